@@ -1,0 +1,101 @@
+/** What stands behind the door: a checked order and a checked shop file. Lengths are inches. */
+import type { Inches } from '../units/length.ts';
+import type { Model } from '../sources/numbers.ts';
+
+export type Style = 'straight' | 'high-flare' | 'low-flare';
+export type RiggingStyle = 'ring' | 'flat-plate' | 'in-skirt' | 'dropped';
+export type BarrelWord = 'slab-sided' | 'average' | 'round';
+export type Withers = 'low' | 'average' | 'high';
+export type Kind = 'pony' | 'stock' | 'light' | 'draft' | 'mule' | 'donkey';
+export type Trouble = 'elbow-gall' | 'buckle-rub' | 'saddle-rolls' | 'creeps-forward' | 'slips-back' | 'girthy';
+export type Use = 'roping' | 'ranch' | 'trail' | 'barrels' | 'reining' | 'packing' | 'endurance' | 'pleasure';
+
+/** Where the front ring hangs: a name or fraction as written, or the measured set-back from full position. */
+export type Rigging =
+  { kind: 'named'; name: string; fraction: number } | { kind: 'measured'; setBack: Inches };
+
+/** A cinch somebody wants or has; what is not said is undefined. `buckle` is the id of a buckle in the shop file. */
+export interface CinchAsked {
+  style?: Style | undefined;
+  strands?: number | undefined;
+  buckle?: string | undefined;
+  length?: Inches | undefined;
+}
+
+export interface Horse {
+  name?: string | undefined;
+  height?: Inches | undefined;
+  heartGirth?: Inches | undefined;
+  elbowRoom?: Inches | undefined;
+  barrel?: BarrelWord | { depth: Inches } | undefined;
+  withers?: Withers | undefined;
+  /** Henneke score, 1 to 9. */
+  condition?: number | undefined;
+  kind?: Kind | undefined;
+  trouble: readonly Trouble[];
+}
+
+export interface Saddle {
+  rigging: Rigging;
+  style?: RiggingStyle | undefined;
+  barSpan?: Inches | undefined;
+  ringToRing?: Inches | undefined;
+  ringDrop?: Inches | undefined;
+  double?: boolean | undefined;
+}
+
+export interface Order {
+  order: string;
+  customer?: { name?: string | undefined; phone?: string | undefined; email?: string | undefined } | undefined;
+  /** ISO 8601 days. */
+  taken?: string | undefined;
+  due?: string | undefined;
+  quantity: number;
+  horse: Horse;
+  saddle: Saddle;
+  use?: Use | undefined;
+  /** `age` is years. */
+  current?: (CinchAsked & { age?: number | undefined }) | undefined;
+  wants?: CinchAsked | undefined;
+  colors?: { body?: readonly string[] | undefined; accent?: readonly string[] | undefined } | undefined;
+  notes?: string | undefined;
+}
+
+export interface StrandRange {
+  min: number;
+  max: number;
+}
+
+export interface Buckle {
+  id: string;
+  barWidth: Inches;
+  frameWidth: Inches;
+  frameHeight: Inches;
+  /** Strand counts it takes in a single layer, in a double layer; a buckle takes at least one of the two. */
+  single?: StrandRange | undefined;
+  double?: StrandRange | undefined;
+  /** Made for cinches of 7 in and over. */
+  special: boolean;
+  onHand: number;
+  orderable: boolean;
+}
+
+export interface Cord {
+  color: string;
+  /** 8 for body cord, 2 for accent cord. */
+  ply: number;
+  feetOnHand: number;
+  orderable: boolean;
+}
+
+export interface Shop {
+  name: string;
+  strands: StrandRange;
+  lengths: { min: Inches; max: Inches; step: Inches };
+  buckles: readonly Buckle[];
+  cords: readonly Cord[];
+  /** Complete: defaults with the shop's overrides. */
+  model: Model;
+  /** Which keys the shop itself set. */
+  overridden: readonly (keyof Model)[];
+}

@@ -1,0 +1,32 @@
+/** Words plus quantities: a reason keeps its numbers as numbers until a printer puts them in the reader's units. */
+
+/** A number with what it is, so that a printer can choose unit and rounding. `hundredths` lengths keep two decimals, `chance` prints as percent. */
+export interface Quantity {
+  readonly value: number;
+  readonly as: 'length' | 'fine-length' | 'chance' | 'count' | 'pressure' | 'area' | 'ratio';
+}
+
+export interface Phrase {
+  readonly words: readonly string[];
+  readonly values: readonly (Quantity | string)[];
+}
+
+/** A length of a finished thing, in inches: prints as the nearest quarter. */
+export const len = (value: number): Quantity => ({ value, as: 'length' });
+/** A computed distance, in inches: prints with one decimal or two. */
+export const dist = (value: number): Quantity => ({ value, as: 'fine-length' });
+/** A probability, 0 to 1. */
+export const chance = (value: number): Quantity => ({ value, as: 'chance' });
+/** A whole number of things. */
+export const count = (value: number): Quantity => ({ value, as: 'count' });
+/** A pressure index in psi. */
+export const psi = (value: number): Quantity => ({ value, as: 'pressure' });
+/** An area in square inches. */
+export const area = (value: number): Quantity => ({ value, as: 'area' });
+/** A plain ratio. */
+export const ratio = (value: number): Quantity => ({ value, as: 'ratio' });
+
+/** Template tag: say`stands ${dist(1.24)} from the elbow`. Cheap: nothing is formatted here. */
+export function say(words: TemplateStringsArray, ...values: (Quantity | string)[]): Phrase {
+  return { words, values };
+}
