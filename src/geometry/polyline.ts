@@ -39,6 +39,9 @@ const PAIR_MASK = (1 << PAIR_BITS) - 1;
 /** A coordinate; the callers stay within the line. */
 const at = (line: Polyline, index: number): number => line[index] as number;
 
+/** Faster than Math.min, which minds NaN and the sign of zero. */
+const lesser = (p: number, q: number): number => (p < q ? p : q);
+
 /** Squared distance to the line through a segment where its foot lies within the segment, else Infinity. */
 function footSquared(dot: number, cross: number, lengthSquared: number): number {
   return dot > 0 && dot < lengthSquared ? (cross * cross) / lengthSquared : Infinity;
@@ -72,53 +75,75 @@ function pairSquared(A: Polyline, B: Polyline, pair: number): number {
   if (a0 * a1 < 0 && b0 * b1 < 0) return 0;
   const uu = ux * ux + uy * uy;
   const vv = vx * vx + vy * vy;
-  const starts = Math.min(x00 * x00 + y00 * y00, x01 * x01 + y01 * y01);
-  const ends = Math.min(x10 * x10 + y10 * y10, x11 * x11 + y11 * y11);
-  const feetOnB = Math.min(
-    footSquared(x00 * vx + y00 * vy, a0, vv),
-    footSquared(x10 * vx + y10 * vy, a1, vv),
-  );
-  const feetOnA = Math.min(
+  const starts = lesser(x00 * x00 + y00 * y00, x01 * x01 + y01 * y01);
+  const ends = lesser(x10 * x10 + y10 * y10, x11 * x11 + y11 * y11);
+  const feetOnB = lesser(footSquared(x00 * vx + y00 * vy, a0, vv), footSquared(x10 * vx + y10 * vy, a1, vv));
+  const feetOnA = lesser(
     footSquared(-x00 * ux - y00 * uy, b0, uu),
     footSquared(-x01 * ux - y01 * uy, b1, uu),
   );
-  return Math.min(Math.min(starts, ends), Math.min(feetOnB, feetOnA));
+  return lesser(lesser(starts, ends), lesser(feetOnB, feetOnA));
+}
+
+/** Squared distance between the spans of one coordinate of two segments: cheap, and never above that of the segments. */
+function spanGapSquared(A: Polyline, B: Polyline, pair: number): number {
+  const i = 2 * (pair >> PAIR_BITS) + 1;
+  const j = 2 * (pair & PAIR_MASK) + 1;
+  const p = at(A, i);
+  const q = at(A, i + 2);
+  const r = at(B, j);
+  const s = at(B, j + 2);
+  const above = (p < q ? p : q) - (r < s ? s : r);
+  if (above > 0) return above * above;
+  const below = (r < s ? r : s) - (p < q ? q : p);
+  return below > 0 ? below * below : 0;
 }
 
 /** Number of segments of a line. */
 function segmentsOf(line: Polyline): number {
-  if (line.length < 4 || line.length % 2 !== 0) {
-    throw new RangeError(`a broken line of ${line.length} numbers: at least two points of two are needed`);
+  const count = line.length / 2 - 1;
+  if (!(Number.isInteger(count) && count >= 1 && count <= PAIR_MASK)) {
+    throw new RangeError(
+      `a broken line of ${line.length} numbers: 2 to ${PAIR_MASK + 1} points of two are needed`,
+    );
   }
-  return line.length / 2 - 1;
+  return count;
 }
 
-/** Name of the nearest pair of segments; of equally near ones the first, counting along A and then along B. */
-function nearestPair(A: Polyline, B: Polyline): number {
+/**
+ * Finds the nearest pair of segments and its distance, and writes only these into the result. Of equally near pairs
+ * the first, counting along A and then along B.
+ */
+function findPair(result: Nearest, A: Polyline, B: Polyline): void {
   const countA = segmentsOf(A);
   const countB = segmentsOf(B);
   let best = Infinity;
   let bestPair = 0;
-  for (let i = 0; i < countA; i += 1) {
+  for (let i = 0; i < countA && best > 0; i += 1) {
     for (let j = 0; j < countB; j += 1) {
       const pair = (i << PAIR_BITS) | j;
+      if (spanGapSquared(A, B, pair) >= best) continue;
       const squared = pairSquared(A, B, pair);
       if (squared < best) {
         best = squared;
         bestPair = pair;
-        if (best === 0) return bestPair;
       }
     }
   }
-  return bestPair;
+  result.segmentA = bestPair >> PAIR_BITS;
+  result.segmentB = bestPair & PAIR_MASK;
+  result.distance = Math.sqrt(best);
 }
+
+const scratch = newNearest();
 
 /**
  * Least Euclidean distance of two broken lines, without saying where: the cheapest call.
- * @throws RangeError when a line has fewer than two points
+ * @throws RangeError when a line has fewer than two points or more than 32768
  */
 export function distanceBetween(A: Polyline, B: Polyline): number {
-  return Math.sqrt(pairSquared(A, B, nearestPair(A, B)));
+  findPair(scratch, A, B);
+  return scratch.distance;
 }
 
 /** The fraction along a segment of the foot of a point, kept within the segment. */
@@ -215,13 +240,10 @@ function locateCrossing(result: Nearest, A: Polyline, B: Polyline): boolean {
  * Least Euclidean distance of two broken lines and where it is, written into `result` (nothing is allocated).
  * Of equally near places the first counts: along A, then along B, and within a pair of segments A's ends before B's.
  * @returns the distance; zero when the lines cross or touch
- * @throws RangeError when a line has fewer than two points
+ * @throws RangeError when a line has fewer than two points or more than 32768
  */
 export function nearestInto(result: Nearest, A: Polyline, B: Polyline): number {
-  const pair = nearestPair(A, B);
-  result.segmentA = pair >> PAIR_BITS;
-  result.segmentB = pair & PAIR_MASK;
-  result.distance = Math.sqrt(pairSquared(A, B, pair));
+  findPair(result, A, B);
   if (!locateCrossing(result, A, B)) locateApart(result, A, B);
   return result.distance;
 }
