@@ -1,0 +1,126 @@
+/** What to measure next: first order, one input at a time, as if the tape read just what was assumed. */
+import { factsOf, type Facts } from '../facts/facts.ts';
+import { groundOf } from '../fit/ground.ts';
+import { lay } from '../fit/lay.ts';
+import type { Order, Shop } from '../order/types.ts';
+import { layersOn } from '../stock/buckles.ts';
+import type { Judged } from './judge.ts';
+
+export interface Ask {
+  readonly input: 'elbow room' | 'ring set-back' | 'ring to ring' | 'heart girth' | 'barrel shape';
+  readonly how: string;
+  /** Must be known before cord is cut. */
+  readonly beforeCutting: boolean;
+  /** Spread of the first spec's clearance now, and with this measured, inches. */
+  readonly sdNow: number;
+  readonly sdThen: number;
+  readonly chanceNow: number;
+  readonly chanceThen: number;
+  /** Strands of the first spec's style that would be good at the elbow if the tape read what was assumed; undefined when no more than now. */
+  readonly couldEarn: number | undefined;
+}
+
+interface Question {
+  readonly input: Ask['input'];
+  readonly how: string;
+  readonly open: (facts: Facts) => boolean;
+  /** The order as it would be, had this been measured and read what was assumed. */
+  readonly answered: (facts: Facts) => Order;
+}
+
+const horse = ({ order }: Facts, change: Partial<Order['horse']>): Order => ({
+  ...order,
+  horse: { ...order.horse, ...change },
+});
+const saddle = ({ order }: Facts, change: Partial<Order['saddle']>): Order => ({
+  ...order,
+  saddle: { ...order.saddle, ...change },
+});
+
+const questions: readonly Question[] = [
+  {
+    input: 'ring to ring',
+    how: 'saddle and pad on, tape from ring to ring under the girth groove, snug and level',
+    open: (facts) => !facts.ring.taped,
+    answered: (facts) => saddle(facts, { ringToRing: facts.lengthNeed.ringToRing.value }),
+  },
+  {
+    input: 'elbow room',
+    how: 'horse square, from the girth groove straight forward to the back of the elbow',
+    open: (facts) => facts.room.kind !== 'measured',
+    answered: (facts) => horse(facts, { elbowRoom: facts.room.value }),
+  },
+  {
+    input: 'ring set-back',
+    how: 'from full position (under the front of the fork) back to the middle of the ring',
+    open: (facts) => facts.ring.setBack.kind !== 'measured',
+    answered: (facts) => saddle(facts, { rigging: { kind: 'measured', setBack: facts.ring.setBack.value } }),
+  },
+  {
+    input: 'heart girth',
+    how: 'round the barrel just behind the elbow and withers, breathing out; say where the tape lay',
+    open: (facts) => facts.girth.kind !== 'measured',
+    answered: (facts) => horse(facts, { heartGirth: facts.girth.value }),
+  },
+  {
+    input: 'barrel shape',
+    how: 'seen from behind: slab-sided, average or round',
+    open: (facts) => facts.order.horse.barrel === undefined,
+    answered: (facts) => horse(facts, { barrel: 'average' }),
+  },
+];
+
+/** Questions still open, those needed before cutting first, then by how much they narrow the first spec's clearance. */
+export function asksFor(facts: Facts, first: Judged | undefined, shop: Shop): Ask[] {
+  const open = questions.filter((question) => question.open(facts));
+  const asks = open.map((question) => askOne(question, { facts, first, shop }));
+  return asks.sort((a, b) => Number(b.beforeCutting) - Number(a.beforeCutting) || a.sdThen - b.sdThen);
+}
+
+interface Scene {
+  readonly facts: Facts;
+  readonly first: Judged | undefined;
+  readonly shop: Shop;
+}
+
+function askOne({ input, how, answered }: Question, { facts, first, shop }: Scene): Ask {
+  const beforeCutting = input === 'ring to ring';
+  if (first === undefined) {
+    return {
+      input,
+      how,
+      beforeCutting,
+      sdNow: 0,
+      sdThen: 0,
+      chanceNow: 0,
+      chanceThen: 0,
+      couldEarn: undefined,
+    };
+  }
+  const ground = groundOf(factsOf(answered(facts), facts.model));
+  const now = first.candidate.clearance;
+  const then = lay(first.candidate, ground)?.clearance ?? now;
+  const good = facts.model['chance-good'];
+  let couldEarn: number | undefined;
+  for (let strands = first.candidate.strands + 2; strands <= shop.strands.max; strands += 2) {
+    const buckle = shop.buckles.find((entry) => layersOn(entry, strands) !== undefined);
+    if (buckle === undefined) break;
+    const wider = lay(
+      { ...first.candidate, strands, buckle, layers: layersOn(buckle, strands) ?? 0 },
+      ground,
+    );
+    if (wider === undefined || wider.clearance.inches < facts.floor || wider.clearance.chance < good) break;
+    couldEarn = strands;
+  }
+  const already = now.chance >= good ? first.candidate.strands : 0;
+  return {
+    input,
+    how,
+    beforeCutting,
+    sdNow: now.sd,
+    sdThen: then.sd,
+    chanceNow: now.chance,
+    chanceThen: then.chance,
+    couldEarn: couldEarn !== undefined && couldEarn > already ? couldEarn : undefined,
+  };
+}

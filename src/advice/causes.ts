@@ -1,0 +1,140 @@
+/** The likely cause of a trouble reported with the cinch that is ridden in now. */
+import type { CinchAsked, Trouble } from '../order/types.ts';
+import type { CaseFacts } from '../rules/rule.ts';
+import { dist, say, type Phrase } from '../units/phrase.ts';
+import type { Judged } from './judge.ts';
+
+export interface Cause {
+  readonly trouble: Trouble;
+  /** Whether the geometry explains it. */
+  readonly explained: boolean;
+  readonly words: Phrase;
+}
+
+interface Scene {
+  readonly judged: Judged;
+  readonly facts: CaseFacts;
+  readonly age: number | undefined;
+}
+
+type Explain = (scene: Scene) => { explained: boolean; words: Phrase };
+
+/** Cord older than this is worth a look [common practice, no source]. */
+const OLD = 3;
+
+const yes = (words: Phrase): ReturnType<Explain> => ({ explained: true, words });
+const no = (words: Phrase): ReturnType<Explain> => ({ explained: false, words });
+
+/** One entry for each trouble reported, in the order in which it was reported. */
+export function causesOf(
+  judged: Judged,
+  facts: CaseFacts,
+  asked: CinchAsked & { age?: number | undefined },
+): Cause[] {
+  const scene: Scene = { judged, facts, age: asked.age };
+  return facts.order.horse.trouble.map((trouble) => ({ trouble, ...explanations[trouble](scene) }));
+}
+
+const elbowGall: Explain = ({ judged: { candidate }, facts, age }) => {
+  const { clearance, style } = candidate;
+  if (clearance.chance >= facts.model['chance-good']) {
+    const old = age !== undefined && age >= OLD ? 'cord this old may have gone hard; ' : '';
+    return no(
+      say`the cinch as described clears the elbow by ${dist(clearance.inches)}: ${old}look at dirt, at where it really lies, and at a saddle set too far forward`,
+    );
+  }
+  const near =
+    clearance.inches < 0
+      ? say`lies over the elbow line by ${dist(-clearance.inches)}`
+      : say`comes within ${dist(clearance.inches)} of the elbow`;
+  const at = say`${dist(clearance.station)} up from the chest midline`;
+  const why = reachWords(clearance.where, style, facts);
+  return yes(join([near, at, why]));
+};
+
+function reachWords(where: 'cinch' | 'buckle', style: string, facts: CaseFacts): Phrase {
+  if (where === 'buckle') return say`with the buckle's frame: too big, or too low because the cinch is short`;
+  if (facts.ring.x > facts.model['slant-fine'] * facts.k) {
+    return say`the ring hangs ${dist(facts.ring.x)} ahead of the groove and carries this width to the elbow`;
+  }
+  return style === 'high-flare'
+    ? say`where the high flare fans out`
+    : say`it is too wide for the room there is`;
+}
+
+const buckleRub: Explain = ({ judged: { candidate }, facts }) => {
+  const aim = facts.model['buckle-above-elbow-target'] * facts.k;
+  if (candidate.buckleAboveElbow < aim) {
+    return yes(
+      say`the buckle sits only ${dist(candidate.buckleAboveElbow)} above the point of the elbow: a longer cinch lifts it`,
+    );
+  }
+  if (candidate.buckleClearance < facts.required) {
+    return yes(
+      say`the frame keeps only ${dist(candidate.buckleClearance)} from the elbow line: a smaller buckle, or a narrower cinch that takes one`,
+    );
+  }
+  return no(
+    say`the buckle as described is clear of the elbow: look at the edge of the frame, the tongue, and what lies under it`,
+  );
+};
+
+const rolls: Explain = ({ judged: { candidate }, facts }) => {
+  if (facts.slipNeed.because.length > 1 && candidate.style !== 'high-flare') {
+    const others = facts.slipNeed.because.filter((why) => !why.startsWith('the saddle')).join(', ');
+    return yes(
+      say`${others || 'more than one way of slipping is reported'}, and a ${candidate.style} has no fan high on the side to hold it`,
+    );
+  }
+  return no(
+    say`nothing in the cinch explains it: look at the tree, the pad, and an uneven rider; a saddle that keeps going to one side can mean a lame horse: ask a vet`,
+  );
+};
+
+const creeps: Explain = ({ facts }) => {
+  if (facts.ring.x < -facts.model['slant-fine'] * facts.k) {
+    return yes(
+      say`the ring hangs ${dist(-facts.ring.x)} behind the groove, so every tightening pulls the saddle forward`,
+    );
+  }
+  return no(
+    say`the ring is not behind the groove: look at the tree's fit, low withers, and a back cinch that is not used`,
+  );
+};
+
+const slipsBack: Explain = ({ facts }) => {
+  if (facts.ring.x > facts.model['slant-fine'] * facts.k) {
+    return yes(
+      say`the ring hangs ${dist(facts.ring.x)} ahead of the groove, so every tightening pulls the saddle back`,
+    );
+  }
+  return no(say`the ring is not ahead of the groove: look at the tree's fit and at a breast collar`);
+};
+
+const girthy: Explain = ({ judged: { candidate } }) =>
+  no(
+    say`ask a vet first: ulcers and lameness are common behind it; this cinch clears the elbow by ${dist(candidate.clearance.inches)}, so tighten it slowly and in stages`,
+  );
+
+const explanations: Readonly<Record<Trouble, Explain>> = {
+  'elbow-gall': elbowGall,
+  'buckle-rub': buckleRub,
+  'saddle-rolls': rolls,
+  'creeps-forward': creeps,
+  'slips-back': slipsBack,
+  girthy,
+};
+
+/** Phrases one after the other, with commas. */
+function join(phrases: readonly Phrase[]): Phrase {
+  const words: string[] = [''];
+  const values: Phrase['values'][number][] = [];
+  phrases.forEach((phrase, i) => {
+    words[words.length - 1] = `${words.at(-1) ?? ''}${i === 0 ? '' : ', '}${phrase.words[0] ?? ''}`;
+    phrase.values.forEach((value, j) => {
+      values.push(value);
+      words.push(phrase.words[j + 1] ?? '');
+    });
+  });
+  return { words, values };
+}

@@ -1,0 +1,110 @@
+/** Judges what a customer wants or rides in now: every rule's verdict, and the nearest spec that would pass. */
+import { lengthSteps } from '../facts/length.ts';
+import type { Spec } from '../fit/candidate.ts';
+import { groundOf } from '../fit/ground.ts';
+import { lay } from '../fit/lay.ts';
+import type { Buckle, CinchAsked, Shop, Style } from '../order/types.ts';
+import { bySize, layersOn } from '../stock/buckles.ts';
+import { say, type Phrase } from '../units/phrase.ts';
+import type { Advice, RankedSpec } from './advice.ts';
+import { causesOf, type Cause } from './causes.ts';
+import { judge, type Judged } from './judge.ts';
+import { passes } from './refused.ts';
+
+export type CheckedWhich = 'wants' | 'current' | 'command line';
+
+export interface Checked {
+  readonly which: CheckedWhich;
+  readonly asked: CinchAsked;
+  /** Undefined when it cannot be laid on this horse at all; then `cannot` says why. */
+  readonly judged: Judged | undefined;
+  readonly cannot: Phrase | undefined;
+  /** Parts nobody named and what was taken for them. */
+  readonly filled: readonly {
+    readonly part: 'style' | 'strands' | 'buckle' | 'length';
+    readonly taken: string;
+  }[];
+  readonly passes: boolean;
+  /** The passing spec that changes least; undefined when it passes itself or nothing does. */
+  readonly nearest: RankedSpec | undefined;
+  /** Likely causes of the trouble reported, for what is ridden in now. */
+  readonly causes: readonly Cause[];
+}
+
+/** Judgement of one cinch for the order of `advice`. Total: an unknown buckle name is refused, not thrown. */
+export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advice): Checked {
+  const { facts } = advice;
+  const { spec, filled, cannot } = specOf(asked, advice);
+  const candidate = spec === undefined ? undefined : lay(spec, groundOf(facts));
+  const judged = candidate === undefined ? undefined : judge(facts, candidate);
+  const pass = judged !== undefined && passes(judged);
+  return {
+    which,
+    asked,
+    judged,
+    filled,
+    passes: pass,
+    cannot:
+      judged === undefined
+        ? (cannot ?? say`that length leaves no side below the buckle for a low flare`)
+        : undefined,
+    nearest: pass || spec === undefined ? undefined : nearestPassing(spec, advice.specs),
+    causes: which === 'current' && judged !== undefined ? causesOf(judged, facts, asked) : [],
+  };
+}
+
+interface Filled {
+  readonly spec: Spec | undefined;
+  readonly filled: Checked['filled'];
+  readonly cannot: Phrase | undefined;
+}
+
+/** Completes what was asked from the best-ranked spec that agrees with it, else from the shop's list. */
+function specOf(asked: CinchAsked, { specs, facts }: Advice): Filled {
+  const { shop } = facts;
+  const like = specs.find(({ candidate: c }) => agrees(asked, c.style, c.strands))?.candidate;
+  const strands = asked.strands ?? like?.strands;
+  if (strands === undefined)
+    return { spec: undefined, filled: [], cannot: say`the strand count is not known` };
+  const buckle = buckleFor(asked.buckle, strands, shop);
+  if (buckle === undefined) {
+    return {
+      spec: undefined,
+      filled: [],
+      cannot: say`the shop file has no buckle called ${asked.buckle ?? 'anything'}`,
+    };
+  }
+  const style = asked.style ?? like?.style ?? 'straight';
+  const length = asked.length ?? like?.length ?? evenLength(facts.lengthNeed.target.value, shop);
+  const taken = { style, strands: String(strands), buckle: buckle.id, length: `${length} in` };
+  const filled = parts.flatMap((part) => (asked[part] === undefined ? [{ part, taken: taken[part] }] : []));
+  return {
+    spec: { style, strands, buckle, length, layers: layersOn(buckle, strands) ?? 0 },
+    filled,
+    cannot: undefined,
+  };
+}
+
+const parts = ['style', 'strands', 'buckle', 'length'] as const;
+
+const agrees = (asked: CinchAsked, style: Style, strands: number): boolean =>
+  (asked.style ?? style) === style && (asked.strands ?? strands) === strands;
+
+/** The named buckle; else the smallest that takes the strands, else the largest there is. */
+function buckleFor(id: string | undefined, strands: number, shop: Shop): Buckle | undefined {
+  if (id !== undefined) return shop.buckles.find((buckle) => buckle.id === id);
+  const sorted = [...shop.buckles].sort(bySize);
+  return sorted.find((buckle) => layersOn(buckle, strands) !== undefined) ?? sorted.at(-1);
+}
+
+const evenLength = (target: number, shop: Shop): number =>
+  lengthSteps(target, { ...shop.lengths, step: 2 })[0] ?? 2 * Math.round(target / 2);
+
+/** Same style before another, then the fewest strands away, then the best ranked. */
+function nearestPassing(spec: Spec, specs: readonly RankedSpec[]): RankedSpec | undefined {
+  const away = ({ candidate }: RankedSpec): number =>
+    (candidate.style === spec.style ? 0 : 1000) + Math.abs(candidate.strands - spec.strands);
+  let best: RankedSpec | undefined;
+  for (const entry of specs) if (best === undefined || away(entry) < away(best)) best = entry;
+  return best;
+}

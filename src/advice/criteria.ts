@@ -1,0 +1,130 @@
+/** What makes one spec come before another: named criteria, one after the other, never added up. */
+import type { CaseFacts } from '../rules/rule.ts';
+import { styles } from '../stock/styles.ts';
+import { chance, count, dist, len, say, type Phrase } from '../units/phrase.ts';
+import { findingOf, type Judged } from './judge.ts';
+
+export interface Criterion {
+  readonly id: string;
+  /** Smaller comes first. */
+  readonly key: (judged: Judged) => number;
+  /** Why `a` comes before `b`. */
+  readonly because: (a: Judged, b: Judged) => Phrase;
+}
+
+/** Widths closer than two 8-ply cords are called equal; so are chances within 5 %. */
+const HALF_INCH = 0.5;
+const FIVE_PERCENT = 0.05;
+/** A step is not to be missed by a rounding error. */
+const SLACK = 1e-9;
+
+const named = (judged: Judged, judgement: 'poor' | 'acceptable' | 'cannot-tell'): string =>
+  judged.findings
+    .filter((finding) => finding.judgement === judgement)
+    .map((finding) => finding.rule.replaceAll('-', ' '))
+    .join(', ');
+
+const fewest = (judgement: 'poor' | 'acceptable' | 'cannot-tell'): Criterion => {
+  const words =
+    judgement === 'cannot-tell'
+      ? 'more that nobody can tell'
+      : judgement === 'poor'
+        ? 'poor'
+        : 'only acceptable';
+  return {
+    id: `fewest ${judgement}`,
+    key: (judged) => judged.counts[judgement],
+    because: (_, b) => say`the other is ${words} on: ${named(b, judgement)}`,
+  };
+};
+
+const gripFirst: Criterion = {
+  id: 'holds the saddle',
+  key: ({ candidate }) => (candidate.style === 'high-flare' ? 0 : 1),
+  because: () => say`a fan high on the side holds a saddle that slips`,
+};
+
+const surest: Criterion = {
+  id: 'surest at the elbow',
+  key: ({ candidate }) => -Math.floor(candidate.clearance.chance / FIVE_PERCENT + SLACK),
+  because: (a, b) =>
+    say`surer to clear the elbow: ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`,
+};
+
+const smallestBuckle: Criterion = {
+  id: 'smaller buckle',
+  key: ({ candidate }) => candidate.buckle.frameWidth,
+  because: (a, b) => say`a smaller buckle: ${a.candidate.buckle.id} against ${b.candidate.buckle.id}`,
+};
+
+const widest: Criterion = {
+  id: 'wider behind the elbow',
+  key: ({ candidate }) => -Math.floor(candidate.elbowWidth / HALF_INCH + SLACK),
+  because: (a, b) =>
+    say`wider behind the elbow, which spreads the pressure: ${len(a.candidate.elbowWidth)} against ${len(b.candidate.elbowWidth)}`,
+};
+
+const plainNeed: Criterion = {
+  id: 'a plain cinch for a plain need',
+  key: ({ candidate }) => (styles[candidate.style].effort === 0 ? 0 : 1),
+  because: () => say`nothing about this pair asks for a roper`,
+};
+
+const onTheShelf: Criterion = {
+  id: 'on the shelf',
+  key: (judged) => (findingOf(judged, 'stock')?.judgement === 'good' ? 0 : 1),
+  because: () => say`all of it is on the shelf`,
+};
+
+const simplest: Criterion = {
+  id: 'simpler to tie',
+  key: ({ candidate }) => 10 * styles[candidate.style].effort + candidate.layers,
+  because: (a, b) =>
+    a.candidate.style === b.candidate.style
+      ? say`simpler to tie: a single layer`
+      : say`simpler to tie: ${styles[a.candidate.style].name} against ${styles[b.candidate.style].name}`,
+};
+
+const nearestRun = (facts: CaseFacts): Criterion => ({
+  id: 'latigo nearest the target',
+  key: ({ candidate }) => Math.abs(candidate.run - facts.lengthNeed.runTarget),
+  because: (a, b) =>
+    say`its latigo run is nearer the target: ${dist(a.candidate.run)} against ${dist(b.candidate.run)}`,
+});
+
+const widestFine: Criterion = {
+  id: 'wider',
+  key: ({ candidate }) => -candidate.width,
+  because: (a, b) => say`wider: ${len(a.candidate.width)} against ${len(b.candidate.width)}`,
+};
+
+const leastCord: Criterion = {
+  id: 'less cord',
+  key: ({ candidate }) => candidate.cordFeet,
+  because: (a, b) =>
+    say`less cord: ${count(Math.ceil(a.candidate.cordFeet))} ft against ${count(Math.ceil(b.candidate.cordFeet))} ft`,
+};
+
+/** Which criteria decide for this order, in which order: by its use and the trouble reported. */
+export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
+  const { trouble } = facts.order.horse;
+  const asked: Criterion[] = [];
+  const plain = facts.slipNeed.level === 0 && trouble.length === 0 && facts.order.use !== 'roping';
+  if (facts.slipNeed.level >= 2) asked.push(gripFirst);
+  if (trouble.includes('elbow-gall') || trouble.includes('girthy')) asked.push(surest);
+  if (trouble.includes('buckle-rub')) asked.push(smallestBuckle);
+  if (plain) asked.push(plainNeed);
+  return [
+    fewest('poor'),
+    fewest('cannot-tell'),
+    fewest('acceptable'),
+    ...asked,
+    widest,
+    onTheShelf,
+    simplest,
+    widestFine,
+    smallestBuckle,
+    nearestRun(facts),
+    leastCord,
+  ];
+}

@@ -1,0 +1,62 @@
+/** Seeded Monte Carlo of the elbow clearance: the whole geometry again for every draw, as a check on the first-order spread. */
+import type { Candidate } from '../fit/candidate.ts';
+import { gapBetween } from '../fit/clearance.ts';
+import { leadingEdge } from '../fit/leading-edge.ts';
+import { elbowLineOf } from '../facts/elbow-line.ts';
+import type { Facts } from '../facts/facts.ts';
+import { seededRandom } from '../geometry/random.ts';
+
+export interface Simulated {
+  readonly mean: number;
+  readonly sd: number;
+  /** Share of draws that clear the floor. */
+  readonly chance: number;
+  readonly draws: number;
+  readonly seed: number;
+}
+
+/** Draws every uncertain input independently from a normal distribution and lays the finished cinch on each horse. */
+export function simulateClearance(
+  candidate: Candidate,
+  facts: Facts,
+  { draws, seed }: { draws: number; seed: number },
+): Simulated {
+  const random = seededRandom(seed);
+  let sum = 0;
+  let squares = 0;
+  let clear = 0;
+  for (let i = 0; i < draws; i++) {
+    const inches = drawClearance(candidate, facts, () => random.normal());
+    sum += inches;
+    squares += inches * inches;
+    if (inches >= facts.floor) clear++;
+  }
+  const mean = sum / draws;
+  return {
+    mean,
+    sd: Math.sqrt(Math.max(0, squares / draws - mean * mean)),
+    chance: clear / draws,
+    draws,
+    seed,
+  };
+}
+
+function drawClearance(candidate: Candidate, facts: Facts, normal: () => number): number {
+  const { model, girth, room, ring, centreLine } = facts;
+  const girthNow = Math.max(girth.value / 2, girth.value + girth.sd * normal());
+  const grown = (girthNow - girth.value) / model['average-girth'];
+  const roomMean = room.kind === 'measured' ? room.value : room.value + model['elbow-room'] * grown;
+  const roomNow = roomMean + room.sd * normal();
+  const barGrowth = ring.setBackPerGirth * (girthNow - girth.value);
+  const setBack = ring.setBack.value + barGrowth + ring.setBack.sd * normal();
+  const x = roomNow - model['ring-behind-elbow'] * (girthNow / model['average-girth']) - setBack;
+  const station =
+    ring.station.value + ring.stationPerGirth * (girthNow - girth.value) + ring.station.sd * normal();
+  const push = (centreLine.push.value * girthNow) / girth.value + centreLine.push.sd * normal();
+  const slope = x / Math.max(1, station) + push / (girthNow / 4);
+  const wider = 1 + (model['strand-pitch-sd'] / model['strand-pitch']) * normal();
+  const widths = candidate.outline.widths.map((width) => width * wider);
+  const frame = { width: candidate.buckle.frameWidth, height: candidate.buckle.frameHeight };
+  const edge = leadingEdge({ stations: candidate.outline.stations, widths }, frame, slope);
+  return gapBetween(edge.points, elbowLineOf(roomNow, girthNow, model)).distance;
+}

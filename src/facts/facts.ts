@@ -1,0 +1,105 @@
+/** All that is derived from an order before anyone judges: one object, computed once. */
+import { heightAt } from '../geometry/ellipse.ts';
+import type { Order } from '../order/types.ts';
+import type { Model } from '../sources/numbers.ts';
+import { barrelOf, barrelWorking, type Barrel } from './barrel.ts';
+import { centreLineOf, pushOf, type CentreLine } from './centre-line.ts';
+import { elbowLineOf, type ElbowLine } from './elbow-line.ts';
+import { asAssumption, type Assumption, type Estimate, type Working } from './estimate.ts';
+import { girthOf, girthWorking, sizeFactor } from './girth.ts';
+import { lengthNeed, lengthWorking, type LengthNeed } from './length.ts';
+import { ringOf, ringWorking, type Ring } from './ring.ts';
+import { roomOf, roomWorking } from './room.ts';
+import { slipNeed, type SlipNeed } from './slip-need.ts';
+import { spreadOf, type Spread } from './spread.ts';
+
+export interface Facts {
+  readonly order: Order;
+  readonly model: Model;
+  readonly girth: Estimate;
+  /** Size factor: girth over 72 in. */
+  readonly k: number;
+  readonly barrel: Barrel;
+  readonly room: Estimate;
+  readonly ring: Ring;
+  readonly elbowLine: ElbowLine;
+  readonly centreLine: CentreLine;
+  readonly lengthNeed: LengthNeed;
+  readonly slipNeed: SlipNeed;
+  /** Station of the point of the elbow and its height above the chest midline. */
+  readonly elbowStation: number;
+  readonly elbowHeight: number;
+  /** Least and wanted elbow clearance for this horse. */
+  readonly floor: number;
+  readonly required: number;
+  readonly spread: Spread;
+}
+
+/** Every fact of an order. Pure; total behind the door. */
+export function factsOf(order: Order, model: Model): Facts {
+  const girth = girthOf(order.horse, model);
+  const k = sizeFactor(girth.value, model);
+  const room = roomOf(order.horse, k, model);
+  const ring = ringOf({ saddle: order.saddle, girth: girth.value, room: room.value }, model);
+  const barrel = barrelOf(order.horse, girth.value, model);
+  const push = pushOf(order.horse, k, model);
+  const centreLine = centreLineOf(ring, push, girth.value);
+  const elbowStation = model['elbow-station'] * k;
+  return {
+    order,
+    model,
+    girth,
+    k,
+    barrel,
+    room,
+    ring,
+    centreLine,
+    elbowStation,
+    elbowLine: elbowLineOf(room.value, girth.value, model),
+    lengthNeed: lengthNeed(ring, girth.value, model),
+    slipNeed: slipNeed(order),
+    elbowHeight: heightAt(barrel.ellipse, elbowStation),
+    floor: model['floor-clearance'] * k,
+    required: model['required-clearance'] * k,
+    spread: spreadOf({ girth, room, ring, push }, model),
+  };
+}
+
+/** Every input with its value, where it came from and how sure: what the paper and the screen print. */
+export function assumptionsOf(facts: Facts): Assumption[] {
+  const { girth, room, ring, barrel, centreLine, lengthNeed: need, model } = facts;
+  const pitch: Estimate = {
+    value: model['strand-pitch'],
+    sd: model['strand-pitch-sd'],
+    kind: 'assumed',
+    basis: 'two 8-ply cords make half an inch',
+  };
+  const give: Estimate = {
+    value: need.stretch,
+    sd: need.stretch / 2,
+    kind: 'assumed',
+    basis: 'a new mohair cinch gives',
+  };
+  return [
+    asAssumption('heart girth', girth),
+    asAssumption('elbow room', room),
+    asAssumption('ring set-back', ring.setBack),
+    asAssumption('ring to ring', need.ringToRing),
+    asAssumption('barrel width over depth', barrel.ratio, 'ratio'),
+    asAssumption('push of the ribs', centreLine.push),
+    asAssumption('width of a strand', pitch),
+    asAssumption('give of new cord', give),
+  ];
+}
+
+/** The working of all facts, in the order they follow from each other. */
+export function workingOf(facts: Facts): Working[] {
+  const { order, model, girth, k, room, ring, barrel } = facts;
+  return [
+    ...girthWorking(girth, order.horse, model),
+    ...barrelWorking(barrel, girth.value),
+    ...roomWorking(room, k, model),
+    ...ringWorking(ring, { room: room.value, girth: girth.value }, model),
+    ...lengthWorking(facts.lengthNeed, order.saddle, girth.value),
+  ];
+}

@@ -1,0 +1,72 @@
+/** Buckle-to-buckle length: from ring to ring less the latigo runs and the cord's give, and a cross-check from the girth. */
+import type { Saddle } from '../order/types.ts';
+import type { Model } from '../sources/numbers.ts';
+import { type Estimate, type Working, short } from './estimate.ts';
+import type { Ring } from './ring.ts';
+
+export interface LengthNeed {
+  readonly ringToRing: Estimate;
+  /** Latigo run aimed for, each side. */
+  readonly runTarget: number;
+  readonly stretch: number;
+  /** Unrounded finished length that gives the target run. */
+  readonly target: Estimate;
+  /** heart girth / 2 - 3, rounded up to even [extension rule]. */
+  readonly crossCheck: number;
+  readonly measured: boolean;
+}
+
+/** What the length must be, before any shop steps; `ring.station` already holds half of ring to ring. */
+export function lengthNeed(ring: Ring, girth: number, model: Model): LengthNeed {
+  const k = girth / model['average-girth'];
+  const runTarget = Math.min(model['run-high'], Math.max(model['run-low'], model['run-target'] * k));
+  const { value, sd, kind, basis } = ring.station;
+  const ringToRing: Estimate = { value: 2 * value, sd: 2 * sd, kind, basis };
+  const target = 2 * value - 2 * runTarget - model.stretch;
+  return {
+    ringToRing,
+    runTarget,
+    stretch: model.stretch,
+    target: {
+      value: target,
+      sd: 2 * sd,
+      kind: 'computed',
+      basis: 'ring to ring less two latigo runs and the give of new cord',
+    },
+    crossCheck: lengthFromGirth(girth),
+    measured: ring.taped,
+  };
+}
+
+/** heart girth / 2 - 3, rounded up to an even number of inches [university extension]. */
+export const lengthFromGirth = (girth: number): number => 2 * Math.ceil((girth / 2 - 3) / 2 - 1e-9);
+
+/** The lengths worth tying: both even neighbours of the target and, with steps of an inch, the one between. */
+export function lengthSteps(target: number, shop: { min: number; max: number; step: number }): number[] {
+  const low = 2 * Math.floor(target / 2);
+  const all: number[] = [];
+  for (let length = low; length <= low + 2 + 1e-9; length += Math.min(2, shop.step)) {
+    const kept = Math.min(shop.max, Math.max(shop.min, length));
+    if (!all.includes(kept)) all.push(kept);
+  }
+  return all;
+}
+
+/** Latigo run each side left by a finished length, inches. */
+export const runFor = (length: number, need: LengthNeed): number =>
+  (need.ringToRing.value - length - need.stretch) / 2;
+
+/** How the target length came about. */
+export function lengthWorking(need: LengthNeed, saddle: Saddle, girth: number): Working[] {
+  const rr = short(need.ringToRing.value);
+  const from = saddle.ringToRing === undefined ? `2 x ${short(need.ringToRing.value / 2)}` : 'taped';
+  return [
+    { symbol: 'ring to ring', sum: from, result: `${rr} in` },
+    {
+      symbol: 'L',
+      sum: `${rr} - 2 x ${short(need.runTarget)} - ${short(need.stretch)}`,
+      result: `${short(need.target.value)} in`,
+    },
+    { symbol: 'L by girth', sum: `${short(girth)} / 2 - 3, up to even`, result: `${need.crossCheck} in` },
+  ];
+}

@@ -1,0 +1,27 @@
+/** How much this pair asks the cinch to hold the saddle from rolling or creeping. */
+import type { Order } from '../order/types.ts';
+
+export interface SlipNeed {
+  /** 0 none, 1 some, 2 or more: the saddle must be held. */
+  readonly level: number;
+  readonly because: readonly string[];
+}
+
+/** One point for each thing that lets a saddle slip, two for a saddle that is reported to. */
+export function slipNeed({ horse, use }: Order): SlipNeed {
+  const because: string[] = [];
+  let level = 0;
+  const add = (points: number, why: string): void => {
+    level += points;
+    because.push(why);
+  };
+  if (horse.trouble.includes('saddle-rolls')) add(2, 'the saddle rolls');
+  if (horse.trouble.includes('creeps-forward')) add(2, 'the saddle creeps forward');
+  if (horse.trouble.includes('slips-back')) add(2, 'the saddle slips back');
+  if (horse.barrel === 'round') add(1, 'the barrel is round');
+  if (horse.barrel === 'slab-sided') add(1, 'the barrel is slab-sided');
+  if (horse.withers === 'low') add(1, 'the withers are low');
+  if ((horse.condition ?? 0) >= 7) add(1, 'the horse is fleshy');
+  if (use === 'roping') add(1, 'it is roped from');
+  return { level, because };
+}

@@ -1,0 +1,67 @@
+/** How the uncertain inputs move the geometry: the first-order part of every spread. */
+import type { Model } from '../sources/numbers.ts';
+import type { Estimate } from './estimate.ts';
+import type { Ring } from './ring.ts';
+
+/** The independent inputs that can be wrong, in the order in which `Spread.rows` lists them. */
+export const inputNames = [
+  'heart-girth',
+  'elbow-room',
+  'ring-position',
+  'ring-height',
+  'rib-push',
+  'strand-pitch',
+] as const;
+export type InputName = (typeof inputNames)[number];
+
+/** How one input moves the geometry, for one sd of it. */
+export interface SpreadRow {
+  readonly input: InputName;
+  /** Inches of elbow room. */
+  readonly room: number;
+  /** Inches of ring offset `x_ring`. */
+  readonly ringX: number;
+  /** Inches of ring station. */
+  readonly ringStation: number;
+  /** Inches of forward push at the push station. */
+  readonly push: number;
+  /** Size factor: moves the corners of the elbow line. */
+  readonly k: number;
+  /** Share of the cinch's width. */
+  readonly width: number;
+}
+
+export type Spread = readonly SpreadRow[];
+
+interface Inputs {
+  readonly girth: Estimate;
+  readonly room: Estimate;
+  readonly ring: Ring;
+  readonly push: Estimate;
+}
+
+const still = { room: 0, ringX: 0, ringStation: 0, push: 0, k: 0, width: 0 } as const;
+
+/** One row an input, already multiplied by the input's sd. */
+export function spreadOf({ girth, room, ring, push }: Inputs, model: Model): Spread {
+  const perK = girth.sd / model['average-girth'];
+  const roomByGirth = room.kind === 'measured' ? 0 : model['elbow-room'] * perK;
+  return [
+    {
+      input: 'heart-girth',
+      room: roomByGirth,
+      ringX: roomByGirth - model['ring-behind-elbow'] * perK - ring.setBackPerGirth * girth.sd,
+      ringStation: ring.stationPerGirth * girth.sd,
+      // The push and the station it is given at grow together, so the centre line keeps its slope.
+      push: 0,
+      k: perK,
+      width: 0,
+    },
+    // The ring is placed from the elbow, so a wrong room carries the ring with it.
+    { ...still, input: 'elbow-room', room: room.sd, ringX: room.sd },
+    { ...still, input: 'ring-position', ringX: ring.setBack.sd },
+    { ...still, input: 'ring-height', ringStation: ring.station.sd },
+    { ...still, input: 'rib-push', push: push.sd },
+    { ...still, input: 'strand-pitch', width: model['strand-pitch-sd'] / model['strand-pitch'] },
+  ];
+}

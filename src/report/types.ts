@@ -1,0 +1,53 @@
+/** What printers are handed, and how the reader wants it. */
+import type { Advice } from '../advice/advice.ts';
+import type { Checked } from '../advice/check.ts';
+import type { Simulated } from '../advice/simulate.ts';
+import type { Problem } from '../order/problem.ts';
+
+/** One order's result in input order: its advice, or the problems that kept it from being read. */
+export type SizeResult =
+  | {
+      readonly ok: true;
+      readonly file: string;
+      readonly advice: Advice;
+      /** For the first specs, when a simulation was asked for; by rank, first is index 0. */
+      readonly simulated?: readonly Simulated[] | undefined;
+      /** The customer's own wish, judged in a line. */
+      readonly wants?: Checked | undefined;
+    }
+  | {
+      readonly ok: false;
+      readonly file: string;
+      readonly order?: string | undefined;
+      readonly problems: readonly Problem[];
+    };
+
+export type CheckResult =
+  | {
+      readonly ok: true;
+      readonly file: string;
+      readonly advice: Advice;
+      readonly checked: readonly Checked[];
+    }
+  | {
+      readonly ok: false;
+      readonly file: string;
+      readonly order?: string | undefined;
+      readonly problems: readonly Problem[];
+    };
+
+export type Format = 'table' | 'json' | 'csv' | 'markdown';
+
+export interface ReportOptions {
+  readonly units: 'in' | 'cm';
+  /** ANSI colors; the caller has looked at NO_COLOR and the terminal. */
+  readonly color: boolean;
+  /** Columns of the screen. */
+  readonly width: number;
+  /** How many specs to show. */
+  readonly top: number;
+  /** The long form: every finding and the working. */
+  readonly why: boolean;
+  /** Every candidate, refused ones too. */
+  readonly all: boolean;
+}

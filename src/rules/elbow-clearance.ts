@@ -1,0 +1,43 @@
+/** Does the leading edge stay clear of the elbow, and how sure is that? */
+import { defaultModel } from '../sources/numbers.ts';
+import { chance, dist, say } from '../units/phrase.ts';
+import { rule } from './rule.ts';
+
+const facts = { floor: 1, model: defaultModel };
+const at = (inches: number, sure: number) =>
+  ({ clearance: { inches, chance: sure, sd: 0.4, station: 7, where: 'cinch' } }) as const;
+
+export const elbowClearance = rule({
+  id: 'elbow-clearance',
+  question: 'Does the cinch stay clear of the elbow?',
+  reads: ['floor', 'model'],
+  looks: ['clearance'],
+  evidence: [
+    { basis: 'practice', source: 'common-practice', agreement: 'settled' },
+    { basis: 'published', source: 'murray-2013', where: 'pressure peaks over the muscle behind the elbow' },
+  ],
+  can: ['good', 'acceptable', 'poor', 'refuse'],
+  judge({ floor, model }, { clearance }) {
+    const { inches, chance: sure } = clearance;
+    const margin = inches - floor;
+    if (inches < 0) {
+      return { judgement: 'refuse', margin, reason: say`lies over the elbow line by ${dist(-inches)}` };
+    }
+    if (margin < 0) {
+      const reason = say`clears the elbow by only ${dist(inches)}; the least is ${dist(floor)}`;
+      return { judgement: 'refuse', margin, reason };
+    }
+    const good = sure >= model['chance-good'];
+    const judgement = good ? 'good' : sure >= model['chance-acceptable'] ? 'acceptable' : 'poor';
+    const reason = say`clears the elbow by ${dist(inches)}, ${chance(sure)} sure of at least ${dist(floor)}`;
+    return { judgement, margin, reason };
+  },
+  examples: [
+    { shows: '1.5 in of clearance, 85 % sure', facts, candidate: at(1.5, 0.85), gives: 'good' },
+    { shows: '1.25 in, 70 % sure', facts, candidate: at(1.25, 0.7), gives: 'acceptable' },
+    { shows: '1.05 in, 54 % sure', facts, candidate: at(1.05, 0.54), gives: 'poor' },
+    { shows: '0.8 in, under the floor of 1 in', facts, candidate: at(0.8, 0.3), gives: 'refuse' },
+    { shows: 'half an inch over the elbow line', facts, candidate: at(-0.5, 0.01), gives: 'refuse' },
+  ],
+  since: '0.1.0',
+});

@@ -1,0 +1,55 @@
+/** Does a flare high on the side crowd the armpit where the ring hangs well forward? */
+import type { Ring } from '../facts/ring.ts';
+import { defaultModel } from '../sources/numbers.ts';
+import { dist, say } from '../units/phrase.ts';
+import { rule } from './rule.ts';
+
+const facts = (x: number) => ({ ring: { x } as unknown as Ring, k: 1, model: defaultModel });
+
+export const flarePosition = rule({
+  id: 'flare-position',
+  question: 'Does the flare suit where the ring hangs?',
+  reads: ['ring', 'k', 'model'],
+  looks: ['style'],
+  evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
+  can: ['good', 'poor', 'not-applicable'],
+  judge({ ring, k, model }, { style }) {
+    if (style === 'straight') return { judgement: 'not-applicable', reason: say`a straight has no flare` };
+    const forward = model['slant-fine'] * k;
+    if (style === 'low-flare') {
+      return { judgement: 'good', reason: say`fans out only near the chest, below the elbow` };
+    }
+    const margin = forward - ring.x;
+    if (margin < 0) {
+      const reason = say`fans out high beside the armpit while the ring hangs ${dist(ring.x)} ahead of the groove: crowds it`;
+      return { judgement: 'poor', margin, reason };
+    }
+    return {
+      judgement: 'good',
+      margin,
+      reason: say`the ring hangs far enough back for a flare high on the side`,
+    };
+  },
+  examples: [
+    {
+      shows: 'a high flare with the ring half an inch ahead (7/8)',
+      facts: facts(0.5),
+      candidate: { style: 'high-flare' },
+      gives: 'good',
+    },
+    {
+      shows: 'a high flare with the ring 2 in ahead (full)',
+      facts: facts(2),
+      candidate: { style: 'high-flare' },
+      gives: 'poor',
+    },
+    {
+      shows: 'a low flare with the ring 2 in ahead',
+      facts: facts(2),
+      candidate: { style: 'low-flare' },
+      gives: 'good',
+    },
+    { shows: 'a straight', facts: facts(2), candidate: { style: 'straight' }, gives: 'not-applicable' },
+  ],
+  since: '0.1.0',
+});

@@ -1,0 +1,41 @@
+/** Does this length leave enough latigo, and not too much, between ring and buckle? */
+import { defaultModel } from '../sources/numbers.ts';
+import { dist, say } from '../units/phrase.ts';
+import { rule } from './rule.ts';
+
+const facts = { model: defaultModel };
+
+export const latigoRun = rule({
+  id: 'latigo-run',
+  question: 'Does this length leave a usable latigo run on each side?',
+  reads: ['model'],
+  looks: ['run', 'runSd'],
+  evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
+  can: ['good', 'acceptable', 'poor', 'refuse'],
+  judge({ model }, { run, runSd }) {
+    const margin = Math.min(run - model['run-low'], model['run-high'] - run);
+    if (run < model['run-least'] || run > model['run-most']) {
+      const bound = run < model['run-least'] ? model['run-least'] : model['run-most'];
+      const side = run < bound ? 'the least is' : 'the most is';
+      return {
+        judgement: 'refuse',
+        margin,
+        reason: say`leaves ${dist(run)} of latigo each side; ${side} ${dist(bound)}`,
+      };
+    }
+    // A margin smaller than its spread is not good.
+    const judgement = margin < 0 ? 'poor' : margin < runSd ? 'acceptable' : 'good';
+    return {
+      judgement,
+      margin,
+      reason: say`leaves ${dist(run)} of latigo each side, give or take ${dist(runSd)}`,
+    };
+  },
+  examples: [
+    { shows: '6 in each side, taped', facts, candidate: { run: 6, runSd: 0.35 }, gives: 'good' },
+    { shows: '6 in, but the spread is 3 in', facts, candidate: { run: 6, runSd: 3 }, gives: 'acceptable' },
+    { shows: '9 in each side', facts, candidate: { run: 9, runSd: 0.35 }, gives: 'poor' },
+    { shows: '2 in each side', facts, candidate: { run: 2, runSd: 0.35 }, gives: 'refuse' },
+  ],
+  since: '0.1.0',
+});

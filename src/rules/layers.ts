@@ -1,0 +1,36 @@
+/** Do the cords lie in the layers that this many strands want? */
+import { count, say } from '../units/phrase.ts';
+import { rule } from './rule.ts';
+
+const SINGLE_UP_TO = 17;
+const DOUBLE_FROM = 27;
+
+export const layersRule = rule({
+  id: 'layers',
+  question: 'Do the cords lie in the layers that this many strands want?',
+  reads: [],
+  looks: ['layers', 'strands'],
+  evidence: [{ basis: 'practice', source: 'layers', agreement: 'settled' }],
+  can: ['good', 'acceptable', 'poor', 'cannot-tell'],
+  judge(_, { layers, strands }) {
+    if (layers === 0) return { judgement: 'cannot-tell', reason: say`the buckle does not take them` };
+    const how = layers === 1 ? 'a single layer' : 'a double layer';
+    const reason = say`${count(strands)} strands in ${how}`;
+    if (layers === 1 && strands >= DOUBLE_FROM) return { judgement: 'poor', reason };
+    const usual = layers === 1 ? strands <= SINGLE_UP_TO : strands > SINGLE_UP_TO;
+    return { judgement: usual ? 'good' : 'acceptable', reason };
+  },
+  examples: [
+    { shows: '17 in a single layer', facts: {}, candidate: { layers: 1, strands: 17 }, gives: 'good' },
+    { shows: '27 in a double layer', facts: {}, candidate: { layers: 2, strands: 27 }, gives: 'good' },
+    { shows: '21 in a single layer', facts: {}, candidate: { layers: 1, strands: 21 }, gives: 'acceptable' },
+    { shows: '29 in a single layer', facts: {}, candidate: { layers: 1, strands: 29 }, gives: 'poor' },
+    {
+      shows: 'a buckle that does not take them',
+      facts: {},
+      candidate: { layers: 0, strands: 29 },
+      gives: 'cannot-tell',
+    },
+  ],
+  since: '0.1.0',
+});

@@ -1,0 +1,36 @@
+/** Does the length agree with the rule of thumb from the girth? */
+import type { LengthNeed } from '../facts/length.ts';
+import { defaultModel } from '../sources/numbers.ts';
+import { dist, len, say } from '../units/phrase.ts';
+import { rule } from './rule.ts';
+
+const facts = { lengthNeed: { crossCheck: 32 } as unknown as LengthNeed, model: defaultModel };
+
+export const lengthAgreement = rule({
+  id: 'length-agreement',
+  question: 'Does the length agree with the rule of thumb from the girth?',
+  reads: ['lengthNeed', 'model'],
+  looks: ['length'],
+  evidence: [
+    { basis: 'published', source: 'extension-length', where: 'heart girth / 2 - 3, rounded up to even' },
+  ],
+  can: ['good', 'acceptable'],
+  judge({ lengthNeed, model }, { length }) {
+    const apart = Math.abs(length - lengthNeed.crossCheck);
+    const margin = model['length-disagreement'] - apart;
+    if (margin >= -1e-9) {
+      return {
+        judgement: 'good',
+        margin,
+        reason: say`agrees with the ${len(lengthNeed.crossCheck)} that half the girth less 3 in gives`,
+      };
+    }
+    const reason = say`${dist(apart)} from the ${len(lengthNeed.crossCheck)} that half the girth less 3 in gives: check the tape`;
+    return { judgement: 'acceptable', margin, reason };
+  },
+  examples: [
+    { shows: '32 in where the girth says 32', facts, candidate: { length: 32 }, gives: 'good' },
+    { shows: '28 in where the girth says 32', facts, candidate: { length: 28 }, gives: 'acceptable' },
+  ],
+  since: '0.1.0',
+});

@@ -1,0 +1,35 @@
+/** All rules, in the order in which they are asked and printed. */
+import { buckleHeight } from './buckle-height.ts';
+import { buckleRoom } from './buckle-room.ts';
+import { buckleStrands } from './buckle-strands.ts';
+import { elbowClearance } from './elbow-clearance.ts';
+import { flarePosition } from './flare-position.ts';
+import { grip } from './grip.ts';
+import { latigoRun } from './latigo-run.ts';
+import { layersRule } from './layers.ts';
+import { lengthAgreement } from './length-agreement.ts';
+import { pressureIndex } from './pressure-index.ts';
+import { ringSlant } from './ring-slant.ts';
+import { ropingStrength } from './roping-strength.ts';
+import type { AnyRule } from './rule.ts';
+import { stock } from './stock.ts';
+import { strandRange } from './strand-range.ts';
+import { usualLength } from './usual-length.ts';
+
+export const rules: readonly AnyRule[] = [
+  elbowClearance,
+  buckleHeight,
+  latigoRun,
+  buckleStrands,
+  strandRange,
+  stock,
+  buckleRoom,
+  pressureIndex,
+  grip,
+  flarePosition,
+  ringSlant,
+  ropingStrength,
+  layersRule,
+  usualLength,
+  lengthAgreement,
+];

@@ -1,0 +1,84 @@
+/** The shape of a rule: one question the bench would ask aloud, and a pure judgement of one candidate. */
+import type { Facts } from '../facts/facts.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import type { Shop } from '../order/types.ts';
+import type { Phrase } from '../units/phrase.ts';
+
+export type Judgement = 'good' | 'acceptable' | 'poor' | 'refuse' | 'not-applicable' | 'cannot-tell';
+
+export const judgements: readonly Judgement[] = [
+  'good',
+  'acceptable',
+  'poor',
+  'refuse',
+  'not-applicable',
+  'cannot-tell',
+];
+
+export interface Verdict {
+  readonly judgement: Judgement;
+  readonly reason: Phrase;
+  /** How far from the nearest bound, in the unit of the thing judged; positive on the better side. */
+  readonly margin?: number;
+}
+
+/** Why the rule is believed. `source` names an entry of `sources`. */
+export type Evidence =
+  | { readonly basis: 'published'; readonly source: string; readonly where: string }
+  | {
+      readonly basis: 'practice';
+      readonly source: string;
+      readonly agreement: 'settled' | 'disputed';
+      readonly dissent?: string;
+    }
+  | { readonly basis: 'choice'; readonly source: string; readonly why: string };
+
+/** What rules may see of an order: its facts and the shop's shelf. */
+export interface CaseFacts extends Facts {
+  readonly shop: Shop;
+}
+
+export interface RuleExample<F extends keyof CaseFacts, C extends keyof Candidate> {
+  readonly shows: string;
+  readonly facts: Pick<CaseFacts, F> | Partial<Pick<CaseFacts, F>>;
+  readonly candidate: Pick<Candidate, C>;
+  readonly gives: Judgement;
+}
+
+export interface Rule<
+  F extends keyof CaseFacts = keyof CaseFacts,
+  C extends keyof Candidate = keyof Candidate,
+> {
+  /** Noun of the subject, equal to the file's name, never reused. */
+  readonly id: string;
+  readonly question: string;
+  /** The facts and the parts of a candidate that `judge` receives. */
+  readonly reads: readonly F[];
+  readonly looks: readonly C[];
+  readonly evidence: readonly Evidence[];
+  readonly can: readonly Judgement[];
+  readonly judge: (facts: Pick<CaseFacts, F>, candidate: Pick<Candidate, C>) => Verdict;
+  /** At least one for every entry of `can`; they are its tests and stand in docs/rules.md. */
+  readonly examples: readonly RuleExample<F, C>[];
+  readonly since: string;
+}
+
+/** A rule as the registry holds it: any rule can judge whole facts and a whole candidate. */
+export interface AnyRule extends Omit<Rule, 'reads' | 'looks' | 'judge' | 'examples'> {
+  readonly reads: readonly (keyof CaseFacts)[];
+  readonly looks: readonly (keyof Candidate)[];
+  readonly judge: (facts: CaseFacts, candidate: Candidate) => Verdict;
+  readonly examples: readonly {
+    readonly shows: string;
+    readonly facts: Partial<CaseFacts>;
+    readonly candidate: Partial<Candidate>;
+    readonly gives: Judgement;
+  }[];
+}
+
+/** Names the type parameters once: `judge` sees exactly what `reads` and `looks` list. */
+export function rule<const F extends keyof CaseFacts, const C extends keyof Candidate>(
+  entry: Rule<F, C>,
+): AnyRule {
+  return entry;
+}

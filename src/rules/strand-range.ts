@@ -1,0 +1,42 @@
+/** Does the shop tie that many strands? */
+import { count, say } from '../units/phrase.ts';
+import { rule } from './rule.ts';
+
+const shop = {
+  name: 'example',
+  strands: { min: 11, max: 31 },
+  lengths: { min: 20, max: 40, step: 1 },
+  buckles: [],
+  cords: [],
+  overridden: [],
+};
+
+export const strandRange = rule({
+  id: 'strand-range',
+  question: 'Does the shop tie that many strands?',
+  reads: ['shop'],
+  looks: ['strands'],
+  evidence: [
+    { basis: 'practice', source: 'common-practice', agreement: 'settled' },
+    { basis: 'choice', source: 'engineering-choice', why: 'the range stands in the shop file' },
+  ],
+  can: ['good', 'refuse'],
+  judge({ shop: { strands: range } }, { strands }) {
+    if (strands % 2 === 0) {
+      const reason = say`${count(strands)} strands is even: one continuous cord leaves a tail at each buckle only with an odd count`;
+      return { judgement: 'refuse', reason };
+    }
+    const margin = Math.min(strands - range.min, range.max - strands);
+    if (margin < 0) {
+      const reason = say`the shop ties ${count(range.min)} to ${count(range.max)} strands, not ${count(strands)}`;
+      return { judgement: 'refuse', margin, reason };
+    }
+    return { judgement: 'good', margin, reason: say`${count(strands)} strands is within what the shop ties` };
+  },
+  examples: [
+    { shows: '17 of 11 to 31', facts: { shop: shop as never }, candidate: { strands: 17 }, gives: 'good' },
+    { shows: '33 of 11 to 31', facts: { shop: shop as never }, candidate: { strands: 33 }, gives: 'refuse' },
+    { shows: 'an even count', facts: { shop: shop as never }, candidate: { strands: 18 }, gives: 'refuse' },
+  ],
+  since: '0.1.0',
+});

@@ -1,0 +1,18 @@
+/** Heart girth against height: a straight line through published breed means, and what it does not cover. */
+
+/**
+ * G_cm = 1.104 H_cm + 17.2 for light horses, residual sd 5.3 cm (own fit on published breed means).
+ * The fit is of means: one horse differs from its breed's mean by a further 5 cm (sd within the published Criollo-type mares).
+ * For a kind that the fit does not cover, its spread is taken twice [choice].
+ */
+export const heightGirthFit = {
+  source: 'height-girth-fit',
+  slope: 1.104,
+  intercept: 17.2,
+  fitSd: 5.3,
+  withinBreedSd: 5,
+  otherKindFactor: 2,
+} as const;
+
+/** Published mean of one heavy draft breed: 210.9 cm of girth at 161 cm of height. */
+export const draftGirthRatio = 1.31;

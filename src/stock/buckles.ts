@@ -1,0 +1,19 @@
+/** Which buckle takes which cinch. */
+import type { Buckle, StrandRange } from '../order/types.ts';
+
+export type Layers = 1 | 2;
+
+const holds = (range: StrandRange | undefined, strands: number): boolean =>
+  range !== undefined && strands >= range.min && strands <= range.max;
+
+/** Layers in which the buckle takes that many strands, single before double; undefined when it does not. */
+export function layersOn(buckle: Buckle, strands: number): Layers | undefined {
+  if (holds(buckle.single, strands)) return 1;
+  if (holds(buckle.double, strands)) return 2;
+  return undefined;
+}
+
+/** Smallest frame first, then the id: the order in which buckles are tried and listed. */
+export function bySize(a: Buckle, b: Buckle): number {
+  return a.frameWidth - b.frameWidth || a.barWidth - b.barWidth || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+}

@@ -1,0 +1,28 @@
+/** The three styles of cinch a shop ties, simplest first. */
+import type { Style } from '../order/types.ts';
+
+export interface StyleEntry {
+  readonly id: Style;
+  readonly name: string;
+  /** Simplest to tie first. */
+  readonly effort: number;
+  readonly about: string;
+}
+
+export const styles: Readonly<Record<Style, StyleEntry>> = {
+  straight: { id: 'straight', name: 'straight', effort: 0, about: 'the same width all along' },
+  'high-flare': {
+    id: 'high-flare',
+    name: 'high-flare roper',
+    effort: 1,
+    about: 'pinched by weaves just below the buckles, then fans out high on the side',
+  },
+  'low-flare': {
+    id: 'low-flare',
+    name: 'low-flare roper',
+    effort: 2,
+    about: 'a further weave carries the pinched part lower; it fans out only near the chest',
+  },
+};
+
+export const styleIds: readonly Style[] = ['straight', 'high-flare', 'low-flare'];
