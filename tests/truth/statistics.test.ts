@@ -1,0 +1,125 @@
+/** The bell curve and the seeded generator against published values and an independent implementation. */
+import cephes from 'cephes';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { normalCdf, normalInverse } from '../../src/geometry/normal.ts';
+import { seededRandom } from '../../src/geometry/random.ts';
+import { within, withinRelative } from '../support/within.ts';
+
+describe('normal distribution', () => {
+  // The printed tables of every textbook: to the last printed place (memory).
+  it.each([
+    [0, 0.5, 0],
+    [1, 0.841344746068543, 1e-15],
+    [1.959963984540054, 0.975, 1e-15],
+    [2, 0.977249868051821, 1e-15],
+    [3, 0.99865010196837, 1e-15],
+    [-1.2815515655446, 0.1, 1e-15],
+  ])('P(Z <= %f) = %f (memory)', (x, chance, tolerance) => {
+    within(normalCdf(x), chance, tolerance);
+    within(normalInverse(chance), x, 3e-13);
+  });
+
+  it('far below: P(Z <= -10) = 7.619853024160526e-24, P(Z <= -20) = 2.753624118606234e-89, P(Z <= -37) = 5.725571222524577e-300 (derived, mpmath)', () => {
+    withinRelative(normalCdf(-10), 7.619853024160526e-24, 1e-15);
+    withinRelative(normalCdf(-20), 2.753624118606234e-89, 1e-15);
+    withinRelative(normalCdf(-37), 5.725571222524577e-300, 1e-15); // cephes gives 0 from about -36 on
+  });
+
+  describe('cephes (S. L. Moshier), independent', () => {
+    beforeAll(async () => {
+      await cephes.compiled;
+    });
+
+    it('cdf on a grid from -26 to 9, relative in the lower tail', () => {
+      for (let i = -2600; i <= 900; i += 7) {
+        const x = i / 100;
+        // cephes loses digits to the rounding of x^2: the tolerance grows with it.
+        withinRelative(normalCdf(x), cephes.ndtr(x), 1e-15 * (2 + (x * x) / 2));
+      }
+    });
+
+    it('inverse on a grid of chances from 1e-300 up', () => {
+      for (let power = -300; power < -1; power += 3)
+        withinRelative(normalInverse(10 ** power), cephes.ndtri(10 ** power), 1e-14);
+      for (let i = 1; i < 1000; i += 1) within(normalInverse(i / 1000), cephes.ndtri(i / 1000), 1e-14);
+    });
+  });
+
+  it('inverse and cdf undo each other; both are symmetric', () => {
+    for (let i = 1; i < 200; i += 1) {
+      withinRelative(normalCdf(normalInverse(i / 200)), i / 200, 4e-15);
+      within(normalCdf(i / 30) + normalCdf(-i / 30), 1, 1e-15);
+      within(normalInverse(i / 200), -normalInverse(1 - i / 200), 1e-14);
+    }
+  });
+
+  it('ends: 0 and 1 are infinitely far; what is no chance is refused', () => {
+    expect([normalInverse(0), normalInverse(1)]).toEqual([-Infinity, Infinity]);
+    expect([normalCdf(-Infinity), normalCdf(Infinity), normalCdf(-40), normalCdf(40)]).toEqual([0, 1, 0, 1]);
+    for (const p of [-0.001, 1.001, NaN]) expect(() => normalInverse(p)).toThrow(RangeError);
+    expect(normalCdf(NaN)).toBeNaN();
+  });
+});
+
+describe('PCG32', () => {
+  it("seed 42, stream 54: the published sequence of its author's demonstration program (memory)", () => {
+    const random = seededRandom(42, 54);
+    expect(Array.from({ length: 6 }, () => random.next())).toEqual([
+      0xa15c02b7, 0x7b47f409, 0xba1d3330, 0x83d2f293, 0xbfa4784b, 0xcbed606e,
+    ]);
+  });
+
+  it('agrees with a plain 64-bit integer version for other seeds and streams', () => {
+    const MASK = (1n << 64n) - 1n;
+    for (const [seed, stream] of [
+      [0, 0],
+      [1, 2 ** 31],
+      [2 ** 40 + 7, 2 ** 32 + 5],
+      [2 ** 53 - 1, 2 ** 53 - 1],
+    ] as const) {
+      const increment = ((BigInt(stream) << 1n) | 1n) & MASK;
+      const step = (s: bigint): bigint => (s * 6364136223846793005n + increment) & MASK;
+      let state = step((step(0n) + BigInt(seed)) & MASK);
+      const random = seededRandom(seed, stream);
+      for (let i = 0; i < 500; i += 1) {
+        const word = Number((((state >> 18n) ^ state) >> 27n) & 0xffffffffn);
+        const turn = Number(state >> 59n);
+        expect(random.next()).toBe(((word >>> turn) | (word << (-turn & 31))) >>> 0);
+        state = step(state);
+      }
+    }
+  });
+
+  it('uniform values fill 0 to 1 evenly: chi-square of 100 cells within its 1e-6 band', () => {
+    const random = seededRandom(7);
+    const DRAWS = 100_000;
+    const cells = new Array<number>(100).fill(0);
+    for (let i = 0; i < DRAWS; i += 1) {
+      const value = random.uniform();
+      expect(value > 0 && value < 1).toBe(true);
+      cells[Math.floor(value * 100)]! += 1;
+    }
+    const chiSquare = cells.reduce((sum, count) => sum + (count - DRAWS / 100) ** 2 / (DRAWS / 100), 0);
+    within(chiSquare, 99, 4.9 * Math.sqrt(2 * 99));
+  });
+
+  it('normal values have mean 0, sd 1 and the right share beyond 1.96, within five standard errors', () => {
+    const random = seededRandom(8);
+    const DRAWS = 100_000;
+    let [sum, squares, beyond] = [0, 0, 0];
+    for (let i = 0; i < DRAWS; i += 1) {
+      const value = random.normal();
+      sum += value;
+      squares += value * value;
+      if (Math.abs(value) > 1.959964) beyond += 1;
+    }
+    within(sum / DRAWS, 0, 5 / Math.sqrt(DRAWS));
+    within(squares / DRAWS, 1, 5 * Math.sqrt(2 / DRAWS));
+    within(beyond / DRAWS, 0.05, 5 * Math.sqrt((0.05 * 0.95) / DRAWS));
+  });
+
+  it.each([-1, 0.5, NaN, 2 ** 53])('seed %f is refused', (seed) => {
+    expect(() => seededRandom(seed)).toThrow(RangeError);
+    expect(() => seededRandom(1, seed)).toThrow(RangeError);
+  });
+});
