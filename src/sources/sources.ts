@@ -1,0 +1,267 @@
+/** Books, papers, standards, tables and practice that anything here rests on: one entry each. */
+
+/** `choice` is our own engineering choice; `practice` is what the trade does or a page of it says. */
+export type SourceKind = 'book' | 'paper' | 'standard' | 'table' | 'practice' | 'choice';
+
+/**
+ * How it is known: `seen` in a text that was opened, `seen second-hand` in a text that quotes it, `memory` recalled and
+ * not looked up, `derived` evaluated independently from a published formula, `unwritten` no text to look up.
+ */
+export type HowKnown = 'seen' | 'seen second-hand' | 'memory' | 'derived' | 'unwritten';
+
+export interface Source {
+  readonly kind: SourceKind;
+  /** Who wrote it and what about, in plain words; not always the printed title. */
+  readonly title: string;
+  readonly year?: number;
+  /** Journal, number, section. */
+  readonly where?: string;
+  readonly how: HowKnown;
+}
+
+type Place = Pick<Source, 'year' | 'where'>;
+
+const entry =
+  (kind: SourceKind) =>
+  (how: HowKnown, title: string, place: Place = {}): Source => ({ kind, how, title, ...place });
+
+const book = entry('book');
+const paper = entry('paper');
+const standard = entry('standard');
+const table = entry('table');
+const practice = entry('practice');
+
+const entries = {
+  // Ourselves and the trade
+  'engineering-choice': entry('choice')(
+    'unwritten',
+    'Our own choice, held against the strand counts that practice ties',
+  ),
+  'common-practice': practice('unwritten', 'Common practice of the trade, with no single source'),
+
+  // Horse
+  hand: practice(
+    'seen second-hand',
+    'A hand is four inches; the digit after the point counts inches, 0 to 3',
+  ),
+  'weight-exercise': practice(
+    'seen',
+    'University of Minnesota equine laboratory exercise: pounds = girth^2 x length / 330',
+  ),
+  'carroll-huntington-1988': paper(
+    'memory',
+    'Carroll & Huntington: weight of horses from girth and length, divisor 11 900',
+    {
+      year: 1988,
+      where: 'Equine Vet J',
+    },
+  ),
+  'wagner-tyler-2011': paper(
+    'memory',
+    'Wagner & Tyler: estimates of weight in adult horses, divisor 11 880',
+    { year: 2011 },
+  ),
+  'height-girth-fit': table(
+    'derived',
+    'Our straight line through published breed means of height and heart girth',
+  ),
+  'criollo-mares': paper('seen', 'Measurements of Criollo-type mares: 142 cm high, girth 180 cm, sd 5'),
+  'soviet-draft': table(
+    'seen second-hand',
+    'Measurements of the Soviet heavy draft: 161 cm high, girth 210.9 cm',
+  ),
+  'handbook-1905': book('seen', 'A handbook of the horse: a 15.2 hands saddle horse girths 70 to 73 inches', {
+    year: 1905,
+  }),
+  'henneke-1983': paper('memory', 'Henneke et al.: condition score of horses, 1 to 9', {
+    year: 1983,
+    where: 'Equine Vet J 15:371',
+  }),
+  'human-bodies': table(
+    'seen second-hand',
+    'An open set of measured human bodies: width over depth of the chest, sd 0.07',
+  ),
+
+  // Girths under the horse
+  'girth-tension': paper(
+    'seen second-hand',
+    'Bowers & Slocombe: girth strap tension on racehorses, usually 13 kgf',
+    {
+      year: 1999,
+    },
+  ),
+  'werner-2002': paper(
+    'seen',
+    'Werner et al.: pressure under saddles, mean 13.2 and maximum 34.5 kPa (abstract)',
+    {
+      year: 2002,
+    },
+  ),
+  'murray-2013': paper(
+    'seen',
+    'Murray et al.: girth pressure peaks over the muscle behind the elbow (abstract)',
+    {
+      year: 2013,
+    },
+  ),
+  'girth-shape-2025': paper(
+    'seen',
+    'Straight and shaped girths differ little in the movement of the limbs (abstract)',
+    {
+      year: 2025,
+      where: 'Animals 15(17), 2540',
+    },
+  ),
+  'greve-dyson-2013': paper(
+    'seen',
+    'Greve & Dyson: the saddle slips in 54 % of hindlimb-lame horses, in no sound one (abstract)',
+    {
+      year: 2013,
+    },
+  ),
+  'millares-ramirez-2019': paper(
+    'seen',
+    'Millares-Ramirez & Le Jeune: of 37 girthy horses 12 ulcers, 10 orthopaedic, 3 saddle',
+    {
+      year: 2019,
+    },
+  ),
+  'freitag-2021': paper(
+    'seen second-hand',
+    'Freitag et al.: horses measured in photographs, variation under 2.7 % with markers',
+    {
+      year: 2021,
+    },
+  ),
+
+  // Cinch and cord
+  'extension-length': practice(
+    'seen',
+    'Extension Horses: length of a western cinch is girth / 2 - 3, rounded up to even',
+  ),
+  'strand-width': practice(
+    'seen second-hand',
+    'Encyclopedia article on girths: 17 strands 4 in, 30 strands 7 in',
+  ),
+  'cord-need': practice(
+    'seen',
+    'A craft how-to: 17 strands take 50 ft of 8-ply and 20 ft of 2-ply, 19 strands 70 ft',
+  ),
+  'cord-estimate': table(
+    'derived',
+    'Our sum of passes, knots and tails plus 15 %, which meets the 50 ft of the how-to',
+  ),
+  layers: practice(
+    'seen',
+    'Page of two horse-care authors: one layer to about 17 strands, two layers for 27 to 31',
+  ),
+  'usual-lengths': practice(
+    'seen',
+    "A how-to and a saddlemakers' forum: lengths in 2 in steps, most 30 to 34",
+  ),
+  'mohair-data': table(
+    'seen',
+    'Museum of Fine Arts, Boston, materials database: mohair 1.32 g/cm3, regain 13 %, gives 30 %',
+  ),
+  'bench-price': practice(
+    'seen',
+    "A saddlemakers' trade association: worked example of a price at the bench",
+  ),
+
+  // Mechanics
+  'hoop-law': table(
+    'derived',
+    'Thin-wall hoop (Laplace): pressure = tension / (width x radius of curvature)',
+  ),
+  'bandage-law': paper('seen', 'Thomas: the law of Laplace for bandages, P = 4620 T n / (C W)', {
+    year: 2003,
+  }),
+  'garrigues-ramon-2021': paper(
+    'seen second-hand',
+    'Garrigues-Ramon et al.: sensors under bandages up to 42 % below the law',
+    {
+      year: 2021,
+      where: 'J Wound Care 30(4):276',
+    },
+  ),
+  capstan: table('derived', 'Euler-Eytelwein: a rope round a post holds exp(friction x angle) times as much'),
+  'capstan-table': table('seen', 'A published capstan table: friction 0.6, five turns, 153 552 935'),
+
+  // Mathematics
+  'a-and-s': book('seen second-hand', 'Abramowitz & Stegun: Handbook of Mathematical Functions', {
+    year: 1964,
+    where: 'chapter 17, tables 17.1 and 17.6',
+  }),
+  dlmf: table('memory', 'NIST Digital Library of Mathematical Functions', { where: 'chapter 19' }),
+  'carlson-1995': paper('memory', 'Carlson: numerical computation of real or complex elliptic integrals', {
+    year: 1995,
+  }),
+  gsl: table('seen', 'GNU Scientific Library: test values of the special functions'),
+  boost: table('seen', 'Boost.Math: test data of the elliptic integrals, 165 rows kept here', {
+    year: 2006,
+    where: 'boostorg/math@bb1fbff2 test/ellint_e2_data.ipp and ellint_e_data.ipp',
+  }),
+  cephes: table('seen', 'Cephes (Moshier): special functions, run beside ours in tests'),
+  'cody-1969': paper('memory', 'Cody: rational Chebyshev approximations for the error function', {
+    year: 1969,
+    where: 'Math. Comp. 23:631; coefficients as in Algorithm 715, ACM TOMS 19:22 (1993)',
+  }),
+  'wichura-1988': paper('memory', 'Wichura: the percentage points of the normal distribution, AS 241', {
+    year: 1988,
+    where: 'Applied Statistics 37:477',
+  }),
+  'oneill-2014': paper('memory', "O'Neill: PCG, a family of random number generators", {
+    year: 2014,
+    where: 'HMC-CS-2014-0905',
+  }),
+  'chandrupatla-1997': paper(
+    'memory',
+    'Chandrupatla: a hybrid of quadratic interpolation and bisection for roots',
+    {
+      year: 1997,
+      where: 'Adv. Eng. Software 28:145',
+    },
+  ),
+  wgs84: standard('memory', 'World Geodetic System 1984: axes of the Earth and its quarter meridian'),
+
+  // Units, uncertainty, shop
+  'nist-sp811': standard('memory', 'NIST SP 811: an inch is 2.54 cm exactly', { where: 'appendix B' }),
+  gum: standard('seen second-hand', 'JCGM 100: guide to the expression of uncertainty in measurement', {
+    year: 2008,
+    where: 'H.1, H.2',
+  }),
+  'gum-supplement-1': standard('seen second-hand', 'JCGM 101: propagation of distributions by Monte Carlo', {
+    year: 2008,
+    where: '9.2 to 9.4',
+  }),
+  propagate: table('seen', 'R package propagate: data and help pages with the examples of the GUM', {
+    where: 'cran/propagate@60718ff2',
+  }),
+  pinhole: table('derived', 'Pinhole geometry: scale errors of depth, yaw and roll in a photograph'),
+  'paper-mill': table(
+    'seen',
+    'Encyclopedia article on cutting stock: 13 widths from a master of 5600, best 73 masters',
+  ),
+  'chvatal-1983': book(
+    'seen second-hand',
+    'Chvatal: Linear Programming, cutting stock example of chapter 13',
+    {
+      year: 1983,
+    },
+  ),
+  'sas-or': table('seen', 'A SAS/OR page with the same cutting stock example'),
+  'moore-1968': paper('memory', 'Moore: sequencing jobs so that the fewest are late', { year: 1968 }),
+  'rfc-4180': standard('memory', 'RFC 4180: comma-separated values', { year: 2005 }),
+  'owasp-csv': practice('seen', 'OWASP: starts of a cell that a spreadsheet would run as a formula'),
+} as const satisfies Record<string, Source>;
+
+/** Name of an entry. */
+export type SourceId = keyof typeof entries;
+
+/** The entries by name. */
+export const sources: Readonly<Record<SourceId, Source>> = entries;
+
+/** The entries in the order of this file, each with its name. */
+export const sourceList: readonly (Source & { readonly id: SourceId })[] = (
+  Object.entries(sources) as [SourceId, Source][]
+).map(([id, source]) => ({ id, ...source }));
