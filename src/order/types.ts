@@ -7,7 +7,8 @@ export type RiggingStyle = 'ring' | 'flat-plate' | 'in-skirt' | 'dropped';
 export type BarrelWord = 'slab-sided' | 'average' | 'round';
 export type Withers = 'low' | 'average' | 'high';
 export type Kind = 'pony' | 'stock' | 'light' | 'draft' | 'mule' | 'donkey';
-export type Trouble = 'elbow-gall' | 'buckle-rub' | 'saddle-rolls' | 'creeps-forward' | 'slips-back' | 'girthy';
+export type Trouble =
+  'elbow-gall' | 'buckle-rub' | 'saddle-rolls' | 'creeps-forward' | 'slips-back' | 'girthy';
 export type Use = 'roping' | 'ranch' | 'trail' | 'barrels' | 'reining' | 'packing' | 'endurance' | 'pleasure';
 
 /** Where the front ring hangs: a name or fraction as written, or the measured set-back from full position. */
@@ -46,7 +47,8 @@ export interface Saddle {
 
 export interface Order {
   order: string;
-  customer?: { name?: string | undefined; phone?: string | undefined; email?: string | undefined } | undefined;
+  customer?:
+    { name?: string | undefined; phone?: string | undefined; email?: string | undefined } | undefined;
   /** ISO 8601 days. */
   taken?: string | undefined;
   due?: string | undefined;

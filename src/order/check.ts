@@ -1,0 +1,110 @@
+/** A tree against a schema: a value, or every fault with its place. */
+import type * as z from 'zod/mini';
+import { nearestWord } from '../units/nearest.ts';
+import { didYouMean } from './leaves.ts';
+import { mostProblems, type Loaded } from './load.ts';
+import { pathText, shown, type Problem } from './problem.ts';
+import { keyPlaces, type KeyPlace } from './schema-keys.ts';
+import { describe, treeAt } from './tree.ts';
+
+type Issue = z.core.$ZodIssue;
+type Path = readonly PropertyKey[];
+
+export interface Checker<T> {
+  schema: z.ZodMiniType<T>;
+  places: readonly KeyPlace[];
+}
+
+/** Prepares a schema for checking. */
+export function checker<T>(schema: z.ZodMiniType<T>): Checker<T> {
+  return { schema, places: keyPlaces(schema) };
+}
+
+/** The value of a document, if the schema takes it, and the problems: those of the YAML and those of the schema together. */
+export function check<T>(loaded: Loaded, { schema, places }: Checker<T>): { value?: T; problems: Problem[] } {
+  if (loaded.tree === undefined) return { problems: loaded.problems };
+  const result = schema.safeParse(loaded.tree);
+  if (result.success) return { value: result.data, problems: loaded.problems };
+  const own = result.error.issues
+    .flatMap((issue) => flatten(issue, []))
+    .flatMap((issue) => problemsOf(loaded, issue, places))
+    .filter((problem) => !isSettled(loaded.settled, problem.path));
+  return { problems: [...loaded.problems, ...own] };
+}
+
+/** Sorted by place, each once, and no more than a person will read. */
+export function inOrder(problems: readonly Problem[]): Problem[] {
+  const sorted = problems.toSorted((a, b) => a.line - b.line || a.column - b.column);
+  if (sorted.length <= mostProblems) return sorted;
+  const kept = sorted.slice(0, mostProblems);
+  const next = sorted[mostProblems];
+  if (next === undefined) return kept;
+  return [...kept, { ...next, expected: `${next.expected}; further problems are not listed` }];
+}
+
+/** Of a choice, the branch that takes this kind of thing (text, list, block); its issues are the ones worth telling. */
+function flatten(issue: Issue, base: Path): Issue[] {
+  const path = [...base, ...issue.path];
+  if (issue.code !== 'invalid_union') return [{ ...issue, path }];
+  const branch = issue.errors.find(
+    (errors) => !errors.some((inner) => inner.path.length === 0 && inner.code === 'invalid_type'),
+  );
+  if (branch !== undefined) return branch.flatMap((inner) => flatten(inner, path));
+  return [{ code: 'custom', input: issue.input, message: issue.message, path }];
+}
+
+function problemsOf(loaded: Loaded, issue: Issue, places: readonly KeyPlace[]): Problem[] {
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.slice(0, mostProblems).map((key) => unknownKey(loaded, [...issue.path, key], places));
+  }
+  const found = describe(treeAt(loaded.tree, issue.path));
+  const hint = issue.code === 'custom' ? (issue.params?.['hint'] as string | undefined) : undefined;
+  const fault = { path: pathText(issue.path), expected: issue.message, hint };
+  return [loaded.locate({ ...fault, found: found === undefined ? undefined : shown(found) }, issue.path)];
+}
+
+function unknownKey(loaded: Loaded, path: Path, places: readonly KeyPlace[]): Problem {
+  const key = String(path.at(-1));
+  const parent = path
+    .slice(0, -1)
+    .filter((step) => typeof step === 'string')
+    .join('.');
+  const allowed = places.filter((place) => place.path === parent).flatMap((place) => place.keys);
+  const many = allowed.length > 20;
+  const where = parent === '' ? 'at the top' : `of ${parent}`;
+  const expected = many ? `a key ${where}` : `a key ${where}: ${allowed.join(', ')}`;
+  const fault = {
+    path: pathText(path),
+    found: shown(key),
+    expected,
+    hint: keyHint(key, { parent, allowed, places }),
+  };
+  return loaded.locate(fault, path, 'key');
+}
+
+interface Around {
+  parent: string;
+  allowed: readonly string[];
+  places: readonly KeyPlace[];
+}
+
+function keyHint(key: string, { parent, allowed, places }: Around): string | undefined {
+  const elsewhere = places.find((place) => place.path !== parent && place.keys.includes(key));
+  const near = nearestWord(key, allowed);
+  // Exactly a key of another block tells more than half a likeness here.
+  if (elsewhere !== undefined)
+    return elsewhere.path === '' ? 'it belongs at the top' : `it belongs under ${elsewhere.path}`;
+  if (near !== undefined) return didYouMean(near);
+  for (const place of places) {
+    const other = nearestWord(key, place.keys);
+    if (other !== undefined) return didYouMean(place.path === '' ? other : `${place.path}.${other}`);
+  }
+  return undefined;
+}
+
+function isSettled(settled: ReadonlySet<string>, path: string): boolean {
+  for (const done of settled) {
+    if (path === done || (path.startsWith(done) && /^[.[]/.test(path.slice(done.length)))) return true;
+  }
+  return false;
+}

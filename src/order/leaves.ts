@@ -1,0 +1,187 @@
+/** The kinds of text a leaf may hold: each turns text into a value or says what was expected, and describes itself to editors. */
+import * as z from 'zod/mini';
+import { nearestWord } from '../units/nearest.ts';
+import { parseAge } from '../units/age.ts';
+import { parseDay } from '../units/days.ts';
+import { parseNumber, toNumber } from '../units/number.ts';
+
+export type Json = Record<string, unknown>;
+export type Reading<T> = { ok: true; value: T } | { ok: false; expected?: string; hint?: string | undefined };
+
+/** What each part of the schemas tells an editor; kept beside zod, which sees only text. */
+export const jsonOf = new WeakMap<object, Json>();
+
+// Orders are read once each: compiling a checker for them (and the eval it needs) would cost more than it saves.
+z.config({ jitless: true });
+
+export interface LeafWords {
+  /** What the message says was expected. */
+  expected: string;
+  json: Json;
+}
+
+export type Leaf<T> = z.ZodMiniPipe<z.ZodMiniString, z.ZodMiniTransform<T, string>>;
+
+/** A leaf of the tree: a text, and how to read it. Anything but a text is answered with the same `expected`. */
+export function leaf<T>({ expected, json }: LeafWords, read: (text: string) => Reading<T>): Leaf<T> {
+  const schema = z.pipe(
+    z.string(expected),
+    z.transform((text: string, context): T => {
+      const reading = read(text);
+      if (reading.ok) return reading.value;
+      const params = { hint: reading.hint };
+      context.issues.push({ code: 'custom', input: text, message: reading.expected ?? expected, params });
+      return z.NEVER;
+    }),
+  );
+  jsonOf.set(schema, json);
+  return schema;
+}
+
+/** A block of keys; any other key is a fault. */
+export function block<S extends z.core.$ZodLooseShape>(
+  about: string,
+  shape: S,
+): z.ZodMiniObject<S, z.core.$strict> {
+  const schema = z.strictObject(shape, `${about}, as a block of keys`);
+  jsonOf.set(schema, { description: about });
+  return schema;
+}
+
+/** A hint made of a nearest word. */
+export function didYouMean(word: string | undefined): string | undefined {
+  return word === undefined ? undefined : `did you mean "${word}"?`;
+}
+
+/** A hint made of a reason and, where there is one, the text to write instead. */
+export function reasonHint({ why, suggestion }: { why: string; suggestion?: string }): string {
+  return suggestion === undefined ? why : `${why}; did you mean "${suggestion}"?`;
+}
+
+/** Free text of at most `limit` characters; on one line unless it is a note. Numbers and yes/no are texts too, as written. */
+export function freeText(about: string, limit = 200): Leaf<string> {
+  const oneLine = limit <= 200;
+  const expected = `${about}, as text of at most ${String(limit)} characters${oneLine ? ' on one line' : ''}`;
+  const json = { type: ['string', 'number', 'boolean'], maxLength: limit, description: about };
+  return leaf({ expected, json }, (text) => {
+    const { length } = Array.from(text);
+    if (length > limit) return { ok: false, hint: `it has ${String(length)} characters` };
+    return oneLine && /[\n\r\u2028\u2029]/.test(text) ? { ok: false } : { ok: true, value: text };
+  });
+}
+
+/** One word of a list. `slips` maps words people write for an allowed one. */
+export function oneOf<const W extends string>(
+  about: string,
+  words: readonly W[],
+  slips: Readonly<Record<string, W>> = {},
+): Leaf<W> {
+  const expected = `${about}, one of ${words.join(', ')}`;
+  return leaf({ expected, json: { type: 'string', enum: [...words], description: about } }, (text) => {
+    const word = words.find((candidate) => candidate === text);
+    if (word !== undefined) return { ok: true, value: word };
+    const slip = Object.hasOwn(slips, text.toLowerCase()) ? slips[text.toLowerCase()] : undefined;
+    return { ok: false, hint: didYouMean(slip ?? nearestWord(text, words)) };
+  });
+}
+
+/** A list, where a single entry may stand without the brackets; the same entry twice counts once. */
+export function listOf<T>(about: string, entry: Leaf<T>) {
+  const list = z.array(entry, `${about}, as a list or one entry`);
+  const schema = z.pipe(
+    z.union([entry, list], `${about}, as a list or one entry`),
+    z.transform((value: T | T[]): T[] => [...new Set(Array.isArray(value) ? value : [value])]),
+  );
+  jsonOf.set(list, { description: about });
+  return schema;
+}
+
+/** true or false, and none of the other words YAML once took for them. */
+export function trueFalse(about: string): Leaf<boolean> {
+  const expected = `${about}, true or false`;
+  const yes = new Set(['yes', 'y', 'on', 'true', '1']);
+  const no = new Set(['no', 'n', 'off', 'false', '0']);
+  return leaf({ expected, json: { type: 'boolean', description: about } }, (text) => {
+    if (text === 'true' || text === 'false') return { ok: true, value: text === 'true' };
+    const word = text.toLowerCase();
+    return { ok: false, hint: didYouMean(yes.has(word) ? 'true' : no.has(word) ? 'false' : undefined) };
+  });
+}
+
+export interface NumberRange {
+  min: number;
+  max: number;
+  about: string;
+}
+
+/** A whole number in plain digits. */
+export function wholeNumber({ min, max, about }: NumberRange): Leaf<number> {
+  const expected = `${about}, a whole number from ${String(min)} to ${String(max)}`;
+  const json = { type: 'integer', minimum: min, maximum: max, description: about };
+  return leaf({ expected, json }, (text) => {
+    const value = /^(?:0|[1-9]\d{0,6})$/.test(text) ? Number(text) : NaN;
+    return value >= min && value <= max ? { ok: true, value } : { ok: false };
+  });
+}
+
+/** A plain number, decimals with a point. */
+export function plainNumber({ min, max, about }: NumberRange): Leaf<number> {
+  const expected = `${about}, a number from ${String(min)} to ${String(max)}`;
+  const json = { type: 'number', minimum: min, maximum: max, description: about };
+  return leaf({ expected, json }, (text) => {
+    const read = /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
+    const value = read?.ok === true ? toNumber(read.exact) : NaN;
+    if (value >= min && value <= max) return { ok: true, value };
+    return { ok: false, hint: plainNumberHint(text) };
+  });
+}
+
+function plainNumberHint(text: string): string | undefined {
+  const percent = /^(\d{1,3}) ?%$/.exec(text)?.[1];
+  if (percent !== undefined) return didYouMean(String(Number(percent) / 100));
+  return /^\d+,\d+$/.test(text) ? didYouMean(text.replace(',', '.')) : undefined;
+}
+
+/** Why counts of strands are odd, in the words of the bench. */
+export const whyOdd = 'even: one continuous cord leaves one tail at each buckle only with an odd count';
+
+/** A count of strands: whole, odd, 5 to 45. */
+export function strandCount(about: string): Leaf<number> {
+  const expected = `${about}, an odd whole number from 5 to 45`;
+  const json = { type: 'integer', minimum: 5, maximum: 45, not: { multipleOf: 2 }, description: about };
+  return leaf({ expected, json }, (text) => {
+    const value = /^[1-9]\d?$/.test(text) ? Number(text) : NaN;
+    if (value % 2 === 0) return { ok: false, hint: whyOdd };
+    return value >= 5 && value <= 45 ? { ok: true, value } : { ok: false };
+  });
+}
+
+/** Henneke score 1 to 9, halves allowed (Henneke et al. 1983, Equine Vet J 15:371). */
+export function conditionScore(): Leaf<number> {
+  const about = 'condition score (Henneke)';
+  const json = { type: 'number', minimum: 1, maximum: 9, multipleOf: 0.5, description: about };
+  return leaf({ expected: `${about} from 1 to 9, in steps of 0.5`, json }, (text) => {
+    const value = /^[1-9](?:\.[05])?$/.test(text) ? Number(text) : NaN;
+    return value <= 9 ? { ok: true, value } : { ok: false };
+  });
+}
+
+/** A day of the calendar. */
+export function day(about: string): Leaf<string> {
+  const json = { type: 'string', pattern: String.raw`^\d{4}-\d{2}-\d{2}$`, description: about };
+  return leaf({ expected: `${about}, a day such as 2026-12-18`, json }, (text) => {
+    const read = parseDay(text);
+    return read.ok ? { ok: true, value: read.day } : { ok: false, hint: reasonHint(read) };
+  });
+}
+
+/** An age in years, at most 60. */
+export function age(about: string): Leaf<number> {
+  const json = { type: 'string', pattern: '[A-Za-z]\\.?$', description: about };
+  const expected = `${about}, such as 3 y or 18 months, at most 60 y`;
+  return leaf({ expected, json }, (text) => {
+    const read = parseAge(text);
+    if (!read.ok) return { ok: false, hint: reasonHint(read) };
+    return read.years <= 60 ? { ok: true, value: read.years } : { ok: false };
+  });
+}

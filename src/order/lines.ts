@@ -1,0 +1,32 @@
+/** From an offset in a text to its line and column, both from 1. */
+
+export class Lines {
+  readonly #starts: number[] = [0];
+  readonly #text: string;
+
+  constructor(text: string) {
+    this.#text = text;
+    for (let at = text.indexOf('\n'); at !== -1; at = text.indexOf('\n', at + 1)) this.#starts.push(at + 1);
+  }
+
+  /** Line and column of an offset; columns count characters, so an emoji is one. */
+  at(offset: number): { line: number; column: number } {
+    let low = 0;
+    let high = this.#starts.length - 1;
+    while (low < high) {
+      const middle = Math.ceil((low + high) / 2);
+      if ((this.#starts[middle] ?? 0) <= offset) low = middle;
+      else high = middle - 1;
+    }
+    const before = this.#text.slice(this.#starts[low], offset);
+    // Bounded: on a line of a million characters the exact count helps nobody.
+    return { line: low + 1, column: (before.length > 5000 ? before.length : Array.from(before).length) + 1 };
+  }
+
+  /** The text of the line an offset is on, trimmed. */
+  textAt(offset: number): string {
+    const start = this.#starts[this.at(offset).line - 1] ?? 0;
+    const end = this.#text.indexOf('\n', start);
+    return this.#text.slice(start, Math.min(end === -1 ? this.#text.length : end, start + 200)).trim();
+  }
+}

@@ -1,0 +1,195 @@
+/** YAML text -> its documents as plain trees, with the YAML's own faults located; nothing here knows what an order is. */
+import { Composer, CST, Parser, isMap, isScalar, type Document } from 'yaml';
+import { cut, type Chunk } from './documents.ts';
+import { Lines } from './lines.ts';
+import { pathText, shown, type Fault, type Problem } from './problem.ts';
+import { strangeSign, strangeWords, syntaxWords } from './syntax.ts';
+import type { Spot, Tree } from './tree.ts';
+import { gaveUp, newWalk, walkNode, type Placed } from './walk.ts';
+
+/** Orders are four levels deep; the bound keeps a hostile file from exhausting the stack. */
+const deepest = 24;
+/** After so many the reader has stopped reading. */
+export const mostProblems = 100;
+
+const tooDeep = `at most ${String(deepest)} levels of lists and blocks in one another`;
+const unclosed = 'the quote or bracket that opens here to be closed';
+
+interface Broken {
+  /** So deep that composing it could exhaust the stack. */
+  deep: boolean;
+  fault: Placed;
+}
+
+export interface Loaded {
+  file: string;
+  /** Undefined when there is only one document. */
+  document: number | undefined;
+  /** Undefined when the text could not be understood as YAML. */
+  tree: Tree | undefined;
+  /** Value of a key at the top, even of a document whose rest could not be read. */
+  top: (key: string) => string | undefined;
+  /** First line with contents. */
+  line: number;
+  problems: Problem[];
+  settled: ReadonlySet<string>;
+  /** A fault put where its path is; a path that does not exist is put at its nearest parent. */
+  locate: (fault: Fault, path: readonly PropertyKey[], side?: keyof Spot) => Problem;
+}
+
+interface Source {
+  text: string;
+  file: string;
+  lines: Lines;
+  several: boolean;
+}
+
+/** All documents of a text, in order. A file without any gives an empty list. Never throws. */
+export function load(raw: string, file: string): Loaded[] {
+  // A byte order mark belongs to the encoding; files glued together have them in the middle too.
+  const text = raw.replace(/^\ufeff/gm, '');
+  const chunks = cut(text);
+  const source = { text, file, lines: new Lines(text), several: chunks.length > 1 };
+  return chunks.map((chunk) => loadChunk(source, chunk));
+}
+
+function loadChunk(source: Source, chunk: Chunk): Loaded {
+  const document = source.several ? chunk.number : undefined;
+  const parsed = parse(chunk.text);
+  const walk = newWalk();
+  const usable = parsed.doc !== undefined && parsed.faults.length === 0;
+  const tree = usable ? walkNode(walk, parsed.doc?.contents, []) : undefined;
+  const start = chunk.base + firstContent(chunk.text);
+  const at = (offset: number) => source.lines.at(offset);
+  const problem = (fault: Fault, offset: number): Problem => ({
+    file: source.file,
+    ...(document === undefined ? {} : { document }),
+    ...at(offset),
+    path: fault.path,
+    ...(fault.found === undefined ? {} : { found: fault.found }),
+    expected: fault.expected,
+    ...(fault.hint === undefined ? {} : { hint: fault.hint }),
+  });
+  const place = (fault: Placed): Problem => {
+    const offset = chunk.base + fault.offset;
+    const hint =
+      fault.earlier === undefined
+        ? fault.hint
+        : `it is on line ${at(chunk.base + fault.earlier).line} already`;
+    return problem({ ...fault, hint, found: fault.found ?? shown(source.lines.textAt(offset)) }, offset);
+  };
+  return {
+    file: source.file,
+    document,
+    tree: gaveUp(walk) ? undefined : tree,
+    top: (key) => (usable ? topText(parsed.doc, key) : writtenTop(chunk.text, key)),
+    line: at(start).line,
+    problems: withStrangeSigns([...parsed.faults, ...walk.faults].map(place), chunk.text, place),
+    settled: walk.settled,
+    locate: (fault, path, side = 'value') => {
+      const spot = walk.spots.get(pathText(path));
+      if (spot !== undefined) return problem(fault, chunk.base + spot[side]);
+      const parent = nearestSpot(walk.spots, path);
+      return problem(fault, parent === undefined ? start : chunk.base + parent.key);
+    },
+  };
+}
+
+function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
+  try {
+    const tokens = [...new Parser().parse(text)];
+    const broken = tokens.map(brokenToken).find((fault) => fault !== undefined);
+    if (broken?.deep === true) return { doc: undefined, faults: [broken.fault] };
+    // Failsafe: every scalar stays text. Doubled keys we report ourselves, with both lines and without comparing each with each.
+    const composer = new Composer({
+      schema: 'failsafe',
+      uniqueKeys: false,
+      prettyErrors: false,
+      logLevel: 'silent',
+    });
+    const [doc] = composer.compose(tokens, true, text.length);
+    return { doc, faults: broken === undefined ? syntaxFaults(doc, text) : [broken.fault] };
+  } catch {
+    return { doc: undefined, faults: [{ path: '', expected: 'text that can be read as YAML', offset: 0 }] };
+  }
+}
+
+/** One fault a line: the package often trips again over what it has just complained about. */
+function syntaxFaults(doc: Document | undefined, text: string): Placed[] {
+  const lines = new Lines(text);
+  const seen = new Set<number>();
+  const faults: Placed[] = [];
+  for (const error of doc?.errors ?? []) {
+    const { line } = lines.at(error.pos[0]);
+    if (seen.has(line) || faults.length >= mostProblems) continue;
+    seen.add(line);
+    faults.push({ path: '', ...syntaxWords(error.code), offset: error.pos[0] });
+  }
+  return faults;
+}
+
+/** The first token that lies too deep or is never closed; without recursion, because depth is what is being guarded against. */
+function brokenToken(root: CST.Token): Broken | undefined {
+  const stack: { token: CST.Token; depth: number }[] = [{ token: root, depth: 0 }];
+  for (let next = stack.pop(); next !== undefined; next = stack.pop()) {
+    const { token, depth } = next;
+    if (depth > deepest) return { deep: true, fault: { path: '', expected: tooDeep, offset: token.offset } };
+    if (isUnclosed(token))
+      return { deep: false, fault: { path: '', expected: unclosed, offset: token.offset } };
+    if (token.type === 'document' && token.value !== undefined) stack.push({ token: token.value, depth });
+    if (!CST.isCollection(token)) continue;
+    // Last in, first out: pushed backwards, so that the first fault of the text is the one told.
+    for (const { key, value } of token.items.toReversed()) {
+      if (value) stack.push({ token: value, depth: depth + 1 });
+      if (key) stack.push({ token: key, depth: depth + 1 });
+    }
+  }
+  return undefined;
+}
+
+/** A quote or bracket left open: the package complains at the end of the text, the writer needs the start. */
+function isUnclosed(token: CST.Token): boolean {
+  if (token.type === 'flow-collection') return token.end.length === 0;
+  if (token.type === 'double-quoted-scalar') return token.source.length < 2 || !token.source.endsWith('"');
+  return token.type === 'single-quoted-scalar' && (token.source.length < 2 || !token.source.endsWith("'"));
+}
+
+/** Strange signs in comments and keys, which no value reports; a line that has its problem already gets no second. */
+function withStrangeSigns(problems: Problem[], text: string, place: (fault: Placed) => Problem): Problem[] {
+  const strange = new Map<number, Problem>();
+  for (const match of text.matchAll(new RegExp(strangeSign, 'gu'))) {
+    if (strange.size >= mostProblems) break;
+    const problem = place({ path: '', ...strangeWords(match[0]), offset: match.index });
+    if (!strange.has(problem.line)) strange.set(problem.line, problem);
+  }
+  // What the YAML package makes of such a line is only confusing.
+  const kept = problems.filter((problem) => problem.path !== '' || !strange.has(problem.line));
+  const told = new Set(kept.map((problem) => problem.line));
+  return [...kept, ...[...strange.values()].filter((problem) => !told.has(problem.line))];
+}
+
+function nearestSpot(spots: ReadonlyMap<string, Spot>, path: readonly PropertyKey[]): Spot | undefined {
+  for (let length = path.length - 1; length > 0; length -= 1) {
+    const spot = spots.get(pathText(path.slice(0, length)));
+    if (spot !== undefined) return spot;
+  }
+  return undefined;
+}
+
+function firstContent(text: string): number {
+  const match = /^(?!---|[ \t]*(?:#|%|\r?$))[ \t]*/m.exec(text);
+  return match === null ? 0 : match.index + match[0].length;
+}
+
+function topText(doc: Document | undefined, key: string): string | undefined {
+  if (!isMap(doc?.contents)) return undefined;
+  const pair = doc.contents.items.find((item) => isScalar(item.key) && item.key.value === key);
+  const value = isScalar(pair?.value) ? pair.value.value : undefined;
+  return typeof value === 'string' && value.trim() !== '' ? shown(value.trim()) : undefined;
+}
+
+/** The same from a text that is no YAML: the line that starts with the key, if there is one. */
+function writtenTop(text: string, key: string): string | undefined {
+  const value = new RegExp(`^${key}:[ \\t]+["']?([^"'#\\r\\n]*)`, 'm').exec(text)?.[1]?.trim();
+  return value === undefined || value === '' ? undefined : shown(value);
+}

@@ -1,0 +1,94 @@
+/** Leaves that are lengths: how long each may be, and which slip of the unit a wrong one looks like. */
+import { formatHands } from '../units/hands.ts';
+import { parseLength, unitOf, type Inches, type LengthUnit } from '../units/length.ts';
+import { decimals } from '../units/print.ts';
+import { didYouMean, leaf, reasonHint, type Leaf } from './leaves.ts';
+
+export interface LengthRange {
+  about: string;
+  /** Inclusive, inches: wide enough for a mule or a miniature, narrow enough to catch the wrong unit. */
+  min: Inches;
+  max: Inches;
+  example: string;
+  /** Said in hands. */
+  hands?: boolean;
+}
+
+/** What an order may say of lengths [choice: our own bounds of what is possible]. */
+export const ranges = {
+  height: { about: 'height at the withers', min: 28, max: 80, example: '15.1 hh', hands: true },
+  heartGirth: { about: 'heart girth', min: 36, max: 100, example: '73 in' },
+  elbowRoom: { about: 'back of elbow to girth groove', min: 1, max: 9, example: '4 in' },
+  barrelDepth: { about: 'depth of the barrel', min: 14, max: 36, example: '27 in' },
+  setBack: { about: 'set-back of the ring from full position', min: -2, max: 12, example: '2 in' },
+  barSpan: { about: 'bar span, fork centre to cantle front', min: 6, max: 18, example: '13 in' },
+  ringToRing: { about: 'ring to ring under the groove', min: 18, max: 70, example: '44 in' },
+  ringDrop: { about: 'spine to ring along the skin', min: 6, max: 24, example: '14 in' },
+  cinchLength: { about: 'cinch length, buckle to buckle', min: 16, max: 44, example: '32 in' },
+} as const satisfies Record<string, LengthRange>;
+
+const pattern = String.raw`^\s*-?[\d.¼½¾⅛⅜⅝⅞].*[A-Za-z"'′″”’]\.?\s*$`;
+
+/** A length with its unit, within its range. */
+export function measure(range: LengthRange): Leaf<Inches> {
+  const unitWords = range.hands === true ? 'with its unit' : 'a length with its unit';
+  const expected = `${range.about}, ${unitWords}, such as ${range.example}`;
+  const json = { type: 'string', pattern, description: range.about, examples: [range.example] };
+  return leaf({ expected, json }, (text) => {
+    const read = parseLength(text);
+    if (!read.ok) return { ok: false, hint: bareHint(text, range) ?? reasonHint(read) };
+    if (within(read.inches, range)) return { ok: true, value: read.inches };
+    const hint = didYouMean(likelySlip(text, range));
+    return {
+      ok: false,
+      expected: `${range.about} from ${end(range.min, range)} to ${end(range.max, range)}`,
+      hint,
+    };
+  });
+}
+
+/** Whether inches lie in a range. */
+export function within(inches: Inches, { min, max }: { min: number; max: number }): boolean {
+  return inches >= min && inches <= max;
+}
+
+const end = (inches: Inches, { hands }: LengthRange): string =>
+  hands === true ? formatHands(inches) : `${decimals(inches, Number.isInteger(inches) ? 0 : 2)} in`;
+
+/** Units people mix up, likeliest first; nothing else is suggested. */
+const mixedUp: Readonly<Record<LengthUnit, readonly LengthUnit[]>> = {
+  in: ['cm', 'hh', 'mm', 'ft'],
+  cm: ['in', 'mm', 'hh'],
+  mm: ['cm', 'in'],
+  ft: ['in', 'hh'],
+  hh: ['in', 'cm'],
+};
+
+/** The same number with another unit, if that would be in range: "185 in" of heart girth -> "185 cm". */
+function likelySlip(text: string, range: LengthRange): string | undefined {
+  const parts = /^\s*(.*?\d)\s*([a-z]+|"|')\.?\s*$/i.exec(text);
+  const [, number = '', word = ''] = parts ?? [];
+  const unit = unitOf(word.toLowerCase());
+  return unit === undefined ? undefined : firstInRange(number, mixedUp[unit], range);
+}
+
+/** For a bare number, the unit is asked for; where only one of the two common ones can be meant, it is named. */
+function bareHint(text: string, range: LengthRange): string | undefined {
+  if (!/^\d+(\.\d+)?$/.test(text)) return undefined;
+  const fitting = (['in', 'cm', 'hh'] as const).filter(
+    (unit) => firstInRange(text, [unit], range) !== undefined,
+  );
+  const [only] = fitting;
+  const ask = 'a number alone does not say its unit: in, cm, mm, ft or hh';
+  return fitting.length === 1 && only !== undefined ? `${ask}; did you mean "${text} ${only}"?` : ask;
+}
+
+function firstInRange(number: string, units: readonly LengthUnit[], range: LengthRange): string | undefined {
+  const allowed = units.filter((unit) => unit !== 'hh' || range.hands === true);
+  return allowed
+    .map((unit) => `${number} ${unit}`)
+    .find((candidate) => {
+      const read = parseLength(candidate);
+      return read.ok && within(read.inches, range);
+    });
+}

@@ -1,0 +1,104 @@
+/** What an order file may say: every key, what it takes, and nothing else. */
+import * as z from 'zod/mini';
+import {
+  age,
+  block,
+  conditionScore,
+  day,
+  freeText,
+  jsonOf,
+  listOf,
+  oneOf,
+  strandCount,
+  trueFalse,
+  wholeNumber,
+} from './leaves.ts';
+import { measure, ranges } from './measure.ts';
+import { rigging } from './rigging.ts';
+
+const maybe = z.optional;
+const styles = ['straight', 'high-flare', 'low-flare'] as const;
+const troubles = [
+  'elbow-gall',
+  'buckle-rub',
+  'saddle-rolls',
+  'creeps-forward',
+  'slips-back',
+  'girthy',
+] as const;
+const uses = ['roping', 'ranch', 'trail', 'barrels', 'reining', 'packing', 'endurance', 'pleasure'] as const;
+
+const barrelExpected = 'shape of the barrel: slab-sided, average, round, or { depth: 27 in }';
+const barrel = z.union(
+  [
+    oneOf('shape of the barrel', ['slab-sided', 'average', 'round']),
+    block('measured barrel', { depth: measure(ranges.barrelDepth) }),
+  ],
+  barrelExpected,
+);
+jsonOf.set(barrel, { description: barrelExpected });
+
+const customer = block('who orders', {
+  name: maybe(freeText('name of the customer')),
+  phone: maybe(freeText('telephone number')),
+  email: maybe(freeText('mail address')),
+});
+
+const horse = block('the horse', {
+  name: maybe(freeText('name of the horse')),
+  height: maybe(measure(ranges.height)),
+  'heart-girth': maybe(measure(ranges.heartGirth)),
+  'elbow-room': maybe(measure(ranges.elbowRoom)),
+  barrel: maybe(barrel),
+  withers: maybe(oneOf('withers', ['low', 'average', 'high'])),
+  condition: maybe(conditionScore()),
+  kind: maybe(oneOf('kind of horse', ['pony', 'stock', 'light', 'draft', 'mule', 'donkey'])),
+  trouble: maybe(listOf('trouble with the cinch in use', oneOf('trouble', troubles))),
+});
+
+// Zod is not told: a check of it would be left out as soon as another key is wrong. See plausible.ts.
+jsonOf.set(horse, {
+  description: 'the horse; height or heart-girth is needed',
+  anyOf: [{ required: ['height'] }, { required: ['heart-girth'] }],
+});
+
+const saddle = block('the saddle', {
+  rigging,
+  style: maybe(oneOf('style of rigging', ['ring', 'flat-plate', 'in-skirt', 'dropped'])),
+  'bar-span': maybe(measure(ranges.barSpan)),
+  'ring-to-ring': maybe(measure(ranges.ringToRing)),
+  'ring-drop': maybe(measure(ranges.ringDrop)),
+  double: maybe(trueFalse('whether the saddle is double rigged')),
+});
+
+const cinch = {
+  style: maybe(oneOf('style of cinch', styles)),
+  strands: maybe(strandCount('strands')),
+  buckle: maybe(freeText('id of a buckle in the shop file')),
+  length: maybe(measure(ranges.cinchLength)),
+};
+
+const color = freeText('color of cord');
+
+/** One document of an order file; leaves in, values out, keys as written. */
+export const orderSchema = block('an order', {
+  order: freeText('number or name of the order, unique in a backlog'),
+  customer: maybe(customer),
+  taken: maybe(day('when the order was taken')),
+  due: maybe(day('when the order is due')),
+  quantity: maybe(wholeNumber({ min: 1, max: 99, about: 'how many' })),
+  horse,
+  saddle,
+  use: maybe(oneOf('main use', uses)),
+  current: maybe(block('the cinch in use now', { ...cinch, age: maybe(age('age of the cinch')) })),
+  wants: maybe(block('the cinch the customer asks for', cinch)),
+  colors: maybe(
+    block('colors of cord', {
+      body: maybe(listOf('colors of the body cord', color)),
+      accent: maybe(listOf('colors of the accent cord', color)),
+    }),
+  ),
+  notes: maybe(freeText('notes', 2000)),
+});
+
+export type WrittenOrder = z.output<typeof orderSchema>;

@@ -1,0 +1,72 @@
+/** What the single keys cannot know: things an order must say one way or another, and values that cannot be true together. */
+import { parseDay } from '../units/days.ts';
+import { parseLength, type Inches } from '../units/length.ts';
+import { within, ranges, type LengthRange } from './measure.ts';
+import type { Loaded } from './load.ts';
+import type { Problem } from './problem.ts';
+import { isBlock, treeAt } from './tree.ts';
+
+type Path = readonly string[];
+
+const girthPath = ['horse', 'heart-girth'];
+const heightPath = ['horse', 'height'];
+const ringPath = ['saddle', 'ring-to-ring'];
+
+/** Faults across keys. Read from the tree, so that one wrong leaf elsewhere does not hide them. */
+export function acrossKeys(loaded: Loaded): Problem[] {
+  return [...needsSize(loaded), ...ringAgainstGirth(loaded), ...dueAfterTaken(loaded)];
+}
+
+function needsSize(loaded: Loaded): Problem[] {
+  const horse = treeAt(loaded.tree, ['horse']);
+  const said = [girthPath, heightPath].some(
+    (path) => treeAt(loaded.tree, path) !== undefined || loaded.settled.has(path.join('.')),
+  );
+  if (!isBlock(horse) || said) return [];
+  const expected = 'height or heart-girth: without one of them there is no size';
+  return [loaded.locate({ path: 'horse', expected }, ['horse', 'height'])];
+}
+
+function ringAgainstGirth(loaded: Loaded): Problem[] {
+  const girth = lengthAt(loaded, girthPath, ranges.heartGirth);
+  const rings = lengthAt(loaded, ringPath, ranges.ringToRing);
+  if (girth === undefined || rings === undefined || rings < girth) return [];
+  const found = textAt(loaded, ringPath);
+  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-to-ring goes under the horse only, from ring to ring`;
+  const expected = 'ring-to-ring less than the heart girth';
+  return [loaded.locate({ path: 'saddle.ring-to-ring', found, expected, hint }, ringPath)];
+}
+
+function dueAfterTaken(loaded: Loaded): Problem[] {
+  const taken = dayAt(loaded, 'taken');
+  const due = dayAt(loaded, 'due');
+  if (taken === undefined || due === undefined || due >= taken) return [];
+  const expected = `a day not before the order was taken (${taken})`;
+  return [loaded.locate({ path: 'due', found: due, expected }, ['due'])];
+}
+
+/** Adds the hint of a swapped pair where height and heart girth each fit the other's place. */
+export function withSwapHint(loaded: Loaded, problem: Problem): Problem {
+  if (problem.path !== 'horse.height' && problem.path !== 'horse.heart-girth') return problem;
+  const height = lengthAt(loaded, heightPath);
+  const girth = lengthAt(loaded, girthPath);
+  if (height === undefined || girth === undefined) return problem;
+  const swapped = within(girth, ranges.height) && within(height, ranges.heartGirth);
+  return swapped ? { ...problem, hint: 'are height and heart-girth swapped?' } : problem;
+}
+
+function lengthAt(loaded: Loaded, path: Path, range?: LengthRange): Inches | undefined {
+  const read = parseLength(textAt(loaded, path) ?? '');
+  if (!read.ok) return undefined;
+  return range === undefined || within(read.inches, range) ? read.inches : undefined;
+}
+
+function dayAt(loaded: Loaded, key: string): string | undefined {
+  const text = textAt(loaded, [key]);
+  return text !== undefined && parseDay(text).ok ? text : undefined;
+}
+
+function textAt(loaded: Loaded, path: Path): string | undefined {
+  const tree = treeAt(loaded.tree, path);
+  return typeof tree === 'string' ? tree : undefined;
+}

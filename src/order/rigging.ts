@@ -1,0 +1,66 @@
+/** Where the front ring hangs, as orders write it: a name, a fraction, or a measured set-back. */
+import * as z from 'zod/mini';
+import { parseNumber, tidy, toNumber } from '../units/number.ts';
+import { nearestWord } from '../units/nearest.ts';
+import { block, didYouMean, jsonOf, leaf, type Reading } from './leaves.ts';
+import { measure, ranges } from './measure.ts';
+import type { Rigging } from './types.ts';
+
+const names: Readonly<Record<string, number>> = { full: 1, 'center-fire': 0.5 };
+const shortNames: Readonly<Record<string, string>> = { center: 'center-fire' };
+const slips: Readonly<Record<string, string>> = {
+  'seven-eighths': '7/8',
+  'three-quarter': '3/4',
+  'three-quarters': '3/4',
+  'five-eighths': '5/8',
+  'centre-fire': 'center-fire',
+  centre: 'center-fire',
+  half: '1/2',
+};
+
+const about = 'rigging position';
+const expected = `${about}: full, 7/8, 3/4, 5/8, center-fire, another fraction from 1/2 to 1, or { set-back: 2 in }`;
+
+const named = leaf<Rigging>(
+  {
+    expected,
+    json: {
+      anyOf: [
+        { enum: ['full', '7/8', '3/4', '5/8', 'center-fire'] },
+        { type: 'string', pattern: String.raw`^\d+/\d+$|^center$` },
+      ],
+      description: about,
+    },
+  },
+  readName,
+);
+const measured = z.pipe(
+  block('measured rigging position', { 'set-back': measure(ranges.setBack) }),
+  z.transform((value): Rigging => ({ kind: 'measured', setBack: value['set-back'] })),
+);
+
+/** The schema of `saddle.rigging`. */
+export const rigging = z.union([named, measured], expected);
+jsonOf.set(rigging, { description: about });
+
+function readName(text: string): Reading<Rigging> {
+  const name = Object.hasOwn(shortNames, text) ? (shortNames[text] ?? text) : text;
+  if (Object.hasOwn(names, name))
+    return { ok: true, value: { kind: 'named', name, fraction: names[name] ?? 1 } };
+  const clean = tidy(text);
+  const read = /^\d+ ?\/ ?\d+$/.test(clean) ? parseNumber(clean) : undefined;
+  const fraction = read?.ok === true ? toNumber(read.exact) : undefined;
+  if (fraction === undefined) return { ok: false, hint: didYouMean(likelyName(text)) };
+  if (fraction < 0.5 || fraction > 1)
+    return { ok: false, hint: 'a fraction of the bar span from 1/2 (center-fire) to 1 (full)' };
+  return { ok: true, value: { kind: 'named', name: clean.replaceAll(' ', ''), fraction } };
+}
+
+function likelyName(text: string): string | undefined {
+  const word = text.toLowerCase().replaceAll(/[ _]/g, '-');
+  if (Object.hasOwn(slips, word)) return slips[word];
+  // 0.875 is how a spreadsheet writes 7/8.
+  const eighths = /^[01]?\.\d+$/.test(text) ? Number(text) * 8 : NaN;
+  if (Number.isInteger(eighths)) return ['1/2', '5/8', '3/4', '7/8', 'full'][eighths - 4];
+  return nearestWord(text, Object.keys(names));
+}

@@ -1,0 +1,154 @@
+/** What a shop file says twice or in the wrong order: ranges upside down, names used twice, limits that cross. */
+import { defaultModel, modelNumbers, type ModelKey } from '../sources/numbers.ts';
+import { parseLength } from '../units/length.ts';
+import { parseNumber, toNumber } from '../units/number.ts';
+import type { Loaded } from './load.ts';
+import { pathText, type Problem } from './problem.ts';
+import { treeAt } from './tree.ts';
+
+type Path = readonly PropertyKey[];
+
+/** Model numbers that must not fall along each line; a default counts where the shop sets nothing. */
+const rising: readonly (readonly ModelKey[])[] = [
+  ['chance-acceptable', 'chance-good'],
+  ['floor-clearance', 'required-clearance'],
+  ['run-least', 'run-low', 'run-target', 'run-high', 'run-most'],
+  ['buckle-above-elbow-floor', 'buckle-above-elbow-target'],
+  ['slant-fine', 'slant-mention', 'slant-warn'],
+  ['armpit-station', 'elbow-station'],
+  ['ratio-slab-sided', 'ratio-average', 'ratio-round'],
+  ['pinch-pitch', 'strand-pitch'],
+];
+
+/** Faults across the keys of a shop file. Read from the tree, so that one wrong leaf elsewhere does not hide them. */
+export function acrossShop(loaded: Loaded): Problem[] {
+  const buckles = countAt(loaded, 'buckles');
+  const cords = countAt(loaded, 'cord');
+  return [
+    ...upsideDown(loaded, ['strands']),
+    ...upsideDown(loaded, ['lengths']),
+    ...empty(loaded, { key: 'buckles', count: buckles }),
+    ...empty(loaded, { key: 'cord', count: cords }),
+    ...places(buckles).flatMap((index) => buckleFaults(loaded, index)),
+    ...usedTwice(
+      loaded,
+      places(buckles).map((index) => [['buckles', index, 'id']]),
+    ),
+    ...usedTwice(
+      loaded,
+      places(cords).map((index) => [
+        ['cord', index, 'color'],
+        ['cord', index, 'ply'],
+      ]),
+    ),
+    ...rising.flatMap((keys) => falling(loaded, keys)),
+  ];
+}
+
+function countAt(loaded: Loaded, key: string): number | undefined {
+  const tree = treeAt(loaded.tree, [key]);
+  return Array.isArray(tree) ? tree.length : undefined;
+}
+
+const places = (count = 0): number[] => Array.from({ length: count }, (_, index) => index);
+
+function empty(loaded: Loaded, { key, count }: { key: string; count: number | undefined }): Problem[] {
+  return count === 0
+    ? [loaded.locate({ path: key, found: 'an empty list', expected: 'at least one entry' }, [key])]
+    : [];
+}
+
+function upsideDown(loaded: Loaded, path: Path): Problem[] {
+  const [min, max] = [numberAt(loaded, [...path, 'min']), numberAt(loaded, [...path, 'max'])];
+  if (min === undefined || max === undefined || min <= max) return [];
+  const fault = { path: pathText([...path, 'max']), found: textAt(loaded, [...path, 'max']) };
+  return [
+    loaded.locate({ ...fault, expected: `max at least min (${String(textAt(loaded, [...path, 'min']))})` }, [
+      ...path,
+      'max',
+    ]),
+  ];
+}
+
+function buckleFaults(loaded: Loaded, index: number): Problem[] {
+  const path = ['buckles', index];
+  const layers = ['single', 'double'].filter(
+    (layer) =>
+      treeAt(loaded.tree, [...path, layer]) !== undefined || loaded.settled.has(pathText([...path, layer])),
+  );
+  const expected = 'single or double: a buckle takes strands in at least one of the two';
+  const isBuckle = treeAt(loaded.tree, [...path, 'bar']) !== undefined;
+  const none =
+    layers.length === 0 && isBuckle ? [loaded.locate({ path: pathText(path), expected }, path)] : [];
+  const wider = frameFaults(loaded, path);
+  return [...none, ...wider, ...layers.flatMap((layer) => upsideDown(loaded, [...path, layer]))];
+}
+
+function frameFaults(loaded: Loaded, path: Path): Problem[] {
+  const framePath = [...path, 'frame-width'];
+  const [bar, frame] = [numberAt(loaded, [...path, 'bar']), numberAt(loaded, framePath)];
+  if (bar === undefined || frame === undefined || frame >= bar) return [];
+  const expected = 'a frame at least as wide as its bar';
+  return [
+    loaded.locate({ path: pathText(framePath), found: textAt(loaded, framePath), expected }, framePath),
+  ];
+}
+
+/** Each entry is known by one or more texts; the same texts twice are a fault of the later entry. */
+function usedTwice(loaded: Loaded, entries: readonly (readonly Path[])[]): Problem[] {
+  const first = new Map<string, Path>();
+  return entries.flatMap((paths) => {
+    const [path] = paths;
+    const texts = paths.map((each) => textAt(loaded, each));
+    if (path === undefined || texts.includes(undefined)) return [];
+    const earlier = first.get(texts.join('\n'));
+    if (earlier === undefined) {
+      first.set(texts.join('\n'), path);
+      return [];
+    }
+    const { line } = loaded.locate({ path: '', expected: '' }, earlier);
+    const expected = `each ${String(path.at(-1))} once; this one is on line ${String(line)} already`;
+    return [loaded.locate({ path: pathText(path), found: texts[0], expected }, path)];
+  });
+}
+
+function falling(loaded: Loaded, keys: readonly ModelKey[]): Problem[] {
+  return keys.slice(1).flatMap((high, index) => {
+    const low = keys[index] ?? high;
+    const set = [high, low].find((key) => textAt(loaded, ['model', key]) !== undefined);
+    const [below, above] = [modelAt(loaded, low), modelAt(loaded, high)];
+    if (set === undefined || below === undefined || above === undefined || below <= above) return [];
+    const path = ['model', set];
+    const other =
+      set === high ? `at least ${low} (${plain(low, below)})` : `at most ${high} (${plain(high, above)})`;
+    return [
+      loaded.locate({ path: pathText(path), found: textAt(loaded, path), expected: `${set} ${other}` }, path),
+    ];
+  });
+}
+
+const plain = (key: ModelKey, value: number): string =>
+  modelNumbers[key].unit.startsWith('in') && modelNumbers[key].unit !== 'in/in'
+    ? `${String(value)} in`
+    : String(value);
+
+/** A model number in force: the shop's, else the default; undefined when the shop's cannot be read. */
+function modelAt(loaded: Loaded, key: ModelKey): number | undefined {
+  const path = ['model', key];
+  return treeAt(loaded.tree, path) === undefined ? defaultModel[key] : numberAt(loaded, path);
+}
+
+function textAt(loaded: Loaded, path: Path): string | undefined {
+  const tree = treeAt(loaded.tree, path);
+  return typeof tree === 'string' && tree !== '' ? tree : undefined;
+}
+
+/** A length in inches, or a plain number. */
+function numberAt(loaded: Loaded, path: Path): number | undefined {
+  const text = textAt(loaded, path);
+  if (text === undefined) return undefined;
+  const length = parseLength(text);
+  if (length.ok) return length.inches;
+  const number = /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
+  return number?.ok === true ? toNumber(number.exact) : undefined;
+}

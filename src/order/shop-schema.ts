@@ -1,0 +1,97 @@
+/** What a shop file may say: every key, what it takes, and nothing else. */
+import * as z from 'zod/mini';
+import { modelNumbers, type ModelKey } from '../sources/numbers.ts';
+import {
+  block,
+  freeText,
+  jsonOf,
+  leaf,
+  plainNumber,
+  strandCount,
+  trueFalse,
+  wholeNumber,
+  type Leaf,
+} from './leaves.ts';
+import { measure, ranges, type LengthRange } from './measure.ts';
+import { parseNumber, toNumber } from '../units/number.ts';
+
+const maybe = z.optional;
+
+const bar: LengthRange = { about: 'width of the bar', min: 1, max: 12, example: '3 1/2 in' };
+const frameWidth: LengthRange = { about: 'width of the frame', min: 1, max: 14, example: '4 1/4 in' };
+const frameHeight: LengthRange = { about: 'height of the frame', min: 0.5, max: 8, example: '3 in' };
+const step: LengthRange = { about: 'step of lengths', min: 0.25, max: 4, example: '1 in' };
+
+const strandRange = (about: string) =>
+  block(about, { min: strandCount('fewest strands'), max: strandCount('most strands') });
+
+function list<T extends z.ZodMiniType>(about: string, entry: T) {
+  const schema = z.array(entry, `${about}, as a list`);
+  jsonOf.set(schema, { description: about });
+  return schema;
+}
+
+const buckle = block('a buckle', {
+  id: freeText('name of the buckle, unique in the shop'),
+  bar: measure(bar),
+  'frame-width': measure(frameWidth),
+  'frame-height': measure(frameHeight),
+  single: maybe(strandRange('strands it takes in a single layer')),
+  double: maybe(strandRange('strands it takes in a double layer')),
+  special: maybe(trueFalse('whether it is made for cinches of 7 in and over')),
+  'on-hand': wholeNumber({ min: 0, max: 9999, about: 'how many buckles are on hand' }),
+  orderable: trueFalse('whether more can be ordered'),
+});
+
+const cord = block('a cord', {
+  color: freeText('color of the cord'),
+  ply: wholeNumber({ min: 1, max: 24, about: 'plies, 8 for body cord, 2 for accent cord' }),
+  'feet-on-hand': plainNumber({ min: 0, max: 999_999, about: 'feet of cord on hand' }),
+  orderable: trueFalse('whether more can be ordered'),
+});
+
+/** Leaf for one model number: lengths with their unit, forces in lbf, the rest plain. */
+function modelLeaf(key: ModelKey): Leaf<number> {
+  const { unit, min, max, value, about } = modelNumbers[key];
+  if (unit === 'in' || unit === 'in*k') return measure({ about, min, max, example: `${String(value)} in` });
+  return unit === 'lbf' ? force({ about, min, max }) : plainNumber({ about, min, max });
+}
+
+function force({ about, min, max }: { about: string; min: number; max: number }): Leaf<number> {
+  const expected = `${about}, a force from ${String(min)} lbf to ${String(max)} lbf`;
+  return leaf({ expected, json: { type: 'string', pattern: 'lbf\\s*$', description: about } }, (text) => {
+    const [, number = '', unit = ''] = /^([\d.]+) ?([a-z]*)$/i.exec(text) ?? [];
+    const read = parseNumber(number);
+    if (!read.ok) return { ok: false };
+    if (unit !== 'lbf') return { ok: false, hint: 'forces are in pounds-force: lbf' };
+    const value = toNumber(read.exact);
+    return value >= min && value <= max ? { ok: true, value } : { ok: false };
+  });
+}
+
+/** Keys of the model in the order of the table. */
+export const modelKeys = Object.keys(modelNumbers) as ModelKey[];
+
+const model = block(
+  'numbers of the model that the shop sets itself',
+  Object.fromEntries(modelKeys.map((key) => [key, maybe(modelLeaf(key))])) as Record<
+    ModelKey,
+    z.ZodMiniOptional<Leaf<number>>
+  >,
+);
+
+/** The whole shop file; leaves in, values out, keys as written. */
+export const shopSchema = block('a shop', {
+  shop: freeText('name of the shop'),
+  strands: strandRange('strands the shop ties'),
+  lengths: block('lengths the shop ties', {
+    min: measure({ ...ranges.cinchLength, about: 'shortest cinch' }),
+    max: measure({ ...ranges.cinchLength, about: 'longest cinch' }),
+    step: measure(step),
+  }),
+  buckles: list('buckles', buckle),
+  cord: list('cord', cord),
+  model: maybe(model),
+});
+
+export type WrittenShop = z.output<typeof shopSchema>;

@@ -1,0 +1,54 @@
+/** Faults of the YAML itself, in words for people who do not know YAML. */
+import type { ErrorCode } from 'yaml';
+
+interface Words {
+  expected: string;
+  hint?: string;
+}
+
+const colon = 'text with a colon and a space in it goes in quotes';
+
+const words: Partial<Record<ErrorCode, Words>> = {
+  TAB_AS_INDENT: {
+    expected: 'spaces at the start of the line',
+    hint: 'there is a tab: replace it with spaces',
+  },
+  BAD_INDENT: {
+    expected: 'lines of one block to start at the same column',
+    hint: 'or a [ or { is not closed',
+  },
+  BLOCK_AS_IMPLICIT_KEY: {
+    expected: 'one "key: value" on a line, keys of one block at the same column',
+    hint: colon,
+  },
+  MULTILINE_IMPLICIT_KEY: {
+    expected: '"key: value" on one line',
+    hint: 'the colon is missing, or the line is set too far in',
+  },
+  MISSING_CHAR: { expected: 'a closing quote or bracket, or the colon after a key' },
+  UNEXPECTED_TOKEN: { expected: '"key: value"', hint: 'text with signs such as [ ] { } , goes in quotes' },
+  BAD_SCALAR_START: { expected: 'a value', hint: 'a value that starts with @, ` or % goes in quotes' },
+  BAD_DQ_ESCAPE: {
+    expected: 'a plain text',
+    hint: 'between double quotes a backslash has a meaning: use single quotes',
+  },
+  BAD_ALIAS: { expected: 'a value', hint: 'a value that starts with * or & goes in quotes' },
+  KEY_OVER_1024_CHARS: { expected: 'a short key' },
+};
+
+/** A code of the YAML package -> what was expected there, and the usual slip. */
+export function syntaxWords(code: ErrorCode): Words {
+  return words[code] ?? { expected: 'well-formed YAML: "key: value" lines' };
+}
+
+/** Signs that no text of an order holds: control characters, marks of broken encoding, hidden marks that turn the writing direction. */
+export const strangeSign =
+  /[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\u202a-\u202e\u2066-\u2069\ufffd\ufffe\uffff]|\r(?!\n)|\p{Cs}/u;
+
+/** What to say about a sign that strangeSign found. */
+export function strangeWords(sign: string): Words {
+  if (sign === '\ufffd') return { expected: 'text in UTF-8', hint: 'the file was saved in another encoding' };
+  if (sign === '\r')
+    return { expected: 'lines that end the usual way', hint: 'a carriage return stands alone' };
+  return { expected: 'text without control characters or hidden marks' };
+}

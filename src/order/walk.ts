@@ -1,0 +1,193 @@
+/** From the nodes of the YAML package to our plain tree: places kept, doubled keys and odd constructions reported. */
+import {
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  type Alias,
+  type Pair,
+  type Scalar,
+  type YAMLMap,
+  type YAMLSeq,
+} from 'yaml';
+import { pathText, shown, type Fault } from './problem.ts';
+import { strangeSign, strangeWords } from './syntax.ts';
+import type { Block, Spot, Tree } from './tree.ts';
+
+/** More than any order or shop holds, and few enough to be read at once: repeated aliases grow without limit otherwise. */
+const mostNodes = 20_000;
+
+type Path = readonly PropertyKey[];
+
+/** A fault with its offset within the chunk; `earlier` is where the key stood the first time. */
+export type Placed = Fault & { offset: number; earlier?: number };
+
+/** The state of one walk over one document. */
+export interface Walk {
+  faults: Placed[];
+  /** Offsets within the chunk, by path text. */
+  spots: Map<string, Spot>;
+  /** Paths already reported: no further complaint about them or what they hold. */
+  settled: Set<string>;
+  anchors: Map<string, unknown>;
+  open: Set<unknown>;
+  nodes: number;
+}
+
+export function newWalk(): Walk {
+  return { faults: [], spots: new Map(), settled: new Set(), anchors: new Map(), open: new Set(), nodes: 0 };
+}
+
+/** Whether the walk was given up because aliases repeat too much. */
+export function gaveUp(walk: Walk): boolean {
+  return walk.nodes > mostNodes;
+}
+
+/** A node -> its tree; undefined when it was reported instead. */
+export function walkNode(walk: Walk, node: unknown, path: Path): Tree | undefined {
+  walk.nodes += 1;
+  if (gaveUp(walk)) return tooMuch(walk, node, path);
+  if (isAlias(node)) return walkAlias(walk, node, path);
+  if (!isScalar(node) && !isMap(node) && !isSeq(node)) return undefined;
+  if (node.tag !== undefined) {
+    return report(walk, node, {
+      path: pathText(path),
+      expected: 'a plain value without a "!" tag',
+      found: shown(node.tag.replace('tag:yaml.org,2002:', '!!')),
+    });
+  }
+  if (node.anchor !== undefined) walk.anchors.set(node.anchor, node);
+  if (isScalar(node)) return walkText(walk, node, path);
+  walk.open.add(node);
+  const tree = isMap(node) ? walkMap(walk, node, path) : walkSeq(walk, node, path);
+  walk.open.delete(node);
+  return tree;
+}
+
+function walkText(walk: Walk, node: Scalar, path: Path): Tree | undefined {
+  const text = typeof node.value === 'string' ? node.value.trim() : '';
+  if (node.type === 'PLAIN' && /^(?:~|null)$/i.test(text)) {
+    const hint = 'the word itself goes in quotes';
+    return report(walk, node, {
+      path: pathText(path),
+      found: text,
+      expected: 'a value: this means left empty',
+      hint,
+    });
+  }
+  if (text === '') {
+    return report(walk, node, {
+      path: pathText(path),
+      found: 'nothing',
+      expected: 'a value: it is left empty',
+    });
+  }
+  const strange = strangeSign.exec(text);
+  if (strange === null) return text;
+  return report(walk, node, { path: pathText(path), found: shown(text), ...strangeWords(strange[0]) });
+}
+
+function walkSeq(walk: Walk, node: YAMLSeq, path: Path): Tree {
+  const list: Tree[] = [];
+  node.items.forEach((item, index) => {
+    const here = [...path, index];
+    const at = offsetOf(item);
+    walk.spots.set(pathText(here), { key: at, value: at });
+    // A reported entry keeps its seat, so that the places of those after it stay right; its path is settled.
+    list.push(walkNode(walk, item, here) ?? '');
+  });
+  return list;
+}
+
+function walkMap(walk: Walk, node: YAMLMap, path: Path): Tree {
+  const block = Object.create(null) as Block;
+  for (const pair of node.items) {
+    if (gaveUp(walk)) break;
+    walkPair(walk, { pair, block, path });
+  }
+  return block;
+}
+
+function walkPair(walk: Walk, { pair, block, path }: { pair: Pair; block: Block; path: Path }): void {
+  const key = readKey(walk, pair.key, path);
+  if (key === undefined) return;
+  const here = [...path, key];
+  const text = pathText(here);
+  const first = Object.hasOwn(block, key) || walk.settled.has(text) ? walk.spots.get(text) : undefined;
+  if (first !== undefined) {
+    const found = shown(key);
+    walk.faults.push({
+      path: text,
+      found,
+      expected: 'each key once',
+      offset: offsetOf(pair.key),
+      earlier: first.key,
+    });
+    walk.settled.add(text);
+    return;
+  }
+  const at = offsetOf(pair.key);
+  walk.spots.set(text, { key: at, value: offsetOf(pair.value, at) });
+  if (pair.value === null) {
+    report(walk, pair.key, { path: text, found: 'nothing', expected: 'a value: it is left empty' });
+    return;
+  }
+  const tree = walkNode(walk, pair.value, here);
+  if (tree !== undefined) block[key] = tree;
+}
+
+/** The key as text; undefined when it cannot be one and was reported. */
+function readKey(walk: Walk, node: unknown, path: Path): string | undefined {
+  const refuse = (found: string, expected: string): string | undefined => {
+    walk.faults.push({ path: pathText(path), found, expected, offset: offsetOf(node) });
+    return undefined;
+  };
+  if (!isScalar(node))
+    return refuse(isAlias(node) ? 'an alias' : 'a list or block', 'a plain word as the key');
+  const key = typeof node.value === 'string' ? node.value : '';
+  if (key === '') return refuse('an empty key', 'a word before the colon');
+  if (key === '<<') return refuse('<<', 'keys written out: blocks are not merged');
+  // Setting it would change what the object is instead of what it holds.
+  if (key === '__proto__') return refuse('__proto__', 'a key of the order or shop file');
+  return key;
+}
+
+/** Follows the walk's own list of anchors, not the package's search through the whole document for every alias. */
+function walkAlias(walk: Walk, node: Alias, path: Path): Tree | undefined {
+  const target = walk.anchors.get(node.source);
+  const where = { path: pathText(path), found: `*${shown(node.source)}` };
+  if (target === undefined) {
+    return report(walk, node, {
+      ...where,
+      expected: 'a value',
+      hint: 'nothing named so was marked with & before; or put the text in quotes',
+    });
+  }
+  if (walk.open.has(target))
+    return report(walk, node, { ...where, expected: 'a value that does not hold itself' });
+  return walkNode(walk, target, path);
+}
+
+function tooMuch(walk: Walk, node: unknown, path: Path): Tree | undefined {
+  if (walk.nodes > mostNodes + 1) return undefined;
+  return report(walk, node, {
+    // Where an alias led would be a long path that nobody wrote.
+    path: pathText(path.slice(0, 1)),
+    expected: `at most ${String(mostNodes)} values in a document`,
+    hint: walk.anchors.size > 0 ? 'aliases (*) repeat too much' : undefined,
+  });
+}
+
+function report(walk: Walk, node: unknown, fault: Fault): Tree | undefined {
+  const spot = walk.spots.get(fault.path);
+  const offset =
+    fault.found === 'nothing' && spot !== undefined ? spot.key : offsetOf(node, spot?.value ?? 0);
+  walk.faults.push({ ...fault, offset });
+  walk.settled.add(fault.path);
+  return undefined;
+}
+
+function offsetOf(node: unknown, otherwise = 0): number {
+  const range = (node as { range?: readonly number[] | null } | null | undefined)?.range;
+  return range?.[0] ?? otherwise;
+}

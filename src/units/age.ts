@@ -1,0 +1,26 @@
+/** Ages of used cinches, "3 y" or "18 months", in years. */
+import { parseNumber, toNumber, tidy } from './number.ts';
+
+export type AgeRead = { ok: true; years: number } | { ok: false; why: string; suggestion?: string };
+
+const years = new Set(['y', 'yr', 'yrs', 'year', 'years']);
+const months = new Set(['mo', 'mos', 'month', 'months']);
+
+/** Text -> years. Errors: no unit, a unit that is neither years nor months ("m" could be minutes or meters too), not a plain number. */
+export function parseAge(text: string): AgeRead {
+  const clean = tidy(text).toLowerCase();
+  const parts = /^([\d./ -]+?) ?([a-z]+)\.?$/.exec(clean.slice(0, 40));
+  if (parts === null) {
+    const bare = /^[\d.]+$/.test(clean);
+    return {
+      ok: false,
+      why: bare ? 'a number alone does not say its unit: y or months' : 'it is not an age',
+    };
+  }
+  const [, number = '', word = ''] = parts;
+  const read = parseNumber(number);
+  if (!read.ok) return { ok: false, why: read.why };
+  if (years.has(word)) return { ok: true, years: toNumber(read.exact) };
+  if (months.has(word)) return { ok: true, years: toNumber({ ...read.exact, under: read.exact.under * 12 }) };
+  return { ok: false, why: `"${word}" is not a unit of age: y or months` };
+}

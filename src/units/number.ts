@@ -1,0 +1,81 @@
+/** Plain written numbers ("4.25", "7/8", "16 1/2", "16½") as exact fractions; no signs, exponents, words or commas. */
+
+/** A fraction of two whole numbers; kept exact until the one division at the end. */
+export interface Exact {
+  over: number;
+  under: number;
+}
+
+export type NumberRead = { ok: true; exact: Exact } | { ok: false; why: string };
+
+/** Source of a pattern for every number text that parseNumber may accept; uses no capturing groups. */
+export const numberPattern = String.raw`(?:\d[\d.]*[ -]\d+ ?\/ ?\d+|\d+ ?\/ ?\d+|\d[\d.]*|\.\d+)`;
+
+const glyphs: Readonly<Record<string, string>> = {
+  '¼': '1/4',
+  '½': '1/2',
+  '¾': '3/4',
+  '⅐': '1/7',
+  '⅑': '1/9',
+  '⅒': '1/10',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '⅕': '1/5',
+  '⅖': '2/5',
+  '⅗': '3/5',
+  '⅘': '4/5',
+  '⅙': '1/6',
+  '⅚': '5/6',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+const glyph = new RegExp(`(\\d?)[ -]?([${Object.keys(glyphs).join('')}])`, 'g');
+
+/** Same text with typographic quotes, minus signs, spaces and fraction signs turned into the plain ones. */
+export function tidy(text: string): string {
+  return text
+    .replace(
+      glyph,
+      (_, digit: string, sign: string) => `${digit === '' ? '' : `${digit} `}${glyphs[sign] ?? ''}`,
+    )
+    .replace(/[⁄∕]/g, '/')
+    .replace(/[′’‘]/g, "'")
+    .replace(/[″”“]|''/g, '"')
+    .replace(/[−–]/g, '-')
+    .replace(/\s+/g, ' ')
+    .trim();
+}
+
+/** Text of a plain number -> exact fraction. Errors: not a number, too many digits, nothing below the line of a fraction, "3 5/4". */
+export function parseNumber(text: string): NumberRead {
+  const parts = /^(?:(\d+)|(\d*)\.(\d+)|(?:(\d+)[ -])?(\d+) ?\/ ?(\d+))$/.exec(text);
+  if (parts === null) return { ok: false, why: 'it is not a plain number such as 4.5 or 16 1/2' };
+  const [, whole = '', before = '', decimals = '', wholePart = '', top = '', bottom = ''] = parts;
+  if ([whole, before, decimals, wholePart, top, bottom].some((digits) => digits.length > 6)) {
+    return { ok: false, why: 'the number has too many digits' };
+  }
+  if (whole !== '') return { ok: true, exact: { over: Number(whole), under: 1 } };
+  if (decimals !== '') {
+    return { ok: true, exact: { over: Number(before + decimals), under: 10 ** decimals.length } };
+  }
+  return fraction(wholePart, Number(top), Number(bottom));
+}
+
+function fraction(whole: string, top: number, bottom: number): NumberRead {
+  if (bottom === 0) return { ok: false, why: 'a fraction cannot have 0 below the line' };
+  if (whole === '') return { ok: true, exact: { over: top, under: bottom } };
+  if (top >= bottom) return { ok: false, why: 'a fraction after a whole number is less than one' };
+  return { ok: true, exact: { over: Number(whole) * bottom + top, under: bottom } };
+}
+
+/** Product of two exact fractions. */
+export function product(a: Exact, b: Exact): Exact {
+  return { over: a.over * b.over, under: a.under * b.under };
+}
+
+/** The nearest double: one rounding. */
+export function toNumber({ over, under }: Exact): number {
+  return over / under;
+}
