@@ -132,7 +132,8 @@ function findPair(result: Nearest, A: Polyline, B: Polyline): void {
   }
   result.segmentA = bestPair >> PAIR_BITS;
   result.segmentB = bestPair & PAIR_MASK;
-  result.distance = Math.sqrt(best);
+  // Where nothing compares (coordinates that are no numbers) the lines must not pass for far apart.
+  result.distance = best < Infinity ? Math.sqrt(best) : NaN;
 }
 
 const scratch = newNearest();

@@ -77,6 +77,10 @@ describe('by hand', () => {
     expect(result).toEqual(nearestBetween(line(7, 7, 7, 9), line(8, 7, 8, 9)));
   });
 
+  it('is not a number when no coordinate is', () => {
+    expect(distanceBetween(line(NaN, NaN, NaN, NaN), line(0, 0, 1, 1))).toBeNaN();
+  });
+
   it.each([[line()], [line(1, 2)], [line(1, 2, 3)], [line(1, 2, 3, 4, 5)]])('refuses %o', (bad) => {
     expect(() => distanceBetween(bad, line(0, 0, 1, 1))).toThrow(RangeError);
     expect(() => nearestBetween(line(0, 0, 1, 1), bad)).toThrow(RangeError);
@@ -222,6 +226,16 @@ describe('laws of distance', () => {
         within(distanceBetween(move(a), move(b)), size * distanceBetween(a, b), 1e-10 * (1 + size));
       }),
     );
+  });
+
+  it('scaled by a power of two it is scaled to the last bit, however small the lines', () => {
+    for (const [a, b] of [...seededLines(9, undefined), ...seededLines(10, 8)]) {
+      for (const size of [2 ** -20, 2 ** 10]) {
+        const small = (points: Float64Array): Float64Array => points.map((value) => size * value);
+        expect(distanceBetween(small(a), small(b))).toBe(size * distanceBetween(a, b));
+        expect(distanceBetween(small(b), small(a))).toBe(size * distanceBetween(b, a));
+      }
+    }
   });
 
   it('moving one line by v changes the distance by at most |v|', () => {
