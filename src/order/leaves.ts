@@ -88,12 +88,13 @@ export function oneOf<const W extends string>(
 /** A list, where a single entry may stand without the brackets; the same entry twice counts once. */
 export function listOf<T>(about: string, entry: Leaf<T>) {
   const list = z.array(entry, `${about}, as a list or one entry`);
-  const schema = z.pipe(
-    z.union([entry, list], `${about}, as a list or one entry`),
+  const either = z.union([entry, list], `${about}, as a list or one entry`);
+  jsonOf.set(list, { description: about });
+  jsonOf.set(either, { description: about });
+  return z.pipe(
+    either,
     z.transform((value: T | T[]): T[] => [...new Set(Array.isArray(value) ? value : [value])]),
   );
-  jsonOf.set(list, { description: about });
-  return schema;
 }
 
 /** true or false, and none of the other words YAML once took for them. */

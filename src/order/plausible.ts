@@ -45,20 +45,28 @@ function dueAfterTaken(loaded: Loaded): Problem[] {
   return [loaded.locate({ path: 'due', found: due, expected }, ['due'])];
 }
 
-/** Adds the hint of a swapped pair where height and heart girth each fit the other's place. */
+/**
+ * Adds the hint of a swapped pair where height and heart girth each fit the other's place; where another slip was found already,
+ * only when both are in the same unit: "73 cm" beside "15 hh" is a wrong unit.
+ */
 export function withSwapHint(loaded: Loaded, problem: Problem): Problem {
   if (problem.path !== 'horse.height' && problem.path !== 'horse.heart-girth') return problem;
   const height = lengthAt(loaded, heightPath);
   const girth = lengthAt(loaded, girthPath);
   if (height === undefined || girth === undefined) return problem;
   const swapped = within(girth, ranges.height) && within(height, ranges.heartGirth);
-  return swapped ? { ...problem, hint: 'are height and heart-girth swapped?' } : problem;
+  const likelier = problem.hint === undefined || unitAt(loaded, heightPath) === unitAt(loaded, girthPath);
+  return swapped && likelier ? { ...problem, hint: 'are height and heart-girth swapped?' } : problem;
 }
 
 function lengthAt(loaded: Loaded, path: Path, range?: LengthRange): Inches | undefined {
   const read = parseLength(textAt(loaded, path) ?? '');
   if (!read.ok) return undefined;
   return range === undefined || within(read.inches, range) ? read.inches : undefined;
+}
+
+function unitAt(loaded: Loaded, path: Path): string | undefined {
+  return /[a-z"']+\.?$/i.exec(textAt(loaded, path) ?? '')?.[0].toLowerCase();
 }
 
 function dayAt(loaded: Loaded, key: string): string | undefined {

@@ -129,7 +129,9 @@ function walkPair(walk: Walk, { pair, block, path }: { pair: Pair; block: Block;
   const at = offsetOf(pair.key);
   walk.spots.set(text, { key: at, value: offsetOf(pair.value, at) });
   if (pair.value === null) {
-    report(walk, pair.key, { path: text, found: 'nothing', expected: 'a value: it is left empty' });
+    // Between braces a comma ends the value: { elbow-room: 4,5 in } holds a key "5 in".
+    const hint = /^\d/.test(key) ? 'decimals take a point, not a comma' : undefined;
+    report(walk, pair.key, { path: text, found: 'nothing', expected: 'a value: it is left empty', hint });
     return;
   }
   const tree = walkNode(walk, pair.value, here);

@@ -94,6 +94,6 @@ export const defaultShop: Shop = {
     { color: 'turquoise', ply: 2, feetOnHand: 60, orderable: true },
     { color: 'sage', ply: 2, feetOnHand: 0, orderable: true },
   ],
-  overridden: [],
   model: defaultModel,
+  overridden: [],
 };

@@ -1,0 +1,190 @@
+/** Orders with faults: where each is, what was found and expected, and which slip is likely. */
+import { describe, expect, test } from 'vitest';
+import { readOrders } from '../../src/order/read-orders.ts';
+import type { Problem } from '../../src/order/problem.ts';
+
+const problems = (text: string): Problem[] =>
+  readOrders(text, 'o.yaml').flatMap((read) => (read.ok ? [] : read.problems));
+const told = (text: string): string[] =>
+  problems(text).map(
+    (p) => `${p.line}:${p.column} ${p.path} | ${p.found ?? '-'} | ${p.expected} | ${p.hint ?? '-'}`,
+  );
+
+const least = 'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: full }\n';
+
+describe('how a fault is told', () => {
+  const horse = 'order: 1\nsaddle: { rigging: full }\nhorse:\n  height: 15 hh\n  ';
+  const saddle = 'order: 1\nhorse: { height: 15 hh, heart-girth: 72 in }\nsaddle:\n  rigging: full\n  ';
+  test.each([
+    // Keys.
+    [
+      `${horse}heartGirth: 73 in`,
+      '5:3 horse.heartGirth | heartGirth | a key of horse: name',
+      'did you mean "heart-girth"?',
+    ],
+    [`${horse}heart_girth: 73 in`, '5:3 horse.heart_girth', 'did you mean "heart-girth"?'],
+    [`${horse}wither: low`, '5:3 horse.wither | wither', 'did you mean "withers"?'],
+    [`${horse}rigging: full`, '5:3 horse.rigging | rigging', 'it belongs under saddle'],
+    [`${horse}quantity: 1`, '5:3 horse.quantity', 'it belongs at the top'],
+    [`${horse}riggin: full`, '5:3 horse.riggin', 'did you mean "saddle.rigging"?'],
+    [`${horse}zebra: 1`, '5:3 horse.zebra | zebra', '-'],
+    [`${horse}name: a\n  name: b`, '6:3 horse.name | name | each key once', 'it is on line 5 already'],
+    [`${horse}__proto__: { a: 1 }`, '5:3 horse | __proto__', '-'],
+    [`${horse}constructor: 1`, '5:3 horse.constructor | constructor', '-'],
+    [`${horse}<<: { name: x }`, '5:3 horse | << | keys written out', '-'],
+    [`${horse}? [a, b]\n  : 1`, '5:5 horse | a list or block | a plain word as the key', '-'],
+    // Kinds and words.
+    [`${horse}name: [a]`, '5:9 horse.name | a list | name of the horse, as text', '-'],
+    [`${horse}withers: { a: b }`, '5:12 horse.withers | a block of keys | withers, one of low', '-'],
+    [
+      `${horse}withers: hgh`,
+      '5:12 horse.withers | hgh | withers, one of low, average, high',
+      'did you mean "high"?',
+    ],
+    [`${horse}withers: High`, '5:12 horse.withers | High', 'did you mean "high"?'],
+    [`${horse}barrel: slab`, '5:11 horse.barrel | slab', 'did you mean "slab-sided"?'],
+    [`${horse}barrel: [round]`, '5:11 horse.barrel | a list | shape of the barrel', '-'],
+    [`${horse}barrel: {}`, '5:3 horse.barrel.depth | - | depth of the barrel', '-'],
+    [
+      `${horse}trouble: [girthy, elbow-gal]`,
+      '5:21 horse.trouble[1] | elbow-gal',
+      'did you mean "elbow-gall"?',
+    ],
+    [`${horse}trouble: [girthy, ~]`, '5:21 horse.trouble[1] | ~', 'quotes'],
+    [`${horse}name:`, '5:3 horse.name | nothing | a value: it is left empty', '-'],
+    [`${horse}name: ''`, '5:3 horse.name | nothing | a value: it is left empty', '-'],
+    [`${horse}name: null`, '5:9 horse.name | null', 'quotes'],
+    [
+      `${horse}kind: !!js/function x`,
+      '5:23 horse.kind | !!js/function | a plain value without a "!" tag',
+      '-',
+    ],
+    [`${horse}name: *who`, '5:9 horse.name | *who', 'nothing named so'],
+    [`${horse}name: ${'x'.repeat(201)}`, '5:9 horse.name', 'it has 201 characters'],
+    [`${horse}name: "a\\nb"`, '5:9 horse.name | a\\u{a}b', '-'],
+    [`${horse}name: "\\e[31m"`, '5:9 horse.name | \\u{1b}[31m | text without control', '-'],
+    // Numbers.
+    [
+      `${horse}condition: 6.3`,
+      '5:14 horse.condition | 6.3 | condition score (Henneke) from 1 to 9, in steps of 0.5',
+      '-',
+    ],
+    [`${horse}condition: 9.5`, '5:14 horse.condition', '-'],
+    [`${least}quantity: 0`, '4:11 quantity | 0 | how many, a whole number from 1 to 99', '-'],
+    [`${least}quantity: 1_0`, '4:11 quantity | 1_0', '-'],
+    [
+      `${least}wants: { strands: 20 }`,
+      '4:19 wants.strands | 20 | strands, an odd whole number from 5 to 45',
+      'even: one continuous cord',
+    ],
+    [`${least}wants: { strands: 47 }`, '4:19 wants.strands | 47', '-'],
+    [`${least}current: { age: 3 }`, '4:17 current.age | 3', 'does not say its unit'],
+    [
+      `${saddle}double: yes`,
+      '5:11 saddle.double | yes | whether the saddle is double rigged, true or false',
+      'did you mean "true"?',
+    ],
+    // Lengths.
+    [`${horse}heart-girth: 73`, '5:16 horse.heart-girth | 73', 'did you mean "73 in"?'],
+    [`${horse}heart-girth: 185`, '5:16 horse.heart-girth | 185', 'did you mean "185 cm"?'],
+    [
+      `${horse}heart-girth: 185 in`,
+      '5:16 horse.heart-girth | 185 in | heart girth from 36 in to 100 in',
+      'did you mean "185 cm"?',
+    ],
+    [`${horse}heart-girth: 73 cm`, '5:16 horse.heart-girth', 'did you mean "73 in"?'],
+    [`${horse}elbow-room: 100 in`, '5:15 horse.elbow-room', 'did you mean "100 mm"?'],
+    [`${horse}elbow-room: 4,5 in`, '5:15 horse.elbow-room | 4,5 in', 'did you mean "4.5 in"?'],
+    [`${horse}elbow-room: 1e999 in`, '5:15 horse.elbow-room', 'plain digits'],
+    [`${horse}elbow-room: .inf`, '5:15 horse.elbow-room | .inf', 'not a number'],
+    [
+      least.replace('15 hh', '15.4 hh'),
+      '2:18 horse.height | 15.4 hh | height at the withers, with its unit',
+      '0 to 3',
+    ],
+    [least.replace('15 hh', '15.2 in'), '2:18 horse.height | 15.2 in', 'did you mean "15.2 hh"?'],
+    [least.replace('15 hh', '155 in'), '2:18 horse.height', 'did you mean "155 cm"?'],
+    [
+      `${saddle}ring-to-ring: 70 in`.replace('72 in', '60 in'),
+      '5:17 saddle.ring-to-ring | 70 in | ring-to-ring less than the heart girth',
+      'heart-girth is 60 in',
+    ],
+    // Rigging.
+    [least.replace('full', '0.875'), '3:20 saddle.rigging | 0.875', 'did you mean "7/8"?'],
+    [least.replace('full', '0.8'), '3:20 saddle.rigging | 0.8', '-'],
+    [least.replace('full', 'three quarter'), '3:20 saddle.rigging', 'did you mean "3/4"?'],
+    [least.replace('full', 'ful'), '3:20 saddle.rigging', 'did you mean "full"?'],
+    [least.replace('full', '3/8'), '3:20 saddle.rigging | 3/8', 'from 1/2'],
+    [
+      least.replace('full', '{ set-back: 14 in }'),
+      '3:32 saddle.rigging.set-back | 14 in',
+      'did you mean "14 cm"?',
+    ],
+    [least.replace('full', '{ set-bak: 2 in }'), '3:11 saddle.rigging.set-back | -', '-'],
+    [least.replace('full', '[full]'), '3:20 saddle.rigging | a list', '-'],
+    // Days.
+    [`${least}taken: 2024-02-30`, '4:8 taken | 2024-02-30', 'no day 30'],
+    [`${least}due: 12/18/2026`, '4:6 due', 'did you mean "2026-12-18"?'],
+    [
+      `${least}taken: 2026-02-02\ndue: 2026-01-01`,
+      '5:6 due | 2026-01-01 | a day not before the order was taken (2026-02-02)',
+      '-',
+    ],
+    // Missing.
+    ['horse: { height: 15 hh }\nsaddle: { rigging: full }', '1:1 order | - | number or name', '-'],
+    ['order: 1\nsaddle: { rigging: full }', '1:1 horse | - | the horse, as a block of keys', '-'],
+    ['order: 1\nhorse: { height: 15 hh }', '1:1 saddle | - | the saddle', '-'],
+    ['order: 1\nhorse: { name: x }\nsaddle: { rigging: full }', '2:1 horse | - | height or heart-girth', '-'],
+    [
+      'order: 1\nhorse: { height: 15 hh }\nsaddle: { style: ring }',
+      '3:1 saddle.rigging | - | rigging position',
+      '-',
+    ],
+    ['order: 1\nhorse: bay\nsaddle: { rigging: full }', '2:8 horse | bay | the horse', '-'],
+    ['- a', '1:1  | a list | an order', '-'],
+    ['hello', '1:1  | hello | an order', '-'],
+  ])('%s', (text, start, hint) => {
+    const line = told(text)[0] ?? 'nothing';
+    expect(line.slice(0, start.length)).toBe(start);
+    const said = line.slice(line.lastIndexOf(' | ') + 3);
+    if (hint === '-') expect(said).toBe('-');
+    else expect(said).toContain(hint);
+  });
+
+  test('a swapped pair is hinted at, not put right', () => {
+    const text = 'order: 1\nhorse: { height: 90 in, heart-girth: 62 in }\nsaddle: { rigging: full }';
+    expect(problems(text)).toMatchObject([
+      { path: 'horse.height', hint: 'are height and heart-girth swapped?' },
+    ]);
+  });
+  test('all faults of a document at once, in the order of the text, each once', () => {
+    const text =
+      'order:\nhorse: { height: 15.4 hh, kind: cow }\nsaddle: { rigging: full, dbl: 1 }\ntaken: soon\nx: 1\n';
+    expect(problems(text).map((p) => p.path)).toEqual([
+      'order',
+      'horse.height',
+      'horse.kind',
+      'saddle.dbl',
+      'taken',
+      'x',
+    ]);
+  });
+  test('a left empty block is complained of once', () => {
+    expect(told('order: 1\nhorse:\nsaddle: { rigging: full }')).toEqual([
+      '2:1 horse | nothing | a value: it is left empty | -',
+    ]);
+  });
+  test('the number of the document is said when there are several', () => {
+    expect(problems('order: 1\n')[0]).not.toHaveProperty('document');
+    expect(problems(`${least}---\norder: 2\n`)[0]).toMatchObject({ document: 2, line: 5, file: 'o.yaml' });
+  });
+  test('an order that failed still says which one it was', () => {
+    expect(readOrders('order: 77\nhorse: {', 'o.yaml')).toMatchObject([{ ok: false, order: '77', line: 1 }]);
+    expect(readOrders('order: 78\nhors: 1', 'o.yaml')).toMatchObject([{ ok: false, order: '78' }]);
+    expect(readOrders('horse: 1', 'o.yaml')[0]).not.toHaveProperty('order');
+  });
+  test('columns count characters, also after an emoji and on Windows', () => {
+    expect(told(`${least}customer: { name: 🐴, nam: x }`)[0]).toMatch(/^4:22 customer.nam /);
+    expect(told(`${least}usee: roping\n`.replaceAll('\n', '\r\n'))[0]).toMatch(/^4:1 usee /);
+  });
+});
