@@ -144,7 +144,7 @@ function plainNumberHint(text: string): string | undefined {
 }
 
 /** Why counts of strands are odd, in the words of the bench. */
-export const whyOdd = 'even: one continuous cord leaves one tail at each buckle only with an odd count';
+const whyOdd = 'even: one continuous cord leaves one tail at each buckle only with an odd count';
 
 /** A count of strands: whole, odd, 5 to 45. */
 export function strandCount(about: string): Leaf<number> {

@@ -21,7 +21,7 @@ export function parseDay(text: string): DayRead {
 }
 
 /** Days of a month (1 to 12) in the Gregorian calendar. */
-export function daysIn(year: number, month: number): number {
+function daysIn(year: number, month: number): number {
   const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
   return month === 2 && leap ? 29 : (monthLengths[month - 1] ?? 0);
 }

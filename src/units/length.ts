@@ -10,7 +10,7 @@ export type LengthRead = { ok: true; inches: Inches } | { ok: false; why: string
 export type LengthUnit = 'in' | 'cm' | 'mm' | 'ft' | 'hh';
 
 /** Inches in one of each unit, as whole numbers over whole numbers so that nothing is lost. 2.54 cm an inch: NIST SP 811, appendix B. */
-export const inchesPer: Readonly<Record<LengthUnit, Exact>> = {
+const inchesPer: Readonly<Record<LengthUnit, Exact>> = {
   in: { over: 1, under: 1 },
   cm: { over: 50, under: 127 },
   mm: { over: 5, under: 127 },
