@@ -1,0 +1,126 @@
+/** A cinch that somebody wants or rides in, in sentences: what was asked, how it stands, what would pass. */
+import type { Advice } from '../advice/advice.ts';
+import type { Checked } from '../advice/check.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import { formatLength } from '../units/print.ts';
+import { visible } from './clean.ts';
+import { clearanceText, notGood } from './about-specs.ts';
+import { capital, listed, phraseText, type Units } from './text.ts';
+import { ruleName, specName, styleName, tiedText, troubleName } from './words.ts';
+
+/** Whose cinch it is. */
+export const whichText = ({ which }: Checked): string =>
+  which === 'wants'
+    ? 'What the customer wants'
+    : which === 'current'
+      ? 'The cinch ridden in now'
+      : 'The cinch named on the command line';
+
+/** What was said about it, and what was taken for the parts nobody named. */
+export function askedText({ asked, filled }: Checked, units: Units): string {
+  const said = [
+    asked.style === undefined ? undefined : styleName(asked.style),
+    asked.strands === undefined ? undefined : `${String(asked.strands)} strands`,
+    asked.length === undefined ? undefined : `${formatLength(asked.length, units)} long`,
+    asked.buckle === undefined ? undefined : `${visible(asked.buckle)} buckle`,
+  ].filter((part) => part !== undefined);
+  const asTold = said.length === 0 ? 'nothing said' : said.join(', ');
+  if (filled.length === 0) return asTold;
+  return `${asTold} (not said, taken from the shop: ${filled.map((part) => filledText(part, units)).join(', ')})`;
+}
+
+/** `taken` holds a length as the check writes it, in inches. */
+function filledText({ part, taken }: Checked['filled'][number], units: Units): string {
+  const inches = part === 'length' ? Number(taken.replace(/ in$/, '')) : Number.NaN;
+  const shown = Number.isFinite(inches) ? formatLength(inches, units) : visible(taken);
+  return part === 'strands' ? `${shown} strands` : `${part} ${shown}`;
+}
+
+/** refused, not sure, or passes. */
+export type Standing = 'refused' | 'not sure' | 'passes';
+
+/** How it stands: passing is not sure while a rule cannot tell or the elbow is poor. */
+export function standingOf({ judged, passes }: Checked): Standing {
+  if (judged === undefined || !passes) return 'refused';
+  const open = judged.findings.some((f) => f.judgement === 'cannot-tell');
+  const elbow = judged.findings.some((f) => f.rule === 'elbow-clearance' && f.judgement === 'poor');
+  return open || elbow ? 'not sure' : 'passes';
+}
+
+/** The standing with its reason, after the word. */
+export function standingText(checked: Checked, units: Units): string {
+  const { judged, cannot } = checked;
+  if (judged === undefined) return cannot === undefined ? 'it cannot be laid' : phraseText(cannot, units);
+  const worst = notGood(judged);
+  const standing = standingOf(checked);
+  if (standing === 'refused') {
+    const why = worst.filter(({ judgement }) => judgement === 'refuse');
+    return why.map(({ reason }) => phraseText(reason, units)).join('; ');
+  }
+  const clear = clearanceText(judged.candidate.clearance, units);
+  const named = (judgement: string): string =>
+    listed(worst.filter((f) => f.judgement === judgement).map(({ rule }) => ruleName(rule)));
+  const doubts = [
+    ['poor on', named('poor')],
+    ['cannot tell about', named('cannot-tell')],
+    ['only acceptable on', named('acceptable')],
+  ].flatMap(([how = '', what = '']) => (what === '' ? [] : [`; ${how} ${what}`]));
+  return `nothing refuses it; ${clear}${doubts.join('')}`;
+}
+
+/** The nearest spec that passes, and what changes; undefined when it passes itself. */
+export function nearestPassText({ nearest, judged }: Checked, units: Units): string | undefined {
+  if (nearest === undefined) return undefined;
+  const { candidate } = nearest;
+  const poor = notGood(nearest).filter(({ judgement }) => judgement === 'poor');
+  const but = poor.length === 0 ? '' : `, but poor on ${listed(poor.map(({ rule }) => ruleName(rule)))}`;
+  const spec = `${specName(candidate)}, ${tiedText(candidate, units)}; ${clearanceText(candidate.clearance, units)}${but}`;
+  const changes = judged === undefined ? [] : changesOf(judged.candidate, candidate, units);
+  const what = changes.length === 0 ? '' : ` What changes: ${changes.join('; ')}.`;
+  return `${spec}.${what}`;
+}
+
+/** The first-ranked spec, unless it is the cinch itself or the nearest one, which stands there already. */
+export function bestText(
+  { judged, nearest }: Checked,
+  { specs: [first] }: Advice,
+  units: Units,
+): string | undefined {
+  const own = judged?.candidate;
+  if (first === undefined || first.rank === nearest?.rank) return undefined;
+  const { candidate } = first;
+  if (own?.style === candidate.style && own.strands === candidate.strands) return undefined;
+  return `${specName(candidate)}, ${tiedText(candidate, units)}; ${clearanceText(candidate.clearance, units)}.`;
+}
+
+function changesOf(from: Candidate, to: Candidate, units: Units): string[] {
+  const changes: string[] = [];
+  const strands = to.strands - from.strands;
+  if (from.style !== to.style) changes.push(`${styleName(to.style)} instead of ${styleName(from.style)}`);
+  if (strands !== 0) changes.push(`${String(Math.abs(strands))} strands ${strands < 0 ? 'fewer' : 'more'}`);
+  if (from.buckle.id !== to.buckle.id) {
+    changes.push(`${visible(to.buckle.id)} buckle instead of ${visible(from.buckle.id)}`);
+  }
+  const longer = to.length - from.length;
+  if (longer !== 0) {
+    changes.push(`${formatLength(Math.abs(longer), units)} ${longer > 0 ? 'longer' : 'shorter'}`);
+  }
+  return changes;
+}
+
+/** Each trouble reported with its likely cause. */
+export function causeTexts({ causes }: Checked, units: Units): string[] {
+  return causes.map(({ trouble, explained, words }) => {
+    const how = explained ? 'this cinch explains it' : 'this cinch does not explain it';
+    return `${capital(troubleName(trouble))}: ${how}: ${phraseText(words, units)}.`;
+  });
+}
+
+/** What the customer asked for and how it stands, in a line. */
+export function wantsText(checked: Checked, rank: number | undefined, units: Units): string {
+  const standing = standingOf(checked);
+  const place = rank === undefined ? '' : `, no. ${String(rank)} here`;
+  const nearest =
+    checked.nearest === undefined ? '' : `; the nearest that passes: ${specName(checked.nearest.candidate)}`;
+  return `The customer asked for: ${askedText(checked, units)}. ${capital(standing)}${place}: ${standingText(checked, units)}${nearest}.`;
+}

@@ -1,0 +1,56 @@
+/** What an order is about, in sentences: the pair, the room, the ring, the shop's own numbers. */
+import type { Facts } from '../facts/facts.ts';
+import type { CaseFacts } from '../rules/rule.ts';
+import { modelNumbers, type ModelKey } from '../sources/numbers.ts';
+import { formatLength, decimals } from '../units/print.ts';
+import { capital, listed, inputText, roughLength, spreadNumber, type Units } from './text.ts';
+import { riggingText, troubleName, useNames } from './words.ts';
+
+/** "7/8 position, flat plate rigging; heart girth 73 in; roping; trouble: elbow gall." */
+export function situation({ order, girth }: Facts, units: Units): string {
+  const { horse, use, quantity } = order;
+  const parts = [
+    riggingText(order.saddle, units),
+    `heart girth ${girth.kind === 'measured' ? '' : 'about '}${formatLength(girth.value, units)}`,
+    use === undefined ? 'use not said' : useNames[use],
+  ];
+  if (horse.trouble.length > 0) parts.push(`trouble: ${listed(horse.trouble.map(troubleName))}`);
+  if (quantity > 1) parts.push(`${String(quantity)} cinches`);
+  return `${capital(parts.join('; '))}.`;
+}
+
+/** The room, how sure, and where that comes from. */
+export function roomText({ room }: Facts, units: Units): string {
+  const from = room.kind === 'measured' ? 'measured' : `${room.kind}: ${room.basis}`;
+  const rough = roughLength(room.value, units);
+  // What a tape read is not rounded further than the tape was.
+  const exact = inputText({ value: room.value, unit: 'in' }, units);
+  const value = room.kind === 'measured' && exact.length > rough.length ? exact : rough;
+  return `Room behind the elbow: ${value}, give or take ${spreadNumber(room.sd, units)} (${from}).`;
+}
+
+/** Where the ring hangs against the groove. */
+export function ringText({ ring }: Facts, units: Units): string {
+  const off = Math.abs(ring.x);
+  const side = ring.x >= 0 ? 'ahead of' : 'behind';
+  const where =
+    off < 0.05 ? 'plumb over the girth groove' : `${roughLength(off, units)} ${side} the girth groove`;
+  return `Ring: ${where} (${ring.setBack.basis}).`;
+}
+
+/** Which numbers of the model the shop itself has set; undefined when none. */
+export function ownNumbers({ shop, model }: CaseFacts): string | undefined {
+  if (shop.overridden.length === 0) return undefined;
+  const named = shop.overridden.map((key) => {
+    const usual = modelNumbers[key].value;
+    return `${key.replaceAll('-', ' ')} ${numberText(model[key], key)} (usual ${numberText(usual, key)})`;
+  });
+  return `The shop's own numbers are in force: ${named.join('; ')}.`;
+}
+
+function numberText(value: number, key: ModelKey): string {
+  const { unit } = modelNumbers[key];
+  const number = String(Number(decimals(value, 3)));
+  if (unit === 'in' || unit === 'in*k') return `${number} in`;
+  return unit === 'lbf' ? `${number} lbf` : number;
+}

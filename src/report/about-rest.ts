@@ -1,0 +1,99 @@
+/** The rest of an advice in sentences: what was assumed, what will not do, what to measure next. */
+import type { Advice } from '../advice/advice.ts';
+import type { Ask } from '../advice/ask.ts';
+import { refusedRuns, type Refused, type RefusedRun } from '../advice/refused.ts';
+import type { Assumption } from '../facts/estimate.ts';
+import type { Style } from '../order/types.ts';
+import { capital, chanceText, inputText, listed, phraseText, spreadNumber, type Units } from './text.ts';
+import { styleName } from './words.ts';
+
+/** What nobody measured, in a line or two: told in words first, then what was assumed. */
+export function assumedTexts(assumptions: readonly Assumption[], units: Units): string[] {
+  const ofKind = (wanted: Assumption['kind'], lead: string): string[] => {
+    const found = assumptions.filter(({ kind }) => kind === wanted);
+    return found.length === 0
+      ? []
+      : [`${lead}: ${found.map((entry) => plainInput(entry, units)).join(', ')}.`];
+  };
+  return [...ofKind('told', 'By word only'), ...ofKind('assumed', 'Assumed')];
+}
+
+/** Nothing of something is said in words. */
+const plainInput = (entry: Assumption, units: Units): string =>
+  entry.value === 0 && entry.basis.startsWith('no ')
+    ? entry.basis
+    : `${entry.input} ${inputText(entry, units)}${entry.kind === 'told' ? ` (${entry.basis})` : ''}`;
+
+/** What was measured, in a line; undefined when nothing was. */
+export function measuredText(assumptions: readonly Assumption[], units: Units): string | undefined {
+  const measured = assumptions.filter(({ kind }) => kind === 'measured');
+  if (measured.length === 0) return undefined;
+  return `Measured: ${listed(measured.map((entry) => `${entry.input} ${inputText(entry, units)}`))}.`;
+}
+
+/** One input in full: value, spread, where it came from. */
+export function assumptionText(entry: Assumption, units: Units): string {
+  const { input, kind, basis, sd, unit } = entry;
+  const spread = unit === 'ratio' ? String(Math.round(sd * 100) / 100) : spreadNumber(sd, units);
+  const from = basis === kind ? kind : `${kind}: ${basis}`;
+  return `${input} ${inputText(entry, units)}, give or take ${spread} (${from})`;
+}
+
+/** One line for each run of strand counts that fail the same rule, and for each style that cannot be tied at all. */
+export function refusedTexts({ refused, impossible }: Advice, units: Units): string[] {
+  const runs = refusedRuns(refused).map((run) => runText(run, units));
+  return [
+    ...runs.map((text, i) => withoutRepeat(text, runs[i - 1])),
+    ...impossible.map((style) => `${styleName(style)}: ${impossibleText(style)}`),
+  ];
+}
+
+/** "...; the least is 1 in" is not said again when the line before ends with it. */
+function withoutRepeat(text: string, before: string | undefined): string {
+  const tail = text.lastIndexOf('; ');
+  return tail > 0 && before?.endsWith(text.slice(tail)) === true ? text.slice(0, tail) : text;
+}
+
+/** Why a style cannot be tied at all. */
+export const impossibleText = (style: Style): string =>
+  style === 'low-flare'
+    ? 'cannot be tied here, no side is left below the buckle to flare in'
+    : 'cannot be tied here, no side is left below the buckle';
+
+function runText({ style, from, to, mildest }: RefusedRun, units: Units): string {
+  const counts = from === to ? String(from) : `${String(from)} to ${String(to)}`;
+  const which = from === to ? '' : `${String(mildest.strands)} `;
+  return `${styleName(style)}, ${counts} strands: ${which}${refusedText(mildest, units)}`;
+}
+
+/** Why one style and strand count will not do. */
+export const refusedText = ({ reason }: Refused, units: Units): string => phraseText(reason, units);
+
+/** What to measure, how, and what it would buy if the tape reads what was assumed; what buys nothing shares the last line. */
+export function askTexts(asks: readonly Ask[], units: Units): string[] {
+  const useful = asks.filter((ask) => ask.beforeCutting || buys(ask) || ask.sdNow === 0);
+  const idle = asks.filter((ask) => !useful.includes(ask)).map(({ input }) => input);
+  const texts = useful.map((ask) => {
+    const first = ask.beforeCutting ? ' (before any cord is cut)' : '';
+    return `${capital(ask.input)}${first}: ${ask.how}. ${buysText(ask, units)}`.trim();
+  });
+  return idle.length === 0 ? texts : [...texts, `Would hardly tell more: ${listed(idle)}.`];
+}
+
+const buys = ({ chanceNow, chanceThen, couldEarn }: Ask): boolean =>
+  couldEarn !== undefined || chanceText(chanceNow) !== chanceText(chanceThen);
+
+/** What knowing it would buy; empty when nothing passes, so that there is nothing to compare. */
+export function buysText(ask: Ask, units: Units): string {
+  if (ask.sdNow === 0) return '';
+  if (!buys(ask)) return ask.beforeCutting ? 'It sets the length.' : 'It would hardly tell more.';
+  const sd = { now: spreadNumber(ask.sdNow, units), then: spreadNumber(ask.sdThen, units) };
+  const chance = { now: chanceText(ask.chanceNow), then: chanceText(ask.chanceThen) };
+  const surer = chance.now === chance.then ? '' : `${chance.now} sure becomes ${chance.then}, `;
+  const narrower =
+    sd.now === sd.then
+      ? `give or take ${sd.now} ${units}`
+      : `give or take ${sd.now} becomes ${sd.then} ${units}`;
+  const earn = ask.couldEarn === undefined ? '' : `; could earn ${String(ask.couldEarn)} strands`;
+  return `${capital(surer + narrower)}${earn}.`;
+}

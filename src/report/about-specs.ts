@@ -1,0 +1,104 @@
+/** A ranked spec in sentences: what it is, how it clears the elbow, why it stands where it stands, what is not good about it. */
+import type { Advice, RankedSpec } from '../advice/advice.ts';
+import type { Finding, Judged } from '../advice/judge.ts';
+import type { Simulated } from '../advice/simulate.ts';
+import type { Clearance } from '../fit/candidate.ts';
+import type { Style } from '../order/types.ts';
+import { decimals, formatLength } from '../units/print.ts';
+import { chanceText, listed, ordinal, phraseText, quantityText, spreadNumber, type Units } from './text.ts';
+import { judgementWords, ruleName, specName, styleName } from './words.ts';
+
+/** "clears the elbow by 1.48 in, 84 % sure". */
+export function clearanceText({ inches, chance }: Clearance, units: Units): string {
+  if (inches < 0) return `lies over the elbow line by ${formatLength(-inches, units, 'computed')}`;
+  return `clears the elbow by ${formatLength(inches, units, 'computed')}, ${chanceText(chance)} sure`;
+}
+
+/** Where along the cinch it comes nearest, and how sure the distance is. */
+export function nearestText({ inches, sd, station, where }: Clearance, units: Units): string {
+  const edge = where === 'buckle' ? "the buckle's frame" : 'the front edge of the cinch';
+  const at = `${formatLength(station, units)} up the side from the chest midline`;
+  const gap = formatLength(inches, units, 'computed');
+  return `Nearest the elbow: ${edge}, ${at}: ${gap}, give or take ${spreadNumber(sd, units)}.`;
+}
+
+/** Why it comes before the next one; undefined for the last. */
+export function becauseText(spec: RankedSpec, units: Units): string | undefined {
+  const why = becauseOnly(spec, units);
+  if (why === undefined) return undefined;
+  return `${spec.rank === 1 ? 'First' : `Before no. ${String(spec.rank + 1)}`} because ${why}.`;
+}
+
+/** The reason alone, with the other called by its number. */
+export function becauseOnly({ rank, becauseOf }: RankedSpec, units: Units): string | undefined {
+  if (becauseOf === undefined) return undefined;
+  return phraseText(becauseOf.words, units).replace(/^the other\b/, `no. ${String(rank + 1)}`);
+}
+
+/** "acceptable: latigo run". */
+export const shortFinding = ({ rule, judgement }: Finding): string =>
+  `${judgementWords[judgement].word}: ${ruleName(rule)}`;
+
+/** "acceptable on latigo run: leaves 5.50 in of latigo each side". */
+export function findingText({ rule, judgement, reason }: Finding, units: Units): string {
+  const { word } = judgementWords[judgement];
+  const on = judgement === 'cannot-tell' || judgement === 'not-applicable' ? ':' : ' on';
+  return `${word}${on} ${ruleName(rule)}: ${phraseText(reason, units)}.`;
+}
+
+/** Findings that are neither good nor beside the point, worst first. */
+export function notGood(judged: Judged): Finding[] {
+  const order = ['refuse', 'poor', 'cannot-tell', 'acceptable'] as const;
+  return order.flatMap((judgement) => judged.findings.filter((finding) => finding.judgement === judgement));
+}
+
+/** A finding's margin in the unit of what was judged, which is that of the first quantity in its reason. */
+export function marginText({ margin, reason }: Finding, units: Units): string | undefined {
+  if (margin === undefined || !Number.isFinite(margin)) return undefined;
+  const first = reason.values.find((value) => typeof value !== 'string');
+  if (first === undefined || typeof first === 'string') return undefined;
+  const as = first.as === 'length' ? 'fine-length' : first.as;
+  const sign = margin > 0 ? '+' : '';
+  return `${sign}${as === 'count' ? decimals(margin, 0) : quantityText({ value: margin, as }, units)}`;
+}
+
+/** Findings that all the specs share word for word are said once. */
+export function sharedFindings(specs: readonly Judged[], units: Units): ReadonlySet<string> {
+  const [first, ...others] = specs.map(
+    (spec) => new Set(notGood(spec).map((finding) => findingText(finding, units))),
+  );
+  if (first === undefined || others.length === 0) return new Set();
+  return new Set([...first].filter((text) => others.every((other) => other.has(text))));
+}
+
+/** What latigo run the length leaves, and both even neighbours of it. */
+export function evenText({ evenLengths, candidate }: RankedSpec, units: Units): string {
+  const all = [{ length: candidate.length, run: candidate.run }, ...evenLengths];
+  const each = all.map(
+    ({ length, run }) => `${formatLength(run, units, 'computed')} at ${formatLength(length, units)}`,
+  );
+  return `Latigo each side: ${each.join(', ')}.`;
+}
+
+/** How many pass, and where the best of the styles that are not shown ranks. */
+export function othersText({ specs }: Advice, shown: number): string | undefined {
+  const rest = specs.slice(shown);
+  if (rest.length === 0) return undefined;
+  const seen = new Set<Style>(specs.slice(0, shown).map(({ candidate }) => candidate.style));
+  const best: string[] = [];
+  for (const { candidate, rank } of rest) {
+    if (seen.has(candidate.style)) continue;
+    seen.add(candidate.style);
+    best.push(`${styleName(candidate.style)} ${String(candidate.strands)} strands (${ordinal(rank)})`);
+  }
+  const also = `${String(rest.length)} more ${rest.length === 1 ? 'passes' : 'pass'}`;
+  if (best.length > 0) return `Also pass: ${listed(best)}; ${String(specs.length)} pass in all.`;
+  const [next] = rest;
+  return next === undefined ? undefined : `${also}; next: ${specName(next.candidate)}.`;
+}
+
+/** The clearance as drawn at random, beside the computed one. */
+export function simulatedText({ mean, sd, chance, draws, seed }: Simulated, units: Units): string {
+  const gap = `${formatLength(mean, units, 'computed')}, give or take ${spreadNumber(sd, units)}`;
+  return `Drawn ${String(draws)} times (seed ${String(seed)}): ${gap}, ${chanceText(chance)} of them clear.`;
+}

@@ -1,0 +1,49 @@
+/** `check` for scripts: one result an order, one entry for each cinch judged. */
+import type { Checked } from '../advice/check.ts';
+import { standingOf } from './about-check.ts';
+import { jsonText, rounded } from './json.ts';
+import { candidateValue, failedValue, findingValue } from './size-json.ts';
+import { phraseText } from './text.ts';
+import type { CheckResult } from './types.ts';
+
+export const checkSchema = 'cinchwright/check/1';
+
+/** Whole document: `{ schema, results }`. */
+export const checkJson = (results: readonly CheckResult[]): string =>
+  jsonText({ schema: checkSchema, results: results.map(checkValue) });
+
+/** One result, for one a line as well. */
+export function checkValue(result: CheckResult): Record<string, unknown> {
+  if (!result.ok) return failedValue(result);
+  const { facts, cautions } = result.advice;
+  return {
+    order: facts.order.order,
+    checked: result.checked.map(checkedValue),
+    cautions: [...cautions],
+  };
+}
+
+function checkedValue(checked: Checked): Record<string, unknown> {
+  const { which, asked, filled, judged, cannot, passes, nearest, causes } = checked;
+  return {
+    which,
+    asked: {
+      style: asked.style ?? null,
+      strands: asked.strands ?? null,
+      length: asked.length === undefined ? null : rounded(asked.length),
+      buckle: asked.buckle ?? null,
+    },
+    filled: filled.map(({ part, taken }) => ({ part, taken })),
+    standing: standingOf(checked),
+    passes,
+    cannot: cannot === undefined ? null : phraseText(cannot, 'in'),
+    spec: judged === undefined ? null : candidateValue(judged.candidate),
+    findings: judged === undefined ? [] : judged.findings.map(findingValue),
+    nearest: nearest === undefined ? null : { rank: nearest.rank, ...candidateValue(nearest.candidate) },
+    causes: causes.map(({ trouble, explained, words }) => ({
+      trouble,
+      explained,
+      text: phraseText(words, 'in'),
+    })),
+  };
+}

@@ -1,0 +1,69 @@
+/** `check` as a document that a shop can paste. */
+import type { Checked } from '../advice/check.ts';
+import {
+  askedText,
+  bestText,
+  causeTexts,
+  nearestPassText,
+  standingOf,
+  standingText,
+  whichText,
+} from './about-check.ts';
+import { ringText, roomText, situation } from './about-order.ts';
+import { marginText, nearestText } from './about-specs.ts';
+import { document, escaped, list, section, table, unread } from './markdown.ts';
+import { capital, phraseText, type Units } from './text.ts';
+import type { CheckResult, ReportOptions } from './types.ts';
+import { judgementWords, orderTitle, ruleName } from './words.ts';
+
+type Read = CheckResult & { readonly ok: true };
+
+/** One section an order; the cautions once, at the end. */
+export function checkMarkdown(
+  results: readonly CheckResult[],
+  { units }: Pick<ReportOptions, 'units'>,
+): string {
+  const blocks = results.flatMap((result) => (result.ok ? orderBlocks(result, units) : [unread(result)]));
+  const cautions = new Set(results.flatMap((result) => (result.ok ? result.advice.cautions : [])));
+  return document([...blocks, ...section('## Keep in mind', list([...cautions].map(escaped)))]);
+}
+
+function orderBlocks({ advice, checked }: Read, units: Units): string[] {
+  const { facts } = advice;
+  return [
+    `# ${escaped(orderTitle(facts.order))}`,
+    list([situation(facts, units), roomText(facts, units), ringText(facts, units)].map(escaped)),
+    checked.length === 0
+      ? 'Nothing to check: the order says neither what is wanted nor what is ridden in.'
+      : '',
+    ...checked.flatMap((entry) => checkedBlocks(entry, bestText(entry, advice, units), units)),
+  ];
+}
+
+function checkedBlocks(checked: Checked, best: string | undefined, units: Units): string[] {
+  const { judged } = checked;
+  const nearest = nearestPassText(checked, units);
+  return [
+    `## ${whichText(checked)}`,
+    escaped(`${capital(askedText(checked, units))}.`),
+    `**${capital(standingOf(checked))}**: ${escaped(`${standingText(checked, units)}.`)}`,
+    judged === undefined ? '' : escaped(nearestText(judged.candidate.clearance, units)),
+    nearest === undefined ? '' : `**Nearest that passes**: ${escaped(nearest)}`,
+    best === undefined ? '' : `**Best for this pair**: ${escaped(best)}`,
+    ...section('### Likely causes of the trouble', list(causeTexts(checked, units).map(escaped))),
+    judged === undefined ? '' : findingTable(judged.findings, units),
+  ];
+}
+
+function findingTable(findings: NonNullable<Checked['judged']>['findings'], units: Units): string {
+  const rows = findings.map((finding) => [
+    ruleName(finding.rule),
+    judgementWords[finding.judgement].word,
+    phraseText(finding.reason, units),
+    marginText(finding, units) ?? '',
+  ]);
+  return table(
+    ['Rule', 'Says', 'Because', 'Margin'],
+    rows.map((row) => row.map(escaped)),
+  );
+}

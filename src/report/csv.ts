@@ -1,0 +1,28 @@
+/** Tables for spreadsheets: RFC 4180, and a text can never become a formula. */
+import { visible } from './clean.ts';
+
+/** A number is written bare; a text is guarded; nothing is an empty cell. */
+export type Cell = string | number | undefined;
+
+/** First signs that make a spreadsheet calculate, plain and full width (OWASP, CSV Injection). */
+const formula = '[=+\\-@\\t\\r\\n\\uff1d\\uff0b\\uff0d\\uff20]';
+const toGuard = new RegExp(`^'*${formula}|^''`);
+const guarded = new RegExp(`^'(?:'|${formula})`);
+const toQuote = /^[' ]|[",;\t\r\n]| $/;
+
+/** A text that no spreadsheet takes for a formula: an apostrophe goes before, and before texts that look as if one already had. */
+export const guard = (text: string): string => (toGuard.test(text) ? `'${text}` : text);
+
+/** The text that was guarded: exactly undoes `guard`. */
+export const unguard = (text: string): string => (guarded.test(text) ? text.slice(1) : text);
+
+/** Rows to text: commas, CRLF after every row. Texts are made visible first, so that looking at the file on a terminal is harmless too. */
+export const csvText = (rows: readonly (readonly Cell[])[]): string =>
+  rows.map((row) => `${row.map(cellText).join(',')}\r\n`).join('');
+
+function cellText(cell: Cell): string {
+  if (cell === undefined) return '';
+  if (typeof cell === 'number') return Number.isFinite(cell) ? String(cell) : '';
+  const text = guard(visible(cell));
+  return toQuote.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}

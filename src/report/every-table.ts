@@ -1,0 +1,83 @@
+/** Every candidate that was tried, refused ones too, in one table no wider than the page. */
+import Table from 'cli-table3';
+import type { Advice } from '../advice/advice.ts';
+import type { Judged } from '../advice/judge.ts';
+import type { Style } from '../order/types.ts';
+import { formatLength } from '../units/print.ts';
+import { visible } from './clean.ts';
+import { notGood } from './about-specs.ts';
+import type { Page } from './page.ts';
+import { chanceText } from './text.ts';
+import { fit } from './width.ts';
+import { judgementWords, ruleName } from './words.ts';
+
+const shortStyle: Readonly<Record<Style, string>> = {
+  straight: 'straight',
+  'high-flare': 'high',
+  'low-flare': 'low',
+};
+const head = ['Style', 'No.', 'Lay', 'Wide', 'Long', 'Buckle', 'Clears', 'Sure', 'Says'];
+const widths = [8, 3, 3, 6, 5, 12, 6, 5];
+
+/** The table, passing ones best first; the last column says what refuses it, else what is less than good. */
+export function everyTable({ every }: Pick<Advice, 'every'>, page: Page): string[] {
+  const last = page.width - widths.reduce((sum, width) => sum + width + 1, 0);
+  const all = [...widths, Math.max(10, last)];
+  const table = new Table({
+    head: head.map((text) => page.pen.strong(text)),
+    colWidths: all,
+    chars: noBorders,
+    style: { head: [], border: [], 'padding-left': 0, 'padding-right': 0 },
+  });
+  for (const entry of every) table.push(cells(entry, all, page));
+  return table
+    .toString()
+    .split('\n')
+    .map((line) => line.trimEnd());
+}
+
+function cells(entry: Judged, all: readonly number[], { units }: Page): string[] {
+  const { style, strands, layers, width, length, buckle, clearance } = entry.candidate;
+  const bare = (inches: number, how: 'finished' | 'computed'): string =>
+    formatLength(inches, units, how).replace(/ (in|cm)$/, '');
+  const texts = [
+    shortStyle[style],
+    String(strands),
+    layers === 0 ? '-' : String(layers),
+    bare(width, 'finished'),
+    bare(length, 'finished'),
+    visible(buckle.id),
+    bare(clearance.inches, 'computed'),
+    chanceText(clearance.chance),
+    saysText(entry),
+  ];
+  return texts.map((text, i) => fit(text, all[i] ?? 0));
+}
+
+/** Refusals first; of the rest only the worst kind there is. */
+function saysText(entry: Judged): string {
+  const [worst, ...rest] = notGood(entry);
+  if (worst === undefined) return '+ good';
+  const { sign, word } = judgementWords[worst.judgement];
+  const same = [worst, ...rest.filter(({ judgement }) => judgement === worst.judgement)];
+  const said = worst.judgement === 'acceptable' ? sign : `${sign} ${word}:`;
+  return `${said} ${same.map(({ rule }) => ruleName(rule)).join(', ')}`;
+}
+
+const noBorders = {
+  top: '',
+  'top-mid': '',
+  'top-left': '',
+  'top-right': '',
+  bottom: '',
+  'bottom-mid': '',
+  'bottom-left': '',
+  'bottom-right': '',
+  left: '',
+  'left-mid': '',
+  mid: '',
+  'mid-mid': '',
+  right: '',
+  'right-mid': '',
+  middle: ' ',
+};

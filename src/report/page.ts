@@ -1,0 +1,71 @@
+/** The screen as a page of lines: headings, paragraphs, marked items, none wider than the page. */
+import type { Judgement } from '../rules/rule.ts';
+import { penFor, type Pen } from './pen.ts';
+import { wrap, type Indent, type Units } from './text.ts';
+import type { ReportOptions } from './types.ts';
+import { columns, fit, padRight } from './width.ts';
+import { judgementWords } from './words.ts';
+
+export interface Page {
+  readonly pen: Pen;
+  readonly units: Units;
+  readonly width: number;
+}
+
+const narrowest = 40;
+const widest = 80;
+
+/** The page for a reader: as wide as the screen, within what is good to read. */
+export const pageFor = ({ color, units, width }: Pick<ReportOptions, 'color' | 'units' | 'width'>): Page => ({
+  units,
+  pen: penFor(color),
+  width: Number.isFinite(width) ? Math.min(widest, Math.max(narrowest, Math.floor(width))) : widest,
+});
+
+/** The title of an order over a line as long as the page. */
+export const title = ({ pen, width }: Page, text: string): string[] => [
+  pen.strong(fit(text, width)),
+  pen.quiet('-'.repeat(width)),
+];
+
+/** An empty line and a heading. */
+export const heading = ({ pen, width }: Page, text: string): string[] => ['', pen.strong(fit(text, width))];
+
+/** A paragraph behind an indent. */
+export const sentence = ({ width }: Page, text: string, indent: number | Indent = 0): string[] =>
+  wrap(text, width, indent);
+
+/** An item behind a mark: "  - text", its further lines under its first word. */
+export function item({ width }: Page, text: string, mark: Mark = dash): string[] {
+  const { lead, paint } = mark;
+  const first = columns(lead);
+  const [line = '', ...rest] = wrap(text, width, { first, rest: mark.rest ?? first });
+  return [paint(lead) + line.slice(first), ...rest];
+}
+
+/** What stands before an item and how it is painted. */
+export interface Mark {
+  readonly lead: string;
+  readonly paint: (text: string) => string;
+  /** Columns before the further lines, when they do not stand under the first word. */
+  readonly rest?: number;
+}
+
+const same = (text: string): string => text;
+const dash: Mark = { lead: '  - ', paint: same };
+
+/** The sign of a judgement as a mark. */
+export function markOf(judgement: Judgement, { pen }: Page, indent = 5): Mark {
+  const lead = `${' '.repeat(indent)}${judgementWords[judgement].sign} `;
+  return { lead, paint: (text) => pen.judged(judgement, text) };
+}
+
+/** Two texts on one line, the second at the right edge; on two lines where they do not fit. */
+export function bothEnds({ width }: Page, left: string, right: string): string[] {
+  const gap = width - columns(left) - columns(right);
+  if (gap < 2) return [...wrap(left, width), ...wrap(right, width, 5)];
+  return [padRight(left, width - columns(right)) + right];
+}
+
+/** Lines to text, with a newline at the end. */
+export const pageText = (lines: readonly string[]): string => `${lines.join('\n')}\n`;

@@ -1,0 +1,101 @@
+/** `size` as a table for a spreadsheet: one row a spec; an order without any has one row that says so. */
+import type { RankedSpec } from '../advice/advice.ts';
+import { becauseOnly, notGood, shortFinding } from './about-specs.ts';
+import { csvText, type Cell } from './csv.ts';
+import { rounded } from './json.ts';
+import type { SizeResult } from './types.ts';
+
+interface Column {
+  readonly name: string;
+  readonly about: string;
+  readonly of: (row: Row) => Cell | null;
+}
+
+interface Row {
+  readonly order: string | undefined;
+  readonly file: string;
+  readonly outcome: 'passes' | 'nothing passes' | 'not read';
+  readonly spec?: RankedSpec | undefined;
+  readonly note?: string | undefined;
+}
+
+const number =
+  (of: (spec: RankedSpec) => number | undefined) =>
+  ({ spec }: Row): Cell | null => {
+    const value = spec === undefined ? undefined : of(spec);
+    return value === undefined ? undefined : rounded(value);
+  };
+
+const text =
+  (of: (spec: RankedSpec) => string | undefined) =>
+  ({ spec }: Row): Cell =>
+    spec === undefined ? undefined : of(spec);
+
+/** Columns in order, each with what it holds. Lengths are inches. */
+export const sizeColumns: readonly Column[] = [
+  { name: 'order', about: 'the order', of: ({ order }) => order },
+  { name: 'file', about: 'the file it came from', of: ({ file }) => file },
+  { name: 'outcome', about: 'passes, nothing passes, or not read', of: ({ outcome }) => outcome },
+  { name: 'rank', about: 'place in the order of merit, 1 is best', of: number((s) => s.rank) },
+  { name: 'style', about: 'straight, high-flare or low-flare', of: text((s) => s.candidate.style) },
+  { name: 'strands', about: 'body cords side by side', of: number((s) => s.candidate.strands) },
+  { name: 'layers', about: '1 single, 2 double', of: number((s) => s.candidate.layers) },
+  { name: 'width_in', about: 'width of the body at full spread', of: number((s) => s.candidate.width) },
+  {
+    name: 'buckle_width_in',
+    about: 'width of the body at the buckle',
+    of: number((s) => s.candidate.buckleWidth),
+  },
+  {
+    name: 'flare_start_in',
+    about: 'how far below the buckle a roper begins to widen; empty for a straight',
+    of: number((s) => s.candidate.flareStart),
+  },
+  {
+    name: 'length_in',
+    about: 'finished length, outside to outside of the hardware',
+    of: number((s) => s.candidate.length),
+  },
+  {
+    name: 'buckle',
+    about: 'the buckle by its name in the shop file',
+    of: text((s) => s.candidate.buckle.id),
+  },
+  { name: 'clearance_in', about: 'elbow clearance', of: number((s) => s.candidate.clearance.inches) },
+  { name: 'clearance_sd_in', about: 'its spread', of: number((s) => s.candidate.clearance.sd) },
+  {
+    name: 'chance',
+    about: 'chance that the clearance is at least the floor, 0 to 1',
+    of: number((s) => s.candidate.clearance.chance),
+  },
+  { name: 'latigo_run_in', about: 'latigo left on each side', of: number((s) => s.candidate.run) },
+  { name: 'because', about: 'why it comes before the next', of: text((s) => becauseOnly(s, 'in')) },
+  {
+    name: 'not_good',
+    about: 'rules that find it less than good, with the judgement',
+    of: text((s) => notGood(s).map(shortFinding).join('; ')),
+  },
+  { name: 'note', about: 'why there is no spec', of: ({ note }) => note },
+];
+
+/** The table with its head. */
+export const sizeCsv = (results: readonly SizeResult[]): string =>
+  csvText([
+    sizeColumns.map(({ name }) => name),
+    ...results.flatMap(rowsOf).map((row) => sizeColumns.map(({ of }) => of(row) ?? undefined)),
+  ]);
+
+function rowsOf(result: SizeResult): Row[] {
+  if (!result.ok) {
+    const { order, file, problems } = result;
+    const [first] = problems;
+    const note = first === undefined ? undefined : `line ${String(first.line)}: expected ${first.expected}`;
+    return [{ order, file, outcome: 'not read', note }];
+  }
+  const { advice, file } = result;
+  const { order } = advice.facts.order;
+  if (advice.specs.length === 0) {
+    return [{ order, file, outcome: 'nothing passes', note: 'every style and strand count is refused' }];
+  }
+  return advice.specs.map((spec) => ({ order, file, outcome: 'passes', spec }));
+}

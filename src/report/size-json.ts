@@ -1,0 +1,144 @@
+/** `size` for scripts: one result an order in input order, lengths in inches. */
+import type { RankedSpec } from '../advice/advice.ts';
+import type { Ask } from '../advice/ask.ts';
+import type { Checked } from '../advice/check.ts';
+import type { Finding } from '../advice/judge.ts';
+import type { Simulated } from '../advice/simulate.ts';
+import type { Assumption } from '../facts/estimate.ts';
+import type { Advice } from '../advice/advice.ts';
+import type { Candidate, Clearance } from '../fit/candidate.ts';
+import type { Problem } from '../order/problem.ts';
+import { impossibleText, refusedText } from './about-rest.ts';
+import { jsonText, rounded } from './json.ts';
+import { phraseText } from './text.ts';
+import type { CheckResult, SizeResult } from './types.ts';
+
+export const sizeSchema = 'cinchwright/size/1';
+
+/** Whole document: `{ schema, results }`. */
+export const sizeJson = (results: readonly SizeResult[]): string =>
+  jsonText({ schema: sizeSchema, results: results.map(sizeValue) });
+
+/** One result, for one a line as well. */
+export function sizeValue(result: SizeResult): Record<string, unknown> {
+  if (!result.ok) return failedValue(result);
+  const { advice, simulated, wants } = result;
+  const { room, order } = advice.facts;
+  return {
+    order: order.order,
+    assumptions: advice.assumptions.map(assumptionValue),
+    room: { inches: rounded(room.value), sd: rounded(room.sd), basis: room.basis },
+    specs: advice.specs.map((spec, i) => specValue(spec, simulated?.[i])),
+    refused: refusedValue(advice),
+    ask: advice.ask.map(askValue),
+    cautions: [...advice.cautions],
+    // Only there when the order says what the customer wants.
+    ...(wants === undefined ? {} : { wants: wantsValue(wants) }),
+  };
+}
+
+/** A failed order: which, from where, and every problem. */
+export function failedValue({ order, file, problems }: (SizeResult | CheckResult) & { ok: false }): {
+  order: string | null;
+  file: string;
+  error: { problems: Problem[] };
+} {
+  return { order: order ?? null, file, error: { problems: problems.map((problem) => ({ ...problem })) } };
+}
+
+const assumptionValue = ({ input, value, unit, basis, sd, kind }: Assumption): Record<string, unknown> => ({
+  input,
+  value: rounded(value),
+  unit,
+  basis,
+  sd: rounded(sd),
+  kind,
+});
+
+function specValue(spec: RankedSpec, simulated: Simulated | undefined): Record<string, unknown> {
+  const { rank, candidate, becauseOf, findings, evenLengths } = spec;
+  const drawn = simulated === undefined ? undefined : simulatedValue(simulated);
+  return {
+    rank,
+    ...candidateValue(candidate),
+    ...(drawn === undefined ? {} : { simulated: drawn }),
+    becauseOf:
+      becauseOf === undefined
+        ? null
+        : { criterion: becauseOf.criterion, text: phraseText(becauseOf.words, 'in') },
+    findings: findings.map(findingValue),
+    run: { inches: rounded(candidate.run), sd: rounded(candidate.runSd) },
+    evenLengths: evenLengths.map(({ length, run }) => ({ length: rounded(length), run: rounded(run) })),
+  };
+}
+
+/** A cinch as numbers: what is tied, and how it clears the elbow. */
+export function candidateValue(candidate: Candidate): Record<string, unknown> {
+  const { style, strands, layers, width, buckleWidth, flareStart, length, buckle, clearance } = candidate;
+  return {
+    style,
+    strands,
+    layers,
+    width: rounded(width),
+    buckleWidth: rounded(buckleWidth),
+    flareStart: flareStart === undefined ? null : rounded(flareStart),
+    length: rounded(length),
+    buckle: buckle.id,
+    clearance: clearanceValue(clearance),
+  };
+}
+
+const clearanceValue = ({ inches, sd, chance, station, where }: Clearance): Record<string, unknown> => ({
+  inches: rounded(inches),
+  sd: rounded(sd),
+  chance: rounded(chance),
+  station: rounded(station),
+  where,
+});
+
+/** One verdict; `margin` is null where the rule has none. */
+export const findingValue = ({ rule, judgement, margin, reason }: Finding): Record<string, unknown> => ({
+  rule,
+  judgement,
+  margin: margin === undefined ? null : rounded(margin),
+  text: phraseText(reason, 'in'),
+});
+
+const simulatedValue = ({ mean, sd, chance, draws, seed }: Simulated): Record<string, unknown> => ({
+  inches: rounded(mean),
+  sd: rounded(sd),
+  chance: rounded(chance),
+  draws,
+  seed,
+});
+
+/** Style and strand counts that will not do; a style that cannot be tied at all has no strands. */
+const refusedValue = ({ refused, impossible }: Advice): Record<string, unknown>[] => [
+  ...refused.map((entry) => ({
+    style: entry.style,
+    strands: entry.strands,
+    rule: entry.rule,
+    text: refusedText(entry, 'in'),
+    tried: entry.tried,
+  })),
+  ...impossible.map((style) => ({ style, strands: null, rule: null, text: impossibleText(style), tried: 0 })),
+];
+
+const askValue = (ask: Ask): Record<string, unknown> => ({
+  input: ask.input,
+  how: ask.how,
+  beforeCutting: ask.beforeCutting,
+  sdNow: rounded(ask.sdNow),
+  sdThen: rounded(ask.sdThen),
+  chanceNow: rounded(ask.chanceNow),
+  chanceThen: rounded(ask.chanceThen),
+  couldEarn: ask.couldEarn ?? null,
+});
+
+const wantsValue = ({ judged, passes, filled, cannot, nearest }: Checked): Record<string, unknown> => ({
+  passes,
+  filled: filled.map(({ part, taken }) => ({ part, taken })),
+  cannot: cannot === undefined ? null : phraseText(cannot, 'in'),
+  spec: judged === undefined ? null : candidateValue(judged.candidate),
+  nearestRank: nearest?.rank ?? null,
+});

@@ -1,0 +1,107 @@
+/** `size` as a document that a shop can paste: heading, table, lists, cautions. */
+import type { RankedSpec } from '../advice/advice.ts';
+import { ownNumbers, ringText, roomText, situation } from './about-order.ts';
+import { assumptionText, askTexts, refusedTexts } from './about-rest.ts';
+import { wantsText } from './about-check.ts';
+import { becauseText, evenText, findingText, notGood, othersText, simulatedText } from './about-specs.ts';
+import { document, escaped, list, section, table, unread } from './markdown.ts';
+import { chanceText, quantityText, type Units } from './text.ts';
+import type { ReportOptions, SizeResult } from './types.ts';
+import { layersText, orderTitle, styleName } from './words.ts';
+
+type Sized = SizeResult & { readonly ok: true };
+
+/** One section an order; the cautions once, at the end. */
+export function sizeMarkdown(
+  results: readonly SizeResult[],
+  options: Pick<ReportOptions, 'units' | 'top'>,
+): string {
+  const blocks = results.flatMap((result) => (result.ok ? orderBlocks(result, options) : [unread(result)]));
+  const cautions = new Set(results.flatMap((result) => (result.ok ? result.advice.cautions : [])));
+  return document([...blocks, ...section('## Keep in mind', list([...cautions].map(escaped)))]);
+}
+
+function orderBlocks(
+  { advice, wants, simulated }: Sized,
+  { units, top }: Pick<ReportOptions, 'units' | 'top'>,
+): string[] {
+  const { facts } = advice;
+  const shown = advice.specs.slice(0, Math.max(1, top));
+  const own = ownNumbers(facts);
+  const provisional = facts.lengthNeed.measured
+    ? ''
+    : '**Provisional length: do not cut until ring to ring is measured.**';
+  const others = othersText(advice, shown.length);
+  const same = advice.specs.find(
+    ({ candidate: c }) =>
+      c.style === wants?.judged?.candidate.style && c.strands === wants.judged.candidate.strands,
+  );
+  return [
+    `# ${escaped(orderTitle(facts.order))}`,
+    list([situation(facts, units), roomText(facts, units), ringText(facts, units)].map(escaped)),
+    own === undefined ? '' : escaped(own),
+    shown.length === 0 ? '**Nothing the shop can tie passes for this pair.**' : '',
+    wants === undefined ? '' : escaped(wantsText(wants, wants.passes ? same?.rank : undefined, units)),
+    ...(shown.length === 0 ? [] : section('## To tie, best first', specTable(shown, units))),
+    list(
+      shown.map((spec) =>
+        specText(spec, simulated === undefined ? undefined : simulated[spec.rank - 1], units),
+      ),
+    ),
+    shown.length === 0 ? '' : provisional,
+    others === undefined ? '' : escaped(others),
+    ...section('## Will not do', list(refusedTexts(advice, units).map((text) => escaped(`${text}.`)))),
+    ...section(
+      '## Measure next, and what it buys if the tape reads what was assumed',
+      list(askTexts(advice.ask, units).map(escaped)),
+    ),
+    ...section(
+      '## What this rests on',
+      list(advice.assumptions.map((entry) => escaped(`${assumptionText(entry, units)}.`))),
+    ),
+  ];
+}
+
+function specTable(specs: readonly RankedSpec[], units: Units): string {
+  const head = [
+    'No.',
+    'Style',
+    'Strands',
+    'Width',
+    'Length',
+    'Buckle',
+    'Layers',
+    'Clears the elbow by',
+    'Sure',
+  ];
+  const rows = specs.map(({ rank, candidate: c }) => [
+    String(rank),
+    styleName(c.style),
+    String(c.strands),
+    quantityText({ value: c.width, as: 'length' }, units),
+    quantityText({ value: c.length, as: 'length' }, units),
+    c.buckle.id,
+    layersText(c.layers),
+    quantityText({ value: c.clearance.inches, as: 'fine-length' }, units),
+    chanceText(c.clearance.chance),
+  ]);
+  return table(
+    head,
+    rows.map((row) => row.map(escaped)),
+  );
+}
+
+/** Why it stands there, what is not good about it, its latigo. */
+function specText(
+  spec: RankedSpec,
+  drawn: Parameters<typeof simulatedText>[0] | undefined,
+  units: Units,
+): string {
+  const parts = [
+    becauseText(spec, units) ?? 'Last of those that pass.',
+    ...notGood(spec).map((finding) => `Only ${findingText(finding, units)}`.replace(/^Only (?!acc)/, '')),
+    evenText(spec, units),
+    ...(drawn === undefined ? [] : [simulatedText(drawn, units)]),
+  ];
+  return `No. ${String(spec.rank)}: ${escaped(parts.join(' '))}`;
+}

@@ -1,0 +1,180 @@
+/** The answer at the counter: one order on about one screen, to be read aloud to the customer. */
+import type { Advice, RankedSpec } from '../advice/advice.ts';
+import { workingOf } from '../facts/facts.ts';
+import { assumedTexts, assumptionText, askTexts, measuredText, refusedTexts } from './about-rest.ts';
+import { wantsText } from './about-check.ts';
+import {
+  becauseText,
+  clearanceText,
+  evenText,
+  findingText,
+  marginText,
+  nearestText,
+  notGood,
+  othersText,
+  sharedFindings,
+  simulatedText,
+} from './about-specs.ts';
+import { cautionLines, hanging, headLines, leadIn, unreadLines } from './heads.ts';
+import { bothEnds, heading, item, markOf, pageFor, pageText, sentence, type Page } from './page.ts';
+import { capital } from './text.ts';
+import type { ReportOptions, SizeResult } from './types.ts';
+import { specName, tiedText } from './words.ts';
+
+type Sized = SizeResult & { readonly ok: true };
+
+/** All orders one under the other; the cautions once, at the end. A promise, since only `all` fetches the wide table. */
+export async function sizeScreen(results: readonly SizeResult[], options: ReportOptions): Promise<string> {
+  const page = pageFor(options);
+  const everyTable = options.all ? (await import('./every-table.ts')).everyTable : undefined;
+  const blocks = results.map((result) =>
+    result.ok
+      ? orderLines(result, options, { page, every: everyTable?.(result.advice, page) })
+      : unreadLines(result, page),
+  );
+  const lines = blocks.flatMap((block, i) => (i === 0 ? block : ['', '', ...block]));
+  return pageText([...lines, ...cautionLines(results, page)]);
+}
+
+function orderLines(
+  result: Sized,
+  options: ReportOptions,
+  { page, every }: { page: Page; every: readonly string[] | undefined },
+): string[] {
+  const { advice } = result;
+  return [
+    ...headLines(advice, page),
+    ...(advice.specs.length === 0 ? nothingLines(page) : []),
+    ...wantsLines(result, page),
+    ...(advice.specs.length === 0 ? [] : specLines(result, options, page)),
+    ...(every === undefined ? [] : [...heading(page, 'All that was tried, passing ones first'), ...every]),
+    ...refusedLines(advice, page),
+    ...measureLines(advice, page),
+    ...(options.why ? inFull(advice, page) : assumedLines(advice, page)),
+  ];
+}
+
+function wantsLines({ wants, advice }: Sized, page: Page): string[] {
+  if (wants === undefined) return [];
+  const asked = wants.judged?.candidate;
+  const same = advice.specs.find(
+    ({ candidate }) => candidate.style === asked?.style && candidate.strands === asked.strands,
+  );
+  return sentence(page, wantsText(wants, wants.passes ? same?.rank : undefined, page.units), hanging);
+}
+
+/** When nothing passes that is said first and plainly. */
+export const nothingLines = (page: Page): string[] => [
+  '',
+  ...item(page, 'Nothing the shop can tie passes for this pair.', {
+    lead: 'x ',
+    paint: (text) => page.pen.judged('refuse', text),
+  }),
+  ...sentence(
+    page,
+    'What comes nearest stands below with what it fails on; measure again before anything is tied.',
+  ),
+];
+
+function specLines({ advice, simulated }: Sized, options: ReportOptions, page: Page): string[] {
+  const shown = advice.specs.slice(0, Math.max(1, options.top));
+  const shared = options.why ? new Set<string>() : sharedFindings(shown, page.units);
+  const even = new Set(shown.map((spec) => evenText(spec, page.units)));
+  const lines = heading(page, 'To tie, best first');
+  for (const spec of shown) {
+    lines.push(...cardHead(spec, page));
+    const drawn = simulated?.[spec.rank - 1];
+    if (drawn !== undefined) lines.push(...sentence(page, simulatedText(drawn, page.units), 5));
+    lines.push(...(options.why ? allFindings(spec, page) : findingLines(spec, shared, page)));
+    if (even.size > 1) lines.push(...sentence(page, evenText(spec, page.units), 5));
+  }
+  lines.push(...sharedLines(shown, shared, page));
+  if (even.size === 1) lines.push(...sentence(page, [...even].join(''), 2));
+  if (!advice.facts.lengthNeed.measured) {
+    const mark = markOf('poor', page, 2);
+    lines.push(...item(page, 'Provisional length: do not cut until ring to ring is measured.', mark));
+  }
+  const others = othersText(advice, shown.length);
+  return others === undefined ? lines : [...lines, ...sentence(page, others, { first: 2, rest: 4 })];
+}
+
+function cardHead(spec: RankedSpec, page: Page): string[] {
+  const { candidate, rank } = spec;
+  const name = `${String(rank).padStart(3)}  ${specName(candidate)}`;
+  const [first = '', ...more] = bothEnds(page, name, clearanceText(candidate.clearance, page.units));
+  const because = becauseText(spec, page.units);
+  return [
+    first.replace(name, page.pen.strong(name)),
+    ...more,
+    ...sentence(page, `${capital(tiedText(candidate, page.units))}.`, 5),
+    ...(because === undefined ? [] : sentence(page, because, 5)),
+  ];
+}
+
+function findingLines(spec: RankedSpec, shared: ReadonlySet<string>, page: Page): string[] {
+  return notGood(spec).flatMap((finding) => {
+    const text = findingText(finding, page.units);
+    return shared.has(text) ? [] : item(page, text, markOf(finding.judgement, page));
+  });
+}
+
+function sharedLines(shown: readonly RankedSpec[], shared: ReadonlySet<string>, page: Page): string[] {
+  const [first] = shown;
+  if (first === undefined) return [];
+  const who = shown.length === 2 ? 'Both' : `All ${String(shown.length)}`;
+  return notGood(first).flatMap((finding) => {
+    const text = findingText(finding, page.units);
+    return shared.has(text) ? item(page, `${who} ${text}`, markOf(finding.judgement, page, 2)) : [];
+  });
+}
+
+/** The long form: every rule's word on it, with its margin, and where it comes nearest the elbow. */
+function allFindings(spec: RankedSpec, page: Page): string[] {
+  const lines = sentence(page, nearestText(spec.candidate.clearance, page.units), 5);
+  for (const finding of spec.findings) {
+    const margin = marginText(finding, page.units);
+    const text = `${findingText(finding, page.units)}${margin === undefined ? '' : ` Margin ${margin}.`}`;
+    lines.push(...item(page, text, markOf(finding.judgement, page)));
+  }
+  return lines;
+}
+
+function refusedLines(advice: Advice, page: Page): string[] {
+  const refused = refusedTexts(advice, page.units);
+  if (refused.length === 0) return [];
+  const mark = markOf('refuse', page, 2);
+  return [...heading(page, 'Will not do'), ...refused.flatMap((text) => item(page, `${text}.`, mark))];
+}
+
+function measureLines({ ask }: Advice, page: Page): string[] {
+  if (ask.length === 0) return [];
+  return [
+    ...heading(page, 'Measure next, and what it buys if the tape reads what was assumed'),
+    ...askTexts(ask, page.units).flatMap((text) => item(page, text)),
+  ];
+}
+
+function assumedLines({ assumptions }: Advice, page: Page): string[] {
+  const measured = measuredText(assumptions, page.units);
+  const lines = measured === undefined ? [] : [measured];
+  return [
+    '',
+    ...[...lines, ...assumedTexts(assumptions, page.units)].flatMap((text) => {
+      const lead = text.slice(0, text.indexOf(':') + 1);
+      return leadIn(page, lead, text.slice(lead.length + 1));
+    }),
+  ];
+}
+
+function inFull({ assumptions, facts }: Advice, page: Page): string[] {
+  const inputs = assumptions.flatMap((entry) => item(page, `${assumptionText(entry, page.units)}.`));
+  const working = workingOf(facts).flatMap(({ symbol, sum, result }) =>
+    item(page, `${symbol} = ${sum} = ${result}`),
+  );
+  return [
+    ...heading(page, 'What this rests on'),
+    ...inputs,
+    ...heading(page, 'Working, in inches'),
+    ...working,
+  ];
+}

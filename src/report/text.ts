@@ -1,0 +1,124 @@
+/** Words and quantities in the reader's units, wrapped to the reader's screen. */
+import type { Phrase, Quantity } from '../units/phrase.ts';
+import { decimals, formatLength } from '../units/print.ts';
+import { visible } from './clean.ts';
+import { columns, startOf } from './width.ts';
+
+export type Units = 'in' | 'cm';
+
+const cmPerInch = 2.54;
+const kpaPerPsi = 6.894757;
+
+/** A reason as text: quantities in the reader's units, texts that came from files made visible. */
+export function phraseText({ words, values }: Phrase, units: Units): string {
+  return words.reduce((text, word, i) => {
+    const value = values[i - 1];
+    return text + (value === undefined ? '' : valueText(value, units)) + word;
+  });
+}
+
+const valueText = (value: Quantity | string, units: Units): string =>
+  typeof value === 'string' ? visible(value) : quantityText(value, units);
+
+/** One quantity with its unit. */
+export function quantityText({ value, as }: Quantity, units: Units): string {
+  switch (as) {
+    case 'length':
+      return formatLength(value, units, 'finished');
+    case 'fine-length':
+      return formatLength(value, units, 'computed');
+    case 'chance':
+      return chanceText(value);
+    case 'count':
+      return decimals(value, 0);
+    case 'pressure':
+      return units === 'in' ? `${decimals(value, 2)} psi` : `${decimals(value * kpaPerPsi, 1)} kPa`;
+    case 'area':
+      return units === 'in'
+        ? `${decimals(value, 0)} sq in`
+        : `${decimals(value * cmPerInch * cmPerInch, 0)} sq cm`;
+    case 'ratio':
+      return decimals(value, 2);
+  }
+}
+
+/** A chance as whole percent; never certain either way. */
+export function chanceText(chance: number): string {
+  const percent = Math.round(100 * chance);
+  if (percent >= 100) return '>99 %';
+  return percent <= 0 ? '<1 %' : `${String(percent)} %`;
+}
+
+/** A length with one decimal, for what is only known to about that. */
+export const roughLength = (inches: number, units: Units): string =>
+  `${decimals(units === 'in' ? inches : inches * cmPerInch, 1)} ${units}`;
+
+/** The number after "give or take": to a twentieth of an inch, or a tenth of a centimeter. */
+export function spreadNumber(inches: number, units: Units): string {
+  if (units === 'cm') return decimals(inches * cmPerInch, 1);
+  return inches < 0.025 ? trimmed(inches) : trimmed(Math.round(inches * 20) / 20);
+}
+
+/** Two decimals at most, no trailing zeros. */
+const trimmed = (value: number): string => String(Number(decimals(value, 2)));
+
+/** A length or a ratio of the list of inputs. */
+export function inputText({ value, unit }: { value: number; unit: 'in' | 'ratio' }, units: Units): string {
+  if (unit === 'ratio') return decimals(value, 2);
+  if (units === 'cm') return formatLength(value, 'cm');
+  return `${trimmed(value)} in`;
+}
+
+/** 1st, 2nd, 3rd, 4th. */
+export function ordinal(rank: number): string {
+  const tens = rank % 100;
+  const ending = tens > 10 && tens < 14 ? 'th' : (['th', 'st', 'nd', 'rd'][rank % 10] ?? 'th');
+  return `${String(rank)}${ending}`;
+}
+
+/** First letter in capitals: the start of a sentence. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** "a, b and c". */
+export function listed(items: readonly string[], last = 'and'): string {
+  if (items.length < 2) return items.join('');
+  return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1) ?? ''}`;
+}
+
+/** Spaces at which a line must not end: between a number and its unit or fraction. */
+const glued = /(?<=\d) (?=(?:in|cm|ft|psi|kPa|%|sq (?:in|cm)|strands?|\d\/\d)(?![\w/]))/g;
+const GLUE = '\u00a0';
+
+/** Columns before the first line and before the further ones. */
+export interface Indent {
+  readonly first: number;
+  readonly rest: number;
+}
+
+/** Lines of at most `width` columns behind their indent; a word too long for a line is cut. */
+export function wrap(text: string, width: number, indent: number | Indent = 0): string[] {
+  const { first, rest } = typeof indent === 'number' ? { first: indent, rest: indent } : indent;
+  const lines: string[] = [];
+  let line = '';
+  const before = (): number => (lines.length === 0 ? first : rest);
+  const room = (): number => Math.max(8, width - before());
+  const end = (done: string): void => {
+    lines.push(' '.repeat(before()) + done.replaceAll(GLUE, ' '));
+  };
+  for (const word of text.trim().replace(glued, GLUE).split(/ +/)) {
+    const joined = line === '' ? word : `${line} ${word}`;
+    if (columns(joined) <= room()) {
+      line = joined;
+      continue;
+    }
+    if (line !== '') end(line);
+    line = word;
+    while (columns(line) > room()) {
+      const start = startOf(line, room());
+      end(start);
+      line = line.slice(start.length);
+    }
+  }
+  if (line !== '') end(line);
+  return lines;
+}

@@ -1,0 +1,73 @@
+/** The names of things as every printer writes them. */
+import type { Candidate } from '../fit/candidate.ts';
+import type { Order, Saddle, Style, Trouble, Use } from '../order/types.ts';
+import type { Judgement } from '../rules/rule.ts';
+import { styles } from '../stock/styles.ts';
+import { formatLength } from '../units/print.ts';
+import { visible } from './clean.ts';
+import type { Units } from './text.ts';
+
+/** "high-flare roper". */
+export const styleName = (style: Style): string => styles[style].name;
+
+/** "straight, 17 strands". */
+export const specName = (spec: { style: Style; strands: number }): string =>
+  `${styleName(spec.style)}, ${String(spec.strands)} strands`;
+
+/** The id of a rule as words: "latigo run". */
+export const ruleName = (id: string): string => id.replaceAll('-', ' ');
+
+/** A judgement as a word, and a sign that stands beside the word, never instead of it. */
+export const judgementWords: Readonly<Record<Judgement, { readonly word: string; readonly sign: string }>> = {
+  good: { word: 'good', sign: '+' },
+  acceptable: { word: 'acceptable', sign: '~' },
+  poor: { word: 'poor', sign: '!' },
+  refuse: { word: 'refused', sign: 'x' },
+  'not-applicable': { word: 'does not apply', sign: '-' },
+  'cannot-tell': { word: 'cannot tell', sign: '?' },
+};
+
+/** Trouble as people say it: "elbow gall". */
+export const troubleName = (trouble: Trouble): string => (trouble === 'girthy' ? trouble : ruleName(trouble));
+
+/** What the pair do, as people say it. */
+export const useNames: Readonly<Record<Use, string>> = {
+  roping: 'roping',
+  ranch: 'ranch work',
+  trail: 'trail riding',
+  barrels: 'barrel racing',
+  reining: 'reining',
+  packing: 'packing',
+  endurance: 'endurance riding',
+  pleasure: 'pleasure riding',
+};
+
+/** "4 1/4 in wide, 32 in long; plain 3 buckle, single layer". */
+export function tiedText(
+  candidate: Pick<Candidate, 'width' | 'length' | 'buckle' | 'layers'>,
+  units: Units,
+): string {
+  const { width, length, buckle } = candidate;
+  const size = `${formatLength(width, units)} wide, ${formatLength(length, units)} long`;
+  return `${size}; ${visible(buckle.id)} buckle, ${layersText(candidate.layers)}`;
+}
+
+/** "single layer"; 0 is a buckle that does not take that many. */
+export const layersText = (layers: 0 | 1 | 2): string =>
+  layers === 0 ? 'which does not take them' : layers === 1 ? 'single layer' : 'double layer';
+
+/** Where the ring hangs, as the customer said it. */
+export function riggingText({ rigging, style }: Saddle, units: Units): string {
+  const kind = style === undefined ? '' : `, ${style === 'ring' ? 'ring' : ruleName(style)} rigging`;
+  if (rigging.kind === 'measured') {
+    return `ring ${formatLength(rigging.setBack, units)} back of full position${kind}`;
+  }
+  return `${visible(rigging.name)} position${kind}`;
+}
+
+/** "Order 2417: Jo Alvarez, horse Biscuit". */
+export function orderTitle({ order, customer, horse }: Order): string {
+  const who = [customer?.name, horse.name === undefined ? undefined : `horse ${horse.name}`];
+  const named = who.filter((name) => name !== undefined && name !== '').join(', ');
+  return visible(`Order ${order}${named === '' ? '' : `: ${named}`}`);
+}
