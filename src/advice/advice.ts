@@ -4,13 +4,15 @@ import type { Assumption } from '../facts/estimate.ts';
 import { runFor } from '../facts/length.ts';
 import { groundOf } from '../fit/ground.ts';
 import type { Shop, Style } from '../order/types.ts';
-import type { CaseFacts } from '../rules/rule.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import type { CaseFacts, Judgement } from '../rules/rule.ts';
+import { styleIds, styles } from '../stock/styles.ts';
 import { cautions } from '../sources/cautions.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { asksFor, type Ask } from './ask.ts';
 import { candidatesFor } from './candidates.ts';
-import { criteriaFor } from './criteria.ts';
-import { judge, type Judged } from './judge.ts';
+import { criteriaFor, type Criterion } from './criteria.ts';
+import { judgeFor, type Finding, type Judged } from './judge.ts';
 import { rank, whyBefore } from './rank.ts';
 import { passes, refusedOf, type Refused } from './refused.ts';
 
@@ -23,57 +25,122 @@ export interface RankedSpec extends Judged {
   readonly evenLengths: readonly { readonly length: number; readonly run: number }[];
 }
 
-export interface Advice {
-  readonly facts: CaseFacts;
-  readonly assumptions: readonly Assumption[];
-  /** One spec for each style and strand count that passes, best first. */
-  readonly specs: readonly RankedSpec[];
-  /** Every candidate, passing ones best first, then the refused ones. */
-  readonly every: readonly Judged[];
-  readonly refused: readonly Refused[];
-  /** Styles that cannot be tied at all on this horse: there is no side left below the buckle. */
-  readonly impossible: readonly Style[];
-  readonly ask: readonly Ask[];
-  readonly cautions: readonly string[];
-}
-
 /** Candidates meet rules; what passes is ranked. Pure; never throws behind the door. */
 export function adviceOn(plain: Facts, shop: Shop): Advice {
   const facts: CaseFacts = { ...plain, shop };
-  const judged = candidatesFor(groundOf(plain), shop).map((candidate) => judge(facts, candidate));
+  const judged = candidatesFor(groundOf(plain), shop).map(judgeFor(facts));
   const criteria = criteriaFor(facts);
   const passing = rank(judged.filter(passes), criteria);
-  const short = bestOfEach(passing);
-  const specs = short.map((entry, i): RankedSpec => {
-    const next = short[i + 1];
-    const becauseOf = next === undefined ? undefined : whyBefore(entry, next, criteria);
-    return { ...entry, rank: i + 1, becauseOf, evenLengths: evenLengths(entry, facts) };
-  });
-  const tied = new Set(judged.map(({ candidate }) => candidate.style));
-  return {
-    facts,
-    specs,
-    assumptions: assumptionsOf(plain),
-    every: [...passing, ...judged.filter((entry) => !passes(entry))],
-    refused: refusedOf(judged),
-    impossible: (['straight', 'high-flare', 'low-flare'] as const).filter((style) => !tied.has(style)),
-    ask: asksFor(plain, specs[0], shop),
-    cautions,
-  };
+  return new Advice(facts, { passing, judged, criteria });
+}
+
+interface Sorted {
+  /** Best first. */
+  readonly passing: readonly Judged[];
+  /** All, in the order in which they were made. */
+  readonly judged: readonly Judged[];
+  readonly criteria: readonly Criterion[];
+}
+
+/** What can be said about one order; what not every reader wants is computed when it is read. */
+export class Advice {
+  readonly facts: CaseFacts;
+  readonly #sorted: Sorted;
+  readonly cautions = cautions;
+  /** One spec for each style and strand count that passes, best first. */
+  readonly specs: readonly RankedSpec[];
+  #ask: readonly Ask[] | undefined;
+  #refused: readonly Refused[] | undefined;
+
+  constructor(facts: CaseFacts, sorted: Sorted) {
+    this.facts = facts;
+    this.#sorted = sorted;
+    const best = bestOfEach(sorted.passing);
+    this.specs = best.map(
+      (entry, i) => new ShortListed(entry, { rank: i + 1, next: best[i + 1], sorted, facts }),
+    );
+  }
+
+  get assumptions(): readonly Assumption[] {
+    return assumptionsOf(this.facts);
+  }
+
+  /** Every candidate, passing ones best first, then the refused ones. */
+  get every(): readonly Judged[] {
+    const { passing, judged } = this.#sorted;
+    return [...passing, ...judged.filter((entry) => !passes(entry))];
+  }
+
+  get refused(): readonly Refused[] {
+    return (this.#refused ??= refusedOf(this.#sorted.judged));
+  }
+
+  /** Styles that cannot be tied at all on this horse: there is no side left below the buckle. */
+  get impossible(): readonly Style[] {
+    const tied = new Set(this.#sorted.judged.map(({ candidate }) => candidate.style));
+    return styleIds.filter((style) => !tied.has(style));
+  }
+
+  /** What to measure next, most worth first. */
+  get ask(): readonly Ask[] {
+    return (this.#ask ??= asksFor(this.facts, this.specs[0], this.facts.shop));
+  }
+}
+
+interface Place {
+  readonly rank: number;
+  readonly next: Judged | undefined;
+  readonly sorted: Sorted;
+  readonly facts: CaseFacts;
+}
+
+class ShortListed implements RankedSpec {
+  readonly candidate: Candidate;
+  readonly rank: number;
+  readonly #entry: Judged;
+  readonly #place: Place;
+
+  constructor(entry: Judged, place: Place) {
+    this.candidate = entry.candidate;
+    this.rank = place.rank;
+    this.#entry = entry;
+    this.#place = place;
+  }
+
+  get findings(): readonly Finding[] {
+    return this.#entry.findings;
+  }
+
+  countOf(judgement: Judgement): number {
+    return this.#entry.countOf(judgement);
+  }
+
+  judgementOf(rule: string): Judgement | undefined {
+    return this.#entry.judgementOf(rule);
+  }
+
+  get becauseOf(): RankedSpec['becauseOf'] {
+    const { next, sorted } = this.#place;
+    return next === undefined ? undefined : whyBefore(this.#entry, next, sorted.criteria);
+  }
+
+  get evenLengths(): RankedSpec['evenLengths'] {
+    return evenLengths(this.candidate, this.#place.facts);
+  }
 }
 
 /** The best-ranked variant of each style and strand count, in rank order. */
 function bestOfEach(ranked: readonly Judged[]): Judged[] {
-  const seen = new Set<string>();
+  const seen = new Set<number>();
   return ranked.filter(({ candidate }) => {
-    const key = `${candidate.style} ${candidate.strands}`;
+    const key = 4 * candidate.strands + styles[candidate.style].effort;
     if (seen.has(key)) return false;
     seen.add(key);
     return true;
   });
 }
 
-function evenLengths({ candidate }: Judged, { lengthNeed }: Facts): { length: number; run: number }[] {
+function evenLengths(candidate: Candidate, { lengthNeed }: Facts): { length: number; run: number }[] {
   const below = 2 * Math.floor(lengthNeed.target.value / 2);
   const around =
     candidate.length % 2 === 0 ? [candidate.length - 2, candidate.length + 2] : [below, below + 2];

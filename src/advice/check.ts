@@ -8,7 +8,7 @@ import { bySize, layersOn } from '../stock/buckles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';
 import { causesOf, type Cause } from './causes.ts';
-import { judge, type Judged } from './judge.ts';
+import { judgeFor, type Judged } from './judge.ts';
 import { passes } from './refused.ts';
 
 export type CheckedWhich = 'wants' | 'current' | 'command line';
@@ -36,7 +36,7 @@ export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advic
   const { facts } = advice;
   const { spec, filled, cannot } = specOf(asked, advice);
   const candidate = spec === undefined ? undefined : lay(spec, groundOf(facts));
-  const judged = candidate === undefined ? undefined : judge(facts, candidate);
+  const judged = candidate === undefined ? undefined : judgeFor(facts)(candidate);
   const pass = judged !== undefined && passes(judged);
   return {
     which,

@@ -2,7 +2,7 @@
 import type { CaseFacts } from '../rules/rule.ts';
 import { styles } from '../stock/styles.ts';
 import { chance, count, dist, len, say, type Phrase } from '../units/phrase.ts';
-import { findingOf, type Judged } from './judge.ts';
+import type { Judged } from './judge.ts';
 
 export interface Criterion {
   readonly id: string;
@@ -33,7 +33,7 @@ const fewest = (judgement: 'poor' | 'acceptable' | 'cannot-tell'): Criterion => 
         : 'only acceptable';
   return {
     id: `fewest ${judgement}`,
-    key: (judged) => judged.counts[judgement],
+    key: (judged) => judged.countOf(judgement),
     because: (_, b) => say`the other is ${words} on: ${named(b, judgement)}`,
   };
 };
@@ -72,7 +72,7 @@ const plainNeed: Criterion = {
 
 const onTheShelf: Criterion = {
   id: 'on the shelf',
-  key: (judged) => (findingOf(judged, 'stock')?.judgement === 'good' ? 0 : 1),
+  key: (judged) => (judged.judgementOf('stock') === 'good' ? 0 : 1),
   because: () => say`all of it is on the shelf`,
 };
 

@@ -6,17 +6,31 @@ import type { Judged } from './judge.ts';
 
 /** Passing candidates, best first. Adding a candidate never reorders the others; the order of the input does not matter. */
 export function rank(judged: readonly Judged[], criteria: readonly Criterion[]): Judged[] {
-  const keyed = judged.map((entry) => ({ entry, keys: criteria.map(({ key }) => key(entry)) }));
-  keyed.sort((a, b) => compareKeys(a.keys, b.keys) || tieOrder(a.entry, b.entry));
+  // Most pairs are told apart by the first few criteria, so later keys are computed only when two entries tie.
+  const keyed = judged.map((entry): Keyed => ({ entry, keys: [] }));
+  keyed.sort((a, b) => compare(a, b, criteria));
   return keyed.map(({ entry }) => entry);
 }
 
-function compareKeys(a: readonly number[], b: readonly number[]): number {
-  for (let i = 0; i < a.length; i++) {
-    const difference = (a[i] ?? 0) - (b[i] ?? 0);
+interface Keyed {
+  readonly entry: Judged;
+  readonly keys: number[];
+}
+
+function compare(a: Keyed, b: Keyed, criteria: readonly Criterion[]): number {
+  for (let i = 0; i < criteria.length; i++) {
+    const difference = keyAt(a, i, criteria) - keyAt(b, i, criteria);
     if (difference !== 0) return difference;
   }
-  return 0;
+  return tieOrder(a.entry, b.entry);
+}
+
+function keyAt({ entry, keys }: Keyed, i: number, criteria: readonly Criterion[]): number {
+  const known = keys[i];
+  if (known !== undefined) return known;
+  const key = (criteria[i] as Criterion).key(entry);
+  keys[i] = key;
+  return key;
 }
 
 function tieOrder({ candidate: a }: Judged, { candidate: b }: Judged): number {

@@ -38,23 +38,24 @@ export function refusedOf(judged: readonly Judged[]): Refused[] {
 }
 
 /** A candidate passes when no rule refuses it. */
-export const passes = (judged: Judged): boolean => judged.counts.refuse === 0;
+export const passes = (judged: Judged): boolean => judged.countOf('refuse') === 0;
 
 function summary(group: readonly Judged[]): Refused {
-  let best = group[0] as Judged;
-  for (const entry of group) if (nearer(entry, best)) best = entry;
-  const { rule, reason } = refusals(best)[0] as Finding;
-  const { style, strands } = best.candidate;
+  const seen = group.map((entry) => ({ entry, failed: refusals(entry) }));
+  let best = seen[0] as (typeof seen)[number];
+  for (const other of seen) if (nearer(other.failed, best.failed)) best = other;
+  const { rule, reason } = best.failed[0] as Finding;
+  const { style, strands } = best.entry.candidate;
   return { style, strands, rule, reason, tried: group.length };
 }
 
-function nearer(a: Judged, b: Judged): boolean {
-  if (a.counts.refuse !== b.counts.refuse) return a.counts.refuse < b.counts.refuse;
-  return worstMargin(a) > worstMargin(b);
+/** Fewer rules failed, else failed by less. */
+function nearer(a: readonly Finding[], b: readonly Finding[]): boolean {
+  return a.length === b.length ? worstMargin(a) > worstMargin(b) : a.length < b.length;
 }
 
-const worstMargin = (judged: Judged): number =>
-  Math.min(...refusals(judged).map(({ margin }) => margin ?? Number.NEGATIVE_INFINITY));
+const worstMargin = (failed: readonly Finding[]): number =>
+  Math.min(...failed.map(({ margin }) => margin ?? Number.NEGATIVE_INFINITY));
 
 /** Neighbouring counts of a style with the same failing rule, told in one line. */
 export function refusedRuns(refused: readonly Refused[]): RefusedRun[] {

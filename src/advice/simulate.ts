@@ -1,7 +1,7 @@
 /** Seeded Monte Carlo of the elbow clearance: the whole geometry again for every draw, as a check on the first-order spread. */
 import type { Candidate } from '../fit/candidate.ts';
 import { gapBetween } from '../fit/clearance.ts';
-import { leadingEdge } from '../fit/leading-edge.ts';
+import { bodyEdge, frameEdge } from '../fit/edges.ts';
 import { elbowLineOf } from '../facts/elbow-line.ts';
 import type { Facts } from '../facts/facts.ts';
 import { seededRandom } from '../geometry/random.ts';
@@ -55,8 +55,10 @@ function drawClearance(candidate: Candidate, facts: Facts, normal: () => number)
   const push = (centreLine.push.value * girthNow) / girth.value + centreLine.push.sd * normal();
   const slope = x / Math.max(1, station) + push / (girthNow / 4);
   const wider = 1 + (model['strand-pitch-sd'] / model['strand-pitch']) * normal();
-  const widths = candidate.outline.widths.map((width) => width * wider);
-  const frame = { width: candidate.buckle.frameWidth, height: candidate.buckle.frameHeight };
-  const edge = leadingEdge({ stations: candidate.outline.stations, widths }, frame, slope);
-  return gapBetween(edge.points, elbowLineOf(roomNow, girthNow, model)).distance;
+  const { shape, buckle } = candidate;
+  const elbow = elbowLineOf(roomNow, girthNow, model);
+  const widened = { ...shape, full: shape.full * wider, pinched: shape.pinched * wider };
+  const body = gapBetween(bodyEdge(widened, slope), elbow).distance;
+  const frame = gapBetween(frameEdge(buckle, shape.top, slope), elbow).distance;
+  return Math.min(body, frame);
 }

@@ -1,7 +1,7 @@
 /** One cinch that could be tied, laid on one horse: the spec and all that follows from it, before anyone judges. */
 import type { Buckle, Style } from '../order/types.ts';
 import type { Layers } from '../stock/buckles.ts';
-import type { Outline } from '../stock/outline.ts';
+import type { Outline, Shape } from '../stock/outline.ts';
 
 /** What the tier needs to know to tie it. */
 export interface Spec {
@@ -26,6 +26,7 @@ export interface Clearance {
 }
 
 export interface Candidate extends Spec {
+  readonly shape: Shape;
   readonly outline: Outline;
   /** Width of the body at full spread. */
   readonly width: number;

@@ -1,7 +1,9 @@
 /** Elbow clearance: true least distance between leading edge and elbow line, signed, with its first-order spread. */
 import { nearestInto, newNearest } from '../geometry/polyline.ts';
 import type { Facts } from '../facts/facts.ts';
+import { normalCdf } from '../geometry/normal.ts';
 import type { SpreadRow } from '../facts/spread.ts';
+import type { Clearance } from './candidate.ts';
 
 /** Nearest pair of points: p on the leading edge, q on the elbow line; `distance` is negative where the cinch lies over it. */
 export interface Gap {
@@ -113,4 +115,19 @@ export function gapSd(gap: Gap, facts: Facts, bodyWidth: number): number {
   const at = { facts, bodyWidth };
   for (const row of facts.spread) sum += gapShift(gap, row, at) ** 2;
   return Math.sqrt(sum);
+}
+
+interface EdgeOf {
+  readonly facts: Facts;
+  readonly where: Clearance['where'];
+  /** Width of the cinch at a station, 0 on a buckle: how far the edge moves when strands are wider than thought. */
+  readonly widthAt: (station: number) => number;
+}
+
+/** Clearance of one leading edge, with its spread and the chance that it is at least the floor. */
+export function clearanceOf(edge: Float64Array, { facts, where, widthAt }: EdgeOf): Clearance {
+  const gap = gapBetween(edge, facts.elbowLine);
+  const sd = gapSd(gap, facts, widthAt(gap.ps));
+  const chance = normalCdf((gap.distance - facts.floor) / sd);
+  return { inches: gap.distance, sd, chance, station: gap.ps, where };
 }

@@ -1,90 +1,143 @@
 /** Lays one spec on the horse: where its edge runs, how far from the elbow, what the buckle and the latigo do. */
-import { normalCdf } from '../geometry/normal.ts';
-import { runFor } from '../facts/length.ts';
+import { hoopPressure } from '../geometry/strap.ts';
+import type { Buckle, Style } from '../order/types.ts';
+import type { Layers } from '../stock/buckles.ts';
 import { bodyCordFeet } from '../stock/cord.ts';
-import { fullWidth, outlineOf, widthAt, widthAtBuckle, type Outline } from '../stock/outline.ts';
+import {
+  areaAbove,
+  fullWidth,
+  outlineOf,
+  roperShape,
+  straightShape,
+  widthAt,
+  widthAtBuckle,
+  type Outline,
+  type Shape,
+} from '../stock/outline.ts';
 import type { Candidate, Clearance, Spec } from './candidate.ts';
-import { gapBetween, gapSd } from './clearance.ts';
-import type { Ground } from './ground.ts';
-import { leadingEdge, type LeadingEdge } from './leading-edge.ts';
-
-/** Station of the buckle's low edge when the cinch has given: half its length less the frame. */
-export const buckleLowStation = (spec: Spec, ground: Ground): number =>
-  (spec.length + ground.facts.lengthNeed.stretch) / 2 - spec.buckle.frameHeight;
-
-/** Station where this spec begins to widen; undefined when a low flare finds no room below the buckle. */
-export function flareStation(spec: Spec, ground: Ground): number | undefined {
-  const { model } = ground.facts;
-  const high = buckleLowStation(spec, ground) - model['high-flare-start'];
-  if (spec.style !== 'low-flare') return high;
-  const ceiling = high - model['weave-step'];
-  return ceiling < model['flare-length'] ? undefined : Math.min(ceiling, ground.lowFlareLimit(spec.strands));
-}
+import { clearanceOf } from './clearance.ts';
+import { bodyEdge } from './edges.ts';
+import type { BuckleFit, Ground } from './ground.ts';
 
 /** Everything that follows from a spec on this horse; undefined when the style cannot be tied in that length. */
 export function lay(spec: Spec, ground: Ground): Candidate | undefined {
-  const { facts } = ground;
-  const { model, lengthNeed } = facts;
-  const top = buckleLowStation(spec, ground);
-  const flare = flareStation(spec, ground);
-  if (flare === undefined || top <= 0) return undefined;
-  const { style, strands, buckle } = spec;
-  const outline = outlineOf({ style, strands, flareStart: flare, top }, model);
-  const frame = { width: buckle.frameWidth, height: buckle.frameHeight };
-  const edge = leadingEdge(outline, frame, facts.centreLine.slope);
-  return {
-    style,
-    strands,
-    buckle,
-    layers: spec.layers,
-    length: spec.length,
-    outline,
-    width: fullWidth(strands, model),
-    buckleWidth: widthAtBuckle(style, strands, model),
-    elbowWidth: Math.min(widthAt(outline, ground.armpit), widthAt(outline, ground.elbow)),
-    flareStart: style === 'straight' ? undefined : top - flare,
-    clearance: clearanceOf(edge, outline, ground),
-    buckleClearance: gapBetween(edge.points.subarray(2 * edge.bodyPoints), facts.elbowLine).distance,
-    buckleAboveElbow: ground.heightAt(top) - facts.elbowHeight,
-    buckleBelowWidest: ground.widest - top,
-    run: runFor(spec.length, lengthNeed),
-    runSd: lengthNeed.target.sd / 2,
-    pressure: pressureOf(outline, ground),
-    gripArea: 2 * areaBetween(outline, ground.armpit),
-    cordFeet: bodyCordFeet(strands, spec.length),
-  };
+  const fit = ground.buckleFit(spec.buckle, spec.length);
+  const shape = fit.low <= 0 ? undefined : shapeOf(spec, fit.low, ground);
+  return shape === undefined ? undefined : new Laid(spec, { shape, fit, ground });
 }
 
-function clearanceOf(edge: LeadingEdge, outline: Outline, { facts }: Ground): Clearance {
-  const gap = gapBetween(edge.points, facts.elbowLine);
-  const onBody = gap.segment < edge.bodyPoints - 1;
-  const sd = gapSd(gap, facts, onBody ? widthAt(outline, gap.ps) : 0);
-  return {
-    inches: gap.distance,
-    sd,
-    chance: normalCdf((gap.distance - facts.floor) / sd),
-    station: gap.ps,
-    where: onBody ? 'cinch' : 'buckle',
-  };
+/** Shape of the spec; undefined when a low flare finds no room below the buckle. */
+function shapeOf({ style, strands }: Spec, top: number, ground: Ground): Shape | undefined {
+  const { model } = ground.facts;
+  if (style === 'straight') return straightShape(fullWidth(strands, model), top);
+  const high = top - model['high-flare-start'];
+  if (style === 'high-flare') return roperShape(strands, { start: high, top }, model);
+  const ceiling = high - model['weave-step'];
+  if (ceiling < model['flare-length']) return undefined;
+  return roperShape(strands, { start: Math.min(ceiling, ground.lowFlareLimit(strands)), top }, model);
 }
 
-/** Highest T/(w R) behind the elbow, psi: thin-wall hoop, only to compare candidates. */
-function pressureOf(outline: Outline, { pressStations, facts }: Ground): number {
-  let worst = 0;
-  for (const { station, radius } of pressStations) {
-    worst = Math.max(worst, facts.model.tension / (widthAt(outline, station) * radius));
+/**
+ * Clearance of the cords. No shape is wider than the straight of as many strands, so where the straight comes nearest
+ * at a station at which this one is full, both have the same clearance and nothing needs to be computed again.
+ */
+function bodyClearance(shape: Shape, strands: number, ground: Ground): Clearance {
+  const straight = ground.straightClearance(strands);
+  if (straight.inches > 0 && straight.station <= shape.fullUpTo) return straight;
+  const edge = bodyEdge(shape, ground.facts.centreLine.slope);
+  return clearanceOf(edge, {
+    facts: ground.facts,
+    where: 'cinch',
+    widthAt: (station) => widthAt(shape, station),
+  });
+}
+
+interface Parts {
+  readonly shape: Shape;
+  readonly fit: BuckleFit;
+  readonly ground: Ground;
+}
+
+/** Hundreds are laid for one order and few are looked at closely: what ranking does not need is computed when read. */
+class Laid implements Candidate {
+  readonly style: Style;
+  readonly strands: number;
+  readonly buckle: Buckle;
+  readonly layers: Layers | 0;
+  readonly length: number;
+  readonly shape: Shape;
+  readonly clearance: Clearance;
+  readonly #fit: BuckleFit;
+  readonly #ground: Ground;
+
+  constructor(spec: Spec, { shape, fit, ground }: Parts) {
+    this.style = spec.style;
+    this.strands = spec.strands;
+    this.buckle = spec.buckle;
+    this.layers = spec.layers;
+    this.length = spec.length;
+    this.shape = shape;
+    this.#fit = fit;
+    this.#ground = ground;
+    const body = bodyClearance(shape, spec.strands, ground);
+    this.clearance = body.inches <= fit.clearance.inches ? body : fit.clearance;
   }
-  return worst;
-}
 
-/** Area of one half from a station up to the buckle; the width runs straight between the outline's stations. */
-function areaBetween(outline: Outline, from: number): number {
-  const { stations, widths } = outline;
-  let area = 0;
-  for (let i = 1; i < stations.length; i++) {
-    const high = stations[i] ?? 0;
-    const low = Math.max(from, stations[i - 1] ?? 0);
-    if (high > low) area += ((widthAt(outline, low) + (widths[i] ?? 0)) / 2) * (high - low);
+  get outline(): Outline {
+    return outlineOf(this.shape);
   }
-  return area;
+
+  get width(): number {
+    return fullWidth(this.strands, this.#ground.facts.model);
+  }
+
+  get buckleWidth(): number {
+    return widthAtBuckle(this.style, this.strands, this.#ground.facts.model);
+  }
+
+  get elbowWidth(): number {
+    return Math.min(widthAt(this.shape, this.#ground.elbow), widthAt(this.shape, this.#ground.armpit));
+  }
+
+  get flareStart(): number | undefined {
+    return this.style === 'straight' ? undefined : this.#fit.low - this.shape.pinchedFrom;
+  }
+
+  get buckleClearance(): number {
+    return this.#fit.clearance.inches;
+  }
+
+  get buckleAboveElbow(): number {
+    return this.#fit.aboveElbow;
+  }
+
+  get buckleBelowWidest(): number {
+    return this.#fit.belowWidest;
+  }
+
+  get run(): number {
+    return this.#fit.run;
+  }
+
+  get runSd(): number {
+    return this.#ground.runSd;
+  }
+
+  /** Thin-wall hoop pressure T/(w R) where it is highest behind the elbow; only to compare candidates. */
+  get pressure(): number {
+    const { pressStations, facts } = this.#ground;
+    let worst = 0;
+    for (const { station, radius } of pressStations) {
+      worst = Math.max(worst, hoopPressure(facts.model.tension, widthAt(this.shape, station), radius));
+    }
+    return worst;
+  }
+
+  get gripArea(): number {
+    return 2 * areaAbove(this.shape, this.#ground.armpit);
+  }
+
+  get cordFeet(): number {
+    return bodyCordFeet(this.strands, this.length);
+  }
 }

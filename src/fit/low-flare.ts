@@ -2,9 +2,9 @@
 import { normalInverse } from '../geometry/normal.ts';
 import { findRoot } from '../geometry/root.ts';
 import type { Facts } from '../facts/facts.ts';
-import { fullWidth, pinchedWidth } from '../stock/outline.ts';
+import { fullWidth, pinchedWidth, straightShape, type Shape } from '../stock/outline.ts';
 import { gapBetween, gapSd } from './clearance.ts';
-import { bodyEdge } from './leading-edge.ts';
+import { bodyEdge } from './edges.ts';
 
 /** Cinches are tied up to about this many strands; the spread asked for is that of the widest. */
 const MOST_STRANDS = 31;
@@ -32,12 +32,11 @@ export function lowFlareLimit(strands: number, target: number, facts: Facts): nu
   const highest = girth.value / 4;
   const full = fullWidth(strands, model);
   const pinched = pinchedWidth(strands, model);
-  const gapAt = (start: number): number => {
-    const outline = { stations: [0, start - lowest, start], widths: [full, full, pinched] };
-    return gapBetween(bodyEdge(outline, centreLine.slope), elbowLine).distance;
-  };
-  const upper = bodyEdge({ stations: [lowest, highest], widths: [pinched, pinched] }, centreLine.slope);
-  const wanted = Math.min(target, gapBetween(upper, elbowLine).distance, gapAt(lowest));
+  const gapOf = (shape: Shape): number => gapBetween(bodyEdge(shape, centreLine.slope), elbowLine).distance;
+  const gapAt = (start: number): number =>
+    gapOf({ full, pinched, fullUpTo: start - lowest, pinchedFrom: start, top: start });
+  const upper = gapOf(straightShape(pinched, highest));
+  const wanted = Math.min(target, upper, gapAt(lowest));
   if (gapAt(highest) >= wanted) return highest;
   return findRoot((start) => gapAt(start) - wanted, [lowest, highest], 1e-9) ?? lowest;
 }

@@ -8,11 +8,15 @@ export interface Outline {
   readonly widths: readonly number[];
 }
 
-export interface OutlineShape {
-  readonly style: Style;
-  readonly strands: number;
-  /** Station where a roper begins to widen, going down; not used for a straight. */
-  readonly flareStart: number;
+/** What an outline is made of; its widths follow from these five numbers. */
+export interface Shape {
+  /** Width at full spread, and where weaves pinch it (the same for a straight). */
+  readonly full: number;
+  readonly pinched: number;
+  /** Station up to which it is at full spread; not below 0. */
+  readonly fullUpTo: number;
+  /** Station above which it is pinched. */
+  readonly pinchedFrom: number;
   /** Station of the buckle's low edge, where the cords end. */
   readonly top: number;
 }
@@ -27,28 +31,62 @@ export const pinchedWidth = (strands: number, model: Model): number => strands *
 export const widthAtBuckle = (style: Style, strands: number, model: Model): number =>
   style === 'straight' ? fullWidth(strands, model) : pinchedWidth(strands, model);
 
-/** The outline of one half; the other half is its mirror. */
-export function outlineOf({ style, strands, flareStart, top }: OutlineShape, model: Model): Outline {
+/** Shape of a straight. */
+export const straightShape = (full: number, top: number): Shape => ({
+  full,
+  pinched: full,
+  fullUpTo: top,
+  pinchedFrom: top,
+  top,
+});
+
+/** Shape of a roper that begins to widen, going down, at station `start`. A short one runs out of side before its flare is whole. */
+export function roperShape(
+  strands: number,
+  { start, top }: { start: number; top: number },
+  model: Model,
+): Shape {
   const full = fullWidth(strands, model);
-  if (style === 'straight') return { stations: [0, top], widths: [full, full] };
   const pinched = pinchedWidth(strands, model);
-  const start = Math.min(flareStart, top);
-  const spread = start - model['flare-length'];
-  if (spread > 0) return { stations: [0, spread, start, top], widths: [full, full, pinched, pinched] };
-  // A short cinch runs out of side before the flare is complete.
-  const reached = pinched + ((full - pinched) * start) / model['flare-length'];
-  return { stations: [0, Math.max(0, start), top], widths: [reached, pinched, pinched] };
+  const length = model['flare-length'];
+  const pinchedFrom = Math.max(0, Math.min(start, top));
+  const reached = Math.min(1, pinchedFrom / length);
+  return {
+    full: pinched + (full - pinched) * reached,
+    pinched,
+    fullUpTo: Math.max(0, pinchedFrom - length),
+    pinchedFrom,
+    top,
+  };
 }
 
 /** Width at a station, inches; beyond the ends the end's width. */
-export function widthAt({ stations, widths }: Outline, station: number): number {
-  for (let i = 1; i < stations.length; i++) {
-    const high = stations[i] ?? 0;
-    if (station > high) continue;
-    const low = stations[i - 1] ?? 0;
-    const from = widths[i - 1] ?? 0;
-    const to = widths[i] ?? from;
-    return high === low ? to : from + ((to - from) * (station - low)) / (high - low);
-  }
-  return widths.at(-1) ?? 0;
+export function widthAt({ full, pinched, fullUpTo, pinchedFrom }: Shape, station: number): number {
+  if (station <= fullUpTo) return full;
+  if (station >= pinchedFrom) return pinched;
+  return full + ((pinched - full) * (station - fullUpTo)) / (pinchedFrom - fullUpTo);
+}
+
+/** Corners of one half; the other half is its mirror. Corners that fall together stand once. */
+export function outlineOf({ full, pinched, fullUpTo, pinchedFrom, top }: Shape): Outline {
+  const stations = [0];
+  const widths = [full];
+  const add = (station: number, width: number): void => {
+    if (station <= (stations.at(-1) ?? 0)) return;
+    stations.push(station);
+    widths.push(width);
+  };
+  add(fullUpTo, full);
+  add(pinchedFrom, pinched);
+  add(top, pinched);
+  return { stations, widths };
+}
+
+/** Area of one half between a station and the buckle, square inches: the width is straight between its corners. */
+export function areaAbove(shape: Shape, from: number): number {
+  const { full, pinched, fullUpTo, pinchedFrom, top } = shape;
+  const between = (low: number, high: number): number => Math.max(0, high - Math.max(low, from));
+  const flareLow = Math.max(fullUpTo, from);
+  const flare = (between(fullUpTo, pinchedFrom) * (widthAt(shape, flareLow) + pinched)) / 2;
+  return full * between(0, fullUpTo) + flare + pinched * between(pinchedFrom, top);
 }
