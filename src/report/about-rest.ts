@@ -77,11 +77,14 @@ export function askTexts(asks: readonly Ask[], units: Units): string[] {
     const first = ask.beforeCutting ? ' (before any cord is cut)' : '';
     return `${capital(ask.input)}${first}: ${ask.how}. ${buysText(ask, units)}`.trim();
   });
-  return idle.length === 0 ? texts : [...texts, `Would hardly tell more: ${listed(idle)}.`];
+  return idle.length === 0 ? texts : [...texts, `Would make no. 1 at most 3 % surer: ${listed(idle)}.`];
 }
 
+/** A measurement that makes it this much surer, or less, shares a line with others like it. */
+const WORTH_A_LINE = 0.03;
+
 const buys = ({ chanceNow, chanceThen, couldEarn }: Ask): boolean =>
-  couldEarn !== undefined || chanceText(chanceNow) !== chanceText(chanceThen);
+  couldEarn !== undefined || chanceThen - chanceNow > WORTH_A_LINE;
 
 /** What knowing it would buy; empty when nothing passes, so that there is nothing to compare. */
 export function buysText(ask: Ask, units: Units): string {

@@ -18,10 +18,12 @@ export function evidenceText(evidence: Evidence): string {
       return `published: ${source} (${evidence.where})`;
     case 'practice': {
       const dissent = evidence.dissent === undefined ? '' : `: ${evidence.dissent}`;
-      return `practice, ${evidence.agreement}${dissent} (${source})`;
+      // Common practice has no title that would say more than the word.
+      const from = evidence.source === 'common-practice' ? '' : ` (${source})`;
+      return `practice of the trade, ${evidence.agreement}${dissent}${from}`;
     }
     case 'choice':
-      return `choice: ${evidence.why} (${source})`;
+      return `our own choice: ${evidence.why}${evidence.source === 'engineering-choice' ? '' : ` (${source})`}`;
   }
 }
 

@@ -46,6 +46,12 @@ export function findingText({ rule, judgement, reason }: Finding, units: Units):
   return `${word}${on} ${ruleName(rule)}: ${phraseText(reason, units)}.`;
 }
 
+/** The same where the distance stands just above: what the elbow rule says is not said twice. */
+export function briefText(finding: Finding, units: Units): string {
+  const text = findingText(finding, units);
+  return finding.rule === 'elbow-clearance' ? text.replace(/: clears the elbow by [^,]*, /, ': ') : text;
+}
+
 /** Findings that are neither good nor beside the point, worst first. */
 export function notGood(judged: Judged): Finding[] {
   const order = ['refuse', 'poor', 'cannot-tell', 'acceptable'] as const;
@@ -65,7 +71,7 @@ export function marginText({ margin, reason }: Finding, units: Units): string | 
 /** Findings that all the specs share word for word are said once. */
 export function sharedFindings(specs: readonly Judged[], units: Units): ReadonlySet<string> {
   const [first, ...others] = specs.map(
-    (spec) => new Set(notGood(spec).map((finding) => findingText(finding, units))),
+    (spec) => new Set(notGood(spec).map((finding) => briefText(finding, units))),
   );
   if (first === undefined || others.length === 0) return new Set();
   return new Set([...first].filter((text) => others.every((other) => other.has(text))));
@@ -75,9 +81,10 @@ export function sharedFindings(specs: readonly Judged[], units: Units): Readonly
 export function evenText({ evenLengths, candidate }: RankedSpec, units: Units): string {
   const all = [{ length: candidate.length, run: candidate.run }, ...evenLengths];
   const each = all.map(
-    ({ length, run }) => `${formatLength(run, units, 'computed')} at ${formatLength(length, units)}`,
+    ({ length, run }) => `${formatLength(run, units, 'computed')} if ${formatLength(length, units)}`,
   );
-  return `Latigo each side: ${each.join(', ')}.`;
+  const [first = '', ...others] = each;
+  return `Latigo each side: ${[`${first} long`, ...others].join(', ')}.`;
 }
 
 /** How many pass, and where the best of the styles that are not shown ranks. */

@@ -6,7 +6,7 @@ import type { Style } from '../order/types.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
 import { notGood } from './about-specs.ts';
-import type { Page } from './page.ts';
+import { sentence, type Page } from './page.ts';
 import { chanceText } from './text.ts';
 import { fit } from './width.ts';
 import { judgementWords, ruleName } from './words.ts';
@@ -16,8 +16,10 @@ const shortStyle: Readonly<Record<Style, string>> = {
   'high-flare': 'high',
   'low-flare': 'low',
 };
-const head = ['Style', 'No.', 'Lay', 'Wide', 'Long', 'Buckle', 'Clears', 'Sure', 'Says'];
-const widths = [8, 3, 3, 6, 5, 12, 6, 5];
+const head = ['Style', 'Strands', 'Layers', 'Wide', 'Long', 'Buckle', 'Clears', 'Sure', 'Says'];
+const widths = [8, 7, 6, 5, 5, 12, 6, 5];
+
+const legend = 'What each says: x refused by, ! poor on, ? cannot tell, ~ acceptable on, + good.';
 
 /** The table, passing ones best first; the last column says what refuses it, else what is less than good. */
 export function everyTable({ every }: Pick<Advice, 'every'>, page: Page): string[] {
@@ -30,10 +32,11 @@ export function everyTable({ every }: Pick<Advice, 'every'>, page: Page): string
     style: { head: [], border: [], 'padding-left': 0, 'padding-right': 0 },
   });
   for (const entry of every) table.push(cells(entry, all, page));
-  return table
+  const lines = table
     .toString()
     .split('\n')
     .map((line) => line.trimEnd());
+  return [...sentence(page, legend), ...lines];
 }
 
 function cells(entry: Judged, all: readonly number[], { units }: Page): string[] {
@@ -58,10 +61,9 @@ function cells(entry: Judged, all: readonly number[], { units }: Page): string[]
 function saysText(entry: Judged): string {
   const [worst, ...rest] = notGood(entry);
   if (worst === undefined) return '+ good';
-  const { sign, word } = judgementWords[worst.judgement];
+  const { sign } = judgementWords[worst.judgement];
   const same = [worst, ...rest.filter(({ judgement }) => judgement === worst.judgement)];
-  const said = worst.judgement === 'acceptable' ? sign : `${sign} ${word}:`;
-  return `${said} ${same.map(({ rule }) => ruleName(rule)).join(', ')}`;
+  return `${sign} ${same.map(({ rule }) => ruleName(rule)).join(', ')}`;
 }
 
 const noBorders = {

@@ -1,14 +1,17 @@
 /** Markdown that says what the text says: nothing that came from a file can become a link, a heading, a table or HTML. */
 import { visible } from './clean.ts';
 
-/** Text as Markdown: every sign that can mean something there gets a backslash (ASCII punctuation may, CommonMark 2.4). */
+/**
+ * Text as Markdown: the signs that can mean something inside a line get a backslash, and so does what can mean something at its
+ * start (CommonMark 0.31, 2.4: any ASCII punctuation may be escaped). Round brackets mean nothing once the square ones are escaped.
+ */
 export const escaped = (text: string): string =>
   visible(text)
-    .replace(/[\\`*_{}[\]()#+!|<>~&@]/g, '\\$&')
-    .replace(/^(\s*)([-=]|\d+(?=[.)](?:\s|$)))/, (_, space: string, sign: string) =>
+    .replace(/[\\`*_[\]<|~&@#]/g, '\\$&')
+    .replace(/^(\s*)([-=+>]|\d+(?=[.)](?:\s|$)))/, (_, space: string, sign: string) =>
       /\d/.test(sign) ? `${space}${sign}\\` : `${space}\\${sign}`,
     )
-    // A bare address becomes a link in many readers; without the colon it does not.
+    // A bare address becomes a link in many readers; with a backslash in it, it does not.
     .replace(/:(?=\/\/)/g, '\\:')
     .replace(/\bwww\./gi, (start) => `${start.slice(0, -1)}\\.`);
 

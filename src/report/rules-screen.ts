@@ -24,9 +24,8 @@ function part(name: string, rules: readonly AnyRule[], page: Page): string[] {
   return [
     ...heading(page, name),
     ...rules.flatMap((rule) => [
-      ...sentence(page, rule.id, 2),
-      ...sentence(page, rule.question, 6),
-      ...sentence(page, `Says: ${canText(rule)}.`, 6),
+      ...item(page, rule.question, { lead: `  ${rule.id}: `, paint: page.pen.strong, rest: 6 }),
+      ...sentence(page, `Says ${canText(rule)}.`, 6),
       ...rule.evidence.flatMap((evidence) =>
         item(page, evidenceText(evidence), { ...fromMark, paint: page.pen.quiet }),
       ),

@@ -1,11 +1,12 @@
 /** `size` as a document that a shop can paste: heading, table, lists, cautions. */
 import type { RankedSpec } from '../advice/advice.ts';
+import type { Simulated } from '../advice/simulate.ts';
 import { ownNumbers, ringText, roomText, situation } from './about-order.ts';
 import { assumptionText, askTexts, refusedTexts } from './about-rest.ts';
 import { wantsText } from './about-check.ts';
 import { becauseText, evenText, findingText, notGood, othersText, simulatedText } from './about-specs.ts';
 import { document, escaped, list, section, table, unread } from './markdown.ts';
-import { chanceText, quantityText, type Units } from './text.ts';
+import { capital, chanceText, quantityText, type Units } from './text.ts';
 import type { ReportOptions, SizeResult } from './types.ts';
 import { layersText, orderTitle, styleName } from './words.ts';
 
@@ -28,6 +29,7 @@ function orderBlocks(
   const { facts } = advice;
   const shown = advice.specs.slice(0, Math.max(1, top));
   const own = ownNumbers(facts);
+  const even = new Set(shown.map((spec) => evenText(spec, units)));
   const provisional = facts.lengthNeed.measured
     ? ''
     : '**Provisional length: do not cut until ring to ring is measured.**';
@@ -45,9 +47,17 @@ function orderBlocks(
     ...(shown.length === 0 ? [] : section('## To tie, best first', specTable(shown, units))),
     list(
       shown.map((spec) =>
-        specText(spec, simulated === undefined ? undefined : simulated[spec.rank - 1], units),
+        specText(
+          spec,
+          [
+            ...(even.size === 1 ? [] : [evenText(spec, units)]),
+            ...drawnText(simulated?.[spec.rank - 1], units),
+          ],
+          units,
+        ),
       ),
     ),
+    even.size === 1 ? escaped([...even].join('')) : '',
     shown.length === 0 ? '' : provisional,
     others === undefined ? '' : escaped(others),
     ...section('## Will not do', list(refusedTexts(advice, units).map((text) => escaped(`${text}.`)))),
@@ -91,17 +101,12 @@ function specTable(specs: readonly RankedSpec[], units: Units): string {
   );
 }
 
-/** Why it stands there, what is not good about it, its latigo. */
-function specText(
-  spec: RankedSpec,
-  drawn: Parameters<typeof simulatedText>[0] | undefined,
-  units: Units,
-): string {
-  const parts = [
-    becauseText(spec, units) ?? 'Last of those that pass.',
-    ...notGood(spec).map((finding) => `Only ${findingText(finding, units)}`.replace(/^Only (?!acc)/, '')),
-    evenText(spec, units),
-    ...(drawn === undefined ? [] : [simulatedText(drawn, units)]),
-  ];
+const drawnText = (drawn: Simulated | undefined, units: Units): string[] =>
+  drawn === undefined ? [] : [simulatedText(drawn, units)];
+
+/** Why it stands there, what is not good about it, and what else there is to say. */
+function specText(spec: RankedSpec, more: readonly string[], units: Units): string {
+  const findings = notGood(spec).map((finding) => capital(findingText(finding, units)));
+  const parts = [becauseText(spec, units) ?? 'Last of those that pass.', ...findings, ...more];
   return `No. ${String(spec.rank)}: ${escaped(parts.join(' '))}`;
 }

@@ -5,6 +5,7 @@ import { assumedTexts, assumptionText, askTexts, measuredText, refusedTexts } fr
 import { wantsText } from './about-check.ts';
 import {
   becauseText,
+  briefText,
   clearanceText,
   evenText,
   findingText,
@@ -113,7 +114,7 @@ function cardHead(spec: RankedSpec, page: Page): string[] {
 
 function findingLines(spec: RankedSpec, shared: ReadonlySet<string>, page: Page): string[] {
   return notGood(spec).flatMap((finding) => {
-    const text = findingText(finding, page.units);
+    const text = briefText(finding, page.units);
     return shared.has(text) ? [] : item(page, text, markOf(finding.judgement, page));
   });
 }
@@ -123,7 +124,7 @@ function sharedLines(shown: readonly RankedSpec[], shared: ReadonlySet<string>, 
   if (first === undefined) return [];
   const who = shown.length === 2 ? 'Both' : `All ${String(shown.length)}`;
   return notGood(first).flatMap((finding) => {
-    const text = findingText(finding, page.units);
+    const text = briefText(finding, page.units);
     return shared.has(text) ? item(page, `${who} ${text}`, markOf(finding.judgement, page, 2)) : [];
   });
 }

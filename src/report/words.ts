@@ -6,6 +6,7 @@ import { styles } from '../stock/styles.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
 import type { Units } from './text.ts';
+import { fit } from './width.ts';
 
 /** "high-flare roper". */
 export const styleName = (style: Style): string => styles[style].name;
@@ -56,18 +57,30 @@ export function tiedText(
 export const layersText = (layers: 0 | 1 | 2): string =>
   layers === 0 ? 'which does not take them' : layers === 1 ? 'single layer' : 'double layer';
 
+const riggingNames: Readonly<Record<NonNullable<Saddle['style']>, string>> = {
+  ring: 'ring',
+  'flat-plate': 'flat plate',
+  'in-skirt': 'in-skirt',
+  dropped: 'dropped',
+};
+
 /** Where the ring hangs, as the customer said it. */
 export function riggingText({ rigging, style }: Saddle, units: Units): string {
-  const kind = style === undefined ? '' : `, ${style === 'ring' ? 'ring' : ruleName(style)} rigging`;
+  const kind = style === undefined ? '' : `, ${riggingNames[style]} rigging`;
   if (rigging.kind === 'measured') {
     return `ring ${formatLength(rigging.setBack, units)} back of full position${kind}`;
   }
   return `${visible(rigging.name)} position${kind}`;
 }
 
-/** "Order 2417: Jo Alvarez, horse Biscuit". */
+/** "Order 2417: Jo Alvarez, horse Biscuit"; names are cut, so that one long one does not push out the others. */
 export function orderTitle({ order, customer, horse }: Order): string {
-  const who = [customer?.name, horse.name === undefined ? undefined : `horse ${horse.name}`];
-  const named = who.filter((name) => name !== undefined && name !== '').join(', ');
-  return visible(`Order ${order}${named === '' ? '' : `: ${named}`}`);
+  const who = [
+    nameText(customer?.name, 28),
+    horse.name === undefined ? undefined : `horse ${nameText(horse.name, 20) ?? ''}`,
+  ].filter((name) => name !== undefined && name !== '');
+  return `Order ${fit(visible(order), 18)}${who.length === 0 ? '' : `: ${who.join(', ')}`}`;
 }
+
+const nameText = (name: string | undefined, most: number): string | undefined =>
+  name === undefined ? undefined : fit(visible(name), most);

@@ -1,0 +1,132 @@
+/** Text from files is harmless on a screen, in Markdown, in a spreadsheet and in JSON. */
+import { parse } from 'csv-parse/sync';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { visible } from '../../src/report/clean.ts';
+import { csvText, guard, unguard } from '../../src/report/csv.ts';
+import { jsonLine, jsonText, rounded } from '../../src/report/json.ts';
+import { escaped, table } from '../../src/report/markdown.ts';
+import { escapes, formulas, harmless, owaspCells, owaspFirst, rfcRows } from './report-payloads.ts';
+
+const steers = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff]/u;
+
+describe('visible', () => {
+  test.each(escapes)('%j obeys nobody', (text) => {
+    expect(visible(text)).not.toMatch(steers);
+    expect(visible(text)).toContain('\\u{');
+  });
+
+  test('shows what it caught', () => {
+    expect(visible('a\u001b[31mb')).toBe('a\\u{1b}[31mb');
+    expect(visible('line\r\nline')).toBe('line\\u{d}\\u{a}line');
+    expect(visible('\ud800x')).toBe('\\u{d800}x');
+    expect(visible('a\u200bb\u00adc\u3164d\u{e0041}')).toBe('a\\u{200b}b\\u{ad}c\\u{3164}d\\u{e0041}');
+  });
+
+  test.each(['Zoë Müller', '山田 太郎', 'متقدم', '👩‍🌾 Ann', '❤️', 'O’Neil “Red”', '葛󠄀城'])(
+    '%s is left alone',
+    (name) => {
+      expect(visible(name)).toBe(name);
+    },
+  );
+
+  test('a joiner that joins no emoji is shown', () => {
+    expect(visible('a\u200db')).toBe('a\\u{200d}b');
+  });
+
+  test('anything at all, and twice is as once', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (text) => {
+        expect(visible(text)).not.toMatch(steers);
+        expect(visible(visible(text))).toBe(visible(text));
+      }),
+    );
+  });
+});
+
+describe('csv', () => {
+  const cells = [
+    ...formulas,
+    ...harmless,
+    ...escapes,
+    ...owaspFirst.map((sign) => `${sign}x`),
+    "'=x",
+    "''",
+    "'",
+    "'a",
+  ];
+
+  test.each(cells)('%j starts no formula and comes back whole', (text) => {
+    const cell = guard(text);
+    expect(cell).not.toMatch(/^[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]/);
+    expect(unguard(cell)).toBe(text);
+  });
+
+  test('guarding is undone for any text', () => {
+    const nasty = fc.string({
+      unit: fc.constantFrom("'", '=', '+', '-', '@', '\t', '\r', '\n', 'a', '"', '＝'),
+    });
+    fc.assert(
+      fc.property(fc.oneof(nasty, fc.string()), (text) => {
+        expect(unguard(guard(text))).toBe(text);
+      }),
+    );
+  });
+
+  test.each(owaspCells)('%j is written as OWASP writes it', (text, cell) => {
+    expect(csvText([[text]])).toBe(`${cell}\r\n`);
+  });
+
+  test.each(harmless)('%j stays readable', (text) => {
+    expect(csvText([[text]])).toContain(text);
+  });
+
+  test('numbers are never guarded, and what is no number is left empty', () => {
+    expect(csvText([[-3.5, 0, Number.NaN, Infinity, undefined]])).toBe('-3.5,0,,,\r\n');
+  });
+
+  test.each(rfcRows)('rows of RFC 4180 come back', (...rows) => {
+    const read = parse(csvText(rows as readonly (readonly string[])[]), { relax_column_count: false });
+    // A line break inside a cell is shown, not kept: it could steer a screen.
+    expect(read).toEqual(rows.map((row) => row.map((cell) => cell.replace('\r\n', '\\u{d}\\u{a}'))));
+  });
+
+  test('every row ends with CRLF, quotes are doubled', () => {
+    expect(csvText([['a"b', 'c,d'], ['e f']])).toBe('"a""b","c,d"\r\ne f\r\n');
+  });
+});
+
+describe('markdown', () => {
+  test.each([
+    ['[click](http://example.invalid)', '\\[click\\](http\\://example.invalid)'],
+    ['<script>alert(1)</script>', '\\<script>alert(1)\\</script>'],
+    ['| cell | cell', '\\| cell \\| cell'],
+    ['# heading', '\\# heading'],
+    ['- item', '\\- item'],
+    ['1. item', '1\\. item'],
+    ['1.5 in', '1.5 in'],
+    ['www.example.invalid', 'www\\.example.invalid'],
+    ['&lt; **bold** _it_ `code` ~~no~~', '\\&lt; \\*\\*bold\\*\\* \\_it\\_ \\`code\\` \\~\\~no\\~\\~'],
+    ['back\\slash', 'back\\\\slash'],
+    ['two\nlines', 'two\\\\u{a}lines'],
+  ])('%j becomes %j', (text, shown) => {
+    expect(escaped(text)).toBe(shown);
+  });
+
+  test('a table is rows of cells', () => {
+    expect(table(['A', 'B'], [['1', '2']])).toBe('| A | B |\n| --- | --- |\n| 1 | 2 |');
+  });
+});
+
+describe('json', () => {
+  test.each([...escapes, ...formulas])('%j is the same data and steers nothing', (text) => {
+    expect(JSON.parse(jsonText({ text }))).toEqual({ text });
+    expect(jsonText({ text }).replaceAll('\n', '')).not.toMatch(steers);
+    expect(jsonLine({ text }).split('\n')).toHaveLength(2);
+  });
+
+  test('numbers have four decimals at most, no minus zero, and nothing that is no number', () => {
+    expect([1 / 3, -1e-9, 16, Number.NaN, Infinity].map(rounded)).toEqual([0.3333, 0, 16, null, null]);
+    expect(Object.is(rounded(-1e-9), 0)).toBe(true);
+  });
+});
