@@ -6,14 +6,14 @@ import { groundOf } from '../fit/ground.ts';
 import type { Shop, Style } from '../order/types.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { CaseFacts, Judgement } from '../rules/rule.ts';
-import { styleIds, styles } from '../stock/styles.ts';
+import { styleIds } from '../stock/styles.ts';
 import { cautions } from '../sources/cautions.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { asksFor, type Ask } from './ask.ts';
 import { candidatesFor } from './candidates.ts';
 import { criteriaFor, type Criterion } from './criteria.ts';
 import { judgeFor, type Finding, type Judged } from './judge.ts';
-import { rank, whyBefore } from './rank.ts';
+import { rank, rankBestOfEach, whyBefore } from './rank.ts';
 import { passes, refusedOf, type Refused } from './refused.ts';
 
 /** A spec of the short list: the best buckle and length for its style and strands. */
@@ -30,13 +30,11 @@ export function adviceOn(plain: Facts, shop: Shop): Advice {
   const facts: CaseFacts = { ...plain, shop };
   const judged = candidatesFor(groundOf(plain), shop).map(judgeFor(facts));
   const criteria = criteriaFor(facts);
-  const passing = rank(judged.filter(passes), criteria);
-  return new Advice(facts, { passing, judged, criteria });
+  const best = rankBestOfEach(judged.filter(passes), criteria);
+  return new Advice(facts, best, { judged, criteria });
 }
 
 interface Sorted {
-  /** Best first. */
-  readonly passing: readonly Judged[];
   /** All, in the order in which they were made. */
   readonly judged: readonly Judged[];
   readonly criteria: readonly Criterion[];
@@ -52,10 +50,9 @@ export class Advice {
   #ask: readonly Ask[] | undefined;
   #refused: readonly Refused[] | undefined;
 
-  constructor(facts: CaseFacts, sorted: Sorted) {
+  constructor(facts: CaseFacts, best: readonly Judged[], sorted: Sorted) {
     this.facts = facts;
     this.#sorted = sorted;
-    const best = bestOfEach(sorted.passing);
     this.specs = best.map(
       (entry, i) => new ShortListed(entry, { rank: i + 1, next: best[i + 1], sorted, facts }),
     );
@@ -67,8 +64,8 @@ export class Advice {
 
   /** Every candidate, passing ones best first, then the refused ones. */
   get every(): readonly Judged[] {
-    const { passing, judged } = this.#sorted;
-    return [...passing, ...judged.filter((entry) => !passes(entry))];
+    const { judged, criteria } = this.#sorted;
+    return [...rank(judged.filter(passes), criteria), ...judged.filter((entry) => !passes(entry))];
   }
 
   get refused(): readonly Refused[] {
@@ -127,17 +124,6 @@ class ShortListed implements RankedSpec {
   get evenLengths(): RankedSpec['evenLengths'] {
     return evenLengths(this.candidate, this.#place.facts);
   }
-}
-
-/** The best-ranked variant of each style and strand count, in rank order. */
-function bestOfEach(ranked: readonly Judged[]): Judged[] {
-  const seen = new Set<number>();
-  return ranked.filter(({ candidate }) => {
-    const key = 4 * candidate.strands + styles[candidate.style].effort;
-    if (seen.has(key)) return false;
-    seen.add(key);
-    return true;
-  });
 }
 
 function evenLengths(candidate: Candidate, { lengthNeed }: Facts): { length: number; run: number }[] {

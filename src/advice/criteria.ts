@@ -1,7 +1,7 @@
 /** What makes one spec come before another: named criteria, one after the other, never added up. */
 import type { CaseFacts } from '../rules/rule.ts';
 import { styles } from '../stock/styles.ts';
-import { chance, count, dist, len, say, type Phrase } from '../units/phrase.ts';
+import { area, chance, count, dist, len, say, type Phrase } from '../units/phrase.ts';
 import type { Judged } from './judge.ts';
 
 export interface Criterion {
@@ -42,6 +42,16 @@ const gripFirst: Criterion = {
   id: 'holds the saddle',
   key: ({ candidate }) => (candidate.style === 'high-flare' ? 0 : 1),
   because: () => say`a fan high on the side holds a saddle that slips`,
+};
+
+/** Contact areas closer than this are called equal. */
+const AREA_STEP = 10;
+
+const mostAgainstSides: Criterion = {
+  id: 'more against the sides',
+  key: ({ candidate }) => -Math.floor(candidate.gripArea / AREA_STEP + SLACK),
+  because: (a, b) =>
+    say`more of it lies against the sides: ${area(a.candidate.gripArea)} against ${area(b.candidate.gripArea)}`,
 };
 
 const surest: Criterion = {
@@ -110,7 +120,7 @@ export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
   const { trouble } = facts.order.horse;
   const asked: Criterion[] = [];
   const plain = facts.slipNeed.level === 0 && trouble.length === 0 && facts.order.use !== 'roping';
-  if (facts.slipNeed.level >= 2) asked.push(gripFirst);
+  if (facts.slipNeed.level >= 2) asked.push(gripFirst, mostAgainstSides);
   if (trouble.includes('elbow-gall') || trouble.includes('girthy')) asked.push(surest);
   if (trouble.includes('buckle-rub')) asked.push(smallestBuckle);
   if (plain) asked.push(plainNeed);

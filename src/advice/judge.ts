@@ -5,10 +5,13 @@ import type { Buckle } from '../order/types.ts';
 import { rules } from '../rules/registry.ts';
 import type { AnyRule, CaseFacts, Judgement, Verdict } from '../rules/rule.ts';
 import { styles } from '../stock/styles.ts';
-import { say } from '../units/phrase.ts';
+import { say, type Phrase } from '../units/phrase.ts';
 
-export interface Finding extends Verdict {
+export interface Finding {
   readonly rule: string;
+  readonly judgement: Judgement;
+  readonly reason: Phrase;
+  readonly margin?: number | undefined;
 }
 
 export interface Judged {
@@ -47,14 +50,14 @@ function groupRules(): Group[] {
  * A tally is one whole number with five bits for each judgement, so that adding tallies adds their counts. Hundreds of
  * candidates each keep one: as objects they cost more to collect than to judge.
  */
-const BITS = 5;
-const shiftOf: Readonly<Record<Judgement, number>> = {
-  refuse: 0,
-  poor: BITS,
-  'cannot-tell': 2 * BITS,
-  acceptable: 3 * BITS,
-  good: 4 * BITS,
-  'not-applicable': 5 * BITS,
+const MASK = 31;
+const unitOf: Readonly<Record<Judgement, number>> = {
+  refuse: 1,
+  poor: 1 << 5,
+  'cannot-tell': 1 << 10,
+  acceptable: 1 << 15,
+  good: 1 << 20,
+  'not-applicable': 1 << 25,
 };
 
 /**
@@ -69,7 +72,7 @@ export function judgeFor(facts: CaseFacts): Judge {
     const style = styles[candidate.style].effort;
     const strands = candidate.strands * 4;
     const length = place(lengths, candidate.length) * 1024;
-    const buckle = place(buckles, candidate.buckle) * 16384;
+    const buckle = place(buckles, candidate.buckle) * 65536;
     let tally = 0;
     for (let g = 0; g < groups.length; g++) {
       const { axes, rules: members } = groups[g] as Group;
@@ -96,7 +99,7 @@ function place<K>(places: Map<K, number>, key: K): number {
 
 function tallyOf(members: readonly AnyRule[], facts: CaseFacts, candidate: Candidate): number {
   let tally = 0;
-  for (const rule of members) tally += 2 ** shiftOf[verdict(rule, facts, candidate).judgement];
+  for (const rule of members) tally += unitOf[verdict(rule, facts, candidate).judgement];
   return tally;
 }
 
@@ -112,11 +115,14 @@ class JudgedCandidate implements Judged {
   }
 
   get findings(): readonly Finding[] {
-    return rules.map((rule) => ({ rule: rule.id, ...verdict(rule, this.#facts, this.candidate) }));
+    return rules.map((rule) => {
+      const { judgement, reason, margin } = verdict(rule, this.#facts, this.candidate);
+      return { rule: rule.id, judgement, reason: reason(), margin };
+    });
   }
 
   countOf(judgement: Judgement): number {
-    return (this.#tally >>> shiftOf[judgement]) & (2 ** BITS - 1);
+    return Math.floor(this.#tally / unitOf[judgement]) & MASK;
   }
 
   judgementOf(id: string): Judgement | undefined {
@@ -127,9 +133,15 @@ class JudgedCandidate implements Judged {
 
 /** A missing fact gives cannot-tell without asking the rule. */
 function verdict(rule: AnyRule, facts: CaseFacts, candidate: Candidate): Verdict {
-  for (const key of rule.reads) {
-    if ((facts[key] as unknown) === undefined)
-      return { judgement: 'cannot-tell', reason: say`${key} is not known` };
+  const missing = firstMissing(rule.reads, facts);
+  if (missing === undefined) return rule.judge(facts, candidate);
+  return { judgement: 'cannot-tell', reason: () => say`${missing} is not known` };
+}
+
+function firstMissing(reads: readonly (keyof CaseFacts)[], facts: CaseFacts): keyof CaseFacts | undefined {
+  for (let i = 0; i < reads.length; i++) {
+    const key = reads[i] as keyof CaseFacts;
+    if ((facts[key] as unknown) === undefined) return key;
   }
-  return rule.judge(facts, candidate);
+  return undefined;
 }

@@ -4,13 +4,27 @@ import { say, type Phrase } from '../units/phrase.ts';
 import type { Criterion } from './criteria.ts';
 import type { Judged } from './judge.ts';
 
-/** Passing candidates, best first. Adding a candidate never reorders the others; the order of the input does not matter. */
+/** Best first. Adding a candidate never reorders the others; the order of the input does not matter. */
 export function rank(judged: readonly Judged[], criteria: readonly Criterion[]): Judged[] {
-  // Most pairs are told apart by the first few criteria, so later keys are computed only when two entries tie.
-  const keyed = judged.map((entry): Keyed => ({ entry, keys: [] }));
+  const keyed = judged.map(keyedOf);
   keyed.sort((a, b) => compare(a, b, criteria));
   return keyed.map(({ entry }) => entry);
 }
+
+/** The best of each style and strand count, best first: the same as ranking all and keeping the first of each. */
+export function rankBestOfEach(judged: readonly Judged[], criteria: readonly Criterion[]): Judged[] {
+  const best = new Map<number, Keyed>();
+  for (const entry of judged) {
+    const key = 4 * entry.candidate.strands + styles[entry.candidate.style].effort;
+    const keyed = keyedOf(entry);
+    const known = best.get(key);
+    if (known === undefined || compare(keyed, known, criteria) < 0) best.set(key, keyed);
+  }
+  return [...best.values()].sort((a, b) => compare(a, b, criteria)).map(({ entry }) => entry);
+}
+
+// Most pairs are told apart by the first few criteria, so later keys are computed only when two entries tie.
+const keyedOf = (entry: Judged): Keyed => ({ entry, keys: [] });
 
 interface Keyed {
   readonly entry: Judged;

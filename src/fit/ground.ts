@@ -35,7 +35,7 @@ export interface Ground {
 
 /** The shared ground of an order. */
 export function groundOf(facts: Facts): Ground {
-  const { model, k, barrel, girth, centreLine, elbowLine, lengthNeed } = facts;
+  const { model, k, barrel, girth, centreLine, lengthNeed } = facts;
   const armpit = model['armpit-station'] * k;
   const elbow = facts.elbowStation;
   const flareTarget = lowFlareTarget(facts);

@@ -36,7 +36,8 @@ export function lowFlareLimit(strands: number, target: number, facts: Facts): nu
   const gapAt = (start: number): number =>
     gapOf({ full, pinched, fullUpTo: start - lowest, pinchedFrom: start, top: start });
   const upper = gapOf(straightShape(pinched, highest));
+  if (upper < facts.floor) return lowest; // refused whatever the flare does
   const wanted = Math.min(target, upper, gapAt(lowest));
   if (gapAt(highest) >= wanted) return highest;
-  return findRoot((start) => gapAt(start) - wanted, [lowest, highest], 1e-9) ?? lowest;
+  return findRoot((start) => gapAt(start) - wanted, [lowest, highest], 1e-7) ?? lowest;
 }

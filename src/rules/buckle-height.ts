@@ -16,19 +16,21 @@ export const buckleHeight = rule({
     const least = model['buckle-above-elbow-floor'] * k;
     const aim = model['buckle-above-elbow-target'] * k;
     if (buckleBelowWidest < 0) {
-      const reason = say`the buckle's low edge sits ${dist(-buckleBelowWidest)} above the widest part of the barrel`;
+      const reason = () =>
+        say`the buckle's low edge sits ${dist(-buckleBelowWidest)} above the widest part of the barrel`;
       return { judgement: 'refuse', margin: buckleBelowWidest, reason };
     }
     const margin = buckleAboveElbow - least;
     if (margin < 0) {
-      const reason = say`the buckle's low edge is ${dist(buckleAboveElbow)} above the elbow; the least is ${dist(least)}`;
+      const reason = () =>
+        say`the buckle's low edge is ${dist(buckleAboveElbow)} above the elbow; the least is ${dist(least)}`;
       return { judgement: 'refuse', margin, reason };
     }
     const judgement = buckleAboveElbow >= aim ? 'good' : 'acceptable';
     return {
       judgement,
       margin,
-      reason: say`the buckle sits ${dist(buckleAboveElbow)} above the point of the elbow`,
+      reason: () => say`the buckle sits ${dist(buckleAboveElbow)} above the point of the elbow`,
     };
   },
   examples: [

@@ -13,7 +13,7 @@ export const buckleRoom = rule({
   can: ['good', 'acceptable', 'poor'],
   judge({ floor, required }, { buckleClearance }) {
     const judgement = buckleClearance >= required ? 'good' : buckleClearance >= floor ? 'acceptable' : 'poor';
-    const reason =
+    const reason = () =>
       buckleClearance < 0
         ? say`the buckle's frame lies over the elbow line`
         : say`the buckle's frame keeps ${dist(buckleClearance)} from the elbow line`;

@@ -26,18 +26,19 @@ export const buckleStrands = rule({
     if (layers === 0) {
       return {
         judgement: 'refuse',
-        reason: say`the ${buckle.id} buckle does not take ${count(strands)} strands`,
+        reason: () => say`the ${buckle.id} buckle does not take ${count(strands)} strands`,
       };
     }
     const wide = model['special-buckle-width'];
     if (buckleWidth >= wide && !buckle.special) {
-      const reason = say`${len(buckleWidth)} at the buckle needs a special buckle; from ${len(wide)} an ordinary one will not do`;
+      const reason = () =>
+        say`${len(buckleWidth)} at the buckle needs a special buckle; from ${len(wide)} an ordinary one will not do`;
       return { judgement: 'refuse', margin: wide - buckleWidth, reason };
     }
     const how = layers === 1 ? 'a single layer' : 'a double layer';
     return {
       judgement: 'good',
-      reason: say`the ${buckle.id} buckle takes ${count(strands)} strands in ${how}`,
+      reason: () => say`the ${buckle.id} buckle takes ${count(strands)} strands in ${how}`,
     };
   },
   examples: [

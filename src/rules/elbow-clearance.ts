@@ -21,15 +21,16 @@ export const elbowClearance = rule({
     const { inches, chance: sure } = clearance;
     const margin = inches - floor;
     if (inches < 0) {
-      return { judgement: 'refuse', margin, reason: say`lies over the elbow line by ${dist(-inches)}` };
+      return { judgement: 'refuse', margin, reason: () => say`lies over the elbow line by ${dist(-inches)}` };
     }
     if (margin < 0) {
-      const reason = say`clears the elbow by only ${dist(inches)}; the least is ${dist(floor)}`;
+      const reason = () => say`clears the elbow by only ${dist(inches)}; the least is ${dist(floor)}`;
       return { judgement: 'refuse', margin, reason };
     }
     const good = sure >= model['chance-good'];
     const judgement = good ? 'good' : sure >= model['chance-acceptable'] ? 'acceptable' : 'poor';
-    const reason = say`clears the elbow by ${dist(inches)}, ${chance(sure)} sure of at least ${dist(floor)}`;
+    const reason = () =>
+      say`clears the elbow by ${dist(inches)}, ${chance(sure)} sure of at least ${dist(floor)}`;
     return { judgement, margin, reason };
   },
   examples: [

@@ -14,20 +14,22 @@ export const flarePosition = rule({
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'poor', 'not-applicable'],
   judge({ ring, k, model }, { style }) {
-    if (style === 'straight') return { judgement: 'not-applicable', reason: say`a straight has no flare` };
+    if (style === 'straight')
+      return { judgement: 'not-applicable', reason: () => say`a straight has no flare` };
     const forward = model['slant-fine'] * k;
     if (style === 'low-flare') {
-      return { judgement: 'good', reason: say`fans out only near the chest, below the elbow` };
+      return { judgement: 'good', reason: () => say`fans out only near the chest, below the elbow` };
     }
     const margin = forward - ring.x;
     if (margin < 0) {
-      const reason = say`fans out high beside the armpit while the ring hangs ${dist(ring.x)} ahead of the groove: crowds it`;
+      const reason = () =>
+        say`fans out high beside the armpit while the ring hangs ${dist(ring.x)} ahead of the groove: crowds it`;
       return { judgement: 'poor', margin, reason };
     }
     return {
       judgement: 'good',
       margin,
-      reason: say`the ring hangs far enough back for a flare high on the side`,
+      reason: () => say`the ring hangs far enough back for a flare high on the side`,
     };
   },
   examples: [

@@ -20,7 +20,7 @@ export const latigoRun = rule({
       return {
         judgement: 'refuse',
         margin,
-        reason: say`leaves ${dist(run)} of latigo each side; ${side} ${dist(bound)}`,
+        reason: () => say`leaves ${dist(run)} of latigo each side; ${side} ${dist(bound)}`,
       };
     }
     // A margin smaller than its spread is not good.
@@ -28,7 +28,7 @@ export const latigoRun = rule({
     return {
       judgement,
       margin,
-      reason: say`leaves ${dist(run)} of latigo each side, give or take ${dist(runSd)}`,
+      reason: () => say`leaves ${dist(run)} of latigo each side, give or take ${dist(runSd)}`,
     };
   },
   examples: [

@@ -13,9 +13,9 @@ export const layersRule = rule({
   evidence: [{ basis: 'practice', source: 'layers', agreement: 'settled' }],
   can: ['good', 'acceptable', 'poor', 'cannot-tell'],
   judge(_, { layers, strands }) {
-    if (layers === 0) return { judgement: 'cannot-tell', reason: say`the buckle does not take them` };
+    if (layers === 0) return { judgement: 'cannot-tell', reason: () => say`the buckle does not take them` };
     const how = layers === 1 ? 'a single layer' : 'a double layer';
-    const reason = say`${count(strands)} strands in ${how}`;
+    const reason = () => say`${count(strands)} strands in ${how}`;
     if (layers === 1 && strands >= DOUBLE_FROM) return { judgement: 'poor', reason };
     const usual = layers === 1 ? strands <= SINGLE_UP_TO : strands > SINGLE_UP_TO;
     return { judgement: usual ? 'good' : 'acceptable', reason };

@@ -22,10 +22,11 @@ export const lengthAgreement = rule({
       return {
         judgement: 'good',
         margin,
-        reason: say`agrees with the ${len(lengthNeed.crossCheck)} that half the girth less 3 in gives`,
+        reason: () => say`agrees with the ${len(lengthNeed.crossCheck)} that half the girth less 3 in gives`,
       };
     }
-    const reason = say`${dist(apart)} from the ${len(lengthNeed.crossCheck)} that half the girth less 3 in gives: check the tape`;
+    const reason = () =>
+      say`${dist(apart)} from the ${len(lengthNeed.crossCheck)} that half the girth less 3 in gives: check the tape`;
     return { judgement: 'acceptable', margin, reason };
   },
   examples: [

@@ -30,7 +30,7 @@ export const pressureIndex = rule({
   can: ['good', 'acceptable', 'poor'],
   judge(_, { pressure }) {
     const judgement = pressure * SPREAD <= MEAN ? 'good' : pressure * SPREAD <= MOST ? 'acceptable' : 'poor';
-    const reason = say`pressure index ${psi(pressure)} behind the elbow, only to compare widths`;
+    const reason = () => say`pressure index ${psi(pressure)} behind the elbow, only to compare widths`;
     return { judgement, margin: MEAN - pressure, reason };
   },
   examples: [

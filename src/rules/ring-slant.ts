@@ -23,22 +23,22 @@ export const ringSlant = rule({
       return {
         judgement: 'good',
         margin,
-        reason: say`the ring hangs within ${dist(off)} of plumb over the groove`,
+        reason: () => say`the ring hangs within ${dist(off)} of plumb over the groove`,
       };
     }
-    const place = say`the ring hangs ${dist(off)} ${where} the groove`;
+    const place = () => say`the ring hangs ${dist(off)} ${where} the groove`;
     if (upTo(model['slant-mention'])) return { judgement: 'acceptable', margin, reason: place };
     if (upTo(model['slant-warn'])) {
       return {
         judgement: 'poor',
         margin,
-        reason: say`the ring hangs ${dist(off)} ${where} the groove: the cinch will be pulled that way`,
+        reason: () => say`the ring hangs ${dist(off)} ${where} the groove: the cinch will be pulled that way`,
       };
     }
     return {
       judgement: 'poor',
       margin,
-      reason: say`the ring hangs ${dist(off)} ${where} the groove: no cinch cures that`,
+      reason: () => say`the ring hangs ${dist(off)} ${where} the groove: no cinch cures that`,
     };
   },
   examples: [

@@ -23,11 +23,12 @@ export const ropingStrength = rule({
   can: ['good', 'acceptable', 'poor', 'not-applicable', 'cannot-tell'],
   judge({ order }, { strands }) {
     if (order.use === undefined)
-      return { judgement: 'cannot-tell', reason: say`nobody said what the horse is used for` };
-    if (order.use !== 'roping') return { judgement: 'not-applicable', reason: say`it is not roped from` };
+      return { judgement: 'cannot-tell', reason: () => say`nobody said what the horse is used for` };
+    if (order.use !== 'roping')
+      return { judgement: 'not-applicable', reason: () => say`it is not roped from` };
     const judgement = strands >= ENOUGH ? 'good' : strands >= FEW ? 'acceptable' : 'poor';
     const words = judgement === 'good' ? 'as ropers are usually tied' : 'ropers are usually tied with more';
-    return { judgement, margin: strands - ENOUGH, reason: say`${count(strands)} strands: ${words}` };
+    return { judgement, margin: strands - ENOUGH, reason: () => say`${count(strands)} strands: ${words}` };
   },
   examples: [
     { shows: '21 strands to rope from', facts: ropes, candidate: { strands: 21 }, gives: 'good' },

@@ -17,7 +17,8 @@ export const judgements: readonly Judgement[] = [
 
 export interface Verdict {
   readonly judgement: Judgement;
-  readonly reason: Phrase;
+  /** Worded when read: hundreds are judged for one order and few are told. */
+  readonly reason: () => Phrase;
   /** How far from the nearest bound, in the unit of the thing judged; positive on the better side. */
   readonly margin?: number;
 }

@@ -26,7 +26,8 @@ export const stock = rule({
   judge({ order, shop }, { buckle, cordFeet }) {
     const buckles = 2 * order.quantity;
     if (buckle.onHand < buckles && !buckle.orderable) {
-      const reason = say`${count(buckles)} ${buckle.id} buckles needed, ${count(buckle.onHand)} on hand, and no more to be had`;
+      const reason = () =>
+        say`${count(buckles)} ${buckle.id} buckles needed, ${count(buckle.onHand)} on hand, and no more to be had`;
       return { judgement: 'refuse', margin: buckle.onHand - buckles, reason };
     }
     const feet = cordFeet * order.quantity;
@@ -36,10 +37,10 @@ export const stock = rule({
       return {
         judgement: 'acceptable',
         margin: buckle.onHand - buckles,
-        reason: say`${buckle.id} buckles must be ordered`,
+        reason: () => say`${buckle.id} buckles must be ordered`,
       };
     }
-    return cords ?? { judgement: 'good', reason: say`the ${buckle.id} buckles are on the shelf` };
+    return cords ?? { judgement: 'good', reason: () => say`the ${buckle.id} buckles are on the shelf` };
   },
   examples: [
     {
@@ -84,14 +85,15 @@ function cordVerdict(feet: number, colors: readonly string[], shop: Shop): Verdi
   for (const color of colors) {
     const cord = shop.cords.find((entry) => entry.ply === 8 && entry.color === color);
     if (cord === undefined)
-      return { judgement: 'cannot-tell', reason: say`no ${color} body cord in the shop file` };
+      return { judgement: 'cannot-tell', reason: () => say`no ${color} body cord in the shop file` };
     onHand += cord.feetOnHand;
     orderable &&= cord.orderable;
   }
   const named = colors.join(' and ');
   const margin = onHand - feet;
   if (margin >= 0)
-    return { judgement: 'good', margin, reason: say`buckles and ${named} cord are on the shelf` };
-  const need = say`${count(Math.ceil(feet))} ft of ${named} cord needed, ${count(onHand)} ft on hand${orderable ? '; the rest must be ordered' : ', and no more to be had'}`;
+    return { judgement: 'good', margin, reason: () => say`buckles and ${named} cord are on the shelf` };
+  const need = () =>
+    say`${count(Math.ceil(feet))} ft of ${named} cord needed, ${count(onHand)} ft on hand${orderable ? '; the rest must be ordered' : ', and no more to be had'}`;
   return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason: need };
 }

@@ -23,15 +23,21 @@ export const strandRange = rule({
   can: ['good', 'refuse'],
   judge({ shop: { strands: range } }, { strands }) {
     if (strands % 2 === 0) {
-      const reason = say`${count(strands)} strands is even: one continuous cord leaves a tail at each buckle only with an odd count`;
+      const reason = () =>
+        say`${count(strands)} strands is even: one continuous cord leaves a tail at each buckle only with an odd count`;
       return { judgement: 'refuse', reason };
     }
     const margin = Math.min(strands - range.min, range.max - strands);
     if (margin < 0) {
-      const reason = say`the shop ties ${count(range.min)} to ${count(range.max)} strands, not ${count(strands)}`;
+      const reason = () =>
+        say`the shop ties ${count(range.min)} to ${count(range.max)} strands, not ${count(strands)}`;
       return { judgement: 'refuse', margin, reason };
     }
-    return { judgement: 'good', margin, reason: say`${count(strands)} strands is within what the shop ties` };
+    return {
+      judgement: 'good',
+      margin,
+      reason: () => say`${count(strands)} strands is within what the shop ties`,
+    };
   },
   examples: [
     { shows: '17 of 11 to 31', facts: { shop: shop as never }, candidate: { strands: 17 }, gives: 'good' },

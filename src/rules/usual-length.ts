@@ -15,10 +15,10 @@ export const usualLength = rule({
   judge(_, { length }) {
     const even = Math.abs(length / 2 - Math.round(length / 2)) < 1e-9;
     if (even && length >= SHORTEST && length <= LONGEST) {
-      return { judgement: 'good', reason: say`${len(length)} is a length the trade keeps` };
+      return { judgement: 'good', reason: () => say`${len(length)} is a length the trade keeps` };
     }
     const why = even ? 'outside the usual lengths' : 'between the usual 2 in steps';
-    return { judgement: 'acceptable', reason: say`${len(length)} is ${why}` };
+    return { judgement: 'acceptable', reason: () => say`${len(length)} is ${why}` };
   },
   examples: [
     { shows: '32 in', facts: {}, candidate: { length: 32 }, gives: 'good' },
