@@ -1,0 +1,46 @@
+/** The parts of a cinch as they may be named on the command line; the same bounds as in the files. */
+import type { Inches } from '../units/length.ts';
+import type { Shop } from '../order/types.ts';
+import { nearestWord } from '../units/nearest.ts';
+import { CliFault, didYouMean, printable } from './fault.ts';
+
+export const styleNames = ['straight', 'high-flare', 'low-flare'] as const;
+
+/** A count of strands for the parser. Errors: even, out of bounds, no number. */
+export function askedStrands(text: string): number {
+  const value = /^[1-9]\d?$/.test(text) ? Number(text) : NaN;
+  if (value % 2 === 1 && value >= 5 && value <= 45) return value;
+  const hint =
+    value % 2 === 0
+      ? 'Counts are odd: one continuous cord leaves one tail at each buckle only with an odd count.'
+      : undefined;
+  throw new CliFault(`--strands takes an odd whole number from 5 to 45, not "${printable(text)}"`, { hint });
+}
+
+/** The id of a buckle of the shop. Errors: there is none of that name. */
+export function buckleOf(name: string, { buckles }: Shop): string {
+  const ids = buckles.map(({ id }) => id);
+  if (ids.includes(name)) return name;
+  const near = nearestWord(name, ids);
+  const hint =
+    near === undefined ? `It has: ${ids.map(printable).join(', ')}.` : didYouMean(`"${printable(near)}"`);
+  throw new CliFault(`the shop file has no buckle called "${printable(name)}"`, { hint });
+}
+
+/** Inches of a length with its unit. Errors: no unit, no length, outside what a cinch can have. */
+export async function lengthOf(text: string): Promise<Inches> {
+  const { parseLength } = await import('../units/length.ts');
+  const { ranges, within } = await import('../order/measure.ts');
+  const read = parseLength(text);
+  const { min, max } = ranges.cinchLength;
+  if (read.ok && within(read.inches, ranges.cinchLength)) return read.inches;
+  const takes = `--length takes ${String(min)} in to ${String(max)} in, with the unit, such as "32 in"`;
+  const hint = read.ok
+    ? undefined
+    : read.suggestion === undefined
+      ? whyNot(read.why)
+      : didYouMean(`"${read.suggestion}"`);
+  throw new CliFault(`${takes}, not "${printable(text)}"`, { hint });
+}
+
+const whyNot = (why: string): string => `${why.charAt(0).toUpperCase()}${why.slice(1)}.`;

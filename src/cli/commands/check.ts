@@ -1,0 +1,148 @@
+/** `check`: how a cinch that is asked for, ridden in now, or named on the command line suits each order. */
+import { Option, type Command } from 'commander';
+import type { Checked } from '../../advice/check.ts';
+import type { CinchAsked, Order, Shop, Style } from '../../order/types.ts';
+import type { CheckResult, Format, ReportOptions } from '../../report/types.ts';
+import { askedStrands, buckleOf, lengthOf, styleNames } from '../asked.ts';
+import { emit, guardInputs } from '../emit.ts';
+import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
+import { failed, namesOf, readEntries, type Entry } from '../input.ts';
+import type { CliIo } from '../io.ts';
+import { formatOption, outOption, shopOption, unitsOption, word } from '../options.ts';
+import { tellFaults } from '../problems.ts';
+import type { Session } from '../program.ts';
+import { colorFor, reportOptions } from '../screen.ts';
+import { shopOf } from '../shop.ts';
+
+interface CheckOptions {
+  style?: Style;
+  strands?: number;
+  buckle?: string;
+  length?: string;
+  why?: true;
+  format: Format;
+  units: 'in' | 'cm';
+  shop?: string;
+  out?: string;
+  color: boolean;
+}
+
+const examples = `
+Files are order files; "-" or nothing reads standard input. Judged is what an
+order has under "wants" and "current"; a cinch named here with --style,
+--strands, --buckle or --length is judged instead.
+
+Examples:
+  cinchwright check order.yaml
+  cinchwright check order.yaml --style straight --strands 19
+  cinchwright check order.yaml --strands 21 --length "32 in" --buckle "plain 3 1/2"
+  cinchwright check *.yaml --format json`;
+
+/** Adds the command. */
+export function addCheck(program: Command, session: Session): void {
+  program
+    .command('check')
+    .summary('judge the cinch that is asked for or in use')
+    .description(
+      'Judges the cinch that each order asks for or has now, and names the nearest one that passes.',
+    )
+    .argument('[files...]', 'order files')
+    .addOption(
+      new Option('--style <name>', `judge this style: ${styleNames.join(', ')}`).argParser(
+        word('--style', styleNames),
+      ),
+    )
+    .addOption(new Option('--strands <n>', 'judge this count of strands').argParser(askedStrands))
+    .option('--buckle <name>', 'judge this buckle of the shop file')
+    .option('--length <length>', 'judge this length, with its unit: "32 in", "81 cm"')
+    .option('--why', 'show every judgement and how the numbers were found')
+    .addOption(formatOption())
+    .addOption(unitsOption())
+    .addOption(shopOption())
+    .addOption(outOption())
+    .addHelpText('after', examples)
+    .action(async (files: string[], _: unknown, command: Command) => {
+      session.code = await check(files, command.optsWithGlobals(), session.io);
+    });
+}
+
+async function check(files: readonly string[], options: CheckOptions, io: CliIo): Promise<ExitCode> {
+  const names = namesOf(files, io, 'check');
+  guardInputs(options.out, [...names, options.shop], io);
+  const errorColor = colorFor(io, options.color, 'stderr');
+  const shop = await shopOf(options.shop, io, errorColor);
+  const asked = await askedOf(options, shop);
+  const entries = await readEntries(names, io);
+  const results = await checkAll(entries, shop, asked);
+  const empty = results.filter((result) => result.ok && result.checked.length === 0);
+  const useful = results.length > empty.length;
+  // On the screen the messages say all there is to say about orders that could not be read.
+  if (
+    options.format === 'table' ? results.some((result) => result.ok && result.checked.length > 0) : useful
+  ) {
+    emit(await printers[options.format](results, reportOptions(options, io)), options.out, io);
+  }
+  const told = await tellFaults(entries, io, errorColor);
+  if (empty.length > 0) tellEmpty(empty, useful, io);
+  if (told !== exit.good) return told;
+  return results.some(fails) ? exit.noSpec : exit.good;
+}
+
+const fails = (result: CheckResult): boolean => result.ok && result.checked.some(({ passes }) => !passes);
+
+/** Orders that say nothing to judge: a note, and an error when there is none other. */
+function tellEmpty(empty: readonly CheckResult[], useful: boolean, io: CliIo): void {
+  const names = empty.map((result) => (result.ok ? printable(result.advice.facts.order.order) : ''));
+  const which = names.length === 1 ? `order ${names.join('')} names` : `orders ${names.join(', ')} name`;
+  const message = `nothing to check: ${which} no cinch under "wants" or "current"`;
+  const hint = 'Name one here, for example: --style straight --strands 19';
+  if (!useful) throw new CliFault(message, { hint });
+  io.stderr(`cinchwright: ${message}\n`);
+}
+
+/** The cinch named on the command line, if any. */
+async function askedOf(options: CheckOptions, shop: Shop): Promise<CinchAsked | undefined> {
+  const { style, strands, buckle, length } = options;
+  if ([style, strands, buckle, length].every((part) => part === undefined)) return undefined;
+  return {
+    style,
+    strands,
+    buckle: buckle === undefined ? undefined : buckleOf(buckle, shop),
+    length: length === undefined ? undefined : await lengthOf(length),
+  };
+}
+
+async function checkAll(
+  entries: readonly Entry[],
+  shop: Shop,
+  asked: CinchAsked | undefined,
+): Promise<CheckResult[]> {
+  const { sizeOrder } = await import('../../index.ts');
+  const { checkCinch } = await import('../../advice/check.ts');
+  return entries.map((entry): CheckResult => {
+    if (!entry.ok) return failed(entry);
+    const advice = sizeOrder(entry.order, shop);
+    const checked = toCheck(entry.order, asked).map(([which, cinch]) => checkCinch(cinch, which, advice));
+    return { ok: true, file: entry.file, advice, checked };
+  });
+}
+
+function toCheck(order: Order, asked: CinchAsked | undefined): [Checked['which'], CinchAsked][] {
+  if (asked !== undefined) return [['command line', asked]];
+  const { wants, current } = order;
+  return [
+    ...(wants === undefined ? [] : [['wants', wants] as [Checked['which'], CinchAsked]]),
+    ...(current === undefined ? [] : [['current', current] as [Checked['which'], CinchAsked]]),
+  ];
+}
+
+type Printer = (results: readonly CheckResult[], options: ReportOptions) => Promise<string>;
+
+const printers: Record<Format, Printer> = {
+  table: async (results, options) =>
+    (await import('../../report/check-screen.ts')).checkScreen(results, options),
+  json: async (results) => (await import('../../report/check-json.ts')).checkJson(results),
+  csv: async (results) => (await import('../../report/check-csv.ts')).checkCsv(results),
+  markdown: async (results, options) =>
+    (await import('../../report/check-markdown.ts')).checkMarkdown(results, options),
+};

@@ -1,0 +1,57 @@
+/** `new`: a blank order to fill in. */
+import type { Command } from 'commander';
+import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
+import type { CliIo } from '../io.ts';
+import type { Session } from '../program.ts';
+import { systemCode, writing } from '../system-error.ts';
+
+interface NewOptions {
+  force?: true;
+}
+
+const examples = `
+Examples:
+  cinchwright new                     print a blank order
+  cinchwright new order.yaml          write one to fill in
+  cinchwright new order.yaml --force  start it afresh`;
+
+/** Adds the command. */
+export function addNew(program: Command, session: Session): void {
+  program
+    .command('new')
+    .summary('start an order: a blank one, with notes')
+    .description('Prints a blank order with notes on every line, or writes it to a file.')
+    .argument('[file]', 'the file to write; without one the order is printed')
+    .option('--force', 'write over a file that exists')
+    .addHelpText('after', examples)
+    .action(async (file: string | undefined, options: NewOptions) => {
+      session.code = await startOrder(file, options, session.io);
+    });
+}
+
+async function startOrder(file: string | undefined, options: NewOptions, io: CliIo): Promise<ExitCode> {
+  const { blankOrder } = await import('../../order/blank.ts');
+  if (file === '') throw new CliFault('the file name is empty');
+  if (file === undefined || file === '-') {
+    io.stdout(blankOrder());
+    return exit.good;
+  }
+  const name = printable(file);
+  writing(file, () => {
+    if (options.force === true) io.replaceFile(file, blankOrder());
+    else createOnly(file, blankOrder(), io);
+  });
+  io.stderr(`wrote ${name}: fill it in, then run: cinchwright size ${name}\n`);
+  return exit.good;
+}
+
+function createOnly(file: string, text: string, io: CliIo): void {
+  try {
+    io.createFile(file, text);
+  } catch (error) {
+    if (systemCode(error) !== 'EEXIST') throw error;
+    throw new CliFault(`${printable(file)} exists already: nothing was written`, {
+      hint: 'Choose another name, or add --force to start it afresh.',
+    });
+  }
+}

@@ -1,0 +1,37 @@
+/** `schema`: what order files and shop files may hold, for editors that complete and check while typing. */
+import { Argument, type Command } from 'commander';
+import { exit, type ExitCode } from '../fault.ts';
+import type { CliIo } from '../io.ts';
+import { word } from '../options.ts';
+import type { Session } from '../program.ts';
+
+const kinds = ['order', 'shop'] as const;
+type Kind = (typeof kinds)[number];
+
+const examples = `
+Examples:
+  cinchwright schema order > order.schema.json
+  cinchwright schema shop > shop.schema.json
+
+Many editors check an order while it is typed when this is its first line:
+  # yaml-language-server: $schema=order.schema.json`;
+
+/** Adds the command. */
+export function addSchema(program: Command, session: Session): void {
+  program
+    .command('schema')
+    .summary('print the JSON Schema of an order file or the shop file')
+    .description('Prints the JSON Schema of an order file or of the shop file, for editors.')
+    .addArgument(new Argument('<kind>', kinds.join(' or ')).argParser(word('schema', kinds)))
+    .addHelpText('after', examples)
+    .action(async (kind: Kind) => {
+      session.code = await printSchema(kind, session.io);
+    });
+}
+
+async function printSchema(kind: Kind, io: CliIo): Promise<ExitCode> {
+  const { orderJsonSchema, shopJsonSchema } = await import('../../order/json-schema.ts');
+  const schema = kind === 'order' ? orderJsonSchema() : shopJsonSchema();
+  io.stdout(`${JSON.stringify(schema, null, 2)}\n`);
+  return exit.good;
+}

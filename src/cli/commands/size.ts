@@ -1,0 +1,150 @@
+/** `size`: which cinches suit each order, best first, with reasons. */
+import { Option, type Command } from 'commander';
+import type { Advice } from '../../advice/advice.ts';
+import type { Simulated } from '../../advice/simulate.ts';
+import type { Shop } from '../../order/types.ts';
+import type { Format, ReportOptions, SizeResult } from '../../report/types.ts';
+import { emit, guardInputs } from '../emit.ts';
+import { CliFault, exit, type ExitCode } from '../fault.ts';
+import { failed, namesOf, readEntries, type Entry } from '../input.ts';
+import type { CliIo } from '../io.ts';
+import { formatOption, outOption, shopOption, unitsOption, whole } from '../options.ts';
+import { tellFaults } from '../problems.ts';
+import type { Session } from '../program.ts';
+import { colorFor, reportOptions } from '../screen.ts';
+import { shopOf } from '../shop.ts';
+
+const usualDraws = 20_000;
+const mostDraws = 1_000_000;
+const mostSimulated = 10;
+
+interface SizeOptions {
+  top: number;
+  why?: true;
+  all?: true;
+  format: Format;
+  units: 'in' | 'cm';
+  shop?: string;
+  simulate?: number | true;
+  seed?: number;
+  out?: string;
+  color: boolean;
+}
+
+const examples = `
+Files are order files; "-" or nothing reads standard input. A file may hold
+several orders.
+
+Examples:
+  cinchwright size order.yaml
+  cinchwright size order.yaml --why --units cm
+  cinchwright size *.yaml --format csv --out sizes.csv
+  cinchwright size order.yaml --simulate=50000 --seed 7
+  cinchwright size --top 1 < order.yaml`;
+
+/** Adds the command. */
+export function addSize(program: Command, session: Session): void {
+  program
+    .command('size')
+    .summary('rank the cinches that suit each order')
+    .description('Ranks the cinches that suit each order and says why the first is first.')
+    .argument('[files...]', 'order files')
+    .addOption(
+      new Option('--top <n>', 'how many to show (JSON and CSV give all)')
+        .default(3)
+        .argParser(whole('--top', 1, 999)),
+    )
+    .option('--why', 'show every judgement and how the numbers were found')
+    .option('--all', 'show every cinch that passes, and all that do not')
+    .addOption(formatOption())
+    .addOption(unitsOption())
+    .addOption(shopOption())
+    .addOption(simulateOption())
+    .addOption(
+      new Option('--seed <n>', 'start of the random numbers of --simulate (default: 1)').argParser(
+        whole('--seed', 0, 999_999_999),
+      ),
+    )
+    .addOption(outOption())
+    .addHelpText('after', examples)
+    .action(async (files: string[], _: unknown, command: Command) => {
+      session.code = await size(files, command.optsWithGlobals(), session.io);
+    });
+}
+
+function simulateOption(): Option {
+  const read = whole('--simulate', 100, mostDraws);
+  return new Option(
+    '--simulate [draws]',
+    `check how sure it is by random draws (${String(usualDraws)} if not said)`,
+  ).argParser((text: string): number => {
+    if (/^\d+$/.test(text)) return read(text);
+    // The parser takes the next word for the number, and often it is the file.
+    throw new CliFault(`--simulate takes a number of draws, not "${text}"`, {
+      hint: `Put the files first, or write --simulate=${String(usualDraws)}.`,
+    });
+  });
+}
+
+async function size(files: readonly string[], options: SizeOptions, io: CliIo): Promise<ExitCode> {
+  if (options.seed !== undefined && options.simulate === undefined) {
+    throw new CliFault('--seed goes with --simulate: nothing else is drawn at random');
+  }
+  const names = namesOf(files, io, 'size');
+  guardInputs(options.out, [...names, options.shop], io);
+  const errorColor = colorFor(io, options.color, 'stderr');
+  const shop = await shopOf(options.shop, io, errorColor);
+  const entries = await readEntries(names, io);
+  const results = await sizeAll(entries, shop, options);
+  // On the screen the messages say all there is to say about orders that could not be read.
+  if (options.format !== 'table' || results.some(({ ok }) => ok)) {
+    emit(await printers[options.format](results, reportOptions(options, io)), options.out, io);
+  }
+  const told = await tellFaults(entries, io, errorColor);
+  if (told !== exit.good) return told;
+  return results.some((result) => result.ok && result.advice.specs.length === 0) ? exit.noSpec : exit.good;
+}
+
+async function sizeAll(entries: readonly Entry[], shop: Shop, options: SizeOptions): Promise<SizeResult[]> {
+  const { sizeOrder } = await import('../../index.ts');
+  const { checkCinch } = await import('../../advice/check.ts');
+  const results: SizeResult[] = [];
+  for (const entry of entries) {
+    if (!entry.ok) {
+      results.push(failed(entry));
+      continue;
+    }
+    const advice = sizeOrder(entry.order, shop);
+    const { wants } = entry.order;
+    results.push({
+      ok: true,
+      file: entry.file,
+      advice,
+      wants: wants === undefined ? undefined : checkCinch(wants, 'wants', advice),
+      simulated: await simulatedFor(advice, options),
+    });
+  }
+  return results;
+}
+
+async function simulatedFor(advice: Advice, options: SizeOptions): Promise<readonly Simulated[] | undefined> {
+  const { simulate, seed = 1, top, all, format } = options;
+  if (simulate === undefined) return undefined;
+  const { simulateClearance } = await import('../../advice/simulate.ts');
+  const shown = format === 'json' || all === true ? mostSimulated : Math.min(top, mostSimulated);
+  const draws = simulate === true ? usualDraws : simulate;
+  return advice.specs
+    .slice(0, shown)
+    .map(({ candidate }) => simulateClearance(candidate, advice.facts, { draws, seed }));
+}
+
+type Printer = (results: readonly SizeResult[], options: ReportOptions) => Promise<string>;
+
+const printers: Record<Format, Printer> = {
+  table: async (results, options) =>
+    (await import('../../report/size-screen.ts')).sizeScreen(results, options),
+  json: async (results) => (await import('../../report/size-json.ts')).sizeJson(results),
+  csv: async (results) => (await import('../../report/size-csv.ts')).sizeCsv(results),
+  markdown: async (results, options) =>
+    (await import('../../report/size-markdown.ts')).sizeMarkdown(results, options),
+};

@@ -1,0 +1,32 @@
+/** Results go to standard output, or into a file whole. */
+import path from 'node:path';
+import { CliFault, printable } from './fault.ts';
+import type { CliIo } from './io.ts';
+import { writing } from './system-error.ts';
+
+/** Prints, or writes to the file of --out. */
+export function emit(text: string, out: string | undefined, io: CliIo): void {
+  if (out === undefined || out === '-') {
+    if (text !== '') io.stdout(text);
+    return;
+  }
+  writing(out, () => {
+    io.replaceFile(out, text);
+  });
+  io.stderr(`wrote ${printable(out)}\n`);
+}
+
+/** A slip of the fingers must not replace an order by its own result. */
+export function guardInputs(
+  out: string | undefined,
+  inputs: readonly (string | undefined)[],
+  io: CliIo,
+): void {
+  if (out === '') throw new CliFault('--out needs the name of a file');
+  if (out === undefined) return;
+  const target = path.resolve(io.cwd, out);
+  const same = inputs.find(
+    (name) => name !== undefined && name !== '-' && path.resolve(io.cwd, name) === target,
+  );
+  if (same !== undefined) throw new CliFault(`--out would write over ${printable(same)}, which is read`);
+}

@@ -1,0 +1,101 @@
+/** Reading and writing files on the disk, never leaving half a file behind. */
+import fs from 'node:fs';
+import path from 'node:path';
+import { systemCode } from './system-error.ts';
+
+/** A file's bytes, at most one more than the limit, so that a caller sees that it is longer. Pipes and devices are read too. */
+export function readUpTo(file: string, limit: number): Buffer {
+  const handle = fs.openSync(file, 'r');
+  try {
+    return readHandle(handle, limit);
+  } finally {
+    fs.closeSync(handle);
+  }
+}
+
+/** All that comes from an open file, at most one byte more than the limit. */
+export function readHandle(handle: number, limit: number): Buffer {
+  const parts: Buffer[] = [];
+  let length = 0;
+  while (length <= limit) {
+    const part = Buffer.allocUnsafe(Math.min(65_536, limit + 1 - length));
+    const read = readPart(handle, part);
+    if (read === 0) break;
+    parts.push(part.subarray(0, read));
+    length += read;
+  }
+  return parts.length === 1 ? (parts[0] as Buffer) : Buffer.concat(parts);
+}
+
+function readPart(handle: number, part: Buffer): number {
+  for (;;) {
+    try {
+      return fs.readSync(handle, part);
+    } catch (error) {
+      const code = systemCode(error);
+      if (code === 'EOF') return 0; // Windows says so at the end of a pipe
+      if (code !== 'EAGAIN') throw error;
+      pause();
+    }
+  }
+}
+
+/** Writes all of a text to an open file, waiting for a slow reader on the other end. */
+export function writeHandle(handle: number, text: string): void {
+  const bytes = Buffer.from(text, 'utf8');
+  let done = 0;
+  while (done < bytes.length) {
+    try {
+      done += fs.writeSync(handle, bytes, done);
+    } catch (error) {
+      if (systemCode(error) !== 'EAGAIN') throw error;
+      pause();
+    }
+  }
+}
+
+/** A pipe that is full or empty for now: give the other end a moment. */
+function pause(): void {
+  Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 2);
+}
+
+/**
+ * Puts a whole file in place at once: written beside, then renamed, so that a reader sees the old file or the new one. What is no
+ * plain file (a pipe, /dev/stdout) is written into as it is; a link stays and the file behind it is replaced.
+ */
+export function replaceFile(named: string, text: string): void {
+  const old = fs.statSync(named, { throwIfNoEntry: false });
+  if (old !== undefined && !old.isFile()) {
+    fs.writeFileSync(named, text);
+    return;
+  }
+  const target = old === undefined ? named : fs.realpathSync(named);
+  // Beside would work in a directory that may be written to even when the file may not.
+  if (old !== undefined) fs.accessSync(target, fs.constants.W_OK);
+  const beside = path.join(path.dirname(target), `.${path.basename(target)}.${String(process.pid)}.part`);
+  try {
+    writeNew(beside, text, old?.mode);
+    fs.renameSync(beside, target);
+  } catch (error) {
+    fs.rmSync(beside, { force: true });
+    throw error;
+  }
+}
+
+/** Writes a file that must not exist yet; a write that fails half-way leaves none. */
+export function createFile(file: string, text: string): void {
+  writeNew(file, text);
+}
+
+function writeNew(file: string, text: string, mode = 0o666): void {
+  const handle = fs.openSync(file, 'wx', mode & 0o777);
+  try {
+    writeHandle(handle, text);
+    fs.fsyncSync(handle);
+  } catch (error) {
+    fs.rmSync(file, { force: true });
+    throw error;
+  } finally {
+    fs.closeSync(handle);
+  }
+}

@@ -1,0 +1,80 @@
+/** Order files, and standard input, become orders; what cannot be read stays apart and hinders no other. */
+import type { Problem } from '../order/problem.ts';
+import type { OrderRead } from '../order/read-orders.ts';
+import { CliFault, printable } from './fault.ts';
+import type { CliIo } from './io.ts';
+import { systemCode, systemWords } from './system-error.ts';
+import { mostBytes, textOf, type TextRead } from './text-file.ts';
+
+/** An order as read, or the problems that kept it from being read; `unreadable` when the file itself could not be. */
+export type Entry = OrderRead & { readonly unreadable?: string | undefined };
+
+interface Failed {
+  readonly ok: false;
+  readonly file: string;
+  readonly order: string | undefined;
+  readonly problems: readonly Problem[];
+}
+
+const standardInput = 'standard input';
+
+/** The files named, or standard input when none is and something is piped in. Errors: nothing to read from, an empty name. */
+export function namesOf(files: readonly string[], io: CliIo, command: string): readonly string[] {
+  if (files.includes(''))
+    throw new CliFault('a file name is empty', { hint: 'Check the quotes on the command line.' });
+  if (files.length > 0) return files;
+  if (!io.stdinIsTerminal) return ['-'];
+  throw new CliFault('name at least one order file, or "-" to type an order in', {
+    hint: `For example: cinchwright ${command} order.yaml. To start an order: cinchwright new order.yaml`,
+  });
+}
+
+/** All orders of all files, in the order in which they were named. */
+export async function readEntries(names: readonly string[], io: CliIo): Promise<Entry[]> {
+  const { readOrders } = await import('../order/read-orders.ts');
+  let piped: TextRead | undefined; // standard input gives its bytes only once
+  const entries: Entry[] = [];
+  for (const name of names) {
+    const read = name === '-' ? (piped ??= await readText('-', io)) : await readText(name, io);
+    const file = fileLabel(name);
+    if (read.ok) entries.push(...readOrders(read.text, file));
+    else entries.push(unreadable(file, read));
+  }
+  return entries;
+}
+
+/** A file's name as messages give it. */
+export const fileLabel = (name: string): string => (name === '-' ? standardInput : name);
+
+/** Text of a file, or of standard input for "-", or why there is none. */
+export async function readText(name: string, io: CliIo): Promise<TextRead> {
+  try {
+    return textOf(name === '-' ? await io.stdin(mostBytes) : io.readFile(name, mostBytes));
+  } catch (error) {
+    const why = systemWords(error);
+    if (why === undefined) throw error;
+    const inside = `${printable(name).replace(/\/+$/, '')}/*.yaml`;
+    const more = systemCode(error) === 'EISDIR' ? `; name the files in it, such as ${inside}` : '';
+    return { ok: false, line: 1, why: `${why}${more}` };
+  }
+}
+
+/** What printers are handed of an order that could not be read. */
+export const failed = ({ file, order, problems }: Entry & { ok: false }): Failed => ({
+  ok: false,
+  file,
+  order,
+  problems,
+});
+
+function unreadable(file: string, { why, line }: TextRead & { ok: false }): Entry {
+  const problem: Problem = {
+    file,
+    line,
+    column: 1,
+    path: '',
+    expected: 'a file that can be read',
+    hint: why,
+  };
+  return { ok: false, file, line, problems: [problem], unreadable: why };
+}

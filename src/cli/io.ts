@@ -1,0 +1,22 @@
+/** Everything the program asks of the machine it runs on, so that tests can hand it another one. */
+
+export interface CliIo {
+  /** All of standard input, or an error of the system; reads at most one byte more than the limit. */
+  readonly stdin: (limit: number) => Promise<Buffer>;
+  readonly stdinIsTerminal: boolean;
+  readonly stdout: (text: string) => void;
+  readonly stderr: (text: string) => void;
+  readonly stdoutIsTerminal: boolean;
+  readonly stderrIsTerminal: boolean;
+  /** Width of the terminal; undefined when there is none. */
+  readonly columns: number | undefined;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  /** Directory that relative file names start from. */
+  readonly cwd: string;
+  /** A file's bytes, at most one more than the limit. Throws the system's error. */
+  readonly readFile: (path: string, limit: number) => Buffer;
+  /** Puts a whole file in place at once, over an older one if there is one. Throws the system's error. */
+  readonly replaceFile: (path: string, text: string) => void;
+  /** Writes a file that must not exist yet. Throws the system's error. */
+  readonly createFile: (path: string, text: string) => void;
+}

@@ -1,0 +1,79 @@
+/** The real machine: standard streams, files, environment. */
+import fs from 'node:fs';
+import path from 'node:path';
+import { createFile, readHandle, readUpTo, replaceFile, writeHandle } from './files.ts';
+import type { CliIo } from './io.ts';
+import { systemCode } from './system-error.ts';
+
+/** Thrown when the reader of our output has gone ("| head"): there is nothing left to do, and nothing to complain about. */
+export class ReaderGone extends Error {}
+
+const STDIN = 0;
+const STDOUT = 1;
+const STDERR = 2;
+
+/**
+ * The machine this process runs on. Streams are written through their file numbers, since loading Node's stream objects costs some
+ * milliseconds that a one-line answer does not need; for the same reason terminals are looked at only when somebody asks.
+ */
+export function thisMachine(): CliIo {
+  const here = process.cwd();
+  const at = (name: string): string => path.resolve(here, name);
+  return {
+    stdin: (limit) => Promise.resolve(readHandle(STDIN, limit)),
+    stdout: (text) => {
+      put(STDOUT, text);
+    },
+    stderr: (text) => {
+      put(STDERR, text);
+    },
+    get stdinIsTerminal() {
+      return isTerminal(STDIN);
+    },
+    get stdoutIsTerminal() {
+      return isTerminal(STDOUT);
+    },
+    get stderrIsTerminal() {
+      return isTerminal(STDERR);
+    },
+    get columns() {
+      return isTerminal(STDOUT) ? process.stdout.columns : undefined;
+    },
+    env: process.env,
+    cwd: here,
+    readFile: (name, limit) => readUpTo(at(name), limit),
+    replaceFile: (name, text) => {
+      replaceFile(at(name), text);
+    },
+    createFile: (name, text) => {
+      createFile(at(name), text);
+    },
+  };
+}
+
+/**
+ * Only a device can be a terminal, and the null device, where scripts send what they do not want, is none: both are asked first,
+ * because the module that knows for sure loads slowly.
+ */
+function isTerminal(handle: number): boolean {
+  try {
+    const stat = fs.fstatSync(handle);
+    if (!stat.isCharacterDevice() || stat.rdev === fs.statSync('/dev/null', { throwIfNoEntry: false })?.rdev)
+      return false;
+    return process.getBuiltinModule('node:tty').isatty(handle);
+  } catch {
+    return false; // the stream is closed
+  }
+}
+
+function put(stream: number, text: string): void {
+  try {
+    writeHandle(stream, text);
+  } catch (error) {
+    const code = systemCode(error);
+    if (code === 'EPIPE' || code === 'EOF') throw new ReaderGone();
+    // Nobody can be told that standard error is closed.
+    if (stream === STDERR) return;
+    throw error;
+  }
+}

@@ -1,0 +1,47 @@
+/** Options that several commands share, and how their values are read. */
+import { Option } from 'commander';
+import { nearestWord } from '../units/nearest.ts';
+import { CliFault, didYouMean, printable } from './fault.ts';
+
+export const formats = ['table', 'json', 'markdown', 'csv'] as const;
+export const unitNames = ['in', 'cm'] as const;
+
+/** A reader for one of a few words. */
+export function word<const W extends string>(option: string, words: readonly W[]): (text: string) => W {
+  return (text) => {
+    const found = words.find((entry) => entry === text);
+    if (found !== undefined) return found;
+    const takes = `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`;
+    const hint = didYouMean(nearestWord(text, words));
+    throw new CliFault(`${option} takes ${takes}, not "${printable(text)}"`, { hint });
+  };
+}
+
+/** A reader for a whole number within bounds. */
+export function whole(option: string, min: number, max: number): (text: string) => number {
+  return (text) => {
+    const value = /^\d{1,9}$/.test(text) ? Number(text) : NaN;
+    if (value >= min && value <= max) return value;
+    const takes = `${option} takes a whole number from ${String(min)} to ${String(max)}`;
+    throw new CliFault(`${takes}, not "${printable(text)}"`);
+  };
+}
+
+/** --format, table by default. */
+export const formatOption = (): Option =>
+  new Option('--format <name>', `print as ${formats.join(', ')}`)
+    .default('table', 'table')
+    .argParser(word('--format', formats));
+
+/** --units, inches by default; they change what is printed, never what is read. */
+export const unitsOption = (): Option =>
+  new Option('--units <name>', 'print lengths in in or cm (JSON and CSV are always inches)')
+    .default('in', 'in')
+    .argParser(word('--units', unitNames));
+
+/** --shop, the built-in one by default. */
+export const shopOption = (): Option =>
+  new Option('--shop <file>', 'shop file with stock, house rules and model (default: the built-in shop)');
+
+/** --out. */
+export const outOption = (): Option => new Option('--out <file>', 'write to a file instead of the screen');

@@ -1,0 +1,28 @@
+/** Problems of files are told on standard error, all of them. */
+import type { Problem } from '../order/problem.ts';
+import { exit, printable, type ExitCode } from './fault.ts';
+import type { Entry } from './input.ts';
+import type { CliIo } from './io.ts';
+import { widthFor } from './screen.ts';
+
+/** Prints located problems. */
+export async function problemsOnStderr(
+  problems: readonly Problem[],
+  io: CliIo,
+  color: boolean,
+): Promise<void> {
+  const { problemsText } = await import('../report/problems.ts');
+  io.stderr(problemsText(problems, { color, width: widthFor(io) }));
+}
+
+/** Tells every fault of the inputs, and the code they make the program end with. */
+export async function tellFaults(entries: readonly Entry[], io: CliIo, color: boolean): Promise<ExitCode> {
+  let code: ExitCode = exit.good;
+  for (const entry of entries) {
+    if (entry.ok) continue;
+    code = exit.input;
+    if (entry.unreadable === undefined) await problemsOnStderr(entry.problems, io, color);
+    else io.stderr(`cinchwright: cannot read ${printable(entry.file)}: ${entry.unreadable}\n`);
+  }
+  return code;
+}

@@ -1,0 +1,66 @@
+/** The commands and what the program says about itself. */
+import { Command } from 'commander';
+import { addCheck } from './commands/check.ts';
+import { addHelp } from './commands/help.ts';
+import { addNew } from './commands/new.ts';
+import { addRules } from './commands/rules.ts';
+import { addSchema } from './commands/schema.ts';
+import { addSize } from './commands/size.ts';
+import type { ExitCode } from './fault.ts';
+import type { CliIo } from './io.ts';
+import { widthFor } from './screen.ts';
+import { version } from './version.ts';
+
+/** One run: the machine, and the exit code as far as it is known. */
+export interface Session {
+  readonly io: CliIo;
+  code: ExitCode;
+}
+
+const adders = [addSize, addCheck, addRules, addNew, addSchema, addHelp];
+
+export const commandNames: readonly string[] = ['size', 'check', 'rules', 'new', 'schema', 'help'];
+
+const after = `
+Exit codes:
+  0  all good
+  1  at least one order has no spec that passes its hard rules,
+     or a cinch that was checked does not pass
+  2  the command line is wrong
+  3  an input file cannot be read or is invalid (the rest are still done)
+
+Examples:
+  cinchwright new order.yaml          start an order
+  cinchwright size order.yaml         which cinch, and why
+  cinchwright check order.yaml        judge the cinch in use or asked for
+  cinchwright size --help             everything "size" can do`;
+
+/** The whole command line, ready to parse; what it prints goes to the session's machine. */
+export function buildProgram(session: Session): Command {
+  const { io } = session;
+  const program = new Command('cinchwright')
+    .description('Finds the mohair cinch that suits a horse, a saddle and the work, from an order file.')
+    .version(version, '-v, --version', 'print the version')
+    .option('--no-color', 'print without colors')
+    .helpOption('-h, --help', 'show this help')
+    .usage('<command> [options]')
+    .helpCommand(false)
+    .addHelpText('after', after)
+    .configureHelp({
+      showGlobalOptions: true,
+      subcommandTerm: (command) =>
+        `${command.name()} ${command.usage().replace(/^\[options\] ?/, '')}`.trim(),
+    })
+    .configureOutput({
+      writeOut: io.stdout,
+      writeErr: io.stderr,
+      getOutHelpWidth: () => widthFor(io),
+      getErrHelpWidth: () => widthFor(io),
+      getOutHasColors: () => false,
+      getErrHasColors: () => false,
+      outputError: () => undefined, // said in one place for all: run.ts
+    })
+    .exitOverride();
+  for (const add of adders) add(program, session);
+  return program;
+}

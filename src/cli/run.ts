@@ -1,0 +1,41 @@
+/** One run of the program: arguments in, exit code out; every error ends here and becomes words. */
+import { CommanderError } from 'commander';
+import { CliFault, exit, printable, type ExitCode } from './fault.ts';
+import type { CliIo } from './io.ts';
+import { ReaderGone } from './machine.ts';
+import { usageFault } from './usage-fault.ts';
+import { buildProgram, type Session } from './program.ts';
+import { systemWords } from './system-error.ts';
+import { version } from './version.ts';
+
+/** Runs the command line and returns its exit code. Never throws, whatever happens. */
+export async function runCli(argv: readonly string[], io: CliIo): Promise<ExitCode> {
+  const session: Session = { io, code: exit.good };
+  try {
+    await buildProgram(session).parseAsync(argv, { from: 'user' });
+    return session.code;
+  } catch (error) {
+    return report(error, argv, io);
+  }
+}
+
+function report(error: unknown, argv: readonly string[], io: CliIo): ExitCode {
+  if (error instanceof ReaderGone) return exit.good;
+  if (error instanceof CommanderError && error.exitCode === 0) return exit.good; // help and version were printed
+  const fault = error instanceof CommanderError ? usageFault(error, argv) : error;
+  try {
+    io.stderr(`cinchwright: ${words(fault)}\n`);
+  } catch {
+    // Nobody is listening any more; the exit code still tells.
+  }
+  return fault instanceof CliFault ? fault.code : exit.input;
+}
+
+function words(error: unknown): string {
+  if (error instanceof CliFault)
+    return error.hint === undefined ? error.message : `${error.message}\n${error.hint}`;
+  const system = systemWords(error);
+  if (system !== undefined) return `cannot go on: ${system}`;
+  const what = printable(error instanceof Error ? error.message : String(error)).slice(0, 200);
+  return `something is wrong in the program itself (${what}); please report this, with the order file and the version: ${version}`;
+}

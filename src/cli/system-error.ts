@@ -1,0 +1,40 @@
+/** The system's errors about files, in plain words. */
+import { CliFault, exit, printable } from './fault.ts';
+
+const words: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  ENOTDIR: 'there is no such file: a part of the path is not a directory',
+  EACCES: 'not allowed',
+  EPERM: 'not allowed',
+  EISDIR: 'it is a directory',
+  ENAMETOOLONG: 'the name is too long',
+  ELOOP: 'the links lead in a circle',
+  ENOSPC: 'the disk is full',
+  EROFS: 'the disk is read-only',
+  EMFILE: 'too many files are open',
+  EEXIST: 'it exists already',
+  EIO: 'the disk reports an error',
+};
+
+/** Code of a system error ("ENOENT"); undefined for any other error. */
+export function systemCode(error: unknown): string | undefined {
+  if (!(error instanceof Error) || !('code' in error) || !('syscall' in error)) return undefined;
+  return typeof error.code === 'string' ? error.code : undefined;
+}
+
+/** Why the system refused, or undefined when the error is not the system's and so a fault of our own. */
+export function systemWords(error: unknown): string | undefined {
+  const code = systemCode(error);
+  return code === undefined ? undefined : (words[code] ?? `the system says ${code}`);
+}
+
+/** Runs an act of writing; a refusal of the system becomes a fault that names the file. */
+export function writing(path: string, act: () => void): void {
+  try {
+    act();
+  } catch (error) {
+    const why = systemCode(error) === 'ENOENT' ? 'there is no such directory' : systemWords(error);
+    if (why === undefined) throw error;
+    throw new CliFault(`cannot write ${printable(path)}: ${why}`, { code: exit.input });
+  }
+}
