@@ -1,0 +1,61 @@
+/** Runs the program in the process of the tests, on a machine made of strings and a real directory. */
+import path from 'node:path';
+import { createFile, readUpTo, replaceFile } from '../../src/cli/files.ts';
+import type { CliIo } from '../../src/cli/io.ts';
+import { runCli } from '../../src/cli/run.ts';
+
+export interface Machine {
+  /** What is piped in; a terminal with nobody typing when left out. */
+  readonly stdin?: string | Buffer;
+  readonly env?: Readonly<Record<string, string>>;
+  readonly cwd?: string;
+  /** Columns of a terminal to print to; a pipe when left out. */
+  readonly columns?: number;
+  /** Anything else the machine should do otherwise. */
+  readonly io?: Partial<CliIo>;
+}
+
+export interface Ran {
+  readonly code: number;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+export const repo = new URL('../..', import.meta.url).pathname;
+
+/** Exit code and output of one command line. */
+export async function run(args: readonly string[], machine: Machine = {}): Promise<Ran> {
+  let stdout = '';
+  let stderr = '';
+  const code = await runCli(args, {
+    ...machineOf(machine),
+    stdout: (text) => {
+      stdout += text;
+    },
+    stderr: (text) => {
+      stderr += text;
+    },
+    ...machine.io,
+  });
+  return { code, stdout, stderr };
+}
+
+function machineOf({ stdin, env = {}, cwd = repo, columns }: Machine): Omit<CliIo, 'stdout' | 'stderr'> {
+  const at = (name: string): string => path.resolve(cwd, name);
+  return {
+    stdin: (limit) => Promise.resolve(Buffer.from(stdin ?? '').subarray(0, limit + 1)),
+    stdinIsTerminal: stdin === undefined,
+    stdoutIsTerminal: columns !== undefined,
+    stderrIsTerminal: columns !== undefined,
+    columns,
+    env,
+    cwd,
+    readFile: (name, limit) => readUpTo(at(name), limit),
+    replaceFile: (name, text) => {
+      replaceFile(at(name), text);
+    },
+    createFile: (name, text) => {
+      createFile(at(name), text);
+    },
+  };
+}

@@ -1,0 +1,72 @@
+/** `check` at its edges: what is judged, and the exit code that follows. */
+import { describe, expect, test } from 'vitest';
+import { run } from '../support/run-cli.ts';
+
+const order = (rest: string): string =>
+  `order: 7\nhorse: { heart-girth: 73 in }\nsaddle: { rigging: 7/8 }\n${rest}`;
+const fine = '{ style: straight, strands: 17, length: 32 in }';
+const wide = '{ style: straight, strands: 31, length: 32 in }';
+
+interface Results {
+  results: { checked?: { which: string; passes: boolean }[] }[];
+}
+
+async function check(
+  stdin: string,
+  ...options: string[]
+): Promise<{ code: number; which: string[]; stderr: string }> {
+  const { code, stdout, stderr } = await run(['check', '--format', 'json', ...options], { stdin });
+  const { results } = stdout === '' ? { results: [] } : (JSON.parse(stdout) as Results);
+  const which = results.flatMap(({ checked = [] }) =>
+    checked.map((one) => `${one.which} ${String(one.passes)}`),
+  );
+  return { code, which, stderr };
+}
+
+describe('what is judged', () => {
+  test.each([
+    ['a wish that passes', `wants: ${fine}\n`, [], 0, ['wants true']],
+    ['a wish that does not', `wants: ${wide}\n`, [], 1, ['wants false']],
+    ['both', `wants: ${fine}\ncurrent: ${wide}\n`, [], 1, ['wants true', 'current false']],
+    ['the command line instead', `wants: ${wide}\n`, ['--strands', '17'], 0, ['command line true']],
+    ['only a length', '', ['--length', '81 cm'], 0, ['command line true']],
+    ['a buckle by its name', '', ['--buckle', 'plain 3', '--strands', '17'], 0, ['command line true']],
+  ])('%s', async (...[, rest, options, code, which]) => {
+    expect(await check(order(rest), ...options)).toEqual({ code, which, stderr: '' });
+  });
+});
+
+test('orders with nothing to judge are named; without any other it is an error', async () => {
+  const some = await check(`${order(`wants: ${fine}\n`)}---\n${order('').replace('7', 'bare')}`);
+  expect(some.code).toBe(0);
+  expect(some.stderr).toBe(
+    'cinchwright: nothing to check: order bare names no cinch under "wants" or "current"\n',
+  );
+  const none = await check(order(''));
+  expect(none.code).toBe(2);
+  expect(none.which).toEqual([]);
+});
+
+test('an order that cannot be read counts for more than one with nothing to judge', async () => {
+  const ran = await check(`${order('')}---\norder: broken\n`);
+  expect(ran.code).toBe(3);
+  expect(ran.stderr).toContain('nothing to check');
+});
+
+describe('parts on the command line that are wrong', () => {
+  test.each([
+    [['--strands', '18'], /odd whole number.*"18"\nCounts are odd/],
+    [['--strands', '47'], /odd whole number from 5 to 45, not "47"\n$/],
+    [['--style', 'flare'], /--style takes straight, high-flare or low-flare, not "flare"/],
+    [['--length', '32'], /with the unit, such as "32 in", not "32"\nA number alone does not say its unit/],
+    [['--length', '32 cm'], /--length takes 16 in to 44 in/],
+    [['--length', '81,5 cm'], /Did you mean "81.5 cm"\?/],
+    [['--length', ''], /--length takes/],
+    [['--buckle', 'plain3'], /no buckle called "plain3"\nDid you mean "plain 3"\?/],
+    [['--buckle', 'silver concho'], /no buckle called "silver concho"\nIt has: /],
+  ])('%j', async (options, message) => {
+    const ran = await check(order(''), ...options);
+    expect(ran.code).toBe(2);
+    expect(ran.stderr).toMatch(message);
+  });
+});
