@@ -1,5 +1,6 @@
 /** The screen as a page of lines: headings, paragraphs, marked items, none wider than the page. */
 import type { Judgement } from '../rules/rule.ts';
+import { visible } from './clean.ts';
 import { penFor, type Pen } from './pen.ts';
 import { wrap, type Indent, type Units } from './text.ts';
 import type { ReportOptions } from './types.ts';
@@ -24,7 +25,7 @@ export const pageFor = ({ color, units, width }: Pick<ReportOptions, 'color' | '
 
 /** The title of an order over a line as long as the page. */
 export const title = ({ pen, width }: Page, text: string): string[] => [
-  pen.strong(fit(text, width)),
+  pen.strong(fit(visible(text), width)),
   pen.quiet('-'.repeat(width)),
 ];
 
@@ -61,7 +62,8 @@ export function markOf(judgement: Judgement, { pen }: Page, indent = 5): Mark {
 }
 
 /** Two texts on one line, the second at the right edge; on two lines where they do not fit. */
-export function bothEnds({ width }: Page, left: string, right: string): string[] {
+export function bothEnds({ width }: Page, first: string, second: string): string[] {
+  const [left, right] = [visible(first), visible(second)];
   const gap = width - columns(left) - columns(right);
   if (gap < 2) return [...wrap(left, width), ...wrap(right, width, 5)];
   return [padRight(left, width - columns(right)) + right];

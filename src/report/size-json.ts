@@ -8,6 +8,7 @@ import type { Assumption } from '../facts/estimate.ts';
 import type { Advice } from '../advice/advice.ts';
 import type { Candidate, Clearance } from '../fit/candidate.ts';
 import type { Problem } from '../order/problem.ts';
+import { becauseOnly } from './about-specs.ts';
 import { impossibleText, refusedText } from './about-rest.ts';
 import { jsonText, rounded } from './json.ts';
 import { phraseText } from './text.ts';
@@ -63,9 +64,7 @@ function specValue(spec: RankedSpec, simulated: Simulated | undefined): Record<s
     ...candidateValue(candidate),
     ...(drawn === undefined ? {} : { simulated: drawn }),
     becauseOf:
-      becauseOf === undefined
-        ? null
-        : { criterion: becauseOf.criterion, text: phraseText(becauseOf.words, 'in') },
+      becauseOf === undefined ? null : { criterion: becauseOf.criterion, text: becauseOnly(spec, 'in') },
     findings: findings.map(findingValue),
     run: { inches: rounded(candidate.run), sd: rounded(candidate.runSd) },
     evenLengths: evenLengths.map(({ length, run }) => ({ length: rounded(length), run: rounded(run) })),

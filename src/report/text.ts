@@ -95,7 +95,10 @@ export interface Indent {
   readonly rest: number;
 }
 
-/** Lines of at most `width` columns behind their indent; a word too long for a line is cut. */
+/**
+ * Lines of at most `width` columns behind their indent; a word too long for a line is cut. Whatever text reaches a page comes through
+ * here, so it is made visible here, even when its maker forgot.
+ */
 export function wrap(text: string, width: number, indent: number | Indent = 0): string[] {
   const { first, rest } = typeof indent === 'number' ? { first: indent, rest: indent } : indent;
   const lines: string[] = [];
@@ -105,7 +108,7 @@ export function wrap(text: string, width: number, indent: number | Indent = 0): 
   const end = (done: string): void => {
     lines.push(' '.repeat(before()) + done.replaceAll(GLUE, ' '));
   };
-  for (const word of text.trim().replace(glued, GLUE).split(/ +/)) {
+  for (const word of visible(text).trim().replace(glued, GLUE).split(/ +/)) {
     const joined = line === '' ? word : `${line} ${word}`;
     if (columns(joined) <= room()) {
       line = joined;

@@ -1,0 +1,151 @@
+/** The answers of `check` and `rules`, and problems of files. */
+import { parse } from 'csv-parse/sync';
+import { describe, expect, test } from 'vitest';
+import type { Order } from '../../src/order/types.ts';
+import { standingOf } from '../../src/report/about-check.ts';
+import { checkColumns, checkCsv } from '../../src/report/check-csv.ts';
+import { checkJson, checkSchema } from '../../src/report/check-json.ts';
+import { checkMarkdown } from '../../src/report/check-markdown.ts';
+import { checkScreen } from '../../src/report/check-screen.ts';
+import { problemsText } from '../../src/report/problems.ts';
+import { rulesCsv } from '../../src/report/rules-csv.ts';
+import { rulesJson } from '../../src/report/rules-json.ts';
+import { rulesMarkdown } from '../../src/report/rules-markdown.ts';
+import { rulesScreen } from '../../src/report/rules-screen.ts';
+import type { CheckResult } from '../../src/report/types.ts';
+import { columns } from '../../src/report/width.ts';
+import { rules } from '../../src/rules/registry.ts';
+import { cases, checked, failed, orderWith, plainOptions } from './report-cases.ts';
+
+const widest = (text: string): number => Math.max(...text.split('\n').map(columns));
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
+const wish = (wants: NonNullable<Order['wants']>, rest: Partial<Order> = {}): CheckResult & { ok: true } =>
+  checked({ ...orderWith({ wants, saddle: { ringToRing: 44 } }), ...rest });
+
+describe('check', () => {
+  const gall = checked(cases.gall);
+
+  test('says what was asked, what was filled in, how it stands, why, what would pass, and the causes', () => {
+    const text = oneLine(checkScreen([gall], plainOptions));
+    expect(text).toContain(
+      'What the customer wants Straight, 21 strands (not said, taken from the shop: buckle',
+    );
+    expect(text).toContain('x REFUSED: clears the elbow by only');
+    expect(text).toContain('Nearest the elbow: the front edge of the cinch,');
+    expect(text).toContain('Nearest that passes: straight,');
+    expect(text).toContain('What changes:');
+    expect(text).toContain('Best for this pair:');
+    expect(text).toContain('Elbow gall: this cinch explains it:');
+    expect(text).toContain('Keep in mind');
+  });
+
+  test('names every rule once for each cinch', () => {
+    const text = oneLine(checkScreen([wish({ style: 'straight', strands: 15 })], plainOptions));
+    const verdicts = text.slice(text.indexOf('Rule by rule'), text.indexOf('Keep in mind'));
+    for (const { id } of rules) expect(verdicts).toContain(id.replaceAll('-', ' '));
+  });
+
+  test('no line is wider than the screen', () => {
+    for (const change of [{}, { units: 'cm' }, { why: true }] as const) {
+      expect(widest(checkScreen([gall], { ...plainOptions, ...change }))).toBeLessThanOrEqual(80);
+    }
+  });
+
+  test.each([
+    ['passes', wish({ style: 'straight', strands: 15 })],
+    ['refused', wish({ style: 'straight', strands: 29 })],
+    ['not sure', wish({ style: 'straight', strands: 15 }, { use: undefined })],
+  ])('stands as %s', (standing, result) => {
+    expect(result.checked.map(standingOf)).toEqual([standing]);
+    expect(checkScreen([result], plainOptions)).toContain(`${standing.toUpperCase()}:`);
+  });
+
+  test('a buckle nobody has is refused in words, and its name does nothing', () => {
+    const result = wish({ strands: 17, buckle: 'gold\u001b[2J' });
+    const text = oneLine(checkScreen([result], plainOptions));
+    expect(text).toContain('x REFUSED: the shop file has no buckle called gold\\u{1b}[2J.');
+    expect(text).not.toContain('Rule by rule');
+  });
+
+  test('an order that asks for nothing says so', () => {
+    expect(checkScreen([checked(cases.full)], plainOptions)).toContain('Nothing to check');
+    expect(checkMarkdown([checked(cases.full)], plainOptions)).toContain('Nothing to check');
+  });
+
+  test('json and csv agree', () => {
+    const document = JSON.parse(checkJson([gall, failed])) as {
+      schema: string;
+      results: { order: string; checked: { standing: string; findings: Record<string, unknown>[] }[] }[];
+    };
+    expect(document.schema).toBe(checkSchema);
+    const [read, unread] = document.results;
+    expect(unread).toMatchObject({ order: '99', file: 'bad.yaml', error: { problems: [{ column: 16 }] } });
+    const rows = parse(checkCsv([gall]), { columns: true }) as unknown as Record<string, string>[];
+    expect(rows.map(({ standing, rule, judgement, text }) => ({ standing, rule, judgement, text }))).toEqual(
+      read!.checked.flatMap(({ standing, findings }) =>
+        findings.map(({ rule, judgement, text }) => ({ standing, rule, judgement, text })),
+      ),
+    );
+    expect(rows.map(({ margin }) => (margin === '' ? null : Number(margin)))).toEqual(
+      read!.checked.flatMap(({ findings }) => findings.map(({ margin }) => margin)),
+    );
+    expect(checkColumns.every(({ about }) => about !== '')).toBe(true);
+    expect(parse(checkCsv([failed]), { columns: true })).toMatchObject([
+      { order: '99', standing: 'not read' },
+    ]);
+  });
+
+  test('markdown has a table of all rules', () => {
+    const text = checkMarkdown([gall, failed], plainOptions);
+    expect(text).toContain('**Refused**: clears the elbow by only');
+    expect(text).toContain('| roping strength | does not apply |');
+    expect(text).toContain('Order 99 in bad.yaml could not be read.');
+  });
+});
+
+describe('rules', () => {
+  test('the list names each with its question, and which may refuse', () => {
+    const text = oneLine(rulesScreen(rules, plainOptions));
+    for (const { id, question } of rules) expect(text).toContain(`${id}: ${question}`);
+    expect(text).toMatch(/^May refuse a cinch elbow-clearance: .* Only grade it /);
+    expect(widest(rulesScreen(rules, plainOptions))).toBeLessThanOrEqual(80);
+  });
+
+  test('one rule in full shows its examples', () => {
+    const chosen = rules.filter(({ id }) => id === 'latigo-run');
+    const text = rulesScreen(chosen, { ...plainOptions, why: true });
+    expect(text).toContain('x refused: 2 in each side');
+    expect(text).toContain('It may refuse a cinch.');
+  });
+
+  test('json, csv and markdown hold all of them', () => {
+    const { results } = JSON.parse(rulesJson(rules)) as { results: { rule: string }[] };
+    expect(results.map(({ rule }) => rule)).toEqual(rules.map(({ id }) => id));
+    const rows = parse(rulesCsv(rules), { columns: true }) as unknown as Record<string, string>[];
+    expect(rows.map((row) => row['rule'])).toEqual(rules.map(({ id }) => id));
+    for (const { id } of rules) expect(rulesMarkdown(rules)).toContain(`\n## ${id}\n`);
+  });
+});
+
+describe('problems', () => {
+  test('place, key, what was found, what was expected, hint', () => {
+    expect(problemsText(failed.problems, plainOptions)).toBe(
+      'bad.yaml:4:16: horse.heart-girth\n  found 73; expected a length with its unit, such as 73 in\n  hint: write 73 in\n',
+    );
+  });
+
+  test('a missing key, one of several documents, a hostile name', () => {
+    const problem = {
+      file: 'a\u001b]0;x\u0007.yaml',
+      document: 2,
+      line: 1,
+      column: 1,
+      path: '',
+      expected: 'an order',
+    };
+    expect(problemsText([problem], plainOptions)).toBe(
+      'a\\u{1b}]0;x\\u{7}.yaml:1:1: document 2\n  found nothing; expected an order\n',
+    );
+    expect(problemsText([], plainOptions)).toBe('');
+  });
+});
