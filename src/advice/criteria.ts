@@ -38,6 +38,15 @@ const fewest = (judgement: 'poor' | 'acceptable' | 'cannot-tell'): Criterion => 
   };
 };
 
+/** No other merit makes up for an elbow that is less than good. */
+const elbowFirst = ({ model }: CaseFacts): Criterion => ({
+  id: 'good at the elbow',
+  key: ({ candidate: { clearance } }) =>
+    clearance.chance >= model['chance-good'] ? 0 : clearance.chance >= model['chance-acceptable'] ? 1 : 2,
+  because: (a, b) =>
+    say`surer to clear the elbow: ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`,
+});
+
 const gripFirst: Criterion = {
   id: 'holds the saddle',
   key: ({ candidate }) => (candidate.style === 'high-flare' ? 0 : 1),
@@ -127,6 +136,7 @@ export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
   return [
     fewest('poor'),
     fewest('cannot-tell'),
+    elbowFirst(facts),
     fewest('acceptable'),
     ...asked,
     widest,

@@ -14,7 +14,7 @@ export interface CentreLine {
 /** Ribs push the centre line forward, linear in the station; only a barrel said to be round does. */
 export function pushOf(horse: Horse, k: number, model: Model): Estimate {
   // A told barrel halves what we do not know of the ribs [choice].
-  const sd = model['push-sd'] * k * (horse.barrel === undefined ? 1 : 0.5);
+  const sd = model['push-sd'] * (horse.barrel === undefined ? 1 : 0.5);
   if (horse.barrel === 'round') {
     return { value: model['round-push'] * k, sd, kind: 'told', basis: 'round ribs push the cinch forward' };
   }

@@ -12,6 +12,7 @@ import { ringOf, ringWorking, type Ring } from './ring.ts';
 import { roomOf, roomWorking } from './room.ts';
 import { slipNeed, type SlipNeed } from './slip-need.ts';
 import { spreadOf, type Spread } from './spread.ts';
+import { weightWorking } from './weight.ts';
 
 export interface Facts {
   readonly order: Order;
@@ -97,6 +98,7 @@ export function workingOf(facts: Facts): Working[] {
   const { order, model, girth, k, room, ring, barrel } = facts;
   return [
     ...girthWorking(girth, order.horse, model),
+    ...weightWorking(girth.value, order.horse.bodyLength),
     ...barrelWorking(barrel, girth.value),
     ...roomWorking(room, k, model),
     ...ringWorking(ring, { room: room.value, girth: girth.value }, model),

@@ -43,7 +43,7 @@ function setBackOf(
   k: number,
   model: Model,
 ): { setBack: Estimate; perGirth: number } {
-  const namedSd = model['named-position-sd'] * k;
+  const namedSd = model['named-position-sd'];
   if (rigging.kind === 'measured') {
     const sd = Math.min(namedSd, model['measured-position-sd']);
     return { setBack: { value: rigging.setBack, sd, kind: 'measured', basis: 'measured' }, perGirth: 0 };
@@ -59,7 +59,7 @@ function setBackOf(
 
 function ringStation(saddle: Saddle, girth: number, model: Model): { station: Estimate; perGirth: number } {
   const k = girth / model['average-girth'];
-  const assumedSd = model['drop-sd'] * k;
+  const assumedSd = model['drop-sd'];
   if (saddle.ringToRing !== undefined) {
     const sd = Math.min(assumedSd, model['ring-to-ring-sd'] / 2);
     return {

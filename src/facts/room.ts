@@ -5,7 +5,7 @@ import { type Estimate, type Working, short } from './estimate.ts';
 
 /** Elbow room E in inches; `k` is the size factor. */
 export function roomOf(horse: Horse, k: number, model: Model): Estimate {
-  const sd = model['elbow-room-sd'] * k;
+  const sd = model['elbow-room-sd'];
   if (horse.elbowRoom === undefined) {
     return {
       value: model['elbow-room'] * k,

@@ -17,6 +17,7 @@ export interface LengthRange {
 /** What an order may say of lengths [choice: our own bounds of what is possible]. */
 export const ranges = {
   height: { about: 'height at the withers', min: 28, max: 80, example: '15.1 hh', hands: true },
+  bodyLength: { about: 'body length', min: 30, max: 100, example: '67 in' },
   heartGirth: { about: 'heart girth', min: 36, max: 100, example: '73 in' },
   elbowRoom: { about: 'back of elbow to girth groove', min: 1, max: 9, example: '4 in' },
   barrelDepth: { about: 'depth of the barrel', min: 14, max: 36, example: '27 in' },

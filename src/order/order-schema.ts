@@ -48,6 +48,7 @@ const horse = block('the horse', {
   name: maybe(freeText('name of the horse')),
   height: maybe(measure(ranges.height)),
   'heart-girth': maybe(measure(ranges.heartGirth)),
+  'body-length': maybe(measure(ranges.bodyLength)),
   'elbow-room': maybe(measure(ranges.elbowRoom)),
   barrel: maybe(barrel),
   withers: maybe(oneOf('withers', ['low', 'average', 'high'])),

@@ -48,6 +48,7 @@ function toOrder(written: WrittenOrder): Order {
       name: horse.name,
       height: horse.height,
       heartGirth: horse['heart-girth'],
+      bodyLength: horse['body-length'],
       elbowRoom: horse['elbow-room'],
       barrel: horse.barrel,
       withers: horse.withers,

@@ -27,6 +27,8 @@ export interface Horse {
   name?: string | undefined;
   height?: Inches | undefined;
   heartGirth?: Inches | undefined;
+  /** Point of shoulder to point of buttock: tells the weight, nothing else. */
+  bodyLength?: Inches | undefined;
   elbowRoom?: Inches | undefined;
   barrel?: BarrelWord | { depth: Inches } | undefined;
   withers?: Withers | undefined;

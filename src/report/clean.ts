@@ -9,8 +9,12 @@
 const steering =
   /(\p{Extended_Pictographic}[\p{Emoji_Modifier}\ufe0f]*(?:\u200d\p{Extended_Pictographic}[\p{Emoji_Modifier}\ufe0f]*)+|(?<=[\p{Extended_Pictographic}\p{Script=Han}])[\ufe00-\ufe0f\u{e0100}-\u{e01ef}])|[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}\p{Default_Ignorable_Code_Point}]/gu;
 
+/** Nearly all texts are this, and seeing so is hundreds of times faster. */
+const plain = /^[ -~]*$/;
+
 /** Same text with every sign that steers a screen shown as `\u{1b}`: seen rather than obeyed, and rather than silently gone. */
 export function visible(text: string): string {
+  if (plain.test(text)) return text;
   return text.replace(steering, (sign, whole: string | undefined) => {
     if (whole !== undefined) return whole;
     return `\\u{${(sign.codePointAt(0) ?? 0).toString(16)}}`;

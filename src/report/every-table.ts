@@ -25,19 +25,22 @@ const legend = 'What each says: x refused by, ! poor on, ? cannot tell, ~ accept
 export function everyTable({ every }: Pick<Advice, 'every'>, page: Page): string[] {
   const last = page.width - widths.reduce((sum, width) => sum + width + 1, 0);
   const all = [...widths, Math.max(10, last)];
-  const table = new Table({
-    head: head.map((text) => page.pen.strong(text)),
-    colWidths: all,
-    chars: noBorders,
-    style: { head: [], border: [], 'padding-left': 0, 'padding-right': 0 },
-  });
-  for (const entry of every) table.push(cells(entry, all, page));
-  const lines = table
-    .toString()
-    .split('\n')
-    .map((line) => line.trimEnd());
-  return [...sentence(page, legend), ...lines];
+  const lines = sentence(page, legend);
+  for (let from = 0; from === 0 || from < every.length; from += PART) {
+    const table = new Table({
+      head: from === 0 ? head.map((text) => page.pen.strong(text)) : [],
+      colWidths: all,
+      chars: noBorders,
+      style: { head: [], border: [], 'padding-left': 0, 'padding-right': 0 },
+    });
+    for (const entry of every.slice(from, from + PART)) table.push(cells(entry, all, page));
+    lines.push(...String(table).split('\n'));
+  }
+  return lines.map((line) => line.trimEnd());
 }
+
+/** The layout compares every cell with every other, so a long table is made in parts. */
+const PART = 30;
 
 function cells(entry: Judged, all: readonly number[], { units }: Page): string[] {
   const { style, strands, layers, width, length, buckle, clearance } = entry.candidate;

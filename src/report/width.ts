@@ -5,7 +5,8 @@ const wide =
   /^[\u1100-\u115f\u231a\u231b\u2329\u232a\u23e9-\u23ec\u23f0\u23f3\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\ua000-\ua4cf\ua960-\ua97f\uac00-\ud7a3\uf900-\ufaff\ufe10-\ufe19\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{16fe0}-\u{18dff}\u{1aff0}-\u{1b2ff}\u{1f200}-\u{1f2ff}\u{20000}-\u{3fffd}]/u;
 const pictures = /\p{Emoji_Presentation}|\ufe0f/u;
 const marksOnly = /^[\p{Mn}\p{Me}]+$/u;
-const plain = /^[\x20-\x7e]*$/;
+/** One column a sign, the space that keeps a number with its unit included. */
+const plain = /^[\x20-\x7e\xa0]*$/;
 
 let segmenter: Intl.Segmenter | undefined;
 

@@ -1,0 +1,34 @@
+/** Orders and shops for tests of the model, as the door would hand them over. */
+import type { Order } from '../../src/order/types.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultModel, type Model } from '../../src/sources/numbers.ts';
+
+type Change = Partial<Omit<Order, 'horse' | 'saddle'>> & {
+  horse?: Partial<Order['horse']>;
+  saddle?: Partial<Order['saddle']>;
+};
+
+/** The average horse of 72 in of girth under a ring rigging at full position, used on trails, changed as said. */
+export function orderOf({ horse, saddle, ...rest }: Change = {}): Order {
+  return {
+    order: 'T-1',
+    quantity: 1,
+    use: 'trail',
+    ...rest,
+    horse: { heartGirth: 72, trouble: [], ...horse },
+    saddle: { rigging: rigging('full'), style: 'ring', ...saddle },
+  };
+}
+
+const fractions = { full: 1, '7/8': 7 / 8, '3/4': 3 / 4, '5/8': 5 / 8, 'center-fire': 1 / 2 } as const;
+
+/** A named rigging position. */
+export function rigging(name: keyof typeof fractions): Order['saddle']['rigging'] {
+  return { kind: 'named', name, fraction: fractions[name] };
+}
+
+/** The invented shop with some of the model's numbers changed. */
+export const shopWith = (change: Partial<Model>) => ({
+  ...defaultShop,
+  model: { ...defaultModel, ...change },
+});

@@ -1,0 +1,94 @@
+/** The horse rows of the outside check values: girth, weight, length, condition. */
+import { describe, expect, it } from 'vitest';
+import { girthFromHeight, girthOf } from '../../src/facts/girth.ts';
+import { lengthFromGirth } from '../../src/facts/length.ts';
+import { weightFromGirth } from '../../src/facts/weight.ts';
+import { readOrders } from '../../src/order/read-orders.ts';
+import { defaultModel } from '../../src/sources/numbers.ts';
+import { within } from '../support/within.ts';
+
+const CM = 2.54;
+
+describe('heart girth from height', () => {
+  // Published breed mean of Criollo-type mares, 142 cm high: 180 cm, sd 5 (seen; the fit used it, so not independent).
+  it('a Criollo-type mare of 142 cm has about 180 cm', () => {
+    within(girthFromHeight(142 / CM, 'light').value * CM, 180, 10);
+  });
+
+  // A 1905 handbook of the horse: a saddle horse of 15.2 hands has 70 to 73 in (seen; independent of the fit, which says 75.2).
+  it('a saddle horse of 15.2 hands: 70 to 73 in lies within the stated band, and the disagreement is kept', () => {
+    const { value, sd } = girthFromHeight(62, 'light');
+    within(value, 75.2, 0.05);
+    expect(70).toBeGreaterThan(value - 2 * sd);
+    expect(73).toBeLessThan(value + 2 * sd);
+    expect(73).toBeLessThan(value);
+  });
+
+  // Published mean of a Soviet heavy draft breed, 161 cm: 210.9 cm (seen second-hand); only a draft rule gives it.
+  it('a heavy draft of 161 cm has 210.9 cm, by the draft rule only', () => {
+    within(girthFromHeight(161 / CM, 'draft').value * CM, 210.9, 0.2);
+    expect(girthFromHeight(161 / CM, 'light').value * CM).toBeLessThan(200);
+  });
+
+  it('a kind without a published figure is less sure than a light horse', () => {
+    const light = girthFromHeight(55, 'light');
+    for (const kind of ['pony', 'mule', 'donkey', 'draft'] as const) {
+      expect(girthFromHeight(55, kind).sd).toBeGreaterThan(light.sd);
+    }
+  });
+
+  it('a taped girth is surer than one from the height', () => {
+    const horse = { height: 60, heartGirth: 72, trouble: [] };
+    expect(girthOf(horse, defaultModel).sd).toBeLessThan(
+      girthOf({ height: 60, trouble: [] }, defaultModel).sd,
+    );
+  });
+});
+
+describe('weight from girth and body length', () => {
+  // lb = girth^2 x length / 330: worked example of a University of Minnesota equine laboratory exercise (seen).
+  it('girth 76 in, body length 67 in: 1173 lb', () => {
+    within(weightFromGirth(76, 67), 1173, 1);
+  });
+
+  // The same in centimetres with the divisor 11 880: Carroll & Huntington 1988 as in Wagner & Tyler 2011 (derived).
+  it('agrees with the metric form, 533.81 kg', () => {
+    const kilograms = ((76 * CM) ** 2 * 67 * CM) / 11_880;
+    within(kilograms, 533.81, 0.01);
+    // Two published divisors for one law: they part by 0.4 %.
+    within(weightFromGirth(76, 67) * 0.45359237, kilograms, 0.005 * kilograms);
+  });
+});
+
+describe('cinch length from heart girth', () => {
+  // girth / 2 - 3, rounded up to even; 70 in gives 32: university extension, length of a western cinch (seen).
+  it('70 in of girth: 32 in', () => {
+    expect(lengthFromGirth(70)).toBe(32);
+  });
+
+  it.each([
+    [66, 30],
+    [70.1, 34],
+    [74, 34],
+    [75, 36],
+  ])('%f in of girth: %i in, always even and never less than half the girth less 3', (girth, length) => {
+    expect(lengthFromGirth(girth)).toBe(length);
+  });
+});
+
+describe('condition score', () => {
+  // 1 to 9: Henneke et al. 1983, Equine Vet J 15:371 (seen).
+  const readWith = (score: string) =>
+    readOrders(
+      `order: 1\nhorse: { height: 15 hh, condition: ${score} }\nsaddle: { rigging: full }\n`,
+      'test.yaml',
+    )[0]?.ok;
+
+  it.each(['1', '5', '9'])('%s is read', (score) => {
+    expect(readWith(score)).toBe(true);
+  });
+
+  it.each(['0', '10', '-1'])('%s is not', (score) => {
+    expect(readWith(score)).toBe(false);
+  });
+});
