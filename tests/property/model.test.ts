@@ -1,0 +1,290 @@
+/** Laws that must hold for any horse and saddle, whatever the numbers. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { factsOf, type Facts } from '../../src/facts/facts.ts';
+import type { Clearance } from '../../src/fit/candidate.ts';
+import { groundOf } from '../../src/fit/ground.ts';
+import { lay } from '../../src/fit/lay.ts';
+import { sizeOrder } from '../../src/index.ts';
+import type { Buckle, Order, Shop, Style } from '../../src/order/types.ts';
+import { defaultModel, modelNumbers, type Model, type ModelKey } from '../../src/sources/numbers.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { orderOf, shopWith } from '../support/orders.ts';
+import { withinRelative } from '../support/within.ts';
+
+const buckle: Buckle = {
+  id: 'b',
+  barWidth: 3,
+  frameWidth: 3.75,
+  frameHeight: 2.5,
+  special: true,
+  onHand: 9,
+  orderable: true,
+};
+const styles: readonly Style[] = ['straight', 'high-flare', 'low-flare'];
+const inches = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+/** Any horse and saddle that the door could let in and that a cinch can be tied for. */
+const anyOrder: fc.Arbitrary<Order> = fc
+  .record({
+    heartGirth: inches(58, 92),
+    elbowRoom: fc.option(inches(2, 7), { nil: undefined }),
+    barrel: fc.constantFrom(undefined, 'slab-sided', 'average', 'round'),
+    fraction: inches(0.5, 1),
+    setBack: fc.option(inches(-1, 8), { nil: undefined }),
+    ringToRing: fc.option(inches(38, 52), { nil: undefined }),
+  })
+  .map(({ heartGirth, elbowRoom, barrel, fraction, setBack, ringToRing }) =>
+    orderOf({
+      horse: { heartGirth, elbowRoom, barrel },
+      saddle: {
+        rigging:
+          setBack === undefined
+            ? { kind: 'named', name: 'a fraction', fraction }
+            : { kind: 'measured', setBack },
+        ringToRing,
+      },
+    }),
+  );
+
+const anyStyle = fc.constantFrom(...styles);
+const anyStrands = fc.integer({ min: 5, max: 14 }).map((half) => 2 * half + 1);
+const anyLength = fc.integer({ min: 26, max: 36 });
+
+interface Asked {
+  readonly style: Style;
+  readonly strands: number;
+  readonly length: number;
+}
+
+function clearanceOn(facts: Facts, { style, strands, length }: Asked): Clearance | undefined {
+  return lay({ style, strands, length, buckle, layers: 1 }, groundOf(facts))?.clearance;
+}
+
+const inchesOf = (clearance: Clearance | undefined): number => clearance?.inches ?? Number.NaN;
+
+describe('clearance', () => {
+  it('never grows with more strands', () => {
+    fc.assert(
+      fc.property(anyOrder, anyStyle, anyStrands, anyLength, (order, style, strands, length) => {
+        const facts = factsOf(order, defaultModel);
+        const fewer = clearanceOn(facts, { style, strands, length });
+        const more = clearanceOn(facts, { style, strands: strands + 2, length });
+        fc.pre(fewer !== undefined && more !== undefined);
+        expect(inchesOf(more)).toBeLessThanOrEqual(inchesOf(fewer) + 1e-6);
+      }),
+      { seed: 1, numRuns: 400 },
+    );
+  });
+
+  it('of one finished cinch never shrinks when the ring moves back', () => {
+    fc.assert(
+      fc.property(anyOrder, anyStrands, anyLength, inches(0.1, 4), (order, strands, length, back) => {
+        const asked = { style: 'straight', strands, length } as const;
+        const setBack = factsOf(order, defaultModel).ring.setBack.value;
+        const at = (value: number) =>
+          factsOf(
+            { ...order, saddle: { ...order.saddle, rigging: { kind: 'measured', setBack: value } } },
+            defaultModel,
+          );
+        const here = inchesOf(clearanceOn(at(setBack), asked));
+        // Past plumb the nearest point may leave the elbow for the armpit, where the ring hardly matters, never nearer.
+        expect(inchesOf(clearanceOn(at(setBack + back), asked))).toBeGreaterThanOrEqual(here - 1e-9);
+      }),
+      { seed: 2, numRuns: 400 },
+    );
+  });
+
+  it('scales with horse, saddle, cord and hardware together', () => {
+    fc.assert(
+      fc.property(
+        anyOrder,
+        anyStyle,
+        anyStrands,
+        anyLength,
+        inches(0.5, 2),
+        (order, style, strands, length, by) => {
+          const small = lay(
+            { style, strands, length, buckle, layers: 1 },
+            groundOf(factsOf(order, defaultModel)),
+          );
+          const big = lay(
+            { style, strands, length: length * by, buckle: scaledBuckle(by), layers: 1 },
+            groundOf(factsOf(scaledOrder(order, by), scaledModel(by))),
+          );
+          expect(big === undefined).toBe(small === undefined);
+          if (small === undefined || big === undefined) return;
+          withinRelative(big.clearance.inches + by * 10, by * (small.clearance.inches + 10), 1e-6);
+          withinRelative(big.run + by * 10, by * (small.run + 10), 1e-9);
+          withinRelative(big.buckleAboveElbow + by * 10, by * (small.buckleAboveElbow + 10), 1e-9);
+          // A flare solved to be as near as the pinched part has two nearest points, and a spread for each.
+          if (style === 'straight') withinRelative(big.clearance.sd, by * small.clearance.sd, 1e-6);
+          withinRelative(big.gripArea, by * by * small.gripArea, 1e-6);
+        },
+      ),
+      { seed: 3, numRuns: 300 },
+    );
+  });
+
+  it('has a narrower spread, never a wider one, when an input is measured and reads what was assumed', () => {
+    fc.assert(
+      fc.property(anyOrder, anyStrands, anyLength, (order, strands, length) => {
+        const asked = { style: 'straight', strands, length } as const;
+        const { horse, saddle } = order;
+        const bare = {
+          ...order,
+          horse: { ...horse, elbowRoom: undefined },
+          saddle: { ...saddle, ringToRing: undefined },
+        };
+        const facts = factsOf(bare, defaultModel);
+        const now = clearanceOn(facts, asked);
+        const measured: Order[] = [
+          { ...bare, horse: { ...bare.horse, elbowRoom: facts.room.value } },
+          { ...bare, saddle: { ...bare.saddle, ringToRing: facts.lengthNeed.ringToRing.value } },
+          { ...bare, saddle: { ...bare.saddle, ringDrop: facts.girth.value / 2 - facts.ring.station.value } },
+          {
+            ...bare,
+            saddle: { ...bare.saddle, rigging: { kind: 'measured', setBack: facts.ring.setBack.value } },
+          },
+        ];
+        for (const order2 of measured) {
+          const then = clearanceOn(factsOf(order2, defaultModel), asked);
+          // With the ring plumb over the groove all of the elbow is equally near, and rounding chooses the point.
+          if (Math.abs((then?.station ?? 0) - (now?.station ?? 0)) > 1e-6) continue;
+          expect(then?.sd).toBeLessThanOrEqual((now?.sd ?? 0) + 1e-9);
+        }
+      }),
+      { seed: 4, numRuns: 200 },
+    );
+  });
+
+  it('is surer with a taped girth than with one from the height', () => {
+    fc.assert(
+      fc.property(inches(52, 70), (height) => {
+        const byHeight = factsOf(orderOf({ horse: { heartGirth: undefined, height } }), defaultModel);
+        const taped = factsOf(orderOf({ horse: { heartGirth: byHeight.girth.value, height } }), defaultModel);
+        const asked = { style: 'straight', strands: 17, length: 32 } as const;
+        expect(clearanceOn(taped, asked)?.sd ?? 9).toBeLessThanOrEqual(clearanceOn(byHeight, asked)?.sd ?? 0);
+      }),
+      { seed: 5 },
+    );
+  });
+});
+
+describe('what is admitted', () => {
+  const admitted = (order: Order, shop: Shop): Set<string> =>
+    new Set(
+      sizeOrder(order, shop)
+        .every.filter((entry) => entry.countOf('refuse') === 0)
+        .map(({ candidate: c }) => `${c.style} ${c.strands} ${c.buckle.id} ${c.length}`),
+    );
+
+  it('never grows with a larger required clearance', () => {
+    fc.assert(
+      fc.property(anyOrder, inches(0.5, 1.2), inches(0, 0.8), (order, floor, more) => {
+        const loose = admitted(
+          order,
+          shopWith({ 'floor-clearance': floor, 'required-clearance': floor + 0.25 }),
+        );
+        const strict = admitted(
+          order,
+          shopWith({ 'floor-clearance': floor + more, 'required-clearance': floor + more + 0.25 }),
+        );
+        for (const spec of strict) expect(loose.has(spec)).toBe(true);
+      }),
+      { seed: 6, numRuns: 60 },
+    );
+  });
+
+  it('nor with a larger required clearance alone', () => {
+    fc.assert(
+      fc.property(anyOrder, inches(0, 1), (order, more) => {
+        const loose = admitted(order, shopWith({ 'required-clearance': 1 }));
+        const strict = admitted(order, shopWith({ 'required-clearance': 1 + more }));
+        for (const spec of strict) expect(loose.has(spec)).toBe(true);
+      }),
+      { seed: 7, numRuns: 60 },
+    );
+  });
+});
+
+describe('ranking', () => {
+  const named = (order: Order, shop: Shop): string[] =>
+    sizeOrder(order, shop).every.map(
+      ({ candidate: c }) => `${c.style} ${c.strands} ${c.buckle.id} ${c.length}`,
+    );
+
+  it('does not depend on the order of the shelf', () => {
+    fc.assert(
+      fc.property(
+        anyOrder,
+        fc.shuffledSubarray([...defaultShop.buckles], { minLength: defaultShop.buckles.length }),
+        (order, buckles) => {
+          expect(ranked(order, { ...defaultShop, buckles })).toEqual(ranked(order, defaultShop));
+        },
+      ),
+      { seed: 8, numRuns: 40 },
+    );
+  });
+
+  it('does not reorder the others when a buckle is added', () => {
+    fc.assert(
+      fc.property(anyOrder, fc.nat({ max: defaultShop.buckles.length - 1 }), (order, missing) => {
+        const without = defaultShop.buckles.filter((_, i) => i !== missing);
+        const others = ranked(order, defaultShop, defaultShop.buckles[missing]?.id);
+        expect(ranked(order, { ...defaultShop, buckles: without })).toEqual(others);
+      }),
+      { seed: 9, numRuns: 40 },
+    );
+  });
+
+  it('puts the same specs first as ranking every candidate does', () => {
+    fc.assert(
+      fc.property(anyOrder, (order) => {
+        const advice = sizeOrder(order, defaultShop);
+        const seen = new Set<string>();
+        const firsts = advice.every.filter(({ candidate: c }) => {
+          const key = `${c.style} ${c.strands}`;
+          return !seen.has(key) && seen.add(key).has(key);
+        });
+        expect(advice.specs.map(({ candidate }) => candidate)).toEqual(
+          firsts.filter((entry) => entry.countOf('refuse') === 0).map(({ candidate }) => candidate),
+        );
+      }),
+      { seed: 10, numRuns: 40 },
+    );
+  });
+});
+
+const scaledBuckle = (by: number): Buckle => ({
+  ...buckle,
+  barWidth: buckle.barWidth * by,
+  frameWidth: buckle.frameWidth * by,
+  frameHeight: buckle.frameHeight * by,
+});
+
+function scaledOrder(order: Order, by: number): Order {
+  const times = (value: number | undefined) => (value === undefined ? undefined : value * by);
+  const { horse, saddle } = order;
+  const rig = saddle.rigging;
+  return {
+    ...order,
+    horse: { ...horse, heartGirth: times(horse.heartGirth), elbowRoom: times(horse.elbowRoom) },
+    saddle: {
+      ...saddle,
+      ringToRing: times(saddle.ringToRing),
+      rigging: rig.kind === 'measured' ? { kind: 'measured', setBack: rig.setBack * by } : rig,
+    },
+  };
+}
+
+/** Every plain length grows; what is given per average horse grows with the horse by itself. */
+function scaledModel(by: number): Model {
+  const keys = Object.keys(modelNumbers) as ModelKey[];
+  return Object.fromEntries(
+    keys.map((key) => {
+      const grows = modelNumbers[key].unit === 'in' && key !== 'average-girth';
+      return [key, defaultModel[key] * (grows ? by : 1)];
+    }),
+  ) as Model;
+}
