@@ -15,14 +15,18 @@ export function assumedTexts(assumptions: readonly Assumption[], units: Units): 
       ? []
       : [`${lead}: ${found.map((entry) => plainInput(entry, units)).join(', ')}.`];
   };
-  return [...ofKind('told', 'By word only'), ...ofKind('assumed', 'Assumed')];
+  return [
+    ...ofKind('told', 'By word only'),
+    ...ofKind('computed', 'Computed'),
+    ...ofKind('assumed', 'Assumed'),
+  ];
 }
 
 /** Nothing of something is said in words. */
 const plainInput = (entry: Assumption, units: Units): string =>
   entry.value === 0 && entry.basis.startsWith('no ')
     ? entry.basis
-    : `${entry.input} ${inputText(entry, units)}${entry.kind === 'told' ? ` (${entry.basis})` : ''}`;
+    : `${entry.input} ${inputText(entry, units)}${entry.kind === 'assumed' ? '' : ` (${entry.basis})`}`;
 
 /** What was measured, in a line; undefined when nothing was. */
 export function measuredText(assumptions: readonly Assumption[], units: Units): string | undefined {
@@ -87,7 +91,7 @@ const buys = ({ chanceNow, chanceThen, couldEarn }: Ask): boolean =>
   couldEarn !== undefined || chanceThen - chanceNow > WORTH_A_LINE;
 
 /** What knowing it would buy; empty when nothing passes, so that there is nothing to compare. */
-export function buysText(ask: Ask, units: Units): string {
+function buysText(ask: Ask, units: Units): string {
   if (ask.sdNow === 0) return '';
   if (!buys(ask)) return ask.beforeCutting ? 'It sets the length.' : 'It would hardly tell more.';
   const sd = { now: spreadNumber(ask.sdNow, units), then: spreadNumber(ask.sdThen, units) };

@@ -39,7 +39,3 @@ function sourceText(id: string): string {
   const place = [where, year === undefined ? undefined : String(year)].filter((part) => part !== undefined);
   return place.length === 0 ? title : `${title}, ${place.join(' ')}`;
 }
-
-/** One example: what it shows and what the rule says to it. */
-export const exampleText = ({ shows, gives }: AnyRule['examples'][number]): string =>
-  `${judgementWords[gives].word}: ${shows}`;

@@ -18,8 +18,9 @@ export function clearanceText({ inches, chance }: Clearance, units: Units): stri
 export function nearestText({ inches, sd, station, where }: Clearance, units: Units): string {
   const edge = where === 'buckle' ? "the buckle's frame" : 'the front edge of the cinch';
   const at = `${formatLength(station, units)} up the side from the chest midline`;
-  const gap = formatLength(inches, units, 'computed');
-  return `Nearest the elbow: ${edge}, ${at}: ${gap}, give or take ${spreadNumber(sd, units)}.`;
+  const gap = formatLength(Math.abs(inches), units, 'computed');
+  const far = `${gap}${inches < 0 ? ' over it' : ''}, give or take ${spreadNumber(sd, units)}`;
+  return `Nearest the elbow: ${edge}, ${at}: ${far}.`;
 }
 
 /** Why it comes before the next one; undefined for the last. */
@@ -46,10 +47,12 @@ export function findingText({ rule, judgement, reason }: Finding, units: Units):
   return `${word}${on} ${ruleName(rule)}: ${phraseText(reason, units)}.`;
 }
 
-/** The same where the distance stands just above: what the elbow rule says is not said twice. */
+/** The same on a card, without the clearance and the latigo run that stand there already. */
 export function briefText(finding: Finding, units: Units): string {
   const text = findingText(finding, units);
-  return finding.rule === 'elbow-clearance' ? text.replace(/: clears the elbow by [^,]*, /, ': ') : text;
+  if (finding.rule === 'elbow-clearance') return text.replace(/: clears the elbow by [^,]*, /, ': ');
+  const latigo = finding.rule === 'latigo-run' && finding.judgement === 'acceptable';
+  return latigo ? text.replace(/: leaves [^,]* of latigo each side, /, ': ') : text;
 }
 
 /** Findings that are neither good nor beside the point, worst first. */
@@ -77,12 +80,16 @@ export function sharedFindings(specs: readonly Judged[], units: Units): Readonly
   return new Set([...first].filter((text) => others.every((other) => other.has(text))));
 }
 
-/** What latigo run the length leaves, and both even neighbours of it. */
-export function evenText({ evenLengths, candidate }: RankedSpec, units: Units): string {
-  const all = [{ length: candidate.length, run: candidate.run }, ...evenLengths];
-  const each = all.map(
-    ({ length, run }) => `${formatLength(run, units, 'computed')} if ${formatLength(length, units)}`,
-  );
+/** What latigo run each length of the specs leaves, and both even neighbours of each. */
+export function latigoText(specs: readonly RankedSpec[], units: Units): string {
+  const runs = new Map<number, number>();
+  for (const { candidate, evenLengths } of specs) {
+    runs.set(candidate.length, candidate.run);
+    for (const { length, run } of evenLengths) runs.set(length, run);
+  }
+  const each = [...runs]
+    .sort(([a], [b]) => a - b)
+    .map(([length, run]) => `${formatLength(run, units, 'computed')} if ${formatLength(length, units)}`);
   const [first = '', ...others] = each;
   return `Latigo each side: ${[`${first} long`, ...others].join(', ')}.`;
 }

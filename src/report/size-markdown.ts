@@ -4,7 +4,7 @@ import type { Simulated } from '../advice/simulate.ts';
 import { ownNumbers, ringText, roomText, situation } from './about-order.ts';
 import { assumptionText, askTexts, refusedTexts } from './about-rest.ts';
 import { wantsText } from './about-check.ts';
-import { becauseText, evenText, findingText, notGood, othersText, simulatedText } from './about-specs.ts';
+import { becauseText, latigoText, findingText, notGood, othersText, simulatedText } from './about-specs.ts';
 import { document, escaped, list, section, table, unread } from './markdown.ts';
 import { capital, chanceText, quantityText, type Units } from './text.ts';
 import type { ReportOptions, SizeResult } from './types.ts';
@@ -29,7 +29,6 @@ function orderBlocks(
   const { facts } = advice;
   const shown = advice.specs.slice(0, Math.max(1, top));
   const own = ownNumbers(facts);
-  const even = new Set(shown.map((spec) => evenText(spec, units)));
   const provisional = facts.lengthNeed.measured
     ? ''
     : '**Provisional length: do not cut until ring to ring is measured.**';
@@ -45,19 +44,8 @@ function orderBlocks(
     shown.length === 0 ? '**Nothing the shop can tie passes for this pair.**' : '',
     wants === undefined ? '' : escaped(wantsText(wants, wants.passes ? same?.rank : undefined, units)),
     ...(shown.length === 0 ? [] : section('## To tie, best first', specTable(shown, units))),
-    list(
-      shown.map((spec) =>
-        specText(
-          spec,
-          [
-            ...(even.size === 1 ? [] : [evenText(spec, units)]),
-            ...drawnText(simulated?.[spec.rank - 1], units),
-          ],
-          units,
-        ),
-      ),
-    ),
-    even.size === 1 ? escaped([...even].join('')) : '',
+    list(shown.map((spec) => specText(spec, drawnText(simulated?.[spec.rank - 1], units), units))),
+    shown.length === 0 ? '' : escaped(latigoText(shown, units)),
     shown.length === 0 ? '' : provisional,
     others === undefined ? '' : escaped(others),
     ...section('## Will not do', list(refusedTexts(advice, units).map((text) => escaped(`${text}.`)))),

@@ -7,8 +7,8 @@ import {
   becauseText,
   briefText,
   clearanceText,
-  evenText,
   findingText,
+  latigoText,
   marginText,
   nearestText,
   notGood,
@@ -80,17 +80,15 @@ export const nothingLines = (page: Page): string[] => [
 function specLines({ advice, simulated }: Sized, options: ReportOptions, page: Page): string[] {
   const shown = advice.specs.slice(0, Math.max(1, options.top));
   const shared = options.why ? new Set<string>() : sharedFindings(shown, page.units);
-  const even = new Set(shown.map((spec) => evenText(spec, page.units)));
   const lines = heading(page, 'To tie, best first');
   for (const spec of shown) {
     lines.push(...cardHead(spec, page));
     const drawn = simulated?.[spec.rank - 1];
     if (drawn !== undefined) lines.push(...sentence(page, simulatedText(drawn, page.units), 5));
     lines.push(...(options.why ? allFindings(spec, page) : findingLines(spec, shared, page)));
-    if (even.size > 1) lines.push(...sentence(page, evenText(spec, page.units), 5));
   }
   lines.push(...sharedLines(shown, shared, page));
-  if (even.size === 1) lines.push(...sentence(page, [...even].join(''), 2));
+  lines.push(...sentence(page, latigoText(shown, page.units), { first: 2, rest: 4 }));
   if (!advice.facts.lengthNeed.measured) {
     const mark = markOf('poor', page, 2);
     lines.push(...item(page, 'Provisional length: do not cut until ring to ring is measured.', mark));

@@ -86,7 +86,8 @@ export function listed(items: readonly string[], last = 'and'): string {
 }
 
 /** Spaces at which a line must not end: between a number and its unit or fraction. */
-const glued = /(?<=\d) (?=(?:in|cm|ft|psi|kPa|%|sq (?:in|cm)|strands?|\d\/\d)(?![\w/]))/g;
+const glued =
+  /(?<=\d) (?=(?:in|cm|ft|psi|kPa|%|sq (?:in|cm)|strands?|\d\/\d)(?![\w/]))|(?<=\d sq) (?=in|cm)/g;
 const GLUE = '\u00a0';
 
 /** Columns before the first line and before the further ones. */

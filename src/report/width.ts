@@ -50,7 +50,3 @@ export function startOf(text: string, most: number): string {
 /** Filled up with spaces on the right. */
 export const padRight = (text: string, width: number): string =>
   text + ' '.repeat(Math.max(0, width - columns(text)));
-
-/** Filled up with spaces on the left. */
-export const padLeft = (text: string, width: number): string =>
-  ' '.repeat(Math.max(0, width - columns(text))) + text;

@@ -68,9 +68,16 @@ const riggingNames: Readonly<Record<NonNullable<Saddle['style']>, string>> = {
 export function riggingText({ rigging, style }: Saddle, units: Units): string {
   const kind = style === undefined ? '' : `, ${riggingNames[style]} rigging`;
   if (rigging.kind === 'measured') {
-    return `ring ${formatLength(rigging.setBack, units)} back of full position${kind}`;
+    return `ring ${setBackText(rigging.setBack, units)}${kind}`;
   }
   return `${visible(rigging.name)} position${kind}`;
+}
+
+/** Closer than a quarter rounds to nothing. */
+function setBackText(inches: number, units: Units): string {
+  if (Math.abs(inches) < 0.125) return 'at full position, measured';
+  const side = inches > 0 ? 'back' : 'ahead';
+  return `${formatLength(Math.abs(inches), units)} ${side} of full position`;
 }
 
 /** "Order 2417: Jo Alvarez, horse Biscuit"; names are cut, so that one long one does not push out the others. */

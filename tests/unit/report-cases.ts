@@ -29,7 +29,7 @@ export function orderWith({ horse, saddle, ...rest }: Change): Order {
   };
 }
 
-export const named = (name: string, fraction: number): Saddle['rigging'] => ({
+const named = (name: string, fraction: number): Saddle['rigging'] => ({
   kind: 'named',
   name,
   fraction,

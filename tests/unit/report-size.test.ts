@@ -38,7 +38,7 @@ describe('screen', () => {
 
   test.each(names)('%s: about one screen, no NaN, never called safe or certain', async (name) => {
     const text = await screen(sized(cases[name]));
-    expect(text.split('\n').length).toBeLessThanOrEqual(70);
+    expect(text.split('\n').length).toBeLessThanOrEqual(66);
     expect(text).not.toMatch(/NaN|Infinity|undefined|\bsafe\b|100 %|[^\d]0 %/);
     expect(text.endsWith('\n')).toBe(true);
   });
