@@ -1,0 +1,82 @@
+/** The rooms of src/ from the ground up: what each may import, and why. A room may only import rooms above it in this list. */
+
+export interface Room {
+  readonly why: string;
+  /** Rooms whose code it may use. */
+  readonly uses: readonly string[];
+  /** Rooms of which it may know the types only; they are gone when the program runs. */
+  readonly types?: readonly string[];
+  readonly packages?: readonly string[];
+  /** Single functions it may call in a room of which it knows the types only. */
+  readonly calls?: Readonly<Record<string, readonly string[]>>;
+}
+
+export const rooms: Readonly<Record<string, Room>> = {
+  units: {
+    why: 'Units parse and print: they know no horse, no shop and no machine.',
+    uses: [],
+    packages: ['fastest-levenshtein'],
+  },
+  sources: { why: 'A citation drags no code along.', uses: [] },
+  geometry: { why: 'Geometry is pure mathematics: it knows no horse and no shop.', uses: ['units'] },
+  order: {
+    why: 'Order is the one door: text becomes checked values here and nowhere else, so only it may parse YAML.',
+    uses: ['units', 'sources'],
+    packages: ['zod', 'yaml'],
+  },
+  facts: {
+    why: 'Facts are derived before anyone judges: they know no rule and no stock.',
+    uses: ['units', 'sources', 'geometry'],
+    types: ['order'],
+  },
+  stock: {
+    why: 'Stock is what the shop can make, whatever the horse.',
+    uses: ['units', 'sources'],
+    types: ['order'],
+  },
+  fit: {
+    why: 'Fit lays one candidate on one horse: it measures and does not judge.',
+    uses: ['units', 'sources', 'geometry', 'facts', 'stock'],
+    types: ['order'],
+  },
+  rules: {
+    why: 'A rule judges what it is handed and never fetches, so it may know only the types of facts, fit and stock.',
+    uses: ['units', 'sources'],
+    types: ['order', 'facts', 'stock', 'fit'],
+  },
+  advice: {
+    why: 'Advice lets candidates meet rules and ranks them; it reads no text and prints none.',
+    uses: ['units', 'sources', 'geometry', 'facts', 'stock', 'fit', 'rules'],
+    types: ['order'],
+  },
+  report: {
+    why: 'Printers read a finished result and compute nothing.',
+    uses: ['units', 'sources', 'stock'],
+    types: ['order', 'facts', 'fit', 'rules', 'advice'],
+    packages: ['chalk', 'cli-table3'],
+    // What few readers want is put together when a printer asks for it.
+    calls: { 'facts/facts.ts': ['workingOf'], 'advice/refused.ts': ['refusedRuns'] },
+  },
+  index: {
+    why: 'The index is the whole idea on one screen.',
+    uses: ['facts', 'stock', 'rules', 'advice'],
+    types: ['order'],
+  },
+  cli: {
+    why: 'Cli alone touches the machine: files, clock, colors, exit codes.',
+    uses: [
+      'units',
+      'sources',
+      'geometry',
+      'order',
+      'facts',
+      'stock',
+      'fit',
+      'rules',
+      'advice',
+      'report',
+      'index',
+    ],
+    packages: ['commander', 'node:*'],
+  },
+};

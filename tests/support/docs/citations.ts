@@ -1,0 +1,30 @@
+/** Who names which source: model numbers, rules, the fit of girth to height, errata. */
+import { errata } from '../../../src/sources/errata.ts';
+import { heightGirthFit } from '../../../src/sources/girth-fit.ts';
+import { modelNumbers } from '../../../src/sources/numbers.ts';
+import { rules } from '../../../src/rules/registry.ts';
+
+export interface Citation {
+  readonly source: string;
+  readonly by: 'numbers' | 'rules' | 'facts' | 'errata';
+  /** Key or id of what cites it. */
+  readonly name: string;
+}
+
+/** Every citation that the program's own tables hold. */
+export function citations(): Citation[] {
+  return [
+    ...Object.entries(modelNumbers).map(([name, { basis }]): Citation => ({
+      source: basis.source,
+      by: 'numbers',
+      name,
+    })),
+    ...rules.flatMap((rule) =>
+      rule.evidence.map(({ source }): Citation => ({ source, by: 'rules', name: rule.id })),
+    ),
+    { source: heightGirthFit.source, by: 'facts', name: 'girth from height' },
+    ...errata.flatMap(({ id, sources }) =>
+      sources.map((source): Citation => ({ source, by: 'errata', name: id })),
+    ),
+  ];
+}

@@ -1,0 +1,37 @@
+/** Every file that is generated, and how: `npm run generate` writes them, tests/project/docs-fresh.test.ts compares them. */
+import fs from 'node:fs';
+import path from 'node:path';
+import { format } from 'prettier';
+import { defaultShopSource } from '../generate-shop.ts';
+import { repo } from '../run-cli.ts';
+import { commandsDoc } from './commands-doc.ts';
+import { errataDoc } from './errata-doc.ts';
+import { numbersDoc } from './numbers-doc.ts';
+import { rulesDoc } from './rules-doc.ts';
+import { sourcesDoc } from './sources-doc.ts';
+
+export interface Generated {
+  /** From the root of the repository. */
+  readonly file: string;
+  readonly text: () => Promise<string>;
+}
+
+const notice = (from: string): string => `<!-- Generated from ${from} by \`npm run generate\`. -->\n\n`;
+
+const doc = (name: string, from: string, make: () => string | Promise<string>): Generated => ({
+  file: `docs/${name}.md`,
+  text: async () => format(notice(from) + (await make()), { parser: 'markdown' }),
+});
+
+/** The shop comes first: what the others run is judged with it. */
+export const generated: readonly Generated[] = [
+  {
+    file: 'src/stock/default-shop.ts',
+    text: () => defaultShopSource(fs.readFileSync(path.join(repo, 'examples', 'shop.yaml'), 'utf8')),
+  },
+  doc('rules', 'src/rules', rulesDoc),
+  doc('sources', 'src/sources/sources.ts', sourcesDoc),
+  doc('errata', 'src/sources/errata.ts', errataDoc),
+  doc('numbers', 'src/sources/numbers.ts', numbersDoc),
+  doc('commands', "the program's own help", commandsDoc),
+];

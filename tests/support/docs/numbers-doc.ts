@@ -1,0 +1,31 @@
+/** docs/numbers.md: every number of the model with its unit, range, meaning and basis. */
+import { document, escaped, table } from '../../../src/report/markdown.ts';
+import { modelNumbers, type ModelNumber, type NumberUnit } from '../../../src/sources/numbers.ts';
+
+const units: Readonly<Record<NumberUnit, string>> = {
+  in: 'in',
+  'in*k': 'in, times k',
+  'in/in': 'in per in',
+  ratio: 'ratio',
+  lbf: 'lbf',
+  chance: 'chance',
+};
+
+/** Text of docs/numbers.md. */
+export const numbersDoc = (): string =>
+  document([
+    '# Numbers of the model',
+    'Every number that is neither arithmetic nor geometry. A shop file may set any of them under `model:`, within the range. Lengths marked "times k" are given for the average horse and grow with the horse: k is its heart girth over `average-girth`. Other lengths belong to straps, cord and tape, and do not grow.',
+    'The basis says whose word it is: `published` names a text, `practice` is common practice of the trade, `choice` is our own and may be argued with. The names stand in [sources](sources.md).',
+    table(
+      ['Number', 'Value', 'Unit', 'Range', 'What it is', 'Basis'],
+      Object.entries<ModelNumber>(modelNumbers).map(([key, { value, unit, min, max, about, basis }]) => [
+        `\`${key}\``,
+        String(value),
+        units[unit],
+        `${min} to ${max}`,
+        escaped(about),
+        basis.kind === 'published' ? `published: \`${basis.source}\`` : basis.kind,
+      ]),
+    ),
+  ]);

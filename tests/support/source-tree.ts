@@ -1,0 +1,94 @@
+/** The source files as the compiler sees them: what they import, and which globals they touch. */
+import fs from 'node:fs';
+import path from 'node:path';
+import ts from 'typescript';
+import { repo } from './run-cli.ts';
+
+export interface SourceFile {
+  /** From src/, with forward slashes. */
+  readonly name: string;
+  readonly text: string;
+  readonly ast: ts.SourceFile;
+}
+
+export interface Import {
+  readonly from: string;
+  /** As written for a package; from src/ for a file. */
+  readonly to: string;
+  readonly isPackage: boolean;
+  /** Gone when the program runs. */
+  readonly typeOnly: boolean;
+  readonly names: readonly string[];
+}
+
+/** All files below a directory of the repository, sorted. */
+export function filesBelow(dir: string): string[] {
+  return fs
+    .readdirSync(path.join(repo, dir), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => path.relative(repo, path.join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
+    .sort();
+}
+
+/** Every TypeScript file of src/. */
+export const sourceFiles: readonly SourceFile[] = filesBelow('src')
+  .filter((file) => file.endsWith('.ts'))
+  .map((file) => {
+    const text = fs.readFileSync(path.join(repo, file), 'utf8');
+    const ast = ts.createSourceFile(file, text, ts.ScriptTarget.ES2023, true);
+    return { name: file.slice('src/'.length), text, ast };
+  });
+
+/** Visits every node below one. */
+export function walk(node: ts.Node, visit: (node: ts.Node) => void): void {
+  visit(node);
+  node.forEachChild((child) => {
+    walk(child, visit);
+  });
+}
+
+/** Imports of a file: static, re-exported, dynamic, and `import('...')` in types. */
+export function importsOf({ name, ast }: SourceFile): Import[] {
+  const found: Import[] = [];
+  const add = (node: ts.Node | undefined, typeOnly: boolean, names: readonly string[] = []): void => {
+    if (node === undefined || !ts.isStringLiteralLike(node)) return;
+    const isPackage = !node.text.startsWith('.');
+    const to = isPackage ? node.text : path.posix.join(path.posix.dirname(name), node.text);
+    found.push({ from: name, to, isPackage, typeOnly, names });
+  };
+  walk(ast, (node) => {
+    if (ts.isImportDeclaration(node)) {
+      add(node.moduleSpecifier, isTypeClause(node.importClause), namesOf(node.importClause));
+    } else if (ts.isExportDeclaration(node)) add(node.moduleSpecifier, node.isTypeOnly, ['re-export']);
+    else if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) {
+      add(node.arguments[0], false, ['dynamic']);
+    } else if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument)) {
+      add(node.argument.literal, true);
+    }
+  });
+  return found;
+}
+
+const isTypeClause = (clause: ts.ImportClause | undefined): boolean =>
+  clause?.phaseModifier === ts.SyntaxKind.TypeKeyword;
+
+/** Values a clause brings in; names marked `type` are left out. */
+function namesOf(clause: ts.ImportClause | undefined): string[] {
+  if (clause === undefined) return ['side effect'];
+  const bindings = clause.namedBindings;
+  const named =
+    bindings === undefined
+      ? []
+      : ts.isNamespaceImport(bindings)
+        ? ['*']
+        : bindings.elements
+            .filter((element) => !element.isTypeOnly)
+            .map((element) => (element.propertyName ?? element.name).text);
+  return clause.name === undefined ? named : ['default', ...named];
+}
+
+/** The room a file of src/ lives in; files right in src/ are rooms of their own. */
+export function roomOf(name: string): string {
+  const first = name.split('/')[0] ?? name;
+  return first.endsWith('.ts') ? first.slice(0, -'.ts'.length) : first;
+}
