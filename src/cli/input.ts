@@ -48,6 +48,7 @@ export const fileLabel = (name: string): string => (name === '-' ? standardInput
 
 /** Text of a file, or of standard input for "-", or why there is none. */
 export async function readText(name: string, io: CliIo): Promise<TextRead> {
+  if (name === '-' && io.stdinIsTerminal) io.stderr('type the order, then Ctrl-D on a line of its own\n');
   try {
     return textOf(name === '-' ? await io.stdin(mostBytes) : io.readFile(name, mostBytes));
   } catch (error) {

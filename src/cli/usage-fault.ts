@@ -10,8 +10,14 @@ export function usageFault(error: CommanderError, argv: readonly string[]): CliF
   const near = /\(Did you mean (?:one of )?(.+)\?\)/.exec(rest.join(' '))?.[1];
   const read = `Run "cinchwright ${command === undefined ? '' : `${command} `}--help" for what it takes.`;
   if (error.code === 'commander.help') return new CliFault('name a command first'); // the help has just been shown
-  const hint = fileForCommand(error, argv) ?? didYouMean(near) ?? read;
+  const hint = fileForCommand(error, argv) ?? oneDash(error) ?? didYouMean(near) ?? read;
   return new CliFault(printable(first.replace(/\.$/, '').replaceAll("'", '"')), { hint });
+}
+
+/** "-top" is read as several options of one letter each. */
+function oneDash({ code, message }: CommanderError): string | undefined {
+  const word = code === 'commander.unknownOption' ? /'-([a-z][a-z-]+)'/.exec(message)?.[1] : undefined;
+  return word === undefined ? undefined : `Options of more than one letter take two dashes: --${word}`;
 }
 
 /** A file name where the command should stand is a common slip. */

@@ -58,7 +58,7 @@ describe('width', () => {
 describe('what goes wrong', () => {
   test('inside the program is one line that asks for a report', async () => {
     const stdin = (): Promise<Buffer> => Promise.reject(new TypeError('x is not\na function'));
-    const ran = await run(['size', '-'], { io: { stdin } });
+    const ran = await run(['size'], { stdin: '', io: { stdin } });
     expect(ran.code).toBe(3);
     expect(ran.stderr).toBe(
       'cinchwright: something is wrong in the program itself (x is not\\u{a}a function); ' +
@@ -83,6 +83,7 @@ describe('what goes wrong', () => {
     [['size', '--top', '-3'], '--top takes a whole number from 1 to 999, not "-3"'],
     [['rules', 'a', 'b'], 'too many arguments for "rules"'],
     [['help', 'x'], 'there is no command called "x"'],
+    [['size', '-top', '3'], 'unknown option "-top"\nOptions of more than one letter take two dashes: --top'],
     [['--help-me'], 'unknown option "--help-me"'],
     [['schema', 'Order'], 'schema takes order or shop, not "Order"'],
   ])('%j', async (args, message) => {
@@ -91,6 +92,11 @@ describe('what goes wrong', () => {
     expect(ran.stdout).toBe('');
     expect(ran.stderr).toContain(`cinchwright: ${message}`);
   });
+});
+
+test('somebody who is to type an order is told how to end it', async () => {
+  const ran = await run(['size', '-']);
+  expect(ran.stderr).toMatch(/^type the order, then Ctrl-D on a line of its own\nstandard input:1:1:/);
 });
 
 test('help and version ask nothing of the machine but to print', async () => {

@@ -41,7 +41,8 @@ async function startOrder(file: string | undefined, options: NewOptions, io: Cli
     if (options.force === true) io.replaceFile(file, blankOrder());
     else createOnly(file, blankOrder(), io);
   });
-  io.stderr(`wrote ${name}: fill it in, then run: cinchwright size ${name}\n`);
+  const typed = /^[\w./-]+$/.test(name) ? name : `"${name}"`;
+  io.stderr(`wrote ${name}: fill it in, then run: cinchwright size ${typed}\n`);
   return exit.good;
 }
 
