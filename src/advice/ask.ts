@@ -1,6 +1,6 @@
 /** What to measure next: first order, one input at a time, as if the tape read just what was assumed. */
 import { factsOf, type Facts } from '../facts/facts.ts';
-import { groundOf } from '../fit/ground.ts';
+import { groundOf, type Ground } from '../fit/ground.ts';
 import { lay } from '../fit/lay.ts';
 import type { Order, Shop } from '../order/types.ts';
 import { layersOn } from '../stock/buckles.ts';
@@ -100,19 +100,8 @@ function askOne({ input, how, answered }: Question, { facts, first, shop }: Scen
   const ground = groundOf(factsOf(answered(facts), facts.model));
   const now = first.candidate.clearance;
   const then = lay(first.candidate, ground)?.clearance ?? now;
-  const good = facts.model['chance-good'];
-  let couldEarn: number | undefined;
-  for (let strands = first.candidate.strands + 2; strands <= shop.strands.max; strands += 2) {
-    const buckle = shop.buckles.find((entry) => layersOn(entry, strands) !== undefined);
-    if (buckle === undefined) break;
-    const wider = lay(
-      { ...first.candidate, strands, buckle, layers: layersOn(buckle, strands) ?? 0 },
-      ground,
-    );
-    if (wider === undefined || wider.clearance.inches < facts.floor || wider.clearance.chance < good) break;
-    couldEarn = strands;
-  }
-  const already = now.chance >= good ? first.candidate.strands : 0;
+  const widestNow = widestGood(first, groundOf(facts), shop);
+  const widestThen = widestGood(first, ground, shop);
   return {
     input,
     how,
@@ -121,6 +110,24 @@ function askOne({ input, how, answered }: Question, { facts, first, shop }: Scen
     sdThen: then.sd,
     chanceNow: now.chance,
     chanceThen: then.chance,
-    couldEarn: couldEarn !== undefined && couldEarn > already ? couldEarn : undefined,
+    couldEarn: widestThen > Math.max(widestNow, first.candidate.strands) ? widestThen : undefined,
   };
+}
+
+/** Most strands of the first spec's style that are good at the elbow on this ground; 0 when the first itself is not. */
+function widestGood({ candidate }: Judged, ground: Ground, shop: Shop): number {
+  const { floor, model } = ground.facts;
+  let widest = 0;
+  for (let { strands } = candidate; strands <= shop.strands.max; strands += 2) {
+    const own = strands === candidate.strands;
+    const buckle = own
+      ? candidate.buckle
+      : shop.buckles.find((entry) => layersOn(entry, strands) !== undefined);
+    const layers = buckle === undefined ? undefined : layersOn(buckle, strands);
+    if (buckle === undefined || layers === undefined) break;
+    const wider = lay({ ...candidate, strands, buckle, layers }, ground)?.clearance;
+    if (wider === undefined || wider.inches < floor || wider.chance < model['chance-good']) break;
+    widest = strands;
+  }
+  return widest;
 }

@@ -1,7 +1,7 @@
 /** The likely cause of a trouble reported with the cinch that is ridden in now. */
 import type { CinchAsked, Trouble } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
-import { dist, say, type Phrase } from '../units/phrase.ts';
+import { dist, len, say, type Phrase } from '../units/phrase.ts';
 import type { Judged } from './judge.ts';
 
 export interface Cause {
@@ -45,9 +45,9 @@ const elbowGall: Explain = ({ judged: { candidate }, facts, age }) => {
   }
   const near =
     clearance.inches < 0
-      ? say`lies over the elbow line by ${dist(-clearance.inches)}`
-      : say`comes within ${dist(clearance.inches)} of the elbow`;
-  const at = say`${dist(clearance.station)} up from the chest midline`;
+      ? say`it lies over the elbow line by ${dist(-clearance.inches)}`
+      : say`it comes within ${dist(clearance.inches)} of the elbow`;
+  const at = say`${len(clearance.station)} up from the chest midline`;
   const why = reachWords(clearance.where, style, facts);
   return yes(join([near, at, why]));
 };
@@ -125,12 +125,13 @@ const explanations: Readonly<Record<Trouble, Explain>> = {
   girthy,
 };
 
-/** Phrases one after the other, with commas. */
+/** Phrases one after the other: commas, and a semicolon before the last. */
 function join(phrases: readonly Phrase[]): Phrase {
   const words: string[] = [''];
   const values: Phrase['values'][number][] = [];
   phrases.forEach((phrase, i) => {
-    words[words.length - 1] = `${words.at(-1) ?? ''}${i === 0 ? '' : ', '}${phrase.words[0] ?? ''}`;
+    words[words.length - 1] =
+      `${words.at(-1) ?? ''}${i === 0 ? '' : i === phrases.length - 1 ? '; ' : ', '}${phrase.words[0] ?? ''}`;
     phrase.values.forEach((value, j) => {
       values.push(value);
       words.push(phrase.words[j + 1] ?? '');

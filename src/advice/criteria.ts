@@ -18,9 +18,10 @@ const FIVE_PERCENT = 0.05;
 /** A step is not to be missed by a rounding error. */
 const SLACK = 1e-9;
 
-const named = (judged: Judged, judgement: 'poor' | 'acceptable' | 'cannot-tell'): string =>
+/** Rules that give `judged` this judgement and the other not: what both share does not tell them apart. */
+const named = (judged: Judged, other: Judged, judgement: 'poor' | 'acceptable' | 'cannot-tell'): string =>
   judged.findings
-    .filter((finding) => finding.judgement === judgement)
+    .filter((finding) => finding.judgement === judgement && other.judgementOf(finding.rule) !== judgement)
     .map((finding) => finding.rule.replaceAll('-', ' '))
     .join(', ');
 
@@ -34,7 +35,7 @@ const fewest = (judgement: 'poor' | 'acceptable' | 'cannot-tell'): Criterion => 
   return {
     id: `fewest ${judgement}`,
     key: (judged) => judged.countOf(judgement),
-    because: (_, b) => say`the other is ${words} on: ${named(b, judgement)}`,
+    because: (a, b) => say`the other is ${words} on: ${named(b, a, judgement)}`,
   };
 };
 

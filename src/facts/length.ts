@@ -20,11 +20,10 @@ export interface LengthNeed {
 export function lengthNeed(ring: Ring, girth: number, model: Model): LengthNeed {
   const k = girth / model['average-girth'];
   const runTarget = Math.min(model['run-high'], Math.max(model['run-low'], model['run-target'] * k));
-  const { value, sd, kind, basis } = ring.station;
-  const ringToRing: Estimate = { value: 2 * value, sd: 2 * sd, kind, basis };
+  const { value, sd } = ring.station;
   const target = 2 * value - 2 * runTarget - model.stretch;
   return {
-    ringToRing,
+    ringToRing: ringToRingOf(ring),
     runTarget,
     stretch: model.stretch,
     target: {
@@ -36,6 +35,16 @@ export function lengthNeed(ring: Ring, girth: number, model: Model): LengthNeed 
     crossCheck: lengthFromGirth(girth),
     measured: ring.taped,
   };
+}
+
+/** From a measured drop it is computed, not measured: the length stays provisional. */
+function ringToRingOf({ station, taped }: Ring): Estimate {
+  const { value, sd, kind, basis } = station;
+  const both = { value: 2 * value, sd: 2 * sd };
+  if (taped) return { ...both, kind, basis: 'measured' };
+  return kind === 'measured'
+    ? { ...both, kind: 'computed', basis: 'girth less the measured drop on both sides' }
+    : { ...both, kind, basis };
 }
 
 /** heart girth / 2 - 3, rounded up to an even number of inches [university extension]. */

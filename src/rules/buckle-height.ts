@@ -17,13 +17,15 @@ export const buckleHeight = rule({
     const aim = model['buckle-above-elbow-target'] * k;
     if (buckleBelowWidest < 0) {
       const reason = () =>
-        say`the buckle's low edge sits ${dist(-buckleBelowWidest)} above the widest part of the barrel`;
+        say`puts the buckle's low edge ${dist(-buckleBelowWidest)} above the widest part of the barrel`;
       return { judgement: 'refuse', margin: buckleBelowWidest, reason };
     }
     const margin = buckleAboveElbow - least;
     if (margin < 0) {
       const reason = () =>
-        say`the buckle's low edge is ${dist(buckleAboveElbow)} above the elbow; the least is ${dist(least)}`;
+        buckleAboveElbow < 0
+          ? say`puts the buckle's low edge ${dist(-buckleAboveElbow)} below the point of the elbow; the least is ${dist(least)} above`
+          : say`puts the buckle's low edge only ${dist(buckleAboveElbow)} above the point of the elbow; the least is ${dist(least)}`;
       return { judgement: 'refuse', margin, reason };
     }
     const judgement = buckleAboveElbow >= aim ? 'good' : 'acceptable';

@@ -32,7 +32,7 @@ export const buckleStrands = rule({
     const wide = model['special-buckle-width'];
     if (buckleWidth >= wide && !buckle.special) {
       const reason = () =>
-        say`${len(buckleWidth)} at the buckle needs a special buckle; from ${len(wide)} an ordinary one will not do`;
+        say`is ${len(buckleWidth)} wide at the buckle and needs a special one; from ${len(wide)} an ordinary one will not do`;
       return { judgement: 'refuse', margin: wide - buckleWidth, reason };
     }
     const how = layers === 1 ? 'a single layer' : 'a double layer';

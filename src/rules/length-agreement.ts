@@ -1,7 +1,7 @@
 /** Does the length agree with the rule of thumb from the girth? */
 import type { LengthNeed } from '../facts/length.ts';
 import { defaultModel } from '../sources/numbers.ts';
-import { dist, len, say } from '../units/phrase.ts';
+import { len, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
 const facts = { lengthNeed: { crossCheck: 32 } as unknown as LengthNeed, model: defaultModel };
@@ -22,11 +22,14 @@ export const lengthAgreement = rule({
       return {
         judgement: 'good',
         margin,
-        reason: () => say`agrees with the ${len(lengthNeed.crossCheck)} that half the girth less 3 in gives`,
+        reason: () => say`agrees with the rule of thumb: ${len(lengthNeed.crossCheck)} by the girth`,
       };
     }
+    // A tape that nobody laid cannot be checked.
     const reason = () =>
-      say`${dist(apart)} from the ${len(lengthNeed.crossCheck)} that half the girth less 3 in gives: check the tape`;
+      lengthNeed.measured
+        ? say`${len(apart)} from the rule of thumb, ${len(lengthNeed.crossCheck)} by the girth: check the tape`
+        : say`${len(apart)} from the rule of thumb, ${len(lengthNeed.crossCheck)} by the girth: tape ring to ring`;
     return { judgement: 'acceptable', margin, reason };
   },
   examples: [

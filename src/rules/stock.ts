@@ -25,13 +25,14 @@ export const stock = rule({
   can: ['good', 'acceptable', 'refuse', 'cannot-tell'],
   judge({ order, shop }, { buckle, cordFeet }) {
     const buckles = 2 * order.quantity;
+    const cords = cordVerdict(cordFeet * order.quantity, order.colors?.body ?? [], shop);
+    // Another buckle may do, another cord is another cinch: short cord is told first.
+    if (cords?.judgement === 'refuse') return cords;
     if (buckle.onHand < buckles && !buckle.orderable) {
       const reason = () =>
-        say`${count(buckles)} ${buckle.id} buckles needed, ${count(buckle.onHand)} on hand, and no more to be had`;
+        say`needs ${count(buckles)} ${buckle.id} buckles; ${count(buckle.onHand)} on hand, and no more to be had`;
       return { judgement: 'refuse', margin: buckle.onHand - buckles, reason };
     }
-    const feet = cordFeet * order.quantity;
-    const cords = cordVerdict(feet, order.colors?.body ?? [], shop);
     if (cords !== undefined && cords.judgement !== 'good') return cords;
     if (buckle.onHand < buckles) {
       return {
@@ -94,6 +95,6 @@ function cordVerdict(feet: number, colors: readonly string[], shop: Shop): Verdi
   if (margin >= 0)
     return { judgement: 'good', margin, reason: () => say`buckles and ${named} cord are on the shelf` };
   const need = () =>
-    say`${count(Math.ceil(feet))} ft of ${named} cord needed, ${count(onHand)} ft on hand${orderable ? '; the rest must be ordered' : ', and no more to be had'}`;
+    say`needs ${count(Math.ceil(feet))} ft of ${named} cord; ${count(onHand)} ft on hand, ${orderable ? 'the rest must be ordered' : 'and no more to be had'}`;
   return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason: need };
 }

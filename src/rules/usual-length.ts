@@ -4,6 +4,8 @@ import { rule } from './rule.ts';
 
 const SHORTEST = 26;
 const LONGEST = 34;
+/** Nobody ties closer than an eighth: 76 cm is a 30 in cinch. */
+const EIGHTH = 0.125;
 
 export const usualLength = rule({
   id: 'usual-length',
@@ -13,15 +15,20 @@ export const usualLength = rule({
   evidence: [{ basis: 'practice', source: 'usual-lengths', agreement: 'settled' }],
   can: ['good', 'acceptable'],
   judge(_, { length }) {
-    const even = Math.abs(length / 2 - Math.round(length / 2)) < 1e-9;
-    if (even && length >= SHORTEST && length <= LONGEST) {
+    const nearest = 2 * Math.round(length / 2);
+    const even = Math.abs(length - nearest) <= EIGHTH;
+    if (even && nearest >= SHORTEST && nearest <= LONGEST) {
       return { judgement: 'good', reason: () => say`${len(length)} is a length the trade keeps` };
     }
-    const why = even ? 'outside the usual lengths' : 'between the usual 2 in steps';
-    return { judgement: 'acceptable', reason: () => say`${len(length)} is ${why}` };
+    const reason = () =>
+      even
+        ? say`${len(length)} is outside the usual lengths`
+        : say`${len(length)} is between the usual steps of ${len(2)}`;
+    return { judgement: 'acceptable', reason };
   },
   examples: [
     { shows: '32 in', facts: {}, candidate: { length: 32 }, gives: 'good' },
+    { shows: '76 cm, nearly 30 in', facts: {}, candidate: { length: 76 / 2.54 }, gives: 'good' },
     { shows: '31 in', facts: {}, candidate: { length: 31 }, gives: 'acceptable' },
     { shows: '22 in', facts: {}, candidate: { length: 22 }, gives: 'acceptable' },
   ],
