@@ -26,7 +26,7 @@ export function askedText({ asked, filled }: Checked, units: Units): string {
   ].filter((part) => part !== undefined);
   const asTold = said.length === 0 ? 'nothing said' : said.join(', ');
   if (filled.length === 0) return asTold;
-  return `${asTold} (not said, taken from the shop: ${filled.map((part) => filledText(part, units)).join(', ')})`;
+  return `${asTold} (not said, so taken: ${filled.map((part) => filledText(part, units)).join(', ')})`;
 }
 
 /** `taken` holds a length as the check writes it, in inches. */
@@ -118,9 +118,7 @@ export function causeTexts({ causes }: Checked, units: Units): string[] {
 
 /** What the customer asked for and how it stands, in a line. */
 export function wantsText(checked: Checked, rank: number | undefined, units: Units): string {
-  const standing = standingOf(checked);
   const place = rank === undefined ? '' : `, no. ${String(rank)} here`;
-  const nearest =
-    checked.nearest === undefined ? '' : `; the nearest that passes: ${specName(checked.nearest.candidate)}`;
-  return `The customer asked for: ${askedText(checked, units)}. ${capital(standing)}${place}: ${standingText(checked, units)}${nearest}.`;
+  const standing = `${capital(standingOf(checked))}${place}: ${standingText(checked, units)}`;
+  return `The customer asked for: ${askedText(checked, units)}. ${standing}.`;
 }

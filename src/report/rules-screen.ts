@@ -53,7 +53,15 @@ function inFull(rule: AnyRule, page: Page): string[] {
 }
 
 function readsText({ reads, looks }: AnyRule): string {
-  const facts = reads.length === 0 ? 'nothing' : reads.join(', ');
-  const parts = looks.length === 0 ? 'nothing' : looks.join(', ');
+  const facts = reads.length === 0 ? 'nothing' : reads.map(keyWords).join(', ');
+  const parts = looks.length === 0 ? 'nothing' : looks.map(keyWords).join(', ');
   return `Of the order: ${facts}. Of the cinch: ${parts}.`;
 }
+
+/** Keys of the facts as words: "buckle above elbow". */
+const keyWords = (key: string): string =>
+  key === 'k'
+    ? 'size factor'
+    : key === 'model'
+      ? "the model's numbers"
+      : key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);

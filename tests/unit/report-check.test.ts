@@ -27,9 +27,7 @@ describe('check', () => {
 
   test('says what was asked, what was filled in, how it stands, why, what would pass, and the causes', () => {
     const text = oneLine(checkScreen([gall], plainOptions));
-    expect(text).toContain(
-      'What the customer wants Straight, 21 strands (not said, taken from the shop: buckle',
-    );
+    expect(text).toContain('What the customer wants Straight, 21 strands (not said, so taken: buckle');
     expect(text).toContain('x REFUSED: clears the elbow by only');
     expect(text).toContain('Nearest the elbow: the front edge of the cinch,');
     expect(text).toContain('Nearest that passes: straight,');

@@ -69,7 +69,7 @@ describe('screen', () => {
 
   test('the wish of the customer stands in its own paragraph', async () => {
     const text = (await screen(sized(cases.gall))).replace(/\s+/g, ' ');
-    expect(text).toMatch(/The customer asked for: straight, 21 strands \(not said, taken from the shop: /);
+    expect(text).toMatch(/The customer asked for: straight, 21 strands \(not said, so taken: /);
   });
 
   test("the shop's own numbers are named when they are in force", async () => {
