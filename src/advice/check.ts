@@ -48,7 +48,7 @@ export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advic
       judged === undefined
         ? (cannot ?? say`that length leaves no side below the buckle for a low flare`)
         : undefined,
-    nearest: pass || spec === undefined ? undefined : nearestPassing(spec, advice.specs),
+    nearest: pass || spec === undefined ? undefined : nearestPassing(spec, worthOffering(advice.specs)),
     causes: which === 'current' && judged !== undefined ? causesOf(judged, facts, asked) : [],
   };
 }
@@ -99,6 +99,12 @@ function buckleFor(id: string | undefined, strands: number, shop: Shop): Buckle 
 
 const evenLength = (target: number, shop: Shop): number =>
   lengthSteps(target, { ...shop.lengths, step: 2 })[0] ?? 2 * Math.round(target / 2);
+
+/** Nobody is helped by a spec that passes but is poor at the elbow, unless there is no other. */
+function worthOffering(specs: readonly RankedSpec[]): readonly RankedSpec[] {
+  const better = specs.filter((spec) => spec.judgementOf('elbow-clearance') !== 'poor');
+  return better.length > 0 ? better : specs;
+}
 
 /** Same style before another, then the fewest strands away, then the best ranked. */
 function nearestPassing(spec: Spec, specs: readonly RankedSpec[]): RankedSpec | undefined {

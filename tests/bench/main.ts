@@ -1,0 +1,114 @@
+/** Benchmarks: ratios measured in one run on one machine, printed as a table; none of them is a test. */
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { performance } from 'node:perf_hooks';
+import { parse } from 'yaml';
+import { sizeOrder } from '../../src/index.ts';
+import { readOrders } from '../../src/order/read-orders.ts';
+import { sizeScreen } from '../../src/report/size-screen.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+
+// `npm run bench` bundles this file first, since tsx slows every closure down, and starts it in the project's folder.
+const root = process.cwd();
+const bin = 'bin/cinchwright';
+const sample = 'tests/bench/sixty-lines.yaml';
+
+const median = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
+
+/** Milliseconds of one start of node with these arguments. */
+function startOnce(args: readonly string[]): number {
+  const from = performance.now();
+  const { status } = spawnSync(process.execPath, args, { stdio: 'ignore', cwd: root });
+  if (status !== 0) throw new Error(`${args.join(' ')} ended with ${String(status)}`);
+  return performance.now() - from;
+}
+
+interface Start {
+  readonly name: string;
+  readonly args: readonly string[];
+  readonly aim: string;
+}
+
+const starts: readonly Start[] = [
+  { name: 'node -e 0', args: ['-e', '0'], aim: '1' },
+  { name: 'cinchwright --help', args: [bin, '--help'], aim: '1.3' },
+  { name: 'cinchwright size, one order', args: [bin, 'size', sample], aim: '2.0, 1.7 wanted' },
+  { name: 'cinchwright size --format json', args: [bin, 'size', sample, '--format', 'json'], aim: '' },
+  { name: 'cinchwright check, one order', args: [bin, 'check', sample, '--strands', '15'], aim: '' },
+];
+
+/** Starts take turns, so that a machine that slows down slows all of them. */
+function benchStarts(rounds: number): void {
+  const times = starts.map((): number[] => []);
+  for (let round = 0; round < rounds + 2; round++) {
+    starts.forEach(({ args }, i) => {
+      const took = startOnce(args);
+      if (round >= 2) times[i]?.push(took);
+    });
+  }
+  const base = median(times[0] ?? []);
+  print(`start-up, median of ${rounds} starts in turn`, ['command', 'ms', 'ratio to node -e 0', 'aim']);
+  starts.forEach(({ name, aim }, i) => {
+    const took = median(times[i] ?? []);
+    print('', [name, took.toFixed(1), (took / base).toFixed(2), aim]);
+  });
+}
+
+/** Microseconds of one call, median of batches, after warming up. */
+function microseconds(call: () => unknown): number {
+  for (let i = 0; i < 400; i++) call();
+  const batches = Array.from({ length: 15 }, () => {
+    const from = performance.now();
+    for (let i = 0; i < 60; i++) call();
+    return ((performance.now() - from) / 60) * 1000;
+  });
+  return median(batches);
+}
+
+function benchSizing(): void {
+  const text = readFileSync(sample, 'utf8');
+  const read = readOrders(text, sample)[0];
+  if (read?.ok !== true) throw new Error('the sample order is faulty');
+  const { order } = read;
+  const advice = sizeOrder(order, defaultShop);
+  const options = { units: 'in', color: false, width: 80, top: 3, why: false, all: false } as const;
+  const screenOf = () =>
+    sizeScreen([{ ok: true, file: sample, advice: sizeOrder(order, defaultShop) }], options);
+  const base = microseconds(() => parse(text) as unknown);
+  const lines = text.trimEnd().split('\n').length;
+  print(`one order of ${lines} lines, ${advice.every.length} candidates`, [
+    'work',
+    'us',
+    'ratio to parsing',
+    'aim',
+  ]);
+  const row = (name: string, us: number, aim = ''): void => {
+    print('', [name, us.toFixed(0), (us / base).toFixed(2), aim]);
+  };
+  row('parse with the yaml package alone', base, '1');
+  row(
+    'size: facts, all candidates, ranking',
+    microseconds(() => sizeOrder(order, defaultShop)),
+    '0.25',
+  );
+  row(
+    'size and ask what to measure',
+    microseconds(() => sizeOrder(order, defaultShop).ask),
+  );
+  row(
+    'read: parse, check, locate',
+    microseconds(() => readOrders(text, sample)),
+  );
+  row('size and print the screen', microseconds(screenOf));
+}
+
+function print(title: string, cells: readonly string[]): void {
+  if (title !== '') process.stdout.write(`\n${title}\n`);
+  const [name = '', ...rest] = cells;
+  process.stdout.write(`  ${name.padEnd(40)}${rest.map((cell) => cell.padStart(20)).join('')}\n`);
+}
+
+process.stdout.write(`node ${process.version}\n`);
+benchStarts(Number(process.argv[2] ?? 31));
+benchSizing();
