@@ -1,0 +1,111 @@
+/** The list of rules is complete, and every rule keeps its word: examples, judgements, evidence. */
+import { describe, expect, test } from 'vitest';
+import { judgements, type AnyRule, type CaseFacts, type Evidence } from '../../src/rules/rule.ts';
+import { rules } from '../../src/rules/registry.ts';
+import { filesBelow } from '../support/source-tree.ts';
+import { casesFor } from '../support/random-cases.ts';
+import type { Candidate } from '../../src/fit/candidate.ts';
+
+const notRules = ['rule', 'registry'];
+const files = filesBelow('src/rules')
+  .map((file) => file.slice('src/rules/'.length, -'.ts'.length))
+  .filter((name) => !notRules.includes(name));
+
+/** By design only these may send a cinch back; everything else grades. */
+const mayRefuse = [
+  'elbow-clearance',
+  'buckle-height',
+  'latigo-run',
+  'buckle-strands',
+  'strand-range',
+  'stock',
+];
+
+/** Rest on no practice and no text, and refuse all the same, because the shop itself says what it has. */
+const refuseOnTheShopsWord = ['stock'];
+
+describe('the registry', () => {
+  test('holds every rule file, once', () => {
+    expect(rules.map(({ id }) => id).sort()).toEqual([...files].sort());
+  });
+
+  test.each(files)('%s exports the rule of that name and nothing else', async (name) => {
+    const module = (await import(`../../src/rules/${name}.ts`)) as Record<string, AnyRule>;
+    const exported = Object.values(module);
+    expect(exported).toHaveLength(1);
+    expect(exported[0]!.id, 'the id of a rule equals the name of its file').toBe(name);
+    expect(rules).toContain(exported[0]);
+  });
+});
+
+const weak = (evidence: Evidence): boolean =>
+  evidence.basis === 'choice' || (evidence.basis === 'practice' && evidence.agreement === 'disputed');
+
+describe('refusing', () => {
+  const refusing = rules.filter(({ can }) => can.includes('refuse')).map(({ id }) => id);
+
+  test('only the rules that may refuse do', () => {
+    expect(refusing.sort()).toEqual([...mayRefuse].sort());
+  });
+
+  test('a rule that rests only on disputed practice or our own choice may not', () => {
+    const shaky = rules.filter(({ evidence }) => evidence.every(weak)).map(({ id }) => id);
+    expect(shaky.filter((id) => refusing.includes(id))).toEqual(refuseOnTheShopsWord);
+  });
+});
+
+/** As the program asks a rule: a missing fact is never handed over. */
+function judged(rule: AnyRule, facts: Partial<CaseFacts>, candidate: Partial<Candidate>) {
+  if (rule.reads.some((key) => facts[key] === undefined)) return { judgement: 'cannot-tell' as const };
+  return rule.judge(facts as CaseFacts, candidate as Candidate);
+}
+
+describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => {
+  test('says what it asks, since when, and why it is believed', () => {
+    expect(rule.question).toMatch(/^[A-Z].+\?$/);
+    expect(rule.since).toMatch(/^\d+\.\d+\.\d+$/);
+    expect(rule.evidence.length).toBeGreaterThan(0);
+    for (const evidence of rule.evidence) {
+      if (evidence.basis === 'practice' && evidence.agreement === 'disputed')
+        expect(evidence.dissent, 'a dispute has two sides').toBeTruthy();
+    }
+  });
+
+  test('can say what its examples show, and no more', () => {
+    const shown = judgements.filter((judgement) => rule.examples.some(({ gives }) => gives === judgement));
+    expect(judgements.filter((judgement) => rule.can.includes(judgement))).toEqual(shown);
+    expect(new Set(rule.can).size).toBe(rule.can.length);
+  });
+
+  test.each(rule.examples.map((example) => [example.shows, example] as const))(
+    'example: %s',
+    (shows, { facts, candidate, gives }) => {
+      const verdict = judged(rule, facts, candidate);
+      expect(verdict.judgement).toBe(gives);
+      expect(shows.length).toBeGreaterThan(4);
+      if ('reason' in verdict) expect(verdict.reason().words.join('').trim()).not.toBe('');
+    },
+  );
+});
+
+function only<T extends object>(whole: T, keys: readonly (keyof T)[]): T {
+  return Object.fromEntries(keys.map((key) => [key, whole[key]])) as T;
+}
+
+describe('on horses and cinches drawn at random', () => {
+  const cases = casesFor({ seed: 2417, horses: 25, cinches: 40 });
+
+  test.each(rules.map((rule) => [rule.id, rule] as const))('%s keeps to what it can say', (_, rule) => {
+    for (const { facts, candidate } of cases) {
+      const { judgement, reason, margin } = rule.judge(facts, candidate);
+      expect(rule.can).toContain(judgement);
+      expect(Number.isNaN(margin ?? 0)).toBe(false);
+      expect(reason().values.every((part) => typeof part === 'string' || Number.isFinite(part.value))).toBe(
+        true,
+      );
+      // Verdicts are shared among candidates that agree in what a rule looks at: it must not look further.
+      const narrow = rule.judge(only(facts, rule.reads), only(candidate, rule.looks));
+      expect([narrow.judgement, narrow.margin]).toEqual([judgement, margin]);
+    }
+  });
+});

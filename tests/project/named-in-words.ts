@@ -1,0 +1,35 @@
+/** Sources that no table of the program cites: where their word is used instead, or what they are kept for. */
+
+/** A file, and a piece of its text that names the source or says its number. */
+export const namedInWords: Readonly<Record<string, readonly [file: string, words: string]>> = {
+  hand: ['tests/truth/units.test.ts', 'hand is'],
+  'soviet-draft': ['src/sources/girth-fit.ts', 'one heavy draft breed: 210.9 cm'],
+  'henneke-1983': ['src/order/types.ts', 'Henneke score'],
+  'human-bodies': ['src/sources/numbers.ts', 'open set of human bodies'],
+  'greve-dyson-2013': ['src/sources/cautions.ts', 'a saddle that keeps going to one side: ask a vet'],
+  'millares-ramirez-2019': ['src/sources/cautions.ts', 'New girthiness'],
+  capstan: ['src/geometry/strap.ts', 'capstan'],
+  'capstan-table': ['tests/truth/geometry-strap.test.ts', 'published capstan table'],
+  dlmf: ['src/geometry/elliptic.ts', 'DLMF'],
+  'carlson-1995': ['src/geometry/elliptic.ts', 'Carlson'],
+  gsl: ['tests/truth/geometry-elliptic.test.ts', 'GNU Scientific Library'],
+  cephes: ['tests/support/cephes.d.ts', 'Cephes'],
+  'cody-1969': ['src/geometry/normal.ts', 'Cody'],
+  'wichura-1988': ['src/geometry/normal.ts', 'Wichura'],
+  'oneill-2014': ['src/geometry/random.ts', "O'Neill"],
+  'chandrupatla-1997': ['src/geometry/root.ts', 'Chandrupatla'],
+  wgs84: ['tests/truth/geometry-ellipse.test.ts', 'WGS'],
+  'nist-sp811': ['tests/truth/units.test.ts', 'SP 811'],
+  'rfc-4180': ['src/report/csv.ts', 'RFC 4180'],
+  'owasp-csv': ['src/report/csv.ts', 'OWASP'],
+};
+
+/** What nothing rests on yet. */
+export const keptFor: Readonly<Record<string, string>> = {
+  'freitag-2021': 'measuring in photographs',
+  pinhole: 'measuring in photographs',
+  'mohair-data': 'weight and give of cord',
+  'bench-price': 'quotes',
+  'paper-mill': 'cutting cord from hanks',
+  'moore-1968': 'the order of work at the bench',
+};

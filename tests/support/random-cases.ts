@@ -1,0 +1,89 @@
+/** Horses, saddles and cinches drawn from a seed: the same on every machine. */
+import { factsOf } from '../../src/facts/facts.ts';
+import type { Candidate } from '../../src/fit/candidate.ts';
+import { groundOf } from '../../src/fit/ground.ts';
+import { lay } from '../../src/fit/lay.ts';
+import { seededRandom, type Random } from '../../src/geometry/random.ts';
+import type { Buckle, Order } from '../../src/order/types.ts';
+import type { CaseFacts } from '../../src/rules/rule.ts';
+import { layersOn } from '../../src/stock/buckles.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { styleIds } from '../../src/stock/styles.ts';
+
+export interface Case {
+  readonly facts: CaseFacts;
+  readonly candidate: Candidate;
+}
+
+interface Draw {
+  readonly seed: number;
+  readonly horses: number;
+  /** Cinches laid on each horse. */
+  readonly cinches: number;
+}
+
+/** Candidates on horses from ponies to drafts: sensible ones, and such as nobody would tie. */
+export function casesFor({ seed, horses, cinches }: Draw): Case[] {
+  const random = seededRandom(seed);
+  const found: Case[] = [];
+  for (let h = 0; h < horses; h++) {
+    const plain = factsOf(randomOrder(random, h), defaultShop.model);
+    const ground = groundOf(plain);
+    const facts: CaseFacts = { ...plain, shop: defaultShop };
+    for (let c = 0; c < cinches; c++) {
+      const buckle = pick(random, defaultShop.buckles);
+      const candidate = lay(randomSpec(random, buckle), ground);
+      if (candidate !== undefined) found.push({ facts, candidate });
+    }
+  }
+  return found;
+}
+
+function randomSpec(random: Random, buckle: Buckle) {
+  const strands = Math.round(between(random, 7, 35));
+  return {
+    style: pick(random, styleIds),
+    strands,
+    buckle,
+    layers: layersOn(buckle, strands) ?? (0 as const),
+    length: Math.round(between(random, 18, 42)),
+  };
+}
+
+/** An order as the door would hand it over; every part that may be missing is missing now and then. */
+function randomOrder(random: Random, index: number): Order {
+  const maybe = <T>(value: T): T | undefined => (random.uniform() < 0.5 ? value : undefined);
+  const girth = between(random, 48, 96);
+  const fraction = pick(random, [1, 7 / 8, 3 / 4, 5 / 8, 1 / 2]);
+  return {
+    order: `random ${index}`,
+    quantity: pick(random, [1, 1, 2, 20]),
+    use: maybe(pick(random, ['roping', 'trail', 'barrels', 'packing'] as const)),
+    colors: maybe({ body: [pick(random, ['natural', 'buckskin', 'plum'])] }),
+    horse: {
+      heartGirth: maybe(girth),
+      height: girth * 0.83,
+      elbowRoom: maybe(between(random, 2, 7)),
+      barrel: maybe(pick(random, ['slab-sided', 'average', 'round'] as const)),
+      withers: maybe(pick(random, ['low', 'average', 'high'] as const)),
+      condition: maybe(pick(random, [1, 5, 9])),
+      kind: maybe(pick(random, ['pony', 'stock', 'draft', 'mule'] as const)),
+      trouble: random.uniform() < 0.3 ? [pick(random, ['saddle-rolls', 'elbow-gall'] as const)] : [],
+    },
+    saddle: {
+      rigging:
+        random.uniform() < 0.3
+          ? { kind: 'measured', setBack: between(random, 0, 9) }
+          : { kind: 'named', name: String(fraction), fraction },
+      style: maybe(pick(random, ['ring', 'flat-plate', 'in-skirt', 'dropped'] as const)),
+      ringToRing: maybe(between(random, 30, 56)),
+      barSpan: maybe(between(random, 10, 16)),
+    },
+  };
+}
+
+const between = (random: Random, low: number, high: number): number => low + (high - low) * random.uniform();
+
+function pick<const T>(random: Random, from: readonly T[]): T {
+  return from[Math.floor(random.uniform() * from.length)] as T;
+}
