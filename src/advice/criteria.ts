@@ -15,6 +15,8 @@ export interface Criterion {
 /** Widths closer than two 8-ply cords are called equal; so are chances within 5 %. */
 const HALF_INCH = 0.5;
 const FIVE_PERCENT = 0.05;
+/** Surer than this buys nothing that width would not buy better: else the narrowest always came first. */
+const SURE_ENOUGH = 0.9;
 /** A step is not to be missed by a rounding error. */
 const SLACK = 1e-9;
 
@@ -66,7 +68,8 @@ const mostAgainstSides: Criterion = {
 
 const surest: Criterion = {
   id: 'surest at the elbow',
-  key: ({ candidate }) => -Math.floor(candidate.clearance.chance / FIVE_PERCENT + SLACK),
+  key: ({ candidate }) =>
+    -Math.floor(Math.min(SURE_ENOUGH, candidate.clearance.chance) / FIVE_PERCENT + SLACK),
   because: (a, b) =>
     say`surer to clear the elbow: ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`,
 };
