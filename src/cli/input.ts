@@ -44,7 +44,7 @@ export async function readEntries(names: readonly string[], io: CliIo): Promise<
 }
 
 /** A file's name as messages give it. */
-export const fileLabel = (name: string): string => (name === '-' ? standardInput : name);
+const fileLabel = (name: string): string => (name === '-' ? standardInput : name);
 
 /** Text of a file, or of standard input for "-", or why there is none. */
 export async function readText(name: string, io: CliIo): Promise<TextRead> {

@@ -3,8 +3,8 @@ import { Option } from 'commander';
 import { nearestWord } from '../units/nearest.ts';
 import { CliFault, didYouMean, printable } from './fault.ts';
 
-export const formats = ['table', 'json', 'markdown', 'csv'] as const;
-export const unitNames = ['in', 'cm'] as const;
+const formats = ['table', 'json', 'markdown', 'csv'] as const;
+const unitNames = ['in', 'cm'] as const;
 
 /** A reader for one of a few words. */
 export function word<const W extends string>(option: string, words: readonly W[]): (text: string) => W {
