@@ -8,7 +8,7 @@ import { addSchema } from './commands/schema.ts';
 import { addSize } from './commands/size.ts';
 import type { ExitCode } from './fault.ts';
 import type { CliIo } from './io.ts';
-import { widthFor } from './screen.ts';
+import { colorFor, widthFor } from './screen.ts';
 import { version } from './version.ts';
 
 /** One run: the machine, and the exit code as far as it is known. */
@@ -60,7 +60,12 @@ export function buildProgram(session: Session): Command {
       getErrHasColors: () => false,
       outputError: () => undefined, // said in one place for all: run.ts
     })
-    .exitOverride();
+    .exitOverride()
+    .hook('preAction', async (_, command) => {
+      const { color } = command.optsWithGlobals<{ color: boolean }>();
+      if (!colorFor(io, color) && !colorFor(io, color, 'stderr')) return;
+      await (await import('../report/pen.ts')).loadColors();
+    });
   for (const add of adders) add(program, session);
   return program;
 }

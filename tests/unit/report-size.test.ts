@@ -6,6 +6,7 @@ import type { Order, Shop } from '../../src/order/types.ts';
 import { sizeColumns, sizeCsv } from '../../src/report/size-csv.ts';
 import { sizeJson, sizeSchema } from '../../src/report/size-json.ts';
 import { sizeMarkdown } from '../../src/report/size-markdown.ts';
+import { loadColors } from '../../src/report/pen.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
 import type { ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { columns } from '../../src/report/width.ts';
@@ -93,6 +94,7 @@ describe('screen', () => {
   });
 
   test('colors only repeat what words say', async () => {
+    await loadColors();
     const plain = await screen(sized(cases.draft), { why: true });
     const colored = await screen(sized(cases.draft), { why: true, color: true });
     expect(colored).toContain('\u001b[');
