@@ -11,7 +11,7 @@ export interface Barrel {
 }
 
 /** Ratio of width to depth from what the customer said; a depth is weak evidence and only nudges the average. */
-export function barrelRatio(said: Horse['barrel'], girth: number, model: Model): Estimate {
+function barrelRatio(said: Horse['barrel'], girth: number, model: Model): Estimate {
   const sd = model['ratio-sd'];
   if (said === undefined)
     return { value: model['ratio-average'], sd, kind: 'assumed', basis: 'average barrel' };

@@ -91,7 +91,7 @@ function forwardAt(line: Float64Array, s: number): number {
  * How far one sd of an input moves the gap. By the envelope theorem the nearest points may be held where they are on
  * their segments: only the points themselves move. `bodyWidth` is the cinch's width at p, 0 on the buckle.
  */
-export function gapShift(
+function gapShift(
   gap: Gap,
   row: SpreadRow,
   { facts, bodyWidth }: { facts: Facts; bodyWidth: number },

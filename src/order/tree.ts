@@ -12,6 +12,7 @@ export interface Spot {
   value: number;
 }
 
+/** Whether it is a block of keys, neither a list nor a text. */
 export function isBlock(tree: Tree | undefined): tree is Block {
   return typeof tree === 'object' && !Array.isArray(tree);
 }

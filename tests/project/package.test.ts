@@ -1,0 +1,152 @@
+/** What is shipped: only what is needed, everything that is needed, and it runs on the Node it promises. */
+import { execFileSync } from 'node:child_process';
+import fs from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { version } from '../../src/cli/version.ts';
+import { nodeSatisfies } from '../support/node-range.ts';
+import { repo } from '../support/run-cli.ts';
+import { importsOf, sourceFiles } from '../support/source-tree.ts';
+
+interface Manifest {
+  name: string;
+  version: string;
+  engines: { node: string };
+  bin: Record<string, string>;
+  scripts: Record<string, string>;
+  dependencies: Record<string, string>;
+  devDependencies: Record<string, string>;
+}
+interface Locked {
+  engines?: { node?: string };
+  dev?: boolean;
+}
+
+const json = (file: string): unknown => JSON.parse(fs.readFileSync(path.join(repo, file), 'utf8'));
+const manifest = json('package.json') as Manifest;
+const lock = json('package-lock.json') as { version: string; packages: Record<string, Locked> };
+
+/** The oldest Node that package.json promises. */
+const oldest = '20.19.0';
+
+describe('the packed files', () => {
+  const packed = JSON.parse(
+    execFileSync('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], {
+      cwd: repo,
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'ignore'],
+    }),
+  ) as { files: { path: string; mode: number }[] }[];
+  const files = packed[0]!.files;
+  const names = files.map((file) => file.path);
+
+  test('what is needed is there', () => {
+    for (const name of [
+      'package.json',
+      'LICENSE',
+      'bin/cinchwright',
+      'dist/cinchwright.cjs',
+      'examples/shop.yaml',
+    ]) {
+      expect(names).toContain(name);
+    }
+  });
+
+  test('nothing else is', () => {
+    const fitting = [
+      /^(package\.json|LICENSE|README\.md)$/,
+      /^bin\/(cinchwright|package\.json)$/,
+      /^dist\/cinchwright\.cjs(\.cache)?$/,
+      /^examples\/.+\.(yaml|json|csv|md)$/,
+      /^docs\/.+\.(md|svg|png)$/,
+    ];
+    expect(names.filter((name) => !fitting.some((pattern) => pattern.test(name)))).toEqual([]);
+  });
+
+  test('the command can be started', () => {
+    const bin = files.find((file) => file.path === manifest.bin['cinchwright']);
+    expect((bin?.mode ?? 0) & 0o111).toBe(0o111);
+    expect(fs.readFileSync(path.join(repo, manifest.bin['cinchwright']!), 'utf8')).toMatch(
+      /^#!\/usr\/bin\/env node\n/,
+    );
+  });
+
+  test('the bundle needs nothing that is not shipped with Node', () => {
+    const bundle = fs.readFileSync(path.join(repo, 'dist', 'cinchwright.cjs'), 'utf8');
+    const required = [...bundle.matchAll(/\brequire\("([^"]+)"\)/g)].map(([, name]) => name!);
+    expect(
+      required.filter(
+        (name) => !/^(node:)?(fs|path|buffer|process|os|tty|util|events|url)(\/\w+)?$/.test(name),
+      ),
+    ).toEqual([]);
+  });
+});
+
+describe('versions', () => {
+  test('the same in package.json, the lock file and the program', () => {
+    expect([manifest.version, lock.version]).toEqual([version, version]);
+  });
+
+  test('package.json promises the oldest Node, and no older one', () => {
+    expect(nodeSatisfies(oldest, manifest.engines.node)).toBe(true);
+    expect(nodeSatisfies('20.18.3', manifest.engines.node)).toBe(false);
+  });
+
+  test('all that is installed, for running and for testing, runs on it', () => {
+    const locked = Object.entries(lock.packages).filter(([name]) => name !== '');
+    expect(locked.length).toBeGreaterThan(50);
+    // What is for another machine or not there at all (optional) does not matter.
+    const installed = locked.filter(([name]) => fs.existsSync(path.join(repo, name)));
+    const broken = installed.filter(([, { engines }]) => !nodeSatisfies(oldest, engines?.node ?? '*'));
+    expect(broken.map(([name, { engines }]) => `${name} wants ${engines?.node ?? ''}`)).toEqual([]);
+  });
+
+  test.each(Object.keys(manifest.dependencies))('the installed %s says so itself', (name) => {
+    const { engines } = json(`node_modules/${name}/package.json`) as Locked;
+    expect(nodeSatisfies(oldest, engines?.node ?? '*')).toBe(true);
+  });
+
+  test.each([
+    ['20.19.0', '^20.19.0 || >=22.12.0', true],
+    ['20.18.9', '^20.19.0 || >=22.12.0', false],
+    ['20.19.0', '10.* || >= 12.*', true],
+    ['20.19.0', '18 || 20 || >=22', true],
+    ['21.0.0', '18 || 20 || >=22', false],
+    ['20.19.0', '*', true],
+    ['20.19.0', '>=18 <20', false],
+  ])('%s within %s: %s', (node, range, expected) => {
+    expect(nodeSatisfies(node, range)).toBe(expected);
+  });
+});
+
+describe('dependencies', () => {
+  const imported = new Set(
+    sourceFiles
+      .flatMap(importsOf)
+      .filter(({ isPackage, to }) => isPackage && !to.startsWith('node:'))
+      .map(({ to }) =>
+        to
+          .split('/')
+          .slice(0, to.startsWith('@') ? 2 : 1)
+          .join('/'),
+      ),
+  );
+
+  test('the program uses every one it has, and has every one it uses', () => {
+    expect(Object.keys(manifest.dependencies).sort()).toEqual([...imported].sort());
+  });
+
+  test('none is for running and for testing at once', () => {
+    expect(Object.keys(manifest.devDependencies).filter((name) => name in manifest.dependencies)).toEqual([]);
+  });
+});
+
+test('every script that the documents name exists', () => {
+  const texts = ['README.md', 'DEVELOPERS.md']
+    .filter((file) => fs.existsSync(path.join(repo, file)))
+    .map((file) => fs.readFileSync(path.join(repo, file), 'utf8'));
+  const named = texts.flatMap((text) =>
+    [...text.matchAll(/npm run (?:-s )?([\w:]+)/g)].map(([, name]) => name!),
+  );
+  expect(named.filter((name) => !(name in manifest.scripts))).toEqual([]);
+});

@@ -1,0 +1,107 @@
+/** Every console example of README.md and of the documents runs, and prints what stands there. */
+import fs from 'node:fs';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { examplesIn, playground, Shell, type Example } from '../support/console.ts';
+import { repo } from '../support/run-cli.ts';
+
+const read = (file: string): string | undefined => {
+  const at = path.join(repo, file);
+  return fs.existsSync(at) ? fs.readFileSync(at, 'utf8') : undefined;
+};
+const documents = [
+  'README.md',
+  'DEVELOPERS.md',
+  ...fs.readdirSync(path.join(repo, 'docs')).map((name) => `docs/${name}`),
+]
+  .filter((file) => file.endsWith('.md'))
+  .map((file) => ({ file, examples: examplesIn(read(file) ?? '') }));
+
+test('README.md exists and has console examples', () => {
+  expect(read('README.md'), 'README.md is missing').toBeDefined();
+  const [readme] = documents;
+  expect(
+    readme?.examples.length,
+    'README.md has no ```console block with a "$ cinchwright" line',
+  ).toBeGreaterThan(0);
+});
+
+/** Links of a text to files of this project that are not there. */
+function brokenLinks(file: string): string[] {
+  const targets = [...(read(file) ?? '').matchAll(/\]\(([^)#\s]+)(?:#[^)]*)?\)/g)].map(
+    ([, target]) => target!,
+  );
+  return targets
+    .filter((target) => !/^[a-z]+:/.test(target))
+    .filter((target) => !fs.existsSync(path.join(repo, path.dirname(file), target)));
+}
+
+test.each(documents)('$file links only to what is there', ({ file }) => {
+  expect(brokenLinks(file)).toEqual([]);
+});
+
+/** Same lines, trailing blanks aside: editors take them away. */
+const tidy = (text: string): string => text.replace(/[ \t]+$/gm, '').trimEnd();
+
+function expectOutput(actual: string, { output, cut }: Example): void {
+  const got = tidy(actual);
+  const wanted = tidy(output);
+  if (!cut) expect(got).toBe(wanted);
+  else expect(got.split('\n').slice(0, wanted.split('\n').length).join('\n')).toBe(wanted);
+}
+
+// The commands of one document follow each other in one directory, as a reader would type them.
+describe.each(documents.filter(({ examples }) => examples.length > 0))('$file', ({ examples }) => {
+  let dir = '';
+  let shell: Shell;
+  beforeAll(() => {
+    dir = playground();
+    shell = new Shell(dir);
+  });
+  afterAll(() => {
+    fs.rmSync(dir, { recursive: true });
+  });
+  test.each(examples)('line $line: $command', async (example) => {
+    expectOutput(await shell.run(example.command), example);
+  });
+});
+
+describe('examples are told from the rest', () => {
+  const text = [
+    '```sh',
+    '$ npm ci',
+    '```',
+    '```console',
+    '$ cinchwright --version',
+    '9.9.9',
+    '',
+    '$ cinchwright --help',
+    'Usage: cinchwright',
+    '...',
+    '```',
+  ].join('\n');
+  const [version, help] = examplesIn(text);
+  const shell = new Shell(repo);
+
+  test('commands, outputs and cuts are found', () => {
+    expect(examplesIn(text)).toEqual([
+      { line: 5, command: 'cinchwright --version', output: '9.9.9', cut: false },
+      { line: 8, command: 'cinchwright --help', output: 'Usage: cinchwright', cut: true },
+    ]);
+  });
+  test('other output fails', async () => {
+    expect(() => {
+      expectOutput('0.1.0\n', version!);
+    }).toThrow();
+    expect(() => {
+      expectOutput('Usage: cinch\nmore\n', help!);
+    }).toThrow();
+    await expect(shell.run('npm ci')).rejects.toThrow('no console example');
+  });
+  test('the exit code and a file handed in', async () => {
+    expect(await shell.run('cinchwright schema nothing')).toContain('order or shop');
+    expect(await shell.run('echo $?')).toBe('2\n');
+    expect(await shell.run('cat examples/shop.yaml')).toContain('buckles:');
+    expect(await shell.run('cinchwright size nowhere-*.yaml')).toContain('nowhere-*.yaml');
+  });
+});

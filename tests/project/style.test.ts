@@ -1,0 +1,103 @@
+/** The habits of this house that neither the compiler nor the linter knows. */
+import fs from 'node:fs';
+import path from 'node:path';
+import ts from 'typescript';
+import { expect, test } from 'vitest';
+import { repo } from '../support/run-cli.ts';
+import { filesBelow, sourceFiles, type SourceFile } from '../support/source-tree.ts';
+
+const linesOf = (text: string): number => text.replace(/\n$/, '').split('\n').length;
+const longest = 300;
+const usual = 60;
+
+/** What we write by hand, and what we generate from it; not what tools write. */
+const written = [
+  ...['src', 'tests', 'docs', 'bin', 'examples', '.ci'].flatMap(filesBelow),
+  ...fs.readdirSync(repo, { withFileTypes: true }).flatMap((entry) => (entry.isFile() ? [entry.name] : [])),
+].filter((file) => !/^(package-lock\.json|.*\.(png|jpe?g|tgz))$/.test(file));
+
+/** A file opens with one sentence that says what it is, in the reader's words. */
+function headerFault({ name, text }: SourceFile): string | undefined {
+  const header = /^\/\*\* (.+) \*\/\n/.exec(text)?.[1];
+  if (header === undefined) return `src/${name} does not open with a line of the form "/** What it is. */"`;
+  if (!/^[A-Z0-9`"].{8,}[.?!]$/.test(header)) return `src/${name}: "${header}" is no sentence`;
+  return undefined;
+}
+
+test('every source file opens with a sentence', () => {
+  expect(sourceFiles.flatMap((file) => headerFault(file) ?? [])).toEqual([]);
+});
+
+test('no file is longer than 300 lines, tests and scripts too', () => {
+  const code = written.filter((file) => /\.(ts|cjs|mjs|js)$/.test(file) || file.startsWith('.ci/'));
+  const long = code
+    .map((file) => ({ file, lines: linesOf(read(file)) }))
+    .filter(({ lines }) => lines > longest);
+  expect(long).toEqual([]);
+});
+
+test('half of the source files have 60 lines or fewer', () => {
+  const sorted = sourceFiles.map(({ text }) => linesOf(text)).sort((a, b) => a - b);
+  expect(sorted[Math.floor((sorted.length - 1) / 2)]).toBeLessThanOrEqual(usual);
+});
+
+const read = (file: string): string => fs.readFileSync(path.join(repo, file), 'utf8');
+
+/** Lines of all written files that a pattern is found in; this file names the patterns and is left out. */
+const linesWith = (pattern: RegExp): string[] =>
+  written
+    .filter((file) => file !== 'tests/project/style.test.ts')
+    .flatMap((file) =>
+      read(file)
+        .split('\n')
+        .flatMap((line, i) => (pattern.test(line) ? [`${file}:${i + 1}: ${line.trim().slice(0, 100)}`] : [])),
+    );
+
+test('nothing is left to do in a comment', () => {
+  expect(linesWith(/\b(TODO|FIXME|XXX|HACK)\b/)).toEqual([]);
+});
+
+test('no path of a machine is written anywhere', () => {
+  expect(linesWith(/(?<![\w.])\/(work|home|root|Users|mnt)\/\w|\b[A-Z]:\\\w/)).toEqual([]);
+});
+
+test('no test is skipped or run alone', () => {
+  expect(linesWith(/\b(test|it|describe)\.(only|skip|todo)\b/)).toEqual([]);
+});
+
+interface Exported {
+  readonly name: string;
+  /** What its comment stands before. */
+  readonly node: ts.Node;
+}
+
+/** Exported functions of a file, also those kept in a constant. */
+function exportedFunctions({ ast }: SourceFile): Exported[] {
+  return ast.statements.flatMap((node): Exported[] => {
+    const modifiers = ts.canHaveModifiers(node) ? ts.getModifiers(node) : undefined;
+    if (modifiers?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword) !== true) return [];
+    if (ts.isFunctionDeclaration(node)) return [{ name: node.name?.text ?? 'default', node }];
+    if (!ts.isVariableStatement(node)) return [];
+    return node.declarationList.declarations
+      .filter(({ initializer }) => initializer !== undefined && ts.isArrowFunction(initializer))
+      .map(({ name }) => ({ name: name.getText(), node }));
+  });
+}
+
+/** Exported functions without a comment of their own; the header of the file, at its very start, is none. */
+const bare = (file: SourceFile): string[] =>
+  exportedFunctions(file)
+    .filter(({ node }) => !ts.getJSDocCommentsAndTags(node).some((doc) => ts.isJSDoc(doc) && doc.pos > 0))
+    .map(({ name }) => `src/${file.name}: ${name}`);
+
+test('every exported function says what it is for', () => {
+  expect(sourceFiles.flatMap(bare)).toEqual([]);
+});
+
+test('a bare function and a bare file are found', () => {
+  const text =
+    '/** x */\n\nexport const f = (): number => 1;\n/** Said. */\nexport function g() {}\nexport function h() {}\n';
+  const file = { name: 'x.ts', text, ast: ts.createSourceFile('x.ts', text, ts.ScriptTarget.ES2023, true) };
+  expect(bare(file)).toEqual(['src/x.ts: f', 'src/x.ts: h']);
+  expect(headerFault(file)).toContain('is no sentence');
+});
