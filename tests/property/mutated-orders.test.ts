@@ -1,0 +1,163 @@
+/** Whatever has happened to an order file: it gives a result or a located problem, and nothing that no person should read. */
+import fs from 'node:fs';
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { checkCinch, type Checked } from '../../src/advice/check.ts';
+import { textOf } from '../../src/cli/text-file.ts';
+import { seededRandom } from '../../src/geometry/random.ts';
+import { sizeOrder } from '../../src/index.ts';
+import type { Problem } from '../../src/order/problem.ts';
+import { readOrders } from '../../src/order/read-orders.ts';
+import type { Order } from '../../src/order/types.ts';
+import { checkJson } from '../../src/report/check-json.ts';
+import { checkScreen } from '../../src/report/check-screen.ts';
+import { problemsText } from '../../src/report/problems.ts';
+import { sizeJson } from '../../src/report/size-json.ts';
+import { sizeScreen } from '../../src/report/size-screen.ts';
+import type { CheckResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
+import { columns } from '../../src/report/width.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { mutate } from '../support/mutate-orders.ts';
+import { repo } from '../support/run-cli.ts';
+
+const runs = 10_000;
+const seed = 20261125;
+const mostMilliseconds = 2_000;
+
+const folder = path.join(repo, 'examples', 'orders');
+const examples = fs.readdirSync(folder).map((name) => fs.readFileSync(path.join(folder, name), 'utf8'));
+
+/** Texts that only a fault of the program puts on a page. */
+const slips = ['NaN', 'Infinity', 'undefined', '[object Object]'];
+/** What a screen would obey, or what turns and hides letters; the line feed alone may stand. */
+const steers =
+  /[\0-\x09\x0b-\x1f\x7f-\x9f\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060-\u206f\ufeff\ufffe\uffff]|\p{Cs}/u;
+
+interface Tally {
+  valid: number;
+  faulty: number;
+  checked: number;
+  nothingPasses: number;
+  /** Orders gone through all already: much damage leaves what was ordered as it was. */
+  readonly seen: Set<string>;
+  slowest: number;
+}
+
+/** A page for people or scripts: no slips of the program, unless the file itself said the word. */
+function expectClean(page: string, source: string): void {
+  for (const slip of slips) if (!source.includes(slip)) expect(page).not.toContain(slip);
+}
+
+function expectScreen(page: string, source: string): void {
+  expectClean(page, source);
+  expect(page).not.toMatch(steers);
+  expect(page.split('\n').filter((line) => columns(line) > 80)).toEqual([]);
+}
+
+function expectLocated(problems: readonly Problem[], lines: number): void {
+  expect(problems.length).toBeGreaterThan(0);
+  for (const { file, line, column, expected } of problems) {
+    expect(file).toBe('x.yaml');
+    expect(Number.isInteger(line) && line >= 1 && line <= lines).toBe(true);
+    expect(Number.isInteger(column) && column >= 1).toBe(true);
+    expect(expected.trim()).not.toBe('');
+  }
+}
+
+/** Numbers of a JSON result that must be numbers: what cannot be computed would be null. */
+function expectNumbers(json: string): void {
+  const { results } = JSON.parse(json) as { results: { specs: Record<string, unknown>[] }[] };
+  const numbers = results.flatMap(({ specs }) =>
+    specs.flatMap(({ strands, width, length, clearance }) => {
+      const { inches, sd, chance } = clearance as Record<string, unknown>;
+      return [strands, width, length, inches, sd, chance];
+    }),
+  );
+  expect(numbers.filter((value) => typeof value !== 'number')).toEqual([]);
+}
+
+function cinchesOf({ wants, current }: Order): [Checked['which'], NonNullable<Order['wants']>][] {
+  return [
+    ...(wants === undefined ? [] : [['wants', wants] as [Checked['which'], typeof wants]]),
+    ...(current === undefined ? [] : [['current', current] as [Checked['which'], typeof current]]),
+  ];
+}
+
+/** One order through sizing, checking and the printers. */
+async function throughAll(order: Order, source: string, tally: Tally): Promise<void> {
+  const options: ReportOptions = {
+    units: tally.valid % 2 === 0 ? 'in' : 'cm',
+    color: false,
+    width: 80,
+    top: 3,
+    why: tally.valid % 5 === 0,
+    all: tally.valid % 50 === 0,
+  };
+  const advice = sizeOrder(order, defaultShop);
+  const checked = cinchesOf(order).map(([which, cinch]) => checkCinch(cinch, which, advice));
+  const wants = checked.find(({ which }) => which === 'wants');
+  const sized: SizeResult[] = [{ ok: true, file: 'x.yaml', advice, wants }];
+  const json = sizeJson(sized);
+  expectClean(json, source);
+  expectNumbers(json);
+  expectScreen(await sizeScreen(sized, options), source);
+  if (advice.specs.length === 0) tally.nothingPasses += 1;
+  if (checked.length === 0) return;
+  tally.checked += 1;
+  const judged: CheckResult[] = [{ ok: true, file: 'x.yaml', advice, checked }];
+  expectClean(checkJson(judged), source);
+  expectScreen(checkScreen(judged, options), source);
+}
+
+/** One file to its end; counts its orders. */
+async function throughDoor(bytes: Buffer, tally: Tally): Promise<void> {
+  const read = textOf(bytes);
+  if (!read.ok) {
+    expect(read.line).toBeGreaterThanOrEqual(1);
+    expect(read.why).not.toBe('');
+    tally.faulty += 1;
+    return;
+  }
+  const entries = readOrders(read.text, 'x.yaml');
+  expect(entries.length).toBeGreaterThan(0);
+  const lines = read.text.split('\n').length;
+  for (const entry of entries) {
+    if (entry.ok) {
+      tally.valid += 1;
+      const key = JSON.stringify(entry.order);
+      if (tally.seen.has(key)) continue;
+      tally.seen.add(key);
+      await throughAll(entry.order, read.text, tally);
+    } else {
+      tally.faulty += 1;
+      expectLocated(entry.problems, lines);
+      const page = problemsText(entry.problems, { color: false, width: 80 });
+      expectClean(page, read.text);
+      expect(page).not.toMatch(steers);
+    }
+  }
+}
+
+test(`${String(runs)} damaged order files give results or located problems`, async () => {
+  const tally: Tally = { valid: 0, faulty: 0, checked: 0, nothingPasses: 0, slowest: 0, seen: new Set() };
+  const chance = seededRandom(seed);
+  for (let run = 0; run < runs; run += 1) {
+    const bytes = mutate(examples, chance);
+    const start = performance.now();
+    try {
+      await throughDoor(bytes, tally);
+    } catch (error) {
+      throw new Error(`run ${String(run)}, file ${JSON.stringify(bytes.toString().slice(0, 3000))}`, {
+        cause: error,
+      });
+    }
+    tally.slowest = Math.max(tally.slowest, performance.now() - start);
+  }
+  const orders = tally.valid + tally.faulty;
+  // Neither side may be so rare that the test says nothing.
+  expect(tally.valid / orders).toBeGreaterThan(0.15);
+  expect(tally.faulty / orders).toBeGreaterThan(0.15);
+  expect(tally.checked).toBeGreaterThan(500);
+  expect(tally.nothingPasses).toBeGreaterThan(20);
+  expect(tally.slowest).toBeLessThan(mostMilliseconds);
+}, 600_000);
