@@ -21,7 +21,7 @@ export interface RankedSpec extends Judged {
   readonly rank: number;
   /** Why it comes before the next one; undefined when there is no next. */
   readonly becauseOf: { readonly criterion: string; readonly words: Phrase } | undefined;
-  /** Both even neighbours of its length, with the latigo run each leaves. */
+  /** Both even neighbours of its length, as far as the shop ties them, with the latigo run each leaves. */
   readonly evenLengths: readonly { readonly length: number; readonly run: number }[];
 }
 
@@ -126,9 +126,13 @@ class ShortListed implements RankedSpec {
   }
 }
 
-function evenLengths(candidate: Candidate, { lengthNeed }: Facts): { length: number; run: number }[] {
+function evenLengths(
+  candidate: Candidate,
+  { lengthNeed, shop }: CaseFacts,
+): { length: number; run: number }[] {
   const below = 2 * Math.floor(lengthNeed.target.value / 2);
   const around =
     candidate.length % 2 === 0 ? [candidate.length - 2, candidate.length + 2] : [below, below + 2];
-  return around.map((length) => ({ length, run: runFor(length, lengthNeed) }));
+  const tied = around.filter((length) => length >= shop.lengths.min && length <= shop.lengths.max);
+  return tied.map((length) => ({ length, run: runFor(length, lengthNeed) }));
 }

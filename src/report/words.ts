@@ -75,7 +75,7 @@ export function riggingText({ rigging, style }: Saddle, units: Units): string {
 
 /** Closer than a quarter rounds to nothing. */
 function setBackText(inches: number, units: Units): string {
-  if (Math.abs(inches) < 0.125) return 'at full position, measured';
+  if (Math.abs(inches) < 0.125) return 'at full position (measured)';
   const side = inches > 0 ? 'back' : 'ahead';
   return `${formatLength(Math.abs(inches), units)} ${side} of full position`;
 }

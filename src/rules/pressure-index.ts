@@ -30,7 +30,7 @@ export const pressureIndex = rule({
   can: ['good', 'acceptable', 'poor'],
   judge(_, { pressure }) {
     const judgement = pressure * SPREAD <= MEAN ? 'good' : pressure * SPREAD <= MOST ? 'acceptable' : 'poor';
-    const reason = () => say`pressure index ${psi(pressure)} behind the elbow, only to compare widths`;
+    const reason = () => say`${psi(pressure)} behind the elbow, a number only to compare widths by`;
     return { judgement, margin: MEAN - pressure, reason };
   },
   examples: [

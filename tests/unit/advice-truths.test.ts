@@ -1,0 +1,100 @@
+/** What an advice says must be so: nothing earned that is had, nothing measured that was computed, no length nobody ties. */
+import { describe, expect, test } from 'vitest';
+import { checkCinch } from '../../src/advice/check.ts';
+import { sizeOrder } from '../../src/index.ts';
+import { situation } from '../../src/report/about-order.ts';
+import { refusedTexts } from '../../src/report/about-rest.ts';
+import { nearestText } from '../../src/report/about-specs.ts';
+import { phraseText } from '../../src/report/text.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+
+const onThreeQuarter = { rigging: rigging('3/4'), ringToRing: 44 };
+
+describe('what measuring could earn', () => {
+  test('is more than what is good already, though the first is narrow for another reason', () => {
+    const rubbed = orderOf({ horse: { trouble: ['buckle-rub'] }, saddle: onThreeQuarter });
+    const plain = orderOf({ saddle: onThreeQuarter });
+    const widest = sizeOrder(plain, defaultShop).specs[0]?.candidate.strands ?? 0;
+    const advice = sizeOrder(rubbed, defaultShop);
+    expect(advice.specs[0]?.candidate.strands).toBeLessThan(widest);
+    const earned = advice.ask.flatMap(({ couldEarn }) => couldEarn ?? []);
+    for (const strands of earned) expect(strands).toBeGreaterThan(widest);
+  });
+});
+
+describe('ring to ring from a measured drop', () => {
+  const advice = sizeOrder(orderOf({ saddle: { ringDrop: 16 } }), defaultShop);
+
+  test('is computed, and the length stays provisional', () => {
+    const entry = advice.assumptions.find(({ input }) => input === 'ring to ring');
+    expect(entry).toMatchObject({ kind: 'computed', value: 40 });
+    expect(advice.facts.lengthNeed.measured).toBe(false);
+  });
+});
+
+describe('lengths', () => {
+  test('that the shop does not tie are not offered beside', () => {
+    const small = orderOf({ horse: { heartGirth: 49 }, saddle: { ringToRing: 30 } });
+    const { specs } = sizeOrder(small, defaultShop);
+    const offered = specs.flatMap(({ evenLengths }) => evenLengths.map(({ length }) => length));
+    expect(offered.length).toBeGreaterThan(0);
+    expect(Math.min(...offered)).toBeGreaterThanOrEqual(defaultShop.lengths.min);
+  });
+
+  test('of 76 cm count as 30 in', () => {
+    const advice = sizeOrder(orderOf({ saddle: onThreeQuarter }), defaultShop);
+    const asked = { style: 'straight', strands: 17, length: 76 / 2.54 } as const;
+    const { judged } = checkCinch(asked, 'wants', advice);
+    expect(judged?.judgementOf('usual-length')).toBe('good');
+  });
+
+  test('tell to check the tape only where one was laid', () => {
+    const apart = (saddle: object): string => {
+      const asked = { style: 'straight', strands: 17, length: 26 } as const;
+      const { judged } = checkCinch(asked, 'wants', sizeOrder(orderOf({ saddle }), defaultShop));
+      const found = judged?.findings.find(({ rule }) => rule === 'length-agreement');
+      return found === undefined ? '' : phraseText(found.reason, 'in');
+    };
+    expect(apart(onThreeQuarter)).toMatch(/check the tape$/);
+    expect(apart({})).toMatch(/tape ring to ring$/);
+  });
+});
+
+describe('words', () => {
+  test('short cord is the reason told, not the buckle that another could replace', () => {
+    const order = orderOf({ quantity: 3, colors: { body: ['buckskin'] }, saddle: onThreeQuarter });
+    const texts = refusedTexts(sizeOrder(order, defaultShop), 'in').join('\n');
+    expect(texts).toMatch(
+      /strands: \d+ needs \d+ ft of buckskin cord; 160 ft on hand, and no more to be had/,
+    );
+    expect(texts).not.toContain('buckles');
+  });
+
+  test('what comes before because another is less than good names only what the two do not share', () => {
+    const donkey = orderOf({
+      horse: { heartGirth: 49, elbowRoom: 3.15 },
+      saddle: { ringToRing: 30 },
+      use: 'packing',
+    });
+    for (const { becauseOf } of sizeOrder(donkey, defaultShop).specs) {
+      if (becauseOf?.criterion === 'fewest acceptable') {
+        expect(phraseText(becauseOf.words, 'in')).not.toMatch(/: $|usual length/);
+      }
+    }
+  });
+
+  test('a cinch over the elbow line has no distance below zero', () => {
+    const at = { inches: -0.19, sd: 0.4, chance: 0, station: 7, where: 'cinch' } as const;
+    expect(nearestText(at, 'in')).toContain(': 0.19 in over it, give or take 0.4.');
+  });
+
+  test.each([
+    [0, 'Ring at full position (measured);'],
+    [1.5, 'Ring 1 1/2 in back of full position;'],
+    [-0.5, 'Ring 1/2 in ahead of full position;'],
+  ])('a set-back of %s in', (setBack, words) => {
+    const order = orderOf({ saddle: { rigging: { kind: 'measured', setBack }, style: undefined } });
+    expect(situation(sizeOrder(order, defaultShop).facts, 'in')).toContain(words);
+  });
+});
