@@ -1,5 +1,5 @@
 /** A candidate meets the rules: how many verdicts of each kind, and every verdict with its reason when it is read. */
-import { axesOf, BUCKLE, LENGTH, STRANDS, STYLE } from '../fit/axes.ts';
+import { ALL, axesOf, BUCKLE, LENGTH, STRANDS, STYLE } from '../fit/axes.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { Buckle } from '../order/types.ts';
 import { rules } from '../rules/registry.ts';
@@ -60,34 +60,60 @@ const unitOf: Readonly<Record<Judgement, number>> = {
   'not-applicable': 1 << 25,
 };
 
+/** Tally of some rules on a candidate. */
+type Tally = (candidate: Candidate) => number;
+
 /**
  * A judge for the candidates of one order. A tally is reused among candidates that agree on all that its rules look
  * at: most rules see a few lengths or buckles, not hundreds of candidates.
  */
 export function judgeFor(facts: CaseFacts): Judge {
-  const known = groups.map(() => new Map<number, number>());
+  const numberOf = numbering();
+  const alone = groups.map((group) => ({ axes: group.axes, tally: tallyOf(group, facts) }));
+  const within = (axes: number): Tally =>
+    sumOf(alone.filter((part) => (part.axes & ~axes) === 0).map(cached));
+  function cached({ axes, tally }: { axes: number; tally: Tally }): Tally {
+    return remembered(tally, (candidate) => numberOf(candidate, axes));
+  }
+  // Two tallies cover most rules, each kept as a whole; the few rules that look at more stand alone.
+  const byMake = STYLE | STRANDS | BUCKLE;
+  const byHang = BUCKLE | LENGTH;
+  const rest = alone.filter(({ axes }) => (axes & ~byMake) !== 0 && (axes & ~byHang) !== 0);
+  const onlyHang = alone.filter(({ axes }) => (axes & ~byMake) !== 0 && (axes & ~byHang) === 0);
+  const makeTally = cached({ axes: byMake, tally: within(byMake) });
+  const hangTally = cached({ axes: byHang, tally: sumOf(onlyHang.map(cached)) });
+  const restTally = sumOf(rest.map((part) => (part.axes === ALL ? part.tally : cached(part))));
+  return (candidate) =>
+    new JudgedCandidate(candidate, makeTally(candidate) + hangTally(candidate) + restTally(candidate), facts);
+}
+
+const sumOf =
+  (parts: readonly Tally[]): Tally =>
+  (candidate) => {
+    let sum = 0;
+    for (let i = 0; i < parts.length; i++) sum += (parts[i] as Tally)(candidate);
+    return sum;
+  };
+
+function remembered(tally: Tally, keyOf: (candidate: Candidate) => number): Tally {
+  const known = new Map<number, number>();
+  return (candidate) => {
+    const key = keyOf(candidate);
+    let value = known.get(key);
+    if (value === undefined) known.set(key, (value = tally(candidate)));
+    return value;
+  };
+}
+
+/** Gives each candidate a number for any set of axes: equal numbers, equal choices on those axes. */
+function numbering(): (candidate: Candidate, axes: number) => number {
   const buckles = new Map<Buckle, number>();
   const lengths = new Map<number, number>();
-  return (candidate) => {
-    const style = styles[candidate.style].effort;
-    const strands = candidate.strands * 4;
-    const length = place(lengths, candidate.length) * 1024;
-    const buckle = place(buckles, candidate.buckle) * 65536;
-    let tally = 0;
-    for (let g = 0; g < groups.length; g++) {
-      const { axes, rules: members } = groups[g] as Group;
-      const cache = known[g] as Map<number, number>;
-      const key =
-        (axes & STYLE ? style : 0) +
-        (axes & STRANDS ? strands : 0) +
-        (axes & LENGTH ? length : 0) +
-        (axes & BUCKLE ? buckle : 0);
-      let part = cache.get(key);
-      if (part === undefined) cache.set(key, (part = tallyOf(members, facts, candidate)));
-      tally += part;
-    }
-    return new JudgedCandidate(candidate, tally, facts);
-  };
+  return ({ style, strands, buckle, length }, axes) =>
+    (axes & STYLE ? styles[style].effort : 0) +
+    (axes & STRANDS ? strands * 4 : 0) +
+    (axes & LENGTH ? place(lengths, length) * 1024 : 0) +
+    (axes & BUCKLE ? place(buckles, buckle) * 65536 : 0);
 }
 
 function place<K>(places: Map<K, number>, key: K): number {
@@ -97,37 +123,44 @@ function place<K>(places: Map<K, number>, key: K): number {
   return places.size - 1;
 }
 
-function tallyOf(members: readonly AnyRule[], facts: CaseFacts, candidate: Candidate): number {
-  let tally = 0;
-  for (const rule of members) tally += unitOf[verdict(rule, facts, candidate).judgement];
-  return tally;
+/** Tally of a group's rules; those that miss a fact cannot tell, whatever the candidate. */
+function tallyOf(group: Group, facts: CaseFacts): Tally {
+  const able = group.rules.filter(({ reads }) => firstMissing(reads, facts) === undefined);
+  const unable = (group.rules.length - able.length) * unitOf['cannot-tell'];
+  return (candidate) => {
+    let tally = unable;
+    for (let i = 0; i < able.length; i++) {
+      tally += unitOf[(able[i] as AnyRule).judge(facts, candidate).judgement];
+    }
+    return tally;
+  };
 }
 
 class JudgedCandidate implements Judged {
-  readonly candidate: Candidate;
-  readonly #tally: number;
-  readonly #facts: CaseFacts;
+  declare readonly candidate: Candidate;
+  declare private readonly tally: number;
+  declare private readonly facts: CaseFacts;
 
   constructor(candidate: Candidate, tally: number, facts: CaseFacts) {
     this.candidate = candidate;
-    this.#tally = tally;
-    this.#facts = facts;
+    this.tally = tally;
+    this.facts = facts;
   }
 
   get findings(): readonly Finding[] {
     return rules.map((rule) => {
-      const { judgement, reason, margin } = verdict(rule, this.#facts, this.candidate);
+      const { judgement, reason, margin } = verdict(rule, this.facts, this.candidate);
       return { rule: rule.id, judgement, reason: reason(), margin };
     });
   }
 
   countOf(judgement: Judgement): number {
-    return Math.floor(this.#tally / unitOf[judgement]) & MASK;
+    return Math.floor(this.tally / unitOf[judgement]) & MASK;
   }
 
   judgementOf(id: string): Judgement | undefined {
     const rule = rules.find((entry) => entry.id === id);
-    return rule === undefined ? undefined : verdict(rule, this.#facts, this.candidate).judgement;
+    return rule === undefined ? undefined : verdict(rule, this.facts, this.candidate).judgement;
   }
 }
 

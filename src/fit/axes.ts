@@ -5,7 +5,7 @@ export const STYLE = 1;
 export const STRANDS = 2;
 export const BUCKLE = 4;
 export const LENGTH = 8;
-const ALL = STYLE | STRANDS | BUCKLE | LENGTH;
+export const ALL = STYLE | STRANDS | BUCKLE | LENGTH;
 
 export const axesOf: Readonly<Record<keyof Candidate, number>> = {
   style: STYLE,

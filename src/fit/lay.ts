@@ -58,17 +58,20 @@ interface Parts {
   readonly ground: Ground;
 }
 
-/** Hundreds are laid for one order and few are looked at closely: what ranking does not need is computed when read. */
+/**
+ * Hundreds are laid for one order and few are looked at closely: what ranking does not need is computed when read.
+ * Fields are only declared, so that each is written once, by the constructor.
+ */
 class Laid implements Candidate {
-  readonly style: Style;
-  readonly strands: number;
-  readonly buckle: Buckle;
-  readonly layers: Layers | 0;
-  readonly length: number;
-  readonly shape: Shape;
-  readonly clearance: Clearance;
-  readonly #fit: BuckleFit;
-  readonly #ground: Ground;
+  declare readonly style: Style;
+  declare readonly strands: number;
+  declare readonly buckle: Buckle;
+  declare readonly layers: Layers | 0;
+  declare readonly length: number;
+  declare readonly shape: Shape;
+  declare readonly clearance: Clearance;
+  declare private readonly fit: BuckleFit;
+  declare private readonly ground: Ground;
 
   constructor(spec: Spec, { shape, fit, ground }: Parts) {
     this.style = spec.style;
@@ -77,8 +80,8 @@ class Laid implements Candidate {
     this.layers = spec.layers;
     this.length = spec.length;
     this.shape = shape;
-    this.#fit = fit;
-    this.#ground = ground;
+    this.fit = fit;
+    this.ground = ground;
     const body = bodyClearance(shape, spec.strands, ground);
     this.clearance = body.inches <= fit.clearance.inches ? body : fit.clearance;
   }
@@ -88,44 +91,44 @@ class Laid implements Candidate {
   }
 
   get width(): number {
-    return fullWidth(this.strands, this.#ground.facts.model);
+    return fullWidth(this.strands, this.ground.facts.model);
   }
 
   get buckleWidth(): number {
-    return widthAtBuckle(this.style, this.strands, this.#ground.facts.model);
+    return widthAtBuckle(this.style, this.strands, this.ground.facts.model);
   }
 
   get elbowWidth(): number {
-    return Math.min(widthAt(this.shape, this.#ground.elbow), widthAt(this.shape, this.#ground.armpit));
+    return Math.min(widthAt(this.shape, this.ground.elbow), widthAt(this.shape, this.ground.armpit));
   }
 
   get flareStart(): number | undefined {
-    return this.style === 'straight' ? undefined : this.#fit.low - this.shape.pinchedFrom;
+    return this.style === 'straight' ? undefined : this.fit.low - this.shape.pinchedFrom;
   }
 
   get buckleClearance(): number {
-    return this.#fit.clearance.inches;
+    return this.fit.clearance.inches;
   }
 
   get buckleAboveElbow(): number {
-    return this.#fit.aboveElbow;
+    return this.fit.aboveElbow;
   }
 
   get buckleBelowWidest(): number {
-    return this.#fit.belowWidest;
+    return this.fit.belowWidest;
   }
 
   get run(): number {
-    return this.#fit.run;
+    return this.fit.run;
   }
 
   get runSd(): number {
-    return this.#ground.runSd;
+    return this.ground.runSd;
   }
 
   /** Thin-wall hoop pressure T/(w R) where it is highest behind the elbow; only to compare candidates. */
   get pressure(): number {
-    const { pressStations, facts } = this.#ground;
+    const { pressStations, facts } = this.ground;
     let worst = 0;
     for (const { station, radius } of pressStations) {
       worst = Math.max(worst, hoopPressure(facts.model.tension, widthAt(this.shape, station), radius));
@@ -134,7 +137,7 @@ class Laid implements Candidate {
   }
 
   get gripArea(): number {
-    return 2 * areaAbove(this.shape, this.#ground.armpit);
+    return 2 * areaAbove(this.shape, this.ground.armpit);
   }
 
   get cordFeet(): number {
