@@ -87,7 +87,7 @@ const rolls: Explain = ({ judged: { candidate }, facts }) => {
     );
   }
   return no(
-    say`nothing in the cinch explains it: look at the tree, the pad, and an uneven rider; a saddle that keeps going to one side can mean a lame horse: ask a vet`,
+    say`look at the tree, the pad, and an uneven rider; a saddle that keeps going to one side can mean a lame horse: ask a vet`,
   );
 };
 

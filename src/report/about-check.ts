@@ -55,7 +55,7 @@ export function standingText(checked: Checked, units: Units): string {
   const standing = standingOf(checked);
   if (standing === 'refused') {
     const why = worst.filter(({ judgement }) => judgement === 'refuse');
-    return why.map(({ reason }) => phraseText(reason, units)).join('; ');
+    return why.map(({ reason }) => phraseText(reason, units)).join('. It also ');
   }
   const clear = clearanceText(judged.candidate.clearance, units);
   const named = (judgement: string): string =>
@@ -111,8 +111,8 @@ function changesOf(from: Candidate, to: Candidate, units: Units): string[] {
 /** Each trouble reported with its likely cause. */
 export function causeTexts({ causes }: Checked, units: Units): string[] {
   return causes.map(({ trouble, explained, words }) => {
-    const how = explained ? 'this cinch explains it' : 'this cinch does not explain it';
-    return `${capital(troubleName(trouble))}: ${how}: ${phraseText(words, units)}.`;
+    const how = explained ? 'likely because' : 'not explained by the cinch:';
+    return `${capital(troubleName(trouble))}: ${how} ${phraseText(words, units)}.`;
   });
 }
 

@@ -55,8 +55,9 @@ export const roughLength = (inches: number, units: Units): string =>
 
 /** The number after "give or take": to a twentieth of an inch, or a tenth of a centimeter. */
 export function spreadNumber(inches: number, units: Units): string {
-  if (units === 'cm') return decimals(inches * cmPerInch, 1);
-  return inches < 0.025 ? trimmed(inches) : trimmed(Math.round(inches * 20) / 20);
+  const cm = inches * cmPerInch;
+  if (units === 'cm') return decimals(cm, cm < 0.05 ? 2 : 1);
+  return inches < 0.025 ? String(Number(decimals(inches, 3))) : trimmed(Math.round(inches * 20) / 20);
 }
 
 /** Two decimals at most, no trailing zeros. */
@@ -65,8 +66,9 @@ const trimmed = (value: number): string => String(Number(decimals(value, 2)));
 /** A length or a ratio of the list of inputs. */
 export function inputText({ value, unit }: { value: number; unit: 'in' | 'ratio' }, units: Units): string {
   if (unit === 'ratio') return decimals(value, 2);
-  if (units === 'cm') return formatLength(value, 'cm');
-  return `${trimmed(value)} in`;
+  if (units === 'in') return `${trimmed(value)} in`;
+  // A strand is a few millimeters wide: one decimal would halve what is known of it.
+  return Math.abs(value) < 0.5 ? `${trimmed(value * cmPerInch)} cm` : formatLength(value, 'cm');
 }
 
 /** 1st, 2nd, 3rd, 4th. */

@@ -26,7 +26,7 @@ export const buckleStrands = rule({
     if (layers === 0) {
       return {
         judgement: 'refuse',
-        reason: () => say`the ${buckle.id} buckle does not take ${count(strands)} strands`,
+        reason: () => say`has a buckle that does not take ${count(strands)} strands: ${buckle.id}`,
       };
     }
     const wide = model['special-buckle-width'];

@@ -19,7 +19,7 @@ export const latigoRun = rule({
       const side = run < bound ? 'the least is' : 'the most is';
       return {
         judgement: 'refuse',
-        margin,
+        margin: Math.min(run - model['run-least'], model['run-most'] - run),
         reason: () => say`leaves ${dist(run)} of latigo each side; ${side} ${dist(bound)}`,
       };
     }

@@ -24,13 +24,13 @@ export const strandRange = rule({
   judge({ shop: { strands: range } }, { strands }) {
     if (strands % 2 === 0) {
       const reason = () =>
-        say`${count(strands)} strands is even: one continuous cord leaves a tail at each buckle only with an odd count`;
+        say`has ${count(strands)} strands, an even count: one continuous cord leaves a tail at each buckle only with an odd one`;
       return { judgement: 'refuse', reason };
     }
     const margin = Math.min(strands - range.min, range.max - strands);
     if (margin < 0) {
       const reason = () =>
-        say`the shop ties ${count(range.min)} to ${count(range.max)} strands, not ${count(strands)}`;
+        say`has ${count(strands)} strands; the shop ties ${count(range.min)} to ${count(range.max)}`;
       return { judgement: 'refuse', margin, reason };
     }
     return {

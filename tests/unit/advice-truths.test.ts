@@ -2,10 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
+import { standingText } from '../../src/report/about-check.ts';
 import { situation } from '../../src/report/about-order.ts';
 import { refusedTexts } from '../../src/report/about-rest.ts';
 import { nearestText } from '../../src/report/about-specs.ts';
-import { phraseText } from '../../src/report/text.ts';
+import { phraseText, spreadNumber } from '../../src/report/text.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
@@ -97,4 +98,18 @@ describe('words', () => {
     const order = orderOf({ saddle: { rigging: { kind: 'measured', setBack }, style: undefined } });
     expect(situation(sizeOrder(order, defaultShop).facts, 'in')).toContain(words);
   });
+});
+
+describe('a cinch refused for two reasons', () => {
+  test('has them told in two sentences, each with its own margin', () => {
+    const advice = sizeOrder(orderOf({ saddle: { rigging: rigging('7/8'), ringToRing: 46 } }), defaultShop);
+    const checked = checkCinch({ style: 'straight', strands: 17, length: 24 }, 'wants', advice);
+    expect(standingText(checked, 'in')).toMatch(/^puts the buckle.*\. It also leaves 10\.50 in of latigo/);
+    const run = checked.judged?.findings.find(({ rule }) => rule === 'latigo-run');
+    expect(run?.margin).toBe(-0.5);
+  });
+});
+
+test('a spread is never told as nothing', () => {
+  expect([spreadNumber(0.015, 'in'), spreadNumber(0.015, 'cm')]).toEqual(['0.015', '0.04']);
 });

@@ -33,7 +33,7 @@ describe('check', () => {
     expect(text).toContain('Nearest that passes: straight,');
     expect(text).toContain('What changes:');
     expect(text).toContain('Best for this pair:');
-    expect(text).toContain('Elbow gall: this cinch explains it:');
+    expect(text).toContain('Elbow gall: likely because');
     expect(text).toContain('Keep in mind');
   });
 

@@ -45,7 +45,7 @@ describe('quantities', () => {
       '0.5',
       '0.25',
       '0.4',
-      '0.01',
+      '0.012',
       '2',
     ]);
     expect(spreadNumber(0.5, 'cm')).toBe('1.3');
