@@ -157,6 +157,7 @@ test(`${String(runs)} damaged order files give results or located problems`, asy
   // Neither side may be so rare that the test says nothing.
   expect(tally.valid / orders).toBeGreaterThan(0.15);
   expect(tally.faulty / orders).toBeGreaterThan(0.15);
+  expect(tally.seen.size).toBeGreaterThan(1_000);
   expect(tally.checked).toBeGreaterThan(500);
   expect(tally.nothingPasses).toBeGreaterThan(20);
   expect(tally.slowest).toBeLessThan(mostMilliseconds);
