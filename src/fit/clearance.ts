@@ -1,7 +1,10 @@
 /** Elbow clearance: true least distance between leading edge and elbow line, signed, with its first-order spread. */
 import { nearestInto, newNearest } from '../geometry/polyline.ts';
 import type { Facts } from '../facts/facts.ts';
+import { bothBelow } from '../geometry/normal-pair.ts';
 import { normalCdf } from '../geometry/normal.ts';
+import { widthAt, type Shape } from '../stock/outline.ts';
+import { flareEdge, pinchedEdge } from './edges.ts';
 import type { SpreadRow } from '../facts/spread.ts';
 import type { Clearance } from './candidate.ts';
 
@@ -130,4 +133,42 @@ export function clearanceOf(edge: Float64Array, { facts, where, widthAt }: EdgeO
   const sd = gapSd(gap, facts, widthAt(gap.ps));
   const chance = normalCdf((gap.distance - facts.floor) / sd);
   return { inches: gap.distance, sd, chance, station: gap.ps, where };
+}
+
+/**
+ * Clearance of a roper's cords. Its flare and its pinched part come near the elbow at different places, a low flare's
+ * often equally near, since it is solved for that: so the chance is that both clear, not that the nearer one does.
+ */
+export function roperClearance(shape: Shape, facts: Facts): Clearance {
+  const { slope } = facts.centreLine;
+  const flare = frontOf(flareEdge(shape, slope), shape, facts);
+  const pinched = frontOf(pinchedEdge(shape, slope), shape, facts);
+  const { gap, sd } = flare.gap.distance <= pinched.gap.distance ? flare : pinched;
+  return {
+    inches: gap.distance,
+    sd,
+    chance: bothClear(flare, pinched, facts),
+    station: gap.ps,
+    where: 'cinch',
+  };
+}
+
+interface Front {
+  readonly gap: Gap;
+  readonly sd: number;
+  /** How far one sd of each input moves the gap. */
+  readonly shifts: readonly number[];
+}
+
+function frontOf(edge: Float64Array, shape: Shape, facts: Facts): Front {
+  const gap = gapBetween(edge, facts.elbowLine);
+  const bodyWidth = widthAt(shape, gap.ps);
+  const shifts = facts.spread.map((row) => gapShift(gap, row, { facts, bodyWidth }));
+  return { gap, shifts, sd: Math.hypot(...shifts) };
+}
+
+function bothClear(a: Front, b: Front, { floor }: Facts): number {
+  const common = a.shifts.reduce((sum, shift, i) => sum + shift * (b.shifts[i] ?? 0), 0);
+  const surplus = ({ gap, sd }: Front): number => (gap.distance - floor) / sd;
+  return bothBelow(surplus(a), surplus(b), common / (a.sd * b.sd));
 }

@@ -3,9 +3,9 @@ import { curvatureRadiusAt, heightAt } from '../geometry/ellipse.ts';
 import type { Facts } from '../facts/facts.ts';
 import { runFor } from '../facts/length.ts';
 import type { Buckle } from '../order/types.ts';
-import { fullWidth, straightShape } from '../stock/outline.ts';
+import { fullWidth, straightShape, type Shape } from '../stock/outline.ts';
 import type { Clearance } from './candidate.ts';
-import { clearanceOf } from './clearance.ts';
+import { clearanceOf, roperClearance } from './clearance.ts';
 import { bodyEdge, frameEdge } from './edges.ts';
 import { lowFlareLimit, lowFlareTarget } from './low-flare.ts';
 
@@ -29,6 +29,8 @@ export interface Ground {
   readonly pressStations: readonly { readonly station: number; readonly radius: number }[];
   readonly buckleFit: (buckle: Buckle, length: number) => BuckleFit;
   readonly lowFlareLimit: (strands: number) => number;
+  /** Clearance of a roper's cords; the shape must be one of that many strands. */
+  readonly roperClearance: (shape: Shape, strands: number) => Clearance;
   /** Clearance of an endless straight of that many strands: what any outline has where it is full. */
   readonly straightClearance: (strands: number) => Clearance;
 }
@@ -71,6 +73,24 @@ export function groundOf(facts: Facts): Ground {
     buckleFit: rememberedPairs(buckleFit),
     lowFlareLimit: remembered((strands) => lowFlareLimit(strands, flareTarget, facts)),
     straightClearance: remembered(straightClearance),
+    roperClearance: roperClearances(facts),
+  };
+}
+
+/**
+ * Ropers of one strand count whose flares begin at the same station differ only in how far up the buckle sits: they
+ * share a clearance unless the pinched part comes nearest above the buckle's low edge.
+ */
+function roperClearances(facts: Facts): Ground['roperClearance'] {
+  const byStrands = remembered(() => new Map<number, Clearance>());
+  return (shape, strands) => {
+    const byStart = byStrands(strands);
+    let endless = byStart.get(shape.pinchedFrom);
+    if (endless === undefined) {
+      endless = roperClearance({ ...shape, top: facts.girth.value / 2 }, facts);
+      byStart.set(shape.pinchedFrom, endless);
+    }
+    return endless.station <= shape.top ? endless : roperClearance(shape, facts);
   };
 }
 

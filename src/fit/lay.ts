@@ -41,15 +41,12 @@ function shapeOf({ style, strands }: Spec, top: number, ground: Ground): Shape |
  * Clearance of the cords. No shape is wider than the straight of as many strands, so where the straight comes nearest
  * at a station at which this one is full, both have the same clearance and nothing needs to be computed again.
  */
-function bodyClearance(shape: Shape, strands: number, ground: Ground): Clearance {
+function bodyClearance(shape: Shape, { style, strands }: Spec, ground: Ground): Clearance {
   const straight = ground.straightClearance(strands);
   if (straight.inches > 0 && straight.station <= shape.fullUpTo) return straight;
+  if (style !== 'straight') return ground.roperClearance(shape, strands);
   const edge = bodyEdge(shape, ground.facts.centreLine.slope);
-  return clearanceOf(edge, {
-    facts: ground.facts,
-    where: 'cinch',
-    widthAt: (station) => widthAt(shape, station),
-  });
+  return clearanceOf(edge, { facts: ground.facts, where: 'cinch', widthAt: () => shape.full });
 }
 
 interface Parts {
@@ -82,7 +79,7 @@ class Laid implements Candidate {
     this.shape = shape;
     this.fit = fit;
     this.ground = ground;
-    const body = bodyClearance(shape, spec.strands, ground);
+    const body = bodyClearance(shape, spec, ground);
     this.clearance = body.inches <= fit.clearance.inches ? body : fit.clearance;
   }
 
