@@ -15,6 +15,7 @@ import { criteriaFor, type Criterion } from './criteria.ts';
 import { judgeFor, type Finding, type Judged } from './judge.ts';
 import { rank, rankBestOfEach, whyBefore } from './rank.ts';
 import { passes, refusedOf, type Refused } from './refused.ts';
+import { wayOut, type WayOut } from './way-out.ts';
 
 /** A spec of the short list: the best buckle and length for its style and strands. */
 export interface RankedSpec extends Judged {
@@ -76,6 +77,11 @@ export class Advice {
   get impossible(): readonly Style[] {
     const tied = new Set(this.#sorted.judged.map(({ candidate }) => candidate.style));
     return styleIds.filter((style) => !tied.has(style));
+  }
+
+  /** Only when nothing passes: how far back the ring would have to hang before something does. */
+  get wayOut(): WayOut | undefined {
+    return this.specs.length > 0 ? undefined : wayOut(this.facts, this.facts.shop);
   }
 
   /** What to measure next, most worth first. */

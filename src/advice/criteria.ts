@@ -74,6 +74,21 @@ const surest: Criterion = {
     say`surer to clear the elbow: ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`,
 };
 
+/** A frame that keeps twice the required clearance is clear enough; a smaller one would only take a narrower cinch. */
+const clearOfBuckle = ({ required }: CaseFacts): Criterion => ({
+  id: 'buckle clear of the elbow',
+  key: ({ candidate }) => (candidate.buckleClearance >= 2 * required ? 0 : candidate.buckle.frameWidth),
+  because: (a, b) =>
+    say`its buckle keeps further from the elbow: ${dist(a.candidate.buckleClearance)} against ${dist(b.candidate.buckleClearance)}`,
+});
+
+const strongEnough: Criterion = {
+  id: 'enough cords to rope from',
+  key: (judged) => (judged.judgementOf('roping-strength') === 'good' ? 0 : 1),
+  because: (a, b) =>
+    say`more cords to rope from: ${count(a.candidate.strands)} strands against ${count(b.candidate.strands)}`,
+};
+
 const smallestBuckle: Criterion = {
   id: 'smaller buckle',
   key: ({ candidate }) => candidate.buckle.frameWidth,
@@ -133,9 +148,10 @@ export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
   const { trouble } = facts.order.horse;
   const asked: Criterion[] = [];
   const plain = facts.slipNeed.level === 0 && trouble.length === 0 && facts.order.use !== 'roping';
+  if (facts.order.use === 'roping') asked.push(strongEnough);
   if (facts.slipNeed.level >= 2) asked.push(gripFirst, mostAgainstSides);
   if (trouble.includes('elbow-gall') || trouble.includes('girthy')) asked.push(surest);
-  if (trouble.includes('buckle-rub')) asked.push(smallestBuckle);
+  if (trouble.includes('buckle-rub')) asked.push(clearOfBuckle(facts));
   if (plain) asked.push(plainNeed);
   return [
     fewest('poor'),

@@ -18,7 +18,7 @@ export interface Judged {
   readonly candidate: Candidate;
   /** One for each rule, in the registry's order, with reasons: judged anew when read, since rules are pure. */
   readonly findings: readonly Finding[];
-  /** How many rules came to this judgement. */
+  /** How many rules came to this judgement, as ranking counts them: see `ownCriterion`. */
   readonly countOf: (judgement: Judgement) => number;
   /** Judgement of one rule. */
   readonly judgementOf: (rule: string) => Judgement | undefined;
@@ -130,7 +130,10 @@ function tallyOf(group: Group, facts: CaseFacts): Tally {
   return (candidate) => {
     let tally = unable;
     for (let i = 0; i < able.length; i++) {
-      tally += unitOf[(able[i] as AnyRule).judge(facts, candidate).judgement];
+      const rule = able[i] as AnyRule;
+      const { judgement } = rule.judge(facts, candidate);
+      const elsewhere = rule.ownCriterion === true && judgement === 'acceptable';
+      tally += unitOf[elsewhere ? 'good' : judgement];
     }
     return tally;
   };

@@ -56,10 +56,16 @@ export function briefText(finding: Finding, units: Units): string {
 }
 
 /** Findings that are neither good nor beside the point, worst first. */
-export function notGood(judged: Judged): Finding[] {
+export function notGood({ findings }: Pick<Judged, 'findings'>): Finding[] {
   const order = ['refuse', 'poor', 'cannot-tell', 'acceptable'] as const;
-  return order.flatMap((judgement) => judged.findings.filter((finding) => finding.judgement === judgement));
+  return order.flatMap((judgement) =>
+    findings.filter((finding) => finding.judgement === judgement && !onlyCompares(finding)),
+  );
 }
+
+/** The pressure index compares widths, so falling short of good by it is nothing to tell a customer; `--why` has it. */
+const onlyCompares = ({ rule, judgement }: Finding): boolean =>
+  rule === 'pressure-index' && judgement === 'acceptable';
 
 /** A finding's margin in the unit of what was judged, which is that of the first quantity in its reason. */
 export function marginText({ margin, reason }: Finding, units: Units): string | undefined {

@@ -33,6 +33,8 @@ export function sizeValue(result: SizeResult): Record<string, unknown> {
     refused: refusedValue(advice),
     ask: advice.ask.map(askValue),
     cautions: [...advice.cautions],
+    // Only there when nothing passes: how far back the ring would have to hang before something does.
+    ...(advice.specs.length > 0 ? {} : { wayOut: wayOutValue(advice) }),
     // Only there when the order says what the customer wants.
     ...(wants === undefined ? {} : { wants: wantsValue(wants) }),
   };
@@ -45,6 +47,12 @@ export function failedValue({ order, file, problems }: (SizeResult | CheckResult
   error: { problems: Problem[] };
 } {
   return { order: order ?? null, file, error: { problems: problems.map((problem) => ({ ...problem })) } };
+}
+
+function wayOutValue({ wayOut }: Advice): Record<string, unknown> | null {
+  if (wayOut === undefined) return null;
+  const { style, strands, clearance } = wayOut.first.candidate;
+  return { further: rounded(wayOut.further), style, strands, clearance: clearanceValue(clearance) };
 }
 
 const assumptionValue = ({ input, value, unit, basis, sd, kind }: Assumption): Record<string, unknown> => ({

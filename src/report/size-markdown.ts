@@ -4,6 +4,7 @@ import type { Simulated } from '../advice/simulate.ts';
 import { ownNumbers, ringText, roomText, situation } from './about-order.ts';
 import { assumptionText, askTexts, refusedTexts } from './about-rest.ts';
 import { wantsText } from './about-check.ts';
+import { wayOutText } from './about-way-out.ts';
 import { becauseText, latigoText, findingText, notGood, othersText, simulatedText } from './about-specs.ts';
 import { document, escaped, list, section, table, unread } from './markdown.ts';
 import { capital, chanceText, quantityText, type Units } from './text.ts';
@@ -42,6 +43,7 @@ function orderBlocks(
     list([situation(facts, units), roomText(facts, units), ringText(facts, units)].map(escaped)),
     own === undefined ? '' : escaped(own),
     shown.length === 0 ? '**Nothing the shop can tie passes for this pair.**' : '',
+    escaped(wayOutText(advice, units) ?? ''),
     wants === undefined ? '' : escaped(wantsText(wants, wants.passes ? same?.rank : undefined, units)),
     ...(shown.length === 0 ? [] : section('## To tie, best first', specTable(shown, units))),
     list(shown.map((spec) => specText(spec, drawnText(simulated?.[spec.rank - 1], units), units))),

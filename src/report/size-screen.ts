@@ -18,6 +18,7 @@ import {
 } from './about-specs.ts';
 import { cautionLines, hanging, headLines, leadIn, unreadLines } from './heads.ts';
 import { bothEnds, heading, item, markOf, pageFor, pageText, sentence, type Page } from './page.ts';
+import { wayOutText } from './about-way-out.ts';
 import { capital } from './text.ts';
 import type { ReportOptions, SizeResult } from './types.ts';
 import { specName, tiedText } from './words.ts';
@@ -45,7 +46,7 @@ function orderLines(
   const { advice } = result;
   return [
     ...headLines(advice, page),
-    ...(advice.specs.length === 0 ? nothingLines(page) : []),
+    ...(advice.specs.length === 0 ? nothingLines(advice, page) : []),
     ...wantsLines(result, page),
     ...(advice.specs.length === 0 ? [] : specLines(result, options, page)),
     ...(every === undefined ? [] : [...heading(page, 'All that was tried, passing ones first'), ...every]),
@@ -65,7 +66,7 @@ function wantsLines({ wants, advice }: Sized, page: Page): string[] {
 }
 
 /** When nothing passes that is said first and plainly. */
-export const nothingLines = (page: Page): string[] => [
+const nothingLines = (advice: Advice, page: Page): string[] => [
   '',
   ...item(page, 'Nothing the shop can tie passes for this pair.', {
     lead: 'x ',
@@ -75,6 +76,7 @@ export const nothingLines = (page: Page): string[] => [
     page,
     'What comes nearest stands below with what it fails on; measure again before anything is tied.',
   ),
+  ...sentence(page, wayOutText(advice, page.units) ?? ''),
 ];
 
 function specLines({ advice, simulated }: Sized, options: ReportOptions, page: Page): string[] {

@@ -28,6 +28,7 @@ export const pressureIndex = rule({
     },
   ],
   can: ['good', 'acceptable', 'poor'],
+  ownCriterion: true,
   judge(_, { pressure }) {
     const judgement = pressure * SPREAD <= MEAN ? 'good' : pressure * SPREAD <= MOST ? 'acceptable' : 'poor';
     const reason = () => say`${psi(pressure)} behind the elbow, a number only to compare widths by`;

@@ -61,6 +61,8 @@ export interface Rule<
   readonly judge: (facts: Pick<CaseFacts, F>, candidate: Pick<Candidate, C>) => Verdict;
   /** At least one for every entry of `can`; they are its tests and stand in docs/rules.md. */
   readonly examples: readonly RuleExample<F, C>[];
+  /** Ranking weighs this subject by a criterion of its own, so that an acceptable verdict does not count twice. */
+  readonly ownCriterion?: true;
   readonly since: string;
 }
 

@@ -1,7 +1,16 @@
 /** Can the shop put its hands on the buckles and the cord? */
-import type { Cord, Order, Shop } from '../order/types.ts';
+import type { Buckle, Cord, Order, Shop } from '../order/types.ts';
 import { count, say } from '../units/phrase.ts';
-import { rule, type Verdict } from './rule.ts';
+import { rule, type Judgement, type Verdict } from './rule.ts';
+
+/** Ply of body and of accent cord. */
+const BODY = 8;
+const ACCENT = 2;
+/** Accent cord of one cinch, feet: a craft how-to (source cord-need). */
+const ACCENT_FEET = 20;
+
+/** Worst first: what keeps the cinch from being tied is told before what delays it. */
+const worst: readonly Judgement[] = ['refuse', 'cannot-tell', 'acceptable', 'good'];
 
 const buckle = {
   id: 'plain 3',
@@ -13,7 +22,8 @@ const buckle = {
   orderable: true,
 };
 const cord: Cord = { color: 'natural', ply: 8, feetOnHand: 120, orderable: false };
-const shop = { cords: [cord] } as unknown as Shop;
+const accent: Cord = { color: 'rust', ply: 2, feetOnHand: 5, orderable: true };
+const shop = { cords: [cord, accent] } as unknown as Shop;
 const order = { quantity: 1, colors: { body: ['natural'] } } as unknown as Order;
 
 export const stock = rule({
@@ -23,25 +33,21 @@ export const stock = rule({
   looks: ['buckle', 'cordFeet'],
   evidence: [{ basis: 'choice', source: 'engineering-choice', why: 'the shelf stands in the shop file' }],
   can: ['good', 'acceptable', 'refuse', 'cannot-tell'],
+  ownCriterion: true,
   judge({ order, shop }, { buckle, cordFeet }) {
-    const buckles = 2 * order.quantity;
-    const cords = cordVerdict(cordFeet * order.quantity, order.colors?.body ?? [], shop);
+    const { quantity, colors } = order;
+    const body = cordVerdict({ ply: BODY, colors: colors?.body ?? [], feet: cordFeet * quantity }, shop);
+    const accent = cordVerdict(
+      { ply: ACCENT, colors: colors?.accent ?? [], feet: ACCENT_FEET * quantity },
+      shop,
+    );
     // Another buckle may do, another cord is another cinch: short cord is told first.
-    if (cords?.judgement === 'refuse') return cords;
-    if (buckle.onHand < buckles && !buckle.orderable) {
-      const reason = () =>
-        say`needs ${count(buckles)} ${buckle.id} buckles; ${count(buckle.onHand)} on hand, and no more to be had`;
-      return { judgement: 'refuse', margin: buckle.onHand - buckles, reason };
-    }
-    if (cords !== undefined && cords.judgement !== 'good') return cords;
-    if (buckle.onHand < buckles) {
-      return {
-        judgement: 'acceptable',
-        margin: buckle.onHand - buckles,
-        reason: () => say`${buckle.id} buckles must be ordered`,
-      };
-    }
-    return cords ?? { judgement: 'good', reason: () => say`the ${buckle.id} buckles are on the shelf` };
+    const cords = [body, accent].filter((verdict) => verdict !== undefined);
+    const buckles = buckleVerdict(buckle, 2 * quantity);
+    const all = [...cords, buckles];
+    return (
+      worst.flatMap((judgement) => all.filter((verdict) => verdict.judgement === judgement))[0] ?? buckles
+    );
   },
   examples: [
     {
@@ -69,6 +75,12 @@ export const stock = rule({
       gives: 'refuse',
     },
     {
+      shows: 'not enough rust accent cord, but it can be ordered',
+      facts: { order: { ...order, colors: { body: ['natural'], accent: ['rust'] } }, shop },
+      candidate: { buckle, cordFeet: 60 },
+      gives: 'acceptable',
+    },
+    {
       shows: 'a color that is not on the list',
       facts: { order: { ...order, colors: { body: ['plum'] } }, shop },
       candidate: { buckle, cordFeet: 60 },
@@ -78,23 +90,45 @@ export const stock = rule({
   since: '0.1.0',
 });
 
+function buckleVerdict({ id, onHand, orderable }: Buckle, needed: number): Verdict {
+  const margin = onHand - needed;
+  if (margin >= 0)
+    return { judgement: 'good', margin, reason: () => say`the ${id} buckles are on the shelf` };
+  if (orderable) return { judgement: 'acceptable', margin, reason: () => say`${id} buckles must be ordered` };
+  const reason = () =>
+    say`needs ${count(needed)} ${id} buckles; ${count(onHand)} on hand, and no more to be had`;
+  return { judgement: 'refuse', margin, reason };
+}
+
+interface CordNeed {
+  readonly ply: number;
+  readonly colors: readonly string[];
+  readonly feet: number;
+}
+
 /** Undefined when no color was asked for: then there is nothing to look up. */
-function cordVerdict(feet: number, colors: readonly string[], shop: Shop): Verdict | undefined {
+function cordVerdict({ ply, colors, feet }: CordNeed, shop: Shop): Verdict | undefined {
   if (colors.length === 0) return undefined;
+  const kind = ply === BODY ? '' : ' accent';
   let onHand = 0;
   let orderable = true;
   for (const color of colors) {
-    const cord = shop.cords.find((entry) => entry.ply === 8 && entry.color === color);
-    if (cord === undefined)
-      return { judgement: 'cannot-tell', reason: () => say`no ${color} body cord in the shop file` };
+    const cord = shop.cords.find((entry) => entry.ply === ply && entry.color === color);
+    if (cord === undefined) {
+      return {
+        judgement: 'cannot-tell',
+        reason: () => say`no ${color}${kind === '' ? ' body' : kind} cord in the shop file`,
+      };
+    }
     onHand += cord.feetOnHand;
     orderable &&= cord.orderable;
   }
   const named = colors.join(' and ');
   const margin = onHand - feet;
-  if (margin >= 0)
+  if (margin >= 0) {
     return { judgement: 'good', margin, reason: () => say`buckles and ${named} cord are on the shelf` };
-  const need = () =>
-    say`needs ${count(Math.ceil(feet))} ft of ${named} cord; ${count(onHand)} ft on hand, ${orderable ? 'the rest must be ordered' : 'and no more to be had'}`;
-  return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason: need };
+  }
+  const reason = () =>
+    say`needs ${count(Math.ceil(feet))} ft of ${named}${kind} cord; ${count(onHand)} ft on hand, ${orderable ? 'the rest must be ordered' : 'and no more to be had'}`;
+  return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason };
 }

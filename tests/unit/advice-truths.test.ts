@@ -14,10 +14,10 @@ const onThreeQuarter = { rigging: rigging('3/4'), ringToRing: 44 };
 
 describe('what measuring could earn', () => {
   test('is more than what is good already, though the first is narrow for another reason', () => {
-    const rubbed = orderOf({ horse: { trouble: ['buckle-rub'] }, saddle: onThreeQuarter });
+    const galled = orderOf({ horse: { trouble: ['elbow-gall'] }, saddle: onThreeQuarter });
     const plain = orderOf({ saddle: onThreeQuarter });
     const widest = sizeOrder(plain, defaultShop).specs[0]?.candidate.strands ?? 0;
-    const advice = sizeOrder(rubbed, defaultShop);
+    const advice = sizeOrder(galled, defaultShop);
     expect(advice.specs[0]?.candidate.strands).toBeLessThan(widest);
     const earned = advice.ask.flatMap(({ couldEarn }) => couldEarn ?? []);
     for (const strands of earned) expect(strands).toBeGreaterThan(widest);

@@ -1,0 +1,38 @@
+/** When nothing passes: how far back the ring would have to hang before something does. */
+import { factsOf, type Facts } from '../facts/facts.ts';
+import { groundOf } from '../fit/ground.ts';
+import type { Shop } from '../order/types.ts';
+import { candidatesFor } from './candidates.ts';
+import { criteriaFor } from './criteria.ts';
+import { judgeFor, type Judged } from './judge.ts';
+import { rankBestOfEach } from './rank.ts';
+import { passes } from './refused.ts';
+
+export interface WayOut {
+  /** Inches further back than now. */
+  readonly further: number;
+  /** What would come first then. */
+  readonly first: Judged;
+}
+
+/** Tried in quarter inches of the average horse, no further than half of a usual bar span. */
+const STEP = 0.25;
+const MOST = 6;
+
+/** The least further set-back with which something passes and is not poor at the elbow; undefined when none helps. */
+export function wayOut(facts: Facts, shop: Shop): WayOut | undefined {
+  const now = facts.ring.setBack.value;
+  for (let further = STEP; further <= MOST; further += STEP) {
+    const first = firstAt(now + further * facts.k, facts, shop);
+    if (first !== undefined) return { further: further * facts.k, first };
+  }
+  return undefined;
+}
+
+function firstAt(setBack: number, { order, model }: Facts, shop: Shop): Judged | undefined {
+  const rigging = { kind: 'measured', setBack } as const;
+  const facts = factsOf({ ...order, saddle: { ...order.saddle, rigging } }, model);
+  const judged = candidatesFor(groundOf(facts), shop).map(judgeFor({ ...facts, shop }));
+  const good = judged.filter((entry) => passes(entry) && entry.judgementOf('elbow-clearance') !== 'poor');
+  return rankBestOfEach(good, criteriaFor({ ...facts, shop }))[0];
+}

@@ -1,0 +1,99 @@
+/** What the use and the trouble change in the ranking, and the way out when nothing passes. */
+import { describe, expect, it } from 'vitest';
+import { sizeOrder } from '../../src/index.ts';
+import { readOrders } from '../../src/order/read-orders.ts';
+import type { Order } from '../../src/order/types.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+import { within } from '../support/within.ts';
+
+const firstOf = (order: Order, shop = defaultShop) => sizeOrder(order, shop).specs[0]?.candidate;
+
+describe('ranking', () => {
+  it('to rope from a full rig puts more cords before a narrow straight', () => {
+    const roping = firstOf(orderOf({ use: 'roping' }));
+    expect(roping?.strands).toBeGreaterThanOrEqual(19);
+    expect(firstOf(orderOf({ use: 'trail' }))?.style).toBe('straight');
+  });
+
+  it('of a rubbed horse looks at the frame only until it is clear enough', () => {
+    const rubbed = orderOf({ horse: { trouble: ['buckle-rub'] }, saddle: { rigging: rigging('3/4') } });
+    const plain = orderOf({ saddle: { rigging: rigging('3/4') } });
+    expect(firstOf(rubbed)?.strands).toBe(firstOf(plain)?.strands);
+  });
+
+  it('of a galled horse asks for 90 %, not for the narrowest', () => {
+    const galled = firstOf(
+      orderOf({ horse: { trouble: ['elbow-gall'] }, saddle: { rigging: rigging('7/8') } }),
+    );
+    expect(galled?.clearance.chance).toBeGreaterThanOrEqual(0.9);
+    expect(galled?.strands).toBeGreaterThan(11);
+  });
+
+  it('weighs the shelf once: buckles to be ordered do not put a narrower cinch first', () => {
+    const bare = { ...defaultShop, buckles: defaultShop.buckles.map((buckle) => ({ ...buckle, onHand: 0 })) };
+    const half = {
+      ...defaultShop,
+      buckles: defaultShop.buckles.map((buckle) => ({ ...buckle, onHand: buckle.barWidth < 3 ? 9 : 0 })),
+    };
+    const order = orderOf({ saddle: { rigging: rigging('3/4') } });
+    expect(firstOf(order, half)?.strands).toBe(firstOf(order, bare)?.strands);
+  });
+});
+
+describe('stock', () => {
+  it('looks the accent cord up too', () => {
+    const shop = {
+      ...defaultShop,
+      cords: [
+        { color: 'natural', ply: 8, feetOnHand: 500, orderable: true },
+        { color: 'sage', ply: 2, feetOnHand: 0, orderable: false },
+      ],
+    };
+    const advice = sizeOrder(orderOf({ colors: { body: ['natural'], accent: ['sage'] } }), shop);
+    expect(advice.specs).toEqual([]);
+    expect(sizeOrder(orderOf({ colors: { body: ['natural'] } }), shop).specs.length).toBeGreaterThan(0);
+  });
+});
+
+describe('way out', () => {
+  it('is the least further set-back with which something passes, and less does not', () => {
+    const order = orderOf({ horse: { elbowRoom: 2 } });
+    const advice = sizeOrder(order, defaultShop);
+    expect(advice.specs).toEqual([]);
+    const further = advice.wayOut?.further ?? Number.NaN;
+    const passingAt = (setBack: number) =>
+      sizeOrder(
+        { ...order, saddle: { ...order.saddle, rigging: { kind: 'measured', setBack } } },
+        defaultShop,
+      ).specs.filter((spec) => spec.judgementOf('elbow-clearance') !== 'poor').length;
+    expect(passingAt(further)).toBeGreaterThan(0);
+    expect(passingAt(further - 0.25)).toBe(0);
+  });
+
+  it('is not looked for where something passes, and is nothing where no place of the ring helps', () => {
+    expect(sizeOrder(orderOf(), defaultShop).wayOut).toBeUndefined();
+    expect(
+      sizeOrder(orderOf({ horse: { heartGirth: 90, elbowRoom: 1 } }), defaultShop).wayOut,
+    ).toBeUndefined();
+  });
+});
+
+describe('a shop file with its own numbers', () => {
+  it('changes the answer', () => {
+    const strict = { ...defaultShop, model: { ...defaultShop.model, 'chance-good': 0.95 } };
+    expect(firstOf(orderOf(), strict)?.strands).toBeLessThan(firstOf(orderOf())?.strands ?? 0);
+  });
+});
+
+describe('orders as files', () => {
+  it('a measured drop in centimetres tells the ring as half of the girth less the drop', () => {
+    const read = readOrders(
+      'order: 1\nhorse: { heart-girth: 180 cm }\nsaddle: { rigging: full, ring-drop: 40 cm }\n',
+      'a',
+    );
+    const order = read[0]?.ok === true ? read[0].order : undefined;
+    if (order === undefined) throw new Error('not read');
+    within(sizeOrder(order, defaultShop).facts.ring.station.value, 50 / 2.54, 1e-9);
+  });
+});
