@@ -2,12 +2,13 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { format } from 'prettier';
+import { rulesMarkdown } from '../../../src/report/rules-markdown.ts';
+import { rules } from '../../../src/rules/registry.ts';
 import { defaultShopSource } from '../generate-shop.ts';
 import { repo } from '../run-cli.ts';
 import { commandsDoc } from './commands-doc.ts';
 import { errataDoc } from './errata-doc.ts';
 import { numbersDoc } from './numbers-doc.ts';
-import { rulesDoc } from './rules-doc.ts';
 import { sourcesDoc } from './sources-doc.ts';
 
 export interface Generated {
@@ -29,7 +30,7 @@ export const generated: readonly Generated[] = [
     file: 'src/stock/default-shop.ts',
     text: () => defaultShopSource(fs.readFileSync(path.join(repo, 'examples', 'shop.yaml'), 'utf8')),
   },
-  doc('rules', 'src/rules', rulesDoc),
+  doc('rules', 'src/rules', () => rulesMarkdown(rules)),
   doc('sources', 'src/sources/sources.ts', sourcesDoc),
   doc('errata', 'src/sources/errata.ts', errataDoc),
   doc('numbers', 'src/sources/numbers.ts', numbersDoc),
