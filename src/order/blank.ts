@@ -16,6 +16,7 @@ horse:
   height: # such as 15.1 hh; heart-girth may stand instead, both are better
 #   heart-girth: 73 in # around the barrel in the girth groove
 #   elbow-room: 4 in # back of the elbow to the girth groove
+#   body-length: 67 in # point of shoulder to point of buttock, tells the weight
 #   name: horse
 #   barrel: average # slab-sided | average | round, or { depth: 27 in }
 #   withers: average # low | average | high

@@ -10,6 +10,8 @@ export interface LengthRange {
   min: Inches;
   max: Inches;
   example: string;
+  /** Where the tape goes and what for, for editors: too long for a message. */
+  more?: string;
   /** Said in hands. */
   hands?: boolean;
 }
@@ -17,7 +19,13 @@ export interface LengthRange {
 /** What an order may say of lengths [choice: our own bounds of what is possible]. */
 export const ranges = {
   height: { about: 'height at the withers', min: 28, max: 80, example: '15.1 hh', hands: true },
-  bodyLength: { about: 'body length', min: 30, max: 100, example: '67 in' },
+  bodyLength: {
+    about: 'body length',
+    more: 'point of shoulder to point of buttock; tells the weight, which judges no cinch',
+    min: 30,
+    max: 100,
+    example: '67 in',
+  },
   heartGirth: { about: 'heart girth', min: 36, max: 100, example: '73 in' },
   elbowRoom: { about: 'back of elbow to girth groove', min: 1, max: 9, example: '4 in' },
   barrelDepth: { about: 'depth of the barrel', min: 14, max: 36, example: '27 in' },
@@ -34,7 +42,8 @@ const pattern = String.raw`^\s*-?[\d.¼½¾⅛⅜⅝⅞].*[A-Za-z"'′″”’]
 export function measure(range: LengthRange): Leaf<Inches> {
   const unitWords = range.hands === true ? 'with its unit' : 'a length with its unit';
   const expected = `${range.about}, ${unitWords}, such as ${range.example}`;
-  const json = { type: 'string', pattern, description: range.about, examples: [range.example] };
+  const description = range.more === undefined ? range.about : `${range.about}, ${range.more}`;
+  const json = { type: 'string', pattern, description, examples: [range.example] };
   return leaf({ expected, json }, (text) => {
     const read = parseLength(text);
     if (!read.ok) return { ok: false, hint: bareHint(text, range) ?? reasonHint(read) };
