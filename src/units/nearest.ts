@@ -6,13 +6,14 @@ const longest = 40;
 
 /**
  * The allowed word nearest to `word`, or undefined when none is near: same letters in another spelling (snake_case, camelCase,
- * capitals), else about one wrong letter in three, else a word of which it is one part ("girth" -> "heart-girth").
+ * capitals), else about one wrong letter in three, two swapped neighbours being one ("nmae" -> "name"), else the one word of which
+ * it is a part ("girth" -> "heart-girth") or with which it shares a stem ("rope" -> "roping").
  */
 export function nearestWord(word: string, allowed: readonly string[]): string | undefined {
   if (word.length > longest || plain(word) === '') return undefined;
   const same = allowed.find((candidate) => plain(candidate) === plain(word));
   if (same !== undefined) return same;
-  return byDistance(word, allowed) ?? byPart(word, allowed);
+  return byDistance(word, allowed) ?? byPart(word, allowed) ?? byStem(word, allowed);
 }
 
 /** Letters and digits only, lower case: heartGirth, heart_girth and Heart-Girth all become the same. */
@@ -24,15 +25,38 @@ function byDistance(word: string, allowed: readonly string[]): string | undefine
   let best: string | undefined;
   let least = Infinity;
   for (const candidate of allowed) {
-    const letters = distance(plain(word), plain(candidate));
+    const letters = slips(plain(word), plain(candidate));
     const limit = Math.floor(Math.max(plain(word).length, plain(candidate).length) / 3);
     if (letters <= limit && letters < least) [best, least] = [candidate, letters];
   }
   return best;
 }
 
+/** Wrong, missing and surplus letters; one pair of swapped neighbours counts as one. */
+function slips(word: string, candidate: string): number {
+  let least = distance(word, candidate);
+  for (let i = 1; i < word.length; i++) {
+    const swapped = word.slice(0, i - 1) + word.charAt(i) + word.charAt(i - 1) + word.slice(i + 1);
+    least = Math.min(least, 1 + distance(swapped, candidate));
+  }
+  return least;
+}
+
 function byPart(word: string, allowed: readonly string[]): string | undefined {
   const part = plain(word);
   const fitting = allowed.filter((candidate) => candidate.split('-').includes(part));
   return fitting.length === 1 ? fitting[0] : undefined;
+}
+
+/** Whole words only: the stem of a part is too little likeness. Of several words of one stem any may be meant, so none is named. */
+function byStem(word: string, allowed: readonly string[]): string | undefined {
+  const stem = stemOf(plain(word));
+  const fitting = allowed.filter((candidate) => stemOf(plain(candidate)) === stem);
+  return stem.length >= 3 && fitting.length === 1 ? fitting[0] : undefined;
+}
+
+/** A word without its ending, at least three letters: rope, ropes, roper and roping are all "rop", slip and slipping "slip". */
+function stemOf(word: string): string {
+  const stem = /^(.{3,}?)(?:ings?|ers?|ed|e?s|ies|e|y)$/u.exec(word)?.[1] ?? word;
+  return stem.replace(/^(.{2,})(.)\2$/u, '$1$2');
 }

@@ -34,8 +34,39 @@ describe('nearest word', () => {
     ['wither', 'withers'],
     ['girth', 'heart-girth'],
     ['elbow', 'elbow-room'],
+    ['nmae', 'name'],
+    ['naem', 'name'],
+    ['ehight', 'height'],
+    ['heartgrith', 'heart-girth'],
+    ['conditioned', 'condition'],
   ])('%s -> %s', (word, expected) => {
     expect(nearestWord(word, keys)).toBe(expected);
+  });
+  const uses = ['roping', 'ranch', 'trail', 'barrels', 'reining', 'packing', 'endurance', 'pleasure'];
+  test.each([
+    ['rope', 'roping', uses],
+    ['Roper', 'roping', uses],
+    ['packs', 'packing', uses],
+    ['rein', 'reining', uses],
+    ['trailing', 'trail', uses],
+    ['girthed', 'girthy', ['girthy', 'elbow-gall']],
+    ['slipping', 'slips', ['slips', 'rolls']],
+  ])('%s has the stem of %s', (word, expected, words) => {
+    expect(nearestWord(word, words)).toBe(expected);
+  });
+  test.each([
+    ['two swapped pairs in four letters', 'anem', keys],
+    ['letters swapped over another', 'eman', keys],
+    ['a likeness of three letters that is no stem', 'barefoot', keys],
+    ['no more than the start of a word', 'hear', keys],
+    ['the ending alone', 'jumping', uses],
+    ['the ending itself', 'ing', uses],
+    ['a stem of two letters', 'roes', ['roing']],
+    ['a stem of several words', 'rolling', ['rolls', 'rolled']],
+    ['the stem of a part', 'name', ['named-position-sd', 'floor']],
+    ['another use', 'driving', uses],
+  ])('%s gives no hint: %s', (_, word, words) => {
+    expect(nearestWord(word, words)).toBeUndefined();
   });
   test.each(['zebra', 'x', '', '__', 'h'.repeat(10_000)])('nothing is near "%.20s"', (word) => {
     expect(nearestWord(word, keys)).toBeUndefined();
