@@ -4,7 +4,16 @@ import type { Ask } from '../advice/ask.ts';
 import { refusedRuns, type Refused, type RefusedRun } from '../advice/refused.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Style } from '../order/types.ts';
-import { capital, chanceText, inputText, listed, phraseText, spreadNumber, type Units } from './text.ts';
+import {
+  capital,
+  chanceText,
+  inputText,
+  listed,
+  phraseText,
+  ratioSpread,
+  spreadNumber,
+  type Units,
+} from './text.ts';
 import { styleName } from './words.ts';
 
 /** What nobody measured, in a line or two: told in words first, then what was assumed. */
@@ -38,7 +47,7 @@ export function measuredText(assumptions: readonly Assumption[], units: Units): 
 /** One input in full: value, spread, where it came from. */
 export function assumptionText(entry: Assumption, units: Units): string {
   const { input, kind, basis, sd, unit } = entry;
-  const spread = unit === 'ratio' ? String(Math.round(sd * 100) / 100) : spreadNumber(sd, units);
+  const spread = unit === 'ratio' ? ratioSpread(sd) : spreadNumber(sd, units);
   const from = basis === kind ? kind : `${kind}: ${basis}`;
   return `${input} ${inputText(entry, units)}, give or take ${spread} (${from})`;
 }

@@ -53,12 +53,21 @@ export function chanceText(chance: number): string {
 export const roughLength = (inches: number, units: Units): string =>
   `${decimals(units === 'in' ? inches : inches * cmPerInch, 1)} ${units}`;
 
-/** The number after "give or take": to a twentieth of an inch, or a tenth of a centimeter. */
+/** The number after "give or take": to a twentieth of an inch or a tenth of a centimeter; a smaller one keeps its digits. */
 export function spreadNumber(inches: number, units: Units): string {
   const cm = inches * cmPerInch;
-  if (units === 'cm') return decimals(cm, cm < 0.05 ? 2 : 1);
-  return inches < 0.025 ? String(Number(decimals(inches, 3))) : trimmed(Math.round(inches * 20) / 20);
+  if (units === 'cm') return decimals(cm, cm < SMALL ? 2 : 1);
+  return inches < SMALL ? smallSpread(inches) : trimmed(Math.round(inches * 20) / 20);
 }
+
+/** The same of a ratio, which has no unit. */
+export const ratioSpread = (sd: number): string => (sd < SMALL ? smallSpread(sd) : trimmed(sd));
+
+/** Below this, coarse rounding would double a spread, halve it or make it nothing. */
+const SMALL = 0.1;
+
+/** Two decimals, three where two would be off by a tenth or more; no trailing zeros. */
+const smallSpread = (value: number): string => String(Number(decimals(value, value < 0.05 ? 3 : 2)));
 
 /** Two decimals at most, no trailing zeros. */
 const trimmed = (value: number): string => String(Number(decimals(value, 2)));

@@ -8,6 +8,7 @@ import {
   phraseText,
   quantityText,
   roughLength,
+  ratioSpread,
   spreadNumber,
   wrap,
 } from '../../src/report/text.ts';
@@ -50,6 +51,18 @@ describe('quantities', () => {
     ]);
     expect(spreadNumber(0.5, 'cm')).toBe('1.3');
     expect(roughLength(4, 'in')).toBe('4.0 in');
+  });
+
+  test('small spreads keep their digits', () => {
+    expect([0.015, 0.03, 0.0625, 0.07, 0.1].map((sd) => spreadNumber(sd, 'in'))).toEqual([
+      '0.015',
+      '0.03',
+      '0.06',
+      '0.07',
+      '0.1',
+    ]);
+    expect([0.015, 0.03].map((sd) => spreadNumber(sd, 'cm'))).toEqual(['0.04', '0.08']);
+    expect([0.015, 0.063, 0.125].map(ratioSpread)).toEqual(['0.015', '0.06', '0.13']);
   });
 
   test('a phrase keeps its words, and texts from files are made visible', () => {
