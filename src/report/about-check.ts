@@ -1,6 +1,7 @@
 /** A cinch that somebody wants or rides in, in sentences: what was asked, how it stands, what would pass. */
-import type { Advice } from '../advice/advice.ts';
+import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
+import type { Finding } from '../advice/judge.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
@@ -39,21 +40,39 @@ function filledText({ part, taken }: Checked['filled'][number], units: Units): s
 /** refused, not sure, or passes. */
 export type Standing = 'refused' | 'not sure' | 'passes';
 
-/** How it stands: passing is not sure while a rule cannot tell or the elbow is poor. */
-export function standingOf({ judged, passes }: Checked): Standing {
-  if (judged === undefined || !passes) return 'refused';
-  const open = judged.findings.some((f) => f.judgement === 'cannot-tell');
-  const elbow = judged.findings.some((f) => f.rule === 'elbow-clearance' && f.judgement === 'poor');
-  return open || elbow ? 'not sure' : 'passes';
+/** What the shop has on its shelf, and what it ties, says nothing about a cinch that is there already. */
+const onlyBeforeTying: ReadonlySet<string> = new Set(['stock', 'strand-range']);
+
+/** The verdicts that mean something to the reader, none when it could not be laid: every printer takes them from here. */
+export function findingsOf({ which, judged }: Checked): readonly Finding[] {
+  const findings = judged?.findings ?? [];
+  return which === 'current' ? findings.filter(({ rule }) => !onlyBeforeTying.has(rule)) : findings;
 }
+
+/** How it stands: passing is not sure while the elbow is poor or nobody can tell how it clears. */
+export function standingOf(checked: Checked): Standing {
+  const findings = findingsOf(checked);
+  if (checked.judged === undefined || findings.some((f) => f.judgement === 'refuse')) return 'refused';
+  const elbow = findings.find((f) => f.rule === 'elbow-clearance')?.judgement;
+  return elbow === 'poor' || elbow === 'cannot-tell' ? 'not sure' : 'passes';
+}
+
+/** What nobody can tell, though it passes: this must never look like good. */
+export const openOf = (checked: Checked): readonly Finding[] =>
+  standingOf(checked) === 'refused'
+    ? []
+    : findingsOf(checked).filter(({ judgement }) => judgement === 'cannot-tell');
+
+/** The passing spec that changes least; undefined when it stands itself. */
+export const nearestOf = (checked: Checked): RankedSpec | undefined =>
+  standingOf(checked) === 'refused' ? checked.nearest : undefined;
 
 /** The standing with its reason, after the word. */
 export function standingText(checked: Checked, units: Units): string {
   const { judged, cannot } = checked;
   if (judged === undefined) return cannot === undefined ? 'it cannot be laid' : phraseText(cannot, units);
-  const worst = notGood(judged);
-  const standing = standingOf(checked);
-  if (standing === 'refused') {
+  const worst = notGood({ findings: findingsOf(checked) });
+  if (standingOf(checked) === 'refused') {
     const why = worst.filter(({ judgement }) => judgement === 'refuse');
     return why.map(({ reason }) => phraseText(reason, units)).join('. It also ');
   }
@@ -62,32 +81,39 @@ export function standingText(checked: Checked, units: Units): string {
     listed(worst.filter((f) => f.judgement === judgement).map(({ rule }) => ruleName(rule)));
   const doubts = [
     ['poor on', named('poor')],
-    ['cannot tell about', named('cannot-tell')],
     ['only acceptable on', named('acceptable')],
   ].flatMap(([how = '', what = '']) => (what === '' ? [] : [`; ${how} ${what}`]));
-  return `nothing refuses it; ${clear}${doubts.join('')}`;
+  return `nothing refuses it; ${clear}${doubts.join('')}${openText(openOf(checked), units)}`;
+}
+
+/** "; nobody can tell roping strength: nobody said what the horse is used for", each reason once. */
+function openText(open: readonly Finding[], units: Units): string {
+  const reasons = [...new Set(open.map(({ reason }) => phraseText(reason, units)))];
+  const parts = reasons.map((why) => {
+    const same = open.filter(({ reason }) => phraseText(reason, units) === why);
+    return `${listed(same.map(({ rule }) => ruleName(rule)))}: ${why}`;
+  });
+  return parts.length === 0 ? '' : `; nobody can tell ${parts.join('; nor ')}`;
 }
 
 /** The nearest spec that passes, and what changes; undefined when it passes itself. */
-export function nearestPassText({ nearest, judged }: Checked, units: Units): string | undefined {
+export function nearestPassText(checked: Checked, units: Units): string | undefined {
+  const nearest = nearestOf(checked);
   if (nearest === undefined) return undefined;
   const { candidate } = nearest;
   const poor = notGood(nearest).filter(({ judgement }) => judgement === 'poor');
   const but = poor.length === 0 ? '' : `, but poor on ${listed(poor.map(({ rule }) => ruleName(rule)))}`;
   const spec = `${specName(candidate)}, ${tiedText(candidate, units)}; ${clearanceText(candidate.clearance, units)}${but}`;
-  const changes = judged === undefined ? [] : changesOf(judged.candidate, candidate, units);
+  const own = checked.judged?.candidate;
+  const changes = own === undefined ? [] : changesOf(own, candidate, units);
   const what = changes.length === 0 ? '' : ` What changes: ${changes.join('; ')}.`;
   return `${spec}.${what}`;
 }
 
 /** The first-ranked spec, unless it is the cinch itself or the nearest one, which stands there already. */
-export function bestText(
-  { judged, nearest }: Checked,
-  { specs: [first] }: Advice,
-  units: Units,
-): string | undefined {
-  const own = judged?.candidate;
-  if (first === undefined || first.rank === nearest?.rank) return undefined;
+export function bestText(checked: Checked, { specs: [first] }: Advice, units: Units): string | undefined {
+  const own = checked.judged?.candidate;
+  if (first === undefined || first.rank === nearestOf(checked)?.rank) return undefined;
   const { candidate } = first;
   if (own?.style === candidate.style && own.strands === candidate.strands) return undefined;
   return `${specName(candidate)}, ${tiedText(candidate, units)}; ${clearanceText(candidate.clearance, units)}.`;

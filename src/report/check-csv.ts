@@ -1,7 +1,7 @@
 /** `check` as a table for a spreadsheet: one row a rule for each cinch judged. */
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
-import { standingOf } from './about-check.ts';
+import { findingsOf, standingOf } from './about-check.ts';
 import { csvText, type Cell } from './csv.ts';
 import { rounded } from './json.ts';
 import { phraseText } from './text.ts';
@@ -76,6 +76,6 @@ function rowsOf(result: CheckResult): Row[] {
     if (checked.judged === undefined) {
       return [{ ...base, note: checked.cannot === undefined ? undefined : phraseText(checked.cannot, 'in') }];
     }
-    return checked.judged.findings.map((finding) => ({ ...base, finding }));
+    return findingsOf(checked).map((finding) => ({ ...base, finding }));
   });
 }

@@ -1,6 +1,6 @@
 /** `check` for scripts: one result an order, one entry for each cinch judged. */
 import type { Checked } from '../advice/check.ts';
-import { standingOf } from './about-check.ts';
+import { findingsOf, nearestOf, openOf, standingOf } from './about-check.ts';
 import { jsonText, rounded } from './json.ts';
 import { candidateValue, failedValue, findingValue } from './size-json.ts';
 import { phraseText } from './text.ts';
@@ -24,7 +24,9 @@ export function checkValue(result: CheckResult): Record<string, unknown> {
 }
 
 function checkedValue(checked: Checked): Record<string, unknown> {
-  const { which, asked, filled, judged, cannot, passes, nearest, causes } = checked;
+  const { which, asked, filled, judged, cannot, causes } = checked;
+  const nearest = nearestOf(checked);
+  const standing = standingOf(checked);
   return {
     which,
     asked: {
@@ -34,11 +36,12 @@ function checkedValue(checked: Checked): Record<string, unknown> {
       buckle: asked.buckle ?? null,
     },
     filled: filled.map(({ part, taken }) => ({ part, taken })),
-    standing: standingOf(checked),
-    passes,
+    standing,
+    passes: standing !== 'refused',
+    cannotTell: openOf(checked).map(({ rule }) => rule),
     cannot: cannot === undefined ? null : phraseText(cannot, 'in'),
     spec: judged === undefined ? null : candidateValue(judged.candidate),
-    findings: judged === undefined ? [] : judged.findings.map(findingValue),
+    findings: findingsOf(checked).map(findingValue),
     nearest: nearest === undefined ? null : { rank: nearest.rank, ...candidateValue(nearest.candidate) },
     causes: causes.map(({ trouble, explained, words }) => ({
       trouble,

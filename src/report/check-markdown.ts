@@ -1,9 +1,11 @@
 /** `check` as a document that a shop can paste. */
 import type { Checked } from '../advice/check.ts';
+import type { Finding } from '../advice/judge.ts';
 import {
   askedText,
   bestText,
   causeTexts,
+  findingsOf,
   nearestPassText,
   standingOf,
   standingText,
@@ -51,11 +53,11 @@ function checkedBlocks(checked: Checked, best: string | undefined, units: Units)
     nearest === undefined ? '' : `**Nearest that passes**: ${escaped(nearest)}`,
     best === undefined ? '' : `**Best for this pair**: ${escaped(best)}`,
     ...section('### Likely causes of the trouble', list(causeTexts(checked, units).map(escaped))),
-    judged === undefined ? '' : findingTable(judged.findings, units),
+    judged === undefined ? '' : findingTable(findingsOf(checked), units),
   ];
 }
 
-function findingTable(findings: NonNullable<Checked['judged']>['findings'], units: Units): string {
+function findingTable(findings: readonly Finding[], units: Units): string {
   const rows = findings.map((finding) => [
     ruleName(finding.rule),
     judgementWords[finding.judgement].word,

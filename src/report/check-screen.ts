@@ -6,7 +6,9 @@ import {
   askedText,
   bestText,
   causeTexts,
+  findingsOf,
   nearestPassText,
+  openOf,
   standingOf,
   standingText,
   whichText,
@@ -51,7 +53,7 @@ const standingSign: Readonly<Record<Standing, Judgement>> = {
 function checkedLines(checked: Checked, { advice, options, page }: Scene): string[] {
   const { judged } = checked;
   const standing = standingOf(checked);
-  const sign = standingSign[standing];
+  const sign = openOf(checked).length > 0 ? 'cannot-tell' : standingSign[standing];
   const mark = {
     lead: `${judgementWords[sign].sign} ${standing.toUpperCase()}: `,
     paint: (text: string) => page.pen.strong(page.pen.judged(sign, text)),
@@ -78,9 +80,10 @@ function causeLines(checked: Checked, page: Page): string[] {
 }
 
 /** What is not good in full, what is good in a line; with `why` everything in full. */
-function findingLines({ judged }: Checked, { why }: ReportOptions, page: Page): string[] {
-  if (judged === undefined) return [];
-  const full = why ? judged.findings : notGood(judged);
+function findingLines(checked: Checked, { why }: ReportOptions, page: Page): string[] {
+  if (checked.judged === undefined) return [];
+  const findings = findingsOf(checked);
+  const full = why ? findings : notGood({ findings });
   const lines = full.flatMap((finding) => {
     const margin = why ? marginText(finding, page.units) : undefined;
     const text = `${findingText(finding, page.units)}${margin === undefined ? '' : ` Margin ${margin}.`}`;
@@ -88,7 +91,7 @@ function findingLines({ judged }: Checked, { why }: ReportOptions, page: Page): 
   });
   const rest = why ? [] : (['good', 'not-applicable'] as const);
   for (const judgement of rest) {
-    const names = judged.findings.filter((f) => f.judgement === judgement).map(({ rule }) => ruleName(rule));
+    const names = findings.filter((f) => f.judgement === judgement).map(({ rule }) => ruleName(rule));
     if (names.length === 0) continue;
     const text = `${judgement === 'good' ? 'Good on' : 'Does not apply:'} ${listed(names)}.`;
     lines.push(...item(page, text, markOf(judgement, page, 2)));

@@ -1,7 +1,7 @@
 /** The answers of `check` and `rules`, and problems of files. */
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
-import type { Order } from '../../src/order/types.ts';
+import type { Order, Shop } from '../../src/order/types.ts';
 import { standingOf } from '../../src/report/about-check.ts';
 import { checkColumns, checkCsv } from '../../src/report/check-csv.ts';
 import { checkJson, checkSchema } from '../../src/report/check-json.ts';
@@ -15,6 +15,7 @@ import { rulesScreen } from '../../src/report/rules-screen.ts';
 import type { CheckResult } from '../../src/report/types.ts';
 import { columns } from '../../src/report/width.ts';
 import { rules } from '../../src/rules/registry.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
 import { cases, checked, failed, orderWith, plainOptions } from './report-cases.ts';
 
 const widest = (text: string): number => Math.max(...text.split('\n').map(columns));
@@ -52,10 +53,76 @@ describe('check', () => {
   test.each([
     ['passes', wish({ style: 'straight', strands: 15 })],
     ['refused', wish({ style: 'straight', strands: 29 })],
-    ['not sure', wish({ style: 'straight', strands: 15 }, { use: undefined })],
   ])('stands as %s', (standing, result) => {
     expect(result.checked.map(standingOf)).toEqual([standing]);
     expect(checkScreen([result], plainOptions)).toContain(`${standing.toUpperCase()}:`);
+  });
+
+  test('stands as not sure while it is poor at the elbow', () => {
+    const rooms = Array.from({ length: 60 }, (_, i) => 3 + i / 20);
+    const poor = rooms
+      .map((elbowRoom) =>
+        checked(orderWith({ wants: { style: 'straight', strands: 19 }, horse: { elbowRoom } })),
+      )
+      .find((entry) => entry.checked[0]?.judged?.judgementOf('elbow-clearance') === 'poor');
+    if (poor === undefined) throw new Error('none of them is poor');
+    expect(poor.checked.map(standingOf)).toEqual(['not sure']);
+    expect(checkScreen([poor], plainOptions)).toContain('? NOT SURE: nothing refuses it;');
+  });
+
+  test('passes where only something else cannot be told, says so in the same line, and never looks good', () => {
+    const open = wish({ style: 'straight', strands: 15 }, { use: undefined, colors: { body: ['plum'] } });
+    const why =
+      'nobody can tell stock: no plum body cord in the shop file; nor roping strength: nobody said what the horse is used for.';
+    expect(oneLine(checkScreen([open], plainOptions))).toMatch(
+      new RegExp(`\\? PASSES: nothing refuses it; clears [^.]*\\.[^.]*; ${why}`),
+    );
+    expect(checkMarkdown([open], plainOptions)).toMatch(new RegExp(`\\*\\*Passes\\*\\*: .*; ${why}`));
+    expect(JSON.parse(checkJson([open]))).toMatchObject({
+      results: [
+        { checked: [{ standing: 'passes', passes: true, cannotTell: ['stock', 'roping-strength'] }] },
+      ],
+    });
+    const known = wish({ style: 'straight', strands: 15 });
+    expect(checkScreen([known], plainOptions)).toContain('+ PASSES:');
+    expect(JSON.parse(checkJson([known]))).toMatchObject({ results: [{ checked: [{ cannotTell: [] }] }] });
+  });
+
+  describe('what is ridden in now', () => {
+    const empty = {
+      ...defaultShop,
+      buckles: defaultShop.buckles.map((b) => ({ ...b, onHand: 0, orderable: false })),
+    };
+    const few = { ...defaultShop, strands: { min: 17, max: 21 } };
+    const cinch = { style: 'straight', strands: 15, length: 32 } as const;
+    const judgedAs = (which: 'wants' | 'current', shop: Shop): CheckResult & { ok: true } =>
+      checked(orderWith({ [which]: cinch, saddle: { ringToRing: 44 } }), shop);
+    const printed = (result: CheckResult): string[] => [
+      checkScreen([result], plainOptions),
+      checkScreen([result], { ...plainOptions, why: true }),
+      checkMarkdown([result], plainOptions),
+      checkCsv([result]),
+      checkJson([result]),
+    ];
+
+    test.each([
+      ['a shelf without buckles', empty, /\bstock\b/],
+      ['a shop that does not tie it', few, /strand[ -]range/],
+    ])('is not judged by %s', (_, shop, rule) => {
+      const current = judgedAs('current', shop);
+      expect(current.checked.map(standingOf)).toEqual(['passes']);
+      for (const text of printed(current)) {
+        expect(text).not.toMatch(rule);
+        expect(text).not.toContain('Nearest that passes');
+        expect(text).toContain('elbow');
+      }
+      expect(JSON.parse(checkJson([current]))).toMatchObject({
+        results: [{ checked: [{ passes: true, nearest: null }] }],
+      });
+      const wanted = judgedAs('wants', shop);
+      expect(wanted.checked.map(standingOf)).toEqual(['refused']);
+      for (const text of printed(wanted)) expect(text).toMatch(rule);
+    });
   });
 
   test('a buckle nobody has is refused in words, and its name does nothing', () => {
@@ -122,6 +189,15 @@ describe('rules', () => {
     const rows = parse(rulesCsv(rules), { columns: true }) as unknown as Record<string, string>[];
     expect(rows.map((row) => row['rule'])).toEqual(rules.map(({ id }) => id));
     for (const { id } of rules) expect(rulesMarkdown(rules)).toContain(`\n## ${id}\n`);
+  });
+
+  test('markdown of one tells what it can say, what it reads and on whose word', () => {
+    const text = rulesMarkdown(rules.filter(({ id }) => id === 'roping-strength'));
+    expect(text).toContain('Can say: good, acceptable, poor, does not apply, cannot tell.');
+    expect(text).toContain('Reads of the order: `order`.');
+    expect(text).toContain('Looks at of the cinch: `strands`.');
+    expect(text).toContain('practice of the trade, disputed');
+    expect(text).not.toContain('## stock');
   });
 });
 

@@ -85,10 +85,11 @@ async function check(files: readonly string[], options: CheckOptions, io: CliIo)
   const told = await tellFaults(entries, io, errorColor);
   if (empty.length > 0) tellEmpty(empty, useful, io);
   if (told !== exit.good) return told;
+  const { standingOf } = await import('../../report/about-check.ts');
+  const fails = (result: CheckResult): boolean =>
+    result.ok && result.checked.some((checked) => standingOf(checked) === 'refused');
   return results.some(fails) ? exit.noSpec : exit.good;
 }
-
-const fails = (result: CheckResult): boolean => result.ok && result.checked.some(({ passes }) => !passes);
 
 /** Orders that say nothing to judge: a note, and an error when there is none other. */
 function tellEmpty(empty: readonly CheckResult[], useful: boolean, io: CliIo): void {
