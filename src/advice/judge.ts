@@ -33,6 +33,7 @@ interface Group {
   readonly rules: readonly AnyRule[];
 }
 
+const byId = new Map(rules.map((rule) => [rule.id, rule]));
 const groups: readonly Group[] = groupRules();
 
 function groupRules(): Group[] {
@@ -162,7 +163,7 @@ class JudgedCandidate implements Judged {
   }
 
   judgementOf(id: string): Judgement | undefined {
-    const rule = rules.find((entry) => entry.id === id);
+    const rule = byId.get(id);
     return rule === undefined ? undefined : verdict(rule, this.facts, this.candidate).judgement;
   }
 }

@@ -157,18 +157,30 @@ interface Front {
   readonly gap: Gap;
   readonly sd: number;
   /** How far one sd of each input moves the gap. */
-  readonly shifts: readonly number[];
+  readonly shifts: Float64Array;
 }
 
 function frontOf(edge: Float64Array, shape: Shape, facts: Facts): Front {
   const gap = gapBetween(edge, facts.elbowLine);
-  const bodyWidth = widthAt(shape, gap.ps);
-  const shifts = facts.spread.map((row) => gapShift(gap, row, { facts, bodyWidth }));
-  return { gap, shifts, sd: Math.hypot(...shifts) };
+  const at = { facts, bodyWidth: widthAt(shape, gap.ps) };
+  const shifts = new Float64Array(facts.spread.length);
+  let sum = 0;
+  for (let i = 0; i < shifts.length; i++) {
+    const shift = gapShift(gap, facts.spread[i] as SpreadRow, at);
+    shifts[i] = shift;
+    sum += shift * shift;
+  }
+  return { gap, shifts, sd: Math.sqrt(sum) };
 }
 
+/** Further from the floor than this many spreads, a front adds less than a thousandth to the risk. */
+const OUT_OF_REACH = 3.1;
+
 function bothClear(a: Front, b: Front, { floor }: Facts): number {
-  const common = a.shifts.reduce((sum, shift, i) => sum + shift * (b.shifts[i] ?? 0), 0);
-  const surplus = ({ gap, sd }: Front): number => (gap.distance - floor) / sd;
-  return bothBelow(surplus(a), surplus(b), common / (a.sd * b.sd));
+  const first = (a.gap.distance - floor) / a.sd;
+  const second = (b.gap.distance - floor) / b.sd;
+  if (first > OUT_OF_REACH || second > OUT_OF_REACH) return normalCdf(Math.min(first, second));
+  let common = 0;
+  for (let i = 0; i < a.shifts.length; i++) common += (a.shifts[i] as number) * (b.shifts[i] as number);
+  return bothBelow(first, second, common / (a.sd * b.sd));
 }

@@ -9,8 +9,15 @@ const ACCENT = 2;
 /** Accent cord of one cinch, feet: a craft how-to (source cord-need). */
 const ACCENT_FEET = 20;
 
-/** Worst first: what keeps the cinch from being tied is told before what delays it. */
-const worst: readonly Judgement[] = ['refuse', 'cannot-tell', 'acceptable', 'good'];
+/** What keeps the cinch from being tied is told before what delays it. */
+const severity: Readonly<Record<Judgement, number>> = {
+  refuse: 5,
+  'cannot-tell': 4,
+  poor: 3,
+  acceptable: 2,
+  good: 1,
+  'not-applicable': 0,
+};
 
 const buckle = {
   id: 'plain 3',
@@ -41,13 +48,7 @@ export const stock = rule({
       { ply: ACCENT, colors: colors?.accent ?? [], feet: ACCENT_FEET * quantity },
       shop,
     );
-    // Another buckle may do, another cord is another cinch: short cord is told first.
-    const cords = [body, accent].filter((verdict) => verdict !== undefined);
-    const buckles = buckleVerdict(buckle, 2 * quantity);
-    const all = [...cords, buckles];
-    return (
-      worst.flatMap((judgement) => all.filter((verdict) => verdict.judgement === judgement))[0] ?? buckles
-    );
+    return worseOf(worseOf(body, accent), buckleVerdict(buckle, 2 * quantity));
   },
   examples: [
     {
@@ -90,6 +91,10 @@ export const stock = rule({
   since: '0.1.0',
 });
 
+/** The worse verdict; of equally bad ones the first: another buckle may do, another cord is another cinch. */
+const worseOf = (first: Verdict, second: Verdict): Verdict =>
+  severity[second.judgement] > severity[first.judgement] ? second : first;
+
 function buckleVerdict({ id, onHand, orderable }: Buckle, needed: number): Verdict {
   const margin = onHand - needed;
   if (margin >= 0)
@@ -106,9 +111,11 @@ interface CordNeed {
   readonly feet: number;
 }
 
-/** Undefined when no color was asked for: then there is nothing to look up. */
-function cordVerdict({ ply, colors, feet }: CordNeed, shop: Shop): Verdict | undefined {
-  if (colors.length === 0) return undefined;
+const noColor: Verdict = { judgement: 'not-applicable', reason: () => say`no color was asked for` };
+
+/** Not applicable when no color was asked for: then there is nothing to look up. */
+function cordVerdict({ ply, colors, feet }: CordNeed, shop: Shop): Verdict {
+  if (colors.length === 0) return noColor;
   const kind = ply === BODY ? '' : ' accent';
   let onHand = 0;
   let orderable = true;
