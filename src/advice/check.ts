@@ -1,6 +1,6 @@
 /** Judges what a customer wants or rides in now: every rule's verdict, and the nearest spec that would pass. */
 import { lengthSteps } from '../facts/length.ts';
-import type { Spec } from '../fit/candidate.ts';
+import type { Candidate, Spec } from '../fit/candidate.ts';
 import { groundOf } from '../fit/ground.ts';
 import { lay } from '../fit/lay.ts';
 import type { Buckle, CinchAsked, Shop, Style } from '../order/types.ts';
@@ -61,38 +61,41 @@ interface Filled {
 
 /** Completes what was asked from the best-ranked spec that agrees with it, else from the shop's list. */
 function specOf(asked: CinchAsked, { specs, facts }: Advice): Filled {
-  const { shop } = facts;
+  const { shop, lengthNeed } = facts;
   const like = specs.find(({ candidate: c }) => agrees(asked, c.style, c.strands))?.candidate;
   const strands = asked.strands ?? like?.strands;
-  if (strands === undefined)
-    return { spec: undefined, filled: [], cannot: say`the strand count is not known` };
-  const buckle = buckleFor(asked.buckle, strands, shop);
-  if (buckle === undefined) {
-    return {
-      spec: undefined,
-      filled: [],
-      cannot: say`the shop file has no buckle called ${asked.buckle ?? 'anything'}`,
-    };
-  }
+  if (strands === undefined) return cannotBe(say`the strand count is not known`);
+  const buckle = buckleFor(asked.buckle, { strands, like, shop });
+  if (buckle === undefined)
+    return cannotBe(say`the shop file has no buckle called ${asked.buckle ?? 'anything'}`);
   const style = asked.style ?? like?.style ?? 'straight';
-  const length = asked.length ?? like?.length ?? evenLength(facts.lengthNeed.target.value, shop);
+  const usual = like ?? specs[0]?.candidate;
+  const length = asked.length ?? usual?.length ?? evenLength(lengthNeed.target.value, shop);
   const taken = { style, strands: String(strands), buckle: buckle.id, length: `${length} in` };
-  const filled = parts.flatMap((part) => (asked[part] === undefined ? [{ part, taken: taken[part] }] : []));
   return {
     spec: { style, strands, buckle, length, layers: layersOn(buckle, strands) ?? 0 },
-    filled,
+    filled: parts.flatMap((part) => (asked[part] === undefined ? [{ part, taken: taken[part] }] : [])),
     cannot: undefined,
   };
 }
+
+const cannotBe = (cannot: Phrase): Filled => ({ spec: undefined, filled: [], cannot });
 
 const parts = ['style', 'strands', 'buckle', 'length'] as const;
 
 const agrees = (asked: CinchAsked, style: Style, strands: number): boolean =>
   (asked.style ?? style) === style && (asked.strands ?? strands) === strands;
 
-/** The named buckle; else the smallest that takes the strands, else the largest there is. */
-function buckleFor(id: string | undefined, strands: number, shop: Shop): Buckle | undefined {
+interface BuckleScene {
+  readonly strands: number;
+  readonly like: Candidate | undefined;
+  readonly shop: Shop;
+}
+
+/** The named buckle; else that of the spec that agrees, the smallest that takes the strands, the largest there is. */
+function buckleFor(id: string | undefined, { strands, like, shop }: BuckleScene): Buckle | undefined {
   if (id !== undefined) return shop.buckles.find((buckle) => buckle.id === id);
+  if (like !== undefined) return like.buckle;
   const sorted = [...shop.buckles].sort(bySize);
   return sorted.find((buckle) => layersOn(buckle, strands) !== undefined) ?? sorted.at(-1);
 }

@@ -125,9 +125,17 @@ const simplest: Criterion = {
 
 const nearestRun = (facts: CaseFacts): Criterion => ({
   id: 'latigo nearest the target',
-  key: ({ candidate }) => Math.abs(candidate.run - facts.lengthNeed.runTarget),
+  // Within a quarter of an inch is the same: nobody ties a latigo finer.
+  key: ({ candidate }) => Math.round(4 * Math.abs(candidate.run - facts.lengthNeed.runTarget)),
   because: (a, b) =>
     say`its latigo run is nearer the target: ${dist(a.candidate.run)} against ${dist(b.candidate.run)}`,
+});
+
+const nearestThumb = ({ lengthNeed }: CaseFacts): Criterion => ({
+  id: 'length nearer the rule of thumb',
+  key: ({ candidate }) => Math.abs(candidate.length - lengthNeed.crossCheck),
+  because: (a, b) =>
+    say`its length is nearer the rule of thumb: ${len(a.candidate.length)} against ${len(b.candidate.length)}`,
 });
 
 const widestFine: Criterion = {
@@ -157,14 +165,16 @@ export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
     fewest('poor'),
     fewest('cannot-tell'),
     elbowFirst(facts),
-    fewest('acceptable'),
     ...asked,
+    fewest('acceptable'),
+    // One saddle, one length: it is settled before the widths, which it hardly touches.
+    nearestRun(facts),
+    nearestThumb(facts),
     widest,
     onTheShelf,
     simplest,
     widestFine,
     smallestBuckle,
-    nearestRun(facts),
     leastCord,
   ];
 }

@@ -3,6 +3,9 @@ import { defaultModel } from '../sources/numbers.ts';
 import { chance, dist, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
+/** Two distances this near would be printed alike, in inches or centimeters. */
+const SAME = 0.03;
+
 const facts = { floor: 1, model: defaultModel };
 const at = (inches: number, sure: number) =>
   ({ clearance: { inches, chance: sure, sd: 0.4, station: 7, where: 'cinch' } }) as const;
@@ -23,6 +26,10 @@ export const elbowClearance = rule({
     if (inches < 0) {
       return { judgement: 'refuse', margin, reason: () => say`lies over the elbow line by ${dist(-inches)}` };
     }
+    if (margin < 0 && margin > -SAME) {
+      const reason = () => say`clears the elbow by just short of ${dist(floor)}, the least`;
+      return { judgement: 'refuse', margin, reason };
+    }
     if (margin < 0) {
       const reason = () => say`clears the elbow by only ${dist(inches)}; the least is ${dist(floor)}`;
       return { judgement: 'refuse', margin, reason };
@@ -38,6 +45,7 @@ export const elbowClearance = rule({
     { shows: '1.25 in, 70 % sure', facts, candidate: at(1.25, 0.7), gives: 'acceptable' },
     { shows: '1.05 in, 54 % sure', facts, candidate: at(1.05, 0.54), gives: 'poor' },
     { shows: '0.8 in, under the floor of 1 in', facts, candidate: at(0.8, 0.3), gives: 'refuse' },
+    { shows: '0.99 in, just short of the floor', facts, candidate: at(0.99, 0.49), gives: 'refuse' },
     { shows: 'half an inch over the elbow line', facts, candidate: at(-0.5, 0.01), gives: 'refuse' },
   ],
   since: '0.1.0',

@@ -1,5 +1,6 @@
 /** Can the shop put its hands on the buckles and the cord? */
 import type { Buckle, Cord, Order, Shop } from '../order/types.ts';
+import { nearestWord } from '../units/nearest.ts';
 import { count, say } from '../units/phrase.ts';
 import { rule, type Judgement, type Verdict } from './rule.ts';
 
@@ -120,13 +121,10 @@ function cordVerdict({ ply, colors, feet }: CordNeed, shop: Shop): Verdict {
   let onHand = 0;
   let orderable = true;
   for (const color of colors) {
-    const cord = shop.cords.find((entry) => entry.ply === ply && entry.color === color);
-    if (cord === undefined) {
-      return {
-        judgement: 'cannot-tell',
-        reason: () => say`no ${color}${kind === '' ? ' body' : kind} cord in the shop file`,
-      };
-    }
+    const cord = shop.cords.find(
+      (entry) => entry.ply === ply && entry.color.toLowerCase() === color.toLowerCase(),
+    );
+    if (cord === undefined) return unknownColor(color, ply, shop);
     onHand += cord.feetOnHand;
     orderable &&= cord.orderable;
   }
@@ -138,4 +136,14 @@ function cordVerdict({ ply, colors, feet }: CordNeed, shop: Shop): Verdict {
   const reason = () =>
     say`needs ${count(Math.ceil(feet))} ft of ${named}${kind} cord; ${count(onHand)} ft on hand, ${orderable ? 'the rest must be ordered' : 'and no more to be had'}`;
   return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason };
+}
+
+function unknownColor(color: string, ply: number, shop: Shop): Verdict {
+  const kind = ply === BODY ? 'body' : 'accent';
+  const reason = () => {
+    const known = shop.cords.filter((cord) => cord.ply === ply).map((cord) => cord.color);
+    const near = nearestWord(color, known);
+    return say`no ${color} ${kind} cord in the shop file${near === undefined ? '' : `; did you mean ${near}?`}`;
+  };
+  return { judgement: 'cannot-tell', reason };
 }
