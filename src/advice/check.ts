@@ -60,23 +60,24 @@ interface Filled {
 }
 
 /** Completes what was asked from the best-ranked spec that agrees with it, else from the shop's list. */
-function specOf(asked: CinchAsked, { specs, facts }: Advice): Filled {
-  const { shop, lengthNeed } = facts;
-  const like = specs.find(({ candidate: c }) => agrees(asked, c.style, c.strands))?.candidate;
+function specOf(asked: CinchAsked, advice: Advice): Filled {
+  const { shop } = advice.facts;
+  const like = advice.specs.find(({ candidate: c }) => agrees(asked, c.style, c.strands))?.candidate;
   const strands = asked.strands ?? like?.strands;
   if (strands === undefined) return cannotBe(say`the strand count is not known`);
   const buckle = buckleFor(asked.buckle, { strands, like, shop });
   if (buckle === undefined)
     return cannotBe(say`the shop file has no buckle called ${asked.buckle ?? 'anything'}`);
   const style = asked.style ?? like?.style ?? 'straight';
-  const usual = like ?? specs[0]?.candidate;
-  const length = asked.length ?? usual?.length ?? evenLength(lengthNeed.target.value, shop);
+  const length = asked.length ?? (like ?? advice.specs[0]?.candidate)?.length ?? evenLength(advice);
+  const spec = { style, strands, buckle, length, layers: layersOn(buckle, strands) ?? 0 } as const;
+  return { spec, filled: filledIn(asked, spec), cannot: undefined };
+}
+
+/** The parts that nobody named, with what was taken for them. */
+function filledIn(asked: CinchAsked, { style, strands, buckle, length }: Spec): Checked['filled'] {
   const taken = { style, strands: String(strands), buckle: buckle.id, length: `${length} in` };
-  return {
-    spec: { style, strands, buckle, length, layers: layersOn(buckle, strands) ?? 0 },
-    filled: parts.flatMap((part) => (asked[part] === undefined ? [{ part, taken: taken[part] }] : [])),
-    cannot: undefined,
-  };
+  return parts.flatMap((part) => (asked[part] === undefined ? [{ part, taken: taken[part] }] : []));
 }
 
 const cannotBe = (cannot: Phrase): Filled => ({ spec: undefined, filled: [], cannot });
@@ -100,8 +101,10 @@ function buckleFor(id: string | undefined, { strands, like, shop }: BuckleScene)
   return sorted.find((buckle) => layersOn(buckle, strands) !== undefined) ?? sorted.at(-1);
 }
 
-const evenLength = (target: number, shop: Shop): number =>
-  lengthSteps(target, { ...shop.lengths, step: 2 })[0] ?? 2 * Math.round(target / 2);
+function evenLength({ facts: { lengthNeed, shop } }: Advice): number {
+  const target = lengthNeed.target.value;
+  return lengthSteps(target, { ...shop.lengths, step: 2 })[0] ?? 2 * Math.round(target / 2);
+}
 
 /** Nobody is helped by a spec that passes but is poor at the elbow, unless there is no other. */
 function worthOffering(specs: readonly RankedSpec[]): readonly RankedSpec[] {
