@@ -66,10 +66,9 @@ function specOf(asked: CinchAsked, advice: Advice): Filled {
   const strands = asked.strands ?? like?.strands;
   if (strands === undefined) return cannotBe(say`the strand count is not known`);
   const buckle = buckleFor(asked.buckle, { strands, like, shop });
-  if (buckle === undefined)
-    return cannotBe(say`the shop file has no buckle called ${asked.buckle ?? 'anything'}`);
+  if (buckle === undefined) return cannotBe(say`the shop file has no buckle called ${String(asked.buckle)}`);
   const style = asked.style ?? like?.style ?? 'straight';
-  const length = asked.length ?? (like ?? advice.specs[0]?.candidate)?.length ?? evenLength(advice);
+  const length = asked.length ?? usualLength(like ?? advice.specs[0]?.candidate, advice);
   const spec = { style, strands, buckle, length, layers: layersOn(buckle, strands) ?? 0 } as const;
   return { spec, filled: filledIn(asked, spec), cannot: undefined };
 }
@@ -101,9 +100,11 @@ function buckleFor(id: string | undefined, { strands, like, shop }: BuckleScene)
   return sorted.find((buckle) => layersOn(buckle, strands) !== undefined) ?? sorted.at(-1);
 }
 
-function evenLength({ facts: { lengthNeed, shop } }: Advice): number {
+/** Length of the spec that is like it, or first; else the even neighbour below the target. */
+function usualLength(like: Candidate | undefined, { facts: { lengthNeed, shop } }: Advice): number {
   const target = lengthNeed.target.value;
-  return lengthSteps(target, { ...shop.lengths, step: 2 })[0] ?? 2 * Math.round(target / 2);
+  const even = lengthSteps(target, { ...shop.lengths, step: 2 })[0];
+  return like?.length ?? even ?? 2 * Math.round(target / 2);
 }
 
 /** Nobody is helped by a spec that passes but is poor at the elbow, unless there is no other. */
