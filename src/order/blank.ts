@@ -1,61 +1,47 @@
 /** An empty order to fill in: what is needed stands open, everything else waits behind a "#". */
 
-const blank = `## An order for one cinch. Fill in the open lines; take the "#" off any other line you know the answer to.
-## Lengths take a unit: in, cm, mm, ft. Hands are written 15.1 hh (the digit after the point counts inches, 0 to 3).
+const blank = `## An order for one cinch. Fill in the open lines; of any other line you know the answer to, take off the "#" in front,
+## only that one sign, and write your answer over the example. Lengths take a unit: in, cm, mm, ft.
+## Hands are written 15.1 hh (the digit after the point counts inches, 0 to 3).
 
 order: # number or name of the order
-# customer:
-#   name: first and last
-#   phone: "555 0100"
-#   email: name@example.com
-# taken: 2026-11-20
-# due: 2026-12-18
-# quantity: 1
+#customer: { name: first and last, phone: "555 0100", email: name@example.com }
+#taken: 2026-11-20
+#due: 2026-12-18
+#quantity: 1
 
 horse:
   height: # such as 15.1 hh; heart-girth may stand instead, both are better
-#   heart-girth: 73 in # around the barrel in the girth groove
-#   elbow-room: 4 in # back of the elbow to the girth groove
-#   body-length: 67 in # point of shoulder to point of buttock, tells the weight
-#   name: horse
-#   barrel: average # slab-sided | average | round, or { depth: 27 in }
-#   withers: average # low | average | high
-#   condition: 5 # Henneke score, 1 to 9
-#   kind: stock # pony | stock | light | draft | mule | donkey
-#   trouble: [] # elbow-gall, buckle-rub, saddle-rolls, creeps-forward, slips-back, girthy
+#  heart-girth: 73 in # around the barrel in the girth groove
+#  elbow-room: 4 in # back of the elbow to the girth groove
+#  body-length: 67 in # point of shoulder to point of buttock, tells the weight
+#  name: horse
+#  barrel: average # slab-sided | average | round, or { depth: 27 in }
+#  withers: average # low | average | high
+#  condition: 5 # Henneke score, 1 to 9
+#  kind: stock # pony | stock | light | draft | mule | donkey
+#  trouble: [] # elbow-gall, buckle-rub, saddle-rolls, creeps-forward, slips-back, girthy
 
 saddle:
   rigging: # full | 7/8 | 3/4 | 5/8 | center-fire | another fraction | { set-back: 2 in }
-#   style: flat-plate # ring | flat-plate | in-skirt | dropped
-#   bar-span: 13 in # fork centre to cantle front
-#   ring-to-ring: 44 in # under the groove, saddle and pad on
-#   ring-drop: 14 in # spine to ring along the skin
-#   double: false # true when there is a back cinch too
+#  style: flat-plate # ring | flat-plate | in-skirt | dropped
+#  bar-span: 13 in # fork centre to cantle front
+#  ring-to-ring: 44 in # under the groove, saddle and pad on
+#  ring-drop: 14 in # spine to ring along the skin
+#  double: false # true when there is a back cinch too
 
-# use: trail # roping | ranch | trail | barrels | reining | packing | endurance | pleasure
+#use: trail # roping | ranch | trail | barrels | reining | packing | endurance | pleasure
 
-## The cinch in use now.
-# current:
-#   style: straight # straight | high-flare | low-flare
-#   strands: 17
-#   buckle: name of a buckle in the shop file
-#   length: 32 in
-#   age: 3 y
+## The cinch in use now, and the one the customer asks for, if any: keep only the parts that are true.
+## The style is straight, high-flare or low-flare; the buckle is one of the shop file.
+#current: { style: straight, strands: 17, buckle: plain 3 1/2, length: 32 in, age: 3 y }
+#wants: { style: straight, strands: 19, buckle: plain 3 1/2, length: 32 in }
 
-## The cinch the customer asks for, if any.
-# wants:
-#   style: straight
-#   strands: 19
-#   buckle: name of a buckle in the shop file
-#   length: 32 in
-
-# colors:
-#   body: [natural]
-#   accent: [rust]
-# notes: anything else
+#colors: { body: [natural], accent: [rust] }
+#notes: anything else
 `;
 
-/** Commented YAML of an order with nothing filled in. Lines with one "#" may be uncommented by taking "# " off. */
+/** Commented YAML of an order with nothing filled in. Every line behind one "#" stands as it must without it, alone too. */
 export function blankOrder(): string {
   return blank;
 }

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { blankOrder } from '../../src/order/blank.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
 import { orderJsonSchema, shopJsonSchema } from '../../src/order/json-schema.ts';
 import { orderSchema } from '../../src/order/order-schema.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
@@ -68,12 +69,13 @@ function fitsBlock(
 const order: Schema = orderJsonSchema();
 const shop: Schema = shopJsonSchema();
 
-/** The blank order with every "#" line taken in and the open lines filled. */
-const filled = blankOrder()
-  .replace(/^# /gm, '')
+/** The blank order with its open lines filled. */
+const least = blankOrder()
   .replace('order:', 'order: 2417')
   .replace('height:', 'height: 15.1 hh')
   .replace('rigging:', 'rigging: 7/8');
+/** And with one "#" taken off every line. */
+const filled = least.replace(/^#/gm, '');
 
 describe('the schemas', () => {
   test('are draft 2020-12, closed, and describe every key', () => {
@@ -131,12 +133,21 @@ describe('the blank order', () => {
     ]);
   });
   test('is taken when only that is filled in, and when everything is', () => {
-    const least = blankOrder()
-      .replace('order:', 'order: 1')
-      .replace('height:', 'height: 15.1 hh')
-      .replace('rigging:', 'rigging: full');
     expect(readOrders(least, 'blank.yaml')[0]?.ok).toBe(true);
     expect(readOrders(filled, 'blank.yaml')).toMatchObject([{ ok: true }]);
+  });
+  test('is taken with one "#" taken off any single line', () => {
+    const lines = least.split('\n');
+    for (const [at, line] of lines.entries()) {
+      const text = lines.with(at, line.replace(/^#/, '')).join('\n');
+      expect([line, readOrders(text, 'blank.yaml')]).toMatchObject([line, [{ ok: true }]]);
+    }
+  });
+  test('names only buckles of the shop that ships', () => {
+    const [read] = readOrders(filled, 'blank.yaml');
+    const ids = defaultShop.buckles.map(({ id }) => id);
+    expect(ids).toContain(read?.ok === true ? read.order.wants?.buckle : undefined);
+    expect(ids).toContain(read?.ok === true ? read.order.current?.buckle : undefined);
   });
   test('shows every key there is', () => {
     const written = parse(filled) as Record<string, unknown>;
