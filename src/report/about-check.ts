@@ -5,7 +5,7 @@ import type { Finding } from '../advice/judge.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
-import { clearanceText, notGood } from './about-specs.ts';
+import { elbowText, notGood } from './about-specs.ts';
 import { capital, listed, phraseText, type Units } from './text.ts';
 import { ruleName, specName, styleName, tiedText, troubleName } from './words.ts';
 
@@ -76,7 +76,7 @@ export function standingText(checked: Checked, units: Units): string {
     const why = worst.filter(({ judgement }) => judgement === 'refuse');
     return why.map(({ reason }) => phraseText(reason, units)).join('. It also ');
   }
-  const clear = clearanceText(judged.candidate.clearance, units);
+  const clear = elbowText(judged, units);
   const named = (judgement: string): string =>
     listed(worst.filter((f) => f.judgement === judgement).map(({ rule }) => ruleName(rule)));
   const doubts = [
@@ -103,7 +103,7 @@ export function nearestPassText(checked: Checked, units: Units): string | undefi
   const { candidate } = nearest;
   const poor = notGood(nearest).filter(({ judgement }) => judgement === 'poor');
   const but = poor.length === 0 ? '' : `, but poor on ${listed(poor.map(({ rule }) => ruleName(rule)))}`;
-  const spec = `${specName(candidate)}, ${tiedText(candidate, units)}; ${clearanceText(candidate.clearance, units)}${but}`;
+  const spec = `${specName(candidate)}, ${tiedText(candidate, units)}; ${elbowText(nearest, units)}${but}`;
   const own = checked.judged?.candidate;
   const changes = own === undefined ? [] : changesOf(own, candidate, units);
   const what = changes.length === 0 ? '' : ` What changes: ${changes.join('; ')}.`;
@@ -116,7 +116,7 @@ export function bestText(checked: Checked, { specs: [first] }: Advice, units: Un
   if (first === undefined || first.rank === nearestOf(checked)?.rank) return undefined;
   const { candidate } = first;
   if (own?.style === candidate.style && own.strands === candidate.strands) return undefined;
-  return `${specName(candidate)}, ${tiedText(candidate, units)}; ${clearanceText(candidate.clearance, units)}.`;
+  return `${specName(candidate)}, ${tiedText(candidate, units)}; ${elbowText(first, units)}.`;
 }
 
 function changesOf(from: Candidate, to: Candidate, units: Units): string[] {

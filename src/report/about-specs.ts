@@ -2,16 +2,29 @@
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Finding, Judged } from '../advice/judge.ts';
 import type { Simulated } from '../advice/simulate.ts';
+import type { Facts } from '../facts/facts.ts';
 import type { Clearance } from '../fit/candidate.ts';
 import type { Style } from '../order/types.ts';
 import { decimals, formatLength } from '../units/print.ts';
 import { chanceText, listed, ordinal, phraseText, quantityText, spreadNumber, type Units } from './text.ts';
 import { judgementWords, ruleName, specName, styleName } from './words.ts';
 
-/** "clears the elbow by 1.48 in, 84 % sure". */
+/** Of what the percentages are sure, which is less than the distance itself: said once above a list. */
+export const sureOf = ({ floor }: Pick<Facts, 'floor'>, units: Units): string =>
+  `sure: of at least ${formatLength(floor, units, 'computed')}`;
+
+/** "clears the elbow by 1.48 in, 84 % sure", in a list under `sureOf`. */
 export function clearanceText({ inches, chance }: Clearance, units: Units): string {
   if (inches < 0) return `lies over the elbow line by ${formatLength(-inches, units, 'computed')}`;
   return `clears the elbow by ${formatLength(inches, units, 'computed')}, ${chanceText(chance)} sure`;
+}
+
+/** The same where it stands alone: "..., 84 % sure of at least 1.04 in", as the rule itself says it. */
+export function elbowText({ candidate, findings }: Judged, units: Units): string {
+  const finding = findings.find(({ rule }) => rule === 'elbow-clearance');
+  return finding === undefined
+    ? clearanceText(candidate.clearance, units)
+    : phraseText(finding.reason, units);
 }
 
 /** Where along the cinch it comes nearest, and how sure the distance is. */

@@ -30,7 +30,10 @@ export const title = ({ pen, width }: Page, text: string): string[] => [
 ];
 
 /** An empty line and a heading. */
-export const heading = ({ pen, width }: Page, text: string): string[] => ['', pen.strong(fit(text, width))];
+export const heading = ({ pen, width }: Page, text: string): string[] => [
+  '',
+  ...wrap(text, width).map((line) => pen.strong(line)),
+];
 
 /** A paragraph behind an indent. */
 export const sentence = ({ width }: Page, text: string, indent: number | Indent = 0): string[] =>

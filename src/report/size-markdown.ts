@@ -1,5 +1,6 @@
 /** `size` as a document that a shop can paste: heading, table, lists, cautions. */
 import type { RankedSpec } from '../advice/advice.ts';
+import type { Facts } from '../facts/facts.ts';
 import type { Simulated } from '../advice/simulate.ts';
 import { ownNumbers, ringText, roomText, situation } from './about-order.ts';
 import { assumptionText, askTexts, refusedTexts } from './about-rest.ts';
@@ -45,7 +46,7 @@ function orderBlocks(
     shown.length === 0 ? '**Nothing the shop can tie passes for this pair.**' : '',
     escaped(wayOutText(advice, units) ?? ''),
     wants === undefined ? '' : escaped(wantsText(wants, wants.passes ? same?.rank : undefined, units)),
-    ...(shown.length === 0 ? [] : section('## To tie, best first', specTable(shown, units))),
+    ...(shown.length === 0 ? [] : section('## To tie, best first', specTable(shown, advice.facts, units))),
     list(shown.map((spec) => specText(spec, drawnText(simulated?.[spec.rank - 1], units), units))),
     shown.length === 0 ? '' : escaped(latigoText(shown, units)),
     shown.length === 0 ? '' : provisional,
@@ -62,7 +63,7 @@ function orderBlocks(
   ];
 }
 
-function specTable(specs: readonly RankedSpec[], units: Units): string {
+function specTable(specs: readonly RankedSpec[], { floor }: Pick<Facts, 'floor'>, units: Units): string {
   const head = [
     'No.',
     'Style',
@@ -72,7 +73,7 @@ function specTable(specs: readonly RankedSpec[], units: Units): string {
     'Buckle',
     'Layers',
     'Clears the elbow by',
-    'Sure',
+    `Sure of ${quantityText({ value: floor, as: 'fine-length' }, units)}`,
   ];
   const rows = specs.map(({ rank, candidate: c }) => [
     String(rank),

@@ -15,6 +15,7 @@ import {
   othersText,
   sharedFindings,
   simulatedText,
+  sureOf,
 } from './about-specs.ts';
 import { cautionLines, hanging, headLines, leadIn, unreadLines } from './heads.ts';
 import { bothEnds, heading, item, markOf, pageFor, pageText, sentence, type Page } from './page.ts';
@@ -82,7 +83,7 @@ const nothingLines = (advice: Advice, page: Page): string[] => [
 function specLines({ advice, simulated }: Sized, options: ReportOptions, page: Page): string[] {
   const shown = advice.specs.slice(0, Math.max(1, options.top));
   const shared = options.why ? new Set<string>() : sharedFindings(shown, page.units);
-  const lines = heading(page, 'To tie, best first');
+  const lines = heading(page, `To tie, best first (${sureOf(advice.facts, page.units)})`);
   for (const spec of shown) {
     lines.push(...cardHead(spec, page));
     const drawn = simulated?.[spec.rank - 1];

@@ -49,6 +49,7 @@ describe('screen', () => {
     expect(text).toContain('Order 2417: Jo Alvarez, horse Biscuit');
     expect(text).toMatch(/Room behind the elbow: 4\.0 in, give or take 0\.5 \(assumed: about a hand/);
     expect(text).toMatch(/ 1 {2}straight, \d+ strands +clears the elbow by \d\.\d\d in, \d\d % sure/);
+    expect(text).toMatch(/^To tie, best first \(sure: of at least 1\.00 in\)$/m);
     expect(text).toContain('First because');
     expect(text).toContain('Provisional length: do not cut until ring to ring is measured.');
     expect(text).toContain('Will not do');
@@ -264,7 +265,7 @@ describe('markdown', () => {
     expect(text).toMatch(/^# Order /);
     expect(text).toContain('## Keep in mind');
     expect(text).not.toMatch(/NaN|undefined|\n\n\n/);
-    if (name !== 'nothing') expect(text).toContain('| No. | Style |');
+    if (name !== 'nothing') expect(text).toMatch(/^\| No\. \| Style .* \| Sure of \d\.\d\d in \|$/m);
   });
 
   test('an order that failed leaves a line', () => {
