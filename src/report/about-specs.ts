@@ -5,8 +5,18 @@ import type { Simulated } from '../advice/simulate.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Clearance } from '../fit/candidate.ts';
 import type { Style } from '../order/types.ts';
+import type { Phrase } from '../units/phrase.ts';
 import { decimals, formatLength } from '../units/print.ts';
-import { chanceText, listed, ordinal, phraseText, quantityText, spreadNumber, type Units } from './text.ts';
+import {
+  capital,
+  chanceText,
+  listed,
+  ordinal,
+  phraseText,
+  quantityText,
+  spreadNumber,
+  type Units,
+} from './text.ts';
 import { judgementWords, ruleName, specName, styleName } from './words.ts';
 
 /** Of what the percentages are sure, which is less than the distance itself: said once above a list. */
@@ -53,19 +63,31 @@ export function becauseOnly({ rank, becauseOf }: RankedSpec, units: Units): stri
 export const shortFinding = ({ rule, judgement }: Finding): string =>
   `${judgementWords[judgement].word}: ${ruleName(rule)}`;
 
+/** The reason; those for more grip come in a row without an end, "a, b, c", and are read aloud as "a, b and c". */
+export function reasonText(rule: string, { words, values }: Phrase, units: Units): string {
+  const all =
+    rule !== 'grip'
+      ? values
+      : values.map((value) => (typeof value === 'string' ? listed(value.split(', ')) : value));
+  return phraseText({ words, values: all }, units);
+}
+
 /** "acceptable on latigo run: leaves 5.50 in of latigo each side". */
 export function findingText({ rule, judgement, reason }: Finding, units: Units): string {
   const { word } = judgementWords[judgement];
-  const on = judgement === 'cannot-tell' || judgement === 'not-applicable' ? ':' : ' on';
-  return `${word}${on} ${ruleName(rule)}: ${phraseText(reason, units)}.`;
+  const says =
+    judgement === 'cannot-tell'
+      ? 'nobody can tell about'
+      : judgement === 'not-applicable'
+        ? `${word}:`
+        : `${word} on`;
+  return `${says} ${ruleName(rule)}: ${reasonText(rule, reason, units)}.`;
 }
 
-/** The same on a card, without the clearance and the latigo run that stand there already. */
+/** The same on a card, without the clearance that stands there already. */
 export function briefText(finding: Finding, units: Units): string {
   const text = findingText(finding, units);
-  if (finding.rule === 'elbow-clearance') return text.replace(/: clears the elbow by [^,]*, /, ': ');
-  const latigo = finding.rule === 'latigo-run' && finding.judgement === 'acceptable';
-  return latigo ? text.replace(/: leaves [^,]* of latigo each side, /, ': ') : text;
+  return finding.rule === 'elbow-clearance' ? text.replace(/: clears the elbow by [^,]*, /, ': ') : text;
 }
 
 /** Findings that are neither good nor beside the point, worst first. */
@@ -90,13 +112,43 @@ export function marginText({ margin, reason }: Finding, units: Units): string | 
   return `${sign}${as === 'count' ? decimals(margin, 0) : quantityText({ value: margin, as }, units)}`;
 }
 
-/** Findings that all the specs share word for word are said once. */
-export function sharedFindings(specs: readonly Judged[], units: Units): ReadonlySet<string> {
-  const [first, ...others] = specs.map(
-    (spec) => new Set(notGood(spec).map((finding) => briefText(finding, units))),
+/** The same for the short form: what only says that nobody taped ring to ring stands there already, as a provisional length. */
+export function toTell(
+  judged: Pick<Judged, 'findings'>,
+  { lengthNeed }: Pick<Facts, 'lengthNeed'>,
+): Finding[] {
+  const found = notGood(judged);
+  if (lengthNeed.measured) return found;
+  return found.filter(({ rule, judgement }) => judgement !== 'acceptable' || !ofLength.has(rule));
+}
+
+/** Between two guesses a disagreement is no news. */
+const ofLength: ReadonlySet<string> = new Set(['length-agreement', 'latigo-run']);
+
+/** Findings that all the specs share word for word are said once; none when there is only one. */
+export function sharedFindings([first, ...others]: readonly Judged[], facts: Facts, units: Units): Finding[] {
+  if (first === undefined || others.length === 0) return [];
+  const told = others.map((spec) => new Set(toTell(spec, facts).map((finding) => briefText(finding, units))));
+  return toTell(first, facts).filter((finding) =>
+    told.every((texts) => texts.has(briefText(finding, units))),
   );
-  if (first === undefined || others.length === 0) return new Set();
-  return new Set([...first].filter((text) => others.every((other) => other.has(text))));
+}
+
+/** What is left to say of one spec. */
+export function ownFindings(
+  findings: readonly Finding[],
+  shared: readonly Finding[],
+  units: Units,
+): Finding[] {
+  const said = new Set(shared.map((finding) => briefText(finding, units)));
+  return findings.filter((finding) => !said.has(briefText(finding, units)));
+}
+
+/** "All 3 acceptable on stock: ...", "For both nobody can tell about stock: ...". */
+export function sharedText(finding: Finding, count: number, units: Units): string {
+  const who = count === 2 ? 'both' : `all ${String(count)}`;
+  const text = briefText(finding, units);
+  return finding.judgement === 'cannot-tell' ? `For ${who} ${text}` : `${capital(who)} ${text}`;
 }
 
 /** What latigo run each length of the specs leaves, and both even neighbours of each. */

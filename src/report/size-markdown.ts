@@ -1,16 +1,27 @@
 /** `size` as a document that a shop can paste: heading, table, lists, cautions. */
 import type { RankedSpec } from '../advice/advice.ts';
+import type { Candidate } from '../fit/candidate.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Simulated } from '../advice/simulate.ts';
 import { ownNumbers, ringText, roomText, situation } from './about-order.ts';
 import { assumptionText, askTexts, refusedTexts } from './about-rest.ts';
 import { wantsText } from './about-check.ts';
 import { wayOutText } from './about-way-out.ts';
-import { becauseText, latigoText, findingText, notGood, othersText, simulatedText } from './about-specs.ts';
+import {
+  becauseText,
+  latigoText,
+  findingText,
+  othersText,
+  ownFindings,
+  sharedFindings,
+  sharedText,
+  simulatedText,
+  toTell,
+} from './about-specs.ts';
 import { document, escaped, list, section, table, unread } from './markdown.ts';
 import { capital, chanceText, quantityText, type Units } from './text.ts';
 import type { ReportOptions, SizeResult } from './types.ts';
-import { layersText, orderTitle, styleName } from './words.ts';
+import { layersText, orderTitle, pinchedText, styleName } from './words.ts';
 
 type Sized = SizeResult & { readonly ok: true };
 
@@ -31,6 +42,7 @@ function orderBlocks(
   const { facts } = advice;
   const shown = advice.specs.slice(0, Math.max(1, top));
   const own = ownNumbers(facts);
+  const worst = sharedFindings(shown, facts, units).filter(({ judgement }) => judgement === 'poor');
   const provisional = facts.lengthNeed.measured
     ? ''
     : '**Provisional length: do not cut until ring to ring is measured.**';
@@ -46,8 +58,21 @@ function orderBlocks(
     shown.length === 0 ? '**Nothing the shop can tie passes for this pair.**' : '',
     escaped(wayOutText(advice, units) ?? ''),
     wants === undefined ? '' : escaped(wantsText(wants, wants.passes ? same?.rank : undefined, units)),
+    list(worst.map((finding) => escaped(sharedText(finding, shown.length, units)))),
     ...(shown.length === 0 ? [] : section('## To tie, best first', specTable(shown, advice.facts, units))),
-    list(shown.map((spec) => specText(spec, drawnText(simulated?.[spec.rank - 1], units), units))),
+    list(
+      shown.map((spec) => {
+        const own = ownFindings(toTell(spec, facts), worst, units);
+        return specText(
+          spec,
+          [
+            ...own.map((finding) => capital(findingText(finding, units))),
+            ...drawnText(simulated?.[spec.rank - 1], units),
+          ],
+          units,
+        );
+      }),
+    ),
     shown.length === 0 ? '' : escaped(latigoText(shown, units)),
     shown.length === 0 ? '' : provisional,
     others === undefined ? '' : escaped(others),
@@ -79,7 +104,7 @@ function specTable(specs: readonly RankedSpec[], { floor }: Pick<Facts, 'floor'>
     String(rank),
     styleName(c.style),
     String(c.strands),
-    quantityText({ value: c.width, as: 'length' }, units),
+    widthText(c, units),
     quantityText({ value: c.length, as: 'length' }, units),
     c.buckle.id,
     layersText(c.layers),
@@ -92,12 +117,17 @@ function specTable(specs: readonly RankedSpec[], { floor }: Pick<Facts, 'floor'>
   );
 }
 
+function widthText(candidate: Candidate, units: Units): string {
+  const pinched = pinchedText(candidate, units);
+  const wide = quantityText({ value: candidate.width, as: 'length' }, units);
+  return pinched === '' ? wide : `${wide}, ${pinched}`;
+}
+
 const drawnText = (drawn: Simulated | undefined, units: Units): string[] =>
   drawn === undefined ? [] : [simulatedText(drawn, units)];
 
 /** Why it stands there, what is not good about it, and what else there is to say. */
 function specText(spec: RankedSpec, more: readonly string[], units: Units): string {
-  const findings = notGood(spec).map((finding) => capital(findingText(finding, units)));
-  const parts = [becauseText(spec, units) ?? 'Last of those that pass.', ...findings, ...more];
+  const parts = [becauseText(spec, units) ?? 'Last of those that pass.', ...more];
   return `No. ${String(spec.rank)}: ${escaped(parts.join(' '))}`;
 }

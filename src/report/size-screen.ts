@@ -1,5 +1,6 @@
 /** The answer at the counter: one order on about one screen, to be read aloud to the customer. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
+import type { Finding } from '../advice/judge.ts';
 import { workingOf } from '../facts/facts.ts';
 import { assumedTexts, assumptionText, askTexts, measuredText, refusedTexts } from './about-rest.ts';
 import { wantsText } from './about-check.ts';
@@ -11,11 +12,13 @@ import {
   latigoText,
   marginText,
   nearestText,
-  notGood,
   othersText,
+  ownFindings,
   sharedFindings,
+  sharedText,
   simulatedText,
   sureOf,
+  toTell,
 } from './about-specs.ts';
 import { cautionLines, hanging, headLines, leadIn, unreadLines } from './heads.ts';
 import { bothEnds, heading, item, markOf, pageFor, pageText, sentence, type Page } from './page.ts';
@@ -82,15 +85,22 @@ const nothingLines = (advice: Advice, page: Page): string[] => [
 
 function specLines({ advice, simulated }: Sized, options: ReportOptions, page: Page): string[] {
   const shown = advice.specs.slice(0, Math.max(1, options.top));
-  const shared = options.why ? new Set<string>() : sharedFindings(shown, page.units);
   const lines = heading(page, `To tie, best first (${sureOf(advice.facts, page.units)})`);
+  const common = options.why ? [] : sharedFindings(shown, advice.facts, page.units);
+  const worst = common.filter(({ judgement }) => judgement === 'poor');
+  lines.push(...sharedLines(worst, shown.length, page));
   for (const spec of shown) {
     lines.push(...cardHead(spec, page));
     const drawn = simulated?.[spec.rank - 1];
     if (drawn !== undefined) lines.push(...sentence(page, simulatedText(drawn, page.units), 5));
-    lines.push(...(options.why ? allFindings(spec, page) : findingLines(spec, shared, page)));
+    lines.push(
+      ...(options.why
+        ? allFindings(spec, page)
+        : findingLines(ownFindings(toTell(spec, advice.facts), common, page.units), page)),
+    );
   }
-  lines.push(...sharedLines(shown, shared, page));
+  const lesser = common.filter((finding) => !worst.includes(finding));
+  lines.push(...sharedLines(lesser, shown.length, page));
   lines.push(...sentence(page, latigoText(shown, page.units), { first: 2, rest: 4 }));
   if (!advice.facts.lengthNeed.measured) {
     const mark = markOf('poor', page, 2);
@@ -113,22 +123,13 @@ function cardHead(spec: RankedSpec, page: Page): string[] {
   ];
 }
 
-function findingLines(spec: RankedSpec, shared: ReadonlySet<string>, page: Page): string[] {
-  return notGood(spec).flatMap((finding) => {
-    const text = briefText(finding, page.units);
-    return shared.has(text) ? [] : item(page, text, markOf(finding.judgement, page));
-  });
-}
+const findingLines = (findings: readonly Finding[], page: Page): string[] =>
+  findings.flatMap((finding) => item(page, briefText(finding, page.units), markOf(finding.judgement, page)));
 
-function sharedLines(shown: readonly RankedSpec[], shared: ReadonlySet<string>, page: Page): string[] {
-  const [first] = shown;
-  if (first === undefined) return [];
-  const who = shown.length === 2 ? 'Both' : `All ${String(shown.length)}`;
-  return notGood(first).flatMap((finding) => {
-    const text = briefText(finding, page.units);
-    return shared.has(text) ? item(page, `${who} ${text}`, markOf(finding.judgement, page, 2)) : [];
-  });
-}
+const sharedLines = (findings: readonly Finding[], count: number, page: Page): string[] =>
+  findings.flatMap((finding) =>
+    item(page, sharedText(finding, count, page.units), markOf(finding.judgement, page, 2)),
+  );
 
 /** The long form: every rule's word on it, with its margin, and where it comes nearest the elbow. */
 function allFindings(spec: RankedSpec, page: Page): string[] {

@@ -43,13 +43,22 @@ export const useNames: Readonly<Record<Use, string>> = {
   pleasure: 'pleasure riding',
 };
 
+type Widths = Pick<Candidate, 'style' | 'width' | 'buckleWidth' | 'elbowWidth'>;
+
+/** "pinched to 3 3/4 in, 4 in behind the elbow": the other widths of a roper, as far as they print differently; empty for a straight. */
+export function pinchedText({ style, width, buckleWidth, elbowWidth }: Widths, units: Units): string {
+  if (style === 'straight') return '';
+  const [wide, pinched, behind] = [width, buckleWidth, elbowWidth].map((each) => formatLength(each, units));
+  const elbow = behind === wide || behind === pinched ? '' : `, ${behind ?? ''} behind the elbow`;
+  return pinched === wide ? '' : `pinched to ${pinched ?? ''}${elbow}`;
+}
+
 /** "4 1/4 in wide, 32 in long; plain 3 buckle, single layer". */
-export function tiedText(
-  candidate: Pick<Candidate, 'width' | 'length' | 'buckle' | 'layers'>,
-  units: Units,
-): string {
+export function tiedText(candidate: Candidate, units: Units): string {
   const { width, length, buckle } = candidate;
-  const size = `${formatLength(width, units)} wide, ${formatLength(length, units)} long`;
+  const pinched = pinchedText(candidate, units);
+  const wide = `${formatLength(width, units)} wide${pinched === '' ? '' : `, ${pinched}`}`;
+  const size = `${wide}, ${formatLength(length, units)} long`;
   return `${size}; ${visible(buckle.id)} buckle, ${layersText(candidate.layers)}`;
 }
 
