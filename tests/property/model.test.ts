@@ -9,18 +9,9 @@ import { sizeOrder } from '../../src/index.ts';
 import type { Buckle, Order, Shop, Style } from '../../src/order/types.ts';
 import { defaultModel, modelNumbers, type Model, type ModelKey } from '../../src/sources/numbers.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
-import { orderOf, shopWith } from '../support/orders.ts';
+import { orderOf, plainBuckle as buckle, shopWith } from '../support/orders.ts';
 import { withinRelative } from '../support/within.ts';
 
-const buckle: Buckle = {
-  id: 'b',
-  barWidth: 3,
-  frameWidth: 3.75,
-  frameHeight: 2.5,
-  special: true,
-  onHand: 9,
-  orderable: true,
-};
 const styles: readonly Style[] = ['straight', 'high-flare', 'low-flare'];
 const inches = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

@@ -4,20 +4,10 @@ import { simulateClearance } from '../../src/advice/simulate.ts';
 import { factsOf } from '../../src/facts/facts.ts';
 import { groundOf } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
-import type { Buckle, Order, Style } from '../../src/order/types.ts';
+import type { Order, Style } from '../../src/order/types.ts';
 import { defaultModel } from '../../src/sources/numbers.ts';
-import { orderOf, rigging } from '../support/orders.ts';
+import { orderOf, plainBuckle as buckle, rigging } from '../support/orders.ts';
 import { within, withinRelative } from '../support/within.ts';
-
-const buckle: Buckle = {
-  id: 'b',
-  barWidth: 3,
-  frameWidth: 3.75,
-  frameHeight: 2.5,
-  special: true,
-  onHand: 9,
-  orderable: true,
-};
 
 interface Case {
   readonly name: string;

@@ -1,5 +1,5 @@
 /** Orders and shops for tests of the model, as the door would hand them over. */
-import type { Order } from '../../src/order/types.ts';
+import type { Buckle, Order } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { defaultModel, type Model } from '../../src/sources/numbers.ts';
 
@@ -32,3 +32,14 @@ export const shopWith = (change: Partial<Model>) => ({
   ...defaultShop,
   model: { ...defaultModel, ...change },
 });
+
+/** A plain buckle of 3 in that is never what decides. */
+export const plainBuckle: Buckle = {
+  id: 'b',
+  barWidth: 3,
+  frameWidth: 3.75,
+  frameHeight: 2.5,
+  special: true,
+  onHand: 9,
+  orderable: true,
+};
