@@ -61,60 +61,80 @@ const unitOf: Readonly<Record<Judgement, number>> = {
   'not-applicable': 1 << 25,
 };
 
-/** Tally of some rules on a candidate. */
-type Tally = (candidate: Candidate) => number;
+/** Tally of some rules on a candidate whose choices are numbered. */
+type Tally = (candidate: Candidate, choices: Choices) => number;
+
+/** The tier's choices as small numbers: equal numbers, equal choices. */
+interface Choices {
+  style: number;
+  strands: number;
+  length: number;
+  buckle: number;
+}
 
 /**
  * A judge for the candidates of one order. A tally is reused among candidates that agree on all that its rules look
  * at: most rules see a few lengths or buckles, not hundreds of candidates.
  */
 export function judgeFor(facts: CaseFacts): Judge {
-  const numberOf = numbering();
   const alone = groups.map((group) => ({ axes: group.axes, tally: tallyOf(group, facts) }));
-  const within = (axes: number): Tally =>
-    sumOf(alone.filter((part) => (part.axes & ~axes) === 0).map(cached));
-  function cached({ axes, tally }: { axes: number; tally: Tally }): Tally {
-    return remembered(tally, (candidate) => numberOf(candidate, axes));
-  }
-  // Two tallies cover most rules, each kept as a whole; the few rules that look at more stand alone.
+  const within = (axes: number): Part[] => alone.filter((part) => (part.axes & ~axes) === 0);
   const byMake = STYLE | STRANDS | BUCKLE;
   const byHang = BUCKLE | LENGTH;
-  const rest = alone.filter(({ axes }) => (axes & ~byMake) !== 0 && (axes & ~byHang) !== 0);
-  const onlyHang = alone.filter(({ axes }) => (axes & ~byMake) !== 0 && (axes & ~byHang) === 0);
-  const makeTally = cached({ axes: byMake, tally: within(byMake) });
-  const hangTally = cached({ axes: byHang, tally: sumOf(onlyHang.map(cached)) });
-  const restTally = sumOf(rest.map((part) => (part.axes === ALL ? part.tally : cached(part))));
-  return (candidate) =>
-    new JudgedCandidate(candidate, makeTally(candidate) + hangTally(candidate) + restTally(candidate), facts);
+  const make = within(byMake);
+  const hang = within(byHang).filter((part) => !make.includes(part));
+  const rest = alone.filter((part) => !make.includes(part) && !hang.includes(part));
+  // Two tallies cover most rules, each kept as a whole; the few rules that look at more stand alone.
+  const tally = sumOf([
+    remembered({ axes: byMake, tally: sumOf(make.map(remembered)) }),
+    remembered({ axes: byHang, tally: sumOf(hang.map(remembered)) }),
+    ...rest.map((part) => (part.axes === ALL ? part.tally : remembered(part))),
+  ]);
+  const choicesOf = numbering();
+  return (candidate) => new JudgedCandidate(candidate, tally(candidate, choicesOf(candidate)), facts);
+}
+
+interface Part {
+  readonly axes: number;
+  readonly tally: Tally;
 }
 
 const sumOf =
   (parts: readonly Tally[]): Tally =>
-  (candidate) => {
+  (candidate, choices) => {
     let sum = 0;
-    for (let i = 0; i < parts.length; i++) sum += (parts[i] as Tally)(candidate);
+    for (let i = 0; i < parts.length; i++) sum += (parts[i] as Tally)(candidate, choices);
     return sum;
   };
 
-function remembered(tally: Tally, keyOf: (candidate: Candidate) => number): Tally {
+/** The same tally for candidates that agree on the axes; the weights make one number of the choices that matter. */
+function remembered({ axes, tally }: Part): Tally {
   const known = new Map<number, number>();
-  return (candidate) => {
-    const key = keyOf(candidate);
+  const style = axes & STYLE ? 1 : 0;
+  const strands = axes & STRANDS ? 4 : 0;
+  const length = axes & LENGTH ? 1024 : 0;
+  const buckle = axes & BUCKLE ? 65536 : 0;
+  return (candidate, choices) => {
+    const key =
+      choices.style * style + choices.strands * strands + choices.length * length + choices.buckle * buckle;
     let value = known.get(key);
-    if (value === undefined) known.set(key, (value = tally(candidate)));
+    if (value === undefined) known.set(key, (value = tally(candidate, choices)));
     return value;
   };
 }
 
-/** Gives each candidate a number for any set of axes: equal numbers, equal choices on those axes. */
-function numbering(): (candidate: Candidate, axes: number) => number {
+/** Numbers the choices of each candidate; the numbers are written over by the next one. */
+function numbering(): (candidate: Candidate) => Choices {
   const buckles = new Map<Buckle, number>();
   const lengths = new Map<number, number>();
-  return ({ style, strands, buckle, length }, axes) =>
-    (axes & STYLE ? styles[style].effort : 0) +
-    (axes & STRANDS ? strands * 4 : 0) +
-    (axes & LENGTH ? place(lengths, length) * 1024 : 0) +
-    (axes & BUCKLE ? place(buckles, buckle) * 65536 : 0);
+  const choices: Choices = { style: 0, strands: 0, length: 0, buckle: 0 };
+  return ({ style, strands, buckle, length }) => {
+    choices.style = styles[style].effort;
+    choices.strands = strands;
+    choices.length = place(lengths, length);
+    choices.buckle = place(buckles, buckle);
+    return choices;
+  };
 }
 
 function place<K>(places: Map<K, number>, key: K): number {

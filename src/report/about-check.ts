@@ -2,7 +2,9 @@
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
+import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
+import type { CinchAsked } from '../order/types.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
 import { elbowText, notGood } from './about-specs.ts';
@@ -19,15 +21,19 @@ export const whichText = ({ which }: Checked): string =>
 
 /** What was said about it, and what was taken for the parts nobody named. */
 export function askedText({ asked, filled }: Checked, units: Units): string {
+  const asTold = saidText(asked, units);
+  if (filled.length === 0) return asTold;
+  return `${asTold} (not said, so taken: ${filled.map((part) => filledText(part, units)).join(', ')})`;
+}
+
+function saidText(asked: CinchAsked, units: Units): string {
   const said = [
     asked.style === undefined ? undefined : styleName(asked.style),
     asked.strands === undefined ? undefined : `${String(asked.strands)} strands`,
     asked.length === undefined ? undefined : `${formatLength(asked.length, units)} long`,
     asked.buckle === undefined ? undefined : `${visible(asked.buckle)} buckle`,
   ].filter((part) => part !== undefined);
-  const asTold = said.length === 0 ? 'nothing said' : said.join(', ');
-  if (filled.length === 0) return asTold;
-  return `${asTold} (not said, so taken: ${filled.map((part) => filledText(part, units)).join(', ')})`;
+  return said.length === 0 ? 'nothing said' : said.join(', ');
 }
 
 /** `taken` holds a length as the check writes it, in inches. */
@@ -143,8 +149,25 @@ export function causeTexts({ causes }: Checked, units: Units): string[] {
 }
 
 /** What the customer asked for and how it stands, in a line. */
-export function wantsText(checked: Checked, rank: number | undefined, units: Units): string {
-  const place = rank === undefined ? '' : `, no. ${String(rank)} here`;
+export function wantsText(checked: Checked, { specs }: Pick<Advice, 'specs'>, units: Units): string {
+  const place = checked.passes ? placeText(checked.judged?.candidate, specs) : '';
   const standing = `${capital(standingOf(checked))}${place}: ${standingText(checked, units)}`;
   return `The customer asked for: ${askedText(checked, units)}. ${standing}.`;
+}
+
+/** ", no. 2 here" only when all four parts agree; else ", much like no. 2 here". */
+function placeText(own: Candidate | undefined, specs: readonly RankedSpec[]): string {
+  const near = specs.find(({ candidate: c }) => c.style === own?.style && c.strands === own.strands);
+  if (near === undefined) return '';
+  const { candidate, rank } = near;
+  const same = candidate.buckle.id === own?.buckle.id && candidate.length === own.length;
+  return `, ${same ? '' : 'much like '}no. ${String(rank)} here`;
+}
+
+/** What is ridden in now, where there is trouble that it may explain; undefined where there is none. */
+export function riddenText({ order }: Pick<Facts, 'order'>, units: Units): string | undefined {
+  const { current, horse } = order;
+  if (current === undefined || horse.trouble.length === 0) return undefined;
+  const trouble = listed(horse.trouble.map(troubleName));
+  return `Ridden in now: ${saidText(current, units)}. Whether it explains the trouble (${trouble}): cinchwright check with this file.`;
 }

@@ -11,6 +11,7 @@ import {
   listed,
   phraseText,
   ratioSpread,
+  roughLength,
   spreadNumber,
   type Units,
 } from './text.ts';
@@ -35,7 +36,13 @@ export function assumedTexts(assumptions: readonly Assumption[], units: Units): 
 const plainInput = (entry: Assumption, units: Units): string =>
   entry.value === 0 && entry.basis.startsWith('no ')
     ? entry.basis
-    : `${entry.input} ${inputText(entry, units)}${entry.kind === 'assumed' ? '' : ` (${entry.basis})`}`;
+    : `${entry.input} ${aboutText(entry, units)}${entry.kind === 'assumed' ? '' : ` (${entry.basis})`}`;
+
+/** A length that is only known to some tenths gets one decimal. */
+const aboutText = (entry: Assumption, units: Units): string =>
+  entry.unit === 'in' && entry.sd >= 0.1
+    ? roughLength(entry.value, units).replace(/\.0 /, ' ')
+    : inputText(entry, units);
 
 /** What was measured, in a line; undefined when nothing was. */
 export function measuredText(assumptions: readonly Assumption[], units: Units): string | undefined {
@@ -91,6 +98,22 @@ export function askTexts(asks: readonly Ask[], units: Units): string[] {
     return `${capital(ask.input)}${first}: ${ask.how}. ${buysText(ask, units)}`.trim();
   });
   return idle.length === 0 ? texts : [...texts, `Would make no. 1 at most 3 % surer: ${listed(idle)}.`];
+}
+
+/** What to measure when nothing passes by a room that was taped: that again, before the rest. */
+export function measureTexts(advice: Advice, units: Units): string[] {
+  const again = advice.facts.room.kind === 'measured' && onlyFails(advice, 'elbow-clearance');
+  const first =
+    'Elbow room again, since everything hangs on it: horse square, from the girth groove straight forward to the back of the elbow.';
+  return [...(again ? [first] : []), ...askTexts(advice.ask, units)];
+}
+
+/** Nothing passes, and this rule is what keeps the narrowest of each style from it. */
+export function onlyFails({ specs, refused }: Pick<Advice, 'specs' | 'refused'>, rule: string): boolean {
+  const narrowest = refused.filter(
+    (entry) => !refused.some(({ style, strands }) => style === entry.style && strands < entry.strands),
+  );
+  return specs.length === 0 && narrowest.length > 0 && narrowest.every((entry) => entry.rule === rule);
 }
 
 /** A measurement that makes it this much surer, or less, shares a line with others like it. */

@@ -182,6 +182,20 @@ export function othersText({ specs }: Advice, shown: number): string | undefined
   return next === undefined ? undefined : `${also}; next: ${specName(next.candidate)}.`;
 }
 
+/** The next wider one of the first's style, when it passes but is not shown: shops that know the horse may tie it. */
+export function widerText({ specs }: Pick<Advice, 'specs'>, shown: number): string | undefined {
+  const [first] = specs;
+  const wider = specs
+    .filter(({ candidate: c }) => c.style === first?.candidate.style && c.strands > first.candidate.strands)
+    .sort((a, b) => a.candidate.strands - b.candidate.strands)[0];
+  const elbow = wider?.judgementOf('elbow-clearance');
+  if (wider === undefined || wider.rank <= shown || elbow === 'poor') return undefined;
+  const { candidate, rank } = wider;
+  const how = `passes at ${chanceText(candidate.clearance.chance)} (${ordinal(rank)})`;
+  const but = elbow === 'good' ? '' : '; measure before it is tied';
+  return `Wider: ${specName(candidate)}, ${how}${but}.`;
+}
+
 /** The clearance as drawn at random, beside the computed one. */
 export function simulatedText({ mean, sd, chance, draws, seed }: Simulated, units: Units): string {
   const gap = `${formatLength(mean, units, 'computed')}, give or take ${spreadNumber(sd, units)}`;

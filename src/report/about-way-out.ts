@@ -1,12 +1,20 @@
-/** When nothing passes: what moving the ring would change, in a sentence. */
+/** When nothing passes: which length it would take, or what moving the ring would change, in a sentence. */
 import type { Advice } from '../advice/advice.ts';
-import { dist, say } from '../units/phrase.ts';
+import { dist, len, say } from '../units/phrase.ts';
+import { onlyFails } from './about-rest.ts';
 import { phraseText, type Units } from './text.ts';
 import { specName } from './words.ts';
 
 /** A way out, or that there is none; undefined where something passes. */
 export function wayOutText(advice: Advice, units: Units): string | undefined {
   if (advice.specs.length > 0) return undefined;
+  if (onlyFails(advice, 'latigo-run')) {
+    const { lengthNeed, shop } = advice.facts;
+    return phraseText(
+      say`This pair needs a cinch of about ${len(lengthNeed.target.value)}; the shop ties ${len(shop.lengths.min)} to ${len(shop.lengths.max)}.`,
+      units,
+    );
+  }
   const way = advice.wayOut;
   if (way === undefined) return 'No place of the ring makes anything pass either.';
   const { candidate } = way.first;

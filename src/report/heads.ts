@@ -23,14 +23,17 @@ export function cautionLines(
   page: Page,
 ): string[] {
   const all = new Set(results.flatMap(({ advice }) => advice?.cautions ?? []));
-  return all.size === 0 ? [] : ['', ...leadIn(page, 'Keep in mind:', [...all].join(' '))];
+  return all.size === 0 ? [] : ['', ...leadIn(page, 'Keep in mind:', [...all].join(' '), 0)];
 }
 
 /** A paragraph that starts with a strong word. */
-export const leadIn = (page: Page, lead: string, text: string): string[] => {
-  const [first = '', ...rest] = sentence(page, `${lead} ${text}`, { first: 0, rest: 2 });
-  return [first.replace(lead, page.pen.strong(lead)), ...rest];
-};
+export function leadIn(
+  page: Page,
+  ...[lead, text, rest = 2]: [lead: string, text: string, rest?: number]
+): string[] {
+  const [first = '', ...more] = sentence(page, `${lead} ${text}`, { first: 0, rest });
+  return [first.replace(lead, page.pen.strong(lead)), ...more];
+}
 
 /** Title, the pair, room and ring: the head of every screen about an order. */
 export function headLines({ facts }: Advice, page: Page): string[] {

@@ -4,8 +4,8 @@ import type { Candidate } from '../fit/candidate.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Simulated } from '../advice/simulate.ts';
 import { ownNumbers, ringText, roomText, situation } from './about-order.ts';
-import { assumptionText, askTexts, refusedTexts } from './about-rest.ts';
-import { wantsText } from './about-check.ts';
+import { assumptionText, measureTexts, refusedTexts } from './about-rest.ts';
+import { riddenText, wantsText } from './about-check.ts';
 import { wayOutText } from './about-way-out.ts';
 import {
   becauseText,
@@ -17,6 +17,7 @@ import {
   sharedText,
   simulatedText,
   toTell,
+  widerText,
 } from './about-specs.ts';
 import { document, escaped, list, section, table, unread } from './markdown.ts';
 import { capital, chanceText, quantityText, type Units } from './text.ts';
@@ -47,17 +48,15 @@ function orderBlocks(
     ? ''
     : '**Provisional length: do not cut until ring to ring is measured.**';
   const others = othersText(advice, shown.length);
-  const same = advice.specs.find(
-    ({ candidate: c }) =>
-      c.style === wants?.judged?.candidate.style && c.strands === wants.judged.candidate.strands,
-  );
+  const further = [others, widerText(advice, shown.length)].filter((text) => text !== undefined);
   return [
     `# ${escaped(orderTitle(facts.order))}`,
     list([situation(facts, units), roomText(facts, units), ringText(facts, units)].map(escaped)),
     own === undefined ? '' : escaped(own),
     shown.length === 0 ? '**Nothing the shop can tie passes for this pair.**' : '',
     escaped(wayOutText(advice, units) ?? ''),
-    wants === undefined ? '' : escaped(wantsText(wants, wants.passes ? same?.rank : undefined, units)),
+    escaped(riddenText(facts, units) ?? ''),
+    wants === undefined ? '' : escaped(wantsText(wants, advice, units)),
     list(worst.map((finding) => escaped(sharedText(finding, shown.length, units)))),
     ...(shown.length === 0 ? [] : section('## To tie, best first', specTable(shown, advice.facts, units))),
     list(
@@ -75,11 +74,11 @@ function orderBlocks(
     ),
     shown.length === 0 ? '' : escaped(latigoText(shown, units)),
     shown.length === 0 ? '' : provisional,
-    others === undefined ? '' : escaped(others),
+    ...further.map(escaped),
     ...section('## Will not do', list(refusedTexts(advice, units).map((text) => escaped(`${text}.`)))),
     ...section(
       '## Measure next, and what it buys if the tape reads what was assumed',
-      list(askTexts(advice.ask, units).map(escaped)),
+      list(measureTexts(advice, units).map(escaped)),
     ),
     ...section(
       '## What this rests on',

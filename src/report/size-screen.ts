@@ -2,8 +2,8 @@
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Finding } from '../advice/judge.ts';
 import { workingOf } from '../facts/facts.ts';
-import { assumedTexts, assumptionText, askTexts, measuredText, refusedTexts } from './about-rest.ts';
-import { wantsText } from './about-check.ts';
+import { assumedTexts, assumptionText, measuredText, measureTexts, refusedTexts } from './about-rest.ts';
+import { riddenText, wantsText } from './about-check.ts';
 import {
   becauseText,
   briefText,
@@ -19,6 +19,7 @@ import {
   simulatedText,
   sureOf,
   toTell,
+  widerText,
 } from './about-specs.ts';
 import { cautionLines, hanging, headLines, leadIn, unreadLines } from './heads.ts';
 import { bothEnds, heading, item, markOf, pageFor, pageText, sentence, type Page } from './page.ts';
@@ -61,12 +62,11 @@ function orderLines(
 }
 
 function wantsLines({ wants, advice }: Sized, page: Page): string[] {
-  if (wants === undefined) return [];
-  const asked = wants.judged?.candidate;
-  const same = advice.specs.find(
-    ({ candidate }) => candidate.style === asked?.style && candidate.strands === asked.strands,
-  );
-  return sentence(page, wantsText(wants, wants.passes ? same?.rank : undefined, page.units), hanging);
+  const texts = [
+    riddenText(advice.facts, page.units),
+    wants === undefined ? undefined : wantsText(wants, advice, page.units),
+  ];
+  return texts.flatMap((text) => (text === undefined ? [] : sentence(page, text, hanging)));
 }
 
 /** When nothing passes that is said first and plainly. */
@@ -107,7 +107,10 @@ function specLines({ advice, simulated }: Sized, options: ReportOptions, page: P
     lines.push(...item(page, 'Provisional length: do not cut until ring to ring is measured.', mark));
   }
   const others = othersText(advice, shown.length);
-  return others === undefined ? lines : [...lines, ...sentence(page, others, { first: 2, rest: 4 })];
+  const further = [others, widerText(advice, shown.length)].filter((text) => text !== undefined);
+  return further.length === 0
+    ? lines
+    : [...lines, ...sentence(page, further.join(' '), { first: 2, rest: 4 })];
 }
 
 function cardHead(spec: RankedSpec, page: Page): string[] {
@@ -149,11 +152,12 @@ function refusedLines(advice: Advice, page: Page): string[] {
   return [...heading(page, 'Will not do'), ...refused.flatMap((text) => item(page, `${text}.`, mark))];
 }
 
-function measureLines({ ask }: Advice, page: Page): string[] {
-  if (ask.length === 0) return [];
+function measureLines(advice: Advice, page: Page): string[] {
+  const texts = measureTexts(advice, page.units);
+  if (texts.length === 0) return [];
   return [
     ...heading(page, 'Measure next, and what it buys if the tape reads what was assumed'),
-    ...askTexts(ask, page.units).flatMap((text) => item(page, text)),
+    ...texts.flatMap((text) => item(page, text)),
   ];
 }
 

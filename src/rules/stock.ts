@@ -121,9 +121,7 @@ function cordVerdict({ ply, colors, feet }: CordNeed, shop: Shop): Verdict {
   let onHand = 0;
   let orderable = true;
   for (const color of colors) {
-    const cord = shop.cords.find(
-      (entry) => entry.ply === ply && entry.color.toLowerCase() === color.toLowerCase(),
-    );
+    const cord = cordOf(color, ply, shop);
     if (cord === undefined) return unknownColor(color, ply, shop);
     onHand += cord.feetOnHand;
     orderable &&= cord.orderable;
@@ -136,6 +134,14 @@ function cordVerdict({ ply, colors, feet }: CordNeed, shop: Shop): Verdict {
   const reason = () =>
     say`needs ${count(Math.ceil(feet))} ft of ${named}${kind} cord; ${count(onHand)} ft on hand, ${orderable ? 'the rest must be ordered' : 'and no more to be had'}`;
   return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason };
+}
+
+/** The cord of that color; capitals do not matter, but most colors are written alike, and that is quicker to see. */
+function cordOf(color: string, ply: number, { cords }: Shop): Cord | undefined {
+  const same = cords.find((cord) => cord.ply === ply && cord.color === color);
+  if (same !== undefined) return same;
+  const plain = color.toLowerCase();
+  return cords.find((cord) => cord.ply === ply && cord.color.toLowerCase() === plain);
 }
 
 function unknownColor(color: string, ply: number, shop: Shop): Verdict {

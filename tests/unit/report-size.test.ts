@@ -9,8 +9,6 @@ import { sizeMarkdown } from '../../src/report/size-markdown.ts';
 import { loadColors } from '../../src/report/pen.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
 import type { ReportOptions, SizeResult } from '../../src/report/types.ts';
-import { tiedText } from '../../src/report/words.ts';
-import { formatLength } from '../../src/units/print.ts';
 import { columns } from '../../src/report/width.ts';
 import { unguard } from '../../src/report/csv.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
@@ -58,18 +56,6 @@ describe('screen', () => {
     expect(text).toContain('Ring to ring (before any cord is cut)');
     expect(text).toContain('Assumed:');
     expect(text).toContain('veterinary');
-  });
-
-  test('a roper tells all its widths that a reason may speak of', async () => {
-    const { advice } = sized(cases.full);
-    const text = await screen(sized(cases.full), { top: 40 });
-    expect(text).toMatch(/wide, pinched to \d.* in, (\d.* in behind the elbow, )?\d\d in\s+long/);
-    expect(sizeMarkdown([sized(cases.full)], { ...plainOptions, top: 40 })).toMatch(/ in, pinched to \d/);
-    for (const { candidate } of advice.specs) {
-      const told = tiedText(candidate, 'in');
-      expect(told).toContain(`${formatLength(candidate.elbowWidth)} `.trim());
-      expect(told.includes('pinched')).toBe(candidate.style !== 'straight');
-    }
   });
 
   test('a taped ring to ring takes the warning away', async () => {

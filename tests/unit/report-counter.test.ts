@@ -1,0 +1,59 @@
+/** What a clerk who knows only the README needs to be told on the screen of `size`. */
+import { describe, expect, test } from 'vitest';
+import { sizeMarkdown } from '../../src/report/size-markdown.ts';
+import { sizeScreen } from '../../src/report/size-screen.ts';
+import type { ReportOptions, SizeResult } from '../../src/report/types.ts';
+import { tiedText } from '../../src/report/words.ts';
+import { formatLength } from '../../src/units/print.ts';
+import { cases, orderWith, plainOptions, sized } from './report-cases.ts';
+
+const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): Promise<string> =>
+  sizeScreen([result], { ...plainOptions, ...change });
+
+describe('at the counter', () => {
+  test('a roper tells all its widths that a reason may speak of', async () => {
+    const { advice } = sized(cases.full);
+    const text = await screen(sized(cases.full), { top: 40 });
+    expect(text).toMatch(/wide, pinched to \d.* in, (\d.* in behind the elbow, )?\d\d in\s+long/);
+    expect(sizeMarkdown([sized(cases.full)], { ...plainOptions, top: 40 })).toMatch(/ in, pinched to \d/);
+    for (const { candidate } of advice.specs) {
+      const told = tiedText(candidate, 'in');
+      expect(told).toContain(`${formatLength(candidate.elbowWidth)} `.trim());
+      expect(told.includes('pinched')).toBe(candidate.style !== 'straight');
+    }
+  });
+
+  test('a rank is claimed only for the very same cinch', async () => {
+    const wish = { style: 'straight', strands: 13, length: 32, buckle: 'pony 2 1/2' } as const;
+    const taped = { saddle: { ringToRing: 44 } };
+    const same = await screen(sized(orderWith({ ...taped, wants: wish })), { top: 9 });
+    expect(same).toMatch(/Passes, (much like )?no\. \d here:/);
+    const other = await screen(sized(orderWith({ ...taped, wants: { ...wish, length: 30 } })));
+    expect(other.replace(/\s+/g, ' ')).toMatch(/Passes, much like no\. \d here:/);
+  });
+
+  test('what is ridden in now is named beside its trouble', async () => {
+    expect((await screen(sized(cases.gall))).replace(/\s+/g, ' ')).toContain(
+      'Ridden in now: straight, 27 strands, 32 in long. Whether it explains the trouble (elbow gall and saddle rolls): cinchwright check',
+    );
+  });
+
+  test('where nothing passes by a taped room, that is taped again first; where only the length fails, it is named', async () => {
+    const text = (await screen(sized(cases.nothing))).replace(/\s+/g, ' ');
+    expect(text).toContain(
+      'Measure next, and what it buys if the tape reads what was assumed - Elbow room again',
+    );
+    const long = sized(orderWith({ horse: { elbowRoom: 4 }, saddle: { ringToRing: 60 } }));
+    expect(long.advice.specs).toEqual([]);
+    expect((await screen(long)).replace(/\s+/g, ' ')).toMatch(
+      /needs a cinch of about \d.* in; the shop ties \d+ in to \d+ in\./,
+    );
+  });
+
+  test('the next wider one that passes is named, unless it is shown or poor at the elbow', async () => {
+    const text = async (top: number): Promise<string> =>
+      (await screen(sized(cases.full), { top })).replace(/\s+/g, ' ');
+    expect(await text(3)).toMatch(/Wider: straight, \d+ strands, passes at \d+ % \(\d+th\); measure before/);
+    expect(await text(40)).not.toContain('Wider:');
+  });
+});
