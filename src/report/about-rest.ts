@@ -90,7 +90,7 @@ function runText({ style, from, to, mildest }: RefusedRun, units: Units): string
 export const refusedText = ({ reason }: Refused, units: Units): string => phraseText(reason, units);
 
 /** What to measure, how, and what it would buy if the tape reads what was assumed; what buys nothing shares the last line. */
-export function askTexts(asks: readonly Ask[], units: Units): string[] {
+function askTexts(asks: readonly Ask[], units: Units): string[] {
   const useful = asks.filter((ask) => ask.beforeCutting || buys(ask) || ask.sdNow === 0);
   const idle = asks.filter((ask) => !useful.includes(ask)).map(({ input }) => input);
   const texts = useful.map((ask) => {

@@ -64,7 +64,7 @@ export const shortFinding = ({ rule, judgement }: Finding): string =>
   `${judgementWords[judgement].word}: ${ruleName(rule)}`;
 
 /** The reason; those for more grip come in a row without an end, "a, b, c", and are read aloud as "a, b and c". */
-export function reasonText(rule: string, { words, values }: Phrase, units: Units): string {
+function reasonText(rule: string, { words, values }: Phrase, units: Units): string {
   const all =
     rule !== 'grip'
       ? values
