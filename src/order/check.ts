@@ -2,10 +2,11 @@
 import type * as z from 'zod/mini';
 import { nearestWord } from '../units/nearest.ts';
 import { didYouMean } from './leaves.ts';
+import { noSpaceHint } from './layout.ts';
 import { mostProblems, type Loaded } from './load.ts';
 import { pathText, shown, type Problem } from './problem.ts';
 import { keyPlaces, type KeyPlace } from './schema-keys.ts';
-import { describe, treeAt } from './tree.ts';
+import { describe, treeAt, type Tree } from './tree.ts';
 
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
@@ -57,10 +58,18 @@ function problemsOf(loaded: Loaded, issue: Issue, places: readonly KeyPlace[]): 
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.slice(0, mostProblems).map((key) => unknownKey(loaded, [...issue.path, key], places));
   }
-  const found = describe(treeAt(loaded.tree, issue.path));
-  const hint = issue.code === 'custom' ? (issue.params?.['hint'] as string | undefined) : undefined;
+  const tree = treeAt(loaded.tree, issue.path);
+  const found = describe(tree);
+  const hint =
+    issue.code === 'custom' ? (issue.params?.['hint'] as string | undefined) : blockHint(issue, tree);
   const fault = { path: pathText(issue.path), expected: issue.message, hint };
   return [loaded.locate({ ...fault, found: found === undefined ? undefined : shown(found) }, issue.path)];
+}
+
+/** Where a block should stand, "height:15 hh" is a text. */
+function blockHint(issue: Issue, tree: Tree | undefined): string | undefined {
+  const wantsBlock = issue.code === 'invalid_type' && issue.expected === 'object';
+  return wantsBlock && typeof tree === 'string' ? noSpaceHint(tree) : undefined;
 }
 
 function unknownKey(loaded: Loaded, path: Path, places: readonly KeyPlace[]): Problem {

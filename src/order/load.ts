@@ -1,6 +1,7 @@
 /** YAML text -> its documents as plain trees, with the YAML's own faults located; nothing here knows what an order is. */
 import { Composer, CST, Parser, isMap, isScalar, type Document } from 'yaml';
 import { cut, type Chunk } from './documents.ts';
+import { edgeAbove, isTabbed, layoutFault, rowsOf, type Row } from './layout.ts';
 import { Lines } from './lines.ts';
 import { pathText, shown, type Fault, type Problem } from './problem.ts';
 import { strangeSign, strangeWords, syntaxWords } from './syntax.ts';
@@ -11,6 +12,8 @@ import { gaveUp, newWalk, walkNode, type Placed } from './walk.ts';
 const deepest = 24;
 /** After so many the reader has stopped reading. */
 export const mostProblems = 100;
+/** Complaints of the package that are looked at: several may fall on one line. */
+const mostTrips = 300;
 
 const tooDeep = `at most ${String(deepest)} levels of lists and blocks in one another`;
 const unclosed = 'the quote or bracket that opens here to be closed';
@@ -117,15 +120,31 @@ function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
 /** One fault a line: the package often trips again over what it has just complained about. */
 function syntaxFaults(doc: Document | undefined, text: string): Placed[] {
   const lines = new Lines(text);
-  const seen = new Set<number>();
-  const faults: Placed[] = [];
-  for (const error of doc?.errors ?? []) {
-    const { line } = lines.at(error.pos[0]);
-    if (seen.has(line) || faults.length >= mostProblems) continue;
-    seen.add(line);
-    faults.push({ path: '', ...syntaxWords(error.code), offset: error.pos[0] });
+  const rows = rowsOf(text);
+  const lineOf = (offset: number): number => lines.at(offset).line - 1;
+  const faults = new Map<number, Placed>();
+  const wrong = new Set<number>();
+  for (const { code, pos } of (doc?.errors ?? []).slice(0, mostTrips)) {
+    const row = lineOf(pos[0]);
+    const laid = layoutFault(rows, { code, row });
+    // Once one line stands wrong, those after it in the same block are measured against the wrong one.
+    const edge = edgeAbove(rows, row);
+    if (laid === undefined && code === 'BAD_INDENT' && wrong.has(edge)) continue;
+    if (laid !== undefined) wrong.add(edge);
+    const fault = laid ?? { path: '', ...syntaxWords(code), offset: pos[0] };
+    const line = lineOf(fault.offset);
+    if (!faults.has(line)) faults.set(line, fault);
   }
-  return faults;
+  return withoutEchoes(faults, rows).slice(0, mostProblems);
+}
+
+/** After a tab the package misreads the rest of the block: of such a block only the tabs are told. */
+function withoutEchoes(faults: ReadonlyMap<number, Placed>, rows: readonly Row[]): Placed[] {
+  const isTab = (line: number): boolean => rows[line] !== undefined && isTabbed(rows[line]);
+  const blocks = new Set([...faults.keys()].filter(isTab).map((line) => edgeAbove(rows, line)));
+  return [...faults]
+    .filter(([line]) => isTab(line) || !blocks.has(edgeAbove(rows, line)))
+    .map(([, fault]) => fault);
 }
 
 /** The first token that lies too deep or is never closed; without recursion, because depth is what is being guarded against. */

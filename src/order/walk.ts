@@ -10,6 +10,7 @@ import {
   type YAMLMap,
   type YAMLSeq,
 } from 'yaml';
+import { noSpaceHint } from './layout.ts';
 import { pathText, shown, type Fault } from './problem.ts';
 import { strangeSign, strangeWords } from './syntax.ts';
 import type { Block, Spot, Tree } from './tree.ts';
@@ -104,6 +105,7 @@ function walkMap(walk: Walk, node: YAMLMap, path: Path): Tree {
   const block = Object.create(null) as Block;
   for (const pair of node.items) {
     if (gaveUp(walk)) break;
+    if (glued(walk, pair, path) || splitByComma(walk, { pair, node, path })) continue;
     walkPair(walk, { pair, block, path });
   }
   return block;
@@ -130,14 +132,42 @@ function walkPair(walk: Walk, { pair, block, path }: { pair: Pair; block: Block;
   const at = offsetOf(pair.key);
   walk.spots.set(text, { key: at, value: offsetOf(pair.value, at) });
   if (pair.value === null) {
-    // Between braces a comma ends the value: { elbow-room: 4,5 in } holds a key "5 in".
-    const hint = /^\d/.test(key) ? 'decimals take a point, not a comma' : undefined;
-    report(walk, pair.key, { path: text, found: 'nothing', expected: 'a value: it is left empty', hint });
+    report(walk, pair.key, { path: text, found: 'nothing', expected: 'a value: it is left empty' });
     return;
   }
   const tree = walkNode(walk, pair.value, here);
   if (tree !== undefined) block[key] = tree;
 }
+
+/** Between braces "height:15 hh" is a key without a value: told as the missing space it is. */
+function glued(walk: Walk, { key, value }: Pair, path: Path): boolean {
+  const text = isScalar(key) && value === null ? String(key.value) : '';
+  const hint = noSpaceHint(text);
+  if (hint === undefined) return false;
+  const fault = { path: pathText([...path, text.replace(/:.*/s, '')]), found: shown(text), hint };
+  report(walk, key, { ...fault, expected: 'a space after the colon' });
+  return true;
+}
+
+/** Between braces a comma ends the value: { elbow-room: 4,5 in } holds a "4" and a key "5 in". Both are told as one, once. */
+function splitByComma(walk: Walk, { pair, node, path }: { pair: Pair; node: YAMLMap; path: Path }): boolean {
+  const at = node.items.indexOf(pair);
+  if (node.flow !== true) return false;
+  if (isDecimals(pair) && isWhole(node.items[at - 1])) return true;
+  const next = node.items[at + 1];
+  if (next === undefined || !isWhole(pair) || !isDecimals(next)) return false;
+  const [whole, decimals] = [String((pair.value as Scalar).value), String((next.key as Scalar).value)];
+  const key = String((pair.key as Scalar).value);
+  const hint = `decimals take a point: write ${key}: ${whole}.${decimals}`;
+  const fault = { path: pathText([...path, key]), found: shown(`${whole},${decimals}`), hint: shown(hint) };
+  report(walk, pair.value, { ...fault, expected: 'one value: between braces a comma ends it' });
+  return true;
+}
+
+const isWhole = (pair: Pair | undefined): boolean =>
+  isScalar(pair?.key) && isScalar(pair.value) && /^\d{1,6}$/.test(String(pair.value.value));
+const isDecimals = ({ key, value }: Pair): boolean =>
+  value === null && isScalar(key) && /^\d{1,6}(?: ?[a-z"']+)?$/i.test(String(key.value));
 
 /** The key as text; undefined when it cannot be one and was reported. */
 function readKey(walk: Walk, node: unknown, path: Path): string | undefined {

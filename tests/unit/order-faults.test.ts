@@ -188,3 +188,31 @@ describe('how a fault is told', () => {
     expect(told(`${least}usee: roping\n`.replaceAll('\n', '\r\n'))[0]).toMatch(/^4:1 usee /);
   });
 });
+
+describe('how lines stand', () => {
+  const rest = '\nsaddle:\n  rigging: full\n';
+  const tab = 'there is a tab: replace it with spaces';
+  test.each<[string, string[]]>([
+    ['horse:\n  height: 15 hh\n   kind: pony', ['4:4 one space too far in']],
+    ['horse:\n  height: 15 hh\n  kind: pony\n    withers: low', ['5:5 two spaces too far in']],
+    [' horse:\n  height: 15 hh', ['2:2 one space too far in']],
+    ['horse:\n  height: 15 hh\n kind: pony', ['4:2 one space too far out']],
+    ['horse:\n   height: 15 hh\n  kind: pony\n  withers: low', ['4:3 one space too far out']],
+    ['horse:\n\theight: 15 hh\n\tkind: pony', [`3:1 ${tab}`, `4:1 ${tab}`]],
+    ['horse:\n  height: 15 hh\n  \tkind: pony\n  withers: low', [`4:1 ${tab}`]],
+    ['horse:\n  height:15 hh\n  kind: pony', ['3:3 a space is missing after the colon of "height:"']],
+    ['horse:\n  kind: pony\n  height:15 hh', ['4:3 a space is missing after the colon of "height:"']],
+    ['horse: { height:15 hh }', ['2:10 a space is missing after the colon of "height:"']],
+    ['horse:\n  height:15 hh', ['3:3 a space is missing after the colon of "height:"']],
+    ['horse: { heart-girth: 73,5 in }', ['2:23 decimals take a point: write heart-girth: 73.5 in']],
+    [
+      'horse: { height: 15 hh }\nnotes: so: it is',
+      ['3:8 text with a colon and a space in it goes in quotes'],
+    ],
+  ])('%s', (text, hints) => {
+    const said = problems(`order: 1\n${text}${rest}`).map(
+      (p) => `${p.line}:${p.column} ${p.hint?.replace('this line stands ', '').replace(/;.*/, '') ?? '-'}`,
+    );
+    expect(said).toEqual(hints);
+  });
+});

@@ -19,7 +19,7 @@ test.each([
   ["order: 1\nnotes: 'a\n", [2, 8], 'opens here to be closed'],
   ['order: 1\ncolors: { body: [a\n', [2, 9], 'opens here to be closed'],
   ['order: 1\nnotes: @home\n', [2, 8], 'a value'],
-  ['order: 1\n  horse: x\n', [1, 8], 'one "key: value"'],
+  ['order: 1\n  horse: x\n', [2, 3], 'it to start at column 1'],
   ['order: a\0b\n', [1, 8], 'without control characters'],
   ['order: 1 # \x07\n', [1, 12], 'without control characters'],
   ['order: Jos\ufffd\n', [1, 8], 'text in UTF-8'],

@@ -130,7 +130,7 @@ describe('how a fault is told', () => {
     [small.replace(' double: { min: 21, max: 27 },', ''), '6:5 buckles[1] | - | single or double', '-'],
     [small.replace('on-hand: 3', 'onhand: 3'), '5:5 buckles[0].on-hand | - | how many buckles', '-'],
     [small.replace('ply: 2', 'ply: 8'), '9:14 cord[1].color | natural | each color once', '-'],
-    [small.replace('62.5', '62,5'), '9:48 cord[1].5 | nothing | a value', 'decimals take a point'],
+    [small.replace('62.5', '62,5'), '9:45 cord[1].feet-on-hand | 62,5 | one value', 'decimals take a point'],
     [small.replace('62.5', '-1'), '9:45 cord[1].feet-on-hand | -1', '-'],
     [
       `${small}model:\n  required-clearence: 1 in`,

@@ -1,0 +1,112 @@
+/** What the layout of the lines says when YAML trips: a tab, a line too far in or out, no space after a colon. */
+import type { ErrorCode } from 'yaml';
+import type { Fault } from './problem.ts';
+
+/** A line of the text and the offset it starts at. */
+export interface Row {
+  text: string;
+  start: number;
+}
+
+/** Where and over what the YAML package tripped; `row` counts from 0. */
+interface Trip {
+  code: ErrorCode;
+  row: number;
+}
+
+type Laid = Fault & { offset: number };
+
+const tabbed = /^ *\t[ \t]*[^\s#]/;
+const counts = ['no space', 'one space', 'two spaces', 'three spaces', 'four spaces'];
+
+/** The lines of a text. */
+export function rowsOf(text: string): Row[] {
+  let start = 0;
+  return text.split('\n').map((line) => {
+    const row = { text: line, start };
+    start += line.length + 1;
+    return row;
+  });
+}
+
+/** The fault as the writer sees it, or undefined when the layout is not to blame. */
+export function layoutFault(rows: readonly Row[], { code, row }: Trip): Laid | undefined {
+  const here = rows[row];
+  const next = rows.slice(row + 1).find(isContent);
+  if (here === undefined) return undefined;
+  if (isTabbed(here)) return tabFault(here);
+  if (code === 'MISSING_CHAR') return noSpace(here);
+  if (code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'MULTILINE_IMPLICIT_KEY') {
+    if (next !== undefined && isTabbed(next)) return tabFault(next);
+    return noSpace(here) ?? (next === undefined ? undefined : tooFarIn(here, next));
+  }
+  return code === 'BAD_INDENT' ? tooFarOut(rows.slice(0, row).filter(isContent), here) : undefined;
+}
+
+/** Whether a line starts with a tab, which YAML does not count as space. */
+export function isTabbed({ text }: Row): boolean {
+  return tabbed.test(text);
+}
+
+/** The line at the left edge under which a line stands: what follows a fault in the same block is doubtful. */
+export function edgeAbove(rows: readonly Row[], row: number): number {
+  return rows.slice(0, row + 1).findLastIndex(({ text }) => /^[^\s#]/.test(text));
+}
+
+/** Hint for text that is a key and its value without a space between; undefined for any other text. */
+export function noSpaceHint(text: string): string | undefined {
+  const key = /^(?:- +)?([A-Za-z][\w-]*):(?![\s/]|$)/.exec(text)?.[1];
+  return key === undefined ? undefined : `a space is missing after the colon of "${key}:"`;
+}
+
+function noSpace(row: Row): Laid | undefined {
+  const hint = noSpaceHint(row.text.trim());
+  return hint === undefined ? undefined : { ...at(row), expected: 'a space after the colon', hint };
+}
+
+function tabFault(row: Row): Laid {
+  const hint = 'there is a tab: replace it with spaces';
+  return { path: '', offset: row.start, expected: 'spaces at the start of the line', hint };
+}
+
+/** A line deeper than the finished one above it. */
+function tooFarIn(above: Row, row: Row): Laid | undefined {
+  const by = indent(row) - indent(above);
+  if (by <= 0 || !/:\s+[^\s#]/.test(above.text)) return undefined;
+  const hint = `this line stands ${spaces(by)} too far in`;
+  const text = by === 1 ? '' : '; if it is part of a text, that goes in quotes';
+  return { ...at(row), expected: columnOf(indent(above)), hint: hint + text };
+}
+
+/** A line between two columns where blocks above it start: it belongs to the nearer one. */
+function tooFarOut(above: readonly Row[], row: Row): Laid | undefined {
+  const open = openColumns(above);
+  const own = indent(row);
+  const inner = open.find((column) => column > own);
+  const outer = open.findLast((column) => column < own);
+  if (inner === undefined || open.includes(own) || /^[\]}]/.test(row.text.trim())) return undefined;
+  const [out, into] = [inner - own, outer === undefined ? Infinity : own - outer];
+  // Half-way, a line that opens a block is likelier one of the outer lines.
+  const isOuter = into < out || (into === out && /:\s*(?:#.*)?$/.test(row.text));
+  const hint = isOuter
+    ? `this line stands ${spaces(into)} too far in`
+    : `this line stands ${spaces(out)} too far out`;
+  return { ...at(row), expected: columnOf(isOuter ? own - into : inner), hint };
+}
+
+/** Columns of the lines that are not closed by a later line further out, outermost first. */
+function openColumns(above: readonly Row[]): number[] {
+  const open: number[] = [];
+  for (const row of above.toReversed()) {
+    const [least = Infinity] = open;
+    if (indent(row) < least) open.unshift(indent(row));
+  }
+  return open;
+}
+
+const isContent = ({ text }: Row): boolean => /^\s*[^\s#]/.test(text) && !text.startsWith('---');
+const indent = ({ text }: Row): number => text.length - text.trimStart().length;
+const at = (row: Row): { path: string; offset: number } => ({ path: '', offset: row.start + indent(row) });
+const spaces = (by: number): string => counts[by] ?? `${String(by)} spaces`;
+const columnOf = (column: number): string =>
+  `it to start at column ${String(column + 1)}, like the lines of its block`;
