@@ -2,7 +2,6 @@
 import { assumptionsOf, type Facts } from '../facts/facts.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import { runFor } from '../facts/length.ts';
-import { groundOf } from '../fit/ground.ts';
 import type { Shop, Style } from '../order/types.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { CaseFacts, Judgement } from '../rules/rule.ts';
@@ -10,11 +9,11 @@ import { styleIds } from '../stock/styles.ts';
 import { cautions } from '../sources/cautions.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { asksFor, type Ask } from './ask.ts';
-import { candidatesFor } from './candidates.ts';
 import { criteriaFor, type Criterion } from './criteria.ts';
-import { judgeFor, type Finding, type Judged } from './judge.ts';
+import type { Finding, Judged } from './judge.ts';
 import { rank, rankBestOfEach, whyBefore } from './rank.ts';
 import { passes, refusedOf, type Refused } from './refused.ts';
+import { judgedFor } from './trial.ts';
 import { wayOut, type WayOut } from './way-out.ts';
 
 /** A spec of the short list: the best buckle and length for its style and strands. */
@@ -29,7 +28,7 @@ export interface RankedSpec extends Judged {
 /** Candidates meet rules; what passes is ranked. Pure; never throws behind the door. */
 export function adviceOn(plain: Facts, shop: Shop): Advice {
   const facts: CaseFacts = { ...plain, shop };
-  const judged = candidatesFor(groundOf(plain), shop).map(judgeFor(facts));
+  const judged = judgedFor(facts);
   const criteria = criteriaFor(facts);
   const best = rankBestOfEach(judged.filter(passes), criteria);
   return new Advice(facts, best, { judged, criteria });
@@ -81,7 +80,7 @@ export class Advice {
 
   /** Only when nothing passes: how far back the ring would have to hang before something does. */
   get wayOut(): WayOut | undefined {
-    return this.specs.length > 0 ? undefined : wayOut(this.facts, this.facts.shop);
+    return this.specs.length > 0 ? undefined : wayOut(this.facts);
   }
 
   /** What to measure next, most worth first. */

@@ -73,7 +73,8 @@ const questions: readonly Question[] = [
 /** Questions still open, those needed before cutting first, then by how much they narrow the first spec's clearance. */
 export function asksFor(facts: Facts, first: Judged | undefined, shop: Shop): Ask[] {
   const open = questions.filter((question) => question.open(facts));
-  const asks = open.map((question) => askOne(question, { facts, first, shop }));
+  const widestNow = first === undefined ? 0 : widestGood(first, groundOf(facts), shop);
+  const asks = open.map((question) => askOne(question, { facts, first, shop, widestNow }));
   return asks.sort((a, b) => Number(b.beforeCutting) - Number(a.beforeCutting) || a.sdThen - b.sdThen);
 }
 
@@ -81,9 +82,11 @@ interface Scene {
   readonly facts: Facts;
   readonly first: Judged | undefined;
   readonly shop: Shop;
+  /** Most strands of the first spec's style that are good at the elbow as things stand. */
+  readonly widestNow: number;
 }
 
-function askOne({ input, how, answered }: Question, { facts, first, shop }: Scene): Ask {
+function askOne({ input, how, answered }: Question, { facts, first, shop, widestNow }: Scene): Ask {
   const beforeCutting = input === 'ring to ring';
   if (first === undefined) {
     return {
@@ -100,7 +103,6 @@ function askOne({ input, how, answered }: Question, { facts, first, shop }: Scen
   const ground = groundOf(factsOf(answered(facts), facts.model));
   const now = first.candidate.clearance;
   const then = lay(first.candidate, ground)?.clearance ?? now;
-  const widestNow = widestGood(first, groundOf(facts), shop);
   const widestThen = widestGood(first, ground, shop);
   return {
     input,

@@ -59,10 +59,10 @@ const worstMargin = (failed: readonly Finding[]): number =>
 
 /** Neighbouring counts of a style with the same failing rule, told in one line. */
 export function refusedRuns(refused: readonly Refused[]): RefusedRun[] {
-  const byStyle = [...refused].sort((a, b) => (a.style === b.style ? a.strands - b.strands : 0));
   const runs: RefusedRun[] = [];
-  for (const style of new Set(byStyle.map((entry) => entry.style))) {
-    for (const entry of byStyle.filter((other) => other.style === style)) {
+  for (const style of new Set(refused.map((entry) => entry.style))) {
+    const ofStyle = refused.filter((entry) => entry.style === style).sort((a, b) => a.strands - b.strands);
+    for (const entry of ofStyle) {
       const last = runs.at(-1);
       const joins = last?.style === style && last.rule === entry.rule && entry.strands === last.to + 2;
       if (last !== undefined && joins) runs[runs.length - 1] = { ...last, to: entry.strands };

@@ -1,12 +1,11 @@
 /** When nothing passes: how far back the ring would have to hang before something does. */
-import { factsOf, type Facts } from '../facts/facts.ts';
-import { groundOf } from '../fit/ground.ts';
-import type { Shop } from '../order/types.ts';
-import { candidatesFor } from './candidates.ts';
+import { factsOf } from '../facts/facts.ts';
+import type { CaseFacts } from '../rules/rule.ts';
 import { criteriaFor } from './criteria.ts';
-import { judgeFor, type Judged } from './judge.ts';
+import type { Judged } from './judge.ts';
 import { rankBestOfEach } from './rank.ts';
 import { passes } from './refused.ts';
+import { judgedFor } from './trial.ts';
 
 export interface WayOut {
   /** Inches further back than now. */
@@ -20,19 +19,21 @@ const STEP = 0.25;
 const MOST = 6;
 
 /** The least further set-back with which something passes and is not poor at the elbow; undefined when none helps. */
-export function wayOut(facts: Facts, shop: Shop): WayOut | undefined {
+export function wayOut(facts: CaseFacts): WayOut | undefined {
   const now = facts.ring.setBack.value;
   for (let further = STEP; further <= MOST; further += STEP) {
-    const first = firstAt(now + further * facts.k, facts, shop);
+    const first = firstAt(now + further * facts.k, facts);
     if (first !== undefined) return { further: further * facts.k, first };
   }
   return undefined;
 }
 
-function firstAt(setBack: number, { order, model }: Facts, shop: Shop): Judged | undefined {
+function firstAt(setBack: number, { order, model, shop }: CaseFacts): Judged | undefined {
   const rigging = { kind: 'measured', setBack } as const;
-  const facts = factsOf({ ...order, saddle: { ...order.saddle, rigging } }, model);
-  const judged = candidatesFor(groundOf(facts), shop).map(judgeFor({ ...facts, shop }));
-  const good = judged.filter((entry) => passes(entry) && entry.judgementOf('elbow-clearance') !== 'poor');
-  return rankBestOfEach(good, criteriaFor({ ...facts, shop }))[0];
+  const moved = { ...order, saddle: { ...order.saddle, rigging } };
+  const facts: CaseFacts = { ...factsOf(moved, model), shop };
+  const good = judgedFor(facts).filter(
+    (entry) => passes(entry) && entry.judgementOf('elbow-clearance') !== 'poor',
+  );
+  return rankBestOfEach(good, criteriaFor(facts))[0];
 }

@@ -1,12 +1,13 @@
 /** The elbow line on the unrolled side: straight up between armpit and point of elbow, opening above and below. */
 import type { Model } from '../sources/numbers.ts';
+import { sizeFactor } from './girth.ts';
 
 /** Four corners as flat [x0, s0, x1, s1, ...]: midline, armpit, point of elbow, top of the barrel. */
 export type ElbowLine = Float64Array;
 
 /** Elbow line for room E (in), size factor k and girth (in). */
 export function elbowLineOf(room: number, girth: number, model: Model): ElbowLine {
-  const k = girth / model['average-girth'];
+  const k = sizeFactor(girth, model);
   const armpit = model['armpit-station'] * k;
   const elbow = model['elbow-station'] * k;
   const top = girth / 2;

@@ -2,6 +2,7 @@
 import type { Saddle } from '../order/types.ts';
 import type { Model } from '../sources/numbers.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
+import { sizeFactor } from './girth.ts';
 import type { Ring } from './ring.ts';
 
 export interface LengthNeed {
@@ -18,7 +19,7 @@ export interface LengthNeed {
 
 /** What the length must be, before any shop steps; `ring.station` already holds half of ring to ring. */
 export function lengthNeed(ring: Ring, girth: number, model: Model): LengthNeed {
-  const k = girth / model['average-girth'];
+  const k = sizeFactor(girth, model);
   const runTarget = Math.min(model['run-high'], Math.max(model['run-low'], model['run-target'] * k));
   const { value, sd } = ring.station;
   const target = 2 * value - 2 * runTarget - model.stretch;

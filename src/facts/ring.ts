@@ -2,6 +2,7 @@
 import type { Saddle } from '../order/types.ts';
 import type { Model } from '../sources/numbers.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
+import { sizeFactor } from './girth.ts';
 
 export interface Ring {
   /** Inches back from full position. */
@@ -25,7 +26,7 @@ interface RingInput {
 
 /** Ring position from rigging and tape; `x = E - ring-behind-elbow k - set-back`. */
 export function ringOf({ saddle, girth, room }: RingInput, model: Model): Ring {
-  const k = girth / model['average-girth'];
+  const k = sizeFactor(girth, model);
   const { setBack, perGirth } = setBackOf(saddle, k, model);
   const { station, perGirth: stationPerGirth } = ringStation(saddle, girth, model);
   return {
@@ -58,7 +59,7 @@ function setBackOf(
 }
 
 function ringStation(saddle: Saddle, girth: number, model: Model): { station: Estimate; perGirth: number } {
-  const k = girth / model['average-girth'];
+  const k = sizeFactor(girth, model);
   const assumedSd = model['drop-sd'];
   if (saddle.ringToRing !== undefined) {
     const sd = Math.min(assumedSd, model['ring-to-ring-sd'] / 2);
@@ -90,7 +91,7 @@ export function ringWorking(
   { room, girth }: { room: number; girth: number },
   model: Model,
 ): Working[] {
-  const k = girth / model['average-girth'];
+  const k = sizeFactor(girth, model);
   const back = short(model['ring-behind-elbow'] * k);
   return [
     {

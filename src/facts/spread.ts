@@ -3,16 +3,8 @@ import type { Model } from '../sources/numbers.ts';
 import type { Estimate } from './estimate.ts';
 import type { Ring } from './ring.ts';
 
-/** The independent inputs that can be wrong, in the order in which `Spread.rows` lists them. */
-export const inputNames = [
-  'heart-girth',
-  'elbow-room',
-  'ring-position',
-  'ring-height',
-  'rib-push',
-  'strand-pitch',
-] as const;
-export type InputName = (typeof inputNames)[number];
+/** The independent inputs that can be wrong. */
+type InputName = 'heart-girth' | 'elbow-room' | 'ring-position' | 'ring-height' | 'rib-push' | 'strand-pitch';
 
 /** How one input moves the geometry, for one sd of it. */
 export interface SpreadRow {

@@ -15,8 +15,6 @@ export interface Gap {
   ps: number;
   qx: number;
   qs: number;
-  /** Segment of the leading edge that p lies on. */
-  segment: number;
 }
 
 const scratch = newNearest();
@@ -35,16 +33,15 @@ export function gapBetween(edge: Float64Array, elbow: Float64Array): Gap {
     ps: scratch.ay,
     qx: scratch.bx,
     qs: scratch.by,
-    segment: scratch.segmentA,
   };
 }
 
 /** Greatest overlap along x at the corners of either line: between corners both are straight, so it is greatest there. */
 function overlap(edge: Float64Array, elbow: Float64Array): Gap {
-  const worst: Gap = { distance: 0, px: 0, ps: 0, qx: 0, qs: 0, segment: 0 };
+  const worst: Gap = { distance: 0, px: 0, ps: 0, qx: 0, qs: 0 };
   for (let i = 0; i < edge.length; i += 2) {
     const s = edge[i + 1] as number;
-    keep(worst, { x: edge[i] as number, at: forwardAt(elbow, s), s, segment: Math.max(0, i / 2 - 1) });
+    keep(worst, { x: edge[i] as number, at: forwardAt(elbow, s), s });
   }
   for (let i = 2; i < edge.length; i += 2) overlapOnSegment(worst, i, { edge, elbow });
   return worst;
@@ -63,19 +60,17 @@ function overlapOnSegment(
   const slope = ((edge[i] as number) - from) / (high - low);
   for (let j = 0; j < elbow.length; j += 2) {
     const s = elbow[j + 1] as number;
-    if (s >= low && s <= high)
-      keep(worst, { x: from + slope * (s - low), at: elbow[j] as number, s, segment: i / 2 - 1 });
+    if (s >= low && s <= high) keep(worst, { x: from + slope * (s - low), at: elbow[j] as number, s });
   }
 }
 
-function keep(gap: Gap, { x, at, s, segment }: { x: number; at: number; s: number; segment: number }): void {
+function keep(gap: Gap, { x, at, s }: { x: number; at: number; s: number }): void {
   if (at - x >= gap.distance) return;
   gap.distance = at - x;
   gap.px = x;
   gap.qx = at;
   gap.ps = s;
   gap.qs = s;
-  gap.segment = segment;
 }
 
 /** x of a line with rising stations at station s, held level beyond its ends. */
@@ -123,14 +118,14 @@ export function gapSd(gap: Gap, facts: Facts, bodyWidth: number): number {
 interface EdgeOf {
   readonly facts: Facts;
   readonly where: Clearance['where'];
-  /** Width of the cinch at a station, 0 on a buckle: how far the edge moves when strands are wider than thought. */
-  readonly widthAt: (station: number) => number;
+  /** Width of the cinch along this edge, 0 on a buckle: how far it moves when strands are wider than thought. */
+  readonly bodyWidth: number;
 }
 
-/** Clearance of one leading edge, with its spread and the chance that it is at least the floor. */
-export function clearanceOf(edge: Float64Array, { facts, where, widthAt }: EdgeOf): Clearance {
+/** Clearance of one leading edge of one width, with its spread and the chance that it is at least the floor. */
+export function clearanceOf(edge: Float64Array, { facts, where, bodyWidth }: EdgeOf): Clearance {
   const gap = gapBetween(edge, facts.elbowLine);
-  const sd = gapSd(gap, facts, widthAt(gap.ps));
+  const sd = gapSd(gap, facts, bodyWidth);
   const chance = normalCdf((gap.distance - facts.floor) / sd);
   return { inches: gap.distance, sd, chance, station: gap.ps, where };
 }

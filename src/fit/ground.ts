@@ -52,14 +52,14 @@ export function groundOf(facts: Facts): Ground {
       clearance: clearanceOf(frameEdge(buckle, low, centreLine.slope), {
         facts,
         where: 'buckle',
-        widthAt: noWidth,
+        bodyWidth: 0,
       }),
     };
   };
   const straightClearance = (strands: number): Clearance => {
     const width = fullWidth(strands, model);
     const edge = bodyEdge(straightShape(width, girth.value / 2), centreLine.slope);
-    return clearanceOf(edge, { facts, where: 'cinch', widthAt: () => width });
+    return clearanceOf(edge, { facts, where: 'cinch', bodyWidth: width });
   };
   return {
     facts,
@@ -93,8 +93,6 @@ function roperClearances(facts: Facts): Ground['roperClearance'] {
     return endless.station <= shape.top ? endless : roperClearance(shape, facts);
   };
 }
-
-const noWidth = (): number => 0;
 
 /** Few distinct strand counts stand behind hundreds of candidates. */
 function remembered<V>(compute: (key: number) => V): (key: number) => V {

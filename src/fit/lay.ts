@@ -46,7 +46,7 @@ function bodyClearance(shape: Shape, { style, strands }: Spec, ground: Ground): 
   if (straight.inches > 0 && straight.station <= shape.fullUpTo) return straight;
   if (style !== 'straight') return ground.roperClearance(shape, strands);
   const edge = bodyEdge(shape, ground.facts.centreLine.slope);
-  return clearanceOf(edge, { facts: ground.facts, where: 'cinch', widthAt: () => shape.full });
+  return clearanceOf(edge, { facts: ground.facts, where: 'cinch', bodyWidth: shape.full });
 }
 
 interface Parts {

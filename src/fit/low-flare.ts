@@ -18,7 +18,7 @@ export function lowFlareTarget(facts: Facts): number {
   const { model, elbowLine, room, floor, required } = facts;
   const station = elbowLine[3] ?? 0;
   const width = fullWidth(MOST_STRANDS, model);
-  const at = { distance: 1, px: room.value - 1, ps: station, qx: room.value, qs: station, segment: 0 };
+  const at = { distance: 1, px: room.value - 1, ps: station, qx: room.value, qs: station };
   const sureness = normalInverse((1 + model['chance-good']) / 2);
   return Math.max(required, floor + sureness * gapSd(at, facts, width));
 }
