@@ -1,6 +1,6 @@
 /** What to measure next: first order, one input at a time, as if the tape read just what was assumed. */
 import { factsOf, type Facts } from '../facts/facts.ts';
-import { groundOf, type Ground } from '../fit/ground.ts';
+import { Ground } from '../fit/ground.ts';
 import { lay } from '../fit/lay.ts';
 import type { Order, Shop } from '../order/types.ts';
 import { layersOn } from '../stock/buckles.ts';
@@ -73,7 +73,7 @@ const questions: readonly Question[] = [
 /** Questions still open, those needed before cutting first, then by how much they narrow the first spec's clearance. */
 export function asksFor(facts: Facts, first: Judged | undefined, shop: Shop): Ask[] {
   const open = questions.filter((question) => question.open(facts));
-  const widestNow = first === undefined ? 0 : widestGood(first, groundOf(facts), shop);
+  const widestNow = first === undefined ? 0 : widestGood(first, new Ground(facts), shop);
   const asks = open.map((question) => askOne(question, { facts, first, shop, widestNow }));
   return asks.sort((a, b) => Number(b.beforeCutting) - Number(a.beforeCutting) || a.sdThen - b.sdThen);
 }
@@ -100,7 +100,7 @@ function askOne({ input, how, answered }: Question, { facts, first, shop, widest
       couldEarn: undefined,
     };
   }
-  const ground = groundOf(factsOf(answered(facts), facts.model));
+  const ground = new Ground(factsOf(answered(facts), facts.model));
   const now = first.candidate.clearance;
   const then = lay(first.candidate, ground)?.clearance ?? now;
   const widestThen = widestGood(first, ground, shop);

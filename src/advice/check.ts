@@ -1,7 +1,7 @@
 /** Judges what a customer wants or rides in now: every rule's verdict, and the nearest spec that would pass. */
 import { lengthSteps } from '../facts/length.ts';
 import type { Candidate, Spec } from '../fit/candidate.ts';
-import { groundOf } from '../fit/ground.ts';
+import { Ground } from '../fit/ground.ts';
 import { lay } from '../fit/lay.ts';
 import type { Buckle, CinchAsked, Shop, Style } from '../order/types.ts';
 import { bySize, layersOn } from '../stock/buckles.ts';
@@ -35,7 +35,7 @@ export interface Checked {
 export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advice): Checked {
   const { facts } = advice;
   const { spec, filled, cannot } = specOf(asked, advice);
-  const candidate = spec === undefined ? undefined : lay(spec, groundOf(facts));
+  const candidate = spec === undefined ? undefined : lay(spec, new Ground(facts));
   const judged = candidate === undefined ? undefined : judgeFor(facts)(candidate);
   const pass = judged !== undefined && passes(judged);
   return {

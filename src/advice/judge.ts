@@ -1,10 +1,10 @@
 /** A candidate meets the rules: how many verdicts of each kind, and every verdict with its reason when it is read. */
-import { ALL, axesOf, BUCKLE, LENGTH, STRANDS, STYLE } from '../fit/axes.ts';
+import { axesOf, BODY, BUCKLE, CLEARANCE, LENGTH, STRANDS, STYLE } from '../fit/axes.ts';
 import type { Candidate } from '../fit/candidate.ts';
-import type { Buckle } from '../order/types.ts';
+import type { LaidCandidate } from '../fit/lay.ts';
 import { rules } from '../rules/registry.ts';
 import type { AnyRule, CaseFacts, Judgement, Verdict } from '../rules/rule.ts';
-import { styles } from '../stock/styles.ts';
+import { styleIds } from '../stock/styles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 
 export interface Finding {
@@ -25,7 +25,7 @@ export interface Judged {
 }
 
 /** Judges candidates of one order. */
-export type Judge = (candidate: Candidate) => Judged;
+export type Judge = (candidate: LaidCandidate) => Judged;
 
 /** Rules whose verdict depends on the same choices of the tier. */
 interface Group {
@@ -52,6 +52,7 @@ function groupRules(): Group[] {
  * candidates each keep one: as objects they cost more to collect than to judge.
  */
 const MASK = 31;
+const UNKNOWN = -1;
 const unitOf: Readonly<Record<Judgement, number>> = {
   refuse: 1,
   poor: 1 << 5,
@@ -61,37 +62,28 @@ const unitOf: Readonly<Record<Judgement, number>> = {
   'not-applicable': 1 << 25,
 };
 
-/** Tally of some rules on a candidate whose choices are numbered. */
-type Tally = (candidate: Candidate, choices: Choices) => number;
-
-/** The tier's choices as small numbers: equal numbers, equal choices. */
-interface Choices {
-  style: number;
-  strands: number;
-  length: number;
-  buckle: number;
-}
+/** Tally of some rules on a candidate. */
+type Tally = (candidate: LaidCandidate) => number;
 
 /**
  * A judge for the candidates of one order. A tally is reused among candidates that agree on all that its rules look
  * at: most rules see a few lengths or buckles, not hundreds of candidates.
  */
 export function judgeFor(facts: CaseFacts): Judge {
-  const alone = groups.map((group) => ({ axes: group.axes, tally: tallyOf(group, facts) }));
+  const alone = groups.map(({ axes, rules }) => ({ axes, tally: tallyOf(rules, facts) }));
   const within = (axes: number): Part[] => alone.filter((part) => (part.axes & ~axes) === 0);
-  const byMake = STYLE | STRANDS | BUCKLE;
-  const byHang = BUCKLE | LENGTH;
-  const make = within(byMake);
-  const hang = within(byHang).filter((part) => !make.includes(part));
+  const make = within(STYLE | STRANDS | BUCKLE);
+  const hang = within(BUCKLE | LENGTH).filter((part) => !make.includes(part));
   const rest = alone.filter((part) => !make.includes(part) && !hang.includes(part));
   // Two tallies cover most rules, each kept as a whole; the few rules that look at more stand alone.
+  const buckles = facts.shop.buckles.length + 1;
+  const keep = (part: Part): Tally => remembered(part, buckles);
   const tally = sumOf([
-    remembered({ axes: byMake, tally: sumOf(make.map(remembered)) }),
-    remembered({ axes: byHang, tally: sumOf(hang.map(remembered)) }),
-    ...rest.map((part) => (part.axes === ALL ? part.tally : remembered(part))),
+    keep({ axes: STYLE | STRANDS | BUCKLE, tally: sumOf(make.map(keep)) }),
+    keep({ axes: BUCKLE | LENGTH, tally: sumOf(hang.map(keep)) }),
+    ...rest.map(keep),
   ]);
-  const choicesOf = numbering();
-  return (candidate) => new JudgedCandidate(candidate, tally(candidate, choicesOf(candidate)), facts);
+  return (candidate) => new JudgedCandidate(candidate, tally(candidate), facts);
 }
 
 interface Part {
@@ -101,53 +93,55 @@ interface Part {
 
 const sumOf =
   (parts: readonly Tally[]): Tally =>
-  (candidate, choices) => {
+  (candidate) => {
     let sum = 0;
-    for (let i = 0; i < parts.length; i++) sum += (parts[i] as Tally)(candidate, choices);
+    for (let i = 0; i < parts.length; i++) sum += (parts[i] as Tally)(candidate);
     return sum;
   };
 
-/** The same tally for candidates that agree on the axes; the weights make one number of the choices that matter. */
-function remembered({ axes, tally }: Part): Tally {
-  const known = new Map<number, number>();
-  const style = axes & STYLE ? 1 : 0;
-  const strands = axes & STRANDS ? 4 : 0;
-  const length = axes & LENGTH ? 1024 : 0;
-  const buckle = axes & BUCKLE ? 65536 : 0;
-  return (candidate, choices) => {
+/** How many numbers each choice may have, with room to spare. */
+const MOST_STRAND_COUNTS = 24;
+const MOST_LENGTHS = 12;
+const MOST_BODIES = 256;
+/** A table larger than this costs more to make than it saves. */
+const LARGEST = 4096;
+
+/** The same tally for candidates that agree on the axes: a table of tallies, addressed by the numbers of their choices. */
+function remembered({ axes, tally }: Part, buckles: number): Tally {
+  let size = 1;
+  const stride = (axis: number, most: number): number => {
+    if ((axes & axis) === 0) return 0;
+    size *= most;
+    return size / most;
+  };
+  const style = stride(STYLE, styleIds.length);
+  const strands = stride(STRANDS, MOST_STRAND_COUNTS);
+  const length = stride(LENGTH, MOST_LENGTHS);
+  const buckle = stride(BUCKLE, buckles);
+  const body = stride(BODY, MOST_BODIES);
+  const clearance = stride(CLEARANCE, MOST_BODIES);
+  if (size > LARGEST) return tally;
+  const known = new Array<number>(size).fill(UNKNOWN);
+  return (c) => {
     const key =
-      choices.style * style + choices.strands * strands + choices.length * length + choices.buckle * buckle;
-    let value = known.get(key);
-    if (value === undefined) known.set(key, (value = tally(candidate, choices)));
-    return value;
+      c.styleNo * style +
+      c.strandsNo * strands +
+      c.buckleNo * buckle +
+      c.lengthNo * length +
+      c.bodyNo * body +
+      c.clearanceNo * clearance;
+    const seen = known[key];
+    if (seen !== undefined && seen !== UNKNOWN) return seen;
+    const found = tally(c);
+    if (key < size) known[key] = found;
+    return found;
   };
-}
-
-/** Numbers the choices of each candidate; the numbers are written over by the next one. */
-function numbering(): (candidate: Candidate) => Choices {
-  const buckles = new Map<Buckle, number>();
-  const lengths = new Map<number, number>();
-  const choices: Choices = { style: 0, strands: 0, length: 0, buckle: 0 };
-  return ({ style, strands, buckle, length }) => {
-    choices.style = styles[style].effort;
-    choices.strands = strands;
-    choices.length = place(lengths, length);
-    choices.buckle = place(buckles, buckle);
-    return choices;
-  };
-}
-
-function place<K>(places: Map<K, number>, key: K): number {
-  const known = places.get(key);
-  if (known !== undefined) return known;
-  places.set(key, places.size);
-  return places.size - 1;
 }
 
 /** Tally of a group's rules; those that miss a fact cannot tell, whatever the candidate. */
-function tallyOf(group: Group, facts: CaseFacts): Tally {
-  const able = group.rules.filter(({ reads }) => firstMissing(reads, facts) === undefined);
-  const unable = (group.rules.length - able.length) * unitOf['cannot-tell'];
+function tallyOf(members: readonly AnyRule[], facts: CaseFacts): Tally {
+  const able = members.filter(({ reads }) => firstMissing(reads, facts) === undefined);
+  const unable = (members.length - able.length) * unitOf['cannot-tell'];
   return (candidate) => {
     let tally = unable;
     for (let i = 0; i < able.length; i++) {

@@ -13,14 +13,36 @@ export function rank(judged: readonly Judged[], criteria: readonly Criterion[]):
 
 /** The best of each style and strand count, best first: the same as ranking all and keeping the first of each. */
 export function rankBestOfEach(judged: readonly Judged[], criteria: readonly Criterion[]): Judged[] {
-  const best = new Map<number, Keyed>();
+  const groups = new Map<number, Judged[]>();
   for (const entry of judged) {
     const key = 4 * entry.candidate.strands + styles[entry.candidate.style].effort;
-    const keyed = keyedOf(entry);
-    const known = best.get(key);
-    if (known === undefined || compare(keyed, known, criteria) < 0) best.set(key, keyed);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [entry]);
+    else group.push(entry);
   }
-  return [...best.values()].sort((a, b) => compare(a, b, criteria)).map(({ entry }) => entry);
+  return rank([...groups.values()].map((group) => firstOf(group, criteria)), criteria);
+}
+
+/** The first of some: criterion by criterion only those that share the smallest key are kept. */
+function firstOf(entries: readonly Judged[], criteria: readonly Criterion[]): Judged {
+  let left = entries;
+  for (let i = 0; left.length > 1 && i < criteria.length; i++) {
+    left = lowest(left, (criteria[i] as Criterion).key);
+  }
+  return left.reduce((first, other) => (tieOrder(other, first) < 0 ? other : first));
+}
+
+function lowest(entries: readonly Judged[], key: Criterion['key']): Judged[] {
+  let least = Infinity;
+  let found: Judged[] = [];
+  for (const entry of entries) {
+    const own = key(entry);
+    if (own > least) continue;
+    if (own < least) found = [];
+    least = own;
+    found.push(entry);
+  }
+  return found;
 }
 
 // Most pairs are told apart by the first few criteria, so later keys are computed only when two entries tie.

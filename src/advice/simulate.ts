@@ -1,7 +1,7 @@
 /** Seeded Monte Carlo of the elbow clearance: the whole geometry again for every draw, as a check on the first-order spread. */
 import type { Candidate } from '../fit/candidate.ts';
-import { gapBetween } from '../fit/clearance.ts';
 import { bodyEdge, frameEdge } from '../fit/edges.ts';
+import { gapBetween } from '../fit/gap.ts';
 import { elbowLineOf } from '../facts/elbow-line.ts';
 import type { Facts } from '../facts/facts.ts';
 import { seededRandom } from '../geometry/random.ts';

@@ -1,9 +1,9 @@
 /** Everything the shop could tie meets the rules. */
-import { groundOf } from '../fit/ground.ts';
+import { Ground } from '../fit/ground.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { candidatesFor } from './candidates.ts';
 import { judgeFor, type Judged } from './judge.ts';
 
 /** Every candidate of an order, judged, in the order in which they are made. */
 export const judgedFor = (facts: CaseFacts): Judged[] =>
-  candidatesFor(groundOf(facts), facts.shop).map(judgeFor(facts));
+  candidatesFor(new Ground(facts), facts.shop).map(judgeFor(facts));

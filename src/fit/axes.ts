@@ -5,7 +5,21 @@ export const STYLE = 1;
 export const STRANDS = 2;
 export const BUCKLE = 4;
 export const LENGTH = 8;
-export const ALL = STYLE | STRANDS | BUCKLE | LENGTH;
+/** Which cords lie where, wherever they end: many lengths and buckles share one body. */
+export const BODY = 16;
+/** Which clearance counts, that of the cords or that of the buckle's frame. */
+export const CLEARANCE = 32;
+export const ALL = BODY | BUCKLE | LENGTH;
+
+/** The choices behind one candidate as small numbers, from 0: equal numbers, equal choices. Only good within one order. */
+export interface Choices {
+  readonly styleNo: number;
+  readonly strandsNo: number;
+  readonly buckleNo: number;
+  readonly lengthNo: number;
+  readonly bodyNo: number;
+  readonly clearanceNo: number;
+}
 
 export const axesOf: Readonly<Record<keyof Candidate, number>> = {
   style: STYLE,
@@ -17,15 +31,15 @@ export const axesOf: Readonly<Record<keyof Candidate, number>> = {
   outline: ALL,
   width: STRANDS,
   buckleWidth: STYLE | STRANDS,
-  elbowWidth: ALL,
+  elbowWidth: BODY,
   flareStart: ALL,
-  clearance: ALL,
+  clearance: CLEARANCE,
   buckleClearance: BUCKLE | LENGTH,
   buckleAboveElbow: BUCKLE | LENGTH,
   buckleBelowWidest: BUCKLE | LENGTH,
   run: LENGTH,
   runSd: 0,
-  pressure: ALL,
+  pressure: BODY,
   gripArea: ALL,
   cordFeet: STRANDS | LENGTH,
 };

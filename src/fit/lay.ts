@@ -1,86 +1,105 @@
 /** Lays one spec on the horse: where its edge runs, how far from the elbow, what the buckle and the latigo do. */
-import { hoopPressure } from '../geometry/strap.ts';
 import type { Buckle, Style } from '../order/types.ts';
 import type { Layers } from '../stock/buckles.ts';
 import { bodyCordFeet } from '../stock/cord.ts';
-import {
-  areaAbove,
-  fullWidth,
-  outlineOf,
-  roperShape,
-  straightShape,
-  widthAt,
-  widthAtBuckle,
-  type Outline,
-  type Shape,
-} from '../stock/outline.ts';
+import { areaAbove, fullWidth, outlineOf, straightShape, widthAtBuckle, type Outline, type Shape } from '../stock/outline.ts';
+import { styles } from '../stock/styles.ts';
+import type { Choices } from './axes.ts';
 import type { Candidate, Clearance, Spec } from './candidate.ts';
-import { clearanceOf } from './clearance.ts';
+import { clearanceOf, roperClearance } from './clearance.ts';
 import { bodyEdge } from './edges.ts';
-import type { BuckleFit, Ground } from './ground.ts';
+import type { Body, Ground, Hang } from './ground.ts';
+
+/** A candidate whose choices are numbered. */
+export type LaidCandidate = Candidate & Choices;
 
 /** Everything that follows from a spec on this horse; undefined when the style cannot be tied in that length. */
-export function lay(spec: Spec, ground: Ground): Candidate | undefined {
-  const fit = ground.buckleFit(spec.buckle, spec.length);
-  const shape = fit.low <= 0 ? undefined : shapeOf(spec, fit.low, ground);
-  return shape === undefined ? undefined : new Laid(spec, { shape, fit, ground });
+export function lay(spec: Spec, ground: Ground): LaidCandidate | undefined {
+  const hang = ground.hang(spec.buckle, spec.length);
+  if (hang.low <= 0) return undefined;
+  const body = bodyOf(spec, hang.low, ground);
+  return body === undefined ? undefined : new Laid(spec, { body, hang, ground });
 }
 
-/** Shape of the spec; undefined when a low flare finds no room below the buckle. */
-function shapeOf({ style, strands }: Spec, top: number, ground: Ground): Shape | undefined {
+/** Cords of the spec below a buckle whose low edge is at `top`; undefined when a low flare finds no room there. */
+function bodyOf({ style, strands }: Spec, top: number, ground: Ground): Body | undefined {
   const { model } = ground.facts;
-  if (style === 'straight') return straightShape(fullWidth(strands, model), top);
+  const count = ground.strandCount(strands);
+  if (style === 'straight') return count.straight;
   const high = top - model['high-flare-start'];
-  if (style === 'high-flare') return roperShape(strands, { start: high, top }, model);
+  if (style === 'high-flare') return count.roper(Math.max(0, high));
   const ceiling = high - model['weave-step'];
   if (ceiling < model['flare-length']) return undefined;
-  return roperShape(strands, { start: Math.min(ceiling, ground.lowFlareLimit(strands)), top }, model);
-}
-
-/**
- * Clearance of the cords. No shape is wider than the straight of as many strands, so where the straight comes nearest
- * at a station at which this one is full, both have the same clearance and nothing needs to be computed again.
- */
-function bodyClearance(shape: Shape, { style, strands }: Spec, ground: Ground): Clearance {
-  const straight = ground.straightClearance(strands);
-  if (straight.inches > 0 && straight.station <= shape.fullUpTo) return straight;
-  if (style !== 'straight') return ground.roperClearance(shape, strands);
-  const edge = bodyEdge(shape, ground.facts.centreLine.slope);
-  return clearanceOf(edge, { facts: ground.facts, where: 'cinch', bodyWidth: shape.full });
+  return count.roper(Math.min(ceiling, count.lowFlareLimit));
 }
 
 interface Parts {
-  readonly shape: Shape;
-  readonly fit: BuckleFit;
+  readonly body: Body;
+  readonly hang: Hang;
   readonly ground: Ground;
 }
 
 /**
- * Hundreds are laid for one order and few are looked at closely: what ranking does not need is computed when read.
+ * Hundreds are laid for one order and few are looked at closely: what judging does not need is computed when read.
  * Fields are only declared, so that each is written once, by the constructor.
  */
-class Laid implements Candidate {
+class Laid implements LaidCandidate {
   declare readonly style: Style;
   declare readonly strands: number;
   declare readonly buckle: Buckle;
   declare readonly layers: Layers | 0;
   declare readonly length: number;
-  declare readonly shape: Shape;
   declare readonly clearance: Clearance;
-  declare private readonly fit: BuckleFit;
+  declare readonly styleNo: number;
+  declare readonly clearanceNo: number;
+  declare private readonly body: Body;
+  declare private readonly hang: Hang;
   declare private readonly ground: Ground;
 
-  constructor(spec: Spec, { shape, fit, ground }: Parts) {
+  constructor(spec: Spec, { body, hang, ground }: Parts) {
     this.style = spec.style;
     this.strands = spec.strands;
     this.buckle = spec.buckle;
     this.layers = spec.layers;
     this.length = spec.length;
-    this.shape = shape;
-    this.fit = fit;
+    this.styleNo = styles[spec.style].effort;
+    this.body = body;
+    this.hang = hang;
     this.ground = ground;
-    const body = bodyClearance(shape, spec, ground);
-    this.clearance = body.inches <= fit.clearance.inches ? body : fit.clearance;
+    // Cords that come nearest above the buckle's low edge end before they get there.
+    const whole = body.clearance.station <= hang.low;
+    const cords = whole ? body.clearance : this.cutClearance();
+    const byCords = cords.inches <= hang.clearance.inches;
+    this.clearance = byCords ? cords : hang.clearance;
+    this.clearanceNo = !byCords ? hang.no : whole ? body.no : ground.number();
+  }
+
+  private cutClearance(): Clearance {
+    const { shape } = this;
+    const { field } = this.ground;
+    if (this.style !== 'straight') return roperClearance(shape, field);
+    return clearanceOf(bodyEdge(shape, field.slope), shape.full, field);
+  }
+
+  get strandsNo(): number {
+    return this.body.strandsNo;
+  }
+
+  get buckleNo(): number {
+    return this.hang.buckleNo;
+  }
+
+  get lengthNo(): number {
+    return this.hang.lengthNo;
+  }
+
+  get bodyNo(): number {
+    return this.body.no;
+  }
+
+  get shape(): Shape {
+    const { low } = this.hang;
+    return this.style === 'straight' ? straightShape(this.body.shape.full, low) : { ...this.body.shape, top: low };
   }
 
   get outline(): Outline {
@@ -96,41 +115,35 @@ class Laid implements Candidate {
   }
 
   get elbowWidth(): number {
-    return Math.min(widthAt(this.shape, this.ground.elbow), widthAt(this.shape, this.ground.armpit));
+    return this.body.elbowWidth;
   }
 
   get flareStart(): number | undefined {
-    return this.style === 'straight' ? undefined : this.fit.low - this.shape.pinchedFrom;
+    return this.style === 'straight' ? undefined : this.hang.low - this.body.shape.pinchedFrom;
   }
 
   get buckleClearance(): number {
-    return this.fit.clearance.inches;
+    return this.hang.clearance.inches;
   }
 
   get buckleAboveElbow(): number {
-    return this.fit.aboveElbow;
+    return this.hang.aboveElbow;
   }
 
   get buckleBelowWidest(): number {
-    return this.fit.belowWidest;
+    return this.hang.belowWidest;
   }
 
   get run(): number {
-    return this.fit.run;
+    return this.hang.run;
   }
 
   get runSd(): number {
     return this.ground.runSd;
   }
 
-  /** Thin-wall hoop pressure T/(w R) where it is highest behind the elbow; only to compare candidates. */
   get pressure(): number {
-    const { pressStations, facts } = this.ground;
-    let worst = 0;
-    for (const { station, radius } of pressStations) {
-      worst = Math.max(worst, hoopPressure(facts.model.tension, widthAt(this.shape, station), radius));
-    }
-    return worst;
+    return this.body.pressure;
   }
 
   get gripArea(): number {

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { factsOf, type Facts } from '../../src/facts/facts.ts';
 import type { Clearance } from '../../src/fit/candidate.ts';
-import { groundOf } from '../../src/fit/ground.ts';
+import { Ground } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Buckle, Order, Shop, Style } from '../../src/order/types.ts';
@@ -50,7 +50,7 @@ interface Asked {
 }
 
 function clearanceOn(facts: Facts, { style, strands, length }: Asked): Clearance | undefined {
-  return lay({ style, strands, length, buckle, layers: 1 }, groundOf(facts))?.clearance;
+  return lay({ style, strands, length, buckle, layers: 1 }, new Ground(facts))?.clearance;
 }
 
 const inchesOf = (clearance: Clearance | undefined): number => clearance?.inches ?? Number.NaN;
@@ -92,11 +92,11 @@ describe('clearance', () => {
       fc.property(anyOrder, anyCinch, inches(0.5, 2), (order, { style, strands, length }, by) => {
         const small = lay(
           { style, strands, length, buckle, layers: 1 },
-          groundOf(factsOf(order, defaultModel)),
+          new Ground(factsOf(order, defaultModel)),
         );
         const big = lay(
           { style, strands, length: length * by, buckle: scaledBuckle(by), layers: 1 },
-          groundOf(factsOf(scaledOrder(order, by), scaledModel(by))),
+          new Ground(factsOf(scaledOrder(order, by), scaledModel(by))),
         );
         expect(big === undefined).toBe(small === undefined);
         if (small === undefined || big === undefined) return;

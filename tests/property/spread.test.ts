@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { simulateClearance } from '../../src/advice/simulate.ts';
 import { factsOf } from '../../src/facts/facts.ts';
-import { groundOf } from '../../src/fit/ground.ts';
+import { Ground } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
 import type { Order, Style } from '../../src/order/types.ts';
 import { defaultModel } from '../../src/sources/numbers.ts';
@@ -84,7 +84,7 @@ const laid = ({ order, style, strands }: Case) => {
   const facts = factsOf(order, defaultModel);
   const candidate = lay(
     { style, strands, buckle, layers: 1, length: Math.max(22, 2 * Math.round(facts.girth.value / 4 - 2)) },
-    groundOf(facts),
+    new Ground(facts),
   );
   if (candidate === undefined) throw new Error('cannot be laid');
   return { facts, candidate };

@@ -1,7 +1,7 @@
 /** Horses, saddles and cinches drawn from a seed: the same on every machine. */
 import { factsOf } from '../../src/facts/facts.ts';
 import type { Candidate } from '../../src/fit/candidate.ts';
-import { groundOf } from '../../src/fit/ground.ts';
+import { Ground } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
 import { seededRandom, type Random } from '../../src/geometry/random.ts';
 import type { Buckle, Order } from '../../src/order/types.ts';
@@ -28,7 +28,7 @@ export function casesFor({ seed, horses, cinches }: Draw): Case[] {
   const found: Case[] = [];
   for (let h = 0; h < horses; h++) {
     const plain = factsOf(randomOrder(random, h), defaultShop.model);
-    const ground = groundOf(plain);
+    const ground = new Ground(plain);
     const facts: CaseFacts = { ...plain, shop: defaultShop };
     for (let c = 0; c < cinches; c++) {
       const buckle = pick(random, defaultShop.buckles);

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { RankedSpec } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
 import { factsOf } from '../../src/facts/facts.ts';
-import { groundOf } from '../../src/fit/ground.ts';
+import { Ground } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Style } from '../../src/order/types.ts';
@@ -152,7 +152,7 @@ describe('clearances of a prototype made apart from this program (design figures
     const facts = factsOf(orderOf({ saddle: { rigging: rigging(position) } }), defaultModel);
     const buckle = defaultShop.buckles[0];
     if (buckle === undefined) throw new Error('the shop has no buckle');
-    const laid = lay({ style: 'straight', strands, buckle, layers: 1, length: 32 }, groundOf(facts));
+    const laid = lay({ style: 'straight', strands, buckle, layers: 1, length: 32 }, new Ground(facts));
     within(laid?.clearance.inches ?? Number.NaN, expected, 0.015);
   });
 });
