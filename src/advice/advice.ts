@@ -5,6 +5,7 @@ import { runFor } from '../facts/length.ts';
 import type { Shop, Style } from '../order/types.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { CaseFacts, Judgement } from '../rules/rule.ts';
+import { shelfOf } from '../stock/shelf.ts';
 import { styleIds } from '../stock/styles.ts';
 import { cautions } from '../sources/cautions.ts';
 import type { Phrase } from '../units/phrase.ts';
@@ -13,7 +14,7 @@ import { criteriaFor, type Criterion } from './criteria.ts';
 import type { Finding, Judged } from './judge.ts';
 import { rank, rankBestOfEach, whyBefore } from './rank.ts';
 import { passes, refusedOf, type Refused } from './refused.ts';
-import { judgedFor } from './trial.ts';
+import { Trial } from './trial.ts';
 import { wayOut, type WayOut } from './way-out.ts';
 
 /** A spec of the short list: the best buckle and length for its style and strands. */
@@ -27,35 +28,35 @@ export interface RankedSpec extends Judged {
 
 /** Candidates meet rules; what passes is ranked. Pure; never throws behind the door. */
 export function adviceOn(plain: Facts, shop: Shop): Advice {
-  const facts: CaseFacts = { ...plain, shop };
-  const judged = judgedFor(facts);
-  const criteria = criteriaFor(facts);
-  const best = rankBestOfEach(judged.filter(passes), criteria);
-  return new Advice(facts, best, { judged, criteria });
-}
-
-interface Sorted {
-  /** All, in the order in which they were made. */
-  readonly judged: readonly Judged[];
-  readonly criteria: readonly Criterion[];
+  const facts: CaseFacts = { ...plain, shop, shelf: shelfOf(plain.order, shop) };
+  return new Advice(facts, new Trial(facts), criteriaFor(facts));
 }
 
 /** What can be said about one order; what not every reader wants is computed when it is read. */
 export class Advice {
   readonly facts: CaseFacts;
-  readonly #sorted: Sorted;
   readonly cautions = cautions;
   /** One spec for each style and strand count that passes, best first. */
   readonly specs: readonly RankedSpec[];
+  readonly #trial: Trial;
+  readonly #criteria: readonly Criterion[];
+  #all: readonly Judged[] | undefined;
   #ask: readonly Ask[] | undefined;
   #refused: readonly Refused[] | undefined;
 
-  constructor(facts: CaseFacts, best: readonly Judged[], sorted: Sorted) {
+  constructor(facts: CaseFacts, trial: Trial, criteria: readonly Criterion[]) {
     this.facts = facts;
-    this.#sorted = sorted;
+    this.#trial = trial;
+    this.#criteria = criteria;
+    const best = rankBestOfEach(trial.leading(criteria), criteria);
     this.specs = best.map(
-      (entry, i) => new ShortListed(entry, { rank: i + 1, next: best[i + 1], sorted, facts }),
+      (entry, i) => new ShortListed(entry, i + 1, { next: best[i + 1], criteria, facts }),
     );
+  }
+
+  /** All, in the order in which they were made. */
+  get #judged(): readonly Judged[] {
+    return (this.#all ??= this.#trial.all);
   }
 
   get assumptions(): readonly Assumption[] {
@@ -64,17 +65,17 @@ export class Advice {
 
   /** Every candidate, passing ones best first, then the refused ones. */
   get every(): readonly Judged[] {
-    const { judged, criteria } = this.#sorted;
-    return [...rank(judged.filter(passes), criteria), ...judged.filter((entry) => !passes(entry))];
+    const judged = this.#judged;
+    return [...rank(judged.filter(passes), this.#criteria), ...judged.filter((entry) => !passes(entry))];
   }
 
   get refused(): readonly Refused[] {
-    return (this.#refused ??= refusedOf(this.#sorted.judged));
+    return (this.#refused ??= refusedOf(this.#judged));
   }
 
   /** Styles that cannot be tied at all on this horse: there is no side left below the buckle. */
   get impossible(): readonly Style[] {
-    const tied = new Set(this.#sorted.judged.map(({ candidate }) => candidate.style));
+    const tied = new Set(this.#judged.map(({ candidate }) => candidate.style));
     return styleIds.filter((style) => !tied.has(style));
   }
 
@@ -90,44 +91,43 @@ export class Advice {
 }
 
 interface Place {
-  readonly rank: number;
   readonly next: Judged | undefined;
-  readonly sorted: Sorted;
+  readonly criteria: readonly Criterion[];
   readonly facts: CaseFacts;
 }
 
 class ShortListed implements RankedSpec {
   readonly candidate: Candidate;
   readonly rank: number;
-  readonly #entry: Judged;
-  readonly #place: Place;
+  private readonly entry: Judged;
+  private readonly place: Place;
 
-  constructor(entry: Judged, place: Place) {
+  constructor(entry: Judged, rank: number, place: Place) {
     this.candidate = entry.candidate;
-    this.rank = place.rank;
-    this.#entry = entry;
-    this.#place = place;
+    this.rank = rank;
+    this.entry = entry;
+    this.place = place;
   }
 
   get findings(): readonly Finding[] {
-    return this.#entry.findings;
+    return this.entry.findings;
   }
 
   countOf(judgement: Judgement): number {
-    return this.#entry.countOf(judgement);
+    return this.entry.countOf(judgement);
   }
 
   judgementOf(rule: string): Judgement | undefined {
-    return this.#entry.judgementOf(rule);
+    return this.entry.judgementOf(rule);
   }
 
   get becauseOf(): RankedSpec['becauseOf'] {
-    const { next, sorted } = this.#place;
-    return next === undefined ? undefined : whyBefore(this.#entry, next, sorted.criteria);
+    const { next, criteria } = this.place;
+    return next === undefined ? undefined : whyBefore(this.entry, next, criteria);
   }
 
   get evenLengths(): RankedSpec['evenLengths'] {
-    return evenLengths(this.candidate, this.#place.facts);
+    return evenLengths(this.candidate, this.place.facts);
   }
 }
 

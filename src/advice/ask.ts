@@ -127,7 +127,8 @@ function widestGood({ candidate }: Judged, ground: Ground, shop: Shop): number {
       : shop.buckles.find((entry) => layersOn(entry, strands) !== undefined);
     const layers = buckle === undefined ? undefined : layersOn(buckle, strands);
     if (buckle === undefined || layers === undefined) break;
-    const wider = lay({ ...candidate, strands, buckle, layers }, ground)?.clearance;
+    const { style, length } = candidate;
+    const wider = lay({ style, strands, buckle, layers, length }, ground)?.clearance;
     if (wider === undefined || wider.inches < floor || wider.chance < model['chance-good']) break;
     widest = strands;
   }

@@ -8,7 +8,7 @@ import { bySize, layersOn } from '../stock/buckles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';
 import { causesOf, type Cause } from './causes.ts';
-import { judgeFor, type Judged } from './judge.ts';
+import { Judge, type Judged } from './judge.ts';
 import { passes } from './refused.ts';
 
 export type CheckedWhich = 'wants' | 'current' | 'command line';
@@ -36,7 +36,10 @@ export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advic
   const { facts } = advice;
   const { spec, filled, cannot } = specOf(asked, advice);
   const candidate = spec === undefined ? undefined : lay(spec, new Ground(facts));
-  const judged = candidate === undefined ? undefined : judgeFor(facts)(candidate);
+  const judged =
+    candidate === undefined
+      ? undefined
+      : new Judge(facts, { strands: 1, buckles: 1, lengths: 1 }).judged(candidate);
   const pass = judged !== undefined && passes(judged);
   return {
     which,

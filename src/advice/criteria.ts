@@ -1,11 +1,15 @@
 /** What makes one spec come before another: named criteria, one after the other, never added up. */
-import type { CaseFacts } from '../rules/rule.ts';
+import type { CaseFacts, Judgement } from '../rules/rule.ts';
 import { styles } from '../stock/styles.ts';
 import { area, chance, count, dist, len, say, type Phrase } from '../units/phrase.ts';
 import type { Judged } from './judge.ts';
 
 export interface Criterion {
   readonly id: string;
+  /** Set when the key is how many rules came to this judgement. */
+  readonly counts?: Judgement;
+  /** Set when the key is the same for all of one style and strand count. */
+  readonly sameWithin?: true;
   /** Smaller comes first. */
   readonly key: (judged: Judged) => number;
   /** Why `a` comes before `b`. */
@@ -36,6 +40,7 @@ const fewest = (judgement: 'poor' | 'acceptable' | 'cannot-tell'): Criterion => 
         : 'only acceptable';
   return {
     id: `fewest ${judgement}`,
+    counts: judgement,
     key: (judged) => judged.countOf(judgement),
     because: (a, b) => say`the other is ${words} on: ${named(b, a, judgement)}`,
   };
@@ -52,6 +57,7 @@ const elbowFirst = ({ model }: CaseFacts): Criterion => ({
 
 const gripFirst: Criterion = {
   id: 'holds the saddle',
+  sameWithin: true,
   key: ({ candidate }) => (candidate.style === 'high-flare' ? 0 : 1),
   because: () => say`a fan high on the side holds a saddle that slips`,
 };
@@ -84,6 +90,7 @@ const clearOfBuckle = ({ required }: CaseFacts): Criterion => ({
 
 const strongEnough: Criterion = {
   id: 'enough cords to rope from',
+  sameWithin: true,
   key: (judged) => (judged.judgementOf('roping-strength') === 'good' ? 0 : 1),
   because: (a, b) =>
     say`more cords to rope from: ${count(a.candidate.strands)} strands against ${count(b.candidate.strands)}`,
@@ -104,6 +111,7 @@ const widest: Criterion = {
 
 const plainNeed: Criterion = {
   id: 'a plain cinch for a plain need',
+  sameWithin: true,
   key: ({ candidate }) => (styles[candidate.style].effort === 0 ? 0 : 1),
   because: () => say`nothing about this pair asks for a roper`,
 };
@@ -140,6 +148,7 @@ const nearestThumb = ({ lengthNeed }: CaseFacts): Criterion => ({
 
 const widestFine: Criterion = {
   id: 'wider',
+  sameWithin: true,
   key: ({ candidate }) => -candidate.width,
   because: (a, b) => say`wider: ${len(a.candidate.width)} against ${len(b.candidate.width)}`,
 };

@@ -3,7 +3,7 @@ import { axesOf, BODY, BUCKLE, CLEARANCE, LENGTH, STRANDS, STYLE } from '../fit/
 import type { Candidate } from '../fit/candidate.ts';
 import type { LaidCandidate } from '../fit/lay.ts';
 import { rules } from '../rules/registry.ts';
-import type { AnyRule, CaseFacts, Judgement, Verdict } from '../rules/rule.ts';
+import { judgements, type AnyRule, type CaseFacts, type Judgement, type Verdict } from '../rules/rule.ts';
 import { styleIds } from '../stock/styles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 
@@ -24,9 +24,6 @@ export interface Judged {
   readonly judgementOf: (rule: string) => Judgement | undefined;
 }
 
-/** Judges candidates of one order. */
-export type Judge = (candidate: LaidCandidate) => Judged;
-
 /** Rules whose verdict depends on the same choices of the tier. */
 interface Group {
   readonly axes: number;
@@ -39,7 +36,7 @@ const groups: readonly Group[] = groupRules();
 function groupRules(): Group[] {
   const byAxes = new Map<number, AnyRule[]>();
   for (const rule of rules) {
-    const axes = rule.looks.reduce((sum, part) => sum | axesOf[part], 0);
+    const axes = axesOfRule(rule);
     const others = byAxes.get(axes);
     if (others === undefined) byAxes.set(axes, [rule]);
     else others.push(rule);
@@ -47,11 +44,17 @@ function groupRules(): Group[] {
   return [...byAxes].map(([axes, members]) => ({ axes, rules: members }));
 }
 
+function axesOfRule({ looks }: AnyRule): number {
+  return looks.reduce((sum, part) => sum | axesOf[part], 0);
+}
+
 /*
  * A tally is one whole number with five bits for each judgement, so that adding tallies adds their counts. Hundreds of
  * candidates each keep one: as objects they cost more to collect than to judge.
  */
 const MASK = 31;
+/** No count of verdicts reaches this. */
+export const MOST_RULES = MASK + 1;
 const UNKNOWN = -1;
 const unitOf: Readonly<Record<Judgement, number>> = {
   refuse: 1,
@@ -62,84 +65,135 @@ const unitOf: Readonly<Record<Judgement, number>> = {
   'not-applicable': 1 << 25,
 };
 
-/** Tally of some rules on a candidate. */
-type Tally = (candidate: LaidCandidate) => number;
+/** A number of some rules about a candidate. */
+type Reading = (candidate: LaidCandidate) => number;
 
-/**
- * A judge for the candidates of one order. A tally is reused among candidates that agree on all that its rules look
- * at: most rules see a few lengths or buckles, not hundreds of candidates.
- */
-export function judgeFor(facts: CaseFacts): Judge {
-  const alone = groups.map(({ axes, rules }) => ({ axes, tally: tallyOf(rules, facts) }));
-  const within = (axes: number): Part[] => alone.filter((part) => (part.axes & ~axes) === 0);
-  const make = within(STYLE | STRANDS | BUCKLE);
-  const hang = within(BUCKLE | LENGTH).filter((part) => !make.includes(part));
-  const rest = alone.filter((part) => !make.includes(part) && !hang.includes(part));
-  // Two tallies cover most rules, each kept as a whole; the few rules that look at more stand alone.
-  const buckles = facts.shop.buckles.length + 1;
-  const keep = (part: Part): Tally => remembered(part, buckles);
-  const tally = sumOf([
-    keep({ axes: STYLE | STRANDS | BUCKLE, tally: sumOf(make.map(keep)) }),
-    keep({ axes: BUCKLE | LENGTH, tally: sumOf(hang.map(keep)) }),
-    ...rest.map(keep),
-  ]);
-  return (candidate) => new JudgedCandidate(candidate, tally(candidate), facts);
-}
-
+/** Rules, or tables of them, that look at no more than some axes of a candidate. */
 interface Part {
   readonly axes: number;
-  readonly tally: Tally;
+  readonly read: Reading;
 }
 
-const sumOf =
-  (parts: readonly Tally[]): Tally =>
-  (candidate) => {
-    let sum = 0;
-    for (let i = 0; i < parts.length; i++) sum += (parts[i] as Tally)(candidate);
-    return sum;
-  };
+/** How many different choices there are. */
+export interface Sizes {
+  readonly strands: number;
+  readonly buckles: number;
+  readonly lengths: number;
+}
 
-/** How many numbers each choice may have, with room to spare. */
-const MOST_STRAND_COUNTS = 24;
-const MOST_LENGTHS = 12;
+/** More bodies and clearances than the candidates of one order have. */
 const MOST_BODIES = 256;
-/** A table larger than this costs more to make than it saves. */
-const LARGEST = 4096;
 
-/** The same tally for candidates that agree on the axes: a table of tallies, addressed by the numbers of their choices. */
-function remembered({ axes, tally }: Part, buckles: number): Tally {
-  let size = 1;
-  const stride = (axis: number, most: number): number => {
-    if ((axes & axis) === 0) return 0;
-    size *= most;
-    return size / most;
-  };
-  const style = stride(STYLE, styleIds.length);
-  const strands = stride(STRANDS, MOST_STRAND_COUNTS);
-  const length = stride(LENGTH, MOST_LENGTHS);
-  const buckle = stride(BUCKLE, buckles);
-  const body = stride(BODY, MOST_BODIES);
-  const clearance = stride(CLEARANCE, MOST_BODIES);
-  if (size > LARGEST) return tally;
-  const known = new Array<number>(size).fill(UNKNOWN);
-  return (c) => {
+/** The same number for candidates that agree on the axes: kept in a table, addressed by the numbers of their choices. */
+class Table {
+  readonly axes: number;
+  readonly #read: Reading;
+  readonly #known: number[];
+  readonly #style: number;
+  readonly #strands: number;
+  readonly #buckle: number;
+  readonly #length: number;
+  readonly #body: number;
+  readonly #clearance: number;
+
+  constructor({ axes, read }: Part, sizes: Sizes) {
+    let size = 1;
+    const stride = (axis: number, most: number): number => {
+      if ((axes & axis) === 0) return 0;
+      size *= most;
+      return size / most;
+    };
+    this.axes = axes;
+    this.#read = read;
+    this.#style = stride(STYLE, styleIds.length);
+    this.#strands = stride(STRANDS, sizes.strands);
+    this.#buckle = stride(BUCKLE, sizes.buckles);
+    this.#length = stride(LENGTH, sizes.lengths);
+    this.#body = stride(BODY, MOST_BODIES);
+    this.#clearance = stride(CLEARANCE, MOST_BODIES);
+    this.#known = new Array<number>(size).fill(UNKNOWN);
+  }
+
+  read(c: LaidCandidate): number {
     const key =
-      c.styleNo * style +
-      c.strandsNo * strands +
-      c.buckleNo * buckle +
-      c.lengthNo * length +
-      c.bodyNo * body +
-      c.clearanceNo * clearance;
-    const seen = known[key];
-    if (seen !== undefined && seen !== UNKNOWN) return seen;
-    const found = tally(c);
-    if (key < size) known[key] = found;
+      c.styleNo * this.#style +
+      c.strandsNo * this.#strands +
+      c.buckleNo * this.#buckle +
+      c.lengthNo * this.#length +
+      c.bodyNo * this.#body +
+      c.clearanceNo * this.#clearance;
+    const known = this.#known[key] ?? UNKNOWN;
+    if (known !== UNKNOWN) return known;
+    const found = this.#read(c);
+    if (key < this.#known.length) this.#known[key] = found;
     return found;
-  };
+  }
+}
+
+function sumOf(tables: readonly Table[], candidate: LaidCandidate): number {
+  let sum = 0;
+  for (let i = 0; i < tables.length; i++) sum += (tables[i] as Table).read(candidate);
+  return sum;
+}
+
+/** Judges the candidates of one order. */
+export class Judge {
+  readonly #facts: CaseFacts;
+  readonly #sizes: Sizes;
+  readonly #tables: readonly Table[];
+  /** Place in `judgements` of one rule's verdict, by the rule's id. */
+  readonly #ofRule = new Map<string, Table>();
+
+  /**
+   * A tally is reused among candidates that agree on all that its rules look at: most rules see a few lengths or
+   * buckles, not hundreds of candidates.
+   * @param sizes how many different choices the candidates have; at least as many as there are
+   */
+  constructor(facts: CaseFacts, sizes: Sizes) {
+    this.#facts = facts;
+    this.#sizes = sizes;
+    const alone = groups.map(({ axes, rules }) => new Table({ axes, read: tallyOf(rules, facts) }, sizes));
+    const within = (axes: number): Table[] => alone.filter((table) => (table.axes & ~axes) === 0);
+    const joined = (axes: number, tables: Table[]): Table =>
+      new Table({ axes, read: (candidate) => sumOf(tables, candidate) }, sizes);
+    const make = within(STYLE | STRANDS | BUCKLE);
+    const hang = within(BUCKLE | LENGTH).filter((table) => !make.includes(table));
+    const rest = alone.filter((table) => !make.includes(table) && !hang.includes(table));
+    // Two tallies cover most rules, each kept as a whole; the few rules that look at more stand alone.
+    this.#tables = [joined(STYLE | STRANDS | BUCKLE, make), joined(BUCKLE | LENGTH, hang), ...rest];
+  }
+
+  /** How many verdicts of each kind, packed. */
+  tallyOf(candidate: LaidCandidate): number {
+    return sumOf(this.#tables, candidate);
+  }
+
+  /** The candidate with its verdicts; `tally` is what `tallyOf` said of it. */
+  judged(candidate: LaidCandidate, tally = this.tallyOf(candidate)): Judged {
+    return new JudgedCandidate(candidate, tally, this);
+  }
+
+  findingsOf(candidate: LaidCandidate): Finding[] {
+    return rules.map((rule) => {
+      const { judgement, reason, margin } = verdict(rule, this.#facts, candidate);
+      return { rule: rule.id, judgement, reason: reason(), margin };
+    });
+  }
+
+  judgementOf(id: string, candidate: LaidCandidate): Judgement | undefined {
+    let table = this.#ofRule.get(id);
+    if (table === undefined) {
+      const rule = byId.get(id);
+      if (rule === undefined) return undefined;
+      const read: Reading = (c) => judgements.indexOf(verdict(rule, this.#facts, c).judgement);
+      this.#ofRule.set(id, (table = new Table({ axes: axesOfRule(rule), read }, this.#sizes)));
+    }
+    return judgements[table.read(candidate)];
+  }
 }
 
 /** Tally of a group's rules; those that miss a fact cannot tell, whatever the candidate. */
-function tallyOf(members: readonly AnyRule[], facts: CaseFacts): Tally {
+function tallyOf(members: readonly AnyRule[], facts: CaseFacts): Reading {
   const able = members.filter(({ reads }) => firstMissing(reads, facts) === undefined);
   const unable = (members.length - able.length) * unitOf['cannot-tell'];
   return (candidate) => {
@@ -154,31 +208,30 @@ function tallyOf(members: readonly AnyRule[], facts: CaseFacts): Tally {
   };
 }
 
-class JudgedCandidate implements Judged {
-  declare readonly candidate: Candidate;
-  declare private readonly tally: number;
-  declare private readonly facts: CaseFacts;
+/** How many verdicts of a kind a tally counts. */
+export const countIn = (tally: number, judgement: Judgement): number => (tally / unitOf[judgement]) & MASK;
 
-  constructor(candidate: Candidate, tally: number, facts: CaseFacts) {
+class JudgedCandidate implements Judged {
+  readonly candidate: LaidCandidate;
+  private readonly tally: number;
+  private readonly judge: Judge;
+
+  constructor(candidate: LaidCandidate, tally: number, judge: Judge) {
     this.candidate = candidate;
     this.tally = tally;
-    this.facts = facts;
+    this.judge = judge;
   }
 
   get findings(): readonly Finding[] {
-    return rules.map((rule) => {
-      const { judgement, reason, margin } = verdict(rule, this.facts, this.candidate);
-      return { rule: rule.id, judgement, reason: reason(), margin };
-    });
+    return this.judge.findingsOf(this.candidate);
   }
 
   countOf(judgement: Judgement): number {
-    return Math.floor(this.tally / unitOf[judgement]) & MASK;
+    return countIn(this.tally, judgement);
   }
 
   judgementOf(id: string): Judgement | undefined {
-    const rule = byId.get(id);
-    return rule === undefined ? undefined : verdict(rule, this.facts, this.candidate).judgement;
+    return this.judge.judgementOf(id, this.candidate);
   }
 }
 

@@ -11,16 +11,16 @@ export function rank(judged: readonly Judged[], criteria: readonly Criterion[]):
   return keyed.map(({ entry }) => entry);
 }
 
-/** The best of each style and strand count, best first: the same as ranking all and keeping the first of each. */
-export function rankBestOfEach(judged: readonly Judged[], criteria: readonly Criterion[]): Judged[] {
-  const groups = new Map<number, Judged[]>();
-  for (const entry of judged) {
-    const key = 4 * entry.candidate.strands + styles[entry.candidate.style].effort;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [entry]);
-    else group.push(entry);
-  }
-  return rank([...groups.values()].map((group) => firstOf(group, criteria)), criteria);
+/** The best of each group, best first; a group is of one style and strand count. */
+export function rankBestOfEach(
+  groups: readonly (readonly Judged[])[],
+  criteria: readonly Criterion[],
+): Judged[] {
+  const telling = criteria.filter(({ sameWithin }) => sameWithin !== true);
+  return rank(
+    groups.map((group) => firstOf(group, telling)),
+    criteria,
+  );
 }
 
 /** The first of some: criterion by criterion only those that share the smallest key are kept. */

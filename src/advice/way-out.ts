@@ -3,9 +3,9 @@ import { factsOf } from '../facts/facts.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { criteriaFor } from './criteria.ts';
 import type { Judged } from './judge.ts';
-import { rankBestOfEach } from './rank.ts';
+import { rank } from './rank.ts';
 import { passes } from './refused.ts';
-import { judgedFor } from './trial.ts';
+import { Trial } from './trial.ts';
 
 export interface WayOut {
   /** Inches further back than now. */
@@ -28,12 +28,12 @@ export function wayOut(facts: CaseFacts): WayOut | undefined {
   return undefined;
 }
 
-function firstAt(setBack: number, { order, model, shop }: CaseFacts): Judged | undefined {
+function firstAt(setBack: number, { order, model, shop, shelf }: CaseFacts): Judged | undefined {
   const rigging = { kind: 'measured', setBack } as const;
   const moved = { ...order, saddle: { ...order.saddle, rigging } };
-  const facts: CaseFacts = { ...factsOf(moved, model), shop };
-  const good = judgedFor(facts).filter(
+  const facts: CaseFacts = { ...factsOf(moved, model), shop, shelf };
+  const good = new Trial(facts).all.filter(
     (entry) => passes(entry) && entry.judgementOf('elbow-clearance') !== 'poor',
   );
-  return rankBestOfEach(good, criteriaFor(facts))[0];
+  return rank(good, criteriaFor(facts))[0];
 }

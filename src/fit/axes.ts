@@ -9,7 +9,7 @@ export const LENGTH = 8;
 export const BODY = 16;
 /** Which clearance counts, that of the cords or that of the buckle's frame. */
 export const CLEARANCE = 32;
-export const ALL = BODY | BUCKLE | LENGTH;
+const ALL = BODY | BUCKLE | LENGTH;
 
 /** The choices behind one candidate as small numbers, from 0: equal numbers, equal choices. Only good within one order. */
 export interface Choices {

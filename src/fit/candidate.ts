@@ -3,13 +3,17 @@ import type { Buckle, Style } from '../order/types.ts';
 import type { Layers } from '../stock/buckles.ts';
 import type { Outline, Shape } from '../stock/outline.ts';
 
-/** What the tier needs to know to tie it. */
-export interface Spec {
+/** What is tied to a buckle. */
+export interface Made {
   readonly style: Style;
   readonly strands: number;
-  readonly buckle: Buckle;
   /** 0 when the buckle does not take that many strands. */
   readonly layers: Layers | 0;
+}
+
+/** What the tier needs to know to tie it. */
+export interface Spec extends Made {
+  readonly buckle: Buckle;
   /** Finished length, outside to outside of the hardware. */
   readonly length: number;
 }

@@ -3,7 +3,7 @@ import { curvatureRadiusAt, heightAt } from '../geometry/ellipse.ts';
 import { hoopPressure } from '../geometry/strap.ts';
 import type { Facts } from '../facts/facts.ts';
 import { runFor } from '../facts/length.ts';
-import type { Buckle } from '../order/types.ts';
+import type { Buckle, Style } from '../order/types.ts';
 import { fullWidth, pinchedWidth, roperShape, straightShape, widthAt, type Shape } from '../stock/outline.ts';
 import type { Clearance } from './candidate.ts';
 import { clearanceOf, fieldOf, roperClearance, type Field } from './clearance.ts';
@@ -15,8 +15,11 @@ export interface Hang {
   readonly no: number;
   readonly buckleNo: number;
   readonly lengthNo: number;
-  /** Station of its low edge, where the cords end. */
+  readonly buckle: Buckle;
+  readonly length: number;
+  /** Station of its low edge, where the cords end; equal stations have equal numbers. */
   readonly low: number;
+  readonly lowNo: number;
   readonly aboveElbow: number;
   readonly belowWidest: number;
   readonly run: number;
@@ -36,12 +39,14 @@ export interface Body {
 }
 
 /** What cinches of one strand count share. */
-export interface StrandCount {
+interface StrandCount {
   readonly straight: Body;
-  /** Highest station at which a low flare may begin. */
-  readonly lowFlareLimit: number;
-  /** Cords of a roper whose flare begins at that station, which is not below 0. */
-  readonly roper: (start: number) => Body;
+  /** The low flare that begins as high as the elbow allows. */
+  readonly lowFlare: Body;
+  /** Ropers whose flare begins as high as the buckle allows, by the number of its low edge. */
+  readonly highFlares: Body[];
+  readonly lowFlares: Body[];
+  readonly roperFrom: (start: number) => Body;
 }
 
 /** The shared ground of an order. Numbers within it are given in the order in which things are first asked for. */
@@ -51,10 +56,13 @@ export class Ground {
   readonly armpit: number;
   /** Spread of the latigo run: of half the ring to ring, and of half the give. */
   readonly runSd: number;
-  readonly #hangs = new Map<Buckle, Map<number, Hang>>();
+  /** By the numbers of buckle and length. */
+  readonly #hangs: Hang[][] = [];
+  readonly #buckles: Buckle[] = [];
   readonly #lengths: number[] = [];
   readonly #strands = new Map<number, StrandCount>();
-  readonly #heights = new Map<number, number>();
+  readonly #lows: number[] = [];
+  readonly #heights: number[] = [];
   readonly #pressed: readonly { readonly station: number; readonly radius: number }[];
   readonly #flareTarget: number;
   #count = 0;
@@ -79,49 +87,44 @@ export class Ground {
   }
 
   hang(buckle: Buckle, length: number): Hang {
-    let byLength = this.#hangs.get(buckle);
-    if (byLength === undefined) this.#hangs.set(buckle, (byLength = new Map()));
-    const known = byLength.get(length);
-    if (known !== undefined) return known;
-    // Numbered by the size of the map: each buckle keeps the number it got first.
-    const buckleNo = byLength.values().next().value?.buckleNo ?? this.#hangs.size - 1;
-    const hang = this.#hangOf(buckle, length, buckleNo);
-    byLength.set(length, hang);
-    return hang;
+    const hangs = (this.#hangs[numberOf(buckle, this.#buckles)] ??= []);
+    return (hangs[numberOf(length, this.#lengths)] ??= this.#hangOf(buckle, length));
   }
 
-  #hangOf(buckle: Buckle, length: number, buckleNo: number): Hang {
+  #hangOf(buckle: Buckle, length: number): Hang {
     const { girth, lengthNeed } = this.facts;
     const low = (length + lengthNeed.stretch) / 2 - buckle.frameHeight;
+    // Frames differ by quarter inches and lengths by inches: many low edges fall together.
+    const lowNo = numberOf(low, this.#lows);
+    const height = (this.#heights[lowNo] ??= heightAt(this.facts.barrel.ellipse, low));
     return {
       no: this.number(),
-      buckleNo,
-      lengthNo: this.#lengthNo(length),
+      buckleNo: numberOf(buckle, this.#buckles),
+      lengthNo: numberOf(length, this.#lengths),
+      buckle,
+      length,
       low,
-      aboveElbow: this.#heightAt(low) - this.facts.elbowHeight,
+      lowNo,
+      aboveElbow: height - this.facts.elbowHeight,
       belowWidest: girth.value / 4 - low,
       run: runFor(length, lengthNeed),
       clearance: clearanceOf(frameEdge(buckle, low, this.field.slope), 0, this.field),
     };
   }
 
-  #lengthNo(length: number): number {
-    const known = this.#lengths.indexOf(length);
-    return known >= 0 ? known : this.#lengths.push(length) - 1;
-  }
-
-  /** Frames differ by quarter inches and lengths by inches: many low edges fall together. */
-  #heightAt(low: number): number {
-    let height = this.#heights.get(low);
-    if (height === undefined)
-      this.#heights.set(low, (height = heightAt(this.facts.barrel.ellipse, low)));
-    return height;
-  }
-
-  strandCount(strands: number): StrandCount {
-    let known = this.#strands.get(strands);
-    if (known === undefined) this.#strands.set(strands, (known = this.#strandCount(strands)));
-    return known;
+  /** Cords below a buckle; undefined when there is no side left for them or for their flare. */
+  body(style: Style, strands: number, { low, lowNo }: Hang): Body | undefined {
+    if (low <= 0) return undefined;
+    let count = this.#strands.get(strands);
+    if (count === undefined) this.#strands.set(strands, (count = this.#strandCount(strands)));
+    if (style === 'straight') return count.straight;
+    const { model } = this.facts;
+    const high = low - model['high-flare-start'];
+    if (style === 'high-flare') return (count.highFlares[lowNo] ??= count.roperFrom(Math.max(0, high)));
+    const ceiling = high - model['weave-step'];
+    if (ceiling < model['flare-length']) return undefined;
+    if (count.lowFlare.shape.pinchedFrom <= ceiling) return count.lowFlare;
+    return (count.lowFlares[lowNo] ??= count.roperFrom(ceiling));
   }
 
   #strandCount(strands: number): StrandCount {
@@ -132,26 +135,18 @@ export class Ground {
     const whole = straightShape(full, top);
     const clearance = clearanceOf(bodyEdge(whole, this.field.slope), full, this.field);
     const straight = this.#body(strandsNo, whole, clearance);
-    const bodies = new Map<number, Body>();
-    const roperOf = (start: number): Body => {
+    const roperFrom = (start: number): Body => {
       const shape = roperShape(strands, { start, top: Math.max(top, start) }, model);
       // No roper is wider than the straight of as many strands: where that comes nearest at a station at which this
       // one is full, both have the same clearance.
-      const same = straight.clearance.inches > 0 && straight.clearance.station <= shape.fullUpTo;
-      return this.#body(strandsNo, shape, same ? straight.clearance : roperClearance(shape, this.field));
+      const same = clearance.inches > 0 && clearance.station <= shape.fullUpTo;
+      return this.#body(strandsNo, shape, same ? clearance : roperClearance(shape, this.field));
     };
-    return {
-      straight,
-      lowFlareLimit: lowFlareLimit(
-        { full, pinched: pinchedWidth(strands, model) },
-        { target: this.#flareTarget, facts: this.facts },
-      ),
-      roper: (start) => {
-        let body = bodies.get(start);
-        if (body === undefined) bodies.set(start, (body = roperOf(start)));
-        return body;
-      },
-    };
+    const limit = lowFlareLimit(
+      { full, pinched: pinchedWidth(strands, model) },
+      { target: this.#flareTarget, facts: this.facts },
+    );
+    return { straight, lowFlare: roperFrom(limit), highFlares: [], lowFlares: [], roperFrom };
   }
 
   #body(strandsNo: number, shape: Shape, clearance: Clearance): Body {
@@ -163,4 +158,10 @@ export class Ground {
     const elbowWidth = Math.min(widthAt(shape, this.facts.elbowStation), widthAt(shape, this.armpit));
     return { no: this.number(), strandsNo, shape, clearance, elbowWidth, pressure };
   }
+}
+
+/** Place of a value among those known; a new one is added. */
+function numberOf<T>(value: T, known: T[]): number {
+  const place = known.indexOf(value);
+  return place >= 0 ? place : known.push(value) - 1;
 }

@@ -2,10 +2,18 @@
 import type { Buckle, Style } from '../order/types.ts';
 import type { Layers } from '../stock/buckles.ts';
 import { bodyCordFeet } from '../stock/cord.ts';
-import { areaAbove, fullWidth, outlineOf, straightShape, widthAtBuckle, type Outline, type Shape } from '../stock/outline.ts';
+import {
+  areaBetween,
+  fullWidth,
+  outlineOf,
+  straightShape,
+  widthAtBuckle,
+  type Outline,
+  type Shape,
+} from '../stock/outline.ts';
 import { styles } from '../stock/styles.ts';
 import type { Choices } from './axes.ts';
-import type { Candidate, Clearance, Spec } from './candidate.ts';
+import type { Candidate, Clearance, Made, Spec } from './candidate.ts';
 import { clearanceOf, roperClearance } from './clearance.ts';
 import { bodyEdge } from './edges.ts';
 import type { Body, Ground, Hang } from './ground.ts';
@@ -14,23 +22,13 @@ import type { Body, Ground, Hang } from './ground.ts';
 export type LaidCandidate = Candidate & Choices;
 
 /** Everything that follows from a spec on this horse; undefined when the style cannot be tied in that length. */
-export function lay(spec: Spec, ground: Ground): LaidCandidate | undefined {
-  const hang = ground.hang(spec.buckle, spec.length);
-  if (hang.low <= 0) return undefined;
-  const body = bodyOf(spec, hang.low, ground);
-  return body === undefined ? undefined : new Laid(spec, { body, hang, ground });
-}
+export const lay = (spec: Spec, ground: Ground): LaidCandidate | undefined =>
+  layOn(ground.hang(spec.buckle, spec.length), spec, ground);
 
-/** Cords of the spec below a buckle whose low edge is at `top`; undefined when a low flare finds no room there. */
-function bodyOf({ style, strands }: Spec, top: number, ground: Ground): Body | undefined {
-  const { model } = ground.facts;
-  const count = ground.strandCount(strands);
-  if (style === 'straight') return count.straight;
-  const high = top - model['high-flare-start'];
-  if (style === 'high-flare') return count.roper(Math.max(0, high));
-  const ceiling = high - model['weave-step'];
-  if (ceiling < model['flare-length']) return undefined;
-  return count.roper(Math.min(ceiling, count.lowFlareLimit));
+/** The same on a buckle that hangs already. */
+export function layOn(hang: Hang, made: Made, ground: Ground): LaidCandidate | undefined {
+  const body = ground.body(made.style, made.strands, hang);
+  return body === undefined ? undefined : new Laid(made, { body, hang, ground });
 }
 
 interface Parts {
@@ -46,23 +44,17 @@ interface Parts {
 class Laid implements LaidCandidate {
   declare readonly style: Style;
   declare readonly strands: number;
-  declare readonly buckle: Buckle;
   declare readonly layers: Layers | 0;
-  declare readonly length: number;
   declare readonly clearance: Clearance;
-  declare readonly styleNo: number;
   declare readonly clearanceNo: number;
   declare private readonly body: Body;
   declare private readonly hang: Hang;
   declare private readonly ground: Ground;
 
-  constructor(spec: Spec, { body, hang, ground }: Parts) {
-    this.style = spec.style;
-    this.strands = spec.strands;
-    this.buckle = spec.buckle;
-    this.layers = spec.layers;
-    this.length = spec.length;
-    this.styleNo = styles[spec.style].effort;
+  constructor({ style, strands, layers }: Made, { body, hang, ground }: Parts) {
+    this.style = style;
+    this.strands = strands;
+    this.layers = layers;
     this.body = body;
     this.hang = hang;
     this.ground = ground;
@@ -72,6 +64,18 @@ class Laid implements LaidCandidate {
     const byCords = cords.inches <= hang.clearance.inches;
     this.clearance = byCords ? cords : hang.clearance;
     this.clearanceNo = !byCords ? hang.no : whole ? body.no : ground.number();
+  }
+
+  get buckle(): Buckle {
+    return this.hang.buckle;
+  }
+
+  get length(): number {
+    return this.hang.length;
+  }
+
+  get styleNo(): number {
+    return styles[this.style].effort;
   }
 
   private cutClearance(): Clearance {
@@ -99,7 +103,9 @@ class Laid implements LaidCandidate {
 
   get shape(): Shape {
     const { low } = this.hang;
-    return this.style === 'straight' ? straightShape(this.body.shape.full, low) : { ...this.body.shape, top: low };
+    return this.style === 'straight'
+      ? straightShape(this.body.shape.full, low)
+      : { ...this.body.shape, top: low };
   }
 
   get outline(): Outline {
@@ -147,7 +153,7 @@ class Laid implements LaidCandidate {
   }
 
   get gripArea(): number {
-    return 2 * areaAbove(this.shape, this.ground.armpit);
+    return 2 * areaBetween(this.body.shape, this.ground.armpit, this.hang.low);
   }
 
   get cordFeet(): number {

@@ -35,7 +35,13 @@ export function lowFlareLimit(
   const lowest = facts.model['flare-length'];
   const highest = girth.value / 4;
   const gapOf = (edge: Float64Array): number => gapBetween(edge, elbowLine).distance;
-  const flared = (start: number) => ({ full, pinched, fullUpTo: start - lowest, pinchedFrom: start, top: highest });
+  const flared = (start: number) => ({
+    full,
+    pinched,
+    fullUpTo: start - lowest,
+    pinchedFrom: start,
+    top: highest,
+  });
   const gapAt = (start: number): number => gapOf(flareEdge(flared(start), slope));
   if (gapOf(pinchedEdge(flared(lowest), slope)) < floor) return lowest; // refused whatever the flare does
   const wanted = Math.min(target, gapAt(lowest));

@@ -80,7 +80,8 @@ function carlsonSum(x: number, y: number, factor: number): number {
   let mean5 = (x + y + 3 * z) / 5;
   for (;;) {
     const reach = SERIES_REACH * mean5;
-    if (Math.abs(mean5 - x) < reach && Math.abs(mean5 - y) < reach && Math.abs(mean5 - z) < reach) break;
+    const far = Math.max(Math.abs(mean5 - x), Math.abs(mean5 - y), Math.abs(mean5 - z));
+    if (!(far >= reach)) break; // also when something is no number
     const rx = Math.sqrt(x);
     const ry = Math.sqrt(y);
     const rz = Math.sqrt(z);

@@ -3,7 +3,7 @@
 /** Value of the polynomial with these coefficients, highest power first (Horner). */
 function polynomial(x: number, coefficients: readonly number[]): number {
   let sum = 0;
-  for (const c of coefficients) sum = sum * x + c;
+  for (let i = 0; i < coefficients.length; i++) sum = sum * x + (coefficients[i] as number);
   return sum;
 }
 

@@ -2,6 +2,7 @@
 import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { Shop } from '../order/types.ts';
+import type { Shelf } from '../stock/shelf.ts';
 import type { Phrase } from '../units/phrase.ts';
 
 export type Judgement = 'good' | 'acceptable' | 'poor' | 'refuse' | 'not-applicable' | 'cannot-tell';
@@ -37,6 +38,7 @@ export type Evidence =
 /** What rules may see of an order: its facts and the shop's shelf. */
 export interface CaseFacts extends Facts {
   readonly shop: Shop;
+  readonly shelf: Shelf;
 }
 
 export interface RuleExample<F extends keyof CaseFacts, C extends keyof Candidate> {

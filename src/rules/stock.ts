@@ -1,12 +1,10 @@
 /** Can the shop put its hands on the buckles and the cord? */
-import type { Buckle, Cord, Order, Shop } from '../order/types.ts';
+import type { Buckle, Order, Shop } from '../order/types.ts';
+import { ACCENT_PLY, BODY_PLY, type CordShelf, type Shelf } from '../stock/shelf.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { count, say } from '../units/phrase.ts';
 import { rule, type Judgement, type Verdict } from './rule.ts';
 
-/** Ply of body and of accent cord. */
-const BODY = 8;
-const ACCENT = 2;
 /** Accent cord of one cinch, feet: a craft how-to (source cord-need). */
 const ACCENT_FEET = 20;
 
@@ -29,62 +27,67 @@ const buckle = {
   onHand: 4,
   orderable: true,
 };
-const cord: Cord = { color: 'natural', ply: 8, feetOnHand: 120, orderable: false };
-const accent: Cord = { color: 'rust', ply: 2, feetOnHand: 5, orderable: true };
-const shop = { cords: [cord, accent] } as unknown as Shop;
-const order = { quantity: 1, colors: { body: ['natural'] } } as unknown as Order;
+const shop = { cords: [{ color: 'natural', ply: 8, feetOnHand: 120, orderable: false }] } as unknown as Shop;
+const order = { quantity: 1 } as unknown as Order;
+const natural: CordShelf = {
+  ply: BODY_PLY,
+  colors: ['natural'],
+  unknown: undefined,
+  feetOnHand: 120,
+  orderable: false,
+};
+const rust: CordShelf = { ...natural, ply: ACCENT_PLY, colors: ['rust'], feetOnHand: 5, orderable: true };
+const noAccent: CordShelf = { ...rust, colors: [], feetOnHand: 0 };
+const shelf: Shelf = { body: natural, accent: noAccent };
 
 export const stock = rule({
   id: 'stock',
   question: 'Are the buckles and the cord on the shelf?',
-  reads: ['order', 'shop'],
+  reads: ['order', 'shop', 'shelf'],
   looks: ['buckle', 'cordFeet'],
   evidence: [{ basis: 'choice', source: 'engineering-choice', why: 'the shelf stands in the shop file' }],
   can: ['good', 'acceptable', 'refuse', 'cannot-tell'],
   ownCriterion: true,
-  judge({ order, shop }, { buckle, cordFeet }) {
-    const { quantity, colors } = order;
-    const body = cordVerdict({ ply: BODY, colors: colors?.body ?? [], feet: cordFeet * quantity }, shop);
-    const accent = cordVerdict(
-      { ply: ACCENT, colors: colors?.accent ?? [], feet: ACCENT_FEET * quantity },
-      shop,
-    );
+  judge({ order, shop, shelf }, { buckle, cordFeet }) {
+    const { quantity } = order;
+    const body = cordVerdict(shelf.body, cordFeet * quantity, shop);
+    const accent = cordVerdict(shelf.accent, ACCENT_FEET * quantity, shop);
     return worseOf(worseOf(body, accent), buckleVerdict(buckle, 2 * quantity));
   },
   examples: [
     {
       shows: 'both on the shelf',
-      facts: { order, shop },
+      facts: { order, shop, shelf },
       candidate: { buckle, cordFeet: 60 },
       gives: 'good',
     },
     {
       shows: 'buckles to be ordered',
-      facts: { order, shop },
+      facts: { order, shop, shelf },
       candidate: { buckle: { ...buckle, onHand: 0 }, cordFeet: 60 },
       gives: 'acceptable',
     },
     {
       shows: 'no such buckles to be had',
-      facts: { order, shop },
+      facts: { order, shop, shelf },
       candidate: { buckle: { ...buckle, onHand: 1, orderable: false }, cordFeet: 60 },
       gives: 'refuse',
     },
     {
       shows: 'not enough natural cord and none to order',
-      facts: { order, shop },
+      facts: { order, shop, shelf },
       candidate: { buckle, cordFeet: 130 },
       gives: 'refuse',
     },
     {
       shows: 'not enough rust accent cord, but it can be ordered',
-      facts: { order: { ...order, colors: { body: ['natural'], accent: ['rust'] } }, shop },
+      facts: { order, shop, shelf: { ...shelf, accent: rust } },
       candidate: { buckle, cordFeet: 60 },
       gives: 'acceptable',
     },
     {
       shows: 'a color that is not on the list',
-      facts: { order: { ...order, colors: { body: ['plum'] } }, shop },
+      facts: { order, shop, shelf: { ...shelf, body: { ...natural, colors: ['plum'], unknown: 'plum' } } },
       candidate: { buckle, cordFeet: 60 },
       gives: 'cannot-tell',
     },
@@ -106,46 +109,31 @@ function buckleVerdict({ id, onHand, orderable }: Buckle, needed: number): Verdi
   return { judgement: 'refuse', margin, reason };
 }
 
-interface CordNeed {
-  readonly ply: number;
-  readonly colors: readonly string[];
-  readonly feet: number;
-}
-
 const noColor: Verdict = { judgement: 'not-applicable', reason: () => say`no color was asked for` };
 
 /** Not applicable when no color was asked for: then there is nothing to look up. */
-function cordVerdict({ ply, colors, feet }: CordNeed, shop: Shop): Verdict {
+function cordVerdict(
+  { ply, colors, unknown, feetOnHand, orderable }: CordShelf,
+  feet: number,
+  shop: Shop,
+): Verdict {
   if (colors.length === 0) return noColor;
-  const kind = ply === BODY ? '' : ' accent';
-  let onHand = 0;
-  let orderable = true;
-  for (const color of colors) {
-    const cord = cordOf(color, ply, shop);
-    if (cord === undefined) return unknownColor(color, ply, shop);
-    onHand += cord.feetOnHand;
-    orderable &&= cord.orderable;
-  }
-  const named = colors.join(' and ');
-  const margin = onHand - feet;
+  if (unknown !== undefined) return unknownColor(unknown, ply, shop);
+  const margin = feetOnHand - feet;
   if (margin >= 0) {
-    return { judgement: 'good', margin, reason: () => say`buckles and ${named} cord are on the shelf` };
+    const reason = () => say`buckles and ${colors.join(' and ')} cord are on the shelf`;
+    return { judgement: 'good', margin, reason };
   }
-  const reason = () =>
-    say`needs ${count(Math.ceil(feet))} ft of ${named}${kind} cord; ${count(onHand)} ft on hand, ${orderable ? 'the rest must be ordered' : 'and no more to be had'}`;
+  const reason = () => {
+    const kind = ply === BODY_PLY ? '' : ' accent';
+    const rest = orderable ? 'the rest must be ordered' : 'and no more to be had';
+    return say`needs ${count(Math.ceil(feet))} ft of ${colors.join(' and ')}${kind} cord; ${count(feetOnHand)} ft on hand, ${rest}`;
+  };
   return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason };
 }
 
-/** The cord of that color; capitals do not matter, but most colors are written alike, and that is quicker to see. */
-function cordOf(color: string, ply: number, { cords }: Shop): Cord | undefined {
-  const same = cords.find((cord) => cord.ply === ply && cord.color === color);
-  if (same !== undefined) return same;
-  const plain = color.toLowerCase();
-  return cords.find((cord) => cord.ply === ply && cord.color.toLowerCase() === plain);
-}
-
 function unknownColor(color: string, ply: number, shop: Shop): Verdict {
-  const kind = ply === BODY ? 'body' : 'accent';
+  const kind = ply === BODY_PLY ? 'body' : 'accent';
   const reason = () => {
     const known = shop.cords.filter((cord) => cord.ply === ply).map((cord) => cord.color);
     const near = nearestWord(color, known);

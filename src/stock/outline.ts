@@ -82,11 +82,12 @@ export function outlineOf({ full, pinched, fullUpTo, pinchedFrom, top }: Shape):
   return { stations, widths };
 }
 
-/** Area of one half between a station and the buckle, square inches: the width is straight between its corners. */
-export function areaAbove(shape: Shape, from: number): number {
-  const { full, pinched, fullUpTo, pinchedFrom, top } = shape;
-  const between = (low: number, high: number): number => Math.max(0, high - Math.max(low, from));
-  const flareLow = Math.max(fullUpTo, from);
-  const flare = (between(fullUpTo, pinchedFrom) * (widthAt(shape, flareLow) + pinched)) / 2;
-  return full * between(0, fullUpTo) + flare + pinched * between(pinchedFrom, top);
+/** Area of one half between two stations, square inches: the width is straight between its corners. */
+export function areaBetween(shape: Shape, from: number, to: number): number {
+  const { full, pinched, fullUpTo, pinchedFrom } = shape;
+  const between = (low: number, high: number): number =>
+    Math.max(0, Math.min(high, to) - Math.max(low, from));
+  const flare = between(fullUpTo, pinchedFrom);
+  const flareWidths = widthAt(shape, Math.max(fullUpTo, from)) + widthAt(shape, Math.min(pinchedFrom, to));
+  return full * between(0, fullUpTo) + (flare * flareWidths) / 2 + pinched * between(pinchedFrom, Infinity);
 }

@@ -8,6 +8,7 @@ import type { Buckle, Order } from '../../src/order/types.ts';
 import type { CaseFacts } from '../../src/rules/rule.ts';
 import { layersOn } from '../../src/stock/buckles.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
+import { shelfOf } from '../../src/stock/shelf.ts';
 import { styleIds } from '../../src/stock/styles.ts';
 
 export interface Case {
@@ -29,7 +30,7 @@ export function casesFor({ seed, horses, cinches }: Draw): Case[] {
   for (let h = 0; h < horses; h++) {
     const plain = factsOf(randomOrder(random, h), defaultShop.model);
     const ground = new Ground(plain);
-    const facts: CaseFacts = { ...plain, shop: defaultShop };
+    const facts: CaseFacts = { ...plain, shop: defaultShop, shelf: shelfOf(plain.order, defaultShop) };
     for (let c = 0; c < cinches; c++) {
       const buckle = pick(random, defaultShop.buckles);
       const candidate = lay(randomSpec(random, buckle), ground);

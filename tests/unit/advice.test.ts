@@ -153,3 +153,26 @@ describe('what is refused', () => {
     for (const { style, strands } of advice.refused) expect(passing.has(`${style} ${strands}`)).toBe(false);
   });
 });
+
+describe('tables of verdicts', () => {
+  // Verdicts are shared among candidates that agree on the axes of a rule: a wrong axis would give wrong tallies in silence.
+  it('count what every rule says of every candidate when it is asked afresh', () => {
+    const shops = [defaultShop, { ...defaultShop, lengths: { min: 26, max: 32, step: 0.5 } }];
+    const orders = [
+      orderOf(),
+      orderOf({ use: 'roping', horse: { heartGirth: 55 }, colors: { body: ['sorrel'] }, quantity: 3 }),
+      orderOf({ horse: { trouble: ['saddle-rolls'], barrel: 'round' }, saddle: { rigging: rigging('3/4') } }),
+    ];
+    for (const shop of shops) {
+      for (const order of orders) {
+        for (const judged of sizeOrder(order, shop).every) {
+          for (const judgement of ['refuse', 'poor', 'cannot-tell'] as const) {
+            const told = judged.findings.filter((finding) => finding.judgement === judgement);
+            expect(judged.countOf(judgement)).toBe(told.length);
+            for (const { rule } of told) expect(judged.judgementOf(rule)).toBe(judgement);
+          }
+        }
+      }
+    }
+  });
+});
