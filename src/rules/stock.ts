@@ -29,8 +29,8 @@ const buckle = {
   onHand: 4,
   orderable: true,
 };
-const cord: Cord = { color: 'natural', ply: 8, feetOnHand: 120, orderable: false };
-const accent: Cord = { color: 'rust', ply: 2, feetOnHand: 5, orderable: true };
+const cord: Cord = { color: 'natural', ply: 8, putUps: [], feetOnHand: 120, orderable: false };
+const accent: Cord = { color: 'rust', ply: 2, putUps: [], feetOnHand: 5, orderable: true };
 const shop = { cords: [cord, accent] } as unknown as Shop;
 const order = { quantity: 1, colors: { body: ['natural'] } } as unknown as Order;
 
