@@ -5,7 +5,8 @@ import { amountOf, wholeRate, type Minor } from '../units/money.ts';
 export type Unit =
   | { readonly per: 'foot' | 'each' | 'hour'; readonly amount: Minor }
   | { readonly per: 'pound'; readonly amount: Minor; readonly feetAPound: number }
-  | { readonly per: 'percent'; readonly percent: number };
+  /** `on` is the amount it is a percent of. */
+  | { readonly per: 'percent'; readonly percent: number; readonly on: Minor };
 
 export type Part = 'materials' | 'labor' | 'options' | 'rush' | 'tax';
 

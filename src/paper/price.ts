@@ -98,7 +98,7 @@ function withPercents(lines: readonly Line[], shop: Shop, rush: boolean): Line[]
 }
 
 function percentLine(line: Pick<Line, 'part' | 'what'>, percent: Exact, on: Minor): Line {
-  return { ...line, unit: { per: 'percent', percent: plain(percent) }, amount: share(on, percent) };
+  return { ...line, unit: { per: 'percent', percent: plain(percent), on }, amount: share(on, percent) };
 }
 
 /** Consumables and return are materials to a tax. */

@@ -8,7 +8,7 @@ import { chance, count, len, say, type Phrase } from '../units/phrase.ts';
 export function tradeOffs(other: RankedSpec, quoted: RankedSpec): Phrase[] {
   const [a, b] = [other.candidate, quoted.candidate];
   return [
-    ...(a.style === b.style ? [] : [say`a ${styles[a.style].name}: ${styles[a.style].about}`]),
+    ...(a.style === b.style ? [] : [say`${styles[a.style].about}`]),
     ...widths(a.elbowWidth - b.elbowWidth),
     ...elbows(a.clearance.chance, b.clearance.chance),
     ...(a.strands === b.strands ? [] : [say`${count(a.strands)} strands instead of ${count(b.strands)}`]),

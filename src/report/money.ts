@@ -12,12 +12,12 @@ export function countText({ count, unit, part }: Line): string {
   return unit?.per === 'each' || unit === undefined ? number : `${number} ft`;
 }
 
-/** "38.00 a pound of 190 ft", "0.09 a foot", "40.00 an hour", "6.25 %". */
+/** "38.00 a pound of 190 ft", "0.09 a foot", "40.00 an hour", "6.25 % of 12.00". */
 export function unitText(unit: Unit | undefined, currency: Currency): string {
   if (unit === undefined) return '';
   switch (unit.per) {
     case 'percent':
-      return `${plain(unit.percent)} %`;
+      return `${plain(unit.percent)} % of ${amountText(unit.on, currency)}`;
     case 'pound':
       return `${amountText(unit.amount, currency)} a pound of ${plain(unit.feetAPound)} ft`;
     case 'hour':

@@ -113,7 +113,7 @@ function priceBlocks({ price, taken }: Quote): Block[] {
               { head: currency.code, align: 'right' },
             ],
             rows: lines.map((line) => lineRow(line, currency)),
-            foot: footRows({ price, currency }),
+            ...footRows({ price, currency }),
           },
         ];
   return under('Price', [...head, ...table, { kind: 'list', items: [...taken, ...notes] }]);
@@ -128,22 +128,18 @@ const lineRow = (line: Line, currency: Known['currency']): string[] => [
   knownAmount(line.amount, currency),
 ];
 
-/** Sums of what stands above; none while something is missing. */
-function footRows({ price, currency }: Known): string[][] {
+/** Sums of what stands above, the total after tax; none while something is missing. */
+function footRows({ price, currency }: Known): { foot: string[][]; total: number } {
   const { taxes, subtotal, total, deposit, depositPercent, balance } = price;
-  if (total === undefined || subtotal === undefined) return [];
+  if (total === undefined || subtotal === undefined) return { foot: [], total: 0 };
   const sum = (what: string, amount: number): string[] => [what, '', '', knownAmount(amount, currency)];
-  const due: string[][] =
+  const before =
+    taxes.length === 0 ? [] : [sum('Before tax', subtotal), ...taxes.map((tax) => lineRow(tax, currency))];
+  const after =
     deposit === undefined || balance === undefined
       ? []
       : [sum(`Deposit, ${String(depositPercent)} %`, deposit), sum('Left to pay', balance)];
-  return [
-    ...(taxes.length === 0
-      ? []
-      : [sum('Before tax', subtotal), ...taxes.map((tax) => lineRow(tax, currency))]),
-    ...due,
-    sum('Total', total),
-  ];
+  return { foot: [...before, sum('Total', total), ...after], total: before.length };
 }
 
 function windowText({ window, order: { due } }: Quote): string {

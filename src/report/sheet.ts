@@ -13,12 +13,14 @@ export type Block =
   | { readonly kind: 'list'; readonly items: readonly string[] }
   /** A label and what it says. */
   | { readonly kind: 'pairs'; readonly rows: readonly (readonly [label: string, value: string])[] }
-  /** The rows of `foot` are sums: they stand apart, the last one strongest. */
+  /** The rows of `foot` are sums and stand apart; `total` is the strongest of them. */
   | {
       readonly kind: 'table';
       readonly columns: readonly Column[];
       readonly rows: readonly (readonly string[])[];
       readonly foot?: readonly (readonly string[])[];
+      /** Place of the total in `foot`. */
+      readonly total?: number;
     }
   /** To be ticked off. */
   | { readonly kind: 'boxes'; readonly items: readonly string[] }
