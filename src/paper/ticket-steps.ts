@@ -1,6 +1,6 @@
 /** The order of work at the bench, and what is checked before a cinch leaves it. */
 import { styles } from '../stock/styles.ts';
-import { count, dist, len, say, type Phrase } from '../units/phrase.ts';
+import { count, len, say, type Phrase } from '../units/phrase.ts';
 import type { Ticket } from './ticket.ts';
 
 type Drawn = Omit<Ticket, 'steps' | 'checks'>;
@@ -39,9 +39,9 @@ export function checksFor({ lengths, tolerances, bars, sections, profile, barInc
   const [first] = bars;
   const last = profile.at(-1);
   return [
-    say`Finished length ${len(lengths.finished)}, give or take ${dist(tolerances.length)}, outside to outside of the hardware.`,
-    say`Width ${len(first?.width ?? 0)} at the end bars and ${len(last?.width ?? 0)} in the middle, give or take ${dist(tolerances.width)}.`,
-    say`Bars in place, give or take ${dist(tolerances.bar)}: ${count(2 * bars.length - 1)} of them, ${dist(barInches)} together.`,
+    say`Finished length ${len(lengths.finished)}, give or take ${len(tolerances.length)}, outside to outside of the hardware.`,
+    say`Width ${len(first?.width ?? 0)} at the end bars and ${len(last?.width ?? 0)} in the middle, give or take ${len(tolerances.width)}.`,
+    say`Bars in place, give or take ${len(tolerances.bar)}: ${count(2 * bars.length - 1)} of them, ${len(barInches)} together.`,
     say`${count(sections.length)} ${sections.length === 1 ? 'tail' : 'tails'} at each buckle, sewn back and whipped.`,
     say`No strand slack or proud, both buckles square, nothing sharp on the side that lies on the horse.`,
   ];

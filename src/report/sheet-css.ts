@@ -34,20 +34,25 @@ tbody td { border-bottom: 0.5pt solid var(--line); }
 tfoot td { border: 0; } tfoot tr:first-child td { border-top: 0.75pt solid var(--ink); }
 tfoot tr.total td { font-weight: 700; background: var(--sand); border-top: 0.75pt solid var(--ink); border-bottom: 0.75pt solid var(--ink); }
 td.right, th.right { text-align: right; white-space: nowrap; }
+table.half { display: inline-table; vertical-align: top; width: 61%; } table.half + table.half { width: 33%; margin-left: 5%; }
 table.pairs td:first-child { width: 104pt; color: var(--soft); white-space: nowrap; }
-.blanks { display: grid; grid-template-columns: 1fr 1fr; gap: 3pt 22pt; break-inside: avoid; }
+.blanks { display: grid; grid-template-columns: repeat(4, 1fr); gap: 3pt 14pt; break-inside: avoid; }
 .blanks div { border-bottom: 0.75pt solid var(--ink); padding-top: 11pt; color: var(--soft); font-size: 8.5pt; }
 .rules { margin-top: 12pt; padding: 6pt 9pt; background: var(--sand); break-inside: avoid; }
 .cautions { margin-top: 10pt; padding-top: 5pt; border-top: 0.75pt solid var(--line); color: var(--soft); font-size: 8pt; line-height: 1.3; break-inside: avoid; }
-@page { margin: 13mm 15mm; }
+@page { margin: 10mm 15mm 9mm; }
 @media print {
-  html { background: #fff; } body { padding: 0; }
+  html { background: #fff; } body { padding: 0; font-size: 9pt; line-height: 1.22; }
+  th, td { padding-top: 0.8pt; padding-bottom: 0.8pt; } h1 { font-size: 17pt; } h2 { font-size: 10.5pt; margin: 7pt 0 2pt; } ul.boxes li { padding-top: 0.3pt; padding-bottom: 0.3pt; }
+  .rules { margin-top: 9pt; padding: 4pt 8pt; } .cautions { margin-top: 6pt; padding-top: 4pt; font-size: 7.5pt; line-height: 1.2; }
+  ul.boxes li::before { top: 1.6pt; } .blanks div { padding-top: 9pt; } h1 + .shop { line-height: 1.1; }
   .sheet { max-width: none; margin: 0; padding: 0; box-shadow: none; }
   .sheet + .sheet { break-before: page; }
-  .strands { margin: 0 0 12pt; } .strands::before { left: 0; } .strands::after { right: 0; }
+  .strands { height: 13pt; margin: 0 0 9pt; } .strands::before { left: 0; } .strands::after { right: 0; }
 }
 @media screen and (max-width: 460pt) {
   body { padding: 0; } .sheet { padding: 0 12pt 18pt; } .strands { margin: 0 -12pt 12pt; }
   .head { display: block; } .shop { text-align: left; max-width: none; } .blanks { grid-template-columns: 1fr; }
+  table.half, table.half + table.half { width: 100%; margin-left: 0; }
   table.pairs td:first-child { width: 84pt; white-space: normal; } td.right, th.right { white-space: normal; }
 }`;

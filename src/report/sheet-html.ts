@@ -86,16 +86,20 @@ const rowText = (cells: readonly Cell[], { name = 'td', kind = '' } = {}): strin
     kind,
   );
 
-function tableText({ columns, rows, foot = [], total }: Extract<Block, { kind: 'table' }>): string {
+function tableText({ columns, rows, foot = [], total, half }: Extract<Block, { kind: 'table' }>): string {
   const cells = (row: readonly string[]): Cell[] =>
     columns.map(({ align }, i) => ({ cell: row[i] ?? '', align }));
   const sums = foot.map((row, i) => rowText(cells(row), { kind: i === total ? 'total' : '' }));
-  return element('table', [
-    element('thead', rowText(cells(columns.map(({ head }) => head)), { name: 'th' })),
-    element(
-      'tbody',
-      rows.map((row) => rowText(cells(row))),
-    ),
-    sums.length === 0 ? '' : element('tfoot', sums),
-  ]);
+  return element(
+    'table',
+    [
+      element('thead', rowText(cells(columns.map(({ head }) => head)), { name: 'th' })),
+      element(
+        'tbody',
+        rows.map((row) => rowText(cells(row))),
+      ),
+      sums.length === 0 ? '' : element('tfoot', sums),
+    ],
+    half === true ? 'half' : '',
+  );
 }

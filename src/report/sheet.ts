@@ -21,6 +21,8 @@ export type Block =
       readonly foot?: readonly (readonly string[])[];
       /** Place of the total in `foot`. */
       readonly total?: number;
+      /** May stand beside the next table where the page is wide. */
+      readonly half?: true;
     }
   /** To be ticked off. */
   | { readonly kind: 'boxes'; readonly items: readonly string[] }

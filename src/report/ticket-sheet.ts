@@ -62,7 +62,7 @@ function makeBlocks(ticket: Ticket, units: Units): Block[] {
         ['Cinch', `${specName(ticket)}, ${layersText(layers)}`],
         [
           'Finished length',
-          `${size(lengths.finished, units)}, ${flat}; give or take ${fine(tolerances.length, units)}`,
+          `${size(lengths.finished, units)}, ${flat}; give or take ${size(tolerances.length, units)}`,
         ],
         ['Stretch allowed for', `${size(lengths.stretch, units)}: it is in the length already, add nothing`],
         ['Frame setting', `${size(lengths.frame, units)}, outside to outside of the buckles on the frame`],
@@ -107,7 +107,7 @@ function cordBlocks({ sections, pieces, accents, barInches }: Ticket, units: Uni
           ]),
           ...accents.map(({ color, feet }) => [
             `${color ?? 'color not said'}, 2-ply accent`,
-            `${fine(barInches, units)} of bar`,
+            `${size(barInches, units)} of bar`,
             String(feet),
             '',
             '',
@@ -142,6 +142,7 @@ function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {
   return under('Where it sits, from the low edge of the buckle; the other half is its mirror', [
     {
       kind: 'table',
+      half: true,
       columns: [
         { head: 'Bar' },
         { head: 'From', align: 'right' },
@@ -159,6 +160,7 @@ function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {
     },
     {
       kind: 'table',
+      half: true,
       columns: [{ head: 'From the buckle' }, { head: 'Width', align: 'right' }],
       rows: profile.map(({ at, width }) => [
         at === 0 ? 'on its bar' : at === half ? `${size(at, units)}, the middle` : size(at, units),
