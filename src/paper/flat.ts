@@ -18,7 +18,8 @@ export interface Flat {
 
 /** On the horse the cord has given by the stretch allowance; on the bench every distance is shorter by that share. */
 export function flatOf({ style, shape, length, buckle, flareStart }: Candidate): Flat {
-  const half = length / 2 - buckle.frameHeight;
+  // A frame as tall as half the cinch leaves nothing to tie; papers of such a thing still hold numbers.
+  const half = Math.max(0.25, length / 2 - buckle.frameHeight);
   const share = half / shape.top;
   const start = flareStart === undefined ? undefined : flareStart * share;
   const bars = barsOf(style, { half, flareStart: start });

@@ -29,7 +29,7 @@ export function barsOf(style: Style, { half, flareStart }: Half): Bar[] {
 
 const centre = (half: number, length: number): Bar => ({
   kind: 'centre',
-  from: quarter(half - length / 2),
+  from: Math.max(0, quarter(half - length / 2)),
   length,
 });
 
