@@ -34,7 +34,7 @@ function exactHint(text: string): string | undefined {
 
 /** Percent, without the sign: 6.5. */
 export const percent = (about: string, max = 100): Leaf<Exact> =>
-  exactNumber({ about: `${about}, percent`, min: 0, max });
+  exactNumber({ about: `${about} in percent`, min: 0, max });
 
 /** A code of ISO 4217. */
 export function currencyCode(): Leaf<Currency> {

@@ -3,7 +3,7 @@ import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Ask } from '../advice/ask.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Order, Shop } from '../order/types.ts';
-import { sumOf, type Minor } from '../units/money.ts';
+import { sumOf, type Minor, type Rate } from '../units/money.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { billOf } from './bill.ts';
 import { daysAfter } from './calendar.ts';
@@ -55,7 +55,6 @@ export function quoteOf(spec: RankedSpec, advice: Advice, { day, promise }: Writ
   const { order, shop, floor, lengthNeed } = advice.facts;
   const bill = billOf(spec.candidate, order, shop);
   const price = priceOf(bill, order, { shop, day });
-  const byHours = bill.minutes === undefined ? undefined : promiseByHours(bill.minutes, day, shop);
   return {
     order,
     shop,
@@ -67,12 +66,24 @@ export function quoteOf(spec: RankedSpec, advice: Advice, { day, promise }: Writ
     assumptions: advice.assumptions,
     price,
     taken: bill.taken,
-    window: promise ?? byHours,
+    window: promise ?? windowOf(bill.minutes, spec, { day, shop }),
     before: advice.ask.filter(({ beforeCutting }) => beforeCutting),
     measured: lengthNeed.measured,
     cautions: advice.cautions,
     houseRules: shop.houseRules,
   };
+}
+
+/** By bench hours; what must be ordered first comes on a day nobody knows. */
+function windowOf(
+  minutes: Rate | undefined,
+  spec: RankedSpec,
+  { day, shop }: { day: string; shop: Shop },
+): PromiseWindow | undefined {
+  const window = minutes === undefined ? undefined : promiseByHours(minutes, day, shop);
+  const shelf = spec.judgementOf('stock');
+  if (window === undefined || shelf === 'good') return window;
+  return { ...window, basis: `${window.basis}, nor is the wait for what is not on the shelf` };
 }
 
 /** The best two others; where they are of one style, the second gives way to the best of another style near the top. */

@@ -64,29 +64,52 @@ type Table = Extract<Block, { kind: 'table' }>;
 const GAP = 2;
 const INDENT = 2;
 
-/** The first column gives way to the others and wraps; the others are as wide as what is in them. */
-function tableLines({ columns: heads, rows, foot = [] }: Table, page: Page): string[] {
+/** The first column gives way to the others and wraps; where even that is too wide, a row becomes an item. */
+function tableLines(table: Table, page: Page): string[] {
+  const { columns: heads, rows, foot = [] } = table;
   const cells = [heads.map(({ head }) => head), ...rows, ...foot].map((row) => row.map(visible));
   const widths = heads.map((_, i) => Math.max(...cells.map((row) => columns(row[i] ?? ''))));
   const others = widths.slice(1).reduce((sum, width) => sum + width + GAP, 0);
-  const first = Math.max(10, Math.min(widths[0] ?? 0, page.width - INDENT - others));
-  const lineOf = (row: readonly string[]): string[] => {
-    const [start = '', ...more] = wrap(row[0] ?? '', first, { first: 0, rest: 2 });
-    const rest = heads.slice(1).map(({ align }, i) => {
-      const text = row[i + 1] ?? '';
-      const fill = ' '.repeat(Math.max(0, (widths[i + 1] ?? 0) - columns(text)));
-      return ' '.repeat(GAP) + (align === 'right' ? fill + text : text + fill);
-    });
-    return [padRight(start, first) + rest.join(''), ...more].map((line) =>
-      (' '.repeat(INDENT) + line).trimEnd(),
-    );
-  };
+  const room = page.width - INDENT - others;
+  if (room < Math.min(LEAST, widths[0] ?? 0)) return rowItems(table, page);
+  const first = Math.min(widths[0] ?? 0, room);
+  const lineOf = (row: readonly string[]): string[] =>
+    rowLines(row, { heads, widths: [first, ...widths.slice(1)] });
   const [head = [], ...body] = cells.map(lineOf);
-  const rule = `${' '.repeat(INDENT)}${'-'.repeat(Math.min(first + others, page.width - INDENT))}`;
-  const sums = body.slice(rows.length);
+  const rule = `${' '.repeat(INDENT)}${'-'.repeat(first + others)}`;
+  const sums = body.slice(rows.length).flat();
   return [
     ...head.map(page.pen.quiet),
     ...body.slice(0, rows.length).flat(),
-    ...(sums.length === 0 ? [] : [page.pen.quiet(rule), ...sums.flat()]),
+    ...(sums.length === 0 ? [] : [page.pen.quiet(rule), ...sums]),
   ];
+}
+
+/** A first column narrower than this cannot be read. */
+const LEAST = 12;
+
+interface Grid {
+  readonly heads: Table['columns'];
+  readonly widths: readonly number[];
+}
+
+/** One row; its first cell may take several lines. */
+function rowLines(row: readonly string[], { heads, widths: [first = 0, ...others] }: Grid): string[] {
+  const [start = '', ...more] = wrap(row[0] ?? '', first, { first: 0, rest: 2 });
+  const rest = others.map((width, i) => {
+    const text = row[i + 1] ?? '';
+    const fill = ' '.repeat(Math.max(0, width - columns(text)));
+    return ' '.repeat(GAP) + (heads[i + 1]?.align === 'right' ? fill + text : text + fill);
+  });
+  return [padRight(start, first) + rest.join(''), ...more].map((line) =>
+    (' '.repeat(INDENT) + line).trimEnd(),
+  );
+}
+
+/** "Natural body cord, 8-ply: how much 61 ft; at 38.00 a pound; USD 12.20". */
+function rowItems({ columns: heads, rows, foot = [] }: Table, page: Page): string[] {
+  return [...rows, ...foot].flatMap(([name = '', ...cells]) => {
+    const named = cells.flatMap((cell, i) => (cell === '' ? [] : [`${heads[i + 1]?.head ?? ''} ${cell}`]));
+    return item(page, `${name}: ${named.join('; ')}`);
+  });
 }

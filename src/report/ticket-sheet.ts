@@ -49,7 +49,6 @@ const blanks = [
 ];
 
 const size = (value: number, units: Units): string => quantityText({ value, as: 'length' }, units);
-const fine = (value: number, units: Units): string => quantityText({ value, as: 'fine-length' }, units);
 
 function makeBlocks(ticket: Ticket, units: Units): Block[] {
   const { lengths, buckle, dees, options, layers, flare, tolerances } = ticket;
@@ -85,7 +84,7 @@ function flareText({ flare, half }: Ticket, units: Units): string {
 
 function cordBlocks({ sections, pieces, accents, barInches }: Ticket, units: Units): Block[] {
   return [
-    ...under('Cut list, 15 % over is in it', [
+    ...under('Cut list; 15 % over is in the body cord', [
       {
         kind: 'table',
         columns: [

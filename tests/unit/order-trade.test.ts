@@ -154,7 +154,7 @@ describe('how a fault is told', () => {
       '-',
     ],
     [`${bare}holidays: [12/25/2026]\n`, '11:12 holidays[0] | 12/25/2026', 'did you mean "2026-12-25"?'],
-    [`${bare}deposit: 110\n`, '11:10 deposit | 110 | deposit on the total, percent', '-'],
+    [`${bare}deposit: 110\n`, '11:10 deposit | 110 | deposit on the total in percent', '-'],
     [`${bare}labour: {}\n`, '11:1 labour | labour', 'did you mean "labor"?'],
     [`${bare}labor: { rate: 40 }\ncurrency: USD\n`, '11:1 labor.set-up-minutes | - | minutes to set up', '-'],
   ])('%#', (text, start, hint) => {
