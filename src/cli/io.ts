@@ -11,6 +11,8 @@ export interface CliIo {
   /** Width of the terminal; undefined when there is none. */
   readonly columns: number | undefined;
   readonly env: Readonly<Record<string, string | undefined>>;
+  /** Today on this machine's calendar, as 2026-12-18. */
+  readonly today: () => string;
   /** Directory that relative file names start from. */
   readonly cwd: string;
   /** A file's bytes, at most one more than the limit. Throws the system's error. */

@@ -40,6 +40,7 @@ export function thisMachine(): CliIo {
       return isTerminal(STDOUT) ? process.stdout.columns : undefined;
     },
     env: process.env,
+    today,
     cwd: here,
     readFile: (name, limit) => readUpTo(at(name), limit),
     replaceFile: (name, text) => {
@@ -64,6 +65,13 @@ function isTerminal(handle: number): boolean {
   } catch {
     return false; // the stream is closed
   }
+}
+
+/** The day where the shop is, not in Greenwich. */
+function today(): string {
+  const now = new Date();
+  const two = (count: number): string => String(count).padStart(2, '0');
+  return `${String(now.getFullYear())}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 function put(stream: number, text: string): void {

@@ -1,9 +1,12 @@
 /** Options that several commands share, and how their values are read. */
 import { Option } from 'commander';
+import { parseDay } from '../units/days.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { CliFault, didYouMean, printable } from './fault.ts';
 
 const formats = ['table', 'json', 'markdown', 'csv'] as const;
+const paperFormats = ['table', 'markdown', 'json', 'html'] as const;
+export type PaperFormat = (typeof paperFormats)[number];
 const unitNames = ['in', 'cm'] as const;
 
 /** A reader for one of a few words. */
@@ -32,6 +35,22 @@ export const formatOption = (): Option =>
   new Option('--format <name>', `print as ${formats.join(', ')}`)
     .default('table', 'table')
     .argParser(word('--format', formats));
+
+/** --format of what is printed as a paper. */
+export const paperFormatOption = (): Option =>
+  new Option('--format <name>', `print as ${paperFormats.join(', ')}`)
+    .default('table', 'table')
+    .argParser(word('--format', paperFormats));
+
+/** A day of the calendar. */
+export function day(option: string): (text: string) => string {
+  return (text) => {
+    const read = parseDay(text);
+    if (read.ok) return read.day;
+    const hint = didYouMean(read.suggestion) ?? `${read.why.charAt(0).toUpperCase()}${read.why.slice(1)}.`;
+    throw new CliFault(`${option} takes a day such as 2026-12-18, not "${printable(text)}"`, { hint });
+  };
+}
 
 /** --units, inches by default; they change what is printed, never what is read. */
 export const unitsOption = (): Option =>

@@ -3,9 +3,11 @@ import { Command } from 'commander';
 import { addCheck } from './commands/check.ts';
 import { addHelp } from './commands/help.ts';
 import { addNew } from './commands/new.ts';
+import { addQuote } from './commands/quote.ts';
 import { addRules } from './commands/rules.ts';
 import { addSchema } from './commands/schema.ts';
 import { addSize } from './commands/size.ts';
+import { addTicket } from './commands/ticket.ts';
 import type { ExitCode } from './fault.ts';
 import type { CliIo } from './io.ts';
 import { colorFor, widthFor } from './screen.ts';
@@ -17,9 +19,18 @@ export interface Session {
   code: ExitCode;
 }
 
-const adders = [addSize, addCheck, addRules, addNew, addSchema, addHelp];
+const adders = [addSize, addCheck, addQuote, addTicket, addRules, addNew, addSchema, addHelp];
 
-export const commandNames: readonly string[] = ['size', 'check', 'rules', 'new', 'schema', 'help'];
+export const commandNames: readonly string[] = [
+  'size',
+  'check',
+  'quote',
+  'ticket',
+  'rules',
+  'new',
+  'schema',
+  'help',
+];
 
 const after = `
 Exit codes:
@@ -33,6 +44,8 @@ Examples:
   cinchwright new order.yaml          start an order
   cinchwright size order.yaml         which cinch, and why
   cinchwright check order.yaml        judge the cinch in use or asked for
+  cinchwright quote order.yaml        what it costs, and when it can be ready
+  cinchwright ticket order.yaml       the paper for the bench
   cinchwright size --help             everything "size" can do`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */

@@ -38,6 +38,7 @@ saddle:
 #wants: { style: straight, strands: 19, buckle: plain 3 1/2, length: 32 in }
 
 #colors: { body: [natural], accent: [rust] }
+#options: [] # names of options in the shop file
 #notes: anything else
 `;
 

@@ -14,21 +14,23 @@ type Path = readonly PropertyKey[];
 export interface Checker<T> {
   schema: z.ZodMiniType<T>;
   places: readonly KeyPlace[];
+  /** What to write instead of keys that nearness would explain wrongly, by path without list places. */
+  instead?: Readonly<Record<string, string>>;
 }
 
 /** Prepares a schema for checking. */
-export function checker<T>(schema: z.ZodMiniType<T>): Checker<T> {
-  return { schema, places: keyPlaces(schema) };
+export function checker<T>(schema: z.ZodMiniType<T>, instead: Checker<T>['instead'] = {}): Checker<T> {
+  return { schema, instead, places: keyPlaces(schema) };
 }
 
 /** The value of a document, if the schema takes it, and the problems: those of the YAML and those of the schema together. */
-export function check<T>(loaded: Loaded, { schema, places }: Checker<T>): { value?: T; problems: Problem[] } {
+export function check<T>(loaded: Loaded, checker: Checker<T>): { value?: T; problems: Problem[] } {
   if (loaded.tree === undefined) return { problems: loaded.problems };
-  const result = schema.safeParse(loaded.tree);
+  const result = checker.schema.safeParse(loaded.tree);
   if (result.success) return { value: result.data, problems: loaded.problems };
   const own = result.error.issues
     .flatMap((issue) => flatten(issue, []))
-    .flatMap((issue) => problemsOf(loaded, issue, places))
+    .flatMap((issue) => problemsOf(loaded, issue, checker))
     .filter((problem) => !isSettled(loaded.settled, problem.path));
   return { problems: [...loaded.problems, ...own] };
 }
@@ -54,9 +56,11 @@ function flatten(issue: Issue, base: Path): Issue[] {
   return [{ code: 'custom', input: issue.input, message: issue.message, path }];
 }
 
-function problemsOf(loaded: Loaded, issue: Issue, places: readonly KeyPlace[]): Problem[] {
+type Keys = Pick<Checker<unknown>, 'places' | 'instead'>;
+
+function problemsOf(loaded: Loaded, issue: Issue, keys: Keys): Problem[] {
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.slice(0, mostProblems).map((key) => unknownKey(loaded, [...issue.path, key], places));
+    return issue.keys.slice(0, mostProblems).map((key) => unknownKey(loaded, [...issue.path, key], keys));
   }
   const tree = treeAt(loaded.tree, issue.path);
   const found = describe(tree);
@@ -72,7 +76,7 @@ function blockHint(issue: Issue, tree: Tree | undefined): string | undefined {
   return wantsBlock && typeof tree === 'string' ? noSpaceHint(tree) : undefined;
 }
 
-function unknownKey(loaded: Loaded, path: Path, places: readonly KeyPlace[]): Problem {
+function unknownKey(loaded: Loaded, path: Path, { places, instead = {} }: Keys): Problem {
   const key = String(path.at(-1));
   const parent = path
     .slice(0, -1)
@@ -86,7 +90,7 @@ function unknownKey(loaded: Loaded, path: Path, places: readonly KeyPlace[]): Pr
     path: pathText(path),
     found: shown(key),
     expected,
-    hint: keyHint(key, { parent, allowed, places }),
+    hint: instead[parent === '' ? key : `${parent}.${key}`] ?? keyHint(key, { parent, allowed, places }),
   };
   return loaded.locate(fault, path, 'key');
 }

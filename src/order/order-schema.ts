@@ -99,6 +99,7 @@ export const orderSchema = block('an order', {
       accent: maybe(listOf('colors of the accent cord', color)),
     }),
   ),
+  options: maybe(listOf('options', freeText('name of an option in the shop file'))),
   notes: maybe(freeText('notes', 2000)),
 });
 

@@ -2,14 +2,19 @@
 import { defaultModel } from '../sources/numbers.ts';
 import { check, checker, inOrder } from './check.ts';
 import { load } from './load.ts';
+import { stockOf } from './shop-stock.ts';
 import { acrossShop } from './shop-plausible.ts';
 import { modelKeys, shopSchema, type WrittenShop } from './shop-schema.ts';
+import { tradeOf } from './trade-of.ts';
 import type { Problem } from './problem.ts';
 import type { Shop } from './types.ts';
 
 export type ShopRead = { ok: true; shop: Shop } | { ok: false; problems: Problem[] };
 
-const shops = checker(shopSchema);
+const shops = checker(shopSchema, {
+  'cord.feet-on-hand': 'feet are added up from the put-ups: write put-ups: [{ feet: 300, count: 2 }]',
+  'cord.price': 'write price-a-foot, or price-a-pound with feet-a-pound',
+});
 
 /** Text of a shop file -> the shop, or all problems of the file. Exactly one document. Never throws. */
 export function readShop(text: string, file: string): ShopRead {
@@ -37,23 +42,8 @@ function toShop(written: WrittenShop): Shop {
     name: written.shop,
     strands: written.strands,
     lengths: written.lengths,
-    buckles: written.buckles.map((buckle) => ({
-      id: buckle.id,
-      barWidth: buckle.bar,
-      frameWidth: buckle['frame-width'],
-      frameHeight: buckle['frame-height'],
-      ...(buckle.single === undefined ? {} : { single: buckle.single }),
-      ...(buckle.double === undefined ? {} : { double: buckle.double }),
-      special: buckle.special ?? false,
-      onHand: buckle['on-hand'],
-      orderable: buckle.orderable,
-    })),
-    cords: written.cord.map((cord) => ({
-      color: cord.color,
-      ply: cord.ply,
-      feetOnHand: cord['feet-on-hand'],
-      orderable: cord.orderable,
-    })),
+    ...stockOf(written),
+    ...tradeOf(written),
     model: { ...defaultModel, ...own },
     overridden,
   };

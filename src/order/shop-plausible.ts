@@ -1,12 +1,10 @@
 /** What a shop file says twice or in the wrong order: ranges upside down, names used twice, limits that cross. */
 import { defaultModel, modelNumbers, type ModelKey } from '../sources/numbers.ts';
-import { parseLength } from '../units/length.ts';
-import { parseNumber, toNumber } from '../units/number.ts';
 import type { Loaded } from './load.ts';
 import { pathText, type Problem } from './problem.ts';
+import { countAt, empty, numberAt, places, textAt, usedTwice, type Path } from './shop-tree.ts';
+import { acrossTrade } from './trade-plausible.ts';
 import { treeAt } from './tree.ts';
-
-type Path = readonly PropertyKey[];
 
 /** Model numbers that must not fall along each line; a default counts where the shop sets nothing. */
 const rising: readonly (readonly ModelKey[])[] = [
@@ -27,8 +25,8 @@ export function acrossShop(loaded: Loaded): Problem[] {
   return [
     ...upsideDown(loaded, ['strands']),
     ...upsideDown(loaded, ['lengths']),
-    ...empty(loaded, { key: 'buckles', count: buckles }),
-    ...empty(loaded, { key: 'cord', count: cords }),
+    ...empty(loaded, ['buckles']),
+    ...empty(loaded, ['cord']),
     ...places(buckles).flatMap((index) => buckleFaults(loaded, index)),
     ...usedTwice(
       loaded,
@@ -41,21 +39,9 @@ export function acrossShop(loaded: Loaded): Problem[] {
         ['cord', index, 'ply'],
       ]),
     ),
+    ...acrossTrade(loaded),
     ...rising.flatMap((keys) => falling(loaded, keys)),
   ];
-}
-
-function countAt(loaded: Loaded, key: string): number | undefined {
-  const tree = treeAt(loaded.tree, [key]);
-  return Array.isArray(tree) ? tree.length : undefined;
-}
-
-const places = (count = 0): number[] => Array.from({ length: count }, (_, index) => index);
-
-function empty(loaded: Loaded, { key, count }: { key: string; count: number | undefined }): Problem[] {
-  return count === 0
-    ? [loaded.locate({ path: key, found: 'an empty list', expected: 'at least one entry' }, [key])]
-    : [];
 }
 
 function upsideDown(loaded: Loaded, path: Path): Problem[] {
@@ -94,24 +80,6 @@ function frameFaults(loaded: Loaded, path: Path): Problem[] {
   ];
 }
 
-/** Each entry is known by one or more texts; the same texts twice are a fault of the later entry. */
-function usedTwice(loaded: Loaded, entries: readonly (readonly Path[])[]): Problem[] {
-  const first = new Map<string, Path>();
-  return entries.flatMap((paths) => {
-    const [path] = paths;
-    const texts = paths.map((each) => textAt(loaded, each));
-    if (path === undefined || texts.includes(undefined)) return [];
-    const earlier = first.get(texts.join('\n'));
-    if (earlier === undefined) {
-      first.set(texts.join('\n'), path);
-      return [];
-    }
-    const { line } = loaded.locate({ path: '', expected: '' }, earlier);
-    const expected = `each ${String(path.at(-1))} once; this one is on line ${String(line)} already`;
-    return [loaded.locate({ path: pathText(path), found: texts[0], expected }, path)];
-  });
-}
-
 function falling(loaded: Loaded, keys: readonly ModelKey[]): Problem[] {
   return keys.slice(1).flatMap((high, index) => {
     const low = keys[index] ?? high;
@@ -136,19 +104,4 @@ const plain = (key: ModelKey, value: number): string =>
 function modelAt(loaded: Loaded, key: ModelKey): number | undefined {
   const path = ['model', key];
   return treeAt(loaded.tree, path) === undefined ? defaultModel[key] : numberAt(loaded, path);
-}
-
-function textAt(loaded: Loaded, path: Path): string | undefined {
-  const tree = treeAt(loaded.tree, path);
-  return typeof tree === 'string' && tree !== '' ? tree : undefined;
-}
-
-/** A length in inches, or a plain number. */
-function numberAt(loaded: Loaded, path: Path): number | undefined {
-  const text = textAt(loaded, path);
-  if (text === undefined) return undefined;
-  const length = parseLength(text);
-  if (length.ok) return length.inches;
-  const number = /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
-  return number?.ok === true ? toNumber(number.exact) : undefined;
 }

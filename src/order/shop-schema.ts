@@ -4,7 +4,6 @@ import { modelNumbers, type ModelKey } from '../sources/numbers.ts';
 import {
   block,
   freeText,
-  jsonOf,
   leaf,
   plainNumber,
   strandCount,
@@ -14,6 +13,7 @@ import {
 } from './leaves.ts';
 import { measure, ranges, type LengthRange } from './measure.ts';
 import { parseNumber, toNumber } from '../units/number.ts';
+import { cordShape, hardwareShape, list, tradeShape } from './trade-schema.ts';
 
 const maybe = z.optional;
 
@@ -25,12 +25,6 @@ const step: LengthRange = { about: 'step of lengths', min: 0.25, max: 4, example
 const strandRange = (about: string) =>
   block(about, { min: strandCount('fewest strands'), max: strandCount('most strands') });
 
-function list<T extends z.ZodMiniType>(about: string, entry: T) {
-  const schema = z.array(entry, `${about}, as a list`);
-  jsonOf.set(schema, { description: about });
-  return schema;
-}
-
 const buckle = block('a buckle', {
   id: freeText('name of the buckle, unique in the shop'),
   bar: measure(bar),
@@ -39,15 +33,13 @@ const buckle = block('a buckle', {
   single: maybe(strandRange('strands it takes in a single layer')),
   double: maybe(strandRange('strands it takes in a double layer')),
   special: maybe(trueFalse('whether it is made for cinches of 7 in and over')),
-  'on-hand': wholeNumber({ min: 0, max: 9999, about: 'how many buckles are on hand' }),
-  orderable: trueFalse('whether more can be ordered'),
+  ...hardwareShape,
 });
 
 const cord = block('a cord', {
   color: freeText('color of the cord'),
   ply: wholeNumber({ min: 1, max: 24, about: 'plies, 8 for body cord, 2 for accent cord' }),
-  'feet-on-hand': plainNumber({ min: 0, max: 999_999, about: 'feet of cord on hand' }),
-  orderable: trueFalse('whether more can be ordered'),
+  ...cordShape,
 });
 
 /** Leaf for one model number: lengths with their unit, forces in lbf, the rest plain. */
@@ -91,6 +83,7 @@ export const shopSchema = block('a shop', {
   }),
   buckles: list('buckles', buckle),
   cord: list('cord', cord),
+  ...tradeShape,
   model: maybe(model),
 });
 

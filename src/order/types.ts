@@ -1,6 +1,8 @@
 /** What stands behind the door: a checked order and a checked shop file. Lengths are inches. */
 import type { Inches } from '../units/length.ts';
 import type { Model } from '../sources/numbers.ts';
+import type { Minor } from '../units/money.ts';
+import type { CordPrice, PutUps, Trade } from './trade-types.ts';
 
 export type Style = 'straight' | 'high-flare' | 'low-flare';
 export type RiggingStyle = 'ring' | 'flat-plate' | 'in-skirt' | 'dropped';
@@ -62,6 +64,8 @@ export interface Order {
   current?: (CinchAsked & { age?: number | undefined }) | undefined;
   wants?: CinchAsked | undefined;
   colors?: { body?: readonly string[] | undefined; accent?: readonly string[] | undefined } | undefined;
+  /** Names of the shop's options. */
+  options?: readonly string[] | undefined;
   notes?: string | undefined;
 }
 
@@ -80,19 +84,25 @@ export interface Buckle {
   double?: StrandRange | undefined;
   /** Made for cinches of 7 in and over. */
   special: boolean;
+  metal?: string | undefined;
   onHand: number;
   orderable: boolean;
+  /** Of one; undefined when the shop does not say. */
+  price?: Minor | undefined;
 }
 
 export interface Cord {
   color: string;
   /** 8 for body cord, 2 for accent cord. */
   ply: number;
+  putUps: readonly PutUps[];
+  /** All put-ups and remnants together, added up at the door. */
   feetOnHand: number;
   orderable: boolean;
+  price?: CordPrice | undefined;
 }
 
-export interface Shop {
+export interface Shop extends Trade {
   name: string;
   strands: StrandRange;
   lengths: { min: Inches; max: Inches; step: Inches };

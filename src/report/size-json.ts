@@ -12,7 +12,7 @@ import { becauseOnly } from './about-specs.ts';
 import { impossibleText, refusedText } from './about-rest.ts';
 import { jsonText, rounded } from './json.ts';
 import { phraseText } from './text.ts';
-import type { CheckResult, SizeResult } from './types.ts';
+import type { SizeResult } from './types.ts';
 
 export const sizeSchema = 'cinchwright/size/1';
 
@@ -41,7 +41,7 @@ export function sizeValue(result: SizeResult): Record<string, unknown> {
 }
 
 /** A failed order: which, from where, and every problem. */
-export function failedValue({ order, file, problems }: (SizeResult | CheckResult) & { ok: false }): {
+export function failedValue({ order, file, problems }: SizeResult & { ok: false }): {
   order: string | null;
   file: string;
   error: { problems: Problem[] };

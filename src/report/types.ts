@@ -36,6 +36,23 @@ export type CheckResult =
       readonly problems: readonly Problem[];
     };
 
+/** A paper of an order, or why there is none, or the problems that kept the order from being read. */
+export type PaperResult<P> =
+  | {
+      readonly ok: true;
+      readonly file: string;
+      readonly order: string;
+      readonly paper: P | undefined;
+      /** Why there is none; undefined when there is one. */
+      readonly none: string | undefined;
+    }
+  | {
+      readonly ok: false;
+      readonly file: string;
+      readonly order?: string | undefined;
+      readonly problems: readonly Problem[];
+    };
+
 export type Format = 'table' | 'json' | 'csv' | 'markdown';
 
 export interface ReportOptions {

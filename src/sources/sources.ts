@@ -252,6 +252,8 @@ const entries = {
   'sas-or': table('seen', 'A SAS/OR page with the same cutting stock example'),
   'moore-1968': paper('memory', 'Moore: sequencing jobs so that the fewest are late', { year: 1968 }),
   'rfc-4180': standard('memory', 'RFC 4180: comma-separated values', { year: 2005 }),
+  'iso-4217': standard('memory', 'ISO 4217: codes of currencies and the decimals of their minor units'),
+  'owasp-html': practice('memory', 'OWASP: the five signs to escape in HTML against cross-site scripting'),
   'owasp-csv': practice('seen', 'OWASP: starts of a cell that a spreadsheet would run as a formula'),
 } as const satisfies Record<string, Source>;
 

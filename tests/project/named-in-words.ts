@@ -21,6 +21,9 @@ export const namedInWords: Readonly<Record<string, readonly [file: string, words
   wgs84: ['tests/truth/geometry-ellipse.test.ts', 'WGS'],
   'nist-sp811': ['tests/truth/units.test.ts', 'SP 811'],
   'rfc-4180': ['src/report/csv.ts', 'RFC 4180'],
+  'bench-price': ['tests/truth/money.test.ts', 'bench price of a trade association'],
+  'iso-4217': ['src/units/currency.ts', 'ISO 4217'],
+  'owasp-html': ['src/report/html.ts', 'OWASP'],
   'owasp-csv': ['src/report/csv.ts', 'OWASP'],
 };
 
@@ -29,7 +32,6 @@ export const keptFor: Readonly<Record<string, string>> = {
   'freitag-2021': 'measuring in photographs',
   pinhole: 'measuring in photographs',
   'mohair-data': 'weight and give of cord',
-  'bench-price': 'quotes',
   'paper-mill': 'cutting cord from hanks',
   'moore-1968': 'the order of work at the bench',
 };

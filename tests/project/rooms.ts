@@ -49,10 +49,15 @@ export const rooms: Readonly<Record<string, Room>> = {
     uses: ['units', 'sources', 'geometry', 'facts', 'stock', 'fit', 'rules'],
     types: ['order'],
   },
+  paper: {
+    why: 'Papers are made of finished advice: a quote, a ticket. They read no clock and print nothing.',
+    uses: ['units', 'sources', 'stock'],
+    types: ['order', 'facts', 'fit', 'advice'],
+  },
   report: {
     why: 'Printers read a finished result and compute nothing.',
     uses: ['units', 'sources', 'stock'],
-    types: ['order', 'facts', 'fit', 'rules', 'advice'],
+    types: ['order', 'facts', 'fit', 'rules', 'advice', 'paper'],
     packages: ['chalk', 'cli-table3'],
     // What few readers want is put together when a printer asks for it.
     calls: { 'facts/facts.ts': ['workingOf'], 'advice/refused.ts': ['refusedRuns'] },
@@ -74,6 +79,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       'fit',
       'rules',
       'advice',
+      'paper',
       'report',
       'index',
     ],

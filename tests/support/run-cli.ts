@@ -50,6 +50,7 @@ function machineOf({ stdin, env = {}, cwd = repo, columns }: Machine): Omit<CliI
     columns,
     env,
     cwd,
+    today: () => '2026-11-20',
     readFile: (name, limit) => readUpTo(at(name), limit),
     replaceFile: (name, text) => {
       replaceFile(at(name), text);

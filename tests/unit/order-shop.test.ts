@@ -28,8 +28,8 @@ buckles:
   - { id: a, bar: 3 in, frame-width: 4 in, frame-height: 2 in, single: { min: 11, max: 17 }, on-hand: 3, orderable: true }
   - { id: b, bar: 4 in, frame-width: 5 in, frame-height: 2 in, double: { min: 21, max: 27 }, on-hand: 0, orderable: false }
 cord:
-  - { color: natural, ply: 8, feet-on-hand: 100, orderable: true }
-  - { color: natural, ply: 2, feet-on-hand: 62.5, orderable: true }
+  - { color: natural, ply: 8, put-ups: [{ feet: 100, count: 1 }], orderable: true }
+  - { color: natural, ply: 2, put-ups: [{ lot: a, feet: 100, count: 0, opened: [62.5] }], orderable: true }
 `;
 
 describe('the shop that ships', () => {
@@ -99,7 +99,7 @@ describe('how a fault is told', () => {
   test.each([
     ['', '1:1  | - | a shop: there is nothing in this file', '-'],
     [`${small}---\nshop: b\n`, '11:1  | - | one shop in a file', '-'],
-    [`${small}prices: {}\n`, '10:1 prices | prices | a key at the top: shop, strands', '-'],
+    [`${small}prices: {}\n`, '10:1 prices | prices | a key at the top: shop, strands', 'buckles.price'],
     [
       small.replace('min: 11, max: 31', 'min: 12, max: 31'),
       '2:17 strands.min | 12 | fewest strands, an odd',
@@ -130,8 +130,12 @@ describe('how a fault is told', () => {
     [small.replace(' double: { min: 21, max: 27 },', ''), '6:5 buckles[1] | - | single or double', '-'],
     [small.replace('on-hand: 3', 'onhand: 3'), '5:5 buckles[0].on-hand | - | how many buckles', '-'],
     [small.replace('ply: 2', 'ply: 8'), '9:14 cord[1].color | natural | each color once', '-'],
-    [small.replace('62.5', '62,5'), '9:45 cord[1].feet-on-hand | 62,5 | one value', 'decimals take a point'],
-    [small.replace('62.5', '-1'), '9:45 cord[1].feet-on-hand | -1', '-'],
+    [
+      small.replace('lot: a, feet: 100', 'lot: a, feet: 62,5'),
+      '9:57 cord[1].put-ups[0].feet | 62,5 | one value',
+      'decimals take a point',
+    ],
+    [small.replace('62.5', '-1'), '9:81 cord[1].put-ups[0].opened[0] | -1', '-'],
     [
       `${small}model:\n  required-clearence: 1 in`,
       '11:3 model.required-clearence',

@@ -46,8 +46,8 @@ describe('stock', () => {
     const shop = {
       ...defaultShop,
       cords: [
-        { color: 'natural', ply: 8, feetOnHand: 500, orderable: true },
-        { color: 'sage', ply: 2, feetOnHand: 0, orderable: false },
+        { color: 'natural', ply: 8, putUps: [], feetOnHand: 500, orderable: true },
+        { color: 'sage', ply: 2, putUps: [], feetOnHand: 0, orderable: false },
       ],
     };
     const advice = sizeOrder(orderOf({ colors: { body: ['natural'], accent: ['sage'] } }), shop);

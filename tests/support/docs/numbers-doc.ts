@@ -1,4 +1,5 @@
 /** docs/numbers.md: every number of the model with its unit, range, meaning and basis. */
+import { benchNumbers, type BenchNumber } from '../../../src/sources/bench-numbers.ts';
 import { document, escaped, table } from '../../../src/report/markdown.ts';
 import { modelNumbers, type ModelNumber, type NumberUnit } from '../../../src/sources/numbers.ts';
 
@@ -26,6 +27,18 @@ export const numbersDoc = (): string =>
         `${min} to ${max}`,
         escaped(about),
         basis.kind === 'published' ? `published: \`${basis.source}\`` : basis.kind,
+      ]),
+    ),
+    '## Numbers of the bench',
+    'What tickets and quotes go by beside the model: where bars sit, what cord takes, how near is near enough. The shop file does not override these.',
+    table(
+      ['Number', 'Value', 'Unit', 'What it is', 'Basis'],
+      Object.entries<BenchNumber>(benchNumbers).map(([key, { value, unit, about, basis }]) => [
+        `\`${key}\``,
+        String(value),
+        unit,
+        escaped(about),
+        basis.source === 'engineering-choice' ? basis.kind : `derived: \`${basis.source}\``,
       ]),
     ),
   ]);

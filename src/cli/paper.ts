@@ -1,0 +1,173 @@
+/** What the commands that print papers share: which orders, which spec, which day, and where the papers go. */
+import { Option, type Command } from 'commander';
+import type { Advice, RankedSpec } from '../advice/advice.ts';
+import type { Style } from '../order/types.ts';
+import type { Sheet } from '../report/sheet.ts';
+import type { PaperResult } from '../report/types.ts';
+import { askedStrands, styleNames } from './asked.ts';
+import { emit, guardInputs } from './emit.ts';
+import { CliFault, exit, printable, type ExitCode } from './fault.ts';
+import { failed, namesOf, readEntries, type Entry } from './input.ts';
+import type { CliIo } from './io.ts';
+import {
+  day,
+  outOption,
+  paperFormatOption,
+  shopOption,
+  unitsOption,
+  whole,
+  word,
+  type PaperFormat,
+} from './options.ts';
+import { tellFaults } from './problems.ts';
+import type { Session } from './program.ts';
+import { colorFor, reportOptions } from './screen.ts';
+import { shopOf } from './shop.ts';
+
+export interface PaperOptions {
+  spec?: number;
+  style?: Style;
+  strands?: number;
+  date?: string;
+  format: PaperFormat;
+  units: 'in' | 'cm';
+  shop?: string;
+  out?: string;
+  color: boolean;
+}
+
+/** One kind of paper: how it is named, made and printed. */
+export interface PaperKind<P> {
+  readonly name: string;
+  readonly summary: string;
+  readonly description: string;
+  readonly help: string;
+  readonly make: () => Promise<(spec: RankedSpec, advice: Advice, day: string) => P>;
+  readonly sheet: () => Promise<(paper: P, units: 'in' | 'cm') => Sheet>;
+  readonly json: () => Promise<(results: readonly PaperResult<P>[]) => string>;
+}
+
+/** Adds a command that prints papers of one kind. */
+export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Session): void {
+  program
+    .command(kind.name)
+    .summary(kind.summary)
+    .description(kind.description)
+    .argument('[files...]', 'order files')
+    .addOption(
+      new Option('--spec <rank>', 'take the spec of this rank (default: the first)').argParser(
+        whole('--spec', 1, 999),
+      ),
+    )
+    .addOption(
+      new Option('--style <name>', `take the best of this style: ${styleNames.join(', ')}`).argParser(
+        word('--style', styleNames),
+      ),
+    )
+    .addOption(new Option('--strands <n>', 'take the best of so many strands').argParser(askedStrands))
+    .addOption(
+      new Option('--date <day>', 'day it is written, such as 2026-12-18 (default: today)').argParser(
+        day('--date'),
+      ),
+    )
+    .addOption(paperFormatOption())
+    .addOption(unitsOption())
+    .addOption(shopOption())
+    .addOption(outOption())
+    .addHelpText('after', kind.help)
+    .action(async (files: string[], _: unknown, command: Command) => {
+      session.code = await printPapers(kind, files, { options: command.optsWithGlobals(), io: session.io });
+    });
+}
+
+interface Run {
+  readonly options: PaperOptions;
+  readonly io: CliIo;
+}
+
+async function printPapers<P>(
+  kind: PaperKind<P>,
+  files: readonly string[],
+  { options, io }: Run,
+): Promise<ExitCode> {
+  if (options.spec !== undefined && (options.style !== undefined || options.strands !== undefined)) {
+    throw new CliFault('--spec names one spec already: leave out --style and --strands');
+  }
+  const names = namesOf(files, io, kind.name);
+  guardInputs(options.out, [...names, options.shop], io);
+  const errorColor = colorFor(io, options.color, 'stderr');
+  const shop = await shopOf(options.shop, io, errorColor);
+  const entries = await readEntries(names, io);
+  const { sizeOrder } = await import('../index.ts');
+  const make = await kind.make();
+  const written = options.date ?? io.today();
+  const results = entries.map((entry): PaperResult<P> => {
+    if (!entry.ok) return failed(entry);
+    const advice = sizeOrder(entry.order, shop);
+    const { spec, none } = chosen(advice, options);
+    const paper = spec === undefined ? undefined : make(spec, advice, written);
+    return { ok: true, file: entry.file, order: entry.order.order, paper, none };
+  });
+  await printResults(kind, results, { options, io });
+  return codeOf(entries, results, { io, errorColor });
+}
+
+async function printResults<P>(
+  kind: PaperKind<P>,
+  results: readonly PaperResult<P>[],
+  { options, io }: Run,
+): Promise<void> {
+  if (options.format === 'json') {
+    emit((await kind.json())(results), options.out, io);
+    return;
+  }
+  const sheetOf = await kind.sheet();
+  const sheets = results.flatMap((result) =>
+    result.ok && result.paper !== undefined ? [sheetOf(result.paper, options.units)] : [],
+  );
+  // Without a single paper the messages say all there is to say.
+  if (sheets.length > 0) emit(await printers[options.format](sheets, { options, io }), options.out, io);
+}
+
+type SheetFormat = Exclude<PaperFormat, 'json'>;
+
+const printers: Record<SheetFormat, (sheets: readonly Sheet[], run: Run) => Promise<string>> = {
+  table: async (sheets, { options, io }) =>
+    (await import('../report/sheet-screen.ts')).sheetsScreen(sheets, reportOptions(options, io)),
+  markdown: async (sheets) => (await import('../report/sheet-markdown.ts')).sheetsMarkdown(sheets),
+  html: async (sheets) => (await import('../report/sheet-html.ts')).sheetsHtml(sheets),
+};
+
+/** Tells what could not be read and what could not be written. */
+async function codeOf<P>(
+  entries: readonly Entry[],
+  results: readonly PaperResult<P>[],
+  { io, errorColor }: { io: CliIo; errorColor: boolean },
+): Promise<ExitCode> {
+  const told = await tellFaults(entries, io, errorColor);
+  const without = results.flatMap((result) => (result.ok && result.none !== undefined ? [result] : []));
+  for (const { order, none = '' } of without) io.stderr(`cinchwright: order ${printable(order)}: ${none}\n`);
+  if (told !== exit.good) return told;
+  return without.length > 0 ? exit.noSpec : exit.good;
+}
+
+/** The spec asked for among those that pass, or why there is none. */
+function chosen(
+  { specs }: Advice,
+  { spec: rank, style, strands }: PaperOptions,
+): { spec?: RankedSpec; none: string | undefined } {
+  if (specs.length === 0) return { none: 'nothing the shop can tie passes for this pair; see size' };
+  if (rank !== undefined) {
+    const spec = specs[rank - 1];
+    return spec === undefined
+      ? { none: `there is no spec of rank ${String(rank)}: ${String(specs.length)} pass` }
+      : { spec, none: undefined };
+  }
+  const spec = specs.find(
+    ({ candidate: c }) => c.style === (style ?? c.style) && c.strands === (strands ?? c.strands),
+  );
+  const asked = [style, strands === undefined ? undefined : `${String(strands)} strands`];
+  return spec === undefined
+    ? { none: `no ${asked.filter((part) => part !== undefined).join(', ')} passes for this pair; see check` }
+    : { spec, none: undefined };
+}

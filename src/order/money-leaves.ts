@@ -1,0 +1,52 @@
+/** Leaves for prices and rates: written decimals that stay exact until a line is printed. */
+import { currencyCodes, currencyOf, type Currency } from '../units/currency.ts';
+import { readAmount } from '../units/money.ts';
+import { parseNumber, toNumber, type Exact } from '../units/number.ts';
+import { nearestWord } from '../units/nearest.ts';
+import { didYouMean, leaf, reasonHint, type Leaf, type NumberRange } from './leaves.ts';
+
+/** An amount as it was written; how many decimals it may have is known only with the currency: see trade-plausible.ts. */
+export function amount(about: string): Leaf<string> {
+  const json = { type: ['number', 'string'], pattern: String.raw`^\d{1,7}(\.\d{1,4})?$`, minimum: 0 };
+  const expected = `${about}, an amount such as 12.50`;
+  return leaf({ expected, json: { ...json, description: about } }, (text) => {
+    const read = readAmount(text);
+    return read.ok ? { ok: true, value: text } : { ok: false, hint: reasonHint(read) };
+  });
+}
+
+/** A plain number that stays a fraction. */
+export function exactNumber({ min, max, about }: NumberRange): Leaf<Exact> {
+  const expected = `${about}, a number from ${String(min)} to ${String(max)}`;
+  const json = { type: 'number', minimum: min, maximum: max, description: about };
+  return leaf({ expected, json }, (text) => {
+    const read = /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
+    const value = read?.ok === true ? toNumber(read.exact) : NaN;
+    if (read?.ok === true && value >= min && value <= max) return { ok: true, value: read.exact };
+    return { ok: false, hint: exactHint(text) };
+  });
+}
+
+function exactHint(text: string): string | undefined {
+  const comma = /^\d+,\d+$/.test(text) ? text.replace(',', '.') : undefined;
+  return didYouMean(comma ?? /^([\d.]+) ?(?:%|percent|min|h|hours|ft)$/.exec(text)?.[1]);
+}
+
+/** Percent, without the sign: 6.5. */
+export const percent = (about: string, max = 100): Leaf<Exact> =>
+  exactNumber({ about: `${about} in percent`, min: 0, max });
+
+/** A code of ISO 4217. */
+export function currencyCode(): Leaf<Currency> {
+  const about = 'currency of all prices';
+  const json = { type: 'string', enum: [...currencyCodes], description: about };
+  return leaf({ expected: `${about}, a code of ISO 4217 such as USD or EUR`, json }, (text) => {
+    const value = currencyOf(text);
+    if (value !== undefined) return { ok: true, value };
+    const signs: Readonly<Record<string, string>> = { $: 'USD', '€': 'EUR', '£': 'GBP', '¥': 'JPY' };
+    return {
+      ok: false,
+      hint: didYouMean(signs[text] ?? nearestWord(text, currencyCodes)),
+    };
+  });
+}

@@ -1,0 +1,66 @@
+/** Buckles and cord of a shop file, from keys as written to the names inside the program. */
+import { minorOf, type Minor } from '../units/money.ts';
+import type { WrittenShop } from './shop-schema.ts';
+import type { CordPrice, PutUps } from './trade-types.ts';
+import type { Buckle, Cord, Shop } from './types.ts';
+
+/** Both lists of the shelf. */
+export const stockOf = (written: WrittenShop): Pick<Shop, 'buckles' | 'cords'> => ({
+  buckles: written.buckles.map((buckle) => buckleOf(buckle, written)),
+  cords: written.cord.map((cord) => cordOf(cord, written)),
+});
+
+/** A written amount in minor units; undefined when nothing was written. */
+export const priceOf = (
+  text: string | undefined,
+  { currency }: Pick<WrittenShop, 'currency'>,
+): Minor | undefined => (text === undefined || currency === undefined ? undefined : minorOf(text, currency));
+
+/** The key with its value, or nothing at all when there is no value: shops are compared and printed whole. */
+export const kept = <K extends string, V>(key: K, value: V | undefined): Partial<Record<K, V>> =>
+  value === undefined ? {} : ({ [key]: value } as Record<K, V>);
+
+function buckleOf(buckle: WrittenShop['buckles'][number], written: WrittenShop): Buckle {
+  return {
+    id: buckle.id,
+    barWidth: buckle.bar,
+    frameWidth: buckle['frame-width'],
+    frameHeight: buckle['frame-height'],
+    ...kept('single', buckle.single),
+    ...kept('double', buckle.double),
+    special: buckle.special ?? false,
+    ...kept('metal', buckle.metal),
+    onHand: buckle['on-hand'],
+    orderable: buckle.orderable,
+    ...kept('price', priceOf(buckle.price, written)),
+  };
+}
+
+function cordOf(cord: WrittenShop['cord'][number], written: WrittenShop): Cord {
+  const putUps = cord['put-ups'].map(({ lot, feet, count, opened = [] }): PutUps => ({
+    ...kept('lot', lot),
+    feet,
+    count,
+    opened,
+  }));
+  return {
+    color: cord.color,
+    ply: cord.ply,
+    putUps,
+    feetOnHand: putUps.reduce((sum, each) => sum + feetOf(each), 0),
+    orderable: cord.orderable,
+    ...kept('price', cordPriceOf(cord, written)),
+  };
+}
+
+const feetOf = ({ feet, count, opened }: PutUps): number =>
+  feet * count + opened.reduce((sum, left) => sum + left, 0);
+
+function cordPriceOf(cord: WrittenShop['cord'][number], written: WrittenShop): CordPrice | undefined {
+  const foot = priceOf(cord['price-a-foot'], written);
+  const pound = priceOf(cord['price-a-pound'], written);
+  const feetAPound = cord['feet-a-pound'];
+  if (foot !== undefined) return { by: 'foot', amount: foot };
+  if (pound === undefined || feetAPound === undefined) return undefined;
+  return { by: 'pound', amount: pound, feetAPound };
+}

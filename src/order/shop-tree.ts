@@ -1,0 +1,59 @@
+/** Looking into the tree of a shop file, so that one wrong leaf does not hide faults across keys. */
+import { parseLength } from '../units/length.ts';
+import { parseNumber, toNumber } from '../units/number.ts';
+import type { Loaded } from './load.ts';
+import { pathText, type Problem } from './problem.ts';
+import { treeAt } from './tree.ts';
+
+export type Path = readonly PropertyKey[];
+
+/** Entries of a list; undefined where there is no list. */
+export function countAt(loaded: Loaded, key: string): number | undefined {
+  const tree = treeAt(loaded.tree, [key]);
+  return Array.isArray(tree) ? tree.length : undefined;
+}
+
+/** 0, 1, 2 ... of a list. */
+export const places = (count = 0): number[] => Array.from({ length: count }, (_, index) => index);
+
+/** A list that holds nothing where it must hold something. */
+export function empty(loaded: Loaded, path: Path): Problem[] {
+  const tree = treeAt(loaded.tree, path);
+  if (!Array.isArray(tree) || tree.length > 0) return [];
+  const fault = { path: pathText(path), found: 'an empty list', expected: 'at least one entry' };
+  return [loaded.locate(fault, path)];
+}
+
+/** Each entry is known by one or more texts; the same texts twice are a fault of the later entry. */
+export function usedTwice(loaded: Loaded, entries: readonly (readonly Path[])[]): Problem[] {
+  const first = new Map<string, Path>();
+  return entries.flatMap((paths) => {
+    const [path] = paths;
+    const texts = paths.map((each) => textAt(loaded, each));
+    if (path === undefined || texts.includes(undefined)) return [];
+    const earlier = first.get(texts.join('\n'));
+    if (earlier === undefined) {
+      first.set(texts.join('\n'), path);
+      return [];
+    }
+    const { line } = loaded.locate({ path: '', expected: '' }, earlier);
+    const expected = `each ${String(path.at(-1))} once; this one is on line ${String(line)} already`;
+    return [loaded.locate({ path: pathText(path), found: texts[0], expected }, path)];
+  });
+}
+
+/** The text that stands there, if any. */
+export function textAt(loaded: Loaded, path: Path): string | undefined {
+  const tree = treeAt(loaded.tree, path);
+  return typeof tree === 'string' && tree !== '' ? tree : undefined;
+}
+
+/** A length in inches, or a plain number. */
+export function numberAt(loaded: Loaded, path: Path): number | undefined {
+  const text = textAt(loaded, path);
+  if (text === undefined) return undefined;
+  const length = parseLength(text);
+  if (length.ok) return length.inches;
+  const number = /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
+  return number?.ok === true ? toNumber(number.exact) : undefined;
+}

@@ -1,0 +1,68 @@
+/** The second half of a shop file, from keys as written to the names inside the program. */
+import type { Exact } from '../units/number.ts';
+import { kept, priceOf } from './shop-stock.ts';
+import type { WrittenShop } from './shop-schema.ts';
+import type { Bench, Labor, ShopOption, Taxed, Trade } from './trade-types.ts';
+
+const one: Exact = { over: 1, under: 1 };
+const everything: readonly Taxed[] = ['materials', 'labor', 'options', 'rush'];
+
+/** What the shop says of its trade. Lists nobody wrote are empty where that means the same as none. */
+export function tradeOf(written: WrittenShop): Trade {
+  const { rush, taxes, labor } = written;
+  return {
+    ...kept('currency', written.currency),
+    dees: (written.dees ?? []).map(({ id, width, metal, price, ...dee }) => ({
+      id,
+      width,
+      ...kept('metal', metal),
+      onHand: dee['on-hand'],
+      orderable: dee.orderable,
+      ...kept('price', priceOf(price, written)),
+    })),
+    ...kept('labor', labor === undefined ? undefined : laborOf(labor, written)),
+    ...kept('consumables', written.consumables),
+    ...kept('returns', written.return),
+    options: (written.options ?? []).map((option) => optionOf(option, written)),
+    ...kept('deposit', written.deposit),
+    ...kept('rush', rush && { percent: rush.percent, withinDays: rush['within-days'] }),
+    ...kept(
+      'taxes',
+      taxes?.map(({ name, percent, on }) => ({ name, percent, on: taxedOf(on) })),
+    ),
+    ...kept('quoteDays', written['quote-days']),
+    benches: (written.benches ?? []).map(({ name, hours, days }): Bench => ({ name, hours, days })),
+    holidays: [...(written.holidays ?? [])].sort(),
+    houseRules: written['house-rules'] ?? [],
+  };
+}
+
+function laborOf(labor: NonNullable<WrittenShop['labor']>, written: WrittenShop): Labor {
+  const { 'by-style': style = {}, 'by-layers': layers = {} } = labor;
+  return {
+    ...kept('rate', priceOf(labor.rate, written)),
+    setUpMinutes: labor['set-up-minutes'],
+    minutesAStrand: labor['minutes-a-strand'],
+    minutesAnInchOfBar: labor['minutes-an-inch-of-bar'],
+    byStyle: {
+      straight: style.straight ?? one,
+      'high-flare': style['high-flare'] ?? one,
+      'low-flare': style['low-flare'] ?? one,
+    },
+    byLayers: { single: layers.single ?? one, double: layers.double ?? one },
+  };
+}
+
+type WrittenOption = NonNullable<WrittenShop['options']>[number];
+
+function optionOf({ name, price, dee, dees }: WrittenOption, written: WrittenShop): ShopOption {
+  return {
+    name,
+    ...kept('price', priceOf(price, written)),
+    ...kept('dees', dee === undefined || dees === undefined ? undefined : { id: dee, count: dees }),
+  };
+}
+
+function taxedOf(on: readonly (Taxed | 'everything')[]): readonly Taxed[] {
+  return everything.filter((part) => on.includes(part) || on.includes('everything'));
+}

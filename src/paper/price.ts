@@ -1,0 +1,123 @@
+/** A bill added up: every printed line is rounded once, and every sum is the exact sum of printed lines. */
+import type { Tax, Taxed } from '../order/trade-types.ts';
+import type { Order, Shop } from '../order/types.ts';
+import type { Currency } from '../units/currency.ts';
+import { amountOf, percentRate, rateOf, sumOf, type Minor } from '../units/money.ts';
+import type { Exact } from '../units/number.ts';
+import type { Bill } from './bill.ts';
+import type { Line, Missing } from './line.ts';
+import { dayNumber } from './calendar.ts';
+
+export interface Price {
+  /** Undefined when the shop file states no prices at all. */
+  readonly currency: Currency | undefined;
+  readonly lines: readonly Line[];
+  readonly taxes: readonly Line[];
+  /** Of all lines before tax; undefined, like all below, while something is missing. */
+  readonly subtotal: Minor | undefined;
+  readonly total: Minor | undefined;
+  readonly deposit: Minor | undefined;
+  readonly depositPercent: number | undefined;
+  readonly balance: Minor | undefined;
+  readonly missing: readonly Missing[];
+  /** What the reader should know about the sum. */
+  readonly notes: readonly string[];
+}
+
+/** The price of a bill on a day. */
+export function priceOf(bill: Bill, order: Order, { shop, day }: { shop: Shop; day: string }): Price {
+  const { currency } = shop;
+  const missing = currency === undefined ? [noCurrency] : bill.missing;
+  const notes = notesOf(order, shop, day);
+  if (currency === undefined || missing.length > 0) return unpriced(bill, shop, { missing, notes });
+  const lines = withPercents(bill.lines, shop, isRush(order, shop, day));
+  const taxes = (shop.taxes ?? []).map((tax) => taxLine(tax, lines));
+  const total = sumLines([...lines, ...taxes]);
+  const { deposit: percent } = shop;
+  const deposit = percent === undefined ? undefined : share(total, percent);
+  return {
+    currency,
+    lines,
+    taxes,
+    subtotal: sumLines(lines),
+    total,
+    deposit,
+    depositPercent: percent === undefined ? undefined : plain(percent),
+    balance: deposit === undefined ? undefined : sumOf([total, -deposit]),
+    missing,
+    notes,
+  };
+}
+
+const noCurrency: Missing = {
+  what: 'prices and their currency',
+  where: 'currency, and a price at each cord, buckle and option',
+};
+
+function unpriced(
+  { lines }: Bill,
+  { currency, deposit }: Shop,
+  rest: Pick<Price, 'missing' | 'notes'>,
+): Price {
+  return {
+    currency,
+    lines,
+    taxes: [],
+    subtotal: undefined,
+    total: undefined,
+    deposit: undefined,
+    depositPercent: deposit === undefined ? undefined : plain(deposit),
+    balance: undefined,
+    ...rest,
+  };
+}
+
+const plain = ({ over, under }: Exact): number => over / under;
+const share = (amount: Minor, percent: Exact): Minor => amountOf(amount, percentRate(rateOf(percent)));
+
+/** Sum of what is printed. */
+const sumLines = (lines: readonly Line[]): Minor => sumOf(lines.map(({ amount = 0 }) => amount));
+
+/** Materials, then what is a percent of them, then labor and options, then rush on all of it. */
+function withPercents(lines: readonly Line[], shop: Shop, rush: boolean): Line[] {
+  const of = (part: Line['part']): Line[] => lines.filter((line) => line.part === part);
+  const materials = of('materials');
+  const cost = sumLines(materials);
+  const consumables = (shop.consumables ?? []).map(({ name, percent }) =>
+    percentLine({ part: 'materials', what: name }, percent, cost),
+  );
+  const goods = [...materials, ...consumables];
+  const returns =
+    shop.returns === undefined
+      ? []
+      : [percentLine({ part: 'materials', what: 'Return on materials' }, shop.returns, sumLines(goods))];
+  const all = [...goods, ...returns, ...of('labor'), ...of('options')];
+  if (!rush || shop.rush === undefined) return all;
+  const what = `Rush, due within ${String(shop.rush.withinDays)} days`;
+  return [...all, percentLine({ part: 'rush', what }, shop.rush.percent, sumLines(all))];
+}
+
+function percentLine(line: Pick<Line, 'part' | 'what'>, percent: Exact, on: Minor): Line {
+  return { ...line, unit: { per: 'percent', percent: plain(percent), on }, amount: share(on, percent) };
+}
+
+/** Consumables and return are materials to a tax. */
+function taxLine({ name, percent, on }: Tax, lines: readonly Line[]): Line {
+  const taxed = lines.filter(({ part }) => on.includes(part as Taxed));
+  const what = on.length === 4 ? name : `${name}, on ${on.join(', ')}`;
+  return percentLine({ part: 'tax', what }, percent, sumLines(taxed));
+}
+
+/** Due so soon that the shop asks more; an order without a due day is none. */
+function isRush({ due }: Order, { rush }: Shop, day: string): boolean {
+  return due !== undefined && rush !== undefined && dayNumber(due) - dayNumber(day) <= rush.withinDays;
+}
+
+function notesOf({ due }: Order, shop: Shop, day: string): string[] {
+  const notes: string[] = [];
+  if (shop.taxes === undefined) notes.push('No tax is in it: the shop file does not say which (taxes).');
+  if (shop.deposit === undefined) notes.push('The shop file asks no deposit (deposit).');
+  if (due !== undefined && dayNumber(due) < dayNumber(day))
+    notes.push(`The day it was due, ${due}, is past.`);
+  return notes;
+}

@@ -1,0 +1,118 @@
+/** A quote: the cinch that suits, what else would do, what it costs, when it can be ready, and what must be measured first. */
+import type { Advice, RankedSpec } from '../advice/advice.ts';
+import type { Ask } from '../advice/ask.ts';
+import type { Assumption } from '../facts/estimate.ts';
+import type { Order, Shop } from '../order/types.ts';
+import { sumOf, type Minor, type Rate } from '../units/money.ts';
+import type { Phrase } from '../units/phrase.ts';
+import { billOf } from './bill.ts';
+import { daysAfter } from './calendar.ts';
+import { priceOf, type Price } from './price.ts';
+import { promiseByHours, type PromiseWindow } from './promise.ts';
+import { tradeOffs } from './trade-offs.ts';
+
+export interface Alternative {
+  readonly spec: RankedSpec;
+  readonly tradeOffs: readonly Phrase[];
+  /** Its total less the total quoted; undefined while a total is. */
+  readonly dearerBy: Minor | undefined;
+}
+
+export interface Quote {
+  readonly order: Order;
+  readonly shop: Shop;
+  /** The day it is written, and the last day it holds; undefined when the shop does not say. */
+  readonly day: string;
+  readonly validUntil: string | undefined;
+  /** What is quoted; rank 1 unless somebody chose another. */
+  readonly spec: RankedSpec;
+  /** Up to two others, best first. */
+  readonly alternatives: readonly Alternative[];
+  /** Inches asked of the elbow clearance, of which the percents are sure. */
+  readonly floor: number;
+  readonly assumptions: readonly Assumption[];
+  readonly price: Price;
+  /** What was taken for prices because nobody said. */
+  readonly taken: readonly string[];
+  readonly window: PromiseWindow | undefined;
+  /** What must be measured before cord is cut; empty when all of it is. */
+  readonly before: readonly Ask[];
+  /** Whether ring to ring was taped, so that the length is final. */
+  readonly measured: boolean;
+  readonly cautions: readonly string[];
+  readonly houseRules: readonly string[];
+}
+
+export interface Written {
+  /** ISO 8601 day on which the paper is written. */
+  readonly day: string;
+  /** From a schedule; without one the bench hours alone decide. */
+  readonly promise?: PromiseWindow | undefined;
+}
+
+/** A quote on one of the specs of an advice. Pure; never throws for specs of that advice. */
+export function quoteOf(spec: RankedSpec, advice: Advice, { day, promise }: Written): Quote {
+  const { order, shop, floor, lengthNeed } = advice.facts;
+  const bill = billOf(spec.candidate, order, shop);
+  const price = priceOf(bill, order, { shop, day });
+  return {
+    order,
+    shop,
+    day,
+    validUntil: shop.quoteDays === undefined ? undefined : daysAfter(day, shop.quoteDays),
+    spec,
+    alternatives: othersThan(spec, advice).map((other) => alternativeOf(other, { spec, price, day, advice })),
+    floor,
+    assumptions: advice.assumptions,
+    price,
+    taken: bill.taken,
+    window: promise ?? windowOf(bill.minutes, spec, { day, shop }),
+    before: advice.ask.filter(({ beforeCutting }) => beforeCutting),
+    measured: lengthNeed.measured,
+    cautions: advice.cautions,
+    houseRules: shop.houseRules,
+  };
+}
+
+/** By bench hours; what must be ordered first comes on a day nobody knows. */
+function windowOf(
+  minutes: Rate | undefined,
+  spec: RankedSpec,
+  { day, shop }: { day: string; shop: Shop },
+): PromiseWindow | undefined {
+  const window = minutes === undefined ? undefined : promiseByHours(minutes, day, shop);
+  const shelf = spec.judgementOf('stock');
+  if (window === undefined || shelf === 'good') return window;
+  return { ...window, basis: `${window.basis}, nor is the wait for what is not on the shelf` };
+}
+
+/** The best two others; where they are of one style, the second gives way to the best of another style near the top. */
+function othersThan(spec: RankedSpec, { specs }: Advice): RankedSpec[] {
+  const rest = specs.filter((other) => other !== spec);
+  const [first, second] = rest;
+  if (first === undefined || second === undefined) return rest;
+  const styles = new Set([spec.candidate.style, first.candidate.style]);
+  const another = rest.slice(1, NEAR_THE_TOP).find(({ candidate }) => !styles.has(candidate.style));
+  return [first, another ?? second];
+}
+
+/** A customer is offered another style only when it ranks among so many [choice]. */
+const NEAR_THE_TOP = 8;
+
+interface Beside {
+  readonly spec: RankedSpec;
+  readonly price: Price;
+  readonly day: string;
+  readonly advice: Advice;
+}
+
+function alternativeOf(other: RankedSpec, { spec, price, day, advice }: Beside): Alternative {
+  const { order, shop } = advice.facts;
+  const { total } = priceOf(billOf(other.candidate, order, shop), order, { shop, day });
+  const both = total !== undefined && price.total !== undefined;
+  return {
+    spec: other,
+    tradeOffs: tradeOffs(other, spec),
+    dearerBy: both ? sumOf([total, -price.total]) : undefined,
+  };
+}

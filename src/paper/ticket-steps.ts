@@ -1,0 +1,48 @@
+/** The order of work at the bench, and what is checked before a cinch leaves it. */
+import { styles } from '../stock/styles.ts';
+import { count, len, say, type Phrase } from '../units/phrase.ts';
+import type { Ticket } from './ticket.ts';
+
+type Drawn = Omit<Ticket, 'steps' | 'checks'>;
+
+/** Steps in the order in which they are done [common practice, no source]. */
+export function stepsFor(ticket: Drawn): Phrase[] {
+  const { lengths, buckle, strands, layers, pieces, style, flare, dees, options } = ticket;
+  const measured = ticket.measured
+    ? []
+    : [say`Tape ring to ring under the girth groove, saddle and pad on, and have this ticket written anew.`];
+  const hang =
+    layers === 2
+      ? say`String ${count(strands)} strands in a double layer, every other one on top, even tension.`
+      : say`String ${count(strands)} strands in a single layer, even tension.`;
+  return [
+    ...measured,
+    say`Fetch 2 ${buckle.id} buckles and look over bars, tongues and welds.`,
+    say`Cut ${count(pieces.length)} ${pieces.length === 1 ? 'piece' : 'pieces'} of body cord by the cut list, from one dye lot a color.`,
+    say`Set the frame: ${len(lengths.frame)} outside to outside of the buckles.`,
+    hang,
+    ...(flare === undefined
+      ? [say`Weave the end bars, then the centre bar.`]
+      : [
+          say`Weave the rows of the ${styles[style].name} from the buckle down, both halves, pinched; the flare starts ${len(flare.start)} from the buckle.`,
+          say`Let the strands fan out over ${len(flare.whole - flare.start)}, then weave the centre bar at full width.`,
+        ]),
+    ...dees.map(({ id, count: many }) => say`Sew in ${count(many)} of ${id} at the centre bar.`),
+    ...options.filter((name) => !dees.some(({ id }) => id === name)).map((name) => say`Option: ${name}.`),
+    say`Sew each tail back through its own strands and whip the ends.`,
+    say`Off the frame: rest it an hour, then measure flat under light hand tension.`,
+  ];
+}
+
+/** Checks with their tolerances. */
+export function checksFor({ lengths, tolerances, bars, sections, profile, barInches }: Drawn): Phrase[] {
+  const [first] = bars;
+  const last = profile.at(-1);
+  return [
+    say`Finished length ${len(lengths.finished)}, give or take ${len(tolerances.length)}, outside to outside of the hardware.`,
+    say`Width ${len(first?.width ?? 0)} at the end bars and ${len(last?.width ?? 0)} in the middle, give or take ${len(tolerances.width)}.`,
+    say`Bars in place, give or take ${len(tolerances.bar)}: ${count(2 * bars.length - 1)} of them, ${len(barInches)} together.`,
+    say`${count(sections.length)} ${sections.length === 1 ? 'tail' : 'tails'} at each buckle, sewn back and whipped.`,
+    say`No strand slack or proud, both buckles square, nothing sharp on the side that lies on the horse.`,
+  ];
+}

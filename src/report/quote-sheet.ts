@@ -1,0 +1,158 @@
+/** A quote as a paper for the customer. */
+import type { RankedSpec } from '../advice/advice.ts';
+import type { Alternative, Quote } from '../paper/quote.ts';
+import type { Line } from '../paper/line.ts';
+import { moneyText } from '../units/money.ts';
+import { becauseText, elbowText, findingText, notGood } from './about-specs.ts';
+import { assumedTexts, measuredText } from './about-rest.ts';
+import { countText, knownAmount, unitText } from './money.ts';
+import { under, type Block, type Sheet } from './sheet.ts';
+import { capital, listed, phraseText, quantityText, type Units } from './text.ts';
+import { layersText, pinchedText, specName } from './words.ts';
+
+/** The paper of one quote. */
+export function quoteSheet(quote: Quote, units: Units): Sheet {
+  const { order, shop, day, validUntil, measured } = quote;
+  const { customer, horse } = order;
+  const who = [customer?.name, horse.name === undefined ? undefined : `horse ${horse.name}`];
+  const named = who.filter((name) => name !== undefined).join(', ');
+  const holds = validUntil === undefined ? '' : `; it holds until ${validUntil}`;
+  return {
+    title: `Quote for order ${order.order}`,
+    shop: shop.name,
+    about: [...(named === '' ? [] : [`For ${named}.`]), `Written ${day}${holds}.`],
+    notice: measured
+      ? undefined
+      : 'Provisional length: no cord is cut until ring to ring is measured, and the price may change with it.',
+    blocks: [
+      ...suggestionBlocks(quote, units),
+      ...under('What else would do', [
+        { kind: 'list', items: quote.alternatives.map((other) => alternativeText(other, quote, units)) },
+      ]),
+      ...priceBlocks(quote),
+      ...under('When', [{ kind: 'text', text: windowText(quote) }]),
+      ...under('To be measured before cord is cut', [
+        { kind: 'list', items: quote.before.map(({ input, how }) => `${capital(input)}: ${how}.`) },
+      ]),
+      ...under('What this rests on', [{ kind: 'list', items: basisTexts(quote, units) }]),
+    ],
+    rules: quote.houseRules,
+    cautions: quote.cautions,
+  };
+}
+
+function suggestionBlocks({ spec, order }: Quote, units: Units): Block[] {
+  const { candidate: c, rank } = spec;
+  const pinched = pinchedText(c, units);
+  const size = (value: number): string => quantityText({ value, as: 'length' }, units);
+  const why =
+    rank === 1 ? becauseText(spec, units) : `Chosen; it stands no. ${String(rank)} of those that pass.`;
+  const many = order.quantity === 1 ? '' : `${String(order.quantity)} x `;
+  return under(rank === 1 ? 'What we suggest' : 'What is quoted', [
+    {
+      kind: 'pairs',
+      rows: [
+        ['Cinch', `${many}${specName(c)}, ${layersText(c.layers)}`],
+        ['Width', `${size(c.width)}${pinched === '' ? '' : `, ${pinched}`}`],
+        ['Length', `${size(c.length)}, outside to outside of the hardware`],
+        ['Buckles', `two ${c.buckle.id}${c.buckle.metal === undefined ? '' : `, ${c.buckle.metal}`}`],
+        ['Elbow', capital(elbowText(spec, units))],
+        ...colorRows(order),
+      ],
+    },
+    { kind: 'text', text: why ?? '' },
+    { kind: 'list', items: notGood(spec).map((finding) => capital(findingText(finding, units))) },
+  ]);
+}
+
+function colorRows({ colors, options = [] }: Quote['order']): [string, string][] {
+  const { body = [], accent = [] } = colors ?? {};
+  return [
+    ...(body.length === 0 ? [] : [['Body cord', listed(body)] as [string, string]]),
+    ...(accent.length === 0 ? [] : [['Accent cord', listed(accent)] as [string, string]]),
+    ...(options.length === 0 ? [] : [['Options', listed(options)] as [string, string]]),
+  ];
+}
+
+function alternativeText({ spec, tradeOffs, dearerBy }: Alternative, quote: Quote, units: Units): string {
+  const differs = tradeOffs.map((phrase) => phraseText(phrase, units)).join('; ');
+  return `${capital(nameText(spec, units))}: ${differs}${priceText(dearerBy, quote)}.`;
+}
+
+const nameText = ({ candidate }: RankedSpec, units: Units): string =>
+  `${specName(candidate)}, ${quantityText({ value: candidate.length, as: 'length' }, units)} long`;
+
+function priceText(dearerBy: number | undefined, { price: { currency } }: Quote): string {
+  if (dearerBy === undefined || currency === undefined) return '';
+  if (dearerBy === 0) return '; the same price';
+  return `; ${moneyText(Math.abs(dearerBy), currency)} ${dearerBy > 0 ? 'more' : 'less'}`;
+}
+
+function priceBlocks({ price, taken }: Quote): Block[] {
+  const { currency, lines, missing, notes } = price;
+  const head: Block[] =
+    missing.length === 0
+      ? []
+      : [
+          { kind: 'text', tone: 'strong', text: 'It cannot be added up yet. The shop file does not say:' },
+          {
+            kind: 'list',
+            items: missing.map(({ what, where }) => `${capital(what)} (write it under ${where}).`),
+          },
+        ];
+  const table: Block[] =
+    currency === undefined
+      ? []
+      : [
+          {
+            kind: 'table',
+            columns: [
+              { head: 'What' },
+              { head: 'How much', align: 'right' },
+              { head: 'At', align: 'right' },
+              { head: currency.code, align: 'right' },
+            ],
+            rows: lines.map((line) => lineRow(line, currency)),
+            ...footRows({ price, currency }),
+          },
+        ];
+  return under('Price', [...head, ...table, { kind: 'list', items: [...taken, ...notes] }]);
+}
+
+type Known = { price: Quote['price']; currency: NonNullable<Quote['price']['currency']> };
+
+const lineRow = (line: Line, currency: Known['currency']): string[] => [
+  capital(line.what),
+  countText(line),
+  unitText(line.unit, currency),
+  knownAmount(line.amount, currency),
+];
+
+/** Sums of what stands above, the total after tax; none while something is missing. */
+function footRows({ price, currency }: Known): { foot: string[][]; total: number } {
+  const { taxes, subtotal, total, deposit, depositPercent, balance } = price;
+  if (total === undefined || subtotal === undefined) return { foot: [], total: 0 };
+  const sum = (what: string, amount: number): string[] => [what, '', '', knownAmount(amount, currency)];
+  const before =
+    taxes.length === 0 ? [] : [sum('Before tax', subtotal), ...taxes.map((tax) => lineRow(tax, currency))];
+  const after =
+    deposit === undefined || balance === undefined
+      ? []
+      : [sum(`Deposit, ${String(depositPercent)} %`, deposit), sum('Left to pay', balance)];
+  return { foot: [...before, sum('Total', total), ...after], total: before.length };
+}
+
+function windowText({ window, order: { due } }: Quote): string {
+  const asked = due === undefined ? '' : ` Asked for by ${due}.`;
+  if (window === undefined)
+    return `No day can be promised: the shop file states no bench and hours to count with (write them under benches and labor).${asked}`;
+  const { earliest, latest, basis } = window;
+  const late = due !== undefined && due < earliest ? ` It cannot be ready by ${due}.` : asked;
+  const days = latest === undefined ? `${earliest} at the earliest` : `between ${earliest} and ${latest}`;
+  return `Ready ${days}, ${basis}.${late}`;
+}
+
+function basisTexts({ assumptions }: Quote, units: Units): string[] {
+  const measured = measuredText(assumptions, units);
+  return [...(measured === undefined ? [] : [measured]), ...assumedTexts(assumptions, units)];
+}

@@ -1,0 +1,105 @@
+/** Papers as one HTML file that needs nothing else: for a browser, a mail or the printer. */
+import { element, html } from './html.ts';
+import type { Block, Sheet } from './sheet.ts';
+import { sheetCss } from './sheet-css.ts';
+
+/** The whole file; each paper starts a page of its own in print. */
+export function sheetsHtml(sheets: readonly Sheet[]): string {
+  const [first] = sheets;
+  const title = sheets.length === 1 && first !== undefined ? first.title : `${String(sheets.length)} papers`;
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${html(title)}</title>
+<style>${sheetCss}
+</style>
+</head>
+<body>
+${sheets.map(sheetText).join('\n')}
+</body>
+</html>
+`;
+}
+
+function sheetText({ title, shop, about, notice, blocks, rules, cautions }: Sheet): string {
+  const head = element('h1', html(title)) + element('div', html(shop), 'shop');
+  return element(
+    'article',
+    [
+      element('div', '', 'strands'),
+      element('header', head, 'head'),
+      ...about.map((line) => element('p', html(line), 'about')),
+      notice === undefined ? '' : element('p', html(notice), 'notice'),
+      ...blocks.map(blockText),
+      rules.length === 0 ? '' : element('div', paragraphs(rules), 'rules'),
+      cautions.length === 0 ? '' : element('p', html(cautions.join(' ')), 'cautions'),
+    ].map((part) => (part === '' ? '' : `\n${part}`)),
+    'sheet',
+  );
+}
+
+const paragraphs = (texts: readonly string[]): string[] => texts.map((text) => element('p', html(text)));
+const items = (texts: readonly string[]): string[] => texts.map((text) => element('li', html(text)));
+
+function blockText(block: Block): string {
+  switch (block.kind) {
+    case 'heading':
+      return element('h2', html(block.text));
+    case 'text':
+      return element('p', html(block.text), block.tone ?? '');
+    case 'list':
+      return element('ul', items(block.items), 'plain');
+    case 'boxes':
+      return element('ul', items(block.items), 'boxes');
+    case 'blanks':
+      return element(
+        'div',
+        block.labels.map((label) => element('div', html(label))),
+        'blanks',
+      );
+    case 'pairs':
+      return element(
+        'table',
+        element(
+          'tbody',
+          block.rows.map((row) => rowText(row.map((cell) => ({ cell })))),
+        ),
+        'pairs',
+      );
+    case 'table':
+      return tableText(block);
+  }
+}
+
+interface Cell {
+  readonly cell: string;
+  readonly align?: 'right' | undefined;
+}
+
+const rowText = (cells: readonly Cell[], { name = 'td', kind = '' } = {}): string =>
+  element(
+    'tr',
+    cells.map(({ cell, align }) => element(name, html(cell), align ?? '')),
+    kind,
+  );
+
+function tableText({ columns, rows, foot = [], total, half }: Extract<Block, { kind: 'table' }>): string {
+  const cells = (row: readonly string[]): Cell[] =>
+    columns.map(({ align }, i) => ({ cell: row[i] ?? '', align }));
+  const sums = foot.map((row, i) => rowText(cells(row), { kind: i === total ? 'total' : '' }));
+  return element(
+    'table',
+    [
+      element('thead', rowText(cells(columns.map(({ head }) => head)), { name: 'th' })),
+      element(
+        'tbody',
+        rows.map((row) => rowText(cells(row))),
+      ),
+      sums.length === 0 ? '' : element('tfoot', sums),
+    ],
+    half === true ? 'half' : '',
+  );
+}

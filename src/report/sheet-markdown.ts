@@ -1,0 +1,54 @@
+/** A paper as Markdown that a shop can paste. */
+import { document, escaped, list, section, table } from './markdown.ts';
+import type { Block, Sheet } from './sheet.ts';
+
+/** One section a paper; the cautions once, at the end. */
+export function sheetsMarkdown(sheets: readonly Sheet[]): string {
+  const cautions = new Set(sheets.flatMap((sheet) => sheet.cautions));
+  return document([
+    ...sheets.flatMap(sheetBlocks),
+    ...section('## Keep in mind', list([...cautions].map(escaped))),
+  ]);
+}
+
+const strong = (text: string): string => `**${escaped(text)}**`;
+
+const sheetBlocks = ({ title, shop, about, notice, blocks, rules }: Sheet): string[] => [
+  `# ${escaped(title)}`,
+  [shop, ...about].map(escaped).join('  \n'),
+  notice === undefined ? '' : strong(notice),
+  ...blocks.map(blockText),
+  list(rules.map(escaped)),
+];
+
+function blockText(block: Block): string {
+  switch (block.kind) {
+    case 'heading':
+      return `## ${escaped(block.text)}`;
+    case 'text':
+      return block.tone === 'strong' ? strong(block.text) : escaped(block.text);
+    case 'list':
+      return list(block.items.map(escaped));
+    case 'boxes':
+      return list(block.items.map((item) => `[ ] ${escaped(item)}`));
+    case 'blanks':
+      return list(block.labels.map((label) => `${escaped(label)}: \\_\\_\\_\\_\\_\\_\\_\\_`));
+    case 'pairs':
+      return table(
+        ['', ''],
+        block.rows.map((row) => row.map(escaped)),
+      );
+    case 'table':
+      return tableText(block);
+  }
+}
+
+function tableText({ columns, rows, foot = [], total }: Extract<Block, { kind: 'table' }>): string {
+  const sums = foot.map((row, i) =>
+    i === total ? row.map((cell) => (cell === '' ? '' : strong(cell))) : row.map(escaped),
+  );
+  return table(
+    columns.map(({ head }) => escaped(head)),
+    [...rows.map((row) => row.map(escaped)), ...sums],
+  );
+}

@@ -1,0 +1,115 @@
+/** A paper on the screen: headings, labels and columns, no line wider than the page. */
+import { heading, item, pageFor, pageText, sentence, title, type Page } from './page.ts';
+import { visible } from './clean.ts';
+import type { Block, Sheet } from './sheet.ts';
+import { wrap } from './text.ts';
+import type { ReportOptions } from './types.ts';
+import { columns, padRight } from './width.ts';
+
+/** All papers one under the other; what goes with all of them once, at the end. */
+export function sheetsScreen(
+  sheets: readonly Sheet[],
+  options: Pick<ReportOptions, 'color' | 'units' | 'width'>,
+): string {
+  const page = pageFor(options);
+  const bodies = sheets.map((sheet) => sheetLines(sheet, page));
+  const foot = new Set(sheets.flatMap(({ cautions }) => cautions));
+  return pageText([
+    ...bodies.flatMap((lines, i) => (i === 0 ? lines : ['', '', ...lines])),
+    ...(foot.size === 0 ? [] : ['', ...sentence(page, `Keep in mind: ${[...foot].join(' ')}`)]),
+  ]);
+}
+
+function sheetLines({ title: name, shop, about, notice, blocks, rules }: Sheet, page: Page): string[] {
+  const warned = { lead: '! ', paint: (text: string) => page.pen.judged('refuse', text) };
+  return [
+    ...title(page, name),
+    ...[shop, ...about].flatMap((line) => sentence(page, line)),
+    ...(notice === undefined ? [] : ['', ...item(page, notice, warned)]),
+    ...blocks.flatMap((block) => blockLines(block, page)),
+    ...(rules.length === 0 ? [] : ['', ...rules.flatMap((rule) => sentence(page, rule))]),
+  ];
+}
+
+function blockLines(block: Block, page: Page): string[] {
+  switch (block.kind) {
+    case 'heading':
+      return heading(page, block.text);
+    case 'text':
+      return sentence(page, block.text, 2);
+    case 'list':
+      return block.items.flatMap((text) => item(page, text));
+    case 'boxes':
+      return block.items.flatMap((text) => item(page, text, { lead: '  [ ] ', paint: (lead) => lead }));
+    case 'blanks':
+      return block.labels.flatMap((label) => sentence(page, `${label} ${'_'.repeat(24)}`, 2));
+    case 'pairs':
+      return pairLines(block.rows, page);
+    case 'table':
+      return tableLines(block, page);
+  }
+}
+
+/** Labels in a column of their own, values wrapped beside them. */
+function pairLines(rows: readonly (readonly [string, string])[], { width, pen }: Page): string[] {
+  const labels = Math.max(...rows.map(([label]) => columns(visible(label)))) + 4;
+  return rows.flatMap(([label, value]) => {
+    const [first = '', ...rest] = wrap(value, width, labels);
+    return [`  ${pen.quiet(padRight(visible(label), labels - 2))}${first.slice(labels)}`, ...rest];
+  });
+}
+
+type Table = Extract<Block, { kind: 'table' }>;
+
+const GAP = 2;
+const INDENT = 2;
+
+/** The first column gives way to the others and wraps; where even that is too wide, a row becomes an item. */
+function tableLines(table: Table, page: Page): string[] {
+  const { columns: heads, rows, foot = [] } = table;
+  const cells = [heads.map(({ head }) => head), ...rows, ...foot].map((row) => row.map(visible));
+  const widths = heads.map((_, i) => Math.max(...cells.map((row) => columns(row[i] ?? ''))));
+  const others = widths.slice(1).reduce((sum, width) => sum + width + GAP, 0);
+  const room = page.width - INDENT - others;
+  if (room < Math.min(LEAST, widths[0] ?? 0)) return rowItems(table, page);
+  const first = Math.min(widths[0] ?? 0, room);
+  const lineOf = (row: readonly string[]): string[] =>
+    rowLines(row, { heads, widths: [first, ...widths.slice(1)] });
+  const [head = [], ...body] = cells.map(lineOf);
+  const rule = `${' '.repeat(INDENT)}${'-'.repeat(first + others)}`;
+  const sums = body.slice(rows.length).flat();
+  return [
+    ...head.map(page.pen.quiet),
+    ...body.slice(0, rows.length).flat(),
+    ...(sums.length === 0 ? [] : [page.pen.quiet(rule), ...sums]),
+  ];
+}
+
+/** A first column narrower than this cannot be read. */
+const LEAST = 12;
+
+interface Grid {
+  readonly heads: Table['columns'];
+  readonly widths: readonly number[];
+}
+
+/** One row; its first cell may take several lines. */
+function rowLines(row: readonly string[], { heads, widths: [first = 0, ...others] }: Grid): string[] {
+  const [start = '', ...more] = wrap(row[0] ?? '', first, { first: 0, rest: 2 });
+  const rest = others.map((width, i) => {
+    const text = row[i + 1] ?? '';
+    const fill = ' '.repeat(Math.max(0, width - columns(text)));
+    return ' '.repeat(GAP) + (heads[i + 1]?.align === 'right' ? fill + text : text + fill);
+  });
+  return [padRight(start, first) + rest.join(''), ...more].map((line) =>
+    (' '.repeat(INDENT) + line).trimEnd(),
+  );
+}
+
+/** "Natural body cord, 8-ply: how much 61 ft; at 38.00 a pound; USD 12.20". */
+function rowItems({ columns: heads, rows, foot = [] }: Table, page: Page): string[] {
+  return [...rows, ...foot].flatMap(([name = '', ...cells]) => {
+    const named = cells.flatMap((cell, i) => (cell === '' ? [] : [`${heads[i + 1]?.head ?? ''} ${cell}`]));
+    return item(page, `${name}: ${named.join('; ')}`);
+  });
+}

@@ -1,0 +1,38 @@
+/** Currencies and how many decimals their smallest coin has, as ISO 4217 lists them; the machine's own tables are not asked. */
+
+export interface Currency {
+  readonly code: string;
+  /** Decimals of the minor unit: 2 for cents. */
+  readonly exponent: number;
+}
+
+/** Currencies in use with two decimals (ISO 4217, list one; from memory, held against another table in tests). */
+const cents =
+  'AED AFN ALL AMD AOA ARS AUD AWG AZN BAM BBD BDT BGN BMD BND BOB BRL BSD BTN BWP BYN BZD CAD CDF CHF CNY COP ' +
+  'CRC CUP CVE CZK DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP GEL GHS GIP GMD GTQ GYD HKD HNL HTG HUF IDR ILS INR ' +
+  'IRR JMD KES KGS KHR KPW KYD KZT LAK LBP LKR LRD LSL MAD MDL MGA MKD MMK MNT MOP MRU MUR MVR MWK MXN MYR MZN ' +
+  'NAD NGN NIO NOK NPR NZD PAB PEN PGK PHP PKR PLN QAR RON RSD RUB SAR SBD SCR SDG SEK SGD SHP SLE SOS SRD SSP ' +
+  'STN SVC SYP SZL THB TJS TMT TOP TRY TTD TWD TZS UAH USD UYU UZS VES WST XCD XCG YER ZAR ZMW ZWG';
+
+const others: Readonly<Record<number, string>> = {
+  0: 'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX VND VUV XAF XOF XPF',
+  3: 'BHD IQD JOD KWD LYD OMR TND',
+};
+
+const words = (text: string): string[] => text.split(' ');
+
+const exponents: ReadonlyMap<string, number> = new Map([
+  ...words(cents).map((code) => [code, 2] as const),
+  ...Object.entries(others).flatMap(([exponent, codes]) =>
+    words(codes).map((code) => [code, Number(exponent)] as const),
+  ),
+]);
+
+/** Every code that is taken. */
+export const currencyCodes: readonly string[] = [...exponents.keys()].sort();
+
+/** A code in capitals -> its currency; undefined when ISO 4217 does not list it. */
+export function currencyOf(code: string): Currency | undefined {
+  const exponent = exponents.get(code);
+  return exponent === undefined ? undefined : { code, exponent };
+}

@@ -1,0 +1,80 @@
+/** The cut list against the cord rows of a craft how-to and of our own sum, evaluated apart; tails against a walk to and fro. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { endOf, piecesOf, sectionsOf, type End } from '../../src/paper/strands.ts';
+import { accentFeetAnInch } from '../../src/stock/cord.ts';
+import { barInches, barsOf } from '../../src/stock/bars.ts';
+import { within } from '../support/within.ts';
+
+describe('body cord of one color', () => {
+  // (n s + (n-1) 0.6 + 2 t)/12 + 15 %, evaluated apart from this program (derived): 17 at 32 in 49 ft, 19 55, 27 78, 31 89.
+  test.each([
+    [17, 49],
+    [19, 55],
+    [27, 78],
+    [31, 89],
+  ])('%i strands of 32 in: one piece of %i ft', (strands, feet) => {
+    expect(piecesOf(sectionsOf(strands, ['natural']), 32).map((piece) => piece.feet)).toEqual([feet]);
+  });
+  // t = 2 n pi 0.2 in (derived).
+  test('tails grow with the strands', () => {
+    within(piecesOf(sectionsOf(17, ['natural']), 32)[0]!.tail, 21.363, 0.001);
+    within(piecesOf(sectionsOf(31, ['natural']), 32)[0]!.tail, 38.956, 0.001);
+  });
+});
+
+describe('accent cord', () => {
+  test('4.5 ft for an inch of bar 4 in wide: nine passes of one and a half widths (derived)', () => {
+    within(accentFeetAnInch(4), 4.5, 1e-12);
+  });
+  test('a straight 4 in wide has 4 to 4.5 in of bars, which take the 20 ft of a craft how-to', () => {
+    const inches = barInches(barsOf('straight', { half: 13.5, flareStart: undefined }));
+    expect(inches).toBeGreaterThanOrEqual(4);
+    expect(inches).toBeLessThanOrEqual(4.5);
+    within(inches * accentFeetAnInch(4), 20, 1);
+  });
+});
+
+/** Walks every pass of every piece and counts ends by hand, without asking whether a count is odd. */
+function tailsAt(sections: ReturnType<typeof sectionsOf>): Record<End, number> {
+  const tails = { near: 0, off: 0 };
+  for (const { passes, startsAt } of sections) {
+    let here = startsAt;
+    tails[here]++;
+    for (let pass = 0; pass < passes; pass++) here = here === 'near' ? 'off' : 'near';
+    tails[here]++;
+  }
+  return tails;
+}
+
+const odd = fc.integer({ min: 2, max: 22 }).map((half) => 2 * half + 1);
+const colors = fc.uniqueArray(fc.string({ minLength: 1 }), { maxLength: 6 });
+
+describe('tails', () => {
+  test('one continuous cord with an odd number of passes leaves one at each buckle (why counts are odd)', () => {
+    fc.assert(
+      fc.property(odd, (strands) => {
+        expect(tailsAt(sectionsOf(strands, []))).toEqual({ near: 1, off: 1 });
+        expect(endOf('near', strands)).toBe('off');
+        expect(endOf('near', strands + 1)).toBe('near');
+      }),
+    );
+  });
+  test('several colors leave as many at either buckle, mirror each other, and share out all strands', () => {
+    fc.assert(
+      fc.property(odd, colors, (strands, names) => {
+        const sections = sectionsOf(strands, names);
+        const { near, off } = tailsAt(sections);
+        expect([near, off]).toEqual([sections.length, sections.length]);
+        expect(sections.every(({ startsAt, endsAt, passes }) => endOf(startsAt, passes) === endsAt)).toBe(
+          true,
+        );
+        expect(sections.flatMap(({ from, to }) => [from, to])[0]).toBe(1);
+        expect(sections.at(-1)!.to).toBe(strands);
+        expect(sections.reduce((sum, { passes }) => sum + passes, 0)).toBe(strands);
+        expect(sections.map(({ color }) => color)).toEqual(sections.map(({ color }) => color).toReversed());
+        expect(sections.every(({ passes }) => passes > 0)).toBe(true);
+      }),
+    );
+  });
+});

@@ -1,0 +1,135 @@
+/** Papers printed: payloads come out inert, pages are well-formed, every printer says the same sums. */
+import { parse, type DefaultTreeAdapterTypes } from 'parse5';
+import { describe, expect, test } from 'vitest';
+import { quotesJson } from '../../src/report/paper-json.ts';
+import { quoteSheet } from '../../src/report/quote-sheet.ts';
+import { sheetsHtml } from '../../src/report/sheet-html.ts';
+import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
+import { sheetsScreen } from '../../src/report/sheet-screen.ts';
+import type { Block, Sheet } from '../../src/report/sheet.ts';
+import { ticketSheet } from '../../src/report/ticket-sheet.ts';
+import { columns } from '../../src/report/width.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+import { quoteFor, ticketFor } from '../support/papers.ts';
+import { escapes } from './report-payloads.ts';
+
+/** OWASP cross-site scripting cheat sheets: breaking out of text, of attributes, of comments and of style. */
+const payloads: readonly string[] = [
+  '<script>alert(1)</script>',
+  '"><img src=x onerror=alert(1)>',
+  "' onmouseover='alert(1)",
+  '</title><script>alert(1)</script>',
+  '</style><script>alert(1)</script>',
+  '<svg/onload=alert(1)>',
+  '<a href="javascript:alert(1)">x</a>',
+  '<!--<script>alert(1)//-->',
+  '&lt;script&gt;',
+  '<iframe srcdoc="<script>alert(1)</script>">',
+  ']]><b>',
+  ...escapes,
+];
+
+/** A paper with one text in every place that a text can have. */
+function sheetOf(text: string): Sheet {
+  const blocks: Block[] = [
+    { kind: 'heading', text },
+    { kind: 'text', text },
+    { kind: 'list', items: [text] },
+    { kind: 'boxes', items: [text] },
+    { kind: 'blanks', labels: [text] },
+    { kind: 'pairs', rows: [[text, text]] },
+    {
+      kind: 'table',
+      columns: [{ head: text }, { head: text, align: 'right' }],
+      rows: [[text, text]],
+      foot: [[text, text]],
+      total: 0,
+    },
+  ];
+  return { title: text, shop: text, about: [text], notice: text, blocks, rules: [text], cautions: [text] };
+}
+
+type Node = DefaultTreeAdapterTypes.Node;
+
+/** Every element of a page, as "name attribute=value". */
+function elements(node: Node): string[] {
+  const own =
+    'tagName' in node
+      ? [[node.tagName, ...node.attrs.map(({ name, value }) => `${name}=${value}`)].join(' ')]
+      : [];
+  return [...own, ...('childNodes' in node ? node.childNodes.flatMap(elements) : [])];
+}
+
+const comments = (node: Node): string[] => [
+  ...(node.nodeName === '#comment' ? ['comment'] : []),
+  ...('childNodes' in node ? node.childNodes.flatMap(comments) : []),
+];
+
+describe('HTML', () => {
+  const plain = elements(parse(sheetsHtml([sheetOf('x')])));
+  test.each(payloads.map((payload) => [JSON.stringify(payload), payload]))(
+    '%s changes no element',
+    (_, payload) => {
+      const page = parse(sheetsHtml([sheetOf(payload)]));
+      expect(elements(page)).toEqual(plain);
+      expect(comments(page)).toEqual([]);
+    },
+  );
+  test('is well-formed and asks for nothing from elsewhere', () => {
+    const errors: string[] = [];
+    const text = sheetsHtml([sheetOf('x'), sheetOf('y')]);
+    parse(text, { onParseError: ({ code }) => errors.push(code) });
+    expect(errors).toEqual([]);
+    expect(text).not.toMatch(/https?:|url\(|@import|<script|<link/);
+  });
+});
+
+test.each(payloads.map((payload) => [JSON.stringify(payload), payload]))(
+  '%s steers no screen',
+  (_, payload) => {
+    const text = sheetsScreen([sheetOf(payload)], { color: false, units: 'in', width: 80 });
+    expect(text).not.toMatch(
+      /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\u2028\u2029]/,
+    );
+  },
+);
+
+const order = orderOf({
+  order: '2417',
+  quantity: 2,
+  due: '2026-12-01',
+  options: ['center dees', 'initials'],
+  saddle: { rigging: rigging('3/4'), ringToRing: 44 },
+  colors: { body: ['natural', 'charcoal'], accent: ['rust'] },
+});
+
+test('every printer says the same total, deposit and rest', () => {
+  const quote = quoteFor(order);
+  const sheet = quoteSheet(quote, 'in');
+  const json = JSON.parse(
+    quotesJson([{ ok: true, file: 'f', order: 'o', paper: quote, none: undefined }]),
+  ) as {
+    results: { total: string; deposit: string; balance: string }[];
+  };
+  const { total, deposit, balance } = json.results[0]!;
+  for (const text of [
+    sheetsHtml([sheet]),
+    sheetsMarkdown([sheet]),
+    sheetsScreen([sheet], { color: false, units: 'in', width: 80 }),
+  ]) {
+    for (const amount of [total, deposit, balance]) expect(text).toContain(amount);
+  }
+  expect(total).toMatch(/^\d+\.\d\d$/);
+});
+
+test.each([60, 80])('no line of the screen is wider than %i columns', (width) => {
+  const sheets = [quoteSheet(quoteFor(order), 'in'), ticketSheet(ticketFor(order), 'in')];
+  const lines = sheetsScreen(sheets, { color: false, units: 'in', width }).split('\n');
+  expect(Math.max(...lines.map(columns))).toBeLessThanOrEqual(width);
+});
+
+test('every paper carries every caution', () => {
+  const quote = quoteFor(order);
+  const text = sheetsHtml([quoteSheet(quote, 'in'), ticketSheet(ticketFor(order), 'in')]);
+  for (const caution of quote.cautions) expect(text.split(caution)).toHaveLength(3);
+});

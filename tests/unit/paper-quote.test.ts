@@ -1,0 +1,156 @@
+/** Quotes: what is missing and where, what was taken for unsaid, rush, dates, alternatives. */
+import { describe, expect, test } from 'vitest';
+import type { Shop } from '../../src/order/types.ts';
+import { dayNumber, dayOf, daysAfter, weekdayOf } from '../../src/paper/calendar.ts';
+import { promiseByHours } from '../../src/paper/promise.ts';
+import { tradeOffs } from '../../src/paper/trade-offs.ts';
+import { quoteOf } from '../../src/paper/quote.ts';
+import { sizeOrder } from '../../src/index.ts';
+import { quoteSheet } from '../../src/report/quote-sheet.ts';
+import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
+import { phraseText } from '../../src/report/text.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { wholeRate } from '../../src/units/money.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+import { quoteFor } from '../support/papers.ts';
+
+const order = orderOf({
+  saddle: { rigging: rigging('3/4'), ringToRing: 44 },
+  colors: { body: ['natural'], accent: ['rust'] },
+});
+const without = (change: Partial<Shop>): Shop => ({ ...defaultShop, ...change });
+const said = (quote: ReturnType<typeof quoteFor>): string => sheetsMarkdown([quoteSheet(quote, 'in')]);
+
+describe('days', () => {
+  // The calendar of the language itself (ECMA-262, Date.UTC), which the program may not ask.
+  test('are counted and named as Date.UTC does', () => {
+    for (let count = -26_000; count < 84_000; count += 13) {
+      const day = new Date(count * 86_400_000).toISOString().slice(0, 10);
+      expect([dayNumber(day), dayOf(count)]).toEqual([count, day]);
+      const name = ['sun', 'mon', 'tue', 'wed', 'thu', 'fri', 'sat'][
+        new Date(`${day}T00:00:00Z`).getUTCDay()
+      ];
+      expect(weekdayOf(day)).toBe(name);
+    }
+    expect(daysAfter('2028-02-28', 1)).toBe('2028-02-29');
+    expect(daysAfter('2026-12-31', 1)).toBe('2027-01-01');
+  });
+});
+
+describe('what the shop file does not say', () => {
+  test.each([
+    ['currency', without({ currency: undefined }), 'prices and their currency', 'currency'],
+    ['labor', without({ labor: undefined }), 'how long tying takes', 'labor'],
+    [
+      'rate',
+      without({ labor: { ...defaultShop.labor!, rate: undefined } }),
+      'the rate of an hour',
+      'labor, as rate',
+    ],
+    [
+      'buckle',
+      without({ buckles: defaultShop.buckles.map((buckle) => ({ ...buckle, price: undefined })) }),
+      'a price for the',
+      'buckles, as price',
+    ],
+    [
+      'cord',
+      without({ cords: defaultShop.cords.map((cord) => ({ ...cord, price: undefined })) }),
+      'a price for 8-ply natural cord',
+      'price-a-foot',
+    ],
+  ])('%s: named with its place, and nothing is added up', (...[, shop, what, where]) => {
+    const { price } = quoteFor(order, shop);
+    expect(price.missing[0]!.what).toContain(what);
+    expect(price.missing[0]!.where).toContain(where);
+    expect([price.total, price.subtotal, price.deposit]).toEqual([undefined, undefined, undefined]);
+    expect(said(quoteFor(order, shop))).toMatch(/cannot be added up yet/);
+  });
+  test('a color it does not have, and an option it does not have, each with the nearest', () => {
+    const asked = { ...order, colors: { body: ['naturel'], accent: ['rust'] }, options: ['centre dees'] };
+    expect(quoteFor(asked).price.missing.map(({ what }) => what)).toEqual([
+      '8-ply naturel cord, which is not in the shop file (did you mean natural?)',
+      'the option centre dees, which is not in the shop file (did you mean center dees?)',
+    ]);
+  });
+  test('no tax said is not the same as no tax', () => {
+    expect(quoteFor(order, without({ taxes: undefined })).price.notes[0]).toMatch(/^No tax is in it/);
+    expect(quoteFor(order, without({ taxes: [] })).price.notes).toEqual([]);
+  });
+  test('no bench, no promise; no days, no last day', () => {
+    const quote = quoteFor(order, without({ benches: [], quoteDays: undefined }));
+    expect([quote.window, quote.validUntil]).toEqual([undefined, undefined]);
+    expect(said(quote)).toMatch(/No day can be promised/);
+  });
+});
+
+test('colors nobody said are priced as the dearest, and the paper says so', () => {
+  const quote = quoteFor({ ...order, colors: undefined });
+  expect(quote.taken.join(' ')).toMatch(/body cord not said.*charcoal.*accent cord not said/);
+  expect(quote.price.total!).toBeGreaterThan(quoteFor(order).price.total!);
+});
+
+describe('rush', () => {
+  test.each([
+    ['2026-12-04', 1],
+    ['2026-12-05', 0],
+    [undefined, 0],
+  ])('due %s, written 2026-11-20, rush within 14 days: %i line', (due, lines) => {
+    const rush = quoteFor({ ...order, due }).price.lines.filter(({ part }) => part === 'rush');
+    expect(rush).toHaveLength(lines);
+  });
+});
+
+test('options bring their dees, and every count is for the whole order', () => {
+  const { price } = quoteFor({ ...order, quantity: 3, options: ['center dees'] });
+  const line = (what: string) => price.lines.find((each) => each.what.startsWith(what))!;
+  expect([line('dee 1 1/2').count, line('dee 1 1/2').amount]).toEqual([6, 1920]);
+  expect([line('center dees').count, line('center dees').amount]).toEqual([3, 1800]);
+  expect(price.lines.find(({ what }) => what.endsWith('buckles'))!.count).toBe(6);
+});
+
+describe('the window', () => {
+  const bench = { name: 'b', hours: { over: 4, under: 1 }, days: ['mon', 'tue'] as const };
+  const ready = (minutes: number, change: Partial<Shop> = {}): string | undefined =>
+    promiseByHours(wholeRate(minutes), '2026-11-20', without({ benches: [bench], holidays: [], ...change }))
+      ?.earliest;
+  test('counts working days from the next day on', () => {
+    expect([ready(240), ready(241), ready(480), ready(481)]).toEqual([
+      '2026-11-23',
+      '2026-11-24',
+      '2026-11-24',
+      '2026-11-30',
+    ]);
+  });
+  test('leaves out holidays, and takes the quicker bench', () => {
+    expect(ready(240, { holidays: ['2026-11-23'] })).toBe('2026-11-24');
+    const saturday = { ...bench, name: 'c', days: ['sat'] as const };
+    expect(ready(240, { benches: [bench, saturday] })).toBe('2026-11-21');
+  });
+  test('a planned window stands in its place', () => {
+    const advice = sizeOrder(order, defaultShop);
+    const promise = { earliest: '2026-12-07', latest: '2026-12-11', basis: 'as planned' };
+    const quote = quoteOf(advice.specs[0]!, advice, { day: '2026-11-20', promise });
+    expect(said(quote)).toContain('Ready between 2026-12-07 and 2026-12-11, as planned.');
+  });
+});
+
+describe('alternatives', () => {
+  const quote = quoteFor(order);
+  test('are at most two, never the one quoted, and say what they cost more or less', () => {
+    expect(quote.alternatives).toHaveLength(2);
+    for (const { spec, dearerBy } of quote.alternatives) {
+      expect(spec).not.toBe(quote.spec);
+      expect(quoteFor(order, defaultShop, spec.rank).price.total).toBe(quote.price.total! + dearerBy!);
+    }
+  });
+  test('trade-offs are turned round when the two change places', () => {
+    const { spec: other } = quote.alternatives.find(
+      ({ spec }) => spec.candidate.style === quote.spec.candidate.style,
+    )!;
+    const there = tradeOffs(other, quote.spec).map((phrase) => phraseText(phrase, 'in'));
+    const back = tradeOffs(quote.spec, other).map((phrase) => phraseText(phrase, 'in'));
+    expect(there.join()).toMatch(/narrower.*surer/);
+    expect(back.join()).toMatch(/wider.*less sure/);
+  });
+});

@@ -1,0 +1,97 @@
+/** Bench tickets: nothing private, where things sit, what is open, and no cutting before measuring. */
+import { describe, expect, test } from 'vitest';
+import { sizeOrder } from '../../src/index.ts';
+import { ticketOf } from '../../src/paper/ticket.ts';
+import { ticketSheet } from '../../src/report/ticket-sheet.ts';
+import { sheetsHtml } from '../../src/report/sheet-html.ts';
+import { sheetsScreen } from '../../src/report/sheet-screen.ts';
+import { ticketsJson } from '../../src/report/paper-json.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { styleIds } from '../../src/stock/styles.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+import { ticketFor } from '../support/papers.ts';
+import { within } from '../support/within.ts';
+
+const order = orderOf({
+  customer: { name: 'Nell Secret', phone: '555 0199', email: 'nell@example.com' },
+  notes: 'Call 555 0198 after six.',
+  saddle: { rigging: rigging('3/4'), ringToRing: 44 },
+  colors: { body: ['natural', 'charcoal'], accent: ['rust', 'black'] },
+});
+const screen = { color: false, units: 'in', width: 80 } as const;
+
+describe('nothing private', () => {
+  const ticket = ticketFor(order);
+  const sheet = ticketSheet(ticket, 'in');
+  const json = ticketsJson([{ ok: true, file: 'f', order: 'o', paper: ticket, none: undefined }]);
+  test.each([
+    ['screen', sheetsScreen([sheet], screen)],
+    ['HTML', sheetsHtml([sheet])],
+    ['JSON', json],
+    ['data', JSON.stringify({ ...ticket, buckle: { ...ticket.buckle, price: undefined } })],
+  ])('no name, phone, mail, note or price in the %s', (_, text) => {
+    expect(text).not.toMatch(/Nell|555|example\.com|after six/);
+    expect(text).not.toMatch(/USD|price|\b\d+\.\d\d (?:each|a foot)/);
+  });
+});
+
+describe('measured or not', () => {
+  test('without ring to ring the first thing said is not to cut', () => {
+    const { saddle, ...rest } = order;
+    const ticket = ticketFor({ ...rest, saddle: { ...saddle, ringToRing: undefined } });
+    const text = sheetsScreen([ticketSheet(ticket, 'in')], screen);
+    expect(text.indexOf('DO NOT CUT UNTIL MEASURED')).toBeGreaterThan(0);
+    expect(text.indexOf('DO NOT CUT UNTIL MEASURED')).toBeLessThan(text.indexOf('What to tie'));
+    expect(ticket.steps[0]!.words.join('')).toMatch(/^Tape ring to ring/);
+  });
+  test('with it nothing of the kind is said', () => {
+    expect(sheetsScreen([ticketSheet(ticketFor(order), 'in')], screen)).not.toMatch(/DO NOT CUT/);
+  });
+});
+
+describe('where things sit', () => {
+  const advice = sizeOrder(order, defaultShop);
+  const specs = styleIds.flatMap((style) =>
+    advice.specs.filter(({ candidate: c }) => c.style === style).slice(0, 3),
+  );
+  test.each(specs.map((spec) => [`${spec.candidate.style} ${spec.candidate.strands}`, spec] as const))(
+    '%s',
+    (_, spec) => {
+      const ticket = ticketOf(spec, advice, { day: '2026-11-20' });
+      const { candidate } = spec;
+      const stops = ticket.profile.map(({ at }) => at);
+      expect(stops.slice(0, -1)).toEqual(stops.slice(0, -1).map((_, i) => 2 * i));
+      within(stops.at(-1)!, candidate.length / 2 - candidate.buckle.frameHeight, 1e-9);
+      within(ticket.profile.at(-1)!.width, candidate.shape.full, 1e-9);
+      expect(ticket.profile[0]!.width).toBeLessThanOrEqual(candidate.buckle.barWidth);
+      const rows = ticket.bars.map(({ from, length }) => [from, from + length] as const);
+      expect(rows.flat()).toEqual(rows.flat().toSorted((a, b) => a - b));
+      const last = ticket.bars.filter(({ kind }) => kind !== 'centre').at(-1)!;
+      // The last row of a roper ends where its flare starts, as near as a tape reads.
+      if (ticket.flare !== undefined) within(last.from + last.length, ticket.flare.start, 0.13);
+    },
+  );
+  test('a low flare has a further weave where a high flare has none', () => {
+    const kinds = (style: string) =>
+      ticketOf(
+        advice.specs.find(({ candidate: c }) => c.style === style)!,
+        advice,
+        { day: '2026-11-20' },
+      ).bars.map(({ kind }) => kind);
+    expect(kinds('high-flare')).toEqual(['end', 'pinch', 'centre']);
+    expect(kinds('low-flare')).toContain('further');
+    expect(kinds('low-flare').length).toBeGreaterThan(3);
+    expect(kinds('straight')).toEqual(['end', 'centre']);
+  });
+});
+
+describe('what is open', () => {
+  test('colors and options that are not said or not known are asked for', () => {
+    expect(ticketFor({ ...order, colors: undefined, options: ['initals'] }).open).toEqual([
+      'color of the body cord: not said',
+      'color of the accent cord: not said',
+      'option initals: not in the shop file; initials?',
+    ]);
+    expect(ticketFor(order).open).toEqual([]);
+  });
+});
