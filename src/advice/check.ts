@@ -12,16 +12,19 @@ import { Judge, type Judged } from './judge.ts';
 import { passes } from './refused.ts';
 
 export type CheckedWhich = 'wants' | 'current' | 'command line';
+export type CinchPart = 'style' | 'strands' | 'buckle' | 'length';
 
 export interface Checked {
   readonly which: CheckedWhich;
   readonly asked: CinchAsked;
+  /** Parts of `asked` that the command line left open and the order's own wish gave. */
+  readonly kept?: readonly CinchPart[] | undefined;
   /** Undefined when it cannot be laid on this horse at all; then `cannot` says why. */
   readonly judged: Judged | undefined;
   readonly cannot: Phrase | undefined;
   /** Parts nobody named and what was taken for them. */
   readonly filled: readonly {
-    readonly part: 'style' | 'strands' | 'buckle' | 'length';
+    readonly part: CinchPart;
     readonly taken: string;
   }[];
   readonly passes: boolean;

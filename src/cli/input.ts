@@ -14,6 +14,7 @@ interface Failed {
   readonly file: string;
   readonly order: string | undefined;
   readonly problems: readonly Problem[];
+  readonly unreadable: string | undefined;
 }
 
 const standardInput = 'standard input';
@@ -61,11 +62,12 @@ export async function readText(name: string, io: CliIo): Promise<TextRead> {
 }
 
 /** What printers are handed of an order that could not be read. */
-export const failed = ({ file, order, problems }: Entry & { ok: false }): Failed => ({
+export const failed = ({ file, order, problems, unreadable }: Entry & { ok: false }): Failed => ({
   ok: false,
   file,
   order,
   problems,
+  unreadable,
 });
 
 function unreadable(file: string, { why, line }: TextRead & { ok: false }): Entry {

@@ -1,6 +1,6 @@
 /** A cinch that somebody wants or rides in, in sentences: what was asked, how it stands, what would pass. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
-import type { Checked } from '../advice/check.ts';
+import type { Checked, CinchPart } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
@@ -20,11 +20,17 @@ export const whichText = ({ which }: Checked): string =>
       : 'The cinch named on the command line';
 
 /** What was said about it, and what was taken for the parts nobody named. */
-export function askedText({ asked, filled }: Checked, units: Units): string {
-  const asTold = saidText(asked, units);
+export function askedText({ asked, filled, kept = [] }: Checked, units: Units): string {
+  const named = kept.length === 0 ? asked : only(asked, (part) => !kept.includes(part));
+  const fromOrder = only(asked, (part) => kept.includes(part));
+  const rest = kept.length === 0 ? '' : `; the rest as the order wants it: ${saidText(fromOrder, units)}`;
+  const asTold = `${saidText(named, units)}${rest}`;
   if (filled.length === 0) return asTold;
   return `${asTold} (not said, so taken: ${filled.map((part) => filledText(part, units)).join(', ')})`;
 }
+
+const only = (asked: CinchAsked, wanted: (part: CinchPart) => boolean): CinchAsked =>
+  Object.fromEntries(Object.entries(asked).filter(([part]) => wanted(part as CinchPart)));
 
 function saidText(asked: CinchAsked, units: Units): string {
   const said = [

@@ -2,7 +2,7 @@
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
 import { findingsOf, standingOf } from './about-check.ts';
-import { csvText, type Cell } from './csv.ts';
+import { csvText, unreadNote, type Cell } from './csv.ts';
 import { rounded } from './json.ts';
 import { phraseText } from './text.ts';
 import type { CheckResult } from './types.ts';
@@ -65,9 +65,8 @@ export const checkCsv = (results: readonly CheckResult[]): string =>
 
 function rowsOf(result: CheckResult): Row[] {
   if (!result.ok) {
-    const { order, file, problems } = result;
-    const [first] = problems;
-    const note = first === undefined ? undefined : `line ${String(first.line)}: expected ${first.expected}`;
+    const { order, file } = result;
+    const note = unreadNote(result);
     return [{ order, file, note }];
   }
   const { order } = result.advice.facts.order;

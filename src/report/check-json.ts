@@ -18,6 +18,7 @@ export function checkValue(result: CheckResult): Record<string, unknown> {
   const { facts, cautions } = result.advice;
   return {
     order: facts.order.order,
+    file: result.file,
     checked: result.checked.map(checkedValue),
     cautions: [...cautions],
   };

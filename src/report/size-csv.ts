@@ -1,7 +1,7 @@
 /** `size` as a table for a spreadsheet: one row a spec; an order without any has one row that says so. */
 import type { RankedSpec } from '../advice/advice.ts';
 import { becauseOnly, notGood, shortFinding } from './about-specs.ts';
-import { csvText, type Cell } from './csv.ts';
+import { csvText, unreadNote, type Cell } from './csv.ts';
 import { rounded } from './json.ts';
 import type { SizeResult } from './types.ts';
 
@@ -87,9 +87,8 @@ export const sizeCsv = (results: readonly SizeResult[]): string =>
 
 function rowsOf(result: SizeResult): Row[] {
   if (!result.ok) {
-    const { order, file, problems } = result;
-    const [first] = problems;
-    const note = first === undefined ? undefined : `line ${String(first.line)}: expected ${first.expected}`;
+    const { order, file } = result;
+    const note = unreadNote(result);
     return [{ order, file, outcome: 'not read', note }];
   }
   const { advice, file } = result;

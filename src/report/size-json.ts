@@ -23,10 +23,11 @@ export const sizeJson = (results: readonly SizeResult[]): string =>
 /** One result, for one a line as well. */
 export function sizeValue(result: SizeResult): Record<string, unknown> {
   if (!result.ok) return failedValue(result);
-  const { advice, simulated, wants } = result;
+  const { file, advice, simulated, wants } = result;
   const { room, order } = advice.facts;
   return {
     order: order.order,
+    file,
     assumptions: advice.assumptions.map(assumptionValue),
     room: { inches: rounded(room.value), sd: rounded(room.sd), basis: room.basis },
     specs: advice.specs.map((spec, i) => specValue(spec, simulated?.[i])),

@@ -20,6 +20,8 @@ export type SizeResult =
       readonly file: string;
       readonly order?: string | undefined;
       readonly problems: readonly Problem[];
+      /** Why the file itself could not be read. */
+      readonly unreadable?: string | undefined;
     };
 
 export type CheckResult =
@@ -34,6 +36,8 @@ export type CheckResult =
       readonly file: string;
       readonly order?: string | undefined;
       readonly problems: readonly Problem[];
+      /** Why the file itself could not be read. */
+      readonly unreadable?: string | undefined;
     };
 
 /** A paper of an order, or why there is none, or the problems that kept the order from being read. */

@@ -36,6 +36,32 @@ describe('what is judged', () => {
   });
 });
 
+describe('parts on the command line lie over what the order wants', () => {
+  const wants = 'wants: { style: low-flare, strands: 15, buckle: plain 3, length: 31 in }\n';
+  const asked = async (...options: string[]): Promise<unknown> => {
+    const { stdout } = await run(['check', '--format', 'json', ...options], { stdin: order(wants) });
+    return (JSON.parse(stdout) as { results: { checked: { asked: unknown }[] }[] }).results[0]?.checked[0]
+      ?.asked;
+  };
+  const all = { style: 'low-flare', strands: 15, buckle: 'plain 3', length: 31 };
+  test.each([
+    [['--strands', '17'], { ...all, strands: 17, buckle: null }],
+    [['--style', 'straight'], { ...all, style: 'straight' }],
+    [['--length', '30 in'], { ...all, length: 30 }],
+    [['--buckle', 'plain 4'], { ...all, buckle: 'plain 4' }],
+    [['--strands', '19', '--buckle', 'plain 4'], { ...all, strands: 19, buckle: 'plain 4' }],
+  ])('%j', async (options, expected) => {
+    expect(await asked(...options)).toEqual(expected);
+  });
+
+  test('the screen tells the two apart', async () => {
+    const { stdout } = await run(['check', '--strands', '17'], { stdin: order(wants) });
+    expect(stdout.replace(/\s+/g, ' ')).toContain(
+      '17 strands; the rest as the order wants it: low-flare roper, 31 in long (not said, so taken: buckle',
+    );
+  });
+});
+
 test('orders with nothing to judge are named; without any other it is an error', async () => {
   const some = await check(`${order(`wants: ${fine}\n`)}---\n${order('').replace('7', 'bare')}`);
   expect(some.code).toBe(0);

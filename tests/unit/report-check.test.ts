@@ -146,6 +146,8 @@ describe('check', () => {
     };
     expect(document.schema).toBe(checkSchema);
     const [read, unread] = document.results;
+    expect(Object.keys(read!).slice(0, 2)).toEqual(['order', 'file']);
+    expect(read).toMatchObject({ file: 'orders.yaml' });
     expect(unread).toMatchObject({ order: '99', file: 'bad.yaml', error: { problems: [{ column: 16 }] } });
     const rows = parse(checkCsv([gall]), { columns: true }) as unknown as Record<string, string>[];
     expect(rows.map(({ standing, rule, judgement, text }) => ({ standing, rule, judgement, text }))).toEqual(

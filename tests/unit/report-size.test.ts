@@ -159,6 +159,7 @@ describe('json', () => {
     expect(document.schema).toBe(sizeSchema);
     expect(Object.keys(result!)).toEqual([
       'order',
+      'file',
       'assumptions',
       'room',
       'specs',

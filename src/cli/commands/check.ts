@@ -29,8 +29,10 @@ interface CheckOptions {
 
 const examples = `
 Files are order files; "-" or nothing reads standard input. Judged is what an
-order has under "wants" and "current"; a cinch named here with --style,
---strands, --buckle or --length is judged instead.
+order has under "wants" and "current". With --style, --strands, --buckle or
+--length, only the cinch named here is judged; what it leaves open is taken from
+the order's "wants", but the buckle only when neither --strands nor --buckle is
+given: other strands may need another.
 
 Examples:
   cinchwright check order.yaml
@@ -123,18 +125,37 @@ async function checkAll(
   return entries.map((entry): CheckResult => {
     if (!entry.ok) return failed(entry);
     const advice = sizeOrder(entry.order, shop);
-    const checked = toCheck(entry.order, asked).map(([which, cinch]) => checkCinch(cinch, which, advice));
+    const checked = toCheck(entry.order, asked).map(({ which, cinch, kept }): Checked => ({
+      ...checkCinch(cinch, which, advice),
+      kept,
+    }));
     return { ok: true, file: entry.file, advice, checked };
   });
 }
 
-function toCheck(order: Order, asked: CinchAsked | undefined): [Checked['which'], CinchAsked][] {
-  if (asked !== undefined) return [['command line', asked]];
-  const { wants, current } = order;
+interface ToCheck extends Pick<Checked, 'which' | 'kept'> {
+  cinch: CinchAsked;
+}
+
+function toCheck({ wants, current }: Order, asked: CinchAsked | undefined): ToCheck[] {
+  if (asked !== undefined) return [overWants(asked, wants)];
   return [
-    ...(wants === undefined ? [] : [['wants', wants] as [Checked['which'], CinchAsked]]),
-    ...(current === undefined ? [] : [['current', current] as [Checked['which'], CinchAsked]]),
+    ...(wants === undefined ? [] : [{ which: 'wants', cinch: wants } as const]),
+    ...(current === undefined ? [] : [{ which: 'current', cinch: current } as const]),
   ];
+}
+
+/** What the command line leaves open stays as the order wants it; a buckle only with the strands it was chosen for. */
+function overWants(asked: CinchAsked, wants: CinchAsked = {}): ToCheck {
+  const parts = [
+    'style',
+    'strands',
+    'length',
+    ...(asked.strands === undefined ? ['buckle' as const] : []),
+  ] as const;
+  const kept = parts.filter((part) => asked[part] === undefined && wants[part] !== undefined);
+  const fromOrder = Object.fromEntries(kept.map((part) => [part, wants[part]])) as CinchAsked;
+  return { which: 'command line', cinch: { ...asked, ...fromOrder }, kept };
 }
 
 type Printer = (results: readonly CheckResult[], options: ReportOptions) => Promise<string>;
