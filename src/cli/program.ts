@@ -1,6 +1,7 @@
 /** The commands and what the program says about itself. */
 import { Command } from 'commander';
 import { addCheck } from './commands/check.ts';
+import { addCompletion } from './commands/completion.ts';
 import { addHelp } from './commands/help.ts';
 import { addNew } from './commands/new.ts';
 import { addRules } from './commands/rules.ts';
@@ -17,9 +18,17 @@ export interface Session {
   code: ExitCode;
 }
 
-const adders = [addSize, addCheck, addRules, addNew, addSchema, addHelp];
+const adders = [addSize, addCheck, addRules, addNew, addSchema, addCompletion, addHelp];
 
-export const commandNames: readonly string[] = ['size', 'check', 'rules', 'new', 'schema', 'help'];
+export const commandNames: readonly string[] = [
+  'size',
+  'check',
+  'rules',
+  'new',
+  'schema',
+  'completion',
+  'help',
+];
 
 const after = `
 Exit codes:
