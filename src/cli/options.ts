@@ -9,15 +9,22 @@ const paperFormats = ['table', 'markdown', 'json', 'html'] as const;
 export type PaperFormat = (typeof paperFormats)[number];
 const unitNames = ['in', 'cm'] as const;
 
+/** Reads one of a few words, and tells which, so that a shell can complete them. */
+export interface WordReader<W extends string = string> {
+  (text: string): W;
+  readonly words: readonly W[];
+}
+
 /** A reader for one of a few words. */
-export function word<const W extends string>(option: string, words: readonly W[]): (text: string) => W {
-  return (text) => {
+export function word<const W extends string>(option: string, words: readonly W[]): WordReader<W> {
+  const read = (text: string): W => {
     const found = words.find((entry) => entry === text);
     if (found !== undefined) return found;
     const takes = `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`;
     const hint = didYouMean(nearestWord(text, words));
     throw new CliFault(`${option} takes ${takes}, not "${printable(text)}"`, { hint });
   };
+  return Object.assign(read, { words });
 }
 
 /** A reader for a whole number within bounds. */

@@ -1,6 +1,7 @@
 /** The commands and what the program says about itself. */
 import { Command } from 'commander';
 import { addCheck } from './commands/check.ts';
+import { addCompletion } from './commands/completion.ts';
 import { addHelp } from './commands/help.ts';
 import { addNew } from './commands/new.ts';
 import { addQuote } from './commands/quote.ts';
@@ -19,7 +20,17 @@ export interface Session {
   code: ExitCode;
 }
 
-const adders = [addSize, addCheck, addQuote, addTicket, addRules, addNew, addSchema, addHelp];
+const adders = [
+  addSize,
+  addCheck,
+  addQuote,
+  addTicket,
+  addRules,
+  addNew,
+  addSchema,
+  addCompletion,
+  addHelp,
+];
 
 export const commandNames: readonly string[] = [
   'size',
@@ -29,6 +40,7 @@ export const commandNames: readonly string[] = [
   'rules',
   'new',
   'schema',
+  'completion',
   'help',
 ];
 

@@ -5,17 +5,18 @@ import type { CheckResult, SizeResult } from './types.ts';
 /** A number is written bare; a text is guarded; nothing is an empty cell. */
 export type Cell = string | number | undefined;
 
-/** First signs that make a spreadsheet calculate, plain and full width (OWASP, CSV Injection). */
-const formula = '[=+\\-@\\t\\r\\n\\uff1d\\uff0b\\uff0d\\uff20]';
-const toGuard = new RegExp(`^'*${formula}|^''`);
-const guarded = new RegExp(`^'(?:'|${formula})`);
+/**
+ * Guarded is what begins with a sign that makes a spreadsheet calculate, plain or full width (OWASP, CSV Injection), blanks before it or
+ * not; and what begins with an apostrophe already, so that taking one off is always right.
+ */
+const toGuard = /^\p{Zs}*[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]|^'/u;
 const toQuote = /^[' ]|[",;\t\r\n]| $/;
 
-/** A text that no spreadsheet takes for a formula: an apostrophe goes before, and before texts that look as if one already had. */
+/** A text that no spreadsheet takes for a formula: an apostrophe goes before it. */
 export const guard = (text: string): string => (toGuard.test(text) ? `'${text}` : text);
 
-/** The text that was guarded: exactly undoes `guard`. */
-export const unguard = (text: string): string => (guarded.test(text) ? text.slice(1) : text);
+/** Exactly undoes `guard`: one apostrophe at the start goes, whatever follows. Numbers never have one. */
+export const unguard = (cell: string): string => cell.replace(/^'/, '');
 
 /** Rows to text: commas, CRLF after every row. Texts are made visible first, so that looking at the file on a terminal is harmless too. */
 export const csvText = (rows: readonly (readonly Cell[])[]): string =>

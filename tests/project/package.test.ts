@@ -146,7 +146,7 @@ test('every script that the documents name exists', () => {
     .filter((file) => fs.existsSync(path.join(repo, file)))
     .map((file) => fs.readFileSync(path.join(repo, file), 'utf8'));
   const named = texts.flatMap((text) =>
-    [...text.matchAll(/npm run (?:-s )?([\w:]+)/g)].map(([, name]) => name!),
+    [...text.matchAll(/npm run (?:-s )?([\w:-]+)/g)].map(([, name]) => name!),
   );
   expect(named.filter((name) => !(name in manifest.scripts))).toEqual([]);
 });

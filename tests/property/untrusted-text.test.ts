@@ -1,0 +1,137 @@
+/** Whatever an order, a shop file or a file's name says, no printer hands it to a screen, a spreadsheet or a page as a command. */
+import fs from 'node:fs';
+import path from 'node:path';
+import { parse } from 'csv-parse/sync';
+import { describe, expect, test } from 'vitest';
+import { checkCinch } from '../../src/advice/check.ts';
+import { sizeOrder } from '../../src/index.ts';
+import type { Problem } from '../../src/order/problem.ts';
+import type { Order, Shop } from '../../src/order/types.ts';
+import { checkCsv } from '../../src/report/check-csv.ts';
+import { checkJson } from '../../src/report/check-json.ts';
+import { checkMarkdown } from '../../src/report/check-markdown.ts';
+import { checkScreen } from '../../src/report/check-screen.ts';
+import { problemsText } from '../../src/report/problems.ts';
+import { sizeCsv } from '../../src/report/size-csv.ts';
+import { sizeJson } from '../../src/report/size-json.ts';
+import { sizeMarkdown } from '../../src/report/size-markdown.ts';
+import { sizeScreen } from '../../src/report/size-screen.ts';
+import type { CheckResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { repo } from '../support/run-cli.ts';
+import { formulas } from '../unit/report-payloads.ts';
+
+/** What steers a screen or cannot be seen; the same list stands in docs/csv.md. */
+const signs = [
+  ...['\0', '\u0007', '\b', '\t', '\n', '\v', '\f', '\r', '\u001b', '\u007f', '\u0085', '\u009b', '\u009d'],
+  ...['\u00ad', '\u200b', '\u200e', '\u200f', '\u2028', '\u2029', '\u202a', '\u202e', '\u2066', '\u2069'],
+  ...['\u2060', '\ufeff', '\ud800', '\u{e0041}'],
+];
+
+const options: ReportOptions = { units: 'in', color: false, width: 80, top: 2, why: true, all: false };
+
+/** The same text in every place that takes one. */
+function orderWith(text: string): Order {
+  return {
+    order: text,
+    customer: { name: text, phone: text, email: text },
+    quantity: 1,
+    use: 'roping',
+    horse: { name: text, heartGirth: 73, trouble: ['elbow-gall'], barrel: 'round' },
+    saddle: { rigging: { kind: 'named', name: text, fraction: 7 / 8 }, ringToRing: 44 },
+    wants: { strands: 25, buckle: text },
+    current: { style: 'straight', strands: 27, buckle: `no ${text}` },
+    colors: { body: [text], accent: [text] },
+    notes: text,
+  };
+}
+
+const shopWith = (text: string): Shop => ({
+  ...defaultShop,
+  name: text,
+  buckles: defaultShop.buckles.map((buckle, i) => ({ ...buckle, id: i === 0 ? text : buckle.id + text })),
+  cords: defaultShop.cords.map((cord) => ({ ...cord, color: cord.color + text })),
+});
+
+const problemWith = (text: string): Problem => ({
+  file: text,
+  line: 1,
+  column: 1,
+  path: text,
+  found: text,
+  expected: text,
+  hint: text,
+});
+
+interface Case {
+  readonly size: readonly SizeResult[];
+  readonly check: readonly CheckResult[];
+  readonly problems: readonly Problem[];
+}
+
+function caseWith(text: string): Case {
+  const order = orderWith(text);
+  const advice = sizeOrder(order, shopWith(text));
+  const wants = checkCinch(order.wants!, 'wants', advice);
+  const current = checkCinch(order.current!, 'current', advice);
+  const problems = [problemWith(text)];
+  const failed = { ok: false, file: text, order: text, problems } as const;
+  return {
+    problems,
+    size: [{ ok: true, file: text, advice, wants }, failed],
+    check: [{ ok: true, file: text, advice, checked: [wants, current] }, failed],
+  };
+}
+
+type Print = (from: Case) => string | Promise<string>;
+
+/** Every printer that is handed text from files, by the name of its file. */
+const printers: Readonly<Record<string, Print>> = {
+  'size-screen': ({ size }) => sizeScreen(size, options),
+  'size-markdown': ({ size }) => sizeMarkdown(size, options),
+  'size-csv': ({ size }) => sizeCsv(size),
+  'size-json': ({ size }) => sizeJson(size),
+  'check-screen': ({ check }) => checkScreen(check, options),
+  'check-markdown': ({ check }) => checkMarkdown(check, options),
+  'check-csv': ({ check }) => checkCsv(check),
+  'check-json': ({ check }) => checkJson(check),
+  problems: ({ problems }) => problemsText(problems, options),
+};
+
+test('no printer is left out', () => {
+  const files = fs.readdirSync(path.join(repo, 'src', 'report')).map((file) => file.replace(/\.ts$/, ''));
+  const found = files.filter((name) => /-(screen|markdown|csv|json)$/.test(name) || name === 'problems');
+  // The rules print nothing that came from a file.
+  expect(found.filter((name) => !name.startsWith('rules-')).sort()).toEqual(Object.keys(printers).sort());
+});
+
+const written = (sign: string): string => `\\u{${sign.codePointAt(0)!.toString(16)}}`;
+
+describe.each(Object.entries(printers))('%s', (name, print) => {
+  test.each(signs)('%j is shown, not obeyed', async (sign) => {
+    const text = `q7${sign}q8`;
+    const page = await print(caseWith(text));
+    expect(page).not.toContain(`q7${sign}`);
+    expect(page).not.toContain(`${sign}q8`);
+    if (name.endsWith('json')) {
+      const values = JSON.stringify(JSON.parse(page));
+      expect(values).toContain(JSON.stringify(text).slice(1, -1)); // the same data
+    } else {
+      const shown = `q7${written(sign)}q8`;
+      expect(page).toContain(name.endsWith('markdown') ? shown.replace('\\', '\\\\') : shown);
+    }
+  });
+});
+
+test.each(['size-csv', 'check-csv'])('%s: no cell is a formula', async (name) => {
+  for (const text of [...formulas, "'", "'=1", ' =1', '-1', '+1', '@a', '=']) {
+    const page = await printers[name]!(caseWith(text));
+    const [head, ...rows] = parse(page);
+    const first = new Set(rows.flat().map((cell) => cell.trim().slice(0, 1)));
+    expect(['=', '+', '@', '＝', '＋', '－', '＠'].filter((sign) => first.has(sign))).toEqual([]);
+    // A number may be negative; a text may not look like one.
+    expect(rows.flat().filter((cell) => /^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell))).toEqual([]);
+    const order = rows.map((row) => row[head!.indexOf('order')]!.replace(/^'/, ''));
+    expect(new Set(order)).toEqual(new Set([text]));
+  }
+});
