@@ -72,11 +72,15 @@ describe('docs/recipes.md', () => {
     expect(recipes.length).toBeGreaterThan(3);
   });
   for (const recipe of recipes) {
-    test.skipIf(!possible(recipe))(recipe.title, () => {
-      const { shown, got, wanted } = follow(recipe);
-      all.push(...shown);
-      if (!update) expect(got).toEqual(wanted);
-    });
+    test.skipIf(!possible(recipe))(
+      recipe.title,
+      () => {
+        const { shown, got, wanted } = follow(recipe);
+        all.push(...shown);
+        if (!update) expect(got).toEqual(wanted);
+      },
+      240_000,
+    ); // each command is a start of its own, and machines are busy
   }
   if (update) {
     test('is written anew', () => {

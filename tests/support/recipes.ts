@@ -67,7 +67,7 @@ const textOf = (step: FileStep | CommandStep): string => (step.kind === 'file' ?
 /** Tools a recipe needs, of those that may be lacking. */
 export function toolsOf({ steps }: Recipe): string[] {
   const text = steps.map(textOf).join('\n');
-  return tools.filter((tool) => new RegExp(`(?:^|[|;&] *)${tool} `, 'm').test(text));
+  return tools.filter((tool) => new RegExp(`(?:^|[|;&{(])\\s*${tool} `, 'm').test(text));
 }
 
 /** Commands of the program that a recipe uses. */
@@ -83,7 +83,7 @@ export function typed(command: string, cwd: string): string {
     cwd,
     encoding: 'utf8',
     input: '',
-    timeout: 50_000,
+    timeout: 100_000,
     env: {
       PATH: `${path.join(repo, 'bin')}:${path.dirname(process.execPath)}:${process.env['PATH'] ?? ''}`,
       HOME: cwd,
