@@ -32,16 +32,22 @@ export function namesOf(files: readonly string[], io: CliIo, command: string): r
 
 /** All orders of all files, in the order in which they were named. */
 export async function readEntries(names: readonly string[], io: CliIo): Promise<Entry[]> {
-  const { readOrders } = await import('../order/read-orders.ts');
+  const { quickOrders } = await import('../order/quick-orders.ts');
   let piped: TextRead | undefined; // standard input gives its bytes only once
   const entries: Entry[] = [];
   for (const name of names) {
     const read = name === '-' ? (piped ??= await readText('-', io)) : await readText(name, io);
     const file = fileLabel(name);
-    if (read.ok) entries.push(...readOrders(read.text, file));
-    else entries.push(unreadable(file, read));
+    if (!read.ok) entries.push(unreadable(file, read));
+    else entries.push(...(quickOrders(read.text, file) ?? (await readFully(read.text, file))));
   }
   return entries;
+}
+
+/** Looking up the places of faults takes a package that files without any need not wait for. */
+async function readFully(text: string, file: string): Promise<Entry[]> {
+  const { readOrders } = await import('../order/read-orders.ts');
+  return readOrders(text, file);
 }
 
 /** A file's name as messages give it. */

@@ -1,9 +1,10 @@
 /** YAML text -> its documents as plain trees, with the YAML's own faults located; nothing here knows what an order is. */
 import { Composer, CST, Parser, isMap, isScalar, type Document } from 'yaml';
-import { cut, type Chunk } from './documents.ts';
+import type { Chunk } from './documents.ts';
 import { edgeAbove, isTabbed, layoutFault, rowsOf, type Row } from './layout.ts';
 import { Lines } from './lines.ts';
 import { pathText, shown, type Fault, type Problem } from './problem.ts';
+import { sourceOf, startOf, type Source } from './source.ts';
 import { strangeSign, strangeWords, syntaxWords } from './syntax.ts';
 import type { Spot, Tree } from './tree.ts';
 import { gaveUp, newWalk, walkNode, type Placed } from './walk.ts';
@@ -40,29 +41,20 @@ export interface Loaded {
   locate: (fault: Fault, path: readonly PropertyKey[], side?: keyof Spot) => Problem;
 }
 
-interface Source {
-  text: string;
-  file: string;
-  lines: Lines;
-  several: boolean;
-}
-
 /** All documents of a text, in order. A file without any gives an empty list. Never throws. */
 export function load(raw: string, file: string): Loaded[] {
-  // A byte order mark belongs to the encoding; files glued together have them in the middle too.
-  const text = raw.replace(/^\ufeff/gm, '');
-  const chunks = cut(text);
-  const source = { text, file, lines: new Lines(text), several: chunks.length > 1 };
-  return chunks.map((chunk) => loadChunk(source, chunk));
+  const source = sourceOf(raw, file);
+  return source.chunks.map((chunk) => loadChunk(source, chunk));
 }
 
-function loadChunk(source: Source, chunk: Chunk): Loaded {
-  const document = source.several ? chunk.number : undefined;
+/** One document of a text. Never throws. */
+export function loadChunk(source: Source, chunk: Chunk): Loaded {
+  const document = source.chunks.length > 1 ? chunk.number : undefined;
   const parsed = parse(chunk.text);
   const walk = newWalk();
   const usable = parsed.doc !== undefined && parsed.faults.length === 0;
   const tree = usable ? walkNode(walk, parsed.doc?.contents, []) : undefined;
-  const start = chunk.base + firstContent(chunk.text);
+  const start = startOf(chunk);
   const at = (offset: number) => source.lines.at(offset);
   const problem = (fault: Fault, offset: number): Problem => ({
     file: source.file,
@@ -193,11 +185,6 @@ function nearestSpot(spots: ReadonlyMap<string, Spot>, path: readonly PropertyKe
     if (spot !== undefined) return spot;
   }
   return undefined;
-}
-
-function firstContent(text: string): number {
-  const match = /^(?!---|[ \t]*(?:#|%|\r?$))[ \t]*/m.exec(text);
-  return match === null ? 0 : match.index + match[0].length;
 }
 
 function topText(doc: Document | undefined, key: string): string | undefined {

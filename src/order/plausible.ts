@@ -7,17 +7,19 @@ import type { Problem } from './problem.ts';
 import { isBlock, treeAt } from './tree.ts';
 
 type Path = readonly string[];
+/** What is looked at of a document, and how a fault finds its place. */
+type Across = Pick<Loaded, 'tree' | 'settled' | 'locate'>;
 
 const girthPath = ['horse', 'heart-girth'];
 const heightPath = ['horse', 'height'];
 const ringPath = ['saddle', 'ring-to-ring'];
 
 /** Faults across keys. Read from the tree, so that one wrong leaf elsewhere does not hide them. */
-export function acrossKeys(loaded: Loaded): Problem[] {
+export function acrossKeys(loaded: Across): Problem[] {
   return [...needsSize(loaded), ...ringAgainstGirth(loaded), ...dueAfterTaken(loaded)];
 }
 
-function needsSize(loaded: Loaded): Problem[] {
+function needsSize(loaded: Across): Problem[] {
   const horse = treeAt(loaded.tree, ['horse']);
   const said = [girthPath, heightPath].some(
     (path) => treeAt(loaded.tree, path) !== undefined || loaded.settled.has(path.join('.')),
@@ -27,7 +29,7 @@ function needsSize(loaded: Loaded): Problem[] {
   return [loaded.locate({ path: 'horse', expected }, ['horse', 'height'])];
 }
 
-function ringAgainstGirth(loaded: Loaded): Problem[] {
+function ringAgainstGirth(loaded: Across): Problem[] {
   const girth = lengthAt(loaded, girthPath, ranges.heartGirth);
   const rings = lengthAt(loaded, ringPath, ranges.ringToRing);
   if (girth === undefined || rings === undefined || rings < girth) return [];
@@ -37,7 +39,7 @@ function ringAgainstGirth(loaded: Loaded): Problem[] {
   return [loaded.locate({ path: 'saddle.ring-to-ring', found, expected, hint }, ringPath)];
 }
 
-function dueAfterTaken(loaded: Loaded): Problem[] {
+function dueAfterTaken(loaded: Across): Problem[] {
   const taken = dayAt(loaded, 'taken');
   const due = dayAt(loaded, 'due');
   if (taken === undefined || due === undefined || due >= taken) return [];
@@ -49,7 +51,7 @@ function dueAfterTaken(loaded: Loaded): Problem[] {
  * Adds the hint of a swapped pair where height and heart girth each fit the other's place; where another slip was found already,
  * only when both are in the same unit: "73 cm" beside "15 hh" is a wrong unit.
  */
-export function withSwapHint(loaded: Loaded, problem: Problem): Problem {
+export function withSwapHint(loaded: Across, problem: Problem): Problem {
   if (problem.path !== 'horse.height' && problem.path !== 'horse.heart-girth') return problem;
   const height = lengthAt(loaded, heightPath);
   const girth = lengthAt(loaded, girthPath);
@@ -59,22 +61,22 @@ export function withSwapHint(loaded: Loaded, problem: Problem): Problem {
   return swapped && likelier ? { ...problem, hint: 'are height and heart-girth swapped?' } : problem;
 }
 
-function lengthAt(loaded: Loaded, path: Path, range?: LengthRange): Inches | undefined {
+function lengthAt(loaded: Across, path: Path, range?: LengthRange): Inches | undefined {
   const read = parseLength(textAt(loaded, path) ?? '');
   if (!read.ok) return undefined;
   return range === undefined || within(read.inches, range) ? read.inches : undefined;
 }
 
-function unitAt(loaded: Loaded, path: Path): string | undefined {
+function unitAt(loaded: Across, path: Path): string | undefined {
   return /[a-z"']+\.?$/i.exec(textAt(loaded, path) ?? '')?.[0].toLowerCase();
 }
 
-function dayAt(loaded: Loaded, key: string): string | undefined {
+function dayAt(loaded: Across, key: string): string | undefined {
   const text = textAt(loaded, [key]);
   return text !== undefined && parseDay(text).ok ? text : undefined;
 }
 
-function textAt(loaded: Loaded, path: Path): string | undefined {
+function textAt(loaded: Across, path: Path): string | undefined {
   const tree = treeAt(loaded.tree, path);
   return typeof tree === 'string' ? tree : undefined;
 }

@@ -1,14 +1,15 @@
 /** The door for orders: the text of a file becomes checked orders, one a document, or located problems. */
 import { acrossKeys, withSwapHint } from './plausible.ts';
 import { check, checker, inOrder } from './check.ts';
-import { load, type Loaded } from './load.ts';
-import { orderSchema, type WrittenOrder } from './order-schema.ts';
+import { loadChunk, type Loaded } from './load.ts';
+import { orderOf } from './order-of.ts';
+import { orderSchema } from './order-schema.ts';
 import type { Problem } from './problem.ts';
-import type { Order } from './types.ts';
+import { quickOrder, type GoodOrder } from './quick-orders.ts';
+import { sourceOf } from './source.ts';
 
 export type OrderRead =
-  | { ok: true; order: Order; file: string; line: number }
-  | { ok: false; file: string; line: number; order?: string; problems: Problem[] };
+  GoodOrder | { ok: false; file: string; line: number; order?: string; problems: Problem[] };
 
 const orders = checker(orderSchema);
 
@@ -17,8 +18,19 @@ const orders = checker(orderSchema);
  * a file without any document gives one entry that says so. Never throws.
  */
 export function readOrders(text: string, file: string): OrderRead[] {
-  const documents = load(text, file);
-  if (documents.length > 0) return documents.map(readOne);
+  const source = sourceOf(text, file);
+  if (source.chunks.length === 0) return [noOrder(file)];
+  return source.chunks.map((chunk) => quickOrder(source, chunk) ?? readOne(loadChunk(source, chunk)));
+}
+
+/** The same with the places of everything looked up, whether anything is wrong or not: for comparison. */
+export function readOrdersLocated(text: string, file: string): OrderRead[] {
+  const source = sourceOf(text, file);
+  if (source.chunks.length === 0) return [noOrder(file)];
+  return source.chunks.map((chunk) => readOne(loadChunk(source, chunk)));
+}
+
+function noOrder(file: string): OrderRead {
   const problem = {
     file,
     line: 1,
@@ -26,43 +38,14 @@ export function readOrders(text: string, file: string): OrderRead[] {
     path: '',
     expected: 'an order: there is no order in this file',
   };
-  return [{ ok: false, file, line: 1, problems: [problem] }];
+  return { ok: false, file, line: 1, problems: [problem] };
 }
 
 function readOne(loaded: Loaded): OrderRead {
   const { file, line } = loaded;
   const { value, problems } = check(loaded, orders);
   const all = [...problems.map((problem) => withSwapHint(loaded, problem)), ...acrossKeys(loaded)];
-  if (value !== undefined && all.length === 0) return { ok: true, order: toOrder(value), file, line };
+  if (value !== undefined && all.length === 0) return { ok: true, order: orderOf(value), file, line };
   const order = loaded.top('order');
   return { ok: false, file, line, ...(order === undefined ? {} : { order }), problems: inOrder(all) };
-}
-
-/** From keys as written to the names inside the program; what every order has gets its default here. */
-function toOrder(written: WrittenOrder): Order {
-  const { horse, saddle } = written;
-  return {
-    ...written,
-    quantity: written.quantity ?? 1,
-    horse: {
-      name: horse.name,
-      height: horse.height,
-      heartGirth: horse['heart-girth'],
-      bodyLength: horse['body-length'],
-      elbowRoom: horse['elbow-room'],
-      barrel: horse.barrel,
-      withers: horse.withers,
-      condition: horse.condition,
-      kind: horse.kind,
-      trouble: horse.trouble ?? [],
-    },
-    saddle: {
-      rigging: saddle.rigging,
-      style: saddle.style,
-      barSpan: saddle['bar-span'],
-      ringToRing: saddle['ring-to-ring'],
-      ringDrop: saddle['ring-drop'],
-      double: saddle.double,
-    },
-  };
 }

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { performance } from 'node:perf_hooks';
 import { parse } from 'yaml';
 import { sizeOrder } from '../../src/index.ts';
-import { readOrders } from '../../src/order/read-orders.ts';
+import { readOrders, readOrdersLocated } from '../../src/order/read-orders.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 
@@ -97,8 +97,12 @@ function benchSizing(): void {
     microseconds(() => sizeOrder(order, defaultShop).ask),
   );
   row(
-    'read: parse, check, locate',
+    'read: quick way',
     microseconds(() => readOrders(text, sample)),
+  );
+  row(
+    'read: located way',
+    microseconds(() => readOrdersLocated(text, sample)),
   );
   row('size and print the screen', microseconds(screenOf));
 }

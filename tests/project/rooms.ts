@@ -22,7 +22,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   order: {
     why: 'Order is the one door: text becomes checked values here and nowhere else, so only it may parse YAML.',
     uses: ['units', 'sources'],
-    packages: ['zod', 'yaml'],
+    packages: ['zod', 'yaml', 'js-yaml'],
   },
   facts: {
     why: 'Facts are derived before anyone judges: they know no rule and no stock.',
