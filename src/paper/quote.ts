@@ -1,6 +1,7 @@
 /** A quote: the cinch that suits, what else would do, what it costs, when it can be ready, and what must be measured first. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Ask } from '../advice/ask.ts';
+import { checkCinch, type Checked } from '../advice/check.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Order, Shop } from '../order/types.ts';
 import { sumOf, type Minor, type Rate } from '../units/money.ts';
@@ -26,6 +27,8 @@ export interface Quote {
   readonly validUntil: string | undefined;
   /** What is quoted; rank 1 unless somebody chose another. */
   readonly spec: RankedSpec;
+  /** What the customer asked for, judged; undefined when nothing was named. */
+  readonly wants: Checked | undefined;
   /** Up to two others, best first. */
   readonly alternatives: readonly Alternative[];
   /** Inches asked of the elbow clearance, of which the percents are sure. */
@@ -61,6 +64,7 @@ export function quoteOf(spec: RankedSpec, advice: Advice, { day, promise }: Writ
     day,
     validUntil: shop.quoteDays === undefined ? undefined : daysAfter(day, shop.quoteDays),
     spec,
+    wants: order.wants === undefined ? undefined : checkCinch(order.wants, 'wants', advice),
     alternatives: othersThan(spec, advice).map((other) => alternativeOf(other, { spec, price, day, advice })),
     floor,
     assumptions: advice.assumptions,

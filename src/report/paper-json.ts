@@ -5,7 +5,7 @@ import type { Ticket } from '../paper/ticket.ts';
 import type { Currency } from '../units/currency.ts';
 import { amountText } from '../units/money.ts';
 import { jsonText, rounded } from './json.ts';
-import { candidateValue, failedValue, findingValue } from './size-json.ts';
+import { candidateValue, failedValue, findingValue, wantsValue } from './size-json.ts';
 import { phraseText } from './text.ts';
 import type { PaperResult } from './types.ts';
 
@@ -53,6 +53,7 @@ function quoteValue(quote: Quote): Values {
       tradeOffs: tradeOffs.map((phrase) => phraseText(phrase, 'in')),
       dearerBy: money(dearerBy),
     })),
+    wants: quote.wants === undefined ? null : wantsValue(quote.wants),
     currency: currency?.code ?? null,
     lines: lines.map((line) => lineValue(line, currency)),
     subtotal: money(price.subtotal),

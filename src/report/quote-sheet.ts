@@ -1,8 +1,10 @@
 /** A quote as a paper for the customer. */
 import type { RankedSpec } from '../advice/advice.ts';
+import type { Checked } from '../advice/check.ts';
 import type { Alternative, Quote } from '../paper/quote.ts';
 import type { Line } from '../paper/line.ts';
 import { moneyText } from '../units/money.ts';
+import { wantsText } from './about-check.ts';
 import { becauseText, elbowText, findingText, notGood } from './about-specs.ts';
 import { assumedTexts, measuredText } from './about-rest.ts';
 import { countText, knownAmount, unitText } from './money.ts';
@@ -41,7 +43,7 @@ export function quoteSheet(quote: Quote, units: Units): Sheet {
   };
 }
 
-function suggestionBlocks({ spec, order }: Quote, units: Units): Block[] {
+function suggestionBlocks({ spec, order, wants }: Quote, units: Units): Block[] {
   const { candidate: c, rank } = spec;
   const pinched = pinchedText(c, units);
   const size = (value: number): string => quantityText({ value, as: 'length' }, units);
@@ -61,9 +63,14 @@ function suggestionBlocks({ spec, order }: Quote, units: Units): Block[] {
       ],
     },
     { kind: 'text', text: why ?? '' },
+    { kind: 'text', text: wants === undefined ? '' : askedForText(wants, units) },
     { kind: 'list', items: notGood(spec).map((finding) => capital(findingText(finding, units))) },
   ]);
 }
+
+/** On the customer's own paper the customer is "you". */
+const askedForText = (wants: Checked, units: Units): string =>
+  wantsText(wants, { specs: [] }, units).replace(/^The customer asked/, 'You asked');
 
 function colorRows({ colors, options = [] }: Quote['order']): [string, string][] {
   const { body = [], accent = [] } = colors ?? {};

@@ -20,7 +20,7 @@ h1 { font: 600 19pt/1.15 "Iowan Old Style", Palatino, "Book Antiqua", Georgia, "
 .notice { border: 1.5pt solid var(--rust); color: var(--rust); font-weight: 700; padding: 5pt 8pt; margin-top: 9pt; }
 h2 { font: 600 11.5pt/1.2 "Iowan Old Style", Palatino, "Book Antiqua", Georgia, "DejaVu Serif", serif;
   color: var(--rust); margin: 12pt 0 3pt; break-after: avoid; }
-p, li, td, th { overflow-wrap: anywhere; }
+p, li, td { overflow-wrap: anywhere; }
 p.strong { font-weight: 700; } p.quiet { color: var(--soft); margin-top: 2pt; }
 ul { list-style: none; } ul.plain li { padding-left: 10pt; position: relative; }
 ul.plain li::before { content: "\\2013"; position: absolute; left: 0; color: var(--soft); }

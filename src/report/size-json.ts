@@ -143,7 +143,14 @@ const askValue = (ask: Ask): Record<string, unknown> => ({
   couldEarn: ask.couldEarn ?? null,
 });
 
-const wantsValue = ({ judged, passes, filled, cannot, nearest }: Checked): Record<string, unknown> => ({
+/** What the customer asked for, and how it stands. */
+export const wantsValue = ({
+  judged,
+  passes,
+  filled,
+  cannot,
+  nearest,
+}: Checked): Record<string, unknown> => ({
   passes,
   filled: filled.map(({ part, taken }) => ({ part, taken })),
   cannot: cannot === undefined ? null : phraseText(cannot, 'in'),

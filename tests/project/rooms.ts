@@ -53,6 +53,8 @@ export const rooms: Readonly<Record<string, Room>> = {
     why: 'Papers are made of finished advice: a quote, a ticket. They read no clock and print nothing.',
     uses: ['units', 'sources', 'stock'],
     types: ['order', 'facts', 'fit', 'advice'],
+    // What the customer asked for is judged when a paper tells it.
+    calls: { 'advice/check.ts': ['checkCinch'] },
   },
   report: {
     why: 'Printers read a finished result and compute nothing.',
