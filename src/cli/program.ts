@@ -20,17 +20,7 @@ export interface Session {
   code: ExitCode;
 }
 
-const adders = [
-  addSize,
-  addCheck,
-  addQuote,
-  addTicket,
-  addRules,
-  addNew,
-  addSchema,
-  addCompletion,
-  addHelp,
-];
+const adders = [addSize, addCheck, addQuote, addTicket, addRules, addNew, addSchema, addCompletion, addHelp];
 
 export const commandNames: readonly string[] = [
   'size',

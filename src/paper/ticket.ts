@@ -23,7 +23,7 @@ export interface TicketLengths {
   readonly strung: number;
 }
 
-export interface Tails {
+interface Tails {
   readonly color: string | undefined;
   readonly strands: Piece['strands'];
   readonly starts: End;
