@@ -8,7 +8,7 @@ import type { Phrase } from '../units/phrase.ts';
 import { accentNeeds, placedBars, type AccentNeed, type PlacedBar } from './accent.ts';
 import { flatOf, profileOf, type Flat } from './flat.ts';
 import { optionsOf } from './bill.ts';
-import { piecesOf, sectionsOf, type End, type Piece, type Section } from './strands.ts';
+import { piecesOf, sectionsOf, type Piece, type Section } from './strands.ts';
 import { checksFor, stepsFor } from './ticket-steps.ts';
 
 /** Lengths of one cinch, inches. */
@@ -21,13 +21,6 @@ export interface TicketLengths {
   readonly frame: number;
   /** Of one strand, bar to bar. */
   readonly strung: number;
-}
-
-interface Tails {
-  readonly color: string | undefined;
-  readonly strands: Piece['strands'];
-  readonly starts: End;
-  readonly ends: End;
 }
 
 export interface Ticket {
