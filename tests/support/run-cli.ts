@@ -1,6 +1,6 @@
 /** Runs the program in the process of the tests, on a machine made of strings and a real directory. */
 import path from 'node:path';
-import { createFile, readUpTo, replaceFile } from '../../src/cli/files.ts';
+import { createFile, standsAt, readUpTo, replaceFile } from '../../src/cli/files.ts';
 import type { CliIo } from '../../src/cli/io.ts';
 import { runCli } from '../../src/cli/run.ts';
 
@@ -51,6 +51,7 @@ function machineOf({ stdin, env = {}, cwd = repo, columns }: Machine): Omit<CliI
     env,
     cwd,
     readFile: (name, limit) => readUpTo(at(name), limit),
+    standsAt: (name) => standsAt(at(name)),
     replaceFile: (name, text) => {
       replaceFile(at(name), text);
     },
