@@ -58,6 +58,12 @@ export class Advice {
     );
   }
 
+  /** Why the first spec comes before this one; only for one that is not the first. */
+  whyFirst(spec: RankedSpec): Phrase {
+    const [first = spec] = this.specs;
+    return whyBefore(first, spec, this.#sorted.criteria).words;
+  }
+
   get assumptions(): readonly Assumption[] {
     return assumptionsOf(this.facts);
   }
