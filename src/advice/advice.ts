@@ -59,6 +59,12 @@ export class Advice {
     return (this.#all ??= this.#trial.all);
   }
 
+  /** Why the first spec comes before this one; only for one that is not the first. */
+  whyFirst(spec: RankedSpec): Phrase {
+    const [first = spec] = this.specs;
+    return whyBefore(first, spec, this.#criteria).words;
+  }
+
   get assumptions(): readonly Assumption[] {
     return assumptionsOf(this.facts);
   }

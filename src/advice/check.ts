@@ -4,9 +4,11 @@ import type { Candidate, Spec } from '../fit/candidate.ts';
 import { Ground } from '../fit/ground.ts';
 import { lay } from '../fit/lay.ts';
 import type { Buckle, CinchAsked, Shop, Style } from '../order/types.ts';
+import type { CaseFacts } from '../rules/rule.ts';
 import { bySize, layersOn } from '../stock/buckles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';
+import { overBuckles, type Laid } from './any-buckle.ts';
 import { causesOf, type Cause } from './causes.ts';
 import { Judge, type Judged } from './judge.ts';
 import { passes } from './refused.ts';
@@ -37,18 +39,14 @@ export interface Checked {
 /** Judgement of one cinch for the order of `advice`. Total: an unknown buckle name is refused, not thrown. */
 export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advice): Checked {
   const { facts } = advice;
-  const { spec, filled, cannot } = specOf(asked, advice);
-  const candidate = spec === undefined ? undefined : lay(spec, new Ground(facts));
-  const judged =
-    candidate === undefined
-      ? undefined
-      : new Judge(facts, { strands: 1, buckles: 1, lengths: 1 }).judged(candidate);
+  const { spec: usual, cannot } = specOf(asked, advice);
+  const { spec, judged } = layAndJudge(usual, { asked, which, facts });
   const pass = judged !== undefined && passes(judged);
   return {
     which,
     asked,
     judged,
-    filled,
+    filled: spec === undefined ? [] : filledIn(asked, spec),
     passes: pass,
     cannot:
       judged === undefined
@@ -59,9 +57,27 @@ export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advic
   };
 }
 
+interface Asking {
+  readonly asked: CinchAsked;
+  readonly which: CheckedWhich;
+  readonly facts: CaseFacts;
+}
+
+/** The spec as laid on this horse; a cinch in use has a buckle, so where nobody named it every one that may be it counts. */
+function layAndJudge(spec: Spec | undefined, { asked, which, facts }: Asking): Partial<Laid> {
+  if (spec === undefined) return {};
+  const ground = new Ground(facts);
+  const judge = new Judge(facts, { strands: 1, buckles: facts.shop.buckles.length + 1, lengths: 1 });
+  const judged = (each: Spec): Judged | undefined => {
+    const candidate = lay(each, ground);
+    return candidate === undefined ? undefined : judge.judged(candidate);
+  };
+  if (which === 'current' && asked.buckle === undefined) return overBuckles(spec, facts.shop.buckles, judged);
+  return { spec, judged: judged(spec) };
+}
+
 interface Filled {
   readonly spec: Spec | undefined;
-  readonly filled: Checked['filled'];
   readonly cannot: Phrase | undefined;
 }
 
@@ -76,7 +92,7 @@ function specOf(asked: CinchAsked, advice: Advice): Filled {
   const style = asked.style ?? like?.style ?? 'straight';
   const length = asked.length ?? usualLength(like ?? advice.specs[0]?.candidate, advice);
   const spec = { style, strands, buckle, length, layers: layersOn(buckle, strands) ?? 0 } as const;
-  return { spec, filled: filledIn(asked, spec), cannot: undefined };
+  return { spec, cannot: undefined };
 }
 
 /** The parts that nobody named, with what was taken for them. */
@@ -85,7 +101,7 @@ function filledIn(asked: CinchAsked, { style, strands, buckle, length }: Spec): 
   return parts.flatMap((part) => (asked[part] === undefined ? [{ part, taken: taken[part] }] : []));
 }
 
-const cannotBe = (cannot: Phrase): Filled => ({ spec: undefined, filled: [], cannot });
+const cannotBe = (cannot: Phrase): Filled => ({ spec: undefined, cannot });
 
 const parts = ['style', 'strands', 'buckle', 'length'] as const;
 

@@ -16,6 +16,13 @@ export function emit(text: string, out: string | undefined, io: CliIo): void {
   io.stderr(`wrote ${printable(out)}\n`);
 }
 
+/** Says, where nothing was emitted, that the file of --out was not written, and that an older one is still there. */
+export function tellNotWritten(out: string | undefined, io: CliIo): void {
+  if (out === undefined || out === '-') return;
+  const kept = io.standsAt(out) === 'file' ? ': the old file was kept' : '';
+  io.stderr(`nothing to write to ${printable(out)}${kept}\n`);
+}
+
 /** A slip of the fingers must not replace an order by its own result. */
 export function guardInputs(
   out: string | undefined,

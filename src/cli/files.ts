@@ -1,6 +1,7 @@
 /** Reading and writing files on the disk, never leaving half a file behind. */
 import fs from 'node:fs';
 import path from 'node:path';
+import type { Standing } from './io.ts';
 import { systemCode } from './system-error.ts';
 
 /** A file's bytes, at most one more than the limit, so that a caller sees that it is longer. Pipes and devices are read too. */
@@ -51,6 +52,15 @@ export function writeHandle(handle: number, text: string): void {
       if (systemCode(error) !== 'EAGAIN') throw error;
       pause();
     }
+  }
+}
+
+/** What stands at a path; what cannot be looked at counts as nothing, since writing it will say why. */
+export function standsAt(file: string): Standing {
+  try {
+    return fs.statSync(file).isDirectory() ? 'directory' : 'file';
+  } catch {
+    return 'nothing';
   }
 }
 

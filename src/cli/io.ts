@@ -1,5 +1,7 @@
 /** Everything the program asks of the machine it runs on, so that tests can hand it another one. */
 
+export type Standing = 'nothing' | 'directory' | 'file';
+
 export interface CliIo {
   /** All of standard input, or an error of the system; reads at most one byte more than the limit. */
   readonly stdin: (limit: number) => Promise<Buffer>;
@@ -17,6 +19,8 @@ export interface CliIo {
   readonly cwd: string;
   /** A file's bytes, at most one more than the limit. Throws the system's error. */
   readonly readFile: (path: string, limit: number) => Buffer;
+  /** What stands at a path: nothing, a directory, or anything that can be written into. */
+  readonly standsAt: (path: string) => Standing;
   /** Puts a whole file in place at once, over an older one if there is one. Throws the system's error. */
   readonly replaceFile: (path: string, text: string) => void;
   /** Writes a file that must not exist yet. Throws the system's error. */

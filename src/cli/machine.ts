@@ -1,7 +1,7 @@
 /** The real machine: standard streams, files, environment. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { createFile, readHandle, readUpTo, replaceFile, writeHandle } from './files.ts';
+import { createFile, standsAt, readHandle, readUpTo, replaceFile, writeHandle } from './files.ts';
 import type { CliIo } from './io.ts';
 import { systemCode } from './system-error.ts';
 
@@ -43,6 +43,7 @@ export function thisMachine(): CliIo {
     today,
     cwd: here,
     readFile: (name, limit) => readUpTo(at(name), limit),
+    standsAt: (name) => standsAt(at(name)),
     replaceFile: (name, text) => {
       replaceFile(at(name), text);
     },

@@ -6,6 +6,7 @@ import { noSpaceHint } from './layout.ts';
 import { mostProblems, type Loaded } from './load.ts';
 import { pathText, shown, type Problem } from './problem.ts';
 import { keyPlaces, type KeyPlace } from './schema-keys.ts';
+import { elsewhereOther, sensedKey } from './near-in-sense.ts';
 import { describe, treeAt, type Tree } from './tree.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -102,6 +103,10 @@ interface Around {
 }
 
 function keyHint(key: string, { parent, allowed, places }: Around): string | undefined {
+  const path = `${parent}.${key}`;
+  if (Object.hasOwn(elsewhereOther, path)) return elsewhereOther[path];
+  const meant = sensedKey(key, parent, allowed);
+  if (meant !== undefined) return didYouMean(meant);
   const elsewhere = places.find((place) => place.path !== parent && place.keys.includes(key));
   const near = nearestWord(key, allowed);
   // Exactly a key of another block tells more than half a likeness here.

@@ -4,6 +4,7 @@ import { nearestWord } from '../units/nearest.ts';
 import { parseAge } from '../units/age.ts';
 import { parseDay } from '../units/days.ts';
 import { parseNumber, toNumber } from '../units/number.ts';
+import { sensed, type Sense } from './near-in-sense.ts';
 
 export type Json = Record<string, unknown>;
 export type Reading<T> = { ok: true; value: T } | { ok: false; expected?: string; hint?: string | undefined };
@@ -38,12 +39,14 @@ export function leaf<T>({ expected, json }: LeafWords, read: (text: string) => R
   return schema;
 }
 
-/** A block of keys; any other key is a fault. */
+/** A block of keys; any other key is a fault. `sample` shows one where people are likely to write a plain text. */
 export function block<S extends z.core.$ZodLooseShape>(
   about: string,
   shape: S,
+  sample?: string,
 ): z.ZodMiniObject<S, z.core.$strict> {
-  const schema = z.strictObject(shape, `${about}, as a block of keys`);
+  const such = sample === undefined ? '' : `, such as ${sample}`;
+  const schema = z.strictObject(shape, `${about}, as a block of keys${such}`);
   jsonOf.set(schema, { description: about });
   return schema;
 }
@@ -51,6 +54,12 @@ export function block<S extends z.core.$ZodLooseShape>(
 /** A hint made of a nearest word. */
 export function didYouMean(word: string | undefined): string | undefined {
   return word === undefined ? undefined : `did you mean "${word}"?`;
+}
+
+/** The same of several words that may be meant. */
+function oneOfThese(words: readonly string[]): string | undefined {
+  const quoted = words.map((word) => `"${word}"`);
+  return quoted.length === 0 ? undefined : `did you mean ${quoted.join(' or ')}?`;
 }
 
 /** A hint made of a reason and, where there is one, the text to write instead. */
@@ -70,18 +79,17 @@ export function freeText(about: string, limit = 200): Leaf<string> {
   });
 }
 
-/** One word of a list. `slips` maps words people write for an allowed one. */
+/** One word of a list. `sense` maps words people write for an allowed one. */
 export function oneOf<const W extends string>(
   about: string,
   words: readonly W[],
-  slips: Readonly<Record<string, W>> = {},
+  sense: Sense<W> = {},
 ): Leaf<W> {
   const expected = `${about}, one of ${words.join(', ')}`;
   return leaf({ expected, json: { type: 'string', enum: [...words], description: about } }, (text) => {
     const word = words.find((candidate) => candidate === text);
     if (word !== undefined) return { ok: true, value: word };
-    const slip = Object.hasOwn(slips, text.toLowerCase()) ? slips[text.toLowerCase()] : undefined;
-    return { ok: false, hint: didYouMean(slip ?? nearestWord(text, words)) };
+    return { ok: false, hint: oneOfThese(sensed(text, sense)) ?? didYouMean(nearestWord(text, words)) };
   });
 }
 

@@ -1,6 +1,7 @@
 /** Leaves that are lengths: how long each may be, and which slip of the unit a wrong one looks like. */
 import { formatHands } from '../units/hands.ts';
 import { parseLength, unitOf, type Inches, type LengthUnit } from '../units/length.ts';
+import { tidy } from '../units/number.ts';
 import { decimals } from '../units/print.ts';
 import { didYouMean, leaf, reasonHint, type Leaf } from './leaves.ts';
 
@@ -76,7 +77,7 @@ const mixedUp: Readonly<Record<LengthUnit, readonly LengthUnit[]>> = {
 
 /** The same number with another unit, if that would be in range: "185 in" of heart girth -> "185 cm". */
 function likelySlip(text: string, range: LengthRange): string | undefined {
-  const parts = /^\s*(.*?\d)\s*([a-z]+|"|')\.?\s*$/i.exec(text);
+  const parts = /^\s*(.*?\d)\s*([a-z]+|"|')\.?\s*$/i.exec(tidy(text));
   const [, number = '', word = ''] = parts ?? [];
   const unit = unitOf(word.toLowerCase());
   return unit === undefined ? undefined : firstInRange(number, mixedUp[unit], range);

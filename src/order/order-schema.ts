@@ -14,6 +14,7 @@ import {
   wholeNumber,
 } from './leaves.ts';
 import { measure, ranges } from './measure.ts';
+import { barrelSense, kindSense, styleSense, troubleSense, useSense, withersSense } from './near-in-sense.ts';
 import { rigging } from './rigging.ts';
 
 const maybe = z.optional;
@@ -31,18 +32,22 @@ const uses = ['roping', 'ranch', 'trail', 'barrels', 'reining', 'packing', 'endu
 const barrelExpected = 'shape of the barrel: slab-sided, average, round, or { depth: 27 in }';
 const barrel = z.union(
   [
-    oneOf('shape of the barrel', ['slab-sided', 'average', 'round']),
+    oneOf('shape of the barrel', ['slab-sided', 'average', 'round'], barrelSense),
     block('measured barrel', { depth: measure(ranges.barrelDepth) }),
   ],
   barrelExpected,
 );
 jsonOf.set(barrel, { description: barrelExpected });
 
-const customer = block('who orders', {
-  name: maybe(freeText('name of the customer')),
-  phone: maybe(freeText('telephone number')),
-  email: maybe(freeText('mail address')),
-});
+const customer = block(
+  'who orders',
+  {
+    name: maybe(freeText('name of the customer')),
+    phone: maybe(freeText('telephone number')),
+    email: maybe(freeText('mail address')),
+  },
+  '{ name: first and last }',
+);
 
 const horse = block('the horse', {
   name: maybe(freeText('name of the horse')),
@@ -51,10 +56,10 @@ const horse = block('the horse', {
   'body-length': maybe(measure(ranges.bodyLength)),
   'elbow-room': maybe(measure(ranges.elbowRoom)),
   barrel: maybe(barrel),
-  withers: maybe(oneOf('withers', ['low', 'average', 'high'])),
+  withers: maybe(oneOf('withers', ['low', 'average', 'high'], withersSense)),
   condition: maybe(conditionScore()),
-  kind: maybe(oneOf('kind of horse', ['pony', 'stock', 'light', 'draft', 'mule', 'donkey'])),
-  trouble: maybe(listOf('trouble with the cinch in use', oneOf('trouble', troubles))),
+  kind: maybe(oneOf('kind of horse', ['pony', 'stock', 'light', 'draft', 'mule', 'donkey'], kindSense)),
+  trouble: maybe(listOf('trouble with the cinch in use', oneOf('trouble', troubles, troubleSense))),
 });
 
 // Zod is not told: a check of it would be left out as soon as another key is wrong. See plausible.ts.
@@ -73,11 +78,13 @@ const saddle = block('the saddle', {
 });
 
 const cinch = {
-  style: maybe(oneOf('style of cinch', styles)),
+  style: maybe(oneOf('style of cinch', styles, styleSense)),
   strands: maybe(strandCount('strands')),
   buckle: maybe(freeText('id of a buckle in the shop file')),
   length: maybe(measure(ranges.cinchLength)),
 };
+
+const cinchSample = '{ style: straight, strands: 17, length: 32 in }';
 
 const color = freeText('color of cord');
 
@@ -90,14 +97,20 @@ export const orderSchema = block('an order', {
   quantity: maybe(wholeNumber({ min: 1, max: 99, about: 'how many' })),
   horse,
   saddle,
-  use: maybe(oneOf('main use', uses)),
-  current: maybe(block('the cinch in use now', { ...cinch, age: maybe(age('age of the cinch')) })),
-  wants: maybe(block('the cinch the customer asks for', cinch)),
+  use: maybe(oneOf('main use', uses, useSense)),
+  current: maybe(
+    block('the cinch in use now', { ...cinch, age: maybe(age('age of the cinch')) }, cinchSample),
+  ),
+  wants: maybe(block('the cinch the customer asks for', cinch, cinchSample)),
   colors: maybe(
-    block('colors of cord', {
-      body: maybe(listOf('colors of the body cord', color)),
-      accent: maybe(listOf('colors of the accent cord', color)),
-    }),
+    block(
+      'colors of cord',
+      {
+        body: maybe(listOf('colors of the body cord', color)),
+        accent: maybe(listOf('colors of the accent cord', color)),
+      },
+      '{ body: [natural] }',
+    ),
   ),
   options: maybe(listOf('options', freeText('name of an option in the shop file'))),
   notes: maybe(freeText('notes', 2000)),

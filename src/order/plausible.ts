@@ -1,6 +1,7 @@
 /** What the single keys cannot know: things an order must say one way or another, and values that cannot be true together. */
 import { parseDay } from '../units/days.ts';
-import { parseLength, type Inches } from '../units/length.ts';
+import { parseLength, unitOf, type Inches } from '../units/length.ts';
+import { tidy } from '../units/number.ts';
 import { within, ranges, type LengthRange } from './measure.ts';
 import type { Loaded } from './load.ts';
 import type { Problem } from './problem.ts';
@@ -68,7 +69,8 @@ function lengthAt(loaded: Across, path: Path, range?: LengthRange): Inches | und
 }
 
 function unitAt(loaded: Across, path: Path): string | undefined {
-  return /[a-z"']+\.?$/i.exec(textAt(loaded, path) ?? '')?.[0].toLowerCase();
+  const word = /([a-z]+|["'])\.?$/i.exec(tidy(textAt(loaded, path) ?? ''))?.[1]?.toLowerCase();
+  return word === undefined ? undefined : (unitOf(word) ?? word);
 }
 
 function dayAt(loaded: Across, key: string): string | undefined {

@@ -50,13 +50,25 @@ function readName(text: string): Reading<Rigging> {
   const clean = tidy(text);
   const read = /^\d+ ?\/ ?\d+$/.test(clean) ? parseNumber(clean) : undefined;
   const fraction = read?.ok === true ? toNumber(read.exact) : undefined;
-  if (fraction === undefined) return { ok: false, hint: didYouMean(likelyName(text)) };
+  if (fraction === undefined) return { ok: false, hint: doubleHint(text) ?? didYouMean(likelyName(text)) };
   if (fraction < 0.5 || fraction > 1)
     return { ok: false, hint: 'a fraction of the bar span from 1/2 (center-fire) to 1 (full)' };
   return { ok: true, value: { kind: 'named', name: clean.replaceAll(' ', ''), fraction } };
 }
 
-function likelyName(text: string): string | undefined {
+/** A position and "double" in one: two answers, two keys. */
+function doubleHint(text: string): string | undefined {
+  const position = /^(.+?)[ ,_-]+double(?:[ _-]rig(?:ged|ging)?)?$/i.exec(text)?.[1];
+  if (position === undefined) return undefined;
+  const read = readName(position);
+  const name = read.ok ? position : likelyName(position);
+  return name === undefined ? undefined : `did you mean "${name}", with double: true on a line of its own?`;
+}
+
+function likelyName(written: string): string | undefined {
+  // A comma at the end of the line is a habit of lists.
+  const text = written.replace(/[\s,;.]+$/, '');
+  if (text !== written && readName(text).ok) return text;
   const word = text.toLowerCase().replaceAll(/[ _]/g, '-');
   if (Object.hasOwn(slips, word)) return slips[word];
   // 0.875 is how a spreadsheet writes 7/8.

@@ -23,7 +23,11 @@ const frameHeight: LengthRange = { about: 'height of the frame', min: 0.5, max: 
 const step: LengthRange = { about: 'step of lengths', min: 0.25, max: 4, example: '1 in' };
 
 const strandRange = (about: string) =>
-  block(about, { min: strandCount('fewest strands'), max: strandCount('most strands') });
+  block(
+    about,
+    { min: strandCount('fewest strands'), max: strandCount('most strands') },
+    '{ min: 11, max: 31 }',
+  );
 
 const buckle = block('a buckle', {
   id: freeText('name of the buckle, unique in the shop'),
@@ -76,11 +80,15 @@ const model = block(
 export const shopSchema = block('a shop', {
   shop: freeText('name of the shop'),
   strands: strandRange('strands the shop ties'),
-  lengths: block('lengths the shop ties', {
-    min: measure({ ...ranges.cinchLength, about: 'shortest cinch' }),
-    max: measure({ ...ranges.cinchLength, about: 'longest cinch' }),
-    step: measure(step),
-  }),
+  lengths: block(
+    'lengths the shop ties',
+    {
+      min: measure({ ...ranges.cinchLength, about: 'shortest cinch' }),
+      max: measure({ ...ranges.cinchLength, about: 'longest cinch' }),
+      step: measure(step),
+    },
+    '{ min: 20 in, max: 38 in, step: 1 in }',
+  ),
   buckles: list('buckles', buckle),
   cord: list('cord', cord),
   ...tradeShape,

@@ -3,6 +3,7 @@ import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Ask } from '../advice/ask.ts';
 import { checkCinch, type Checked } from '../advice/check.ts';
 import type { Assumption } from '../facts/estimate.ts';
+import type { Facts } from '../facts/facts.ts';
 import type { Order, Shop } from '../order/types.ts';
 import { sumOf, type Minor, type Rate } from '../units/money.ts';
 import type { Phrase } from '../units/phrase.ts';
@@ -21,6 +22,7 @@ export interface Alternative {
 
 export interface Quote {
   readonly order: Order;
+  readonly facts: Facts;
   readonly shop: Shop;
   /** The day it is written, and the last day it holds; undefined when the shop does not say. */
   readonly day: string;
@@ -60,6 +62,7 @@ export function quoteOf(spec: RankedSpec, advice: Advice, { day, promise }: Writ
   const price = priceOf(bill, order, { shop, day });
   return {
     order,
+    facts: advice.facts,
     shop,
     day,
     validUntil: shop.quoteDays === undefined ? undefined : daysAfter(day, shop.quoteDays),

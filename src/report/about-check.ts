@@ -5,10 +5,11 @@ import type { Finding } from '../advice/judge.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { CinchAsked } from '../order/types.ts';
+import { listed } from '../units/phrase.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
-import { elbowText, notGood } from './about-specs.ts';
-import { capital, listed, phraseText, type Units } from './text.ts';
+import { elbowText, notGood, toTell } from './about-specs.ts';
+import { capital, phraseText, type Units } from './text.ts';
 import { ruleName, specName, styleName, tiedText, troubleName } from './words.ts';
 
 /** Whose cinch it is. */
@@ -61,12 +62,16 @@ export function findingsOf({ which, judged }: Checked): readonly Finding[] {
   return which === 'current' ? findings.filter(({ rule }) => !onlyBeforeTying.has(rule)) : findings;
 }
 
-/** How it stands: passing is not sure while the elbow is poor or nobody can tell how it clears. */
+/** A rule that would refuse it, or not, if only somebody knew. */
+const mayDecide = ({ rule, judgement }: Finding): boolean =>
+  judgement === 'cannot-tell' && ['elbow-clearance', 'buckle-height', 'buckle-strands'].includes(rule);
+
+/** How it stands: passing is not sure while the elbow is poor or nobody can tell how it and the buckle fit. */
 export function standingOf(checked: Checked): Standing {
   const findings = findingsOf(checked);
   if (checked.judged === undefined || findings.some((f) => f.judgement === 'refuse')) return 'refused';
   const elbow = findings.find((f) => f.rule === 'elbow-clearance')?.judgement;
-  return elbow === 'poor' || elbow === 'cannot-tell' ? 'not sure' : 'passes';
+  return elbow === 'poor' || findings.some(mayDecide) ? 'not sure' : 'passes';
 }
 
 /** What nobody can tell, though it passes: this must never look like good. */
@@ -79,11 +84,12 @@ export const openOf = (checked: Checked): readonly Finding[] =>
 export const nearestOf = (checked: Checked): RankedSpec | undefined =>
   standingOf(checked) === 'refused' ? checked.nearest : undefined;
 
-/** The standing with its reason, after the word. */
-export function standingText(checked: Checked, units: Units): string {
+/** The standing with its reason, after the word; with `facts` what is less than good is told as in the short form. */
+export function standingText(checked: Checked, units: Units, facts?: Facts): string {
   const { judged, cannot } = checked;
   if (judged === undefined) return cannot === undefined ? 'it cannot be laid' : phraseText(cannot, units);
-  const worst = notGood({ findings: findingsOf(checked) });
+  const own = { findings: findingsOf(checked) };
+  const worst = facts === undefined ? notGood(own) : toTell(own, facts);
   if (standingOf(checked) === 'refused') {
     const why = worst.filter(({ judgement }) => judgement === 'refuse');
     return why.map(({ reason }) => phraseText(reason, units)).join('. It also ');
@@ -95,7 +101,9 @@ export function standingText(checked: Checked, units: Units): string {
     ['poor on', named('poor')],
     ['only acceptable on', named('acceptable')],
   ].flatMap(([how = '', what = '']) => (what === '' ? [] : [`; ${how} ${what}`]));
-  return `nothing refuses it; ${clear}${doubts.join('')}${openText(openOf(checked), units)}`;
+  const open = openOf(checked);
+  const but = open.some(mayDecide) ? ' with the buckle taken' : '';
+  return `nothing refuses it${but}; ${clear}${doubts.join('')}${openText(open, units)}`;
 }
 
 /** "; nobody can tell roping strength: nobody said what the horse is used for", each reason once. */
@@ -155,9 +163,13 @@ export function causeTexts({ causes }: Checked, units: Units): string[] {
 }
 
 /** What the customer asked for and how it stands, in a line. */
-export function wantsText(checked: Checked, { specs }: Pick<Advice, 'specs'>, units: Units): string {
+export function wantsText(
+  checked: Checked,
+  { specs, facts }: { specs: readonly RankedSpec[]; facts: Facts },
+  units: Units,
+): string {
   const place = checked.passes ? placeText(checked.judged?.candidate, specs) : '';
-  const standing = `${capital(standingOf(checked))}${place}: ${standingText(checked, units)}`;
+  const standing = `${capital(standingOf(checked))}${place}: ${standingText(checked, units, facts)}`;
   return `The customer asked for: ${askedText(checked, units)}. ${standing}.`;
 }
 

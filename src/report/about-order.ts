@@ -2,8 +2,9 @@
 import type { Facts } from '../facts/facts.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { modelNumbers, type ModelKey } from '../sources/numbers.ts';
+import { listed } from '../units/phrase.ts';
 import { formatLength, decimals } from '../units/print.ts';
-import { capital, listed, inputText, roughLength, spreadNumber, type Units } from './text.ts';
+import { capital, inputText, roughLength, spreadNumber, type Units } from './text.ts';
 import { riggingText, troubleName, useNames } from './words.ts';
 
 /** "7/8 position, flat plate rigging; heart girth 73 in; roping; trouble: elbow gall." */

@@ -4,11 +4,11 @@ import type { Ask } from '../advice/ask.ts';
 import { refusedRuns, type Refused, type RefusedRun } from '../advice/refused.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Style } from '../order/types.ts';
+import { listed } from '../units/phrase.ts';
 import {
   capital,
   chanceText,
   inputText,
-  listed,
   phraseText,
   ratioSpread,
   roughLength,

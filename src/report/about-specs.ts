@@ -5,18 +5,9 @@ import type { Simulated } from '../advice/simulate.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Clearance } from '../fit/candidate.ts';
 import type { Style } from '../order/types.ts';
-import type { Phrase } from '../units/phrase.ts';
+import { listed } from '../units/phrase.ts';
 import { decimals, formatLength } from '../units/print.ts';
-import {
-  capital,
-  chanceText,
-  listed,
-  ordinal,
-  phraseText,
-  quantityText,
-  spreadNumber,
-  type Units,
-} from './text.ts';
+import { capital, chanceText, ordinal, phraseText, quantityText, spreadNumber, type Units } from './text.ts';
 import { judgementWords, ruleName, specName, styleName } from './words.ts';
 
 /** Of what the percentages are sure, which is less than the distance itself: said once above a list. */
@@ -32,7 +23,7 @@ export function clearanceText({ inches, chance }: Clearance, units: Units): stri
 /** The same where it stands alone: "..., 84 % sure of at least 1.04 in", as the rule itself says it. */
 export function elbowText({ candidate, findings }: Judged, units: Units): string {
   const finding = findings.find(({ rule }) => rule === 'elbow-clearance');
-  return finding === undefined
+  return finding === undefined || finding.judgement === 'cannot-tell'
     ? clearanceText(candidate.clearance, units)
     : phraseText(finding.reason, units);
 }
@@ -63,15 +54,6 @@ export function becauseOnly({ rank, becauseOf }: RankedSpec, units: Units): stri
 export const shortFinding = ({ rule, judgement }: Finding): string =>
   `${judgementWords[judgement].word}: ${ruleName(rule)}`;
 
-/** The reason; those for more grip come in a row without an end, "a, b, c", and are read aloud as "a, b and c". */
-function reasonText(rule: string, { words, values }: Phrase, units: Units): string {
-  const all =
-    rule !== 'grip'
-      ? values
-      : values.map((value) => (typeof value === 'string' ? listed(value.split(', ')) : value));
-  return phraseText({ words, values: all }, units);
-}
-
 /** "acceptable on latigo run: leaves 5.50 in of latigo each side". */
 export function findingText({ rule, judgement, reason }: Finding, units: Units): string {
   const { word } = judgementWords[judgement];
@@ -81,7 +63,7 @@ export function findingText({ rule, judgement, reason }: Finding, units: Units):
       : judgement === 'not-applicable'
         ? `${word}:`
         : `${word} on`;
-  return `${says} ${ruleName(rule)}: ${reasonText(rule, reason, units)}.`;
+  return `${says} ${ruleName(rule)}: ${phraseText(reason, units)}.`;
 }
 
 /** The same on a card, without the clearance that stands there already. */
@@ -182,8 +164,13 @@ export function othersText({ specs }: Advice, shown: number): string | undefined
   return next === undefined ? undefined : `${also}; next: ${specName(next.candidate)}.`;
 }
 
-/** The next wider one of the first's style, when it passes but is not shown: shops that know the horse may tie it. */
-export function widerText({ specs }: Pick<Advice, 'specs'>, shown: number): string | undefined {
+/** The next wider one of the first's style, when it passes but is not shown, and why not: shops that know the horse may tie it. */
+export function widerText(
+  advice: Pick<Advice, 'specs' | 'whyFirst'>,
+  shown: number,
+  units: Units,
+): string | undefined {
+  const { specs } = advice;
   const [first] = specs;
   const wider = specs
     .filter(({ candidate: c }) => c.style === first?.candidate.style && c.strands > first.candidate.strands)
@@ -192,8 +179,11 @@ export function widerText({ specs }: Pick<Advice, 'specs'>, shown: number): stri
   if (wider === undefined || wider.rank <= shown || elbow === 'poor') return undefined;
   const { candidate, rank } = wider;
   const how = `passes at ${chanceText(candidate.clearance.chance)} (${ordinal(rank)})`;
-  const but = elbow === 'good' ? '' : '; measure before it is tied';
-  return `Wider: ${specName(candidate)}, ${how}${but}.`;
+  const sameLength = candidate.length === first?.candidate.length;
+  const spec = `${specName(candidate)}${sameLength ? '' : `, ${formatLength(candidate.length, units)} long`}`;
+  if (elbow !== 'good') return `Wider: ${spec}, ${how}; measure before it is tied.`;
+  const why = phraseText(advice.whyFirst(wider), units).replace(/^the other\b/, 'the wider one');
+  return `Wider: ${spec}, ${how}; no. 1 stands before it because ${why}.`;
 }
 
 /** The clearance as drawn at random, beside the computed one. */

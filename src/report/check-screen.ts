@@ -2,6 +2,7 @@
 import type { Advice } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Judgement } from '../rules/rule.ts';
+import { listed } from '../units/phrase.ts';
 import {
   askedText,
   bestText,
@@ -17,7 +18,7 @@ import {
 import { findingText, marginText, nearestText, notGood } from './about-specs.ts';
 import { cautionLines, headLines, leadIn, unreadLines } from './heads.ts';
 import { heading, item, markOf, pageFor, pageText, sentence, type Page } from './page.ts';
-import { capital, listed } from './text.ts';
+import { capital } from './text.ts';
 import type { CheckResult, ReportOptions } from './types.ts';
 import { judgementWords, ruleName } from './words.ts';
 

@@ -4,12 +4,13 @@ import type { Checked } from '../advice/check.ts';
 import type { Alternative, Quote } from '../paper/quote.ts';
 import type { Line } from '../paper/line.ts';
 import { moneyText } from '../units/money.ts';
+import { listed } from '../units/phrase.ts';
 import { wantsText } from './about-check.ts';
 import { becauseText, elbowText, findingText, notGood } from './about-specs.ts';
 import { assumedTexts, measuredText } from './about-rest.ts';
 import { countText, knownAmount, unitText } from './money.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
-import { capital, listed, phraseText, quantityText, type Units } from './text.ts';
+import { capital, phraseText, quantityText, type Units } from './text.ts';
 import { layersText, pinchedText, specName } from './words.ts';
 
 /** The paper of one quote. */
@@ -43,7 +44,7 @@ export function quoteSheet(quote: Quote, units: Units): Sheet {
   };
 }
 
-function suggestionBlocks({ spec, order, wants }: Quote, units: Units): Block[] {
+function suggestionBlocks({ spec, order, facts, wants }: Quote, units: Units): Block[] {
   const { candidate: c, rank } = spec;
   const pinched = pinchedText(c, units);
   const size = (value: number): string => quantityText({ value, as: 'length' }, units);
@@ -63,14 +64,14 @@ function suggestionBlocks({ spec, order, wants }: Quote, units: Units): Block[] 
       ],
     },
     { kind: 'text', text: why ?? '' },
-    { kind: 'text', text: wants === undefined ? '' : askedForText(wants, units) },
+    { kind: 'text', text: wants === undefined ? '' : askedForText(wants, facts, units) },
     { kind: 'list', items: notGood(spec).map((finding) => capital(findingText(finding, units))) },
   ]);
 }
 
 /** On the customer's own paper the customer is "you". */
-const askedForText = (wants: Checked, units: Units): string =>
-  wantsText(wants, { specs: [] }, units).replace(/^The customer asked/, 'You asked');
+const askedForText = (wants: Checked, facts: Quote['facts'], units: Units): string =>
+  wantsText(wants, { specs: [], facts }, units).replace(/^The customer asked/, 'You asked');
 
 function colorRows({ colors, options = [] }: Quote['order']): [string, string][] {
   const { body = [], accent = [] } = colors ?? {};

@@ -48,7 +48,7 @@ function orderBlocks(
     ? ''
     : '**Provisional length: do not cut until ring to ring is measured.**';
   const others = othersText(advice, shown.length);
-  const further = [others, widerText(advice, shown.length)].filter((text) => text !== undefined);
+  const further = [others, widerText(advice, shown.length, units)].filter((text) => text !== undefined);
   return [
     `# ${escaped(orderTitle(facts.order))}`,
     list([situation(facts, units), roomText(facts, units), ringText(facts, units)].map(escaped)),

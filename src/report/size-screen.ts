@@ -107,7 +107,7 @@ function specLines({ advice, simulated }: Sized, options: ReportOptions, page: P
     lines.push(...item(page, 'Provisional length: do not cut until ring to ring is measured.', mark));
   }
   const others = othersText(advice, shown.length);
-  const further = [others, widerText(advice, shown.length)].filter((text) => text !== undefined);
+  const further = [others, widerText(advice, shown.length, page.units)].filter((text) => text !== undefined);
   return further.length === 0
     ? lines
     : [...lines, ...sentence(page, further.join(' '), { first: 2, rest: 4 })];

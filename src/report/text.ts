@@ -90,12 +90,6 @@ export function ordinal(rank: number): string {
 /** First letter in capitals: the start of a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** "a, b and c". */
-export function listed(items: readonly string[], last = 'and'): string {
-  if (items.length < 2) return items.join('');
-  return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1) ?? ''}`;
-}
-
 /** Spaces at which a line must not end: between a number and its unit or fraction. */
 const glued =
   /(?<=\d) (?=(?:in|cm|ft|psi|kPa|%|sq (?:in|cm)|strands?|\d\/\d)(?![\w/]))|(?<=\d sq) (?=in|cm)/g;

@@ -1,5 +1,5 @@
 /** Does the style hold a saddle that wants to slip? */
-import { say } from '../units/phrase.ts';
+import { listed, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
 const need = (level: number) => ({ slipNeed: { level, because: level === 0 ? [] : ['the saddle rolls'] } });
@@ -18,7 +18,7 @@ export const grip = rule({
         reason: () => say`nothing asks for more grip than any cinch has`,
       };
     }
-    const why = slipNeed.because.join(', ');
+    const why = listed(slipNeed.because);
     if (style === 'high-flare') {
       return {
         judgement: 'good',

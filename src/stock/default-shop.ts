@@ -8,7 +8,7 @@ export const defaultShop: Shop = {
   lengths: { min: 20, max: 38, step: 1 },
   buckles: [
     {
-      id: 'pony 2 1/2',
+      id: 'plain 2 1/2',
       barWidth: 2.5,
       frameWidth: 3.125,
       frameHeight: 2.25,

@@ -26,6 +26,12 @@ export const area = (value: number): Quantity => ({ value, as: 'area' });
 /** A plain ratio. */
 export const ratio = (value: number): Quantity => ({ value, as: 'ratio' });
 
+/** "a, b and c". */
+export function listed(items: readonly string[], last = 'and'): string {
+  if (items.length < 2) return items.join('');
+  return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1) ?? ''}`;
+}
+
 /** Template tag: say`stands ${dist(1.24)} from the elbow`. Cheap: nothing is formatted here. */
 export function say(words: TemplateStringsArray, ...values: (Quantity | string)[]): Phrase {
   return { words, values };

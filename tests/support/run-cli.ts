@@ -1,6 +1,6 @@
 /** Runs the program in the process of the tests, on a machine made of strings and a real directory. */
 import path from 'node:path';
-import { createFile, readUpTo, replaceFile } from '../../src/cli/files.ts';
+import { createFile, standsAt, readUpTo, replaceFile } from '../../src/cli/files.ts';
 import type { CliIo } from '../../src/cli/io.ts';
 import { runCli } from '../../src/cli/run.ts';
 
@@ -52,6 +52,7 @@ function machineOf({ stdin, env = {}, cwd = repo, columns }: Machine): Omit<CliI
     cwd,
     today: () => '2026-11-20',
     readFile: (name, limit) => readUpTo(at(name), limit),
+    standsAt: (name) => standsAt(at(name)),
     replaceFile: (name, text) => {
       replaceFile(at(name), text);
     },

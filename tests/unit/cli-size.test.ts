@@ -105,6 +105,24 @@ describe('--out', () => {
     }
     expect(got('good.yaml')).toBe(order('good'));
   });
+  test('is told to be kept, or not written, when no order could be read', async () => {
+    put('old.txt', 'old');
+    const kept = await run(['size', 'bad.yaml', '--out', 'old.txt'], { cwd });
+    expect(kept.code).toBe(3);
+    expect(kept.stderr).toMatch(/\nnothing to write to old.txt: the old file was kept\n$/);
+    expect(got('old.txt')).toBe('old');
+    const none = await run(['check', 'bad.yaml', '--out', 'new.txt'], { cwd });
+    expect(none.stderr).toMatch(/\nnothing to write to new.txt\n$/);
+    expect(fs.existsSync(path.join(cwd, 'new.txt'))).toBe(false);
+    const unsaid = await run(['check', 'good.yaml', '--out', 'old.txt'], { cwd });
+    expect(unsaid.stderr).toMatch(
+      /^nothing to write to old.txt: the old file was kept\ncinchwright: nothing to/,
+    );
+    expect((await run(['size', 'bad.yaml'], { cwd })).stderr).not.toContain('nothing to write');
+    const csv = await run(['size', 'bad.yaml', '--format', 'csv', '--out', 'old.txt'], { cwd });
+    expect(csv.stderr).toContain('wrote old.txt');
+    expect(got('old.txt')).toContain('not read');
+  });
   test('a write that fails leaves nothing behind', async () => {
     fs.mkdirSync(path.join(cwd, 'dir'));
     const ran = await run(['size', 'good.yaml', '--out', 'dir'], { cwd });

@@ -109,7 +109,50 @@ describe('how a fault is told', () => {
       '5:17 saddle.ring-to-ring | 70 in | ring-to-ring less than the heart girth',
       'heart-girth is 60 in',
     ],
+    [
+      `${horse}heart-girth: 185”`,
+      '5:16 horse.heart-girth | 185” | heart girth from',
+      'did you mean "185 cm"?',
+    ],
+    [`${horse}elbow-room: 16½″`, '5:15 horse.elbow-room | 16½″', 'did you mean "16 1/2 cm"?'],
+    // Words of the trade for ours, and keys that mean another thing elsewhere.
+    [`${horse}kind: Quarter Horse`, '5:9 horse.kind | Quarter Horse', 'did you mean "stock"?'],
+    [`${horse}withers: mutton`, '5:12 horse.withers | mutton', 'did you mean "low"?'],
+    [`${horse}withers: medium`, '5:12 horse.withers | medium', 'did you mean "average"?'],
+    [`${horse}barrel: normal`, '5:11 horse.barrel | normal', 'did you mean "average"?'],
+    [`${horse}trouble: girth gall`, '5:12 horse.trouble | girth gall', 'did you mean "elbow-gall"?'],
+    [`${horse}trouble: [rolls]`, '5:13 horse.trouble[0] | rolls', 'did you mean "saddle-rolls"?'],
+    [`${least}use: team roping`, '4:6 use | team roping', 'did you mean "roping"?'],
+    [`${least}use: heeling`, '4:6 use | heeling', 'did you mean "roping"?'],
+    [`${least}use: trail_riding`, '4:6 use | trail_riding', 'did you mean "trail"?'],
+    [
+      `${least}wants: { style: roper }`,
+      '4:17 wants.style | roper',
+      'did you mean "high-flare" or "low-flare"?',
+    ],
+    [`${least}use: constructor`, '4:6 use | constructor', '-'],
+    [`${horse}age: 5`, '5:3 horse.age | age | a key of horse', 'the age of the horse is not asked for'],
+    [`${horse}strands: 5`, '5:3 horse.strands | strands | a key of horse', 'it belongs under current'],
+    // Blocks show what to write.
+    [
+      `${least}wants: straight 19`,
+      '4:8 wants | straight 19 | the cinch the customer asks for, as a block of keys, such as { style: straight, strands: 17, length: 32 in }',
+      '-',
+    ],
     // Rigging.
+    [
+      least.replace('full', 'full double'),
+      '3:20 saddle.rigging | full double',
+      'did you mean "full", with double: true',
+    ],
+    [least.replace('full', '"7/8 double-rigged"'), '3:20 saddle.rigging', 'did you mean "7/8", with double'],
+    [least.replace('full', 'ful double'), '3:20 saddle.rigging', 'did you mean "full", with double: true'],
+    [least.replace('full', 'a double'), '3:20 saddle.rigging | a double', '-'],
+    [
+      least.replace('{ rigging: full }', '\n  rigging: 7/8,'),
+      '4:12 saddle.rigging | 7/8,',
+      'did you mean "7/8"?',
+    ],
     [least.replace('full', '0.875'), '3:20 saddle.rigging | 0.875', 'did you mean "7/8"?'],
     [least.replace('full', '0.8'), '3:20 saddle.rigging | 0.8', '-'],
     [least.replace('full', 'three quarter'), '3:20 saddle.rigging', 'did you mean "3/4"?'],
@@ -152,10 +195,12 @@ describe('how a fault is told', () => {
   });
 
   test('a swapped pair is hinted at, not put right', () => {
-    const text = 'order: 1\nhorse: { height: 90 in, heart-girth: 62 in }\nsaddle: { rigging: full }';
-    expect(problems(text)).toMatchObject([
-      { path: 'horse.height', hint: 'are height and heart-girth swapped?' },
-    ]);
+    for (const height of ['90 in', '90”', '90 inches']) {
+      const text = `order: 1\nhorse: { height: ${height}, heart-girth: 62 in }\nsaddle: { rigging: full }`;
+      expect(problems(text)).toMatchObject([
+        { path: 'horse.height', hint: 'are height and heart-girth swapped?' },
+      ]);
+    }
   });
   test('all faults of a document at once, in the order of the text, each once', () => {
     const text =

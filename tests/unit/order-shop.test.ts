@@ -100,6 +100,24 @@ describe('how a fault is told', () => {
     ['', '1:1  | - | a shop: there is nothing in this file', '-'],
     [`${small}---\nshop: b\n`, '11:1  | - | one shop in a file', '-'],
     [`${small}prices: {}\n`, '10:1 prices | prices | a key at the top: shop, strands', 'buckles.price'],
+    [small.replace('shop: Test', 'name: Test'), '1:1 shop | - | name of the shop', '-'],
+    [`${small}name: Test\n`, '10:1 name | name | a key at the top: shop', 'did you mean "shop"?'],
+    [
+      small.replace('id: a', 'id: a, name: b'),
+      '5:14 buckles[0].name | name | a key of',
+      'did you mean "id"?',
+    ],
+    [small.replace('id: a', 'id: a, width: 3 in'), '5:14 buckles[0].width | width', 'did you mean "bar"?'],
+    [
+      small.replace('{ min: 11, max: 31 }', '11 to 31'),
+      '2:10 strands | 11 to 31 | strands the shop ties, as a block of keys, such as { min: 11, max: 31 }',
+      '-',
+    ],
+    [
+      small.replace('{ min: 20 in, max: 38 in, step: 1 in }', '20 to 38'),
+      '3:10 lengths | 20 to 38 | lengths the shop ties, as a block of keys, such as { min: 20 in, max: 38 in, step: 1 in }',
+      '-',
+    ],
     [
       small.replace('min: 11, max: 31', 'min: 12, max: 31'),
       '2:17 strands.min | 12 | fewest strands, an odd',

@@ -127,6 +127,55 @@ describe('check', () => {
     });
   });
 
+  describe('a cinch in use whose buckle nobody named', () => {
+    const tall = (change: object) => ({ ...defaultShop.buckles[1]!, id: 'tall', frameHeight: 8, ...change });
+    const low = { ...defaultShop.buckles[1]!, id: 'low' };
+    const only = (...buckles: Shop['buckles'][number][]): Shop => ({ ...defaultShop, buckles });
+    const asked = { style: 'straight', strands: 15, length: 26 } as const;
+    const inUse = (shop: Shop, change: object = {}): CheckResult & { ok: true } =>
+      checked(
+        orderWith({ current: { ...asked, ...change }, saddle: { ringToRing: 44 }, horse: { elbowRoom: 4 } }),
+        shop,
+      );
+
+    test('is refused only where every buckle that takes the strands is', () => {
+      expect(inUse(only(low)).checked.map(standingOf)).toEqual(['passes']);
+      expect(inUse(only(tall({}))).checked.map(standingOf)).toEqual(['refused']);
+      for (const shop of [only(low, tall({})), only(tall({ frameWidth: 3 }), low)]) {
+        const result = inUse(shop);
+        expect(result.checked.map(standingOf)).toEqual(['not sure']);
+        const text = oneLine(checkScreen([result], plainOptions));
+        expect(text).toContain('? NOT SURE: nothing refuses it with the buckle taken; clears the elbow by');
+        expect(text).toContain(
+          'nobody can tell buckle height: it depends on the buckle, which nobody named: tall would be refused',
+        );
+        expect(text).toContain('not said, so taken: buckle low');
+        expect(text).not.toContain('Nearest that passes');
+      }
+      const many = only(low, tall({ single: { min: 21, max: 25 }, double: undefined }));
+      expect(inUse(many).checked.map(standingOf)).toEqual(['passes']);
+    });
+
+    test('a named one is judged as it is', () => {
+      const shop = only(low, tall({}));
+      expect(inUse(shop, { buckle: 'tall' }).checked.map(standingOf)).toEqual(['refused']);
+      expect(inUse(shop, { buckle: 'low' }).checked.map(standingOf)).toEqual(['passes']);
+    });
+
+    test('that no buckle of the shop takes has one of another shop', () => {
+      const few = inUse(only({ ...low, single: { min: 21, max: 25 }, double: undefined }));
+      expect(few.checked.map(standingOf)).toEqual(['not sure']);
+      expect(oneLine(checkScreen([few], plainOptions))).toContain(
+        'nobody can tell buckle strands: no buckle of the shop file takes that many strands',
+      );
+    });
+
+    test('is refused all the same by what no buckle changes', () => {
+      expect(inUse(only(low, tall({})), { length: 40 }).checked.map(standingOf)).toEqual(['refused']);
+      expect(inUse(defaultShop, { strands: 31 }).checked.map(standingOf)).toEqual(['refused']);
+    });
+  });
+
   test('a buckle nobody has is refused in words, and its name does nothing', () => {
     const result = wish({ strands: 17, buckle: 'gold\u001b[2J' });
     const text = oneLine(checkScreen([result], plainOptions));

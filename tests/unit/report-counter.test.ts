@@ -24,12 +24,23 @@ describe('at the counter', () => {
   });
 
   test('a rank is claimed only for the very same cinch', async () => {
-    const wish = { style: 'straight', strands: 13, length: 32, buckle: 'pony 2 1/2' } as const;
+    const wish = { style: 'straight', strands: 13, length: 32, buckle: 'plain 2 1/2' } as const;
     const taped = { saddle: { ringToRing: 44 } };
     const same = await screen(sized(orderWith({ ...taped, wants: wish })), { top: 9 });
     expect(same).toMatch(/Passes, (much like )?no\. \d here:/);
     const other = await screen(sized(orderWith({ ...taped, wants: { ...wish, length: 30 } })));
     expect(other.replace(/\s+/g, ' ')).toMatch(/Passes, much like no\. \d here:/);
+  });
+
+  test('a wish names the rule of thumb of lengths only where somebody taped ring to ring', async () => {
+    const wants = { style: 'straight', strands: 15, length: 28 } as const;
+    const told = async (saddle: object): Promise<string> =>
+      /The customer asked for:.*?(?= To tie)/.exec(
+        (await screen(sized(orderWith({ wants, saddle })))).replace(/\s+/g, ' '),
+      )?.[0] ?? '';
+    expect(await told({})).toContain('nothing refuses it');
+    expect(await told({})).not.toContain('length agreement');
+    expect(await told({ ringToRing: 42 })).toContain('length agreement');
   });
 
   test('what is ridden in now is named beside its trouble', async () => {
@@ -55,5 +66,18 @@ describe('at the counter', () => {
       (await screen(sized(cases.full), { top })).replace(/\s+/g, ' ');
     expect(await text(3)).toMatch(/Wider: straight, \d+ strands, passes at \d+ % \(\d+th\); measure before/);
     expect(await text(40)).not.toContain('Wider:');
+    const rubbed = sized(orderWith({ horse: { trouble: ['girthy'] }, saddle: { ringToRing: 44 } }));
+    const why = (await screen(rubbed)).replace(/\s+/g, ' ');
+    expect(why).toMatch(
+      /Wider: straight, \d+ strands, passes at \d+ % \(\d+th\); no\. 1 stands before it because surer to clear the elbow/,
+    );
+    const { specs } = rubbed.advice;
+    const wider = specs.find(
+      ({ candidate: c, rank }) =>
+        c.style === 'straight' && rank > 3 && c.strands > specs[0]!.candidate.strands,
+    )!;
+    expect(rubbed.advice.whyFirst(wider).words[0]).toBe('surer to clear the elbow: ');
+    // The next in rank is compared with as in "first because".
+    expect(rubbed.advice.whyFirst(specs[1]!)).toEqual(specs[0]!.becauseOf!.words);
   });
 });

@@ -3,7 +3,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   chanceText,
-  listed,
   ordinal,
   phraseText,
   quantityText,
@@ -12,6 +11,7 @@ import {
   spreadNumber,
   wrap,
 } from '../../src/report/text.ts';
+import { listed } from '../../src/units/phrase.ts';
 import { columns, fit, padRight, signs, startOf } from '../../src/report/width.ts';
 import { area, chance, count, dist, len, psi, ratio, say } from '../../src/units/phrase.ts';
 

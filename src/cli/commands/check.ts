@@ -4,7 +4,7 @@ import type { Checked } from '../../advice/check.ts';
 import type { CinchAsked, Order, Shop, Style } from '../../order/types.ts';
 import type { CheckResult, Format, ReportOptions } from '../../report/types.ts';
 import { askedStrands, buckleOf, lengthOf, styleNames } from '../asked.ts';
-import { emit, guardInputs } from '../emit.ts';
+import { emit, guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { failed, namesOf, readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
@@ -79,12 +79,13 @@ async function check(files: readonly string[], options: CheckOptions, io: CliIo)
   const empty = results.filter((result) => result.ok && result.checked.length === 0);
   const useful = results.length > empty.length;
   // On the screen the messages say all there is to say about orders that could not be read.
-  if (
-    options.format === 'table' ? results.some((result) => result.ok && result.checked.length > 0) : useful
-  ) {
+  const printed =
+    options.format === 'table' ? results.some((result) => result.ok && result.checked.length > 0) : useful;
+  if (printed) {
     emit(await printers[options.format](results, reportOptions(options, io)), options.out, io);
   }
   const told = await tellFaults(entries, io, errorColor);
+  if (!printed) tellNotWritten(options.out, io);
   if (empty.length > 0) tellEmpty(empty, useful, io);
   if (told !== exit.good) return told;
   const { standingOf } = await import('../../report/about-check.ts');

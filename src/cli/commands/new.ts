@@ -36,14 +36,25 @@ async function startOrder(file: string | undefined, options: NewOptions, io: Cli
     io.stdout(blankOrder());
     return exit.good;
   }
+  if (io.standsAt(file) === 'directory') throw folderFault(file);
   const name = printable(file);
   writing(file, () => {
     if (options.force === true) io.replaceFile(file, blankOrder());
     else createOnly(file, blankOrder(), io);
   });
-  const typed = /^[\w./-]+$/.test(name) ? name : `"${name}"`;
-  io.stderr(`wrote ${name}: fill it in, then run: cinchwright size ${typed}\n`);
+  io.stderr(`wrote ${name}: fill it in, then run: cinchwright size ${typed(name)}\n`);
   return exit.good;
+}
+
+/** A name as it is typed in a command. */
+const typed = (name: string): string => (/^[\w./-]+$/.test(name) ? name : `"${name}"`);
+
+/** No --force makes a file of a folder. */
+function folderFault(file: string): CliFault {
+  const inside = `${printable(file).replace(/\/+$/, '')}/order.yaml`;
+  return new CliFault(`${printable(file)} is a folder, not a file: nothing was written`, {
+    hint: `Name a file in it, for example: cinchwright new ${typed(inside)}`,
+  });
 }
 
 function createOnly(file: string, text: string, io: CliIo): void {

@@ -4,7 +4,7 @@ import type { Advice } from '../../advice/advice.ts';
 import type { Simulated } from '../../advice/simulate.ts';
 import type { Shop } from '../../order/types.ts';
 import type { Format, ReportOptions, SizeResult } from '../../report/types.ts';
-import { emit, guardInputs } from '../emit.ts';
+import { emit, guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, type ExitCode } from '../fault.ts';
 import { failed, namesOf, readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
@@ -97,10 +97,12 @@ async function size(files: readonly string[], options: SizeOptions, io: CliIo): 
   const entries = await readEntries(names, io);
   const results = await sizeAll(entries, shop, options);
   // On the screen the messages say all there is to say about orders that could not be read.
-  if (options.format !== 'table' || results.some(({ ok }) => ok)) {
+  const useful = options.format !== 'table' || results.some(({ ok }) => ok);
+  if (useful) {
     emit(await printers[options.format](results, reportOptions(options, io)), options.out, io);
   }
   const told = await tellFaults(entries, io, errorColor);
+  if (!useful) tellNotWritten(options.out, io);
   if (told !== exit.good) return told;
   return results.some((result) => result.ok && result.advice.specs.length === 0) ? exit.noSpec : exit.good;
 }

@@ -1,0 +1,71 @@
+/** Words people of the trade use for ours, too far off in letters to be found by likeness: for hints only, nothing is put right. */
+
+/** A word as written -> the word, or words, that the writer may mean [common practice, no source]. */
+export type Sense<W extends string = string> = Readonly<Record<string, W | readonly W[]>>;
+
+/** Lower case, with hyphens for spaces and underscores: "Quarter Horse" and quarter_horse are looked up alike. */
+export function sensed<W extends string>(text: string, sense: Sense<W>): readonly W[] {
+  const word = text
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s_-]+/g, '-');
+  const found = Object.hasOwn(sense, word) ? sense[word] : undefined;
+  return found === undefined ? [] : typeof found === 'string' ? [found] : found;
+}
+
+export const kindSense = {
+  'quarter-horse': 'stock',
+  quarter: 'stock',
+  qh: 'stock',
+  draught: 'draft',
+} as const satisfies Sense;
+
+export const withersSense = {
+  mutton: 'low',
+  'mutton-withered': 'low',
+  flat: 'low',
+  medium: 'average',
+  normal: 'average',
+} as const satisfies Sense;
+
+export const barrelSense = { medium: 'average', normal: 'average' } as const satisfies Sense;
+
+export const troubleSense = {
+  gall: 'elbow-gall',
+  galls: 'elbow-gall',
+  'girth-gall': 'elbow-gall',
+  'girth-galls': 'elbow-gall',
+  'cinch-gall': 'elbow-gall',
+  rolls: 'saddle-rolls',
+  rolling: 'saddle-rolls',
+} as const satisfies Sense;
+
+export const useSense = {
+  heading: 'roping',
+  header: 'roping',
+  heeling: 'roping',
+  heeler: 'roping',
+  'team-roping': 'roping',
+  'calf-roping': 'roping',
+  'trail-riding': 'trail',
+  'barrel-racing': 'barrels',
+} as const satisfies Sense;
+
+export const styleSense = { roper: ['high-flare', 'low-flare'] } as const satisfies Sense;
+
+/** Keys that are not ours, by the block they stand in -> the key of that block that is meant. */
+const keySense: Readonly<Record<string, Sense>> = {
+  '': { name: 'shop' },
+  buckles: { name: 'id', width: 'bar', 'bar-width': 'bar' },
+};
+
+/** Our key for a key in a block, if the block has it: `name` at the top is meant in a shop, not in an order. */
+export function sensedKey(key: string, parent: string, allowed: readonly string[]): string | undefined {
+  const sense = Object.hasOwn(keySense, parent) ? (keySense[parent] ?? {}) : {};
+  return sensed(key, sense).find((word) => allowed.includes(word));
+}
+
+/** Keys of one block that would mean another thing in another: path -> what to say instead of where it belongs. */
+export const elsewhereOther: Readonly<Record<string, string>> = {
+  'horse.age': 'the age of the horse is not asked for; age under current is that of the cinch',
+};
