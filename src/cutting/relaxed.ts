@@ -1,0 +1,213 @@
+/** The cutting problem with whole put-ups allowed to be taken in parts: its cost is a lower bound. */
+import { pick } from '../units/pick.ts';
+import { gridOf, type Grid } from './grid.ts';
+import { Knapsack } from './knapsack.ts';
+import { Master, reducedCost, type Column } from './master.ts';
+import type { Steps } from './steps.ts';
+
+/** Pieces that are alike. */
+export interface Class {
+  readonly length: number;
+  readonly demand: number;
+}
+
+/** Put-ups that are alike, or cost alike. */
+export interface Source {
+  readonly length: number;
+  readonly cost: number;
+  readonly supply: number;
+  /** Classes it must not be cut into; none when left out. */
+  readonly without?: ReadonlySet<number>;
+}
+
+export interface Relaxed {
+  readonly classes: readonly Class[];
+  readonly sources: readonly Source[];
+  /** What a piece costs that is not cut at all, and how many such pieces there may be. */
+  readonly missing: { readonly cost: number; readonly supply: number };
+}
+
+/** What a put-up of a source is cut into. */
+export interface Pattern {
+  readonly source: number;
+  /** Pieces of each class. */
+  readonly counts: readonly number[];
+}
+
+/** Whole prices, the factor they are shrunk by, and what a put-up of a source is worth at them. */
+interface Priced {
+  readonly whole: readonly number[];
+  readonly factor: number;
+  readonly worth: (source: Source) => number;
+}
+
+/** Prices are turned into whole multiples of 2^-20, so that the bound is computed without rounding. */
+const scale = 1_048_576;
+
+export class Relaxation {
+  readonly patterns: Pattern[] = [];
+  private readonly task: Relaxed;
+  private readonly grid: Grid;
+  private readonly steps: Steps;
+  /** Row of each source with a limited supply. */
+  private readonly supplyRow: readonly number[];
+  private readonly right: readonly number[];
+  private master: Master;
+  private firstPattern = 0;
+
+  constructor(task: Relaxed, steps: Steps) {
+    this.task = task;
+    this.steps = steps;
+    const { classes, sources } = task;
+    const longest = Math.max(1, ...sources.map(({ length }) => length));
+    this.grid = gridOf(
+      classes.map(({ length }) => length),
+      longest,
+    );
+    let row = classes.length;
+    this.supplyRow = sources.map(({ supply }) => (supply === Infinity ? -1 : row++));
+    const supplies = sources.filter(({ supply }) => supply !== Infinity).map(({ supply }) => supply);
+    this.right = [...classes.map(({ demand }) => demand), ...supplies];
+    this.master = this.begin();
+  }
+
+  /** A master that lets every piece be missing and leaves every put-up alone. */
+  private begin(): Master {
+    const { classes, missing } = this.task;
+    const single = (cost: number, count: number, row: number): Column => ({
+      cost,
+      rows: [row],
+      counts: [count],
+    });
+    const most = Math.max(1, ...this.task.sources.map(({ cost }) => cost));
+    // When nothing may be missing, a dear stand-in lets the programme begin.
+    const cost = missing.supply === 0 ? 4 * most : missing.cost;
+    const master = new Master(
+      this.right,
+      this.right.map((_, row) => single(row < classes.length ? cost : 0, 1, row)),
+    );
+    // More pieces than asked for do no harm.
+    classes.forEach((_, row) => master.columns.push(single(0, -1, row)));
+    this.firstPattern = master.columns.length;
+    return master;
+  }
+
+  /** Adds a pattern found elsewhere. */
+  add(pattern: Pattern): void {
+    this.patterns.push(pattern);
+    this.master.columns.push(this.columnOf(pattern));
+  }
+
+  private columnOf({ source, counts }: Pattern): Column {
+    const rows = counts.flatMap((count, row) => (count > 0 ? [row] : []));
+    const numbers = rows.map((row) => pick(counts, row));
+    const supplyRow = pick(this.supplyRow, source);
+    const { cost } = pick(this.task.sources, source);
+    if (supplyRow < 0) return { cost, rows, counts: numbers };
+    return { cost, rows: [...rows, supplyRow], counts: [...numbers, 1] };
+  }
+
+  /** Amounts of the patterns in the present solution. */
+  get amounts(): { pattern: number; amount: number }[] {
+    return this.master.used
+      .filter(({ column }) => column >= this.firstPattern)
+      .map(({ column, amount }) => ({ pattern: column - this.firstPattern, amount }));
+  }
+
+  get value(): number {
+    return this.master.value;
+  }
+
+  /** One round: solve, then look for patterns worth more than they cost. False when there are none. */
+  round(): { improved: boolean; prices: Float64Array } {
+    this.master.improve(this.steps);
+    const prices = this.master.prices();
+    const found = this.priced(prices);
+    for (const pattern of found) this.add(pattern);
+    return { improved: found.length > 0, prices };
+  }
+
+  private priced(prices: Float64Array): Pattern[] {
+    const tables = new Map<ReadonlySet<number> | undefined, Knapsack>();
+    return this.task.sources.flatMap(({ length, supply, without }, source): Pattern[] => {
+      if (supply === 0) return [];
+      const table = tables.get(without) ?? this.table(prices, without);
+      tables.set(without, table);
+      const pattern = { source, counts: table.counts(this.grid.cells(length)) };
+      return reducedCost(this.columnOf(pattern), prices) < -1e-7 ? [pattern] : [];
+    });
+  }
+
+  private table(prices: Float64Array, without?: ReadonlySet<number>): Knapsack {
+    const { classes, sources } = this.task;
+    const choices = classes.map(({ length, demand }, i) => ({
+      size: this.grid.roomy(length),
+      value: without?.has(i) === true ? 0 : (prices[i] ?? 0),
+      copies: demand,
+    }));
+    const longest = Math.max(1, ...sources.map(({ length }) => length));
+    return new Knapsack(choices, this.grid.cells(longest), this.steps);
+  }
+
+  /**
+   * A lower bound of the cost from any prices of the classes: what the pieces are worth, less what the put-ups of
+   * limited supply gain by it. Computed in whole numbers, so that no rounding can make it too high (weak duality
+   * of linear programming; the prices need not be good ones).
+   */
+  safeBound(prices: ArrayLike<number>): number {
+    const { classes, sources, missing } = this.task;
+    const cap = missing.supply === Infinity ? missing.cost * scale : Infinity;
+    const whole = classes.map((_, i) => Math.min(cap, Math.floor(Math.max(0, prices[i] ?? 0) * scale)));
+    const longest = Math.max(1, ...sources.map(({ length }) => length));
+    const choices = classes.map(({ length, demand }, i) => ({
+      size: this.grid.tight(length),
+      value: pick(whole, i),
+      copies: demand,
+    }));
+    const { best } = new Knapsack(choices, this.grid.cells(longest), this.steps);
+    const worth = (source: Source): number => best[this.grid.cells(source.length)] ?? 0;
+    // Where any number may be taken, no pattern may be worth more than it costs: shrink all prices until none is.
+    // Where the supply is limited this may pay too.
+    const shrink = (which: (source: Source) => boolean): number =>
+      sources.filter(which).reduce((least, source) => {
+        const cost = source.cost * scale;
+        return worth(source) <= cost ? least : Math.min(least, cost / worth(source));
+      }, 1);
+    const bounds = [shrink((s) => s.supply === Infinity), shrink((s) => s.supply === Infinity || s.cost > 0)];
+    return Math.max(0, ...bounds.map((factor) => this.boundAt({ whole, factor, worth })));
+  }
+
+  private boundAt({ whole, factor, worth }: Priced): number {
+    const { classes, sources, missing } = this.task;
+    const gain = (value: number, cost: number): number =>
+      Math.max(0, (factor === 1 ? value : Math.ceil(value * factor) + 1) - cost * scale);
+    const gains = sources
+      .filter(({ supply }) => supply !== Infinity)
+      .reduce((sum, source) => sum + gain(worth(source), source.cost) * source.supply, 0);
+    const lost =
+      missing.supply === Infinity
+        ? 0
+        : missing.supply * Math.max(0, ...whole.map((value) => gain(value, missing.cost)));
+    const total = classes.reduce((sum, { demand }, i) => sum + demand * Math.floor(pick(whole, i) * factor), 0);
+    return Math.ceil((total - gains - lost) / scale);
+  }
+}
+
+/**
+ * The lower bound in whole units of cost that taking put-ups in parts can give, within the steps allowed; it stops
+ * early at `enough`, since a bound that meets a value found cannot rise. Gilmore & Gomory 1961, with a bound for
+ * every set of prices after Farley 1990.
+ */
+export function relaxedBound(task: Relaxed, enough: number, steps: Steps): number {
+  if (task.classes.length === 0) return 0;
+  const relaxation = new Relaxation(task, steps);
+  const longest = Math.max(1, ...task.sources.filter(({ supply }) => supply > 0).map(({ length }) => length));
+  const dearest = Math.max(task.missing.cost, ...task.sources.map(({ cost }) => cost));
+  let best = relaxation.safeBound(task.classes.map(({ length }) => (dearest * length) / longest));
+  while (best < enough && !steps.spent) {
+    const { improved, prices } = relaxation.round();
+    best = Math.max(best, relaxation.safeBound(prices));
+    if (!improved || best >= Math.ceil(relaxation.value - 1e-6)) break;
+  }
+  return best;
+}
