@@ -1,7 +1,8 @@
 /** Lower bounds of the first three objectives of a material, each over the plans that are no worse in those before it. */
-import { compareCosts, type Cost } from './layout.ts';
+import { compareCosts, costOf, type Cost, type Layout } from './layout.ts';
+import { pick } from '../units/pick.ts';
 import type { Kind, Material } from './material.ts';
-import { relaxedBound, type Class, type Relaxed } from './relaxed.ts';
+import { relaxedBound, type Class, type Pattern, type Relaxed } from './relaxed.ts';
 import type { Steps } from './steps.ts';
 
 export interface Bounds {
@@ -19,13 +20,22 @@ function classesOf({ pieces }: Material): Class[] {
 
 type Stage = (kind: Kind) => { cost: number; supply: number };
 
-/** Bounds that hold for every plan as good as `found` or better. Steps: shared, and not all may be reached. */
-export function boundsOf(material: Material, found: Cost, steps: Steps): Bounds {
+/** Bounds that hold for every plan as good as `layout` or better. Steps: shared, and not all may be reached. */
+export function boundsOf(material: Material, layout: Layout, steps: Steps): Bounds {
+  const found = costOf(material, layout);
   const classes = classesOf(material);
   const solve = (stage: Stage, missing: Relaxed['missing'], enough: number): number => {
     if (enough === 0) return 0;
-    const sources = material.kinds.map((kind) => ({ length: kind.length, ...stage(kind) }));
-    return relaxedBound({ classes, sources: merged(sources), missing }, enough, steps);
+    const sources = merged(material.kinds.map((kind) => ({ length: kind.length, ...stage(kind) })));
+    const known = layout.spools.flatMap(({ kind, pieces }): Pattern[] => {
+      const own = pick(material.kinds, kind);
+      const { cost } = stage(own);
+      const source = sources.findIndex((entry) => entry.length === own.length && entry.cost === cost);
+      const lengths = pieces.map((piece) => pick(material.pieces, piece).length);
+      const counts = classes.map(({ length }) => lengths.filter((other) => other === length).length);
+      return source < 0 ? [] : [{ source, counts }];
+    });
+    return relaxedBound({ classes, sources, missing }, { enough, known }, steps);
   };
   const none = { cost: 0, supply: found.short };
   const free: Stage = ({ count }) => ({ cost: 0, supply: Math.min(count, material.pieces.length) });

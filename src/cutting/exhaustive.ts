@@ -1,8 +1,7 @@
 /** Every layout worth trying, one after the other: proves small cases best, waste and dye lots included. */
 import { pick, upTo } from '../units/pick.ts';
 import { compareCosts, costOf, type Cost, type Layout, type Spool } from './layout.ts';
-import type { Material } from './material.ts';
-import { totalOf } from './greedy.ts';
+import { totalOf, type Material } from './material.ts';
 import type { Steps } from './steps.ts';
 
 /** More pieces than this are not tried. */
@@ -76,7 +75,8 @@ class Search {
     const seen = new Set<string>();
     kinds.forEach((kind, k) => {
       const alike = `${kind.origin} ${kind.length}`;
-      if (kind.lotNumber !== lot || kind.length < length || pick(this.left, k) === 0 || seen.has(alike)) return;
+      if (kind.lotNumber !== lot || kind.length < length || pick(this.left, k) === 0 || seen.has(alike))
+        return;
       seen.add(alike);
       this.left[k] = pick(this.left, k) - 1;
       const spool = { kind: k, pieces: [], free: kind.length };
@@ -135,7 +135,10 @@ class Search {
   }
 
   private get longest(): number {
-    return Math.max(1, ...this.material.kinds.map(({ origin, length }) => (origin === 'remnant' ? 1 : length)));
+    return Math.max(
+      1,
+      ...this.material.kinds.map(({ origin, length }) => (origin === 'remnant' ? 1 : length)),
+    );
   }
 }
 

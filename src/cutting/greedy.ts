@@ -1,128 +1,35 @@
-/** A first layout: each order takes the dye lot where it costs least, then every lot is packed again as well as the quick ways can. */
-import { pick, upTo } from '../units/pick.ts';
-import { compareCosts, costOf, type Cost, type Layout, type Spool } from './layout.ts';
-import type { Material } from './material.ts';
-import { begin, kindsOfLot, lay, packBestFit, packFull, Shelf } from './pack.ts';
+/** A first layout: the best of a few quick ways. */
+import { upTo } from '../units/pick.ts';
+import { fillUp } from './fill-up.ts';
+import { insert } from './insert.ts';
+import { cheaper, compareCosts, costOf, type Cost, type Layout, type Spool } from './layout.ts';
+import { totalOf, type Material } from './material.ts';
+import { kindsOfLot, packBestFit } from './pack.ts';
 import type { Steps } from './steps.ts';
 
-interface Lot {
-  shelf: Shelf;
-  spools: Spool[];
-}
-
 const nothing: Layout = { spools: [], short: [] };
-
-/** What laying a batch into a lot would do. */
-interface Offer {
-  readonly lot: number;
-  readonly cost: Cost;
-  readonly targets: readonly { piece: number; spool: Spool }[];
-  readonly begun: readonly Spool[];
-}
-
-/** Total length of a batch. */
-export function totalOf(material: Material, batch: number): number {
-  return pick(material.batches, batch).pieces.reduce(
-    (sum, piece) => sum + pick(material.pieces, piece).length,
-    0,
-  );
-}
 
 /** The best layout of a few quick tries. Work: pieces times put-ups, a few times over. */
 export function greedyLayout(material: Material, steps: Steps): Layout {
   const total = upTo(material.batches.length).map((batch) => totalOf(material, batch));
-  const mean = (batch: number): number => pick(total, batch) / pick(material.batches, batch).pieces.length;
-  const longestFirst = upTo(material.batches.length).sort((a, b) => pick(total, b) - pick(total, a) || a - b);
-  // Where cord is short, the shortest pieces first leave the fewest without.
-  const shortestFirst = upTo(material.batches.length).sort((a, b) => mean(a) - mean(b) || a - b);
-  const first = repack(material, insert(material, nothing, longestFirst), steps);
-  if (first.short.length === 0) return first;
-  const second = repack(material, insert(material, nothing, shortestFirst), steps);
-  return compareCosts(costOf(material, first), costOf(material, second)) <= 0 ? first : second;
+  const longestFirst = upTo(total.length).sort((a, b) => (total[b] ?? 0) - (total[a] ?? 0) || a - b);
+  const tries = [
+    repack(material, insert(material, nothing, longestFirst)),
+    fillUp({ material, lean: 0 }, steps),
+    fillUp({ material, lean: 0.2 }, steps),
+  ];
+  return tries.reduce((a, b) => cheaper(material, a, b));
 }
 
-/** Lays the named batches into a layout, each into the lot where it costs least then; what fits nowhere is short. */
-export function insert(material: Material, layout: Layout, order: readonly number[]): Layout {
-  const lots = lotsOf(material, layout);
-  const short = layout.short.filter((batch) => !order.includes(batch));
-  for (const batch of order) {
-    const offers = lots.flatMap((_, lot) => offerOf(material, lots, { lot, batch }) ?? []);
-    const best = offers.reduce<Offer | undefined>(
-      (a, b) => (a !== undefined && compareCosts(a.cost, b.cost) <= 0 ? a : b),
-      undefined,
-    );
-    if (best === undefined) short.push(batch);
-    else accept(material, pick(lots, best.lot), best);
-  }
-  return { spools: lots.flatMap(({ spools }) => spools), short };
-}
-
-function lotsOf(material: Material, layout: Layout): Lot[] {
-  return upTo(material.lots).map((lot): Lot => {
-    const kinds = kindsOfLot(material, lot);
-    const shelf = new Shelf(material, kinds);
-    const now = layout.spools.filter(({ kind }) => kinds.includes(kind));
-    const spools = now.map(({ kind, pieces, free }) => ({ ...shelf.take(kind), pieces: [...pieces], free }));
-    return { shelf, spools };
-  });
-}
-
-function accept(material: Material, lot: Lot, { targets, begun }: Offer): void {
-  for (const spool of begun) lot.spools.push(lot.shelf.take(spool.kind));
-  const all = [...lot.spools];
-  const news = all.slice(all.length - begun.length);
-  for (const { piece, spool } of targets) {
-    const i = begun.indexOf(spool);
-    lay(material, i < 0 ? spool : pick(news, i), piece);
-  }
-}
-
-/** Best fit of a batch into a lot as it stands, without touching it; undefined when it does not fit. */
-function offerOf(
-  material: Material,
-  lots: readonly Lot[],
-  { lot, batch }: { lot: number; batch: number },
-): Offer | undefined {
-  const { shelf, spools } = pick(lots, lot);
-  const free = new Map(spools.map((spool) => [spool, spool.free]));
-  const trial = shelf.copy();
-  const begun: Spool[] = [];
-  const targets: { piece: number; spool: Spool }[] = [];
-  for (const piece of pick(material.batches, batch).pieces) {
-    const { length } = pick(material.pieces, piece);
-    let best: Spool | undefined;
-    for (const [spool, room] of free) {
-      if (room >= length && (best === undefined || room < (free.get(best) ?? 0))) best = spool;
-    }
-    if (best === undefined) {
-      best = begin(material, trial, length);
-      if (best === undefined) return undefined;
-      begun.push(best);
-      free.set(best, best.free);
-    }
-    free.set(best, (free.get(best) ?? 0) - length);
-    targets.push({ piece, spool: best });
-  }
-  const cost = { ...costOf(material, { spools: begun.map(touched), short: [] }), waste: 0 };
-  const left = Math.min(...targets.map(({ spool }) => free.get(spool) ?? 0));
-  return { lot, cost: { ...cost, waste: left }, targets, begun };
-}
-
-const touched = (spool: Spool): Spool => ({ ...spool, pieces: [0] });
-
-/** Packs every lot again in all quick ways and keeps the cheapest. */
-export function repack(material: Material, layout: Layout, steps: Steps): Layout {
+/** Packs every lot again, longest piece into the best fit, and keeps that where it is cheaper. */
+function repack(material: Material, layout: Layout): Layout {
   const spools = upTo(material.lots).flatMap((lot) => {
     const kinds = kindsOfLot(material, lot);
     const now = layout.spools.filter(({ kind }) => kinds.includes(kind));
     const pieces = now.flatMap((spool) => spool.pieces).sort((a, b) => a - b);
-    const task = { material, kinds, pieces };
-    const tries = [now, packBestFit(task), ...(steps.spent ? [] : [0, 0.2].map((lean) => packFull(task, lean, steps)))];
-    return tries.reduce<Spool[]>((best, tried) => {
-      if (tried === undefined) return best;
-      const cost = (spools: Spool[]): Cost => costOf(material, { spools, short: [] });
-      return compareCosts(cost(tried), cost(best)) < 0 ? tried : best;
-    }, now);
+    const again = packBestFit({ material, kinds, pieces });
+    const cost = (tried: Spool[]): Cost => costOf(material, { spools: tried, short: [] });
+    return again !== undefined && compareCosts(cost(again), cost(now)) < 0 ? again : now;
   });
   return { spools, short: layout.short };
 }

@@ -52,3 +52,14 @@ export function compareCosts(a: Cost, b: Cost): number {
 export function cheaper(material: Material, a: Layout, b: Layout): Layout {
   return compareCosts(costOf(material, a), costOf(material, b)) <= 0 ? a : b;
 }
+
+/** A layout whose short batches are taken off all spools. */
+export function withoutBatches(material: Material, { spools, short }: Layout): Layout {
+  const out = new Set(short);
+  const kept = spools.map(({ kind, pieces }): Spool => {
+    const own = pieces.filter((piece) => !out.has(material.batchOf[piece] ?? 0));
+    const cut = own.reduce((sum, piece) => sum + pick(material.pieces, piece).length, 0);
+    return { kind, pieces: own, free: pick(material.kinds, kind).length - cut };
+  });
+  return { spools: kept.filter(({ pieces }) => pieces.length > 0), short };
+}

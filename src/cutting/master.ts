@@ -1,23 +1,15 @@
 /** A small linear programme to which columns are added as they are found: revised simplex with a dense inverse. */
-import { pick } from '../units/pick.ts';
+import { Columns, type Column } from './columns.ts';
 import type { Steps } from './steps.ts';
-
-/** A column with few entries: at each of `rows` stands the number at the same place of `counts`. */
-export interface Column {
-  readonly cost: number;
-  readonly rows: readonly number[];
-  readonly counts: readonly number[];
-}
 
 const tiny = 1e-9;
 const pivotsBeforeFreshInverse = 80;
 
 /** Least cost of columns in any amounts above 0 that give exactly `right` in every row. */
 export class Master {
-  readonly columns: Column[] = [];
+  readonly columns = new Columns();
   private readonly right: readonly number[];
   private readonly basis: number[];
-  private readonly inBasis = new Set<number>();
   private inverse: Float64Array;
   private amounts: Float64Array;
   private pivots = 0;
@@ -26,9 +18,8 @@ export class Master {
   constructor(right: readonly number[], first: readonly Column[]) {
     const m = right.length;
     this.right = right;
-    this.columns.push(...first);
+    for (const column of first) this.columns.push(column);
     this.basis = right.map((_, row) => row);
-    for (const row of this.basis) this.inBasis.add(row);
     this.inverse = new Float64Array(m * m);
     for (let i = 0; i < m; i++) this.inverse[i * m + i] = 1;
     this.amounts = Float64Array.from(right);
@@ -39,7 +30,7 @@ export class Master {
     const m = this.basis.length;
     const prices = new Float64Array(m);
     this.basis.forEach((column, row) => {
-      const { cost } = pick(this.columns, column);
+      const cost = this.columns.costOf(column);
       if (cost === 0) return;
       const at = row * m;
       for (let i = 0; i < m; i++) prices[i] = (prices[i] ?? 0) + cost * (this.inverse[at + i] ?? 0);
@@ -50,7 +41,7 @@ export class Master {
   /** Cost of the present amounts. */
   get value(): number {
     return this.basis.reduce(
-      (sum, column, row) => sum + pick(this.columns, column).cost * (this.amounts[row] ?? 0),
+      (sum, column, row) => sum + this.columns.costOf(column) * (this.amounts[row] ?? 0),
       0,
     );
   }
@@ -66,40 +57,26 @@ export class Master {
   improve(steps: Steps): void {
     const m = this.basis.length;
     for (let i = 0; i < 30 * m + 100 && !steps.spent; i++) {
-      const entering = this.entering(this.prices());
-      if (entering === undefined || !this.pivot(entering)) return;
-      steps.take(3 * m * m + 4 * this.columns.length);
+      // A column of the basis has a reduced cost of 0, but for rounding.
+      const entering = this.columns.cheapest(this.prices(), -1e-8);
+      if (entering < 0 || !this.pivot(entering)) return;
+      steps.take(3 * m * m + 10 * this.columns.length);
     }
   }
 
-  private entering(prices: Float64Array): number | undefined {
-    let best: number | undefined;
-    let least = -1e-8;
-    this.columns.forEach((column, i) => {
-      const reduced = reducedCost(column, prices);
-      if (reduced < least && !this.inBasis.has(i)) {
-        least = reduced;
-        best = i;
-      }
-    });
-    return best;
-  }
-
-  private direction({ rows, counts }: Column): Float64Array {
+  private direction(column: number): Float64Array {
     const m = this.basis.length;
+    const { inverse } = this;
     const direction = new Float64Array(m);
-    rows.forEach((row, k) => {
-      const count = counts[k] ?? 0;
-      for (let i = 0; i < m; i++) {
-        direction[i] = (direction[i] ?? 0) + count * (this.inverse[i * m + row] ?? 0);
-      }
+    this.columns.each(column, (row, count) => {
+      for (let i = 0; i < m; i++) direction[i] = (direction[i] ?? 0) + count * (inverse[i * m + row] ?? 0);
     });
     return direction;
   }
 
   /** Takes a column up for the one that first runs out; false when none does. */
   private pivot(entering: number): boolean {
-    const direction = this.direction(pick(this.columns, entering));
+    const direction = this.direction(entering);
     let leaving = -1;
     let least = Infinity;
     direction.forEach((rate, row) => {
@@ -109,8 +86,6 @@ export class Master {
       if (better) [leaving, least] = [row, Math.min(ratio, least)];
     });
     if (leaving < 0) return false;
-    this.inBasis.delete(pick(this.basis, leaving));
-    this.inBasis.add(entering);
     this.basis[leaving] = entering;
     this.pivots++;
     if (this.pivots % pivotsBeforeFreshInverse === 0) this.renew();
@@ -139,8 +114,7 @@ export class Master {
     const m = this.basis.length;
     const matrix = new Float64Array(m * m);
     this.basis.forEach((column, at) => {
-      const { rows, counts } = pick(this.columns, column);
-      rows.forEach((row, k) => (matrix[row * m + at] = counts[k] ?? 0));
+      this.columns.each(column, (row, count) => (matrix[row * m + at] = count));
     });
     this.inverse = inverted(matrix, m);
     this.amounts = new Float64Array(m);
@@ -150,13 +124,6 @@ export class Master {
       this.amounts[row] = sum;
     }
   }
-}
-
-/** What one more of a column costs beyond what its entries are worth. */
-export function reducedCost({ cost, rows, counts }: Column, prices: Float64Array): number {
-  let worth = 0;
-  for (let k = 0; k < rows.length; k++) worth += (counts[k] ?? 0) * (prices[rows[k] ?? 0] ?? 0);
-  return cost - worth;
 }
 
 /** Inverse of an m x m matrix by Gauss-Jordan elimination, largest pivot first. */

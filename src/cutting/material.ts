@@ -1,5 +1,6 @@
 /** Cord of one color and ply by itself: pieces, orders and put-ups in one fixed order, whatever order they came in. */
 import { byText } from '../units/by-text.ts';
+import { pick } from '../units/pick.ts';
 import type { CuttingTask, Eighths, Origin, Piece } from './types.ts';
 
 /** All pieces of one order; they must come from one dye lot. */
@@ -94,4 +95,12 @@ function kindsOf({ onHand, buyable }: CuttingTask, own: Own): Kind[] {
       count: putUp.count,
     }))
     .sort((a, b) => rank[a.origin] - rank[b.origin] || b.length - a.length || byText(a.id, b.id));
+}
+
+/** Total length of a batch. */
+export function totalOf(material: Material, batch: number): number {
+  return pick(material.batches, batch).pieces.reduce(
+    (sum, piece) => sum + pick(material.pieces, piece).length,
+    0,
+  );
 }

@@ -7,7 +7,7 @@ import type { Steps } from './steps.ts';
 /** A layout that costs the same or less, improved until nothing more helps or the steps are spent. */
 export function neaten(material: Material, layout: Layout, steps: Steps): Layout {
   const spools = layout.spools.map((spool) => ({ ...spool, pieces: [...spool.pieces] }));
-  for (let better = true; better && !steps.spent; ) {
+  for (let better = true; better && !steps.spent;) {
     better = anotherPutUp(material, spools);
     for (const a of spools) {
       for (const b of spools) {

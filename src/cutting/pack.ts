@@ -1,10 +1,7 @@
-/** Two quick ways of laying pieces on put-ups of one dye lot: longest piece into the best fit, and put-up after put-up as full as can be. */
+/** The quickest way of laying pieces on put-ups of one dye lot: the longest piece first, into the best fit. */
 import { pick, upTo } from '../units/pick.ts';
-import { gridOf } from './grid.ts';
-import { Knapsack } from './knapsack.ts';
 import type { Spool } from './layout.ts';
 import type { Material } from './material.ts';
-import type { Steps } from './steps.ts';
 
 /** Pieces to lay on the put-ups of one lot. */
 export interface PackTask {
@@ -28,6 +25,15 @@ export class Shelf {
   /** Kinds of which some are left. */
   get kinds(): number[] {
     return [...this.left].flatMap(([kind, count]) => (count > 0 ? [kind] : []));
+  }
+
+  isEndless(kind: number): boolean {
+    return this.left.get(kind) === Infinity;
+  }
+
+  /** No more of a kind from now on. */
+  drop(kind: number): void {
+    this.left.delete(kind);
   }
 
   copy(): Shelf {
@@ -92,44 +98,10 @@ function tighterRemnant(
     .at(-1);
 }
 
-/** Fills one put-up after the other as far as can be, remnants first; undefined when something does not fit. */
-export function packFull(task: PackTask, lean: number, steps: Steps): Spool[] | undefined {
-  const { material, kinds } = task;
-  const shelf = new Shelf(material, kinds);
-  const spools: Spool[] = [];
-  const groups = new Map<number, number[]>();
-  for (const piece of task.pieces) {
-    const { length } = pick(material.pieces, piece);
-    groups.set(length, [...(groups.get(length) ?? []), piece]);
-  }
-  const longest = Math.max(0, ...kinds.map((kind) => pick(material.kinds, kind).length));
-  const grid = gridOf([...groups.keys()], longest);
-  for (let left = task.pieces.length; left > 0; ) {
-    const spool = nextSpool(material, shelf);
-    if (spool === undefined) return undefined;
-    const lengths = [...groups.keys()].filter((length) => (groups.get(length) ?? []).length > 0);
-    const choices = lengths.map((length) => ({
-      size: grid.roomy(length),
-      value: length * (1 + (lean * length) / longest),
-      copies: (groups.get(length) ?? []).length,
-    }));
-    const cells = grid.cells(spool.free);
-    const counts = new Knapsack(choices, cells, steps).counts(cells);
-    lengths.forEach((length, i) => {
-      for (const piece of (groups.get(length) ?? []).splice(0, counts[i] ?? 0)) {
-        lay(material, spool, piece);
-        left--;
-      }
-    });
-    if (spool.pieces.length > 0) spools.push(spool);
-  }
-  return spools;
-}
-
-function nextSpool(material: Material, shelf: Shelf): Spool | undefined {
-  const kind = shelf.kinds.find((k) => pick(material.kinds, k).origin !== 'remnant');
-  const remnant = shelf.kinds.filter((k) => pick(material.kinds, k).origin === 'remnant').at(-1);
-  const chosen = remnant ?? kind;
+/** The put-up to fill next, remnants first and the shortest of them first. */
+export function nextSpool(material: Material, shelf: Shelf): Spool | undefined {
+  const remnant = shelf.kinds.filter((kind) => pick(material.kinds, kind).origin === 'remnant').at(-1);
+  const chosen = remnant ?? shelf.kinds[0];
   return chosen === undefined ? undefined : shelf.take(chosen);
 }
 

@@ -3,16 +3,16 @@ import { pick } from '../units/pick.ts';
 import { boundsOf, isProven, type Bounds } from './bounds.ts';
 import { diveLayout } from './dive.ts';
 import { fewPieces, searchAll } from './exhaustive.ts';
-import { greedyLayout, totalOf } from './greedy.ts';
+import { greedyLayout } from './greedy.ts';
 import { cheaper, costOf, type Layout } from './layout.ts';
-import { materialsOf, type Material } from './material.ts';
+import { materialsOf, totalOf, type Material } from './material.ts';
 import { neaten } from './neaten.ts';
 import { Steps } from './steps.ts';
 import { checkTask } from './task.ts';
 import type { CutPutUp, CuttingPlan, CuttingTask, MaterialPlan, ShortOrder } from './types.ts';
 
 /** Steps allowed when the task does not say: about a second of work. */
-export const usualSteps = 400_000_000;
+export const usualSteps = 200_000_000;
 
 /**
  * Plans the cuts of all orders. Every piece is one unbroken length; all pieces of one order, color and ply come from
@@ -78,11 +78,11 @@ function planMaterial(material: Material, steps: Steps): MaterialPlan {
 /** Quick ways first; then, unless they are proven best, the relaxed problem; then, if few, all there are. */
 function solve(material: Material, steps: Steps): Found {
   let layout = neaten(material, greedyLayout(material, steps), steps);
-  let bounds = boundsOf(material, costOf(material, layout), steps);
+  let bounds = boundsOf(material, layout, steps);
   if (!isProven(costOf(material, layout), bounds)) {
     const dived = diveLayout(material, steps);
     if (dived !== undefined) layout = cheaper(material, layout, neaten(material, dived, steps));
-    bounds = boundsOf(material, costOf(material, layout), steps);
+    bounds = boundsOf(material, layout, steps);
   }
   if (material.pieces.length > fewPieces || isSettled(material, layout, bounds)) {
     return { layout, bounds, complete: isSettled(material, layout, bounds) };

@@ -1,8 +1,9 @@
 /** The cutting problem with whole put-ups allowed to be taken in parts: its cost is a lower bound. */
 import { pick } from '../units/pick.ts';
-import { gridOf, type Grid } from './grid.ts';
+import { coarse, fine, gridOf, type Grid } from './grid.ts';
 import { Knapsack } from './knapsack.ts';
-import { Master, reducedCost, type Column } from './master.ts';
+import type { Column } from './columns.ts';
+import { Master } from './master.ts';
 import type { Steps } from './steps.ts';
 
 /** Pieces that are alike. */
@@ -47,8 +48,11 @@ const scale = 1_048_576;
 export class Relaxation {
   readonly patterns: Pattern[] = [];
   private readonly task: Relaxed;
-  private readonly grid: Grid;
+  /** Where patterns are looked for; coarse until nothing more is found there, if it may be refined. */
+  private grid: Grid;
+  private readonly exact: Grid;
   private readonly steps: Steps;
+  private readonly longest: number;
   /** Row of each source with a limited supply. */
   private readonly supplyRow: readonly number[];
   private readonly right: readonly number[];
@@ -59,11 +63,10 @@ export class Relaxation {
     this.task = task;
     this.steps = steps;
     const { classes, sources } = task;
-    const longest = Math.max(1, ...sources.map(({ length }) => length));
-    this.grid = gridOf(
-      classes.map(({ length }) => length),
-      longest,
-    );
+    this.longest = Math.max(1, ...sources.map(({ length, supply }) => (supply > 0 ? length : 0)));
+    const lengths = classes.map(({ length }) => length);
+    this.grid = gridOf(lengths, this.longest, coarse);
+    this.exact = gridOf(lengths, this.longest, fine);
     let row = classes.length;
     this.supplyRow = sources.map(({ supply }) => (supply === Infinity ? -1 : row++));
     const supplies = sources.filter(({ supply }) => supply !== Infinity).map(({ supply }) => supply);
@@ -87,7 +90,9 @@ export class Relaxation {
       this.right.map((_, row) => single(row < classes.length ? cost : 0, 1, row)),
     );
     // More pieces than asked for do no harm.
-    classes.forEach((_, row) => master.columns.push(single(0, -1, row)));
+    classes.forEach((_, row) => {
+      master.columns.push(single(0, -1, row));
+    });
     this.firstPattern = master.columns.length;
     return master;
   }
@@ -118,6 +123,13 @@ export class Relaxation {
     return this.master.value;
   }
 
+  /** Looks for patterns on the exact grid from now on; false when it did so before. */
+  refine(): boolean {
+    if (this.grid.width === this.exact.width) return false;
+    this.grid = this.exact;
+    return true;
+  }
+
   /** One round: solve, then look for patterns worth more than they cost. False when there are none. */
   round(): { improved: boolean; prices: Float64Array } {
     this.master.improve(this.steps);
@@ -134,19 +146,37 @@ export class Relaxation {
       const table = tables.get(without) ?? this.table(prices, without);
       tables.set(without, table);
       const pattern = { source, counts: table.counts(this.grid.cells(length)) };
-      return reducedCost(this.columnOf(pattern), prices) < -1e-7 ? [pattern] : [];
+      return this.gainOf(pattern, prices) > 1e-7 ? [pattern] : [];
     });
   }
 
+  /** What a pattern is worth at these prices beyond what it costs. */
+  private gainOf(pattern: Pattern, prices: Float64Array): number {
+    const { cost, rows, counts } = this.columnOf(pattern);
+    return rows.reduce((sum, row, k) => sum + pick(counts, k) * (prices[row] ?? 0), -cost);
+  }
+
+  /** The patterns that come nearest to being worth taking up, at most so many of them. */
+  nearest(most: number): Pattern[] {
+    const prices = this.master.prices();
+    return this.patterns
+      .map((pattern, i) => ({
+        pattern,
+        reduced: this.master.columns.reducedCost(this.firstPattern + i, prices),
+        i,
+      }))
+      .sort((a, b) => a.reduced - b.reduced || a.i - b.i)
+      .slice(0, most)
+      .map(({ pattern }) => pattern);
+  }
+
   private table(prices: Float64Array, without?: ReadonlySet<number>): Knapsack {
-    const { classes, sources } = this.task;
-    const choices = classes.map(({ length, demand }, i) => ({
+    const choices = this.task.classes.map(({ length, demand }, i) => ({
       size: this.grid.roomy(length),
       value: without?.has(i) === true ? 0 : (prices[i] ?? 0),
       copies: demand,
     }));
-    const longest = Math.max(1, ...sources.map(({ length }) => length));
-    return new Knapsack(choices, this.grid.cells(longest), this.steps);
+    return new Knapsack(choices, this.grid.cells(this.longest), this.steps);
   }
 
   /**
@@ -158,14 +188,13 @@ export class Relaxation {
     const { classes, sources, missing } = this.task;
     const cap = missing.supply === Infinity ? missing.cost * scale : Infinity;
     const whole = classes.map((_, i) => Math.min(cap, Math.floor(Math.max(0, prices[i] ?? 0) * scale)));
-    const longest = Math.max(1, ...sources.map(({ length }) => length));
     const choices = classes.map(({ length, demand }, i) => ({
-      size: this.grid.tight(length),
+      size: this.exact.tight(length),
       value: pick(whole, i),
       copies: demand,
     }));
-    const { best } = new Knapsack(choices, this.grid.cells(longest), this.steps);
-    const worth = (source: Source): number => best[this.grid.cells(source.length)] ?? 0;
+    const { best } = new Knapsack(choices, this.exact.cells(this.longest), this.steps);
+    const worth = (source: Source): number => best[this.exact.cells(source.length)] ?? 0;
     // Where any number may be taken, no pattern may be worth more than it costs: shrink all prices until none is.
     // Where the supply is limited this may pay too.
     const shrink = (which: (source: Source) => boolean): number =>
@@ -188,9 +217,19 @@ export class Relaxation {
       missing.supply === Infinity
         ? 0
         : missing.supply * Math.max(0, ...whole.map((value) => gain(value, missing.cost)));
-    const total = classes.reduce((sum, { demand }, i) => sum + demand * Math.floor(pick(whole, i) * factor), 0);
+    const total = classes.reduce(
+      (sum, { demand }, i) => sum + demand * Math.floor(pick(whole, i) * factor),
+      0,
+    );
     return Math.ceil((total - gains - lost) / scale);
   }
+}
+
+export interface Hints {
+  /** Cost of a plan that was found. */
+  readonly enough: number;
+  /** Patterns of that plan. */
+  readonly known: readonly Pattern[];
 }
 
 /**
@@ -198,16 +237,19 @@ export class Relaxation {
  * early at `enough`, since a bound that meets a value found cannot rise. Gilmore & Gomory 1961, with a bound for
  * every set of prices after Farley 1990.
  */
-export function relaxedBound(task: Relaxed, enough: number, steps: Steps): number {
+export function relaxedBound(task: Relaxed, { enough, known }: Hints, steps: Steps): number {
   if (task.classes.length === 0) return 0;
   const relaxation = new Relaxation(task, steps);
+  for (const pattern of known) relaxation.add(pattern);
   const longest = Math.max(1, ...task.sources.filter(({ supply }) => supply > 0).map(({ length }) => length));
   const dearest = Math.max(task.missing.cost, ...task.sources.map(({ cost }) => cost));
   let best = relaxation.safeBound(task.classes.map(({ length }) => (dearest * length) / longest));
-  while (best < enough && !steps.spent) {
+  for (let round = 1; best < enough && !steps.spent; round++) {
     const { improved, prices } = relaxation.round();
+    if (improved && round % 10 !== 0) continue;
     best = Math.max(best, relaxation.safeBound(prices));
-    if (!improved || best >= Math.ceil(relaxation.value - 1e-6)) break;
+    if (best >= Math.ceil(relaxation.value - 1e-6)) break;
+    if (!improved && !relaxation.refine()) break;
   }
   return best;
 }

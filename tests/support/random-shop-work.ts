@@ -64,7 +64,12 @@ export function randomShelf(seed: number, fill: number): Pick<CuttingTask, 'onHa
       }));
       const whole = [300, 600].map((feet): PutUp => ({
         ...material,
-        ...{ id: `${name} ${feet} ft`, lot, length: feet * foot, count: Math.round(fill * (1 + below(random, 6))) },
+        ...{
+          id: `${name} ${feet} ft`,
+          lot,
+          length: feet * foot,
+          count: Math.round(fill * (1 + below(random, 6))),
+        },
         opened: false,
       }));
       return [...remnants, ...whole];
