@@ -112,15 +112,15 @@ function relax(dive: Dive, known: readonly Pattern[], steps: Steps): Relaxation 
     );
   const costs = { remnant: 0, shelf: 1, bought };
   const strangers = strangersOf(dive);
-  const sources = shelves.map((shelf): Source => ({
+  const sources = shelves.map((shelf, pool): Source => ({
     length: shelf.length,
     cost: costs[shelf.origin],
-    supply: countOf(shelf),
+    pool,
     without: strangers(shelf.lot),
   }));
   const classes = stacks.map(({ length, left }) => ({ length, demand: left.length }));
   const missing = { cost: bought * (material.pieces.length + 1), supply: Infinity };
-  const relaxation = new Relaxation({ classes, sources, missing }, steps);
+  const relaxation = new Relaxation({ classes, sources, pools: shelves.map(countOf), missing }, steps);
   for (const pattern of known) {
     const { without } = pick(sources, pattern.source);
     const torn = pattern.counts.some((count, i) => count > 0 && without?.has(i) === true);

@@ -1,5 +1,7 @@
 /** A first layout: the best of a few quick ways. */
 import { upTo } from '../units/pick.ts';
+import { isProven } from './bounds.ts';
+import { coverBounds, fillsOf } from './cover.ts';
 import { fillUp } from './fill-up.ts';
 import { insert } from './insert.ts';
 import { cheaper, compareCosts, costOf, type Cost, type Layout, type Spool } from './layout.ts';
@@ -11,14 +13,16 @@ const nothing: Layout = { spools: [], short: [] };
 
 /** The best layout of a few quick tries. Work: pieces times put-ups, a few times over. */
 export function greedyLayout(material: Material, steps: Steps): Layout {
+  const fills = fillsOf(material, steps);
   const total = upTo(material.batches.length).map((batch) => totalOf(material, batch));
   const longestFirst = upTo(total.length).sort((a, b) => (total[b] ?? 0) - (total[a] ?? 0) || a - b);
-  const tries = [
-    repack(material, insert(material, nothing, longestFirst)),
-    fillUp({ material, lean: 0 }, steps),
-    fillUp({ material, lean: 0.2 }, steps),
-  ];
-  return tries.reduce((a, b) => cheaper(material, a, b));
+  let best = repack(material, insert(material, nothing, longestFirst));
+  for (const lean of [0, 0.2]) {
+    const found = costOf(material, best);
+    if (isProven(found, coverBounds(material, fills, found))) break;
+    best = cheaper(material, best, fillUp({ material, lean }, steps));
+  }
+  return best;
 }
 
 /** Packs every lot again, longest piece into the best fit, and keeps that where it is cheaper. */

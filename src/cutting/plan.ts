@@ -23,31 +23,76 @@ export const usualSteps = 200_000_000;
  */
 export function planCuts(task: CuttingTask): CuttingPlan {
   checkTask(task);
-  const all = materialsOf(task);
-  const allowed = task.steps ?? usualSteps;
-  let used = 0;
-  const materials = all.map((material, i) => {
-    // What one material leaves over, the next ones may use.
-    const steps = new Steps(Math.floor((allowed - used) / (all.length - i)));
-    const plan = planMaterial(material, steps);
-    used += steps.used;
-    return plan;
+  const steps = new Steps(task.steps ?? usualSteps);
+  const works = materialsOf(task).map((material) => begin(material, steps));
+  // Quick work on all of them first; what steps are left then go to those that are not proven best, in equal shares.
+  const open = works.filter(({ done }) => !done);
+  open.forEach((work, i) => {
+    const share = new Steps(Math.floor(steps.left / (open.length - i)));
+    finish(work, share);
+    steps.take(share.used);
   });
+  const materials = works.map(report);
   const gap = materials.reduce((sum, { score: { bought, opened } }) => {
     return sum + Math.max(0, bought.value + opened.value - bought.bound - opened.bound);
   }, 0);
-  return { materials, proven: materials.every(({ proven }) => proven), gap, stepsUsed: used };
+  return { materials, proven: materials.every(({ proven }) => proven), gap, stepsUsed: steps.used };
 }
 
-interface Found {
-  readonly layout: Layout;
-  readonly bounds: Bounds;
+/** A material under work. */
+interface Work {
+  readonly material: Material;
+  layout: Layout;
+  bounds: Bounds;
+  /** Nothing better can be: proven best, and nothing wasted or every plan tried. */
+  done: boolean;
   /** Every plan was tried or ruled out. */
-  readonly complete: boolean;
+  complete: boolean;
 }
 
-function planMaterial(material: Material, steps: Steps): MaterialPlan {
-  const { layout, bounds, complete } = solve(material, steps);
+/** A quick layout and the bounds that are to be had at once. */
+function begin(material: Material, steps: Steps): Work {
+  const layout = neaten(material, greedyLayout(material, steps), steps);
+  const atOnce = new Steps(0);
+  const bounds = boundsOf(material, layout, atOnce);
+  steps.take(atOnce.used);
+  const work = { material, layout, bounds, done: false, complete: false };
+  settle(work);
+  return work;
+}
+
+function settle(work: Work): void {
+  const cost = costOf(work.material, work.layout);
+  const proven = isProven(cost, work.bounds);
+  work.complete = work.complete || (proven && cost.waste === 0);
+  work.done = work.complete || (proven && work.material.pieces.length > fewPieces);
+}
+
+/** Better bounds; unless they prove the layout best, a layout from the relaxed problem; if few pieces, all there are. */
+function finish(work: Work, steps: Steps): void {
+  const { material } = work;
+  const bounds = (): void => {
+    work.bounds = boundsOf(material, work.layout, steps);
+    settle(work);
+  };
+  if (!isProven(costOf(material, work.layout), work.bounds)) bounds();
+  if (!isProven(costOf(material, work.layout), work.bounds)) {
+    const dived = diveLayout(material, steps);
+    const better =
+      dived === undefined ? work.layout : cheaper(material, work.layout, neaten(material, dived, steps));
+    if (better !== work.layout) {
+      work.layout = better;
+      bounds();
+    }
+  }
+  if (work.done || material.pieces.length > fewPieces) return;
+  const searched = searchAll(material, work.layout, steps);
+  work.layout = searched.layout;
+  work.complete = searched.complete;
+  if (searched.complete) work.bounds = costOf(material, work.layout);
+}
+
+function report({ material, layout, bounds, complete }: Work): MaterialPlan {
   const { short, bought, opened, waste } = costOf(material, layout);
   const score = {
     short: { value: short, bound: bounds.short },
@@ -73,28 +118,6 @@ function planMaterial(material: Material, steps: Steps): MaterialPlan {
     proven: isProven({ short, bought, opened, waste }, bounds),
     returned: putUps.reduce((sum, { goesBack, leftover }) => (goesBack ? sum + leftover : sum), 0),
   };
-}
-
-/** Quick ways first; then, unless they are proven best, the relaxed problem; then, if few, all there are. */
-function solve(material: Material, steps: Steps): Found {
-  let layout = neaten(material, greedyLayout(material, steps), steps);
-  let bounds = boundsOf(material, layout, steps);
-  if (!isProven(costOf(material, layout), bounds)) {
-    const dived = diveLayout(material, steps);
-    if (dived !== undefined) layout = cheaper(material, layout, neaten(material, dived, steps));
-    bounds = boundsOf(material, layout, steps);
-  }
-  if (material.pieces.length > fewPieces || isSettled(material, layout, bounds)) {
-    return { layout, bounds, complete: isSettled(material, layout, bounds) };
-  }
-  const { layout: best, complete } = searchAll(material, layout, steps);
-  return { layout: best, bounds: complete ? costOf(material, best) : bounds, complete };
-}
-
-/** Proven best, and nothing wasted. */
-function isSettled(material: Material, layout: Layout, bounds: Bounds): boolean {
-  const cost = costOf(material, layout);
-  return cost.waste === 0 && isProven(cost, bounds);
 }
 
 function putUpsOf(material: Material, { spools }: Layout): CutPutUp[] {

@@ -16,7 +16,8 @@ export interface Class {
 export interface Source {
   readonly length: number;
   readonly cost: number;
-  readonly supply: number;
+  /** Place in `Relaxed.pools`: where it is counted how many there are. */
+  readonly pool: number;
   /** Classes it must not be cut into; none when left out. */
   readonly without?: ReadonlySet<number>;
 }
@@ -24,6 +25,8 @@ export interface Source {
 export interface Relaxed {
   readonly classes: readonly Class[];
   readonly sources: readonly Source[];
+  /** How many put-ups of the sources of a pool there are together. */
+  readonly pools: readonly number[];
   /** What a piece costs that is not cut at all, and how many such pieces there may be. */
   readonly missing: { readonly cost: number; readonly supply: number };
 }
@@ -53,45 +56,52 @@ export class Relaxation {
   private readonly exact: Grid;
   private readonly steps: Steps;
   private readonly longest: number;
-  /** Row of each source with a limited supply. */
-  private readonly supplyRow: readonly number[];
-  private readonly right: readonly number[];
-  private master: Master;
+  /** Row of each pool with a limited supply, else -1. */
+  private readonly poolRow: readonly number[];
+  private readonly right: number[];
+  private readonly master: Master;
   private firstPattern = 0;
 
   constructor(task: Relaxed, steps: Steps) {
     this.task = task;
     this.steps = steps;
-    const { classes, sources } = task;
-    this.longest = Math.max(1, ...sources.map(({ length, supply }) => (supply > 0 ? length : 0)));
+    const { classes, sources, pools, missing } = task;
+    this.longest = Math.max(1, ...sources.map(({ length, pool }) => (pools[pool] === 0 ? 0 : length)));
     const lengths = classes.map(({ length }) => length);
     this.grid = gridOf(lengths, this.longest, coarse);
     this.exact = gridOf(lengths, this.longest, fine);
     let row = classes.length;
-    this.supplyRow = sources.map(({ supply }) => (supply === Infinity ? -1 : row++));
-    const supplies = sources.filter(({ supply }) => supply !== Infinity).map(({ supply }) => supply);
-    this.right = [...classes.map(({ demand }) => demand), ...supplies];
+    this.poolRow = pools.map((supply) => (supply === Infinity ? -1 : row++));
+    this.right = [...classes.map(({ demand }) => demand), ...pools.filter((supply) => supply !== Infinity)];
+    if (this.missingIsLimited) this.right.push(missing.supply);
     this.master = this.begin();
+  }
+
+  private get missingIsLimited(): boolean {
+    const { supply } = this.task.missing;
+    return supply > 0 && supply < Infinity;
   }
 
   /** A master that lets every piece be missing and leaves every put-up alone. */
   private begin(): Master {
-    const { classes, missing } = this.task;
+    const { classes, missing, sources } = this.task;
     const single = (cost: number, count: number, row: number): Column => ({
       cost,
       rows: [row],
       counts: [count],
     });
-    const most = Math.max(1, ...this.task.sources.map(({ cost }) => cost));
-    // When nothing may be missing, a dear stand-in lets the programme begin.
-    const cost = missing.supply === 0 ? 4 * most : missing.cost;
+    // Where only so many pieces may be missing, a dear stand-in lets the programme begin.
+    const dear = 100 * Math.max(1, missing.cost, ...sources.map(({ cost }) => cost));
+    const cost = missing.supply === Infinity ? missing.cost : dear;
     const master = new Master(
       this.right,
       this.right.map((_, row) => single(row < classes.length ? cost : 0, 1, row)),
     );
-    // More pieces than asked for do no harm.
     classes.forEach((_, row) => {
+      // More pieces than asked for do no harm.
       master.columns.push(single(0, -1, row));
+      if (!this.missingIsLimited) return;
+      master.columns.push({ cost: missing.cost, rows: [row, this.right.length - 1], counts: [1, 1] });
     });
     this.firstPattern = master.columns.length;
     return master;
@@ -106,10 +116,10 @@ export class Relaxation {
   private columnOf({ source, counts }: Pattern): Column {
     const rows = counts.flatMap((count, row) => (count > 0 ? [row] : []));
     const numbers = rows.map((row) => pick(counts, row));
-    const supplyRow = pick(this.supplyRow, source);
-    const { cost } = pick(this.task.sources, source);
-    if (supplyRow < 0) return { cost, rows, counts: numbers };
-    return { cost, rows: [...rows, supplyRow], counts: [...numbers, 1] };
+    const { cost, pool } = pick(this.task.sources, source);
+    const poolRow = pick(this.poolRow, pool);
+    if (poolRow < 0) return { cost, rows, counts: numbers };
+    return { cost, rows: [...rows, poolRow], counts: [...numbers, 1] };
   }
 
   /** Amounts of the patterns in the present solution. */
@@ -141,8 +151,8 @@ export class Relaxation {
 
   private priced(prices: Float64Array): Pattern[] {
     const tables = new Map<ReadonlySet<number> | undefined, Knapsack>();
-    return this.task.sources.flatMap(({ length, supply, without }, source): Pattern[] => {
-      if (supply === 0) return [];
+    return this.task.sources.flatMap(({ length, pool, without }, source): Pattern[] => {
+      if (this.task.pools[pool] === 0) return [];
       const table = tables.get(without) ?? this.table(prices, without);
       tables.set(without, table);
       const pattern = { source, counts: table.counts(this.grid.cells(length)) };
@@ -185,7 +195,7 @@ export class Relaxation {
    * of linear programming; the prices need not be good ones).
    */
   safeBound(prices: ArrayLike<number>): number {
-    const { classes, sources, missing } = this.task;
+    const { classes, sources, pools, missing } = this.task;
     const cap = missing.supply === Infinity ? missing.cost * scale : Infinity;
     const whole = classes.map((_, i) => Math.min(cap, Math.floor(Math.max(0, prices[i] ?? 0) * scale)));
     const choices = classes.map(({ length, demand }, i) => ({
@@ -202,17 +212,23 @@ export class Relaxation {
         const cost = source.cost * scale;
         return worth(source) <= cost ? least : Math.min(least, cost / worth(source));
       }, 1);
-    const bounds = [shrink((s) => s.supply === Infinity), shrink((s) => s.supply === Infinity || s.cost > 0)];
+    const bounds = [
+      shrink((s) => pools[s.pool] === Infinity),
+      shrink((s) => pools[s.pool] === Infinity || s.cost > 0),
+    ];
     return Math.max(0, ...bounds.map((factor) => this.boundAt({ whole, factor, worth })));
   }
 
   private boundAt({ whole, factor, worth }: Priced): number {
-    const { classes, sources, missing } = this.task;
+    const { classes, sources, pools, missing } = this.task;
     const gain = (value: number, cost: number): number =>
       Math.max(0, (factor === 1 ? value : Math.ceil(value * factor) + 1) - cost * scale);
-    const gains = sources
-      .filter(({ supply }) => supply !== Infinity)
-      .reduce((sum, source) => sum + gain(worth(source), source.cost) * source.supply, 0);
+    // One more put-up of a pool may always be the one that gains most.
+    const gains = pools.reduce((sum, supply, pool) => {
+      if (supply === Infinity) return sum;
+      const own = sources.filter((source) => source.pool === pool);
+      return sum + supply * Math.max(0, ...own.map((source) => gain(worth(source), source.cost)));
+    }, 0);
     const lost =
       missing.supply === Infinity
         ? 0
@@ -241,7 +257,10 @@ export function relaxedBound(task: Relaxed, { enough, known }: Hints, steps: Ste
   if (task.classes.length === 0) return 0;
   const relaxation = new Relaxation(task, steps);
   for (const pattern of known) relaxation.add(pattern);
-  const longest = Math.max(1, ...task.sources.filter(({ supply }) => supply > 0).map(({ length }) => length));
+  const longest = Math.max(
+    1,
+    ...task.sources.filter(({ pool }) => task.pools[pool] !== 0).map(({ length }) => length),
+  );
   const dearest = Math.max(task.missing.cost, ...task.sources.map(({ cost }) => cost));
   let best = relaxation.safeBound(task.classes.map(({ length }) => (dearest * length) / longest));
   for (let round = 1; best < enough && !steps.spent; round++) {
