@@ -66,19 +66,20 @@ function measure(jobs: fc.Arbitrary<Sketch[]>, benches: readonly number[]): { be
   return seen;
 }
 
-// The numbers say how good the method was found; a better one may raise them.
+// Measured, not wished for: in how many of a hundred cases the schedule is best, and late jobs too many in all of them.
 describe('where the method is not exact, against every order tried, in a hundred cases', () => {
   it('one bench, jobs free only later', () => {
     const { best, off } = measure(sketches(6, true), [8]);
-    expect({ best, off }).toEqual({ best: 0, off: 0 });
+    expect(best).toBeGreaterThanOrEqual(98);
+    expect(off).toBeLessThanOrEqual(2);
   });
   it('two benches', () => {
     const { best, off } = measure(sketches(6, false), [8, 6]);
-    expect({ best, off }).toEqual({ best: 0, off: 0 });
+    expect({ best, off }).toEqual({ best: 100, off: 0 });
   });
   it('two benches, jobs free only later', () => {
     const { best, off } = measure(sketches(5, true), [8, 8]);
-    expect({ best, off }).toEqual({ best: 0, off: 0 });
+    expect({ best, off }).toEqual({ best: 100, off: 0 });
   });
 });
 
