@@ -2,8 +2,11 @@
 import { byText } from '../units/by-text.ts';
 import { pick, upTo } from '../units/pick.ts';
 import type { Choice } from './choose.ts';
-import { allOnTime, withJob, withoutJob } from './run.ts';
+import { allFree, allOnTime, withJob, withoutJob } from './run.ts';
 import type { Shop, Work } from './work.ts';
+
+/** Going through jobs that wait for their day takes about so many times as long. */
+const waitingCosts = 12;
 
 /** Work left for trying, in jobs looked at. */
 export interface Allowance {
@@ -40,8 +43,8 @@ function taken(
   bench: number,
   { works, work }: { works: readonly Work[]; work: Work },
 ): Work[] | undefined {
-  allowance.steps -= works.length + 1;
   const longer = withJob(works, work);
+  allowance.steps -= longer.length * (allFree(longer) ? 1 : waitingCosts);
   return allOnTime(pick(shop.benches, bench), longer) ? longer : undefined;
 }
 

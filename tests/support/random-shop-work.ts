@@ -1,6 +1,8 @@
 /** Invented orders as cuts of cord and as jobs of the bench, from a seed: the lengths and hours of a small shop. */
 import type { Buyable, Cut, CuttingTask, PutUp } from '../../src/cutting/types.ts';
 import { seededRandom, type Random } from '../../src/geometry/random.ts';
+import type { Job, ScheduleTask } from '../../src/schedule/types.ts';
+import { dayNumber, dayOf } from '../../src/units/days.ts';
 
 const foot = 96;
 const bodyColors = ['natural', 'charcoal', 'chestnut', 'sorrel', 'buckskin'];
@@ -83,4 +85,28 @@ export function randomShelf(seed: number, fill: number): Pick<CuttingTask, 'onHa
     })),
   );
   return { onHand, buyable };
+}
+
+/** Jobs of a shop on weekdays of eight hours: one to six hours each, half of them with a due day, some free only later. */
+export function randomJobs(jobs: number, seed: number, benches: number): ScheduleTask {
+  const random = seededRandom(seed, 11);
+  const start = '2026-11-30';
+  const dayAfter = (days: number): string => dayOf(dayNumber(start) + days);
+  // About 3.5 hours a job: so many calendar days until all benches are through.
+  const through = Math.ceil(((jobs * 210) / (480 * benches)) * (7 / 5));
+  return {
+    days: { weekdays: [1, 2, 3, 4, 5], holidays: ['2026-12-25', '2027-01-01', '2027-07-04'] },
+    start,
+    benches: Array.from({ length: benches }, (_, i) => ({
+      id: `bench ${i + 1}`,
+      minutesADay: i === 0 ? 480 : 420,
+    })),
+    jobs: Array.from({ length: jobs }, (_, i): Job => {
+      const earliest = below(random, 4) === 0 ? below(random, through >> 1) : 0;
+      const minutes = 60 + 15 * below(random, 21);
+      const job = { id: `${1000 + i}`, minutes, earliest: dayAfter(earliest) };
+      if (below(random, 2) === 0) return job;
+      return { ...job, due: dayAfter(earliest + 3 + below(random, Math.round(through * 0.45))) };
+    }),
+  };
 }
