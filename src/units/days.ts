@@ -39,3 +39,42 @@ function otherWriting(text: string): DayRead {
 }
 
 const pad = (count: number): string => String(count).padStart(2, '0');
+
+/** A day as a whole number; the day after has the next one, 1970-01-01 has 0. */
+export type DayNumber = number;
+
+/**
+ * Number of a day that parseDay accepted. Years are counted from March, so that a leap day comes last
+ * (days-of-the-Gregorian-calendar arithmetic; a cycle of 400 years has 146 097 days).
+ */
+export function dayNumber(day: string): DayNumber {
+  const [year = 0, month = 0, date = 0] = day.split('-').map(Number);
+  const fromMarch = month > 2 ? year : year - 1;
+  const cycle = Math.floor(fromMarch / 400);
+  const ofCycle = fromMarch - cycle * 400;
+  const monthFromMarch = (month + 9) % 12;
+  const ofYear = Math.floor((153 * monthFromMarch + 2) / 5) + date - 1;
+  const leaps = Math.floor(ofCycle / 4) - Math.floor(ofCycle / 100);
+  return cycle * 146_097 + ofCycle * 365 + leaps + ofYear - 719_468;
+}
+
+/** The day of a number, as ISO 8601 writes it; four digits a year. */
+export function dayOf(number: DayNumber): string {
+  const fromMarch = number + 719_468;
+  const cycle = Math.floor(fromMarch / 146_097);
+  const ofCycle = fromMarch - cycle * 146_097;
+  // Take off the leap days that have gone by, so that all years are 365 days long.
+  const leaps = Math.floor(ofCycle / 1460) - Math.floor(ofCycle / 36_524) + Math.floor(ofCycle / 146_096);
+  const year = Math.floor((ofCycle - leaps) / 365);
+  const ofYear = ofCycle - (365 * year + Math.floor(year / 4) - Math.floor(year / 100));
+  const monthFromMarch = Math.floor((5 * ofYear + 2) / 153);
+  const date = ofYear - Math.floor((153 * monthFromMarch + 2) / 5) + 1;
+  const month = monthFromMarch < 10 ? monthFromMarch + 3 : monthFromMarch - 9;
+  const calendarYear = year + cycle * 400 + (month <= 2 ? 1 : 0);
+  return [String(calendarYear).padStart(4, '0'), pad(month), pad(date)].join('-');
+}
+
+/** Weekday of a day as ISO 8601 counts: 1 Monday to 7 Sunday. */
+export function weekdayOf(number: DayNumber): number {
+  return ((((number + 3) % 7) + 7) % 7) + 1; // 1970-01-01 was a Thursday
+}

@@ -7,6 +7,7 @@ import { sizeOrder } from '../../src/index.ts';
 import { readOrders, readOrdersLocated } from '../../src/order/read-orders.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
+import { benchPlans } from './plan.ts';
 
 // `npm run bench` bundles this file first, since tsx slows every closure down, and starts it in the project's folder.
 const root = process.cwd();
@@ -116,3 +117,4 @@ function print(title: string, cells: readonly string[]): void {
 process.stdout.write(`node ${process.version}\n`);
 benchStarts(Number(process.argv[2] ?? 31));
 benchSizing();
+benchPlans();

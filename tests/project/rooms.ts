@@ -19,6 +19,14 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   sources: { why: 'A citation drags no code along.', uses: [] },
   geometry: { why: 'Geometry is pure mathematics: it knows no horse and no shop.', uses: ['units'] },
+  cutting: {
+    why: 'Which cord is cut from which put-up is arithmetic on lengths: it knows no order file and no shop.',
+    uses: ['units'],
+  },
+  schedule: {
+    why: 'Benches, jobs and days are plain data: it knows no order file, no shop and no clock.',
+    uses: ['units'],
+  },
   order: {
     why: 'Order is the one door: text becomes checked values here and nowhere else, so only it may parse YAML.',
     uses: ['units', 'sources'],
@@ -75,6 +83,8 @@ export const rooms: Readonly<Record<string, Room>> = {
       'units',
       'sources',
       'geometry',
+      'cutting',
+      'schedule',
       'order',
       'facts',
       'stock',

@@ -1,0 +1,28 @@
+/** The first time a bench has for one more job without moving any other. */
+import type { Placed } from './run.ts';
+import type { Bench } from './types.ts';
+import { releaseOn, type Work } from './work.ts';
+
+/** Where a job would go, and at which place of the list. */
+export interface Gap {
+  readonly from: number;
+  readonly place: number;
+}
+
+/** The first gap long enough; the time behind all jobs is one. Placed jobs in the order of time. */
+export function firstGap(bench: Bench, placed: readonly Placed[], work: Work): Gap {
+  let from = releaseOn(bench, work);
+  // Jobs that are over by then need not be looked at.
+  let [low, high] = [0, placed.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((placed[middle]?.to ?? 0) <= from) low = middle + 1;
+    else high = middle;
+  }
+  for (let place = low; place < placed.length; place++) {
+    const next = placed[place];
+    if (next === undefined || from + work.minutes <= next.from) return { from, place };
+    from = Math.max(from, next.to);
+  }
+  return { from, place: placed.length };
+}

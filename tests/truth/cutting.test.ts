@@ -1,0 +1,116 @@
+/** The cutting plan against published instances with known optima, and against an integer programme on small random ones. */
+import fs from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { planCuts } from '../../src/cutting/plan.ts';
+import type { CuttingPlan } from '../../src/cutting/types.ts';
+import { plainTask, smallTask } from '../support/cutting-cases.ts';
+import { leastOf } from '../support/cutting-oracle.ts';
+
+/** Put-ups opened and their bound, of a plan with one material. */
+const openedOf = ({ materials }: CuttingPlan): unknown => materials[0]?.score.opened;
+const demands = (lengths: readonly number[], quantities: readonly number[]) =>
+  lengths.map((length, i) => ({ length, quantity: quantities[i]! }));
+
+describe('published cutting stock examples', () => {
+  it('the paper machine takes 73 masters, where first-fit decreasing takes 82', () => {
+    // Encyclopedia article on the cutting stock problem (seen, recomputed): 73 masters, 0.401 % waste.
+    const lengths = [1380, 1520, 1560, 1710, 1820, 1880, 1930, 2000, 2050, 2100, 2140, 2150, 2200];
+    const quantities = [22, 25, 12, 14, 18, 18, 20, 10, 12, 14, 16, 18, 20];
+    const plan = planCuts(plainTask(5600, demands(lengths, quantities)));
+    expect(openedOf(plan)).toEqual({ value: 73, bound: 73 });
+    const leftover = plan.materials[0]!.putUps.reduce((sum, putUp) => sum + putUp.leftover, 0);
+    expect(((100 * leftover) / (73 * 5600)).toFixed(3)).toBe('0.401');
+  });
+
+  it('453 rolls of 100, one fewer than rounding up gives', () => {
+    // Chvatal, Linear Programming (1983), chapter 13 (memory; LP 452.25, recomputed); rounding the LP up takes 454.
+    expect(openedOf(planCuts(plainTask(100, demands([45, 36, 31, 14], [97, 610, 395, 211]))))).toEqual({
+      value: 453,
+      bound: 453,
+    });
+  });
+
+  it('299 rolls for twenty widths', () => {
+    // Column generation example of a modelling language's tutorial (seen, recomputed): LP bound 299.0, optimum 299.
+    const tenths = [
+      750, 700, 684, 655, 596, 538, 530, 510, 502, 322, 308, 298, 201, 162, 145, 110, 86, 82, 66, 51,
+    ];
+    const quantities = [38, 41, 34, 23, 18, 33, 36, 41, 35, 37, 44, 49, 37, 36, 42, 33, 47, 35, 49, 42];
+    expect(openedOf(planCuts(plainTask(1000, demands(tenths, quantities))))).toEqual({
+      value: 299,
+      bound: 299,
+    });
+  });
+
+  it('three rolls where the relaxed problem needs two: the full search proves it', () => {
+    // "No round-up" example (derived): L 132, 2 of 44, 3 of 33, 6 of 12; relaxed value under 2, optimum 3.
+    expect(openedOf(planCuts(plainTask(132, demands([44, 33, 12], [2, 3, 6]))))).toEqual({
+      value: 3,
+      bound: 3,
+    });
+  });
+});
+
+describe('public instances with proven optima', () => {
+  // csp_Falkenauer_u120_00: bin packing library of Delorme, Iori and Martello (BPPLIB), optimum 48 (seen).
+  // PM_*: test instances of an open-source package, MIT licence (seen); optima by an arc-flow programme (derived).
+  it.each([
+    ['PM_u010_01', 5],
+    ['PM_u020_01', 7],
+    ['PM_u030_01', 12],
+    ['PM_u060_01', 25],
+    ['csp_Falkenauer_u120_00', 48],
+  ])('%s: %i', (name, optimum) => {
+    const file = new URL(`data/cutting/${name}.txt`, import.meta.url);
+    const [, head = '', ...lines] = fs.readFileSync(file, 'utf8').trim().split('\n');
+    const rows = lines.map((line) => line.trim().split(/\s+/).map(Number));
+    const plan = planCuts(
+      plainTask(
+        Number(head),
+        rows.map(([length = 0, quantity = 1]) => ({ length, quantity })),
+      ),
+    );
+    expect(openedOf(plan)).toEqual({ value: optimum, bound: optimum });
+  });
+});
+
+describe('small random tasks against HiGHS', () => {
+  const ours = ({ materials }: CuttingPlan): unknown => {
+    const score = materials[0]?.score;
+    return [score?.short, score?.bought, score?.opened, score?.waste].map((part) => part?.value);
+  };
+  const oneMaterial = smallTask.map((task) => {
+    const same = <T>(list: readonly T[]): (T & { color: string; ply: number })[] =>
+      list.map((entry) => ({ ...entry, color: 'natural', ply: 8 }));
+    return { ...task, cuts: same(task.cuts), onHand: same(task.onHand), buyable: same(task.buyable) };
+  });
+
+  it('short, bought, opened and waste are all the least there are, and proven so', () => {
+    fc.assert(
+      fc.property(oneMaterial, (task) => {
+        const { short, bought, opened, waste } = leastOf(task);
+        const plan = planCuts(task);
+        expect(ours(plan)).toEqual([short, bought, opened, waste]);
+        expect(plan.proven).toBe(true);
+        expect(plan.materials[0]!.score.waste.bound).toBe(waste);
+      }),
+      { seed: 5, numRuns: 60 },
+    );
+  });
+
+  it('without the full search, bounds never pass the least', () => {
+    fc.assert(
+      fc.property(oneMaterial, fc.integer({ min: 0, max: 20_000 }), (task, steps) => {
+        const least = leastOf(task);
+        const { score } = planCuts({ ...task, steps }).materials[0]!;
+        expect(score.short.bound).toBeLessThanOrEqual(least.short);
+        if (score.short.value > least.short) return;
+        expect(score.bought.bound).toBeLessThanOrEqual(least.bought);
+        if (score.bought.value > least.bought) return;
+        expect(score.opened.bound).toBeLessThanOrEqual(least.opened);
+      }),
+      { seed: 6, numRuns: 60 },
+    );
+  });
+});
