@@ -1,5 +1,6 @@
 /** The commands and what the program says about itself. */
 import { Command } from 'commander';
+import { addBacklog } from './commands/backlog.ts';
 import { addCheck } from './commands/check.ts';
 import { addHelp } from './commands/help.ts';
 import { addNew } from './commands/new.ts';
@@ -17,9 +18,9 @@ export interface Session {
   code: ExitCode;
 }
 
-const adders = [addSize, addCheck, addRules, addNew, addSchema, addHelp];
+const adders = [addSize, addCheck, addBacklog, addRules, addNew, addSchema, addHelp];
 
-export const commandNames: readonly string[] = ['size', 'check', 'rules', 'new', 'schema', 'help'];
+export const commandNames: readonly string[] = ['size', 'check', 'backlog', 'rules', 'new', 'schema', 'help'];
 
 const after = `
 Exit codes:
@@ -28,11 +29,13 @@ Exit codes:
      or a cinch that was checked does not pass
   2  the command line is wrong
   3  an input file cannot be read or is invalid (the rest are still done)
+  130  stopped before the end, by Ctrl-C or the like
 
 Examples:
   cinchwright new order.yaml          start an order
   cinchwright size order.yaml         which cinch, and why
   cinchwright check order.yaml        judge the cinch in use or asked for
+  cinchwright backlog orders/         a whole folder, one row an order
   cinchwright size --help             everything "size" can do`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */

@@ -49,9 +49,14 @@ export const rooms: Readonly<Record<string, Room>> = {
     uses: ['units', 'sources', 'geometry', 'facts', 'stock', 'fit', 'rules'],
     types: ['order'],
   },
+  backlog: {
+    why: 'Backlog makes rows of advice and keeps count of them; it opens no file and prints nothing.',
+    uses: ['units', 'sources', 'stock'],
+    types: ['order', 'advice'],
+  },
   report: {
     why: 'Printers read a finished result and compute nothing.',
-    uses: ['units', 'sources', 'stock'],
+    uses: ['units', 'sources', 'stock', 'backlog'],
     types: ['order', 'facts', 'fit', 'rules', 'advice'],
     packages: ['chalk', 'cli-table3'],
     // What few readers want is put together when a printer asks for it.
@@ -74,9 +79,10 @@ export const rooms: Readonly<Record<string, Room>> = {
       'fit',
       'rules',
       'advice',
+      'backlog',
       'report',
       'index',
     ],
-    packages: ['commander', 'node:*'],
+    packages: ['commander', 'tinyglobby', 'node:*'],
   },
 };
