@@ -53,9 +53,9 @@ export class FirstPlaces {
 
   /** "file:line" of the first order of that number, if this is a later one. */
   of({ order, file, line }: Cells): string | undefined {
-    if (typeof order !== 'string') return undefined;
+    if (typeof order !== 'string' || typeof file !== 'string' || typeof line !== 'number') return undefined;
     const first = this.#places.get(order);
-    if (first === undefined) this.#places.set(order, `${String(file)}:${String(line)}`);
+    if (first === undefined) this.#places.set(order, `${file}:${String(line)}`);
     return first;
   }
 }

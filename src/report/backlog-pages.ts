@@ -26,7 +26,10 @@ export function backlogTable(chosen: readonly ColumnName[], told: boolean, look:
   const drawn = widthsFor(chosen, look.width);
   const pen = penFor(look.color);
   const line = (cell: (column: Drawn) => string): string =>
-    `${drawn.map((column, i) => placed(cell(column), column, i === drawn.length - 1)).join(' ')}`.trimEnd();
+    drawn
+      .map((column, i) => placed(cell(column), column, i === drawn.length - 1))
+      .join(' ')
+      .trimEnd();
   return {
     head: `${pen.strong(line(({ name }) => name))}\n`,
     row: (cells) => {

@@ -33,11 +33,7 @@ export function toFile(file: string): Output {
   if (old !== undefined) fs.accessSync(target, fs.constants.W_OK);
   const beside = path.join(path.dirname(target), `.${path.basename(target)}.part`);
   const handle = fs.openSync(beside, 'w', (old?.mode ?? 0o666) & 0o777);
-  let open = true;
-  const close = (): void => {
-    if (open) fs.closeSync(handle);
-    open = false;
-  };
+  const close = onceClosing(handle);
   return {
     write: (text) => {
       writeHandle(handle, text);
@@ -57,14 +53,20 @@ export function toFile(file: string): Output {
 
 function toDevice(file: string): Output {
   const handle = fs.openSync(file, 'w');
-  const close = (): void => {
-    fs.closeSync(handle);
-  };
+  const close = onceClosing(handle);
   return {
     write: (text) => {
       writeHandle(handle, text);
     },
     finish: close,
     drop: close,
+  };
+}
+
+function onceClosing(handle: number): () => void {
+  let open = true;
+  return () => {
+    if (open) fs.closeSync(handle);
+    open = false;
   };
 }

@@ -55,33 +55,45 @@ export async function* slicesOf(
   parts: AsyncIterable<Buffer>,
   asked: boolean | undefined,
 ): AsyncGenerator<Piece & { byLine: boolean }> {
-  let rest: Buffer = Buffer.alloc(0);
-  let lines = 0;
-  let some = false;
+  const slicer = new Slicer();
   let byLine = asked;
-  let skipping = false;
+  let some = false;
   for await (const part of withEnd(parts)) {
+    if (part !== undefined) slicer.add(part);
     const end = part === undefined;
-    if (part !== undefined) rest = rest.length === 0 ? part : Buffer.concat([rest, part]);
-    byLine ??= looksByLine(rest, end);
+    byLine ??= looksByLine(slicer.rest, end);
     if (byLine === undefined) continue;
-    for (;;) {
-      const tooLong = rest.length > mostBytes;
-      const next = boundary(rest, { least: skipping ? 1 : SLICE, byLine, end });
-      if (next === -1 && !tooLong) break;
-      const bytes = next === -1 ? rest : rest.subarray(0, next);
-      if (!skipping && !isBlank(bytes)) {
-        some = true;
-        yield { bytes, lines, byLine };
-      }
-      lines += newlines(bytes);
-      // What belongs to an order that is too long has been reported with its start.
-      skipping = next === -1;
-      rest = rest.subarray(bytes.length);
-      if (rest.length === 0) break;
+    for (const piece of slicer.pieces(byLine, end)) {
+      some = true;
+      yield { ...piece, byLine };
     }
   }
   if (!some) yield { bytes: Buffer.alloc(0), lines: 0, byLine: false };
+}
+
+/** Holds what has come and cannot be cut yet. */
+class Slicer {
+  rest: Buffer = Buffer.alloc(0);
+  #lines = 0;
+  /** What belongs to an order that is too long has been reported with its start. */
+  #skipping = false;
+
+  add(part: Buffer): void {
+    this.rest = this.rest.length === 0 ? part : Buffer.concat([this.rest, part]);
+  }
+
+  /** What can be cut off, blank stretches left out. */
+  *pieces(byLine: boolean, end: boolean): Generator<Piece> {
+    while (this.rest.length > 0) {
+      const next = boundary(this.rest, { least: this.#skipping ? 1 : SLICE, byLine, end });
+      if (next === -1 && this.rest.length <= mostBytes) return;
+      const bytes = next === -1 ? this.rest : this.rest.subarray(0, next);
+      if (!this.#skipping && !isBlank(bytes)) yield { bytes, lines: this.#lines };
+      this.#lines += newlines(bytes);
+      this.#skipping = next === -1;
+      this.rest = this.rest.subarray(bytes.length);
+    }
+  }
 }
 
 async function* withEnd(parts: AsyncIterable<Buffer>): AsyncGenerator<Buffer | undefined> {

@@ -42,8 +42,8 @@ interface Waiting {
 }
 
 /** Several workers; a batch goes to the one that has least to do. Errors: a worker that ends ends the run. */
-export async function workers(program: string, jobs: number, shop: Shop): Promise<Pool> {
-  const { Worker } = await import('node:worker_threads');
+export function workers(program: string, jobs: number, shop: Shop): Pool {
+  const { Worker } = process.getBuiltinModule('node:worker_threads');
   let broken: Error | undefined;
   const team = Array.from({ length: jobs }, () => {
     const worker = new Worker(program, { argv: [workerWord], workerData: shop, resourceLimits: limits });

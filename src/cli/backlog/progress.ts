@@ -12,6 +12,9 @@ export interface Progress {
   readonly clear: () => void;
 }
 
+/** For where nobody sees it. */
+export const noProgress: Progress = { at: () => undefined, clear: () => undefined };
+
 /** A line that is drawn over and over on standard error, or none where nobody sees it. */
 export function progressFor(io: CliIo, bytes: number | undefined, now: () => number): Progress {
   if (!io.stderrIsTerminal || io.env['TERM'] === 'dumb')
@@ -31,6 +34,7 @@ export function progressFor(io: CliIo, bytes: number | undefined, now: () => num
     },
     clear: () => {
       if (shown) io.stderr('\r\u001b[K');
+      shown = false;
     },
   };
 }

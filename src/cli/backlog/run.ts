@@ -83,5 +83,5 @@ async function poolFor(
     started.push(next.value);
     weight += next.value.reduce((sum, task) => sum + task.weight, 0);
   }
-  return { pool: await workers(program, team, shop), started };
+  return { pool: workers(program, team, shop), started };
 }

@@ -14,10 +14,10 @@ import { Interrupt } from './interrupt.ts';
 import { journalOf, type JournalFile } from './journal-file.ts';
 import { checkOutputs, errorsTo, rowsTo } from './outputs.ts';
 import { printerFor } from './printers.ts';
-import { progressFor } from './progress.ts';
+import { noProgress, progressFor, type Progress } from './progress.ts';
 import { openJournal } from './resume.ts';
 import { doAll } from './run.ts';
-import { namedOrPiped, sourcesOf } from './sources.ts';
+import { namedOrPiped, sourcesOf, type Source } from './sources.ts';
 import { tasksOf } from './units.ts';
 
 export interface BacklogOptions {
@@ -61,59 +61,66 @@ export async function backlog(
   }
 }
 
-async function collected(
-  names: readonly string[],
-  options: BacklogOptions,
-  { io, shop, journal, interrupt }: Scene,
-): Promise<ExitCode> {
-  const at = (name: string): string => path.resolve(io.cwd, name);
-  const own = [options.out, options.errors, options.shop].filter((name) => name !== undefined);
-  const sources = await sourcesOf(names, { cwd: io.cwd, without: new Set(own.map(at)) });
+async function collected(names: readonly string[], options: BacklogOptions, scene: Scene): Promise<ExitCode> {
+  const { io, shop, journal, interrupt } = scene;
+  const sources = await sourcesOf(names, { cwd: io.cwd, without: ownFiles(options, io) });
   const now = (): number => Date.now();
   const output = rowsTo(options.out, io);
   const errors = errorsTo(options.errors, io);
-  const seen = output.shown && io.stdoutIsTerminal;
-  const sizes = sources.map(({ size }) => size);
-  const all = sizes.some((size) => size === undefined)
-    ? undefined
-    : sizes.reduce<number>((a, b) => a + (b ?? 0), 0);
-  const progress = progressFor(seen ? { ...io, stderrIsTerminal: false } : io, all, now);
   const printer = await printerFor(options, io);
   const collector = new Collector({ printer, output, errors, journal, now });
+  const progress = progressOf(sources, output.shown, { io, now });
+  const after = (): void => {
+    progress.at(collector.orders, collector.bytes);
+  };
   try {
     output.write(printer.head);
     errors?.write(errorsHead());
-    const whole = await doAll(tasksOf(sources, io), {
-      shop,
-      jobs: options.jobs,
-      cores: os.availableParallelism(),
-      journal,
-      interrupt,
-      collector,
-      after: () => {
-        progress.at(collector.orders, collector.bytes);
-      },
-    });
+    const cores = os.availableParallelism();
+    const plan = { shop, jobs: options.jobs, cores, journal, interrupt, collector, after };
+    const whole = await doAll(tasksOf(sources, io), plan);
     progress.clear();
-    if (!whole) return stopped(collector, options, { io, journal });
+    if (!whole) return stopped(collector, options, scene);
     const { orders } = collector.summary;
     output.write(printer.foot(orders.sized + orders.tight > 0));
     journal?.sync();
     errors?.finish();
     output.finish();
     journal?.remove();
-    for (const name of [options.out, options.errors]) {
-      if (name !== undefined && name !== '-') io.stderr(`wrote ${printable(name)}\n`);
-    }
-    io.stderr(summaryText(collector.summary, options.errors));
-    return orders.faulty > 0 ? exit.input : orders['none fits'] > 0 ? exit.noSpec : exit.good;
-  } catch (error) {
-    progress.clear();
-    throw error;
   } finally {
+    progress.clear();
     output.drop();
     errors?.drop();
   }
+  return told(collector, options, io);
+}
+
+/** What this run writes or goes by is no order, even where it lies among them. */
+function ownFiles({ out, errors, shop }: BacklogOptions, { cwd }: CliIo): ReadonlySet<string> {
+  const own = [out, errors, shop].filter((name) => name !== undefined);
+  return new Set(own.map((name) => path.resolve(cwd, name)));
+}
+
+/** Rows that run over the screen show by themselves how far it is. */
+function progressOf(
+  sources: readonly Source[],
+  shown: boolean,
+  { io, now }: { io: CliIo; now: () => number },
+): Progress {
+  let bytes: number | undefined = 0;
+  for (const { size } of sources)
+    bytes = size === undefined || bytes === undefined ? undefined : bytes + size;
+  return shown && io.stdoutIsTerminal ? noProgress : progressFor(io, bytes, now);
+}
+
+/** Says what it came to; the exit code of the worst. */
+function told({ summary }: Collector, { out, errors }: BacklogOptions, io: CliIo): ExitCode {
+  for (const name of [out, errors]) {
+    if (name !== undefined && name !== '-') io.stderr(`wrote ${printable(name)}\n`);
+  }
+  io.stderr(summaryText(summary, errors));
+  if (summary.orders.faulty > 0) return exit.input;
+  return summary.orders['none fits'] > 0 ? exit.noSpec : exit.good;
 }
 
 function stopped(

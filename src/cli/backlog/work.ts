@@ -1,5 +1,6 @@
 /** One piece of a backlog, a file or a slice of one, becomes finished rows; the same in a worker and without. */
 import { createHash } from 'node:crypto';
+import fs from 'node:fs';
 import { encodeRows } from '../../backlog/journal.ts';
 import { faultyRow, rowOf, type Place, type Row } from '../../backlog/row.ts';
 import { moved } from '../../backlog/settle.ts';
@@ -54,10 +55,28 @@ function bytesOf({ from }: Unit): BytesRead {
   if ('bytes' in from) return { ok: true, bytes: Buffer.from(from.bytes.buffer) };
   if ('fault' in from) return { ok: false, why: from.fault };
   try {
-    return { ok: true, bytes: readUpTo(from.path, mostBytes) };
+    return { ok: true, bytes: readWhole(from.path) };
   } catch (error) {
     return { ok: false, why: systemWords(error) ?? programFault(error) };
   }
+}
+
+/** One buffer for all files: a new one for each would be most of what there is to clear away. What is read is used before the next. */
+const scratch = Buffer.allocUnsafeSlow(65_536);
+
+function readWhole(file: string): Buffer {
+  const handle = fs.openSync(file, 'r');
+  try {
+    let length = 0;
+    while (length < scratch.length) {
+      const read = fs.readSync(handle, scratch, length, scratch.length - length, null);
+      if (read === 0) return scratch.subarray(0, length);
+      length += read;
+    }
+  } finally {
+    fs.closeSync(handle);
+  }
+  return readUpTo(file, mostBytes);
 }
 
 const placeIn = ({ label }: Unit, done: number): Place => ({ file: label, document: done + 1, line: 1 });
