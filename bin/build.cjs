@@ -55,6 +55,8 @@ async function build() {
       target: 'node20',
       format: 'cjs',
       charset: 'ascii',
+      // Asked by a package when it is loaded; a bundle of CommonJS has its own word for where it is.
+      define: { 'import.meta.url': '__filename' },
       logLevel: 'warning',
       plugins: [leaveOut],
     });

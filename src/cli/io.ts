@@ -5,6 +5,8 @@ export type Standing = 'nothing' | 'directory' | 'file';
 export interface CliIo {
   /** All of standard input, or an error of the system; reads at most one byte more than the limit. */
   readonly stdin: (limit: number) => Promise<Buffer>;
+  /** The same as it comes, for more than fits. Throws the system's error. */
+  readonly stdinParts: () => AsyncIterable<Buffer>;
   readonly stdinIsTerminal: boolean;
   readonly stdout: (text: string) => void;
   readonly stderr: (text: string) => void;

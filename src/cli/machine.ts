@@ -21,6 +21,7 @@ export function thisMachine(): CliIo {
   const at = (name: string): string => path.resolve(here, name);
   return {
     stdin: (limit) => Promise.resolve(readHandle(STDIN, limit)),
+    stdinParts: () => process.stdin,
     stdout: (text) => {
       put(STDOUT, text);
     },

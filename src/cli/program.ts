@@ -1,5 +1,6 @@
 /** The commands and what the program says about itself. */
 import { Command } from 'commander';
+import { addBacklog } from './commands/backlog.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
 import { addHelp } from './commands/help.ts';
@@ -20,11 +21,23 @@ export interface Session {
   code: ExitCode;
 }
 
-const adders = [addSize, addCheck, addQuote, addTicket, addRules, addNew, addSchema, addCompletion, addHelp];
+const adders = [
+  addSize,
+  addCheck,
+  addBacklog,
+  addQuote,
+  addTicket,
+  addRules,
+  addNew,
+  addSchema,
+  addCompletion,
+  addHelp,
+];
 
 export const commandNames: readonly string[] = [
   'size',
   'check',
+  'backlog',
   'quote',
   'ticket',
   'rules',
@@ -41,11 +54,13 @@ Exit codes:
      or a cinch that was checked does not pass
   2  the command line is wrong
   3  an input file cannot be read or is invalid (the rest are still done)
+  130  stopped before the end, by Ctrl-C or the like
 
 Examples:
   cinchwright new order.yaml          start an order
   cinchwright size order.yaml         which cinch, and why
   cinchwright check order.yaml        judge the cinch in use or asked for
+  cinchwright backlog orders/         a whole folder, one row an order
   cinchwright quote order.yaml        what it costs, and when it can be ready
   cinchwright ticket order.yaml       the paper for the bench
   cinchwright size --help             everything "size" can do`;

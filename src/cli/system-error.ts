@@ -10,6 +10,8 @@ const words: Readonly<Record<string, string>> = {
   ENAMETOOLONG: 'the name is too long',
   ELOOP: 'the links lead in a circle',
   ENOSPC: 'the disk is full',
+  EDQUOT: 'no more room is allowed',
+  EFBIG: 'the file may not grow any longer',
   EROFS: 'the disk is read-only',
   EMFILE: 'too many files are open',
   EEXIST: 'it exists already',

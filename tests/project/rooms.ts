@@ -64,9 +64,14 @@ export const rooms: Readonly<Record<string, Room>> = {
     // What the customer asked for is judged when a paper tells it.
     calls: { 'advice/check.ts': ['checkCinch'] },
   },
+  backlog: {
+    why: 'Backlog makes rows of advice and keeps count of them; it opens no file and prints nothing.',
+    uses: ['units', 'sources', 'stock'],
+    types: ['order', 'advice'],
+  },
   report: {
     why: 'Printers read a finished result and compute nothing.',
-    uses: ['units', 'sources', 'stock'],
+    uses: ['units', 'sources', 'stock', 'backlog'],
     types: ['order', 'facts', 'fit', 'rules', 'advice', 'paper'],
     packages: ['chalk', 'cli-table3'],
     // What few readers want is put together when a printer asks for it.
@@ -92,9 +97,10 @@ export const rooms: Readonly<Record<string, Room>> = {
       'rules',
       'advice',
       'paper',
+      'backlog',
       'report',
       'index',
     ],
-    packages: ['commander', 'node:*'],
+    packages: ['commander', 'tinyglobby', 'node:*'],
   },
 };

@@ -44,6 +44,7 @@ function machineOf({ stdin, env = {}, cwd = repo, columns }: Machine): Omit<CliI
   const at = (name: string): string => path.resolve(cwd, name);
   return {
     stdin: (limit) => Promise.resolve(Buffer.from(stdin ?? '').subarray(0, limit + 1)),
+    stdinParts: () => inParts(Buffer.from(stdin ?? '')),
     stdinIsTerminal: stdin === undefined,
     stdoutIsTerminal: columns !== undefined,
     stderrIsTerminal: columns !== undefined,
@@ -60,4 +61,10 @@ function machineOf({ stdin, env = {}, cwd = repo, columns }: Machine): Omit<CliI
       createFile(at(name), text);
     },
   };
+}
+
+/** As a pipe hands it over: in parts that end anywhere. */
+async function* inParts(bytes: Buffer): AsyncGenerator<Buffer> {
+  const part = 1013;
+  for (let at = 0; at < bytes.length; at += part) yield await Promise.resolve(bytes.subarray(at, at + part));
 }

@@ -1,0 +1,110 @@
+/** One order of a backlog as a row: the best spec and the numbers a clerk needs, or why there is none. */
+import type { Advice, RankedSpec } from '../advice/advice.ts';
+import type { Problem } from '../order/problem.ts';
+import type { Order, Saddle } from '../order/types.ts';
+import { styles } from '../stock/styles.ts';
+import { len, say, type Phrase } from '../units/phrase.ts';
+import type { ColumnName } from './columns.ts';
+
+/** A phrase keeps its lengths as numbers until somebody prints it; nothing is an empty cell. */
+export type Cell = string | number | Phrase | null;
+
+export type Cells = Readonly<Partial<Record<ColumnName, Cell>>>;
+
+export const verdicts = ['sized', 'tight', 'none fits', 'faulty'] as const;
+
+/** In our own plain words; see the column `verdict`. */
+export type Verdict = (typeof verdicts)[number];
+
+export interface Row {
+  readonly cells: Cells;
+  /** Of a faulty order, all of them. */
+  readonly problems: readonly Problem[];
+}
+
+/** Where an order stands. */
+export interface Place {
+  readonly file: string;
+  /** Both from 1. */
+  readonly document: number;
+  readonly line: number;
+}
+
+/** The row of an order that was sized. Lengths are inches. */
+export function rowOf(advice: Advice, place: Place): Row {
+  const { facts, specs } = advice;
+  const { order, room } = facts;
+  const [best] = specs;
+  const cells: Cells = {
+    ...place,
+    ...orderCells(order),
+    verdict: verdictOf(best),
+    room: room.value,
+    'room-sd': room.sd,
+    ...(best === undefined ? {} : specCells(best)),
+    'length-basis': best === undefined ? null : facts.lengthNeed.measured ? 'taped' : 'provisional',
+    'measure-first': measureFirst(advice),
+    reason: best === undefined ? firstRefusal(advice) : null,
+  };
+  return { cells, problems: [] };
+}
+
+/** The row of an order that could not be read; which one it is stands in it as far as it is known. */
+export const faultyRow = (order: string | undefined, problems: readonly Problem[], place: Place): Row => ({
+  cells: { ...place, order: order ?? null, verdict: 'faulty' },
+  problems,
+});
+
+/** Good at the elbow or not: all else that is less than good has no word of its own here. */
+function verdictOf(best: RankedSpec | undefined): Verdict {
+  if (best === undefined) return 'none fits';
+  return best.judgementOf('elbow-clearance') === 'good' ? 'sized' : 'tight';
+}
+
+const orderCells = ({ order, customer, horse, due, quantity, saddle }: Order): Cells => ({
+  order,
+  customer: customer?.name ?? null,
+  horse: horse.name ?? null,
+  due: due ?? null,
+  quantity,
+  rigging: riggingCell(saddle),
+});
+
+function riggingCell({ rigging }: Saddle): Cell {
+  if (rigging.kind === 'named') return rigging.name;
+  const { setBack } = rigging;
+  if (setBack === 0) return 'ring at full position';
+  const far = len(Math.abs(setBack));
+  return setBack > 0 ? say`ring ${far} back of full position` : say`ring ${far} ahead of full position`;
+}
+
+function specCells({ candidate, becauseOf }: RankedSpec): Cells {
+  const { style, strands, layers, width, buckleWidth, flareStart, length, clearance } = candidate;
+  return {
+    style,
+    strands,
+    layers,
+    width,
+    'buckle-width': buckleWidth,
+    'flare-start': flareStart ?? null,
+    buckle: candidate.buckle.id,
+    length,
+    clearance: clearance.inches,
+    'clearance-sd': clearance.sd,
+    chance: clearance.chance,
+    'latigo-run': candidate.run,
+    because: becauseOf?.words ?? null,
+  };
+}
+
+function measureFirst({ ask: [first] }: Advice): Cell {
+  return first === undefined ? null : `${first.input}: ${first.how}`;
+}
+
+/** Style and strands with the reason, as one phrase. */
+function firstRefusal({ refused: [first] }: Advice): Cell {
+  if (first === undefined) return 'no side is left below the buckle to tie anything';
+  const [start = '', ...words] = first.reason.words;
+  const which = `${styles[first.style].name}, ${String(first.strands)} strands: `;
+  return { words: [which + start, ...words], values: first.reason.values };
+}

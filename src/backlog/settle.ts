@@ -1,0 +1,61 @@
+/** Rows of a slice get their place in the whole: lines, documents, the first order of the same number. */
+import type { Problem } from '../order/problem.ts';
+import type { Cells, Row } from './row.ts';
+
+/** What stands before a slice in its file. */
+export interface Before {
+  readonly lines: number;
+  readonly documents: number;
+}
+
+/** The row with lines and documents counted from the start of the file. */
+export function moved({ cells, problems }: Row, before: Before): Row {
+  const { line, document } = cells;
+  return {
+    problems: problems.map((problem) => movedProblem(problem, before)),
+    cells: {
+      ...cells,
+      ...(typeof line === 'number' ? { line: line + before.lines } : {}),
+      ...(typeof document === 'number' ? { document: document + before.documents } : {}),
+    },
+  };
+}
+
+function movedProblem(problem: Problem, { lines, documents }: Before): Problem {
+  const { line, document, hint } = problem;
+  return {
+    ...problem,
+    line: line + lines,
+    ...(document === undefined ? {} : { document: document + documents }),
+    ...(hint === undefined ? {} : { hint: movedHint(hint, lines) }),
+  };
+}
+
+/** The one hint of the door that names another line. */
+const movedHint = (hint: string, lines: number): string =>
+  hint.replace(/^it is on line (\d+) already$/, (_, line: string) =>
+    lines === 0 ? hint : `it is on line ${String(Number(line) + lines)} already`,
+  );
+
+/** The first fault in one line, and how many more there are. */
+export function problemText([first, ...more]: readonly Problem[]): string | null {
+  if (first === undefined) return null;
+  const { line, column, path, found, expected, hint } = first;
+  const place = `line ${String(line)}, column ${String(column)}${path === '' ? '' : `, ${path}`}`;
+  const stands = found === undefined ? '' : `found ${found}; `;
+  const also = more.length === 0 ? '' : ` (and ${String(more.length)} more)`;
+  return `${place}: ${stands}expected ${expected}${hint === undefined ? '' : `; hint: ${hint}`}${also}`;
+}
+
+/** Remembers where each order number was seen first. */
+export class FirstPlaces {
+  readonly #places = new Map<string, string>();
+
+  /** "file:line" of the first order of that number, if this is a later one. */
+  of({ order, file, line }: Cells): string | undefined {
+    if (typeof order !== 'string' || typeof file !== 'string' || typeof line !== 'number') return undefined;
+    const first = this.#places.get(order);
+    if (first === undefined) this.#places.set(order, `${file}:${String(line)}`);
+    return first;
+  }
+}

@@ -1,0 +1,31 @@
+/** What a backlog came to: how many orders of each verdict, how many share a number, what was taken from an earlier run. */
+import { verdicts, type Cells, type Verdict } from './row.ts';
+
+export interface Summary {
+  readonly orders: Record<Verdict, number>;
+  /** Orders whose number stood earlier in the backlog. */
+  sameNumber: number;
+  /** Orders taken from the journal of a run that was cut short. */
+  taken: number;
+  /** Files that had changed since that run and were done again. */
+  changed: number;
+}
+
+/** Nothing yet. */
+export const newSummary = (): Summary => ({
+  orders: { sized: 0, tight: 0, 'none fits': 0, faulty: 0 },
+  sameNumber: 0,
+  taken: 0,
+  changed: 0,
+});
+
+/** Counts one row. */
+export function count(summary: Summary, cells: Cells): void {
+  const verdict = verdicts.find((word) => word === cells.verdict);
+  if (verdict !== undefined) summary.orders[verdict] += 1;
+  if (cells['same-number-as'] !== null && cells['same-number-as'] !== undefined) summary.sameNumber += 1;
+}
+
+/** All orders counted. */
+export const total = ({ orders }: Summary): number =>
+  verdicts.reduce((sum, verdict) => sum + orders[verdict], 0);

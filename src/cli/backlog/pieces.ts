@@ -1,0 +1,133 @@
+/** Where the bytes of many orders may be cut, so that no order is cut in two and a slice reads as it would in the whole. */
+import { isUtf8 } from 'node:buffer';
+import { mostBytes } from '../text-file.ts';
+
+/** A stretch of a file, and how many lines stand before it. */
+export interface Piece {
+  readonly bytes: Buffer;
+  readonly lines: number;
+}
+
+/** A slice is closed at the first chance after this many bytes: some forty orders. */
+const SLICE = 16_384;
+const NEWLINE = 0x0a;
+const MARK = Buffer.from('\n---');
+
+/** What is read as one text: every line where lines are orders, else all; documents apart when one of them is no text. */
+export function piecesOf(bytes: Buffer, byLine = looksByLine(bytes) ?? false): Piece[] {
+  if (!byLine && isUtf8(bytes)) return [{ bytes, lines: 0 }];
+  const pieces: Piece[] = [];
+  let lines = 0;
+  for (let from = 0; from < bytes.length || from === 0;) {
+    const next = boundary(bytes.subarray(from), { least: 1, byLine, end: true });
+    const piece = bytes.subarray(from, from + next);
+    if (!isBlank(piece)) pieces.push({ bytes: piece, lines });
+    lines += newlines(piece);
+    from += Math.max(next, 1);
+  }
+  return pieces.length === 0 ? [{ bytes, lines: 0 }] : pieces;
+}
+
+interface Cut {
+  /** No boundary before this many bytes. */
+  readonly least: number;
+  readonly byLine: boolean;
+  /** Nothing comes after these bytes. */
+  readonly end: boolean;
+}
+
+/** Bytes up to the next order; all of them at the end, and -1 when more is needed to tell. */
+function boundary(bytes: Buffer, { least, byLine, end }: Cut): number {
+  for (let at = least - 1; at >= 0;) {
+    const found = byLine ? bytes.indexOf(NEWLINE, at) : bytes.indexOf(MARK, at);
+    if (found === -1) break;
+    if (byLine) return found + 1;
+    const after = bytes[found + MARK.length];
+    if (after === undefined && !end) return -1;
+    if (after === undefined || after === 0x20 || (after >= 0x09 && after <= 0x0d)) return found + 1;
+    at = found + 1;
+  }
+  return end ? bytes.length : -1;
+}
+
+/** Slices of a stream, cut by its bytes alone, however they arrive. A stream without orders gives one empty slice. */
+export async function* slicesOf(
+  parts: AsyncIterable<Buffer>,
+  asked: boolean | undefined,
+): AsyncGenerator<Piece & { byLine: boolean }> {
+  const slicer = new Slicer();
+  let byLine = asked;
+  let some = false;
+  for await (const part of withEnd(parts)) {
+    if (part !== undefined) slicer.add(part);
+    const end = part === undefined;
+    byLine ??= looksByLine(slicer.rest, end);
+    if (byLine === undefined) continue;
+    for (const piece of slicer.pieces(byLine, end)) {
+      some = true;
+      yield { ...piece, byLine };
+    }
+  }
+  if (!some) yield { bytes: Buffer.alloc(0), lines: 0, byLine: false };
+}
+
+/** Holds what has come and cannot be cut yet. */
+class Slicer {
+  rest: Buffer = Buffer.alloc(0);
+  #lines = 0;
+  /** What belongs to an order that is too long has been reported with its start. */
+  #skipping = false;
+
+  add(part: Buffer): void {
+    this.rest = this.rest.length === 0 ? part : Buffer.concat([this.rest, part]);
+  }
+
+  /** What can be cut off, blank stretches left out. */
+  *pieces(byLine: boolean, end: boolean): Generator<Piece> {
+    while (this.rest.length > 0) {
+      const next = boundary(this.rest, { least: this.#skipping ? 1 : SLICE, byLine, end });
+      if (next === -1 && this.rest.length <= mostBytes) return;
+      const bytes = next === -1 ? this.rest : this.rest.subarray(0, next);
+      if (!this.#skipping && !isBlank(bytes)) yield { bytes, lines: this.#lines };
+      this.#lines += newlines(bytes);
+      this.#skipping = next === -1;
+      this.rest = this.rest.subarray(bytes.length);
+    }
+  }
+}
+
+async function* withEnd(parts: AsyncIterable<Buffer>): AsyncGenerator<Buffer | undefined> {
+  yield* parts;
+  yield undefined;
+}
+
+/** Enough to see two lines of any order. */
+const ENOUGH = 65_536;
+
+/** Whether every line is an order of its own: the first two that say anything are in braces. Undefined when more is needed to tell. */
+export function looksByLine(bytes: Buffer, end = true): boolean | undefined {
+  const text = bytes
+    .subarray(0, ENOUGH)
+    .toString('latin1')
+    .replace(/^\u00ef\u00bb\u00bf/, '');
+  const cut = !end && bytes.length < ENOUGH;
+  const whole = cut ? text.slice(0, text.lastIndexOf('\n') + 1) : text;
+  const [first, second] = whole
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+  if (first === undefined) return cut ? undefined : false;
+  if (!first.startsWith('{') || !first.endsWith('}')) return false;
+  if (second === undefined) return cut ? undefined : true;
+  return second.startsWith('{');
+}
+
+/** Nothing but blanks, comments, directives and marks. */
+const isBlank = (bytes: Buffer): boolean =>
+  !/^(?![ \t\r]*(?:#|%|$)|(?:---|\.\.\.)[ \t\r]*$)/m.test(bytes.toString('latin1'));
+
+function newlines(bytes: Buffer): number {
+  let count = 0;
+  for (let at = bytes.indexOf(NEWLINE); at !== -1; at = bytes.indexOf(NEWLINE, at + 1)) count += 1;
+  return count;
+}

@@ -1,0 +1,50 @@
+/** The printer of a format, fetched when it is asked for. */
+import { columnNames, pageColumns, screenColumns, type ColumnName } from '../../backlog/columns.ts';
+import type { BacklogPrinter } from '../../report/backlog-cells.ts';
+import { nearestWord } from '../../units/nearest.ts';
+import { CliFault, didYouMean, printable } from '../fault.ts';
+import type { CliIo } from '../io.ts';
+import { reportOptions } from '../screen.ts';
+import type { BacklogFormat } from './formats.ts';
+
+interface Asked {
+  readonly format: BacklogFormat;
+  readonly columns?: readonly ColumnName[] | undefined;
+  readonly units: 'in' | 'cm';
+  readonly color: boolean;
+  readonly out?: string;
+}
+
+/** The printer, for all columns or those that were chosen. */
+export async function printerFor(asked: Asked, io: CliIo): Promise<BacklogPrinter> {
+  const { format, columns, units } = asked;
+  if (format === 'table') {
+    const { backlogTable } = await import('../../report/backlog-pages.ts');
+    return backlogTable(columns ?? screenColumns, columns === undefined, reportOptions(asked, io));
+  }
+  if (format === 'markdown') {
+    return (await import('../../report/backlog-pages.ts')).backlogMarkdown(columns ?? pageColumns, units);
+  }
+  const data = await import('../../report/backlog-data.ts');
+  const make = { json: data.backlogJson, ndjson: data.backlogLines, csv: data.backlogCsv }[format];
+  return make(columns ?? columnNames);
+}
+
+/** "a,b,c" as columns. Errors: a name that is none, with the nearest that is; one that stands twice; none at all. */
+export function columnsAsked(text: string): readonly ColumnName[] {
+  const names = text.split(',').map((name) => name.trim());
+  const chosen = names.map(columnAsked);
+  const twice = chosen.find((name, i) => chosen.indexOf(name) !== i);
+  if (twice !== undefined) throw new CliFault(`--columns has "${twice}" twice`);
+  return chosen;
+}
+
+function columnAsked(name: string): ColumnName {
+  const found = columnNames.find((column) => column === name);
+  if (found !== undefined) return found;
+  const near = nearestWord(name, columnNames);
+  throw new CliFault(
+    name === '' ? '--columns has an empty name' : `there is no column called "${printable(name)}"`,
+    { hint: didYouMean(near) ?? 'Run "cinchwright backlog --columns help" to see them all.' },
+  );
+}

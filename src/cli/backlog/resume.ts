@@ -1,0 +1,75 @@
+/** The journal of a run: made for a new one, opened again for one that was cut short. */
+import { createHash } from 'node:crypto';
+import fs from 'node:fs';
+import path from 'node:path';
+import type { Fingerprint } from '../../backlog/journal.ts';
+import type { Shop } from '../../order/types.ts';
+import { listed } from '../../report/text.ts';
+import { plural } from '../../report/backlog-words.ts';
+import { CliFault, printable } from '../fault.ts';
+import type { CliIo } from '../io.ts';
+import { writing } from '../system-error.ts';
+import { version } from '../version.ts';
+import { JournalFile, journalOf, type Found } from './journal-file.ts';
+import { isPlain } from './output.ts';
+import { isFile } from './outputs.ts';
+import { bundlePath } from './pool.ts';
+
+interface Asked {
+  readonly out?: string;
+  readonly resume?: true;
+}
+
+/**
+ * The journal, if the rows go to a plain file. Errors: there is one already and nobody said --resume, since starting anew would lose
+ * what stands in it; it cannot be written.
+ */
+export function openJournal({ out, resume }: Asked, shop: Shop, io: CliIo): JournalFile | undefined {
+  if (!isFile(out) || !isPlain(path.resolve(io.cwd, out))) return undefined;
+  const name = journalOf(out);
+  const file = path.resolve(io.cwd, name);
+  const before = fs.existsSync(file);
+  if (before && resume !== true) {
+    throw new CliFault(`${printable(name)} holds what an earlier run has finished`, {
+      hint: 'Add --resume to go on with that run, or delete the file to start anew.',
+    });
+  }
+  let journal: JournalFile | undefined;
+  writing(name, () => {
+    journal = new JournalFile(file, fingerprintOf(shop), before);
+  });
+  if (resume === true)
+    io.stderr(
+      before
+        ? foundText(name, journal?.found)
+        : `there is no ${printable(name)} to go on with: starting anew\n`,
+    );
+  return journal;
+}
+
+function foundText(name: string, found: Found | undefined): string {
+  if (found === undefined) return '';
+  const { finished, damaged, others } = found;
+  const lines = [
+    damaged > 0
+      ? `${plural(damaged, 'damaged line', 'damaged lines')} of ${printable(name)} ${damaged === 1 ? 'does' : 'do'} not count`
+      : '',
+    finished === 0 && others.length > 0
+      ? `${printable(name)} is from another ${listed(others)}: every order is done again`
+      : '',
+  ];
+  return lines
+    .filter((line) => line !== '')
+    .map((line) => `${line}\n`)
+    .join('');
+}
+
+/** Rows depend on the code and on the shop. From its sources the program knows only its version. */
+function fingerprintOf(shop: Shop): Fingerprint {
+  const bundle = bundlePath();
+  const code = bundle === undefined ? '' : ` ${hash(fs.readFileSync(bundle))}`;
+  return { program: version + code, shop: hash(JSON.stringify(shop)) };
+}
+
+const hash = (contents: string | Buffer): string =>
+  createHash('sha256').update(contents).digest('hex').slice(0, 32);

@@ -1,0 +1,41 @@
+/** A backlog for scripts and spreadsheets: JSON, one result a line, CSV. Lengths are inches. */
+import type { ColumnName } from '../backlog/columns.ts';
+import type { Cells } from '../backlog/row.ts';
+import { cautions } from '../sources/cautions.ts';
+import { dataOf, type BacklogPrinter } from './backlog-cells.ts';
+import { csvText } from './csv.ts';
+import { jsonLine } from './json.ts';
+
+export const backlogSchema = 'cinchwright/backlog/1';
+
+const valueOf = (cells: Cells, chosen: readonly ColumnName[]): Record<string, string | number | null> =>
+  Object.fromEntries(chosen.map((name) => [name, dataOf(name, cells)]));
+
+/** One document, `{ schema, results, cautions }`, one result a line. */
+export function backlogJson(chosen: readonly ColumnName[]): BacklogPrinter {
+  let before = '\n';
+  return {
+    head: `{\n  "schema": ${JSON.stringify(backlogSchema)},\n  "results": [`,
+    row: (cells) => {
+      const text = `${before}    ${jsonLine(valueOf(cells, chosen)).trimEnd()}`;
+      before = ',\n';
+      return text;
+    },
+    foot: (sized) =>
+      `${before === '\n' ? '' : '\n  '}],\n  "cautions": ${JSON.stringify(sized ? cautions : [])}\n}\n`,
+  };
+}
+
+/** One result a line, nothing else. */
+export const backlogLines = (chosen: readonly ColumnName[]): BacklogPrinter => ({
+  head: '',
+  row: (cells) => jsonLine(valueOf(cells, chosen)),
+  foot: () => '',
+});
+
+/** A table for a spreadsheet. */
+export const backlogCsv = (chosen: readonly ColumnName[]): BacklogPrinter => ({
+  head: csvText([chosen]),
+  row: (cells) => csvText([chosen.map((name) => dataOf(name, cells) ?? undefined)]),
+  foot: () => '',
+});

@@ -1,0 +1,71 @@
+/** Backlogs for tests: many invented orders in a folder of their own, and what a program may do to itself while it works. */
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+
+/** A new empty folder; the caller removes it. */
+export const newFolder = (): string => fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-backlog-'));
+
+/** A plain order as YAML. Heights and riggings differ, so that rows do. */
+export function orderText(i: number): string {
+  const rigging = ['full', '7/8', '3/4', '5/8', 'center-fire'][i % 5] ?? 'full';
+  const horse = `{ name: Horse ${i}, height: ${14 + (i % 3)}.${i % 4} hh, heart-girth: ${68 + (i % 9)} in }`;
+  return `order: N-${i}\ncustomer: { name: "Invented, ${i}" }\nhorse: ${horse}\nsaddle: { rigging: ${rigging} }\n`;
+}
+
+/** The same as one line of JSON. */
+export const orderLine = (i: number): string =>
+  JSON.stringify({
+    order: `N-${i}`,
+    horse: { name: `Horse ${i}`, height: `${14 + (i % 3)}.${i % 4} hh`, 'heart-girth': `${68 + (i % 9)} in` },
+    saddle: { rigging: ['full', '7/8', '3/4'][i % 3] },
+  });
+
+/** Files of orders below a folder: two orders in every third, a fault in every seventh, numbers that come twice. */
+export function writeOrders(folder: string, files: number): void {
+  for (let i = 0; i < files; i++) {
+    const at = path.join(folder, `part-${i % 3}`, `${String(i).padStart(4, '0')}.yaml`);
+    fs.mkdirSync(path.dirname(at), { recursive: true });
+    const one = i % 7 === 5 ? 'order: bad\nhorse: { height: 15.4 hh }\nsaddle: {}\n' : orderText(i);
+    fs.writeFileSync(at, i % 3 === 0 ? `${one}---\n${orderText(i + 1)}` : one);
+  }
+}
+
+/**
+ * A script to be loaded before the program that counts what it does to files it writes and, at the given count, ends the process by
+ * kill -9: before the call, or after half of what was to be written.
+ */
+export const killer = (count: number, half: boolean): string => `
+const fs = require('node:fs');
+if (require('node:worker_threads').isMainThread) {
+  let left = ${count};
+  const die = () => { process.kill(process.pid, 'SIGKILL'); for (;;); };
+  for (const name of ['openSync', 'writeSync', 'fsyncSync', 'renameSync', 'ftruncateSync', 'rmSync', 'closeSync']) {
+    const real = fs[name];
+    fs[name] = (...args) => {
+      if (name === 'openSync' && !/[wa]/.test(String(args[1]))) return real(...args);
+      if (--left === 0) {
+        if (name === 'writeSync' && ${half}) real(args[0], args[1], args[2] ?? 0, Math.ceil((args[1].length - (args[2] ?? 0)) / 2));
+        die();
+      }
+      return real(...args);
+    };
+  }
+}
+`;
+
+/** The same for a disk that takes only so many bytes in files and then says it is full. */
+export const fullDisk = (room: number): string => `
+const fs = require('node:fs');
+if (require('node:worker_threads').isMainThread) {
+  let left = ${room};
+  const real = fs.writeSync;
+  fs.writeSync = (handle, bytes, from = 0, ...rest) => {
+    if (handle < 3) return real(handle, bytes, from, ...rest);
+    if (left <= 0) throw Object.assign(new Error('ENOSPC: no space left on device, write'), { code: 'ENOSPC', syscall: 'write' });
+    const done = real(handle, bytes, from, Math.min(left, bytes.length - from));
+    left -= done;
+    return done;
+  };
+}
+`;
