@@ -4,7 +4,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import type { Fingerprint } from '../../backlog/journal.ts';
 import type { Shop } from '../../order/types.ts';
-import { listed } from '../../report/text.ts';
+import { listed } from '../../units/phrase.ts';
 import { plural } from '../../report/backlog-words.ts';
 import { CliFault, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';
