@@ -117,13 +117,17 @@ function openText(open: readonly Finding[], units: Units): string {
 }
 
 /** The nearest spec that passes, and what changes; undefined when it passes itself. */
-export function nearestPassText(checked: Checked, units: Units): string | undefined {
+export function nearestPassText(
+  checked: Checked,
+  { facts: { order } }: Pick<Advice, 'facts'>,
+  units: Units,
+): string | undefined {
   const nearest = nearestOf(checked);
   if (nearest === undefined) return undefined;
   const { candidate } = nearest;
   const poor = notGood(nearest).filter(({ judgement }) => judgement === 'poor');
   const but = poor.length === 0 ? '' : `, but poor on ${listed(poor.map(({ rule }) => ruleName(rule)))}`;
-  const spec = `${specName(candidate)}, ${tiedText(candidate, units)}; ${elbowText(nearest, units)}${but}`;
+  const spec = `${specName(candidate)}, ${tiedText(candidate, order, units)}; ${elbowText(nearest, units)}${but}`;
   const own = checked.judged?.candidate;
   const changes = own === undefined ? [] : changesOf(own, candidate, units);
   const what = changes.length === 0 ? '' : ` What changes: ${changes.join('; ')}.`;
@@ -131,12 +135,16 @@ export function nearestPassText(checked: Checked, units: Units): string | undefi
 }
 
 /** The first-ranked spec, unless it is the cinch itself or the nearest one, which stands there already. */
-export function bestText(checked: Checked, { specs: [first] }: Advice, units: Units): string | undefined {
+export function bestText(
+  checked: Checked,
+  { specs: [first], facts }: Advice,
+  units: Units,
+): string | undefined {
   const own = checked.judged?.candidate;
   if (first === undefined || first.rank === nearestOf(checked)?.rank) return undefined;
   const { candidate } = first;
   if (own?.style === candidate.style && own.strands === candidate.strands) return undefined;
-  return `${specName(candidate)}, ${tiedText(candidate, units)}; ${elbowText(first, units)}.`;
+  return `${specName(candidate)}, ${tiedText(candidate, facts.order, units)}; ${elbowText(first, units)}.`;
 }
 
 function changesOf(from: Candidate, to: Candidate, units: Units): string[] {

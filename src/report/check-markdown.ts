@@ -1,4 +1,5 @@
 /** `check` as a document that a shop can paste. */
+import type { Advice } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
 import {
@@ -38,13 +39,14 @@ function orderBlocks({ advice, checked }: Read, units: Units): string[] {
     checked.length === 0
       ? 'Nothing to check: the order says neither what is wanted nor what is ridden in.'
       : '',
-    ...checked.flatMap((entry) => checkedBlocks(entry, bestText(entry, advice, units), units)),
+    ...checked.flatMap((entry) => checkedBlocks(entry, advice, units)),
   ];
 }
 
-function checkedBlocks(checked: Checked, best: string | undefined, units: Units): string[] {
+function checkedBlocks(checked: Checked, advice: Advice, units: Units): string[] {
   const { judged } = checked;
-  const nearest = nearestPassText(checked, units);
+  const best = bestText(checked, advice, units);
+  const nearest = nearestPassText(checked, advice, units);
   return [
     `## ${whichText(checked)}`,
     escaped(`${capital(askedText(checked, units))}.`),

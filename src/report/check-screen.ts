@@ -60,7 +60,7 @@ function checkedLines(checked: Checked, { advice, options, page }: Scene): strin
     paint: (text: string) => page.pen.strong(page.pen.judged(sign, text)),
     rest: 2,
   };
-  const nearest = nearestPassText(checked, page.units);
+  const nearest = nearestPassText(checked, advice, page.units);
   const best = bestText(checked, advice, page.units);
   return [
     ...heading(page, whichText(checked)),

@@ -22,7 +22,7 @@ import {
 import { document, escaped, list, section, table, unread } from './markdown.ts';
 import { capital, chanceText, quantityText, type Units } from './text.ts';
 import type { ReportOptions, SizeResult } from './types.ts';
-import { layersText, orderTitle, pinchedText, styleName } from './words.ts';
+import { buckleText, layersText, orderTitle, pinchedText, styleName } from './words.ts';
 
 type Sized = SizeResult & { readonly ok: true };
 
@@ -87,7 +87,11 @@ function orderBlocks(
   ];
 }
 
-function specTable(specs: readonly RankedSpec[], { floor }: Pick<Facts, 'floor'>, units: Units): string {
+function specTable(
+  specs: readonly RankedSpec[],
+  { floor, order }: Pick<Facts, 'floor' | 'order'>,
+  units: Units,
+): string {
   const head = [
     'No.',
     'Style',
@@ -105,7 +109,7 @@ function specTable(specs: readonly RankedSpec[], { floor }: Pick<Facts, 'floor'>
     String(c.strands),
     widthText(c, units),
     quantityText({ value: c.length, as: 'length' }, units),
-    c.buckle.id,
+    buckleText(c.buckle, order.quantity),
     layersText(c.layers),
     quantityText({ value: c.clearance.inches, as: 'fine-length' }, units),
     chanceText(c.clearance.chance),

@@ -2,6 +2,7 @@
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Finding } from '../advice/judge.ts';
 import { workingOf } from '../facts/facts.ts';
+import type { Order } from '../order/types.ts';
 import { assumedTexts, assumptionText, measuredText, measureTexts, refusedTexts } from './about-rest.ts';
 import { riddenText, wantsText } from './about-check.ts';
 import {
@@ -90,7 +91,7 @@ function specLines({ advice, simulated }: Sized, options: ReportOptions, page: P
   const worst = common.filter(({ judgement }) => judgement === 'poor');
   lines.push(...sharedLines(worst, shown.length, page));
   for (const spec of shown) {
-    lines.push(...cardHead(spec, page));
+    lines.push(...cardHead(spec, advice.facts.order, page));
     const drawn = simulated?.[spec.rank - 1];
     if (drawn !== undefined) lines.push(...sentence(page, simulatedText(drawn, page.units), 5));
     lines.push(
@@ -113,7 +114,7 @@ function specLines({ advice, simulated }: Sized, options: ReportOptions, page: P
     : [...lines, ...sentence(page, further.join(' '), { first: 2, rest: 4 })];
 }
 
-function cardHead(spec: RankedSpec, page: Page): string[] {
+function cardHead(spec: RankedSpec, order: Order, page: Page): string[] {
   const { candidate, rank } = spec;
   const name = `${String(rank).padStart(3)}  ${specName(candidate)}`;
   const [first = '', ...more] = bothEnds(page, name, clearanceText(candidate.clearance, page.units));
@@ -121,7 +122,7 @@ function cardHead(spec: RankedSpec, page: Page): string[] {
   return [
     first.replace(name, page.pen.strong(name)),
     ...more,
-    ...sentence(page, `${capital(tiedText(candidate, page.units))}.`, 5),
+    ...sentence(page, `${capital(tiedText(candidate, order, page.units))}.`, 5),
     ...(because === undefined ? [] : sentence(page, because, 5)),
   ];
 }

@@ -1,7 +1,8 @@
 /** The names of things as every printer writes them. */
 import type { Candidate } from '../fit/candidate.ts';
-import type { Order, Saddle, Style, Trouble, Use } from '../order/types.ts';
+import type { Buckle, Order, Saddle, Style, Trouble, Use } from '../order/types.ts';
 import type { Judgement } from '../rules/rule.ts';
+import { mustBeOrdered } from '../stock/buckles.ts';
 import { styles } from '../stock/styles.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
@@ -53,13 +54,18 @@ export function pinchedText({ style, width, buckleWidth, elbowWidth }: Widths, u
   return pinched === wide ? '' : `pinched to ${pinched ?? ''}${elbow}`;
 }
 
-/** "4 1/4 in wide, 32 in long; plain 3 buckle, single layer". */
-export function tiedText(candidate: Candidate, units: Units): string {
+/** "special 6 (must be ordered)": a buckle, and whether that many cinches must wait for it. */
+export const buckleText = (buckle: Buckle, quantity: number): string =>
+  `${visible(buckle.id)}${mustBeOrdered(buckle, quantity) ? ' (must be ordered)' : ''}`;
+
+/** "4 1/4 in wide, 32 in long; plain 3 buckle, single layer", as it is tied for an order. */
+export function tiedText(candidate: Candidate, { quantity }: Pick<Order, 'quantity'>, units: Units): string {
   const { width, length, buckle } = candidate;
   const pinched = pinchedText(candidate, units);
   const wide = `${formatLength(width, units)} wide${pinched === '' ? '' : `, ${pinched}`}`;
+  const order = mustBeOrdered(buckle, quantity) ? '; the buckles must be ordered' : '';
   const size = `${wide}, ${formatLength(length, units)} long`;
-  return `${size}; ${visible(buckle.id)} buckle, ${layersText(candidate.layers)}`;
+  return `${size}; ${visible(buckle.id)} buckle, ${layersText(candidate.layers)}${order}`;
 }
 
 /** "single layer"; 0 is a buckle that does not take that many. */

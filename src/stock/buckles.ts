@@ -13,6 +13,10 @@ export function layersOn(buckle: Buckle, strands: number): Layers | undefined {
   return undefined;
 }
 
+/** Whether some of the two for each cinch must be ordered first; false where none can be had. */
+export const mustBeOrdered = ({ onHand, orderable }: Buckle, quantity: number): boolean =>
+  orderable && onHand < 2 * quantity;
+
 /** Smallest frame first, then the id: the order in which buckles are tried and listed. */
 export function bySize(a: Buckle, b: Buckle): number {
   return a.frameWidth - b.frameWidth || a.barWidth - b.barWidth || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);

@@ -4,6 +4,7 @@ import { sizeMarkdown } from '../../src/report/size-markdown.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
 import type { ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { tiedText } from '../../src/report/words.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
 import { formatLength } from '../../src/units/print.ts';
 import { cases, orderWith, plainOptions, sized } from './report-cases.ts';
 
@@ -17,10 +18,22 @@ describe('at the counter', () => {
     expect(text).toMatch(/wide, pinched to \d.* in, (\d.* in behind the elbow, )?\d\d in\s+long/);
     expect(sizeMarkdown([sized(cases.full)], { ...plainOptions, top: 40 })).toMatch(/ in, pinched to \d/);
     for (const { candidate } of advice.specs) {
-      const told = tiedText(candidate, 'in');
+      const told = tiedText(candidate, advice.facts.order, 'in');
       expect(told).toContain(`${formatLength(candidate.elbowWidth)} `.trim());
       expect(told.includes('pinched')).toBe(candidate.style !== 'straight');
     }
+  });
+
+  test('buckles that must be ordered are told with the spec, even where cord is the longer tale', async () => {
+    const buckles = defaultShop.buckles.map((buckle) => ({ ...buckle, onHand: 3 }));
+    const told = async (quantity: number, colors?: { body: string[] }): Promise<string> => {
+      const result = sized(orderWith({ quantity, colors }), { ...defaultShop, buckles });
+      expect(sizeMarkdown([result], plainOptions).includes('(must be ordered)')).toBe(quantity > 1);
+      return (await screen(result)).replace(/\s+/g, ' ');
+    };
+    expect(await told(1)).not.toContain('must be ordered');
+    expect(await told(2)).toMatch(/ buckle, \w+ layer; the buckles must be ordered\./);
+    expect(await told(2, { body: ['sorrel'] })).toMatch(/ buckle, \w+ layer; the buckles must be ordered\./);
   });
 
   test('a rank is claimed only for the very same cinch', async () => {
