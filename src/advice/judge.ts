@@ -1,11 +1,11 @@
 /** A candidate meets the rules: how many verdicts of each kind, and every verdict with its reason when it is read. */
-import { axesOf, BODY, BUCKLE, CLEARANCE, LENGTH, STRANDS, STYLE } from '../fit/axes.ts';
+import { axesOf, BUCKLE, LENGTH, STRANDS, STYLE } from '../fit/axes.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { LaidCandidate } from '../fit/lay.ts';
 import { rules } from '../rules/registry.ts';
 import { judgements, type AnyRule, type CaseFacts, type Judgement, type Verdict } from '../rules/rule.ts';
-import { styleIds } from '../stock/styles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
+import { sumOf, Table, type Reading, type Sizes } from './table.ts';
 
 export interface Finding {
   readonly rule: string;
@@ -55,7 +55,6 @@ function axesOfRule({ looks }: AnyRule): number {
 const MASK = 31;
 /** No count of verdicts reaches this. */
 export const MOST_RULES = MASK + 1;
-const UNKNOWN = -1;
 const unitOf: Readonly<Record<Judgement, number>> = {
   refuse: 1,
   poor: 1 << 5,
@@ -64,77 +63,6 @@ const unitOf: Readonly<Record<Judgement, number>> = {
   good: 1 << 20,
   'not-applicable': 1 << 25,
 };
-
-/** A number of some rules about a candidate. */
-type Reading = (candidate: LaidCandidate) => number;
-
-/** Rules, or tables of them, that look at no more than some axes of a candidate. */
-interface Part {
-  readonly axes: number;
-  readonly read: Reading;
-}
-
-/** How many different choices there are. */
-export interface Sizes {
-  readonly strands: number;
-  readonly buckles: number;
-  readonly lengths: number;
-}
-
-/** More bodies and clearances than the candidates of one order have. */
-const MOST_BODIES = 256;
-
-/** The same number for candidates that agree on the axes: kept in a table, addressed by the numbers of their choices. */
-class Table {
-  readonly axes: number;
-  readonly #read: Reading;
-  readonly #known: number[];
-  readonly #style: number;
-  readonly #strands: number;
-  readonly #buckle: number;
-  readonly #length: number;
-  readonly #body: number;
-  readonly #clearance: number;
-
-  constructor({ axes, read }: Part, sizes: Sizes) {
-    let size = 1;
-    const stride = (axis: number, most: number): number => {
-      if ((axes & axis) === 0) return 0;
-      size *= most;
-      return size / most;
-    };
-    this.axes = axes;
-    this.#read = read;
-    this.#style = stride(STYLE, styleIds.length);
-    this.#strands = stride(STRANDS, sizes.strands);
-    this.#buckle = stride(BUCKLE, sizes.buckles);
-    this.#length = stride(LENGTH, sizes.lengths);
-    this.#body = stride(BODY, MOST_BODIES);
-    this.#clearance = stride(CLEARANCE, MOST_BODIES);
-    this.#known = new Array<number>(size).fill(UNKNOWN);
-  }
-
-  read(c: LaidCandidate): number {
-    const key =
-      c.styleNo * this.#style +
-      c.strandsNo * this.#strands +
-      c.buckleNo * this.#buckle +
-      c.lengthNo * this.#length +
-      c.bodyNo * this.#body +
-      c.clearanceNo * this.#clearance;
-    const known = this.#known[key] ?? UNKNOWN;
-    if (known !== UNKNOWN) return known;
-    const found = this.#read(c);
-    if (key < this.#known.length) this.#known[key] = found;
-    return found;
-  }
-}
-
-function sumOf(tables: readonly Table[], candidate: LaidCandidate): number {
-  let sum = 0;
-  for (let i = 0; i < tables.length; i++) sum += (tables[i] as Table).read(candidate);
-  return sum;
-}
 
 /** Judges the candidates of one order. */
 export class Judge {

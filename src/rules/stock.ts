@@ -1,6 +1,6 @@
 /** Can the shop put its hands on the buckles and the cord? */
 import type { Buckle, Order, Shop } from '../order/types.ts';
-import { ACCENT_PLY, BODY_PLY, type CordShelf, type Shelf } from '../stock/shelf.ts';
+import type { CordShelf, Shelf } from '../stock/shelf.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { count, say } from '../units/phrase.ts';
 import { rule, type Judgement, type Verdict } from './rule.ts';
@@ -30,13 +30,21 @@ const buckle = {
 const shop = { cords: [{ color: 'natural', ply: 8, feetOnHand: 120, orderable: false }] } as unknown as Shop;
 const order = { quantity: 1 } as unknown as Order;
 const natural: CordShelf = {
-  ply: BODY_PLY,
+  kind: 'body',
+  ply: 8,
   colors: ['natural'],
   unknown: undefined,
   feetOnHand: 120,
   orderable: false,
 };
-const rust: CordShelf = { ...natural, ply: ACCENT_PLY, colors: ['rust'], feetOnHand: 5, orderable: true };
+const rust: CordShelf = {
+  ...natural,
+  kind: 'accent',
+  ply: 2,
+  colors: ['rust'],
+  feetOnHand: 5,
+  orderable: true,
+};
 const noAccent: CordShelf = { ...rust, colors: [], feetOnHand: 0 };
 const shelf: Shelf = { body: natural, accent: noAccent };
 
@@ -113,27 +121,26 @@ const noColor: Verdict = { judgement: 'not-applicable', reason: () => say`no col
 
 /** Not applicable when no color was asked for: then there is nothing to look up. */
 function cordVerdict(
-  { ply, colors, unknown, feetOnHand, orderable }: CordShelf,
+  { kind, ply, colors, unknown, feetOnHand, orderable }: CordShelf,
   feet: number,
   shop: Shop,
 ): Verdict {
   if (colors.length === 0) return noColor;
-  if (unknown !== undefined) return unknownColor(unknown, ply, shop);
+  if (unknown !== undefined) return unknownColor(unknown, { kind, ply }, shop);
   const margin = feetOnHand - feet;
   if (margin >= 0) {
     const reason = () => say`buckles and ${colors.join(' and ')} cord are on the shelf`;
     return { judgement: 'good', margin, reason };
   }
   const reason = () => {
-    const kind = ply === BODY_PLY ? '' : ' accent';
+    const sort = kind === 'body' ? '' : ' accent';
     const rest = orderable ? 'the rest must be ordered' : 'and no more to be had';
-    return say`needs ${count(Math.ceil(feet))} ft of ${colors.join(' and ')}${kind} cord; ${count(feetOnHand)} ft on hand, ${rest}`;
+    return say`needs ${count(Math.ceil(feet))} ft of ${colors.join(' and ')}${sort} cord; ${count(feetOnHand)} ft on hand, ${rest}`;
   };
   return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason };
 }
 
-function unknownColor(color: string, ply: number, shop: Shop): Verdict {
-  const kind = ply === BODY_PLY ? 'body' : 'accent';
+function unknownColor(color: string, { kind, ply }: Pick<CordShelf, 'kind' | 'ply'>, shop: Shop): Verdict {
   const reason = () => {
     const known = shop.cords.filter((cord) => cord.ply === ply).map((cord) => cord.color);
     const near = nearestWord(color, known);

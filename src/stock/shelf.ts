@@ -2,11 +2,11 @@
 import type { Cord, Order, Shop } from '../order/types.ts';
 
 /** Ply of body and of accent cord. */
-export const BODY_PLY = 8;
-export const ACCENT_PLY = 2;
+const PLY = { body: 8, accent: 2 } as const;
 
 /** The cord of one ply that was asked for; all colors of it together. */
 export interface CordShelf {
+  readonly kind: 'body' | 'accent';
   readonly ply: number;
   readonly colors: readonly string[];
   /** A color that is not on the shop's list. */
@@ -23,11 +23,12 @@ export interface Shelf {
 
 /** The shelf as one order sees it. */
 export const shelfOf = ({ colors }: Order, shop: Shop): Shelf => ({
-  body: cordShelf(BODY_PLY, colors?.body ?? [], shop),
-  accent: cordShelf(ACCENT_PLY, colors?.accent ?? [], shop),
+  body: cordShelf('body', colors?.body ?? [], shop),
+  accent: cordShelf('accent', colors?.accent ?? [], shop),
 });
 
-function cordShelf(ply: number, colors: readonly string[], shop: Shop): CordShelf {
+function cordShelf(kind: CordShelf['kind'], colors: readonly string[], shop: Shop): CordShelf {
+  const ply = PLY[kind];
   let feetOnHand = 0;
   let orderable = true;
   let unknown: string | undefined;
@@ -37,7 +38,7 @@ function cordShelf(ply: number, colors: readonly string[], shop: Shop): CordShel
     orderable &&= cord?.orderable === true;
     if (cord === undefined) unknown ??= color;
   }
-  return { ply, colors, unknown, feetOnHand, orderable };
+  return { kind, ply, colors, unknown, feetOnHand, orderable };
 }
 
 /** The cord of that color; capitals do not matter. */

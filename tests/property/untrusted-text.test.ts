@@ -7,11 +7,22 @@ import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Problem } from '../../src/order/problem.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
+import { rowOf, type Row } from '../../src/backlog/row.ts';
+import { columnNames } from '../../src/backlog/columns.ts';
+import { quoteOf, type Quote } from '../../src/paper/quote.ts';
+import { backlogCsv, backlogJson } from '../../src/report/backlog-data.ts';
+import { backlogMarkdown, backlogTable } from '../../src/report/backlog-pages.ts';
+import type { BacklogPrinter } from '../../src/report/backlog-cells.ts';
 import { checkCsv } from '../../src/report/check-csv.ts';
 import { checkJson } from '../../src/report/check-json.ts';
 import { checkMarkdown } from '../../src/report/check-markdown.ts';
 import { checkScreen } from '../../src/report/check-screen.ts';
+import { quotesJson } from '../../src/report/paper-json.ts';
 import { problemsText } from '../../src/report/problems.ts';
+import { quoteSheet } from '../../src/report/quote-sheet.ts';
+import { sheetsHtml } from '../../src/report/sheet-html.ts';
+import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
+import { sheetsScreen } from '../../src/report/sheet-screen.ts';
 import { sizeCsv } from '../../src/report/size-csv.ts';
 import { sizeJson } from '../../src/report/size-json.ts';
 import { sizeMarkdown } from '../../src/report/size-markdown.ts';
@@ -67,6 +78,8 @@ interface Case {
   readonly size: readonly SizeResult[];
   readonly check: readonly CheckResult[];
   readonly problems: readonly Problem[];
+  readonly quote: Quote;
+  readonly row: Row;
 }
 
 function caseWith(text: string): Case {
@@ -76,8 +89,11 @@ function caseWith(text: string): Case {
   const current = checkCinch(order.current!, 'current', advice);
   const problems = [problemWith(text)];
   const failed = { ok: false, file: text, order: text, problems } as const;
+  const quote = quoteOf(advice.specs[0]!, advice, { day: '2026-11-20' });
   return {
     problems,
+    quote,
+    row: rowOf(advice, { file: text, document: 1, line: 1 }),
     size: [{ ok: true, file: text, advice, wants }, failed],
     check: [{ ok: true, file: text, advice, checked: [wants, current] }, failed],
   };
@@ -95,12 +111,34 @@ const printers: Readonly<Record<string, Print>> = {
   'check-markdown': ({ check }) => checkMarkdown(check, options),
   'check-csv': ({ check }) => checkCsv(check),
   'check-json': ({ check }) => checkJson(check),
+  'backlog-csv': ({ row }) => backlog(backlogCsv(columnNames), row),
+  'backlog-json': ({ row }) => backlog(backlogJson(columnNames), row),
+  'backlog-markdown': ({ row }) => backlog(backlogMarkdown(columnNames, 'in'), row),
+  'backlog-screen': ({ row }) => backlog(backlogTable(columnNames, true, { ...options, width: 4000 }), row),
+  'paper-json': ({ quote }) =>
+    quotesJson([
+      { ok: true, file: quote.order.order, order: quote.order.order, paper: quote, none: undefined },
+    ]),
+  'sheet-markdown': ({ quote }) => sheetsMarkdown([quoteSheet(quote, 'in')]),
+  'sheet-html': ({ quote }) => sheetsHtml([quoteSheet(quote, 'in')]),
+  'sheet-screen': ({ quote }) => sheetsScreen([quoteSheet(quote, 'in')], options),
   problems: ({ problems }) => problemsText(problems, options),
+};
+
+const backlog = (printer: BacklogPrinter, { cells }: Row): string =>
+  printer.head + printer.row(cells) + printer.foot(true);
+
+/** Files of several printers, and which of them they hold. */
+const together: Readonly<Record<string, readonly string[]>> = {
+  'backlog-data': ['backlog-csv', 'backlog-json'],
+  'backlog-pages': ['backlog-markdown', 'backlog-screen'],
 };
 
 test('no printer is left out', () => {
   const files = fs.readdirSync(path.join(repo, 'src', 'report')).map((file) => file.replace(/\.ts$/, ''));
-  const found = files.filter((name) => /-(screen|markdown|csv|json)$/.test(name) || name === 'problems');
+  const found = files
+    .flatMap((name) => together[name] ?? [name])
+    .filter((name) => /-(screen|markdown|csv|json|html|data|pages)$/.test(name) || name === 'problems');
   // The rules print nothing that came from a file.
   expect(found.filter((name) => !name.startsWith('rules-')).sort()).toEqual(Object.keys(printers).sort());
 });

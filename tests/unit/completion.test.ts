@@ -100,14 +100,15 @@ describe.each(Object.entries(shells))('%s', (shell, { offers, check }) => {
 });
 
 describe('the definition', () => {
-  test('an option takes a value everywhere or nowhere, of one kind: scripts rely on it', () => {
+  test('an option takes a value everywhere or nowhere: scripts rely on it', () => {
     const program = buildProgram({ io: {} as never, code: 0 });
     const definition = definitionOf(program, {});
     const kinds = new Map<string, Set<string>>();
     for (const { flags, takes } of definition.commands.flatMap(({ options }) => options))
-      for (const flag of flags) kinds.set(flag, (kinds.get(flag) ?? new Set()).add(JSON.stringify(takes)));
+      for (const flag of flags)
+        kinds.set(flag, (kinds.get(flag) ?? new Set()).add(String(takes !== undefined)));
     expect([...kinds].filter(([, found]) => found.size > 1).map(([flag]) => flag)).toEqual([]);
-    expect([...valueFlags(definition).keys()]).toContain('--shop');
+    expect([...valueFlags(definition)]).toContain('--shop');
   });
 
   const odd = new Command('odd')

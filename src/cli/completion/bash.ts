@@ -6,7 +6,7 @@ import { quoted } from './quote.ts';
 export function bashScript(definition: Definition): string {
   const { program, version, options, commands } = definition;
   const name = `_${program}`;
-  const values = [...valueFlags(definition)];
+  const flags = [...valueFlags(definition)].join('|');
   return `# Completes ${program} ${version} in bash. Written by: ${program} completion bash
 ${helpers(name)}
 ${name}() {
@@ -20,7 +20,7 @@ ${name}() {
     if [[ -z $rest ]]; then
       case $given in
         --) rest=yes; continue ;;
-        ${values.map(([flag]) => flag).join('|')}) option=$given; continue ;;
+        ${flags}) option=$given; continue ;;
         -?*) continue ;;
       esac
     fi
@@ -32,8 +32,8 @@ ${name}() {
   word=\${word#[\\"\\']}
   word=\${word//\\\\/}
   if [[ -n $option ]]; then
-    case $option in
-${values.map(([flag, takes]) => `      ${flag}) ${offer(name, takes)} ;;`).join('\n')}
+    case "$command $option" in
+${valuesOf(name, definition)}
     esac
     if [[ -n $join ]]; then COMPREPLY=("\${COMPREPLY[@]/#/$join}"); fi
     return
@@ -51,6 +51,19 @@ else
   complete -o filenames -F ${name} ${program}
 fi
 `;
+}
+
+/** What the value of an option may be, command by command: formats differ. */
+function valuesOf(name: string, { options, commands }: Definition): string {
+  const places = new Map<string, string[]>();
+  for (const command of [{ name: '', options }, ...commands]) {
+    for (const { flags, takes } of command.options) {
+      if (takes === undefined) continue;
+      const what = offer(name, takes);
+      places.set(what, [...(places.get(what) ?? []), ...flags.map((flag) => `"${command.name} ${flag}"`)]);
+    }
+  }
+  return [...places].map(([what, patterns]) => `      ${patterns.join('|')}) ${what} ;;`).join('\n');
 }
 
 /** Functions that put what fits the word at hand into the reply. */

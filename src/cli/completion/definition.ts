@@ -61,15 +61,13 @@ export const definitionOf = (program: Command, known: Known): Definition => ({
     })),
 });
 
-/** Every option that takes the next word as its value, each flag once, and what that word must be; the same in all commands. */
-export function valueFlags({ options, commands }: Definition): Map<string, Takes> {
-  const all = [...options, ...commands.flatMap((command) => command.options)];
-  return new Map(
-    all.flatMap(({ flags, takes }) =>
-      takes === undefined ? [] : flags.map((flag) => [flag, takes] as const),
+/** Every flag that takes the next word as its value; if it does in one command, it does in all. */
+export const valueFlags = ({ options, commands }: Definition): ReadonlySet<string> =>
+  new Set(
+    [...options, ...commands.flatMap((command) => command.options)].flatMap(({ flags, takes }) =>
+      takes === undefined ? [] : flags,
     ),
   );
-}
 
 function optionsOf(command: Command): OptionEntry[] {
   const help = command.createHelp();

@@ -25,7 +25,7 @@ export function fishScript(definition: Definition): string {
     ]),
   ];
   return `# Completes ${program} ${version} in fish. Written by: ${program} completion fish
-${helpers(program, [...valueFlags(definition).keys()])}
+${helpers(program, [...valueFlags(definition)])}
 complete -c ${program} -f
 ${lines.map((line) => line.trimEnd()).join('\n')}
 `;
