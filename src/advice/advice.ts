@@ -9,7 +9,7 @@ import { shelfOf } from '../stock/shelf.ts';
 import { styleIds } from '../stock/styles.ts';
 import { cautions } from '../sources/cautions.ts';
 import type { Phrase } from '../units/phrase.ts';
-import { asksFor, type Ask } from './ask.ts';
+import { asksFor, firstAskFor, type Ask } from './ask.ts';
 import { criteriaFor, type Criterion } from './criteria.ts';
 import type { Finding, Judged } from './judge.ts';
 import { rank, rankBestOfEach, whyBefore } from './rank.ts';
@@ -88,6 +88,11 @@ export class Advice {
   /** Only when nothing passes: how far back the ring would have to hang before something does. */
   get wayOut(): WayOut | undefined {
     return this.specs.length > 0 ? undefined : wayOut(this.facts);
+  }
+
+  /** What to measure first. */
+  get firstAsk(): Pick<Ask, 'input' | 'how'> | undefined {
+    return firstAskFor(this.facts, this.specs[0]);
   }
 
   /** What to measure next, most worth first. */

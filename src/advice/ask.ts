@@ -1,6 +1,7 @@
 /** What to measure next: first order, one input at a time, as if the tape read just what was assumed. */
 import { factsOf, type Facts } from '../facts/facts.ts';
 import { Ground } from '../fit/ground.ts';
+import type { Clearance } from '../fit/candidate.ts';
 import { lay } from '../fit/lay.ts';
 import type { Order, Shop } from '../order/types.ts';
 import { layersOn } from '../stock/buckles.ts';
@@ -78,6 +79,27 @@ export function asksFor(facts: Facts, first: Judged | undefined, shop: Shop): As
   return asks.sort((a, b) => Number(b.beforeCutting) - Number(a.beforeCutting) || a.sdThen - b.sdThen);
 }
 
+/** The first of these questions alone, which is what a row of many orders has room for: cheaper than all with their worth. */
+export function firstAskFor(facts: Facts, first: Judged | undefined): Pick<Ask, 'input' | 'how'> | undefined {
+  const open = questions.filter((question) => question.open(facts));
+  const [only] = open;
+  if (only === undefined || open.length === 1 || isBeforeCutting(only)) return only;
+  let best: { question: Question; sdThen: number } | undefined;
+  for (const question of open) {
+    const sdThen = first === undefined ? 0 : clearanceThen(question, facts, first).sd;
+    if (best === undefined || sdThen < best.sdThen) best = { question, sdThen };
+  }
+  return best?.question;
+}
+
+const isBeforeCutting = ({ input }: Question): boolean => input === 'ring to ring';
+
+/** The first spec's clearance, had this been measured. */
+function clearanceThen({ answered }: Question, facts: Facts, { candidate }: Judged): Clearance {
+  const ground = new Ground(factsOf(answered(facts), facts.model));
+  return lay(candidate, ground)?.clearance ?? candidate.clearance;
+}
+
 interface Scene {
   readonly facts: Facts;
   readonly first: Judged | undefined;
@@ -86,8 +108,9 @@ interface Scene {
   readonly widestNow: number;
 }
 
-function askOne({ input, how, answered }: Question, { facts, first, shop, widestNow }: Scene): Ask {
-  const beforeCutting = input === 'ring to ring';
+function askOne(question: Question, { facts, first, shop, widestNow }: Scene): Ask {
+  const { input, how, answered } = question;
+  const beforeCutting = isBeforeCutting(question);
   if (first === undefined) {
     return {
       input,

@@ -97,7 +97,7 @@ function specCells({ candidate, becauseOf }: RankedSpec): Cells {
   };
 }
 
-function measureFirst({ ask: [first] }: Advice): Cell {
+function measureFirst({ firstAsk: first }: Advice): Cell {
   return first === undefined ? null : `${first.input}: ${first.how}`;
 }
 

@@ -176,3 +176,23 @@ describe('tables of verdicts', () => {
     }
   });
 });
+
+describe('the first question alone', () => {
+  it('is the first of all of them', () => {
+    for (const saddle of [
+      {},
+      { ringToRing: 44 },
+      { ringToRing: 44, rigging: { kind: 'measured', setBack: 1 } as const },
+    ]) {
+      for (const horse of [
+        {},
+        { elbowRoom: 4 },
+        { heartGirth: undefined, height: 61 },
+        { barrel: 'round' as const, elbowRoom: 4.5 },
+      ]) {
+        const { firstAsk, ask } = sizeOrder(orderOf({ horse, saddle }), defaultShop);
+        expect(firstAsk?.input).toBe(ask[0]?.input);
+      }
+    }
+  });
+});
