@@ -76,7 +76,10 @@ describe('the packed files', () => {
     const required = [...bundle.matchAll(/\brequire\("([^"]+)"\)/g)].map(([, name]) => name!);
     expect(
       required.filter(
-        (name) => !/^(node:)?(fs|path|buffer|process|os|tty|util|events|url|crypto|module|worker_threads)(\/\w+)?$/.test(name),
+        (name) =>
+          !/^(node:)?(fs|path|buffer|process|os|tty|util|events|url|crypto|module|worker_threads)(\/\w+)?$/.test(
+            name,
+          ),
       ),
     ).toEqual([]);
   });

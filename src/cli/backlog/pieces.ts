@@ -121,7 +121,7 @@ async function* withEnd(parts: AsyncIterable<Buffer>): AsyncGenerator<Buffer | u
 const ENOUGH = 65_536;
 
 /** Whether every line is an order of its own: the first two that say anything are in braces. Undefined when more is needed to tell. */
-export function looksByLine(bytes: Buffer, end = true): boolean | undefined {
+function looksByLine(bytes: Buffer, end = true): boolean | undefined {
   const text = bytes
     .subarray(0, ENOUGH)
     .toString('latin1')
