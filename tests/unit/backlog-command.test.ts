@@ -3,7 +3,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { columnNames } from '../../src/backlog/columns.ts';
-import { progressText, timeText } from '../../src/cli/backlog/progress.ts';
+import { progressFor, progressText, timeText } from '../../src/cli/backlog/progress.ts';
 import { newFolder, orderLine, writeOrders } from '../support/backlogs.ts';
 import { run } from '../support/run-cli.ts';
 import { start } from '../support/start.ts';
@@ -62,13 +62,21 @@ describe('how far it is', () => {
   test.each([
     ['a terminal', {}, true],
     ['a terminal that knows no codes', { TERM: 'dumb' }, false],
-  ])('is drawn on %s, without colors, and taken away', async (_, env, drawn) => {
-    const args = ['backlog', 'orders', 'z.jsonl', '--format', 'csv', '--out', 'seen.csv'];
-    const { stderr } = await run(args, { cwd: home, env, columns: 100 });
-    const codes = stderr.match(/\u001b\[[^K]*[A-JL-Za-z]/g);
-    expect(codes).toBeNull();
-    expect(stderr.includes('\r')).toBe(drawn);
-    if (drawn) expect(stderr).toMatch(/\r[^\r]*orders[^\r]*\u001b\[K\r\u001b\[Kwrote seen\.csv\n/);
+  ])('on %s it is drawn: %j, without colors, ten times a second at most, and taken away', (_, env, drawn) => {
+    let said = '';
+    let time = 0;
+    const stderr = (text: string): void => {
+      said += text;
+    };
+    const progress = progressFor({ stderr, stderrIsTerminal: true, columns: 30, env }, 1000, () => time);
+    for (time = 0; time <= 1000; time += 50) progress.at(time, time / 2);
+    progress.clear();
+    progress.clear();
+    const lines = said.split('\r').slice(1);
+    expect(lines).toHaveLength(drawn ? 11 : 0);
+    if (!drawn) return;
+    expect(lines[9]).toBe('1000 orders, 50 %, 1000 a sec\u001b[K');
+    expect(lines[10]).toBe('\u001b[K');
   });
 
   test('is drawn nowhere else', async () => {
