@@ -23,7 +23,7 @@ export interface Finished {
   readonly body: string;
 }
 
-export const journalName = 'cinchwright/backlog-journal/1';
+const journalName = 'cinchwright/backlog-journal/1';
 
 /** Rows as one line of JSON, cells in the order of the columns. */
 export const encodeRows = (rows: readonly Row[]): string =>

@@ -6,7 +6,7 @@ import { dataOf, type BacklogPrinter } from './backlog-cells.ts';
 import { csvText } from './csv.ts';
 import { jsonLine } from './json.ts';
 
-export const backlogSchema = 'cinchwright/backlog/1';
+const backlogSchema = 'cinchwright/backlog/1';
 
 const valueOf = (cells: Cells, chosen: readonly ColumnName[]): Record<string, string | number | null> =>
   Object.fromEntries(chosen.map((name) => [name, dataOf(name, cells)]));

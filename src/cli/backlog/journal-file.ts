@@ -11,6 +11,7 @@ import {
   type Finished,
 } from '../../backlog/journal.ts';
 import { writeHandle } from '../files.ts';
+import { writing } from '../system-error.ts';
 
 /** Where a finished unit stands in the journal. */
 interface Spot {
@@ -80,10 +81,12 @@ export class JournalFile {
     return readFinished(bytes.toString('utf8'), this.#print, digest)?.body;
   }
 
-  /** Writes down what is finished. After a write that fails the journal is as it was before. Throws the system's error. */
+  /** Writes down what is finished. After a write that fails the journal is as it was before. Errors: the disk takes no more. */
   add(finished: readonly Finished[]): void {
     if (finished.length === 0) return;
-    this.#write(finished.map((entry) => finishedLine(entry, this.#print, digest)).join(''));
+    writing(path.basename(this.#file), () => {
+      this.#write(finished.map((entry) => finishedLine(entry, this.#print, digest)).join(''));
+    });
   }
 
   /** Once a second onto the disk, in case the power fails. */
@@ -93,9 +96,11 @@ export class JournalFile {
     this.#synced = now;
   }
 
-  /** Onto the disk. */
+  /** Onto the disk. Errors: the disk says no. */
   sync(): void {
-    fs.fsyncSync(this.#handle);
+    writing(path.basename(this.#file), () => {
+      fs.fsyncSync(this.#handle);
+    });
   }
 
   /** Lets go of it; it stays for the next run. */

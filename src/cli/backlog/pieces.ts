@@ -59,8 +59,8 @@ export async function* slicesOf(
   let byLine = asked;
   let some = false;
   for await (const part of withEnd(parts)) {
-    if (part !== undefined) slicer.add(part);
     const end = part === undefined;
+    slicer.add(part ?? Buffer.alloc(0), end);
     byLine ??= looksByLine(slicer.rest, end);
     if (byLine === undefined) continue;
     for (const piece of slicer.pieces(byLine, end)) {
@@ -74,25 +74,41 @@ export async function* slicesOf(
 /** Holds what has come and cannot be cut yet. */
 class Slicer {
   rest: Buffer = Buffer.alloc(0);
+  #parts: Buffer[] = [];
+  #waiting = 0;
   #lines = 0;
   /** What belongs to an order that is too long has been reported with its start. */
   #skipping = false;
 
-  add(part: Buffer): void {
-    this.rest = this.rest.length === 0 ? part : Buffer.concat([this.rest, part]);
+  /** Parts are joined when there are enough of them: joining each would copy a long order over and over. */
+  add(part: Buffer, end: boolean): void {
+    this.#parts.push(part);
+    this.#waiting += part.length;
+    if (!end && this.#waiting < Math.max(SLICE, this.rest.length)) return;
+    this.rest = Buffer.concat([this.rest, ...this.#parts]);
+    this.#parts = [];
+    this.#waiting = 0;
   }
 
   /** What can be cut off, blank stretches left out. */
   *pieces(byLine: boolean, end: boolean): Generator<Piece> {
-    while (this.rest.length > 0) {
-      const next = boundary(this.rest, { least: this.#skipping ? 1 : SLICE, byLine, end });
-      if (next === -1 && this.rest.length <= mostBytes) return;
-      const bytes = next === -1 ? this.rest : this.rest.subarray(0, next);
+    for (let size = this.#next(byLine, end); size > 0; size = this.#next(byLine, end)) {
+      const bytes = this.rest.subarray(0, size);
       if (!this.#skipping && !isBlank(bytes)) yield { bytes, lines: this.#lines };
       this.#lines += newlines(bytes);
-      this.#skipping = next === -1;
-      this.rest = this.rest.subarray(bytes.length);
+      this.#skipping = size > mostBytes;
+      this.rest = this.rest.subarray(size);
     }
+  }
+
+  /** Bytes of the next slice; one byte too many of an order that is too long; 0 when more has to come. */
+  #next(byLine: boolean, end: boolean): number {
+    const cut = (least: number): number => boundary(this.rest, { least, byLine, end });
+    const next = cut(this.#skipping ? 1 : SLICE);
+    const size = next === -1 ? this.rest.length : next;
+    if (size <= mostBytes) return Math.max(0, next);
+    const first = cut(1);
+    return first === -1 || first > mostBytes ? mostBytes + 1 : first;
   }
 }
 
@@ -105,7 +121,7 @@ async function* withEnd(parts: AsyncIterable<Buffer>): AsyncGenerator<Buffer | u
 const ENOUGH = 65_536;
 
 /** Whether every line is an order of its own: the first two that say anything are in braces. Undefined when more is needed to tell. */
-export function looksByLine(bytes: Buffer, end = true): boolean | undefined {
+function looksByLine(bytes: Buffer, end = true): boolean | undefined {
   const text = bytes
     .subarray(0, ENOUGH)
     .toString('latin1')

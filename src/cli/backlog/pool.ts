@@ -33,8 +33,8 @@ export async function alone(shop: Shop): Promise<Pool> {
   };
 }
 
-/** Young memory of a worker: larger is hardly faster and is never given back. */
-const limits = { maxYoungGenerationSizeMb: 16, maxOldGenerationSizeMb: 256 };
+/** Memory of a worker; what an order leaves behind is cleared away long before it fills this. */
+const limits = { maxYoungGenerationSizeMb: 48, maxOldGenerationSizeMb: 256 };
 
 interface Waiting {
   readonly resolve: (done: Done[]) => void;

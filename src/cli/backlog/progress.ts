@@ -5,6 +5,8 @@ const REDRAW = 100;
 /** Before this many milliseconds a rate says nothing. */
 const SETTLED = 500;
 
+type Screen = Pick<CliIo, 'stderr' | 'stderrIsTerminal' | 'columns' | 'env'>;
+
 export interface Progress {
   /** So many orders and bytes are done in all. */
   readonly at: (orders: number, bytes: number) => void;
@@ -16,7 +18,7 @@ export interface Progress {
 export const noProgress: Progress = { at: () => undefined, clear: () => undefined };
 
 /** A line that is drawn over and over on standard error, or none where nobody sees it. */
-export function progressFor(io: CliIo, bytes: number | undefined, now: () => number): Progress {
+export function progressFor(io: Screen, bytes: number | undefined, now: () => number): Progress {
   if (!io.stderrIsTerminal || io.env['TERM'] === 'dumb')
     return { at: () => undefined, clear: () => undefined };
   const start = now();

@@ -6,6 +6,7 @@ import { rulesMarkdown } from '../../../src/report/rules-markdown.ts';
 import { rules } from '../../../src/rules/registry.ts';
 import { defaultShopSource } from '../generate-shop.ts';
 import { repo } from '../run-cli.ts';
+import { columnsDoc } from './columns-doc.ts';
 import { commandsDoc } from './commands-doc.ts';
 import { errataDoc } from './errata-doc.ts';
 import { numbersDoc } from './numbers-doc.ts';
@@ -34,5 +35,6 @@ export const generated: readonly Generated[] = [
   doc('sources', 'src/sources/sources.ts', sourcesDoc),
   doc('errata', 'src/sources/errata.ts', errataDoc),
   doc('numbers', 'src/sources/numbers.ts', numbersDoc),
+  doc('columns', 'src/backlog/columns.ts', columnsDoc),
   doc('commands', "the program's own help", commandsDoc),
 ];

@@ -1,0 +1,88 @@
+/** The command line of `backlog`, and the line that says how far it is. */
+import fs from 'node:fs';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { columnNames } from '../../src/backlog/columns.ts';
+import { progressFor, progressText, timeText } from '../../src/cli/backlog/progress.ts';
+import { newFolder, orderLine, writeOrders } from '../support/backlogs.ts';
+import { run } from '../support/run-cli.ts';
+import { start } from '../support/start.ts';
+
+let home = '';
+beforeAll(() => {
+  home = newFolder();
+  writeOrders(path.join(home, 'orders'), 40);
+  fs.writeFileSync(
+    path.join(home, 'z.jsonl'),
+    Array.from({ length: 200 }, (_, i) => orderLine(i)).join('\n'),
+  );
+});
+afterAll(() => {
+  fs.rmSync(home, { recursive: true });
+});
+
+describe('the command line', () => {
+  test.each([
+    [['--columns', 'oder'], 'there is no column called "oder"\nDid you mean order?'],
+    [['--columns', 'order,,file'], '--columns has an empty name'],
+    [['--columns', 'order,order'], '--columns has "order" twice'],
+    [['--resume'], '--resume goes with --out FILE'],
+    [['--out', 'x', '--errors', 'x'], '--errors would write over x'],
+    [['--out', 'z.jsonl'], '--out would write over z.jsonl, which is read'],
+    [['--jobs', '0'], '--jobs takes a whole number from 1 to 64'],
+    [['-', '-'], 'standard input can be named only once'],
+    [['--format', 'jsonl'], '--format takes table, csv, json, ndjson or markdown'],
+  ])('%j is refused', async (more, words) => {
+    const { code, stderr, stdout } = await run(['backlog', 'z.jsonl', ...more], { cwd: home, stdin: '' });
+    expect([code, stdout]).toEqual([2, '']);
+    expect(stderr).toContain(words);
+  });
+
+  test('the columns can be listed', async () => {
+    const { code, stdout } = await run(['backlog', '--columns', 'help']);
+    expect(code).toBe(0);
+    for (const name of columnNames) expect(stdout).toMatch(new RegExp(`^${name} `, 'm'));
+  });
+
+  test('the word by which the program starts its workers is no command', async () => {
+    const { code, stderr } = await start(['--as-worker-of-backlog']);
+    expect(code).toBe(2);
+    expect(stderr).toContain('unknown option');
+  });
+});
+
+describe('how far it is', () => {
+  test('says orders, part, rate and time left', () => {
+    expect(progressText(300, 0.25, 1000)).toBe('300 orders, 25 %, 300 a second, 3 s left');
+    expect(progressText(300, undefined, 1000)).toBe('300 orders, 300 a second');
+    expect(progressText(3, 0.5, 10)).toBe('3 orders, 50 %');
+    expect([timeText(125_000), timeText(4_320_000)]).toEqual(['2 min 5 s', '1 h 12 min']);
+  });
+
+  test.each([
+    ['a terminal', {}, true],
+    ['a terminal that knows no codes', { TERM: 'dumb' }, false],
+  ])('on %s it is drawn: %j, without colors, ten times a second at most, and taken away', (_, env, drawn) => {
+    let said = '';
+    let time = 0;
+    const stderr = (text: string): void => {
+      said += text;
+    };
+    const progress = progressFor({ stderr, stderrIsTerminal: true, columns: 30, env }, 1000, () => time);
+    for (time = 0; time <= 1000; time += 50) progress.at(time, time / 2);
+    progress.clear();
+    progress.clear();
+    const lines = said.split('\r').slice(1);
+    expect(lines).toHaveLength(drawn ? 11 : 0);
+    if (!drawn) return;
+    expect(lines[9]).toBe('1000 orders, 50 %, 1000 a sec\u001b[K');
+    expect(lines[10]).toBe('\u001b[K');
+  });
+
+  test('is drawn nowhere else', async () => {
+    const { stderr } = await run(['backlog', 'orders', 'z.jsonl', '--format', 'csv', '--out', 'unseen.csv'], {
+      cwd: home,
+    });
+    expect(stderr).toMatch(/^wrote unseen\.csv\n/);
+  });
+});

@@ -1,0 +1,228 @@
+/** What `backlog` reads: folders, links, patterns, pipes, lines of JSON, and bytes that are none of it. */
+import fs from 'node:fs';
+import path from 'node:path';
+import fc from 'fast-check';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { slicesOf } from '../../src/cli/backlog/pieces.ts';
+import { newFolder, orderLine, orderText } from '../support/backlogs.ts';
+import { run } from '../support/run-cli.ts';
+
+let home = '';
+beforeAll(() => {
+  home = newFolder();
+});
+afterAll(() => {
+  fs.rmSync(home, { recursive: true });
+});
+
+type Row = Record<string, string | number | null>;
+
+/** Rows of a run, and how it ended. */
+async function rowsOf(
+  args: readonly string[],
+  stdin?: string | Buffer,
+): Promise<{ rows: Row[]; code: number; stderr: string }> {
+  const ran = await run(['backlog', ...args, '--format', 'ndjson'], {
+    cwd: home,
+    ...(stdin === undefined ? {} : { stdin }),
+  });
+  const rows = ran.stdout
+    .split('\n')
+    .filter((line) => line !== '')
+    .map((line) => JSON.parse(line) as Row);
+  return { rows, code: ran.code, stderr: ran.stderr };
+}
+
+function put(name: string, text: string | Buffer): void {
+  fs.mkdirSync(path.dirname(path.join(home, name)), { recursive: true });
+  fs.writeFileSync(path.join(home, name), text);
+}
+
+const column = (rows: readonly Row[], name: string): unknown[] => rows.map((row) => row[name]);
+
+test('folders are walked by name, byte by byte; links in a circle end; other files and hidden ones are left out', async () => {
+  const names = [
+    'walk/B.yaml',
+    'walk/a.yml',
+    'walk/b/1.json',
+    'walk/b/2.YAML',
+    'walk/é.yaml',
+    'walk/😀.yaml',
+    'walk/Z.jsonl',
+  ];
+  names.forEach((name, i) => {
+    put(
+      name,
+      name.endsWith('l') && !/ya?ml$/i.test(name)
+        ? `${orderLine(i)}\n`
+        : name.endsWith('json')
+          ? orderLine(i)
+          : orderText(i),
+    );
+  });
+  put('walk/notes.txt', 'no order');
+  put('walk/.hidden.yaml', 'no order');
+  put('walk/.git/x.yaml', 'no order');
+  fs.symlinkSync('..', path.join(home, 'walk', 'b', 'up'));
+  fs.symlinkSync('self', path.join(home, 'walk', 'self'));
+  const { rows, code } = await rowsOf(['walk']);
+  expect(column(rows, 'file')).toEqual([
+    'walk/B.yaml',
+    'walk/Z.jsonl',
+    'walk/a.yml',
+    'walk/b/1.json',
+    'walk/b/2.YAML',
+    'walk/é.yaml',
+    'walk/😀.yaml',
+  ]);
+  expect(code).toBe(0);
+});
+
+test('files, folders, patterns and the pipe come in the order in which they were named', async () => {
+  put('mixed/x/1.yaml', orderText(1));
+  put('mixed/x/2.yaml', orderText(2));
+  put('mixed/3.yaml', orderText(3));
+  const { rows } = await rowsOf(['mixed/3.yaml', '-', 'mixed/x', 'mixed/**/[12].yaml'], orderText(4));
+  expect(column(rows, 'order')).toEqual(['N-3', 'N-4', 'N-1', 'N-2', 'N-1', 'N-2']);
+  expect(column(rows, 'same-number-as')).toEqual([
+    null,
+    null,
+    null,
+    null,
+    'mixed/x/1.yaml:1',
+    'mixed/x/2.yaml:1',
+  ]);
+});
+
+test.each([
+  ['nowhere.yaml', 'there is no such file'],
+  ['no-*.yaml', 'no file has such a name'],
+  ['bare', 'there are no order files in it'],
+])('%s costs its own row only', async (name, why) => {
+  fs.mkdirSync(path.join(home, 'bare'), { recursive: true });
+  put('good.yaml', orderText(1));
+  const { rows, code, stderr } = await rowsOf([name, 'good.yaml']);
+  expect(column(rows, 'verdict')).toEqual(['faulty', 'sized']);
+  expect(rows[0]!['problem']).toContain(why);
+  expect([code, stderr]).toEqual([
+    3,
+    '2 orders: 1 sized, 0 tight, 0 none fits, 1 faulty.\nAll faults in one table: --errors FILE.\n',
+  ]);
+});
+
+test('what the run itself writes is not read, even inside the folder', async () => {
+  put('own/1.yaml', orderText(1));
+  put('own/out.json', 'from before');
+  const ran = await run(['backlog', 'own', '--format', 'json', '--out', 'own/out.json'], { cwd: home });
+  expect(ran.code).toBe(0);
+  expect(ran.stderr).toBe('wrote own/out.json\n1 order: 1 sized, 0 tight, 0 none fits, 0 faulty.\n');
+});
+
+describe('a long stream', () => {
+  const many = 300;
+  const yaml = Array.from({ length: many }, (_, i) =>
+    i === 250
+      ? 'order: bad\nhorse:\n  height: 15 hh\n  height: 15 hh\nsaddle: { rigging: full }\n'
+      : orderText(i),
+  ).join('---\n');
+
+  test('of YAML gives the rows of the file: numbers of documents and lines run through all slices', async () => {
+    put('long.yaml', yaml);
+    const file = await rowsOf(['long.yaml']);
+    const piped = await rowsOf(['-'], yaml);
+    expect(column(piped.rows, 'document')).toEqual(Array.from({ length: many }, (_, i) => i + 1));
+    expect(piped.rows.map((row) => ({ ...row, file: 'long.yaml' }))).toEqual(
+      file.rows.map((row) => ({ ...row })),
+    );
+    const lineOf = (n: number): number =>
+      yaml.split('---\n').slice(0, n).join('---\n').split('\n').length + (n > 0 ? 1 : 0);
+    expect(piped.rows[299]!['line']).toBe(lineOf(299));
+    expect(piped.rows[250]!['problem']).toBe(
+      `line ${lineOf(250) + 3}, column 3, horse.height: found height; expected each key once; hint: it is on line ${lineOf(250) + 2} already`,
+    );
+  });
+
+  test('of JSON, one order a line, is known by itself; a broken line costs its own row', async () => {
+    const lines = Array.from({ length: many }, (_, i) =>
+      i === 7 ? '{"order": "N-7", "horse": {' : orderLine(i),
+    );
+    const { rows, code } = await rowsOf(['-'], `${lines.join('\n')}\n\n`);
+    expect(column(rows, 'line')).toEqual(Array.from({ length: many }, (_, i) => i + 1));
+    expect(rows.filter(({ verdict }) => verdict === 'faulty').map(({ line }) => line)).toEqual([8]);
+    expect(code).toBe(3);
+  });
+
+  test('with bytes that are no text costs the orders they stand in', async () => {
+    const bytes = Buffer.from(yaml);
+    bytes[bytes.indexOf('Horse 40')] = 0xff;
+    bytes[bytes.indexOf('Horse 41')] = 0x00;
+    const { rows } = await rowsOf(['-'], bytes);
+    expect(rows).toHaveLength(many);
+    const bad = rows.filter(({ problem }) => String(problem).includes('text'));
+    expect(column(bad, 'document')).toEqual([41, 42]);
+  });
+
+  test('with one order of 6 MB reports that one and goes on', async () => {
+    const huge = `${orderText(1)}---\n${orderText(2)}notes: ${'x'.repeat(6_000_000)}\n---\n${orderText(3)}`;
+    const { rows } = await rowsOf(['-'], huge);
+    expect(column(rows, 'verdict')).toEqual(['sized', 'faulty', 'sized']);
+    expect(rows[2]!['line']).toBe(12);
+  }, 120_000);
+
+  test('without any order says so', async () => {
+    const { rows } = await rowsOf(['-'], '# only a comment\n---\n');
+    expect(column(rows, 'verdict')).toEqual(['faulty']);
+    expect(rows[0]!['problem']).toContain('there is no order in this file');
+  });
+});
+
+test('slices are the same however the bytes arrive, and together they are all of it', async () => {
+  const bits = fc.constantFrom(
+    '---\n',
+    '--- ',
+    '----\n',
+    '...\n',
+    '\n',
+    'order: 1\n',
+    '# x\n',
+    `k: ${'v'.repeat(5000)}\n`,
+    '\r\n',
+    '---\r\n',
+  );
+  await fc.assert(
+    fc.asyncProperty(
+      fc.array(bits, { maxLength: 40 }),
+      fc.array(fc.integer({ min: 1, max: 9000 }), { minLength: 1 }),
+      async (all, sizes) => {
+        const bytes = Buffer.from(all.join(''));
+        const cut = async (each: readonly number[]) => {
+          const slices: { text: string; lines: number }[] = [];
+          for await (const { bytes: part, lines } of slicesOf(inParts(bytes, each), false))
+            slices.push({ text: part.toString(), lines });
+          return slices;
+        };
+        const slices = await cut(sizes);
+        expect(slices).toEqual(await cut([bytes.length + 1]));
+        const text = bytes.toString();
+        for (const slice of slices) {
+          const at =
+            slice.text === ''
+              ? 0
+              : text.split('\n').slice(0, slice.lines).join('\n').length + (slice.lines > 0 ? 1 : 0);
+          expect(text.startsWith(slice.text, at)).toBe(true);
+        }
+        const said = (part: string): string[] => part.split('\n').filter((line) => /^[ok]/.test(line));
+        expect(slices.flatMap((slice) => said(slice.text))).toEqual(said(text));
+      },
+    ),
+    { numRuns: 200 },
+  );
+});
+
+async function* inParts(bytes: Buffer, sizes: readonly number[]): AsyncGenerator<Buffer> {
+  for (let at = 0, i = 0; at < bytes.length; i++) {
+    const size = sizes[i % sizes.length]!;
+    yield await Promise.resolve(bytes.subarray(at, at + size));
+    at += size;
+  }
+}

@@ -1,0 +1,250 @@
+/** What `backlog` writes: the same rows in every format, whoever does the work, and nothing in them that does harm. */
+import fs from 'node:fs';
+import path from 'node:path';
+import { parse } from 'csv-parse/sync';
+import fc from 'fast-check';
+import { stringify } from 'yaml';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { columnNames, screenColumns } from '../../src/backlog/columns.ts';
+import { decodeRows, encodeRows } from '../../src/backlog/journal.ts';
+import { visible } from '../../src/report/clean.ts';
+import { unguard } from '../../src/report/csv.ts';
+import { columns } from '../../src/report/width.ts';
+import { newFolder, orderLine, writeOrders } from '../support/backlogs.ts';
+import { repo, run } from '../support/run-cli.ts';
+import { start } from '../support/start.ts';
+import { formulas } from './report-payloads.ts';
+
+let home = '';
+beforeAll(() => {
+  home = newFolder();
+  writeOrders(path.join(home, 'orders'), 60);
+  fs.writeFileSync(
+    path.join(home, 'z.jsonl'),
+    Array.from({ length: 120 }, (_, i) => orderLine(i)).join('\n'),
+  );
+});
+afterAll(() => {
+  fs.rmSync(home, { recursive: true });
+});
+
+type Row = Record<string, string | number | null>;
+const resultsOf = (json: string): Row[] => (JSON.parse(json) as { results: Row[] }).results;
+
+test.each(['table', 'csv', 'json', 'ndjson', 'markdown'])(
+  '%s is the same byte for byte with one worker, two, three, and in the process of the test',
+  async (format) => {
+    const args = ['backlog', 'orders', 'z.jsonl', '--format', format];
+    const here = await run(args, { cwd: home });
+    for (const jobs of ['1', '2', '3']) {
+      const { code, stdout, stderr } = await start([...args, '--jobs', jobs], { cwd: home });
+      expect({ code, stdout, stderr }).toEqual(here);
+    }
+  },
+  120_000,
+);
+
+const nasty = fc.oneof(
+  fc.constantFrom(
+    ...formulas,
+    'a,b;"c"',
+    "'=1",
+    "''",
+    ' x ',
+    'נעמי, סוס',
+    'حصان',
+    '🐴👩‍🚀',
+    'a\tb',
+    '\u202egnp.exe',
+    '-',
+    '#',
+  ),
+  fc.string({ unit: 'grapheme', minLength: 1, maxLength: 30 }),
+);
+
+test('CSV read back by another library is the JSON: formulas, quotes, commas, emoji, letters from right to left', async () => {
+  await fc.assert(
+    fc.asyncProperty(fc.array(fc.tuple(nasty, nasty, nasty), { minLength: 1, maxLength: 6 }), async (all) => {
+      const stdin = all
+        .map(([order, name, horse]) =>
+          stringify(
+            {
+              order,
+              customer: { name },
+              horse: { name: horse, height: '15 hh' },
+              saddle: { rigging: '7/8' },
+            },
+            { defaultStringType: 'QUOTE_DOUBLE', lineWidth: 0 },
+          ),
+        )
+        .join('---\n');
+      const [csv, json] = await Promise.all(
+        ['csv', 'json'].map((format) => run(['backlog', '--format', format], { stdin })),
+      );
+      const rows = parse<Record<string, string>>(csv!.stdout, { columns: true });
+      const back = rows.map((row) => Object.entries(row).map(([name, cell]) => [name, unguard(cell)]));
+      const cellOf = (cell: string | number | null): string =>
+        typeof cell === 'string' ? visible(cell) : String(cell ?? '');
+      expect(back).toEqual(
+        resultsOf(json!.stdout).map((row) => Object.entries(row).map(([name, cell]) => [name, cellOf(cell)])),
+      );
+    }),
+    { numRuns: 60 },
+  );
+}, 120_000);
+
+test('NDJSON is the results of JSON, one a line; columns stand in the order asked for', async () => {
+  const asked = ['chance', 'order', 'same-number-as'];
+  const args = ['backlog', 'orders', '--columns', asked.join(','), '--format'];
+  const [json, lines, csv] = await Promise.all(
+    ['json', 'ndjson', 'csv'].map((format) => run([...args, format], { cwd: home })),
+  );
+  const rows = lines!.stdout
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line) as Row);
+  expect(rows).toEqual(resultsOf(json!.stdout));
+  expect(rows.every((row) => Object.keys(row).join() === asked.join())).toBe(true);
+  expect(csv!.stdout.split('\r\n')[0]).toBe(asked.join(','));
+});
+
+test('what several orders have in common with an earlier one is found, and told in the summary', async () => {
+  const { stdout, stderr } = await run(['backlog', 'orders', '--format', 'json'], { cwd: home });
+  const rows = resultsOf(stdout);
+  const first = new Map<unknown, string>();
+  for (const { order, file, line, 'same-number-as': same } of rows) {
+    expect(same).toBe(first.get(order) ?? null);
+    if (order !== null && !first.has(order)) first.set(order, `${String(file)}:${String(line)}`);
+  }
+  const twice = rows.filter((row) => row['same-number-as'] !== null).length;
+  expect(twice).toBeGreaterThan(10);
+  expect(stderr).toContain(`${twice} orders have the number of an earlier one`);
+});
+
+interface Sized {
+  specs?: {
+    style: string;
+    strands: number;
+    width: number;
+    length: number;
+    clearance: { inches: number; sd: number; chance: number };
+    run: { inches: number };
+    becauseOf: { text: string } | null;
+    findings: { rule: string; judgement: string }[];
+  }[];
+  refused: { text: string }[];
+  ask: { input: string; how: string }[];
+}
+
+/** What `size --format json` says, cut down to a row. */
+function rowFrom({ specs, refused, ask }: Sized): Row {
+  if (specs === undefined) return { verdict: 'faulty', measure: null };
+  const [best] = specs;
+  const [next] = ask;
+  const measure = next === undefined ? null : `${next.input}: ${next.how}`;
+  if (best === undefined) return { verdict: 'none fits', measure, reason: refused[0]!.text };
+  const elbow = best.findings.find(({ rule }) => rule === 'elbow-clearance')?.judgement;
+  return {
+    verdict: elbow === 'good' ? 'sized' : 'tight',
+    measure,
+    style: best.style,
+    strands: best.strands,
+    width: best.width,
+    length: best.length,
+    clearance: best.clearance.inches,
+    'clearance-sd': best.clearance.sd,
+    chance: best.clearance.chance,
+    'latigo-run': best.run.inches,
+    because: best.becauseOf?.text ?? null,
+  };
+}
+
+test('the row says what `size` says of the same order', async () => {
+  const names = fs
+    .readdirSync(path.join(repo, 'examples/orders'))
+    .map((name) => `examples/orders/${name}`)
+    .sort();
+  // Less and less room behind the elbow: from good over tight to none.
+  const stdin = Array.from(
+    { length: 30 },
+    (_, i) =>
+      `order: T-${i}\nhorse: { heart-girth: 72 in, elbow-room: ${(4 - i / 15).toFixed(2)} in }\nsaddle: { rigging: full }\n`,
+  ).join('---\n');
+  const [backlog, size] = await Promise.all(
+    ['backlog', 'size'].map((command) => run([command, ...names, '-', '--format', 'json'], { stdin })),
+  );
+  const rows = resultsOf(backlog!.stdout);
+  const wanted = (JSON.parse(size!.stdout) as { results: Sized[] }).results.map(rowFrom);
+  expect(rows.map(({ verdict }) => verdict)).toEqual(wanted.map(({ verdict }) => verdict));
+  expect(new Set(rows.map(({ verdict }) => verdict))).toEqual(
+    new Set(['sized', 'tight', 'none fits', 'faulty']),
+  );
+  wanted.forEach(({ measure, reason, ...cells }, i) => {
+    expect(rows[i]).toMatchObject({ ...cells, 'measure-first': measure });
+    expect(String(rows[i]!['reason'])).toContain(String(reason ?? null));
+  });
+});
+
+test('the table fits 80 columns whatever stands in it, in inches and centimeters', async () => {
+  const stdin = Array.from({ length: 9 }, (_, i) =>
+    orderLine(i)
+      .replace('Horse', '🐴'.repeat(12))
+      .replace('"order":"N', `"order":"${'馬'.repeat(20)}`),
+  ).join('\n');
+  for (const more of [[], ['--units', 'cm'], ['--columns', columnNames.slice(0, 9).join()]]) {
+    const { stdout } = await run(['backlog', ...more], { stdin });
+    expect(stdout.split('\n').filter((line) => columns(line) > 80)).toEqual([]);
+  }
+  expect(screenColumns.every((name) => columnNames.includes(name))).toBe(true);
+});
+
+test('all faults stand in the table of --errors, as many as `size` tells', async () => {
+  const folder = path.join(home, 'faults');
+  fs.cpSync(path.join(repo, 'examples', 'orders'), folder, { recursive: true });
+  const { code } = await run(['backlog', 'faults', '--errors', 'errors.csv'], { cwd: home });
+  expect(code).toBe(3);
+  const rows = parse<Record<string, string>>(fs.readFileSync(path.join(home, 'errors.csv')), {
+    columns: true,
+  });
+  const names = fs
+    .readdirSync(folder)
+    .sort()
+    .map((name) => `faults/${name}`);
+  const { stderr } = await run(['size', ...names], { cwd: home });
+  const places = stderr
+    .split('\n')
+    .flatMap((line) => /^(faults\S+?):(\d+):(\d+):/.exec(line)?.slice(1, 4).join(':') ?? []);
+  expect(rows.map(({ file, line, column }) => [file, line, column].join(':'))).toEqual(places);
+  expect(Object.keys(rows[0]!)).toEqual([
+    'order',
+    'file',
+    'document',
+    'line',
+    'column',
+    'key',
+    'found',
+    'expected',
+    'hint',
+  ]);
+});
+
+test('rows come out of the journal as they went in', () => {
+  const because = {
+    words: ['wider: ', ' against ', ''],
+    values: [{ value: 4.75, as: 'length' as const }, 'x'],
+  };
+  const problem = { file: 'f', line: 1, column: 2, path: 'a.b', expected: 'x', found: '\u2028"' };
+  const rows = [
+    {
+      cells: Object.fromEntries(
+        columnNames.map((name) => [
+          name,
+          name === 'because' ? because : name === 'chance' ? 0.123456789012345 : null,
+        ]),
+      ),
+      problems: [],
+    },
+    { cells: Object.fromEntries(columnNames.map((name) => [name, name])), problems: [problem, problem] },
+  ];
+  expect(decodeRows(encodeRows(rows))).toEqual(rows);
+});
