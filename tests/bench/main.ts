@@ -7,6 +7,7 @@ import { sizeOrder } from '../../src/index.ts';
 import { readOrders, readOrdersLocated } from '../../src/order/read-orders.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
+import { benchBacklogs } from './backlog.ts';
 import { benchPlans } from './plan.ts';
 
 // `npm run bench` bundles this file first, since tsx slows every closure down, and starts it in the project's folder.
@@ -114,7 +115,11 @@ function print(title: string, cells: readonly string[]): void {
   process.stdout.write(`  ${name.padEnd(40)}${rest.map((cell) => cell.padStart(20)).join('')}\n`);
 }
 
+/** `npm run bench -- starts 51`, `npm run bench -- backlog 100 100000`: one part; without a word, all of them. */
+const [part, ...numbers] = process.argv.slice(2);
+const asked = numbers.map(Number);
 process.stdout.write(`node ${process.version}\n`);
-benchStarts(Number(process.argv[2] ?? 31));
-benchSizing();
-benchPlans();
+if (part === undefined || part === 'starts') benchStarts(asked[0] ?? 31);
+if (part === undefined || part === 'sizing') benchSizing();
+if (part === undefined || part === 'plans') benchPlans();
+if (part === undefined || part === 'backlog') benchBacklogs(asked.length > 0 ? asked : [100, 1000, 10_000]);
