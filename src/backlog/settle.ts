@@ -1,6 +1,6 @@
-/** Rows of a slice get their place in the whole: lines, documents, the first order of the same number. */
+/** Rows of a slice get their place in the whole: lines and documents are counted from the start of the file. */
 import type { Problem } from '../order/problem.ts';
-import type { Cells, Row } from './row.ts';
+import type { Row } from './row.ts';
 
 /** What stands before a slice in its file. */
 export interface Before {
@@ -45,17 +45,4 @@ export function problemText([first, ...more]: readonly Problem[]): string | null
   const stands = found === undefined ? '' : `found ${found}; `;
   const also = more.length === 0 ? '' : ` (and ${String(more.length)} more)`;
   return `${place}: ${stands}expected ${expected}${hint === undefined ? '' : `; hint: ${hint}`}${also}`;
-}
-
-/** Remembers where each order number was seen first. */
-export class FirstPlaces {
-  readonly #places = new Map<string, string>();
-
-  /** "file:line" of the first order of that number, if this is a later one. */
-  of({ order, file, line }: Cells): string | undefined {
-    if (typeof order !== 'string' || typeof file !== 'string' || typeof line !== 'number') return undefined;
-    const first = this.#places.get(order);
-    if (first === undefined) this.#places.set(order, `${file}:${String(line)}`);
-    return first;
-  }
 }

@@ -1,7 +1,8 @@
 /** Results in the order of the input: into the journal first, then into the output, the table of faults and the counts. */
+import { FirstPlaces } from '../../backlog/first-places.ts';
 import { decodeRows } from '../../backlog/journal.ts';
 import type { Row } from '../../backlog/row.ts';
-import { FirstPlaces, moved, problemText } from '../../backlog/settle.ts';
+import { moved, problemText } from '../../backlog/settle.ts';
 import { count, newSummary, total, type Summary } from '../../backlog/summary.ts';
 import type { BacklogPrinter } from '../../report/backlog-cells.ts';
 import { errorRows } from '../../report/backlog-words.ts';
