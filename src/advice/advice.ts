@@ -79,6 +79,15 @@ export class Advice {
     return (this.#refused ??= refusedOf(this.#judged));
   }
 
+  /** The first of the refused, when nothing passes: a row of many orders has room for one. */
+  get firstRefused(): Refused | undefined {
+    const [first] = this.#judged;
+    if (first === undefined || this.specs.length > 0) return undefined;
+    const { style, strands } = first.candidate;
+    const like = this.#judged.filter(({ candidate: c }) => c.style === style && c.strands === strands);
+    return refusedOf(like)[0];
+  }
+
   /** Styles that cannot be tied at all on this horse: there is no side left below the buckle. */
   get impossible(): readonly Style[] {
     const tied = new Set(this.#judged.map(({ candidate }) => candidate.style));

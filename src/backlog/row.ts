@@ -102,7 +102,7 @@ function measureFirst({ firstAsk: first }: Advice): Cell {
 }
 
 /** Style and strands with the reason, as one phrase. */
-function firstRefusal({ refused: [first] }: Advice): Cell {
+function firstRefusal({ firstRefused: first }: Advice): Cell {
   if (first === undefined) return 'no side is left below the buckle to tie anything';
   const [start = '', ...words] = first.reason.words;
   const which = `${styles[first.style].name}, ${String(first.strands)} strands: `;
