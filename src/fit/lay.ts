@@ -47,12 +47,14 @@ class Laid implements LaidCandidate {
   declare readonly layers: Layers | 0;
   declare readonly clearance: Clearance;
   declare readonly clearanceNo: number;
+  declare readonly styleNo: number;
   declare private readonly body: Body;
   declare private readonly hang: Hang;
   declare private readonly ground: Ground;
 
   constructor({ style, strands, layers }: Made, { body, hang, ground }: Parts) {
     this.style = style;
+    this.styleNo = styles[style].effort;
     this.strands = strands;
     this.layers = layers;
     this.body = body;
@@ -72,10 +74,6 @@ class Laid implements LaidCandidate {
 
   get length(): number {
     return this.hang.length;
-  }
-
-  get styleNo(): number {
-    return styles[this.style].effort;
   }
 
   private cutClearance(): Clearance {

@@ -91,6 +91,10 @@ export function loadChunk(source: Source, chunk: Chunk): Loaded {
 }
 
 function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
+  const bottomless = bracketTooDeep(text);
+  if (bottomless !== undefined) {
+    return { doc: undefined, faults: [{ path: '', expected: tooDeep, offset: bottomless }] };
+  }
   try {
     const tokens = [...new Parser().parse(text)];
     const broken = tokens.map(brokenToken).find((fault) => fault !== undefined);
@@ -107,6 +111,21 @@ function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
   } catch {
     return { doc: undefined, faults: [{ path: '', expected: 'text that can be read as YAML', offset: 0 }] };
   }
+}
+
+/** So many brackets in one another, even if some stand in quotes, are no order; the package's stack is not to be tried. */
+const mostBrackets = 200;
+
+/** Where brackets that go far too deep pass the bound of levels. */
+function bracketTooDeep(text: string): number | undefined {
+  let depth = 0;
+  let passed = 0;
+  for (const { 0: sign, index } of text.matchAll(/[[\]{}]/g)) {
+    depth = Math.max(0, depth + (sign === '[' || sign === '{' ? 1 : -1));
+    if (depth === deepest + 1) passed = index;
+    if (depth > mostBrackets) return passed;
+  }
+  return undefined;
 }
 
 /** One fault a line: the package often trips again over what it has just complained about. */

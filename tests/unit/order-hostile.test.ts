@@ -137,3 +137,12 @@ test('whatever the text, nothing is thrown, every order is finite and every prob
     { numRuns: 1500 },
   );
 });
+
+test('brackets without end, file after file, end in a message each time', () => {
+  // Two of them in one process once ended it: the package's stack was full while a pattern was being compiled.
+  for (const deep of [5000, 8000, 5000]) {
+    const [read] = readOrders('['.repeat(deep), 'deep.yaml');
+    expect(read?.ok).toBe(false);
+    if (read?.ok === false) expect(read.problems[0]?.expected).toContain('at most 24 levels');
+  }
+});
