@@ -113,10 +113,10 @@ function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
   }
 }
 
-/** So many brackets in one another, even if some stand in quotes, are no order; the package's stack is not to be tried. */
+/** So many brackets or dashes in one another, even if some stand in quotes, are no order; the package's stack is not to be tried. */
 const mostBrackets = 200;
 
-/** Where brackets that go far too deep pass the bound of levels. */
+/** Where brackets that go far too deep pass the bound of levels, or where dashes that do begin. */
 function bracketTooDeep(text: string): number | undefined {
   let depth = 0;
   let passed = 0;
@@ -125,7 +125,8 @@ function bracketTooDeep(text: string): number | undefined {
     if (depth === deepest + 1) passed = index;
     if (depth > mostBrackets) return passed;
   }
-  return undefined;
+  const run = new RegExp(`(?:[-?] +){${String(mostBrackets)}}`).exec(text);
+  return run === null ? undefined : run.index;
 }
 
 /** One fault a line: the package often trips again over what it has just complained about. */
