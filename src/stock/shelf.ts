@@ -1,5 +1,6 @@
 /** What one order needs from the shelf of cords: looked up once, whatever is tied. */
 import type { Cord, Order, Shop } from '../order/types.ts';
+import { mostAccentFeet } from './accent.ts';
 
 /** Ply of body and of accent cord. */
 export const BODY_PLY = 8;
@@ -19,13 +20,21 @@ export interface CordShelf {
 export interface Shelf {
   readonly body: CordShelf;
   readonly accent: CordShelf;
+  /** Whether there is accent cord for one cinch and not for another: else none of them need be looked at. */
+  readonly accentTight: boolean;
 }
 
 /** The shelf as one order sees it. */
-export const shelfOf = ({ colors }: Order, shop: Shop): Shelf => ({
-  body: cordShelf(BODY_PLY, colors?.body ?? [], shop),
-  accent: cordShelf(ACCENT_PLY, colors?.accent ?? [], shop),
-});
+export function shelfOf({ colors, quantity }: Order, shop: Shop): Shelf {
+  const accent = cordShelf(ACCENT_PLY, colors?.accent ?? [], shop);
+  const count = accent.colors.length;
+  const accentTight =
+    count > 0 &&
+    accent.unknown === undefined &&
+    accent.feetOnHand > 0 &&
+    accent.feetOnHand < mostAccentFeet(shop, count) * quantity;
+  return { body: cordShelf(BODY_PLY, colors?.body ?? [], shop), accent, accentTight };
+}
 
 function cordShelf(ply: number, colors: readonly string[], shop: Shop): CordShelf {
   let feetOnHand = 0;
