@@ -3,6 +3,7 @@ import { Command } from 'commander';
 import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
 import { addHelp } from './commands/help.ts';
+import { addMaterials } from './commands/materials.ts';
 import { addNew } from './commands/new.ts';
 import { addQuote } from './commands/quote.ts';
 import { addRules } from './commands/rules.ts';
@@ -20,13 +21,25 @@ export interface Session {
   code: ExitCode;
 }
 
-const adders = [addSize, addCheck, addQuote, addTicket, addRules, addNew, addSchema, addCompletion, addHelp];
+const adders = [
+  addSize,
+  addCheck,
+  addQuote,
+  addTicket,
+  addMaterials,
+  addRules,
+  addNew,
+  addSchema,
+  addCompletion,
+  addHelp,
+];
 
 export const commandNames: readonly string[] = [
   'size',
   'check',
   'quote',
   'ticket',
+  'materials',
   'rules',
   'new',
   'schema',
@@ -48,6 +61,7 @@ Examples:
   cinchwright check order.yaml        judge the cinch in use or asked for
   cinchwright quote order.yaml        what it costs, and when it can be ready
   cinchwright ticket order.yaml       the paper for the bench
+  cinchwright materials orders/       what to pull, buy and cut
   cinchwright size --help             everything "size" can do`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */

@@ -39,7 +39,11 @@ function hardwareBill({ buckle }: Candidate, { quantity }: Order): PartBill {
 }
 
 /** Minutes of the whole order: (set-up + strands + bar) x style x layers, for each cinch. */
-function minutesOf(candidate: Candidate, { quantity }: Order, labor: Labor | undefined): Rate | undefined {
+export function minutesOf(
+  candidate: Candidate,
+  { quantity }: Order,
+  labor: Labor | undefined,
+): Rate | undefined {
   if (labor === undefined) return undefined;
   const { style, strands, layers } = candidate;
   // Bars are whole quarters of an inch.

@@ -45,7 +45,8 @@ function readyOn({ hours, days }: Bench, needed: number, { day, holidays }: Star
   let left = needed;
   for (let after = 1; after <= mostDays; after++) {
     const here = daysAfter(day, after);
-    if (!days.some((name) => weekdayNumber[name] === weekdayOf(dayNumber(here))) || holidays.includes(here)) continue;
+    if (!days.some((name) => weekdayNumber[name] === weekdayOf(dayNumber(here))) || holidays.includes(here))
+      continue;
     left -= hours.over / hours.under;
     if (left <= 1e-9) return here;
   }

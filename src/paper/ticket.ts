@@ -59,7 +59,11 @@ export interface Ticket {
 }
 
 /** The ticket of one spec of an advice, written on a day. Pure; never throws for specs of that advice. */
-export function ticketOf({ candidate }: RankedSpec, advice: Advice, { day }: { day: string }): Ticket {
+export function ticketOf(
+  { candidate }: Pick<RankedSpec, 'candidate'>,
+  advice: Advice,
+  { day }: { day: string },
+): Ticket {
   const { order, shop, lengthNeed } = advice.facts;
   const { style, strands, layers, buckle, length } = candidate;
   const flat = flatOf(candidate);
