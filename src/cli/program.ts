@@ -7,6 +7,7 @@ import { addMaterials } from './commands/materials.ts';
 import { addNew } from './commands/new.ts';
 import { addQuote } from './commands/quote.ts';
 import { addRules } from './commands/rules.ts';
+import { addSchedule } from './commands/schedule.ts';
 import { addSchema } from './commands/schema.ts';
 import { addSize } from './commands/size.ts';
 import { addTicket } from './commands/ticket.ts';
@@ -27,6 +28,7 @@ const adders = [
   addQuote,
   addTicket,
   addMaterials,
+  addSchedule,
   addRules,
   addNew,
   addSchema,
@@ -40,6 +42,7 @@ export const commandNames: readonly string[] = [
   'quote',
   'ticket',
   'materials',
+  'schedule',
   'rules',
   'new',
   'schema',
@@ -62,6 +65,7 @@ Examples:
   cinchwright quote order.yaml        what it costs, and when it can be ready
   cinchwright ticket order.yaml       the paper for the bench
   cinchwright materials orders/       what to pull, buy and cut
+  cinchwright schedule orders/        what is done when, and what is late
   cinchwright size --help             everything "size" can do`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */
