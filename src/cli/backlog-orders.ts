@@ -2,7 +2,7 @@
 import type { Shop } from '../order/types.ts';
 import type { Keyed } from '../paper/planned.ts';
 import type { PaperResult } from '../report/types.ts';
-import { exit, printable, type ExitCode } from './fault.ts';
+import { CliFault, exit, printable, type ExitCode } from './fault.ts';
 import { failed, readEntries, type Entry } from './input.ts';
 import type { CliIo } from './io.ts';
 import { tellFaults } from './problems.ts';
@@ -57,4 +57,14 @@ export async function tellLeftOut(
   }
   if (told !== exit.good) return told;
   return without.length > 0 ? exit.noSpec : exit.good;
+}
+
+/** A schedule needs hours and benches. Errors: the shop file does not say them. */
+export async function needAgenda(shop: Shop): Promise<void> {
+  const { missingForAgenda } = await import('../paper/agenda.ts');
+  const missing = missingForAgenda(shop);
+  if (missing.length === 0) return;
+  throw new CliFault(`the shop file does not say ${missing.join(', nor ')}: nothing can be scheduled`, {
+    code: exit.input,
+  });
 }

@@ -4,7 +4,7 @@ import { promiseFor, type NewPromise } from '../schedule/promise.ts';
 import type { Bench, Job, Minutes, Schedule, ScheduledJob, ScheduleTask } from '../schedule/types.ts';
 import type { Shop } from '../order/types.ts';
 import type { Rate } from '../units/money.ts';
-import { weekdayNumber } from './promise.ts';
+import { weekdayNumber, type PromiseWindow } from './promise.ts';
 import type { Keyed, Planned } from './planned.ts';
 
 export interface Agenda {
@@ -16,6 +16,7 @@ export interface Agenda {
   readonly schedule: Schedule;
   /** Of each order, by its name in the backlog. */
   readonly jobs: ReadonlyMap<string, ScheduledJob>;
+  readonly minutes: ReadonlyMap<string, Minutes>;
 }
 
 /** What a shop file must say before anything can be scheduled; empty when it says it all. */
@@ -40,27 +41,35 @@ export function agendaOf(orders: readonly Keyed[], shop: Shop, from: string): Ag
     start: from,
   };
   const schedule = planJobs(task);
-  return { shop, from, orders, task, schedule, jobs: new Map(schedule.jobs.map((job) => [job.id, job])) };
+  const jobs = new Map(schedule.jobs.map((job) => [job.id, job]));
+  return {
+    shop,
+    from,
+    orders,
+    task,
+    schedule,
+    jobs,
+    minutes: new Map(task.jobs.map((job) => [job.id, job.minutes])),
+  };
 }
 
-/** Whole minutes, down: what is less cannot be promised. Benches of one name are told apart by a number. */
-function benchesOf({ benches }: Shop): (Bench & { weekdays: readonly number[] })[] {
-  return benches.map(({ name, hours, days }, i) => {
-    const again = benches.slice(0, i).filter((other) => other.name === name).length;
-    return {
-      id: again === 0 ? name : `${name} (${String(again + 1)})`,
-      minutesADay: Math.floor((hours.over * 60) / hours.under),
-      weekdays: days.map((day) => weekdayNumber[day]),
-    };
-  });
-}
+/** Whole minutes, down: what is less cannot be promised. */
+const benchesOf = ({ benches }: Shop): (Bench & { weekdays: readonly number[] })[] =>
+  benches.map(({ name, hours, days }) => ({
+    id: name,
+    minutesADay: Math.floor((hours.over * 60) / hours.under),
+    weekdays: days.map((day) => weekdayNumber[day]),
+  }));
+
+/** An order with its minutes, whatever spec is taken for it. */
+type Work = Pick<Planned, 'order' | 'minutes'>;
 
 /** Whole minutes, up, at least one. */
-export function wholeMinutes({ over, under }: Rate): Minutes {
+function wholeMinutes({ over, under }: Rate): Minutes {
   return Math.max(1, Number((over + under - 1n) / under));
 }
 
-function jobOf(id: string, { order: { due }, minutes }: Planned): Job {
+function jobOf(id: string, { order: { due }, minutes }: Work): Job {
   if (minutes === undefined) throw new RangeError('the shop file has no labor');
   return { id, minutes: wholeMinutes(minutes), ...(due === undefined ? {} : { due }) };
 }
@@ -86,7 +95,22 @@ export function promiseOn(
 }
 
 /** The same for an order as it would be tied. */
-export function promiseForOrder(agenda: Agenda, planned: Planned): Asked {
+export function promiseForOrder(agenda: Agenda, planned: Work): Asked {
   const { minutes, due } = jobOf('', planned);
   return promiseOn(agenda, { order: planned.order.order, minutes, due });
+}
+
+/** When an order can be ready beside a backlog: as it is scheduled there when it is in it, else the first honest promise. */
+export function windowBeside(agenda: Agenda, planned: Work): PromiseWindow {
+  const { orders, jobs, from } = agenda;
+  const own = orders.find(({ order }) => order.order === planned.order.order);
+  const job = own === undefined ? undefined : jobs.get(own.key);
+  const others = orders.length - (job === undefined ? 0 : 1);
+  const beside = `beside ${String(others)} other ${others === 1 ? 'order' : 'orders'} from ${from}`;
+  if (job !== undefined) return { earliest: job.endDay, basis: `as the backlog has it scheduled ${beside}` };
+  const { promise } = promiseForOrder(agenda, planned);
+  return {
+    earliest: promise.day,
+    basis: `by the schedule of the benches, ${beside}; what is promised for those is kept`,
+  };
 }

@@ -73,7 +73,7 @@ export function quoteOf(spec: RankedSpec, advice: Advice, { day, promise }: Writ
     assumptions: advice.assumptions,
     price,
     taken: bill.taken,
-    window: promise ?? windowOf(bill.minutes, spec, { day, shop }),
+    window: withWait(promise ?? windowOf(bill.minutes, { day, shop }), spec),
     before: advice.ask.filter(({ beforeCutting }) => beforeCutting),
     measured: lengthNeed.measured,
     cautions: advice.cautions,
@@ -81,17 +81,19 @@ export function quoteOf(spec: RankedSpec, advice: Advice, { day, promise }: Writ
   };
 }
 
-/** By bench hours; what must be ordered first comes on a day nobody knows. */
-function windowOf(
+/** By bench hours. */
+const windowOf = (
   minutes: Rate | undefined,
-  spec: RankedSpec,
   { day, shop }: { day: string; shop: Shop },
-): PromiseWindow | undefined {
-  const window = minutes === undefined ? undefined : promiseByHours(minutes, day, shop);
-  const shelf = spec.judgementOf('stock');
-  if (window === undefined || shelf === 'good') return window;
-  return { ...window, basis: `${window.basis}, nor is the wait for what is not on the shelf` };
+): PromiseWindow | undefined => (minutes === undefined ? undefined : promiseByHours(minutes, day, shop));
+
+/** What must be ordered first comes on a day nobody knows. */
+function withWait(window: PromiseWindow | undefined, spec: RankedSpec): PromiseWindow | undefined {
+  if (window === undefined || spec.judgementOf('stock') === 'good') return window;
+  return { ...window, basis: `${window.basis}${ORDERED}` };
 }
+
+const ORDERED = '; the wait for what is not on the shelf is not counted';
 
 /** The best two others; where they are of one style, the second gives way to the best of another style near the top. */
 function othersThan(spec: RankedSpec, { specs }: Advice): RankedSpec[] {

@@ -34,7 +34,7 @@ export function scheduleCsv(
   ]);
 }
 
-function orderRow(result: BacklogResult, { jobs, task }: Agenda): Row {
+function orderRow(result: BacklogResult, { jobs, minutes }: Agenda): Row {
   const { order, file } = result;
   if (!result.ok) return { order, file, outcome: 'not read', note: unreadNote(result) };
   const { paper, none } = result;
@@ -44,7 +44,7 @@ function orderRow(result: BacklogResult, { jobs, task }: Agenda): Row {
     order: paper.key,
     file,
     outcome: 'scheduled',
-    minutes: task.jobs.find(({ id }) => id === job.id)?.minutes,
+    minutes: minutes.get(job.id),
     bench: job.bench,
     starts: job.startDay,
     done: job.endDay,

@@ -32,13 +32,13 @@ export function scheduleJson(
   });
 }
 
-function jobValue(result: BacklogResult, { jobs, task }: Agenda): Record<string, unknown> {
+function jobValue(result: BacklogResult, { jobs, minutes }: Agenda): Record<string, unknown> {
   const paper = result.ok ? result.paper : undefined;
   const job = paper === undefined ? undefined : jobs.get(paper.key);
   if (paper === undefined || job === undefined) return {};
   const { bench, startDay, startMinute, endDay, endMinute, promise, lateBy } = job;
   return {
-    minutes: task.jobs.find(({ id }) => id === job.id)?.minutes ?? null,
+    minutes: minutes.get(job.id) ?? null,
     due: paper.order.due ?? null,
     bench,
     startDay,

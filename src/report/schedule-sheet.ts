@@ -63,8 +63,7 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
 }
 
 /** By the day and minute of the start. */
-function jobsTable({ task, schedule, orders }: Agenda): Block {
-  const minutes = new Map(task.jobs.map((job) => [job.id, job.minutes]));
+function jobsTable({ task, schedule, orders, minutes }: Agenda): Block {
   const due = new Map(orders.map(({ key, order }) => [key, order.due]));
   const place = new Map(task.benches.map(({ id }, i) => [id, i]));
   const jobs = [...schedule.jobs].sort(

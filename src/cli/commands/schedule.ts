@@ -2,10 +2,10 @@
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { Agenda, Asked } from '../../paper/agenda.ts';
-import { backlogOf, tellLeftOut, type Backlog } from '../backlog-orders.ts';
+import { backlogOf, needAgenda, tellLeftOut, type Backlog } from '../backlog-orders.ts';
 import { backlogFormatOption, printBacklog, type BacklogOptions } from '../backlog-paper.ts';
 import { guardInputs } from '../emit.ts';
-import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
+import { CliFault, exit, printable, worse, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 import { day, outOption, shopOption } from '../options.ts';
 import { orderFiles } from '../order-files.ts';
@@ -99,17 +99,7 @@ async function printSchedule(
   );
   const codes = [await tellLeftOut(backlog, io, errorColor)];
   if (wanted !== undefined) codes.push(await tellLeftOut(wanted, io, errorColor));
-  return codes.reduce((worst, code) => (code > worst ? code : worst), exit.good);
-}
-
-/** A schedule needs hours and benches. Errors: the shop file does not say them. */
-export async function needAgenda(shop: Shop): Promise<void> {
-  const { missingForAgenda } = await import('../../paper/agenda.ts');
-  const missing = missingForAgenda(shop);
-  if (missing.length === 0) return;
-  throw new CliFault(`the shop file does not say ${missing.join(', nor ')}: nothing can be scheduled`, {
-    code: exit.input,
-  });
+  return codes.reduce(worse);
 }
 
 async function wantedOf(
