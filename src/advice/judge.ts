@@ -31,12 +31,11 @@ interface Group {
 }
 
 const byId = new Map(rules.map((rule) => [rule.id, rule]));
-const groups: readonly Group[] = groupRules();
 
-function groupRules(): Group[] {
+function groupRules(facts: CaseFacts): Group[] {
   const byAxes = new Map<number, AnyRule[]>();
   for (const rule of rules) {
-    const axes = axesOfRule(rule);
+    const axes = axesOfRule(rule, facts);
     const others = byAxes.get(axes);
     if (others === undefined) byAxes.set(axes, [rule]);
     else others.push(rule);
@@ -44,8 +43,11 @@ function groupRules(): Group[] {
   return [...byAxes].map(([axes, members]) => ({ axes, rules: members }));
 }
 
-function axesOfRule({ looks }: AnyRule): number {
-  return looks.reduce((sum, part) => sum | axesOf[part], 0);
+/** A rule that misses a fact says the same of every candidate. */
+function axesOfRule({ looks, reads, idle }: AnyRule, facts: CaseFacts): number {
+  if (firstMissing(reads, facts) !== undefined) return 0;
+  const still = idle?.(facts) ?? [];
+  return looks.reduce((sum, part) => (still.includes(part) ? sum : sum | axesOf[part]), 0);
 }
 
 /*
@@ -80,7 +82,9 @@ export class Judge {
   constructor(facts: CaseFacts, sizes: Sizes) {
     this.#facts = facts;
     this.#sizes = sizes;
-    const alone = groups.map(({ axes, rules }) => new Table({ axes, read: tallyOf(rules, facts) }, sizes));
+    const alone = groupRules(facts).map(
+      ({ axes, rules }) => new Table({ axes, read: tallyOf(rules, facts) }, sizes),
+    );
     const within = (axes: number): Table[] => alone.filter((table) => (table.axes & ~axes) === 0);
     const joined = (axes: number, tables: Table[]): Table =>
       new Table({ axes, read: (candidate) => sumOf(tables, candidate) }, sizes);
@@ -114,7 +118,7 @@ export class Judge {
       const rule = byId.get(id);
       if (rule === undefined) return undefined;
       const read: Reading = (c) => judgements.indexOf(verdict(rule, this.#facts, c).judgement);
-      this.#ofRule.set(id, (table = new Table({ axes: axesOfRule(rule), read }, this.#sizes)));
+      this.#ofRule.set(id, (table = new Table({ axes: axesOfRule(rule, this.#facts), read }, this.#sizes)));
     }
     return judgements[table.read(candidate)];
   }

@@ -14,6 +14,9 @@ export const exit = {
 
 export type ExitCode = (typeof exit)[keyof typeof exit];
 
+/** The one of two codes that says more: an input at fault before an order without a spec. */
+export const worse = (a: ExitCode, b: ExitCode): ExitCode => (a > b ? a : b);
+
 /** A fault the user can mend: `message` is one plain sentence, `hint` says what to do about it. */
 export class CliFault extends Error {
   readonly code: ExitCode;

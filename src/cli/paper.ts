@@ -1,12 +1,12 @@
 /** What the commands that print papers share: which orders, which spec, which day, and where the papers go. */
 import { Option, type Command } from 'commander';
 import type { Advice, RankedSpec } from '../advice/advice.ts';
-import type { Style } from '../order/types.ts';
+import type { Shop, Style } from '../order/types.ts';
 import type { Sheet } from '../report/sheet.ts';
 import type { PaperResult } from '../report/types.ts';
 import { askedStrands, styleNames } from './asked.ts';
 import { emit, guardInputs } from './emit.ts';
-import { CliFault, exit, printable, type ExitCode } from './fault.ts';
+import { CliFault, exit, printable, worse, type ExitCode } from './fault.ts';
 import { failed, namesOf, readEntries, type Entry } from './input.ts';
 import type { CliIo } from './io.ts';
 import {
@@ -33,7 +33,24 @@ export interface PaperOptions {
   units: 'in' | 'cm';
   shop?: string;
   out?: string;
+  /** Of a quote. */
+  backlog?: readonly string[];
   color: boolean;
+}
+
+/** What papers may be made from besides an order. */
+export interface Source {
+  readonly options: PaperOptions;
+  readonly io: CliIo;
+  readonly shop: Shop;
+  /** The day they are written. */
+  readonly day: string;
+}
+
+export interface Maker<P> {
+  readonly paper: (spec: RankedSpec, advice: Advice) => P;
+  /** What reading more than the orders themselves came to. */
+  readonly code?: ExitCode;
 }
 
 /** One kind of paper: how it is named, made and printed. */
@@ -42,14 +59,16 @@ export interface PaperKind<P> {
   readonly summary: string;
   readonly description: string;
   readonly help: string;
-  readonly make: () => Promise<(spec: RankedSpec, advice: Advice, day: string) => P>;
+  /** Options that no other kind has. */
+  readonly extra?: readonly Option[];
+  readonly make: (source: Source) => Promise<Maker<P>>;
   readonly sheet: () => Promise<(paper: P, units: 'in' | 'cm') => Sheet>;
   readonly json: () => Promise<(results: readonly PaperResult<P>[]) => string>;
 }
 
 /** Adds a command that prints papers of one kind. */
 export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Session): void {
-  program
+  const command = program
     .command(kind.name)
     .summary(kind.summary)
     .description(kind.description)
@@ -74,10 +93,11 @@ export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Sessi
     .addOption(unitsOption())
     .addOption(shopOption())
     .addOption(outOption())
-    .addHelpText('after', kind.help)
-    .action(async (files: string[], _: unknown, command: Command) => {
-      session.code = await printPapers(kind, files, { options: command.optsWithGlobals(), io: session.io });
-    });
+    .addHelpText('after', kind.help);
+  for (const option of kind.extra ?? []) command.addOption(option);
+  command.action(async (files: string[], _: unknown, command: Command) => {
+    session.code = await printPapers(kind, files, { options: command.optsWithGlobals(), io: session.io });
+  });
 }
 
 interface Run {
@@ -94,22 +114,26 @@ async function printPapers<P>(
     throw new CliFault('--spec names one spec already: leave out --style and --strands');
   }
   const names = namesOf(files, io, kind.name);
-  guardInputs(options.out, [...names, options.shop], io);
+  guardInputs(options.out, [...names, ...(options.backlog ?? []), options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
   const entries = await readEntries(names, io);
   const { sizeOrder } = await import('../index.ts');
-  const make = await kind.make();
-  const written = options.date ?? io.today();
+  const { paper: make, code = exit.good } = await kind.make({
+    options,
+    io,
+    shop,
+    day: options.date ?? io.today(),
+  });
   const results = entries.map((entry): PaperResult<P> => {
     if (!entry.ok) return failed(entry);
     const advice = sizeOrder(entry.order, shop);
     const { spec, none } = chosen(advice, options);
-    const paper = spec === undefined ? undefined : make(spec, advice, written);
+    const paper = spec === undefined ? undefined : make(spec, advice);
     return { ok: true, file: entry.file, order: entry.order.order, paper, none };
   });
   await printResults(kind, results, { options, io });
-  return codeOf(entries, results, { io, errorColor });
+  return worse(code, await codeOf(entries, results, { io, errorColor }));
 }
 
 async function printResults<P>(

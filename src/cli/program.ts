@@ -4,9 +4,11 @@ import { addBacklog } from './commands/backlog.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
 import { addHelp } from './commands/help.ts';
+import { addMaterials } from './commands/materials.ts';
 import { addNew } from './commands/new.ts';
 import { addQuote } from './commands/quote.ts';
 import { addRules } from './commands/rules.ts';
+import { addSchedule } from './commands/schedule.ts';
 import { addSchema } from './commands/schema.ts';
 import { addSize } from './commands/size.ts';
 import { addTicket } from './commands/ticket.ts';
@@ -27,6 +29,8 @@ const adders = [
   addBacklog,
   addQuote,
   addTicket,
+  addMaterials,
+  addSchedule,
   addRules,
   addNew,
   addSchema,
@@ -40,6 +44,8 @@ export const commandNames: readonly string[] = [
   'backlog',
   'quote',
   'ticket',
+  'materials',
+  'schedule',
   'rules',
   'new',
   'schema',
@@ -63,6 +69,8 @@ Examples:
   cinchwright backlog orders/         a whole folder, one row an order
   cinchwright quote order.yaml        what it costs, and when it can be ready
   cinchwright ticket order.yaml       the paper for the bench
+  cinchwright materials orders/       what to pull, buy and cut
+  cinchwright schedule orders/        what is done when, and what is late
   cinchwright size --help             everything "size" can do`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */

@@ -42,4 +42,5 @@ export const axesOf: Readonly<Record<keyof Candidate, number>> = {
   pressure: BODY,
   gripArea: ALL,
   cordFeet: STRANDS | LENGTH,
+  accentFeet: STYLE | STRANDS | BUCKLE | LENGTH,
 };

@@ -55,4 +55,6 @@ export interface Candidate extends Spec {
   readonly gripArea: number;
   /** Feet of body cord. */
   readonly cordFeet: number;
+  /** Feet of accent cord, in the colors of the order. */
+  readonly accentFeet: number;
 }

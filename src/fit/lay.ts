@@ -1,6 +1,7 @@
 /** Lays one spec on the horse: where its edge runs, how far from the elbow, what the buckle and the latigo do. */
 import type { Buckle, Style } from '../order/types.ts';
 import type { Layers } from '../stock/buckles.ts';
+import { accentFeet } from '../stock/accent.ts';
 import { bodyCordFeet } from '../stock/cord.ts';
 import {
   areaBetween,
@@ -156,5 +157,9 @@ class Laid implements LaidCandidate {
 
   get cordFeet(): number {
     return bodyCordFeet(this.strands, this.length);
+  }
+
+  get accentFeet(): number {
+    return accentFeet(this, this.ground.facts.order.colors?.accent ?? []);
   }
 }

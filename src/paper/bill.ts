@@ -5,7 +5,7 @@ import type { Labor, ShopOption } from '../order/trade-types.ts';
 import { amountOf, dividedBy, plus, rateOf, times, wholeRate, type Rate } from '../units/money.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { cordBill } from './cord-bill.ts';
-import { flatOf } from './flat.ts';
+import { flatOf } from '../stock/flat.ts';
 import { joined, piecesBill, type Line, type Missing, type PartBill, type Unit } from './line.ts';
 
 export interface Bill {
@@ -39,7 +39,11 @@ function hardwareBill({ buckle }: Candidate, { quantity }: Order): PartBill {
 }
 
 /** Minutes of the whole order: (set-up + strands + bar) x style x layers, for each cinch. */
-function minutesOf(candidate: Candidate, { quantity }: Order, labor: Labor | undefined): Rate | undefined {
+export function minutesOf(
+  candidate: Candidate,
+  { quantity }: Order,
+  labor: Labor | undefined,
+): Rate | undefined {
   if (labor === undefined) return undefined;
   const { style, strands, layers } = candidate;
   // Bars are whole quarters of an inch.

@@ -4,10 +4,11 @@ import type { CordPrice } from '../order/trade-types.ts';
 import type { Cord, Order, Shop } from '../order/types.ts';
 import { amountOf, dividedBy, rateOf, wholeRate, type Minor } from '../units/money.ts';
 import { nearestWord } from '../units/nearest.ts';
-import { accentNeeds, placedBars } from './accent.ts';
-import { flatOf } from './flat.ts';
+import { accentNeeds, placedBars } from '../stock/accent.ts';
+import { flatOf } from '../stock/flat.ts';
+import { ACCENT_PLY, BODY_PLY } from '../stock/shelf.ts';
 import { joined, type Missing, type PartBill, type Unit } from './line.ts';
-import { ACCENT_PLY, BODY_PLY, piecesOf, sectionsOf } from './strands.ts';
+import { piecesOf, sectionsOf } from './strands.ts';
 
 /** Body and accent cord by color, feet of all cinches together. */
 export function cordBill(candidate: Candidate, { quantity, colors }: Order, shop: Shop): PartBill {

@@ -2,11 +2,11 @@
 import type { Tax, Taxed } from '../order/trade-types.ts';
 import type { Order, Shop } from '../order/types.ts';
 import type { Currency } from '../units/currency.ts';
+import { dayNumber } from '../units/days.ts';
 import { amountOf, percentRate, rateOf, sumOf, type Minor } from '../units/money.ts';
 import type { Exact } from '../units/number.ts';
 import type { Bill } from './bill.ts';
 import type { Line, Missing } from './line.ts';
-import { dayNumber } from './calendar.ts';
 
 export interface Price {
   /** Undefined when the shop file states no prices at all. */

@@ -1,7 +1,7 @@
 /** When a cinch can be ready: by the hours of the benches alone, or as a schedule says. */
-import type { Bench, Trade } from '../order/trade-types.ts';
+import type { Bench, Trade, Weekday } from '../order/trade-types.ts';
+import { dayNumber, daysAfter, weekdayOf } from '../units/days.ts';
 import { dividedBy, toDouble, wholeRate, type Rate } from '../units/money.ts';
-import { daysAfter, weekdayOf } from './calendar.ts';
 
 export interface PromiseWindow {
   readonly earliest: string;
@@ -10,6 +10,17 @@ export interface PromiseWindow {
   /** What it counts and what it does not, in plain words. */
   readonly basis: string;
 }
+
+/** Weekdays as ISO 8601 counts them. */
+export const weekdayNumber: Readonly<Record<Weekday, number>> = {
+  mon: 1,
+  tue: 2,
+  wed: 3,
+  thu: 4,
+  fri: 5,
+  sat: 6,
+  sun: 7,
+};
 
 /** A bench that works one hour a week would take this long for a dozen; past it nothing is promised. */
 const mostDays = 730;
@@ -34,7 +45,8 @@ function readyOn({ hours, days }: Bench, needed: number, { day, holidays }: Star
   let left = needed;
   for (let after = 1; after <= mostDays; after++) {
     const here = daysAfter(day, after);
-    if (!days.includes(weekdayOf(here)) || holidays.includes(here)) continue;
+    if (!days.some((name) => weekdayNumber[name] === weekdayOf(dayNumber(here))) || holidays.includes(here))
+      continue;
     left -= hours.over / hours.under;
     if (left <= 1e-9) return here;
   }

@@ -5,10 +5,10 @@ import { checkCinch, type Checked } from '../advice/check.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Order, Shop } from '../order/types.ts';
+import { daysAfter } from '../units/days.ts';
 import { sumOf, type Minor, type Rate } from '../units/money.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { billOf } from './bill.ts';
-import { daysAfter } from './calendar.ts';
 import { priceOf, type Price } from './price.ts';
 import { promiseByHours, type PromiseWindow } from './promise.ts';
 import { tradeOffs } from './trade-offs.ts';
@@ -73,7 +73,7 @@ export function quoteOf(spec: RankedSpec, advice: Advice, { day, promise }: Writ
     assumptions: advice.assumptions,
     price,
     taken: bill.taken,
-    window: promise ?? windowOf(bill.minutes, spec, { day, shop }),
+    window: withWait(promise ?? windowOf(bill.minutes, { day, shop }), spec),
     before: advice.ask.filter(({ beforeCutting }) => beforeCutting),
     measured: lengthNeed.measured,
     cautions: advice.cautions,
@@ -81,17 +81,19 @@ export function quoteOf(spec: RankedSpec, advice: Advice, { day, promise }: Writ
   };
 }
 
-/** By bench hours; what must be ordered first comes on a day nobody knows. */
-function windowOf(
+/** By bench hours. */
+const windowOf = (
   minutes: Rate | undefined,
-  spec: RankedSpec,
   { day, shop }: { day: string; shop: Shop },
-): PromiseWindow | undefined {
-  const window = minutes === undefined ? undefined : promiseByHours(minutes, day, shop);
-  const shelf = spec.judgementOf('stock');
-  if (window === undefined || shelf === 'good') return window;
-  return { ...window, basis: `${window.basis}, nor is the wait for what is not on the shelf` };
+): PromiseWindow | undefined => (minutes === undefined ? undefined : promiseByHours(minutes, day, shop));
+
+/** What must be ordered first comes on a day nobody knows. */
+function withWait(window: PromiseWindow | undefined, spec: RankedSpec): PromiseWindow | undefined {
+  if (window === undefined || spec.judgementOf('stock') === 'good') return window;
+  return { ...window, basis: `${window.basis}${ORDERED}` };
 }
+
+const ORDERED = '; the wait for what is not on the shelf is not counted';
 
 /** The best two others; where they are of one style, the second gives way to the best of another style near the top. */
 function othersThan(spec: RankedSpec, { specs }: Advice): RankedSpec[] {

@@ -1,5 +1,6 @@
 /** Which strands take which color, and at which buckle each piece of cord ends. */
 import { bodyCordFeet, tailOf } from '../stock/cord.ts';
+import { BODY_PLY } from '../stock/shelf.ts';
 
 export type End = 'near' | 'off';
 
@@ -57,9 +58,6 @@ export interface Piece {
   /** Tail left at each end, inches. */
   readonly tail: number;
 }
-
-export const BODY_PLY = 8;
-export const ACCENT_PLY = 2;
 
 /** The body cord of one cinch, piece by piece. */
 export const piecesOf = (sections: readonly Section[], length: number): Piece[] =>

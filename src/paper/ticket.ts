@@ -5,8 +5,8 @@ import { bench } from '../sources/bench-numbers.ts';
 import { strungLength } from '../stock/cord.ts';
 import { nearestWord } from '../units/nearest.ts';
 import type { Phrase } from '../units/phrase.ts';
-import { accentNeeds, placedBars, type AccentNeed, type PlacedBar } from './accent.ts';
-import { flatOf, profileOf, type Flat } from './flat.ts';
+import { accentNeeds, placedBars, type AccentNeed, type PlacedBar } from '../stock/accent.ts';
+import { flatOf, profileOf, type Flat } from '../stock/flat.ts';
 import { optionsOf } from './bill.ts';
 import { piecesOf, sectionsOf, type Piece, type Section } from './strands.ts';
 import { checksFor, stepsFor } from './ticket-steps.ts';
@@ -59,7 +59,11 @@ export interface Ticket {
 }
 
 /** The ticket of one spec of an advice, written on a day. Pure; never throws for specs of that advice. */
-export function ticketOf({ candidate }: RankedSpec, advice: Advice, { day }: { day: string }): Ticket {
+export function ticketOf(
+  { candidate }: Pick<RankedSpec, 'candidate'>,
+  advice: Advice,
+  { day }: { day: string },
+): Ticket {
   const { order, shop, lengthNeed } = advice.facts;
   const { style, strands, layers, buckle, length } = candidate;
   const flat = flatOf(candidate);

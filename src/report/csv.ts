@@ -1,6 +1,6 @@
 /** Tables for spreadsheets: RFC 4180, and a text can never become a formula. */
 import { visible } from './clean.ts';
-import type { CheckResult, SizeResult } from './types.ts';
+import type { Problem } from '../order/problem.ts';
 
 /** A number is written bare; a text is guarded; nothing is an empty cell. */
 export type Cell = string | number | undefined;
@@ -26,7 +26,10 @@ export const csvText = (rows: readonly (readonly Cell[])[]): string =>
 export function unreadNote({
   problems: [first],
   unreadable,
-}: (SizeResult | CheckResult) & { ok: false }): string | undefined {
+}: {
+  readonly problems: readonly Problem[];
+  readonly unreadable?: string | undefined;
+}): string | undefined {
   if (unreadable !== undefined) return `cannot be read: ${unreadable}`;
   return first === undefined ? undefined : `line ${String(first.line)}: expected ${first.expected}`;
 }

@@ -1,5 +1,5 @@
 /** A bench ticket as a paper for the tier. */
-import type { PlacedBar } from '../paper/accent.ts';
+import type { PlacedBar } from '../stock/accent.ts';
 import type { Ticket } from '../paper/ticket.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
 import { phraseText, quantityText, roughLength, type Units } from './text.ts';

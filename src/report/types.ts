@@ -55,6 +55,8 @@ export type PaperResult<P> =
       readonly file: string;
       readonly order?: string | undefined;
       readonly problems: readonly Problem[];
+      /** Why the file itself could not be read. */
+      readonly unreadable?: string | undefined;
     };
 
 export type Format = 'table' | 'json' | 'csv' | 'markdown';

@@ -58,6 +58,8 @@ export interface Rule<
   /** The facts and the parts of a candidate that `judge` receives. */
   readonly reads: readonly F[];
   readonly looks: readonly C[];
+  /** Parts of `looks` that, these facts given, change nothing about the judgement; the reason may still name them. */
+  readonly idle?: (facts: Pick<CaseFacts, F>) => readonly C[];
   readonly evidence: readonly Evidence[];
   readonly can: readonly Judgement[];
   readonly judge: (facts: Pick<CaseFacts, F>, candidate: Pick<Candidate, C>) => Verdict;
@@ -69,9 +71,10 @@ export interface Rule<
 }
 
 /** A rule as the registry holds it: any rule can judge whole facts and a whole candidate. */
-export interface AnyRule extends Omit<Rule, 'reads' | 'looks' | 'judge' | 'examples'> {
+export interface AnyRule extends Omit<Rule, 'reads' | 'looks' | 'idle' | 'judge' | 'examples'> {
   readonly reads: readonly (keyof CaseFacts)[];
   readonly looks: readonly (keyof Candidate)[];
+  readonly idle?: (facts: CaseFacts) => readonly (keyof Candidate)[];
   readonly judge: (facts: CaseFacts, candidate: Candidate) => Verdict;
   readonly examples: readonly {
     readonly shows: string;

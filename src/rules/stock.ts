@@ -2,11 +2,8 @@
 import type { Buckle, Order, Shop } from '../order/types.ts';
 import type { CordShelf, Shelf } from '../stock/shelf.ts';
 import { nearestWord } from '../units/nearest.ts';
-import { count, say } from '../units/phrase.ts';
+import { count, say, type Phrase } from '../units/phrase.ts';
 import { rule, type Judgement, type Verdict } from './rule.ts';
-
-/** Accent cord of one cinch, feet: a craft how-to (source cord-need). */
-const ACCENT_FEET = 20;
 
 /** What keeps the cinch from being tied is told before what delays it. */
 const severity: Readonly<Record<Judgement, number>> = {
@@ -46,57 +43,59 @@ const rust: CordShelf = {
   orderable: true,
 };
 const noAccent: CordShelf = { ...rust, colors: [], feetOnHand: 0 };
-const shelf: Shelf = { body: natural, accent: noAccent };
+const shelf: Shelf = { body: natural, accent: noAccent, accentTight: false };
 
 export const stock = rule({
   id: 'stock',
   question: 'Are the buckles and the cord on the shelf?',
   reads: ['order', 'shop', 'shelf'],
-  looks: ['buckle', 'cordFeet'],
+  looks: ['buckle', 'cordFeet', 'accentFeet'],
+  idle: ({ shelf }) => (shelf.accentTight ? [] : ['accentFeet']),
   evidence: [{ basis: 'choice', source: 'engineering-choice', why: 'the shelf stands in the shop file' }],
   can: ['good', 'acceptable', 'refuse', 'cannot-tell'],
   ownCriterion: true,
-  judge({ order, shop, shelf }, { buckle, cordFeet }) {
+  judge({ order, shop, shelf }, candidate) {
     const { quantity } = order;
-    const body = cordVerdict(shelf.body, cordFeet * quantity, shop);
-    const accent = cordVerdict(shelf.accent, ACCENT_FEET * quantity, shop);
+    const { buckle } = candidate;
+    const body = cordVerdict(shelf.body, candidate.cordFeet * quantity, shop);
+    const accent = accentVerdict(shelf, () => candidate.accentFeet * quantity, shop);
     return worseOf(worseOf(body, accent), buckleVerdict(buckle, 2 * quantity));
   },
   examples: [
     {
       shows: 'both on the shelf',
       facts: { order, shop, shelf },
-      candidate: { buckle, cordFeet: 60 },
+      candidate: { buckle, cordFeet: 60, accentFeet: 26 },
       gives: 'good',
     },
     {
       shows: 'buckles to be ordered',
       facts: { order, shop, shelf },
-      candidate: { buckle: { ...buckle, onHand: 0 }, cordFeet: 60 },
+      candidate: { buckle: { ...buckle, onHand: 0 }, cordFeet: 60, accentFeet: 26 },
       gives: 'acceptable',
     },
     {
       shows: 'no such buckles to be had',
       facts: { order, shop, shelf },
-      candidate: { buckle: { ...buckle, onHand: 1, orderable: false }, cordFeet: 60 },
+      candidate: { buckle: { ...buckle, onHand: 1, orderable: false }, cordFeet: 60, accentFeet: 26 },
       gives: 'refuse',
     },
     {
       shows: 'not enough natural cord and none to order',
       facts: { order, shop, shelf },
-      candidate: { buckle, cordFeet: 130 },
+      candidate: { buckle, cordFeet: 130, accentFeet: 26 },
       gives: 'refuse',
     },
     {
       shows: 'not enough rust accent cord, but it can be ordered',
-      facts: { order, shop, shelf: { ...shelf, accent: rust } },
-      candidate: { buckle, cordFeet: 60 },
+      facts: { order, shop, shelf: { ...shelf, accent: rust, accentTight: true } },
+      candidate: { buckle, cordFeet: 60, accentFeet: 26 },
       gives: 'acceptable',
     },
     {
       shows: 'a color that is not on the list',
       facts: { order, shop, shelf: { ...shelf, body: { ...natural, colors: ['plum'], unknown: 'plum' } } },
-      candidate: { buckle, cordFeet: 60 },
+      candidate: { buckle, cordFeet: 60, accentFeet: 26 },
       gives: 'cannot-tell',
     },
   ],
@@ -120,27 +119,40 @@ function buckleVerdict({ id, onHand, orderable }: Buckle, needed: number): Verdi
 const noColor: Verdict = { judgement: 'not-applicable', reason: () => say`no color was asked for` };
 
 /** Not applicable when no color was asked for: then there is nothing to look up. */
-function cordVerdict(
-  { kind, ply, colors, unknown, feetOnHand, orderable }: CordShelf,
-  feet: number,
-  shop: Shop,
-): Verdict {
+function cordVerdict(cord: CordShelf, feet: number, shop: Shop): Verdict {
+  const { colors, unknown, feetOnHand, orderable } = cord;
   if (colors.length === 0) return noColor;
-  if (unknown !== undefined) return unknownColor(unknown, { kind, ply }, shop);
+  if (unknown !== undefined) return unknownColor(unknown, cord, shop);
   const margin = feetOnHand - feet;
-  if (margin >= 0) {
-    const reason = () => say`buckles and ${colors.join(' and ')} cord are on the shelf`;
-    return { judgement: 'good', margin, reason };
-  }
-  const reason = () => {
-    const sort = kind === 'body' ? '' : ' accent';
-    const rest = orderable ? 'the rest must be ordered' : 'and no more to be had';
-    return say`needs ${count(Math.ceil(feet))} ft of ${colors.join(' and ')}${sort} cord; ${count(feetOnHand)} ft on hand, ${rest}`;
-  };
-  return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason };
+  if (margin >= 0) return { judgement: 'good', margin, reason: () => onShelf(colors) };
+  return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason: () => tooLittle(cord, feet) };
 }
 
-function unknownColor(color: string, { kind, ply }: Pick<CordShelf, 'kind' | 'ply'>, shop: Shop): Verdict {
+/** Where every cinch gets the same judgement, the feet of this one are counted only when somebody reads them. */
+function accentVerdict({ accent, accentTight }: Shelf, feetOf: () => number, shop: Shop): Verdict {
+  const { colors, unknown, feetOnHand, orderable } = accent;
+  if (accentTight || colors.length === 0 || unknown !== undefined)
+    return cordVerdict(accent, accentTight ? feetOf() : 0, shop);
+  const short = orderable ? 'acceptable' : 'refuse';
+  return {
+    judgement: feetOnHand > 0 ? 'good' : short,
+    get margin() {
+      return feetOnHand - feetOf();
+    },
+    reason: () => (feetOnHand > 0 ? onShelf(colors) : tooLittle(accent, feetOf())),
+  };
+}
+
+const onShelf = (colors: readonly string[]): Phrase =>
+  say`buckles and ${colors.join(' and ')} cord are on the shelf`;
+
+function tooLittle({ kind, colors, feetOnHand, orderable }: CordShelf, feet: number): Phrase {
+  const sort = kind === 'body' ? '' : ' accent';
+  const rest = orderable ? 'the rest must be ordered' : 'and no more to be had';
+  return say`needs ${count(Math.ceil(feet))} ft of ${colors.join(' and ')}${sort} cord; ${count(feetOnHand)} ft on hand, ${rest}`;
+}
+
+function unknownColor(color: string, { kind, ply }: CordShelf, shop: Shop): Verdict {
   const reason = () => {
     const known = shop.cords.filter((cord) => cord.ply === ply).map((cord) => cord.color);
     const near = nearestWord(color, known);

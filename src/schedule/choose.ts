@@ -42,7 +42,7 @@ function append({ shop, onTime, ends }: State, work: Work, preference: Preferenc
   shop.benches.forEach((bench, i) => {
     const end = Math.max(pick(ends, i), releaseOn(bench, work)) + work.minutes;
     if (end > deadlineOn(bench, work)) return;
-    const days = end / bench.minutesADay;
+    const days = bench.moment(end);
     const better = best === undefined || (preference === 'fullest' ? days > best.days : days < best.days);
     if (better) best = { bench: i, end, days };
   });

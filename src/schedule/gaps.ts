@@ -1,6 +1,6 @@
 /** The first time a bench has for one more job without moving any other. */
 import type { Placed } from './run.ts';
-import type { Bench } from './types.ts';
+import type { BenchTime } from './bench-time.ts';
 import { releaseOn, type Work } from './work.ts';
 
 /** Where a job would go, and at which place of the list. */
@@ -10,7 +10,7 @@ export interface Gap {
 }
 
 /** The first gap long enough; the time behind all jobs is one. Placed jobs in the order of time. */
-export function firstGap(bench: Bench, placed: readonly Placed[], work: Work): Gap {
+export function firstGap(bench: BenchTime, placed: readonly Placed[], work: Work): Gap {
   let from = releaseOn(bench, work);
   // Jobs that are over by then need not be looked at.
   let [low, high] = [0, placed.length];

@@ -13,13 +13,13 @@ export function scheduled(
   const { minutesADay } = bench;
   const first = Math.floor(from / minutesADay);
   const last = Math.ceil(to / minutesADay) - 1;
-  const endDay = calendar.dayAt(last);
+  const endDay = calendar.dayAt(bench.dayOf(last));
   const { due } = work.job;
   const onTime = to <= deadlineOn(bench, work);
   return {
     id: work.id,
     bench: bench.id,
-    startDay: calendar.dayAt(first),
+    startDay: calendar.dayAt(bench.dayOf(first)),
     startMinute: from - first * minutesADay,
     endDay,
     endMinute: to - last * minutesADay,

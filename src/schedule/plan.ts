@@ -53,7 +53,7 @@ function bestChoice(
 function layIn({ benches }: Shop, lists: Placed[][], work: Work): void {
   const offers = benches.map((bench, i) => {
     const gap = firstGap(bench, pick(lists, i), work);
-    return { i, gap, days: (gap.from + work.minutes) / bench.minutesADay };
+    return { i, gap, days: bench.moment(gap.from + work.minutes) };
   });
   const { i, gap } = offers.reduce((a, b) => (b.days < a.days ? b : a));
   pick(lists, i).splice(gap.place, 0, { work, from: gap.from, to: gap.from + work.minutes });

@@ -67,11 +67,11 @@ function offerOf(shop: Shop, i: number, now: BenchNow): Offer {
   const inGap = { work: own, from: gap.from, to: gap.from + own.minutes };
   let best: Offer = {
     bench: i,
-    last: Math.ceil(inGap.to / bench.minutesADay) - 1,
+    last: bench.lastDay(inGap.to),
     placed: placed.toSpliced(gap.place, 0, inGap),
   };
   const promised = promisedWorks(shop, now);
-  let low = Math.ceil((releaseOn(bench, own) + own.minutes) / bench.minutesADay) - 1;
+  let low = bench.lastDay(releaseOn(bench, own) + own.minutes);
   while (low < best.last) {
     const middle = (low + best.last) >> 1;
     // The day tried takes the place of the due day, so that the bench works towards it.
@@ -106,6 +106,6 @@ function placedAgain(
   { entry, work }: { entry: ScheduledJob; work: Work | undefined },
 ): Placed {
   if (work === undefined) throw new RangeError(`the task has no job ${entry.id}`);
-  const from = calendar.before(entry.startDay) * pick(benches, bench).minutesADay + entry.startMinute;
+  const from = pick(benches, bench).doneIn(calendar.before(entry.startDay)) + entry.startMinute;
   return { work, from, to: from + work.minutes };
 }

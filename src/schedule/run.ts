@@ -1,7 +1,7 @@
 /** One bench works off a list of jobs: of those that may begin, always the one that is due first. */
 import { pick } from '../units/pick.ts';
 import { Heap } from './heap.ts';
-import type { Bench } from './types.ts';
+import type { BenchTime } from './bench-time.ts';
 import { byDue, deadlineOn, releaseOn, type Work } from './work.ts';
 
 /** A job on a bench, in work of the bench since the start. */
@@ -12,14 +12,14 @@ export interface Placed {
 }
 
 /** When a bench does its jobs; it never waits while one may begin. Jobs sorted by due day. */
-export function run(bench: Bench, works: readonly Work[]): Placed[] {
+export function run(bench: BenchTime, works: readonly Work[]): Placed[] {
   const placed: Placed[] = [];
   workOff(bench, works, (entry) => placed.push(entry) > 0);
   return placed;
 }
 
 /** Calls with each job as it is done, until told to stop by `false`; whether it came to the end. */
-function workOff(bench: Bench, works: readonly Work[], done: (entry: Placed) => boolean): boolean {
+function workOff(bench: BenchTime, works: readonly Work[], done: (entry: Placed) => boolean): boolean {
   const free = new Heap<Work>((a, b) => byDue(a, b) < 0);
   for (const work of works) if (work.release === 0) free.push(work);
   const waiting = works.filter(({ release }) => release > 0).sort((a, b) => a.release - b.release);
@@ -42,7 +42,7 @@ export function allFree(works: readonly Work[]): boolean {
 }
 
 /** Whether all jobs are on time when the bench works them off so. Jobs sorted by due day. */
-export function allOnTime(bench: Bench, works: readonly Work[]): boolean {
+export function allOnTime(bench: BenchTime, works: readonly Work[]): boolean {
   if (allFree(works)) {
     let end = 0;
     return works.every((work) => (end += work.minutes) <= deadlineOn(bench, work));

@@ -14,8 +14,10 @@ export interface ShopDays {
 export interface Bench {
   /** Unique among the benches. */
   readonly id: string;
-  /** Work it does on each working day. */
+  /** Work it does on each day on which it works. */
   readonly minutesADay: Minutes;
+  /** Weekdays of the shop on which it works; all of them when left out. */
+  readonly weekdays?: readonly number[];
 }
 
 export interface Job {

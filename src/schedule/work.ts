@@ -1,8 +1,9 @@
 /** The task in the bench's own time: jobs and benches in one fixed order, days turned into numbers of working days. */
 import { byText } from '../units/by-text.ts';
 import { dayNumber } from '../units/days.ts';
+import { BenchTime } from './bench-time.ts';
 import { Calendar } from './calendar.ts';
-import type { Bench, Job, ScheduleTask } from './types.ts';
+import type { Job, ScheduleTask } from './types.ts';
 
 /** A job with its days as numbers of working days from the start on. */
 export interface Work {
@@ -18,17 +19,17 @@ export interface Work {
 export interface Shop {
   readonly calendar: Calendar;
   /** Most work a day first. */
-  readonly benches: readonly Bench[];
+  readonly benches: readonly BenchTime[];
 }
 
 /** Work of a bench that is done before a job may begin. */
-export function releaseOn({ minutesADay }: Bench, { release }: Work): number {
-  return release * minutesADay;
+export function releaseOn(bench: BenchTime, { release }: Work): number {
+  return bench.doneIn(release);
 }
 
 /** Work of a bench that is done when a job must be. */
-export function deadlineOn({ minutesADay }: Bench, { due }: Work): number {
-  return due * minutesADay;
+export function deadlineOn(bench: BenchTime, { due }: Work): number {
+  return bench.doneIn(due);
 }
 
 /**
@@ -38,7 +39,9 @@ export function deadlineOn({ minutesADay }: Bench, { due }: Work): number {
 export function workOf(task: ScheduleTask): { shop: Shop; works: Work[] } {
   checkTask(task);
   const calendar = new Calendar(task.days, task.start);
-  const benches = [...task.benches].sort((a, b) => b.minutesADay - a.minutesADay || byText(a.id, b.id));
+  const benches = [...task.benches]
+    .sort((a, b) => b.minutesADay - a.minutesADay || byText(a.id, b.id))
+    .map((bench) => new BenchTime(bench, task, calendar));
   const works = task.jobs.map((job) => workOn(calendar, task.start, job)).sort(byDue);
   return { shop: { calendar, benches }, works };
 }

@@ -39,6 +39,7 @@ export const benchNumbers = {
   'profile-step': choice(2, 'in', 'the width is checked every so far from the buckle'),
   'length-tolerance': choice(0.25, 'in', 'finished length, either way'),
   'width-tolerance': choice(0.25, 'in', 'width, either way'),
+  'least-remnant': choice(120, 'in', 'a leftover of cord at least this long goes back on the shelf'),
   'bar-tolerance': choice(0.25, 'in', 'place of a bar, either way'),
 } as const satisfies Record<string, BenchNumber>;
 

@@ -1,8 +1,10 @@
 /** What one order needs from the shelf of cords: looked up once, whatever is tied. */
 import type { Cord, Order, Shop } from '../order/types.ts';
+import { mostAccentFeet } from './accent.ts';
 
 /** Ply of body and of accent cord. */
-const PLY = { body: 8, accent: 2 } as const;
+export const BODY_PLY = 8;
+export const ACCENT_PLY = 2;
 
 /** The cord of one ply that was asked for; all colors of it together. */
 export interface CordShelf {
@@ -19,16 +21,24 @@ export interface CordShelf {
 export interface Shelf {
   readonly body: CordShelf;
   readonly accent: CordShelf;
+  /** Whether there is accent cord for one cinch and not for another: else none of them need be looked at. */
+  readonly accentTight: boolean;
 }
 
 /** The shelf as one order sees it. */
-export const shelfOf = ({ colors }: Order, shop: Shop): Shelf => ({
-  body: cordShelf('body', colors?.body ?? [], shop),
-  accent: cordShelf('accent', colors?.accent ?? [], shop),
-});
+export function shelfOf({ colors, quantity }: Order, shop: Shop): Shelf {
+  const accent = cordShelf('accent', colors?.accent ?? [], shop);
+  const count = accent.colors.length;
+  const accentTight =
+    count > 0 &&
+    accent.unknown === undefined &&
+    accent.feetOnHand > 0 &&
+    accent.feetOnHand < mostAccentFeet(shop, count) * quantity;
+  return { body: cordShelf('body', colors?.body ?? [], shop), accent, accentTight };
+}
 
 function cordShelf(kind: CordShelf['kind'], colors: readonly string[], shop: Shop): CordShelf {
-  const ply = PLY[kind];
+  const ply = kind === 'body' ? BODY_PLY : ACCENT_PLY;
   let feetOnHand = 0;
   let orderable = true;
   let unknown: string | undefined;

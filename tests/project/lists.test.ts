@@ -106,6 +106,13 @@ describe('on horses and cinches drawn at random', () => {
       // Verdicts are shared among candidates that agree in what a rule looks at: it must not look further.
       const narrow = rule.judge(only(facts, rule.reads), only(candidate, rule.looks));
       expect([narrow.judgement, narrow.margin]).toEqual([judgement, margin]);
+      // What is idle must change no judgement, however far off it is.
+      const idle = rule.idle?.(facts) ?? [];
+      for (const factor of [0, 4]) {
+        const other = Object.fromEntries(idle.map((part) => [part, Number(candidate[part]) * factor]));
+        const moved = { ...only(candidate, rule.looks), ...other } as typeof candidate;
+        expect(rule.judge(facts, moved).judgement).toBe(judgement);
+      }
     }
   });
 });

@@ -58,9 +58,9 @@ export const rooms: Readonly<Record<string, Room>> = {
     types: ['order'],
   },
   paper: {
-    why: 'Papers are made of finished advice: a quote, a ticket. They read no clock and print nothing.',
-    uses: ['units', 'sources', 'stock'],
-    types: ['order', 'facts', 'fit', 'advice'],
+    why: 'Papers are made of finished advice: a quote, a ticket, the materials and the days of a backlog. They read no clock and print nothing.',
+    uses: ['units', 'sources', 'cutting', 'schedule', 'stock'],
+    types: ['order', 'facts', 'fit', 'rules', 'advice'],
     // What the customer asked for is judged when a paper tells it.
     calls: { 'advice/check.ts': ['checkCinch'] },
   },
@@ -72,7 +72,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   report: {
     why: 'Printers read a finished result and compute nothing.',
     uses: ['units', 'sources', 'stock', 'backlog'],
-    types: ['order', 'facts', 'fit', 'rules', 'advice', 'paper'],
+    types: ['cutting', 'schedule', 'order', 'facts', 'fit', 'rules', 'advice', 'paper'],
     packages: ['chalk', 'cli-table3'],
     // What few readers want is put together when a printer asks for it.
     calls: { 'facts/facts.ts': ['workingOf'], 'advice/refused.ts': ['refusedRuns'] },

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import type { Shop } from '../../src/order/types.ts';
 import type { Taxed } from '../../src/order/trade-types.ts';
-import { flatOf } from '../../src/paper/flat.ts';
+import { flatOf } from '../../src/stock/flat.ts';
 import { billOf } from '../../src/paper/bill.ts';
 import { priceOf } from '../../src/paper/price.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';

@@ -21,19 +21,34 @@ const job = (id: string): fc.Arbitrary<Job> =>
     { requiredKeys: ['id', 'minutes'] },
   );
 
-const tasks: fc.Arbitrary<ScheduleTask> = fc.record({
+const drawn = fc.record({
   days: fc.record({
     weekdays: fc.uniqueArray(fc.integer({ min: 1, max: 7 }), { minLength: 1 }),
     holidays: fc.array(day(0, 30), { maxLength: 8 }),
   }),
   start: fc.constant(first.toISODate()!),
   benches: fc
-    .array(fc.integer({ min: 120, max: 600 }), { minLength: 1, maxLength: 3 })
-    .map((all) => all.map((minutesADay, i) => ({ id: `bench ${i}`, minutesADay }))),
+    .array(
+      fc.record({ minutesADay: fc.integer({ min: 120, max: 600 }), own: fc.integer({ min: 0, max: 127 }) }),
+      {
+        minLength: 1,
+        maxLength: 3,
+      },
+    )
+    .map((all) => all.map((bench, i) => ({ id: `bench ${i}`, ...bench }))),
   jobs: fc
     .integer({ min: 0, max: 15 })
     .chain((count) => fc.tuple(...Array.from({ length: count }, (_, i) => job(`job ${i}`)))),
 });
+
+/** Benches work on some weekdays of the shop; those drawn without any on all of them. */
+const tasks: fc.Arbitrary<ScheduleTask> = drawn.map(({ benches, ...task }) => ({
+  ...task,
+  benches: benches.map(({ own, ...bench }) => {
+    const weekdays = task.days.weekdays.filter((weekday) => (own & (1 << (weekday - 1))) !== 0);
+    return weekdays.length === 0 ? bench : { ...bench, weekdays };
+  }),
+}));
 
 /** Days as luxon walks through them, with their weekdays. */
 const walked = Array.from({ length: 4000 }, (_, days) => {
@@ -44,19 +59,26 @@ const placeOf = new Map(walked.map(({ iso }, i) => [iso, i]));
 const yesterday = (iso: string): string => walked[placeOf.get(iso)! - 1]!.iso;
 
 /** Working days after one day up to another. */
-function workingDays({ days }: ScheduleTask, after: string, last: string): number {
+function workingDays(
+  { days }: ScheduleTask,
+  {
+    after,
+    last,
+    weekdays = days.weekdays,
+  }: { after: string; last: string; weekdays?: readonly number[] | undefined },
+): number {
   if (!placeOf.has(after) || !placeOf.has(last)) throw new Error(`${after} or ${last} is too far off`);
   return walked
     .slice(placeOf.get(after)! + 1, placeOf.get(last)! + 1)
-    .filter(({ iso, weekday }) => days.weekdays.includes(weekday) && !days.holidays.includes(iso)).length;
+    .filter(({ iso, weekday }) => weekdays.includes(weekday) && !days.holidays.includes(iso)).length;
 }
 
 /** Minutes of work of its bench from the start of the schedule until a job begins and ends. */
 function minutesOf(task: ScheduleTask, job: ScheduledJob): { from: number; to: number } {
-  const { minutesADay } = task.benches.find(({ id }) => id === job.bench)!;
-  const before = yesterday(task.start);
+  const { minutesADay, weekdays } = task.benches.find(({ id }) => id === job.bench)!;
+  const after = yesterday(task.start);
   const at = (on: string, minute: number): number =>
-    (workingDays(task, before, on) - 1) * minutesADay + minute;
+    (workingDays(task, { after, last: on, weekdays }) - 1) * minutesADay + minute;
   return { from: at(job.startDay, job.startMinute), to: at(job.endDay, job.endMinute) };
 }
 
@@ -68,9 +90,10 @@ function checkBench(task: ScheduleTask, jobs: readonly ScheduledJob[]): void {
     if (i > 0) expect(from).toBeGreaterThanOrEqual(spans[i - 1]!.to);
     if (asked.earliest !== undefined) expect(entry.startDay >= asked.earliest).toBe(true);
     for (const on of [entry.startDay, entry.endDay]) {
-      expect(workingDays(task, yesterday(on), on)).toBe(1);
+      const { weekdays } = task.benches.find(({ id }) => id === entry.bench)!;
+      expect(workingDays(task, { after: yesterday(on), last: on, weekdays })).toBe(1);
     }
-    const lateBy = asked.due === undefined ? 0 : workingDays(task, asked.due, entry.endDay);
+    const lateBy = asked.due === undefined ? 0 : workingDays(task, { after: asked.due, last: entry.endDay });
     expect(entry.lateBy).toBe(lateBy);
     expect(entry.promise).toBe(asked.due !== undefined && lateBy === 0 ? asked.due : entry.endDay);
   });
@@ -152,6 +175,11 @@ describe('what no caller may hand over', () => {
   };
   it.each([
     ['no bench', { ...task, benches: [] }, /needs a bench/],
+    [
+      'a bench on a day off',
+      { ...task, benches: [{ id: 'b', minutesADay: 480, weekdays: [1, 6] }] },
+      /weekday 6/,
+    ],
     ['parts of minutes', { ...task, jobs: [{ id: 'j', minutes: 0.5 }] }, /minutes of job j is 0.5/],
     ['an id used twice', { ...task, jobs: [...task.jobs, ...task.jobs] }, /j is there twice/],
   ])('%s', (_, wrong, message) => {

@@ -9,7 +9,6 @@ import type { Problem } from '../../src/order/problem.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { rowOf, type Row } from '../../src/backlog/row.ts';
 import { columnNames } from '../../src/backlog/columns.ts';
-import { quoteOf, type Quote } from '../../src/paper/quote.ts';
 import { backlogCsv, backlogJson } from '../../src/report/backlog-data.ts';
 import { backlogMarkdown, backlogTable } from '../../src/report/backlog-pages.ts';
 import type { BacklogPrinter } from '../../src/report/backlog-cells.ts';
@@ -17,18 +16,28 @@ import { checkCsv } from '../../src/report/check-csv.ts';
 import { checkJson } from '../../src/report/check-json.ts';
 import { checkMarkdown } from '../../src/report/check-markdown.ts';
 import { checkScreen } from '../../src/report/check-screen.ts';
+import { materialsCsv } from '../../src/report/materials-csv.ts';
+import { materialsJson } from '../../src/report/materials-json.ts';
+import { materialsSheet } from '../../src/report/materials-sheet.ts';
 import { quotesJson } from '../../src/report/paper-json.ts';
 import { problemsText } from '../../src/report/problems.ts';
 import { quoteSheet } from '../../src/report/quote-sheet.ts';
+import { scheduleCsv } from '../../src/report/schedule-csv.ts';
+import { scheduleJson } from '../../src/report/schedule-json.ts';
+import { scheduleSheet } from '../../src/report/schedule-sheet.ts';
 import { sheetsHtml } from '../../src/report/sheet-html.ts';
 import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
 import { sheetsScreen } from '../../src/report/sheet-screen.ts';
+import type { Sheet } from '../../src/report/sheet.ts';
 import { sizeCsv } from '../../src/report/size-csv.ts';
 import { sizeJson } from '../../src/report/size-json.ts';
 import { sizeMarkdown } from '../../src/report/size-markdown.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
+import { ticketSheet } from '../../src/report/ticket-sheet.ts';
 import type { CheckResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
+import { backlogFrom, type BacklogPapers } from '../support/backlog-papers.ts';
+import { quoteFor, ticketFor } from '../support/papers.ts';
 import { repo } from '../support/run-cli.ts';
 import { formulas } from '../unit/report-payloads.ts';
 
@@ -75,25 +84,38 @@ const problemWith = (text: string): Problem => ({
 });
 
 interface Case {
+  readonly backlog: BacklogPapers;
+  readonly papers: { readonly quotes: string; readonly sheets: readonly Sheet[] };
   readonly size: readonly SizeResult[];
   readonly check: readonly CheckResult[];
   readonly problems: readonly Problem[];
-  readonly quote: Quote;
   readonly row: Row;
 }
 
 function caseWith(text: string): Case {
   const order = orderWith(text);
-  const advice = sizeOrder(order, shopWith(text));
+  const shop = shopWith(text);
+  const advice = sizeOrder(order, shop);
+  const backlog = backlogFrom([order], shop);
   const wants = checkCinch(order.wants!, 'wants', advice);
   const current = checkCinch(order.current!, 'current', advice);
   const problems = [problemWith(text)];
   const failed = { ok: false, file: text, order: text, problems } as const;
-  const quote = quoteOf(advice.specs[0]!, advice, { day: '2026-11-20' });
   return {
     problems,
-    quote,
     row: rowOf(advice, { file: text, document: 1, line: 1 }),
+    backlog: { ...backlog, results: [...backlog.results, failed] },
+    papers: {
+      quotes: quotesJson([
+        { ok: true, file: text, order: text, paper: quoteFor(order, shop), none: undefined },
+      ]),
+      sheets: [
+        materialsSheet(backlog.materials, backlog.results),
+        scheduleSheet(backlog.agenda, backlog.asked, backlog.results),
+        quoteSheet(quoteFor(order, shop), 'in'),
+        ticketSheet(ticketFor(order, shop), 'in'),
+      ],
+    },
     size: [{ ok: true, file: text, advice, wants }, failed],
     check: [{ ok: true, file: text, advice, checked: [wants, current] }, failed],
   };
@@ -111,21 +133,22 @@ const printers: Readonly<Record<string, Print>> = {
   'check-markdown': ({ check }) => checkMarkdown(check, options),
   'check-csv': ({ check }) => checkCsv(check),
   'check-json': ({ check }) => checkJson(check),
-  'backlog-csv': ({ row }) => backlog(backlogCsv(columnNames), row),
-  'backlog-json': ({ row }) => backlog(backlogJson(columnNames), row),
-  'backlog-markdown': ({ row }) => backlog(backlogMarkdown(columnNames, 'in'), row),
-  'backlog-screen': ({ row }) => backlog(backlogTable(columnNames, true, { ...options, width: 4000 }), row),
-  'paper-json': ({ quote }) =>
-    quotesJson([
-      { ok: true, file: quote.order.order, order: quote.order.order, paper: quote, none: undefined },
-    ]),
-  'sheet-markdown': ({ quote }) => sheetsMarkdown([quoteSheet(quote, 'in')]),
-  'sheet-html': ({ quote }) => sheetsHtml([quoteSheet(quote, 'in')]),
-  'sheet-screen': ({ quote }) => sheetsScreen([quoteSheet(quote, 'in')], options),
+  'backlog-csv': ({ row }) => rowText(backlogCsv(columnNames), row),
+  'backlog-json': ({ row }) => rowText(backlogJson(columnNames), row),
+  'backlog-markdown': ({ row }) => rowText(backlogMarkdown(columnNames, 'in'), row),
+  'backlog-screen': ({ row }) => rowText(backlogTable(columnNames, true, { ...options, width: 4000 }), row),
+  'sheet-html': ({ papers }) => sheetsHtml(papers.sheets),
   problems: ({ problems }) => problemsText(problems, options),
+  'paper-json': ({ papers }) => papers.quotes,
+  'sheet-screen': ({ papers }) => sheetsScreen(papers.sheets, options),
+  'sheet-markdown': ({ papers }) => sheetsMarkdown(papers.sheets),
+  'materials-csv': ({ backlog }) => materialsCsv(backlog.materials, backlog.results),
+  'materials-json': ({ backlog }) => materialsJson(backlog.materials, backlog.results),
+  'schedule-csv': ({ backlog }) => scheduleCsv(backlog.agenda, backlog.asked, backlog.results),
+  'schedule-json': ({ backlog }) => scheduleJson(backlog.agenda, backlog.asked, backlog.results),
 };
 
-const backlog = (printer: BacklogPrinter, { cells }: Row): string =>
+const rowText = (printer: BacklogPrinter, { cells }: Row): string =>
   printer.head + printer.row(cells) + printer.foot(true);
 
 /** Files of several printers, and which of them they hold. */
@@ -161,15 +184,19 @@ describe.each(Object.entries(printers))('%s', (name, print) => {
   });
 });
 
-test.each(['size-csv', 'check-csv'])('%s: no cell is a formula', async (name) => {
-  for (const text of [...formulas, "'", "'=1", ' =1', '-1', '+1', '@a', '=']) {
-    const page = await printers[name]!(caseWith(text));
-    const [head, ...rows] = parse(page);
-    const first = new Set(rows.flat().map((cell) => cell.trim().slice(0, 1)));
-    expect(['=', '+', '@', '＝', '＋', '－', '＠'].filter((sign) => first.has(sign))).toEqual([]);
-    // A number may be negative; a text may not look like one.
-    expect(rows.flat().filter((cell) => /^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell))).toEqual([]);
-    const order = rows.map((row) => row[head!.indexOf('order')]!.replace(/^'/, ''));
-    expect(new Set(order)).toEqual(new Set([text]));
-  }
-});
+test.each(['size-csv', 'check-csv', 'materials-csv', 'schedule-csv'])(
+  '%s: no cell is a formula',
+  async (name) => {
+    for (const text of [...formulas, "'", "'=1", ' =1', '-1', '+1', '@a', '=']) {
+      const page = await printers[name]!(caseWith(text));
+      const [head, ...rows] = parse(page);
+      const first = new Set(rows.flat().map((cell) => cell.trim().slice(0, 1)));
+      expect(['=', '+', '@', '＝', '＋', '－', '＠'].filter((sign) => first.has(sign))).toEqual([]);
+      // A number may be negative; a text may not look like one.
+      expect(rows.flat().filter((cell) => /^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell))).toEqual([]);
+      if (!/^(size|check)/.test(name)) continue;
+      const order = rows.map((row) => row[head!.indexOf('order')]!.replace(/^'/, ''));
+      expect(new Set(order)).toEqual(new Set([text]));
+    }
+  },
+);

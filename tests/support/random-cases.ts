@@ -60,7 +60,10 @@ function randomOrder(random: Random, index: number): Order {
     order: `random ${index}`,
     quantity: pick(random, [1, 1, 2, 20]),
     use: maybe(pick(random, ['roping', 'trail', 'barrels', 'packing'] as const)),
-    colors: maybe({ body: [pick(random, ['natural', 'buckskin', 'plum'])] }),
+    colors: maybe({
+      body: [pick(random, ['natural', 'buckskin', 'plum'])],
+      accent: [pick(random, ['natural', 'turquoise', 'sage', 'plum'])],
+    }),
     horse: {
       heartGirth: maybe(girth),
       height: girth * 0.83,

@@ -29,11 +29,18 @@ export const sketches = (jobs: number, later: boolean): fc.Arbitrary<Sketch[]> =
   );
 
 /** A task that works on all days. */
-export function taskOf(jobs: readonly Sketch[], benches: readonly number[]): ScheduleTask {
+export function taskOf(
+  jobs: readonly Sketch[],
+  benches: readonly number[],
+  own: readonly (readonly number[])[] = [],
+): ScheduleTask {
   return {
     days: everyDay,
     start,
-    benches: benches.map((minutesADay, i) => ({ id: `bench ${i}`, minutesADay })),
+    benches: benches.map((minutesADay, i) => {
+      const weekdays = own[i];
+      return { id: `bench ${i}`, minutesADay, ...(weekdays === undefined ? {} : { weekdays }) };
+    }),
     jobs: jobs.map(({ minutes, earliest, due }, i): Job => {
       const job = { id: `job ${i}`, minutes, earliest: dayAfter(earliest) };
       return due === undefined ? job : { ...job, due: dayAfter(due) };
@@ -41,16 +48,27 @@ export function taskOf(jobs: readonly Sketch[], benches: readonly number[]): Sch
   };
 }
 
-/** Fewest late jobs by trying every bench for every job and every order on it. */
-export function fewestLate(jobs: readonly Sketch[], benches: readonly number[]): number {
+/** Fewest late jobs by trying every bench for every job and every order on it. The start is a Monday. */
+export function fewestLate(
+  jobs: readonly Sketch[],
+  benches: readonly number[],
+  own: readonly (readonly number[])[] = [],
+): number {
+  const gone = (bench: number, days: number): number => {
+    const worked = Array.from({ length: days }, (_, day) => (day % 7) + 1);
+    const weekdays = own[bench];
+    const count =
+      weekdays === undefined ? days : worked.filter((weekday) => weekdays.includes(weekday)).length;
+    return count * benches[bench]!;
+  };
   let fewest = jobs.length;
   const place = (left: readonly Sketch[], ends: readonly number[], late: number): void => {
     if (late >= fewest) return;
     if (left.length === 0) fewest = late;
     left.forEach((job, i) => {
-      benches.forEach((minutesADay, b) => {
-        const end = Math.max(ends[b]!, job.earliest * minutesADay) + job.minutes;
-        const isLate = job.due !== undefined && end > (job.due + 1) * minutesADay;
+      benches.forEach((_, b) => {
+        const end = Math.max(ends[b]!, gone(b, job.earliest)) + job.minutes;
+        const isLate = job.due !== undefined && end > gone(b, job.due + 1);
         place(left.toSpliced(i, 1), ends.with(b, end), late + (isLate ? 1 : 0));
       });
     });

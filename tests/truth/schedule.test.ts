@@ -50,12 +50,16 @@ describe('one bench, every order tried', () => {
 });
 
 /** How often the schedule is best and how far off it is in all; the bound must never pass the fewest. */
-function measure(jobs: fc.Arbitrary<Sketch[]>, benches: readonly number[]): { best: number; off: number } {
+function measure(
+  jobs: fc.Arbitrary<Sketch[]>,
+  benches: readonly number[],
+  own: readonly (readonly number[])[] = [],
+): { best: number; off: number } {
   const seen = { best: 0, off: 0 };
   fc.assert(
     fc.property(jobs, (list) => {
-      const fewest = fewestLate(list, benches);
-      const { late } = planJobs(taskOf(list, benches));
+      const fewest = fewestLate(list, benches, own);
+      const { late } = planJobs(taskOf(list, benches, own));
       expect(late.bound).toBeLessThanOrEqual(fewest);
       expect(late.value).toBeGreaterThanOrEqual(fewest);
       if (late.value === fewest) seen.best++;
@@ -75,6 +79,17 @@ describe('where the method is not exact, against every order tried, in a hundred
   });
   it('two benches', () => {
     const { best, off } = measure(sketches(6, false), [8, 6]);
+    expect({ best, off }).toEqual({ best: 100, off: 0 });
+  });
+  it('two benches that do not work on the same days', () => {
+    const { best, off } = measure(
+      sketches(5, true),
+      [8, 6],
+      [
+        [1, 2, 3, 4, 5],
+        [2, 4, 6],
+      ],
+    );
     expect({ best, off }).toEqual({ best: 100, off: 0 });
   });
   it('two benches, jobs free only later', () => {

@@ -1,14 +1,18 @@
 /** Papers printed: payloads come out inert, pages are well-formed, every printer says the same sums. */
 import { parse, type DefaultTreeAdapterTypes } from 'parse5';
 import { describe, expect, test } from 'vitest';
+import { materialsSheet } from '../../src/report/materials-sheet.ts';
 import { quotesJson } from '../../src/report/paper-json.ts';
 import { quoteSheet } from '../../src/report/quote-sheet.ts';
+import { scheduleSheet } from '../../src/report/schedule-sheet.ts';
 import { sheetsHtml } from '../../src/report/sheet-html.ts';
 import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
 import { sheetsScreen } from '../../src/report/sheet-screen.ts';
 import type { Block, Sheet } from '../../src/report/sheet.ts';
 import { ticketSheet } from '../../src/report/ticket-sheet.ts';
 import { columns } from '../../src/report/width.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { backlogFrom } from '../support/backlog-papers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { quoteFor, ticketFor } from '../support/papers.ts';
 import { escapes } from './report-payloads.ts';
@@ -73,6 +77,19 @@ describe('HTML', () => {
       const page = parse(sheetsHtml([sheetOf(payload)]));
       expect(elements(page)).toEqual(plain);
       expect(comments(page)).toEqual([]);
+    },
+  );
+  test.each(payloads.map((payload) => [JSON.stringify(payload), payload]))(
+    '%s in the names of a backlog changes no element',
+    (_, payload) => {
+      const page = (text: string): Node => {
+        const named = orderOf({ order: text, due: '2026-11-20', options: [text], colors: { body: [text] } });
+        const { materials, agenda, asked, results } = backlogFrom([named], { ...defaultShop, name: text });
+        const left = [...results, { ok: false, file: text, order: text, problems: [] } as const];
+        return parse(sheetsHtml([materialsSheet(materials, left), scheduleSheet(agenda, asked, left)]));
+      };
+      expect(elements(page(payload))).toEqual(elements(page('x')));
+      expect(comments(page(payload))).toEqual([]);
     },
   );
   test('is well-formed and asks for nothing from elsewhere', () => {

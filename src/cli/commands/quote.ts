@@ -1,8 +1,12 @@
 /** `quote`: what a cinch costs and when it can be ready, as a paper for the customer. */
-import type { Command } from 'commander';
+import { Option, type Command } from 'commander';
+import type { Advice, RankedSpec } from '../../advice/advice.ts';
+import type { PromiseWindow } from '../../paper/promise.ts';
 import type { Quote } from '../../paper/quote.ts';
-import { addPaper, type PaperKind } from '../paper.ts';
+import { exit, type ExitCode } from '../fault.ts';
+import { addPaper, type PaperKind, type Source } from '../paper.ts';
 import type { Session } from '../program.ts';
+import { colorFor } from '../screen.ts';
 
 const kind: PaperKind<Quote> = {
   name: 'quote',
@@ -11,20 +15,54 @@ const kind: PaperKind<Quote> = {
     'Writes a quote for each order: the cinch that suits, what else would do, the price with its lines, and when it can be ready.',
   help: `
 Prices, taxes, deposit, benches and house rules come from the shop file; what it
-does not say is named in the quote.
+does not say is named in the quote. With --backlog the day it can be ready is the
+first one that the schedule of that work leaves, and no promise of it is broken.
 
 Examples:
   cinchwright quote order.yaml
   cinchwright quote order.yaml --style straight --strands 19
   cinchwright quote order.yaml --format html --out quote.html
+  cinchwright quote new.yaml --backlog orders/
   cinchwright quote *.yaml --date 2026-12-01 --format json`,
-  make: async () => {
+  extra: [
+    new Option('--backlog <paths...>', 'count the work of these order files, or folders with them, too'),
+  ],
+  make: async (source) => {
     const { quoteOf } = await import('../../paper/quote.ts');
-    return (spec, advice, day) => quoteOf(spec, advice, { day });
+    const { day } = source;
+    const { windowOf, code } = await besideBacklog(source);
+    return {
+      paper: (spec, advice) => quoteOf(spec, advice, { day, promise: windowOf?.(spec, advice) }),
+      code,
+    };
   },
   sheet: async () => (await import('../../report/quote-sheet.ts')).quoteSheet,
   json: async () => (await import('../../report/paper-json.ts')).quotesJson,
 };
+
+interface Beside {
+  /** Undefined when no backlog is given. */
+  readonly windowOf?: (spec: RankedSpec, advice: Advice) => PromiseWindow;
+  readonly code: ExitCode;
+}
+
+/** When a quoted cinch can be ready with the work of a backlog on the benches, from the next day on. */
+async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside> {
+  if (options.backlog === undefined) return { code: exit.good };
+  const { backlogOf, needAgenda, tellLeftOut } = await import('../backlog-orders.ts');
+  const { orderFiles } = await import('../order-files.ts');
+  const { agendaOf, windowBeside } = await import('../../paper/agenda.ts');
+  const { minutesOf } = await import('../../paper/bill.ts');
+  const { daysAfter } = await import('../../units/days.ts');
+  await needAgenda(shop);
+  const backlog = await backlogOf(orderFiles(options.backlog, io, 'quote'), { shop, day }, io);
+  const agenda = agendaOf(backlog.orders, shop, daysAfter(day, 1));
+  return {
+    windowOf: ({ candidate }, { facts: { order } }) =>
+      windowBeside(agenda, { order, minutes: minutesOf(candidate, order, shop.labor) }),
+    code: await tellLeftOut(backlog, io, colorFor(io, options.color, 'stderr')),
+  };
+}
 
 /** Adds the command. */
 export function addQuote(program: Command, session: Session): void {

@@ -16,9 +16,9 @@ Examples:
   cinchwright ticket order.yaml
   cinchwright ticket order.yaml --spec 2 --units cm
   cinchwright ticket order.yaml --format html --out ticket.html`,
-  make: async () => {
+  make: async ({ day }) => {
     const { ticketOf } = await import('../../paper/ticket.ts');
-    return (spec, advice, day) => ticketOf(spec, advice, { day });
+    return { paper: (spec, advice) => ticketOf(spec, advice, { day }) };
   },
   sheet: async () => (await import('../../report/ticket-sheet.ts')).ticketSheet,
   json: async () => (await import('../../report/paper-json.ts')).ticketsJson,

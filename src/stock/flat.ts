@@ -1,8 +1,17 @@
 /** A cinch as it lies on the bench: flat and not yet stretched, measured from the low edge of the buckle to the middle. */
-import type { Candidate } from '../fit/candidate.ts';
+import type { Buckle, Style } from '../order/types.ts';
 import { bench } from '../sources/bench-numbers.ts';
-import { barInches, barsOf, type Bar } from '../stock/bars.ts';
-import { widthAt } from '../stock/outline.ts';
+import { barInches, barsOf, type Bar } from './bars.ts';
+import { widthAt, type Shape } from './outline.ts';
+
+/** What of a cinch decides how it lies on the bench. */
+export interface Laid {
+  readonly style: Style;
+  readonly shape: Shape;
+  readonly length: number;
+  readonly buckle: Pick<Buckle, 'frameHeight'>;
+  readonly flareStart: number | undefined;
+}
 
 export interface Flat {
   /** From the low edge of the buckle to the middle. */
@@ -17,7 +26,7 @@ export interface Flat {
 }
 
 /** On the horse the cord has given by the stretch allowance; on the bench every distance is shorter by that share. */
-export function flatOf({ style, shape, length, buckle, flareStart }: Candidate): Flat {
+export function flatOf({ style, shape, length, buckle, flareStart }: Laid): Flat {
   // A frame as tall as half the cinch leaves nothing to tie; papers of such a thing still hold numbers.
   const half = Math.max(0.25, length / 2 - buckle.frameHeight);
   const share = half / shape.top;

@@ -1,7 +1,10 @@
 /** Accent cord of the bars: which bar takes which color, and how many feet of each. */
-import { accentFeetAnInch } from '../stock/cord.ts';
-import type { Bar } from '../stock/bars.ts';
-import type { Flat } from './flat.ts';
+import type { Shop } from '../order/types.ts';
+import { bench } from '../sources/bench-numbers.ts';
+import type { Bar } from './bars.ts';
+import { accentFeetAnInch } from './cord.ts';
+import { flatOf, type Flat, type Laid } from './flat.ts';
+import { fullWidth, pinchedWidth } from './outline.ts';
 
 export interface PlacedBar extends Bar {
   /** Width of the cinch at the middle of the bar. */
@@ -32,4 +35,18 @@ export function accentNeeds(bars: readonly PlacedBar[]): AccentNeed[] {
     feet.set(accent, (feet.get(accent) ?? 0) + both);
   }
   return [...feet].map(([color, sum]) => ({ color, feet: Math.ceil(sum - 1e-9) }));
+}
+
+/** Whole feet of accent cord of one cinch in so many colors, all colors together. */
+export const accentFeet = (laid: Laid, colors: readonly string[]): number =>
+  accentNeeds(placedBars(flatOf(laid), colors)).reduce((sum, { feet }) => sum + feet, 0);
+
+/** No cinch of the shop takes more feet than this in so many colors: the most strands, with as many rows as the longest has room for. */
+export function mostAccentFeet({ strands, lengths, model }: Shop, colors: number): number {
+  const row = bench('weave-row');
+  const rows = 2 + Math.ceil(lengths.max / 2 / (row + bench('row-gap')));
+  const full = accentFeetAnInch(fullWidth(strands.max, model));
+  const pinched = accentFeetAnInch(pinchedWidth(strands.max, model));
+  const straight = (2 * bench('end-bar') + bench('centre-bar')) * full;
+  return colors + Math.max(straight, 2 * rows * row * pinched + row * full);
 }

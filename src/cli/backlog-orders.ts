@@ -1,0 +1,70 @@
+/** Order files as a backlog: each order with the spec that is taken for it, in one order whatever the order of the files. */
+import type { Shop } from '../order/types.ts';
+import type { Keyed } from '../paper/planned.ts';
+import type { PaperResult } from '../report/types.ts';
+import { CliFault, exit, printable, type ExitCode } from './fault.ts';
+import { failed, readEntries, type Entry } from './input.ts';
+import type { CliIo } from './io.ts';
+import { tellFaults } from './problems.ts';
+
+export interface Backlog {
+  readonly entries: readonly Entry[];
+  readonly results: readonly PaperResult<Keyed>[];
+  /** What is in it. */
+  readonly orders: readonly Keyed[];
+}
+
+/** Reads and sizes all orders of some files. */
+export async function backlogOf(
+  files: readonly string[],
+  { shop, day }: { shop: Shop; day: string },
+  io: CliIo,
+): Promise<Backlog> {
+  const { sizeOrder } = await import('../index.ts');
+  const { inOrder, keysOf, plannedOf } = await import('../paper/planned.ts');
+  const entries = await readEntries(files, io);
+  const read = entries.map((entry) => {
+    const { file } = entry;
+    if (!entry.ok) return { file, order: entry.order, failed: failed(entry) };
+    return { file, order: entry.order.order, planned: plannedOf(sizeOrder(entry.order, shop), day) };
+  });
+  const sorted = inOrder(read);
+  const planned = sorted.flatMap(({ file, planned: plan }) =>
+    plan === undefined ? [] : [{ ...plan, file }],
+  );
+  const keys = keysOf(planned.map(({ file, order: { order } }) => ({ file, order })));
+  const orders = planned.map((plan, i): Keyed => ({ ...plan, key: keys[i] ?? '' }));
+  const left = [...orders];
+  const results = sorted.map((each): PaperResult<Keyed> => {
+    if (each.failed !== undefined) return each.failed;
+    const { file, order = '' } = each;
+    if (each.planned !== undefined) return { ok: true, file, order, paper: left.shift(), none: undefined };
+    return { ok: true, file, order, paper: undefined, none: 'nothing the shop can tie passes for this pair' };
+  });
+  return { entries, results, orders };
+}
+
+/** Tells what was left out and why, and the code it makes the program end with. */
+export async function tellLeftOut(
+  { entries, results }: Backlog,
+  io: CliIo,
+  color: boolean,
+): Promise<ExitCode> {
+  const told = await tellFaults(entries, io, color);
+  const without = results.flatMap((result) => (result.ok && result.none !== undefined ? [result] : []));
+  for (const { order, none = '' } of without) {
+    io.stderr(`cinchwright: order ${printable(order)} is left out: ${none}; see size\n`);
+  }
+  if (told !== exit.good) return told;
+  return without.length > 0 ? exit.noSpec : exit.good;
+}
+
+/** A schedule needs hours and benches. Errors: the shop file does not say them. */
+export async function needAgenda(shop: Shop): Promise<void> {
+  const { missingForAgenda } = await import('../paper/agenda.ts');
+  const missing = missingForAgenda(shop);
+  if (missing.length === 0) return;
+  throw new CliFault(`the shop file does not say ${missing.join(', nor ')}: nothing can be scheduled`, {
+    code: exit.input,
+  });
+}

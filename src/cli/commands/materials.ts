@@ -1,0 +1,81 @@
+/** `materials`: what a backlog takes from the shelf, what must be bought, and what is cut from what. */
+import { Option, type Command } from 'commander';
+import { backlogOf, tellLeftOut } from '../backlog-orders.ts';
+import { backlogFormatOption, printBacklog, type BacklogOptions } from '../backlog-paper.ts';
+import { guardInputs } from '../emit.ts';
+import type { ExitCode } from '../fault.ts';
+import type { CliIo } from '../io.ts';
+import { day, outOption, shopOption } from '../options.ts';
+import { orderFiles } from '../order-files.ts';
+import type { Session } from '../program.ts';
+import { colorFor } from '../screen.ts';
+import { shopOf } from '../shop.ts';
+
+interface MaterialsOptions extends BacklogOptions {
+  date?: string;
+}
+
+const help = `
+Of each order the cinch the customer asked for is taken where it passes, else the
+first of "size". Every cut is assigned to a put-up or a remnant: one dye lot an
+order and color, no splice in a piece. Leftovers under 10 ft are waste. Whether
+the plan is proven best is said with it. Orders that cannot be read, or for which
+nothing passes, are named and left out.
+
+Examples:
+  cinchwright materials orders/
+  cinchwright materials *.yaml --shop shop.yaml
+  cinchwright materials orders/ --format html --out materials.html
+  cinchwright materials orders/ --format csv --out materials.csv`;
+
+/** Adds the command. */
+export function addMaterials(program: Command, session: Session): void {
+  program
+    .command('materials')
+    .summary('list what a backlog takes, and plan the cuts')
+    .description(
+      'Lists the cord and hardware of all orders, what is short and what to buy, and from which put-up each piece is cut.',
+    )
+    .argument('[paths...]', 'order files, or folders with them')
+    .addOption(
+      new Option('--date <day>', 'day it is written, such as 2026-12-18 (default: today)').argParser(
+        day('--date'),
+      ),
+    )
+    .addOption(backlogFormatOption())
+    .addOption(shopOption())
+    .addOption(outOption())
+    .addHelpText('after', help)
+    .action(async (paths: string[], _: unknown, command: Command) => {
+      session.code = await printMaterials(paths, command.optsWithGlobals<MaterialsOptions>(), session.io);
+    });
+}
+
+async function printMaterials(
+  paths: readonly string[],
+  options: MaterialsOptions,
+  io: CliIo,
+): Promise<ExitCode> {
+  const files = orderFiles(paths, io, 'materials');
+  guardInputs(options.out, [...files, options.shop], io);
+  const errorColor = colorFor(io, options.color, 'stderr');
+  const shop = await shopOf(options.shop, io, errorColor);
+  const written = options.date ?? io.today();
+  const backlog = await backlogOf(files, { shop, day: written }, io);
+  const { orders, results } = backlog;
+  const { materialsOf } = await import('../../paper/materials.ts');
+  const materials = materialsOf(orders, shop, written);
+  await printBacklog(
+    {
+      sheet: async () =>
+        orders.length === 0
+          ? undefined
+          : (await import('../../report/materials-sheet.ts')).materialsSheet(materials, results),
+      csv: async () => (await import('../../report/materials-csv.ts')).materialsCsv(materials, results),
+      json: async () => (await import('../../report/materials-json.ts')).materialsJson(materials, results),
+    },
+    options,
+    io,
+  );
+  return tellLeftOut(backlog, io, errorColor);
+}

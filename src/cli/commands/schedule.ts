@@ -1,0 +1,122 @@
+/** `schedule`: when each order of a backlog is tied, which are late, and what can be promised. */
+import { Option, type Command } from 'commander';
+import type { Shop } from '../../order/types.ts';
+import type { Agenda, Asked } from '../../paper/agenda.ts';
+import { backlogOf, needAgenda, tellLeftOut, type Backlog } from '../backlog-orders.ts';
+import { backlogFormatOption, printBacklog, type BacklogOptions } from '../backlog-paper.ts';
+import { guardInputs } from '../emit.ts';
+import { CliFault, exit, printable, worse, type ExitCode } from '../fault.ts';
+import type { CliIo } from '../io.ts';
+import { day, outOption, shopOption } from '../options.ts';
+import { orderFiles } from '../order-files.ts';
+import type { Session } from '../program.ts';
+import { colorFor } from '../screen.ts';
+import { shopOf } from '../shop.ts';
+
+interface ScheduleOptions extends BacklogOptions {
+  from?: string;
+  promise?: string;
+  hours?: number;
+}
+
+const help = `
+Hours come from the labor of the shop file and the quantity, days off and benches
+from the shop file, due days from the orders. As few jobs as possible are late;
+whether fewer could be is said. Orders that cannot be read, or for which nothing
+passes, are named and left out.
+
+Examples:
+  cinchwright schedule orders/
+  cinchwright schedule orders/ --from 2026-12-01 --format html --out week.html
+  cinchwright schedule orders/ --promise new.yaml
+  cinchwright schedule orders/ --hours 2.5`;
+
+/** Adds the command. */
+export function addSchedule(program: Command, session: Session): void {
+  program
+    .command('schedule')
+    .summary('plan the days of a backlog, and what can be promised')
+    .description(
+      'Schedules all orders on the benches: start and promised day of each, which are late, and the first day new work can be promised for.',
+    )
+    .argument('[paths...]', 'order files, or folders with them')
+    .addOption(
+      new Option('--from <day>', 'first day of work, such as 2026-12-18 (default: today)').argParser(
+        day('--from'),
+      ),
+    )
+    .addOption(new Option('--promise <file>', 'order file with what is to be promised besides'))
+    .addOption(
+      new Option('--hours <n>', 'hours of work to be promised besides, such as 2.5').argParser(hours),
+    )
+    .addOption(backlogFormatOption())
+    .addOption(shopOption())
+    .addOption(outOption())
+    .addHelpText('after', help)
+    .action(async (paths: string[], _: unknown, command: Command) => {
+      session.code = await printSchedule(paths, command.optsWithGlobals<ScheduleOptions>(), session.io);
+    });
+}
+
+/** Hours as minutes. Errors: no number, nothing, more than anybody would promise. */
+function hours(text: string): number {
+  const minutes = /^\d{1,4}(\.\d{1,4})?$/.test(text) ? Math.ceil(Number(text) * 60 - 1e-9) : NaN;
+  if (minutes >= 1 && minutes <= 60_000) return minutes;
+  throw new CliFault(`--hours takes a number up to 1000, such as 2.5, not "${printable(text)}"`);
+}
+
+async function printSchedule(
+  paths: readonly string[],
+  options: ScheduleOptions,
+  io: CliIo,
+): Promise<ExitCode> {
+  if (options.promise !== undefined && options.hours !== undefined) {
+    throw new CliFault('--promise has its hours from the order: leave out --hours');
+  }
+  const files = orderFiles(paths, io, 'schedule');
+  guardInputs(options.out, [...files, options.shop, options.promise], io);
+  const errorColor = colorFor(io, options.color, 'stderr');
+  const shop = await shopOf(options.shop, io, errorColor);
+  await needAgenda(shop);
+  const from = options.from ?? io.today();
+  const backlog = await backlogOf(files, { shop, day: from }, io);
+  const { orders, results } = backlog;
+  const { agendaOf } = await import('../../paper/agenda.ts');
+  const agenda = agendaOf(orders, shop, from);
+  const wanted = await wantedOf(options, { shop, day: from }, io);
+  const asked = await askedOf(agenda, wanted, options.hours);
+  await printBacklog(
+    {
+      sheet: async () =>
+        orders.length + asked.length === 0
+          ? undefined
+          : (await import('../../report/schedule-sheet.ts')).scheduleSheet(agenda, asked, results),
+      csv: async () => (await import('../../report/schedule-csv.ts')).scheduleCsv(agenda, asked, results),
+      json: async () => (await import('../../report/schedule-json.ts')).scheduleJson(agenda, asked, results),
+    },
+    options,
+    io,
+  );
+  const codes = [await tellLeftOut(backlog, io, errorColor)];
+  if (wanted !== undefined) codes.push(await tellLeftOut(wanted, io, errorColor));
+  return codes.reduce(worse);
+}
+
+async function wantedOf(
+  { promise }: ScheduleOptions,
+  target: { shop: Shop; day: string },
+  io: CliIo,
+): Promise<Backlog | undefined> {
+  return promise === undefined ? undefined : backlogOf([promise], target, io);
+}
+
+/** Each order asked for by itself, as if it were the only new one. */
+async function askedOf(
+  agenda: Agenda,
+  wanted: Backlog | undefined,
+  minutes: number | undefined,
+): Promise<Asked[]> {
+  const { promiseForOrder, promiseOn } = await import('../../paper/agenda.ts');
+  if (minutes !== undefined) return [promiseOn(agenda, { order: undefined, minutes, due: undefined })];
+  return (wanted?.orders ?? []).map((order) => promiseForOrder(agenda, order));
+}

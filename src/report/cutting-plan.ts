@@ -1,0 +1,70 @@
+/** The cutting plan in words: from which put-up each piece is cut, what is left, and whether a better plan could be. */
+import type { CutPutUp, MaterialPlan, Piece, Proven } from '../cutting/types.ts';
+import type { Materials } from '../paper/materials.ts';
+import { feetText } from '../units/feet.ts';
+import { cordName, counted } from './about-backlog.ts';
+import { under, type Block } from './sheet.ts';
+import { capital } from './text.ts';
+
+/** A paragraph a cord, then a box a put-up. */
+export function planBlocks({ plan, cuts }: Materials): Block[] {
+  const used = plan.materials.filter(({ putUps }) => putUps.length > 0);
+  return under(
+    'Cutting plan',
+    used.flatMap((material): Block[] => [
+      { kind: 'text', tone: 'strong', text: `${capital(cordName(material))}: ${summaryText(material)}` },
+      {
+        kind: 'boxes',
+        items: material.putUps.map((putUp) => putUpText(putUp, (piece) => pieceText(piece, cuts))),
+      },
+    ]),
+  );
+}
+
+function summaryText(material: MaterialPlan): string {
+  const { putUps, score } = material;
+  const of = (origin: CutPutUp['origin']): number => putUps.filter((putUp) => putUp.origin === origin).length;
+  const from = [
+    of('remnant') === 0 ? '' : counted(of('remnant'), 'remnant'),
+    of('shelf') === 0 ? '' : `${counted(of('shelf'), 'put-up')} of the shelf`,
+    of('bought') === 0 ? '' : `${String(of('bought'))} bought`,
+  ].filter((text) => text !== '');
+  const left = [
+    material.returned === 0 ? '' : `${feetText(material.returned)} goes back`,
+    `${score.waste.value === 0 ? 'none' : feetText(score.waste.value)} is waste`,
+  ].filter((text) => text !== '');
+  return `from ${from.join(', ')}; ${left.join(', ')}. ${provenText(material)}`;
+}
+
+/** Whether fewer would do, in plain words. */
+function provenText({ proven, score: { short, bought, opened } }: MaterialPlan): string {
+  if (proven) return 'Proven best: no plan leaves less undone, buys less or opens fewer.';
+  const gap = (what: string, { value, bound }: Proven): string[] =>
+    value > bound ? [`${what} ${String(value)}, and no plan can do with fewer than ${String(bound)}`] : [];
+  const gaps = [...gap('pieces short', short), ...gap('bought', bought), ...gap('opened', opened)];
+  return `Not proven best: ${gaps.join('; ')}.`;
+}
+
+/** "Lot N-114, remnant of 120 ft: 2402 61 ft (strands 1 to 21); 59 ft left, goes back". */
+function putUpText(putUp: CutPutUp, piece: (piece: Piece) => string): string {
+  const { pieces, leftover, goesBack } = putUp;
+  const left =
+    leftover === 0
+      ? 'nothing left'
+      : `${feetText(leftover)} left, ${goesBack ? 'goes back on the shelf' : 'waste'}`;
+  return `${capital(originText(putUp))}: ${pieces.map(piece).join(', ')}; ${left}`;
+}
+
+/** "lot N-114, put-up of 300 ft, no. 2". */
+function originText({ origin, lot, length, copy }: CutPutUp): string {
+  const number = copy === 1 ? '' : `, no. ${String(copy)}`;
+  if (origin === 'bought') return `bought, put-up of ${feetText(length)}${number}`;
+  const kind = origin === 'remnant' ? 'remnant' : 'put-up';
+  return `${lot === '' ? 'lot not said' : `lot ${lot}`}, ${kind} of ${feetText(length)}${number}`;
+}
+
+function pieceText({ cut, number, order, length }: Piece, cuts: Materials['cuts']): string {
+  const of = cuts.get(cut);
+  const which = of !== undefined && of.quantity > 1 ? `, no. ${String(number)}` : '';
+  return `${order} ${feetText(length)}${of === undefined ? '' : ` (${of.use}${which})`}`;
+}

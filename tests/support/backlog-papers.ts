@@ -1,0 +1,47 @@
+/** Backlogs for tests: orders as the door hands them over become what the printers of materials and schedule are handed. */
+import { sizeOrder } from '../../src/index.ts';
+import type { Order, Shop } from '../../src/order/types.ts';
+import { agendaOf, promiseOn, type Agenda, type Asked } from '../../src/paper/agenda.ts';
+import { materialsOf, type Materials } from '../../src/paper/materials.ts';
+import { inOrder, keysOf, plannedOf, type Keyed } from '../../src/paper/planned.ts';
+import type { BacklogResult } from '../../src/report/about-backlog.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+
+export interface BacklogPapers {
+  readonly results: readonly BacklogResult[];
+  readonly orders: readonly Keyed[];
+  readonly materials: Materials;
+  readonly agenda: Agenda;
+  readonly asked: readonly Asked[];
+}
+
+const day = '2026-11-20';
+
+/** All papers of a backlog; each order stands in a file of its own name, or in the one said. */
+export function backlogFrom(
+  orders: readonly Order[],
+  shop: Shop = defaultShop,
+  fileOf = (order: Order): string => `${order.order}.yaml`,
+): BacklogPapers {
+  const planned = orders.flatMap((order) => {
+    const plan = plannedOf(sizeOrder(order, shop), day);
+    return plan === undefined ? [] : [{ ...plan, file: fileOf(order) }];
+  });
+  const sorted = inOrder(planned.map((plan) => ({ plan, file: plan.file, order: plan.order.order })));
+  const keys = keysOf(sorted);
+  const keyed = sorted.map(({ plan }, i): Keyed => ({ ...plan, key: keys[i]! }));
+  const agenda = agendaOf(keyed, shop, day);
+  return {
+    orders: keyed,
+    results: keyed.map((paper) => ({
+      ok: true,
+      file: paper.file,
+      order: paper.order.order,
+      paper,
+      none: undefined,
+    })),
+    materials: materialsOf(keyed, shop, day),
+    agenda,
+    asked: [promiseOn(agenda, { order: undefined, minutes: 90, due: undefined })],
+  };
+}

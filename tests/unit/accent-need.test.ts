@@ -1,0 +1,42 @@
+/** Accent cord: the shelf is asked for as many feet as the ticket says, and for no more than any cinch can take. */
+import { describe, expect, test } from 'vitest';
+import { sizeOrder } from '../../src/index.ts';
+import { ticketOf } from '../../src/paper/ticket.ts';
+import { mostAccentFeet } from '../../src/stock/accent.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import type { Shop } from '../../src/order/types.ts';
+import { orderOf } from '../support/orders.ts';
+
+const day = '2026-11-20';
+const order = orderOf({ quantity: 2, colors: { body: ['natural'], accent: ['rust'] } });
+
+/** The built-in shop with so many feet of rust accent cord and none to order. */
+const shopWithRust = (feet: number): Shop => ({
+  ...defaultShop,
+  cords: defaultShop.cords.map((cord) =>
+    cord.color === 'rust' ? { ...cord, feetOnHand: feet, orderable: false, putUps: [] } : cord,
+  ),
+});
+
+describe('accent cord on the shelf', () => {
+  const advice = sizeOrder(order, defaultShop);
+  test.each(advice.specs.map((spec) => [`${spec.candidate.style} ${spec.candidate.strands}`, spec] as const))(
+    '%s takes what its ticket says, and less than the most',
+    (_, spec) => {
+      const { accents } = ticketOf(spec, advice, { day });
+      const feet = accents.reduce((sum, need) => sum + need.feet, 0);
+      expect(spec.candidate.accentFeet).toBe(feet);
+      expect(feet).toBeLessThanOrEqual(mostAccentFeet(defaultShop, 1));
+    },
+  );
+
+  test('is enough for the first choice to the foot, and one foot less is not', () => {
+    const { candidate } = advice.specs[0]!;
+    const need = 2 * candidate.accentFeet;
+    const like = (feet: number): boolean =>
+      sizeOrder(order, shopWithRust(feet)).specs.some(
+        ({ candidate: c }) => c.style === candidate.style && c.strands === candidate.strands,
+      );
+    expect([like(need), like(need - 1)]).toEqual([true, false]);
+  });
+});
