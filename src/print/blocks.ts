@@ -31,7 +31,7 @@ function blockPieces(block: Block, set: Setting): Piece[] {
       );
     case 'text':
       return row([{ ...tones[block.tone ?? 'plain'], text: block.text, x: 0, width }], set, {
-        before: before / 2,
+        before,
       });
     case 'list':
       return block.items.flatMap((text) => itemPieces(text, set));

@@ -22,9 +22,9 @@ export const look = {
   /** The band of strands at the head: its height, its strands, and the bars that are woven over its ends and middle. */
   band: { height: 15, strand: 2.5, bar: 14, centre: 26, row: 2.6 },
   type: { title: 19, heading: 11.5, text: 10, small: 8.5, fine: 8, loud: 15 },
-  leading: 1.3,
+  leading: 1.25,
   rules: { thick: 2.5, thin: 0.75, hair: 0.5 },
-  gap: { heading: 11, block: 4, column: 9, cell: 1.7 },
+  gap: { heading: 9.5, block: 3, column: 9, cell: 1.4 },
   /** Side of a box to be ticked, and the room before its text. */
   box: { side: 8.5, room: 17 },
   /** Room for a hand to write in, above the line. */
