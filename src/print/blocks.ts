@@ -36,7 +36,8 @@ function blockPieces(block: Block, set: Setting): Piece[] {
     case 'list':
       return block.items.flatMap((text) => itemPieces(text, set));
     case 'boxes':
-      return block.items.flatMap((text) => boxPieces(text, set));
+      // What is ticked off one after the other stays on one page where it can.
+      return block.items.flatMap((text, i) => boxPieces(text, set, i < block.items.length - 1));
     case 'blanks':
       return blankPieces(block.labels, set);
     case 'pairs':
@@ -61,7 +62,7 @@ function itemPieces(text: string, set: Setting): Piece[] {
 }
 
 /** A square to be ticked; its text never crosses to the next page without it. */
-function boxPieces(text: string, set: Setting): Piece[] {
+function boxPieces(text: string, set: Setting, keep: boolean): Piece[] {
   const { scale } = set;
   const x = look.box.room * scale;
   const side = look.box.side * scale;
@@ -70,6 +71,7 @@ function boxPieces(text: string, set: Setting): Piece[] {
   const frame = { color: 'ink', width: look.rules.thin } as const;
   return row([{ ...plain, text, x, width: set.width - x }], set, {
     pad,
+    keep,
     under: (_, part) => (part === 0 ? [{ kind: 'area', x: 0, y, width: side, height: side, frame }] : []),
   });
 }

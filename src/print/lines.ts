@@ -29,12 +29,19 @@ function cut(word: string, width: number, measure: (text: string) => number): st
   if (measure(word) <= width) return [word];
   const parts: string[] = [];
   let part = '';
+  let sum = 0;
   for (const sign of signs(word)) {
-    if (part !== '' && measure(part + sign) > width) {
+    const own = measure(sign);
+    // Letters that stand closer or wider together move the sum a little: near the edge the part itself is measured.
+    if (part !== '' && sum + own > NEAR * width && measure(part + sign) > width) {
       parts.push(part);
       part = '';
+      sum = 0;
     }
     part += sign;
+    sum += own;
   }
   return [...parts, part];
 }
+
+const NEAR = 0.8;

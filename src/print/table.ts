@@ -20,12 +20,15 @@ export function tablePieces(table: Table, set: Setting): Piece[] {
   const cells = (texts: readonly string[], hand: Hand) =>
     columns.map(({ align }, i) => ({ ...hand, text: texts[i] ?? '', ...(places[i] as Place), align }));
   const heads = columns.map(({ head }) => head);
-  const [head] = row(cells(heads, small), set, {
+  const headPieces = row(cells(heads, small), set, {
     before: look.gap.block * set.scale,
     pad,
     keep: true,
     under: (height) => [line(set, { y: height - look.rules.thin, weight: look.rules.thin })],
   });
+  const [first] = headPieces;
+  // A head that takes much of a page is not worth repeating.
+  const head = first !== undefined && headPieces.length === 1 && first.height < set.tall / 4 ? first : undefined;
   const body = rows.flatMap((texts, i) =>
     row(cells(texts, plain), set, {
       pad,
@@ -43,7 +46,7 @@ export function tablePieces(table: Table, set: Setting): Piece[] {
       under: (height) => sumMarks(set, height, { first: i === 0, total: i === total }),
     }),
   );
-  return [...(head === undefined ? [] : [head]), ...body, ...sums];
+  return [...headPieces, ...body, ...sums];
 }
 
 const line = (set: Setting, { y, weight }: { y: number; weight: number }): Mark =>

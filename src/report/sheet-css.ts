@@ -47,12 +47,12 @@ table.pairs td:first-child { width: ${pt(label)}; color: var(--soft); white-spac
 .blanks div { margin-top: ${pt(hand)}; border-top: ${pt(rules.thin)} solid var(--ink); color: var(--soft); font-size: ${pt(type.small)}; }
 .rules { margin-top: ${pt(gap.heading)}; padding: 3pt 9pt; background: var(--sand); border-left: ${pt(rules.thick)} solid var(--rust); break-inside: avoid; }
 .cautions { margin-top: 9pt; padding-top: 4pt; border-top: ${pt(rules.thin)} solid var(--ink); color: var(--soft); font-size: ${pt(type.fine)}; break-inside: avoid; }
-@page { margin: ${pt(margin.top)} ${pt(margin.side)} ${pt(margin.bottom + 16)};
+@page { margin: ${pt(margin.top - 4)} ${pt(margin.side)} ${pt(margin.bottom + 8)};
   @bottom-right { content: counter(page) " of " counter(pages); font: ${pt(type.fine)} "Source Sans 3", "Segoe UI", Arial, sans-serif; color: ${colors.soft}; } }
 @media print {
-  html { background: #fff; } body { padding: 0; font-size: ${pt(type.text * 0.88)}; line-height: 1.22; }
-  th, td { padding-top: 0.7pt; padding-bottom: 0.7pt; } h1 { font-size: 17pt; } h2 { margin: 6.5pt 0 1pt; font-size: 10.5pt; }
-  ul.boxes li { padding-top: 0.4pt; padding-bottom: 0.4pt; } ul.boxes li::before { top: 1.4pt; }
+  html { background: #fff; } body { padding: 0; font-size: ${pt(type.text * 0.88)}; line-height: 1.19; }
+  th, td { padding-top: 0.7pt; padding-bottom: 0.7pt; } h1 { font-size: 17pt; } h2 { margin: 5.5pt 0 0.5pt; font-size: 10.5pt; }
+  ul.boxes li { padding-top: 0.4pt; padding-bottom: 0.4pt; } ul.boxes li::before { top: 1.4pt; } .blanks div { margin-top: 14pt; }
   .notice b { font-size: 13pt; padding: 2pt 7pt; } .notice span { padding: 2pt 7pt; }
   .rules { margin-top: 7pt; padding: 2pt 9pt; } .cautions { margin-top: 6pt; padding-top: 3pt; font-size: 7.5pt; }
   .sheet { max-width: none; margin: 0; padding: 0; box-shadow: none; }
