@@ -58,8 +58,8 @@ function emptyDocument(sheets: readonly Sheet[], { day, size, fonts }: Start): D
     autoFirstPage: false,
     lang: 'en',
     displayTitle: true,
-    // Bytes work like a file name; the types know of names only.
-    font: Buffer.from(fonts.text) as unknown as string,
+    // None to begin with: the library would look for one of its own, or read a font of ours again at every word.
+    font: null as unknown as string,
     info: { Title: title, Creator: 'cinchwright', CreationDate: new Date(`${day}T00:00:00Z`) },
   });
   for (const face of faces) document.registerFont(face, Buffer.from(fonts[face]));
@@ -77,18 +77,19 @@ function bytesOf(document: Document): Promise<Uint8Array> {
   });
 }
 
-/** Widths as the document will set them; words come again and again, so they are kept. */
+/** Widths as the document will set them: word by word, each with its space. Words come again and again, so they are kept. */
 function measureOf(document: Document): Measure {
   const kept = new Map<string, number>();
   const SIZE = 100;
-  return (text, face) => {
-    const key = `${face} ${text}`;
+  const wordWidth = (word: string, face: Face): number => {
+    const key = `${face} ${word}`;
     const known = kept.get(key);
     if (known !== undefined) return known;
-    const width = document.font(face).fontSize(SIZE).widthOfString(text) / SIZE;
+    const width = document.font(face).fontSize(SIZE).widthOfString(word) / SIZE;
     kept.set(key, width);
     return width;
   };
+  return (text, face) => text.split(/(?<= )/).reduce((sum, word) => sum + wordWidth(word, face), 0);
 }
 
 function hasOf(fonts: Fonts): Has {
