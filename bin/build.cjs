@@ -55,7 +55,9 @@ const withoutBrotli = {
   name: 'without brotli',
   setup(build) {
     build.onResolve({ filter: /^brotli\/decompress/ }, () => ({ path: 'brotli', namespace: 'left-out' }));
-    build.onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({ contents: 'module.exports = undefined;' }));
+    build.onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({
+      contents: 'module.exports = undefined;',
+    }));
   },
 };
 

@@ -52,9 +52,10 @@ export const paperFormatOption = (): Option =>
 
 /** --paper, for PDF. */
 export const paperOption = (): Option =>
-  new Option('--paper <size>', `size of a PDF's pages: ${paperSizes.join(' or ')} (default: letter)`).argParser(
-    word('--paper', paperSizes),
-  );
+  new Option(
+    '--paper <size>',
+    `size of a PDF's pages: ${paperSizes.join(' or ')} (default: letter)`,
+  ).argParser(word('--paper', paperSizes));
 
 /** A day of the calendar. */
 export function day(option: string): (text: string) => string {

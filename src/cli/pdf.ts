@@ -31,7 +31,11 @@ export async function emitPdf(
     import('../print/pdf.ts'),
     import('./fonts.ts'),
   ]);
-  const { bytes, lacking } = await sheetsPdf(sheets, { paper, day, fonts: paperFonts() });
+  const { bytes, lacking } = await sheetsPdf(sheets, {
+    paper,
+    day: new Date(`${day}T00:00:00Z`),
+    fonts: paperFonts(),
+  });
   emitBytes(bytes, out, io);
   if (lacking.length > 0) io.stderr(`cinchwright: ${lackingText(lacking)}\n`);
 }

@@ -107,12 +107,25 @@ function blankPieces(labels: readonly string[], set: Setting): Piece[] {
   const rows = Math.ceil(labels.length / ACROSS);
   return Array.from({ length: rows }, (_, i) => i * ACROSS).flatMap((from) => {
     const some = labels.slice(from, from + ACROSS);
-    const cells = some.map((text, i) => ({ ...small, face: 'text' as const, text, x: i * (width + gap), width }));
-    const lines = cells.map(({ x }): Mark => rule({ x, y: hand, width }, { color: 'ink', weight: look.rules.thin }));
-    return row(cells, { ...set, tall: set.tall - hand }, { keep: from + ACROSS < labels.length }).map((piece, part) =>
-      part > 0
-        ? piece
-        : { ...piece, height: piece.height + hand + 1, marks: [...lines, ...moved(piece.marks, 0, hand + 1)] },
+    const cells = some.map((text, i) => ({
+      ...small,
+      face: 'text' as const,
+      text,
+      x: i * (width + gap),
+      width,
+    }));
+    const lines = cells.map(({ x }): Mark =>
+      rule({ x, y: hand, width }, { color: 'ink', weight: look.rules.thin }),
+    );
+    return row(cells, { ...set, tall: set.tall - hand }, { keep: from + ACROSS < labels.length }).map(
+      (piece, part) =>
+        part > 0
+          ? piece
+          : {
+              ...piece,
+              height: piece.height + hand + 1,
+              marks: [...lines, ...moved(piece.marks, 0, hand + 1)],
+            },
     );
   });
 }

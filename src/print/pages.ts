@@ -45,7 +45,8 @@ function laidOut(sheet: Sheet, paper: Paper, { type, scale }: { type: Type; scal
   const { top, side, bottom } = look.margin;
   const running = runningHeight(sheet.notice !== undefined, scale);
   const room = height - top - bottom - FOOT;
-  const measure: Measure = (text, face) => type.measure(text, canPrint(text, face, type.has) ? face : 'strong');
+  const measure: Measure = (text, face) =>
+    type.measure(text, canPrint(text, face, type.has) ? face : 'strong');
   const set: Setting = { width: width - 2 * side, tall: room - running, scale, measure };
   const pieces = [...headPieces(sheet, set), ...blocksPieces(sheet.blocks, set), ...endPieces(sheet, set)];
   const bodies = broken(pieces, { first: room, further: room - running });

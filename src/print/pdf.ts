@@ -10,11 +10,14 @@ import { pagesOf, papers, type Paper } from './pages.ts';
 /** Bytes of the font files (TrueType or OpenType). */
 export type Fonts = Readonly<Record<Face, Uint8Array>>;
 
+/** A point in time as the library takes it, made by whoever knows the day. */
+type Day = NonNullable<PDFKit.DocumentInfo['CreationDate']>;
+
 export interface PdfOptions {
   readonly paper: Paper;
   readonly fonts: Fonts;
-  /** The day the papers were written, as 2026-12-18; no clock is asked. */
-  readonly day: string;
+  /** When the papers were written; no clock is asked. */
+  readonly day: Day;
 }
 
 export interface Pdf {
@@ -44,7 +47,7 @@ export async function sheetsPdf(sheets: readonly Sheet[], { paper, fonts, day }:
 }
 
 interface Start {
-  readonly day: string;
+  readonly day: Day;
   readonly size: [number, number];
   readonly fonts: Fonts;
 }
@@ -60,7 +63,7 @@ function emptyDocument(sheets: readonly Sheet[], { day, size, fonts }: Start): D
     displayTitle: true,
     // None to begin with: the library would look for one of its own, or read a font of ours again at every word.
     font: null as unknown as string,
-    info: { Title: title, Creator: 'cinchwright', CreationDate: new Date(`${day}T00:00:00Z`) },
+    info: { Title: title, Creator: 'cinchwright', CreationDate: day },
   });
   for (const face of faces) document.registerFont(face, Buffer.from(fonts[face]));
   return document;

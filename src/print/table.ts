@@ -28,7 +28,8 @@ export function tablePieces(table: Table, set: Setting): Piece[] {
   });
   const [first] = headPieces;
   // A head that takes much of a page is not worth repeating.
-  const head = first !== undefined && headPieces.length === 1 && first.height < set.tall / 4 ? first : undefined;
+  const head =
+    first !== undefined && headPieces.length === 1 && first.height < set.tall / 4 ? first : undefined;
   const body = rows.flatMap((texts, i) =>
     row(cells(texts, plain), set, {
       pad,
@@ -52,7 +53,11 @@ export function tablePieces(table: Table, set: Setting): Piece[] {
 const line = (set: Setting, { y, weight }: { y: number; weight: number }): Mark =>
   rule({ x: 0, y, width: set.width }, { color: weight > look.rules.hair ? 'ink' : 'line', weight });
 
-function sumMarks(set: Setting, height: number, { first, total }: { first: boolean; total: boolean }): Mark[] {
+function sumMarks(
+  set: Setting,
+  height: number,
+  { first, total }: { first: boolean; total: boolean },
+): Mark[] {
   const weight = look.rules.thin;
   const top = line(set, { y: 0, weight });
   if (!total) return first ? [top] : [];

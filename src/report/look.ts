@@ -38,6 +38,7 @@ export const look = {
 /** A notice comes in two voices: what must be seen from across the bench, and the rest of it. */
 export function voices(notice: string): { loud: string; rest: string } {
   const [, loud, rest] = /^([^:]{1,40}): (.+)$/su.exec(notice) ?? [];
-  return loud === undefined || rest === undefined ? { loud: notice, rest: '' }
+  return loud === undefined || rest === undefined
+    ? { loud: notice, rest: '' }
     : { loud, rest: capital(rest) };
 }

@@ -95,8 +95,10 @@ const glued =
   /(?<=\d) (?=(?:in|cm|ft|psi|kPa|%|sq (?:in|cm)|strands?|\d\/\d)(?![\w/]))|(?<=\d sq) (?=in|cm)/g;
 const GLUE = '\u00a0';
 
-/** The text with spaces at which a line must not end made of another kind, and back. */
+/** The text with those spaces made of another kind. */
 export const glue = (text: string): string => text.replace(glued, GLUE);
+
+/** The same text with all spaces of one kind again. */
 export const unglue = (text: string): string => text.replaceAll(GLUE, ' ');
 
 /** Columns before the first line and before the further ones. */

@@ -9,7 +9,7 @@ const fonts = paperFonts();
 
 /** A PDF of the same day for all tests. */
 export const pdfOf = (sheets: readonly Sheet[], paper: Paper = 'letter', day = '2026-11-20'): Promise<Pdf> =>
-  sheetsPdf(sheets, { paper, day, fonts });
+  sheetsPdf(sheets, { paper, day: new Date(`${day}T00:00:00Z`), fonts });
 
 /** The same, read back. */
 export const printedOf = async (sheets: readonly Sheet[], paper: Paper = 'letter'): Promise<ReadPdf> =>

@@ -37,7 +37,13 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   return {
     pages,
     info: info as Record<string, unknown>,
-    fonts: [...new Set(Buffer.from(bytes).toString('latin1').match(/(?<=\/BaseFont \/)\S+/g) ?? [])],
+    fonts: [
+      ...new Set(
+        Buffer.from(bytes)
+          .toString('latin1')
+          .match(/(?<=\/BaseFont \/)\S+/g) ?? [],
+      ),
+    ],
     scripts: await document.getJSActions(),
   };
 }

@@ -46,7 +46,12 @@ export async function run(args: readonly string[], machine: Machine = {}): Promi
   return { code, stdout, stderr, bytes };
 }
 
-function machineOf({ stdin, env = {}, cwd = repo, columns }: Machine): Omit<CliIo, 'stdout' | 'stdoutBytes' | 'stderr'> {
+function machineOf({
+  stdin,
+  env = {},
+  cwd = repo,
+  columns,
+}: Machine): Omit<CliIo, 'stdout' | 'stdoutBytes' | 'stderr'> {
   const at = (name: string): string => path.resolve(cwd, name);
   return {
     stdin: (limit) => Promise.resolve(Buffer.from(stdin ?? '').subarray(0, limit + 1)),

@@ -133,7 +133,10 @@ describe('page breaks', () => {
   const table: Block = {
     kind: 'table',
     columns: [{ head: 'What' }, { head: 'Sum', align: 'right' }],
-    rows: Array.from({ length: 150 }, (_, i) => [`row${i} ${'long words '.repeat(i % 4 === 0 ? 20 : 1)}end${i}`, `${i}.00`]),
+    rows: Array.from({ length: 150 }, (_, i) => [
+      `row${i} ${'long words '.repeat(i % 4 === 0 ? 20 : 1)}end${i}`,
+      `${i}.00`,
+    ]),
     foot: [
       ['Before', '1'],
       ['Total', '2'],
@@ -146,7 +149,8 @@ describe('page breaks', () => {
     const texts = pages.map(({ items }) => items.map(({ text }) => text));
     for (const page of texts) expect(page.filter((text) => text === 'Sum')).toHaveLength(1);
     for (let i = 0; i < 150; i += 1) {
-      const on = (part: RegExp) => texts.flatMap((page, n) => (page.some((text) => part.test(text)) ? [n] : []));
+      const on = (part: RegExp) =>
+        texts.flatMap((page, n) => (page.some((text) => part.test(text)) ? [n] : []));
       expect(on(new RegExp(`\\bend${i}$`))).toEqual(on(new RegExp(`^row${i}\\b`)));
     }
     expect(texts.at(-1)).toEqual(expect.arrayContaining(['149.00', 'Before', 'Total']));
@@ -220,18 +224,31 @@ describe('hostile texts', () => {
 
 describe('letters', () => {
   test('of other languages are printed, as they were written', async () => {
-    const names = ['Zo\u00eb Wi\u015bniewska', 'Nguy\u1ec5n Th\u1ecb', '\u042e\u043b\u0438\u044f', '\u0393\u03b5\u03ce\u03c1\u03b3\u03b9\u03bf\u03c2', 'Bjo\u0308rn'];
+    const names = [
+      'Zo\u00eb Wi\u015bniewska',
+      'Nguy\u1ec5n Th\u1ecb',
+      '\u042e\u043b\u0438\u044f',
+      '\u0393\u03b5\u03ce\u03c1\u03b3\u03b9\u03bf\u03c2',
+      'Bjo\u0308rn',
+    ];
     const sheet = sheetOfBlocks([{ kind: 'list', items: names }], { title: names.join(' '), about: names });
     const { bytes, lacking } = await pdfOf([sheet]);
     expect(lacking).toEqual([]);
     const pdf = await readPdf(bytes);
-    expect(firstMissing([...names, ...names].map((name) => name.normalize('NFC')), textOf(pdf))).toBe(undefined);
+    expect(
+      firstMissing(
+        [...names, ...names].map((name) => name.normalize('NFC')),
+        textOf(pdf),
+      ),
+    ).toBe(undefined);
     expect(pdf.fonts.length).toBeGreaterThan(0);
     // A subset has a tag of six letters before its name (ISO 32000-1, 9.6.4).
     for (const font of pdf.fonts) expect(font).toMatch(/^[A-Z]{6}\+Source/);
   });
   test('that the fonts lack are told, and a square stands for each', async () => {
-    const { bytes, lacking } = await pdfOf([sheetOfBlocks([{ kind: 'text', text: 'Li \u674e\u5a1c \u{1f434}!' }])]);
+    const { bytes, lacking } = await pdfOf([
+      sheetOfBlocks([{ kind: 'text', text: 'Li \u674e\u5a1c \u{1f434}!' }]),
+    ]);
     expect(lacking).toEqual(['\u674e', '\u5a1c', '\u{1f434}']);
     expect(textOf(await readPdf(bytes))).toContain('Li\u25a1\u25a1\u25a1!');
   });
