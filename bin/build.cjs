@@ -7,6 +7,7 @@ const { Script } = require('node:vm');
 
 const root = path.join(__dirname, '..');
 const bundle = path.join(root, 'dist', 'cinchwright.cjs');
+const pdf = path.join(root, 'dist', 'pdf.cjs');
 const cache = `${bundle}.cache`;
 
 // One order that goes through most of what a start needs: functions that have run once are kept compiled.
@@ -38,27 +39,44 @@ const leaveOut = {
   },
 };
 
-if (process.argv[2] === '--warm') warm();
-else void build();
+/**
+ * The PDF printer brings a library larger than the rest of the program. It is a bundle of its own beside the other, read when a PDF is
+ * asked for. "../dist" leads there from bin/ and from dist/.
+ */
+const pdfApart = {
+  name: 'pdf apart',
+  setup(build) {
+    build.onResolve({ filter: /\/print\/pdf\.ts$/ }, () => ({ path: '../dist/pdf.cjs', external: true }));
+  },
+};
+
+// Only fonts packed as WOFF2 need it; ours are plain, and its dictionary is half of the library.
+const withoutBrotli = {
+  name: 'without brotli',
+  setup(build) {
+    build.onResolve({ filter: /^brotli\/decompress/ }, () => ({ path: 'brotli', namespace: 'left-out' }));
+    build.onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({
+      contents: 'module.exports = undefined;',
+    }));
+  },
+};
 
 async function build() {
   // V8 knows a bundle by its length only: code of an older bundle must never stay beside a newer one.
   rmSync(cache, { force: true });
   try {
-    await require('esbuild').build({
-      absWorkingDir: root,
-      entryPoints: ['src/cli/main.ts'],
-      outfile: bundle,
-      bundle: true,
-      minify: true,
-      platform: 'node',
-      target: 'node20',
-      format: 'cjs',
-      charset: 'ascii',
-      // Asked by a package when it is loaded; a bundle of CommonJS has its own word for where it is.
-      define: { 'import.meta.url': '__filename' },
-      logLevel: 'warning',
-      plugins: [leaveOut],
+    await bundled('src/print/pdf.ts', pdf, {
+      plugins: [withoutBrotli],
+      define: { 'import.meta.url': 'here' }, // the library looks where it stands, for files that we do not use
+      banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
+    });
+    await bundled('src/cli/main.ts', bundle, {
+      plugins: [leaveOut, pdfApart],
+      supported: { 'dynamic-import': false }, // bin/cinchwright compiles the code itself, where only require works
+      // Two floors below the root, like the sources that look for files from where they are.
+      // The second is asked by a package when it is loaded.
+      define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
+      banner: { js: 'const here=__dirname+"/_";' },
     });
     execFileSync(process.execPath, [__filename, '--warm'], {
       input: order,
@@ -68,6 +86,21 @@ async function build() {
     process.exitCode = 1; // esbuild or the program has said why
   }
 }
+
+const bundled = (entry, outfile, more) =>
+  require('esbuild').build({
+    absWorkingDir: root,
+    entryPoints: [entry],
+    outfile,
+    bundle: true,
+    minify: true,
+    platform: 'node',
+    target: 'node20',
+    format: 'cjs',
+    charset: 'ascii',
+    logLevel: 'warning',
+    ...more,
+  });
 
 function warm() {
   process.argv = [process.argv[0], bundle, 'size'];
@@ -79,3 +112,6 @@ function warm() {
   });
   script.runInThisContext()(exports, require, module, bundle, path.dirname(bundle));
 }
+
+if (process.argv[2] === '--warm') warm();
+else void build();

@@ -8,10 +8,18 @@ import { writing } from './system-error.ts';
 export function emit(text: string, out: string | undefined, io: CliIo): void {
   if (out === undefined || out === '-') {
     if (text !== '') io.stdout(text);
-    return;
-  }
+  } else toFile(text, out, io);
+}
+
+/** The same of what is no text. */
+export function emitBytes(bytes: Uint8Array, out: string | undefined, io: CliIo): void {
+  if (out === undefined || out === '-') io.stdoutBytes(bytes);
+  else toFile(bytes, out, io);
+}
+
+function toFile(content: string | Uint8Array, out: string, io: CliIo): void {
   writing(out, () => {
-    io.replaceFile(out, text);
+    io.replaceFile(out, content);
   });
   io.stderr(`wrote ${printable(out)}\n`);
 }

@@ -41,9 +41,9 @@ function readPart(handle: number, part: Buffer): number {
   }
 }
 
-/** Writes all of a text to an open file, waiting for a slow reader on the other end. */
-export function writeHandle(handle: number, text: string): void {
-  const bytes = Buffer.from(text, 'utf8');
+/** Writes all of a text or of bytes to an open file, waiting for a slow reader on the other end. */
+export function writeHandle(handle: number, content: string | Uint8Array): void {
+  const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content;
   let done = 0;
   while (done < bytes.length) {
     try {
@@ -73,10 +73,10 @@ function pause(): void {
  * Puts a whole file in place at once: written beside, then renamed, so that a reader sees the old file or the new one. What is no
  * plain file (a pipe, /dev/stdout) is written into as it is; a link stays and the file behind it is replaced.
  */
-export function replaceFile(named: string, text: string): void {
+export function replaceFile(named: string, content: string | Uint8Array): void {
   const old = fs.statSync(named, { throwIfNoEntry: false });
   if (old !== undefined && !old.isFile()) {
-    fs.writeFileSync(named, text);
+    fs.writeFileSync(named, content);
     return;
   }
   const target = old === undefined ? named : fs.realpathSync(named);
@@ -84,7 +84,7 @@ export function replaceFile(named: string, text: string): void {
   if (old !== undefined) fs.accessSync(target, fs.constants.W_OK);
   const beside = path.join(path.dirname(target), `.${path.basename(target)}.${String(process.pid)}.part`);
   try {
-    writeNew(beside, text, old?.mode);
+    writeNew(beside, content, old?.mode);
     fs.renameSync(beside, target);
   } catch (error) {
     fs.rmSync(beside, { force: true });
@@ -97,10 +97,10 @@ export function createFile(file: string, text: string): void {
   writeNew(file, text);
 }
 
-function writeNew(file: string, text: string, mode = 0o666): void {
+function writeNew(file: string, content: string | Uint8Array, mode = 0o666): void {
   const handle = fs.openSync(file, 'wx', mode & 0o777);
   try {
-    writeHandle(handle, text);
+    writeHandle(handle, content);
     fs.fsyncSync(handle);
   } catch (error) {
     fs.rmSync(file, { force: true });

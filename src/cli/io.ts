@@ -9,6 +9,8 @@ export interface CliIo {
   readonly stdinParts: () => AsyncIterable<Buffer>;
   readonly stdinIsTerminal: boolean;
   readonly stdout: (text: string) => void;
+  /** What is no text, to standard output. */
+  readonly stdoutBytes: (bytes: Uint8Array) => void;
   readonly stderr: (text: string) => void;
   readonly stdoutIsTerminal: boolean;
   readonly stderrIsTerminal: boolean;
@@ -24,7 +26,7 @@ export interface CliIo {
   /** What stands at a path: nothing, a directory, or anything that can be written into. */
   readonly standsAt: (path: string) => Standing;
   /** Puts a whole file in place at once, over an older one if there is one. Throws the system's error. */
-  readonly replaceFile: (path: string, text: string) => void;
+  readonly replaceFile: (path: string, content: string | Uint8Array) => void;
   /** Writes a file that must not exist yet. Throws the system's error. */
   readonly createFile: (path: string, text: string) => void;
 }

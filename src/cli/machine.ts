@@ -25,6 +25,9 @@ export function thisMachine(): CliIo {
     stdout: (text) => {
       put(STDOUT, text);
     },
+    stdoutBytes: (bytes) => {
+      put(STDOUT, bytes);
+    },
     stderr: (text) => {
       put(STDERR, text);
     },
@@ -45,8 +48,8 @@ export function thisMachine(): CliIo {
     cwd: here,
     readFile: (name, limit) => readUpTo(at(name), limit),
     standsAt: (name) => standsAt(at(name)),
-    replaceFile: (name, text) => {
-      replaceFile(at(name), text);
+    replaceFile: (name, content) => {
+      replaceFile(at(name), content);
     },
     createFile: (name, text) => {
       createFile(at(name), text);
@@ -76,9 +79,9 @@ function today(): string {
   return `${String(now.getFullYear())}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-function put(stream: number, text: string): void {
+function put(stream: number, content: string | Uint8Array): void {
   try {
-    writeHandle(stream, text);
+    writeHandle(stream, content);
   } catch (error) {
     const code = systemCode(error);
     if (code === 'EPIPE' || code === 'EOF') throw new ReaderGone();

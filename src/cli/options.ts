@@ -5,7 +5,8 @@ import { nearestWord } from '../units/nearest.ts';
 import { CliFault, didYouMean, printable } from './fault.ts';
 
 const formats = ['table', 'json', 'markdown', 'csv'] as const;
-const paperFormats = ['table', 'markdown', 'json', 'html'] as const;
+const paperFormats = ['table', 'markdown', 'json', 'html', 'pdf'] as const;
+const paperSizes = ['letter', 'a4'] as const;
 export type PaperFormat = (typeof paperFormats)[number];
 const unitNames = ['in', 'cm'] as const;
 
@@ -48,6 +49,13 @@ export const paperFormatOption = (): Option =>
   new Option('--format <name>', `print as ${paperFormats.join(', ')}`)
     .default('table', 'table')
     .argParser(word('--format', paperFormats));
+
+/** --paper, for PDF. */
+export const paperOption = (): Option =>
+  new Option(
+    '--paper <size>',
+    `size of a PDF's pages: ${paperSizes.join(' or ')} (default: letter)`,
+  ).argParser(word('--paper', paperSizes));
 
 /** A day of the calendar. */
 export function day(option: string): (text: string) => string {

@@ -2,6 +2,7 @@
 import { Option, type Command } from 'commander';
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Shop, Style } from '../order/types.ts';
+import type { Paper } from '../print/pages.ts';
 import type { Sheet } from '../report/sheet.ts';
 import type { PaperResult } from '../report/types.ts';
 import { askedStrands, styleNames } from './asked.ts';
@@ -13,12 +14,14 @@ import {
   day,
   outOption,
   paperFormatOption,
+  paperOption,
   shopOption,
   unitsOption,
   whole,
   word,
   type PaperFormat,
 } from './options.ts';
+import { emitPdf, guardPdf } from './pdf.ts';
 import { tellFaults } from './problems.ts';
 import type { Session } from './program.ts';
 import { colorFor, reportOptions } from './screen.ts';
@@ -30,6 +33,7 @@ export interface PaperOptions {
   strands?: number;
   date?: string;
   format: PaperFormat;
+  paper?: Paper;
   units: 'in' | 'cm';
   shop?: string;
   out?: string;
@@ -90,6 +94,7 @@ export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Sessi
       ),
     )
     .addOption(paperFormatOption())
+    .addOption(paperOption())
     .addOption(unitsOption())
     .addOption(shopOption())
     .addOption(outOption())
@@ -113,6 +118,7 @@ async function printPapers<P>(
   if (options.spec !== undefined && (options.style !== undefined || options.strands !== undefined)) {
     throw new CliFault('--spec names one spec already: leave out --style and --strands');
   }
+  guardPdf(options, io);
   const names = namesOf(files, io, kind.name);
   guardInputs(options.out, [...names, ...(options.backlog ?? []), options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');
@@ -150,10 +156,13 @@ async function printResults<P>(
     result.ok && result.paper !== undefined ? [sheetOf(result.paper, options.units)] : [],
   );
   // Without a single paper the messages say all there is to say.
-  if (sheets.length > 0) emit(await printers[options.format](sheets, { options, io }), options.out, io);
+  if (sheets.length === 0) return;
+  if (options.format === 'pdf') {
+    await emitPdf(sheets, { ...options, day: options.date ?? io.today() }, io);
+  } else emit(await printers[options.format](sheets, { options, io }), options.out, io);
 }
 
-type SheetFormat = Exclude<PaperFormat, 'json'>;
+type SheetFormat = Exclude<PaperFormat, 'json' | 'pdf'>;
 
 const printers: Record<SheetFormat, (sheets: readonly Sheet[], run: Run) => Promise<string>> = {
   table: async (sheets, { options, io }) =>

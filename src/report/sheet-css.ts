@@ -1,57 +1,65 @@
 /** How papers look: a band of strands at the head, plain columns, black on white; the same on Letter and on A4. */
 
+import { colors, look } from './look.ts';
+
+const { margin, band, type, leading, rules, gap, box, hand, label, halves } = look;
+const pt = (points: number): string => `${String(points)}pt`;
+const percent = (part: number): string => `${String(Math.round(100 * part))}%`;
+const serif = '"Source Serif 4", "Iowan Old Style", Palatino, "Book Antiqua", Georgia, "DejaVu Serif", serif';
+const weave = `repeating-linear-gradient(90deg, var(--rust) 0 ${pt(band.row - 0.5)}, var(--ink) ${pt(band.row - 0.5)} ${pt(band.row)})`;
+const strands = `repeating-linear-gradient(180deg, ${colors.cord} 0 ${pt(band.strand - 0.4)}, ${colors.shade} ${pt(band.strand - 0.4)} ${pt(band.strand)})`;
+
 /** The whole style sheet. Lengths are points, so that a page looks alike on the screen and on paper. */
 export const sheetCss = `
-:root { --ink: #2b2320; --soft: #6d5f57; --line: #c9bdb2; --rust: #96401f; --sand: #f3ece3; }
+:root { --ink: ${colors.ink}; --soft: ${colors.soft}; --line: ${colors.line}; --rust: ${colors.rust}; --sand: ${colors.sand}; }
 * { box-sizing: border-box; margin: 0; padding: 0; }
 html { background: #ddd5cb; color: var(--ink); -webkit-print-color-adjust: exact; print-color-adjust: exact; }
-body { font: 10pt/1.38 "Source Sans 3", "Segoe UI", "Helvetica Neue", "DejaVu Sans", Arial, sans-serif; padding: 18pt; }
-.sheet { background: #fff; max-width: 540pt; margin: 0 auto 18pt; padding: 0 34pt 26pt; box-shadow: 0 1pt 6pt #0003; }
-.strands { height: 17pt; margin: 0 -34pt 16pt; border-bottom: 1pt solid var(--ink);
-  background: repeating-linear-gradient(0deg, #d9c3a5 0 0.75pt, #a88a66 0.75pt 1pt);
-  -webkit-mask: none; position: relative; }
-.strands::before, .strands::after { content: ""; position: absolute; top: 0; bottom: 0; width: 13pt;
-  background: repeating-linear-gradient(90deg, var(--rust) 0 2.1pt, #6f2e15 2.1pt 2.6pt); }
-.strands::before { left: 34pt; } .strands::after { right: 34pt; }
+body { font: ${pt(type.text)}/${String(leading)} "Source Sans 3", "Segoe UI", "Helvetica Neue", "DejaVu Sans", Arial, sans-serif; padding: 18pt; }
+.sheet { background: #fff; max-width: 612pt; margin: 0 auto 18pt; padding: ${pt(margin.top)} ${pt(margin.side)} ${pt(margin.bottom)}; box-shadow: 0 1pt 6pt #0003; }
+.strands { height: ${pt(band.height)}; margin: 0 0 ${pt(gap.column)}; border: solid var(--ink); border-width: 0.6pt 0;
+  background: ${weave} left / ${pt(band.bar)} 100% no-repeat, ${weave} center / ${pt(band.centre)} 100% no-repeat,
+  ${weave} right / ${pt(band.bar)} 100% no-repeat, ${strands}; }
 .head { display: flex; justify-content: space-between; align-items: baseline; gap: 14pt; }
-h1 { font: 600 19pt/1.15 "Iowan Old Style", Palatino, "Book Antiqua", Georgia, "DejaVu Serif", serif; overflow-wrap: anywhere; }
-.shop { color: var(--soft); text-align: right; overflow-wrap: anywhere; max-width: 45%; }
-.about { color: var(--soft); margin-top: 2pt; overflow-wrap: anywhere; }
-.notice { border: 1.5pt solid var(--rust); color: var(--rust); font-weight: 700; padding: 5pt 8pt; margin-top: 9pt; }
-h2 { font: 600 11.5pt/1.2 "Iowan Old Style", Palatino, "Book Antiqua", Georgia, "DejaVu Serif", serif;
-  color: var(--rust); margin: 12pt 0 3pt; break-after: avoid; }
+h1 { font: 600 ${pt(type.title)}/${String(leading)} ${serif}; overflow-wrap: anywhere; }
+.shop { font-weight: 600; text-align: right; overflow-wrap: anywhere; max-width: 42%; }
+.about { color: var(--soft); overflow-wrap: anywhere; }
+.notice { border: ${pt(rules.thick)} solid var(--ink); margin-top: 8pt; break-inside: avoid; overflow-wrap: anywhere; }
+.notice b, .notice span { display: block; font-weight: 600; padding: 4pt 7pt; }
+.notice b { background: var(--ink); color: #fff; font-size: ${pt(type.loud)}; } .notice span:empty { display: none; }
+h2 { font: 600 ${pt(type.heading)}/${String(leading)} ${serif}; color: var(--rust); margin: ${pt(gap.heading)} 0 2pt; break-after: avoid; }
 p, li, td { overflow-wrap: anywhere; }
-p.strong { font-weight: 700; } p.quiet { color: var(--soft); margin-top: 2pt; }
+table.pairs + p { margin-top: ${pt(gap.block)}; } p.strong { font-weight: 600; } p.quiet { color: var(--soft); margin-top: 2pt; }
 ul { list-style: none; } ul.plain li { padding-left: 10pt; position: relative; }
 ul.plain li::before { content: "\\2013"; position: absolute; left: 0; color: var(--soft); }
-ul.boxes li { padding: 1pt 0 1pt 17pt; position: relative; break-inside: avoid; }
-ul.boxes li::before { content: ""; position: absolute; left: 0; top: 3.2pt; width: 8pt; height: 8pt; border: 1pt solid var(--ink); }
-table { border-collapse: collapse; width: 100%; margin: 2pt 0 5pt; font-variant-numeric: tabular-nums; }
+ul.boxes li { padding: 0.9pt 0 0.9pt ${pt(box.room)}; position: relative; break-inside: avoid; }
+ul.boxes li::before { content: ""; position: absolute; left: 0; top: 2.8pt; width: ${pt(box.side)}; height: ${pt(box.side)}; border: ${pt(rules.thin)} solid var(--ink); }
+table { border-collapse: collapse; width: 100%; margin: 2pt 0 ${pt(gap.block)}; font-variant-numeric: tabular-nums; }
 tr { break-inside: avoid; } thead { display: table-header-group; }
-th { font-weight: 600; color: var(--soft); font-size: 8.5pt; text-align: left; border-bottom: 0.75pt solid var(--ink); }
-th, td { padding: 1.8pt 8pt 1.8pt 0; vertical-align: top; } th:last-child, td:last-child { padding-right: 0; }
-tbody td { border-bottom: 0.5pt solid var(--line); }
-tfoot td { border: 0; } tfoot tr:first-child td { border-top: 0.75pt solid var(--ink); }
-tfoot tr.total td { font-weight: 700; background: var(--sand); border-top: 0.75pt solid var(--ink); border-bottom: 0.75pt solid var(--ink); }
+th { font-weight: 600; color: var(--soft); font-size: ${pt(type.small)}; text-align: left; border-bottom: ${pt(rules.thin)} solid var(--ink); }
+th, td { padding: ${pt(gap.cell)} ${pt(gap.column)} ${pt(gap.cell)} 0; vertical-align: top; } th:last-child, td:last-child { padding-right: 0; }
+tbody td { border-bottom: ${pt(rules.hair)} solid var(--line); }
+tfoot td { border: 0; } tfoot tr:first-child td { border-top: ${pt(rules.thin)} solid var(--ink); }
+tfoot tr.total td { font-weight: 600; background: var(--sand); border-top: ${pt(rules.thin)} solid var(--ink); border-bottom: ${pt(rules.thin)} solid var(--ink); }
 td.right, th.right { text-align: right; white-space: nowrap; }
-table.half { display: inline-table; vertical-align: top; width: 61%; } table.half + table.half { width: 33%; margin-left: 5%; }
-table.pairs td:first-child { width: 104pt; color: var(--soft); white-space: nowrap; }
-.blanks { display: grid; grid-template-columns: repeat(4, 1fr); gap: 3pt 14pt; break-inside: avoid; }
-.blanks div { border-bottom: 0.75pt solid var(--ink); padding-top: 11pt; color: var(--soft); font-size: 8.5pt; }
-.rules { margin-top: 12pt; padding: 6pt 9pt; background: var(--sand); break-inside: avoid; }
-.cautions { margin-top: 10pt; padding-top: 5pt; border-top: 0.75pt solid var(--line); color: var(--soft); font-size: 8pt; line-height: 1.3; break-inside: avoid; }
-@page { margin: 10mm 15mm 9mm; }
+table.half { display: inline-table; vertical-align: top; width: ${percent(halves.first)}; } table.half + table.half { width: ${percent(1 - halves.first - halves.gap - 0.01)}; margin-left: ${percent(halves.gap)}; }
+table.pairs td:first-child { width: ${pt(label)}; color: var(--soft); white-space: nowrap; }
+.blanks { display: grid; grid-template-columns: repeat(4, 1fr); gap: 2pt 14pt; break-inside: avoid; }
+.blanks div { margin-top: ${pt(hand)}; border-top: ${pt(rules.thin)} solid var(--ink); color: var(--soft); font-size: ${pt(type.small)}; }
+.rules { margin-top: ${pt(gap.heading)}; padding: 3pt 9pt; background: var(--sand); border-left: ${pt(rules.thick)} solid var(--rust); break-inside: avoid; }
+.cautions { margin-top: 9pt; padding-top: 4pt; border-top: ${pt(rules.thin)} solid var(--ink); color: var(--soft); font-size: ${pt(type.fine)}; break-inside: avoid; }
+@page { margin: ${pt(margin.top - 4)} ${pt(margin.side)} ${pt(margin.bottom + 8)};
+  @bottom-right { content: counter(page) " of " counter(pages); font: ${pt(type.fine)} "Source Sans 3", "Segoe UI", Arial, sans-serif; color: ${colors.soft}; } }
 @media print {
-  html { background: #fff; } body { padding: 0; font-size: 9pt; line-height: 1.22; }
-  th, td { padding-top: 0.8pt; padding-bottom: 0.8pt; } h1 { font-size: 17pt; } h2 { font-size: 10.5pt; margin: 7pt 0 2pt; } ul.boxes li { padding-top: 0.3pt; padding-bottom: 0.3pt; }
-  .rules { margin-top: 9pt; padding: 4pt 8pt; } .cautions { margin-top: 6pt; padding-top: 4pt; font-size: 7.5pt; line-height: 1.2; }
-  ul.boxes li::before { top: 1.6pt; } .blanks div { padding-top: 9pt; } h1 + .shop { line-height: 1.1; }
+  html { background: #fff; } body { padding: 0; font-size: ${pt(type.text * 0.88)}; line-height: 1.19; }
+  th, td { padding-top: 0.7pt; padding-bottom: 0.7pt; } h1 { font-size: 17pt; } h2 { margin: 5.5pt 0 0.5pt; font-size: 10.5pt; }
+  ul.boxes li { padding-top: 0.4pt; padding-bottom: 0.4pt; } ul.boxes li::before { top: 1.4pt; } .blanks div { margin-top: 14pt; }
+  .notice b { font-size: 13pt; padding: 2pt 7pt; } .notice span { padding: 2pt 7pt; }
+  .rules { margin-top: 7pt; padding: 2pt 9pt; } .cautions { margin-top: 6pt; padding-top: 3pt; font-size: 7.5pt; }
   .sheet { max-width: none; margin: 0; padding: 0; box-shadow: none; }
   .sheet + .sheet { break-before: page; }
-  .strands { height: 13pt; margin: 0 0 9pt; } .strands::before { left: 0; } .strands::after { right: 0; }
 }
 @media screen and (max-width: 460pt) {
-  body { padding: 0; } .sheet { padding: 0 12pt 18pt; } .strands { margin: 0 -12pt 12pt; }
+  body { padding: 0; } .sheet { padding: 12pt 12pt 18pt; }
   .head { display: block; } .shop { text-align: left; max-width: none; } .blanks { grid-template-columns: 1fr; }
   table.half, table.half + table.half { width: 100%; margin-left: 0; }
   table.pairs td:first-child { width: 84pt; white-space: normal; } td.right, th.right { white-space: normal; }

@@ -1,5 +1,6 @@
 /** Papers as one HTML file that needs nothing else: for a browser, a mail or the printer. */
 import { element, html } from './html.ts';
+import { voices } from './look.ts';
 import type { Block, Sheet } from './sheet.ts';
 import { sheetCss } from './sheet-css.ts';
 
@@ -32,13 +33,19 @@ function sheetText({ title, shop, about, notice, blocks, rules, cautions }: Shee
       element('div', '', 'strands'),
       element('header', head, 'head'),
       ...about.map((line) => element('p', html(line), 'about')),
-      notice === undefined ? '' : element('p', html(notice), 'notice'),
+      notice === undefined ? '' : noticeText(notice),
       ...blocks.map(blockText),
       rules.length === 0 ? '' : element('div', paragraphs(rules), 'rules'),
       cautions.length === 0 ? '' : element('p', html(cautions.join(' ')), 'cautions'),
     ].map((part) => (part === '' ? '' : `\n${part}`)),
     'sheet',
   );
+}
+
+/** Always of the same elements, whatever it says. */
+function noticeText(notice: string): string {
+  const { loud, rest } = voices(notice);
+  return element('p', `${element('b', html(loud))} ${element('span', html(rest))}`, 'notice');
 }
 
 const paragraphs = (texts: readonly string[]): string[] => texts.map((text) => element('p', html(text)));

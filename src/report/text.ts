@@ -95,6 +95,12 @@ const glued =
   /(?<=\d) (?=(?:in|cm|ft|psi|kPa|%|sq (?:in|cm)|strands?|\d\/\d)(?![\w/]))|(?<=\d sq) (?=in|cm)/g;
 const GLUE = '\u00a0';
 
+/** The text with those spaces made of another kind. */
+export const glue = (text: string): string => text.replace(glued, GLUE);
+
+/** The same text with all spaces of one kind again. */
+export const unglue = (text: string): string => text.replaceAll(GLUE, ' ');
+
 /** Columns before the first line and before the further ones. */
 export interface Indent {
   readonly first: number;
@@ -112,9 +118,9 @@ export function wrap(text: string, width: number, indent: number | Indent = 0): 
   const before = (): number => (lines.length === 0 ? first : rest);
   const room = (): number => Math.max(8, width - before());
   const end = (done: string): void => {
-    lines.push(' '.repeat(before()) + done.replaceAll(GLUE, ' '));
+    lines.push(' '.repeat(before()) + unglue(done));
   };
-  for (const word of visible(text).trim().replace(glued, GLUE).split(/ +/)) {
+  for (const word of glue(visible(text).trim()).split(/ +/)) {
     const joined = line === '' ? word : `${line} ${word}`;
     if (columns(joined) <= room()) {
       line = joined;

@@ -5,7 +5,7 @@
  *   stdin     what is piped in; without it a terminal is there and nobody types
  *   files/    files the run finds; it then runs in a copy of them, else in the root of the repository
  *   stdout, stderr, exit     what has to come out
- *   written/  files that have to be there afterwards, in a run with files/
+ *   written/  files that have to be there afterwards, in a run with files/; of a PDF its text, as another program reads it
  *
  * `npm test` never writes one of these; `npm run golden` rewrites them all, and the change is read in review.
  */
@@ -14,6 +14,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { repo, run } from '../support/run-cli.ts';
+import { textOfPdf } from '../support/read-pdf.ts';
 import { wordsOf } from '../support/words-of.ts';
 
 const home = path.join(repo, 'tests', 'golden', 'cases');
@@ -32,19 +33,23 @@ async function outcomeOf(dir: string): Promise<Outcome> {
     if (own) fs.cpSync(files, cwd, { recursive: true });
     const stdin = path.join(dir, 'stdin');
     const piped = fs.existsSync(stdin) ? { stdin: fs.readFileSync(stdin) } : {};
-    const before = own ? contents(cwd) : {};
+    const before = own ? await contents(cwd) : {};
     const ran = await run(wordsOf(read('command').trim()), { cwd, ...piped });
-    const written = own ? changed(before, contents(cwd)) : {};
+    const written = own ? changed(before, await contents(cwd)) : {};
     return { stdout: ran.stdout, stderr: ran.stderr, exit: `${ran.code}\n`, ...written };
   } finally {
     if (own) fs.rmSync(cwd, { recursive: true });
   }
 }
 
-function contents(dir: string): Outcome {
+async function contents(dir: string): Promise<Outcome> {
   const names = fs.readdirSync(dir, { recursive: true, encoding: 'utf8' });
   const plain = names.filter((name) => fs.statSync(path.join(dir, name)).isFile());
-  return Object.fromEntries(plain.map((name) => [name, fs.readFileSync(path.join(dir, name), 'utf8')]));
+  const texts = plain.map(async (name) => {
+    const bytes = fs.readFileSync(path.join(dir, name));
+    return name.endsWith('.pdf') ? [`${name}.txt`, await textOfPdf(bytes)] : [name, bytes.toString('utf8')];
+  });
+  return Object.fromEntries((await Promise.all(texts)) as [string, string][]);
 }
 
 const changed = (before: Outcome, after: Outcome): Outcome =>
@@ -53,11 +58,11 @@ const changed = (before: Outcome, after: Outcome): Outcome =>
   );
 
 /** What is kept of a case, missing files left out. */
-function keptOf(dir: string): Outcome {
+async function keptOf(dir: string): Promise<Outcome> {
   const written = path.join(dir, 'written');
   const names = ['stdout', 'stderr', 'exit'].filter((name) => fs.existsSync(path.join(dir, name)));
   const kept = names.map((name) => [name, fs.readFileSync(path.join(dir, name), 'utf8')] as const);
-  const files = fs.existsSync(written) ? Object.entries(contents(written)) : [];
+  const files = fs.existsSync(written) ? Object.entries(await contents(written)) : [];
   return Object.fromEntries([...kept, ...files.map(([name, text]) => [`written/${name}`, text] as const)]);
 }
 
@@ -77,6 +82,6 @@ describe('golden cases', () => {
     const dir = path.join(home, name);
     const outcome = await outcomeOf(dir);
     if (update) keep(dir, outcome);
-    else expect(outcome).toEqual(keptOf(dir));
+    else expect(outcome).toEqual(await keptOf(dir));
   });
 });

@@ -46,6 +46,12 @@ describe('the packed files', () => {
       'LICENSE',
       'bin/cinchwright',
       'dist/cinchwright.cjs',
+      'dist/pdf.cjs',
+      'bin/fonts/SourceSans3-Regular.ttf',
+      'bin/fonts/SourceSans3-Semibold.ttf',
+      'bin/fonts/SourceSerif4-Semibold.ttf',
+      'bin/fonts/LICENSE-Source-Sans.md',
+      'bin/fonts/LICENSE-Source-Serif.md',
       'examples/shop.yaml',
     ]) {
       expect(names).toContain(name);
@@ -56,7 +62,9 @@ describe('the packed files', () => {
     const fitting = [
       /^(package\.json|LICENSE|README\.md)$/,
       /^bin\/(cinchwright|package\.json)$/,
+      /^bin\/fonts\/(Source\w+-\w+\.ttf|LICENSE-[\w-]+\.md)$/,
       /^dist\/cinchwright\.cjs(\.cache)?$/,
+      /^dist\/pdf\.cjs$/,
       /^examples\/.+\.(yaml|json|csv|md)$/,
       /^docs\/.+\.(md|svg|png)$/,
     ];
@@ -71,17 +79,12 @@ describe('the packed files', () => {
     );
   });
 
-  test('the bundle needs nothing that is not shipped with Node', () => {
-    const bundle = fs.readFileSync(path.join(repo, 'dist', 'cinchwright.cjs'), 'utf8');
-    const required = [...bundle.matchAll(/\brequire\("([^"]+)"\)/g)].map(([, name]) => name!);
-    expect(
-      required.filter(
-        (name) =>
-          !/^(node:)?(fs|path|buffer|process|os|tty|util|events|url|crypto|module|worker_threads)(\/\w+)?$/.test(
-            name,
-          ),
-      ),
-    ).toEqual([]);
+  test.each(['cinchwright.cjs', 'pdf.cjs'])('%s needs nothing that is not shipped with Node', (name) => {
+    const bundle = fs.readFileSync(path.join(repo, 'dist', name), 'utf8');
+    const required = [...bundle.matchAll(/\brequire\("([^"]+)"\)/g)].map(([, from]) => from!);
+    const ours =
+      /^(node:)?(fs|path|buffer|process|os|tty|util|events|url|stream|zlib|module|crypto|worker_threads)(\/\w+)?$/;
+    expect(required.filter((from) => from !== '../dist/pdf.cjs' && !ours.test(from))).toEqual([]);
   });
 });
 

@@ -77,6 +77,11 @@ export const rooms: Readonly<Record<string, Room>> = {
     // What few readers want is put together when a printer asks for it.
     calls: { 'facts/facts.ts': ['workingOf'], 'advice/refused.ts': ['refusedRuns'] },
   },
+  print: {
+    why: 'Print lays finished papers out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
+    uses: ['report'],
+    packages: ['pdfkit', 'fontkit'],
+  },
   index: {
     why: 'The index is the whole idea on one screen.',
     uses: ['facts', 'stock', 'rules', 'advice'],
@@ -99,6 +104,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       'paper',
       'backlog',
       'report',
+      'print',
       'index',
     ],
     packages: ['commander', 'tinyglobby', 'node:*'],

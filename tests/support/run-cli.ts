@@ -19,6 +19,8 @@ export interface Ran {
   readonly code: number;
   readonly stdout: string;
   readonly stderr: string;
+  /** What came to standard output and is no text. */
+  readonly bytes: Buffer;
 }
 
 export const repo = new URL('../..', import.meta.url).pathname;
@@ -27,20 +29,29 @@ export const repo = new URL('../..', import.meta.url).pathname;
 export async function run(args: readonly string[], machine: Machine = {}): Promise<Ran> {
   let stdout = '';
   let stderr = '';
+  let bytes = Buffer.alloc(0);
   const code = await runCli(args, {
     ...machineOf(machine),
     stdout: (text) => {
       stdout += text;
+    },
+    stdoutBytes: (more) => {
+      bytes = Buffer.concat([bytes, more]);
     },
     stderr: (text) => {
       stderr += text;
     },
     ...machine.io,
   });
-  return { code, stdout, stderr };
+  return { code, stdout, stderr, bytes };
 }
 
-function machineOf({ stdin, env = {}, cwd = repo, columns }: Machine): Omit<CliIo, 'stdout' | 'stderr'> {
+function machineOf({
+  stdin,
+  env = {},
+  cwd = repo,
+  columns,
+}: Machine): Omit<CliIo, 'stdout' | 'stdoutBytes' | 'stderr'> {
   const at = (name: string): string => path.resolve(cwd, name);
   return {
     stdin: (limit) => Promise.resolve(Buffer.from(stdin ?? '').subarray(0, limit + 1)),
@@ -54,8 +65,8 @@ function machineOf({ stdin, env = {}, cwd = repo, columns }: Machine): Omit<CliI
     today: () => '2026-11-20',
     readFile: (name, limit) => readUpTo(at(name), limit),
     standsAt: (name) => standsAt(at(name)),
-    replaceFile: (name, text) => {
-      replaceFile(at(name), text);
+    replaceFile: (name, content) => {
+      replaceFile(at(name), content);
     },
     createFile: (name, text) => {
       createFile(at(name), text);

@@ -1,0 +1,19 @@
+/** The font files that come with the program. */
+import fs from 'node:fs';
+import path from 'node:path';
+import type { Face } from '../print/marks.ts';
+
+/** Beside bin/, two floors up from here; the build says where the bundle stands, see bin/build.cjs. */
+const home = path.join(import.meta.dirname, '..', '..', 'bin', 'fonts');
+
+const files: Readonly<Record<Face, string>> = {
+  text: 'SourceSans3-Regular.ttf',
+  strong: 'SourceSans3-Semibold.ttf',
+  head: 'SourceSerif4-Semibold.ttf',
+};
+
+/** All fonts of papers. Throws the system's error. */
+export function paperFonts(): Record<Face, Uint8Array> {
+  const read = (face: Face): Uint8Array => fs.readFileSync(path.join(home, files[face]));
+  return { text: read('text'), strong: read('strong'), head: read('head') };
+}

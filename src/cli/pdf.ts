@@ -1,0 +1,49 @@
+/** Papers as a PDF file: into the file of --out, or to whatever standard output leads to when that is no terminal. */
+import type { Paper } from '../print/pages.ts';
+import type { Sheet } from '../report/sheet.ts';
+import { emitBytes } from './emit.ts';
+import { CliFault, printable } from './fault.ts';
+import type { CliIo } from './io.ts';
+
+export interface PdfAsked {
+  readonly format: string;
+  readonly out?: string | undefined;
+  readonly paper?: Paper | undefined;
+}
+
+/** Refuses what cannot be done before anything is read. */
+export function guardPdf({ format, out, paper }: PdfAsked, io: CliIo): void {
+  if (format !== 'pdf') {
+    if (paper !== undefined) throw new CliFault('--paper goes with --format pdf');
+    return;
+  }
+  if ((out === undefined || out === '-') && io.stdoutIsTerminal)
+    throw new CliFault('a PDF cannot be shown on a terminal: name a file with --out');
+}
+
+/** Writes the papers, and says which letters could not be printed. */
+export async function emitPdf(
+  sheets: readonly Sheet[],
+  { out, paper = 'letter', day }: Omit<PdfAsked, 'format'> & { day: string },
+  io: CliIo,
+): Promise<void> {
+  const [{ sheetsPdf }, { paperFonts }] = await Promise.all([
+    import('../print/pdf.ts'),
+    import('./fonts.ts'),
+  ]);
+  const { bytes, lacking } = await sheetsPdf(sheets, {
+    paper,
+    day: new Date(`${day}T00:00:00Z`),
+    fonts: paperFonts(),
+  });
+  emitBytes(bytes, out, io);
+  if (lacking.length > 0) io.stderr(`cinchwright: ${lackingText(lacking)}\n`);
+}
+
+const MOST = 12;
+
+function lackingText(letters: readonly string[]): string {
+  const some = letters.slice(0, MOST).map(printable).join(' ');
+  const more = letters.length > MOST ? ` and ${String(letters.length - MOST)} more` : '';
+  return `the fonts of the PDF lack these letters, an empty square stands for each: ${some}${more}`;
+}

@@ -1,0 +1,28 @@
+/** Papers printed to PDF for tests, with the fonts of the program, and read back. */
+import { paperFonts } from '../../src/cli/fonts.ts';
+import type { Paper } from '../../src/print/pages.ts';
+import { sheetsPdf, type Pdf } from '../../src/print/pdf.ts';
+import type { Block, Sheet } from '../../src/report/sheet.ts';
+import { readPdf, type ReadPdf } from './read-pdf.ts';
+
+const fonts = paperFonts();
+
+/** A PDF of the same day for all tests. */
+export const pdfOf = (sheets: readonly Sheet[], paper: Paper = 'letter', day = '2026-11-20'): Promise<Pdf> =>
+  sheetsPdf(sheets, { paper, day: new Date(`${day}T00:00:00Z`), fonts });
+
+/** The same, read back. */
+export const printedOf = async (sheets: readonly Sheet[], paper: Paper = 'letter'): Promise<ReadPdf> =>
+  readPdf((await pdfOf(sheets, paper)).bytes);
+
+/** A paper of these blocks and little else. */
+export const sheetOfBlocks = (blocks: readonly Block[], more: Partial<Sheet> = {}): Sheet => ({
+  title: 'Paper 7',
+  shop: 'A shop',
+  about: [],
+  notice: undefined,
+  blocks,
+  rules: [],
+  cautions: [],
+  ...more,
+});

@@ -1,0 +1,84 @@
+/** PDF files read back by PDF.js, which had no part in making them: page sizes, and every text with its place. */
+import { getDocumentProxy } from 'unpdf';
+
+export interface Item {
+  readonly text: string;
+  /** Points from the left edge, and from the upper edge down to the line the letters stand on. */
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  /** Size of the letters. */
+  readonly size: number;
+}
+
+export interface ReadPage {
+  readonly width: number;
+  readonly height: number;
+  /** In the order of the file. */
+  readonly items: readonly Item[];
+  readonly annotations: number;
+}
+
+export interface ReadPdf {
+  readonly pages: readonly ReadPage[];
+  readonly info: Readonly<Record<string, unknown>>;
+  readonly fonts: readonly string[];
+  readonly scripts: unknown;
+}
+
+type Proxy = Awaited<ReturnType<typeof getDocumentProxy>>;
+
+/** Everything a reader could see. Throws when the file is no PDF. */
+export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
+  const document = await getDocumentProxy(new Uint8Array(bytes));
+  const pages: ReadPage[] = [];
+  for (let n = 1; n <= document.numPages; n += 1) pages.push(await readPage(document, n));
+  const { info } = await document.getMetadata();
+  return {
+    pages,
+    info: info as Record<string, unknown>,
+    fonts: [
+      ...new Set(
+        Buffer.from(bytes)
+          .toString('latin1')
+          .match(/(?<=\/BaseFont \/)\S+/g) ?? [],
+      ),
+    ],
+    scripts: await document.getJSActions(),
+  };
+}
+
+async function readPage(document: Proxy, number: number): Promise<ReadPage> {
+  const page = await document.getPage(number);
+  const { width, height } = page.getViewport({ scale: 1 });
+  const content = await page.getTextContent({ disableNormalization: true });
+  const items = content.items.flatMap((item): Item[] => {
+    if (!('str' in item) || item.str.trim() === '') return [];
+    const [, , , size, x, y] = item.transform as [number, number, number, number, number, number];
+    return [{ text: item.str, x, y: height - y, width: item.width, size }];
+  });
+  return { width, height, items, annotations: (await page.getAnnotations()).length };
+}
+
+/** A text that stays the same as long as the papers do: one line for each line of a page. */
+export async function textOfPdf(bytes: Uint8Array): Promise<string> {
+  const { pages } = await readPdf(bytes);
+  return pages
+    .map(({ width, height, items }, i) => {
+      const head = `--- page ${i + 1}, ${width.toFixed(2)} x ${height.toFixed(2)} pt`;
+      return [head, ...linesOf(items).map((line) => line.map(({ text }) => text).join('  '))].join('\n');
+    })
+    .join('\n')
+    .concat('\n');
+}
+
+/** Items that stand on one line, from left to right, lines from the top down. */
+export function linesOf(items: readonly Item[]): Item[][] {
+  const lines: Item[][] = [];
+  for (const item of [...items].sort((a, b) => a.y - b.y)) {
+    const last = lines.at(-1);
+    if (last !== undefined && Math.abs((last[0] as Item).y - item.y) < 1) last.push(item);
+    else lines.push([item]);
+  }
+  return lines.map((line) => line.sort((a, b) => a.x - b.x));
+}
