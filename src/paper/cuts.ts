@@ -87,4 +87,4 @@ function buyableOf({ color, ply, putUps, orderable }: Cord): Buyable[] {
 }
 
 /** "body" or "accent". */
-export const kindOfPly = (ply: number): string => (ply === BODY_PLY ? 'body' : 'accent');
+const kindOfPly = (ply: number): string => (ply === BODY_PLY ? 'body' : 'accent');

@@ -11,7 +11,7 @@ import type { Schedule, ScheduleTask } from './types.ts';
 import { workOf, type Shop, type Work } from './work.ts';
 
 /** Jobs looked at while improving, when the task does not say: about a second of work. */
-export const usualSteps = 5_000_000;
+const usualSteps = 5_000_000;
 
 /**
  * Schedules jobs on benches so that few are late. A job is done on one bench without another in between, over night

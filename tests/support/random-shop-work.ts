@@ -12,7 +12,7 @@ const below = (random: Random, n: number): number => random.next() % n;
 const oneOf = <T>(random: Random, list: readonly T[]): T => list[below(random, list.length)]!;
 
 /** One continuous body cord in eighths, to the next whole inch: (n s + (n-1) 0.6 + 2 t)/12 feet and 15 %, s = L - 5, t = 2 n pi 0.2. */
-export function bodyCord(strands: number, inches: number): number {
+function bodyCord(strands: number, inches: number): number {
   const tail = 2 * strands * Math.PI * 0.2;
   const feet = ((strands * (inches - 5) + (strands - 1) * 0.6 + 2 * tail) / 12) * 1.15;
   return Math.ceil(feet * 12) * 8;
