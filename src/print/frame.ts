@@ -35,7 +35,7 @@ export function headPieces({ title, shop, about, notice }: Sheet, set: Setting):
 const empty: Piece = { before: 0, height: 0, marks: [] };
 
 /** A cinch laid flat: strands from edge to edge, bars woven over both ends and the middle. */
-export function band(width: number): Mark[] {
+function band(width: number): Mark[] {
   const { height, strand, bar, centre, row: weave } = look.band;
   const strands = Array.from({ length: Math.round(height / strand) }, (_, i): Mark[] => [
     { kind: 'area', x: 0, y: i * strand, width, height: strand, fill: 'cord' },

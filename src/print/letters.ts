@@ -5,7 +5,7 @@ import type { Block, Sheet } from '../report/sheet.ts';
 import type { Face } from './marks.ts';
 
 /** Stands for a letter that cannot be printed. */
-export const missingLetter = '\u25a1';
+const missingLetter = '\u25a1';
 
 /** Which code points a face can print. */
 export type Has = (codePoint: number, face: Face) => boolean;
