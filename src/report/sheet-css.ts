@@ -51,7 +51,7 @@ table.pairs td:first-child { width: ${pt(label)}; color: var(--soft); white-spac
   @bottom-right { content: counter(page) " of " counter(pages); font: ${pt(type.fine)} "Source Sans 3", "Segoe UI", Arial, sans-serif; color: ${colors.soft}; } }
 @media print {
   html { background: #fff; } body { padding: 0; font-size: ${pt(type.text * 0.88)}; line-height: 1.19; }
-  th, td { padding-top: 0.7pt; padding-bottom: 0.7pt; } h1 { font-size: 17pt; } h2 { margin: 5.5pt 0 0.5pt; font-size: 10.5pt; }
+  th, td { padding-top: 1.2pt; padding-bottom: 0.6pt; } h1 { font-size: 17pt; } h2 { margin: 5.5pt 0 0.5pt; font-size: 10.5pt; }
   ul.boxes li { padding-top: 0.4pt; padding-bottom: 0.4pt; } ul.boxes li::before { top: 1.4pt; } .blanks div { margin-top: 14pt; }
   .notice b { font-size: 13pt; padding: 2pt 7pt; } .notice span { padding: 2pt 7pt; }
   .rules { margin-top: 7pt; padding: 2pt 9pt; } .cautions { margin-top: 6pt; padding-top: 3pt; font-size: 7.5pt; }
