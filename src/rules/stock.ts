@@ -1,6 +1,7 @@
 /** Can the shop put its hands on the buckles and the cord? */
 import type { Buckle, Order, Shop } from '../order/types.ts';
-import { ACCENT_PLY, BODY_PLY, type CordShelf, type Shelf } from '../stock/shelf.ts';
+import { ACCENT_PLY, BODY_PLY } from '../sources/plies.ts';
+import type { CordShelf, Shelf } from '../stock/shelf.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { count, say, type Phrase } from '../units/phrase.ts';
 import { rule, type Judgement, type Verdict } from './rule.ts';

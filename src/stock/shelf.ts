@@ -1,10 +1,7 @@
 /** What one order needs from the shelf of cords: looked up once, whatever is tied. */
 import type { Cord, Order, Shop } from '../order/types.ts';
+import { ACCENT_PLY, BODY_PLY } from '../sources/plies.ts';
 import { mostAccentFeet } from './accent.ts';
-
-/** Ply of body and of accent cord. */
-export const BODY_PLY = 8;
-export const ACCENT_PLY = 2;
 
 /** The cord of one ply that was asked for; all colors of it together. */
 export interface CordShelf {
