@@ -37,7 +37,7 @@ export async function backlogOf(
   const left = [...orders];
   const results = sorted.map((each): PaperResult<Keyed> => {
     if (each.failed !== undefined) return each.failed;
-    const { file, order = '' } = each;
+    const { file, order } = each;
     if (each.planned !== undefined) return { ok: true, file, order, paper: left.shift(), none: undefined };
     return { ok: true, file, order, paper: undefined, none: 'nothing the shop can tie passes for this pair' };
   });

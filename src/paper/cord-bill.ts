@@ -6,7 +6,7 @@ import { amountOf, dividedBy, rateOf, wholeRate, type Minor } from '../units/mon
 import { nearestWord } from '../units/nearest.ts';
 import { accentNeeds, placedBars } from '../stock/accent.ts';
 import { flatOf } from '../stock/flat.ts';
-import { ACCENT_PLY, BODY_PLY } from '../stock/shelf.ts';
+import { ACCENT_PLY, BODY_PLY } from '../sources/plies.ts';
 import { joined, type Missing, type PartBill, type Unit } from './line.ts';
 import { piecesOf, sectionsOf } from './strands.ts';
 

@@ -3,7 +3,7 @@ import { newLot } from '../cutting/material.ts';
 import type { Buyable, Cut, CuttingTask, PutUp } from '../cutting/types.ts';
 import type { Cord, Shop } from '../order/types.ts';
 import { bench } from '../sources/bench-numbers.ts';
-import { ACCENT_PLY, BODY_PLY } from '../stock/shelf.ts';
+import { ACCENT_PLY } from '../sources/plies.ts';
 import { EIGHTHS_A_FOOT } from '../units/feet.ts';
 import type { Keyed } from './planned.ts';
 
@@ -49,8 +49,8 @@ export const cordOf = (color: string, ply: number, { cords }: Shop): Cord | unde
 
 /** What the plan is made from: cuts of cord that the shop has or can name, its shelf, and what it can buy. */
 export function cuttingTask(cuts: readonly TicketCut[], { cords }: Shop): CuttingTask {
-  const named = cuts.flatMap(({ color, known, use: _, ...cut }): Cut[] =>
-    known && color !== undefined && cut.length > 0 ? [{ ...cut, color }] : [],
+  const named = cuts.flatMap(({ id, order, color, known, ply, length, quantity }): Cut[] =>
+    known && color !== undefined && length > 0 ? [{ id, order, color, ply, length, quantity }] : [],
   );
   return {
     cuts: named,
@@ -85,6 +85,3 @@ function buyableOf({ color, ply, putUps, orderable }: Cord): Buyable[] {
   const lengths = [...new Set(putUps.map(({ feet }) => eighths(feet)))].filter((length) => length > 0);
   return lengths.map((length) => ({ id: JSON.stringify([color, ply, newLot, length]), color, ply, length }));
 }
-
-/** "body" or "accent". */
-const kindOfPly = (ply: number): string => (ply === BODY_PLY ? 'body' : 'accent');

@@ -1,6 +1,6 @@
 /** Which strands take which color, and at which buckle each piece of cord ends. */
 import { bodyCordFeet, tailOf } from '../stock/cord.ts';
-import { BODY_PLY } from '../stock/shelf.ts';
+import { BODY_PLY } from '../sources/plies.ts';
 
 export type End = 'near' | 'off';
 

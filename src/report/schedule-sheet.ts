@@ -62,9 +62,8 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
   ];
 }
 
-/** By the day and minute of the start. */
-function jobsTable({ task, schedule, orders, minutes }: Agenda): Block {
-  const due = new Map(orders.map(({ key, order }) => [key, order.due]));
+/** By the day and minute of the start; the day done of a late job is the honest one. */
+function jobsTable({ task, schedule, minutes }: Agenda): Block {
   const place = new Map(task.benches.map(({ id }, i) => [id, i]));
   const jobs = [...schedule.jobs].sort(
     (a, b) =>
@@ -88,7 +87,7 @@ function jobsTable({ task, schedule, orders, minutes }: Agenda): Block {
       bench,
       startDay,
       endDay,
-      due.get(id) === undefined || lateBy === 0 ? promise : `${promise} late`,
+      lateBy === 0 ? promise : `${String(lateBy)} d late`,
     ]),
   };
 }

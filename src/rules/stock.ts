@@ -1,5 +1,6 @@
 /** Can the shop put its hands on the buckles and the cord? */
 import type { Buckle, Order, Shop } from '../order/types.ts';
+import { ACCENT_PLY, BODY_PLY } from '../sources/plies.ts';
 import type { CordShelf, Shelf } from '../stock/shelf.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { count, say, type Phrase } from '../units/phrase.ts';
@@ -27,21 +28,13 @@ const buckle = {
 const shop = { cords: [{ color: 'natural', ply: 8, feetOnHand: 120, orderable: false }] } as unknown as Shop;
 const order = { quantity: 1 } as unknown as Order;
 const natural: CordShelf = {
-  kind: 'body',
-  ply: 8,
+  ply: BODY_PLY,
   colors: ['natural'],
   unknown: undefined,
   feetOnHand: 120,
   orderable: false,
 };
-const rust: CordShelf = {
-  ...natural,
-  kind: 'accent',
-  ply: 2,
-  colors: ['rust'],
-  feetOnHand: 5,
-  orderable: true,
-};
+const rust: CordShelf = { ...natural, ply: ACCENT_PLY, colors: ['rust'], feetOnHand: 5, orderable: true };
 const noAccent: CordShelf = { ...rust, colors: [], feetOnHand: 0 };
 const shelf: Shelf = { body: natural, accent: noAccent, accentTight: false };
 
@@ -120,9 +113,9 @@ const noColor: Verdict = { judgement: 'not-applicable', reason: () => say`no col
 
 /** Not applicable when no color was asked for: then there is nothing to look up. */
 function cordVerdict(cord: CordShelf, feet: number, shop: Shop): Verdict {
-  const { colors, unknown, feetOnHand, orderable } = cord;
+  const { ply, colors, unknown, feetOnHand, orderable } = cord;
   if (colors.length === 0) return noColor;
-  if (unknown !== undefined) return unknownColor(unknown, cord, shop);
+  if (unknown !== undefined) return unknownColor(unknown, ply, shop);
   const margin = feetOnHand - feet;
   if (margin >= 0) return { judgement: 'good', margin, reason: () => onShelf(colors) };
   return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason: () => tooLittle(cord, feet) };
@@ -146,13 +139,14 @@ function accentVerdict({ accent, accentTight }: Shelf, feetOf: () => number, sho
 const onShelf = (colors: readonly string[]): Phrase =>
   say`buckles and ${colors.join(' and ')} cord are on the shelf`;
 
-function tooLittle({ kind, colors, feetOnHand, orderable }: CordShelf, feet: number): Phrase {
-  const sort = kind === 'body' ? '' : ' accent';
+function tooLittle({ ply, colors, feetOnHand, orderable }: CordShelf, feet: number): Phrase {
+  const kind = ply === BODY_PLY ? '' : ' accent';
   const rest = orderable ? 'the rest must be ordered' : 'and no more to be had';
-  return say`needs ${count(Math.ceil(feet))} ft of ${colors.join(' and ')}${sort} cord; ${count(feetOnHand)} ft on hand, ${rest}`;
+  return say`needs ${count(Math.ceil(feet))} ft of ${colors.join(' and ')}${kind} cord; ${count(feetOnHand)} ft on hand, ${rest}`;
 }
 
-function unknownColor(color: string, { kind, ply }: CordShelf, shop: Shop): Verdict {
+function unknownColor(color: string, ply: number, shop: Shop): Verdict {
+  const kind = ply === BODY_PLY ? 'body' : 'accent';
   const reason = () => {
     const known = shop.cords.filter((cord) => cord.ply === ply).map((cord) => cord.color);
     const near = nearestWord(color, known);

@@ -1,14 +1,10 @@
 /** What one order needs from the shelf of cords: looked up once, whatever is tied. */
 import type { Cord, Order, Shop } from '../order/types.ts';
+import { ACCENT_PLY, BODY_PLY } from '../sources/plies.ts';
 import { mostAccentFeet } from './accent.ts';
-
-/** Ply of body and of accent cord. */
-export const BODY_PLY = 8;
-export const ACCENT_PLY = 2;
 
 /** The cord of one ply that was asked for; all colors of it together. */
 export interface CordShelf {
-  readonly kind: 'body' | 'accent';
   readonly ply: number;
   readonly colors: readonly string[];
   /** A color that is not on the shop's list. */
@@ -27,18 +23,17 @@ export interface Shelf {
 
 /** The shelf as one order sees it. */
 export function shelfOf({ colors, quantity }: Order, shop: Shop): Shelf {
-  const accent = cordShelf('accent', colors?.accent ?? [], shop);
+  const accent = cordShelf(ACCENT_PLY, colors?.accent ?? [], shop);
   const count = accent.colors.length;
   const accentTight =
     count > 0 &&
     accent.unknown === undefined &&
     accent.feetOnHand > 0 &&
     accent.feetOnHand < mostAccentFeet(shop, count) * quantity;
-  return { body: cordShelf('body', colors?.body ?? [], shop), accent, accentTight };
+  return { body: cordShelf(BODY_PLY, colors?.body ?? [], shop), accent, accentTight };
 }
 
-function cordShelf(kind: CordShelf['kind'], colors: readonly string[], shop: Shop): CordShelf {
-  const ply = kind === 'body' ? BODY_PLY : ACCENT_PLY;
+function cordShelf(ply: number, colors: readonly string[], shop: Shop): CordShelf {
   let feetOnHand = 0;
   let orderable = true;
   let unknown: string | undefined;
@@ -48,7 +43,7 @@ function cordShelf(kind: CordShelf['kind'], colors: readonly string[], shop: Sho
     orderable &&= cord?.orderable === true;
     if (cord === undefined) unknown ??= color;
   }
-  return { kind, ply, colors, unknown, feetOnHand, orderable };
+  return { ply, colors, unknown, feetOnHand, orderable };
 }
 
 /** The cord of that color; capitals do not matter. */

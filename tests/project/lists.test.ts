@@ -110,7 +110,7 @@ describe('on horses and cinches drawn at random', () => {
       const idle = rule.idle?.(facts) ?? [];
       for (const factor of [0, 4]) {
         const other = Object.fromEntries(idle.map((part) => [part, Number(candidate[part]) * factor]));
-        const moved = { ...only(candidate, rule.looks), ...other } as typeof candidate;
+        const moved = { ...only(candidate, rule.looks), ...other };
         expect(rule.judge(facts, moved).judgement).toBe(judgement);
       }
     }

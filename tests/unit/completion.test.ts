@@ -54,7 +54,7 @@ const formats = ['csv', 'json', 'markdown', 'table'];
 const cases: readonly (readonly [line: string, offers: readonly string[]])[] = [
   ['cinchwright ', [...commandNames].sort()],
   ['cinchwright si', ['size']],
-  ['cinchwright --no-color sc', ['schema']],
+  ['cinchwright --no-color sc', ['schedule', 'schema']],
   ['cinchwright size ', yaml],
   ['cinchwright size my', ['my order.yaml']],
   ['cinchwright size st', ['st*r.yaml']],
@@ -100,13 +100,12 @@ describe.each(Object.entries(shells))('%s', (shell, { offers, check }) => {
 });
 
 describe('the definition', () => {
-  test('an option takes a value everywhere or nowhere: scripts rely on it', () => {
+  test('an option takes a value everywhere or nowhere, of one kind: scripts rely on it', () => {
     const program = buildProgram({ io: {} as never, code: 0 });
     const definition = definitionOf(program, {});
     const kinds = new Map<string, Set<string>>();
     for (const { flags, takes } of definition.commands.flatMap(({ options }) => options))
-      for (const flag of flags)
-        kinds.set(flag, (kinds.get(flag) ?? new Set()).add(String(takes !== undefined)));
+      for (const flag of flags) kinds.set(flag, (kinds.get(flag) ?? new Set()).add(takes?.kind ?? 'none'));
     expect([...kinds].filter(([, found]) => found.size > 1).map(([flag]) => flag)).toEqual([]);
     expect([...valueFlags(definition)]).toContain('--shop');
   });

@@ -5,7 +5,7 @@ import type { Agenda, Asked } from '../../paper/agenda.ts';
 import { backlogOf, needAgenda, tellLeftOut, type Backlog } from '../backlog-orders.ts';
 import { backlogFormatOption, printBacklog, type BacklogOptions } from '../backlog-paper.ts';
 import { guardInputs } from '../emit.ts';
-import { CliFault, exit, printable, worse, type ExitCode } from '../fault.ts';
+import { CliFault, printable, worse, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 import { day, outOption, shopOption } from '../options.ts';
 import { orderFiles } from '../order-files.ts';
