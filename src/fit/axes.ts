@@ -43,4 +43,5 @@ export const axesOf: Readonly<Record<keyof Candidate, number>> = {
   gripArea: ALL,
   cordFeet: STRANDS | LENGTH,
   accentFeet: STYLE | STRANDS | BUCKLE | LENGTH,
+  accentAtMost: STYLE | STRANDS | LENGTH,
 };

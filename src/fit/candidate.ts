@@ -57,4 +57,6 @@ export interface Candidate extends Spec {
   readonly cordFeet: number;
   /** Feet of accent cord, in the colors of the order. */
   readonly accentFeet: number;
+  /** It is never more than this, which costs less to say. */
+  readonly accentAtMost: number;
 }

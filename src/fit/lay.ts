@@ -1,7 +1,7 @@
 /** Lays one spec on the horse: where its edge runs, how far from the elbow, what the buckle and the latigo do. */
 import type { Buckle, Style } from '../order/types.ts';
 import type { Layers } from '../stock/buckles.ts';
-import { accentFeet } from '../stock/accent.ts';
+import { accentAtMost, accentFeet } from '../stock/accent.ts';
 import { bodyCordFeet } from '../stock/cord.ts';
 import {
   areaBetween,
@@ -161,5 +161,10 @@ class Laid implements LaidCandidate {
 
   get accentFeet(): number {
     return accentFeet(this, this.ground.facts.order.colors?.accent ?? []);
+  }
+
+  get accentAtMost(): number {
+    const { order, model } = this.ground.facts;
+    return accentAtMost(this, order.colors?.accent?.length ?? 0, model);
   }
 }

@@ -1,4 +1,5 @@
 /** YAML text -> its documents as plain trees, with the YAML's own faults located; nothing here knows what an order is. */
+import { bottomlessAt, deepest } from './bottomless.ts';
 import { Composer, CST, Parser, isMap, isScalar, type Document } from 'yaml';
 import type { Chunk } from './documents.ts';
 import { edgeAbove, isTabbed, layoutFault, rowsOf, type Row } from './layout.ts';
@@ -9,8 +10,6 @@ import { strangeSign, strangeWords, syntaxWords } from './syntax.ts';
 import type { Spot, Tree } from './tree.ts';
 import { gaveUp, newWalk, walkNode, type Placed } from './walk.ts';
 
-/** Orders are four levels deep; the bound keeps a hostile file from exhausting the stack. */
-const deepest = 24;
 /** After so many the reader has stopped reading. */
 export const mostProblems = 100;
 /** Complaints of the package that are looked at: several may fall on one line. */
@@ -91,7 +90,7 @@ export function loadChunk(source: Source, chunk: Chunk): Loaded {
 }
 
 function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
-  const bottomless = bracketTooDeep(text);
+  const bottomless = bottomlessAt(text);
   if (bottomless !== undefined) {
     return { doc: undefined, faults: [{ path: '', expected: tooDeep, offset: bottomless }] };
   }
@@ -111,22 +110,6 @@ function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
   } catch {
     return { doc: undefined, faults: [{ path: '', expected: 'text that can be read as YAML', offset: 0 }] };
   }
-}
-
-/** So many brackets or dashes in one another, even if some stand in quotes, are no order; the package's stack is not to be tried. */
-const mostBrackets = 200;
-
-/** Where brackets that go far too deep pass the bound of levels, or where dashes that do begin. */
-function bracketTooDeep(text: string): number | undefined {
-  let depth = 0;
-  let passed = 0;
-  for (const { 0: sign, index } of text.matchAll(/[[\]{}]/g)) {
-    depth = Math.max(0, depth + (sign === '[' || sign === '{' ? 1 : -1));
-    if (depth === deepest + 1) passed = index;
-    if (depth > mostBrackets) return passed;
-  }
-  const run = new RegExp(`(?:[-?] +){${String(mostBrackets)}}`).exec(text);
-  return run === null ? undefined : run.index;
 }
 
 /** One fault a line: the package often trips again over what it has just complained about. */

@@ -42,8 +42,8 @@ export const stock = rule({
   id: 'stock',
   question: 'Are the buckles and the cord on the shelf?',
   reads: ['order', 'shop', 'shelf'],
-  looks: ['buckle', 'cordFeet', 'accentFeet'],
-  idle: ({ shelf }) => (shelf.accentTight ? [] : ['accentFeet']),
+  looks: ['buckle', 'cordFeet', 'accentFeet', 'accentAtMost'],
+  idle: ({ shelf }) => (shelf.accentTight ? [] : ['accentFeet', 'accentAtMost']),
   evidence: [{ basis: 'choice', source: 'engineering-choice', why: 'the shelf stands in the shop file' }],
   can: ['good', 'acceptable', 'refuse', 'cannot-tell'],
   ownCriterion: true,
@@ -51,44 +51,50 @@ export const stock = rule({
     const { quantity } = order;
     const { buckle } = candidate;
     const body = cordVerdict(shelf.body, candidate.cordFeet * quantity, shop);
-    const accent = accentVerdict(shelf, () => candidate.accentFeet * quantity, shop);
+    const most = shelf.accentTight ? candidate.accentAtMost * quantity : 0;
+    const accent = accentVerdict(shelf, { most, feetOf: () => candidate.accentFeet * quantity }, shop);
     return worseOf(worseOf(body, accent), buckleVerdict(buckle, 2 * quantity));
   },
   examples: [
     {
       shows: 'both on the shelf',
       facts: { order, shop, shelf },
-      candidate: { buckle, cordFeet: 60, accentFeet: 26 },
+      candidate: { buckle, cordFeet: 60, accentFeet: 26, accentAtMost: 30 },
       gives: 'good',
     },
     {
       shows: 'buckles to be ordered',
       facts: { order, shop, shelf },
-      candidate: { buckle: { ...buckle, onHand: 0 }, cordFeet: 60, accentFeet: 26 },
+      candidate: { buckle: { ...buckle, onHand: 0 }, cordFeet: 60, accentFeet: 26, accentAtMost: 30 },
       gives: 'acceptable',
     },
     {
       shows: 'no such buckles to be had',
       facts: { order, shop, shelf },
-      candidate: { buckle: { ...buckle, onHand: 1, orderable: false }, cordFeet: 60, accentFeet: 26 },
+      candidate: {
+        buckle: { ...buckle, onHand: 1, orderable: false },
+        cordFeet: 60,
+        accentFeet: 26,
+        accentAtMost: 30,
+      },
       gives: 'refuse',
     },
     {
       shows: 'not enough natural cord and none to order',
       facts: { order, shop, shelf },
-      candidate: { buckle, cordFeet: 130, accentFeet: 26 },
+      candidate: { buckle, cordFeet: 130, accentFeet: 26, accentAtMost: 30 },
       gives: 'refuse',
     },
     {
       shows: 'not enough rust accent cord, but it can be ordered',
       facts: { order, shop, shelf: { ...shelf, accent: rust, accentTight: true } },
-      candidate: { buckle, cordFeet: 60, accentFeet: 26 },
+      candidate: { buckle, cordFeet: 60, accentFeet: 26, accentAtMost: 30 },
       gives: 'acceptable',
     },
     {
       shows: 'a color that is not on the list',
       facts: { order, shop, shelf: { ...shelf, body: { ...natural, colors: ['plum'], unknown: 'plum' } } },
-      candidate: { buckle, cordFeet: 60, accentFeet: 26 },
+      candidate: { buckle, cordFeet: 60, accentFeet: 26, accentAtMost: 30 },
       gives: 'cannot-tell',
     },
   ],
@@ -121,11 +127,17 @@ function cordVerdict(cord: CordShelf, feet: number, shop: Shop): Verdict {
   return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason: () => tooLittle(cord, feet) };
 }
 
-/** Where every cinch gets the same judgement, the feet of this one are counted only when somebody reads them. */
-function accentVerdict({ accent, accentTight }: Shelf, feetOf: () => number, shop: Shop): Verdict {
+interface Accent {
+  /** Feet that it never exceeds; 0 where every cinch gets the same judgement. */
+  readonly most: number;
+  readonly feetOf: () => number;
+}
+
+/** Where the judgement is plain, the feet of this cinch are counted only when somebody reads them. */
+function accentVerdict({ accent }: Shelf, { most, feetOf }: Accent, shop: Shop): Verdict {
   const { colors, unknown, feetOnHand, orderable } = accent;
-  if (accentTight || colors.length === 0 || unknown !== undefined)
-    return cordVerdict(accent, accentTight ? feetOf() : 0, shop);
+  if (most > feetOnHand) return cordVerdict(accent, feetOf(), shop);
+  if (colors.length === 0 || unknown !== undefined) return cordVerdict(accent, 0, shop);
   const short = orderable ? 'acceptable' : 'refuse';
   return {
     judgement: feetOnHand > 0 ? 'good' : short,

@@ -1,10 +1,12 @@
 /** Accent cord of the bars: which bar takes which color, and how many feet of each. */
-import type { Shop } from '../order/types.ts';
+import type { Shop, Style } from '../order/types.ts';
 import { bench } from '../sources/bench-numbers.ts';
+import type { Model } from '../sources/numbers.ts';
 import type { Bar } from './bars.ts';
 import { accentFeetAnInch } from './cord.ts';
 import { flatOf, type Flat, type Laid } from './flat.ts';
 import { fullWidth, pinchedWidth } from './outline.ts';
+import { styleIds } from './styles.ts';
 
 export interface PlacedBar extends Bar {
   /** Width of the cinch at the middle of the bar. */
@@ -41,12 +43,30 @@ export function accentNeeds(bars: readonly PlacedBar[]): AccentNeed[] {
 export const accentFeet = (laid: Laid, colors: readonly string[]): number =>
   accentNeeds(placedBars(flatOf(laid), colors)).reduce((sum, { feet }) => sum + feet, 0);
 
-/** No cinch of the shop takes more feet than this in so many colors: the most strands, with as many rows as the longest has room for. */
-export function mostAccentFeet({ strands, lengths, model }: Shop, colors: number): number {
-  const row = bench('weave-row');
-  const rows = 2 + Math.ceil(lengths.max / 2 / (row + bench('row-gap')));
-  const full = accentFeetAnInch(fullWidth(strands.max, model));
-  const pinched = accentFeetAnInch(pinchedWidth(strands.max, model));
-  const straight = (2 * bench('end-bar') + bench('centre-bar')) * full;
-  return colors + Math.max(straight, 2 * rows * row * pinched + row * full);
+/** What decides roughly how much accent cord a cinch takes. */
+interface Rough {
+  readonly style: Style;
+  readonly strands: number;
+  readonly length: number;
 }
+
+/** It takes no more feet than this in so many colors: as many rows as there is room for. Much cheaper than counting them. */
+export function accentAtMost({ style, strands, length }: Rough, colors: number, model: Model): number {
+  const full = accentFeetAnInch(fullWidth(strands, model));
+  if (style === 'straight') return colors + (2 * bench('end-bar') + bench('centre-bar')) * full;
+  const row = bench('weave-row');
+  // The pinched part ends where the flare begins: below the buckle, or no lower than the flare is long.
+  const low = style === 'low-flare';
+  const reach = low ? length / 2 - model['flare-length'] : model['high-flare-start'];
+  const room = reach - row - bench('first-row-from');
+  const rows = 1 + Math.max(low ? 2 : 1, Math.ceil(room / (row + bench('row-gap'))));
+  return colors + row * (2 * rows * accentFeetAnInch(pinchedWidth(strands, model)) + full);
+}
+
+/** No cinch of the shop takes more feet than this in so many colors. */
+export const mostAccentFeet = ({ strands, lengths, model }: Shop, colors: number): number =>
+  Math.max(
+    ...styleIds.map((style) =>
+      accentAtMost({ style, strands: strands.max, length: lengths.max }, colors, model),
+    ),
+  );

@@ -79,7 +79,9 @@ function benchCount(count: number, folder: string): void {
   process.stdout.write(`\n${count} distinct orders\n`);
   line(['work', 's', 'orders/s', 'ratio', 'CPU s', 'peak MB']);
   row('read and parse with yaml alone', base);
-  all.forEach((took, i) => row(`backlog, ${jobs[i]} ${jobs[i] === 1 ? 'thread' : 'workers'}`, took));
+  all.forEach((took, i) => {
+    row(`backlog, ${jobs[i]} ${jobs[i] === 1 ? 'thread' : 'workers'}`, took);
+  });
   rmSync(orders, { recursive: true });
 }
 

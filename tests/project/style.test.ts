@@ -8,7 +8,7 @@ import { filesBelow, sourceFiles, type SourceFile } from '../support/source-tree
 
 const linesOf = (text: string): number => text.replace(/\n$/, '').split('\n').length;
 const longest = 300;
-const usual = 65;
+const usual = 70;
 
 /** What we write by hand, and what we generate from it; not what tools write. */
 const written = [
@@ -36,7 +36,7 @@ test('no file is longer than 300 lines, tests and scripts too', () => {
   expect(long).toEqual([]);
 });
 
-test('half of the source files have 65 lines or fewer', () => {
+test('half of the source files have 70 lines or fewer', () => {
   const sorted = sourceFiles.map(({ text }) => linesOf(text)).sort((a, b) => a - b);
   expect(sorted[Math.floor((sorted.length - 1) / 2)]).toBeLessThanOrEqual(usual);
 });

@@ -5,9 +5,10 @@ import { backlogFormatOption, printBacklog, type BacklogOptions } from '../backl
 import { guardInputs } from '../emit.ts';
 import type { ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
-import { day, outOption, shopOption } from '../options.ts';
+import { day, outOption, paperOption, shopOption } from '../options.ts';
 import { orderFiles } from '../order-files.ts';
 import type { Session } from '../program.ts';
+import { guardPdf } from '../pdf.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
@@ -25,7 +26,7 @@ nothing passes, are named and left out.
 Examples:
   cinchwright materials orders/
   cinchwright materials *.yaml --shop shop.yaml
-  cinchwright materials orders/ --format html --out materials.html
+  cinchwright materials orders/ --format pdf --out materials.pdf
   cinchwright materials orders/ --format csv --out materials.csv`;
 
 /** Adds the command. */
@@ -43,6 +44,7 @@ export function addMaterials(program: Command, session: Session): void {
       ),
     )
     .addOption(backlogFormatOption())
+    .addOption(paperOption())
     .addOption(shopOption())
     .addOption(outOption())
     .addHelpText('after', help)
@@ -57,6 +59,7 @@ async function printMaterials(
   io: CliIo,
 ): Promise<ExitCode> {
   const files = orderFiles(paths, io, 'materials');
+  guardPdf(options, io);
   guardInputs(options.out, [...files, options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
@@ -74,7 +77,7 @@ async function printMaterials(
       csv: async () => (await import('../../report/materials-csv.ts')).materialsCsv(materials, results),
       json: async () => (await import('../../report/materials-json.ts')).materialsJson(materials, results),
     },
-    options,
+    { ...options, day: written },
     io,
   );
   return tellLeftOut(backlog, io, errorColor);

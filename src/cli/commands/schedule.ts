@@ -7,9 +7,10 @@ import { backlogFormatOption, printBacklog, type BacklogOptions } from '../backl
 import { guardInputs } from '../emit.ts';
 import { CliFault, printable, worse, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
-import { day, outOption, shopOption } from '../options.ts';
+import { day, outOption, paperOption, shopOption } from '../options.ts';
 import { orderFiles } from '../order-files.ts';
 import type { Session } from '../program.ts';
+import { guardPdf } from '../pdf.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
@@ -27,7 +28,7 @@ passes, are named and left out.
 
 Examples:
   cinchwright schedule orders/
-  cinchwright schedule orders/ --from 2026-12-01 --format html --out week.html
+  cinchwright schedule orders/ --from 2026-12-01 --format pdf --out week.pdf
   cinchwright schedule orders/ --promise new.yaml
   cinchwright schedule orders/ --hours 2.5`;
 
@@ -50,6 +51,7 @@ export function addSchedule(program: Command, session: Session): void {
       new Option('--hours <n>', 'hours of work to be promised besides, such as 2.5').argParser(hours),
     )
     .addOption(backlogFormatOption())
+    .addOption(paperOption())
     .addOption(shopOption())
     .addOption(outOption())
     .addHelpText('after', help)
@@ -74,6 +76,7 @@ async function printSchedule(
     throw new CliFault('--promise has its hours from the order: leave out --hours');
   }
   const files = orderFiles(paths, io, 'schedule');
+  guardPdf(options, io);
   guardInputs(options.out, [...files, options.shop, options.promise], io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
@@ -94,7 +97,7 @@ async function printSchedule(
       csv: async () => (await import('../../report/schedule-csv.ts')).scheduleCsv(agenda, asked, results),
       json: async () => (await import('../../report/schedule-json.ts')).scheduleJson(agenda, asked, results),
     },
-    options,
+    { ...options, day: from },
     io,
   );
   const codes = [await tellLeftOut(backlog, io, errorColor)];
