@@ -138,14 +138,9 @@ function accentVerdict({ accent }: Shelf, { most, feetOf }: Accent, shop: Shop):
   const { colors, unknown, feetOnHand, orderable } = accent;
   if (most > feetOnHand) return cordVerdict(accent, feetOf(), shop);
   if (colors.length === 0 || unknown !== undefined) return cordVerdict(accent, 0, shop);
-  const short = orderable ? 'acceptable' : 'refuse';
-  return {
-    judgement: feetOnHand > 0 ? 'good' : short,
-    get margin() {
-      return feetOnHand - feetOf();
-    },
-    reason: () => (feetOnHand > 0 ? onShelf(colors) : tooLittle(accent, feetOf())),
-  };
+  // No margin: it would need the feet of this cinch.
+  if (feetOnHand > 0) return { judgement: 'good', reason: () => onShelf(colors) };
+  return { judgement: orderable ? 'acceptable' : 'refuse', reason: () => tooLittle(accent, feetOf()) };
 }
 
 const onShelf = (colors: readonly string[]): Phrase =>
