@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
@@ -6,6 +7,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     environment: 'node',
     testTimeout: 60_000,
+    // Vitest leaves a core free; on a machine with two that would be one worker.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     // A missing golden file must fail, never be written in passing.
     env: { CI: 'true', FORCE_COLOR: '0' },
   },

@@ -10,7 +10,9 @@ const mostBrackets = 200;
 export function bottomlessAt(text: string): number | undefined {
   let depth = 0;
   let passed = 0;
-  for (const { 0: sign, index } of text.matchAll(/[[\]{}]/g)) {
+  // What follows "#" after a blank is a comment: it is matched as a whole and does not count.
+  for (const { 0: sign, index } of text.matchAll(/(?<!\S)#.*|[[\]{}]/g)) {
+    if (sign.startsWith('#')) continue;
     depth = Math.max(0, depth + (sign === '[' || sign === '{' ? 1 : -1));
     if (depth === deepest + 1) passed = index;
     if (depth > mostBrackets) return passed;

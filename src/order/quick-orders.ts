@@ -1,5 +1,4 @@
 /** Orders that are plainly written and have no fault, read fast; whatever else there is goes through read-orders.ts. */
-import { bottomlessAt } from './bottomless.ts';
 import type { Chunk } from './documents.ts';
 import { orderOf } from './order-of.ts';
 import { orderSchema } from './order-schema.ts';
@@ -30,7 +29,7 @@ export function quickOrders(text: string, file: string): GoodOrder[] | undefined
 
 /** One document as a good order; undefined when it is anything else, or not plainly written. */
 export function quickOrder(source: Source, chunk: Chunk): GoodOrder | undefined {
-  const tree = bottomlessAt(chunk.text) === undefined ? quickTree(chunk.text) : undefined;
+  const tree = quickTree(chunk.text);
   if (tree === undefined) return undefined;
   const written = orderSchema.safeParse(tree);
   if (!written.success || acrossKeys({ tree, settled: none, locate: nowhere }).length > 0) return undefined;

@@ -1,5 +1,6 @@
 /** A plainly written document becomes its tree at once, by a faster reader of YAML; of any other nothing is said. */
 import { FAILSAFE_SCHEMA, load } from 'js-yaml';
+import { bottomlessAt } from './bottomless.ts';
 import { isPlain } from './plain-lines.ts';
 import type { Block, Tree } from './tree.ts';
 
@@ -9,7 +10,7 @@ import type { Block, Tree } from './tree.ts';
  */
 export function quickTree(raw: string): Tree | undefined {
   const text = raw.includes('\r') ? raw.replaceAll('\r\n', '\n') : raw;
-  if (!isPlain(text)) return undefined;
+  if (bottomlessAt(text) !== undefined || !isPlain(text)) return undefined;
   try {
     // Failsafe: every scalar stays text. Doubled keys are thrown out by the package.
     return settled(load(text, { schema: FAILSAFE_SCHEMA }));
