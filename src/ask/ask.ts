@@ -188,7 +188,7 @@ function outcomeOf({ read, shop, believed }: Reading, { first, before }: Scene):
     changed: verdictOf(then) === before ? 0 : 1,
     gain: gainOver([stay, go], 0),
     followed: go - stay,
-    wider: next !== undefined && next.width > (first?.width ?? 0) ? 1 : 0,
+    wider: next !== undefined && first !== undefined && next.width > first.width ? 1 : 0,
     first: next,
   };
 }

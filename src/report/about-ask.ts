@@ -52,9 +52,9 @@ export function nowText({ advice, now }: AskResult, units: Units): string {
   );
   const spec = `${specName(first.candidate)}, ${quantityText({ value: first.candidate.length, as: 'length' }, units)} long`;
   return (
-    `As things stand no. 1 is ${spec}: ${chanceText(now.both)} sure to do. ` +
-    `${chanceText(now.clears)} sure to clear the elbow by at least ${least}, ` +
-    `${chanceText(now.reaches)} sure to leave ${low ?? ''} to ${high ?? ''} of latigo each side.`
+    `As things stand no. 1 is ${spec}; ${chanceText(now.both)} sure to clear and reach: ` +
+    `${chanceText(now.clears)} to clear the elbow by at least ${least}, ` +
+    `${chanceText(now.reaches)} to leave ${low ?? ''} to ${high ?? ''} of latigo each side.`
   );
 }
 
@@ -97,7 +97,7 @@ export const meaningText = ({ drawing }: AskResult): string =>
   `Gain: how much surer it gets, on average over what the tape may read, that the cinch tied clears the elbow and leaves an accepted latigo run; where the answer puts first a wider one that is less sure, the shop may keep the other, so it is never under nothing. By ${String(2 * drawing.strata)} drawn readings a question, sized anew each, seed ${String(drawing.seed)}.`;
 
 /** Who is asked: orders of one name, phone and mail belong together, others never; those of nobody stand last. */
-export function customerKey({ customer, order }: Order): string {
+function customerKey({ customer, order }: Order): string {
   const parts = [customer?.name, customer?.phone, customer?.email].map((part) => (part ?? '').trim());
   return parts.every((part) => part === '')
     ? `\uffff${order}`

@@ -1,7 +1,7 @@
 /** Numbers of asking: how well a side photo reads, and what is worth a customer's time; each with its basis. */
 import type { NumberBasis } from './numbers.ts';
 
-interface AskingNumber {
+export interface AskingNumber {
   readonly value: number;
   readonly unit: 'in' | 'chance' | 'draws';
   readonly about: string;
