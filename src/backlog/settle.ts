@@ -23,7 +23,8 @@ export function moved(row: Row, before: Before): Row {
   };
 }
 
-function movedProblem(problem: Problem, { lines, documents }: Before): Problem {
+/** A fault with its line and document counted from the start of the file. */
+export function movedProblem(problem: Problem, { lines, documents }: Before): Problem {
   const { line, document, hint } = problem;
   return {
     ...problem,
