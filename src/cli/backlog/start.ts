@@ -17,7 +17,7 @@ import { printerFor } from './printers.ts';
 import { noProgress, progressFor, type Progress } from './progress.ts';
 import { openJournal } from './resume.ts';
 import { doAll } from './run.ts';
-import { namedOrPiped, sourcesOf, type Source } from './sources.ts';
+import { namedOrPiped, sourcesOf, type Source } from '../sources.ts';
 import { tasksOf } from './units.ts';
 
 export interface BacklogOptions {

@@ -55,7 +55,7 @@ async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside
   const { minutesOf } = await import('../../paper/bill.ts');
   const { daysAfter } = await import('../../units/days.ts');
   await needAgenda(shop);
-  const backlog = await backlogOf(orderFiles(options.backlog, io, 'quote'), { shop, day }, io);
+  const backlog = await backlogOf(await orderFiles(options.backlog, io, 'quote'), { shop, day }, io);
   const agenda = agendaOf(backlog.orders, shop, daysAfter(day, 1));
   return {
     windowOf: ({ candidate }, { facts: { order } }) =>
