@@ -1,6 +1,6 @@
 /** The chance that a cinch already tied does: clears the least at the elbow, and leaves a latigo run that is accepted. */
 import type { Candidate } from '../fit/candidate.ts';
-import { clearanceOf, fieldOf, roperClearance, type Field } from '../fit/clearance.ts';
+import { clearanceOf, fieldOf, pinchedThroughout, roperClearance, type Field } from '../fit/clearance.ts';
 import { bodyEdge, frameEdge } from '../fit/edges.ts';
 import type { Facts } from '../facts/facts.ts';
 import { runFor } from '../facts/length.ts';
@@ -33,7 +33,7 @@ function clearing({ style, shape, buckle }: Tied, field: Field): number {
   const cords =
     style === 'straight'
       ? clearanceOf(bodyEdge(shape, field.slope), shape.full, field)
-      : roperClearance(shape, field);
+      : roperClearance(shape, pinchedThroughout(shape.pinched, shape.top, field), field);
   const frame = clearanceOf(frameEdge(buckle, shape.top, field.slope), 0, field);
   return Math.min(cords.chance, frame.chance);
 }

@@ -47,7 +47,7 @@ export function addAsk(program: Command, session: Session): void {
     .description(
       'Lists what is worth asking about each order, most worth first, and writes the message to the customer.',
     )
-    .argument('[paths...]', 'order files, or folders with them')
+    .argument('[paths...]', 'order files, folders with them, or patterns')
     .addOption(
       new Option('--format <name>', 'print as table, text or markdown (the message), json, csv')
         .default('table', 'table')
@@ -73,7 +73,7 @@ export function addAsk(program: Command, session: Session): void {
 }
 
 async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Promise<ExitCode> {
-  const files = orderFiles(paths, io, 'ask');
+  const files = await orderFiles(paths, io, 'ask');
   guardInputs(options.out, [...files, options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
