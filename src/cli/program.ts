@@ -5,6 +5,7 @@ import { addBacklog } from './commands/backlog.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
 import { addHelp } from './commands/help.ts';
+import { addLearn } from './commands/learn.ts';
 import { addMaterials } from './commands/materials.ts';
 import { addNew } from './commands/new.ts';
 import { addQuote } from './commands/quote.ts';
@@ -33,6 +34,7 @@ const adders = [
   addTicket,
   addMaterials,
   addSchedule,
+  addLearn,
   addRules,
   addNew,
   addSchema,
@@ -49,6 +51,7 @@ export const commandNames: readonly string[] = [
   'ticket',
   'materials',
   'schedule',
+  'learn',
   'rules',
   'new',
   'schema',
@@ -75,6 +78,7 @@ Examples:
   cinchwright ticket order.yaml       the paper for the bench
   cinchwright materials orders/       what to pull, buy and cut
   cinchwright schedule orders/        what is done when, and what is late
+  cinchwright learn outcomes.yaml     what came of earlier cinches
   cinchwright size --help             everything "size" can do`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */

@@ -3,7 +3,7 @@ import { factsOf } from '../facts/facts.ts';
 import type { Spec } from '../fit/candidate.ts';
 import { Ground } from '../fit/ground.ts';
 import { lay } from '../fit/lay.ts';
-import type { OutcomeResult } from '../order/outcome-types.ts';
+import type { OutcomeResult } from '../sources/outcome-results.ts';
 import type { Order } from '../order/types.ts';
 import type { Model } from '../sources/numbers.ts';
 

@@ -20,9 +20,12 @@ export interface HeldOut {
   readonly error: number;
 }
 
-/** Outcomes of which much the same was foretold, and what came. */
+/** Outcomes of which much the same was foretold, and what came; shares of the count. */
 export interface Bin {
   readonly count: number;
+  /** Mean chance that the complaint comes sooner or later. */
+  readonly chance: number;
+  /** What was to be expected in the days in use. */
   readonly before: number;
   readonly after: number;
   readonly came: number;
@@ -61,6 +64,7 @@ export function refit(asked: Learning): Refit {
   const heldOut = heldOutOf(asked, fit.numbers);
   const outcomes = new Set(of).size;
   const happened = odds.trials.filter((trial) => trial.happened).length;
+  const settled = Math.max(0, 1 - (sd / sdBefore) ** 2);
   const { min, max } = modelNumbers[key];
   const value = Math.round(100 * Math.min(max, Math.max(min, fit.numbers[0] ?? 0))) / 100;
   return {
@@ -72,11 +76,11 @@ export function refit(asked: Learning): Refit {
     outcomes,
     complaints: happened,
     strength: strengthOf(asked),
-    settled: Math.max(0, 1 - (sd / sdBefore) ** 2),
+    settled,
     heldOut,
     bins: binsOf(odds, prior.mean, fit.numbers),
     value,
-    recommended: outcomes > 0 && fit.reached && heldOut.better > heldOut.error,
+    recommended: fit.reached && settled >= learning('least-settled') && heldOut.better > heldOut.error,
   };
 }
 
@@ -143,15 +147,20 @@ function summed(scores: readonly { defaults: number; refit: number }[]): HeldOut
 const MOST_BINS = 6;
 const LEAST_IN_BIN = 5;
 
-/** Trials in order of what is foretold of them after, in bins of equal numbers. */
+/**
+ * Trials in order of their chance, in bins of equal numbers. Complaints end the days, so the chance to have seen one by then would be
+ * small just where one came: what is to be expected is the cumulated hazard up to the last day instead, -log(1 - seen x chance), whose
+ * sum is that of the complaints whoever ended when (the martingale of counting processes; Andersen & Gill 1982).
+ */
 function binsOf(odds: Odds, before: readonly number[], after: readonly number[]): Bin[] {
   const scratch = after.map(() => 0);
-  const foretold = odds.trials.map((trial, i) => {
-    const at = (numbers: readonly number[]): number =>
-      (trial.seen ?? 1) * chanceOf(odds.at(i, numbers, scratch));
-    return { before: at(before), after: at(after), came: trial.happened ? 1 : 0 };
+  const foretold = odds.trials.map(({ seen = 1, happened }, i) => {
+    const chance = (numbers: readonly number[]): number => chanceOf(odds.at(i, numbers, scratch));
+    const hazard = (numbers: readonly number[]): number =>
+      -Math.log1p(-Math.min(seen * chance(numbers), 1 - 1e-12));
+    return { chance: chance(after), before: hazard(before), after: hazard(after), came: happened ? 1 : 0 };
   });
-  foretold.sort((a, b) => a.after - b.after || a.came - b.came || a.before - b.before);
+  foretold.sort((a, b) => a.chance - b.chance || a.after - b.after || a.came - b.came);
   const count = Math.max(1, Math.min(MOST_BINS, Math.floor(foretold.length / LEAST_IN_BIN)));
   return Array.from({ length: count }, (_, i) =>
     foretold.slice(
@@ -167,6 +176,7 @@ function binsOf(odds: Odds, before: readonly number[], after: readonly number[])
       const own = mean((each) => each.before);
       return {
         count: bin.length,
+        chance: mean((each) => each.chance),
         before: own,
         after: mean((each) => each.after),
         came,

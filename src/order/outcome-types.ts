@@ -1,17 +1,8 @@
 /** What came of a cinch that was tied, as it stands behind the door. */
+import type { OutcomeResult } from '../sources/outcome-results.ts';
 import type { Inches } from '../units/length.ts';
 import type { Fault, Problem } from './problem.ts';
 import type { Horse, Saddle, Style } from './types.ts';
-
-export const outcomeResults = [
-  'good',
-  'elbow-rub',
-  'buckle-rub',
-  'slipped',
-  'too-long',
-  'too-short',
-] as const;
-export type OutcomeResult = (typeof outcomeResults)[number];
 
 export interface Outcome {
   /** Number of its order; where there is none, the pair stands in the outcome itself. */

@@ -49,6 +49,11 @@ export const learningNumbers = {
     'in',
     'over this much latigo run the odds of a complaint about the length change by a factor of e',
   ),
+  'least-settled': choice(
+    0.2,
+    'chance',
+    'outcomes that take away less than this share of what was unknown change nothing',
+  ),
   interval: choice(0.9, 'chance', 'intervals hold the number with this chance'),
   'one-by-one': choice(
     400,
