@@ -8,6 +8,7 @@ const { Script } = require('node:vm');
 const root = path.join(__dirname, '..');
 const bundle = path.join(root, 'dist', 'cinchwright.cjs');
 const pdf = path.join(root, 'dist', 'pdf.cjs');
+const pick = path.join(root, 'dist', 'pick.js');
 const cache = `${bundle}.cache`;
 
 // One order that goes through most of what a start needs: functions that have run once are kept compiled.
@@ -69,6 +70,12 @@ async function build() {
       plugins: [withoutBrotli],
       define: { 'import.meta.url': 'here' }, // the library looks where it stands, for files that we do not use
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
+    });
+    // Not for Node: the script of the page for landmarks, which the program puts into that page as text.
+    await bundled('src/browser/main.ts', pick, {
+      platform: 'browser',
+      target: ['chrome109', 'firefox115', 'safari15.6'],
+      format: 'iife',
     });
     await bundled('src/cli/main.ts', bundle, {
       plugins: [leaveOut, pdfApart],
