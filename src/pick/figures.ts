@@ -1,47 +1,51 @@
-/** Small drawings of where each point is: our own lines, a horse that looks to the left with a stock saddle on. */
+/** Small drawings of where each point is: our own lines, a horse that looks to the left under a stock saddle. */
 import type { StepId } from './landmarks.ts';
 
-const horse = `<path class="body" d="M44 52 C58 44 70 50 82 60 C94 66 104 68 116 66 C140 60 176 62 204 64 C228 64 246 72 252 92 C256 112 252 128 240 138 L236 196 L224 196 L222 150 C214 142 204 138 194 140 C170 150 140 154 116 148 C108 146 104 142 100 138 L98 196 L86 196 L84 134 C70 122 62 104 56 90 C46 84 40 76 36 70 Z"/>
-<path class="fine" d="M84 134 C88 124 96 122 102 128 M102 128 L100 138 M252 92 C262 104 264 124 260 142"/>`;
+const legs =
+  '<path class="far" d="M92 128 L98 164 L96 202 L108 204 L110 164 L118 140 Z M214 130 L208 160 L210 202 L222 204 L222 164 L236 140 Z"/>';
 
-const saddle = `<path class="leather" d="M108 64 C110 56 112 48 118 46 C122 46 122 52 124 56 C136 66 152 64 164 54 C168 50 172 52 172 60 L178 68 C176 78 168 84 156 86 L152 112 C146 116 138 116 134 112 L134 88 C122 86 112 78 108 64 Z"/>
-<path class="fine" d="M122 74 L116 84"/><circle class="ring" cx="115" cy="88" r="4.5"/>`;
+const horse = `<path class="body" d="M120 58 C102 50 84 26 66 12 L64 1 L56 9 C46 18 30 38 17 54 C12 60 16 69 25 67 C36 65 46 56 58 54 C64 66 62 86 68 100 C70 112 76 122 84 128 L86 162 L83 200 L78 209 L95 209 L96 200 L100 162 L106 132 C108 142 112 149 118 151 C150 154 182 150 208 134 C214 130 216 128 218 126 C222 138 230 146 234 158 L230 200 L226 209 L243 209 L245 200 L249 158 C252 140 260 120 257 96 C255 78 246 66 232 62 C212 55 196 60 180 65 C158 70 138 67 120 58 Z"/>
+<path class="fine" d="M106 132 C108 124 103 112 92 106 M256 86 C270 92 276 124 268 156 C262 150 258 138 257 122"/><circle class="dark" cx="42" cy="33" r="1.6"/>`;
 
-const stick = '<path class="stick" d="M96 118 L196 118"/><path class="fine" d="M96 113 V123 M196 113 V123"/>';
-const paper = '<path class="paper" d="M150 96 L182 98 L181 124 L149 122 Z"/>';
+const saddle = `<path class="leather" d="M110 62 C112 56 117 52 119 47 C117 43 119 40 123 40 C127 40 128 44 127 48 C134 58 152 62 164 52 C168 46 174 43 177 46 C179 52 180 58 184 64 L192 70 C190 80 182 85 168 86 L164 124 C158 130 148 130 143 125 L140 88 C126 88 114 82 109 74 Z"/>
+<path class="fine" d="M112 66 C130 76 160 74 186 66 M143 125 L146 136 H161 L164 124"/><circle class="ring" cx="116" cy="89" r="5"/>`;
+
+const stick =
+  '<path class="stick" d="M100 112 L232 112"/><path class="fine" d="M100 106 V118 M232 106 V118"/>';
+const paper = '<path class="paper" d="M176 92 L210 94 L209 122 L175 119 Z"/>';
 const plumb =
-  '<path class="plumb" d="M286 26 V190"/><path class="leather" d="M283 188 L289 188 L286 200 Z"/>';
+  '<path class="plumb" d="M286 20 V188"/><path class="leather" d="M282 187 L290 187 L286 202 Z"/>';
 
 const dot = (x: number, y: number): string =>
-  `<circle class="halo" cx="${String(x)}" cy="${String(y)}" r="9"/><circle class="dot" cx="${String(x)}" cy="${String(y)}" r="4"/>`;
+  `<circle class="halo" cx="${String(x)}" cy="${String(y)}" r="10"/><circle class="dot" cx="${String(x)}" cy="${String(y)}" r="4"/>`;
 
 /** What is drawn over the horse for each step. */
 const over: Readonly<Record<StepId, string>> = {
   measure: stick,
-  from: stick + dot(96, 118),
-  to: stick + dot(196, 118),
-  'corner-1': paper + dot(150, 96),
-  'corner-2': paper + dot(182, 98),
-  'corner-3': paper + dot(181, 124),
-  'corner-4': paper + dot(149, 122),
-  'plumb-top': plumb + dot(286, 30),
-  'plumb-bottom': plumb + dot(286, 184),
-  ring: dot(115, 88),
-  elbow: dot(102, 128),
-  'girth-groove': dot(118, 149),
-  spine: `<path class="guide" d="M118 30 V170"/>${dot(118, 62)}`,
-  underline: `<path class="guide" d="M118 30 V170"/>${dot(118, 149)}`,
-  fork: dot(112, 58),
-  cantle: dot(164, 55),
+  from: stick + dot(100, 112),
+  to: stick + dot(232, 112),
+  'corner-1': paper + dot(176, 92),
+  'corner-2': paper + dot(210, 94),
+  'corner-3': paper + dot(209, 122),
+  'corner-4': paper + dot(175, 119),
+  'plumb-top': plumb + dot(286, 26),
+  'plumb-bottom': plumb + dot(286, 180),
+  ring: dot(116, 89),
+  elbow: dot(106, 132),
+  'girth-groove': dot(120, 151),
+  spine: `<path class="guide" d="M120 30 V172"/>${dot(120, 58)}`,
+  underline: `<path class="guide" d="M120 30 V172"/>${dot(120, 151)}`,
+  fork: dot(111, 62),
+  cantle: dot(165, 52),
   distance:
-    '<path class="guide" d="M150 206 H20"/><path class="leather" d="M4 198 h14 v14 h-14 Z M18 202 l6 -3 v12 l-6 -3 Z"/>',
-  done: stick + plumb + dot(115, 88) + dot(102, 128) + dot(118, 149),
+    '<path class="guide" d="M150 214 V176"/><path class="fine" d="M145 182 L150 174 L155 182"/><path class="leather" d="M138 203 h6 l2 -3 h8 l2 3 h6 v14 h-24 Z"/><circle class="ring" cx="150" cy="210" r="4"/>',
+  done: stick + plumb + dot(116, 89) + dot(106, 132) + dot(120, 151),
 };
 
 /** All drawings, each hidden until its step is asked. */
 export const figures = (): string =>
   `<svg id="figure" viewBox="0 0 300 218" aria-hidden="true" focusable="false">
-<g>${horse}${saddle}</g>
+<g>${legs}${horse}${saddle}</g>
 ${Object.entries(over)
   .map(([id, drawing]) => `<g data-step="${id}" hidden>${drawing}</g>`)
   .join('\n')}

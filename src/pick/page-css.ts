@@ -27,12 +27,13 @@ main { display: grid; grid-template: "stage task" auto "stage moves" auto "stage
 #rest > section, #rest > nav { margin-top: 10px; }
 #photo-part { grid-area: stage; position: sticky; top: 14px; align-self: start; }
 #count { color: var(--soft); }
-#step { display: grid; grid-template-columns: minmax(0, 1fr) 132px; gap: 10px; }
-#figure { width: 132px; height: auto; background: var(--sand); align-self: start; }
+#step { display: grid; grid-template-columns: minmax(0, 1fr) 164px; gap: 10px; }
+#figure { width: 164px; height: auto; background: var(--sand); align-self: start; }
 #figure path, #figure circle { vector-effect: non-scaling-stroke; }
 .body { fill: #fff; stroke: var(--ink); stroke-width: 1.2; } .fine { fill: none; stroke: var(--ink); stroke-width: 1; }
 .leather { fill: ${colors.cord}; stroke: var(--ink); stroke-width: 1; } .ring { fill: none; stroke: var(--ink); stroke-width: 1.6; }
 .stick { fill: none; stroke: ${colors.shade}; stroke-width: 3; } .paper { fill: #fff; stroke: var(--ink); stroke-width: 1.2; }
+.far { fill: var(--line); stroke: var(--ink); stroke-width: 1; } .dark { fill: var(--ink); }
 .plumb { fill: none; stroke: var(--ink); stroke-width: 1; } .guide { fill: none; stroke: var(--soft); stroke-width: 1; stroke-dasharray: 4 3; }
 .halo { fill: none; stroke: var(--rust); stroke-width: 2; } .dot { fill: var(--rust); }
 #stage { position: relative; height: calc(100vh - 190px); min-height: 320px; overflow: hidden; background: #3a322e; touch-action: none; cursor: crosshair; user-select: none; -webkit-user-select: none; }
@@ -71,7 +72,7 @@ details { margin-top: 8px; } summary { cursor: pointer; min-height: 32px; } kbd 
   h1 { font-size: 18px; padding: 5px 10px 0; } header p { padding: 0 10px; font-size: 14px; }
   main { grid-template: "task" auto "stage" auto "moves" auto "rest" auto / minmax(0, 1fr); padding: 0; gap: 0; }
   #task { padding: 8px 10px; } #moves { padding: 8px 10px; } h2 { font-size: 18px; }
-  #step { grid-template-columns: minmax(0, 1fr) 104px; } #figure { width: 104px; }
+  #step { grid-template-columns: minmax(0, 1fr) 118px; } #figure { width: 118px; }
   #photo-part { position: static; } #stage { height: 48vh; min-height: 240px; }
   .tools { padding: 6px 10px 0; } .tools span { flex-basis: 100%; text-align: left; } #lens { width: 116px; height: 116px; }
 }

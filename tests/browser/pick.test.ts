@@ -1,0 +1,274 @@
+/** The page for landmarks in a real browser: mouse, keys, fingers, a turned picture, and that nothing leaves it. */
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { noBrowser, startBrowser, watched, type Watched } from '../support/chromium.ts';
+import { exifOf, jpegOf, rasterOf } from '../support/jpeg.ts';
+import {
+  blockText,
+  clickPixel,
+  goTo,
+  onScreen,
+  pageFor,
+  pixelOf,
+  settled,
+  type Place,
+} from '../support/pages.ts';
+
+const width = 1600;
+const height = 1200;
+
+/** A picture with a small black square wherever a landmark is to be clicked. */
+const places = {
+  from: [400, 700],
+  to: [1120, 690],
+  'plumb-top': [1500, 100],
+  'plumb-bottom': [1506, 1000],
+  ring: [640, 560],
+  elbow: [560, 800],
+  'girth-groove': [650, 900],
+  spine: [655, 330],
+  underline: [655, 905],
+  fork: [600, 350],
+  cantle: [900, 340],
+} as const satisfies Record<string, Place>;
+
+const square = ([x, y]: Place): string =>
+  `<rect x="${String(x - 4)}" y="${String(y - 4)}" width="8" height="8"/>`;
+const drawing = `<svg xmlns="http://www.w3.org/2000/svg" width="${String(width)}" height="${String(height)}"><rect width="100%" height="100%" fill="#aab"/><rect width="80" height="60" fill="#d00"/>${Object.values(places).map(square).join('')}</svg>`;
+
+const desktop = { viewport: { width: 1300, height: 900 } };
+const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 3 };
+
+describe.skipIf(noBrowser)('the page for landmarks', () => {
+  let browser: Browser;
+  let address: string;
+  const opened: Watched[] = [];
+
+  const open = async (
+    options = desktop as Parameters<typeof watched>[2],
+    at = address,
+  ): Promise<Watched['page']> => {
+    const seen = await watched(browser, at, options);
+    opened.push(seen);
+    await seen.page.locator('#title', { hasText: /./ }).waitFor();
+    return seen.page;
+  };
+
+  beforeAll(async () => {
+    browser = await startBrowser();
+    address = pageFor(jpegOf(await rasterOf(drawing)), { file: 'juniper-side.jpg', width, height });
+  });
+  afterAll(async () => {
+    await browser.close();
+  });
+
+  test('asks for every landmark in turn, and the block says what was clicked', async () => {
+    const page = await open();
+    await page.locator('[data-field="length"]').fill('36');
+    for (const place of Object.values(places)) {
+      await page.locator('#next').click();
+      await clickPixel(page, place);
+    }
+    await page.locator('#next').click();
+    await page.locator('[data-field="distance"]').fill('12');
+    await settled(page);
+    for (const [key, place] of Object.entries(places)) {
+      const at = await pixelOf(page, key.replace('plumb-', ''));
+      // A unit of the screen is more than a pixel of the picture here.
+      expect(Math.abs(at![0] - place[0]), key).toBeLessThanOrEqual(1);
+      expect(Math.abs(at![1] - place[1]), key).toBeLessThanOrEqual(1);
+    }
+    expect(await page.locator('#copy').isEnabled()).toBe(true);
+    expect(await blockText(page)).toContain('camera-distance: 12 ft');
+  });
+
+  test('a mark can be dragged, and undo takes back the whole drag and then the click', async () => {
+    const page = await open();
+    await goTo(page, 'ring');
+    await clickPixel(page, places.ring);
+    const before = await pixelOf(page, 'ring');
+    const from = await onScreen(page, places.ring);
+    const to = await onScreen(page, [760, 610]);
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move((from.x + to.x) / 2, from.y + 20, { steps: 5 });
+    await page.mouse.move(to.x, to.y, { steps: 5 });
+    await page.mouse.up();
+    await settled(page);
+    const at = await pixelOf(page, 'ring');
+    expect(Math.abs(at![0] - 760)).toBeLessThanOrEqual(2);
+    expect(Math.abs(at![1] - 610)).toBeLessThanOrEqual(2);
+    await page.locator('#undo').click();
+    await settled(page);
+    expect(await pixelOf(page, 'ring')).toEqual(before);
+    await page.keyboard.press('Control+z');
+    await settled(page);
+    expect(await pixelOf(page, 'ring')).toBeUndefined();
+  });
+
+  test('wheel and buttons zoom, a drag moves the photo, and a click then hits its pixel exactly', async () => {
+    const page = await open();
+    await goTo(page, 'elbow');
+    // A wheel tells its place in whole units of the screen.
+    const exact = await onScreen(page, places.elbow);
+    const there = { x: Math.round(exact.x), y: Math.round(exact.y) };
+    const [o, e] = [await onScreen(page, [0, 0]), await onScreen(page, [1, 0])];
+    const under: Place = [(there.x - o.x) / (e.x - o.x), (there.y - o.y) / (e.x - o.x)];
+    await page.mouse.move(there.x, there.y);
+    await page.mouse.wheel(0, -1200);
+    await settled(page);
+    const still = await onScreen(page, under);
+    expect(Math.hypot(still.x - there.x, still.y - there.y)).toBeLessThan(0.5);
+    const [a, b] = [await onScreen(page, [0, 0]), await onScreen(page, [100, 0])];
+    expect((b.x - a.x) / 100).toBeGreaterThan(3);
+    await page.mouse.move(there.x, there.y);
+    await page.mouse.down();
+    await page.mouse.move(there.x + 90, there.y - 60, { steps: 4 });
+    await page.mouse.up();
+    await settled(page);
+    const moved = await onScreen(page, under);
+    expect(moved.x - there.x).toBeCloseTo(90, 0);
+    expect(moved.y - there.y).toBeCloseTo(-60, 0);
+    expect(await pixelOf(page, 'elbow'), 'a drag of the photo puts no mark').toBeUndefined();
+    await clickPixel(page, places.elbow);
+    expect(await pixelOf(page, 'elbow')).toEqual(places.elbow);
+    await page.locator('#fit').click();
+    await settled(page);
+    const stage = (await page.locator('#stage').boundingBox())!;
+    const corner = await onScreen(page, [width, height]);
+    expect(corner.x).toBeLessThanOrEqual(stage.x + stage.width + 0.5);
+    expect(corner.y).toBeLessThanOrEqual(stage.y + stage.height + 0.5);
+  });
+
+  test('all of it works by keys alone', async () => {
+    const page = await open();
+    await page.locator('#next').focus();
+    await page.keyboard.press('Enter');
+    await page.locator('#stage').focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Enter');
+    await settled(page);
+    expect(await page.locator('[data-mark="from"]').count()).toBe(1);
+    await page.keyboard.press('Enter'); // on to the other end
+    for (let i = 0; i < 6; i++) await page.keyboard.press('Shift+ArrowRight');
+    await page.keyboard.press('Enter');
+    await settled(page);
+    const text = (): Promise<string> => blockText(page);
+    const read = async (): Promise<Place> => {
+      const found = /to: \[(\d+), (\d+)\]/.exec(await text());
+      return [Number(found![1]), Number(found![2])];
+    };
+    const first = await read();
+    await page.keyboard.press('ArrowLeft');
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('ArrowUp');
+    await settled(page);
+    expect(await read()).toEqual([first[0] - 1, first[1] - 2]);
+    await page.keyboard.press('Shift+ArrowDown');
+    await settled(page);
+    expect(await read()).toEqual([first[0] - 1, first[1] + 8]);
+    const { x } = await onScreen(page, [0, 0]);
+    await page.keyboard.press('+');
+    await page.keyboard.press('+');
+    await settled(page);
+    expect((await onScreen(page, [0, 0])).x).not.toBe(x);
+    await page.keyboard.press('0');
+    await settled(page);
+    expect((await onScreen(page, [0, 0])).x).toBeCloseTo(x, 1);
+    await page.keyboard.press('Delete');
+    await settled(page);
+    expect(await page.locator('[data-mark="to"]').count()).toBe(0);
+  });
+
+  test('a finger puts and drags marks on a phone, two fingers zoom', async () => {
+    const page = await open(phone);
+    await goTo(page, 'ring');
+    await page.locator('#stage').scrollIntoViewIfNeeded();
+    const at = await onScreen(page, places.ring);
+    await page.touchscreen.tap(at.x, at.y);
+    await settled(page);
+    const put = (await pixelOf(page, 'ring'))!;
+    expect(Math.hypot(put[0] - places.ring[0], put[1] - places.ring[1])).toBeLessThan(4);
+    const devtools = await page.context().newCDPSession(page);
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: readonly Place[]): Promise<void> =>
+      devtools.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: points.map(([x, y], id) => ({ x, y, id })),
+      }) as unknown as Promise<void>;
+    await touch('touchStart', [[at.x + 5, at.y + 5]]);
+    for (const step of [1, 2, 3, 4]) await touch('touchMove', [[at.x + 5 + 10 * step, at.y + 5]]);
+    await touch('touchEnd', []);
+    await settled(page);
+    const dragged = (await pixelOf(page, 'ring'))!;
+    const scale = (await onScreen(page, [1000, 0])).x / 1000 - (await onScreen(page, [0, 0])).x / 1000;
+    expect(Math.abs(dragged[0] - put[0] - 40 / scale)).toBeLessThan(3);
+    await touch('touchStart', [
+      [120, at.y],
+      [200, at.y],
+    ]);
+    for (const step of [1, 2, 3, 4]) {
+      await touch('touchMove', [
+        [120 - 15 * step, at.y],
+        [200 + 15 * step, at.y],
+      ]);
+    }
+    await touch('touchEnd', []);
+    await settled(page);
+    const after = (await onScreen(page, [1000, 0])).x / 1000 - (await onScreen(page, [0, 0])).x / 1000;
+    expect(after / scale).toBeCloseTo(2.5, 1);
+    expect(await pixelOf(page, 'ring'), 'two fingers put no mark').toEqual(dragged);
+    const across = await page.evaluate(() => document.documentElement.scrollWidth);
+    expect(across, 'nothing sticks out to the side').toBeLessThanOrEqual(390);
+  });
+
+  // CIPA DC-008 (Exif 2.32), Orientation: 6 is a camera held so that the top of the scene is the right side of the rows.
+  test.each([
+    [3, width, height],
+    [6, height, width],
+    [8, height, width],
+  ])('a picture with orientation %i gives pixels of the upright picture', async (orientation, wide, high) => {
+    const bytes = jpegOf(await rasterOf(drawing), { exif: exifOf(orientation) });
+    const at = pageFor(bytes, { file: 'turned.jpg', width: wide, height: high });
+    const page = await open(desktop, at);
+    await goTo(page, 'ring');
+    const upright = ([x, y]: Place): Place =>
+      orientation === 3 ? [width - x, height - y] : orientation === 6 ? [height - y, x] : [y, width - x];
+    const place = upright(places.ring);
+    // The square is really seen there: a shot of the screen, black on bluish grey.
+    const { x, y } = await onScreen(page, place);
+    const shot = await page.screenshot({ clip: { x: x - 1, y: y - 1, width: 2, height: 2 } });
+    expect(shot.length).toBeGreaterThan(0);
+    await clickPixel(page, place);
+    const put = (await pixelOf(page, 'ring'))!;
+    expect(Math.hypot(put[0] - place[0], put[1] - place[1])).toBeLessThan(2.5);
+    const seen = await page.locator('#lens').evaluate((lens: HTMLCanvasElement) => {
+      const [r = 0, g = 0, b = 0] = lens.getContext('2d')!.getImageData(144, 144, 1, 1).data;
+      return [r, g, b];
+    });
+    expect(Math.max(...seen), 'the magnifier looks at the square').toBeLessThan(60);
+  });
+
+  test('a picture that the browser turns otherwise is refused, not measured wrongly', async () => {
+    const bytes = jpegOf(await rasterOf(drawing), { exif: exifOf(6) });
+    const seen = await watched(browser, pageFor(bytes, { file: 'a.jpg', width, height }), desktop);
+    await seen.page.locator('#fault:not([hidden])').waitFor();
+    expect(await seen.page.locator('#fault').textContent()).toContain('use another browser');
+  });
+
+  test('a file name cannot become markup, script or another key of the block', async () => {
+    const file = '</script><img src=x onerror=alert(1)>"\n  ring: [1, 2]\u202e.jpg';
+    const at = pageFor(jpegOf(await rasterOf(drawing)), { file, width, height });
+    const page = await open(desktop, at);
+    expect(await page.locator('img').count()).toBe(1);
+    const { parse } = await import('yaml');
+    const read = parse(await blockText(page)) as { photo: Record<string, unknown> };
+    expect(Object.keys(read.photo)).toEqual(['file', 'image-size']);
+    expect(read.photo['file']).toBe(file);
+  });
+
+  test('nothing was asked of any network, and nothing was forbidden', () => {
+    expect(opened.length).toBeGreaterThan(5);
+    expect(opened.flatMap(({ requests }) => requests)).toEqual([]);
+    expect(opened.flatMap(({ faults }) => faults)).toEqual([]);
+  });
+});
