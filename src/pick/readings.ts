@@ -10,7 +10,8 @@ export interface Readings {
 }
 
 /** Readings of what is there so far; what is missing gives no row. */
-export function readingsOf(now: Picked, _: Photo): Readings {
+export function readingsOf(now: Picked, { width }: Photo): Readings {
+  if (width === 0) return { rows: [], doubts: [] };
   const { from, to, spine, underline } = now.points;
   const rows: { label: string; value: string }[] = [];
   const inches = read(lengthText(now.fields.length, now.fields.lengthUnit));

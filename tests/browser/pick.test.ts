@@ -1,7 +1,7 @@
 /** The page for landmarks in a real browser: mouse, keys, fingers, a turned picture, and that nothing leaves it. */
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { noBrowser, startBrowser, watched, type Watched } from '../support/chromium.ts';
+import { noBrowser, startBrowser, watched, type Watched } from './chromium.ts';
 import { exifOf, jpegOf, rasterOf } from '../support/jpeg.ts';
 import {
   blockText,
@@ -12,7 +12,7 @@ import {
   pixelOf,
   settled,
   type Place,
-} from '../support/pages.ts';
+} from './pages.ts';
 
 const width = 1600;
 const height = 1200;

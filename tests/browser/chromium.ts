@@ -62,7 +62,7 @@ export async function watched(
   });
   await page.addInitScript(() => {
     document.addEventListener('securitypolicyviolation', (event) => {
-      console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
+      reportError(new Error(`policy: ${event.violatedDirective} ${event.blockedURI}`));
     });
   });
   await page.goto(address);
