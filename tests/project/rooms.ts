@@ -77,6 +77,11 @@ export const rooms: Readonly<Record<string, Room>> = {
     // What few readers want is put together when a printer asks for it.
     calls: { 'facts/facts.ts': ['workingOf'], 'advice/refused.ts': ['refusedRuns'] },
   },
+  picture: {
+    why: 'Pictures are drawn from finished advice by what fit measured: plain shapes, then text. They open no file and draw no pixel.',
+    uses: ['units', 'fit', 'stock', 'report'],
+    types: ['order', 'facts', 'advice'],
+  },
   print: {
     why: 'Print lays finished papers out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
     uses: ['report'],
@@ -104,6 +109,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       'paper',
       'backlog',
       'report',
+      'picture',
       'print',
       'index',
     ],
