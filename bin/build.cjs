@@ -1,6 +1,6 @@
 // Builds dist/cinchwright.cjs, and beside it V8's compiled code for this Node (see bin/cinchwright).
 const { execFileSync } = require('node:child_process');
-const { readFileSync, renameSync, rmSync, writeFileSync } = require('node:fs');
+const { copyFileSync, readFileSync, renameSync, rmSync, writeFileSync } = require('node:fs');
 const { wrap } = require('node:module');
 const path = require('node:path');
 const { Script } = require('node:vm');
@@ -10,6 +10,13 @@ const bundle = path.join(root, 'dist', 'cinchwright.cjs');
 const pdf = path.join(root, 'dist', 'pdf.cjs');
 const pick = path.join(root, 'dist', 'pick.js');
 const cache = `${bundle}.cache`;
+
+// What photos are read and written with; it is read when a photo is drawn on.
+const codecs = [
+  ['jpeg-decoder.wasm', '@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'],
+  ['jpeg-encoder.wasm', '@jsquash/jpeg/codec/enc/mozjpeg_enc.wasm'],
+  ['png.wasm', '@jsquash/png/codec/pkg/squoosh_png_bg.wasm'],
+];
 
 // One order that goes through most of what a start needs: functions that have run once are kept compiled.
 const order = `
@@ -77,6 +84,7 @@ async function build() {
       target: ['chrome109', 'firefox115', 'safari15.6'],
       format: 'iife',
     });
+    for (const [name, from] of codecs) copyFileSync(require.resolve(from), path.join(root, 'dist', name));
     await bundled('src/cli/main.ts', bundle, {
       plugins: [leaveOut, pdfApart],
       supported: { 'dynamic-import': false }, // bin/cinchwright compiles the code itself, where only require works

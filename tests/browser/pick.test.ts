@@ -3,16 +3,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { noBrowser, startBrowser, watched, type Watched } from './chromium.ts';
 import { exifOf, jpegOf, rasterOf } from '../support/jpeg.ts';
-import {
-  blockText,
-  clickPixel,
-  goTo,
-  onScreen,
-  pageFor,
-  pixelOf,
-  settled,
-  type Place,
-} from './pages.ts';
+import { blockText, clickPixel, goTo, onScreen, pageFor, pixelOf, settled, type Place } from './pages.ts';
 
 const width = 1600;
 const height = 1200;
@@ -56,7 +47,7 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
 
   beforeAll(async () => {
     browser = await startBrowser();
-    address = pageFor(jpegOf(await rasterOf(drawing)), { file: 'juniper-side.jpg', width, height });
+    address = pageFor(await jpegOf(rasterOf(drawing)), { file: 'juniper-side.jpg', width, height });
   });
   afterAll(async () => {
     await browser.close();
@@ -227,7 +218,7 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
     [6, height, width],
     [8, height, width],
   ])('a picture with orientation %i gives pixels of the upright picture', async (orientation, wide, high) => {
-    const bytes = jpegOf(await rasterOf(drawing), { exif: exifOf(orientation) });
+    const bytes = await jpegOf(rasterOf(drawing), { exif: exifOf(orientation) });
     const at = pageFor(bytes, { file: 'turned.jpg', width: wide, height: high });
     const page = await open(desktop, at);
     await goTo(page, 'ring');
@@ -249,7 +240,7 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
   });
 
   test('a picture that the browser turns otherwise is refused, not measured wrongly', async () => {
-    const bytes = jpegOf(await rasterOf(drawing), { exif: exifOf(6) });
+    const bytes = await jpegOf(rasterOf(drawing), { exif: exifOf(6) });
     const seen = await watched(browser, pageFor(bytes, { file: 'a.jpg', width, height }), desktop);
     await seen.page.locator('#fault:not([hidden])').waitFor();
     expect(await seen.page.locator('#fault').textContent()).toContain('use another browser');
@@ -257,7 +248,7 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
 
   test('a file name cannot become markup, script or another key of the block', async () => {
     const file = '</script><img src=x onerror=alert(1)>"\n  ring: [1, 2]\u202e.jpg';
-    const at = pageFor(jpegOf(await rasterOf(drawing)), { file, width, height });
+    const at = pageFor(await jpegOf(rasterOf(drawing)), { file, width, height });
     const page = await open(desktop, at);
     expect(await page.locator('img').count()).toBe(1);
     const { parse } = await import('yaml');

@@ -1,39 +1,33 @@
 /** Pictures for tests: drawn as SVG, kept as JPEG, with a note of how the camera was held. */
 import fs from 'node:fs';
-import { createRequire } from 'node:module';
-import { initWasm, Resvg } from '@resvg/resvg-wasm';
-import jpeg from 'jpeg-js';
+import { Resvg } from '@resvg/resvg-js';
+import { codecsOf } from '../../src/raster/codecs.ts';
+import type { Raster } from '../../src/raster/raster.ts';
 
-const need = createRequire(import.meta.url);
-let ready: Promise<void> | undefined;
-
-const fonts = ['SourceSans3-Regular.ttf', 'SourceSans3-Semibold.ttf'].map((name) =>
-  fs.readFileSync(new URL(`../../bin/fonts/${name}`, import.meta.url)),
-);
-
-export interface Raster {
-  readonly width: number;
-  readonly height: number;
-  /** Red, green, blue, opacity. */
-  readonly data: Uint8Array;
-}
+const at = (name: string): string => new URL(`../../${name}`, import.meta.url).pathname;
+const fontFiles = ['Regular', 'Semibold'].map((weight) => at(`bin/fonts/SourceSans3-${weight}.ttf`));
 
 /** SVG -> pixels, the same on every machine: the letters are those of the project. */
-export async function rasterOf(svg: string): Promise<Raster> {
-  ready ??= initWasm(fs.readFileSync(need.resolve('@resvg/resvg-wasm/index_bg.wasm')));
-  await ready;
-  const { width, height, pixels } = new Resvg(svg, {
-    font: { fontBuffers: fonts, defaultFontFamily: 'Source Sans 3' },
-  }).render();
-  return { width, height, data: pixels };
+export function rasterOf(svg: string): Raster {
+  const font = { fontFiles, loadSystemFonts: false, defaultFontFamily: 'Source Sans 3' };
+  const { width, height, pixels } = new Resvg(svg, { font }).render();
+  return { width, height, data: Uint8Array.from(pixels) };
 }
 
+/** The codecs that come with the program, from where the build puts them. */
+export const codecs = (): ReturnType<typeof codecsOf> =>
+  codecsOf({
+    jpegDecoder: fs.readFileSync(at('dist/jpeg-decoder.wasm')),
+    jpegEncoder: fs.readFileSync(at('dist/jpeg-encoder.wasm')),
+    png: fs.readFileSync(at('dist/png.wasm')),
+  });
+
 /** Pixels -> JPEG. `exif` is put in after the first marker. */
-export function jpegOf(
+export async function jpegOf(
   raster: Raster,
   { quality = 85, exif }: { quality?: number; exif?: Buffer } = {},
-): Buffer {
-  const { data } = jpeg.encode({ ...raster, data: raster.data }, quality);
+): Promise<Buffer> {
+  const data = Buffer.from(await (await codecs()).jpeg(raster, quality));
   return exif === undefined ? data : Buffer.concat([data.subarray(0, 2), exif, data.subarray(2)]);
 }
 

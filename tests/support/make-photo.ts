@@ -9,7 +9,7 @@ export const photoFile = new URL('../../examples/orders/photos/juniper-side.jpg'
 /** The bytes of the demo photo. */
 export async function demoPhoto(): Promise<Buffer> {
   const exif = exifOf(1, 'Synthetic picture of an invented horse, drawn by tests/support/make-photo.ts');
-  return jpegOf(await rasterOf(demoDrawing()), { quality: 80, exif });
+  return jpegOf(rasterOf(demoDrawing()), { quality: 80, exif });
 }
 
 if (

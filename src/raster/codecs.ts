@@ -1,0 +1,89 @@
+/** Files of pictures become pixels and the other way round, in WebAssembly: a hostile file can damage nothing outside of it. */
+import decodeJpeg, { init as initJpegDecoder } from '@jsquash/jpeg/decode.js';
+import encodeJpeg, { init as initJpegEncoder } from '@jsquash/jpeg/encode.js';
+import decodePng, { init as initPngDecoder } from '@jsquash/png/decode.js';
+import encodePng, { init as initPngEncoder } from '@jsquash/png/encode.js';
+import type { Raster } from './raster.ts';
+
+export type PictureType = 'image/jpeg' | 'image/png';
+
+/** The compiled codecs, as they lie on the disk. */
+export interface CodecFiles {
+  readonly jpegDecoder: Uint8Array;
+  readonly jpegEncoder: Uint8Array;
+  readonly png: Uint8Array;
+}
+
+/** What is decoded and encoded with. */
+export interface Codecs {
+  /** Pixels as they are stored, not yet upright. Throws when the file is damaged, or not of the size its head was read to have. */
+  readonly decode: (
+    bytes: Uint8Array,
+    type: PictureType,
+    size: { width: number; height: number },
+  ) => Promise<Raster>;
+  readonly jpeg: (raster: Raster, quality: number) => Promise<Uint8Array>;
+  readonly png: (raster: Raster) => Promise<Uint8Array>;
+}
+
+/*
+ * The package is typed for browsers, whose names are not known here: what is called of it is said once, in these.
+ */
+interface WebAssemblyHere {
+  readonly compile: (bytes: Uint8Array) => Promise<object>;
+}
+type Start = (compiled: object, options?: { readonly printErr: () => void }) => Promise<unknown>;
+type Decode = (bytes: ArrayBuffer) => Promise<Raster>;
+type Encode = (image: Pixels, options?: { readonly quality: number }) => Promise<ArrayBuffer>;
+
+const start = [initJpegDecoder, initJpegEncoder, initPngDecoder, initPngEncoder] as unknown as readonly [
+  Start,
+  Start,
+  Start,
+  Start,
+];
+const decoders: Readonly<Record<PictureType, Decode>> = {
+  'image/jpeg': decodeJpeg,
+  'image/png': decodePng,
+};
+const encoders = { jpeg: encodeJpeg as unknown as Encode, png: encodePng as unknown as Encode };
+
+/** The codecs make and take a thing that browsers have and Node 20 lacks. */
+class Pixels implements Raster {
+  readonly data: Uint8ClampedArray;
+  readonly width: number;
+  readonly height: number;
+
+  constructor(data: Uint8ClampedArray, width: number, height: number) {
+    this.data = data;
+    this.width = width;
+    this.height = height;
+  }
+}
+
+const asImage = ({ data, width, height }: Raster): Pixels =>
+  new Pixels(new Uint8ClampedArray(data.buffer, data.byteOffset, data.byteLength), width, height);
+
+/** Makes the codecs ready. */
+export async function codecsOf(files: CodecFiles): Promise<Codecs> {
+  const scope = globalThis as unknown as { ImageData?: unknown; WebAssembly: WebAssemblyHere };
+  scope.ImageData ??= Pixels;
+  const [jpegDecoder, jpegEncoder, png] = await Promise.all(
+    [files.jpegDecoder, files.jpegEncoder, files.png].map((bytes) => scope.WebAssembly.compile(bytes)),
+  );
+  const compiled = [jpegDecoder, jpegEncoder, png, png];
+  for (const [i, begin] of start.entries()) await begin(compiled[i] ?? {}, ...(i < 2 ? [quiet] : []));
+  return {
+    decode: async (bytes, type, { width, height }) => {
+      const raster = await decoders[type](Uint8Array.from(bytes).buffer);
+      if (raster.width !== width || raster.height !== height)
+        throw new Error('the picture is not of the size that its head says');
+      return raster;
+    },
+    jpeg: async (raster, quality) => new Uint8Array(await encoders.jpeg(asImage(raster), { quality })),
+    png: async (raster) => new Uint8Array(await encoders.png(asImage(raster))),
+  };
+}
+
+/** What a decoder has to say about a damaged file is not for the screen. */
+const quiet = { printErr: (): void => undefined };
