@@ -1,8 +1,12 @@
 /** Where the front ring hangs: how far forward of the groove, how high up the side. */
+import { ellipsePerimeter, solveEllipse, stationAtHeight } from '../geometry/ellipse.ts';
 import type { Saddle } from '../order/types.ts';
+import type { PhotoReading, Seen } from '../photo/read.ts';
 import type { Model } from '../sources/numbers.ts';
+import type { Barrel } from './barrel.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
 import { sizeFactor } from './girth.ts';
+import { photoShare, weighed } from './weigh.ts';
 
 export interface Ring {
   /** Inches back from full position. */
@@ -22,13 +26,19 @@ interface RingInput {
   readonly saddle: Saddle;
   readonly girth: number;
   readonly room: number;
+  readonly barrel: Barrel;
+  /** What a photo shows, if there is one. */
+  readonly seen: PhotoReading['seen'] | undefined;
 }
 
-/** Ring position from rigging and tape; `x = E - ring-behind-elbow k - set-back`. */
-export function ringOf({ saddle, girth, room }: RingInput, model: Model): Ring {
+/** Ring position from rigging, tape and photo; `x = E - ring-behind-elbow k - set-back`. */
+export function ringOf({ saddle, girth, room, barrel, seen }: RingInput, model: Model): Ring {
   const k = sizeFactor(girth, model);
-  const { setBack, perGirth } = setBackOf(saddle, k, model);
-  const { station, perGirth: stationPerGirth } = ringStation(saddle, girth, model);
+  const told = setBackOf({ saddle, k, span: seen?.barSpan }, model);
+  const usual = ringStation(saddle, girth, model);
+  const { setBack, perGirth } = seen === undefined ? told : withPhotoPlace(told, { seen, k }, model);
+  const { station, perGirth: stationPerGirth } =
+    seen === undefined ? usual : withPhotoHeight(usual, seen.ringHeight, barrel);
   return {
     setBack,
     station,
@@ -39,26 +49,82 @@ export function ringOf({ saddle, girth, room }: RingInput, model: Model): Ring {
   };
 }
 
-function setBackOf(
-  { rigging, barSpan }: Saddle,
-  k: number,
-  model: Model,
-): { setBack: Estimate; perGirth: number } {
+interface SetBack {
+  readonly setBack: Estimate;
+  readonly perGirth: number;
+}
+
+interface SetBackInput {
+  readonly saddle: Saddle;
+  readonly k: number;
+  /** Bar span that a photo shows. */
+  readonly span: Seen | undefined;
+}
+
+function setBackOf({ saddle: { rigging, barSpan }, k, span }: SetBackInput, model: Model): SetBack {
   const namedSd = model['named-position-sd'];
   if (rigging.kind === 'measured') {
     const sd = Math.min(namedSd, model['measured-position-sd']);
     return { setBack: { value: rigging.setBack, sd, kind: 'measured', basis: 'measured' }, perGirth: 0 };
   }
   const share = 1 - rigging.fraction;
-  const spanText = barSpan === undefined ? 'usual bars' : 'measured bars';
-  const value = share * (barSpan ?? model['bar-span'] * k);
+  const known = barSpan ?? span?.value;
+  const spanText =
+    barSpan !== undefined ? 'measured bars' : span === undefined ? 'usual bars' : 'bars measured by photo';
+  const value = share * (known ?? model['bar-span'] * k);
+  const sd = barSpan === undefined && span !== undefined ? Math.hypot(namedSd, share * span.sd) : namedSd;
   return {
-    setBack: { value, sd: namedSd, kind: 'told', basis: `${rigging.name} position on ${spanText}` },
-    perGirth: barSpan === undefined ? (share * model['bar-span']) / model['average-girth'] : 0,
+    setBack: { value, sd, kind: 'told', basis: `${rigging.name} position on ${spanText}` },
+    perGirth: known === undefined ? (share * model['bar-span']) / model['average-girth'] : 0,
   };
 }
 
-function ringStation(saddle: Saddle, girth: number, model: Model): { station: Estimate; perGirth: number } {
+/**
+ * A photo shows where the ring hangs behind the elbow, which is what the set-back is for. That is surer than how far it hangs behind
+ * the fork, since elbow and ring lie almost equally deep in the picture and the fork does not.
+ */
+function withPhotoPlace(
+  told: SetBack,
+  { seen, k }: { seen: PhotoReading['seen']; k: number },
+  model: Model,
+): SetBack {
+  if (told.setBack.kind === 'measured') return told;
+  const { value, sd } = seen.ringBehindElbow;
+  const back = { value: value - model['ring-behind-elbow'] * k, sd };
+  const share = photoShare(told.setBack, back);
+  const basis = `measured by photo from the elbow, weighed with ${told.setBack.basis}`;
+  return {
+    setBack: weighed(told.setBack, back, basis),
+    // What the photo shows stays where it is when the girth is another.
+    perGirth: (1 - share) * told.perGirth - (share * model['ring-behind-elbow']) / model['average-girth'],
+  };
+}
+
+interface Station {
+  readonly station: Estimate;
+  readonly perGirth: number;
+}
+
+/** A height on the photo is a station on the barrel. */
+function withPhotoHeight(usual: Station, height: Seen, { ellipse, ratio }: Barrel): Station {
+  if (usual.station.kind === 'measured') return usual;
+  const girth = ellipsePerimeter(ellipse.halfWidth, ellipse.halfDepth);
+  const at = (h: number, r = ratio.value, g = girth): number => stationAtHeight(solveEllipse(g, r), h);
+  const { value, sd } = height;
+  const byHeight = (at(value + sd) - at(value - sd)) / 2;
+  const byRatio = (at(value, ratio.value + ratio.sd) - at(value, ratio.value - ratio.sd)) / 2;
+  const seen = { value: at(value), sd: Math.hypot(byHeight, byRatio) };
+  const share = photoShare(usual.station, seen);
+  const basis = `height measured by photo, weighed with the ${usual.station.basis}`;
+  return {
+    station: weighed(usual.station, seen, basis),
+    perGirth:
+      (1 - share) * usual.perGirth +
+      share * (at(value, ratio.value, girth + 0.5) - at(value, ratio.value, girth - 0.5)),
+  };
+}
+
+function ringStation(saddle: Saddle, girth: number, model: Model): Station {
   const k = sizeFactor(girth, model);
   const assumedSd = model['drop-sd'];
   if (saddle.ringToRing !== undefined) {

@@ -4,7 +4,7 @@ import type { CaseFacts } from '../rules/rule.ts';
 import { modelNumbers, type ModelKey } from '../sources/numbers.ts';
 import { listed } from '../units/phrase.ts';
 import { formatLength, decimals } from '../units/print.ts';
-import { capital, inputText, roughLength, spreadNumber, type Units } from './text.ts';
+import { basisText, capital, inputText, roughLength, spreadNumber, type Units } from './text.ts';
 import { riggingText, troubleName, useNames } from './words.ts';
 
 /** "7/8 position, flat plate rigging; heart girth 73 in; roping; trouble: elbow gall." */
@@ -22,7 +22,7 @@ export function situation({ order, girth }: Facts, units: Units): string {
 
 /** The room, how sure, and where that comes from. */
 export function roomText({ room }: Facts, units: Units): string {
-  const from = room.kind === 'measured' ? 'measured' : `${room.kind}: ${room.basis}`;
+  const from = basisText(room);
   const rough = roughLength(room.value, units);
   // What a tape read is not rounded further than the tape was.
   const exact = inputText({ value: room.value, unit: 'in' }, units);

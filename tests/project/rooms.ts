@@ -32,9 +32,14 @@ export const rooms: Readonly<Record<string, Room>> = {
     uses: ['units', 'sources'],
     packages: ['zod', 'yaml', 'js-yaml'],
   },
+  photo: {
+    why: 'Photo turns clicks on a picture into lengths: it is handed what is known of the barrel and opens no picture.',
+    uses: ['units', 'sources', 'geometry'],
+    types: ['order'],
+  },
   facts: {
     why: 'Facts are derived before anyone judges: they know no rule and no stock.',
-    uses: ['units', 'sources', 'geometry'],
+    uses: ['units', 'sources', 'geometry', 'photo'],
     types: ['order'],
   },
   stock: {
@@ -72,7 +77,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   report: {
     why: 'Printers read a finished result and compute nothing.',
     uses: ['units', 'sources', 'stock', 'backlog'],
-    types: ['cutting', 'schedule', 'order', 'facts', 'fit', 'rules', 'advice', 'paper'],
+    types: ['cutting', 'schedule', 'order', 'photo', 'facts', 'fit', 'rules', 'advice', 'paper'],
     packages: ['chalk', 'cli-table3'],
     // What few readers want is put together when a printer asks for it.
     calls: { 'facts/facts.ts': ['workingOf'], 'advice/refused.ts': ['refusedRuns'] },
@@ -101,6 +106,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       'cutting',
       'schedule',
       'order',
+      'photo',
       'facts',
       'stock',
       'fit',

@@ -1,7 +1,8 @@
 /** docs/numbers.md: every number of the model with its unit, range, meaning and basis. */
 import { benchNumbers, type BenchNumber } from '../../../src/sources/bench-numbers.ts';
 import { document, escaped, table } from '../../../src/report/markdown.ts';
-import { modelNumbers, type ModelNumber, type NumberUnit } from '../../../src/sources/numbers.ts';
+import type { ModelNumber, NumberUnit } from '../../../src/sources/model-number.ts';
+import { modelNumbers } from '../../../src/sources/numbers.ts';
 
 const units: Readonly<Record<NumberUnit, string>> = {
   in: 'in',
@@ -10,6 +11,7 @@ const units: Readonly<Record<NumberUnit, string>> = {
   ratio: 'ratio',
   lbf: 'lbf',
   chance: 'chance',
+  deg: 'degrees',
 };
 
 /** Text of docs/numbers.md. */
