@@ -1,17 +1,11 @@
 /** The demo photo as a drawing: every part is a shape on the invented horse, carried into the picture by the camera of its scene. */
-import type { Pixel } from './camera.ts';
-import {
-  camera,
-  marks,
-  outAt,
-  pixelAt,
-  plumb,
-  seenOutline,
-  size,
-  skinPixel,
-  stick,
-  subject,
-} from './demo-scene.ts';
+import { demo, type Pixel } from './camera.ts';
+import { byString, onStick, outAt, pixelAt, seenOutline, skinPixel, stringLength } from './demo-scene.ts';
+
+const { subject, camera } = demo;
+/** Pixels an inch of the barrel, for widths of lines. */
+const unit = camera.focal / 144;
+const wide = (inches: number): string => `stroke-width="${(inches * unit).toFixed(2)}"`;
 
 type Pair = readonly [number, number];
 
@@ -31,14 +25,14 @@ function sketched([x, y]: Pair): Pixel {
   const below = y > sketch.bottom ? 1.9 : 1;
   const share = (sketch.bottom - y) / (sketch.bottom - sketch.top);
   const out = low[2] + (high[2] - low[2]) * Math.min(1, Math.max(0, share));
-  return pixelAt((sketch.x - x) * inch * 1.08, low[1] + (sketch.bottom - y) * inch * below, out);
+  return pixelAt((sketch.x - x) * inch, low[1] + (sketch.bottom - y) * inch * below, out);
 }
 
 /** A path of the sketch, every corner and handle carried over. */
 const carried = (path: string): string =>
   path.replace(/(-?[\d.]+) (-?[\d.]+)/g, (_, x: string, y: string) => text(sketched([Number(x), Number(y)])));
 
-const coat = 'fill="url(#coat)" stroke="#4a2c1c" stroke-width="3" stroke-linejoin="round"';
+const coat = 'fill="url(#coat)" stroke="#4a2c1c" stroke-width="2" stroke-linejoin="round"';
 const hair = 'fill="#241a17"';
 
 const body =
@@ -55,7 +49,7 @@ function foreleg(): string {
   const rear: Pixel[] = [
     at(5.6, 11),
     at(4.7, 8),
-    marks.elbow,
+    skinPixel(subject.room, subject.elbowStation, subject.elbowOut),
     at(4.9, 1),
     at(6.2, -5),
     at(6.6, -17),
@@ -75,8 +69,8 @@ function patch(corners: readonly Pair[], look: string, out = 0): string {
   return area(pixels, look);
 }
 
-const leather = 'fill="#8a5a34" stroke="#3a2416" stroke-width="3" stroke-linejoin="round"';
-const dark = 'fill="#6d4426" stroke="#3a2416" stroke-width="3" stroke-linejoin="round"';
+const leather = 'fill="#8a5a34" stroke="#3a2416" stroke-width="2" stroke-linejoin="round"';
+const dark = 'fill="#6d4426" stroke="#3a2416" stroke-width="2" stroke-linejoin="round"';
 
 function saddle(): string {
   const { fork, cantle, ring } = subject;
@@ -136,7 +130,7 @@ function saddle(): string {
     ),
   );
   return [
-    patch(blanket, 'fill="#d8c9ae" stroke="#6d6152" stroke-width="3"'),
+    patch(blanket, 'fill="#d8c9ae" stroke="#6d6152" stroke-width="2"'),
     ...stripes,
     patch(skirt, leather),
     patch(plate, dark),
@@ -158,7 +152,7 @@ function stirrup(): string {
       [-8.2, 5],
     ] as const
   ).map(at);
-  return `<path d="${line(frame)}Z" fill="none" stroke="#4a2f1b" stroke-width="16" stroke-linejoin="round"/>`;
+  return `<path d="${line(frame)}Z" fill="none" stroke="#4a2f1b" ${wide(0.9)} stroke-linejoin="round"/>`;
 }
 
 /** The ring lies on the skin: each of its points is carried over. */
@@ -168,50 +162,42 @@ function ringShape(): string {
     const turn = (i * Math.PI) / 18;
     return skinPixel(x + 1.3 * Math.cos(turn), station + 1.3 * Math.sin(turn));
   });
-  return `<path d="${line(round)}Z" fill="#6d4426" stroke="#2b2320" stroke-width="13"/><path d="${line(round)}Z" fill="none" stroke="#d9d5cc" stroke-width="8"/>`;
+  return `<path d="${line(round)}Z" fill="#6d4426" stroke="#2b2320" ${wide(0.75)}/><path d="${line(round)}Z" fill="none" stroke="#d9d5cc" ${wide(0.45)}/>`;
 }
 
 /** Red and white by six inches, with sharp ends. */
 function stickShape(): string {
-  const { from, to, height, out } = stick;
   const parts = 6;
   return Array.from({ length: parts }, (_, i) => {
-    const [a, b] = [from + ((to - from) * i) / parts, from + ((to - from) * (i + 1)) / parts];
-    const corners = (
-      [
-        [a, height - 0.35],
-        [b, height - 0.35],
-        [b, height + 0.35],
-        [a, height + 0.35],
-      ] as const
-    ).map(([x, y]) => pixelAt(x, y, out));
-    return area(corners, `fill="${i % 2 === 0 ? '#c8321e' : '#f6f1e8'}" stroke="#2b2320" stroke-width="1.5"`);
+    const [a, b] = [i / parts, (i + 1) / parts];
+    const corners = [onStick(a, -0.35), onStick(b, -0.35), onStick(b, 0.35), onStick(a, 0.35)];
+    return area(corners, `fill="${i % 2 === 0 ? '#c8321e' : '#f6f1e8'}" stroke="#2b2320" stroke-width="1"`);
   }).join('\n');
 }
 
+/** A string with a bob below the end that is clicked, from a rail above the other. */
 function plumbShape(): string {
-  const { forward, top, bottom, out } = plumb;
-  const at = (x: number, y: number): Pixel => pixelAt(x, y, out);
-  return `<path d="${line([at(forward - 2, top + 1), at(forward + 3, top + 1)])}" stroke="#5a4632" stroke-width="22"/>
-<path d="${line([at(forward, top + 1), at(forward, bottom)])}" stroke="#f4f0e6" stroke-width="5"/>
-${area([at(forward - 0.7, bottom), at(forward + 0.7, bottom), at(forward, bottom - 3)], 'fill="#b08a2e" stroke="#3a2416" stroke-width="2"')}`;
+  const top = stringLength;
+  return `<path d="${line([byString(top + 0.5, -3), byString(top + 0.5, 3)])}" stroke="#5a4632" ${wide(1.1)}/>
+<path d="${line([byString(top, 0), byString(0, 0)])}" stroke="#f4f0e6" ${wide(0.3)}/>
+${area([byString(0, -0.8), byString(0, 0.8), byString(-3.2, 0)], 'fill="#b08a2e" stroke="#3a2416" stroke-width="1.5"')}`;
 }
 
 /** Rails of a fence behind the horse. */
 function fence(): string {
   const at = (x: number, y: number): Pixel => pixelAt(x, y, -70);
   const rails = [-12, 4, 20].map(
-    (y) => `<path d="${line([at(-140, y), at(120, y)])}" stroke="#8b7b66" stroke-width="20"/>`,
+    (y) => `<path d="${line([at(-220, y), at(200, y)])}" stroke="#8b7b66" ${wide(1.6)}/>`,
   );
-  const posts = [-110, -60, -10, 40, 90].map(
-    (x) => `<path d="${line([at(x, -40), at(x, 27)])}" stroke="#756652" stroke-width="34"/>`,
+  const posts = [-190, -130, -70, -10, 50, 110, 170].map(
+    (x) => `<path d="${line([at(x, -40), at(x, 27)])}" stroke="#756652" ${wide(2.6)}/>`,
   );
   return [...rails, ...posts].join('\n');
 }
 
 /** The whole picture. It says itself that it is no photo of a horse. */
 export function demoDrawing(): string {
-  const [width, height] = size;
+  const [width, height] = camera.size;
   const [, ground] = pixelAt(0, -20, -90);
   const [, top] = pixelAt(0, high[1], high[2]);
   const [, bottom] = pixelAt(0, low[1], low[2]);
@@ -225,22 +211,19 @@ export function demoDrawing(): string {
 <rect width="100%" height="100%" fill="url(#sky)"/>
 <rect y="${ground.toFixed(1)}" width="100%" height="100%" fill="url(#ground)"/>
 ${fence()}
-<ellipse cx="${shadow[0].toFixed(1)}" cy="${shadow[1].toFixed(1)}" rx="640" ry="46" fill="#6b5638" fill-opacity="0.5"/>
+<ellipse cx="${shadow[0].toFixed(1)}" cy="${shadow[1].toFixed(1)}" rx="${(38 * unit).toFixed(0)}" ry="${(3.5 * unit).toFixed(0)}" fill="#6b5638" fill-opacity="0.5"/>
 <path d="${carried(tail)}" ${hair}/>
 <path d="${carried(far)}" fill="#4f2b16" stroke="#3a2012" stroke-width="3"/>
 <path d="${carried(body)}" ${coat}/>
 <path d="${carried(mane)}" ${hair}/>
-<circle cx="${sketched([42, 33])[0].toFixed(1)}" cy="${sketched([42, 33])[1].toFixed(1)}" r="8" fill="#1c1210"/>
+<circle cx="${sketched([42, 33])[0].toFixed(1)}" cy="${sketched([42, 33])[1].toFixed(1)}" r="${(0.5 * unit).toFixed(1)}" fill="#1c1210"/>
 ${foreleg()}
 ${saddle()}
 ${stickShape()}
 ${plumbShape()}
 <g font-family="Source Sans 3" font-weight="600" fill="#2b2320">
-<rect x="0" y="${String(height - 64)}" width="${String(width)}" height="64" fill="#f3ece3"/>
-<text x="28" y="${String(height - 21)}" font-size="34">Synthetic picture: drawn by a program, the horse is invented. Stick 36 in, camera 12 ft away.</text>
+<rect x="0" y="${String(height - 56)}" width="${String(width)}" height="56" fill="#f3ece3"/>
+<text x="28" y="${String(height - 18)}" font-size="30">Synthetic picture: drawn by a program, the horse is invented. Stick 36 in, camera 12 ft away.</text>
 </g>
 </svg>`;
 }
-
-/** So that nobody draws it for another camera than the one it is measured by. */
-export const drawnFor = camera;

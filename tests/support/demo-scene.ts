@@ -1,58 +1,16 @@
-/** The invented scene of the demo photo: a horse, a saddle, a stick, a string and a camera that are all known exactly. */
-import { solveEllipse, stationToAngle } from '../../src/geometry/ellipse.ts';
-import {
-  cameraAt,
-  landmarks,
-  outline,
-  project,
-  skin,
-  type Pixel,
-  type Subject,
-  type Vector,
-} from './camera.ts';
+/** The invented scene of the demo photo, in pixels: every place on the horse where its camera sees it. */
+import { stationToAngle } from '../../src/geometry/ellipse.ts';
+import { demo, outline, project, skin, type Pixel, type Vector } from './camera.ts';
 
-/** The horse of examples/orders/02: girth, room, set-back, bars and ring to ring are as taped there. */
-const girth = 74;
-const k = girth / 72;
-const room = 4.25;
-const setBack = 1.75;
-const ringX = room - 2 * k - setBack;
+const { subject, camera, stick, string } = demo;
 
-export const subject: Subject = {
-  ellipse: solveEllipse(girth, 0.7),
-  facing: -1,
-  room,
-  elbowStation: 7 * k,
-  elbowOut: 0,
-  ring: { x: ringX, station: 22.5, out: 0 },
-  fork: { x: ringX + setBack, y: 30.5, out: 0 },
-  cantle: { x: ringX + setBack - 13, y: 32.5, out: 0 },
-};
-
-export const distance = 144;
-export const size: Pixel = [2016, 1512];
-export const camera = cameraAt(subject, {
-  distance,
-  yaw: 2.5,
-  tilt: 1,
-  roll: 1.1,
-  focal: 18 * distance,
-  size,
-  aim: [7, 6],
-});
-
-/** Stick and string, in inches: forward, up, and how far before the middle of the horse. */
-const near = subject.ellipse.halfWidth;
-export const stick = { length: 36, height: 9.5, from: -5, to: -41, out: near };
-export const plumb = { forward: -57, top: 40, bottom: -26, out: near };
-
-/** The pixel of a place that is given forward, up and out. */
+/** The pixel of a place that is given forward, up and out, inches from the groove. */
 export const pixelAt = (forward: number, up: number, out: number): Pixel =>
   project(camera, [subject.facing * forward, up, out]);
 
-/** The pixel of a place on the skin. */
-export const skinPixel = (forward: number, station: number, out = 0): Pixel =>
-  project(camera, skin(subject, forward, station, out));
+/** The pixel of a place on the skin, or so far out from it. */
+export const skinPixel = (x: number, station: number, out = 0): Pixel =>
+  project(camera, skin(subject, { x, station, out }));
 
 /** Top and bottom of the barrel as the camera sees it. */
 export const seenOutline = (forward: number, top: boolean): Vector =>
@@ -62,11 +20,18 @@ export const seenOutline = (forward: number, top: boolean): Vector =>
 export const outAt = (station: number): number =>
   subject.ellipse.halfWidth * Math.sin(stationToAngle(subject.ellipse, station));
 
-/** True pixels of everything the photo block asks for. */
-export const marks = {
-  ...landmarks(subject, camera),
-  from: pixelAt(stick.from, stick.height, stick.out),
-  to: pixelAt(stick.to, stick.height, stick.out),
-  plumbTop: pixelAt(plumb.forward, plumb.top, plumb.out),
-  plumbBottom: pixelAt(plumb.forward, plumb.bottom, plumb.out),
-};
+/** A place between the two ends of the stick, and so far above it. */
+export function onStick(share: number, up: number): Pixel {
+  const [from, to] = stick;
+  const between = [0, 1, 2].map((i) => (from[i] ?? 0) + share * ((to[i] ?? 0) - (from[i] ?? 0)));
+  const [x = 0, y = 0, z = 0] = between;
+  return project(camera, [x, y + up, z]);
+}
+
+/** A place of the string, so far above its lower end and beside it. */
+export function byString(up: number, aside: number): Pixel {
+  const [x, y, z] = string[1];
+  return project(camera, [x + aside, y + up, z]);
+}
+
+export const stringLength = string[0][1] - string[1][1];

@@ -1,7 +1,6 @@
 /** Draws the demo photo: npm run make-photo. The same bytes every time; a test holds the shipped file against it. */
 import fs from 'node:fs';
 import { demoDrawing } from './demo-drawing.ts';
-import { marks } from './demo-scene.ts';
 import { exifOf, jpegOf, rasterOf } from './jpeg.ts';
 
 export const photoFile = new URL('../../examples/orders/photos/juniper-side.jpg', import.meta.url);
@@ -19,8 +18,4 @@ if (
 ) {
   fs.mkdirSync(new URL('.', photoFile), { recursive: true });
   fs.writeFileSync(photoFile, await demoPhoto());
-  const whole = Object.entries(marks).map(
-    ([name, [x, y]]) => `${name}: [${String(Math.round(x))}, ${String(Math.round(y))}]`,
-  );
-  process.stdout.write(`${whole.join('\n')}\n`);
 }
