@@ -8,6 +8,7 @@ const { Script } = require('node:vm');
 const root = path.join(__dirname, '..');
 const bundle = path.join(root, 'dist', 'cinchwright.cjs');
 const pdf = path.join(root, 'dist', 'pdf.cjs');
+const raster = path.join(root, 'dist', 'raster.cjs');
 const pick = path.join(root, 'dist', 'pick.js');
 const cache = `${bundle}.cache`;
 
@@ -48,13 +49,17 @@ const leaveOut = {
 };
 
 /**
- * The PDF printer brings a library larger than the rest of the program. It is a bundle of its own beside the other, read when a PDF is
- * asked for. "../dist" leads there from bin/ and from dist/.
+ * The PDF printer and the codecs of photos bring libraries that few runs need. Each is a bundle of its own beside the other, read when it
+ * is asked for. "../dist" leads there from bin/ and from dist/.
  */
-const pdfApart = {
-  name: 'pdf apart',
+const apart = {
+  name: 'apart',
   setup(build) {
     build.onResolve({ filter: /\/print\/pdf\.ts$/ }, () => ({ path: '../dist/pdf.cjs', external: true }));
+    build.onResolve({ filter: /\/raster\/codecs\.ts$/ }, () => ({
+      path: '../dist/raster.cjs',
+      external: true,
+    }));
   },
 };
 
@@ -78,6 +83,10 @@ async function build() {
       define: { 'import.meta.url': 'here' }, // the library looks where it stands, for files that we do not use
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
+    await bundled('src/raster/codecs.ts', raster, {
+      define: { 'import.meta.url': 'here' }, // the codecs are handed over, and never looked for
+      banner: { js: 'const here="";' },
+    });
     // Not for Node: the script of the page for landmarks, which the program puts into that page as text.
     await bundled('src/browser/main.ts', pick, {
       platform: 'browser',
@@ -86,7 +95,7 @@ async function build() {
     });
     for (const [name, from] of codecs) copyFileSync(require.resolve(from), path.join(root, 'dist', name));
     await bundled('src/cli/main.ts', bundle, {
-      plugins: [leaveOut, pdfApart],
+      plugins: [leaveOut, apart],
       supported: { 'dynamic-import': false }, // bin/cinchwright compiles the code itself, where only require works
       // Two floors below the root, like the sources that look for files from where they are.
       // The second is asked by a package when it is loaded.

@@ -57,13 +57,15 @@ function showFields(now: Picked): void {
   for (const field of document.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[data-field]')) {
     const name = field.dataset['field'] as keyof Fields;
     if (field.value !== now.fields[name]) field.value = now.fields[name];
-    field.setAttribute('aria-invalid', String(bad.includes(name)));
+    field.setAttribute('aria-invalid', String(bad.some((each) => each === name)));
   }
   for (const radio of document.querySelectorAll<HTMLInputElement>('input[name="kind"]'))
     radio.checked = radio.value === now.kind;
   say(
     'wrong',
-    bad.length === 0 ? '' : `Not a length above zero: ${bad.join(', ')}. Write it like 36 or 8 1/2.`,
+    bad.length === 0
+      ? ''
+      : `No length that can be taken: ${bad.join(', ')}. Write it like 36 or 8 1/2, and check its unit.`,
   );
 }
 

@@ -24,8 +24,5 @@ export function saveBlock(desk: Desk): void {
   link.href = place;
   link.download = `${desk.photo.file.replace(/\.[^.]*$/, '').replace(/[^\p{L}\p{N}_-]+/gu, '-')}-photo.yaml`;
   link.click();
-  setTimeout(() => {
-    URL.revokeObjectURL(place);
-  }, 1000);
   byId('copied', HTMLElement).textContent = 'Saved.';
 }

@@ -1,4 +1,5 @@
 /** The photo block of an order file, written from what was clicked. */
+import type { Reference } from '../order/photo-types.ts';
 import { parseLength } from '../units/length.ts';
 import type { PointId } from './landmarks.ts';
 import type { Fields, Picked, Pixel } from './state.ts';
@@ -9,20 +10,31 @@ export interface Photo extends Size {
   readonly file: string;
 }
 
-/** A length as typed, with its unit, or undefined when it is none above zero. */
-export function lengthText(number: string, unit: string): string | undefined {
-  const text = `${number.trim()} ${unit}`;
+/** What the order's door takes, inches; a test holds these to it. */
+const bounds = { length: [4, 144], width: [4, 96], height: [4, 96], distance: [48, 720] } as const;
+
+type Measured = keyof typeof bounds;
+
+const unitFields = {
+  length: 'lengthUnit',
+  width: 'sheetUnit',
+  height: 'sheetUnit',
+  distance: 'distanceUnit',
+} as const satisfies Record<Measured, keyof Fields>;
+
+/** A length as typed, with its unit, and its inches; undefined when it is none, or one that the order would not take. */
+export function lengthOf(fields: Fields, field: Measured): { text: string; inches: number } | undefined {
+  const text = `${fields[field].trim()} ${fields[unitFields[field]]}`;
   const read = parseLength(text);
-  return read.ok && read.inches > 0 ? text : undefined;
+  const [least, most] = bounds[field];
+  return read.ok && read.inches >= least && read.inches <= most ? { text, inches: read.inches } : undefined;
 }
 
-/** What was typed for the reference is no length: the fields at fault. */
-export function badFields({ kind, fields }: Picked): readonly (keyof Fields)[] {
-  const bad = (field: keyof Fields, unit: string): (keyof Fields)[] =>
-    lengthText(fields[field], unit) === undefined ? [field] : [];
-  const given = fields.distance.trim() === '' ? [] : bad('distance', fields.distanceUnit);
-  if (kind === 'stick') return [...bad('length', fields.lengthUnit), ...given];
-  return [...bad('width', fields.sheetUnit), ...bad('height', fields.sheetUnit), ...given];
+/** The fields whose text is no such length; a distance may be left out. */
+export function badFields({ kind, fields }: Picked): readonly Measured[] {
+  const asked: readonly Measured[] = kind === 'stick' ? ['length'] : ['width', 'height'];
+  const given: readonly Measured[] = fields.distance.trim() === '' ? [] : ['distance'];
+  return [...asked, ...given].filter((field) => lengthOf(fields, field) === undefined);
 }
 
 /** YAML of the block, as far as it is known; what is missing has no line. */
@@ -32,7 +44,7 @@ export function blockOf(now: Picked, photo: Photo): string {
     const at = points[id];
     return at === undefined ? [] : [`  ${key}: ${pixel(at)}`];
   };
-  const distance = lengthText(fields.distance, fields.distanceUnit);
+  const distance = lengthOf(fields, 'distance');
   const top = points['plumb-top'];
   const bottom = points['plumb-bottom'];
   return [
@@ -50,27 +62,39 @@ export function blockOf(now: Picked, photo: Photo): string {
     ...line('underline', 'underline'),
     ...line('fork', 'fork'),
     ...line('cantle', 'cantle'),
-    ...(distance === undefined ? [] : [`  camera-distance: ${distance}`]),
+    ...(distance === undefined ? [] : [`  camera-distance: ${distance.text}`]),
     '',
   ].join('\n');
 }
 
-function reference({ kind, points, fields }: Picked): string[] {
-  if (kind === 'stick') {
-    const length = lengthText(fields.length, fields.lengthUnit);
-    const { from, to } = points;
-    if (length === undefined || from === undefined || to === undefined) return [];
-    return [`  reference: { length: ${length}, from: ${pixel(from)}, to: ${pixel(to)} }`];
-  }
-  const width = lengthText(fields.width, fields.sheetUnit);
-  const height = lengthText(fields.height, fields.sheetUnit);
+function reference(now: Picked): string[] {
+  const { points, fields } = now;
   const corners = cornersOf(points);
-  if (width === undefined || height === undefined || corners === undefined) return [];
-  return [`  reference: { width: ${width}, height: ${height}, corners: [${corners.map(pixel).join(', ')}] }`];
+  const text = (field: Measured): string => lengthOf(fields, field)?.text ?? '';
+  const whole = referenceOf(now);
+  if (whole === undefined) return [];
+  if (whole.kind === 'stick')
+    return [`  reference: { length: ${text('length')}, from: ${pixel(whole.from)}, to: ${pixel(whole.to)} }`];
+  const round = (corners ?? []).map(pixel).join(', ');
+  return [`  reference: { width: ${text('width')}, height: ${text('height')}, corners: [${round}] }`];
+}
+
+/** The reference with its size, or undefined until it is whole. */
+export function referenceOf({ kind, points, fields }: Picked): Reference | undefined {
+  if (kind === 'stick') {
+    const length = lengthOf(fields, 'length');
+    const { from, to } = points;
+    if (length === undefined || from === undefined || to === undefined) return undefined;
+    return { kind, length: length.inches, from, to };
+  }
+  const [width, height] = [lengthOf(fields, 'width'), lengthOf(fields, 'height')];
+  const corners = cornersOf(points);
+  if (width === undefined || height === undefined || corners === undefined) return undefined;
+  return { kind, width: width.inches, height: height.inches, corners };
 }
 
 /** The four corners of a sheet, or undefined until all are there. */
-export function cornersOf(points: Picked['points']): readonly [Pixel, Pixel, Pixel, Pixel] | undefined {
+function cornersOf(points: Picked['points']): readonly [Pixel, Pixel, Pixel, Pixel] | undefined {
   const { 'corner-1': a, 'corner-2': b, 'corner-3': c, 'corner-4': d } = points;
   return a === undefined || b === undefined || c === undefined || d === undefined ? undefined : [a, b, c, d];
 }

@@ -7,11 +7,11 @@ import type { Raster } from './raster.ts';
 
 export type PictureType = 'image/jpeg' | 'image/png';
 
-/** The compiled codecs, as they lie on the disk. */
-export interface CodecFiles {
-  readonly jpegDecoder: Uint8Array;
-  readonly jpegEncoder: Uint8Array;
-  readonly png: Uint8Array;
+/** WebAssembly modules of the codecs, compiled by whoever can. */
+export interface CompiledCodecs {
+  readonly jpegDecoder: object;
+  readonly jpegEncoder: object;
+  readonly png: object;
 }
 
 /** What is decoded and encoded with. */
@@ -29,9 +29,6 @@ export interface Codecs {
 /*
  * The package is typed for browsers, whose names are not known here: what is called of it is said once, in these.
  */
-interface WebAssemblyHere {
-  readonly compile: (bytes: Uint8Array) => Promise<object>;
-}
 type Start = (compiled: object, options?: { readonly printErr: () => void }) => Promise<unknown>;
 type Decode = (bytes: ArrayBuffer) => Promise<Raster>;
 type Encode = (image: Pixels, options?: { readonly quality: number }) => Promise<ArrayBuffer>;
@@ -48,8 +45,8 @@ const decoders: Readonly<Record<PictureType, Decode>> = {
 };
 const encoders = { jpeg: encodeJpeg as unknown as Encode, png: encodePng as unknown as Encode };
 
-/** The codecs make and take a thing that browsers have and Node 20 lacks. */
-class Pixels implements Raster {
+/** The codecs make what browsers call ImageData and Node 20 lacks: whoever uses them gives this class that name. */
+export class Pixels implements Raster {
   readonly data: Uint8ClampedArray;
   readonly width: number;
   readonly height: number;
@@ -65,14 +62,12 @@ const asImage = ({ data, width, height }: Raster): Pixels =>
   new Pixels(new Uint8ClampedArray(data.buffer, data.byteOffset, data.byteLength), width, height);
 
 /** Makes the codecs ready. */
-export async function codecsOf(files: CodecFiles): Promise<Codecs> {
-  const scope = globalThis as unknown as { ImageData?: unknown; WebAssembly: WebAssemblyHere };
-  scope.ImageData ??= Pixels;
-  const [jpegDecoder, jpegEncoder, png] = await Promise.all(
-    [files.jpegDecoder, files.jpegEncoder, files.png].map((bytes) => scope.WebAssembly.compile(bytes)),
-  );
-  const compiled = [jpegDecoder, jpegEncoder, png, png];
-  for (const [i, begin] of start.entries()) await begin(compiled[i] ?? {}, ...(i < 2 ? [quiet] : []));
+export async function codecsOf({ jpegDecoder, jpegEncoder, png }: CompiledCodecs): Promise<Codecs> {
+  const [beginJpegDecoder, beginJpegEncoder, beginPngDecoder, beginPngEncoder] = start;
+  await beginJpegDecoder(jpegDecoder, quiet);
+  await beginJpegEncoder(jpegEncoder, quiet);
+  await beginPngDecoder(png);
+  await beginPngEncoder(png);
   return {
     decode: async (bytes, type, { width, height }) => {
       const raster = await decoders[type](Uint8Array.from(bytes).buffer);

@@ -92,6 +92,20 @@ export const rooms: Readonly<Record<string, Room>> = {
     uses: ['report'],
     packages: ['pdfkit', 'fontkit'],
   },
+  raster: {
+    why: 'Raster turns files of pictures into pixels and back, in WebAssembly: it knows no order, and is handed every byte.',
+    uses: [],
+    packages: ['@jsquash/jpeg', '@jsquash/png'],
+  },
+  pick: {
+    why: 'Pick is the page on which landmarks are clicked, as far as it is words and arithmetic: it runs in a browser too, so it opens and keeps nothing.',
+    uses: ['units', 'sources', 'geometry', 'photo', 'report'],
+    types: ['order'],
+  },
+  browser: {
+    why: 'Browser is the script of that page: it alone knows windows, fingers and keys, and it is built apart from the program.',
+    uses: ['pick'],
+  },
   index: {
     why: 'The index is the whole idea on one screen.',
     uses: ['facts', 'stock', 'rules', 'advice'],
@@ -117,6 +131,8 @@ export const rooms: Readonly<Record<string, Room>> = {
       'report',
       'picture',
       'print',
+      'raster',
+      'pick',
       'index',
     ],
     packages: ['commander', 'tinyglobby', 'node:*'],

@@ -1,7 +1,6 @@
 /** Pictures for tests: drawn as SVG, kept as JPEG, with a note of how the camera was held. */
-import fs from 'node:fs';
 import { Resvg } from '@resvg/resvg-js';
-import { codecsOf } from '../../src/raster/codecs.ts';
+import { photoCodecs } from '../../src/cli/codecs.ts';
 import type { Raster } from '../../src/raster/raster.ts';
 
 const at = (name: string): string => new URL(`../../${name}`, import.meta.url).pathname;
@@ -14,20 +13,12 @@ export function rasterOf(svg: string): Raster {
   return { width, height, data: Uint8Array.from(pixels) };
 }
 
-/** The codecs that come with the program, from where the build puts them. */
-export const codecs = (): ReturnType<typeof codecsOf> =>
-  codecsOf({
-    jpegDecoder: fs.readFileSync(at('dist/jpeg-decoder.wasm')),
-    jpegEncoder: fs.readFileSync(at('dist/jpeg-encoder.wasm')),
-    png: fs.readFileSync(at('dist/png.wasm')),
-  });
-
 /** Pixels -> JPEG. `exif` is put in after the first marker. */
 export async function jpegOf(
   raster: Raster,
   { quality = 85, exif }: { quality?: number; exif?: Buffer } = {},
 ): Promise<Buffer> {
-  const data = Buffer.from(await (await codecs()).jpeg(raster, quality));
+  const data = Buffer.from(await (await photoCodecs()).jpeg(raster, quality));
   return exif === undefined ? data : Buffer.concat([data.subarray(0, 2), exif, data.subarray(2)]);
 }
 
