@@ -84,8 +84,8 @@ async function build() {
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
     await bundled('src/raster/codecs.ts', raster, {
-      define: { 'import.meta.url': 'here' }, // the codecs are handed over, and never looked for
-      banner: { js: 'const here="";' },
+      define: { 'import.meta.url': 'here' }, // they look for compiled code beside them, and are handed it instead
+      banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
     // Not for Node: the script of the page for landmarks, which the program puts into that page as text.
     await bundled('src/browser/main.ts', pick, {
