@@ -58,8 +58,9 @@ export class Pixels implements Raster {
   }
 }
 
+/** With a buffer of its own: one of the codecs takes all of the buffer for the picture. */
 const asImage = ({ data, width, height }: Raster): Pixels =>
-  new Pixels(new Uint8ClampedArray(data.buffer, data.byteOffset, data.byteLength), width, height);
+  new Pixels(Uint8ClampedArray.from(data), width, height);
 
 /** Makes the codecs ready. */
 export async function codecsOf({ jpegDecoder, jpegEncoder, png }: CompiledCodecs): Promise<Codecs> {
