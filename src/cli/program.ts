@@ -7,6 +7,7 @@ import { addDraw } from './commands/draw.ts';
 import { addHelp } from './commands/help.ts';
 import { addMaterials } from './commands/materials.ts';
 import { addNew } from './commands/new.ts';
+import { addPhoto } from './commands/photo.ts';
 import { addQuote } from './commands/quote.ts';
 import { addRules } from './commands/rules.ts';
 import { addSchedule } from './commands/schedule.ts';
@@ -27,6 +28,7 @@ export interface Session {
 const adders = [
   addSize,
   addCheck,
+  addPhoto,
   addBacklog,
   addQuote,
   addTicket,
@@ -43,6 +45,7 @@ const adders = [
 export const commandNames: readonly string[] = [
   'size',
   'check',
+  'photo',
   'backlog',
   'quote',
   'ticket',
@@ -69,6 +72,7 @@ Examples:
   cinchwright new order.yaml          start an order
   cinchwright size order.yaml         which cinch, and why
   cinchwright check order.yaml        judge the cinch in use or asked for
+  cinchwright photo order.yaml        what its side photo gives
   cinchwright backlog orders/         a whole folder, one row an order
   cinchwright quote order.yaml        what it costs, and when it can be ready
   cinchwright ticket order.yaml       the paper for the bench

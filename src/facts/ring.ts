@@ -105,22 +105,36 @@ interface Station {
   readonly perGirth: number;
 }
 
-/** A height on the photo is a station on the barrel. */
-function withPhotoHeight(usual: Station, height: Seen, { ellipse, ratio }: Barrel): Station {
-  if (usual.station.kind === 'measured') return usual;
-  const girth = ellipsePerimeter(ellipse.halfWidth, ellipse.halfDepth);
-  const at = (h: number, r = ratio.value, g = girth): number => stationAtHeight(solveEllipse(g, r), h);
-  const { value, sd } = height;
+/** A height on the photo is a station on the barrel; both the height and the barrel's shape may be off. */
+export function stationSeen(
+  { value, sd }: Pick<Seen, 'value' | 'sd'>,
+  barrel: Barrel,
+): Pick<Seen, 'value' | 'sd'> {
+  const at = stationOn(barrel);
   const byHeight = (at(value + sd) - at(value - sd)) / 2;
-  const byRatio = (at(value, ratio.value + ratio.sd) - at(value, ratio.value - ratio.sd)) / 2;
-  const seen = { value: at(value), sd: Math.hypot(byHeight, byRatio) };
+  const { ratio } = barrel;
+  const byRatio =
+    (at(value, { ratio: ratio.value + ratio.sd }) - at(value, { ratio: ratio.value - ratio.sd })) / 2;
+  return { value: at(value), sd: Math.hypot(byHeight, byRatio) };
+}
+
+/** Station at a height, on the barrel itself or one of another ratio or girth. */
+function stationOn({ ratio, ellipse }: Barrel) {
+  const own = ellipsePerimeter(ellipse.halfWidth, ellipse.halfDepth);
+  return (height: number, other: { ratio?: number; more?: number } = {}): number =>
+    stationAtHeight(solveEllipse(own + (other.more ?? 0), other.ratio ?? ratio.value), height);
+}
+
+function withPhotoHeight(usual: Station, height: Seen, barrel: Barrel): Station {
+  if (usual.station.kind === 'measured') return usual;
+  const seen = stationSeen(height, barrel);
   const share = photoShare(usual.station, seen);
+  const at = stationOn(barrel);
+  const grown = at(height.value, { more: 0.5 }) - at(height.value, { more: -0.5 });
   const basis = `height measured by photo, weighed with the ${usual.station.basis}`;
   return {
     station: weighed(usual.station, seen, basis),
-    perGirth:
-      (1 - share) * usual.perGirth +
-      share * (at(value, ratio.value, girth + 0.5) - at(value, ratio.value, girth - 0.5)),
+    perGirth: (1 - share) * usual.perGirth + share * grown,
   };
 }
 

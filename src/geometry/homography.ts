@@ -46,7 +46,7 @@ function spans(points: readonly Point[]): boolean {
 }
 
 /** Twice the signed area of a triangle: above zero when a, b, c turn counterclockwise where y goes up, clockwise where it goes down. */
-export const crossOf = (a: Point, b: Point, c: Point): number =>
+const crossOf = (a: Point, b: Point, c: Point): number =>
   (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 
 function normalize(points: readonly Point[]): { points: Point[]; there: Homography; back: Homography } {

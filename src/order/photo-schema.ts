@@ -7,7 +7,7 @@ import type { Photo, Pixel, Reference } from './photo-types.ts';
 const maybe = z.optional;
 
 /** Bounds of what a picture is [choice]: smaller ones show too little, larger ones are not taken by cameras. */
-export const sides = { min: 200, max: 20_000 } as const;
+const sides = { min: 200, max: 20_000 } as const;
 
 const place = (about: string) =>
   pair(
