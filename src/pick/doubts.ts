@@ -29,6 +29,13 @@ const bounds = {
 const apart = (a: Pixel, b: Pixel): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 const rough = (value: number): string => decimals(value, 1);
 
+/** Pixels an inch as the door takes them: of a sheet by its upper and lower edge. */
+function roughScale(reference: Reference): number {
+  if (reference.kind === 'stick') return pixelsAnInch(reference);
+  const [a, b, c, d] = reference.corners;
+  return (apart(a, b) + apart(c, d)) / 2 / reference.width;
+}
+
 /** All doubts about what is there so far. Every one says what to do. */
 export function doubtsOf(now: Picked, known: Known): string[] {
   const { points } = now;
@@ -129,7 +136,7 @@ function sizeDoubts(
   points: Points,
   { reference, distance, size }: Known & { readonly reference: Reference },
 ): string[] {
-  const scale = pixelsAnInch(reference);
+  const scale = roughScale(reference);
   const { ring, elbow, 'girth-groove': groove, spine, underline } = points;
   const doubts: string[] = [];
   if (elbow !== undefined && groove !== undefined)

@@ -49,6 +49,7 @@ export async function watched(
   options: BrowserContextOptions = {},
 ): Promise<Watched> {
   const context = await browser.newContext(options);
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   const page = await context.newPage();
   const requests: string[] = [];
   const faults: string[] = [];

@@ -1,32 +1,35 @@
-/** The page for landmarks, made and worked as a person would. */
+/** The page for landmarks, made by the program and worked as a person would. */
 import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
+import type { Photo } from '../../src/pick/block.ts';
 import { pickPage } from '../../src/pick/page.ts';
+import { run } from '../support/run-cli.ts';
 
-const script = new URL('../../dist/pick.js', import.meta.url);
-
-/** Writes the page for a picture, and gives its address. */
-export function pageFor(
-  bytes: Buffer,
-  { file, width, height }: { file: string; width: number; height: number },
-): string {
-  const page = pickPage(
-    { file, width, height },
-    {
-      base64: bytes.toString('base64'),
-      type: 'image/jpeg',
-      script: fs.readFileSync(script, 'utf8'),
-      hash: (text) => createHash('sha256').update(text).digest('base64'),
-    },
-  );
+/** Writes a picture and the page for it, and gives the page's address. */
+export async function pageFor(bytes: Buffer, file: string): Promise<string> {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'pick-'));
-  const name = path.join(folder, 'page.html');
-  fs.writeFileSync(name, page);
-  return pathToFileURL(name).href;
+  fs.writeFileSync(path.join(folder, file), bytes);
+  const { code, stderr } = await run(['photo', '--pick', file, '--out', 'page.html'], { cwd: folder });
+  if (code !== 0) throw new Error(stderr);
+  return pathToFileURL(path.join(folder, 'page.html')).href;
+}
+
+/** The page as it would be for a picture of another name or size than there is. */
+export function pageClaiming(bytes: Buffer, photo: Photo): string {
+  const script = fs.readFileSync(new URL('../../dist/pick.js', import.meta.url), 'utf8');
+  const page = pickPage(photo, {
+    base64: bytes.toString('base64'),
+    type: 'image/jpeg',
+    script,
+    hash: (text) => createHash('sha256').update(text).digest('base64'),
+  });
+  const file = path.join(fs.mkdtempSync(path.join(os.tmpdir(), 'pick-')), 'page.html');
+  fs.writeFileSync(file, page);
+  return pathToFileURL(file).href;
 }
 
 export type Place = readonly [number, number];

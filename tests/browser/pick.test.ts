@@ -1,9 +1,23 @@
 /** The page for landmarks in a real browser: mouse, keys, fingers, a turned picture, and that nothing leaves it. */
+import fs from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { noBrowser, startBrowser, watched, type Watched } from './chromium.ts';
+import { demo } from '../support/camera.ts';
 import { exifOf, jpegOf, rasterOf } from '../support/jpeg.ts';
-import { blockText, clickPixel, goTo, onScreen, pageFor, pixelOf, settled, type Place } from './pages.ts';
+import { photoFile } from '../support/make-photo.ts';
+import { run } from '../support/run-cli.ts';
+import {
+  blockText,
+  clickPixel,
+  goTo,
+  onScreen,
+  pageClaiming,
+  pageFor,
+  pixelOf,
+  settled,
+  type Place,
+} from './pages.ts';
 
 const width = 1600;
 const height = 1200;
@@ -47,7 +61,7 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
 
   beforeAll(async () => {
     browser = await startBrowser();
-    address = pageFor(await jpegOf(rasterOf(drawing)), { file: 'juniper-side.jpg', width, height });
+    address = await pageFor(await jpegOf(rasterOf(drawing)), 'juniper-side.jpg');
   });
   afterAll(async () => {
     await browser.close();
@@ -213,42 +227,107 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
   });
 
   // CIPA DC-008 (Exif 2.32), Orientation: 6 is a camera held so that the top of the scene is the right side of the rows.
-  test.each([
-    [3, width, height],
-    [6, height, width],
-    [8, height, width],
-  ])('a picture with orientation %i gives pixels of the upright picture', async (orientation, wide, high) => {
-    const bytes = await jpegOf(rasterOf(drawing), { exif: exifOf(orientation) });
-    const at = pageFor(bytes, { file: 'turned.jpg', width: wide, height: high });
-    const page = await open(desktop, at);
-    await goTo(page, 'ring');
-    const upright = ([x, y]: Place): Place =>
-      orientation === 3 ? [width - x, height - y] : orientation === 6 ? [height - y, x] : [y, width - x];
-    const place = upright(places.ring);
-    // The square is really seen there: a shot of the screen, black on bluish grey.
-    const { x, y } = await onScreen(page, place);
-    const shot = await page.screenshot({ clip: { x: x - 1, y: y - 1, width: 2, height: 2 } });
-    expect(shot.length).toBeGreaterThan(0);
-    await clickPixel(page, place);
-    const put = (await pixelOf(page, 'ring'))!;
-    expect(Math.hypot(put[0] - place[0], put[1] - place[1])).toBeLessThan(2.5);
-    const seen = await page.locator('#lens').evaluate((lens: HTMLCanvasElement) => {
-      const [r = 0, g = 0, b = 0] = lens.getContext('2d')!.getImageData(144, 144, 1, 1).data;
-      return [r, g, b];
-    });
-    expect(Math.max(...seen), 'the magnifier looks at the square').toBeLessThan(60);
-  });
+  test.each([[1], [3], [6], [8]])(
+    'a picture with orientation %i gives pixels of the upright picture',
+    async (orientation) => {
+      const bytes = await jpegOf(rasterOf(drawing), { exif: exifOf(orientation) });
+      const at = await pageFor(bytes, 'turned.jpg');
+      const page = await open(desktop, at);
+      await goTo(page, 'ring');
+      const upright = ([x, y]: Place): Place =>
+        orientation === 1
+          ? [x, y]
+          : orientation === 3
+            ? [width - x, height - y]
+            : orientation === 6
+              ? [height - y, x]
+              : [y, width - x];
+      const place = upright(places.ring);
+      await clickPixel(page, place);
+      const put = (await pixelOf(page, 'ring'))!;
+      expect(Math.hypot(put[0] - place[0], put[1] - place[1])).toBeLessThan(2.5);
+      const seen = await page.locator('#lens').evaluate((lens: HTMLCanvasElement) => {
+        const [r = 0, g = 0, b = 0] = lens.getContext('2d')!.getImageData(144, 144, 1, 1).data;
+        return [r, g, b];
+      });
+      expect(Math.max(...seen), 'the magnifier looks at the square').toBeLessThan(60);
+    },
+  );
 
   test('a picture that the browser turns otherwise is refused, not measured wrongly', async () => {
     const bytes = await jpegOf(rasterOf(drawing), { exif: exifOf(6) });
-    const seen = await watched(browser, pageFor(bytes, { file: 'a.jpg', width, height }), desktop);
+    const seen = await watched(browser, pageClaiming(bytes, { file: 'a.jpg', width, height }), desktop);
     await seen.page.locator('#fault:not([hidden])').waitFor();
     expect(await seen.page.locator('#fault').textContent()).toContain('use another browser');
   });
 
+  test('the demo photo, clicked: the block leaves by clipboard and as a file, and the program reads from it what is true', async () => {
+    const { clicks, subject } = demo;
+    const page = await open(desktop, await pageFor(fs.readFileSync(photoFile), 'juniper-side.jpg'));
+    const inTurn: Place[] = [
+      clicks.from,
+      clicks.to,
+      clicks.top,
+      clicks.bottom,
+      clicks.ring,
+      clicks.elbow,
+      clicks['girth-groove'],
+      clicks.spine,
+      clicks.underline,
+      clicks.fork,
+      clicks.cantle,
+    ];
+    for (const place of inTurn) {
+      await page.locator('#next').click();
+      await page.locator('#fit').click();
+      await settled(page);
+      const { x, y } = await onScreen(page, place);
+      await page.mouse.move(x, y);
+      await page.mouse.wheel(0, -600);
+      await settled(page);
+      await clickPixel(page, place);
+    }
+    await page.locator('#next').click();
+    await page.locator('[data-field="distance"]').fill('12');
+    await settled(page);
+    expect(await page.locator('#doubts li').count()).toBe(0);
+    await page.locator('#copy').click();
+    await page.locator('#copied', { hasText: /./ }).waitFor();
+    const copied = await page.evaluate(() => navigator.clipboard.readText());
+    expect(copied).toBe(await blockText(page));
+    const [download] = await Promise.all([page.waitForEvent('download'), page.locator('#download').click()]);
+    expect(download.suggestedFilename()).toBe('juniper-side-photo.yaml');
+    const saved = fs.readFileSync(await download.path(), 'utf8');
+    expect(saved).toBe(copied);
+    const order = `order: 1\nhorse: { heart-girth: 74 in }\nsaddle: { rigging: 7/8 }\n${saved}`;
+    const { code, stdout, stderr } = await run(['photo', '-', '--format', 'json'], { stdin: order });
+    expect(stderr).toBe('');
+    expect(code).toBe(0);
+    const { results } = JSON.parse(stdout) as {
+      results: [{ seen: { length: string; inches: number; sd: number }[] }];
+    };
+    const seen = (name: string) => results[0].seen.find(({ length }) => length === name)!;
+    for (const [name, truth] of [
+      ['elbow room', subject.room],
+      ['groove forward to ring', subject.ring.x],
+    ] as const) {
+      expect(Math.abs(seen(name).inches - truth), name).toBeLessThan(2 * seen(name).sd);
+    }
+    // The same clicks without a hand: examples/orders/25, read apart from the page. A pixel is an eighth of an inch there.
+    const shipped = await run(['photo', 'examples/orders/25-photo.yaml', '--format', 'json']);
+    const without = (JSON.parse(shipped.stdout) as { results: typeof results }).results;
+    for (const { length, inches } of without[0].seen)
+      expect(Math.abs(seen(length).inches - inches), length).toBeLessThan(0.25);
+    const shown = await page.locator('#readings').textContent();
+    const [, room, give] = /Room behind the elbow([\d.]+) in, give or take ([\d.]+)/.exec(shown ?? '')!;
+    expect(Math.abs(Number(room) - subject.room)).toBeLessThan(2 * Number(give));
+    const [, deep, giveDeep] = /Depth of the barrel([\d.]+) in, give or take ([\d.]+)/.exec(shown ?? '')!;
+    expect(Math.abs(Number(deep) - 2 * subject.ellipse.halfDepth)).toBeLessThan(2 * Number(giveDeep));
+  });
+
   test('a file name cannot become markup, script or another key of the block', async () => {
     const file = '</script><img src=x onerror=alert(1)>"\n  ring: [1, 2]\u202e.jpg';
-    const at = pageFor(await jpegOf(rasterOf(drawing)), { file, width, height });
+    const at = pageClaiming(await jpegOf(rasterOf(drawing)), { file, width, height });
     const page = await open(desktop, at);
     expect(await page.locator('img').count()).toBe(1);
     const { parse } = await import('yaml');
