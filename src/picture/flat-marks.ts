@@ -61,24 +61,15 @@ function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
         : [label(under + 18, at === 0 ? '0' : text(at), 'text'), label(under + 30, text(width), 'strong')]),
     ];
   });
-  const [left] = place([-flat.half, 0]);
-  return [
-    ...ticks,
-    {
-      kind: 'label',
-      at: [left - 16, under + 18],
-      text: `from the buckle, ${units}`,
-      hand: 'fine',
-      anchor: 'end',
-    },
-    {
-      kind: 'label',
-      at: [left - 16, under + 30],
-      text: `width there, ${units}`,
-      hand: 'fine',
-      anchor: 'end',
-    },
-  ];
+  // Beside the station of the middle, where the other half has none.
+  const [middle] = place([0, 0]);
+  const rows = [`from the buckle, ${units}`, `width there, ${units}`].map((text, i): Shape => ({
+    kind: 'label',
+    at: [middle + CROWDED, under + 18 + 12 * i],
+    text,
+    hand: 'fine',
+  }));
+  return [...ticks, ...rows];
 }
 
 /** Points between two numbers that still stand apart. */

@@ -85,11 +85,23 @@ export function bandShapes(width: number): Shape[] {
   ];
 }
 
-/** A bar of five inches or ten centimeters of the subject, and the scale in words. */
+/** Bars that a scale may be shown by, the longest first: how long, in how many parts, and in inches. */
+const bars = {
+  in: [5, 2, 1].map((long) => ({ long, parts: long, inches: long })),
+  cm: [10, 5, 2].map((long) => ({ long, parts: 5, inches: long / 2.54 })),
+} as const;
+
+/** No bar is longer than this, points. */
+const LONGEST = 112;
+
+/** A bar of the subject, and the scale in words. */
 export function scaleBar([x, y]: Point, scale: number, units: Units): Shape[] {
-  const inches = units === 'in' ? 5 : 10 / 2.54;
-  const length = (inches * POINTS) / scale;
-  const parts = 5;
+  const known = bars[units];
+  const lengthOf = ({ inches }: { inches: number }): number => (inches * POINTS) / scale;
+  const bar = known.find((each) => lengthOf(each) <= LONGEST) ?? known[known.length - 1];
+  if (bar === undefined) return [];
+  const { long, parts } = bar;
+  const length = lengthOf(bar);
   return [
     ...Array.from({ length: parts }, (_, i) =>
       box([x + (length * i) / parts, y], [x + (length * (i + 1)) / parts, y + 5], {
@@ -97,13 +109,8 @@ export function scaleBar([x, y]: Point, scale: number, units: Units): Shape[] {
         stroke: 'measure',
       }),
     ),
-    { kind: 'label', at: [x + length + 6, y + 6], text: units === 'in' ? '5 in' : '10 cm', hand: 'strong' },
-    {
-      kind: 'label',
-      at: [x, y + 17],
-      text: `Scale 1 : ${String(scale)}, printed at 100 %.`,
-      hand: 'quiet',
-    },
+    { kind: 'label', at: [x + length + 6, y + 6], text: `${String(long)} ${units}`, hand: 'strong' },
+    { kind: 'label', at: [x, y + 17], text: `Scale 1 : ${String(scale)}, printed at 100 %.`, hand: 'quiet' },
   ];
 }
 
