@@ -139,7 +139,7 @@ function sideLayers({ candidate, mark }: Shown, set: Setting, spot: Spot): Layer
     ...on([giveLayer(facts, extent)]),
     ...on(candidate === undefined ? [] : cinchLayers(candidate, facts)),
     ...on(elbowLayers(facts, extent)),
-    ...(candidate === undefined ? [] : [clearanceLayer(candidate, facts, { place, units })]),
+    ...(candidate === undefined ? [] : [clearanceLayer(candidate, facts, { place, units, left })]),
     { name: 'stations', shapes: stationShapes(set, place) },
   ];
 }
