@@ -63,6 +63,9 @@ const apart = {
   },
 };
 
+// Pictures as PNG are drawn by code that is not JavaScript: it stays a package of its own, loaded when a PNG is asked for.
+const external = ['@resvg/resvg-js'];
+
 // Only fonts packed as WOFF2 need it; ours are plain, and its dictionary is half of the library.
 const withoutBrotli = {
   name: 'without brotli',
@@ -96,46 +99,4 @@ async function build() {
     for (const [name, from] of codecs) copyFileSync(require.resolve(from), path.join(root, 'dist', name));
     await bundled('src/cli/main.ts', bundle, {
       plugins: [leaveOut, apart],
-      supported: { 'dynamic-import': false }, // bin/cinchwright compiles the code itself, where only require works
-      // Two floors below the root, like the sources that look for files from where they are.
-      // The second is asked by a package when it is loaded.
-      define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
-      banner: { js: 'const here=__dirname+"/_";' },
-    });
-    execFileSync(process.execPath, [__filename, '--warm'], {
-      input: order,
-      stdio: ['pipe', 'ignore', 'inherit'],
-    });
-  } catch {
-    process.exitCode = 1; // esbuild or the program has said why
-  }
-}
-
-const bundled = (entry, outfile, more) =>
-  require('esbuild').build({
-    absWorkingDir: root,
-    entryPoints: [entry],
-    outfile,
-    bundle: true,
-    minify: true,
-    platform: 'node',
-    target: 'node20',
-    format: 'cjs',
-    charset: 'ascii',
-    logLevel: 'warning',
-    ...more,
-  });
-
-function warm() {
-  process.argv = [process.argv[0], bundle, 'size'];
-  const script = new Script(wrap(readFileSync(bundle, 'latin1')), { filename: bundle });
-  process.on('exit', () => {
-    const part = `${cache}.${process.pid}`;
-    writeFileSync(part, script.createCachedData());
-    renameSync(part, cache);
-  });
-  script.runInThisContext()(exports, require, module, bundle, path.dirname(bundle));
-}
-
-if (process.argv[2] === '--warm') warm();
-else void build();
+      external,

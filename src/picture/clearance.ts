@@ -6,7 +6,7 @@ import { spreadNumber, type Units } from '../report/text.ts';
 import { formatLength } from '../units/print.ts';
 import { arrow } from './look.ts';
 import { textWidth } from './letters.ts';
-import { box, type Layer, type Place, type Point, type Shape } from './scene.ts';
+import { box, segment, type Layer, type Place, type Point, type Shape } from './scene.ts';
 
 /** White round the number, points. */
 const PAD = 3;
@@ -16,21 +16,29 @@ const LINE = 11;
 /** Between points nearer than this an arrow would be longer than its line. */
 const SHORT = 3 * arrow.length;
 
+export interface ClearanceOn {
+  readonly place: Place;
+  readonly units: Units;
+  /** Left edge of the panel, points. */
+  readonly left: number;
+}
+
 /** The line on the paper, its number beside it on the side of the elbow. */
 export function clearanceLayer(
   candidate: Candidate,
   facts: Facts,
-  { place, units }: { place: Place; units: Units },
+  { place, units, left }: ClearanceOn,
 ): Layer {
   const { px, ps, qx, qs } = nearestGap(candidate, facts);
   const from = place([px, ps]);
   const to = place([qx, qs]);
+  const ends = from[0] < to[0] ? ([from, to] as const) : ([to, from] as const);
   return {
     name: 'clearance',
     shapes: [
       { kind: 'line', points: [from, to], stroke: 'clearance' },
       ...heads(from, to),
-      ...numberShapes(candidate, forwardOf(from, to), { units, below: qs > middleOf(facts) }),
+      ...numberShapes(candidate, ends, { units, left, below: qs > middleOf(facts) }),
     ],
   };
 }
@@ -38,9 +46,6 @@ export function clearanceLayer(
 /** Between armpit and point of elbow. */
 const middleOf = ({ model, k, elbowStation }: Facts): number =>
   (model['armpit-station'] * k + elbowStation) / 2;
-
-/** Forward is to the left: the foremost of the two ends. */
-const forwardOf = (from: Point, to: Point): Point => (from[0] < to[0] ? from : to);
 
 /** Arrow heads inside of the line, or, where it is short, a bar across each end. */
 function heads(from: Point, to: Point): Shape[] {
@@ -65,11 +70,14 @@ function heads(from: Point, to: Point): Shape[] {
   return [head(from, 1), head(to, -1)];
 }
 
-/** The elbow line draws away forward above the elbow and below the armpit: the number keeps to the other side of its leader. */
+/**
+ * The elbow line draws away forward above the elbow and below the armpit: the number keeps to the other side of its leader. Where there is
+ * no room for it forward, to the left of the line, it stands behind.
+ */
 function numberShapes(
   { clearance: { inches, sd } }: Candidate,
-  [x, y]: Point,
-  { units, below }: { units: Units; below: boolean },
+  [foremost, hindmost]: readonly [Point, Point],
+  { units, left, below }: { units: Units; left: number; below: boolean },
 ): Shape[] {
   const number = formatLength(Math.abs(inches), units, 'computed');
   const texts = [
@@ -77,21 +85,17 @@ function numberShapes(
     { text: `± ${spreadNumber(sd, units)}`, hand: 'fine' },
   ] as const;
   const width = Math.max(...texts.map(({ text, hand }) => textWidth(text, hand))) + 2 * PAD;
-  const right = x - ASIDE;
+  const fits = foremost[0] - ASIDE - width > left + PAD;
+  const [x, y] = fits ? foremost : hindmost;
+  const near = fits ? x - ASIDE : x + ASIDE;
+  const start = fits ? near - width : near;
   const top = below ? y - 4 : y + 4.5 - 2 * LINE;
   return [
-    {
-      kind: 'line',
-      points: [
-        [x, y],
-        [right, y],
-      ],
-      stroke: 'leader',
-    },
-    box([right - width, top], [right, top + 2 * LINE - 0.5], { fill: 'paper', stroke: 'leader' }),
+    segment([x, y], [near, y], 'leader'),
+    box([start, top], [start + width, top + 2 * LINE - 0.5], { fill: 'paper', stroke: 'leader' }),
     ...texts.map(({ text, hand }, i): Shape => ({
       kind: 'label',
-      at: [right - width / 2, top + LINE * (i + 1) - (i === 0 ? 2 : 4)],
+      at: [start + width / 2, top + LINE * (i + 1) - (i === 0 ? 2 : 4)],
       text,
       hand,
       anchor: 'middle',

@@ -11,25 +11,28 @@ export interface Extent {
   readonly high: number;
 }
 
-/** Least, wanted and the elbow line itself, from the bottom up. */
-export function elbowLayers(facts: Facts, extent: Extent): Layer[] {
-  const { elbowLine, room, floor, required } = facts;
+/** Give or take of the elbow line, to lie under a cinch. */
+export function giveLayer({ elbowLine, room }: Facts, extent: Extent): Layer {
   const line = pointsOf(elbowLine);
-  const seen = cutOff(line, extent);
-  const [x = 0] = seen.at(-1) ?? [];
-  const [, top = 0] = seen.at(-1) ?? [];
-  const give = [room.sd, -room.sd].map((by) => cutOff(movedForward(line, by), extent));
-  const [ahead = [], behind = []] = give;
+  const [ahead = [], behind = []] = [room.sd, -room.sd].map((by) => cutOff(movedForward(line, by), extent));
   // Up to the height at which the band leaves the picture, then along its edge.
-  const corner: Point[] = [[Math.max(x, ahead.at(-1)?.[0] ?? x), behind.at(-1)?.[1] ?? top]];
+  const corner: Point = [
+    Math.max(ahead.at(-1)?.[0] ?? 0, behind.at(-1)?.[0] ?? 0),
+    Math.max(ahead.at(-1)?.[1] ?? 0, behind.at(-1)?.[1] ?? 0),
+  ];
+  return {
+    name: 'give-or-take',
+    shapes: [
+      { kind: 'area', points: [...ahead, corner, ...behind.toReversed()], fill: 'band' },
+      ...[ahead, behind].map((points): Shape => ({ kind: 'line', points, stroke: 'spread' })),
+    ],
+  };
+}
+
+/** Least, wanted and the elbow line itself, to lie over it. */
+export function elbowLayers({ elbowLine, floor, required }: Facts, extent: Extent): Layer[] {
+  const line = pointsOf(elbowLine);
   return [
-    {
-      name: 'give-or-take',
-      shapes: [
-        { kind: 'area', points: [...ahead, ...corner, ...behind.toReversed()], fill: 'band' },
-        ...give.map((points): Shape => ({ kind: 'line', points, stroke: 'spread' })),
-      ],
-    },
     {
       name: 'keep-clear',
       shapes: [
@@ -37,7 +40,7 @@ export function elbowLayers(facts: Facts, extent: Extent): Layer[] {
         { kind: 'line', points: cutOff(behindBy(line, required), extent), stroke: 'wanted' },
       ],
     },
-    { name: 'elbow-line', shapes: [{ kind: 'line', points: seen, stroke: 'elbow' }] },
+    { name: 'elbow-line', shapes: [{ kind: 'line', points: cutOff(line, extent), stroke: 'elbow' }] },
   ];
 }
 

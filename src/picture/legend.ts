@@ -3,9 +3,8 @@ import type { Facts } from '../facts/facts.ts';
 import { roughLength, spreadNumber, type Units } from '../report/text.ts';
 import { formatLength } from '../units/print.ts';
 import { hatched } from './hatch.ts';
-import { textLines } from './letters.ts';
+import { linesAt, textLines } from './letters.ts';
 import { hands, leading, type StrokeName } from './look.ts';
-import { linesAt } from './panel.ts';
 import { box, segment, type Point, type Shape } from './scene.ts';
 
 export interface Entry {

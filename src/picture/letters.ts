@@ -2,7 +2,8 @@
 import { signs, startOf } from '../report/width.ts';
 import { visible } from '../report/clean.ts';
 import { glue, unglue } from '../report/text.ts';
-import { hands, type Face, type HandName } from './look.ts';
+import { hands, leading, type Face, type HandName } from './look.ts';
+import type { Point, Shape } from './scene.ts';
 
 /** From the space to the tilde. */
 export const widths: Readonly<Record<Face, readonly number[]>> = {
@@ -95,3 +96,12 @@ export function shortened(text: string, hand: HandName, width: number): string {
   const room = width - textWidth('...', hand);
   return `${startFitting(shown.replace(/ ?\.\.\.$/, ''), hand, room).trimEnd()}...`;
 }
+
+/** Lines one under the other, the top of the first at a point. */
+export const linesAt = (lines: readonly string[], hand: HandName, [x, y]: Point): Shape[] =>
+  lines.map((text, i): Shape => ({
+    kind: 'label',
+    at: [x, y + hands[hand].size * (leading * i + 0.95)],
+    text,
+    hand,
+  }));

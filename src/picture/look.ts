@@ -37,6 +37,8 @@ export const strokes = {
   /** A hint of the horse. */
   horse: { color: 'line', width: 1.6 },
   measure: { color: 'ink', width: 0.6 },
+  /** Where the edge of another sheet comes to lie. */
+  joint: { color: 'soft', width: 0.6, dash: [4, 3] },
   frame: { color: 'line', width: 0.5 },
   /** Around what is refused. */
   refused: { color: 'ink', width: 1.6, dash: [6, 3] },
@@ -80,6 +82,7 @@ export const hands = {
   quiet: { face: 'text', size: 8.5, color: 'soft' },
   fine: { face: 'text', size: 7, color: 'soft' },
   number: { face: 'strong', size: 9.5, color: 'ink' },
+  onInk: { face: 'strong', size: 8.5, color: 'white' },
   loud: { face: 'strong', size: 11, color: 'white' },
 } as const satisfies Record<string, Hand>;
 

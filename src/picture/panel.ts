@@ -2,10 +2,10 @@
 import type { Facts } from '../facts/facts.ts';
 import type { Units } from '../report/text.ts';
 import { clearanceLayer } from './clearance.ts';
-import { elbowLayers, limbOutline, type Extent } from './elbow.ts';
+import { elbowLayers, giveLayer, limbOutline, type Extent } from './elbow.ts';
 import { hatched } from './hatch.ts';
-import { textLines, textWidth } from './letters.ts';
-import { hands, leading, type HandName } from './look.ts';
+import { linesAt, textLines, textWidth } from './letters.ts';
+import { hands, leading } from './look.ts';
 import { box, placed, segment, type Layer, type Place, type Point, type Shape } from './scene.ts';
 import type { Shown } from './shown.ts';
 import { cinchLayers, highestOf } from './side.ts';
@@ -88,7 +88,8 @@ export function panelLayers(
   return [...layers, { name: 'words', shapes: wordShapes(shown, spot) }];
 }
 
-function wordShapes(shown: Shown, spot: Spot): Shape[] {
+/** The words above a panel. */
+export function wordShapes(shown: Shown, spot: Spot): Shape[] {
   const { mark, head } = shown;
   const aside = markWidth(shown);
   const heads = textLines(head, 'heading', { width: headWidth(shown, spot), most: 2 });
@@ -109,15 +110,6 @@ const markShapes = (mark: string, { x, y }: Spot, width: number): Shape[] => [
   box([x, y - 1], [x + width, y + 13], { fill: 'ink' }),
   { kind: 'label', at: [x + width / 2, y + 10], text: mark, hand: 'loud', anchor: 'middle' },
 ];
-
-/** Lines one under the other, the top of the first at a point. */
-export const linesAt = (lines: readonly string[], hand: HandName, [x, y]: Point): Shape[] =>
-  lines.map((text, i): Shape => ({
-    kind: 'label',
-    at: [x, y + hands[hand].size * (leading * i + 0.95)],
-    text,
-    hand,
-  }));
 
 /** The drawing itself: forward is to the left, as on the near side of a horse. */
 function sideLayers({ candidate, mark }: Shown, set: Setting, spot: Spot): Layer[] {
@@ -144,9 +136,10 @@ function sideLayers({ candidate, mark }: Shown, set: Setting, spot: Spot): Layer
     },
     { name: 'horse', shapes: horseShapes(set, place) },
     { name: 'limb', shapes: hatched(limbOutline(facts, extent).map(place), 'limb') },
+    ...on([giveLayer(facts, extent)]),
     ...on(candidate === undefined ? [] : cinchLayers(candidate, facts)),
     ...on(elbowLayers(facts, extent)),
-    ...(candidate === undefined ? [] : [clearanceLayer(candidate, facts, { place, units })]),
+    ...(candidate === undefined ? [] : [clearanceLayer(candidate, facts, { place, units, left })]),
     { name: 'stations', shapes: stationShapes(set, place) },
   ];
 }

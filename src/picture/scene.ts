@@ -91,3 +91,13 @@ export const box = (
   ],
   ...look,
 });
+
+/** Layers with every text as it can be printed. */
+export const withTexts = (layers: readonly Layer[], of: (text: string) => string): Layer[] =>
+  layers.map((layer) => ({
+    ...layer,
+    shapes: layer.shapes.map((shape) =>
+      shape.kind === 'label' ? { ...shape, text: of(shape.text) } : shape,
+    ),
+    ...(layer.layers === undefined ? {} : { layers: withTexts(layer.layers, of) }),
+  }));

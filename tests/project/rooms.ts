@@ -84,13 +84,13 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   picture: {
     why: 'Pictures are drawn from finished advice by what fit measured: plain shapes, then text. They open no file and draw no pixel.',
-    uses: ['units', 'fit', 'stock', 'report'],
+    uses: ['units', 'sources', 'stock', 'fit', 'report'],
     types: ['order', 'facts', 'advice'],
   },
   print: {
-    why: 'Print lays finished papers out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
-    uses: ['report'],
-    packages: ['pdfkit', 'fontkit'],
+    why: 'Print lays finished papers and pictures out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
+    uses: ['report', 'picture'],
+    packages: ['pdfkit', 'fontkit', '@resvg/resvg-js'],
   },
   raster: {
     why: 'Raster turns files of pictures into pixels and back, in WebAssembly: it knows no order, and is handed every byte.',

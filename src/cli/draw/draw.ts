@@ -1,21 +1,24 @@
-/** One run of `draw`: orders in, pictures out, each to its own place. */
+/** One run of `draw`: orders in, pictures out, each to its place. */
 import { askedOf } from '../asked-cinch.ts';
-import { emit, guardInputs } from '../emit.ts';
+import { emit, emitBytes, guardInputs, tellNotWritten } from '../emit.ts';
 import { exit, printable, worse, type ExitCode } from '../fault.ts';
 import { namesOf, readEntries } from '../input.ts';
 import type { CliIo } from '../io.ts';
+import { lackingText } from '../pdf.ts';
 import { tellFaults } from '../problems.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
-import type { DrawOptions } from './asked.ts';
-import { guardAsked, guardCount, placesFor } from './places.ts';
-import { picturesOf, type Picture } from './pictures.ts';
+import { guardAsked, type DrawOptions } from './asked.ts';
+import { contentOf } from './content.ts';
+import { picturesOf, type Made } from './pictures.ts';
+import { guardCount, outputsFor } from './places.ts';
 
 /** Draws all orders that can be drawn, and tells of the rest. */
 export async function draw(files: readonly string[], options: DrawOptions, io: CliIo): Promise<ExitCode> {
   guardAsked(options, io);
   const names = namesOf(files, io, 'draw');
-  guardInputs(options.out, [...names, options.shop], io);
+  const inputs = [...names, options.shop];
+  guardInputs(options.out, inputs, io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
   const asked = await askedOf(options, shop);
@@ -23,29 +26,24 @@ export async function draw(files: readonly string[], options: DrawOptions, io: C
   const orders = entries.flatMap((entry) => (entry.ok ? [entry.order] : []));
   guardCount(orders.length, options);
   const made = await picturesOf(orders, { options, shop, asked });
-  const pictures = made.filter((each) => each.scene !== undefined);
-  const places = placesFor(pictures, options);
-  guardEach(places, [...names, options.shop], io);
-  for (const [i, picture] of pictures.entries()) await write(picture, places[i], io);
-  const told = await tellFaults(entries, io, errorColor);
-  let code: ExitCode = exit.good;
-  for (const { order, none, refused } of made) {
-    if (none !== undefined) io.stderr(`cinchwright: order ${printable(order)}: ${none}\n`);
-    if (none !== undefined || refused) code = exit.noSpec;
+  const pictures = made.flatMap(({ picture }) => picture ?? []);
+  const outputs = outputsFor(pictures, options);
+  for (const { place } of outputs) guardInputs(place, inputs, io);
+  for (const output of outputs) {
+    const { content, lacking } = await contentOf(output.pictures, { options, day: io.today() });
+    if (typeof content === 'string') emit(content, output.place, io);
+    else emitBytes(content, output.place, io);
+    if (lacking.length > 0) io.stderr(`cinchwright: ${lackingText(lacking, 'picture')}\n`);
   }
-  return worse(told, code);
+  const told = await tellFaults(entries, io, errorColor);
+  if (outputs.length === 0) tellNotWritten(options.out, io);
+  return worse(told, tellNone(made, io));
 }
 
-function guardEach(
-  places: readonly (string | undefined)[],
-  inputs: readonly (string | undefined)[],
-  io: CliIo,
-): void {
-  for (const place of places) guardInputs(place, inputs, io);
-}
-
-async function write({ scene }: Picture, place: string | undefined, io: CliIo): Promise<void> {
-  if (scene === undefined) return;
-  const { sceneSvg } = await import('../../picture/svg.ts');
-  emit(sceneSvg(scene), place, io);
+/** Says which orders have no picture, and why. */
+function tellNone(made: readonly Made[], io: CliIo): ExitCode {
+  for (const { order, none } of made) {
+    if (none !== undefined) io.stderr(`cinchwright: order ${printable(order)}: ${none}\n`);
+  }
+  return made.some(({ none, refused }) => none !== undefined || refused) ? exit.noSpec : exit.good;
 }

@@ -2,17 +2,22 @@
 import type { Advice } from '../../advice/advice.ts';
 import type { Checked } from '../../advice/check.ts';
 import type { CinchAsked, Order, Shop } from '../../order/types.ts';
-import type { Scene } from '../../picture/scene.ts';
 import type { Shown } from '../../picture/shown.ts';
 import { overWants, type ToCheck } from '../asked-cinch.ts';
-import type { DrawOptions } from './asked.ts';
+import { isFlat, type DrawOptions } from './asked.ts';
 
 export interface Picture {
   readonly order: string;
-  readonly scene: Scene | undefined;
-  /** Why there is none. */
+  readonly advice: Advice;
+  /** At least one. */
+  readonly shown: readonly Shown[];
+}
+
+/** What an order came to: a picture, or why there is none; `refused` when nothing passes, or what was asked for does not. */
+export interface Made {
+  readonly order: string;
+  readonly picture: Picture | undefined;
   readonly none: string | undefined;
-  /** Nothing passes, or what is shown does not. */
   readonly refused: boolean;
 }
 
@@ -26,16 +31,14 @@ export interface Asking {
 const BEST = 3;
 
 /** A picture for each order, or why there is none. */
-export async function picturesOf(orders: readonly Order[], asking: Asking): Promise<Picture[]> {
+export async function picturesOf(orders: readonly Order[], asking: Asking): Promise<Made[]> {
   const { sizeOrder } = await import('../../index.ts');
-  const { sideScene } = await import('../../picture/page.ts');
-  const { units } = asking.options;
-  const made: Picture[] = [];
+  const made: Made[] = [];
   for (const order of orders) {
     const advice = sizeOrder(order, asking.shop);
     const { shown, none, refused } = await shownOf(advice, asking);
-    const scene = shown.length === 0 ? undefined : sideScene({ advice, shown, units });
-    made.push({ order: order.order, scene, none, refused });
+    const picture = shown.length === 0 ? undefined : { order: order.order, advice, shown };
+    made.push({ order: order.order, picture, none, refused });
   }
   return made;
 }
@@ -46,50 +49,61 @@ interface Choice {
   readonly refused: boolean;
 }
 
+const nothing = (none: string, refused = false): Choice => ({ shown: [], none, refused });
+
 async function shownOf(advice: Advice, asking: Asking): Promise<Choice> {
-  const { specs } = advice;
-  const { options } = asking;
-  const { shownSpec, shownChecked } = await import('../../picture/shown.ts');
-  const none = specs.length === 0 ? 'nothing the shop can tie passes for this pair; see size' : undefined;
   const wanted = toShow(advice.facts.order, asking);
-  if (typeof wanted === 'string') return { shown: [], none: wanted, refused: false };
-  if (wanted.length > 0) {
-    const checked = await checkedOf(wanted, advice);
-    const { standingOf } = await import('../../report/about-check.ts');
-    const best = specs.slice(0, 1).map((spec) => shownSpec(spec, advice, options.units));
-    return {
-      shown: [...checked.map((each) => shownChecked(each, advice, options.units)), ...best],
-      none: undefined,
-      refused: none !== undefined || checked.some((each) => standingOf(each) === 'refused'),
-    };
-  }
-  const chosen =
-    options.spec === undefined ? specs.slice(0, BEST) : specs.slice(options.spec - 1, options.spec);
-  if (none === undefined && chosen.length === 0) {
-    const missing = `there is no spec of rank ${String(options.spec)}: ${String(specs.length)} pass`;
-    return { shown: [], none: missing, refused: false };
-  }
+  if (typeof wanted === 'string') return nothing(wanted);
+  return wanted.length > 0 ? askedOnes(wanted, advice, asking) : bestOnes(advice, asking);
+}
+
+/** Those asked for, and on the side of the horse the best beside them. */
+async function askedOnes(wanted: readonly ToCheck[], advice: Advice, { options }: Asking): Promise<Choice> {
+  const { specs } = advice;
+  const { shownSpec, shownChecked } = await import('../../picture/shown.ts');
+  const { standingOf } = await import('../../report/about-check.ts');
+  const checked = await checkedOf(wanted, advice);
+  const asked = checked.map((each) => shownChecked(each, advice, options.units));
+  const beside = isFlat(options) ? [] : specs.slice(0, 1);
+  const refused = specs.length === 0 || checked.some((each) => standingOf(each) === 'refused');
+  const [first] = asked;
+  if (options.template === true && first !== undefined && first.candidate === undefined)
+    return nothing(`no template: ${first.lines.join('. ')}`, refused);
   return {
-    shown: chosen.map((spec) => shownSpec(spec, advice, options.units)),
-    none,
-    refused: none !== undefined,
+    shown: [...asked, ...beside.map((spec) => shownSpec(spec, advice, options.units))],
+    none: undefined,
+    refused,
   };
 }
 
-/** The cinches to be shown beside the best, or why they cannot be. */
+/** The spec of a rank, or the best: one laid flat, three on the side of the horse. */
+async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
+  const { specs } = advice;
+  const { spec: rank } = options;
+  if (specs.length === 0) return nothing('nothing the shop can tie passes for this pair; see size', true);
+  const chosen =
+    rank === undefined ? specs.slice(0, isFlat(options) ? 1 : BEST) : specs.slice(rank - 1, rank);
+  if (chosen.length === 0)
+    return nothing(`there is no spec of rank ${String(rank)}: ${String(specs.length)} pass`, true);
+  const { shownSpec } = await import('../../picture/shown.ts');
+  return {
+    shown: chosen.map((spec) => shownSpec(spec, advice, options.units)),
+    none: undefined,
+    refused: false,
+  };
+}
+
+/** The cinches asked for, or why they cannot be shown. */
 function toShow({ wants, current }: Order, { options, asked }: Asking): ToCheck[] | string {
   if (asked !== undefined) return [overWants(asked, wants)];
-  const missing = [
-    options.wants === true && wants === undefined ? '"wants"' : undefined,
-    options.current === true && current === undefined ? '"current"' : undefined,
-  ].filter((key) => key !== undefined);
-  if (missing.length > 0) return `it names no cinch under ${missing.join(' or ')}`;
-  return [
-    ...(options.wants === true && wants !== undefined ? [{ which: 'wants', cinch: wants } as const] : []),
-    ...(options.current === true && current !== undefined
-      ? [{ which: 'current', cinch: current } as const]
-      : []),
-  ];
+  const told = [
+    { which: 'wants', cinch: wants, meant: options.wants === true },
+    { which: 'current', cinch: current, meant: options.current === true },
+  ] as const;
+  const missing = told.filter(({ cinch, meant }) => meant && cinch === undefined);
+  if (missing.length > 0)
+    return `it names no cinch under ${missing.map(({ which }) => `"${which}"`).join(' or ')}`;
+  return told.flatMap(({ which, cinch, meant }) => (meant && cinch !== undefined ? [{ which, cinch }] : []));
 }
 
 async function checkedOf(wanted: readonly ToCheck[], advice: Advice): Promise<Checked[]> {

@@ -1,46 +1,42 @@
 /** Where pictures go: one to a file, many into a folder, each named after its order. */
 import path from 'node:path';
-import { CliFault, printable } from '../fault.ts';
-import type { CliIo } from '../io.ts';
-import type { DrawOptions } from './asked.ts';
+import { CliFault } from '../fault.ts';
+import { formatOf, type DrawOptions } from './asked.ts';
 
-/** Refuses what does not go together before anything is read. */
-export function guardAsked(options: DrawOptions, io: CliIo): void {
-  const { spec, wants, current, out, outDir } = options;
-  const parts = [options.style, options.strands, options.buckle, options.length];
-  const named = parts.some((part) => part !== undefined);
-  if (spec !== undefined && (named || wants === true || current === true))
-    throw new CliFault('--spec names one spec already: leave out the other cinches');
-  if (named && (wants === true || current === true))
-    throw new CliFault('a cinch named here is drawn beside the best one: leave out --wants and --current');
-  if (out !== undefined && outDir !== undefined) throw new CliFault('name --out or --out-dir, not both');
-  if (outDir === undefined) return;
-  if (outDir === '') throw new CliFault('--out-dir needs the name of a folder');
-  if (io.standsAt(outDir) !== 'directory')
-    throw new CliFault(`there is no folder ${printable(outDir)}`, { hint: 'Make it first.' });
-}
+/** A page or a PDF holds many pictures, an SVG or a PNG one. */
+const holdsMany = (options: Pick<DrawOptions, 'format'>): boolean =>
+  ['html', 'pdf'].includes(formatOf(options));
 
-/** One file takes one picture. */
-export function guardCount(orders: number, { outDir }: DrawOptions): void {
-  if (orders < 2 || outDir !== undefined) return;
-  throw new CliFault(`a file holds one picture, and there are ${String(orders)} orders`, {
+/** One file takes one picture. Errors: there are more orders. */
+export function guardCount(orders: number, options: Pick<DrawOptions, 'format' | 'outDir'>): void {
+  if (orders < 2 || options.outDir !== undefined || holdsMany(options)) return;
+  const kind = formatOf(options).toUpperCase();
+  throw new CliFault(`a file of ${kind} holds one picture, and there are ${String(orders)} orders`, {
     hint: 'Name a folder with --out-dir: each picture gets a file of its own there.',
   });
 }
 
-/** Names of the files, in the order of the pictures; undefined is standard output. Orders of one name are counted. */
-export function placesFor(
-  pictures: readonly { readonly order: string }[],
-  { out, outDir, format }: Pick<DrawOptions, 'out' | 'outDir' | 'format'>,
-): (string | undefined)[] {
-  if (outDir === undefined) return pictures.map(() => out);
+/** A file and the pictures it holds; no place is standard output. */
+export interface Output<P> {
+  readonly place: string | undefined;
+  readonly pictures: readonly P[];
+}
+
+/** Which picture goes where; orders of one name are counted. */
+export function outputsFor<P extends { readonly order: string }>(
+  pictures: readonly P[],
+  options: Pick<DrawOptions, 'out' | 'outDir' | 'format'>,
+): Output<P>[] {
+  const { out, outDir } = options;
+  if (pictures.length === 0) return [];
+  if (outDir === undefined) return [{ place: out, pictures }];
   const taken = new Set<string>();
-  return pictures.map(({ order }) => {
-    const stem = stemOf(order);
+  return pictures.map((picture) => {
+    const stem = stemOf(picture.order);
     let name = stem;
     for (let i = 2; taken.has(name); i++) name = `${stem}-${String(i)}`;
     taken.add(name);
-    return path.join(outDir, `${name}.${format}`);
+    return { place: path.join(outDir, `${name}.${formatOf(options)}`), pictures: [picture] };
   });
 }
 
