@@ -100,3 +100,46 @@ async function build() {
     await bundled('src/cli/main.ts', bundle, {
       plugins: [leaveOut, apart],
       external,
+      supported: { 'dynamic-import': false }, // bin/cinchwright compiles the code itself, where only require works
+      // Two floors below the root, like the sources that look for files from where they are.
+      // The second is asked by a package when it is loaded.
+      define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
+      banner: { js: 'const here=__dirname+"/_";' },
+    });
+    execFileSync(process.execPath, [__filename, '--warm'], {
+      input: order,
+      stdio: ['pipe', 'ignore', 'inherit'],
+    });
+  } catch {
+    process.exitCode = 1; // esbuild or the program has said why
+  }
+}
+
+const bundled = (entry, outfile, more) =>
+  require('esbuild').build({
+    absWorkingDir: root,
+    entryPoints: [entry],
+    outfile,
+    bundle: true,
+    minify: true,
+    platform: 'node',
+    target: 'node20',
+    format: 'cjs',
+    charset: 'ascii',
+    logLevel: 'warning',
+    ...more,
+  });
+
+function warm() {
+  process.argv = [process.argv[0], bundle, 'size'];
+  const script = new Script(wrap(readFileSync(bundle, 'latin1')), { filename: bundle });
+  process.on('exit', () => {
+    const part = `${cache}.${process.pid}`;
+    writeFileSync(part, script.createCachedData());
+    renameSync(part, cache);
+  });
+  script.runInThisContext()(exports, require, module, bundle, path.dirname(bundle));
+}
+
+if (process.argv[2] === '--warm') warm();
+else void build();
