@@ -40,6 +40,10 @@ export const strokes = {
   /** Where the edge of another sheet comes to lie. */
   joint: { color: 'soft', width: 0.6, dash: [4, 3] },
   frame: { color: 'line', width: 0.5 },
+  /** Under every line on a photo. */
+  halo: { color: 'white', width: 4.2 },
+  /** On a photo, a cinch beside the one that is shown. */
+  other: { color: 'ink', width: 1.1, dash: [3, 2.2] },
   /** Around what is refused. */
   refused: { color: 'ink', width: 1.6, dash: [6, 3] },
 } as const satisfies Record<string, Stroke>;

@@ -19,3 +19,16 @@ export function svgPng(svg: string, { fontFiles, dots }: PngOptions): Uint8Array
   });
   return picture.render().asPng();
 }
+
+/** A drawing on nothing, so many pixels wide: colors are weighed by opacity already. */
+export function svgPixels(
+  svg: string,
+  { fontFiles, width }: { readonly fontFiles: readonly string[]; readonly width: number },
+): { width: number; height: number; data: Uint8Array } {
+  const picture = new Resvg(svg, {
+    fitTo: { mode: 'width', value: width },
+    font: { loadSystemFonts: false, fontFiles: [...fontFiles], defaultFontFamily: 'Source Sans 3' },
+  });
+  const { width: wide, height, pixels } = picture.render();
+  return { width: wide, height, data: Uint8Array.from(pixels) };
+}

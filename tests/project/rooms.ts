@@ -84,7 +84,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   picture: {
     why: 'Pictures are drawn from finished advice by what fit measured: plain shapes, then text. They open no file and draw no pixel.',
-    uses: ['units', 'sources', 'stock', 'fit', 'report'],
+    uses: ['units', 'sources', 'geometry', 'photo', 'stock', 'fit', 'report'],
     types: ['order', 'facts', 'advice'],
   },
   print: {

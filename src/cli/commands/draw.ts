@@ -17,7 +17,12 @@ that is refused is drawn and marked, and the exit code is 1.
 --template is the same at its true size: one SVG as large as it is, or a PDF over
 several sheets. Print it at 100 % and measure the bars on every sheet.
 
-An SVG or PNG holds one picture; an HTML page or a PDF holds those of all orders.
+--on-photo lays the cinch on the side photo of the order, by the marks of its
+"photo" block (see "photo --pick"): the part round the girth, under 2 MB, without
+what the camera noted of time and place. One cinch is drawn whole; of others named
+with --wants and the like the edges. It shows no length, and is as sure as the marks.
+
+An SVG, PNG or JPEG holds one picture; an HTML page or a PDF holds those of all orders.
 With --out-dir each order gets a file of its own, named after it.
 
 Examples:
@@ -26,6 +31,8 @@ Examples:
   cinchwright draw order.yaml --strands 21 --format html --out cinch.html
   cinchwright draw order.yaml --view flat --out bench.svg
   cinchwright draw order.yaml --template --format pdf --paper a4 --out template.pdf
+  cinchwright draw order.yaml --on-photo --out juniper.jpg
+  cinchwright draw order.yaml --on-photo --spec 2 --format html --out juniper.html
   cinchwright draw *.yaml --format png --out-dir pictures`;
 
 /** Adds the command. */
@@ -49,10 +56,12 @@ export function addDraw(program: Command, session: Session): void {
       ),
     )
     .option('--template', 'draw the cinch flat at its true size')
+    .option('--on-photo', "draw on the order's side photo")
+    .option('--photos-from <folder>', 'look for the photos in this folder, not beside the order files')
     .addOption(
       new Option(
         '--format <name>',
-        `draw as ${pictureFormats.join(', ')}; pdf is for templates (default: svg)`,
+        `draw as ${pictureFormats.join(', ')}; pdf is for templates, jpeg for photos (default: svg, on a photo jpeg)`,
       ).argParser(word('--format', pictureFormats)),
     )
     .addOption(paperOption())
@@ -66,7 +75,11 @@ export function addDraw(program: Command, session: Session): void {
     .addOption(new Option('--out-dir <folder>', 'write each picture to a file of its own in this folder'))
     .addHelpText('after', examples)
     .action(async (files: string[], _: unknown, command: Command) => {
-      const { draw } = await import('../draw/draw.ts');
-      session.code = await draw(files, command.optsWithGlobals<DrawOptions>(), session.io);
+      const options = command.optsWithGlobals<DrawOptions>();
+      const run =
+        options.onPhoto === true
+          ? (await import('../draw/on-photo.ts')).drawOnPhoto
+          : (await import('../draw/draw.ts')).draw;
+      session.code = await run(files, options, session.io);
     });
 }

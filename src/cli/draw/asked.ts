@@ -5,7 +5,7 @@ import type { CinchOptions } from '../asked-cinch.ts';
 import { CliFault, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 
-export const pictureFormats = ['svg', 'png', 'html', 'pdf'] as const;
+export const pictureFormats = ['svg', 'png', 'jpeg', 'html', 'pdf'] as const;
 export const views = ['side', 'flat'] as const;
 export type PictureFormat = (typeof pictureFormats)[number];
 
@@ -15,6 +15,8 @@ export interface DrawOptions extends CinchOptions {
   readonly current?: true;
   readonly view?: (typeof views)[number];
   readonly template?: true;
+  readonly onPhoto?: true;
+  readonly photosFrom?: string;
   readonly format?: PictureFormat;
   readonly paper?: Paper;
   readonly units: 'in' | 'cm';
@@ -24,12 +26,14 @@ export interface DrawOptions extends CinchOptions {
   readonly color: boolean;
 }
 
-/** The format, SVG when nobody said. */
+/** The format; when nobody said, SVG, and on a photo JPEG. */
 export const formatOf = ({
-  format = 'svg',
+  format,
+  onPhoto,
 }: {
   readonly format?: PictureFormat | undefined;
-}): PictureFormat => format;
+  readonly onPhoto?: true | undefined;
+}): PictureFormat => format ?? (onPhoto === true ? 'jpeg' : 'svg');
 
 /** Laid flat one cinch is shown, on the side of the horse several. */
 export const isFlat = ({ view, template }: Pick<DrawOptions, 'view' | 'template'>): boolean =>
@@ -38,6 +42,7 @@ export const isFlat = ({ view, template }: Pick<DrawOptions, 'view' | 'template'
 /** Refuses what cannot be done before anything is read. */
 export function guardAsked(options: DrawOptions, io: CliIo): void {
   guardCinch(options);
+  guardPhoto(options, io);
   guardFormat(options);
   guardOut(options, io);
 }
@@ -55,8 +60,25 @@ function guardCinch(options: DrawOptions): void {
     throw new CliFault('a template is the cinch laid flat: leave out --view');
 }
 
-function guardFormat({ format, template, paper, out }: DrawOptions): void {
-  const kind = formatOf({ format });
+/** On a photo lies the side of a horse, and what comes of it has pixels. */
+function guardPhoto(options: DrawOptions, io: CliIo): void {
+  const { onPhoto, photosFrom, format, view, template } = options;
+  if (onPhoto !== true) {
+    if (photosFrom !== undefined) throw new CliFault('--photos-from goes with --on-photo');
+    if (format === 'jpeg')
+      throw new CliFault('--format jpeg goes with --on-photo', { hint: 'Pictures are svg, png or html.' });
+    return;
+  }
+  if (template === true || view !== undefined)
+    throw new CliFault('on a photo the side of the horse is drawn: leave out --view and --template');
+  if (format === 'svg' || format === 'pdf')
+    throw new CliFault(`--on-photo makes jpeg, png or html, not ${format}`);
+  if (photosFrom !== undefined && io.standsAt(photosFrom) !== 'directory')
+    throw new CliFault(`--photos-from takes a folder, and "${printable(photosFrom)}" is none`);
+}
+
+function guardFormat({ format, template, onPhoto, paper, out }: DrawOptions): void {
+  const kind = formatOf({ format, onPhoto });
   if (template === true && (kind === 'png' || kind === 'html'))
     throw new CliFault(`a template is true to size, which ${kind} does not keep: take --format svg or pdf`);
   if (template !== true && kind === 'pdf')
@@ -64,16 +86,16 @@ function guardFormat({ format, template, paper, out }: DrawOptions): void {
   if (paper !== undefined && kind !== 'pdf') throw new CliFault('--paper goes with --format pdf');
   if (format !== undefined || out === undefined) return;
   const ending = path.extname(out).slice(1).toLowerCase();
-  const meant = pictureFormats.find((each) => each === ending && each !== 'svg');
+  const meant = pictureFormats.find((each) => each === (ending === 'jpg' ? 'jpeg' : ending) && each !== kind);
   if (meant !== undefined)
-    throw new CliFault(`${printable(out)} would hold SVG: say --format ${meant} as well`);
+    throw new CliFault(`${printable(out)} would hold ${kind.toUpperCase()}: say --format ${meant} as well`);
 }
 
-function guardOut({ format, out, outDir }: DrawOptions, io: CliIo): void {
-  const kind = formatOf({ format });
+function guardOut({ format, onPhoto, out, outDir }: DrawOptions, io: CliIo): void {
+  const kind = formatOf({ format, onPhoto });
   if (out !== undefined && outDir !== undefined) throw new CliFault('name --out or --out-dir, not both');
   if (outDir === undefined) {
-    if ((kind === 'png' || kind === 'pdf') && (out === undefined || out === '-') && io.stdoutIsTerminal)
+    if (['png', 'jpeg', 'pdf'].includes(kind) && (out === undefined || out === '-') && io.stdoutIsTerminal)
       throw new CliFault(`a ${kind.toUpperCase()} cannot be shown on a terminal: name a file with --out`);
     return;
   }

@@ -20,49 +20,56 @@ const DOTS = 200;
 
 /** What a file of these pictures holds. */
 export const contentOf = (pictures: readonly Picture[], run: Run): Promise<Content> =>
-  writers[formatOf(run.options)](pictures, run);
+  writers[plainFormat(run.options)](pictures, run);
 
-const writers: Readonly<Record<PictureFormat, (pictures: readonly Picture[], run: Run) => Promise<Content>>> =
-  {
-    svg: async ([picture], { options }) => ({ content: await svgOf(picture, options), lacking: [] }),
-    png: async ([picture], { options }) => {
-      if (picture === undefined) return { content: '', lacking: [] };
-      const [{ printedScene }, { svgPng }, { sceneSvg }, { paperFonts, fontFiles }] = await Promise.all([
-        import('../../print/pdf.ts'),
-        import('../../print/png.ts'),
-        import('../../picture/svg.ts'),
-        import('../fonts.ts'),
-      ]);
-      const { scene, lacking } = printedScene(await sceneOf(picture, options), paperFonts());
-      return { content: svgPng(sceneSvg(scene), { fontFiles: fontFiles(), dots: DOTS }), lacking };
-    },
-    html: async (pictures, { options }) => {
-      const { picturesHtml } = await import('../../picture/html.ts');
-      const pages = await Promise.all(
-        pictures.map(async (picture) => ({
-          ...picture,
-          units: options.units,
-          scene: await sceneOf(picture, options),
-        })),
-      );
-      return { content: picturesHtml(pages), lacking: [] };
-    },
-    pdf: async (pictures, { options, day }) => {
-      const [{ templatesPdf }, { paperFonts }] = await Promise.all([
-        import('../../print/pdf.ts'),
-        import('../fonts.ts'),
-      ]);
-      const templates = (await Promise.all(pictures.map((picture) => templateFor(picture, options)))).flatMap(
-        (template) => template ?? [],
-      );
-      const { bytes, lacking } = await templatesPdf(templates, {
-        paper: options.paper ?? 'letter',
-        fonts: paperFonts(),
-        day: new Date(`${day}T00:00:00Z`),
-      });
-      return { content: bytes, lacking };
-    },
-  };
+type PlainFormat = Exclude<PictureFormat, 'jpeg'>;
+
+/** A JPEG is made on a photo only, which is seen to before. */
+function plainFormat(options: DrawOptions): PlainFormat {
+  const format = formatOf(options);
+  return format === 'jpeg' ? 'png' : format;
+}
+
+const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: Run) => Promise<Content>>> = {
+  svg: async ([picture], { options }) => ({ content: await svgOf(picture, options), lacking: [] }),
+  png: async ([picture], { options }) => {
+    if (picture === undefined) return { content: '', lacking: [] };
+    const [{ printedScene }, { svgPng }, { sceneSvg }, { paperFonts, fontFiles }] = await Promise.all([
+      import('../../print/pdf.ts'),
+      import('../../print/png.ts'),
+      import('../../picture/svg.ts'),
+      import('../fonts.ts'),
+    ]);
+    const { scene, lacking } = printedScene(await sceneOf(picture, options), paperFonts());
+    return { content: svgPng(sceneSvg(scene), { fontFiles: fontFiles(), dots: DOTS }), lacking };
+  },
+  html: async (pictures, { options }) => {
+    const { picturesHtml } = await import('../../picture/html.ts');
+    const pages = await Promise.all(
+      pictures.map(async (picture) => ({
+        ...picture,
+        units: options.units,
+        scene: await sceneOf(picture, options),
+      })),
+    );
+    return { content: picturesHtml(pages), lacking: [] };
+  },
+  pdf: async (pictures, { options, day }) => {
+    const [{ templatesPdf }, { paperFonts }] = await Promise.all([
+      import('../../print/pdf.ts'),
+      import('../fonts.ts'),
+    ]);
+    const templates = (await Promise.all(pictures.map((picture) => templateFor(picture, options)))).flatMap(
+      (template) => template ?? [],
+    );
+    const { bytes, lacking } = await templatesPdf(templates, {
+      paper: options.paper ?? 'letter',
+      fonts: paperFonts(),
+      day: new Date(`${day}T00:00:00Z`),
+    });
+    return { content: bytes, lacking };
+  },
+};
 
 async function svgOf(picture: Picture | undefined, options: DrawOptions): Promise<string> {
   if (picture === undefined) return '';

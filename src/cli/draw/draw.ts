@@ -1,7 +1,7 @@
 /** One run of `draw`: orders in, pictures out, each to its place. */
 import { askedOf } from '../asked-cinch.ts';
 import { emit, emitBytes, guardInputs, tellNotWritten } from '../emit.ts';
-import { exit, printable, worse, type ExitCode } from '../fault.ts';
+import { worse, type ExitCode } from '../fault.ts';
 import { namesOf, readEntries } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { lackingText } from '../pdf.ts';
@@ -10,7 +10,8 @@ import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 import { guardAsked, type DrawOptions } from './asked.ts';
 import { contentOf } from './content.ts';
-import { picturesOf, type Made } from './pictures.ts';
+import { tellNone } from './none.ts';
+import { picturesOf } from './pictures.ts';
 import { guardCount, outputsFor } from './places.ts';
 
 /** Draws all orders that can be drawn, and tells of the rest. */
@@ -38,12 +39,4 @@ export async function draw(files: readonly string[], options: DrawOptions, io: C
   const told = await tellFaults(entries, io, errorColor);
   if (outputs.length === 0) tellNotWritten(options.out, io);
   return worse(told, tellNone(made, io));
-}
-
-/** Says which orders have no picture, and why. */
-function tellNone(made: readonly Made[], io: CliIo): ExitCode {
-  for (const { order, none } of made) {
-    if (none !== undefined) io.stderr(`cinchwright: order ${printable(order)}: ${none}\n`);
-  }
-  return made.some(({ none, refused }) => none !== undefined || refused) ? exit.noSpec : exit.good;
 }

@@ -76,13 +76,15 @@ async function askedOnes(wanted: readonly ToCheck[], advice: Advice, { options }
   };
 }
 
-/** The spec of a rank, or the best: one laid flat, three on the side of the horse. */
+/** The spec of a rank, or the best: one laid flat or on a photo, three on the side of the horse. */
 async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
   const { specs } = advice;
   const { spec: rank } = options;
   if (specs.length === 0) return nothing('nothing the shop can tie passes for this pair; see size', true);
   const chosen =
-    rank === undefined ? specs.slice(0, isFlat(options) ? 1 : BEST) : specs.slice(rank - 1, rank);
+    rank === undefined
+      ? specs.slice(0, isFlat(options) || options.onPhoto === true ? 1 : BEST)
+      : specs.slice(rank - 1, rank);
   if (chosen.length === 0)
     return nothing(`there is no spec of rank ${String(rank)}: ${String(specs.length)} pass`, true);
   const { shownSpec } = await import('../../picture/shown.ts');

@@ -4,11 +4,14 @@ import { CliFault } from '../fault.ts';
 import { formatOf, type DrawOptions } from './asked.ts';
 
 /** A page or a PDF holds many pictures, an SVG or a PNG one. */
-const holdsMany = (options: Pick<DrawOptions, 'format'>): boolean =>
+const holdsMany = (options: Pick<DrawOptions, 'format' | 'onPhoto'>): boolean =>
   ['html', 'pdf'].includes(formatOf(options));
 
 /** One file takes one picture. Errors: there are more orders. */
-export function guardCount(orders: number, options: Pick<DrawOptions, 'format' | 'outDir'>): void {
+export function guardCount(
+  orders: number,
+  options: Pick<DrawOptions, 'format' | 'onPhoto' | 'outDir'>,
+): void {
   if (orders < 2 || options.outDir !== undefined || holdsMany(options)) return;
   const kind = formatOf(options).toUpperCase();
   throw new CliFault(`a file of ${kind} holds one picture, and there are ${String(orders)} orders`, {
@@ -25,7 +28,7 @@ export interface Output<P> {
 /** Which picture goes where; orders of one name are counted. */
 export function outputsFor<P extends { readonly order: string }>(
   pictures: readonly P[],
-  options: Pick<DrawOptions, 'out' | 'outDir' | 'format'>,
+  options: Pick<DrawOptions, 'out' | 'outDir' | 'format' | 'onPhoto'>,
 ): Output<P>[] {
   const { out, outDir } = options;
   if (pictures.length === 0) return [];
