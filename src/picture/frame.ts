@@ -60,7 +60,7 @@ function titleShapes(title: string, room: number): Shape[] {
 }
 
 /** Strands across the top, woven at both ends and in the middle. */
-export function bandShapes(width: number): Shape[] {
+function bandShapes(width: number): Shape[] {
   const { bar, centre, strand, row } = look.band;
   const bars: [number, number][] = [
     [0, bar],

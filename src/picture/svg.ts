@@ -10,7 +10,7 @@ const xml = (text: string): string =>
   html(text).replace(/[\ufffe\uffff]/g, (sign) => `\\u{${sign === '\ufffe' ? 'fffe' : 'ffff'}}`);
 
 /** Millimeters in a point: 25.4 in an inch, of which a point is a 72nd. */
-export const mmPerPoint = 25.4 / 72;
+const mmPerPoint = 25.4 / 72;
 
 /** In which unit the file is written; what is cut by the file is in millimeters. */
 export type SvgUnit = 'pt' | 'mm';
@@ -28,7 +28,7 @@ export function svgElement(
   const pen = penFor(unit);
   const [wide, tall] = [pen.number(width + 2 * margin), pen.number(height + 2 * margin)];
   const from = pen.number(-margin);
-  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${wide}${unit}" height="${tall}${unit}" viewBox="${from} ${from} ${wide} ${tall}" data-scale="${rounded(scale, 3)}">
+  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${wide}${unit}" height="${tall}${unit}" viewBox="${from} ${from} ${wide} ${tall}" data-scale="${rounded(scale, 3)}" font-family="${families.text.names}" stroke-linejoin="round">
 <title>${xml(title)}</title>
 <desc>${xml(about)}</desc>
 ${layers.map((layer) => layerText(layer, pen)).join('\n')}
@@ -86,7 +86,7 @@ function strokeText(name: StrokeName | undefined, { number }: Pen): string {
     dash = [],
   }: { color: keyof typeof colors; width: number; dash?: readonly number[] } = strokes[name];
   const dashes = dash.length === 0 ? '' : ` stroke-dasharray="${dash.map(number).join(' ')}"`;
-  return ` stroke="${colors[color]}" stroke-width="${number(width)}" stroke-linejoin="round"${dashes}`;
+  return ` stroke="${colors[color]}" stroke-width="${number(width)}"${dashes}`;
 }
 
 /** Letters of known width are held to it, so that a machine with other type keeps them in their place. */
@@ -102,7 +102,8 @@ function labelText(
     text.length > 2 && isKnown(text)
       ? ` textLength="${pen.number(textWidth(text, hand))}" lengthAdjust="spacingAndGlyphs"`
       : '';
-  const style = `font-family="${names}" font-size="${pen.number(size)}" font-weight="${String(weight)}"`;
+  const family = names === families.text.names ? '' : `font-family="${names}" `;
+  const style = `${family}font-size="${pen.number(size)}" font-weight="${String(weight)}"`;
   const where = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
   return `<text x="${x}" y="${y}" ${style} fill="${colors[color]}"${where}${held}${turned}>${xml(text)}</text>`;
 }

@@ -14,25 +14,25 @@ the best one, completed as "check" does; so are --wants and --current. A cinch
 that is refused is drawn and marked, and the exit code is 1.
 
 --view flat shows one cinch as it lies on the bench, with its stations and bars.
---template is the same at its true size: one SVG as large as it is, or a PDF over
-several sheets. Print it at 100 % and measure the bars on every sheet.
+--template is the same at its true size: one SVG as large as it is, or a PDF
+over several sheets. Print it at 100 % and measure the bars on every sheet.
 
 --on-photo lays the cinch on the side photo of the order, by the marks of its
-"photo" block (see "photo --pick"): the part round the girth, under 2 MB, without
-what the camera noted of time and place. One cinch is drawn whole; of others named
-with --wants and the like the edges. It shows no length, and is as sure as the marks.
+"photo" block: the part round the girth, under 2 MB, without what the camera
+noted of time and place. The first cinch is drawn whole, of others the edges. It
+shows no length, and is as sure as the marks.
 
-An SVG, PNG or JPEG holds one picture; an HTML page or a PDF holds those of all orders.
-With --out-dir each order gets a file of its own, named after it.
+An SVG, PNG or JPEG holds one picture; an HTML page or a PDF holds those of all
+orders. With --out-dir each order gets a file of its own, named after it.
 
 Examples:
   cinchwright draw order.yaml --format png --out cinch.png
   cinchwright draw order.yaml --wants --out cinch.svg
   cinchwright draw order.yaml --strands 21 --format html --out cinch.html
   cinchwright draw order.yaml --view flat --out bench.svg
-  cinchwright draw order.yaml --template --format pdf --paper a4 --out template.pdf
+  cinchwright draw order.yaml --template --format pdf --out template.pdf
   cinchwright draw order.yaml --on-photo --out juniper.jpg
-  cinchwright draw order.yaml --on-photo --spec 2 --format html --out juniper.html
+  cinchwright draw order.yaml --on-photo --format html --out juniper.html
   cinchwright draw *.yaml --format png --out-dir pictures`;
 
 /** Adds the command. */

@@ -1,6 +1,8 @@
 /** Pictures become the content of a file, in the format asked for; what a format needs is loaded when it is asked for. */
 import type { Scene } from '../../picture/scene.ts';
+import type { svgPng } from '../../print/png.ts';
 import type { Template } from '../../picture/template.ts';
+import { CliFault } from '../fault.ts';
 import { formatOf, type DrawOptions, type PictureFormat } from './asked.ts';
 import type { Picture } from './pictures.ts';
 
@@ -34,14 +36,14 @@ const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: 
   svg: async ([picture], { options }) => ({ content: await svgOf(picture, options), lacking: [] }),
   png: async ([picture], { options }) => {
     if (picture === undefined) return { content: '', lacking: [] };
-    const [{ printedScene }, { svgPng }, { sceneSvg }, { paperFonts, fontFiles }] = await Promise.all([
+    const [{ printedScene }, writer, { sceneSvg }, { paperFonts, fontFiles }] = await Promise.all([
       import('../../print/pdf.ts'),
-      import('../../print/png.ts'),
+      pngWriter(),
       import('../../picture/svg.ts'),
       import('../fonts.ts'),
     ]);
     const { scene, lacking } = printedScene(await sceneOf(picture, options), paperFonts());
-    return { content: svgPng(sceneSvg(scene), { fontFiles: fontFiles(), dots: DOTS }), lacking };
+    return { content: writer.svgPng(sceneSvg(scene), { fontFiles: fontFiles(), dots: DOTS }), lacking };
   },
   html: async (pictures, { options }) => {
     const { picturesHtml } = await import('../../picture/html.ts');
@@ -78,6 +80,20 @@ async function svgOf(picture: Picture | undefined, options: DrawOptions): Promis
   if (template === undefined) return sceneSvg(await sceneOf(picture, options));
   const { templateScene } = await import('../../picture/template.ts');
   return sceneSvg(templateScene(template), 'mm');
+}
+
+/** The one part of the program that is not JavaScript is made for many machines, not for all. */
+async function pngWriter(): Promise<{ svgPng: typeof svgPng }> {
+  try {
+    return await import('../../print/png.ts');
+  } catch {
+    throw new CliFault(
+      'PNG cannot be drawn here: the package @resvg/resvg-js is not installed for this machine',
+      {
+        hint: 'Take --format svg or html, or install again with npm ci.',
+      },
+    );
+  }
 }
 
 /** The template of the cinch that is shown. */

@@ -46,7 +46,7 @@ export function outputsFor<P extends { readonly order: string }>(
 const LONGEST = 60;
 
 /** An order's name as that of a file on any system: small letters, digits and dashes. */
-export function stemOf(order: string): string {
+function stemOf(order: string): string {
   const plain = order
     .normalize('NFKD')
     .toLowerCase()
