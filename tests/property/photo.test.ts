@@ -1,18 +1,21 @@
 /** A side photo of a known horse by a known camera: what is read of it is as wrong as it says, not more and not much less. */
 import { describe, expect, test } from 'vitest';
 import { factsOf } from '../../src/facts/facts.ts';
+import { Ground } from '../../src/fit/ground.ts';
+import { lay } from '../../src/fit/lay.ts';
 import { solveEllipse } from '../../src/geometry/ellipse.ts';
 import { seededRandom } from '../../src/geometry/random.ts';
 import { sideToPixel } from '../../src/photo/onto-picture.ts';
 import { readLandmarks, type SeenName } from '../../src/photo/read.ts';
 import { defaultModel as model } from '../../src/sources/numbers.ts';
 import { cameraAt, demo, landmarks, outline, project, skin, type Subject } from '../support/camera.ts';
-import { orderOf } from '../support/orders.ts';
+import { orderOf, plainBuckle } from '../support/orders.ts';
 import { drawScene, type Drawn, type How } from '../support/photo-scenes.ts';
 import { within } from '../support/within.ts';
 
 const names = ['room', 'ringBehindElbow', 'ringOffset', 'ringHeight', 'depth', 'setBack', 'barSpan'] as const;
 const scenes = 200;
+const spec = { style: 'straight', strands: 19, buckle: plainBuckle, layers: 1, length: 32 } as const;
 
 /** A scene read as the facts do when the girth is taped and nothing else is. */
 function factsFor({ photo, girth }: Drawn) {
@@ -72,6 +75,32 @@ describe.each(hows)('200 scenes at 10 to 20 ft, $reference, yaw to $yaw degrees,
     expect(covered).toBeGreaterThanOrEqual(0.9);
     expect(stated / rms).toBeGreaterThan(0.8);
     expect(stated / rms).toBeLessThan(1.3);
+  });
+
+  test('the clearance of a cinch is no more wrong than is said, though yaw moves elbow and ring together', () => {
+    const chance = seededRandom(3);
+    const pairs = drawn.map(({ scene }) => {
+      const { photo, girth, truth } = scene;
+      const k = girth / 72;
+      // The trade names the position; where the ring really hangs is about an inch from that.
+      const back = truth.ringBehindElbow - 2 * k;
+      const fraction = 1 - (back + chance.normal()) / (12 * k);
+      const named = { kind: 'named', name: 'somewhere', fraction } as const;
+      const horse = { heartGirth: girth };
+      const station = scene.subject.ring.station;
+      const known = orderOf({
+        horse: { ...horse, elbowRoom: truth.room },
+        saddle: { rigging: { kind: 'measured', setBack: back }, ringToRing: 2 * station },
+      });
+      const [seen, real] = [orderOf({ photo, horse, saddle: { rigging: named } }), known].map(
+        (order) => lay(spec, new Ground(factsOf(order, model)))!.clearance,
+      );
+      return [seen!.inches - real!.inches, seen!.sd] as const;
+    });
+    const { rms, stated, covered } = tallyOf(pairs);
+    expect(covered).toBeGreaterThanOrEqual(0.93);
+    expect(stated / rms).toBeGreaterThan(0.95);
+    expect(stated / rms).toBeLessThan(1.6);
   });
 
   test('no spread is wider with the photo than without', () => {

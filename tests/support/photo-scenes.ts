@@ -1,9 +1,15 @@
 /** Invented horses before a camera that stands somewhat wrong, with the truth beside what was clicked. */
+import type { Advice } from '../../src/advice/advice.ts';
+import { photoWorth } from '../../src/advice/photo-worth.ts';
+import { surerPhoto } from '../../src/facts/photo-surer.ts';
 import { heightAt, solveEllipse } from '../../src/geometry/ellipse.ts';
 import type { Random } from '../../src/geometry/random.ts';
+import { sizeOrder } from '../../src/index.ts';
 import type { Photo, Reference } from '../../src/order/photo-types.ts';
+import type { PhotoResult } from '../../src/report/types.ts';
 import {
   cameraAt,
+  demo,
   landmarks,
   project,
   type Camera,
@@ -11,6 +17,23 @@ import {
   type Subject,
   type Vector,
 } from './camera.ts';
+
+/** The photo of the example order, as it stands behind the door. */
+export const demoPhoto: Photo = {
+  file: 'photos/juniper-side.jpg',
+  imageSize: demo.camera.size,
+  reference: { kind: 'stick', length: 36, from: demo.clicks.from, to: demo.clicks.to },
+  referenceDepth: undefined,
+  plumb: { top: demo.clicks.top, bottom: demo.clicks.bottom },
+  ring: demo.clicks.ring,
+  elbow: demo.clicks.elbow,
+  groove: demo.clicks['girth-groove'],
+  spine: demo.clicks.spine,
+  underline: demo.clicks.underline,
+  fork: demo.clicks.fork,
+  cantle: demo.clicks.cantle,
+  cameraDistance: 144,
+};
 
 export interface Drawn {
   readonly photo: Photo;
@@ -151,4 +174,11 @@ function referenceOf(kind: How['reference'], { random, at, z }: Hold): Reference
     height: 24,
     corners: [corner(0, 24), corner(36, 24), corner(36, 0), corner(0, 0)],
   };
+}
+
+/** What the photo command hands its printers. */
+export function photoResultFor(advice: Advice, file: string): PhotoResult & { readonly ok: true } {
+  const { order, photo, shop } = { ...advice.facts, photo: advice.facts.photo! };
+  const worth = photoWorth(advice, sizeOrder({ ...order, photo: undefined }, shop));
+  return { ok: true, file, advice, photo, picture: { there: false }, worth, surer: surerPhoto(advice.facts) };
 }

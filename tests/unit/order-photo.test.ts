@@ -3,7 +3,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { readOrders, readOrdersLocated } from '../../src/order/read-orders.ts';
-import { demo } from '../support/camera.ts';
+import { demoPhoto } from '../support/photo-scenes.ts';
 import { repo } from '../support/run-cli.ts';
 
 const example = fs.readFileSync(path.join(repo, 'examples/orders/25-photo.yaml'), 'utf8');
@@ -39,22 +39,7 @@ const told = (text: string): string[] => {
 
 describe('taken', () => {
   test('the example, whose marks are those of the demo camera', () => {
-    const { clicks, camera } = demo;
-    expect(photoIn(example)).toEqual({
-      file: 'photos/juniper-side.jpg',
-      imageSize: camera.size,
-      reference: { kind: 'stick', length: 36, from: clicks.from, to: clicks.to },
-      referenceDepth: undefined,
-      plumb: { top: clicks.top, bottom: clicks.bottom },
-      ring: clicks.ring,
-      elbow: clicks.elbow,
-      groove: clicks['girth-groove'],
-      spine: clicks.spine,
-      underline: clicks.underline,
-      fork: clicks.fork,
-      cantle: clicks.cantle,
-      cameraDistance: 144,
-    });
+    expect(photoIn(example)).toEqual(demoPhoto);
   });
   test('a flat sheet', () => {
     const corners = '[600, 500], [900, 504], [896, 704], [602, 700]';
