@@ -16,8 +16,8 @@ export function photoFaults(loaded: Across): Problem[] {
   if (!isBlock(treeAt(loaded.tree, photoPath))) return [];
   const outside = outsideFaults(loaded);
   const shape = [...referenceFaults(loaded), ...plumbFaults(loaded)];
-  const order = orderFaults(loaded);
-  // Sizes of what is misplaced would only be told a second time.
+  // Order and sizes of what is misplaced would only be told a second time.
+  const order = outside.length > 0 ? [] : orderFaults(loaded);
   const rest = outside.length + shape.length + order.length > 0 ? [] : sizeFaults(loaded);
   return [...outside, ...shape, ...order, ...rest];
 }

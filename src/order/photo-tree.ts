@@ -3,8 +3,8 @@ import { parseLength, type Inches } from '../units/length.ts';
 import type { Across } from './across.ts';
 import { within, type LengthRange } from './measure.ts';
 import type { Pixel } from './photo-types.ts';
-import type { Problem } from './problem.ts';
-import { treeAt, type Tree } from './tree.ts';
+import { shown, type Problem } from './problem.ts';
+import { describe, treeAt, type Tree } from './tree.ts';
 
 export type Path = readonly (string | number)[];
 
@@ -15,17 +15,18 @@ export type Landmark = (typeof landmarks)[number];
 /** A fault at a path within the block, with what stands there. */
 export function fault(loaded: Across, path: Path, words: { expected: string; hint?: string }): Problem {
   const full = [...photoPath, ...path];
-  const found = pairText(treeAt(loaded.tree, full));
-  const text = full.map((step) => (typeof step === 'number' ? `[${String(step)}]` : `.${step}`)).join('');
-  return loaded.locate({ path: text.slice(1), found, ...words }, full);
+  const text = pairText(treeAt(loaded.tree, full));
+  const name = full.map((step) => (typeof step === 'number' ? `[${String(step)}]` : `.${step}`)).join('');
+  return loaded.locate(
+    { path: name.slice(1), found: text === undefined ? undefined : shown(text), ...words },
+    full,
+  );
 }
 
-const pairText = (tree: Tree | undefined): string | undefined =>
-  typeof tree === 'string'
-    ? tree
-    : Array.isArray(tree) && tree.every((x) => typeof x === 'string')
-      ? `[${tree.join(', ')}]`
-      : undefined;
+function pairText(tree: Tree | undefined): string | undefined {
+  const isPair = Array.isArray(tree) && tree.every((entry) => typeof entry === 'string');
+  return isPair ? `[${tree.join(', ')}]` : describe(tree);
+}
 
 /** The pixel at a path; undefined when it is not there or cannot be read, which the schema tells. */
 export function pixelAt({ tree }: Across, path: Path): Pixel | undefined {

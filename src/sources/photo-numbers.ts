@@ -40,10 +40,13 @@ export const photoNumbers = {
     [0.005, 0.3],
   )('spread of a camera distance that was given, as a share of it', choice),
   'photo-yaw-sd': n(
-    5,
+    5.8,
     'deg',
     [0.5, 15],
-  )('spread of how squarely the camera looks at the side of the horse', choice),
+  )(
+    'spread of how squarely the camera looks at the side of the horse: anywhere within 10 degrees, which is 10 over the root of 3',
+    choice,
+  ),
   'photo-tilt-sd': n(4, 'deg', [0.5, 15])('spread of how level the line of sight is', choice),
   'photo-roll-sd': n(2, 'deg', [0.1, 10])('spread of how level the picture is, without a plumb line', choice),
   'photo-plumb-sd': n(

@@ -25,6 +25,9 @@ import { checkScreen } from '../../src/report/check-screen.ts';
 import { materialsCsv } from '../../src/report/materials-csv.ts';
 import { materialsJson } from '../../src/report/materials-json.ts';
 import { materialsSheet } from '../../src/report/materials-sheet.ts';
+import { photoCsv } from '../../src/report/photo-csv.ts';
+import { photoJson } from '../../src/report/photo-json.ts';
+import { photoSheet } from '../../src/report/photo-sheet.ts';
 import { quotesJson } from '../../src/report/paper-json.ts';
 import { problemsText } from '../../src/report/problems.ts';
 import { quoteSheet } from '../../src/report/quote-sheet.ts';
@@ -40,9 +43,10 @@ import { sizeJson } from '../../src/report/size-json.ts';
 import { sizeMarkdown } from '../../src/report/size-markdown.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
 import { ticketSheet } from '../../src/report/ticket-sheet.ts';
-import type { CheckResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
+import type { CheckResult, PhotoResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { backlogFrom, type BacklogPapers } from '../support/backlog-papers.ts';
+import { demoPhoto, photoResultFor } from '../support/photo-scenes.ts';
 import { quoteFor, ticketFor } from '../support/papers.ts';
 import { readSvg } from '../support/read-svg.ts';
 import { repo } from '../support/run-cli.ts';
@@ -69,6 +73,7 @@ function orderWith(text: string): Order {
     wants: { strands: 25, buckle: text },
     current: { style: 'straight', strands: 27, buckle: `no ${text}` },
     colors: { body: [text], accent: [text] },
+    photo: { ...demoPhoto, file: text },
     notes: text,
   };
 }
@@ -95,6 +100,7 @@ interface Case {
   readonly papers: { readonly quotes: string; readonly sheets: readonly Sheet[] };
   readonly size: readonly SizeResult[];
   readonly check: readonly CheckResult[];
+  readonly photo: readonly PhotoResult[];
   readonly problems: readonly Problem[];
   readonly row: Row;
 }
@@ -121,10 +127,12 @@ function caseWith(text: string): Case {
         scheduleSheet(backlog.agenda, backlog.asked, backlog.results),
         quoteSheet(quoteFor(order, shop), 'in'),
         ticketSheet(ticketFor(order, shop), 'in'),
+        photoSheet(photoResultFor(advice, text), 'in'),
       ],
     },
     size: [{ ok: true, file: text, advice, wants }, failed],
     check: [{ ok: true, file: text, advice, checked: [wants, current] }, failed],
+    photo: [photoResultFor(advice, text), failed],
   };
 }
 
@@ -140,6 +148,8 @@ const printers: Readonly<Record<string, Print>> = {
   'check-markdown': ({ check }) => checkMarkdown(check, options),
   'check-csv': ({ check }) => checkCsv(check),
   'check-json': ({ check }) => checkJson(check),
+  'photo-csv': ({ photo }) => photoCsv(photo),
+  'photo-json': ({ photo }) => photoJson(photo),
   'backlog-csv': ({ row }) => rowText(backlogCsv(columnNames), row),
   'backlog-json': ({ row }) => rowText(backlogJson(columnNames), row),
   'backlog-markdown': ({ row }) => rowText(backlogMarkdown(columnNames, 'in'), row),
@@ -226,7 +236,7 @@ describe.each(Object.entries(printers))('%s', (name, print) => {
   });
 });
 
-test.each(['size-csv', 'check-csv', 'materials-csv', 'schedule-csv'])(
+test.each(['size-csv', 'check-csv', 'photo-csv', 'materials-csv', 'schedule-csv'])(
   '%s: no cell is a formula',
   async (name) => {
     for (const text of [...formulas, "'", "'=1", ' =1', '-1', '+1', '@a', '=']) {
@@ -236,7 +246,7 @@ test.each(['size-csv', 'check-csv', 'materials-csv', 'schedule-csv'])(
       expect(['=', '+', '@', '＝', '＋', '－', '＠'].filter((sign) => first.has(sign))).toEqual([]);
       // A number may be negative; a text may not look like one.
       expect(rows.flat().filter((cell) => /^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell))).toEqual([]);
-      if (!/^(size|check)/.test(name)) continue;
+      if (!/^(size|check|photo)/.test(name)) continue;
       const order = rows.map((row) => row[head!.indexOf('order')]!.replace(/^'/, ''));
       expect(new Set(order)).toEqual(new Set([text]));
     }
