@@ -1,10 +1,9 @@
 /** Pictures become the content of a file, in the format asked for; what a format needs is loaded when it is asked for. */
 import type { Scene } from '../../picture/scene.ts';
-import type { svgPng } from '../../print/png.ts';
 import type { Template } from '../../picture/template.ts';
-import { CliFault } from '../fault.ts';
 import { formatOf, type DrawOptions, type PictureFormat } from './asked.ts';
 import type { Picture } from './pictures.ts';
+import { pngWriter } from './png-writer.ts';
 
 export interface Content {
   readonly content: string | Uint8Array;
@@ -80,20 +79,6 @@ async function svgOf(picture: Picture | undefined, options: DrawOptions): Promis
   if (template === undefined) return sceneSvg(await sceneOf(picture, options));
   const { templateScene } = await import('../../picture/template.ts');
   return sceneSvg(templateScene(template), 'mm');
-}
-
-/** The one part of the program that is not JavaScript is made for many machines, not for all. */
-async function pngWriter(): Promise<{ svgPng: typeof svgPng }> {
-  try {
-    return await import('../../print/png.ts');
-  } catch {
-    throw new CliFault(
-      'PNG cannot be drawn here: the package @resvg/resvg-js is not installed for this machine',
-      {
-        hint: 'Take --format svg or html, or install again with npm ci.',
-      },
-    );
-  }
 }
 
 /** The template of the cinch that is shown. */

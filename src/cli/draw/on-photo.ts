@@ -1,6 +1,5 @@
 /** `draw --on-photo`: orders in, their photos out with the cinch drawn on them, small enough to be sent. */
 import type { Advice } from '../../advice/advice.ts';
-import type { PhotoReading } from '../../photo/read.ts';
 import type { PhotoPage } from '../../picture/photo-html.ts';
 import type { PhotoScene } from '../../picture/photo-page.ts';
 import type { Codecs, PictureType } from '../../raster/codecs.ts';
@@ -20,6 +19,7 @@ import { formatOf, guardAsked, type DrawOptions } from './asked.ts';
 import { tellNone } from './none.ts';
 import { picturesOf, type Asking, type Made, type Picture } from './pictures.ts';
 import { guardCount, outputsFor } from './places.ts';
+import { pngWriter } from './png-writer.ts';
 
 /** A photo takes four bytes a pixel while it is worked on, and twice that for a moment. */
 const limits = { bytes: 50_000_000, pixels: 60_000_000 };
@@ -138,9 +138,9 @@ async function write(
   const lacking = new Set<string>();
   const pages: PhotoPage[] = [];
   for (const picture of pictures) {
-    const { drawing, reading, letters } = await drawingOf(picture, options);
+    const { drawing, letters } = await drawingOf(picture, options);
     for (const letter of letters) lacking.add(letter);
-    const photo = await photoFor(drawing, { file: picture.file, codecs, reading });
+    const photo = await photoFor(drawing, { file: picture.file, codecs });
     if (format === 'html') {
       const jpeg = Buffer.from(await codecs.jpeg(photo, 80)).toString('base64');
       pages.push({ ...picture, units: options.units, drawing, address: `data:image/jpeg;base64,${jpeg}` });
@@ -153,7 +153,7 @@ async function write(
 async function drawingOf(
   { advice, shown }: { advice: Advice; shown: Picture['shown'] },
   { units }: DrawOptions,
-): Promise<{ drawing: PhotoScene; reading: PhotoReading; letters: readonly string[] }> {
+): Promise<{ drawing: PhotoScene; letters: readonly string[] }> {
   const [{ photoScene }, { printedScene }, { paperFonts }] = await Promise.all([
     import('../../picture/photo-page.ts'),
     import('../../print/pdf.ts'),
@@ -163,7 +163,7 @@ async function drawingOf(
   if (reading === undefined) throw new Error('the order has no photo');
   const drawing = photoScene({ advice, reading, shown, units });
   const { scene, lacking } = printedScene(drawing.scene, paperFonts());
-  return { drawing: { ...drawing, scene }, reading, letters: lacking };
+  return { drawing: { ...drawing, scene }, letters: lacking };
 }
 
 /** Width of a picture, pixels: fills a telephone, and is enlarged twice without blocks. */
@@ -172,7 +172,7 @@ const WIDE = 1260;
 /** The part of the photo that is shown, upright, without anything the camera noted besides. */
 async function photoFor(
   { part }: PhotoScene,
-  { file, codecs }: { file: string; codecs: Codecs; reading: PhotoReading },
+  { file, codecs }: { file: string; codecs: Codecs },
 ): Promise<Raster> {
   const { cutOut, enlarged, liesOnItsSide } = await import('../../raster/raster.ts');
   const read = readPhoto(file, limits);
@@ -199,7 +199,7 @@ async function rasterFile(
   { codecs, format }: { codecs: Codecs; format: string },
 ): Promise<Uint8Array> {
   const [{ svgPixels }, { sceneSvg }, { fontFiles }, { composed, cutOut }] = await Promise.all([
-    import('../../print/png.ts'),
+    pngWriter(),
     import('../../picture/svg.ts'),
     import('../fonts.ts'),
     import('../../raster/raster.ts'),
