@@ -88,6 +88,18 @@ describe('what is shown', () => {
     expect(template).toMatchObject({ code: 1, stdout: '' });
     expect(template.stderr).toContain('no template');
   });
+  test('laid flat, the cinch that the ticket takes', async () => {
+    const wish = order.replace('strands: 27', 'strands: 15');
+    for (const text of [order, wish]) {
+      const ticket = JSON.parse((await run(['ticket', '--format', 'json'], { stdin: text })).stdout) as {
+        results: { strands: number }[];
+      };
+      const { stdout } = await run(['draw', '--view', 'flat'], { stdin: text });
+      const { strands } = ticket.results[0]!;
+      expect(textsOf(readSvg(stdout), 'words')).toContain(`${strands} strands`);
+      expect(inLayer(readSvg(stdout), 'strands')).toHaveLength(strands - 1);
+    }
+  });
   test('in centimeters', async () => {
     const { stdout } = await run(['draw', '--units', 'cm'], { stdin: order });
     const svg = readSvg(stdout);
@@ -110,7 +122,9 @@ describe('where it goes', () => {
     expect(refused.stderr).toMatch(/a file of SVG holds one picture, and there are 3 orders\n.*--out-dir/);
     const { code, stderr } = await run(['draw', ...files, '--out-dir', 'out'], { cwd: dir });
     expect(code).toBe(0);
-    expect(stderr).toBe('wrote out/order-7.svg\nwrote out/order-7-x.svg\nwrote out/order-7-2.svg\n');
+    expect(stderr).toBe(
+      'wrote out/order-7.svg\nwrote out/order-7-x.svg\nwrote out/order-7-2.svg\ncinchwright: order 7 stands in a.yaml:1 and b.yaml:1\n',
+    );
     for (const name of fs.readdirSync(path.join(dir, 'out')))
       readSvg(fs.readFileSync(path.join(dir, 'out', name), 'utf8'));
   });
@@ -129,8 +143,8 @@ describe('where it goes', () => {
     });
   });
   test.each([
-    [['--out', 'x.png'], /x\.png would hold SVG: say --format png as well/],
-    [['--format', 'pdf'], /--format pdf goes with --template/],
+    [['--out', 'x.jpg'], /draw cannot print jpeg/],
+    [['--out', 'x.pdf'], /a PDF is made of templates: say --template/],
     [['--template', '--format', 'png'], /a template is true to size, which png does not keep/],
     [['--template', '--view', 'side'], /leave out --view/],
     [['--paper', 'a4'], /--paper goes with --format pdf/],
@@ -187,10 +201,10 @@ test('templates of several orders are one PDF', async () => {
 
 test('the installed program draws a PNG and a template, from its own folder of type', async () => {
   fs.writeFileSync(path.join(dir, 'one.yaml'), order);
-  const png = await start(['draw', 'one.yaml', '--format', 'png', '--out', 'one.png'], { cwd: dir });
+  const png = await start(['draw', 'one.yaml', '--out', 'one.png'], { cwd: dir });
   expect(png.code).toBe(0);
   expect(sizeOfPng(fs.readFileSync(path.join(dir, 'one.png')))[0]).toBe(2100);
-  const pdf = await start(['draw', 'one.yaml', '--template', '--format', 'pdf', '--out', 'one.pdf'], {
+  const pdf = await start(['draw', 'one.yaml', '--template', '--out', 'one.pdf'], {
     cwd: dir,
   });
   expect(pdf.code).toBe(0);

@@ -13,7 +13,8 @@ take, and the clearance where it is least. Shown are the best three. With
 the best one, completed as "check" does; so are --wants and --current. A cinch
 that is refused is drawn and marked, and the exit code is 1.
 
---view flat shows one cinch as it lies on the bench, with its stations and bars.
+--view flat shows one cinch as it lies on the bench, with its stations and bars:
+the one that "ticket" takes, unless another is named.
 --template is the same at its true size: one SVG as large as it is, or a PDF
 over several sheets. Print it at 100 % and measure the bars on every sheet.
 
@@ -21,11 +22,11 @@ An SVG or PNG holds one picture; an HTML page or a PDF holds those of all
 orders. With --out-dir each order gets a file of its own, named after it.
 
 Examples:
-  cinchwright draw order.yaml --format png --out cinch.png
+  cinchwright draw order.yaml --out cinch.png
   cinchwright draw order.yaml --wants --out cinch.svg
-  cinchwright draw order.yaml --strands 21 --format html --out cinch.html
+  cinchwright draw order.yaml --strands 21 --out cinch.html
   cinchwright draw order.yaml --view flat --out bench.svg
-  cinchwright draw order.yaml --template --format pdf --out template.pdf
+  cinchwright draw order.yaml --template --out template.pdf
   cinchwright draw *.yaml --format png --out-dir pictures`;
 
 /** Adds the command. */
@@ -50,10 +51,9 @@ export function addDraw(program: Command, session: Session): void {
     )
     .option('--template', 'draw the cinch flat at its true size')
     .addOption(
-      new Option(
-        '--format <name>',
-        `draw as ${pictureFormats.join(', ')}; pdf is for templates (default: svg)`,
-      ).argParser(word('--format', pictureFormats)),
+      new Option('--format <name>', `draw as ${pictureFormats.join(', ')}; pdf is for templates`)
+        .default('svg', 'svg')
+        .argParser(word('--format', pictureFormats)),
     )
     .addOption(paperOption())
     .addOption(

@@ -1,5 +1,4 @@
 /** What `draw` can be asked for, and what does not go together. */
-import path from 'node:path';
 import type { Paper } from '../../print/pages.ts';
 import type { CinchOptions } from '../asked-cinch.ts';
 import { CliFault, printable } from '../fault.ts';
@@ -15,7 +14,7 @@ export interface DrawOptions extends CinchOptions {
   readonly current?: true;
   readonly view?: (typeof views)[number];
   readonly template?: true;
-  readonly format?: PictureFormat;
+  readonly format: PictureFormat;
   readonly paper?: Paper;
   readonly units: 'in' | 'cm';
   readonly shop?: string;
@@ -23,13 +22,6 @@ export interface DrawOptions extends CinchOptions {
   readonly outDir?: string;
   readonly color: boolean;
 }
-
-/** The format, SVG when nobody said. */
-export const formatOf = ({
-  format = 'svg',
-}: {
-  readonly format?: PictureFormat | undefined;
-}): PictureFormat => format;
 
 /** Laid flat one cinch is shown, on the side of the horse several. */
 export const isFlat = ({ view, template }: Pick<DrawOptions, 'view' | 'template'>): boolean =>
@@ -55,26 +47,21 @@ function guardCinch(options: DrawOptions): void {
     throw new CliFault('a template is the cinch laid flat: leave out --view');
 }
 
-function guardFormat({ format, template, paper, out }: DrawOptions): void {
-  const kind = formatOf({ format });
-  if (template === true && (kind === 'png' || kind === 'html'))
-    throw new CliFault(`a template is true to size, which ${kind} does not keep: take --format svg or pdf`);
-  if (template !== true && kind === 'pdf')
-    throw new CliFault('--format pdf goes with --template', { hint: 'Pictures are svg, png or html.' });
-  if (paper !== undefined && kind !== 'pdf') throw new CliFault('--paper goes with --format pdf');
-  if (format !== undefined || out === undefined) return;
-  const ending = path.extname(out).slice(1).toLowerCase();
-  const meant = pictureFormats.find((each) => each === ending && each !== 'svg');
-  if (meant !== undefined)
-    throw new CliFault(`${printable(out)} would hold SVG: say --format ${meant} as well`);
+function guardFormat({ format, template, paper }: DrawOptions): void {
+  if (template === true && (format === 'png' || format === 'html'))
+    throw new CliFault(`a template is true to size, which ${format} does not keep: take --format svg or pdf`);
+  if (template !== true && format === 'pdf')
+    throw new CliFault('a PDF is made of templates: say --template as well', {
+      hint: 'Pictures are svg, png or html.',
+    });
+  if (paper !== undefined && format !== 'pdf') throw new CliFault('--paper goes with --format pdf');
 }
 
 function guardOut({ format, out, outDir }: DrawOptions, io: CliIo): void {
-  const kind = formatOf({ format });
   if (out !== undefined && outDir !== undefined) throw new CliFault('name --out or --out-dir, not both');
   if (outDir === undefined) {
-    if ((kind === 'png' || kind === 'pdf') && (out === undefined || out === '-') && io.stdoutIsTerminal)
-      throw new CliFault(`a ${kind.toUpperCase()} cannot be shown on a terminal: name a file with --out`);
+    if ((format === 'png' || format === 'pdf') && (out === undefined || out === '-') && io.stdoutIsTerminal)
+      throw new CliFault(`a ${format.toUpperCase()} cannot be shown on a terminal: name a file with --out`);
     return;
   }
   if (outDir === '') throw new CliFault('--out-dir needs the name of a folder');

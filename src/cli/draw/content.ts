@@ -3,7 +3,7 @@ import type { Scene } from '../../picture/scene.ts';
 import type { svgPng } from '../../print/png.ts';
 import type { Template } from '../../picture/template.ts';
 import { CliFault } from '../fault.ts';
-import { formatOf, type DrawOptions, type PictureFormat } from './asked.ts';
+import type { DrawOptions, PictureFormat } from './asked.ts';
 import type { Picture } from './pictures.ts';
 
 export interface Content {
@@ -22,7 +22,7 @@ const DOTS = 200;
 
 /** What a file of these pictures holds. */
 export const contentOf = (pictures: readonly Picture[], run: Run): Promise<Content> =>
-  writers[formatOf(run.options)](pictures, run);
+  writers[run.options.format](pictures, run);
 
 const writers: Readonly<Record<PictureFormat, (pictures: readonly Picture[], run: Run) => Promise<Content>>> =
   {
