@@ -64,7 +64,7 @@ describe('what is shown', () => {
     const { code, stdout } = await run(['draw', '--strands', '17'], { stdin: order });
     expect(code).toBe(0);
     const words = textsOf(readSvg(stdout), 'shown-1', 'words');
-    expect(words).toContain('The cinch named on the command line: straight, 17 strands');
+    expect(words).toContain('The cinch asked about: straight, 17 strands');
   });
   test('what is ridden in now, when the order says', async () => {
     const { code, stdout, stderr } = await run(['draw', '--current'], { stdin: order });
@@ -77,7 +77,8 @@ describe('what is shown', () => {
     expect(ran.stderr).toMatch(/^cinchwright: order 8: nothing the shop can tie passes/);
     const wished = await run(['draw', '--style', 'straight', '--strands', '15'], { stdin: none });
     expect(wished.code).toBe(1);
-    expect(textsOf(readSvg(wished.stdout), 'shown-1', 'words')).toMatch(/^REFUSED/);
+    const words = textsOf(readSvg(wished.stdout), 'shown-1', 'words');
+    expect(words).toMatch(/^REFUSED The cinch asked about.*Nothing the shop can tie passes for this pair\./);
   });
   test('a cinch that cannot be laid is said in words', async () => {
     const asked = ['draw', '--style', 'low-flare', '--strands', '17', '--length', '18 in'];
