@@ -1,5 +1,6 @@
 /** The commands and what the program says about itself. */
 import { Command } from 'commander';
+import { formatByEnding } from './by-ending.ts';
 import { addBacklog } from './commands/backlog.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
@@ -109,6 +110,7 @@ export function buildProgram(session: Session): Command {
     })
     .exitOverride()
     .hook('preAction', async (_, command) => {
+      formatByEnding(command);
       const { color } = command.optsWithGlobals<{ color: boolean }>();
       if (!colorFor(io, color) && !colorFor(io, color, 'stderr')) return;
       await (await import('../report/pen.ts')).loadColors();

@@ -41,12 +41,13 @@ export function shownSpec(spec: RankedSpec, { facts }: Advice, units: Units): Sh
 }
 
 /** One that somebody wants, rides in, or named on the command line. */
-export function shownChecked(checked: Checked, { facts }: Advice, units: Units): Shown {
+export function shownChecked(checked: Checked, { facts, specs }: Advice, units: Units): Shown {
   const candidate = checked.judged?.candidate;
   const standing = standingOf(checked);
   const cinch = candidate === undefined ? '' : `: ${specName(candidate)}`;
   return {
-    head: `${whichText(checked)}${cinch}`,
+    // Whoever is handed a picture knows of no command line.
+    head: `${checked.which === 'command line' ? 'The cinch asked about' : whichText(checked)}${cinch}`,
     mark: standing === 'refused' ? 'REFUSED' : standing === 'not sure' ? 'NOT SURE' : undefined,
     lines: [
       candidate === undefined
@@ -56,6 +57,7 @@ export function shownChecked(checked: Checked, { facts }: Advice, units: Units):
       ...(checked.filled.length === 0 || candidate === undefined
         ? []
         : [`Taken, since not said: ${takenText(checked)}`]),
+      ...(specs.length === 0 ? ['Nothing the shop can tie passes for this pair.'] : []),
     ],
     candidate,
   };

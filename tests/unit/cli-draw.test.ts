@@ -64,7 +64,7 @@ describe('what is shown', () => {
     const { code, stdout } = await run(['draw', '--strands', '17'], { stdin: order });
     expect(code).toBe(0);
     const words = textsOf(readSvg(stdout), 'shown-1', 'words');
-    expect(words).toContain('The cinch named on the command line: straight, 17 strands');
+    expect(words).toContain('The cinch asked about: straight, 17 strands');
   });
   test('what is ridden in now, when the order says', async () => {
     const { code, stdout, stderr } = await run(['draw', '--current'], { stdin: order });
@@ -77,7 +77,8 @@ describe('what is shown', () => {
     expect(ran.stderr).toMatch(/^cinchwright: order 8: nothing the shop can tie passes/);
     const wished = await run(['draw', '--style', 'straight', '--strands', '15'], { stdin: none });
     expect(wished.code).toBe(1);
-    expect(textsOf(readSvg(wished.stdout), 'shown-1', 'words')).toMatch(/^REFUSED/);
+    const words = textsOf(readSvg(wished.stdout), 'shown-1', 'words');
+    expect(words).toMatch(/^REFUSED The cinch asked about.*Nothing the shop can tie passes for this pair\./);
   });
   test('a cinch that cannot be laid is said in words', async () => {
     const asked = ['draw', '--style', 'low-flare', '--strands', '17', '--length', '18 in'];
@@ -87,6 +88,18 @@ describe('what is shown', () => {
     const template = await run([...asked, '--template'], { stdin: order });
     expect(template).toMatchObject({ code: 1, stdout: '' });
     expect(template.stderr).toContain('no template');
+  });
+  test('laid flat, the cinch that the ticket takes', async () => {
+    const wish = order.replace('strands: 27', 'strands: 15');
+    for (const text of [order, wish]) {
+      const ticket = JSON.parse((await run(['ticket', '--format', 'json'], { stdin: text })).stdout) as {
+        results: { strands: number }[];
+      };
+      const { stdout } = await run(['draw', '--view', 'flat'], { stdin: text });
+      const { strands } = ticket.results[0]!;
+      expect(textsOf(readSvg(stdout), 'words')).toContain(`${strands} strands`);
+      expect(inLayer(readSvg(stdout), 'strands')).toHaveLength(strands - 1);
+    }
   });
   test('in centimeters', async () => {
     const { stdout } = await run(['draw', '--units', 'cm'], { stdin: order });
@@ -110,7 +123,9 @@ describe('where it goes', () => {
     expect(refused.stderr).toMatch(/a file of SVG holds one picture, and there are 3 orders\n.*--out-dir/);
     const { code, stderr } = await run(['draw', ...files, '--out-dir', 'out'], { cwd: dir });
     expect(code).toBe(0);
-    expect(stderr).toBe('wrote out/order-7.svg\nwrote out/order-7-x.svg\nwrote out/order-7-2.svg\n');
+    expect(stderr).toBe(
+      'wrote out/order-7.svg\nwrote out/order-7-x.svg\nwrote out/order-7-2.svg\ncinchwright: order 7 stands in a.yaml:1 and b.yaml:1\n',
+    );
     for (const name of fs.readdirSync(path.join(dir, 'out')))
       readSvg(fs.readFileSync(path.join(dir, 'out', name), 'utf8'));
   });
@@ -129,8 +144,8 @@ describe('where it goes', () => {
     });
   });
   test.each([
-    [['--out', 'x.png'], /x\.png would hold SVG: say --format png as well/],
-    [['--format', 'pdf'], /--format pdf goes with --template/],
+    [['--out', 'x.jpg'], /draw cannot print jpeg/],
+    [['--out', 'x.pdf'], /a PDF is made of templates: say --template/],
     [['--template', '--format', 'png'], /a template is true to size, which png does not keep/],
     [['--template', '--view', 'side'], /leave out --view/],
     [['--paper', 'a4'], /--paper goes with --format pdf/],
@@ -187,10 +202,10 @@ test('templates of several orders are one PDF', async () => {
 
 test('the installed program draws a PNG and a template, from its own folder of type', async () => {
   fs.writeFileSync(path.join(dir, 'one.yaml'), order);
-  const png = await start(['draw', 'one.yaml', '--format', 'png', '--out', 'one.png'], { cwd: dir });
+  const png = await start(['draw', 'one.yaml', '--out', 'one.png'], { cwd: dir });
   expect(png.code).toBe(0);
   expect(sizeOfPng(fs.readFileSync(path.join(dir, 'one.png')))[0]).toBe(2100);
-  const pdf = await start(['draw', 'one.yaml', '--template', '--format', 'pdf', '--out', 'one.pdf'], {
+  const pdf = await start(['draw', 'one.yaml', '--template', '--out', 'one.pdf'], {
     cwd: dir,
   });
   expect(pdf.code).toBe(0);

@@ -13,7 +13,8 @@ take, and the clearance where it is least. Shown are the best three. With
 the best one, completed as "check" does; so are --wants and --current. A cinch
 that is refused is drawn and marked, and the exit code is 1.
 
---view flat shows one cinch as it lies on the bench, with its stations and bars.
+--view flat shows one cinch as it lies on the bench, with its stations and bars:
+the one that "ticket" takes, unless another is named.
 --template is the same at its true size: one SVG as large as it is, or a PDF
 over several sheets. Print it at 100 % and measure the bars on every sheet.
 
@@ -26,13 +27,13 @@ An SVG, PNG or JPEG holds one picture; an HTML page or a PDF holds those of all
 orders. With --out-dir each order gets a file of its own, named after it.
 
 Examples:
-  cinchwright draw order.yaml --format png --out cinch.png
+  cinchwright draw order.yaml --out cinch.png
   cinchwright draw order.yaml --wants --out cinch.svg
-  cinchwright draw order.yaml --strands 21 --format html --out cinch.html
+  cinchwright draw order.yaml --strands 21 --out cinch.html
   cinchwright draw order.yaml --view flat --out bench.svg
-  cinchwright draw order.yaml --template --format pdf --out template.pdf
+  cinchwright draw order.yaml --template --out template.pdf
   cinchwright draw order.yaml --on-photo --out juniper.jpg
-  cinchwright draw order.yaml --on-photo --format html --out juniper.html
+  cinchwright draw order.yaml --on-photo --out juniper.html
   cinchwright draw *.yaml --format png --out-dir pictures`;
 
 /** Adds the command. */
@@ -61,8 +62,10 @@ export function addDraw(program: Command, session: Session): void {
     .addOption(
       new Option(
         '--format <name>',
-        `draw as ${pictureFormats.join(', ')}; pdf is for templates, jpeg for photos (default: svg, on a photo jpeg)`,
-      ).argParser(word('--format', pictureFormats)),
+        `draw as ${pictureFormats.join(', ')}; pdf is for templates, jpeg for photos`,
+      )
+        .default('svg', 'svg')
+        .argParser(word('--format', pictureFormats)),
     )
     .addOption(paperOption())
     .addOption(
@@ -75,7 +78,9 @@ export function addDraw(program: Command, session: Session): void {
     .addOption(new Option('--out-dir <folder>', 'write each picture to a file of its own in this folder'))
     .addHelpText('after', examples)
     .action(async (files: string[], _: unknown, command: Command) => {
-      const options = command.optsWithGlobals<DrawOptions>();
+      const asked = command.optsWithGlobals<DrawOptions>();
+      const unsaid = command.getOptionValueSource('format') === 'default';
+      const options: DrawOptions = unsaid && asked.onPhoto === true ? { ...asked, format: 'jpeg' } : asked;
       const run =
         options.onPhoto === true
           ? (await import('../draw/on-photo.ts')).drawOnPhoto

@@ -1,5 +1,4 @@
 /** What `draw` can be asked for, and what does not go together. */
-import path from 'node:path';
 import type { Paper } from '../../print/pages.ts';
 import type { CinchOptions } from '../asked-cinch.ts';
 import { CliFault, printable } from '../fault.ts';
@@ -17,7 +16,7 @@ export interface DrawOptions extends CinchOptions {
   readonly template?: true;
   readonly onPhoto?: true;
   readonly photosFrom?: string;
-  readonly format?: PictureFormat;
+  readonly format: PictureFormat;
   readonly paper?: Paper;
   readonly units: 'in' | 'cm';
   readonly shop?: string;
@@ -25,15 +24,6 @@ export interface DrawOptions extends CinchOptions {
   readonly outDir?: string;
   readonly color: boolean;
 }
-
-/** The format; when nobody said, SVG, and on a photo JPEG. */
-export const formatOf = ({
-  format,
-  onPhoto,
-}: {
-  readonly format?: PictureFormat | undefined;
-  readonly onPhoto?: true | undefined;
-}): PictureFormat => format ?? (onPhoto === true ? 'jpeg' : 'svg');
 
 /** Laid flat one cinch is shown, on the side of the horse several. */
 export const isFlat = ({ view, template }: Pick<DrawOptions, 'view' | 'template'>): boolean =>
@@ -66,7 +56,9 @@ function guardPhoto(options: DrawOptions, io: CliIo): void {
   if (onPhoto !== true) {
     if (photosFrom !== undefined) throw new CliFault('--photos-from goes with --on-photo');
     if (format === 'jpeg')
-      throw new CliFault('--format jpeg goes with --on-photo', { hint: 'Pictures are svg, png or html.' });
+      throw new CliFault('a JPEG is made of photos: say --on-photo as well', {
+        hint: 'Pictures are svg, png or html.',
+      });
     return;
   }
   if (template === true || view !== undefined)
@@ -77,26 +69,21 @@ function guardPhoto(options: DrawOptions, io: CliIo): void {
     throw new CliFault(`--photos-from takes a folder, and "${printable(photosFrom)}" is none`);
 }
 
-function guardFormat({ format, template, onPhoto, paper, out }: DrawOptions): void {
-  const kind = formatOf({ format, onPhoto });
-  if (template === true && (kind === 'png' || kind === 'html'))
-    throw new CliFault(`a template is true to size, which ${kind} does not keep: take --format svg or pdf`);
-  if (template !== true && kind === 'pdf')
-    throw new CliFault('--format pdf goes with --template', { hint: 'Pictures are svg, png or html.' });
-  if (paper !== undefined && kind !== 'pdf') throw new CliFault('--paper goes with --format pdf');
-  if (format !== undefined || out === undefined) return;
-  const ending = path.extname(out).slice(1).toLowerCase();
-  const meant = pictureFormats.find((each) => each === (ending === 'jpg' ? 'jpeg' : ending) && each !== kind);
-  if (meant !== undefined)
-    throw new CliFault(`${printable(out)} would hold ${kind.toUpperCase()}: say --format ${meant} as well`);
+function guardFormat({ format, template, paper }: DrawOptions): void {
+  if (template === true && (format === 'png' || format === 'html'))
+    throw new CliFault(`a template is true to size, which ${format} does not keep: take --format svg or pdf`);
+  if (template !== true && format === 'pdf')
+    throw new CliFault('a PDF is made of templates: say --template as well', {
+      hint: 'Pictures are svg, png or html.',
+    });
+  if (paper !== undefined && format !== 'pdf') throw new CliFault('--paper goes with --format pdf');
 }
 
-function guardOut({ format, onPhoto, out, outDir }: DrawOptions, io: CliIo): void {
-  const kind = formatOf({ format, onPhoto });
+function guardOut({ format, out, outDir }: DrawOptions, io: CliIo): void {
   if (out !== undefined && outDir !== undefined) throw new CliFault('name --out or --out-dir, not both');
   if (outDir === undefined) {
-    if (['png', 'jpeg', 'pdf'].includes(kind) && (out === undefined || out === '-') && io.stdoutIsTerminal)
-      throw new CliFault(`a ${kind.toUpperCase()} cannot be shown on a terminal: name a file with --out`);
+    if (['png', 'jpeg', 'pdf'].includes(format) && (out === undefined || out === '-') && io.stdoutIsTerminal)
+      throw new CliFault(`a ${format.toUpperCase()} cannot be shown on a terminal: name a file with --out`);
     return;
   }
   if (outDir === '') throw new CliFault('--out-dir needs the name of a folder');

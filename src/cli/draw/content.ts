@@ -1,7 +1,7 @@
 /** Pictures become the content of a file, in the format asked for; what a format needs is loaded when it is asked for. */
 import type { Scene } from '../../picture/scene.ts';
 import type { Template } from '../../picture/template.ts';
-import { formatOf, type DrawOptions, type PictureFormat } from './asked.ts';
+import type { DrawOptions, PictureFormat } from './asked.ts';
 import type { Picture } from './pictures.ts';
 import { pngWriter } from './png-writer.ts';
 
@@ -26,10 +26,7 @@ export const contentOf = (pictures: readonly Picture[], run: Run): Promise<Conte
 type PlainFormat = Exclude<PictureFormat, 'jpeg'>;
 
 /** A JPEG is made on a photo only, which is seen to before. */
-function plainFormat(options: DrawOptions): PlainFormat {
-  const format = formatOf(options);
-  return format === 'jpeg' ? 'png' : format;
-}
+const plainFormat = ({ format }: DrawOptions): PlainFormat => (format === 'jpeg' ? 'png' : format);
 
 const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: Run) => Promise<Content>>> = {
   svg: async ([picture], { options }) => ({ content: await svgOf(picture, options), lacking: [] }),

@@ -15,7 +15,7 @@ import { readPhoto } from '../photo/picture.ts';
 import { tellFaults } from '../problems.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
-import { formatOf, guardAsked, type DrawOptions } from './asked.ts';
+import { guardAsked, type DrawOptions } from './asked.ts';
 import { tellNone } from './none.ts';
 import { picturesOf, type Asking, type Made, type Picture } from './pictures.ts';
 import { guardCount, outputsFor } from './places.ts';
@@ -134,7 +134,7 @@ async function write(
 ): Promise<void> {
   const { photoCodecs } = await import('../codecs.ts');
   const codecs = await photoCodecs();
-  const format = formatOf(options);
+  const { format } = options;
   const lacking = new Set<string>();
   const pages: PhotoPage[] = [];
   for (const picture of pictures) {

@@ -76,23 +76,30 @@ async function askedOnes(wanted: readonly ToCheck[], advice: Advice, { options }
   };
 }
 
-/** The spec of a rank, or the best: one laid flat or on a photo, three on the side of the horse. */
+/** The spec of a rank; else, laid flat, the one the ticket takes, and on the side of the horse the best three. */
 async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
-  const { specs } = advice;
-  const { spec: rank } = options;
+  const { specs, facts } = advice;
+  const { spec: rank, units } = options;
   if (specs.length === 0) return nothing('nothing the shop can tie passes for this pair; see size', true);
+  const { shownSpec, shownChecked } = await import('../../picture/shown.ts');
+  if (rank === undefined && isFlat(options) && facts.order.wants !== undefined) {
+    const { takenOf } = await import('../../paper/taken.ts');
+    if (takenOf(advice)?.takes === 'wish') {
+      const checked = await checkedOf([{ which: 'wants', cinch: facts.order.wants }], advice);
+      return {
+        shown: checked.map((each) => shownChecked(each, advice, units)),
+        none: undefined,
+        refused: false,
+      };
+    }
+  }
   const chosen =
     rank === undefined
       ? specs.slice(0, isFlat(options) || options.onPhoto === true ? 1 : BEST)
       : specs.slice(rank - 1, rank);
   if (chosen.length === 0)
     return nothing(`there is no spec of rank ${String(rank)}: ${String(specs.length)} pass`, true);
-  const { shownSpec } = await import('../../picture/shown.ts');
-  return {
-    shown: chosen.map((spec) => shownSpec(spec, advice, options.units)),
-    none: undefined,
-    refused: false,
-  };
+  return { shown: chosen.map((spec) => shownSpec(spec, advice, units)), none: undefined, refused: false };
 }
 
 /** The cinches asked for, or why they cannot be shown. */

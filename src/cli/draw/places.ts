@@ -1,19 +1,15 @@
 /** Where pictures go: one to a file, many into a folder, each named after its order. */
 import path from 'node:path';
 import { CliFault } from '../fault.ts';
-import { formatOf, type DrawOptions } from './asked.ts';
+import type { DrawOptions } from './asked.ts';
 
 /** A page or a PDF holds many pictures, an SVG or a PNG one. */
-const holdsMany = (options: Pick<DrawOptions, 'format' | 'onPhoto'>): boolean =>
-  ['html', 'pdf'].includes(formatOf(options));
+const holdsMany = ({ format }: Pick<DrawOptions, 'format'>): boolean => format === 'html' || format === 'pdf';
 
 /** One file takes one picture. Errors: there are more orders. */
-export function guardCount(
-  orders: number,
-  options: Pick<DrawOptions, 'format' | 'onPhoto' | 'outDir'>,
-): void {
+export function guardCount(orders: number, options: Pick<DrawOptions, 'format' | 'outDir'>): void {
   if (orders < 2 || options.outDir !== undefined || holdsMany(options)) return;
-  const kind = formatOf(options).toUpperCase();
+  const kind = options.format.toUpperCase();
   throw new CliFault(`a file of ${kind} holds one picture, and there are ${String(orders)} orders`, {
     hint: 'Name a folder with --out-dir: each picture gets a file of its own there.',
   });
@@ -28,7 +24,7 @@ export interface Output<P> {
 /** Which picture goes where; orders of one name are counted. */
 export function outputsFor<P extends { readonly order: string }>(
   pictures: readonly P[],
-  options: Pick<DrawOptions, 'out' | 'outDir' | 'format' | 'onPhoto'>,
+  options: Pick<DrawOptions, 'out' | 'outDir' | 'format'>,
 ): Output<P>[] {
   const { out, outDir } = options;
   if (pictures.length === 0) return [];
@@ -39,7 +35,7 @@ export function outputsFor<P extends { readonly order: string }>(
     let name = stem;
     for (let i = 2; taken.has(name); i++) name = `${stem}-${String(i)}`;
     taken.add(name);
-    return { place: path.join(outDir, `${name}.${formatOf(options)}`), pictures: [picture] };
+    return { place: path.join(outDir, `${name}.${options.format}`), pictures: [picture] };
   });
 }
 
