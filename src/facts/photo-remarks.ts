@@ -1,19 +1,17 @@
 /** Where a photo and a tape, or a word, disagree by more than both may be off: told, never averaged. */
-import type { Seen } from '../photo/read.ts';
+import type { PhotoReading, Seen } from '../photo/read.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
+import { spreadsApart, TELLING } from './weigh.ts';
 import type { Facts } from './facts.ts';
 import { stationSeen } from './ring.ts';
 
-/** Beyond this many spreads of the difference it is told. */
-const TELLING = 2;
-
 interface Pair {
   readonly what: string;
-  /** From the order, with its spread. */
+  /** From the order or the model, with its spread. */
   readonly told: number;
   readonly toldSd: number;
   readonly seen: Pick<Seen, 'value' | 'sd'>;
-  readonly by: 'tape' | 'order';
+  readonly by: 'tape' | 'name' | 'habit';
 }
 
 /** Remarks in plain words; none without a photo. */
@@ -21,33 +19,34 @@ export function photoRemarks(facts: Facts): Phrase[] {
   const { photo } = facts;
   if (photo === undefined) return [];
   return pairsOf(facts, photo.seen)
-    .filter(({ told, toldSd, seen }) => Math.abs(told - seen.value) > TELLING * Math.hypot(toldSd, seen.sd))
-    .map(({ what, told, seen, by }) =>
-      by === 'tape'
-        ? say`The tape says ${dist(told)} of ${what}, the photo ${dist(seen.value)}, give or take ${dist(seen.sd)}: the tape is used. Measure again, and look at the clicks.`
-        : say`By the rigging's name the ${what} is ${dist(told)}, by the photo ${dist(seen.value)}, give or take ${dist(seen.sd)}: look where the ring hangs, and at the clicks.`,
-    );
+    .filter(({ told, toldSd, seen }) => spreadsApart({ value: told, sd: toldSd }, seen) > TELLING)
+    .map((pair) => words[pair.by](pair));
 }
 
-function pairsOf(
-  { order, room, ring, barrel, model }: Facts,
-  seen: NonNullable<Facts['photo']>['seen'],
-): Pair[] {
+const words: Readonly<Record<Pair['by'], (pair: Pair) => Phrase>> = {
+  tape: ({ what, told, seen }) =>
+    say`The tape says ${dist(told)} of ${what}, the photo ${dist(seen.value)}, give or take ${dist(seen.sd)}: the tape is used. Measure again, and look at the clicks.`,
+  name: ({ what, told, seen }) =>
+    say`By the rigging's name the ${what} is ${dist(told)}, by the photo ${dist(seen.value)}, give or take ${dist(seen.sd)}: look where the ring hangs, and at the clicks.`,
+  habit: ({ what, told, seen }) =>
+    say`Usual for this girth is ${dist(told)} of ${what}, the photo shows ${dist(seen.value)}, give or take ${dist(seen.sd)}: look at the clicks, or tape it.`,
+};
+
+function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
+  const { order, k, room, model } = facts;
   const { horse, saddle } = order;
   const pairs: (Pair | undefined)[] = [
     horse.elbowRoom === undefined
-      ? undefined
-      : { what: 'elbow room', told: horse.elbowRoom, toldSd: room.sd, seen: seen.room, by: 'tape' },
-    setBackPair(order.saddle, seen, model),
-    ring.station.kind === 'measured'
       ? {
-          what: 'skin from the midline up to the ring',
-          told: ring.station.value,
-          toldSd: ring.station.sd,
-          seen: stationSeen(seen.ringHeight, barrel),
-          by: 'tape',
+          what: 'elbow room',
+          told: model['elbow-room'] * k,
+          toldSd: model['elbow-room-sd'],
+          seen: seen.room,
+          by: 'habit',
         }
-      : undefined,
+      : { what: 'elbow room', told: horse.elbowRoom, toldSd: room.sd, seen: seen.room, by: 'tape' },
+    ringPair(order.saddle, { seen, k }, model),
+    heightPair(facts, seen),
     typeof horse.barrel === 'object'
       ? { what: "the barrel's depth", told: horse.barrel.depth, toldSd: TAPE, seen: seen.depth, by: 'tape' }
       : undefined,
@@ -61,24 +60,30 @@ function pairsOf(
 /** Spread of a taped depth or bar span, inches [choice]. */
 const TAPE = 0.5;
 
-/** Fork and ring on the photo against what was measured, or what the position's name means on these bars. */
-function setBackPair(
+/** Fork and ring against a set-back that was measured; elbow and ring against what the position's name means on these bars. */
+function ringPair(
   { rigging, barSpan }: Facts['order']['saddle'],
-  seen: NonNullable<Facts['photo']>['seen'],
+  { seen, k }: { seen: PhotoReading['seen']; k: number },
   model: Facts['model'],
 ): Pair | undefined {
-  if (seen.setBack === undefined) return undefined;
-  if (rigging.kind === 'measured') {
-    return {
-      what: 'set-back',
-      told: rigging.setBack,
-      toldSd: model['measured-position-sd'],
-      seen: seen.setBack,
-      by: 'tape',
-    };
+  if (rigging.kind === 'named') {
+    const span = barSpan ?? seen.barSpan?.value ?? model['bar-span'] * k;
+    const told = model['ring-behind-elbow'] * k + (1 - rigging.fraction) * span;
+    const what = 'way from the elbow back to the ring';
+    return { what, told, toldSd: model['named-position-sd'], seen: seen.ringBehindElbow, by: 'name' };
   }
-  const span = barSpan ?? seen.barSpan?.value;
-  if (span === undefined) return undefined;
-  const told = (1 - rigging.fraction) * span;
-  return { what: 'set-back', told, toldSd: model['named-position-sd'], seen: seen.setBack, by: 'order' };
+  if (seen.setBack === undefined) return undefined;
+  const toldSd = model['measured-position-sd'];
+  return { what: 'set-back', told: rigging.setBack, toldSd, seen: seen.setBack, by: 'tape' };
+}
+
+/** Height of the ring as a station, against half of ring to ring, the taped drop, or the usual one. */
+function heightPair({ order, ring, barrel, girth, k, model }: Facts, seen: PhotoReading['seen']): Pair {
+  const what = 'skin from the midline up to the ring';
+  const station = stationSeen(seen.ringHeight, barrel);
+  if (ring.station.kind === 'measured') {
+    return { what, told: ring.station.value, toldSd: ring.station.sd, seen: station, by: 'tape' };
+  }
+  const told = girth.value / 2 - model[`drop-${order.saddle.style ?? 'ring'}`] * k;
+  return { what, told, toldSd: model['drop-sd'], seen: station, by: 'habit' };
 }

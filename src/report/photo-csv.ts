@@ -6,7 +6,7 @@ import { errorNames } from './photo-errors.ts';
 import type { PhotoResult } from './types.ts';
 
 /** Columns in order, each with what it holds. Lengths are inches. */
-const columns = [
+export const photoColumns = [
   ['order', 'the order'],
   ['file', 'the file it came from'],
   ['picture', 'the picture, as the order names it'],
@@ -19,13 +19,13 @@ const columns = [
   ['note', 'why the order was not read'],
 ] as const;
 
-type Row = Partial<Record<(typeof columns)[number][0], Cell>>;
+type Row = Partial<Record<(typeof photoColumns)[number][0], Cell>>;
 
 /** The table with its head. */
 export function photoCsv(results: readonly PhotoResult[]): string {
   return csvText([
-    columns.map(([name]) => name),
-    ...results.flatMap(rowsOf).map((row) => columns.map(([name]) => row[name])),
+    photoColumns.map(([name]) => name),
+    ...results.flatMap(rowsOf).map((row) => photoColumns.map(([name]) => row[name])),
   ]);
 }
 

@@ -21,6 +21,7 @@ export interface ModelNumber {
 
 export const choice: NumberBasis = { kind: 'choice', source: 'engineering-choice' };
 export const practice: NumberBasis = { kind: 'practice', source: 'common-practice' };
+/** A number that a text gives: `source` names its entry. */
 export const published = (source: string): NumberBasis => ({ kind: 'published', source });
 
 /** A number of the table: value, unit and range, then what it is and its basis. */

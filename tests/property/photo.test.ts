@@ -1,6 +1,7 @@
 /** A side photo of a known horse by a known camera: what is read of it is as wrong as it says, not more and not much less. */
 import { describe, expect, test } from 'vitest';
 import { factsOf } from '../../src/facts/facts.ts';
+import { photoRemarks } from '../../src/facts/photo-remarks.ts';
 import { Ground } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
 import { solveEllipse } from '../../src/geometry/ellipse.ts';
@@ -103,8 +104,10 @@ describe.each(hows)('200 scenes at 10 to 20 ft, $reference, yaw to $yaw degrees,
     expect(stated / rms).toBeLessThan(1.6);
   });
 
-  test('no spread is wider with the photo than without', () => {
-    for (const { scene, facts } of drawn) {
+  test('no spread is wider with the photo than without, unless it is far from what was said, which is told', () => {
+    const near = drawn.filter(({ facts }) => photoRemarks(facts).length === 0);
+    expect(near.length).toBeGreaterThan(scenes / 4);
+    for (const { scene, facts } of near) {
       const bare = factsOf(orderOf({ horse: { heartGirth: scene.girth } }), model);
       expect(facts.room.sd).toBeLessThan(bare.room.sd);
       expect(facts.ring.setBack.sd).toBeLessThan(bare.ring.setBack.sd);

@@ -138,6 +138,12 @@ describe('the folder', () => {
   });
 });
 
+interface Row {
+  input: string;
+  basis: string;
+  sd: number;
+}
+
 describe('what a tape says', () => {
   const taped = (lines: string): string =>
     example.replace('  heart-girth: 74 in', `  heart-girth: 74 in\n${lines}`);
@@ -169,6 +175,20 @@ describe('what a tape says', () => {
   test('without one the photo is used, weighed with the usual', async () => {
     const { room } = await size(example);
     expect(room.basis).toBe('measured by photo, weighed with the usual hand');
+  });
+
+  test('a rigging whose name does not fit what the photo shows makes the ring less sure, and is told', async () => {
+    put('orders/o.yaml', example.replace('rigging: 7/8', 'rigging: center-fire'));
+    const { stdout } = await run(['size', 'orders/o.yaml', '--format', 'json'], { cwd: home });
+    const [result] = (JSON.parse(stdout) as { results: { assumptions: Row[]; remarks: string[] }[] }).results;
+    const setBack = result?.assumptions.find(({ input }) => input === 'ring set-back');
+    expect(setBack?.basis).toMatch(/from which it is far$/);
+    expect(setBack?.sd).toBeGreaterThan(1);
+    expect(result?.remarks).toEqual([
+      expect.stringMatching(
+        /^By the rigging's name the way from the elbow back to the ring is 8\.\d\d in, by the photo 3\.73 in/,
+      ),
+    ]);
   });
 
   test('of a depth, bars and the rings all count', async () => {

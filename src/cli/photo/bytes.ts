@@ -12,6 +12,7 @@ export interface Header {
 /** A header, or why there is none. */
 export type HeaderRead = ({ readonly ok: true } & Header) | { readonly ok: false; readonly why: string };
 
+/** Why it cannot be taken. */
 export const no = (why: string): { readonly ok: false; readonly why: string } => ({ ok: false, why });
 
 /** Big-endian, 16 bits; undefined past the end. */
