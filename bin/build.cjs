@@ -50,6 +50,9 @@ const pdfApart = {
   },
 };
 
+// Pictures as PNG are drawn by code that is not JavaScript: it stays a package of its own, loaded when a PNG is asked for.
+const external = ['@resvg/resvg-js'];
+
 // Only fonts packed as WOFF2 need it; ours are plain, and its dictionary is half of the library.
 const withoutBrotli = {
   name: 'without brotli',
@@ -72,6 +75,7 @@ async function build() {
     });
     await bundled('src/cli/main.ts', bundle, {
       plugins: [leaveOut, pdfApart],
+      external,
       supported: { 'dynamic-import': false }, // bin/cinchwright compiles the code itself, where only require works
       // Two floors below the root, like the sources that look for files from where they are.
       // The second is asked by a package when it is loaded.

@@ -5,6 +5,7 @@ import { addAsk } from './commands/ask.ts';
 import { addBacklog } from './commands/backlog.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
+import { addDraw } from './commands/draw.ts';
 import { addHelp } from './commands/help.ts';
 import { addMaterials } from './commands/materials.ts';
 import { addNew } from './commands/new.ts';
@@ -34,6 +35,7 @@ const adders = [
   addTicket,
   addMaterials,
   addSchedule,
+  addDraw,
   addRules,
   addNew,
   addSchema,
@@ -50,6 +52,7 @@ export const commandNames: readonly string[] = [
   'ticket',
   'materials',
   'schedule',
+  'draw',
   'rules',
   'new',
   'schema',
@@ -76,6 +79,8 @@ Examples:
   cinchwright ticket order.yaml       the paper for the bench
   cinchwright materials orders/       what to pull, buy and cut
   cinchwright schedule orders/        what is done when, and what is late
+  cinchwright draw order.yaml --out cinch.svg
+                                      the cinch on the horse, to scale
   cinchwright size --help             everything "size" can do`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */

@@ -82,10 +82,15 @@ export const rooms: Readonly<Record<string, Room>> = {
     // What few readers want is put together when a printer asks for it.
     calls: { 'facts/facts.ts': ['workingOf'], 'advice/refused.ts': ['refusedRuns'] },
   },
+  picture: {
+    why: 'Pictures are drawn from finished advice by what fit measured: plain shapes, then text. They open no file and draw no pixel.',
+    uses: ['units', 'sources', 'stock', 'fit', 'report'],
+    types: ['order', 'facts', 'advice'],
+  },
   print: {
-    why: 'Print lays finished papers out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
-    uses: ['report'],
-    packages: ['pdfkit', 'fontkit'],
+    why: 'Print lays finished papers and pictures out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
+    uses: ['report', 'picture'],
+    packages: ['pdfkit', 'fontkit', '@resvg/resvg-js'],
   },
   index: {
     why: 'The index is the whole idea on one screen.',
@@ -110,6 +115,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       'paper',
       'backlog',
       'report',
+      'picture',
       'print',
       'index',
     ],

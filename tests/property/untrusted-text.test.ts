@@ -16,6 +16,12 @@ import { askJson } from '../../src/report/ask-json.ts';
 import { askMarkdown } from '../../src/report/ask-markdown.ts';
 import { askScreen } from '../../src/report/ask-screen.ts';
 import { askText } from '../../src/report/ask-text.ts';
+import { flatScene } from '../../src/picture/flat-page.ts';
+import { picturesHtml } from '../../src/picture/html.ts';
+import { sideScene } from '../../src/picture/page.ts';
+import { shownChecked, shownSpec } from '../../src/picture/shown.ts';
+import { sceneSvg } from '../../src/picture/svg.ts';
+import { templateOf, templateScene } from '../../src/picture/template.ts';
 import { backlogCsv, backlogJson } from '../../src/report/backlog-data.ts';
 import { backlogMarkdown, backlogTable } from '../../src/report/backlog-pages.ts';
 import type { BacklogPrinter } from '../../src/report/backlog-cells.ts';
@@ -45,6 +51,7 @@ import type { CheckResult, ReportOptions, SizeResult } from '../../src/report/ty
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { backlogFrom, type BacklogPapers } from '../support/backlog-papers.ts';
 import { quoteFor, ticketFor } from '../support/papers.ts';
+import { readSvg } from '../support/read-svg.ts';
 import { repo } from '../support/run-cli.ts';
 import { formulas } from '../unit/report-payloads.ts';
 
@@ -153,6 +160,11 @@ const printers: Readonly<Record<string, Print>> = {
   'backlog-json': ({ row }) => rowText(backlogJson(columnNames), row),
   'backlog-markdown': ({ row }) => rowText(backlogMarkdown(columnNames, 'in'), row),
   'backlog-screen': ({ row }) => rowText(backlogTable(columnNames, true, { ...options, width: 4000 }), row),
+  'picture-svg': ({ size }) =>
+    picturesWith(size)
+      .map((scene) => sceneSvg(scene))
+      .join('\n'),
+  'picture-html': ({ size }) => picturePage(size),
   'sheet-html': ({ papers }) => sheetsHtml(papers.sheets),
   problems: ({ problems }) => problemsText(problems, options),
   'paper-json': ({ papers }) => papers.quotes,
@@ -163,6 +175,30 @@ const printers: Readonly<Record<string, Print>> = {
   'schedule-csv': ({ backlog }) => scheduleCsv(backlog.agenda, backlog.asked, backlog.results),
   'schedule-json': ({ backlog }) => scheduleJson(backlog.agenda, backlog.asked, backlog.results),
 };
+
+type Sized = SizeResult & { readonly ok: true };
+const readOnes = (size: readonly SizeResult[]): Sized[] => size.flatMap((each) => (each.ok ? [each] : []));
+
+/** The side, the cinch flat, and a template of it. */
+const picturesWith = (size: readonly SizeResult[]) =>
+  readOnes(size).flatMap(({ advice, wants }) => {
+    const [spec] = advice.specs;
+    const shown = [shownChecked(wants!, advice, 'in'), shownSpec(spec!, advice, 'in')];
+    const template = templateOf({ advice, candidate: spec!.candidate, mark: undefined, units: 'in' });
+    return [
+      sideScene({ advice, shown, units: 'in' }),
+      flatScene({ advice, shown: shown[1]!, units: 'in' }),
+      templateScene(template),
+    ];
+  });
+
+const picturePage = (size: readonly SizeResult[]): string =>
+  picturesHtml(
+    readOnes(size).map(({ advice, wants }) => {
+      const shown = [shownChecked(wants!, advice, 'in')];
+      return { advice, shown, units: 'in', scene: sideScene({ advice, shown, units: 'in' }) };
+    }),
+  );
 
 const rowText = (printer: BacklogPrinter, { cells }: Row): string =>
   printer.head + printer.row(cells) + printer.foot(true);
@@ -178,8 +214,14 @@ test('no printer is left out', () => {
   const found = files
     .flatMap((name) => together[name] ?? [name])
     .filter((name) => /-(screen|text|markdown|csv|json|html|data|pages)$/.test(name) || name === 'problems');
+  const pictures = fs.readdirSync(path.join(repo, 'src', 'picture')).flatMap((file) => {
+    const [, kind] = /^(svg|html)\.ts$/.exec(file) ?? [];
+    return kind === undefined ? [] : [`picture-${kind}`];
+  });
   // The rules print nothing that came from a file.
-  expect(found.filter((name) => !name.startsWith('rules-')).sort()).toEqual(Object.keys(printers).sort());
+  expect([...found.filter((name) => !name.startsWith('rules-')), ...pictures].sort()).toEqual(
+    Object.keys(printers).sort(),
+  );
 });
 
 const written = (sign: string): string => `\\u{${sign.codePointAt(0)!.toString(16)}}`;
@@ -216,3 +258,29 @@ test.each(['size-csv', 'check-csv', 'ask-csv', 'materials-csv', 'schedule-csv'])
     }
   },
 );
+
+test('a picture stays well-formed XML with nothing of the text in its markup', () => {
+  const nasty = [
+    ...[
+      '<script>alert(1)</script>',
+      '"/><image href="x"/>',
+      "' onload='x",
+      ']]>',
+      '&amp;&#0;&x;',
+      '<!--',
+      '<?x',
+    ],
+    ...['\ufffe\uffff', '\ud800', '\u{1f434}\u{1f3fd}', '\u202e<svg>', 'e'.repeat(5000), ' ', '\u0000'],
+  ];
+  for (const text of nasty) {
+    for (const scene of picturesWith(caseWith(text).size)) {
+      const { elements } = readSvg(sceneSvg(scene)); // throws where it is not
+      const names = new Set(elements.map(({ name }) => name));
+      expect(
+        [...names].filter((name) => !['svg', 'title', 'desc', 'g', 'path', 'circle', 'text'].includes(name)),
+      ).toEqual([]);
+      const keys = new Set(elements.flatMap(({ attributes }) => Object.keys(attributes)));
+      expect([...keys].filter((key) => /^on|href|style|id$/i.test(key) && key !== 'width')).toEqual([]);
+    }
+  }
+});
