@@ -1,6 +1,7 @@
 /** The commands and what the program says about itself. */
 import { Command } from 'commander';
 import { formatByEnding } from './by-ending.ts';
+import { addAsk } from './commands/ask.ts';
 import { addBacklog } from './commands/backlog.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
@@ -30,6 +31,7 @@ const adders = [
   addSize,
   addCheck,
   addPhoto,
+  addAsk,
   addBacklog,
   addQuote,
   addTicket,
@@ -47,6 +49,7 @@ export const commandNames: readonly string[] = [
   'size',
   'check',
   'photo',
+  'ask',
   'backlog',
   'quote',
   'ticket',
@@ -74,6 +77,7 @@ Examples:
   cinchwright size order.yaml         which cinch, and why
   cinchwright check order.yaml        judge the cinch in use or asked for
   cinchwright photo order.yaml        what its side photo gives
+  cinchwright ask order.yaml          what to ask the customer
   cinchwright backlog orders/         a whole folder, one row an order
   cinchwright quote order.yaml        what it costs, and when it can be ready
   cinchwright ticket order.yaml       the paper for the bench
