@@ -1,5 +1,6 @@
 /** The whole of what the shop can say about one order. */
 import { assumptionsOf, type Facts } from '../facts/facts.ts';
+import { photoRemarks } from '../facts/photo-remarks.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import { runFor } from '../facts/length.ts';
 import type { Shop, Style } from '../order/types.ts';
@@ -67,6 +68,11 @@ export class Advice {
 
   get assumptions(): readonly Assumption[] {
     return withLearned(assumptionsOf(this.facts), this.facts.shop);
+  }
+
+  /** Where a photo and a tape disagree. */
+  get remarks(): readonly Phrase[] {
+    return photoRemarks(this.facts);
   }
 
   /** Every candidate, passing ones best first, then the refused ones. */

@@ -44,9 +44,7 @@ export function simulateClearance(
 function drawClearance(candidate: Candidate, facts: Facts, normal: () => number): number {
   const { model, girth, room, ring, centreLine } = facts;
   const girthNow = Math.max(girth.value / 2, girth.value + girth.sd * normal());
-  const grown = (girthNow - girth.value) / model['average-girth'];
-  const roomMean = room.kind === 'measured' ? room.value : room.value + model['elbow-room'] * grown;
-  const roomNow = roomMean + room.sd * normal();
+  const roomNow = room.value + room.perGirth * (girthNow - girth.value) + room.sd * normal();
   const barGrowth = ring.setBackPerGirth * (girthNow - girth.value);
   const setBack = ring.setBack.value + barGrowth + ring.setBack.sd * normal();
   const x = roomNow - model['ring-behind-elbow'] * (girthNow / model['average-girth']) - setBack;

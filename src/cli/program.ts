@@ -1,13 +1,16 @@
 /** The commands and what the program says about itself. */
 import { Command } from 'commander';
+import { formatByEnding } from './by-ending.ts';
 import { addAsk } from './commands/ask.ts';
 import { addBacklog } from './commands/backlog.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
+import { addDraw } from './commands/draw.ts';
 import { addHelp } from './commands/help.ts';
 import { addLearn } from './commands/learn.ts';
 import { addMaterials } from './commands/materials.ts';
 import { addNew } from './commands/new.ts';
+import { addPhoto } from './commands/photo.ts';
 import { addQuote } from './commands/quote.ts';
 import { addRules } from './commands/rules.ts';
 import { addSchedule } from './commands/schedule.ts';
@@ -28,6 +31,7 @@ export interface Session {
 const adders = [
   addSize,
   addCheck,
+  addPhoto,
   addAsk,
   addBacklog,
   addQuote,
@@ -35,6 +39,7 @@ const adders = [
   addMaterials,
   addSchedule,
   addLearn,
+  addDraw,
   addRules,
   addNew,
   addSchema,
@@ -45,6 +50,7 @@ const adders = [
 export const commandNames: readonly string[] = [
   'size',
   'check',
+  'photo',
   'ask',
   'backlog',
   'quote',
@@ -52,6 +58,7 @@ export const commandNames: readonly string[] = [
   'materials',
   'schedule',
   'learn',
+  'draw',
   'rules',
   'new',
   'schema',
@@ -72,6 +79,7 @@ Examples:
   cinchwright new order.yaml          start an order
   cinchwright size order.yaml         which cinch, and why
   cinchwright check order.yaml        judge the cinch in use or asked for
+  cinchwright photo order.yaml        what its side photo gives
   cinchwright ask order.yaml          what to ask the customer
   cinchwright backlog orders/         a whole folder, one row an order
   cinchwright quote order.yaml        what it costs, and when it can be ready
@@ -79,6 +87,8 @@ Examples:
   cinchwright materials orders/       what to pull, buy and cut
   cinchwright schedule orders/        what is done when, and what is late
   cinchwright learn outcomes.yaml     what came of earlier cinches
+  cinchwright draw order.yaml --out cinch.svg
+                                      the cinch on the horse, to scale
   cinchwright size --help             everything "size" can do`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */
@@ -108,6 +118,7 @@ export function buildProgram(session: Session): Command {
     })
     .exitOverride()
     .hook('preAction', async (_, command) => {
+      formatByEnding(command);
       const { color } = command.optsWithGlobals<{ color: boolean }>();
       if (!colorFor(io, color) && !colorFor(io, color, 'stderr')) return;
       await (await import('../report/pen.ts')).loadColors();

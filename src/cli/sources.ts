@@ -41,7 +41,7 @@ const standardInput: Source = { label: 'standard input', path: undefined, size: 
 
 async function opened(name: string, place: Place): Promise<Source[]> {
   const at = path.resolve(place.cwd, name);
-  const stat = fs.statSync(at, { throwIfNoEntry: false });
+  const stat = statOf(at);
   if (stat?.isDirectory() === true) {
     const found = [...below(name, { ...place, seen: new Set() })];
     return found.length > 0 ? found : [nothing(name, `there are no order files in it (${inOrders})`)];

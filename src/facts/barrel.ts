@@ -3,6 +3,7 @@ import { solveEllipse, solveRatioFromDepth, type Ellipse } from '../geometry/ell
 import type { Horse } from '../order/types.ts';
 import type { Model } from '../sources/numbers.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
+import { weighed } from './weigh.ts';
 
 export interface Barrel {
   /** Width over depth. */
@@ -43,6 +44,26 @@ function weigh(prior: number, solved: number, model: Model): Estimate {
 export function barrelOf(horse: Horse, girth: number, model: Model): Barrel {
   const ratio = barrelRatio(horse.barrel, girth, model);
   return { ratio, ellipse: solveEllipse(girth, ratio.value) };
+}
+
+/** The same with the depth that a photo shows; a depth that somebody measured on the horse stands. */
+export function withPhotoDepth(barrel: Barrel, { girth, depth }: PhotoDepth, model: Model): Barrel {
+  const { ratio } = barrel;
+  const solved = ratio.kind === 'measured' ? undefined : solveRatioFromDepth(girth.value, depth.value);
+  if (solved === undefined) return barrel;
+  const at = (g: number, d: number): number => solveRatioFromDepth(g, d) ?? solved;
+  const byDepth = at(girth.value, depth.value + depth.sd) - at(girth.value, depth.value - depth.sd);
+  const byGirth = at(girth.value + girth.sd, depth.value) - at(girth.value - girth.sd, depth.value);
+  const sd = Math.hypot(model['ratio-from-depth-sd'], byDepth / 2, byGirth / 2);
+  const basis = `depth measured by photo gives ${short(solved)}, weak evidence, weighed with: ${ratio.basis}`;
+  const both = weighed(ratio, { value: solved, sd }, basis);
+  const value = Math.min(1.1, Math.max(0.45, both.value));
+  return { ratio: { ...both, value }, ellipse: solveEllipse(girth.value, value) };
+}
+
+interface PhotoDepth {
+  readonly girth: Estimate;
+  readonly depth: Pick<Estimate, 'value' | 'sd'>;
 }
 
 /** How the half-axes came about. */

@@ -1,7 +1,7 @@
 /** A number that knows how sure it is and where it came from. */
 
-/** `measured` with a tape, `told` in words by the customer, `assumed` by us, `computed` from the others. */
-export type BasisKind = 'measured' | 'told' | 'assumed' | 'computed';
+/** `measured` with a tape, by `photo`, `told` in words by the customer, `assumed` by us, `computed` from the others. */
+export type BasisKind = 'measured' | 'photo' | 'told' | 'assumed' | 'computed';
 
 export interface Estimate {
   readonly value: number;

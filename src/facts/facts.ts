@@ -1,15 +1,17 @@
 /** All that is derived from an order before anyone judges: one object, computed once. */
 import { heightAt } from '../geometry/ellipse.ts';
 import type { Order } from '../order/types.ts';
+import type { PhotoReading } from '../photo/read.ts';
 import type { Model } from '../sources/numbers.ts';
-import { barrelOf, barrelWorking, type Barrel } from './barrel.ts';
+import { barrelOf, barrelWorking, withPhotoDepth, type Barrel } from './barrel.ts';
 import { centreLineOf, pushOf, type CentreLine } from './centre-line.ts';
 import { elbowLineOf, type ElbowLine } from './elbow-line.ts';
 import { asAssumption, type Assumption, type Estimate, type Working } from './estimate.ts';
 import { girthOf, girthWorking, sizeFactor } from './girth.ts';
 import { lengthNeed, lengthWorking, type LengthNeed } from './length.ts';
 import { ringOf, ringWorking, type Ring } from './ring.ts';
-import { roomOf, roomWorking } from './room.ts';
+import { photoReadingOf } from './photo.ts';
+import { roomOf, roomWorking, type Room } from './room.ts';
 import { slipNeed, type SlipNeed } from './slip-need.ts';
 import { spreadOf, type Spread } from './spread.ts';
 import { weightWorking } from './weight.ts';
@@ -21,8 +23,10 @@ export interface Facts {
   /** Size factor: girth over 72 in. */
   readonly k: number;
   readonly barrel: Barrel;
-  readonly room: Estimate;
+  readonly room: Room;
   readonly ring: Ring;
+  /** What a side photo shows, if there is one. */
+  readonly photo: PhotoReading | undefined;
   readonly elbowLine: ElbowLine;
   readonly centreLine: CentreLine;
   readonly lengthNeed: LengthNeed;
@@ -40,9 +44,15 @@ export interface Facts {
 export function factsOf(order: Order, model: Model): Facts {
   const girth = girthOf(order.horse, model);
   const k = sizeFactor(girth.value, model);
-  const room = roomOf(order.horse, k, model);
-  const ring = ringOf({ saddle: order.saddle, girth: girth.value, room: room.value }, model);
-  const barrel = barrelOf(order.horse, girth.value, model);
+  const photo = photoReadingOf(order, girth, model);
+  const room = roomOf({ horse: order.horse, k, seen: photo?.seen }, model);
+  const guessed = barrelOf(order.horse, girth.value, model);
+  const barrel =
+    photo === undefined ? guessed : withPhotoDepth(guessed, { girth, depth: photo.seen.depth }, model);
+  const ring = ringOf(
+    { saddle: order.saddle, girth: girth.value, room: room.value, barrel, seen: photo?.seen },
+    model,
+  );
   const push = pushOf(order.horse, k, model);
   const centreLine = centreLineOf(ring, push, girth.value);
   const elbowStation = model['elbow-station'] * k;
@@ -54,6 +64,7 @@ export function factsOf(order: Order, model: Model): Facts {
     barrel,
     room,
     ring,
+    photo,
     centreLine,
     elbowStation,
     elbowLine: elbowLineOf(room.value, girth.value, model),

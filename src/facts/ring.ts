@@ -1,8 +1,12 @@
 /** Where the front ring hangs: how far forward of the groove, how high up the side. */
+import { ellipsePerimeter, solveEllipse, stationAtHeight } from '../geometry/ellipse.ts';
 import type { Saddle } from '../order/types.ts';
+import type { PhotoReading, Seen } from '../photo/read.ts';
 import type { Model } from '../sources/numbers.ts';
+import type { Barrel } from './barrel.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
 import { sizeFactor } from './girth.ts';
+import { photoShare, weighed } from './weigh.ts';
 
 export interface Ring {
   /** Inches back from full position. */
@@ -22,13 +26,19 @@ interface RingInput {
   readonly saddle: Saddle;
   readonly girth: number;
   readonly room: number;
+  readonly barrel: Barrel;
+  /** What a photo shows, if there is one. */
+  readonly seen: PhotoReading['seen'] | undefined;
 }
 
-/** Ring position from rigging and tape; `x = E - ring-behind-elbow k - set-back`. */
-export function ringOf({ saddle, girth, room }: RingInput, model: Model): Ring {
+/** Ring position from rigging, tape and photo; `x = E - ring-behind-elbow k - set-back`. */
+export function ringOf({ saddle, girth, room, barrel, seen }: RingInput, model: Model): Ring {
   const k = sizeFactor(girth, model);
-  const { setBack, perGirth } = setBackOf(saddle, k, model);
-  const { station, perGirth: stationPerGirth } = ringStation(saddle, girth, model);
+  const told = setBackOf({ saddle, k, span: seen?.barSpan }, model);
+  const usual = ringStation(saddle, girth, model);
+  const { setBack, perGirth } = seen === undefined ? told : withPhotoPlace(told, { seen, k }, model);
+  const { station, perGirth: stationPerGirth } =
+    seen === undefined ? usual : withPhotoHeight(usual, seen.ringHeight, barrel);
   return {
     setBack,
     station,
@@ -39,26 +49,96 @@ export function ringOf({ saddle, girth, room }: RingInput, model: Model): Ring {
   };
 }
 
-function setBackOf(
-  { rigging, barSpan }: Saddle,
-  k: number,
-  model: Model,
-): { setBack: Estimate; perGirth: number } {
+interface SetBack {
+  readonly setBack: Estimate;
+  readonly perGirth: number;
+}
+
+interface SetBackInput {
+  readonly saddle: Saddle;
+  readonly k: number;
+  /** Bar span that a photo shows. */
+  readonly span: Seen | undefined;
+}
+
+function setBackOf({ saddle: { rigging, barSpan }, k, span }: SetBackInput, model: Model): SetBack {
   const namedSd = model['named-position-sd'];
   if (rigging.kind === 'measured') {
     const sd = Math.min(namedSd, model['measured-position-sd']);
     return { setBack: { value: rigging.setBack, sd, kind: 'measured', basis: 'measured' }, perGirth: 0 };
   }
   const share = 1 - rigging.fraction;
-  const spanText = barSpan === undefined ? 'usual bars' : 'measured bars';
-  const value = share * (barSpan ?? model['bar-span'] * k);
+  const known = barSpan ?? span?.value;
+  const spanText =
+    barSpan !== undefined ? 'measured bars' : span === undefined ? 'usual bars' : 'bars measured by photo';
+  const value = share * (known ?? model['bar-span'] * k);
+  const sd = barSpan === undefined && span !== undefined ? Math.hypot(namedSd, share * span.sd) : namedSd;
   return {
-    setBack: { value, sd: namedSd, kind: 'told', basis: `${rigging.name} position on ${spanText}` },
-    perGirth: barSpan === undefined ? (share * model['bar-span']) / model['average-girth'] : 0,
+    setBack: { value, sd, kind: 'told', basis: `${rigging.name} position on ${spanText}` },
+    perGirth: known === undefined ? (share * model['bar-span']) / model['average-girth'] : 0,
   };
 }
 
-function ringStation(saddle: Saddle, girth: number, model: Model): { station: Estimate; perGirth: number } {
+/**
+ * A photo shows where the ring hangs behind the elbow, which is what the set-back is for. That is surer than how far it hangs behind
+ * the fork, since elbow and ring lie almost equally deep in the picture and the fork does not.
+ */
+function withPhotoPlace(
+  told: SetBack,
+  { seen, k }: { seen: PhotoReading['seen']; k: number },
+  model: Model,
+): SetBack {
+  if (told.setBack.kind === 'measured') return told;
+  const { value, sd } = seen.ringBehindElbow;
+  const back = { value: value - model['ring-behind-elbow'] * k, sd };
+  const share = photoShare(told.setBack, back);
+  const basis = `measured by photo from the elbow, weighed with ${told.setBack.basis}`;
+  return {
+    setBack: weighed(told.setBack, back, basis),
+    // What the photo shows stays where it is when the girth is another.
+    perGirth: (1 - share) * told.perGirth - (share * model['ring-behind-elbow']) / model['average-girth'],
+  };
+}
+
+interface Station {
+  readonly station: Estimate;
+  readonly perGirth: number;
+}
+
+/** A height on the photo is a station on the barrel; both the height and the barrel's shape may be off. */
+export function stationSeen(
+  { value, sd }: Pick<Seen, 'value' | 'sd'>,
+  barrel: Barrel,
+): Pick<Seen, 'value' | 'sd'> {
+  const at = stationOn(barrel);
+  const byHeight = (at(value + sd) - at(value - sd)) / 2;
+  const { ratio } = barrel;
+  const byRatio =
+    (at(value, { ratio: ratio.value + ratio.sd }) - at(value, { ratio: ratio.value - ratio.sd })) / 2;
+  return { value: at(value), sd: Math.hypot(byHeight, byRatio) };
+}
+
+/** Station at a height, on the barrel itself or one of another ratio or girth. */
+function stationOn({ ratio, ellipse }: Barrel) {
+  const own = ellipsePerimeter(ellipse.halfWidth, ellipse.halfDepth);
+  return (height: number, other: { ratio?: number; more?: number } = {}): number =>
+    stationAtHeight(solveEllipse(own + (other.more ?? 0), other.ratio ?? ratio.value), height);
+}
+
+function withPhotoHeight(usual: Station, height: Seen, barrel: Barrel): Station {
+  if (usual.station.kind === 'measured') return usual;
+  const seen = stationSeen(height, barrel);
+  const share = photoShare(usual.station, seen);
+  const at = stationOn(barrel);
+  const grown = at(height.value, { more: 0.5 }) - at(height.value, { more: -0.5 });
+  const basis = `height measured by photo, weighed with the ${usual.station.basis}`;
+  return {
+    station: weighed(usual.station, seen, basis),
+    perGirth: (1 - share) * usual.perGirth + share * grown,
+  };
+}
+
+function ringStation(saddle: Saddle, girth: number, model: Model): Station {
   const k = sizeFactor(girth, model);
   const assumedSd = model['drop-sd'];
   if (saddle.ringToRing !== undefined) {

@@ -1,29 +1,48 @@
 /** Room: forward distance from the girth groove to the back of the elbow. */
 import type { Horse } from '../order/types.ts';
+import type { PhotoReading } from '../photo/read.ts';
 import type { Model } from '../sources/numbers.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
+import { photoShare, weighed } from './weigh.ts';
 
-/** Elbow room E in inches; `k` is the size factor. */
-export function roomOf(horse: Horse, k: number, model: Model): Estimate {
-  const sd = model['elbow-room-sd'];
-  if (horse.elbowRoom === undefined) {
-    return {
-      value: model['elbow-room'] * k,
-      sd,
-      kind: 'assumed',
-      basis: 'about a hand behind the elbow, scaled by the girth',
-    };
-  }
-  return {
-    value: horse.elbowRoom,
-    sd: Math.min(sd, model['elbow-room-taped-sd']),
-    kind: 'measured',
-    basis: 'measured',
-  };
+/** Elbow room E, and how it moves with the girth, per inch of girth. */
+export interface Room extends Estimate {
+  readonly perGirth: number;
 }
 
-/** How an assumed room came about; a measured one needs no working. */
+/** Elbow room in inches: taped, else what a photo shows weighed with the usual; `k` is the size factor. */
+export function roomOf({ horse, k, seen }: RoomInput, model: Model): Room {
+  const sd = model['elbow-room-sd'];
+  if (horse.elbowRoom !== undefined) {
+    return {
+      value: horse.elbowRoom,
+      sd: Math.min(sd, model['elbow-room-taped-sd']),
+      kind: 'measured',
+      basis: 'measured',
+      perGirth: 0,
+    };
+  }
+  const usual: Estimate = {
+    value: model['elbow-room'] * k,
+    sd,
+    kind: 'assumed',
+    basis: 'about a hand behind the elbow, scaled by the girth',
+  };
+  const perGirth = model['elbow-room'] / model['average-girth'];
+  if (seen === undefined) return { ...usual, perGirth };
+  const { room } = seen;
+  const basis = 'measured by photo, weighed with the usual hand';
+  return { ...weighed(usual, room, basis), perGirth: perGirth * (1 - photoShare(usual, room)) };
+}
+
+interface RoomInput {
+  readonly horse: Horse;
+  readonly k: number;
+  readonly seen: PhotoReading['seen'] | undefined;
+}
+
+/** How an assumed room came about; one from a tape or a photo needs no working. */
 export function roomWorking(room: Estimate, k: number, model: Model): Working[] {
-  if (room.kind === 'measured') return [];
+  if (room.kind !== 'assumed') return [];
   return [{ symbol: 'E', sum: `${model['elbow-room']} x ${short(k)}`, result: `${short(room.value)} in` }];
 }

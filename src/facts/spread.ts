@@ -2,6 +2,7 @@
 import type { Model } from '../sources/numbers.ts';
 import type { Estimate } from './estimate.ts';
 import type { Ring } from './ring.ts';
+import type { Room } from './room.ts';
 
 /** The independent inputs that can be wrong. */
 type InputName = 'heart-girth' | 'elbow-room' | 'ring-position' | 'ring-height' | 'rib-push' | 'strand-pitch';
@@ -27,7 +28,7 @@ export type Spread = readonly SpreadRow[];
 
 interface Inputs {
   readonly girth: Estimate;
-  readonly room: Estimate;
+  readonly room: Room;
   readonly ring: Ring;
   readonly push: Estimate;
 }
@@ -37,7 +38,7 @@ const still = { room: 0, ringX: 0, ringStation: 0, push: 0, k: 0, width: 0 } as 
 /** One row an input, already multiplied by the input's sd. */
 export function spreadOf({ girth, room, ring, push }: Inputs, model: Model): Spread {
   const perK = girth.sd / model['average-girth'];
-  const roomByGirth = room.kind === 'measured' ? 0 : model['elbow-room'] * perK;
+  const roomByGirth = room.perGirth * girth.sd;
   return [
     {
       input: 'heart-girth',

@@ -118,6 +118,12 @@ export function heightAt(ellipse: Ellipse, s: number): number {
   return 2 * ellipse.halfDepth * half * half; // b (1 - cos t) without cancellation near the bottom
 }
 
+/** Station of the skin at a height above the bottom point; heights below it or above the top give those ends. */
+export function stationAtHeight(ellipse: Ellipse, height: number): number {
+  const half = Math.sqrt(Math.min(1, Math.max(0, height / (2 * ellipse.halfDepth))));
+  return angleToStation(ellipse, 2 * Math.asin(half)); // sin^2 (t / 2) = height / 2b
+}
+
 /** Radius of curvature of the skin at station s. */
 export function curvatureRadiusAt(ellipse: Ellipse, s: number): number {
   const speed = speedAt(ellipse, stationToAngle(ellipse, s));

@@ -37,6 +37,10 @@ saddle:
 #current: { style: straight, strands: 17, buckle: plain 3 1/2, length: 32 in, age: 3 y }
 #wants: { style: straight, strands: 19, buckle: plain 3 1/2, length: 32 in }
 
+## Marks on a side photo, as [pixels from the left, from the top]; the reference is a stick of known length, or a flat
+## sheet: { width: 8.5 in, height: 11 in, corners: [[x, y], [x, y], [x, y], [x, y]] } clockwise from its top left.
+#photo: { file: side.jpg, image-size: [1600, 1200], reference: { length: 36 in, from: [644, 640], to: [956, 647] }, reference-depth: 0 in, plumb: { top: [1137, 362], bottom: [1132, 695] }, ring: [728, 549], elbow: [696, 673], girth-groove: [736, 698], spine: [741, 475], underline: [736, 698], fork: [725, 431], cantle: [830, 440], camera-distance: 12 ft }
+
 #colors: { body: [natural], accent: [rust] }
 #options: [] # names of options in the shop file
 #notes: anything else

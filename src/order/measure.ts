@@ -35,6 +35,16 @@ export const ranges = {
   ringToRing: { about: 'ring to ring under the groove', min: 18, max: 70, example: '44 in' },
   ringDrop: { about: 'spine to ring along the skin', min: 6, max: 24, example: '14 in' },
   cinchLength: { about: 'cinch length, buckle to buckle', min: 16, max: 44, example: '32 in' },
+  referenceLength: { about: 'length of the reference', min: 4, max: 144, example: '36 in' },
+  sheetWidth: { about: 'width of the sheet', min: 4, max: 96, example: '8.5 in' },
+  sheetHeight: { about: 'height of the sheet', min: 4, max: 96, example: '11 in' },
+  referenceDepth: {
+    about: 'how much nearer to the camera the reference is than the near side of the barrel',
+    min: -24,
+    max: 24,
+    example: '0 in',
+  },
+  cameraDistance: { about: 'camera to the near side of the barrel', min: 48, max: 720, example: '12 ft' },
 } as const satisfies Record<string, LengthRange>;
 
 const pattern = String.raw`^\s*-?[\d.¼½¾⅛⅜⅝⅞].*[A-Za-z"'′″”’]\.?\s*$`;

@@ -1,5 +1,6 @@
 /** An order as it is written becomes an order as the program knows it. */
 import type { WrittenOrder } from './order-schema.ts';
+import { photoOf } from './photo-schema.ts';
 import type { Horse, Order, Saddle } from './types.ts';
 
 /** From keys as written to the names inside the program; what every order has gets its default here. */
@@ -7,6 +8,7 @@ export function orderOf(written: WrittenOrder): Order {
   return {
     ...written,
     quantity: written.quantity ?? 1,
+    photo: photoOf(written.photo),
     horse: horseOf(written.horse),
     saddle: saddleOf(written.saddle),
   };

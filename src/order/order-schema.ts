@@ -15,6 +15,7 @@ import {
 } from './leaves.ts';
 import { measure, ranges } from './measure.ts';
 import { barrelSense, kindSense, styleSense, troubleSense, useSense, withersSense } from './near-in-sense.ts';
+import { photo } from './photo-schema.ts';
 import { rigging } from './rigging.ts';
 
 const maybe = z.optional;
@@ -113,6 +114,7 @@ export const orderSchema = block('an order', {
     ),
   ),
   options: maybe(listOf('options', freeText('name of an option in the shop file'))),
+  photo: maybe(photo),
   notes: maybe(freeText('notes', 2000)),
 });
 

@@ -3,13 +3,12 @@ import { parseDay } from '../units/days.ts';
 import { parseLength, unitOf, type Inches } from '../units/length.ts';
 import { tidy } from '../units/number.ts';
 import { within, ranges, type LengthRange } from './measure.ts';
-import type { Loaded } from './load.ts';
+import type { Across } from './across.ts';
+import { photoFaults } from './photo-plausible.ts';
 import type { Problem } from './problem.ts';
 import { isBlock, treeAt } from './tree.ts';
 
 type Path = readonly string[];
-/** What is looked at of a document, and how a fault finds its place. */
-type Across = Pick<Loaded, 'tree' | 'settled' | 'locate'>;
 
 const girthPath = ['horse', 'heart-girth'];
 const heightPath = ['horse', 'height'];
@@ -17,7 +16,12 @@ const ringPath = ['saddle', 'ring-to-ring'];
 
 /** Faults across keys. Read from the tree, so that one wrong leaf elsewhere does not hide them. */
 export function acrossKeys(loaded: Across): Problem[] {
-  return [...needsSize(loaded), ...ringAgainstGirth(loaded), ...dueAfterTaken(loaded)];
+  return [
+    ...needsSize(loaded),
+    ...ringAgainstGirth(loaded),
+    ...dueAfterTaken(loaded),
+    ...photoFaults(loaded),
+  ];
 }
 
 function needsSize(loaded: Across): Problem[] {

@@ -2,6 +2,7 @@
 import type { Inches } from '../units/length.ts';
 import type { Model } from '../sources/numbers.ts';
 import type { Minor } from '../units/money.ts';
+import type { Photo } from './photo-types.ts';
 import type { CordPrice, PutUps, Trade } from './trade-types.ts';
 
 export type Style = 'straight' | 'high-flare' | 'low-flare';
@@ -66,6 +67,8 @@ export interface Order {
   colors?: { body?: readonly string[] | undefined; accent?: readonly string[] | undefined } | undefined;
   /** Names of the shop's options. */
   options?: readonly string[] | undefined;
+  /** Landmarks of a side photo. */
+  photo?: Photo | undefined;
   notes?: string | undefined;
 }
 

@@ -1,11 +1,12 @@
 /** What an order is about, in sentences: the pair, the room, the ring, the shop's own numbers. */
+import type { Advice } from '../advice/advice.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { LearnedKey, Shop } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { modelNumbers, type ModelKey } from '../sources/numbers.ts';
 import { listed } from '../units/phrase.ts';
 import { formatLength, decimals } from '../units/print.ts';
-import { capital, inputText, roughLength, spreadNumber, type Units } from './text.ts';
+import { basisText, capital, inputText, phraseText, roughLength, spreadNumber, type Units } from './text.ts';
 import { riggingText, troubleName, useNames } from './words.ts';
 
 /** "7/8 position, flat plate rigging; heart girth 73 in; roping; trouble: elbow gall." */
@@ -23,7 +24,7 @@ export function situation({ order, girth }: Facts, units: Units): string {
 
 /** The room, how sure, and where that comes from. */
 export function roomText({ room }: Facts, units: Units): string {
-  const from = room.kind === 'measured' ? 'measured' : `${room.kind}: ${room.basis}`;
+  const from = basisText(room);
   const rough = roughLength(room.value, units);
   // What a tape read is not rounded further than the tape was.
   const exact = inputText({ value: room.value, unit: 'in' }, units);
@@ -39,6 +40,14 @@ export function ringText({ ring }: Facts, units: Units): string {
     off < 0.05 ? 'plumb over the girth groove' : `${roughLength(off, units)} ${side} the girth groove`;
   return `Ring: ${where} (${ring.setBack.basis}).`;
 }
+
+/** The pair, the room, the ring, and where a photo disagrees. */
+export const aboutTexts = ({ facts, remarks }: Advice, units: Units): string[] => [
+  situation(facts, units),
+  roomText(facts, units),
+  ringText(facts, units),
+  ...remarks.map((remark) => phraseText(remark, units)),
+];
 
 /** Which numbers of the model the shop itself has set; undefined when none. */
 export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): string | undefined {

@@ -6,6 +6,7 @@ import type { Assumption } from '../facts/estimate.ts';
 import type { Style } from '../order/types.ts';
 import { listed } from '../units/phrase.ts';
 import {
+  basisText,
   capital,
   chanceText,
   inputText,
@@ -26,17 +27,21 @@ export function assumedTexts(assumptions: readonly Assumption[], units: Units): 
       : [`${lead}: ${found.map((entry) => plainInput(entry, units)).join(', ')}.`];
   };
   return [
+    ...ofKind('photo', 'By photo'),
     ...ofKind('told', 'By word only'),
     ...ofKind('computed', 'Computed'),
     ...ofKind('assumed', 'Assumed'),
   ];
 }
 
+/** The lead says where these come from. */
+const isPlain = ({ kind }: Assumption): boolean => kind === 'assumed' || kind === 'photo';
+
 /** Nothing of something is said in words. */
 const plainInput = (entry: Assumption, units: Units): string =>
   entry.value === 0 && entry.basis.startsWith('no ')
     ? entry.basis
-    : `${entry.input} ${aboutText(entry, units)}${entry.kind === 'assumed' ? '' : ` (${entry.basis})`}`;
+    : `${entry.input} ${aboutText(entry, units)}${isPlain(entry) ? '' : ` (${entry.basis})`}`;
 
 /** A length that is only known to some tenths gets one decimal. */
 const aboutText = (entry: Assumption, units: Units): string =>
@@ -53,10 +58,9 @@ export function measuredText(assumptions: readonly Assumption[], units: Units): 
 
 /** One input in full: value, spread, where it came from. */
 export function assumptionText(entry: Assumption, units: Units): string {
-  const { input, kind, basis, sd, unit } = entry;
+  const { input, sd, unit } = entry;
   const spread = unit === 'ratio' ? ratioSpread(sd) : spreadNumber(sd, units);
-  const from = basis === kind ? kind : `${kind}: ${basis}`;
-  return `${input} ${inputText(entry, units)}, give or take ${spread} (${from})`;
+  return `${input} ${inputText(entry, units)}, give or take ${spread} (${basisText(entry)})`;
 }
 
 /** One line for each run of strand counts that fail the same rule, and for each style that cannot be tied at all. */

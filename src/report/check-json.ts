@@ -20,6 +20,10 @@ export function checkValue(result: CheckResult): Record<string, unknown> {
     order: facts.order.order,
     file: result.file,
     checked: result.checked.map(checkedValue),
+    // Only there when the order has a photo: where it disagrees with a tape.
+    ...(facts.photo === undefined
+      ? {}
+      : { remarks: result.advice.remarks.map((one) => phraseText(one, 'in')) }),
     cautions: [...cautions],
   };
 }

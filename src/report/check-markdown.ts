@@ -12,7 +12,7 @@ import {
   standingText,
   whichText,
 } from './about-check.ts';
-import { ringText, roomText, situation } from './about-order.ts';
+import { aboutTexts } from './about-order.ts';
 import { marginText, nearestText } from './about-specs.ts';
 import { document, escaped, list, section, table, unread } from './markdown.ts';
 import { capital, phraseText, type Units } from './text.ts';
@@ -35,7 +35,7 @@ function orderBlocks({ advice, checked }: Read, units: Units): string[] {
   const { facts } = advice;
   return [
     `# ${escaped(orderTitle(facts.order))}`,
-    list([situation(facts, units), roomText(facts, units), ringText(facts, units)].map(escaped)),
+    list(aboutTexts(advice, units).map(escaped)),
     checked.length === 0
       ? 'Nothing to check: the order says neither what is wanted nor what is ridden in.'
       : '',

@@ -3,6 +3,7 @@ import type { Advice } from '../advice/advice.ts';
 import { ownNumbers, ringText, roomText, situation } from './about-order.ts';
 import { visible } from './clean.ts';
 import { sentence, title, type Page } from './page.ts';
+import { phraseText } from './text.ts';
 import { orderTitle } from './words.ts';
 
 /** Further lines two columns in. */
@@ -36,7 +37,7 @@ export function leadIn(
 }
 
 /** Title, the pair, room and ring: the head of every screen about an order. */
-export function headLines({ facts }: Advice, page: Page): string[] {
+export function headLines({ facts, remarks }: Advice, page: Page): string[] {
   const own = ownNumbers(facts);
   return [
     ...title(page, orderTitle(facts.order)),
@@ -44,5 +45,6 @@ export function headLines({ facts }: Advice, page: Page): string[] {
     ...sentence(page, roomText(facts, page.units), hanging),
     ...sentence(page, ringText(facts, page.units), hanging),
     ...(own === undefined ? [] : sentence(page, own, hanging)),
+    ...remarks.flatMap((remark) => sentence(page, phraseText(remark, page.units), hanging)),
   ];
 }

@@ -37,6 +37,10 @@ export function sizeValue(result: SizeResult): Record<string, unknown> {
     cautions: [...advice.cautions],
     // Only there when nothing passes: how far back the ring would have to hang before something does.
     ...(advice.specs.length > 0 ? {} : { wayOut: wayOutValue(advice) }),
+    // Only there when the order has a photo: where it disagrees with a tape.
+    ...(advice.facts.photo === undefined
+      ? {}
+      : { remarks: advice.remarks.map((one) => phraseText(one, 'in')) }),
     // Only there when the order says what the customer wants.
     ...(wants === undefined ? {} : { wants: wantsValue(wants) }),
   };
@@ -57,7 +61,15 @@ function wayOutValue({ wayOut }: Advice): Record<string, unknown> | null {
   return { further: rounded(wayOut.further), style, strands, clearance: clearanceValue(clearance) };
 }
 
-const assumptionValue = ({ input, value, unit, basis, sd, kind }: Assumption): Record<string, unknown> => ({
+/** One input, with its spread and where it came from. */
+export const assumptionValue = ({
+  input,
+  value,
+  unit,
+  basis,
+  sd,
+  kind,
+}: Assumption): Record<string, unknown> => ({
   input,
   value: rounded(value),
   unit,

@@ -3,7 +3,7 @@ import type { RankedSpec } from '../advice/advice.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Simulated } from '../advice/simulate.ts';
-import { ownNumbers, ringText, roomText, situation } from './about-order.ts';
+import { aboutTexts, ownNumbers } from './about-order.ts';
 import { assumptionText, measureTexts, refusedTexts } from './about-rest.ts';
 import { riddenText, wantsText } from './about-check.ts';
 import { wayOutText } from './about-way-out.ts';
@@ -51,7 +51,7 @@ function orderBlocks(
   const further = [others, widerText(advice, shown.length, units)].filter((text) => text !== undefined);
   return [
     `# ${escaped(orderTitle(facts.order))}`,
-    list([situation(facts, units), roomText(facts, units), ringText(facts, units)].map(escaped)),
+    list(aboutTexts(advice, units).map(escaped)),
     own === undefined ? '' : escaped(own),
     shown.length === 0 ? '**Nothing the shop can tie passes for this pair.**' : '',
     escaped(wayOutText(advice, units) ?? ''),

@@ -80,6 +80,10 @@ export function inputText({ value, unit }: { value: number; unit: 'in' | 'ratio'
   return Math.abs(value) < 0.5 ? `${trimmed(value * cmPerInch)} cm` : formatLength(value, 'cm');
 }
 
+/** Where an input came from: what kind of knowledge, and of what. A basis that says it all stands alone. */
+export const basisText = ({ kind, basis }: { kind: string; basis: string }): string =>
+  basis === kind || kind === 'photo' ? basis : `${kind}: ${basis}`;
+
 /** 1st, 2nd, 3rd, 4th. */
 export function ordinal(rank: number): string {
   const tens = rank % 100;

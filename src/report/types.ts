@@ -1,8 +1,11 @@
 /** What printers are handed, and how the reader wants it. */
 import type { Advice } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
+import type { PhotoWorth } from '../advice/photo-worth.ts';
 import type { Simulated } from '../advice/simulate.ts';
+import type { Surer } from '../facts/photo-surer.ts';
 import type { Problem } from '../order/problem.ts';
+import type { PhotoReading } from '../photo/read.ts';
 
 /** One order's result in input order: its advice, or the problems that kept it from being read. */
 export type SizeResult =
@@ -58,6 +61,31 @@ export type PaperResult<P> =
       /** Why the file itself could not be read. */
       readonly unreadable?: string | undefined;
     };
+
+/** What was found where the picture of an order should lie. */
+export type PictureSeen =
+  | { readonly there: false }
+  | {
+      readonly there: true;
+      readonly kind: 'jpeg' | 'png';
+      readonly width: number;
+      readonly height: number;
+      /** Exif, 1 to 8. */
+      readonly orientation: number;
+    };
+
+/** What the photo of an order gives, or the problems that kept order or picture from being read. */
+export type PhotoResult =
+  | {
+      readonly ok: true;
+      readonly file: string;
+      readonly advice: Advice;
+      readonly photo: PhotoReading;
+      readonly picture: PictureSeen;
+      readonly worth: PhotoWorth;
+      readonly surer: readonly Surer[];
+    }
+  | (SizeResult & { readonly ok: false });
 
 export type Format = 'table' | 'json' | 'csv' | 'markdown';
 

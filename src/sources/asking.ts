@@ -1,5 +1,5 @@
 /** Numbers of asking: how well a side photo reads, and what is worth a customer's time; each with its basis. */
-import type { NumberBasis } from './numbers.ts';
+import type { NumberBasis } from './model-number.ts';
 
 export interface AskingNumber {
   readonly value: number;

@@ -1,5 +1,5 @@
 /** Numbers of the bench: where bars sit, what the frame takes up, how near is near enough; each with its basis. */
-import type { NumberBasis } from './numbers.ts';
+import type { NumberBasis } from './model-number.ts';
 
 export interface BenchNumber {
   readonly value: number;

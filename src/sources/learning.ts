@@ -1,5 +1,5 @@
 /** Numbers of learning from outcomes: what is thought before any is known, and how soon trouble shows; each with its basis. */
-import type { NumberBasis } from './numbers.ts';
+import type { NumberBasis } from './model-number.ts';
 
 export interface LearningNumber {
   readonly value: number;

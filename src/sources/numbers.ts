@@ -1,38 +1,7 @@
 /** Every number the model uses that is neither arithmetic nor geometry: one entry each, with its basis; a shop may override any of them. */
 
-/** Where a number comes from: `published` and `practice` name an entry of `sources`, `choice` is our own engineering choice. */
-export interface NumberBasis {
-  kind: 'published' | 'practice' | 'choice';
-  source: string;
-}
-
-/** `in*k` is a length of the average (72 in girth) horse that grows with the horse; `in` does not grow; the rest are plain. */
-export type NumberUnit = 'in' | 'in*k' | 'in/in' | 'ratio' | 'lbf' | 'chance';
-
-export interface ModelNumber {
-  value: number;
-  unit: NumberUnit;
-  /** Accepted range for a shop's override, inclusive. */
-  min: number;
-  max: number;
-  about: string;
-  basis: NumberBasis;
-}
-
-const choice: NumberBasis = { kind: 'choice', source: 'engineering-choice' };
-const practice: NumberBasis = { kind: 'practice', source: 'common-practice' };
-const published = (source: string): NumberBasis => ({ kind: 'published', source });
-
-const n =
-  (value: number, unit: NumberUnit, range: [number, number]) =>
-  (about: string, basis: NumberBasis): ModelNumber => ({
-    value,
-    unit,
-    min: range[0],
-    max: range[1],
-    about,
-    basis,
-  });
+import { choice, n, practice, published, type ModelNumber } from './model-number.ts';
+import { photoNumbers } from './photo-numbers.ts';
 
 /** The table. Keys are what the shop file's `model` block takes. */
 export const modelNumbers = {
@@ -147,6 +116,7 @@ export const modelNumbers = {
     'chance',
     [0.5, 0.999],
   )('chance of clearing the floor from which a clearance is acceptable', choice),
+  ...photoNumbers,
 } as const satisfies Record<string, ModelNumber>;
 
 export type ModelKey = keyof typeof modelNumbers;

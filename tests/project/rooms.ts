@@ -32,9 +32,14 @@ export const rooms: Readonly<Record<string, Room>> = {
     uses: ['units', 'sources'],
     packages: ['zod', 'yaml', 'js-yaml'],
   },
+  photo: {
+    why: 'Photo turns clicks on a picture into lengths: it is handed what is known of the barrel and opens no picture.',
+    uses: ['units', 'sources', 'geometry'],
+    types: ['order'],
+  },
   facts: {
     why: 'Facts are derived before anyone judges: they know no rule and no stock.',
-    uses: ['units', 'sources', 'geometry'],
+    uses: ['units', 'sources', 'geometry', 'photo'],
     types: ['order'],
   },
   stock: {
@@ -82,15 +87,34 @@ export const rooms: Readonly<Record<string, Room>> = {
   report: {
     why: 'Printers read a finished result and compute nothing.',
     uses: ['units', 'sources', 'stock', 'ask', 'learn', 'backlog'],
-    types: ['geometry', 'cutting', 'schedule', 'order', 'facts', 'fit', 'rules', 'advice', 'paper'],
+    types: ['geometry', 'cutting', 'schedule', 'order', 'photo', 'facts', 'fit', 'rules', 'advice', 'paper'],
     packages: ['chalk', 'cli-table3'],
     // What few readers want is put together when a printer asks for it.
     calls: { 'facts/facts.ts': ['workingOf'], 'advice/refused.ts': ['refusedRuns'] },
   },
+  picture: {
+    why: 'Pictures are drawn from finished advice by what fit measured: plain shapes, then text. They open no file and draw no pixel.',
+    uses: ['units', 'sources', 'geometry', 'photo', 'stock', 'fit', 'report'],
+    types: ['order', 'facts', 'advice'],
+  },
   print: {
-    why: 'Print lays finished papers out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
-    uses: ['report'],
-    packages: ['pdfkit', 'fontkit'],
+    why: 'Print lays finished papers and pictures out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
+    uses: ['report', 'picture'],
+    packages: ['pdfkit', 'fontkit', '@resvg/resvg-js'],
+  },
+  raster: {
+    why: 'Raster turns files of pictures into pixels and back, in WebAssembly: it knows no order, and is handed every byte.',
+    uses: [],
+    packages: ['@jsquash/jpeg', '@jsquash/png'],
+  },
+  pick: {
+    why: 'Pick is the page on which landmarks are clicked, as far as it is words and arithmetic: it runs in a browser too, so it opens and keeps nothing.',
+    uses: ['units', 'sources', 'geometry', 'photo', 'report'],
+    types: ['order'],
+  },
+  browser: {
+    why: 'Browser is the script of that page: it alone knows windows, fingers and keys, and it is built apart from the program.',
+    uses: ['pick'],
   },
   index: {
     why: 'The index is the whole idea on one screen.',
@@ -106,6 +130,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       'cutting',
       'schedule',
       'order',
+      'photo',
       'facts',
       'stock',
       'fit',
@@ -116,7 +141,10 @@ export const rooms: Readonly<Record<string, Room>> = {
       'paper',
       'backlog',
       'report',
+      'picture',
       'print',
+      'raster',
+      'pick',
       'index',
     ],
     packages: ['commander', 'tinyglobby', 'node:*'],

@@ -6,6 +6,7 @@ import { Ground } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
 import type { Order, Style } from '../../src/order/types.ts';
 import { defaultModel } from '../../src/sources/numbers.ts';
+import { demoPhoto } from '../support/photo-scenes.ts';
 import { orderOf, plainBuckle as buckle, rigging } from '../support/orders.ts';
 import { within, withinRelative } from '../support/within.ts';
 
@@ -23,7 +24,7 @@ const position = (name: Parameters<typeof rigging>[0], style: Style, strands: nu
   strands,
 });
 
-/** Twenty varied orders: every rigging and style, little data and much, small and large. */
+/** Varied orders: every rigging and style, little data and much, small and large. */
 const cases: readonly Case[] = [
   position('full', 'straight', 15),
   position('full', 'straight', 17),
@@ -78,6 +79,22 @@ const cases: readonly Case[] = [
     strands: 21,
   },
   { name: 'wide on full', order: orderOf(), style: 'straight', strands: 23 },
+  {
+    name: 'by photo',
+    order: orderOf({ photo: demoPhoto, horse: { heartGirth: 74 }, saddle: { rigging: rigging('7/8') } }),
+    style: 'straight',
+    strands: 19,
+  },
+  {
+    name: 'by photo, girth from height',
+    order: orderOf({
+      photo: demoPhoto,
+      horse: { heartGirth: undefined, height: 62 },
+      saddle: { rigging: rigging('3/4') },
+    }),
+    style: 'low-flare',
+    strands: 23,
+  },
 ];
 
 const laid = ({ order, style, strands }: Case) => {

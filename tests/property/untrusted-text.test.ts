@@ -16,6 +16,12 @@ import { askJson } from '../../src/report/ask-json.ts';
 import { askMarkdown } from '../../src/report/ask-markdown.ts';
 import { askScreen } from '../../src/report/ask-screen.ts';
 import { askText } from '../../src/report/ask-text.ts';
+import { flatScene } from '../../src/picture/flat-page.ts';
+import { picturesHtml } from '../../src/picture/html.ts';
+import { sideScene } from '../../src/picture/page.ts';
+import { shownChecked, shownSpec } from '../../src/picture/shown.ts';
+import { sceneSvg } from '../../src/picture/svg.ts';
+import { templateOf, templateScene } from '../../src/picture/template.ts';
 import { backlogCsv, backlogJson } from '../../src/report/backlog-data.ts';
 import { backlogMarkdown, backlogTable } from '../../src/report/backlog-pages.ts';
 import type { BacklogPrinter } from '../../src/report/backlog-cells.ts';
@@ -30,6 +36,9 @@ import { learnFrom } from '../../src/learn/learn.ts';
 import { materialsCsv } from '../../src/report/materials-csv.ts';
 import { materialsJson } from '../../src/report/materials-json.ts';
 import { materialsSheet } from '../../src/report/materials-sheet.ts';
+import { photoCsv } from '../../src/report/photo-csv.ts';
+import { photoJson } from '../../src/report/photo-json.ts';
+import { photoSheet } from '../../src/report/photo-sheet.ts';
 import { quotesJson } from '../../src/report/paper-json.ts';
 import { problemsText } from '../../src/report/problems.ts';
 import { quoteSheet } from '../../src/report/quote-sheet.ts';
@@ -45,11 +54,13 @@ import { sizeJson } from '../../src/report/size-json.ts';
 import { sizeMarkdown } from '../../src/report/size-markdown.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
 import { ticketSheet } from '../../src/report/ticket-sheet.ts';
-import type { CheckResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
+import type { CheckResult, PhotoResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { backlogFrom, type BacklogPapers } from '../support/backlog-papers.ts';
 import { outcomesOf } from '../support/outcome-cases.ts';
+import { demoPhoto, photoResultFor } from '../support/photo-scenes.ts';
 import { quoteFor, ticketFor } from '../support/papers.ts';
+import { readSvg } from '../support/read-svg.ts';
 import { repo } from '../support/run-cli.ts';
 import { formulas } from '../unit/report-payloads.ts';
 
@@ -74,6 +85,7 @@ function orderWith(text: string): Order {
     wants: { strands: 25, buckle: text },
     current: { style: 'straight', strands: 27, buckle: `no ${text}` },
     colors: { body: [text], accent: [text] },
+    photo: { ...demoPhoto, file: text },
     notes: text,
   };
 }
@@ -102,6 +114,7 @@ interface Case {
   readonly papers: { readonly quotes: string; readonly sheets: readonly Sheet[] };
   readonly size: readonly SizeResult[];
   readonly check: readonly CheckResult[];
+  readonly photo: readonly PhotoResult[];
   readonly problems: readonly Problem[];
   readonly row: Row;
 }
@@ -138,10 +151,12 @@ function caseWith(text: string): Case {
         scheduleSheet(backlog.agenda, backlog.asked, backlog.results),
         quoteSheet(quoteFor(order, shop), 'in'),
         ticketSheet(ticketFor(order, shop), 'in'),
+        photoSheet(photoResultFor(advice, text), 'in'),
       ],
     },
     size: [{ ok: true, file: text, advice, wants }, failed],
     check: [{ ok: true, file: text, advice, checked: [wants, current] }, failed],
+    photo: [photoResultFor(advice, text), failed],
   };
 }
 
@@ -157,6 +172,8 @@ const printers: Readonly<Record<string, Print>> = {
   'check-markdown': ({ check }) => checkMarkdown(check, options),
   'check-csv': ({ check }) => checkCsv(check),
   'check-json': ({ check }) => checkJson(check),
+  'photo-csv': ({ photo }) => photoCsv(photo),
+  'photo-json': ({ photo }) => photoJson(photo),
   'ask-screen': ({ ask }) => askScreen(ask, options) + askScreen([ask[0]!, ask[0]!], options),
   'ask-text': ({ ask }) => askText(ask),
   'ask-markdown': ({ ask }) => askMarkdown(ask),
@@ -166,6 +183,11 @@ const printers: Readonly<Record<string, Print>> = {
   'backlog-json': ({ row }) => rowText(backlogJson(columnNames), row),
   'backlog-markdown': ({ row }) => rowText(backlogMarkdown(columnNames, 'in'), row),
   'backlog-screen': ({ row }) => rowText(backlogTable(columnNames, true, { ...options, width: 4000 }), row),
+  'picture-svg': ({ size }) =>
+    picturesWith(size)
+      .map((scene) => sceneSvg(scene))
+      .join('\n'),
+  'picture-html': ({ size }) => picturePage(size),
   'sheet-html': ({ papers }) => sheetsHtml(papers.sheets),
   problems: ({ problems }) => problemsText(problems, options),
   'paper-json': ({ papers }) => papers.quotes,
@@ -178,6 +200,30 @@ const printers: Readonly<Record<string, Print>> = {
   'schedule-csv': ({ backlog }) => scheduleCsv(backlog.agenda, backlog.asked, backlog.results),
   'schedule-json': ({ backlog }) => scheduleJson(backlog.agenda, backlog.asked, backlog.results),
 };
+
+type Sized = SizeResult & { readonly ok: true };
+const readOnes = (size: readonly SizeResult[]): Sized[] => size.flatMap((each) => (each.ok ? [each] : []));
+
+/** The side, the cinch flat, and a template of it. */
+const picturesWith = (size: readonly SizeResult[]) =>
+  readOnes(size).flatMap(({ advice, wants }) => {
+    const [spec] = advice.specs;
+    const shown = [shownChecked(wants!, advice, 'in'), shownSpec(spec!, advice, 'in')];
+    const template = templateOf({ advice, candidate: spec!.candidate, mark: undefined, units: 'in' });
+    return [
+      sideScene({ advice, shown, units: 'in' }),
+      flatScene({ advice, shown: shown[1]!, units: 'in' }),
+      templateScene(template),
+    ];
+  });
+
+const picturePage = (size: readonly SizeResult[]): string =>
+  picturesHtml(
+    readOnes(size).map(({ advice, wants }) => {
+      const shown = [shownChecked(wants!, advice, 'in')];
+      return { advice, shown, units: 'in', scene: sideScene({ advice, shown, units: 'in' }) };
+    }),
+  );
 
 const rowText = (printer: BacklogPrinter, { cells }: Row): string =>
   printer.head + printer.row(cells) + printer.foot(true);
@@ -195,8 +241,14 @@ test('no printer is left out', () => {
     .filter(
       (name) => /-(screen|text|markdown|csv|json|html|svg|data|pages)$/.test(name) || name === 'problems',
     );
+  const pictures = fs.readdirSync(path.join(repo, 'src', 'picture')).flatMap((file) => {
+    const [, kind] = /^(svg|html)\.ts$/.exec(file) ?? [];
+    return kind === undefined ? [] : [`picture-${kind}`];
+  });
   // The rules print nothing that came from a file.
-  expect(found.filter((name) => !name.startsWith('rules-')).sort()).toEqual(Object.keys(printers).sort());
+  expect([...found.filter((name) => !name.startsWith('rules-')), ...pictures].sort()).toEqual(
+    Object.keys(printers).sort(),
+  );
 });
 
 const written = (sign: string): string => `\\u{${sign.codePointAt(0)!.toString(16)}}`;
@@ -217,7 +269,7 @@ describe.each(Object.entries(printers))('%s', (name, print) => {
   });
 });
 
-test.each(['size-csv', 'check-csv', 'ask-csv', 'materials-csv', 'schedule-csv'])(
+test.each(['size-csv', 'check-csv', 'photo-csv', 'ask-csv', 'materials-csv', 'schedule-csv'])(
   '%s: no cell is a formula',
   async (name) => {
     for (const text of [...formulas, "'", "'=1", ' =1', '-1', '+1', '@a', '=']) {
@@ -227,9 +279,35 @@ test.each(['size-csv', 'check-csv', 'ask-csv', 'materials-csv', 'schedule-csv'])
       expect(['=', '+', '@', '＝', '＋', '－', '＠'].filter((sign) => first.has(sign))).toEqual([]);
       // A number may be negative; a text may not look like one.
       expect(rows.flat().filter((cell) => /^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell))).toEqual([]);
-      if (!/^(size|check|ask)/.test(name)) continue;
+      if (!/^(size|check|photo|ask)/.test(name)) continue;
       const order = rows.map((row) => row[head!.indexOf('order')]!.replace(/^'/, ''));
       expect(new Set(order)).toEqual(new Set([text]));
     }
   },
 );
+
+test('a picture stays well-formed XML with nothing of the text in its markup', () => {
+  const nasty = [
+    ...[
+      '<script>alert(1)</script>',
+      '"/><image href="x"/>',
+      "' onload='x",
+      ']]>',
+      '&amp;&#0;&x;',
+      '<!--',
+      '<?x',
+    ],
+    ...['\ufffe\uffff', '\ud800', '\u{1f434}\u{1f3fd}', '\u202e<svg>', 'e'.repeat(5000), ' ', '\u0000'],
+  ];
+  for (const text of nasty) {
+    for (const scene of picturesWith(caseWith(text).size)) {
+      const { elements } = readSvg(sceneSvg(scene)); // throws where it is not
+      const names = new Set(elements.map(({ name }) => name));
+      expect(
+        [...names].filter((name) => !['svg', 'title', 'desc', 'g', 'path', 'circle', 'text'].includes(name)),
+      ).toEqual([]);
+      const keys = new Set(elements.flatMap(({ attributes }) => Object.keys(attributes)));
+      expect([...keys].filter((key) => /^on|href|style|id$/i.test(key) && key !== 'width')).toEqual([]);
+    }
+  }
+});

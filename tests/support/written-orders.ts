@@ -98,6 +98,60 @@ const sectionOf = (key: string, written: fc.Arbitrary<Written>): fc.Arbitrary<st
 const maybe = (part: fc.Arbitrary<string[]>): fc.Arbitrary<string[]> =>
   fc.oneof(part, fc.constant<string[]>([]));
 
+/** Two numbers, in each of the ways a list may be written; some lie outside of what the picture or a horse can have. */
+const place = (x: number, y: number): fc.Arbitrary<string> =>
+  fc
+    .tuple(fc.integer({ min: x - 4, max: x + 4 }), fc.integer({ min: y - 4, max: y + 4 }), fc.nat(99))
+    .map(([right, down, way]) => {
+      const [a, b] = [String(right), String(down)];
+      const ways = [
+        `[ ${a} ,${b} ]`,
+        `["${a}", '${b}']`,
+        `[${a}.5, ${b}]`,
+        `[${a},${b}]`,
+        `[-${a}, ${b}]`,
+        `[${a}]`,
+      ];
+      return ways[way] ?? `[${a}, ${b}]`;
+    });
+const onLinesOfItsOwn = (text: string): string =>
+  `\n    - ${text.slice(1, -1).trim().split(/ *, */).join('\n    - ')}`;
+
+const photo = fc
+  .record(
+    {
+      file: one('side.jpg', 'photos/side 1.jpg', '"a: b.png"'),
+      'image-size': one('[1600, 1200]', '[ 1600, 1200 ]', '[1600, 1200, 3]'),
+      reference: fc
+        .tuple(place(644, 640), place(956, 647))
+        .map(([from, to]) => `{ length: 36 in, from: ${from}, to: ${to} }`),
+      plumb: fc
+        .tuple(place(1137, 362), place(1132, 695))
+        .map(([top, bottom]) => `{ top: ${top}, bottom: ${bottom} }`),
+      ring: place(728, 549),
+      elbow: place(696, 673),
+      'girth-groove': place(736, 698),
+      spine: fc.oneof(place(741, 475), place(741, 475).map(onLinesOfItsOwn)),
+      underline: place(736, 698),
+      fork: place(725, 431),
+      cantle: place(830, 440),
+      'camera-distance': one('12 ft', '4 m', '366 cm'),
+    },
+    {
+      requiredKeys: [
+        'file',
+        'image-size',
+        'reference',
+        'ring',
+        'elbow',
+        'girth-groove',
+        'spine',
+        'underline',
+      ],
+    },
+  )
+  .map((pairs) => ['photo:', ...Object.entries(pairs).map(([key, value]) => `  ${key}: ${value}`.trimEnd())]);
+
 const notes = fc
   .tuple(
     one('|', '|-', '>', '|+', '|  # told'),
@@ -122,6 +176,7 @@ const written = fc
     sectionOf('saddle', saddle),
     maybe(sectionOf('wants', cinch)),
     maybe(sectionOf('colors', colors)),
+    fc.oneof({ weight: 3, arbitrary: fc.constant<string[]>([]) }, { weight: 1, arbitrary: photo }),
     maybe(notes),
   )
   .map((parts) => parts.flat().join('\n'));

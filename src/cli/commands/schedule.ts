@@ -120,6 +120,7 @@ async function askedOf(
   minutes: number | undefined,
 ): Promise<Asked[]> {
   const { promiseForOrder, promiseOn } = await import('../../paper/agenda.ts');
-  if (minutes !== undefined) return [promiseOn(agenda, { order: undefined, minutes, due: undefined })];
+  if (minutes !== undefined)
+    return [promiseOn(agenda, { order: undefined, minutes, hours: minutes / 60, due: undefined })];
   return (wanted?.orders ?? []).map((order) => promiseForOrder(agenda, order));
 }

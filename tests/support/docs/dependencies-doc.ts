@@ -6,6 +6,7 @@ import { repo } from '../run-cli.ts';
 
 /** Why a package is here; one that is not on the list makes the page fail. */
 const why: Readonly<Record<string, string>> = {
+  '@resvg/resvg-js': 'pictures as PNG; native code for the usual machines, not bundled',
   chalk: 'colors on a terminal',
   'cli-table3': 'tables on a terminal',
   commander: 'commands, options and help',
@@ -34,6 +35,8 @@ const why: Readonly<Record<string, string>> = {
   luxon: 'tests: another opinion on days',
   parse5: 'tests: reads our HTML as a browser would',
   prettier: 'lays out code and pages',
+  saxes: 'tests: takes no SVG that is not well-formed',
+  'svg-path-parser': 'tests: reads the paths of our SVG as a stranger would',
   tsx: 'runs the sources as they are',
   typescript: 'types',
   'typescript-eslint': 'eslint for TypeScript',

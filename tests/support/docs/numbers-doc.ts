@@ -3,7 +3,8 @@ import { askingNumbers, type AskingNumber } from '../../../src/sources/asking.ts
 import { benchNumbers, type BenchNumber } from '../../../src/sources/bench-numbers.ts';
 import { document, escaped, table } from '../../../src/report/markdown.ts';
 import { learningNumbers, type LearningNumber } from '../../../src/sources/learning.ts';
-import { modelNumbers, type ModelNumber, type NumberUnit } from '../../../src/sources/numbers.ts';
+import type { ModelNumber, NumberUnit } from '../../../src/sources/model-number.ts';
+import { modelNumbers } from '../../../src/sources/numbers.ts';
 
 const units: Readonly<Record<NumberUnit, string>> = {
   in: 'in',
@@ -12,6 +13,7 @@ const units: Readonly<Record<NumberUnit, string>> = {
   ratio: 'ratio',
   lbf: 'lbf',
   chance: 'chance',
+  deg: 'degrees',
 };
 
 /** Text of docs/numbers.md. */

@@ -1,0 +1,183 @@
+/** `photo`: what the side photo of each order gives, how sure, and what it buys. */
+import type { Command } from 'commander';
+import type { Shop } from '../../order/types.ts';
+import type { Format, PhotoResult, ReportOptions } from '../../report/types.ts';
+import { emit, guardInputs, tellNotWritten } from '../emit.ts';
+import { CliFault, exit, printable, worse, type ExitCode } from '../fault.ts';
+import { failed, namesOf, readEntries, type Entry } from '../input.ts';
+import type { CliIo } from '../io.ts';
+import { formatOption, outOption, shopOption, unitsOption } from '../options.ts';
+import { tellFaults } from '../problems.ts';
+import type { Session } from '../program.ts';
+import { colorFor, reportOptions } from '../screen.ts';
+import { shopOf } from '../shop.ts';
+
+interface PhotoOptions {
+  pick?: string;
+  photosFrom?: string;
+  format: Format;
+  units: 'in' | 'cm';
+  shop?: string;
+  out?: string;
+  color: boolean;
+}
+
+const examples = `
+Files are order files with a "photo" block; "-" or nothing reads standard input.
+The picture itself need not be there: the marks are enough. Where it is, its size
+and how it is turned are held against the block. It is looked for beside the
+order file and opened only there, or in the folder of --photos-from.
+
+--pick writes one page, NAME-landmarks.html or the file of --out, to open in any
+browser: it asks for each mark in turn, tells at once what they come to, and gives
+the block to put into the order. It needs no network and sends nothing.
+
+A side photo never gives the length: ring to ring is taped before cord is cut.
+How to take one: docs/photo.md.
+
+Examples:
+  cinchwright photo --pick juniper-side.jpg
+  cinchwright photo order.yaml
+  cinchwright photo orders/*.yaml --format csv
+  cinchwright photo order.yaml --photos-from pictures`;
+
+/** Adds the command. */
+export function addPhoto(program: Command, session: Session): void {
+  program
+    .command('photo')
+    .summary('measure from the side photo of an order')
+    .description(
+      'Tells what the side photo of each order gives: each length, how sure, where its error comes from, and what it buys.',
+    )
+    .argument('[files...]', 'order files')
+    .option('--pick <picture>', 'write a page on which the marks are clicked on this JPEG or PNG')
+    .option('--photos-from <folder>', 'look for the pictures in this folder, not beside the order files')
+    .addOption(formatOption())
+    .addOption(unitsOption())
+    .addOption(shopOption())
+    .addOption(outOption())
+    .addHelpText('after', examples)
+    .action(async (files: string[], _: unknown, command: Command) => {
+      const options = command.optsWithGlobals<PhotoOptions>();
+      if (options.pick === undefined) session.code = await photo(files, options, session.io);
+      else {
+        const { pickTo } = await import('../photo/pick.ts');
+        session.code = await pickTo({ image: options.pick, out: options.out, files }, session.io);
+      }
+    });
+}
+
+/** An order file as it was named, with one of the entries read from it. */
+interface Named {
+  readonly name: string;
+  readonly entry: Entry;
+}
+
+async function photo(files: readonly string[], options: PhotoOptions, io: CliIo): Promise<ExitCode> {
+  const names = namesOf(files, io, 'photo');
+  guardInputs(options.out, [...names, options.shop], io);
+  guardFolder(options.photosFrom, io);
+  const errorColor = colorFor(io, options.color, 'stderr');
+  const shop = await shopOf(options.shop, io, errorColor);
+  const read = await namedEntries(names, io);
+  const { looked, results } = await readPhotos(read, { options, io, shop });
+  const without = read.flatMap(({ entry }) =>
+    entry.ok && entry.order.photo === undefined ? [entry.order.order] : [],
+  );
+  const shown = results.some(({ ok }) => ok);
+  const printed = options.format === 'table' ? shown : results.length > 0;
+  if (printed) emit(await printers[options.format](results, reportOptions(options, io)), options.out, io);
+  const told = await tellFaults(looked, io, errorColor);
+  if (!printed) tellNotWritten(options.out, io);
+  if (without.length > 0) tellWithout(without, results.length > 0, io);
+  const nothing = results.some((result) => result.ok && result.worth.first === undefined);
+  return worse(told, nothing ? exit.noSpec : exit.good);
+}
+
+function guardFolder(folder: string | undefined, io: CliIo): void {
+  if (folder === undefined || io.standsAt(folder) === 'directory') return;
+  throw new CliFault(`--photos-from takes a folder, and "${printable(folder)}" is none`);
+}
+
+/** Each file is read by itself, so that it is known beside which file the pictures lie. */
+async function namedEntries(names: readonly string[], io: CliIo): Promise<Named[]> {
+  const named: Named[] = [];
+  for (const name of names) {
+    named.push(...(await readEntries([name], io)).map((entry) => ({ name, entry })));
+  }
+  return named;
+}
+
+interface Work {
+  readonly options: PhotoOptions;
+  readonly io: CliIo;
+  readonly shop: Shop;
+}
+
+/** Results in order, and the entries again, with the faults of pictures among those of orders. */
+async function readPhotos(
+  read: readonly Named[],
+  { options, io, shop }: Work,
+): Promise<{ looked: Entry[]; results: PhotoResult[] }> {
+  const { sizeOrder } = await import('../../index.ts');
+  const { photoWorth } = await import('../../advice/photo-worth.ts');
+  const { surerPhoto } = await import('../../facts/photo-surer.ts');
+  const { lookAtPicture } = await import('../photo/look.ts');
+  const looked: Entry[] = [];
+  const results: PhotoResult[] = [];
+  for (const { name, entry } of read) {
+    if (!entry.ok) {
+      looked.push(entry);
+      results.push(failed(entry));
+      continue;
+    }
+    const { order, file, line } = entry;
+    if (order.photo === undefined) continue;
+    const seen = await lookAtPicture(entry, order.photo, { name, from: options.photosFrom, io });
+    if (!seen.ok) {
+      const fault: Entry & { ok: false } = {
+        ok: false,
+        file,
+        line,
+        order: order.order,
+        problems: [seen.problem],
+      };
+      looked.push(fault);
+      results.push(failed(fault));
+      continue;
+    }
+    const advice = sizeOrder(order, shop);
+    const { photo } = advice.facts;
+    if (photo === undefined) continue;
+    const worth = photoWorth(advice, sizeOrder({ ...order, photo: undefined }, shop));
+    const { picture } = seen;
+    results.push({ ok: true, file, advice, photo, picture, worth, surer: surerPhoto(advice.facts) });
+  }
+  return { looked, results };
+}
+
+/** Orders without a photo: a note, and an error when there is nothing else. */
+function tellWithout(orders: readonly string[], useful: boolean, io: CliIo): void {
+  const names = orders.map(printable);
+  const which = names.length === 1 ? `order ${names.join('')} has` : `orders ${names.join(', ')} have`;
+  const message = `nothing to measure: ${which} no "photo" block`;
+  if (!useful)
+    throw new CliFault(message, { hint: 'docs/photo.md shows how to take a photo and what to write.' });
+  io.stderr(`cinchwright: ${message}\n`);
+}
+
+type Printer = (results: readonly PhotoResult[], options: ReportOptions) => Promise<string>;
+
+async function sheets(results: readonly PhotoResult[], { units }: ReportOptions) {
+  const { photoSheet } = await import('../../report/photo-sheet.ts');
+  return results.flatMap((result) => (result.ok ? [photoSheet(result, units)] : []));
+}
+
+const printers: Record<Format, Printer> = {
+  table: async (results, options) =>
+    (await import('../../report/sheet-screen.ts')).sheetsScreen(await sheets(results, options), options),
+  markdown: async (results, options) =>
+    (await import('../../report/sheet-markdown.ts')).sheetsMarkdown(await sheets(results, options)),
+  json: async (results) => (await import('../../report/photo-json.ts')).photoJson(results),
+  csv: async (results) => (await import('../../report/photo-csv.ts')).photoCsv(results),
+};

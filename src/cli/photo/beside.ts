@@ -1,0 +1,36 @@
+/** Where the picture of an order may lie: in the folder of the order file, or in one that was named, and nowhere else. */
+import fs from 'node:fs';
+import path from 'node:path';
+import { systemCode, systemWords } from '../system-error.ts';
+
+export type Found =
+  | { readonly is: 'there'; readonly path: string }
+  | { readonly is: 'absent' }
+  | { readonly is: 'fault'; readonly why: string };
+
+/** Full name of a picture. Faults: an absolute name, one that leads out of the folder, by ".." or through links. */
+export function besideOrder(file: string, folder: string): Found {
+  if (file.includes('\0')) return { is: 'fault', why: 'the name holds a sign that no file name has' };
+  if (path.isAbsolute(file) || path.win32.isAbsolute(file)) return { is: 'fault', why: outside };
+  const named = path.resolve(folder, file);
+  if (!isInside(named, path.resolve(folder))) return { is: 'fault', why: outside };
+  try {
+    const real = fs.realpathSync(named);
+    return isInside(real, fs.realpathSync(folder))
+      ? { is: 'there', path: real }
+      : { is: 'fault', why: outside };
+  } catch (error) {
+    if (['ENOENT', 'ENOTDIR'].includes(systemCode(error) ?? '')) return { is: 'absent' };
+    const why = systemWords(error);
+    if (why === undefined) throw error;
+    return { is: 'fault', why };
+  }
+}
+
+const outside = 'it leads out of the folder of the order file; name another folder with --photos-from';
+
+/** Whether a path lies below a folder; the folder itself is none of its files. */
+function isInside(file: string, folder: string): boolean {
+  const from = path.relative(folder, file);
+  return from !== '' && from !== '..' && !from.startsWith(`..${path.sep}`) && !path.isAbsolute(from);
+}

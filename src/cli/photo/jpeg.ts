@@ -1,0 +1,84 @@
+/** Size and orientation of a JPEG, by walking its segments to the end (ITU-T T.81, annex B). */
+import { cutOff, no, two, type Header, type HeaderRead } from './bytes.ts';
+import { orientationOf } from './exif.ts';
+
+const SOI = 0xd8;
+const EOI = 0xd9;
+const SOS = 0xda;
+const APP1 = 0xe1;
+const malformed = 'it is not a whole JPEG: its parts do not follow one another as they must';
+
+/** Frames: SOF0 to SOF15, without DHT, JPG and DAC, which lie among them. */
+const isFrame = (marker: number): boolean =>
+  marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc;
+
+/** Markers without a segment: TEM and the restarts. */
+const isBare = (marker: number): boolean => marker === 0x01 || (marker >= 0xd0 && marker <= 0xd7);
+
+/** Whether bytes begin as a JPEG does. */
+export const isJpeg = (bytes: Buffer): boolean => bytes[0] === 0xff && bytes[1] === SOI && bytes[2] === 0xff;
+
+interface Segment {
+  readonly marker: number;
+  readonly body: Buffer;
+  /** Where the next marker stands. */
+  readonly next: number;
+}
+
+const nothing = Buffer.alloc(0);
+
+/** Header of a JPEG that is there to its end. Errors: cut off, malformed, no frame. */
+export function jpegHeader(bytes: Buffer): HeaderRead {
+  let size: Pick<Header, 'width' | 'height'> | undefined;
+  let orientation: number | undefined;
+  for (let at = 2; at < bytes.length;) {
+    const segment = segmentAt(bytes, at);
+    if (typeof segment === 'string') return no(segment);
+    const { marker, body, next } = segment;
+    if (isFrame(marker)) size ??= frameSize(body);
+    if (isFrame(marker) && size === undefined) return no(malformed);
+    if (marker === APP1) orientation ??= exifIn(body);
+    if (marker === EOI)
+      return size === undefined ? no(malformed) : { ok: true, ...size, orientation: orientation ?? 1 };
+    at = marker === SOS ? afterScan(bytes, next) : next;
+  }
+  return no(cutOff);
+}
+
+/** One marker with what belongs to it, or why there is none. */
+function segmentAt(bytes: Buffer, from: number): Segment | string {
+  if (bytes[from] !== 0xff) return malformed;
+  let at = from;
+  while (bytes[at] === 0xff) at += 1; // any number of fill bytes may stand before a marker
+  const marker = bytes[at];
+  if (marker === undefined) return cutOff;
+  at += 1;
+  if (marker === 0 || marker === SOI) return malformed;
+  if (marker === EOI || isBare(marker)) return { marker, body: nothing, next: at };
+  const length = two(bytes, at);
+  if (length === undefined || at + length > bytes.length) return cutOff;
+  return length < 2 ? malformed : { marker, body: bytes.subarray(at + 2, at + length), next: at + length };
+}
+
+/** Lines and samples a line; a height of 0 would be told later in the file, which cameras do not do. */
+function frameSize(body: Buffer): { width: number; height: number } | undefined {
+  const [height, width] = [two(body, 1), two(body, 3)];
+  return height === undefined || width === undefined || height === 0 || width === 0
+    ? undefined
+    : { width, height };
+}
+
+function exifIn(body: Buffer): number | undefined {
+  return body.subarray(0, 6).toString('latin1') === 'Exif\0\0' ? orientationOf(body.subarray(6)) : undefined;
+}
+
+/** Where the next marker stands behind the data of a scan: in them 0xff is followed by 0, or by a restart. */
+function afterScan(bytes: Buffer, from: number): number {
+  let at = bytes.indexOf(0xff, from);
+  while (at !== -1 && at + 1 < bytes.length) {
+    const next = bytes[at + 1] ?? 0;
+    if (next !== 0 && next !== 0xff && !isBare(next)) return at;
+    at = bytes.indexOf(0xff, at + (next === 0xff ? 1 : 2));
+  }
+  return bytes.length;
+}

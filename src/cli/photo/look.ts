@@ -1,0 +1,97 @@
+/** The picture of an order is looked up beside it and held against what the order says of it. */
+import path from 'node:path';
+import type { Photo } from '../../order/photo-types.ts';
+import type { Fault, Problem } from '../../order/problem.ts';
+import type { PictureSeen } from '../../report/types.ts';
+import { printable } from '../fault.ts';
+import { readText, type Entry } from '../input.ts';
+import type { CliIo } from '../io.ts';
+import { besideOrder } from './beside.ts';
+import { readPhoto } from './picture.ts';
+
+type Good = Entry & { readonly ok: true };
+
+export type Looked =
+  | { readonly ok: true; readonly picture: PictureSeen; readonly path: string | undefined }
+  | { readonly ok: false; readonly problem: Problem };
+
+/**
+ * Looks up the picture of an order. One that is not there is none of the faults: the marks alone are enough.
+ * @param name the order file as it was named, "-" for standard input
+ * @param from folder that pictures are looked for in; the order file's own when undefined
+ */
+export async function lookAtPicture(
+  entry: Good,
+  photo: Photo,
+  at: { name: string; from: string | undefined; io: CliIo },
+): Promise<Looked> {
+  const { name, from, io } = at;
+  const folder = path.resolve(io.cwd, from ?? (name === '-' ? '.' : path.dirname(name)));
+  const found = besideOrder(photo.file, folder);
+  if (found.is === 'absent') return { ok: true, picture: { there: false }, path: undefined };
+  if (found.is === 'fault') {
+    const words = {
+      key: 'file',
+      found: photo.file,
+      expected: 'a picture that may be opened',
+      hint: found.why,
+    };
+    return { ok: false, problem: await placed(entry, words, at) };
+  }
+  const read = readPhoto(found.path);
+  if (!read.ok) {
+    const words = { key: 'file', found: photo.file, expected: 'a picture that can be read', hint: read.why };
+    return { ok: false, problem: await placed(entry, words, at) };
+  }
+  const { kind, width, height, orientation } = read;
+  const [saidWidth, saidHeight] = photo.imageSize;
+  if (saidWidth !== width || saidHeight !== height) {
+    return { ok: false, problem: await placed(entry, sizeWords(photo, { width, height, orientation }), at) };
+  }
+  return { ok: true, picture: { there: true, kind, width, height, orientation }, path: found.path };
+}
+
+interface Words extends Omit<Fault, 'path'> {
+  readonly key: string;
+}
+
+function sizeWords(
+  { imageSize: [width, height], file }: Photo,
+  real: { width: number; height: number; orientation: number },
+): Words {
+  const lying = width === real.height && height === real.width;
+  const turned =
+    real.orientation >= 5 ? ': it is stored on its side, and places count on the upright picture' : '';
+  return {
+    key: 'image-size',
+    found: `[${String(width)}, ${String(height)}]`,
+    expected: `[${String(real.width)}, ${String(real.height)}], the size of ${printable(file)} as it is shown upright`,
+    hint: lying
+      ? `width and height are exchanged${turned}`
+      : 'the picture was made smaller, cut, or is another one: the marks must be set on this one',
+  };
+}
+
+/** The fault at its key. The order was read without keeping places, so its file is read once more; what was piped in is gone. */
+async function placed(
+  entry: Good,
+  { key, ...words }: Words,
+  { name, io }: { name: string; io: CliIo },
+): Promise<Problem> {
+  const fault = { path: `photo.${key}`, ...words };
+  const read = name === '-' ? undefined : await readText(name, io);
+  if (read?.ok === true) {
+    const { load } = await import('../../order/load.ts');
+    const document = load(read.text, entry.file).find(({ line }) => line === entry.line);
+    if (document !== undefined) return document.locate(fault, ['photo', key]);
+  }
+  const { found, hint, ...rest } = fault;
+  return {
+    file: entry.file,
+    line: entry.line,
+    column: 1,
+    ...rest,
+    ...(found === undefined ? {} : { found }),
+    ...(hint === undefined ? {} : { hint }),
+  };
+}

@@ -1,0 +1,89 @@
+/** Where a photo and a tape, or a word, disagree by more than both may be off: told, never averaged. */
+import type { PhotoReading, Seen } from '../photo/read.ts';
+import { dist, say, type Phrase } from '../units/phrase.ts';
+import { spreadsApart, TELLING } from './weigh.ts';
+import type { Facts } from './facts.ts';
+import { stationSeen } from './ring.ts';
+
+interface Pair {
+  readonly what: string;
+  /** From the order or the model, with its spread. */
+  readonly told: number;
+  readonly toldSd: number;
+  readonly seen: Pick<Seen, 'value' | 'sd'>;
+  readonly by: 'tape' | 'name' | 'habit';
+}
+
+/** Remarks in plain words; none without a photo. */
+export function photoRemarks(facts: Facts): Phrase[] {
+  const { photo } = facts;
+  if (photo === undefined) return [];
+  return pairsOf(facts, photo.seen)
+    .filter(({ told, toldSd, seen }) => spreadsApart({ value: told, sd: toldSd }, seen) > TELLING)
+    .map((pair) => words[pair.by](pair));
+}
+
+const words: Readonly<Record<Pair['by'], (pair: Pair) => Phrase>> = {
+  tape: ({ what, told, seen }) =>
+    say`The tape says ${dist(told)} of ${what}, the photo ${dist(seen.value)}, give or take ${dist(seen.sd)}: the tape is used. Measure again, and look at the clicks.`,
+  name: ({ what, told, seen }) =>
+    say`By the rigging's name the ${what} is ${dist(told)}, by the photo ${dist(seen.value)}, give or take ${dist(seen.sd)}: look where the ring hangs, and at the clicks.`,
+  habit: ({ what, told, seen }) =>
+    say`Usual for this girth is ${dist(told)} of ${what}, the photo shows ${dist(seen.value)}, give or take ${dist(seen.sd)}: look at the clicks, or tape it.`,
+};
+
+function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
+  const { order, k, room, model } = facts;
+  const { horse, saddle } = order;
+  const pairs: (Pair | undefined)[] = [
+    horse.elbowRoom === undefined
+      ? {
+          what: 'elbow room',
+          told: model['elbow-room'] * k,
+          toldSd: model['elbow-room-sd'],
+          seen: seen.room,
+          by: 'habit',
+        }
+      : { what: 'elbow room', told: horse.elbowRoom, toldSd: room.sd, seen: seen.room, by: 'tape' },
+    ringPair(order.saddle, { seen, k }, model),
+    heightPair(facts, seen),
+    typeof horse.barrel === 'object'
+      ? { what: "the barrel's depth", told: horse.barrel.depth, toldSd: TAPE, seen: seen.depth, by: 'tape' }
+      : undefined,
+    saddle.barSpan === undefined || seen.barSpan === undefined
+      ? undefined
+      : { what: 'bar span', told: saddle.barSpan, toldSd: TAPE, seen: seen.barSpan, by: 'tape' },
+  ];
+  return pairs.filter((pair) => pair !== undefined);
+}
+
+/** Spread of a taped depth or bar span, inches [choice]. */
+const TAPE = 0.5;
+
+/** Fork and ring against a set-back that was measured; elbow and ring against what the position's name means on these bars. */
+function ringPair(
+  { rigging, barSpan }: Facts['order']['saddle'],
+  { seen, k }: { seen: PhotoReading['seen']; k: number },
+  model: Facts['model'],
+): Pair | undefined {
+  if (rigging.kind === 'named') {
+    const span = barSpan ?? seen.barSpan?.value ?? model['bar-span'] * k;
+    const told = model['ring-behind-elbow'] * k + (1 - rigging.fraction) * span;
+    const what = 'way from the elbow back to the ring';
+    return { what, told, toldSd: model['named-position-sd'], seen: seen.ringBehindElbow, by: 'name' };
+  }
+  if (seen.setBack === undefined) return undefined;
+  const toldSd = model['measured-position-sd'];
+  return { what: 'set-back', told: rigging.setBack, toldSd, seen: seen.setBack, by: 'tape' };
+}
+
+/** Height of the ring as a station, against half of ring to ring, the taped drop, or the usual one. */
+function heightPair({ order, ring, barrel, girth, k, model }: Facts, seen: PhotoReading['seen']): Pair {
+  const what = 'skin from the midline up to the ring';
+  const station = stationSeen(seen.ringHeight, barrel);
+  if (ring.station.kind === 'measured') {
+    return { what, told: ring.station.value, toldSd: ring.station.sd, seen: station, by: 'tape' };
+  }
+  const told = girth.value / 2 - model[`drop-${order.saddle.style ?? 'ring'}`] * k;
+  return { what, told, toldSd: model['drop-sd'], seen: station, by: 'habit' };
+}

@@ -1,0 +1,30 @@
+/** What a photo shows and what would have been assumed, weighed by their spreads. */
+import type { Seen } from '../photo/read.ts';
+import type { Estimate } from './estimate.ts';
+
+/** Share that the photo has in the weighed value: 1 when nothing else is known. */
+export const photoShare = (usual: Estimate, { sd }: Pick<Seen, 'sd'>): number =>
+  usual.sd ** 2 / (usual.sd ** 2 + sd ** 2);
+
+/** Beyond this many spreads of their difference two values are not the same thing seen twice [choice]. */
+export const TELLING = 2;
+
+/** How many spreads of their difference two values lie apart. */
+export const spreadsApart = (a: Pick<Estimate, 'value' | 'sd'>, b: Pick<Estimate, 'value' | 'sd'>): number =>
+  Math.abs(a.value - b.value) / Math.hypot(a.sd, b.sd);
+
+/**
+ * The mean of both, each weighed by one over the square of its spread. Where they lie too far apart the spread grows with how far
+ * (Birge 1932, Phys Rev 40:207): one of them is wrong, and it is not known which.
+ */
+export function weighed(usual: Estimate, seen: Pick<Seen, 'value' | 'sd'>, basis: string): Estimate {
+  const share = photoShare(usual, seen);
+  const apart = spreadsApart(usual, seen);
+  const sd = (usual.sd ** -2 + seen.sd ** -2) ** -0.5;
+  return {
+    value: share * seen.value + (1 - share) * usual.value,
+    sd: apart > TELLING ? sd * apart : sd,
+    kind: 'photo',
+    basis: apart > TELLING ? `${basis}, from which it is far` : basis,
+  };
+}

@@ -1,0 +1,154 @@
+/** What cannot be true of the landmarks of a photo: outside the picture, too small to go by, out of order. */
+import type { Across } from './across.ts';
+import { cornerFaults, cornersAt } from './photo-sheet.ts';
+import { sizeFaults } from './photo-sizes.ts';
+import { apart, fault, landmarks, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
+import type { Pixel } from './photo-types.ts';
+import type { Problem } from './problem.ts';
+import { isBlock, treeAt } from './tree.ts';
+
+/** Least pixels of a stick, and of a string: with clicks 3 pixels off at both ends, 100 are wrong by four in a hundred [choice]. */
+const leastPixels = 100;
+/** A string leans no further than this from upright in any picture worth measuring, degrees [choice]. */
+const mostLean = 20;
+/** All faults across the keys of the photo block; none where there is no block. */
+export function photoFaults(loaded: Across): Problem[] {
+  if (!isBlock(treeAt(loaded.tree, photoPath))) return [];
+  const outside = outsideFaults(loaded);
+  const shape = [...referenceFaults(loaded), ...plumbFaults(loaded)];
+  // Order and sizes of what is misplaced would only be told a second time.
+  const order = outside.length > 0 ? [] : orderFaults(loaded);
+  const rest = outside.length + shape.length + order.length > 0 ? [] : sizeFaults(loaded);
+  return [...outside, ...shape, ...order, ...rest];
+}
+
+const places: readonly Path[] = [
+  ...landmarks.map((name) => [name]),
+  ...[0, 1, 2, 3].map((at) => ['reference', 'corners', at]),
+  ['reference', 'from'],
+  ['reference', 'to'],
+  ['plumb', 'top'],
+  ['plumb', 'bottom'],
+];
+
+function outsideFaults(loaded: Across): Problem[] {
+  const size = pixelAt(loaded, ['image-size']);
+  if (size === undefined) return [];
+  const [width, height] = size;
+  return places.flatMap((path) => {
+    const at = pixelAt(loaded, path);
+    if (at === undefined || (at[0] <= width && at[1] <= height)) return [];
+    const turned =
+      at[0] <= height && at[1] <= width
+        ? { hint: 'is image-size that of the picture lying on its side?' }
+        : {};
+    return [
+      fault(loaded, path, {
+        expected: `a place in the picture, at most [${String(width)}, ${String(height)}]`,
+        ...turned,
+      }),
+    ];
+  });
+}
+
+/** Which of the two kinds is written, and whether it is whole and large enough. */
+function referenceFaults(loaded: Across): Problem[] {
+  const reference = treeAt(loaded.tree, [...photoPath, 'reference']);
+  if (!isBlock(reference)) return [];
+  const has = (keys: readonly string[]): string[] => keys.filter((key) => Object.hasOwn(reference, key));
+  const stick = has(['length', 'from', 'to']);
+  const sheet = has(['width', 'height', 'corners']);
+  const expected = 'length, from and to of a stick, or width, height and corners of a flat sheet';
+  if (stick.length > 0 && sheet.length > 0)
+    return [fault(loaded, ['reference'], { expected, hint: 'one of the two, not both' })];
+  if (stick.length !== 3 && sheet.length !== 3) return [fault(loaded, ['reference'], { expected })];
+  if (sheet.length === 3)
+    return cornerFaults(cornersAt(reference), (words) => fault(loaded, ['reference', 'corners'], words));
+  const [from, to] = [pixelAt(loaded, ['reference', 'from']), pixelAt(loaded, ['reference', 'to'])];
+  if (from === undefined || to === undefined || apart(from, to) >= leastPixels) return [];
+  const hint = `it is ${String(Math.round(apart(from, to)))} pixels long: too short for a scale`;
+  return [
+    fault(loaded, ['reference', 'to'], {
+      expected: `a reference at least ${String(leastPixels)} pixels long`,
+      hint,
+    }),
+  ];
+}
+
+function plumbFaults(loaded: Across): Problem[] {
+  const [top, bottom] = [pixelAt(loaded, ['plumb', 'top']), pixelAt(loaded, ['plumb', 'bottom'])];
+  if (top === undefined || bottom === undefined) return [];
+  const [x, y] = [bottom[0] - top[0], bottom[1] - top[1]];
+  if (y <= 0)
+    return [
+      fault(loaded, ['plumb', 'bottom'], { expected: 'a bottom below the top: pixels count downward' }),
+    ];
+  if (Math.hypot(x, y) < leastPixels)
+    return [
+      fault(loaded, ['plumb', 'bottom'], {
+        expected: `a string at least ${String(leastPixels)} pixels long`,
+      }),
+    ];
+  const lean = (Math.atan2(Math.abs(x), y) * 180) / Math.PI;
+  const hint = `it leans by ${String(Math.round(lean))} degrees`;
+  return lean <= mostLean
+    ? []
+    : [
+        fault(loaded, ['plumb'], {
+          expected: `a string that hangs within ${String(mostLean)} degrees of upright`,
+          hint,
+        }),
+      ];
+}
+
+/** Above and below, before and behind. */
+function orderFaults(loaded: Across): Problem[] {
+  const at = (name: Landmark): Pixel | undefined => pixelAt(loaded, [name]);
+  const below = (name: Landmark, top: Landmark): Problem[] => {
+    const [low, high] = [at(name), at(top)];
+    if (low === undefined || high === undefined || low[1] > high[1]) return [];
+    return [
+      fault(loaded, [name], { expected: `a place below the ${top}: pixels count downward from the top` }),
+    ];
+  };
+  const above = (name: Landmark, bottom: Landmark): Problem[] => {
+    const [high, low] = [at(name), at(bottom)];
+    if (low === undefined || high === undefined || low[1] > high[1]) return [];
+    return [
+      fault(loaded, [name], { expected: `a place above the ${bottom}: pixels count downward from the top` }),
+    ];
+  };
+  const upright = below('underline', 'spine');
+  if (upright.length > 0) return upright;
+  return [
+    ...above('ring', 'underline'),
+    ...below('ring', 'spine'),
+    ...below('girth-groove', 'spine'),
+    ...below('elbow', 'spine'),
+    ...(above('ring', 'underline').length > 0 ? [] : above('ring', 'girth-groove')),
+    ...facingFaults(loaded),
+  ];
+}
+
+/** The elbow lies ahead of the groove, and the fork ahead of the cantle: both must look the same way. */
+function facingFaults(loaded: Across): Problem[] {
+  const [elbow, groove] = [pixelAt(loaded, ['elbow']), pixelAt(loaded, ['girth-groove'])];
+  const [fork, cantle] = [pixelAt(loaded, ['fork']), pixelAt(loaded, ['cantle'])];
+  if (elbow === undefined || groove === undefined) return [];
+  const facing = Math.sign(elbow[0] - groove[0]);
+  if (facing === 0)
+    return [
+      fault(loaded, ['elbow'], {
+        expected: 'a place ahead of the girth groove: they stand above one another',
+      }),
+    ];
+  const way = facing > 0 ? 'right' : 'left';
+  const hint = `elbow and girth-groove say that the horse faces ${way}: are two of the places swapped?`;
+  if (fork !== undefined && cantle !== undefined && (fork[0] - cantle[0]) * facing <= 0) {
+    return [fault(loaded, ['fork'], { expected: 'a fork ahead of the cantle', hint })];
+  }
+  if (fork === undefined && cantle !== undefined && (elbow[0] - cantle[0]) * facing <= 0) {
+    return [fault(loaded, ['cantle'], { expected: 'a cantle behind the elbow', hint })];
+  }
+  return [];
+}

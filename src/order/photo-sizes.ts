@@ -1,0 +1,110 @@
+/** Lengths that the reference makes of the places on a photo, each held against what a horse can have. */
+import type { Inches } from '../units/length.ts';
+import { decimals } from '../units/print.ts';
+import type { Across } from './across.ts';
+import { ranges, within, type LengthRange } from './measure.ts';
+import { cornersAt, widthOf } from './photo-sheet.ts';
+import { apart, fault, inchesAt, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
+import type { Pixel } from './photo-types.ts';
+import type { Problem } from './problem.ts';
+import { isBlock, treeAt } from './tree.ts';
+
+/** Depth of a barrel over its girth: of ellipses half as wide as deep to a tenth wider than deep, with a tenth of slack [choice]. */
+const depthOverGirth = { min: 0.27, max: 0.46 };
+/** The same over the height at the withers [choice: half of it is usual]. */
+const depthOverHeight = { min: 0.3, max: 0.65 };
+/** A lens sees this wide at most, degrees: the widest of telephones has about 120 [choice]. */
+const widestView = 120;
+
+/** A fault for each length that no horse has; they can be told only of places that are in order. */
+export function sizeFaults(loaded: Across): Problem[] {
+  const scale = pixelsAnInch(loaded);
+  const at = (name: Landmark): Pixel | undefined => pixelAt(loaded, [name]);
+  const [elbow, groove, spine, underline] = [at('elbow'), at('girth-groove'), at('spine'), at('underline')];
+  if (scale === undefined || !elbow || !groove || !spine || !underline) return [];
+  const depth = (underline[1] - spine[1]) / scale;
+  const room = Math.abs(elbow[0] - groove[0]) / scale;
+  return [
+    ...sizeFault(loaded, { path: ['elbow'], range: ranges.elbowRoom, inches: room }),
+    ...(within(depth, ranges.barrelDepth)
+      ? depthAgainstTape(loaded, depth)
+      : sizeFault(loaded, { path: ['spine'], range: ranges.barrelDepth, inches: depth })),
+    ...ringFault(loaded, scale),
+    ...viewFault(loaded, scale),
+  ];
+}
+
+const about = (inches: Inches): string => `${decimals(inches, 1)} in`;
+const offScale = 'is the length of the reference right, and does it belong to the clicks?';
+
+function sizeFault(
+  loaded: Across,
+  { path, range, inches }: { path: Path; range: LengthRange; inches: Inches },
+): Problem[] {
+  if (within(inches, range)) return [];
+  const expected = `${range.about} from ${about(range.min)} to ${about(range.max)}; by the reference it would be ${about(inches)}`;
+  return [fault(loaded, path, { expected, hint: offScale })];
+}
+
+/** A depth that no horse of the taped girth, or of that height, can have. */
+function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
+  const girth = inchesAt(loaded, ['horse', 'heart-girth'], ranges.heartGirth);
+  const height = inchesAt(loaded, ['horse', 'height'], ranges.height);
+  const [whole, bounds, name] =
+    girth !== undefined
+      ? ([girth, depthOverGirth, 'heart girth'] as const)
+      : ([height, depthOverHeight, 'height'] as const);
+  if (whole === undefined || within(depth / whole, bounds)) return [];
+  const [least, most] = [about(bounds.min * whole), about(bounds.max * whole)];
+  const expected = `spine and underline ${least} to ${most} apart, as the ${name} of ${about(whole)} asks; by the reference they are ${about(depth)} apart`;
+  return [fault(loaded, ['spine'], { expected, hint: offScale })];
+}
+
+/** A ring this far from the elbow is none that a cinch hangs from. */
+function ringFault(loaded: Across, scale: number): Problem[] {
+  const [ring, elbow, groove] = [
+    pixelAt(loaded, ['ring']),
+    pixelAt(loaded, ['elbow']),
+    pixelAt(loaded, ['girth-groove']),
+  ];
+  if (!ring || !elbow || !groove) return [];
+  const behind = ((elbow[0] - ring[0]) * Math.sign(elbow[0] - groove[0])) / scale;
+  if (within(behind, ringBehind)) return [];
+  const expected = `a ring from ${about(-ringBehind.min)} ahead of the elbow to ${about(ringBehind.max)} behind it; by the reference it is ${about(Math.abs(behind))} ${behind < 0 ? 'ahead' : 'behind'}`;
+  return [fault(loaded, ['ring'], { expected, hint: 'are elbow and girth-groove swapped?' })];
+}
+
+/** A full ring hangs 2 in behind the elbow; a foot of set-back, and clicks and parallax of some inches both ways [choice]. */
+const ringBehind = { min: -3, max: 16 };
+
+/** What the picture would show at the distance given, against what a lens can see. */
+function viewFault(loaded: Across, scale: number): Problem[] {
+  const distance = inchesAt(loaded, [...photoPath, 'camera-distance'], ranges.cameraDistance);
+  const size = pixelAt(loaded, ['image-size']);
+  if (distance === undefined || size === undefined) return [];
+  const across = Math.max(...size) / scale;
+  const angle = (2 * Math.atan(across / 2 / distance) * 180) / Math.PI;
+  if (angle <= widestView) return [];
+  const expected = `a camera far enough for what the picture shows: it is ${about(across)} wide at the horse`;
+  return [
+    fault(loaded, ['camera-distance'], {
+      expected,
+      hint: `no lens sees ${String(Math.round(angle))} degrees wide`,
+    }),
+  ];
+}
+
+/** Pixels an inch by the reference, whatever else is wrong. */
+function pixelsAnInch(loaded: Across): number | undefined {
+  const reference = treeAt(loaded.tree, [...photoPath, 'reference']);
+  const inches = (key: string, range: LengthRange) =>
+    inchesAt(loaded, [...photoPath, 'reference', key], range);
+  const length = inches('length', ranges.referenceLength);
+  const [from, to] = [pixelAt(loaded, ['reference', 'from']), pixelAt(loaded, ['reference', 'to'])];
+  if (length !== undefined && from && to) return apart(from, to) / length;
+  const [width, corners] = [
+    inches('width', ranges.sheetWidth),
+    isBlock(reference) ? cornersAt(reference) : undefined,
+  ];
+  return width === undefined || corners === undefined ? undefined : widthOf(corners) / width;
+}

@@ -1,0 +1,53 @@
+/** The landmarks of a photo block as they stand in the tree, whatever else of the order is wrong. */
+import { parseLength, type Inches } from '../units/length.ts';
+import type { Across } from './across.ts';
+import { within, type LengthRange } from './measure.ts';
+import type { Pixel } from './photo-types.ts';
+import { shown, type Problem } from './problem.ts';
+import { describe, treeAt, type Tree } from './tree.ts';
+
+export type Path = readonly (string | number)[];
+
+export const photoPath: Path = ['photo'];
+export const landmarks = ['ring', 'elbow', 'girth-groove', 'spine', 'underline', 'fork', 'cantle'] as const;
+export type Landmark = (typeof landmarks)[number];
+
+/** A fault at a path within the block, with what stands there. */
+export function fault(loaded: Across, path: Path, words: { expected: string; hint?: string }): Problem {
+  const full = [...photoPath, ...path];
+  const text = pairText(treeAt(loaded.tree, full));
+  const name = full.map((step) => (typeof step === 'number' ? `[${String(step)}]` : `.${step}`)).join('');
+  return loaded.locate(
+    { path: name.slice(1), found: text === undefined ? undefined : shown(text), ...words },
+    full,
+  );
+}
+
+function pairText(tree: Tree | undefined): string | undefined {
+  const isPair = Array.isArray(tree) && tree.every((entry) => typeof entry === 'string');
+  return isPair ? `[${tree.join(', ')}]` : describe(tree);
+}
+
+/** The pixel at a path; undefined when it is not there or cannot be read, which the schema tells. */
+export function pixelAt({ tree }: Across, path: Path): Pixel | undefined {
+  return pixelIn(treeAt(tree, [...photoPath, ...path]));
+}
+
+/** A list of two plain numbers. */
+export function pixelIn(tree: Tree | undefined): Pixel | undefined {
+  if (!Array.isArray(tree) || tree.length !== 2) return undefined;
+  const [x, y] = tree.map((text) =>
+    typeof text === 'string' && /^\d+(?:\.\d+)?$/.test(text) ? Number(text) : NaN,
+  );
+  return x === undefined || y === undefined || Number.isNaN(x + y) ? undefined : [x, y];
+}
+
+/** The length at a path of the order, if there is one within its range. */
+export function inchesAt({ tree }: Across, path: Path, range: LengthRange): Inches | undefined {
+  const text = treeAt(tree, path);
+  const read = typeof text === 'string' ? parseLength(text) : undefined;
+  return read?.ok === true && within(read.inches, range) ? read.inches : undefined;
+}
+
+/** Pixels between two places. */
+export const apart = (a: Pixel, b: Pixel): number => Math.hypot(a[0] - b[0], a[1] - b[1]);

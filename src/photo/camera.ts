@@ -1,0 +1,85 @@
+/** The camera of a side photo: which way it looks, by plumb line, sheet and habit, and how many pixels an inch it has, by the reference. */
+import type { Point } from '../geometry/homography.ts';
+import { placeOf, type Pinhole, type Pose } from '../geometry/pinhole.ts';
+import type { Photo, Reference } from '../order/photo-types.ts';
+import type { Scene } from './scene.ts';
+import { centerOf, lookAt, type Look } from './sheet.ts';
+
+/** The camera of a scene. */
+export function cameraOf(scene: Scene): Pinhole {
+  const pose = poseOf(scene);
+  const center = centerOf(scene.photo);
+  const rough = roughFocal(scene.photo, pose.distance);
+  return { ...pose, center, focal: focalFor({ ...pose, center, focal: rough }, scene) };
+}
+
+/** Which way the camera looks, and from how far. */
+function poseOf(scene: Scene): Pose {
+  const { photo, unknowns: u, trust } = scene;
+  const seen = sheetLook(photo, u.distance) ?? { yaw: 0, tilt: 0, roll: 0 };
+  const blend = (share: number, shown: number, usual: number): number => share * shown + (1 - share) * usual;
+  const roll =
+    photo.plumb === undefined
+      ? blend(trust.roll, seen.roll + u.sheetRoll, u.roll)
+      : plumbRoll(photo.plumb) + u.plumb;
+  return {
+    yaw: blend(trust.yaw, seen.yaw + u.sheetYaw, u.yaw),
+    tilt: blend(trust.tilt, seen.tilt + u.sheetTilt, u.tilt),
+    roll,
+    distance: u.distance,
+  };
+}
+
+/** How the camera looks at the sheet, if there is one. */
+export function sheetLook(photo: Photo, distance: number): Look | undefined {
+  const { reference } = photo;
+  if (reference.kind === 'stick') return undefined;
+  return lookAt(reference, centerOf(photo), roughFocal(photo, distance));
+}
+
+/** A string hangs straight down; the picture is turned by what it leans. */
+function plumbRoll({ top, bottom }: NonNullable<Photo['plumb']>): number {
+  return Math.atan2(top[0] - bottom[0], bottom[1] - top[1]);
+}
+
+const apart = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
+
+/** Focal length as if all were square. */
+function roughFocal({ reference, referenceDepth }: Photo, distance: number): number {
+  return pixelsAnInch(reference) * (distance - (referenceDepth ?? 0));
+}
+
+/** Pixels an inch at the reference, by its ends or its edges. */
+export function pixelsAnInch(reference: Reference): number {
+  if (reference.kind === 'stick') return apart(reference.from, reference.to) / reference.length;
+  const [a, b, c, d] = reference.corners;
+  const across = (apart(a, b) + apart(c, d)) / (2 * reference.width);
+  const up = (apart(b, c) + apart(d, a)) / (2 * reference.height);
+  return Math.sqrt(across * up);
+}
+
+const MOST_STEPS = 30;
+
+/** The focal length with which the reference, laid back onto its plane, has its own size: each step takes what is left over. */
+function focalFor(camera: Pinhole, { photo, unknowns }: Scene): number {
+  const z = (photo.referenceDepth ?? 0) + unknowns.referenceDepth;
+  const wanted = 1 + unknowns.reference;
+  let focal = camera.focal;
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const ratio = sizeOf(photo.reference, { ...camera, focal }, z) / wanted;
+    focal *= ratio;
+    if (Math.abs(ratio - 1) < 1e-13) break;
+  }
+  return focal;
+}
+
+/** Size of the reference by the camera, over its own. */
+function sizeOf(reference: Reference, camera: Pinhole, z: number): number {
+  const at = (pixel: Point): Point => {
+    const { x, y } = placeOf(camera, pixel, z);
+    return [x, y];
+  };
+  if (reference.kind === 'stick') return apart(at(reference.from), at(reference.to)) / reference.length;
+  const [a, b, c, d] = reference.corners.map(at) as [Point, Point, Point, Point];
+  return pixelsAnInch({ ...reference, corners: [a, b, c, d] });
+}

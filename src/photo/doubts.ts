@@ -1,0 +1,128 @@
+/** Everything that can be wrong about a side photo, each with its spread: turned one at a time, they give the spread of what is read. */
+import type { Photo, Pixel } from '../order/photo-types.ts';
+import type { Model } from '../sources/numbers.ts';
+import { pixelsAnInch } from './camera.ts';
+import type { Scene, Unknowns } from './scene.ts';
+
+/** Where an error comes from, as told to the reader. */
+export const errorSources = ['click', 'scale', 'depth', 'yaw', 'tilt', 'roll'] as const;
+export type ErrorSource = (typeof errorSources)[number];
+
+/** One thing that can be wrong, independent of the others. */
+export interface Doubt {
+  readonly source: ErrorSource;
+  readonly sd: number;
+  /** Whether it is how deep one of the places lies. */
+  readonly isPlace: boolean;
+  /** The scene, had it been so much more. */
+  readonly turn: (scene: Scene, by: number) => Scene;
+}
+
+const places: ReadonlySet<string> = new Set(['elbowDepth', 'ringDepth', 'forkDepth', 'cantleDepth']);
+
+const DEGREE = Math.PI / 180;
+
+/** All doubts about a photo. */
+export function doubtsOf(photo: Photo, { halfWidthSd }: Scene['guess'], model: Model): Doubt[] {
+  const unknown = (source: ErrorSource, name: keyof Unknowns, sd: number): Doubt => ({
+    source,
+    sd,
+    isPlace: places.has(name),
+    turn: (scene, by) => ({ ...scene, unknowns: { ...scene.unknowns, [name]: scene.unknowns[name] + by } }),
+  });
+  const distanceSd =
+    photo.cameraDistance === undefined
+      ? model['photo-distance-sd']
+      : photo.cameraDistance * model['photo-distance-paced-sd'];
+  const angle = (
+    key: 'photo-yaw-sd' | 'photo-tilt-sd' | 'photo-roll-sd' | 'photo-plumb-sd' | 'photo-sheet-sd',
+  ): number => model[key] * DEGREE;
+  return [
+    ...clickDoubts(photo, model),
+    unknown('scale', 'reference', model['photo-reference-sd']),
+    unknown('depth', 'referenceDepth', model['photo-reference-depth-sd']),
+    unknown('depth', 'distance', distanceSd),
+    unknown('depth', 'halfWidth', halfWidthSd),
+    unknown('depth', 'elbowDepth', model['photo-elbow-depth-sd']),
+    unknown('depth', 'ringDepth', model['photo-ring-depth-sd']),
+    unknown('depth', 'forkDepth', model['photo-saddle-depth-sd']),
+    unknown('depth', 'cantleDepth', model['photo-saddle-depth-sd']),
+    unknown('yaw', 'yaw', angle('photo-yaw-sd')),
+    unknown('yaw', 'sheetYaw', angle('photo-sheet-sd')),
+    unknown('tilt', 'tilt', angle('photo-tilt-sd')),
+    unknown('tilt', 'sheetTilt', angle('photo-sheet-sd')),
+    unknown('roll', 'roll', angle('photo-roll-sd')),
+    unknown('roll', 'plumb', angle('photo-plumb-sd')),
+    unknown('roll', 'sheetRoll', angle('photo-sheet-sd')),
+  ];
+}
+
+type Move = (photo: Photo, by: Pixel) => Photo;
+const shifted = ([x, y]: Pixel, [dx, dy]: Pixel): Pixel => [x + dx, y + dy];
+
+/** Every click, to the right and down: the hand's error, and for marks of the body that of the eye. */
+function clickDoubts(photo: Photo, model: Model): Doubt[] {
+  const hand = model['photo-click-sd'] * Math.max(...photo.imageSize);
+  const inch = pixelsAnInch(photo.reference);
+  const eye = Math.hypot(hand, model['photo-landmark-sd'] * inch);
+  const eyeOnSpine = Math.hypot(hand, model['photo-spine-sd'] * inch);
+  const mark = (name: 'ring' | 'elbow' | 'groove' | 'spine' | 'underline', sd: number): Doubt[] =>
+    both(sd, (shot, by) => ({ ...shot, [name]: shifted(shot[name], by) }));
+  return [
+    ...mark('ring', hand),
+    ...mark('elbow', eye),
+    ...mark('groove', eye),
+    ...mark('underline', eye),
+    ...mark('spine', eyeOnSpine),
+    ...(photo.fork === undefined
+      ? []
+      : both(hand, (shot, by) => ({ ...shot, fork: shot.fork && shifted(shot.fork, by) }))),
+    ...(photo.cantle === undefined
+      ? []
+      : both(hand, (shot, by) => ({ ...shot, cantle: shot.cantle && shifted(shot.cantle, by) }))),
+    ...referenceClicks(photo, hand),
+    ...(photo.plumb === undefined ? [] : plumbClicks(hand)),
+  ];
+}
+
+/** The same error to the right, and down. */
+function both(sd: number, move: Move): Doubt[] {
+  const doubt = (to: (by: number) => Pixel): Doubt => ({
+    source: 'click',
+    sd,
+    isPlace: false,
+    turn: (scene, by) => ({ ...scene, photo: move(scene.photo, to(by)) }),
+  });
+  return [doubt((by) => [by, 0]), doubt((by) => [0, by])];
+}
+
+/** Clicks on the ends or corners of the reference. */
+export function referenceClicks({ reference }: Photo, sd: number): Doubt[] {
+  if (reference.kind === 'sheet') {
+    return [0, 1, 2, 3].flatMap((at) => both(sd, (shot, by) => withCorner(shot, at, by)));
+  }
+  return (['from', 'to'] as const).flatMap((end) =>
+    both(sd, (shot, by) =>
+      shot.reference.kind === 'sheet'
+        ? shot
+        : { ...shot, reference: { ...shot.reference, [end]: shifted(shot.reference[end], by) } },
+    ),
+  );
+}
+
+function withCorner(shot: Photo, at: number, by: Pixel): Photo {
+  if (shot.reference.kind === 'stick') return shot;
+  const [a, b, c, d] = shot.reference.corners.map((corner, i) =>
+    i === at ? shifted(corner, by) : corner,
+  ) as [Pixel, Pixel, Pixel, Pixel];
+  return { ...shot, reference: { ...shot.reference, corners: [a, b, c, d] } };
+}
+
+function plumbClicks(sd: number): Doubt[] {
+  return (['top', 'bottom'] as const).flatMap((end) =>
+    both(sd, (shot, by) => ({
+      ...shot,
+      plumb: shot.plumb && { ...shot.plumb, [end]: shifted(shot.plumb[end], by) },
+    })),
+  );
+}

@@ -1,0 +1,72 @@
+/** Lengths on the horse from one scene: every landmark is laid back onto the plane it lies in. */
+import { placeOf, type Pinhole, type Place } from '../geometry/pinhole.ts';
+import type { Pixel } from '../order/photo-types.ts';
+import { cameraOf } from './camera.ts';
+import { elbowDepth, halfWidthOf, outlineDepth, outlineShare, ringDepth, type Scene } from './scene.ts';
+
+/** Inches. */
+export interface Lengths {
+  /** Groove forward to the back of the elbow. */
+  readonly room: number;
+  /** Back of the elbow to the ring, backward. */
+  readonly ringBehindElbow: number;
+  /** Groove forward to the ring. */
+  readonly ringOffset: number;
+  /** Ring above the chest midline, straight up. */
+  readonly ringHeight: number;
+  /** Depth of the barrel. */
+  readonly depth: number;
+  /** Front of the fork to the ring, backward. */
+  readonly setBack: number | undefined;
+  readonly barSpan: number | undefined;
+}
+
+/** Where on the picture the horse is: the camera, the place of the groove's bottom, and which way is forward (1 right, -1 left). */
+export interface Stand {
+  readonly camera: Pinhole;
+  readonly groove: Place;
+  readonly underline: Place;
+  readonly facing: 1 | -1;
+}
+
+/** Camera, groove and direction of a scene. */
+export function standOf(scene: Scene): Stand {
+  const { photo } = scene;
+  const camera = cameraOf(scene);
+  const depth = outlineDepth(scene);
+  const groove = placeOf(camera, photo.groove, depth);
+  const underline = placeOf(camera, photo.underline, depth);
+  return { camera, groove, underline, facing: photo.elbow[0] > photo.groove[0] ? 1 : -1 };
+}
+
+/** All lengths of a scene. */
+export function lengthsOf(scene: Scene): Lengths {
+  const { photo, unknowns } = scene;
+  const { camera, groove, underline, facing } = standOf(scene);
+  const at = (pixel: Pixel, depth: number): Place => placeOf(camera, pixel, depth);
+  const elbow = at(photo.elbow, elbowDepth(scene));
+  const spine = at(photo.spine, outlineDepth(scene));
+  const ring = ringPlace(scene, camera, underline.y);
+  const middle = -halfWidthOf(scene);
+  const fork = photo.fork === undefined ? undefined : at(photo.fork, middle + unknowns.forkDepth);
+  const cantle = photo.cantle === undefined ? undefined : at(photo.cantle, middle + unknowns.cantleDepth);
+  const forward = (from: Place, to: Place): number => facing * (to.x - from.x);
+  return {
+    room: forward(groove, elbow),
+    ringBehindElbow: forward(ring, elbow),
+    ringOffset: forward(groove, ring),
+    ringHeight: ring.y - underline.y,
+    depth: (spine.y - underline.y) / outlineShare(scene),
+    setBack: fork && forward(ring, fork),
+    barSpan: fork && cantle && forward(cantle, fork),
+  };
+}
+
+/** How deep a ring lies hangs on how high it is, and that a little on how deep: three rounds leave less than a hundredth. */
+function ringPlace(scene: Scene, camera: Pinhole, bottom: number): Place {
+  let ring = placeOf(camera, scene.photo.ring, 0);
+  for (let round = 0; round < 3; round += 1) {
+    ring = placeOf(camera, scene.photo.ring, ringDepth(scene, ring.y - bottom));
+  }
+  return ring;
+}

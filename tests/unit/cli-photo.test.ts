@@ -1,0 +1,214 @@
+/** `photo`: the picture beside the order is opened, held against the block, and never looked for elsewhere. */
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import sharp from 'sharp';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { repo, run } from '../support/run-cli.ts';
+
+const example = fs.readFileSync(path.join(repo, 'examples/orders/25-photo.yaml'), 'utf8');
+let home = '';
+beforeEach(() => {
+  home = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-photo-'));
+  fs.mkdirSync(path.join(home, 'orders', 'photos'), { recursive: true });
+  put('orders/o.yaml', example);
+});
+afterEach(() => {
+  fs.rmSync(home, { recursive: true });
+});
+
+const put = (name: string, content: string | Buffer): void => {
+  fs.writeFileSync(path.join(home, name), content);
+};
+const photo = (...args: string[]) => run(['photo', ...args], { cwd: home });
+
+/** A picture of one color. */
+const picture = (width: number, height: number, orientation?: number): Promise<Buffer> => {
+  const plain = sharp({ create: { width, height, channels: 3, background: '#806040' } });
+  return (orientation === undefined ? plain : plain.withMetadata({ orientation })).jpeg().toBuffer();
+};
+
+describe('the picture', () => {
+  test('need not be there', async () => {
+    const { code, stdout, stderr } = await photo('orders/o.yaml');
+    expect([code, stderr]).toEqual([0, '']);
+    expect(stdout).toContain('it was not found');
+  });
+
+  test('is there and agrees', async () => {
+    put('orders/photos/juniper-side.jpg', await picture(1600, 1200));
+    const { code, stdout } = await photo('orders/o.yaml');
+    expect(code).toBe(0);
+    expect(stdout.replaceAll(/\s+/g, ' ')).toContain(
+      '1600 x 1200 pixels; the file is there and agrees (JPEG).',
+    );
+  });
+
+  test('is stored on its side and agrees when it is shown upright', async () => {
+    put('orders/photos/juniper-side.jpg', await picture(1200, 1600, 6));
+    const { code, stdout } = await photo('orders/o.yaml', '--format', 'json');
+    expect(code).toBe(0);
+    expect((JSON.parse(stdout) as { results: { picture: unknown }[] }).results[0]?.picture).toEqual({
+      file: 'photos/juniper-side.jpg',
+      there: true,
+      kind: 'jpeg',
+      width: 1600,
+      height: 1200,
+      orientation: 6,
+    });
+  });
+
+  test('has another size: told at its place, with what it is', async () => {
+    put('orders/photos/juniper-side.jpg', await picture(800, 600));
+    const { code, stdout, stderr } = await photo('orders/o.yaml');
+    expect([code, stdout]).toEqual([3, '']);
+    expect(stderr).toContain('orders/o.yaml:15:15: photo.image-size');
+    expect(stderr.replaceAll(/\s+/g, ' ')).toContain('found [1600, 1200]; expected [800, 600], the size of');
+  });
+
+  test('lies on its side in the block: told so', async () => {
+    put('orders/photos/juniper-side.jpg', await picture(1600, 1200, 8));
+    const { code, stderr } = await photo('orders/o.yaml');
+    expect(code).toBe(3);
+    expect(stderr.replaceAll(/\s+/g, ' ')).toContain(
+      'hint: width and height are exchanged: it is stored on its side, and places count on the upright picture',
+    );
+  });
+
+  test.each([
+    ['cut off', async () => (await picture(1600, 1200)).subarray(0, 700), 'the picture is cut off'],
+    ['no picture', () => Buffer.from('hello'), 'it is neither a JPEG nor a PNG'],
+    ['empty', () => Buffer.alloc(0), 'it is empty'],
+  ])('%s: told, exit 3', async (_, bytes, why) => {
+    put('orders/photos/juniper-side.jpg', await bytes());
+    const { code, stderr } = await photo('orders/o.yaml');
+    expect(code).toBe(3);
+    expect(stderr).toContain('orders/o.yaml:14:9: photo.file');
+    expect(stderr).toContain(why);
+  });
+
+  test('one that is at fault does not keep the others from being done', async () => {
+    put('orders/photos/juniper-side.jpg', 'hello');
+    put('other.yaml', example.replace('2425', '2426'));
+    const { code, stdout } = await photo('orders/o.yaml', 'other.yaml', '--format', 'csv');
+    expect(code).toBe(3);
+    expect(stdout).toContain('2425,orders/o.yaml,,,,,,,,,,,line 14: expected a picture that can be read');
+    expect(stdout).toContain('2426,other.yaml,photos/juniper-side.jpg,elbow room,');
+  });
+});
+
+describe('the folder', () => {
+  test.each(['../secret.jpg', '/etc/hostname', 'photos/../../secret.jpg'])(
+    '%s is not opened',
+    async (file) => {
+      put('secret.jpg', await picture(1600, 1200));
+      put('orders/o.yaml', example.replace('photos/juniper-side.jpg', file));
+      const { code, stderr } = await photo('orders/o.yaml');
+      expect(code).toBe(3);
+      expect(stderr.replaceAll(/\s+/g, ' ')).toContain('it leads out of the folder of the order file');
+    },
+  );
+
+  test('a link that leads out is not followed', async () => {
+    put('secret.jpg', await picture(1600, 1200));
+    fs.symlinkSync(path.join(home, 'secret.jpg'), path.join(home, 'orders/photos/juniper-side.jpg'));
+    expect((await photo('orders/o.yaml')).code).toBe(3);
+  });
+
+  test('--photos-from names another, and that one is kept to as well', async () => {
+    put('orders/photos/juniper-side.jpg', 'hello');
+    fs.mkdirSync(path.join(home, 'pictures/photos'), { recursive: true });
+    put('pictures/photos/juniper-side.jpg', await picture(1600, 1200));
+    expect((await photo('orders/o.yaml', '--photos-from', 'pictures')).code).toBe(0);
+    put('orders/o.yaml', example.replace('photos/juniper-side.jpg', '../orders/photos/juniper-side.jpg'));
+    expect((await photo('orders/o.yaml', '--photos-from', 'pictures')).code).toBe(3);
+  });
+
+  test('--photos-from takes a folder', async () => {
+    const { code, stderr } = await photo('orders/o.yaml', '--photos-from', 'orders/o.yaml');
+    expect([code, stderr]).toEqual([2, expect.stringContaining('--photos-from takes a folder')]);
+  });
+
+  test('of an order that is piped in it is the one the program runs in', async () => {
+    fs.mkdirSync(path.join(home, 'photos'));
+    put('photos/juniper-side.jpg', await picture(800, 600));
+    const { code, stderr } = await run(['photo', '-'], { cwd: home, stdin: example });
+    expect(code).toBe(3);
+    expect(stderr).toContain('photo.image-size');
+  });
+});
+
+interface Row {
+  input: string;
+  basis: string;
+  sd: number;
+}
+
+describe('what a tape says', () => {
+  const taped = (lines: string): string =>
+    example.replace('  heart-girth: 74 in', `  heart-girth: 74 in\n${lines}`);
+  const size = async (text: string) => {
+    put('orders/o.yaml', text);
+    const { stdout } = await run(['size', 'orders/o.yaml', '--format', 'json'], { cwd: home });
+    const [result] = (
+      JSON.parse(stdout) as { results: [{ room: { inches: number; basis: string }; remarks: string[] }] }
+    ).results;
+    return result;
+  };
+
+  test('beats the photo, and no word is lost where both agree', async () => {
+    const { room, remarks } = await size(taped('  elbow-room: 4 1/4 in'));
+    expect(room).toMatchObject({ inches: 4.25, basis: 'measured' });
+    expect(remarks).toEqual([]);
+  });
+
+  test('is told where it is further off than both may be', async () => {
+    const { room, remarks } = await size(taped('  elbow-room: 7 in'));
+    expect(room.inches).toBe(7);
+    expect(remarks).toEqual([
+      expect.stringMatching(
+        /^The tape says 7\.00 in of elbow room, the photo 4\.49 in, give or take 0\.\d\d in: the tape is used\./,
+      ),
+    ]);
+  });
+
+  test('without one the photo is used, weighed with the usual', async () => {
+    const { room } = await size(example);
+    expect(room.basis).toBe('measured by photo, weighed with the usual hand');
+  });
+
+  test('a rigging whose name does not fit what the photo shows makes the ring less sure, and is told', async () => {
+    put('orders/o.yaml', example.replace('rigging: 7/8', 'rigging: center-fire'));
+    const { stdout } = await run(['size', 'orders/o.yaml', '--format', 'json'], { cwd: home });
+    const [result] = (JSON.parse(stdout) as { results: { assumptions: Row[]; remarks: string[] }[] }).results;
+    const setBack = result?.assumptions.find(({ input }) => input === 'ring set-back');
+    expect(setBack?.basis).toMatch(/from which it is far$/);
+    expect(setBack?.sd).toBeGreaterThan(1);
+    expect(result?.remarks).toEqual([
+      expect.stringMatching(
+        /^By the rigging's name the way from the elbow back to the ring is 8\.\d\d in, by the photo 3\.73 in/,
+      ),
+    ]);
+  });
+
+  test('of a depth, bars and the rings all count', async () => {
+    const text = taped('  barrel: { depth: 36 in }')
+      .replace('  style: flat-plate', '  style: flat-plate\n  bar-span: 9 in\n  ring-to-ring: 60 in')
+      .replace('rigging: 7/8', 'rigging: { set-back: 8 in }');
+    const { remarks } = await size(text);
+    expect(remarks.map((remark) => /of (.*?), the photo/.exec(remark)?.[1])).toEqual([
+      'set-back',
+      'skin from the midline up to the ring',
+      "the barrel's depth",
+      'bar span',
+    ]);
+  });
+});
+
+test('orders without a photo: a note, and an error when there is nothing else', async () => {
+  put('bare.yaml', 'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: full }\n');
+  expect(await photo('bare.yaml')).toMatchObject({ code: 2, stdout: '' });
+  const both = await photo('bare.yaml', 'orders/o.yaml');
+  expect(both.code).toBe(0);
+  expect(both.stderr).toBe('cinchwright: nothing to measure: order 1 has no "photo" block\n');
+});
