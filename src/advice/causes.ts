@@ -111,10 +111,20 @@ const slipsBack: Explain = ({ facts }) => {
   return no(say`the ring is not ahead of the groove: look at the tree's fit and at a breast collar`);
 };
 
-const girthy: Explain = ({ judged: { candidate } }) =>
-  no(
-    say`ask a vet first: ulcers and lameness are common behind it; this cinch clears the elbow by ${dist(candidate.clearance.inches)}, so tighten it slowly and in stages`,
+const girthy: Explain = ({ judged: { candidate }, facts }) => {
+  const { inches } = candidate.clearance;
+  if (inches < facts.floor) {
+    const near =
+      inches < 0
+        ? say`it lies over the elbow line by ${dist(-inches)}`
+        : say`it comes within ${dist(inches)} of the elbow`;
+    const vet = say`ask a vet all the same, since ulcers and lameness are common behind it`;
+    return yes(join([near, say`so do not go on in this one`, vet]));
+  }
+  return no(
+    say`ask a vet first: ulcers and lameness are common behind it; this cinch clears the elbow by ${dist(inches)}, so tighten it slowly and in stages`,
   );
+};
 
 const explanations: Readonly<Record<Trouble, Explain>> = {
   'elbow-gall': elbowGall,

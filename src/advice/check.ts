@@ -6,6 +6,7 @@ import { lay } from '../fit/lay.ts';
 import type { Buckle, CinchAsked, Shop, Style } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { bySize, layersOn } from '../stock/buckles.ts';
+import { nearestWord } from '../units/nearest.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';
 import { overBuckles, type Laid } from './any-buckle.ts';
@@ -39,9 +40,10 @@ export interface Checked {
 /** Judgement of one cinch for the order of `advice`. Total: an unknown buckle name is refused, not thrown. */
 export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advice): Checked {
   const { facts } = advice;
-  const { spec: usual, cannot } = specOf(asked, advice);
+  const { spec: usual, cannot, like } = specOf(asked, advice);
   const { spec, judged } = layAndJudge(usual, { asked, which, facts });
   const pass = judged !== undefined && passes(judged);
+  const near = spec ?? like;
   return {
     which,
     asked,
@@ -52,7 +54,7 @@ export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advic
       judged === undefined
         ? (cannot ?? say`that length leaves no side below the buckle for a low flare`)
         : undefined,
-    nearest: pass || spec === undefined ? undefined : nearestPassing(spec, worthOffering(advice.specs)),
+    nearest: pass || near === undefined ? undefined : nearestPassing(near, worthOffering(advice.specs)),
     causes: which === 'current' && judged !== undefined ? causesOf(judged, facts, asked) : [],
   };
 }
@@ -77,6 +79,8 @@ function layAndJudge(spec: Spec | undefined, { asked, which, facts }: Asking): P
 }
 
 interface Filled {
+  /** Where it cannot be laid: the cinch that is most like what was asked, to find the nearest that passes. */
+  readonly like?: Spec | undefined;
   readonly spec: Spec | undefined;
   readonly cannot: Phrase | undefined;
 }
@@ -87,8 +91,12 @@ function specOf(asked: CinchAsked, advice: Advice): Filled {
   const like = advice.specs.find(({ candidate: c }) => agrees(asked, c.style, c.strands))?.candidate;
   const strands = asked.strands ?? like?.strands;
   if (strands === undefined) return cannotBe(say`the strand count is not known`);
-  const buckle = buckleFor(asked.buckle, { strands, like, shop });
-  if (buckle === undefined) return cannotBe(say`the shop file has no buckle called ${String(asked.buckle)}`);
+  const { buckle: id } = asked;
+  const buckle = buckleFor(id, { strands, like, shop });
+  if (buckle === undefined) {
+    const { spec } = specOf({ ...asked, buckle: undefined }, advice);
+    return { ...cannotBe(noSuchBuckle(id ?? '', shop)), like: spec };
+  }
   const style = asked.style ?? like?.style ?? 'straight';
   const length = asked.length ?? usualLength(like ?? advice.specs[0]?.candidate, advice);
   const spec = { style, strands, buckle, length, layers: layersOn(buckle, strands) ?? 0 } as const;
@@ -99,6 +107,16 @@ function specOf(asked: CinchAsked, advice: Advice): Filled {
 function filledIn(asked: CinchAsked, { style, strands, buckle, length }: Spec): Checked['filled'] {
   const taken = { style, strands: String(strands), buckle: buckle.id, length: `${length} in` };
   return parts.flatMap((part) => (asked[part] === undefined ? [{ part, taken: taken[part] }] : []));
+}
+
+function noSuchBuckle(id: string, { buckles }: Shop): Phrase {
+  const near = nearestWord(
+    id,
+    buckles.map((buckle) => buckle.id),
+  );
+  return near === undefined
+    ? say`the shop file has no buckle called ${id}`
+    : say`the shop file has no buckle called ${id}; did you mean ${near}?`;
 }
 
 const cannotBe = (cannot: Phrase): Filled => ({ spec: undefined, cannot });

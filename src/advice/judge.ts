@@ -108,7 +108,7 @@ export class Judge {
   findingsOf(candidate: LaidCandidate): Finding[] {
     return rules.map((rule) => {
       const { judgement, reason, margin } = verdict(rule, this.#facts, candidate);
-      return { rule: rule.id, judgement, reason: reason(), margin };
+      return { rule: rule.id, judgement, reason: reason(this.#facts, candidate), margin };
     });
   }
 

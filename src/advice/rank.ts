@@ -23,26 +23,30 @@ export function rankBestOfEach(
   );
 }
 
-/** The first of some: criterion by criterion only those that share the smallest key are kept. */
-function firstOf(entries: readonly Judged[], criteria: readonly Criterion[]): Judged {
-  let left = entries;
-  for (let i = 0; left.length > 1 && i < criteria.length; i++) {
-    left = lowest(left, (criteria[i] as Criterion).key);
-  }
-  return left.reduce((first, other) => (tieOrder(other, first) < 0 ? other : first));
-}
+/** Keys of the first so far, as far as they were asked for; one array for all groups, since thousands are ranked. */
+const firstKeys: number[] = [];
 
-function lowest(entries: readonly Judged[], key: Criterion['key']): Judged[] {
-  let least = Infinity;
-  let found: Judged[] = [];
-  for (const entry of entries) {
-    const own = key(entry);
-    if (own > least) continue;
-    if (own < least) found = [];
-    least = own;
-    found.push(entry);
+/** The first of some, criterion by criterion; a key is computed only where all before it are equal. */
+function firstOf(entries: readonly Judged[], criteria: readonly Criterion[]): Judged {
+  let first = entries[0] as Judged;
+  let known = 0;
+  for (let e = 1; e < entries.length; e++) {
+    const entry = entries[e] as Judged;
+    let i = 0;
+    let difference = 0;
+    for (; i < criteria.length && difference === 0; i++) {
+      const { key } = criteria[i] as Criterion;
+      if (i === known) firstKeys[known++] = key(first);
+      const own = key(entry);
+      difference = own - (firstKeys[i] as number);
+      if (difference < 0) firstKeys[i] = own;
+    }
+    if (difference === 0) difference = tieOrder(entry, first);
+    if (difference >= 0) continue;
+    first = entry;
+    known = i;
   }
-  return found;
+  return first;
 }
 
 // Most pairs are told apart by the first few criteria, so later keys are computed only when two entries tie.

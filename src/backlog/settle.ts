@@ -9,7 +9,9 @@ export interface Before {
 }
 
 /** The row with lines and documents counted from the start of the file. */
-export function moved({ cells, problems }: Row, before: Before): Row {
+export function moved(row: Row, before: Before): Row {
+  if (before.lines === 0 && before.documents === 0) return row;
+  const { cells, problems } = row;
   const { line, document } = cells;
   return {
     problems: problems.map((problem) => movedProblem(problem, before)),
@@ -21,7 +23,8 @@ export function moved({ cells, problems }: Row, before: Before): Row {
   };
 }
 
-function movedProblem(problem: Problem, { lines, documents }: Before): Problem {
+/** A fault with its line and document counted from the start of the file. */
+export function movedProblem(problem: Problem, { lines, documents }: Before): Problem {
   const { line, document, hint } = problem;
   return {
     ...problem,

@@ -1,6 +1,7 @@
 /** Results go to standard output, or into a file whole. */
 import path from 'node:path';
 import { CliFault, printable } from './fault.ts';
+import { startOfPlain } from './files.ts';
 import type { CliIo } from './io.ts';
 import { writing } from './system-error.ts';
 
@@ -18,6 +19,7 @@ export function emitBytes(bytes: Uint8Array, out: string | undefined, io: CliIo)
 }
 
 function toFile(content: string | Uint8Array, out: string, io: CliIo): void {
+  guardOrders('--out', out, io);
   writing(out, () => {
     io.replaceFile(out, content);
   });
@@ -31,7 +33,7 @@ export function tellNotWritten(out: string | undefined, io: CliIo): void {
   io.stderr(`nothing to write to ${printable(out)}${kept}\n`);
 }
 
-/** A slip of the fingers must not replace an order by its own result. */
+/** A slip of the fingers must not replace an order, neither the one that is read nor another. */
 export function guardInputs(
   out: string | undefined,
   inputs: readonly (string | undefined)[],
@@ -44,4 +46,22 @@ export function guardInputs(
     (name) => name !== undefined && name !== '-' && path.resolve(io.cwd, name) === target,
   );
   if (same !== undefined) throw new CliFault(`--out would write over ${printable(same)}, which is read`);
+  guardOrders('--out', out, io);
+}
+
+/** Errors: there is a file of that name already, and it holds orders or a shop. */
+export function guardOrders(option: string, out: string, io: CliIo): void {
+  if (out === '-' || !holdsOrders(path.resolve(io.cwd, out))) return;
+  throw new CliFault(`${option} would write over ${printable(out)}, which holds an order or a shop`, {
+    hint: 'Give another name, or remove that file first.',
+  });
+}
+
+/** By its name where it is YAML, since nothing is printed as that; by its first lines where it is JSON. */
+function holdsOrders(file: string): boolean {
+  const yaml = /\.ya?ml$/i.test(file);
+  if (!yaml && !/\.(?:json|ndjson|jsonl)$/i.test(file)) return false;
+  const start = startOfPlain(file);
+  if (start === undefined || start.trim() === '') return false;
+  return yaml || /"(?:horse|saddle)"\s*:\s*\{/.test(start);
 }

@@ -14,6 +14,15 @@ export function readUpTo(file: string, limit: number): Buffer {
   }
 }
 
+/** The first bytes of a plain file as text; undefined where there is none, or it cannot be read. */
+export function startOfPlain(file: string): string | undefined {
+  try {
+    return fs.statSync(file).isFile() ? readUpTo(file, 16_384).toString('utf8') : undefined;
+  } catch {
+    return undefined; // whoever writes there will be told why that cannot be done
+  }
+}
+
 /** All that comes from an open file, at most one byte more than the limit. */
 export function readHandle(handle: number, limit: number): Buffer {
   const parts: Buffer[] = [];

@@ -32,20 +32,49 @@ export function namesOf(files: readonly string[], io: CliIo, command: string): r
 
 /** All orders of all files, in the order in which they were named. */
 export async function readEntries(names: readonly string[], io: CliIo): Promise<Entry[]> {
-  const { quickOrders } = await import('../order/quick-orders.ts');
   let piped: TextRead | undefined; // standard input gives its bytes only once
   const entries: Entry[] = [];
   for (const name of names) {
     const read = name === '-' ? (piped ??= await readText('-', io)) : await readText(name, io);
     const file = fileLabel(name);
     if (!read.ok) entries.push(unreadable(file, read));
-    else entries.push(...(quickOrders(read.text, file) ?? (await readFully(read.text, file))));
+    else for (const entry of await ordersIn(read.text, file)) entries.push(entry);
   }
   return entries;
 }
 
+/** All orders of a text: YAML or JSON, or an order in braces on every line. */
+async function ordersIn(text: string, file: string): Promise<Entry[]> {
+  if (!isByLine(text)) return readPlain(text, file);
+  const { movedProblem } = await import('../backlog/settle.ts');
+  const entries: Entry[] = [];
+  for (const [lines, line] of text.split('\n').entries()) {
+    if (line.trim() === '') continue;
+    const before = { lines, documents: entries.length };
+    for (const entry of await readPlain(line, file)) {
+      const at = entry.line + lines;
+      if (entry.ok) entries.push({ ...entry, line: at });
+      else {
+        const problems = entry.problems.map((problem) => movedProblem(problem, before));
+        entries.push({ ...entry, line: at, problems });
+      }
+    }
+  }
+  return entries;
+}
+
+/** Two lines or more, and each that says anything is in braces. */
+function isByLine(text: string): boolean {
+  if (!text.startsWith('{')) return false;
+  const lines = text.split('\n').filter((line) => line.trim() !== '');
+  return lines.length > 1 && lines.every((line) => line.startsWith('{') && line.trimEnd().endsWith('}'));
+}
+
 /** Looking up the places of faults takes a package that files without any need not wait for. */
-async function readFully(text: string, file: string): Promise<Entry[]> {
+async function readPlain(text: string, file: string): Promise<Entry[]> {
+  const { quickOrders } = await import('../order/quick-orders.ts');
+  const quick = quickOrders(text, file);
+  if (quick !== undefined) return quick;
   const { readOrders } = await import('../order/read-orders.ts');
   return readOrders(text, file);
 }

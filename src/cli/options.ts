@@ -78,4 +78,5 @@ export const shopOption = (): Option =>
   new Option('--shop <file>', 'shop file with stock, house rules and model (default: the built-in shop)');
 
 /** --out. */
-export const outOption = (): Option => new Option('--out <file>', 'write to a file instead of the screen');
+export const outOption = (): Option =>
+  new Option('--out <file>', 'write to a file instead of the screen; its ending names the format');

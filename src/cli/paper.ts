@@ -2,6 +2,7 @@
 import { Option, type Command } from 'commander';
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Shop, Style } from '../order/types.ts';
+import type { Taken } from '../paper/taken.ts';
 import type { Paper } from '../print/pages.ts';
 import type { Sheet } from '../report/sheet.ts';
 import type { PaperResult } from '../report/types.ts';
@@ -52,7 +53,7 @@ export interface Source {
 }
 
 export interface Maker<P> {
-  readonly paper: (spec: RankedSpec, advice: Advice) => P;
+  readonly paper: (taken: Taken, advice: Advice) => P;
   /** What reading more than the orders themselves came to. */
   readonly code?: ExitCode;
 }
@@ -66,6 +67,8 @@ export interface PaperKind<P> {
   /** Options that no other kind has. */
   readonly extra?: readonly Option[];
   readonly make: (source: Source) => Promise<Maker<P>>;
+  /** What the shop file would have to say before the paper is whole; not for the reader of the paper. */
+  readonly lacking?: (paper: P) => readonly string[];
   readonly sheet: () => Promise<(paper: P, units: 'in' | 'cm') => Sheet>;
   readonly json: () => Promise<(results: readonly PaperResult<P>[]) => string>;
 }
@@ -125,21 +128,36 @@ async function printPapers<P>(
   const shop = await shopOf(options.shop, io, errorColor);
   const entries = await readEntries(names, io);
   const { sizeOrder } = await import('../index.ts');
+  const { takenOf, takenSpec } = await import('../paper/taken.ts');
   const { paper: make, code = exit.good } = await kind.make({
     options,
     io,
     shop,
     day: options.date ?? io.today(),
   });
+  const isNamed = [options.spec, options.style, options.strands].some((part) => part !== undefined);
+  const chosen = (advice: Advice): { taken?: Taken | undefined; none: string | undefined } => {
+    if (advice.specs.length === 0) return { none: 'nothing the shop can tie passes for this pair; see size' };
+    if (!isNamed) return { taken: takenOf(advice), none: undefined };
+    const { spec, none } = named(advice, options);
+    return { taken: spec && takenSpec(spec), none };
+  };
   const results = entries.map((entry): PaperResult<P> => {
     if (!entry.ok) return failed(entry);
     const advice = sizeOrder(entry.order, shop);
-    const { spec, none } = chosen(advice, options);
-    const paper = spec === undefined ? undefined : make(spec, advice);
+    const { taken, none } = chosen(advice);
+    const paper = taken === undefined ? undefined : make(taken, advice);
     return { ok: true, file: entry.file, order: entry.order.order, paper, none };
   });
   await printResults(kind, results, { options, io });
-  return worse(code, await codeOf(entries, results, { io, errorColor }));
+  const lacks = results.flatMap((result) =>
+    result.ok && result.paper !== undefined
+      ? (kind.lacking?.(result.paper) ?? []).map((what) => `order ${printable(result.order)}: ${what}`)
+      : [],
+  );
+  for (const what of lacks) io.stderr(`cinchwright: ${what}\n`);
+  const told = await codeOf(entries, results, { io, errorColor });
+  return [code, told, lacks.length > 0 ? exit.input : exit.good].reduce(worse);
 }
 
 async function printResults<P>(
@@ -184,23 +202,19 @@ async function codeOf<P>(
   return without.length > 0 ? exit.noSpec : exit.good;
 }
 
-/** The spec asked for among those that pass, or why there is none. */
-function chosen(
-  { specs }: Advice,
-  { spec: rank, style, strands }: PaperOptions,
-): { spec?: RankedSpec; none: string | undefined } {
-  if (specs.length === 0) return { none: 'nothing the shop can tie passes for this pair; see size' };
+type Chosen = { spec: RankedSpec; none?: undefined } | { spec?: undefined; none: string };
+
+/** The spec named on the command line among those that pass, or why there is none. */
+function named({ specs }: Advice, { spec: rank, style, strands }: PaperOptions): Chosen {
   if (rank !== undefined) {
     const spec = specs[rank - 1];
-    return spec === undefined
-      ? { none: `there is no spec of rank ${String(rank)}: ${String(specs.length)} pass` }
-      : { spec, none: undefined };
+    const none = `there is no spec of rank ${String(rank)}: ${String(specs.length)} pass`;
+    return spec === undefined ? { none } : { spec };
   }
   const spec = specs.find(
     ({ candidate: c }) => c.style === (style ?? c.style) && c.strands === (strands ?? c.strands),
   );
   const asked = [style, strands === undefined ? undefined : `${String(strands)} strands`];
-  return spec === undefined
-    ? { none: `no ${asked.filter((part) => part !== undefined).join(', ')} passes for this pair; see check` }
-    : { spec, none: undefined };
+  const none = `no ${asked.filter((part) => part !== undefined).join(', ')} passes for this pair; see check`;
+  return spec === undefined ? { none } : { spec };
 }

@@ -24,5 +24,20 @@ export async function tellFaults(entries: readonly Entry[], io: CliIo, color: bo
     if (entry.unreadable === undefined) await problemsOnStderr(entry.problems, io, color);
     else io.stderr(`cinchwright: cannot read ${printable(entry.file)}: ${entry.unreadable}\n`);
   }
+  tellTwice(entries, io);
   return code;
+}
+
+/** Two orders of one number cannot be told apart on paper; both are done all the same. */
+function tellTwice(entries: readonly Entry[], io: CliIo): void {
+  const places = new Map<string, string[]>();
+  for (const entry of entries) {
+    if (!entry.ok) continue;
+    const own = places.get(entry.order.order) ?? [];
+    places.set(entry.order.order, [...own, `${entry.file}:${String(entry.line)}`]);
+  }
+  for (const [order, found] of places) {
+    if (found.length < 2) continue;
+    io.stderr(`cinchwright: order ${printable(order)} stands in ${found.map(printable).join(' and ')}\n`);
+  }
 }

@@ -1,5 +1,7 @@
 /** The commands and what the program says about itself. */
 import { Command } from 'commander';
+import { formatByEnding } from './by-ending.ts';
+import { addAsk } from './commands/ask.ts';
 import { addBacklog } from './commands/backlog.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
@@ -27,6 +29,7 @@ export interface Session {
 const adders = [
   addSize,
   addCheck,
+  addAsk,
   addPhoto,
   addBacklog,
   addQuote,
@@ -43,6 +46,7 @@ const adders = [
 export const commandNames: readonly string[] = [
   'size',
   'check',
+  'ask',
   'photo',
   'backlog',
   'quote',
@@ -69,6 +73,7 @@ Examples:
   cinchwright new order.yaml          start an order
   cinchwright size order.yaml         which cinch, and why
   cinchwright check order.yaml        judge the cinch in use or asked for
+  cinchwright ask order.yaml          what to ask the customer
   cinchwright photo order.yaml        what its side photo gives
   cinchwright backlog orders/         a whole folder, one row an order
   cinchwright quote order.yaml        what it costs, and when it can be ready
@@ -104,6 +109,7 @@ export function buildProgram(session: Session): Command {
     })
     .exitOverride()
     .hook('preAction', async (_, command) => {
+      formatByEnding(command);
       const { color } = command.optsWithGlobals<{ color: boolean }>();
       if (!colorFor(io, color) && !colorFor(io, color, 'stderr')) return;
       await (await import('../report/pen.ts')).loadColors();

@@ -26,61 +26,91 @@ export const fieldOf = (facts: Facts): Field => ({
 
 // More inputs than the spread has.
 const MOST_INPUTS = 16;
-const shifts = new Float64Array(MOST_INPUTS);
-const flareShifts = new Float64Array(MOST_INPUTS);
-const pinchedShifts = new Float64Array(MOST_INPUTS);
+
+/** One part of a leading edge against the elbow line: how near, where, and what one sd of each input does to it. */
+export interface Front {
+  distance: number;
+  /** Station of its nearest point. */
+  station: number;
+  sd: number;
+  readonly shifts: Float64Array;
+}
+
+const newFront = (): Front => ({
+  distance: 0.5,
+  station: 0.5,
+  sd: 0.5,
+  shifts: new Float64Array(MOST_INPUTS),
+});
+
+// Hundreds of fronts are measured for one order and few are kept.
+const lone = newFront();
+const flareFront = newFront();
+const pinchedFront = newFront();
+
+/** Measures a front; `bodyWidth` is the cinch's width where it comes nearest. */
+function measure(front: Front, gap: Gap, { bodyWidth, moves }: { bodyWidth: number; moves: Moves }): Front {
+  front.distance = gap.distance;
+  front.station = gap.ps;
+  front.sd = shiftsInto(front.shifts, gap, { moves, bodyWidth });
+  return front;
+}
 
 /**
  * Clearance of one leading edge of one width.
  * @param bodyWidth the cinch's width along this edge, 0 on a buckle: how far it moves when strands are wider than thought
  */
 export function clearanceOf(edge: Float64Array, bodyWidth: number, field: Field): Clearance {
-  const gap = gapBetween(edge, field.elbowLine);
-  const { distance, ps } = gap;
-  const sd = gapSd(gap, bodyWidth, field);
+  const { distance, station, sd } = measure(lone, gapBetween(edge, field.elbowLine), {
+    bodyWidth,
+    moves: field.moves,
+  });
   const chance = normalCdf((distance - field.floor) / sd);
-  return { inches: distance, sd, chance, station: ps, where: bodyWidth === 0 ? 'buckle' : 'cinch' };
+  return { inches: distance, sd, chance, station, where: bodyWidth === 0 ? 'buckle' : 'cinch' };
 }
 
 /** First-order sd of a gap over all inputs. */
 export const gapSd = (gap: Gap, bodyWidth: number, { moves }: Field): number =>
-  shiftsInto(shifts, gap, { moves, bodyWidth });
+  measure(lone, gap, { bodyWidth, moves }).sd;
+
+/** The front of a roper's pinched part as if it were pinched down to the midline; to be kept for all ropers of those strands. */
+export function pinchedThroughout(width: number, top: number, field: Field): Front {
+  return pinchedInto(newFront(), { full: width, pinched: width, fullUpTo: 0, pinchedFrom: 0, top }, field);
+}
+
+function pinchedInto(front: Front, shape: Shape, { elbowLine, slope, moves }: Field): Front {
+  const gap = gapBetween(pinchedEdge(shape, slope), elbowLine);
+  return measure(front, gap, { bodyWidth: shape.pinched, moves });
+}
 
 /**
  * Clearance of a roper's cords. Its flare and its pinched part come near the elbow at different places, a low flare's
  * often equally near, since it is solved for that: so the chance is that both clear, not that the nearer one does.
+ * @param whole front of the same strands pinched throughout: where that comes nearest on the pinched part, it is its front
  */
-export function roperClearance(shape: Shape, field: Field): Clearance {
+export function roperClearance(shape: Shape, whole: Front, field: Field): Clearance {
   const { elbowLine, slope, moves } = field;
-  const flare = gapBetween(flareEdge(shape, slope), elbowLine);
-  const { distance: flareGap, ps: flareAt } = flare;
-  const flareSd = shiftsInto(flareShifts, flare, { moves, bodyWidth: widthAt(shape, flareAt) });
-  const pinched = gapBetween(pinchedEdge(shape, slope), elbowLine);
-  const { distance: pinchedGap, ps: pinchedAt } = pinched;
-  const pinchedSd = shiftsInto(pinchedShifts, pinched, { moves, bodyWidth: widthAt(shape, pinchedAt) });
-  const flareIsNearer = flareGap <= pinchedGap;
-  return {
-    inches: flareIsNearer ? flareGap : pinchedGap,
-    sd: flareIsNearer ? flareSd : pinchedSd,
-    chance: bothClear((flareGap - field.floor) / flareSd, (pinchedGap - field.floor) / pinchedSd, () =>
-      correlation(moves.count, flareSd, pinchedSd),
-    ),
-    station: flareIsNearer ? flareAt : pinchedAt,
-    where: 'cinch',
-  };
+  const gap = gapBetween(flareEdge(shape, slope), elbowLine);
+  const flare = measure(flareFront, gap, { bodyWidth: widthAt(shape, gap.ps), moves });
+  const same = whole.station >= shape.pinchedFrom && whole.station <= shape.top;
+  const pinched = same ? whole : pinchedInto(pinchedFront, shape, field);
+  const { distance: inches, sd, station } = flare.distance <= pinched.distance ? flare : pinched;
+  return { inches, sd, chance: bothClear(flare, pinched, field), station, where: 'cinch' };
 }
 
 /** Further from the floor than this many spreads, a front adds less than a thousandth to the risk. */
 const OUT_OF_REACH = 3.1;
 
-function bothClear(flare: number, pinched: number, together: () => number): number {
-  if (flare > OUT_OF_REACH || pinched > OUT_OF_REACH) return normalCdf(Math.min(flare, pinched));
-  return bothBelow(flare, pinched, together());
+function bothClear(flare: Front, pinched: Front, { floor, moves }: Field): number {
+  const first = (flare.distance - floor) / flare.sd;
+  const second = (pinched.distance - floor) / pinched.sd;
+  if (first > OUT_OF_REACH || second > OUT_OF_REACH) return normalCdf(Math.min(first, second));
+  return bothBelow(first, second, correlation(flare, pinched, moves.count));
 }
 
 /** How far the two fronts move together. */
-function correlation(count: number, flareSd: number, pinchedSd: number): number {
+function correlation(flare: Front, pinched: Front, count: number): number {
   let common = 0;
-  for (let i = 0; i < count; i++) common += (flareShifts[i] as number) * (pinchedShifts[i] as number);
-  return common / (flareSd * pinchedSd);
+  for (let i = 0; i < count; i++) common += (flare.shifts[i] as number) * (pinched.shifts[i] as number);
+  return common / (flare.sd * pinched.sd);
 }

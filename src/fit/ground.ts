@@ -6,7 +6,14 @@ import { runFor } from '../facts/length.ts';
 import type { Buckle, Style } from '../order/types.ts';
 import { fullWidth, pinchedWidth, roperShape, straightShape, widthAt, type Shape } from '../stock/outline.ts';
 import type { Clearance } from './candidate.ts';
-import { clearanceOf, fieldOf, roperClearance, type Field } from './clearance.ts';
+import {
+  clearanceOf,
+  fieldOf,
+  pinchedThroughout,
+  roperClearance,
+  type Field,
+  type Front,
+} from './clearance.ts';
 import { bodyEdge, frameEdge } from './edges.ts';
 import { lowFlareLimit, lowFlareTarget } from './low-flare.ts';
 
@@ -32,6 +39,8 @@ export interface Body {
   readonly strandsNo: number;
   readonly shape: Shape;
   readonly clearance: Clearance;
+  /** Of as many strands pinched throughout. */
+  readonly pinched: Front;
   /** Narrowest width between armpit and point of elbow. */
   readonly elbowWidth: number;
   /** Thin-wall hoop pressure T/(w R) where it is highest behind the elbow; only to compare candidates. */
@@ -134,13 +143,15 @@ export class Ground {
     const full = fullWidth(strands, model);
     const whole = straightShape(full, top);
     const clearance = clearanceOf(bodyEdge(whole, this.field.slope), full, this.field);
-    const straight = this.#body(strandsNo, whole, clearance);
+    const pinched = pinchedThroughout(pinchedWidth(strands, model), top, this.field);
+    const straight = this.#body(strandsNo, whole, { clearance, pinched });
     const roperFrom = (start: number): Body => {
       const shape = roperShape(strands, { start, top: Math.max(top, start) }, model);
       // No roper is wider than the straight of as many strands: where that comes nearest at a station at which this
       // one is full, both have the same clearance.
       const same = clearance.inches > 0 && clearance.station <= shape.fullUpTo;
-      return this.#body(strandsNo, shape, same ? clearance : roperClearance(shape, this.field));
+      const own = same ? clearance : roperClearance(shape, pinched, this.field);
+      return this.#body(strandsNo, shape, { clearance: own, pinched });
     };
     const limit = lowFlareLimit(
       { full, pinched: pinchedWidth(strands, model) },
@@ -149,14 +160,14 @@ export class Ground {
     return { straight, lowFlare: roperFrom(limit), highFlares: [], lowFlares: [], roperFrom };
   }
 
-  #body(strandsNo: number, shape: Shape, clearance: Clearance): Body {
+  #body(strandsNo: number, shape: Shape, { clearance, pinched }: Pick<Body, 'clearance' | 'pinched'>): Body {
     let pressure = 0;
     for (const { station, radius } of this.#pressed) {
       const here = hoopPressure(this.facts.model.tension, widthAt(shape, station), radius);
       if (here > pressure) pressure = here;
     }
     const elbowWidth = Math.min(widthAt(shape, this.facts.elbowStation), widthAt(shape, this.armpit));
-    return { no: this.number(), strandsNo, shape, clearance, elbowWidth, pressure };
+    return { no: this.number(), strandsNo, shape, clearance, pinched, elbowWidth, pressure };
   }
 }
 

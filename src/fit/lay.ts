@@ -80,7 +80,7 @@ class Laid implements LaidCandidate {
   private cutClearance(): Clearance {
     const { shape } = this;
     const { field } = this.ground;
-    if (this.style !== 'straight') return roperClearance(shape, field);
+    if (this.style !== 'straight') return roperClearance(shape, this.body.pinched, field);
     return clearanceOf(bodyEdge(shape, field.slope), shape.full, field);
   }
 

@@ -4,7 +4,7 @@ import { nearestWord } from '../units/nearest.ts';
 import { parseAge } from '../units/age.ts';
 import { parseDay } from '../units/days.ts';
 import { parseNumber, toNumber } from '../units/number.ts';
-import { sensed, type Sense } from './near-in-sense.ts';
+import { sensed, withoutEnding, type Sense } from './near-in-sense.ts';
 
 export type Json = Record<string, unknown>;
 export type Reading<T> = { ok: true; value: T } | { ok: false; expected?: string; hint?: string | undefined };
@@ -89,7 +89,8 @@ export function oneOf<const W extends string>(
   return leaf({ expected, json: { type: 'string', enum: [...words], description: about } }, (text) => {
     const word = words.find((candidate) => candidate === text);
     if (word !== undefined) return { ok: true, value: word };
-    return { ok: false, hint: oneOfThese(sensed(text, sense)) ?? didYouMean(nearestWord(text, words)) };
+    const near = nearestWord(text, words) ?? nearestWord(withoutEnding(text), words);
+    return { ok: false, hint: oneOfThese(sensed(text, sense)) ?? didYouMean(near) };
   });
 }
 

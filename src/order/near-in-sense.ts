@@ -9,9 +9,15 @@ export function sensed<W extends string>(text: string, sense: Sense<W>): readonl
     .trim()
     .toLowerCase()
     .replaceAll(/[\s_-]+/g, '-');
-  const found = Object.hasOwn(sense, word) ? sense[word] : undefined;
+  const plain = withoutEnding(word);
+  const found = [word, plain]
+    .map((each) => (Object.hasOwn(sense, each) ? sense[each] : undefined))
+    .find(Boolean);
   return found === undefined ? [] : typeof found === 'string' ? [found] : found;
 }
+
+/** "trail riding" is trail, "ranch work" ranch. */
+export const withoutEnding = (word: string): string => word.replace(/[-\s](?:riding|work|horse|sided)$/i, '');
 
 export const kindSense = {
   'quarter-horse': 'stock',
@@ -28,7 +34,16 @@ export const withersSense = {
   normal: 'average',
 } as const satisfies Sense;
 
-export const barrelSense = { medium: 'average', normal: 'average' } as const satisfies Sense;
+export const barrelSense = {
+  medium: 'average',
+  normal: 'average',
+  fat: 'round',
+  keg: 'round',
+  'well-sprung': 'round',
+  flat: 'slab-sided',
+  'flat-sided': 'slab-sided',
+  narrow: 'slab-sided',
+} as const satisfies Sense;
 
 export const troubleSense = {
   gall: 'elbow-gall',

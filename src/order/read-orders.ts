@@ -4,6 +4,7 @@ import { check, checker, inOrder } from './check.ts';
 import { loadChunk, type Loaded } from './load.ts';
 import { orderOf } from './order-of.ts';
 import { orderSchema } from './order-schema.ts';
+import { otherKind } from './other-kind.ts';
 import type { Problem } from './problem.ts';
 import { quickOrder, type GoodOrder } from './quick-orders.ts';
 import { sourceOf } from './source.ts';
@@ -43,6 +44,8 @@ function noOrder(file: string): OrderRead {
 
 function readOne(loaded: Loaded): OrderRead {
   const { file, line } = loaded;
+  const other = otherKind(loaded, 'order');
+  if (other !== undefined) return { ok: false, file, line, problems: [other] };
   const { value, problems } = check(loaded, orders);
   const all = [...problems.map((problem) => withSwapHint(loaded, problem)), ...acrossKeys(loaded)];
   if (value !== undefined && all.length === 0) return { ok: true, order: orderOf(value), file, line };

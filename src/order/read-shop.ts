@@ -6,6 +6,7 @@ import { stockOf } from './shop-stock.ts';
 import { acrossShop } from './shop-plausible.ts';
 import { modelKeys, shopSchema, type WrittenShop } from './shop-schema.ts';
 import { tradeOf } from './trade-of.ts';
+import { otherKind } from './other-kind.ts';
 import type { Problem } from './problem.ts';
 import type { Shop } from './types.ts';
 
@@ -27,6 +28,8 @@ export function readShop(text: string, file: string): ShopRead {
     const expected = 'one shop in a file: a second document starts here';
     return { ok: false, problems: [second.locate({ path: '', expected }, [])] };
   }
+  const other = otherKind(loaded, 'shop');
+  if (other !== undefined) return { ok: false, problems: [other] };
   const { value, problems } = check(loaded, shops);
   const all = [...problems, ...acrossShop(loaded)];
   if (value !== undefined && all.length === 0) return { ok: true, shop: toShop(value) };

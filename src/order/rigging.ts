@@ -68,6 +68,9 @@ function doubleHint(text: string): string | undefined {
 function likelyName(written: string): string | undefined {
   // A comma at the end of the line is a habit of lists.
   const text = written.replace(/[\s,;.]+$/, '');
+  // 7-8, 7 8, 7/8ths, 7/8 rigging.
+  const [, over, under] = /^([1-9])\s?[-/ ]\s?([1-9]\d?)(?:ths?|rds?)?(?: rig\w*)?$/i.exec(text) ?? [];
+  if (over !== undefined && under !== undefined && readName(`${over}/${under}`).ok) return `${over}/${under}`;
   if (text !== written && readName(text).ok) return text;
   const word = text.toLowerCase().replaceAll(/[ _]/g, '-');
   if (Object.hasOwn(slips, word)) return slips[word];

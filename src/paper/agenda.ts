@@ -3,7 +3,7 @@ import { planJobs } from '../schedule/plan.ts';
 import { promiseFor, type NewPromise } from '../schedule/promise.ts';
 import type { Bench, Job, Minutes, Schedule, ScheduledJob, ScheduleTask } from '../schedule/types.ts';
 import type { Shop } from '../order/types.ts';
-import type { Rate } from '../units/money.ts';
+import { toDouble, type Rate } from '../units/money.ts';
 import { weekdayNumber, type PromiseWindow } from './promise.ts';
 import type { Keyed, Planned } from './planned.ts';
 
@@ -17,6 +17,8 @@ export interface Agenda {
   /** Of each order, by its name in the backlog. */
   readonly jobs: ReadonlyMap<string, ScheduledJob>;
   readonly minutes: ReadonlyMap<string, Minutes>;
+  /** The same as it is told: to the hundredth of an hour, before it is rounded up to whole minutes. */
+  readonly hours: ReadonlyMap<string, number>;
 }
 
 /** What a shop file must say before anything can be scheduled; empty when it says it all. */
@@ -50,6 +52,7 @@ export function agendaOf(orders: readonly Keyed[], shop: Shop, from: string): Ag
     schedule,
     jobs,
     minutes: new Map(task.jobs.map((job) => [job.id, job.minutes])),
+    hours: new Map(orders.map((order) => [order.key, hoursOf(order)])),
   };
 }
 
@@ -74,30 +77,36 @@ function jobOf(id: string, { order: { due }, minutes }: Work): Job {
   return { id, minutes: wholeMinutes(minutes), ...(due === undefined ? {} : { due }) };
 }
 
+const hoursOf = ({ minutes }: Work): number => (minutes === undefined ? 0 : toDouble(minutes) / 60);
+
 /** Something new to be promised: an order, or hours alone. */
 export interface Asked {
   /** Undefined when only hours are known. */
   readonly order: string | undefined;
   readonly minutes: Minutes;
+  readonly hours: number;
   readonly due: string | undefined;
   readonly promise: NewPromise;
+  /** Set when an order of that number is in the backlog already: the day on which that one is done. */
+  readonly already?: string | undefined;
 }
 
 /** The first honest promise for so much more work, every promise already given kept. */
 export function promiseOn(
   { task, schedule, jobs }: Agenda,
-  { order, minutes, due }: Omit<Asked, 'promise'>,
+  { order, minutes, hours, due }: Omit<Asked, 'promise' | 'already'>,
 ): Asked {
   let id = order ?? 'new';
   while (jobs.has(id)) id += ' (new)';
   const job: Job = { id, minutes, ...(due === undefined ? {} : { due }) };
-  return { order, minutes, due, promise: promiseFor(task, schedule, job) };
+  const already = order === undefined ? undefined : jobs.get(order)?.endDay;
+  return { order, minutes, hours, due, promise: promiseFor(task, schedule, job), already };
 }
 
 /** The same for an order as it would be tied. */
 export function promiseForOrder(agenda: Agenda, planned: Work): Asked {
   const { minutes, due } = jobOf('', planned);
-  return promiseOn(agenda, { order: planned.order.order, minutes, due });
+  return promiseOn(agenda, { order: planned.order.order, minutes, hours: hoursOf(planned), due });
 }
 
 /** When an order can be ready beside a backlog: as it is scheduled there when it is in it, else the first honest promise. */
@@ -106,7 +115,9 @@ export function windowBeside(agenda: Agenda, planned: Work): PromiseWindow {
   const own = orders.find(({ order }) => order.order === planned.order.order);
   const job = own === undefined ? undefined : jobs.get(own.key);
   const others = orders.length - (job === undefined ? 0 : 1);
-  const beside = `beside ${String(others)} other ${others === 1 ? 'order' : 'orders'} from ${from}`;
+  const count =
+    others === 0 ? 'no other order' : `${String(others)} other ${others === 1 ? 'order' : 'orders'}`;
+  const beside = `beside ${count} from ${from}`;
   if (job !== undefined) return { earliest: job.endDay, basis: `as the backlog has it scheduled ${beside}` };
   const { promise } = promiseForOrder(agenda, planned);
   return {

@@ -2,7 +2,7 @@
 import type { Candidate } from '../fit/candidate.ts';
 import type { Order, Shop } from '../order/types.ts';
 import type { Labor, ShopOption } from '../order/trade-types.ts';
-import { amountOf, dividedBy, plus, rateOf, times, wholeRate, type Rate } from '../units/money.ts';
+import { amountOf, dividedBy, plus, rateOf, rounded, times, wholeRate, type Rate } from '../units/money.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { cordBill } from './cord-bill.ts';
 import { flatOf } from '../stock/flat.ts';
@@ -38,7 +38,13 @@ function hardwareBill({ buckle }: Candidate, { quantity }: Order): PartBill {
   });
 }
 
-/** Minutes of the whole order: (set-up + strands + bar) x style x layers, for each cinch. */
+/** A hundredth of an hour, in minutes. */
+const HUNDREDTH: Rate = { over: 3n, under: 5n };
+
+/**
+ * Minutes of the whole order: (set-up + strands + bar) x style x layers, for each cinch; to the hundredth of an hour, so
+ * that what a bill prints multiplies out and every paper says the same.
+ */
 export function minutesOf(
   candidate: Candidate,
   { quantity }: Order,
@@ -54,7 +60,8 @@ export function minutesOf(
     times(bar, rateOf(labor.minutesAnInchOfBar)),
   );
   const byLayers = layers === 2 ? labor.byLayers.double : labor.byLayers.single;
-  return times(plain, rateOf(labor.byStyle[style]), rateOf(byLayers), wholeRate(quantity));
+  const exact = times(plain, rateOf(labor.byStyle[style]), rateOf(byLayers), wholeRate(quantity));
+  return times(HUNDREDTH, wholeRate(rounded(dividedBy(exact, HUNDREDTH))));
 }
 
 function laborBill(candidate: Candidate, order: Order, { labor }: Shop): PartBill {

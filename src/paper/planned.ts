@@ -1,20 +1,19 @@
 /** A backlog as it will be tied: of each order the spec that is taken, in one order whatever the order of the files. */
 import type { Advice } from '../advice/advice.ts';
-import { checkCinch } from '../advice/check.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { Order } from '../order/types.ts';
 import { byText } from '../units/by-text.ts';
 import type { Rate } from '../units/money.ts';
 import type { Judgement } from '../rules/rule.ts';
 import { minutesOf } from './bill.ts';
+import { takenOf, type Takes } from './taken.ts';
 import { ticketOf, type Ticket } from './ticket.ts';
 
 /** An order and the spec that is taken for it. */
 export interface Planned {
   readonly order: Order;
   readonly candidate: Candidate;
-  /** What the customer asked for where that passes, else the first of the ranking. */
-  readonly takes: 'wish' | 'first';
+  readonly takes: Takes;
   readonly ticket: Ticket;
   /** Of the whole order; undefined when the shop file has no labor. */
   readonly minutes: Rate | undefined;
@@ -25,18 +24,17 @@ export interface Planned {
 /** What is taken for one order, on a day; undefined when nothing passes. Pure. */
 export function plannedOf(advice: Advice, day: string): Planned | undefined {
   const { order, shop } = advice.facts;
-  const wish = order.wants === undefined ? undefined : checkCinch(order.wants, 'wants', advice);
-  const asked = wish?.passes === true ? wish.judged : undefined;
-  const taken = asked ?? advice.specs[0];
+  const taken = takenOf(advice);
   if (taken === undefined) return undefined;
-  const { candidate } = taken;
+  const { spec, takes } = taken;
+  const { candidate } = spec;
   return {
     order,
     candidate,
-    takes: asked === undefined ? 'first' : 'wish',
+    takes,
     ticket: ticketOf({ candidate }, advice, { day }),
     minutes: minutesOf(candidate, order, shop.labor),
-    shelf: taken.judgementOf('stock'),
+    shelf: spec.judgementOf('stock'),
   };
 }
 

@@ -24,13 +24,22 @@ export interface Price {
   readonly notes: readonly string[];
 }
 
+interface When {
+  readonly shop: Shop;
+  /** The day it is written. */
+  readonly day: string;
+  /** First day on which it can be ready, as far as anybody knows. */
+  readonly ready?: string | undefined;
+}
+
 /** The price of a bill on a day. */
-export function priceOf(bill: Bill, order: Order, { shop, day }: { shop: Shop; day: string }): Price {
+export function priceOf(bill: Bill, order: Order, when: When): Price {
+  const { shop } = when;
   const { currency } = shop;
   const missing = currency === undefined ? [noCurrency] : bill.missing;
-  const notes = notesOf(order, shop, day);
+  const notes = notesOf(order, when);
   if (currency === undefined || missing.length > 0) return unpriced(bill, shop, { missing, notes });
-  const lines = withPercents(bill.lines, shop, isRush(order, shop, day));
+  const lines = withPercents(bill.lines, shop, rushOf(order, when) === 'asked');
   const taxes = (shop.taxes ?? []).map((tax) => taxLine(tax, lines));
   const total = sumLines([...lines, ...taxes]);
   const { deposit: percent } = shop;
@@ -108,16 +117,23 @@ function taxLine({ name, percent, on }: Tax, lines: readonly Line[]): Line {
   return percentLine({ part: 'tax', what }, percent, sumLines(taxed));
 }
 
-/** Due so soon that the shop asks more; an order without a due day is none. */
-function isRush({ due }: Order, { rush }: Shop, day: string): boolean {
-  return due !== undefined && rush !== undefined && dayNumber(due) - dayNumber(day) <= rush.withinDays;
+/**
+ * Due so soon that the shop asks more. Nobody pays for haste that comes too late: where the day is past or cannot be kept,
+ * nothing is added. An order without a due day is no rush.
+ */
+function rushOf({ due }: Order, { shop: { rush }, day, ready }: When): 'none' | 'asked' | 'too late' {
+  if (due === undefined || rush === undefined) return 'none';
+  if (dayNumber(due) - dayNumber(day) > rush.withinDays) return 'none';
+  return dayNumber(due) < dayNumber(day) || (ready !== undefined && ready > due) ? 'too late' : 'asked';
 }
 
-function notesOf({ due }: Order, shop: Shop, day: string): string[] {
+function notesOf(order: Order, when: When): string[] {
+  const { due } = order;
+  const { shop, day } = when;
   const notes: string[] = [];
-  if (shop.taxes === undefined) notes.push('No tax is in it: the shop file does not say which (taxes).');
-  if (shop.deposit === undefined) notes.push('The shop file asks no deposit (deposit).');
+  if (shop.taxes === undefined) notes.push('No tax is in it.');
   if (due !== undefined && dayNumber(due) < dayNumber(day))
     notes.push(`The day it was due, ${due}, is past.`);
+  if (rushOf(order, when) === 'too late') notes.push('Nothing is added for rush: that day cannot be kept.');
   return notes;
 }

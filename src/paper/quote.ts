@@ -1,6 +1,7 @@
 /** A quote: the cinch that suits, what else would do, what it costs, when it can be ready, and what must be measured first. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Ask } from '../advice/ask.ts';
+import type { Judged } from '../advice/judge.ts';
 import { checkCinch, type Checked } from '../advice/check.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Facts } from '../facts/facts.ts';
@@ -11,6 +12,7 @@ import type { Phrase } from '../units/phrase.ts';
 import { billOf } from './bill.ts';
 import { priceOf, type Price } from './price.ts';
 import { promiseByHours, type PromiseWindow } from './promise.ts';
+import { same, type Taken } from './taken.ts';
 import { tradeOffs } from './trade-offs.ts';
 
 export interface Alternative {
@@ -27,8 +29,8 @@ export interface Quote {
   /** The day it is written, and the last day it holds; undefined when the shop does not say. */
   readonly day: string;
   readonly validUntil: string | undefined;
-  /** What is quoted; rank 1 unless somebody chose another. */
-  readonly spec: RankedSpec;
+  /** What is quoted. */
+  readonly taken: Taken;
   /** What the customer asked for, judged; undefined when nothing was named. */
   readonly wants: Checked | undefined;
   /** Up to two others, best first. */
@@ -37,8 +39,8 @@ export interface Quote {
   readonly floor: number;
   readonly assumptions: readonly Assumption[];
   readonly price: Price;
-  /** What was taken for prices because nobody said. */
-  readonly taken: readonly string[];
+  /** What prices assume because nobody said. */
+  readonly assumed: readonly string[];
   readonly window: PromiseWindow | undefined;
   /** What must be measured before cord is cut; empty when all of it is. */
   readonly before: readonly Ask[];
@@ -55,25 +57,30 @@ export interface Written {
   readonly promise?: PromiseWindow | undefined;
 }
 
-/** A quote on one of the specs of an advice. Pure; never throws for specs of that advice. */
-export function quoteOf(spec: RankedSpec, advice: Advice, { day, promise }: Written): Quote {
+/** A quote on what is taken of an advice. Pure; never throws for specs of that advice. */
+export function quoteOf(taken: Taken, advice: Advice, { day, promise }: Written): Quote {
+  const { spec } = taken;
   const { order, shop, floor, lengthNeed } = advice.facts;
   const bill = billOf(spec.candidate, order, shop);
-  const price = priceOf(bill, order, { shop, day });
+  const window = promise ?? windowOf(bill.minutes, { day, shop });
+  const ready = window?.earliest;
+  const price = priceOf(bill, order, { shop, day, ready });
   return {
     order,
     facts: advice.facts,
     shop,
     day,
     validUntil: shop.quoteDays === undefined ? undefined : daysAfter(day, shop.quoteDays),
-    spec,
+    taken,
     wants: order.wants === undefined ? undefined : checkCinch(order.wants, 'wants', advice),
-    alternatives: othersThan(spec, advice).map((other) => alternativeOf(other, { spec, price, day, advice })),
+    alternatives: othersThan(spec, advice).map((other) =>
+      alternativeOf(other, { spec, price, day, ready, advice }),
+    ),
     floor,
     assumptions: advice.assumptions,
     price,
-    taken: bill.taken,
-    window: withWait(promise ?? windowOf(bill.minutes, { day, shop }), spec),
+    assumed: bill.taken,
+    window: withWait(window, spec),
     before: advice.ask.filter(({ beforeCutting }) => beforeCutting),
     measured: lengthNeed.measured,
     cautions: advice.cautions,
@@ -88,7 +95,7 @@ const windowOf = (
 ): PromiseWindow | undefined => (minutes === undefined ? undefined : promiseByHours(minutes, day, shop));
 
 /** What must be ordered first comes on a day nobody knows. */
-function withWait(window: PromiseWindow | undefined, spec: RankedSpec): PromiseWindow | undefined {
+function withWait(window: PromiseWindow | undefined, spec: Judged): PromiseWindow | undefined {
   if (window === undefined || spec.judgementOf('stock') === 'good') return window;
   return { ...window, basis: `${window.basis}${ORDERED}` };
 }
@@ -96,8 +103,8 @@ function withWait(window: PromiseWindow | undefined, spec: RankedSpec): PromiseW
 const ORDERED = '; the wait for what is not on the shelf is not counted';
 
 /** The best two others; where they are of one style, the second gives way to the best of another style near the top. */
-function othersThan(spec: RankedSpec, { specs }: Advice): RankedSpec[] {
-  const rest = specs.filter((other) => other !== spec);
+function othersThan(spec: Judged, { specs }: Advice): RankedSpec[] {
+  const rest = specs.filter((other) => !same(other, spec));
   const [first, second] = rest;
   if (first === undefined || second === undefined) return rest;
   const styles = new Set([spec.candidate.style, first.candidate.style]);
@@ -109,15 +116,17 @@ function othersThan(spec: RankedSpec, { specs }: Advice): RankedSpec[] {
 const NEAR_THE_TOP = 8;
 
 interface Beside {
-  readonly spec: RankedSpec;
+  readonly spec: Judged;
   readonly price: Price;
   readonly day: string;
+  /** Of the one that is quoted: what is compared is the cinches. */
+  readonly ready: string | undefined;
   readonly advice: Advice;
 }
 
-function alternativeOf(other: RankedSpec, { spec, price, day, advice }: Beside): Alternative {
+function alternativeOf(other: RankedSpec, { spec, price, day, ready, advice }: Beside): Alternative {
   const { order, shop } = advice.facts;
-  const { total } = priceOf(billOf(other.candidate, order, shop), order, { shop, day });
+  const { total } = priceOf(billOf(other.candidate, order, shop), order, { shop, day, ready });
   const both = total !== undefined && price.total !== undefined;
   return {
     spec: other,

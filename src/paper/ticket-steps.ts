@@ -7,7 +7,9 @@ type Drawn = Omit<Ticket, 'steps' | 'checks'>;
 
 /** Steps in the order in which they are done [common practice, no source]. */
 export function stepsFor(ticket: Drawn): Phrase[] {
-  const { lengths, buckle, strands, layers, pieces, style, flare, dees, options } = ticket;
+  const { lengths, buckle, strands, layers, pieces, style, flare, dees, options, quantity } = ticket;
+  const all = quantity === 1 ? '' : ` for all ${String(quantity)}`;
+  const each = quantity === 1 ? '' : ' for each cinch';
   const measured = ticket.measured
     ? []
     : [say`Tape ring to ring under the girth groove, saddle and pad on, and have this ticket written anew.`];
@@ -17,9 +19,9 @@ export function stepsFor(ticket: Drawn): Phrase[] {
       : say`String ${count(strands)} strands in a single layer, even tension.`;
   return [
     ...measured,
-    say`Fetch 2 ${buckle.id} buckles and look over bars, tongues and welds.`,
-    say`Cut ${count(pieces.length)} ${pieces.length === 1 ? 'piece' : 'pieces'} of body cord by the cut list, from one dye lot a color.`,
-    say`Set the frame: ${len(lengths.frame)} outside to outside of the buckles.`,
+    say`Fetch ${count(2 * quantity)} ${buckle.id} buckles${all} and look over bars, tongues and welds.`,
+    say`Cut ${count(pieces.length)} ${pieces.length === 1 ? 'piece' : 'pieces'} of body cord${each} by the cut list, from one dye lot a color.`,
+    say`Set the frame: ${len(lengths.frame)} outside to outside of the buckles, ${len(lengths.frameBars)} bar to bar.`,
     hang,
     ...(flare === undefined
       ? [say`Weave the end bars, then the centre bar.`]

@@ -1,6 +1,8 @@
 /** The bench ticket: all that the tier needs to tie one order, and nothing about who ordered it or what it costs. */
-import type { Advice, RankedSpec } from '../advice/advice.ts';
-import type { Buckle, Style } from '../order/types.ts';
+import type { Advice } from '../advice/advice.ts';
+import type { Judged } from '../advice/judge.ts';
+import type { Buckle, Order, Shop, Style } from '../order/types.ts';
+import { ACCENT_PLY, BODY_PLY } from '../sources/plies.ts';
 import { bench } from '../sources/bench-numbers.ts';
 import { strungLength } from '../stock/cord.ts';
 import { nearestWord } from '../units/nearest.ts';
@@ -19,8 +21,10 @@ export interface TicketLengths {
   readonly stretch: number;
   /** Outside to outside of the buckles on the frame. */
   readonly frame: number;
-  /** Of one strand, bar to bar. */
+  /** Of one strand, bar to bar, off the frame. */
   readonly strung: number;
+  /** The same on the frame, before the cords draw up. */
+  readonly frameBars: number;
 }
 
 export interface Ticket {
@@ -60,7 +64,7 @@ export interface Ticket {
 
 /** The ticket of one spec of an advice, written on a day. Pure; never throws for specs of that advice. */
 export function ticketOf(
-  { candidate }: Pick<RankedSpec, 'candidate'>,
+  { candidate }: Pick<Judged, 'candidate'>,
   advice: Advice,
   { day }: { day: string },
 ): Ticket {
@@ -89,6 +93,7 @@ export function ticketOf(
       stretch: lengthNeed.stretch,
       frame: length + bench('frame-take-up'),
       strung: strungLength(length),
+      frameBars: strungLength(length) + bench('frame-take-up'),
     },
     half: flat.half,
     flare: flat.flare,
@@ -119,14 +124,28 @@ function openOf({ facts: { order, shop } }: Advice, sections: readonly Section[]
   for (const color of colors?.body ?? []) {
     if (!tied.has(color)) open.push(`${color}: more colors than the strands hold`);
   }
+  open.push(...unknownCords(order, shop));
   for (const { name, option } of optionsOf(order, shop)) {
     if (option !== undefined) continue;
-    const near = nearestWord(
-      name,
-      shop.options.map((each) => each.name),
-    );
-    const hint = near === undefined ? '' : `; ${near}?`;
-    open.push(`option ${name}: not in the shop file${hint}`);
+    const known = shop.options.map((each) => each.name);
+    open.push(`option ${name}: ${notThere(name, known)}`);
   }
   return open;
+}
+
+/** Colors that the shop has no cord of. */
+function unknownCords({ colors }: Order, { cords }: Shop): string[] {
+  const unknown = (ply: number, kind: string, named: readonly string[] = []): string[] => {
+    const known = cords.filter((cord) => cord.ply === ply).map(({ color }) => color);
+    const plain = new Set(known.map((color) => color.toLowerCase()));
+    return named
+      .filter((color) => !plain.has(color.toLowerCase()))
+      .map((color) => `${color} ${kind} cord: ${notThere(color, known)}`);
+  };
+  return [...unknown(BODY_PLY, 'body', colors?.body), ...unknown(ACCENT_PLY, 'accent', colors?.accent)];
+}
+
+function notThere(name: string, known: readonly string[]): string {
+  const near = nearestWord(name, known);
+  return `not in the shop file${near === undefined ? '' : `; is ${near} meant?`}`;
 }

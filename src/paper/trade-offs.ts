@@ -1,11 +1,10 @@
 /** How another spec differs from the one quoted, in the words of somebody who rides. */
-import type { RankedSpec } from '../advice/advice.ts';
-import type { Finding } from '../advice/judge.ts';
+import type { Finding, Judged } from '../advice/judge.ts';
 import { styles } from '../stock/styles.ts';
 import { chance, count, len, say, type Phrase } from '../units/phrase.ts';
 
 /** What one gains and what one gives up by taking `other` instead; empty when nothing a rider would notice differs. */
-export function tradeOffs(other: RankedSpec, quoted: RankedSpec): Phrase[] {
+export function tradeOffs(other: Judged, quoted: Judged): Phrase[] {
   const [a, b] = [other.candidate, quoted.candidate];
   return [
     ...(a.style === b.style ? [] : [say`${styles[a.style].about}`]),
@@ -35,7 +34,7 @@ function elbows(here: number, there: number): Phrase[] {
 }
 
 /** What is poor, or not known, about it and not about the one quoted. */
-function worse(other: RankedSpec, quoted: RankedSpec): Finding[] {
+function worse(other: Judged, quoted: Judged): Finding[] {
   return other.findings.filter(
     ({ rule, judgement }) =>
       (judgement === 'poor' || judgement === 'cannot-tell') && quoted.judgementOf(rule) !== judgement,

@@ -1,4 +1,5 @@
 /** What every paper about a backlog says of its orders: what is taken, what is provisional, what was left out. */
+import { problemText } from '../backlog/settle.ts';
 import type { Keyed } from '../paper/planned.ts';
 import { under, type Block } from './sheet.ts';
 import type { PaperResult } from './types.ts';
@@ -29,7 +30,10 @@ export function takenText({ candidate, takes, ticket }: Keyed): string {
 export function leftOutBlocks(results: readonly BacklogResult[]): Block[] {
   const items = results.flatMap((result) => {
     const name = result.order === undefined ? '' : `${result.order} `;
-    if (!result.ok) return [`${name}(${result.file}): not read, see the messages.`];
+    if (!result.ok)
+      return [
+        `${name}(${result.file}): not read: ${problemText(result.problems) ?? ''}`.replace(/[^?]$/, '$&.'),
+      ];
     return result.none === undefined ? [] : [`${name}(${result.file}): ${result.none}.`];
   });
   return under('Left out', [{ kind: 'list', items }]);

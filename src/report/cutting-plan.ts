@@ -7,7 +7,8 @@ import { under, type Block } from './sheet.ts';
 import { capital } from './text.ts';
 
 /** A paragraph a cord, then a box a put-up. */
-export function planBlocks({ plan, cuts }: Materials): Block[] {
+export function planBlocks({ plan, cuts, orders }: Materials): Block[] {
+  const waiting = new Set(orders.filter(({ ticket }) => !ticket.measured).map(({ key }) => key));
   const used = plan.materials.filter(({ putUps }) => putUps.length > 0);
   return under(
     'Cutting plan',
@@ -15,7 +16,9 @@ export function planBlocks({ plan, cuts }: Materials): Block[] {
       { kind: 'text', tone: 'strong', text: `${capital(cordName(material))}: ${summaryText(material)}` },
       {
         kind: 'boxes',
-        items: material.putUps.map((putUp) => putUpText(putUp, (piece) => pieceText(piece, cuts))),
+        items: material.putUps.map((putUp) =>
+          putUpText(putUp, (piece) => pieceText(piece, { cuts, waiting })),
+        ),
       },
     ]),
   );
@@ -63,8 +66,19 @@ function originText({ origin, lot, length, copy }: CutPutUp): string {
   return `${lot === '' ? 'lot not said' : `lot ${lot}`}, ${kind} of ${feetText(length)}${number}`;
 }
 
-function pieceText({ cut, number, order, length }: Piece, cuts: Materials['cuts']): string {
+interface Known {
+  readonly cuts: Materials['cuts'];
+  /** Orders whose length nobody has taped. */
+  readonly waiting: ReadonlySet<string>;
+}
+
+function pieceText({ cut, number, order, length }: Piece, { cuts, waiting }: Known): string {
   const of = cuts.get(cut);
   const which = of !== undefined && of.quantity > 1 ? `, no. ${String(number)}` : '';
-  return `${order} ${feetText(length)}${of === undefined ? '' : ` (${of.use}${which})`}`;
+  const parts = [
+    of === undefined ? '' : `${of.use}${which}`,
+    waiting.has(order) ? 'NOT YET: not measured' : '',
+  ];
+  const told = parts.filter((part) => part !== '').join('; ');
+  return `${order} ${feetText(length)}${told === '' ? '' : ` (${told})`}`;
 }

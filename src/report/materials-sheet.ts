@@ -66,9 +66,12 @@ function cordTable(cords: readonly CordNeed[]): Block {
       const { lots, short } = need;
       const name = cordName(need);
       const pulled = lots.map((lot) => [name, lotName(lot), String(lot.pieces), feetText(lot.length)]);
-      const missing = short.reduce((sum, { total }) => sum + total, 0);
-      const pieces = short.reduce((sum, each) => sum + each.pieces.length, 0);
-      const lacking = missing === 0 ? [] : [[name, 'not to be had', String(pieces), feetText(missing)]];
+      const lacking = (['to buy, see below', 'not to be had'] as const).flatMap((from) => {
+        const own = short.filter(({ why }) => (why === 'no-length') === (from === 'to buy, see below'));
+        const missing = own.reduce((sum, { total }) => sum + total, 0);
+        const pieces = own.reduce((sum, each) => sum + each.pieces.length, 0);
+        return missing === 0 ? [] : [[name, from, String(pieces), feetText(missing)]];
+      });
       const open =
         need.onHand === undefined ? [[name, 'ask first', String(need.pieces), feetText(need.needed)]] : [];
       return [...pulled, ...lacking, ...open];

@@ -37,16 +37,24 @@ const moneyValue = (amount: number | undefined, currency: Currency | undefined):
   amount === undefined || currency === undefined ? null : amountText(amount, currency);
 
 function quoteValue(quote: Quote): Values {
-  const { order, day, validUntil, spec, price, window } = quote;
+  const { order, day, validUntil, taken, price, window } = quote;
+  const { spec, ranked, takes } = taken;
   const { currency, lines, taxes, missing, notes } = price;
   const money = (amount: number | undefined): string | null => moneyValue(amount, currency);
   return {
     order: order.order,
+    customer: order.customer?.name ?? null,
+    horse: order.horse.name ?? null,
     day,
     validUntil: validUntil ?? null,
     quantity: order.quantity,
     measured: quote.measured,
-    spec: { rank: spec.rank, ...candidateValue(spec.candidate), findings: spec.findings.map(findingValue) },
+    takes,
+    spec: {
+      rank: ranked?.rank ?? null,
+      ...candidateValue(spec.candidate),
+      findings: spec.findings.map(findingValue),
+    },
     alternatives: quote.alternatives.map(({ spec: other, tradeOffs, dearerBy }) => ({
       rank: other.rank,
       ...candidateValue(other.candidate),
@@ -62,7 +70,7 @@ function quoteValue(quote: Quote): Values {
     deposit: money(price.deposit),
     balance: money(price.balance),
     missing: missing.map(({ what, where }) => ({ what, where })),
-    notes: [...quote.taken, ...notes],
+    notes: [...quote.assumed, ...notes],
     window:
       window === undefined
         ? null

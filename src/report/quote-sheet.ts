@@ -44,14 +44,26 @@ export function quoteSheet(quote: Quote, units: Units): Sheet {
   };
 }
 
-function suggestionBlocks({ spec, order, facts, wants }: Quote, units: Units): Block[] {
-  const { candidate: c, rank } = spec;
+const headings = {
+  first: 'What we suggest',
+  wish: 'What you asked for',
+  chosen: 'What is quoted',
+} as const;
+
+/** Why it is this one; a wish needs no reason but that it passes, which is told with it. */
+function whyText({ takes, ranked }: Quote['taken'], units: Units): string {
+  if (takes === 'wish' || ranked === undefined) return '';
+  if (takes === 'first') return becauseText(ranked, units) ?? '';
+  return `Chosen; it stands no. ${String(ranked.rank)} of those that pass.`;
+}
+
+function suggestionBlocks({ taken, order, facts, wants }: Quote, units: Units): Block[] {
+  const { spec, takes } = taken;
+  const { candidate: c } = spec;
   const pinched = pinchedText(c, units);
   const size = (value: number): string => quantityText({ value, as: 'length' }, units);
-  const why =
-    rank === 1 ? becauseText(spec, units) : `Chosen; it stands no. ${String(rank)} of those that pass.`;
   const many = order.quantity === 1 ? '' : `${String(order.quantity)} x `;
-  return under(rank === 1 ? 'What we suggest' : 'What is quoted', [
+  return under(headings[takes], [
     {
       kind: 'pairs',
       rows: [
@@ -63,15 +75,19 @@ function suggestionBlocks({ spec, order, facts, wants }: Quote, units: Units): B
         ...colorRows(order),
       ],
     },
-    { kind: 'text', text: why ?? '' },
+    { kind: 'text', text: whyText(taken, units) },
     { kind: 'text', text: wants === undefined ? '' : askedForText(wants, facts, units) },
-    { kind: 'list', items: notGood(spec).map((finding) => capital(findingText(finding, units))) },
+    { kind: 'list', items: notGood(spec).map((finding) => capital(toCustomer(findingText(finding, units)))) },
   ]);
 }
 
 /** On the customer's own paper the customer is "you". */
 const askedForText = (wants: Checked, facts: Quote['facts'], units: Units): string =>
-  wantsText(wants, { specs: [], facts }, units).replace(/^The customer asked/, 'You asked');
+  toCustomer(wantsText(wants, { specs: [], facts }, units)).replace(/^The customer asked/, 'You asked');
+
+/** The customer has no shop file. */
+const toCustomer = (text: string): string =>
+  text.replaceAll('the shop file has no', 'we have no').replaceAll(' in the shop file', ' on our list');
 
 function colorRows({ colors, options = [] }: Quote['order']): [string, string][] {
   const { body = [], accent = [] } = colors ?? {};
@@ -83,8 +99,9 @@ function colorRows({ colors, options = [] }: Quote['order']): [string, string][]
 }
 
 function alternativeText({ spec, tradeOffs, dearerBy }: Alternative, quote: Quote, units: Units): string {
+  const ours = spec.rank === 1 ? 'Our own first choice: ' : '';
   const differs = tradeOffs.map((phrase) => phraseText(phrase, units)).join('; ');
-  return `${capital(nameText(spec, units))}: ${differs}${priceText(dearerBy, quote)}.`;
+  return `${ours}${ours === '' ? capital(nameText(spec, units)) : nameText(spec, units)}: ${differs}${priceText(dearerBy, quote)}.`;
 }
 
 const nameText = ({ candidate }: RankedSpec, units: Units): string =>
@@ -96,17 +113,14 @@ function priceText(dearerBy: number | undefined, { price: { currency } }: Quote)
   return `; ${moneyText(Math.abs(dearerBy), currency)} ${dearerBy > 0 ? 'more' : 'less'}`;
 }
 
-function priceBlocks({ price, taken }: Quote): Block[] {
+function priceBlocks({ price, assumed }: Quote): Block[] {
   const { currency, lines, missing, notes } = price;
   const head: Block[] =
     missing.length === 0
       ? []
       : [
-          { kind: 'text', tone: 'strong', text: 'It cannot be added up yet. The shop file does not say:' },
-          {
-            kind: 'list',
-            items: missing.map(({ what, where }) => `${capital(what)} (write it under ${where}).`),
-          },
+          { kind: 'text', tone: 'strong', text: 'It cannot be added up yet. Not known is:' },
+          { kind: 'list', items: missing.map(({ what }) => toCustomer(`${capital(what)}.`)) },
         ];
   const table: Block[] =
     currency === undefined
@@ -124,7 +138,7 @@ function priceBlocks({ price, taken }: Quote): Block[] {
             ...footRows({ price, currency }),
           },
         ];
-  return under('Price', [...head, ...table, { kind: 'list', items: [...taken, ...notes] }]);
+  return under('Price', [...head, ...table, { kind: 'list', items: [...assumed, ...notes] }]);
 }
 
 type Known = { price: Quote['price']; currency: NonNullable<Quote['price']['currency']> };
@@ -152,8 +166,7 @@ function footRows({ price, currency }: Known): { foot: string[][]; total: number
 
 function windowText({ window, order: { due } }: Quote): string {
   const asked = due === undefined ? '' : ` Asked for by ${due}.`;
-  if (window === undefined)
-    return `No day can be promised: the shop file states no bench and hours to count with (write them under benches and labor).${asked}`;
+  if (window === undefined) return `No day can be promised yet.${asked}`;
   const { earliest, latest, basis } = window;
   const late = due !== undefined && due < earliest ? ` It cannot be ready by ${due}.` : asked;
   const days = latest === undefined ? `${earliest} at the earliest` : `between ${earliest} and ${latest}`;

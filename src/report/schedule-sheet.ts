@@ -11,13 +11,13 @@ export function scheduleSheet(
   asked: readonly Asked[],
   results: readonly BacklogResult[],
 ): Sheet {
-  const { orders, shop, from, task } = agenda;
-  const minutes = task.jobs.reduce((sum, job) => sum + job.minutes, 0);
+  const { orders, shop, from } = agenda;
+  const hours = [...agenda.hours.values()].reduce((sum, each) => sum + each, 0);
   return {
     title: `Schedule of ${counted(orders.length, 'order')} from ${from}`,
     shop: shop.name,
     about: [
-      `${hoursText(minutes)} of work by the labor of the shop file.`,
+      `${hoursText(hours)} of work by the labor of the shop file.`,
       `Benches: ${shop.benches.map(benchText).join('; ')}.`,
     ],
     notice: provisionalNotice(orders),
@@ -36,10 +36,10 @@ export function scheduleSheet(
 }
 
 /** "1.65 h". */
-const hoursText = (minutes: number): string => `${String(Number(decimals(minutes / 60, 2)))} h`;
+const hoursText = (hours: number): string => `${decimals(hours, 2)} h`;
 
 const benchText = ({ name, hours, days }: Agenda['shop']['benches'][number]): string =>
-  `${name} ${hoursText((60 * hours.over) / hours.under)} on ${days.join(', ')}`;
+  `${name} ${String(Number(decimals(hours.over / hours.under, 2)))} h on ${days.join(', ')}`;
 
 /** How many are late, whether fewer could be, and which. */
 function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block[] {
@@ -63,7 +63,7 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
 }
 
 /** By the day and minute of the start; the day done of a late job is the honest one. */
-function jobsTable({ task, schedule, minutes }: Agenda): Block {
+function jobsTable({ task, schedule, hours }: Agenda): Block {
   const place = new Map(task.benches.map(({ id }, i) => [id, i]));
   const jobs = [...schedule.jobs].sort(
     (a, b) =>
@@ -83,11 +83,11 @@ function jobsTable({ task, schedule, minutes }: Agenda): Block {
     ],
     rows: jobs.map(({ id, bench, startDay, endDay, promise, lateBy }) => [
       id,
-      String(Number(decimals((minutes.get(id) ?? 0) / 60, 2))),
+      decimals(hours.get(id) ?? 0, 2),
       bench,
       startDay,
       endDay,
-      lateBy === 0 ? promise : `${String(lateBy)} d late`,
+      lateBy === 0 ? promise : `${promise}, ${String(lateBy)} d late`,
     ]),
   };
 }
@@ -100,14 +100,18 @@ const waiting = (orders: readonly Keyed[]): string[] => {
 };
 
 /** What can be promised, and that it holds. */
-function askedText({ order, minutes, due, promise: { day, bench, meetsDue } }: Asked): string {
+function askedText({ order, hours, due, already, promise: { day, bench, meetsDue } }: Asked): string {
+  const before =
+    already === undefined
+      ? ''
+      : ` An order of that number is in the backlog already, done ${already}: this would be another.`;
   const what =
-    order === undefined ? `New work of ${hoursText(minutes)}` : `Order ${order}, ${hoursText(minutes)}`;
+    order === undefined ? `New work of ${hoursText(hours)}` : `Order ${order}, ${hoursText(hours)}`;
   const asked =
     due === undefined
       ? ''
       : meetsDue
         ? `; that is by ${due}, when it is due`
         : `; too late for ${due}, when it is due`;
-  return `${what}: can be promised for ${day} (${bench})${asked}. No promise below is broken for it.`;
+  return `${what}: can be promised for ${day} (${bench})${asked}. No promise below is broken for it.${before}`;
 }

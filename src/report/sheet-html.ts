@@ -2,6 +2,7 @@
 import { element, html } from './html.ts';
 import { voices } from './look.ts';
 import type { Block, Sheet } from './sheet.ts';
+import { glue } from './text.ts';
 import { sheetCss } from './sheet-css.ts';
 
 /** The whole file; each paper starts a page of its own in print. */
@@ -25,18 +26,21 @@ ${sheets.map(sheetText).join('\n')}
 `;
 }
 
+/** A number stays on the line of its unit and its fraction. */
+const told = (text: string): string => glue(html(text));
+
 function sheetText({ title, shop, about, notice, blocks, rules, cautions }: Sheet): string {
-  const head = element('h1', html(title)) + element('div', html(shop), 'shop');
+  const head = element('h1', told(title)) + element('div', told(shop), 'shop');
   return element(
     'article',
     [
       element('div', '', 'strands'),
       element('header', head, 'head'),
-      ...about.map((line) => element('p', html(line), 'about')),
+      ...about.map((line) => element('p', told(line), 'about')),
       notice === undefined ? '' : noticeText(notice),
       ...blocks.map(blockText),
       rules.length === 0 ? '' : element('div', paragraphs(rules), 'rules'),
-      cautions.length === 0 ? '' : element('p', html(cautions.join(' ')), 'cautions'),
+      cautions.length === 0 ? '' : element('p', told(cautions.join(' ')), 'cautions'),
     ].map((part) => (part === '' ? '' : `\n${part}`)),
     'sheet',
   );
@@ -45,18 +49,18 @@ function sheetText({ title, shop, about, notice, blocks, rules, cautions }: Shee
 /** Always of the same elements, whatever it says. */
 function noticeText(notice: string): string {
   const { loud, rest } = voices(notice);
-  return element('p', `${element('b', html(loud))} ${element('span', html(rest))}`, 'notice');
+  return element('p', `${element('b', told(loud))} ${element('span', told(rest))}`, 'notice');
 }
 
-const paragraphs = (texts: readonly string[]): string[] => texts.map((text) => element('p', html(text)));
-const items = (texts: readonly string[]): string[] => texts.map((text) => element('li', html(text)));
+const paragraphs = (texts: readonly string[]): string[] => texts.map((text) => element('p', told(text)));
+const items = (texts: readonly string[]): string[] => texts.map((text) => element('li', told(text)));
 
 function blockText(block: Block): string {
   switch (block.kind) {
     case 'heading':
-      return element('h2', html(block.text));
+      return element('h2', told(block.text));
     case 'text':
-      return element('p', html(block.text), block.tone ?? '');
+      return element('p', told(block.text), block.tone ?? '');
     case 'list':
       return element('ul', items(block.items), 'plain');
     case 'boxes':
@@ -64,7 +68,7 @@ function blockText(block: Block): string {
     case 'blanks':
       return element(
         'div',
-        block.labels.map((label) => element('div', html(label))),
+        block.labels.map((label) => element('div', told(label))),
         'blanks',
       );
     case 'pairs':
@@ -89,7 +93,7 @@ interface Cell {
 const rowText = (cells: readonly Cell[], { name = 'td', kind = '' } = {}): string =>
   element(
     'tr',
-    cells.map(({ cell, align }) => element(name, html(cell), align ?? '')),
+    cells.map(({ cell, align }) => element(name, told(cell), align ?? '')),
     kind,
   );
 

@@ -11,7 +11,7 @@ export function ticketSheet(ticket: Ticket, units: Units): Sheet {
   const about = [
     horse === undefined ? '' : `Horse ${horse}.`,
     `Written ${day}${due === undefined ? '' : `; due ${due}`}.`,
-    quantity === 1 ? '' : `${String(quantity)} cinches, all alike; feet below are for one.`,
+    quantity === 1 ? '' : `${String(quantity)} cinches, all alike; the cut list is for one.`,
   ];
   return {
     title: `Bench ticket ${order}`,
@@ -31,7 +31,7 @@ export function ticketSheet(ticket: Ticket, units: Units): Sheet {
       ...under('Before it leaves the bench', [
         { kind: 'boxes', items: ticket.checks.map((check) => phraseText(check, units)) },
       ]),
-      ...under('Written in by the tier', [{ kind: 'blanks', labels: blanks }]),
+      ...under('Written in by the tier', [{ kind: 'blanks', labels: blanksFor(quantity) }]),
     ],
     rules: [],
     cautions,
@@ -47,6 +47,16 @@ const blanks = [
   'Width in the middle',
   'Tied by, and on',
 ];
+
+/** One line for all of them together, or one a cinch where each is measured. */
+const blanksFor = (quantity: number): string[] =>
+  quantity === 1
+    ? blanks
+    : blanks.map((label) =>
+        ['Finished length, flat', 'Width in the middle'].includes(label)
+          ? `${label}, of each`
+          : `${label}, all ${String(quantity)}`,
+      );
 
 const size = (value: number, units: Units): string => quantityText({ value, as: 'length' }, units);
 
@@ -64,8 +74,11 @@ function makeBlocks(ticket: Ticket, units: Units): Block[] {
           `${size(lengths.finished, units)}, ${flat}; give or take ${size(tolerances.length, units)}`,
         ],
         ['Stretch allowed for', `${size(lengths.stretch, units)}: it is in the length already, add nothing`],
-        ['Frame setting', `${size(lengths.frame, units)}, outside to outside of the buckles on the frame`],
-        ['Strung length', `${size(lengths.strung, units)} each strand, bar to bar`],
+        [
+          'Frame setting',
+          `${size(lengths.frame, units)}, outside to outside of the buckles on the frame; ${size(lengths.frameBars, units)} bar to bar there`,
+        ],
+        ['Strung length', `${size(lengths.strung, units)} each strand, bar to bar, off the frame`],
         ...(flare === undefined ? [] : [['Flare', flareText(ticket, units)] as [string, string]]),
         ['Buckle, near side', `${buckle.id}${metal}, bar ${size(buckle.barWidth, units)}`],
         ['Buckle, off side', `${buckle.id}${metal}, the same`],

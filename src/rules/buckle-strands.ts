@@ -1,7 +1,8 @@
 /** Does the buckle take that many strands? */
 import { defaultModel } from '../sources/numbers.ts';
-import { count, len, say } from '../units/phrase.ts';
-import { rule } from './rule.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import { count, len, say, type Phrase } from '../units/phrase.ts';
+import { rule, type CaseFacts } from './rule.ts';
 
 const facts = { model: defaultModel };
 const buckle = {
@@ -15,6 +16,18 @@ const buckle = {
   orderable: true,
 };
 
+type Seen = Pick<CaseFacts, 'model'>;
+type Made = Pick<Candidate, 'buckle' | 'layers' | 'strands' | 'buckleWidth'>;
+
+const notTaken = (_: Seen, { strands, buckle }: Made): Phrase =>
+  say`has a buckle that does not take ${count(strands)} strands: ${buckle.id}`;
+
+const tooWide = ({ model }: Seen, { buckleWidth }: Made): Phrase =>
+  say`is ${len(buckleWidth)} wide at the buckle and needs a special one; from ${len(model['special-buckle-width'])} an ordinary one will not do`;
+
+const taken = (_: Seen, { buckle, strands, layers }: Made): Phrase =>
+  say`the ${buckle.id} buckle takes ${count(strands)} strands in ${layers === 1 ? 'a single layer' : 'a double layer'}`;
+
 export const buckleStrands = rule({
   id: 'buckle-strands',
   question: 'Does the buckle take that many strands?',
@@ -22,24 +35,12 @@ export const buckleStrands = rule({
   looks: ['buckle', 'layers', 'strands', 'buckleWidth'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'refuse'],
-  judge({ model }, { buckle, layers, strands, buckleWidth }) {
-    if (layers === 0) {
-      return {
-        judgement: 'refuse',
-        reason: () => say`has a buckle that does not take ${count(strands)} strands: ${buckle.id}`,
-      };
-    }
+  judge({ model }, { buckle, layers, buckleWidth }) {
+    if (layers === 0) return { judgement: 'refuse', reason: notTaken };
     const wide = model['special-buckle-width'];
-    if (buckleWidth >= wide && !buckle.special) {
-      const reason = () =>
-        say`is ${len(buckleWidth)} wide at the buckle and needs a special one; from ${len(wide)} an ordinary one will not do`;
-      return { judgement: 'refuse', margin: wide - buckleWidth, reason };
-    }
-    const how = layers === 1 ? 'a single layer' : 'a double layer';
-    return {
-      judgement: 'good',
-      reason: () => say`the ${buckle.id} buckle takes ${count(strands)} strands in ${how}`,
-    };
+    const ordinary = buckleWidth >= wide && !buckle.special;
+    if (ordinary) return { judgement: 'refuse', margin: wide - buckleWidth, reason: tooWide };
+    return { judgement: 'good', reason: taken };
   },
   examples: [
     {

@@ -1,7 +1,8 @@
 /** Does the leading edge stay clear of the elbow, and how sure is that? */
 import { defaultModel } from '../sources/numbers.ts';
-import { chance, dist, say } from '../units/phrase.ts';
-import { rule } from './rule.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import { chance, dist, say, type Phrase } from '../units/phrase.ts';
+import { rule, type CaseFacts } from './rule.ts';
 
 /** Two distances this near would be printed alike, in inches or centimeters. */
 const SAME = 0.03;
@@ -9,6 +10,18 @@ const SAME = 0.03;
 const facts = { floor: 1, model: defaultModel };
 const at = (inches: number, sure: number) =>
   ({ clearance: { inches, chance: sure, sd: 0.4, station: 7, where: 'cinch' } }) as const;
+
+type Seen = Pick<CaseFacts, 'floor'>;
+type Laid = Pick<Candidate, 'clearance'>;
+
+const clears = ({ floor }: Seen, { clearance: { inches, chance: sure } }: Laid): Phrase =>
+  say`clears the elbow by ${dist(inches)}, ${chance(sure)} sure of at least ${dist(floor)}`;
+
+function tooNear({ floor }: Seen, { clearance: { inches } }: Laid): Phrase {
+  if (inches < 0) return say`lies over the elbow line by ${dist(-inches)}`;
+  if (inches > floor - SAME) return say`clears the elbow by just short of ${dist(floor)}, the least`;
+  return say`clears the elbow by only ${dist(inches)}; the least is ${dist(floor)}`;
+}
 
 export const elbowClearance = rule({
   id: 'elbow-clearance',
@@ -23,22 +36,10 @@ export const elbowClearance = rule({
   judge({ floor, model }, { clearance }) {
     const { inches, chance: sure } = clearance;
     const margin = inches - floor;
-    if (inches < 0) {
-      return { judgement: 'refuse', margin, reason: () => say`lies over the elbow line by ${dist(-inches)}` };
-    }
-    if (margin < 0 && margin > -SAME) {
-      const reason = () => say`clears the elbow by just short of ${dist(floor)}, the least`;
-      return { judgement: 'refuse', margin, reason };
-    }
-    if (margin < 0) {
-      const reason = () => say`clears the elbow by only ${dist(inches)}; the least is ${dist(floor)}`;
-      return { judgement: 'refuse', margin, reason };
-    }
+    if (margin < 0) return { judgement: 'refuse', margin, reason: tooNear };
     const good = sure >= model['chance-good'];
     const judgement = good ? 'good' : sure >= model['chance-acceptable'] ? 'acceptable' : 'poor';
-    const reason = () =>
-      say`clears the elbow by ${dist(inches)}, ${chance(sure)} sure of at least ${dist(floor)}`;
-    return { judgement, margin, reason };
+    return { judgement, margin, reason: clears };
   },
   examples: [
     { shows: '1.5 in of clearance, 85 % sure', facts, candidate: at(1.5, 0.85), gives: 'good' },

@@ -1,5 +1,6 @@
 /** How hard would this width press behind the elbow, compared with the others? */
-import { psi, say } from '../units/phrase.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import { psi, say, type Phrase } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
 /** Mean and maximum under a saddle, kPa to psi. */
@@ -7,6 +8,9 @@ const MEAN = 13.2 / 6.894757;
 const MOST = 34.5 / 6.894757;
 /** Sensors read up to 42 % away from the hoop law. */
 const SPREAD = 1.42;
+
+const presses = (_: unknown, { pressure }: Pick<Candidate, 'pressure'>): Phrase =>
+  say`${psi(pressure)} behind the elbow, a number only to compare widths by`;
 
 export const pressureIndex = rule({
   id: 'pressure-index',
@@ -31,8 +35,7 @@ export const pressureIndex = rule({
   ownCriterion: true,
   judge(_, { pressure }) {
     const judgement = pressure * SPREAD <= MEAN ? 'good' : pressure * SPREAD <= MOST ? 'acceptable' : 'poor';
-    const reason = () => say`${psi(pressure)} behind the elbow, a number only to compare widths by`;
-    return { judgement, margin: MEAN - pressure, reason };
+    return { judgement, margin: MEAN - pressure, reason: presses };
   },
   examples: [
     { shows: 'index 1 psi', facts: {}, candidate: { pressure: 1 }, gives: 'good' },

@@ -14,7 +14,7 @@ export const ringSlant = rule({
   looks: [],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'acceptable', 'poor'],
-  judge({ ring, k, model }): Verdict {
+  judge({ ring, k, model }): Verdict<unknown, unknown> {
     const off = Math.abs(ring.x);
     const where = ring.x >= 0 ? 'ahead of' : 'behind';
     const upTo = (bound: number): boolean => off <= bound * k + ROUNDING;

@@ -16,10 +16,14 @@ export const judgements: readonly Judgement[] = [
   'cannot-tell',
 ];
 
-export interface Verdict {
+/** What `judge` says of a candidate `C` by the facts `F`. */
+export interface Verdict<F = CaseFacts, C = Candidate> {
   readonly judgement: Judgement;
-  /** Worded when read: hundreds are judged for one order and few are told. */
-  readonly reason: () => Phrase;
+  /**
+   * Worded when read, from the same facts and candidate: hundreds are judged for one order and few are told. Of rules
+   * that judge nearly every candidate it is a function of the file, since a new one each time must be cleared away.
+   */
+  readonly reason: (facts: F, candidate: C) => Phrase;
   /** How far from the nearest bound, in the unit of the thing judged; positive on the better side. */
   readonly margin?: number;
 }
@@ -62,7 +66,10 @@ export interface Rule<
   readonly idle?: (facts: Pick<CaseFacts, F>) => readonly C[];
   readonly evidence: readonly Evidence[];
   readonly can: readonly Judgement[];
-  readonly judge: (facts: Pick<CaseFacts, F>, candidate: Pick<Candidate, C>) => Verdict;
+  readonly judge: (
+    facts: Pick<CaseFacts, F>,
+    candidate: Pick<Candidate, C>,
+  ) => Verdict<Pick<CaseFacts, F>, Pick<Candidate, C>>;
   /** At least one for every entry of `can`; they are its tests and stand in docs/rules.md. */
   readonly examples: readonly RuleExample<F, C>[];
   /** Ranking weighs this subject by a criterion of its own, so that an acceptable verdict does not count twice. */

@@ -1,10 +1,11 @@
 /** Can the shop put its hands on the buckles and the cord? */
+import type { Candidate } from '../fit/candidate.ts';
 import type { Buckle, Order, Shop } from '../order/types.ts';
 import { ACCENT_PLY, BODY_PLY } from '../sources/plies.ts';
 import type { CordShelf, Shelf } from '../stock/shelf.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { count, say, type Phrase } from '../units/phrase.ts';
-import { rule, type Judgement, type Verdict } from './rule.ts';
+import { rule, type CaseFacts, type Judgement, type Verdict } from './rule.ts';
 
 /** What keeps the cinch from being tied is told before what delays it. */
 const severity: Readonly<Record<Judgement, number>> = {
@@ -36,24 +37,25 @@ const natural: CordShelf = {
 };
 const rust: CordShelf = { ...natural, ply: ACCENT_PLY, colors: ['rust'], feetOnHand: 5, orderable: true };
 const noAccent: CordShelf = { ...rust, colors: [], feetOnHand: 0 };
-const shelf: Shelf = { body: natural, accent: noAccent, accentTight: false };
+const shelf: Shelf = { body: natural, accent: noAccent, bodyTight: true, accentTight: false };
 
 export const stock = rule({
   id: 'stock',
   question: 'Are the buckles and the cord on the shelf?',
   reads: ['order', 'shop', 'shelf'],
   looks: ['buckle', 'cordFeet', 'accentFeet', 'accentAtMost'],
-  idle: ({ shelf }) => (shelf.accentTight ? [] : ['accentFeet', 'accentAtMost']),
+  idle: ({ shelf }) => [
+    ...(shelf.bodyTight ? [] : (['cordFeet'] as const)),
+    ...(shelf.accentTight ? [] : (['accentFeet', 'accentAtMost'] as const)),
+  ],
   evidence: [{ basis: 'choice', source: 'engineering-choice', why: 'the shelf stands in the shop file' }],
   can: ['good', 'acceptable', 'refuse', 'cannot-tell'],
   ownCriterion: true,
-  judge({ order, shop, shelf }, candidate) {
+  judge({ order, shelf }, candidate) {
     const { quantity } = order;
-    const { buckle } = candidate;
-    const body = cordVerdict(shelf.body, candidate.cordFeet * quantity, shop);
-    const most = shelf.accentTight ? candidate.accentAtMost * quantity : 0;
-    const accent = accentVerdict(shelf, { most, feetOf: () => candidate.accentFeet * quantity }, shop);
-    return worseOf(worseOf(body, accent), buckleVerdict(buckle, 2 * quantity));
+    const body = bodyVerdict(shelf, candidate.cordFeet * quantity);
+    const accent = accentVerdict(shelf, candidate, quantity);
+    return worseOf(worseOf(body, accent), buckleVerdict(candidate.buckle, 2 * quantity));
   },
   examples: [
     {
@@ -101,50 +103,74 @@ export const stock = rule({
   since: '0.1.0',
 });
 
+type Seen = Pick<CaseFacts, 'order' | 'shop' | 'shelf'>;
+type Laid = Pick<Candidate, 'buckle' | 'cordFeet' | 'accentFeet' | 'accentAtMost'>;
+type Told = Verdict<Seen, Laid>;
+
 /** The worse verdict; of equally bad ones the first: another buckle may do, another cord is another cinch. */
-const worseOf = (first: Verdict, second: Verdict): Verdict =>
+const worseOf = (first: Told, second: Told): Told =>
   severity[second.judgement] > severity[first.judgement] ? second : first;
 
-function buckleVerdict({ id, onHand, orderable }: Buckle, needed: number): Verdict {
+const buckleThere = (_: Seen, { buckle: { id } }: Laid): Phrase => say`the ${id} buckles are on the shelf`;
+const buckleToOrder = (_: Seen, { buckle: { id } }: Laid): Phrase => say`${id} buckles must be ordered`;
+const noBuckle = ({ order }: Seen, { buckle: { id, onHand } }: Laid): Phrase =>
+  say`needs ${count(2 * order.quantity)} ${id} buckles; ${count(onHand)} on hand, and no more to be had`;
+
+function buckleVerdict({ onHand, orderable }: Buckle, needed: number): Told {
   const margin = onHand - needed;
-  if (margin >= 0)
-    return { judgement: 'good', margin, reason: () => say`the ${id} buckles are on the shelf` };
-  if (orderable) return { judgement: 'acceptable', margin, reason: () => say`${id} buckles must be ordered` };
-  const reason = () =>
-    say`needs ${count(needed)} ${id} buckles; ${count(onHand)} on hand, and no more to be had`;
-  return { judgement: 'refuse', margin, reason };
+  if (margin >= 0) return { judgement: 'good', margin, reason: buckleThere };
+  if (orderable) return { judgement: 'acceptable', margin, reason: buckleToOrder };
+  return { judgement: 'refuse', margin, reason: noBuckle };
 }
 
-const noColor: Verdict = { judgement: 'not-applicable', reason: () => say`no color was asked for` };
+/** What is told of one kind of cord. */
+interface CordWords {
+  readonly there: Told['reason'];
+  readonly tooLittle: Told['reason'];
+  readonly unknown: Told['reason'];
+}
+
+const wordsOf = (cordOf: (shelf: Shelf) => CordShelf, feetOf: (candidate: Laid) => number): CordWords => ({
+  there: ({ shelf }) => say`buckles and ${cordOf(shelf).colors.join(' and ')} cord are on the shelf`,
+  tooLittle: ({ shelf, order }, candidate) => tooLittle(cordOf(shelf), feetOf(candidate) * order.quantity),
+  unknown: ({ shelf, shop }) => unknownColor(cordOf(shelf), shop),
+});
+const bodyCord = wordsOf(
+  ({ body }) => body,
+  ({ cordFeet }) => cordFeet,
+);
+const accentCord = wordsOf(
+  ({ accent }) => accent,
+  ({ accentFeet }) => accentFeet,
+);
+
+const noColor: Told = { judgement: 'not-applicable', reason: () => say`no color was asked for` };
 
 /** Not applicable when no color was asked for: then there is nothing to look up. */
-function cordVerdict(cord: CordShelf, feet: number, shop: Shop): Verdict {
-  const { ply, colors, unknown, feetOnHand, orderable } = cord;
-  if (colors.length === 0) return noColor;
-  if (unknown !== undefined) return unknownColor(unknown, ply, shop);
-  const margin = feetOnHand - feet;
-  if (margin >= 0) return { judgement: 'good', margin, reason: () => onShelf(colors) };
-  return { judgement: orderable ? 'acceptable' : 'refuse', margin, reason: () => tooLittle(cord, feet) };
+function cordVerdict(cord: CordShelf, feet: number, words: CordWords): Told {
+  if (cord.colors.length === 0) return noColor;
+  if (cord.unknown !== undefined) return { judgement: 'cannot-tell', reason: words.unknown };
+  const margin = cord.feetOnHand - feet;
+  if (margin >= 0) return { judgement: 'good', margin, reason: words.there };
+  return { judgement: cord.orderable ? 'acceptable' : 'refuse', margin, reason: words.tooLittle };
 }
 
-interface Accent {
-  /** Feet that it never exceeds; 0 where every cinch gets the same judgement. */
-  readonly most: number;
-  readonly feetOf: () => number;
+/** Where there is enough for every cinch of the shop, the feet of this one decide nothing. */
+function bodyVerdict({ body, bodyTight }: Shelf, feet: number): Told {
+  const verdict = cordVerdict(body, bodyTight || body.feetOnHand === 0 ? feet : 0, bodyCord);
+  return verdict.margin === undefined ? verdict : { ...verdict, margin: body.feetOnHand - feet };
 }
 
 /** Where the judgement is plain, the feet of this cinch are counted only when somebody reads them. */
-function accentVerdict({ accent }: Shelf, { most, feetOf }: Accent, shop: Shop): Verdict {
+function accentVerdict({ accent, accentTight }: Shelf, candidate: Laid, quantity: number): Told {
   const { colors, unknown, feetOnHand, orderable } = accent;
-  if (most > feetOnHand) return cordVerdict(accent, feetOf(), shop);
-  if (colors.length === 0 || unknown !== undefined) return cordVerdict(accent, 0, shop);
+  if (accentTight && candidate.accentAtMost * quantity > feetOnHand)
+    return cordVerdict(accent, candidate.accentFeet * quantity, accentCord);
+  if (colors.length === 0 || unknown !== undefined) return cordVerdict(accent, 0, accentCord);
   // No margin: it would need the feet of this cinch.
-  if (feetOnHand > 0) return { judgement: 'good', reason: () => onShelf(colors) };
-  return { judgement: orderable ? 'acceptable' : 'refuse', reason: () => tooLittle(accent, feetOf()) };
+  if (feetOnHand > 0) return { judgement: 'good', reason: accentCord.there };
+  return { judgement: orderable ? 'acceptable' : 'refuse', reason: accentCord.tooLittle };
 }
-
-const onShelf = (colors: readonly string[]): Phrase =>
-  say`buckles and ${colors.join(' and ')} cord are on the shelf`;
 
 function tooLittle({ ply, colors, feetOnHand, orderable }: CordShelf, feet: number): Phrase {
   const kind = ply === BODY_PLY ? '' : ' accent';
@@ -152,12 +178,9 @@ function tooLittle({ ply, colors, feetOnHand, orderable }: CordShelf, feet: numb
   return say`needs ${count(Math.ceil(feet))} ft of ${colors.join(' and ')}${kind} cord; ${count(feetOnHand)} ft on hand, ${rest}`;
 }
 
-function unknownColor(color: string, ply: number, shop: Shop): Verdict {
+function unknownColor({ unknown = '', ply }: CordShelf, shop: Shop): Phrase {
   const kind = ply === BODY_PLY ? 'body' : 'accent';
-  const reason = () => {
-    const known = shop.cords.filter((cord) => cord.ply === ply).map((cord) => cord.color);
-    const near = nearestWord(color, known);
-    return say`no ${color} ${kind} cord in the shop file${near === undefined ? '' : `; did you mean ${near}?`}`;
-  };
-  return { judgement: 'cannot-tell', reason };
+  const known = shop.cords.filter((cord) => cord.ply === ply).map((cord) => cord.color);
+  const near = nearestWord(unknown, known);
+  return say`no ${unknown} ${kind} cord in the shop file${near === undefined ? '' : `; did you mean ${near}?`}`;
 }

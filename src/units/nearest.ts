@@ -13,6 +13,8 @@ export function nearestWord(word: string, allowed: readonly string[]): string | 
   if (word.length > longest || plain(word) === '') return undefined;
   const same = allowed.find((candidate) => plain(candidate) === plain(word));
   if (same !== undefined) return same;
+  const turned = allowed.find((candidate) => sorted(candidate) === sorted(word));
+  if (turned !== undefined) return turned;
   return byDistance(word, allowed) ?? byPart(word, allowed) ?? byStem(word, allowed);
 }
 
@@ -20,6 +22,9 @@ export function nearestWord(word: string, allowed: readonly string[]): string | 
 function plain(word: string): string {
   return word.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');
 }
+
+/** "3 1/2 plain" for "plain 3 1/2". */
+const sorted = (words: string): string => words.toLowerCase().split(/\s+/).sort().join(' ');
 
 function byDistance(word: string, allowed: readonly string[]): string | undefined {
   let best: string | undefined;

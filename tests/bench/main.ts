@@ -3,6 +3,7 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { performance } from 'node:perf_hooks';
 import { parse } from 'yaml';
+import { askAbout } from '../../src/ask/ask.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders, readOrdersLocated } from '../../src/order/read-orders.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
@@ -109,6 +110,23 @@ function benchSizing(): void {
   row('size and print the screen', microseconds(screenOf));
 }
 
+/** The least an order may say leaves everything to be asked: the dearest there is. */
+function benchAsking(): void {
+  const file = 'examples/orders/01-height-only.yaml';
+  const times = Array.from({ length: 9 }, () => startOnce([bin, 'ask', file]));
+  print('asking about one order that says the least', ['work', 'ms', 'aim']);
+  print('', ['cinchwright ask, from start to end', median(times).toFixed(0), 'under 1000']);
+  const read = readOrders(readFileSync(file, 'utf8'), file)[0];
+  if (read?.ok !== true) throw new Error('the sample order is faulty');
+  const advice = sizeOrder(read.order, defaultShop);
+  const warm = Array.from({ length: 9 }, () => {
+    const from = performance.now();
+    askAbout(advice);
+    return performance.now() - from;
+  });
+  print('', ['asking alone, warm, 5 x 128 sizings', median(warm).toFixed(0), '']);
+}
+
 function print(title: string, cells: readonly string[]): void {
   if (title !== '') process.stdout.write(`\n${title}\n`);
   const [name = '', ...rest] = cells;
@@ -121,5 +139,6 @@ const asked = numbers.map(Number);
 process.stdout.write(`node ${process.version}\n`);
 if (part === undefined || part === 'starts') benchStarts(asked[0] ?? 31);
 if (part === undefined || part === 'sizing') benchSizing();
+if (part === undefined || part === 'ask') benchAsking();
 if (part === undefined || part === 'plans') benchPlans();
 if (part === undefined || part === 'backlog') benchBacklogs(asked.length > 0 ? asked : [100, 1000, 10_000]);

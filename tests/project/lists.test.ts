@@ -83,7 +83,13 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => 
       const verdict = judged(rule, facts, candidate);
       expect(verdict.judgement).toBe(gives);
       expect(shows.length).toBeGreaterThan(4);
-      if ('reason' in verdict) expect(verdict.reason().words.join('').trim()).not.toBe('');
+      if ('reason' in verdict)
+        expect(
+          verdict
+            .reason(facts as CaseFacts, candidate as Candidate)
+            .words.join('')
+            .trim(),
+        ).not.toBe('');
     },
   );
 });
@@ -100,9 +106,11 @@ describe('on horses and cinches drawn at random', () => {
       const { judgement, reason, margin } = rule.judge(facts, candidate);
       expect(rule.can).toContain(judgement);
       expect(Number.isNaN(margin ?? 0)).toBe(false);
-      expect(reason().values.every((part) => typeof part === 'string' || Number.isFinite(part.value))).toBe(
-        true,
-      );
+      expect(
+        reason(facts, candidate).values.every(
+          (part) => typeof part === 'string' || Number.isFinite(part.value),
+        ),
+      ).toBe(true);
       // Verdicts are shared among candidates that agree in what a rule looks at: it must not look further.
       const narrow = rule.judge(only(facts, rule.reads), only(candidate, rule.looks));
       expect([narrow.judgement, narrow.margin]).toEqual([judgement, margin]);

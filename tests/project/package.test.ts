@@ -66,7 +66,7 @@ describe('the packed files', () => {
       /^dist\/cinchwright\.cjs(\.cache)?$/,
       /^dist\/pdf\.cjs$/,
       /^examples\/.+\.(yaml|json|csv|md)$/,
-      /^docs\/.+\.(md|svg|png)$/,
+      /^docs\/.+\.(md|svg|png|1)$/,
     ];
     expect(names.filter((name) => !fitting.some((pattern) => pattern.test(name)))).toEqual([]);
   });

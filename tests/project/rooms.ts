@@ -62,6 +62,11 @@ export const rooms: Readonly<Record<string, Room>> = {
     uses: ['units', 'sources', 'geometry', 'facts', 'stock', 'fit', 'rules'],
     types: ['order'],
   },
+  ask: {
+    why: 'Asking sizes an order anew for what a tape may read; it knows no customer, prints nothing, and sizing does not wait for it.',
+    uses: ['units', 'sources', 'geometry', 'facts', 'fit', 'advice'],
+    types: ['order'],
+  },
   paper: {
     why: 'Papers are made of finished advice: a quote, a ticket, the materials and the days of a backlog. They read no clock and print nothing.',
     uses: ['units', 'sources', 'cutting', 'schedule', 'stock'],
@@ -76,8 +81,8 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   report: {
     why: 'Printers read a finished result and compute nothing.',
-    uses: ['units', 'sources', 'stock', 'backlog'],
-    types: ['cutting', 'schedule', 'order', 'photo', 'facts', 'fit', 'rules', 'advice', 'paper'],
+    uses: ['units', 'sources', 'stock', 'ask', 'backlog'],
+    types: ['geometry', 'cutting', 'schedule', 'order', 'photo', 'facts', 'fit', 'rules', 'advice', 'paper'],
     packages: ['chalk', 'cli-table3'],
     // What few readers want is put together when a printer asks for it.
     calls: { 'facts/facts.ts': ['workingOf'], 'advice/refused.ts': ['refusedRuns'] },
@@ -107,6 +112,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       'fit',
       'rules',
       'advice',
+      'ask',
       'paper',
       'backlog',
       'report',

@@ -9,6 +9,13 @@ import type { Problem } from '../../src/order/problem.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { rowOf, type Row } from '../../src/backlog/row.ts';
 import { columnNames } from '../../src/backlog/columns.ts';
+import { askAbout, toAsk } from '../../src/ask/ask.ts';
+import type { AskedOrder } from '../../src/report/about-ask.ts';
+import { askCsv } from '../../src/report/ask-csv.ts';
+import { askJson } from '../../src/report/ask-json.ts';
+import { askMarkdown } from '../../src/report/ask-markdown.ts';
+import { askScreen } from '../../src/report/ask-screen.ts';
+import { askText } from '../../src/report/ask-text.ts';
 import { backlogCsv, backlogJson } from '../../src/report/backlog-data.ts';
 import { backlogMarkdown, backlogTable } from '../../src/report/backlog-pages.ts';
 import type { BacklogPrinter } from '../../src/report/backlog-cells.ts';
@@ -89,6 +96,7 @@ const problemWith = (text: string): Problem => ({
 });
 
 interface Case {
+  readonly ask: readonly AskedOrder[];
   readonly backlog: BacklogPapers;
   readonly papers: { readonly quotes: string; readonly sheets: readonly Sheet[] };
   readonly size: readonly SizeResult[];
@@ -107,7 +115,10 @@ function caseWith(text: string): Case {
   const current = checkCinch(order.current!, 'current', advice);
   const problems = [problemWith(text)];
   const failed = { ok: false, file: text, order: text, problems } as const;
+  const asked = askAbout(advice, { strata: 2, seed: 1 });
+  const { questions, photo } = toAsk(asked);
   return {
+    ask: [{ ok: true, file: text, result: asked, toAsk: questions, photo }, failed],
     problems,
     row: rowOf(advice, { file: text, document: 1, line: 1 }),
     backlog: { ...backlog, results: [...backlog.results, failed] },
@@ -141,6 +152,11 @@ const printers: Readonly<Record<string, Print>> = {
   'check-markdown': ({ check }) => checkMarkdown(check, options),
   'check-csv': ({ check }) => checkCsv(check),
   'check-json': ({ check }) => checkJson(check),
+  'ask-screen': ({ ask }) => askScreen(ask, options) + askScreen([ask[0]!, ask[0]!], options),
+  'ask-text': ({ ask }) => askText(ask),
+  'ask-markdown': ({ ask }) => askMarkdown(ask),
+  'ask-csv': ({ ask }) => askCsv(ask),
+  'ask-json': ({ ask }) => askJson(ask),
   'photo-csv': ({ photo }) => photoCsv(photo),
   'photo-json': ({ photo }) => photoJson(photo),
   'backlog-csv': ({ row }) => rowText(backlogCsv(columnNames), row),
@@ -171,7 +187,7 @@ test('no printer is left out', () => {
   const files = fs.readdirSync(path.join(repo, 'src', 'report')).map((file) => file.replace(/\.ts$/, ''));
   const found = files
     .flatMap((name) => together[name] ?? [name])
-    .filter((name) => /-(screen|markdown|csv|json|html|data|pages)$/.test(name) || name === 'problems');
+    .filter((name) => /-(screen|text|markdown|csv|json|html|data|pages)$/.test(name) || name === 'problems');
   // The rules print nothing that came from a file.
   expect(found.filter((name) => !name.startsWith('rules-')).sort()).toEqual(Object.keys(printers).sort());
 });
@@ -194,7 +210,7 @@ describe.each(Object.entries(printers))('%s', (name, print) => {
   });
 });
 
-test.each(['size-csv', 'check-csv', 'photo-csv', 'materials-csv', 'schedule-csv'])(
+test.each(['size-csv', 'check-csv', 'ask-csv', 'photo-csv', 'materials-csv', 'schedule-csv'])(
   '%s: no cell is a formula',
   async (name) => {
     for (const text of [...formulas, "'", "'=1", ' =1', '-1', '+1', '@a', '=']) {
@@ -204,7 +220,7 @@ test.each(['size-csv', 'check-csv', 'photo-csv', 'materials-csv', 'schedule-csv'
       expect(['=', '+', '@', '＝', '＋', '－', '＠'].filter((sign) => first.has(sign))).toEqual([]);
       // A number may be negative; a text may not look like one.
       expect(rows.flat().filter((cell) => /^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell))).toEqual([]);
-      if (!/^(size|check|photo)/.test(name)) continue;
+      if (!/^(size|check|ask|photo)/.test(name)) continue;
       const order = rows.map((row) => row[head!.indexOf('order')]!.replace(/^'/, ''));
       expect(new Set(order)).toEqual(new Set([text]));
     }

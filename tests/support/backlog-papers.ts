@@ -42,6 +42,6 @@ export function backlogFrom(
     })),
     materials: materialsOf(keyed, shop, day),
     agenda,
-    asked: [promiseOn(agenda, { order: undefined, minutes: 90, due: undefined })],
+    asked: [promiseOn(agenda, { order: undefined, minutes: 90, hours: 2.5, due: undefined })],
   };
 }

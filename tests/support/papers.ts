@@ -2,6 +2,7 @@
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { quoteOf, type Quote } from '../../src/paper/quote.ts';
+import { takenSpec } from '../../src/paper/taken.ts';
 import { ticketOf, type Ticket } from '../../src/paper/ticket.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 
@@ -10,7 +11,7 @@ const day = '2026-11-20';
 /** The quote of the spec of a rank, the first when it is not said. Throws when nothing passes. */
 export function quoteFor(order: Order, shop: Shop = defaultShop, rank = 1): Quote {
   const advice = sizeOrder(order, shop);
-  return quoteOf(advice.specs[rank - 1]!, advice, { day });
+  return quoteOf(takenSpec(advice.specs[rank - 1]!), advice, { day });
 }
 
 /** The same of a ticket. */

@@ -4,6 +4,7 @@ import type { Shop } from '../../src/order/types.ts';
 import { promiseByHours } from '../../src/paper/promise.ts';
 import { tradeOffs } from '../../src/paper/trade-offs.ts';
 import { quoteOf } from '../../src/paper/quote.ts';
+import { takenSpec } from '../../src/paper/taken.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { quoteSheet } from '../../src/report/quote-sheet.ts';
 import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
@@ -84,7 +85,7 @@ describe('what the shop file does not say', () => {
 
 test('colors nobody said are priced as the dearest, and the paper says so', () => {
   const quote = quoteFor({ ...order, colors: undefined });
-  expect(quote.taken.join(' ')).toMatch(/body cord not said.*charcoal.*accent cord not said/);
+  expect(quote.assumed.join(' ')).toMatch(/body cord not said.*charcoal.*accent cord not said/);
   expect(quote.price.total!).toBeGreaterThan(quoteFor(order).price.total!);
 });
 
@@ -128,7 +129,7 @@ describe('the window', () => {
   test('a planned window stands in its place', () => {
     const advice = sizeOrder(order, defaultShop);
     const promise = { earliest: '2026-12-07', latest: '2026-12-11', basis: 'as planned' };
-    const quote = quoteOf(advice.specs[0]!, advice, { day: '2026-11-20', promise });
+    const quote = quoteOf(takenSpec(advice.specs[0]!), advice, { day: '2026-11-20', promise });
     expect(said(quote)).toContain('Ready between 2026-12-07 and 2026-12-11, as planned.');
   });
 });
@@ -138,16 +139,16 @@ describe('alternatives', () => {
   test('are at most two, never the one quoted, and say what they cost more or less', () => {
     expect(quote.alternatives).toHaveLength(2);
     for (const { spec, dearerBy } of quote.alternatives) {
-      expect(spec).not.toBe(quote.spec);
+      expect(spec).not.toBe(quote.taken.spec);
       expect(quoteFor(order, defaultShop, spec.rank).price.total).toBe(quote.price.total! + dearerBy!);
     }
   });
   test('trade-offs are turned round when the two change places', () => {
     const { spec: other } = quote.alternatives.find(
-      ({ spec }) => spec.candidate.style === quote.spec.candidate.style,
+      ({ spec }) => spec.candidate.style === quote.taken.spec.candidate.style,
     )!;
-    const there = tradeOffs(other, quote.spec).map((phrase) => phraseText(phrase, 'in'));
-    const back = tradeOffs(quote.spec, other).map((phrase) => phraseText(phrase, 'in'));
+    const there = tradeOffs(other, quote.taken.spec).map((phrase) => phraseText(phrase, 'in'));
+    const back = tradeOffs(quote.taken.spec, other).map((phrase) => phraseText(phrase, 'in'));
     expect(there.join()).toMatch(/narrower.*surer/);
     expect(back.join()).toMatch(/wider.*less sure/);
   });

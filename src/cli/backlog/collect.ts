@@ -8,7 +8,7 @@ import type { BacklogPrinter } from '../../report/backlog-cells.ts';
 import { errorRows } from '../../report/backlog-words.ts';
 import type { JournalFile } from './journal-file.ts';
 import type { Output } from './output.ts';
-import type { Source } from './sources.ts';
+import type { Source } from '../sources.ts';
 import type { Task } from './units.ts';
 import type { Done } from './work.ts';
 

@@ -1,6 +1,6 @@
 /** The files that a backlog writes: whether they may be written, and where rows and faults go. */
 import path from 'node:path';
-import { guardInputs } from '../emit.ts';
+import { guardInputs, guardOrders } from '../emit.ts';
 import { CliFault, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 import { writing } from '../system-error.ts';
@@ -27,6 +27,7 @@ export function checkOutputs(
       (name) => name !== undefined && name !== '-' && path.resolve(io.cwd, name) === target,
     );
     if (same !== undefined) throw new CliFault(`--errors would write over ${printable(same)}`);
+    guardOrders('--errors', errors, io);
   }
   if (resume === true && !isFile(out)) {
     throw new CliFault('--resume goes with --out FILE: what is finished is kept beside that file');

@@ -1,9 +1,11 @@
 /** The command `backlog` put together: inputs, journal, outputs, workers, and what is said at the end. */
+import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import type { ColumnName } from '../../backlog/columns.ts';
 import type { Shop } from '../../order/types.ts';
 import { errorsHead, plural, summaryText } from '../../report/backlog-words.ts';
+import { tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 import { colorFor } from '../screen.ts';
@@ -17,7 +19,7 @@ import { printerFor } from './printers.ts';
 import { noProgress, progressFor, type Progress } from './progress.ts';
 import { openJournal } from './resume.ts';
 import { doAll } from './run.ts';
-import { namedOrPiped, sourcesOf, type Source } from './sources.ts';
+import { namedOrPiped, sourcesOf, type Source } from '../sources.ts';
 import { tasksOf } from './units.ts';
 
 export interface BacklogOptions {
@@ -64,6 +66,7 @@ export async function backlog(
 async function collected(names: readonly string[], options: BacklogOptions, scene: Scene): Promise<ExitCode> {
   const { io, shop, journal, interrupt } = scene;
   const sources = await sourcesOf(names, { cwd: io.cwd, without: ownFiles(options, io) });
+  if (sources.every(isMissing)) return nothingRead(sources, options, io);
   const now = (): number => Date.now();
   const output = rowsTo(options.out, io);
   const errors = errorsTo(options.errors, io);
@@ -93,6 +96,18 @@ async function collected(names: readonly string[], options: BacklogOptions, scen
     errors?.drop();
   }
   return told(collector, options, io);
+}
+
+const isMissing = ({ path: file, fault }: Source): boolean =>
+  fault !== undefined || (file !== undefined && !fs.existsSync(file));
+
+/** A name typed wrong must not replace a good table by one that is empty. */
+function nothingRead(sources: readonly Source[], { out }: BacklogOptions, io: CliIo): ExitCode {
+  for (const { label, fault = 'there is no such file or folder' } of sources) {
+    io.stderr(`cinchwright: ${printable(label)}: ${fault}\n`);
+  }
+  tellNotWritten(out, io);
+  return exit.input;
 }
 
 /** What this run writes or goes by is no order, even where it lies among them. */

@@ -3,7 +3,7 @@ import fs from 'node:fs';
 import type { CliIo } from '../io.ts';
 import { systemWords } from '../system-error.ts';
 import { slicesOf } from './pieces.ts';
-import type { Source } from './sources.ts';
+import type { Source } from '../sources.ts';
 import type { Unit } from './work.ts';
 
 /** A unit with what only the one who collects the results needs. */

@@ -37,7 +37,7 @@ export function addMaterials(program: Command, session: Session): void {
     .description(
       'Lists the cord and hardware of all orders, what is short and what to buy, and from which put-up each piece is cut.',
     )
-    .argument('[paths...]', 'order files, or folders with them')
+    .argument('[paths...]', 'order files, folders with them, or patterns')
     .addOption(
       new Option('--date <day>', 'day it is written, such as 2026-12-18 (default: today)').argParser(
         day('--date'),
@@ -58,7 +58,7 @@ async function printMaterials(
   options: MaterialsOptions,
   io: CliIo,
 ): Promise<ExitCode> {
-  const files = orderFiles(paths, io, 'materials');
+  const files = await orderFiles(paths, io, 'materials');
   guardPdf(options, io);
   guardInputs(options.out, [...files, options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');

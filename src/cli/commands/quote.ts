@@ -1,8 +1,9 @@
 /** `quote`: what a cinch costs and when it can be ready, as a paper for the customer. */
 import { Option, type Command } from 'commander';
-import type { Advice, RankedSpec } from '../../advice/advice.ts';
+import type { Advice } from '../../advice/advice.ts';
 import type { PromiseWindow } from '../../paper/promise.ts';
 import type { Quote } from '../../paper/quote.ts';
+import type { Taken } from '../../paper/taken.ts';
 import { exit, type ExitCode } from '../fault.ts';
 import { addPaper, type PaperKind, type Source } from '../paper.ts';
 import type { Session } from '../program.ts';
@@ -15,7 +16,8 @@ const kind: PaperKind<Quote> = {
     'Writes a quote for each order: the cinch that suits, what else would do, the price with its lines, and when it can be ready.',
   help: `
 Prices, taxes, deposit, benches and house rules come from the shop file; what it
-does not say is named in the quote. With --backlog the day it can be ready is the
+does not say is named. Quoted is what the customer asked for, where it passes and is
+not poor at the elbow, else the first spec; --spec 1 takes the first. With --backlog the day it can be ready is the
 first one that the schedule of that work leaves, and no promise of it is broken.
 
 Examples:
@@ -32,17 +34,21 @@ Examples:
     const { day } = source;
     const { windowOf, code } = await besideBacklog(source);
     return {
-      paper: (spec, advice) => quoteOf(spec, advice, { day, promise: windowOf?.(spec, advice) }),
+      paper: (taken, advice) => quoteOf(taken, advice, { day, promise: windowOf?.(taken, advice) }),
       code,
     };
   },
+  lacking: ({ price: { missing } }) =>
+    missing.map(
+      ({ what, where }) => `the quote cannot be added up without ${what} (in the shop file, under ${where})`,
+    ),
   sheet: async () => (await import('../../report/quote-sheet.ts')).quoteSheet,
   json: async () => (await import('../../report/paper-json.ts')).quotesJson,
 };
 
 interface Beside {
   /** Undefined when no backlog is given. */
-  readonly windowOf?: (spec: RankedSpec, advice: Advice) => PromiseWindow;
+  readonly windowOf?: (taken: Taken, advice: Advice) => PromiseWindow;
   readonly code: ExitCode;
 }
 
@@ -55,11 +61,11 @@ async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside
   const { minutesOf } = await import('../../paper/bill.ts');
   const { daysAfter } = await import('../../units/days.ts');
   await needAgenda(shop);
-  const backlog = await backlogOf(orderFiles(options.backlog, io, 'quote'), { shop, day }, io);
+  const backlog = await backlogOf(await orderFiles(options.backlog, io, 'quote'), { shop, day }, io);
   const agenda = agendaOf(backlog.orders, shop, daysAfter(day, 1));
   return {
-    windowOf: ({ candidate }, { facts: { order } }) =>
-      windowBeside(agenda, { order, minutes: minutesOf(candidate, order, shop.labor) }),
+    windowOf: ({ spec }, { facts: { order } }) =>
+      windowBeside(agenda, { order, minutes: minutesOf(spec.candidate, order, shop.labor) }),
     code: await tellLeftOut(backlog, io, colorFor(io, options.color, 'stderr')),
   };
 }

@@ -40,7 +40,7 @@ export function addSchedule(program: Command, session: Session): void {
     .description(
       'Schedules all orders on the benches: start and promised day of each, which are late, and the first day new work can be promised for.',
     )
-    .argument('[paths...]', 'order files, or folders with them')
+    .argument('[paths...]', 'order files, folders with them, or patterns')
     .addOption(
       new Option('--from <day>', 'first day of work, such as 2026-12-18 (default: today)').argParser(
         day('--from'),
@@ -75,7 +75,7 @@ async function printSchedule(
   if (options.promise !== undefined && options.hours !== undefined) {
     throw new CliFault('--promise has its hours from the order: leave out --hours');
   }
-  const files = orderFiles(paths, io, 'schedule');
+  const files = await orderFiles(paths, io, 'schedule');
   guardPdf(options, io);
   guardInputs(options.out, [...files, options.shop, options.promise], io);
   const errorColor = colorFor(io, options.color, 'stderr');
@@ -120,6 +120,7 @@ async function askedOf(
   minutes: number | undefined,
 ): Promise<Asked[]> {
   const { promiseForOrder, promiseOn } = await import('../../paper/agenda.ts');
-  if (minutes !== undefined) return [promiseOn(agenda, { order: undefined, minutes, due: undefined })];
+  if (minutes !== undefined)
+    return [promiseOn(agenda, { order: undefined, minutes, hours: minutes / 60, due: undefined })];
   return (wanted?.orders ?? []).map((order) => promiseForOrder(agenda, order));
 }

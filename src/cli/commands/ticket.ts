@@ -10,7 +10,9 @@ const kind: PaperKind<Ticket> = {
   description:
     'Writes a bench ticket for each order: lengths, cut list, where bars and flare sit, order of work; no prices and nothing about the customer.',
   help: `
-A ticket from a length that nobody measured says so at the top.
+A ticket from a length that nobody measured says so at the top. Tied is what the
+customer asked for, where it passes and is not poor at the elbow, else the first
+spec; --spec 1 takes the first.
 
 Examples:
   cinchwright ticket order.yaml
@@ -18,7 +20,7 @@ Examples:
   cinchwright ticket order.yaml --format html --out ticket.html`,
   make: async ({ day }) => {
     const { ticketOf } = await import('../../paper/ticket.ts');
-    return { paper: (spec, advice) => ticketOf(spec, advice, { day }) };
+    return { paper: ({ spec }, advice) => ticketOf(spec, advice, { day }) };
   },
   sheet: async () => (await import('../../report/ticket-sheet.ts')).ticketSheet,
   json: async () => (await import('../../report/paper-json.ts')).ticketsJson,

@@ -19,10 +19,20 @@ const bodies = { natural: 8, charcoal: 5, chestnut: 3, sorrel: 1, buckskin: 1 };
 const columns = 44;
 const accents = { rust: 3, black: 3, turquoise: 2, natural: 1, sage: 1 };
 
+const habits = { inches: 70, centimeters: 15, mixed: 15 };
+
+/** The horse and the saddle behind the text of an order, as they truly are. */
+export function truthOf(seed: number, number: number): { horse: DrawnHorse; saddle: DrawnSaddle } {
+  const random = seededRandom(seed, number);
+  byShare(random, habits);
+  const horse = drawHorse(random);
+  return { horse, saddle: drawSaddle(random, horse) };
+}
+
 /** Text of order `number` (from 1) of a seed. */
 export function orderText(seed: number, number: number): string {
   const random = seededRandom(seed, number);
-  const habit = byShare(random, { inches: 70, centimeters: 15, mixed: 15 });
+  const habit = byShare(random, habits);
   const writer: Writer = { random, habit };
   const horse = drawHorse(random);
   const saddle = drawSaddle(random, horse);

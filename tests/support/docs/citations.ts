@@ -1,5 +1,6 @@
 /** Who names which source: model numbers, rules, the fit of girth to height, errata. */
 import { errata } from '../../../src/sources/errata.ts';
+import { askingNumbers } from '../../../src/sources/asking.ts';
 import { benchNumbers } from '../../../src/sources/bench-numbers.ts';
 import { heightGirthFit } from '../../../src/sources/girth-fit.ts';
 import { modelNumbers } from '../../../src/sources/numbers.ts';
@@ -16,6 +17,11 @@ export interface Citation {
 export function citations(): Citation[] {
   return [
     ...Object.entries(modelNumbers).map(([name, { basis }]): Citation => ({
+      source: basis.source,
+      by: 'numbers',
+      name,
+    })),
+    ...Object.entries(askingNumbers).map(([name, { basis }]): Citation => ({
       source: basis.source,
       by: 'numbers',
       name,

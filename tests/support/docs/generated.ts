@@ -8,7 +8,9 @@ import { defaultShopSource } from '../generate-shop.ts';
 import { repo } from '../run-cli.ts';
 import { columnsDoc } from './columns-doc.ts';
 import { commandsDoc } from './commands-doc.ts';
+import { dependenciesDoc } from './dependencies-doc.ts';
 import { errataDoc } from './errata-doc.ts';
+import { manPage } from './man-page.ts';
 import { numbersDoc } from './numbers-doc.ts';
 import { sourcesDoc } from './sources-doc.ts';
 
@@ -36,5 +38,10 @@ export const generated: readonly Generated[] = [
   doc('errata', 'src/sources/errata.ts', errataDoc),
   doc('numbers', 'src/sources/numbers.ts', numbersDoc),
   doc('columns', 'src/backlog/columns.ts', columnsDoc),
+  doc('dependencies', 'package.json and package-lock.json', dependenciesDoc),
   doc('commands', "the program's own help", commandsDoc),
+  {
+    file: 'docs/cinchwright.1',
+    text: async () => `.\\" Generated from the program's own help by "npm run generate".\n${await manPage()}`,
+  },
 ];

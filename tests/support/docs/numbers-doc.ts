@@ -1,4 +1,5 @@
 /** docs/numbers.md: every number of the model with its unit, range, meaning and basis. */
+import { askingNumbers, type AskingNumber } from '../../../src/sources/asking.ts';
 import { benchNumbers, type BenchNumber } from '../../../src/sources/bench-numbers.ts';
 import { document, escaped, table } from '../../../src/report/markdown.ts';
 import type { ModelNumber, NumberUnit } from '../../../src/sources/model-number.ts';
@@ -41,6 +42,18 @@ export const numbersDoc = (): string =>
         unit,
         escaped(about),
         basis.source === 'engineering-choice' ? basis.kind : `derived: \`${basis.source}\``,
+      ]),
+    ),
+    '## Numbers of asking',
+    'What `ask` goes by: how well a side photo reads, and what is worth the time of a customer. The shop file does not override these.',
+    table(
+      ['Number', 'Value', 'Unit', 'What it is', 'Basis'],
+      Object.entries<AskingNumber>(askingNumbers).map(([key, { value, unit, about, basis }]) => [
+        `\`${key}\``,
+        String(value),
+        unit,
+        escaped(about),
+        basis.kind,
       ]),
     ),
   ]);

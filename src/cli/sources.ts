@@ -1,8 +1,8 @@
 /** What was named on the command line, files, folders, patterns and standard input, becomes a list of things to read. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { CliFault } from '../fault.ts';
-import { systemWords } from '../system-error.ts';
+import { CliFault } from './fault.ts';
+import { systemWords } from './system-error.ts';
 
 /** Something to read orders from, in the order in which it was named. */
 export interface Source {
@@ -25,7 +25,7 @@ export interface Place {
 }
 
 const orderFile = /\.(?:ya?ml|json|ndjson|jsonl)$/i;
-const inOrders = 'files that end in .yaml, .yml, .json, .ndjson or .jsonl';
+const inOrders = 'their names end in .yaml, .yml, .json, .ndjson or .jsonl';
 
 /** Everything named, folders and patterns opened out. A name that leads nowhere stays in the list with its fault. */
 export async function sourcesOf(names: readonly string[], place: Place): Promise<Source[]> {
@@ -41,10 +41,10 @@ const standardInput: Source = { label: 'standard input', path: undefined, size: 
 
 async function opened(name: string, place: Place): Promise<Source[]> {
   const at = path.resolve(place.cwd, name);
-  const stat = fs.statSync(at, { throwIfNoEntry: false });
+  const stat = statOf(at);
   if (stat?.isDirectory() === true) {
     const found = [...below(name, { ...place, seen: new Set() })];
-    return found.length > 0 ? found : [nothing(name, `there are no order files in it: ${inOrders}`)];
+    return found.length > 0 ? found : [nothing(name, `there are no order files in it (${inOrders})`)];
   }
   if (stat !== undefined) return [sourceOf(name, at, stat)];
   const matched = await matches(name, place);

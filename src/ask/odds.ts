@@ -1,0 +1,48 @@
+/** The chance that a cinch already tied does: clears the least at the elbow, and leaves a latigo run that is accepted. */
+import type { Candidate } from '../fit/candidate.ts';
+import { clearanceOf, fieldOf, pinchedThroughout, roperClearance, type Field } from '../fit/clearance.ts';
+import { bodyEdge, frameEdge } from '../fit/edges.ts';
+import type { Facts } from '../facts/facts.ts';
+import { runFor } from '../facts/length.ts';
+import { normalCdf } from '../geometry/normal.ts';
+
+/** What is known of the cinch that would be tied: its shape stays, whatever is found out about the horse. */
+export type Tied = Pick<Candidate, 'style' | 'shape' | 'buckle' | 'length'>;
+
+export interface Odds {
+  /** Chance of at least the least clearance. */
+  readonly clears: number;
+  /** Chance of a latigo run within what is accepted. */
+  readonly reaches: number;
+  /** Chance of both. */
+  readonly both: number;
+}
+
+/**
+ * In closed form, by first order, as sizing has it. Clearing and reaching are taken as independent: what they share is the height of
+ * the ring, which moves the clearance by a few thousandths of an inch an inch.
+ */
+export function oddsOf(tied: Tied, facts: Facts): Odds {
+  const clears = clearing(tied, fieldOf(facts));
+  const reaches = reaching(tied.length, facts);
+  return { clears, reaches, both: clears * reaches };
+}
+
+/** Cords and frame move together, so the chance that both clear is nearly that of the one less sure to. */
+function clearing({ style, shape, buckle }: Tied, field: Field): number {
+  const cords =
+    style === 'straight'
+      ? clearanceOf(bodyEdge(shape, field.slope), shape.full, field)
+      : roperClearance(shape, pinchedThroughout(shape.pinched, shape.top, field), field);
+  const frame = clearanceOf(frameEdge(buckle, shape.top, field.slope), 0, field);
+  return Math.min(cords.chance, frame.chance);
+}
+
+/** A girth nobody taped moves the rings as well, so its spread counts here, too. */
+function reaching(length: number, { lengthNeed, ring, girth, model }: Facts): number {
+  const byGirth = ring.stationPerGirth * girth.sd;
+  const sd = Math.hypot(ring.station.sd, byGirth, lengthNeed.stretch / 4);
+  const run = runFor(length, lengthNeed);
+  if (sd === 0) return run >= model['run-low'] && run <= model['run-high'] ? 1 : 0;
+  return normalCdf((model['run-high'] - run) / sd) - normalCdf((model['run-low'] - run) / sd);
+}

@@ -1,0 +1,132 @@
+/** `ask`: what to ask each customer, most worth first, and the message that asks it. */
+import { Option, type Command } from 'commander';
+import type { Shop } from '../../order/types.ts';
+import type { AskedOrder } from '../../report/about-ask.ts';
+import type { ReportOptions } from '../../report/types.ts';
+import { emit, guardInputs, tellNotWritten } from '../emit.ts';
+import { exit, printable, type ExitCode } from '../fault.ts';
+import { failed, readEntries, type Entry } from '../input.ts';
+import type { CliIo } from '../io.ts';
+import { outOption, shopOption, unitsOption, whole, word } from '../options.ts';
+import { orderFiles } from '../order-files.ts';
+import { tellFaults } from '../problems.ts';
+import type { Session } from '../program.ts';
+import { colorFor, reportOptions } from '../screen.ts';
+import { shopOf } from '../shop.ts';
+
+const formats = ['table', 'text', 'markdown', 'json', 'csv'] as const;
+
+interface AskOptions {
+  format: (typeof formats)[number];
+  units: 'in' | 'cm';
+  shop?: string;
+  out?: string;
+  draws: number;
+  seed: number;
+  color: boolean;
+}
+
+const help = `
+For everything nobody has measured: how often knowing it changes what is tied, and
+how much surer it makes, on average, that the cinch clears the elbow and leaves an
+accepted latigo run. --format text or markdown prints the message to the customer,
+with how to measure safely; several orders of one customer become one message.
+
+Examples:
+  cinchwright ask order.yaml
+  cinchwright ask order.yaml --format text
+  cinchwright ask orders/                          one list by customer
+  cinchwright ask orders/ --format csv --out questions.csv
+  cinchwright ask order.yaml --draws 2000 --seed 7`;
+
+/** Adds the command. */
+export function addAsk(program: Command, session: Session): void {
+  program
+    .command('ask')
+    .summary('what to ask the customer, and the message that asks it')
+    .description(
+      'Lists what is worth asking about each order, most worth first, and writes the message to the customer.',
+    )
+    .argument('[paths...]', 'order files, folders with them, or patterns')
+    .addOption(
+      new Option('--format <name>', 'print as table, text or markdown (the message), json, csv')
+        .default('table', 'table')
+        .argParser(word('--format', formats)),
+    )
+    .addOption(
+      new Option('--draws <n>', 'readings drawn for each question')
+        .default(128)
+        .argParser(whole('--draws', 4, 100_000)),
+    )
+    .addOption(
+      new Option('--seed <n>', 'start of the random numbers')
+        .default(1)
+        .argParser(whole('--seed', 0, 999_999_999)),
+    )
+    .addOption(unitsOption())
+    .addOption(shopOption())
+    .addOption(outOption())
+    .addHelpText('after', help)
+    .action(async (paths: string[], _: unknown, command: Command) => {
+      session.code = await ask(paths, command.optsWithGlobals<AskOptions>(), session.io);
+    });
+}
+
+async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Promise<ExitCode> {
+  const files = await orderFiles(paths, io, 'ask');
+  guardInputs(options.out, [...files, options.shop], io);
+  const errorColor = colorFor(io, options.color, 'stderr');
+  const shop = await shopOf(options.shop, io, errorColor);
+  const entries = await readEntries(files, io);
+  const results = await askAll(entries, shop, options);
+  const read = results.filter((result) => result.ok);
+  const isMessage = options.format === 'text' || options.format === 'markdown';
+  const asking = read.filter(({ toAsk }) => toAsk.length > 0);
+  // On the screen the messages say all there is to say about orders that could not be read.
+  const useful = isMessage ? asking.length > 0 : options.format !== 'table' || read.length > 0;
+  if (useful) emit(await printers[options.format](results, screenOptions(options, io)), options.out, io);
+  const told = await tellFaults(entries, io, errorColor);
+  if (!useful) tellNotWritten(options.out, io);
+  if (isMessage) await tellSilent(read, io);
+  if (told !== exit.good) return told;
+  return read.some(({ result }) => result.advice.specs.length === 0) ? exit.noSpec : exit.good;
+}
+
+const screenOptions = (options: AskOptions, io: CliIo): ReportOptions =>
+  reportOptions({ ...options, top: 1 }, io);
+
+/** A message that asks nothing is not written: why is told. */
+async function tellSilent(read: readonly (AskedOrder & { ok: true })[], io: CliIo): Promise<void> {
+  const { nothingText, thresholdText } = await import('../../report/about-ask.ts');
+  const silent = read.filter(({ toAsk }) => toAsk.length === 0);
+  for (const { result } of silent) {
+    io.stderr(`cinchwright: order ${printable(result.advice.facts.order.order)}: ${nothingText(result)}\n`);
+  }
+  if (silent.length > 0) io.stderr(`${thresholdText()}\n`);
+}
+
+async function askAll(
+  entries: readonly Entry[],
+  shop: Shop,
+  { draws, seed }: AskOptions,
+): Promise<AskedOrder[]> {
+  const { sizeOrder } = await import('../../index.ts');
+  const { askAbout, toAsk } = await import('../../ask/ask.ts');
+  const drawing = { strata: Math.ceil(draws / 2), seed };
+  return entries.map((entry): AskedOrder => {
+    if (!entry.ok) return failed(entry);
+    const result = askAbout(sizeOrder(entry.order, shop), drawing);
+    const { questions, photo } = toAsk(result);
+    return { ok: true, file: entry.file, result, toAsk: questions, photo };
+  });
+}
+
+type Printer = (results: readonly AskedOrder[], options: ReportOptions) => Promise<string>;
+
+const printers: Record<AskOptions['format'], Printer> = {
+  table: async (results, options) => (await import('../../report/ask-screen.ts')).askScreen(results, options),
+  text: async (results) => (await import('../../report/ask-text.ts')).askText(results),
+  markdown: async (results) => (await import('../../report/ask-markdown.ts')).askMarkdown(results),
+  json: async (results) => (await import('../../report/ask-json.ts')).askJson(results),
+  csv: async (results) => (await import('../../report/ask-csv.ts')).askCsv(results),
+};

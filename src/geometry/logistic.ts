@@ -1,0 +1,128 @@
+/** Logistic regression with a normal prior: how a chance depends on a few numbers, how sure that is, where outcomes may not have shown yet. */
+import { climb, inverseOf, type Slope } from './newton.ts';
+
+/** One outcome, or several alike. */
+export interface Trial {
+  readonly happened: boolean;
+  /** How many; 1 by default. */
+  readonly weight?: number;
+  /**
+   * Chance that it would have shown by now, had it been going to: 1 by default. What has not happened after a short time says little:
+   * the chance that it has shown is `seen` times the chance that it is going to (a mixture of those it happens to and those it never does).
+   */
+  readonly seen?: number;
+}
+
+/** The log odds of each trial as a function of the numbers looked for. */
+export interface Odds {
+  readonly trials: readonly Trial[];
+  /** Writes the gradient of the log odds of trial i and returns the log odds. */
+  readonly at: (i: number, numbers: readonly number[], gradient: number[]) => number;
+}
+
+/** Independent normal priors; an infinite sd is no prior. */
+export interface Prior {
+  readonly mean: readonly number[];
+  readonly sd: readonly number[];
+}
+
+export interface Fit {
+  readonly numbers: readonly number[];
+  /** Covariance by Laplace: the inverse of the observed information at the top; undefined where that is flat. */
+  readonly covariance: readonly (readonly number[])[] | undefined;
+  readonly logLikelihood: number;
+  /** False when there is no finite top: the data are separated and no prior holds them. */
+  readonly reached: boolean;
+}
+
+/** 1 / (1 + exp(-x)) without overflow. */
+export const chanceOf = (logOdds: number): number =>
+  logOdds >= 0 ? 1 / (1 + Math.exp(-logOdds)) : Math.exp(logOdds) / (1 + Math.exp(logOdds));
+
+/** log(1 + exp(x)) without overflow. */
+const softplus = (x: number): number => (x > 0 ? x + Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x)));
+
+/** Log chance of what was seen of a trial with these log odds; what happened is counted without the constant of when. */
+export function logChance({ happened, seen = 1 }: Trial, logOdds: number): number {
+  if (happened) return -softplus(-logOdds);
+  return seen === 1 ? -softplus(logOdds) : Math.log1p(-seen * chanceOf(logOdds));
+}
+
+/** Beyond this many the log odds are no longer a chance but a sign that the data are separated. */
+const SEPARATED = 30;
+
+/** The numbers that the prior and the trials together make likeliest, from a start. */
+export function fitLogistic(odds: Odds, prior: Prior, start = prior.mean): Fit {
+  const slopeAt = (at: readonly number[]): Slope => slopeOf(odds, prior, at);
+  const top = climb(slopeAt, start);
+  const scratch = top.at.map(() => 0);
+  const far = odds.trials.every((_, i) => Math.abs(odds.at(i, top.at, scratch)) > SEPARATED);
+  const free = prior.sd.some((sd) => !Number.isFinite(sd));
+  const logLikelihood = odds.trials.reduce(
+    (sum, trial, i) => sum + (trial.weight ?? 1) * logChance(trial, odds.at(i, top.at, scratch)),
+    0,
+  );
+  return {
+    numbers: top.at,
+    covariance: inverseOf(observed(slopeAt, top.at)),
+    logLikelihood,
+    reached: top.reached && !(free && odds.trials.length > 0 && (far || logLikelihood > -1e-6)),
+  };
+}
+
+/** Log posterior, its gradient, and the expected information, which is positive whatever the trials. */
+function slopeOf(odds: Odds, prior: Prior, at: readonly number[]): Slope {
+  const size = at.length;
+  let value = 0;
+  const gradient = new Array<number>(size).fill(0);
+  const bend = at.map(() => new Array<number>(size).fill(0));
+  at.forEach((number, j) => {
+    const precision = (prior.sd[j] ?? Infinity) ** -2;
+    const off = number - (prior.mean[j] ?? 0);
+    if (precision === 0) return;
+    value -= (precision * off * off) / 2;
+    gradient[j] = -precision * off;
+    (bend[j] as number[])[j] = precision;
+  });
+  const own = new Array<number>(size).fill(0);
+  odds.trials.forEach((trial, i) => {
+    const logOdds = odds.at(i, at, own);
+    const { weight = 1, seen = 1 } = trial;
+    const p = chanceOf(logOdds);
+    const q = seen * p;
+    // 1 - q keeps its digits where p is nearly 1 and all has been seen.
+    const not = seen === 1 ? chanceOf(-logOdds) : 1 - q;
+    const turn = p * chanceOf(-logOdds);
+    const rise = weight * (trial.happened ? chanceOf(-logOdds) : not === 0 ? -1 : (-seen * turn) / not);
+    const info = q * not === 0 ? 0 : (weight * (seen * turn) ** 2) / (q * not);
+    value += weight * logChance(trial, logOdds);
+    for (let j = 0; j < size; j++) {
+      gradient[j] = (gradient[j] ?? 0) + rise * (own[j] ?? 0);
+      const row = bend[j] as number[];
+      for (let k = 0; k < size; k++) row[k] = (row[k] ?? 0) + info * (own[j] ?? 0) * (own[k] ?? 0);
+    }
+  });
+  return { value, gradient, bend };
+}
+
+/** Minus the second derivatives, by central differences of the gradient. */
+function observed(slopeAt: (at: readonly number[]) => Slope, at: readonly number[]): number[][] {
+  const columns = at.map((number, j) => {
+    const step = 1e-5 * Math.max(1e-3, Math.abs(number));
+    const moved = (by: number): readonly number[] =>
+      slopeAt(at.map((each, k) => (k === j ? each + by : each))).gradient;
+    const [up, down] = [moved(step), moved(-step)];
+    return at.map((_, k) => ((down[k] ?? 0) - (up[k] ?? 0)) / (2 * step));
+  });
+  return columns.map((column, j) => column.map((value, k) => (value + (columns[k]?.[j] ?? 0)) / 2));
+}
+
+/** Log odds that are a sum of numbers times the columns of a table: plain logistic regression. */
+export const linearOdds = (rows: readonly (readonly number[])[], trials: readonly Trial[]): Odds => ({
+  trials,
+  at: (i, numbers, gradient) =>
+    (rows[i] ?? []).reduce((sum, value, j) => {
+      gradient[j] = value;
+      return sum + value * (numbers[j] ?? 0);
+    }, 0),
+});

@@ -1,0 +1,25 @@
+/** A file that is whole but of another kind is told in one line, not in one for every key that does not fit. */
+import type { Loaded } from './load.ts';
+import type { Problem } from './problem.ts';
+
+const ofOrders = ['horse', 'saddle'];
+const ofShops = ['buckles', 'cords', 'strands', 'labor', 'benches'];
+
+/** The one problem of a document that is something else than what is read; undefined when it may be what it should. */
+export function otherKind(loaded: Loaded, wanted: 'order' | 'shop'): Problem | undefined {
+  const { tree, locate, top } = loaded;
+  if (typeof tree !== 'object' || Array.isArray(tree)) return undefined;
+  const has = (keys: readonly string[]): boolean => keys.some((key) => key in tree);
+  const say = (found: string, hint: string): Problem =>
+    locate({ path: '', found, expected: wanted === 'order' ? 'an order' : 'a shop', hint }, []);
+  if (top('schema')?.startsWith('cinchwright/') === true) {
+    return say('what the program has printed', 'name the files it was made of');
+  }
+  if (wanted === 'order' && has(ofShops) && !has(ofOrders)) {
+    return say('a shop file', 'a shop file goes behind --shop');
+  }
+  if (wanted === 'shop' && has(ofOrders) && !has(ofShops)) {
+    return say('an order', 'to start a shop file, copy examples/shop.yaml');
+  }
+  return undefined;
+}

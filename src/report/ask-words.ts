@@ -1,0 +1,59 @@
+/** What is asked, in words a customer can act on: how to measure it, and how to stay safe while doing so. */
+import type { QuestionName } from '../ask/questions.ts';
+
+export interface QuestionWords {
+  /** What is to be found out, as a customer would call it. */
+  readonly asked: string;
+  readonly how: string;
+  /** What to look out for while doing it. */
+  readonly safely: string;
+}
+
+/** Common practice around tied horses, no source: beside the shoulder, never kneeling, never under the horse. */
+export const questionWords: Readonly<Record<QuestionName, QuestionWords>> = {
+  'ring to ring': {
+    asked: 'The length from ring to ring',
+    how: 'Put the saddle on with the pad you ride with and leave the cinch off. Hold the end of a soft tape to the middle of the front ring on one side, lead it under the chest a hand behind the elbow, where the cinch lies, and read it at the middle of the ring on the other side, snug and level.',
+    safely:
+      'Let the tape hang from the far ring and draw it toward you with a crop or a hooked stick; do not reach or bend under the horse. A loose saddle can slide: keep a hand on it.',
+  },
+  'elbow room': {
+    asked: 'The room behind the elbow',
+    how: 'The horse stands square on level ground. Find the girth groove, the narrowest place just behind the front leg, where a cinch settles. Measure straight forward from there to the back of the elbow, along the side, with a stiff ruler held level.',
+    safely:
+      'Stand beside the shoulder, facing back, with your feet clear of the front foot, and stay on your feet.',
+  },
+  'ring set-back': {
+    asked: 'How far back the front ring hangs',
+    how: 'Saddle on. Hang a string with a weight straight down from the front of the fork, where it meets the bars. Measure from the string back to the middle of the front ring, level. In front of the string is written with a minus sign.',
+    safely: 'This can be done with the saddle on a rack: it is as good, and safer.',
+  },
+  'heart girth': {
+    asked: 'The heart girth',
+    how: 'Lead a soft tape once round the barrel, just behind the withers and the elbows, and read it when the horse has breathed out. Write down where the tape lay: further back it reads more.',
+    safely:
+      'Lay the tape over the back first, let the end hang down on the far side, and draw it toward you with a crop or a hooked stick; do not reach or bend under the horse.',
+  },
+  'barrel shape': {
+    asked: 'The shape of the barrel',
+    how: 'Look at the ribs from the front, over the shoulder: flat (slab-sided), average, or round like a keg? One of these three words is enough.',
+    safely: 'Look from the front or from well off to the side; do not stand behind the horse.',
+  },
+  'side photo': {
+    asked: 'A photo from the side',
+    how: 'Saddle on, cinch done up loosely or off, the horse square on level ground. Hold the camera level, at the height of the elbow, 15 ft (4.5 m) away and straight across from the girth. In the picture, beside the horse and as near to it as the girth, stands something of a known length: write down what it is and how long. The front leg, the whole saddle and the chest must be in it.',
+    safely: 'Somebody else holds the horse. Lean the yardstick where it cannot fall against the horse.',
+  },
+};
+
+/** Said once in every message. */
+export const generalSafety: readonly string[] = [
+  'Tie the horse to something solid or have a helper hold it, on level ground, away from other horses.',
+  'Stay on your feet beside the shoulder: never kneel, sit or crawl beside or under a horse, and keep your head up.',
+  'Use a soft tape without a metal end, and never tie it to the horse or to yourself.',
+  'If the horse will not stand for it, stop: we would rather hear "not measured" than a number you do not trust.',
+];
+
+/** How to write answers, so that nobody has to ask again. */
+export const howToAnswer =
+  'Write every length with its unit, such as 44 in or 112 cm, and what you could not measure as "not measured".';

@@ -1,0 +1,158 @@
+/** Whether asking the first question beats asking any: invented orders are answered from the horse and saddle behind them. */
+import { parseArgs } from 'node:util';
+import { pathToFileURL } from 'node:url';
+import { adviceOn } from '../../src/advice/advice.ts';
+import { askAbout, type AskResult } from '../../src/ask/ask.ts';
+import { oddsOf, type Tied } from '../../src/ask/odds.ts';
+import { questions, type QuestionName } from '../../src/ask/questions.ts';
+import { askedOf } from '../../src/ask/unknowns.ts';
+import { elbowLineOf } from '../../src/facts/elbow-line.ts';
+import { factsOf } from '../../src/facts/facts.ts';
+import { bodyEdge, frameEdge } from '../../src/fit/edges.ts';
+import { gapBetween } from '../../src/fit/gap.ts';
+import { seededRandom } from '../../src/geometry/random.ts';
+import { sizeOrder } from '../../src/index.ts';
+import { readOrders } from '../../src/order/read-orders.ts';
+import type { Order } from '../../src/order/types.ts';
+import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { defaultShop as shop } from '../../src/stock/default-shop.ts';
+import { orderText, truthOf } from './backlog/order.ts';
+
+type Truth = ReturnType<typeof truthOf>;
+
+/** Whether a tied cinch clears and reaches on the horse as it truly is; geometry again, no chance left. */
+function does({ shape, buckle, length }: Tied, { horse, saddle }: Truth): boolean {
+  const k = horse.girth / model['average-girth'];
+  const x = horse.elbowRoom - model['ring-behind-elbow'] * k - saddle.setBack;
+  const push = horse.barrel === 'round' ? model['round-push'] * k : 0;
+  const slope = x / (saddle.ringToRing / 2) + push / (horse.girth / 4);
+  const elbow = elbowLineOf(horse.elbowRoom, horse.girth, model);
+  const cords = gapBetween(bodyEdge(shape, slope), elbow).distance;
+  const frame = gapBetween(frameEdge(buckle, shape.top, slope), elbow).distance;
+  const run = (saddle.ringToRing - length - model.stretch) / 2;
+  const reaches = run >= model['run-low'] && run <= model['run-high'];
+  return reaches && Math.min(cords, frame) >= model['floor-clearance'] * k;
+}
+
+const trueLengths = ({ horse, saddle }: Truth): Readonly<Record<string, readonly number[]>> => ({
+  'ring to ring': [saddle.ringToRing],
+  'elbow room': [horse.elbowRoom],
+  'ring set-back': [saddle.setBack],
+  'heart girth': [horse.girth],
+});
+
+interface Behind {
+  readonly truth: Truth;
+  readonly normal: () => number;
+}
+
+/** The order once this question has been answered from the truth, read as tapes read. */
+function answered(name: QuestionName, order: Order, { truth, normal }: Behind) {
+  const facts = factsOf(order, model);
+  if (name === 'barrel shape') {
+    const told = { ...order, horse: { ...order.horse, barrel: truth.horse.barrel } };
+    return { read: told, believed: { order: told, model } };
+  }
+  const question = questions.find((each) => each.name === name)!;
+  const asked = askedOf(question.unknowns(facts), { order, model });
+  const [unknown] = asked.unknowns;
+  const [length] = trueLengths(truth)[name]!;
+  const read = Math.max(unknown!.least, length! + unknown!.reading * normal());
+  const weight = unknown!.sd ** 2 / (unknown!.sd ** 2 + unknown!.reading ** 2);
+  const weighed = unknown!.value + weight * (read - unknown!.value);
+  return {
+    read: unknown!.enter(order, read),
+    believed: { order: unknown!.enter(order, weighed), model: asked.believedModel },
+  };
+}
+
+/** What is tied once a question has been answered: the new first, or today's where that is surer. */
+function tiedAfter(name: QuestionName, { advice }: AskResult, behind: Behind) {
+  const { read, believed } = answered(name, advice.facts.order, behind);
+  const facts = factsOf(believed.order, believed.model);
+  const now = advice.specs[0]?.candidate;
+  const next = adviceOn(factsOf(read, model), shop).specs[0]?.candidate;
+  if (now === undefined || next === undefined) return next ?? now;
+  return oddsOf(next, facts).both > oddsOf(now, facts).both ? next : now;
+}
+
+export interface Figure {
+  /** Orders with at least two questions open. */
+  readonly orders: number;
+  /** Shares that clear and reach: nothing asked, any question, the first question. */
+  readonly unasked: number;
+  readonly any: number;
+  readonly first: number;
+  /** How much more the first gives than any, and the standard error of that over orders. */
+  readonly more: number;
+  readonly error: number;
+}
+
+/** A photo is left out: what it shows is what the tapes show. */
+const tapes: readonly QuestionName[] = questions
+  .map(({ name }) => name)
+  .filter((name) => name !== 'side photo');
+
+export interface Asking {
+  readonly count: number;
+  readonly seed: number;
+  /** Strata of the readings by which questions are put in order. */
+  readonly strata: number;
+  /** Leaves out ring to ring, which has to be asked anyway. */
+  readonly uncut: boolean;
+}
+
+/** The figure for so many invented orders of a seed. */
+export function askFigure({ count, seed, strata, uncut }: Asking): Figure {
+  const rows: { unasked: number; any: number; first: number }[] = [];
+  for (let number = 1; number <= count; number++) {
+    const [entry] = readOrders(orderText(seed, number), 'order.yaml');
+    if (entry?.ok !== true) continue;
+    const truth = truthOf(seed, number);
+    const result = askAbout(sizeOrder(entry.order, shop), { strata, seed: 1 });
+    const names = result.worths
+      .map(({ name }) => name)
+      .filter((name) => tapes.includes(name) && !(uncut && name === 'ring to ring'));
+    if (names.length < 2) continue;
+    const random = seededRandom(seed, 2 ** 41 + number);
+    const successes = names.map((name) => {
+      const tied = tiedAfter(name, result, { truth, normal: () => random.normal() });
+      return tied !== undefined && does(tied, truth) ? 1 : 0;
+    });
+    const now = result.advice.specs[0]?.candidate;
+    rows.push({
+      unasked: now !== undefined && does(now, truth) ? 1 : 0,
+      any: successes.reduce((sum: number, success) => sum + success, 0) / successes.length,
+      first: successes[0]!,
+    });
+  }
+  const mean = (of: (row: (typeof rows)[number]) => number): number =>
+    rows.reduce((sum, row) => sum + of(row), 0) / rows.length;
+  const more = mean((row) => row.first - row.any);
+  const variance = mean((row) => (row.first - row.any - more) ** 2);
+  return {
+    orders: rows.length,
+    unasked: mean(({ unasked }) => unasked),
+    any: mean(({ any }) => any),
+    first: mean(({ first }) => first),
+    more,
+    error: Math.sqrt(variance / (rows.length - 1)),
+  };
+}
+
+const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+
+/** The figure in a sentence, as docs/ask.md has it. */
+const figureText = ({ orders, unasked, any, first, more, error }: Figure): string =>
+  `${orders} orders with at least two questions open: ${percent(unasked)} clear and reach with nothing asked, ${percent(any)} after any one question, ${percent(first)} after the first; ${percent(more)} more, give or take ${percent(error)}`;
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  const { positionals, values } = parseArgs({
+    allowPositionals: true,
+    options: { seed: { type: 'string', default: '7' } },
+  });
+  const [count, seed] = [Number(positionals[0] ?? 500), Number(values.seed)];
+  const asking = { count, seed, strata: 24, uncut: false };
+  process.stdout.write(`${figureText(askFigure(asking))}\n`);
+  process.stdout.write(`Without ring to ring: ${figureText(askFigure({ ...asking, uncut: true }))}\n`);
+}

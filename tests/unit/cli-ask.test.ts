@@ -1,0 +1,78 @@
+/** `ask` on the command line: exit codes, whom a message goes to, and that no customer learns of another. */
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { run } from '../support/run-cli.ts';
+
+let cwd = '';
+const order = (number: string, customer: string): string =>
+  `order: ${number}\ncustomer: ${customer}\nhorse: { name: Horse ${number}, heart-girth: 72 in }\nsaddle: { rigging: 7/8 }\n`;
+const save = (name: string, text: string): void => {
+  fs.writeFileSync(path.join(cwd, name), text);
+};
+const ask = (...args: string[]) => run(['ask', ...args, '--draws', '8'], { cwd });
+
+beforeAll(() => {
+  cwd = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-ask-'));
+  save('a.yaml', order('1', '{ name: Jo Marsh, phone: 555 0101 }'));
+  save('b.yaml', order('2', '{ name: Jo Marsh, phone: 555 0102 }'));
+  save('c.yaml', order('3', '{ name: jo marsh, phone: 555 0101 }'));
+  save('bad.yaml', 'order: 4\n');
+  save(
+    'none.yaml',
+    'order: 5\nhorse: { heart-girth: 72 in, elbow-room: 1.5 in, barrel: average }\nsaddle: { rigging: { set-back: 0 in }, ring-to-ring: 44 in }\n',
+  );
+});
+afterAll(() => {
+  fs.rmSync(cwd, { recursive: true });
+});
+
+test('orders of one name, phone and mail share a message; those of another phone do not', async () => {
+  const { stdout, code } = await ask('a.yaml', 'b.yaml', 'c.yaml', '--format', 'text');
+  const messages = stdout.split('='.repeat(72));
+  expect(messages).toHaveLength(2);
+  const [together] = messages.filter((text) => text.includes('Horse 1'));
+  expect(together).toContain('Horse 3');
+  expect(together).not.toContain('Horse 2');
+  expect(code).toBe(0);
+});
+
+test.each(['table', 'text', 'markdown', 'csv'])(
+  '%s: the order of the files changes nothing',
+  async (format) => {
+    const one = await ask('a.yaml', 'b.yaml', 'c.yaml', '--format', format);
+    const other = await ask('c.yaml', 'b.yaml', 'a.yaml', '--format', format);
+    expect(other.stdout).toBe(one.stdout);
+  },
+);
+
+test('every message carries the cautions and is signed by the shop', async () => {
+  for (const format of ['text', 'markdown']) {
+    const { stdout } = await ask('b.yaml', '--format', format);
+    const flat = stdout.replace(/\s+/g, ' ');
+    expect(flat).toContain('not a saddle fitting and not veterinary advice');
+    expect(flat).toContain('never kneel, sit or crawl beside or under a horse');
+    expect(flat.trim()).toMatch(/With thanks, Cottonwood Lane Cinches \(invented\)$/);
+  }
+});
+
+describe('exit codes', () => {
+  test('a faulty file, and the others still done', async () => {
+    const { code, stdout, stderr } = await ask('a.yaml', 'bad.yaml');
+    expect(code).toBe(3);
+    expect(stdout).toContain('Order 1');
+    expect(stderr).toContain('bad.yaml:1:1');
+  });
+  test('nothing passes, and nothing is left to ask', async () => {
+    const { code, stdout } = await ask('none.yaml');
+    expect(code).toBe(1);
+    expect(stdout.replace(/\s+/g, ' ')).toContain('nothing the shop can tie passes');
+    expect(stdout).toContain('No question is left');
+  });
+  test('a file of its own, written whole', async () => {
+    const { code, stdout, stderr } = await ask('b.yaml', '--format', 'markdown', '--out', 'letter.md');
+    expect([code, stdout, stderr]).toEqual([0, '', 'wrote letter.md\n']);
+    expect(fs.readFileSync(path.join(cwd, 'letter.md'), 'utf8')).toMatch(/^Hello Jo Marsh,\n/);
+  });
+});

@@ -1,0 +1,229 @@
+/** What the machine can do to the program: full disks, closed pipes, files that are none, a clock that is wrong. */
+import { spawnSync } from 'node:child_process';
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { repo } from '../support/run-cli.ts';
+
+const program = path.join(repo, 'bin', 'cinchwright');
+const order =
+  'order: 7\nhorse: { heart-girth: 73 in }\nsaddle: { rigging: 7/8, ring-to-ring: 44 in }\ncolors: { body: natural, accent: rust }\nwants: { style: straight }\n';
+
+let dir = '';
+beforeAll(() => {
+  dir = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-faults-'));
+  put('good.yaml', order);
+  put('more.yaml', Array.from({ length: 300 }, (_, i) => order.replace('7', String(i))).join('---\n'));
+});
+afterAll(() => {
+  fs.rmSync(dir, { recursive: true });
+});
+function put(name: string, content: string | Buffer): void {
+  fs.mkdirSync(path.dirname(path.join(dir, name)), { recursive: true });
+  fs.writeFileSync(path.join(dir, name), content);
+}
+
+interface Ended {
+  readonly code: number | null;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+/** Types a line in a shell; `cinchwright` is the built program. Whatever happens, no stack trace and an end within ten seconds. */
+function shell(line: string, env: Readonly<Record<string, string>> = {}): Ended {
+  const script = `cinchwright() { "${process.execPath}" "${program}" "$@"; }\n${line}`;
+  const options = {
+    cwd: dir,
+    encoding: 'utf8',
+    timeout: 10_000,
+    env: { PATH: process.env['PATH'], ...env },
+  } as const;
+  const {
+    status: code,
+    stdout,
+    stderr,
+    signal,
+  } = spawnSync('bash', ['--norc', '--noprofile', '-c', script], options);
+  expect(signal).toBeNull();
+  expect(stderr).not.toMatch(/\n\s+at .+:\d+:\d+/);
+  return { code, stdout, stderr };
+}
+
+/** A module that is loaded first and makes one of Node's functions fail for files of a name. */
+function sabotage(name: string, code: string, part: string): Record<string, string> {
+  put(
+    `${name}.cjs`,
+    `const fs = require('node:fs');
+     const real = fs.${name};
+     fs.${name} = (file, ...rest) => {
+       if (String(file).includes(${JSON.stringify(part)})) {
+         throw Object.assign(new Error('${code}: made up'), { code: '${code}', syscall: 'open', path: String(file) });
+       }
+       return real(file, ...rest);
+     };`,
+  );
+  return { NODE_OPTIONS: `--require ${path.join(dir, `${name}.cjs`)}` };
+}
+
+describe('a disk that is full', () => {
+  test.each([
+    'cinchwright size good.yaml > /dev/full',
+    'cinchwright size good.yaml --out /dev/full',
+    'cinchwright quote good.yaml --format pdf > /dev/full',
+    'cinchwright backlog more.yaml --format csv > /dev/full',
+    'cinchwright backlog more.yaml --format csv --out /dev/full',
+    'cinchwright schema order > /dev/full',
+    'cinchwright --help > /dev/full',
+  ])('%s', (line) => {
+    const { code, stderr } = shell(line);
+    expect(code).toBe(3);
+    expect(stderr).toMatch(/^cinchwright: .*the disk is full\n/);
+  });
+  test('leaves the old file, and nothing beside it', () => {
+    put('old/kept.txt', 'kept\n');
+    const { code } = shell(
+      'cinchwright size good.yaml --out old/kept.txt',
+      sabotage('writeSync', 'ENOSPC', ''),
+    );
+    expect(code).toBe(3); // nothing at all can be written, the message neither
+    expect(fs.readdirSync(path.join(dir, 'old'))).toEqual(['kept.txt']);
+    expect(fs.readFileSync(path.join(dir, 'old/kept.txt'), 'utf8')).toBe('kept\n');
+  });
+});
+
+describe('a folder that may not be written to', () => {
+  test.each(['size good.yaml', 'ticket good.yaml --format pdf', 'backlog more.yaml --format csv', 'new'])(
+    'cinchwright %s',
+    (command) => {
+      const file = command === 'new' ? 'locked.yaml' : '--out locked.txt';
+      const { code, stderr } = shell(
+        `cinchwright ${command} ${file}`,
+        sabotage('openSync', 'EROFS', 'locked'),
+      );
+      expect(code).toBe(3);
+      expect(stderr).toMatch(/^cinchwright: cannot write locked\.(txt|yaml)/);
+    },
+  );
+  test('or that is not there', () => {
+    const { code, stderr } = shell('cinchwright size good.yaml --out no/such/folder.txt');
+    expect([code, stderr.startsWith('cinchwright: cannot write no/such/folder.txt')]).toEqual([3, true]);
+  });
+});
+
+describe('pipes', () => {
+  test.each([
+    'cinchwright size more.yaml --format json',
+    'cinchwright backlog more.yaml --format csv',
+    'cinchwright schema order',
+    'cinchwright quote good.yaml --format pdf',
+    'cinchwright rules',
+  ])('%s | head -c 1', (line) => {
+    const { stdout, stderr } = shell(
+      `set -o pipefail; ${line} 2> err.txt | head -c 1; echo " $?" ; cat err.txt >&2`,
+    );
+    expect(stdout).toMatch(/^. 0\n$/);
+    expect(stderr).not.toContain('EPIPE');
+  });
+  test.each([
+    'cinchwright size - <&-',
+    'cinchwright size <&-',
+    'cinchwright backlog - <&-',
+    'cinchwright size < .',
+  ])('closed or no input: %s', (line) => {
+    const { code, stderr } = shell(line);
+    expect(code).toBe(3);
+    expect(stderr).not.toBe('');
+  });
+  test.each([
+    'cinchwright size good.yaml >&-',
+    'cinchwright size good.yaml 2>&-',
+    'cinchwright size gone.yaml 2>&-',
+  ])('closed output: %s', (line) => {
+    expect(shell(line).code).toBe(line.includes('gone') ? 3 : 0);
+  });
+});
+
+describe('files that are none', () => {
+  const deep = `a: ${'['.repeat(20_000)}`;
+  const aliases = `a: &a x\nb: [${Array.from({ length: 10_000 }, () => '*a').join(',')}]\n`;
+  const bomb = [
+    'a: &a [x,x,x,x,x,x,x,x,x,x]',
+    ...'bcdefghijk'.split('').map((name, i) => {
+      const before = 'abcdefghijk'[i] ?? '';
+      return `${name}: &${name} [${Array.from({ length: 10 }, () => `*${before}`).join(',')}]`;
+    }),
+  ].join('\n');
+  const cases: [string, string | Buffer, RegExp][] = [
+    ['deep nesting', deep, /at most 24 levels/],
+    ['10 000 aliases', aliases, /aliases|expected a key/],
+    ['aliases of aliases', bomb, /aliases \(\*\) repeat too much/],
+    ['a Latin-1 name', Buffer.from('order: 1\nhorse: { name: Caf\u00e9 }\n', 'latin1'), /not UTF-8/],
+    ['UTF-16', Buffer.from('order: 1\n', 'utf16le'), /UTF-16|NUL|zero byte|binary/i],
+    [
+      'a picture',
+      Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13]),
+      /cannot read|not/,
+    ],
+    ['nothing', '', /no order in this file/],
+  ];
+  test.each(cases)('%s', (name, content, said) => {
+    put(`odd/${name}.yaml`, content);
+    const { code, stderr } = shell(`cinchwright size 'odd/${name}.yaml' good.yaml`);
+    expect(code).toBe(3);
+    expect(stderr).toMatch(said);
+    expect(shell(`cinchwright backlog 'odd/${name}.yaml' good.yaml --format csv`).stdout).toContain(
+      'good.yaml,1,1',
+    );
+  });
+
+  test('100 MB', () => {
+    const file = path.join(dir, 'huge.yaml');
+    fs.closeSync(fs.openSync(file, 'w'));
+    fs.truncateSync(file, 100 * 1024 * 1024);
+    for (const command of ['size', 'backlog', 'materials']) {
+      const { code, stdout, stderr } = shell(`cinchwright ${command} huge.yaml good.yaml`);
+      expect(code).toBe(3);
+      expect(stdout + stderr).toContain('too large');
+    }
+    fs.rmSync(file);
+  });
+
+  test.each(['size', 'check', 'backlog --format csv', 'materials', 'schedule', 'quote', 'ticket', 'ask'])(
+    'links in a circle cost %s nothing but themselves',
+    (command) => {
+      fs.rmSync(path.join(dir, 'round'), { force: true });
+      fs.symlinkSync('round', path.join(dir, 'round'));
+      const { code, stdout, stderr } = shell(`cinchwright ${command} round good.yaml`);
+      expect([code, (stdout + stderr).includes('the links lead in a circle')]).toEqual([3, true]);
+      expect(stdout).toContain('7');
+    },
+  );
+
+  test('a file that may not be read', () => {
+    put('secret.yaml', order);
+    const { code, stdout, stderr } = shell(
+      'cinchwright size secret.yaml good.yaml',
+      sabotage('openSync', 'EACCES', 'secret'),
+    );
+    expect([code, stdout.includes('Order 7')]).toEqual([3, true]);
+    expect(stderr).toMatch(/^cinchwright: cannot read secret\.yaml: /m);
+  });
+});
+
+test('a clock before 1970, or far ahead, dates papers by what it says', () => {
+  put(
+    'clock.cjs',
+    `const Real = Date;
+     const now = Number(process.env.NOW);
+     globalThis.Date = class extends Real { constructor(...a) { super(...(a.length ? a : [now])); } static now() { return now; } };`,
+  );
+  const at = (now: number): Ended =>
+    shell('cinchwright quote good.yaml', {
+      NODE_OPTIONS: `--require ${path.join(dir, 'clock.cjs')}`,
+      NOW: String(now),
+      TZ: 'UTC',
+    });
+  expect(at(-3_600_000 * 24 * 365).stdout).toContain('Written 1969-01-01');
+  expect(at(Date.UTC(2091, 4, 1)).stdout).toContain('Written 2091-05-01');
+});
