@@ -1,6 +1,6 @@
 // Builds dist/cinchwright.cjs, and beside it V8's compiled code for this Node (see bin/cinchwright).
 const { execFileSync } = require('node:child_process');
-const { readFileSync, renameSync, rmSync, writeFileSync } = require('node:fs');
+const { copyFileSync, readFileSync, renameSync, rmSync, writeFileSync } = require('node:fs');
 const { wrap } = require('node:module');
 const path = require('node:path');
 const { Script } = require('node:vm');
@@ -8,7 +8,16 @@ const { Script } = require('node:vm');
 const root = path.join(__dirname, '..');
 const bundle = path.join(root, 'dist', 'cinchwright.cjs');
 const pdf = path.join(root, 'dist', 'pdf.cjs');
+const raster = path.join(root, 'dist', 'raster.cjs');
+const pick = path.join(root, 'dist', 'pick.js');
 const cache = `${bundle}.cache`;
+
+// What photos are read and written with; it is read when a photo is drawn on.
+const codecs = [
+  ['jpeg-decoder.wasm', '@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'],
+  ['jpeg-encoder.wasm', '@jsquash/jpeg/codec/enc/mozjpeg_enc.wasm'],
+  ['png.wasm', '@jsquash/png/codec/pkg/squoosh_png_bg.wasm'],
+];
 
 // One order that goes through most of what a start needs: functions that have run once are kept compiled.
 const order = `
@@ -40,15 +49,22 @@ const leaveOut = {
 };
 
 /**
- * The PDF printer brings a library larger than the rest of the program. It is a bundle of its own beside the other, read when a PDF is
- * asked for. "../dist" leads there from bin/ and from dist/.
+ * The PDF printer and the codecs of photos bring libraries that few runs need. Each is a bundle of its own beside the other, read when it
+ * is asked for. "../dist" leads there from bin/ and from dist/.
  */
-const pdfApart = {
-  name: 'pdf apart',
+const apart = {
+  name: 'apart',
   setup(build) {
     build.onResolve({ filter: /\/print\/pdf\.ts$/ }, () => ({ path: '../dist/pdf.cjs', external: true }));
+    build.onResolve({ filter: /\/raster\/codecs\.ts$/ }, () => ({
+      path: '../dist/raster.cjs',
+      external: true,
+    }));
   },
 };
+
+// Pictures as PNG are drawn by code that is not JavaScript: it stays a package of its own, loaded when a PNG is asked for.
+const external = ['@resvg/resvg-js'];
 
 // Only fonts packed as WOFF2 need it; ours are plain, and its dictionary is half of the library.
 const withoutBrotli = {
@@ -70,8 +86,20 @@ async function build() {
       define: { 'import.meta.url': 'here' }, // the library looks where it stands, for files that we do not use
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
+    await bundled('src/raster/codecs.ts', raster, {
+      define: { 'import.meta.url': 'here' }, // they look for compiled code beside them, and are handed it instead
+      banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
+    });
+    // Not for Node: the script of the page for landmarks, which the program puts into that page as text.
+    await bundled('src/browser/main.ts', pick, {
+      platform: 'browser',
+      target: ['chrome109', 'firefox115', 'safari15.6'],
+      format: 'iife',
+    });
+    for (const [name, from] of codecs) copyFileSync(require.resolve(from), path.join(root, 'dist', name));
     await bundled('src/cli/main.ts', bundle, {
-      plugins: [leaveOut, pdfApart],
+      plugins: [leaveOut, apart],
+      external,
       supported: { 'dynamic-import': false }, // bin/cinchwright compiles the code itself, where only require works
       // Two floors below the root, like the sources that look for files from where they are.
       // The second is asked by a package when it is loaded.

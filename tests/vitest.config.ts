@@ -9,7 +9,7 @@ export default defineConfig({
     testTimeout: 60_000,
     // Vitest leaves a core free; on a machine with two that would be one worker.
     maxWorkers: Math.max(2, availableParallelism() - 1),
-    // A missing golden file must fail, never be written in passing.
-    env: { CI: 'true', FORCE_COLOR: '0' },
+    // A missing golden file must fail, never be written in passing. CI_OUTSIDE is what the machine says of itself.
+    env: { CI: 'true', FORCE_COLOR: '0', CI_OUTSIDE: process.env['CI'] ?? '' },
   },
 });

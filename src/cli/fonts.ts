@@ -12,6 +12,9 @@ const files: Readonly<Record<Face, string>> = {
   head: 'SourceSerif4-Semibold.ttf',
 };
 
+/** Where they stand. */
+export const fontFiles = (): string[] => Object.values(files).map((file) => path.join(home, file));
+
 /** All fonts of papers. Throws the system's error. */
 export function paperFonts(): Record<Face, Uint8Array> {
   const read = (face: Face): Uint8Array => fs.readFileSync(path.join(home, files[face]));

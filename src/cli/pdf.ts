@@ -37,13 +37,14 @@ export async function emitPdf(
     fonts: paperFonts(),
   });
   emitBytes(bytes, out, io);
-  if (lacking.length > 0) io.stderr(`cinchwright: ${lackingText(lacking)}\n`);
+  if (lacking.length > 0) io.stderr(`cinchwright: ${lackingText(lacking, 'PDF')}\n`);
 }
 
 const MOST = 12;
 
-function lackingText(letters: readonly string[]): string {
+/** Says which letters the fonts of such a file lack. */
+export function lackingText(letters: readonly string[], what: string): string {
   const some = letters.slice(0, MOST).map(printable).join(' ');
   const more = letters.length > MOST ? ` and ${String(letters.length - MOST)} more` : '';
-  return `the fonts of the PDF lack these letters, an empty square stands for each: ${some}${more}`;
+  return `the fonts of the ${what} lack these letters, an empty square stands for each: ${some}${more}`;
 }

@@ -5,6 +5,7 @@ import { addAsk } from './commands/ask.ts';
 import { addBacklog } from './commands/backlog.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
+import { addDraw } from './commands/draw.ts';
 import { addHelp } from './commands/help.ts';
 import { addMaterials } from './commands/materials.ts';
 import { addNew } from './commands/new.ts';
@@ -29,13 +30,14 @@ export interface Session {
 const adders = [
   addSize,
   addCheck,
-  addAsk,
   addPhoto,
+  addAsk,
   addBacklog,
   addQuote,
   addTicket,
   addMaterials,
   addSchedule,
+  addDraw,
   addRules,
   addNew,
   addSchema,
@@ -46,13 +48,14 @@ const adders = [
 export const commandNames: readonly string[] = [
   'size',
   'check',
-  'ask',
   'photo',
+  'ask',
   'backlog',
   'quote',
   'ticket',
   'materials',
   'schedule',
+  'draw',
   'rules',
   'new',
   'schema',
@@ -73,13 +76,15 @@ Examples:
   cinchwright new order.yaml          start an order
   cinchwright size order.yaml         which cinch, and why
   cinchwright check order.yaml        judge the cinch in use or asked for
-  cinchwright ask order.yaml          what to ask the customer
   cinchwright photo order.yaml        what its side photo gives
+  cinchwright ask order.yaml          what to ask the customer
   cinchwright backlog orders/         a whole folder, one row an order
   cinchwright quote order.yaml        what it costs, and when it can be ready
   cinchwright ticket order.yaml       the paper for the bench
   cinchwright materials orders/       what to pull, buy and cut
   cinchwright schedule orders/        what is done when, and what is late
+  cinchwright draw order.yaml --out cinch.svg
+                                      the cinch on the horse, to scale
   cinchwright size --help             everything "size" can do`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */

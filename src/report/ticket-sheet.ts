@@ -143,7 +143,8 @@ function tailsText(sections: Ticket['sections']): string {
   return `${tails(at('near'))} at the near buckle, ${tails(at('off'))} at the off buckle.`;
 }
 
-const barNames: Readonly<Record<PlacedBar['kind'], string>> = {
+/** What each bar does, in words. */
+export const barNames: Readonly<Record<PlacedBar['kind'], string>> = {
   end: 'end bar',
   pinch: 'pinching row',
   further: 'further weave',

@@ -87,10 +87,29 @@ export const rooms: Readonly<Record<string, Room>> = {
     // What few readers want is put together when a printer asks for it.
     calls: { 'facts/facts.ts': ['workingOf'], 'advice/refused.ts': ['refusedRuns'] },
   },
+  picture: {
+    why: 'Pictures are drawn from finished advice by what fit measured: plain shapes, then text. They open no file and draw no pixel.',
+    uses: ['units', 'sources', 'geometry', 'photo', 'stock', 'fit', 'report'],
+    types: ['order', 'facts', 'advice'],
+  },
   print: {
-    why: 'Print lays finished papers out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
-    uses: ['report'],
-    packages: ['pdfkit', 'fontkit'],
+    why: 'Print lays finished papers and pictures out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
+    uses: ['report', 'picture'],
+    packages: ['pdfkit', 'fontkit', '@resvg/resvg-js'],
+  },
+  raster: {
+    why: 'Raster turns files of pictures into pixels and back, in WebAssembly: it knows no order, and is handed every byte.',
+    uses: [],
+    packages: ['@jsquash/jpeg', '@jsquash/png'],
+  },
+  pick: {
+    why: 'Pick is the page on which landmarks are clicked, as far as it is words and arithmetic: it runs in a browser too, so it opens and keeps nothing.',
+    uses: ['units', 'sources', 'geometry', 'photo', 'report'],
+    types: ['order'],
+  },
+  browser: {
+    why: 'Browser is the script of that page: it alone knows windows, fingers and keys, and it is built apart from the program.',
+    uses: ['pick'],
   },
   index: {
     why: 'The index is the whole idea on one screen.',
@@ -116,7 +135,10 @@ export const rooms: Readonly<Record<string, Room>> = {
       'paper',
       'backlog',
       'report',
+      'picture',
       'print',
+      'raster',
+      'pick',
       'index',
     ],
     packages: ['commander', 'tinyglobby', 'node:*'],

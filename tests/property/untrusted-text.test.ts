@@ -16,6 +16,12 @@ import { askJson } from '../../src/report/ask-json.ts';
 import { askMarkdown } from '../../src/report/ask-markdown.ts';
 import { askScreen } from '../../src/report/ask-screen.ts';
 import { askText } from '../../src/report/ask-text.ts';
+import { flatScene } from '../../src/picture/flat-page.ts';
+import { picturesHtml } from '../../src/picture/html.ts';
+import { sideScene } from '../../src/picture/page.ts';
+import { shownChecked, shownSpec } from '../../src/picture/shown.ts';
+import { sceneSvg } from '../../src/picture/svg.ts';
+import { templateOf, templateScene } from '../../src/picture/template.ts';
 import { backlogCsv, backlogJson } from '../../src/report/backlog-data.ts';
 import { backlogMarkdown, backlogTable } from '../../src/report/backlog-pages.ts';
 import type { BacklogPrinter } from '../../src/report/backlog-cells.ts';
@@ -49,6 +55,7 @@ import { defaultShop } from '../../src/stock/default-shop.ts';
 import { backlogFrom, type BacklogPapers } from '../support/backlog-papers.ts';
 import { demoPhoto, photoResultFor } from '../support/photo-scenes.ts';
 import { quoteFor, ticketFor } from '../support/papers.ts';
+import { readSvg } from '../support/read-svg.ts';
 import { repo } from '../support/run-cli.ts';
 import { formulas } from '../unit/report-payloads.ts';
 
@@ -152,17 +159,22 @@ const printers: Readonly<Record<string, Print>> = {
   'check-markdown': ({ check }) => checkMarkdown(check, options),
   'check-csv': ({ check }) => checkCsv(check),
   'check-json': ({ check }) => checkJson(check),
+  'photo-csv': ({ photo }) => photoCsv(photo),
+  'photo-json': ({ photo }) => photoJson(photo),
   'ask-screen': ({ ask }) => askScreen(ask, options) + askScreen([ask[0]!, ask[0]!], options),
   'ask-text': ({ ask }) => askText(ask),
   'ask-markdown': ({ ask }) => askMarkdown(ask),
   'ask-csv': ({ ask }) => askCsv(ask),
   'ask-json': ({ ask }) => askJson(ask),
-  'photo-csv': ({ photo }) => photoCsv(photo),
-  'photo-json': ({ photo }) => photoJson(photo),
   'backlog-csv': ({ row }) => rowText(backlogCsv(columnNames), row),
   'backlog-json': ({ row }) => rowText(backlogJson(columnNames), row),
   'backlog-markdown': ({ row }) => rowText(backlogMarkdown(columnNames, 'in'), row),
   'backlog-screen': ({ row }) => rowText(backlogTable(columnNames, true, { ...options, width: 4000 }), row),
+  'picture-svg': ({ size }) =>
+    picturesWith(size)
+      .map((scene) => sceneSvg(scene))
+      .join('\n'),
+  'picture-html': ({ size }) => picturePage(size),
   'sheet-html': ({ papers }) => sheetsHtml(papers.sheets),
   problems: ({ problems }) => problemsText(problems, options),
   'paper-json': ({ papers }) => papers.quotes,
@@ -173,6 +185,30 @@ const printers: Readonly<Record<string, Print>> = {
   'schedule-csv': ({ backlog }) => scheduleCsv(backlog.agenda, backlog.asked, backlog.results),
   'schedule-json': ({ backlog }) => scheduleJson(backlog.agenda, backlog.asked, backlog.results),
 };
+
+type Sized = SizeResult & { readonly ok: true };
+const readOnes = (size: readonly SizeResult[]): Sized[] => size.flatMap((each) => (each.ok ? [each] : []));
+
+/** The side, the cinch flat, and a template of it. */
+const picturesWith = (size: readonly SizeResult[]) =>
+  readOnes(size).flatMap(({ advice, wants }) => {
+    const [spec] = advice.specs;
+    const shown = [shownChecked(wants!, advice, 'in'), shownSpec(spec!, advice, 'in')];
+    const template = templateOf({ advice, candidate: spec!.candidate, mark: undefined, units: 'in' });
+    return [
+      sideScene({ advice, shown, units: 'in' }),
+      flatScene({ advice, shown: shown[1]!, units: 'in' }),
+      templateScene(template),
+    ];
+  });
+
+const picturePage = (size: readonly SizeResult[]): string =>
+  picturesHtml(
+    readOnes(size).map(({ advice, wants }) => {
+      const shown = [shownChecked(wants!, advice, 'in')];
+      return { advice, shown, units: 'in', scene: sideScene({ advice, shown, units: 'in' }) };
+    }),
+  );
 
 const rowText = (printer: BacklogPrinter, { cells }: Row): string =>
   printer.head + printer.row(cells) + printer.foot(true);
@@ -188,8 +224,14 @@ test('no printer is left out', () => {
   const found = files
     .flatMap((name) => together[name] ?? [name])
     .filter((name) => /-(screen|text|markdown|csv|json|html|data|pages)$/.test(name) || name === 'problems');
+  const pictures = fs.readdirSync(path.join(repo, 'src', 'picture')).flatMap((file) => {
+    const [, kind] = /^(svg|html)\.ts$/.exec(file) ?? [];
+    return kind === undefined ? [] : [`picture-${kind}`];
+  });
   // The rules print nothing that came from a file.
-  expect(found.filter((name) => !name.startsWith('rules-')).sort()).toEqual(Object.keys(printers).sort());
+  expect([...found.filter((name) => !name.startsWith('rules-')), ...pictures].sort()).toEqual(
+    Object.keys(printers).sort(),
+  );
 });
 
 const written = (sign: string): string => `\\u{${sign.codePointAt(0)!.toString(16)}}`;
@@ -210,7 +252,7 @@ describe.each(Object.entries(printers))('%s', (name, print) => {
   });
 });
 
-test.each(['size-csv', 'check-csv', 'ask-csv', 'photo-csv', 'materials-csv', 'schedule-csv'])(
+test.each(['size-csv', 'check-csv', 'photo-csv', 'ask-csv', 'materials-csv', 'schedule-csv'])(
   '%s: no cell is a formula',
   async (name) => {
     for (const text of [...formulas, "'", "'=1", ' =1', '-1', '+1', '@a', '=']) {
@@ -220,9 +262,35 @@ test.each(['size-csv', 'check-csv', 'ask-csv', 'photo-csv', 'materials-csv', 'sc
       expect(['=', '+', '@', '＝', '＋', '－', '＠'].filter((sign) => first.has(sign))).toEqual([]);
       // A number may be negative; a text may not look like one.
       expect(rows.flat().filter((cell) => /^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell))).toEqual([]);
-      if (!/^(size|check|ask|photo)/.test(name)) continue;
+      if (!/^(size|check|photo|ask)/.test(name)) continue;
       const order = rows.map((row) => row[head!.indexOf('order')]!.replace(/^'/, ''));
       expect(new Set(order)).toEqual(new Set([text]));
     }
   },
 );
+
+test('a picture stays well-formed XML with nothing of the text in its markup', () => {
+  const nasty = [
+    ...[
+      '<script>alert(1)</script>',
+      '"/><image href="x"/>',
+      "' onload='x",
+      ']]>',
+      '&amp;&#0;&x;',
+      '<!--',
+      '<?x',
+    ],
+    ...['\ufffe\uffff', '\ud800', '\u{1f434}\u{1f3fd}', '\u202e<svg>', 'e'.repeat(5000), ' ', '\u0000'],
+  ];
+  for (const text of nasty) {
+    for (const scene of picturesWith(caseWith(text).size)) {
+      const { elements } = readSvg(sceneSvg(scene)); // throws where it is not
+      const names = new Set(elements.map(({ name }) => name));
+      expect(
+        [...names].filter((name) => !['svg', 'title', 'desc', 'g', 'path', 'circle', 'text'].includes(name)),
+      ).toEqual([]);
+      const keys = new Set(elements.flatMap(({ attributes }) => Object.keys(attributes)));
+      expect([...keys].filter((key) => /^on|href|style|id$/i.test(key) && key !== 'width')).toEqual([]);
+    }
+  }
+});

@@ -1,24 +1,20 @@
 /** `check`: how a cinch that is asked for, ridden in now, or named on the command line suits each order. */
-import { Option, type Command } from 'commander';
+import type { Command } from 'commander';
 import type { Checked } from '../../advice/check.ts';
-import type { CinchAsked, Order, Shop, Style } from '../../order/types.ts';
+import type { CinchAsked, Order, Shop } from '../../order/types.ts';
 import type { CheckResult, Format, ReportOptions } from '../../report/types.ts';
-import { askedStrands, buckleOf, lengthOf, styleNames } from '../asked.ts';
+import { addCinchOptions, askedOf, overWants, type CinchOptions, type ToCheck } from '../asked-cinch.ts';
 import { emit, guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { failed, namesOf, readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
-import { formatOption, outOption, shopOption, unitsOption, word } from '../options.ts';
+import { formatOption, outOption, shopOption, unitsOption } from '../options.ts';
 import { tellFaults } from '../problems.ts';
 import type { Session } from '../program.ts';
 import { colorFor, reportOptions } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
-interface CheckOptions {
-  style?: Style;
-  strands?: number;
-  buckle?: string;
-  length?: string;
+interface CheckOptions extends CinchOptions {
   why?: true;
   format: Format;
   units: 'in' | 'cm';
@@ -42,21 +38,14 @@ Examples:
 
 /** Adds the command. */
 export function addCheck(program: Command, session: Session): void {
-  program
+  const command = program
     .command('check')
     .summary('judge the cinch that is asked for or in use')
     .description(
       'Judges the cinch that each order asks for or has now, and names the nearest one that passes.',
     )
-    .argument('[files...]', 'order files')
-    .addOption(
-      new Option('--style <name>', `judge this style: ${styleNames.join(', ')}`).argParser(
-        word('--style', styleNames),
-      ),
-    )
-    .addOption(new Option('--strands <n>', 'judge this count of strands').argParser(askedStrands))
-    .option('--buckle <name>', 'judge this buckle of the shop file')
-    .option('--length <length>', 'judge this length, with its unit: "32 in", "81 cm"')
+    .argument('[files...]', 'order files');
+  addCinchOptions(command, 'judge')
     .option('--why', 'show every judgement and how the numbers were found')
     .addOption(formatOption())
     .addOption(unitsOption())
@@ -104,18 +93,6 @@ function tellEmpty(empty: readonly CheckResult[], useful: boolean, io: CliIo): v
   io.stderr(`cinchwright: ${message}\n`);
 }
 
-/** The cinch named on the command line, if any. */
-async function askedOf(options: CheckOptions, shop: Shop): Promise<CinchAsked | undefined> {
-  const { style, strands, buckle, length } = options;
-  if ([style, strands, buckle, length].every((part) => part === undefined)) return undefined;
-  return {
-    style,
-    strands,
-    buckle: buckle === undefined ? undefined : buckleOf(buckle, shop),
-    length: length === undefined ? undefined : await lengthOf(length),
-  };
-}
-
 async function checkAll(
   entries: readonly Entry[],
   shop: Shop,
@@ -134,29 +111,12 @@ async function checkAll(
   });
 }
 
-interface ToCheck extends Pick<Checked, 'which' | 'kept'> {
-  cinch: CinchAsked;
-}
-
 function toCheck({ wants, current }: Order, asked: CinchAsked | undefined): ToCheck[] {
   if (asked !== undefined) return [overWants(asked, wants)];
   return [
     ...(wants === undefined ? [] : [{ which: 'wants', cinch: wants } as const]),
     ...(current === undefined ? [] : [{ which: 'current', cinch: current } as const]),
   ];
-}
-
-/** What the command line leaves open stays as the order wants it; a buckle only with the strands it was chosen for. */
-function overWants(asked: CinchAsked, wants: CinchAsked = {}): ToCheck {
-  const parts = [
-    'style',
-    'strands',
-    'length',
-    ...(asked.strands === undefined ? ['buckle' as const] : []),
-  ] as const;
-  const kept = parts.filter((part) => asked[part] === undefined && wants[part] !== undefined);
-  const fromOrder = Object.fromEntries(kept.map((part) => [part, wants[part]])) as CinchAsked;
-  return { which: 'command line', cinch: { ...asked, ...fromOrder }, kept };
 }
 
 type Printer = (results: readonly CheckResult[], options: ReportOptions) => Promise<string>;

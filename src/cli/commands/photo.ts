@@ -13,6 +13,7 @@ import { colorFor, reportOptions } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
 interface PhotoOptions {
+  pick?: string;
   photosFrom?: string;
   format: Format;
   units: 'in' | 'cm';
@@ -27,10 +28,15 @@ The picture itself need not be there: the marks are enough. Where it is, its siz
 and how it is turned are held against the block. It is looked for beside the
 order file and opened only there, or in the folder of --photos-from.
 
+--pick writes one page, NAME-landmarks.html or the file of --out, to open in any
+browser: it asks for each mark in turn, tells at once what they come to, and gives
+the block to put into the order. It needs no network and sends nothing.
+
 A side photo never gives the length: ring to ring is taped before cord is cut.
 How to take one: docs/photo.md.
 
 Examples:
+  cinchwright photo --pick juniper-side.jpg
   cinchwright photo order.yaml
   cinchwright photo orders/*.yaml --format csv
   cinchwright photo order.yaml --photos-from pictures`;
@@ -44,6 +50,7 @@ export function addPhoto(program: Command, session: Session): void {
       'Tells what the side photo of each order gives: each length, how sure, where its error comes from, and what it buys.',
     )
     .argument('[files...]', 'order files')
+    .option('--pick <picture>', 'write a page on which the marks are clicked on this JPEG or PNG')
     .option('--photos-from <folder>', 'look for the pictures in this folder, not beside the order files')
     .addOption(formatOption())
     .addOption(unitsOption())
@@ -51,7 +58,12 @@ export function addPhoto(program: Command, session: Session): void {
     .addOption(outOption())
     .addHelpText('after', examples)
     .action(async (files: string[], _: unknown, command: Command) => {
-      session.code = await photo(files, command.optsWithGlobals(), session.io);
+      const options = command.optsWithGlobals<PhotoOptions>();
+      if (options.pick === undefined) session.code = await photo(files, options, session.io);
+      else {
+        const { pickTo } = await import('../photo/pick.ts');
+        session.code = await pickTo({ image: options.pick, out: options.out, files }, session.io);
+      }
     });
 }
 

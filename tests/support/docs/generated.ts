@@ -5,7 +5,7 @@ import { format } from 'prettier';
 import { rulesMarkdown } from '../../../src/report/rules-markdown.ts';
 import { rules } from '../../../src/rules/registry.ts';
 import { defaultShopSource } from '../generate-shop.ts';
-import { repo } from '../run-cli.ts';
+import { repo, run } from '../run-cli.ts';
 import { columnsDoc } from './columns-doc.ts';
 import { commandsDoc } from './commands-doc.ts';
 import { dependenciesDoc } from './dependencies-doc.ts';
@@ -27,6 +27,12 @@ const doc = (name: string, from: string, make: () => string | Promise<string>): 
   text: async () => format(notice(from) + (await make()), { parser: 'markdown' }),
 });
 
+/** A picture of an invented order, as `draw` makes it. */
+const picture = (name: string, args: readonly string[]): Generated => ({
+  file: `docs/pictures/${name}.svg`,
+  text: async () => (await run(['draw', ...args])).stdout,
+});
+
 /** The shop comes first: what the others run is judged with it. */
 export const generated: readonly Generated[] = [
   {
@@ -44,4 +50,6 @@ export const generated: readonly Generated[] = [
     file: 'docs/cinchwright.1',
     text: async () => `.\\" Generated from the program's own help by "npm run generate".\n${await manPage()}`,
   },
+  picture('wants', ['examples/orders/11-wants-refused.yaml', '--wants']),
+  picture('flat', ['examples/orders/07-saddle-rolls.yaml', '--view', 'flat']),
 ];

@@ -1,0 +1,64 @@
+/** What the parts of the page share: the session, the view of the photo, and who wants to know when one of them changes. */
+import { isPoint, type PointId } from '../pick/landmarks.ts';
+import { act, begin, type Act, type Pixel, type Session } from '../pick/state.ts';
+import { showing, whole, type Frame, type Size, type View } from '../pick/view.ts';
+import type { Photo } from '../pick/block.ts';
+
+export class Desk {
+  readonly photo: Photo;
+  session: Session = begin;
+  view: View;
+  /** Size of the window onto the photo. */
+  window: Size;
+  /** The cross that the arrow keys move while the mark is not put yet; undefined while nobody uses it. */
+  cross: Pixel | undefined;
+  /** Where the magnifier looks; undefined hides it. */
+  look: Pixel | undefined;
+  readonly #tellers: (() => void)[] = [];
+
+  constructor(photo: Photo, window: Size) {
+    this.photo = photo;
+    this.window = window;
+    this.view = whole(photo, window);
+  }
+
+  get frame(): Frame {
+    return { picture: this.photo, window: this.window };
+  }
+
+  /** The point that is being asked for, or undefined at a step that is none. */
+  get point(): PointId | undefined {
+    const { at } = this.session.now;
+    return isPoint(at) ? at : undefined;
+  }
+
+  /** Calls back after every change. */
+  onChange(tell: () => void): void {
+    this.#tellers.push(tell);
+  }
+
+  tell(): void {
+    for (const tell of this.#tellers) tell();
+  }
+
+  /** Changes the session; a step that was changed to is brought into sight. */
+  do(deed: Act): void {
+    const before = this.session.now.at;
+    this.session = act(this.session, deed);
+    const { now } = this.session;
+    if (now.at !== before) {
+      this.cross = undefined;
+      this.look = this.point === undefined ? undefined : now.points[this.point];
+      if (this.look !== undefined) this.view = showing(this.view, this.look, this.frame);
+    }
+    this.tell();
+  }
+
+  /** Puts the mark that is asked for. */
+  put(at: Pixel, run?: string): void {
+    if (this.point === undefined) return;
+    this.cross = undefined;
+    this.look = at;
+    this.do({ do: 'put', id: this.point, at, ...(run === undefined ? {} : { run }) });
+  }
+}

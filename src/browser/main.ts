@@ -1,0 +1,124 @@
+/** The script of the page for landmarks: listens, and draws again after every change. */
+import type { Photo } from '../pick/block.ts';
+import { whole, zoomed } from '../pick/view.ts';
+import type { Fields } from '../pick/state.ts';
+import { Desk } from './desk.ts';
+import { byId } from './elements.ts';
+import { listenToKeys, showAll, zoomBy } from './keys.ts';
+import { drawLens } from './lens.ts';
+import { drawMarks } from './marks.ts';
+import { showPanel } from './panel.ts';
+import { listenToPointers } from './pointers.ts';
+import { copyBlock, saveBlock } from './take-away.ts';
+
+async function start(): Promise<void> {
+  const photo = JSON.parse(byId('facts', HTMLScriptElement).textContent) as Photo;
+  const image = byId('photo', HTMLImageElement);
+  try {
+    await image.decode();
+  } catch {
+    fail('This browser cannot show the photo: it may be damaged.');
+    return;
+  }
+  // A phone's camera notes how it was held; a browser that ignores it would give wrong pixels.
+  if (image.naturalWidth !== photo.width || image.naturalHeight !== photo.height) {
+    fail(
+      `This browser shows the photo as ${String(image.naturalWidth)} x ${String(image.naturalHeight)} pixels, and upright it has ${String(photo.width)} x ${String(photo.height)}. The marks would be wrong: use another browser.`,
+    );
+    return;
+  }
+  run(photo, image);
+}
+
+function fail(why: string): void {
+  const told = byId('fault', HTMLElement);
+  told.textContent = why;
+  told.hidden = false;
+  byId('moves', HTMLElement).hidden = true;
+}
+
+function run(photo: Photo, image: HTMLImageElement): void {
+  const stage = byId('stage', HTMLElement);
+  const desk = new Desk(photo, sizeOf(stage));
+  const marks = byId('marks', SVGElement);
+  const lens = byId('lens', HTMLCanvasElement);
+  let due = false;
+  // However many changes come between two pictures of the screen, it is drawn once.
+  desk.onChange(() => {
+    if (due) return;
+    due = true;
+    requestAnimationFrame(() => {
+      due = false;
+      const { scale, left, top } = desk.view;
+      image.style.transform = `translate(${String(left)}px, ${String(top)}px) scale(${String(scale)})`;
+      image.style.imageRendering = scale >= 3 ? 'pixelated' : 'auto';
+      drawMarks(marks, desk);
+      drawLens(lens, image, desk);
+      showPanel(desk);
+      byId('where', HTMLElement).textContent = whereText(desk);
+    });
+  });
+  listenToPointers(stage, desk);
+  listenToKeys(stage, desk);
+  listenToPanel(desk);
+  new ResizeObserver(() => {
+    resized(desk, sizeOf(stage));
+  }).observe(stage);
+  desk.tell();
+}
+
+const sizeOf = (stage: HTMLElement): { width: number; height: number } => ({
+  width: stage.clientWidth,
+  height: stage.clientHeight,
+});
+
+/** A phone that is turned round shows the same part of the photo. */
+function resized(desk: Desk, window: { width: number; height: number }): void {
+  const zoom = desk.view.scale / whole(desk.photo, desk.window).scale;
+  desk.window = window;
+  const all = whole(desk.photo, window);
+  desk.view =
+    zoom > 1.001 ? zoomed(all, { factor: zoom, x: window.width / 2, y: window.height / 2 }, desk.frame) : all;
+  desk.tell();
+}
+
+function whereText({ view, look }: Desk): string {
+  const zoom = `${String(Math.round(100 * view.scale))} %`;
+  return look === undefined ? zoom : `${String(look[0])}, ${String(look[1])} at ${zoom}`;
+}
+
+function listenToPanel(desk: Desk): void {
+  const onClick = (id: string, deed: () => void): void => {
+    byId(id, HTMLButtonElement).addEventListener('click', deed);
+  };
+  for (const id of ['next', 'back', 'skip', 'undo'] as const) {
+    onClick(id, () => {
+      desk.do({ do: id });
+    });
+  }
+  onClick('in', () => {
+    zoomBy(desk, 1.5);
+  });
+  onClick('out', () => {
+    zoomBy(desk, 1 / 1.5);
+  });
+  onClick('fit', () => {
+    showAll(desk);
+  });
+  onClick('copy', () => void copyBlock());
+  onClick('download', () => {
+    saveBlock(desk);
+  });
+  for (const field of document.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[data-field]')) {
+    field.addEventListener('input', () => {
+      desk.do({ do: 'type', field: field.dataset['field'] as keyof Fields, text: field.value });
+    });
+  }
+  for (const radio of document.querySelectorAll<HTMLInputElement>('input[name="kind"]')) {
+    radio.addEventListener('change', () => {
+      desk.do({ do: 'kind', kind: radio.value === 'sheet' ? 'sheet' : 'stick' });
+    });
+  }
+}
+
+void start();

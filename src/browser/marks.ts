@@ -1,0 +1,72 @@
+/** The marks over the photo, the lines between those that belong together, and the cross of the arrow keys. */
+import { isPoint, stepsFor, type PointId } from '../pick/landmarks.ts';
+import { placeOf } from '../pick/view.ts';
+import type { Pixel } from '../pick/state.ts';
+import type { Desk } from './desk.ts';
+import { drawn } from './elements.ts';
+
+/** Pairs of points with a line between them; dashed where nothing in the photo is drawn so. */
+const spans: readonly { readonly from: PointId; readonly to: PointId; readonly dashed?: true }[] = [
+  { from: 'from', to: 'to' },
+  { from: 'corner-1', to: 'corner-2' },
+  { from: 'corner-2', to: 'corner-3' },
+  { from: 'corner-3', to: 'corner-4' },
+  { from: 'corner-4', to: 'corner-1' },
+  { from: 'plumb-top', to: 'plumb-bottom', dashed: true },
+  { from: 'spine', to: 'underline', dashed: true },
+  { from: 'girth-groove', to: 'elbow', dashed: true },
+];
+
+/** Draws everything anew: it is a handful of shapes. */
+export function drawMarks(svg: SVGElement, desk: Desk): void {
+  const { now } = desk.session;
+  const steps = stepsFor(now.kind).filter(({ id }) => isPoint(id));
+  const shown = new Map<PointId, Pixel>();
+  for (const { id } of steps) {
+    const at = isPoint(id) ? now.points[id] : undefined;
+    if (at !== undefined) shown.set(id as PointId, at);
+  }
+  const marks = steps.flatMap(({ id, name }) => {
+    const at = shown.get(id as PointId);
+    return at === undefined ? [] : [mark(placeOf(desk.view, at), name, { id, now: id === desk.point })];
+  });
+  const cross =
+    desk.cross === undefined ? [] : [mark(placeOf(desk.view, desk.cross), '', { id: 'cross', now: true })];
+  svg.replaceChildren(...lines(desk, shown), ...marks, ...cross);
+}
+
+function lines(desk: Desk, shown: ReadonlyMap<PointId, Pixel>): SVGElement[] {
+  return spans.flatMap(({ from, to, dashed }) => {
+    const a = shown.get(from);
+    const b = shown.get(to);
+    if (a === undefined || b === undefined) return [];
+    const [start, end] = [placeOf(desk.view, a), placeOf(desk.view, b)];
+    const d = `M${tenth(start.x)} ${tenth(start.y)}L${tenth(end.x)} ${tenth(end.y)}`;
+    const kind = dashed === undefined ? 'span' : 'span dashed';
+    return [drawn('path', { class: 'span under', d }), drawn('path', { class: kind, d })];
+  });
+}
+
+const tenth = (value: number): string => String(Math.round(10 * value) / 10);
+
+/** A ring with a gap in the middle, so that what is clicked stays to be seen. */
+function mark(
+  { x, y }: { x: number; y: number },
+  name: string,
+  { id, now }: { id: string; now: boolean },
+): SVGElement {
+  const d = 'M-13 0H-4M4 0H13M0 -13V-4M0 4V13';
+  const label = drawn('text', { x: 12, y: -10 });
+  label.textContent = name;
+  return drawn(
+    'g',
+    { class: now ? 'mark now' : 'mark', 'data-mark': id, transform: `translate(${tenth(x)} ${tenth(y)})` },
+    [
+      drawn('circle', { class: 'under', r: 8 }),
+      drawn('path', { class: 'under', d }),
+      drawn('circle', { r: 8 }),
+      drawn('path', { d }),
+      label,
+    ],
+  );
+}

@@ -1,0 +1,111 @@
+/** The words beside the photo: which step is asked, its fields, what it comes to, the list of steps, and the block. */
+import { badFields, blockOf } from '../pick/block.ts';
+import { isPoint, stepsFor } from '../pick/landmarks.ts';
+import { readingsOf } from '../pick/readings.ts';
+import { missing, stepOf, type Fields, type Picked } from '../pick/state.ts';
+import type { Desk } from './desk.ts';
+import { byId, made } from './elements.ts';
+
+/** Makes every word say what the session says. */
+export function showPanel(desk: Desk): void {
+  const { now, past } = desk.session;
+  showStep(now);
+  showFields(now);
+  showList(desk);
+  showReadings(desk);
+  const lacking = missing(now);
+  const lines = lacking.map(({ name }) => name).join(', ');
+  say('lacking', lacking.length === 0 ? 'Complete: copy it into the order.' : `Not complete yet: ${lines}.`);
+  const block = byId('block', HTMLTextAreaElement);
+  const text = blockOf(now, desk.photo);
+  if (block.value !== text) {
+    block.value = text;
+    say('copied', '');
+  }
+  byId('undo', HTMLButtonElement).disabled = past.length === 0;
+  byId('back', HTMLButtonElement).disabled = now.at === 'measure';
+  byId('next', HTMLButtonElement).disabled = now.at === 'done';
+  byId('skip', HTMLButtonElement).hidden = stepOf(now).optional === undefined;
+  const incomplete = lacking.length > 0 || badFields(now).length > 0;
+  byId('copy', HTMLButtonElement).disabled = incomplete;
+  byId('download', HTMLButtonElement).disabled = incomplete;
+}
+
+/** Sets a text where it differs: setting it again would be read out again. */
+function say(id: string, text: string): void {
+  const element = byId(id, HTMLElement);
+  if (element.textContent !== text) element.textContent = text;
+}
+
+function showStep(now: Picked): void {
+  const steps = stepsFor(now.kind);
+  const step = stepOf(now);
+  const optional = step.optional === undefined ? '' : ', may be skipped';
+  say('count', `Step ${String(steps.indexOf(step) + 1)} of ${String(steps.length)}${optional}`);
+  say('title', step.title);
+  say('text', step.text);
+  for (const drawing of document.querySelectorAll('#figure [data-step]'))
+    drawing.toggleAttribute('hidden', drawing.getAttribute('data-step') !== step.id);
+}
+
+function showFields(now: Picked): void {
+  byId('measure', HTMLFieldSetElement).hidden = now.at !== 'measure';
+  byId('distance', HTMLFieldSetElement).hidden = now.at !== 'distance';
+  byId('stick-size', HTMLElement).hidden = now.kind !== 'stick';
+  byId('sheet-size', HTMLElement).hidden = now.kind !== 'sheet';
+  const bad = badFields(now);
+  for (const field of document.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[data-field]')) {
+    const name = field.dataset['field'] as keyof Fields;
+    if (field.value !== now.fields[name]) field.value = now.fields[name];
+    field.setAttribute('aria-invalid', String(bad.some((each) => each === name)));
+  }
+  for (const radio of document.querySelectorAll<HTMLInputElement>('input[name="kind"]'))
+    radio.checked = radio.value === now.kind;
+  say(
+    'wrong',
+    bad.length === 0
+      ? ''
+      : `No length that can be taken: ${bad.join(', ')}. Write it like 36 or 8 1/2, and check its unit.`,
+  );
+}
+
+function showList(desk: Desk): void {
+  const { now } = desk.session;
+  const list = byId('list', HTMLOListElement);
+  const steps = stepsFor(now.kind);
+  if (list.childElementCount !== steps.length || list.dataset['kind'] !== now.kind) {
+    list.dataset['kind'] = now.kind;
+    list.replaceChildren(...steps.map(({ id }) => entry(desk, id)));
+  }
+  steps.forEach(({ id, name }, i) => {
+    const button = list.children[i]?.firstElementChild;
+    if (!(button instanceof HTMLButtonElement)) return;
+    const done = isPoint(id) && now.points[id] !== undefined;
+    const state = done ? '\u2713 ' : now.skipped.includes(id) ? '\u2013 ' : '';
+    const told = done ? ' (marked)' : now.skipped.includes(id) ? ' (skipped)' : '';
+    button.textContent = state + name;
+    button.setAttribute('aria-label', name + told);
+    if (id === now.at) button.setAttribute('aria-current', 'step');
+    else button.removeAttribute('aria-current');
+  });
+}
+
+function entry(desk: Desk, to: Picked['at']): HTMLElement {
+  const button = made('button');
+  button.setAttribute('type', 'button');
+  button.addEventListener('click', () => {
+    desk.do({ do: 'go', to });
+  });
+  const item = made('li');
+  item.append(button);
+  return item;
+}
+
+function showReadings(desk: Desk): void {
+  const { rows, doubts } = readingsOf(desk.session.now, desk.photo);
+  const list = byId('readings', HTMLElement);
+  list.replaceChildren(...rows.flatMap(({ label, value }) => [made('dt', label), made('dd', value)]));
+  const told = byId('doubts', HTMLElement);
+  const same = [...told.children].map((item) => item.textContent).join('\n') === doubts.join('\n');
+  if (!same) told.replaceChildren(...doubts.map((doubt) => made('li', doubt)));
+}

@@ -1,0 +1,28 @@
+/** The block leaves the page by the clipboard or as a file; nothing else does. */
+import type { Desk } from './desk.ts';
+import { byId } from './elements.ts';
+
+/** Copies the block; where the browser forbids it, the block is selected so that a key does it. */
+export async function copyBlock(): Promise<void> {
+  const block = byId('block', HTMLTextAreaElement);
+  const told = byId('copied', HTMLElement);
+  try {
+    await navigator.clipboard.writeText(block.value);
+    told.textContent = 'Copied.';
+  } catch {
+    block.focus();
+    block.select();
+    told.textContent = 'The browser does not let the page copy: press Ctrl+C, the block is selected.';
+  }
+}
+
+/** Saves the block as a file named after the photo. */
+export function saveBlock(desk: Desk): void {
+  const block = byId('block', HTMLTextAreaElement);
+  const place = URL.createObjectURL(new Blob([block.value], { type: 'application/yaml' }));
+  const link = document.createElement('a');
+  link.href = place;
+  link.download = `${desk.photo.file.replace(/\.[^.]*$/, '').replace(/[^\p{L}\p{N}_-]+/gu, '-')}-photo.yaml`;
+  link.click();
+  byId('copied', HTMLElement).textContent = 'Saved.';
+}

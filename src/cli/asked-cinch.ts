@@ -1,0 +1,54 @@
+/** A cinch named on the command line, part by part, and how an order's own wish completes it. */
+import { Option, type Command } from 'commander';
+import type { Checked } from '../advice/check.ts';
+import type { CinchAsked, Shop, Style } from '../order/types.ts';
+import { askedStrands, buckleOf, lengthOf, styleNames } from './asked.ts';
+import { word } from './options.ts';
+
+export interface CinchOptions {
+  readonly style?: Style;
+  readonly strands?: number;
+  readonly buckle?: string;
+  readonly length?: string;
+}
+
+/** Adds the four options; `does` is what the command does with the cinch: "judge". */
+export const addCinchOptions = (command: Command, does: string): Command =>
+  command
+    .addOption(
+      new Option('--style <name>', `${does} this style: ${styleNames.join(', ')}`).argParser(
+        word('--style', styleNames),
+      ),
+    )
+    .addOption(new Option('--strands <n>', `${does} this count of strands`).argParser(askedStrands))
+    .option('--buckle <name>', `${does} this buckle of the shop file`)
+    .option('--length <length>', `${does} this length, with its unit: "32 in", "81 cm"`);
+
+/** The cinch named on the command line, if any. */
+export async function askedOf(options: CinchOptions, shop: Shop): Promise<CinchAsked | undefined> {
+  const { style, strands, buckle, length } = options;
+  if ([style, strands, buckle, length].every((part) => part === undefined)) return undefined;
+  return {
+    style,
+    strands,
+    buckle: buckle === undefined ? undefined : buckleOf(buckle, shop),
+    length: length === undefined ? undefined : await lengthOf(length),
+  };
+}
+
+export interface ToCheck extends Pick<Checked, 'which' | 'kept'> {
+  cinch: CinchAsked;
+}
+
+/** What the command line leaves open stays as the order wants it; a buckle only with the strands it was chosen for. */
+export function overWants(asked: CinchAsked, wants: CinchAsked = {}): ToCheck {
+  const parts = [
+    'style',
+    'strands',
+    'length',
+    ...(asked.strands === undefined ? ['buckle' as const] : []),
+  ] as const;
+  const kept = parts.filter((part) => asked[part] === undefined && wants[part] !== undefined);
+  const fromOrder = Object.fromEntries(kept.map((part) => [part, wants[part]])) as CinchAsked;
+  return { which: 'command line', cinch: { ...asked, ...fromOrder }, kept };
+}

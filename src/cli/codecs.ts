@@ -1,0 +1,24 @@
+/** The codecs of photos, from the files that the build put beside the program. */
+import fs from 'node:fs';
+import path from 'node:path';
+import type { Codecs } from '../raster/codecs.ts';
+import { besideProgram } from './built.ts';
+
+/** Reads and compiles them. Throws the system's error. */
+export async function photoCodecs(): Promise<Codecs> {
+  const { codecsOf, Pixels } = await import('../raster/codecs.ts');
+  const scope = globalThis as unknown as { ImageData?: unknown; WebAssembly: WebAssemblyHere };
+  scope.ImageData ??= Pixels;
+  const compiled = (name: string): Promise<object> =>
+    scope.WebAssembly.compile(fs.readFileSync(path.join(besideProgram, name)));
+  return codecsOf({
+    jpegDecoder: await compiled('jpeg-decoder.wasm'),
+    jpegEncoder: await compiled('jpeg-encoder.wasm'),
+    png: await compiled('png.wasm'),
+  });
+}
+
+/** Node has it; the types that come with Node do not say so. */
+interface WebAssemblyHere {
+  readonly compile: (bytes: Uint8Array) => Promise<object>;
+}

@@ -1,0 +1,92 @@
+/** What `draw` can be asked for, and what does not go together. */
+import type { Paper } from '../../print/pages.ts';
+import type { CinchOptions } from '../asked-cinch.ts';
+import { CliFault, printable } from '../fault.ts';
+import type { CliIo } from '../io.ts';
+
+export const pictureFormats = ['svg', 'png', 'jpeg', 'html', 'pdf'] as const;
+export const views = ['side', 'flat'] as const;
+export type PictureFormat = (typeof pictureFormats)[number];
+
+export interface DrawOptions extends CinchOptions {
+  readonly spec?: number;
+  readonly wants?: true;
+  readonly current?: true;
+  readonly view?: (typeof views)[number];
+  readonly template?: true;
+  readonly onPhoto?: true;
+  readonly photosFrom?: string;
+  readonly format: PictureFormat;
+  readonly paper?: Paper;
+  readonly units: 'in' | 'cm';
+  readonly shop?: string;
+  readonly out?: string;
+  readonly outDir?: string;
+  readonly color: boolean;
+}
+
+/** Laid flat one cinch is shown, on the side of the horse several. */
+export const isFlat = ({ view, template }: Pick<DrawOptions, 'view' | 'template'>): boolean =>
+  view === 'flat' || template === true;
+
+/** Refuses what cannot be done before anything is read. */
+export function guardAsked(options: DrawOptions, io: CliIo): void {
+  guardCinch(options);
+  guardPhoto(options, io);
+  guardFormat(options);
+  guardOut(options, io);
+}
+
+function guardCinch(options: DrawOptions): void {
+  const { spec, wants, current, style, strands, buckle, length } = options;
+  const named = [style, strands, buckle, length].some((part) => part !== undefined);
+  const told = wants === true || current === true;
+  if (spec !== undefined && (named || told))
+    throw new CliFault('--spec names one spec already: leave out the other cinches');
+  if (named && told) throw new CliFault('a cinch is named here already: leave out --wants and --current');
+  if (isFlat(options) && wants === true && current === true)
+    throw new CliFault('laid flat, one cinch is drawn: choose --wants or --current');
+  if (options.template === true && options.view === 'side')
+    throw new CliFault('a template is the cinch laid flat: leave out --view');
+}
+
+/** On a photo lies the side of a horse, and what comes of it has pixels. */
+function guardPhoto(options: DrawOptions, io: CliIo): void {
+  const { onPhoto, photosFrom, format, view, template } = options;
+  if (onPhoto !== true) {
+    if (photosFrom !== undefined) throw new CliFault('--photos-from goes with --on-photo');
+    if (format === 'jpeg')
+      throw new CliFault('a JPEG is made of photos: say --on-photo as well', {
+        hint: 'Pictures are svg, png or html.',
+      });
+    return;
+  }
+  if (template === true || view !== undefined)
+    throw new CliFault('on a photo the side of the horse is drawn: leave out --view and --template');
+  if (format === 'svg' || format === 'pdf')
+    throw new CliFault(`--on-photo makes jpeg, png or html, not ${format}`);
+  if (photosFrom !== undefined && io.standsAt(photosFrom) !== 'directory')
+    throw new CliFault(`--photos-from takes a folder, and "${printable(photosFrom)}" is none`);
+}
+
+function guardFormat({ format, template, paper }: DrawOptions): void {
+  if (template === true && (format === 'png' || format === 'html'))
+    throw new CliFault(`a template is true to size, which ${format} does not keep: take --format svg or pdf`);
+  if (template !== true && format === 'pdf')
+    throw new CliFault('a PDF is made of templates: say --template as well', {
+      hint: 'Pictures are svg, png or html.',
+    });
+  if (paper !== undefined && format !== 'pdf') throw new CliFault('--paper goes with --format pdf');
+}
+
+function guardOut({ format, out, outDir }: DrawOptions, io: CliIo): void {
+  if (out !== undefined && outDir !== undefined) throw new CliFault('name --out or --out-dir, not both');
+  if (outDir === undefined) {
+    if (['png', 'jpeg', 'pdf'].includes(format) && (out === undefined || out === '-') && io.stdoutIsTerminal)
+      throw new CliFault(`a ${format.toUpperCase()} cannot be shown on a terminal: name a file with --out`);
+    return;
+  }
+  if (outDir === '') throw new CliFault('--out-dir needs the name of a folder');
+  if (io.standsAt(outDir) !== 'directory')
+    throw new CliFault(`there is no folder ${printable(outDir)}`, { hint: 'Make it first.' });
+}

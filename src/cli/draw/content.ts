@@ -1,0 +1,97 @@
+/** Pictures become the content of a file, in the format asked for; what a format needs is loaded when it is asked for. */
+import type { Scene } from '../../picture/scene.ts';
+import type { Template } from '../../picture/template.ts';
+import type { DrawOptions, PictureFormat } from './asked.ts';
+import type { Picture } from './pictures.ts';
+import { pngWriter } from './png-writer.ts';
+
+export interface Content {
+  readonly content: string | Uint8Array;
+  /** Letters that the type lacks. */
+  readonly lacking: readonly string[];
+}
+
+interface Run {
+  readonly options: DrawOptions;
+  readonly day: string;
+}
+
+/** Dots to an inch: sharp on a phone and on paper. */
+const DOTS = 200;
+
+/** What a file of these pictures holds. */
+export const contentOf = (pictures: readonly Picture[], run: Run): Promise<Content> =>
+  writers[plainFormat(run.options)](pictures, run);
+
+type PlainFormat = Exclude<PictureFormat, 'jpeg'>;
+
+/** A JPEG is made on a photo only, which is seen to before. */
+const plainFormat = ({ format }: DrawOptions): PlainFormat => (format === 'jpeg' ? 'png' : format);
+
+const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: Run) => Promise<Content>>> = {
+  svg: async ([picture], { options }) => ({ content: await svgOf(picture, options), lacking: [] }),
+  png: async ([picture], { options }) => {
+    if (picture === undefined) return { content: '', lacking: [] };
+    const [{ printedScene }, writer, { sceneSvg }, { paperFonts, fontFiles }] = await Promise.all([
+      import('../../print/pdf.ts'),
+      pngWriter(),
+      import('../../picture/svg.ts'),
+      import('../fonts.ts'),
+    ]);
+    const { scene, lacking } = printedScene(await sceneOf(picture, options), paperFonts());
+    return { content: writer.svgPng(sceneSvg(scene), { fontFiles: fontFiles(), dots: DOTS }), lacking };
+  },
+  html: async (pictures, { options }) => {
+    const { picturesHtml } = await import('../../picture/html.ts');
+    const pages = await Promise.all(
+      pictures.map(async (picture) => ({
+        ...picture,
+        units: options.units,
+        scene: await sceneOf(picture, options),
+      })),
+    );
+    return { content: picturesHtml(pages), lacking: [] };
+  },
+  pdf: async (pictures, { options, day }) => {
+    const [{ templatesPdf }, { paperFonts }] = await Promise.all([
+      import('../../print/pdf.ts'),
+      import('../fonts.ts'),
+    ]);
+    const templates = (await Promise.all(pictures.map((picture) => templateFor(picture, options)))).flatMap(
+      (template) => template ?? [],
+    );
+    const { bytes, lacking } = await templatesPdf(templates, {
+      paper: options.paper ?? 'letter',
+      fonts: paperFonts(),
+      day: new Date(`${day}T00:00:00Z`),
+    });
+    return { content: bytes, lacking };
+  },
+};
+
+async function svgOf(picture: Picture | undefined, options: DrawOptions): Promise<string> {
+  if (picture === undefined) return '';
+  const { sceneSvg } = await import('../../picture/svg.ts');
+  const template = options.template === true ? await templateFor(picture, options) : undefined;
+  if (template === undefined) return sceneSvg(await sceneOf(picture, options));
+  const { templateScene } = await import('../../picture/template.ts');
+  return sceneSvg(templateScene(template), 'mm');
+}
+
+/** The template of the cinch that is shown. */
+async function templateFor(
+  { advice, shown }: Picture,
+  { units }: DrawOptions,
+): Promise<Template | undefined> {
+  const { templateOf } = await import('../../picture/template.ts');
+  const [{ candidate, mark } = { candidate: undefined, mark: undefined }] = shown;
+  return candidate === undefined ? undefined : templateOf({ advice, candidate, mark, units });
+}
+
+async function sceneOf({ advice, shown }: Picture, { view, units }: DrawOptions): Promise<Scene> {
+  const [first] = shown;
+  if (view === 'flat' && first !== undefined) {
+    return (await import('../../picture/flat-page.ts')).flatScene({ advice, shown: first, units });
+  }
+  return (await import('../../picture/page.ts')).sideScene({ advice, shown, units });
+}

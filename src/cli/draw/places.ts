@@ -1,0 +1,53 @@
+/** Where pictures go: one to a file, many into a folder, each named after its order. */
+import path from 'node:path';
+import { CliFault } from '../fault.ts';
+import type { DrawOptions } from './asked.ts';
+
+/** A page or a PDF holds many pictures, an SVG or a PNG one. */
+const holdsMany = ({ format }: Pick<DrawOptions, 'format'>): boolean => format === 'html' || format === 'pdf';
+
+/** One file takes one picture. Errors: there are more orders. */
+export function guardCount(orders: number, options: Pick<DrawOptions, 'format' | 'outDir'>): void {
+  if (orders < 2 || options.outDir !== undefined || holdsMany(options)) return;
+  const kind = options.format.toUpperCase();
+  throw new CliFault(`a file of ${kind} holds one picture, and there are ${String(orders)} orders`, {
+    hint: 'Name a folder with --out-dir: each picture gets a file of its own there.',
+  });
+}
+
+/** A file and the pictures it holds; no place is standard output. */
+export interface Output<P> {
+  readonly place: string | undefined;
+  readonly pictures: readonly P[];
+}
+
+/** Which picture goes where; orders of one name are counted. */
+export function outputsFor<P extends { readonly order: string }>(
+  pictures: readonly P[],
+  options: Pick<DrawOptions, 'out' | 'outDir' | 'format'>,
+): Output<P>[] {
+  const { out, outDir } = options;
+  if (pictures.length === 0) return [];
+  if (outDir === undefined) return [{ place: out, pictures }];
+  const taken = new Set<string>();
+  return pictures.map((picture) => {
+    const stem = stemOf(picture.order);
+    let name = stem;
+    for (let i = 2; taken.has(name); i++) name = `${stem}-${String(i)}`;
+    taken.add(name);
+    return { place: path.join(outDir, `${name}.${options.format}`), pictures: [picture] };
+  });
+}
+
+const LONGEST = 60;
+
+/** An order's name as that of a file on any system: small letters, digits and dashes. */
+function stemOf(order: string): string {
+  const plain = order
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .slice(0, LONGEST)
+    .replace(/^-+|-+$/g, '');
+  return `order-${plain === '' ? 'without-a-name' : plain}`;
+}

@@ -1,0 +1,17 @@
+/** The library that draws pixels is code for one kind of machine: where it is missing, everything else still works. */
+import type { svgPixels, svgPng } from '../../print/png.ts';
+import { CliFault } from '../fault.ts';
+
+/** The one part of the program that is not JavaScript is made for many machines, not for all. */
+export async function pngWriter(): Promise<{ svgPng: typeof svgPng; svgPixels: typeof svgPixels }> {
+  try {
+    return await import('../../print/png.ts');
+  } catch {
+    throw new CliFault(
+      'PNG cannot be drawn here: the package @resvg/resvg-js is not installed for this machine',
+      {
+        hint: 'Take --format svg or html, or install again with npm ci.',
+      },
+    );
+  }
+}

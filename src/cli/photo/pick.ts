@@ -1,0 +1,58 @@
+/** The page to click landmarks on: one picture in, one file out that needs nothing else. */
+import { createHash } from 'node:crypto';
+import fs from 'node:fs';
+import path from 'node:path';
+import { besideProgram } from '../built.ts';
+import { emit, guardInputs } from '../emit.ts';
+import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
+import type { CliIo } from '../io.ts';
+import { readPhoto } from './picture.ts';
+
+export interface PickAsked {
+  readonly image: string;
+  readonly out: string | undefined;
+  /** Order files named besides: there is no use for them. */
+  readonly files: readonly string[];
+}
+
+/** Writes the page; without --out into the current folder, under a name of its own. */
+export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promise<ExitCode> {
+  if (files.length > 0)
+    throw new CliFault('--pick makes a page for one picture: leave out the order files', {
+      hint: 'The page gives the "photo" block to put into the order.',
+    });
+  const place = out ?? pageName(image);
+  guardInputs(place, [image], io);
+  const name = printable(image);
+  const read = readPhoto(path.resolve(io.cwd, image));
+  if (!read.ok) throw new CliFault(`${name}: ${read.why}`, { code: exit.input });
+  const { pickPage } = await import('../../pick/page.ts');
+  const { width, height, kind, bytes } = read;
+  const page = pickPage(
+    { file: path.basename(image), width, height },
+    {
+      base64: bytes.toString('base64'),
+      type: kind === 'jpeg' ? 'image/jpeg' : 'image/png',
+      script: pageScript(),
+      hash: (text) => createHash('sha256').update(text).digest('base64'),
+    },
+  );
+  emit(page, place, io);
+  if (place !== '-')
+    io.stderr(
+      'open it in a browser, on this machine or a telephone; it needs no network and sends nothing\n',
+    );
+  return exit.good;
+}
+
+/** A name that is nobody else's: "juniper-side-landmarks.html". */
+export const pageName = (image: string): string =>
+  `${path.basename(image, path.extname(image))}-landmarks.html`;
+
+/** The script of the page, from where the build puts it. */
+function pageScript(): string {
+  const file = path.join(besideProgram, 'pick.js');
+  if (!fs.existsSync(file))
+    throw new CliFault('the script of the page is missing', { hint: 'Build the program: npm run build' });
+  return fs.readFileSync(file, 'utf8').trimEnd();
+}

@@ -1,0 +1,112 @@
+/** The photo block of an order file, written from what was clicked. */
+import type { Reference } from '../order/photo-types.ts';
+import { parseLength } from '../units/length.ts';
+import type { PointId } from './landmarks.ts';
+import type { Fields, Picked, Pixel } from './state.ts';
+import type { Size } from './view.ts';
+
+export interface Photo extends Size {
+  /** Name of the file, without its folder. */
+  readonly file: string;
+}
+
+/** What the order's door takes, inches; a test holds these to it. */
+const bounds = { length: [4, 144], width: [4, 96], height: [4, 96], distance: [48, 720] } as const;
+
+type Measured = keyof typeof bounds;
+
+const unitFields = {
+  length: 'lengthUnit',
+  width: 'sheetUnit',
+  height: 'sheetUnit',
+  distance: 'distanceUnit',
+} as const satisfies Record<Measured, keyof Fields>;
+
+/** A length as typed, with its unit, and its inches; undefined when it is none, or one that the order would not take. */
+export function lengthOf(fields: Fields, field: Measured): { text: string; inches: number } | undefined {
+  const text = `${fields[field].trim()} ${fields[unitFields[field]]}`;
+  const read = parseLength(text);
+  const [least, most] = bounds[field];
+  return read.ok && read.inches >= least && read.inches <= most ? { text, inches: read.inches } : undefined;
+}
+
+/** The fields whose text is no such length; a distance may be left out. */
+export function badFields({ kind, fields }: Picked): readonly Measured[] {
+  const asked: readonly Measured[] = kind === 'stick' ? ['length'] : ['width', 'height'];
+  const given: readonly Measured[] = fields.distance.trim() === '' ? [] : ['distance'];
+  return [...asked, ...given].filter((field) => lengthOf(fields, field) === undefined);
+}
+
+/** YAML of the block, as far as it is known; what is missing has no line. */
+export function blockOf(now: Picked, photo: Photo): string {
+  const { points, fields } = now;
+  const line = (key: string, id: PointId): string[] => {
+    const at = points[id];
+    return at === undefined ? [] : [`  ${key}: ${pixel(at)}`];
+  };
+  const distance = lengthOf(fields, 'distance');
+  const top = points['plumb-top'];
+  const bottom = points['plumb-bottom'];
+  return [
+    'photo:',
+    `  file: ${scalar(photo.file)}`,
+    `  image-size: [${String(photo.width)}, ${String(photo.height)}]`,
+    ...reference(now),
+    ...(top === undefined || bottom === undefined
+      ? []
+      : [`  plumb: { top: ${pixel(top)}, bottom: ${pixel(bottom)} }`]),
+    ...line('ring', 'ring'),
+    ...line('elbow', 'elbow'),
+    ...line('girth-groove', 'girth-groove'),
+    ...line('spine', 'spine'),
+    ...line('underline', 'underline'),
+    ...line('fork', 'fork'),
+    ...line('cantle', 'cantle'),
+    ...(distance === undefined ? [] : [`  camera-distance: ${distance.text}`]),
+    '',
+  ].join('\n');
+}
+
+function reference(now: Picked): string[] {
+  const { points, fields } = now;
+  const corners = cornersOf(points);
+  const text = (field: Measured): string => lengthOf(fields, field)?.text ?? '';
+  const whole = referenceOf(now);
+  if (whole === undefined) return [];
+  if (whole.kind === 'stick')
+    return [`  reference: { length: ${text('length')}, from: ${pixel(whole.from)}, to: ${pixel(whole.to)} }`];
+  const round = (corners ?? []).map(pixel).join(', ');
+  return [`  reference: { width: ${text('width')}, height: ${text('height')}, corners: [${round}] }`];
+}
+
+/** The reference with its size, or undefined until it is whole. */
+export function referenceOf({ kind, points, fields }: Picked): Reference | undefined {
+  if (kind === 'stick') {
+    const length = lengthOf(fields, 'length');
+    const { from, to } = points;
+    if (length === undefined || from === undefined || to === undefined) return undefined;
+    return { kind, length: length.inches, from, to };
+  }
+  const [width, height] = [lengthOf(fields, 'width'), lengthOf(fields, 'height')];
+  const corners = cornersOf(points);
+  if (width === undefined || height === undefined || corners === undefined) return undefined;
+  return { kind, width: width.inches, height: height.inches, corners };
+}
+
+/** The four corners of a sheet, or undefined until all are there. */
+function cornersOf(points: Picked['points']): readonly [Pixel, Pixel, Pixel, Pixel] | undefined {
+  const { 'corner-1': a, 'corner-2': b, 'corner-3': c, 'corner-4': d } = points;
+  return a === undefined || b === undefined || c === undefined || d === undefined ? undefined : [a, b, c, d];
+}
+
+const pixel = ([x, y]: Pixel): string => `[${String(x)}, ${String(y)}]`;
+
+/** A name that YAML could take for something else is quoted; JSON's quotes are YAML's double quotes (YAML 1.2.2, 1.3). */
+function scalar(text: string): string {
+  if (/^[A-Za-z][\w-]*(\.[\w-]+)*\.(jpe?g|png)$/i.test(text)) return text;
+  // Signs that JSON leaves as they are and YAML does not print, lone halves of pairs among them.
+  return JSON.stringify(text).replace(
+    /[\u007f-\u009f\u2028\u2029\ufeff\ud800-\udfff]/gu,
+    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+}

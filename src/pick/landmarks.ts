@@ -1,0 +1,157 @@
+/** What is clicked on a photo, in the order in which it is asked, and how to find it. */
+
+/** Points that every photo is asked for; the reference has points of its own, by its kind. */
+export type PointId =
+  | 'from'
+  | 'to'
+  | 'corner-1'
+  | 'corner-2'
+  | 'corner-3'
+  | 'corner-4'
+  | 'plumb-top'
+  | 'plumb-bottom'
+  | 'ring'
+  | 'elbow'
+  | 'girth-groove'
+  | 'spine'
+  | 'underline'
+  | 'fork'
+  | 'cantle';
+
+export type StepId = 'measure' | PointId | 'distance' | 'done';
+
+export type ReferenceKind = 'stick' | 'sheet';
+
+export interface Step {
+  readonly id: StepId;
+  readonly title: string;
+  /** One or two short sentences: where it is and how to find it. */
+  readonly text: string;
+  /** Short name, for the list and beside the mark. */
+  readonly name: string;
+  readonly optional?: true;
+}
+
+const stick: readonly Step[] = [
+  {
+    id: 'from',
+    name: 'measure, one end',
+    title: 'One end of the measure',
+    text: 'Click the very end of the stick or tape, or the first of two marks whose distance you know.',
+  },
+  {
+    id: 'to',
+    name: 'measure, other end',
+    title: 'The other end of the measure',
+    text: 'Click its other end, or the second mark. The longer the stretch, the surer the scale.',
+  },
+];
+
+const corner = (nth: 1 | 2 | 3 | 4, place: string): Step => ({
+  id: `corner-${nth}`,
+  name: `sheet, ${place}`,
+  title: `Corner of the sheet: ${place}`,
+  text: `Click the corner that is ${place} as you see it. The four go round clockwise.`,
+});
+
+const sheet: readonly Step[] = [
+  corner(1, 'top left'),
+  corner(2, 'top right'),
+  corner(3, 'bottom right'),
+  corner(4, 'bottom left'),
+];
+
+const horse: readonly Step[] = [
+  {
+    id: 'plumb-top',
+    name: 'plumb line, top',
+    title: 'A plumb line: its top',
+    text: 'A hanging string, or the upright edge of a door or post: click it high up. It tells how far the camera was tilted; skip it if there is none.',
+    optional: true,
+  },
+  {
+    id: 'plumb-bottom',
+    name: 'plumb line, bottom',
+    title: 'A plumb line: its bottom',
+    text: 'Click the same string or edge as low down as you can see it.',
+    optional: true,
+  },
+  {
+    id: 'ring',
+    name: 'ring',
+    title: 'Rigging ring',
+    text: 'Click the middle of the front rigging ring, or of the slot in a flat plate, where the latigo hangs.',
+  },
+  {
+    id: 'elbow',
+    name: 'elbow',
+    title: 'Back of the elbow',
+    text: 'Feel for the point of the elbow at the top of the foreleg: click its rear edge, on the near leg.',
+  },
+  {
+    id: 'girth-groove',
+    name: 'girth groove',
+    title: 'Girth groove',
+    text: 'Click the underline where the barrel is narrowest behind the elbow: there a cinch settles by itself.',
+  },
+  {
+    id: 'spine',
+    name: 'top line',
+    title: 'Top line above the groove',
+    text: 'Go straight up from the groove: click the top of the back there. Under a saddle, judge it from withers and loin.',
+  },
+  {
+    id: 'underline',
+    name: 'underline',
+    title: 'Underline of the chest',
+    text: 'Click the lowest edge of the chest straight below the last point: the two give the depth of the barrel.',
+  },
+  {
+    id: 'fork',
+    name: 'fork',
+    title: 'Front of the fork',
+    text: 'Click the foremost edge of the saddle tree below the horn, where bars and fork meet. Skip it if it is hidden.',
+    optional: true,
+  },
+  {
+    id: 'cantle',
+    name: 'cantle',
+    title: 'Front of the cantle',
+    text: 'Click where the seat meets the front of the cantle. Skip it if it is hidden.',
+    optional: true,
+  },
+];
+
+const measure: Step = {
+  id: 'measure',
+  name: 'size of the measure',
+  title: 'What in the photo has a known length?',
+  text: 'Best is a stick or tape held against the barrel, level, near the girth. A flat sheet there will do too.',
+};
+
+const distance: Step = {
+  id: 'distance',
+  name: 'camera distance',
+  title: 'How far away was the camera?',
+  text: 'From lens to horse, paced or guessed. What is nearer to the camera looks larger, and this tells how much. Skip it if nobody knows.',
+  optional: true,
+};
+
+const done: Step = {
+  id: 'done',
+  name: 'finish',
+  title: 'Put the block into the order',
+  text: 'Copy the block below into the order file, and keep the photo beside that file. Marks can still be dragged.',
+};
+
+/** All steps for a kind of reference, in the order in which they are asked. */
+export const stepsFor = (kind: ReferenceKind): readonly Step[] => [
+  measure,
+  ...(kind === 'stick' ? stick : sheet),
+  ...horse,
+  distance,
+  done,
+];
+
+/** Whether a step is a place on the photo. */
+export const isPoint = (id: StepId): id is PointId => id !== 'measure' && id !== 'distance' && id !== 'done';

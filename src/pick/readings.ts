@@ -1,0 +1,118 @@
+/** What the marks come to while they are set, by the same functions that read an order's photo. */
+import { ellipsePerimeter, solveEllipse, type Ellipse } from '../geometry/ellipse.ts';
+import type { Photo as Marks, Reference } from '../order/photo-types.ts';
+import { pixelsAnInch } from '../photo/camera.ts';
+import { readLandmarks, type PhotoReading, type Seen } from '../photo/read.ts';
+import type { Guess } from '../photo/scene.ts';
+import { defaultModel as model } from '../sources/numbers.ts';
+import { decimals } from '../units/print.ts';
+import { lengthOf, referenceOf, type Photo } from './block.ts';
+import { doubtsOf } from './doubts.ts';
+import type { PointId } from './landmarks.ts';
+import type { Picked, Points } from './state.ts';
+
+export interface Row {
+  readonly label: string;
+  readonly value: string;
+}
+
+export interface Readings {
+  readonly rows: readonly Row[];
+  readonly doubts: readonly string[];
+}
+
+/** Readings of what is there so far; what is missing gives no row. */
+export function readingsOf(now: Picked, photo: Photo): Readings {
+  const reference = referenceOf(now);
+  const distance = lengthOf(now.fields, 'distance')?.inches;
+  const doubts = doubtsOf(now, { reference, distance, size: [photo.width, photo.height] });
+  const rows = reference === undefined ? [] : rowsOf(now, photo, reference);
+  return { rows, doubts };
+}
+
+function rowsOf(now: Picked, photo: Photo, reference: Reference): Row[] {
+  const { points } = now;
+  const scale = {
+    label: 'Scale at the measure',
+    value: `${decimals(pixelsAnInch(reference), 1)} pixels an inch`,
+  };
+  const has = (...ids: readonly PointId[]): boolean => ids.every((id) => points[id] !== undefined);
+  const seen = readAll(marksOf(now, photo, reference)).seen;
+  const row = (shown: boolean, label: string, length: Seen | undefined): Row[] =>
+    shown && length !== undefined && Number.isFinite(length.value) ? [{ label, value: about(length) }] : [];
+  return [
+    scale,
+    ...row(has('elbow', 'girth-groove'), 'Room behind the elbow', seen.room),
+    ...row(has('spine', 'underline'), 'Depth of the barrel', seen.depth),
+    ...(has('elbow', 'girth-groove', 'ring', 'underline') ? [ringRow(seen.ringOffset)] : []),
+    ...row(has('elbow', 'girth-groove', 'ring', 'underline', 'fork'), 'Set-back of the ring', seen.setBack),
+    ...row(has('elbow', 'girth-groove', 'fork', 'cantle'), 'Fork to cantle', seen.barSpan),
+    ...leanRow(points),
+  ];
+}
+
+const about = ({ value, sd }: Seen): string => `${decimals(value, 1)} in, give or take ${decimals(sd, 1)}`;
+
+function ringRow({ value, sd }: Seen): Row {
+  const way = value < 0 ? 'behind' : 'ahead of';
+  return {
+    label: 'Ring',
+    value: `${decimals(Math.abs(value), 1)} in ${way} the groove, give or take ${decimals(sd, 1)}`,
+  };
+}
+
+function leanRow({ 'plumb-top': top, 'plumb-bottom': bottom }: Points): Row[] {
+  if (top === undefined || bottom === undefined) return [];
+  const lean = (Math.atan2(top[0] - bottom[0], bottom[1] - top[1]) * 180) / Math.PI;
+  return [
+    {
+      label: 'Picture turned',
+      value: `by ${decimals(Math.abs(lean), 1)} degrees, which is taken into account`,
+    },
+  ];
+}
+
+/**
+ * The marks as an order has them. What is not marked yet lies where something else is marked, so that what is there can be read; no row
+ * shows what hangs on it.
+ */
+function marksOf({ points, fields }: Picked, photo: Photo, reference: Reference): Marks {
+  const { 'plumb-top': top, 'plumb-bottom': bottom, 'girth-groove': groove, fork, cantle } = points;
+  const any = groove ?? points.underline ?? points.elbow ?? [photo.width / 2, photo.height / 2];
+  return {
+    file: photo.file,
+    imageSize: [photo.width, photo.height],
+    reference,
+    referenceDepth: undefined,
+    plumb: top === undefined || bottom === undefined ? undefined : { top, bottom },
+    ring: points.ring ?? any,
+    elbow: points.elbow ?? any,
+    groove: groove ?? any,
+    spine: points.spine ?? any,
+    underline: points.underline ?? any,
+    fork,
+    cantle,
+    cameraDistance: lengthOf(fields, 'distance')?.inches,
+  };
+}
+
+/** Nobody has told the girth here: an average barrel first, then one as deep as it is seen to be. */
+function readAll(marks: Marks): PhotoReading {
+  const first = readLandmarks(
+    marks,
+    guessOf(solveEllipse(model['average-girth'], model['ratio-average'])),
+    model,
+  );
+  const halfDepth = first.seen.depth.value / 2;
+  if (!(halfDepth > 5 && halfDepth < 25)) return first;
+  return readLandmarks(marks, guessOf({ halfWidth: model['ratio-average'] * halfDepth, halfDepth }), model);
+}
+
+function guessOf(ellipse: Ellipse): Guess {
+  const k = ellipsePerimeter(ellipse.halfWidth, ellipse.halfDepth) / model['average-girth'];
+  return {
+    ellipse,
+    halfWidthSd: model['ratio-sd'] * ellipse.halfDepth,
+    elbowStation: model['elbow-station'] * k,
+  };
+}

@@ -1,0 +1,149 @@
+/** What has been clicked and typed so far, and how each act changes it; every change can be taken back. */
+import { isPoint, stepsFor, type PointId, type ReferenceKind, type Step, type StepId } from './landmarks.ts';
+
+/** Pixels from the left and from the top of the upright picture. */
+export type Pixel = readonly [x: number, y: number];
+
+export type Points = Readonly<Partial<Record<PointId, Pixel>>>;
+
+/** As typed: whether it is a length is judged where it is used. */
+export interface Fields {
+  readonly length: string;
+  readonly lengthUnit: string;
+  readonly width: string;
+  readonly height: string;
+  readonly sheetUnit: string;
+  readonly distance: string;
+  readonly distanceUnit: string;
+}
+
+export interface Picked {
+  readonly kind: ReferenceKind;
+  readonly at: StepId;
+  readonly points: Points;
+  readonly skipped: readonly StepId[];
+  readonly fields: Fields;
+}
+
+export interface Session {
+  readonly now: Picked;
+  readonly past: readonly Picked[];
+  /** What the last act was about: the next of the same kind is taken back together with it. */
+  readonly last: string;
+}
+
+export type Act =
+  | { readonly do: 'put'; readonly id: PointId; readonly at: Pixel; readonly run?: string }
+  | { readonly do: 'remove'; readonly id: PointId }
+  | { readonly do: 'go'; readonly to: StepId }
+  | { readonly do: 'next' | 'back' | 'skip' }
+  | { readonly do: 'undo' }
+  | { readonly do: 'kind'; readonly kind: ReferenceKind }
+  | { readonly do: 'type'; readonly field: keyof Fields; readonly text: string };
+
+const most = 500;
+
+/** Nothing clicked yet. */
+export const begin: Session = {
+  now: {
+    kind: 'stick',
+    at: 'measure',
+    points: {},
+    skipped: [],
+    fields: {
+      length: '36',
+      lengthUnit: 'in',
+      width: '8.5',
+      height: '11',
+      sheetUnit: 'in',
+      distance: '',
+      distanceUnit: 'ft',
+    },
+  },
+  past: [],
+  last: '',
+};
+
+/** The session after an act. Pure; an act that changes nothing gives the same session. */
+export function act(session: Session, deed: Act): Session {
+  if (deed.do === 'undo') return undone(session);
+  const now = changed(session.now, deed);
+  if (now === session.now) return session;
+  const run = runOf(deed);
+  const joins = run !== '' && run === session.last;
+  const past = joins ? session.past : [...session.past, session.now].slice(-most);
+  return { now, past, last: run };
+}
+
+/** Moves of one drag, nudges of one point and letters of one field belong together. */
+function runOf(deed: Act): string {
+  if (deed.do === 'put') return deed.run ?? '';
+  return deed.do === 'type' ? `type ${deed.field}` : '';
+}
+
+function undone({ now, past }: Session): Session {
+  return { now: past.at(-1) ?? now, past: past.slice(0, -1), last: '' };
+}
+
+function changed(now: Picked, deed: Exclude<Act, { do: 'undo' }>): Picked {
+  switch (deed.do) {
+    case 'put':
+      return {
+        ...now,
+        points: { ...now.points, [deed.id]: deed.at },
+        skipped: now.skipped.filter((id) => id !== deed.id),
+      };
+    case 'remove':
+      return now.points[deed.id] === undefined ? now : { ...now, points: without(now.points, [deed.id]) };
+    case 'go':
+      return deed.to === now.at ? now : { ...now, at: deed.to };
+    case 'kind':
+      return deed.kind === now.kind ? now : { ...now, kind: deed.kind };
+    case 'type':
+      return { ...now, fields: { ...now.fields, [deed.field]: deed.text } };
+    case 'next':
+      return { ...now, at: beside(now, 1) };
+    case 'back':
+      return now.at === 'measure' ? now : { ...now, at: beside(now, -1) };
+    case 'skip':
+      return skipped(now);
+  }
+}
+
+/** Half a plumb line is none: both of its ends are skipped together. */
+function skipped(now: Picked): Picked {
+  const step = stepOf(now);
+  if (step.optional === undefined) return now;
+  const ids: StepId[] = step.id.startsWith('plumb') ? ['plumb-top', 'plumb-bottom'] : [step.id];
+  const points = without(now.points, ids);
+  const fields = step.id === 'distance' ? { ...now.fields, distance: '' } : now.fields;
+  const rest = {
+    ...now,
+    points,
+    fields,
+    skipped: [...now.skipped.filter((id) => !ids.includes(id)), ...ids],
+  };
+  return { ...rest, at: beside({ ...rest, at: ids.at(-1) ?? now.at }, 1) };
+}
+
+const without = (points: Points, ids: readonly StepId[]): Points =>
+  Object.fromEntries(Object.entries(points).filter(([id]) => !ids.includes(id as PointId)));
+
+function beside(now: Picked, by: 1 | -1): StepId {
+  const steps = stepsFor(now.kind);
+  const at = steps.findIndex(({ id }) => id === now.at);
+  return steps[Math.min(steps.length - 1, Math.max(0, at + by))]?.id ?? 'measure';
+}
+
+/** The step that is being asked. */
+export const stepOf = (now: Picked): Step =>
+  stepsFor(now.kind).find(({ id }) => id === now.at) ?? (stepsFor(now.kind)[0] as Step);
+
+/** Steps that must be done before there is a block, and are not. */
+export const missing = (now: Picked): readonly Step[] =>
+  stepsFor(now.kind).filter(({ id, optional }) => {
+    if (!isPoint(id) || now.points[id] !== undefined) return false;
+    // Of a plumb line both ends are needed, or none.
+    const half = id === 'plumb-top' ? 'plumb-bottom' : id === 'plumb-bottom' ? 'plumb-top' : undefined;
+    return optional === undefined || (half !== undefined && now.points[half] !== undefined);
+  });

@@ -1,0 +1,96 @@
+/** How the photo lies in the window it is seen through: zoom and place, as plain arithmetic. */
+import type { Pixel } from './state.ts';
+
+/** Size in units of the screen, or in pixels of the picture. */
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface View {
+  /** Units of the screen a pixel of the picture. */
+  readonly scale: number;
+  /** Where the picture's top left corner lies, from the window's top left. */
+  readonly left: number;
+  readonly top: number;
+}
+
+/** No pixel is shown larger than so many units of the screen. */
+const largest = 8;
+
+/** The whole picture in the middle of the window. */
+export function whole(picture: Size, window: Size): View {
+  const scale = Math.min(window.width / picture.width, window.height / picture.height);
+  return {
+    scale,
+    left: (window.width - scale * picture.width) / 2,
+    top: (window.height - scale * picture.height) / 2,
+  };
+}
+
+export interface Frame {
+  readonly picture: Size;
+  readonly window: Size;
+}
+
+/** Zoomed by a factor round a place of the window, which stays where it is. */
+export function zoomed(
+  view: View,
+  by: { readonly factor: number; readonly x: number; readonly y: number },
+  frame: Frame,
+): View {
+  const least = Math.min(whole(frame.picture, frame.window).scale, largest);
+  const scale = Math.min(Math.max(view.scale * by.factor, least), Math.max(largest, least));
+  const factor = scale / view.scale;
+  return kept(
+    { scale, left: by.x - factor * (by.x - view.left), top: by.y - factor * (by.y - view.top) },
+    frame,
+  );
+}
+
+/** Moved by some units of the screen. */
+export const moved = (view: View, by: { readonly x: number; readonly y: number }, frame: Frame): View =>
+  kept({ ...view, left: view.left + by.x, top: view.top + by.y }, frame);
+
+/** A picture smaller than the window stands in its middle, a larger one leaves no gap. */
+function kept({ scale, left, top }: View, { picture, window }: Frame): View {
+  const along = (at: number, length: number, room: number): number =>
+    length <= room ? (room - length) / 2 : Math.min(0, Math.max(room - length, at));
+  return {
+    scale,
+    left: along(left, scale * picture.width, window.width),
+    top: along(top, scale * picture.height, window.height),
+  };
+}
+
+/** Moved just so far that a pixel is well inside the window. */
+export function showing(view: View, [x, y]: Pixel, frame: Frame): View {
+  const margin = 40;
+  const need = (at: number, room: number): number =>
+    at < margin ? margin - at : at > room - margin ? room - margin - at : 0;
+  return moved(
+    view,
+    {
+      x: need(view.left + view.scale * x, frame.window.width),
+      y: need(view.top + view.scale * y, frame.window.height),
+    },
+    frame,
+  );
+}
+
+/** The pixel under a place of the window, whole and inside the picture. */
+export function pixelAt(view: View, at: { readonly x: number; readonly y: number }, picture: Size): Pixel {
+  return inside([(at.x - view.left) / view.scale, (at.y - view.top) / view.scale], picture);
+}
+
+/** The nearest whole pixel of the picture. */
+export function inside([x, y]: Pixel, { width, height }: Size): Pixel {
+  const within = (at: number, most: number): number => Math.min(most - 1, Math.max(0, Math.round(at)));
+  return [within(x, width), within(y, height)];
+}
+
+/** Where a pixel is seen in the window. */
+export const placeOf = (view: View, [x, y]: Pixel): { x: number; y: number } => ({
+  x: view.left + view.scale * x,
+  y: view.top + view.scale * y,
+});

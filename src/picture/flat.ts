@@ -1,0 +1,133 @@
+/** A cinch laid flat as it lies on the bench: shapes in inches, x along it from its middle, y across it. */
+import type { Candidate } from '../fit/candidate.ts';
+import type { Buckle } from '../order/types.ts';
+import { placedBars, type PlacedBar } from '../stock/accent.ts';
+import { flatOf, profileOf, type Flat } from '../stock/flat.ts';
+import type { Layer, Point, Shape } from './scene.ts';
+
+/** All that the bench needs to see of one cinch, as its ticket has it. */
+export interface FlatCinch {
+  readonly candidate: Candidate;
+  readonly flat: Flat;
+  readonly bars: readonly PlacedBar[];
+  /** Widths so far from the low edge of the buckle. */
+  readonly profile: readonly { readonly at: number; readonly width: number }[];
+}
+
+/** A candidate as it lies on the bench, its bars in the accent colors of the order. */
+export function flatCinch(candidate: Candidate, accent: readonly string[]): FlatCinch {
+  const flat = flatOf(candidate);
+  return {
+    candidate,
+    flat,
+    bars: placedBars(flat, accent),
+    profile: profileOf(flat, candidate.buckle.barWidth),
+  };
+}
+
+/** Half of its finished length, outside to outside of the hardware. */
+export const halfLength = ({ flat, candidate }: FlatCinch): number =>
+  flat.half + candidate.buckle.frameHeight;
+
+/** Half of what it takes across. */
+export const halfWidth = ({ candidate: { shape, buckle } }: FlatCinch): number =>
+  Math.max(shape.full, shape.pinched, buckle.frameWidth) / 2;
+
+/** Cords, strands, bars and buckles, from the bottom up. */
+export function flatLayers(cinch: FlatCinch): Layer[] {
+  const { candidate, flat, bars } = cinch;
+  const edge = edgeOf(cinch);
+  return [
+    { name: 'cords', shapes: [{ kind: 'area', points: around(edge), fill: 'cord', stroke: 'edge' }] },
+    { name: 'strands', shapes: strandShapes(edge, candidate.strands) },
+    { name: 'bars', shapes: bars.flatMap((bar) => barShapes(bar, flat)) },
+    { name: 'buckle', shapes: [-1, 1].flatMap((side) => buckleShapes(candidate.buckle, flat.half, side)) },
+  ];
+}
+
+/**
+ * The upper edge from one buckle to the other. On the buckle's bar the cords gather, as the profile says; from the first woven bar on
+ * they are as wide as the cinch.
+ */
+function edgeOf({ flat, profile, bars }: FlatCinch): Point[] {
+  const { half, flare, widthFrom } = flat;
+  const gathered = profile[0]?.width ?? widthFrom(0);
+  const first = Math.min(bars[0]?.from ?? 0, half);
+  const corners = [
+    ...(gathered < widthFrom(0) && first > 0 ? [first] : []),
+    ...(flare === undefined ? [] : [flare.start, flare.whole]),
+    half,
+  ].filter((at) => at > 0 && at <= half);
+  const distances = [...new Set(corners)].sort((a, b) => a - b);
+  const left: Point[] = [
+    [-half, gathered / 2],
+    ...distances.map((at): Point => [at - half, widthFrom(at) / 2]),
+  ];
+  const right = left
+    .slice(0, -1)
+    .toReversed()
+    .map(([x, y]): Point => [-x, y]);
+  return [...left, ...right];
+}
+
+const around = (edge: readonly Point[]): Point[] => [
+  ...edge,
+  ...edge.toReversed().map(([x, y]): Point => [x, -y]),
+];
+
+function strandShapes(edge: readonly Point[], strands: number): Shape[] {
+  return Array.from({ length: strands - 1 }, (_, i): Shape => {
+    const share = 1 - (2 * (i + 1)) / strands;
+    return { kind: 'line', points: edge.map(([x, y]): Point => [x, y * share]), stroke: 'strand' };
+  });
+}
+
+const ROW = 0.25;
+
+/** A bar on both halves; the one in the middle once. */
+function barShapes(bar: PlacedBar, { half, flare, widthFrom }: Flat): Shape[] {
+  const { kind, from, length } = bar;
+  // The bar of the middle lies as far beyond it as before; its mirror is its other half.
+  const to = kind === 'centre' ? half : Math.min(half, from + length);
+  const turns = flare === undefined ? [] : [flare.start, flare.whole].filter((at) => at > from && at < to);
+  const edge = [from, ...turns, to].map((at): Point => [at - half, widthFrom(at) / 2]);
+  const rows = Math.max(1, Math.round((to - from) / ROW));
+  return [-1, 1].flatMap((side): Shape[] => {
+    const mirrored = ([x, y]: Point): Point => [side * -x, y];
+    return [
+      { kind: 'area', points: around(edge.map(mirrored)), fill: 'woven', stroke: 'weave' },
+      ...Array.from({ length: rows - 1 }, (_, i): Shape => {
+        const at = from + ((to - from) * (i + 1)) / rows;
+        const [x, y] = mirrored([at - half, widthFrom(at) / 2]);
+        return {
+          kind: 'line',
+          points: [
+            [x, y],
+            [x, -y],
+          ],
+          stroke: 'weave',
+        };
+      }),
+    ];
+  });
+}
+
+/** A buckle beyond one end: -1 the left, 1 the right. */
+function buckleShapes({ frameWidth, frameHeight, barWidth }: Buckle, half: number, side: number): Shape[] {
+  const at = (out: number, y: number): Point => [side * (half + out), y];
+  const tall = frameWidth / 2;
+  const bar = Math.min(barWidth, frameWidth) / 2;
+  const rung = 0.4 * frameHeight;
+  return [
+    {
+      kind: 'area',
+      points: [at(0, -tall), at(frameHeight, -tall), at(frameHeight, tall), at(0, tall)],
+      fill: 'paper',
+      stroke: 'buckle',
+    },
+    { kind: 'line', points: [at(rung, -tall), at(rung, tall)], stroke: 'buckle' },
+    { kind: 'line', points: [at(rung, 0), at(frameHeight, 0)], stroke: 'buckle' },
+    // Where the cords sit on it.
+    { kind: 'line', points: [at(0, -bar), at(0, bar)], stroke: 'buckle' },
+  ];
+}

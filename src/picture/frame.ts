@@ -1,0 +1,143 @@
+/** What stands around every picture: head with its band of strands, scale, what is assumed and how sure, and the caution. */
+import type { Advice } from '../advice/advice.ts';
+import type { Order } from '../order/types.ts';
+import { situation } from '../report/about-order.ts';
+import { assumedTexts, measuredText } from '../report/about-rest.ts';
+import { visible } from '../report/clean.ts';
+import { look } from '../report/look.ts';
+import type { Units } from '../report/text.ts';
+import { linesAt, shortened, textLines, textWidth } from './letters.ts';
+import { hands, leading } from './look.ts';
+import { box, segment, type Point, type Shape } from './scene.ts';
+
+/** With its margin ten and a half inches by seven and three quarters: fits on Letter and on A4, lying. */
+export const paper = { width: 720, height: 522, margin: 18 } as const;
+
+/** What must be said of every length that nobody measured. */
+export const notMeasured =
+  'Do not cut until measured: nobody has taped ring to ring, lengths are provisional.';
+
+/** In an inch of paper. */
+export const POINTS = 72;
+
+const BAND = 10;
+
+/** The largest scale in whole and half steps at which a subject of that many inches fits in a field of that many points. */
+export function scaleFor(tall: number, wide: number, field: { width: number; height: number }): number {
+  const exact = Math.max((tall * POINTS) / field.height, (wide * POINTS) / field.width);
+  return Math.max(1, Math.ceil(2 * exact - 1e-9) / 2);
+}
+
+/** "Order 2417: Biscuit". */
+export const titleText = (order: Order): string =>
+  `Order ${order.order}${order.horse.name === undefined ? '' : `: ${order.horse.name}`}`;
+
+/** White behind everything, the margin too: some viewers show what is bare in black. */
+export const whitePaper = (): Shape =>
+  box([-paper.margin, -paper.margin], [paper.width + paper.margin, paper.height + paper.margin], {
+    fill: 'paper',
+  });
+
+/** The band of strands that all papers have at their head, the order, the shop, and what the pair are. */
+export function headShapes({ facts }: Advice, units: Units): Shape[] {
+  const right = shortened(facts.shop.name, 'strong', paper.width * 0.3);
+  const room = paper.width - textWidth(right, 'strong') - 20;
+  const title = titleText(facts.order);
+  const about = textLines(situation(facts, units), 'quiet', { width: paper.width, most: 1 });
+  return [
+    ...bandShapes(paper.width),
+    ...titleShapes(title, room),
+    { kind: 'label', at: [paper.width, 33], text: right, hand: 'strong', anchor: 'end' },
+    ...linesAt(about, 'quiet', [0, 41]),
+  ];
+}
+
+/** A title too long for its line is set smaller, on two. */
+function titleShapes(title: string, room: number): Shape[] {
+  const shown = visible(title);
+  if (textWidth(shown, 'title') <= room) return [{ kind: 'label', at: [0, 33], text: shown, hand: 'title' }];
+  return linesAt(textLines(title, 'heading', { width: room, most: 2 }), 'heading', [0, 13]);
+}
+
+/** Strands across the top, woven at both ends and in the middle. */
+function bandShapes(width: number): Shape[] {
+  const { bar, centre, strand, row } = look.band;
+  const bars: [number, number][] = [
+    [0, bar],
+    [(width - centre) / 2, centre],
+    [width - bar, bar],
+  ];
+  const lines = Math.round(BAND / strand) - 1;
+  return [
+    box([0, 0], [width, BAND], { fill: 'cord' }),
+    ...Array.from({ length: lines }, (_, i) => {
+      const y = ((i + 1) * BAND) / (lines + 1);
+      return segment([0, y], [width, y], 'strand');
+    }),
+    ...bars.flatMap(([x, wide]) => [
+      box([x, 0], [x + wide, BAND], { fill: 'woven' }),
+      ...Array.from({ length: Math.floor(wide / row) }, (_, i) =>
+        segment([x + (i + 1) * row, 0], [x + (i + 1) * row, BAND], 'weave'),
+      ),
+    ]),
+    segment([0, 0], [width, 0], 'measure'),
+    segment([0, BAND], [width, BAND], 'measure'),
+  ];
+}
+
+/** Bars that a scale may be shown by, the longest first: how long, in how many parts, and in inches. */
+const bars = {
+  in: [5, 2, 1].map((long) => ({ long, parts: long, inches: long })),
+  cm: [10, 5, 2].map((long) => ({ long, parts: 5, inches: long / 2.54 })),
+} as const;
+
+/** No bar is longer than this, points. */
+const LONGEST = 112;
+
+/** A bar of the subject, and the scale in words. */
+export function scaleBar([x, y]: Point, scale: number, units: Units): Shape[] {
+  const known = bars[units];
+  const lengthOf = ({ inches }: { inches: number }): number => (inches * POINTS) / scale;
+  const bar = known.find((each) => lengthOf(each) <= LONGEST) ?? known[known.length - 1];
+  if (bar === undefined) return [];
+  const { long, parts } = bar;
+  const length = lengthOf(bar);
+  return [
+    ...Array.from({ length: parts }, (_, i) =>
+      box([x + (length * i) / parts, y], [x + (length * (i + 1)) / parts, y + 5], {
+        fill: i % 2 === 0 ? 'ink' : 'paper',
+        stroke: 'measure',
+      }),
+    ),
+    { kind: 'label', at: [x + length + 6, y + 6], text: `${String(long)} ${units}`, hand: 'strong' },
+    { kind: 'label', at: [x, y + 17], text: `Scale 1 : ${String(scale)}, printed at 100 %.`, hand: 'quiet' },
+  ];
+}
+
+/** What is assumed, what is taped, and the caution: the same for every panel. */
+export function footLines({ facts, assumptions, cautions }: Advice, units: Units): Line[] {
+  const measured = measuredText(assumptions, units) ?? 'Nothing was measured.';
+  const lines = (text: string, hand: Line['hand']): Line[] =>
+    textLines(text, hand, { width: paper.width, most: 4 }).map((line) => ({ text: line, hand }));
+  return [
+    ...(facts.lengthNeed.measured ? [] : lines(notMeasured, 'strong')),
+    ...lines([measured, ...assumedTexts(assumptions, units)].join(' '), 'fine'),
+    ...lines(cautions.slice(0, 3).join(' '), 'fine'),
+  ];
+}
+
+export interface Line {
+  readonly text: string;
+  readonly hand: 'fine' | 'strong';
+}
+
+export const FOOT_LINE = hands.fine.size * leading;
+
+/** Lines at the foot. */
+export const footShapes = (lines: readonly Line[], top: number): Shape[] =>
+  lines.map(({ text, hand }, i): Shape => ({
+    kind: 'label',
+    at: [0, top + (i + 0.8) * FOOT_LINE - (hand === 'strong' ? 1.5 : 0)],
+    text,
+    hand,
+  }));

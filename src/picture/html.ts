@@ -1,0 +1,73 @@
+/** Pictures as one page that needs nothing else: the picture itself, then in words what it shows, what is assumed, and all cautions. */
+import type { Advice } from '../advice/advice.ts';
+import { roomText, ringText } from '../report/about-order.ts';
+import { assumptionText } from '../report/about-rest.ts';
+import { element, html } from '../report/html.ts';
+import { sheetCss } from '../report/sheet-css.ts';
+import { capital, type Units } from '../report/text.ts';
+import type { Scene } from './scene.ts';
+import type { Shown } from './shown.ts';
+import { svgElement } from './svg.ts';
+
+export interface PicturePage {
+  readonly advice: Advice;
+  readonly shown: readonly Shown[];
+  readonly scene: Scene;
+  readonly units: Units;
+}
+
+/** A picture keeps its size where there is room, and is printed lying; the words follow on the next page if they must. */
+const css = `${sheetCss}
+.picture .sheet { max-width: 828pt; padding: 18pt 36pt; } .picture svg { display: block; max-width: 100%; height: auto; margin: 0 auto; }
+@page { size: landscape; margin: 16pt 16pt 24pt; }
+@media print { .picture .sheet { padding: 0; } .picture figure + h2 { break-before: page; } }`;
+
+/** The whole file. */
+export function picturesHtml(pages: readonly PicturePage[]): string {
+  const [first] = pages;
+  const title =
+    pages.length === 1 && first !== undefined ? first.scene.title : `${String(pages.length)} pictures`;
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${html(title)}</title>
+<style>${css}
+</style>
+</head>
+<body class="picture">
+${pages.map(pageText).join('\n')}
+</body>
+</html>
+`;
+}
+
+function pageText({ advice, shown, scene, units }: PicturePage): string {
+  const { facts, assumptions, cautions } = advice;
+  const list = (texts: readonly string[]): string =>
+    element(
+      'ul',
+      texts.map((text) => element('li', html(text))),
+      'plain',
+    );
+  return element(
+    'article',
+    [
+      element('figure', `\n${svgElement(scene)}`),
+      element('h2', 'What it shows'),
+      list(
+        shown.map(({ mark, head, lines }) =>
+          [mark, `${head}. ${lines.join('. ')}.`].filter(Boolean).join(' '),
+        ),
+      ),
+      element('h2', 'Where the elbow and the ring are'),
+      list([roomText(facts, units), ringText(facts, units)]),
+      element('h2', 'How sure'),
+      list(assumptions.map((each) => `${capital(assumptionText(each, units))}.`)),
+      element('p', html(cautions.join(' ')), 'cautions'),
+    ].map((part) => `\n${part}`),
+    'sheet',
+  );
+}

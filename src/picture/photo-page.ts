@@ -1,0 +1,153 @@
+/** A cinch laid on the photo of the horse: the part of the photo round the girth, and under it what is drawn and how far it goes. */
+import type { Advice } from '../advice/advice.ts';
+import type { PhotoReading } from '../photo/read.ts';
+import { roughLength, spreadNumber, type Units } from '../report/text.ts';
+import { formatLength } from '../units/print.ts';
+import { notMeasured, titleText } from './frame.ts';
+import { legendShapes, type Entry } from './legend.ts';
+import { linesAt, shortened, textLines, textWidth } from './letters.ts';
+import { hands, leading, type HandName, type StrokeName } from './look.ts';
+import { cinchOnPhoto, otherOnPhoto } from './photo-layers.ts';
+import { partOf, placeOnPhoto, type Part } from './photo-place.ts';
+import { box, segment, type Layer, type Point, type Scene, type Shape } from './scene.ts';
+import type { Shown } from './shown.ts';
+import { svgElement } from './svg.ts';
+
+/** Width of the whole picture, points: small enough that its letters can be read on a telephone. */
+const WIDTH = 420;
+const INSET = 12;
+
+export interface PhotoPicture {
+  readonly advice: Advice;
+  readonly reading: PhotoReading;
+  /** The first is drawn whole, of the others the edges. */
+  readonly shown: readonly Shown[];
+  readonly units: Units;
+}
+
+export interface PhotoScene {
+  readonly scene: Scene;
+  /** The part of the upright photo that belongs at the top of it, and how high it is there, points. */
+  readonly part: Part;
+  readonly photoHeight: number;
+}
+
+/** The drawing without the photo. Pure; total for what an advice holds. */
+export function photoScene({ advice, reading, shown, units }: PhotoPicture): PhotoScene {
+  const { facts } = advice;
+  const part = partOf(reading);
+  const photoHeight = (WIDTH * part.height) / part.width;
+  const place = placeOnPhoto(reading, facts, { part, width: WIDTH });
+  const { facing } = reading.stand;
+  const on = { facts, place, units, facing, size: [WIDTH, photoHeight] as const };
+  const [first, ...rest] = shown;
+  const others = rest.flatMap(({ candidate }, i): Layer[] =>
+    candidate === undefined ? [] : [otherOnPhoto(candidate, on, `other-${String(i + 2)}`)],
+  );
+  const words = wordsUnder({ advice, reading, shown, units }, photoHeight + 8);
+  const height = words.bottom + 8;
+  const strip = box([0, photoHeight], [WIDTH, height], { fill: 'paper' });
+  return {
+    part,
+    photoHeight,
+    scene: {
+      width: WIDTH,
+      height,
+      margin: 0,
+      title: titleText(facts.order),
+      about: `Drawn on the photo of the horse: ${shown.map(({ head, lines }) => [head, ...lines].join('. ')).join('; ')}.`,
+      scale: 0,
+      layers: [
+        { name: 'strip', shapes: [strip] },
+        ...others,
+        ...(first?.candidate === undefined ? [] : cinchOnPhoto(first.candidate, on)),
+        ...(first?.mark === undefined ? [] : [markLayer(first.mark)]),
+        { name: 'words', shapes: words.shapes },
+      ],
+    },
+  };
+}
+
+/** What must be seen first stands on the photo itself. */
+function markLayer(mark: string): Layer {
+  const width = textWidth(mark, 'loud') + 16;
+  return {
+    name: 'mark',
+    shapes: [
+      box([INSET, INSET], [INSET + width, INSET + 16], { fill: 'ink' }),
+      { kind: 'label', at: [INSET + width / 2, INSET + 12], text: mark, hand: 'loud', anchor: 'middle' },
+    ],
+  };
+}
+
+interface Words {
+  readonly shapes: readonly Shape[];
+  readonly bottom: number;
+}
+
+/** Title, what is shown, what the lines are, how far it goes. */
+function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number): Words {
+  const width = WIDTH - 2 * INSET;
+  const shapes: Shape[] = [];
+  let y = top;
+  const write = (text: string, hand: HandName, most = 4): void => {
+    const lines = textLines(text, hand, { width, most });
+    shapes.push(...linesAt(lines, hand, [INSET, y]));
+    y += lines.length * hands[hand].size * leading;
+  };
+  const shop = shortened(advice.facts.shop.name, 'strong', width * 0.45);
+  const title = shortened(titleText(advice.facts.order), 'heading', width * 0.5);
+  shapes.push(
+    { kind: 'label', at: [INSET, y + 10], text: title, hand: 'heading' },
+    { kind: 'label', at: [WIDTH - INSET, y + 10], text: shop, hand: 'strong', anchor: 'end' },
+  );
+  y += 15;
+  for (const { head, mark, lines } of shown) {
+    write([mark, head].filter((part) => part !== undefined).join(': '), 'strong', 2);
+    write(`${lines.join('. ')}.`, 'text', 5);
+    y += 2;
+  }
+  const entries = legend({ advice, reading, shown, units });
+  const half = Math.ceil(entries.length / 2);
+  const columns = [entries.slice(0, half), entries.slice(half)].map((part, i) =>
+    legendShapes(part, [INSET + (i * (width + 10)) / 2, y + 2], (width - 10) / 2),
+  );
+  shapes.push(...columns.flatMap((column) => column.shapes));
+  y += Math.max(...columns.map((column) => column.height)) + 2;
+  if (!advice.facts.lengthNeed.measured) write(notMeasured, 'strong', 2);
+  write(reachText(reading, units), 'fine', 6);
+  write(advice.cautions.slice(0, 3).join(' '), 'fine', 6);
+  return { shapes, bottom: y };
+}
+
+/** What nobody may read out of such a picture. */
+function reachText({ seen }: PhotoReading, units: Units): string {
+  const give = spreadNumber(seen.room.sd, units);
+  return `Laid on the photo by the marks that were clicked on it: a place behind the elbow may lie ${give} ${units} off. The barrel is taken to be an ellipse, and the horse stands still. Length cannot be seen: tape from ring to ring before cord is cut.`;
+}
+
+function legend({ advice: { facts }, shown, units }: PhotoPicture): Entry[] {
+  const line =
+    (stroke: StrokeName): Entry['swatch'] =>
+    ([x, y]: Point, [width, height]) => [segment([x, y + height / 2], [x + width, y + height / 2], stroke)];
+  const whence =
+    facts.room.kind === 'measured' ? 'taped' : facts.room.kind === 'photo' ? 'by photo' : facts.room.kind;
+  return [
+    { swatch: line('edge'), text: 'edges of the cinch and of its strap' },
+    { swatch: line('buckle'), text: 'buckle' },
+    { swatch: line('clearance'), text: 'nearest place to the elbow, with its give or take' },
+    {
+      swatch: line('elbow'),
+      text: `back of the elbow, ${roughLength(facts.room.value, units)} ahead of the groove (${whence})`,
+    },
+    { swatch: line('least'), text: `least clearance, ${formatLength(facts.floor, units, 'computed')}` },
+    ...(shown.length < 2 ? [] : [{ swatch: line('other'), text: 'edges of the others' }]),
+  ];
+}
+
+/** The drawing with the photo inside, as an element of a page: `address` is its data, the part alone. */
+export function svgOnPhoto({ scene, photoHeight }: PhotoScene, address: string): string {
+  const image = `<image x="0" y="0" width="${String(scene.width)}" height="${photoHeight.toFixed(3)}" preserveAspectRatio="none" href="${address}"/>`;
+  // Texts are escaped, so that the end of the description stands there only once.
+  return svgElement(scene).replace('</desc>', `</desc>\n${image}`);
+}

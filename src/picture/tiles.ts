@@ -1,0 +1,179 @@
+/** A template over several sheets of paper: which part lies on which sheet, and what each sheet says of itself. */
+import { textLines, linesAt, shortened } from './letters.ts';
+import { hands, leading } from './look.ts';
+import { box, segment, type Layer, type Point, type Shape } from './scene.ts';
+import { checkBars, checkBarsHeight, printWords, type Template } from './template.ts';
+
+export interface Rectangle {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One sheet, points. */
+export interface Tile {
+  readonly width: number;
+  readonly height: number;
+  /** A row's letter and a number along it: "A1". */
+  readonly label: string;
+  /** Where on the sheet the drawing shows. */
+  readonly window: Rectangle;
+  /** The point of the drawing that lies on the window's top left corner. */
+  readonly from: Point;
+  /** In the drawing's own points, cut off like it: marks that come to lie on each other when sheets are joined. */
+  readonly marks: readonly Layer[];
+  /** On the sheet. */
+  readonly layers: readonly Layer[];
+}
+
+/** What sheets show twice where they are joined, points. */
+const OVERLAP = 36;
+/** What printers cannot reach, generously. */
+const MARGIN = 28;
+const FOOT_LINES = 3;
+const FOOT = FOOT_LINES * hands.fine.size * leading + 4;
+const HEAD = 60 + checkBarsHeight;
+
+interface Grid {
+  readonly width: number;
+  readonly height: number;
+  readonly window: Rectangle;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+/** Sheets of a size, upright or lying, whichever takes fewer. Sizes in points. */
+export function tilesOf(template: Template, paper: { width: number; height: number }): Tile[] {
+  const lying = gridOf(template, { width: paper.height, height: paper.width });
+  const upright = gridOf(template, paper);
+  const grid = upright.columns * upright.rows < lying.columns * lying.rows ? upright : lying;
+  return Array.from({ length: grid.rows * grid.columns }, (_, i) =>
+    tileOf(template, grid, { row: Math.floor(i / grid.columns), column: i % grid.columns }),
+  );
+}
+
+function gridOf({ drawing }: Template, { width, height }: { width: number; height: number }): Grid {
+  const window = {
+    x: MARGIN,
+    y: MARGIN + HEAD,
+    width: width - 2 * MARGIN,
+    height: height - 2 * MARGIN - HEAD - FOOT,
+  };
+  const count = (whole: number, part: number): number =>
+    Math.max(1, Math.ceil((whole - OVERLAP) / (part - OVERLAP) - 1e-9));
+  return {
+    width,
+    height,
+    window,
+    columns: count(drawing.width, window.width),
+    rows: count(drawing.height, window.height),
+  };
+}
+
+interface Cell {
+  readonly row: number;
+  readonly column: number;
+}
+
+const labelOf = ({ row, column }: Cell): string => `${String.fromCharCode(65 + row)}${String(column + 1)}`;
+
+function tileOf(template: Template, grid: Grid, cell: Cell): Tile {
+  const { window, width, height } = grid;
+  const from: Point = [cell.column * (window.width - OVERLAP), cell.row * (window.height - OVERLAP)];
+  return {
+    width,
+    height,
+    window,
+    from,
+    label: labelOf(cell),
+    marks: [{ name: 'joints', shapes: jointShapes(grid) }],
+    layers: [
+      { name: 'head', shapes: headShapes(template, grid, cell) },
+      { name: 'check', shapes: checkBars([MARGIN, MARGIN + 54]) },
+      { name: 'map', shapes: mapShapes(grid, cell) },
+      { name: 'edge', shapes: edgeShapes(grid, cell) },
+      { name: 'foot', shapes: footShapes(template, grid) },
+    ],
+  };
+}
+
+/** A cross in a circle at four places of every strip that two sheets share: hold both to the light and lay cross on cross. */
+function jointShapes({ window, columns, rows }: Grid): Shape[] {
+  const [wide, tall] = [window.width - OVERLAP, window.height - OVERLAP];
+  const places: Point[] = [];
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const [left, top] = [column * wide, row * tall];
+      for (const part of [0.12, 0.88]) {
+        if (column > 0) places.push([left + OVERLAP / 2, top + part * window.height]);
+        if (row > 0) places.push([left + part * window.width, top + OVERLAP / 2]);
+      }
+    }
+  }
+  return places.flatMap(([x, y]): Shape[] => [
+    { kind: 'circle', at: [x, y], radius: 5, stroke: 'measure' },
+    segment([x - 9, y], [x + 9, y], 'measure'),
+    segment([x, y - 9], [x, y + 9], 'measure'),
+  ]);
+}
+
+function headShapes({ title, notice }: Template, grid: Grid, cell: Cell): Shape[] {
+  const wide = grid.window.width - mapWidth(grid) - 12;
+  const name = `Sheet ${labelOf(cell)}: `;
+  const lines = [notice, printWords].filter((text) => text !== undefined);
+  return [
+    {
+      kind: 'label',
+      at: [MARGIN, MARGIN + 11],
+      text: shortened(`${name}${title}`, 'heading', wide),
+      hand: 'heading',
+    },
+    ...linesAt(
+      lines.map((text) => shortened(text, 'strong', wide)),
+      'strong',
+      [MARGIN, MARGIN + 18],
+    ),
+  ];
+}
+
+const MAP = { width: 22, height: 16 };
+const mapWidth = ({ columns }: Grid): number => columns * MAP.width;
+
+/** How the sheets lie together; this one is black. */
+function mapShapes(grid: Grid, cell: Cell): Shape[] {
+  const left = grid.width - MARGIN - mapWidth(grid);
+  return Array.from({ length: grid.rows * grid.columns }, (_, i): Shape[] => {
+    const other = { row: Math.floor(i / grid.columns), column: i % grid.columns };
+    const here = other.row === cell.row && other.column === cell.column;
+    const [x, y] = [left + other.column * MAP.width, MARGIN + other.row * MAP.height];
+    return [
+      box([x, y], [x + MAP.width, y + MAP.height], { fill: here ? 'ink' : 'paper', stroke: 'measure' }),
+      {
+        kind: 'label',
+        at: [x + MAP.width / 2, y + 11.5],
+        text: labelOf(other),
+        hand: here ? 'onInk' : 'strong',
+        anchor: 'middle',
+      },
+    ];
+  }).flat();
+}
+
+/** The edge of what shows, and where the edge of the next sheet comes to lie. */
+function edgeShapes({ window, columns, rows }: Grid, { row, column }: Cell): Shape[] {
+  const { x, y, width, height } = window;
+  const [right, bottom] = [x + width, y + height];
+  return [
+    box([x, y], [right, bottom], { stroke: 'leader' }),
+    ...(column + 1 < columns ? [segment([right - OVERLAP, y], [right - OVERLAP, bottom], 'joint')] : []),
+    ...(row + 1 < rows ? [segment([x, bottom - OVERLAP], [right, bottom - OVERLAP], 'joint')] : []),
+  ];
+}
+
+function footShapes({ lines }: Template, { window }: Grid): Shape[] {
+  const join =
+    'Cut a sheet along its left or top frame and lay it on the dashed line of the one before, cross on cross.';
+  const texts = textLines([join, ...lines].join(' '), 'fine', { width: window.width, most: FOOT_LINES });
+  return linesAt(texts, 'fine', [MARGIN, window.y + window.height + 4]);
+}

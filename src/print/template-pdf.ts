@@ -1,0 +1,106 @@
+/** Templates as PDF, sheet after sheet at true size: a point of the drawing is a point of the page. */
+import { fills, hands, strokes, type Stroke, type StrokeName } from '../picture/look.ts';
+import { withTexts, type Layer, type Point, type Shape } from '../picture/scene.ts';
+import type { Template } from '../picture/template.ts';
+import { tilesOf, type Tile } from '../picture/tiles.ts';
+import { colors } from '../report/look.ts';
+import { bytesOf, emptyDocument, hasOf, type Day, type Document, type Fonts, type Pdf } from './document.ts';
+import { printed } from './letters.ts';
+import { papers, type Paper } from './pages.ts';
+
+export interface TemplateOptions {
+  readonly paper: Paper;
+  readonly fonts: Fonts;
+  readonly day: Day;
+}
+
+/** One file of all templates, each on as many sheets as it takes. */
+export async function templatesPdf(
+  templates: readonly Template[],
+  { paper, fonts, day }: TemplateOptions,
+): Promise<Pdf> {
+  const lacking = new Set<string>();
+  const has = hasOf(fonts);
+  const shown = (layers: readonly Layer[]): Layer[] =>
+    withTexts(layers, (text) => printed(text, has, lacking));
+  const { width, height } = papers[paper];
+  const title =
+    templates.length === 1 ? (templates[0]?.title ?? '') : `${String(templates.length)} templates`;
+  const document = emptyDocument(printed(title, has, lacking), { day, size: [width, height], fonts });
+  const bytes = bytesOf(document);
+  for (const template of templates) {
+    for (const tile of tilesOf(template, papers[paper])) {
+      document.addPage({ size: [tile.width, tile.height], margin: 0 });
+      drawPart(document, tile, [...shown(template.drawing.layers), ...tile.marks]);
+      drawLayers(document, shown(tile.layers));
+    }
+  }
+  document.end();
+  return { bytes: await bytes, lacking: [...lacking] };
+}
+
+/** What of the drawing lies in the window of a sheet. */
+function drawPart(document: Document, { window, from }: Tile, layers: readonly Layer[]): void {
+  const { x, y, width, height } = window;
+  document.save();
+  document.rect(x, y, width, height).clip();
+  document.translate(x - from[0], y - from[1]);
+  drawLayers(document, layers);
+  document.restore();
+}
+
+function drawLayers(document: Document, layers: readonly Layer[]): void {
+  for (const { shapes, layers: inner = [] } of layers) {
+    for (const shape of shapes) drawShape(document, shape);
+    drawLayers(document, inner);
+  }
+}
+
+function drawShape(document: Document, shape: Shape): void {
+  switch (shape.kind) {
+    case 'line':
+      trace(document, shape.points);
+      ink(document, { stroke: shape.stroke });
+      return;
+    case 'area':
+      trace(document, shape.points);
+      document.closePath();
+      ink(document, shape);
+      return;
+    case 'circle':
+      document.circle(shape.at[0], shape.at[1], shape.radius);
+      ink(document, shape);
+      return;
+    case 'label':
+      drawLabel(document, shape);
+  }
+}
+
+function trace(document: Document, points: readonly Point[]): void {
+  for (const [i, [x, y]] of points.entries()) {
+    if (i === 0) document.moveTo(x, y);
+    else document.lineTo(x, y);
+  }
+}
+
+function ink(document: Document, { fill, stroke }: { fill?: keyof typeof fills; stroke?: StrokeName }): void {
+  if (stroke !== undefined) {
+    const { color, width, dash = [] }: Stroke = strokes[stroke];
+    document.lineWidth(width).strokeColor(colors[color]).lineJoin('round');
+    if (dash.length === 0) document.undash();
+    else document.dash([...dash] as unknown as number, {}); // takes a list, which its types do not know
+  }
+  if (fill !== undefined) document.fillColor(fills[fill]);
+  if (fill !== undefined && stroke !== undefined) document.fillAndStroke();
+  else if (fill !== undefined) document.fill();
+  else document.stroke();
+}
+
+/** Templates have no turned letters. */
+function drawLabel(document: Document, { at, text, hand, anchor }: Shape & { kind: 'label' }): void {
+  const { face, size, color } = hands[hand];
+  document.font(face).fontSize(size).fillColor(colors[color]);
+  const width = anchor === undefined || anchor === 'start' ? 0 : document.widthOfString(text);
+  const left = at[0] - (anchor === 'middle' ? width / 2 : width);
+  document.text(text, left, at[1], { lineBreak: false, baseline: 'alphabetic' });
+}

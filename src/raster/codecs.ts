@@ -1,0 +1,85 @@
+/** Files of pictures become pixels and the other way round, in WebAssembly: a hostile file can damage nothing outside of it. */
+import decodeJpeg, { init as initJpegDecoder } from '@jsquash/jpeg/decode.js';
+import encodeJpeg, { init as initJpegEncoder } from '@jsquash/jpeg/encode.js';
+import decodePng, { init as initPngDecoder } from '@jsquash/png/decode.js';
+import encodePng, { init as initPngEncoder } from '@jsquash/png/encode.js';
+import type { Raster } from './raster.ts';
+
+export type PictureType = 'image/jpeg' | 'image/png';
+
+/** WebAssembly modules of the codecs, compiled by whoever can. */
+export interface CompiledCodecs {
+  readonly jpegDecoder: object;
+  readonly jpegEncoder: object;
+  readonly png: object;
+}
+
+/** What is decoded and encoded with. */
+export interface Codecs {
+  /** Pixels as they are stored, not yet upright. Throws when the file is damaged, or not of the size its head was read to have. */
+  readonly decode: (
+    bytes: Uint8Array,
+    type: PictureType,
+    size: { width: number; height: number },
+  ) => Promise<Raster>;
+  readonly jpeg: (raster: Raster, quality: number) => Promise<Uint8Array>;
+  readonly png: (raster: Raster) => Promise<Uint8Array>;
+}
+
+/*
+ * The package is typed for browsers, whose names are not known here: what is called of it is said once, in these.
+ */
+type Start = (compiled: object, options?: { readonly printErr: () => void }) => Promise<unknown>;
+type Decode = (bytes: ArrayBuffer) => Promise<Raster>;
+type Encode = (image: Pixels, options?: { readonly quality: number }) => Promise<ArrayBuffer>;
+
+const start = [initJpegDecoder, initJpegEncoder, initPngDecoder, initPngEncoder] as unknown as readonly [
+  Start,
+  Start,
+  Start,
+  Start,
+];
+const decoders: Readonly<Record<PictureType, Decode>> = {
+  'image/jpeg': decodeJpeg,
+  'image/png': decodePng,
+};
+const encoders = { jpeg: encodeJpeg as unknown as Encode, png: encodePng as unknown as Encode };
+
+/** The codecs make what browsers call ImageData and Node 20 lacks: whoever uses them gives this class that name. */
+export class Pixels implements Raster {
+  readonly data: Uint8ClampedArray;
+  readonly width: number;
+  readonly height: number;
+
+  constructor(data: Uint8ClampedArray, width: number, height: number) {
+    this.data = data;
+    this.width = width;
+    this.height = height;
+  }
+}
+
+/** With a buffer of its own: one of the codecs takes all of the buffer for the picture. */
+const asImage = ({ data, width, height }: Raster): Pixels =>
+  new Pixels(Uint8ClampedArray.from(data), width, height);
+
+/** Makes the codecs ready. */
+export async function codecsOf({ jpegDecoder, jpegEncoder, png }: CompiledCodecs): Promise<Codecs> {
+  const [beginJpegDecoder, beginJpegEncoder, beginPngDecoder, beginPngEncoder] = start;
+  await beginJpegDecoder(jpegDecoder, quiet);
+  await beginJpegEncoder(jpegEncoder, quiet);
+  await beginPngDecoder(png);
+  await beginPngEncoder(png);
+  return {
+    decode: async (bytes, type, { width, height }) => {
+      const raster = await decoders[type](Uint8Array.from(bytes).buffer);
+      if (raster.width !== width || raster.height !== height)
+        throw new Error('the picture is not of the size that its head says');
+      return raster;
+    },
+    jpeg: async (raster, quality) => new Uint8Array(await encoders.jpeg(asImage(raster), { quality })),
+    png: async (raster) => new Uint8Array(await encoders.png(asImage(raster))),
+  };
+}
+
+/** What a decoder has to say about a damaged file is not for the screen. */
+const quiet = { printErr: (): void => undefined };

@@ -1,0 +1,125 @@
+/** What the page for landmarks lets pass, the order's door takes: the two know the same bounds. */
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { readOrders } from '../../src/order/read-orders.ts';
+import { badFields, blockOf } from '../../src/pick/block.ts';
+import { isPoint, stepsFor } from '../../src/pick/landmarks.ts';
+import { readingsOf } from '../../src/pick/readings.ts';
+import { act, begin, missing, type Picked, type Pixel } from '../../src/pick/state.ts';
+import { demo } from '../support/camera.ts';
+
+const photo = { file: 'juniper-side.jpg', width: 1600, height: 1200 };
+
+const { clicks } = demo;
+const sheet: Record<string, Pixel> = {
+  'corner-1': [700, 560],
+  'corner-2': [790, 562],
+  'corner-3': [788, 678],
+  'corner-4': [699, 676],
+};
+const good: Record<string, Pixel> = {
+  ...sheet,
+  ...clicks,
+  'plumb-top': clicks.top,
+  'plumb-bottom': clicks.bottom,
+};
+
+/** Good marks, each moved by up to so many pixels. */
+const picked = fc
+  .record({
+    kind: fc.constantFrom('stick' as const, 'sheet' as const),
+    by: fc.constantFrom(3, 40, 400),
+    moves: fc.array(
+      fc.tuple(fc.double({ min: -1, max: 1, noNaN: true }), fc.double({ min: -1, max: 1, noNaN: true })),
+      {
+        minLength: 20,
+        maxLength: 20,
+      },
+    ),
+    skip: fc.boolean(),
+    length: fc.constantFrom('36', '36.5', '18 1/2', '3', '0', '-4', '150', 'x', '', '1,5', '36 in', '½'),
+    lengthUnit: fc.constantFrom('in', 'in', 'cm', 'mm', 'ft'),
+    width: fc.constantFrom('8.5', '8 1/2', '11', '2', '200'),
+    distance: fc.constantFrom('', '12', '3', '80', '1e3'),
+  })
+  .map(({ kind, by, moves, skip, ...typed }): Picked => {
+    const points: Record<string, Pixel> = {};
+    stepsFor(kind).forEach(({ id, optional }, i) => {
+      if (!isPoint(id) || (skip && optional === true)) return;
+      const [x, y] = good[id]!;
+      const [dx, dy] = moves[i] ?? [0, 0];
+      points[id] = [
+        Math.min(photo.width - 1, Math.max(0, Math.round(x + by * dx))),
+        Math.min(photo.height - 1, Math.max(0, Math.round(y + by * dy))),
+      ];
+    });
+    return { ...begin.now, kind, points, fields: { ...begin.now.fields, ...typed } };
+  });
+
+const orderWith = (block: string): string =>
+  `order: 1\nhorse: { height: 15.2 hh }\nsaddle: { rigging: 7/8 }\n${block}`;
+
+test('a complete block without doubts is read by the door', () => {
+  let passed = 0;
+  fc.assert(
+    fc.property(picked, (now) => {
+      if (missing(now).length > 0 || badFields(now).length > 0) return;
+      if (readingsOf(now, photo).doubts.length > 0) return;
+      passed += 1;
+      const text = orderWith(blockOf(now, photo));
+      // A height says how deep a barrel may be, which the page cannot know: those faults are the door's alone.
+      const faults = readOrders(text, 'a.yaml').flatMap((read) => (read.ok ? [] : read.problems));
+      expect(
+        faults.filter(({ expected }) => !expected.includes('as the height of')),
+        text,
+      ).toEqual([]);
+    }),
+    { numRuns: 3000, seed: 11 },
+  );
+  expect(passed).toBeGreaterThan(100);
+});
+
+test('what the door takes raises no doubt on the page', () => {
+  let taken = 0;
+  fc.assert(
+    fc.property(picked, (now) => {
+      if (missing(now).length > 0 || badFields(now).length > 0) return;
+      const reads = readOrders(orderWith(blockOf(now, photo)), 'a.yaml');
+      if (reads.some((read) => !read.ok)) return;
+      taken += 1;
+      const doubts = readingsOf(now, photo).doubts.filter(
+        // The page asks further: whether two marks are in one place, and whether a sheet lies on its side.
+        (doubt) => !/same place|as wide and as high/.test(doubt),
+      );
+      expect(doubts).toEqual([]);
+    }),
+    { numRuns: 3000, seed: 12 },
+  );
+  expect(taken).toBeGreaterThan(100);
+});
+
+test('undo goes back through every act to the start, whatever was done', () => {
+  const deeds = fc.array(
+    fc.oneof(
+      fc.record({
+        do: fc.constant('put' as const),
+        id: fc.constantFrom('ring' as const, 'elbow' as const),
+        at: fc.tuple(fc.nat(99), fc.nat(99)),
+      }),
+      fc.record({ do: fc.constantFrom('next' as const, 'back' as const, 'skip' as const) }),
+      fc.record({
+        do: fc.constant('kind' as const),
+        kind: fc.constantFrom('stick' as const, 'sheet' as const),
+      }),
+      fc.record({ do: fc.constant('remove' as const), id: fc.constant('ring' as const) }),
+    ),
+    { maxLength: 40 },
+  );
+  fc.assert(
+    fc.property(deeds, (all) => {
+      let session = all.reduce(act, begin);
+      for (let i = 0; i <= all.length; i++) session = act(session, { do: 'undo' });
+      expect(session.now).toEqual(begin.now);
+    }),
+  );
+});

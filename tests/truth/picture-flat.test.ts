@@ -1,0 +1,174 @@
+/** A cinch drawn flat is the one of the bench ticket, and a template is true to size: files read back and measured. */
+import { describe, expect, test } from 'vitest';
+import { paperFonts } from '../../src/cli/fonts.ts';
+import { sizeOrder } from '../../src/index.ts';
+import type { Order } from '../../src/order/types.ts';
+import { ticketOf, type Ticket } from '../../src/paper/ticket.ts';
+import { flatScene } from '../../src/picture/flat-page.ts';
+import { shownSpec } from '../../src/picture/shown.ts';
+import { sceneSvg } from '../../src/picture/svg.ts';
+import { printWords, templateOf, templateScene, type Template } from '../../src/picture/template.ts';
+import { templatesPdf } from '../../src/print/template-pdf.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+import { drawnOn, type Point } from '../support/read-drawing.ts';
+import { readPdf } from '../support/read-pdf.ts';
+import { cornersOf, inLayer, readSvg, type Svg } from '../support/read-svg.ts';
+import { within } from '../support/within.ts';
+
+/** A tenth of a millimeter, in inches. */
+const TENTH_MM = 0.1 / 25.4;
+
+const orders: readonly [string, Order][] = [
+  ['a straight', orderOf({ saddle: { ringToRing: 44 } })],
+  [
+    'a high flare',
+    orderOf({ horse: { trouble: ['saddle-rolls'] }, saddle: { rigging: rigging('3/4'), ringToRing: 45.5 } }),
+  ],
+  ['a low flare', orderOf({ use: 'roping', horse: { trouble: ['saddle-rolls'] } })],
+  ['a pony', orderOf({ horse: { heartGirth: 50, kind: 'pony' }, saddle: { rigging: rigging('7/8') } })],
+  [
+    'a draft',
+    orderOf({ horse: { heartGirth: 95, kind: 'draft' }, saddle: { rigging: rigging('center-fire') } }),
+  ],
+];
+
+/** Width of an outline at x: the outline goes along one edge and back along the other. */
+function widthAt(corners: readonly Point[], x: number): number {
+  const ys = corners.flatMap(([ax, ay], i) => {
+    const [bx, by] = corners[(i + 1) % corners.length]!;
+    if (ax === bx || x < Math.min(ax, bx) - 1e-9 || x > Math.max(ax, bx) + 1e-9) return [];
+    return [ay + ((by - ay) * (x - ax)) / (bx - ax)];
+  });
+  return Math.max(...ys) - Math.min(...ys);
+}
+
+const extent = (points: readonly Point[], axis: 0 | 1): [number, number] => [
+  Math.min(...points.map((point) => point[axis])),
+  Math.max(...points.map((point) => point[axis])),
+];
+
+/** Outline and bars against the ticket; `inches` turns the file's unit into inches. */
+function expectTicket(svg: Svg, ticket: Ticket, inches: number): void {
+  const corners = cornersOf(inLayer(svg, 'cords')[0]!).map(([x, y]): Point => [x * inches, y * inches]);
+  const [left, right] = extent(corners, 0);
+  within(right - left, 2 * ticket.half, TENTH_MM);
+  for (const { at, width } of ticket.profile) {
+    // Just inside of the ends, where the outline stands upright.
+    const inside = Math.max(at, 1e-6);
+    within(widthAt(corners, left + inside), width, TENTH_MM);
+    within(widthAt(corners, right - inside), width, TENTH_MM);
+  }
+  const bars = inLayer(svg, 'bars').filter(({ attributes }) => attributes['fill'] !== 'none');
+  const spans = bars.map((bar) => extent(cornersOf(bar), 0).map((x) => x * inches));
+  expect(spans).toHaveLength(2 * ticket.bars.length);
+  ticket.bars.forEach(({ kind, from, length }, i) => {
+    const [start, end] = spans[2 * i]!;
+    within(start! - left, from, TENTH_MM);
+    within(end! - left, kind === 'centre' ? ticket.half : from + length, TENTH_MM);
+    within(right - spans[2 * i + 1]![1]!, from, TENTH_MM);
+  });
+  const hardware = inLayer(svg, 'buckle')
+    .flatMap(cornersOf)
+    .map(([x, y]): Point => [x * inches, y * inches]);
+  const [outer, other] = extent(hardware, 0);
+  within(other - outer, ticket.lengths.finished, 2 * TENTH_MM);
+  const [top, bottom] = extent(hardware, 1);
+  within(bottom - top, ticket.buckle.frameWidth, TENTH_MM);
+}
+
+describe.each(orders)('%s', (_, order) => {
+  const advice = sizeOrder(order, defaultShop);
+  const specs = advice.specs.slice(0, 6);
+  const tickets = specs.map((spec) => ticketOf(spec, advice, { day: '2026-11-20' }));
+  const templates = specs.map(({ candidate }): Template =>
+    templateOf({ advice, candidate, mark: undefined, units: 'in' }),
+  );
+
+  test('the picture has the outline, bars and buckles of the ticket', () => {
+    specs.forEach((spec, i) => {
+      const scene = flatScene({ advice, shown: shownSpec(spec, advice, 'in'), units: 'in' });
+      const svg = readSvg(sceneSvg(scene));
+      expectTicket(svg, tickets[i]!, svg.scale / 72);
+    });
+  });
+
+  test('the template is as large as the cinch, in millimeters', () => {
+    templates.forEach((template, i) => {
+      const svg = readSvg(sceneSvg(templateScene(template), 'mm'));
+      expect(svg.size).toEqual([`${String(svg.viewBox[2])}mm`, `${String(svg.viewBox[3])}mm`]);
+      expectTicket(svg, tickets[i]!, 1 / 25.4);
+      const bars = inLayer(svg, 'check').flatMap((each) =>
+        each.name === 'path' ? [extent(cornersOf(each), 0)] : [],
+      );
+      const lengths = bars.map(([from, to]) => to - from).filter((length) => length > 1);
+      within(lengths[0]!, 100, 0.1);
+      within(lengths[1]!, 101.6, 0.1);
+    });
+  });
+
+  test.each(['letter', 'a4'] as const)(
+    'the sheets of %s are true to size and can be joined',
+    async (paper) => {
+      const template = templates[0]!;
+      const ticket = tickets[0]!;
+      const day = new Date('2026-11-20T00:00:00Z');
+      const { bytes } = await templatesPdf([template], { paper, fonts: paperFonts(), day });
+      const pages = await drawnOn(bytes);
+      expect(pages.length).toBeGreaterThan(1);
+      let reached = 0;
+      const crossesBefore: Point[] = [];
+      pages.forEach((drawn) => {
+        const [window] = drawn.filter(({ clips }) => clips).map(({ points }) => points);
+        const cords = drawn.find(
+          ({ width, points }) => Math.abs(width - 1.1) < 1e-6 && points.length > 6,
+        )!.points;
+        const [left, right] = extent(cords, 0);
+        const [, middle] = extent(cords, 1);
+        within(right - left, 2 * ticket.half * 72, TENTH_MM * 72);
+        for (const { at, width } of ticket.profile) {
+          within(widthAt(cords, left + Math.max(at * 72, 1e-4)), width * 72, TENTH_MM * 72);
+        }
+        const lengths = drawn.filter(({ width }) => width === 1.7).map(({ points }) => extent(points, 0));
+        const checks = lengths.map(([from, to]) => to - from);
+        expect(checks.some((length) => Math.abs(length - (100 / 25.4) * 72) < TENTH_MM * 72)).toBe(true);
+        expect(checks.some((length) => Math.abs(length - 288) < TENTH_MM * 72)).toBe(true);
+        // Where the window lies on the drawing, whose zero is the left end and the lower edge of the cords.
+        const [from, to] = extent(window!, 0);
+        const [top, bottom] = extent(window!, 1);
+        expect(from - left).toBeLessThan(reached + 1e-3);
+        reached = Math.max(reached, to - left);
+        const crosses = drawn
+          .filter(
+            ({ points }) =>
+              points.length === 2 && Math.abs(extent(points, 0)[1] - extent(points, 0)[0] - 18) < 1e-3,
+          )
+          .map(({ points }): Point => [(points[0]![0] + points[1]![0]) / 2, points[0]![1]])
+          .filter(([x, y]) => x > from && x < to && y > top && y < bottom)
+          .map(([x, y]): Point => [x - left, y - middle]);
+        const shared = crosses.filter(([x, y]) =>
+          crossesBefore.some(([bx, by]) => Math.hypot(x - bx, y - by) < TENTH_MM * 72),
+        );
+        if (crossesBefore.length > 0) expect(shared.length).toBeGreaterThanOrEqual(2);
+        crossesBefore.push(...crosses);
+      });
+      expect(reached).toBeGreaterThan(2 * ticket.half * 72);
+    },
+  );
+
+  test('every sheet says how to print it, and not to cut before ring to ring is taped', async () => {
+    const day = new Date('2026-11-20T00:00:00Z');
+    const { bytes } = await templatesPdf([templates[0]!], { paper: 'letter', fonts: paperFonts(), day });
+    const { pages } = await readPdf(bytes);
+    const labels = pages.map(({ items }) => {
+      const text = items.map((item) => item.text).join(' ');
+      expect(text).toContain(printWords);
+      expect(text).toContain('100 mm');
+      expect(text.includes('Do not cut until measured')).toBe(order.saddle.ringToRing === undefined);
+      return /Sheet ([A-Z]\d+):/.exec(text)?.[1];
+    });
+    // Each has a name of its own, in the order of the map.
+    expect(new Set(labels).size).toBe(pages.length);
+    expect(labels).toEqual([...labels].sort());
+  });
+});

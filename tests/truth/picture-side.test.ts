@@ -1,0 +1,109 @@
+/** What a picture of the side shows is what was judged: read back from the file and measured on the paper. */
+import { Point as FlatPoint, Segment } from '@flatten-js/core';
+import { describe, expect, test } from 'vitest';
+import type { Candidate } from '../../src/fit/candidate.ts';
+import { nearestGap } from '../../src/fit/nearest.ts';
+import { sizeOrder } from '../../src/index.ts';
+import type { Order } from '../../src/order/types.ts';
+import { behindBy } from '../../src/picture/elbow.ts';
+import { sideScene } from '../../src/picture/page.ts';
+import { shownSpec } from '../../src/picture/shown.ts';
+import { pointsOf } from '../../src/picture/side.ts';
+import { sceneSvg } from '../../src/picture/svg.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+import { casesFor } from '../support/random-cases.ts';
+import { within } from '../support/within.ts';
+import { cornersOf, distance, inLayer, readSvg } from '../support/read-svg.ts';
+
+/** The writer rounds to thousandths of a point; the corners of a line are both rounded. */
+const ROUNDED = 0.002;
+
+test('the drawn ends of a clearance are those that it was measured between', () => {
+  const cases = casesFor({ seed: 4711, horses: 120, cinches: 12 });
+  expect(cases.length).toBeGreaterThan(800);
+  for (const { candidate, facts } of cases) {
+    const { distance: far, px, ps, qx, qs } = nearestGap(candidate, facts);
+    within(far, candidate.clearance.inches, 1e-9);
+    within(ps, candidate.clearance.station, 1e-9);
+    within(Math.hypot(qx - px, qs - ps), Math.abs(far), 1e-9);
+  }
+});
+
+const orders: readonly [string, Order][] = [
+  ['an average horse', orderOf()],
+  ['a center-fire', orderOf({ saddle: { rigging: rigging('center-fire') } })],
+  ['a pony', orderOf({ horse: { heartGirth: 52, kind: 'pony' }, saddle: { rigging: rigging('7/8') } })],
+  ['a draft', orderOf({ horse: { heartGirth: 94, kind: 'draft' }, saddle: { rigging: rigging('3/4') } })],
+  [
+    'a saddle that rolls',
+    orderOf({ horse: { trouble: ['saddle-rolls'] }, saddle: { rigging: rigging('3/4') } }),
+  ],
+];
+
+describe.each(orders)('%s', (_, order) => {
+  const advice = sizeOrder(order, defaultShop);
+  const specs = advice.specs.slice(0, 3);
+  const shown = specs.map((spec) => shownSpec(spec, advice, 'in'));
+  const svg = readSvg(sceneSvg(sideScene({ advice, shown, units: 'in' })));
+  const candidates = specs.map(({ candidate }): Candidate => candidate);
+  /** Inches of horse in a point of the file. */
+  const inches = svg.scale / 72;
+
+  test('the paper is in points, one of its units to a point', () => {
+    expect(svg.size).toEqual([`${String(svg.viewBox[2])}pt`, `${String(svg.viewBox[3])}pt`]);
+  });
+
+  test.each(candidates.map((candidate, i) => [i + 1, candidate] as const))(
+    'no. %i: the line is as long as the clearance, its number says so, the cords are as wide as they are tied',
+    (rank, candidate) => {
+      const layer = `shown-${String(rank)}`;
+      const [line] = inLayer(svg, layer, 'clearance');
+      const [from, to] = cornersOf(line!);
+      expect(Math.abs(distance(from!, to!) * inches - candidate.clearance.inches)).toBeLessThan(
+        ROUNDED * inches,
+      );
+      const labels = inLayer(svg, layer, 'clearance').filter(({ name }) => name === 'text');
+      expect(labels[0]!.text).toBe(`${candidate.clearance.inches.toFixed(2)} in`);
+
+      const [cords] = inLayer(svg, layer, 'cords');
+      const corners = cornersOf(cords!);
+      const { stations, widths } = candidate.outline;
+      const [midline] = corners[0]!.slice(1);
+      const fronts = corners.slice(0, corners.length / 2);
+      const backs = corners.slice(corners.length / 2).reverse();
+      stations.forEach((station, i) => {
+        const at = fronts.findLastIndex(
+          ([, y]) => Math.abs((midline! - y) * inches - station) < ROUNDED * inches,
+        );
+        within((backs[at]![0] - fronts[at]![0]) * inches, widths[i]!, ROUNDED * inches);
+        within(backs[at]![1], fronts[at]![1], 0);
+      });
+    },
+  );
+
+  test('the scale bar is as long as it says', () => {
+    const bar = inLayer(svg, 'legend').filter(({ attributes }) => attributes['stroke-width'] === '0.6');
+    const xs = bar.flatMap(cornersOf).map(([x]) => x);
+    const length = Math.max(...xs) - Math.min(...xs);
+    const said = inLayer(svg, 'legend').find(({ text }) => /^\d+ in$/.test(text))!.text;
+    within(length * inches, parseFloat(said), ROUNDED * inches);
+  });
+
+  test.each(['floor', 'required'] as const)(
+    'the %s line keeps its distance from the elbow line everywhere',
+    (key) => {
+      const { facts } = advice;
+      const elbow = pointsOf(facts.elbowLine);
+      // Measured by a geometry library that is not ours.
+      const pieces = elbow.slice(1).map(([x, s], i) => {
+        const [fromX, fromS] = elbow[i]!;
+        return new Segment(new FlatPoint(fromX, fromS), new FlatPoint(x, s));
+      });
+      for (const [x, s] of behindBy(elbow, facts[key])) {
+        const far = Math.min(...pieces.map((piece) => new FlatPoint(x, s).distanceTo(piece)[0]));
+        within(far, facts[key], 1e-9);
+      }
+    },
+  );
+});
