@@ -29,8 +29,8 @@ and how it is turned are held against the block. It is looked for beside the
 order file and opened only there, or in the folder of --photos-from.
 
 --pick writes one page, NAME-landmarks.html or the file of --out, to open in any
-browser: it asks for each mark in turn, tells at once what they come to, and gives
-the block to put into the order. It needs no network and sends nothing.
+browser: it asks for each mark in turn, tells at once what they come to, and
+gives the block to put into the order. It needs no network and sends nothing.
 
 A side photo never gives the length: ring to ring is taped before cord is cut.
 How to take one: docs/photo.md.

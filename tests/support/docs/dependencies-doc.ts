@@ -6,9 +6,9 @@ import { repo } from '../run-cli.ts';
 
 /** Why a package is here; one that is not on the list makes the page fail. */
 const why: Readonly<Record<string, string>> = {
+  '@jsquash/jpeg': 'photos as JPEG, read and written in WebAssembly: a hostile file stays within',
+  '@jsquash/png': 'photos as PNG, the same way',
   '@resvg/resvg-js': 'pictures as PNG; native code for the usual machines, not bundled',
-  '@jsquash/jpeg': 'unpacks and packs photos that are drawn on',
-  '@jsquash/png': 'the same of photos that are PNG',
   chalk: 'colors on a terminal',
   'cli-table3': 'tables on a terminal',
   commander: 'commands, options and help',
@@ -35,13 +35,13 @@ const why: Readonly<Record<string, string>> = {
   highs: 'tests: another opinion on cutting plans',
   knip: 'finds code and packages that nothing uses',
   luxon: 'tests: another opinion on days',
-  'opencv-wasm': 'tests: another opinion on the map of one plane onto another',
+  'opencv-wasm': 'tests: another opinion on maps of planes',
   parse5: 'tests: reads our HTML as a browser would',
-  'playwright-core': 'tests: opens our pages in a browser and clicks',
+  'playwright-core': "tests: works the page for landmarks in the system's Chromium, as a person would",
   prettier: 'lays out code and pages',
   saxes: 'tests: takes no SVG that is not well-formed',
+  sharp: 'tests: another opinion on pictures, their orientation and their pixels',
   'svg-path-parser': 'tests: reads the paths of our SVG as a stranger would',
-  sharp: 'tests: another opinion on the size of a picture and which way up it is',
   tsx: 'runs the sources as they are',
   typescript: 'types',
   'typescript-eslint': 'eslint for TypeScript',
