@@ -7,6 +7,7 @@ import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
 import { addDraw } from './commands/draw.ts';
 import { addHelp } from './commands/help.ts';
+import { addLearn } from './commands/learn.ts';
 import { addMaterials } from './commands/materials.ts';
 import { addNew } from './commands/new.ts';
 import { addPhoto } from './commands/photo.ts';
@@ -37,6 +38,7 @@ const adders = [
   addTicket,
   addMaterials,
   addSchedule,
+  addLearn,
   addDraw,
   addRules,
   addNew,
@@ -55,6 +57,7 @@ export const commandNames: readonly string[] = [
   'ticket',
   'materials',
   'schedule',
+  'learn',
   'draw',
   'rules',
   'new',
@@ -83,6 +86,7 @@ Examples:
   cinchwright ticket order.yaml       the paper for the bench
   cinchwright materials orders/       what to pull, buy and cut
   cinchwright schedule orders/        what is done when, and what is late
+  cinchwright learn outcomes.yaml     what came of earlier cinches
   cinchwright draw order.yaml --out cinch.svg
                                       the cinch on the horse, to scale
   cinchwright size --help             everything "size" can do`;

@@ -1,0 +1,70 @@
+/** Reads a CSV table (RFC 4180): cells with the place where each starts, or the first fault of its form. */
+import { Lines } from './lines.ts';
+
+export interface CsvCell {
+  readonly text: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+export type CsvRead =
+  | { readonly ok: true; readonly rows: readonly (readonly CsvCell[])[] }
+  | { readonly ok: false; readonly line: number; readonly column: number; readonly expected: string };
+
+/** Cell by cell: a quoted text, in which quotes are doubled, or all up to the next comma or the end of the line. */
+const cell = /"((?:[^"]|"")*)"|([^,\r\n]*)/y;
+const end = /,|\r\n|\n|\r|$/y;
+
+/** Rows of a table, blank lines left out. A quote inside an unquoted cell and text after a closing quote are faults. */
+export function csvRows(raw: string): CsvRead {
+  const text = raw.replace(/^\ufeff/, '');
+  const lines = new Lines(text);
+  const rows: CsvCell[][] = [];
+  let row: CsvCell[] = [];
+  let at = 0;
+  do {
+    const next = cellAt(text, at);
+    if (next.fault !== undefined)
+      return { ok: false, ...lines.at(next.fault.at), expected: next.fault.expected };
+    row.push({ text: next.text, ...lines.at(at) });
+    end.lastIndex = next.stop;
+    const [separator = ''] = end.exec(text) ?? [];
+    at = next.stop + separator.length;
+    if (separator === ',') continue;
+    if (row.length > 1 || row[0]?.text !== '') rows.push(row);
+    row = [];
+  } while (at < text.length || row.length > 0);
+  return { ok: true, rows };
+}
+
+/** The cell that starts here, where it stops, and what is wrong with it. */
+function cellAt(text: string, at: number): { text: string; stop: number; fault: ReturnType<typeof faultOf> } {
+  cell.lastIndex = at;
+  const [whole = '', quoted, plain = ''] = cell.exec(text) ?? [];
+  const stop = at + whole.length;
+  const isQuoted = quoted !== undefined;
+  const fault = faultOf({ text, at, stop, isQuoted, plain });
+  return { text: isQuoted ? quoted.replaceAll('""', '"') : plain, stop, fault };
+}
+
+interface Around {
+  readonly text: string;
+  readonly at: number;
+  readonly stop: number;
+  readonly isQuoted: boolean;
+  readonly plain: string;
+}
+
+function faultOf({ text, at, stop, isQuoted, plain }: Around): { at: number; expected: string } | undefined {
+  if (!isQuoted && text[at] === '"') return { at, expected: 'the quote that opens here to be closed' };
+  if (isQuoted && stop < text.length && !/[,\r\n]/.test(text[stop] ?? '')) {
+    return { at: stop, expected: 'a comma or the end of the line after a closing quote' };
+  }
+  const quote = isQuoted ? -1 : plain.indexOf('"');
+  return quote < 0
+    ? undefined
+    : {
+        at: at + quote,
+        expected: 'a cell with a quote in it to stand in quotes, and the quote to be doubled',
+      };
+}

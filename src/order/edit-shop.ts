@@ -1,0 +1,52 @@
+/** Puts numbers into the text of a shop file and leaves all else as it was written, comments too. */
+import { isMap, isScalar, parseDocument, type Pair, type YAMLMap } from 'yaml';
+
+/** A value as it is to stand there, under a key of a block at the top. */
+export interface Entry {
+  readonly block: string;
+  readonly key: string;
+  readonly value: string;
+}
+
+/** The text with the entries in it. The caller reads it again: what cannot be edited so comes out faulty, never silently wrong. */
+export const withEntries = (text: string, entries: readonly Entry[]): string =>
+  entries.reduce((edited, entry) => withEntry(edited, entry), text);
+
+/** What a node of the tree says of its place: start and end of its value. */
+interface Placed {
+  readonly range?: readonly [start: number, end: number, all: number] | null;
+}
+
+function withEntry(text: string, { block, key, value }: Entry): string {
+  const end = text.includes('\r\n') ? '\r\n' : '\n';
+  const { contents } = parseDocument(text, { logLevel: 'silent', prettyErrors: false });
+  const held = isMap(contents) ? pairOf(contents, block)?.value : undefined;
+  if (!isMap(held)) return appended(text, `${block}:${end}  ${key}: ${value}${end}`, end);
+  const old = rangeOf(pairOf(held, key)?.value);
+  if (old !== undefined) return text.slice(0, old[0]) + value + text.slice(old[1]);
+  return held.flow === true
+    ? afterBrace(text, held, `${key}: ${value}`)
+    : beforeFirst(text, held, `${key}: ${value}${end}`);
+}
+
+const rangeOf = (node: unknown): NonNullable<Placed['range']> | undefined =>
+  (node as Placed | undefined)?.range ?? undefined;
+
+function afterBrace(text: string, held: YAMLMap, entry: string): string {
+  const at = (rangeOf(held)?.[0] ?? 0) + 1;
+  return `${text.slice(0, at)} ${entry}${held.items.length > 0 ? ',' : ' '}${text.slice(at)}`;
+}
+
+/** Before the first key, with its indent: comments above it stay above. */
+function beforeFirst(text: string, held: YAMLMap, line: string): string {
+  const at = rangeOf(held.items[0]?.key)?.[0] ?? 0;
+  const indent = text.slice(text.lastIndexOf('\n', at - 1) + 1, at);
+  return `${text.slice(0, at)}${line}${indent}${text.slice(at)}`;
+}
+
+function pairOf(map: YAMLMap, key: string): Pair | undefined {
+  return map.items.find((pair) => isScalar(pair.key) && pair.key.value === key);
+}
+
+const appended = (text: string, block: string, end: string): string =>
+  `${text}${text === '' || text.endsWith('\n') ? '' : end}${text === '' ? '' : end}${block}`;
