@@ -65,8 +65,9 @@ export const questions: readonly Question[] = [
   { name: 'barrel shape', open: isOpen['barrel shape'], unknowns: () => [] },
   {
     name: 'side photo',
+    // One that is there already has been read.
     open: (facts) =>
-      facts.order.photo === undefined && (isOpen['elbow room'](facts) || isOpen['ring set-back'](facts)),
+      facts.photo === undefined && (isOpen['elbow room'](facts) || isOpen['ring set-back'](facts)),
     weighed: true,
     unknowns: photoUnknowns,
   },
