@@ -63,7 +63,9 @@ export const questions: readonly Question[] = [
   { name: 'barrel shape', open: isOpen['barrel shape'], unknowns: () => [] },
   {
     name: 'side photo',
-    open: (facts) => isOpen['elbow room'](facts) || isOpen['ring set-back'](facts),
+    // One that is there already has been read.
+    open: (facts) =>
+      facts.photo === undefined && (isOpen['elbow room'](facts) || isOpen['ring set-back'](facts)),
     unknowns: photoUnknowns,
   },
 ];
