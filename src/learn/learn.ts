@@ -5,6 +5,7 @@ import type { Buckle, Order, Shop } from '../order/types.ts';
 import { chanceOf } from '../geometry/logistic.ts';
 import { outcomeResults, type OutcomeResult } from '../sources/outcome-results.ts';
 import { bySize, layersOn } from '../stock/buckles.ts';
+import { floorOf } from './entries.ts';
 import { evidenceOf, type Evidence } from './evidence.ts';
 import { clearanceLearning, giveLearning, rubOdds } from './models.ts';
 import { refit, type Refit } from './refit.ts';
@@ -18,8 +19,8 @@ export interface Learned {
   readonly give: Refit;
   /** Chance of coming to rub by clearance over k, before and after, for a picture. */
   readonly curve: readonly { readonly clearance: number; readonly before: number; readonly after: number }[];
-  /** The same at the least clearance, below which a spec is refused. */
-  readonly atFloor: { readonly before: number; readonly after: number };
+  /** The same at the least clearance now in force, below which a spec is refused; `moved` is after, at the one that follows. */
+  readonly atFloor: { readonly before: number; readonly after: number; readonly moved: number };
 }
 
 /** What evidence teaches. */
@@ -38,7 +39,10 @@ export function learnFrom(evidence: readonly Evidence[], shop: Shop): Learned {
     })),
     clearance,
     curve: Array.from({ length: 41 }, (_, i) => ({ clearance: 0.5 + i / 20, ...at(0.5 + i / 20) })),
-    atFloor: at(shop.model['floor-clearance']),
+    atFloor: {
+      ...at(shop.model['floor-clearance']),
+      moved: at(floorOf({ clearance, shop }).value).after,
+    },
     give: refit(giveLearning(evidence, shop.model)),
   };
 }

@@ -1,5 +1,5 @@
 /** What outcomes taught, for scripts: inches and chances as numbers. */
-import { refitsOf, writtenOf } from '../learn/entries.ts';
+import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
 import type { Range, Refit } from '../learn/refit.ts';
 import { jsonText, rounded } from './json.ts';
@@ -13,7 +13,16 @@ export const learnJson = (learned: Learned, { file, day }: { file: string; day: 
     shop: learned.shop.name,
     outcomes: Object.fromEntries(learned.counts.map(({ result, count }) => [result, count])),
     numbers: refitsOf(learned).map((refit) => refitValue(refit, learned)),
-    atFloor: { before: rounded(learned.atFloor.before), after: rounded(learned.atFloor.after) },
+    floor: {
+      inForce: learned.shop.model['floor-clearance'],
+      after: floorOf(learned).value,
+      moves: floorOf(learned).moves,
+    },
+    atFloor: {
+      before: rounded(learned.atFloor.before),
+      after: rounded(learned.atFloor.after),
+      moved: rounded(learned.atFloor.moved),
+    },
   });
 
 function refitValue(refit: Refit, learned: Learned): Record<string, unknown> {

@@ -1,9 +1,11 @@
 /** What outcomes taught, as a sheet: before and after, how strong, whether it foretells better, and how well it is calibrated. */
-import { refitsOf, writtenOf } from '../learn/entries.ts';
+import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
 import type { Bin, Range, Refit } from '../learn/refit.ts';
 import { learningNumbers } from '../sources/learning.ts';
+import { defaultModel } from '../sources/numbers.ts';
 import { decimals } from '../units/print.ts';
+import { FLOOR_FOLLOWS } from './about-order.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
 import { chanceText } from './text.ts';
 
@@ -51,14 +53,24 @@ function numbersTable(learned: Learned): Block {
   return {
     kind: 'table',
     columns: ['', 'In force', 'Before', '90 %', 'After', '90 %'].map((head) => ({ head })),
-    rows: refitsOf(learned).map((each) => [
-      names[each.key],
-      inches(learned.shop.model[each.key]),
-      inches(each.before.value),
-      between(each.before),
-      inches(each.after.value),
-      between(each.after),
-    ]),
+    rows: [
+      ...refitsOf(learned).map((each) => [
+        names[each.key],
+        inches(learned.shop.model[each.key]),
+        inches(each.before.value),
+        between(each.before),
+        inches(each.after.value),
+        between(each.after),
+      ]),
+      [
+        'Least clearance',
+        inches(learned.shop.model['floor-clearance']),
+        inches(defaultModel['floor-clearance']),
+        '',
+        inches(floorOf(learned).value),
+        '',
+      ],
+    ],
   };
 }
 
@@ -105,11 +117,33 @@ function binsTable(bins: readonly Bin[]): Block {
 
 const { 'days-to-rub': rubDays, 'days-to-slack': slackDays, 'rub-chance': rubShare } = learningNumbers;
 
-function readingTexts({ atFloor, shop }: Learned): string[] {
+/** What becomes of the least clearance: against it cinches are refused and called good. */
+function floorText(learned: Learned): string {
+  const { atFloor, shop } = learned;
+  const { value, moves } = floorOf(learned);
+  const old = inches(shop.model['floor-clearance']);
+  const chances = `the chance of a rub was taken as ${chanceText(atFloor.before)} and is now ${chanceText(atFloor.after)}`;
+  const same = old === inches(value);
+  const moved = same ? ` and is at ${old} already` : ` from ${old} to ${inches(value)}`;
+  const then = same ? '' : `; at ${inches(value)} it is ${chanceText(atFloor.moved)}`;
+  if (moves === 'follows')
+    return `The least clearance, against which cinches are refused and called good, goes with it${moved}: ${FLOOR_FOLLOWS}. At ${old} ${chances}${then}.`;
+  const why =
+    moves === 'set-by-shop'
+      ? 'which the shop set itself and learning leaves alone'
+      : 'which stays as it is: learning never lowers it below the default';
+  const raise =
+    atFloor.after >= 0.5
+      ? ' If that is more than you will tie, raise floor-clearance in the shop file by hand.'
+      : '';
+  return `At the least clearance (${old}), ${why}, ${chances}.${raise}`;
+}
+
+function readingTexts(learned: Learned): string[] {
   return [
     `Required clearance: where ${chanceText(rubShare.value)} of cinches would come to rub, for the average horse; a clearance at tying counts with its spread.`,
     `A cinch that is going to rub has shown it after ${String(rubDays.value)} days on average, a wrong length after ${String(slackDays.value)}: a good one after two days says little.`,
-    `At the least clearance (${inches(shop.model['floor-clearance'])}), which stays as it is, the chance of a rub was taken as ${chanceText(atFloor.before)} and is now ${chanceText(atFloor.after)}.${atFloor.after >= 0.5 ? ' If that is more than you will tie, raise floor-clearance in the shop file by hand.' : ''}`,
+    floorText(learned),
     'Expected: rubs or complaints to be expected in the days in use, by the numbers before and after; what came should lie within the 90 % about as often.',
     'Rubs are told against the clearance, lengths against the latigo run; a cinch that slipped says nothing about either.',
   ];
