@@ -5,6 +5,7 @@ import type { Buckle, Order, Shop } from '../order/types.ts';
 import { chanceOf } from '../geometry/logistic.ts';
 import { outcomeResults, type OutcomeResult } from '../sources/outcome-results.ts';
 import { bySize, layersOn } from '../stock/buckles.ts';
+import { contraries, type Contrary } from './alike.ts';
 import { floorOf } from './entries.ts';
 import { evidenceOf, type Evidence } from './evidence.ts';
 import { clearanceLearning, giveLearning, rubOdds } from './models.ts';
@@ -15,6 +16,8 @@ export interface Learned {
   readonly evidence: readonly Evidence[];
   /** How many of each result. */
   readonly counts: readonly { readonly result: OutcomeResult; readonly count: number }[];
+  /** Like cinches whose reports contradict each other. */
+  readonly contrary: readonly Contrary[];
   readonly clearance: Refit;
   readonly give: Refit;
   /** Chance of coming to rub by clearance over k, before and after, for a picture. */
@@ -37,6 +40,7 @@ export function learnFrom(evidence: readonly Evidence[], shop: Shop): Learned {
       result,
       count: evidence.filter((each) => each.result === result).length,
     })),
+    contrary: contraries(evidence),
     clearance,
     curve: Array.from({ length: 41 }, (_, i) => ({ clearance: 0.5 + i / 20, ...at(0.5 + i / 20) })),
     atFloor: {

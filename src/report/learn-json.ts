@@ -12,6 +12,10 @@ export const learnJson = (learned: Learned, { file, day }: { file: string; day: 
     day,
     shop: learned.shop.name,
     outcomes: Object.fromEntries(learned.counts.map(({ result, count }) => [result, count])),
+    contrary: learned.contrary.map(({ clearance, counts }) => ({
+      clearance: rounded(clearance),
+      ...Object.fromEntries(counts),
+    })),
     numbers: refitsOf(learned).map((refit) => refitValue(refit, learned)),
     floor: {
       inForce: learned.shop.model['floor-clearance'],
@@ -26,7 +30,8 @@ export const learnJson = (learned: Learned, { file, day }: { file: string; day: 
   });
 
 function refitValue(refit: Refit, learned: Learned): Record<string, unknown> {
-  const { key, before, after, outcomes, complaints, strength, settled, heldOut, bins, recommended } = refit;
+  const { key, before, after, outcomes, complaints, strength, settled, heldOut, bins, recommended, misfit } =
+    refit;
   return {
     key,
     inForce: learned.shop.model[key],
@@ -39,6 +44,7 @@ function refitValue(refit: Refit, learned: Learned): Record<string, unknown> {
     heldOut: Object.fromEntries(
       Object.entries(heldOut).map(([name, value]) => [name, rounded(value as number)]),
     ),
+    misfit,
     recommended,
     value: recommended ? writtenOf(refit, learned) : null,
     bins: bins.map((bin) =>

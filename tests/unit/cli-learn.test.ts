@@ -66,9 +66,9 @@ const rubbing = [
 describe('the answers follow what was learned', () => {
   const first = async (shop: string): Promise<{ inches: number; text: string }> => {
     const sized = await run(['size', 'order.yaml', '--shop', shop, '--format', 'json'], { cwd });
-    const json = JSON.parse(sized.stdout) as { specs: { clearance: { inches: number } }[] };
+    const json = JSON.parse(sized.stdout) as { results: { specs: { clearance: { inches: number } }[] }[] };
     const { stdout: text } = await run(['size', 'order.yaml', '--shop', shop], { cwd });
-    return { inches: json.specs[0]!.clearance.inches, text: text.replace(/\s+/g, ' ') };
+    return { inches: json.results[0]!.specs[0]!.clearance.inches, text: text.replace(/\s+/g, ' ') };
   };
   const modelOf = (name: string) => {
     const shop = readShop(read(name), name);
