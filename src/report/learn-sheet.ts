@@ -102,12 +102,16 @@ function strengthText({ key, outcomes, complaints, strength, settled }: Refit): 
   return `${names[key]}: ${outcomes === 1 ? '1 outcome speaks' : `${String(outcomes)} outcomes speak`} of it, ${String(complaints)} ${complaintNames[key]}; by the days in use, worth ${decimals(strength, 1)} that were in use for long. What was unknown is ${String(Math.round(100 * settled))} % less.`;
 }
 
+const ONE_KIND =
+  'not recommended: all these outcomes are of one spec on one set of measures, and there is no other to try on what was learned from them.';
+
 /** Whether the refit beats the defaults where it had not seen the outcome, and what follows. */
 export function verdictText(refit: Refit, learned: Learned): string {
   const { key, heldOut, recommended, outcomes } = refit;
   if (outcomes === 0) return `${names[key]}: no outcome speaks of it; nothing is learned.`;
   const { defaults, refit: own, better, error } = heldOut;
-  const scores = `log score ${decimals(own, 2)} against ${decimals(defaults, 2)} with the defaults; ${better < 0 ? 'worse' : 'better'} by ${decimals(Math.abs(better), 2)}, ${Number.isFinite(error) ? `give or take ${decimals(error, 2)}` : 'which one kind of cinch alone cannot tell from chance'}`;
+  const scores = `log score ${decimals(own, 2)} against ${decimals(defaults, 2)} with the defaults; ${better < 0 ? 'worse' : 'better'} by ${decimals(Math.abs(better), 2)}, give or take ${decimals(error, 2)}`;
+  if (!Number.isFinite(error)) return `${names[key]}: ${ONE_KIND}`;
   const follows = recommended
     ? `Recommended: ${inches(writtenOf(refit, learned))}.`
     : refit.settled < learningNumbers['least-settled'].value
@@ -156,13 +160,13 @@ function floorText(learned: Learned): string {
     return `The least clearance, against which cinches are refused and called good, goes with it${moved}: ${FLOOR_FOLLOWS}. At ${old} ${chances}${then}.`;
   const why =
     moves === 'set-by-shop'
-      ? 'which the shop set itself and learning leaves alone'
-      : 'which stays as it is: learning never lowers it below the default';
+      ? 'which the shop set itself and learning leaves alone,'
+      : 'which learning never lowers below the default,';
   const raise =
     atFloor.after >= 0.5
       ? ' If that is more than you will tie, raise floor-clearance in the shop file by hand.'
       : '';
-  return `At the least clearance (${old}), ${why}, ${chances}.${raise}`;
+  return `At the least clearance (${old}), ${why} ${chances}.${raise}`;
 }
 
 function readingTexts(learned: Learned): string[] {
