@@ -1,5 +1,6 @@
 /** A table of outcomes as the same tree that a YAML file gives, so that both come through one door. */
 import { nearestWord } from '../units/nearest.ts';
+import { listed } from '../units/phrase.ts';
 import { csvRows, type CsvCell } from './csv-rows.ts';
 import { didYouMean } from './leaves.ts';
 import type { Loaded } from './load.ts';
@@ -81,14 +82,15 @@ function headFaults(head: readonly CsvCell[], at: At): Problem[] {
     const twice = head.findIndex((other) => other.text.trim() === name) < i;
     if (names.includes(name) && !twice) return [];
     const expected = twice ? 'each column once' : `a column: ${names.join(', ')}`;
-    const hint = twice ? undefined : didYouMean(nearestWord(name, names));
+    const hint = twice ? undefined : didYouMean(name === 'outcome' ? 'result' : nearestWord(name, names));
     return [at({ path: '', found: cell.text === '' ? 'nothing' : cell.text, expected, hint }, cell)];
   });
   const missing = needed.filter((name) => !head.some((cell) => cell.text.trim() === name));
   if (missing.length === 0 || first === undefined) return unknown;
+  const expected = `a head with the columns ${listed(needed)}`;
   return [
     ...unknown,
-    at({ path: '', expected: `a column ${missing.join(', and one ')} in the head` }, first),
+    at({ path: '', found: missing.map((name) => `no column ${name}`).join(', '), expected }, first),
   ];
 }
 

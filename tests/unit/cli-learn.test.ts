@@ -118,7 +118,7 @@ describe('the answers follow what was learned', () => {
     fs.writeFileSync(at('shop.yaml'), shopText);
     const fresh = await learn('--shop', 'shop.yaml', '--in-place');
     expect(read('shop.yaml')).not.toMatch(/^ {2}floor-clearance/m);
-    expect(fresh.stdout.replace(/\s+/g, ' ')).toContain('learning never lowers it below the default');
+    expect(fresh.stdout.replace(/\s+/g, ' ')).toContain('which learning never lowers below the default');
   });
 });
 
