@@ -67,7 +67,7 @@ export class Advice {
   }
 
   get assumptions(): readonly Assumption[] {
-    return assumptionsOf(this.facts);
+    return withLearned(assumptionsOf(this.facts), this.facts.shop);
   }
 
   /** Where a photo and a tape disagree. */
@@ -114,6 +114,16 @@ export class Advice {
   get ask(): readonly Ask[] {
     return (this.#ask ??= asksFor(this.facts, this.specs[0], this.facts.shop));
   }
+}
+
+/** The give of new cord is assumed, unless the shop's own outcomes stand behind it. */
+function withLearned(assumptions: readonly Assumption[], { learned }: Shop): readonly Assumption[] {
+  const from = learned?.stretch;
+  if (from === undefined) return assumptions;
+  const basis = `from ${String(from.outcomes)} outcomes of this shop until ${from.until}`;
+  return assumptions.map((entry) =>
+    entry.input === 'give of new cord' ? { ...entry, kind: 'computed', basis } : entry,
+  );
 }
 
 interface Place {

@@ -7,6 +7,7 @@ import { addCheck } from './commands/check.ts';
 import { addCompletion } from './commands/completion.ts';
 import { addDraw } from './commands/draw.ts';
 import { addHelp } from './commands/help.ts';
+import { addLearn } from './commands/learn.ts';
 import { addMaterials } from './commands/materials.ts';
 import { addNew } from './commands/new.ts';
 import { addPhoto } from './commands/photo.ts';
@@ -38,6 +39,7 @@ const adders = [
   addMaterials,
   addSchedule,
   addDraw,
+  addLearn,
   addRules,
   addNew,
   addSchema,
@@ -56,6 +58,7 @@ export const commandNames: readonly string[] = [
   'materials',
   'schedule',
   'draw',
+  'learn',
   'rules',
   'new',
   'schema',
@@ -85,6 +88,7 @@ Examples:
   cinchwright schedule orders/        what is done when, and what is late
   cinchwright draw order.yaml --out cinch.svg
                                       the cinch on the horse, to scale
+  cinchwright learn outcomes.yaml     what came of earlier cinches
   cinchwright size --help             everything "size" can do`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */

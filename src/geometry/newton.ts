@@ -18,7 +18,7 @@ export interface Top {
 const MOST_STEPS = 100;
 const MOST_HALVINGS = 40;
 /** The rise that the next step promises, below which the top is reached. */
-const ENOUGH = 1e-18;
+const ENOUGH = 1e-14;
 
 /**
  * The top of a function. A step solves bend x step = gradient; where the bend is not positive a ridge is added until it is, and a

@@ -50,7 +50,7 @@ const customer = block(
   '{ name: first and last }',
 );
 
-const horse = block('the horse', {
+export const horse = block('the horse', {
   name: maybe(freeText('name of the horse')),
   height: maybe(measure(ranges.height)),
   'heart-girth': maybe(measure(ranges.heartGirth)),
@@ -69,7 +69,7 @@ jsonOf.set(horse, {
   anyOf: [{ required: ['height'] }, { required: ['heart-girth'] }],
 });
 
-const saddle = block('the saddle', {
+export const saddle = block('the saddle', {
   rigging,
   style: maybe(oneOf('style of rigging', ['ring', 'flat-plate', 'in-skirt', 'dropped'])),
   'bar-span': maybe(measure(ranges.barSpan)),
@@ -78,7 +78,7 @@ const saddle = block('the saddle', {
   double: maybe(trueFalse('whether the saddle is double rigged')),
 });
 
-const cinch = {
+export const cinch = {
   style: maybe(oneOf('style of cinch', styles, styleSense)),
   strands: maybe(strandCount('strands')),
   buckle: maybe(freeText('id of a buckle in the shop file')),

@@ -49,5 +49,6 @@ function toShop(written: WrittenShop): Shop {
     ...tradeOf(written),
     model: { ...defaultModel, ...own },
     overridden,
+    ...(written.learned === undefined ? {} : { learned: written.learned }),
   };
 }

@@ -41,7 +41,29 @@ export function acrossShop(loaded: Loaded): Problem[] {
     ),
     ...acrossTrade(loaded),
     ...rising.flatMap((keys) => falling(loaded, keys)),
+    ...learnedFaults(loaded),
   ];
+}
+
+/** What was learned must be in force, and within its own interval. */
+function learnedFaults(loaded: Loaded): Problem[] {
+  const learned = treeAt(loaded.tree, ['learned']);
+  if (typeof learned !== 'object' || Array.isArray(learned)) return [];
+  return Object.keys(learned).flatMap((key) => {
+    const path = ['learned', key];
+    if (!Object.hasOwn(defaultModel, key)) return []; // told as an unknown key already
+    if (treeAt(loaded.tree, ['model', key]) === undefined) {
+      const expected = `${key} under model, too: what was learned is a number that the shop sets`;
+      return [loaded.locate({ path: pathText(path), found: key, expected }, path, 'key')];
+    }
+    const value = numberAt(loaded, ['model', key]);
+    const [low, high] = [numberAt(loaded, [...path, 'low']), numberAt(loaded, [...path, 'high'])];
+    if (value === undefined || (value >= (low ?? value) && value <= (high ?? value))) return [];
+    const expected = `an interval that holds the number under model (${textAt(loaded, ['model', key]) ?? ''})`;
+    const end = value < (low ?? value) ? 'low' : 'high';
+    const at = [...path, end];
+    return [loaded.locate({ path: pathText(at), found: textAt(loaded, at), expected }, at)];
+  });
 }
 
 function upsideDown(loaded: Loaded, path: Path): Problem[] {

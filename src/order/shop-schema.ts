@@ -1,8 +1,10 @@
 /** What a shop file may say: every key, what it takes, and nothing else. */
 import * as z from 'zod/mini';
 import { modelNumbers, type ModelKey } from '../sources/numbers.ts';
+import type { LearnedKey } from './types.ts';
 import {
   block,
+  day,
   freeText,
   leaf,
   plainNumber,
@@ -76,6 +78,36 @@ const model = block(
   >,
 );
 
+const learnedFrom = (key: LearnedKey): z.ZodMiniOptional<ReturnType<typeof learnedBlock>> =>
+  maybe(learnedBlock(key));
+
+function learnedBlock(key: LearnedKey) {
+  const { about, min, max, value } = modelNumbers[key];
+  const end = (which: string): Leaf<number> =>
+    measure({
+      about: `${which} end of the interval of: ${about}`,
+      min: 0,
+      max: 2 * max,
+      example: `${String(min + value / 2)} in`,
+    });
+  return block(
+    `where ${key} was learned`,
+    {
+      outcomes: wholeNumber({ min: 1, max: 999_999, about: 'how many outcomes' }),
+      until: day('last day of the outcomes'),
+      low: maybe(end('lower')),
+      high: maybe(end('upper')),
+    },
+    '{ outcomes: 212, until: 2026-11-20 }',
+  );
+}
+
+/** Written by `learn`; says which numbers of the model the shop's own outcomes stand behind. */
+const learned = block('which numbers of the model were learned from outcomes', {
+  'required-clearance': learnedFrom('required-clearance'),
+  stretch: learnedFrom('stretch'),
+});
+
 /** The whole shop file; leaves in, values out, keys as written. */
 export const shopSchema = block('a shop', {
   shop: freeText('name of the shop'),
@@ -93,6 +125,7 @@ export const shopSchema = block('a shop', {
   cord: list('cord', cord),
   ...tradeShape,
   model: maybe(model),
+  learned: maybe(learned),
 });
 
 export type WrittenShop = z.output<typeof shopSchema>;

@@ -105,6 +105,19 @@ export interface Cord {
   price?: CordPrice | undefined;
 }
 
+/** Where a number of the model was learned: from how many outcomes of this shop, until which day. */
+export interface LearnedFrom {
+  outcomes: number;
+  /** ISO 8601 day. */
+  until: string;
+  /** 90 % interval, when the file gives it. */
+  low?: Inches | undefined;
+  high?: Inches | undefined;
+}
+
+/** Numbers that can be learned. */
+export type LearnedKey = 'required-clearance' | 'stretch';
+
 export interface Shop extends Trade {
   name: string;
   strands: StrandRange;
@@ -115,4 +128,6 @@ export interface Shop extends Trade {
   model: Model;
   /** Which keys the shop itself set. */
   overridden: readonly (keyof Model)[];
+  /** Which of these the shop's own outcomes stand behind. */
+  learned?: Readonly<Partial<Record<LearnedKey, LearnedFrom | undefined>>> | undefined;
 }

@@ -1,6 +1,7 @@
 /** What an order is about, in sentences: the pair, the room, the ring, the shop's own numbers. */
 import type { Advice } from '../advice/advice.ts';
 import type { Facts } from '../facts/facts.ts';
+import type { LearnedKey, Shop } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { modelNumbers, type ModelKey } from '../sources/numbers.ts';
 import { listed } from '../units/phrase.ts';
@@ -49,13 +50,23 @@ export const aboutTexts = ({ facts, remarks }: Advice, units: Units): string[] =
 ];
 
 /** Which numbers of the model the shop itself has set; undefined when none. */
-export function ownNumbers({ shop, model }: CaseFacts): string | undefined {
+export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): string | undefined {
   if (shop.overridden.length === 0) return undefined;
   const named = shop.overridden.map((key) => {
     const usual = modelNumbers[key].value;
-    return `${key.replaceAll('-', ' ')} ${numberText(model[key], key)} (usual ${numberText(usual, key)})`;
+    const from = learnedText(shop, key);
+    const basis = from === undefined ? '' : `; ${from}`;
+    return `${key.replaceAll('-', ' ')} ${numberText(model[key], key)} (usual ${numberText(usual, key)}${basis})`;
   });
   return `The shop's own numbers are in force: ${named.join('; ')}.`;
+}
+
+/** "from 212 outcomes of this shop until 2026-11-20"; undefined where no outcomes stand behind a number. */
+function learnedText({ learned }: Pick<Shop, 'learned'>, key: ModelKey): string | undefined {
+  const from = learned?.[key as LearnedKey];
+  if (from === undefined) return undefined;
+  const { outcomes, until } = from;
+  return `from ${String(outcomes)} ${outcomes === 1 ? 'outcome' : 'outcomes'} of this shop until ${until}`;
 }
 
 function numberText(value: number, key: ModelKey): string {

@@ -7,6 +7,7 @@ import { moneyText } from '../units/money.ts';
 import { listed } from '../units/phrase.ts';
 import { wantsText } from './about-check.ts';
 import { becauseText, elbowText, findingText, notGood } from './about-specs.ts';
+import { ownNumbers } from './about-order.ts';
 import { assumedTexts, measuredText } from './about-rest.ts';
 import { countText, knownAmount, unitText } from './money.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
@@ -173,7 +174,8 @@ function windowText({ window, order: { due } }: Quote): string {
   return `Ready ${days}, ${basis}.${late}`;
 }
 
-function basisTexts({ assumptions }: Quote, units: Units): string[] {
+function basisTexts({ assumptions, shop, facts }: Quote, units: Units): string[] {
   const measured = measuredText(assumptions, units);
-  return [...(measured === undefined ? [] : [measured]), ...assumedTexts(assumptions, units)];
+  const own = ownNumbers({ shop, model: facts.model });
+  return [measured, ...assumedTexts(assumptions, units), own].filter((text) => text !== undefined);
 }

@@ -29,6 +29,7 @@ export function sizeValue(result: SizeResult): Record<string, unknown> {
     order: order.order,
     file,
     assumptions: advice.assumptions.map(assumptionValue),
+    ...(advice.facts.shop.learned === undefined ? {} : { learned: advice.facts.shop.learned }),
     room: { inches: rounded(room.value), sd: rounded(room.sd), basis: room.basis },
     specs: advice.specs.map((spec, i) => specValue(spec, simulated?.[i])),
     refused: refusedValue(advice),

@@ -67,6 +67,11 @@ export const rooms: Readonly<Record<string, Room>> = {
     uses: ['units', 'sources', 'geometry', 'facts', 'fit', 'advice'],
     types: ['order'],
   },
+  learn: {
+    why: 'Learning turns outcomes into numbers of the model: it lays the cinches that were tied, and judges none.',
+    uses: ['units', 'sources', 'geometry', 'facts', 'stock', 'fit'],
+    types: ['order'],
+  },
   paper: {
     why: 'Papers are made of finished advice: a quote, a ticket, the materials and the days of a backlog. They read no clock and print nothing.',
     uses: ['units', 'sources', 'cutting', 'schedule', 'stock'],
@@ -81,7 +86,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   report: {
     why: 'Printers read a finished result and compute nothing.',
-    uses: ['units', 'sources', 'stock', 'ask', 'backlog'],
+    uses: ['units', 'sources', 'stock', 'ask', 'learn', 'backlog'],
     types: ['geometry', 'cutting', 'schedule', 'order', 'photo', 'facts', 'fit', 'rules', 'advice', 'paper'],
     packages: ['chalk', 'cli-table3'],
     // What few readers want is put together when a printer asks for it.
@@ -132,6 +137,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       'rules',
       'advice',
       'ask',
+      'learn',
       'paper',
       'backlog',
       'report',

@@ -1,0 +1,186 @@
+/** `learn`: what the outcomes of earlier cinches say about two numbers of the shop's model. */
+import { Option, type Command } from 'commander';
+import type { Learned } from '../../learn/learn.ts';
+import type { Order, Shop } from '../../order/types.ts';
+import type { Problem } from '../../order/problem.ts';
+import { emit, guardInputs } from '../emit.ts';
+import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
+import { readEntries, readText } from '../input.ts';
+import type { CliIo } from '../io.ts';
+import { day, outOption, shopOption, word } from '../options.ts';
+import { orderFiles } from '../order-files.ts';
+import { problemsOnStderr, tellFaults } from '../problems.ts';
+import type { Session } from '../program.ts';
+import { colorFor, reportOptions } from '../screen.ts';
+import { shopOf } from '../shop.ts';
+import { writeLearned } from '../write-learned.ts';
+
+const formats = ['table', 'markdown', 'html', 'json'] as const;
+
+export interface LearnOptions {
+  format: (typeof formats)[number];
+  orders: string[];
+  shop?: string;
+  out?: string;
+  picture?: string;
+  write?: string;
+  inPlace?: true;
+  date?: string;
+  color: boolean;
+}
+
+const help = `
+OUTCOMES is YAML, or a CSV table when its name ends in .csv. Each outcome names an
+order (found among --orders) or has the horse and the saddle in it, then the spec
+tied, the days in use, and the result: good, elbow-rub, buckle-rub, slipped,
+too-long or too-short. See docs/learn.md.
+
+Nothing is written unless told. --write makes a new file: the shop file of --shop
+with the numbers in it, or their blocks alone. --in-place edits the shop file
+itself and keeps its comments. What does not foretell better than the defaults is
+not recommended, and not written.
+
+Examples:
+  cinchwright learn outcomes.yaml --orders orders/
+  cinchwright learn outcomes.csv --orders orders/ --picture calibration.svg
+  cinchwright learn outcomes.yaml --shop shop.yaml --write shop-learned.yaml
+  cinchwright learn outcomes.yaml --shop shop.yaml --in-place`;
+
+/** Adds the command. */
+export function addLearn(program: Command, session: Session): void {
+  program
+    .command('learn')
+    .summary('what outcomes teach about clearance and length')
+    .description(
+      'Fits the required clearance and the give of new cord to what came of earlier cinches, and says whether that foretells better.',
+    )
+    .argument('<file>', 'outcomes, as YAML or CSV')
+    .addOption(
+      new Option('--orders <path>', 'order files or folders that the outcomes are about; may be given again')
+        .default([], 'none')
+        .argParser((path: string, all: string[]): string[] => [...all, path]),
+    )
+    .addOption(
+      new Option('--format <name>', `print as ${formats.join(', ')}`)
+        .default('table', 'table')
+        .argParser(word('--format', formats)),
+    )
+    .option('--picture <file>', 'draw rubs by clearance, and foretold against come, as SVG')
+    .option('--write <file>', 'write what is recommended to a new file for --shop')
+    .option('--in-place', 'write what is recommended into the shop file of --shop')
+    .addOption(
+      new Option('--date <day>', 'day that the outcomes reach to (default: today)').argParser(day('--date')),
+    )
+    .addOption(shopOption())
+    .addOption(outOption())
+    .addHelpText('after', help)
+    .action(async (file: string, _: unknown, command: Command) => {
+      session.code = await learn(file, command.optsWithGlobals<LearnOptions>(), session.io);
+    });
+}
+
+async function learn(file: string, options: LearnOptions, io: CliIo): Promise<ExitCode> {
+  guardOptions(file, options, io);
+  const errorColor = colorFor(io, options.color, 'stderr');
+  const shop = await shopOf(options.shop, io, errorColor);
+  const { orders, code } = await ordersOf(options.orders, io, errorColor);
+  const read = await learnedFrom(file, { orders, shop }, io);
+  if (!read.ok) {
+    await problemsOnStderr(read.problems, io, errorColor);
+    throw new CliFault(`the outcomes in ${printable(file)} have problems: nothing was learned`, {
+      code: exit.input,
+    });
+  }
+  const { learned } = read;
+  const about = { file: label(file), day: options.date ?? io.today() };
+  emit(await printers[options.format](learned, { about, options, io }), options.out, io);
+  if (options.picture !== undefined) {
+    emit((await import('../../report/learn-svg.ts')).learnSvg(learned), options.picture, io);
+  }
+  const written = await writeLearned(learned, { ...options, until: about.day }, io);
+  return code !== exit.good ? code : written;
+}
+
+function guardOptions(file: string, options: LearnOptions, io: CliIo): void {
+  const { out, picture, write, inPlace, shop } = options;
+  if (inPlace === true && shop === undefined) {
+    throw new CliFault('--in-place needs the shop file: --shop FILE');
+  }
+  if (inPlace === true && write !== undefined) {
+    throw new CliFault('--write makes a new file and --in-place edits the old one: leave out one of them');
+  }
+  const inputs = [file, shop, ...options.orders];
+  for (const target of [out, picture, write]) guardInputs(target, inputs, io);
+  const targets = [out, picture, write].filter((name) => name !== undefined && name !== '-');
+  if (new Set(targets).size < targets.length) {
+    throw new CliFault('--out, --picture and --write need a file each');
+  }
+}
+
+/** Orders by their number. Errors: two orders of one number. */
+async function ordersOf(
+  paths: readonly string[],
+  io: CliIo,
+  color: boolean,
+): Promise<{ orders: ReadonlyMap<string, Order>; code: ExitCode }> {
+  const orders = new Map<string, Order>();
+  if (paths.length === 0) return { orders, code: exit.good };
+  const entries = await readEntries(await orderFiles(paths, io, 'learn'), io);
+  for (const entry of entries) {
+    if (!entry.ok) continue;
+    const { order } = entry.order;
+    if (orders.has(order)) {
+      throw new CliFault(
+        `two orders have the number ${printable(order)}: nobody knows which the outcomes mean`,
+        {
+          code: exit.input,
+        },
+      );
+    }
+    orders.set(order, entry.order);
+  }
+  return { orders, code: await tellFaults(entries, io, color) };
+}
+
+type Read = { ok: true; learned: Learned } | { ok: false; problems: readonly Problem[] };
+
+async function learnedFrom(
+  file: string,
+  { orders, shop }: { orders: ReadonlyMap<string, Order>; shop: Shop },
+  io: CliIo,
+): Promise<Read> {
+  const text = await readText(file, io);
+  if (!text.ok) {
+    throw new CliFault(`cannot read ${printable(label(file))}: ${text.why}`, { code: exit.input });
+  }
+  const { readOutcomes } = await import('../../order/read-outcomes.ts');
+  const read = readOutcomes(text.text, label(file), /\.csv$/i.test(file) ? 'csv' : 'yaml');
+  if (!read.ok) return read;
+  const { evidenceFrom, learnFrom } = await import('../../learn/learn.ts');
+  const found = evidenceFrom(read.outcomes, orders, shop);
+  return found.ok ? { ok: true, learned: learnFrom(found.evidence, shop) } : found;
+}
+
+const label = (file: string): string => (file === '-' ? 'standard input' : file);
+
+interface Target {
+  readonly about: { readonly file: string; readonly day: string };
+  readonly options: LearnOptions;
+  readonly io: CliIo;
+}
+
+const sheetOf = async (learned: Learned, { about }: Target) =>
+  (await import('../../report/learn-sheet.ts')).learnSheet(learned, about);
+
+const printers: Record<LearnOptions['format'], (learned: Learned, target: Target) => Promise<string>> = {
+  table: async (learned, target) =>
+    (await import('../../report/sheet-screen.ts')).sheetsScreen(
+      [await sheetOf(learned, target)],
+      reportOptions({ ...target.options, units: 'in' }, target.io),
+    ),
+  markdown: async (learned, target) =>
+    (await import('../../report/sheet-markdown.ts')).sheetsMarkdown([await sheetOf(learned, target)]),
+  html: async (learned, target) =>
+    (await import('../../report/sheet-html.ts')).sheetsHtml([await sheetOf(learned, target)]),
+  json: async (learned, { about }) => (await import('../../report/learn-json.ts')).learnJson(learned, about),
+};

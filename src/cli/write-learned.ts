@@ -1,0 +1,52 @@
+/** Writes what was learned: a new file, or into the shop file with its comments kept; never anything that is not recommended. */
+import type { Learned } from '../learn/learn.ts';
+import { emit } from './emit.ts';
+import { CliFault, exit, printable, type ExitCode } from './fault.ts';
+import { readText } from './input.ts';
+import type { CliIo } from './io.ts';
+
+interface Asked {
+  readonly shop?: string;
+  readonly write?: string;
+  readonly inPlace?: true;
+  readonly until: string;
+}
+
+/** Does what --write and --in-place ask for. Errors: a shop file that cannot be edited so. */
+export async function writeLearned(learned: Learned, asked: Asked, io: CliIo): Promise<ExitCode> {
+  const target = asked.inPlace === true ? asked.shop : asked.write;
+  if (target === undefined) return exit.good;
+  const { entriesOf } = await import('../learn/entries.ts');
+  const entries = entriesOf(learned, asked.until);
+  if (entries.length === 0) {
+    io.stderr(`cinchwright: nothing is recommended, so nothing was written to ${printable(target)}\n`);
+    return exit.noSpec;
+  }
+  const { withEntries } = await import('../order/edit-shop.ts');
+  if (asked.shop === undefined) {
+    const head = '# Written by "cinchwright learn": these blocks go into a shop file.\n';
+    emit(head + withEntries('', entries).trimStart(), target, io);
+    return exit.good;
+  }
+  const old = await readText(asked.shop, io);
+  if (!old.ok)
+    throw new CliFault(`cannot read the shop file ${printable(asked.shop)}: ${old.why}`, {
+      code: exit.input,
+    });
+  const text = withEntries(old.text, entries);
+  const { readShop } = await import('../order/read-shop.ts');
+  const read = readShop(text, asked.shop);
+  const numbers = entries.filter(({ block }) => block === 'model');
+  if (
+    !read.ok ||
+    numbers.some(({ key, value }) => `${String(read.shop.model[key as 'stretch'])} in` !== value)
+  ) {
+    const blocks = entries.map(({ block, key, value }) => `${block}: { ${key}: ${value} }`).join('\n');
+    throw new CliFault(`the shop file ${printable(asked.shop)} cannot be edited: nothing was written`, {
+      code: exit.input,
+      hint: `Write it by hand:\n${blocks}`,
+    });
+  }
+  emit(text, target, io);
+  return exit.good;
+}

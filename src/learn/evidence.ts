@@ -1,0 +1,49 @@
+/** What an outcome says: the clearance and the latigo run with which that cinch was tied, each with its spread, and what came of it. */
+import { factsOf } from '../facts/facts.ts';
+import type { Spec } from '../fit/candidate.ts';
+import { Ground } from '../fit/ground.ts';
+import { lay } from '../fit/lay.ts';
+import type { OutcomeResult } from '../sources/outcome-results.ts';
+import type { Order } from '../order/types.ts';
+import type { Model } from '../sources/numbers.ts';
+
+/** A length as known when the cinch was tied, inches. */
+export interface Known {
+  readonly value: number;
+  readonly sd: number;
+}
+
+export interface Evidence {
+  readonly result: OutcomeResult;
+  readonly days: number;
+  /** Clearance at tying over the size factor: of the buckle where the buckle rubbed, else of what came nearest. */
+  readonly clearance: Known;
+  /** From ring to ring less the cinch, halved: the latigo run before any give; its spread is that of the rings. */
+  readonly slack: Known;
+}
+
+export interface Tried {
+  readonly order: Order;
+  readonly spec: Spec;
+  readonly days: number;
+  readonly result: OutcomeResult;
+}
+
+/** The evidence of an outcome; undefined when such a cinch cannot be laid on that horse at all. */
+export function evidenceOf({ order, spec, days, result }: Tried, model: Model): Evidence | undefined {
+  const facts = factsOf(order, model);
+  const ground = new Ground(facts);
+  const laid = lay(spec, ground);
+  if (laid === undefined) return undefined;
+  const near = result === 'buckle-rub' ? ground.hang(spec.buckle, spec.length).clearance : laid.clearance;
+  const { k, ring, girth, lengthNeed } = facts;
+  return {
+    result,
+    days,
+    clearance: { value: near.inches / k, sd: near.sd / k },
+    slack: {
+      value: (lengthNeed.ringToRing.value - spec.length) / 2,
+      sd: Math.hypot(ring.station.sd, ring.stationPerGirth * girth.sd),
+    },
+  };
+}

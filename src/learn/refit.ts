@@ -1,0 +1,195 @@
+/** A number of the model fitted anew: before and after with intervals, whether it foretells better, and how well it is calibrated. */
+import { chanceOf, fitLogistic, logChance, type Odds } from '../geometry/logistic.ts';
+import { normalInverse } from '../geometry/normal.ts';
+import { learning } from '../sources/learning.ts';
+import { modelNumbers } from '../sources/numbers.ts';
+import type { Learning } from './models.ts';
+
+export interface Range {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Log score of what was left out, summed: nearer to nothing is better. */
+export interface HeldOut {
+  readonly defaults: number;
+  readonly refit: number;
+  /** How much better the refit foretells, and the standard error of that over outcomes. */
+  readonly better: number;
+  readonly error: number;
+}
+
+/** Outcomes of which much the same was foretold, and what came; shares of the count. */
+export interface Bin {
+  readonly count: number;
+  /** Mean chance that the complaint comes sooner or later. */
+  readonly chance: number;
+  /** What was to be expected in the days in use. */
+  readonly before: number;
+  readonly after: number;
+  readonly came: number;
+  /** Of the share that came, by Wilson. */
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface Refit {
+  readonly key: Learning['key'];
+  readonly before: Range;
+  readonly after: Range;
+  /** All numbers of the model, the one looked for first. */
+  readonly numbersBefore: readonly number[];
+  readonly numbers: readonly number[];
+  /** Outcomes that say something about it, and how many of them are complaints. */
+  readonly outcomes: number;
+  readonly complaints: number;
+  /** What the outcomes are worth after the days they had to show: a good one that was in use for long counts 1. */
+  readonly strength: number;
+  /** Share of what was unknown that they took away, 0 to 1. */
+  readonly settled: number;
+  readonly heldOut: HeldOut;
+  readonly bins: readonly Bin[];
+  /** The number to be written: within what a shop file takes, to a hundredth of an inch. */
+  readonly value: number;
+  readonly recommended: boolean;
+}
+
+/** Fits a number anew. */
+export function refit(asked: Learning): Refit {
+  const { key, prior, odds, of } = asked;
+  const fit = fitLogistic(odds, prior);
+  const sdBefore = prior.sd[0] ?? 0;
+  const sd = Math.sqrt(fit.covariance?.[0]?.[0] ?? sdBefore ** 2);
+  const heldOut = heldOutOf(asked, fit.numbers);
+  const outcomes = new Set(of).size;
+  const happened = odds.trials.filter((trial) => trial.happened).length;
+  const settled = Math.max(0, 1 - (sd / sdBefore) ** 2);
+  const { min, max } = modelNumbers[key];
+  const value = Math.round(100 * Math.min(max, Math.max(min, fit.numbers[0] ?? 0))) / 100;
+  return {
+    key,
+    before: rangeOf(prior.mean[0] ?? 0, sdBefore),
+    after: rangeOf(fit.numbers[0] ?? 0, sd),
+    numbersBefore: prior.mean,
+    numbers: fit.numbers,
+    outcomes,
+    complaints: happened,
+    strength: strengthOf(asked),
+    settled,
+    heldOut,
+    bins: binsOf(odds, prior.mean, fit.numbers),
+    value,
+    recommended: fit.reached && settled >= learning('least-settled') && heldOut.better > heldOut.error,
+  };
+}
+
+function rangeOf(value: number, sd: number): Range {
+  const by = sd * normalInverse((1 + learning('interval')) / 2);
+  return { value, low: value - by, high: value + by };
+}
+
+/** A complaint counts 1, whenever it came. */
+function strengthOf({ odds, of }: Learning): number {
+  const worth = new Map<number, number>();
+  odds.trials.forEach(({ happened, seen = 1 }, i) => {
+    const place = of[i] ?? 0;
+    worth.set(place, Math.max(worth.get(place) ?? 0, happened ? 1 : seen));
+  });
+  return [...worth.values()].reduce((sum, each) => sum + each, 0);
+}
+
+const only = (odds: Odds, kept: readonly number[]): Odds => ({
+  trials: kept.map((i) => odds.trials[i] ?? { happened: false, weight: 0 }),
+  at: (i, numbers, gradient) => odds.at(kept[i] ?? 0, numbers, gradient),
+});
+
+/** Each outcome foretold from all others (Stone 1974), with the numbers that are likeliest without it; by folds where they are many. */
+function heldOutOf({ odds, prior, of }: Learning, numbers: readonly number[]): HeldOut {
+  const places = [...new Set(of)];
+  const folds = places.length <= learning('one-by-one') ? places.length : 50;
+  const foldOf = new Map(places.map((place, i) => [place, i % Math.max(1, folds)]));
+  const byOutcome = new Map<number, { defaults: number; refit: number }>();
+  const scratch = numbers.map(() => 0);
+  for (let fold = 0; fold < folds; fold++) {
+    const inFold = (i: number): boolean => foldOf.get(of[i] ?? 0) === fold;
+    const all = odds.trials.map((_, i) => i);
+    const without = fitLogistic(
+      only(
+        odds,
+        all.filter((i) => !inFold(i)),
+      ),
+      prior,
+      numbers,
+    ).numbers;
+    for (const i of all.filter(inFold)) {
+      const trial = odds.trials[i];
+      if (trial === undefined) continue;
+      const sums = byOutcome.get(of[i] ?? 0) ?? { defaults: 0, refit: 0 };
+      sums.defaults += logChance(trial, odds.at(i, prior.mean, scratch));
+      sums.refit += logChance(trial, odds.at(i, without, scratch));
+      byOutcome.set(of[i] ?? 0, sums);
+    }
+  }
+  return summed([...byOutcome.values()]);
+}
+
+function summed(scores: readonly { defaults: number; refit: number }[]): HeldOut {
+  const sum = (of: (score: { defaults: number; refit: number }) => number): number =>
+    scores.reduce((total, score) => total + of(score), 0);
+  const better = sum((score) => score.refit - score.defaults);
+  const mean = better / Math.max(1, scores.length);
+  const squares = sum((score) => (score.refit - score.defaults - mean) ** 2);
+  const error = scores.length < 2 ? Infinity : Math.sqrt((scores.length * squares) / (scores.length - 1));
+  return { defaults: sum(({ defaults }) => defaults), refit: sum(({ refit: own }) => own), better, error };
+}
+
+const MOST_BINS = 6;
+const LEAST_IN_BIN = 5;
+
+/**
+ * Trials in order of their chance, in bins of equal numbers. Complaints end the days, so the chance to have seen one by then would be
+ * small just where one came: what is to be expected is the cumulated hazard up to the last day instead, -log(1 - seen x chance), whose
+ * sum is that of the complaints whoever ended when (the martingale of counting processes; Andersen & Gill 1982).
+ */
+function binsOf(odds: Odds, before: readonly number[], after: readonly number[]): Bin[] {
+  const scratch = after.map(() => 0);
+  const foretold = odds.trials.map(({ seen = 1, happened }, i) => {
+    const chance = (numbers: readonly number[]): number => chanceOf(odds.at(i, numbers, scratch));
+    const hazard = (numbers: readonly number[]): number =>
+      -Math.log1p(-Math.min(seen * chance(numbers), 1 - 1e-12));
+    return { chance: chance(after), before: hazard(before), after: hazard(after), came: happened ? 1 : 0 };
+  });
+  foretold.sort((a, b) => a.chance - b.chance || a.after - b.after || a.came - b.came);
+  const count = Math.max(1, Math.min(MOST_BINS, Math.floor(foretold.length / LEAST_IN_BIN)));
+  return Array.from({ length: count }, (_, i) =>
+    foretold.slice(
+      Math.round((i * foretold.length) / count),
+      Math.round(((i + 1) * foretold.length) / count),
+    ),
+  )
+    .filter((bin) => bin.length > 0)
+    .map((bin) => {
+      const mean = (of: (each: (typeof bin)[number]) => number): number =>
+        bin.reduce((sum, each) => sum + of(each), 0) / bin.length;
+      const came = mean((each) => each.came);
+      const own = mean((each) => each.before);
+      return {
+        count: bin.length,
+        chance: mean((each) => each.chance),
+        before: own,
+        after: mean((each) => each.after),
+        came,
+        ...wilson(came, bin.length),
+      };
+    });
+}
+
+/** Interval of a share (Wilson 1927, J. Am. Stat. Assoc. 22:209). */
+export function wilson(share: number, count: number): { low: number; high: number } {
+  const z = normalInverse((1 + learning('interval')) / 2);
+  const square = (z * z) / count;
+  const centre = (share + square / 2) / (1 + square);
+  const half = (z * Math.sqrt((share * (1 - share)) / count + square / (4 * count))) / (1 + square);
+  return { low: Math.max(0, centre - half), high: Math.min(1, centre + half) };
+}

@@ -1,0 +1,45 @@
+/** What a file of outcomes may say: for each cinch which order or pair it was tied for, the spec tied, the days in use, and the result. */
+import * as z from 'zod/mini';
+import { outcomeResults } from '../sources/outcome-results.ts';
+import { block, freeText, oneOf, strandCount, wholeNumber } from './leaves.ts';
+import { measure, ranges } from './measure.ts';
+import type { Sense } from './near-in-sense.ts';
+import { cinch, horse, saddle } from './order-schema.ts';
+import { list } from './trade-schema.ts';
+
+/** Words people write for a result [common practice, no source]. */
+const resultSense = {
+  ok: 'good',
+  fine: 'good',
+  gall: 'elbow-rub',
+  'elbow-gall': 'elbow-rub',
+  rub: ['elbow-rub', 'buckle-rub'],
+  rubbed: ['elbow-rub', 'buckle-rub'],
+  slips: 'slipped',
+  long: 'too-long',
+  short: 'too-short',
+} as const satisfies Sense;
+
+const outcome = block('an outcome', {
+  order: z.optional(freeText('number of the order')),
+  horse: z.optional(horse),
+  saddle: z.optional(saddle),
+  tied: block(
+    'the cinch tied',
+    {
+      style: oneOf('style of cinch', ['straight', 'high-flare', 'low-flare']),
+      strands: strandCount('strands'),
+      buckle: cinch.buckle,
+      length: measure(ranges.cinchLength),
+    },
+    '{ style: straight, strands: 19, length: 32 in }',
+  ),
+  days: wholeNumber({ min: 0, max: 5000, about: 'days in use until it was reported' }),
+  result: oneOf('what came of it', outcomeResults, resultSense),
+  notes: z.optional(freeText('notes', 2000)),
+});
+
+/** The whole file; leaves in, values out, keys as written. */
+export const outcomesSchema = block('outcomes', { outcomes: list('outcomes', outcome) });
+
+export type WrittenOutcome = z.output<typeof outcome>;

@@ -1,0 +1,125 @@
+/** The door for outcomes: the text of a YAML or CSV file becomes checked outcomes, or all its problems with their places. */
+import { acrossKeys } from './plausible.ts';
+import { check, checker, inOrder } from './check.ts';
+import { csvOutcomes } from './csv-outcomes.ts';
+import { load, type Loaded } from './load.ts';
+import { horseOf, saddleOf } from './order-of.ts';
+import type { Outcome } from './outcome-types.ts';
+import { outcomesSchema, type WrittenOutcome } from './outcomes-schema.ts';
+import { pathText, type Problem } from './problem.ts';
+import { textAt } from './shop-tree.ts';
+import { treeAt } from './tree.ts';
+
+export type OutcomesRead =
+  | { readonly ok: true; readonly outcomes: readonly Outcome[] }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+const outcomesChecker = checker(outcomesSchema, {
+  'outcomes.style': 'style, strands, buckle and length stand under tied',
+  'outcomes.strands': 'style, strands, buckle and length stand under tied',
+});
+
+/** Text of a file of outcomes -> the outcomes, or all problems; a table when `kind` says so. Never throws. */
+export function readOutcomes(text: string, file: string, kind: 'yaml' | 'csv'): OutcomesRead {
+  const loaded = kind === 'csv' ? asLoaded(csvOutcomes(text, file)) : load(text, file);
+  const [first, second] = loaded;
+  if (first === undefined) {
+    const expected = 'outcomes: there is nothing in this file';
+    return { ok: false, problems: [{ file, line: 1, column: 1, path: '', expected }] };
+  }
+  if (second !== undefined) {
+    const expected = 'one list of outcomes in a file: a second document starts here';
+    return { ok: false, problems: [second.locate({ path: '', expected }, [])] };
+  }
+  const { value, problems } = check(first, outcomesChecker);
+  const all = [...problems, ...across(first)];
+  if (value === undefined || all.length > 0) return { ok: false, problems: inOrder(all) };
+  return { ok: true, outcomes: value.outcomes.map((written, i) => outcomeOf(written, i, first)) };
+}
+
+const asLoaded = (table: ReturnType<typeof csvOutcomes>): Loaded[] => [
+  { ...table, document: undefined, top: () => undefined, line: 1 },
+];
+
+function outcomeOf(written: WrittenOutcome, place: number, loaded: Loaded): Outcome {
+  const { order, horse, saddle, tied, days, result } = written;
+  const pair =
+    horse === undefined || saddle === undefined
+      ? undefined
+      : { horse: horseOf(horse), saddle: saddleOf(saddle) };
+  return {
+    order,
+    pair,
+    tied: { style: tied.style, strands: tied.strands, buckle: tied.buckle, length: tied.length },
+    days,
+    result,
+    locate: (fault, path) => {
+      const full = ['outcomes', place, ...path];
+      return loaded.locate(
+        { ...fault, path: pathText(full), found: fault.found ?? textAt(loaded, full) },
+        full,
+      );
+    },
+  };
+}
+
+/** Faults across the keys of a file: pairs that are half there, sizes that cannot be, orders that stand twice. */
+function across(loaded: Loaded): Problem[] {
+  const list = treeAt(loaded.tree, ['outcomes']);
+  if (!Array.isArray(list)) return [];
+  if (list.length === 0) {
+    return [
+      loaded.locate({ path: 'outcomes', found: 'an empty list', expected: 'at least one outcome' }, [
+        'outcomes',
+      ]),
+    ];
+  }
+  const seen = new Map<string, number>();
+  return list.flatMap((_, i) => [
+    ...pairFaults(loaded, i),
+    ...twice(loaded, i, seen),
+    ...sizeFaults(loaded, i),
+  ]);
+}
+
+function pairFaults(loaded: Loaded, i: number): Problem[] {
+  const base = ['outcomes', i];
+  const has = (key: string): boolean =>
+    treeAt(loaded.tree, [...base, key]) !== undefined || loaded.settled.has(pathText([...base, key]));
+  const [horse, saddle] = [has('horse'), has('saddle')];
+  if (horse === saddle && (horse || has('order'))) return [];
+  const expected = horse
+    ? 'a saddle beside the horse'
+    : saddle
+      ? 'a horse beside the saddle'
+      : 'an order, or a horse and a saddle: without them nobody knows what the cinch was tied for';
+  return [loaded.locate({ path: pathText(base), expected }, base)];
+}
+
+function twice(loaded: Loaded, i: number, seen: Map<string, number>): Problem[] {
+  const path = ['outcomes', i, 'order'];
+  const order = textAt(loaded, path);
+  if (order === undefined) return [];
+  const earlier = seen.get(order);
+  if (earlier === undefined) {
+    seen.set(order, i);
+    return [];
+  }
+  const { line } = loaded.locate({ path: '', expected: '' }, ['outcomes', earlier, 'order']);
+  const expected = `each order once; this one is on line ${String(line)} already`;
+  const hint = 'keep what was reported last';
+  return [loaded.locate({ path: pathText(path), found: order, expected, hint }, path)];
+}
+
+/** What an order may not say across its keys, a pair may not either. */
+function sizeFaults(loaded: Loaded, i: number): Problem[] {
+  const base = ['outcomes', i];
+  const prefix = `${pathText(base)}.`;
+  return acrossKeys({
+    tree: treeAt(loaded.tree, base),
+    settled: new Set(
+      [...loaded.settled].flatMap((key) => (key.startsWith(prefix) ? [key.slice(prefix.length)] : [])),
+    ),
+    locate: (fault, path) => loaded.locate({ ...fault, path: `${prefix}${fault.path}` }, [...base, ...path]),
+  });
+}

@@ -1,0 +1,10 @@
+/** What may come of a cinch that was tied, in the words of outcome files. */
+export const outcomeResults = [
+  'good',
+  'elbow-rub',
+  'buckle-rub',
+  'slipped',
+  'too-long',
+  'too-short',
+] as const;
+export type OutcomeResult = (typeof outcomeResults)[number];

@@ -1,0 +1,152 @@
+/** Laws of learning: intervals hold the truth as often as they say, little evidence moves little, contradiction widens, days count. */
+import { describe, expect, test } from 'vitest';
+import { fitLogistic } from '../../src/geometry/logistic.ts';
+import { seededRandom } from '../../src/geometry/random.ts';
+import type { Evidence } from '../../src/learn/evidence.ts';
+import { clearanceLearning, giveLearning, rubOdds, seenAfter } from '../../src/learn/models.ts';
+import { refit, wilson } from '../../src/learn/refit.ts';
+import { defaultModel } from '../../src/sources/numbers.ts';
+import { outcomesOf, type Truth } from '../support/outcome-cases.ts';
+import { within } from '../support/within.ts';
+
+/** Share of 200 shops with 200 outcomes each whose 90 % interval holds the truth. */
+function coverage(truthOf: (seed: number) => Truth): { clearance: number; give: number } {
+  let [clearance, give] = [0, 0];
+  for (let seed = 1; seed <= 200; seed++) {
+    const truth = truthOf(seed);
+    const evidence = outcomesOf(200, seed, truth);
+    const holds = (asked: ReturnType<typeof giveLearning>, value: number): number => {
+      const { numbers, covariance } = fitLogistic(asked.odds, asked.prior);
+      return Math.abs(numbers[0]! - value) <= 1.6449 * Math.sqrt(covariance![0]![0]!) ? 1 : 0;
+    };
+    clearance += holds(clearanceLearning(evidence), truth.required) / 200;
+    give += holds(giveLearning(evidence, defaultModel), truth.give) / 200;
+  }
+  return { clearance, give };
+}
+
+describe('the 90 % interval holds the truth', () => {
+  test('of a shop whose cinches rub below 1.5 in', () => {
+    const found = coverage(() => ({ required: 1.5, softness: 0.15, give: 1.2 }));
+    expect(found.clearance).toBeGreaterThanOrEqual(0.85);
+    expect(found.clearance).toBeLessThanOrEqual(0.95);
+  });
+  test('of shops that differ as the defaults allow', () => {
+    const found = coverage((seed) => {
+      const random = seededRandom(seed, 99);
+      return {
+        required: 1.25 + 0.2 * random.normal(),
+        softness: Math.exp(Math.log(0.15) + 0.5 * random.normal()),
+        give: 1 + 0.5 * random.normal(),
+      };
+    });
+    for (const share of [found.clearance, found.give]) {
+      expect(share).toBeGreaterThanOrEqual(0.85);
+      expect(share).toBeLessThanOrEqual(0.95);
+    }
+  });
+  test('more often of a shop that is as the defaults have it, since they are right about it', () => {
+    expect(coverage(() => ({ required: 1.25, softness: 0.15, give: 1 })).clearance).toBeGreaterThan(0.95);
+  });
+});
+
+const one = (result: Evidence['result'], value: number, days = 60): Evidence => ({
+  result,
+  days,
+  clearance: { value, sd: 0.2 },
+  slack: { value: 6.5, sd: 0.3 },
+});
+const many = (count: number, each: Evidence): Evidence[] => Array.from({ length: count }, () => each);
+const required = (evidence: readonly Evidence[]) => refit(clearanceLearning(evidence));
+const width = ({ after }: ReturnType<typeof required>): number => after.high - after.low;
+
+test('nothing learned leaves the default as it is, and is not recommended', () => {
+  const { after, before, settled, recommended, outcomes } = required([]);
+  within(after.value, before.value, 1e-9);
+  within(after.high, before.high, 1e-4);
+  expect([settled < 1e-6, recommended, outcomes]).toEqual([true, false, 0]);
+});
+
+test('few outcomes move little', () => {
+  const { after, recommended } = required([one('elbow-rub', 1.5), one('good', 1.6), one('good', 1.4)]);
+  within(after.value, 1.25, 0.13);
+  expect(recommended).toBe(false);
+});
+
+test('a rub at more clearance asks for more, a good one at less for less', () => {
+  const base = outcomesOf(40, 3, { required: 1.3, softness: 0.15, give: 1 });
+  const { value } = required(base).after;
+  expect(required([...base, one('elbow-rub', 1.6)]).after.value).toBeGreaterThan(value);
+  expect(required([...base, one('good', 1.1)]).after.value).toBeLessThan(value);
+});
+
+test('contradictory outcomes leave a wider interval than as many that agree', () => {
+  const agreeing = required([...many(8, one('elbow-rub', 1)), ...many(8, one('good', 1.7))]);
+  const contrary = required([...many(8, one('elbow-rub', 1.7)), ...many(8, one('good', 1))]);
+  expect(width(contrary)).toBeGreaterThan(1.2 * width(agreeing));
+  expect(contrary.recommended && contrary.settled > agreeing.settled).toBe(false);
+});
+
+test('a good one after two days says less than one after two months', () => {
+  const short = required(many(20, one('good', 1.2, 2)));
+  const long = required(many(20, one('good', 1.2, 60)));
+  expect(long.after.value).toBeLessThan(short.after.value - 0.03);
+  expect(short.strength).toBeLessThan(0.2 * long.strength);
+  within(seenAfter(2, 14), 1 - Math.exp(-1 / 7), 1e-12);
+});
+
+test('the order of outcomes changes nothing', () => {
+  const evidence = outcomesOf(60, 4, { required: 1.4, softness: 0.15, give: 1.3 });
+  const [a, b] = [required(evidence), required([...evidence].reverse())];
+  within(b.after.value, a.after.value, 1e-7);
+  within(b.heldOut.better, a.heldOut.better, 1e-5);
+});
+
+test('what foretells better is recommended, what does not is not', () => {
+  let [far, near] = [0, 0];
+  for (let seed = 1; seed <= 10; seed++) {
+    const of = (truth: number) =>
+      required(outcomesOf(200, seed, { required: truth, softness: 0.15, give: 1 })).recommended;
+    if (of(1.6)) far++;
+    if (of(1.25)) near++;
+  }
+  expect(far).toBeGreaterThanOrEqual(9);
+  expect(near).toBeLessThanOrEqual(3);
+}, 60_000);
+
+test('dulled log odds are near the average over the spread, by many points', () => {
+  for (const [value, sd] of [
+    [1.1, 0.3],
+    [1.4, 0.5],
+    [1.7, 0.2],
+  ] as const) {
+    const curve = { required: 1.25, logSoftness: Math.log(0.15) };
+    const chance = (logOdds: number): number => 1 / (1 + Math.exp(-logOdds));
+    let [sum, weights] = [0, 0];
+    for (let z = -6; z <= 6; z += 0.01) {
+      const weight = Math.exp((-z * z) / 2);
+      sum += weight * chance((1.25 - value - sd * z) / 0.15 + Math.log(1 / 9));
+      weights += weight;
+    }
+    within(chance(rubOdds({ value, sd }, curve, [])), sum / weights, 0.02);
+  }
+});
+
+test('gradients are those of the log odds', () => {
+  const known = { value: 1.4, sd: 0.35 };
+  const [a, b] = [1.3, Math.log(0.2)];
+  const at = (required_: number, logSoftness: number): number =>
+    rubOdds(known, { required: required_, logSoftness }, []);
+  const gradient: number[] = [];
+  rubOdds(known, { required: a, logSoftness: b }, gradient);
+  within(gradient[0]!, (at(a + 1e-6, b) - at(a - 1e-6, b)) / 2e-6, 1e-6);
+  within(gradient[1]!, (at(a, b + 1e-6) - at(a, b - 1e-6)) / 2e-6, 1e-6);
+});
+
+/** 8 of 20 at 95 %: 0.219 to 0.613 (Wilson), recomputed from the formula of the score test by halving. */
+test("Wilson's interval ends where the score test does", () => {
+  const { low, high } = wilson(0.4, 20);
+  const z = (p: number): number => (0.4 - p) / Math.sqrt((p * (1 - p)) / 20);
+  within(z(low), 1.6449, 1e-3);
+  within(z(high), -1.6449, 1e-3);
+});

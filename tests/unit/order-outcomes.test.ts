@@ -1,0 +1,204 @@
+/** The door for outcomes: YAML and CSV say the same, and every fault has its place. */
+import { describe, expect, test } from 'vitest';
+import { csvRows } from '../../src/order/csv-rows.ts';
+import { outcomeColumns } from '../../src/order/csv-outcomes.ts';
+import { readOutcomes } from '../../src/order/read-outcomes.ts';
+import { evidenceFrom } from '../../src/learn/learn.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+
+const yaml = (text: string) => readOutcomes(text, 'o.yaml', 'yaml');
+const csv = (text: string) => readOutcomes(text, 'o.csv', 'csv');
+const told = (read: ReturnType<typeof yaml>): string[] =>
+  read.ok
+    ? []
+    : read.problems.map(
+        ({ line, column, path, expected, hint }) =>
+          `${line}:${column} ${path}: ${expected}${hint === undefined ? '' : ` (${hint})`}`,
+      );
+
+const tied = 'tied: { style: straight, strands: 19, length: 32 in }';
+const good = `outcomes:\n  - { order: 1, ${tied}, days: 30, result: good }\n`;
+
+test('an outcome of an order, and one with its pair', () => {
+  const read = yaml(
+    `${good}  - horse: { heart-girth: 72 in }\n    saddle: { rigging: { set-back: 2 in } }\n    ${tied}\n    days: 0\n    result: elbow-rub\n`,
+  );
+  expect(told(read)).toEqual([]);
+  if (!read.ok) return;
+  const [one, other] = read.outcomes;
+  expect(one).toMatchObject({ order: '1', pair: undefined, days: 30, result: 'good' });
+  expect(other?.pair?.saddle.rigging).toEqual({ kind: 'measured', setBack: 2 });
+});
+
+test('the same as a table', () => {
+  const read = csv(
+    'order,heart-girth,set-back,style,strands,length,days,result\r\n7,72 in,2 in,straight,19,32 in,4,good\r\n',
+  );
+  expect(told(read)).toEqual([]);
+  if (!read.ok) return;
+  expect(read.outcomes[0]).toMatchObject({
+    order: '7',
+    days: 4,
+    tied: { strands: 19, length: 32, buckle: undefined },
+  });
+  expect(read.outcomes[0]?.pair?.horse.heartGirth).toBe(72);
+});
+
+describe('faults of YAML', () => {
+  const one = (change: string): string => `outcomes:\n  - { order: 1, ${tied}, ${change} }\n`;
+  test.each<[string, string, RegExp]>([
+    [
+      'days negative',
+      one('days: -3, result: good'),
+      /^2:\d+ outcomes\[0\]\.days: days in use .* from 0 to 5000$/,
+    ],
+    [
+      'a result not on the list',
+      one('days: 3, result: gall'),
+      /result: what came of it, one of good.*"elbow-rub"/,
+    ],
+    ['a result of two meanings', one('days: 3, result: rub'), /"elbow-rub" or "buckle-rub"/],
+    ['an even count', one('days: 3, result: good').replace('19', '18'), /strands.*odd.*even/],
+    ['nobody knows what for', good.replace('order: 1, ', ''), /an order, or a horse and a saddle/],
+    ['half a pair', good.replace('order: 1', 'horse: { heart-girth: 72 in }'), /a saddle beside the horse/],
+    [
+      'the same order twice',
+      good + good.split('\n')[1]!,
+      /^3:\d+ outcomes\[1\]\.order: each order once; this one is on line 2 already/,
+    ],
+    [
+      'a pair without a size',
+      good.replace('order: 1', 'horse: { barrel: round }, saddle: { rigging: full }'),
+      /outcomes\[0\]\.horse.*: height or heart-girth/,
+    ],
+    ['no list', 'outcomes: []\n', /at least one outcome/],
+    ['nothing', '# only a comment\n', /nothing in this file/],
+    ['another key', good.replace('days', 'day'), /"days"|days/],
+  ])('%s', (_, text, expected) => {
+    expect(told(yaml(text)).join('\n')).toMatch(expected);
+  });
+});
+
+describe('faults of CSV', () => {
+  const head = 'order,style,strands,length,days,result';
+  test.each<[string, string, RegExp]>([
+    [
+      'a column of another name',
+      `${head.replace('strands', 'strand')}\n1,straight,19,32 in,3,good\n`,
+      /^1:13 : a column: .*"strands"/m,
+    ],
+    [
+      'a column missing',
+      'order,style\n1,straight\n',
+      /a column strands, and one length, and one days, and one result/,
+    ],
+    ['a column twice', `${head},days\n1,straight,19,32 in,3,good,3\n`, /each column once/],
+    ['semicolons', `${head.replaceAll(',', ';')}\n`, /columns parted by commas/],
+    ['a short row', `${head}\n1,straight,19,32 in,3\n`, /^2:1 : 6 cells, as many as the head has/],
+    [
+      'a cell that is wrong',
+      `${head}\n1,straight,19,32,3,good\n`,
+      /^2:15 outcomes\[0\]\.tied\.length: .*"32 in"/,
+    ],
+    ['days negative', `${head}\n1,straight,19,32 in,-3,good\n`, /^2:21 outcomes\[0\]\.days/],
+    ['a quote left open', `${head}\n"1,straight\n`, /^2:1 : the quote that opens here/],
+    [
+      'an order twice',
+      `${head}\n1,straight,19,32 in,3,good\n1,straight,19,32 in,3,good\n`,
+      /^3:1 .*on line 2 already/,
+    ],
+    ['nothing', '', /nothing in this file/],
+  ])('%s', (_, text, expected) => {
+    expect(told(csv(text)).join('\n')).toMatch(expected);
+  });
+  test('every column goes somewhere of its own', () => {
+    const paths = Object.values(outcomeColumns).map((path) => path.join('.'));
+    expect(new Set(paths).size).toBe(paths.length);
+  });
+});
+
+/** RFC 4180, section 2; quotes in the wrong place as section 2.5 and 2.7 forbid them. */
+describe('CSV by RFC 4180', () => {
+  const texts = (text: string) => {
+    const read = csvRows(text);
+    return read.ok ? read.rows.map((row) => row.map((cell) => cell.text)) : 'error';
+  };
+  test.each<[string, string[][] | 'error']>([
+    [
+      'aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n',
+      [
+        ['aaa', 'bbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    [
+      'aaa,bbb,ccc\r\nzzz,yyy,xxx',
+      [
+        ['aaa', 'bbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    [
+      '"aaa","bbb","ccc"\r\nzzz,yyy,xxx',
+      [
+        ['aaa', 'bbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    [
+      '"aaa","b\r\nbb","ccc"\r\nzzz,yyy,xxx',
+      [
+        ['aaa', 'b\r\nbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    ['"aaa","b""bb","ccc"', [['aaa', 'b"bb', 'ccc']]],
+    ['a,b\r\n"unterminated', 'error'],
+    ['a,b"c\r\n', 'error'],
+    ['"a"b,c\r\n', 'error'],
+    [
+      'a,\n\n,b',
+      [
+        ['a', ''],
+        ['', 'b'],
+      ],
+    ],
+  ])('%j', (text, expected) => {
+    expect(texts(text)).toEqual(expected);
+  });
+});
+
+describe('outcomes against orders and shop', () => {
+  const faults = (text: string): string => {
+    const read = yaml(text);
+    if (!read.ok) throw new Error(told(read).join('\n'));
+    const found = evidenceFrom(read.outcomes, new Map(), defaultShop);
+    return found.ok ? '' : told({ ok: false, problems: found.problems }).join('\n');
+  };
+  const pair = 'horse: { heart-girth: 72 in }, saddle: { rigging: 7/8 }, days: 3, result: good';
+  test.each<[string, string, RegExp]>([
+    ['an order nobody has', good, /^2:\d+ outcomes\[0\]\.order: .*no orders were named.*--orders/],
+    [
+      'a buckle the shop does not have',
+      `outcomes:\n  - { ${pair}, tied: { style: straight, strands: 19, buckle: big one, length: 32 in } }`,
+      /outcomes\[0\]\.tied\.buckle: a buckle of the shop file: pony/,
+    ],
+    [
+      'strands no buckle takes',
+      `outcomes:\n  - { ${pair}, tied: { style: straight, strands: 45, length: 32 in } }`,
+      /tied\.strands: .*no shop could tie this/,
+    ],
+    [
+      'strands this buckle does not take',
+      `outcomes:\n  - { ${pair}, tied: { style: straight, strands: 31, buckle: plain 3, length: 32 in } }`,
+      /strands that the buckle plain 3 takes/,
+    ],
+    [
+      'a low flare with no side left',
+      `outcomes:\n  - { ${pair}, tied: { style: low-flare, strands: 13, length: 16 in } }`,
+      /tied\.length: a cinch that can be tied/,
+    ],
+  ])('%s', (_, text, expected) => {
+    expect(faults(text)).toMatch(expected);
+  });
+});
