@@ -73,3 +73,17 @@ export const rfcRows: readonly (readonly (readonly string[])[])[] = [
   ],
   [['aaa', 'b"bb', 'ccc']],
 ];
+
+/** What steers a screen or cannot be seen; the same list stands in docs/csv.md. */
+export const signs: readonly string[] = [
+  ...['\0', '\u0007', '\b', '\t', '\n', '\v', '\f', '\r', '\u001b', '\u007f', '\u0085', '\u009b', '\u009d'],
+  ...['\u00ad', '\u200b', '\u200e', '\u200f', '\u2028', '\u2029', '\u202a', '\u202e', '\u2066', '\u2069'],
+  ...['\u2060', '\ufeff', '\ud800', '\u{e0041}'],
+];
+
+/** Markup for pages and pictures. */
+export const markup: readonly string[] = [
+  '<script>alert(1)</script>',
+  '"><svg/onload=alert(1)>',
+  "' onmouseover='alert(1)",
+];

@@ -1,0 +1,121 @@
+/** Many tries of one target from a seed: parents are damaged, what comes of them is judged, and what went new ways becomes a parent. */
+import { seededRandom } from '../../src/geometry/random.ts';
+import type { Failure } from './case.ts';
+import { Coverage } from './coverage.ts';
+import { Bench } from './judge.ts';
+import type { Target } from './target.ts';
+
+export interface Plan {
+  readonly tries: number;
+  readonly seed: number;
+  /** Tries of which V8 keeps counters; 0 for none, and then a seed gives the same run everywhere. */
+  readonly guided: number;
+  /** Milliseconds of the clock after which no further try is made. */
+  readonly until?: number;
+  /** Is told of each try before it is made, in case it never ends. */
+  readonly before?: (failure: Failure) => void;
+}
+
+export interface Figures {
+  readonly target: string;
+  tries: number;
+  good: number;
+  runs: number;
+  /** Inputs that were kept as parents. */
+  parents: number;
+  blocks: number;
+  slowest: number;
+  seconds: number;
+  readonly failures: Failure[];
+}
+
+/** A target that fails everywhere has been understood after so many. */
+const mostFailures = 25;
+/** Counters are read after so many tries, and again for each of them where there was something new. */
+const batch = 20;
+
+/** Runs the plan. */
+export async function fuzz(target: Target, plan: Plan): Promise<Figures> {
+  const bench = new Bench(target);
+  const figures: Figures = {
+    ...{ target: target.name, tries: 0, good: 0, runs: 0, parents: 0, blocks: 0, slowest: 0, seconds: 0 },
+    failures: [],
+  };
+  const start = performance.now();
+  try {
+    await new Fuzz(bench, plan, figures).all();
+  } finally {
+    bench.close();
+  }
+  figures.seconds = (performance.now() - start) / 1000;
+  return figures;
+}
+
+class Fuzz {
+  readonly #bench: Bench;
+  readonly #plan: Plan;
+  readonly #figures: Figures;
+  readonly #parents: Buffer[];
+  readonly #whys = new Set<string>();
+
+  constructor(bench: Bench, plan: Plan, figures: Figures) {
+    this.#bench = bench;
+    this.#plan = plan;
+    this.#figures = figures;
+    this.#parents = [...bench.target.seeds];
+  }
+
+  async all(): Promise<void> {
+    const { tries, guided } = this.#plan;
+    await this.#guided(Math.min(tries, guided));
+    while (!this.#ended()) await this.#one();
+  }
+
+  #ended(): boolean {
+    const { tries, until = Infinity } = this.#plan;
+    return this.#figures.tries >= tries || this.#figures.failures.length >= mostFailures || Date.now() > until;
+  }
+
+  async #guided(tries: number): Promise<void> {
+    if (tries === 0) return;
+    const coverage = new Coverage();
+    // What the files to start from go through already is nothing new.
+    for (const input of this.#parents) await this.#bench.judge({ target: '', input, lines: [] });
+    coverage.fresh();
+    while (this.#figures.tries < tries && !this.#ended()) {
+      const made: Buffer[] = [];
+      for (let i = 0; i < batch && !this.#ended(); i++) made.push(await this.#one());
+      if (coverage.fresh() > 0) this.#keep(made);
+    }
+    this.#figures.blocks = coverage.blocks;
+    coverage.end();
+  }
+
+  /** A batch that went a new way is kept whole: which of its inputs it was shows when they are damaged in their turn. */
+  #keep(made: readonly Buffer[]): void {
+    this.#parents.push(...made);
+    this.#figures.parents += made.length;
+  }
+
+  async #one(): Promise<Buffer> {
+    const { seed, before } = this.#plan;
+    const chance = seededRandom(seed, this.#figures.tries + 1);
+    const { tried, standing } = this.#bench.next(this.#parents, chance);
+    before?.({ tried, why: 'it did not end' });
+    const { why, runs, took, standing: found } = await this.#bench.judge(tried, standing);
+    this.#figures.tries += 1;
+    this.#figures.runs += runs;
+    if (found === 'good') this.#figures.good += 1;
+    this.#figures.slowest = Math.max(this.#figures.slowest, took);
+    if (why !== undefined) this.#fail({ tried, why });
+    return tried.input;
+  }
+
+  /** One failure of a kind is enough. */
+  #fail(failure: Failure): void {
+    const kind = failure.why.replace(/"(?:[^"\\]|\\.)*"|\d+/g, '#').slice(0, 120);
+    if (this.#whys.has(kind)) return;
+    this.#whys.add(kind);
+    this.#figures.failures.push(failure);
+  }
+}
