@@ -9,7 +9,14 @@ export interface CsvCell {
 
 export type CsvRead =
   | { readonly ok: true; readonly rows: readonly (readonly CsvCell[])[] }
-  | { readonly ok: false; readonly line: number; readonly column: number; readonly expected: string };
+  | {
+      readonly ok: false;
+      readonly line: number;
+      readonly column: number;
+      readonly expected: string;
+      /** The rest of the line. */
+      readonly found: string;
+    };
 
 /** Cell by cell: a quoted text, in which quotes are doubled, or all up to the next comma or the end of the line. */
 const cell = /"((?:[^"]|"")*)"|([^,\r\n]*)/y;
@@ -28,7 +35,10 @@ export function csvRows(raw: string): CsvRead {
     const place = lines.at(at);
     const stop = at + whole.length;
     const fault = faultOf({ text, at, stop, isQuoted: quoted !== undefined, plain });
-    if (fault !== undefined) return { ok: false, ...lines.at(fault.at), expected: fault.expected };
+    if (fault !== undefined) {
+      const [found = ''] = text.slice(fault.at, fault.at + 200).split(/[\r\n]/);
+      return { ok: false, ...lines.at(fault.at), expected: fault.expected, found };
+    }
     row.push({ text: quoted === undefined ? plain : quoted.replaceAll('""', '"'), ...place });
     end.lastIndex = stop;
     const [separator = ''] = end.exec(text) ?? [];

@@ -31,8 +31,8 @@ export interface Figures {
 
 /** A target that fails everywhere has been understood after so many. */
 const mostFailures = 25;
-/** Counters are read after so many tries, and again for each of them where there was something new. */
-const batch = 20;
+/** So many of a hundred tries start from what was there at first: a file that went a new way is mostly a faulty one. */
+const fromSeeds = 70;
 
 /** Runs the plan. */
 export async function fuzz(target: Target, plan: Plan): Promise<Figures> {
@@ -83,24 +83,20 @@ class Fuzz {
     for (const input of this.#parents) await this.#bench.judge({ target: '', input, lines: [] });
     coverage.fresh();
     while (this.#figures.tries < tries && !this.#ended()) {
-      const made: Buffer[] = [];
-      for (let i = 0; i < batch && !this.#ended(); i++) made.push(await this.#one());
-      if (coverage.fresh() > 0) this.#keep(made);
+      const input = await this.#one();
+      if (coverage.fresh() === 0) continue;
+      this.#parents.push(input);
+      this.#figures.parents += 1;
     }
     this.#figures.blocks = coverage.blocks;
     coverage.end();
   }
 
-  /** A batch that went a new way is kept whole: which of its inputs it was shows when they are damaged in their turn. */
-  #keep(made: readonly Buffer[]): void {
-    this.#parents.push(...made);
-    this.#figures.parents += made.length;
-  }
-
   async #one(): Promise<Buffer> {
     const { seed, before } = this.#plan;
     const chance = seededRandom(seed, this.#figures.tries + 1);
-    const { tried, standing } = this.#bench.next(this.#parents, chance);
+    const parents = 100 * chance.uniform() < fromSeeds ? this.#bench.target.seeds : this.#parents;
+    const { tried, standing } = this.#bench.next(parents, chance);
     before?.({ tried, why: 'it did not end' });
     const { why, runs, took, standing: found } = await this.#bench.judge(tried, standing);
     this.#figures.tries += 1;

@@ -12,9 +12,12 @@ export interface Ran {
   readonly bytes: Buffer;
 }
 
+/** A disk that is none, where the system has one: a file is written for every try. */
+const memory = ['/dev/shm'].find((folder) => fs.existsSync(folder));
+
 /** The folder that runs find their files in. */
 export class Folder {
-  readonly path = fs.realpathSync(fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-fuzz-')));
+  readonly path = fs.realpathSync(fs.mkdtempSync(path.join(memory ?? os.tmpdir(), 'cinchwright-fuzz-')));
 
   /** Writes files; names may have folders in them. */
   put(files: Readonly<Record<string, Buffer>>): void {

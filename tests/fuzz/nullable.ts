@@ -10,13 +10,13 @@ const row = [
 
 /** The order is null where a file has none that could be read. */
 export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
-  size: new Set(['order', ...spec, 'becauseOf', 'couldEarn', 'nearestRank']),
+  size: new Set(['order', ...spec, 'becauseOf', 'couldEarn', 'nearestRank', 'wayOut', 'spec']),
   check: new Set(['order', ...spec, 'style', 'length', 'buckle', 'strands', 'nearest']),
   ask: new Set(['order', 'name', 'phone', 'email', 'horse', 'then', 'first', 'now']),
   photo: new Set(['order', 'flareStart']),
-  quote: new Set(['order', ...spec, ...money, 'horse', 'customer', 'wants', 'latest', 'nearestRank', 'rank']),
-  ticket: new Set(['order', 'horse', 'due', 'flare', 'accent', 'color']),
-  materials: new Set(['order', 'flareStart', 'color', 'onHand', 'near', 'lot']),
+  quote: new Set(['order', ...spec, ...money, 'horse', 'customer', 'wants', 'latest', 'validUntil', 'nearestRank', 'rank', 'spec']),
+  ticket: new Set(['order', 'horse', 'due', 'flare', 'accent', 'color', 'metal']),
+  materials: new Set(['order', 'flareStart', 'color', 'onHand', 'near', 'lot', 'metal']),
   schedule: new Set(['order', 'flareStart', 'due']),
   backlog: new Set(['order', ...row]),
   learn: new Set(['value']),

@@ -65,7 +65,7 @@ export function lookAtOrders(input: Buffer): Standing {
 }
 
 /** How many printers a good input goes through. */
-const printers = 3;
+const printers = 2;
 
 export function ordersTarget(): Target {
   const seeds = orderSeeds();
@@ -81,7 +81,7 @@ export function ordersTarget(): Target {
     change: (parents, chance) => damaged(parents, chance, lexicon),
     look: lookAtOrders,
     lines: (standing, _, chance) => {
-      if (standing === 'faulty') return [pick(chance, orderLines)];
+      if (standing === 'faulty') return chance.uniform() < 0.25 ? [pick(chance, orderLines)] : [];
       const start = Math.floor(chance.uniform() * orderLines.length);
       const turn = Array.from({ length: printers }, (_, i) => orderLines[(start + 13 * i) % orderLines.length] ?? []);
       return chance.uniform() < 0.01 ? [...turn, pick(chance, slowLines)] : turn;

@@ -40,7 +40,8 @@ const target = (kind: Kind, more: Pick<Target, 'seeds' | 'change'>): Target => (
   ),
   ...more,
   look: looked(kind),
-  lines: (_, __, chance) => [pick(chance, lines(`x.${kind}`))],
+  lines: (standing, _, chance) =>
+    standing === 'good' || happens(chance, 0.2) ? [pick(chance, lines(`x.${kind}`))] : [],
   writes: true,
 });
 
@@ -68,11 +69,14 @@ function damagedTable(parents: readonly Buffer[], chance: Random): Buffer {
     const at = whole(chance, 0, row.length - 1);
     const cell = row[at] ?? '';
     const other = pick(chance, rows)[at] ?? '';
-    row[at] = pick(chance, [other, other, other, strangeText(chance), misspelled(cell, chance), `"${cell}"`, `"${cell}`, `${cell}""`, '']);
-    if (happens(chance, 0.1)) row.splice(at, 1);
-    if (happens(chance, 0.1)) rows.push([...pick(chance, rows)]);
-    if (happens(chance, 0.05)) for (const each of rows) each.reverse();
+    const spoiled = [strangeText(chance), misspelled(cell, chance), `"${cell}`, `${cell}""`, ''];
+    const wrong = happens(chance, 0.3);
+    row[at] = wrong ? pick(chance, spoiled) : pick(chance, [other, other, other, `"${cell}"`, cell.replace(/\d/, '7')]);
+    if (happens(chance, 0.05)) row.splice(at, 1);
+    if (happens(chance, 0.05)) rows.push([...pick(chance, rows)]);
+    if (happens(chance, 0.1)) for (const each of rows) each.reverse();
   }
   const end = pick(chance, ['\n', '\n', '\n', '\r\n', '\r']);
-  return Buffer.from(rows.map((row) => row.join(pick(chance, [',', ',', ',', ',', ',', ',', ',', ';', '\t']))).join(end));
+  const mark = happens(chance, 0.03) ? pick(chance, [';', '\t', ', ', ',,']) : ',';
+  return Buffer.from(rows.map((row) => row.join(mark)).join(end));
 }

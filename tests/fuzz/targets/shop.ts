@@ -55,8 +55,8 @@ export function shopTarget(): Target {
     },
     look,
     lines: (standing, _, chance) => {
-      const line = pick(chance, orderLines);
-      return [[...line, '--shop', file], ...(standing === 'good' ? [[...pick(chance, orderLines), '--shop', file]] : [])];
+      if (standing === 'faulty' && happens(chance, 0.75)) return [];
+      return [[...pick(chance, orderLines), '--shop', file]];
     },
   };
 }

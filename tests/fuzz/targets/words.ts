@@ -35,7 +35,7 @@ const valuesOf: Readonly<Record<string, readonly string[]>> = {
 const bounded: Readonly<Record<string, readonly string[]>> = {
   '--draws': ['1', '2', '5', '0', '-1', 'x'],
   '--simulate': ['1', '20', '0', 'x'],
-  '--jobs': ['1', '0', '-1', 'x', '5'],
+  '--jobs': ['1', '0', '-1', 'x', '1000'],
 };
 
 function valueFor({ long, flags, parseArg }: Option, chance: Random): string {
@@ -80,6 +80,8 @@ function lineOf(commands: readonly Command[], chance: Random): string[] {
   for (let times = pick(chance, [0, 1, 1, 1, 2, 3]); times > 0; times -= 1) {
     words.splice(whole(chance, 1, words.length), 0, happens(chance, 0.1) ? strangeText(chance) : pick(chance, others));
   }
+  // Of what nobody says, the program asks a lot of itself.
+  if (command.name() === 'ask' && !words.some((word) => word.startsWith('--draws'))) words.push('--draws', '2');
   if (happens(chance, 0.05)) words.unshift(pick(chance, ['--no-color', '--version', '-h', '--', '-x', '']));
   return words.map(handed);
 }
