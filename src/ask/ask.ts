@@ -149,7 +149,8 @@ function drawn(question: Question, scene: Scene, { strata, seed }: Drawing): Out
   const { order, model, shop: usual } = scene.advice.facts;
   const asked = askedOf(question.unknowns(scene.advice.facts), { order, model });
   // One shop for all draws: what a shop ties is listed once for it.
-  const shop = asked.readModel === usual.model ? usual : { ...usual, model: asked.readModel };
+  const taken = question.weighed === true ? asked.believedModel : asked.readModel;
+  const shop = taken === usual.model ? usual : { ...usual, model: taken };
   const random = seededRandom(seed, questionNames.indexOf(question.name));
   const outcomes: Outcome[] = [];
   for (let i = 0; i < 2 * strata; i++) {
@@ -159,7 +160,7 @@ function drawn(question: Question, scene: Scene, { strata, seed }: Drawing): Out
     outcomes.push(
       outcomeOf(
         {
-          read: { order: read, model: asked.readModel },
+          read: { order: question.weighed === true ? believed : read, model: taken },
           shop,
           believed: { order: believed, model: asked.believedModel },
         },

@@ -29,6 +29,8 @@ export interface Question {
   readonly open: (facts: Facts) => boolean;
   /** The lengths it would read; none where the answer is a word. */
   readonly unknowns: (facts: Facts) => readonly Unknown[];
+  /** Whether the program weighs the reading with what is usual, as it does with a photo, and does not take it as it stands. */
+  readonly weighed?: true;
 }
 
 const isOpen = {
@@ -63,7 +65,10 @@ export const questions: readonly Question[] = [
   { name: 'barrel shape', open: isOpen['barrel shape'], unknowns: () => [] },
   {
     name: 'side photo',
-    open: (facts) => isOpen['elbow room'](facts) || isOpen['ring set-back'](facts),
+    // One that is there already has been read.
+    open: (facts) =>
+      facts.photo === undefined && (isOpen['elbow room'](facts) || isOpen['ring set-back'](facts)),
+    weighed: true,
     unknowns: photoUnknowns,
   },
 ];

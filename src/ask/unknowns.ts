@@ -31,9 +31,8 @@ const inSaddle =
 
 /** Groove to elbow; nobody's guess of it is surer than the girth it is scaled by. */
 export function roomUnknown({ room, girth, model }: Facts, reading = model['elbow-room-taped-sd']): Unknown {
-  const byGirth = (model['elbow-room'] * girth.sd) / model['average-girth'];
   return {
-    ...lengths({ value: room.value, sd: Math.hypot(room.sd, byGirth), reading }),
+    ...lengths({ value: room.value, sd: Math.hypot(room.sd, room.perGirth * girth.sd), reading }),
     least: 0.5,
     enter: inHorse((elbowRoom) => ({ elbowRoom })),
     spreadKey: 'elbow-room-taped-sd',

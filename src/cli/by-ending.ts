@@ -20,7 +20,9 @@ const formatOf: Readonly<Record<string, string>> = {
 
 /** Sets --format by the ending of --out. Errors: a format that the command does not print, such as a PDF of a table. */
 export function formatByEnding(command: Command): void {
-  const { out } = command.opts<{ out?: unknown }>();
+  const { out, pick } = command.opts<{ out?: unknown; pick?: unknown }>();
+  // A page to click on is no printed result: it has no format.
+  if (pick !== undefined) return;
   const option = command.options.find(({ long }) => long === '--format');
   if (typeof out !== 'string' || option === undefined) return;
   if (command.getOptionValueSource('format') !== 'default') return;

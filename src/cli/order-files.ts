@@ -6,7 +6,7 @@ import { sourcesOf } from './sources.ts';
 
 /**
  * The names of the files, as `sourcesOf` finds them; a file that is named twice is read once.
- * Errors: nothing to read from, a folder or a pattern without any order file.
+ * Errors: nothing to read from, or only folders and patterns without any order file.
  */
 export async function orderFiles(
   names: readonly string[],
@@ -14,14 +14,17 @@ export async function orderFiles(
   command: string,
 ): Promise<readonly string[]> {
   const named = namesOf(names, io, command);
-  const seen = new Set<string>();
-  const found: string[] = [];
-  for (const { label, path: file, fault } of await sourcesOf(named, { cwd: io.cwd, without: new Set() })) {
-    if (fault !== undefined) throw new CliFault(`${printable(label)}: ${fault}`, { code: exit.input });
-    const at = file ?? '-';
-    if (seen.has(at)) continue;
-    seen.add(at);
-    found.push(file === undefined ? '-' : label);
+  const sources = await sourcesOf(named, { cwd: io.cwd, without: new Set() });
+  const [first] = sources;
+  if (first?.fault !== undefined && sources.every(({ fault }) => fault !== undefined)) {
+    throw new CliFault(`${printable(first.label)}: ${first.fault}`, { code: exit.input });
   }
-  return found;
+  const seen = new Set<string>();
+  return sources.flatMap(({ label, path: file, fault }) => {
+    const at = file ?? (fault === undefined ? '-' : label);
+    if (seen.has(at)) return [];
+    seen.add(at);
+    // Where others can be read, one that cannot costs itself only: reading it will say why.
+    return [at === '-' ? '-' : label];
+  });
 }

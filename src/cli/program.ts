@@ -38,8 +38,8 @@ const adders = [
   addTicket,
   addMaterials,
   addSchedule,
-  addDraw,
   addLearn,
+  addDraw,
   addRules,
   addNew,
   addSchema,
@@ -57,8 +57,8 @@ export const commandNames: readonly string[] = [
   'ticket',
   'materials',
   'schedule',
-  'draw',
   'learn',
+  'draw',
   'rules',
   'new',
   'schema',
@@ -86,9 +86,9 @@ Examples:
   cinchwright ticket order.yaml       the paper for the bench
   cinchwright materials orders/       what to pull, buy and cut
   cinchwright schedule orders/        what is done when, and what is late
+  cinchwright learn outcomes.yaml     what came of earlier cinches
   cinchwright draw order.yaml --out cinch.svg
                                       the cinch on the horse, to scale
-  cinchwright learn outcomes.yaml     what came of earlier cinches
   cinchwright size --help             everything "size" can do`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */

@@ -1,8 +1,11 @@
 /** What a side photo shows, read with what is known of the barrel without it. */
+import type { Photo } from '../order/photo-types.ts';
 import type { Order } from '../order/types.ts';
 import { readLandmarks, type PhotoReading } from '../photo/read.ts';
+import type { Guess } from '../photo/scene.ts';
 import { solveEllipse } from '../geometry/ellipse.ts';
 import type { Model } from '../sources/numbers.ts';
+import { photoNumbers } from '../sources/photo-numbers.ts';
 import { barrelOf } from './barrel.ts';
 import type { Estimate } from './estimate.ts';
 import { sizeFactor } from './girth.ts';
@@ -22,5 +25,20 @@ export function photoReadingOf(
     halfWidthSd: Math.hypot(wider, (ellipse.halfWidth * girth.sd) / girth.value),
     elbowStation: model['elbow-station'] * sizeFactor(girth.value, model),
   };
-  return readLandmarks(photo, guess, model);
+  return readOnce(photo, guess, model);
+}
+
+const numbers = Object.keys(photoNumbers) as (keyof typeof photoNumbers)[];
+const last = new WeakMap<Photo, { readonly key: string; readonly reading: PhotoReading }>();
+
+/** An order is sized anew hundreds of times for what a tape may read, and most of it is no matter to the photo: the last reading is kept. */
+function readOnce(photo: Photo, guess: Guess, model: Model): PhotoReading {
+  const { ellipse, halfWidthSd, elbowStation } = guess;
+  const own = [ellipse.halfWidth, ellipse.halfDepth, halfWidthSd, elbowStation];
+  const key = [...own, ...numbers.map((name) => model[name])].join(' ');
+  const kept = last.get(photo);
+  if (kept?.key === key) return kept.reading;
+  const reading = readLandmarks(photo, guess, model);
+  last.set(photo, { key, reading });
+  return reading;
 }

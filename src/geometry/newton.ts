@@ -74,14 +74,16 @@ function stepFrom({ gradient, bend }: Slope): number[] {
 
 /** Lower triangle L with L L' = A; undefined when A is not positive definite. */
 function choleskyOf(a: readonly (readonly number[])[]): number[][] | undefined {
-  const lower = a.map((row) => row.map(() => 0));
-  for (let i = 0; i < a.length; i++) {
+  const lower: number[][] = [];
+  for (const [i, row] of a.entries()) {
+    const own: number[] = [];
     for (let j = 0; j <= i; j++) {
-      let sum = a[i]?.[j] ?? 0;
-      for (let k = 0; k < j; k++) sum -= (lower[i]?.[k] ?? 0) * (lower[j]?.[k] ?? 0);
-      if (i === j && !(sum > 0)) return undefined;
-      (lower[i] as number[])[j] = i === j ? Math.sqrt(sum) : sum / (lower[j]?.[j] ?? 1);
+      const other = j === i ? own : (lower[j] as number[]);
+      const left = own.reduce((rest, part, k) => rest - part * (other[k] as number), row[j] as number);
+      if (i === j && !(left > 0)) return undefined;
+      own.push(i === j ? Math.sqrt(left) : left / (other[j] as number));
     }
+    lower.push(own);
   }
   return lower;
 }

@@ -107,7 +107,7 @@ function unknownOrder(outcome: Outcome, orders: ReadonlyMap<string, Order>): One
     expected:
       orders.size === 0
         ? 'a horse and a saddle in the outcome: no orders were named'
-        : `an order among the ${many} that --orders names`,
+        : `an order among those that --orders names (${many})`,
     hint:
       orders.size === 0
         ? 'name the files or folders with the orders: --orders orders/'

@@ -29,25 +29,32 @@ export function csvRows(raw: string): CsvRead {
   const rows: CsvCell[][] = [];
   let row: CsvCell[] = [];
   let at = 0;
-  for (;;) {
-    cell.lastIndex = at;
-    const [whole = '', quoted, plain = ''] = cell.exec(text) ?? [];
-    const place = lines.at(at);
-    const stop = at + whole.length;
-    const fault = faultOf({ text, at, stop, isQuoted: quoted !== undefined, plain });
-    if (fault !== undefined) {
-      const [found = ''] = text.slice(fault.at, fault.at + 200).split(/[\r\n]/);
-      return { ok: false, ...lines.at(fault.at), expected: fault.expected, found };
+  do {
+    const next = cellAt(text, at);
+    if (next.fault !== undefined) {
+      const { at: from, expected } = next.fault;
+      const [found = ''] = text.slice(from, from + 200).split(/[\r\n]/);
+      return { ok: false, ...lines.at(from), expected, found };
     }
-    row.push({ text: quoted === undefined ? plain : quoted.replaceAll('""', '"'), ...place });
-    end.lastIndex = stop;
+    row.push({ text: next.text, ...lines.at(at) });
+    end.lastIndex = next.stop;
     const [separator = ''] = end.exec(text) ?? [];
-    at = stop + separator.length;
+    at = next.stop + separator.length;
     if (separator === ',') continue;
     if (row.length > 1 || row[0]?.text !== '') rows.push(row);
     row = [];
-    if (separator === '' || at >= text.length) return { ok: true, rows };
-  }
+  } while (at < text.length || row.length > 0);
+  return { ok: true, rows };
+}
+
+/** The cell that starts here, where it stops, and what is wrong with it. */
+function cellAt(text: string, at: number): { text: string; stop: number; fault: ReturnType<typeof faultOf> } {
+  cell.lastIndex = at;
+  const [whole = '', quoted, plain = ''] = cell.exec(text) ?? [];
+  const stop = at + whole.length;
+  const isQuoted = quoted !== undefined;
+  const fault = faultOf({ text, at, stop, isQuoted, plain });
+  return { text: isQuoted ? quoted.replaceAll('""', '"') : plain, stop, fault };
 }
 
 interface Around {

@@ -12,22 +12,36 @@ export interface Entry {
 export const withEntries = (text: string, entries: readonly Entry[]): string =>
   entries.reduce((edited, entry) => withEntry(edited, entry), text);
 
+/** What a node of the tree says of its place: start and end of its value. */
+interface Placed {
+  readonly range?: readonly [start: number, end: number, all: number] | null;
+}
+
 function withEntry(text: string, { block, key, value }: Entry): string {
   const end = text.includes('\r\n') ? '\r\n' : '\n';
   const { contents } = parseDocument(text, { logLevel: 'silent', prettyErrors: false });
   const held = isMap(contents) ? pairOf(contents, block)?.value : undefined;
   if (!isMap(held)) return appended(text, `${block}:${end}  ${key}: ${value}${end}`, end);
-  const old = pairOf(held, key)?.value as { range?: [number, number, number] } | undefined;
-  if (old?.range !== undefined) return text.slice(0, old.range[0]) + value + text.slice(old.range[1]);
-  if (held.flow === true) {
-    const at = (held.range?.[0] ?? 0) + 1;
-    const comma = held.items.length > 0 ? ',' : ' ';
-    return `${text.slice(0, at)} ${key}: ${value}${comma}${text.slice(at)}`;
-  }
-  const first = held.items[0]?.key as { range?: [number, number, number] } | undefined;
-  const at = first?.range?.[0] ?? 0;
+  const old = rangeOf(pairOf(held, key)?.value);
+  if (old !== undefined) return text.slice(0, old[0]) + value + text.slice(old[1]);
+  return held.flow === true
+    ? afterBrace(text, held, `${key}: ${value}`)
+    : beforeFirst(text, held, `${key}: ${value}${end}`);
+}
+
+const rangeOf = (node: unknown): NonNullable<Placed['range']> | undefined =>
+  (node as Placed | undefined)?.range ?? undefined;
+
+function afterBrace(text: string, held: YAMLMap, entry: string): string {
+  const at = (rangeOf(held)?.[0] ?? 0) + 1;
+  return `${text.slice(0, at)} ${entry}${held.items.length > 0 ? ',' : ' '}${text.slice(at)}`;
+}
+
+/** Before the first key, with its indent: comments above it stay above. */
+function beforeFirst(text: string, held: YAMLMap, line: string): string {
+  const at = rangeOf(held.items[0]?.key)?.[0] ?? 0;
   const indent = text.slice(text.lastIndexOf('\n', at - 1) + 1, at);
-  return `${text.slice(0, at)}${key}: ${value}${end}${indent}${text.slice(at)}`;
+  return `${text.slice(0, at)}${line}${indent}${text.slice(at)}`;
 }
 
 function pairOf(map: YAMLMap, key: string): Pair | undefined {

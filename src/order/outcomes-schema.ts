@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import { outcomeResults } from '../sources/outcome-results.ts';
 import { block, freeText, oneOf, strandCount, wholeNumber } from './leaves.ts';
 import { measure, ranges } from './measure.ts';
-import type { Sense } from './near-in-sense.ts';
+import { styleSense, type Sense } from './near-in-sense.ts';
 import { cinch, horse, saddle } from './order-schema.ts';
 import { list } from './trade-schema.ts';
 
@@ -27,7 +27,7 @@ const outcome = block('an outcome', {
   tied: block(
     'the cinch tied',
     {
-      style: oneOf('style of cinch', ['straight', 'high-flare', 'low-flare']),
+      style: oneOf('style of cinch', ['straight', 'high-flare', 'low-flare'], styleSense),
       strands: strandCount('strands'),
       buckle: cinch.buckle,
       length: measure(ranges.cinchLength),

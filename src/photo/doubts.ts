@@ -22,7 +22,7 @@ const places: ReadonlySet<string> = new Set(['elbowDepth', 'ringDepth', 'forkDep
 
 const DEGREE = Math.PI / 180;
 
-/** All doubts about a photo. */
+/** All doubts about a photo that there is anything to. */
 export function doubtsOf(photo: Photo, { halfWidthSd }: Scene['guess'], model: Model): Doubt[] {
   const unknown = (source: ErrorSource, name: keyof Unknowns, sd: number): Doubt => ({
     source,
@@ -37,7 +37,11 @@ export function doubtsOf(photo: Photo, { halfWidthSd }: Scene['guess'], model: M
   const angle = (
     key: 'photo-yaw-sd' | 'photo-tilt-sd' | 'photo-roll-sd' | 'photo-plumb-sd' | 'photo-sheet-sd',
   ): number => model[key] * DEGREE;
-  return [
+  const sheet = photo.reference.kind === 'sheet' ? angle('photo-sheet-sd') : 0;
+  const plumb = photo.plumb !== undefined;
+  const saddle = (mark: Pixel | undefined): number =>
+    mark === undefined ? 0 : model['photo-saddle-depth-sd'];
+  const doubts = [
     ...clickDoubts(photo, model),
     unknown('scale', 'reference', model['photo-reference-sd']),
     unknown('depth', 'referenceDepth', model['photo-reference-depth-sd']),
@@ -45,16 +49,17 @@ export function doubtsOf(photo: Photo, { halfWidthSd }: Scene['guess'], model: M
     unknown('depth', 'halfWidth', halfWidthSd),
     unknown('depth', 'elbowDepth', model['photo-elbow-depth-sd']),
     unknown('depth', 'ringDepth', model['photo-ring-depth-sd']),
-    unknown('depth', 'forkDepth', model['photo-saddle-depth-sd']),
-    unknown('depth', 'cantleDepth', model['photo-saddle-depth-sd']),
+    unknown('depth', 'forkDepth', saddle(photo.fork)),
+    unknown('depth', 'cantleDepth', saddle(photo.cantle)),
     unknown('yaw', 'yaw', angle('photo-yaw-sd')),
-    unknown('yaw', 'sheetYaw', angle('photo-sheet-sd')),
+    unknown('yaw', 'sheetYaw', sheet),
     unknown('tilt', 'tilt', angle('photo-tilt-sd')),
-    unknown('tilt', 'sheetTilt', angle('photo-sheet-sd')),
-    unknown('roll', 'roll', angle('photo-roll-sd')),
-    unknown('roll', 'plumb', angle('photo-plumb-sd')),
-    unknown('roll', 'sheetRoll', angle('photo-sheet-sd')),
+    unknown('tilt', 'sheetTilt', sheet),
+    unknown('roll', 'roll', plumb ? 0 : angle('photo-roll-sd')),
+    unknown('roll', 'plumb', plumb ? angle('photo-plumb-sd') : 0),
+    unknown('roll', 'sheetRoll', plumb ? 0 : sheet),
   ];
+  return doubts.filter(({ sd }) => sd > 0);
 }
 
 type Move = (photo: Photo, by: Pixel) => Photo;

@@ -45,7 +45,7 @@ export function readLandmarks(photo: Photo, guess: Guess, model: Model): PhotoRe
   };
   const scene: Scene = { ...usual, trust: trustOf(usual, model) };
   const best = lengthsOf(scene);
-  const doubts = doubtsOf(photo, guess, model).filter(({ sd }) => sd > 0);
+  const doubts = doubtsOf(photo, guess, model);
   const moves = [...doubts.map((doubt) => alone(scene, doubt)), ...together(scene, doubts)];
   const seen = Object.fromEntries(
     names.map((name) => {

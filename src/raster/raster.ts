@@ -1,4 +1,4 @@
-/** A picture as pixels, and what is done with them: cut out upright, made smaller, laid over another. */
+/** A picture as pixels, cut out upright and made smaller. */
 
 export interface Raster {
   readonly width: number;
@@ -100,54 +100,4 @@ function put(data: Uint8Array, row: number, { sums, counts }: Sums): void {
   }
   sums.fill(0);
   counts.fill(0);
-}
-
-/** Made larger, to so many pixels of width, by what lies between the four nearest pixels. */
-export function enlarged(raster: Raster, wanted: number): Raster {
-  const width = Math.max(raster.width, Math.round(wanted));
-  const height = Math.max(1, Math.round((raster.height * width) / raster.width));
-  const data = new Uint8Array(4 * width * height);
-  const columns = Array.from({ length: width }, (_, x) => between(x, width, raster.width));
-  for (let y = 0; y < height; y++) {
-    const row = between(y, height, raster.height);
-    const [top, bottom] = [row.low * raster.width, row.high * raster.width];
-    for (let x = 0; x < width; x++) {
-      const { low, high, part } = columns[x] ?? { low: 0, high: 0, part: 0 };
-      const to = 4 * (y * width + x);
-      for (let i = 0; i < 3; i++) {
-        const at = (pixel: number): number => raster.data[4 * pixel + i] ?? 0;
-        const above = at(top + low) + part * (at(top + high) - at(top + low));
-        const below = at(bottom + low) + part * (at(bottom + high) - at(bottom + low));
-        data[to + i] = Math.round(above + row.part * (below - above));
-      }
-      data[to + 3] = 255;
-    }
-  }
-  return { width, height, data };
-}
-
-/** The two pixels between whose middles the middle of a larger grid's pixel lies, and how far from the first. */
-function between(at: number, of: number, from: number): { low: number; high: number; part: number } {
-  const place = Math.min(from - 1, Math.max(0, ((at + 0.5) * from) / of - 0.5));
-  const low = Math.floor(place);
-  return { low, high: Math.min(from - 1, low + 1), part: place - low };
-}
-
-/** A white sheet with a picture at its top left, and over all of it a drawing of the sheet's size whose colors are already weighed by its opacity. */
-export function composed(photo: Raster, drawing: Raster): Raster {
-  const { width, height } = drawing;
-  const data = new Uint8Array(4 * width * height).fill(255);
-  for (let y = 0; y < Math.min(height, photo.height); y++) {
-    const wide = 4 * Math.min(width, photo.width);
-    data.set(photo.data.subarray(4 * y * photo.width, 4 * y * photo.width + wide), 4 * y * width);
-  }
-  for (let at = 0; at < data.length; at += 4) {
-    const alpha = drawing.data[at + 3] ?? 0;
-    if (alpha === 0) continue;
-    for (let i = 0; i < 3; i++) {
-      const under = ((data[at + i] ?? 0) * (255 - alpha)) / 255;
-      data[at + i] = Math.min(255, Math.round((drawing.data[at + i] ?? 0) + under));
-    }
-  }
-  return { width, height, data };
 }

@@ -18,17 +18,17 @@ const choice = (value: number, unit: AskingNumber['unit'], about: string): Askin
 /** The table; the shop file does not override these. */
 export const askingNumbers = {
   'photo-room-sd': choice(
-    0.35,
+    0.7,
     'in',
-    'spread of an elbow room read off a side photo: scale wrong by 3 % and the elbow by a finger',
+    'spread of an elbow room read off a side photo, by itself: what `photo` finds on an invented scene, mostly yaw',
   ),
   'photo-set-back-sd': choice(
-    0.6,
+    0.55,
     'in',
-    'spread of a set-back read off a side photo: a camera that leans by 2 degrees fakes half an inch',
+    'spread of where the ring hangs behind the elbow, read off a side photo, by itself',
   ),
-  'photo-drop-sd': choice(1, 'in', 'spread of a drop from spine to ring read off a side photo'),
-  'photo-depth-sd': choice(1, 'in', 'spread of a barrel depth read off a side photo: scale wrong by 3 %'),
+  'photo-drop-sd': choice(0.75, 'in', 'spread of the height of the ring read off a side photo, by itself'),
+  'photo-depth-sd': choice(0.75, 'in', 'spread of a barrel depth read off a side photo, by itself'),
   'worth-gain': choice(
     0.01,
     'chance',

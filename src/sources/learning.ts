@@ -62,4 +62,5 @@ export const learningNumbers = {
   ),
 } as const;
 
+/** One number of the table. */
 export const learning = (key: keyof typeof learningNumbers): number => learningNumbers[key].value;

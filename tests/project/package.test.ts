@@ -47,6 +47,11 @@ describe('the packed files', () => {
       'bin/cinchwright',
       'dist/cinchwright.cjs',
       'dist/pdf.cjs',
+      'dist/pick.js',
+      'dist/raster.cjs',
+      'dist/jpeg-decoder.wasm',
+      'dist/jpeg-encoder.wasm',
+      'dist/png.wasm',
       'bin/fonts/SourceSans3-Regular.ttf',
       'bin/fonts/SourceSans3-Semibold.ttf',
       'bin/fonts/SourceSerif4-Semibold.ttf',
@@ -64,8 +69,9 @@ describe('the packed files', () => {
       /^bin\/(cinchwright|package\.json)$/,
       /^bin\/fonts\/(Source\w+-\w+\.ttf|LICENSE-[\w-]+\.md)$/,
       /^dist\/cinchwright\.cjs(\.cache)?$/,
-      /^dist\/pdf\.cjs$/,
-      /^examples\/.+\.(yaml|json|csv|md)$/,
+      /^dist\/(pdf|raster)\.cjs$/,
+      /^dist\/(pick\.js|[\w-]+\.wasm)$/,
+      /^examples\/.+\.(yaml|json|csv|md|jpg)$/,
       /^docs\/.+\.(md|svg|png|1)$/,
     ];
     expect(names.filter((name) => !fitting.some((pattern) => pattern.test(name)))).toEqual([]);
@@ -79,15 +85,18 @@ describe('the packed files', () => {
     );
   });
 
-  test.each(['cinchwright.cjs', 'pdf.cjs'])('%s needs nothing that is not shipped with Node', (name) => {
-    const bundle = fs.readFileSync(path.join(repo, 'dist', name), 'utf8');
-    const required = [...bundle.matchAll(/\brequire\("([^"]+)"\)/g)].map(([, from]) => from!);
-    const ours =
-      /^(node:)?(fs|path|buffer|process|os|tty|util|events|url|stream|zlib|module|crypto|worker_threads)(\/\w+)?$/;
-    // The other bundle, and the one package that is not JavaScript and is installed beside it.
-    const beside = ['../dist/pdf.cjs', '@resvg/resvg-js'];
-    expect(required.filter((from) => !beside.includes(from) && !ours.test(from))).toEqual([]);
-  });
+  test.each(['cinchwright.cjs', 'pdf.cjs', 'raster.cjs'])(
+    '%s needs nothing that is not shipped with Node',
+    (name) => {
+      const bundle = fs.readFileSync(path.join(repo, 'dist', name), 'utf8');
+      const required = [...bundle.matchAll(/\brequire\("([^"]+)"\)/g)].map(([, from]) => from!);
+      const ours =
+        /^(node:)?(fs|path|buffer|process|os|tty|util|events|url|stream|zlib|module|crypto|worker_threads)(\/\w+)?$/;
+      // The other bundles, and the one package that is not JavaScript and is installed beside it.
+      const beside = ['../dist/pdf.cjs', '../dist/raster.cjs', '@resvg/resvg-js'];
+      expect(required.filter((from) => !beside.includes(from) && !ours.test(from))).toEqual([]);
+    },
+  );
 });
 
 describe('versions', () => {

@@ -3,8 +3,8 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { commandNames } from '../../src/cli/program.ts';
-import { playground } from '../support/console.ts';
-import { commandsOf, recipesIn, save, toolsOf, typed, type Recipe } from '../support/recipes.ts';
+import { follow, rewrite, type Shown } from '../support/follow.ts';
+import { commandsOf, recipesIn, toolsOf, type Recipe } from '../support/recipes.ts';
 import { repo } from '../support/run-cli.ts';
 import { installed } from '../support/shells.ts';
 
@@ -22,47 +22,6 @@ function possible(recipe: Recipe): boolean {
       `\nSKIPPED: recipe "${recipe.title}": there is no command ${missing.join(', ')} yet.\n`,
     );
   return toolsOf(recipe).map(installed).every(Boolean) && missing.length === 0;
-}
-
-const tidy = (text: string): string => text.replace(/[ \t\r]+$/gm, '').trimEnd();
-
-interface Shown {
-  readonly lines: readonly [number, number];
-  readonly output: string;
-}
-
-/** Follows a recipe in a directory of its own; what each command showed, beside what it should. */
-function follow({ steps }: Recipe): { shown: Shown[]; got: string[][]; wanted: string[][] } {
-  const cwd = playground();
-  const shown: Shown[] = [];
-  const got: string[][] = [];
-  const wanted: string[][] = [];
-  try {
-    for (const step of steps) {
-      if (step.kind === 'file') {
-        save(step, cwd);
-        continue;
-      }
-      const output = tidy(typed(step.command, cwd));
-      shown.push({ lines: step.lines, output });
-      got.push([step.command, output]);
-      wanted.push([step.command, tidy(step.output)]);
-    }
-  } finally {
-    fs.rmSync(cwd, { recursive: true });
-  }
-  return { shown, got, wanted };
-}
-
-/** The document with outputs put in; from the end, so that line numbers hold. */
-function rewrite(shown: readonly Shown[]): void {
-  const lines = markdown.split('\n');
-  for (const {
-    lines: [from, to],
-    output,
-  } of [...shown].sort((a, b) => b.lines[0] - a.lines[0]))
-    lines.splice(from, to - from, ...(output === '' ? [] : output.split('\n')));
-  fs.writeFileSync(file, lines.join('\n'));
 }
 
 const all: Shown[] = [];
@@ -84,7 +43,7 @@ describe('docs/recipes.md', () => {
   }
   if (update) {
     test('is written anew', () => {
-      rewrite(all);
+      rewrite(file, all);
     });
   }
 });

@@ -120,7 +120,9 @@ describe('a price', () => {
         const inches = new Decimal(flatOf(candidates[i]!).barInches);
         const minutes = decimal(t.minutes).times(inches.plus(strands).plus(1));
         const hours = minutes.times(decimal(t.factor).pow(2)).times(t.quantity).div(60);
-        expect(of('labor').map((line) => line.amount)).toEqual([cents(hours.times(t.rate))]);
+        expect(of('labor').map((line) => line.amount)).toEqual([
+          cents(hours.toDecimalPlaces(2, Decimal.ROUND_HALF_UP).times(t.rate)),
+        ]);
         const all = [...of('materials'), ...of('labor'), ...of('options')];
         const base = all.reduce((sum, line) => sum + line.amount!, 0);
         expect(of('rush')[0]!.amount).toBe(cents(decimal(t.rush).times(base).div(100)));

@@ -29,6 +29,10 @@ import { checkCsv } from '../../src/report/check-csv.ts';
 import { checkJson } from '../../src/report/check-json.ts';
 import { checkMarkdown } from '../../src/report/check-markdown.ts';
 import { checkScreen } from '../../src/report/check-screen.ts';
+import { learnJson } from '../../src/report/learn-json.ts';
+import { learnSheet } from '../../src/report/learn-sheet.ts';
+import { learnSvg } from '../../src/report/learn-svg.ts';
+import { learnFrom } from '../../src/learn/learn.ts';
 import { materialsCsv } from '../../src/report/materials-csv.ts';
 import { materialsJson } from '../../src/report/materials-json.ts';
 import { materialsSheet } from '../../src/report/materials-sheet.ts';
@@ -53,6 +57,7 @@ import { ticketSheet } from '../../src/report/ticket-sheet.ts';
 import type { CheckResult, PhotoResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { backlogFrom, type BacklogPapers } from '../support/backlog-papers.ts';
+import { outcomesOf } from '../support/outcome-cases.ts';
 import { demoPhoto, photoResultFor } from '../support/photo-scenes.ts';
 import { quoteFor, ticketFor } from '../support/papers.ts';
 import { readSvg } from '../support/read-svg.ts';
@@ -103,6 +108,7 @@ const problemWith = (text: string): Problem => ({
 });
 
 interface Case {
+  readonly learned: { readonly json: string; readonly svg: string };
   readonly ask: readonly AskedOrder[];
   readonly backlog: BacklogPapers;
   readonly papers: { readonly quotes: string; readonly sheets: readonly Sheet[] };
@@ -124,7 +130,13 @@ function caseWith(text: string): Case {
   const failed = { ok: false, file: text, order: text, problems } as const;
   const asked = askAbout(advice, { strata: 2, seed: 1 });
   const { questions, photo } = toAsk(asked);
+  const learned = learnFrom(outcomesOf(12, 1, { required: 1.3, softness: 0.15, give: 1 }), shop);
+  const about = { file: text, day: '2026-11-20' };
   return {
+    learned: {
+      json: learnJson(learned, about),
+      svg: learnSvg(learned),
+    },
     ask: [{ ok: true, file: text, result: asked, toAsk: questions, photo }, failed],
     problems,
     row: rowOf(advice, { file: text, document: 1, line: 1 }),
@@ -134,6 +146,7 @@ function caseWith(text: string): Case {
         { ok: true, file: text, order: text, paper: quoteFor(order, shop), none: undefined },
       ]),
       sheets: [
+        learnSheet(learned, about),
         materialsSheet(backlog.materials, backlog.results),
         scheduleSheet(backlog.agenda, backlog.asked, backlog.results),
         quoteSheet(quoteFor(order, shop), 'in'),
@@ -180,6 +193,8 @@ const printers: Readonly<Record<string, Print>> = {
   'paper-json': ({ papers }) => papers.quotes,
   'sheet-screen': ({ papers }) => sheetsScreen(papers.sheets, options),
   'sheet-markdown': ({ papers }) => sheetsMarkdown(papers.sheets),
+  'learn-json': ({ learned }) => learned.json,
+  'learn-svg': ({ learned }) => learned.svg,
   'materials-csv': ({ backlog }) => materialsCsv(backlog.materials, backlog.results),
   'materials-json': ({ backlog }) => materialsJson(backlog.materials, backlog.results),
   'schedule-csv': ({ backlog }) => scheduleCsv(backlog.agenda, backlog.asked, backlog.results),
@@ -223,7 +238,9 @@ test('no printer is left out', () => {
   const files = fs.readdirSync(path.join(repo, 'src', 'report')).map((file) => file.replace(/\.ts$/, ''));
   const found = files
     .flatMap((name) => together[name] ?? [name])
-    .filter((name) => /-(screen|text|markdown|csv|json|html|data|pages)$/.test(name) || name === 'problems');
+    .filter(
+      (name) => /-(screen|text|markdown|csv|json|html|svg|data|pages)$/.test(name) || name === 'problems',
+    );
   const pictures = fs.readdirSync(path.join(repo, 'src', 'picture')).flatMap((file) => {
     const [, kind] = /^(svg|html)\.ts$/.exec(file) ?? [];
     return kind === undefined ? [] : [`picture-${kind}`];

@@ -144,7 +144,8 @@ describe('where it goes', () => {
     });
   });
   test.each([
-    [['--out', 'x.jpg'], /draw cannot print jpeg/],
+    [['--out', 'x.csv'], /draw cannot print csv/],
+    [['--out', 'x.jpg'], /a JPEG is made of photos/],
     [['--out', 'x.pdf'], /a PDF is made of templates: say --template/],
     [['--template', '--format', 'png'], /a template is true to size, which png does not keep/],
     [['--template', '--view', 'side'], /leave out --view/],
@@ -154,7 +155,7 @@ describe('where it goes', () => {
     [['--view', 'flat', '--wants', '--current'], /choose --wants or --current/],
     [['--out', 'x.svg', '--out-dir', '.'], /--out or --out-dir, not both/],
     [['--view', 'top'], /--view takes side or flat/],
-    [['--format', 'jpeg'], /--format takes svg, png, html or pdf/],
+    [['--format', 'gif'], /--format takes svg, png, jpeg, html or pdf/],
   ])('%j is refused before anything is read', async (more, message) => {
     const { code, stdout, stderr } = await run(['draw', 'missing.yaml', ...more], { cwd: dir });
     expect({ code, stdout }).toEqual({ code: 2, stdout: '' });

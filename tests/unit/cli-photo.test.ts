@@ -58,6 +58,14 @@ describe('the picture', () => {
     });
   });
 
+  test('is not written over', async () => {
+    const bytes = await picture(1600, 1200);
+    put('orders/photos/juniper-side.jpg', bytes);
+    const out = 'orders/photos/juniper-side.jpg';
+    expect((await photo('orders/o.yaml', '--format', 'json', '--out', out)).code).toBe(2);
+    expect(fs.readFileSync(path.join(home, out)).equals(bytes)).toBe(true);
+  });
+
   test('has another size: told at its place, with what it is', async () => {
     put('orders/photos/juniper-side.jpg', await picture(800, 600));
     const { code, stdout, stderr } = await photo('orders/o.yaml');

@@ -181,7 +181,7 @@ describe('outcomes against orders and shop', () => {
     [
       'a buckle the shop does not have',
       `outcomes:\n  - { ${pair}, tied: { style: straight, strands: 19, buckle: big one, length: 32 in } }`,
-      /outcomes\[0\]\.tied\.buckle: a buckle of the shop file: pony/,
+      /outcomes\[0\]\.tied\.buckle: a buckle of the shop file: plain 2 1\/2, plain 3/,
     ],
     [
       'strands no buckle takes',

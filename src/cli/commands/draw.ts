@@ -19,9 +19,9 @@ the one that "ticket" takes, unless another is named.
 over several sheets. Print it at 100 % and measure the bars on every sheet.
 
 --on-photo lays the cinch on the side photo of the order, by the marks of its
-"photo" block: the part round the girth, under 2 MB, without what the camera
-noted of time and place. The first cinch is drawn whole, of others the edges. It
-shows no length, and is as sure as the marks.
+"photo" block: the part round the girth, as JPEG if nothing else is said, under
+2 MB, without what the camera noted of time and place. The first cinch is drawn
+whole, of others the edges. It shows no length, and is as sure as the marks.
 
 An SVG, PNG or JPEG holds one picture; an HTML page or a PDF holds those of all
 orders. With --out-dir each order gets a file of its own, named after it.

@@ -1,4 +1,5 @@
 /** `learn`: what the outcomes of earlier cinches say about two numbers of the shop's model. */
+import path from 'node:path';
 import { Option, type Command } from 'commander';
 import type { Learned } from '../../learn/learn.ts';
 import type { Order, Shop } from '../../order/types.ts';
@@ -58,7 +59,7 @@ export function addLearn(program: Command, session: Session): void {
     .addOption(
       new Option('--orders <path>', 'order files or folders that the outcomes are about; may be given again')
         .default([], 'none')
-        .argParser((path: string, all: string[]): string[] => [...all, path]),
+        .argParser((named: string, all: string[]): string[] => [...all, named]),
     )
     .addOption(
       new Option('--format <name>', `print as ${formats.join(', ')}`)
@@ -108,6 +109,15 @@ function guardOptions(file: string, options: LearnOptions, io: CliIo): void {
   }
   if (inPlace === true && write !== undefined) {
     throw new CliFault('--write makes a new file and --in-place edits the old one: leave out one of them');
+  }
+  if (
+    write !== undefined &&
+    shop !== undefined &&
+    path.resolve(io.cwd, write) === path.resolve(io.cwd, shop)
+  ) {
+    throw new CliFault(`--write would write over ${printable(shop)}`, {
+      hint: 'To put the numbers into the shop file itself: --in-place.',
+    });
   }
   const inputs = [file, shop, ...options.orders];
   for (const target of [out, picture, write]) guardInputs(target, inputs, io);

@@ -29,8 +29,8 @@ and how it is turned are held against the block. It is looked for beside the
 order file and opened only there, or in the folder of --photos-from.
 
 --pick writes one page, NAME-landmarks.html or the file of --out, to open in any
-browser: it asks for each mark in turn, tells at once what they come to, and gives
-the block to put into the order. It needs no network and sends nothing.
+browser: it asks for each mark in turn, tells at once what they come to, and
+gives the block to put into the order. It needs no network and sends nothing.
 
 A side photo never gives the length: ring to ring is taped before cord is cut.
 How to take one: docs/photo.md.
@@ -99,13 +99,10 @@ function guardFolder(folder: string | undefined, io: CliIo): void {
   throw new CliFault(`--photos-from takes a folder, and "${printable(folder)}" is none`);
 }
 
-/** Each file is read by itself, so that it is known beside which file the pictures lie. */
+/** Each entry with its file as it was named, since the pictures lie beside it. */
 async function namedEntries(names: readonly string[], io: CliIo): Promise<Named[]> {
-  const named: Named[] = [];
-  for (const name of names) {
-    named.push(...(await readEntries([name], io)).map((entry) => ({ name, entry })));
-  }
-  return named;
+  const entries = await readEntries(names, io);
+  return entries.map((entry) => ({ entry, name: names.includes(entry.file) ? entry.file : '-' }));
 }
 
 interface Work {
@@ -146,6 +143,7 @@ async function readPhotos(
       results.push(failed(fault));
       continue;
     }
+    guardInputs(options.out, [seen.path], io);
     const advice = sizeOrder(order, shop);
     const { photo } = advice.facts;
     if (photo === undefined) continue;

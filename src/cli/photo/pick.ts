@@ -46,8 +46,7 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
 }
 
 /** A name that is nobody else's: "juniper-side-landmarks.html". */
-export const pageName = (image: string): string =>
-  `${path.basename(image, path.extname(image))}-landmarks.html`;
+const pageName = (image: string): string => `${path.basename(image, path.extname(image))}-landmarks.html`;
 
 /** The script of the page, from where the build puts it. */
 function pageScript(): string {

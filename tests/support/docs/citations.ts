@@ -3,6 +3,7 @@ import { errata } from '../../../src/sources/errata.ts';
 import { askingNumbers } from '../../../src/sources/asking.ts';
 import { benchNumbers } from '../../../src/sources/bench-numbers.ts';
 import { heightGirthFit } from '../../../src/sources/girth-fit.ts';
+import { learningNumbers } from '../../../src/sources/learning.ts';
 import { modelNumbers } from '../../../src/sources/numbers.ts';
 import { rules } from '../../../src/rules/registry.ts';
 
@@ -21,7 +22,7 @@ export function citations(): Citation[] {
       by: 'numbers',
       name,
     })),
-    ...Object.entries(askingNumbers).map(([name, { basis }]): Citation => ({
+    ...Object.entries({ ...askingNumbers, ...learningNumbers }).map(([name, { basis }]): Citation => ({
       source: basis.source,
       by: 'numbers',
       name,

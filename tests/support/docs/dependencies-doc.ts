@@ -6,6 +6,8 @@ import { repo } from '../run-cli.ts';
 
 /** Why a package is here; one that is not on the list makes the page fail. */
 const why: Readonly<Record<string, string>> = {
+  '@jsquash/jpeg': 'photos as JPEG, read and written in WebAssembly: a hostile file stays within',
+  '@jsquash/png': 'photos as PNG, the same way',
   '@resvg/resvg-js': 'pictures as PNG; native code for the usual machines, not bundled',
   chalk: 'colors on a terminal',
   'cli-table3': 'tables on a terminal',
@@ -33,9 +35,12 @@ const why: Readonly<Record<string, string>> = {
   highs: 'tests: another opinion on cutting plans',
   knip: 'finds code and packages that nothing uses',
   luxon: 'tests: another opinion on days',
+  'opencv-wasm': 'tests: another opinion on maps of planes',
   parse5: 'tests: reads our HTML as a browser would',
+  'playwright-core': "tests: works the page for landmarks in the system's Chromium, as a person would",
   prettier: 'lays out code and pages',
   saxes: 'tests: takes no SVG that is not well-formed',
+  sharp: 'tests: another opinion on pictures, their orientation and their pixels',
   'svg-path-parser': 'tests: reads the paths of our SVG as a stranger would',
   tsx: 'runs the sources as they are',
   typescript: 'types',

@@ -2,6 +2,7 @@
 import { askingNumbers, type AskingNumber } from '../../../src/sources/asking.ts';
 import { benchNumbers, type BenchNumber } from '../../../src/sources/bench-numbers.ts';
 import { document, escaped, table } from '../../../src/report/markdown.ts';
+import { learningNumbers, type LearningNumber } from '../../../src/sources/learning.ts';
 import type { ModelNumber, NumberUnit } from '../../../src/sources/model-number.ts';
 import { modelNumbers } from '../../../src/sources/numbers.ts';
 
@@ -49,6 +50,18 @@ export const numbersDoc = (): string =>
     table(
       ['Number', 'Value', 'Unit', 'What it is', 'Basis'],
       Object.entries<AskingNumber>(askingNumbers).map(([key, { value, unit, about, basis }]) => [
+        `\`${key}\``,
+        String(value),
+        unit,
+        escaped(about),
+        basis.kind,
+      ]),
+    ),
+    '## Numbers of learning',
+    'What `learn` goes by: what is thought before any outcome is known, and how soon trouble shows. The shop file does not override these.',
+    table(
+      ['Number', 'Value', 'Unit', 'What it is', 'Basis'],
+      Object.entries<LearningNumber>(learningNumbers).map(([key, { value, unit, about, basis }]) => [
         `\`${key}\``,
         String(value),
         unit,

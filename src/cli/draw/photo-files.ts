@@ -1,0 +1,69 @@
+/** The photos of orders are looked up; what has none, or cannot be opened, is told. */
+import { CliFault, printable } from '../fault.ts';
+import { readEntries, type Entry } from '../input.ts';
+import type { CliIo } from '../io.ts';
+import { lookAtPicture } from '../photo/look.ts';
+import type { DrawOptions } from './asked.ts';
+
+export interface Found {
+  readonly looked: Entry[];
+  readonly found: { readonly entry: Entry & { ok: true }; readonly file: string }[];
+  /** Orders without a photo block. */
+  readonly without: string[];
+}
+
+/** Looks up the photo of every order, in the order in which they were named. */
+export async function findPhotos(
+  names: readonly string[],
+  { photosFrom: from }: DrawOptions,
+  io: CliIo,
+): Promise<Found> {
+  const looked: Entry[] = [];
+  const found: Found['found'] = [];
+  const without: string[] = [];
+  for (const name of names) {
+    for (const entry of await readEntries([name], io)) {
+      looked.push(entry);
+      if (!entry.ok) continue;
+      const { photo } = entry.order;
+      if (photo === undefined) {
+        without.push(entry.order.order);
+        continue;
+      }
+      const seen = await lookAtPicture(entry, photo, { name, from, io });
+      if (seen.ok && seen.path !== undefined) found.push({ entry, file: seen.path });
+      else looked[looked.length - 1] = faulty(entry, seen.ok ? absent(entry, photo.file) : seen.problem);
+    }
+  }
+  return { looked, found, without };
+}
+
+type Problem = (Entry & { ok: false })['problems'][number];
+
+const faulty = ({ file, line, order }: Entry & { ok: true }, problem: Problem): Entry => ({
+  ok: false,
+  file,
+  line,
+  order: order.order,
+  problems: [problem],
+});
+
+const absent = ({ file, line }: Entry & { ok: true }, name: string): Problem => ({
+  file,
+  line,
+  column: 1,
+  path: 'photo.file',
+  found: name,
+  expected: 'a picture to draw on',
+  hint: 'it is not there: put it beside the order file, or name its folder with --photos-from',
+});
+
+/** Tells of orders without a photo block. Errors: there is nothing else. */
+export function tellWithout(orders: readonly string[], useful: boolean, io: CliIo): void {
+  const names = orders.map(printable);
+  const which = names.length === 1 ? `order ${names.join('')} has` : `orders ${names.join(', ')} have`;
+  const message = `nothing to draw on: ${which} no "photo" block`;
+  const hint = 'Make one with: cinchwright photo --pick PICTURE';
+  if (!useful) throw new CliFault(message, { hint });
+  io.stderr(`cinchwright: ${message}\n`);
+}

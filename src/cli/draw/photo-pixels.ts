@@ -1,0 +1,69 @@
+/** The part of a photo that is shown, and that part with a drawing over it as a file small enough to be sent. */
+import type { PhotoScene } from '../../picture/photo-page.ts';
+import type { Codecs, PictureType } from '../../raster/codecs.ts';
+import type { Orientation, Raster } from '../../raster/raster.ts';
+import { CliFault, exit, printable } from '../fault.ts';
+import { readPhoto } from '../photo/picture.ts';
+import { pngWriter } from './png-writer.ts';
+
+/** A photo takes four bytes a pixel while it is worked on, and twice that for a moment. */
+const limits = { bytes: 50_000_000, pixels: 60_000_000 };
+
+/** Width of a picture, pixels: fills a telephone, and is enlarged twice without blocks. */
+const WIDE = 1260;
+
+/** The part of the photo that is shown, upright, without anything the camera noted besides. */
+export async function photoFor(
+  { part }: PhotoScene,
+  { file, codecs }: { file: string; codecs: Codecs },
+): Promise<Raster> {
+  const [{ cutOut, liesOnItsSide }, { enlarged }] = await Promise.all([
+    import('../../raster/raster.ts'),
+    import('../../raster/enlarge.ts'),
+  ]);
+  const read = readPhoto(file, limits);
+  const name = printable(file);
+  if (!read.ok) throw new CliFault(`${name}: ${read.why}`, { code: exit.input });
+  const orientation = read.orientation as Orientation;
+  const [width, height] = liesOnItsSide(orientation) ? [read.height, read.width] : [read.width, read.height];
+  const type: PictureType = read.kind === 'jpeg' ? 'image/jpeg' : 'image/png';
+  let stored: Raster;
+  try {
+    stored = await codecs.decode(read.bytes, type, { width, height });
+  } catch {
+    throw new CliFault(`${name}: the picture is damaged and cannot be drawn on`, { code: exit.input });
+  }
+  return enlarged(cutOut(stored, part, { width: WIDE, orientation }), WIDE);
+}
+
+/** More is not taken by many messengers. */
+const MOST_BYTES = 2_000_000;
+
+/** The whole picture as a JPEG or PNG. */
+export async function rasterFile(
+  { scene }: PhotoScene,
+  photo: Raster,
+  { codecs, format }: { codecs: Codecs; format: string },
+): Promise<Uint8Array> {
+  const [{ svgPixels }, { sceneSvg }, { fontFiles }, { cutOut }, { composed }] = await Promise.all([
+    pngWriter(),
+    import('../../picture/svg.ts'),
+    import('../fonts.ts'),
+    import('../../raster/raster.ts'),
+    import('../../raster/compose.ts'),
+  ]);
+  const sheet = composed(photo, svgPixels(sceneSvg(scene), { fontFiles: fontFiles(), width: WIDE }));
+  if (format === 'jpeg') {
+    for (const quality of [82, 70, 55]) {
+      const bytes = await codecs.jpeg(sheet, quality);
+      if (bytes.length <= MOST_BYTES) return bytes;
+    }
+    return codecs.jpeg(sheet, 40);
+  }
+  let bytes = await codecs.png(sheet);
+  for (let width = WIDE * 0.85; bytes.length > MOST_BYTES && width > 400; width *= 0.85) {
+    const box = { x: 0, y: 0, width: sheet.width, height: sheet.height };
+    bytes = await codecs.png(cutOut(sheet, box, { width, orientation: 1 }));
+  }
+  return bytes;
+}

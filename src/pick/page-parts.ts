@@ -1,0 +1,53 @@
+/** The parts of the page for landmarks, as markup that holds nothing of a customer's. */
+import { html } from '../report/html.ts';
+import { cautions } from '../sources/cautions.ts';
+import { figures } from './figures.ts';
+
+const option = (unit: string): string => `<option>${unit}</option>`;
+const lengthUnits = ['in', 'cm', 'mm', 'ft'].map(option).join('');
+const number = (field: string, label: string): string =>
+  `<label>${label} <input type="text" inputmode="decimal" autocomplete="off" data-field="${field}" aria-describedby="wrong"></label>`;
+const unit = (field: string, label: string, options: string): string =>
+  `<label>${label} <select data-field="${field}">${options}</select></label>`;
+
+export const task = `<section id="task" aria-labelledby="title">
+<div id="step">
+<div id="told" aria-live="polite" aria-atomic="true"><p id="count"></p><h2 id="title"></h2><p id="text"></p></div>
+${figures()}
+</div>
+<fieldset id="measure" class="fields" hidden>
+<legend>What was held against the horse</legend>
+<label><input type="radio" name="kind" value="stick"> stick or tape</label>
+<label><input type="radio" name="kind" value="sheet"> flat sheet</label>
+<div id="stick-size">${number('length', 'Length')}${unit('lengthUnit', 'Unit', lengthUnits)}</div>
+<div id="sheet-size" hidden>${number('width', 'Width')}${number('height', 'Height')}${unit('sheetUnit', 'Unit', lengthUnits)}</div>
+</fieldset>
+<fieldset id="distance" class="fields" hidden>
+<legend>Camera to horse</legend>
+${number('distance', 'Distance')}${unit('distanceUnit', 'Unit', ['ft', 'in', 'cm'].map(option).join(''))}
+</fieldset>
+<p id="wrong" class="wrong" role="status"></p>
+</section>`;
+
+export const tools = `<div class="tools" role="group" aria-label="Zoom and undo">
+<button type="button" id="in" aria-label="Zoom in">+</button>
+<button type="button" id="out" aria-label="Zoom out">&minus;</button>
+<button type="button" id="fit">Whole photo</button>
+<button type="button" id="undo" disabled>Undo</button>
+<span id="where"></span>
+</div>`;
+
+export const moves = `<div id="moves" role="group" aria-label="Steps">
+<div class="row"><button type="button" id="back">Back</button><button type="button" id="skip" hidden>Skip</button><button type="button" id="next" class="main">Next</button></div>
+<details><summary>Keys and fingers</summary><p id="keys">Click or tap to put the mark, drag it to adjust; drag the photo to move it; wheel, two fingers, or + and - to zoom, 0 for the whole photo. With the photo in focus: arrows move the cross, Enter puts the mark; then arrows move it by one pixel, with Shift by ten, and Enter goes on. Delete takes the mark away, Page Up and Page Down change the step, Ctrl+Z takes back.</p></details>
+</div>`;
+
+export const rest = `<div id="rest">
+<section aria-labelledby="so-far"><h3 id="so-far">What it comes to so far</h3><dl id="readings"></dl><ul id="doubts" role="status" aria-label="What looks wrong"></ul></section>
+<section aria-labelledby="block-title"><h3 id="block-title">For the order file</h3>
+<p id="lacking"></p>
+<textarea id="block" readonly spellcheck="false" aria-labelledby="block-title"></textarea>
+<div class="row"><button type="button" id="copy" class="main">Copy</button><button type="button" id="download">Download</button></div><p id="copied" role="status"></p></section>
+<nav aria-labelledby="all-steps"><h3 id="all-steps">All steps</h3><ol id="list"></ol></nav>
+<section class="cautions"><p>A photo measures roughly. A tape at the horse is surer: tape what the program asks for before cord is cut. ${html(cautions[0] ?? '')}</p></section>
+</div>`;

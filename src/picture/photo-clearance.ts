@@ -1,0 +1,59 @@
+/** The clearance on a photo: a line where it is least, and its number on the side of the elbow. */
+import type { Candidate } from '../fit/candidate.ts';
+import { nearestGap } from '../fit/nearest.ts';
+import { spreadNumber } from '../report/text.ts';
+import { formatLength } from '../units/print.ts';
+import { textWidth } from './letters.ts';
+import { haloed, type OnPhoto } from './photo-halo.ts';
+import { box, segment, type Layer, type Point, type Shape } from './scene.ts';
+
+/** White round the number, points. */
+const PAD = 4;
+const LINE = 12;
+const ASIDE = 26;
+
+/** The line of the clearance, and its number on the side of the elbow. */
+export function clearanceOnPhoto(
+  candidate: Candidate,
+  { facts, place, units, facing, size }: OnPhoto,
+): Layer {
+  const { px, ps, qx, qs } = nearestGap(candidate, facts);
+  const [from, to] = [place([px, ps]), place([qx, qs])];
+  const { inches, sd } = candidate.clearance;
+  const number = formatLength(Math.abs(inches), units, 'computed');
+  const texts = [
+    { text: inches < 0 ? `${number} over` : number, hand: 'number' },
+    { text: `± ${spreadNumber(sd, units)}`, hand: 'fine' },
+  ] as const;
+  const width = Math.max(...texts.map(({ text, hand }) => textWidth(text, hand))) + 2 * PAD;
+  const end = to;
+  const wanted = facing < 0 ? end[0] - ASIDE - width : end[0] + ASIDE;
+  const left = Math.min(size[0] - width - 2, Math.max(2, wanted));
+  const middle = Math.min(size[1] - LINE - 2, Math.max(LINE + 2, end[1]));
+  const leader: Point = [facing < 0 ? left + width : left, middle];
+  return {
+    name: 'clearance',
+    shapes: [
+      ...haloed([{ kind: 'line', points: [from, to], stroke: 'clearance' }, ...bars(from, to)]),
+      segment(end, leader, 'leader'),
+      box([left, middle - LINE], [left + width, middle + LINE], { fill: 'paper', stroke: 'leader' }),
+      ...texts.map(({ text, hand }, i): Shape => ({
+        kind: 'label',
+        at: [left + width / 2, middle + (i === 0 ? -2 : LINE - 3)],
+        text,
+        hand,
+        anchor: 'middle',
+      })),
+    ],
+  };
+}
+
+/** A bar across each end. */
+function bars(from: Point, to: Point): Shape[] {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  if (length < 1e-6) return [];
+  const aside: Point = [(-4 * (to[1] - from[1])) / length, (4 * (to[0] - from[0])) / length];
+  return [from, to].map(([x, y]) =>
+    segment([x + aside[0], y + aside[1]], [x - aside[0], y - aside[1]], 'clearance'),
+  );
+}

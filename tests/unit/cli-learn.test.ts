@@ -1,0 +1,164 @@
+/** `learn` on the command line: what is written, what is kept, what is refused, and what sizing then says. */
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeEach, describe, expect, test } from 'vitest';
+import { withEntries } from '../../src/order/edit-shop.ts';
+import { readShop } from '../../src/order/read-shop.ts';
+import { repo, run } from '../support/run-cli.ts';
+
+const cwd = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-learn-'));
+const at = (name: string): string => path.join(cwd, name);
+const read = (name: string): string => fs.readFileSync(at(name), 'utf8');
+const shopText = fs.readFileSync(path.join(repo, 'examples', 'shop.yaml'), 'utf8');
+const learn = (...args: string[]) => run(['learn', 'outcomes.csv', '--date', '2026-11-20', ...args], { cwd });
+
+beforeEach(() => {
+  fs.copyFileSync(path.join(repo, 'examples', 'outcomes.csv'), at('outcomes.csv'));
+  fs.writeFileSync(at('shop.yaml'), shopText);
+  fs.writeFileSync(at('order.yaml'), 'order: 9\nhorse: { heart-girth: 72 in }\nsaddle: { rigging: 7/8 }\n');
+});
+afterAll(() => {
+  fs.rmSync(cwd, { recursive: true });
+});
+
+test('nothing is written unless told', async () => {
+  const before = fs.readdirSync(cwd).sort();
+  const { code, stdout } = await learn('--shop', 'shop.yaml');
+  expect([code, fs.readdirSync(cwd).sort()]).toEqual([0, before]);
+  expect(read('shop.yaml')).toBe(shopText);
+  expect(stdout).toContain('Recommended: 1.43 in.');
+});
+
+test('a new shop file has the numbers and keeps all else, comments too; sizing says where they come from', async () => {
+  const { code, stderr } = await learn('--shop', 'shop.yaml', '--write', 'new.yaml');
+  expect([code, stderr]).toEqual([0, 'wrote new.yaml\n']);
+  expect(read('shop.yaml')).toBe(shopText);
+  const kept = read('new.yaml');
+  for (const line of shopText.split('\n').filter((each) => each.trim() !== '')) expect(kept).toContain(line);
+  const shop = readShop(kept, 'new.yaml');
+  expect(shop.ok && shop.shop.model['required-clearance']).toBe(1.43);
+  for (const command of ['size', 'check']) {
+    const more = command === 'check' ? ['--strands', '17'] : [];
+    const { stdout } = await run([command, 'order.yaml', '--shop', 'new.yaml', ...more], { cwd });
+    expect(stdout.replace(/\s+/g, ' ')).toContain(
+      'required clearance 1.43 in (usual 1.25 in; from 88 outcomes of this shop until 2026-11-20)',
+    );
+  }
+  const { stdout } = await run(['quote', 'order.yaml', '--shop', 'new.yaml', '--date', '2026-11-20'], {
+    cwd,
+  });
+  expect(stdout.replace(/\s+/g, ' ')).toContain('from 88 outcomes of this shop until 2026-11-20');
+});
+
+test('in place only when asked, with its comments', async () => {
+  const { code } = await learn('--shop', 'shop.yaml', '--in-place');
+  expect(code).toBe(0);
+  expect(read('shop.yaml').startsWith(shopText)).toBe(true);
+  const again = await learn('--shop', 'shop.yaml', '--in-place');
+  expect(again.code).toBe(0);
+  expect(read('shop.yaml').match(/^learned:/gm)).toHaveLength(1);
+});
+
+test('without a shop file the blocks alone', async () => {
+  await learn('--write', 'blocks.yaml');
+  expect(read('blocks.yaml')).toBe(
+    '# Written by "cinchwright learn": these blocks go into a shop file.\nmodel:\n  required-clearance: 1.43 in\n\nlearned:\n  required-clearance: { outcomes: 88, until: 2026-11-20, low: 1.29 in, high: 1.58 in }\n',
+  );
+});
+
+test('what does not foretell better is not written, and says so by its exit code', async () => {
+  fs.writeFileSync(at('outcomes.csv'), read('outcomes.csv').split('\n').slice(0, 6).join('\n'));
+  const { code, stderr } = await learn('--write', 'none.yaml');
+  expect([code, fs.existsSync(at('none.yaml'))]).toEqual([1, false]);
+  expect(stderr).toContain('nothing is recommended, so nothing was written to none.yaml');
+});
+
+test('a picture that is well formed and says nothing by color alone', async () => {
+  await learn('--picture', 'p.svg', '--format', 'json');
+  const svg = read('p.svg');
+  expect(svg).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg"[^]*<\/svg>\n$/);
+  expect(svg).toContain('Broken: before. Full: after');
+  expect(svg).not.toMatch(/NaN|undefined|Infinity/);
+});
+
+describe('the command line is wrong', () => {
+  test.each<[string[], RegExp]>([
+    [['--in-place'], /--in-place needs the shop file/],
+    [['--in-place', '--shop', 'shop.yaml', '--write', 'x.yaml'], /leave out one of them/],
+    [['--write', 'shop.yaml', '--shop', 'shop.yaml'], /--write would write over shop\.yaml[^]*--in-place/],
+    [['--write', 'x', '--picture', 'x'], /need a file each/],
+    [['--date', 'today'], /--date takes a day/],
+  ])('%j', async (args, expected) => {
+    const { code, stderr } = await learn(...args);
+    expect(code).toBe(2);
+    expect(stderr).toMatch(expected);
+  });
+});
+
+test('the same again gives the same', async () => {
+  const [a, b] = [await learn('--format', 'json'), await learn('--format', 'json')];
+  expect(b.stdout).toBe(a.stdout);
+});
+
+describe('editing a shop file', () => {
+  const entry = { block: 'model', key: 'stretch', value: '0.8 in' };
+  test.each([
+    [
+      'a block',
+      'model:\n  # why\n  floor-clearance: 1 in # no less\n',
+      'model:\n  # why\n  stretch: 0.8 in\n  floor-clearance: 1 in # no less\n',
+    ],
+    [
+      'the key',
+      'model:\n  stretch: 1 in   # as it was\nx: 1\n',
+      'model:\n  stretch: 0.8 in   # as it was\nx: 1\n',
+    ],
+    [
+      'braces',
+      'model: { floor-clearance: 1 in } # x\n',
+      'model: { stretch: 0.8 in, floor-clearance: 1 in } # x\n',
+    ],
+    ['empty braces', 'model: {}\n', 'model: { stretch: 0.8 in }\n'],
+    ['none', 'shop: x', 'shop: x\n\nmodel:\n  stretch: 0.8 in\n'],
+    [
+      'lines of Windows',
+      'model:\r\n  floor-clearance: 1 in\r\n',
+      'model:\r\n  stretch: 0.8 in\r\n  floor-clearance: 1 in\r\n',
+    ],
+  ])('with %s', (_, before, after) => {
+    expect(withEntries(before, [entry])).toBe(after);
+  });
+});
+
+describe('the learned block at the door', () => {
+  const problems = (more: string): string => {
+    const shop = readShop(`${shopText}\n${more}`, 's.yaml');
+    return shop.ok
+      ? ''
+      : shop.problems.map(({ path: where, expected }) => `${where}: ${expected}`).join('\n');
+  };
+  const ok = 'model: { stretch: 0.8 in }\nlearned: { stretch: { outcomes: 12, until: 2026-11-20 } }\n';
+  test.each<[string, string, RegExp]>([
+    ['as it should be', ok, /^$/],
+    [
+      'a number the shop does not set',
+      ok.replace('stretch: 0.8 in', 'floor-clearance: 1 in'),
+      /learned\.stretch: stretch under model, too/,
+    ],
+    ['no outcomes', ok.replace('12', '0'), /outcomes.*from 1/],
+    ['no day', ok.replace('2026-11-20', '2026-13-20'), /until/],
+    [
+      'a number that is not learned',
+      ok.replace('learned: { stretch', 'learned: { tension'),
+      /a key of learned: required-clearance, stretch/,
+    ],
+    [
+      'an interval beside the number',
+      ok.replace('2026-11-20 }', '2026-11-20, low: 1 in }'),
+      /an interval that holds the number/,
+    ],
+  ])('%s', (_, text, expected) => {
+    expect(problems(text)).toMatch(expected);
+  });
+});
