@@ -1,6 +1,6 @@
 /** Many tries of one target from a seed: parents are damaged, what comes of them is judged, and what went new ways becomes a parent. */
 import { seededRandom } from '../../src/geometry/random.ts';
-import type { Failure } from './case.ts';
+import type { Case, Failure } from './case.ts';
 import { Coverage } from './coverage.ts';
 import { Bench } from './judge.ts';
 import type { Target } from './target.ts';
@@ -12,6 +12,8 @@ export interface Plan {
   readonly guided: number;
   /** Milliseconds of the clock after which no further try is made. */
   readonly until?: number;
+  /** How long a try may take; two seconds if not said. */
+  readonly mostMilliseconds?: number;
   /** Is told of each try before it is made, in case it never ends. */
   readonly before?: (failure: Failure) => void;
 }
@@ -25,6 +27,8 @@ export interface Figures {
   parents: number;
   blocks: number;
   slowest: number;
+  /** What was slowest. */
+  slow: Case | undefined;
   seconds: number;
   readonly failures: Failure[];
 }
@@ -36,9 +40,19 @@ const fromSeeds = 70;
 
 /** Runs the plan. */
 export async function fuzz(target: Target, plan: Plan): Promise<Figures> {
-  const bench = new Bench(target);
+  const bench = new Bench(target, plan.mostMilliseconds);
   const figures: Figures = {
-    ...{ target: target.name, tries: 0, good: 0, runs: 0, parents: 0, blocks: 0, slowest: 0, seconds: 0 },
+    ...{
+      target: target.name,
+      tries: 0,
+      good: 0,
+      runs: 0,
+      parents: 0,
+      blocks: 0,
+      slowest: 0,
+      slow: undefined,
+      seconds: 0,
+    },
     failures: [],
   };
   const start = performance.now();
@@ -73,7 +87,9 @@ class Fuzz {
 
   #ended(): boolean {
     const { tries, until = Infinity } = this.#plan;
-    return this.#figures.tries >= tries || this.#figures.failures.length >= mostFailures || Date.now() > until;
+    return (
+      this.#figures.tries >= tries || this.#figures.failures.length >= mostFailures || Date.now() > until
+    );
   }
 
   async #guided(tries: number): Promise<void> {
@@ -102,7 +118,10 @@ class Fuzz {
     this.#figures.tries += 1;
     this.#figures.runs += runs;
     if (found === 'good') this.#figures.good += 1;
-    this.#figures.slowest = Math.max(this.#figures.slowest, took);
+    if (took > this.#figures.slowest) {
+      this.#figures.slowest = took;
+      this.#figures.slow = tried;
+    }
     if (why !== undefined) this.#fail({ tried, why });
     return tried.input;
   }

@@ -11,7 +11,8 @@ const slips = ['NaN', 'Infinity', 'undefined', '[object Object]'];
 export const steers =
   /[\0-\x09\x0b-\x1f\x7f-\x9f\xad\u061c\u180e\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\ufffe\uffff\u{e0000}-\u{e007f}]|\p{Cs}/u;
 
-const around = (text: string, at: number): string => JSON.stringify(text.slice(Math.max(0, at - 60), at + 60));
+const around = (text: string, at: number): string =>
+  JSON.stringify(text.slice(Math.max(0, at - 60), at + 60));
 
 /** A text for people or scripts. `said` is all that came from outside: a word that stands there is no slip of ours. */
 export function holdText(text: string, said: string): void {
@@ -45,7 +46,8 @@ function holdNumbers(value: unknown, name: string, nullable: Nullable): void {
 export function holdCsv(text: string): void {
   const rows = parseCsv(text);
   for (const cell of rows.flat()) {
-    const starts = /^\s*[=+@\uff1d\uff0b\uff0d\uff20]/.test(cell) || (/^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell));
+    const starts =
+      /^\s*[=+@\uff1d\uff0b\uff0d\uff20]/.test(cell) || (/^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell));
     hold(!starts, () => `CSV: a cell is a formula: ${JSON.stringify(cell.slice(0, 80))}`);
   }
 }
@@ -57,10 +59,52 @@ export function holdMarkdown(text: string): void {
   hold(at === -1, () => `Markdown: markup is not escaped: ${around(bare, at)}`);
 }
 
-const shapes = ['svg', 'title', 'desc', 'g', 'path', 'circle', 'text', 'defs', 'pattern', 'rect', 'line', 'image'];
+const shapes = [
+  'svg',
+  'title',
+  'desc',
+  'g',
+  'path',
+  'circle',
+  'text',
+  'defs',
+  'pattern',
+  'rect',
+  'line',
+  'image',
+];
 const tags = new Set([
-  ...['html', 'head', 'meta', 'title', 'style', 'body', 'article', 'header', 'h1', 'h2', 'h3', 'div', 'p', 'b'],
-  ...['span', 'ul', 'li', 'table', 'thead', 'tbody', 'tfoot', 'tr', 'td', 'th', 'figure', 'figcaption', ...shapes],
+  ...[
+    'html',
+    'head',
+    'meta',
+    'title',
+    'style',
+    'body',
+    'article',
+    'header',
+    'h1',
+    'h2',
+    'h3',
+    'div',
+    'p',
+    'b',
+  ],
+  ...[
+    'span',
+    'ul',
+    'li',
+    'table',
+    'thead',
+    'tbody',
+    'tfoot',
+    'tr',
+    'td',
+    'th',
+    'figure',
+    'figcaption',
+    ...shapes,
+  ],
 ]);
 
 /** Elements of our own alone, well-formed, nothing that runs or fetches. */
@@ -73,7 +117,10 @@ export function holdSvg(text: string): void {
 
 function holdAttribute(name: string, value: string): void {
   hold(!/^on/i.test(name), () => `an attribute that runs: ${name}`);
-  hold(!/href|^src$|^action$|^style$/i.test(name) || /^(?:#|data:image\/(?:jpeg|png);)/.test(value), () => `an attribute that fetches: ${name}=${value.slice(0, 80)}`);
+  hold(
+    !/href|^src$|^action$|^style$/i.test(name) || /^(?:#|data:image\/(?:jpeg|png);)/.test(value),
+    () => `an attribute that fetches: ${name}=${value.slice(0, 80)}`,
+  );
 }
 
 interface Node {

@@ -13,7 +13,10 @@ export function holdProblems(problems: readonly Problem[], file: string, text: s
     hold(problem.expected.trim() !== '', () => `nothing is expected: ${said()}`);
     hold(problem.found !== '', () => `what was found is empty: ${said()}`);
     // "found nothing" is what the reader sees, so there must be nothing, or something that misses a part.
-    hold(problem.found !== undefined || mayBeMissing(problem, lines), () => `what was found is not told: ${said()}`);
+    hold(
+      problem.found !== undefined || mayBeMissing(problem, lines),
+      () => `what was found is not told: ${said()}`,
+    );
   }
 }
 

@@ -68,7 +68,12 @@ export class Folder {
         createFile(at(name), text);
       },
     });
-    return { code, stdout: ran.stdout.join(''), stderr: ran.stderr.join(''), bytes: Buffer.concat(ran.bytes) };
+    return {
+      code,
+      stdout: ran.stdout.join(''),
+      stderr: ran.stderr.join(''),
+      bytes: Buffer.concat(ran.bytes),
+    };
   }
 }
 

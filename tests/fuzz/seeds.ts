@@ -35,11 +35,15 @@ export const orderSeeds = (): Buffer[] => [
 /** Shop files. */
 export const shopSeeds = (): Buffer[] => [
   kept('examples/shop.yaml'),
-  ...yamlIn('tests/golden/cases').map(kept).filter((bytes) => small(bytes) && isShop(bytes)),
+  ...yamlIn('tests/golden/cases')
+    .map(kept)
+    .filter((bytes) => small(bytes) && isShop(bytes)),
 ];
 
 /** Outcomes, as YAML. */
 export const outcomeSeeds = (): Buffer[] => [
   kept('examples/outcomes.yaml'),
-  ...yamlIn('tests/golden/cases').map(kept).filter((bytes) => small(bytes) && isOutcomes(bytes)),
+  ...yamlIn('tests/golden/cases')
+    .map(kept)
+    .filter((bytes) => small(bytes) && isOutcomes(bytes)),
 ];

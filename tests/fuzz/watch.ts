@@ -22,7 +22,10 @@ setInterval(() => {
 `;
 
 /** Starts watching; what is returned is told of each try before it is made. */
-export function watch(file: string): { readonly before: (failure: Failure) => void; readonly end: () => void } {
+export function watch(file: string): {
+  readonly before: (failure: Failure) => void;
+  readonly end: () => void;
+} {
   const state = new SharedArrayBuffer(8);
   const text = new SharedArrayBuffer(size);
   const view = new Int32Array(state);

@@ -17,7 +17,8 @@ export function damaged(parents: readonly Buffer[], chance: Random, lexicon: Lex
   }
   const documents = documentsOf(parent.toString('utf8')).slice(0, 4);
   if (documents.length === 0) return mutate([parent.toString('utf8')], chance).subarray(0, longest);
-  if (happens(chance, 0.2)) documents.push(...documentsOf(pick(chance, parents).toString('utf8')).slice(0, 2));
+  if (happens(chance, 0.2))
+    documents.push(...documentsOf(pick(chance, parents).toString('utf8')).slice(0, 2));
   const which = whole(chance, 0, documents.length - 1);
   const said = documents.map((each, i) => (i === which ? changed(each, chance, lexicon) : each));
   return Buffer.from(written(said, chance)).subarray(0, longest);
@@ -33,7 +34,8 @@ export function damagedBytes(bytes: Buffer, chance: Random): Buffer {
       if (copy.length > 0) copy[at] = (copy[at] ?? 0) ^ (1 << whole(chance, 0, 7));
       return copy;
     case 1:
-      if (copy.length > 0) copy[at] = pick(chance, [0, 1, 0x7f, 0x80, 0xff, 0x0a, 0x22, 0xd8, 0xd9, 0xda, 0xe1]);
+      if (copy.length > 0)
+        copy[at] = pick(chance, [0, 1, 0x7f, 0x80, 0xff, 0x0a, 0x22, 0xd8, 0xd9, 0xda, 0xe1]);
       return copy;
     case 2:
       return copy.subarray(0, at);
@@ -42,6 +44,10 @@ export function damagedBytes(bytes: Buffer, chance: Random): Buffer {
     case 4:
       return Buffer.concat([copy.subarray(0, to), copy.subarray(at)]);
     default:
-      return Buffer.concat([copy.subarray(0, at), Buffer.alloc(whole(chance, 1, 9), 0xff), copy.subarray(at)]);
+      return Buffer.concat([
+        copy.subarray(0, at),
+        Buffer.alloc(whole(chance, 1, 9), 0xff),
+        copy.subarray(at),
+      ]);
   }
 }

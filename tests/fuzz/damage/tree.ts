@@ -37,7 +37,8 @@ interface Seat {
 
 const isBlock = (said: Said | undefined): said is Said_ => typeof said === 'object' && !Array.isArray(said);
 const at = ({ around, key }: Seat): Said => (around as Said_)[key] ?? '';
-function put({ around, key }: Seat, value: Said): void {
+function put({ around, key }: Seat, said: Said): void {
+  const value = structuredClone(said); // a value may come from this very document, or from the lexicon
   if (Array.isArray(around)) around[Number(key)] = value;
   else Object.defineProperty(around, key, { value, enumerable: true, configurable: true, writable: true });
 }
@@ -64,11 +65,13 @@ export function lexiconOf(files: readonly Said[], schemas: readonly object[]): L
   const add = (key: string, value: Said): void => {
     all.set(key, [...(all.get(key) ?? []), value]);
   };
-  for (const file of files) for (const seat of seatsIn(file)) if (!Array.isArray(seat.around)) add(seat.key, at(seat));
+  for (const file of files)
+    for (const seat of seatsIn(file)) if (!Array.isArray(seat.around)) add(seat.key, at(seat));
   const walk = (schema: unknown): void => {
     if (typeof schema !== 'object' || schema === null) return;
     const { properties = {} } = schema as { properties?: Record<string, { enum?: string[] }> };
-    for (const [key, each] of Object.entries(properties)) for (const word of each.enum ?? ['']) add(key, word);
+    for (const [key, each] of Object.entries(properties))
+      for (const word of each.enum ?? ['']) add(key, word);
     for (const each of Object.values(schema)) walk(each);
   };
   for (const schema of schemas) walk(schema);
@@ -86,12 +89,19 @@ const mild: readonly Change[] = [
     const value = at(seat);
     if (typeof value === 'string') {
       const scale = pick(chance, [0.01, 0.1, 0.5, 0.9, 1.1, 2, 10, 1000]);
-      put(seat, value.replace(/\d+(?:\.\d+)?/, (digits) => String(Number((Number(digits) * scale).toFixed(4)))));
+      put(
+        seat,
+        value.replace(/\d+(?:\.\d+)?/, (digits) => String(Number((Number(digits) * scale).toFixed(4)))),
+      );
     }
   },
   (seat, _, { chance }) => {
     const value = at(seat);
-    if (typeof value === 'string') put(seat, value.replace(/\d+/, (digits) => String(Number(digits) + pick(chance, [-2, -1, 1, 2]))));
+    if (typeof value === 'string')
+      put(
+        seat,
+        value.replace(/\d+/, (digits) => String(Number(digits) + pick(chance, [-2, -1, 1, 2]))),
+      );
   },
   (seat, _, { chance, lexicon }) => {
     if (!isBlock(seat.around)) return;
@@ -99,7 +109,11 @@ const mild: readonly Change[] = [
     put({ around: seat.around, key }, pick(chance, lexicon.get(key) ?? ['']));
   },
   (seat, _, { chance }) => {
-    if (['name', 'notes', 'order', 'buckle', 'body', 'accent', 'phone', 'email', 'shop', 'id'].includes(seat.key))
+    if (
+      ['name', 'notes', 'order', 'buckle', 'body', 'accent', 'phone', 'email', 'shop', 'id'].includes(
+        seat.key,
+      )
+    )
       put(seat, strangeText(chance));
   },
   (seat) => {
@@ -119,7 +133,10 @@ const rough: readonly Change[] = [
     put(other, mine);
   },
   (seat, _, { chance }) => {
-    put({ around: seat.around, key: Array.isArray(seat.around) ? '0' : misspelled(seat.key, chance) }, at(seat));
+    put(
+      { around: seat.around, key: Array.isArray(seat.around) ? '0' : misspelled(seat.key, chance) },
+      at(seat),
+    );
     if (happens(chance, 0.5)) drop(seat);
   },
   (seat, _, { chance }) => {
@@ -127,16 +144,24 @@ const rough: readonly Change[] = [
     if (typeof value === 'string') put(seat, misspelled(value, chance));
   },
   (seat, _, { chance }) => {
-    put(seat, pick<Said>(chance, [[at(seat)], [], {}, { [seat.key]: at(seat) }, [at(seat), at(seat)], [[at(seat)]]]));
+    put(
+      seat,
+      pick<Said>(chance, [[at(seat)], [], {}, { [seat.key]: at(seat) }, [at(seat), at(seat)], [[at(seat)]]]),
+    );
   },
   (seat, _, { chance }) => {
     let deep = at(seat);
-    for (let depth = whole(chance, 1, 40); depth > 0; depth -= 1) deep = happens(chance, 0.5) ? [deep] : { a: deep };
+    for (let depth = whole(chance, 1, 40); depth > 0; depth -= 1)
+      deep = happens(chance, 0.5) ? [deep] : { a: deep };
     put(seat, deep);
   },
   (seat, _, { chance }) => {
     const value = at(seat);
-    if (Array.isArray(value)) put(seat, Array.from({ length: whole(chance, 2, 200) }, () => structuredClone(value[0] ?? '')));
+    if (Array.isArray(value))
+      put(
+        seat,
+        Array.from({ length: whole(chance, 2, 200) }, () => structuredClone(value[0] ?? '')),
+      );
   },
 ];
 

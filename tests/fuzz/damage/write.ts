@@ -38,7 +38,9 @@ function block(said: Said, pen: Pen, indent: string): string {
     return said.map((each) => `\n${indent}-${value(each, pen, inner)}`).join('');
   const entries = typeof said === 'string' ? [] : Object.entries(said);
   return entries
-    .map(([key, each]) => `\n${indent}${plain.test(key) ? key : JSON.stringify(key)}:${value(each, pen, inner)}`)
+    .map(
+      ([key, each]) => `\n${indent}${plain.test(key) ? key : JSON.stringify(key)}:${value(each, pen, inner)}`,
+    )
     .join('');
 }
 
@@ -52,18 +54,24 @@ function value(said: Said, pen: Pen, indent: string): string {
 function flow(said: Said, pen: Pen): string {
   if (typeof said === 'string') return leaf(said, pen);
   if (Array.isArray(said)) return `[${said.map((each) => flow(each, pen)).join(', ')}]`;
-  const entries = Object.entries(said).map(([key, each]) => `${plain.test(key) ? key : JSON.stringify(key)}: ${flow(each, pen)}`);
+  const entries = Object.entries(said).map(
+    ([key, each]) => `${plain.test(key) ? key : JSON.stringify(key)}: ${flow(each, pen)}`,
+  );
   return `{ ${entries.join(', ')} }`;
 }
 
 /** As a program writes JSON: numbers and yes or no bare where they are such. */
 function json(said: Said, chance: Random): string {
   const typed = happens(chance, 0.5);
-  return JSON.stringify(said, (_, each: unknown) => {
-    if (!typed || typeof each !== 'string') return each;
-    if (/^-?\d{1,9}(?:\.\d{1,6})?$/.test(each)) return Number(each);
-    return each === 'true' ? true : each === '' ? null : each;
-  }, happens(chance, 0.3) ? 2 : undefined);
+  return JSON.stringify(
+    said,
+    (_, each: unknown) => {
+      if (!typed || typeof each !== 'string') return each;
+      if (/^-?\d{1,9}(?:\.\d{1,6})?$/.test(each)) return Number(each);
+      return each === 'true' ? true : each === '' ? null : each;
+    },
+    happens(chance, 0.3) ? 2 : undefined,
+  );
 }
 
 /** One document in one of the ways. */

@@ -7,7 +7,14 @@ import { Folder } from '../machine.ts';
 import { kept } from '../seeds.ts';
 import { hold, type Target } from '../target.ts';
 
-const names = ['02-everything-measured', '10-nothing-passes', '16-several-orders', '17-colors', 'faulty-20-hands', '15-metric'];
+const names = [
+  '02-everything-measured',
+  '10-nothing-passes',
+  '16-several-orders',
+  '17-colors',
+  'faulty-20-hands',
+  '15-metric',
+];
 const out = 't.csv';
 const line = ['backlog', 'orders', '--out', out];
 
@@ -62,7 +69,10 @@ export async function journalTarget(): Promise<Target> {
     look: () => 'good',
     lines: () => [[...line, '--resume']],
     after: (ran, read) => {
-      hold(ran.code === code, () => `it ends with ${String(ran.code)}, and with ${String(code)} from the start`);
+      hold(
+        ran.code === code,
+        () => `it ends with ${String(ran.code)}, and with ${String(code)} from the start`,
+      );
       hold(read(out)?.equals(table) === true, () => 'the table is another one than from the start');
       hold(read(`${out}.unfinished`) === undefined, () => 'the journal is still there');
     },

@@ -51,14 +51,20 @@ export const slowLines: readonly (readonly string[])[] = [
 export function lookAtOrders(input: Buffer): Standing {
   const read = textOf(input);
   if (!read.ok) {
-    hold(read.line >= 1 && read.why !== '' && !steers.test(read.why), () => `cannot be read: ${JSON.stringify(read)}`);
+    hold(
+      read.line >= 1 && read.why !== '' && !steers.test(read.why),
+      () => `cannot be read: ${JSON.stringify(read)}`,
+    );
     return 'faulty';
   }
   const entries = readOrders(read.text, file);
   const located = readOrdersLocated(read.text, file);
   hold(isDeepStrictEqual(entries, located), () => 'the quick and the located reader do not agree');
   const quick = quickOrders(read.text, file);
-  hold(quick === undefined || isDeepStrictEqual(quick, located), () => 'quick orders do not agree with the located ones');
+  hold(
+    quick === undefined || isDeepStrictEqual(quick, located),
+    () => 'quick orders do not agree with the located ones',
+  );
   hold(entries.length > 0, () => 'no entry at all');
   for (const entry of entries) if (!entry.ok) holdProblems(entry.problems, file, read.text);
   return entries.some(({ ok }) => ok) ? 'good' : 'faulty';
@@ -83,7 +89,10 @@ export function ordersTarget(): Target {
     lines: (standing, _, chance) => {
       if (standing === 'faulty') return chance.uniform() < 0.25 ? [pick(chance, orderLines)] : [];
       const start = Math.floor(chance.uniform() * orderLines.length);
-      const turn = Array.from({ length: printers }, (_, i) => orderLines[(start + 13 * i) % orderLines.length] ?? []);
+      const turn = Array.from(
+        { length: printers },
+        (_, i) => orderLines[(start + 13 * i) % orderLines.length] ?? [],
+      );
       return chance.uniform() < 0.01 ? [...turn, pick(chance, slowLines)] : turn;
     },
   };

@@ -25,7 +25,14 @@ const looked =
   };
 
 const lines = (file: string): string[][] => [
-  ...['table', 'markdown', 'html', 'json'].map((format) => ['learn', file, '--orders', 'orders', '--format', format]),
+  ...['table', 'markdown', 'html', 'json'].map((format) => [
+    'learn',
+    file,
+    '--orders',
+    'orders',
+    '--format',
+    format,
+  ]),
   ['learn', file, '--orders', 'orders', '--picture', '-', '--format', 'json', '--out', 'learned.json'],
   ['learn', file, '--write', '-', '--out', 'learned.txt'],
 ];
@@ -63,7 +70,10 @@ export function outcomesTableTarget(): Target {
 function damagedTable(parents: readonly Buffer[], chance: Random): Buffer {
   const parent = pick(chance, parents);
   if (happens(chance, 0.2)) return damagedBytes(parent, chance);
-  const rows = parent.toString('utf8').split('\n').map((row) => row.split(','));
+  const rows = parent
+    .toString('utf8')
+    .split('\n')
+    .map((row) => row.split(','));
   for (let times = whole(chance, 1, 3); times > 0; times -= 1) {
     const row = pick(chance, rows);
     const at = whole(chance, 0, row.length - 1);
@@ -71,7 +81,9 @@ function damagedTable(parents: readonly Buffer[], chance: Random): Buffer {
     const other = pick(chance, rows)[at] ?? '';
     const spoiled = [strangeText(chance), misspelled(cell, chance), `"${cell}`, `${cell}""`, ''];
     const wrong = happens(chance, 0.3);
-    row[at] = wrong ? pick(chance, spoiled) : pick(chance, [other, other, other, `"${cell}"`, cell.replace(/\d/, '7')]);
+    row[at] = wrong
+      ? pick(chance, spoiled)
+      : pick(chance, [other, other, other, `"${cell}"`, cell.replace(/\d/, '7')]);
     if (happens(chance, 0.05)) row.splice(at, 1);
     if (happens(chance, 0.05)) rows.push([...pick(chance, rows)]);
     if (happens(chance, 0.1)) for (const each of rows) each.reverse();

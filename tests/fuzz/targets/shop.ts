@@ -36,9 +36,13 @@ function modelBlock(chance: { uniform: () => number }): string {
 
 export function shopTarget(): Target {
   const seeds = shopSeeds();
-  const orders = ['02-everything-measured', '10-nothing-passes', '16-several-orders', '17-colors', '25-photo'].map((name) =>
-    kept(`examples/orders/${name}.yaml`),
-  );
+  const orders = [
+    '02-everything-measured',
+    '10-nothing-passes',
+    '16-several-orders',
+    '17-colors',
+    '25-photo',
+  ].map((name) => kept(`examples/orders/${name}.yaml`));
   const lexicon = lexiconOf(
     seeds.flatMap((bytes) => documentsOf(bytes.toString('utf8'))),
     [shopJsonSchema()],

@@ -8,10 +8,61 @@ import { misspelled, strangeText } from '../damage/texts.ts';
 import { kept } from '../seeds.ts';
 import type { Target } from '../target.ts';
 
-const files = ['o.yaml', 'o.yaml', 'o.yaml', 'two.yaml', 'x.csv', 'shop.yaml', 'photos', '.', '-', '*.yaml', 'gone.yaml', ''];
-const places = ['out.txt', 'out.csv', 'out.json', 'out.html', 'out.svg', 'out.md', '-', 'o.yaml', 'new.yaml', 'photos', ''];
-const numbers = ['1', '2', '19', '21', '20', '0', '-1', '999', '1000', '1e3', '2.5', '0x10', ' 7', '1000000000'];
-const lengths = ['32 in', '81 cm', '32', '31 1/2 in', '0 in', '-4 in', '99999 in', '1e9 cm', '3 ft 2 in', '15.2 hh'];
+const files = [
+  'o.yaml',
+  'o.yaml',
+  'o.yaml',
+  'two.yaml',
+  'x.csv',
+  'shop.yaml',
+  'photos',
+  '.',
+  '-',
+  '*.yaml',
+  'gone.yaml',
+  '',
+];
+const places = [
+  'out.txt',
+  'out.csv',
+  'out.json',
+  'out.html',
+  'out.svg',
+  'out.md',
+  '-',
+  'o.yaml',
+  'new.yaml',
+  'photos',
+  '',
+];
+const numbers = [
+  '1',
+  '2',
+  '19',
+  '21',
+  '20',
+  '0',
+  '-1',
+  '999',
+  '1000',
+  '1e3',
+  '2.5',
+  '0x10',
+  ' 7',
+  '1000000000',
+];
+const lengths = [
+  '32 in',
+  '81 cm',
+  '32',
+  '31 1/2 in',
+  '0 in',
+  '-4 in',
+  '99999 in',
+  '1e9 cm',
+  '3 ft 2 in',
+  '15.2 hh',
+];
 const days = ['2026-12-18', '1969-12-31', '9999-12-31', '2026-02-30', 'tomorrow', '18.12.2026'];
 const columns = ['order', 'order,style,strands', 'help', 'order,,x', 'all', 'order,order'];
 
@@ -65,7 +116,11 @@ function optionWords(option: Option, chance: Random): string[] {
  * made: it starts the program in another way, which asks for a parent.
  */
 const handed = (word: string): string =>
-  word.replaceAll('\0', '').replace(/(^|[=\\/])(?:\.\.?[\\/]|[\\/])+/g, '$1').replace(/\.\.+/g, '.').slice(0, 3000);
+  word
+    .replaceAll('\0', '')
+    .replace(/(^|[=\\/])(?:\.\.?[\\/]|[\\/])+/g, '$1')
+    .replace(/\.\.+/g, '.')
+    .slice(0, 3000);
 
 function lineOf(commands: readonly Command[], chance: Random): string[] {
   const command = pick(chance, commands);
@@ -78,10 +133,15 @@ function lineOf(commands: readonly Command[], chance: Random): string[] {
     ? ['size', 'bash', 'zsh', 'fish', 'order', 'shop', 'sizes']
     : named;
   for (let times = pick(chance, [0, 1, 1, 1, 2, 3]); times > 0; times -= 1) {
-    words.splice(whole(chance, 1, words.length), 0, happens(chance, 0.1) ? strangeText(chance) : pick(chance, others));
+    words.splice(
+      whole(chance, 1, words.length),
+      0,
+      happens(chance, 0.1) ? strangeText(chance) : pick(chance, others),
+    );
   }
   // Of what nobody says, the program asks a lot of itself.
-  if (command.name() === 'ask' && !words.some((word) => word.startsWith('--draws'))) words.push('--draws', '2');
+  if (command.name() === 'ask' && !words.some((word) => word.startsWith('--draws')))
+    words.push('--draws', '2');
   if (happens(chance, 0.05)) words.unshift(pick(chance, ['--no-color', '--version', '-h', '--', '-x', '']));
   return words.map(handed);
 }
@@ -92,7 +152,9 @@ export function wordsTarget(): Target {
   const machine = { stdout: () => undefined, stderr: () => undefined, env: {}, columns: undefined };
   const session = { io: machine as unknown as Parameters<typeof buildProgram>[0]['io'], code: 0 as const };
   const { commands } = buildProgram(session);
-  const orders = ['02-everything-measured', '25-photo'].map((name) => kept(`examples/orders/${name}.yaml`).toString());
+  const orders = ['02-everything-measured', '25-photo'].map((name) =>
+    kept(`examples/orders/${name}.yaml`).toString(),
+  );
   return {
     name: 'words',
     file: 'words.json',
@@ -109,7 +171,11 @@ export function wordsTarget(): Target {
       const words = wordsOf(pick(chance, parents));
       const at = whole(chance, 0, words.length);
       const other = pick(chance, wordsOf(pick(chance, parents)));
-      words.splice(at, happens(chance, 0.5) ? 1 : 0, happens(chance, 0.5) ? other : misspelled(words[at] ?? '', chance));
+      words.splice(
+        at,
+        happens(chance, 0.5) ? 1 : 0,
+        happens(chance, 0.5) ? other : misspelled(words[at] ?? '', chance),
+      );
       return Buffer.from(JSON.stringify(words.map(handed)));
     },
     look: () => 'good',
