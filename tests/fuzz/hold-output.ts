@@ -135,7 +135,7 @@ export function holdHtml(text: string, more: readonly string[] = []): void {
   const page = parseHtml(text, { onParseError: ({ code }) => errors.push(code) });
   hold(errors.length === 0, () => `HTML: ${errors.join(', ')}`);
   const allowed = new Set([...tags, ...more]);
-  const open: Node[] = [page as unknown as Node];
+  const open: Node[] = [page];
   for (let node = open.pop(); node !== undefined; node = open.pop()) {
     const { nodeName, attrs = [], childNodes = [] } = node;
     hold(nodeName.startsWith('#') || allowed.has(nodeName), () => `HTML: an element ${nodeName}`);

@@ -4,7 +4,7 @@ import path from 'node:path';
 import { backlogFiles } from '../support/backlog/backlog.ts';
 
 /** Where the project stands; tests and the bundled fuzz are both started there. */
-export const home = process.cwd();
+const home = process.cwd();
 
 const at = (name: string): string => path.join(home, name);
 

@@ -24,7 +24,7 @@ export interface Target {
 }
 
 /** Something that must hold and does not. */
-export class Slip extends Error {}
+class Slip extends Error {}
 
 /** Throws a Slip unless something holds. */
 export function hold(holds: boolean, otherwise: () => string): void {

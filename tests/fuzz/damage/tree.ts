@@ -24,7 +24,7 @@ export function documentsOf(text: string): Said[] {
 function asSaid(value: unknown, depth: number): Said {
   if (depth > 30 || value === null || value === undefined) return '';
   if (Array.isArray(value)) return value.map((each) => asSaid(each, depth + 1));
-  if (typeof value !== 'object') return String(value);
+  if (typeof value !== 'object') return typeof value === 'string' ? value : JSON.stringify(value);
   const entries = Object.entries(value).map(([key, each]) => [key, asSaid(each, depth + 1)] as const);
   return Object.fromEntries(entries);
 }

@@ -24,7 +24,7 @@ const plans = ['table', 'json', 'csv', 'markdown', 'html'];
 export const orderLines: readonly (readonly string[])[] = [
   ...formats('size', tables),
   ...formats('size', ['table', 'markdown'], '--why', '--all', '--units', 'cm'),
-  ['size', file, '--simulate', '40', '--why'],
+  ['size', file, '--simulate', '100', '--why'],
   ...formats('check', tables),
   ...formats('check', tables, '--strands', '19', '--units', 'cm', '--why'),
   ...formats('ask', ['table', 'text', 'markdown', 'json', 'csv'], '--draws', '4'),
@@ -48,7 +48,7 @@ export const slowLines: readonly (readonly string[])[] = [
 ];
 
 /** An order file through both readers, which must agree, with every fault in its place. */
-export function lookAtOrders(input: Buffer): Standing {
+function lookAtOrders(input: Buffer): Standing {
   const read = textOf(input);
   if (!read.ok) {
     hold(

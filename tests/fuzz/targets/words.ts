@@ -84,8 +84,8 @@ const valuesOf: Readonly<Record<string, readonly string[]>> = {
 
 /** How much work a run may ask for: more is only slow, and workers are other processes. */
 const bounded: Readonly<Record<string, readonly string[]>> = {
-  '--draws': ['1', '2', '5', '0', '-1', 'x'],
-  '--simulate': ['1', '20', '0', 'x'],
+  '--draws': ['4', '4', '5', '0', '-1', 'x'],
+  '--simulate': ['100', '100', '0', 'x'],
   '--jobs': ['1', '0', '-1', 'x', '1000'],
 };
 
@@ -141,7 +141,7 @@ function lineOf(commands: readonly Command[], chance: Random): string[] {
   }
   // Of what nobody says, the program asks a lot of itself.
   if (command.name() === 'ask' && !words.some((word) => word.startsWith('--draws')))
-    words.push('--draws', '2');
+    words.push('--draws', '4');
   if (happens(chance, 0.05)) words.unshift(pick(chance, ['--no-color', '--version', '-h', '--', '-x', '']));
   return words.map(handed);
 }
