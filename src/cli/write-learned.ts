@@ -4,6 +4,7 @@ import { emit } from './emit.ts';
 import { CliFault, exit, printable, type ExitCode } from './fault.ts';
 import { readText } from './input.ts';
 import type { CliIo } from './io.ts';
+import { writing } from './system-error.ts';
 
 interface Asked {
   readonly shop?: string;
@@ -47,6 +48,15 @@ export async function writeLearned(learned: Learned, asked: Asked, io: CliIo): P
       hint: `Write it by hand:\n${blocks}`,
     });
   }
-  emit(text, target, io);
+  if (asked.inPlace !== true) emit(text, target, io);
+  else replaceAsked(text, target, io);
   return exit.good;
+}
+
+/** What `emit` never does, since nobody has asked for it there: writing over a shop file. */
+function replaceAsked(text: string, shop: string, io: CliIo): void {
+  writing(shop, () => {
+    io.replaceFile(shop, text);
+  });
+  io.stderr(`wrote ${printable(shop)}\n`);
 }

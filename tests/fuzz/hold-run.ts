@@ -40,16 +40,14 @@ function formatOf(line: readonly string[]): string | undefined {
   return line[at]?.split('=')[1] ?? line[at + 1];
 }
 
+/** Commands that print nothing of a file, and words that ask for help whatever the format is. */
+const isOurs = new Set(['help', 'new', 'schema', 'completion', 'rules']);
+const helps = new Set(['--help', '-h', '--version', '-v', 'help', '--columns=help']);
+
 /** By its first signs: a format may be named in many ways. */
 function holdFormat(line: readonly string[], text: string): void {
   const [command = ''] = line;
-  if (
-    text === '' ||
-    ['help', 'new', 'schema', 'completion', 'rules'].includes(command) ||
-    line.includes('--help') ||
-    line.includes('-h')
-  )
-    return;
+  if (text === '' || isOurs.has(command) || line.some((word) => helps.has(word))) return;
   const format = formatOf(line);
   if (text.startsWith('<!doctype html>')) holdHtml(text, line.includes('--pick') ? pickTags : []);
   else if (/^<(?:\?xml|svg)/.test(text)) holdSvg(text);
@@ -59,36 +57,9 @@ function holdFormat(line: readonly string[], text: string): void {
     holdJson(text, format === 'ndjson', nullable[command] ?? new Set());
 }
 
+/** What the page for landmarks has besides: it is the only one with a script, its own. */
 const pickTags = [
-  'script',
-  'main',
-  'section',
-  'button',
-  'canvas',
-  'input',
-  'label',
-  'select',
-  'option',
-  'ol',
-  'pre',
-  'textarea',
-  'img',
-  'output',
-  'noscript',
-  'footer',
-  'nav',
-  'strong',
-  'em',
-  'dl',
-  'dt',
-  'dd',
-  'details',
-  'summary',
-  'a',
-  'code',
-  'fieldset',
-  'legend',
-  'kbd',
-  'small',
-  'form',
+  ...['script', 'main', 'section', 'button', 'canvas', 'input', 'label', 'select', 'option', 'ol', 'pre'],
+  ...['textarea', 'img', 'output', 'noscript', 'footer', 'nav', 'strong', 'em', 'dl', 'dt', 'dd'],
+  ...['details', 'summary', 'a', 'code', 'fieldset', 'legend', 'kbd', 'small', 'form'],
 ];

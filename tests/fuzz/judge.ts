@@ -44,11 +44,24 @@ export class Bench {
     return { tried: { target: this.target.name, input, lines }, standing };
   }
 
-  /** Tries a case; nothing is thrown. `looked`: what the door made of it, where that is known already. */
-  async judge({ input, lines }: Case, looked?: Standing | Error): Promise<Judged> {
+  /**
+   * Tries a case; nothing is thrown. What takes too long is tried once more, since the machine may have been busy with something else.
+   * `looked`: what the door made of it, where that is known already.
+   */
+  async judge(tried: Case, looked?: Standing | Error): Promise<Judged> {
+    const first = await this.#once(tried, looked);
+    if (first.why !== undefined || first.took <= this.#most) return first;
+    const second = await this.#once(tried, looked);
+    if (second.why !== undefined || second.took <= this.#most) return second;
+    const took = Math.min(first.took, second.took);
+    return { ...second, took, why: `it took ${took.toFixed(0)} ms, twice` };
+  }
+
+  async #once({ input, lines }: Case, looked?: Standing | Error): Promise<Judged> {
     const start = performance.now();
     let standing: Standing = 'faulty';
     let runs = 0;
+    let why: string | undefined;
     try {
       if (looked instanceof Error) throw looked;
       standing = looked ?? this.target.look(input);
@@ -57,18 +70,9 @@ export class Bench {
         await this.#run(line, input);
       }
     } catch (error) {
-      const took = performance.now() - start;
-      return {
-        standing,
-        runs,
-        took,
-        why: error instanceof Error ? `${error.name}: ${error.message}` : String(error),
-      };
+      why = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
     }
-    const took = performance.now() - start;
-    return took > this.#most
-      ? { standing, runs, took, why: `it took ${took.toFixed(0)} ms` }
-      : { standing, runs, took };
+    return { standing, runs, took: performance.now() - start, ...(why === undefined ? {} : { why }) };
   }
 
   async #run(line: readonly string[], input: Buffer): Promise<void> {

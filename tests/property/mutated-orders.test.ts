@@ -25,7 +25,10 @@ const seed = 20261125;
 const mostMilliseconds = 2_000;
 
 const folder = path.join(repo, 'examples', 'orders');
-const examples = fs.readdirSync(folder).map((name) => fs.readFileSync(path.join(folder, name), 'utf8'));
+const examples = fs
+  .readdirSync(folder)
+  .filter((name) => name.endsWith('.yaml'))
+  .map((name) => fs.readFileSync(path.join(folder, name), 'utf8'));
 
 /** Texts that only a fault of the program puts on a page. */
 const slips = ['NaN', 'Infinity', 'undefined', '[object Object]'];

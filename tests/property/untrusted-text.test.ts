@@ -6,7 +6,6 @@ import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Problem } from '../../src/order/problem.ts';
-import type { Order, Shop } from '../../src/order/types.ts';
 import { rowOf, type Row } from '../../src/backlog/row.ts';
 import { columnNames } from '../../src/backlog/columns.ts';
 import { askAbout, toAsk } from '../../src/ask/ask.ts';
@@ -55,50 +54,16 @@ import { sizeMarkdown } from '../../src/report/size-markdown.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
 import { ticketSheet } from '../../src/report/ticket-sheet.ts';
 import type { CheckResult, PhotoResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
 import { backlogFrom, type BacklogPapers } from '../support/backlog-papers.ts';
 import { outcomesOf } from '../support/outcome-cases.ts';
-import { demoPhoto, photoResultFor } from '../support/photo-scenes.ts';
+import { photoResultFor } from '../support/photo-scenes.ts';
+import { orderWith, problemWith, shopWith } from '../support/hostile-texts.ts';
 import { quoteFor, ticketFor } from '../support/papers.ts';
 import { readSvg } from '../support/read-svg.ts';
 import { repo } from '../support/run-cli.ts';
 import { formulas, moreFormulas, signs } from '../unit/report-payloads.ts';
 
 const options: ReportOptions = { units: 'in', color: false, width: 80, top: 2, why: true, all: false };
-
-/** The same text in every place that takes one. */
-function orderWith(text: string): Order {
-  return {
-    order: text,
-    customer: { name: text, phone: text, email: text },
-    quantity: 1,
-    use: 'roping',
-    horse: { name: text, heartGirth: 73, trouble: ['elbow-gall'], barrel: 'round' },
-    saddle: { rigging: { kind: 'named', name: text, fraction: 7 / 8 }, ringToRing: 44 },
-    wants: { strands: 25, buckle: text },
-    current: { style: 'straight', strands: 27, buckle: `no ${text}` },
-    colors: { body: [text], accent: [text] },
-    photo: { ...demoPhoto, file: text },
-    notes: text,
-  };
-}
-
-const shopWith = (text: string): Shop => ({
-  ...defaultShop,
-  name: text,
-  buckles: defaultShop.buckles.map((buckle, i) => ({ ...buckle, id: i === 0 ? text : buckle.id + text })),
-  cords: defaultShop.cords.map((cord) => ({ ...cord, color: cord.color + text })),
-});
-
-const problemWith = (text: string): Problem => ({
-  file: text,
-  line: 1,
-  column: 1,
-  path: text,
-  found: text,
-  expected: text,
-  hint: text,
-});
 
 interface Case {
   readonly learned: { readonly json: string; readonly svg: string };
