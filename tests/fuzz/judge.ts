@@ -81,7 +81,7 @@ export class Bench {
     try {
       const ran = await this.#folder.run(line, input);
       holdRun(line, ran, `${input.toString('utf8')}\n${line.join(' ')}`);
-      after?.(ran, (name) => this.#folder.read(name));
+      after?.({ ...ran, line }, (name) => this.#folder.read(name));
     } finally {
       if (writes === true) {
         this.#folder.empty();

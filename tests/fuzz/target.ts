@@ -1,6 +1,13 @@
 /** What one kind of input is tried with: where it starts from, how it is damaged, what must hold, and which command lines follow. */
 import type { Random } from '../../src/geometry/random.ts';
 
+/** A command line, and what it came to. */
+export interface RanLine {
+  readonly line: readonly string[];
+  readonly code: number;
+  readonly stdout: string;
+}
+
 /** What the door made of an input. */
 export type Standing = 'good' | 'faulty';
 
@@ -18,7 +25,7 @@ export interface Target {
   /** Command lines to run with it. */
   readonly lines: (standing: Standing, input: Buffer, chance: Random) => readonly (readonly string[])[];
   /** What must hold of a run besides what must hold of every run; `read` gives a file's contents afterwards. Throws a Slip. */
-  readonly after?: (ran: { readonly code: number }, read: (name: string) => Buffer | undefined) => void;
+  readonly after?: (ran: RanLine, read: (name: string) => Buffer | undefined) => void;
   /** Whether runs write files, so that the folder has to be made anew. */
   readonly writes?: true;
 }
