@@ -1,6 +1,6 @@
 // Builds dist/cinchwright.cjs, and beside it V8's compiled code for this Node (see bin/cinchwright).
 const { execFileSync } = require('node:child_process');
-const { copyFileSync, readFileSync, renameSync, rmSync, writeFileSync } = require('node:fs');
+const { copyFileSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } = require('node:fs');
 const { wrap } = require('node:module');
 const path = require('node:path');
 const { Script } = require('node:vm');
@@ -96,6 +96,8 @@ async function build() {
       target: ['chrome109', 'firefox115', 'safari15.6'],
       format: 'iife',
     });
+    for (const [, from] of codecs)
+      used.add(path.relative(root, require.resolve(from)).match(packageFolder)[0]);
     for (const [name, from] of codecs) copyFileSync(require.resolve(from), path.join(root, 'dist', name));
     await bundled('src/cli/main.ts', bundle, {
       plugins: [leaveOut, apart],
@@ -106,6 +108,7 @@ async function build() {
       define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
       banner: { js: 'const here=__dirname+"/_";' },
     });
+    writeFileSync(path.join(root, 'dist', 'licences.txt'), licences());
     execFileSync(process.execPath, [__filename, '--warm'], {
       input: order,
       stdio: ['pipe', 'ignore', 'inherit'],
@@ -115,9 +118,15 @@ async function build() {
   }
 }
 
-const bundled = (entry, outfile, more) =>
-  require('esbuild').build({
+const packageFolder = /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+/;
+
+/** Folders of the packages whose code went into a bundle. */
+const used = new Set();
+
+async function bundled(entry, outfile, more) {
+  const { metafile } = await require('esbuild').build({
     absWorkingDir: root,
+    metafile: true,
     entryPoints: [entry],
     outfile,
     bundle: true,
@@ -129,6 +138,23 @@ const bundled = (entry, outfile, more) =>
     logLevel: 'warning',
     ...more,
   });
+  for (const file of Object.keys(metafile.inputs)) {
+    const found = packageFolder.exec(file);
+    if (found !== null) used.add(found[0]);
+  }
+}
+
+/** Code that is bundled brings its licence with it, as most of them ask. */
+function licences() {
+  const parts = [...used].sort().map((folder) => {
+    const { name, version, license = 'see below' } = require(path.join(root, folder, 'package.json'));
+    const file = readdirSync(path.join(root, folder)).find((each) => /^licen[cs]e/i.test(each));
+    const text = file === undefined ? '' : readFileSync(path.join(root, folder, file), 'utf8').trim();
+    return `${name} ${version}, ${license}\n\n${text}`;
+  });
+  const head = 'Packages whose code is bundled into the program, with their licences. Fonts: see bin/fonts.';
+  return `${[head, ...parts].join('\n\n----\n\n')}\n`;
+}
 
 function warm() {
   process.argv = [process.argv[0], bundle, 'size'];

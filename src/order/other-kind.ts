@@ -3,7 +3,7 @@ import type { Loaded } from './load.ts';
 import type { Problem } from './problem.ts';
 
 const ofOrders = ['horse', 'saddle'];
-const ofShops = ['buckles', 'cords', 'strands', 'labor', 'benches'];
+const ofShops = ['buckles', 'cord', 'strands', 'labor', 'benches'];
 
 /** The one problem of a document that is something else than what is read; undefined when it may be what it should. */
 export function otherKind(loaded: Loaded, wanted: 'order' | 'shop'): Problem | undefined {

@@ -2,7 +2,7 @@
 import type { Advice } from '../advice/advice.ts';
 import { roomText, ringText } from '../report/about-order.ts';
 import { assumptionText } from '../report/about-rest.ts';
-import { element, html } from '../report/html.ts';
+import { element, html, htmlPage, plainList } from '../report/html.ts';
 import { sheetCss } from '../report/sheet-css.ts';
 import { capital, type Units } from '../report/text.ts';
 import type { Scene } from './scene.ts';
@@ -27,45 +27,25 @@ export function picturesHtml(pages: readonly PicturePage[]): string {
   const [first] = pages;
   const title =
     pages.length === 1 && first !== undefined ? first.scene.title : `${String(pages.length)} pictures`;
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${html(title)}</title>
-<style>${css}
-</style>
-</head>
-<body class="picture">
-${pages.map(pageText).join('\n')}
-</body>
-</html>
-`;
+  return htmlPage({ title, css, body: pages.map(pageText).join('\n'), kind: 'picture' });
 }
 
 function pageText({ advice, shown, scene, units }: PicturePage): string {
   const { facts, assumptions, cautions } = advice;
-  const list = (texts: readonly string[]): string =>
-    element(
-      'ul',
-      texts.map((text) => element('li', html(text))),
-      'plain',
-    );
   return element(
     'article',
     [
       element('figure', `\n${svgElement(scene)}`),
       element('h2', 'What it shows'),
-      list(
+      plainList(
         shown.map(({ mark, head, lines }) =>
           [mark, `${head}. ${lines.join('. ')}.`].filter(Boolean).join(' '),
         ),
       ),
       element('h2', 'Where the elbow and the ring are'),
-      list([roomText(facts, units), ringText(facts, units)]),
+      plainList([roomText(facts, units), ringText(facts, units)]),
       element('h2', 'How sure'),
-      list(assumptions.map((each) => `${capital(assumptionText(each, units))}.`)),
+      plainList(assumptions.map((each) => `${capital(assumptionText(each, units))}.`)),
       element('p', html(cautions.join(' ')), 'cautions'),
     ].map((part) => `\n${part}`),
     'sheet',

@@ -1,6 +1,6 @@
 /** Cinches laid on photos as one page that needs nothing else: the picture, then in words what it shows, and all cautions. */
 import type { Advice } from '../advice/advice.ts';
-import { element, html } from '../report/html.ts';
+import { element, html, htmlPage, plainList } from '../report/html.ts';
 import { sheetCss } from '../report/sheet-css.ts';
 import type { Units } from '../report/text.ts';
 import { roomText, ringText } from '../report/about-order.ts';
@@ -28,42 +28,22 @@ export function photosHtml(pages: readonly PhotoPage[]): string {
     pages.length === 1 && first !== undefined
       ? first.drawing.scene.title
       : `${String(pages.length)} pictures`;
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; style-src 'unsafe-inline'">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${html(title)}</title>
-<style>${css}
-</style>
-</head>
-<body class="picture">
-${pages.map(pageText).join('\n')}
-</body>
-</html>
-`;
+  return htmlPage({ title, css, body: pages.map(pageText).join('\n'), kind: 'picture', pictures: true });
 }
 
 function pageText({ advice, shown, units, drawing, address }: PhotoPage): string {
-  const list = (texts: readonly string[]): string =>
-    element(
-      'ul',
-      texts.map((text) => element('li', html(text))),
-      'plain',
-    );
   return element(
     'article',
     [
       element('figure', `\n${svgOnPhoto(drawing, address)}`),
       element('h2', 'What it shows'),
-      list(
+      plainList(
         shown.map(({ mark, head, lines }) =>
           [mark, `${head}. ${lines.join('. ')}.`].filter((part) => part !== undefined).join(' '),
         ),
       ),
       element('h2', 'Where the elbow and the ring are'),
-      list([roomText(advice.facts, units), ringText(advice.facts, units)]),
+      plainList([roomText(advice.facts, units), ringText(advice.facts, units)]),
       element('p', html(advice.cautions.join(' ')), 'cautions'),
     ].map((part) => `\n${part}`),
     'sheet',

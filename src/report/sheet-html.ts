@@ -1,5 +1,5 @@
 /** Papers as one HTML file that needs nothing else: for a browser, a mail or the printer. */
-import { element, html } from './html.ts';
+import { element, html, htmlPage } from './html.ts';
 import { voices } from './look.ts';
 import type { Block, Sheet } from './sheet.ts';
 import { glue } from './text.ts';
@@ -9,21 +9,7 @@ import { sheetCss } from './sheet-css.ts';
 export function sheetsHtml(sheets: readonly Sheet[]): string {
   const [first] = sheets;
   const title = sheets.length === 1 && first !== undefined ? first.title : `${String(sheets.length)} papers`;
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${html(title)}</title>
-<style>${sheetCss}
-</style>
-</head>
-<body>
-${sheets.map(sheetText).join('\n')}
-</body>
-</html>
-`;
+  return htmlPage({ title, css: sheetCss, body: sheets.map(sheetText).join('\n') });
 }
 
 /** A number stays on the line of its unit and its fraction. */

@@ -47,6 +47,7 @@ describe('the packed files', () => {
       'bin/cinchwright',
       'dist/cinchwright.cjs',
       'dist/pdf.cjs',
+      'dist/licences.txt',
       'dist/pick.js',
       'dist/raster.cjs',
       'dist/jpeg-decoder.wasm',
@@ -71,6 +72,7 @@ describe('the packed files', () => {
       /^dist\/cinchwright\.cjs(\.cache)?$/,
       /^dist\/(pdf|raster)\.cjs$/,
       /^dist\/(pick\.js|[\w-]+\.wasm)$/,
+      /^dist\/licences\.txt$/,
       /^examples\/.+\.(yaml|json|csv|md|jpg)$/,
       /^docs\/.+\.(md|svg|png|1)$/,
     ];
@@ -118,10 +120,13 @@ describe('versions', () => {
     expect(broken.map(([name, { engines }]) => `${name} wants ${engines?.node ?? ''}`)).toEqual([]);
   });
 
-  test.each(Object.keys(manifest.dependencies))('the installed %s says so itself', (name) => {
-    const { engines } = json(`node_modules/${name}/package.json`) as Locked;
-    expect(nodeSatisfies(oldest, engines?.node ?? '*')).toBe(true);
-  });
+  test.each([...Object.keys(manifest.dependencies), 'zod', 'yaml', 'commander'])(
+    'the installed %s says so itself',
+    (name) => {
+      const { engines } = json(`node_modules/${name}/package.json`) as Locked;
+      expect(nodeSatisfies(oldest, engines?.node ?? '*')).toBe(true);
+    },
+  );
 
   test.each([
     ['20.19.0', '^20.19.0 || >=22.12.0', true],
@@ -149,8 +154,18 @@ describe('dependencies', () => {
       ),
   );
 
-  test('the program uses every one it has, and has every one it uses', () => {
-    expect(Object.keys(manifest.dependencies).sort()).toEqual([...imported].sort());
+  test('only what cannot be bundled is installed with the program', () => {
+    expect(Object.keys(manifest.dependencies)).toEqual(['@resvg/resvg-js']);
+  });
+
+  test('every one that the program uses is there, and its licence goes with the bundle', () => {
+    const licences = fs.readFileSync(path.join(repo, 'dist', 'licences.txt'), 'utf8');
+    for (const name of imported) {
+      if (name in manifest.dependencies) continue;
+      expect(manifest.devDependencies).toHaveProperty([name]);
+      expect(licences).toMatch(new RegExp(`^${name} [0-9]`, 'm'));
+    }
+    expect(imported).toContain('@resvg/resvg-js');
   });
 
   test('none is for running and for testing at once', () => {

@@ -5,7 +5,7 @@ import { document } from '../../../src/report/markdown.ts';
 import { repo } from '../run-cli.ts';
 
 /** Why a package is here; one that is not on the list makes the page fail. */
-const why: Readonly<Record<string, string>> = {
+const inProgram: Readonly<Record<string, string>> = {
   '@jsquash/jpeg': 'photos as JPEG, read and written in WebAssembly: a hostile file stays within',
   '@jsquash/png': 'photos as PNG, the same way',
   '@resvg/resvg-js': 'pictures as PNG; native code for the usual machines, not bundled',
@@ -20,6 +20,10 @@ const why: Readonly<Record<string, string>> = {
   tinyglobby: 'file name patterns where the shell has left them as they were',
   yaml: 'reads files with faults and knows the place of every word',
   zod: 'the shape of order and shop files, and their JSON Schema',
+};
+
+/** The same of what is only used to build and to test. */
+const besides: Readonly<Record<string, string>> = {
   '@flatten-js/core': 'tests: another opinion on distances between broken lines',
   '@types/fontkit': 'types',
   '@types/js-yaml': 'types',
@@ -68,29 +72,34 @@ export function dependenciesDoc(): string {
   const { dependencies, devDependencies } = json('package.json') as Manifest;
   const { packages } = json('package-lock.json') as { packages: Readonly<Record<string, Locked>> };
   const named = { ...dependencies, ...devDependencies };
-  const idle = Object.keys(why).filter((name) => named[name] === undefined);
+  const told = { ...inProgram, ...besides };
+  const idle = Object.keys(told).filter((name) => named[name] === undefined);
+  const silent = Object.keys(named).filter((name) => !(name in told));
+  if (silent.length > 0) {
+    throw new Error(`say in tests/support/docs/dependencies-doc.ts why these are used: ${silent.join(', ')}`);
+  }
   if (idle.length > 0) throw new Error(`not used any more: ${idle.join(', ')}`);
   const installed = Object.entries(packages).filter(([at, { dev }]) => at !== '' && dev !== true);
   return document([
     '# Dependencies',
     'What is not written here, why it is used, and its licence. Versions are those of the lock file, which also holds a checksum of each.',
     '## In the program',
-    'Bundled into the files of `dist/` when the project is built, those of pictures and pages in files that are only read when they are asked for.',
-    table(dependencies, packages),
+    'Bundled into the files of `dist/` when the project is built, those of pictures and pages in files that are only read when they are asked for; `dist/licences.txt` has their licences in full. Only native code is no part of a bundle and is installed with the program.',
+    table(inProgram, packages),
     '## To build and to test',
-    table(devDependencies, packages),
-    '## Licences of all that is installed with the program',
+    table(besides, packages),
+    '## Installed with the program',
     licences(installed.map(([at, locked]) => [nameOf(at), locked] as const)),
   ]);
 }
 
 const nameOf = (at: string): string => at.slice(at.lastIndexOf('node_modules/') + 'node_modules/'.length);
 
-function table(named: Readonly<Record<string, string>>, packages: Readonly<Record<string, Locked>>): string {
-  const rows = Object.keys(named).map((name) => {
-    const reason = why[name];
-    if (reason === undefined)
-      throw new Error(`say in tests/support/docs/dependencies-doc.ts why ${name} is used`);
+function table(
+  reasons: Readonly<Record<string, string>>,
+  packages: Readonly<Record<string, Locked>>,
+): string {
+  const rows = Object.entries(reasons).map(([name, reason]) => {
     const { version = '', license = '' } = packages[`node_modules/${name}`] ?? {};
     return `| ${name} | ${version} | ${license} | ${reason} |`;
   });

@@ -10,6 +10,7 @@ import { columnsDoc } from './columns-doc.ts';
 import { commandsDoc } from './commands-doc.ts';
 import { dependenciesDoc } from './dependencies-doc.ts';
 import { errataDoc } from './errata-doc.ts';
+import { filesDoc } from './files-doc.ts';
 import { manPage } from './man-page.ts';
 import { numbersDoc } from './numbers-doc.ts';
 import { sourcesDoc } from './sources-doc.ts';
@@ -44,6 +45,7 @@ export const generated: readonly Generated[] = [
   doc('errata', 'src/sources/errata.ts', errataDoc),
   doc('numbers', 'src/sources/numbers.ts', numbersDoc),
   doc('columns', 'src/backlog/columns.ts', columnsDoc),
+  doc('files', 'the schemas of order and shop files', filesDoc),
   doc('dependencies', 'package.json and package-lock.json', dependenciesDoc),
   doc('commands', "the program's own help", commandsDoc),
   {
