@@ -52,7 +52,7 @@ export function csvOutcomes(text: string, file: string): Table {
     locate: (fault) => at(fault, { line: 1, column: 1 }),
   });
   const read = csvRows(text);
-  if (!read.ok) return failed([at({ path: '', expected: read.expected }, read)]);
+  if (!read.ok) return failed([at({ path: '', expected: read.expected, found: read.found }, read)]);
   const [head, ...rows] = read.rows;
   const start = { line: 1, column: 1 };
   if (head === undefined)
@@ -86,9 +86,10 @@ function headFaults(head: readonly CsvCell[], at: At): Problem[] {
   });
   const missing = needed.filter((name) => !head.some((cell) => cell.text.trim() === name));
   if (missing.length === 0 || first === undefined) return unknown;
+  const found = head.map(({ text }) => text).join(',');
   return [
     ...unknown,
-    at({ path: '', expected: `a column ${missing.join(', and one ')} in the head` }, first),
+    at({ path: '', found, expected: `a column ${missing.join(', and one ')} in the head` }, first),
   ];
 }
 
