@@ -3,7 +3,7 @@ import { document, escaped } from '../../../src/report/markdown.ts';
 import { run } from '../run-cli.ts';
 
 interface Shape {
-  readonly type?: string | readonly string[];
+  readonly type?: string | readonly string[] | undefined;
   readonly description?: string;
   readonly properties?: Readonly<Record<string, Shape>>;
   readonly required?: readonly string[];
@@ -11,7 +11,7 @@ interface Shape {
   readonly anyOf?: readonly Shape[];
   readonly enum?: readonly (string | number)[];
   readonly examples?: readonly string[];
-  readonly pattern?: string;
+  readonly pattern?: string | undefined;
   readonly minimum?: number;
   readonly maximum?: number;
 }
@@ -84,7 +84,11 @@ function valuesOf({
   if (items !== undefined) return `a list: ${valuesOf(items) || 'of these'}`;
   if (properties !== undefined) return '';
   if (minimum !== undefined && maximum !== undefined) return `${String(minimum)} to ${String(maximum)}`;
+  return plainOf({ type, pattern });
+}
+
+function plainOf({ type, pattern }: Pick<Shape, 'type' | 'pattern'>): string {
   if (type === 'boolean') return 'true or false';
   if (pattern?.startsWith(String.raw`^\d{4}-`) === true) return 'a day, such as 2026-12-18';
-  return type === 'string' ? 'text' : Array.isArray(type) ? 'text' : '';
+  return type === undefined ? '' : 'text';
 }
