@@ -82,20 +82,19 @@ interface Result {
   readonly problem?: string | null;
 }
 
-/** Holds the orders of the second of the two ways against those of the first. */
+/** Holds the orders of the second of the two ways against those of the first, when it is of the same file. */
 function sameOrders(): NonNullable<Target['after']> {
-  let first: { results: string; at: number } | undefined;
-  let at = 0;
-  return ({ line, stdout }) => {
-    at += 1;
+  let first = { input: Buffer.alloc(0), orders: '' };
+  return ({ line, stdout }, read) => {
     const way = twoWays.findIndex((each) => each.join() === line.join());
     if (way === -1 || stdout === '') return;
+    const input = read(file) ?? Buffer.alloc(0);
     const { results } = JSON.parse(stdout) as { results: Result[] };
     const told = results.map(({ order, error, problem }) => [order, (error ?? problem ?? null) === null]);
-    const text = JSON.stringify(told);
-    if (way === 0) first = { results: text, at };
-    else if (first?.at === at - 1)
-      hold(first.results === text, () => `size reads ${first?.results ?? ''}, backlog ${text}`);
+    const orders = JSON.stringify(told);
+    if (way === 0) first = { input, orders };
+    else if (first.input.equals(input))
+      hold(first.orders === orders, () => `size reads ${first.orders}, backlog ${orders}`);
   };
 }
 
