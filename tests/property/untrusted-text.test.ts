@@ -28,6 +28,7 @@ import { checkCsv } from '../../src/report/check-csv.ts';
 import { checkJson } from '../../src/report/check-json.ts';
 import { checkMarkdown } from '../../src/report/check-markdown.ts';
 import { checkScreen } from '../../src/report/check-screen.ts';
+import { visible } from '../../src/report/clean.ts';
 import { learnJson } from '../../src/report/learn-json.ts';
 import { learnSheet } from '../../src/report/learn-sheet.ts';
 import { learnSvg } from '../../src/report/learn-svg.ts';
@@ -248,7 +249,7 @@ test.each(['size-csv', 'check-csv', 'photo-csv', 'ask-csv', 'materials-csv', 'sc
       expect(rows.flat().filter((cell) => /^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell))).toEqual([]);
       if (!/^(size|check|photo|ask)/.test(name)) continue;
       const order = rows.map((row) => row[head!.indexOf('order')]!.replace(/^'/, ''));
-      expect(new Set(order)).toEqual(new Set([text]));
+      expect(new Set(order)).toEqual(new Set([visible(text)]));
     }
   },
 );

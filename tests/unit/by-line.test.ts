@@ -23,16 +23,19 @@ interface Found {
   readonly error?: { readonly problems: readonly { readonly line: number }[] };
 }
 
-const cases: readonly (readonly [string, string, readonly (string | null)[], number])[] = [
-  ['plain', `${a}\n${b}\n`, ['a', 'b'], 0],
-  ['a mark of byte order', `\ufeff${a}\n${b}\n`, ['a', 'b'], 0],
-  ['ends of lines of Windows', `${a}\r\n${b}\r\n`, ['a', 'b'], 0],
-  ['all of these, and blank lines', `\ufeff\r\n${a}\r\n\r\n${b}`, ['a', 'b'], 0],
-  ['a line that is cut off', `${a}\n${b}\n${c.slice(0, 40)}\n`, ['a', 'b', null], 3],
-  ['a line that is none', `${a}\n${b}\nnone\n${c}\n`, ['a', 'b', null, 'c'], 3],
+const cases: readonly (readonly [
+  string,
+  { text: string; orders: readonly (string | null)[]; line: number },
+])[] = [
+  ['plain', { text: `${a}\n${b}\n`, orders: ['a', 'b'], line: 0 }],
+  ['a mark of byte order', { text: `\ufeff${a}\n${b}\n`, orders: ['a', 'b'], line: 0 }],
+  ['ends of lines of Windows', { text: `${a}\r\n${b}\r\n`, orders: ['a', 'b'], line: 0 }],
+  ['all of these, and blank lines', { text: `\ufeff\r\n${a}\r\n\r\n${b}`, orders: ['a', 'b'], line: 0 }],
+  ['a line that is cut off', { text: `${a}\n${b}\n${c.slice(0, 40)}\n`, orders: ['a', 'b', null], line: 3 }],
+  ['a line that is none', { text: `${a}\n${b}\nnone\n${c}\n`, orders: ['a', 'b', null, 'c'], line: 3 }],
 ];
 
-test.each(cases)('%s', async (_, text, orders, line) => {
+test.each(cases)('%s', async (_, { text, orders, line }) => {
   for (const name of ['x.ndjson', 'x.txt']) {
     fs.writeFileSync(path.join(folder, name), text);
     const sized = await run(['size', name, '--format', 'json'], { cwd: folder });
