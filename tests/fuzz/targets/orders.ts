@@ -84,7 +84,7 @@ interface Result {
 
 /** Holds the orders of the second of the two ways against those of the first, when it is of the same file. */
 function sameOrders(): NonNullable<Target['after']> {
-  let first = { input: Buffer.alloc(0), orders: '' };
+  let first: { input: Buffer; orders: string } = { input: Buffer.alloc(0), orders: '' };
   return ({ line, stdout }, read) => {
     const way = twoWays.findIndex((each) => each.join() === line.join());
     if (way === -1 || stdout === '') return;
