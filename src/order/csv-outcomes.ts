@@ -53,7 +53,7 @@ export function csvOutcomes(text: string, file: string): Table {
     locate: (fault) => at(fault, { line: 1, column: 1 }),
   });
   const read = csvRows(text);
-  if (!read.ok) return failed([at({ path: '', expected: read.expected }, read)]);
+  if (!read.ok) return failed([at({ path: '', expected: read.expected, found: read.found }, read)]);
   const [head, ...rows] = read.rows;
   const start = { line: 1, column: 1 };
   if (head === undefined)
@@ -87,11 +87,9 @@ function headFaults(head: readonly CsvCell[], at: At): Problem[] {
   });
   const missing = needed.filter((name) => !head.some((cell) => cell.text.trim() === name));
   if (missing.length === 0 || first === undefined) return unknown;
-  const expected = `a head with the columns ${listed(needed)}`;
-  return [
-    ...unknown,
-    at({ path: '', found: missing.map((name) => `no column ${name}`).join(', '), expected }, first),
-  ];
+  const found = head.map(({ text }) => text).join(',');
+  const expected = `${missing.length === 1 ? 'the column' : 'the columns'} ${listed(missing)}, too`;
+  return [...unknown, at({ path: '', found, expected }, first)];
 }
 
 function lengthFaults(row: readonly CsvCell[], count: number, at: At): Problem[] {

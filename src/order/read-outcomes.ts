@@ -34,8 +34,8 @@ export function readOutcomes(text: string, file: string, kind: 'yaml' | 'csv'): 
     return { ok: false, problems: [{ file, line: 1, column: 1, path: '', expected }], parts: [] };
   }
   if (second !== undefined) {
-    const expected = 'one list of outcomes in a file: a second document starts here';
-    return { ok: false, problems: [second.locate({ path: '', expected }, [])], parts: [] };
+    const fault = { path: '', found: 'a second document', expected: 'one list of outcomes in a file' };
+    return { ok: false, problems: [second.locate(fault, [])], parts: [] };
   }
   const { value, problems } = check(first, outcomesChecker);
   const all = [...problems, ...across(first)];

@@ -103,7 +103,7 @@ describe('faults of CSV', () => {
     [
       'a column missing',
       'order,style\n1,straight\n',
-      /^1:1 : a head with the columns style, strands, length, days and result$/m,
+      /^1:1 : the columns strands, length, days and result, too$/m,
     ],
     [
       'the column that people write',
