@@ -15,7 +15,7 @@ export const paper = { width: 720, height: 522, margin: 18 } as const;
 
 /** What must be said of every length that nobody measured. */
 export const notMeasured =
-  'Do not cut until measured: nobody has taped ring to ring, lengths are provisional.';
+  'Do not cut until measured: nobody has taped ring to ring, lengths are provisional and judged only roughly.';
 
 /** In an inch of paper. */
 export const POINTS = 72;

@@ -6,7 +6,7 @@ import type { Line } from '../paper/line.ts';
 import { moneyText } from '../units/money.ts';
 import { listed } from '../units/phrase.ts';
 import { wantsText } from './about-check.ts';
-import { becauseText, elbowText, findingText, notGood } from './about-specs.ts';
+import { becauseText, elbowText, plainFindingText, toTell } from './about-specs.ts';
 import { ownNumbers } from './about-order.ts';
 import { assumedTexts, measuredText } from './about-rest.ts';
 import { countText, knownAmount, unitText } from './money.ts';
@@ -78,13 +78,19 @@ function suggestionBlocks({ taken, order, facts, wants }: Quote, units: Units): 
     },
     { kind: 'text', text: whyText(taken, units) },
     { kind: 'text', text: wants === undefined ? '' : askedForText(wants, facts, units) },
-    { kind: 'list', items: notGood(spec).map((finding) => capital(toCustomer(findingText(finding, units)))) },
+    {
+      kind: 'list',
+      items: toTell(spec, facts).map((finding) => capital(toCustomer(plainFindingText(finding, units)))),
+    },
   ]);
 }
 
 /** On the customer's own paper the customer is "you". */
 const askedForText = (wants: Checked, facts: Quote['facts'], units: Units): string =>
-  toCustomer(wantsText(wants, { specs: [], facts }, units)).replace(/^The customer asked/, 'You asked');
+  toCustomer(wantsText(wants, { specs: [], facts }, { units, reader: 'customer' })).replace(
+    /^The customer asked/,
+    'You asked',
+  );
 
 /** The customer has no shop file. */
 const toCustomer = (text: string): string =>
