@@ -38,10 +38,19 @@ export function nearestText({ inches, sd, station, where }: Clearance, units: Un
 }
 
 /** Why it comes before the next one; undefined for the last. */
-export function becauseText(spec: RankedSpec, units: Units): string | undefined {
+export function becauseText(spec: RankedSpec, units: Units, reader: Reader = 'counter'): string | undefined {
   const why = becauseOnly(spec, units);
   if (why === undefined) return undefined;
-  return `${spec.rank === 1 ? 'First' : `Before no. ${String(spec.rank + 1)}`} because ${why}.`;
+  const told = reader === 'customer' ? plainBecause(why) : why;
+  return `${spec.rank === 1 ? 'First' : `Before no. ${String(spec.rank + 1)}`} because ${told}.`;
+}
+
+/** "the next best is so-so in how high the buckle sits" where the counter reads "no. 2 is only acceptable on: buckle height". */
+function plainBecause(why: string): string {
+  const [, lesser, names] = /^no\. \d+ is (poor|only acceptable) on: (.*)$/.exec(why) ?? [];
+  if (lesser === undefined || names === undefined) return why;
+  const plain = names.split(', ').map((name) => plainRuleName(name.replaceAll(' ', '-')));
+  return `the next best is ${lesser === 'poor' ? 'poor' : 'so-so'} in ${listed(plain)}`;
 }
 
 /** The reason alone, with the other called by its number. */
