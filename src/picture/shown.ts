@@ -10,6 +10,8 @@ import { listed } from '../units/phrase.ts';
 
 export interface Shown {
   readonly head: string;
+  /** What it is called at its edge, where several lie on each other. */
+  readonly tag: string;
   /** What must be seen first: that it is refused, or not sure. */
   readonly mark: string | undefined;
   readonly lines: readonly string[];
@@ -30,6 +32,7 @@ export function shownSpec(spec: RankedSpec, { facts }: Advice, units: Units): Sh
   ];
   return {
     head: `No. ${String(rank)}: ${specName(candidate)}`,
+    tag: `No. ${String(rank)}`,
     mark: undefined,
     lines: [
       capital(tiedText(candidate, facts.order, units)),
@@ -48,6 +51,7 @@ export function shownChecked(checked: Checked, { facts, specs }: Advice, units: 
   return {
     // Whoever is handed a picture knows of no command line.
     head: `${checked.which === 'command line' ? 'The cinch asked about' : whichText(checked)}${cinch}`,
+    tag: tags[checked.which],
     mark: standing === 'refused' ? 'REFUSED' : standing === 'not sure' ? 'NOT SURE' : undefined,
     lines: [
       candidate === undefined
@@ -62,5 +66,7 @@ export function shownChecked(checked: Checked, { facts, specs }: Advice, units: 
     candidate,
   };
 }
+
+const tags = { wants: 'wanted', current: 'ridden in now', 'command line': 'asked about' } as const;
 
 const takenText = ({ filled }: Checked): string => listed(filled.map(({ part }) => part));

@@ -105,7 +105,7 @@ export function marginText({ margin, reason }: Finding, units: Units): string | 
 
 /**
  * What is told of a spec, on every screen and picture alike, worst first: all that is less than good. Where nobody has taped ring to
- * ring, a length that is merely acceptable is left out, and `roughLength` says so once.
+ * ring, a length that is merely acceptable is left out, and `roughlyJudged` says so once.
  */
 export function toTell(
   judged: Pick<Judged, 'findings'>,
@@ -120,7 +120,7 @@ export function toTell(
 const ofLength: ReadonlySet<string> = new Set(['length-agreement', 'latigo-run']);
 
 /** Why verdicts on a length are not told; undefined where they are. */
-export const roughLength = ({ lengthNeed }: Pick<Facts, 'lengthNeed'>): string | undefined =>
+export const roughlyJudged = ({ lengthNeed }: Pick<Facts, 'lengthNeed'>): string | undefined =>
   lengthNeed.measured ? undefined : 'Length judged only roughly: nobody has taped ring to ring.';
 
 /** Under a list of specs whose length is a guess. */

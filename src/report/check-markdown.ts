@@ -13,7 +13,7 @@ import {
   whichText,
 } from './about-check.ts';
 import { aboutTexts } from './about-order.ts';
-import { marginText, nearestText, roughLength } from './about-specs.ts';
+import { marginText, nearestText, roughlyJudged } from './about-specs.ts';
 import { document, escaped, list, section, table, unread } from './markdown.ts';
 import { capital, phraseText, type Units } from './text.ts';
 import type { CheckResult, ReportOptions } from './types.ts';
@@ -57,7 +57,7 @@ function checkedBlocks(checked: Checked, advice: Advice, units: Units): string[]
     best === undefined ? '' : `**Best for this pair**: ${escaped(best)}`,
     ...section('### Likely causes of the trouble', list(causeTexts(checked, units).map(escaped))),
     judged === undefined ? '' : findingTable(findingsOf(checked), units),
-    judged === undefined ? '' : (roughLength(facts) ?? ''),
+    judged === undefined ? '' : (roughlyJudged(facts) ?? ''),
   ];
 }
 

@@ -15,7 +15,7 @@ import {
   whichText,
   type Standing,
 } from './about-check.ts';
-import { findingText, marginText, nearestText, roughLength, toTell } from './about-specs.ts';
+import { findingText, marginText, nearestText, roughlyJudged, toTell } from './about-specs.ts';
 import { cautionLines, headLines, leadIn, unreadLines } from './heads.ts';
 import { heading, item, markOf, pageFor, pageText, sentence, type Page } from './page.ts';
 import { capital } from './text.ts';
@@ -97,7 +97,7 @@ function findingLines(checked: Checked, { advice: { facts }, options: { why }, p
     const text = `${judgement === 'good' ? 'Good on' : 'Does not apply:'} ${listed(names)}.`;
     lines.push(...item(page, text, markOf(judgement, page, 2)));
   }
-  const rough = roughLength(facts);
+  const rough = roughlyJudged(facts);
   if (rough !== undefined) lines.push(...item(page, rough, markOf('cannot-tell', page, 2)));
   return [...heading(page, 'Rule by rule'), ...lines];
 }
