@@ -27,7 +27,7 @@ export function quoteSheet(quote: Quote, units: Units): Sheet {
     about: [...(named === '' ? [] : [`For ${named}.`]), `Written ${day}${holds}.`],
     notice: measured
       ? undefined
-      : 'Provisional length: no cord is cut until ring to ring is measured, and the price may change with it.',
+      : 'Provisional length, judged only roughly: no cord is cut until ring to ring is measured, and the price may change with it.',
     blocks: [
       ...suggestionBlocks(quote, units),
       ...under('What else would do', [
