@@ -1,7 +1,7 @@
 /** The column that says what the lines of a picture mean, and how far they can be trusted. */
+import type { Advice } from '../advice/advice.ts';
 import { whoseText } from '../report/about-order.ts';
 import { roughLength, spreadNumber, type Units } from '../report/text.ts';
-import type { CaseFacts } from '../rules/rule.ts';
 import { formatLength } from '../units/print.ts';
 import { hatched } from './hatch.ts';
 import { linesAt, textLines } from './letters.ts';
@@ -94,7 +94,7 @@ const measured: Entry['swatch'] = ([x, y], [width, height]) => [
 ];
 
 /** What the lines on the side of the horse mean, in the order in which they are looked for. */
-export function sideLegend(facts: CaseFacts, units: Units): Entry[] {
+export function sideLegend(facts: Advice['facts'], units: Units): Entry[] {
   const { room, floor, required } = facts;
   const by = (inches: number): string => formatLength(inches, units, 'computed');
   const whence = room.kind === 'measured' ? 'taped' : room.kind;

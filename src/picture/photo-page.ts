@@ -64,6 +64,11 @@ export function photoScene({ advice, reading, shown, units }: PhotoPicture): Pho
         { name: 'strip', shapes: [strip] },
         ...others,
         ...(first?.candidate === undefined ? [] : cinchOnPhoto(first.candidate, on)),
+        // Once more without their white, which would hide the first: where edges nearly meet both are seen.
+        ...others.map(({ name, shapes }) => ({
+          name,
+          shapes: shapes.filter((shape) => shape.kind === 'line' && shape.stroke === 'other'),
+        })),
         ...tagLayers(shown, on),
         ...(first?.mark === undefined ? [] : [markLayer(first.mark)]),
         { name: 'words', shapes: words.shapes },

@@ -125,7 +125,7 @@ export const roughlyJudged = ({ lengthNeed }: Pick<Facts, 'lengthNeed'>): string
 
 /** Under a list of specs whose length is a guess. */
 export const provisionalLength =
-  'Provisional length, judged only roughly: do not cut until ring to ring is measured.';
+  'Provisional length, roughly judged: do not cut until ring to ring is taped.';
 
 /** The counter reads the words of the trade, a customer plain ones. */
 export type Reader = 'counter' | 'customer';
