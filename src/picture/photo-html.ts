@@ -4,6 +4,7 @@ import { element, html, htmlPage, plainList } from '../report/html.ts';
 import { sheetCss } from '../report/sheet-css.ts';
 import type { Units } from '../report/text.ts';
 import { roomText, ringText } from '../report/about-order.ts';
+import { sureTexts } from './html.ts';
 import { svgOnPhoto, type PhotoScene } from './photo-page.ts';
 import type { Shown } from './shown.ts';
 
@@ -44,6 +45,8 @@ function pageText({ advice, shown, units, drawing, address }: PhotoPage): string
       ),
       element('h2', 'Where the elbow and the ring are'),
       plainList([roomText(advice.facts, units), ringText(advice.facts, units)]),
+      element('h2', 'How sure'),
+      plainList(sureTexts(advice, units)),
       element('p', html(advice.cautions.join(' ')), 'cautions'),
     ].map((part) => `\n${part}`),
     'sheet',
