@@ -218,7 +218,7 @@ describe('what a tape says', () => {
     expect(wrong.specs[0]!.strands).toBeLessThanOrEqual(right.specs[0]!.strands);
     expect(wrong.remarks.join(' ')).toContain('the more cautious is used, what the name says');
     // The same too far ahead is the more cautious of the two, and is used.
-    const ahead = await sized(example.replace('ring: [728, 549]', 'ring: [668, 549]'));
+    const ahead = await sized(example.replace('ring: [728, 549]', 'ring: [680, 549]'));
     expect(ahead.assumptions.find(({ input }) => input === 'ring set-back')!.value).toBeLessThan(0);
     expect(ahead.remarks.join(' ')).toContain('the more cautious is used, what the photo shows');
   });
