@@ -57,11 +57,13 @@ const tenth = (value: number): string => String(Math.round(10 * value) / 10);
 /** A ring with a gap in the middle, so that what is clicked stays to be seen. */
 function mark(
   { id, name, at: { x, y }, now }: { id: string; name: string; at: { x: number; y: number }; now: boolean },
-  { dx, dy, anchor }: Label = { dx: 12, dy: -10, anchor: 'start' },
+  label?: Label,
 ): SVGElement {
   const d = 'M-13 0H-4M4 0H13M0 -13V-4M0 4V13';
-  const label = drawn('text', { x: dx, y: dy, 'text-anchor': anchor });
-  label.textContent = name;
+  const told =
+    label === undefined
+      ? []
+      : [drawn('text', { x: label.dx, y: label.dy, 'text-anchor': label.anchor }, [new Text(name)])];
   return drawn(
     'g',
     { class: now ? 'mark now' : 'mark', 'data-mark': id, transform: `translate(${tenth(x)} ${tenth(y)})` },
@@ -70,7 +72,7 @@ function mark(
       drawn('path', { class: 'under', d }),
       drawn('circle', { r: 8 }),
       drawn('path', { d }),
-      label,
+      ...told,
     ],
   );
 }

@@ -1,4 +1,4 @@
-/** Where the names of marks stand beside them: within the window, and off each other where there is room. */
+/** Where the names of marks stand beside them: within the window, off the marks and off each other. */
 
 interface Spot {
   readonly x: number;
@@ -14,12 +14,14 @@ export interface Label {
 
 /** Height of a line of letters, and width of one, roughly: units of the screen. */
 const LINE = 16;
-const LETTER = 7.4;
+const LETTER = 8.6;
+/** Half of a mark. */
+const MARK = 9;
 
-/** Beside the mark, above or below, then further off. */
-const tries: readonly Label[] = [-10, 20, -26, 36, -42, 52].flatMap((dy): Label[] => [
-  { dx: 12, dy, anchor: 'start' },
-  { dx: -12, dy, anchor: 'end' },
+/** Beside the mark, above or below: further off nobody knows whose name it is. */
+const tries: readonly Label[] = [-10, 20, 5].flatMap((dy): Label[] => [
+  { dx: 14, dy, anchor: 'start' },
+  { dx: -14, dy, anchor: 'end' },
 ]);
 
 interface Box {
@@ -29,20 +31,35 @@ interface Box {
   readonly bottom: number;
 }
 
-/** A place for the name of each mark, in turn; each gives way to those before it. */
-export function placeLabels(
-  marks: readonly { readonly at: Spot; readonly name: string }[],
-  window: { readonly width: number; readonly height: number },
-): Label[] {
-  const taken: Box[] = [];
-  return marks.map(({ at, name }) => {
-    const inside = tries.filter((label) => isInside(boxOf(at, name, label), window));
-    const free = inside.find((label) => !taken.some((other) => overlap(other, boxOf(at, name, label))));
-    const label = free ?? inside[0] ?? { dx: 12, dy: -10, anchor: 'start' };
-    taken.push(boxOf(at, name, label));
-    return label;
-  });
+export interface Named {
+  readonly at: Spot;
+  readonly name: string;
+  /** Whether it is the one that is asked for: its name is always told. */
+  readonly now: boolean;
 }
+
+/** A place for the name of each mark, the one that is asked for before the others; none where there is no room. */
+export function placeLabels(
+  marks: readonly Named[],
+  window: { readonly width: number; readonly height: number },
+): (Label | undefined)[] {
+  const taken: Box[] = [];
+  const placed = new Map<Named, Label>();
+  for (const mark of [...marks.filter(({ now }) => now), ...marks.filter(({ now }) => !now)]) {
+    const { at, name } = mark;
+    const isFree = (box: Box): boolean =>
+      !taken.some((other) => overlap(other, box)) &&
+      !marks.some((other) => other !== mark && overlap(around(other.at), box));
+    const inside = tries.filter((label) => isInside(boxOf(at, name, label), window));
+    const label = inside.find((each) => isFree(boxOf(at, name, each))) ?? (mark.now ? inside[0] : undefined);
+    if (label === undefined) continue;
+    taken.push(boxOf(at, name, label));
+    placed.set(mark, label);
+  }
+  return marks.map((mark) => placed.get(mark));
+}
+
+const around = ({ x, y }: Spot): Box => ({ left: x - MARK, right: x + MARK, top: y - MARK, bottom: y + MARK });
 
 function boxOf(at: Spot, name: string, { dx, dy, anchor }: Label): Box {
   const start = at.x + dx - (anchor === 'end' ? LETTER * name.length : 0);
