@@ -53,10 +53,15 @@ function facingRow({ elbow, 'girth-groove': groove }: Points): Row[] {
 }
 
 /** What the order's own remarks would say of any position of the ring, and of the room, for a horse of average girth. */
-function unusual({ ring, elbow, 'girth-groove': groove, underline }: Points, seen: PhotoReading['seen']): Doubt[] {
+function unusual(
+  { ring, elbow, 'girth-groove': groove, underline }: Points,
+  seen: PhotoReading['seen'],
+): Doubt[] {
   if (elbow === undefined || groove === undefined) return [];
-  const off = ({ value, sd }: Seen, { min, max, usualSd }: { min: number; max: number; usualSd: number }): boolean =>
-    Math.max(min - value, value - max) > TELLING * Math.hypot(sd, usualSd);
+  const off = (
+    { value, sd }: Seen,
+    { min, max, usualSd }: { min: number; max: number; usualSd: number },
+  ): boolean => Math.max(min - value, value - max) > TELLING * Math.hypot(sd, usualSd);
   const hand = model['elbow-room'];
   const room = off(seen.room, { min: hand, max: hand, usualSd: model['elbow-room-sd'] })
     ? [
@@ -68,7 +73,8 @@ function unusual({ ring, elbow, 'girth-groove': groove, underline }: Points, see
   const full = model['ring-behind-elbow'];
   const center = full + model['bar-span'] / 2;
   if (ring === undefined || underline === undefined) return room;
-  if (!off(seen.ringBehindElbow, { min: full, max: center, usualSd: model['named-position-sd'] })) return room;
+  if (!off(seen.ringBehindElbow, { min: full, max: center, usualSd: model['named-position-sd'] }))
+    return room;
   const { value } = seen.ringOffset;
   const most = decimals(center - hand, 1);
   return [
@@ -99,7 +105,9 @@ function rowsOf(
     scale,
     ...row(has('elbow', 'girth-groove') && !told.has('room'), 'Room behind the elbow', seen.room),
     ...row(has('spine', 'underline') && !told.has('depth'), 'Depth of the barrel', seen.depth),
-    ...(has('elbow', 'girth-groove', 'ring', 'underline') && !told.has('ring') ? [ringRow(seen.ringOffset)] : []),
+    ...(has('elbow', 'girth-groove', 'ring', 'underline') && !told.has('ring')
+      ? [ringRow(seen.ringOffset)]
+      : []),
     ...row(has('elbow', 'girth-groove', 'ring', 'underline', 'fork'), 'Set-back of the ring', seen.setBack),
     ...row(has('elbow', 'girth-groove', 'fork', 'cantle'), 'Fork to cantle', seen.barSpan),
     ...leanRow(points),

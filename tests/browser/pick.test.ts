@@ -83,16 +83,32 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
     Object.entries(places).map(([name, at]) => (name === a ? places[b] : name === b ? places[a] : at));
   test.each<[string, { marks: Place[]; length?: string; distance?: string; says: RegExp; ready?: true }]>([
     ['good marks', { marks: good, says: /^Complete: copy/, ready: true }],
-    ['a stick of 20 pixels', { marks: moved('to', [420, 700]), says: /^Not ready: The measure is only 20 pix/ }],
+    [
+      'a stick of 20 pixels',
+      { marks: moved('to', [420, 700]), says: /^Not ready: The measure is only 20 pix/ },
+    ],
     ['a depth that no horse has', { marks: good, length: '144', says: /^Not ready: .*from (14|1) to/ }],
-    ['spine and underline swapped', { marks: swapped('spine', 'underline'), says: /^Not ready: The top line/ }],
-    ['the plumb line upside down', { marks: swapped('plumb-top', 'plumb-bottom'), says: /^Not ready: The bott/ }],
-    ['fork and cantle swapped', { marks: swapped('fork', 'cantle'), says: /^Not ready: Elbow and girth groove/ }],
+    [
+      'spine and underline swapped',
+      { marks: swapped('spine', 'underline'), says: /^Not ready: The top line/ },
+    ],
+    [
+      'the plumb line upside down',
+      { marks: swapped('plumb-top', 'plumb-bottom'), says: /^Not ready: The bott/ },
+    ],
+    [
+      'fork and cantle swapped',
+      { marks: swapped('fork', 'cantle'), says: /^Not ready: Elbow and girth groove/ },
+    ],
     ['a distance no camera is at', { marks: good, distance: 'far', says: /^Not ready: Camera distance/ }],
     ['no length', { marks: good, length: '', says: /^Not ready: still to come: size of the measure/ }],
     [
       'a ring a foot too far back',
-      { marks: moved('ring', [870, 560]), says: /^Complete, but look at: A ring 1\d\.\d in behind the groove/, ready: true },
+      {
+        marks: moved('ring', [870, 560]),
+        says: /^Complete, but look at: A ring 1\d\.\d in behind the groove/,
+        ready: true,
+      },
     ],
   ])('%s: said beside the buttons', async (_, { marks, length = '36', distance = '12', says, ready }) => {
     const page = await open();
@@ -110,7 +126,9 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
       await page.locator('#stage').evaluate(
         (stage, [clientX, clientY]) => {
           for (const type of ['pointerdown', 'pointerup'])
-            stage.dispatchEvent(new PointerEvent(type, { pointerId: 1, pointerType: 'mouse', clientX, clientY }));
+            stage.dispatchEvent(
+              new PointerEvent(type, { pointerId: 1, pointerType: 'mouse', clientX, clientY }),
+            );
         },
         [x, y] as const,
       );
