@@ -1,7 +1,8 @@
 /** A cinch laid on the photo of the horse: the part of the photo round the girth, and under it what is drawn and how far it goes. */
 import type { Advice } from '../advice/advice.ts';
 import type { PhotoReading } from '../photo/read.ts';
-import { roughLength, spreadNumber, type Units } from '../report/text.ts';
+import { facesText } from '../report/about-photo.ts';
+import { phraseText, roughLength, spreadNumber, type Units } from '../report/text.ts';
 import { formatLength } from '../units/print.ts';
 import { whoseText } from '../report/about-order.ts';
 import { listed } from '../units/phrase.ts';
@@ -122,6 +123,7 @@ function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number
     write(`${lines.join('. ')}.`, 'text', 5);
     y += 2;
   }
+  for (const remark of advice.remarks) write(phraseText(remark, units), 'strong', 5);
   const entries = legend({ advice, reading, shown, units });
   const half = Math.ceil(entries.length / 2);
   const columns = [entries.slice(0, half), entries.slice(half)].map((part, i) =>
@@ -130,6 +132,7 @@ function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number
   shapes.push(...columns.flatMap((column) => column.shapes));
   y += Math.max(...columns.map((column) => column.height)) + 2;
   if (!advice.facts.lengthNeed.measured) write(notMeasured, 'strong', 2);
+  write(facesText(reading), 'text', 2);
   write(reachText(reading, units), 'fine', 6);
   write(advice.cautions.slice(0, 3).join(' '), 'fine', 6);
   return { shapes, bottom: y };
@@ -166,7 +169,13 @@ const buckle: Line = ([x, y], [width, height]) =>
 
 function legend({ advice: { facts }, shown, units }: PhotoPicture): Entry[] {
   const whence =
-    facts.room.kind === 'measured' ? 'taped' : facts.room.kind === 'photo' ? 'by photo' : facts.room.kind;
+    facts.room.kind === 'measured'
+      ? 'taped'
+      : facts.room.kind === 'photo'
+        ? facts.room.weighed
+          ? 'photo and usual hand together'
+          : 'by photo alone'
+        : 'the usual hand';
   return [
     { swatch: sample(level('edge', 0.18), level('edge', 0.82)), text: 'edges of the cinch and of its strap' },
     { swatch: sample(buckle), text: 'buckle' },

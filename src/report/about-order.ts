@@ -49,6 +49,9 @@ export const aboutTexts = ({ facts, remarks }: Advice, units: Units): string[] =
   ...remarks.map((remark) => phraseText(remark, units)),
 ];
 
+/** Basis of a least clearance that was learned. */
+export const FLOOR_FOLLOWS = 'kept as far under the required clearance as by default';
+
 /** Which numbers of the model the shop itself has set; undefined when none. */
 export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): string | undefined {
   if (shop.overridden.length === 0) return undefined;
@@ -73,7 +76,8 @@ function learnedText({ learned }: Pick<Shop, 'learned'>, key: ModelKey): string 
   const from = learned?.[key as LearnedKey];
   if (from === undefined) return undefined;
   const { outcomes, until } = from;
-  return `from ${String(outcomes)} ${outcomes === 1 ? 'outcome' : 'outcomes'} of this shop until ${until}`;
+  const text = `from ${String(outcomes)} ${outcomes === 1 ? 'outcome' : 'outcomes'} of this shop until ${until}`;
+  return key === 'floor-clearance' ? `${FLOOR_FOLLOWS}, ${text}` : text;
 }
 
 function numberText(value: number, key: ModelKey): string {
