@@ -108,6 +108,8 @@ function showReadings(desk: Desk): void {
   const list = byId('readings', HTMLElement);
   list.replaceChildren(...rows.flatMap(({ label, value }) => [made('dt', label), made('dd', value)]));
   const told = byId('doubts', HTMLElement);
-  const same = [...told.children].map((item) => item.textContent).join('\n') === doubts.map(({ text }) => text).join('\n');
+  const same =
+    [...told.children].map((item) => item.textContent).join('\n') ===
+    doubts.map(({ text }) => text).join('\n');
   if (!same) told.replaceChildren(...doubts.map(({ text }) => made('li', text)));
 }

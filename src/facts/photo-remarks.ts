@@ -37,7 +37,8 @@ const words: Readonly<Record<Pair['by'], (pair: Pair) => Phrase>> = {
 /** Which of two that contradict each other is used. */
 function taken({ told, toldSd, seen, by, cautious }: Pair): string {
   if (cautious === undefined || !contradicts({ value: told, sd: toldSd }, seen)) return '';
-  const which = seen.value < told ? 'what the photo shows' : by === 'name' ? 'what the name says' : 'the usual one';
+  const which =
+    seen.value < told ? 'what the photo shows' : by === 'name' ? 'what the name says' : 'the usual one';
   return `they contradict each other, and the more cautious is used, ${which}; `;
 }
 

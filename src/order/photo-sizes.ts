@@ -45,7 +45,12 @@ function swapHint(loaded: Across): string | undefined {
 
 function sizeFault(
   loaded: Across,
-  { path, range, inches, hint }: { path: Path; range: LengthRange; inches: Inches; hint?: string | undefined },
+  {
+    path,
+    range,
+    inches,
+    hint,
+  }: { path: Path; range: LengthRange; inches: Inches; hint?: string | undefined },
 ): Problem[] {
   if (within(inches, range)) return [];
   const expected = `${range.about} from ${about(range.min)} to ${about(range.max)}; by the reference it would be ${about(inches)}`;
@@ -81,7 +86,9 @@ function ringFault(loaded: Across, scale: number): Problem[] {
   const behind = ((elbow[0] - ring[0]) * Math.sign(elbow[0] - groove[0])) / scale;
   if (within(behind, ringBehind)) return [];
   const expected = `a ring from ${about(-ringBehind.min)} ahead of the elbow to ${about(ringBehind.max)} behind it; by the reference it is ${about(Math.abs(behind))} ${behind < 0 ? 'ahead' : 'behind'}`;
-  return [fault(loaded, ['ring'], { expected, hint: swapHint(loaded) ?? 'are elbow and girth-groove swapped?' })];
+  return [
+    fault(loaded, ['ring'], { expected, hint: swapHint(loaded) ?? 'are elbow and girth-groove swapped?' }),
+  ];
 }
 
 /** What the picture would show at the distance given, against what a lens can see. */

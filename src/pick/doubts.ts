@@ -26,7 +26,8 @@ export function doubtsOf(now: Picked, known: Known): Doubt[] {
   ];
   const isRefused = first.some((doubt) => doubt.refused);
   // Sizes of what is misplaced would only be told a second time.
-  const all = isRefused || reference === undefined ? first : [...sizeDoubts(points, { ...known, reference }), ...first];
+  const all =
+    isRefused || reference === undefined ? first : [...sizeDoubts(points, { ...known, reference }), ...first];
   return [...all.filter((doubt) => doubt.refused), ...all.filter((doubt) => !doubt.refused)];
 }
 

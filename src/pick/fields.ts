@@ -56,7 +56,8 @@ export function lengthOf(fields: Fields, field: Measured): { text: string; inche
 }
 
 /** The fields that must hold a length as things are. */
-const asked = (kind: ReferenceKind): readonly Measured[] => (kind === 'stick' ? ['length'] : ['width', 'height']);
+const asked = (kind: ReferenceKind): readonly Measured[] =>
+  kind === 'stick' ? ['length'] : ['width', 'height'];
 
 type Typed = { readonly kind: ReferenceKind; readonly fields: Fields };
 
@@ -77,7 +78,8 @@ export function fieldFault(fields: Fields, field: Measured): string | undefined 
   if (typed === '') return `${names[field]}: not written yet.`;
   const read = parseLength(writtenText(fields, field));
   const unit = fields[unitFields[field]];
-  if (read.ok) return `${names[field]}: from ${limit(bounds[field].min, unit)} to ${limit(bounds[field].max, unit)} can be taken. Check the number and its unit.`;
+  if (read.ok)
+    return `${names[field]}: from ${limit(bounds[field].min, unit)} to ${limit(bounds[field].max, unit)} can be taken. Check the number and its unit.`;
   if (/^\d+,\d+$/.test(typed))
     return `${names[field]}: write a point, not a comma: ${typed.replace(',', '.')}.`;
   return `${names[field]}: write a number alone, like 36 or 8 1/2, and choose its unit.`;

@@ -59,7 +59,12 @@ export function placeLabels(
   return marks.map((mark) => placed.get(mark));
 }
 
-const around = ({ x, y }: Spot): Box => ({ left: x - MARK, right: x + MARK, top: y - MARK, bottom: y + MARK });
+const around = ({ x, y }: Spot): Box => ({
+  left: x - MARK,
+  right: x + MARK,
+  top: y - MARK,
+  bottom: y + MARK,
+});
 
 function boxOf(at: Spot, name: string, { dx, dy, anchor }: Label): Box {
   const start = at.x + dx - (anchor === 'end' ? LETTER * name.length : 0);

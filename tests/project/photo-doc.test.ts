@@ -35,7 +35,8 @@ test('the block is that of the example, and is read as it stands', () => {
 test('how to take the picture is what a customer is asked for, word for word', () => {
   const section = text.split('## How to take it')[1]!.split('\n## ')[0]!;
   const told = section.replaceAll(/\n\d\. /g, ' ').replaceAll(/\s+/g, ' ');
-  for (const part of howToTakePhoto) for (const sentence of part.split(/(?<=\.) /)) expect(told).toContain(sentence);
+  for (const part of howToTakePhoto)
+    for (const sentence of part.split(/(?<=\.) /)) expect(told).toContain(sentence);
   expect(questionWords['side photo'].how).toContain(howToTakePhoto.join(' '));
 });
 

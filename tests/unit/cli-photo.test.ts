@@ -227,7 +227,10 @@ describe('what a tape says', () => {
     put('orders/o.yaml', example.replace('elbow: [696, 673]', 'elbow: [666, 673]'));
     const { stdout } = await run(['size', 'orders/o.yaml', '--format', 'json'], { cwd: home });
     const { results } = JSON.parse(stdout) as { results: [{ assumptions: Row[]; remarks: string[] }] };
-    expect(results[0].assumptions.find(({ input }) => input === 'elbow room')!.value).toBeCloseTo(4 * (74 / 72), 2);
+    expect(results[0].assumptions.find(({ input }) => input === 'elbow room')!.value).toBeCloseTo(
+      4 * (74 / 72),
+      2,
+    );
     expect(results[0].remarks.join(' ')).toContain('the more cautious is used, the usual one');
   });
 
