@@ -6,7 +6,9 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
     environment: 'node',
-    testTimeout: 60_000,
+    // Bounds against hanging, not against slow machines.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     // Vitest leaves a core free; on a machine with two that would be one worker.
     maxWorkers: Math.max(2, availableParallelism() - 1),
     // A missing golden file must fail, never be written in passing. CI_OUTSIDE is what the machine says of itself.

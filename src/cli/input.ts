@@ -1,6 +1,7 @@
 /** Order files, and standard input, become orders; what cannot be read stays apart and hinders no other. */
 import type { Problem } from '../order/problem.ts';
 import type { OrderRead } from '../order/read-orders.ts';
+import { ENOUGH, looksByLine } from './by-line.ts';
 import { CliFault, printable } from './fault.ts';
 import type { CliIo } from './io.ts';
 import { systemCode, systemWords } from './system-error.ts';
@@ -45,10 +46,11 @@ export async function readEntries(names: readonly string[], io: CliIo): Promise<
 
 /** All orders of a text: YAML or JSON, or an order in braces on every line. */
 async function ordersIn(text: string, file: string): Promise<Entry[]> {
-  if (!isByLine(text)) return readPlain(text, file);
+  const isByLine = looksByLine(text.slice(0, ENOUGH), text.length > ENOUGH);
+  if (isByLine !== true || !text.trim().includes('\n')) return readPlain(text, file);
   const { movedProblem } = await import('../backlog/settle.ts');
   const entries: Entry[] = [];
-  for (const [lines, line] of text.split('\n').entries()) {
+  for (const [lines, line] of text.split(/\r?\n/).entries()) {
     if (line.trim() === '') continue;
     const before = { lines, documents: entries.length };
     for (const entry of await readPlain(line, file)) {
@@ -61,13 +63,6 @@ async function ordersIn(text: string, file: string): Promise<Entry[]> {
     }
   }
   return entries;
-}
-
-/** Two lines or more, and each that says anything is in braces. */
-function isByLine(text: string): boolean {
-  if (!text.startsWith('{')) return false;
-  const lines = text.split('\n').filter((line) => line.trim() !== '');
-  return lines.length > 1 && lines.every((line) => line.startsWith('{') && line.trimEnd().endsWith('}'));
 }
 
 /** Looking up the places of faults takes a package that files without any need not wait for. */

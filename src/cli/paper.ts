@@ -152,7 +152,7 @@ async function printPapers<P>(
   await printResults(kind, results, { options, io });
   const lacks = results.flatMap((result) =>
     result.ok && result.paper !== undefined
-      ? (kind.lacking?.(result.paper) ?? []).map((what) => `order ${printable(result.order)}: ${what}`)
+      ? (kind.lacking?.(result.paper) ?? []).map((what) => printable(`order ${result.order}: ${what}`))
       : [],
   );
   for (const what of lacks) io.stderr(`cinchwright: ${what}\n`);

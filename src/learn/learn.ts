@@ -1,10 +1,12 @@
 /** Outcomes of a shop become two numbers of its model, with how far to trust them. Pure: the same outcomes give the same. */
-import type { Outcome } from '../order/outcome-types.ts';
+import type { Outcome, OutcomeParts } from '../order/outcome-types.ts';
 import type { Problem } from '../order/problem.ts';
 import type { Buckle, Order, Shop } from '../order/types.ts';
 import { chanceOf } from '../geometry/logistic.ts';
 import { outcomeResults, type OutcomeResult } from '../sources/outcome-results.ts';
-import { bySize, layersOn } from '../stock/buckles.ts';
+import { bySize, layersOn, type Layers } from '../stock/buckles.ts';
+import { contraries, type Contrary } from './alike.ts';
+import { floorOf } from './entries.ts';
 import { evidenceOf, type Evidence } from './evidence.ts';
 import { clearanceLearning, giveLearning, rubOdds } from './models.ts';
 import { refit, type Refit } from './refit.ts';
@@ -14,12 +16,14 @@ export interface Learned {
   readonly evidence: readonly Evidence[];
   /** How many of each result. */
   readonly counts: readonly { readonly result: OutcomeResult; readonly count: number }[];
+  /** Like cinches whose reports contradict each other. */
+  readonly contrary: readonly Contrary[];
   readonly clearance: Refit;
   readonly give: Refit;
   /** Chance of coming to rub by clearance over k, before and after, for a picture. */
   readonly curve: readonly { readonly clearance: number; readonly before: number; readonly after: number }[];
-  /** The same at the least clearance, below which a spec is refused. */
-  readonly atFloor: { readonly before: number; readonly after: number };
+  /** The same at the least clearance now in force, below which a spec is refused; `moved` is after, at the one that follows. */
+  readonly atFloor: { readonly before: number; readonly after: number; readonly moved: number };
 }
 
 /** What evidence teaches. */
@@ -36,9 +40,13 @@ export function learnFrom(evidence: readonly Evidence[], shop: Shop): Learned {
       result,
       count: evidence.filter((each) => each.result === result).length,
     })),
+    contrary: contraries(evidence),
     clearance,
     curve: Array.from({ length: 41 }, (_, i) => ({ clearance: 0.5 + i / 20, ...at(0.5 + i / 20) })),
-    atFloor: at(shop.model['floor-clearance']),
+    atFloor: {
+      ...at(shop.model['floor-clearance']),
+      moved: at(floorOf({ clearance, shop }).value).after,
+    },
     give: refit(giveLearning(evidence, shop.model)),
   };
 }
@@ -62,37 +70,38 @@ export function evidenceFrom(
 ): EvidenceRead {
   const problems: Problem[] = [];
   const evidence = outcomes.flatMap((outcome) => {
-    const read = evidenceOfOne(outcome, orders, shop);
-    if (read.ok) return [read.evidence];
-    problems.push(read.problem);
+    const faults = partFaults({ ...outcome, hasPair: outcome.pair !== undefined }, orders, shop);
+    const read = faults.length > 0 ? faults : laidOf(outcome, orders, shop);
+    if (!Array.isArray(read)) return [read];
+    problems.push(...read);
     return [];
   });
   return problems.length > 0 ? { ok: false, problems } : { ok: true, evidence };
 }
 
-type One = { ok: true; evidence: Evidence } | { ok: false; problem: Problem };
-
-function evidenceOfOne(outcome: Outcome, orders: ReadonlyMap<string, Order>, shop: Shop): One {
-  const { tied, days, result } = outcome;
-  const order = orderFor(outcome, orders);
-  if (order === undefined) return unknownOrder(outcome, orders);
-  const buckle = buckleFor(outcome, shop);
-  if (!buckle.ok) return buckle;
-  const layers = layersOn(buckle.buckle, tied.strands);
-  if (layers === undefined) {
-    const expected = `strands that the buckle ${buckle.buckle.id} takes: no shop could tie this`;
-    return fault(outcome, ['tied', 'strands'], { expected });
-  }
-  const { style, strands, length } = tied;
-  const spec = { style, strands, length, buckle: buckle.buckle, layers };
-  const evidence = evidenceOf({ order, spec, days, result }, shop.model);
-  if (evidence !== undefined) return { ok: true, evidence };
-  const expected = `a cinch that can be tied: a ${style} of this length has no side left below the buckle to flare in`;
-  return fault(outcome, ['tied', 'length'], { expected });
+/** What orders and shop say against an outcome, as far as it was understood: its order, and its buckle and strands. */
+export function partFaults(
+  { order, hasPair, tied, locate }: OutcomeParts,
+  orders: ReadonlyMap<string, Order>,
+  shop: Shop,
+): Problem[] {
+  const unknown = order !== undefined && !hasPair && !orders.has(order) ? [unknownOrder(locate, orders)] : [];
+  const buckle = tied === undefined ? undefined : buckleFor({ tied, locate }, shop);
+  return [...unknown, ...(buckle?.ok === false ? [buckle.problem] : [])];
 }
 
-function fault(outcome: Outcome, path: readonly string[], words: { expected: string; hint?: string }): One {
-  return { ok: false, problem: outcome.locate({ path: '', ...words }, path) };
+/** The evidence of an outcome without such faults, or that it cannot be laid. */
+function laidOf(outcome: Outcome, orders: ReadonlyMap<string, Order>, shop: Shop): Evidence | Problem[] {
+  const { tied, days, result, locate } = outcome;
+  const order = orderFor(outcome, orders);
+  const buckle = buckleFor(outcome, shop);
+  if (order === undefined || !buckle.ok) return [];
+  const { style, strands, length } = tied;
+  const spec = { style, strands, length, buckle: buckle.buckle, layers: buckle.layers };
+  const evidence = evidenceOf({ order, spec, days, result }, shop.model);
+  if (evidence !== undefined) return evidence;
+  const expected = `a cinch that can be tied: a ${style} of this length has no side left below the buckle to flare in`;
+  return [locate({ path: '', expected }, ['tied', 'length'])];
 }
 
 /** The pair of the outcome itself comes before that of the order of the same number. */
@@ -101,36 +110,33 @@ function orderFor({ order, pair }: Outcome, orders: ReadonlyMap<string, Order>):
   return order === undefined ? undefined : orders.get(order);
 }
 
-function unknownOrder(outcome: Outcome, orders: ReadonlyMap<string, Order>): One {
-  const many = String(orders.size);
-  return fault(outcome, ['order'], {
-    expected:
-      orders.size === 0
-        ? 'a horse and a saddle in the outcome: no orders were named'
-        : `an order among those that --orders names (${many})`,
-    hint:
-      orders.size === 0
-        ? 'name the files or folders with the orders: --orders orders/'
-        : 'or write the horse and the saddle into the outcome',
-  });
+function unknownOrder(locate: Outcome['locate'], orders: ReadonlyMap<string, Order>): Problem {
+  const none = orders.size === 0;
+  const expected = none
+    ? 'a horse and a saddle in the outcome: no orders were named'
+    : `an order among those that --orders names (${String(orders.size)})`;
+  const hint = none
+    ? 'name the files or folders with the orders: --orders orders/'
+    : 'or write the horse and the saddle into the outcome';
+  return locate({ path: '', expected, hint }, ['order']);
 }
 
+type BuckleRead = { ok: true; buckle: Buckle; layers: Layers } | { ok: false; problem: Problem };
+
 /** The buckle named, or the smallest that takes the strands. */
-function buckleFor(
-  outcome: Outcome,
-  { buckles }: Shop,
-): { ok: true; buckle: Buckle } | (One & { ok: false }) {
-  const { buckle: id, strands } = outcome.tied;
-  const names = buckles.map((each) => each.id);
+function buckleFor({ tied, locate }: Pick<Outcome, 'tied' | 'locate'>, { buckles }: Shop): BuckleRead {
+  const { buckle: id, strands } = tied;
   const found =
     id === undefined
       ? [...buckles].sort(bySize).find((each) => layersOn(each, strands) !== undefined)
       : buckles.find((each) => each.id === id);
-  if (found !== undefined) return { ok: true, buckle: found };
-  const path = ['tied', id === undefined ? 'strands' : 'buckle'];
-  const expected =
-    id === undefined
+  const layers = found === undefined ? undefined : layersOn(found, strands);
+  if (found !== undefined && layers !== undefined) return { ok: true, buckle: found, layers };
+  const byName = id !== undefined && found === undefined;
+  const expected = byName
+    ? `a buckle of the shop file: ${buckles.map((each) => each.id).join(', ')}`
+    : found === undefined
       ? 'strands that some buckle of the shop file takes: no shop could tie this'
-      : `a buckle of the shop file: ${names.join(', ')}`;
-  return { ok: false, problem: outcome.locate({ path: '', expected }, path) };
+      : `strands that the buckle ${found.id} takes: no shop could tie this`;
+  return { ok: false, problem: locate({ path: '', expected }, ['tied', byName ? 'buckle' : 'strands']) };
 }

@@ -2,6 +2,7 @@
 import type { Odds, Prior, Trial } from '../geometry/logistic.ts';
 import { learning } from '../sources/learning.ts';
 import { defaultModel, type Model } from '../sources/numbers.ts';
+import { alikeKey } from './alike.ts';
 import type { Evidence, Known } from './evidence.ts';
 
 /** A question with what is thought of it before any outcome; the number looked for comes first. */
@@ -11,6 +12,8 @@ export interface Learning {
   readonly odds: Odds;
   /** For each trial, the place of its outcome in the evidence. */
   readonly of: readonly number[];
+  /** For each trial, what is the same for like cinches. */
+  readonly alike: readonly string[];
 }
 
 /** Chance that trouble which is going to come has come after so many days: the same share of what is left comes every day. */
@@ -43,6 +46,7 @@ export function clearanceLearning(evidence: readonly Evidence[]): Learning {
   return {
     key: 'required-clearance',
     of: used,
+    alike: used.map((i) => alikeKey(evidence[i] as Evidence)),
     prior: {
       mean: [defaultModel['required-clearance'], Math.log(learning('softness'))],
       sd: [learning('required-sd'), learning('softness-sd')],
@@ -93,6 +97,7 @@ export function giveLearning(evidence: readonly Evidence[], model: Model): Learn
   return {
     key: 'stretch',
     of: used,
+    alike: used.map((i) => alikeKey(evidence[i] as Evidence)),
     prior: { mean: [defaultModel.stretch], sd: [learning('give-sd')] },
     odds: {
       trials,

@@ -1,8 +1,9 @@
 /** A number of the model fitted anew: before and after with intervals, whether it foretells better, and how well it is calibrated. */
-import { chanceOf, fitLogistic, logChance, type Odds } from '../geometry/logistic.ts';
+import { fitLogistic, logChance, type Odds } from '../geometry/logistic.ts';
 import { normalInverse } from '../geometry/normal.ts';
 import { learning } from '../sources/learning.ts';
 import { modelNumbers } from '../sources/numbers.ts';
+import { binsOf, isMisfit, type Bin } from './calibration.ts';
 import type { Learning } from './models.ts';
 
 export interface Range {
@@ -18,20 +19,6 @@ export interface HeldOut {
   /** How much better the refit foretells, and the standard error of that over outcomes. */
   readonly better: number;
   readonly error: number;
-}
-
-/** Outcomes of which much the same was foretold, and what came; shares of the count. */
-export interface Bin {
-  readonly count: number;
-  /** Mean chance that the complaint comes sooner or later. */
-  readonly chance: number;
-  /** What was to be expected in the days in use. */
-  readonly before: number;
-  readonly after: number;
-  readonly came: number;
-  /** Of the share that came, by Wilson. */
-  readonly low: number;
-  readonly high: number;
 }
 
 export interface Refit {
@@ -52,6 +39,8 @@ export interface Refit {
   readonly bins: readonly Bin[];
   /** The number to be written: within what a shop file takes, to a hundredth of an inch. */
   readonly value: number;
+  /** What came is further from what the new numbers expect than chance would have it; they may still ask for more clearance. */
+  readonly misfit: boolean;
   readonly recommended: boolean;
 }
 
@@ -67,6 +56,8 @@ export function refit(asked: Learning): Refit {
   const settled = Math.max(0, 1 - (sd / sdBefore) ** 2);
   const { min, max } = modelNumbers[key];
   const value = Math.round(100 * Math.min(max, Math.max(min, fit.numbers[0] ?? 0))) / 100;
+  const bins = binsOf(asked, prior.mean, fit.numbers);
+  const misfit = isMisfit(bins);
   return {
     key,
     before: rangeOf(prior.mean[0] ?? 0, sdBefore),
@@ -78,9 +69,14 @@ export function refit(asked: Learning): Refit {
     strength: strengthOf(asked),
     settled,
     heldOut,
-    bins: binsOf(odds, prior.mean, fit.numbers),
+    bins,
     value,
-    recommended: fit.reached && settled >= learning('least-settled') && heldOut.better > heldOut.error,
+    misfit,
+    recommended:
+      fit.reached &&
+      settled >= learning('least-settled') &&
+      heldOut.better > heldOut.error &&
+      (!misfit || (key === 'required-clearance' && value > (prior.mean[0] ?? 0))),
   };
 }
 
@@ -104,15 +100,18 @@ const only = (odds: Odds, kept: readonly number[]): Odds => ({
   at: (i, numbers, gradient) => odds.at(kept[i] ?? 0, numbers, gradient),
 });
 
-/** Each outcome foretold from all others (Stone 1974), with the numbers that are likeliest without it; by folds where they are many. */
-function heldOutOf({ odds, prior, of }: Learning, numbers: readonly number[]): HeldOut {
-  const places = [...new Set(of)];
+/**
+ * Each outcome foretold from all others (Stone 1974), with the numbers that are likeliest without it; by folds where they are many.
+ * Like cinches are left out together and count as one: from its likes any number would be foretold well.
+ */
+function heldOutOf({ odds, prior, alike }: Learning, numbers: readonly number[]): HeldOut {
+  const places = [...new Set(alike)];
   const folds = places.length <= learning('one-by-one') ? places.length : 50;
   const foldOf = new Map(places.map((place, i) => [place, i % Math.max(1, folds)]));
-  const byOutcome = new Map<number, { defaults: number; refit: number }>();
+  const byLikes = new Map<string, { defaults: number; refit: number }>();
   const scratch = numbers.map(() => 0);
   for (let fold = 0; fold < folds; fold++) {
-    const inFold = (i: number): boolean => foldOf.get(of[i] ?? 0) === fold;
+    const inFold = (i: number): boolean => foldOf.get(alike[i] ?? '') === fold;
     const all = odds.trials.map((_, i) => i);
     const without = fitLogistic(
       only(
@@ -125,13 +124,13 @@ function heldOutOf({ odds, prior, of }: Learning, numbers: readonly number[]): H
     for (const i of all.filter(inFold)) {
       const trial = odds.trials[i];
       if (trial === undefined) continue;
-      const sums = byOutcome.get(of[i] ?? 0) ?? { defaults: 0, refit: 0 };
+      const sums = byLikes.get(alike[i] ?? '') ?? { defaults: 0, refit: 0 };
       sums.defaults += logChance(trial, odds.at(i, prior.mean, scratch));
       sums.refit += logChance(trial, odds.at(i, without, scratch));
-      byOutcome.set(of[i] ?? 0, sums);
+      byLikes.set(alike[i] ?? '', sums);
     }
   }
-  return summed([...byOutcome.values()]);
+  return summed([...byLikes.values()]);
 }
 
 function summed(scores: readonly { defaults: number; refit: number }[]): HeldOut {
@@ -142,54 +141,4 @@ function summed(scores: readonly { defaults: number; refit: number }[]): HeldOut
   const squares = sum((score) => (score.refit - score.defaults - mean) ** 2);
   const error = scores.length < 2 ? Infinity : Math.sqrt((scores.length * squares) / (scores.length - 1));
   return { defaults: sum(({ defaults }) => defaults), refit: sum(({ refit: own }) => own), better, error };
-}
-
-const MOST_BINS = 6;
-const LEAST_IN_BIN = 5;
-
-/**
- * Trials in order of their chance, in bins of equal numbers. Complaints end the days, so the chance to have seen one by then would be
- * small just where one came: what is to be expected is the cumulated hazard up to the last day instead, -log(1 - seen x chance), whose
- * sum is that of the complaints whoever ended when (the martingale of counting processes; Andersen & Gill 1982).
- */
-function binsOf(odds: Odds, before: readonly number[], after: readonly number[]): Bin[] {
-  const scratch = after.map(() => 0);
-  const foretold = odds.trials.map(({ seen = 1, happened }, i) => {
-    const chance = (numbers: readonly number[]): number => chanceOf(odds.at(i, numbers, scratch));
-    const hazard = (numbers: readonly number[]): number =>
-      -Math.log1p(-Math.min(seen * chance(numbers), 1 - 1e-12));
-    return { chance: chance(after), before: hazard(before), after: hazard(after), came: happened ? 1 : 0 };
-  });
-  foretold.sort((a, b) => a.chance - b.chance || a.after - b.after || a.came - b.came);
-  const count = Math.max(1, Math.min(MOST_BINS, Math.floor(foretold.length / LEAST_IN_BIN)));
-  return Array.from({ length: count }, (_, i) =>
-    foretold.slice(
-      Math.round((i * foretold.length) / count),
-      Math.round(((i + 1) * foretold.length) / count),
-    ),
-  )
-    .filter((bin) => bin.length > 0)
-    .map((bin) => {
-      const mean = (of: (each: (typeof bin)[number]) => number): number =>
-        bin.reduce((sum, each) => sum + of(each), 0) / bin.length;
-      const came = mean((each) => each.came);
-      const own = mean((each) => each.before);
-      return {
-        count: bin.length,
-        chance: mean((each) => each.chance),
-        before: own,
-        after: mean((each) => each.after),
-        came,
-        ...wilson(came, bin.length),
-      };
-    });
-}
-
-/** Interval of a share (Wilson 1927, J. Am. Stat. Assoc. 22:209). */
-export function wilson(share: number, count: number): { low: number; high: number } {
-  const z = normalInverse((1 + learning('interval')) / 2);
-  const square = (z * z) / count;
-  const centre = (share + square / 2) / (1 + square);
-  const half = (z * Math.sqrt((share * (1 - share)) / count + square / (4 * count))) / (1 + square);
-  return { low: Math.max(0, centre - half), high: Math.min(1, centre + half) };
 }

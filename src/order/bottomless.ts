@@ -4,7 +4,7 @@
 export const deepest = 24;
 
 /** So many brackets or dashes in one another, even if some stand in quotes, are no order; the package's stack is not to be tried. */
-const mostBrackets = 200;
+export const mostBrackets = 200;
 
 /** Where brackets that go far too deep pass the bound of levels, or where dashes that do begin. */
 export function bottomlessAt(text: string): number | undefined {

@@ -1,5 +1,6 @@
 /** A table of outcomes as the same tree that a YAML file gives, so that both come through one door. */
 import { nearestWord } from '../units/nearest.ts';
+import { listed } from '../units/phrase.ts';
 import { csvRows, type CsvCell } from './csv-rows.ts';
 import { didYouMean } from './leaves.ts';
 import type { Loaded } from './load.ts';
@@ -52,7 +53,7 @@ export function csvOutcomes(text: string, file: string): Table {
     locate: (fault) => at(fault, { line: 1, column: 1 }),
   });
   const read = csvRows(text);
-  if (!read.ok) return failed([at({ path: '', expected: read.expected }, read)]);
+  if (!read.ok) return failed([at({ path: '', expected: read.expected, found: read.found }, read)]);
   const [head, ...rows] = read.rows;
   const start = { line: 1, column: 1 };
   if (head === undefined)
@@ -81,15 +82,14 @@ function headFaults(head: readonly CsvCell[], at: At): Problem[] {
     const twice = head.findIndex((other) => other.text.trim() === name) < i;
     if (names.includes(name) && !twice) return [];
     const expected = twice ? 'each column once' : `a column: ${names.join(', ')}`;
-    const hint = twice ? undefined : didYouMean(nearestWord(name, names));
+    const hint = twice ? undefined : didYouMean(name === 'outcome' ? 'result' : nearestWord(name, names));
     return [at({ path: '', found: cell.text === '' ? 'nothing' : cell.text, expected, hint }, cell)];
   });
   const missing = needed.filter((name) => !head.some((cell) => cell.text.trim() === name));
   if (missing.length === 0 || first === undefined) return unknown;
-  return [
-    ...unknown,
-    at({ path: '', expected: `a column ${missing.join(', and one ')} in the head` }, first),
-  ];
+  const found = head.map(({ text }) => text).join(',');
+  const expected = `${missing.length === 1 ? 'the column' : 'the columns'} ${listed(missing)}, too`;
+  return [...unknown, at({ path: '', found, expected }, first)];
 }
 
 function lengthFaults(row: readonly CsvCell[], count: number, at: At): Problem[] {

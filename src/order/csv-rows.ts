@@ -9,7 +9,14 @@ export interface CsvCell {
 
 export type CsvRead =
   | { readonly ok: true; readonly rows: readonly (readonly CsvCell[])[] }
-  | { readonly ok: false; readonly line: number; readonly column: number; readonly expected: string };
+  | {
+      readonly ok: false;
+      readonly line: number;
+      readonly column: number;
+      readonly expected: string;
+      /** The rest of the line. */
+      readonly found: string;
+    };
 
 /** Cell by cell: a quoted text, in which quotes are doubled, or all up to the next comma or the end of the line. */
 const cell = /"((?:[^"]|"")*)"|([^,\r\n]*)/y;
@@ -24,8 +31,11 @@ export function csvRows(raw: string): CsvRead {
   let at = 0;
   do {
     const next = cellAt(text, at);
-    if (next.fault !== undefined)
-      return { ok: false, ...lines.at(next.fault.at), expected: next.fault.expected };
+    if (next.fault !== undefined) {
+      const { at: from, expected } = next.fault;
+      const [found = ''] = text.slice(from, from + 200).split(/[\r\n]/);
+      return { ok: false, ...lines.at(from), expected, found };
+    }
     row.push({ text: next.text, ...lines.at(at) });
     end.lastIndex = next.stop;
     const [separator = ''] = end.exec(text) ?? [];

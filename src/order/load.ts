@@ -70,7 +70,7 @@ export function loadChunk(source: Source, chunk: Chunk): Loaded {
       fault.earlier === undefined
         ? fault.hint
         : `it is on line ${at(chunk.base + fault.earlier).line} already`;
-    return problem({ ...fault, hint, found: fault.found ?? shown(source.lines.textAt(offset)) }, offset);
+    return problem({ ...fault, hint, found: fault.found ?? textFound(source, offset) }, offset);
   };
   return {
     file: source.file,
@@ -87,6 +87,12 @@ export function loadChunk(source: Source, chunk: Chunk): Loaded {
       return problem(fault, parent === undefined ? start : chunk.base + parent.key);
     },
   };
+}
+
+/** The line where something is wrong, as messages give it; undefined where nothing stands on it. */
+function textFound({ lines }: Source, offset: number): string | undefined {
+  const text = lines.textAt(offset);
+  return text === '' ? undefined : shown(text);
 }
 
 function parse(text: string): { doc: Document | undefined; faults: Placed[] } {

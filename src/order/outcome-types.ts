@@ -21,3 +21,9 @@ export interface Outcome {
   /** A fault that is found later, put where its key stands in the file. */
   readonly locate: (fault: Fault, path: readonly string[]) => Problem;
 }
+
+/** What can be held against orders and shop of an outcome, faulty or not: undefined is what was not written or not understood. */
+export interface OutcomeParts extends Pick<Outcome, 'order' | 'locate'> {
+  readonly hasPair: boolean;
+  readonly tied: Outcome['tied'] | undefined;
+}

@@ -20,20 +20,23 @@ const resultSense = {
   short: 'too-short',
 } as const satisfies Sense;
 
+/** The spec alone, so that it can be judged where the rest of an outcome is faulty. */
+export const tiedSchema = block(
+  'the cinch tied',
+  {
+    style: oneOf('style of cinch', ['straight', 'high-flare', 'low-flare'], styleSense),
+    strands: strandCount('strands'),
+    buckle: cinch.buckle,
+    length: measure(ranges.cinchLength),
+  },
+  '{ style: straight, strands: 19, length: 32 in }',
+);
+
 const outcome = block('an outcome', {
   order: z.optional(freeText('number of the order')),
   horse: z.optional(horse),
   saddle: z.optional(saddle),
-  tied: block(
-    'the cinch tied',
-    {
-      style: oneOf('style of cinch', ['straight', 'high-flare', 'low-flare'], styleSense),
-      strands: strandCount('strands'),
-      buckle: cinch.buckle,
-      length: measure(ranges.cinchLength),
-    },
-    '{ style: straight, strands: 19, length: 32 in }',
-  ),
+  tied: tiedSchema,
   days: wholeNumber({ min: 0, max: 5000, about: 'days in use until it was reported' }),
   result: oneOf('what came of it', outcomeResults, resultSense),
   notes: z.optional(freeText('notes', 2000)),

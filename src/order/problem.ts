@@ -26,7 +26,7 @@ export interface Fault {
   hint?: string | undefined;
 }
 
-const longestFound = 60;
+export const longestFound = 60;
 
 /** Path of keys and list places -> "horse.trouble[0]". */
 export function pathText(path: readonly PropertyKey[]): string {

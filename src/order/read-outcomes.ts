@@ -4,18 +4,24 @@ import { check, checker, inOrder } from './check.ts';
 import { csvOutcomes } from './csv-outcomes.ts';
 import { load, type Loaded } from './load.ts';
 import { horseOf, saddleOf } from './order-of.ts';
-import type { Outcome } from './outcome-types.ts';
-import { outcomesSchema, type WrittenOutcome } from './outcomes-schema.ts';
+import type { Outcome, OutcomeParts } from './outcome-types.ts';
+import { outcomesSchema, tiedSchema, type WrittenOutcome } from './outcomes-schema.ts';
 import { pathText, type Problem } from './problem.ts';
 import { textAt } from './shop-tree.ts';
 import { treeAt } from './tree.ts';
 
 export type OutcomesRead =
   | { readonly ok: true; readonly outcomes: readonly Outcome[] }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
+  | {
+      readonly ok: false;
+      readonly problems: readonly Problem[];
+      /** Of all outcomes that were found, so that what orders and shop say against them can be told as well. */
+      readonly parts: readonly OutcomeParts[];
+    };
 
 const outcomesChecker = checker(outcomesSchema, {
   'outcomes.style': 'style, strands, buckle and length stand under tied',
+  'outcomes.outcome': 'did you mean "result"?',
   'outcomes.strands': 'style, strands, buckle and length stand under tied',
 });
 
@@ -25,15 +31,17 @@ export function readOutcomes(text: string, file: string, kind: 'yaml' | 'csv'): 
   const [first, second] = loaded;
   if (first === undefined) {
     const expected = 'outcomes: there is nothing in this file';
-    return { ok: false, problems: [{ file, line: 1, column: 1, path: '', expected }] };
+    return { ok: false, problems: [{ file, line: 1, column: 1, path: '', expected }], parts: [] };
   }
   if (second !== undefined) {
-    const expected = 'one list of outcomes in a file: a second document starts here';
-    return { ok: false, problems: [second.locate({ path: '', expected }, [])] };
+    const fault = { path: '', found: 'a second document', expected: 'one list of outcomes in a file' };
+    return { ok: false, problems: [second.locate(fault, [])], parts: [] };
   }
   const { value, problems } = check(first, outcomesChecker);
   const all = [...problems, ...across(first)];
-  if (value === undefined || all.length > 0) return { ok: false, problems: inOrder(all) };
+  if (value === undefined || all.length > 0) {
+    return { ok: false, problems: inOrder(all), parts: partsOf(first) };
+  }
   return { ok: true, outcomes: value.outcomes.map((written, i) => outcomeOf(written, i, first)) };
 }
 
@@ -53,14 +61,38 @@ function outcomeOf(written: WrittenOutcome, place: number, loaded: Loaded): Outc
     tied: { style: tied.style, strands: tied.strands, buckle: tied.buckle, length: tied.length },
     days,
     result,
-    locate: (fault, path) => {
-      const full = ['outcomes', place, ...path];
-      return loaded.locate(
-        { ...fault, path: pathText(full), found: fault.found ?? textAt(loaded, full) },
-        full,
-      );
-    },
+    locate: locateIn(loaded, place),
   };
+}
+
+/** Puts a fault of an outcome where its key stands. */
+const locateIn =
+  (loaded: Loaded, place: number): Outcome['locate'] =>
+  (fault, path) => {
+    const full = ['outcomes', place, ...path];
+    return loaded.locate(
+      { ...fault, path: pathText(full), found: fault.found ?? textAt(loaded, full) },
+      full,
+    );
+  };
+
+function partsOf(loaded: Loaded): OutcomeParts[] {
+  const list = treeAt(loaded.tree, ['outcomes']);
+  if (!Array.isArray(list)) return [];
+  return list.map((_, place) => {
+    const base = ['outcomes', place];
+    return {
+      order: textAt(loaded, [...base, 'order']),
+      hasPair: ['horse', 'saddle'].some((key) => treeAt(loaded.tree, [...base, key]) !== undefined),
+      tied: tiedAt(loaded, place),
+      locate: locateIn(loaded, place),
+    };
+  });
+}
+
+function tiedAt(loaded: Loaded, place: number): Outcome['tied'] | undefined {
+  const read = tiedSchema.safeParse(treeAt(loaded.tree, ['outcomes', place, 'tied']));
+  return read.success ? { ...read.data, buckle: read.data.buckle } : undefined;
 }
 
 /** Faults across the keys of a file: pairs that are half there, sizes that cannot be, orders that stand twice. */
@@ -96,17 +128,22 @@ function pairFaults(loaded: Loaded, i: number): Problem[] {
   return [loaded.locate({ path: pathText(base), expected }, base)];
 }
 
+/** The same order, spec and days are one report twice; on one order other cinches may be tied, or the like on another day. */
 function twice(loaded: Loaded, i: number, seen: Map<string, number>): Problem[] {
   const path = ['outcomes', i, 'order'];
   const order = textAt(loaded, path);
-  if (order === undefined) return [];
-  const earlier = seen.get(order);
+  const days = textAt(loaded, ['outcomes', i, 'days']);
+  const tied = tiedAt(loaded, i);
+  if (order === undefined || days === undefined || tied === undefined) return [];
+  const { style, strands, buckle, length } = tied;
+  const same = JSON.stringify([order, Number(days), style, strands, buckle, length]);
+  const earlier = seen.get(same);
   if (earlier === undefined) {
-    seen.set(order, i);
+    seen.set(same, i);
     return [];
   }
   const { line } = loaded.locate({ path: '', expected: '' }, ['outcomes', earlier, 'order']);
-  const expected = `each order once; this one is on line ${String(line)} already`;
+  const expected = `each cinch of an order once; the same spec after the same days is on line ${String(line)} already`;
   const hint = 'keep what was reported last';
   return [loaded.locate({ path: pathText(path), found: order, expected, hint }, path)];
 }

@@ -25,8 +25,8 @@ export function readShop(text: string, file: string): ShopRead {
     return { ok: false, problems: [{ file, line: 1, column: 1, path: '', expected }] };
   }
   if (second !== undefined) {
-    const expected = 'one shop in a file: a second document starts here';
-    return { ok: false, problems: [second.locate({ path: '', expected }, [])] };
+    const fault = { path: '', found: 'a second document', expected: 'one shop in a file' };
+    return { ok: false, problems: [second.locate(fault, [])] };
   }
   const other = otherKind(loaded, 'shop');
   if (other !== undefined) return { ok: false, problems: [other] };

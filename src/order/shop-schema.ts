@@ -105,6 +105,7 @@ function learnedBlock(key: LearnedKey) {
 /** Written by `learn`; says which numbers of the model the shop's own outcomes stand behind. */
 const learned = block('which numbers of the model were learned from outcomes', {
   'required-clearance': learnedFrom('required-clearance'),
+  'floor-clearance': learnedFrom('floor-clearance'),
   stretch: learnedFrom('stretch'),
 });
 

@@ -115,8 +115,8 @@ export interface LearnedFrom {
   high?: Inches | undefined;
 }
 
-/** Numbers that can be learned. */
-export type LearnedKey = 'required-clearance' | 'stretch';
+/** Numbers that can be learned; the least clearance follows the required one. */
+export type LearnedKey = 'required-clearance' | 'floor-clearance' | 'stretch';
 
 export interface Shop extends Trade {
   name: string;

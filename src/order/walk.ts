@@ -16,7 +16,7 @@ import { strangeSign, strangeWords } from './syntax.ts';
 import type { Block, Spot, Tree } from './tree.ts';
 
 /** More than any order or shop holds, and few enough to be read at once: repeated aliases grow without limit otherwise. */
-const mostNodes = 20_000;
+export const mostNodes = 20_000;
 
 type Path = readonly PropertyKey[];
 

@@ -5,6 +5,7 @@ import { sheetCss } from '../report/sheet-css.ts';
 import { phraseText, type Units } from '../report/text.ts';
 import { facesText } from '../report/about-photo.ts';
 import { roomText, ringText } from '../report/about-order.ts';
+import { sureTexts } from './html.ts';
 import { svgOnPhoto, type PhotoScene } from './photo-page.ts';
 import type { Shown } from './shown.ts';
 
@@ -50,6 +51,8 @@ function pageText({ advice, shown, units, drawing, address }: PhotoPage): string
         ...advice.remarks.map((remark) => phraseText(remark, units)),
         ...(advice.facts.photo === undefined ? [] : [facesText(advice.facts.photo)]),
       ]),
+      element('h2', 'How sure'),
+      plainList(sureTexts(advice, units)),
       element('p', html(advice.cautions.join(' ')), 'cautions'),
     ].map((part) => `\n${part}`),
     'sheet',

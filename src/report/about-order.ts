@@ -49,6 +49,9 @@ export const aboutTexts = ({ facts, remarks }: Advice, units: Units): string[] =
   ...remarks.map((remark) => phraseText(remark, units)),
 ];
 
+/** Basis of a least clearance that was learned. */
+export const FLOOR_FOLLOWS = 'kept as far under the required clearance as by default';
+
 /** Which numbers of the model the shop itself has set; undefined when none. */
 export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): string | undefined {
   if (shop.overridden.length === 0) return undefined;
@@ -61,12 +64,20 @@ export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): 
   return `The shop's own numbers are in force: ${named.join('; ')}.`;
 }
 
+/** Whose number it is, where the shop has set or learned it: " (the shop's own number)"; empty for the usual one. */
+export function whoseText({ shop }: Pick<CaseFacts, 'shop'>, key: ModelKey): string {
+  if (!shop.overridden.includes(key)) return '';
+  const from = learnedText(shop, key);
+  return from === undefined ? " (the shop's own number)" : ` (${from.replace(/^from/, 'learned from')})`;
+}
+
 /** "from 212 outcomes of this shop until 2026-11-20"; undefined where no outcomes stand behind a number. */
 function learnedText({ learned }: Pick<Shop, 'learned'>, key: ModelKey): string | undefined {
   const from = learned?.[key as LearnedKey];
   if (from === undefined) return undefined;
   const { outcomes, until } = from;
-  return `from ${String(outcomes)} ${outcomes === 1 ? 'outcome' : 'outcomes'} of this shop until ${until}`;
+  const text = `from ${String(outcomes)} ${outcomes === 1 ? 'outcome' : 'outcomes'} of this shop until ${until}`;
+  return key === 'floor-clearance' ? `${FLOOR_FOLLOWS}, ${text}` : text;
 }
 
 function numberText(value: number, key: ModelKey): string {

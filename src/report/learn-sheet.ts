@@ -1,9 +1,12 @@
 /** What outcomes taught, as a sheet: before and after, how strong, whether it foretells better, and how well it is calibrated. */
-import { refitsOf, writtenOf } from '../learn/entries.ts';
+import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
-import type { Bin, Range, Refit } from '../learn/refit.ts';
+import { isOdd, type Bin } from '../learn/calibration.ts';
+import type { Range, Refit } from '../learn/refit.ts';
 import { learningNumbers } from '../sources/learning.ts';
+import { defaultModel } from '../sources/numbers.ts';
 import { decimals } from '../units/print.ts';
+import { FLOOR_FOLLOWS } from './about-order.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
 import { chanceText } from './text.ts';
 
@@ -26,7 +29,7 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
   return {
     title: 'What the outcomes teach',
     shop: shop.name,
-    about: [`${String(evidence.length)} outcomes in ${file}: ${told.join(', ')}.`, `Written ${day}.`],
+    about: [`${outcomesText(evidence.length)} in ${file}: ${told.join(', ')}.`, `Written ${day}.`],
     notice: undefined,
     blocks: [
       ...under('Before and after', [numbersTable(learned)]),
@@ -34,6 +37,9 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
       ...under('Held out', [
         { kind: 'list', items: refitsOf(learned).map((each) => verdictText(each, learned)) },
       ]),
+      ...(doubts(learned).length === 0
+        ? []
+        : under('What does not fit together', [{ kind: 'list', items: doubts(learned) }])),
       ...refitsOf(learned).flatMap((each) =>
         under(`Expected and come: ${complaintNames[each.key]}`, [binsTable(each.bins)]),
       ),
@@ -47,36 +53,72 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
 const inches = (value: number): string => `${decimals(value, 2)} in`;
 const between = ({ low, high }: Range): string => `${decimals(Math.max(0, low), 2)} to ${inches(high)}`;
 
+/** Reports that contradict each other or any number of the model: told before anything is believed. */
+function doubts({ contrary, ...learned }: Learned): string[] {
+  return [
+    ...contrary.map(({ clearance, counts }) => {
+      const parts = [...counts].map(([result, count]) => `${String(count)} ${result}`);
+      return `Like cinches, tied with ${inches(clearance)} of clearance, came out differently: ${parts.join(', ')}. They cannot all be about the fit: look up what was reported.`;
+    }),
+    ...[learned.clearance, learned.give].flatMap(({ key, bins }) =>
+      bins
+        .filter((bin) => isOdd(bin, bins.length))
+        .map(
+          ({ count, after, came }) =>
+            `${names[key]}: of ${outcomesText(count)} ${decimals(after * count, 1)} would be ${complaintNames[key]} by the new numbers, too, and ${String(Math.round(came * count))} were. That is hardly chance: another cause, or reports that are wrong.`,
+        ),
+    ),
+  ];
+}
+
+const outcomesText = (count: number): string => `${String(count)} ${count === 1 ? 'outcome' : 'outcomes'}`;
+
 function numbersTable(learned: Learned): Block {
   return {
     kind: 'table',
     columns: ['', 'In force', 'Before', '90 %', 'After', '90 %'].map((head) => ({ head })),
-    rows: refitsOf(learned).map((each) => [
-      names[each.key],
-      inches(learned.shop.model[each.key]),
-      inches(each.before.value),
-      between(each.before),
-      inches(each.after.value),
-      between(each.after),
-    ]),
+    rows: [
+      ...refitsOf(learned).map((each) => [
+        names[each.key],
+        inches(learned.shop.model[each.key]),
+        inches(each.before.value),
+        between(each.before),
+        inches(each.after.value),
+        between(each.after),
+      ]),
+      [
+        'Least clearance',
+        inches(learned.shop.model['floor-clearance']),
+        inches(defaultModel['floor-clearance']),
+        '',
+        inches(floorOf(learned).value),
+        '',
+      ],
+    ],
   };
 }
 
 function strengthText({ key, outcomes, complaints, strength, settled }: Refit): string {
-  return `${names[key]}: ${String(outcomes)} outcomes speak of it, ${String(complaints)} of them ${complaintNames[key]}; by the days they had to show, they weigh as much as ${decimals(strength, 1)} that were in use for long. They take away ${String(Math.round(100 * settled))} % of what was unknown.`;
+  return `${names[key]}: ${outcomes === 1 ? '1 outcome speaks' : `${String(outcomes)} outcomes speak`} of it, ${String(complaints)} ${complaintNames[key]}; by the days in use, worth ${decimals(strength, 1)} that were in use for long. What was unknown is ${String(Math.round(100 * settled))} % less.`;
 }
+
+const ONE_KIND =
+  'not recommended: all these outcomes are of one spec on one set of measures, and there is no other to try on what was learned from them.';
 
 /** Whether the refit beats the defaults where it had not seen the outcome, and what follows. */
 export function verdictText(refit: Refit, learned: Learned): string {
   const { key, heldOut, recommended, outcomes } = refit;
   if (outcomes === 0) return `${names[key]}: no outcome speaks of it; nothing is learned.`;
   const { defaults, refit: own, better, error } = heldOut;
-  const scores = `log score ${decimals(own, 2)} against ${decimals(defaults, 2)} with the defaults; ${better < 0 ? 'worse' : 'better'} by ${decimals(Math.abs(better), 2)}, give or take ${Number.isFinite(error) ? decimals(error, 2) : 'anything'}`;
+  const scores = `log score ${decimals(own, 2)} against ${decimals(defaults, 2)} with the defaults; ${better < 0 ? 'worse' : 'better'} by ${decimals(Math.abs(better), 2)}, give or take ${decimals(error, 2)}`;
+  if (!Number.isFinite(error)) return `${names[key]}: ${ONE_KIND}`;
   const follows = recommended
     ? `Recommended: ${inches(writtenOf(refit, learned))}.`
     : refit.settled < learningNumbers['least-settled'].value
       ? `Not recommended: the outcomes take away less than ${chanceText(learningNumbers['least-settled'].value)} of what was unknown.`
-      : 'Not recommended: what it has not seen it does not foretell better than the defaults do by more than the error of that.';
+      : refit.misfit && heldOut.better > error
+        ? 'Not recommended: what came does not fit the new number either.'
+        : 'Not recommended: what it has not seen it does not foretell better than the defaults do by more than the error of that.';
   return `${names[key]}: ${scores}. ${follows}`;
 }
 
@@ -105,12 +147,35 @@ function binsTable(bins: readonly Bin[]): Block {
 
 const { 'days-to-rub': rubDays, 'days-to-slack': slackDays, 'rub-chance': rubShare } = learningNumbers;
 
-function readingTexts({ atFloor, shop }: Learned): string[] {
+/** What becomes of the least clearance: against it cinches are refused and called good. */
+function floorText(learned: Learned): string {
+  const { atFloor, shop } = learned;
+  const { value, moves } = floorOf(learned);
+  const old = inches(shop.model['floor-clearance']);
+  const chances = `the chance of a rub was taken as ${chanceText(atFloor.before)} and is now ${chanceText(atFloor.after)}`;
+  const same = old === inches(value);
+  const moved = same ? ` and is at ${old} already` : ` from ${old} to ${inches(value)}`;
+  const then = same ? '' : `; at ${inches(value)} it is ${chanceText(atFloor.moved)}`;
+  if (moves === 'follows')
+    return `The least clearance, against which cinches are refused and called good, goes with it${moved}: ${FLOOR_FOLLOWS}. At ${old} ${chances}${then}.`;
+  const why =
+    moves === 'set-by-shop'
+      ? 'which the shop set itself and learning leaves alone,'
+      : 'which learning never lowers below the default,';
+  const raise =
+    atFloor.after >= 0.5
+      ? ' If that is more than you will tie, raise floor-clearance in the shop file by hand.'
+      : '';
+  return `At the least clearance (${old}), ${why} ${chances}.${raise}`;
+}
+
+function readingTexts(learned: Learned): string[] {
   return [
     `Required clearance: where ${chanceText(rubShare.value)} of cinches would come to rub, for the average horse; a clearance at tying counts with its spread.`,
     `A cinch that is going to rub has shown it after ${String(rubDays.value)} days on average, a wrong length after ${String(slackDays.value)}: a good one after two days says little.`,
-    `At the least clearance (${inches(shop.model['floor-clearance'])}), which stays as it is, the chance of a rub was taken as ${chanceText(atFloor.before)} and is now ${chanceText(atFloor.after)}.${atFloor.after >= 0.5 ? ' If that is more than you will tie, raise floor-clearance in the shop file by hand.' : ''}`,
-    'Expected: rubs or complaints to be expected in the days in use, by the numbers before and after; what came should lie within the 90 % about as often.',
+    floorText(learned),
+    'Expected: how many of the outcomes would be rubs, or lengths complained of, in the days in use, by the numbers before and after; never more than the outcomes. A cinch that was complained of is taken to have been meant for as long as those that lasted longer. In nine of ten lines the expected number should lie within the 90 % of what came.',
+    'Held out: each outcome is foretold from the others; cinches alike in spec and measures are left out together.',
     'Rubs are told against the clearance, lengths against the latigo run; a cinch that slipped says nothing about either.',
   ];
 }

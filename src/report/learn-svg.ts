@@ -85,11 +85,22 @@ function tick({ result, clearance }: Evidence, panel: Panel): string[] {
 
 function calibrationPanel({ clearance }: Learned, panel: Panel): string[] {
   const steps = Array.from({ length: 6 }, (_, i) => (panel.most * i) / 5);
-  const marks = clearance.bins.flatMap(({ before, after, came, low, high }) => [
-    `<path d="M${n(x(panel, after))} ${n(y(panel, low))}V${n(y(panel, high))}" stroke="${colors.rust}" stroke-width="1.5"/>`,
-    `<circle cx="${n(x(panel, before))}" cy="${n(y(panel, came))}" r="5" fill="${colors.white}" stroke="${colors.soft}" stroke-width="1.5"/>`,
-    `<circle cx="${n(x(panel, after))}" cy="${n(y(panel, came))}" r="5" fill="${colors.rust}"/>`,
-  ]);
+  // Whiskers, then dots, then rings: dots are see-through and rings hollow, so that those behind stay to be seen.
+  const { bins } = clearance;
+  const marks = [
+    ...bins.map(
+      ({ after, low, high }) =>
+        `<path d="M${n(x(panel, after))} ${n(y(panel, low))}V${n(y(panel, high))}" stroke="${colors.rust}" stroke-width="1.5"/>`,
+    ),
+    ...bins.map(
+      ({ after, came }) =>
+        `<circle cx="${n(x(panel, after))}" cy="${n(y(panel, came))}" r="4.5" fill="${colors.rust}" fill-opacity="0.5" stroke="${colors.rust}" stroke-width="1"/>`,
+    ),
+    ...bins.map(
+      ({ before, came }) =>
+        `<circle cx="${n(x(panel, before))}" cy="${n(y(panel, came))}" r="5.5" fill="none" stroke="${colors.soft}" stroke-width="1.5"/>`,
+    ),
+  ];
   return [
     text([panel.left, 58], 'Share of rubs expected (across) and come (up)', 'font-weight="600"'),
     ...frame(panel, steps, (value) => `${String(Math.round(100 * value))} %`),

@@ -54,6 +54,16 @@ export const learningNumbers = {
     'chance',
     'outcomes that take away less than this share of what was unknown change nothing',
   ),
+  'misfit-chance': choice(
+    0.01,
+    'chance',
+    'what came does not fit the new numbers when chance would bring it no more often than this',
+  ),
+  'contrary-share': choice(
+    0.25,
+    'chance',
+    'reports on like cinches contradict each other when this share of them, and two, rubbed or did not',
+  ),
   interval: choice(0.9, 'chance', 'intervals hold the number with this chance'),
   'one-by-one': choice(
     400,

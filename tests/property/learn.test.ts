@@ -2,9 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { fitLogistic } from '../../src/geometry/logistic.ts';
 import { seededRandom } from '../../src/geometry/random.ts';
+import { contraries } from '../../src/learn/alike.ts';
 import type { Evidence } from '../../src/learn/evidence.ts';
 import { clearanceLearning, giveLearning, rubOdds, seenAfter } from '../../src/learn/models.ts';
-import { refit, wilson } from '../../src/learn/refit.ts';
+import { isMisfit, tailOf, wholeDays, wilson } from '../../src/learn/calibration.ts';
+import { refit } from '../../src/learn/refit.ts';
 import { defaultModel } from '../../src/sources/numbers.ts';
 import { outcomesOf, type Truth } from '../support/outcome-cases.ts';
 import { within } from '../support/within.ts';
@@ -152,4 +154,81 @@ test("Wilson's interval ends where the score test does", () => {
   const z = (p: number): number => (0.4 - p) / Math.sqrt((p * (1 - p)) / 20);
   within(z(low), 1.6449, 1e-3);
   within(z(high), -1.6449, 1e-3);
+});
+
+describe('expected and come', () => {
+  /** Drawn from the story with the truth as the defaults have it: what is expected by the defaults must come, over many shops. */
+  test('by the true numbers as many are expected as come, and never more than there are', () => {
+    let [expected, came] = [0, 0];
+    for (let seed = 1; seed <= 60; seed++) {
+      const { bins } = required(outcomesOf(200, seed, { required: 1.25, softness: 0.15, give: 1 }));
+      for (const bin of bins) {
+        expect(bin.before).toBeLessThanOrEqual(1);
+        expect(bin.after).toBeLessThanOrEqual(1);
+        expected += bin.count * bin.before;
+        came += bin.count * bin.came;
+      }
+    }
+    // Over two thousand rubs: three standard errors are less than 7 %; the dulled odds may be off by 0.02 of a chance.
+    expect(came).toBeGreaterThan(1500);
+    expect(expected / came).toBeGreaterThan(0.9);
+    expect(expected / came).toBeLessThan(1.1);
+  });
+  test('where all rub, all are expected to: a complaint ends the days, but not what was to be expected', () => {
+    const evidence = many(12, one('elbow-rub', 0.2, 4));
+    const { bins } = required(evidence);
+    expect(bins).toHaveLength(1);
+    within(bins[0]!.after * 12, 12, 0.2);
+  });
+  test('an outcome is counted once, though a length can be wrong two ways', () => {
+    const evidence = outcomesOf(100, 5, { required: 1.25, softness: 0.15, give: 1 });
+    const told = evidence.filter(({ result }) => ['good', 'too-long', 'too-short'].includes(result));
+    const { bins, outcomes } = refit(giveLearning(evidence, defaultModel));
+    expect(bins.reduce((sum, { count }) => sum + count, 0)).toBe(told.length);
+    expect(outcomes).toBe(told.length);
+  });
+  /** By hand: of 0.2 good, 0.4 rub, 0.6 good, 0.8 good, 0.9 rub: the last as for ever, the other the mean of 0.6, 0.8 and 1. */
+  test('days of those that were complained of are those of the ones that lasted longer', () => {
+    const seen = [0.2, 0.4, 0.6, 0.8, 0.9].map((each, i) => ({ seen: each, happened: i === 1 || i === 4 }));
+    const shares = wholeDays(seen);
+    [0.2, 0.8, 0.6, 0.8, 1].forEach((share, i) => {
+      within(shares[i]!, share, 1e-12);
+    });
+  });
+  /** Binomial table, 10 at 0.5: at most 2 come with 56/1024; of 0.1 and 0.2 both with 0.02. */
+  test('tails are those of the binomial', () => {
+    within(
+      tailOf(
+        Array.from({ length: 10 }, () => 0.5),
+        2,
+      ),
+      56 / 1024,
+      1e-12,
+    );
+    within(tailOf([0.1, 0.2], 2), 0.02, 1e-12);
+  });
+});
+
+describe('reports that contradict each other', () => {
+  const both = [...many(8, one('good', 1.45)), ...many(8, one('elbow-rub', 1.45))];
+  test('like cinches that came out both ways are told, and one kind alone recommends nothing', () => {
+    const [found] = contraries(both);
+    expect(found?.counts.get('good')).toBe(8);
+    expect(required(both).recommended).toBe(false);
+    expect(required(both).settled).toBeGreaterThan(0.3);
+    expect(contraries([one('too-long', 1.4), one('too-short', 1.4)])).toHaveLength(1);
+  });
+  test('a rub among many good, good ones of two days, and unlike cinches are no contradiction', () => {
+    expect(contraries([...many(20, one('good', 1.4)), one('elbow-rub', 1.4)])).toEqual([]);
+    expect(contraries([...many(8, one('good', 1.4, 2)), ...many(8, one('elbow-rub', 1.4))])).toEqual([]);
+    expect(contraries([...many(8, one('good', 1.6)), ...many(8, one('elbow-rub', 1.2))])).toEqual([]);
+  });
+  test('lengths that no give explains do not fit, and recommend nothing', () => {
+    const found = refit(
+      giveLearning([...many(6, one('too-long', 1.4)), ...many(6, one('too-short', 1.4))], defaultModel),
+    );
+    expect([isMisfit(found.bins), found.misfit, found.recommended]).toEqual([true, true, false]);
+    const fine = required(outcomesOf(200, 2, { required: 1.25, softness: 0.15, give: 1 }));
+    expect(fine.misfit).toBe(false);
+  });
 });

@@ -117,8 +117,7 @@ test('what the door takes is ready on the page', () => {
 });
 
 test('a ring or a room that an order remarks on, whatever its rigging, is doubted on the page as well', () => {
-  const points = (ring: Pixel, elbow: Pixel): Picked['points'] =>
-    ({ ...good, ring, elbow }) as Picked['points'];
+  const points = (ring: Pixel, elbow: Pixel): Picked['points'] => ({ ...good, ring, elbow });
   const fields = { ...begin.now.fields, length: '36', distance: '12' };
   const remarked = (now: Picked): boolean =>
     ['full', '7/8', '3/4', '5/8', 'center-fire'].every((rigging) => {

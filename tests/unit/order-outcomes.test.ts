@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { csvRows } from '../../src/order/csv-rows.ts';
 import { outcomeColumns } from '../../src/order/csv-outcomes.ts';
 import { readOutcomes } from '../../src/order/read-outcomes.ts';
-import { evidenceFrom } from '../../src/learn/learn.ts';
+import { evidenceFrom, partFaults } from '../../src/learn/learn.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 
 const yaml = (text: string) => readOutcomes(text, 'o.yaml', 'yaml');
@@ -44,6 +44,14 @@ test('the same as a table', () => {
   expect(read.outcomes[0]?.pair?.horse.heartGirth).toBe(72);
 });
 
+test('two cinches of one order: another spec, or the like after other days', () => {
+  const row = good.split('\n')[1]!;
+  for (const other of [row.replace('19', '21'), row.replace('32 in', '30 in'), row.replace('30,', '31,')])
+    expect(told(yaml(`${good}${other}\n`))).toEqual([]);
+  const spaced = row.replace('32 in', '32.0 in').replace('good', 'elbow-rub');
+  expect(told(yaml(`${good}${spaced}\n`)).join()).toMatch(/each cinch of an order once/);
+});
+
 describe('faults of YAML', () => {
   const one = (change: string): string => `outcomes:\n  - { order: 1, ${tied}, ${change} }\n`;
   test.each<[string, string, RegExp]>([
@@ -62,9 +70,9 @@ describe('faults of YAML', () => {
     ['nobody knows what for', good.replace('order: 1, ', ''), /an order, or a horse and a saddle/],
     ['half a pair', good.replace('order: 1', 'horse: { heart-girth: 72 in }'), /a saddle beside the horse/],
     [
-      'the same order twice',
+      'the same report twice',
       good + good.split('\n')[1]!,
-      /^3:\d+ outcomes\[1\]\.order: each order once; this one is on line 2 already/,
+      /^3:\d+ outcomes\[1\]\.order: each cinch of an order once; the same spec after the same days is on line 2 already/,
     ],
     [
       'a pair without a size',
@@ -73,6 +81,11 @@ describe('faults of YAML', () => {
     ],
     ['no list', 'outcomes: []\n', /at least one outcome/],
     ['nothing', '# only a comment\n', /nothing in this file/],
+    [
+      'the key that people write',
+      good.replace('result', 'outcome'),
+      /outcomes\[0\]\.outcome: .*\(did you mean "result"\?\)/,
+    ],
     ['another key', good.replace('days', 'day'), /"days"|days/],
   ])('%s', (_, text, expected) => {
     expect(told(yaml(text)).join('\n')).toMatch(expected);
@@ -90,7 +103,12 @@ describe('faults of CSV', () => {
     [
       'a column missing',
       'order,style\n1,straight\n',
-      /a column strands, and one length, and one days, and one result/,
+      /^1:1 : the columns strands, length, days and result, too$/m,
+    ],
+    [
+      'the column that people write',
+      `${head.replace('result', 'outcome')}\n`,
+      /^1:33 : a column: .*\(did you mean "result"\?\)/m,
     ],
     ['a column twice', `${head},days\n1,straight,19,32 in,3,good,3\n`, /each column once/],
     ['semicolons', `${head.replaceAll(',', ';')}\n`, /columns parted by commas/],
@@ -168,12 +186,26 @@ describe('CSV by RFC 4180', () => {
   });
 });
 
+test('what orders and shop say is told of outcomes that are faulty otherwise, too', () => {
+  const read = yaml(
+    `outcomes:\n  - { order: 8, ${tied}, days: two, result: good }\n  - { order: 9, days: 3, result: good,\n      tied: { style: low-flare, strands: 19, buckle: plain 2 1/2, length: 32 in }, note: x }\n  - { order: 7, tied: { style: straight, strands: 18, length: 32 in }, days: 3, result: good }\n`,
+  );
+  if (read.ok) throw new Error('read');
+  const orders = new Map([['9', {} as never]]);
+  const found = read.parts.flatMap((parts) => partFaults(parts, orders, defaultShop));
+  expect(told({ ok: false, problems: found, parts: [] })).toEqual([
+    expect.stringMatching(/^2:\d+ outcomes\[0\]\.order: an order among/),
+    expect.stringMatching(/^4:\d+ outcomes\[1\]\.tied\.strands: strands that the buckle plain 2 1\/2 takes/),
+    expect.stringMatching(/^5:\d+ outcomes\[2\]\.order: an order among/),
+  ]);
+});
+
 describe('outcomes against orders and shop', () => {
   const faults = (text: string): string => {
     const read = yaml(text);
     if (!read.ok) throw new Error(told(read).join('\n'));
     const found = evidenceFrom(read.outcomes, new Map(), defaultShop);
-    return found.ok ? '' : told({ ok: false, problems: found.problems }).join('\n');
+    return found.ok ? '' : told({ ok: false, problems: found.problems, parts: [] }).join('\n');
   };
   const pair = 'horse: { heart-girth: 72 in }, saddle: { rigging: 7/8 }, days: 3, result: good';
   test.each<[string, string, RegExp]>([

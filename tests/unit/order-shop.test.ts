@@ -98,7 +98,7 @@ describe('what gets through', () => {
 describe('how a fault is told', () => {
   test.each([
     ['', '1:1  | - | a shop: there is nothing in this file', '-'],
-    [`${small}---\nshop: b\n`, '11:1  | - | one shop in a file', '-'],
+    [`${small}---\nshop: b\n`, '11:1  | a second document | one shop in a file', '-'],
     [`${small}prices: {}\n`, '10:1 prices | prices | a key at the top: shop, strands', 'buckles.price'],
     [small.replace('shop: Test', 'name: Test'), '1:1 shop | - | name of the shop', '-'],
     [`${small}name: Test\n`, '10:1 name | name | a key at the top: shop', 'did you mean "shop"?'],

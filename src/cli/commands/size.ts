@@ -15,7 +15,7 @@ import { colorFor, reportOptions } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
 const usualDraws = 20_000;
-const mostDraws = 1_000_000;
+export const mostDraws = 1_000_000;
 const mostSimulated = 10;
 
 interface SizeOptions {

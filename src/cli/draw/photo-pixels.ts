@@ -7,7 +7,7 @@ import { readPhoto } from '../photo/picture.ts';
 import { pngWriter } from './png-writer.ts';
 
 /** A photo takes four bytes a pixel while it is worked on, and twice that for a moment. */
-const limits = { bytes: 50_000_000, pixels: 60_000_000 };
+export const drawnLimits = { bytes: 50_000_000, pixels: 60_000_000 };
 
 /** Width of a picture, pixels: fills a telephone, and is enlarged twice without blocks. */
 const WIDE = 1260;
@@ -21,7 +21,7 @@ export async function photoFor(
     import('../../raster/raster.ts'),
     import('../../raster/enlarge.ts'),
   ]);
-  const read = readPhoto(file, limits);
+  const read = readPhoto(file, drawnLimits);
   const name = printable(file);
   if (!read.ok) throw new CliFault(`${name}: ${read.why}`, { code: exit.input });
   const orientation = read.orientation as Orientation;

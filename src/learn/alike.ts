@@ -1,0 +1,39 @@
+/** Cinches tied alike for like horses: what is learned from one of them is known of the others, and they should come out alike. */
+import { learning } from '../sources/learning.ts';
+import type { OutcomeResult } from '../sources/outcome-results.ts';
+import type { Evidence } from './evidence.ts';
+
+/** The same for outcomes of the same spec on the same measures. */
+export const alikeKey = ({ clearance, slack }: Evidence): string =>
+  [clearance.value, clearance.sd, slack.value, slack.sd].join(' ');
+
+/** Like cinches whose reports contradict each other. */
+export interface Contrary {
+  /** Clearance with which they were tied, over k. */
+  readonly clearance: number;
+  readonly counts: ReadonlyMap<OutcomeResult, number>;
+}
+
+/**
+ * Groups of like cinches that came out both ways: too long and too short, or good for as long as a rub takes to show and rubbing, in
+ * parts that are both large.
+ */
+export function contraries(evidence: readonly Evidence[]): Contrary[] {
+  const groups = new Map<string, Evidence[]>();
+  for (const each of evidence) groups.set(alikeKey(each), [...(groups.get(alikeKey(each)) ?? []), each]);
+  return [...groups.values()].filter(isContrary).map((group) => {
+    const counts = new Map<OutcomeResult, number>();
+    for (const { result } of group) counts.set(result, (counts.get(result) ?? 0) + 1);
+    return { clearance: group[0]?.clearance.value ?? 0, counts };
+  });
+}
+
+function isContrary(group: readonly Evidence[]): boolean {
+  const count = (of: (each: Evidence) => boolean): number => group.filter(of).length;
+  const is = (result: OutcomeResult): boolean => group.some((each) => each.result === result);
+  const rubs = count(({ result }) => result === 'elbow-rub' || result === 'buckle-rub');
+  const good = count(({ result, days }) => result === 'good' && days >= learning('days-to-rub'));
+  const fewer = Math.min(rubs, good);
+  const both = fewer >= 2 && fewer >= learning('contrary-share') * (rubs + good);
+  return both || (is('too-long') && is('too-short'));
+}

@@ -1,0 +1,137 @@
+/** Expected and come: outcomes in bins by their chance, with what was to be expected in the days in use, and whether that can be chance. */
+import { chanceOf } from '../geometry/logistic.ts';
+import { normalInverse } from '../geometry/normal.ts';
+import { learning } from '../sources/learning.ts';
+import type { Learning } from './models.ts';
+
+/** Outcomes of which much the same was foretold, and what came; shares of the count. */
+export interface Bin {
+  readonly count: number;
+  /** Mean chance that a complaint comes sooner or later. */
+  readonly chance: number;
+  /** Mean chance that it comes in the days in use. */
+  readonly before: number;
+  readonly after: number;
+  readonly came: number;
+  /** Of the share that came, by Wilson. */
+  readonly low: number;
+  readonly high: number;
+  /** Chance that what came is as far from what was expected after, or further on its side. */
+  readonly tail: number;
+}
+
+interface Foretold {
+  readonly chance: number;
+  readonly before: number;
+  readonly after: number;
+  readonly came: number;
+}
+
+const MOST_BINS = 6;
+const LEAST_IN_BIN = 5;
+/** Chances this near are alike: they stay in one bin. */
+const SAME = 1e-9;
+
+/** About six bins, by the chance after; each outcome is in one, whatever it can come to. */
+export function binsOf(asked: Learning, before: readonly number[], after: readonly number[]): Bin[] {
+  const foretold = foretoldOf(asked, before, after).sort((a, b) => a.chance - b.chance);
+  const most = Math.max(1, Math.min(MOST_BINS, Math.floor(foretold.length / LEAST_IN_BIN)));
+  const bins: Foretold[][] = [];
+  foretold.forEach((each, i) => {
+    const full = i >= Math.round((bins.length * foretold.length) / most);
+    const alike = i > 0 && each.chance - (foretold[i - 1]?.chance ?? 0) < SAME;
+    if (bins.length === 0 || (full && !alike)) bins.push([each]);
+    else bins.at(-1)?.push(each);
+  });
+  return bins.map(binOf);
+}
+
+function binOf(bin: readonly Foretold[]): Bin {
+  const mean = (of: (each: Foretold) => number): number =>
+    bin.reduce((sum, each) => sum + of(each), 0) / bin.length;
+  const came = mean((each) => each.came);
+  return {
+    count: bin.length,
+    chance: mean((each) => each.chance),
+    before: mean((each) => each.before),
+    after: mean((each) => each.after),
+    came,
+    ...wilson(came, bin.length),
+    tail: tailOf(
+      bin.map((each) => each.after),
+      Math.round(came * bin.length),
+    ),
+  };
+}
+
+/** One entry an outcome: both its complaints together, where it can come to two. */
+function foretoldOf({ odds, of }: Learning, before: readonly number[], after: readonly number[]): Foretold[] {
+  const scratch = after.map(() => 0);
+  const trials = new Map<number, number[]>();
+  of.forEach((place, i) => trials.set(place, [...(trials.get(place) ?? []), i]));
+  const outcomes = [...trials.values()].map((own) => {
+    const none = (numbers: readonly number[]): number =>
+      own.reduce((product, i) => product * chanceOf(-odds.at(i, numbers, scratch)), 1);
+    return {
+      before: 1 - none(before),
+      after: 1 - none(after),
+      seen: odds.trials[own[0] ?? 0]?.seen ?? 1,
+      happened: own.some((i) => odds.trials[i]?.happened === true),
+    };
+  });
+  const whole = wholeDays(outcomes);
+  return outcomes.map((each, i) => ({
+    chance: each.after,
+    before: (whole[i] ?? 1) * each.before,
+    after: (whole[i] ?? 1) * each.after,
+    came: each.happened ? 1 : 0,
+  }));
+}
+
+/**
+ * Chance that trouble would have shown in the days that the cinch was to be in use. A complaint ends these days early, and to count
+ * only those until then would expect half of what comes: it is taken to have been in use as long as those that lasted longer, which
+ * is the product limit of Kaplan and Meier (1958, J. Am. Stat. Assoc. 53:457) by handing on to the right (Efron 1967); as for ever
+ * where none lasted longer.
+ * @returns one share for each outcome, 0 to 1
+ */
+export function wholeDays(outcomes: readonly { seen: number; happened: boolean }[]): number[] {
+  const order = outcomes
+    .map((each, place) => ({ ...each, place }))
+    .sort((a, b) => b.seen - a.seen || Number(a.happened) - Number(b.happened));
+  const shares: number[] = [];
+  let [sum, count] = [0, 0];
+  for (const { seen, happened, place } of order) {
+    const share = !happened ? seen : count === 0 ? 1 : sum / count;
+    shares[place] = share;
+    sum += share;
+    count += 1;
+  }
+  return shares;
+}
+
+/** Chance that so many or fewer, or so many or more, come of events with these chances: the lesser of the two. */
+export function tailOf(chances: readonly number[], came: number): number {
+  let counts = [1];
+  for (const chance of chances) {
+    const next = [...counts, 0].map((here, k) => here * (1 - chance) + (counts[k - 1] ?? 0) * chance);
+    counts = next;
+  }
+  const sum = (part: readonly number[]): number => part.reduce((total, each) => total + each, 0);
+  return Math.min(1, sum(counts.slice(0, came + 1)), sum(counts.slice(came)));
+}
+
+/** Whether what came, by any bin, is too far from what is expected to be chance. */
+export const isMisfit = (bins: readonly Bin[]): boolean => bins.some((bin) => isOdd(bin, bins.length));
+
+/** Both sides of so many bins are looked at. */
+export const isOdd = ({ tail }: Bin, bins: number): boolean => 2 * bins * tail < learning('misfit-chance');
+
+/** Interval of a share (Wilson 1927, J. Am. Stat. Assoc. 22:209). */
+export function wilson(share: number, count: number): { low: number; high: number } {
+  const z = normalInverse((1 + learning('interval')) / 2);
+  const square = (z * z) / count;
+  const centre = (share + square / 2) / (1 + square);
+  const half = (z * Math.sqrt((share * (1 - share)) / count + square / (4 * count))) / (1 + square);
+  return { low: Math.max(0, centre - half), high: Math.min(1, centre + half) };
+}

@@ -1,0 +1,25 @@
+// Bundles the fuzz, since tsx slows every closure down, in the way of bin/build.cjs: what that puts beside the program is used.
+const path = require('node:path');
+
+const apart = {
+  name: 'apart',
+  setup(build) {
+    build.onResolve({ filter: /\/print\/pdf\.ts$/ }, () => ({ path: './pdf.cjs', external: true }));
+    build.onResolve({ filter: /\/raster\/codecs\.ts$/ }, () => ({ path: './raster.cjs', external: true }));
+  },
+};
+
+require('esbuild').build({
+  absWorkingDir: path.join(__dirname, '..', '..'),
+  entryPoints: ['tests/fuzz/main.ts'],
+  outfile: 'dist/fuzz.cjs',
+  bundle: true,
+  platform: 'node',
+  target: 'node20',
+  format: 'cjs',
+  logLevel: 'warning',
+  plugins: [apart],
+  external: ['@resvg/resvg-js'],
+  define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
+  banner: { js: 'const here=__dirname+"/_";' },
+});

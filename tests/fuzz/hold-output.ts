@@ -1,0 +1,145 @@
+/** What must hold of whatever a run prints, by its format: nothing that a screen, a page or a spreadsheet would obey, and no slip of ours. */
+import { parse as parseCsv } from 'csv-parse/sync';
+import { parse as parseHtml } from 'parse5';
+import { readSvg } from '../support/read-svg.ts';
+import { hold } from './target.ts';
+
+/** Texts that only a fault of the program puts anywhere. */
+const slips = ['NaN', 'Infinity', 'undefined', '[object Object]'];
+
+/** What a screen would obey, or what turns and hides letters; the line feed alone may stand. */
+export const steers =
+  /[\0-\x09\x0b-\x1f\x7f-\x9f\xad\u061c\u180e\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\ufffe\uffff\u{e0000}-\u{e007f}]|\p{Cs}/u;
+
+const around = (text: string, at: number): string =>
+  JSON.stringify(text.slice(Math.max(0, at - 60), at + 60));
+
+/** A text for people or scripts. `said` is all that came from outside: a word that stands there is no slip of ours. */
+export function holdText(text: string, said: string): void {
+  const found = steers.exec(text);
+  hold(found === null, () => `a sign that steers is printed: ${around(text, found?.index ?? 0)}`);
+  for (const slip of slips) {
+    const at = text.indexOf(slip);
+    hold(at === -1 || said.includes(slip), () => `"${slip}" is printed: ${around(text, at)}`);
+  }
+}
+
+/** Names whose value may be null: what was not told, not measured, or does not apply. Whatever else is null was no number. */
+export type Nullable = ReadonlySet<string>;
+
+/** JSON, or one result a line. */
+export function holdJson(text: string, byLine: boolean, nullable: Nullable): void {
+  for (const part of byLine ? text.split('\n').filter((line) => line !== '') : [text]) {
+    holdNumbers(JSON.parse(part), '', nullable);
+  }
+}
+
+function holdNumbers(value: unknown, name: string, nullable: Nullable): void {
+  hold(value !== null || nullable.has(name), () => `JSON: ${name} is null`);
+  if (typeof value !== 'object' || value === null) return;
+  for (const [key, each] of Object.entries(value)) {
+    holdNumbers(each, Array.isArray(value) ? name : key, nullable);
+  }
+}
+
+/** RFC 4180 with rows of one length, and no cell that a spreadsheet would calculate. */
+export function holdCsv(text: string): void {
+  const rows = parseCsv(text);
+  for (const cell of rows.flat()) {
+    const starts =
+      /^\s*[=+@\uff1d\uff0b\uff0d\uff20]/.test(cell) || (/^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell));
+    hold(!starts, () => `CSV: a cell is a formula: ${JSON.stringify(cell.slice(0, 80))}`);
+  }
+}
+
+/** No tag that Markdown would hand through to a page. */
+export function holdMarkdown(text: string): void {
+  const bare = text.replace(/\\[!-/:-@[-`{-~]/g, '').replace(/<br>/g, '');
+  const at = bare.search(/<[A-Za-z/!?]|\]\(/);
+  hold(at === -1, () => `Markdown: markup is not escaped: ${around(bare, at)}`);
+}
+
+const shapes = [
+  'svg',
+  'title',
+  'desc',
+  'g',
+  'path',
+  'circle',
+  'text',
+  'defs',
+  'pattern',
+  'rect',
+  'line',
+  'image',
+];
+const tags = new Set([
+  ...[
+    'html',
+    'head',
+    'meta',
+    'title',
+    'style',
+    'body',
+    'article',
+    'header',
+    'h1',
+    'h2',
+    'h3',
+    'div',
+    'p',
+    'b',
+  ],
+  ...[
+    'span',
+    'ul',
+    'li',
+    'table',
+    'thead',
+    'tbody',
+    'tfoot',
+    'tr',
+    'td',
+    'th',
+    'figure',
+    'figcaption',
+    ...shapes,
+  ],
+]);
+
+/** Elements of our own alone, well-formed, nothing that runs or fetches. */
+export function holdSvg(text: string): void {
+  for (const { name, attributes } of readSvg(text).elements) {
+    hold(shapes.includes(name), () => `SVG: an element ${name}`);
+    for (const [key, value] of Object.entries(attributes)) holdAttribute(key, value);
+  }
+}
+
+function holdAttribute(name: string, value: string): void {
+  hold(!/^on/i.test(name), () => `an attribute that runs: ${name}`);
+  hold(
+    !/href|^src$|^action$|^style$/i.test(name) || /^(?:#|data:image\/(?:jpeg|png);)/.test(value),
+    () => `an attribute that fetches: ${name}=${value.slice(0, 80)}`,
+  );
+}
+
+interface Node {
+  readonly nodeName: string;
+  readonly attrs?: readonly { readonly name: string; readonly value: string }[];
+  readonly childNodes?: readonly Node[];
+}
+
+/** The same of a page, as a browser would take it. `more`: elements that this page may have besides. */
+export function holdHtml(text: string, more: readonly string[] = []): void {
+  const errors: string[] = [];
+  const page = parseHtml(text, { onParseError: ({ code }) => errors.push(code) });
+  hold(errors.length === 0, () => `HTML: ${errors.join(', ')}`);
+  const allowed = new Set([...tags, ...more]);
+  const open: Node[] = [page];
+  for (let node = open.pop(); node !== undefined; node = open.pop()) {
+    const { nodeName, attrs = [], childNodes = [] } = node;
+    hold(nodeName.startsWith('#') || allowed.has(nodeName), () => `HTML: an element ${nodeName}`);
+    for (const { name, value } of attrs) holdAttribute(name, value);
+    open.push(...childNodes);
+  }
+}

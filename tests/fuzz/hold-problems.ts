@@ -1,0 +1,31 @@
+/** What must hold of every fault: a place inside the file, words for what was expected, and what was found there. */
+import type { Problem } from '../../src/order/problem.ts';
+import { hold } from './target.ts';
+
+/** Throws a Slip for the first fault that is not told as it must be. `text` is the file as it was read. */
+export function holdProblems(problems: readonly Problem[], file: string, text: string): void {
+  hold(problems.length > 0, () => 'faulty, and no fault is told');
+  const lines = text.replace(/^\ufeff/gm, '').split('\n');
+  for (const problem of problems) {
+    const said = (): string => JSON.stringify(problem);
+    hold(problem.file === file, () => `another file is named: ${said()}`);
+    hold(inside(problem, lines), () => `the place is outside of the file: ${said()}`);
+    hold(problem.expected.trim() !== '', () => `nothing is expected: ${said()}`);
+    hold(problem.found !== '', () => `what was found is empty: ${said()}`);
+    // "found nothing" is what the reader sees, so there must be nothing, or something that misses a part.
+    hold(
+      problem.found !== undefined || mayBeMissing(problem, lines),
+      () => `what was found is not told: ${said()}`,
+    );
+  }
+}
+
+function inside({ line, column }: Problem, lines: readonly string[]): boolean {
+  if (!Number.isInteger(line) || !Number.isInteger(column) || line < 1 || column < 1) return false;
+  const text = lines[line - 1];
+  return text !== undefined && column <= text.length + 1;
+}
+
+/** A key that is not there, an empty value, or a file or a block without anything in it. */
+const mayBeMissing = ({ path, line }: Problem, lines: readonly string[]): boolean =>
+  path !== '' || line === 1 || (lines[line - 1] ?? '').trim() === '';

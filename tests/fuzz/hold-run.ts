@@ -1,0 +1,65 @@
+/** What must hold of every run: how it ends, what it says, and that nothing it prints would be obeyed by a screen, a page or a spreadsheet. */
+import { holdCsv, holdHtml, holdJson, holdMarkdown, holdSvg, holdText } from './hold-output.ts';
+import type { Ran } from './machine.ts';
+import { nullable } from './nullable.ts';
+import { hold } from './target.ts';
+
+/** What must hold of every run. `said` is all that came from outside. */
+export function holdRun(line: readonly string[], { code, stdout, stderr, bytes }: Ran, said: string): void {
+  const which = (): string => `${line.join(' ')}: `;
+  try {
+    hold([0, 1, 2, 3].includes(code), () => `it ends with ${String(code)}`);
+    hold(!/something is wrong in the program itself|\n\s+at .+:\d+:\d+/.test(stderr), () =>
+      stderr.slice(0, 600),
+    );
+    holdText(stderr, said);
+    hold(code === 0 || code === 1 || stderr !== '', () => 'it says nothing of why');
+    if (!isMarkupOfOurs(line)) holdText(withoutPictures(stdout), said);
+    holdFormat(line, stdout);
+    hold(
+      bytes.length === 0 || /^(?:%PDF-|\x89PNG|\xff\xd8\xff)/.test(bytes.subarray(0, 8).toString('latin1')),
+      () => 'bytes of no known kind',
+    );
+  } catch (error) {
+    (error as Error).message = which() + (error as Error).message;
+    throw error;
+  }
+}
+
+/** Scripts for a shell and for a browser hold signs that no screen shows. */
+const isMarkupOfOurs = (line: readonly string[]): boolean =>
+  line.some((word) => /^--pick|^completion$|^schema$/.test(word));
+
+/** What is left for people to read: photos in a page are base 64, in which any letters may stand side by side. */
+const withoutPictures = (text: string): string =>
+  text.replaceAll('\r\n', '\n').replace(/data:image\/\w+;base64,[A-Za-z0-9+/=]+/g, 'data:');
+
+/** What is said last counts. */
+function formatOf(line: readonly string[]): string | undefined {
+  const at = line.findLastIndex((word) => /^--format(?:=|$)/.test(word));
+  return line[at]?.split('=')[1] ?? line[at + 1];
+}
+
+/** Commands that print nothing of a file, and words that ask for help whatever the format is. */
+const isOurs = new Set(['help', 'new', 'schema', 'completion', 'rules']);
+const helps = new Set(['--help', '-h', '--version', '-v', 'help', '--columns=help']);
+
+/** By its first signs: a format may be named in many ways. */
+function holdFormat(line: readonly string[], text: string): void {
+  const [command = ''] = line;
+  if (text === '' || isOurs.has(command) || line.some((word) => helps.has(word))) return;
+  const format = formatOf(line);
+  if (text.startsWith('<!doctype html>')) holdHtml(text, line.includes('--pick') ? pickTags : []);
+  else if (/^<(?:\?xml|svg)/.test(text)) holdSvg(text);
+  else if (format === 'csv') holdCsv(text);
+  else if (format === 'markdown') holdMarkdown(text);
+  else if (format === 'ndjson' || format === 'json')
+    holdJson(text, format === 'ndjson', nullable[command] ?? new Set());
+}
+
+/** What the page for landmarks has besides: it is the only one with a script, its own. */
+const pickTags = [
+  ...['script', 'main', 'section', 'button', 'canvas', 'input', 'label', 'select', 'option', 'ol', 'pre'],
+  ...['textarea', 'img', 'output', 'noscript', 'footer', 'nav', 'strong', 'em', 'dl', 'dt', 'dd'],
+  ...['details', 'summary', 'a', 'code', 'fieldset', 'legend', 'kbd', 'small', 'form'],
+];

@@ -1,0 +1,102 @@
+/** One try: the input through its door, the command lines that follow, and all that must hold. */
+import type { Random } from '../../src/geometry/random.ts';
+import type { Case } from './case.ts';
+import { holdRun } from './hold-run.ts';
+import { Folder } from './machine.ts';
+import type { Standing, Target } from './target.ts';
+
+/** What a try came to. */
+export interface Judged {
+  readonly standing: Standing;
+  readonly runs: number;
+  /** Milliseconds. */
+  readonly took: number;
+  /** What did not hold, if anything. */
+  readonly why?: string;
+}
+
+/** No try may take more of a core, door and runs together, unless somebody says so. */
+const mostMilliseconds = 2000;
+
+/** Of a core, not of the clock: a machine may be busy with something else. What only waits is ended by the watch. */
+function millisecondsSince(start: NodeJS.CpuUsage): number {
+  const { user, system } = process.cpuUsage(start);
+  return (user + system) / 1000;
+}
+
+/** Tries one target, in a folder of its own. */
+export class Bench {
+  readonly target: Target;
+  readonly #folder = new Folder();
+
+  readonly #most: number;
+
+  constructor(target: Target, most = mostMilliseconds) {
+    this.target = target;
+    this.#most = most;
+    this.#folder.put(target.beside);
+  }
+
+  /** A new input and the command lines to run with it. */
+  next(parents: readonly Buffer[], chance: Random): { tried: Case; standing: Standing | Error } {
+    const input = this.target.change(parents, chance);
+    let standing: Standing | Error;
+    try {
+      standing = this.target.look(input);
+    } catch (error) {
+      standing = error as Error;
+    }
+    const lines = standing instanceof Error ? [] : this.target.lines(standing, input, chance);
+    return { tried: { target: this.target.name, input, lines }, standing };
+  }
+
+  /**
+   * Tries a case; nothing is thrown. What takes too long is tried once more: code runs slower the first time.
+   * `looked`: what the door made of it, where that is known already.
+   */
+  async judge(tried: Case, looked?: Standing | Error): Promise<Judged> {
+    const first = await this.#once(tried, looked);
+    if (first.why !== undefined || first.took <= this.#most) return first;
+    const second = await this.#once(tried, looked);
+    if (second.why !== undefined || second.took <= this.#most) return second;
+    const took = Math.min(first.took, second.took);
+    return { ...second, took, why: `it took ${took.toFixed(0)} ms, twice` };
+  }
+
+  async #once({ input, lines }: Case, looked?: Standing | Error): Promise<Judged> {
+    const start = process.cpuUsage();
+    let standing: Standing = 'faulty';
+    let runs = 0;
+    let why: string | undefined;
+    try {
+      if (looked instanceof Error) throw looked;
+      standing = looked ?? this.target.look(input);
+      for (const line of lines) {
+        runs += 1;
+        await this.#run(line, input);
+      }
+    } catch (error) {
+      why = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
+    }
+    return { standing, runs, took: millisecondsSince(start), ...(why === undefined ? {} : { why }) };
+  }
+
+  async #run(line: readonly string[], input: Buffer): Promise<void> {
+    const { file, after, beside, writes } = this.target;
+    this.#folder.put({ [file]: input });
+    try {
+      const ran = await this.#folder.run(line, input);
+      holdRun(line, ran, `${input.toString('utf8')}\n${line.join(' ')}`);
+      after?.({ ...ran, line }, (name) => this.#folder.read(name));
+    } finally {
+      if (writes === true) {
+        this.#folder.empty();
+        this.#folder.put(beside);
+      }
+    }
+  }
+
+  close(): void {
+    this.#folder.remove();
+  }
+}

@@ -1,0 +1,24 @@
+/** Every input of the program, each with how it is tried. */
+import type { Target } from '../target.ts';
+import { journalTarget } from './journal.ts';
+import { ordersTarget } from './orders.ts';
+import { outcomesTableTarget, outcomesTarget } from './outcomes.ts';
+import { picturesTarget } from './pictures.ts';
+import { shopTarget } from './shop.ts';
+import { wordsTarget } from './words.ts';
+
+interface Entry {
+  readonly make: () => Target | Promise<Target>;
+  /** Of a hundred tries without --target, how many it gets. */
+  readonly share: number;
+}
+
+export const targets: Readonly<Record<string, Entry>> = {
+  orders: { make: ordersTarget, share: 40 },
+  shop: { make: shopTarget, share: 15 },
+  words: { make: wordsTarget, share: 15 },
+  pictures: { make: picturesTarget, share: 10 },
+  'outcomes-yaml': { make: outcomesTarget, share: 8 },
+  'outcomes-csv': { make: outcomesTableTarget, share: 7 },
+  journal: { make: journalTarget, share: 5 },
+};

@@ -1,0 +1,130 @@
+/** Order files: YAML and JSON, one document or many, an order a line; what is good goes through every printer. */
+import { isDeepStrictEqual } from 'node:util';
+import { textOf } from '../../../src/cli/text-file.ts';
+import { orderJsonSchema } from '../../../src/order/json-schema.ts';
+import { quickOrders } from '../../../src/order/quick-orders.ts';
+import { readOrders, readOrdersLocated } from '../../../src/order/read-orders.ts';
+import { pick } from '../../support/backlog/draw.ts';
+import { damaged } from '../damage/damage.ts';
+import { documentsOf, lexiconOf } from '../damage/tree.ts';
+import { holdProblems } from '../hold-problems.ts';
+import { steers } from '../hold-output.ts';
+import { kept, orderSeeds } from '../seeds.ts';
+import { hold, type Standing, type Target } from '../target.ts';
+
+const file = 'o.yaml';
+const formats = (command: string, names: readonly string[], ...more: string[]): string[][] =>
+  names.map((name) => [command, file, '--format', name, ...more]);
+
+const tables = ['table', 'json', 'csv', 'markdown'];
+const papers = ['table', 'json', 'markdown', 'html'];
+const plans = ['table', 'json', 'csv', 'markdown', 'html'];
+
+/** Every printer of every command that reads orders. PDF, PNG and JPEG are slow: they come up now and then. */
+export const orderLines: readonly (readonly string[])[] = [
+  ...formats('size', tables),
+  ...formats('size', ['table', 'markdown'], '--why', '--all', '--units', 'cm'),
+  ['size', file, '--simulate', '100', '--why'],
+  ...formats('check', tables),
+  ...formats('check', tables, '--strands', '19', '--units', 'cm', '--why'),
+  ...formats('ask', ['table', 'text', 'markdown', 'json', 'csv'], '--draws', '4'),
+  ...formats('photo', tables),
+  ...formats('quote', papers),
+  ...formats('ticket', papers, '--units', 'cm'),
+  ...formats('materials', plans),
+  ...formats('schedule', plans),
+  ['schedule', file, '--promise', file],
+  ['quote', file, '--backlog', file],
+  ...formats('backlog', ['table', 'json', 'ndjson', 'csv', 'markdown']),
+  ...formats('draw', ['svg', 'html']),
+  ['draw', file, '--view', 'flat'],
+  ['draw', file, '--wants', '--current', '--format', 'html'],
+  ['draw', file, '--template'],
+];
+export const slowLines: readonly (readonly string[])[] = [
+  ...['quote', 'ticket', 'materials', 'schedule'].map((command) => [command, file, '--format', 'pdf']),
+  ['draw', file, '--template', '--format', 'pdf'],
+  ['draw', file, '--format', 'png'],
+];
+
+/** An order file through both readers, which must agree, with every fault in its place. */
+function lookAtOrders(input: Buffer): Standing {
+  const read = textOf(input);
+  if (!read.ok) {
+    hold(
+      read.line >= 1 && read.why !== '' && !steers.test(read.why),
+      () => `cannot be read: ${JSON.stringify(read)}`,
+    );
+    return 'faulty';
+  }
+  const entries = readOrders(read.text, file);
+  const located = readOrdersLocated(read.text, file);
+  hold(isDeepStrictEqual(entries, located), () => 'the quick and the located reader do not agree');
+  const quick = quickOrders(read.text, file);
+  hold(
+    quick === undefined || isDeepStrictEqual(quick, located),
+    () => 'quick orders do not agree with the located ones',
+  );
+  hold(entries.length > 0, () => 'no entry at all');
+  for (const entry of entries) if (!entry.ok) holdProblems(entry.problems, file, read.text);
+  return entries.some(({ ok }) => ok) ? 'good' : 'faulty';
+}
+
+/** Two commands that cut a file into orders each in its own way. */
+const twoWays: readonly (readonly string[])[] = [
+  ['size', file, '--format', 'json'],
+  ['backlog', file, '--format', 'json'],
+];
+
+interface Result {
+  readonly order: string | null;
+  readonly error?: object;
+  readonly problem?: string | null;
+}
+
+/** Holds the orders of the second of the two ways against those of the first, when it is of the same file. */
+function sameOrders(): NonNullable<Target['after']> {
+  let first: { input: Buffer; orders: string } = { input: Buffer.alloc(0), orders: '' };
+  return ({ line, stdout }, read) => {
+    const way = twoWays.findIndex((each) => each.join() === line.join());
+    if (way === -1 || stdout === '') return;
+    const input = read(file) ?? Buffer.alloc(0);
+    const { results } = JSON.parse(stdout) as { results: Result[] };
+    const told = results.map(({ order, error, problem }) => [order, (error ?? problem ?? null) === null]);
+    const orders = JSON.stringify(told);
+    if (way === 0) first = { input, orders };
+    else if (first.input.equals(input))
+      hold(first.orders === orders, () => `size reads ${first.orders}, backlog ${orders}`);
+  };
+}
+
+/** How many printers a good input goes through. */
+const printers = 2;
+
+export function ordersTarget(): Target {
+  const seeds = orderSeeds();
+  const lexicon = lexiconOf(
+    seeds.flatMap((bytes) => documentsOf(bytes.toString('utf8'))),
+    [orderJsonSchema()],
+  );
+  return {
+    name: 'orders',
+    file,
+    beside: { 'photos/juniper-side.jpg': kept('examples/orders/photos/juniper-side.jpg') },
+    seeds,
+    change: (parents, chance) => damaged(parents, chance, lexicon),
+    look: lookAtOrders,
+    after: sameOrders(),
+    lines: (standing, input, chance) => {
+      // What is no text is cut by backlog, so that its good parts are done.
+      if (chance.uniform() < 0.08 && textOf(input).ok) return twoWays;
+      if (standing === 'faulty') return chance.uniform() < 0.25 ? [pick(chance, orderLines)] : [];
+      const start = Math.floor(chance.uniform() * orderLines.length);
+      const turn = Array.from(
+        { length: printers },
+        (_, i) => orderLines[(start + 13 * i) % orderLines.length] ?? [],
+      );
+      return chance.uniform() < 0.01 ? [...turn, pick(chance, slowLines)] : turn;
+    },
+  };
+}
