@@ -13,11 +13,14 @@ export interface Doubt {
   readonly tells?: Told;
 }
 
+/** A doubt for which the order's door would refuse the block. */
 export const refused = (text: string, tells?: Told): Doubt => ({
   text,
   refused: true,
   ...(tells === undefined ? {} : { tells }),
 });
+
+/** A doubt with which the order is read. */
 export const doubtful = (text: string): Doubt => ({ text, refused: false });
 
 /** Pixels between two places. */

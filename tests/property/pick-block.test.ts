@@ -1,6 +1,8 @@
 /** What the page for landmarks lets pass, the order's door takes: the two know the same bounds. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { factsOf } from '../../src/facts/facts.ts';
+import { photoRemarks } from '../../src/facts/photo-remarks.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { blockOf } from '../../src/pick/block.ts';
 import { badFields } from '../../src/pick/fields.ts';
@@ -8,6 +10,7 @@ import { isPoint, stepsFor } from '../../src/pick/landmarks.ts';
 import { readingsOf } from '../../src/pick/readings.ts';
 import { verdictOf } from '../../src/pick/verdict.ts';
 import { act, begin, missing, type Picked, type Pixel } from '../../src/pick/state.ts';
+import { defaultModel as model } from '../../src/sources/numbers.ts';
 import { demo } from '../support/camera.ts';
 
 const photo = { file: 'juniper-side.jpg', width: 1600, height: 1200 };
@@ -111,6 +114,36 @@ test('what the door takes is ready on the page', () => {
     { numRuns: 3000, seed: 12 },
   );
   expect(taken).toBeGreaterThan(100);
+});
+
+test('a ring or a room that an order remarks on, whatever its rigging, is doubted on the page as well', () => {
+  const points = (ring: Pixel, elbow: Pixel): Picked['points'] => ({ ...good, ring, elbow });
+  const fields = { ...begin.now.fields, length: '36', distance: '12' };
+  const remarked = (now: Picked): boolean =>
+    ['full', '7/8', '3/4', '5/8', 'center-fire'].every((rigging) => {
+      // The girth for which the page thinks of what is usual.
+      const text = `order: 1\nhorse: { heart-girth: 72 in }\nsaddle: { rigging: ${rigging}, bar-span: ${String(model['bar-span'])} in }\n${blockOf(now, photo)}`;
+      const [read] = readOrders(text, 'a.yaml');
+      if (read?.ok !== true) throw new Error(text);
+      const told = photoRemarks(factsOf(read.order, model)).map((phrase) => JSON.stringify(phrase));
+      return told.some((remark) => /elbow back to the ring|elbow room/.test(remark));
+    });
+  let doubted = 0;
+  for (let x = 640; x <= 830; x += 10)
+    for (const elbow of [
+      [696, 673],
+      [676, 673],
+      [724, 673],
+    ] as const) {
+      if (x < elbow[0] - 20) continue;
+      const now: Picked = { ...begin.now, points: points([x, 549], elbow), fields };
+      const { doubts } = readingsOf(now, photo);
+      if (doubts.some(({ refused }) => refused)) continue;
+      const isDoubted = doubts.some(({ text }) => text.includes('is not usual'));
+      expect(isDoubted, `${String(x)} ${String(elbow[0])}`).toBe(remarked(now));
+      if (isDoubted) doubted += 1;
+    }
+  expect(doubted).toBeGreaterThan(5);
 });
 
 test('undo goes back through every act to the start, whatever was done', () => {

@@ -1,0 +1,42 @@
+/** What is possible and yet not usual: the order is read, and would remark on it. */
+import type { PhotoReading, Seen } from '../photo/read.ts';
+import { defaultModel as model } from '../sources/numbers.ts';
+import { decimals } from '../units/print.ts';
+import { doubtful, type Doubt } from './doubt.ts';
+import type { Points } from './state.ts';
+
+/** As many spreads of their difference as the remarks of an order ask for; a test holds the two together. */
+const TELLING = 2;
+
+/** What the order's own remarks would say of any position of the ring, and of the room, for a horse of average girth. */
+export function unusual(
+  { ring, elbow, 'girth-groove': groove, underline }: Points,
+  seen: PhotoReading['seen'],
+): Doubt[] {
+  if (elbow === undefined || groove === undefined) return [];
+  const off = (
+    { value, sd }: Seen,
+    { min, max, usualSd }: { min: number; max: number; usualSd: number },
+  ): boolean => Math.max(min - value, value - max) > TELLING * Math.hypot(sd, usualSd);
+  const hand = model['elbow-room'];
+  const room = off(seen.room, { min: hand, max: hand, usualSd: model['elbow-room-sd'] })
+    ? [
+        doubtful(
+          `Room of ${decimals(seen.room.value, 1)} in behind the elbow is not usual: about ${decimals(hand, 0)} in is. Check elbow, groove and the length of the measure.`,
+        ),
+      ]
+    : [];
+  const full = model['ring-behind-elbow'];
+  const center = full + model['bar-span'] / 2;
+  if (ring === undefined || underline === undefined) return room;
+  if (!off(seen.ringBehindElbow, { min: full, max: center, usualSd: model['named-position-sd'] }))
+    return room;
+  const { value } = seen.ringOffset;
+  const most = decimals(center - hand, 1);
+  return [
+    ...room,
+    doubtful(
+      `A ring ${decimals(Math.abs(value), 1)} in ${value < 0 ? 'behind' : 'ahead of'} the groove is not usual: from ${decimals(hand - full, 1)} in ahead of it to ${most} in behind it is. Check ring, elbow and groove.`,
+    ),
+  ];
+}
