@@ -56,7 +56,7 @@ export interface AskResult {
   readonly advice: Advice;
   /** Of the first-ranked spec as things stand; undefined when nothing passes. */
   readonly now: Odds | undefined;
-  /** Most worth first; all that are open. */
+  /** What must be known before cutting first, then most worth first; all that are open. */
   readonly worths: readonly Worth[];
   readonly drawing: Drawing;
 }

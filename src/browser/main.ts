@@ -1,7 +1,7 @@
 /** The script of the page for landmarks: listens, and draws again after every change. */
 import type { Photo } from '../pick/block.ts';
 import { whole, zoomed } from '../pick/view.ts';
-import type { Fields } from '../pick/state.ts';
+import type { Fields } from '../pick/fields.ts';
 import { Desk } from './desk.ts';
 import { byId } from './elements.ts';
 import { listenToKeys, showAll, zoomBy } from './keys.ts';
@@ -9,7 +9,7 @@ import { drawLens } from './lens.ts';
 import { drawMarks } from './marks.ts';
 import { showPanel } from './panel.ts';
 import { listenToPointers } from './pointers.ts';
-import { copyBlock, saveBlock } from './take-away.ts';
+import { copyBlock, isTaken, saveBlock } from './take-away.ts';
 
 async function start(): Promise<void> {
   const photo = JSON.parse(byId('facts', HTMLScriptElement).textContent) as Photo;
@@ -43,6 +43,7 @@ function run(photo: Photo, image: HTMLImageElement): void {
   const marks = byId('marks', SVGElement);
   const lens = byId('lens', HTMLCanvasElement);
   let due = false;
+  let step = desk.session.now.at;
   // However many changes come between two pictures of the screen, it is drawn once.
   desk.onChange(() => {
     if (due) return;
@@ -55,6 +56,10 @@ function run(photo: Photo, image: HTMLImageElement): void {
       drawMarks(marks, desk);
       drawLens(lens, image, desk);
       showPanel(desk);
+      if (desk.session.now.at !== step) {
+        step = desk.session.now.at;
+        toTask();
+      }
       byId('where', HTMLElement).textContent = whereText(desk);
     });
   });
@@ -64,7 +69,18 @@ function run(photo: Photo, image: HTMLImageElement): void {
   new ResizeObserver(() => {
     resized(desk, sizeOf(stage));
   }).observe(stage);
+  // A closed or reloaded page forgets its marks.
+  window.addEventListener('beforeunload', (event) => {
+    if (desk.session.past.length > 0 && !isTaken()) event.preventDefault();
+  });
   desk.tell();
+}
+
+/** On a telephone the buttons lie below the photo: what is asked next is brought into sight. */
+function toTask(): void {
+  const task = byId('task', HTMLElement);
+  const { top, bottom } = task.getBoundingClientRect();
+  if (top < 0 || bottom > window.innerHeight) task.scrollIntoView({ block: 'start' });
 }
 
 const sizeOf = (stage: HTMLElement): { width: number; height: number } => ({

@@ -1,5 +1,6 @@
 /** The marks over the photo, the lines between those that belong together, and the cross of the arrow keys. */
 import { isPoint, stepsFor, type PointId } from '../pick/landmarks.ts';
+import { placeLabels, type Label } from '../pick/labels.ts';
 import { placeOf } from '../pick/view.ts';
 import type { Pixel } from '../pick/state.ts';
 import type { Desk } from './desk.ts';
@@ -26,12 +27,16 @@ export function drawMarks(svg: SVGElement, desk: Desk): void {
     const at = isPoint(id) ? now.points[id] : undefined;
     if (at !== undefined) shown.set(id as PointId, at);
   }
-  const marks = steps.flatMap(({ id, name }) => {
+  const placed = steps.flatMap(({ id, name }) => {
     const at = shown.get(id as PointId);
-    return at === undefined ? [] : [mark(placeOf(desk.view, at), name, { id, now: id === desk.point })];
+    return at === undefined ? [] : [{ id, name, at: placeOf(desk.view, at), now: id === desk.point }];
   });
+  const labels = placeLabels(placed, desk.window);
+  const marks = placed.map((each, i) => mark(each, labels[i]));
   const cross =
-    desk.cross === undefined ? [] : [mark(placeOf(desk.view, desk.cross), '', { id: 'cross', now: true })];
+    desk.cross === undefined
+      ? []
+      : [mark({ id: 'cross', name: '', at: placeOf(desk.view, desk.cross), now: true })];
   svg.replaceChildren(...lines(desk, shown), ...marks, ...cross);
 }
 
@@ -51,13 +56,14 @@ const tenth = (value: number): string => String(Math.round(10 * value) / 10);
 
 /** A ring with a gap in the middle, so that what is clicked stays to be seen. */
 function mark(
-  { x, y }: { x: number; y: number },
-  name: string,
-  { id, now }: { id: string; now: boolean },
+  { id, name, at: { x, y }, now }: { id: string; name: string; at: { x: number; y: number }; now: boolean },
+  label?: Label,
 ): SVGElement {
   const d = 'M-13 0H-4M4 0H13M0 -13V-4M0 4V13';
-  const label = drawn('text', { x: 12, y: -10 });
-  label.textContent = name;
+  const told =
+    label === undefined
+      ? []
+      : [drawn('text', { x: label.dx, y: label.dy, 'text-anchor': label.anchor }, [new Text(name)])];
   return drawn(
     'g',
     { class: now ? 'mark now' : 'mark', 'data-mark': id, transform: `translate(${tenth(x)} ${tenth(y)})` },
@@ -66,7 +72,7 @@ function mark(
       drawn('path', { class: 'under', d }),
       drawn('circle', { r: 8 }),
       drawn('path', { d }),
-      label,
+      ...told,
     ],
   );
 }

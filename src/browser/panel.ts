@@ -1,8 +1,10 @@
 /** The words beside the photo: which step is asked, its fields, what it comes to, the list of steps, and the block. */
-import { badFields, blockOf } from '../pick/block.ts';
+import { blockOf } from '../pick/block.ts';
+import { badFields, emptyFields, fieldFault, type Fields } from '../pick/fields.ts';
 import { isPoint, stepsFor } from '../pick/landmarks.ts';
 import { readingsOf } from '../pick/readings.ts';
-import { missing, stepOf, type Fields, type Picked } from '../pick/state.ts';
+import { holdOf, stepOf, type Picked } from '../pick/state.ts';
+import { verdictOf } from '../pick/verdict.ts';
 import type { Desk } from './desk.ts';
 import { byId, made } from './elements.ts';
 
@@ -13,9 +15,9 @@ export function showPanel(desk: Desk): void {
   showFields(now);
   showList(desk);
   showReadings(desk);
-  const lacking = missing(now);
-  const lines = lacking.map(({ name }) => name).join(', ');
-  say('lacking', lacking.length === 0 ? 'Complete: copy it into the order.' : `Not complete yet: ${lines}.`);
+  const verdict = verdictOf(now, desk.photo);
+  say('lacking', verdict.text);
+  byId('lacking', HTMLElement).classList.toggle('no', !verdict.ready);
   const block = byId('block', HTMLTextAreaElement);
   const text = blockOf(now, desk.photo);
   if (block.value !== text) {
@@ -24,11 +26,12 @@ export function showPanel(desk: Desk): void {
   }
   byId('undo', HTMLButtonElement).disabled = past.length === 0;
   byId('back', HTMLButtonElement).disabled = now.at === 'measure';
-  byId('next', HTMLButtonElement).disabled = now.at === 'done';
+  const hold = holdOf(now);
+  say('hold', hold ?? '');
+  byId('next', HTMLButtonElement).disabled = now.at === 'done' || hold !== undefined;
   byId('skip', HTMLButtonElement).hidden = stepOf(now).optional === undefined;
-  const incomplete = lacking.length > 0 || badFields(now).length > 0;
-  byId('copy', HTMLButtonElement).disabled = incomplete;
-  byId('download', HTMLButtonElement).disabled = incomplete;
+  byId('copy', HTMLButtonElement).disabled = !verdict.ready;
+  byId('download', HTMLButtonElement).disabled = !verdict.ready;
 }
 
 /** Sets a text where it differs: setting it again would be read out again. */
@@ -53,7 +56,9 @@ function showFields(now: Picked): void {
   byId('distance', HTMLFieldSetElement).hidden = now.at !== 'distance';
   byId('stick-size', HTMLElement).hidden = now.kind !== 'stick';
   byId('sheet-size', HTMLElement).hidden = now.kind !== 'sheet';
-  const bad = badFields(now);
+  // An empty field is no fault yet: it is waited for.
+  const empty = emptyFields(now);
+  const bad = badFields(now).filter((field) => !empty.includes(field));
   for (const field of document.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[data-field]')) {
     const name = field.dataset['field'] as keyof Fields;
     if (field.value !== now.fields[name]) field.value = now.fields[name];
@@ -61,12 +66,9 @@ function showFields(now: Picked): void {
   }
   for (const radio of document.querySelectorAll<HTMLInputElement>('input[name="kind"]'))
     radio.checked = radio.value === now.kind;
-  say(
-    'wrong',
-    bad.length === 0
-      ? ''
-      : `No length that can be taken: ${bad.join(', ')}. Write it like 36 or 8 1/2, and check its unit.`,
-  );
+  const here = bad.filter((field) => (field === 'distance') === (now.at === 'distance'));
+  const asked = now.at === 'measure' || now.at === 'distance' ? here : [];
+  say('wrong', asked.flatMap((field) => fieldFault(now.fields, field) ?? []).join(' '));
 }
 
 function showList(desk: Desk): void {
@@ -106,6 +108,6 @@ function showReadings(desk: Desk): void {
   const list = byId('readings', HTMLElement);
   list.replaceChildren(...rows.flatMap(({ label, value }) => [made('dt', label), made('dd', value)]));
   const told = byId('doubts', HTMLElement);
-  const same = [...told.children].map((item) => item.textContent).join('\n') === doubts.join('\n');
-  if (!same) told.replaceChildren(...doubts.map((doubt) => made('li', doubt)));
+  const same = [...told.children].map((item) => item.textContent).join('\n') === doubts.map(({ text }) => text).join('\n');
+  if (!same) told.replaceChildren(...doubts.map(({ text }) => made('li', text)));
 }

@@ -2,12 +2,19 @@
 import type { Desk } from './desk.ts';
 import { byId } from './elements.ts';
 
+/** What was copied or saved last. */
+let taken = '';
+
+/** Whether the block as it stands has left the page. */
+export const isTaken = (): boolean => byId('block', HTMLTextAreaElement).value === taken;
+
 /** Copies the block; where the browser forbids it, the block is selected so that a key does it. */
 export async function copyBlock(): Promise<void> {
   const block = byId('block', HTMLTextAreaElement);
   const told = byId('copied', HTMLElement);
   try {
     await navigator.clipboard.writeText(block.value);
+    taken = block.value;
     told.textContent = 'Copied.';
   } catch {
     block.focus();
@@ -24,5 +31,6 @@ export function saveBlock(desk: Desk): void {
   link.href = place;
   link.download = `${desk.photo.file.replace(/\.[^.]*$/, '').replace(/[^\p{L}\p{N}_-]+/gu, '-')}-photo.yaml`;
   link.click();
+  taken = block.value;
   byId('copied', HTMLElement).textContent = 'Saved.';
 }

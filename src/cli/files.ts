@@ -101,6 +101,11 @@ export function replaceFile(named: string, content: string | Uint8Array): void {
   }
 }
 
+/** Makes a folder, and those above it that are not there. */
+export function makeFolder(folder: string): void {
+  fs.mkdirSync(folder, { recursive: true });
+}
+
 /** Writes a file that must not exist yet; a write that fails half-way leaves none. */
 export function createFile(file: string, text: string): void {
   writeNew(file, text);

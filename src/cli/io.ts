@@ -27,6 +27,8 @@ export interface CliIo {
   readonly standsAt: (path: string) => Standing;
   /** Puts a whole file in place at once, over an older one if there is one. Throws the system's error. */
   readonly replaceFile: (path: string, content: string | Uint8Array) => void;
+  /** Makes a folder, and those above it, as far as they are not there. Throws the system's error. */
+  readonly makeFolder: (path: string) => void;
   /** Writes a file that must not exist yet. Throws the system's error. */
   readonly createFile: (path: string, text: string) => void;
 }

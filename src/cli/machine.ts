@@ -1,7 +1,7 @@
 /** The real machine: standard streams, files, environment. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { createFile, standsAt, readHandle, readUpTo, replaceFile, writeHandle } from './files.ts';
+import { createFile, makeFolder, standsAt, readHandle, readUpTo, replaceFile, writeHandle } from './files.ts';
 import type { CliIo } from './io.ts';
 import { systemCode } from './system-error.ts';
 
@@ -50,6 +50,9 @@ export function thisMachine(): CliIo {
     standsAt: (name) => standsAt(at(name)),
     replaceFile: (name, content) => {
       replaceFile(at(name), content);
+    },
+    makeFolder: (name) => {
+      makeFolder(at(name));
     },
     createFile: (name, text) => {
       createFile(at(name), text);

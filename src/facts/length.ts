@@ -43,6 +43,13 @@ function ringToRingOf({ station, taped }: Ring): Estimate {
   const { value, sd, kind, basis } = station;
   const both = { value: 2 * value, sd: 2 * sd };
   if (taped) return { ...both, kind, basis: 'measured' };
+  // The height of the ring was seen, and the way round the chest follows from an assumed section.
+  if (kind === 'photo')
+    return {
+      ...both,
+      kind: 'computed',
+      basis: "worked out from the ring's height in the photo; not a length to cut by",
+    };
   return kind === 'measured'
     ? { ...both, kind: 'computed', basis: 'girth less the measured drop on both sides' }
     : { ...both, kind, basis };

@@ -1,9 +1,9 @@
 /** Where a photo and a tape, or a word, disagree by more than both may be off: told, never averaged. */
 import type { PhotoReading, Seen } from '../photo/read.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
-import { spreadsApart, TELLING } from './weigh.ts';
+import { contradicts, spreadsApart, TELLING } from './weigh.ts';
 import type { Facts } from './facts.ts';
-import { stationSeen } from './ring.ts';
+import { namedSetBackSd, stationSeen } from './ring.ts';
 
 interface Pair {
   readonly what: string;
@@ -12,6 +12,8 @@ interface Pair {
   readonly toldSd: number;
   readonly seen: Pick<Seen, 'value' | 'sd'>;
   readonly by: 'tape' | 'name' | 'habit';
+  /** Whether the smaller is taken when the two contradict each other. */
+  readonly cautious?: true;
 }
 
 /** Remarks in plain words; none without a photo. */
@@ -26,11 +28,18 @@ export function photoRemarks(facts: Facts): Phrase[] {
 const words: Readonly<Record<Pair['by'], (pair: Pair) => Phrase>> = {
   tape: ({ what, told, seen }) =>
     say`The tape says ${dist(told)} of ${what}, the photo ${dist(seen.value)}, give or take ${dist(seen.sd)}: the tape is used. Measure again, and look at the clicks.`,
-  name: ({ what, told, seen }) =>
-    say`By the rigging's name the ${what} is ${dist(told)}, by the photo ${dist(seen.value)}, give or take ${dist(seen.sd)}: look where the ring hangs, and at the clicks.`,
-  habit: ({ what, told, seen }) =>
-    say`Usual for this girth is ${dist(told)} of ${what}, the photo shows ${dist(seen.value)}, give or take ${dist(seen.sd)}: look at the clicks, or tape it.`,
+  name: (pair) =>
+    say`By the rigging's name the ${pair.what} is ${dist(pair.told)}, by the photo ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}: ${taken(pair)}look where the ring hangs, and at the clicks.`,
+  habit: (pair) =>
+    say`Usual for this girth is ${dist(pair.told)} of ${pair.what}, the photo shows ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}: ${taken(pair)}look at the clicks, or tape it.`,
 };
+
+/** Which of two that contradict each other is used. */
+function taken({ told, toldSd, seen, by, cautious }: Pair): string {
+  if (cautious === undefined || !contradicts({ value: told, sd: toldSd }, seen)) return '';
+  const which = seen.value < told ? 'what the photo shows' : by === 'name' ? 'what the name says' : 'the usual one';
+  return `they contradict each other, and the more cautious is used, ${which}; `;
+}
 
 function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
   const { order, k, room, model } = facts;
@@ -43,6 +52,7 @@ function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
           toldSd: model['elbow-room-sd'],
           seen: seen.room,
           by: 'habit',
+          cautious: true,
         }
       : { what: 'elbow room', told: horse.elbowRoom, toldSd: room.sd, seen: seen.room, by: 'tape' },
     ringPair(order.saddle, { seen, k }, model),
@@ -70,7 +80,8 @@ function ringPair(
     const span = barSpan ?? seen.barSpan?.value ?? model['bar-span'] * k;
     const told = model['ring-behind-elbow'] * k + (1 - rigging.fraction) * span;
     const what = 'way from the elbow back to the ring';
-    return { what, told, toldSd: model['named-position-sd'], seen: seen.ringBehindElbow, by: 'name' };
+    const toldSd = namedSetBackSd({ fraction: rigging.fraction, barSpan, seen: seen.barSpan }, model);
+    return { what, told, toldSd, seen: seen.ringBehindElbow, by: 'name', cautious: true };
   }
   if (seen.setBack === undefined) return undefined;
   const toldSd = model['measured-position-sd'];

@@ -6,7 +6,7 @@ import type { Model } from '../sources/numbers.ts';
 import type { Barrel } from './barrel.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
 import { sizeFactor } from './girth.ts';
-import { photoShare, weighed } from './weigh.ts';
+import { photoShare, weighed, weighedCautiously } from './weigh.ts';
 
 export interface Ring {
   /** Inches back from full position. */
@@ -72,11 +72,20 @@ function setBackOf({ saddle: { rigging, barSpan }, k, span }: SetBackInput, mode
   const spanText =
     barSpan !== undefined ? 'measured bars' : span === undefined ? 'usual bars' : 'bars measured by photo';
   const value = share * (known ?? model['bar-span'] * k);
-  const sd = barSpan === undefined && span !== undefined ? Math.hypot(namedSd, share * span.sd) : namedSd;
+  const sd = namedSetBackSd({ fraction: rigging.fraction, barSpan, seen: span }, model);
   return {
     setBack: { value, sd, kind: 'told', basis: `${rigging.name} position on ${spanText}` },
     perGirth: known === undefined ? (share * model['bar-span']) / model['average-girth'] : 0,
   };
+}
+
+/** Spread of what a position's name means: that of the name, and of the bars when a photo alone shows them. */
+export function namedSetBackSd(
+  { fraction, barSpan, seen }: { fraction: number; barSpan: number | undefined; seen: Seen | undefined },
+  model: Model,
+): number {
+  const named = model['named-position-sd'];
+  return barSpan === undefined && seen !== undefined ? Math.hypot(named, (1 - fraction) * seen.sd) : named;
 }
 
 /**
@@ -91,10 +100,11 @@ function withPhotoPlace(
   if (told.setBack.kind === 'measured') return told;
   const { value, sd } = seen.ringBehindElbow;
   const back = { value: value - model['ring-behind-elbow'] * k, sd };
-  const share = photoShare(told.setBack, back);
   const basis = `measured by photo from the elbow, weighed with ${told.setBack.basis}`;
+  // Less set-back hangs the ring further forward, nearer to the elbow.
+  const { estimate, share } = weighedCautiously(told.setBack, back, { basis, words: told.setBack.basis });
   return {
-    setBack: weighed(told.setBack, back, basis),
+    setBack: estimate,
     // What the photo shows stays where it is when the girth is another.
     perGirth: (1 - share) * told.perGirth - (share * model['ring-behind-elbow']) / model['average-girth'],
   };

@@ -3,11 +3,13 @@ import type { Horse } from '../order/types.ts';
 import type { PhotoReading } from '../photo/read.ts';
 import type { Model } from '../sources/numbers.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
-import { photoShare, weighed } from './weigh.ts';
+import { weighedCautiously } from './weigh.ts';
 
 /** Elbow room E, and how it moves with the girth, per inch of girth. */
 export interface Room extends Estimate {
   readonly perGirth: number;
+  /** Whether a photo and the usual hand were put together. */
+  readonly weighed: boolean;
 }
 
 /** Elbow room in inches: taped, else what a photo shows weighed with the usual; `k` is the size factor. */
@@ -20,6 +22,7 @@ export function roomOf({ horse, k, seen }: RoomInput, model: Model): Room {
       kind: 'measured',
       basis: 'measured',
       perGirth: 0,
+      weighed: false,
     };
   }
   const usual: Estimate = {
@@ -29,10 +32,11 @@ export function roomOf({ horse, k, seen }: RoomInput, model: Model): Room {
     basis: 'about a hand behind the elbow, scaled by the girth',
   };
   const perGirth = model['elbow-room'] / model['average-girth'];
-  if (seen === undefined) return { ...usual, perGirth };
+  if (seen === undefined) return { ...usual, perGirth, weighed: false };
   const { room } = seen;
   const basis = 'measured by photo, weighed with the usual hand';
-  return { ...weighed(usual, room, basis), perGirth: perGirth * (1 - photoShare(usual, room)) };
+  const { estimate, share } = weighedCautiously(usual, room, { basis, words: 'the usual hand' });
+  return { ...estimate, perGirth: perGirth * (1 - share), weighed: share > 0 && share < 1 };
 }
 
 interface RoomInput {

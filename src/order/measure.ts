@@ -1,4 +1,5 @@
 /** Leaves that are lengths: how long each may be, and which slip of the unit a wrong one looks like. */
+import { photoBounds } from '../sources/photo-bounds.ts';
 import { formatHands } from '../units/hands.ts';
 import { parseLength, unitOf, type Inches, type LengthUnit } from '../units/length.ts';
 import { tidy } from '../units/number.ts';
@@ -28,23 +29,27 @@ export const ranges = {
     example: '67 in',
   },
   heartGirth: { about: 'heart girth', min: 36, max: 100, example: '73 in' },
-  elbowRoom: { about: 'back of elbow to girth groove', min: 1, max: 9, example: '4 in' },
-  barrelDepth: { about: 'depth of the barrel', min: 14, max: 36, example: '27 in' },
+  elbowRoom: { about: 'back of elbow to girth groove', ...photoBounds.elbowRoom, example: '4 in' },
+  barrelDepth: { about: 'depth of the barrel', ...photoBounds.barrelDepth, example: '27 in' },
   setBack: { about: 'set-back of the ring from full position', min: -2, max: 12, example: '2 in' },
   barSpan: { about: 'bar span, fork centre to cantle front', min: 6, max: 18, example: '13 in' },
   ringToRing: { about: 'ring to ring under the groove', min: 18, max: 70, example: '44 in' },
   ringDrop: { about: 'spine to ring along the skin', min: 6, max: 24, example: '14 in' },
   cinchLength: { about: 'cinch length, buckle to buckle', min: 16, max: 44, example: '32 in' },
-  referenceLength: { about: 'length of the reference', min: 4, max: 144, example: '36 in' },
-  sheetWidth: { about: 'width of the sheet', min: 4, max: 96, example: '8.5 in' },
-  sheetHeight: { about: 'height of the sheet', min: 4, max: 96, example: '11 in' },
+  referenceLength: { about: 'length of the reference', ...photoBounds.referenceLength, example: '36 in' },
+  sheetWidth: { about: 'width of the sheet', ...photoBounds.sheetWidth, example: '8.5 in' },
+  sheetHeight: { about: 'height of the sheet', ...photoBounds.sheetHeight, example: '11 in' },
   referenceDepth: {
     about: 'how much nearer to the camera the reference is than the near side of the barrel',
     min: -24,
     max: 24,
     example: '0 in',
   },
-  cameraDistance: { about: 'camera to the near side of the barrel', min: 48, max: 720, example: '12 ft' },
+  cameraDistance: {
+    about: 'camera to the near side of the barrel',
+    ...photoBounds.cameraDistance,
+    example: '12 ft',
+  },
 } as const satisfies Record<string, LengthRange>;
 
 const pattern = String.raw`^\s*-?[\d.¼½¾⅛⅜⅝⅞].*[A-Za-z"'′″”’]\.?\s*$`;

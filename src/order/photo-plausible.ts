@@ -1,4 +1,5 @@
 /** What cannot be true of the landmarks of a photo: outside the picture, too small to go by, out of order. */
+import { photoBounds } from '../sources/photo-bounds.ts';
 import type { Across } from './across.ts';
 import { cornerFaults, cornersAt } from './photo-sheet.ts';
 import { sizeFaults } from './photo-sizes.ts';
@@ -7,10 +8,8 @@ import type { Pixel } from './photo-types.ts';
 import type { Problem } from './problem.ts';
 import { isBlock, treeAt } from './tree.ts';
 
-/** Least pixels of a stick, and of a string: with clicks 3 pixels off at both ends, 100 are wrong by four in a hundred [choice]. */
-const leastPixels = 100;
-/** A string leans no further than this from upright in any picture worth measuring, degrees [choice]. */
-const mostLean = 20;
+const { leastPixels, mostLean } = photoBounds;
+
 /** All faults across the keys of the photo block; none where there is no block. */
 export function photoFaults(loaded: Across): Problem[] {
   if (!isBlock(treeAt(loaded.tree, photoPath))) return [];

@@ -1,12 +1,12 @@
 /** Four corners of a flat sheet on a photo: whether they can be those of one seen from the front. */
+import { photoBounds } from '../sources/photo-bounds.ts';
 import { apart, pixelIn } from './photo-tree.ts';
 import type { Pixel } from './photo-types.ts';
 import type { Block } from './tree.ts';
 
 type Corners = readonly [Pixel, Pixel, Pixel, Pixel];
 
-/** Least pixels of an edge [choice]: clicks 3 pixels off at both ends make it wrong by seven in a hundred, and there are four. */
-const leastEdge = 60;
+const { leastEdge } = photoBounds;
 
 /** The corners of a reference block, if there are four that can be read. */
 export function cornersAt({ corners }: Block): Corners | undefined {

@@ -1,4 +1,5 @@
 /** Lengths that the reference makes of the places on a photo, each held against what a horse can have. */
+import { photoBounds } from '../sources/photo-bounds.ts';
 import type { Inches } from '../units/length.ts';
 import { decimals } from '../units/print.ts';
 import type { Across } from './across.ts';
@@ -13,8 +14,7 @@ import { isBlock, treeAt } from './tree.ts';
 const depthOverGirth = { min: 0.27, max: 0.46 };
 /** The same over the height at the withers [choice: half of it is usual]. */
 const depthOverHeight = { min: 0.3, max: 0.65 };
-/** A lens sees this wide at most, degrees: the widest of telephones has about 120 [choice]. */
-const widestView = 120;
+const { widestView, ringBehind } = photoBounds;
 
 /** A fault for each length that no horse has; they can be told only of places that are in order. */
 export function sizeFaults(loaded: Across): Problem[] {
@@ -25,7 +25,7 @@ export function sizeFaults(loaded: Across): Problem[] {
   const depth = (underline[1] - spine[1]) / scale;
   const room = Math.abs(elbow[0] - groove[0]) / scale;
   return [
-    ...sizeFault(loaded, { path: ['elbow'], range: ranges.elbowRoom, inches: room }),
+    ...sizeFault(loaded, { path: ['elbow'], range: ranges.elbowRoom, inches: room, hint: swapHint(loaded) }),
     ...(within(depth, ranges.barrelDepth)
       ? depthAgainstTape(loaded, depth)
       : sizeFault(loaded, { path: ['spine'], range: ranges.barrelDepth, inches: depth })),
@@ -37,13 +37,19 @@ export function sizeFaults(loaded: Across): Problem[] {
 const about = (inches: Inches): string => `${decimals(inches, 1)} in`;
 const offScale = 'is the length of the reference right, and does it belong to the clicks?';
 
+/** A ring hangs above the elbow. */
+function swapHint(loaded: Across): string | undefined {
+  const [ring, elbow] = [pixelAt(loaded, ['ring']), pixelAt(loaded, ['elbow'])];
+  return ring && elbow && ring[1] > elbow[1] ? 'are ring and elbow swapped?' : undefined;
+}
+
 function sizeFault(
   loaded: Across,
-  { path, range, inches }: { path: Path; range: LengthRange; inches: Inches },
+  { path, range, inches, hint }: { path: Path; range: LengthRange; inches: Inches; hint?: string | undefined },
 ): Problem[] {
   if (within(inches, range)) return [];
   const expected = `${range.about} from ${about(range.min)} to ${about(range.max)}; by the reference it would be ${about(inches)}`;
-  return [fault(loaded, path, { expected, hint: offScale })];
+  return [fault(loaded, path, { expected, hint: hint ?? offScale })];
 }
 
 /** A depth that no horse of the taped girth, or of that height, can have. */
@@ -55,7 +61,11 @@ function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
       ? ([girth, depthOverGirth, 'heart girth'] as const)
       : ([height, depthOverHeight, 'height'] as const);
   if (whole === undefined || within(depth / whole, bounds)) return [];
-  const [least, most] = [about(bounds.min * whole), about(bounds.max * whole)];
+  // Never wider than what any horse may have.
+  const [least, most] = [
+    about(Math.max(bounds.min * whole, ranges.barrelDepth.min)),
+    about(Math.min(bounds.max * whole, ranges.barrelDepth.max)),
+  ];
   const expected = `spine and underline ${least} to ${most} apart, as the ${name} of ${about(whole)} asks; by the reference they are ${about(depth)} apart`;
   return [fault(loaded, ['spine'], { expected, hint: offScale })];
 }
@@ -71,11 +81,8 @@ function ringFault(loaded: Across, scale: number): Problem[] {
   const behind = ((elbow[0] - ring[0]) * Math.sign(elbow[0] - groove[0])) / scale;
   if (within(behind, ringBehind)) return [];
   const expected = `a ring from ${about(-ringBehind.min)} ahead of the elbow to ${about(ringBehind.max)} behind it; by the reference it is ${about(Math.abs(behind))} ${behind < 0 ? 'ahead' : 'behind'}`;
-  return [fault(loaded, ['ring'], { expected, hint: 'are elbow and girth-groove swapped?' })];
+  return [fault(loaded, ['ring'], { expected, hint: swapHint(loaded) ?? 'are elbow and girth-groove swapped?' })];
 }
-
-/** A full ring hangs 2 in behind the elbow; a foot of set-back, and clicks and parallax of some inches both ways [choice]. */
-const ringBehind = { min: -3, max: 16 };
 
 /** What the picture would show at the distance given, against what a lens can see. */
 function viewFault(loaded: Across, scale: number): Problem[] {

@@ -1,40 +1,13 @@
 /** The photo block of an order file, written from what was clicked. */
 import type { Reference } from '../order/photo-types.ts';
-import { parseLength } from '../units/length.ts';
+import { lengthOf, type Measured } from './fields.ts';
 import type { PointId } from './landmarks.ts';
-import type { Fields, Picked, Pixel } from './state.ts';
+import type { Picked, Pixel } from './state.ts';
 import type { Size } from './view.ts';
 
 export interface Photo extends Size {
   /** Name of the file, without its folder. */
   readonly file: string;
-}
-
-/** What the order's door takes, inches; a test holds these to it. */
-const bounds = { length: [4, 144], width: [4, 96], height: [4, 96], distance: [48, 720] } as const;
-
-type Measured = keyof typeof bounds;
-
-const unitFields = {
-  length: 'lengthUnit',
-  width: 'sheetUnit',
-  height: 'sheetUnit',
-  distance: 'distanceUnit',
-} as const satisfies Record<Measured, keyof Fields>;
-
-/** A length as typed, with its unit, and its inches; undefined when it is none, or one that the order would not take. */
-export function lengthOf(fields: Fields, field: Measured): { text: string; inches: number } | undefined {
-  const text = `${fields[field].trim()} ${fields[unitFields[field]]}`;
-  const read = parseLength(text);
-  const [least, most] = bounds[field];
-  return read.ok && read.inches >= least && read.inches <= most ? { text, inches: read.inches } : undefined;
-}
-
-/** The fields whose text is no such length; a distance may be left out. */
-export function badFields({ kind, fields }: Picked): readonly Measured[] {
-  const asked: readonly Measured[] = kind === 'stick' ? ['length'] : ['width', 'height'];
-  const given: readonly Measured[] = fields.distance.trim() === '' ? [] : ['distance'];
-  return [...asked, ...given].filter((field) => lengthOf(fields, field) === undefined);
 }
 
 /** YAML of the block, as far as it is known; what is missing has no line. */

@@ -1,7 +1,9 @@
 /** Lengths that no horse has. */
 import type { Pixel, Reference } from '../order/photo-types.ts';
 import { pixelsAnInch } from '../photo/camera.ts';
-import { apart, bounds, rough } from './doubt-bounds.ts';
+import { photoBounds as bounds } from '../sources/photo-bounds.ts';
+import { decimals } from '../units/print.ts';
+import { apart, refused, type Doubt } from './doubt.ts';
 import type { Known } from './doubts.ts';
 import type { Points } from './state.ts';
 
@@ -12,46 +14,67 @@ function roughScale(reference: Reference): number {
   return (apart(a, b) + apart(c, d)) / 2 / reference.width;
 }
 
-/** Doubts about room, ring, depth and distance, by the reference. */
+/** Doubts about room, ring, depth and distance, by the reference alone, as the door has them. */
 export function sizeDoubts(
   points: Points,
   { reference, distance, size }: Known & { readonly reference: Reference },
-): string[] {
+): Doubt[] {
   const scale = roughScale(reference);
   const { ring, elbow, 'girth-groove': groove, spine, underline } = points;
-  const doubts: string[] = [];
+  const doubts: Doubt[] = [];
   if (elbow !== undefined && groove !== undefined)
     doubts.push(...forwardDoubts({ ring, elbow, groove }, scale));
   if (spine !== undefined && underline !== undefined) {
     const depth = (underline[1] - spine[1]) / scale;
-    if (outside(depth, bounds.depth))
-      doubts.push(`The barrel would be ${rough(depth)} in deep; 20 to 32 is usual. ${hint}`);
+    if (outside(depth, bounds.barrelDepth))
+      doubts.push(
+        refused(
+          `The barrel would be ${rough(depth)} in deep; ${span(bounds.barrelDepth)} is taken. ${hint}`,
+          'depth',
+        ),
+      );
   }
   if (distance !== undefined) {
     const across = Math.max(...size) / scale;
     const angle = (2 * Math.atan(across / 2 / distance) * 180) / Math.PI;
-    if (angle > bounds.view) doubts.push('No camera sees that much from so near: check the camera distance.');
+    if (angle > bounds.widestView)
+      doubts.push(refused('No camera sees that much from so near: check the camera distance.'));
   }
   return doubts;
 }
 
 const hint = 'Check these marks, the ends of the measure and its length.';
-const outside = (value: number, [least, most]: readonly [number, number]): boolean =>
-  value < least || value > most;
+
+interface Range {
+  readonly min: number;
+  readonly max: number;
+}
+const outside = (value: number, { min, max }: Range): boolean => value < min || value > max;
+const span = ({ min, max }: Range): string => `from ${String(min)} to ${String(max)} in`;
+const rough = (value: number): string => decimals(value, 1);
 
 function forwardDoubts(
   { ring, elbow, groove }: { ring: Pixel | undefined; elbow: Pixel; groove: Pixel },
   scale: number,
-): string[] {
+): Doubt[] {
   const room = Math.abs(elbow[0] - groove[0]) / scale;
   const behind = ring === undefined ? 0 : ((elbow[0] - ring[0]) * Math.sign(elbow[0] - groove[0])) / scale;
+  const swapped = ring !== undefined && ring[1] > elbow[1] ? 'Are ring and elbow swapped?' : hint;
   return [
-    ...(outside(room, bounds.room)
-      ? [`Room behind the elbow would be ${rough(room)} in; 2 to 7 is usual. ${hint}`]
-      : []),
-    ...(outside(behind, bounds.ring)
+    ...(outside(room, bounds.elbowRoom)
       ? [
-          `The ring would hang ${rough(Math.abs(behind))} in ${behind < 0 ? 'ahead of' : 'behind'} the elbow. ${hint}`,
+          refused(
+            `Room behind the elbow would be ${rough(room)} in; ${span(bounds.elbowRoom)} is taken. ${swapped}`,
+            'room',
+          ),
+        ]
+      : []),
+    ...(outside(behind, bounds.ringBehind)
+      ? [
+          refused(
+            `The ring would hang ${rough(Math.abs(behind))} in ${behind < 0 ? 'ahead of' : 'behind'} the elbow. ${swapped}`,
+            'ring',
+          ),
         ]
       : []),
   ];

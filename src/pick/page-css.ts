@@ -57,7 +57,7 @@ button:disabled { color: #6d615a; background: #fff; border-color: var(--line); c
 .fields label { display: inline-flex; align-items: center; gap: 6px; min-height: 44px; margin-right: 12px; }
 input[type="radio"] { width: 20px; height: 20px; accent-color: var(--rust); }
 input[type="text"], select { font: inherit; color: var(--ink); background: #fff; border: 1px solid var(--soft); border-radius: 3px; padding: 8px; min-height: 44px; }
-input[type="text"] { width: 5.5em; } input[aria-invalid="true"] { border: 2px solid #b3261e; }
+input[type="text"] { width: 7em; } ::placeholder { color: var(--soft); font-style: italic; opacity: 1; } input[aria-invalid="true"] { border: 2px solid #b3261e; }
 .wrong { color: #8f1d17; font-weight: 600; } .wrong:empty { display: none; }
 dl { display: grid; grid-template-columns: auto 1fr; gap: 2px 12px; font-variant-numeric: tabular-nums; } dt { color: var(--soft); }
 #doubts { list-style: none; } #doubts li { border-left: 4px solid var(--rust); background: var(--sand); padding: 6px 10px; margin-top: 6px; }
@@ -67,6 +67,8 @@ textarea { font: 14px/1.45 "DejaVu Sans Mono", Menlo, Consolas, monospace; width
 :focus-visible { outline: 3px solid #0b57d0; outline-offset: 2px; } #stage:focus-visible { outline-offset: -3px; box-shadow: inset 0 0 0 5px #fff; }
 #fault, noscript p { background: #fff; border: 3px solid #8f1d17; margin: 14px; padding: 10px 14px; font-weight: 600; }
 details { margin-top: 8px; } summary { cursor: pointer; min-height: 32px; } kbd { font: inherit; border: 1px solid var(--line); border-radius: 3px; padding: 0 4px; }
+.hold:empty { display: none; } .hold, .soft { color: var(--soft); margin-top: 6px; }
+#lacking { margin: 8px 0; font-weight: 600; } #lacking.no { color: #8f1d17; }
 .cautions { color: var(--soft); font-size: 14px; }
 @media (max-width: 900px) {
   h1 { font-size: 18px; padding: 5px 10px 0; } header p { padding: 0 10px; font-size: 14px; }

@@ -4,9 +4,9 @@ import { cautions } from '../sources/cautions.ts';
 import { figures } from './figures.ts';
 
 const option = (unit: string): string => `<option>${unit}</option>`;
-const lengthUnits = ['in', 'cm', 'mm', 'ft'].map(option).join('');
-const number = (field: string, label: string): string =>
-  `<label>${label} <input type="text" inputmode="decimal" autocomplete="off" data-field="${field}" aria-describedby="wrong"></label>`;
+const lengthUnits = ['in', 'ft', 'mm', 'cm', 'm'].map(option).join('');
+const number = (field: string, label: string, example: string): string =>
+  `<label>${label} <input type="text" placeholder="such as ${example}" inputmode="decimal" autocomplete="off" data-field="${field}" aria-describedby="wrong"></label>`;
 const unit = (field: string, label: string, options: string): string =>
   `<label>${label} <select data-field="${field}">${options}</select></label>`;
 
@@ -19,12 +19,12 @@ ${figures()}
 <legend>What was held against the horse</legend>
 <label><input type="radio" name="kind" value="stick"> stick or tape</label>
 <label><input type="radio" name="kind" value="sheet"> flat sheet</label>
-<div id="stick-size">${number('length', 'Length')}${unit('lengthUnit', 'Unit', lengthUnits)}</div>
-<div id="sheet-size" hidden>${number('width', 'Width')}${number('height', 'Height')}${unit('sheetUnit', 'Unit', lengthUnits)}</div>
+<div id="stick-size">${number('length', 'Length', '36')}${unit('lengthUnit', 'Unit', lengthUnits)}</div>
+<div id="sheet-size" hidden>${number('width', 'Width', '8.5')}${number('height', 'Height', '11')}${unit('sheetUnit', 'Unit', lengthUnits)}</div>
 </fieldset>
 <fieldset id="distance" class="fields" hidden>
 <legend>Camera to horse</legend>
-${number('distance', 'Distance')}${unit('distanceUnit', 'Unit', ['ft', 'in', 'cm'].map(option).join(''))}
+${number('distance', 'Distance', '12')}${unit('distanceUnit', 'Unit', ['ft', 'm', 'in', 'cm'].map(option).join(''))}
 </fieldset>
 <p id="wrong" class="wrong" role="status"></p>
 </section>`;
@@ -38,16 +38,15 @@ export const tools = `<div class="tools" role="group" aria-label="Zoom and undo"
 </div>`;
 
 export const moves = `<div id="moves" role="group" aria-label="Steps">
-<div class="row"><button type="button" id="back">Back</button><button type="button" id="skip" hidden>Skip</button><button type="button" id="next" class="main">Next</button></div>
+<div class="row"><button type="button" id="back">Back</button><button type="button" id="skip" hidden>Skip</button><button type="button" id="next" class="main">Next</button></div><p id="hold" class="hold"></p>
 <details><summary>Keys and fingers</summary><p id="keys">Click or tap to put the mark, drag it to adjust; drag the photo to move it; wheel, two fingers, or + and - to zoom, 0 for the whole photo. With the photo in focus: arrows move the cross, Enter puts the mark; then arrows move it by one pixel, with Shift by ten, and Enter goes on. Delete takes the mark away, Page Up and Page Down change the step, Ctrl+Z takes back.</p></details>
 </div>`;
 
 export const rest = `<div id="rest">
-<section aria-labelledby="so-far"><h3 id="so-far">What it comes to so far</h3><dl id="readings"></dl><ul id="doubts" role="status" aria-label="What looks wrong"></ul></section>
+<section aria-labelledby="so-far"><h3 id="so-far">What it comes to so far</h3><dl id="readings"></dl><p class="soft">The numbers are what the photo shows alone; an order weighs them with what is usual.</p><ul id="doubts" role="status" aria-label="What looks wrong"></ul></section>
 <section aria-labelledby="block-title"><h3 id="block-title">For the order file</h3>
-<p id="lacking"></p>
 <textarea id="block" readonly spellcheck="false" aria-labelledby="block-title"></textarea>
-<div class="row"><button type="button" id="copy" class="main">Copy</button><button type="button" id="download">Download</button></div><p id="copied" role="status"></p></section>
+<p id="lacking" role="status"></p><div class="row"><button type="button" id="copy" class="main">Copy</button><button type="button" id="download">Download</button></div><p id="copied" role="status"></p></section>
 <nav aria-labelledby="all-steps"><h3 id="all-steps">All steps</h3><ol id="list"></ol></nav>
 <section class="cautions"><p>A photo measures roughly. A tape at the horse is surer: tape what the program asks for before cord is cut. ${html(cautions[0] ?? '')}</p></section>
 </div>`;

@@ -6,8 +6,10 @@ import { readLandmarks, type PhotoReading, type Seen } from '../photo/read.ts';
 import type { Guess } from '../photo/scene.ts';
 import { defaultModel as model } from '../sources/numbers.ts';
 import { decimals } from '../units/print.ts';
-import { lengthOf, referenceOf, type Photo } from './block.ts';
+import { referenceOf, type Photo } from './block.ts';
+import { doubtful, type Doubt, type Told } from './doubt.ts';
 import { doubtsOf } from './doubts.ts';
+import { lengthOf } from './fields.ts';
 import type { PointId } from './landmarks.ts';
 import type { Picked, Points } from './state.ts';
 
@@ -18,7 +20,8 @@ export interface Row {
 
 export interface Readings {
   readonly rows: readonly Row[];
-  readonly doubts: readonly string[];
+  /** Those that the order would be refused for first. */
+  readonly doubts: readonly Doubt[];
 }
 
 /** Readings of what is there so far; what is missing gives no row. */
@@ -26,25 +29,77 @@ export function readingsOf(now: Picked, photo: Photo): Readings {
   const reference = referenceOf(now);
   const distance = lengthOf(now.fields, 'distance')?.inches;
   const doubts = doubtsOf(now, { reference, distance, size: [photo.width, photo.height] });
-  const rows = reference === undefined ? [] : rowsOf(now, photo, reference);
-  return { rows, doubts };
+  const told = new Set(doubts.map(({ tells }) => tells));
+  const facing = facingRow(now.points);
+  if (reference === undefined) return { rows: facing, doubts };
+  const { seen } = readAll(marksOf(now, photo, reference));
+  const rows = [...rowsOf(now, reference, { seen, told }), ...facing];
+  // What no horse has needs no word on what is usual.
+  return doubts.some((doubt) => doubt.refused)
+    ? { rows, doubts }
+    : { rows, doubts: [...unusual(now.points, seen), ...doubts] };
 }
 
-function rowsOf(now: Picked, photo: Photo, reference: Reference): Row[] {
+/** Which way the horse is taken to look, to be confirmed by whoever sees it. */
+function facingRow({ elbow, 'girth-groove': groove }: Points): Row[] {
+  if (elbow === undefined || groove === undefined || elbow[0] === groove[0]) return [];
+  const way = elbow[0] > groove[0] ? 'right' : 'left';
+  return [
+    {
+      label: 'The horse looks',
+      value: `to the ${way}; if it does not, elbow and girth groove are swapped`,
+    },
+  ];
+}
+
+/** What the order's own remarks would say of any position of the ring, and of the room, for a horse of average girth. */
+function unusual({ ring, elbow, 'girth-groove': groove, underline }: Points, seen: PhotoReading['seen']): Doubt[] {
+  if (elbow === undefined || groove === undefined) return [];
+  const off = ({ value, sd }: Seen, { min, max, usualSd }: { min: number; max: number; usualSd: number }): boolean =>
+    Math.max(min - value, value - max) > TELLING * Math.hypot(sd, usualSd);
+  const hand = model['elbow-room'];
+  const room = off(seen.room, { min: hand, max: hand, usualSd: model['elbow-room-sd'] })
+    ? [
+        doubtful(
+          `Room of ${decimals(seen.room.value, 1)} in behind the elbow is not usual: about ${decimals(hand, 0)} in is. Check elbow, groove and the length of the measure.`,
+        ),
+      ]
+    : [];
+  const full = model['ring-behind-elbow'];
+  const center = full + model['bar-span'] / 2;
+  if (ring === undefined || underline === undefined) return room;
+  if (!off(seen.ringBehindElbow, { min: full, max: center, usualSd: model['named-position-sd'] })) return room;
+  const { value } = seen.ringOffset;
+  const most = decimals(center - hand, 1);
+  return [
+    ...room,
+    doubtful(
+      `A ring ${decimals(Math.abs(value), 1)} in ${value < 0 ? 'behind' : 'ahead of'} the groove is not usual: from ${decimals(hand - full, 1)} in ahead of it to ${most} in behind it is. Check ring, elbow and groove.`,
+    ),
+  ];
+}
+
+/** As many spreads of their difference as the remarks of an order ask for; a test holds the two together. */
+const TELLING = 2;
+
+function rowsOf(
+  now: Picked,
+  reference: Reference,
+  { seen, told }: { seen: PhotoReading['seen']; told: ReadonlySet<Told | undefined> },
+): Row[] {
   const { points } = now;
   const scale = {
     label: 'Scale at the measure',
     value: `${decimals(pixelsAnInch(reference), 1)} pixels an inch`,
   };
   const has = (...ids: readonly PointId[]): boolean => ids.every((id) => points[id] !== undefined);
-  const seen = readAll(marksOf(now, photo, reference)).seen;
   const row = (shown: boolean, label: string, length: Seen | undefined): Row[] =>
     shown && length !== undefined && Number.isFinite(length.value) ? [{ label, value: about(length) }] : [];
   return [
     scale,
-    ...row(has('elbow', 'girth-groove'), 'Room behind the elbow', seen.room),
-    ...row(has('spine', 'underline'), 'Depth of the barrel', seen.depth),
-    ...(has('elbow', 'girth-groove', 'ring', 'underline') ? [ringRow(seen.ringOffset)] : []),
+    ...row(has('elbow', 'girth-groove') && !told.has('room'), 'Room behind the elbow', seen.room),
+    ...row(has('spine', 'underline') && !told.has('depth'), 'Depth of the barrel', seen.depth),
+    ...(has('elbow', 'girth-groove', 'ring', 'underline') && !told.has('ring') ? [ringRow(seen.ringOffset)] : []),
     ...row(has('elbow', 'girth-groove', 'ring', 'underline', 'fork'), 'Set-back of the ring', seen.setBack),
     ...row(has('elbow', 'girth-groove', 'fork', 'cantle'), 'Fork to cantle', seen.barSpan),
     ...leanRow(points),

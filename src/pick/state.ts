@@ -1,21 +1,11 @@
 /** What has been clicked and typed so far, and how each act changes it; every change can be taken back. */
+import { badFields, type Fields } from './fields.ts';
 import { isPoint, stepsFor, type PointId, type ReferenceKind, type Step, type StepId } from './landmarks.ts';
 
 /** Pixels from the left and from the top of the upright picture. */
 export type Pixel = readonly [x: number, y: number];
 
 export type Points = Readonly<Partial<Record<PointId, Pixel>>>;
-
-/** As typed: whether it is a length is judged where it is used. */
-export interface Fields {
-  readonly length: string;
-  readonly lengthUnit: string;
-  readonly width: string;
-  readonly height: string;
-  readonly sheetUnit: string;
-  readonly distance: string;
-  readonly distanceUnit: string;
-}
 
 export interface Picked {
   readonly kind: ReferenceKind;
@@ -51,10 +41,10 @@ export const begin: Session = {
     points: {},
     skipped: [],
     fields: {
-      length: '36',
+      length: '',
       lengthUnit: 'in',
-      width: '8.5',
-      height: '11',
+      width: '',
+      height: '',
       sheetUnit: 'in',
       distance: '',
       distanceUnit: 'ft',
@@ -102,7 +92,7 @@ function changed(now: Picked, deed: Exclude<Act, { do: 'undo' }>): Picked {
     case 'type':
       return { ...now, fields: { ...now.fields, [deed.field]: deed.text } };
     case 'next':
-      return { ...now, at: beside(now, 1) };
+      return holdOf(now) === undefined ? { ...now, at: beside(now, 1) } : now;
     case 'back':
       return now.at === 'measure' ? now : { ...now, at: beside(now, -1) };
     case 'skip':
@@ -147,3 +137,14 @@ export const missing = (now: Picked): readonly Step[] =>
     const half = id === 'plumb-top' ? 'plumb-bottom' : id === 'plumb-bottom' ? 'plumb-top' : undefined;
     return optional === undefined || (half !== undefined && now.points[half] !== undefined);
   });
+
+/** Why the step that is being asked cannot be left by going on; undefined when it can. */
+export function holdOf(now: Picked): string | undefined {
+  const { at } = now;
+  if (at === 'measure')
+    return badFields(now).some((field) => field !== 'distance') ? 'Write its size first.' : undefined;
+  if (at === 'distance')
+    return badFields(now).includes('distance') ? 'Mend the distance, or skip it.' : undefined;
+  if (!missing(now).some(({ id }) => id === at)) return undefined;
+  return stepOf(now).optional === undefined ? 'Click the mark first.' : 'Click the mark first, or skip it.';
+}

@@ -4,7 +4,6 @@ import type { Candidate } from '../fit/candidate.ts';
 import { nearestGap } from '../fit/nearest.ts';
 import { spreadNumber, type Units } from '../report/text.ts';
 import { formatLength } from '../units/print.ts';
-import { arrow } from './look.ts';
 import { textWidth } from './letters.ts';
 import { box, segment, type Layer, type Place, type Point, type Shape } from './scene.ts';
 
@@ -13,8 +12,8 @@ const PAD = 3;
 /** From the elbow line to the number. */
 const ASIDE = 9;
 const LINE = 11;
-/** Between points nearer than this an arrow would be longer than its line. */
-const SHORT = 3 * arrow.length;
+/** Half of a bar across an end of the line, points. */
+const BAR = 4;
 
 export interface ClearanceOn {
   readonly place: Place;
@@ -32,13 +31,13 @@ export function clearanceLayer(
   const { px, ps, qx, qs } = nearestGap(candidate, facts);
   const from = place([px, ps]);
   const to = place([qx, qs]);
-  const ends = from[0] < to[0] ? ([from, to] as const) : ([to, from] as const);
+  const sides = from[0] < to[0] ? ([from, to] as const) : ([to, from] as const);
   return {
     name: 'clearance',
     shapes: [
       { kind: 'line', points: [from, to], stroke: 'clearance' },
-      ...heads(from, to),
-      ...numberShapes(candidate, ends, { units, left, below: qs > middleOf(facts) }),
+      ...ends(from, to),
+      ...numberShapes(candidate, sides, { units, left, below: qs > middleOf(facts) }),
     ],
   };
 }
@@ -47,27 +46,14 @@ export function clearanceLayer(
 const middleOf = ({ model, k, elbowStation }: Facts): number =>
   (model['armpit-station'] * k + elbowStation) / 2;
 
-/** Arrow heads inside of the line, or, where it is short, a bar across each end. */
-function heads(from: Point, to: Point): Shape[] {
+/** A bar across each end, as the legend shows it. */
+function ends(from: Point, to: Point): Shape[] {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   if (length < 1e-6) return [];
-  const along: Point = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
-  const at = ([x, y]: Point, far: number, aside: number): Point => [
-    x + along[0] * far - along[1] * aside,
-    y + along[1] * far + along[0] * aside,
-  ];
-  const bars = [from, to].map((end): Shape => ({
-    kind: 'line',
-    points: [at(end, 0, 2 * arrow.half), at(end, 0, -2 * arrow.half)],
-    stroke: 'clearance',
-  }));
-  if (length < SHORT) return bars;
-  const head = (end: Point, inward: number): Shape => ({
-    kind: 'area',
-    points: [end, at(end, inward * arrow.length, arrow.half), at(end, inward * arrow.length, -arrow.half)],
-    fill: 'ink',
-  });
-  return [head(from, 1), head(to, -1)];
+  const aside: Point = [(BAR * (to[1] - from[1])) / length, (BAR * (to[0] - from[0])) / length];
+  return [from, to].map(([x, y]) =>
+    segment([x - aside[0], y + aside[1]], [x + aside[0], y - aside[1]], 'clearance'),
+  );
 }
 
 /**

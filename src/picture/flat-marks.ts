@@ -44,9 +44,10 @@ function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
   const ticks = profile.flatMap(({ at, width }, i): Shape[] => {
     const [x] = place([at - flat.half, 0]);
     const [, edge] = place([0, width / 2]);
-    // The last station before the middle may stand so near to it that their numbers would touch.
+    // The last even station before the middle may stand so near to it that nobody could tell whose number is whose.
     const next = profile[i + 1]?.at;
-    const crowded = next !== undefined && place([next - at, 0])[0] - place([0, 0])[0] < CROWDED;
+    if (next !== undefined && (next - at < NEAR || place([next - at, 0])[0] - place([0, 0])[0] < CROWDED))
+      return [];
     const label = (y: number, value: string, hand: HandName): Shape => ({
       kind: 'label',
       at: [x, y],
@@ -56,9 +57,8 @@ function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
     });
     return [
       segment([x, edge], [x, under + 8], 'leader'),
-      ...(crowded
-        ? []
-        : [label(under + 18, at === 0 ? '0' : text(at), 'text'), label(under + 30, text(width), 'strong')]),
+      label(under + 18, at === 0 ? '0' : text(at), 'text'),
+      label(under + 30, text(width), 'strong'),
     ];
   });
   // Beside the station of the middle, where the other half has none.
@@ -72,6 +72,8 @@ function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
   return [...ticks, ...rows];
 }
 
+/** Inches between two stations. */
+const NEAR = 1;
 /** Points between two numbers that still stand apart. */
 const CROWDED = 24;
 

@@ -1,7 +1,7 @@
 /** What stands around every picture: head with its band of strands, scale, what is assumed and how sure, and the caution. */
 import type { Advice } from '../advice/advice.ts';
 import type { Order } from '../order/types.ts';
-import { situation } from '../report/about-order.ts';
+import { ownNumbers, situation } from '../report/about-order.ts';
 import { assumedTexts, measuredText } from '../report/about-rest.ts';
 import { visible } from '../report/clean.ts';
 import { look } from '../report/look.ts';
@@ -15,7 +15,7 @@ export const paper = { width: 720, height: 522, margin: 18 } as const;
 
 /** What must be said of every length that nobody measured. */
 export const notMeasured =
-  'Do not cut until measured: nobody has taped ring to ring, lengths are provisional.';
+  'Do not cut until measured: nobody has taped ring to ring, lengths are provisional and judged only roughly.';
 
 /** In an inch of paper. */
 export const POINTS = 72;
@@ -121,7 +121,10 @@ export function footLines({ facts, assumptions, cautions }: Advice, units: Units
     textLines(text, hand, { width: paper.width, most: 4 }).map((line) => ({ text: line, hand }));
   return [
     ...(facts.lengthNeed.measured ? [] : lines(notMeasured, 'strong')),
-    ...lines([measured, ...assumedTexts(assumptions, units)].join(' '), 'fine'),
+    ...lines(
+      [measured, ...assumedTexts(assumptions, units), ownNumbers(facts) ?? ''].join(' ').trim(),
+      'fine',
+    ),
     ...lines(cautions.slice(0, 3).join(' '), 'fine'),
   ];
 }

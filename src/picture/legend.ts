@@ -1,5 +1,6 @@
 /** The column that says what the lines of a picture mean, and how far they can be trusted. */
-import type { Facts } from '../facts/facts.ts';
+import type { Advice } from '../advice/advice.ts';
+import { whoseText } from '../report/about-order.ts';
 import { roughLength, spreadNumber, type Units } from '../report/text.ts';
 import { formatLength } from '../units/print.ts';
 import { hatched } from './hatch.ts';
@@ -93,7 +94,8 @@ const measured: Entry['swatch'] = ([x, y], [width, height]) => [
 ];
 
 /** What the lines on the side of the horse mean, in the order in which they are looked for. */
-export function sideLegend({ room, floor, required }: Facts, units: Units): Entry[] {
+export function sideLegend(facts: Advice['facts'], units: Units): Entry[] {
+  const { room, floor, required } = facts;
   const by = (inches: number): string => formatLength(inches, units, 'computed');
   const whence = room.kind === 'measured' ? 'taped' : room.kind;
   return [
@@ -104,8 +106,14 @@ export function sideLegend({ room, floor, required }: Facts, units: Units): Entr
     },
     { swatch: band, text: `give or take of that line, ${spreadNumber(room.sd, units)} ${units}` },
     { swatch: limb, text: 'the elbow and its muscle: no cinch belongs there' },
-    { swatch: across('wanted'), text: `wanted clearance, ${by(required)}` },
-    { swatch: across('least'), text: `least clearance, ${by(floor)}: nearer is refused` },
+    {
+      swatch: across('wanted'),
+      text: `wanted clearance, ${by(required)}${whoseText(facts, 'required-clearance')}`,
+    },
+    {
+      swatch: across('least'),
+      text: `least clearance, ${by(floor)}${whoseText(facts, 'floor-clearance')}: nearer is refused`,
+    },
     { swatch: cords, text: 'cinch, front edge to the left' },
     { swatch: woven, text: 'woven bars' },
     { swatch: buckle, text: 'buckle' },

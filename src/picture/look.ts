@@ -43,7 +43,7 @@ export const strokes = {
   /** Under every line on a photo. */
   halo: { color: 'white', width: 4.2 },
   /** On a photo, a cinch beside the one that is shown. */
-  other: { color: 'ink', width: 1.1, dash: [3, 2.2] },
+  other: { color: 'ink', width: 1.8, dash: [1.8, 2.8] },
   /** Around what is refused. */
   refused: { color: 'ink', width: 1.6, dash: [6, 3] },
 } as const satisfies Record<string, Stroke>;
@@ -57,6 +57,8 @@ export const fills = {
   strap: colors.sand,
   paper: colors.white,
   band: colors.sand,
+  /** Where a sample of a line on a photo lies. */
+  ground: colors.line,
   ink: colors.ink,
 } as const;
 

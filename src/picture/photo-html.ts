@@ -2,8 +2,10 @@
 import type { Advice } from '../advice/advice.ts';
 import { element, html, htmlPage, plainList } from '../report/html.ts';
 import { sheetCss } from '../report/sheet-css.ts';
-import type { Units } from '../report/text.ts';
+import { phraseText, type Units } from '../report/text.ts';
+import { facesText } from '../report/about-photo.ts';
 import { roomText, ringText } from '../report/about-order.ts';
+import { sureTexts } from './html.ts';
 import { svgOnPhoto, type PhotoScene } from './photo-page.ts';
 import type { Shown } from './shown.ts';
 
@@ -43,7 +45,14 @@ function pageText({ advice, shown, units, drawing, address }: PhotoPage): string
         ),
       ),
       element('h2', 'Where the elbow and the ring are'),
-      plainList([roomText(advice.facts, units), ringText(advice.facts, units)]),
+      plainList([
+        roomText(advice.facts, units),
+        ringText(advice.facts, units),
+        ...advice.remarks.map((remark) => phraseText(remark, units)),
+        ...(advice.facts.photo === undefined ? [] : [facesText(advice.facts.photo)]),
+      ]),
+      element('h2', 'How sure'),
+      plainList(sureTexts(advice, units)),
       element('p', html(advice.cautions.join(' ')), 'cautions'),
     ].map((part) => `\n${part}`),
     'sheet',

@@ -4,7 +4,9 @@ import { behindBy } from './elbow.ts';
 import { clearanceOnPhoto } from './photo-clearance.ts';
 import { haloed, type OnPhoto } from './photo-halo.ts';
 import { bent } from './photo-place.ts';
-import type { Layer, Point, Shape } from './scene.ts';
+import { textWidth } from './letters.ts';
+import { widthAt } from '../stock/outline.ts';
+import { box, segment, type Layer, type Point, type Shape } from './scene.ts';
 import { cinchLayers, pointsOf } from './side.ts';
 
 /** Layers of a side picture that are drawn as outlines; strands and woven rows would hide the photo. */
@@ -30,6 +32,36 @@ export function otherOnPhoto(candidate: Candidate, { facts, place }: OnPhoto, na
     return { kind: 'line', points: points[0] === undefined ? [] : [...points, points[0]], stroke: 'other' };
   });
   return { name, shapes: haloed(shapes) };
+}
+
+/** Points from an edge to what it is called. */
+const OFF = 16;
+/** Where along the cinch, from the chest up, each of several is named: so that no name lies on another. */
+const places = [0.75, 0.55, 0.38, 0.25];
+
+/** What a cinch is called, at its back edge, where the elbow is not. */
+export function tagOnPhoto(
+  { candidate, tag }: { candidate: Candidate; tag: string },
+  { facts, place, facing, size }: OnPhoto,
+  nth: number,
+): Layer {
+  const { shape } = candidate;
+  const s = shape.top * (places[nth] ?? 0.2);
+  const { slope } = facts.centreLine;
+  const edge = place([slope * s - widthAt(shape, s) / 2, s]);
+  const width = textWidth(tag, 'strong') + 8;
+  const wanted = facing < 0 ? edge[0] + OFF : edge[0] - OFF - width;
+  const left = Math.min(size[0] - width - 2, Math.max(2, wanted));
+  const y = Math.min(size[1] - 9, Math.max(9, edge[1]));
+  const near: Point = [facing < 0 ? left : left + width, y];
+  return {
+    name: 'tag',
+    shapes: [
+      ...haloed([segment(edge, near, 'leader')]),
+      box([left, y - 7], [left + width, y + 7], { fill: 'paper', stroke: 'leader' }),
+      { kind: 'label', at: [left + width / 2, y + 3], text: tag, hand: 'strong', anchor: 'middle' },
+    ],
+  };
 }
 
 /** Without what fills it. */

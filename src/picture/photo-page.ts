@@ -1,13 +1,17 @@
 /** A cinch laid on the photo of the horse: the part of the photo round the girth, and under it what is drawn and how far it goes. */
 import type { Advice } from '../advice/advice.ts';
 import type { PhotoReading } from '../photo/read.ts';
-import { roughLength, spreadNumber, type Units } from '../report/text.ts';
+import { facesText } from '../report/about-photo.ts';
+import { phraseText, roughLength, spreadNumber, type Units } from '../report/text.ts';
 import { formatLength } from '../units/print.ts';
+import { whoseText } from '../report/about-order.ts';
+import { listed } from '../units/phrase.ts';
 import { notMeasured, titleText } from './frame.ts';
 import { legendShapes, type Entry } from './legend.ts';
 import { linesAt, shortened, textLines, textWidth } from './letters.ts';
 import { hands, leading, type HandName, type StrokeName } from './look.ts';
-import { cinchOnPhoto, otherOnPhoto } from './photo-layers.ts';
+import { haloed, type OnPhoto } from './photo-halo.ts';
+import { cinchOnPhoto, otherOnPhoto, tagOnPhoto } from './photo-layers.ts';
 import { partOf, placeOnPhoto, type Part } from './photo-place.ts';
 import { box, segment, type Layer, type Point, type Scene, type Shape } from './scene.ts';
 import type { Shown } from './shown.ts';
@@ -61,11 +65,23 @@ export function photoScene({ advice, reading, shown, units }: PhotoPicture): Pho
         { name: 'strip', shapes: [strip] },
         ...others,
         ...(first?.candidate === undefined ? [] : cinchOnPhoto(first.candidate, on)),
+        // Once more without their white, which would hide the first: where edges nearly meet both are seen.
+        ...others.map(({ name, shapes }) => ({
+          name,
+          shapes: shapes.filter((shape) => shape.kind === 'line' && shape.stroke === 'other'),
+        })),
+        ...tagLayers(shown, on),
         ...(first?.mark === undefined ? [] : [markLayer(first.mark)]),
         { name: 'words', shapes: words.shapes },
       ],
     },
   };
+}
+
+/** Where several cinches lie on each other, each is named at its edge. */
+function tagLayers(shown: readonly Shown[], on: OnPhoto): Layer[] {
+  const laid = shown.flatMap(({ candidate, tag }) => (candidate === undefined ? [] : [{ candidate, tag }]));
+  return laid.length < 2 ? [] : laid.map((each, i) => tagOnPhoto(each, on, i));
 }
 
 /** What must be seen first stands on the photo itself. */
@@ -107,6 +123,7 @@ function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number
     write(`${lines.join('. ')}.`, 'text', 5);
     y += 2;
   }
+  for (const remark of advice.remarks) write(phraseText(remark, units), 'strong', 5);
   const entries = legend({ advice, reading, shown, units });
   const half = Math.ceil(entries.length / 2);
   const columns = [entries.slice(0, half), entries.slice(half)].map((part, i) =>
@@ -115,6 +132,7 @@ function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number
   shapes.push(...columns.flatMap((column) => column.shapes));
   y += Math.max(...columns.map((column) => column.height)) + 2;
   if (!advice.facts.lengthNeed.measured) write(notMeasured, 'strong', 2);
+  write(facesText(reading), 'text', 2);
   write(reachText(reading, units), 'fine', 6);
   write(advice.cautions.slice(0, 3).join(' '), 'fine', 6);
   return { shapes, bottom: y };
@@ -126,22 +144,61 @@ function reachText({ seen }: PhotoReading, units: Units): string {
   return `Laid on the photo by the marks that were clicked on it: a place behind the elbow may lie ${give} ${units} off. The barrel is taken to be an ellipse, and the horse stands still. Length cannot be seen: tape from ring to ring before cord is cut.`;
 }
 
+type Line = (at: Point, size: readonly [number, number]) => Shape;
+
+/** Lines as they look on a photo, in white on a gray ground. */
+const sample =
+  (...lines: readonly Line[]): Entry['swatch'] =>
+  (at, size) => [
+    box(at, [at[0] + size[0], at[1] + size[1]], { fill: 'ground' }),
+    ...haloed(lines.map((line) => line(at, size))),
+  ];
+
+const level =
+  (stroke: StrokeName, down = 0.5): Line =>
+  ([x, y], [width, height]) =>
+    segment([x + 1, y + height * down], [x + width - 1, y + height * down], stroke);
+
+const upright =
+  (along: number): Line =>
+  ([x, y], [width, height]) =>
+    segment([x + width * along, y + 1], [x + width * along, y + height - 1], 'clearance');
+
+const buckle: Line = ([x, y], [width, height]) =>
+  box([x + 6, y + 1.5], [x + width - 6, y + height - 1.5], { stroke: 'buckle' });
+
 function legend({ advice: { facts }, shown, units }: PhotoPicture): Entry[] {
-  const line =
-    (stroke: StrokeName): Entry['swatch'] =>
-    ([x, y]: Point, [width, height]) => [segment([x, y + height / 2], [x + width, y + height / 2], stroke)];
   const whence =
-    facts.room.kind === 'measured' ? 'taped' : facts.room.kind === 'photo' ? 'by photo' : facts.room.kind;
+    facts.room.kind === 'measured'
+      ? 'taped'
+      : facts.room.kind === 'photo'
+        ? facts.room.weighed
+          ? 'photo and usual hand together'
+          : 'by photo alone'
+        : 'the usual hand';
   return [
-    { swatch: line('edge'), text: 'edges of the cinch and of its strap' },
-    { swatch: line('buckle'), text: 'buckle' },
-    { swatch: line('clearance'), text: 'nearest place to the elbow, with its give or take' },
+    { swatch: sample(level('edge', 0.18), level('edge', 0.82)), text: 'edges of the cinch and of its strap' },
+    { swatch: sample(buckle), text: 'buckle' },
     {
-      swatch: line('elbow'),
+      swatch: sample(level('clearance'), upright(0.16), upright(0.84)),
+      text: 'nearest place to the elbow, with its give or take',
+    },
+    {
+      swatch: sample(level('elbow')),
       text: `back of the elbow, ${roughLength(facts.room.value, units)} ahead of the groove (${whence})`,
     },
-    { swatch: line('least'), text: `least clearance, ${formatLength(facts.floor, units, 'computed')}` },
-    ...(shown.length < 2 ? [] : [{ swatch: line('other'), text: 'edges of the others' }]),
+    {
+      swatch: sample(level('least')),
+      text: `least clearance, ${formatLength(facts.floor, units, 'computed')}${whoseText(facts, 'floor-clearance')}`,
+    },
+    ...(shown.length < 2
+      ? []
+      : [
+          {
+            swatch: sample(level('other')),
+            text: `edges of ${listed(shown.slice(1).map(({ tag }) => (tag.startsWith('No.') ? tag : `the one ${tag}`)))}`,
+          },
+        ]),
   ];
 }
 

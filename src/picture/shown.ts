@@ -3,13 +3,15 @@ import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import { askedText, standingOf, standingText, whichText } from '../report/about-check.ts';
-import { elbowText, notGood } from '../report/about-specs.ts';
+import { elbowText, lesserTexts, ruleWords, toTell } from '../report/about-specs.ts';
 import { capital, type Units } from '../report/text.ts';
-import { ruleName, specName, tiedText } from '../report/words.ts';
+import { specName, tiedText } from '../report/words.ts';
 import { listed } from '../units/phrase.ts';
 
 export interface Shown {
   readonly head: string;
+  /** What it is called at its edge, where several lie on each other. */
+  readonly tag: string;
   /** What must be seen first: that it is refused, or not sure. */
   readonly mark: string | undefined;
   readonly lines: readonly string[];
@@ -20,16 +22,17 @@ export interface Shown {
 /** One of those that pass. */
 export function shownSpec(spec: RankedSpec, { facts }: Advice, units: Units): Shown {
   const { candidate, rank } = spec;
-  const found = notGood(spec).filter(({ judgement }) => judgement !== 'refuse');
-  const rules = (wanted: string): string =>
-    listed(found.filter(({ judgement }) => judgement === wanted).map(({ rule }) => ruleName(rule)));
+  const found = toTell(spec, facts);
+  const open = found.filter(({ judgement }) => judgement === 'cannot-tell');
   const doubts = [
-    ['poor on', rules('poor')],
-    ['nobody can tell', rules('cannot-tell')],
-    ['only acceptable on', rules('acceptable')],
-  ].flatMap(([how = '', what = '']) => (what === '' ? [] : [`${how} ${what}`]));
+    ...lesserTexts(found, 'customer'),
+    ...(open.length === 0
+      ? []
+      : [`nobody can tell ${listed(open.map(({ rule }) => ruleWords(rule, 'customer')))}`]),
+  ];
   return {
     head: `No. ${String(rank)}: ${specName(candidate)}`,
+    tag: `No. ${String(rank)}`,
     mark: undefined,
     lines: [
       capital(tiedText(candidate, facts.order, units)),
@@ -48,12 +51,13 @@ export function shownChecked(checked: Checked, { facts, specs }: Advice, units: 
   return {
     // Whoever is handed a picture knows of no command line.
     head: `${checked.which === 'command line' ? 'The cinch asked about' : whichText(checked)}${cinch}`,
+    tag: tags[checked.which],
     mark: standing === 'refused' ? 'REFUSED' : standing === 'not sure' ? 'NOT SURE' : undefined,
     lines: [
       candidate === undefined
         ? capital(askedText(checked, units))
         : capital(tiedText(candidate, facts.order, units)),
-      capital(standingText(checked, units, facts)),
+      capital(standingText(checked, facts, { units, reader: 'customer' })),
       ...(checked.filled.length === 0 || candidate === undefined
         ? []
         : [`Taken, since not said: ${takenText(checked)}`]),
@@ -62,5 +66,7 @@ export function shownChecked(checked: Checked, { facts, specs }: Advice, units: 
     candidate,
   };
 }
+
+const tags = { wants: 'wanted', current: 'ridden in now', 'command line': 'asked about' } as const;
 
 const takenText = ({ filled }: Checked): string => listed(filled.map(({ part }) => part));

@@ -1,5 +1,5 @@
 /** A template over several sheets of paper: which part lies on which sheet, and what each sheet says of itself. */
-import { textLines, linesAt, shortened } from './letters.ts';
+import { textLines, linesAt, shortened, textWidth } from './letters.ts';
 import { hands, leading } from './look.ts';
 import { box, segment, type Layer, type Point, type Shape } from './scene.ts';
 import { checkBars, checkBarsHeight, printWords, type Template } from './template.ts';
@@ -39,6 +39,9 @@ interface Grid {
   readonly width: number;
   readonly height: number;
   readonly window: Rectangle;
+  /** Where each column of sheets and each row of them begins in the drawing, points. */
+  readonly lefts: readonly number[];
+  readonly tops: readonly number[];
   readonly columns: number;
   readonly rows: number;
 }
@@ -60,15 +63,54 @@ function gridOf({ drawing }: Template, { width, height }: { width: number; heigh
     width: width - 2 * MARGIN,
     height: height - 2 * MARGIN - HEAD - FOOT,
   };
-  const count = (whole: number, part: number): number =>
-    Math.max(1, Math.ceil((whole - OVERLAP) / (part - OVERLAP) - 1e-9));
-  return {
-    width,
-    height,
-    window,
-    columns: count(drawing.width, window.width),
-    rows: count(drawing.height, window.height),
-  };
+  const lefts = startsOf(drawing.width, window.width, textSpans(drawing.layers, 0));
+  const tops = startsOf(drawing.height, window.height, textSpans(drawing.layers, 1));
+  return { width, height, window, lefts, tops, columns: lefts.length, rows: tops.length };
+}
+
+type Span = readonly [number, number];
+
+/**
+ * Where sheets begin along one side. Every sheet shows at least so much of the one before; more, where the line along which they are
+ * joined would else run through a text and as far as no sheet more is needed for it.
+ */
+function startsOf(whole: number, part: number, texts: readonly Span[]): number[] {
+  const count = Math.max(1, Math.ceil((whole - OVERLAP) / (part - OVERLAP) - 1e-9));
+  let spare = OVERLAP + count * (part - OVERLAP) - whole;
+  const starts = [0];
+  for (let i = 1; i < count; i++) {
+    const latest = (starts[i - 1] ?? 0) + part - OVERLAP;
+    const start = beforeTexts(latest, texts);
+    const kept = latest - start <= spare ? start : latest;
+    spare -= latest - kept;
+    starts.push(kept);
+  }
+  return starts;
+}
+
+/** The last place not after that one that lies in no text. */
+function beforeTexts(place: number, texts: readonly Span[]): number {
+  const through = texts.filter(([from, to]) => from < place && place < to);
+  if (through.length === 0) return place;
+  return beforeTexts(Math.min(...through.map(([from]) => from)), texts);
+}
+
+/** White round a text, points. */
+const ROUND = 3;
+
+/** How far texts reach along the drawing (axis 0) or down it (1). */
+function textSpans(layers: readonly Layer[], axis: 0 | 1): Span[] {
+  return layers.flatMap(({ shapes, layers: inner = [] }): Span[] => [
+    ...shapes.flatMap((shape): Span[] => {
+      if (shape.kind !== 'label') return [];
+      const { at, text, hand, anchor = 'start' } = shape;
+      if (axis === 1) return [[at[1] - hands[hand].size - ROUND, at[1] + ROUND]];
+      const width = textWidth(text, hand);
+      const from = at[0] - (anchor === 'middle' ? width / 2 : anchor === 'end' ? width : 0);
+      return [[from - ROUND, from + width + ROUND]];
+    }),
+    ...textSpans(inner, axis),
+  ]);
 }
 
 interface Cell {
@@ -80,7 +122,7 @@ const labelOf = ({ row, column }: Cell): string => `${String.fromCharCode(65 + r
 
 function tileOf(template: Template, grid: Grid, cell: Cell): Tile {
   const { window, width, height } = grid;
-  const from: Point = [cell.column * (window.width - OVERLAP), cell.row * (window.height - OVERLAP)];
+  const from: Point = [grid.lefts[cell.column] ?? 0, grid.tops[cell.row] ?? 0];
   return {
     width,
     height,
@@ -99,12 +141,10 @@ function tileOf(template: Template, grid: Grid, cell: Cell): Tile {
 }
 
 /** A cross in a circle at four places of every strip that two sheets share: hold both to the light and lay cross on cross. */
-function jointShapes({ window, columns, rows }: Grid): Shape[] {
-  const [wide, tall] = [window.width - OVERLAP, window.height - OVERLAP];
+function jointShapes({ window, lefts, tops }: Grid): Shape[] {
   const places: Point[] = [];
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      const [left, top] = [column * wide, row * tall];
+  for (const [row, top] of tops.entries()) {
+    for (const [column, left] of lefts.entries()) {
       for (const part of [0.12, 0.88]) {
         if (column > 0) places.push([left + OVERLAP / 2, top + part * window.height]);
         if (row > 0) places.push([left + part * window.width, top + OVERLAP / 2]);
@@ -161,15 +201,21 @@ function mapShapes(grid: Grid, cell: Cell): Shape[] {
 }
 
 /** The edge of what shows, and where the edge of the next sheet comes to lie. */
-function edgeShapes({ window, columns, rows }: Grid, { row, column }: Cell): Shape[] {
+function edgeShapes({ window, lefts, tops }: Grid, { row, column }: Cell): Shape[] {
   const { x, y, width, height } = window;
   const [right, bottom] = [x + width, y + height];
   return [
     box([x, y], [right, bottom], { stroke: 'leader' }),
-    ...(column + 1 < columns ? [segment([right - OVERLAP, y], [right - OVERLAP, bottom], 'joint')] : []),
-    ...(row + 1 < rows ? [segment([x, bottom - OVERLAP], [right, bottom - OVERLAP], 'joint')] : []),
+    ...nextOf(lefts, column).map((far) => segment([x + far, y], [x + far, bottom], 'joint')),
+    ...nextOf(tops, row).map((far) => segment([x, y + far], [right, y + far], 'joint')),
   ];
 }
+
+/** How far into the sheet the next one begins; nothing on the last. */
+const nextOf = (starts: readonly number[], at: number): number[] => {
+  const [here = 0, next] = starts.slice(at, at + 2);
+  return next === undefined ? [] : [next - here];
+};
 
 function footShapes({ lines }: Template, { window }: Grid): Shape[] {
   const join =

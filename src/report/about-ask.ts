@@ -16,7 +16,7 @@ export type AskedOrder =
       readonly ok: true;
       readonly file: string;
       readonly result: AskResult;
-      /** Those to put to the customer, most worth first. */
+      /** Those to put to the customer, what must be known before cutting first, then most worth first. */
       readonly toAsk: readonly Worth[];
       /** Offered instead of some of them. */
       readonly photo: Worth | undefined;
@@ -30,6 +30,12 @@ export type AskedOrder =
     };
 
 export type Asked = AskedOrder & { readonly ok: true };
+
+/** In which order the questions stand. */
+export const orderText = (toAsk: readonly Worth[]): string =>
+  toAsk.length > 1 && toAsk.some(({ beforeCutting }) => beforeCutting)
+    ? 'what must be taped before cutting first, then most worth first'
+    : 'most worth first';
 
 /** "+6 %, give or take 1"; whole percent, and less than one is said so. */
 export function gainText({ mean, error }: Mean): string {

@@ -8,7 +8,7 @@ import type { CinchAsked } from '../order/types.ts';
 import { listed } from '../units/phrase.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
-import { elbowText, notGood, toTell } from './about-specs.ts';
+import { elbowText, lesserTexts, ruleWords, toTell, type Reader } from './about-specs.ts';
 import { capital, phraseText, type Units } from './text.ts';
 import { ruleName, specName, styleName, tiedText, troubleName } from './words.ts';
 
@@ -84,34 +84,38 @@ export const openOf = (checked: Checked): readonly Finding[] =>
 export const nearestOf = (checked: Checked): RankedSpec | undefined =>
   standingOf(checked) === 'refused' ? checked.nearest : undefined;
 
-/** The standing with its reason, after the word; with `facts` what is less than good is told as in the short form. */
-export function standingText(checked: Checked, units: Units, facts?: Facts): string {
+/** In which units, and for whom. */
+export interface Telling {
+  readonly units: Units;
+  readonly reader?: Reader;
+}
+
+/** The standing with its reason, after the word. */
+export function standingText(
+  checked: Checked,
+  facts: Pick<Facts, 'lengthNeed'>,
+  { units, reader = 'counter' }: Telling,
+): string {
   const { judged, cannot } = checked;
   if (judged === undefined) return cannot === undefined ? 'it cannot be laid' : phraseText(cannot, units);
-  const own = { findings: findingsOf(checked) };
-  const worst = facts === undefined ? notGood(own) : toTell(own, facts);
+  const worst = toTell({ findings: findingsOf(checked) }, facts);
   if (standingOf(checked) === 'refused') {
     const why = worst.filter(({ judgement }) => judgement === 'refuse');
     return why.map(({ reason }) => phraseText(reason, units)).join('. It also ');
   }
   const clear = elbowText(judged, units);
-  const named = (judgement: string): string =>
-    listed(worst.filter((f) => f.judgement === judgement).map(({ rule }) => ruleName(rule)));
-  const doubts = [
-    ['poor on', named('poor')],
-    ['only acceptable on', named('acceptable')],
-  ].flatMap(([how = '', what = '']) => (what === '' ? [] : [`; ${how} ${what}`]));
+  const doubts = lesserTexts(worst, reader).map((text) => `; ${text}`);
   const open = openOf(checked);
   const but = open.some(mayDecide) ? ' with the buckle taken' : '';
-  return `nothing refuses it${but}; ${clear}${doubts.join('')}${openText(open, units)}`;
+  return `nothing refuses it${but}; ${clear}${doubts.join('')}${openText(open, { units, reader })}`;
 }
 
 /** "; nobody can tell roping strength: nobody said what the horse is used for", each reason once. */
-function openText(open: readonly Finding[], units: Units): string {
+function openText(open: readonly Finding[], { units, reader = 'counter' }: Telling): string {
   const reasons = [...new Set(open.map(({ reason }) => phraseText(reason, units)))];
   const parts = reasons.map((why) => {
     const same = open.filter(({ reason }) => phraseText(reason, units) === why);
-    return `${listed(same.map(({ rule }) => ruleName(rule)))}: ${why}`;
+    return `${listed(same.map(({ rule }) => ruleWords(rule, reader)))}: ${why}`;
   });
   return parts.length === 0 ? '' : `; nobody can tell ${parts.join('; nor ')}`;
 }
@@ -119,15 +123,15 @@ function openText(open: readonly Finding[], units: Units): string {
 /** The nearest spec that passes, and what changes; undefined when it passes itself. */
 export function nearestPassText(
   checked: Checked,
-  { facts: { order } }: Pick<Advice, 'facts'>,
+  { facts }: Pick<Advice, 'facts'>,
   units: Units,
 ): string | undefined {
   const nearest = nearestOf(checked);
   if (nearest === undefined) return undefined;
   const { candidate } = nearest;
-  const poor = notGood(nearest).filter(({ judgement }) => judgement === 'poor');
+  const poor = toTell(nearest, facts).filter(({ judgement }) => judgement === 'poor');
   const but = poor.length === 0 ? '' : `, but poor on ${listed(poor.map(({ rule }) => ruleName(rule)))}`;
-  const spec = `${specName(candidate)}, ${tiedText(candidate, order, units)}; ${elbowText(nearest, units)}${but}`;
+  const spec = `${specName(candidate)}, ${tiedText(candidate, facts.order, units)}; ${elbowText(nearest, units)}${but}`;
   const own = checked.judged?.candidate;
   const changes = own === undefined ? [] : changesOf(own, candidate, units);
   const what = changes.length === 0 ? '' : ` What changes: ${changes.join('; ')}.`;
@@ -174,10 +178,10 @@ export function causeTexts({ causes }: Checked, units: Units): string[] {
 export function wantsText(
   checked: Checked,
   { specs, facts }: { specs: readonly RankedSpec[]; facts: Facts },
-  units: Units,
+  { units, reader = 'counter' }: Telling,
 ): string {
   const place = checked.passes ? placeText(checked.judged?.candidate, specs) : '';
-  const standing = `${capital(standingOf(checked))}${place}: ${standingText(checked, units, facts)}`;
+  const standing = `${capital(standingOf(checked))}${place}: ${standingText(checked, facts, { units, reader })}`;
   return `The customer asked for: ${askedText(checked, units)}. ${standing}.`;
 }
 

@@ -64,6 +64,13 @@ export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): 
   return `The shop's own numbers are in force: ${named.join('; ')}.`;
 }
 
+/** Whose number it is, where the shop has set or learned it: " (the shop's own number)"; empty for the usual one. */
+export function whoseText({ shop }: Pick<CaseFacts, 'shop'>, key: ModelKey): string {
+  if (!shop.overridden.includes(key)) return '';
+  const from = learnedText(shop, key);
+  return from === undefined ? " (the shop's own number)" : ` (${from.replace(/^from/, 'learned from')})`;
+}
+
 /** "from 212 outcomes of this shop until 2026-11-20"; undefined where no outcomes stand behind a number. */
 function learnedText({ learned }: Pick<Shop, 'learned'>, key: ModelKey): string | undefined {
   const from = learned?.[key as LearnedKey];

@@ -59,6 +59,10 @@ export function pictureText({ photo: { photo }, picture }: Read): string {
   return `Picture: ${photo.file}, ${size}; the file is there and agrees (${picture.kind.toUpperCase()}${turned}).`;
 }
 
+/** Which way the horse is taken to look: swapped marks are seen by it. */
+export const facesText = ({ stand }: Pick<PhotoReading, 'stand'>): string =>
+  `The horse looks to the ${stand.facing > 0 ? 'right' : 'left'}: if it does not, elbow and girth groove are swapped.`;
+
 /** How it was taken, as far as was said. */
 export function takenText({ photo: { photo, stand } }: Read, units: Units): string {
   const { reference, plumb, cameraDistance } = photo;
@@ -71,7 +75,7 @@ export function takenText({ photo: { photo, stand } }: Read, units: Units): stri
       ? `camera distance not said, taken as ${farText(stand.camera.distance, units)}`
       : `camera ${farText(cameraDistance, units)} away`;
   const string = plumb === undefined ? 'no plumb line' : 'plumb line';
-  return `The horse faces ${stand.facing > 0 ? 'right' : 'left'}; ${scale}; ${far}; ${string}.`;
+  return `${capital(scale)}; ${far}; ${string}.`;
 }
 
 /** "12 ft 6 in"; a distance that was paced is not told in halves. */
@@ -87,13 +91,17 @@ export const giveOrTake = (sd: number, units: Units): string => spreadNumber(sd,
 /** A share of the square of the spread, as whole percent. */
 export const shareText = (share: number): string => decimals(100 * share, 0);
 
+/** Whether a photo has a share in an input. */
+export const isFromPhoto = ({ kind, basis }: Pick<Assumption, 'kind' | 'basis'>): boolean =>
+  kind === 'photo' || basis.startsWith('worked out from');
+
 /** Inputs that a photo can give: what of it is used, and why not. */
 export function usedTexts(assumptions: readonly Assumption[], units: Units): string[] {
   const inputs = ['elbow room', 'ring set-back', 'ring to ring', 'barrel width over depth'];
   return assumptions
     .filter(({ input }) => inputs.includes(input))
     .map((entry) =>
-      entry.kind === 'photo'
+      isFromPhoto(entry)
         ? `${capital(assumptionText(entry, units))}.`
         : `${capital(entry.input)}: ${basisText(entry)}; the photo is not used for it.`,
     );

@@ -8,7 +8,7 @@ import type { Style } from '../order/types.ts';
 import { listed } from '../units/phrase.ts';
 import { decimals, formatLength } from '../units/print.ts';
 import { capital, chanceText, ordinal, phraseText, quantityText, spreadNumber, type Units } from './text.ts';
-import { judgementWords, ruleName, specName, styleName } from './words.ts';
+import { judgementWords, plainRuleName, ruleName, specName, styleName } from './words.ts';
 
 /** Of what the percentages are sure, which is less than the distance itself: said once above a list. */
 export const sureOf = ({ floor }: Pick<Facts, 'floor'>, units: Units): string =>
@@ -38,10 +38,19 @@ export function nearestText({ inches, sd, station, where }: Clearance, units: Un
 }
 
 /** Why it comes before the next one; undefined for the last. */
-export function becauseText(spec: RankedSpec, units: Units): string | undefined {
+export function becauseText(spec: RankedSpec, units: Units, reader: Reader = 'counter'): string | undefined {
   const why = becauseOnly(spec, units);
   if (why === undefined) return undefined;
-  return `${spec.rank === 1 ? 'First' : `Before no. ${String(spec.rank + 1)}`} because ${why}.`;
+  const told = reader === 'customer' ? plainBecause(why) : why;
+  return `${spec.rank === 1 ? 'First' : `Before no. ${String(spec.rank + 1)}`} because ${told}.`;
+}
+
+/** "the next best is so-so in how high the buckle sits" where the counter reads "no. 2 is only acceptable on: buckle height". */
+function plainBecause(why: string): string {
+  const [, lesser, names] = /^no\. \d+ is (poor|only acceptable) on: (.*)$/.exec(why) ?? [];
+  if (lesser === undefined || names === undefined) return why;
+  const plain = names.split(', ').map((name) => plainRuleName(name.replaceAll(' ', '-')));
+  return `the next best is ${lesser === 'poor' ? 'poor' : 'so-so'} in ${listed(plain)}`;
 }
 
 /** The reason alone, with the other called by its number. */
@@ -72,8 +81,8 @@ export function briefText(finding: Finding, units: Units): string {
   return finding.rule === 'elbow-clearance' ? text.replace(/: clears the elbow by [^,]*, /, ': ') : text;
 }
 
-/** Findings that are neither good nor beside the point, worst first. */
-export function notGood({ findings }: Pick<Judged, 'findings'>): Finding[] {
+/** Findings that are neither good nor beside the point, worst first; what is told of them `toTell` decides. */
+function notGood({ findings }: Pick<Judged, 'findings'>): Finding[] {
   const order = ['refuse', 'poor', 'cannot-tell', 'acceptable'] as const;
   return order.flatMap((judgement) =>
     findings.filter((finding) => finding.judgement === judgement && !onlyCompares(finding)),
@@ -94,7 +103,10 @@ export function marginText({ margin, reason }: Finding, units: Units): string | 
   return `${sign}${as === 'count' ? decimals(margin, 0) : quantityText({ value: margin, as }, units)}`;
 }
 
-/** The same for the short form: what only says that nobody taped ring to ring stands there already, as a provisional length. */
+/**
+ * What is told of a spec, on every screen and picture alike, worst first: all that is less than good. Where nobody has taped ring to
+ * ring, a length that is merely acceptable is left out, and `roughlyJudged` says so once.
+ */
 export function toTell(
   judged: Pick<Judged, 'findings'>,
   { lengthNeed }: Pick<Facts, 'lengthNeed'>,
@@ -106,6 +118,47 @@ export function toTell(
 
 /** Between two guesses a disagreement is no news. */
 const ofLength: ReadonlySet<string> = new Set(['length-agreement', 'latigo-run']);
+
+/** Why verdicts on a length are not told; undefined where they are. */
+export const roughlyJudged = ({ lengthNeed }: Pick<Facts, 'lengthNeed'>): string | undefined =>
+  lengthNeed.measured ? undefined : 'Length judged only roughly: nobody has taped ring to ring.';
+
+/** Under a list of specs whose length is a guess. */
+export const provisionalLength =
+  'Provisional length, roughly judged: do not cut until ring to ring is taped.';
+
+/** The counter reads the words of the trade, a customer plain ones. */
+export type Reader = 'counter' | 'customer';
+
+/** What a spec is less than good on, rules by name: "poor on grip; only acceptable on stock", or "good but for ... (so-so)". */
+export function lesserTexts(found: readonly Finding[], reader: Reader): string[] {
+  const named = (wanted: string): string[] =>
+    found.filter(({ judgement }) => judgement === wanted).map(({ rule }) => ruleWords(rule, reader));
+  const [poor, acceptable] = [named('poor'), named('acceptable')];
+  if (reader === 'counter') {
+    return [
+      ['poor on', listed(poor)],
+      ['only acceptable on', listed(acceptable)],
+    ].flatMap(([how = '', what = '']) => (what === '' ? [] : [`${how} ${what}`]));
+  }
+  const but = [
+    ...(poor.length === 0 ? [] : [`${listed(poor)} (poor)`]),
+    ...(acceptable.length === 0 ? [] : [`${listed(acceptable)} (so-so)`]),
+  ];
+  return but.length === 0 ? [] : [`good but for ${but.join('; ')}`];
+}
+
+/** A rule's name as the reader knows it. */
+export const ruleWords = (rule: string, reader: Reader): string =>
+  reader === 'customer' ? plainRuleName(rule) : ruleName(rule);
+
+/** On a customer's paper: "how well it holds the saddle: so-so (a fan high on the side would hold better)". */
+export function plainFindingText({ rule, judgement, reason }: Finding, units: Units): string {
+  const why = phraseText(reason, units);
+  if (judgement === 'cannot-tell') return `nobody can tell ${plainRuleName(rule)}: ${why}.`;
+  const word = judgement === 'acceptable' ? 'so-so' : judgementWords[judgement].word;
+  return `${plainRuleName(rule)}: ${word} (${why}).`;
+}
 
 /** Findings that all the specs share word for word are said once; none when there is only one. */
 export function sharedFindings([first, ...others]: readonly Judged[], facts: Facts, units: Units): Finding[] {

@@ -1,4 +1,4 @@
-/** `ask` for scripts: one result an order in input order, questions most worth first. */
+/** `ask` for scripts: one result an order in input order, questions that must be answered before cutting first, then most worth first. */
 import type { Worth } from '../ask/ask.ts';
 import type { Mean } from '../geometry/worth.ts';
 import { askingNumbers } from '../sources/asking.ts';

@@ -40,7 +40,17 @@ function opening(asking: readonly Asked[]): string {
   const [only] = asking;
   const about =
     asking.length === 1 && only !== undefined ? `order ${nameOf(only)}` : `${String(asking.length)} orders`;
-  return `thank you for your ${about}. With a little more from you the cinch will be surer to clear the elbow and to be the right length. What helps most stands first; every single answer helps.`;
+  return `thank you for your ${about}. With a little more from you the cinch will be surer to clear the elbow and to be the right length. ${firstText(asking)}; every single answer helps.`;
+}
+
+/** What stands first, and why. */
+function firstText(asking: readonly Asked[]): string {
+  const before = asking.some(
+    ({ toAsk }) => toAsk.length > 1 && toAsk.some(({ beforeCutting }) => beforeCutting),
+  );
+  return before
+    ? 'What we must know before we cut stands first, then what helps most'
+    : 'What helps most stands first';
 }
 
 /** "2402 for Juniper". */

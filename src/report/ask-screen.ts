@@ -11,6 +11,7 @@ import {
   meaningText,
   nothingText,
   nowText,
+  orderText,
   thresholdText,
   type Asked,
   type AskedOrder,
@@ -65,7 +66,7 @@ function orderLines({ result, toAsk, photo }: Asked, page: Page): string[] {
 
 function questionLines(toAsk: readonly Worth[], page: Page): string[] {
   return [
-    ...heading(page, 'Ask, most worth first'),
+    ...heading(page, `Ask, ${orderText(toAsk)}`),
     ...toAsk.flatMap((worth, i) => cardLines(worth, `${String(i + 1).padStart(3)}  `, page)),
   ];
 }

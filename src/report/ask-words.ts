@@ -9,6 +9,15 @@ export interface QuestionWords {
   readonly safely: string;
 }
 
+/** How a side photo is taken; docs/photo.md says the same, word for word. */
+export const howToTakePhoto: readonly string[] = [
+  'The horse stands square on level ground, saddled as it is ridden, with the stirrup leather and fender tied up out of the way: back of the elbow, girth groove and ring must show.',
+  "The camera is level, at the height of the girth, straight across from the girth groove, 10 to 20 ft (3 to 6 m) away. Pace the distance. Further and zoomed in is better than near. A helper at the horse's shoulder looks along the horse and waves you left or right until you stand square.",
+  'A stick of known length, a yard or longer if there is one, lies along the near side of the barrel, as near to the camera as the skin is there. A flat sheet of known size will do, the larger the better.',
+  'A string with a weight hangs in the picture, near the horse.',
+  'Send the picture as it came from the camera.',
+];
+
 /** Common practice around tied horses, no source: beside the shoulder, never kneeling, never under the horse. */
 export const questionWords: Readonly<Record<QuestionName, QuestionWords>> = {
   'ring to ring': {
@@ -41,8 +50,9 @@ export const questionWords: Readonly<Record<QuestionName, QuestionWords>> = {
   },
   'side photo': {
     asked: 'A photo from the side',
-    how: 'Saddle on, cinch done up loosely or off, the horse square on level ground. Hold the camera level, at the height of the elbow, 15 ft (4.5 m) away and straight across from the girth. In the picture, beside the horse and as near to it as the girth, stands something of a known length: write down what it is and how long. The front leg, the whole saddle and the chest must be in it.',
-    safely: 'Somebody else holds the horse. Lean the yardstick where it cannot fall against the horse.',
+    how: `${howToTakePhoto.join(' ')} Write down what the stick or sheet is and how long, and how far you paced.`,
+    safely:
+      'Somebody else holds the horse. Whoever helps stands beside the shoulder, never behind or under the horse.',
   },
 };
 

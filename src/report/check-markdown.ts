@@ -13,7 +13,7 @@ import {
   whichText,
 } from './about-check.ts';
 import { aboutTexts } from './about-order.ts';
-import { marginText, nearestText } from './about-specs.ts';
+import { marginText, nearestText, roughlyJudged } from './about-specs.ts';
 import { document, escaped, list, section, table, unread } from './markdown.ts';
 import { capital, phraseText, type Units } from './text.ts';
 import type { CheckResult, ReportOptions } from './types.ts';
@@ -45,17 +45,19 @@ function orderBlocks({ advice, checked }: Read, units: Units): string[] {
 
 function checkedBlocks(checked: Checked, advice: Advice, units: Units): string[] {
   const { judged } = checked;
+  const { facts } = advice;
   const best = bestText(checked, advice, units);
   const nearest = nearestPassText(checked, advice, units);
   return [
     `## ${whichText(checked)}`,
     escaped(`${capital(askedText(checked, units))}.`),
-    `**${capital(standingOf(checked))}**: ${escaped(`${standingText(checked, units)}.`)}`,
+    `**${capital(standingOf(checked))}**: ${escaped(`${standingText(checked, facts, { units })}.`)}`,
     judged === undefined ? '' : escaped(nearestText(judged.candidate.clearance, units)),
     nearest === undefined ? '' : `**Nearest that passes**: ${escaped(nearest)}`,
     best === undefined ? '' : `**Best for this pair**: ${escaped(best)}`,
     ...section('### Likely causes of the trouble', list(causeTexts(checked, units).map(escaped))),
     judged === undefined ? '' : findingTable(findingsOf(checked), units),
+    judged === undefined ? '' : (roughlyJudged(facts) ?? ''),
   ];
 }
 

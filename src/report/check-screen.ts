@@ -15,7 +15,7 @@ import {
   whichText,
   type Standing,
 } from './about-check.ts';
-import { findingText, marginText, nearestText, notGood } from './about-specs.ts';
+import { findingText, marginText, nearestText, roughlyJudged, toTell } from './about-specs.ts';
 import { cautionLines, headLines, leadIn, unreadLines } from './heads.ts';
 import { heading, item, markOf, pageFor, pageText, sentence, type Page } from './page.ts';
 import { capital } from './text.ts';
@@ -65,12 +65,12 @@ function checkedLines(checked: Checked, { advice, options, page }: Scene): strin
   return [
     ...heading(page, whichText(checked)),
     ...sentence(page, `${capital(askedText(checked, page.units))}.`, 2),
-    ...item(page, `${standingText(checked, page.units)}.`, mark),
+    ...item(page, `${standingText(checked, advice.facts, page)}.`, mark),
     ...(judged === undefined ? [] : sentence(page, nearestText(judged.candidate.clearance, page.units), 2)),
     ...(nearest === undefined ? [] : ['', ...leadIn(page, 'Nearest that passes:', nearest)]),
     ...(best === undefined ? [] : leadIn(page, 'Best for this pair:', best)),
     ...causeLines(checked, page),
-    ...findingLines(checked, options, page),
+    ...findingLines(checked, { advice, options, page }),
   ];
 }
 
@@ -81,10 +81,10 @@ function causeLines(checked: Checked, page: Page): string[] {
 }
 
 /** What is not good in full, what is good in a line; with `why` everything in full. */
-function findingLines(checked: Checked, { why }: ReportOptions, page: Page): string[] {
+function findingLines(checked: Checked, { advice: { facts }, options: { why }, page }: Scene): string[] {
   if (checked.judged === undefined) return [];
   const findings = findingsOf(checked);
-  const full = why ? findings : notGood({ findings });
+  const full = why ? findings : toTell({ findings }, facts);
   const lines = full.flatMap((finding) => {
     const margin = why ? marginText(finding, page.units) : undefined;
     const text = `${findingText(finding, page.units)}${margin === undefined ? '' : ` Margin ${margin}.`}`;
@@ -97,5 +97,7 @@ function findingLines(checked: Checked, { why }: ReportOptions, page: Page): str
     const text = `${judgement === 'good' ? 'Good on' : 'Does not apply:'} ${listed(names)}.`;
     lines.push(...item(page, text, markOf(judgement, page, 2)));
   }
+  const rough = roughlyJudged(facts);
+  if (rough !== undefined) lines.push(...item(page, rough, markOf('cannot-tell', page, 2)));
   return [...heading(page, 'Rule by rule'), ...lines];
 }

@@ -1,6 +1,6 @@
 /** What photos give, for scripts: lengths in inches, shares of the square of each spread. */
 import type { Clearance } from '../fit/candidate.ts';
-import { cannotGive, seenEntries } from './about-photo.ts';
+import { cannotGive, isFromPhoto, seenEntries } from './about-photo.ts';
 import { jsonText, rounded } from './json.ts';
 import { assumptionValue, candidateValue, failedValue } from './size-json.ts';
 import { phraseText } from './text.ts';
@@ -28,7 +28,7 @@ function resultValue(result: PhotoResult): Record<string, unknown> {
         Object.entries(seen.shares).map(([source, share]) => [source, rounded(share)]),
       ),
     })),
-    used: advice.assumptions.filter(({ kind }) => kind === 'photo').map(assumptionValue),
+    used: advice.assumptions.filter(isFromPhoto).map(assumptionValue),
     remarks: advice.remarks.map((remark) => phraseText(remark, 'in')),
     first: first === undefined ? null : candidateValue(first.candidate),
     withoutPhoto: {

@@ -4,6 +4,7 @@ import { listed } from '../units/phrase.ts';
 import { errorNames } from './photo-errors.ts';
 import {
   cannotGive,
+  facesText,
   giveOrTake,
   pictureText,
   seenEntries,
@@ -28,7 +29,7 @@ export function photoSheet(result: Read, units: Units): Sheet {
   return {
     title: orderTitle(facts.order),
     shop: 'What the side photo gives',
-    about: [pictureText(result), takenText(result, units)],
+    about: [pictureText(result), takenText(result, units), facesText(result.photo)],
     notice: facts.lengthNeed.measured
       ? undefined
       : 'A side photo never gives the length: do not cut until ring to ring is measured.',

@@ -6,7 +6,7 @@ import type { Line } from '../paper/line.ts';
 import { moneyText } from '../units/money.ts';
 import { listed } from '../units/phrase.ts';
 import { wantsText } from './about-check.ts';
-import { becauseText, elbowText, findingText, notGood } from './about-specs.ts';
+import { becauseText, elbowText, plainFindingText, toTell } from './about-specs.ts';
 import { ownNumbers } from './about-order.ts';
 import { assumedTexts, measuredText } from './about-rest.ts';
 import { countText, knownAmount, unitText } from './money.ts';
@@ -27,7 +27,7 @@ export function quoteSheet(quote: Quote, units: Units): Sheet {
     about: [...(named === '' ? [] : [`For ${named}.`]), `Written ${day}${holds}.`],
     notice: measured
       ? undefined
-      : 'Provisional length: no cord is cut until ring to ring is measured, and the price may change with it.',
+      : 'Provisional length, judged only roughly: no cord is cut until ring to ring is measured, and the price may change with it.',
     blocks: [
       ...suggestionBlocks(quote, units),
       ...under('What else would do', [
@@ -54,7 +54,7 @@ const headings = {
 /** Why it is this one; a wish needs no reason but that it passes, which is told with it. */
 function whyText({ takes, ranked }: Quote['taken'], units: Units): string {
   if (takes === 'wish' || ranked === undefined) return '';
-  if (takes === 'first') return becauseText(ranked, units) ?? '';
+  if (takes === 'first') return becauseText(ranked, units, 'customer') ?? '';
   return `Chosen; it stands no. ${String(ranked.rank)} of those that pass.`;
 }
 
@@ -78,13 +78,19 @@ function suggestionBlocks({ taken, order, facts, wants }: Quote, units: Units): 
     },
     { kind: 'text', text: whyText(taken, units) },
     { kind: 'text', text: wants === undefined ? '' : askedForText(wants, facts, units) },
-    { kind: 'list', items: notGood(spec).map((finding) => capital(toCustomer(findingText(finding, units)))) },
+    {
+      kind: 'list',
+      items: toTell(spec, facts).map((finding) => capital(toCustomer(plainFindingText(finding, units)))),
+    },
   ]);
 }
 
 /** On the customer's own paper the customer is "you". */
 const askedForText = (wants: Checked, facts: Quote['facts'], units: Units): string =>
-  toCustomer(wantsText(wants, { specs: [], facts }, units)).replace(/^The customer asked/, 'You asked');
+  toCustomer(wantsText(wants, { specs: [], facts }, { units, reader: 'customer' })).replace(
+    /^The customer asked/,
+    'You asked',
+  );
 
 /** The customer has no shop file. */
 const toCustomer = (text: string): string =>

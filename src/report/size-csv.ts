@@ -1,6 +1,7 @@
 /** `size` as a table for a spreadsheet: one row a spec; an order without any has one row that says so. */
 import type { RankedSpec } from '../advice/advice.ts';
-import { becauseOnly, notGood, shortFinding } from './about-specs.ts';
+import type { Facts } from '../facts/facts.ts';
+import { becauseOnly, shortFinding, toTell } from './about-specs.ts';
 import { csvText, unreadNote, type Cell } from './csv.ts';
 import { rounded } from './json.ts';
 import type { SizeResult } from './types.ts';
@@ -16,6 +17,7 @@ interface Row {
   readonly file: string;
   readonly outcome: 'passes' | 'nothing passes' | 'not read';
   readonly spec?: RankedSpec | undefined;
+  readonly facts?: Facts;
   readonly note?: string | undefined;
 }
 
@@ -72,8 +74,11 @@ export const sizeColumns: readonly Column[] = [
   { name: 'because', about: 'why it comes before the next', of: text((s) => becauseOnly(s, 'in')) },
   {
     name: 'not_good',
-    about: 'rules that find it less than good, with the judgement',
-    of: text((s) => notGood(s).map(shortFinding).join('; ')),
+    about: 'rules that find it less than good, with the judgement, as far as "size" tells them',
+    of: ({ spec, facts }) =>
+      spec === undefined || facts === undefined
+        ? undefined
+        : toTell(spec, facts).map(shortFinding).join('; '),
   },
   { name: 'note', about: 'why there is no spec', of: ({ note }) => note },
 ];
@@ -92,9 +97,10 @@ function rowsOf(result: SizeResult): Row[] {
     return [{ order, file, outcome: 'not read', note }];
   }
   const { advice, file } = result;
-  const { order } = advice.facts.order;
+  const { facts } = advice;
+  const { order } = facts.order;
   if (advice.specs.length === 0) {
     return [{ order, file, outcome: 'nothing passes', note: 'every style and strand count is refused' }];
   }
-  return advice.specs.map((spec) => ({ order, file, outcome: 'passes', spec }));
+  return advice.specs.map((spec) => ({ order, file, outcome: 'passes', spec, facts }));
 }

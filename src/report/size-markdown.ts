@@ -13,6 +13,7 @@ import {
   findingText,
   othersText,
   ownFindings,
+  provisionalLength,
   sharedFindings,
   sharedText,
   simulatedText,
@@ -44,9 +45,7 @@ function orderBlocks(
   const shown = advice.specs.slice(0, Math.max(1, top));
   const own = ownNumbers(facts);
   const worst = sharedFindings(shown, facts, units).filter(({ judgement }) => judgement === 'poor');
-  const provisional = facts.lengthNeed.measured
-    ? ''
-    : '**Provisional length: do not cut until ring to ring is measured.**';
+  const provisional = facts.lengthNeed.measured ? '' : `**${provisionalLength}**`;
   const others = othersText(advice, shown.length);
   const further = [others, widerText(advice, shown.length, units)].filter((text) => text !== undefined);
   return [
@@ -56,7 +55,7 @@ function orderBlocks(
     shown.length === 0 ? '**Nothing the shop can tie passes for this pair.**' : '',
     escaped(wayOutText(advice, units) ?? ''),
     escaped(riddenText(facts, units) ?? ''),
-    wants === undefined ? '' : escaped(wantsText(wants, advice, units)),
+    wants === undefined ? '' : escaped(wantsText(wants, advice, { units })),
     list(worst.map((finding) => escaped(sharedText(finding, shown.length, units)))),
     ...(shown.length === 0 ? [] : section('## To tie, best first', specTable(shown, advice.facts, units))),
     list(

@@ -15,6 +15,7 @@ import {
   nearestText,
   othersText,
   ownFindings,
+  provisionalLength,
   sharedFindings,
   sharedText,
   simulatedText,
@@ -65,7 +66,7 @@ function orderLines(
 function wantsLines({ wants, advice }: Sized, page: Page): string[] {
   const texts = [
     riddenText(advice.facts, page.units),
-    wants === undefined ? undefined : wantsText(wants, advice, page.units),
+    wants === undefined ? undefined : wantsText(wants, advice, page),
   ];
   return texts.flatMap((text) => (text === undefined ? [] : sentence(page, text, hanging)));
 }
@@ -105,7 +106,7 @@ function specLines({ advice, simulated }: Sized, options: ReportOptions, page: P
   lines.push(...sentence(page, latigoText(shown, page.units), { first: 2, rest: 4 }));
   if (!advice.facts.lengthNeed.measured) {
     const mark = markOf('poor', page, 2);
-    lines.push(...item(page, 'Provisional length: do not cut until ring to ring is measured.', mark));
+    lines.push(...item(page, provisionalLength, mark));
   }
   const others = othersText(advice, shown.length);
   const further = [others, widerText(advice, shown.length, page.units)].filter((text) => text !== undefined);

@@ -82,7 +82,7 @@ export function inputText({ value, unit }: { value: number; unit: 'in' | 'ratio'
 
 /** Where an input came from: what kind of knowledge, and of what. A basis that says it all stands alone. */
 export const basisText = ({ kind, basis }: { kind: string; basis: string }): string =>
-  basis === kind || kind === 'photo' ? basis : `${kind}: ${basis}`;
+  basis === kind || kind === 'photo' || basis.startsWith('worked out') ? basis : `${kind}: ${basis}`;
 
 /** 1st, 2nd, 3rd, 4th. */
 export function ordinal(rank: number): string {

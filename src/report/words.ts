@@ -19,6 +19,27 @@ export const specName = (spec: { style: Style; strands: number }): string =>
 /** The id of a rule as words: "latigo run". */
 export const ruleName = (id: string): string => id.replaceAll('-', ' ');
 
+/** The same for a customer, who knows no rules: what it is about. */
+export const plainRuleName = (id: string): string => plainRuleNames[id] ?? ruleName(id);
+
+export const plainRuleNames: Readonly<Record<string, string>> = {
+  'elbow-clearance': 'the room at the elbow',
+  'buckle-height': 'how high the buckle sits',
+  'latigo-run': 'how much latigo is left to tie',
+  'buckle-strands': 'how many strands the buckle takes',
+  'strand-range': 'how many strands it has',
+  stock: 'what must be ordered first',
+  'buckle-room': 'the room between buckle and elbow',
+  'pressure-index': 'how it spreads the pressure',
+  grip: 'how well it holds the saddle',
+  'flare-position': 'where it fans out',
+  'ring-slant': 'how straight it hangs from the ring',
+  'roping-strength': 'how strong it is for roping',
+  layers: 'how its cords are layered',
+  'usual-length': 'how usual its length is',
+  'length-agreement': 'how its length agrees with the girth',
+};
+
 /** A judgement as a word, and a sign that stands beside the word, never instead of it. */
 export const judgementWords: Readonly<Record<Judgement, { readonly word: string; readonly sign: string }>> = {
   good: { word: 'good', sign: '+' },
@@ -46,12 +67,17 @@ export const useNames: Readonly<Record<Use, string>> = {
 
 type Widths = Pick<Candidate, 'style' | 'width' | 'buckleWidth' | 'elbowWidth'>;
 
-/** "pinched to 3 3/4 in, 4 in behind the elbow": the other widths of a roper, as far as they print differently; empty for a straight. */
+/**
+ * "pinched to 3 3/4 in, 4 in wide where it passes the elbow": the other widths of a roper, as far as they differ by the quarter inch that
+ * the bench goes by, whatever the units; empty for a straight.
+ */
 export function pinchedText({ style, width, buckleWidth, elbowWidth }: Widths, units: Units): string {
   if (style === 'straight') return '';
-  const [wide, pinched, behind] = [width, buckleWidth, elbowWidth].map((each) => formatLength(each, units));
-  const elbow = behind === wide || behind === pinched ? '' : `, ${behind ?? ''} behind the elbow`;
-  return pinched === wide ? '' : `pinched to ${pinched ?? ''}${elbow}`;
+  const [wide, pinched, passing] = [width, buckleWidth, elbowWidth].map((each) => formatLength(each, 'in'));
+  const says = (inches: number): string => formatLength(inches, units);
+  const elbow =
+    passing === wide || passing === pinched ? '' : `, ${says(elbowWidth)} wide where it passes the elbow`;
+  return pinched === wide ? '' : `pinched to ${says(buckleWidth)}${elbow}`;
 }
 
 /** "special 6 (must be ordered)": a buckle, and whether that many cinches must wait for it. */

@@ -91,6 +91,8 @@ describe.skipIf(noBrowser)('the page for landmarks, picture by picture', () => {
   test('the demo photo, clicked: the block leaves by clipboard and as a file, and the program reads from it what is true', async () => {
     const { clicks, subject } = demo;
     const page = await open(desktop, await pageFor(fs.readFileSync(photoFile), 'juniper-side.jpg'));
+    await page.locator('[data-field="length"]').fill('36');
+    await settled(page);
     const inTurn: Place[] = [
       clicks.from,
       clicks.to,

@@ -7,6 +7,7 @@ import { orderSchema } from '../../src/order/order-schema.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { errorSources } from '../../src/photo/doubts.ts';
 import { photoColumns } from '../../src/report/photo-csv.ts';
+import { howToTakePhoto, questionWords } from '../../src/report/ask-words.ts';
 import { photoNumbers } from '../../src/sources/photo-numbers.ts';
 import { pictureLimits } from '../../src/cli/photo/picture.ts';
 import { demoPhoto } from '../support/photo-scenes.ts';
@@ -29,6 +30,13 @@ test('the block is that of the example, and is read as it stands', () => {
     'x',
   );
   expect(read?.ok === true && read.order.photo).toEqual(demoPhoto);
+});
+
+test('how to take the picture is what a customer is asked for, word for word', () => {
+  const section = text.split('## How to take it')[1]!.split('\n## ')[0]!;
+  const told = section.replaceAll(/\n\d\. /g, ' ').replaceAll(/\s+/g, ' ');
+  for (const part of howToTakePhoto) for (const sentence of part.split(/(?<=\.) /)) expect(told).toContain(sentence);
+  expect(questionWords['side photo'].how).toContain(howToTakePhoto.join(' '));
 });
 
 test('every key of the block is told, and no other', () => {

@@ -139,8 +139,9 @@ test('taping the room is worth what a fine grid of readings and rooms says', () 
 }, 60_000);
 
 /**
- * `size` looks at one reading, what was assumed, and sorts by the spread left; `ask` looks at all that may be read. They may differ
- * where two are nearly alike, since a reading far off may change what comes first; they must not point away from each other.
+ * `size` looks at one reading, what was assumed, and sorts by the spread left; `ask` looks at all that may be read. Of elbow
+ * room and set-back, which say nothing of the length, they may differ where two are nearly alike, since a reading far off may change
+ * what comes first; they must not point away from each other.
  */
 test('where size finds one tape clearly better than another, asking does not find it clearly worse', () => {
   let compared = 0;

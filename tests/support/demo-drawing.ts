@@ -112,12 +112,17 @@ function saddle(): string {
     [ring.x - 1.1, 22.6],
     [ring.x - 1.5, 27],
   ];
-  const fender: Pair[] = [
-    [-3.4, 27.5],
-    [-3.4, 9],
-    [-9, 9],
-    [-9, 27.5],
-  ];
+  // Folded up over the seat, so that girth, elbow and ring show.
+  const fender: Pixel[] = (
+    [
+      [fork.x - 5.2, 29],
+      [fork.x - 4.6, 33.4],
+      [fork.x - 5.4, 36.2],
+      [cantle.x + 3.6, 36],
+      [cantle.x + 3.4, 33],
+      [cantle.x + 4, 29],
+    ] as const
+  ).map(([x, y]) => pixelAt(x, y, 3));
   const stripes = [24.2, 25].map((s) =>
     patch(
       [
@@ -134,24 +139,25 @@ function saddle(): string {
     ...stripes,
     patch(skirt, leather),
     patch(plate, dark),
-    patch(fender, dark, 0.6),
     area(tree, leather),
+    area(fender, dark),
     stirrup(),
     ringShape(),
   ].join('\n');
 }
 
+/** Laid over the seat with its leather. */
 function stirrup(): string {
-  const out = subject.ellipse.halfWidth + 0.8;
-  const at = ([x, y]: Pair): Pixel => pixelAt(x, y, out);
+  const { fork, cantle } = subject;
+  const middle = (fork.x + cantle.x) / 2 - 1;
   const frame = (
     [
-      [-4.2, 5],
-      [-3, -1],
-      [-9.4, -1],
-      [-8.2, 5],
+      [middle + 2, 36.2],
+      [middle + 3.2, 41.6],
+      [middle - 3.2, 41.6],
+      [middle - 2, 36.2],
     ] as const
-  ).map(at);
+  ).map(([x, y]): Pixel => pixelAt(x, y, 3));
   return `<path d="${line(frame)}Z" fill="none" stroke="#4a2f1b" ${wide(0.9)} stroke-linejoin="round"/>`;
 }
 

@@ -1,6 +1,6 @@
 /** Runs the program in the process of the tests, on a machine made of strings and a real directory. */
 import path from 'node:path';
-import { createFile, standsAt, readUpTo, replaceFile } from '../../src/cli/files.ts';
+import { createFile, makeFolder, standsAt, readUpTo, replaceFile } from '../../src/cli/files.ts';
 import type { CliIo } from '../../src/cli/io.ts';
 import { runCli } from '../../src/cli/run.ts';
 
@@ -68,6 +68,9 @@ function machineOf({
     standsAt: (name) => standsAt(at(name)),
     replaceFile: (name, content) => {
       replaceFile(at(name), content);
+    },
+    makeFolder: (name) => {
+      makeFolder(at(name));
     },
     createFile: (name, text) => {
       createFile(at(name), text);

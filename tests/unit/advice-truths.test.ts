@@ -104,7 +104,9 @@ describe('a cinch refused for two reasons', () => {
   test('has them told in two sentences, each with its own margin', () => {
     const advice = sizeOrder(orderOf({ saddle: { rigging: rigging('7/8'), ringToRing: 46 } }), defaultShop);
     const checked = checkCinch({ style: 'straight', strands: 17, length: 24 }, 'wants', advice);
-    expect(standingText(checked, 'in')).toMatch(/^puts the buckle.*\. It also leaves 10\.50 in of latigo/);
+    expect(standingText(checked, advice.facts, { units: 'in' })).toMatch(
+      /^puts the buckle.*\. It also leaves 10\.50 in of latigo/,
+    );
     const run = checked.judged?.findings.find(({ rule }) => rule === 'latigo-run');
     expect(run?.margin).toBe(-0.5);
   });

@@ -136,12 +136,27 @@ describe('where it goes', () => {
     expect(stdout).toContain('Tighten in stages and check again after ten minutes');
     expect(stdout).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org\/2000\/svg)/);
   });
-  test('a folder that is not there', async () => {
-    const { code, stderr } = await run(['draw', '--out-dir', 'nowhere'], { stdin: order, cwd: dir });
+  test('a folder that is not there is made', async () => {
+    const { code, stderr } = await run(['draw', '--out-dir', 'new/pictures'], { stdin: order, cwd: dir });
+    expect({ code, stderr }).toEqual({ code: 0, stderr: 'wrote new/pictures/order-7.svg\n' });
+    expect(fs.existsSync(path.join(dir, 'new/pictures/order-7.svg'))).toBe(true);
+  });
+  test('a file is no folder to write into', async () => {
+    fs.writeFileSync(path.join(dir, 'taken'), '');
+    const { code, stderr } = await run(['draw', '--out-dir', 'taken'], { stdin: order, cwd: dir });
     expect({ code, stderr }).toEqual({
       code: 2,
-      stderr: 'cinchwright: there is no folder nowhere\nMake it first.\n',
+      stderr: 'cinchwright: --out-dir takes a folder, and "taken" is a file\n',
     });
+  });
+  test('a folder of orders is taken, and a pattern', async () => {
+    fs.mkdirSync(path.join(dir, 'orders'));
+    for (const name of ['a', 'b']) fs.writeFileSync(path.join(dir, 'orders', `${name}.yaml`), order);
+    for (const named of ['orders', 'orders/*.yaml']) {
+      const { code, stdout } = await run(['draw', named, '--format', 'html'], { cwd: dir });
+      expect(code).toBe(0);
+      expect(stdout.match(/<svg /g)).toHaveLength(2);
+    }
   });
   test.each([
     [['--out', 'x.csv'], /draw cannot print csv/],

@@ -148,6 +148,7 @@ describe('the folder', () => {
 
 interface Row {
   input: string;
+  value: number;
   basis: string;
   sd: number;
 }
@@ -190,13 +191,44 @@ describe('what a tape says', () => {
     const { stdout } = await run(['size', 'orders/o.yaml', '--format', 'json'], { cwd: home });
     const [result] = (JSON.parse(stdout) as { results: { assumptions: Row[]; remarks: string[] }[] }).results;
     const setBack = result?.assumptions.find(({ input }) => input === 'ring set-back');
-    expect(setBack?.basis).toMatch(/from which it is far$/);
+    expect(setBack?.basis).toMatch(/^by photo alone, the more cautious: it contradicts center-fire position/);
     expect(setBack?.sd).toBeGreaterThan(1);
     expect(result?.remarks).toEqual([
       expect.stringMatching(
         /^By the rigging's name the way from the elbow back to the ring is 8\.\d\d in, by the photo 3\.73 in/,
       ),
     ]);
+  });
+
+  // The ring clicked a foot too far back: a mark that cannot be true must not hang the cinch further from the elbow.
+  test('a ring far behind where its name says earns no wider cinch', async () => {
+    const sized = async (text: string) => {
+      put('orders/o.yaml', text);
+      const { stdout } = await run(['size', 'orders/o.yaml', '--format', 'json'], { cwd: home });
+      const { results } = JSON.parse(stdout) as {
+        results: [{ assumptions: Row[]; remarks: string[]; specs: { strands: number }[] }];
+      };
+      return results[0];
+    };
+    const right = await sized(example);
+    const wrong = await sized(example.replace('ring: [728, 549]', 'ring: [830, 549]'));
+    const setBack = wrong.assumptions.find(({ input }) => input === 'ring set-back')!;
+    expect(setBack.value).toBeCloseTo(13 / 8, 1);
+    expect(setBack.sd).toBeGreaterThan(2);
+    expect(wrong.specs[0]!.strands).toBeLessThanOrEqual(right.specs[0]!.strands);
+    expect(wrong.remarks.join(' ')).toContain('the more cautious is used, what the name says');
+    // The same too far ahead is the more cautious of the two, and is used.
+    const ahead = await sized(example.replace('ring: [728, 549]', 'ring: [680, 549]'));
+    expect(ahead.assumptions.find(({ input }) => input === 'ring set-back')!.value).toBeLessThan(0);
+    expect(ahead.remarks.join(' ')).toContain('the more cautious is used, what the photo shows');
+  });
+
+  test('an elbow far ahead of the usual hand earns no room', async () => {
+    put('orders/o.yaml', example.replace('elbow: [696, 673]', 'elbow: [666, 673]'));
+    const { stdout } = await run(['size', 'orders/o.yaml', '--format', 'json'], { cwd: home });
+    const { results } = JSON.parse(stdout) as { results: [{ assumptions: Row[]; remarks: string[] }] };
+    expect(results[0].assumptions.find(({ input }) => input === 'elbow room')!.value).toBeCloseTo(4 * (74 / 72), 2);
+    expect(results[0].remarks.join(' ')).toContain('the more cautious is used, the usual one');
   });
 
   test('of a depth, bars and the rings all count', async () => {

@@ -51,7 +51,7 @@ describe('screen', () => {
     expect(text).toMatch(/ 1 {2}straight, \d+ strands +clears the elbow by \d\.\d\d in, \d\d % sure/);
     expect(text).toMatch(/^To tie, best first \(sure: of at least 1\.00 in\)$/m);
     expect(text).toContain('First because');
-    expect(text).toContain('Provisional length: do not cut until ring to ring is measured.');
+    expect(text).toContain('Provisional length, roughly judged: do not cut until ring to ring is taped.');
     expect(text).toContain('Will not do');
     expect(text).toContain('Ring to ring (before any cord is cut)');
     expect(text).toContain('Assumed:');

@@ -1,4 +1,4 @@
-/** `ask`: what to ask each customer, most worth first, and the message that asks it. */
+/** `ask`: what to ask each customer, what must be taped before cutting first, then most worth first, and the message that asks it. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { AskedOrder } from '../../report/about-ask.ts';
@@ -45,7 +45,7 @@ export function addAsk(program: Command, session: Session): void {
     .command('ask')
     .summary('what to ask the customer, and the message that asks it')
     .description(
-      'Lists what is worth asking about each order, most worth first, and writes the message to the customer.',
+      'Lists what is worth asking about each order, what must be taped before cutting first, then most worth first, and writes the message to the customer.',
     )
     .argument('[paths...]', 'order files, folders with them, or patterns')
     .addOption(

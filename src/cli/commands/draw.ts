@@ -24,7 +24,8 @@ over several sheets. Print it at 100 % and measure the bars on every sheet.
 whole, of others the edges. It shows no length, and is as sure as the marks.
 
 An SVG, PNG or JPEG holds one picture; an HTML page or a PDF holds those of all
-orders. With --out-dir each order gets a file of its own, named after it.
+orders. With --out-dir each order gets a file of its own, named after it; the
+folder is made when it is not there.
 
 Examples:
   cinchwright draw order.yaml --out cinch.png
@@ -34,7 +35,7 @@ Examples:
   cinchwright draw order.yaml --template --out template.pdf
   cinchwright draw order.yaml --on-photo --out juniper.jpg
   cinchwright draw order.yaml --on-photo --out juniper.html
-  cinchwright draw *.yaml --format png --out-dir pictures`;
+  cinchwright draw orders --format png --out-dir pictures`;
 
 /** Adds the command. */
 export function addDraw(program: Command, session: Session): void {
@@ -44,7 +45,7 @@ export function addDraw(program: Command, session: Session): void {
     .description(
       'Draws the cinches that suit each order, to scale: on the side of the horse, or laid flat for the bench.',
     )
-    .argument('[files...]', 'order files')
+    .argument('[paths...]', 'order files, folders with them, or patterns')
     .addOption(
       new Option('--spec <rank>', 'draw only the spec of this rank').argParser(whole('--spec', 1, 999)),
     );
@@ -77,7 +78,7 @@ export function addDraw(program: Command, session: Session): void {
     .addOption(outOption())
     .addOption(new Option('--out-dir <folder>', 'write each picture to a file of its own in this folder'))
     .addHelpText('after', examples)
-    .action(async (files: string[], _: unknown, command: Command) => {
+    .action(async (paths: string[], _: unknown, command: Command) => {
       const asked = command.optsWithGlobals<DrawOptions>();
       const unsaid = command.getOptionValueSource('format') === 'default';
       const options: DrawOptions = unsaid && asked.onPhoto === true ? { ...asked, format: 'jpeg' } : asked;
@@ -85,6 +86,6 @@ export function addDraw(program: Command, session: Session): void {
         options.onPhoto === true
           ? (await import('../draw/on-photo.ts')).drawOnPhoto
           : (await import('../draw/draw.ts')).draw;
-      session.code = await run(files, options, session.io);
+      session.code = await run(paths, options, session.io);
     });
 }

@@ -87,6 +87,6 @@ function guardOut({ format, out, outDir }: DrawOptions, io: CliIo): void {
     return;
   }
   if (outDir === '') throw new CliFault('--out-dir needs the name of a folder');
-  if (io.standsAt(outDir) !== 'directory')
-    throw new CliFault(`there is no folder ${printable(outDir)}`, { hint: 'Make it first.' });
+  if (io.standsAt(outDir) === 'file')
+    throw new CliFault(`--out-dir takes a folder, and "${printable(outDir)}" is a file`);
 }

@@ -2,9 +2,10 @@
 import { askedOf } from '../asked-cinch.ts';
 import { emit, emitBytes, guardInputs, tellNotWritten } from '../emit.ts';
 import { worse, type ExitCode } from '../fault.ts';
-import { namesOf, readEntries } from '../input.ts';
+import { readEntries } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { lackingText } from '../pdf.ts';
+import { orderFiles } from '../order-files.ts';
 import { tellFaults } from '../problems.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
@@ -12,12 +13,12 @@ import { guardAsked, type DrawOptions } from './asked.ts';
 import { contentOf } from './content.ts';
 import { tellNone } from './none.ts';
 import { picturesOf } from './pictures.ts';
-import { guardCount, outputsFor } from './places.ts';
+import { guardCount, makePlace, outputsFor } from './places.ts';
 
 /** Draws all orders that can be drawn, and tells of the rest. */
-export async function draw(files: readonly string[], options: DrawOptions, io: CliIo): Promise<ExitCode> {
+export async function draw(paths: readonly string[], options: DrawOptions, io: CliIo): Promise<ExitCode> {
   guardAsked(options, io);
-  const names = namesOf(files, io, 'draw');
+  const names = await orderFiles(paths, io, 'draw');
   const inputs = [...names, options.shop];
   guardInputs(options.out, inputs, io);
   const errorColor = colorFor(io, options.color, 'stderr');
@@ -30,6 +31,7 @@ export async function draw(files: readonly string[], options: DrawOptions, io: C
   const pictures = made.flatMap(({ picture }) => picture ?? []);
   const outputs = outputsFor(pictures, options);
   for (const { place } of outputs) guardInputs(place, inputs, io);
+  if (outputs.length > 0) makePlace(options, io);
   for (const output of outputs) {
     const { content, lacking } = await contentOf(output.pictures, { options, day: io.today() });
     if (typeof content === 'string') emit(content, output.place, io);

@@ -5,9 +5,9 @@ import type { PhotoScene } from '../../picture/photo-page.ts';
 import { askedOf } from '../asked-cinch.ts';
 import { emit, emitBytes, guardInputs, tellNotWritten } from '../emit.ts';
 import { worse, type ExitCode } from '../fault.ts';
-import { namesOf } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { lackingText } from '../pdf.ts';
+import { orderFiles } from '../order-files.ts';
 import { tellFaults } from '../problems.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
@@ -16,16 +16,16 @@ import { tellNone } from './none.ts';
 import { findPhotos, tellWithout } from './photo-files.ts';
 import { photoFor, rasterFile } from './photo-pixels.ts';
 import { picturesOf, type Asking, type Made, type Picture } from './pictures.ts';
-import { guardCount, outputsFor } from './places.ts';
+import { guardCount, makePlace, outputsFor } from './places.ts';
 
 /** Draws on the photos of all orders that have one, and tells of the rest. */
 export async function drawOnPhoto(
-  files: readonly string[],
+  paths: readonly string[],
   options: DrawOptions,
   io: CliIo,
 ): Promise<ExitCode> {
   guardAsked(options, io);
-  const names = namesOf(files, io, 'draw');
+  const names = await orderFiles(paths, io, 'draw');
   const inputs = [...names, options.shop];
   guardInputs(options.out, inputs, io);
   const errorColor = colorFor(io, options.color, 'stderr');
@@ -43,6 +43,7 @@ export async function drawOnPhoto(
   }
   const outputs = outputsFor(drawn, options);
   for (const { place } of outputs) guardInputs(place, [...inputs, ...drawn.map(({ file }) => file)], io);
+  if (outputs.length > 0) makePlace(options, io);
   for (const { place, pictures } of outputs) await write(pictures, place, { options, io });
   const told = await tellFaults(looked, io, errorColor);
   if (outputs.length === 0) tellNotWritten(options.out, io);

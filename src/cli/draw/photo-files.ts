@@ -2,7 +2,7 @@
 import { CliFault, printable } from '../fault.ts';
 import { readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
-import { lookAtPicture } from '../photo/look.ts';
+import { lookAtPicture, placed, type Words } from '../photo/look.ts';
 import type { DrawOptions } from './asked.ts';
 
 export interface Found {
@@ -32,7 +32,11 @@ export async function findPhotos(
       }
       const seen = await lookAtPicture(entry, photo, { name, from, io });
       if (seen.ok && seen.path !== undefined) found.push({ entry, file: seen.path });
-      else looked[looked.length - 1] = faulty(entry, seen.ok ? absent(entry, photo.file) : seen.problem);
+      else
+        looked[looked.length - 1] = faulty(
+          entry,
+          seen.ok ? await placed(entry, absent(photo.file), { name, io }) : seen.problem,
+        );
     }
   }
   return { looked, found, without };
@@ -48,11 +52,8 @@ const faulty = ({ file, line, order }: Entry & { ok: true }, problem: Problem): 
   problems: [problem],
 });
 
-const absent = ({ file, line }: Entry & { ok: true }, name: string): Problem => ({
-  file,
-  line,
-  column: 1,
-  path: 'photo.file',
+const absent = (name: string): Words => ({
+  key: 'file',
   found: name,
   expected: 'a picture to draw on',
   hint: 'it is not there: put it beside the order file, or name its folder with --photos-from',

@@ -1,6 +1,8 @@
 /** Where pictures go: one to a file, many into a folder, each named after its order. */
 import path from 'node:path';
 import { CliFault } from '../fault.ts';
+import type { CliIo } from '../io.ts';
+import { writing } from '../system-error.ts';
 import type { DrawOptions } from './asked.ts';
 
 /** A page or a PDF holds many pictures, an SVG or a PNG one. */
@@ -36,6 +38,14 @@ export function outputsFor<P extends { readonly order: string }>(
     for (let i = 2; taken.has(name); i++) name = `${stem}-${String(i)}`;
     taken.add(name);
     return { place: path.join(outDir, `${name}.${options.format}`), pictures: [picture] };
+  });
+}
+
+/** Makes the folder of --out-dir when it is not there. Errors: the system's, as a message. */
+export function makePlace({ outDir }: Pick<DrawOptions, 'outDir'>, io: CliIo): void {
+  if (outDir === undefined || io.standsAt(outDir) === 'directory') return;
+  writing(outDir, () => {
+    io.makeFolder(outDir);
   });
 }
 

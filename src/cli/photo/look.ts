@@ -51,7 +51,8 @@ export async function lookAtPicture(
   return { ok: true, picture: { there: true, kind, width, height, orientation }, path: found.path };
 }
 
-interface Words extends Omit<Fault, 'path'> {
+/** A fault of the photo block, without its place. */
+export interface Words extends Omit<Fault, 'path'> {
   readonly key: string;
 }
 
@@ -73,7 +74,7 @@ function sizeWords(
 }
 
 /** The fault at its key. The order was read without keeping places, so its file is read once more; what was piped in is gone. */
-async function placed(
+export async function placed(
   entry: Good,
   { key, ...words }: Words,
   { name, io }: { name: string; io: CliIo },

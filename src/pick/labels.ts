@@ -1,0 +1,78 @@
+/** Where the names of marks stand beside them: within the window, off the marks and off each other. */
+
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Label {
+  /** From the mark to where the text starts or ends, on its base line. */
+  readonly dx: number;
+  readonly dy: number;
+  readonly anchor: 'start' | 'end';
+}
+
+/** Height of a line of letters, and width of one, roughly: units of the screen. */
+const LINE = 16;
+const LETTER = 8.6;
+/** Half of a mark. */
+const MARK = 9;
+
+/** Beside the mark, above or below: further off nobody knows whose name it is. */
+const tries: readonly Label[] = [-10, 20, 5].flatMap((dy): Label[] => [
+  { dx: 14, dy, anchor: 'start' },
+  { dx: -14, dy, anchor: 'end' },
+]);
+
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export interface Named {
+  readonly at: Spot;
+  readonly name: string;
+  /** Whether it is the one that is asked for: its name is always told. */
+  readonly now: boolean;
+}
+
+/** A place for the name of each mark, the one that is asked for before the others; none where there is no room. */
+export function placeLabels(
+  marks: readonly Named[],
+  window: { readonly width: number; readonly height: number },
+): (Label | undefined)[] {
+  const taken: Box[] = [];
+  const placed = new Map<Named, Label>();
+  for (const mark of [...marks.filter(({ now }) => now), ...marks.filter(({ now }) => !now)]) {
+    const { at, name } = mark;
+    const isFree = (box: Box): boolean =>
+      !taken.some((other) => overlap(other, box)) &&
+      !marks.some((other) => other !== mark && overlap(around(other.at), box));
+    const inside = tries.filter((label) => isInside(boxOf(at, name, label), window));
+    const label = inside.find((each) => isFree(boxOf(at, name, each))) ?? (mark.now ? inside[0] : undefined);
+    if (label === undefined) continue;
+    taken.push(boxOf(at, name, label));
+    placed.set(mark, label);
+  }
+  return marks.map((mark) => placed.get(mark));
+}
+
+const around = ({ x, y }: Spot): Box => ({ left: x - MARK, right: x + MARK, top: y - MARK, bottom: y + MARK });
+
+function boxOf(at: Spot, name: string, { dx, dy, anchor }: Label): Box {
+  const start = at.x + dx - (anchor === 'end' ? LETTER * name.length : 0);
+  return {
+    left: start,
+    right: start + LETTER * name.length,
+    top: at.y + dy - 0.75 * LINE,
+    bottom: at.y + dy + 0.25 * LINE,
+  };
+}
+
+const isInside = ({ left, right, top, bottom }: Box, window: { width: number; height: number }): boolean =>
+  left >= 0 && right <= window.width && top >= 0 && bottom <= window.height;
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;

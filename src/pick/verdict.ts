@@ -1,0 +1,29 @@
+/** Whether the block can go into an order: what the order's door would refuse is never called complete. */
+import type { Photo } from './block.ts';
+import { badFields, emptyFields, fieldFault } from './fields.ts';
+import { readingsOf } from './readings.ts';
+import { missing, type Picked } from './state.ts';
+
+export interface Verdict {
+  /** Whether it may be copied and saved. */
+  readonly ready: boolean;
+  /** One sentence, with the first reason. */
+  readonly text: string;
+}
+
+/** The verdict on all there is so far. */
+export function verdictOf(now: Picked, photo: Photo): Verdict {
+  const no = (why: string): Verdict => ({ ready: false, text: `Not ready: ${why}` });
+  const { doubts } = readingsOf(now, photo);
+  const [first] = doubts;
+  if (first?.refused === true) return no(first.text);
+  const [wrong] = badFields(now).filter((field) => !emptyFields(now).includes(field));
+  if (wrong !== undefined) return no(fieldFault(now.fields, wrong) ?? '');
+  const lacking = [
+    ...(emptyFields(now).length > 0 ? ['size of the measure'] : []),
+    ...missing(now).map(({ name }) => name),
+  ];
+  if (lacking.length > 0) return no(`still to come: ${lacking.join(', ')}.`);
+  if (first === undefined) return { ready: true, text: 'Complete: copy it into the order.' };
+  return { ready: true, text: `Complete, but look at: ${first.text}` };
+}
