@@ -98,8 +98,11 @@ function numbersTable(learned: Learned): Block {
   };
 }
 
+const complaintsText = (key: Refit['key'], count: number): string =>
+  count === 1 && key === 'required-clearance' ? '1 rub' : `${String(count)} ${complaintNames[key]}`;
+
 function strengthText({ key, outcomes, complaints, strength, settled }: Refit): string {
-  return `${names[key]}: ${outcomes === 1 ? '1 outcome speaks' : `${String(outcomes)} outcomes speak`} of it, ${String(complaints)} ${complaintNames[key]}; by the days in use, worth ${decimals(strength, 1)} that were in use for long. What was unknown is ${String(Math.round(100 * settled))} % less.`;
+  return `${names[key]}: ${outcomes === 1 ? '1 outcome speaks' : `${String(outcomes)} outcomes speak`} of it, ${complaintsText(key, complaints)}; by the days in use, worth ${decimals(strength, 1)} that were in use for long. What was unknown is ${String(Math.round(100 * settled))} % less.`;
 }
 
 const ONE = 'not recommended: there is no other outcome to try on what was learned from this one.';

@@ -153,6 +153,20 @@ test('a picture that is well formed and says nothing by color alone', async () =
   expect(svg).not.toMatch(/NaN|undefined|Infinity/);
 });
 
+/** The plot for expected and come is 300 wide from 500, 300 high from 74. */
+test('every dot of the picture lies in its plot, where nearly all rub, too', async () => {
+  fs.writeFileSync(at('outcomes.csv'), rubbing);
+  await learn('--picture', 'dots.svg');
+  const dots = [...read('dots.svg').matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)"/g)];
+  expect(dots.length).toBeGreaterThanOrEqual(4);
+  for (const [, x, y] of dots) {
+    expect(Number(x)).toBeGreaterThanOrEqual(500);
+    expect(Number(x)).toBeLessThanOrEqual(800);
+    expect(Number(y)).toBeGreaterThanOrEqual(74);
+    expect(Number(y)).toBeLessThanOrEqual(374);
+  }
+});
+
 describe('the command line is wrong', () => {
   test.each<[string[], RegExp]>([
     [['--in-place'], /--in-place needs the shop file/],
