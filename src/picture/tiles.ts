@@ -80,13 +80,17 @@ function startsOf(whole: number, part: number, texts: readonly Span[]): number[]
   const starts = [0];
   for (let i = 1; i < count; i++) {
     const latest = (starts[i - 1] ?? 0) + part - OVERLAP;
-    const start = beforeTexts(latest, texts);
-    const kept = latest - start <= spare ? start : latest;
+    const free = [texts, texts.filter(isFigure)].map((avoided) => beforeTexts(latest, avoided));
+    const kept = free.find((start) => latest - start <= spare) ?? latest;
     spare -= latest - kept;
     starts.push(kept);
   }
   return starts;
 }
+
+/** A figure, which cannot be read when it is cut; a sentence can, and it may be longer than what there is to spare. */
+const isFigure = ([from, to]: Span): boolean => to - from < FIGURE;
+const FIGURE = 66;
 
 /** The last place not after that one that lies in no text. */
 function beforeTexts(place: number, texts: readonly Span[]): number {

@@ -58,7 +58,7 @@ function doubts({ contrary, ...learned }: Learned): string[] {
   return [
     ...contrary.map(({ clearance, counts }) => {
       const parts = [...counts].map(([result, count]) => `${String(count)} ${result}`);
-      return `Like cinches, tied with ${inches(clearance)} of clearance, came out differently: ${parts.join(', ')}. They cannot all be about the fit: look up what was reported.`;
+      return `Like cinches, tied with ${inches(clearance)} of clearance on the scale of the average horse, came out differently: ${parts.join(', ')}. They cannot all be about the fit: look up what was reported.`;
     }),
     ...[learned.clearance, learned.give].flatMap(({ key, bins }) =>
       bins
@@ -102,6 +102,7 @@ function strengthText({ key, outcomes, complaints, strength, settled }: Refit): 
   return `${names[key]}: ${outcomes === 1 ? '1 outcome speaks' : `${String(outcomes)} outcomes speak`} of it, ${String(complaints)} ${complaintNames[key]}; by the days in use, worth ${decimals(strength, 1)} that were in use for long. What was unknown is ${String(Math.round(100 * settled))} % less.`;
 }
 
+const ONE = 'not recommended: there is no other outcome to try on what was learned from this one.';
 const ONE_KIND =
   'not recommended: all these outcomes are of one spec on one set of measures, and there is no other to try on what was learned from them.';
 
@@ -111,7 +112,7 @@ export function verdictText(refit: Refit, learned: Learned): string {
   if (outcomes === 0) return `${names[key]}: no outcome speaks of it; nothing is learned.`;
   const { defaults, refit: own, better, error } = heldOut;
   const scores = `log score ${decimals(own, 2)} against ${decimals(defaults, 2)} with the defaults; ${better < 0 ? 'worse' : 'better'} by ${decimals(Math.abs(better), 2)}, give or take ${decimals(error, 2)}`;
-  if (!Number.isFinite(error)) return `${names[key]}: ${ONE_KIND}`;
+  if (!Number.isFinite(error)) return `${names[key]}: ${outcomes === 1 ? ONE : ONE_KIND}`;
   const follows = recommended
     ? `Recommended: ${inches(writtenOf(refit, learned))}.`
     : refit.settled < learningNumbers['least-settled'].value
@@ -156,16 +157,16 @@ function floorText(learned: Learned): string {
   const same = old === inches(value);
   const moved = same ? ` and is at ${old} already` : ` from ${old} to ${inches(value)}`;
   const then = same ? '' : `; at ${inches(value)} it is ${chanceText(atFloor.moved)}`;
+  const raise =
+    atFloor.moved >= 0.5
+      ? ' If that is more than you will tie, raise floor-clearance in the shop file by hand.'
+      : '';
   if (moves === 'follows')
-    return `The least clearance, against which cinches are refused and called good, goes with it${moved}: ${FLOOR_FOLLOWS}. At ${old} ${chances}${then}.`;
+    return `The least clearance, against which cinches are refused and called good, goes with it${moved}: ${FLOOR_FOLLOWS}. At ${old} ${chances}${then}.${raise}`;
   const why =
     moves === 'set-by-shop'
       ? 'which the shop set itself and learning leaves alone,'
       : 'which learning never lowers below the default,';
-  const raise =
-    atFloor.after >= 0.5
-      ? ' If that is more than you will tie, raise floor-clearance in the shop file by hand.'
-      : '';
   return `At the least clearance (${old}), ${why} ${chances}.${raise}`;
 }
 

@@ -2,7 +2,7 @@
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { createFile, readUpTo, replaceFile, standsAt } from '../../src/cli/files.ts';
+import { createFile, makeFolder, readUpTo, replaceFile, standsAt } from '../../src/cli/files.ts';
 import { runCli } from '../../src/cli/run.ts';
 
 export interface Ran {
@@ -63,6 +63,9 @@ export class Folder {
       standsAt: (name) => standsAt(at(name)),
       replaceFile: (name, content) => {
         replaceFile(at(name), content);
+      },
+      makeFolder: (name) => {
+        makeFolder(at(name));
       },
       createFile: (name, text) => {
         createFile(at(name), text);

@@ -1,0 +1,150 @@
+/** A spec has one list of what is less than good: on the screen, in a check, in a quote's words and on every picture. */
+import { describe, expect, test } from 'vitest';
+import { checkCinch } from '../../src/advice/check.ts';
+import type { Judged } from '../../src/advice/judge.ts';
+import { sizeOrder } from '../../src/index.ts';
+import { shownChecked, shownSpec } from '../../src/picture/shown.ts';
+import { sideScene } from '../../src/picture/page.ts';
+import { sceneSvg } from '../../src/picture/svg.ts';
+import { templateOf } from '../../src/picture/template.ts';
+import { tilesOf } from '../../src/picture/tiles.ts';
+import { textWidth } from '../../src/picture/letters.ts';
+import type { Layer } from '../../src/picture/scene.ts';
+import { standingText } from '../../src/report/about-check.ts';
+import { roughlyJudged, toTell } from '../../src/report/about-specs.ts';
+import { pinchedText, plainRuleName, plainRuleNames, ruleName } from '../../src/report/words.ts';
+import { rules } from '../../src/rules/registry.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+
+const pairs = [
+  ['nobody taped ring to ring', undefined],
+  ['ring to ring taped', 45],
+] as const;
+
+describe.each(pairs)('%s', (_, ringToRing) => {
+  const trouble = ['saddle-rolls', 'slips-back'] as const;
+  const advice = sizeOrder(
+    orderOf({
+      horse: { heartGirth: 76, trouble: [...trouble] },
+      saddle: { rigging: rigging('full'), ringToRing },
+    }),
+    defaultShop,
+  );
+  const told = (judged: Judged, of: 'acceptable' | 'poor'): string[] =>
+    toTell(judged, advice.facts)
+      .filter(({ judgement }) => judgement === of)
+      .map(({ rule }) => rule);
+
+  test('a spec on a picture and the same cinch named in a check have the same faults', () => {
+    let faults = 0;
+    for (const spec of advice.specs.slice(0, 12)) {
+      const { style, strands, length, buckle } = spec.candidate;
+      const checked = checkCinch({ style, strands, length, buckle: buckle.id }, 'command line', advice);
+      const own = [...told(spec, 'poor'), ...told(spec, 'acceptable')];
+      faults += own.length;
+      const picture = shownSpec(spec, advice, 'in').lines.join('\n');
+      const asked = shownChecked(checked, advice, 'in').lines.join('\n');
+      const counter = standingText(checked, advice.facts, { units: 'in' });
+      for (const { id } of rules) {
+        const has = own.includes(id);
+        expect(picture.includes(plainRuleName(id)), `${id}: ${picture}`).toBe(has);
+        expect(asked.includes(plainRuleName(id)), `${id}: ${asked}`).toBe(has);
+        const [, after = ''] = /; ((?:poor|only acceptable) on .*)$/.exec(counter) ?? [];
+        expect(after.includes(ruleName(id)), `${id}: ${counter}`).toBe(has);
+      }
+    }
+    expect(faults).toBeGreaterThan(0);
+  });
+
+  test('a merely acceptable length is told only when it was taped, and else why not', () => {
+    const all = advice.specs.flatMap((spec) => told(spec, 'acceptable'));
+    const ofLength = all.filter((rule) => rule === 'latigo-run' || rule === 'length-agreement');
+    expect(ofLength.length > 0).toBe(ringToRing !== undefined);
+    expect(roughlyJudged(advice.facts) === undefined).toBe(ringToRing !== undefined);
+  });
+});
+
+test('every rule has plain words of its own', () => {
+  expect(Object.keys(plainRuleNames).toSorted()).toEqual(rules.map(({ id }) => id).toSorted());
+  expect(new Set(Object.values(plainRuleNames)).size).toBe(rules.length);
+});
+
+test.each([
+  [3, 'pinched to 3 in', 'pinched to 7.6 cm'],
+  [3.1, 'pinched to 3 in', 'pinched to 7.6 cm'],
+  [
+    3.5,
+    'pinched to 3 in, 3 1/2 in wide where it passes the elbow',
+    'pinched to 7.6 cm, 8.9 cm wide where it passes the elbow',
+  ],
+])('a roper pinched to 3 in that is %s in wide at the elbow', (elbowWidth, inches, cm) => {
+  const widths = { style: 'high-flare', width: 3.75, buckleWidth: 3, elbowWidth } as const;
+  expect(pinchedText(widths, 'in')).toBe(inches);
+  expect(pinchedText(widths, 'cm')).toBe(cm);
+});
+
+describe('whose clearance it is', () => {
+  const picture = (shop: typeof defaultShop): string => {
+    const advice = sizeOrder(orderOf({}), shop);
+    const shown = [shownSpec(advice.specs[0]!, advice, 'in')];
+    const svg = sceneSvg(sideScene({ advice, shown, units: 'in' }));
+    return [...svg.matchAll(/<text[^>]*>([^<]*)/g)].map(([, text]) => text).join(' ');
+  };
+  const model = { ...defaultShop.model, 'required-clearance': 1.4 };
+  const own = { ...defaultShop, model, overridden: ['required-clearance'] as const };
+
+  test('the usual one is nobody’s', () => {
+    expect(picture(defaultShop)).not.toMatch(/own number|learned/);
+  });
+  test('set by the shop', () => {
+    expect(picture(own)).toMatch(/wanted clearance, [\d.]+ in \(the shop(?:'|&#39;|&apos;)s own number\)/);
+  });
+  test('learned', () => {
+    const learned = { 'required-clearance': { outcomes: 212, until: '2026-11-20' } };
+    expect(picture({ ...own, learned })).toContain(
+      '(learned from 212 outcomes of this shop until 2026-11-20)',
+    );
+  });
+});
+
+test.each(['letter', 'a4'] as const)(
+  'the line along which sheets of %s are joined runs through no figure',
+  (name) => {
+    const paper = name === 'letter' ? { width: 612, height: 792 } : { width: 595.28, height: 841.89 };
+    let joins = 0;
+    for (const { spec, advice } of templates()) {
+      const template = templateOf({ advice, candidate: spec.candidate, mark: undefined, units: 'in' });
+      const texts = spansOf(template.drawing.layers);
+      const tiles = tilesOf(template, paper);
+      const last = tiles.at(-1)!;
+      expect(last.from[0] + last.window.width).toBeGreaterThanOrEqual(template.drawing.width - 1e-6);
+      for (const start of new Set(tiles.map(({ from }) => from[0]))) {
+        if (start === 0) continue;
+        joins++;
+        const through = texts.filter(([from, to]) => from < start && start < to);
+        expect(through, `${spec.candidate.style} ${String(spec.candidate.strands)}`).toEqual([]);
+      }
+    }
+    expect(joins).toBeGreaterThan(10);
+  },
+);
+
+function* templates() {
+  for (const heartGirth of [60, 68, 74, 80]) {
+    const advice = sizeOrder(orderOf({ horse: { heartGirth } }), defaultShop);
+    for (const spec of advice.specs.slice(0, 8)) yield { spec, advice };
+  }
+}
+
+const spansOf = (layers: readonly Layer[]): [number, number][] =>
+  layers.flatMap(({ shapes }) =>
+    shapes.flatMap((shape): [number, number][] => {
+      if (shape.kind !== 'label') return [];
+      const width = textWidth(shape.text, shape.hand);
+      // A sentence that is longer than what sheets have to spare may be joined in its middle.
+      if (width > 60) return [];
+      const from = shape.at[0] - (shape.anchor === 'middle' ? width / 2 : 0);
+      return [[from, from + width]];
+    }),
+  );
