@@ -1,6 +1,7 @@
 /** The words beside the photo: which step is asked, its fields, what it comes to, the list of steps, and the block. */
 import { blockOf } from '../pick/block.ts';
-import { badFields, emptyFields, fieldFault, type Fields } from '../pick/fields.ts';
+import { fieldFault } from '../pick/field-faults.ts';
+import { badFields, emptyFields, type Fields } from '../pick/fields.ts';
 import { isPoint, stepsFor } from '../pick/landmarks.ts';
 import { readingsOf } from '../pick/readings.ts';
 import { holdOf, stepOf, type Picked } from '../pick/state.ts';

@@ -1,7 +1,6 @@
 /** What is typed on the page: whether it is a length that the order takes, and if not, why not. */
 import { photoBounds } from '../sources/photo-bounds.ts';
 import { parseLength } from '../units/length.ts';
-import { decimals } from '../units/print.ts';
 import type { ReferenceKind } from './landmarks.ts';
 
 /** As typed: whether it is a length is judged where it is used. */
@@ -16,7 +15,7 @@ export interface Fields {
 }
 
 /** What the order's door takes. */
-const bounds = {
+export const bounds = {
   length: photoBounds.referenceLength,
   width: photoBounds.sheetWidth,
   height: photoBounds.sheetHeight,
@@ -25,22 +24,16 @@ const bounds = {
 
 export type Measured = keyof typeof bounds;
 
-const unitFields = {
+/** Where the unit of each stands. */
+export const unitFields = {
   length: 'lengthUnit',
   width: 'sheetUnit',
   height: 'sheetUnit',
   distance: 'distanceUnit',
 } as const satisfies Record<Measured, keyof Fields>;
 
-const names: Readonly<Record<Measured, string>> = {
-  length: 'Length of the stick or tape',
-  width: 'Width of the sheet',
-  height: 'Height of the sheet',
-  distance: 'Camera distance',
-};
-
 /** Text that an order takes; orders have no meters, so that those are written as centimeters. */
-function writtenText(fields: Fields, field: Measured): string {
+export function writtenText(fields: Fields, field: Measured): string {
   const [number, unit] = [fields[field].trim(), fields[unitFields[field]]];
   if (unit !== 'm') return `${number} ${unit}`;
   const read = parseLength(`${number} cm`);
@@ -70,21 +63,3 @@ export function badFields({ kind, fields }: Typed): readonly Measured[] {
   const given: readonly Measured[] = fields.distance.trim() === '' ? [] : ['distance'];
   return [...asked(kind), ...given].filter((field) => lengthOf(fields, field) === undefined);
 }
-
-/** Why a field's text cannot be taken, with what could be; undefined when it can. */
-export function fieldFault(fields: Fields, field: Measured): string | undefined {
-  if (lengthOf(fields, field) !== undefined) return undefined;
-  const typed = fields[field].trim();
-  if (typed === '') return `${names[field]}: not written yet.`;
-  const read = parseLength(writtenText(fields, field));
-  const unit = fields[unitFields[field]];
-  if (read.ok)
-    return `${names[field]}: from ${limit(bounds[field].min, unit)} to ${limit(bounds[field].max, unit)} can be taken. Check the number and its unit.`;
-  if (/^\d+,\d+$/.test(typed))
-    return `${names[field]}: write a point, not a comma: ${typed.replace(',', '.')}.`;
-  return `${names[field]}: write a number alone, like 36 or 8 1/2, and choose its unit.`;
-}
-
-const inchesIn: Readonly<Record<string, number>> = { ft: 12, cm: 1 / 2.54, mm: 1 / 25.4, m: 100 / 2.54 };
-const limit = (inches: number, unit: string): string =>
-  `${String(Number(decimals(inches / (inchesIn[unit] ?? 1), 2)))} ${unit}`;

@@ -1,6 +1,7 @@
 /** Whether the block can go into an order: what the order's door would refuse is never called complete. */
 import type { Photo } from './block.ts';
-import { badFields, emptyFields, fieldFault } from './fields.ts';
+import { fieldFault } from './field-faults.ts';
+import { badFields, emptyFields } from './fields.ts';
 import { readingsOf } from './readings.ts';
 import { missing, type Picked } from './state.ts';
 
