@@ -29,3 +29,7 @@ export function looksByLine(text: string, isCut: boolean): boolean | undefined {
   if (second === undefined) return isCut ? undefined : true;
   return second.startsWith('{');
 }
+
+/** Whether a line holds nothing but blanks, a remark, a directive or a mark between documents. */
+export const saysNothing = (line: string): boolean =>
+  /^[ \t\r]*(?:[#%].*|(?:---|\.\.\.)[ \t\r]*)?$/.test(withoutMark(line));

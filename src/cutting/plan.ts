@@ -12,7 +12,7 @@ import { checkTask } from './task.ts';
 import type { CutPutUp, CuttingPlan, CuttingTask, MaterialPlan, ShortOrder } from './types.ts';
 
 /** Steps allowed when the task does not say: about a second of work. */
-const usualSteps = 200_000_000;
+const usualSteps = 80_000_000;
 
 /**
  * Plans the cuts of all orders. Every piece is one unbroken length; all pieces of one order, color and ply come from

@@ -85,13 +85,14 @@ function unknownKey(loaded: Loaded, path: Path, { places, instead = {} }: Keys):
     .join('.');
   const allowed = places.filter((place) => place.path === parent).flatMap((place) => place.keys);
   const many = allowed.length > 20;
+  const own = parent === '' ? key : `${parent}.${key}`;
   const where = parent === '' ? 'at the top' : `of ${parent}`;
   const expected = many ? `a key ${where}` : `a key ${where}: ${allowed.join(', ')}`;
   const fault = {
     path: pathText(path),
     found: shown(key),
     expected,
-    hint: instead[parent === '' ? key : `${parent}.${key}`] ?? keyHint(key, { parent, allowed, places }),
+    hint: Object.hasOwn(instead, own) ? instead[own] : keyHint(key, { parent, allowed, places }),
   };
   return loaded.locate(fault, path, 'key');
 }
