@@ -32,10 +32,12 @@ describe.skipIf(noBrowser)('the page for landmarks, before its block is taken', 
     expect(await page.locator('[data-field="length"]').inputValue()).toBe('');
     expect(await next.isDisabled()).toBe(true);
     await page.locator('[data-field="length"]').fill('36,5');
+    await settled(page);
     expect(await page.locator('#wrong').textContent()).toContain('36.5');
     expect(await next.isDisabled()).toBe(true);
     await page.locator('[data-field="lengthUnit"]').selectOption('m');
     await page.locator('[data-field="length"]').fill('400');
+    await settled(page);
     expect(await page.locator('#wrong').textContent()).toContain('from 0.1 m to 3.66 m');
     await page.locator('[data-field="length"]').fill('1');
     await settled(page);
