@@ -42,10 +42,20 @@ const row = [
 
 /** The order is null where a file has none that could be read. */
 export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
-  size: new Set(['order', ...spec, 'becauseOf', 'couldEarn', 'nearestRank', 'wayOut', 'spec']),
+  size: new Set([
+    'order',
+    ...spec,
+    'strands',
+    'rule',
+    'becauseOf',
+    'couldEarn',
+    'nearestRank',
+    'wayOut',
+    'spec',
+  ]),
   check: new Set(['order', ...spec, 'style', 'length', 'buckle', 'strands', 'nearest', 'spec']),
   ask: new Set(['order', 'name', 'phone', 'email', 'horse', 'then', 'first', 'now']),
-  photo: new Set(['order', 'flareStart', 'first']),
+  photo: new Set(['order', 'flareStart', 'first', 'sameCinch']),
   quote: new Set([
     'order',
     'currency',
@@ -65,5 +75,5 @@ export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
   materials: new Set(['order', 'flareStart', 'color', 'onHand', 'near', 'lot', 'metal']),
   schedule: new Set(['order', 'flareStart', 'due']),
   backlog: new Set(['order', ...row]),
-  learn: new Set(['value']),
+  learn: new Set(['error', 'value']),
 };
