@@ -74,7 +74,8 @@ test('every fault of the machine is brought about by a test', () => {
 });
 
 test('the inputs of the fuzz are all there', () => {
-  const names = tableUnder('The fuzz').map(([name]) => name?.replaceAll('`', ''));
+  // The figures below have the same names, unquoted.
+  const names = tableUnder('The fuzz').flatMap(([name = '']) => /^`(.+)`$/.exec(name)?.[1] ?? []);
   expect(names).toEqual(Object.keys(targets));
 });
 
