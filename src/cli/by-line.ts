@@ -7,7 +7,7 @@ export const ENOUGH = 65_536;
 const mark = /^(?:\ufeff|\u00ef\u00bb\u00bf)/;
 
 /** The same text without it. */
-export const withoutMark = (text: string): string => text.replace(mark, '');
+const withoutMark = (text: string): string => text.replace(mark, '');
 
 /**
  * Whether every line is an order of its own: the first two that say anything are in braces. Two of those in one document would be no YAML
@@ -30,6 +30,8 @@ export function looksByLine(text: string, isCut: boolean): boolean | undefined {
   return second.startsWith('{');
 }
 
-/** Whether a line holds nothing but blanks, a remark, a directive or a mark between documents. */
-export const saysNothing = (line: string): boolean =>
-  /^[ \t\r]*(?:[#%].*|(?:---|\.\.\.)[ \t\r]*)?$/.test(withoutMark(line));
+/** A line that is no blank one, no remark, no directive and no mark between documents. */
+const tellingLine = /^(?![ \t\r]*(?:#|%|$)|(?:---|\.\.\.)[ \t\r]*$)/m;
+
+/** Whether a text, of one line or many, holds no such line: nothing of an order is in it. */
+export const isBlank = (text: string): boolean => !tellingLine.test(withoutMark(text));

@@ -1,7 +1,7 @@
 /** Order files, and standard input, become orders; what cannot be read stays apart and hinders no other. */
 import type { Problem } from '../order/problem.ts';
 import type { OrderRead } from '../order/read-orders.ts';
-import { ENOUGH, looksByLine, saysNothing } from './by-line.ts';
+import { ENOUGH, isBlank, looksByLine } from './by-line.ts';
 import { CliFault, printable } from './fault.ts';
 import type { CliIo } from './io.ts';
 import { systemCode, systemWords } from './system-error.ts';
@@ -51,7 +51,7 @@ async function ordersIn(text: string, file: string): Promise<Entry[]> {
   const { movedProblem } = await import('../backlog/settle.ts');
   const entries: Entry[] = [];
   for (const [lines, line] of text.split(/\r?\n/).entries()) {
-    if (saysNothing(line)) continue;
+    if (isBlank(line)) continue;
     const before = { lines, documents: entries.length };
     for (const entry of await readPlain(line, file)) {
       const at = entry.line + lines;

@@ -2,9 +2,8 @@
 import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import { nearestGap } from '../fit/nearest.ts';
-import { spreadNumber, type Units } from '../report/text.ts';
-import { formatLength } from '../units/print.ts';
-import { textWidth } from './letters.ts';
+import type { Units } from '../report/text.ts';
+import { clearanceNumber } from './clearance-number.ts';
 import { box, segment, type Layer, type Place, type Point, type Shape } from './scene.ts';
 
 /** White round the number, points. */
@@ -61,16 +60,12 @@ function ends(from: Point, to: Point): Shape[] {
  * no room for it forward, to the left of the line, it stands behind.
  */
 function numberShapes(
-  { clearance: { inches, sd } }: Candidate,
+  { clearance }: Candidate,
   [foremost, hindmost]: readonly [Point, Point],
   { units, left, below }: { units: Units; left: number; below: boolean },
 ): Shape[] {
-  const number = formatLength(Math.abs(inches), units, 'computed');
-  const texts = [
-    { text: inches < 0 ? `${number} over` : number, hand: 'number' },
-    { text: `± ${spreadNumber(sd, units)}`, hand: 'fine' },
-  ] as const;
-  const width = Math.max(...texts.map(({ text, hand }) => textWidth(text, hand))) + 2 * PAD;
+  const { texts, width: wide } = clearanceNumber(clearance, units);
+  const width = wide + 2 * PAD;
   const fits = foremost[0] - ASIDE - width > left + PAD;
   const [x, y] = fits ? foremost : hindmost;
   const near = fits ? x - ASIDE : x + ASIDE;

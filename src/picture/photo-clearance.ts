@@ -1,9 +1,7 @@
 /** The clearance on a photo: a line where it is least, and its number on the side of the elbow. */
 import type { Candidate } from '../fit/candidate.ts';
 import { nearestGap } from '../fit/nearest.ts';
-import { spreadNumber } from '../report/text.ts';
-import { formatLength } from '../units/print.ts';
-import { textWidth } from './letters.ts';
+import { clearanceNumber } from './clearance-number.ts';
 import { haloed, type OnPhoto } from './photo-halo.ts';
 import { box, segment, type Layer, type Point, type Shape } from './scene.ts';
 
@@ -19,13 +17,8 @@ export function clearanceOnPhoto(
 ): Layer {
   const { px, ps, qx, qs } = nearestGap(candidate, facts);
   const [from, to] = [place([px, ps]), place([qx, qs])];
-  const { inches, sd } = candidate.clearance;
-  const number = formatLength(Math.abs(inches), units, 'computed');
-  const texts = [
-    { text: inches < 0 ? `${number} over` : number, hand: 'number' },
-    { text: `± ${spreadNumber(sd, units)}`, hand: 'fine' },
-  ] as const;
-  const width = Math.max(...texts.map(({ text, hand }) => textWidth(text, hand))) + 2 * PAD;
+  const { texts, width: wide } = clearanceNumber(candidate.clearance, units);
+  const width = wide + 2 * PAD;
   const end = to;
   const wanted = facing < 0 ? end[0] - ASIDE - width : end[0] + ASIDE;
   const left = Math.min(size[0] - width - 2, Math.max(2, wanted));

@@ -1,13 +1,13 @@
 /** What asking is worth, in sentences for the counter. */
 import { answeredByPhoto, type QuestionName } from '../ask/questions.ts';
 import type { AskResult, Worth } from '../ask/ask.ts';
-import type { Problem } from '../order/problem.ts';
 import type { Mean } from '../geometry/worth.ts';
 import type { Order } from '../order/types.ts';
 import { askingNumbers } from '../sources/asking.ts';
 import { listed } from '../units/phrase.ts';
 import { visible } from './clean.ts';
 import { chanceText, quantityText, type Units } from './text.ts';
+import type { Unread } from './types.ts';
 import { specName } from './words.ts';
 
 /** What printers are handed: an order with its questions, or one that could not be read. */
@@ -21,13 +21,7 @@ export type AskedOrder =
       /** Offered instead of some of them. */
       readonly photo: Worth | undefined;
     }
-  | {
-      readonly ok: false;
-      readonly file: string;
-      readonly order?: string | undefined;
-      readonly problems: readonly Problem[];
-      readonly unreadable?: string | undefined;
-    };
+  | Unread;
 
 export type Asked = AskedOrder & { readonly ok: true };
 

@@ -7,6 +7,16 @@ import type { Surer } from '../facts/photo-surer.ts';
 import type { Problem } from '../order/problem.ts';
 import type { PhotoReading } from '../photo/read.ts';
 
+/** An order that could not be read, and why. */
+export interface Unread {
+  readonly ok: false;
+  readonly file: string;
+  readonly order?: string | undefined;
+  readonly problems: readonly Problem[];
+  /** Why the file itself could not be read. */
+  readonly unreadable?: string | undefined;
+}
+
 /** One order's result in input order: its advice, or the problems that kept it from being read. */
 export type SizeResult =
   | {
@@ -18,14 +28,7 @@ export type SizeResult =
       /** The customer's own wish, judged in a line. */
       readonly wants?: Checked | undefined;
     }
-  | {
-      readonly ok: false;
-      readonly file: string;
-      readonly order?: string | undefined;
-      readonly problems: readonly Problem[];
-      /** Why the file itself could not be read. */
-      readonly unreadable?: string | undefined;
-    };
+  | Unread;
 
 export type CheckResult =
   | {
@@ -34,14 +37,7 @@ export type CheckResult =
       readonly advice: Advice;
       readonly checked: readonly Checked[];
     }
-  | {
-      readonly ok: false;
-      readonly file: string;
-      readonly order?: string | undefined;
-      readonly problems: readonly Problem[];
-      /** Why the file itself could not be read. */
-      readonly unreadable?: string | undefined;
-    };
+  | Unread;
 
 /** A paper of an order, or why there is none, or the problems that kept the order from being read. */
 export type PaperResult<P> =
@@ -53,14 +49,7 @@ export type PaperResult<P> =
       /** Why there is none; undefined when there is one. */
       readonly none: string | undefined;
     }
-  | {
-      readonly ok: false;
-      readonly file: string;
-      readonly order?: string | undefined;
-      readonly problems: readonly Problem[];
-      /** Why the file itself could not be read. */
-      readonly unreadable?: string | undefined;
-    };
+  | Unread;
 
 /** What was found where the picture of an order should lie. */
 export type PictureSeen =

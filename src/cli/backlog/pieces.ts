@@ -1,6 +1,6 @@
 /** Where the bytes of many orders may be cut, so that no order is cut in two and a slice reads as it would in the whole. */
 import { isUtf8 } from 'node:buffer';
-import { ENOUGH, looksByLine, withoutMark } from '../by-line.ts';
+import { ENOUGH, isBlank, looksByLine } from '../by-line.ts';
 import { mostBytes } from '../text-file.ts';
 
 /** A stretch of a file, and how many lines stand before it. */
@@ -22,7 +22,7 @@ export function piecesOf(bytes: Buffer, byLine = looksSo(bytes) ?? false): Piece
   for (let from = 0; from < bytes.length || from === 0;) {
     const next = boundary(bytes.subarray(from), { least: 1, byLine, end: true });
     const piece = bytes.subarray(from, from + next);
-    if (!isBlank(piece)) pieces.push({ bytes: piece, lines });
+    if (!saysNothing(piece)) pieces.push({ bytes: piece, lines });
     lines += newlines(piece);
     from += Math.max(next, 1);
   }
@@ -95,7 +95,7 @@ class Slicer {
   *pieces(byLine: boolean, end: boolean): Generator<Piece> {
     for (let size = this.#next(byLine, end); size > 0; size = this.#next(byLine, end)) {
       const bytes = this.rest.subarray(0, size);
-      if (!this.#skipping && !isBlank(bytes)) yield { bytes, lines: this.#lines };
+      if (!this.#skipping && !saysNothing(bytes)) yield { bytes, lines: this.#lines };
       this.#lines += newlines(bytes);
       this.#skipping = size > mostBytes;
       this.rest = this.rest.subarray(size);
@@ -121,9 +121,7 @@ async function* withEnd(parts: AsyncIterable<Buffer>): AsyncGenerator<Buffer | u
 const looksSo = (bytes: Buffer, end = true): boolean | undefined =>
   looksByLine(bytes.subarray(0, ENOUGH).toString('latin1'), !end && bytes.length < ENOUGH);
 
-/** Nothing but blanks, comments, directives and marks. */
-const isBlank = (bytes: Buffer): boolean =>
-  !/^(?![ \t\r]*(?:#|%|$)|(?:---|\.\.\.)[ \t\r]*$)/m.test(withoutMark(bytes.toString('latin1')));
+const saysNothing = (bytes: Buffer): boolean => isBlank(bytes.toString('latin1'));
 
 function newlines(bytes: Buffer): number {
   let count = 0;
