@@ -13,7 +13,7 @@ import type { Phrase } from '../units/phrase.ts';
 import { asksFor, firstAskFor, type Ask } from './ask.ts';
 import { criteriaFor, type Criterion } from './criteria.ts';
 import type { Finding, Judged } from './judge.ts';
-import { rank, rankBestOfEach, whyBefore } from './rank.ts';
+import { rank, whyBefore } from './rank.ts';
 import { passes, refusedOf, type Refused } from './refused.ts';
 import { Trial } from './trial.ts';
 import { wayOut, type WayOut } from './way-out.ts';
@@ -49,7 +49,7 @@ export class Advice {
     this.facts = facts;
     this.#trial = trial;
     this.#criteria = criteria;
-    const best = rankBestOfEach(trial.leading(criteria), criteria);
+    const best = rank(trial.bestOfEach(criteria), criteria);
     this.specs = best.map(
       (entry, i) => new ShortListed(entry, i + 1, { next: best[i + 1], criteria, facts }),
     );

@@ -3,6 +3,8 @@ import { axesOf, BUCKLE, LENGTH, STRANDS, STYLE } from '../fit/axes.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { LaidCandidate } from '../fit/lay.ts';
 import { rules } from '../rules/registry.ts';
+import type { Model } from '../sources/numbers.ts';
+import type { TiedList } from '../stock/tied.ts';
 import { judgements, type AnyRule, type CaseFacts, type Judgement, type Verdict } from '../rules/rule.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import { sumOf, Table, type Reading, type Sizes } from './table.ts';
@@ -32,9 +34,15 @@ interface Group {
 
 const byId = new Map(rules.map((rule) => [rule.id, rule]));
 
-function groupRules(facts: CaseFacts): Group[] {
+/** What is tied, and where it hangs. */
+const MAKE = STYLE | STRANDS | BUCKLE;
+const HANG = BUCKLE | LENGTH;
+
+const isWithin = (axes: number, others: number): boolean => (axes & ~others) === 0;
+
+function groupRules(some: readonly AnyRule[], facts: CaseFacts): Group[] {
   const byAxes = new Map<number, AnyRule[]>();
-  for (const rule of rules) {
+  for (const rule of some) {
     const axes = axesOfRule(rule, facts);
     const others = byAxes.get(axes);
     if (others === undefined) byAxes.set(axes, [rule]);
@@ -55,8 +63,6 @@ function axesOfRule({ looks, reads, idle }: AnyRule, facts: CaseFacts): number {
  * candidates each keep one: as objects they cost more to collect than to judge.
  */
 const MASK = 31;
-/** No count of verdicts reaches this. */
-export const MOST_RULES = MASK + 1;
 const unitOf: Readonly<Record<Judgement, number>> = {
   refuse: 1,
   poor: 1 << 5,
@@ -65,6 +71,32 @@ const unitOf: Readonly<Record<Judgement, number>> = {
   good: 1 << 20,
   'not-applicable': 1 << 25,
 };
+
+/** Rules that look at the shop alone say the same of its candidates in every order. */
+const fixedRules = rules.filter(
+  ({ reads, looks, idle }) =>
+    idle === undefined &&
+    reads.every((fact) => fact === 'shop' || fact === 'model') &&
+    isWithin(
+      looks.reduce((sum, part) => sum | axesOf[part], 0),
+      MAKE,
+    ),
+);
+const otherRules = rules.filter((rule) => !fixedRules.includes(rule));
+
+// A backlog asks the same shop again and again.
+const fixed = new WeakMap<TiedList, { readonly model: Model; readonly table: Table }>();
+
+/** What the fixed rules say of what a shop ties, as far as anyone asked; kept as long as the shop. */
+function fixedTable({ shop, model }: CaseFacts, sizes: Sizes, list: TiedList): Table {
+  const known = fixed.get(list);
+  if (known?.model === model) return known.table;
+  // These rules read no more of the facts than this.
+  const facts = { shop, model } as CaseFacts;
+  const table = new Table({ axes: MAKE, read: tallyOf(fixedRules, facts) }, sizes);
+  fixed.set(list, { model, table });
+  return table;
+}
 
 /** Judges the candidates of one order. */
 export class Judge {
@@ -78,21 +110,22 @@ export class Judge {
    * A tally is reused among candidates that agree on all that its rules look at: most rules see a few lengths or
    * buckles, not hundreds of candidates.
    * @param sizes how many different choices the candidates have; at least as many as there are
+   * @param list what the shop ties, where candidates have its numbers
    */
-  constructor(facts: CaseFacts, sizes: Sizes) {
+  constructor(facts: CaseFacts, sizes: Sizes, list?: TiedList) {
     this.#facts = facts;
     this.#sizes = sizes;
-    const alone = groupRules(facts).map(
+    const alone = groupRules(list === undefined ? rules : otherRules, facts).map(
       ({ axes, rules }) => new Table({ axes, read: tallyOf(rules, facts) }, sizes),
     );
-    const within = (axes: number): Table[] => alone.filter((table) => (table.axes & ~axes) === 0);
     const joined = (axes: number, tables: Table[]): Table =>
       new Table({ axes, read: (candidate) => sumOf(tables, candidate) }, sizes);
-    const make = within(STYLE | STRANDS | BUCKLE);
-    const hang = within(BUCKLE | LENGTH).filter((table) => !make.includes(table));
-    const rest = alone.filter((table) => !make.includes(table) && !hang.includes(table));
+    const make = alone.filter(({ axes }) => isWithin(axes, MAKE));
+    const hang = alone.filter(({ axes }) => isWithin(axes, HANG) && !isWithin(axes, MAKE));
+    const rest = alone.filter(({ axes }) => !isWithin(axes, MAKE) && !isWithin(axes, HANG));
+    if (list !== undefined) make.push(fixedTable(facts, sizes, list));
     // Two tallies cover most rules, each kept as a whole; the few rules that look at more stand alone.
-    this.#tables = [joined(STYLE | STRANDS | BUCKLE, make), joined(BUCKLE | LENGTH, hang), ...rest];
+    this.#tables = [joined(MAKE, make), joined(HANG, hang), ...rest];
   }
 
   /** How many verdicts of each kind, packed. */
@@ -100,9 +133,14 @@ export class Judge {
     return sumOf(this.#tables, candidate);
   }
 
-  /** The candidate with its verdicts; `tally` is what `tallyOf` said of it. */
-  judged(candidate: LaidCandidate, tally = this.tallyOf(candidate)): Judged {
-    return new JudgedCandidate(candidate, tally, this);
+  /** The candidate with its verdicts. */
+  judged(candidate: LaidCandidate): Judged {
+    return {
+      candidate,
+      findings: this.findingsOf(candidate),
+      countOf: (judgement) => countIn(this.tallyOf(candidate), judgement),
+      judgementOf: (rule) => this.judgementOf(rule, candidate),
+    };
   }
 
   findingsOf(candidate: LaidCandidate): Finding[] {
@@ -142,30 +180,6 @@ function tallyOf(members: readonly AnyRule[], facts: CaseFacts): Reading {
 
 /** How many verdicts of a kind a tally counts. */
 export const countIn = (tally: number, judgement: Judgement): number => (tally / unitOf[judgement]) & MASK;
-
-class JudgedCandidate implements Judged {
-  readonly candidate: LaidCandidate;
-  private readonly tally: number;
-  private readonly judge: Judge;
-
-  constructor(candidate: LaidCandidate, tally: number, judge: Judge) {
-    this.candidate = candidate;
-    this.tally = tally;
-    this.judge = judge;
-  }
-
-  get findings(): readonly Finding[] {
-    return this.judge.findingsOf(this.candidate);
-  }
-
-  countOf(judgement: Judgement): number {
-    return countIn(this.tally, judgement);
-  }
-
-  judgementOf(id: string): Judgement | undefined {
-    return this.judge.judgementOf(id, this.candidate);
-  }
-}
 
 /** A missing fact gives cannot-tell without asking the rule. */
 function verdict(rule: AnyRule, facts: CaseFacts, candidate: Candidate): Verdict {

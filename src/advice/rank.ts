@@ -11,44 +11,6 @@ export function rank(judged: readonly Judged[], criteria: readonly Criterion[]):
   return keyed.map(({ entry }) => entry);
 }
 
-/** The best of each group, best first; a group is of one style and strand count. */
-export function rankBestOfEach(
-  groups: readonly (readonly Judged[])[],
-  criteria: readonly Criterion[],
-): Judged[] {
-  const telling = criteria.filter(({ sameWithin }) => sameWithin !== true);
-  return rank(
-    groups.map((group) => firstOf(group, telling)),
-    criteria,
-  );
-}
-
-/** Keys of the first so far, as far as they were asked for; one array for all groups, since thousands are ranked. */
-const firstKeys: number[] = [];
-
-/** The first of some, criterion by criterion; a key is computed only where all before it are equal. */
-function firstOf(entries: readonly Judged[], criteria: readonly Criterion[]): Judged {
-  let first = entries[0] as Judged;
-  let known = 0;
-  for (let e = 1; e < entries.length; e++) {
-    const entry = entries[e] as Judged;
-    let i = 0;
-    let difference = 0;
-    for (; i < criteria.length && difference === 0; i++) {
-      const { key } = criteria[i] as Criterion;
-      if (i === known) firstKeys[known++] = key(first);
-      const own = key(entry);
-      difference = own - (firstKeys[i] as number);
-      if (difference < 0) firstKeys[i] = own;
-    }
-    if (difference === 0) difference = tieOrder(entry, first);
-    if (difference >= 0) continue;
-    first = entry;
-    known = i;
-  }
-  return first;
-}
-
 // Most pairs are told apart by the first few criteria, so later keys are computed only when two entries tie.
 const keyedOf = (entry: Judged): Keyed => ({ entry, keys: [] });
 
@@ -73,7 +35,8 @@ function keyAt({ entry, keys }: Keyed, i: number, criteria: readonly Criterion[]
   return key;
 }
 
-function tieOrder({ candidate: a }: Judged, { candidate: b }: Judged): number {
+/** What tells those apart that no criterion does: fewest strands first, and the like. */
+export function tieOrder({ candidate: a }: Judged, { candidate: b }: Judged): number {
   return (
     styles[a.style].effort - styles[b.style].effort ||
     a.strands - b.strands ||

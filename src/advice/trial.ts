@@ -1,104 +1,151 @@
 /** Everything the shop could tie for one order meets the rules: style x strands x buckle that takes it x length step. */
 import { lengthSteps } from '../facts/length.ts';
-import { Ground } from '../fit/ground.ts';
-import { layOn, type LaidCandidate } from '../fit/lay.ts';
-import type { Buckle, Shop } from '../order/types.ts';
-import type { CaseFacts } from '../rules/rule.ts';
-import { bySize, layersOn, type Layers } from '../stock/buckles.ts';
+import { Ground, type Hang } from '../fit/ground.ts';
+import { Laid } from '../fit/lay.ts';
+import type { Style } from '../order/types.ts';
+import type { CaseFacts, Judgement } from '../rules/rule.ts';
 import { styleIds } from '../stock/styles.ts';
-import { countIn, Judge, MOST_RULES, type Judged } from './judge.ts';
+import { tiedBy, type Tied, type TiedList } from '../stock/tied.ts';
+import { Contest, type Entrant } from './contest.ts';
 import type { Criterion } from './criteria.ts';
+import { countIn, Judge, type Finding, type Judged } from './judge.ts';
 
-/** Strands on a buckle that takes them. */
-interface Tied {
-  readonly strands: number;
-  readonly buckle: Buckle;
-  readonly layers: Layers;
-}
+/** Tally of what cannot be tied. */
+const NOTHING = -1;
 
-/** All candidates of one order, laid and judged, in a fixed order that does not depend on the order of the shop's lists. */
+/**
+ * All candidates of one order, laid and judged, in a fixed order that does not depend on the order of the shop's lists.
+ * Each is a number and keeps its tally alone; it is laid again when somebody looks at it, since most are never looked at.
+ */
 export class Trial {
-  readonly #judge: Judge;
-  readonly #laid: LaidCandidate[] = [];
-  readonly #tallies: number[] = [];
+  readonly judge: Judge;
+  readonly ground: Ground;
+  readonly #tied: TiedList;
+  /** Of each buckle, by length. */
+  readonly #hangs: readonly (readonly Hang[])[];
+  readonly #lengths: number;
+  readonly #tallies: Int32Array;
 
   constructor(facts: CaseFacts) {
-    const ground = new Ground(facts);
+    const tied = tiedBy(facts.shop);
+    const ground = new Ground(facts, tied);
     const lengths = lengthSteps(facts.lengthNeed.target.value, facts.shop.lengths);
-    const { all, counts } = tiedBy(facts.shop);
-    this.#judge = new Judge(facts, {
-      strands: counts,
-      buckles: facts.shop.buckles.length,
-      lengths: lengths.length,
-    });
-    for (const { strands, buckle, layers } of all) {
-      const hangs = lengths.map((length) => ground.hang(buckle, length));
-      for (const style of styleIds) {
-        const made = { style, strands, layers };
-        for (const hang of hangs) this.#add(layOn(hang, made, ground));
-      }
-    }
+    this.#tied = tied;
+    this.ground = ground;
+    this.#lengths = lengths.length;
+    this.#hangs = tied.buckles.map((buckle) => lengths.map((length) => ground.hang(buckle, length)));
+    const sizes = { strands: tied.strands.length, buckles: tied.buckles.length, lengths: lengths.length };
+    this.judge = new Judge(facts, sizes, tied);
+    this.#tallies = this.#judgeAll();
   }
 
-  #add(candidate: LaidCandidate | undefined): void {
-    if (candidate === undefined) return;
-    this.#laid.push(candidate);
-    this.#tallies.push(this.#judge.tallyOf(candidate));
+  #judgeAll(): Int32Array {
+    const { all } = this.#tied;
+    const tallies = new Int32Array(all.length * styleIds.length * this.#lengths);
+    const laid = new Laid(this.ground);
+    let at = 0;
+    for (const tied of all) {
+      const hangs = this.#hangsOf(tied);
+      for (const style of styleIds) {
+        for (let l = 0; l < hangs.length; l++) {
+          const can = laid.lay(style, tied, hangs[l] as Hang);
+          tallies[at++] = can ? this.judge.tallyOf(laid) : NOTHING;
+        }
+      }
+    }
+    return tallies;
   }
 
   /** All that can be tied, in the order in which they were laid. */
   get all(): Judged[] {
-    return this.#laid.map((candidate, i) => this.#judge.judged(candidate, this.#tallies[i]));
+    const found: Judged[] = [];
+    this.#tallies.forEach((tally, at) => {
+      if (tally !== NOTHING) found.push(this.#judgedAt(at));
+    });
+    return found;
   }
 
-  /**
-   * What passes, by style and strand count. Of each only those that the first criteria leave, as far as these count
-   * verdicts.
-   */
-  leading(criteria: readonly Criterion[]): Judged[][] {
-    const other = criteria.findIndex(({ counts }) => counts === undefined);
-    const counted = criteria.slice(0, other).flatMap(({ counts }) => counts ?? []);
-    const groups = new Map<number, { least: number; first: Judged[] }>();
-    for (let i = 0; i < this.#laid.length; i++) {
-      const tally = this.#tallies[i] as number;
-      if (countIn(tally, 'refuse') > 0) continue;
-      let own = 0;
-      for (const judgement of counted) own = MOST_RULES * own + countIn(tally, judgement);
-      const candidate = this.#laid[i] as LaidCandidate;
-      const key = candidate.strands * styleIds.length + candidate.styleNo;
-      let group = groups.get(key);
-      if (group === undefined || own < group.least) groups.set(key, (group = { least: own, first: [] }));
-      if (own === group.least) group.first.push(this.#judge.judged(candidate, tally));
+  /** Of what passes the first of each style and strand count, by these criteria. */
+  bestOfEach(criteria: readonly Criterion[]): Judged[] {
+    const telling = criteria.filter(({ sameWithin }) => sameWithin !== true);
+    const contest = new Contest(telling, [new Seat(this), new Seat(this)]);
+    const { strands, starts } = this.#tied;
+    const found: Judged[] = [];
+    for (let n = 0; n < strands.length; n++) {
+      for (let style = 0; style < styleIds.length; style++) {
+        contest.restart();
+        for (let tied = starts[n] as number; tied < (starts[n + 1] as number); tied++) {
+          const from = (tied * styleIds.length + style) * this.#lengths;
+          for (let at = from; at < from + this.#lengths; at++) if (this.#passes(at)) contest.enter(at);
+        }
+        if (contest.first !== undefined) found.push(this.#judgedAt(contest.first));
+      }
     }
-    return [...groups.values()].map(({ first }) => first);
+    return found;
+  }
+
+  #passes(at: number): boolean {
+    const tally = this.tally(at);
+    return tally !== NOTHING && countIn(tally, 'refuse') === 0;
+  }
+
+  /** Verdicts of a candidate, counted and packed. */
+  tally(at: number): number {
+    return this.#tallies[at] as number;
+  }
+
+  #judgedAt(at: number): Judged {
+    const seat = new Seat(this);
+    seat.become(at);
+    return seat;
+  }
+
+  /** Lays the candidate of a number. */
+  lay(laid: Laid, at: number): void {
+    const l = at % this.#lengths;
+    const made = (at - l) / this.#lengths;
+    const style = made % styleIds.length;
+    const tied = this.#tied.all[(made - style) / styleIds.length] as Tied;
+    laid.lay(styleIds[style] as Style, tied, this.#hangsOf(tied)[l] as Hang);
+  }
+
+  #hangsOf({ buckleNo }: Tied): readonly Hang[] {
+    return this.#hangs[buckleNo] as readonly Hang[];
   }
 }
 
-/** What a shop ties: fewest strands first, then the smallest buckle. */
-interface TiedList {
-  readonly all: readonly Tied[];
-  /** How many different strand counts. */
-  readonly counts: number;
-}
+/** A candidate of a trial by its number, laid when it is looked at. */
+class Seat implements Entrant {
+  at = 0;
+  private laid: Laid | undefined;
+  private isLaid = false;
+  private readonly trial: Trial;
 
-// A backlog asks the same shop again and again.
-const known = new WeakMap<Shop, TiedList>();
-
-function tiedBy(shop: Shop): TiedList {
-  let tied = known.get(shop);
-  if (tied === undefined) known.set(shop, (tied = listTied(shop)));
-  return tied;
-}
-
-function listTied(shop: Shop): TiedList {
-  const buckles = [...shop.buckles].sort(bySize);
-  const all: Tied[] = [];
-  const first = shop.strands.min + ((shop.strands.min + 1) % 2);
-  for (let strands = first; strands <= shop.strands.max; strands += 2) {
-    for (const buckle of buckles) {
-      const layers = layersOn(buckle, strands);
-      if (layers !== undefined) all.push({ strands, buckle, layers });
-    }
+  constructor(trial: Trial) {
+    this.trial = trial;
   }
-  return { all, counts: new Set(all.map(({ strands }) => strands)).size };
+
+  become(at: number): void {
+    this.at = at;
+    this.isLaid = false;
+  }
+
+  get candidate(): Laid {
+    const laid = (this.laid ??= new Laid(this.trial.ground));
+    if (!this.isLaid) this.trial.lay(laid, this.at);
+    this.isLaid = true;
+    return laid;
+  }
+
+  get findings(): readonly Finding[] {
+    return this.trial.judge.findingsOf(this.candidate);
+  }
+
+  countOf(judgement: Judgement): number {
+    return countIn(this.trial.tally(this.at), judgement);
+  }
+
+  judgementOf(rule: string): Judgement | undefined {
+    return this.trial.judge.judgementOf(rule, this.candidate);
+  }
 }

@@ -19,7 +19,6 @@ import { lowFlareLimit, lowFlareTarget } from './low-flare.ts';
 
 /** How one buckle hangs at one finished length, whatever is tied to it. */
 export interface Hang {
-  readonly no: number;
   readonly buckleNo: number;
   readonly lengthNo: number;
   readonly buckle: Buckle;
@@ -31,34 +30,48 @@ export interface Hang {
   readonly belowWidest: number;
   readonly run: number;
   readonly clearance: Clearance;
+  readonly clearanceNo: number;
 }
 
-/** Cords on the side of the horse as if they went on up to the back: where they end is the buckle's business. */
+/** Cords behind the elbow as if they went on up to the back: where they end is the buckle's business. */
 export interface Body {
+  /** Equal numbers, equally wide from the armpit to the point of the elbow. */
   readonly no: number;
   readonly strandsNo: number;
-  readonly shape: Shape;
+  /** Where a roper begins to widen, going down; nothing to a straight. */
+  readonly start: number;
   readonly clearance: Clearance;
-  /** Of as many strands pinched throughout. */
-  readonly pinched: Front;
+  readonly clearanceNo: number;
   /** Narrowest width between armpit and point of elbow. */
   readonly elbowWidth: number;
   /** Thin-wall hoop pressure T/(w R) where it is highest behind the elbow; only to compare candidates. */
   readonly pressure: number;
 }
 
+type Placed = Pick<Body, 'strandsNo' | 'start' | 'clearance' | 'clearanceNo'>;
+
 /** What cinches of one strand count share. */
 interface StrandCount {
+  readonly strands: number;
   readonly straight: Body;
+  /** A roper that is whole from this station down lies behind the elbow as the straight does. */
+  readonly likeStraightFrom: number;
   /** The low flare that begins as high as the elbow allows. */
-  readonly lowFlare: Body;
+  lowFlare: Body | undefined;
   /** Ropers whose flare begins as high as the buckle allows, by the number of its low edge. */
   readonly highFlares: Body[];
   readonly lowFlares: Body[];
-  readonly roperFrom: (start: number) => Body;
+  /** As many strands pinched throughout. */
+  pinched: Front | undefined;
 }
 
-/** The shared ground of an order. Numbers within it are given in the order in which things are first asked for. */
+/** What is numbered already when candidates come: a shop's own list keeps its numbers from order to order. */
+interface Numbered {
+  readonly strands: readonly number[];
+  readonly buckles: readonly Buckle[];
+}
+
+/** The shared ground of an order. What is not numbered yet gets its number when it is first asked for. */
 export class Ground {
   readonly facts: Facts;
   readonly field: Field;
@@ -67,32 +80,33 @@ export class Ground {
   readonly runSd: number;
   /** By the numbers of buckle and length. */
   readonly #hangs: Hang[][] = [];
-  readonly #buckles: Buckle[] = [];
+  readonly #buckles: Buckle[];
   readonly #lengths: number[] = [];
-  readonly #strands = new Map<number, StrandCount>();
+  readonly #strands: number[];
+  readonly #counts: StrandCount[] = [];
   readonly #lows: number[] = [];
   readonly #heights: number[] = [];
-  readonly #pressed: readonly { readonly station: number; readonly radius: number }[];
+  readonly #radii: readonly number[];
+  readonly #pressed: readonly number[];
   readonly #flareTarget: number;
-  #count = 0;
+  #numbers = 0;
 
-  constructor(facts: Facts) {
-    const { model, k, barrel, lengthNeed } = facts;
+  constructor(facts: Facts, { strands, buckles }: Numbered = { strands: [], buckles: [] }) {
+    const { model, k, barrel, lengthNeed, elbowStation } = facts;
     this.facts = facts;
+    this.#strands = [...strands];
+    this.#buckles = [...buckles];
     this.field = fieldOf(facts);
     this.armpit = model['armpit-station'] * k;
     this.runSd = Math.sqrt(lengthNeed.target.sd ** 2 + (lengthNeed.stretch / 2) ** 2) / 2;
-    const elbow = facts.elbowStation;
-    this.#pressed = [this.armpit, (this.armpit + elbow) / 2, elbow].map((station) => ({
-      station,
-      radius: curvatureRadiusAt(barrel.ellipse, station),
-    }));
+    this.#pressed = [this.armpit, (this.armpit + elbowStation) / 2, elbowStation];
+    this.#radii = this.#pressed.map((station) => curvatureRadiusAt(barrel.ellipse, station));
     this.#flareTarget = lowFlareTarget(facts, this.field);
   }
 
-  /** A fresh number: equal numbers stand for equal clearances. */
+  /** A fresh number: equal numbers stand for equal clearances, or for bodies that are equally wide behind the elbow. */
   number(): number {
-    return this.#count++;
+    return this.#numbers++;
   }
 
   hang(buckle: Buckle, length: number): Hang {
@@ -101,73 +115,103 @@ export class Ground {
   }
 
   #hangOf(buckle: Buckle, length: number): Hang {
-    const { girth, lengthNeed } = this.facts;
+    const { girth, lengthNeed, barrel, elbowHeight } = this.facts;
     const low = (length + lengthNeed.stretch) / 2 - buckle.frameHeight;
     // Frames differ by quarter inches and lengths by inches: many low edges fall together.
     const lowNo = numberOf(low, this.#lows);
-    const height = (this.#heights[lowNo] ??= heightAt(this.facts.barrel.ellipse, low));
+    const height = (this.#heights[lowNo] ??= heightAt(barrel.ellipse, low));
     return {
-      no: this.number(),
       buckleNo: numberOf(buckle, this.#buckles),
       lengthNo: numberOf(length, this.#lengths),
       buckle,
       length,
       low,
       lowNo,
-      aboveElbow: height - this.facts.elbowHeight,
+      aboveElbow: height - elbowHeight,
       belowWidest: girth.value / 4 - low,
       run: runFor(length, lengthNeed),
       clearance: clearanceOf(frameEdge(buckle, low, this.field.slope), 0, this.field),
+      clearanceNo: this.number(),
     };
   }
 
   /** Cords below a buckle; undefined when there is no side left for them or for their flare. */
   body(style: Style, strands: number, { low, lowNo }: Hang): Body | undefined {
     if (low <= 0) return undefined;
-    let count = this.#strands.get(strands);
-    if (count === undefined) this.#strands.set(strands, (count = this.#strandCount(strands)));
+    const count = this.#countOf(strands);
     if (style === 'straight') return count.straight;
     const { model } = this.facts;
     const high = low - model['high-flare-start'];
-    if (style === 'high-flare') return (count.highFlares[lowNo] ??= count.roperFrom(Math.max(0, high)));
+    if (style === 'high-flare') return (count.highFlares[lowNo] ??= this.#roper(count, Math.max(0, high)));
     const ceiling = high - model['weave-step'];
     if (ceiling < model['flare-length']) return undefined;
-    if (count.lowFlare.shape.pinchedFrom <= ceiling) return count.lowFlare;
-    return (count.lowFlares[lowNo] ??= count.roperFrom(ceiling));
+    const lowFlare = (count.lowFlare ??= this.#lowFlare(count));
+    if (lowFlare.start <= ceiling) return lowFlare;
+    return (count.lowFlares[lowNo] ??= this.#roper(count, ceiling));
   }
 
-  #strandCount(strands: number): StrandCount {
+  /** The front of these strands as if they were pinched throughout. */
+  pinched(strands: number): Front {
+    const count = this.#countOf(strands);
     const { model, girth } = this.facts;
-    const top = girth.value / 2;
-    const strandsNo = this.#strands.size;
-    const full = fullWidth(strands, model);
-    const whole = straightShape(full, top);
-    const clearance = clearanceOf(bodyEdge(whole, this.field.slope), full, this.field);
-    const pinched = pinchedThroughout(pinchedWidth(strands, model), top, this.field);
-    const straight = this.#body(strandsNo, whole, { clearance, pinched });
-    const roperFrom = (start: number): Body => {
-      const shape = roperShape(strands, { start, top: Math.max(top, start) }, model);
-      // No roper is wider than the straight of as many strands: where that comes nearest at a station at which this
-      // one is full, both have the same clearance.
-      const same = clearance.inches > 0 && clearance.station <= shape.fullUpTo;
-      const own = same ? clearance : roperClearance(shape, pinched, this.field);
-      return this.#body(strandsNo, shape, { clearance: own, pinched });
-    };
-    const limit = lowFlareLimit(
-      { full, pinched: pinchedWidth(strands, model) },
-      { target: this.#flareTarget, facts: this.facts },
-    );
-    return { straight, lowFlare: roperFrom(limit), highFlares: [], lowFlares: [], roperFrom };
+    return (count.pinched ??= pinchedThroughout(pinchedWidth(strands, model), girth.value / 2, this.field));
   }
 
-  #body(strandsNo: number, shape: Shape, { clearance, pinched }: Pick<Body, 'clearance' | 'pinched'>): Body {
+  #countOf(strands: number): StrandCount {
+    const strandsNo = numberOf(strands, this.#strands);
+    return (this.#counts[strandsNo] ??= this.#strandCount(strands, strandsNo));
+  }
+
+  #strandCount(strands: number, strandsNo: number): StrandCount {
+    const { model, girth } = this.facts;
+    const full = fullWidth(strands, model);
+    const whole = straightShape(full, girth.value / 2);
+    const clearance = clearanceOf(bodyEdge(whole, this.field.slope), full, this.field);
+    const straight = this.#body(whole, { strandsNo, start: 0, clearance, clearanceNo: this.number() });
+    return {
+      strands,
+      straight,
+      // No roper is wider than the straight of as many strands: where that comes nearest at a station at which this
+      // one is whole, both have the same clearance.
+      likeStraightFrom: clearance.inches > 0 ? Math.max(clearance.station, ...this.#pressed) : Infinity,
+      lowFlare: undefined,
+      highFlares: [],
+      lowFlares: [],
+      pinched: undefined,
+    };
+  }
+
+  #lowFlare(count: StrandCount): Body {
+    const { facts } = this;
+    const { model } = facts;
+    const widths = {
+      full: fullWidth(count.strands, model),
+      pinched: pinchedWidth(count.strands, model),
+    };
+    return this.#roper(count, lowFlareLimit(widths, { target: this.#flareTarget, facts }));
+  }
+
+  #roper({ strands, straight, likeStraightFrom }: StrandCount, start: number): Body {
+    const { model, girth } = this.facts;
+    const { strandsNo, no, clearance, clearanceNo, elbowWidth, pressure } = straight;
+    if (start - model['flare-length'] >= likeStraightFrom)
+      return { strandsNo, start, clearance, clearanceNo, no, elbowWidth, pressure };
+    const shape = roperShape(strands, { start, top: Math.max(girth.value / 2, start) }, model);
+    if (clearance.inches > 0 && clearance.station <= shape.fullUpTo)
+      return this.#body(shape, { strandsNo, start, clearance, clearanceNo });
+    const own = roperClearance(shape, this.pinched(strands), this.field);
+    return this.#body(shape, { strandsNo, start, clearance: own, clearanceNo: this.number() });
+  }
+
+  #body(shape: Shape, { strandsNo, start, clearance, clearanceNo }: Placed): Body {
     let pressure = 0;
-    for (const { station, radius } of this.#pressed) {
-      const here = hoopPressure(this.facts.model.tension, widthAt(shape, station), radius);
+    for (let i = 0; i < this.#pressed.length; i++) {
+      const width = widthAt(shape, this.#pressed[i] as number);
+      const here = hoopPressure(this.facts.model.tension, width, this.#radii[i] as number);
       if (here > pressure) pressure = here;
     }
     const elbowWidth = Math.min(widthAt(shape, this.facts.elbowStation), widthAt(shape, this.armpit));
-    return { no: this.number(), strandsNo, shape, clearance, pinched, elbowWidth, pressure };
+    return { strandsNo, start, clearance, clearanceNo, no: this.number(), elbowWidth, pressure };
   }
 }
 

@@ -7,6 +7,7 @@ import {
   areaBetween,
   fullWidth,
   outlineOf,
+  roperShape,
   straightShape,
   widthAtBuckle,
   type Outline,
@@ -23,50 +24,55 @@ import type { Body, Ground, Hang } from './ground.ts';
 export type LaidCandidate = Candidate & Choices;
 
 /** Everything that follows from a spec on this horse; undefined when the style cannot be tied in that length. */
-export const lay = (spec: Spec, ground: Ground): LaidCandidate | undefined =>
-  layOn(ground.hang(spec.buckle, spec.length), spec, ground);
-
-/** The same on a buckle that hangs already. */
-export function layOn(hang: Hang, made: Made, ground: Ground): LaidCandidate | undefined {
-  const body = ground.body(made.style, made.strands, hang);
-  return body === undefined ? undefined : new Laid(made, { body, hang, ground });
-}
-
-interface Parts {
-  readonly body: Body;
-  readonly hang: Hang;
-  readonly ground: Ground;
+export function lay(spec: Spec, ground: Ground): LaidCandidate | undefined {
+  const laid = new Laid(ground);
+  return laid.lay(spec.style, spec, ground.hang(spec.buckle, spec.length)) ? laid : undefined;
 }
 
 /**
- * Hundreds are laid for one order and few are looked at closely: what judging does not need is computed when read.
- * Fields are only declared, so that each is written once, by the constructor.
+ * Hundreds are laid for one order and few are kept or looked at closely: so one may be laid again as another, and what
+ * judging does not need is computed when read. Fields are only declared, so that each is written once at first.
  */
-class Laid implements LaidCandidate {
-  declare readonly style: Style;
-  declare readonly strands: number;
-  declare readonly layers: Layers | 0;
-  declare readonly clearance: Clearance;
-  declare readonly clearanceNo: number;
-  declare readonly styleNo: number;
-  declare private readonly body: Body;
-  declare private readonly hang: Hang;
+export class Laid implements LaidCandidate {
+  declare style: Style;
+  declare strands: number;
+  declare layers: Layers | 0;
+  declare clearance: Clearance;
+  declare clearanceNo: number;
+  declare styleNo: number;
+  declare strandsNo: number;
+  declare buckleNo: number;
+  declare lengthNo: number;
+  declare bodyNo: number;
+  declare private body: Body;
+  declare private hang: Hang;
   declare private readonly ground: Ground;
 
-  constructor({ style, strands, layers }: Made, { body, hang, ground }: Parts) {
+  constructor(ground: Ground) {
+    this.ground = ground;
+  }
+
+  /** Lays it; false when the style cannot be tied below that buckle, and then it must not be read. */
+  lay(style: Style, { strands, layers }: Omit<Made, 'style'>, hang: Hang): boolean {
+    const body = this.ground.body(style, strands, hang);
+    if (body === undefined) return false;
     this.style = style;
-    this.styleNo = styles[style].effort;
     this.strands = strands;
     this.layers = layers;
     this.body = body;
     this.hang = hang;
-    this.ground = ground;
+    this.styleNo = styles[style].effort;
+    this.strandsNo = body.strandsNo;
+    this.buckleNo = hang.buckleNo;
+    this.lengthNo = hang.lengthNo;
+    this.bodyNo = body.no;
     // Cords that come nearest above the buckle's low edge end before they get there.
     const whole = body.clearance.station <= hang.low;
     const cords = whole ? body.clearance : this.cutClearance();
     const byCords = cords.inches <= hang.clearance.inches;
     this.clearance = byCords ? cords : hang.clearance;
-    this.clearanceNo = !byCords ? hang.no : whole ? body.no : ground.number();
+    this.clearanceNo = !byCords ? hang.clearanceNo : whole ? body.clearanceNo : this.ground.number();
+    return true;
   }
 
   get buckle(): Buckle {
@@ -80,31 +86,14 @@ class Laid implements LaidCandidate {
   private cutClearance(): Clearance {
     const { shape } = this;
     const { field } = this.ground;
-    if (this.style !== 'straight') return roperClearance(shape, this.body.pinched, field);
+    if (this.style !== 'straight') return roperClearance(shape, this.ground.pinched(this.strands), field);
     return clearanceOf(bodyEdge(shape, field.slope), shape.full, field);
   }
 
-  get strandsNo(): number {
-    return this.body.strandsNo;
-  }
-
-  get buckleNo(): number {
-    return this.hang.buckleNo;
-  }
-
-  get lengthNo(): number {
-    return this.hang.lengthNo;
-  }
-
-  get bodyNo(): number {
-    return this.body.no;
-  }
-
   get shape(): Shape {
-    const { low } = this.hang;
-    return this.style === 'straight'
-      ? straightShape(this.body.shape.full, low)
-      : { ...this.body.shape, top: low };
+    const { low: top } = this.hang;
+    if (this.style === 'straight') return straightShape(this.width, top);
+    return roperShape(this.strands, { start: this.body.start, top }, this.ground.facts.model);
   }
 
   get outline(): Outline {
@@ -124,7 +113,7 @@ class Laid implements LaidCandidate {
   }
 
   get flareStart(): number | undefined {
-    return this.style === 'straight' ? undefined : this.hang.low - this.body.shape.pinchedFrom;
+    return this.style === 'straight' ? undefined : this.hang.low - this.body.start;
   }
 
   get buckleClearance(): number {
@@ -152,7 +141,7 @@ class Laid implements LaidCandidate {
   }
 
   get gripArea(): number {
-    return 2 * areaBetween(this.body.shape, this.ground.armpit, this.hang.low);
+    return 2 * areaBetween(this.shape, this.ground.armpit, this.hang.low);
   }
 
   get cordFeet(): number {
