@@ -37,10 +37,10 @@ export function adviceOn(plain: Facts, shop: Shop): Advice {
 export class Advice {
   readonly facts: CaseFacts;
   readonly cautions = cautions;
-  /** One spec for each style and strand count that passes, best first. */
-  readonly specs: readonly RankedSpec[];
   readonly #trial: Trial;
   readonly #criteria: readonly Criterion[];
+  #specs: readonly RankedSpec[] | undefined;
+  #first: { readonly spec: RankedSpec | undefined } | undefined;
   #all: readonly Judged[] | undefined;
   #ask: readonly Ask[] | undefined;
   #refused: readonly Refused[] | undefined;
@@ -49,10 +49,23 @@ export class Advice {
     this.facts = facts;
     this.#trial = trial;
     this.#criteria = criteria;
-    const best = rank(trial.bestOfEach(criteria), criteria);
-    this.specs = best.map(
-      (entry, i) => new ShortListed(entry, i + 1, { next: best[i + 1], criteria, facts }),
-    );
+  }
+
+  /** One spec for each style and strand count that passes, best first. */
+  get specs(): readonly RankedSpec[] {
+    return (this.#specs ??= this.#shortList(rank(this.#trial.bestOfEach(this.#criteria), this.#criteria)));
+  }
+
+  /** The first of them, which is found without the others: all that a row of many orders has room for. */
+  get first(): RankedSpec | undefined {
+    if (this.#specs !== undefined) return this.#specs[0];
+    return (this.#first ??= { spec: this.#shortList(this.#trial.frontRunners(this.#criteria))[0] }).spec;
+  }
+
+  #shortList(best: readonly Judged[]): RankedSpec[] {
+    const { facts } = this;
+    const criteria = this.#criteria;
+    return best.map((entry, i) => new ShortListed(entry, i + 1, { next: best[i + 1], criteria, facts }));
   }
 
   /** All, in the order in which they were made. */
@@ -88,7 +101,7 @@ export class Advice {
   /** The first of the refused, when nothing passes: a row of many orders has room for one. */
   get firstRefused(): Refused | undefined {
     const [first] = this.#judged;
-    if (first === undefined || this.specs.length > 0) return undefined;
+    if (first === undefined || this.first !== undefined) return undefined;
     const { style, strands } = first.candidate;
     const like = this.#judged.filter(({ candidate: c }) => c.style === style && c.strands === strands);
     return refusedOf(like)[0];
@@ -102,17 +115,17 @@ export class Advice {
 
   /** Only when nothing passes: how far back the ring would have to hang before something does. */
   get wayOut(): WayOut | undefined {
-    return this.specs.length > 0 ? undefined : wayOut(this.facts);
+    return this.first !== undefined ? undefined : wayOut(this.facts);
   }
 
   /** What to measure first. */
   get firstAsk(): Pick<Ask, 'input' | 'how'> | undefined {
-    return firstAskFor(this.facts, this.specs[0]);
+    return firstAskFor(this.facts, this.first);
   }
 
   /** What to measure next, most worth first. */
   get ask(): readonly Ask[] {
-    return (this.#ask ??= asksFor(this.facts, this.specs[0], this.facts.shop));
+    return (this.#ask ??= asksFor(this.facts, this.first, this.facts.shop));
   }
 }
 

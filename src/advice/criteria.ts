@@ -7,13 +7,22 @@ import type { Judged } from './judge.ts';
 export interface Criterion {
   readonly id: string;
   /** Set when the key is how many rules came to this judgement. */
-  readonly counts?: Judgement;
-  /** Set when the key is the same for all of one style and strand count. */
-  readonly sameWithin?: true;
+  readonly counts: Judgement | undefined;
+  /** What of a candidate the key is the same for, where that is less than a whole candidate: its style and strands, or its length. */
+  readonly of: 'make' | 'length' | undefined;
+  /** No candidate's key is less; it must not look at more than style and strands. */
+  readonly atBest: ((judged: Judged) => number) | undefined;
   /** Smaller comes first. */
   readonly key: (judged: Judged) => number;
   /** Why `a` comes before `b`. */
   readonly because: (a: Judged, b: Judged) => Phrase;
+}
+
+type Entry = Pick<Criterion, 'id' | 'key' | 'because'> & Partial<Criterion>;
+
+// Of one shape whatever it says: criteria are read thousands of times an order.
+function criterion({ id, counts, of, atBest, key, because }: Entry): Criterion {
+  return { id, counts, of, atBest, key, because };
 }
 
 /** Widths closer than two 8-ply cords are called equal; so are chances within 5 %. */
@@ -38,127 +47,140 @@ const fewest = (judgement: 'poor' | 'acceptable' | 'cannot-tell'): Criterion => 
       : judgement === 'poor'
         ? 'poor'
         : 'only acceptable';
-  return {
+  return criterion({
     id: `fewest ${judgement}`,
     counts: judgement,
     key: (judged) => judged.countOf(judgement),
     because: (a, b) => say`the other is ${words} on: ${named(b, a, judgement)}`,
-  };
+  });
 };
+
+const fewestPoor = fewest('poor');
+const fewestUnknown = fewest('cannot-tell');
+const fewestAcceptable = fewest('acceptable');
 
 /** No other merit makes up for an elbow that is less than good. */
-const elbowFirst = ({ model }: CaseFacts): Criterion => ({
-  id: 'good at the elbow',
-  key: ({ candidate: { clearance } }) =>
-    clearance.chance >= model['chance-good'] ? 0 : clearance.chance >= model['chance-acceptable'] ? 1 : 2,
-  because: (a, b) =>
-    say`surer to clear the elbow: ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`,
-});
+const elbowFirst = ({ model }: CaseFacts): Criterion =>
+  criterion({
+    id: 'good at the elbow',
+    atBest: () => 0,
+    key: ({ candidate: { clearance } }) =>
+      clearance.chance >= model['chance-good'] ? 0 : clearance.chance >= model['chance-acceptable'] ? 1 : 2,
+    because: (a, b) =>
+      say`surer to clear the elbow: ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`,
+  });
 
-const gripFirst: Criterion = {
+const gripFirst = criterion({
   id: 'holds the saddle',
-  sameWithin: true,
+  of: 'make',
   key: ({ candidate }) => (candidate.style === 'high-flare' ? 0 : 1),
   because: () => say`a fan high on the side holds a saddle that slips`,
-};
+});
 
 /** Contact areas closer than this are called equal. */
 const AREA_STEP = 10;
 
-const mostAgainstSides: Criterion = {
+const mostAgainstSides = criterion({
   id: 'more against the sides',
   key: ({ candidate }) => -Math.floor(candidate.gripArea / AREA_STEP + SLACK),
   because: (a, b) =>
     say`more of it lies against the sides: ${area(a.candidate.gripArea)} against ${area(b.candidate.gripArea)}`,
-};
+});
 
-const surest: Criterion = {
+const surest = criterion({
   id: 'surest at the elbow',
+  atBest: () => -Math.floor(SURE_ENOUGH / FIVE_PERCENT + SLACK),
   key: ({ candidate }) =>
     -Math.floor(Math.min(SURE_ENOUGH, candidate.clearance.chance) / FIVE_PERCENT + SLACK),
   because: (a, b) =>
     say`surer to clear the elbow: ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`,
-};
-
-/** A frame that keeps twice the required clearance is clear enough; a smaller one would only take a narrower cinch. */
-const clearOfBuckle = ({ required }: CaseFacts): Criterion => ({
-  id: 'buckle clear of the elbow',
-  key: ({ candidate }) => (candidate.buckleClearance >= 2 * required ? 0 : candidate.buckle.frameWidth),
-  because: (a, b) =>
-    say`its buckle keeps further from the elbow: ${dist(a.candidate.buckleClearance)} against ${dist(b.candidate.buckleClearance)}`,
 });
 
-const strongEnough: Criterion = {
+/** A frame that keeps twice the required clearance is clear enough; a smaller one would only take a narrower cinch. */
+const clearOfBuckle = ({ required }: CaseFacts): Criterion =>
+  criterion({
+    id: 'buckle clear of the elbow',
+    key: ({ candidate }) => (candidate.buckleClearance >= 2 * required ? 0 : candidate.buckle.frameWidth),
+    because: (a, b) =>
+      say`its buckle keeps further from the elbow: ${dist(a.candidate.buckleClearance)} against ${dist(b.candidate.buckleClearance)}`,
+  });
+
+const strongEnough = criterion({
   id: 'enough cords to rope from',
-  sameWithin: true,
+  of: 'make',
   key: (judged) => (judged.judgementOf('roping-strength') === 'good' ? 0 : 1),
   because: (a, b) =>
     say`more cords to rope from: ${count(a.candidate.strands)} strands against ${count(b.candidate.strands)}`,
-};
+});
 
-const smallestBuckle: Criterion = {
+const smallestBuckle = criterion({
   id: 'smaller buckle',
   key: ({ candidate }) => candidate.buckle.frameWidth,
   because: (a, b) => say`a smaller buckle: ${a.candidate.buckle.id} against ${b.candidate.buckle.id}`,
-};
+});
 
-const widest: Criterion = {
+const widest = criterion({
   id: 'wider behind the elbow',
+  atBest: ({ candidate }) => -Math.floor(candidate.width / HALF_INCH + SLACK),
   key: ({ candidate }) => -Math.floor(candidate.elbowWidth / HALF_INCH + SLACK),
   because: (a, b) =>
     say`wider behind the elbow, which spreads the pressure: ${len(a.candidate.elbowWidth)} against ${len(b.candidate.elbowWidth)}`,
-};
+});
 
-const plainNeed: Criterion = {
+const plainNeed = criterion({
   id: 'a plain cinch for a plain need',
-  sameWithin: true,
+  of: 'make',
   key: ({ candidate }) => (styles[candidate.style].effort === 0 ? 0 : 1),
   because: () => say`nothing about this pair asks for a roper`,
-};
+});
 
-const onTheShelf: Criterion = {
+const onTheShelf = criterion({
   id: 'on the shelf',
   key: (judged) => (judged.judgementOf('stock') === 'good' ? 0 : 1),
   because: () => say`all of it is on the shelf`,
-};
+});
 
-const simplest: Criterion = {
+const simplest = criterion({
   id: 'simpler to tie',
   key: ({ candidate }) => 10 * styles[candidate.style].effort + candidate.layers,
   because: (a, b) =>
     a.candidate.style === b.candidate.style
       ? say`simpler to tie: a single layer`
       : say`simpler to tie: ${styles[a.candidate.style].name} against ${styles[b.candidate.style].name}`,
-};
-
-const nearestRun = (facts: CaseFacts): Criterion => ({
-  id: 'latigo nearest the target',
-  // Within a quarter of an inch is the same: nobody ties a latigo finer.
-  key: ({ candidate }) => Math.round(4 * Math.abs(candidate.run - facts.lengthNeed.runTarget)),
-  because: (a, b) =>
-    say`its latigo run is nearer the target: ${dist(a.candidate.run)} against ${dist(b.candidate.run)}`,
 });
 
-const nearestThumb = ({ lengthNeed }: CaseFacts): Criterion => ({
-  id: 'length nearer the rule of thumb',
-  key: ({ candidate }) => Math.abs(candidate.length - lengthNeed.crossCheck),
-  because: (a, b) =>
-    say`its length is nearer the rule of thumb: ${len(a.candidate.length)} against ${len(b.candidate.length)}`,
-});
+const nearestRun = (facts: CaseFacts): Criterion =>
+  criterion({
+    id: 'latigo nearest the target',
+    of: 'length',
+    // Within a quarter of an inch is the same: nobody ties a latigo finer.
+    key: ({ candidate }) => Math.round(4 * Math.abs(candidate.run - facts.lengthNeed.runTarget)),
+    because: (a, b) =>
+      say`its latigo run is nearer the target: ${dist(a.candidate.run)} against ${dist(b.candidate.run)}`,
+  });
 
-const widestFine: Criterion = {
+const nearestThumb = ({ lengthNeed }: CaseFacts): Criterion =>
+  criterion({
+    id: 'length nearer the rule of thumb',
+    of: 'length',
+    key: ({ candidate }) => Math.abs(candidate.length - lengthNeed.crossCheck),
+    because: (a, b) =>
+      say`its length is nearer the rule of thumb: ${len(a.candidate.length)} against ${len(b.candidate.length)}`,
+  });
+
+const widestFine = criterion({
   id: 'wider',
-  sameWithin: true,
+  of: 'make',
   key: ({ candidate }) => -candidate.width,
   because: (a, b) => say`wider: ${len(a.candidate.width)} against ${len(b.candidate.width)}`,
-};
+});
 
-const leastCord: Criterion = {
+const leastCord = criterion({
   id: 'less cord',
   key: ({ candidate }) => candidate.cordFeet,
   because: (a, b) =>
     say`less cord: ${count(Math.ceil(a.candidate.cordFeet))} ft against ${count(Math.ceil(b.candidate.cordFeet))} ft`,
-};
+});
 
 /** Which criteria decide for this order, in which order: by its use and the trouble reported. */
 export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
@@ -171,11 +193,11 @@ export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
   if (trouble.includes('buckle-rub')) asked.push(clearOfBuckle(facts));
   if (plain) asked.push(plainNeed);
   return [
-    fewest('poor'),
-    fewest('cannot-tell'),
+    fewestPoor,
+    fewestUnknown,
     elbowFirst(facts),
     ...asked,
-    fewest('acceptable'),
+    fewestAcceptable,
     // One saddle, one length: it is settled before the widths, which it hardly touches.
     nearestRun(facts),
     nearestThumb(facts),

@@ -102,7 +102,9 @@ function fixedTable({ shop, model }: CaseFacts, sizes: Sizes, list: TiedList): T
 export class Judge {
   readonly #facts: CaseFacts;
   readonly #sizes: Sizes;
-  readonly #tables: readonly Table[];
+  readonly #make: Table;
+  readonly #hang: Table;
+  readonly #rest: readonly Table[];
   /** Place in `judgements` of one rule's verdict, by the rule's id. */
   readonly #ofRule = new Map<string, Table>();
 
@@ -125,12 +127,29 @@ export class Judge {
     const rest = alone.filter(({ axes }) => !isWithin(axes, MAKE) && !isWithin(axes, HANG));
     if (list !== undefined) make.push(fixedTable(facts, sizes, list));
     // Two tallies cover most rules, each kept as a whole; the few rules that look at more stand alone.
-    this.#tables = [joined(MAKE, make), joined(HANG, hang), ...rest];
+    this.#make = joined(MAKE, make);
+    this.#hang = joined(HANG, hang);
+    this.#rest = rest;
   }
 
   /** How many verdicts of each kind, packed. */
   tallyOf(candidate: LaidCandidate): number {
-    return sumOf(this.#tables, candidate);
+    return this.ofMake(candidate) + this.ofHang(candidate) + this.ofRest(candidate);
+  }
+
+  /** Of rules that look only at the style, the strands and the buckle. */
+  ofMake(candidate: LaidCandidate): number {
+    return this.#make.read(candidate);
+  }
+
+  /** Of rules that look at the buckle and the length. */
+  ofHang(candidate: LaidCandidate): number {
+    return this.#hang.read(candidate);
+  }
+
+  /** Of all others, most of which look at where the cords lie. */
+  ofRest(candidate: LaidCandidate): number {
+    return sumOf(this.#rest, candidate);
   }
 
   /** The candidate with its verdicts. */

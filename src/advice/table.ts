@@ -56,13 +56,14 @@ export class Table {
   }
 
   read(c: LaidCandidate): number {
-    const key =
+    let key =
       c.styleNo * this.#style +
       c.strandsNo * this.#strands +
       c.buckleNo * this.#buckle +
-      c.lengthNo * this.#length +
-      c.bodyNo * this.#body +
-      c.clearanceNo * this.#clearance;
+      c.lengthNo * this.#length;
+    // These are not known before the cords are laid.
+    if (this.#body !== 0) key += c.bodyNo * this.#body;
+    if (this.#clearance !== 0) key += c.clearanceNo * this.#clearance;
     const known = this.#known[key] ?? UNKNOWN;
     if (known !== UNKNOWN) return known;
     const found = this.#read(c);

@@ -8,14 +8,18 @@ import { styleIds } from '../stock/styles.ts';
 import { tiedBy, type Tied, type TiedList } from '../stock/tied.ts';
 import { Contest, type Entrant } from './contest.ts';
 import type { Criterion } from './criteria.ts';
+import { frontRunners } from './front-runners.ts';
 import { countIn, Judge, type Finding, type Judged } from './judge.ts';
 
-/** Tally of what cannot be tied. */
+/** In the place of a tally: it cannot be tied, or the rules were not asked yet. */
 const NOTHING = -1;
+const OPEN = -2;
+
+const STYLES = styleIds.length;
 
 /**
- * All candidates of one order, laid and judged, in a fixed order that does not depend on the order of the shop's lists.
- * Each is a number and keeps its tally alone; it is laid again when somebody looks at it, since most are never looked at.
+ * All candidates of one order, in a fixed order that does not depend on the order of the shop's lists. Each is a number,
+ * judged when somebody asks, of which its tally alone is kept; it is laid again when it is looked at, as few of them are.
  */
 export class Trial {
   readonly judge: Judge;
@@ -23,8 +27,11 @@ export class Trial {
   readonly #tied: TiedList;
   /** Of each buckle, by length. */
   readonly #hangs: readonly (readonly Hang[])[];
-  readonly #lengths: number;
+  /** How many lengths there are. */
+  readonly lengths: number;
   readonly #tallies: Int32Array;
+  /** The one that is judged just now. */
+  readonly #laid: Laid;
 
   constructor(facts: CaseFacts) {
     const tied = tiedBy(facts.shop);
@@ -32,97 +39,128 @@ export class Trial {
     const lengths = lengthSteps(facts.lengthNeed.target.value, facts.shop.lengths);
     this.#tied = tied;
     this.ground = ground;
-    this.#lengths = lengths.length;
+    this.#laid = new Laid(ground);
+    this.lengths = lengths.length;
     this.#hangs = tied.buckles.map((buckle) => lengths.map((length) => ground.hang(buckle, length)));
     const sizes = { strands: tied.strands.length, buckles: tied.buckles.length, lengths: lengths.length };
     this.judge = new Judge(facts, sizes, tied);
-    this.#tallies = this.#judgeAll();
+    this.#tallies = new Int32Array(tied.all.length * STYLES * this.lengths).fill(OPEN);
   }
 
-  #judgeAll(): Int32Array {
-    const { all } = this.#tied;
-    const tallies = new Int32Array(all.length * styleIds.length * this.#lengths);
-    const laid = new Laid(this.ground);
-    let at = 0;
-    for (const tied of all) {
-      const hangs = this.#hangsOf(tied);
-      for (const style of styleIds) {
-        for (let l = 0; l < hangs.length; l++) {
-          const can = laid.lay(style, tied, hangs[l] as Hang);
-          tallies[at++] = can ? this.judge.tallyOf(laid) : NOTHING;
-        }
-      }
-    }
-    return tallies;
+  /** How many candidates there are, those that cannot be tied among them. */
+  get size(): number {
+    return this.#tallies.length;
   }
 
-  /** All that can be tied, in the order in which they were laid. */
+  /** All that can be tied. */
   get all(): Judged[] {
     const found: Judged[] = [];
-    this.#tallies.forEach((tally, at) => {
-      if (tally !== NOTHING) found.push(this.#judgedAt(at));
-    });
+    for (let at = 0; at < this.size; at++) if (this.tally(at) !== NOTHING) found.push(this.judgedAt(at));
     return found;
   }
 
   /** Of what passes the first of each style and strand count, by these criteria. */
   bestOfEach(criteria: readonly Criterion[]): Judged[] {
-    const telling = criteria.filter(({ sameWithin }) => sameWithin !== true);
-    const contest = new Contest(telling, [new Seat(this), new Seat(this)]);
+    const telling = criteria.filter((criterion) => criterion.of !== 'make');
+    const contest = new Contest(telling, [this.seat(), this.seat()]);
     const { strands, starts } = this.#tied;
     const found: Judged[] = [];
     for (let n = 0; n < strands.length; n++) {
-      for (let style = 0; style < styleIds.length; style++) {
+      for (let style = 0; style < STYLES; style++) {
         contest.restart();
         for (let tied = starts[n] as number; tied < (starts[n + 1] as number); tied++) {
-          const from = (tied * styleIds.length + style) * this.#lengths;
-          for (let at = from; at < from + this.#lengths; at++) if (this.#passes(at)) contest.enter(at);
+          const from = (tied * STYLES + style) * this.lengths;
+          for (let at = from; at < from + this.lengths; at++) if (this.passes(at)) contest.enter(at);
         }
-        if (contest.first !== undefined) found.push(this.#judgedAt(contest.first));
+        if (contest.first !== undefined) found.push(this.judgedAt(contest.first));
       }
     }
     return found;
   }
 
-  #passes(at: number): boolean {
+  /** The first two by these criteria, each of another style or strand count; the others are not even laid. */
+  frontRunners(criteria: readonly Criterion[]): Judged[] {
+    return frontRunners(this, criteria).map((at) => this.judgedAt(at));
+  }
+
+  passes(at: number): boolean {
     const tally = this.tally(at);
     return tally !== NOTHING && countIn(tally, 'refuse') === 0;
   }
 
   /** Verdicts of a candidate, counted and packed. */
   tally(at: number): number {
-    return this.#tallies[at] as number;
+    const known = this.#tallies[at] as number;
+    if (known !== OPEN) return known;
+    const tally = this.lay(this.#laid, at) ? this.judge.tallyOf(this.#laid) : NOTHING;
+    this.#tallies[at] = tally;
+    return tally;
   }
 
-  #judgedAt(at: number): Judged {
-    const seat = new Seat(this);
+  /** Whether it can be tied at all. */
+  hasRoom(at: number): boolean {
+    return this.lay(this.#laid, at);
+  }
+
+  makeTally(at: number): number {
+    this.lay(this.#laid, at);
+    return this.judge.ofMake(this.#laid);
+  }
+
+  hangTally(at: number): number {
+    this.lay(this.#laid, at);
+    return this.judge.ofHang(this.#laid);
+  }
+
+  restTally(at: number): number {
+    this.lay(this.#laid, at);
+    return this.judge.ofRest(this.#laid);
+  }
+
+  /** Number of its style and strand count. */
+  groupOf(at: number): number {
+    const made = Math.floor(at / this.lengths);
+    const { strandsNo } = this.#tied.all[Math.floor(made / STYLES)] as Tied;
+    return strandsNo * STYLES + (made % STYLES);
+  }
+
+  /** Number of its buckle at its length. */
+  hangOf(at: number): number {
+    const tied = this.#tied.all[Math.floor(at / this.lengths / STYLES)] as Tied;
+    return tied.buckleNo * this.lengths + (at % this.lengths);
+  }
+
+  judgedAt(at: number): Judged {
+    const seat = this.seat();
     seat.become(at);
     return seat;
   }
 
-  /** Lays the candidate of a number. */
-  lay(laid: Laid, at: number): void {
-    const l = at % this.#lengths;
-    const made = (at - l) / this.#lengths;
-    const style = made % styleIds.length;
-    const tied = this.#tied.all[(made - style) / styleIds.length] as Tied;
-    laid.lay(styleIds[style] as Style, tied, this.#hangsOf(tied)[l] as Hang);
+  seat(): Entrant {
+    return new Seat(this);
   }
 
-  #hangsOf({ buckleNo }: Tied): readonly Hang[] {
-    return this.#hangs[buckleNo] as readonly Hang[];
+  /** Lays the candidate of a number; false when it cannot be tied. */
+  lay(laid: Laid, at: number): boolean {
+    const l = at % this.lengths;
+    const made = (at - l) / this.lengths;
+    const style = made % STYLES;
+    const tied = this.#tied.all[(made - style) / STYLES] as Tied;
+    const hangs = this.#hangs[tied.buckleNo] as readonly Hang[];
+    return laid.lay(styleIds[style] as Style, tied, hangs[l] as Hang);
   }
 }
 
 /** A candidate of a trial by its number, laid when it is looked at. */
 class Seat implements Entrant {
   at = 0;
-  private laid: Laid | undefined;
-  private isLaid = false;
   private readonly trial: Trial;
+  private readonly laid: Laid;
+  private isLaid = false;
 
   constructor(trial: Trial) {
     this.trial = trial;
+    this.laid = new Laid(trial.ground);
   }
 
   become(at: number): void {
@@ -131,10 +169,9 @@ class Seat implements Entrant {
   }
 
   get candidate(): Laid {
-    const laid = (this.laid ??= new Laid(this.trial.ground));
-    if (!this.isLaid) this.trial.lay(laid, this.at);
+    if (!this.isLaid) this.trial.lay(this.laid, this.at);
     this.isLaid = true;
-    return laid;
+    return this.laid;
   }
 
   get findings(): readonly Finding[] {

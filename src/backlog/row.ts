@@ -30,21 +30,42 @@ export interface Place {
   readonly line: number;
 }
 
-/** The row of an order that was sized. Lengths are inches. */
-export function rowOf(advice: Advice, place: Place): Row {
-  const { facts, specs } = advice;
+/** The row of an order that was sized. Lengths are inches. Written out cell by cell: putting objects together costs more than sizing. */
+export function rowOf(advice: Advice, { file, document, line }: Place): Row {
+  const { facts, first: best } = advice;
   const { order, room } = facts;
-  const [best] = specs;
-  const cells: Cells = {
-    ...place,
-    ...orderCells(order),
+  const spec = best?.candidate;
+  const cells: Required<Cells> = {
+    order: order.order,
+    customer: order.customer?.name ?? null,
+    horse: order.horse.name ?? null,
+    file,
+    document,
+    line,
+    due: order.due ?? null,
+    quantity: order.quantity,
     verdict: verdictOf(best),
+    rigging: riggingCell(order.saddle),
     room: room.value,
     'room-sd': room.sd,
-    ...(best === undefined ? {} : specCells(best)),
-    'length-basis': best === undefined ? null : facts.lengthNeed.measured ? 'taped' : 'provisional',
+    style: spec?.style ?? null,
+    strands: spec?.strands ?? null,
+    layers: spec?.layers ?? null,
+    width: spec?.width ?? null,
+    'buckle-width': spec?.buckleWidth ?? null,
+    'flare-start': spec?.flareStart ?? null,
+    buckle: spec?.buckle.id ?? null,
+    length: spec?.length ?? null,
+    'length-basis': spec === undefined ? null : facts.lengthNeed.measured ? 'taped' : 'provisional',
+    clearance: spec?.clearance.inches ?? null,
+    'clearance-sd': spec?.clearance.sd ?? null,
+    chance: spec?.clearance.chance ?? null,
+    'latigo-run': spec?.run ?? null,
+    because: best?.becauseOf?.words ?? null,
     'measure-first': measureFirst(advice),
     reason: best === undefined ? firstRefusal(advice) : null,
+    'same-number-as': null,
+    problem: null,
   };
   return { cells, problems: [] };
 }
@@ -61,40 +82,12 @@ function verdictOf(best: RankedSpec | undefined): Verdict {
   return best.judgementOf('elbow-clearance') === 'good' ? 'sized' : 'tight';
 }
 
-const orderCells = ({ order, customer, horse, due, quantity, saddle }: Order): Cells => ({
-  order,
-  customer: customer?.name ?? null,
-  horse: horse.name ?? null,
-  due: due ?? null,
-  quantity,
-  rigging: riggingCell(saddle),
-});
-
 function riggingCell({ rigging }: Saddle): Cell {
   if (rigging.kind === 'named') return rigging.name;
   const { setBack } = rigging;
   if (setBack === 0) return 'ring at full position';
   const far = len(Math.abs(setBack));
   return setBack > 0 ? say`ring ${far} back of full position` : say`ring ${far} ahead of full position`;
-}
-
-function specCells({ candidate, becauseOf }: RankedSpec): Cells {
-  const { style, strands, layers, width, buckleWidth, flareStart, length, clearance } = candidate;
-  return {
-    style,
-    strands,
-    layers,
-    width,
-    'buckle-width': buckleWidth,
-    'flare-start': flareStart ?? null,
-    buckle: candidate.buckle.id,
-    length,
-    clearance: clearance.inches,
-    'clearance-sd': clearance.sd,
-    chance: clearance.chance,
-    'latigo-run': candidate.run,
-    because: becauseOf?.words ?? null,
-  };
 }
 
 function measureFirst({ firstAsk: first }: Advice): Cell {

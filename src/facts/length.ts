@@ -40,19 +40,17 @@ export function lengthNeed(ring: Ring, girth: number, model: Model): LengthNeed 
 
 /** From a measured drop it is computed, not measured: the length stays provisional. */
 function ringToRingOf({ station, taped }: Ring): Estimate {
-  const { value, sd, kind, basis } = station;
-  const both = { value: 2 * value, sd: 2 * sd };
-  if (taped) return { ...both, kind, basis: 'measured' };
-  // The height of the ring was seen, and the way round the chest follows from an assumed section.
-  if (kind === 'photo')
-    return {
-      ...both,
-      kind: 'computed',
-      basis: "worked out from the ring's height in the photo; not a length to cut by",
-    };
-  return kind === 'measured'
-    ? { ...both, kind: 'computed', basis: 'girth less the measured drop on both sides' }
-    : { ...both, kind, basis };
+  const { kind } = station;
+  const value = 2 * station.value;
+  const sd = 2 * station.sd;
+  if (taped) return { value, sd, kind, basis: 'measured' };
+  if (kind === 'photo') {
+    // The height of the ring was seen, and the way round the chest follows from an assumed section.
+    const basis = "worked out from the ring's height in the photo; not a length to cut by";
+    return { value, sd, kind: 'computed', basis };
+  }
+  if (kind !== 'measured') return { value, sd, kind, basis: station.basis };
+  return { value, sd, kind: 'computed', basis: 'girth less the measured drop on both sides' };
 }
 
 /** heart girth / 2 - 3, rounded up to an even number of inches [university extension]. */

@@ -33,28 +33,29 @@ interface Inputs {
   readonly push: Estimate;
 }
 
-const still = { room: 0, ringX: 0, ringStation: 0, push: 0, k: 0, width: 0 } as const;
+/** What one input moves; what is not named stays where it is. Written out, since it is made for each input of each order. */
+function row(input: InputName, moved: Partial<SpreadRow>): SpreadRow {
+  const { room = 0, ringX = 0, ringStation = 0, push = 0, k = 0, width = 0 } = moved;
+  return { input, room, ringX, ringStation, push, k, width };
+}
 
 /** One row an input, already multiplied by the input's sd. */
 export function spreadOf({ girth, room, ring, push }: Inputs, model: Model): Spread {
   const perK = girth.sd / model['average-girth'];
   const roomByGirth = room.perGirth * girth.sd;
   return [
-    {
-      input: 'heart-girth',
+    // The push and the station it is given at grow together, so the centre line keeps its slope.
+    row('heart-girth', {
       room: roomByGirth,
       ringX: roomByGirth - model['ring-behind-elbow'] * perK - ring.setBackPerGirth * girth.sd,
       ringStation: ring.stationPerGirth * girth.sd,
-      // The push and the station it is given at grow together, so the centre line keeps its slope.
-      push: 0,
       k: perK,
-      width: 0,
-    },
+    }),
     // The ring is placed from the elbow, so a wrong room carries the ring with it.
-    { ...still, input: 'elbow-room', room: room.sd, ringX: room.sd },
-    { ...still, input: 'ring-position', ringX: ring.setBack.sd },
-    { ...still, input: 'ring-height', ringStation: ring.station.sd },
-    { ...still, input: 'rib-push', push: push.sd },
-    { ...still, input: 'strand-pitch', width: model['strand-pitch-sd'] / model['strand-pitch'] },
+    row('elbow-room', { room: room.sd, ringX: room.sd }),
+    row('ring-position', { ringX: ring.setBack.sd }),
+    row('ring-height', { ringStation: ring.station.sd }),
+    row('rib-push', { push: push.sd }),
+    row('strand-pitch', { width: model['strand-pitch-sd'] / model['strand-pitch'] }),
   ];
 }

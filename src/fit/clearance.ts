@@ -33,14 +33,14 @@ export interface Front {
   /** Station of its nearest point. */
   station: number;
   sd: number;
-  readonly shifts: Float64Array;
+  readonly shifts: number[];
 }
 
 const newFront = (): Front => ({
   distance: 0.5,
   station: 0.5,
   sd: 0.5,
-  shifts: new Float64Array(MOST_INPUTS),
+  shifts: new Array<number>(MOST_INPUTS).fill(0.5),
 });
 
 // Hundreds of fronts are measured for one order and few are kept.

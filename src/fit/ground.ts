@@ -135,35 +135,49 @@ export class Ground {
     };
   }
 
-  /** Cords below a buckle; undefined when there is no side left for them or for their flare. */
-  body(style: Style, strands: number, { low, lowNo }: Hang): Body | undefined {
-    if (low <= 0) return undefined;
-    const count = this.#countOf(strands);
-    if (style === 'straight') return count.straight;
+  /** Whether there is side left below a buckle for the cords, and for a low flare. */
+  hasRoom(style: Style, hang: Hang): boolean {
+    if (style !== 'low-flare') return hang.low > 0;
+    return hang.low > 0 && this.#ceiling(hang) >= this.facts.model['flare-length'];
+  }
+
+  /** No low flare begins higher than this. */
+  #ceiling({ low }: Hang): number {
     const { model } = this.facts;
-    const high = low - model['high-flare-start'];
-    if (style === 'high-flare') return (count.highFlares[lowNo] ??= this.#roper(count, Math.max(0, high)));
-    const ceiling = high - model['weave-step'];
-    if (ceiling < model['flare-length']) return undefined;
+    return low - model['high-flare-start'] - model['weave-step'];
+  }
+
+  /** Cords below a buckle that has room for them. */
+  body(style: Style, strandsNo: number, hang: Hang): Body {
+    const count = (this.#counts[strandsNo] ??= this.#strandCount(strandsNo));
+    if (style === 'straight') return count.straight;
+    const { low, lowNo } = hang;
+    if (style === 'high-flare') {
+      const start = Math.max(0, low - this.facts.model['high-flare-start']);
+      return (count.highFlares[lowNo] ??= this.#roper(count, start));
+    }
+    const ceiling = this.#ceiling(hang);
     const lowFlare = (count.lowFlare ??= this.#lowFlare(count));
     if (lowFlare.start <= ceiling) return lowFlare;
     return (count.lowFlares[lowNo] ??= this.#roper(count, ceiling));
   }
 
+  /** Number of a strand count. */
+  strandsNo(strands: number): number {
+    return numberOf(strands, this.#strands);
+  }
+
   /** The front of these strands as if they were pinched throughout. */
-  pinched(strands: number): Front {
-    const count = this.#countOf(strands);
+  pinched(strandsNo: number): Front {
+    const count = (this.#counts[strandsNo] ??= this.#strandCount(strandsNo));
     const { model, girth } = this.facts;
-    return (count.pinched ??= pinchedThroughout(pinchedWidth(strands, model), girth.value / 2, this.field));
+    const width = pinchedWidth(count.strands, model);
+    return (count.pinched ??= pinchedThroughout(width, girth.value / 2, this.field));
   }
 
-  #countOf(strands: number): StrandCount {
-    const strandsNo = numberOf(strands, this.#strands);
-    return (this.#counts[strandsNo] ??= this.#strandCount(strands, strandsNo));
-  }
-
-  #strandCount(strands: number, strandsNo: number): StrandCount {
+  #strandCount(strandsNo: number): StrandCount {
     const { model, girth } = this.facts;
+    const strands = this.#strands[strandsNo] as number;
     const full = fullWidth(strands, model);
     const whole = straightShape(full, girth.value / 2);
     const clearance = clearanceOf(bodyEdge(whole, this.field.slope), full, this.field);
@@ -199,7 +213,7 @@ export class Ground {
     const shape = roperShape(strands, { start, top: Math.max(girth.value / 2, start) }, model);
     if (clearance.inches > 0 && clearance.station <= shape.fullUpTo)
       return this.#body(shape, { strandsNo, start, clearance, clearanceNo });
-    const own = roperClearance(shape, this.pinched(strands), this.field);
+    const own = roperClearance(shape, this.pinched(strandsNo), this.field);
     return this.#body(shape, { strandsNo, start, clearance: own, clearanceNo: this.number() });
   }
 

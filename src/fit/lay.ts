@@ -15,7 +15,7 @@ import {
 } from '../stock/outline.ts';
 import { styles } from '../stock/styles.ts';
 import type { Choices } from './axes.ts';
-import type { Candidate, Clearance, Made, Spec } from './candidate.ts';
+import type { Candidate, Clearance, Spec } from './candidate.ts';
 import { clearanceOf, roperClearance } from './clearance.ts';
 import { bodyEdge } from './edges.ts';
 import type { Body, Ground, Hang } from './ground.ts';
@@ -26,26 +26,33 @@ export type LaidCandidate = Candidate & Choices;
 /** Everything that follows from a spec on this horse; undefined when the style cannot be tied in that length. */
 export function lay(spec: Spec, ground: Ground): LaidCandidate | undefined {
   const laid = new Laid(ground);
-  return laid.lay(spec.style, spec, ground.hang(spec.buckle, spec.length)) ? laid : undefined;
+  const made = { ...spec, strandsNo: ground.strandsNo(spec.strands) };
+  return laid.lay(spec.style, made, ground.hang(spec.buckle, spec.length)) ? laid : undefined;
+}
+
+/** What is tied to a buckle, whatever its style. */
+interface Cords {
+  readonly strands: number;
+  readonly strandsNo: number;
+  readonly layers: Layers | 0;
 }
 
 /**
  * Hundreds are laid for one order and few are kept or looked at closely: so one may be laid again as another, and what
- * judging does not need is computed when read. Fields are only declared, so that each is written once at first.
+ * needs the cords is computed when it is read. Fields are only declared, so that each is written once at first.
  */
 export class Laid implements LaidCandidate {
   declare style: Style;
-  declare strands: number;
-  declare layers: Layers | 0;
-  declare clearance: Clearance;
-  declare clearanceNo: number;
   declare styleNo: number;
+  declare strands: number;
   declare strandsNo: number;
+  declare layers: Layers | 0;
   declare buckleNo: number;
   declare lengthNo: number;
-  declare bodyNo: number;
-  declare private body: Body;
   declare private hang: Hang;
+  declare private cords: Body | undefined;
+  declare private nearest: Clearance | undefined;
+  declare private nearestNo: number;
   declare private readonly ground: Ground;
 
   constructor(ground: Ground) {
@@ -53,26 +60,18 @@ export class Laid implements LaidCandidate {
   }
 
   /** Lays it; false when the style cannot be tied below that buckle, and then it must not be read. */
-  lay(style: Style, { strands, layers }: Omit<Made, 'style'>, hang: Hang): boolean {
-    const body = this.ground.body(style, strands, hang);
-    if (body === undefined) return false;
+  lay(style: Style, { strands, strandsNo, layers }: Cords, hang: Hang): boolean {
     this.style = style;
-    this.strands = strands;
-    this.layers = layers;
-    this.body = body;
-    this.hang = hang;
     this.styleNo = styles[style].effort;
-    this.strandsNo = body.strandsNo;
+    this.strands = strands;
+    this.strandsNo = strandsNo;
+    this.layers = layers;
+    this.hang = hang;
     this.buckleNo = hang.buckleNo;
     this.lengthNo = hang.lengthNo;
-    this.bodyNo = body.no;
-    // Cords that come nearest above the buckle's low edge end before they get there.
-    const whole = body.clearance.station <= hang.low;
-    const cords = whole ? body.clearance : this.cutClearance();
-    const byCords = cords.inches <= hang.clearance.inches;
-    this.clearance = byCords ? cords : hang.clearance;
-    this.clearanceNo = !byCords ? hang.clearanceNo : whole ? body.clearanceNo : this.ground.number();
-    return true;
+    this.cords = undefined;
+    this.nearest = undefined;
+    return this.ground.hasRoom(style, hang);
   }
 
   get buckle(): Buckle {
@@ -83,10 +82,37 @@ export class Laid implements LaidCandidate {
     return this.hang.length;
   }
 
+  private get body(): Body {
+    return (this.cords ??= this.ground.body(this.style, this.strandsNo, this.hang));
+  }
+
+  get bodyNo(): number {
+    return this.body.no;
+  }
+
+  get clearance(): Clearance {
+    return this.nearest ?? this.findNearest();
+  }
+
+  get clearanceNo(): number {
+    if (this.nearest === undefined) this.findNearest();
+    return this.nearestNo;
+  }
+
+  private findNearest(): Clearance {
+    const { body, hang } = this;
+    // Cords that come nearest above the buckle's low edge end before they get there.
+    const whole = body.clearance.station <= hang.low;
+    const ofCords = whole ? body.clearance : this.cutClearance();
+    const byCords = ofCords.inches <= hang.clearance.inches;
+    this.nearestNo = !byCords ? hang.clearanceNo : whole ? body.clearanceNo : this.ground.number();
+    return (this.nearest = byCords ? ofCords : hang.clearance);
+  }
+
   private cutClearance(): Clearance {
     const { shape } = this;
     const { field } = this.ground;
-    if (this.style !== 'straight') return roperClearance(shape, this.ground.pinched(this.strands), field);
+    if (this.style !== 'straight') return roperClearance(shape, this.ground.pinched(this.strandsNo), field);
     return clearanceOf(bodyEdge(shape, field.slope), shape.full, field);
   }
 

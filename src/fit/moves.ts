@@ -5,37 +5,30 @@ import type { Gap } from './gap.ts';
 /** For one sd of each input, inches: of the centre line per inch of station, of the elbow line, of half a cinch's width. */
 export interface Moves {
   readonly count: number;
-  readonly slope: Float64Array;
-  readonly room: Float64Array;
+  readonly slope: readonly number[];
+  readonly room: readonly number[];
   /** Share by which the corners of the elbow line move away from the room's edge. */
-  readonly grown: Float64Array;
-  readonly halfWidth: Float64Array;
+  readonly grown: readonly number[];
+  readonly halfWidth: readonly number[];
   readonly roomAt: number;
 }
 
 /** Moves of one order. */
 export function movesOf({ spread, ring, centreLine, room, k }: Facts): Moves {
   const station = ring.station.value;
-  const count = spread.length;
-  const moves = {
-    count,
-    slope: new Float64Array(count),
-    room: new Float64Array(count),
-    grown: new Float64Array(count),
-    halfWidth: new Float64Array(count),
+  return {
+    count: spread.length,
+    slope: spread.map(
+      (row) =>
+        row.ringX / station -
+        (ring.x * row.ringStation) / (station * station) +
+        row.push / centreLine.pushStation,
+    ),
+    room: spread.map((row) => row.room),
+    grown: spread.map((row) => row.k / k),
+    halfWidth: spread.map((row) => row.width / 2),
     roomAt: room.value,
   };
-  for (let i = 0; i < count; i++) {
-    const row = spread[i] as (typeof spread)[number];
-    moves.slope[i] =
-      row.ringX / station -
-      (ring.x * row.ringStation) / (station * station) +
-      row.push / centreLine.pushStation;
-    moves.room[i] = row.room;
-    moves.grown[i] = row.k / k;
-    moves.halfWidth[i] = row.width / 2;
-  }
-  return moves;
 }
 
 /**
@@ -45,7 +38,7 @@ export function movesOf({ spread, ring, centreLine, room, k }: Facts): Moves {
  * @param bodyWidth the cinch's width at the gap, 0 on the buckle
  */
 export function shiftsInto(
-  shifts: Float64Array,
+  shifts: number[],
   { distance, px, ps, qx, qs }: Gap,
   { moves, bodyWidth }: { moves: Moves; bodyWidth: number },
 ): number {

@@ -1,0 +1,139 @@
+/** How good each candidate is by the first criteria, or can be at best: one number each, smaller is better. */
+import type { Entrant } from './contest.ts';
+import type { Criterion } from './criteria.ts';
+import type { Field } from './front-runners.ts';
+import { countIn } from './judge.ts';
+
+/** Nothing is worse: it is refused, or was taken. */
+export const OUT = Infinity;
+
+/** Keys are digits of the number: whole, from -32 to 31. The last one may be more, and then counts as no more than that. */
+const BASE = 64;
+const SHIFT = 32;
+/** So many digits fit into a number. */
+const MOST = 8;
+
+type Digit = Pick<Criterion, 'counts' | 'of' | 'atBest' | 'key'> & { readonly weight: number };
+
+/** A number of each candidate: its keys by the first criteria, or at least what they can be at best. */
+export class Bounds {
+  readonly #field: Field;
+  readonly #digits: readonly Digit[];
+  readonly #numbers: Float64Array;
+  /** 1 where the number is what the keys are. */
+  readonly #exact: Uint8Array;
+  readonly #seat: Entrant;
+
+  constructor(field: Field, criteria: readonly Criterion[]) {
+    this.#field = field;
+    this.#digits = digitsOf(criteria);
+    this.#seat = field.seat();
+    this.#numbers = new Float64Array(field.size);
+    this.#exact = new Uint8Array(field.size);
+    const ofLengths = this.#ofLengths();
+    const ofHangs: number[] = [];
+    // What is tied and where it hangs add up: a few of each make all candidates.
+    for (let first = 0; first < field.size; first += field.lengths) {
+      const ofMake = this.#ofMake(first);
+      for (let length = 0; length < field.lengths; length++) {
+        const at = first + length;
+        const ofHang = (ofHangs[field.hangOf(at)] ??= this.#ofHang(at) + (ofLengths[length] as number));
+        this.#numbers[at] = field.hasRoom(at) ? ofMake + ofHang : OUT;
+      }
+    }
+  }
+
+  /** The least number of those not taken yet. */
+  least(): number {
+    let least = OUT;
+    for (let at = 0; at < this.#numbers.length; at++) {
+      const number = this.#numbers[at] as number;
+      if (number < least) least = number;
+    }
+    return least;
+  }
+
+  /** Takes out those that are exactly so good; of those that could have been, how good they are is known from then on. */
+  take(number: number): number[] {
+    const taken: number[] = [];
+    for (let at = 0; at < this.#numbers.length; at++) {
+      if (this.#numbers[at] !== number) continue;
+      if (this.#exact[at] === 0) this.#settle(at);
+      if (this.#numbers[at] !== number) continue;
+      this.#numbers[at] = OUT;
+      taken.push(at);
+    }
+    return taken;
+  }
+
+  #settle(at: number): void {
+    this.#exact[at] = 1;
+    if (!this.#field.passes(at)) {
+      this.#numbers[at] = OUT;
+      return;
+    }
+    const seat = this.#seat;
+    seat.become(at);
+    let more = this.#ofTally(this.#field.restTally(at));
+    for (const digit of this.#digits) {
+      if (digit.atBest !== undefined)
+        more += inPlace(digit, digit.key(seat)) - inPlace(digit, digit.atBest(seat));
+    }
+    this.#numbers[at] = (this.#numbers[at] as number) + more;
+  }
+
+  #ofMake(at: number): number {
+    const tally = this.#field.makeTally(at);
+    if (countIn(tally, 'refuse') > 0) return OUT;
+    this.#seat.become(at);
+    let sum = this.#ofTally(tally);
+    for (const digit of this.#digits) {
+      if (digit.of === 'make') sum += inPlace(digit, digit.key(this.#seat));
+      else if (digit.atBest !== undefined) sum += inPlace(digit, digit.atBest(this.#seat));
+    }
+    return sum;
+  }
+
+  #ofHang(at: number): number {
+    const tally = this.#field.hangTally(at);
+    return countIn(tally, 'refuse') > 0 ? OUT : this.#ofTally(tally);
+  }
+
+  #ofTally(tally: number): number {
+    let sum = 0;
+    for (const digit of this.#digits)
+      if (digit.counts !== undefined) sum += digit.weight * countIn(tally, digit.counts);
+    return sum;
+  }
+
+  /** Lengths have keys of any size: how they stand among each other is a digit. */
+  #ofLengths(): number[] {
+    const sums: number[] = new Array<number>(this.#field.lengths).fill(0);
+    for (const digit of this.#digits) {
+      if (digit.of !== 'length') continue;
+      const keys = sums.map((_, length) => {
+        this.#seat.become(length);
+        return digit.key(this.#seat);
+      });
+      keys.forEach((key, length) => {
+        const rank = new Set(keys.filter((other) => other < key)).size;
+        sums[length] = (sums[length] as number) + inPlace(digit, rank);
+      });
+    }
+    return sums;
+  }
+}
+
+const inPlace = ({ weight }: Digit, key: number): number =>
+  weight * Math.min(BASE - 1, Math.max(0, key + SHIFT));
+
+/** The criteria, up to the first whose best is not known before cords are laid. */
+function digitsOf(criteria: readonly Criterion[]): Digit[] {
+  const end = criteria.findIndex(
+    ({ counts, of, atBest }) => counts === undefined && of === undefined && atBest === undefined,
+  );
+  const first = criteria.slice(0, Math.min(MOST, end));
+  return first.map(({ counts, of, atBest, key }, i) => {
+    return { counts, of, atBest, key, weight: BASE ** (first.length - 1 - i) };
+  });
+}
