@@ -9,8 +9,11 @@ import { chanceText, phraseText, type Units } from './text.ts';
 export interface BacklogPrinter {
   readonly head: string;
   readonly row: (cells: Cells) => string;
-  /** `sized` when at least one row holds a spec. */
-  readonly foot: (sized: boolean) => string;
+  /** What stands before the first row, and between two. */
+  readonly before: string;
+  readonly between: string;
+  /** `sized` when at least one row holds a spec; `any` when there is a row at all. */
+  readonly foot: (sized: boolean, any: boolean) => string;
 }
 
 /** Numbers rounded, lengths in inches, phrases as text; null where there is nothing. */

@@ -12,24 +12,20 @@ const valueOf = (cells: Cells, chosen: readonly ColumnName[]): Record<string, st
   Object.fromEntries(chosen.map((name) => [name, dataOf(name, cells)]));
 
 /** One document, `{ schema, results, cautions }`, one result a line. */
-export function backlogJson(chosen: readonly ColumnName[]): BacklogPrinter {
-  let before = '\n';
-  return {
-    head: `{\n  "schema": ${JSON.stringify(backlogSchema)},\n  "results": [`,
-    row: (cells) => {
-      const text = `${before}    ${jsonLine(valueOf(cells, chosen)).trimEnd()}`;
-      before = ',\n';
-      return text;
-    },
-    foot: (sized) =>
-      `${before === '\n' ? '' : '\n  '}],\n  "cautions": ${JSON.stringify(sized ? cautions : [])}\n}\n`,
-  };
-}
+export const backlogJson = (chosen: readonly ColumnName[]): BacklogPrinter => ({
+  head: `{\n  "schema": ${JSON.stringify(backlogSchema)},\n  "results": [`,
+  row: (cells) => `    ${jsonLine(valueOf(cells, chosen)).trimEnd()}`,
+  before: '\n',
+  between: ',\n',
+  foot: (sized, any) => `${any ? '\n  ' : ''}],\n  "cautions": ${JSON.stringify(sized ? cautions : [])}\n}\n`,
+});
 
 /** One result a line, nothing else. */
 export const backlogLines = (chosen: readonly ColumnName[]): BacklogPrinter => ({
   head: '',
   row: (cells) => jsonLine(valueOf(cells, chosen)),
+  before: '',
+  between: '',
   foot: () => '',
 });
 
@@ -37,5 +33,7 @@ export const backlogLines = (chosen: readonly ColumnName[]): BacklogPrinter => (
 export const backlogCsv = (chosen: readonly ColumnName[]): BacklogPrinter => ({
   head: csvText([chosen]),
   row: (cells) => csvText([chosen.map((name) => dataOf(name, cells) ?? undefined)]),
+  before: '',
+  between: '',
   foot: () => '',
 });

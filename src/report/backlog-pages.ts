@@ -37,6 +37,8 @@ export function backlogTable(chosen: readonly ColumnName[], told: boolean, look:
       const why = told ? whyLines(cells, look) : [];
       return [painted(text, cells, pen), ...why, ''].join('\n');
     },
+    before: '',
+    between: '',
     foot: (sized) =>
       sized ? `\n${wrap(`Keep in mind: ${cautions.join(' ')}`, look.width).join('\n')}\n` : '',
   };
@@ -85,6 +87,8 @@ function widthsFor(chosen: readonly ColumnName[], width: number): Drawn[] {
 export const backlogMarkdown = (chosen: readonly ColumnName[], units: Units): BacklogPrinter => ({
   head: `# Backlog\n\n${row(chosen)}${row(chosen.map(() => '---'))}`,
   row: (cells) => row(chosen.map((name) => escaped(textOf(name, cells, units)))),
+  before: '',
+  between: '',
   foot: (sized) =>
     sized ? `\n## Keep in mind\n\n${cautions.map((text) => `- ${escaped(text)}\n`).join('')}` : '',
 });

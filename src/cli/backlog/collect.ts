@@ -25,6 +25,8 @@ export class Collector {
   readonly summary: Summary = newSummary();
   /** Bytes of orders that are done. */
   bytes = 0;
+  /** Whether any row was written. */
+  any = false;
   readonly #ends: Ends;
   readonly #first = new FirstPlaces();
   #source: Source | undefined;
@@ -42,23 +44,42 @@ export class Collector {
 
   /** One batch, in its turn. Throws the system's error when something cannot be written. */
   take(tasks: readonly Task[], done: readonly Done[]): void {
-    const { journal, output, errors, printer, now } = this.#ends;
-    const fresh = tasks.flatMap(({ unit }, i) => {
-      const { hash, body } = done[i] as Done;
-      return body === undefined ? [] : [{ id: unit.id, hash, body }];
-    });
-    journal?.add(fresh);
+    const { journal, output, errors, now } = this.#ends;
+    const { before, between } = this.#ends.printer;
+    journal?.addLines(done.flatMap(({ line }) => line ?? []));
     journal?.syncNowAndThen(now());
-    const rows = tasks.flatMap((task, i) => this.#rowsOf(task, done[i] as Done));
-    output.write(rows.map(({ cells }) => printer.row(cells)).join(''));
-    errors?.write(rows.map(errorRows).join(''));
+    const texts: string[] = [];
+    const faults: string[] = [];
+    tasks.forEach((task, i) => {
+      this.#takeOne(task, done[i] as Done, { texts, faults });
+    });
+    if (texts.length > 0) output.write((this.any ? between : before) + texts.join(between));
+    this.any ||= texts.length > 0;
+    errors?.write(faults.join(''));
   }
 
-  #rowsOf({ unit, source, lines, bytes }: Task, { hash, body }: Done): Row[] {
+  #takeOne(task: Task, done: Done, { texts, faults }: { texts: string[]; faults: string[] }): void {
+    if (task.source !== this.#source) this.#documents = 0;
+    this.#source = task.source;
+    this.bytes += task.bytes;
+    const { printed } = done;
+    const before = printed === undefined ? undefined : this.#first.of(printed.cells);
+    if (printed !== undefined && before === undefined) {
+      if (task.unit.known !== undefined) this.summary.changed += 1;
+      this.#documents += 1;
+      count(this.summary, printed.cells);
+      texts.push(printed.text);
+      return;
+    }
+    for (const row of this.#rowsOf(task, done)) {
+      const whole = this.#settled(row, before);
+      texts.push(this.#ends.printer.row(whole.cells));
+      faults.push(errorRows(whole));
+    }
+  }
+
+  #rowsOf({ unit, lines }: Task, { hash, body }: Done): Row[] {
     const { summary } = this;
-    this.bytes += bytes;
-    if (source !== this.#source) this.#documents = 0;
-    this.#source = source;
     const kept = body ?? this.#ends.journal?.bodyOf(unit.id);
     if (kept === undefined) throw new Error('the journal has lost what it held');
     const rows = decodeRows(kept);
@@ -66,14 +87,15 @@ export class Collector {
     else if (unit.known !== undefined && hash !== '') summary.changed += 1;
     const before = { lines, documents: unit.part ? this.#documents : 0 };
     this.#documents += rows.length;
-    return rows.map((row) => this.#settled(moved(row, before)));
+    return rows.map((row) => moved(row, before));
   }
 
-  #settled({ cells, problems }: Row): Row {
+  /** @param before place of the first order of that number, where it was asked for already */
+  #settled({ cells, problems }: Row, before: string | undefined): Row {
     const whole = {
       ...cells,
       problem: problemText(problems),
-      'same-number-as': this.#first.of(cells) ?? null,
+      'same-number-as': before ?? this.#first.of(cells) ?? null,
     };
     count(this.summary, whole);
     return { cells: whole, problems };

@@ -1,5 +1,4 @@
 /** The journal beside the output: what is finished is written down as it comes, so that a run cut short can go on. */
-import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
 import {
@@ -12,6 +11,7 @@ import {
 } from '../../backlog/journal.ts';
 import { writeHandle } from '../files.ts';
 import { writing } from '../system-error.ts';
+import { digest } from './digest.ts';
 
 /** Where a finished unit stands in the journal. */
 interface Spot {
@@ -31,8 +31,6 @@ export interface Found {
 }
 
 const SYNC_EVERY = 1000;
-
-const digest = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 16);
 
 /** Name of the journal of an output. */
 export const journalOf = (out: string): string => `${out}.unfinished`;
@@ -81,11 +79,21 @@ export class JournalFile {
     return readFinished(bytes.toString('utf8'), this.#print, digest)?.body;
   }
 
+  /** What its lines go by. */
+  get print(): Fingerprint {
+    return this.#print;
+  }
+
   /** Writes down what is finished. After a write that fails the journal is as it was before. Errors: the disk takes no more. */
   add(finished: readonly Finished[]): void {
-    if (finished.length === 0) return;
+    this.addLines(finished.map((entry) => finishedLine(entry, this.#print, digest)));
+  }
+
+  /** The same as lines that go by this print already. */
+  addLines(lines: readonly string[]): void {
+    if (lines.length === 0) return;
     writing(path.basename(this.#file), () => {
-      this.#write(finished.map((entry) => finishedLine(entry, this.#print, digest)).join(''));
+      this.#write(lines.join(''));
     });
   }
 

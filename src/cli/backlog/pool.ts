@@ -1,5 +1,7 @@
 /** Who does the work: this thread alone, or several workers beside it, each running the same program. */
+import type { Fingerprint } from '../../backlog/journal.ts';
 import type { Shop } from '../../order/types.ts';
+import { printerFor, type Look } from './printers.ts';
 import type { Done, Unit } from './work.ts';
 
 /** Does batches. Every batch is answered; which one comes first does not matter, since the asker keeps them in order. */
@@ -16,15 +18,23 @@ export const workerWord = '--as-worker-of-backlog';
 /** Workers that share the memory of one machine: more than these need more memory than they save time. */
 export const mostJobs = 4;
 
+/** What work is done by, as plain data: a worker is told so. */
+export interface WorkBy {
+  readonly shop: Shop;
+  readonly look: Look;
+  readonly print: Fingerprint | undefined;
+}
+
 /** All in this thread, with a moment for signals after every unit. */
-export async function alone(shop: Shop): Promise<Pool> {
+export async function alone({ shop, look, print }: WorkBy): Promise<Pool> {
   const { doUnit } = await import('./work.ts');
+  const bench = { shop, print, printer: await printerFor(look) };
   return {
     ahead: 1,
     run: async (units) => {
       const done: Done[] = [];
       for (const unit of units) {
-        done.push(doUnit(unit, shop));
+        done.push(doUnit(unit, bench));
         await new Promise(setImmediate);
       }
       return done;
@@ -42,11 +52,11 @@ interface Waiting {
 }
 
 /** Several workers; a batch goes to the one that has least to do. Errors: a worker that ends ends the run. */
-export function workers(program: string, jobs: number, shop: Shop): Pool {
+export function workers(program: string, jobs: number, by: WorkBy): Pool {
   const { Worker } = process.getBuiltinModule('node:worker_threads');
   let broken: Error | undefined;
   const team = Array.from({ length: jobs }, () => {
-    const worker = new Worker(program, { argv: [workerWord], workerData: shop, resourceLimits: limits });
+    const worker = new Worker(program, { argv: [workerWord], workerData: by, resourceLimits: limits });
     const queue: Waiting[] = [];
     const fail = (error: Error): void => {
       broken ??= error;

@@ -15,12 +15,29 @@ interface Asked {
   readonly out?: string;
 }
 
+/** How rows are to be printed, as plain data: a worker is told so, too. */
+export interface Look {
+  readonly format: BacklogFormat;
+  /** Undefined for those that the format shows when nobody chooses. */
+  readonly columns: readonly ColumnName[] | undefined;
+  readonly units: 'in' | 'cm';
+  readonly color: boolean;
+  readonly width: number;
+}
+
+/** What was asked for, on this screen or into that file. */
+export function lookOf(asked: Asked, io: CliIo): Look {
+  const { format, columns } = asked;
+  const { units, color, width } = reportOptions(asked, io);
+  return { format, columns, units, color, width };
+}
+
 /** The printer, for all columns or those that were chosen. */
-export async function printerFor(asked: Asked, io: CliIo): Promise<BacklogPrinter> {
-  const { format, columns, units } = asked;
+export async function printerFor(look: Look): Promise<BacklogPrinter> {
+  const { format, columns, units } = look;
   if (format === 'table') {
     const { backlogTable } = await import('../../report/backlog-pages.ts');
-    return backlogTable(columns ?? screenColumns, columns === undefined, reportOptions(asked, io));
+    return backlogTable(columns ?? screenColumns, columns === undefined, look);
   }
   if (format === 'markdown') {
     return (await import('../../report/backlog-pages.ts')).backlogMarkdown(columns ?? pageColumns, units);

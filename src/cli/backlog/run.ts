@@ -1,9 +1,8 @@
 /** A whole backlog: what was named is read, done on as many cores as pay, and written in the order of the input. */
-import type { Shop } from '../../order/types.ts';
 import type { Collector } from './collect.ts';
 import type { Interrupt } from './interrupt.ts';
 import type { JournalFile } from './journal-file.ts';
-import { alone, bundlePath, mostJobs, workers, type Pool } from './pool.ts';
+import { alone, bundlePath, mostJobs, workers, type Pool, type WorkBy } from './pool.ts';
 import { batchesOf, type Task } from './units.ts';
 
 /**
@@ -13,7 +12,7 @@ import { batchesOf, type Task } from './units.ts';
 const PAYS = 4000;
 
 export interface Plan {
-  readonly shop: Shop;
+  readonly by: WorkBy;
   /** Workers asked for; undefined when the program may choose. */
   readonly jobs: number | undefined;
   readonly cores: number;
@@ -73,18 +72,18 @@ async function* withKnown(
 /** Looks at the first batches to see whether there is work for several. */
 async function poolFor(
   batches: AsyncGenerator<Task[]>,
-  { shop, jobs, cores, interrupt }: Plan,
+  { by, jobs, cores, interrupt }: Plan,
 ): Promise<{ pool: Pool; started: Task[][] }> {
   const program = bundlePath();
   const team = jobs ?? Math.min(cores, mostJobs);
   const started: Task[][] = [];
-  if (program === undefined || team === 1) return { pool: await alone(shop), started };
+  if (program === undefined || team === 1) return { pool: await alone(by), started };
   let weight = 0;
   while (jobs === undefined && weight < PAYS) {
     const next = await interrupt.orStop(batches.next());
-    if (next === undefined || next.done === true) return { pool: await alone(shop), started };
+    if (next === undefined || next.done === true) return { pool: await alone(by), started };
     started.push(next.value);
     weight += next.value.reduce((sum, task) => sum + task.weight, 0);
   }
-  return { pool: workers(program, team, shop), started };
+  return { pool: workers(program, team, by), started };
 }

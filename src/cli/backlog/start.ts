@@ -15,7 +15,7 @@ import type { BacklogFormat } from './formats.ts';
 import { Interrupt } from './interrupt.ts';
 import { journalOf, type JournalFile } from './journal-file.ts';
 import { checkOutputs, errorsTo, rowsTo } from './outputs.ts';
-import { printerFor } from './printers.ts';
+import { lookOf, printerFor } from './printers.ts';
 import { noProgress, progressFor, type Progress } from './progress.ts';
 import { openJournal } from './resume.ts';
 import { doAll } from './run.ts';
@@ -70,7 +70,8 @@ async function collected(names: readonly string[], options: BacklogOptions, scen
   const now = (): number => Date.now();
   const output = rowsTo(options.out, io);
   const errors = errorsTo(options.errors, io);
-  const printer = await printerFor(options, io);
+  const look = lookOf(options, io);
+  const printer = await printerFor(look);
   const collector = new Collector({ printer, output, errors, journal, now });
   const progress = progressOf(sources, output.shown, { io, now });
   const after = (): void => {
@@ -80,12 +81,13 @@ async function collected(names: readonly string[], options: BacklogOptions, scen
     output.write(printer.head);
     errors?.write(errorsHead());
     const cores = os.availableParallelism();
-    const plan = { shop, jobs: options.jobs, cores, journal, interrupt, collector, after };
+    const by = { shop, look, print: journal?.print };
+    const plan = { by, jobs: options.jobs, cores, journal, interrupt, collector, after };
     const whole = await doAll(tasksOf(sources, io), plan);
     progress.clear();
     if (!whole) return stopped(collector, options, scene);
     const { orders } = collector.summary;
-    output.write(printer.foot(orders.sized + orders.tight > 0));
+    output.write(printer.foot(orders.sized + orders.tight > 0, collector.any));
     journal?.sync();
     errors?.finish();
     output.finish();

@@ -1,16 +1,18 @@
 /** One piece of a backlog, a file or a slice of one, becomes finished rows; the same in a worker and without. */
 import { createHash } from 'node:crypto';
 import fs from 'node:fs';
-import { encodeRows } from '../../backlog/journal.ts';
-import { faultyRow, rowOf, type Place, type Row } from '../../backlog/row.ts';
+import { encodeRows, finishedLine, type Fingerprint } from '../../backlog/journal.ts';
+import { faultyRow, rowOf, type Cells, type Place, type Row } from '../../backlog/row.ts';
 import { moved } from '../../backlog/settle.ts';
 import { sizeOrder } from '../../index.ts';
 import { readOrders, type OrderRead } from '../../order/read-orders.ts';
 import type { Shop } from '../../order/types.ts';
+import type { BacklogPrinter } from '../../report/backlog-cells.ts';
 import { printable } from '../fault.ts';
 import { readUpTo } from '../files.ts';
 import { systemWords } from '../system-error.ts';
 import { mostBytes, textOf } from '../text-file.ts';
+import { digest } from './digest.ts';
 import { piecesOf } from './pieces.ts';
 
 /** What is to be done. */
@@ -38,15 +40,42 @@ export interface Done {
   readonly hash: string;
   /** Rows as the journal keeps them; undefined when nothing has changed since the earlier run. */
   readonly body: string | undefined;
+  /** The line of the journal, where one is kept. */
+  readonly line?: string | undefined;
+  readonly printed?: Printed | undefined;
 }
 
-/** Reads, sizes and puts into rows. Never throws: what goes wrong is a row. */
-export function doUnit(unit: Unit, shop: Shop): Done {
+/** The only row of a file, printed as it stands if no order before it had its number. */
+export interface Printed {
+  /** Those that collecting looks at. */
+  readonly cells: Cells;
+  readonly text: string;
+}
+
+/** What units are done with. */
+export interface Bench {
+  readonly shop: Shop;
+  readonly printer: BacklogPrinter;
+  /** What the journal goes by; undefined when none is kept. */
+  readonly print: Fingerprint | undefined;
+}
+
+/** Reads, sizes, puts into rows and prints. Never throws: what goes wrong is a row. */
+export function doUnit(unit: Unit, { shop, printer, print }: Bench): Done {
   const read = bytesOf(unit);
-  if (!read.ok) return { hash: '', body: encodeRows([failed(read.why, placeIn(unit, 0))]) };
-  const hash = createHash('sha256').update(read.bytes).digest('hex').slice(0, 32);
-  if (hash === unit.known) return { hash, body: undefined };
-  return { hash, body: encodeRows(rowsOf(read.bytes, unit, shop)) };
+  const hash = read.ok ? createHash('sha256').update(read.bytes).digest('hex').slice(0, 32) : '';
+  if (read.ok && hash === unit.known) return { hash, body: undefined };
+  const rows = read.ok ? rowsOf(read.bytes, unit, shop) : [failed(read.why, placeIn(unit, 0))];
+  const body = encodeRows(rows);
+  const line = print === undefined ? undefined : finishedLine({ id: unit.id, hash, body }, print, digest);
+  return { hash, body, line, printed: printedOf(rows, unit, printer) };
+}
+
+function printedOf([row, ...more]: readonly Row[], unit: Unit, printer: BacklogPrinter): Printed | undefined {
+  // Several rows, and those of a slice, are counted and numbered by the one who collects them.
+  if (row === undefined || more.length > 0 || unit.part || row.problems.length > 0) return undefined;
+  const { order = null, file = null, line = null, verdict = null } = row.cells;
+  return { cells: { order, file, line, verdict }, text: printer.row(row.cells) };
 }
 
 type BytesRead = { ok: true; bytes: Buffer } | { ok: false; why: string };
