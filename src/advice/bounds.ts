@@ -17,6 +17,8 @@ type Digit = Pick<Criterion, 'counts' | 'of' | 'atBest' | 'key'> & { readonly we
 
 /** A number of each candidate: its keys by the first criteria, or at least what they can be at best. */
 export class Bounds {
+  /** The least number of those not taken yet. */
+  least = OUT;
   readonly #field: Field;
   readonly #digits: readonly Digit[];
   readonly #numbers: Float64Array;
@@ -31,62 +33,62 @@ export class Bounds {
     this.#numbers = new Float64Array(field.size);
     this.#exact = new Uint8Array(field.size);
     const ofLengths = this.#ofLengths();
+    const ofGroups: number[] = [];
     const ofHangs: number[] = [];
     // What is tied and where it hangs add up: a few of each make all candidates.
     for (let first = 0; first < field.size; first += field.lengths) {
-      const ofMake = this.#ofMake(first);
+      const ofGroup = (ofGroups[field.groupOf(first)] ??= this.#ofGroup(first));
+      const ofMake = ofGroup + this.#ofTally(field.makeTally(first));
       for (let length = 0; length < field.lengths; length++) {
         const at = first + length;
-        const ofHang = (ofHangs[field.hangOf(at)] ??= this.#ofHang(at) + (ofLengths[length] as number));
-        this.#numbers[at] = field.hasRoom(at) ? ofMake + ofHang : OUT;
+        const ofHang = (ofHangs[field.hangOf(at)] ??= this.#ofTally(field.hangTally(at)));
+        const number = ofMake + ofHang + (ofLengths[length] as number);
+        this.#numbers[at] = number;
+        if (number < this.least) this.least = number;
       }
     }
   }
 
-  /** The least number of those not taken yet. */
-  least(): number {
-    let least = OUT;
-    for (let at = 0; at < this.#numbers.length; at++) {
-      const number = this.#numbers[at] as number;
-      if (number < least) least = number;
-    }
-    return least;
-  }
-
-  /** Takes out those that are exactly so good; of those that could have been, how good they are is known from then on. */
-  take(number: number): number[] {
+  /** Takes out those that are exactly as good as the best can be; of those that could have been, how good they are is known from then on. */
+  takeLeast(): number[] {
+    const { least } = this;
     const taken: number[] = [];
+    let next = OUT;
     for (let at = 0; at < this.#numbers.length; at++) {
-      if (this.#numbers[at] !== number) continue;
-      if (this.#exact[at] === 0) this.#settle(at);
-      if (this.#numbers[at] !== number) continue;
-      this.#numbers[at] = OUT;
-      taken.push(at);
+      if (this.#numbers[at] === least) {
+        if (this.#exact[at] === 0) this.#settle(at);
+        if (this.#numbers[at] === least) {
+          this.#numbers[at] = OUT;
+          taken.push(at);
+        }
+      }
+      const number = this.#numbers[at] as number;
+      if (number < next) next = number;
     }
+    this.least = next;
     return taken;
   }
 
   #settle(at: number): void {
+    const field = this.#field;
+    const seat = this.#seat;
     this.#exact[at] = 1;
-    if (!this.#field.passes(at)) {
+    if (!field.passes(at)) {
       this.#numbers[at] = OUT;
       return;
     }
-    const seat = this.#seat;
     seat.become(at);
-    let more = this.#ofTally(this.#field.restTally(at));
+    let more = this.#ofTally(field.tally(at) - field.makeTally(at) - field.hangTally(at));
     for (const digit of this.#digits) {
-      if (digit.atBest !== undefined)
-        more += inPlace(digit, digit.key(seat)) - inPlace(digit, digit.atBest(seat));
+      if (digit.atBest === undefined) continue;
+      more += inPlace(digit, digit.key(seat)) - inPlace(digit, digit.atBest(seat));
     }
     this.#numbers[at] = (this.#numbers[at] as number) + more;
   }
 
-  #ofMake(at: number): number {
-    const tally = this.#field.makeTally(at);
-    if (countIn(tally, 'refuse') > 0) return OUT;
+  #ofGroup(at: number): number {
     this.#seat.become(at);
-    let sum = this.#ofTally(tally);
+    let sum = 0;
     for (const digit of this.#digits) {
       if (digit.of === 'make') sum += inPlace(digit, digit.key(this.#seat));
       else if (digit.atBest !== undefined) sum += inPlace(digit, digit.atBest(this.#seat));
@@ -94,12 +96,8 @@ export class Bounds {
     return sum;
   }
 
-  #ofHang(at: number): number {
-    const tally = this.#field.hangTally(at);
-    return countIn(tally, 'refuse') > 0 ? OUT : this.#ofTally(tally);
-  }
-
   #ofTally(tally: number): number {
+    if (countIn(tally, 'refuse') > 0) return OUT;
     let sum = 0;
     for (const digit of this.#digits)
       if (digit.counts !== undefined) sum += digit.weight * countIn(tally, digit.counts);

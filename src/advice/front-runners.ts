@@ -10,11 +10,11 @@ export interface Field {
   /** Number of its style and strand count, and of its buckle at its length. */
   readonly groupOf: (at: number) => number;
   readonly hangOf: (at: number) => number;
-  readonly hasRoom: (at: number) => boolean;
-  /** Verdicts of rules that look at what is tied, at where it hangs, and at the cords laid; packed. */
+  /** Verdicts of rules that look at what is tied, and at where it hangs; packed. */
   readonly makeTally: (at: number) => number;
   readonly hangTally: (at: number) => number;
-  readonly restTally: (at: number) => number;
+  /** All verdicts. */
+  readonly tally: (at: number) => number;
   readonly passes: (at: number) => boolean;
   readonly seat: () => Entrant;
 }
@@ -24,9 +24,9 @@ export function frontRunners(field: Field, criteria: readonly Criterion[]): numb
   const bounds = new Bounds(field, criteria);
   const contest = new Contest(criteria, [field.seat(), field.seat()]);
   const found: number[] = [];
-  for (let level = bounds.least(); level < OUT && found.length < 2; level = bounds.least()) {
-    const members = bounds.take(level);
-    while (found.length < 2) {
+  while (bounds.least < OUT && found.length < 2) {
+    const members = bounds.takeLeast();
+    while (members.length > 0 && found.length < 2) {
       const taken = found.map((at) => field.groupOf(at));
       contest.restart();
       for (const at of members) if (!taken.includes(field.groupOf(at))) contest.enter(at);

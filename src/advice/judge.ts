@@ -102,8 +102,8 @@ function fixedTable({ shop, model }: CaseFacts, sizes: Sizes, list: TiedList): T
 export class Judge {
   readonly #facts: CaseFacts;
   readonly #sizes: Sizes;
-  readonly #make: Table;
-  readonly #hang: Table;
+  readonly #make: readonly Table[];
+  readonly #hang: readonly Table[];
   readonly #rest: readonly Table[];
   /** Place in `judgements` of one rule's verdict, by the rule's id. */
   readonly #ofRule = new Map<string, Table>();
@@ -120,15 +120,12 @@ export class Judge {
     const alone = groupRules(list === undefined ? rules : otherRules, facts).map(
       ({ axes, rules }) => new Table({ axes, read: tallyOf(rules, facts) }, sizes),
     );
-    const joined = (axes: number, tables: Table[]): Table =>
-      new Table({ axes, read: (candidate) => sumOf(tables, candidate) }, sizes);
     const make = alone.filter(({ axes }) => isWithin(axes, MAKE));
     const hang = alone.filter(({ axes }) => isWithin(axes, HANG) && !isWithin(axes, MAKE));
     const rest = alone.filter(({ axes }) => !isWithin(axes, MAKE) && !isWithin(axes, HANG));
     if (list !== undefined) make.push(fixedTable(facts, sizes, list));
-    // Two tallies cover most rules, each kept as a whole; the few rules that look at more stand alone.
-    this.#make = joined(MAKE, make);
-    this.#hang = joined(HANG, hang);
+    this.#make = make;
+    this.#hang = hang;
     this.#rest = rest;
   }
 
@@ -139,12 +136,12 @@ export class Judge {
 
   /** Of rules that look only at the style, the strands and the buckle. */
   ofMake(candidate: LaidCandidate): number {
-    return this.#make.read(candidate);
+    return sumOf(this.#make, candidate);
   }
 
   /** Of rules that look at the buckle and the length. */
   ofHang(candidate: LaidCandidate): number {
-    return this.#hang.read(candidate);
+    return sumOf(this.#hang, candidate);
   }
 
   /** Of all others, most of which look at where the cords lie. */

@@ -30,6 +30,9 @@ export class Trial {
   /** How many lengths there are. */
   readonly lengths: number;
   readonly #tallies: Int32Array;
+  /** Of what is tied, and of each buckle at each length: what of a tally is known without laying any cords. */
+  readonly #makes: Int32Array;
+  readonly #hung: Int32Array;
   /** The one that is judged just now. */
   readonly #laid: Laid;
 
@@ -44,7 +47,10 @@ export class Trial {
     this.#hangs = tied.buckles.map((buckle) => lengths.map((length) => ground.hang(buckle, length)));
     const sizes = { strands: tied.strands.length, buckles: tied.buckles.length, lengths: lengths.length };
     this.judge = new Judge(facts, sizes, tied);
-    this.#tallies = new Int32Array(tied.all.length * STYLES * this.lengths).fill(OPEN);
+    const makes = tied.all.length * STYLES;
+    this.#makes = new Int32Array(makes).fill(OPEN);
+    this.#hung = new Int32Array(tied.buckles.length * this.lengths).fill(OPEN);
+    this.#tallies = new Int32Array(makes * this.lengths).fill(OPEN);
   }
 
   /** How many candidates there are, those that cannot be tied among them. */
@@ -92,29 +98,27 @@ export class Trial {
   tally(at: number): number {
     const known = this.#tallies[at] as number;
     if (known !== OPEN) return known;
-    const tally = this.lay(this.#laid, at) ? this.judge.tallyOf(this.#laid) : NOTHING;
-    this.#tallies[at] = tally;
-    return tally;
+    const early = this.makeTally(at) + this.hangTally(at);
+    const can = this.lay(this.#laid, at);
+    return (this.#tallies[at] = can ? early + this.judge.ofRest(this.#laid) : NOTHING);
   }
 
-  /** Whether it can be tied at all. */
-  hasRoom(at: number): boolean {
-    return this.lay(this.#laid, at);
-  }
-
+  /** Verdicts of rules that look at what is tied, whatever its length. */
   makeTally(at: number): number {
+    const made = Math.floor(at / this.lengths);
+    const known = this.#makes[made] as number;
+    if (known !== OPEN) return known;
     this.lay(this.#laid, at);
-    return this.judge.ofMake(this.#laid);
+    return (this.#makes[made] = this.judge.ofMake(this.#laid));
   }
 
+  /** Verdicts of rules that look at how the buckle hangs. */
   hangTally(at: number): number {
+    const hang = this.hangOf(at);
+    const known = this.#hung[hang] as number;
+    if (known !== OPEN) return known;
     this.lay(this.#laid, at);
-    return this.judge.ofHang(this.#laid);
-  }
-
-  restTally(at: number): number {
-    this.lay(this.#laid, at);
-    return this.judge.ofRest(this.#laid);
+    return (this.#hung[hang] = this.judge.ofHang(this.#laid));
   }
 
   /** Number of its style and strand count. */

@@ -194,7 +194,7 @@ const picturePage = (size: readonly SizeResult[]): string =>
   );
 
 const rowText = (printer: BacklogPrinter, { cells }: Row): string =>
-  printer.head + printer.row(cells) + printer.foot(true);
+  printer.head + printer.before + printer.row(cells) + printer.foot(true, true);
 
 /** Files of several printers, and which of them they hold. */
 const together: Readonly<Record<string, readonly string[]>> = {
