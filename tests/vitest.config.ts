@@ -6,6 +6,7 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
     environment: 'node',
+    globalSetup: new URL('support/built-lately.ts', import.meta.url).pathname,
     // Bounds against hanging, not against slow machines.
     testTimeout: 120_000,
     hookTimeout: 120_000,

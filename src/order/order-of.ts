@@ -3,6 +3,12 @@ import type { WrittenOrder } from './order-schema.ts';
 import { photoOf } from './photo-schema.ts';
 import type { Horse, Order, Saddle } from './types.ts';
 
+/** "ring-to-ring" is ringToRing. */
+type Camel<S> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
+
+/** Every key of a block as written, and of its type: one forgotten here would be read and dropped without a word. */
+type Whole<T, W> = { [K in keyof Required<T>]: T[K] } & Record<Camel<keyof W & string>, unknown>;
+
 /** From keys as written to the names inside the program; what every order has gets its default here. */
 export function orderOf(written: WrittenOrder): Order {
   return {
@@ -15,7 +21,7 @@ export function orderOf(written: WrittenOrder): Order {
 }
 
 /** The horse, as orders and outcomes write it. */
-export const horseOf = (horse: WrittenOrder['horse']): Horse => ({
+export const horseOf = (horse: WrittenOrder['horse']): Whole<Horse, WrittenOrder['horse']> => ({
   name: horse.name,
   height: horse.height,
   heartGirth: horse['heart-girth'],
@@ -29,7 +35,7 @@ export const horseOf = (horse: WrittenOrder['horse']): Horse => ({
 });
 
 /** The saddle, as orders and outcomes write it. */
-export const saddleOf = (saddle: WrittenOrder['saddle']): Saddle => ({
+export const saddleOf = (saddle: WrittenOrder['saddle']): Whole<Saddle, WrittenOrder['saddle']> => ({
   rigging: saddle.rigging,
   style: saddle.style,
   barSpan: saddle['bar-span'],

@@ -17,23 +17,14 @@ import { measure, ranges } from './measure.ts';
 import { barrelSense, kindSense, styleSense, troubleSense, useSense, withersSense } from './near-in-sense.ts';
 import { photo } from './photo-schema.ts';
 import { rigging } from './rigging.ts';
+import { barrelWords, kinds, riggingStyles, styles, troubles, uses, withersWords } from './words.ts';
 
 const maybe = z.optional;
-const styles = ['straight', 'high-flare', 'low-flare'] as const;
-const troubles = [
-  'elbow-gall',
-  'buckle-rub',
-  'saddle-rolls',
-  'creeps-forward',
-  'slips-back',
-  'girthy',
-] as const;
-const uses = ['roping', 'ranch', 'trail', 'barrels', 'reining', 'packing', 'endurance', 'pleasure'] as const;
 
-const barrelExpected = 'shape of the barrel: slab-sided, average, round, or { depth: 27 in }';
+const barrelExpected = `shape of the barrel: ${barrelWords.join(', ')}, or { depth: 27 in }`;
 const barrel = z.union(
   [
-    oneOf('shape of the barrel', ['slab-sided', 'average', 'round'], barrelSense),
+    oneOf('shape of the barrel', barrelWords, barrelSense),
     block('measured barrel', { depth: measure(ranges.barrelDepth) }),
   ],
   barrelExpected,
@@ -57,9 +48,9 @@ export const horse = block('the horse', {
   'body-length': maybe(measure(ranges.bodyLength)),
   'elbow-room': maybe(measure(ranges.elbowRoom)),
   barrel: maybe(barrel),
-  withers: maybe(oneOf('withers', ['low', 'average', 'high'], withersSense)),
+  withers: maybe(oneOf('withers', withersWords, withersSense)),
   condition: maybe(conditionScore()),
-  kind: maybe(oneOf('kind of horse', ['pony', 'stock', 'light', 'draft', 'mule', 'donkey'], kindSense)),
+  kind: maybe(oneOf('kind of horse', kinds, kindSense)),
   trouble: maybe(listOf('trouble with the cinch in use', oneOf('trouble', troubles, troubleSense))),
 });
 
@@ -71,7 +62,7 @@ jsonOf.set(horse, {
 
 export const saddle = block('the saddle', {
   rigging,
-  style: maybe(oneOf('style of rigging', ['ring', 'flat-plate', 'in-skirt', 'dropped'])),
+  style: maybe(oneOf('style of rigging', riggingStyles)),
   'bar-span': maybe(measure(ranges.barSpan)),
   'ring-to-ring': maybe(measure(ranges.ringToRing)),
   'ring-drop': maybe(measure(ranges.ringDrop)),

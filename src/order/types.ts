@@ -4,15 +4,15 @@ import type { Model } from '../sources/numbers.ts';
 import type { Minor } from '../units/money.ts';
 import type { Photo } from './photo-types.ts';
 import type { CordPrice, PutUps, Trade } from './trade-types.ts';
+import type { barrelWords, kinds, riggingStyles, styles, troubles, uses, withersWords } from './words.ts';
 
-export type Style = 'straight' | 'high-flare' | 'low-flare';
-export type RiggingStyle = 'ring' | 'flat-plate' | 'in-skirt' | 'dropped';
-export type BarrelWord = 'slab-sided' | 'average' | 'round';
-export type Withers = 'low' | 'average' | 'high';
-export type Kind = 'pony' | 'stock' | 'light' | 'draft' | 'mule' | 'donkey';
-export type Trouble =
-  'elbow-gall' | 'buckle-rub' | 'saddle-rolls' | 'creeps-forward' | 'slips-back' | 'girthy';
-export type Use = 'roping' | 'ranch' | 'trail' | 'barrels' | 'reining' | 'packing' | 'endurance' | 'pleasure';
+export type Style = (typeof styles)[number];
+export type RiggingStyle = (typeof riggingStyles)[number];
+export type BarrelWord = (typeof barrelWords)[number];
+export type Withers = (typeof withersWords)[number];
+export type Kind = (typeof kinds)[number];
+export type Trouble = (typeof troubles)[number];
+export type Use = (typeof uses)[number];
 
 /** Where the front ring hangs: a name or fraction as written, or the measured set-back from full position. */
 export type Rigging =

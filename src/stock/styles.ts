@@ -25,4 +25,4 @@ export const styles: Readonly<Record<Style, StyleEntry>> = {
   },
 };
 
-export const styleIds: readonly Style[] = ['straight', 'high-flare', 'low-flare'];
+export const styleIds = Object.keys(styles) as readonly Style[];

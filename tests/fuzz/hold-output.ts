@@ -35,7 +35,10 @@ export function holdJson(text: string, byLine: boolean, nullable: Nullable): voi
 }
 
 function holdNumbers(value: unknown, name: string, nullable: Nullable): void {
-  hold(value !== null || nullable.has(name), () => `JSON: ${name} is null`);
+  hold(
+    value !== null || nullable.has(name),
+    () => `JSON: ${name} is null; if it may be, tests/fuzz/nullable.ts says so`,
+  );
   if (typeof value !== 'object' || value === null) return;
   for (const [key, each] of Object.entries(value)) {
     holdNumbers(each, Array.isArray(value) ? name : key, nullable);

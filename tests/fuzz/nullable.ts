@@ -1,4 +1,5 @@
 /** Keys of each command's JSON that may be null: not told, not measured, or without meaning there. Whatever else is null was no number. */
+import { columnNames } from '../../src/backlog/columns.ts';
 
 const spec = ['flareStart', 'margin', 'cannot'];
 const money = [
@@ -13,32 +14,9 @@ const money = [
   'deposit',
   'balance',
 ];
-const row = [
-  ...[
-    'horse',
-    'customer',
-    'style',
-    'length',
-    'buckle',
-    'due',
-    'flare-start',
-    'reason',
-    'same-number-as',
-    'problem',
-  ],
-  ...[
-    'measure-first',
-    'strands',
-    'layers',
-    'width',
-    'buckle-width',
-    'length-basis',
-    'clearance',
-    'clearance-sd',
-    'chance',
-  ],
-  ...['latigo-run', 'because', 'quantity', 'rigging', 'room', 'room-sd'],
-];
+/** Every cell of a backlog but where the order stands and what came of it. */
+const filled = ['file', 'document', 'line', 'verdict'];
+const row = columnNames.filter((name) => !filled.includes(name));
 
 /** The order is null where a file has none that could be read. */
 export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
@@ -74,6 +52,6 @@ export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
   ticket: new Set(['order', 'horse', 'due', 'flare', 'accent', 'color', 'metal']),
   materials: new Set(['order', 'flareStart', 'color', 'onHand', 'near', 'lot', 'metal']),
   schedule: new Set(['order', 'flareStart', 'due']),
-  backlog: new Set(['order', ...row]),
+  backlog: new Set(row),
   learn: new Set(['error', 'value']),
 };

@@ -82,6 +82,6 @@ describe('golden cases', () => {
     const dir = path.join(home, name);
     const outcome = await outcomeOf(dir);
     if (update) keep(dir, outcome);
-    else expect(outcome).toEqual(await keptOf(dir));
+    else expect(outcome, `if this is meant: npm run golden -- -t ${name}`).toEqual(await keptOf(dir));
   });
 });

@@ -26,7 +26,8 @@ const refuseOnTheShopsWord = ['stock'];
 
 describe('the registry', () => {
   test('holds every rule file, once', () => {
-    expect(rules.map(({ id }) => id).sort()).toEqual([...files].sort());
+    const listed = rules.map(({ id }) => id).sort();
+    expect(listed, 'the list in src/rules/registry.ts').toEqual([...files].sort());
   });
 
   test.each(files)('%s exports the rule of that name and nothing else', async (name) => {
@@ -45,7 +46,7 @@ describe('refusing', () => {
   const refusing = rules.filter(({ can }) => can.includes('refuse')).map(({ id }) => id);
 
   test('only the rules that may refuse do', () => {
-    expect(refusing.sort()).toEqual([...mayRefuse].sort());
+    expect(refusing.sort(), 'mayRefuse in this file').toEqual([...mayRefuse].sort());
   });
 
   test('a rule that rests only on disputed practice or our own choice may not', () => {
@@ -73,7 +74,8 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => 
 
   test('can say what its examples show, and no more', () => {
     const shown = judgements.filter((judgement) => rule.examples.some(({ gives }) => gives === judgement));
-    expect(judgements.filter((judgement) => rule.can.includes(judgement))).toEqual(shown);
+    const can = judgements.filter((judgement) => rule.can.includes(judgement));
+    expect(can, '"can" of the rule against what its examples give').toEqual(shown);
     expect(new Set(rule.can).size).toBe(rule.can.length);
   });
 
@@ -102,8 +104,10 @@ describe('on horses and cinches drawn at random', () => {
   const cases = casesFor({ seed: 2417, horses: 25, cinches: 40 });
 
   test.each(rules.map((rule) => [rule.id, rule] as const))('%s keeps to what it can say', (_, rule) => {
+    const said = new Set<string>();
     for (const { facts, candidate } of cases) {
       const { judgement, reason, margin } = rule.judge(facts, candidate);
+      said.add(judgement);
       expect(rule.can).toContain(judgement);
       expect(Number.isNaN(margin ?? 0)).toBe(false);
       expect(
@@ -122,5 +126,7 @@ describe('on horses and cinches drawn at random', () => {
         expect(rule.judge(facts, moved).judgement).toBe(judgement);
       }
     }
+    // A rule that always says the same here was not tried: what it reads is never drawn.
+    expect(said.size, 'draw what the rule reads in tests/support/random-cases.ts').toBeGreaterThan(1);
   });
 });

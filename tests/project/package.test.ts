@@ -173,12 +173,23 @@ describe('dependencies', () => {
   });
 });
 
-test('every script that the documents name exists', () => {
-  const texts = ['README.md', 'DEVELOPERS.md']
-    .filter((file) => fs.existsSync(path.join(repo, file)))
-    .map((file) => fs.readFileSync(path.join(repo, file), 'utf8'));
-  const named = texts.flatMap((text) =>
-    [...text.matchAll(/npm run (?:-s )?([\w:-]+)/g)].map(([, name]) => name!),
-  );
+/** What contributors read, by name. */
+const pages = ['README.md', 'DEVELOPERS.md', 'docs/adding.md'].map(
+  (file) => [file, fs.readFileSync(path.join(repo, file), 'utf8')] as const,
+);
+
+test.each(pages)('every script that %s names exists', (_, text) => {
+  const named = [...text.matchAll(/npm run (?:-s )?([\w:-]+)/g)].map(([, name]) => name!);
   expect(named.filter((name) => !(name in manifest.scripts))).toEqual([]);
+});
+
+test.each(pages)('every file of ours that %s names exists', (_, text) => {
+  const named = [...text.matchAll(/(?<![\w/-])(?:src|tests|docs|examples|bin)\/[\w./-]*\w/g)].map(
+    ([name]) => name,
+  );
+  expect(named.length).toBeGreaterThan(5);
+  const missing = named
+    .filter((name) => !name.includes('NAME'))
+    .filter((name) => !['', '.md'].some((ending) => fs.existsSync(path.join(repo, `${name}${ending}`))));
+  expect(missing).toEqual([]);
 });

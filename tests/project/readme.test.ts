@@ -1,8 +1,9 @@
-/** Every console example of README.md and of the documents runs, and prints what stands there. */
+/** Every console example of README.md and of the documents runs, and prints what stands there; `npm run golden` writes them anew. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { examplesIn, playground, Shell, type Example } from '../support/console.ts';
+import { rewrite, type Shown } from '../support/follow.ts';
 import { repo } from '../support/run-cli.ts';
 
 const read = (file: string): string | undefined => {
@@ -43,26 +44,45 @@ test.each(documents)('$file links only to what is there', ({ file }) => {
 /** Same lines, trailing blanks aside: editors take them away. */
 const tidy = (text: string): string => text.replace(/[ \t]+$/gm, '').trimEnd();
 
-function expectOutput(actual: string, { output, cut }: Example): void {
+/** With UPDATE_GOLDEN=1 the outputs in the documents are written anew: read the difference before you commit it. */
+const update = process.env['UPDATE_GOLDEN'] === '1';
+
+/** As much of what came out as the document shows. */
+function shownOf(actual: string, { lines: [from, to], cut }: Example): string {
   const got = tidy(actual);
-  const wanted = tidy(output);
-  if (!cut) expect(got).toBe(wanted);
-  else expect(got.split('\n').slice(0, wanted.split('\n').length).join('\n')).toBe(wanted);
+  return cut
+    ? got
+        .split('\n')
+        .slice(0, to - from)
+        .join('\n')
+    : got;
+}
+
+function expectOutput(actual: string, example: Example): void {
+  expect(
+    tidy(shownOf(actual, example)),
+    'if this is meant, "npm run golden" writes it into the document',
+  ).toBe(tidy(example.output));
 }
 
 // The commands of one document follow each other in one directory, as a reader would type them.
-describe.each(documents.filter(({ examples }) => examples.length > 0))('$file', ({ examples }) => {
+describe.each(documents.filter(({ examples }) => examples.length > 0))('$file', ({ file, examples }) => {
   let dir = '';
   let shell: Shell;
+  const other: Shown[] = [];
   beforeAll(() => {
     dir = playground();
     shell = new Shell(dir);
   });
   afterAll(() => {
     fs.rmSync(dir, { recursive: true });
+    if (other.length > 0) rewrite(path.join(repo, file), other);
   });
   test.each(examples)('line $line: $command', async (example) => {
-    expectOutput(await shell.run(example.command), example);
+    const actual = await shell.run(example.command);
+    if (!update) expectOutput(actual, example);
+    else if (tidy(shownOf(actual, example)) !== tidy(example.output))
+      other.push({ lines: example.lines, output: shownOf(actual, example) });
   });
 });
 
@@ -85,8 +105,8 @@ describe('examples are told from the rest', () => {
 
   test('commands, outputs and cuts are found', () => {
     expect(examplesIn(text)).toEqual([
-      { line: 5, command: 'cinchwright --version', output: '9.9.9', cut: false },
-      { line: 8, command: 'cinchwright --help', output: 'Usage: cinchwright', cut: true },
+      { line: 5, command: 'cinchwright --version', output: '9.9.9', cut: false, lines: [5, 6] },
+      { line: 8, command: 'cinchwright --help', output: 'Usage: cinchwright', cut: true, lines: [8, 9] },
     ]);
   });
   test('other output fails', async () => {

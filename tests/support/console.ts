@@ -13,6 +13,8 @@ export interface Example {
   /** What has to come out; when cut, what it has to start with. */
   readonly output: string;
   readonly cut: boolean;
+  /** Lines of the document that the output takes: from, and up to but without. */
+  readonly lines: readonly [from: number, to: number];
 }
 
 /** Console blocks of a Markdown text; a block may hold several commands, each followed by its output. */
@@ -31,7 +33,10 @@ export function examplesIn(markdown: string): Example[] {
   });
   return found.map(({ line, command, lines }) => {
     const cut = lines.at(-1)?.trim() === '...';
-    return { line, command, cut, output: (cut ? lines.slice(0, -1) : lines).join('\n').trimEnd() };
+    const shown = cut ? lines.slice(0, -1) : lines;
+    const output = shown.join('\n').trimEnd();
+    const taken = cut ? shown.length : output === '' ? 0 : output.split('\n').length;
+    return { line, command, cut, output, lines: [line, line + taken] };
   });
 }
 

@@ -185,6 +185,15 @@ test('the row says what `size` says of the same order', async () => {
   });
 });
 
+test('every column holds something in a row of some order, or nobody fills it', async () => {
+  const stdin = fs.readFileSync(path.join(repo, 'examples/orders/01-height-only.yaml'));
+  const rows = resultsOf(
+    (await run(['backlog', 'examples/orders', '-', '--format', 'json'], { stdin })).stdout,
+  );
+  const empty = columnNames.filter((name) => rows.every((row) => row[name] === null));
+  expect(empty, 'src/backlog/row.ts, or an order in examples/ that has it').toEqual([]);
+});
+
 test('the table fits 80 columns whatever stands in it, in inches and centimeters', async () => {
   const stdin = Array.from({ length: 9 }, (_, i) =>
     orderLine(i)

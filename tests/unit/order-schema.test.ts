@@ -8,6 +8,7 @@ import { orderJsonSchema, shopJsonSchema } from '../../src/order/json-schema.ts'
 import { orderSchema } from '../../src/order/order-schema.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { keyPlaces } from '../../src/order/schema-keys.ts';
+import * as words from '../../src/order/words.ts';
 import { modelNumbers } from '../../src/sources/numbers.ts';
 
 interface Schema {
@@ -156,7 +157,15 @@ describe('the blank order', () => {
       if (branches.has(path)) continue;
       const steps = path === '' ? [] : path.split('.');
       const block = steps.reduce((here, key) => here[key] as Record<string, unknown>, written);
-      expect([path, Object.keys(block).toSorted()]).toEqual([path, [...keys].toSorted()]);
+      expect([path, Object.keys(block).toSorted()], 'src/order/blank.ts shows every key').toEqual([
+        path,
+        [...keys].toSorted(),
+      ]);
     }
+  });
+  test('names every word of the lists', () => {
+    const known = new Set(blankOrder().split(/[^\w-]+/));
+    for (const [list, allowed] of Object.entries(words))
+      expect([list, allowed.filter((word) => !known.has(word))], 'src/order/blank.ts').toEqual([list, []]);
   });
 });

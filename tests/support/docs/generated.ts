@@ -13,6 +13,7 @@ import { errataDoc } from './errata-doc.ts';
 import { filesDoc } from './files-doc.ts';
 import { manPage } from './man-page.ts';
 import { numbersDoc } from './numbers-doc.ts';
+import { roomsDoc } from './rooms-doc.ts';
 import { sourcesDoc } from './sources-doc.ts';
 
 export interface Generated {
@@ -46,6 +47,7 @@ export const generated: readonly Generated[] = [
   doc('numbers', 'src/sources/numbers.ts', numbersDoc),
   doc('columns', 'src/backlog/columns.ts', columnsDoc),
   doc('files', 'the schemas of order and shop files', filesDoc),
+  doc('rooms', 'tests/project/rooms.ts', roomsDoc),
   doc('dependencies', 'package.json and package-lock.json', dependenciesDoc),
   doc('commands', "the program's own help", commandsDoc),
   {
