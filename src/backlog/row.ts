@@ -30,51 +30,94 @@ export interface Place {
   readonly line: number;
 }
 
-/** The row of an order that was sized. Lengths are inches. Written out cell by cell: putting objects together costs more than sizing. */
-export function rowOf(advice: Advice, { file, document, line }: Place): Row {
-  const { facts, first: best } = advice;
-  const { order, room } = facts;
-  const spec = best?.candidate;
-  const cells: Required<Cells> = {
-    order: order.order,
-    customer: order.customer?.name ?? null,
-    horse: order.horse.name ?? null,
-    file,
-    document,
-    line,
-    due: order.due ?? null,
-    quantity: order.quantity,
-    verdict: verdictOf(best),
-    rigging: riggingCell(order.saddle),
-    room: room.value,
-    'room-sd': room.sd,
-    style: spec?.style ?? null,
-    strands: spec?.strands ?? null,
-    layers: spec?.layers ?? null,
-    width: spec?.width ?? null,
-    'buckle-width': spec?.buckleWidth ?? null,
-    'flare-start': spec?.flareStart ?? null,
-    buckle: spec?.buckle.id ?? null,
-    length: spec?.length ?? null,
-    'length-basis': spec === undefined ? null : facts.lengthNeed.measured ? 'taped' : 'provisional',
-    clearance: spec?.clearance.inches ?? null,
-    'clearance-sd': spec?.clearance.sd ?? null,
-    chance: spec?.clearance.chance ?? null,
-    'latigo-run': spec?.run ?? null,
-    because: best?.becauseOf?.words ?? null,
-    'measure-first': measureFirst(advice),
-    reason: best === undefined ? firstRefusal(advice) : null,
-    'same-number-as': null,
-    problem: null,
-  };
+/**
+ * Every column, empty but for the place. Rows are filled cell by cell: putting thousands of them together from parts took longer than
+ * sizing.
+ */
+const rowAt = ({ file, document, line }: Place): Record<ColumnName, Cell> => ({
+  order: null,
+  customer: null,
+  horse: null,
+  file,
+  document,
+  line,
+  due: null,
+  quantity: null,
+  verdict: null,
+  rigging: null,
+  room: null,
+  'room-sd': null,
+  style: null,
+  strands: null,
+  layers: null,
+  width: null,
+  'buckle-width': null,
+  'flare-start': null,
+  buckle: null,
+  length: null,
+  'length-basis': null,
+  clearance: null,
+  'clearance-sd': null,
+  chance: null,
+  'latigo-run': null,
+  because: null,
+  'measure-first': null,
+  reason: null,
+  'same-number-as': null,
+  problem: null,
+});
+
+/** The row of an order that was sized. Lengths are inches. */
+export function rowOf(advice: Advice, place: Place): Row {
+  const { facts, first } = advice;
+  const cells = rowAt(place);
+  putOrder(cells, facts.order);
+  cells.verdict = verdictOf(first);
+  cells.room = facts.room.value;
+  cells['room-sd'] = facts.room.sd;
+  cells['measure-first'] = measureFirst(advice);
+  if (first === undefined) {
+    cells.reason = firstRefusal(advice);
+  } else {
+    putSpec(cells, first);
+    cells['length-basis'] = facts.lengthNeed.measured ? 'taped' : 'provisional';
+  }
   return { cells, problems: [] };
 }
 
 /** The row of an order that could not be read; which one it is stands in it as far as it is known. */
-export const faultyRow = (order: string | undefined, problems: readonly Problem[], place: Place): Row => ({
-  cells: { ...place, order: order ?? null, verdict: 'faulty' },
-  problems,
-});
+export function faultyRow(order: string | undefined, problems: readonly Problem[], place: Place): Row {
+  const cells = rowAt(place);
+  cells.order = order ?? null;
+  cells.verdict = 'faulty';
+  return { cells, problems };
+}
+
+function putOrder(cells: Record<ColumnName, Cell>, order: Order): void {
+  cells.order = order.order;
+  cells.customer = order.customer?.name ?? null;
+  cells.horse = order.horse.name ?? null;
+  cells.due = order.due ?? null;
+  cells.quantity = order.quantity;
+  cells.rigging = riggingCell(order.saddle);
+}
+
+function putSpec(cells: Record<ColumnName, Cell>, { candidate, becauseOf }: RankedSpec): void {
+  const { clearance } = candidate;
+  cells.style = candidate.style;
+  cells.strands = candidate.strands;
+  cells.layers = candidate.layers;
+  cells.width = candidate.width;
+  cells['buckle-width'] = candidate.buckleWidth;
+  cells['flare-start'] = candidate.flareStart ?? null;
+  cells.buckle = candidate.buckle.id;
+  cells.length = candidate.length;
+  cells.clearance = clearance.inches;
+  cells['clearance-sd'] = clearance.sd;
+  cells.chance = clearance.chance;
+  cells['latigo-run'] = candidate.run;
+  cells.because = becauseOf?.words ?? null;
+}
 
 /** Good at the elbow or not: all else that is less than good has no word of its own here. */
 function verdictOf(best: RankedSpec | undefined): Verdict {

@@ -5,11 +5,11 @@ export const STYLE = 1;
 export const STRANDS = 2;
 export const BUCKLE = 4;
 export const LENGTH = 8;
-/** Which cords lie where, wherever they end: many lengths and buckles share one body. */
+/** How wide it is behind the elbow: many styles, lengths and buckles share one body there. */
 export const BODY = 16;
 /** Which clearance counts, that of the cords or that of the buckle's frame. */
 export const CLEARANCE = 32;
-const ALL = BODY | BUCKLE | LENGTH;
+const ALL = STYLE | STRANDS | BUCKLE | LENGTH;
 
 /** The choices behind one candidate as small numbers, from 0: equal numbers, equal choices. Only good within one order. */
 export interface Choices {

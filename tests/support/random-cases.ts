@@ -51,6 +51,12 @@ function randomSpec(random: Random, buckle: Buckle) {
   };
 }
 
+/** Orders alone, as the door would hand them over. */
+export function randomOrders(seed: number, count: number): Order[] {
+  const random = seededRandom(seed);
+  return Array.from({ length: count }, (_, i) => randomOrder(random, i));
+}
+
 /** An order as the door would hand it over; every part that may be missing is missing now and then. */
 function randomOrder(random: Random, index: number): Order {
   const maybe = <T>(value: T): T | undefined => (random.uniform() < 0.5 ? value : undefined);
@@ -72,7 +78,7 @@ function randomOrder(random: Random, index: number): Order {
       withers: maybe(pick(random, ['low', 'average', 'high'] as const)),
       condition: maybe(pick(random, [1, 5, 9])),
       kind: maybe(pick(random, ['pony', 'stock', 'draft', 'mule'] as const)),
-      trouble: random.uniform() < 0.3 ? [pick(random, ['saddle-rolls', 'elbow-gall'] as const)] : [],
+      trouble: random.uniform() < 0.3 ? [pick(random, ['saddle-rolls', 'elbow-gall', 'buckle-rub'] as const)] : [],
     },
     saddle: {
       rigging:
