@@ -14,11 +14,11 @@ interface Entry {
 }
 
 export const targets: Readonly<Record<string, Entry>> = {
-  orders: { make: ordersTarget, share: 40 },
-  shop: { make: shopTarget, share: 15 },
-  words: { make: wordsTarget, share: 15 },
-  pictures: { make: picturesTarget, share: 10 },
-  'outcomes-yaml': { make: outcomesTarget, share: 8 },
-  'outcomes-csv': { make: outcomesTableTarget, share: 7 },
-  journal: { make: journalTarget, share: 5 },
+  orders: { make: ordersTarget, share: 18 },
+  shop: { make: shopTarget, share: 7 },
+  words: { make: wordsTarget, share: 26 },
+  pictures: { make: picturesTarget, share: 25 },
+  'outcomes-yaml': { make: outcomesTarget, share: 6 },
+  'outcomes-csv': { make: outcomesTableTarget, share: 15 },
+  journal: { make: journalTarget, share: 3 },
 };
