@@ -4,6 +4,7 @@ import type { Buyable, Cut, CuttingTask, PutUp } from '../cutting/types.ts';
 import type { Cord, Shop } from '../order/types.ts';
 import { bench } from '../sources/bench-numbers.ts';
 import { ACCENT_PLY } from '../sources/plies.ts';
+import { cordOf } from '../stock/shelf.ts';
 import { EIGHTHS_A_FOOT } from '../units/feet.ts';
 import type { Keyed } from './planned.ts';
 
@@ -42,10 +43,6 @@ export function cutsOf({ key, ticket }: Keyed, shop: Shop): TicketCut[] {
     };
   });
 }
-
-/** The cord of a color and ply; capitals do not matter. */
-export const cordOf = (color: string, ply: number, { cords }: Shop): Cord | undefined =>
-  cords.find((cord) => cord.ply === ply && cord.color.toLowerCase() === color.toLowerCase());
 
 /** What the plan is made from: cuts of cord that the shop has or can name, its shelf, and what it can buy. */
 export function cuttingTask(cuts: readonly TicketCut[], { cords }: Shop): CuttingTask {

@@ -2,9 +2,10 @@
 import { planCuts } from '../cutting/plan.ts';
 import type { CuttingPlan, Eighths, MaterialPlan, ShortOrder } from '../cutting/types.ts';
 import type { Cord, Shop } from '../order/types.ts';
+import { cordOf } from '../stock/shelf.ts';
 import { byText } from '../units/by-text.ts';
 import { nearestWord } from '../units/nearest.ts';
-import { cordOf, cutsOf, cuttingTask, type TicketCut } from './cuts.ts';
+import { cutsOf, cuttingTask, type TicketCut } from './cuts.ts';
 import { hardwareOf, type HardwareNeed } from './hardware.ts';
 import type { Keyed } from './planned.ts';
 

@@ -1,9 +1,9 @@
 /** The materials of a backlog as a paper for the bench: what to pull, what to buy, what is cut from what. */
 import type { Buy, CordNeed, Materials, ShortCord } from '../paper/materials.ts';
 import { feetText } from '../units/feet.ts';
+import { plural } from '../units/phrase.ts';
 import {
   cordName,
-  counted,
   leftOutBlocks,
   provisionalNotice,
   takenText,
@@ -17,7 +17,7 @@ import { capital } from './text.ts';
 export function materialsSheet(materials: Materials, results: readonly BacklogResult[]): Sheet {
   const { orders, shop, day, cords, hardware, buy } = materials;
   return {
-    title: `Materials for ${counted(orders.length, 'order')}`,
+    title: `Materials for ${plural(orders.length, 'order')}`,
     shop,
     about: [`Written ${day}. Feet of body cord have 15 % over in them.`],
     notice: provisionalNotice(orders),

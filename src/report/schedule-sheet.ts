@@ -1,8 +1,9 @@
 /** The schedule of a backlog as a paper: what is late, who starts what when, what can be promised. */
 import type { Agenda, Asked } from '../paper/agenda.ts';
 import type { Keyed } from '../paper/planned.ts';
+import { plural } from '../units/phrase.ts';
 import { decimals } from '../units/print.ts';
-import { counted, leftOutBlocks, provisionalNotice, type BacklogResult } from './about-backlog.ts';
+import { leftOutBlocks, provisionalNotice, type BacklogResult } from './about-backlog.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
 
 /** The paper; `asked` is what somebody wants promised. */
@@ -14,7 +15,7 @@ export function scheduleSheet(
   const { orders, shop, from } = agenda;
   const hours = [...agenda.hours.values()].reduce((sum, each) => sum + each, 0);
   return {
-    title: `Schedule of ${counted(orders.length, 'order')} from ${from}`,
+    title: `Schedule of ${plural(orders.length, 'order')} from ${from}`,
     shop: shop.name,
     about: [
       `${hoursText(hours)} of work by the labor of the shop file.`,
@@ -49,9 +50,9 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
     .filter(({ lateBy }) => lateBy > 0)
     .map(
       ({ id, endDay, lateBy }) =>
-        `${id}: due ${due.get(id) ?? ''}, done ${endDay}, ${counted(lateBy, 'working day')} late.`,
+        `${id}: due ${due.get(id) ?? ''}, done ${endDay}, ${plural(lateBy, 'working day')} late.`,
     );
-  const of = `${String(late.value)} of ${counted(jobs.length, 'job')} ${late.value === 1 ? 'is' : 'are'} late`;
+  const of = `${String(late.value)} of ${plural(jobs.length, 'job')} ${late.value === 1 ? 'is' : 'are'} late`;
   const bound = proven
     ? 'the fewest possible'
     : `no schedule has fewer than ${String(late.bound)}; whether one has fewer than ${String(late.value)} is not known`;
