@@ -30,8 +30,8 @@ function summaryText(material: MaterialPlan): string {
   const of = (origin: CutPutUp['origin']): number => putUps.filter((putUp) => putUp.origin === origin).length;
   const from = [
     of('remnant') === 0 ? '' : plural(of('remnant'), 'remnant'),
-    of('shelf') === 0 ? '' : `${plural(of('shelf'), 'put-up')} of the shelf`,
-    of('bought') === 0 ? '' : `${String(of('bought'))} bought`,
+    of('shelf') === 0 ? '' : `${plural(of('shelf'), 'put-up')} off the shelf`,
+    of('bought') === 0 ? '' : `${plural(of('bought'), 'put-up')} to buy`,
   ].filter((text) => text !== '');
   const left = [
     material.returned === 0 ? '' : `${feetText(material.returned)} goes back`,

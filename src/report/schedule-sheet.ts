@@ -5,6 +5,7 @@ import { plural } from '../units/phrase.ts';
 import { decimals } from '../units/print.ts';
 import { leftOutBlocks, provisionalNotice, type BacklogResult } from './about-backlog.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
+import { capital } from './text.ts';
 
 /** The paper; `asked` is what somebody wants promised. */
 export function scheduleSheet(
@@ -40,7 +41,7 @@ export function scheduleSheet(
 const hoursText = (hours: number): string => `${decimals(hours, 2)} h`;
 
 const benchText = ({ name, hours, days }: Agenda['shop']['benches'][number]): string =>
-  `${name} ${String(Number(decimals(hours.over / hours.under, 2)))} h on ${days.join(', ')}`;
+  `${name} ${String(Number(decimals(hours.over / hours.under, 2)))} h on ${days.map(capital).join(', ')}`;
 
 /** How many are late, whether fewer could be, and which. */
 function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block[] {
