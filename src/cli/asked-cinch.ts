@@ -2,7 +2,8 @@
 import { Option, type Command } from 'commander';
 import type { Checked } from '../advice/check.ts';
 import type { CinchAsked, Shop, Style } from '../order/types.ts';
-import { askedStrands, buckleOf, lengthOf, styleNames } from './asked.ts';
+import { askedStrands, buckleOf, lengthOf } from './asked.ts';
+import { styleWords } from '../order/style-words.ts';
 import { word } from './options.ts';
 
 export interface CinchOptions {
@@ -16,8 +17,8 @@ export interface CinchOptions {
 export const addCinchOptions = (command: Command, does: string): Command =>
   command
     .addOption(
-      new Option('--style <name>', `${does} this style: ${styleNames.join(', ')}`).argParser(
-        word('--style', styleNames),
+      new Option('--style <name>', `${does} this style: ${styleWords.join(', ')}`).argParser(
+        word('--style', styleWords),
       ),
     )
     .addOption(new Option('--strands <n>', `${does} this count of strands`).argParser(askedStrands))

@@ -4,8 +4,6 @@ import type { Shop } from '../order/types.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { CliFault, didYouMean, printable } from './fault.ts';
 
-export const styleNames = ['straight', 'high-flare', 'low-flare'] as const;
-
 /** A count of strands for the parser. Errors: even, out of bounds, no number. */
 export function askedStrands(text: string): number {
   const value = /^[1-9]\d?$/.test(text) ? Number(text) : NaN;

@@ -6,7 +6,8 @@ import type { Taken } from '../paper/taken.ts';
 import type { Paper } from '../print/pages.ts';
 import type { Sheet } from '../report/sheet.ts';
 import type { PaperResult } from '../report/types.ts';
-import { askedStrands, styleNames } from './asked.ts';
+import { askedStrands } from './asked.ts';
+import { styleWords } from '../order/style-words.ts';
 import { emit, guardInputs } from './emit.ts';
 import { CliFault, exit, printable, worse, type ExitCode } from './fault.ts';
 import { failed, namesOf, readEntries, type Entry } from './input.ts';
@@ -86,8 +87,8 @@ export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Sessi
       ),
     )
     .addOption(
-      new Option('--style <name>', `take the best of this style: ${styleNames.join(', ')}`).argParser(
-        word('--style', styleNames),
+      new Option('--style <name>', `take the best of this style: ${styleWords.join(', ')}`).argParser(
+        word('--style', styleWords),
       ),
     )
     .addOption(new Option('--strands <n>', 'take the best of so many strands').argParser(askedStrands))

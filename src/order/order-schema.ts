@@ -17,9 +17,9 @@ import { measure, ranges } from './measure.ts';
 import { barrelSense, kindSense, styleSense, troubleSense, useSense, withersSense } from './near-in-sense.ts';
 import { photo } from './photo-schema.ts';
 import { rigging } from './rigging.ts';
+import { styleWords } from './style-words.ts';
 
 const maybe = z.optional;
-const styles = ['straight', 'high-flare', 'low-flare'] as const;
 const troubles = [
   'elbow-gall',
   'buckle-rub',
@@ -79,7 +79,7 @@ export const saddle = block('the saddle', {
 });
 
 export const cinch = {
-  style: maybe(oneOf('style of cinch', styles, styleSense)),
+  style: maybe(oneOf('style of cinch', styleWords, styleSense)),
   strands: maybe(strandCount('strands')),
   buckle: maybe(freeText('id of a buckle in the shop file')),
   length: maybe(measure(ranges.cinchLength)),

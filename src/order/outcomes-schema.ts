@@ -6,6 +6,7 @@ import { measure, ranges } from './measure.ts';
 import { styleSense, type Sense } from './near-in-sense.ts';
 import { cinch, horse, saddle } from './order-schema.ts';
 import { list } from './trade-schema.ts';
+import { styleWords } from './style-words.ts';
 
 /** Words people write for a result [common practice, no source]. */
 const resultSense = {
@@ -24,7 +25,7 @@ const resultSense = {
 export const tiedSchema = block(
   'the cinch tied',
   {
-    style: oneOf('style of cinch', ['straight', 'high-flare', 'low-flare'], styleSense),
+    style: oneOf('style of cinch', styleWords, styleSense),
     strands: strandCount('strands'),
     buckle: cinch.buckle,
     length: measure(ranges.cinchLength),

@@ -3,9 +3,10 @@ import type { Inches } from '../units/length.ts';
 import type { Model } from '../sources/numbers.ts';
 import type { Minor } from '../units/money.ts';
 import type { Photo } from './photo-types.ts';
+import type { styleWords } from './style-words.ts';
 import type { CordPrice, PutUps, Trade } from './trade-types.ts';
 
-export type Style = 'straight' | 'high-flare' | 'low-flare';
+export type Style = (typeof styleWords)[number];
 export type RiggingStyle = 'ring' | 'flat-plate' | 'in-skirt' | 'dropped';
 export type BarrelWord = 'slab-sided' | 'average' | 'round';
 export type Withers = 'low' | 'average' | 'high';

@@ -25,4 +25,5 @@ export const styles: Readonly<Record<Style, StyleEntry>> = {
   },
 };
 
-export const styleIds: readonly Style[] = ['straight', 'high-flare', 'low-flare'];
+/** Simplest to tie first, as they stand above. */
+export const styleIds = Object.keys(styles) as readonly Style[];
