@@ -108,7 +108,7 @@ async function build() {
       define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
       banner: { js: 'const here=__dirname+"/_";' },
     });
-    writeFileSync(path.join(root, 'dist', 'licences.txt'), licences());
+    writeFileSync(path.join(root, 'dist', 'licenses.txt'), licenses());
     execFileSync(process.execPath, [__filename, '--warm'], {
       input: order,
       stdio: ['pipe', 'ignore', 'inherit'],
@@ -144,15 +144,15 @@ async function bundled(entry, outfile, more) {
   }
 }
 
-/** Code that is bundled brings its licence with it, as most of them ask. */
-function licences() {
+/** Code that is bundled brings its license with it, as most of them ask. */
+function licenses() {
   const parts = [...used].sort().map((folder) => {
     const { name, version, license = 'see below' } = require(path.join(root, folder, 'package.json'));
     const file = readdirSync(path.join(root, folder)).find((each) => /^licen[cs]e/i.test(each));
     const text = file === undefined ? '' : readFileSync(path.join(root, folder, file), 'utf8').trim();
     return `${name} ${version}, ${license}\n\n${text}`;
   });
-  const head = 'Packages whose code is bundled into the program, with their licences. Fonts: see bin/fonts.';
+  const head = 'Packages whose code is bundled into the program, with their licenses. Fonts: see bin/fonts.';
   return `${[head, ...parts].join('\n\n----\n\n')}\n`;
 }
 

@@ -7,7 +7,7 @@ import type { Candidate } from '../fit/candidate.ts';
 import { normalInverse } from '../geometry/normal.ts';
 import { seededRandom } from '../geometry/random.ts';
 import { fullMean, gainOver, pairedMean, type Mean } from '../geometry/worth.ts';
-import { askingNumbers } from '../sources/asking.ts';
+import { askingNumbers } from '../sources/asking-numbers.ts';
 import {
   answeredByPhoto,
   barrelAnswers,

@@ -2,7 +2,7 @@
 import type { Facts } from '../facts/facts.ts';
 import { normalCdf } from '../geometry/normal.ts';
 import type { BarrelWord } from '../order/types.ts';
-import { askingNumbers } from '../sources/asking.ts';
+import { askingNumbers } from '../sources/asking-numbers.ts';
 import {
   depthUnknown,
   dropUnknown,

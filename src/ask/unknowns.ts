@@ -2,7 +2,7 @@
 import type { Facts } from '../facts/facts.ts';
 import { solveEllipse } from '../geometry/ellipse.ts';
 import type { Order } from '../order/types.ts';
-import { askingNumbers } from '../sources/asking.ts';
+import { askingNumbers } from '../sources/asking-numbers.ts';
 import type { Model, ModelKey } from '../sources/numbers.ts';
 
 /** One length that nobody has measured yet. */

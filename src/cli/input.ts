@@ -75,7 +75,7 @@ async function readPlain(text: string, file: string): Promise<Entry[]> {
 }
 
 /** A file's name as messages give it. */
-const fileLabel = (name: string): string => (name === '-' ? standardInput : name);
+export const fileLabel = (name: string): string => (name === '-' ? standardInput : name);
 
 /** Text of a file, or of standard input for "-", or why there is none. */
 export async function readText(name: string, io: CliIo): Promise<TextRead> {

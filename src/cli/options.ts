@@ -68,10 +68,14 @@ export function day(option: string): (text: string) => string {
 }
 
 /** --units, inches by default; they change what is printed, never what is read. */
-export const unitsOption = (): Option =>
-  new Option('--units <name>', 'print lengths in in or cm (JSON and CSV are always inches)')
-    .default('in', 'in')
-    .argParser(word('--units', unitNames));
+export const unitsOption = (text = 'print lengths in in or cm (JSON and CSV are always inches)'): Option =>
+  new Option('--units <name>', text).default('in', 'in').argParser(word('--units', unitNames));
+
+/** --date of a paper, today by default. */
+export const dateOption = (): Option =>
+  new Option('--date <day>', 'day it is written, such as 2026-12-18 (default: today)').argParser(
+    day('--date'),
+  );
 
 /** --shop, the built-in one by default. */
 export const shopOption = (): Option =>

@@ -13,15 +13,15 @@ import { CliFault, exit, printable, worse, type ExitCode } from './fault.ts';
 import { failed, namesOf, readEntries, type Entry } from './input.ts';
 import type { CliIo } from './io.ts';
 import {
-  day,
+  dateOption,
   outOption,
   paperFormatOption,
   paperOption,
   shopOption,
+  type PaperFormat,
   unitsOption,
   whole,
   word,
-  type PaperFormat,
 } from './options.ts';
 import { emitPdf, guardPdf } from './pdf.ts';
 import { tellFaults } from './problems.ts';
@@ -92,11 +92,7 @@ export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Sessi
       ),
     )
     .addOption(new Option('--strands <n>', 'take the best of so many strands').argParser(askedStrands))
-    .addOption(
-      new Option('--date <day>', 'day it is written, such as 2026-12-18 (default: today)').argParser(
-        day('--date'),
-      ),
-    )
+    .addOption(dateOption())
     .addOption(paperFormatOption())
     .addOption(paperOption())
     .addOption(unitsOption())

@@ -1,4 +1,4 @@
-/** Columns of a linear programme with few entries each, laid end to end so that going through all of them is quick. */
+/** Columns of a linear program with few entries each, laid end to end so that going through all of them is quick. */
 
 /** At each of `rows` stands the number at the same place of `counts`. */
 export interface Column {

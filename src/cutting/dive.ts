@@ -1,8 +1,8 @@
 /** A layout read off the relaxed problem: take what it uses whole, fix the pattern it uses most, solve the rest again. */
 import { pick, upTo } from '../units/pick.ts';
-import { insert } from './insert.ts';
-import { withoutBatches, type Layout, type Spool } from './layout.ts';
-import { totalOf, type Material } from './material.ts';
+import { refilled } from './insert.ts';
+import type { Layout, Spool } from './layout.ts';
+import type { Material } from './material.ts';
 import { lay } from './pack.ts';
 import { Relaxation, type Pattern, type Source } from './relaxed.ts';
 import type { Steps } from './steps.ts';
@@ -184,9 +184,8 @@ function fix(dive: Dive, { pattern, times }: Fixed): boolean {
   return true;
 }
 
-/** Takes batches that are not complete out again and lays them in where they still fit. */
+/** The layout as it stands, batches that are not complete laid in again where they still fit. */
 function finish({ material, stacks, spools }: Dive): Layout {
   const open = new Set(stacks.flatMap(({ left }) => left.map((piece) => material.batchOf[piece] ?? 0)));
-  const order = [...open].sort((a, b) => totalOf(material, a) - totalOf(material, b) || a - b);
-  return insert(material, withoutBatches(material, { spools, short: order }), order);
+  return refilled(material, { spools, short: [...open] });
 }

@@ -1,9 +1,9 @@
 /** Fills one put-up after the other as far as can be: remnants, then the shelf, then what is bought. */
 import { pick, upTo } from '../units/pick.ts';
 import { fine, gridOf, type Grid } from './grid.ts';
-import { insert } from './insert.ts';
+import { refilled } from './insert.ts';
 import { Knapsack } from './knapsack.ts';
-import { withoutBatches, type Layout, type Spool } from './layout.ts';
+import type { Layout, Spool } from './layout.ts';
 import { totalOf, type Material } from './material.ts';
 import { lay, nextSpool, Shelf } from './pack.ts';
 import type { Steps } from './steps.ts';
@@ -35,20 +35,14 @@ export function fillUp(task: FillTask, steps: Steps): Layout {
   const bound = material.batches.flatMap(({ pieces }, batch) =>
     material.lots > 1 && pieces.length > 1 && !short.includes(batch) ? [batch] : [],
   );
-  if (bound.length === 0) return settle(material, { spools, short });
+  if (bound.length === 0) return refilled(material, { spools, short });
   const lots = shareOut(material, spools, bound);
   const pieces = upTo(material.pieces.length).filter(
     (piece) => !short.includes(material.batchOf[piece] ?? 0),
   );
   const again = fill(task, { pieces, lotOf: (piece) => lots.get(material.batchOf[piece] ?? 0) ?? -1 }, steps);
   const left = again.left.map((piece) => material.batchOf[piece] ?? 0);
-  return settle(material, { spools: again.spools, short: [...new Set([...short, ...left])] });
-}
-
-/** Takes incomplete batches out and lays in what still fits, the least first. */
-function settle(material: Material, { spools, short }: Layout): Layout {
-  const order = [...short].sort((a, b) => totalOf(material, a) - totalOf(material, b) || a - b);
-  return insert(material, withoutBatches(material, { spools, short }), order);
+  return refilled(material, { spools: again.spools, short: [...new Set([...short, ...left])] });
 }
 
 /** Leaves out the longest pieces until the rest goes in; lots do not matter. */

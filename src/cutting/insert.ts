@@ -1,7 +1,7 @@
 /** Lays orders into a layout one by one, each into the dye lot where it costs least then. */
 import { pick, upTo } from '../units/pick.ts';
-import { compareCosts, costOf, type Cost, type Layout, type Spool } from './layout.ts';
-import type { Material } from './material.ts';
+import { compareCosts, costOf, withoutBatches, type Cost, type Layout, type Spool } from './layout.ts';
+import { totalOf, type Material } from './material.ts';
 import { begin, kindsOfLot, lay, Shelf } from './pack.ts';
 
 interface Lot {
@@ -31,6 +31,12 @@ export function insert(material: Material, layout: Layout, order: readonly numbe
     else accept(material, pick(lots, best.lot), best);
   }
   return { spools: lots.flatMap(({ spools }) => spools), short };
+}
+
+/** Takes batches that are short out of a layout altogether and lays in what still fits, the least first. */
+export function refilled(material: Material, { spools, short }: Layout): Layout {
+  const order = [...short].sort((a, b) => totalOf(material, a) - totalOf(material, b) || a - b);
+  return insert(material, withoutBatches(material, { spools, short }), order);
 }
 
 function lotsOf(material: Material, layout: Layout): Lot[] {

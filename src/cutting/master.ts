@@ -1,4 +1,4 @@
-/** A small linear programme to which columns are added as they are found: revised simplex with a dense inverse. */
+/** A small linear program to which columns are added as they are found: revised simplex with a dense inverse. */
 import { Columns, type Column } from './columns.ts';
 import type { Steps } from './steps.ts';
 

@@ -4,7 +4,7 @@ import { findRoot } from './root.ts';
 
 /*
  * A point of the ellipse is (a sin t, -b cos t): t is the ECCENTRIC angle from the bottom point (0, -b), growing up
- * one side, pi at the top; it is not the angle seen from the centre, whose tangent is (a / b) tan t there.
+ * one side, pi at the top; it is not the angle seen from the center, whose tangent is (a / b) tan t there.
  * A station is the length along the skin from the bottom point. Both go on past the top and below zero.
  */
 

@@ -2,7 +2,7 @@
 
 /*
  * Conventions, because the tables differ: m = k^2 is the parameter (k the modulus, sin of the modular angle in
- * A&S), and phi is the ECCENTRIC angle (the amplitude), not the angle at the centre of the ellipse.
+ * A&S), and phi is the ECCENTRIC angle (the amplitude), not the angle at the center of the ellipse.
  * F(phi, m) = integral 0..phi of (1 - m sin^2 t)^(-1/2) dt    (A&S 17.2.7)
  * E(phi, m) = integral 0..phi of (1 - m sin^2 t)^(1/2) dt     (A&S 17.2.9)
  */

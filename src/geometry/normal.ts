@@ -53,7 +53,7 @@ function upperTail(x: number): number {
   return (bell(x) * (1 / SQRT_2_PI - rest)) / x;
 }
 
-/** Where the approximation of the centre ends (Cody 1993). */
+/** Where the approximation of the center ends (Cody 1993). */
 const CENTRE = 0.67448975;
 
 /** Chance that a standard normal value is at most x, in double precision, the lower tail relatively so. */

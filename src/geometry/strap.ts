@@ -19,7 +19,7 @@ export function capstanRatio(friction: number, angle: number): number {
 }
 
 /**
- * Mean pressure of a strap on a round body: newtons and metres give pascals, pounds-force and inches give psi.
+ * Mean pressure of a strap on a round body: newtons and meters give pascals, pounds-force and inches give psi.
  * Sensors under real straps read up to 42 % away from this law, so use it to compare, never as a promise.
  * @param tension pull in the strap
  * @param width width of the strap

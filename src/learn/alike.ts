@@ -1,5 +1,5 @@
 /** Cinches tied alike for like horses: what is learned from one of them is known of the others, and they should come out alike. */
-import { learning } from '../sources/learning.ts';
+import { learning } from '../sources/learning-numbers.ts';
 import type { OutcomeResult } from '../sources/outcome-results.ts';
 import type { Evidence } from './evidence.ts';
 

@@ -1,7 +1,7 @@
 /** Expected and come: outcomes in bins by their chance, with what was to be expected in the days in use, and whether that can be chance. */
 import { chanceOf } from '../geometry/logistic.ts';
 import { normalInverse } from '../geometry/normal.ts';
-import { learning } from '../sources/learning.ts';
+import { learning } from '../sources/learning-numbers.ts';
 import type { Learning } from './models.ts';
 
 /** Outcomes of which much the same was foretold, and what came; shares of the count. */
@@ -131,7 +131,7 @@ export const isOdd = ({ tail }: Bin, bins: number): boolean => 2 * bins * tail <
 export function wilson(share: number, count: number): { low: number; high: number } {
   const z = normalInverse((1 + learning('interval')) / 2);
   const square = (z * z) / count;
-  const centre = (share + square / 2) / (1 + square);
+  const center = (share + square / 2) / (1 + square);
   const half = (z * Math.sqrt((share * (1 - share)) / count + square / (4 * count))) / (1 + square);
-  return { low: Math.max(0, centre - half), high: Math.min(1, centre + half) };
+  return { low: Math.max(0, center - half), high: Math.min(1, center + half) };
 }

@@ -1,6 +1,6 @@
 /** Two questions put to outcomes: at which clearance do rubs become unlikely, and how much does new cord give? */
 import type { Odds, Prior, Trial } from '../geometry/logistic.ts';
-import { learning } from '../sources/learning.ts';
+import { learning } from '../sources/learning-numbers.ts';
 import { defaultModel, type Model } from '../sources/numbers.ts';
 import { alikeKey } from './alike.ts';
 import type { Evidence, Known } from './evidence.ts';

@@ -25,7 +25,7 @@ horse:
 saddle:
   rigging: # full | 7/8 | 3/4 | 5/8 | center-fire | another fraction | { set-back: 2 in }
 #  style: flat-plate # ring | flat-plate | in-skirt | dropped
-#  bar-span: 13 in # fork centre to cantle front
+#  bar-span: 13 in # fork center to cantle front
 #  ring-to-ring: 44 in # under the groove, saddle and pad on
 #  ring-drop: 14 in # spine to ring along the skin
 #  double: false # true when there is a back cinch too

@@ -32,7 +32,7 @@ export const ranges = {
   elbowRoom: { about: 'back of elbow to girth groove', ...photoBounds.elbowRoom, example: '4 in' },
   barrelDepth: { about: 'depth of the barrel', ...photoBounds.barrelDepth, example: '27 in' },
   setBack: { about: 'set-back of the ring from full position', min: -2, max: 12, example: '2 in' },
-  barSpan: { about: 'bar span, fork centre to cantle front', min: 6, max: 18, example: '13 in' },
+  barSpan: { about: 'bar span, fork center to cantle front', min: 6, max: 18, example: '13 in' },
   ringToRing: { about: 'ring to ring under the groove', min: 18, max: 70, example: '44 in' },
   ringDrop: { about: 'spine to ring along the skin', min: 6, max: 24, example: '14 in' },
   cinchLength: { about: 'cinch length, buckle to buckle', min: 16, max: 44, example: '32 in' },

@@ -3,7 +3,7 @@ import { parseLength, type Inches } from '../units/length.ts';
 import type { Across } from './across.ts';
 import { within, type LengthRange } from './measure.ts';
 import type { Pixel } from './photo-types.ts';
-import { shown, type Problem } from './problem.ts';
+import { pathText, shown, type Problem } from './problem.ts';
 import { describe, treeAt, type Tree } from './tree.ts';
 
 export type Path = readonly (string | number)[];
@@ -16,9 +16,8 @@ export type Landmark = (typeof landmarks)[number];
 export function fault(loaded: Across, path: Path, words: { expected: string; hint?: string }): Problem {
   const full = [...photoPath, ...path];
   const text = pairText(treeAt(loaded.tree, full));
-  const name = full.map((step) => (typeof step === 'number' ? `[${String(step)}]` : `.${step}`)).join('');
   return loaded.locate(
-    { path: name.slice(1), found: text === undefined ? undefined : shown(text), ...words },
+    { path: pathText(full), found: text === undefined ? undefined : shown(text), ...words },
     full,
   );
 }

@@ -1,4 +1,4 @@
-/** Which keys a schema takes where: the source of hints about misplaced and misspelt ones. */
+/** Which keys a schema takes where: the source of hints about misplaced and misspelled ones. */
 import type { core } from 'zod/mini';
 
 type Schema = core.$ZodType;

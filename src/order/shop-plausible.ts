@@ -1,8 +1,9 @@
 /** What a shop file says twice or in the wrong order: ranges upside down, names used twice, limits that cross. */
 import { defaultModel, modelNumbers, type ModelKey } from '../sources/numbers.ts';
+import { upTo } from '../units/pick.ts';
 import type { Loaded } from './load.ts';
 import { pathText, type Problem } from './problem.ts';
-import { countAt, empty, numberAt, places, textAt, usedTwice, type Path } from './shop-tree.ts';
+import { countAt, empty, numberAt, textAt, usedTwice, type Path } from './shop-tree.ts';
 import { acrossTrade } from './trade-plausible.ts';
 import { treeAt } from './tree.ts';
 
@@ -27,14 +28,14 @@ export function acrossShop(loaded: Loaded): Problem[] {
     ...upsideDown(loaded, ['lengths']),
     ...empty(loaded, ['buckles']),
     ...empty(loaded, ['cord']),
-    ...places(buckles).flatMap((index) => buckleFaults(loaded, index)),
+    ...upTo(buckles).flatMap((index) => buckleFaults(loaded, index)),
     ...usedTwice(
       loaded,
-      places(buckles).map((index) => [['buckles', index, 'id']]),
+      upTo(buckles).map((index) => [['buckles', index, 'id']]),
     ),
     ...usedTwice(
       loaded,
-      places(cords).map((index) => [
+      upTo(cords).map((index) => [
         ['cord', index, 'color'],
         ['cord', index, 'ply'],
       ]),

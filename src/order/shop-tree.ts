@@ -7,14 +7,11 @@ import { treeAt } from './tree.ts';
 
 export type Path = readonly PropertyKey[];
 
-/** Entries of a list; undefined where there is no list. */
-export function countAt(loaded: Loaded, key: string): number | undefined {
+/** Entries of a list; 0 where there is no list. */
+export function countAt(loaded: Loaded, key: string): number {
   const tree = treeAt(loaded.tree, [key]);
-  return Array.isArray(tree) ? tree.length : undefined;
+  return Array.isArray(tree) ? tree.length : 0;
 }
-
-/** 0, 1, 2 ... of a list. */
-export const places = (count = 0): number[] => Array.from({ length: count }, (_, index) => index);
 
 /** A list that holds nothing where it must hold something. */
 export function empty(loaded: Loaded, path: Path): Problem[] {

@@ -2,15 +2,16 @@
 import { currencyOf, type Currency } from '../units/currency.ts';
 import { readAmount } from '../units/money.ts';
 import { nearestWord } from '../units/nearest.ts';
+import { upTo } from '../units/pick.ts';
 import { didYouMean } from './leaves.ts';
 import type { Loaded } from './load.ts';
 import { pathText, type Problem } from './problem.ts';
-import { countAt, empty, numberAt, places, textAt, usedTwice, type Path } from './shop-tree.ts';
+import { countAt, empty, numberAt, textAt, usedTwice, type Path } from './shop-tree.ts';
 import { treeAt } from './tree.ts';
 
 /** Faults across the keys of the second half. */
 export function acrossTrade(loaded: Loaded): Problem[] {
-  const each = (key: string): Path[] => places(countAt(loaded, key)).map((index) => [key, index]);
+  const each = (key: string): Path[] => upTo(countAt(loaded, key)).map((index) => [key, index]);
   const once = (key: string, name: string): Problem[] =>
     usedTwice(
       loaded,
@@ -33,7 +34,7 @@ export function acrossTrade(loaded: Loaded): Problem[] {
 /** Every place where an amount may stand. */
 function amountPaths(loaded: Loaded): Path[] {
   const priced = (key: string, names: readonly string[]): Path[] =>
-    places(countAt(loaded, key)).flatMap((index) => names.map((name) => [key, index, name]));
+    upTo(countAt(loaded, key)).flatMap((index) => names.map((name) => [key, index, name]));
   const all: Path[] = [
     ...priced('buckles', ['price']),
     ...priced('cord', ['price-a-foot', 'price-a-pound']),
@@ -83,7 +84,7 @@ function cordPriceFaults(loaded: Loaded, cord: Path): Problem[] {
 
 function putUpFaults(loaded: Loaded, cord: Path): Problem[] {
   const tree = treeAt(loaded.tree, [...cord, 'put-ups']);
-  const all = places(Array.isArray(tree) ? tree.length : 0).map((index): Path => [...cord, 'put-ups', index]);
+  const all = upTo(Array.isArray(tree) ? tree.length : 0).map((index): Path => [...cord, 'put-ups', index]);
   return [
     ...all.flatMap((path) => remnantFaults(loaded, path)),
     ...usedTwice(
@@ -101,7 +102,7 @@ function remnantFaults(loaded: Loaded, putUp: Path): Problem[] {
   const feet = numberAt(loaded, [...putUp, 'feet']);
   const tree = treeAt(loaded.tree, [...putUp, 'opened']);
   if (feet === undefined || !Array.isArray(tree)) return [];
-  return places(tree.length).flatMap((index) => {
+  return upTo(tree.length).flatMap((index) => {
     const path = [...putUp, 'opened', index];
     const left = numberAt(loaded, path);
     if (left === undefined || left <= feet) return [];
@@ -118,7 +119,7 @@ function optionFaults(loaded: Loaded, option: Path): Problem[] {
     loaded.locate({ path: pathText([...option, key]), ...fault }, [...option, key]);
   if (dee === undefined)
     return count === undefined ? [] : [at('dees', { expected: 'dee beside it: which dees' })];
-  const ids = places(countAt(loaded, 'dees')).flatMap((index) => textAt(loaded, ['dees', index, 'id']) ?? []);
+  const ids = upTo(countAt(loaded, 'dees')).flatMap((index) => textAt(loaded, ['dees', index, 'id']) ?? []);
   if (!ids.includes(dee)) {
     const expected = 'the id of a dee under dees';
     return [at('dee', { found: dee, expected, hint: didYouMean(nearestWord(dee, ids)) })];

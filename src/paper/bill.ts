@@ -2,7 +2,17 @@
 import type { Candidate } from '../fit/candidate.ts';
 import type { Order, Shop } from '../order/types.ts';
 import type { Labor, ShopOption } from '../order/trade-types.ts';
-import { amountOf, dividedBy, plus, rateOf, rounded, times, wholeRate, type Rate } from '../units/money.ts';
+import {
+  amountOf,
+  dividedBy,
+  plus,
+  rateOf,
+  rounded,
+  times,
+  toDouble,
+  wholeRate,
+  type Rate,
+} from '../units/money.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { cordBill } from './cord-bill.ts';
 import { flatOf } from '../stock/flat.ts';
@@ -73,7 +83,7 @@ function laborBill(candidate: Candidate, order: Order, { labor }: Shop): PartBil
       missing: [{ what: 'how long tying takes and the rate of an hour', where: 'labor' }],
     };
   const hours = dividedBy(minutes, wholeRate(60));
-  const count = Number(hours.over) / Number(hours.under);
+  const count = toDouble(hours);
   if (labor.rate === undefined)
     return {
       lines: [{ ...line, count, amount: undefined }],

@@ -6,6 +6,7 @@ import { amountOf, dividedBy, rateOf, wholeRate, type Minor } from '../units/mon
 import { nearestWord } from '../units/nearest.ts';
 import { accentNeeds, placedBars } from '../stock/accent.ts';
 import { flatOf } from '../stock/flat.ts';
+import { cordOf } from '../stock/shelf.ts';
 import { ACCENT_PLY, BODY_PLY } from '../sources/plies.ts';
 import { joined, type Missing, type PartBill, type Unit } from './line.ts';
 import { piecesOf, sectionsOf } from './strands.ts';
@@ -30,7 +31,7 @@ function cordLine(
   { color, ply, feet }: { color: string | undefined; ply: number; feet: number },
   shop: Shop,
 ): PartBill {
-  const cord = color === undefined ? dearest(ply, shop) : cordNamed(color, ply, shop);
+  const cord = color === undefined ? dearest(ply, shop) : cordOf(color, ply, shop);
   const what = `${[color, kindOf(ply)].join(' ').trim()}, ${String(ply)}-ply`;
   const taken =
     color === undefined && cord !== undefined
@@ -61,9 +62,6 @@ function cordMissing(
     where: 'cord',
   };
 }
-
-const cordNamed = (color: string, ply: number, { cords }: Shop): Cord | undefined =>
-  cords.find((cord) => cord.ply === ply && cord.color.toLowerCase() === color.toLowerCase());
 
 /** The dearest cord of that ply, so that a color chosen later does not cost more than was said. */
 function dearest(ply: number, { cords }: Shop): Cord | undefined {

@@ -4,7 +4,8 @@ import type { Buyable, Cut, CuttingTask, PutUp } from '../cutting/types.ts';
 import type { Cord, Shop } from '../order/types.ts';
 import { bench } from '../sources/bench-numbers.ts';
 import { ACCENT_PLY } from '../sources/plies.ts';
-import { EIGHTHS_A_FOOT } from '../units/feet.ts';
+import { cordOf } from '../stock/shelf.ts';
+import { EIGHTHS_A_FOOT, wholeEighths } from '../units/feet.ts';
 import type { Keyed } from './planned.ts';
 
 /** One piece of cord of a ticket, as often as the order has cinches. */
@@ -43,10 +44,6 @@ export function cutsOf({ key, ticket }: Keyed, shop: Shop): TicketCut[] {
   });
 }
 
-/** The cord of a color and ply; capitals do not matter. */
-export const cordOf = (color: string, ply: number, { cords }: Shop): Cord | undefined =>
-  cords.find((cord) => cord.ply === ply && cord.color.toLowerCase() === color.toLowerCase());
-
 /** What the plan is made from: cuts of cord that the shop has or can name, its shelf, and what it can buy. */
 export function cuttingTask(cuts: readonly TicketCut[], { cords }: Shop): CuttingTask {
   const named = cuts.flatMap(({ id, order, color, known, ply, length, quantity }): Cut[] =>
@@ -60,14 +57,11 @@ export function cuttingTask(cuts: readonly TicketCut[], { cords }: Shop): Cuttin
   };
 }
 
-/** Whole eighths; what is less than one is not there. */
-const eighths = (feet: number): number => Math.floor(feet * EIGHTHS_A_FOOT);
-
 /** Whole put-ups and remnants; those that are alike stand once, with their number. The lot of a shop that keeps none apart is "". */
 function onHandOf({ color, ply, putUps }: Cord): PutUp[] {
   const found = new Map<string, PutUp>();
   const add = (lot: string, feet: number, { count, opened }: { count: number; opened: boolean }): void => {
-    const length = eighths(feet);
+    const length = wholeEighths(feet);
     if (length === 0 || count === 0) return;
     const id = JSON.stringify([color, ply, lot, length, opened ? 'remnant' : 'whole']);
     found.set(id, { id, color, ply, lot, length, opened, count: (found.get(id)?.count ?? 0) + count });
@@ -82,6 +76,6 @@ function onHandOf({ color, ply, putUps }: Cord): PutUp[] {
 /** Put-ups of the lengths the shop knows, as many as are needed, of one new dye lot. */
 function buyableOf({ color, ply, putUps, orderable }: Cord): Buyable[] {
   if (!orderable) return [];
-  const lengths = [...new Set(putUps.map(({ feet }) => eighths(feet)))].filter((length) => length > 0);
+  const lengths = [...new Set(putUps.map(({ feet }) => wholeEighths(feet)))].filter((length) => length > 0);
   return lengths.map((length) => ({ id: JSON.stringify([color, ply, newLot, length]), color, ply, length }));
 }

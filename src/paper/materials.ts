@@ -2,9 +2,11 @@
 import { planCuts } from '../cutting/plan.ts';
 import type { CuttingPlan, Eighths, MaterialPlan, ShortOrder } from '../cutting/types.ts';
 import type { Cord, Shop } from '../order/types.ts';
+import { cordOf } from '../stock/shelf.ts';
 import { byText } from '../units/by-text.ts';
+import { wholeEighths } from '../units/feet.ts';
 import { nearestWord } from '../units/nearest.ts';
-import { cordOf, cutsOf, cuttingTask, type TicketCut } from './cuts.ts';
+import { cutsOf, cuttingTask, type TicketCut } from './cuts.ts';
 import { hardwareOf, type HardwareNeed } from './hardware.ts';
 import type { Keyed } from './planned.ts';
 
@@ -119,7 +121,7 @@ function cordNeed(cuts: readonly TicketCut[], plan: MaterialPlan | undefined, sh
     ply,
     pieces: sum(cuts, ({ quantity }) => quantity),
     needed: sum(cuts, ({ length, quantity }) => length * quantity),
-    onHand: cord === undefined ? undefined : Math.floor(cord.feetOnHand * 96),
+    onHand: cord === undefined ? undefined : wholeEighths(cord.feetOnHand),
     near: cord === undefined && color !== undefined ? nearestWord(color, known) : undefined,
     lots: plan === undefined ? [] : lotsOf(plan),
     short: plan === undefined || cord === undefined ? [] : plan.short.map((order) => shortOf(order, cord)),

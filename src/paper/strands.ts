@@ -22,7 +22,7 @@ const other = (end: End): End => (end === 'near' ? 'off' : 'near');
 export const endOf = (start: End, passes: number): End => (passes % 2 === 1 ? other(start) : start);
 
 /**
- * Colors from both edges to the middle, in the order they are written [choice]: the same on both sides of the true centre
+ * Colors from both edges to the middle, in the order they are written [choice]: the same on both sides of the true center
  * strand, and an odd count in every section, so that each piece leaves one tail at each buckle. Colors beyond what the
  * strands hold are left out.
  */
@@ -32,12 +32,12 @@ export function sectionsOf(strands: number, colors: readonly string[]): Section[
   const outer = used.slice(0, -1);
   const share = Math.floor(strands / (2 * outer.length + 1));
   const side = share % 2 === 1 ? share : share - 1;
-  const centre = strands - 2 * outer.length * side;
+  const center = strands - 2 * outer.length * side;
   const sides = (list: readonly string[], startsAt: End) =>
     list.map((color) => ({ color, passes: side, startsAt }));
   const plan = [
     ...sides(outer, 'near'),
-    ...[{ color: middle, passes: centre, startsAt: 'near' as const }],
+    ...[{ color: middle, passes: center, startsAt: 'near' as const }],
     ...sides(outer.toReversed(), 'off'),
   ];
   let before = 0;

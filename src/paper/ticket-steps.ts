@@ -24,12 +24,12 @@ export function stepsFor(ticket: Drawn): Phrase[] {
     say`Set the frame: ${len(lengths.frame)} outside to outside of the buckles, ${len(lengths.frameBars)} bar to bar.`,
     hang,
     ...(flare === undefined
-      ? [say`Weave the end bars, then the centre bar.`]
+      ? [say`Weave the end bars, then the center bar.`]
       : [
           say`Weave the rows of the ${styles[style].name} from the buckle down, both halves, pinched; the flare starts ${len(flare.start)} from the buckle.`,
-          say`Let the strands fan out over ${len(flare.whole - flare.start)}, then weave the centre bar at full width.`,
+          say`Let the strands fan out over ${len(flare.whole - flare.start)}, then weave the center bar at full width.`,
         ]),
-    ...dees.map(({ id, count: many }) => say`Sew in ${count(many)} of ${id} at the centre bar.`),
+    ...dees.map(({ id, count: many }) => say`Sew in ${count(many)} of ${id} at the center bar.`),
     ...options.filter((name) => !dees.some(({ id }) => id === name)).map((name) => say`Option: ${name}.`),
     say`Sew each tail back through its own strands and whip the ends.`,
     say`Off the frame: rest it an hour, then measure flat under light hand tension.`,

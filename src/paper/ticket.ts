@@ -147,5 +147,5 @@ function unknownCords({ colors }: Order, { cords }: Shop): string[] {
 
 function notThere(name: string, known: readonly string[]): string {
   const near = nearestWord(name, known);
-  return `not in the shop file${near === undefined ? '' : `; is ${near} meant?`}`;
+  return `not in the shop file${near === undefined ? '' : ` (did you mean ${near}?)`}`;
 }

@@ -3,7 +3,7 @@ import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import { nearestGap } from '../fit/nearest.ts';
 import type { Units } from '../report/text.ts';
-import { clearanceNumber } from './clearance-number.ts';
+import { clearanceNumber, endBars } from './clearance-number.ts';
 import { box, segment, type Layer, type Place, type Point, type Shape } from './scene.ts';
 
 /** White round the number, points. */
@@ -11,8 +11,6 @@ const PAD = 3;
 /** From the elbow line to the number. */
 const ASIDE = 9;
 const LINE = 11;
-/** Half of a bar across an end of the line, points. */
-const BAR = 4;
 
 export interface ClearanceOn {
   readonly place: Place;
@@ -35,7 +33,7 @@ export function clearanceLayer(
     name: 'clearance',
     shapes: [
       { kind: 'line', points: [from, to], stroke: 'clearance' },
-      ...ends(from, to),
+      ...endBars(from, to),
       ...numberShapes(candidate, sides, { units, left, below: qs > middleOf(facts) }),
     ],
   };
@@ -44,16 +42,6 @@ export function clearanceLayer(
 /** Between armpit and point of elbow. */
 const middleOf = ({ model, k, elbowStation }: Facts): number =>
   (model['armpit-station'] * k + elbowStation) / 2;
-
-/** A bar across each end, as the legend shows it. */
-function ends(from: Point, to: Point): Shape[] {
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  if (length < 1e-6) return [];
-  const aside: Point = [(BAR * (to[1] - from[1])) / length, (BAR * (to[0] - from[0])) / length];
-  return [from, to].map(([x, y]) =>
-    segment([x - aside[0], y + aside[1]], [x + aside[0], y - aside[1]], 'clearance'),
-  );
-}
 
 /**
  * The elbow line draws away forward above the elbow and below the armpit: the number keeps to the other side of its leader. Where there is

@@ -61,10 +61,10 @@ function titleShapes(title: string, room: number): Shape[] {
 
 /** Strands across the top, woven at both ends and in the middle. */
 function bandShapes(width: number): Shape[] {
-  const { bar, centre, strand, row } = look.band;
+  const { bar, center, strand, row } = look.band;
   const bars: [number, number][] = [
     [0, bar],
-    [(width - centre) / 2, centre],
+    [(width - center) / 2, center],
     [width - bar, bar],
   ];
   const lines = Math.round(BAND / strand) - 1;

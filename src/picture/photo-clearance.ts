@@ -1,7 +1,7 @@
 /** The clearance on a photo: a line where it is least, and its number on the side of the elbow. */
 import type { Candidate } from '../fit/candidate.ts';
 import { nearestGap } from '../fit/nearest.ts';
-import { clearanceNumber } from './clearance-number.ts';
+import { clearanceNumber, endBars } from './clearance-number.ts';
 import { haloed, type OnPhoto } from './photo-halo.ts';
 import { box, segment, type Layer, type Point, type Shape } from './scene.ts';
 
@@ -27,7 +27,7 @@ export function clearanceOnPhoto(
   return {
     name: 'clearance',
     shapes: [
-      ...haloed([{ kind: 'line', points: [from, to], stroke: 'clearance' }, ...bars(from, to)]),
+      ...haloed([{ kind: 'line', points: [from, to], stroke: 'clearance' }, ...endBars(from, to)]),
       segment(end, leader, 'leader'),
       box([left, middle - LINE], [left + width, middle + LINE], { fill: 'paper', stroke: 'leader' }),
       ...texts.map(({ text, hand }, i): Shape => ({
@@ -39,14 +39,4 @@ export function clearanceOnPhoto(
       })),
     ],
   };
-}
-
-/** A bar across each end. */
-function bars(from: Point, to: Point): Shape[] {
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  if (length < 1e-6) return [];
-  const aside: Point = [(-4 * (to[1] - from[1])) / length, (4 * (to[0] - from[0])) / length];
-  return [from, to].map(([x, y]) =>
-    segment([x + aside[0], y + aside[1]], [x - aside[0], y - aside[1]], 'clearance'),
-  );
 }

@@ -1,18 +1,10 @@
-/** Cinches laid on photos as one page that needs nothing else: the picture, then in words what it shows, and all cautions. */
-import type { Advice } from '../advice/advice.ts';
-import { element, html, htmlPage, plainList } from '../report/html.ts';
+/** Cinches laid on photos as one page that needs nothing else: the picture, then what it shows in words. */
+import { htmlPage } from '../report/html.ts';
 import { sheetCss } from '../report/sheet-css.ts';
-import { phraseText, type Units } from '../report/text.ts';
-import { facesText } from '../report/about-photo.ts';
-import { roomText, ringText } from '../report/about-order.ts';
-import { sureTexts } from './html.ts';
+import { pictureArticle, type ToldPicture } from './article.ts';
 import { svgOnPhoto, type PhotoScene } from './photo-page.ts';
-import type { Shown } from './shown.ts';
 
-export interface PhotoPage {
-  readonly advice: Advice;
-  readonly shown: readonly Shown[];
-  readonly units: Units;
+export interface PhotoPage extends ToldPicture {
   readonly drawing: PhotoScene;
   /** The part of the photo, as data. */
   readonly address: string;
@@ -33,28 +25,6 @@ export function photosHtml(pages: readonly PhotoPage[]): string {
   return htmlPage({ title, css, body: pages.map(pageText).join('\n'), kind: 'picture', pictures: true });
 }
 
-function pageText({ advice, shown, units, drawing, address }: PhotoPage): string {
-  return element(
-    'article',
-    [
-      element('figure', `\n${svgOnPhoto(drawing, address)}`),
-      element('h2', 'What it shows'),
-      plainList(
-        shown.map(({ mark, head, lines }) =>
-          [mark, `${head}. ${lines.join('. ')}.`].filter((part) => part !== undefined).join(' '),
-        ),
-      ),
-      element('h2', 'Where the elbow and the ring are'),
-      plainList([
-        roomText(advice.facts, units),
-        ringText(advice.facts, units),
-        ...advice.remarks.map((remark) => phraseText(remark, units)),
-        ...(advice.facts.photo === undefined ? [] : [facesText(advice.facts.photo)]),
-      ]),
-      element('h2', 'How sure'),
-      plainList(sureTexts(advice, units)),
-      element('p', html(advice.cautions.join(' ')), 'cautions'),
-    ].map((part) => `\n${part}`),
-    'sheet',
-  );
+function pageText({ drawing, address, ...told }: PhotoPage): string {
+  return pictureArticle(svgOnPhoto(drawing, address), told);
 }

@@ -1,4 +1,4 @@
-/** A picture as plain data: shapes in layers, in points from the top left corner of the paper, y downwards. */
+/** A picture as plain data: shapes in layers, in points from the top left corner of the paper, y downward. */
 import type { FillName, HandName, StrokeName } from './look.ts';
 
 export type Point = readonly [x: number, y: number];

@@ -36,7 +36,7 @@ const empty: Piece = { before: 0, height: 0, marks: [] };
 
 /** A cinch laid flat: strands from edge to edge, bars woven over both ends and the middle. */
 function band(width: number): Mark[] {
-  const { height, strand, bar, centre, row: weave } = look.band;
+  const { height, strand, bar, center, row: weave } = look.band;
   const strands = Array.from({ length: Math.round(height / strand) }, (_, i): Mark[] => [
     { kind: 'area', x: 0, y: i * strand, width, height: strand, fill: 'cord' },
     rule({ x: 0, y: (i + 1) * strand - 0.4, width }, { color: 'shade', weight: 0.4 }),
@@ -55,7 +55,7 @@ function band(width: number): Mark[] {
   return [
     ...strands,
     ...woven(0, bar),
-    ...woven((width - centre) / 2, centre),
+    ...woven((width - center) / 2, center),
     ...woven(width - bar, bar),
     rule({ x: 0, y: 0, width }, { color: 'ink', weight: 0.6 }),
     rule({ x: 0, y: height - 0.6, width }, { color: 'ink', weight: 0.6 }),

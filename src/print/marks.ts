@@ -1,4 +1,4 @@
-/** What stands on a printed page: texts, lines and areas at their places. Points from the top left corner, y downwards. */
+/** What stands on a printed page: texts, lines and areas at their places. Points from the top left corner, y downward. */
 import type { Color } from '../report/look.ts';
 
 /** Faces of type: running text, what stands out, headings. */

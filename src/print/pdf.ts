@@ -48,7 +48,10 @@ function measureOf(document: Document): Measure {
     kept.set(key, width);
     return width;
   };
-  return (text, face) => text.split(/(?<= )/).reduce((sum, word) => sum + wordWidth(word, face), 0);
+  return (text, face) =>
+    text.includes(' ')
+      ? text.split(/(?<= )/).reduce((sum, word) => sum + wordWidth(word, face), 0)
+      : wordWidth(text, face);
 }
 
 function drawMark(document: Document, mark: Mark): void {

@@ -3,7 +3,7 @@ import { answeredByPhoto, type QuestionName } from '../ask/questions.ts';
 import type { AskResult, Worth } from '../ask/ask.ts';
 import type { Mean } from '../geometry/worth.ts';
 import type { Order } from '../order/types.ts';
-import { askingNumbers } from '../sources/asking.ts';
+import { askingNumbers } from '../sources/asking-numbers.ts';
 import { listed } from '../units/phrase.ts';
 import { visible } from './clean.ts';
 import { chanceText, quantityText, type Units } from './text.ts';

@@ -8,10 +8,6 @@ import { specName } from './words.ts';
 /** An order of the backlog, or why it is not in. */
 export type BacklogResult = PaperResult<Keyed>;
 
-/** "1 order", "3 orders". */
-export const counted = (count: number, word: string): string =>
-  `${String(count)} ${word}${count === 1 ? '' : 's'}`;
-
 /** What must be seen first: nobody cuts to a length that nobody measured. */
 export function provisionalNotice(orders: readonly Keyed[]): string | undefined {
   const names = orders.filter(({ ticket }) => !ticket.measured).map(({ key }) => key);

@@ -4,7 +4,7 @@ import type { Facts } from '../facts/facts.ts';
 import type { LearnedKey, Shop } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { modelNumbers, type ModelKey } from '../sources/numbers.ts';
-import { listed } from '../units/phrase.ts';
+import { listed, plural } from '../units/phrase.ts';
 import { formatLength, decimals } from '../units/print.ts';
 import { basisText, capital, inputText, phraseText, roughLength, spreadNumber, type Units } from './text.ts';
 import { riggingText, troubleName, useNames } from './words.ts';
@@ -76,7 +76,7 @@ function learnedText({ learned }: Pick<Shop, 'learned'>, key: ModelKey): string 
   const from = learned?.[key as LearnedKey];
   if (from === undefined) return undefined;
   const { outcomes, until } = from;
-  const text = `from ${String(outcomes)} ${outcomes === 1 ? 'outcome' : 'outcomes'} of this shop until ${until}`;
+  const text = `from ${plural(outcomes, 'outcome')} of this shop until ${until}`;
   return key === 'floor-clearance' ? `${FLOOR_FOLLOWS}, ${text}` : text;
 }
 

@@ -85,9 +85,6 @@ const farText = (inches: number, units: Units): string =>
 /** "4.49 in", "11.4 cm". */
 export const seenText = ({ value }: Seen, units: Units): string => formatLength(value, units, 'computed');
 
-/** "0.65". */
-export const giveOrTake = (sd: number, units: Units): string => spreadNumber(sd, units);
-
 /** A share of the square of the spread, as whole percent. */
 export const shareText = (share: number): string => decimals(100 * share, 0);
 

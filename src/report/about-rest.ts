@@ -93,13 +93,13 @@ function runText({ style, from, to, mildest }: RefusedRun, units: Units): string
 /** Why one style and strand count will not do. */
 export const refusedText = ({ reason }: Refused, units: Units): string => phraseText(reason, units);
 
-/** What to measure, how, and what it would buy if the tape reads what was assumed; what buys nothing shares the last line. */
+/** What to measure, how, and what it would gain if the tape reads what was assumed; what gains nothing shares the last line. */
 function askTexts(asks: readonly Ask[], units: Units): string[] {
-  const useful = asks.filter((ask) => ask.beforeCutting || buys(ask) || ask.sdNow === 0);
+  const useful = asks.filter((ask) => ask.beforeCutting || gains(ask) || ask.sdNow === 0);
   const idle = asks.filter((ask) => !useful.includes(ask)).map(({ input }) => input);
   const texts = useful.map((ask) => {
     const first = ask.beforeCutting ? ' (before any cord is cut)' : '';
-    return `${capital(ask.input)}${first}: ${ask.how}. ${buysText(ask, units)}`.trim();
+    return `${capital(ask.input)}${first}: ${ask.how}. ${gainText(ask, units)}`.trim();
   });
   return idle.length === 0 ? texts : [...texts, `Would make no. 1 at most 3 % surer: ${listed(idle)}.`];
 }
@@ -123,13 +123,13 @@ export function onlyFails({ specs, refused }: Pick<Advice, 'specs' | 'refused'>,
 /** A measurement that makes it this much surer, or less, shares a line with others like it. */
 const WORTH_A_LINE = 0.03;
 
-const buys = ({ chanceNow, chanceThen, couldEarn }: Ask): boolean =>
+const gains = ({ chanceNow, chanceThen, couldEarn }: Ask): boolean =>
   couldEarn !== undefined || chanceThen - chanceNow > WORTH_A_LINE;
 
 /** What knowing it would buy; empty when nothing passes, so that there is nothing to compare. */
-function buysText(ask: Ask, units: Units): string {
+function gainText(ask: Ask, units: Units): string {
   if (ask.sdNow === 0) return '';
-  if (!buys(ask)) return ask.beforeCutting ? 'It sets the length.' : 'It would hardly tell more.';
+  if (!gains(ask)) return ask.beforeCutting ? 'It sets the length.' : 'It would hardly tell more.';
   const sd = { now: spreadNumber(ask.sdNow, units), then: spreadNumber(ask.sdThen, units) };
   const chance = { now: chanceText(ask.chanceNow), then: chanceText(ask.chanceThen) };
   const surer = chance.now === chance.then ? '' : `${chance.now} sure becomes ${chance.then}, `;

@@ -186,7 +186,7 @@ export function sharedText(finding: Finding, count: number, units: Units): strin
   return finding.judgement === 'cannot-tell' ? `For ${who} ${text}` : `${capital(who)} ${text}`;
 }
 
-/** What latigo run each length of the specs leaves, and both even neighbours of each. */
+/** What latigo run each length of the specs leaves, and both even neighbors of each. */
 export function latigoText(specs: readonly RankedSpec[], units: Units): string {
   const runs = new Map<number, number>();
   for (const { candidate, evenLengths } of specs) {

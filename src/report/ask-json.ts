@@ -1,7 +1,7 @@
 /** `ask` for scripts: one result an order in input order, questions that must be answered before cutting first, then most worth first. */
 import type { Worth } from '../ask/ask.ts';
 import type { Mean } from '../geometry/worth.ts';
-import { askingNumbers } from '../sources/asking.ts';
+import { askingNumbers } from '../sources/asking-numbers.ts';
 import type { Asked, AskedOrder } from './about-ask.ts';
 import { questionWords } from './ask-words.ts';
 import { jsonText, rounded } from './json.ts';

@@ -2,6 +2,7 @@
 import { columns } from '../backlog/columns.ts';
 import { total, type Summary } from '../backlog/summary.ts';
 import type { Row } from '../backlog/row.ts';
+import { plural } from '../units/phrase.ts';
 import { csvText } from './csv.ts';
 import { wrap } from './text.ts';
 
@@ -27,10 +28,6 @@ export function summaryText(summary: Summary, errors: string | undefined): strin
     );
   return `${lines.join('\n')}\n`;
 }
-
-/** "1 order", "2 orders". */
-export const plural = (count: number, one: string, many = `${one}s`): string =>
-  `${String(count)} ${count === 1 ? one : many}`;
 
 export const errorColumns = [
   'order',

@@ -2,7 +2,8 @@
 import type { CutPutUp, MaterialPlan, Piece, Proven } from '../cutting/types.ts';
 import type { Materials } from '../paper/materials.ts';
 import { feetText } from '../units/feet.ts';
-import { cordName, counted } from './about-backlog.ts';
+import { plural } from '../units/phrase.ts';
+import { cordName } from './about-backlog.ts';
 import { under, type Block } from './sheet.ts';
 import { capital } from './text.ts';
 
@@ -28,9 +29,9 @@ function summaryText(material: MaterialPlan): string {
   const { putUps, score } = material;
   const of = (origin: CutPutUp['origin']): number => putUps.filter((putUp) => putUp.origin === origin).length;
   const from = [
-    of('remnant') === 0 ? '' : counted(of('remnant'), 'remnant'),
-    of('shelf') === 0 ? '' : `${counted(of('shelf'), 'put-up')} of the shelf`,
-    of('bought') === 0 ? '' : `${String(of('bought'))} bought`,
+    of('remnant') === 0 ? '' : plural(of('remnant'), 'remnant'),
+    of('shelf') === 0 ? '' : `${plural(of('shelf'), 'put-up')} off the shelf`,
+    of('bought') === 0 ? '' : `${plural(of('bought'), 'put-up')} to buy`,
   ].filter((text) => text !== '');
   const left = [
     material.returned === 0 ? '' : `${feetText(material.returned)} goes back`,

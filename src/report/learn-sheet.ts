@@ -3,8 +3,9 @@ import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
 import { isOdd, type Bin } from '../learn/calibration.ts';
 import type { Range, Refit } from '../learn/refit.ts';
-import { learningNumbers } from '../sources/learning.ts';
+import { learningNumbers } from '../sources/learning-numbers.ts';
 import { defaultModel } from '../sources/numbers.ts';
+import { plural } from '../units/phrase.ts';
 import { decimals } from '../units/print.ts';
 import { FLOOR_FOLLOWS } from './about-order.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
@@ -29,7 +30,7 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
   return {
     title: 'What the outcomes teach',
     shop: shop.name,
-    about: [`${outcomesText(evidence.length)} in ${file}: ${told.join(', ')}.`, `Written ${day}.`],
+    about: [`${plural(evidence.length, 'outcome')} in ${file}: ${told.join(', ')}.`, `Written ${day}.`],
     notice: undefined,
     blocks: [
       ...under('Before and after', [numbersTable(learned)]),
@@ -65,13 +66,11 @@ function doubts({ contrary, ...learned }: Learned): string[] {
         .filter((bin) => isOdd(bin, bins.length))
         .map(
           ({ count, after, came }) =>
-            `${names[key]}: of ${outcomesText(count)} ${decimals(after * count, 1)} would be ${complaintNames[key]} by the new numbers, too, and ${String(Math.round(came * count))} were. That is hardly chance: another cause, or reports that are wrong.`,
+            `${names[key]}: of ${plural(count, 'outcome')} ${decimals(after * count, 1)} would be ${complaintNames[key]} by the new numbers, too, and ${String(Math.round(came * count))} were. That is hardly chance: another cause, or reports that are wrong.`,
         ),
     ),
   ];
 }
-
-const outcomesText = (count: number): string => `${String(count)} ${count === 1 ? 'outcome' : 'outcomes'}`;
 
 function numbersTable(learned: Learned): Block {
   return {

@@ -1,4 +1,4 @@
-/** A picture of what was learned: the chance of a rub by clearance, before and after, and foretold against come. */
+/** A picture of what was learned: the chance of a rub by clearance, before and after, and what was expected beside what came. */
 import type { Evidence } from '../learn/evidence.ts';
 import type { Learned } from '../learn/learn.ts';
 import { html } from './html.ts';

@@ -20,7 +20,7 @@ export const look = {
   /** White on all four sides of a page; page numbers stand within. */
   margin: { top: 34, side: 46, bottom: 30 },
   /** The band of strands at the head: its height, its strands, and the bars that are woven over its ends and middle. */
-  band: { height: 15, strand: 2.5, bar: 14, centre: 26, row: 2.6 },
+  band: { height: 15, strand: 2.5, bar: 14, center: 26, row: 2.6 },
   type: { title: 19, heading: 11.5, text: 10, small: 8.5, fine: 8, loud: 15 },
   leading: 1.25,
   rules: { thick: 2.5, thin: 0.75, hair: 0.5 },

@@ -2,6 +2,7 @@
 import type { CutPutUp } from '../cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../paper/materials.ts';
 import { takenText, type BacklogResult } from './about-backlog.ts';
+import { inchesOf } from '../units/feet.ts';
 import { csvText, unreadNote, type Cell } from './csv.ts';
 
 /** Columns in order, each with what it holds. */
@@ -49,8 +50,6 @@ export function materialsCsv(materials: Materials, results: readonly BacklogResu
   ]);
 }
 
-const inches = (eighths: number): number => eighths / 8;
-
 /** An order of a backlog as a row. */
 function orderRow(result: BacklogResult): Row {
   const { order, file } = result;
@@ -69,7 +68,7 @@ function cordRows({ color, ply, onHand, pieces, needed, lots, short, orders }: C
   const base = { list: 'cord', item: color, ply };
   if (onHand === undefined) {
     const why = color === undefined ? 'color not said' : 'not in the shop file';
-    return [{ ...base, count: pieces, length_in: inches(needed), note: `${why}: ${orders.join(', ')}` }];
+    return [{ ...base, count: pieces, length_in: inchesOf(needed), note: `${why}: ${orders.join(', ')}` }];
   }
   return [
     ...lots.map(({ lot, bought, pieces: count, length }): Row => ({
@@ -77,14 +76,14 @@ function cordRows({ color, ply, onHand, pieces, needed, lots, short, orders }: C
       lot: bought ? undefined : lot,
       origin: bought ? 'bought' : 'shelf',
       count,
-      length_in: inches(length),
+      length_in: inchesOf(length),
     })),
     ...short.map(({ order, pieces: own, total, why }): Row => ({
       ...base,
       order,
       origin: 'short',
       count: own.length,
-      length_in: inches(total),
+      length_in: inchesOf(total),
       note: why,
     })),
   ];
@@ -93,13 +92,19 @@ function cordRows({ color, ply, onHand, pieces, needed, lots, short, orders }: C
 function buyRow(buy: Buy): Row {
   switch (buy.kind) {
     case 'put-up':
-      return { list: 'buy', item: buy.color, ply: buy.ply, put_up_in: inches(buy.length), count: buy.count };
+      return {
+        list: 'buy',
+        item: buy.color,
+        ply: buy.ply,
+        put_up_in: inchesOf(buy.length),
+        count: buy.count,
+      };
     case 'cord':
       return {
         list: 'buy',
         item: buy.color,
         ply: buy.ply,
-        length_in: inches(buy.length),
+        length_in: inchesOf(buy.length),
         note: 'length of its put-ups not said',
       };
     default:
@@ -116,7 +121,7 @@ function putUpRows(
     ply,
     lot: origin === 'bought' ? undefined : lot,
     origin,
-    put_up_in: inches(length),
+    put_up_in: inchesOf(length),
     copy,
   };
   return [
@@ -125,11 +130,18 @@ function putUpRows(
       order,
       ...base,
       count: 1,
-      length_in: inches(own),
+      length_in: inchesOf(own),
       note: cuts.get(cut)?.use,
     })),
     ...(leftover === 0
       ? []
-      : [{ list: 'leftover', ...base, length_in: inches(leftover), note: goesBack ? 'goes back' : 'waste' }]),
+      : [
+          {
+            list: 'leftover',
+            ...base,
+            length_in: inchesOf(leftover),
+            note: goesBack ? 'goes back' : 'waste',
+          },
+        ]),
   ];
 }

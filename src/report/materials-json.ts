@@ -2,12 +2,11 @@
 import type { CutPutUp, MaterialPlan } from '../cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../paper/materials.ts';
 import type { BacklogResult } from './about-backlog.ts';
+import { inchesOf } from '../units/feet.ts';
 import { jsonText } from './json.ts';
 import { candidateValue, failedValue } from './size-json.ts';
 
 type Values = Record<string, unknown>;
-
-const inches = (eighths: number): number => eighths / 8;
 
 /** Whole document: `{ schema, results, cord, hardware, buy, plan }`. */
 export function materialsJson(materials: Materials, results: readonly BacklogResult[]): string {
@@ -56,20 +55,20 @@ const cordValue = ({ color, ply, pieces, needed, onHand, near, lots, short, orde
   color: color ?? null,
   ply,
   pieces,
-  needed: inches(needed),
-  onHand: onHand === undefined ? null : inches(onHand),
+  needed: inchesOf(needed),
+  onHand: onHand === undefined ? null : inchesOf(onHand),
   near: near ?? null,
   lots: lots.map((lot) => ({
     lot: lot.bought || lot.lot === '' ? null : lot.lot,
     bought: lot.bought,
     pieces: lot.pieces,
-    length: inches(lot.length),
+    length: inchesOf(lot.length),
   })),
   short: short.map(({ order, why, total, pieces: own }) => ({
     order,
     why,
     pieces: own.length,
-    length: inches(total),
+    length: inchesOf(total),
   })),
   orders: [...orders],
 });
@@ -77,14 +76,20 @@ const cordValue = ({ color, ply, pieces, needed, onHand, near, lots, short, orde
 function buyValue(buy: Buy): Values {
   switch (buy.kind) {
     case 'put-up':
-      return { kind: buy.kind, color: buy.color, ply: buy.ply, count: buy.count, length: inches(buy.length) };
+      return {
+        kind: buy.kind,
+        color: buy.color,
+        ply: buy.ply,
+        count: buy.count,
+        length: inchesOf(buy.length),
+      };
     case 'cord':
       return {
         kind: buy.kind,
         color: buy.color,
         ply: buy.ply,
-        length: inches(buy.length),
-        longest: inches(buy.longest),
+        length: inchesOf(buy.length),
+        longest: inchesOf(buy.longest),
       };
     default:
       return { kind: buy.kind, id: buy.id, count: buy.count };
@@ -100,8 +105,8 @@ function materialValue(material: MaterialPlan, materials: Materials): Values {
     short: { ...score.short },
     bought: { ...score.bought },
     opened: { ...score.opened },
-    waste: { value: inches(score.waste.value), bound: inches(score.waste.bound) },
-    returned: inches(returned),
+    waste: { value: inchesOf(score.waste.value), bound: inchesOf(score.waste.bound) },
+    returned: inchesOf(returned),
     putUps: putUps.map((putUp) => putUpValue(putUp, materials)),
   };
 }
@@ -113,13 +118,13 @@ const putUpValue = (
   origin,
   lot: origin === 'bought' || lot === '' ? null : lot,
   copy,
-  length: inches(length),
+  length: inchesOf(length),
   cuts: pieces.map(({ cut, number, order, length: own }) => ({
     order,
     use: cuts.get(cut)?.use ?? null,
     number,
-    length: inches(own),
+    length: inchesOf(own),
   })),
-  leftover: inches(leftover),
+  leftover: inchesOf(leftover),
   goesBack,
 });

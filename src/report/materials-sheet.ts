@@ -1,9 +1,10 @@
 /** The materials of a backlog as a paper for the bench: what to pull, what to buy, what is cut from what. */
 import type { Buy, CordNeed, Materials, ShortCord } from '../paper/materials.ts';
+import { BODY_PLY } from '../sources/plies.ts';
 import { feetText } from '../units/feet.ts';
+import { plural } from '../units/phrase.ts';
 import {
   cordName,
-  counted,
   leftOutBlocks,
   provisionalNotice,
   takenText,
@@ -17,7 +18,7 @@ import { capital } from './text.ts';
 export function materialsSheet(materials: Materials, results: readonly BacklogResult[]): Sheet {
   const { orders, shop, day, cords, hardware, buy } = materials;
   return {
-    title: `Materials for ${counted(orders.length, 'order')}`,
+    title: `Materials for ${plural(orders.length, 'order')}`,
     shop,
     about: [`Written ${day}. Feet of body cord have 15 % over in them.`],
     notice: provisionalNotice(orders),
@@ -36,7 +37,7 @@ export function materialsSheet(materials: Materials, results: readonly BacklogRe
         },
       ]),
       ...under('To buy', [{ kind: 'boxes', items: buy.map(buyText) }]),
-      ...under('Short, and not to be bought', [{ kind: 'list', items: lackingTexts(materials) }]),
+      ...under('Short, and not to be had', [{ kind: 'list', items: lackingTexts(materials) }]),
       ...planBlocks(materials),
       ...under('Orders in it', [
         {
@@ -55,7 +56,7 @@ const right = (...heads: readonly string[]) => heads.map((head) => ({ head, alig
 
 /** "lot N-114"; what a shop does not keep apart has no name. */
 const lotName = ({ lot, bought }: { lot: string; bought: boolean }): string =>
-  bought ? 'to be bought, one new lot' : lot === '' ? 'lot not said' : `lot ${lot}`;
+  bought ? 'to buy, one new lot' : lot === '' ? 'lot not said' : `lot ${lot}`;
 
 /** A row a lot, then what no lot gives. */
 function cordTable(cords: readonly CordNeed[]): Block {
@@ -80,10 +81,10 @@ function cordTable(cords: readonly CordNeed[]): Block {
 }
 
 function askTexts({ color, ply, onHand, near, orders }: CordNeed): string[] {
-  const kind = ply === 8 ? 'body' : 'accent';
+  const kind = ply === BODY_PLY ? 'body' : 'accent';
   if (color === undefined) return [`Color of the ${kind} cord: not said in ${orders.join(', ')}.`];
   if (onHand !== undefined) return [];
-  const hint = near === undefined ? '' : ` (${near}?)`;
+  const hint = near === undefined ? '' : ` (did you mean ${near}?)`;
   return [`${capital(color)} ${kind} cord: not in the shop file${hint}. Asked for in ${orders.join(', ')}.`];
 }
 

@@ -5,7 +5,7 @@ import type { Ticket } from '../paper/ticket.ts';
 import type { Currency } from '../units/currency.ts';
 import { amountText } from '../units/money.ts';
 import { jsonText, rounded } from './json.ts';
-import { candidateValue, failedValue, findingValue, wantsValue } from './size-json.ts';
+import { assumptionValue, candidateValue, failedValue, findingValue, wantsValue } from './size-json.ts';
 import { phraseText } from './text.ts';
 import type { PaperResult } from './types.ts';
 
@@ -76,14 +76,7 @@ function quoteValue(quote: Quote): Values {
         ? null
         : { earliest: window.earliest, latest: window.latest ?? null, basis: window.basis },
     measureFirst: quote.before.map(({ input, how }) => ({ input, how })),
-    assumptions: quote.assumptions.map(({ input, value, unit, basis, sd, kind }) => ({
-      input,
-      value: rounded(value),
-      unit,
-      basis,
-      sd: rounded(sd),
-      kind,
-    })),
+    assumptions: quote.assumptions.map(assumptionValue),
     houseRules: [...quote.houseRules],
     cautions: [...quote.cautions],
   };

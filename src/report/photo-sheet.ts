@@ -5,7 +5,6 @@ import { errorNames } from './photo-errors.ts';
 import {
   cannotGive,
   facesText,
-  giveOrTake,
   pictureText,
   seenEntries,
   seenText,
@@ -16,7 +15,7 @@ import {
   worthTexts,
 } from './about-photo.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
-import { phraseText, type Units } from './text.ts';
+import { phraseText, spreadNumber, type Units } from './text.ts';
 import type { PhotoResult } from './types.ts';
 import { orderTitle } from './words.ts';
 
@@ -40,7 +39,7 @@ export function photoSheet(result: Read, units: Units): Sheet {
       ]),
       ...under('What is used of it', [{ kind: 'list', items: usedTexts(assumptions, units) }]),
       ...under('Where it disagrees', [{ kind: 'list', items: remarks.map((one) => phraseText(one, units)) }]),
-      ...under('What it buys', [{ kind: 'list', items: worthTexts(worth, units) }]),
+      ...under('What it gains', [{ kind: 'list', items: worthTexts(worth, units) }]),
       ...under('What would make it surer: give or take then', surerBlocks(result, units)),
       ...under('What a side photo cannot give', [{ kind: 'list', items: cannotGive }]),
     ],
@@ -59,7 +58,7 @@ function seenTable({ photo }: Read, units: Units): Block {
     rows: seenEntries(photo).map(({ name, seen }) => [
       name,
       seenText(seen, units).replace(/ (?:in|cm)$/, ''),
-      giveOrTake(seen.sd, units),
+      spreadNumber(seen.sd, units),
       ...errorNames.map((source) => shareText(seen.shares[source])),
     ]),
   };
@@ -80,10 +79,10 @@ function surerBlocks({ photo: { seen }, surer }: Read, units: Units): Block[] {
       ...['elbow room', 'elbow to ring', 'ring height'].map((head) => ({ head, align: 'right' as const })),
     ],
     rows: [
-      ['as it is', ...weighty.map((name) => giveOrTake(seen[name].sd, units))],
+      ['as it is', ...weighty.map((name) => spreadNumber(seen[name].sd, units))],
       ...surer
         .filter(helps)
-        .map((way) => [way.what, ...weighty.map((name) => giveOrTake(then(way, name), units))]),
+        .map((way) => [way.what, ...weighty.map((name) => spreadNumber(then(way, name), units))]),
     ],
   };
   const rest = idle.length === 0 ? [] : [`Would hardly help here: ${listed(idle)}.`];

@@ -1,9 +1,11 @@
 /** The schedule of a backlog as a paper: what is late, who starts what when, what can be promised. */
 import type { Agenda, Asked } from '../paper/agenda.ts';
 import type { Keyed } from '../paper/planned.ts';
+import { plural } from '../units/phrase.ts';
 import { decimals } from '../units/print.ts';
-import { counted, leftOutBlocks, provisionalNotice, type BacklogResult } from './about-backlog.ts';
+import { leftOutBlocks, provisionalNotice, type BacklogResult } from './about-backlog.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
+import { capital } from './text.ts';
 
 /** The paper; `asked` is what somebody wants promised. */
 export function scheduleSheet(
@@ -14,7 +16,7 @@ export function scheduleSheet(
   const { orders, shop, from } = agenda;
   const hours = [...agenda.hours.values()].reduce((sum, each) => sum + each, 0);
   return {
-    title: `Schedule of ${counted(orders.length, 'order')} from ${from}`,
+    title: `Schedule of ${plural(orders.length, 'order')} from ${from}`,
     shop: shop.name,
     about: [
       `${hoursText(hours)} of work by the labor of the shop file.`,
@@ -39,7 +41,7 @@ export function scheduleSheet(
 const hoursText = (hours: number): string => `${decimals(hours, 2)} h`;
 
 const benchText = ({ name, hours, days }: Agenda['shop']['benches'][number]): string =>
-  `${name} ${String(Number(decimals(hours.over / hours.under, 2)))} h on ${days.join(', ')}`;
+  `${name} ${String(Number(decimals(hours.over / hours.under, 2)))} h on ${days.map(capital).join(', ')}`;
 
 /** How many are late, whether fewer could be, and which. */
 function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block[] {
@@ -49,9 +51,9 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
     .filter(({ lateBy }) => lateBy > 0)
     .map(
       ({ id, endDay, lateBy }) =>
-        `${id}: due ${due.get(id) ?? ''}, done ${endDay}, ${counted(lateBy, 'working day')} late.`,
+        `${id}: due ${due.get(id) ?? ''}, done ${endDay}, ${plural(lateBy, 'working day')} late.`,
     );
-  const of = `${String(late.value)} of ${counted(jobs.length, 'job')} ${late.value === 1 ? 'is' : 'are'} late`;
+  const of = `${String(late.value)} of ${plural(jobs.length, 'job')} ${late.value === 1 ? 'is' : 'are'} late`;
   const bound = proven
     ? 'the fewest possible'
     : `no schedule has fewer than ${String(late.bound)}; whether one has fewer than ${String(late.value)} is not known`;

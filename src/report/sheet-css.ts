@@ -17,7 +17,7 @@ html { background: #ddd5cb; color: var(--ink); -webkit-print-color-adjust: exact
 body { font: ${pt(type.text)}/${String(leading)} "Source Sans 3", "Segoe UI", "Helvetica Neue", "DejaVu Sans", Arial, sans-serif; padding: 18pt; }
 .sheet { background: #fff; max-width: 612pt; margin: 0 auto 18pt; padding: ${pt(margin.top)} ${pt(margin.side)} ${pt(margin.bottom)}; box-shadow: 0 1pt 6pt #0003; }
 .strands { height: ${pt(band.height)}; margin: 0 0 ${pt(gap.column)}; border: solid var(--ink); border-width: 0.6pt 0;
-  background: ${weave} left / ${pt(band.bar)} 100% no-repeat, ${weave} center / ${pt(band.centre)} 100% no-repeat,
+  background: ${weave} left / ${pt(band.bar)} 100% no-repeat, ${weave} center / ${pt(band.center)} 100% no-repeat,
   ${weave} right / ${pt(band.bar)} 100% no-repeat, ${strands}; }
 .head { display: flex; justify-content: space-between; align-items: baseline; gap: 14pt; }
 h1 { font: 600 ${pt(type.title)}/${String(leading)} ${serif}; overflow-wrap: anywhere; }

@@ -1,11 +1,10 @@
 /** `size` for scripts: one result an order in input order, lengths in inches. */
-import type { RankedSpec } from '../advice/advice.ts';
+import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Ask } from '../advice/ask.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
 import type { Simulated } from '../advice/simulate.ts';
 import type { Assumption } from '../facts/estimate.ts';
-import type { Advice } from '../advice/advice.ts';
 import type { Candidate, Clearance } from '../fit/candidate.ts';
 import type { Problem } from '../order/problem.ts';
 import { becauseOnly } from './about-specs.ts';

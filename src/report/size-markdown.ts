@@ -76,7 +76,7 @@ function orderBlocks(
     ...further.map(escaped),
     ...section('## Will not do', list(refusedTexts(advice, units).map((text) => escaped(`${text}.`)))),
     ...section(
-      '## Measure next, and what it buys if the tape reads what was assumed',
+      '## Measure next, and what it gains if the tape reads what was assumed',
       list(measureTexts(advice, units).map(escaped)),
     ),
     ...section(

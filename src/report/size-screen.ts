@@ -158,7 +158,7 @@ function measureLines(advice: Advice, page: Page): string[] {
   const texts = measureTexts(advice, page.units);
   if (texts.length === 0) return [];
   return [
-    ...heading(page, 'Measure next, and what it buys if the tape reads what was assumed'),
+    ...heading(page, 'Measure next, and what it gains if the tape reads what was assumed'),
     ...texts.flatMap((text) => item(page, text)),
   ];
 }

@@ -1,12 +1,11 @@
 /** Words and quantities in the reader's units, wrapped to the reader's screen. */
 import type { Phrase, Quantity } from '../units/phrase.ts';
-import { decimals, formatLength } from '../units/print.ts';
+import { cmPerInch, decimals, formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
 import { columns, startOf } from './width.ts';
 
 export type Units = 'in' | 'cm';
 
-const cmPerInch = 2.54;
 const kpaPerPsi = 6.894757;
 
 /** A reason as text: quantities in the reader's units, texts that came from files made visible. */

@@ -148,7 +148,7 @@ export const barNames: Readonly<Record<PlacedBar['kind'], string>> = {
   end: 'end bar',
   pinch: 'pinching row',
   further: 'further weave',
-  centre: 'centre bar',
+  centre: 'center bar',
 };
 
 function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {

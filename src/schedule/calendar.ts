@@ -1,5 +1,6 @@
 /** Working days counted: which days the shop works, and how many lie between two days. */
 import { dayNumber, dayOf, weekdayOf, type DayNumber } from '../units/days.ts';
+import { firstFrom, pick } from '../units/pick.ts';
 import type { ShopDays } from './types.ts';
 
 /** A shop that has no working day in so many days works never. */
@@ -71,12 +72,6 @@ export class Calendar {
 
   private countBelow(day: DayNumber): number {
     this.grow(() => this.next >= day);
-    let [low, high] = [0, this.working.length];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((this.working[middle] ?? 0) < day) low = middle + 1;
-      else high = middle;
-    }
-    return low;
+    return firstFrom(this.working.length, (i) => pick(this.working, i) >= day);
   }
 }

@@ -1,4 +1,5 @@
 /** The first time a bench has for one more job without moving any other. */
+import { firstFrom, pick } from '../units/pick.ts';
 import type { Placed } from './run.ts';
 import type { BenchTime } from './bench-time.ts';
 import { releaseOn, type Work } from './work.ts';
@@ -11,15 +12,11 @@ export interface Gap {
 
 /** The first gap long enough; the time behind all jobs is one. Placed jobs in the order of time. */
 export function firstGap(bench: BenchTime, placed: readonly Placed[], work: Work): Gap {
-  let from = releaseOn(bench, work);
+  const release = releaseOn(bench, work);
   // Jobs that are over by then need not be looked at.
-  let [low, high] = [0, placed.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((placed[middle]?.to ?? 0) <= from) low = middle + 1;
-    else high = middle;
-  }
-  for (let place = low; place < placed.length; place++) {
+  const first = firstFrom(placed.length, (i) => pick(placed, i).to > release);
+  let from = release;
+  for (let place = first; place < placed.length; place++) {
     const next = placed[place];
     if (next === undefined || from + work.minutes <= next.from) return { from, place };
     from = Math.max(from, next.to);

@@ -74,7 +74,7 @@ function offerOf(shop: Shop, i: number, now: BenchNow): Offer {
   let low = bench.lastDay(releaseOn(bench, own) + own.minutes);
   while (low < best.last) {
     const middle = (low + best.last) >> 1;
-    // The day tried takes the place of the due day, so that the bench works towards it.
+    // The day tried takes the place of the due day, so that the bench works toward it.
     const works = withJob(promised, { ...own, due: middle + 1 });
     if (allOnTime(bench, works)) best = { bench: i, last: middle, placed: restored(run(bench, works), now) };
     else low = middle + 1;

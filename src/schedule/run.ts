@@ -1,5 +1,5 @@
 /** One bench works off a list of jobs: of those that may begin, always the one that is due first. */
-import { pick } from '../units/pick.ts';
+import { firstFrom, pick } from '../units/pick.ts';
 import { Heap } from './heap.ts';
 import type { BenchTime } from './bench-time.ts';
 import { byDue, deadlineOn, releaseOn, type Work } from './work.ts';
@@ -52,13 +52,11 @@ export function allOnTime(bench: BenchTime, works: readonly Work[]): boolean {
 
 /** The list with one more job, still sorted by due day. */
 export function withJob(works: readonly Work[], work: Work): Work[] {
-  let [low, high] = [0, works.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (byDue(pick(works, middle), work) < 0) low = middle + 1;
-    else high = middle;
-  }
-  return [...works.slice(0, low), work, ...works.slice(low)];
+  return works.toSpliced(
+    firstFrom(works.length, (i) => byDue(pick(works, i), work) >= 0),
+    0,
+    work,
+  );
 }
 
 /** The list without one job. */

@@ -1,24 +1,10 @@
 /** Numbers of the bench: where bars sit, what the frame takes up, how near is near enough; each with its basis. */
-import type { NumberBasis } from './model-number.ts';
+import { choice as ownChoice, fixedOn } from './model-number.ts';
 
-export interface BenchNumber {
-  readonly value: number;
-  readonly unit: 'in' | 'passes' | 'widths' | 'share';
-  readonly about: string;
-  readonly basis: NumberBasis;
-}
+type Unit = 'in' | 'passes' | 'widths' | 'share';
 
-const n =
-  (kind: NumberBasis['kind'], source: string) =>
-  (value: number, unit: BenchNumber['unit'], about: string): BenchNumber => ({
-    value,
-    unit,
-    about,
-    basis: { kind, source },
-  });
-
-const choice = n('choice', 'engineering-choice');
-const derived = n('choice', 'cord-estimate');
+const choice = fixedOn<Unit>(ownChoice);
+const derived = fixedOn<Unit>({ kind: 'choice', source: 'cord-estimate' });
 
 /** The table; the shop file does not override these. */
 export const benchNumbers = {
@@ -32,8 +18,8 @@ export const benchNumbers = {
   'frame-take-up': choice(0.5, 'in', 'off the frame the finished cinch draws up by about this'),
   'end-bar-from': choice(1.5, 'in', 'the end bar of a straight starts this far from the buckle'),
   'end-bar': choice(1.25, 'in', 'end bar of a straight'),
-  'centre-bar': choice(1.75, 'in', 'centre bar of a straight'),
-  'weave-row': choice(1, 'in', 'weave row of a roper, and its centre bar'),
+  'center-bar': choice(1.75, 'in', 'center bar of a straight'),
+  'weave-row': choice(1, 'in', 'weave row of a roper, and its center bar'),
   'first-row-from': choice(0.5, 'in', 'the first weave row of a roper starts this far from the buckle'),
   'row-gap': choice(2.5, 'in', 'rows of a pinched part are no further apart'),
   'profile-step': choice(2, 'in', 'the width is checked every so far from the buckle'),
@@ -41,7 +27,7 @@ export const benchNumbers = {
   'width-tolerance': choice(0.25, 'in', 'width, either way'),
   'least-remnant': choice(120, 'in', 'a leftover of cord at least this long goes back on the shelf'),
   'bar-tolerance': choice(0.25, 'in', 'place of a bar, either way'),
-} as const satisfies Record<string, BenchNumber>;
+} as const;
 
 /** Value of one. */
 export const bench = (key: keyof typeof benchNumbers): number => benchNumbers[key].value;

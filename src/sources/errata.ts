@@ -45,7 +45,7 @@ export const errata: readonly Erratum[] = [
     id: 'weight-divisor',
     sources: ['carroll-huntington-1988', 'wagner-tyler-2011', 'weight-exercise'],
     says: 'Girth^2 x length in cm is divided by 11 900 in the paper of 1988 and by 11 880 when that of 2011 quotes it; 330 in inches and pounds is 11 922 in cm and kg.',
-    here: 'They differ by less than half a per cent, far below the error of the method. No spec hangs on a weight.',
+    here: 'They differ by less than half a percent, far below the error of the method. No spec hangs on a weight.',
   },
   {
     id: 'girth-shape',

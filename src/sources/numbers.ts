@@ -26,7 +26,7 @@ export const modelNumbers = {
     'in*k',
     [0, 5],
   )('at full position the ring hangs this far behind the back of the elbow', practice),
-  'bar-span': n(12, 'in*k', [8, 18])('fork centre to cantle front, when nobody measured', practice),
+  'bar-span': n(12, 'in*k', [8, 18])('fork center to cantle front, when nobody measured', practice),
   'named-position-sd': n(
     1,
     'in',

@@ -121,7 +121,7 @@ const entries = {
   ),
   'millares-ramirez-2019': paper(
     'seen',
-    'Millares-Ramirez & Le Jeune: of 37 girthy horses 12 ulcers, 10 orthopaedic, 3 saddle',
+    'Millares-Ramirez & Le Jeune: of 37 girthy horses 12 ulcers, 10 orthopedic, 3 saddle',
     {
       year: 2019,
     },

@@ -29,7 +29,7 @@ export interface AccentNeed {
   readonly feet: number;
 }
 
-/** Feet of each color, both halves, the centre bar once. */
+/** Feet of each color, both halves, the center bar once. */
 export function accentNeeds(bars: readonly PlacedBar[]): AccentNeed[] {
   const feet = new Map<string | undefined, number>();
   for (const { kind, length, width, accent } of bars) {
@@ -53,7 +53,7 @@ interface Rough {
 /** It takes no more feet than this in so many colors: as many rows as there is room for. Much cheaper than counting them. */
 export function accentAtMost({ style, strands, length }: Rough, colors: number, model: Model): number {
   const full = accentFeetAnInch(fullWidth(strands, model));
-  if (style === 'straight') return colors + (2 * bench('end-bar') + bench('centre-bar')) * full;
+  if (style === 'straight') return colors + (2 * bench('end-bar') + bench('center-bar')) * full;
   const row = bench('weave-row');
   // The pinched part ends where the flare begins: below the buckle, or no lower than the flare is long.
   const low = style === 'low-flare';

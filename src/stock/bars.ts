@@ -1,11 +1,11 @@
-/** Where the woven bars of a cinch sit: a straight has end bars and a centre bar, a roper rows that pinch it. */
+/** Where the woven bars of a cinch sit: a straight has end bars and a center bar, a roper rows that pinch it. */
 import type { Style } from '../order/types.ts';
 import { bench } from '../sources/bench-numbers.ts';
 
 export interface Bar {
   /** What it does: closes the end, pinches, carries the pinched part further, holds the middle. */
   readonly kind: 'end' | 'pinch' | 'further' | 'centre';
-  /** From the low edge of the buckle, along the flat cinch, inches, in quarters. The centre bar starts before the middle. */
+  /** From the low edge of the buckle, along the flat cinch, inches, in quarters. The center bar starts before the middle. */
   readonly from: number;
   readonly length: number;
 }
@@ -18,16 +18,16 @@ export interface Half {
 
 const quarter = (inches: number): number => Math.round(inches * 4) / 4;
 
-/** Bars of one half, from the buckle down; the centre bar, shared by both halves, is last. */
+/** Bars of one half, from the buckle down; the center bar, shared by both halves, is last. */
 export function barsOf(style: Style, { half, flareStart }: Half): Bar[] {
   if (style === 'straight' || flareStart === undefined) {
     const end: Bar = { kind: 'end', from: bench('end-bar-from'), length: bench('end-bar') };
-    return [end, centre(half, bench('centre-bar'))];
+    return [end, center(half, bench('center-bar'))];
   }
-  return [...rowsOf(style, flareStart), centre(half, bench('weave-row'))];
+  return [...rowsOf(style, flareStart), center(half, bench('weave-row'))];
 }
 
-const centre = (half: number, length: number): Bar => ({
+const center = (half: number, length: number): Bar => ({
   kind: 'centre',
   from: Math.max(0, quarter(half - length / 2)),
   length,
@@ -51,6 +51,6 @@ function rowsOf(style: Style, flareStart: number): Bar[] {
   return rows;
 }
 
-/** Inches of bar on the whole cinch: both halves, the centre bar once. A number of quarters. */
+/** Inches of bar on the whole cinch: both halves, the center bar once. A number of quarters. */
 export const barInches = (bars: readonly Bar[]): number =>
   bars.reduce((sum, { kind, length }) => sum + (kind === 'centre' ? 1 : 2) * length, 0);

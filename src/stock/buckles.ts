@@ -1,5 +1,6 @@
 /** Which buckle takes which cinch. */
 import type { Buckle, StrandRange } from '../order/types.ts';
+import { byText } from '../units/by-text.ts';
 
 export type Layers = 1 | 2;
 
@@ -19,5 +20,5 @@ export const mustBeOrdered = ({ onHand, orderable }: Buckle, quantity: number): 
 
 /** Smallest frame first, then the id: the order in which buckles are tried and listed. */
 export function bySize(a: Buckle, b: Buckle): number {
-  return a.frameWidth - b.frameWidth || a.barWidth - b.barWidth || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+  return a.frameWidth - b.frameWidth || a.barWidth - b.barWidth || byText(a.id, b.id);
 }

@@ -55,8 +55,8 @@ function cordShelf(ply: number, colors: readonly string[], shop: Shop): CordShel
   return { ply, colors, unknown, feetOnHand, orderable };
 }
 
-/** The cord of that color; capitals do not matter. */
-function cordOf(color: string, ply: number, { cords }: Shop): Cord | undefined {
+/** The cord of that color and ply, if the shop has it; capitals do not matter. */
+export function cordOf(color: string, ply: number, { cords }: Shop): Cord | undefined {
   const plain = color.toLowerCase();
   return cords.find((cord) => cord.ply === ply && cord.color.toLowerCase() === plain);
 }

@@ -25,4 +25,5 @@ export const styles: Readonly<Record<Style, StyleEntry>> = {
   },
 };
 
+/** Simplest to tie first, as they stand above. */
 export const styleIds = Object.keys(styles) as readonly Style[];

@@ -6,7 +6,7 @@ const longest = 40;
 
 /**
  * The allowed word nearest to `word`, or undefined when none is near: same letters in another spelling (snake_case, camelCase,
- * capitals), else about one wrong letter in three, two swapped neighbours being one ("nmae" -> "name"), else the one word of which
+ * capitals), else about one wrong letter in three, two swapped neighbors being one ("nmae" -> "name"), else the one word of which
  * it is a part ("girth" -> "heart-girth") or with which it shares a stem ("rope" -> "roping").
  */
 export function nearestWord(word: string, allowed: readonly string[]): string | undefined {
@@ -37,7 +37,7 @@ function byDistance(word: string, allowed: readonly string[]): string | undefine
   return best;
 }
 
-/** Wrong, missing and surplus letters; one pair of swapped neighbours counts as one. */
+/** Wrong, missing and surplus letters; one pair of swapped neighbors counts as one. */
 function slips(word: string, candidate: string): number {
   let least = distance(word, candidate);
   for (let i = 1; i < word.length; i++) {

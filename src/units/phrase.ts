@@ -1,6 +1,6 @@
 /** Words plus quantities: a reason keeps its numbers as numbers until a printer puts them in the reader's units. */
 
-/** A number with what it is, so that a printer can choose unit and rounding. `hundredths` lengths keep two decimals, `chance` prints as percent. */
+/** A number with what it is, so that a printer can choose unit and rounding. A `length` prints to the quarter, a `fine-length` finer, a `chance` as percent. */
 export interface Quantity {
   readonly value: number;
   readonly as: 'length' | 'fine-length' | 'chance' | 'count' | 'pressure' | 'area' | 'ratio';
@@ -31,6 +31,10 @@ export function listed(items: readonly string[], last = 'and'): string {
   if (items.length < 2) return items.join('');
   return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1) ?? ''}`;
 }
+
+/** "1 order", "2 orders". */
+export const plural = (count: number, one: string, many = `${one}s`): string =>
+  `${String(count)} ${count === 1 ? one : many}`;
 
 /** Template tag: say`stands ${dist(1.24)} from the elbow`. Cheap: nothing is formatted here. */
 export function say(words: TemplateStringsArray, ...values: (Quantity | string)[]): Phrase {

@@ -1,4 +1,4 @@
-/** Elements of lists that are known to be there. */
+/** Elements of lists that are known to be there, and places in lists that are in order. */
 
 /**
  * Element `i` of a list.
@@ -13,4 +13,15 @@ export function pick<T>(list: readonly T[], i: number): T {
 /** Whole numbers from 0 up to, but without, `count`. */
 export function upTo(count: number): number[] {
   return Array.from({ length: count }, (_, i) => i);
+}
+
+/** First whole number from 0 up to, but without, `count` that holds, else `count`. What holds must hold for all that follow. */
+export function firstFrom(count: number, holds: (i: number) => boolean): number {
+  let [low, high] = [0, count];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (holds(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }

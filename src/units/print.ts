@@ -1,7 +1,8 @@
 /** Lengths as the bench reads them: quarter inches for finished things, decimals for computed distances; the same on every machine. */
 import type { Inches } from './length.ts';
 
-const cmPerInch = 2.54;
+/** NIST SP 811, appendix B. */
+export const cmPerInch = 2.54;
 const fractions = ['', '1/4', '1/2', '3/4'];
 
 /**

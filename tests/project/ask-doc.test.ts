@@ -4,7 +4,7 @@ import path from 'node:path';
 import { expect, test } from 'vitest';
 import { usualDrawing } from '../../src/ask/ask.ts';
 import { askColumns } from '../../src/report/ask-csv.ts';
-import { askingNumbers } from '../../src/sources/asking.ts';
+import { askingNumbers } from '../../src/sources/asking-numbers.ts';
 import { repo, run } from '../support/run-cli.ts';
 
 const text = fs.readFileSync(path.join(repo, 'docs', 'ask.md'), 'utf8');

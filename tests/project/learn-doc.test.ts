@@ -3,7 +3,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { outcomeColumns } from '../../src/order/csv-outcomes.ts';
-import { learningNumbers } from '../../src/sources/learning.ts';
+import { learningNumbers } from '../../src/sources/learning-numbers.ts';
 import { outcomeResults } from '../../src/sources/outcome-results.ts';
 import { repo, run } from '../support/run-cli.ts';
 

@@ -47,7 +47,7 @@ describe('the packed files', () => {
       'bin/cinchwright',
       'dist/cinchwright.cjs',
       'dist/pdf.cjs',
-      'dist/licences.txt',
+      'dist/licenses.txt',
       'dist/pick.js',
       'dist/raster.cjs',
       'dist/jpeg-decoder.wasm',
@@ -72,7 +72,7 @@ describe('the packed files', () => {
       /^dist\/cinchwright\.cjs(\.cache)?$/,
       /^dist\/(pdf|raster)\.cjs$/,
       /^dist\/(pick\.js|[\w-]+\.wasm)$/,
-      /^dist\/licences\.txt$/,
+      /^dist\/licenses\.txt$/,
       /^examples\/.+\.(yaml|json|csv|md|jpg)$/,
       /^docs\/.+\.(md|svg|png|1)$/,
     ];
@@ -158,12 +158,12 @@ describe('dependencies', () => {
     expect(Object.keys(manifest.dependencies)).toEqual(['@resvg/resvg-js']);
   });
 
-  test('every one that the program uses is there, and its licence goes with the bundle', () => {
-    const licences = fs.readFileSync(path.join(repo, 'dist', 'licences.txt'), 'utf8');
+  test('every one that the program uses is there, and its license goes with the bundle', () => {
+    const licenses = fs.readFileSync(path.join(repo, 'dist', 'licenses.txt'), 'utf8');
     for (const name of imported) {
       if (name in manifest.dependencies) continue;
       expect(manifest.devDependencies).toHaveProperty([name]);
-      expect(licences).toMatch(new RegExp(`^${name} [0-9]`, 'm'));
+      expect(licenses).toMatch(new RegExp(`^${name} [0-9]`, 'm'));
     }
     expect(imported).toContain('@resvg/resvg-js');
   });

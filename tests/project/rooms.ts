@@ -99,7 +99,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   print: {
     why: 'Print lays finished papers and pictures out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
-    uses: ['report', 'picture'],
+    uses: ['units', 'report', 'picture'],
     packages: ['pdfkit', 'fontkit', '@resvg/resvg-js'],
   },
   raster: {

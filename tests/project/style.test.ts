@@ -65,6 +65,17 @@ test('no test is skipped or run alone', () => {
   expect(linesWith(/\b(test|it|describe)\.(only|skip|todo)\b/)).toEqual([]);
 });
 
+test('nothing of a merge is left', () => {
+  expect(linesWith(/^\s*(<{7} \w|={7}$|>{7} \w|(> ){6}> \w)/)).toEqual([]);
+});
+
+test('documents speak American, as the program does', () => {
+  const british = /\b(centre|colour|grey|metre|neighbour|licence|behaviour|favour|programme|per cent)/i;
+  expect(linesWith(british).filter((line) => /^(docs\/(?!pictures)|examples\/|\w+\.md)/.test(line))).toEqual(
+    [],
+  );
+});
+
 interface Exported {
   readonly name: string;
   /** What its comment stands before. */

@@ -5,7 +5,7 @@ import { seededRandom } from '../../src/geometry/random.ts';
 import { contraries } from '../../src/learn/alike.ts';
 import type { Evidence } from '../../src/learn/evidence.ts';
 import { clearanceLearning, giveLearning, rubOdds, seenAfter } from '../../src/learn/models.ts';
-import { isMisfit, tailOf, wholeDays, wilson } from '../../src/learn/calibration.ts';
+import { binsOf, isMisfit, tailOf, wholeDays, wilson } from '../../src/learn/calibration.ts';
 import { refit } from '../../src/learn/refit.ts';
 import { defaultModel } from '../../src/sources/numbers.ts';
 import { outcomesOf, type Truth } from '../support/outcome-cases.ts';
@@ -60,6 +60,11 @@ const one = (result: Evidence['result'], value: number, days = 60): Evidence => 
 });
 const many = (count: number, each: Evidence): Evidence[] => Array.from({ length: count }, () => each);
 const required = (evidence: readonly Evidence[]) => refit(clearanceLearning(evidence));
+/** The bins of `required`, which does not try the fit on what was left out here: that takes a fit for each outcome. */
+function fittedBins(evidence: readonly Evidence[]) {
+  const asked = clearanceLearning(evidence);
+  return binsOf(asked, asked.prior.mean, fitLogistic(asked.odds, asked.prior).numbers);
+}
 const width = ({ after }: ReturnType<typeof required>): number => after.high - after.low;
 
 test('nothing learned leaves the default as it is, and is not recommended', () => {
@@ -161,8 +166,8 @@ describe('expected and come', () => {
   test('by the true numbers as many are expected as come, and never more than there are', () => {
     let [expected, came] = [0, 0];
     for (let seed = 1; seed <= 60; seed++) {
-      const { bins } = required(outcomesOf(200, seed, { required: 1.25, softness: 0.15, give: 1 }));
-      for (const bin of bins) {
+      const evidence = outcomesOf(200, seed, { required: 1.25, softness: 0.15, give: 1 });
+      for (const bin of fittedBins(evidence)) {
         expect(bin.before).toBeLessThanOrEqual(1);
         expect(bin.after).toBeLessThanOrEqual(1);
         expected += bin.count * bin.before;
@@ -173,6 +178,10 @@ describe('expected and come', () => {
     expect(came).toBeGreaterThan(1500);
     expect(expected / came).toBeGreaterThan(0.9);
     expect(expected / came).toBeLessThan(1.1);
+  });
+  test('the bins are those of the whole refit', () => {
+    const evidence = outcomesOf(200, 1, { required: 1.25, softness: 0.15, give: 1 });
+    expect(fittedBins(evidence)).toEqual(required(evidence).bins);
   });
   test('where all rub, all are expected to: a complaint ends the days, but not what was to be expected', () => {
     const evidence = many(12, one('elbow-rub', 0.2, 4));

@@ -124,7 +124,7 @@ test('in every text of an order they are inert, whatever prints them', async () 
     folder.put({ 'one.yaml': Buffer.from(order) });
     await runAll(single.slice(0, 3), 'one.yaml', order);
   }
-}, 120_000);
+}, 300_000);
 
 test('what the door refuses is told without being obeyed', async () => {
   for (const text of refused) {

@@ -214,11 +214,13 @@ const rough: readonly Damage[] = [
     return replaceOne(values, () => deep)(text, chance, '');
   },
   (text, chance) => {
+    // Each level doubles what the one before holds: from a handful to more than a document may hold.
+    const levels = 2 + below(chance, 13);
     const bomb = Array.from(
-      { length: 12 },
+      { length: levels },
       (_, i) => `x${String(i + 1)}: &x${String(i + 1)} [*x${String(i)}, *x${String(i)}]`,
     );
-    return `x0: &x0 [a]\n${bomb.join('\n')}\n${replaceOne(values, () => '*x9')(text, chance, '')}`;
+    return `x0: &x0 [a]\n${bomb.join('\n')}\n${replaceOne(values, () => `*x${String(Math.min(9, levels))}`)(text, chance, '')}`;
   },
   (text, chance, other) =>
     text.slice(0, below(chance, text.length)) + other.slice(below(chance, other.length)),

@@ -54,7 +54,7 @@ describe('published cutting stock examples', () => {
 
 describe('public instances with proven optima', () => {
   // csp_Falkenauer_u120_00: bin packing library of Delorme, Iori and Martello (BPPLIB), optimum 48 (seen).
-  // PM_*: test instances of an open-source package, MIT licence (seen); optima by an arc-flow programme (derived).
+  // PM_*: test instances of an open-source package, MIT license (seen); optima by an arc-flow programme (derived).
   it.each([
     ['PM_u010_01', 5],
     ['PM_u020_01', 7],

@@ -64,7 +64,7 @@ describe('radius of curvature: b^2/a at the ends of the major axis, a^2/b at tho
     withinRelative(curvatureRadiusAt(ellipse, perimeter / 2), halfWidth ** 2 / halfDepth, 1e-14);
   });
 
-  it('agrees with the circle through three neighbouring points of the skin', () => {
+  it('agrees with the circle through three neighboring points of the skin', () => {
     const ellipse = { halfWidth: 9, halfDepth: 13 };
     const point = (s: number): [number, number] => {
       const t = stationToAngle(ellipse, s);

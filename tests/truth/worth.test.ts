@@ -113,8 +113,8 @@ test('the error of a stratified mean is that of many repeated means', () => {
     errors.push(error ** 2);
   }
   const average = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
-  const centre = average(means);
-  within(centre, 1 / 3, 0.005);
-  const true2 = average(means.map((mean) => (mean - centre) ** 2));
+  const center = average(means);
+  within(center, 1 / 3, 0.005);
+  const true2 = average(means.map((mean) => (mean - center) ** 2));
   within(average(errors) / true2, 1, 0.08);
 });

@@ -139,7 +139,7 @@ describe('what to measure next', () => {
 });
 
 describe('what is refused', () => {
-  it('is told in one run for neighbouring strand counts that fail the same rule', () => {
+  it('is told in one run for neighboring strand counts that fail the same rule', () => {
     const { refused } = sizeOrder(orderOf(), defaultShop);
     const runs = refusedRuns(refused).filter(({ style }) => style === 'straight');
     expect(runs).toHaveLength(1);

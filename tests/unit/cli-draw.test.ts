@@ -129,6 +129,11 @@ describe('where it goes', () => {
     for (const name of fs.readdirSync(path.join(dir, 'out')))
       readSvg(fs.readFileSync(path.join(dir, 'out', name), 'utf8'));
   });
+  test('a page of an order with a photo says which way the horse looks', async () => {
+    const { stdout } = await run(['draw', 'examples/orders/25-photo.yaml', '--format', 'html']);
+    expect(stdout).toContain('The horse looks to the left');
+  });
+
   test('a page holds all', async () => {
     const { code, stdout } = await run(['draw', '--format', 'html'], { stdin: `${order}---\n${order}` });
     expect(code).toBe(0);

@@ -1,6 +1,7 @@
 /** The command line as a whole: screen, colors, errors nobody foresaw. */
 import { describe, expect, test } from 'vitest';
 import packageJson from '../../package.json' with { type: 'json' };
+import { commandNames } from '../../src/cli/program.ts';
 import { widthFor } from '../../src/cli/screen.ts';
 import { version } from '../../src/cli/version.ts';
 import { run, type Machine } from '../support/run-cli.ts';
@@ -10,6 +11,11 @@ const escape = '\u001b[';
 
 test('the version is the one of the package', () => {
   expect(version).toBe(packageJson.version);
+});
+
+test.each(commandNames)('the help of %s fits 80 columns', async (name) => {
+  const { stdout } = await run([name, '--help']);
+  expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
 });
 
 describe('colors', () => {

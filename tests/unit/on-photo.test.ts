@@ -123,13 +123,13 @@ describe('a photo that is drawn on', () => {
     },
   );
 
-  test('may be a PNG, a progressive JPEG, or a grey one', async () => {
+  test('may be a PNG, a progressive JPEG, or a gray one', async () => {
     const png = folderWith(await sharp(original).png().toBuffer(), { file: 'a.png' });
     expect(await difference(await drawn(png), plain)).toBeLessThan(2);
     const progressive = folderWith(await sharp(original).jpeg({ progressive: true, quality: 90 }).toBuffer());
     expect(await difference(await drawn(progressive), plain)).toBeLessThan(3);
-    const grey = await drawn(folderWith(await sharp(original).greyscale().jpeg().toBuffer()));
-    expect((await sharp(grey).metadata()).width).toBe(1260);
+    const gray = await drawn(folderWith(await sharp(original).greyscale().jpeg().toBuffer()));
+    expect((await sharp(gray).metadata()).width).toBe(1260);
   });
 
   test('as PNG stays under 2 MB, whatever the photo shows', async () => {

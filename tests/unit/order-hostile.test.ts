@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { readShop } from '../../src/order/read-shop.ts';
 import type { Problem } from '../../src/order/problem.ts';
+import { cpuMilliseconds } from '../support/cpu-time.ts';
 
 const good = 'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: full }\n';
 const problems = (text: string): Problem[] =>
@@ -71,9 +72,9 @@ test.each([
   ['many keys', Array.from({ length: 20_000 }, (_, at) => `key${at}: 1`).join('\n')],
   ['one long line', `order: ${'x'.repeat(2_000_000)}`],
 ])('%s: a few problems, in less than five seconds', (_, text) => {
-  const start = performance.now();
+  const start = cpuMilliseconds();
   const found = problems(text);
-  expect(performance.now() - start).toBeLessThan(5000);
+  expect(cpuMilliseconds() - start).toBeLessThan(5000);
   expect(found.length).toBeGreaterThan(0);
   expect(found.length).toBeLessThanOrEqual(101);
 });

@@ -18,6 +18,15 @@ const sizes: Record<Paper, [number, number]> = {
 };
 const both = Object.keys(papers) as Paper[];
 
+/** The sheets below as PDF, printed and read once for all that is asked of them. */
+const prints = new Map<string, Promise<ReadPdf>>();
+function printOf(sheet: Sheet, paper: Paper): Promise<ReadPdf> {
+  const key = `${sheets.findIndex(([, each]) => each === sheet)} ${paper}`;
+  const print = prints.get(key) ?? printedOf([sheet], paper);
+  prints.set(key, print);
+  return print;
+}
+
 const guessed = orderOf({ order: '2401', saddle: { rigging: rigging('7/8') } });
 const full = orderOf({
   order: '2417',
@@ -89,7 +98,7 @@ function outside({ pages }: ReadPdf): string[] {
 
 describe.each(both)('on %s', (paper) => {
   test.each(sheets)('%s has every text in order, within the margins', async (_, sheet) => {
-    const pdf = await printedOf([sheet], paper);
+    const pdf = await printOf(sheet, paper);
     expect(firstMissing(textsOf(sheet), textOf(pdf))).toBe(undefined);
     expect(outside(pdf)).toEqual([]);
     for (const { width, height } of pdf.pages) {
@@ -98,7 +107,7 @@ describe.each(both)('on %s', (paper) => {
     }
   });
   test.each(sheets)('%s stands on two pages at most, each with its number and name', async (_, sheet) => {
-    const { pages } = await printedOf([sheet], paper);
+    const { pages } = await printOf(sheet, paper);
     expect(pages.length).toBeLessThanOrEqual(2);
     pages.forEach(({ items }, i) => {
       const texts = items.map(({ text }) => text);
@@ -107,13 +116,13 @@ describe.each(both)('on %s', (paper) => {
     });
   });
   test('a quote stands on one page', async () => {
-    expect((await printedOf([sheets[0]![1]], paper)).pages).toHaveLength(1);
-    expect((await printedOf([sheets[1]![1]], paper)).pages).toHaveLength(1);
+    expect((await printOf(sheets[0]![1], paper)).pages).toHaveLength(1);
+    expect((await printOf(sheets[1]![1], paper)).pages).toHaveLength(1);
   });
 });
 
 test('the warning stands on every page, largest of all but the title', async () => {
-  const { pages } = await printedOf([sheets[3]![1]]);
+  const { pages } = await printOf(sheets[3]![1], 'letter');
   expect(pages.length).toBe(2);
   for (const { items } of pages) {
     expect(items.map(({ text }) => text)).toContain('DO NOT CUT UNTIL MEASURED');

@@ -90,7 +90,7 @@ describe('what is open', () => {
     expect(ticketFor({ ...order, colors: undefined, options: ['initals'] }).open).toEqual([
       'color of the body cord: not said',
       'color of the accent cord: not said',
-      'option initals: not in the shop file; is initials meant?',
+      'option initals: not in the shop file (did you mean initials?)',
     ]);
     expect(ticketFor(order).open).toEqual([]);
   });

@@ -65,7 +65,7 @@ describe('at the counter', () => {
   test('where nothing passes by a taped room, that is taped again first; where only the length fails, it is named', async () => {
     const text = (await screen(sized(cases.nothing))).replace(/\s+/g, ' ');
     expect(text).toContain(
-      'Measure next, and what it buys if the tape reads what was assumed - Elbow room again',
+      'Measure next, and what it gains if the tape reads what was assumed - Elbow room again',
     );
     const long = sized(orderWith({ horse: { elbowRoom: 4 }, saddle: { ringToRing: 60 } }));
     expect(long.advice.specs).toEqual([]);

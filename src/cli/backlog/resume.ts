@@ -5,7 +5,7 @@ import path from 'node:path';
 import type { Fingerprint } from '../../backlog/journal.ts';
 import type { Shop } from '../../order/types.ts';
 import { listed } from '../../units/phrase.ts';
-import { plural } from '../../report/backlog-words.ts';
+import { plural } from '../../units/phrase.ts';
 import { CliFault, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 import { writing } from '../system-error.ts';

@@ -27,10 +27,11 @@ interface AskOptions {
 }
 
 const help = `
-For everything nobody has measured: how often knowing it changes what is tied, and
-how much surer it makes, on average, that the cinch clears the elbow and leaves an
-accepted latigo run. --format text or markdown prints the message to the customer,
-with how to measure safely; several orders of one customer become one message.
+For everything nobody has measured: how often knowing it changes what is tied,
+and how much surer it makes, on average, that the cinch clears the elbow and
+leaves an accepted latigo run. --format text or markdown prints the message to
+the customer, with how to measure safely; several orders of one customer become
+one message.
 
 Examples:
   cinchwright ask order.yaml

@@ -12,7 +12,7 @@ interface Asked extends Omit<BacklogOptions, 'columns'> {
 }
 
 const examples = `
-Names are files, folders (all files in them that end in .yaml, .yml, .json,
+Paths are files, folders (all files in them that end in .yaml, .yml, .json,
 .ndjson or .jsonl), patterns such as "orders/**/*.yaml", and "-" for standard
 input: YAML documents, or one JSON order a line. Rows stand in the order of the
 input, folders by name.
@@ -36,7 +36,7 @@ export function addBacklog(program: Command, session: Session): void {
     .command('backlog')
     .summary('size many orders into one table')
     .description('Sizes many orders and prints one row an order: the best spec, or why there is none.')
-    .argument('[names...]', 'files, folders, patterns, or "-"')
+    .argument('[paths...]', 'order files, folders with them, patterns, or "-"')
     .addOption(
       new Option('--format <name>', `print as ${formats.join(', ')}`)
         .default('table', 'table')

@@ -33,7 +33,7 @@ given: other strands may need another.
 Examples:
   cinchwright check order.yaml
   cinchwright check order.yaml --style straight --strands 19
-  cinchwright check order.yaml --strands 21 --length "32 in" --buckle "plain 3 1/2"
+  cinchwright check order.yaml --strands 21 --length "32 in" --buckle "plain 3"
   cinchwright check *.yaml --format json`;
 
 /** Adds the command. */

@@ -19,7 +19,9 @@ Install:
           fpath=(~/.zfunc $fpath)
           autoload -Uz compinit && compinit
   fish  write it where fish looks for completions:
-          cinchwright completion fish > ~/.config/fish/completions/cinchwright.fish
+          mkdir -p ~/.config/fish/completions
+          cd ~/.config/fish/completions
+          cinchwright completion fish > cinchwright.fish
 Then start a new shell. After an update of cinchwright write the files again.`;
 
 /** Adds the command. */

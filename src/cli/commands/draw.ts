@@ -2,7 +2,7 @@
 import { Option, type Command } from 'commander';
 import { addCinchOptions } from '../asked-cinch.ts';
 import { pictureFormats, views, type DrawOptions } from '../draw/asked.ts';
-import { outOption, paperOption, shopOption, whole, word } from '../options.ts';
+import { outOption, paperOption, shopOption, unitsOption, whole, word } from '../options.ts';
 import type { Session } from '../program.ts';
 
 const examples = `
@@ -69,11 +69,7 @@ export function addDraw(program: Command, session: Session): void {
         .argParser(word('--format', pictureFormats)),
     )
     .addOption(paperOption())
-    .addOption(
-      new Option('--units <name>', 'write lengths in in or cm')
-        .default('in', 'in')
-        .argParser(word('--units', ['in', 'cm'])),
-    )
+    .addOption(unitsOption('write lengths in in or cm'))
     .addOption(shopOption())
     .addOption(outOption())
     .addOption(new Option('--out-dir <folder>', 'write each picture to a file of its own in this folder'))

@@ -6,7 +6,7 @@ import type { Order, Shop } from '../../order/types.ts';
 import type { Problem } from '../../order/problem.ts';
 import { emit, guardInputs } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
-import { readEntries, readText } from '../input.ts';
+import { fileLabel, readEntries, readText } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { day, outOption, shopOption, word } from '../options.ts';
 import { orderFiles } from '../order-files.ts';
@@ -31,15 +31,15 @@ export interface LearnOptions {
 }
 
 const help = `
-OUTCOMES is YAML, or a CSV table when its name ends in .csv. Each outcome names an
-order (found among --orders) or has the horse and the saddle in it, then the spec
-tied, the days in use, and the result: good, elbow-rub, buckle-rub, slipped,
-too-long or too-short. See docs/learn.md.
+The file is YAML, or a CSV table when its name ends in .csv. Each outcome names
+an order (found among --orders) or has the horse and the saddle in it, then the
+spec tied, the days in use, and the result: good, elbow-rub, buckle-rub,
+slipped, too-long or too-short. See docs/learn.md.
 
-Nothing is written unless told. --write makes a new file: the shop file of --shop
-with the numbers in it, or their blocks alone. --in-place edits the shop file
-itself and keeps its comments. What does not foretell better than the defaults is
-not recommended, and not written.
+Nothing is written unless told. --write makes a new file: the shop file of
+--shop with the numbers in it, or their blocks alone. --in-place edits the shop
+file itself and keeps its comments. What does not foretell better than the
+defaults is not recommended, and not written.
 
 Examples:
   cinchwright learn outcomes.yaml --orders orders/
@@ -66,7 +66,7 @@ export function addLearn(program: Command, session: Session): void {
         .default('table', 'table')
         .argParser(word('--format', formats)),
     )
-    .option('--picture <file>', 'draw rubs by clearance, and foretold against come, as SVG')
+    .option('--picture <file>', 'draw rubs by clearance, and what was expected beside what came, as SVG')
     .option('--write <file>', 'write what is recommended to a new file for --shop')
     .option('--in-place', 'write what is recommended into the shop file of --shop')
     .addOption(
@@ -93,7 +93,7 @@ async function learn(file: string, options: LearnOptions, io: CliIo): Promise<Ex
     });
   }
   const { learned } = read;
-  const about = { file: label(file), day: options.date ?? io.today() };
+  const about = { file: fileLabel(file), day: options.date ?? io.today() };
   emit(await printers[options.format](learned, { about, options, io }), options.out, io);
   if (options.picture !== undefined) {
     emit((await import('../../report/learn-svg.ts')).learnSvg(learned), options.picture, io);
@@ -161,10 +161,10 @@ async function learnedFrom(
 ): Promise<Read> {
   const text = await readText(file, io);
   if (!text.ok) {
-    throw new CliFault(`cannot read ${printable(label(file))}: ${text.why}`, { code: exit.input });
+    throw new CliFault(`cannot read ${printable(fileLabel(file))}: ${text.why}`, { code: exit.input });
   }
   const { readOutcomes } = await import('../../order/read-outcomes.ts');
-  const read = readOutcomes(text.text, label(file), /\.csv$/i.test(file) ? 'csv' : 'yaml');
+  const read = readOutcomes(text.text, fileLabel(file), /\.csv$/i.test(file) ? 'csv' : 'yaml');
   const { evidenceFrom, learnFrom, partFaults } = await import('../../learn/learn.ts');
   if (!read.ok) {
     const { inOrder } = await import('../../order/check.ts');
@@ -174,8 +174,6 @@ async function learnedFrom(
   const found = evidenceFrom(read.outcomes, orders, shop);
   return found.ok ? { ok: true, learned: learnFrom(found.evidence, shop) } : found;
 }
-
-const label = (file: string): string => (file === '-' ? 'standard input' : file);
 
 interface Target {
   readonly about: { readonly file: string; readonly day: string };

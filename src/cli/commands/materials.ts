@@ -1,11 +1,11 @@
 /** `materials`: what a backlog takes from the shelf, what must be bought, and what is cut from what. */
-import { Option, type Command } from 'commander';
+import type { Command } from 'commander';
 import { backlogOf, tellLeftOut } from '../backlog-orders.ts';
 import { backlogFormatOption, printBacklog, type BacklogOptions } from '../backlog-paper.ts';
 import { guardInputs } from '../emit.ts';
 import type { ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
-import { day, outOption, paperOption, shopOption } from '../options.ts';
+import { dateOption, outOption, paperOption, shopOption } from '../options.ts';
 import { orderFiles } from '../order-files.ts';
 import type { Session } from '../program.ts';
 import { guardPdf } from '../pdf.ts';
@@ -17,11 +17,11 @@ interface MaterialsOptions extends BacklogOptions {
 }
 
 const help = `
-Of each order the cinch the customer asked for is taken where it passes, else the
-first of "size". Every cut is assigned to a put-up or a remnant: one dye lot an
-order and color, no splice in a piece. Leftovers under 10 ft are waste. Whether
-the plan is proven best is said with it. Orders that cannot be read, or for which
-nothing passes, are named and left out.
+Taken of each order is what the customer asked for, where it passes and is not
+poor at the elbow, else the first spec. Every cut is assigned to a put-up or a
+remnant: one dye lot an order and color, no splice in a piece. Leftovers under
+10 ft are waste. Whether the plan is proven best is said with it. Orders that
+cannot be read, or for which nothing passes, are named and left out.
 
 Examples:
   cinchwright materials orders/
@@ -38,11 +38,7 @@ export function addMaterials(program: Command, session: Session): void {
       'Lists the cord and hardware of all orders, what is short and what to buy, and from which put-up each piece is cut.',
     )
     .argument('[paths...]', 'order files, folders with them, or patterns')
-    .addOption(
-      new Option('--date <day>', 'day it is written, such as 2026-12-18 (default: today)').argParser(
-        day('--date'),
-      ),
-    )
+    .addOption(dateOption())
     .addOption(backlogFormatOption())
     .addOption(paperOption())
     .addOption(shopOption())

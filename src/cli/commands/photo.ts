@@ -1,4 +1,4 @@
-/** `photo`: what the side photo of each order gives, how sure, and what it buys. */
+/** `photo`: what the side photo of each order gives, how sure, and what it gains. */
 import type { Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { Format, PhotoResult, ReportOptions } from '../../report/types.ts';
@@ -10,6 +10,7 @@ import { formatOption, outOption, shopOption, unitsOption } from '../options.ts'
 import { tellFaults } from '../problems.ts';
 import type { Session } from '../program.ts';
 import { colorFor, reportOptions } from '../screen.ts';
+import { tellWithout } from '../photo/without.ts';
 import { shopOf } from '../shop.ts';
 
 interface PhotoOptions {
@@ -24,9 +25,9 @@ interface PhotoOptions {
 
 const examples = `
 Files are order files with a "photo" block; "-" or nothing reads standard input.
-The picture itself need not be there: the marks are enough. Where it is, its size
-and how it is turned are held against the block. It is looked for beside the
-order file and opened only there, or in the folder of --photos-from.
+The picture itself need not be there: the marks are enough. Where it is, its
+size and how it is turned are held against the block. It is looked for beside
+the order file and opened only there, or in the folder of --photos-from.
 
 --pick writes one page, NAME-landmarks.html or the file of --out, to open in any
 browser: it asks for each mark in turn, tells at once what they come to, and
@@ -47,7 +48,7 @@ export function addPhoto(program: Command, session: Session): void {
     .command('photo')
     .summary('measure from the side photo of an order')
     .description(
-      'Tells what the side photo of each order gives: each length, how sure, where its error comes from, and what it buys.',
+      'Tells what the side photo of each order gives: each length, how sure, where its error comes from, and what it gains.',
     )
     .argument('[files...]', 'order files')
     .option('--pick <picture>', 'write a page on which the marks are clicked on this JPEG or PNG')
@@ -89,7 +90,7 @@ async function photo(files: readonly string[], options: PhotoOptions, io: CliIo)
   if (printed) emit(await printers[options.format](results, reportOptions(options, io)), options.out, io);
   const told = await tellFaults(looked, io, errorColor);
   if (!printed) tellNotWritten(options.out, io);
-  if (without.length > 0) tellWithout(without, results.length > 0, io);
+  if (without.length > 0) tellWithout(without, { ...lack, useful: results.length > 0 }, io);
   const nothing = results.some((result) => result.ok && result.worth.first === undefined);
   return worse(told, nothing ? exit.noSpec : exit.good);
 }
@@ -154,15 +155,10 @@ async function readPhotos(
   return { looked, results };
 }
 
-/** Orders without a photo: a note, and an error when there is nothing else. */
-function tellWithout(orders: readonly string[], useful: boolean, io: CliIo): void {
-  const names = orders.map(printable);
-  const which = names.length === 1 ? `order ${names.join('')} has` : `orders ${names.join(', ')} have`;
-  const message = `nothing to measure: ${which} no "photo" block`;
-  if (!useful)
-    throw new CliFault(message, { hint: 'docs/photo.md shows how to take a photo and what to write.' });
-  io.stderr(`cinchwright: ${message}\n`);
-}
+const lack = {
+  nothing: 'nothing to measure',
+  hint: 'docs/photo.md shows how to take a photo and what to write.',
+};
 
 type Printer = (results: readonly PhotoResult[], options: ReportOptions) => Promise<string>;
 

@@ -16,9 +16,10 @@ const kind: PaperKind<Quote> = {
     'Writes a quote for each order: the cinch that suits, what else would do, the price with its lines, and when it can be ready.',
   help: `
 Prices, taxes, deposit, benches and house rules come from the shop file; what it
-does not say is named. Quoted is what the customer asked for, where it passes and is
-not poor at the elbow, else the first spec; --spec 1 takes the first. With --backlog the day it can be ready is the
-first one that the schedule of that work leaves, and no promise of it is broken.
+does not say is named. Quoted is what the customer asked for, where it passes
+and is not poor at the elbow, else the first spec; --spec 1 takes the first.
+With --backlog the day it can be ready is the first one that the schedule of
+that work leaves, and no promise of it is broken.
 
 Examples:
   cinchwright quote order.yaml

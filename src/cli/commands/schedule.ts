@@ -21,10 +21,10 @@ interface ScheduleOptions extends BacklogOptions {
 }
 
 const help = `
-Hours come from the labor of the shop file and the quantity, days off and benches
-from the shop file, due days from the orders. As few jobs as possible are late;
-whether fewer could be is said. Orders that cannot be read, or for which nothing
-passes, are named and left out.
+Hours come from the labor of the shop file and the quantity, days off and
+benches from the shop file, due days from the orders. As few jobs as possible
+are late; whether fewer could be is said. Orders that cannot be read, or for
+which nothing passes, are named and left out.
 
 Examples:
   cinchwright schedule orders/

@@ -13,7 +13,8 @@ import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 import { guardAsked, type DrawOptions } from './asked.ts';
 import { tellNone } from './none.ts';
-import { findPhotos, tellWithout } from './photo-files.ts';
+import { tellWithout } from '../photo/without.ts';
+import { findPhotos } from './photo-files.ts';
 import { photoFor, rasterFile } from './photo-pixels.ts';
 import { picturesOf, type Asking, type Made, type Picture } from './pictures.ts';
 import { guardCount, makePlace, outputsFor } from './places.ts';
@@ -47,9 +48,14 @@ export async function drawOnPhoto(
   for (const { place, pictures } of outputs) await write(pictures, place, { options, io });
   const told = await tellFaults(looked, io, errorColor);
   if (outputs.length === 0) tellNotWritten(options.out, io);
-  if (without.length > 0) tellWithout(without, looked.length > without.length, io);
+  if (without.length > 0) tellWithout(without, { ...lack, useful: looked.length > without.length }, io);
   return worse(told, tellNone(made, io));
 }
+
+const lack = {
+  nothing: 'nothing to draw on',
+  hint: 'Make one with: cinchwright photo --pick PICTURE',
+};
 
 /** A picture to be made, and the photo it is made on. */
 interface Drawn extends Picture {

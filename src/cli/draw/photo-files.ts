@@ -1,5 +1,4 @@
 /** The photos of orders are looked up; what has none, or cannot be opened, is told. */
-import { CliFault, printable } from '../fault.ts';
 import { readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { lookAtPicture, placed, type Words } from '../photo/look.ts';
@@ -58,13 +57,3 @@ const absent = (name: string): Words => ({
   expected: 'a picture to draw on',
   hint: 'it is not there: put it beside the order file, or name its folder with --photos-from',
 });
-
-/** Tells of orders without a photo block. Errors: there is nothing else. */
-export function tellWithout(orders: readonly string[], useful: boolean, io: CliIo): void {
-  const names = orders.map(printable);
-  const which = names.length === 1 ? `order ${names.join('')} has` : `orders ${names.join(', ')} have`;
-  const message = `nothing to draw on: ${which} no "photo" block`;
-  const hint = 'Make one with: cinchwright photo --pick PICTURE';
-  if (!useful) throw new CliFault(message, { hint });
-  io.stderr(`cinchwright: ${message}\n`);
-}

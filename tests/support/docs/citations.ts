@@ -1,9 +1,9 @@
 /** Who names which source: model numbers, rules, the fit of girth to height, errata. */
 import { errata } from '../../../src/sources/errata.ts';
-import { askingNumbers } from '../../../src/sources/asking.ts';
+import { askingNumbers } from '../../../src/sources/asking-numbers.ts';
 import { benchNumbers } from '../../../src/sources/bench-numbers.ts';
 import { heightGirthFit } from '../../../src/sources/girth-fit.ts';
-import { learningNumbers } from '../../../src/sources/learning.ts';
+import { learningNumbers } from '../../../src/sources/learning-numbers.ts';
 import { modelNumbers } from '../../../src/sources/numbers.ts';
 import { rules } from '../../../src/rules/registry.ts';
 

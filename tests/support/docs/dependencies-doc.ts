@@ -1,4 +1,4 @@
-/** docs/dependencies.md: every package the project uses, why, and under which licence. */
+/** docs/dependencies.md: every package the project uses, why, and under which license. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { document } from '../../../src/report/markdown.ts';
@@ -82,14 +82,14 @@ export function dependenciesDoc(): string {
   const installed = Object.entries(packages).filter(([at, { dev }]) => at !== '' && dev !== true);
   return document([
     '# Dependencies',
-    'What is not written here, why it is used, and its licence. Versions are those of the lock file, which also holds a checksum of each.',
+    'What is not written here, why it is used, and its license. Versions are those of the lock file, which also holds a checksum of each.',
     '## In the program',
-    'Bundled into the files of `dist/` when the project is built, those of pictures and pages in files that are only read when they are asked for; `dist/licences.txt` has their licences in full. Only native code is no part of a bundle and is installed with the program.',
+    'Bundled into the files of `dist/` when the project is built, those of pictures and pages in files that are only read when they are asked for; `dist/licenses.txt` has their licenses in full. Only native code is no part of a bundle and is installed with the program.',
     table(inProgram, packages),
     '## To build and to test',
     table(besides, packages),
     '## Installed with the program',
-    licences(installed.map(([at, locked]) => [nameOf(at), locked] as const)),
+    licenses(installed.map(([at, locked]) => [nameOf(at), locked] as const)),
   ]);
 }
 
@@ -103,10 +103,10 @@ function table(
     const { version = '', license = '' } = packages[`node_modules/${name}`] ?? {};
     return `| ${name} | ${version} | ${license} | ${reason} |`;
   });
-  return ['| package | version | licence | why |', '| --- | --- | --- | --- |', ...rows].join('\n');
+  return ['| package | version | license | why |', '| --- | --- | --- | --- |', ...rows].join('\n');
 }
 
-function licences(installed: readonly (readonly [string, Locked])[]): string {
+function licenses(installed: readonly (readonly [string, Locked])[]): string {
   const byLicence = new Map<string, Set<string>>();
   for (const [name, { license = 'not said' }] of installed) {
     const names = byLicence.get(license) ?? new Set();
@@ -114,6 +114,6 @@ function licences(installed: readonly (readonly [string, Locked])[]): string {
   }
   return [...byLicence]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([licence, names]) => `- ${licence}: ${[...names].sort().join(', ')}`)
+    .map(([license, names]) => `- ${license}: ${[...names].sort().join(', ')}`)
     .join('\n');
 }

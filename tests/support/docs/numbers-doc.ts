@@ -1,9 +1,9 @@
 /** docs/numbers.md: every number of the model with its unit, range, meaning and basis. */
-import { askingNumbers, type AskingNumber } from '../../../src/sources/asking.ts';
-import { benchNumbers, type BenchNumber } from '../../../src/sources/bench-numbers.ts';
+import { askingNumbers } from '../../../src/sources/asking-numbers.ts';
+import { benchNumbers } from '../../../src/sources/bench-numbers.ts';
 import { document, escaped, table } from '../../../src/report/markdown.ts';
-import { learningNumbers, type LearningNumber } from '../../../src/sources/learning.ts';
-import type { ModelNumber, NumberUnit } from '../../../src/sources/model-number.ts';
+import { learningNumbers } from '../../../src/sources/learning-numbers.ts';
+import type { FixedNumber, ModelNumber, NumberUnit } from '../../../src/sources/model-number.ts';
 import { modelNumbers } from '../../../src/sources/numbers.ts';
 
 const units: Readonly<Record<NumberUnit, string>> = {
@@ -15,6 +15,19 @@ const units: Readonly<Record<NumberUnit, string>> = {
   chance: 'chance',
   deg: 'degrees',
 };
+
+/** Numbers that no shop file overrides. */
+const fixedTable = (numbers: Readonly<Record<string, FixedNumber<string>>>): string =>
+  table(
+    ['Number', 'Value', 'Unit', 'What it is', 'Basis'],
+    Object.entries(numbers).map(([key, { value, unit, about, basis }]) => [
+      `\`${key}\``,
+      String(value),
+      unit,
+      escaped(about),
+      basis.source === 'engineering-choice' ? basis.kind : `derived: \`${basis.source}\``,
+    ]),
+  );
 
 /** Text of docs/numbers.md. */
 export const numbersDoc = (): string =>
@@ -35,38 +48,11 @@ export const numbersDoc = (): string =>
     ),
     '## Numbers of the bench',
     'What tickets and quotes go by beside the model: where bars sit, what cord takes, how near is near enough. The shop file does not override these.',
-    table(
-      ['Number', 'Value', 'Unit', 'What it is', 'Basis'],
-      Object.entries<BenchNumber>(benchNumbers).map(([key, { value, unit, about, basis }]) => [
-        `\`${key}\``,
-        String(value),
-        unit,
-        escaped(about),
-        basis.source === 'engineering-choice' ? basis.kind : `derived: \`${basis.source}\``,
-      ]),
-    ),
+    fixedTable(benchNumbers),
     '## Numbers of asking',
     'What `ask` goes by: how well a side photo reads, and what is worth the time of a customer. The shop file does not override these.',
-    table(
-      ['Number', 'Value', 'Unit', 'What it is', 'Basis'],
-      Object.entries<AskingNumber>(askingNumbers).map(([key, { value, unit, about, basis }]) => [
-        `\`${key}\``,
-        String(value),
-        unit,
-        escaped(about),
-        basis.kind,
-      ]),
-    ),
+    fixedTable(askingNumbers),
     '## Numbers of learning',
     'What `learn` goes by: what is thought before any outcome is known, and how soon trouble shows. The shop file does not override these.',
-    table(
-      ['Number', 'Value', 'Unit', 'What it is', 'Basis'],
-      Object.entries<LearningNumber>(learningNumbers).map(([key, { value, unit, about, basis }]) => [
-        `\`${key}\``,
-        String(value),
-        unit,
-        escaped(about),
-        basis.kind,
-      ]),
-    ),
+    fixedTable(learningNumbers),
   ]);

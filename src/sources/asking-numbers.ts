@@ -1,19 +1,7 @@
 /** Numbers of asking: how well a side photo reads, and what is worth a customer's time; each with its basis. */
-import type { NumberBasis } from './model-number.ts';
+import { choice as ownChoice, fixedOn } from './model-number.ts';
 
-export interface AskingNumber {
-  readonly value: number;
-  readonly unit: 'in' | 'chance' | 'draws';
-  readonly about: string;
-  readonly basis: NumberBasis;
-}
-
-const choice = (value: number, unit: AskingNumber['unit'], about: string): AskingNumber => ({
-  value,
-  unit,
-  about,
-  basis: { kind: 'choice', source: 'engineering-choice' },
-});
+const choice = fixedOn<'in' | 'chance' | 'draws'>(ownChoice);
 
 /** The table; the shop file does not override these. */
 export const askingNumbers = {

@@ -1,19 +1,7 @@
 /** Numbers of learning from outcomes: what is thought before any is known, and how soon trouble shows; each with its basis. */
-import type { NumberBasis } from './model-number.ts';
+import { choice as ownChoice, fixedOn } from './model-number.ts';
 
-export interface LearningNumber {
-  readonly value: number;
-  readonly unit: 'in' | 'in*k' | 'chance' | 'days' | 'log' | 'outcomes';
-  readonly about: string;
-  readonly basis: NumberBasis;
-}
-
-const choice = (value: number, unit: LearningNumber['unit'], about: string): LearningNumber => ({
-  value,
-  unit,
-  about,
-  basis: { kind: 'choice', source: 'engineering-choice' },
-});
+const choice = fixedOn<'in' | 'in*k' | 'chance' | 'days' | 'log' | 'outcomes'>(ownChoice);
 
 /** The table; the shop file does not override these. */
 export const learningNumbers = {

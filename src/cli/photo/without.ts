@@ -1,0 +1,26 @@
+/** Orders without a photo block, where one is needed: a note, or an error when there is nothing else. */
+import { CliFault, printable } from '../fault.ts';
+import type { CliIo } from '../io.ts';
+
+/** What cannot be done without one, and how to come by it. */
+export interface Lack {
+  readonly nothing: string;
+  readonly hint: string;
+}
+
+/**
+ * Tells of them on standard error.
+ * @param useful whether other orders have a photo
+ * @throws CliFault when none has
+ */
+export function tellWithout(
+  orders: readonly string[],
+  { nothing, hint, useful }: Lack & { useful: boolean },
+  io: CliIo,
+): void {
+  const names = orders.map(printable);
+  const which = names.length === 1 ? `order ${names.join('')} has` : `orders ${names.join(', ')} have`;
+  const message = `${nothing}: ${which} no "photo" block`;
+  if (!useful) throw new CliFault(message, { hint });
+  io.stderr(`cinchwright: ${message}\n`);
+}
