@@ -1,0 +1,139 @@
+/** What a photo changes about the facts, and what would make the next one surer. */
+import { describe, expect, test } from 'vitest';
+import { factsOf, type Facts } from '../../src/facts/facts.ts';
+import { surerPhoto } from '../../src/facts/photo-surer.ts';
+import { namedSetBackSd, stationSeen } from '../../src/facts/ring.ts';
+import { photoShare, weighed } from '../../src/facts/weigh.ts';
+import { stationAtHeight, solveEllipse } from '../../src/geometry/ellipse.ts';
+import type { Order } from '../../src/order/types.ts';
+import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+import { demoPhoto } from '../support/photo-scenes.ts';
+import { within, withinRelative } from '../support/within.ts';
+
+const usual = { value: 4, sd: 0.5, kind: 'assumed', basis: 'usual' } as const;
+const photographed = (change: Parameters<typeof orderOf>[0] = {}): Order =>
+  orderOf({ photo: demoPhoto, saddle: { rigging: rigging('7/8') }, ...change });
+
+describe('a ring seen on a photo', () => {
+  const facts = factsOf(photographed(), model);
+  const { seen } = facts.photo!;
+
+  test('its height is a station on the barrel, as unsure as the height and the shape make it', () => {
+    const { ratio } = facts.barrel;
+    const on = (height: number, value = ratio.value): number =>
+      stationAtHeight(solveEllipse(74, value), height);
+    const barrel = { ratio, ellipse: solveEllipse(74, ratio.value) };
+    const found = stationSeen({ value: 20, sd: 0.5 }, barrel);
+    within(found.value, on(20), 1e-9);
+    const tiny = 1e-4;
+    const byHeight = ((on(20 + tiny) - on(20 - tiny)) / (2 * tiny)) * 0.5;
+    const byRatio = ((on(20, ratio.value + tiny) - on(20, ratio.value - tiny)) / (2 * tiny)) * ratio.sd;
+    withinRelative(found.sd, Math.sqrt(byHeight ** 2 + byRatio ** 2), 0.02);
+  });
+
+  test('it is weighed with the usual drop, and moves with the girth as both do', () => {
+    const shown = stationSeen(seen.ringHeight, facts.barrel);
+    const drop = { ...usual, value: 22, sd: 1.5 };
+    const { station, stationPerGirth } = facts.ring;
+    within(station.value, weighed(drop, shown, '').value, 1e-9);
+    within(station.sd, weighed(drop, shown, '').sd, 1e-9);
+    const on = (girth: number): number =>
+      stationAtHeight(solveEllipse(girth, facts.barrel.ratio.value), seen.ringHeight.value);
+    const share = photoShare(drop, shown);
+    const grown = (on(72.01) - on(71.99)) / 0.02;
+    withinRelative(stationPerGirth, (1 - share) * (0.5 - 14 / 72) + share * grown, 1e-4);
+  });
+
+  test('where it hangs is weighed with what the name of the position means', () => {
+    const { setBack, x } = facts.ring;
+    const named = { ...usual, value: seen.barSpan!.value / 8, sd: Math.hypot(1, seen.barSpan!.sd / 8) };
+    const back = { value: seen.ringBehindElbow.value - 2, sd: seen.ringBehindElbow.sd };
+    within(setBack.value, weighed(named, back, '').value, 1e-12);
+    within(setBack.sd, weighed(named, back, '').sd, 1e-12);
+    expect(setBack.kind).toBe('photo');
+    within(x, facts.room.value - 2 - setBack.value, 1e-12);
+  });
+
+  test('what was measured on the saddle stands', () => {
+    const taped = factsOf(
+      photographed({ saddle: { rigging: { kind: 'measured', setBack: 1 }, ringToRing: 44 } }),
+      model,
+    ).ring;
+    expect(taped.setBack).toMatchObject({ value: 1, sd: 0.25, kind: 'measured' });
+    expect(taped.station).toMatchObject({ value: 22, sd: 0.25, kind: 'measured' });
+    expect([taped.setBackPerGirth, taped.stationPerGirth]).toEqual([0, 0]);
+  });
+
+  test('a length from it is worked out, not measured', () => {
+    const { ringToRing, measured } = facts.lengthNeed;
+    expect(measured).toBe(false);
+    expect(ringToRing).toMatchObject({
+      value: 2 * facts.ring.station.value,
+      sd: 2 * facts.ring.station.sd,
+      kind: 'computed',
+    });
+  });
+
+  test('bars that were taped are surer than bars that were seen', () => {
+    const shown = { ...seen.barSpan!, sd: 3 };
+    within(
+      namedSetBackSd({ fraction: 0.5, barSpan: undefined, seen: shown }, model),
+      Math.hypot(1, 1.5),
+      1e-12,
+    );
+    expect(namedSetBackSd({ fraction: 0.5, barSpan: 12, seen: shown }, model)).toBe(1);
+    expect(namedSetBackSd({ fraction: 0.5, barSpan: undefined, seen: undefined }, model)).toBe(1);
+  });
+
+  test('room is weighed by both, or one of them where they contradict each other', () => {
+    expect(facts.room.weighed).toBe(true);
+    const tall = (room: number): Facts => factsOf(photographed(), { ...model, 'elbow-room': room });
+    for (const room of [1, 9]) {
+      expect(tall(room).room).toMatchObject({ weighed: false });
+      within(tall(room).room.value, Math.min(room, seen.room.value), 0.05);
+    }
+    expect(tall(1).room.kind).toBe('assumed');
+    expect(tall(9).room.kind).toBe('photo');
+    within(tall(1).room.perGirth, 1 / 72, 1e-12);
+    expect(tall(9).room.perGirth).toBe(0);
+  });
+});
+
+describe('what would make the next photo surer', () => {
+  const open = (change: Partial<typeof demoPhoto>) =>
+    surerPhoto(factsOf(photographed({ photo: { ...demoPhoto, ...change } }), model));
+  const whats = (ways: readonly { what: string }[]): string[] => ways.map(({ what }) => what);
+
+  test('nothing without a photo', () => {
+    expect(surerPhoto(factsOf(orderOf(), model))).toEqual([]);
+  });
+
+  test('a plumb line and a paced distance only where they are missing', () => {
+    const all = whats(open({ plumb: undefined, cameraDistance: undefined }));
+    expect(all).toHaveLength(5);
+    const rest = whats(open({}));
+    expect(rest).toHaveLength(3);
+    expect(all.filter((what) => !rest.includes(what))).toEqual([
+      'a plumb line',
+      'a camera distance that was paced',
+    ]);
+  });
+
+  test('each makes something surer and nothing less sure', () => {
+    const photo = { ...demoPhoto, plumb: undefined, cameraDistance: undefined };
+    const facts = factsOf(photographed({ photo }), model);
+    for (const { what, sd } of surerPhoto(facts)) {
+      const names = Object.keys(sd) as (keyof typeof sd)[];
+      expect(names.length, what).toBeGreaterThan(4);
+      const gains = names.map((name) => facts.photo!.seen[name]!.sd - sd[name]!);
+      expect(Math.max(...gains), what).toBeGreaterThan(0.001);
+      expect(Math.min(...gains), what).toBeGreaterThan(-0.01);
+    }
+  });
+
+  test('what the photo does not show has no spread', () => {
+    const [way] = open({ fork: undefined, cantle: undefined });
+    expect(Object.keys(way!.sd)).not.toContain('barSpan');
+  });
+});
