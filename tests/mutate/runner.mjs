@@ -64,8 +64,9 @@ class OneProcess {
   tests = [];
   loads = 0;
 
+  /** Mutants are switched on for tests only, never while modules load, so nothing has to be loaded anew after one. */
   capabilities() {
-    return { reloadEnvironment: false };
+    return { reloadEnvironment: true };
   }
 
   async init() {

@@ -102,6 +102,18 @@ describe('a barrel of which a photo shows the depth', () => {
     wellShaped(barrel);
   });
 
+  test('where the photo alone is believed, the spread is that of depth and girth', () => {
+    const believing = { ...defaultModel, 'ratio-sd': 5, 'ratio-from-depth-sd': 0.001 };
+    const unknown = barrelOf(horse(), GIRTH, believing);
+    const sdFor = (sd: number, girthSd: number): number =>
+      withPhotoDepth(unknown, { girth: { ...girth, sd: girthSd }, depth: { value: 26, sd } }, believing).ratio
+        .sd;
+    const at = (g: number, d: number): number => solveRatioFromDepth(g, d)!;
+    const tiny = 1e-4;
+    withinRelative(sdFor(0.1, 0), (at(GIRTH, 26 - tiny) - at(GIRTH, 26 + tiny)) * (0.1 / (2 * tiny)), 0.01);
+    withinRelative(sdFor(0, 0.3), (at(GIRTH + tiny, 26) - at(GIRTH - tiny, 26)) * (0.3 / (2 * tiny)), 0.01);
+  });
+
   test('a depth so unsure that half of what it may be is no barrel still gives a number', () => {
     const seen = withPhotoDepth(plain, { girth, depth: { value: 34, sd: 3 } }, defaultModel);
     expect(seen.ratio.value).toBeGreaterThan(0.45);

@@ -18,7 +18,7 @@ describe('length', () => {
     const found = facts({ saddle: { ringToRing: 45 } });
     const { lengthNeed: need, ring } = found;
     expect(need).toMatchObject({ runTarget: 6, stretch: 1, measured: true });
-    expect(need.ringToRing).toMatchObject({ value: 45, sd: 0.5, kind: 'measured' });
+    expect(need.ringToRing).toMatchObject({ value: 45, sd: 0.5, kind: 'measured', basis: 'measured' });
     expect(need.target).toMatchObject({ value: 32, sd: 2 * ring.station.sd, kind: 'computed' });
     expect(need.crossCheck).toBe(lengthFromGirth(72));
     within(runFor(need.target.value, need), need.runTarget, 1e-12);
@@ -87,6 +87,10 @@ describe('ring', () => {
 
   test('a style that is not given is ring rigging', () => {
     const { ring } = facts({ saddle: { style: undefined } });
+    expect(ring.station.basis).toContain('not given');
+    expect(facts({ saddle: { style: 'in-skirt' } }).ring.station.basis).toBe(
+      'usual drop of in-skirt rigging',
+    );
     expect(ring.station).toMatchObject({ value: 22, sd: 1.5, kind: 'assumed' });
   });
 
@@ -118,9 +122,11 @@ describe('ring', () => {
     const { ring, room } = facts({ saddle: { rigging: rigging(name) } });
     expect(ring.setBack).toMatchObject({ value: setBack, sd: 1, kind: 'told' });
     within(ring.x, room.value - 2 - setBack, 1e-12);
+    expect(ring.setBack.basis).toContain('usual bars');
     const bars = facts({ saddle: { rigging: rigging(name), barSpan: 14 } }).ring.setBack;
     within(bars.value, (setBack / 12) * 14, 1e-12);
     expect(bars.sd).toBe(1);
+    expect(bars.basis).toContain('measured bars');
     within(
       facts({ horse: { heartGirth: 90 }, saddle: { rigging: rigging(name) } }).ring.setBack.value,
       setBack * 1.25,
@@ -134,6 +140,7 @@ describe('ring', () => {
       value: 2.5,
       sd: 0.25,
       kind: 'measured',
+      basis: 'measured',
     });
     expect(factsOf(order, { ...defaultModel, 'named-position-sd': 0.1 }).ring.setBack.sd).toBe(0.1);
   });

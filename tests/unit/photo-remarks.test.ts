@@ -66,6 +66,7 @@ describe('remarks where photo and order disagree', () => {
   test('none without a photo, and none where they agree', () => {
     expect(photoRemarks(factsOf(plain, model))).toEqual([]);
     expect(photoRemarks(showing(plain, {}))).toEqual([]);
+    expect(photoRemarks(showing(taped, { depth: seen(25) }))).toEqual([]);
     expect(photoRemarks(showing(taped, { setBack: seen(1), barSpan: seen(12), depth: seen(25) }))).toEqual(
       [],
     );
@@ -93,6 +94,16 @@ describe('remarks where photo and order disagree', () => {
       within(found![1]!, told + by, 1e-9);
       expect(found![2]).toBe(0.2);
     }
+  });
+
+  test('at exactly two spreads nothing is said yet', () => {
+    expect(numbers(showing(plain, { ringBehindElbow: seen(4, 0) }))).toEqual([]);
+    expect(numbers(showing(plain, { ringBehindElbow: seen(4.001, 0) }))).toHaveLength(1);
+  });
+
+  test('what is meant is named', () => {
+    const named = showing(taped, { setBack: seen(3), barSpan: seen(15), depth: seen(30) });
+    for (const what of ['set-back', 'bar span', 'depth']) expect(textOf(named)).toContain(what);
   });
 
   test('a position on taped bars is as far back as its share of them', () => {
@@ -150,6 +161,7 @@ describe('remarks where photo and order disagree', () => {
     expect(textOf(showing(plain, { room: seen(4 + contradicted) }))).toContain('the usual one');
     expect(textOf(showing(plain, { ringBehindElbow: seen(6) }))).toContain('what the name says');
     expect(textOf(showing(plain, { room: seen(4 + contradicted - 0.02) }))).not.toContain('contradict');
+    expect(textOf(showing(plain, { room: seen(5.2) }))).toMatch(/give or take : look at the clicks/);
     // A drop is not weighed by caution, so nothing is said of it.
     expect(textOf(showing(plain, { ringHeight: seen(6, 0.1) }))).not.toContain('contradict');
   });

@@ -1,6 +1,6 @@
 /** The rule about the shelf: what is enough, what may be ordered, what is told. */
 import { describe, expect, it, test } from 'vitest';
-import type { Order, Shop } from '../../src/order/types.ts';
+import type { Shop } from '../../src/order/types.ts';
 import { stock } from '../../src/rules/stock.ts';
 import type { CordShelf, Shelf } from '../../src/stock/shelf.ts';
 import { judgedBy } from '../support/judged.ts';
@@ -118,17 +118,14 @@ describe('stock', () => {
       judged({ ...ask, shelf: { accent: { ...accent, ...change }, accentTight: true } });
 
     it.each([
-      [30, 30, 1, 'good'],
-      [25, 31, 1, 'good'],
-      [31, 31, 1, 'refuse'],
-      [15, 15, 2, 'good'],
-      [15.5, 16, 2, 'refuse'],
-    ] as const)(
-      '%f ft, at most %f, for each of %i: %s',
-      (accentFeet, accentAtMost, ...[quantity, judgement]) => {
-        expect(short({}, { accentFeet, accentAtMost, quantity, feet: 20 }).judgement).toBe(judgement);
-      },
-    );
+      [{ accentFeet: 30, accentAtMost: 30 }, 'good'],
+      [{ accentFeet: 25, accentAtMost: 31 }, 'good'],
+      [{ accentFeet: 31, accentAtMost: 31 }, 'refuse'],
+      [{ accentFeet: 15, accentAtMost: 15, quantity: 2 }, 'good'],
+      [{ accentFeet: 15.5, accentAtMost: 16, quantity: 2 }, 'refuse'],
+    ] as const)('%j: %s', (ask, judgement) => {
+      expect(short({}, { feet: 20, ...ask }).judgement).toBe(judgement);
+    });
 
     test('names both colors and both plies', () => {
       expect(short({}, { accentFeet: 31, accentAtMost: 40 }).told).toBe(
@@ -138,6 +135,15 @@ describe('stock', () => {
       expect(more).toMatchObject({ judgement: 'acceptable' });
       within(more.margin!, -0.4, 1e-9);
       expect(more.told).toContain('needs 31 ft');
+    });
+
+    test('where it is certain to be enough nobody counts its feet', () => {
+      const alone = (accentAtMost: number, accentTight = true) =>
+        judged({ shelf: { body: { ...none, ply: 8 }, accent, accentTight }, accentFeet: 29, accentAtMost });
+      const there = { judgement: 'good', told: 'buckles and rust and sage cord are on the shelf' };
+      expect(alone(31)).toEqual({ ...there, margin: 1 });
+      expect(alone(30)).toEqual({ ...there, margin: undefined });
+      expect(alone(99, false)).toEqual({ ...there, margin: undefined });
     });
 
     test('none at all is short for anybody, and some is enough for one that is not tight', () => {
