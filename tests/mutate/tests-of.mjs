@@ -10,6 +10,7 @@ const whole = ['tests/truth/practice.test.ts', 'tests/property/model.test.ts'];
 
 export const testsOf = {
   geometry: [
+    'tests/truth/statistics.test.ts',
     'tests/unit/geometry-root.test.ts',
     'tests/truth/geometry-elliptic.test.ts',
     'tests/truth/geometry-ellipse.test.ts',
@@ -21,7 +22,6 @@ export const testsOf = {
     'tests/truth/logistic.test.ts',
     'tests/truth/normal-pair.test.ts',
     'tests/truth/geometry-polyline.test.ts',
-    'tests/truth/statistics.test.ts',
   ],
   facts: [
     'tests/unit/facts-horse.test.ts',
@@ -37,7 +37,12 @@ export const testsOf = {
     'tests/property/spread.test.ts',
   ],
   rules: [...rules, 'tests/truth/practice.test.ts'],
-  fit: ['tests/truth/clearance.test.ts', ...whole, 'tests/property/spread.test.ts'],
+  fit: [
+    'tests/truth/laid.test.ts',
+    'tests/truth/clearance.test.ts',
+    ...whole,
+    'tests/property/spread.test.ts',
+  ],
   advice: [
     'tests/unit/ranking.test.ts',
     'tests/unit/advice-truths.test.ts',
