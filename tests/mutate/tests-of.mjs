@@ -39,14 +39,16 @@ export const testsOf = {
   rules: [...rules, 'tests/truth/practice.test.ts'],
   fit: [
     'tests/truth/laid.test.ts',
-    'tests/truth/clearance.test.ts',
-    ...whole,
-    'tests/property/spread.test.ts',
+    'tests/truth/laid-clearance.test.ts',
+    'tests/truth/practice.test.ts',
+    'tests/property/axes.test.ts',
   ],
   advice: [
     'tests/unit/ranking.test.ts',
     'tests/unit/advice-truths.test.ts',
     'tests/unit/advice.test.ts',
+    'tests/property/front-runners.test.ts',
+    'tests/property/axes.test.ts',
     ...whole,
   ],
 };

@@ -153,6 +153,7 @@ describe('inverse', () => {
     ],
   ])("of Hilbert's matrix of %i rows", (size, expected) => {
     const found = inverseOf(hilbert(size))!;
+    expect(found.map((row) => row.length)).toEqual(expected.map(() => size));
     expected.forEach((row, i) => {
       row.forEach((value, j) => {
         within(found[i]![j]!, value, 1e-7);
