@@ -8,6 +8,7 @@ import {
   heightAt,
   solveEllipse,
   solveRatioFromDepth,
+  stationAtHeight,
   stationToAngle,
 } from '../../src/geometry/ellipse.ts';
 import { within, withinRelative } from '../support/within.ts';
@@ -145,6 +146,19 @@ describe('laws of every ellipse', () => {
         within(heightAt(ellipse, 18), ellipse.halfDepth, 1e-12);
       }),
     );
+  });
+
+  it('station at a height is the way back from height at a station, and ends where the barrel ends', () => {
+    fc.assert(
+      fc.property(ratios, parts, (ratio, part) => {
+        const ellipse = solveEllipse(72, ratio);
+        within(stationAtHeight(ellipse, heightAt(ellipse, 36 * part)), 36 * part, 1e-6);
+        expect(stationAtHeight(ellipse, -1)).toBe(0);
+        within(stationAtHeight(ellipse, 2 * ellipse.halfDepth + 1), 36, 1e-12);
+      }),
+    );
+    // On a circle of radius 1 the skin up to a third of a turn is 2 pi / 3 long and 3 / 2 high.
+    within(stationAtHeight({ halfWidth: 1, halfDepth: 1 }, 1.5), (2 * Math.PI) / 3, 1e-14);
   });
 
   it('twice the size is twice everything', () => {

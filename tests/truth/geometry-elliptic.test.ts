@@ -118,6 +118,24 @@ describe('cephes (S. L. Moshier, independent implementation) on a seeded grid', 
   );
 });
 
+describe('further round', () => {
+  // Every half turn adds twice the complete integral: A&S 17.4.3.
+  it.each([2, 3, 7, -3])('%i half turns and a bit', (turns) => {
+    for (const m of [0.3, 0.9, -2]) {
+      withinRelative(
+        incompleteF(turns * Math.PI + 0.4, m),
+        2 * turns * completeF(m) + incompleteF(0.4, m),
+        1e-14,
+      );
+      withinRelative(
+        incompleteE(turns * Math.PI + 0.4, m),
+        2 * turns * completeE(m) + incompleteE(0.4, m),
+        1e-14,
+      );
+    }
+  });
+});
+
 describe('negative parameter (the deeper barrel)', () => {
   // cephes refuses negative m, so the other axis is its way in: sin and cos change places.
   it.each([-0.01, -0.5, -1, -1.0408, -3, -50])(

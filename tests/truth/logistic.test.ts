@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { chanceOf, fitLogistic, linearOdds, logChance, type Trial } from '../../src/geometry/logistic.ts';
 import { seededRandom } from '../../src/geometry/random.ts';
-import { within } from '../support/within.ts';
+import { within, withinRelative } from '../support/within.ts';
 
 const noPrior = { mean: [0, 0], sd: [Infinity, Infinity] };
 const fitLine = (x: readonly number[], trials: readonly Trial[], prior = noPrior) =>
@@ -118,4 +118,57 @@ test('log chances hold at the far ends', () => {
   expect(logChance({ happened: true }, -800)).toBe(-800);
   within(logChance({ happened: false, seen: 0.5 }, 800), Math.log(0.5), 1e-12);
   expect(logChance({ happened: false, seen: 0 }, 800)).toBe(-0);
+});
+
+test('chances keep their digits at the far ends, where exp overflows', () => {
+  withinRelative(chanceOf(-720), Math.exp(-720), 1e-9);
+  expect(chanceOf(720)).toBe(1);
+  expect(chanceOf(0)).toBe(0.5);
+  withinRelative(logChance({ happened: true }, 40), -Math.exp(-40), 1e-12);
+  withinRelative(logChance({ happened: false }, -40), -Math.exp(-40), 1e-12);
+  within(logChance({ happened: true }, 800), 0, 0);
+});
+
+describe('whether there is a top', () => {
+  const firm = { mean: [100, 0], sd: [1, 1] };
+
+  test('without trials there is the prior, and without a prior nothing to climb', () => {
+    const { reached, logLikelihood, covariance } = fitLine([], [], firm);
+    expect([reached, logLikelihood]).toEqual([true, 0]);
+    within(covariance![0]![0]!, 1, 1e-9);
+    within(covariance![1]![1]!, 1, 1e-9);
+    within(fitLine([], [], firm).numbers[0]!, 100, 1e-9);
+    const free = fitLine([], []);
+    expect(free).toMatchObject({ reached: true, logLikelihood: 0, numbers: [0, 0] });
+    expect(free.covariance).toBeUndefined();
+  });
+
+  test('a firm prior may be as sure as it likes', () => {
+    expect(fitLine([0, 0.1], yes([1, 1]), firm).reached).toBe(true);
+  });
+
+  test('a prior on one number does not hold the other', () => {
+    const half = { mean: [0, 0], sd: [Infinity, 2.5] };
+    expect(fitLine([-1, 0, 1], yes([1, 1, 1]), half).reached).toBe(false);
+    expect(fitLine([-1, 0, 1], yes([1, 0, 1]), half).reached).toBe(true);
+  });
+
+  test('a single odd outcome among many is a top', () => {
+    const x = Array.from({ length: 40 }, (_, i) => i);
+    expect(fitLine(x, yes(x.map((value) => (value > 20 || value === 3 ? 1 : 0)))).reached).toBe(true);
+  });
+
+  test('weights count as so many trials', () => {
+    const twice = fitLine([0, 0, 1, 1, 1, 1], yes([0, 1, 0, 1, 1, 1]));
+    const weighed = fitLine(
+      [0, 0, 1, 1],
+      [{ happened: false }, { happened: true }, { happened: false }, { happened: true, weight: 3 }],
+    );
+    within(weighed.numbers[0]!, twice.numbers[0]!, 1e-9);
+    within(weighed.numbers[1]!, twice.numbers[1]!, 1e-9);
+    within(weighed.logLikelihood, twice.logLikelihood, 1e-9);
+    // Of 1 in 2 and 3 in 4 the log odds are 0 and log 3, by hand.
+    within(twice.numbers[0]!, 0, 1e-9);
+    within(twice.numbers[1]!, Math.log(3), 1e-9);
+  });
 });

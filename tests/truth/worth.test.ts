@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   answersOf,
+  fullMean,
   bestUnasked,
   gainOver,
   pairedMean,
@@ -117,4 +118,16 @@ test('the error of a stratified mean is that of many repeated means', () => {
   within(center, 1 / 3, 0.005);
   const true2 = average(means.map((mean) => (mean - center) ** 2));
   within(average(errors) / true2, 1, 0.08);
+});
+
+test('answers that were all looked at have a weighed mean and no error', () => {
+  expect(fullMean([0.25, 0.75], [4, 8])).toEqual({ mean: 7, error: 0 });
+});
+
+test('an answer that never comes is worth nothing', () => {
+  const state = { chance: 1, gains: [3, 5] };
+  expect(answersOf([state], [[0], [1]])).toEqual([
+    { chance: 0, gains: [0, 0] },
+    { chance: 1, gains: [3, 5] },
+  ]);
 });

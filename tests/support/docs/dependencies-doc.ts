@@ -25,6 +25,7 @@ const inProgram: Readonly<Record<string, string>> = {
 /** The same of what is only used to build and to test. */
 const besides: Readonly<Record<string, string>> = {
   '@flatten-js/core': 'tests: another opinion on distances between broken lines',
+  '@stryker-mutator/core': 'breaks the model in one place at a time, to see whether a test notices',
   '@types/fontkit': 'types',
   '@types/js-yaml': 'types',
   '@types/luxon': 'types',

@@ -1,0 +1,51 @@
+/** What tests import in place of vitest here: `expect` is vitest's own; tests are only put on a list, to be run one by one. */
+import { format } from 'node:util';
+export { expect } from 'vitest';
+
+/** Tests since the list was last taken: `{ file, name, run }`. */
+let tests = [];
+let before = [];
+let names = [];
+let file = '';
+
+export async function collect(from, load) {
+  file = from;
+  await load();
+}
+
+export async function taken() {
+  for (const prepare of before) await prepare();
+  const all = tests;
+  [tests, before] = [[], []];
+  return all;
+}
+
+/** A name with its values put in, as vitest does; numbers after the names keep equal ones apart. */
+const named = (name, values) =>
+  name.includes('$') && typeof values[0] === 'object'
+    ? `${name} ${JSON.stringify(values[0])}`
+    : format(name.replaceAll('%#', ''), ...values);
+
+const eachOf = (add) => (table) => (name, run, timeout) => {
+  for (const row of table) {
+    const values = Array.isArray(row) ? row : [row];
+    add(named(name, values), () => run(...values), timeout);
+  }
+};
+
+function group(name, define) {
+  names.push(name);
+  define();
+  names.pop();
+}
+export const describe = Object.assign(group, { each: eachOf(group) });
+
+function add(name, run) {
+  const own = [...names, name].join(' > ');
+  const same = tests.filter((test) => test.file === file && test.own === own).length;
+  tests.push({ file, own, id: `${file}: ${own}${same === 0 ? '' : ` (${same + 1})`}`, run });
+}
+export const it = Object.assign(add, { each: eachOf(add) });
+export const test = it;
+
+export const beforeAll = (prepare) => void before.push(prepare);

@@ -1,0 +1,31 @@
+/** `npm run mutate -- [FOLDER or FILE...]`: breaks the model in one place at a time and tells which breaks no test notices. */
+import { Stryker } from '@stryker-mutator/core';
+
+const model = ['src/geometry', 'src/facts', 'src/rules', 'src/fit', 'src/advice'];
+const asked = process.argv.slice(2);
+/** What to mutate, by folder: each has tests of its own. */
+const byFolder = Map.groupBy
+  ? Map.groupBy(asked.length > 0 ? asked : model, (name) => name.split('/')[1])
+  : (asked.length > 0 ? asked : model).reduce(
+      (map, name) => map.set(name.split('/')[1], [...(map.get(name.split('/')[1]) ?? []), name]),
+      new Map(),
+    );
+
+for (const [folder, names] of byFolder) {
+  process.env.MUTATED = folder;
+  await new Stryker({
+    mutate: names.map((name) => (/\.ts\b/.test(name) ? name : `${name}/**/*.ts`)),
+    testRunner: 'one-process',
+    coverageAnalysis: 'perTest',
+    ignoreStatic: true,
+    concurrency: 1,
+    plugins: ['./tests/mutate/runner.mjs', './tests/mutate/words.mjs', './tests/mutate/survivors.mjs'],
+    ignorers: ['words'],
+    ignorePatterns: ['coverage', 'dist', 'docs', 'tests/golden', 'tests/fuzz', 'tests/browser'],
+    tempDirName: 'coverage/mutate',
+    reporters: ['survivors', 'progress-append-only', 'json'],
+    jsonReporter: { fileName: `coverage/mutants-${folder}.json` },
+    // A loop that never ends is told by how often it is passed. The clock is only for the rest: a machine may stand still.
+    timeoutMS: 120_000,
+  }).runMutationTest();
+}

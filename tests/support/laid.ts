@@ -1,0 +1,107 @@
+/** Cinches of many kinds laid on many horses, and the slow way to measure what is between two lines. */
+import { Point, Segment } from '@flatten-js/core';
+import { expect, it } from 'vitest';
+import { factsOf, type Facts } from '../../src/facts/facts.ts';
+import { Ground } from '../../src/fit/ground.ts';
+import { lay } from '../../src/fit/lay.ts';
+import type { Buckle, Order, Style } from '../../src/order/types.ts';
+import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { widthAt } from '../../src/stock/outline.ts';
+import { orderOf, plainBuckle, rigging } from './orders.ts';
+
+export type Line = readonly (readonly [number, number])[];
+/** Flat [x, s, ...] as points. */
+export const pairs = (flat: ArrayLike<number>): Line =>
+  Array.from({ length: flat.length / 2 }, (_, i) => [flat[2 * i]!, flat[2 * i + 1]!] as const);
+
+/** Forward place of a line at a station, level beyond its ends. */
+export function forwardAt(line: Line, s: number): number {
+  if (s <= line[0]![1]) return line[0]![0];
+  for (let i = 1; i < line.length; i++) {
+    const [[x0, s0], [x1, s1]] = [line[i - 1]!, line[i]!];
+    if (s <= s1 && s1 > s0) return x0 + ((x1 - x0) * (s - s0)) / (s1 - s0);
+  }
+  return line.at(-1)![0];
+}
+
+const segments = (line: Line): Segment[] =>
+  line.slice(1).map(([x, s], i) => new Segment(new Point(...line[i]!), new Point(x, s)));
+
+/** Least distance by the library; where one lies over the other, minus the greatest overlap that a fine scan finds. */
+export function gapOf(edge: Line, elbow: Line): number {
+  let overlap = 0;
+  const [from, to] = [edge[0]![1], edge.at(-1)![1]];
+  const corners = [...edge, ...elbow].map(([, s]) => s).filter((s) => s >= from && s <= to);
+  const scan = Array.from({ length: 50 }, (_, i) => from + ((to - from) * i) / 49);
+  for (const s of [...corners, ...scan])
+    overlap = Math.min(overlap, forwardAt(elbow, s) - forwardAt(edge, s));
+  if (overlap < 0) return overlap;
+  return Math.min(
+    ...segments(edge).flatMap((mine) => segments(elbow).map((other) => mine.distanceTo(other)[0])),
+  );
+}
+
+export const buckles: readonly Buckle[] = [plainBuckle, { ...plainBuckle, frameWidth: 6, frameHeight: 3.25 }];
+
+interface Case {
+  readonly order: Order;
+  readonly style: Style;
+  readonly strands: number;
+  readonly length: number;
+  readonly buckle: Buckle;
+}
+
+/** From a ring far ahead to one far behind, from a pony to a draft, from narrow to far too wide. */
+const cases: readonly Case[] = (
+  [
+    orderOf(),
+    orderOf({ saddle: { rigging: rigging('7/8') } }),
+    orderOf({ saddle: { rigging: rigging('5/8') }, horse: { barrel: 'round', heartGirth: 80 } }),
+    orderOf({ saddle: { rigging: rigging('center-fire'), ringToRing: 40 } }),
+    orderOf({ horse: { heartGirth: 56, elbowRoom: 2.5 } }),
+  ] as const
+).flatMap((order) =>
+  (['straight', 'high-flare', 'low-flare'] as const).flatMap((style) =>
+    [11, 17, 25, 31].flatMap((strands) =>
+      [24, 30, 36].flatMap((length) => buckles.map((buckle) => ({ order, style, strands, length, buckle }))),
+    ),
+  ),
+);
+
+/** Facts and candidate of a case; undefined when it cannot be laid. */
+export const laid = ({ order, style, strands, length, buckle }: Case, numbers = model) => {
+  const facts = factsOf(order, numbers);
+  const candidate = lay({ style, strands, length, buckle, layers: 1 }, new Ground(facts));
+  return candidate === undefined ? undefined : { facts, candidate };
+};
+export type One = NonNullable<ReturnType<typeof laid>>;
+
+/** Checks every case that can be laid. */
+export const each = (check: (one: One, asked: Case) => void): void => {
+  let seen = 0;
+  for (const asked of cases) {
+    const one = laid(asked);
+    if (one === undefined) continue;
+    seen += 1;
+    check(one, asked);
+  }
+  expect(seen).toBeGreaterThan(300);
+};
+
+/** Leading edge of the cords, from what the shape says of widths. */
+export const cordsOf = ({ candidate: { shape }, facts }: One): Line => {
+  const { slope } = facts.centreLine;
+  const stations = [0, shape.fullUpTo, shape.pinchedFrom, shape.top].filter(
+    (s, i, all) => i === 0 || s > all[i - 1]!,
+  );
+  return stations.map((s) => [slope * s + widthAt(shape, s) / 2, s] as const);
+};
+export const frameOf = ({ candidate: { shape, buckle }, facts }: One): Line => {
+  const { slope } = facts.centreLine;
+  const [low, high] = [shape.top, shape.top + buckle.frameHeight];
+  return [
+    [slope * low, low],
+    [slope * low + buckle.frameWidth / 2, low],
+    [slope * high + buckle.frameWidth / 2, high],
+  ];
+};

@@ -1,0 +1,29 @@
+/** Working read as a reader would do it: the sum once more. */
+import { expect } from 'vitest';
+import type { Working } from '../../src/facts/estimate.ts';
+
+/** What a line of working comes to when a reader does the sum: numbers, +, -, x, / and ^ from left to right, products first. */
+export function done(sum: string): number {
+  const plain = sum.replace(/ (cm|in)\b/g, '').replace(/, up to even$/, '');
+  expect(plain).toMatch(/^[-\d.]+(\^2)?( [-+x/] [-\d.]+)*$/);
+  return plain
+    .replace(/([-\d.]+)\^2/g, '$1 x $1')
+    .split(/ (?=[-+] )/)
+    .map((term) => {
+      const sign = term.startsWith('- ') ? -1 : 1;
+      const [first = '', ...rest] = term.replace(/^[-+] /, '').split(' ');
+      let product = sign * Number(first);
+      for (let i = 0; i < rest.length; i += 2) {
+        product = rest[i] === 'x' ? product * Number(rest[i + 1]) : product / Number(rest[i + 1]);
+      }
+      return product;
+    })
+    .reduce((total, term) => total + term, 0);
+}
+
+/** The one line of working with this symbol. */
+export const lineOf = (lines: readonly Working[], symbol: string): Working => {
+  const found = lines.filter((line) => line.symbol === symbol);
+  expect(found, symbol).toHaveLength(1);
+  return found[0]!;
+};

@@ -1,0 +1,187 @@
+/** Rules about cords and buckles at their bounds: which side a bound belongs to, how far off it is, and what is told. */
+import { describe, expect, it, test } from 'vitest';
+import type { Candidate } from '../../src/fit/candidate.ts';
+import type { Use } from '../../src/order/types.ts';
+import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { judgedBy } from '../support/judged.ts';
+import { plainBuckle } from '../support/orders.ts';
+import { within } from '../support/within.ts';
+
+const least = 1e-9;
+
+describe('buckle-strands', () => {
+  const judged = (layers: Candidate['layers'], buckleWidth: number, special = false) =>
+    judgedBy(
+      'buckle-strands',
+      { model },
+      { buckle: { ...plainBuckle, special }, layers, strands: 29, buckleWidth },
+    );
+
+  // From 7 in on a special buckle: common practice, no source.
+  it.each([
+    [0, 4, 'refuse'],
+    [1, 7 - least, 'good'],
+    [1, 7, 'refuse'],
+    [2, 7.25, 'refuse'],
+  ] as const)('in %i layers, %f wide: %s', (layers, width, judgement) => {
+    expect(judged(layers, width).judgement).toBe(judgement);
+  });
+
+  test('a special buckle takes any width, but not what it has no room for', () => {
+    expect(judged(1, 7.25, true).judgement).toBe('good');
+    expect(judged(0, 4, true).judgement).toBe('refuse');
+  });
+
+  test('what is told, and by how much it is too wide', () => {
+    expect(judged(2, 7.25).margin).toBe(-0.25);
+    expect(judged(2, 7.25).told).toContain('7.25 wide at the buckle');
+    expect(judged(2, 7.25).told).toContain('from 7 an ordinary one');
+    expect(judged(0, 4).told).toContain('does not take 29 strands: b');
+    expect(judged(1, 4).told).toBe('the b buckle takes 29 strands in a single layer');
+    expect(judged(2, 4).told).toBe('the b buckle takes 29 strands in a double layer');
+  });
+});
+
+describe('layers', () => {
+  const judged = (layers: Candidate['layers'], strands: number) =>
+    judgedBy('layers', {}, { layers, strands });
+
+  // 17 and fewer lie single, 27 and more double, either between: src/sources/sources.ts, layers.
+  it.each([
+    [0, 29, 'cannot-tell'],
+    [1, 17, 'good'],
+    [1, 19, 'acceptable'],
+    [1, 26, 'acceptable'],
+    [1, 27, 'poor'],
+    [2, 17, 'acceptable'],
+    [2, 18, 'good'],
+    [2, 27, 'good'],
+  ] as const)('in %i, %i strands: %s', (layers, strands, judgement) => {
+    expect(judged(layers, strands).judgement).toBe(judgement);
+  });
+
+  test('are told as they are', () => {
+    expect(judged(1, 17).told).toBe('17 strands in a single layer');
+    expect(judged(2, 19).told).toBe('19 strands in a double layer');
+    expect(judged(0, 29).told).toBe('the buckle does not take them');
+  });
+});
+
+describe('pressure-index', () => {
+  const judged = (pressure: number) => judgedBy('pressure-index', {}, { pressure });
+  // Werner et al. 2002: mean 13.2 kPa, maximum 34.5 kPa; 1 psi is 6.894757 kPa (NIST SP 811); read up to 42 % away.
+  const [mean, most] = [13.2, 34.5].map((kPa) => kPa / 6.894757 / 1.42);
+
+  it.each([
+    [mean! - least, 'good'],
+    [mean! + least, 'acceptable'],
+    [most! - least, 'acceptable'],
+    [most! + least, 'poor'],
+  ] as const)('%f psi: %s', (pressure, judgement) => {
+    expect(judged(pressure).judgement).toBe(judgement);
+  });
+
+  test('how far it is from the mean, and the number', () => {
+    within(judged(1).margin!, 0.9145, 1e-4);
+    expect(judged(1.5).told).toContain('1.5 behind the elbow');
+  });
+});
+
+describe('roping-strength', () => {
+  const judged = (strands: number, use: Use | undefined = 'roping') =>
+    judgedBy('roping-strength', { order: { use } }, { strands });
+
+  it.each([
+    [19, 'good'],
+    [18, 'acceptable'],
+    [15, 'acceptable'],
+    [14, 'poor'],
+  ] as const)('%i: %s', (strands, judgement) => {
+    expect(judged(strands).judgement).toBe(judgement);
+    expect(judged(strands).margin).toBe(strands - 19);
+    expect(judged(strands).told).toContain(
+      `${strands} strands: ${judgement === 'good' ? 'as ropers are' : 'ropers are usually tied with more'}`,
+    );
+  });
+
+  test('is no question where nobody ropes, and open where nobody said', () => {
+    expect(judged(11, 'trail').judgement).toBe('not-applicable');
+    const unsaid = judgedBy('roping-strength', { order: {} }, { strands: 21 });
+    expect(unsaid.judgement).toBe('cannot-tell');
+    expect(unsaid.told).not.toBe(judged(11, 'trail').told);
+  });
+});
+
+describe('strand-range', () => {
+  const judged = (strands: number) =>
+    judgedBy('strand-range', { shop: { strands: { min: 11, max: 31 } } }, { strands });
+
+  it.each([
+    [11, 'good', 0],
+    [31, 'good', 0],
+    [13, 'good', 2],
+    [27, 'good', 4],
+    [9, 'refuse', -2],
+    [35, 'refuse', -4],
+    [18, 'refuse', undefined],
+  ] as const)('%i: %s, margin %p', (strands, judgement, margin) => {
+    expect(judged(strands)).toMatchObject({ judgement, margin });
+  });
+
+  test('what is told', () => {
+    expect(judged(33).told).toBe('has 33 strands; the shop ties 11 to 31');
+    expect(judged(18).told).toContain('an even count');
+    expect(judged(17).told).toContain('17 strands is within');
+  });
+});
+
+describe('usual-length', () => {
+  const judged = (length: number) => judgedBy('usual-length', {}, { length });
+
+  // 26 to 34 in steps of 2: src/sources/sources.ts, usual-lengths.
+  it.each([
+    [26, 'good'],
+    [34, 'good'],
+    [30.125, 'good'],
+    [29.875, 'good'],
+    [30.126, 'acceptable'],
+    [29.874, 'acceptable'],
+    [24, 'acceptable'],
+    [36, 'acceptable'],
+    [25.9, 'good'],
+    [34.1, 'good'],
+    [31, 'acceptable'],
+  ] as const)('%f: %s', (length, judgement) => {
+    expect(judged(length).judgement).toBe(judgement);
+    expect(judged(length).told).toContain(String(length));
+  });
+
+  test('outside and between are told apart', () => {
+    expect(judged(22).told).toContain('outside the usual lengths');
+    expect(judged(31).told).toContain('between the usual steps of 2');
+    expect(judged(32).told).toContain('the trade keeps');
+  });
+});
+
+describe('length-agreement', () => {
+  const judged = (length: number, measured = true) =>
+    judgedBy('length-agreement', { lengthNeed: { crossCheck: 32, measured }, model }, { length });
+
+  it.each([
+    [34, 'good', 0],
+    [30, 'good', 0],
+    [34 + 1e-12, 'good', 0],
+    [34.001, 'acceptable', -0.001],
+    [29.999, 'acceptable', -0.001],
+    [32, 'good', 2],
+  ] as const)('%f: %s, margin %f', (length, judgement, margin) => {
+    expect(judged(length).judgement).toBe(judgement);
+    within(judged(length).margin!, margin, 1e-9);
+  });
+
+  test('only a tape that was laid is to be checked', () => {
+    expect(judged(28).told).toBe('4 from the rule of thumb, 32 by the girth: check the tape');
+    expect(judged(28, false).told).toBe('4 from the rule of thumb, 32 by the girth: tape ring to ring');
+    expect(judged(32).told).toContain('32 by the girth');
+  });
+});

@@ -1,0 +1,230 @@
+/** Rules about horse and saddle at their bounds: which side a bound belongs to, how far off it is, and what is told. */
+import { describe, expect, it, test } from 'vitest';
+import { defaultModel as model } from '../../src/sources/numbers.ts';
+import type { Candidate } from '../../src/fit/candidate.ts';
+import { judgedBy } from '../support/judged.ts';
+import { within } from '../support/within.ts';
+
+const least = 1e-9;
+
+describe('buckle-height', () => {
+  const judged = (above: number, below = 5, k = 1) =>
+    judgedBy('buckle-height', { k, model }, { buckleAboveElbow: above, buckleBelowWidest: below });
+
+  it.each([
+    [4, 5, 1, 'good'],
+    [4 - least, 5, 1, 'acceptable'],
+    [3, 5, 1, 'acceptable'],
+    [3 - least, 5, 1, 'refuse'],
+    [9, 0, 1, 'good'],
+    [9, -least, 1, 'refuse'],
+  ] as const)('%f above the elbow, %f below the widest part, size %f: %s', (...row) => {
+    const [above, below, k, judgement] = row;
+    expect(judged(above, below, k).judgement).toBe(judgement);
+  });
+
+  test('bounds grow with the horse', () => {
+    expect(judged(5, 5, 1.25).judgement).toBe('good');
+    expect(judged(4, 5, 1.25).judgement).toBe('acceptable');
+    expect(judged(3.5, 5, 1.25).judgement).toBe('refuse');
+    within(judged(4, 5, 1.25).margin!, 0.25, 1e-12);
+  });
+
+  test('each refusal tells its own number', () => {
+    expect(judged(9, -0.5).margin).toBe(-0.5);
+    expect(judged(9, -0.5).told).toContain('0.5 above the widest');
+    expect(judged(2).margin).toBe(-1);
+    expect(judged(2).told).toContain('2 above the point of the elbow; the least is 3');
+    expect(judged(0).told).toContain('only 0 above');
+    expect(judged(-1).told).toContain('1 below the point of the elbow');
+    expect(judged(3.5).told).toContain('3.5 above the point of the elbow');
+    expect(judged(3.5).margin).toBe(0.5);
+  });
+});
+
+describe('buckle-room', () => {
+  const judged = (buckleClearance: number) =>
+    judgedBy('buckle-room', { floor: 1, required: 1.25 }, { buckleClearance });
+
+  it.each([
+    [1.25, 'good'],
+    [1.25 - least, 'acceptable'],
+    [1, 'acceptable'],
+    [1 - least, 'poor'],
+  ] as const)('%f: %s', (clearance, judgement) => {
+    expect(judged(clearance).judgement).toBe(judgement);
+    within(judged(clearance).margin!, clearance - 1, 1e-12);
+  });
+
+  test('over the line there is no distance to tell', () => {
+    expect(judged(-0.4).told).not.toMatch(/\d/);
+    expect(judged(0).told).toContain('keeps 0');
+    expect(judged(0.4).told).toContain('keeps 0.4');
+  });
+});
+
+describe('elbow-clearance', () => {
+  const judged = (inches: number, chance = 0.5) =>
+    judgedBy(
+      'elbow-clearance',
+      { floor: 1, model },
+      { clearance: { inches, chance, sd: 0.4, station: 7, where: 'cinch' } },
+    );
+
+  it.each([
+    [1, 0.8, 'good'],
+    [1, 0.8 - least, 'acceptable'],
+    [1, 0.6, 'acceptable'],
+    [1, 0.6 - least, 'poor'],
+    [1 - least, 0.99, 'refuse'],
+  ] as const)('%f in, %f sure: %s', (inches, sure, judgement) => {
+    expect(judged(inches, sure).judgement).toBe(judgement);
+    within(judged(inches, sure).margin!, inches - 1, 1e-12);
+  });
+
+  test('what is told of one too near', () => {
+    expect(judged(-0.3).told).toContain('by 0.3');
+    expect(judged(-0.3).told).toContain('over the elbow line');
+    expect(judged(0).told).toContain('by only 0; the least is 1');
+    expect(judged(0.9).told).toContain('by only 0.9; the least is 1');
+    // Not "clears by 1, the least is 1": two numbers that print alike would be no reason.
+    expect(judged(0.98).told).toContain('just short of 1');
+    expect(judged(0.97).told).toContain('by only 0.97');
+    expect(judged(1.5, 0.9).told).toContain('by 1.5, 0.9 sure of at least 1');
+  });
+});
+
+describe('latigo-run', () => {
+  const judged = (run: number, runSd = 0.35) => judgedBy('latigo-run', { model }, { run, runSd });
+
+  it.each([
+    [3, 0.35, 'poor'],
+    [3 - least, 0.35, 'refuse'],
+    [10, 0.35, 'poor'],
+    [10 + least, 0.35, 'refuse'],
+    [4 - least, 0, 'poor'],
+    [4, 0, 'good'],
+    [8, 0, 'good'],
+    [8 + least, 0, 'poor'],
+    [4.5, 0.5, 'good'],
+    [4.5, 0.5 + least, 'acceptable'],
+    [7.5, 0.5 + least, 'acceptable'],
+  ] as const)('%f, give or take %f: %s', (run, sd, judgement) => {
+    expect(judged(run, sd).judgement).toBe(judgement);
+  });
+
+  it.each([
+    [5, 1],
+    [7, 1],
+    [3.5, -0.5],
+    [8.5, -0.5],
+    // Refused: told from the bound that refuses.
+    [2, -1],
+    [12, -2],
+  ])('%f is %f within the nearest bound', (run, margin) => {
+    within(judged(run).margin!, margin, 1e-12);
+  });
+
+  test('the bound that is told is the one that was passed', () => {
+    expect(judged(2).told).toContain('leaves 2 of latigo each side; the least is 3');
+    expect(judged(12).told).toContain('leaves 12 of latigo each side; the most is 10');
+    expect(judged(6).told).toContain('leaves 6 of latigo each side, give or take 0.35');
+  });
+});
+
+describe('ring-slant', () => {
+  const judged = (x: number, k = 1) => judgedBy('ring-slant', { ring: { x }, k, model }, {});
+
+  it.each([
+    [1, 'good', 'plumb'],
+    [-1, 'good', 'plumb'],
+    [1.001, 'acceptable', 'ahead of the groove'],
+    [-1.001, 'acceptable', 'behind the groove'],
+    [2.5, 'acceptable', 'ahead of the groove'],
+    [2.501, 'poor', 'pulled that way'],
+    [4, 'poor', 'pulled that way'],
+    [-4, 'poor', 'behind the groove: the cinch'],
+    [4.001, 'poor', 'no cinch cures that'],
+    [-4.001, 'poor', 'behind the groove: no cinch'],
+  ] as const)('%f: %s, %s', (x, judgement, words) => {
+    expect(judged(x).judgement).toBe(judgement);
+    expect(judged(x).told).toContain(words);
+    expect(judged(x).told).toContain(String(Math.abs(x)));
+    within(judged(x).margin!, 2.5 - Math.abs(x), 1e-12);
+  });
+
+  test('bounds grow with the horse, and a hair of rounding is no slant', () => {
+    expect(judged(1.25, 1.25).judgement).toBe('good');
+    expect(judged(1 + 1e-12).judgement).toBe('good');
+    within(judged(2, 2).margin!, 3, 1e-12);
+    expect(judged(5, 2).judgement).toBe('acceptable');
+  });
+
+  test('a ring over the groove hangs nowhere else', () => {
+    expect(judged(0).judgement).toBe('good');
+  });
+});
+
+describe('flare-position', () => {
+  const judged = (x: number, style: Candidate['style'], k = 1) =>
+    judgedBy('flare-position', { ring: { x }, k, model }, { style });
+
+  it.each([
+    [1, 'high-flare', 'good'],
+    [1 + least, 'high-flare', 'poor'],
+    [-3, 'high-flare', 'good'],
+    [3, 'low-flare', 'good'],
+    [3, 'straight', 'not-applicable'],
+  ] as const)('ring %f ahead, %s: %s', (x, style, judgement) => {
+    expect(judged(x, style).judgement).toBe(judgement);
+  });
+
+  test('the bound grows with the horse; only a high flare has a margin', () => {
+    expect(judged(1.5, 'high-flare', 1.5).judgement).toBe('good');
+    within(judged(2, 'high-flare', 1.5).margin!, -0.5, 1e-12);
+    within(judged(0.5, 'high-flare').margin!, 0.5, 1e-12);
+    expect(judged(2, 'low-flare').margin).toBeUndefined();
+  });
+
+  test('each style is told by itself', () => {
+    expect(judged(2, 'high-flare').told).toContain('2 ahead of the groove');
+    const told = [
+      judged(2, 'straight'),
+      judged(2, 'low-flare'),
+      judged(2, 'high-flare'),
+      judged(0, 'high-flare'),
+    ];
+    expect(new Set(told.map((one) => one.told)).size).toBe(4);
+    expect(told.every((one) => one.told !== '')).toBe(true);
+  });
+});
+
+describe('grip', () => {
+  const judged = (level: number, style: Candidate['style']) =>
+    judgedBy('grip', { slipNeed: { level, because: level > 0 ? ['one', 'two', 'three'] : [] } }, { style });
+
+  it.each([
+    [0, 'straight', 'not-applicable'],
+    [0, 'high-flare', 'not-applicable'],
+    [1, 'straight', 'good'],
+    [1, 'high-flare', 'good'],
+    [1, 'low-flare', 'acceptable'],
+    [2, 'straight', 'acceptable'],
+    [2, 'high-flare', 'good'],
+    [2, 'low-flare', 'acceptable'],
+  ] as const)('need %i, %s: %s', (level, style, judgement) => {
+    const { judgement: found, told } = judged(level, style);
+    expect(found).toBe(judgement);
+    expect(told.includes('one, two and three')).toBe(level > 0);
+  });
+
+  test('each judgement has its own words', () => {
+    const told = [
+      judged(0, 'straight'),
+      judged(1, 'straight'),
+      judged(2, 'straight'),
+      judged(2, 'high-flare'),
+    ];
+    expect(new Set(told.map((one) => one.told)).size).toBe(4);
+  });
+});

@@ -1,0 +1,186 @@
+/** The rule about the shelf: what is enough, what may be ordered, what is told. */
+import { describe, expect, it, test } from 'vitest';
+import type { Shop } from '../../src/order/types.ts';
+import { stock } from '../../src/rules/stock.ts';
+import type { CordShelf, Shelf } from '../../src/stock/shelf.ts';
+import { judgedBy } from '../support/judged.ts';
+import { plainBuckle } from '../support/orders.ts';
+import { within } from '../support/within.ts';
+
+describe('stock', () => {
+  const body: CordShelf = {
+    ply: 8,
+    colors: ['natural'],
+    unknown: undefined,
+    feetOnHand: 120,
+    orderable: false,
+  };
+  const accent: CordShelf = {
+    ply: 2,
+    colors: ['rust', 'sage'],
+    unknown: undefined,
+    feetOnHand: 30,
+    orderable: false,
+  };
+  const none: CordShelf = { ...accent, colors: [], feetOnHand: 0 };
+  const cords = [
+    { color: 'plum', ply: 8 },
+    { color: 'russet', ply: 2 },
+  ] as unknown as Shop['cords'];
+
+  interface Ask {
+    readonly shelf?: Partial<Shelf>;
+    readonly quantity?: number;
+    readonly feet?: number;
+    readonly accentFeet?: number;
+    readonly accentAtMost?: number;
+    readonly buckle?: Partial<typeof plainBuckle>;
+  }
+  const judged = ({ shelf, quantity = 1, feet = 60, accentFeet = 20, accentAtMost = 25, buckle }: Ask) =>
+    judgedBy(
+      'stock',
+      {
+        order: { quantity },
+        shop: { cords },
+        shelf: { body, accent: none, bodyTight: true, accentTight: false, ...shelf },
+      },
+      { cordFeet: feet, accentFeet, accentAtMost, buckle: { ...plainBuckle, ...buckle } },
+    );
+
+  it.each([
+    [120, 1, 'good', 0],
+    [121, 1, 'refuse', -1],
+    [60, 2, 'good', 0],
+    [61, 2, 'refuse', -2],
+  ] as const)('body cord, %f ft for each of %i: %s', (feet, quantity, ...[judgement, margin]) => {
+    const found = judged({ feet, quantity });
+    expect(found.judgement).toBe(judgement);
+    expect(found.margin).toBe(margin);
+  });
+
+  test('what is short may be ordered', () => {
+    const short = judged({ feet: 121, shelf: { body: { ...body, orderable: true } } });
+    expect(short).toMatchObject({ judgement: 'acceptable', margin: -1 });
+    expect(short.told).toBe('needs 121 ft of natural cord; 120 ft on hand, the rest must be ordered');
+    expect(judged({ feet: 120.2 }).told).toBe(
+      'needs 121 ft of natural cord; 120 ft on hand, and no more to be had',
+    );
+  });
+
+  test('where there is enough for every cinch the margin is told all the same', () => {
+    expect(judged({ feet: 100, shelf: { bodyTight: false } })).toMatchObject({
+      judgement: 'good',
+      margin: 20,
+    });
+    const out = { ...body, feetOnHand: 0 };
+    expect(judged({ feet: 10, shelf: { bodyTight: false, body: out } })).toMatchObject({
+      judgement: 'refuse',
+      margin: -10,
+    });
+  });
+
+  test('no color asked for: only the buckle counts', () => {
+    expect(judged({ shelf: { body: { ...none, ply: 8 } } })).toMatchObject({ judgement: 'good', margin: 7 });
+    expect(judged({ shelf: { body: { ...none, ply: 8 } } }).told).toBe('the b buckles are on the shelf');
+  });
+
+  it.each([
+    [{ onHand: 2 }, 1, 'good', 'natural cord are on the shelf'],
+    [{ onHand: 1 }, 1, 'acceptable', 'b buckles must be ordered'],
+    [{ onHand: 4 }, 2, 'good', 'natural cord are on the shelf'],
+    [{ onHand: 3 }, 2, 'acceptable', 'b buckles must be ordered'],
+    [{ onHand: 3, orderable: false }, 2, 'refuse', 'needs 4 b buckles; 3 on hand'],
+  ] as const)('buckles %j for %i cinches: %s', (buckle, quantity, ...[judgement, told]) => {
+    const found = judged({ buckle, quantity, feet: 20 });
+    expect(found.judgement).toBe(judgement);
+    expect(found.told).toContain(told);
+    if (judgement !== 'good') expect(found.margin).toBe(buckle.onHand - 2 * quantity);
+  });
+
+  it.each([
+    ['natual', 8, 'no natual body cord in the shop file'],
+    ['plun', 8, 'no plun body cord in the shop file; did you mean plum?'],
+    ['rusett', 2, 'no rusett accent cord in the shop file; did you mean russet?'],
+    ['russet', 8, 'no russet body cord in the shop file'],
+  ] as const)('a color %s of %i ply that is not there', (unknown, ply, told) => {
+    const odd = { ...(ply === 8 ? body : accent), ply, colors: [unknown], unknown };
+    const found = judged({ shelf: ply === 8 ? { body: odd } : { accent: odd } });
+    expect(found).toEqual({ judgement: 'cannot-tell', margin: undefined, told });
+    const tight = judged({
+      shelf: ply === 8 ? { body: odd } : { accent: odd, accentTight: true },
+      accentAtMost: 99,
+    });
+    expect(tight.judgement).toBe('cannot-tell');
+  });
+
+  describe('accent cord', () => {
+    const short = (change: Partial<CordShelf>, ask: Ask = {}) =>
+      judged({ ...ask, shelf: { accent: { ...accent, ...change }, accentTight: true } });
+
+    it.each([
+      [{ accentFeet: 30, accentAtMost: 30 }, 'good'],
+      [{ accentFeet: 25, accentAtMost: 31 }, 'good'],
+      [{ accentFeet: 31, accentAtMost: 31 }, 'refuse'],
+      [{ accentFeet: 15, accentAtMost: 15, quantity: 2 }, 'good'],
+      [{ accentFeet: 15.5, accentAtMost: 16, quantity: 2 }, 'refuse'],
+    ] as const)('%j: %s', (ask, judgement) => {
+      expect(short({}, { feet: 20, ...ask }).judgement).toBe(judgement);
+    });
+
+    test('names both colors and both plies', () => {
+      expect(short({}, { accentFeet: 31, accentAtMost: 40 }).told).toBe(
+        'needs 31 ft of rust and sage accent cord; 30 ft on hand, and no more to be had',
+      );
+      const more = short({ orderable: true }, { accentFeet: 15.2, accentAtMost: 40, quantity: 2, feet: 20 });
+      expect(more).toMatchObject({ judgement: 'acceptable' });
+      within(more.margin!, -0.4, 1e-9);
+      expect(more.told).toContain('needs 31 ft');
+    });
+
+    test('where it is certain to be enough nobody counts its feet', () => {
+      const alone = (accentAtMost: number, accentTight = true) =>
+        judged({ shelf: { body: { ...none, ply: 8 }, accent, accentTight }, accentFeet: 29, accentAtMost });
+      const there = { judgement: 'good', told: 'buckles and rust and sage cord are on the shelf' };
+      expect(alone(31)).toEqual({ ...there, margin: 1 });
+      expect(alone(30)).toEqual({ ...there, margin: undefined });
+      expect(alone(99, false)).toEqual({ ...there, margin: undefined });
+    });
+
+    test('none at all is short for anybody, and some is enough for one that is not tight', () => {
+      const loose = (change: Partial<CordShelf>) =>
+        judged({ shelf: { accent: { ...accent, ...change } }, accentAtMost: 99 });
+      expect(loose({}).judgement).toBe('good');
+      expect(loose({ feetOnHand: 0 }).judgement).toBe('refuse');
+      expect(loose({ feetOnHand: 0 }).told).toContain(
+        'needs 20 ft of rust and sage accent cord; 0 ft on hand',
+      );
+      expect(loose({ feetOnHand: 0, orderable: true }).judgement).toBe('acceptable');
+      expect(loose({ feetOnHand: 0 }).margin).toBeUndefined();
+    });
+  });
+
+  test('of several troubles the worst is told, and of equal ones the cord before the buckle', () => {
+    const worst = judged({ feet: 500, buckle: { onHand: 0 } });
+    expect(worst).toMatchObject({ judgement: 'refuse', margin: -380 });
+    expect(judged({ feet: 500, buckle: { onHand: 0, orderable: false } }).told).toContain('ft of natural');
+    const unknown = { ...body, unknown: 'x', colors: ['x'] };
+    expect(judged({ shelf: { body: unknown }, buckle: { onHand: 0 } }).judgement).toBe('cannot-tell');
+    expect(judged({ shelf: { body: unknown }, buckle: { onHand: 0, orderable: false } }).judgement).toBe(
+      'refuse',
+    );
+    expect(
+      judged({ shelf: { accent, accentTight: true }, accentFeet: 99, accentAtMost: 99, feet: 500 }).told,
+    ).toContain('natural');
+  });
+
+  test('only what may be short is looked at', () => {
+    const idle = (bodyTight: boolean, accentTight: boolean) =>
+      stock.idle?.({ shelf: { body, accent, bodyTight, accentTight } } as Parameters<
+        NonNullable<typeof stock.idle>
+      >[0]);
+    expect(idle(true, true)).toEqual([]);
+    expect(idle(false, true)).toEqual(['cordFeet']);
+    expect(idle(true, false)).toEqual(['accentFeet', 'accentAtMost']);
+    expect(idle(false, false)).toEqual(['cordFeet', 'accentFeet', 'accentAtMost']);
+  });
+});
