@@ -22,7 +22,7 @@ export function looksByLine(text: string, isCut: boolean): boolean | undefined {
   const whole = isCut ? plain.slice(0, plain.lastIndexOf('\n') + 1) : plain;
   const [first, second] = whole
     .split('\n')
-    .map((line) => line.trim())
+    .map((line) => withoutMark(line).trim())
     .filter((line) => line !== '');
   if (first === undefined) return isCut ? undefined : false;
   if (!first.startsWith('{') || !first.endsWith('}')) return false;

@@ -34,10 +34,12 @@ const isMarkupOfOurs = (line: readonly string[]): boolean =>
 const withoutPictures = (text: string): string =>
   text.replaceAll('\r\n', '\n').replace(/data:image\/\w+;base64,[A-Za-z0-9+/=]+/g, 'data:');
 
-/** What is said last counts. */
+/** What is said last counts, and nothing after `--`. */
 function formatOf(line: readonly string[]): string | undefined {
-  const at = line.findLastIndex((word) => /^--format(?:=|$)/.test(word));
-  return line[at]?.split('=')[1] ?? line[at + 1];
+  const end = line.indexOf('--');
+  const words = end === -1 ? line : line.slice(0, end);
+  const at = words.findLastIndex((word) => /^--format(?:=|$)/.test(word));
+  return words[at]?.split('=')[1] ?? words[at + 1];
 }
 
 /** Commands that print nothing of a file, and words that ask for help whatever the format is. */
@@ -46,7 +48,7 @@ const helps = new Set(['--help', '-h', '--version', '-v', 'help', '--columns=hel
 
 /** By its first signs: a format may be named in many ways. */
 function holdFormat(line: readonly string[], text: string): void {
-  const [command = ''] = line;
+  const command = line.find((word) => !word.startsWith('-')) ?? '';
   if (text === '' || isOurs.has(command) || line.some((word) => helps.has(word))) return;
   const format = formatOf(line);
   if (text.startsWith('<!doctype html>')) holdHtml(text, line.includes('--pick') ? pickTags : []);

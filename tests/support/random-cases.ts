@@ -78,7 +78,8 @@ function randomOrder(random: Random, index: number): Order {
       withers: maybe(pick(random, ['low', 'average', 'high'] as const)),
       condition: maybe(pick(random, [1, 5, 9])),
       kind: maybe(pick(random, ['pony', 'stock', 'draft', 'mule'] as const)),
-      trouble: random.uniform() < 0.3 ? [pick(random, ['saddle-rolls', 'elbow-gall', 'buckle-rub'] as const)] : [],
+      trouble:
+        random.uniform() < 0.3 ? [pick(random, ['saddle-rolls', 'elbow-gall', 'buckle-rub'] as const)] : [],
     },
     saddle: {
       rigging:

@@ -5,7 +5,7 @@ import type { Simulated } from '../../advice/simulate.ts';
 import type { Shop } from '../../order/types.ts';
 import type { Format, ReportOptions, SizeResult } from '../../report/types.ts';
 import { emit, guardInputs, tellNotWritten } from '../emit.ts';
-import { CliFault, exit, type ExitCode } from '../fault.ts';
+import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { failed, namesOf, readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { formatOption, outOption, shopOption, unitsOption, whole } from '../options.ts';
@@ -80,7 +80,7 @@ function simulateOption(): Option {
   ).argParser((text: string): number => {
     if (/^\d+$/.test(text)) return read(text);
     // The parser takes the next word for the number, and often it is the file.
-    throw new CliFault(`--simulate takes a number of draws, not "${text}"`, {
+    throw new CliFault(`--simulate takes a number of draws, not "${printable(text)}"`, {
       hint: `Put the files first, or write --simulate=${String(usualDraws)}.`,
     });
   });
