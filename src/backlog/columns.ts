@@ -31,7 +31,13 @@ export const columns = [
   { name: 'rigging', about: 'where the ring hangs, as the order says it', kind: 'text', wide: 12 },
   { name: 'room', about: 'room behind the elbow', kind: 'distance', wide: 7 },
   { name: 'room-sd', about: 'its spread', kind: 'distance', wide: 7 },
-  { name: 'style', about: 'straight, high-flare or low-flare', kind: 'text', wide: 10 },
+  {
+    name: 'style',
+    about:
+      'straight, high-flare or low-flare; this and what follows are of the first in the ranking (quote, ticket, materials and schedule take what the customer asked for, if it passes)',
+    kind: 'text',
+    wide: 10,
+  },
   { name: 'strands', about: 'body cords side by side', kind: 'count', wide: 7 },
   { name: 'layers', about: '1 single, 2 double', kind: 'count', wide: 6 },
   { name: 'width', about: 'width of the body at full spread', kind: 'length', wide: 8 },
