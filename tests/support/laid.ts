@@ -64,7 +64,9 @@ const cases: readonly Case[] = (
 ).flatMap((order) =>
   (['straight', 'high-flare', 'low-flare'] as const).flatMap((style) =>
     [11, 17, 25, 31].flatMap((strands) =>
-      [24, 30, 36].flatMap((length) => buckles.map((buckle) => ({ order, style, strands, length, buckle }))),
+      [14, 24, 30, 36].flatMap((length) =>
+        buckles.map((buckle) => ({ order, style, strands, length, buckle })),
+      ),
     ),
   ),
 );
