@@ -19,6 +19,7 @@ export const testsOf = {
     'tests/truth/geometry-newton.test.ts',
     'tests/truth/geometry-pinhole.test.ts',
     'tests/truth/homography.test.ts',
+    'tests/truth/homography-far.test.ts',
     'tests/truth/logistic.test.ts',
     'tests/truth/normal-pair.test.ts',
     'tests/truth/geometry-polyline.test.ts',
@@ -39,6 +40,8 @@ export const testsOf = {
   rules: [...rules, 'tests/truth/practice.test.ts'],
   fit: [
     'tests/truth/laid.test.ts',
+    'tests/truth/low-flare.test.ts',
+    'tests/truth/cord.test.ts',
     'tests/truth/laid-clearance.test.ts',
     'tests/truth/practice.test.ts',
     'tests/property/axes.test.ts',

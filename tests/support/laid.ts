@@ -1,7 +1,7 @@
 /** Cinches of many kinds laid on many horses, and the slow way to measure what is between two lines. */
 import { Point, Segment } from '@flatten-js/core';
-import { expect, it } from 'vitest';
-import { factsOf, type Facts } from '../../src/facts/facts.ts';
+import { expect } from 'vitest';
+import { factsOf } from '../../src/facts/facts.ts';
 import { Ground } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
 import type { Buckle, Order, Style } from '../../src/order/types.ts';
@@ -59,11 +59,14 @@ const cases: readonly Case[] = (
     orderOf({ saddle: { rigging: rigging('5/8') }, horse: { barrel: 'round', heartGirth: 80 } }),
     orderOf({ saddle: { rigging: rigging('center-fire'), ringToRing: 40 } }),
     orderOf({ horse: { heartGirth: 56, elbowRoom: 2.5 } }),
+    orderOf({ horse: { heartGirth: undefined, height: 66 }, saddle: { rigging: rigging('7/8') } }),
   ] as const
 ).flatMap((order) =>
   (['straight', 'high-flare', 'low-flare'] as const).flatMap((style) =>
     [11, 17, 25, 31].flatMap((strands) =>
-      [24, 30, 36].flatMap((length) => buckles.map((buckle) => ({ order, style, strands, length, buckle }))),
+      [14, 24, 30, 36].flatMap((length) =>
+        buckles.map((buckle) => ({ order, style, strands, length, buckle })),
+      ),
     ),
   ),
 );

@@ -45,8 +45,10 @@ describe('perimeters', () => {
 
   it.each([
     [-1, 1],
+    [1, -1],
     [NaN, 1],
     [1, Infinity],
+    [Infinity, 1],
   ])('half-axes %f and %f are refused', (a, b) => {
     expect(() => ellipsePerimeter(a, b)).toThrow(RangeError);
   });
@@ -226,6 +228,7 @@ it.each([
   [72, 0],
   [-72, 1],
   [NaN, 1],
+  [Infinity, 1],
   [72, Infinity],
 ])('an ellipse of perimeter %f and ratio %f is refused', (p, r) => {
   expect(() => solveEllipse(p, r)).toThrow(RangeError);

@@ -1,6 +1,6 @@
 /** The clearance of a laid cinch once more: measured by a library, its spread by moving one input a little, its chance by adding up. */
 import cephes from 'cephes';
-import { beforeAll, describe, expect, it, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { elbowLineOf } from '../../src/facts/elbow-line.ts';
 import { type Facts } from '../../src/facts/facts.ts';
 import { nearestGap } from '../../src/fit/nearest.ts';

@@ -4,7 +4,7 @@ import { factsOf } from '../../src/facts/facts.ts';
 import { Ground } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
 import { curvatureRadiusAt, heightAt } from '../../src/geometry/ellipse.ts';
-import type { Style } from '../../src/order/types.ts';
+import type { Buckle, Style } from '../../src/order/types.ts';
 import { defaultModel as model } from '../../src/sources/numbers.ts';
 import { widthAt } from '../../src/stock/outline.ts';
 import { orderOf, plainBuckle, rigging } from '../support/orders.ts';
@@ -42,6 +42,31 @@ describe('how wide it is', () => {
       within(widthAt(c.shape, c.shape.top), c.buckleWidth, 1e-12);
       expect([c.style, c.strands]).toEqual([style, strands]);
     });
+  });
+
+  test('its outline is as wide as its shape, from the midline to the buckle', () => {
+    each(({ candidate: { outline, shape } }) => {
+      const { stations, widths } = outline;
+      expect([stations[0], stations.at(-1)]).toEqual([0, shape.top]);
+      stations.forEach((station, i) => {
+        within(widths[i]!, widthAt(shape, station), 1e-9);
+      });
+    });
+  });
+
+  test('cord: every strand is as long as the cinch at least, and two colors take more than one', () => {
+    const order = (accent: string[]) => orderOf({ colors: { accent } });
+    each(({ candidate: c }, { strands, length }) => {
+      expect(c.cordFeet).toBeGreaterThanOrEqual((strands * length) / 12 - 6);
+      expect(c.cordFeet).toBeLessThan((1.5 * strands * length) / 12);
+    });
+    const asked = { style: 'straight', strands: 17, length: 30, buckle: plainBuckle } as const;
+    const feet = (accent: string[]) => laid({ ...asked, order: order(accent) })!.candidate;
+    expect(feet(['rust']).accentFeet).toBeGreaterThan(0);
+    for (const colors of [['rust'], ['rust', 'sage']]) {
+      expect(feet(colors).accentAtMost).toBeGreaterThanOrEqual(feet(colors).accentFeet);
+      expect(feet(colors).accentAtMost).toBeLessThan(3 * feet(colors).accentFeet);
+    }
   });
 
   test('a high flare begins 3 in below the buckle, a low one at least 5, where the elbow wants it', () => {
@@ -102,14 +127,17 @@ describe('a low flare', () => {
 test('equal choices are numbered equally, and only those', () => {
   const facts = factsOf(orderOf(), model);
   const ground = new Ground(facts);
-  const on = (style: Style, strands: number, length: number, buckle = plainBuckle) =>
-    lay({ style, strands, length, buckle, layers: 1 }, ground)!;
+  const on = (
+    style: Style,
+    strands: number,
+    [length, buckle = plainBuckle]: [number, (Buckle | undefined)?],
+  ) => lay({ style, strands, length, buckle, layers: 1 }, ground)!;
   const [a, b, c, d, e] = [
-    on('straight', 17, 30),
-    on('straight', 17, 32),
-    on('straight', 19, 30),
-    on('high-flare', 17, 30),
-    on('straight', 17, 30, buckles[1]),
+    on('straight', 17, [30]),
+    on('straight', 17, [32]),
+    on('straight', 19, [30]),
+    on('high-flare', 17, [30]),
+    on('straight', 17, [30, buckles[1]]),
   ];
   expect([b.strandsNo, b.buckleNo, b.styleNo]).toEqual([a.strandsNo, a.buckleNo, a.styleNo]);
   expect(b.lengthNo).not.toBe(a.lengthNo);

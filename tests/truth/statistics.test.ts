@@ -68,6 +68,15 @@ describe('normal distribution', () => {
 });
 
 describe('PCG32', () => {
+  it('a uniform value is 52 bits of two draws and a half, in whole numbers of any size', () => {
+    const [draws, values] = [seededRandom(9), seededRandom(9)];
+    for (let i = 0; i < 200; i++) {
+      const bits = (BigInt(draws.next() >>> 6) << 26n) + BigInt(draws.next() >>> 6);
+      // Twice the value times 2^52 is odd, so it is never 0 nor 1.
+      expect(BigInt(values.uniform() * 2 ** 53)).toBe(2n * bits + 1n);
+    }
+  });
+
   it("seed 42, stream 54: the published sequence of its author's demonstration program (memory)", () => {
     const random = seededRandom(42, 54);
     expect(Array.from({ length: 6 }, () => random.next())).toEqual([
