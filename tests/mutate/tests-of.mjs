@@ -53,5 +53,11 @@ export const testsOf = {
     'tests/property/front-runners.test.ts',
     'tests/property/axes.test.ts',
     ...whole,
+    'tests/unit/report-check.test.ts',
+    'tests/unit/report-counter.test.ts',
+    'tests/unit/report-size.test.ts',
+    'tests/unit/told-alike.test.ts',
+    'tests/unit/cli-check.test.ts',
+    'tests/property/spread.test.ts',
   ],
 };
