@@ -51,7 +51,8 @@ function holdFormat(line: readonly string[], text: string): void {
   const command = line.find((word) => !word.startsWith('-')) ?? '';
   if (text === '' || isOurs.has(command) || line.some((word) => helps.has(word))) return;
   const format = formatOf(line);
-  if (text.startsWith('<!doctype html>')) holdHtml(text, line.includes('--pick') ? pickTags : []);
+  if (text.startsWith('<!doctype html>'))
+    holdHtml(text, line.some((word) => /^--pick(?:=|$)/.test(word)) ? pickTags : []);
   else if (/^<(?:\?xml|svg)/.test(text)) holdSvg(text);
   else if (format === 'csv') holdCsv(text);
   else if (format === 'markdown') holdMarkdown(text);

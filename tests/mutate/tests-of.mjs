@@ -50,6 +50,7 @@ export const testsOf = {
     'tests/unit/ranking.test.ts',
     'tests/unit/advice-truths.test.ts',
     'tests/unit/advice.test.ts',
+    'tests/unit/advice-edges.test.ts',
     'tests/property/front-runners.test.ts',
     'tests/property/axes.test.ts',
     ...whole,

@@ -1,0 +1,276 @@
+/** What an advice says beside its specs, each worked out once more from the model: what to measure, ties, refusals, even lengths. */
+import { describe, expect, test } from 'vitest';
+import type { Advice } from '../../src/advice/advice.ts';
+import { checkCinch } from '../../src/advice/check.ts';
+import type { Judged } from '../../src/advice/judge.ts';
+import { photoWorth } from '../../src/advice/photo-worth.ts';
+import { rank, whyBefore } from '../../src/advice/rank.ts';
+import { factsOf } from '../../src/facts/facts.ts';
+import type { Candidate } from '../../src/fit/candidate.ts';
+import { Ground } from '../../src/fit/ground.ts';
+import { lay } from '../../src/fit/lay.ts';
+import { sizeOrder } from '../../src/index.ts';
+import type { Order, Shop } from '../../src/order/types.ts';
+import { layersOn } from '../../src/stock/buckles.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { orderOf, shopWith } from '../support/orders.ts';
+import { randomOrders } from '../support/random-cases.ts';
+
+const shop = defaultShop;
+const orders = randomOrders(21, 60);
+const advised = orders.map((order) => sizeOrder(order, shop));
+
+/** A candidate of which only its order among equals matters. */
+const plain = (style: Candidate['style'], strands: number, length: number, id: string): Judged =>
+  ({ candidate: { style, strands, length, buckle: { id } } }) as unknown as Judged;
+
+describe('specs that no criterion tells apart', () => {
+  const inOrder = [
+    plain('straight', 13, 30, 'a'),
+    plain('straight', 13, 30, 'b'),
+    plain('straight', 13, 32, 'a'),
+    plain('straight', 15, 28, 'a'),
+    plain('high-flare', 11, 28, 'a'),
+    plain('low-flare', 11, 26, 'a'),
+  ];
+
+  test('stand by what is simpler, then by fewest strands, then shortest, then the name of the buckle', () => {
+    for (let turn = 0; turn < inOrder.length; turn++) {
+      const mixed = [...inOrder.slice(turn), ...inOrder.slice(0, turn)];
+      expect(rank(mixed, [])).toEqual(inOrder);
+      expect(rank(mixed.toReversed(), [])).toEqual(inOrder);
+    }
+  });
+
+  test('are said to be', () => {
+    expect(whyBefore(inOrder[0]!, inOrder[1]!, [])).toMatchObject({ criterion: 'none' });
+  });
+});
+
+/** The order as it would be, had somebody taped just what was assumed. */
+function taped(input: string, { facts }: Advice): Order {
+  const { order, lengthNeed, room, ring, girth } = facts;
+  const { horse, saddle } = order;
+  switch (input) {
+    case 'ring to ring':
+      return { ...order, saddle: { ...saddle, ringToRing: lengthNeed.ringToRing.value } };
+    case 'elbow room':
+      return { ...order, horse: { ...horse, elbowRoom: room.value } };
+    case 'ring set-back':
+      return {
+        ...order,
+        saddle: { ...saddle, rigging: { kind: 'measured', setBack: ring.setBack.value } },
+      };
+    case 'heart girth':
+      return { ...order, horse: { ...horse, heartGirth: girth.value } };
+    default:
+      return { ...order, horse: { ...horse, barrel: 'average' } };
+  }
+}
+
+/** Most strands of a style, in steps of two from the first spec's, that stay good at the elbow. */
+function widestGood({ candidate }: Judged, ground: Ground): number {
+  const { floor, model } = ground.facts;
+  let widest = 0;
+  for (let { strands } = candidate; strands <= shop.strands.max; strands += 2) {
+    const buckle =
+      strands === candidate.strands
+        ? candidate.buckle
+        : shop.buckles.find((each) => layersOn(each, strands) !== undefined);
+    if (buckle === undefined) return widest;
+    const layers = layersOn(buckle, strands);
+    if (layers === undefined) return widest;
+    const laid = lay(
+      { ...candidate, strands, buckle, layers, style: candidate.style, length: candidate.length },
+      ground,
+    );
+    if (laid === undefined || laid.clearance.inches < floor || laid.clearance.chance < model['chance-good'])
+      return widest;
+    widest = strands;
+  }
+  return widest;
+}
+
+describe('what to measure next', () => {
+  test('is what nobody measured, each once', () => {
+    for (const { ask, facts } of advised) {
+      const { horse, saddle } = facts.order;
+      const open = [
+        saddle.ringToRing === undefined ? 'ring to ring' : '',
+        horse.elbowRoom === undefined ? 'elbow room' : '',
+        saddle.rigging.kind === 'named' ? 'ring set-back' : '',
+        horse.heartGirth === undefined ? 'heart girth' : '',
+        horse.barrel === undefined ? 'barrel shape' : '',
+      ].filter((input) => input !== '');
+      expect(ask.map(({ input }) => input).toSorted()).toEqual(open.toSorted());
+    }
+  });
+
+  test('is worth what laying the same cinch on the horse so measured says', () => {
+    let earned = 0;
+    for (const advice of advised) {
+      const first = advice.specs[0];
+      for (const entry of advice.ask) {
+        if (first === undefined) {
+          expect(entry).toMatchObject({
+            sdNow: 0,
+            sdThen: 0,
+            chanceNow: 0,
+            chanceThen: 0,
+            couldEarn: undefined,
+          });
+          continue;
+        }
+        const { clearance, strands } = first.candidate;
+        const ground = new Ground(factsOf(taped(entry.input, advice), shop.model));
+        const then = lay(first.candidate, ground)?.clearance ?? clearance;
+        const widest = widestGood(first, ground);
+        const more = widest > Math.max(widestGood(first, new Ground(advice.facts)), strands);
+        expect(entry).toMatchObject({
+          sdNow: clearance.sd,
+          chanceNow: clearance.chance,
+          sdThen: then.sd,
+          chanceThen: then.chance,
+          couldEarn: more ? widest : undefined,
+          beforeCutting: entry.input === 'ring to ring',
+        });
+        if (more) earned += 1;
+      }
+    }
+    expect(earned).toBeGreaterThan(3);
+  });
+
+  test('stands in order: what cutting waits for, then what narrows the clearance most', () => {
+    for (const { ask, firstAsk } of advised) {
+      const keys = ask.map(({ beforeCutting, sdThen }) => (beforeCutting ? -1 : sdThen));
+      expect(keys).toEqual(keys.toSorted((a, b) => a - b));
+      expect(firstAsk?.input).toBe(ask[0]?.input);
+    }
+  });
+});
+
+describe('when nothing passes', () => {
+  const tight = shopWith({ 'floor-clearance': 4, 'required-clearance': 4.5 });
+
+  test('the first of the refused alone is the first of all', () => {
+    const none = orders.map((order) => sizeOrder(order, tight)).filter(({ specs }) => specs.length === 0);
+    expect(none.length).toBeGreaterThan(10);
+    for (const advice of none) expect(advice.firstRefused).toEqual(advice.refused[0]);
+  });
+
+  test('and only then there is a first of the refused', () => {
+    for (const advice of advised) {
+      if (advice.specs.length > 0)
+        expect([advice.firstRefused, advice.wayOut]).toEqual([undefined, undefined]);
+    }
+  });
+
+  test('the list of all holds those that pass, best first, then the others once each', () => {
+    for (const advice of advised.slice(0, 12)) {
+      const { every } = advice;
+      const passing = every.filter((entry) => entry.countOf('refuse') === 0).length;
+      expect(every.slice(passing).every((entry) => entry.countOf('refuse') > 0)).toBe(true);
+      const named = every.map(
+        ({ candidate: c }) => `${c.style} ${c.strands} ${c.buckle.id} ${c.length} ${c.layers}`,
+      );
+      expect(new Set(named).size).toBe(named.length);
+    }
+  });
+});
+
+test('styles are impossible where no candidate has them', () => {
+  const short = sizeOrder(orderOf({ horse: { heartGirth: 40 }, saddle: { ringToRing: 21 } }), {
+    ...shop,
+    lengths: { min: 8, max: 40, step: 1 },
+  });
+  const tied = new Set(short.every.map(({ candidate }) => candidate.style));
+  expect(short.impossible.length).toBeGreaterThan(0);
+  expect(short.impossible).toEqual(
+    ['straight', 'high-flare', 'low-flare'].filter((style) => !tied.has(style as never)),
+  );
+  expect(advised[0]!.impossible).toEqual([]);
+});
+
+test('even neighbours of a length are even, tied by the shop, and leave the run they say', () => {
+  let odd = 0;
+  for (const { specs, facts } of advised) {
+    for (const { candidate, evenLengths } of specs) {
+      const { length } = candidate;
+      const even = length % 2 === 0;
+      const target = facts.lengthNeed.target.value;
+      const low = even ? length - 2 : 2 * Math.floor(target / 2);
+      const around = even ? [length - 2, length + 2] : [low, low + 2];
+      const within = around.filter((each) => each >= shop.lengths.min && each <= shop.lengths.max);
+      expect(evenLengths.map((each) => each.length)).toEqual(within);
+      for (const each of evenLengths) {
+        const both = facts.lengthNeed.ringToRing.value - each.length - facts.lengthNeed.stretch;
+        expect(each.run).toBeCloseTo(both / 2, 12);
+      }
+      if (!even) odd += 1;
+    }
+  }
+  expect(odd).toBeGreaterThan(3);
+});
+
+test('the give of new cord is assumed, unless outcomes of the shop stand behind it', () => {
+  const giveOf = (own: Shop) =>
+    sizeOrder(orderOf(), own).assumptions.find(({ input }) => input === 'give of new cord');
+  const learned = { ...shop, learned: { stretch: { outcomes: 14, until: '2026-10-02' } } };
+  expect(giveOf(shop)).toMatchObject({ kind: 'assumed' });
+  expect(giveOf(learned)).toEqual({
+    ...giveOf(shop),
+    kind: 'computed',
+    basis: 'from 14 outcomes of this shop until 2026-10-02',
+  });
+  const others = (own: Shop) =>
+    sizeOrder(orderOf(), own).assumptions.filter(({ input }) => input !== 'give of new cord');
+  expect(others(learned)).toEqual(others(shop));
+});
+
+test('what a photo buys is told of the same cinch on the horse as it was assumed before', () => {
+  const surer = sizeOrder(orderOf({ horse: { elbowRoom: 5 } }), shop);
+  const bare = sizeOrder(orderOf(), shop);
+  const worth = photoWorth(surer, bare);
+  expect(worth.first).toBe(surer.specs[0]);
+  expect(worth.firstWithout).toBe(bare.specs[0]);
+  expect(worth.without).toEqual(lay(surer.specs[0]!.candidate, new Ground(bare.facts))?.clearance);
+  expect(photoWorth({ specs: [] } as unknown as Advice, bare)).toMatchObject({
+    first: undefined,
+    without: undefined,
+  });
+});
+
+describe('a cinch in use whose buckle nobody named', () => {
+  const advice = sizeOrder(orderOf(), shop);
+  const used = (strands: number, style: Candidate['style'] = 'straight') =>
+    checkCinch({ style, strands, length: 32 }, 'current', advice);
+
+  test('counts and names its verdicts as they stand in the list', () => {
+    for (const strands of [11, 13, 15, 17, 19, 21, 25, 29]) {
+      const { judged } = used(strands);
+      for (const { rule, judgement } of judged!.findings) expect(judged!.judgementOf(rule)).toBe(judgement);
+      expect(judged!.judgementOf('no such rule')).toBeUndefined();
+      for (const judgement of ['refuse', 'poor', 'cannot-tell'] as const) {
+        const counted = judged!.findings.filter((finding) => finding.judgement === judgement).length;
+        expect(judged!.countOf(judgement)).toBe(counted);
+      }
+    }
+  });
+
+  test('is refused with any buckle for another reason, and not for the shelf or the range of the shop', () => {
+    const bare: Shop = {
+      ...shop,
+      strands: { min: 11, max: 13 },
+      buckles: shop.buckles.map((each) => ({ ...each, onHand: 0, orderable: false })),
+    };
+    const { judged } = checkCinch(
+      { style: 'straight', strands: 17, length: 32 },
+      'current',
+      sizeOrder(orderOf(), bare),
+    );
+    const said = judged!.findings.filter(({ judgement }) => judgement === 'refuse').map(({ rule }) => rule);
+    expect(said).not.toContain('buckle-strands');
+    const long = checkCinch({ style: 'straight', strands: 17, length: 44 }, 'current', advice).judged;
+    expect(long!.judgementOf('latigo-run')).toBe('refuse');
+  });
+});
