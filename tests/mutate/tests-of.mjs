@@ -43,6 +43,8 @@ export const testsOf = {
     'tests/truth/low-flare.test.ts',
     'tests/truth/cord.test.ts',
     'tests/truth/laid-clearance.test.ts',
+    'tests/truth/gap.test.ts',
+    'tests/truth/clearance.test.ts',
     'tests/truth/practice.test.ts',
     'tests/property/axes.test.ts',
   ],
