@@ -21,7 +21,7 @@ for (const [folder, names] of byFolder) {
     concurrency: 1,
     plugins: ['./tests/mutate/runner.mjs', './tests/mutate/words.mjs', './tests/mutate/survivors.mjs'],
     ignorers: ['words'],
-    ignorePatterns: ['coverage', 'dist', 'docs', 'tests/golden', 'tests/fuzz', 'tests/browser'],
+    ignorePatterns: ['coverage', 'dist', 'tests/fuzz', 'tests/browser'],
     tempDirName: 'coverage/mutate',
     reporters: ['survivors', 'progress-append-only', 'json'],
     jsonReporter: { fileName: `coverage/mutants-${folder}.json` },

@@ -1,0 +1,120 @@
+/** Likely causes of trouble, at their bounds and beside them; the bounds grow with the horse. */
+import { describe, expect, test } from 'vitest';
+import { causesOf } from '../../src/advice/causes.ts';
+import type { Judged } from '../../src/advice/judge.ts';
+import type { Trouble } from '../../src/order/types.ts';
+import { phraseText } from '../../src/report/text.ts';
+import type { CaseFacts } from '../../src/rules/rule.ts';
+import { defaultModel as model } from '../../src/sources/numbers.ts';
+
+const HAIR = 1e-6;
+const k = 0.8;
+const slant = model['slant-fine'] * k;
+
+interface Given {
+  trouble: Trouble;
+  facts?: object;
+  candidate?: object;
+  clearance?: object;
+  age?: number;
+}
+
+/** What is said of one trouble on a small horse, of a cinch that is fine but for what is changed. */
+function said({ trouble, facts, candidate, clearance, age }: Given): string {
+  const laid = {
+    style: 'straight',
+    buckleAboveElbow: 9,
+    buckleClearance: 4,
+    clearance: { inches: 2, chance: 0.95, station: 6, where: 'cinch', ...clearance },
+    ...candidate,
+  };
+  const seen = {
+    order: { horse: { trouble: [trouble] } },
+    ring: { x: 0 },
+    slipNeed: { level: 2, because: ['the saddle rolls'] },
+    ...{ model, k, floor: 0.8, required: 1, ...facts },
+  };
+  const judged = { candidate: laid } as unknown as Judged;
+  const [cause] = causesOf(judged, seen as unknown as CaseFacts, age === undefined ? {} : { age });
+  return `${cause!.explained ? 'yes' : 'no'}: ${phraseText(cause!.words, 'in')}`;
+}
+
+describe('a gall behind the elbow', () => {
+  const gall = (more: Omit<Given, 'trouble'>): string => said({ trouble: 'elbow-gall', ...more });
+  const near = { inches: 0.5, chance: 0.3 };
+
+  test('is not explained by a cinch that is good at the elbow, and then old cord is named', () => {
+    expect(gall({ clearance: { chance: model['chance-good'] } })).toMatch(
+      /^no: the cinch as described clears .*: look/,
+    );
+    expect(gall({ clearance: { chance: model['chance-good'] - HAIR } })).toMatch(/^yes: /);
+    expect(gall({ age: 2 })).toMatch(/elbow by 2.00 in: look at dirt/);
+    expect(gall({ age: 3 })).toContain('2.00 in: cord this old may have gone hard; look');
+    expect(gall({ age: 12 })).toContain('gone hard');
+  });
+
+  test('says how near, where, and why, as one sentence', () => {
+    expect(gall({ clearance: near })).toBe(
+      'yes: it comes within 0.50 in of the elbow, 6 in up from the chest midline; it is too wide for the room there is',
+    );
+    expect(gall({ clearance: { inches: -0.5, chance: 0 } })).toContain(
+      'it lies over the elbow line by 0.50 in,',
+    );
+    expect(gall({ clearance: { inches: 0, chance: 0 } })).toContain('it comes within 0.00 in of');
+    expect(
+      gall({
+        clearance: near,
+        candidate: { style: 'high-flare', clearance: { ...near, station: 6, where: 'cinch' } },
+      }),
+    ).toMatch(/; where the high flare fans out$/);
+    expect(gall({ clearance: { ...near, where: 'buckle' } })).toMatch(/; with the buckle's frame/);
+  });
+
+  test('names the ring where it hangs ahead', () => {
+    expect(gall({ clearance: near, facts: { ring: { x: slant } } })).toMatch(/too wide for the room/);
+    expect(gall({ clearance: near, facts: { ring: { x: slant + HAIR } } })).toMatch(
+      /ahead of the groove and carries/,
+    );
+  });
+});
+
+test('a rub of the buckle: too low first, then too near', () => {
+  const rub = (candidate: object): string => said({ trouble: 'buckle-rub', candidate });
+  const aim = model['buckle-above-elbow-target'] * k;
+  expect(rub({ buckleAboveElbow: aim - HAIR })).toMatch(
+    /^yes: the buckle sits only .* a longer cinch lifts it/,
+  );
+  expect(rub({ buckleAboveElbow: aim, buckleClearance: 1 - HAIR })).toMatch(/^yes: the frame keeps only/);
+  expect(rub({ buckleAboveElbow: aim, buckleClearance: 1 })).toMatch(/^no: the buckle as described is clear/);
+});
+
+test('a saddle that rolls: a fan would hold it where more than that lets it roll', () => {
+  const rolls = (because: string[], style = 'straight'): string =>
+    said({ trouble: 'saddle-rolls', facts: { slipNeed: { level: 3, because } }, candidate: { style } });
+  expect(rolls(['the saddle rolls'])).toMatch(/^no: look at the tree/);
+  expect(rolls(['the saddle rolls', 'the barrel is round'])).toBe(
+    'yes: the barrel is round, and a straight has no fan high on the side to hold it',
+  );
+  expect(rolls(['the saddle rolls', 'the saddle slips back'])).toMatch(/^yes: more than one way of slipping/);
+  expect(rolls(['the saddle rolls', 'the barrel is round'], 'high-flare')).toMatch(/^no: /);
+});
+
+test('a saddle that creeps or slips: where the ring hangs', () => {
+  const at = (trouble: Trouble, x: number): string => said({ trouble, facts: { ring: { x } } });
+  expect(at('creeps-forward', -slant)).toMatch(/^no: /);
+  expect(at('creeps-forward', -slant - HAIR)).toMatch(/^yes: the ring hangs .* behind the groove/);
+  expect(at('creeps-forward', slant + 1)).toMatch(/^no: /);
+  expect(at('slips-back', slant)).toMatch(/^no: /);
+  expect(at('slips-back', slant + HAIR)).toMatch(/^yes: the ring hangs .* ahead of the groove/);
+  expect(at('slips-back', -slant - 1)).toMatch(/^no: /);
+});
+
+test('a girthy horse: the cinch may be why, and a vet is asked all the same', () => {
+  const girthy = (inches: number): string => said({ trouble: 'girthy', clearance: { inches, chance: 0.2 } });
+  expect(girthy(0.8)).toMatch(/^no: ask a vet first/);
+  expect(girthy(0.8 - HAIR)).toMatch(
+    /^yes: it comes within .*, so do not go on in this one; ask a vet all the same/,
+  );
+  expect(girthy(0)).toMatch(/^yes: it comes within 0.00 in/);
+  expect(girthy(-0.4)).toMatch(/^yes: it lies over the elbow line by 0.40 in, so do not/);
+});
