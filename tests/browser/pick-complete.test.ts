@@ -1,30 +1,12 @@
 /** What the page for landmarks calls complete, and that it says why when it does not; nothing is lost or out of sight. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { noBrowser, startBrowser, watched, type Watched } from './chromium.ts';
-import { jpegOf, rasterOf } from '../support/jpeg.ts';
-import { clickPixel, goTo, onScreen, pageFor, pixelOf, settled, type Place } from './pages.ts';
-import { desktop, drawing, phone, places } from './sample.ts';
+import { describe, expect, test } from 'vitest';
+import { noBrowser } from './chromium.ts';
+import { useDrawing } from './opened.ts';
+import { clickPixel, goTo, onScreen, pixelOf, settled, type Place } from './pages.ts';
+import { phone, places } from './sample.ts';
 
 describe.skipIf(noBrowser)('the page for landmarks, before its block is taken', () => {
-  let browser: Browser;
-  let address: string;
-  const opened: Watched[] = [];
-
-  const open = async (options = desktop as Parameters<typeof watched>[2]): Promise<Watched['page']> => {
-    const seen = await watched(browser, address, options);
-    opened.push(seen);
-    await seen.page.locator('#title', { hasText: /./ }).waitFor();
-    return seen.page;
-  };
-
-  beforeAll(async () => {
-    browser = await startBrowser();
-    address = await pageFor(await jpegOf(rasterOf(drawing)), 'juniper-side.jpg');
-  });
-  afterAll(async () => {
-    await browser.close();
-  });
+  const { opened, open } = useDrawing();
 
   test('an empty size holds the page up, whatever stands in it as an example', async () => {
     const page = await open();

@@ -1,9 +1,9 @@
 /** The page for landmarks with other pictures: turned ones, the demo photo from clicks to measures, hostile names. */
 import fs from 'node:fs';
-import type { Browser } from 'playwright-core';
 import sharp from 'sharp';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { noBrowser, startBrowser, watched, type Watched } from './chromium.ts';
+import { describe, expect, test } from 'vitest';
+import { noBrowser } from './chromium.ts';
+import { useBrowser } from './opened.ts';
 import { demo } from '../support/camera.ts';
 import { exifOf, jpegOf, rasterOf } from '../support/jpeg.ts';
 import { photoFile } from '../support/make-photo.ts';
@@ -22,22 +22,7 @@ import {
 import { desktop, drawing, height, places, width } from './sample.ts';
 
 describe.skipIf(noBrowser)('the page for landmarks, picture by picture', () => {
-  let browser: Browser;
-  const opened: Watched[] = [];
-
-  const open = async (options: Parameters<typeof watched>[2], at: string): Promise<Watched['page']> => {
-    const seen = await watched(browser, at, options);
-    opened.push(seen);
-    await seen.page.locator('#title', { hasText: /./ }).waitFor();
-    return seen.page;
-  };
-
-  beforeAll(async () => {
-    browser = await startBrowser();
-  });
-  afterAll(async () => {
-    await browser.close();
-  });
+  const { opened, watch, open } = useBrowser();
 
   // CIPA DC-008 (Exif 2.32), Orientation: 6 is a camera held so that the top of the scene is the right side of the rows.
   test.each([[1], [3], [6], [8]])(
@@ -83,7 +68,7 @@ describe.skipIf(noBrowser)('the page for landmarks, picture by picture', () => {
 
   test('a picture that the browser turns otherwise is refused, not measured wrongly', async () => {
     const bytes = await jpegOf(rasterOf(drawing), { exif: exifOf(6) });
-    const seen = await watched(browser, pageClaiming(bytes, { file: 'a.jpg', width, height }), desktop);
+    const seen = await watch(pageClaiming(bytes, { file: 'a.jpg', width, height }), desktop);
     await seen.page.locator('#fault:not([hidden])').waitFor();
     expect(await seen.page.locator('#fault').textContent()).toContain('use another browser');
   });
@@ -167,7 +152,7 @@ describe.skipIf(noBrowser)('the page for landmarks, picture by picture', () => {
 
   test('a page that wanted to reach out could not, and the watch would tell', async () => {
     const address = await pageFor(fs.readFileSync(photoFile), 'juniper-side.jpg');
-    const seen = await watched(browser, address, desktop);
+    const seen = await watch(address, desktop);
     await seen.page.evaluate(async () => {
       new Image().src = 'http://127.0.0.1:9/a.png';
       const script = document.createElement('script');

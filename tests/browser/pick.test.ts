@@ -1,33 +1,12 @@
 /** The page for landmarks in a real browser: mouse, keys, fingers, a turned picture, and that nothing leaves it. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { noBrowser, startBrowser, watched, type Watched } from './chromium.ts';
-import { jpegOf, rasterOf } from '../support/jpeg.ts';
-import { blockText, clickPixel, goTo, onScreen, pageFor, pixelOf, settled, type Place } from './pages.ts';
-import { desktop, drawing, height, phone, places, width } from './sample.ts';
+import { describe, expect, test } from 'vitest';
+import { noBrowser } from './chromium.ts';
+import { useDrawing } from './opened.ts';
+import { blockText, clickPixel, goTo, onScreen, pixelOf, settled, type Place } from './pages.ts';
+import { height, phone, places, width } from './sample.ts';
 
 describe.skipIf(noBrowser)('the page for landmarks', () => {
-  let browser: Browser;
-  let address: string;
-  const opened: Watched[] = [];
-
-  const open = async (
-    options = desktop as Parameters<typeof watched>[2],
-    at = address,
-  ): Promise<Watched['page']> => {
-    const seen = await watched(browser, at, options);
-    opened.push(seen);
-    await seen.page.locator('#title', { hasText: /./ }).waitFor();
-    return seen.page;
-  };
-
-  beforeAll(async () => {
-    browser = await startBrowser();
-    address = await pageFor(await jpegOf(rasterOf(drawing)), 'juniper-side.jpg');
-  });
-  afterAll(async () => {
-    await browser.close();
-  });
+  const { opened, open } = useDrawing();
 
   test('asks for every landmark in turn, and the block says what was clicked', async () => {
     const page = await open();
