@@ -2,6 +2,8 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { finishedLine, type Finished, type Fingerprint } from '../../src/backlog/journal.ts';
+import { digest } from '../../src/cli/backlog/digest.ts';
 import { JournalFile } from '../../src/cli/backlog/journal-file.ts';
 import { seededRandom } from '../../src/geometry/random.ts';
 import { newFolder, orderText, writeOrders } from '../support/backlogs.ts';
@@ -22,10 +24,13 @@ const units = Array.from({ length: 5 }, (_, i) => ({
   body: JSON.stringify([[`row ${i}`, i]]),
 }));
 
+/** The line of something finished, as whoever has done it writes it. */
+const lineOf = (finished: Finished, by: Fingerprint): string => finishedLine(finished, by, digest);
+
 function journalOf(name: string): string {
   const file = path.join(home, name);
   const journal = new JournalFile(file, print, false);
-  for (const unit of units) journal.add([unit]);
+  for (const unit of units) journal.add([lineOf(unit, print)]);
   journal.close();
   return file;
 }
@@ -36,7 +41,7 @@ function saidBy(file: string, as = print): { bodies: (string | undefined)[]; jou
   const bodies = units.map(({ id, hash }) => (journal.hashOf(id) === hash ? journal.bodyOf(id) : undefined));
   // It can be written to: the next opening finds what was added.
   const more = { id: 'more', hash: 'f', body: '[]' };
-  journal.add([more]);
+  journal.add([lineOf(more, as)]);
   journal.close();
   const again = new JournalFile(file, as, true);
   expect([again.hashOf('more'), again.bodyOf('more')]).toEqual(['f', '[]']);

@@ -25,8 +25,6 @@ export class Collector {
   readonly summary: Summary = newSummary();
   /** Bytes of orders that are done. */
   bytes = 0;
-  /** Whether any row was written. */
-  any = false;
   readonly #ends: Ends;
   readonly #first = new FirstPlaces();
   #source: Source | undefined;
@@ -46,15 +44,15 @@ export class Collector {
   take(tasks: readonly Task[], done: readonly Done[]): void {
     const { journal, output, errors, now } = this.#ends;
     const { before, between } = this.#ends.printer;
-    journal?.addLines(done.flatMap(({ line }) => line ?? []));
+    journal?.add(done.flatMap(({ line }) => line ?? []));
     journal?.syncNowAndThen(now());
+    const begun = this.orders > 0;
     const texts: string[] = [];
     const faults: string[] = [];
     tasks.forEach((task, i) => {
       this.#takeOne(task, done[i] as Done, { texts, faults });
     });
-    if (texts.length > 0) output.write((this.any ? between : before) + texts.join(between));
-    this.any ||= texts.length > 0;
+    if (texts.length > 0) output.write((begun ? between : before) + texts.join(between));
     errors?.write(faults.join(''));
   }
 
@@ -62,10 +60,10 @@ export class Collector {
     if (task.source !== this.#source) this.#documents = 0;
     this.#source = task.source;
     this.bytes += task.bytes;
-    const { printed } = done;
+    const { printed, body, hash } = done;
+    if (body !== undefined && task.unit.known !== undefined && hash !== '') this.summary.changed += 1;
     const before = printed === undefined ? undefined : this.#first.of(printed.cells);
     if (printed !== undefined && before === undefined) {
-      if (task.unit.known !== undefined) this.summary.changed += 1;
       this.#documents += 1;
       count(this.summary, printed.cells);
       texts.push(printed.text);
@@ -78,13 +76,11 @@ export class Collector {
     }
   }
 
-  #rowsOf({ unit, lines }: Task, { hash, body }: Done): Row[] {
-    const { summary } = this;
+  #rowsOf({ unit, lines }: Task, { body }: Done): Row[] {
     const kept = body ?? this.#ends.journal?.bodyOf(unit.id);
     if (kept === undefined) throw new Error('the journal has lost what it held');
     const rows = decodeRows(kept);
-    if (body === undefined) summary.taken += rows.length;
-    else if (unit.known !== undefined && hash !== '') summary.changed += 1;
+    if (body === undefined) this.summary.taken += rows.length;
     const before = { lines, documents: unit.part ? this.#documents : 0 };
     this.#documents += rows.length;
     return rows.map((row) => moved(row, before));

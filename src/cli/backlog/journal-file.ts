@@ -1,14 +1,7 @@
 /** The journal beside the output: what is finished is written down as it comes, so that a run cut short can go on. */
 import fs from 'node:fs';
 import path from 'node:path';
-import {
-  finishedLine,
-  headerLine,
-  readFinished,
-  readHeader,
-  type Fingerprint,
-  type Finished,
-} from '../../backlog/journal.ts';
+import { headerLine, readFinished, readHeader, type Fingerprint } from '../../backlog/journal.ts';
 import { writeHandle } from '../files.ts';
 import { writing } from '../system-error.ts';
 import { digest } from './digest.ts';
@@ -84,13 +77,11 @@ export class JournalFile {
     return this.#print;
   }
 
-  /** Writes down what is finished. After a write that fails the journal is as it was before. Errors: the disk takes no more. */
-  add(finished: readonly Finished[]): void {
-    this.addLines(finished.map((entry) => finishedLine(entry, this.#print, digest)));
-  }
-
-  /** The same as lines that go by this print already. */
-  addLines(lines: readonly string[]): void {
+  /**
+   * Writes down what is finished, as lines that go by this print. After a write that fails the journal is as it was before.
+   * Errors: the disk takes no more.
+   */
+  add(lines: readonly string[]): void {
     if (lines.length === 0) return;
     writing(path.basename(this.#file), () => {
       this.#write(lines.join(''));

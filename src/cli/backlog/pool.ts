@@ -1,8 +1,5 @@
 /** Who does the work: this thread alone, or several workers beside it, each running the same program. */
-import type { Fingerprint } from '../../backlog/journal.ts';
-import type { Shop } from '../../order/types.ts';
-import { printerFor, type Look } from './printers.ts';
-import type { Done, Unit } from './work.ts';
+import type { Done, Unit, WorkBy } from './work.ts';
 
 /** Does batches. Every batch is answered; which one comes first does not matter, since the asker keeps them in order. */
 export interface Pool {
@@ -18,17 +15,10 @@ export const workerWord = '--as-worker-of-backlog';
 /** Workers that share the memory of one machine: more than these need more memory than they save time. */
 export const mostJobs = 3;
 
-/** What work is done by, as plain data: a worker is told so. */
-export interface WorkBy {
-  readonly shop: Shop;
-  readonly look: Look;
-  readonly print: Fingerprint | undefined;
-}
-
 /** All in this thread, with a moment for signals after every unit. */
-export async function alone({ shop, look, print }: WorkBy): Promise<Pool> {
-  const { doUnit } = await import('./work.ts');
-  const bench = { shop, print, printer: await printerFor(look) };
+export async function alone(by: WorkBy): Promise<Pool> {
+  const { benchFor, doUnit } = await import('./work.ts');
+  const bench = await benchFor(by);
   return {
     ahead: 1,
     run: async (units) => {

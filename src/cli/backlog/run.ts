@@ -2,8 +2,9 @@
 import type { Collector } from './collect.ts';
 import type { Interrupt } from './interrupt.ts';
 import type { JournalFile } from './journal-file.ts';
-import { alone, bundlePath, mostJobs, workers, type Pool, type WorkBy } from './pool.ts';
+import { alone, bundlePath, mostJobs, workers, type Pool } from './pool.ts';
 import { batchesOf, type Task } from './units.ts';
+import type { WorkBy } from './work.ts';
 
 /**
  * Below this many orders starting workers takes longer than they save: each has to be warmed up. Measured on two cores:

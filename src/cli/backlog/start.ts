@@ -88,7 +88,7 @@ async function collected(names: readonly string[], options: BacklogOptions, scen
     progress.clear();
     if (!whole) return stopped(collector, options, scene);
     const { orders } = collector.summary;
-    output.write(printer.foot(orders.sized + orders.tight > 0, collector.any));
+    output.write(printer.foot(orders.sized + orders.tight > 0, collector.orders > 0));
     journal?.sync();
     errors?.finish();
     output.finish();

@@ -14,6 +14,7 @@ import { systemWords } from '../system-error.ts';
 import { mostBytes, textOf } from '../text-file.ts';
 import { digest } from './digest.ts';
 import { piecesOf } from './pieces.ts';
+import { printerFor, type Look } from './printers.ts';
 
 /** What is to be done. */
 export interface Unit {
@@ -58,6 +59,16 @@ export interface Bench {
   readonly printer: BacklogPrinter;
   /** What the journal goes by; undefined when none is kept. */
   readonly print: Fingerprint | undefined;
+}
+
+/** The same as plain data, which a worker can be told. */
+export interface WorkBy extends Omit<Bench, 'printer'> {
+  readonly look: Look;
+}
+
+/** Fetches what that needs. */
+export async function benchFor({ shop, look, print }: WorkBy): Promise<Bench> {
+  return { shop, print, printer: await printerFor(look) };
 }
 
 /** Reads, sizes, puts into rows and prints. Never throws: what goes wrong is a row. */
