@@ -1,8 +1,23 @@
 /** How good each candidate is by the first criteria, or can be at best: one number each, smaller is better. */
 import type { Entrant } from './contest.ts';
 import type { Criterion } from './criteria.ts';
-import type { Field } from './front-runners.ts';
 import { countIn } from './judge.ts';
+
+/** What is asked of the candidates, which are numbers from 0: what is tied by what is tied, and of each one of every length. */
+export interface Field {
+  readonly size: number;
+  readonly lengths: number;
+  /** Number of its style and strand count, and of its buckle at its length. */
+  readonly groupOf: (at: number) => number;
+  readonly hangOf: (at: number) => number;
+  /** Verdicts of rules that look at what is tied, and at where it hangs; packed. */
+  readonly makeTally: (at: number) => number;
+  readonly hangTally: (at: number) => number;
+  /** All verdicts. */
+  readonly tally: (at: number) => number;
+  readonly passes: (at: number) => boolean;
+  readonly seat: () => Entrant;
+}
 
 /** Nothing is worse: it is refused, or was taken. */
 export const OUT = Infinity;

@@ -18,7 +18,7 @@ export interface Finding {
 
 export interface Judged {
   readonly candidate: Candidate;
-  /** One for each rule, in the registry's order, with reasons: judged anew when read, since rules are pure. */
+  /** One for each rule, in the registry's order, with reasons. */
   readonly findings: readonly Finding[];
   /** How many rules came to this judgement, as ranking counts them: see `ownCriterion`. */
   readonly countOf: (judgement: Judgement) => number;
@@ -55,8 +55,11 @@ function groupRules(some: readonly AnyRule[], facts: CaseFacts): Group[] {
 function axesOfRule({ looks, reads, idle }: AnyRule, facts: CaseFacts): number {
   if (firstMissing(reads, facts) !== undefined) return 0;
   const still = idle?.(facts) ?? [];
-  return looks.reduce((sum, part) => (still.includes(part) ? sum : sum | axesOf[part]), 0);
+  return axesOfParts(still.length === 0 ? looks : looks.filter((part) => !still.includes(part)));
 }
+
+const axesOfParts = (parts: readonly (keyof Candidate)[]): number =>
+  parts.reduce((sum, part) => sum | axesOf[part], 0);
 
 /*
  * A tally is one whole number with five bits for each judgement, so that adding tallies adds their counts. Hundreds of
@@ -77,10 +80,7 @@ const fixedRules = rules.filter(
   ({ reads, looks, idle }) =>
     idle === undefined &&
     reads.every((fact) => fact === 'shop' || fact === 'model') &&
-    isWithin(
-      looks.reduce((sum, part) => sum | axesOf[part], 0),
-      MAKE,
-    ),
+    isWithin(axesOfParts(looks), MAKE),
 );
 const otherRules = rules.filter((rule) => !fixedRules.includes(rule));
 

@@ -9,7 +9,7 @@ const UNKNOWN = -1;
 /** A number of some rules about a candidate. */
 export type Reading = (candidate: LaidCandidate) => number;
 
-/** Rules, or tables of them, that look at no more than some axes of a candidate. */
+/** Rules that look at no more than some axes of a candidate. */
 interface Part {
   readonly axes: number;
   readonly read: Reading;
