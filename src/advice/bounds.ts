@@ -1,18 +1,21 @@
 /** How good each candidate is by the first criteria, or can be at best: one number each, smaller is better. */
 import type { Entrant } from './contest.ts';
+import type { TiedList } from '../stock/tied.ts';
 import type { Criterion } from './criteria.ts';
-import { countIn } from './judge.ts';
+import { countIn, refuses } from './judge.ts';
 
-/** What is asked of the candidates, which are numbers from 0: what is tied by what is tied, and of each one of every length. */
+/** What is asked of the candidates, which are numbers from 0: of each make every length. */
 export interface Field {
   readonly size: number;
   readonly lengths: number;
-  /** Number of its style and strand count, and of its buckle at its length. */
+  readonly tied: Pick<TiedList, 'makes'>;
+  /** Number of a candidate's style and strand count. */
   readonly groupOf: (at: number) => number;
-  readonly hangOf: (at: number) => number;
-  /** Verdicts of rules that look at what is tied, and at where it hangs; packed. */
-  readonly makeTally: (at: number) => number;
-  readonly hangTally: (at: number) => number;
+  /** Number of the first hang of a make; the other lengths follow. */
+  readonly firstHangOf: (make: number) => number;
+  /** Verdicts of rules that look at a make, and at a hang; packed. */
+  readonly makeTally: (make: number) => number;
+  readonly hangTally: (hang: number) => number;
   /** All verdicts. */
   readonly tally: (at: number) => number;
   readonly passes: (at: number) => boolean;
@@ -51,12 +54,14 @@ export class Bounds {
     const ofGroups: number[] = [];
     const ofHangs: number[] = [];
     // What is tied and where it hangs add up: a few of each make all candidates.
-    for (let first = 0; first < field.size; first += field.lengths) {
-      const ofGroup = (ofGroups[field.groupOf(first)] ??= this.#ofGroup(first));
-      const ofMake = ofGroup + this.#ofTally(field.makeTally(first));
-      for (let length = 0; length < field.lengths; length++) {
-        const at = first + length;
-        const ofHang = (ofHangs[field.hangOf(at)] ??= this.#ofTally(field.hangTally(at)));
+    let at = 0;
+    for (const [make, { groupNo }] of field.tied.makes.entries()) {
+      const ofGroup = (ofGroups[groupNo] ??= this.#ofGroup(at));
+      const ofMake = ofGroup + this.#ofTally(field.makeTally(make));
+      const firstHang = field.firstHangOf(make);
+      for (let length = 0; length < field.lengths; length++, at++) {
+        const hang = firstHang + length;
+        const ofHang = (ofHangs[hang] ??= this.#ofTally(field.hangTally(hang)));
         const number = ofMake + ofHang + (ofLengths[length] as number);
         this.#numbers[at] = number;
         if (number < this.least) this.least = number;
@@ -93,7 +98,9 @@ export class Bounds {
       return;
     }
     seat.become(at);
-    let more = this.#ofTally(field.tally(at) - field.makeTally(at) - field.hangTally(at));
+    const make = Math.floor(at / field.lengths);
+    const hang = field.firstHangOf(make) + (at % field.lengths);
+    let more = this.#ofTally(field.tally(at) - field.makeTally(make) - field.hangTally(hang));
     for (const digit of this.#digits) {
       if (digit.atBest === undefined) continue;
       more += inPlace(digit, digit.key(seat)) - inPlace(digit, digit.atBest(seat));
@@ -112,7 +119,7 @@ export class Bounds {
   }
 
   #ofTally(tally: number): number {
-    if (countIn(tally, 'refuse') > 0) return OUT;
+    if (refuses(tally)) return OUT;
     let sum = 0;
     for (const digit of this.#digits)
       if (digit.counts !== undefined) sum += digit.weight * countIn(tally, digit.counts);

@@ -66,14 +66,15 @@ const axesOfParts = (parts: readonly (keyof Candidate)[]): number =>
  * candidates each keep one: as objects they cost more to collect than to judge.
  */
 const MASK = 31;
-const unitOf: Readonly<Record<Judgement, number>> = {
-  refuse: 1,
-  poor: 1 << 5,
-  'cannot-tell': 1 << 10,
-  acceptable: 1 << 15,
-  good: 1 << 20,
-  'not-applicable': 1 << 25,
+const placeOf: Readonly<Record<Judgement, number>> = {
+  refuse: 0,
+  poor: 5,
+  'cannot-tell': 10,
+  acceptable: 15,
+  good: 20,
+  'not-applicable': 25,
 };
+const unitOf = (judgement: Judgement): number => 1 << placeOf[judgement];
 
 /** Rules that look at the shop alone say the same of its candidates in every order. */
 const fixedRules = rules.filter(
@@ -181,21 +182,24 @@ export class Judge {
 /** Tally of a group's rules; those that miss a fact cannot tell, whatever the candidate. */
 function tallyOf(members: readonly AnyRule[], facts: CaseFacts): Reading {
   const able = members.filter(({ reads }) => firstMissing(reads, facts) === undefined);
-  const unable = (members.length - able.length) * unitOf['cannot-tell'];
+  const unable = (members.length - able.length) * unitOf('cannot-tell');
   return (candidate) => {
     let tally = unable;
     for (let i = 0; i < able.length; i++) {
       const rule = able[i] as AnyRule;
       const { judgement } = rule.judge(facts, candidate);
       const elsewhere = rule.ownCriterion === true && judgement === 'acceptable';
-      tally += unitOf[elsewhere ? 'good' : judgement];
+      tally += unitOf(elsewhere ? 'good' : judgement);
     }
     return tally;
   };
 }
 
 /** How many verdicts of a kind a tally counts. */
-export const countIn = (tally: number, judgement: Judgement): number => (tally / unitOf[judgement]) & MASK;
+export const countIn = (tally: number, judgement: Judgement): number => (tally >> placeOf[judgement]) & MASK;
+
+/** Whether any verdict of a tally is a refusal. */
+export const refuses = (tally: number): boolean => ((tally >> placeOf.refuse) & MASK) !== 0;
 
 /** A missing fact gives cannot-tell without asking the rule. */
 function verdict(rule: AnyRule, facts: CaseFacts, candidate: Candidate): Verdict {

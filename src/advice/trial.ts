@@ -2,55 +2,54 @@
 import { lengthSteps } from '../facts/length.ts';
 import { Ground, type Hang } from '../fit/ground.ts';
 import { Laid } from '../fit/lay.ts';
-import type { Style } from '../order/types.ts';
 import type { CaseFacts, Judgement } from '../rules/rule.ts';
-import { styleIds } from '../stock/styles.ts';
-import { tiedBy, type Tied, type TiedList } from '../stock/tied.ts';
+import { tiedBy, type Make, type TiedList } from '../stock/tied.ts';
 import { Contest, type Entrant } from './contest.ts';
 import type { Criterion } from './criteria.ts';
 import { frontRunners } from './front-runners.ts';
-import { countIn, Judge, type Finding, type Judged } from './judge.ts';
+import { countIn, Judge, refuses, type Finding, type Judged } from './judge.ts';
 
 /** In the place of a tally: it cannot be tied, or the rules were not asked yet. */
 const NOTHING = -1;
 const OPEN = -2;
 
-const STYLES = styleIds.length;
-
 /**
- * All candidates of one order, in a fixed order that does not depend on the order of the shop's lists. Each is a number,
- * judged when somebody asks, of which its tally alone is kept; it is laid again when it is looked at, as few of them are.
+ * All candidates of one order, in a fixed order that does not depend on the order of the shop's lists. Each is a number:
+ * that of its make (style, strands and buckle) times the number of lengths, plus that of its length. It is judged when
+ * somebody asks, and its tally alone is kept; it is laid again when it is looked at, as few of them are.
  */
 export class Trial {
   readonly judge: Judge;
   readonly ground: Ground;
-  readonly #tied: TiedList;
-  /** Of each buckle, by length. */
-  readonly #hangs: readonly (readonly Hang[])[];
+  readonly tied: TiedList;
   /** How many lengths there are. */
   readonly lengths: number;
+  /** Of each buckle every length: a hang's number is that of its buckle times the number of lengths, plus that of its length. */
+  readonly #hangs: readonly Hang[];
   readonly #tallies: Int32Array;
-  /** Of what is tied, and of each buckle at each length: what of a tally is known without laying any cords. */
-  readonly #makes: Int32Array;
-  readonly #hung: Int32Array;
+  /** Of each make and of each hang: what of a tally is known without laying any cords. */
+  readonly #ofMakes: Int32Array;
+  readonly #ofHangs: Int32Array;
   /** The one that is judged just now. */
   readonly #laid: Laid;
 
   constructor(facts: CaseFacts) {
     const tied = tiedBy(facts.shop);
+    const { makes, strands, buckles } = tied;
     const ground = new Ground(facts, tied);
     const lengths = lengthSteps(facts.lengthNeed.target.value, facts.shop.lengths);
-    this.#tied = tied;
+    const hangs: Hang[] = [];
+    for (const buckle of buckles) for (const length of lengths) hangs.push(ground.hang(buckle, length));
+    this.tied = tied;
     this.ground = ground;
-    this.#laid = new Laid(ground);
     this.lengths = lengths.length;
-    this.#hangs = tied.buckles.map((buckle) => lengths.map((length) => ground.hang(buckle, length)));
-    const sizes = { strands: tied.strands.length, buckles: tied.buckles.length, lengths: lengths.length };
+    this.#hangs = hangs;
+    this.#laid = new Laid(ground);
+    const sizes = { strands: strands.length, buckles: buckles.length, lengths: lengths.length };
     this.judge = new Judge(facts, sizes, tied);
-    const makes = tied.all.length * STYLES;
-    this.#makes = new Int32Array(makes).fill(OPEN);
-    this.#hung = new Int32Array(tied.buckles.length * this.lengths).fill(OPEN);
-    this.#tallies = new Int32Array(makes * this.lengths).fill(OPEN);
+    this.#ofMakes = new Int32Array(makes.length).fill(OPEN);
+    this.#ofHangs = new Int32Array(hangs.length).fill(OPEN);
+    this.#tallies = new Int32Array(makes.length * lengths.length).fill(OPEN);
   }
 
   /** How many candidates there are, those that cannot be tied among them. */
@@ -69,17 +68,14 @@ export class Trial {
   bestOfEach(criteria: readonly Criterion[]): Judged[] {
     const telling = criteria.filter((criterion) => criterion.of !== 'make');
     const contest = new Contest(telling, [this.seat(), this.seat()]);
-    const { strands, starts } = this.#tied;
     const found: Judged[] = [];
-    for (let n = 0; n < strands.length; n++) {
-      for (let style = 0; style < STYLES; style++) {
-        contest.restart();
-        for (let tied = starts[n] as number; tied < (starts[n + 1] as number); tied++) {
-          const from = (tied * STYLES + style) * this.lengths;
-          for (let at = from; at < from + this.lengths; at++) if (this.passes(at)) contest.enter(at);
-        }
-        if (contest.first !== undefined) found.push(this.judgedAt(contest.first));
+    for (const group of this.tied.groups) {
+      contest.restart();
+      for (const make of group) {
+        const from = make * this.lengths;
+        for (let at = from; at < from + this.lengths; at++) if (this.passes(at)) contest.enter(at);
       }
+      if (contest.first !== undefined) found.push(this.judgedAt(contest.first));
     }
     return found;
   }
@@ -90,48 +86,50 @@ export class Trial {
   }
 
   passes(at: number): boolean {
+    const known = this.#tallies[at] as number;
+    if (known === OPEN && refuses(this.#early(at))) return false; // no cords need be laid for that
     const tally = this.tally(at);
-    return tally !== NOTHING && countIn(tally, 'refuse') === 0;
+    return tally !== NOTHING && !refuses(tally);
   }
 
   /** Verdicts of a candidate, counted and packed. */
   tally(at: number): number {
     const known = this.#tallies[at] as number;
     if (known !== OPEN) return known;
-    const early = this.makeTally(at) + this.hangTally(at);
+    const early = this.#early(at); // lays others to find out
     const can = this.lay(this.#laid, at);
     return (this.#tallies[at] = can ? early + this.judge.ofRest(this.#laid) : NOTHING);
   }
 
-  /** Verdicts of rules that look at what is tied, whatever its length. */
-  makeTally(at: number): number {
-    const made = Math.floor(at / this.lengths);
-    const known = this.#makes[made] as number;
-    if (known !== OPEN) return known;
-    this.lay(this.#laid, at);
-    return (this.#makes[made] = this.judge.ofMake(this.#laid));
+  #early(at: number): number {
+    const make = Math.floor(at / this.lengths);
+    return this.makeTally(make) + this.hangTally(this.firstHangOf(make) + at - make * this.lengths);
   }
 
-  /** Verdicts of rules that look at how the buckle hangs. */
-  hangTally(at: number): number {
-    const hang = this.hangOf(at);
-    const known = this.#hung[hang] as number;
+  /** Verdicts of rules that look at a make, whatever its length. */
+  makeTally(make: number): number {
+    const known = this.#ofMakes[make] as number;
     if (known !== OPEN) return known;
-    this.lay(this.#laid, at);
-    return (this.#hung[hang] = this.judge.ofHang(this.#laid));
+    this.#lay(this.#laid, make, this.firstHangOf(make));
+    return (this.#ofMakes[make] = this.judge.ofMake(this.#laid));
   }
 
-  /** Number of its style and strand count. */
+  /** Verdicts of rules that look at how a buckle hangs, whatever is tied to it. */
+  hangTally(hang: number): number {
+    const known = this.#ofHangs[hang] as number;
+    if (known !== OPEN) return known;
+    this.#lay(this.#laid, 0, hang);
+    return (this.#ofHangs[hang] = this.judge.ofHang(this.#laid));
+  }
+
+  /** Number of the shortest hang of a make's buckle. */
+  firstHangOf(make: number): number {
+    return (this.tied.makes[make] as Make).buckleNo * this.lengths;
+  }
+
+  /** Number of a candidate's style and strand count. */
   groupOf(at: number): number {
-    const made = Math.floor(at / this.lengths);
-    const { strandsNo } = this.#tied.all[Math.floor(made / STYLES)] as Tied;
-    return strandsNo * STYLES + (made % STYLES);
-  }
-
-  /** Number of its buckle at its length. */
-  hangOf(at: number): number {
-    const tied = this.#tied.all[Math.floor(at / this.lengths / STYLES)] as Tied;
-    return tied.buckleNo * this.lengths + (at % this.lengths);
+    return (this.tied.makes[Math.floor(at / this.lengths)] as Make).groupNo;
   }
 
   judgedAt(at: number): Judged {
@@ -146,12 +144,12 @@ export class Trial {
 
   /** Lays the candidate of a number; false when it cannot be tied. */
   lay(laid: Laid, at: number): boolean {
-    const l = at % this.lengths;
-    const made = (at - l) / this.lengths;
-    const style = made % STYLES;
-    const tied = this.#tied.all[(made - style) / STYLES] as Tied;
-    const hangs = this.#hangs[tied.buckleNo] as readonly Hang[];
-    return laid.lay(styleIds[style] as Style, tied, hangs[l] as Hang);
+    const make = Math.floor(at / this.lengths);
+    return this.#lay(laid, make, this.firstHangOf(make) + at - make * this.lengths);
+  }
+
+  #lay(laid: Laid, make: number, hang: number): boolean {
+    return laid.lay(this.tied.makes[make] as Make, this.#hangs[hang] as Hang);
   }
 }
 

@@ -27,11 +27,12 @@ export type LaidCandidate = Candidate & Choices;
 export function lay(spec: Spec, ground: Ground): LaidCandidate | undefined {
   const laid = new Laid(ground);
   const made = { ...spec, strandsNo: ground.strandsNo(spec.strands) };
-  return laid.lay(spec.style, made, ground.hang(spec.buckle, spec.length)) ? laid : undefined;
+  return laid.lay(made, ground.hang(spec.buckle, spec.length)) ? laid : undefined;
 }
 
-/** What is tied to a buckle, whatever its style. */
+/** What is tied to a buckle. */
 interface Cords {
+  readonly style: Style;
   readonly strands: number;
   readonly strandsNo: number;
   readonly layers: Layers | 0;
@@ -60,7 +61,7 @@ export class Laid implements LaidCandidate {
   }
 
   /** Lays it; false when the style cannot be tied below that buckle, and then it must not be read. */
-  lay(style: Style, { strands, strandsNo, layers }: Cords, hang: Hang): boolean {
+  lay({ style, strands, strandsNo, layers }: Cords, hang: Hang): boolean {
     this.style = style;
     this.styleNo = styles[style].effort;
     this.strands = strands;

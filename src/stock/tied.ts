@@ -1,23 +1,27 @@
 /** What a shop ties: every strand count on every buckle that takes it, numbered once for the shop. */
-import type { Buckle, Shop } from '../order/types.ts';
+import type { Buckle, Shop, Style } from '../order/types.ts';
 import { bySize, layersOn, type Layers } from './buckles.ts';
+import { styleIds } from './styles.ts';
 
-/** Strands on a buckle that takes them. */
-export interface Tied {
+/** Strands in one style on a buckle that takes them: a cinch but for its length. */
+export interface Make {
+  readonly style: Style;
   readonly strands: number;
   readonly buckle: Buckle;
   readonly layers: Layers;
   /** Places in the lists of the shop. */
   readonly strandsNo: number;
   readonly buckleNo: number;
+  /** Number of its style and strand count. */
+  readonly groupNo: number;
 }
 
 /** Fewest strands first, then the smallest buckle: it does not depend on the order of the shop's own lists. */
 export interface TiedList {
-  readonly all: readonly Tied[];
+  readonly makes: readonly Make[];
+  /** Of each style and strand count, the places of its makes. */
+  readonly groups: readonly (readonly number[])[];
   readonly strands: readonly number[];
-  /** Place in `all` of the first of each strand count, and behind the last of all. */
-  readonly starts: readonly number[];
   readonly buckles: readonly Buckle[];
 }
 
@@ -34,19 +38,22 @@ export function tiedBy(shop: Shop): TiedList {
 function listTied(shop: Shop): TiedList {
   const buckles = [...shop.buckles].sort(bySize);
   const strands: number[] = [];
-  const starts: number[] = [];
-  const all: Tied[] = [];
+  const makes: Make[] = [];
   const first = shop.strands.min + ((shop.strands.min + 1) % 2);
   for (let count = first; count <= shop.strands.max; count += 2) {
-    const start = all.length;
+    const before = makes.length;
+    const strandsNo = strands.length;
     buckles.forEach((buckle, buckleNo) => {
       const layers = layersOn(buckle, count);
-      if (layers !== undefined)
-        all.push({ strands: count, buckle, layers, strandsNo: strands.length, buckleNo });
+      if (layers === undefined) return;
+      for (const [at, style] of styleIds.entries()) {
+        const groupNo = strandsNo * styleIds.length + at;
+        makes.push({ style, strands: count, buckle, layers, strandsNo, buckleNo, groupNo });
+      }
     });
-    if (all.length === start) continue;
-    strands.push(count);
-    starts.push(start);
+    if (makes.length > before) strands.push(count);
   }
-  return { all, strands, starts: [...starts, all.length], buckles };
+  const groups: number[][] = [];
+  for (const [at, { groupNo }] of makes.entries()) (groups[groupNo] ??= []).push(at);
+  return { makes, groups, strands, buckles };
 }
