@@ -176,7 +176,7 @@ export class Laid implements LaidCandidate {
   }
 
   get accentFeet(): number {
-    return accentFeet(this, this.ground.facts.order.colors?.accent ?? []);
+    return accentFeet(this, this.ground.facts.order.colors?.accent?.length ?? 0);
   }
 
   get accentAtMost(): number {

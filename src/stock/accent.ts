@@ -19,9 +19,17 @@ export interface PlacedBar extends Bar {
 export const placedBars = ({ bars, widthFrom, half }: Flat, colors: readonly string[]): PlacedBar[] =>
   bars.map((bar, i) => ({
     ...bar,
-    width: widthFrom(Math.min(half, bar.from + bar.length / 2)),
+    width: widthFrom(middleOf(bar, half)),
     accent: colors.length === 0 ? undefined : colors[i % colors.length],
   }));
+
+const middleOf = ({ from, length }: Bar, half: number): number => Math.min(half, from + length / 2);
+
+/** Feet of a bar so wide, in both halves. */
+const feetOf = ({ kind, length }: Bar, width: number): number =>
+  (kind === 'centre' ? 1 : 2) * length * accentFeetAnInch(width);
+
+const wholeFeet = (sum: number): number => Math.ceil(sum - 1e-9);
 
 export interface AccentNeed {
   readonly color: string | undefined;
@@ -32,16 +40,28 @@ export interface AccentNeed {
 /** Feet of each color, both halves, the center bar once. */
 export function accentNeeds(bars: readonly PlacedBar[]): AccentNeed[] {
   const feet = new Map<string | undefined, number>();
-  for (const { kind, length, width, accent } of bars) {
-    const both = (kind === 'centre' ? 1 : 2) * length * accentFeetAnInch(width);
-    feet.set(accent, (feet.get(accent) ?? 0) + both);
-  }
-  return [...feet].map(([color, sum]) => ({ color, feet: Math.ceil(sum - 1e-9) }));
+  for (const bar of bars) feet.set(bar.accent, (feet.get(bar.accent) ?? 0) + feetOf(bar, bar.width));
+  return [...feet].map(([color, sum]) => ({ color, feet: wholeFeet(sum) }));
 }
 
-/** Whole feet of accent cord of one cinch in so many colors, all colors together. */
-export const accentFeet = (laid: Laid, colors: readonly string[]): number =>
-  accentNeeds(placedBars(flatOf(laid), colors)).reduce((sum, { feet }) => sum + feet, 0);
+/**
+ * Whole feet of accent cord of one cinch in so many colors, all colors together. The sum of `accentNeeds`, without its
+ * objects: where cord is short it is asked of hundreds of candidates.
+ */
+export function accentFeet(laid: Laid, colors: number): number {
+  const { bars, widthFrom, half } = flatOf(laid);
+  const turns = Math.max(1, colors);
+  let all = 0;
+  for (let color = 0; color < turns; color++) {
+    let sum = 0;
+    for (let i = color; i < bars.length; i += turns) {
+      const bar = bars[i] as Bar;
+      sum += feetOf(bar, widthFrom(middleOf(bar, half)));
+    }
+    all += wholeFeet(sum);
+  }
+  return all;
+}
 
 /** What decides roughly how much accent cord a cinch takes. */
 interface Rough {

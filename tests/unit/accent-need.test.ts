@@ -8,7 +8,8 @@ import type { Shop } from '../../src/order/types.ts';
 import { orderOf } from '../support/orders.ts';
 
 const day = '2026-11-20';
-const order = orderOf({ quantity: 2, colors: { body: ['natural'], accent: ['rust'] } });
+const inColors = (...accent: string[]) => orderOf({ quantity: 2, colors: { body: ['natural'], accent } });
+const order = inColors('rust');
 
 /** The built-in shop with so many feet of rust accent cord and none to order. */
 const shopWithRust = (feet: number): Shop => ({
@@ -18,17 +19,21 @@ const shopWithRust = (feet: number): Shop => ({
   ),
 });
 
-describe('accent cord on the shelf', () => {
-  const advice = sizeOrder(order, defaultShop);
+describe.each([[['rust']], [['rust', 'turquoise']], [['turquoise', 'rust', 'black']]])('in %j', (colors) => {
+  const advice = sizeOrder(inColors(...colors), defaultShop);
   test.each(advice.specs.map((spec) => [`${spec.candidate.style} ${spec.candidate.strands}`, spec] as const))(
     '%s takes what its ticket says, and less than the most',
     (_, spec) => {
       const { accents } = ticketOf(spec, advice, { day });
       const feet = accents.reduce((sum, need) => sum + need.feet, 0);
       expect(spec.candidate.accentFeet).toBe(feet);
-      expect(feet).toBeLessThanOrEqual(mostAccentFeet(defaultShop, 1));
+      expect(feet).toBeLessThanOrEqual(mostAccentFeet(defaultShop, colors.length));
     },
   );
+});
+
+describe('accent cord on the shelf', () => {
+  const advice = sizeOrder(order, defaultShop);
 
   test('is enough for the first choice to the foot, and one foot less is not', () => {
     const { candidate } = advice.specs[0]!;
