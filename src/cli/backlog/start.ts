@@ -13,9 +13,10 @@ import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 import { Collector } from './collect.ts';
 import type { BacklogFormat } from './formats.ts';
+import { hold } from './held.ts';
 import { Interrupt } from './interrupt.ts';
 import { journalOf, type JournalFile } from './journal-file.ts';
-import { checkOutputs, errorsTo, rowsTo } from './outputs.ts';
+import { checkOutputs, errorsTo, isFile, rowsTo } from './outputs.ts';
 import { lookOf, printerFor } from './printers.ts';
 import { noProgress, progressFor, type Progress } from './progress.ts';
 import { openJournal } from './resume.ts';
@@ -51,6 +52,21 @@ export async function backlog(
   const names = namedOrPiped(paths, !io.stdinIsTerminal);
   checkOutputs(names, options, io);
   const shop = await shopOf(options.shop, io, colorFor(io, options.color, 'stderr'));
+  const held: (() => void)[] = [];
+  try {
+    for (const name of [options.out, options.errors])
+      if (isFile(name)) held.push(hold(path.resolve(io.cwd, name), name));
+    return await journaled(names, options, { io, shop });
+  } finally {
+    for (const letGo of held) letGo();
+  }
+}
+
+async function journaled(
+  names: readonly string[],
+  options: BacklogOptions,
+  { io, shop }: Pick<Scene, 'io' | 'shop'>,
+): Promise<ExitCode> {
   const interrupt = new Interrupt();
   const journal = openJournal(options, shop, io);
   interrupt.listen();

@@ -1,0 +1,118 @@
+/** One run at a time writes a file: while it does, a small file beside it says which process that is. */
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { CliFault, printable } from '../fault.ts';
+import { pause, writeHandle } from '../files.ts';
+import { systemCode, writing } from '../system-error.ts';
+import { isPlain } from './output.ts';
+
+/** Who writes: a process of a machine. A number is given again to later processes, so when it began counts too. */
+interface Holder {
+  readonly host: string;
+  readonly process: number;
+  /** As the system counts; undefined where it does not tell. */
+  readonly began: string | undefined;
+}
+
+/** The file that says so. */
+export const holdOf = (out: string): string => path.join(path.dirname(out), `.${path.basename(out)}.running`);
+
+/**
+ * Holds an output, absolute, until the returned function lets go of it. A hold left by a run that was killed does not
+ * count. Errors: another run writes that file; it cannot be written.
+ */
+export function hold(out: string, name: string): () => void {
+  if (!isPlain(out)) return () => undefined;
+  // Two names may lead to one file.
+  const file = holdOf(fs.existsSync(out) ? fs.realpathSync(out) : out);
+  const own = { host: os.hostname(), process: process.pid, began: beganAt(process.pid) };
+  writing(name, () => {
+    while (!made(file, own)) removeIfLeft(file, name);
+  });
+  return () => {
+    const holder = read(file);
+    if (typeof holder === 'object' && isSame(holder, own)) fs.rmSync(file, { force: true });
+  };
+}
+
+function made(file: string, own: Holder): boolean {
+  let handle: number;
+  try {
+    handle = fs.openSync(file, 'wx');
+  } catch (error) {
+    if (systemCode(error) === 'EEXIST') return false;
+    throw error;
+  }
+  try {
+    writeHandle(handle, JSON.stringify(own));
+    return true;
+  } catch (error) {
+    fs.rmSync(file, { force: true });
+    throw error;
+  } finally {
+    fs.closeSync(handle);
+  }
+}
+
+/** Takes away the hold of a run that is no more. */
+function removeIfLeft(file: string, name: string): void {
+  let holder = read(file);
+  for (let wait = 0; holder === 'torn' && wait < 20; wait++) {
+    pause(); // it may be written this very moment
+    holder = read(file);
+  }
+  if (holder === 'gone') return;
+  if (holder === 'torn' || (holder.host === os.hostname() && !runs(holder))) {
+    fs.rmSync(file, { force: true });
+    return;
+  }
+  throw new CliFault(`${whoOf(holder)} is writing ${printable(name)} just now`, {
+    hint: `Wait for it, or write another file. If there is no such run, delete ${printable(path.basename(file))} beside it.`,
+  });
+}
+
+const whoOf = ({ host, process: number }: Holder): string =>
+  host === os.hostname()
+    ? `another run (process ${String(number)})`
+    : `a run on ${printable(host)} (process ${String(number)})`;
+
+/** Torn when whoever made it was killed before it was written. */
+function read(file: string): Holder | 'gone' | 'torn' {
+  try {
+    const {
+      host,
+      process: number,
+      began,
+    } = JSON.parse(fs.readFileSync(file, 'utf8')) as Record<string, unknown>;
+    if (typeof host !== 'string' || typeof number !== 'number') return 'torn';
+    return { host, process: number, began: typeof began === 'string' ? began : undefined };
+  } catch (error) {
+    return systemCode(error) === 'ENOENT' ? 'gone' : 'torn';
+  }
+}
+
+const isSame = (a: Holder, b: Holder): boolean =>
+  a.host === b.host && a.process === b.process && a.began === b.began;
+
+/** Whether that process is still there, and not another one that was given its number. */
+function runs({ process: number, began }: Holder): boolean {
+  try {
+    process.kill(number, 0); // sends nothing, asks whether it could
+  } catch (error) {
+    if (systemCode(error) === 'ESRCH') return false;
+  }
+  const now = beganAt(number);
+  return began === undefined || now === undefined || began === now;
+}
+
+/** When a process began, where the system shows it as Linux does: the 22nd number about it (proc(5)). */
+function beganAt(number: number): string | undefined {
+  try {
+    const about = fs.readFileSync(`/proc/${String(number)}/stat`, 'utf8');
+    // The second one is a name in brackets, which may hold blanks and brackets.
+    return about.slice(about.lastIndexOf(')') + 2).split(' ')[19];
+  } catch {
+    return undefined;
+  }
+}
