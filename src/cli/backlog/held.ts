@@ -16,7 +16,7 @@ interface Holder {
 }
 
 /** The file that says so. */
-export const holdOf = (out: string): string => path.join(path.dirname(out), `.${path.basename(out)}.running`);
+const holdOf = (out: string): string => path.join(path.dirname(out), `.${path.basename(out)}.running`);
 
 /**
  * Holds an output, absolute, until the returned function lets go of it. A hold left by a run that was killed does not
