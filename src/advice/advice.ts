@@ -10,7 +10,7 @@ import { shelfOf } from '../stock/shelf.ts';
 import { styleIds } from '../stock/styles.ts';
 import { cautions } from '../sources/cautions.ts';
 import type { Phrase } from '../units/phrase.ts';
-import { asksFor, firstAskFor, type Ask } from './ask.ts';
+import { asksFor, firstAskFor, type Ask } from './measure-next.ts';
 import { criteriaFor, type Criterion } from './criteria.ts';
 import type { Finding, Judged } from './judge.ts';
 import { rank, whyBefore } from './rank.ts';

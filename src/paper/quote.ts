@@ -1,6 +1,6 @@
 /** A quote: the cinch that suits, what else would do, what it costs, when it can be ready, and what must be measured first. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
-import type { Ask } from '../advice/ask.ts';
+import type { Ask } from '../advice/measure-next.ts';
 import type { Judged } from '../advice/judge.ts';
 import { checkCinch, type Checked } from '../advice/check.ts';
 import type { Assumption } from '../facts/estimate.ts';

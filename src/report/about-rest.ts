@@ -1,6 +1,6 @@
 /** The rest of an advice in sentences: what was assumed, what will not do, what to measure next. */
 import type { Advice } from '../advice/advice.ts';
-import type { Ask } from '../advice/ask.ts';
+import type { Ask } from '../advice/measure-next.ts';
 import { refusedRuns, type Refused, type RefusedRun } from '../advice/refused.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Style } from '../order/types.ts';

@@ -1,6 +1,6 @@
 /** `size` for scripts: one result an order in input order, lengths in inches. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
-import type { Ask } from '../advice/ask.ts';
+import type { Ask } from '../advice/measure-next.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
 import type { Simulated } from '../advice/simulate.ts';
