@@ -36,14 +36,17 @@ export function sizeValue(result: SizeResult): Record<string, unknown> {
     cautions: [...advice.cautions],
     // Only there when nothing passes: how far back the ring would have to hang before something does.
     ...(advice.specs.length > 0 ? {} : { wayOut: wayOutValue(advice) }),
-    // Only there when the order has a photo: where it disagrees with a tape.
-    ...(advice.facts.photo === undefined
-      ? {}
-      : { remarks: advice.remarks.map((one) => phraseText(one, 'in')) }),
+    ...remarksValue(advice),
     // Only there when the order says what the customer wants.
     ...(wants === undefined ? {} : { wants: wantsValue(wants) }),
   };
 }
+
+/** Only there when the order has a photo, or its tapes disagree: where. */
+export const remarksValue = ({ facts, remarks }: Advice): { remarks?: string[] } =>
+  facts.photo === undefined && remarks.length === 0
+    ? {}
+    : { remarks: remarks.map((one) => phraseText(one, 'in')) };
 
 /** A failed order: which, from where, and every problem. */
 export function failedValue({ order, file, problems }: SizeResult & { ok: false }): {
