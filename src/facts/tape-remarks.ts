@@ -17,8 +17,9 @@ function girthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
   return say`Height and heart girth hardly go together: by the height the girth would be about ${len(usual.value)}, give or take ${len(usual.sd)}. The taped girth is used; measure both again.`;
 }
 
-/** Only too much of it: that lets a cinch come too near the elbow, while too little only makes it narrow. */
-function roomRemark({ room, k, model }: Facts): Phrase | undefined {
+/** Only too much of it: that lets a cinch come too near the elbow, while too little only makes it narrow. A photo says so itself. */
+function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
+  if (photo !== undefined) return undefined;
   const usual = { value: model['elbow-room'] * k, sd: model['elbow-room-sd'] };
   if (room.kind !== 'measured' || room.value < usual.value || !contradicts(usual, room)) return undefined;
   return say`The taped elbow room is far more than the ${len(usual.value)} usual for this girth: measure it again before anything is tied.`;

@@ -43,6 +43,9 @@ describe('elbow room', () => {
       'The taped elbow room is far more than the 4 in usual for this girth: measure it again before anything is tied.',
     ]);
     expect(room(1)).toEqual([]);
+    // A photo is held against the tape by the remarks of its own.
+    const seen = { ...factsOf(orderOf({ horse: { elbowRoom: 8 } }), defaultModel), photo: {} as never };
+    expect(tapeRemarks(seen)).toEqual([]);
   });
 });
 
