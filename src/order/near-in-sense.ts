@@ -66,7 +66,11 @@ export const useSense = {
   'barrel-racing': 'barrels',
 } as const satisfies Sense;
 
-export const styleSense = { roper: ['high-flare', 'low-flare'] } as const satisfies Sense;
+export const styleSense = {
+  roper: ['high-flare', 'low-flare'],
+  flare: ['high-flare', 'low-flare'],
+  flared: ['high-flare', 'low-flare'],
+} as const satisfies Sense;
 
 /** Keys that are not ours, by the block they stand in -> the key of that block that is meant. */
 const keySense: Readonly<Record<string, Sense>> = {

@@ -130,6 +130,11 @@ describe('how a fault is told', () => {
       '4:17 wants.style | roper',
       'did you mean "high-flare" or "low-flare"?',
     ],
+    [
+      `${least}wants: { style: flare }`,
+      '4:17 wants.style | flare',
+      'did you mean "high-flare" or "low-flare"?',
+    ],
     [`${least}use: constructor`, '4:6 use | constructor', '-'],
     [`${horse}age: 5`, '5:3 horse.age | age | a key of horse', 'the age of the horse is not asked for'],
     [`${horse}strands: 5`, '5:3 horse.strands | strands | a key of horse', 'it belongs under current'],
