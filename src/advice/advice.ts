@@ -113,6 +113,11 @@ export class Advice {
     return refusedOf(like)[0];
   }
 
+  /** Whether no buckle of the shop takes any strand count it ties: then nothing was tried. */
+  get noBuckle(): boolean {
+    return this.#trial.size === 0;
+  }
+
   /** Styles that cannot be tied at all on this horse: there is no side left below the buckle. */
   get impossible(): readonly Style[] {
     const tied = new Set(this.#judged.map(({ candidate }) => candidate.style));

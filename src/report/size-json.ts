@@ -136,15 +136,21 @@ const simulatedValue = ({ mean, sd, chance, draws, seed }: Simulated): Record<st
 });
 
 /** Style and strand counts that will not do; a style that cannot be tied at all has no strands. */
-const refusedValue = ({ refused, impossible }: Advice): Record<string, unknown>[] => [
-  ...refused.map((entry) => ({
+const refusedValue = (advice: Advice): Record<string, unknown>[] => [
+  ...advice.refused.map((entry) => ({
     style: entry.style,
     strands: entry.strands,
     rule: entry.rule,
     text: refusedText(entry, 'in'),
     tried: entry.tried,
   })),
-  ...impossible.map((style) => ({ style, strands: null, rule: null, text: impossibleText(style), tried: 0 })),
+  ...advice.impossible.map((style) => ({
+    style,
+    strands: null,
+    rule: null,
+    text: impossibleText(style, advice),
+    tried: 0,
+  })),
 ];
 
 const askValue = (ask: Ask): Record<string, unknown> => ({
