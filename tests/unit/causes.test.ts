@@ -84,7 +84,16 @@ test('a rub of the buckle: too low first, then too near', () => {
   expect(rub({ buckleAboveElbow: aim - HAIR })).toMatch(
     /^yes: the buckle sits only .* a longer cinch lifts it/,
   );
-  expect(rub({ buckleAboveElbow: aim, buckleClearance: 1 - HAIR })).toMatch(/^yes: the frame keeps only/);
+  expect(rub({ buckleAboveElbow: 0 })).toMatch(/^yes: the buckle sits only 0.00 in above/);
+  expect(rub({ buckleAboveElbow: -0.45 })).toBe(
+    "yes: the buckle's low edge lies 0.45 in below the point of the elbow: a longer cinch lifts it",
+  );
+  expect(rub({ buckleAboveElbow: aim, buckleClearance: 1 - HAIR })).toMatch(
+    /^yes: the frame keeps only 1.00 in from the elbow line; a smaller buckle/,
+  );
+  expect(rub({ buckleAboveElbow: aim, buckleClearance: -0.2 })).toMatch(
+    /^yes: the frame lies over the elbow line by 0.20 in; a smaller buckle/,
+  );
   expect(rub({ buckleAboveElbow: aim, buckleClearance: 1 })).toMatch(/^no: the buckle as described is clear/);
 });
 
@@ -97,14 +106,18 @@ test('a saddle that rolls: a fan would hold it where more than that lets it roll
   );
   expect(rolls(['the saddle rolls', 'the saddle slips back'])).toMatch(/^yes: more than one way of slipping/);
   expect(rolls(['the saddle rolls', 'the barrel is round'], 'high-flare')).toMatch(/^no: /);
+  expect(rolls(['the saddle rolls', 'the barrel is round'], 'low-flare')).toContain(
+    'a low-flare roper has no fan',
+  );
 });
 
 test('a saddle that creeps or slips: where the ring hangs', () => {
   const at = (trouble: Trouble, x: number): string => said({ trouble, facts: { ring: { x } } });
-  expect(at('creeps-forward', -slant)).toMatch(/^no: /);
+  // An inch behind it stands on the same screen.
+  expect(at('creeps-forward', -slant)).toMatch(/^no: the ring is not far behind the groove/);
   expect(at('creeps-forward', -slant - HAIR)).toMatch(/^yes: the ring hangs .* behind the groove/);
   expect(at('creeps-forward', slant + 1)).toMatch(/^no: /);
-  expect(at('slips-back', slant)).toMatch(/^no: /);
+  expect(at('slips-back', slant)).toMatch(/^no: the ring is not far ahead of the groove/);
   expect(at('slips-back', slant + HAIR)).toMatch(/^yes: the ring hangs .* ahead of the groove/);
   expect(at('slips-back', -slant - 1)).toMatch(/^no: /);
 });
