@@ -137,6 +137,16 @@ describe('how a fault is told', () => {
     ],
     [`${least}use: constructor`, '4:6 use | constructor', '-'],
     [`${horse}age: 5`, '5:3 horse.age | age | a key of horse', 'the age of the horse is not asked for'],
+    [
+      `${horse}barrel: { depth: 27 in, width: 20 in }`,
+      '5:27 horse.barrel.width | width | a key of horse.barrel',
+      'the width of the barrel is not asked for',
+    ],
+    [
+      'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: { set-back: 2 in, name: full } }',
+      '3:38 saddle.rigging.name | name | a key of saddle.rigging',
+      'a position with a name stands alone',
+    ],
     [`${horse}strands: 5`, '5:3 horse.strands | strands | a key of horse', 'it belongs under current'],
     // Blocks show what to write.
     [
