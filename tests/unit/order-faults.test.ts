@@ -110,6 +110,11 @@ describe('how a fault is told', () => {
       'heart-girth is 60 in',
     ],
     [
+      `${saddle}ring-drop: 20 in`.replace('72 in', '40 in'),
+      '5:14 saddle.ring-drop | 20 in | ring-drop less than half the heart girth',
+      'heart-girth is 40 in; ring-drop goes from the spine down one side',
+    ],
+    [
       `${horse}heart-girth: 185”`,
       '5:16 horse.heart-girth | 185” | heart girth from',
       'did you mean "185 cm"?',
