@@ -40,6 +40,12 @@ test('buckles that hang too low ask for the tape from ring to ring again, and fo
   expect(measureTexts(usual, 'in').join()).not.toContain('Ring to ring again');
 });
 
+test('no cinch has a length below nothing', () => {
+  // Girth 48 less twice 20 is 8 in from ring to ring; two runs of 4 and the give of 1 are 9.
+  const advice = sizeOrder(orderOf({ horse: { heartGirth: 48 }, saddle: { ringDrop: 20 } }), shop);
+  expect(wayOutText(advice, 'in')).toBe('Ring to ring leaves no room for a cinch and two latigos: tape it.');
+});
+
 test('who asks about one cinch is told that no other passes either', () => {
   const none = sizeOrder(orderOf({ horse: { elbowRoom: 1.5 } }), shop);
   const of = (advice: typeof none, strands: number) =>
