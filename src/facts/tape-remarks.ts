@@ -26,9 +26,10 @@ function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
 }
 
 /** Ring to ring against the girth less the drop on both sides; the drop as measured, else the usual one of the rigging. */
-function ringRemark({ order: { saddle }, girth, k, model }: Facts): Phrase | undefined {
+function ringRemark({ order: { saddle }, girth, k, model, photo }: Facts): Phrase | undefined {
   const { ringToRing, ringDrop, style } = saddle;
-  if (ringToRing === undefined) return undefined;
+  // Of the usual drop a photo knows more.
+  if (ringToRing === undefined || (photo !== undefined && ringDrop === undefined)) return undefined;
   const drop = ringDrop ?? model[`drop-${style ?? 'ring'}`] * k;
   const dropSd = ringDrop === undefined ? model['drop-sd'] : model['drop-measured-sd'];
   const whole = { value: girth.value - 2 * drop, sd: Math.hypot(girth.sd, 2 * dropSd) };

@@ -44,8 +44,13 @@ describe('elbow room', () => {
     ]);
     expect(room(1)).toEqual([]);
     // A photo is held against the tape by the remarks of its own.
-    const seen = { ...factsOf(orderOf({ horse: { elbowRoom: 8 } }), defaultModel), photo: {} as never };
-    expect(tapeRemarks(seen)).toEqual([]);
+    const seen = (saddle: Partial<Order['saddle']>) =>
+      tapeRemarks({
+        ...factsOf(orderOf({ horse: { elbowRoom: 8 }, saddle }), defaultModel),
+        photo: {} as never,
+      });
+    expect(seen({ ringToRing: 60 })).toEqual([]);
+    expect(seen({ ringToRing: 60, ringDrop: 10 })).toHaveLength(1);
   });
 });
 
