@@ -15,6 +15,8 @@ interface Scene {
   readonly judged: Judged;
   readonly facts: CaseFacts;
   readonly age: number | undefined;
+  /** Whether somebody named the style, or it was taken. */
+  readonly styled: boolean;
 }
 
 type Explain = (scene: Scene) => { explained: boolean; words: Phrase };
@@ -31,7 +33,7 @@ export function causesOf(
   facts: CaseFacts,
   asked: CinchAsked & { age?: number | undefined },
 ): Cause[] {
-  const scene: Scene = { judged, facts, age: asked.age };
+  const scene: Scene = { judged, facts, age: asked.age, styled: asked.style !== undefined };
   return facts.order.horse.trouble.map((trouble) => ({ trouble, ...explanations[trouble](scene) }));
 }
 
@@ -85,11 +87,15 @@ const buckleRub: Explain = ({ judged: { candidate }, facts }) => {
   );
 };
 
-const rolls: Explain = ({ judged: { candidate }, facts }) => {
-  if (facts.slipNeed.because.length > 1 && candidate.style !== 'high-flare') {
+const rolls: Explain = ({ judged: { candidate }, facts, styled }) => {
+  if (facts.slipNeed.because.length > 1 && (candidate.style !== 'high-flare' || !styled)) {
     const others = facts.slipNeed.because.filter((why) => !why.startsWith('the saddle')).join(', ');
+    const why = others || 'more than one way of slipping is reported';
+    const style = candidate.style === 'straight' ? 'straight' : 'low-flare roper';
     return yes(
-      say`${others || 'more than one way of slipping is reported'}, and a ${candidate.style === 'straight' ? 'straight' : 'low-flare roper'} has no fan high on the side to hold it`,
+      styled
+        ? say`${why}, and a ${style} has no fan high on the side to hold it`
+        : say`${why}, unless it has a fan high on the side to hold it: nobody said its style`,
     );
   }
   return no(

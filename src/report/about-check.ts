@@ -155,8 +155,9 @@ export function bestText(
   const { candidate } = first;
   if (own?.style === candidate.style && own.strands === candidate.strands) {
     const { length, buckle } = checked.asked;
-    const asked = { length: length ?? candidate.length, buckle: buckle ?? candidate.buckle.id };
-    if (asked.length === candidate.length && asked.buckle === candidate.buckle.id) return undefined;
+    // In whole centimeters no length is one of the shop's to the hair.
+    const sameLength = length === undefined || Math.abs(length - candidate.length) < 0.5;
+    if (sameLength && (buckle ?? candidate.buckle.id) === candidate.buckle.id) return undefined;
   }
   return `${specName(candidate)}, ${tiedText(candidate, facts.order, units)}; ${elbowText(first, units)}.`;
 }

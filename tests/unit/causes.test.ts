@@ -17,10 +17,12 @@ interface Given {
   candidate?: object;
   clearance?: object;
   age?: number;
+  /** Nobody named the style. */
+  unsaid?: true;
 }
 
 /** What is said of one trouble on a small horse, of a cinch that is fine but for what is changed. */
-function said({ trouble, facts, candidate, clearance, age }: Given): string {
+function said({ trouble, facts, candidate, clearance, age, unsaid }: Given): string {
   const laid = {
     style: 'straight',
     buckleAboveElbow: 9,
@@ -35,7 +37,10 @@ function said({ trouble, facts, candidate, clearance, age }: Given): string {
     ...{ model, k, floor: 0.8, required: 1, ...facts },
   };
   const judged = { candidate: laid } as unknown as Judged;
-  const [cause] = causesOf(judged, seen as unknown as CaseFacts, age === undefined ? {} : { age });
+  const [cause] = causesOf(judged, seen as unknown as CaseFacts, {
+    ...(age === undefined ? {} : { age }),
+    ...(unsaid === undefined ? { style: 'straight' } : {}),
+  });
   return `${cause!.explained ? 'yes' : 'no'}: ${phraseText(cause!.words, 'in')}`;
 }
 
@@ -109,6 +114,15 @@ test('a saddle that rolls: a fan would hold it where more than that lets it roll
   expect(rolls(['the saddle rolls', 'the barrel is round'], 'low-flare')).toContain(
     'a low-flare roper has no fan',
   );
+});
+
+test('a saddle that rolls in a cinch of which nobody named the style: a guess explains nothing by itself', () => {
+  const facts = { slipNeed: { level: 3, because: ['the saddle rolls', 'the barrel is round'] } };
+  for (const style of ['straight', 'high-flare']) {
+    expect(said({ trouble: 'saddle-rolls', facts, candidate: { style }, unsaid: true })).toBe(
+      'yes: the barrel is round, unless it has a fan high on the side to hold it: nobody said its style',
+    );
+  }
 });
 
 test('a saddle that creeps or slips: where the ring hangs', () => {

@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
+import type { CinchAsked } from '../../src/order/types.ts';
 import { bestText, nothingPassesText } from '../../src/report/about-check.ts';
 import { measureTexts, refusedTexts } from '../../src/report/about-rest.ts';
 import { wayOutText } from '../../src/report/about-way-out.ts';
@@ -55,6 +56,26 @@ test('who asks about one cinch is told that no other passes either', () => {
   expect(of(usual, 15)).toBeUndefined();
 });
 
+test('strands without a style are judged as a straight, which comes nearest the elbow of all: a guess passes nothing', () => {
+  // On 7/8 a low flare of 25 passes, a straight does not.
+  const advice = sizeOrder(orderOf({ saddle: { rigging: rigging('7/8') } }), shop);
+  const check = (asked: CinchAsked) => checkCinch(asked, 'current', advice);
+  expect(check({ style: 'low-flare', strands: 25 }).passes).toBe(true);
+  expect(check({ strands: 25 })).toMatchObject({
+    passes: false,
+    filled: [{ part: 'style', taken: 'straight' }, {}, {}],
+  });
+  for (let strands = 11; strands <= 31; strands += 2) {
+    const inches = (asked: CinchAsked) =>
+      check({ ...asked, strands }).judged?.candidate.clearance.inches ?? NaN;
+    for (const style of ['high-flare', 'low-flare'] as const) {
+      expect(inches({})).toBeLessThanOrEqual(inches({ style, length: 32, buckle: 'special 6' }) + 1e-9);
+    }
+  }
+  // Without strands there is nothing to be too wide: the best there is.
+  expect(check({ length: 32 }).judged?.candidate.style).toBe(advice.specs[0]!.candidate.style);
+});
+
 test('the best is told beside a cinch of its style and strands when another length or buckle was named', () => {
   // 19 strands, which more than one buckle takes.
   const advice = sizeOrder(orderOf({ saddle: { rigging: rigging('7/8') } }), shop);
@@ -64,6 +85,7 @@ test('the best is told beside a cinch of its style and strands when another leng
     bestText(checkCinch({ style, strands, ...more }, 'wants', advice), advice, 'in');
   expect(best({})).toBeUndefined();
   expect(best({ length, buckle: buckle.id })).toBeUndefined();
+  expect(best({ length: length - 0.4 })).toBeUndefined();
   expect(best({ length: length - 1.5 })).toContain(`${String(length)} in long`);
   expect(best({ buckle: 'plain 3 1/2' })).toContain(`${buckle.id} buckle`);
 });
