@@ -108,13 +108,14 @@ async function build() {
       define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
       banner: { js: 'const here=__dirname+"/_";' },
     });
+    onlyAscii(bundle);
     writeFileSync(path.join(root, 'dist', 'licenses.txt'), licenses());
     execFileSync(process.execPath, [__filename, '--warm'], {
       input: order,
       stdio: ['pipe', 'ignore', 'inherit'],
     });
   } catch {
-    process.exitCode = 1; // esbuild or the program has said why
+    process.exitCode = 1; // esbuild, the program or onlyAscii has said why
   }
 }
 
@@ -142,6 +143,14 @@ async function bundled(entry, outfile, more) {
     const found = packageFolder.exec(file);
     if (found !== null) used.add(found[0]);
   }
+}
+
+/** bin/cinchwright reads the bundle as latin1. esbuild writes ASCII in strings, but leaves patterns and raw texts as they are. */
+function onlyAscii(file) {
+  const found = /.{0,40}[^\0-\x7f].{0,20}/.exec(readFileSync(file, 'utf8'));
+  if (found === null) return;
+  process.stderr.write(`${path.relative(root, file)} is not ASCII: write \\u numbers at ${found[0]}\n`);
+  throw new Error('not ASCII');
 }
 
 /** Code that is bundled brings its license with it, as most of them ask. */

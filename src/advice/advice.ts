@@ -1,6 +1,7 @@
 /** The whole of what the shop can say about one order. */
 import { assumptionsOf, type Facts } from '../facts/facts.ts';
 import { photoRemarks } from '../facts/photo-remarks.ts';
+import { tapeRemarks } from '../facts/tape-remarks.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import { runFor } from '../facts/length.ts';
 import type { Shop, Style } from '../order/types.ts';
@@ -83,8 +84,13 @@ export class Advice {
     return withLearned(assumptionsOf(this.facts), this.facts.shop);
   }
 
-  /** Where a photo and a tape disagree. */
+  /** Where tapes disagree, or a photo and a tape. */
   get remarks(): readonly Phrase[] {
+    return [...tapeRemarks(this.facts), ...this.photoRemarks];
+  }
+
+  /** Of these what the photo says. */
+  get photoRemarks(): readonly Phrase[] {
     return photoRemarks(this.facts);
   }
 
@@ -105,6 +111,11 @@ export class Advice {
     const { style, strands } = first.candidate;
     const like = this.#judged.filter(({ candidate: c }) => c.style === style && c.strands === strands);
     return refusedOf(like)[0];
+  }
+
+  /** Whether no buckle of the shop takes any strand count it ties: then nothing was tried. */
+  get noBuckle(): boolean {
+    return this.#trial.size === 0;
   }
 
   /** Styles that cannot be tied at all on this horse: there is no side left below the buckle. */

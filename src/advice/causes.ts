@@ -15,6 +15,8 @@ interface Scene {
   readonly judged: Judged;
   readonly facts: CaseFacts;
   readonly age: number | undefined;
+  /** Whether somebody named the style, or it was taken. */
+  readonly styled: boolean;
 }
 
 type Explain = (scene: Scene) => { explained: boolean; words: Phrase };
@@ -31,7 +33,7 @@ export function causesOf(
   facts: CaseFacts,
   asked: CinchAsked & { age?: number | undefined },
 ): Cause[] {
-  const scene: Scene = { judged, facts, age: asked.age };
+  const scene: Scene = { judged, facts, age: asked.age, styled: asked.style !== undefined };
   return facts.order.horse.trouble.map((trouble) => ({ trouble, ...explanations[trouble](scene) }));
 }
 
@@ -65,25 +67,35 @@ function reachWords(where: 'cinch' | 'buckle', style: string, facts: CaseFacts):
 const buckleRub: Explain = ({ judged: { candidate }, facts }) => {
   const aim = facts.model['buckle-above-elbow-target'] * facts.k;
   if (candidate.buckleAboveElbow < aim) {
+    const up = candidate.buckleAboveElbow;
     return yes(
-      say`the buckle sits only ${dist(candidate.buckleAboveElbow)} above the point of the elbow: a longer cinch lifts it`,
+      up < 0
+        ? say`the buckle's low edge lies ${dist(-up)} below the point of the elbow: a longer cinch lifts it`
+        : say`the buckle sits only ${dist(up)} above the point of the elbow: a longer cinch lifts it`,
     );
   }
   if (candidate.buckleClearance < facts.required) {
-    return yes(
-      say`the frame keeps only ${dist(candidate.buckleClearance)} from the elbow line: a smaller buckle, or a narrower cinch that takes one`,
-    );
+    const gap = candidate.buckleClearance;
+    const lies =
+      gap < 0
+        ? say`the frame lies over the elbow line by ${dist(-gap)}`
+        : say`the frame keeps only ${dist(gap)} from the elbow line`;
+    return yes(join([lies, say`a smaller buckle, or a narrower cinch that takes one, keeps clear of it`]));
   }
   return no(
     say`the buckle as described is clear of the elbow: look at the edge of the frame, the tongue, and what lies under it`,
   );
 };
 
-const rolls: Explain = ({ judged: { candidate }, facts }) => {
-  if (facts.slipNeed.because.length > 1 && candidate.style !== 'high-flare') {
+const rolls: Explain = ({ judged: { candidate }, facts, styled }) => {
+  if (facts.slipNeed.because.length > 1 && (candidate.style !== 'high-flare' || !styled)) {
     const others = facts.slipNeed.because.filter((why) => !why.startsWith('the saddle')).join(', ');
+    const why = others || 'more than one way of slipping is reported';
+    const style = candidate.style === 'straight' ? 'straight' : 'low-flare roper';
     return yes(
-      say`${others || 'more than one way of slipping is reported'}, and a ${candidate.style} has no fan high on the side to hold it`,
+      styled
+        ? say`${why}, and a ${style} has no fan high on the side to hold it`
+        : say`${why}, unless it has a fan high on the side to hold it: nobody said its style`,
     );
   }
   return no(
@@ -98,7 +110,7 @@ const creeps: Explain = ({ facts }) => {
     );
   }
   return no(
-    say`the ring is not behind the groove: look at the tree's fit, low withers, and a back cinch that is not used`,
+    say`the ring is not far behind the groove: look at the tree's fit, low withers, and a back cinch that is not used`,
   );
 };
 
@@ -108,7 +120,7 @@ const slipsBack: Explain = ({ facts }) => {
       say`the ring hangs ${dist(facts.ring.x)} ahead of the groove, so every tightening pulls the saddle back`,
     );
   }
-  return no(say`the ring is not ahead of the groove: look at the tree's fit and at a breast collar`);
+  return no(say`the ring is not far ahead of the groove: look at the tree's fit and at a breast collar`);
 };
 
 const girthy: Explain = ({ judged: { candidate }, facts }) => {

@@ -86,8 +86,9 @@ interface Filled {
 }
 
 /** Completes what was asked from the best-ranked spec that agrees with it, else from the shop's list. */
-function specOf(asked: CinchAsked, advice: Advice): Filled {
+function specOf(named: CinchAsked, advice: Advice): Filled {
   const { shop } = advice.facts;
+  const asked = withStyle(named);
   const like = advice.specs.find(({ candidate: c }) => agrees(asked, c.style, c.strands))?.candidate;
   const strands = asked.strands ?? like?.strands;
   if (strands === undefined) return cannotBe(say`the strand count is not known`);
@@ -102,6 +103,10 @@ function specOf(asked: CinchAsked, advice: Advice): Filled {
   const spec = { style, strands, buckle, length, layers: layersOn(buckle, strands) ?? 0 } as const;
   return { spec, cannot: undefined };
 }
+
+/** Strands of a style that nobody named are those of a straight: of all styles it comes nearest the elbow, so the guess passes nothing. */
+const withStyle = (asked: CinchAsked): CinchAsked =>
+  asked.style === undefined && asked.strands !== undefined ? { ...asked, style: 'straight' } : asked;
 
 /** The parts that nobody named, with what was taken for them. */
 function filledIn(asked: CinchAsked, { style, strands, buckle, length }: Spec): Checked['filled'] {

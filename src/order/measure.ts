@@ -52,7 +52,10 @@ export const ranges = {
   },
 } as const satisfies Record<string, LengthRange>;
 
-const pattern = String.raw`^\s*-?[\d.¼½¾⅛⅜⅝⅞].*[A-Za-z"'′″”’]\.?\s*$`;
+// Strings, since the build turns such signs into ASCII there, and not in a raw text.
+const fractions = '¼½¾⅛⅜⅝⅞';
+const marks = '′″”’';
+const pattern = String.raw`^\s*-?[\d.${fractions}].*[A-Za-z"'${marks}]\.?\s*$`;
 
 /** A length with its unit, within its range. */
 export function measure(range: LengthRange): Leaf<Inches> {

@@ -66,7 +66,11 @@ export const useSense = {
   'barrel-racing': 'barrels',
 } as const satisfies Sense;
 
-export const styleSense = { roper: ['high-flare', 'low-flare'] } as const satisfies Sense;
+export const styleSense = {
+  roper: ['high-flare', 'low-flare'],
+  flare: ['high-flare', 'low-flare'],
+  flared: ['high-flare', 'low-flare'],
+} as const satisfies Sense;
 
 /** Keys that are not ours, by the block they stand in -> the key of that block that is meant. */
 const keySense: Readonly<Record<string, Sense>> = {
@@ -83,4 +87,6 @@ export function sensedKey(key: string, parent: string, allowed: readonly string[
 /** Keys of one block that would mean another thing in another: path -> what to say instead of where it belongs. */
 export const elsewhereOther: Readonly<Record<string, string>> = {
   'horse.age': 'the age of the horse is not asked for; age under current is that of the cinch',
+  'horse.barrel.width': 'the width of the barrel is not asked for: its depth, or its shape in a word',
+  'saddle.rigging.name': 'a position with a name stands alone, as in rigging: 7/8',
 };

@@ -13,12 +13,14 @@ type Path = readonly string[];
 const girthPath = ['horse', 'heart-girth'];
 const heightPath = ['horse', 'height'];
 const ringPath = ['saddle', 'ring-to-ring'];
+const dropPath = ['saddle', 'ring-drop'];
 
 /** Faults across keys. Read from the tree, so that one wrong leaf elsewhere does not hide them. */
 export function acrossKeys(loaded: Across): Problem[] {
   return [
     ...needsSize(loaded),
     ...ringAgainstGirth(loaded),
+    ...dropAgainstGirth(loaded),
     ...dueAfterTaken(loaded),
     ...photoFaults(loaded),
   ];
@@ -42,6 +44,16 @@ function ringAgainstGirth(loaded: Across): Problem[] {
   const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-to-ring goes under the horse only, from ring to ring`;
   const expected = 'ring-to-ring less than the heart girth';
   return [loaded.locate({ path: 'saddle.ring-to-ring', found, expected, hint }, ringPath)];
+}
+
+function dropAgainstGirth(loaded: Across): Problem[] {
+  const girth = lengthAt(loaded, girthPath, ranges.heartGirth);
+  const drop = lengthAt(loaded, dropPath, ranges.ringDrop);
+  if (girth === undefined || drop === undefined || 2 * drop < girth) return [];
+  const found = textAt(loaded, dropPath);
+  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-drop goes from the spine down one side to the ring`;
+  const expected = 'ring-drop less than half the heart girth';
+  return [loaded.locate({ path: 'saddle.ring-drop', found, expected, hint }, dropPath)];
 }
 
 function dueAfterTaken(loaded: Across): Problem[] {

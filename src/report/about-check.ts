@@ -138,6 +138,12 @@ export function nearestPassText(
   return `${spec}.${what}`;
 }
 
+/** Where a cinch is refused and there is no other to name; undefined else. */
+export const nothingPassesText = (checked: Checked, { specs }: Pick<Advice, 'specs'>): string | undefined =>
+  standingOf(checked) === 'refused' && specs.length === 0
+    ? 'Nothing the shop can tie passes for this pair: size says what comes nearest.'
+    : undefined;
+
 /** The first-ranked spec, unless it is the cinch itself or the nearest one, which stands there already. */
 export function bestText(
   checked: Checked,
@@ -147,7 +153,12 @@ export function bestText(
   const own = checked.judged?.candidate;
   if (first === undefined || first.rank === nearestOf(checked)?.rank) return undefined;
   const { candidate } = first;
-  if (own?.style === candidate.style && own.strands === candidate.strands) return undefined;
+  if (own?.style === candidate.style && own.strands === candidate.strands) {
+    const { length, buckle } = checked.asked;
+    // In whole centimeters no length is one of the shop's to the hair.
+    const sameLength = length === undefined || Math.abs(length - candidate.length) < 0.5;
+    if (sameLength && (buckle ?? candidate.buckle.id) === candidate.buckle.id) return undefined;
+  }
   return `${specName(candidate)}, ${tiedText(candidate, facts.order, units)}; ${elbowText(first, units)}.`;
 }
 

@@ -4,6 +4,7 @@ import type { Ask } from '../advice/measure-next.ts';
 import { refusedRuns, type Refused, type RefusedRun } from '../advice/refused.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Style } from '../order/types.ts';
+import type { CaseFacts } from '../rules/rule.ts';
 import { listed } from '../units/phrase.ts';
 import {
   basisText,
@@ -64,11 +65,12 @@ export function assumptionText(entry: Assumption, units: Units): string {
 }
 
 /** One line for each run of strand counts that fail the same rule, and for each style that cannot be tied at all. */
-export function refusedTexts({ refused, impossible }: Advice, units: Units): string[] {
+export function refusedTexts(advice: Advice, units: Units): string[] {
+  const { refused, impossible } = advice;
   const runs = refusedRuns(refused).map((run) => runText(run, units));
   return [
     ...runs.map((text, i) => withoutRepeat(text, runs[i - 1])),
-    ...impossible.map((style) => `${styleName(style)}: ${impossibleText(style)}`),
+    ...impossible.map((style) => `${styleName(style)}: ${impossibleText(style, advice)}`),
   ];
 }
 
@@ -79,7 +81,14 @@ function withoutRepeat(text: string, before: string | undefined): string {
 }
 
 /** Why a style cannot be tied at all. */
-export const impossibleText = (style: Style): string =>
+export const impossibleText = (style: Style, { noBuckle, facts }: Advice): string =>
+  noBuckle ? `cannot be tied, ${noBuckleText(facts)}` : noSideText(style);
+
+/** A shop whose buckles take none of the strand counts it ties. */
+export const noBuckleText = ({ shop: { strands } }: Pick<CaseFacts, 'shop'>): string =>
+  `no buckle of the shop file takes ${String(strands.min)} to ${String(strands.max)} strands`;
+
+const noSideText = (style: Style): string =>
   style === 'low-flare'
     ? 'cannot be tied here, no side is left below the buckle to flare in'
     : 'cannot be tied here, no side is left below the buckle';
@@ -104,12 +113,21 @@ function askTexts(asks: readonly Ask[], units: Units): string[] {
   return idle.length === 0 ? texts : [...texts, `Would make no. 1 at most 3 % surer: ${listed(idle)}.`];
 }
 
-/** What to measure when nothing passes by a room that was taped: that again, before the rest. */
+/** What to measure: when nothing passes by a tape, that again, before the rest. */
 export function measureTexts(advice: Advice, units: Units): string[] {
-  const again = advice.facts.room.kind === 'measured' && onlyFails(advice, 'elbow-clearance');
-  const first =
-    'Elbow room again, since everything hangs on it: horse square, from the girth groove straight forward to the back of the elbow.';
-  return [...(again ? [first] : []), ...askTexts(advice.ask, units)];
+  const { room, ring } = advice.facts;
+  const again: string[] = [];
+  if (room.kind === 'measured' && onlyFails(advice, 'elbow-clearance')) {
+    again.push(
+      'Elbow room again, since everything hangs on it: horse square, from the girth groove straight forward to the back of the elbow.',
+    );
+  }
+  if (ring.taped && onlyFails(advice, 'buckle-height')) {
+    again.push(
+      'Ring to ring again, since everything hangs on it: saddle and pad on, tape from ring to ring under the girth groove, snug and level.',
+    );
+  }
+  return [...again, ...askTexts(advice.ask, units)];
 }
 
 /** Nothing passes, and this rule is what keeps the narrowest of each style from it. */

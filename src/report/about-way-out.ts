@@ -1,15 +1,22 @@
 /** When nothing passes: which length it would take, or what moving the ring would change, in a sentence. */
 import type { Advice } from '../advice/advice.ts';
 import { dist, len, say } from '../units/phrase.ts';
-import { onlyFails } from './about-rest.ts';
-import { phraseText, type Units } from './text.ts';
+import { noBuckleText, onlyFails } from './about-rest.ts';
+import { capital, phraseText, type Units } from './text.ts';
 import { specName } from './words.ts';
 
 /** A way out, or that there is none; undefined where something passes. */
 export function wayOutText(advice: Advice, units: Units): string | undefined {
   if (advice.specs.length > 0) return undefined;
-  if (onlyFails(advice, 'latigo-run')) {
-    const { lengthNeed, shop } = advice.facts;
+  if (advice.noBuckle) return `${capital(noBuckleText(advice.facts))}: the horse has no part in it.`;
+  const { lengthNeed, shop } = advice.facts;
+  if (lengthNeed.target.value <= 0)
+    return 'Ring to ring leaves no room for a cinch and two latigos: tape it.';
+  // A cinch too short for the pair leaves too much latigo, and hangs its buckles low.
+  const tooShort = lengthNeed.target.value > shop.lengths.max && onlyFails(advice, 'buckle-height');
+  if (tooShort || onlyFails(advice, 'latigo-run')) {
+    if (lengthNeed.target.value <= 0)
+      return 'Ring to ring leaves no room for a cinch and two latigos: tape it.';
     return phraseText(
       say`This pair needs a cinch of about ${len(lengthNeed.target.value)}; the shop ties ${len(shop.lengths.min)} to ${len(shop.lengths.max)}.`,
       units,

@@ -2,7 +2,7 @@
 import type { Checked } from '../advice/check.ts';
 import { findingsOf, nearestOf, openOf, standingOf } from './about-check.ts';
 import { jsonText, rounded } from './json.ts';
-import { candidateValue, failedValue, findingValue } from './size-json.ts';
+import { candidateValue, failedValue, findingValue, remarksValue } from './size-json.ts';
 import { phraseText } from './text.ts';
 import type { CheckResult } from './types.ts';
 
@@ -20,10 +20,7 @@ export function checkValue(result: CheckResult): Record<string, unknown> {
     order: facts.order.order,
     file: result.file,
     checked: result.checked.map(checkedValue),
-    // Only there when the order has a photo: where it disagrees with a tape.
-    ...(facts.photo === undefined
-      ? {}
-      : { remarks: result.advice.remarks.map((one) => phraseText(one, 'in')) }),
+    ...remarksValue(result.advice),
     cautions: [...cautions],
   };
 }

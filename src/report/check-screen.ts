@@ -9,6 +9,7 @@ import {
   causeTexts,
   findingsOf,
   nearestPassText,
+  nothingPassesText,
   openOf,
   standingOf,
   standingText,
@@ -62,12 +63,14 @@ function checkedLines(checked: Checked, { advice, options, page }: Scene): strin
   };
   const nearest = nearestPassText(checked, advice, page.units);
   const best = bestText(checked, advice, page.units);
+  const nothing = nothingPassesText(checked, advice);
   return [
     ...heading(page, whichText(checked)),
     ...sentence(page, `${capital(askedText(checked, page.units))}.`, 2),
     ...item(page, `${standingText(checked, advice.facts, page)}.`, mark),
     ...(judged === undefined ? [] : sentence(page, nearestText(judged.candidate.clearance, page.units), 2)),
     ...(nearest === undefined ? [] : ['', ...leadIn(page, 'Nearest that passes:', nearest)]),
+    ...(nothing === undefined ? [] : ['', ...sentence(page, nothing)]),
     ...(best === undefined ? [] : leadIn(page, 'Best for this pair:', best)),
     ...causeLines(checked, page),
     ...findingLines(checked, { advice, options, page }),

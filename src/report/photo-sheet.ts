@@ -24,7 +24,7 @@ type Read = PhotoResult & { readonly ok: true };
 /** The paper of one order. */
 export function photoSheet(result: Read, units: Units): Sheet {
   const { advice, worth } = result;
-  const { facts, remarks, assumptions, cautions } = advice;
+  const { facts, photoRemarks: remarks, assumptions, cautions } = advice;
   return {
     title: orderTitle(facts.order),
     shop: 'What the side photo gives',

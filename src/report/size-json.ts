@@ -36,14 +36,17 @@ export function sizeValue(result: SizeResult): Record<string, unknown> {
     cautions: [...advice.cautions],
     // Only there when nothing passes: how far back the ring would have to hang before something does.
     ...(advice.specs.length > 0 ? {} : { wayOut: wayOutValue(advice) }),
-    // Only there when the order has a photo: where it disagrees with a tape.
-    ...(advice.facts.photo === undefined
-      ? {}
-      : { remarks: advice.remarks.map((one) => phraseText(one, 'in')) }),
+    ...remarksValue(advice),
     // Only there when the order says what the customer wants.
     ...(wants === undefined ? {} : { wants: wantsValue(wants) }),
   };
 }
+
+/** Only there when the order has a photo, or its tapes disagree: where. */
+export const remarksValue = ({ facts, remarks }: Advice): { remarks?: string[] } =>
+  facts.photo === undefined && remarks.length === 0
+    ? {}
+    : { remarks: remarks.map((one) => phraseText(one, 'in')) };
 
 /** A failed order: which, from where, and every problem. */
 export function failedValue({ order, file, problems }: SizeResult & { ok: false }): {
@@ -133,15 +136,21 @@ const simulatedValue = ({ mean, sd, chance, draws, seed }: Simulated): Record<st
 });
 
 /** Style and strand counts that will not do; a style that cannot be tied at all has no strands. */
-const refusedValue = ({ refused, impossible }: Advice): Record<string, unknown>[] => [
-  ...refused.map((entry) => ({
+const refusedValue = (advice: Advice): Record<string, unknown>[] => [
+  ...advice.refused.map((entry) => ({
     style: entry.style,
     strands: entry.strands,
     rule: entry.rule,
     text: refusedText(entry, 'in'),
     tried: entry.tried,
   })),
-  ...impossible.map((style) => ({ style, strands: null, rule: null, text: impossibleText(style), tried: 0 })),
+  ...advice.impossible.map((style) => ({
+    style,
+    strands: null,
+    rule: null,
+    text: impossibleText(style, advice),
+    tried: 0,
+  })),
 ];
 
 const askValue = (ask: Ask): Record<string, unknown> => ({

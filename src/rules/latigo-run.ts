@@ -20,7 +20,10 @@ export const latigoRun = rule({
       return {
         judgement: 'refuse',
         margin: Math.min(run - model['run-least'], model['run-most'] - run),
-        reason: () => say`leaves ${dist(run)} of latigo each side; ${side} ${dist(bound)}`,
+        reason: () =>
+          run < 0
+            ? say`reaches ${dist(-run)} past the ring each side, so that no latigo is left; ${side} ${dist(bound)}`
+            : say`leaves ${dist(run)} of latigo each side; ${side} ${dist(bound)}`,
       };
     }
     // A margin smaller than its spread is not good.
@@ -36,6 +39,7 @@ export const latigoRun = rule({
     { shows: '6 in, but the spread is 3 in', facts, candidate: { run: 6, runSd: 3 }, gives: 'acceptable' },
     { shows: '9 in each side', facts, candidate: { run: 9, runSd: 0.35 }, gives: 'poor' },
     { shows: '2 in each side', facts, candidate: { run: 2, runSd: 0.35 }, gives: 'refuse' },
+    { shows: '1 in past the ring', facts, candidate: { run: -1, runSd: 0.35 }, gives: 'refuse' },
   ],
   since: '0.1.0',
 });

@@ -33,17 +33,20 @@ const glyphs: Readonly<Record<string, string>> = {
 };
 const glyph = new RegExp(`(\\d?)[ -]?([${Object.keys(glyphs).join('')}])`, 'g');
 
-/** Same text with typographic quotes, minus signs, spaces and fraction signs turned into the plain ones. */
+/**
+ * Same text with typographic quotes, minus signs, spaces and fraction signs turned into the plain ones. In patterns the signs stand as
+ * numbers: the build turns them into ASCII in strings only, and bin/cinchwright reads the program as ASCII.
+ */
 export function tidy(text: string): string {
   return text
     .replace(
       glyph,
       (_, digit: string, sign: string) => `${digit === '' ? '' : `${digit} `}${glyphs[sign] ?? ''}`,
     )
-    .replace(/[⁄∕]/g, '/')
-    .replace(/[′’‘]/g, "'")
-    .replace(/[″”“]|''/g, '"')
-    .replace(/[−–]/g, '-')
+    .replace(/[\u2044\u2215]/g, '/') // fraction and division slash
+    .replace(/[\u2032\u2019\u2018]/g, "'") // prime and single quotes
+    .replace(/[\u2033\u201d\u201c]|''/g, '"') // double prime and double quotes
+    .replace(/[\u2212\u2013]/g, '-') // minus and en dash
     .replace(/\s+/g, ' ')
     .trim();
 }

@@ -169,6 +169,16 @@ test('a shop file replaces the built-in shop', async () => {
   expect((await run(['size', 'good.yaml', '--shop', 'shop.yaml'], { cwd })).stdout).not.toBe(own.stdout);
 });
 
+test('a shop file without a name is told as a slip of the command line', async () => {
+  const ran = await run(['size', 'good.yaml', '--shop', ''], { cwd });
+  expect(ran).toEqual({
+    code: 2,
+    stdout: '',
+    stderr:
+      'cinchwright: --shop takes a file, and its name is empty\nCheck the quotes on the command line.\n',
+  });
+});
+
 test('files with odd names', async () => {
   for (const name of ['with space.yaml', 'ümlaut.yaml', '-dash.yaml', 'line\nbreak.yaml']) {
     put(name, order('odd'));

@@ -28,6 +28,21 @@ test('reads a pipe, prints like the program in process, and says the version of 
   expect(version.stdout).toBe(`${packageJson.version}\n`);
 });
 
+test('signs that are not ASCII mean the same once compiled', async () => {
+  // Unicode: prime and double prime, right quotation marks, fraction slash, minus sign, vulgar fraction.
+  const typed =
+    'order: 7\nhorse: { heart-girth: 73\u2033, elbow-room: 4\u00bd\u201d, height: 5\u2032 1\u2033 }\n' +
+    'saddle: { rigging: 7\u20448, ring-to-ring: 44 1\u22152 in, bar-span: 13\u20191/8 }\n';
+  for (const args of [['size'], ['schema', 'order'], ['schema', 'shop']]) {
+    const stdin = args[0] === 'size' ? typed : '';
+    const [installed, inProcess] = await Promise.all([start(args, { stdin }), run(args, { stdin })]);
+    expect(installed).toEqual({ ...inProcess, signal: null });
+  }
+  const { stdout, code } = await start(['size'], { stdin: typed.replace(', bar-span: 13\u20191/8', '') });
+  expect(stdout).toContain('Measured: heart girth 73 in, elbow room 4.5 in and ring to ring 44.5 in.');
+  expect(code).toBe(0);
+});
+
 test('a reader that goes away ("| head") is no fault', async () => {
   const many = Array.from({ length: 200 }, (_, i) => order.replace('7', String(i))).join('---\n');
   const { code, signal, stderr } = await start(['size', '--format', 'json'], { stdin: many, hangUp: true });

@@ -110,6 +110,11 @@ describe('how a fault is told', () => {
       'heart-girth is 60 in',
     ],
     [
+      `${saddle}ring-drop: 20 in`.replace('72 in', '40 in'),
+      '5:14 saddle.ring-drop | 20 in | ring-drop less than half the heart girth',
+      'heart-girth is 40 in; ring-drop goes from the spine down one side',
+    ],
+    [
       `${horse}heart-girth: 185”`,
       '5:16 horse.heart-girth | 185” | heart girth from',
       'did you mean "185 cm"?',
@@ -130,8 +135,23 @@ describe('how a fault is told', () => {
       '4:17 wants.style | roper',
       'did you mean "high-flare" or "low-flare"?',
     ],
+    [
+      `${least}wants: { style: flare }`,
+      '4:17 wants.style | flare',
+      'did you mean "high-flare" or "low-flare"?',
+    ],
     [`${least}use: constructor`, '4:6 use | constructor', '-'],
     [`${horse}age: 5`, '5:3 horse.age | age | a key of horse', 'the age of the horse is not asked for'],
+    [
+      `${horse}barrel: { depth: 27 in, width: 20 in }`,
+      '5:27 horse.barrel.width | width | a key of horse.barrel',
+      'the width of the barrel is not asked for',
+    ],
+    [
+      'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: { set-back: 2 in, name: full } }',
+      '3:38 saddle.rigging.name | name | a key of saddle.rigging',
+      'a position with a name stands alone',
+    ],
     [`${horse}strands: 5`, '5:3 horse.strands | strands | a key of horse', 'it belongs under current'],
     // Blocks show what to write.
     [

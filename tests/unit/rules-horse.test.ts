@@ -127,6 +127,10 @@ describe('latigo-run', () => {
 
   test('the bound that is told is the one that was passed', () => {
     expect(judged(2).told).toContain('leaves 2 of latigo each side; the least is 3');
+    expect(judged(0).told).toContain('leaves 0 of latigo each side; the least is 3');
+    expect(judged(-1.5).told).toContain(
+      'reaches 1.5 past the ring each side, so that no latigo is left; the least is 3',
+    );
     expect(judged(12).told).toContain('leaves 12 of latigo each side; the most is 10');
     expect(judged(6).told).toContain('leaves 6 of latigo each side, give or take 0.35');
   });

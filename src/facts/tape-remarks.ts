@@ -1,0 +1,39 @@
+/** Where tapes contradict each other, or what is usual: told, so that somebody measures again; they are used as they are. */
+import { len, say, type Phrase } from '../units/phrase.ts';
+import type { Facts } from './facts.ts';
+import { girthFromHeight } from './girth.ts';
+import { contradicts } from './weigh.ts';
+
+/** Remarks in plain words; none where the tapes go together. Spreads are those of the model, as for a photo. */
+export function tapeRemarks(facts: Facts): Phrase[] {
+  return [girthRemark(facts), roomRemark(facts), ringRemark(facts)].filter((remark) => remark !== undefined);
+}
+
+/** Height and heart girth, by the line through breed means. */
+function girthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
+  if (horse.height === undefined || girth.kind !== 'measured') return undefined;
+  const usual = girthFromHeight(horse.height, horse.kind);
+  if (!contradicts(usual, girth)) return undefined;
+  return say`Height and heart girth hardly go together: by the height the girth would be about ${len(usual.value)}, give or take ${len(usual.sd)}. The taped girth is used; measure both again.`;
+}
+
+/** Only too much of it: that lets a cinch come too near the elbow, while too little only makes it narrow. A photo says so itself. */
+function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
+  if (photo !== undefined) return undefined;
+  const usual = { value: model['elbow-room'] * k, sd: model['elbow-room-sd'] };
+  if (room.kind !== 'measured' || room.value < usual.value || !contradicts(usual, room)) return undefined;
+  return say`The taped elbow room is far more than the ${len(usual.value)} usual for this girth: measure it again before anything is tied.`;
+}
+
+/** Ring to ring against the girth less the drop on both sides; the drop as measured, else the usual one of the rigging. */
+function ringRemark({ order: { saddle }, girth, k, model, photo }: Facts): Phrase | undefined {
+  const { ringToRing, ringDrop, style } = saddle;
+  // Of the usual drop a photo knows more.
+  if (ringToRing === undefined || (photo !== undefined && ringDrop === undefined)) return undefined;
+  const drop = ringDrop ?? model[`drop-${style ?? 'ring'}`] * k;
+  const dropSd = ringDrop === undefined ? model['drop-sd'] : model['drop-measured-sd'];
+  const whole = { value: girth.value - 2 * drop, sd: Math.hypot(girth.sd, 2 * dropSd) };
+  if (!contradicts(whole, { value: ringToRing, sd: model['ring-to-ring-sd'] })) return undefined;
+  const from = ringDrop === undefined ? 'the usual ring drop' : 'the ring drop';
+  return say`Ring to ring and ${from} hardly go together: by the girth less ${from} on both sides it would be ${len(whole.value)}, give or take ${len(whole.sd)}. The tape from ring to ring is used; measure again.`;
+}

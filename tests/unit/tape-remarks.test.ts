@@ -1,0 +1,82 @@
+/** Remarks where tapes contradict each other: from when on, and with which numbers. */
+import { describe, expect, it } from 'vitest';
+import { factsOf } from '../../src/facts/facts.ts';
+import { tapeRemarks } from '../../src/facts/tape-remarks.ts';
+import type { Order } from '../../src/order/types.ts';
+import { phraseText } from '../../src/report/text.ts';
+import { defaultModel } from '../../src/sources/numbers.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { sizeOrder } from '../../src/index.ts';
+import { orderOf } from '../support/orders.ts';
+
+const remarks = (order: Order): string[] =>
+  tapeRemarks(factsOf(order, defaultModel)).map((one) => phraseText(one, 'in'));
+
+describe('height and heart girth', () => {
+  // G_cm = 1.104 H_cm + 17.2: 60 in gives 73.01 in. Its spread of 2.87 in and the tape's 0.5 in make 2.91; three of them, 8.73.
+  const with60 = (heartGirth: number, more: Partial<Order['horse']> = {}): string[] =>
+    remarks(orderOf({ horse: { height: 60, heartGirth, ...more } }));
+
+  it('are told once they lie more than three spreads apart, either way', () => {
+    expect(with60(81.7)).toEqual([]);
+    expect(with60(64.3)).toEqual([]);
+    expect(with60(81.8)).toHaveLength(1);
+    expect(with60(64.2)).toEqual([
+      'Height and heart girth hardly go together: by the height the girth would be about 73 in, give or take 2 3/4 in. The taped girth is used; measure both again.',
+    ]);
+  });
+
+  it('of kinds without a figure may lie twice as far apart; a girth nobody taped has nothing to say', () => {
+    expect(with60(88, { kind: 'mule' })).toEqual([]);
+    expect(with60(92, { kind: 'mule' })).toHaveLength(1);
+    expect(remarks(orderOf({ horse: { height: 60, heartGirth: undefined } }))).toEqual([]);
+  });
+});
+
+describe('elbow room', () => {
+  // Usual 4 in, spread 0.5, tape 0.25: three times 0.559 is 1.68.
+  const room = (elbowRoom: number): string[] => remarks(orderOf({ horse: { elbowRoom } }));
+
+  it('is told when far more than usual, which would let a cinch too near; never when less', () => {
+    expect(room(5.67)).toEqual([]);
+    expect(room(5.68)).toEqual([
+      'The taped elbow room is far more than the 4 in usual for this girth: measure it again before anything is tied.',
+    ]);
+    expect(room(1)).toEqual([]);
+    // A photo is held against the tape by the remarks of its own.
+    const seen = (saddle: Partial<Order['saddle']>) =>
+      tapeRemarks({
+        ...factsOf(orderOf({ horse: { elbowRoom: 8 }, saddle }), defaultModel),
+        photo: {} as never,
+      });
+    expect(seen({ ringToRing: 60 })).toEqual([]);
+    expect(seen({ ringToRing: 60, ringDrop: 10 })).toHaveLength(1);
+  });
+});
+
+describe('ring to ring', () => {
+  // Girth 72 less twice the usual 14 is 44. Spreads: girth 0.5, twice the drop's 1.5, tape 0.5: three times 3.08 is 9.25.
+  const rings = (ringToRing: number, ringDrop?: number): string[] =>
+    remarks(orderOf({ saddle: { ringToRing, ringDrop } }));
+
+  it('is held against the usual drop of the rigging', () => {
+    expect(rings(53.2)).toEqual([]);
+    expect(rings(34.8)).toEqual([]);
+    expect(rings(53.3)).toHaveLength(1);
+    expect(rings(34.7)).toEqual([
+      'Ring to ring and the usual ring drop hardly go together: by the girth less the usual ring drop on both sides it would be 44 in, give or take 3 in. The tape from ring to ring is used; measure again.',
+    ]);
+  });
+
+  it('is held closer against a drop that was measured', () => {
+    // 72 less twice 10 is 52. Spreads: 0.5, twice 0.5, 0.5: three times 1.22 is 3.67.
+    expect(rings(48.4, 10)).toEqual([]);
+    expect(rings(48.3, 10)).toHaveLength(1);
+    expect(rings(55.7, 10)[0]).toContain('the ring drop hardly go together');
+  });
+});
+
+it('stands among the remarks of an advice, and what goes together has none', () => {
+  expect(sizeOrder(orderOf({ horse: { elbowRoom: 7 } }), defaultShop).remarks).toHaveLength(1);
+  expect(sizeOrder(orderOf({ horse: { elbowRoom: 4 } }), defaultShop).remarks).toEqual([]);
+});
