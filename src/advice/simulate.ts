@@ -43,13 +43,16 @@ export function simulateClearance(
 
 function drawClearance(candidate: Candidate, facts: Facts, normal: () => number): number {
   const { model, girth, room, ring, centreLine } = facts;
-  const girthNow = Math.max(girth.value / 2, girth.value + girth.sd * normal());
+  const { own, station: withStation, drop } = girth.moved;
+  const stationOff = normal();
+  const girthOff = own * normal() + withStation * stationOff + (drop === 0 ? 0 : drop * normal());
+  const girthNow = Math.max(girth.value / 2, girth.value + girthOff);
   const roomNow = room.value + room.perGirth * (girthNow - girth.value) + room.sd * normal();
   const barGrowth = ring.setBackPerGirth * (girthNow - girth.value);
   const setBack = ring.setBack.value + barGrowth + ring.setBack.sd * normal();
   const x = roomNow - model['ring-behind-elbow'] * (girthNow / model['average-girth']) - setBack;
   const station =
-    ring.station.value + ring.stationPerGirth * (girthNow - girth.value) + ring.station.sd * normal();
+    ring.station.value + ring.stationPerGirth * (girthNow - girth.value) + ring.station.sd * stationOff;
   const push = (centreLine.push.value * girthNow) / girth.value + centreLine.push.sd * normal();
   const slope = x / Math.max(1, station) + push / (girthNow / 4);
   const wider = 1 + (model['strand-pitch-sd'] / model['strand-pitch']) * normal();

@@ -4,6 +4,7 @@ import { clearanceOf, fieldOf, pinchedThroughout, roperClearance, type Field } f
 import { bodyEdge, frameEdge } from '../fit/edges.ts';
 import type { Facts } from '../facts/facts.ts';
 import { runFor } from '../facts/length.ts';
+import { stationSd } from '../facts/ring.ts';
 import { normalCdf } from '../geometry/normal.ts';
 
 /** What is known of the cinch that would be tied: its shape stays, whatever is found out about the horse. */
@@ -40,8 +41,7 @@ function clearing({ style, shape, buckle }: Tied, field: Field): number {
 
 /** A girth nobody taped moves the rings as well, so its spread counts here, too. */
 function reaching(length: number, { lengthNeed, ring, girth, model }: Facts): number {
-  const byGirth = ring.stationPerGirth * girth.sd;
-  const sd = Math.hypot(ring.station.sd, byGirth, lengthNeed.stretch / 4);
+  const sd = Math.hypot(stationSd(ring, girth), lengthNeed.stretch / 4);
   const run = runFor(length, lengthNeed);
   if (sd === 0) return run >= model['run-low'] && run <= model['run-high'] ? 1 : 0;
   return normalCdf((model['run-high'] - run) / sd) - normalCdf((model['run-low'] - run) / sd);

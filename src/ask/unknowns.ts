@@ -1,5 +1,6 @@
 /** What a tape or a photo could read, before anybody has: the value thought of, its spread, and where the reading goes. */
 import type { Facts } from '../facts/facts.ts';
+import { stationSd } from '../facts/ring.ts';
 import { solveEllipse } from '../geometry/ellipse.ts';
 import type { Order } from '../order/types.ts';
 import { askingNumbers } from '../sources/asking-numbers.ts';
@@ -65,7 +66,7 @@ export const girthUnknown = ({ girth, model }: Facts): Unknown => ({
 export const ringToRingUnknown = ({ ring, girth, lengthNeed, model }: Facts): Unknown => ({
   ...lengths({
     value: lengthNeed.ringToRing.value,
-    sd: 2 * Math.hypot(ring.station.sd, ring.stationPerGirth * girth.sd),
+    sd: 2 * stationSd(ring, girth),
     reading: model['ring-to-ring-sd'],
   }),
   least: 8,

@@ -8,6 +8,7 @@ import { centreLineOf, pushOf, type CentreLine } from './centre-line.ts';
 import { elbowLineOf, type ElbowLine } from './elbow-line.ts';
 import { asAssumption, type Assumption, type Estimate, type Working } from './estimate.ts';
 import { girthOf, girthWorking, sizeFactor } from './girth.ts';
+import { ringTapesWorking, withRingTapes, type Girth } from './girth-by-ring.ts';
 import { lengthNeed, lengthWorking, type LengthNeed } from './length.ts';
 import { ringOf, ringWorking, type Ring } from './ring.ts';
 import { photoReadingOf } from './photo.ts';
@@ -19,7 +20,7 @@ import { weightWorking } from './weight.ts';
 export interface Facts {
   readonly order: Order;
   readonly model: Model;
-  readonly girth: Estimate;
+  readonly girth: Girth;
   /** Size factor: girth over 72 in. */
   readonly k: number;
   readonly barrel: Barrel;
@@ -42,7 +43,7 @@ export interface Facts {
 
 /** Every fact of an order. Pure; total behind the door. */
 export function factsOf(order: Order, model: Model): Facts {
-  const girth = girthOf(order.horse, model);
+  const girth = withRingTapes(girthOf(order.horse, model), order.saddle, model);
   const k = sizeFactor(girth.value, model);
   const photo = photoReadingOf(order, girth, model);
   const room = roomOf({ horse: order.horse, k, seen: photo?.seen }, model);
@@ -108,7 +109,7 @@ export function assumptionsOf(facts: Facts): Assumption[] {
 export function workingOf(facts: Facts): Working[] {
   const { order, model, girth, k, room, ring, barrel } = facts;
   return [
-    ...girthWorking(girth, order.horse, model),
+    ...girthWorking(girth, order, model),
     ...weightWorking(girth.value, order.horse.bodyLength),
     ...barrelWorking(barrel, girth.value),
     ...roomWorking(room, k, model),

@@ -1,8 +1,9 @@
 /** Heart girth: taped, or estimated from the height; and the size factor k that goes with it. */
-import type { Horse } from '../order/types.ts';
+import type { Horse, Order } from '../order/types.ts';
 import type { Model } from '../sources/numbers.ts';
 import { heightGirthFit, draftGirthRatio } from '../sources/girth-fit.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
+import { ringTapesWorking, type Girth } from './girth-by-ring.ts';
 
 const CM = 2.54;
 
@@ -45,16 +46,21 @@ function averageGirth(model: Model): Estimate {
 export const sizeFactor = (girth: number, model: Model): number => girth / model['average-girth'];
 
 /** How the girth and size factor came about. */
-export function girthWorking(girth: Estimate, horse: Horse, model: Model): Working[] {
+export function girthWorking(girth: Girth, { horse, saddle }: Order, model: Model): Working[] {
+  const byRing = ringTapesWorking(girth, saddle, model);
   const lines: Working[] = [];
   if (girth.kind !== 'measured' && horse.height !== undefined) {
     const { slope, intercept } = heightGirthFit;
     const cm = short(horse.height * CM);
     const sum =
       horse.kind === 'draft' ? `${draftGirthRatio} x ${cm} cm` : `${slope} x ${cm} cm + ${intercept} cm`;
-    lines.push({ symbol: 'G', sum, result: `${short(girth.value)} in` });
+    const { value } = girthFromHeight(horse.height, horse.kind);
+    lines.push({ symbol: byRing.length > 0 ? 'G by height' : 'G', sum, result: `${short(value)} in` });
   }
   const k = sizeFactor(girth.value, model);
-  lines.push({ symbol: 'k', sum: `${short(girth.value)} / ${model['average-girth']}`, result: short(k) });
-  return lines;
+  return [
+    ...lines,
+    ...byRing,
+    { symbol: 'k', sum: `${short(girth.value)} / ${model['average-girth']}`, result: short(k) },
+  ];
 }

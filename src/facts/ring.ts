@@ -4,9 +4,11 @@ import type { Saddle } from '../order/types.ts';
 import type { PhotoReading, Seen } from '../photo/read.ts';
 import type { Model } from '../sources/numbers.ts';
 import type { Barrel } from './barrel.ts';
+import { dropOf, halfTapeSd } from './drop.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
 import { sizeFactor } from './girth.ts';
-import { photoShare, weighed, weighedCautiously } from './weigh.ts';
+import type { Girth } from './girth-by-ring.ts';
+import { shareOf, weighed, weighedCautiously } from './weigh.ts';
 
 export interface Ring {
   /** Inches back from full position. */
@@ -21,6 +23,10 @@ export interface Ring {
   readonly setBackPerGirth: number;
   readonly stationPerGirth: number;
 }
+
+/** Spread of the station of the ring, with what an unsure girth does to it. */
+export const stationSd = ({ station, stationPerGirth: per }: Ring, { moved }: Girth): number =>
+  Math.hypot(station.sd + per * moved.station, per * moved.own, per * moved.drop);
 
 interface RingInput {
   readonly saddle: Saddle;
@@ -138,7 +144,7 @@ function stationOn({ ratio, ellipse }: Barrel) {
 function withPhotoHeight(usual: Station, height: Seen, barrel: Barrel): Station {
   if (usual.station.kind === 'measured') return usual;
   const seen = stationSeen(height, barrel);
-  const share = photoShare(usual.station, seen);
+  const share = shareOf(usual.station, seen);
   const at = stationOn(barrel);
   const grown = at(height.value, { more: 0.5 }) - at(height.value, { more: -0.5 });
   const basis = `height measured by photo, weighed with the ${usual.station.basis}`;
@@ -149,29 +155,20 @@ function withPhotoHeight(usual: Station, height: Seen, barrel: Barrel): Station 
 }
 
 function ringStation(saddle: Saddle, girth: number, model: Model): Station {
-  const k = sizeFactor(girth, model);
-  const assumedSd = model['drop-sd'];
   if (saddle.ringToRing !== undefined) {
-    const sd = Math.min(assumedSd, model['ring-to-ring-sd'] / 2);
-    return {
-      station: { value: saddle.ringToRing / 2, sd, kind: 'measured', basis: 'half the taped ring to ring' },
-      perGirth: 0,
-    };
+    const value = saddle.ringToRing / 2;
+    const basis = 'half the taped ring to ring';
+    return { station: { value, sd: halfTapeSd(model), kind: 'measured', basis }, perGirth: 0 };
   }
-  if (saddle.ringDrop !== undefined) {
-    const sd = Math.min(assumedSd, model['drop-measured-sd']);
-    const basis = 'half the girth less the measured drop';
-    return { station: { value: girth / 2 - saddle.ringDrop, sd, kind: 'measured', basis }, perGirth: 0.5 };
-  }
-  const style = saddle.style ?? 'ring';
-  const drop = model[`drop-${style}`];
-  const told =
-    saddle.style === undefined
-      ? 'usual drop of ring rigging, style not given'
-      : `usual drop of ${style} rigging`;
+  const { fixed, perGirth, sd, measured, basis } = dropOf(saddle, model);
   return {
-    station: { value: girth / 2 - drop * k, sd: assumedSd, kind: 'assumed', basis: told },
-    perGirth: 0.5 - drop / model['average-girth'],
+    station: {
+      value: girth / 2 - fixed - perGirth * girth,
+      sd,
+      kind: measured ? 'measured' : 'assumed',
+      basis: measured ? 'half the girth less the measured drop' : basis,
+    },
+    perGirth: 0.5 - perGirth,
   };
 }
 

@@ -1,11 +1,13 @@
 /** How the uncertain inputs move the geometry: the first-order part of every spread. */
 import type { Model } from '../sources/numbers.ts';
 import type { Estimate } from './estimate.ts';
+import type { Girth } from './girth-by-ring.ts';
 import type { Ring } from './ring.ts';
 import type { Room } from './room.ts';
 
 /** The independent inputs that can be wrong. */
-type InputName = 'heart-girth' | 'elbow-room' | 'ring-position' | 'ring-height' | 'rib-push' | 'strand-pitch';
+type InputName =
+  'heart-girth' | 'elbow-room' | 'ring-position' | 'ring-height' | 'ring-drop' | 'rib-push' | 'strand-pitch';
 
 /** How one input moves the geometry, for one sd of it. */
 export interface SpreadRow {
@@ -27,7 +29,7 @@ export interface SpreadRow {
 export type Spread = readonly SpreadRow[];
 
 interface Inputs {
-  readonly girth: Estimate;
+  readonly girth: Girth;
   readonly room: Room;
   readonly ring: Ring;
   readonly push: Estimate;
@@ -39,23 +41,36 @@ function row(input: InputName, moved: Partial<SpreadRow>): SpreadRow {
   return { input, room, ringX, ringStation, push, k, width };
 }
 
+type ByGirth = Pick<SpreadRow, 'room' | 'ringX' | 'ringStation' | 'k'>;
+
+const withTape = (byGirth: ByGirth, station: number): ByGirth => ({
+  ...byGirth,
+  ringStation: byGirth.ringStation + station,
+});
+
 /** One row an input, already multiplied by the input's sd. */
 export function spreadOf({ girth, room, ring, push }: Inputs, model: Model): Spread {
-  const perK = girth.sd / model['average-girth'];
-  const roomByGirth = room.perGirth * girth.sd;
-  return [
-    // The push and the station it is given at grow together, so the centre line keeps its slope.
-    row('heart-girth', {
+  // The push and the station it is given at grow together, so the centre line keeps its slope.
+  const byGirth = (inches: number): ByGirth => {
+    const perK = inches / model['average-girth'];
+    const roomByGirth = room.perGirth * inches;
+    return {
       room: roomByGirth,
-      ringX: roomByGirth - model['ring-behind-elbow'] * perK - ring.setBackPerGirth * girth.sd,
-      ringStation: ring.stationPerGirth * girth.sd,
+      ringX: roomByGirth - model['ring-behind-elbow'] * perK - ring.setBackPerGirth * inches,
+      ringStation: ring.stationPerGirth * inches,
       k: perK,
-    }),
+    };
+  };
+  const { own, station, drop } = girth.moved;
+  const rows = [
+    row('heart-girth', byGirth(own)),
     // The ring is placed from the elbow, so a wrong room carries the ring with it.
     row('elbow-room', { room: room.sd, ringX: room.sd }),
     row('ring-position', { ringX: ring.setBack.sd }),
-    row('ring-height', { ringStation: ring.station.sd }),
+    // A tape at the rings that is off puts them wrong, and with them a girth that leans on it.
+    row('ring-height', withTape(byGirth(station), ring.station.sd)),
     row('rib-push', { push: push.sd }),
     row('strand-pitch', { width: model['strand-pitch-sd'] / model['strand-pitch'] }),
   ];
+  return drop === 0 ? rows : [...rows, row('ring-drop', byGirth(drop))];
 }

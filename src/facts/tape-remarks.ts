@@ -1,7 +1,8 @@
 /** Where tapes contradict each other, or what is usual: told, so that somebody measures again; they are used as they are. */
 import { len, say, type Phrase } from '../units/phrase.ts';
 import type { Facts } from './facts.ts';
-import { girthFromHeight } from './girth.ts';
+import { dropOf } from './drop.ts';
+import { girthFromHeight, girthOf } from './girth.ts';
 import { contradicts } from './weigh.ts';
 
 /** Remarks in plain words; none where the tapes go together. Spreads are those of the model, as for a photo. */
@@ -26,13 +27,17 @@ function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
 }
 
 /** Ring to ring against the girth less the drop on both sides; the drop as measured, else the usual one of the rigging. */
-function ringRemark({ order: { saddle }, girth, k, model, photo }: Facts): Phrase | undefined {
-  const { ringToRing, ringDrop, style } = saddle;
+function ringRemark({ order: { horse, saddle }, model, photo }: Facts): Phrase | undefined {
+  const { ringToRing, ringDrop } = saddle;
   // Of the usual drop a photo knows more.
   if (ringToRing === undefined || (photo !== undefined && ringDrop === undefined)) return undefined;
-  const drop = ringDrop ?? model[`drop-${style ?? 'ring'}`] * k;
-  const dropSd = ringDrop === undefined ? model['drop-sd'] : model['drop-measured-sd'];
-  const whole = { value: girth.value - 2 * drop, sd: Math.hypot(girth.sd, 2 * dropSd) };
+  const girth = girthOf(horse, model); // not the one that leans on this tape already
+  const drop = dropOf(saddle, model);
+  const perGirth = 1 - 2 * drop.perGirth;
+  const whole = {
+    value: perGirth * girth.value - 2 * drop.fixed,
+    sd: Math.hypot(perGirth * girth.sd, 2 * drop.sd),
+  };
   if (!contradicts(whole, { value: ringToRing, sd: model['ring-to-ring-sd'] })) return undefined;
   const from = ringDrop === undefined ? 'the usual ring drop' : 'the ring drop';
   return say`Ring to ring and ${from} hardly go together: by the girth less ${from} on both sides it would be ${len(whole.value)}, give or take ${len(whole.sd)}. The tape from ring to ring is used; measure again.`;

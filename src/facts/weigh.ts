@@ -1,11 +1,10 @@
-/** What a photo shows and what would have been assumed, weighed by their spreads. */
-import type { Seen } from '../photo/read.ts';
+/** What a photo or another tape shows and what would have been assumed, weighed by their spreads. */
 import type { Estimate } from './estimate.ts';
 
-type Shown = Pick<Seen, 'value' | 'sd'>;
+type Shown = Pick<Estimate, 'value' | 'sd'>;
 
-/** Share that the photo has in the weighed value: 1 when nothing else is known. */
-export const photoShare = (usual: Estimate, { sd }: Pick<Seen, 'sd'>): number =>
+/** Share that what is shown has in the weighed value: 1 when nothing else is known. */
+export const shareOf = (usual: Estimate, { sd }: Pick<Shown, 'sd'>): number =>
   usual.sd ** 2 / (usual.sd ** 2 + sd ** 2);
 
 /** Beyond this many spreads of their difference two values are not the same thing seen twice [choice]. */
@@ -23,7 +22,7 @@ export const spreadsApart = (a: Pick<Estimate, 'value' | 'sd'>, b: Pick<Estimate
  * (Birge 1932, Phys Rev 40:207): one of them is wrong, and it is not known which.
  */
 export function weighed(usual: Estimate, seen: Shown, basis: string): Estimate {
-  const share = photoShare(usual, seen);
+  const share = shareOf(usual, seen);
   const apart = spreadsApart(usual, seen);
   const sd = (usual.sd ** -2 + seen.sd ** -2) ** -0.5;
   return {
@@ -54,7 +53,7 @@ export function weighedCautiously(
   { basis, words }: { readonly basis: string; readonly words: string },
 ): Weighed {
   const both = weighed(usual, seen, basis);
-  if (!contradicts(usual, seen)) return { estimate: both, share: photoShare(usual, seen) };
+  if (!contradicts(usual, seen)) return { estimate: both, share: shareOf(usual, seen) };
   const bySeen = seen.value < usual.value;
   const value = bySeen ? seen.value : usual.value;
   const told = bySeen

@@ -1,5 +1,6 @@
 /** What an outcome says: the clearance and the latigo run with which that cinch was tied, each with its spread, and what came of it. */
 import { factsOf } from '../facts/facts.ts';
+import { stationSd } from '../facts/ring.ts';
 import type { Spec } from '../fit/candidate.ts';
 import { Ground } from '../fit/ground.ts';
 import { lay } from '../fit/lay.ts';
@@ -43,7 +44,7 @@ export function evidenceOf({ order, spec, days, result }: Tried, model: Model): 
     clearance: { value: near.inches / k, sd: near.sd / k },
     slack: {
       value: (lengthNeed.ringToRing.value - spec.length) / 2,
-      sd: Math.hypot(ring.station.sd, ring.stationPerGirth * girth.sd),
+      sd: stationSd(ring, girth),
     },
   };
 }

@@ -112,37 +112,58 @@ describe('clearance', () => {
     );
   });
 
+  /** What is said of the girth, and of the drop by the style of the rigging, decides how the rest hangs on it. */
+  const saidOf = fc.record({
+    girth: fc.option(inches(48, 92), { nil: undefined }),
+    height: inches(46, 70),
+    kind: fc.constantFrom(undefined, 'pony', 'draft', 'mule'),
+    style: fc.constantFrom(undefined, 'ring', 'flat-plate', 'in-skirt', 'dropped'),
+  });
+
   it('has a narrower spread, never a wider one, when an input is measured and reads what was assumed', () => {
+    let compared = 0;
     fc.assert(
-      fc.property(anyOrder, anyCinch, (order, cinch) => {
-        const asked = { ...cinch, style: 'straight' } as const;
+      fc.property(anyOrder, anyCinch, saidOf, (order, cinch, { girth, height, kind, style }) => {
         const { horse, saddle } = order;
-        const bare = {
+        const bare: Order = {
           ...order,
-          horse: { ...horse, elbowRoom: undefined },
-          saddle: { ...saddle, ringToRing: undefined },
+          horse: { ...horse, heartGirth: girth, height, kind, elbowRoom: undefined },
+          saddle: { ...saddle, style, ringToRing: undefined, ringDrop: undefined, barSpan: undefined },
         };
         const facts = factsOf(bare, defaultModel);
-        const now = clearanceOn(facts, asked);
-        const measured: Order[] = [
-          { ...bare, horse: { ...bare.horse, elbowRoom: facts.room.value } },
-          { ...bare, saddle: { ...bare.saddle, ringToRing: facts.lengthNeed.ringToRing.value } },
-          { ...bare, saddle: { ...bare.saddle, ringDrop: facts.girth.value / 2 - facts.ring.station.value } },
-          {
-            ...bare,
-            saddle: { ...bare.saddle, rigging: { kind: 'measured', setBack: facts.ring.setBack.value } },
-          },
+        const now = clearanceOn(facts, cinch);
+        const inHorse = (change: Partial<Order['horse']>): Order => ({
+          ...bare,
+          horse: { ...bare.horse, ...change },
+        });
+        const inSaddle = (change: Partial<Order['saddle']>): Order => ({
+          ...bare,
+          saddle: { ...bare.saddle, ...change },
+        });
+        // Inches that the spread may grow: nothing, but where a tape takes away what hung together with an unsure girth and
+        // says too little about that girth itself.
+        const measured: readonly (readonly [number, Order])[] = [
+          [0, inHorse({ elbowRoom: facts.room.value })],
+          [0, inHorse({ heartGirth: facts.girth.value })],
+          [0, inSaddle({ ringToRing: facts.lengthNeed.ringToRing.value })],
+          [0, inSaddle({ rigging: { kind: 'measured', setBack: facts.ring.setBack.value } })],
+          [
+            style === undefined && girth === undefined ? 0.06 : 0,
+            inSaddle({ ringDrop: facts.girth.value / 2 - facts.ring.station.value }),
+          ],
+          [girth === undefined ? 0.03 : 0, inSaddle({ barSpan: defaultModel['bar-span'] * facts.k })],
         ];
-        for (const order2 of measured) {
-          const then = clearanceOn(factsOf(order2, defaultModel), asked);
-          // A measured drop ties the ring's height to the girth, which can cost some hundred-thousandths of an inch.
-          // With the ring plumb over the groove all of the elbow is equally near, and rounding chooses the point.
+        for (const [allowed, order2] of measured) {
+          const then = clearanceOn(factsOf(order2, defaultModel), cinch);
+          // With two parts all but equally near, rounding chooses the point and so the spread.
           if (Math.abs((then?.station ?? 0) - (now?.station ?? 0)) > 1e-6) continue;
-          expect(then?.sd).toBeLessThanOrEqual((now?.sd ?? 0) + 1e-3);
+          expect(then?.sd).toBeLessThanOrEqual((now?.sd ?? 0) + 1e-3 + allowed);
+          compared++;
         }
       }),
-      { seed: 4, numRuns: 200 },
+      { seed: 4, numRuns: 600 },
     );
+    expect(compared).toBeGreaterThan(1200);
   });
 
   it('is surer with a taped girth than with one from the height', () => {

@@ -47,24 +47,25 @@ describe('heart girth', () => {
   it.each(['light', 'draft'] as const)(
     'the working of a %s horse by its height comes to the girth',
     (kind) => {
-      const horse = { trouble: [], height: 62, kind };
-      const found = girthOf(horse, defaultModel);
-      const line = lineOf(girthWorking(found, horse, defaultModel), 'G');
+      const order = orderOf({ horse: { heartGirth: undefined, height: 62, kind } });
+      const found = factsOf(order, defaultModel).girth;
+      const line = lineOf(girthWorking(found, order, defaultModel), 'G');
       within(done(line.sum) / CM, found.value, 0.01);
       expect(line.result).toBe(`${short(found.value)} in`);
     },
   );
 
   test('a taped one needs no working but the size factor', () => {
-    const horse = { trouble: [], heartGirth: 75, height: 62 };
-    const lines = girthWorking(girthOf(horse, defaultModel), horse, defaultModel);
+    const order = orderOf({ horse: { heartGirth: 75, height: 62 } });
+    const lines = girthWorking(factsOf(order, defaultModel).girth, order, defaultModel);
     expect(lines.map(({ symbol }) => symbol)).toEqual(['k']);
     within(done(lines[0]!.sum), Number(lines[0]!.result), 0.005);
     within(Number(lines[0]!.result), 75 / 72, 0.005);
   });
 
   test('the average one has no height to be worked out from', () => {
-    const lines = girthWorking(girth({}), { trouble: [] }, defaultModel);
+    const order = orderOf({ horse: { heartGirth: undefined, height: undefined } });
+    const lines = girthWorking(factsOf(order, defaultModel).girth, order, defaultModel);
     expect(lines.map(({ symbol }) => symbol)).toEqual(['k']);
   });
 });

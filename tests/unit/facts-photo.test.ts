@@ -4,7 +4,7 @@ import { barrelOf, withPhotoDepth } from '../../src/facts/barrel.ts';
 import { factsOf, type Facts } from '../../src/facts/facts.ts';
 import { surerPhoto } from '../../src/facts/photo-surer.ts';
 import { namedSetBackSd, stationSeen } from '../../src/facts/ring.ts';
-import { photoShare, weighed } from '../../src/facts/weigh.ts';
+import { shareOf, weighed } from '../../src/facts/weigh.ts';
 import { stationAtHeight, solveEllipse } from '../../src/geometry/ellipse.ts';
 import type { Order } from '../../src/order/types.ts';
 import { defaultModel as model } from '../../src/sources/numbers.ts';
@@ -46,7 +46,7 @@ describe('a ring seen on a photo', () => {
     within(station.sd, weighed(drop, shown, '').sd, 1e-9);
     const on = (girth: number): number =>
       stationAtHeight(solveEllipse(girth, facts.barrel.ratio.value), seen.ringHeight.value);
-    const share = photoShare(drop, shown);
+    const share = shareOf(drop, shown);
     const grown = (on(72.01) - on(71.99)) / 0.02;
     withinRelative(stationPerGirth, (1 - share) * (0.5 - 14 / 72) + share * grown, 1e-4);
   });
@@ -71,7 +71,7 @@ describe('a ring seen on a photo', () => {
     const { value, sd } = reading!.seen.ringBehindElbow;
     const back = { value: value - 2 * k, sd };
     within(ring.setBack.value, weighed(named, back, '').value, 1e-12);
-    const share = photoShare(named, back);
+    const share = shareOf(named, back);
     within(ring.setBackPerGirth, (1 - share) * (12 / 8 / 72) - share * (2 / 72), 1e-12);
   });
 

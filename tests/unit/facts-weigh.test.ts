@@ -2,7 +2,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { factsOf, type Facts } from '../../src/facts/facts.ts';
 import { namedSetBackSd } from '../../src/facts/ring.ts';
-import { contradicts, photoShare, spreadsApart, weighed, weighedCautiously } from '../../src/facts/weigh.ts';
+import { contradicts, shareOf, spreadsApart, weighed, weighedCautiously } from '../../src/facts/weigh.ts';
 import type { Order } from '../../src/order/types.ts';
 import { defaultModel as model } from '../../src/sources/numbers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
@@ -17,7 +17,7 @@ describe('two values of one thing', () => {
   // Inverse-variance weighing, worked by hand: 0.5^2 / (0.5^2 + 0.25^2) = 0.8.
   test('the surer counts more: 4 and 4.5, half as unsure, give 4.4', () => {
     const seen = { value: 4.5, sd: 0.25 };
-    within(photoShare(usual, seen), 0.8, 1e-12);
+    within(shareOf(usual, seen), 0.8, 1e-12);
     const found = weighed(usual, seen, 'both');
     within(found.value, 4.4, 1e-12);
     within(found.sd, Math.sqrt(0.05), 1e-12);
@@ -120,13 +120,13 @@ describe('how the girth moves the rest, against the facts of a horse a little la
     const row = facts.spread.find(({ input }) => input === 'heart-girth')!;
     const share =
       room.kind === 'photo'
-        ? photoShare({ ...usual, sd: model['elbow-room-sd'] }, facts.photo!.seen.room)
+        ? shareOf({ ...usual, sd: model['elbow-room-sd'] }, facts.photo!.seen.room)
         : 1;
     within(room.perGirth, ((1 - share) * 4) / 72, 1e-12);
     within(row.room, room.perGirth * facts.girth.sd, 1e-12);
     const { barSpan } = facts.order.saddle;
     const named = namedSetBackSd({ fraction: 7 / 8, barSpan, seen: facts.photo!.seen.barSpan }, model);
-    const byPhoto = photoShare({ ...usual, sd: named }, facts.photo!.seen.ringBehindElbow);
+    const byPhoto = shareOf({ ...usual, sd: named }, facts.photo!.seen.ringBehindElbow);
     // Bars that were seen or taped do not grow with the girth; the two inches behind the elbow do.
     within(ring.setBackPerGirth, -byPhoto * (2 / 72), 1e-12);
     within(row.ringX, row.room - (2 / 72) * facts.girth.sd - ring.setBackPerGirth * facts.girth.sd, 1e-12);
