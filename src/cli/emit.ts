@@ -1,7 +1,7 @@
 /** Results go to standard output, or into a file whole. */
 import path from 'node:path';
 import { CliFault, printable } from './fault.ts';
-import { startOfPlain } from './files.ts';
+import { realName, startOfPlain } from './files.ts';
 import type { CliIo } from './io.ts';
 import { writing } from './system-error.ts';
 
@@ -41,17 +41,26 @@ export function guardInputs(
 ): void {
   if (out === '') throw new CliFault('--out needs the name of a file');
   if (out === undefined) return;
-  const target = path.resolve(io.cwd, out);
-  const same = inputs.find(
-    (name) => name !== undefined && name !== '-' && path.resolve(io.cwd, name) === target,
-  );
+  const same = sameFile(out, inputs, io);
   if (same !== undefined) throw new CliFault(`--out would write over ${printable(same)}, which is read`);
   guardOrders('--out', out, io);
 }
 
+/** The first of some names, if any, that leads to the same file, be it by a link. */
+export function sameFile(
+  file: string,
+  names: readonly (string | undefined)[],
+  { cwd }: Pick<CliIo, 'cwd'>,
+): string | undefined {
+  const target = realName(path.resolve(cwd, file));
+  return names.find(
+    (name) => name !== undefined && name !== '-' && realName(path.resolve(cwd, name)) === target,
+  );
+}
+
 /** Errors: there is a file of that name already, and it holds orders or a shop. */
 export function guardOrders(option: string, out: string, io: CliIo): void {
-  if (out === '-' || !holdsOrders(path.resolve(io.cwd, out))) return;
+  if (out === '-' || !holdsOrders(realName(path.resolve(io.cwd, out)))) return;
   throw new CliFault(`${option} would write over ${printable(out)}, which holds an order or a shop`, {
     hint: 'Give another name, or remove that file first.',
   });

@@ -64,6 +64,20 @@ export function writeHandle(handle: number, content: string | Uint8Array): void 
   }
 }
 
+/**
+ * Where a path, absolute, leads in the end, so that two names of one file are seen to be one. Itself where nobody can tell, and of a
+ * device: a terminal may well be named twice.
+ */
+export function realName(file: string): string {
+  try {
+    const stat = fs.statSync(file, { throwIfNoEntry: false });
+    if (stat === undefined) return path.join(fs.realpathSync(path.dirname(file)), path.basename(file));
+    return stat.isFile() || stat.isDirectory() ? fs.realpathSync(file) : file;
+  } catch {
+    return file;
+  }
+}
+
 /** What stands at a path; what cannot be looked at counts as nothing, since writing it will say why. */
 export function standsAt(file: string): Standing {
   try {

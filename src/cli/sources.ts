@@ -43,7 +43,7 @@ async function opened(name: string, place: Place): Promise<Source[]> {
   const at = path.resolve(place.cwd, name);
   const stat = statOf(at);
   if (stat?.isDirectory() === true) {
-    const found = [...below(name, { ...place, seen: new Set() })];
+    const found = [...walkable(name, { ...place, seen: new Set() })];
     return found.length > 0 ? found : [nothing(name, `there are no order files in it (${inOrders})`)];
   }
   if (stat !== undefined) return [sourceOf(name, at, stat)];

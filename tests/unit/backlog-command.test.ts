@@ -16,6 +16,9 @@ beforeAll(() => {
     path.join(home, 'z.jsonl'),
     Array.from({ length: 200 }, (_, i) => orderLine(i)).join('\n'),
   );
+  fs.symlinkSync('z.jsonl', path.join(home, 'to-z.csv'));
+  fs.symlinkSync(path.join('orders', 'part-0', '0000.yaml'), path.join(home, 'to-order.csv'));
+  fs.symlinkSync('.', path.join(home, 'here'));
 });
 afterAll(() => {
   fs.rmSync(home, { recursive: true });
@@ -29,6 +32,11 @@ describe('the command line', () => {
     [['--resume'], '--resume goes with --out FILE'],
     [['--out', 'x', '--errors', 'x'], '--errors would write over x'],
     [['--out', 'z.jsonl'], '--out would write over z.jsonl, which is read'],
+    [['--out', 'to-z.csv'], '--out would write over z.jsonl, which is read'],
+    [['--errors', 'to-z.csv'], '--errors would write over z.jsonl'],
+    [['--out', 'to-order.csv'], '--out would write over to-order.csv, which holds an order'],
+    [['--out', 'x.csv', '--errors', 'here/x.csv'], '--errors would write over x.csv'],
+    [['--out', 'x.csv', '--errors', 'x.csv.unfinished'], '--errors would write over x.csv.unfinished'],
     [['--jobs', '0'], '--jobs takes a whole number from 1 to 64'],
     [['-', '-'], 'standard input can be named only once'],
     [['--format', 'jsonl'], '--format takes table, csv, json, ndjson or markdown'],
@@ -36,6 +44,15 @@ describe('the command line', () => {
     const { code, stderr, stdout } = await run(['backlog', 'z.jsonl', ...more], { cwd: home, stdin: '' });
     expect([code, stdout]).toEqual([2, '']);
     expect(stderr).toContain(words);
+  });
+
+  test('a place that cannot be looked at is named', async () => {
+    fs.symlinkSync('circle', path.join(home, 'circle'));
+    const { code, stderr } = await run(['backlog', 'z.jsonl', '--out', 'circle/x.csv'], { cwd: home });
+    expect([code, stderr]).toEqual([
+      3,
+      'cinchwright: cannot write circle/x.csv: the links lead in a circle\n',
+    ]);
   });
 
   test('the columns can be listed', async () => {

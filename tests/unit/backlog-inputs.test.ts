@@ -2,7 +2,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { slicesOf } from '../../src/cli/backlog/pieces.ts';
 import { newFolder, orderLine, orderText } from '../support/backlogs.ts';
 import { run } from '../support/run-cli.ts';
@@ -110,12 +110,38 @@ test.each([
   ]);
 });
 
+test('a folder that is named and cannot be read costs its own row only, like one inside another', async () => {
+  put('shut/1.yaml', orderText(2));
+  put('good.yaml', orderText(1));
+  const real = fs.readdirSync;
+  const spy = vi.spyOn(fs, 'readdirSync').mockImplementation(((folder: string) => {
+    // What the system says to whoever may not look in; the one who runs the tests may be allowed everything.
+    if (folder === path.join(home, 'shut'))
+      throw Object.assign(new Error('EACCES'), { code: 'EACCES', syscall: 'scandir' });
+    return real(folder);
+  }) as unknown as typeof fs.readdirSync);
+  const { rows, code } = await rowsOf(['shut', 'good.yaml']);
+  spy.mockRestore();
+  expect(column(rows, 'verdict')).toEqual(['faulty', 'sized']);
+  expect(rows[0]!['problem']).toContain('the folder cannot be read: not allowed');
+  expect(code).toBe(3);
+});
+
 test('what the run itself writes is not read, even inside the folder', async () => {
   put('own/1.yaml', orderText(1));
   put('own/out.json', 'from before');
   const ran = await run(['backlog', 'own', '--format', 'json', '--out', 'own/out.json'], { cwd: home });
   expect(ran.code).toBe(0);
   expect(ran.stderr).toBe('wrote own/out.json\n1 order: 1 sized, 0 tight, 0 none fits, 0 faulty.\n');
+});
+
+test('a pattern does not bring in the journal of the run', async () => {
+  put('star/1.yaml', orderText(1));
+  const ran = await run(['backlog', 'star/*', '--out', 'star/out.csv'], { cwd: home });
+  expect([ran.code, ran.stderr]).toEqual([
+    0,
+    'wrote star/out.csv\n1 order: 1 sized, 0 tight, 0 none fits, 0 faulty.\n',
+  ]);
 });
 
 describe('a long stream', () => {

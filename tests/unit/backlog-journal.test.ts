@@ -178,4 +178,24 @@ describe('a run that goes on', () => {
     );
     expect(read('o.csv')).toBe(wanted);
   });
+
+  test('needs no --resume while nothing is finished in it: there is nothing to lose', async () => {
+    const [header = '', first = ''] = journal.split('\n');
+    for (const text of ['', `${header}\n`, `${header}\n${first.slice(0, 40)}`]) {
+      lay(text);
+      expect([(await go()).code, read('o.csv')]).toEqual([3, wanted]);
+    }
+    lay(`${header}\n${first}\n`);
+    expect((await go()).code).toBe(2);
+    fs.rmSync(path.join(home, 'o.csv.unfinished'));
+  });
+
+  test('is not left behind when nothing named is there', async () => {
+    const { code, stderr } = await run(['backlog', 'nowhere.yaml', '--out', 'none.csv'], { cwd: home });
+    expect([code, stderr]).toEqual([
+      3,
+      'cinchwright: nowhere.yaml: there is no such file or folder\nnothing to write to none.csv\n',
+    ]);
+    expect(fs.readdirSync(home).filter((name) => name.includes('none'))).toEqual([]);
+  });
 });

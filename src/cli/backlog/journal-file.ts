@@ -113,6 +113,12 @@ export class JournalFile {
     fs.rmSync(this.#file, { force: true });
   }
 
+  /** The same when there was nothing to read: only what an earlier run has finished must stay. */
+  removeIfNew(): void {
+    const { finished, damaged, others } = this.found;
+    if (finished + damaged + others.length === 0) this.remove();
+  }
+
   #write(text: string): void {
     const bytes = Buffer.byteLength(text);
     try {

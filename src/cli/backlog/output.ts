@@ -21,9 +21,17 @@ export const toStream = (write: (text: string) => void): Output => ({
   drop: () => undefined,
 });
 
-/** Whether a name is that of a plain file, or of none yet; pipes and devices are written into as they are. */
-export const isPlain = (file: string): boolean =>
-  fs.statSync(file, { throwIfNoEntry: false })?.isFile() ?? true;
+/**
+ * Whether a name is that of a plain file, or of none yet; pipes and devices are written into as they are. What cannot be looked at
+ * counts as one: writing it will say why.
+ */
+export function isPlain(file: string): boolean {
+  try {
+    return fs.statSync(file, { throwIfNoEntry: false })?.isFile() ?? true;
+  } catch {
+    return true;
+  }
+}
 
 /** A file, absolute; an older one stays until the new one is whole. Throws the system's error, also later. */
 export function toFile(file: string): Output {

@@ -1,9 +1,10 @@
 /** The files that a backlog writes: whether they may be written, and where rows and faults go. */
 import path from 'node:path';
-import { guardInputs, guardOrders } from '../emit.ts';
+import { guardInputs, guardOrders, sameFile } from '../emit.ts';
 import { CliFault, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 import { writing } from '../system-error.ts';
+import { journalOf } from './journal-file.ts';
 import { toFile, toStream, type Output } from './output.ts';
 
 interface Asked {
@@ -22,10 +23,8 @@ export function checkOutputs(
   guardInputs(out, [...names, shop], io);
   if (errors === '' || errors === '-') throw new CliFault('--errors needs the name of a file');
   if (errors !== undefined) {
-    const target = path.resolve(io.cwd, errors);
-    const same = [...names, shop, out].find(
-      (name) => name !== undefined && name !== '-' && path.resolve(io.cwd, name) === target,
-    );
+    const journal = isFile(out) ? journalOf(out) : undefined;
+    const same = sameFile(errors, [...names, shop, out, journal], io);
     if (same !== undefined) throw new CliFault(`--errors would write over ${printable(same)}`);
     guardOrders('--errors', errors, io);
   }

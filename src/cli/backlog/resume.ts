@@ -2,7 +2,7 @@
 import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
-import type { Fingerprint } from '../../backlog/journal.ts';
+import { readHeader, type Fingerprint } from '../../backlog/journal.ts';
 import type { Shop } from '../../order/types.ts';
 import { listed } from '../../units/phrase.ts';
 import { plural } from '../../units/phrase.ts';
@@ -10,6 +10,7 @@ import { CliFault, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 import { writing } from '../system-error.ts';
 import { version } from '../version.ts';
+import { digest } from './digest.ts';
 import { JournalFile, journalOf, type Found } from './journal-file.ts';
 import { isPlain } from './output.ts';
 import { isFile } from './outputs.ts';
@@ -29,7 +30,7 @@ export function openJournal({ out, resume }: Asked, shop: Shop, io: CliIo): Jour
   const name = journalOf(out);
   const file = path.resolve(io.cwd, name);
   const before = fs.existsSync(file);
-  if (before && resume !== true) {
+  if (before && resume !== true && !holdsNothing(file)) {
     throw new CliFault(`${printable(name)} holds what an earlier run has finished`, {
       hint: 'Add --resume to go on with that run, or delete the file to start anew.',
     });
@@ -46,6 +47,18 @@ export function openJournal({ out, resume }: Asked, shop: Shop, io: CliIo): Jour
     );
   return journal;
 }
+
+/** A run that ended before anything was finished has left the first line at most: nothing is lost by starting anew. */
+function holdsNothing(file: string): boolean {
+  const { size } = fs.statSync(file);
+  if (!isPlain(file) || size > MOST_HEADERS) return false;
+  // What follows the last end of a line is torn, and counts for nothing.
+  const lines = fs.readFileSync(file, 'utf8').split('\n').slice(0, -1);
+  return lines.every((line) => readHeader(line, digest) !== undefined);
+}
+
+/** More than some lines of that kind take. */
+const MOST_HEADERS = 4096;
 
 function foundText(name: string, found: Found | undefined): string {
   if (found === undefined) return '';

@@ -83,7 +83,10 @@ async function journaled(
 async function collected(names: readonly string[], options: BacklogOptions, scene: Scene): Promise<ExitCode> {
   const { io, shop, journal, interrupt } = scene;
   const sources = await sourcesOf(names, { cwd: io.cwd, without: ownFiles(options, io) });
-  if (sources.every(isMissing)) return nothingRead(sources, options, io);
+  if (sources.every(isMissing)) {
+    journal?.removeIfNew();
+    return nothingRead(sources, options, io);
+  }
   const now = (): number => Date.now();
   const output = rowsTo(options.out, io);
   const errors = errorsTo(options.errors, io);
@@ -131,7 +134,8 @@ function nothingRead(sources: readonly Source[], { out }: BacklogOptions, io: Cl
 
 /** What this run writes or goes by is no order, even where it lies among them. */
 function ownFiles({ out, errors, shop }: BacklogOptions, { cwd }: CliIo): ReadonlySet<string> {
-  const own = [out, errors, shop].filter((name) => name !== undefined);
+  const journal = isFile(out) ? journalOf(out) : undefined;
+  const own = [out, errors, shop, journal].filter((name) => name !== undefined);
   return new Set(own.map((name) => path.resolve(cwd, name)));
 }
 
