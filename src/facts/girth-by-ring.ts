@@ -34,6 +34,9 @@ function pointedTo(saddle: Saddle, model: Model): Pointed | undefined {
   return ringDrop === undefined || style === undefined ? undefined : byDrop(ringDrop, style, model);
 }
 
+/** A factor, with more digits than a length: it is multiplied by one. */
+const factorText = (factor: number): string => String(Math.round(factor * 1000) / 1000);
+
 /** g / 2 - drop = half the tape, where a usual drop is a share of g. */
 function byRingToRing(ringToRing: number, saddle: Saddle, model: Model): Pointed {
   const { fixed, perGirth, sd, basis } = dropOf(saddle, model);
@@ -49,7 +52,7 @@ function byRingToRing(ringToRing: number, saddle: Saddle, model: Model): Pointed
     sum: () =>
       perGirth === 0
         ? `${short(ringToRing)} + 2 x ${short(fixed)}`
-        : `${short(ringToRing)} x ${short(per / 2)}`,
+        : `${short(ringToRing)} x ${factorText(per / 2)}`,
   };
 }
 
@@ -65,7 +68,7 @@ function byDrop(ringDrop: number, style: NonNullable<Saddle['style']>, model: Mo
     station,
     drop,
     from: `the measured drop, by the ${usual.basis}`,
-    sum: () => `${short(ringDrop)} x ${short(per)}`,
+    sum: () => `${short(ringDrop)} x ${factorText(per)}`,
   };
 }
 

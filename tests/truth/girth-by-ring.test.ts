@@ -45,7 +45,7 @@ const cases: readonly (readonly [string, Taped, Horse['kind']])[] = [
 ];
 
 // A horse is spread about the girth by its height, its rings about the usual drop, and readings about both: then a weighed mean is
-// out by as much as its spread says, and less than either alone (JCGM 100:2008, 5.1.2).
+// out by as much as its spread says, and less than either alone. That is what a spread is; nothing is taken from the formula.
 describe('drawn at random, girth and rings are out by what their spreads say', () => {
   test.each(cases)('%s', (_, taped, kind) => {
     const random = seededRandom(2417);
@@ -72,7 +72,7 @@ describe('drawn at random, girth and rings are out by what their spreads say', (
 describe('what is weighed', () => {
   const usual = girthFromHeight(60, 'light');
 
-  test('a mean weighed by one over the squares of the spreads, as for independent readings (JCGM 100:2008, H.5)', () => {
+  test('a mean weighed by one over the squares of the spreads, as of independent readings (Bevington & Robinson 2003, 4.1; from memory)', () => {
     const saddle: Saddle = { rigging, style: 'ring', ringToRing: 46 };
     const c = 0.5 - 14 / 72;
     const [value, sd] = [23 / c, Math.hypot(1.5, 0.25) / c];
@@ -111,8 +111,7 @@ describe('the working comes to it', () => {
     const facts = factsOf(order, model);
     const working = workingOf(facts);
     const byRing = lineOf(working, 'G by the rings');
-    // The share of the girth stands there in hundredths.
-    withinRelative(done(byRing.sum), Number(byRing.result.replace(' in', '')), 0.03);
+    within(done(byRing.sum), Number(byRing.result.replace(' in', '')), 0.05); // the factor has three decimals
     expect(lineOf(working, 'G').result).toBe(`${Math.round(facts.girth.value * 100) / 100} in`);
     expect(lineOf(working, 'G by height')).toBeDefined();
   });
