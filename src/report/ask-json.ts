@@ -4,7 +4,7 @@ import type { Mean } from '../geometry/worth.ts';
 import { askingNumbers } from '../sources/asking-numbers.ts';
 import type { Asked, AskedOrder } from './about-ask.ts';
 import { questionWords } from './ask-words.ts';
-import { jsonText, rounded } from './json.ts';
+import { jsonText, rounded, roundedChance } from './json.ts';
 import { failedValue } from './size-json.ts';
 
 /** Whole document: `{ schema, worthAsking, results }`. */
@@ -60,7 +60,7 @@ function questionValue(worth: Worth, asked: boolean, instead: boolean): Record<s
     followed: meanValue(worth.followed),
     changes: meanValue(worth.changes),
     wider: meanValue(worth.wider),
-    then: then === undefined ? null : { ...then, chance: rounded(then.chance) },
+    then: then === undefined ? null : { ...then, chance: roundedChance(then.chance) },
     what,
     how,
     safely,

@@ -2,7 +2,7 @@
 import { columnOf, type ColumnName, type Kind } from '../backlog/columns.ts';
 import type { Cell, Cells } from '../backlog/row.ts';
 import { decimals, formatLength } from '../units/print.ts';
-import { rounded } from './json.ts';
+import { rounded, roundedChance } from './json.ts';
 import { chanceText, phraseText, type Units } from './text.ts';
 
 /** One way to print a backlog, row by row, so that no row needs to wait for the last. */
@@ -19,7 +19,7 @@ export interface BacklogPrinter {
 /** Numbers rounded, lengths in inches, phrases as text; null where there is nothing. */
 export function dataOf(name: ColumnName, cells: Cells): string | number | null {
   const cell = cells[name] ?? null;
-  if (typeof cell === 'number') return rounded(cell);
+  if (typeof cell === 'number') return columnOf(name).kind === 'chance' ? roundedChance(cell) : rounded(cell);
   return cell === null || typeof cell === 'string' ? cell : phrase(name, cell, 'in');
 }
 

@@ -9,6 +9,10 @@ export function rounded(value: number): number | null {
   return Math.round(value * PLACES) / PLACES + 0;
 }
 
+/** The same for a chance: four decimals never make it certain, nor nothing. */
+export const roundedChance = (value: number): number | null =>
+  Number.isFinite(value) ? Math.min(1 - 1 / PLACES, Math.max(1 / PLACES, rounded(value) ?? 0)) : null;
+
 const unseen = /[\u007f-\u009f\p{Cf}\p{Zl}\p{Zp}]/gu;
 
 /** Indented text with a final newline. Signs that JSON allows but a terminal would obey are written as `\u009b`: the same data. */

@@ -1,7 +1,7 @@
 /** What photos give, for scripts: lengths in inches, shares of the square of each spread. */
 import type { Clearance } from '../fit/candidate.ts';
 import { cannotGive, isFromPhoto, seenEntries } from './about-photo.ts';
-import { jsonText, rounded } from './json.ts';
+import { jsonText, rounded, roundedChance } from './json.ts';
 import { assumptionValue, candidateValue, failedValue } from './size-json.ts';
 import { phraseText } from './text.ts';
 import type { PhotoResult, PictureSeen } from './types.ts';
@@ -55,5 +55,5 @@ function pictureValue(file: string, picture: PictureSeen): Record<string, unknow
 const clearance = ({ inches, sd, chance }: Clearance): Record<string, unknown> => ({
   inches: rounded(inches),
   sd: rounded(sd),
-  chance: rounded(chance),
+  chance: roundedChance(chance),
 });

@@ -9,7 +9,7 @@ import type { Candidate, Clearance } from '../fit/candidate.ts';
 import type { Problem } from '../order/problem.ts';
 import { becauseOnly } from './about-specs.ts';
 import { impossibleText, refusedText } from './about-rest.ts';
-import { jsonText, rounded } from './json.ts';
+import { jsonText, rounded, roundedChance } from './json.ts';
 import { phraseText } from './text.ts';
 import type { SizeResult } from './types.ts';
 
@@ -114,7 +114,7 @@ export function candidateValue(candidate: Candidate): Record<string, unknown> {
 const clearanceValue = ({ inches, sd, chance, station, where }: Clearance): Record<string, unknown> => ({
   inches: rounded(inches),
   sd: rounded(sd),
-  chance: rounded(chance),
+  chance: roundedChance(chance),
   station: rounded(station),
   where,
 });
@@ -159,8 +159,8 @@ const askValue = (ask: Ask): Record<string, unknown> => ({
   beforeCutting: ask.beforeCutting,
   sdNow: rounded(ask.sdNow),
   sdThen: rounded(ask.sdThen),
-  chanceNow: rounded(ask.chanceNow),
-  chanceThen: rounded(ask.chanceThen),
+  chanceNow: roundedChance(ask.chanceNow),
+  chanceThen: roundedChance(ask.chanceThen),
   couldEarn: ask.couldEarn ?? null,
 });
 

@@ -48,7 +48,8 @@ test('the limits are those of the code', () => {
     'a picture that is measured': picture(pictureLimits),
     'a picture that is drawn on': picture(drawnLimits),
     'draws of `size --simulate`': String(mostDraws),
-    'workers of a backlog without `--jobs`': String(mostJobs),
+    'workers of a backlog without `--jobs`': String(mostJobs(20_000)),
+    'the same beside a journal of more than 20 000': String(mostJobs(20_001)),
   });
 });
 

@@ -73,10 +73,10 @@ async function* withKnown(
 /** Looks at the first batches to see whether there is work for several. */
 async function poolFor(
   batches: AsyncGenerator<Task[]>,
-  { by, jobs, cores, interrupt }: Plan,
+  { by, jobs, cores, interrupt, journal }: Plan,
 ): Promise<{ pool: Pool; started: Task[][] }> {
   const program = bundlePath();
-  const team = jobs ?? Math.min(cores, mostJobs);
+  const team = jobs ?? Math.min(cores, mostJobs(journal?.found.finished ?? 0));
   const started: Task[][] = [];
   if (program === undefined || team === 1) return { pool: await alone(by), started };
   let weight = 0;
