@@ -8,7 +8,7 @@ import { centreLineOf, pushOf, type CentreLine } from './centre-line.ts';
 import { elbowLineOf, type ElbowLine } from './elbow-line.ts';
 import { asAssumption, type Assumption, type Estimate, type Working } from './estimate.ts';
 import { girthOf, girthWorking, sizeFactor } from './girth.ts';
-import { ringTapesWorking, withRingTapes, type Girth } from './girth-by-ring.ts';
+import { withRingTapes, type Girth } from './girth-by-ring.ts';
 import { lengthNeed, lengthWorking, type LengthNeed } from './length.ts';
 import { ringOf, ringWorking, type Ring } from './ring.ts';
 import { photoReadingOf } from './photo.ts';

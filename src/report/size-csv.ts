@@ -3,7 +3,7 @@ import type { RankedSpec } from '../advice/advice.ts';
 import type { Facts } from '../facts/facts.ts';
 import { becauseOnly, shortFinding, toTell } from './about-specs.ts';
 import { csvText, unreadNote, type Cell } from './csv.ts';
-import { rounded } from './json.ts';
+import { rounded, roundedChance } from './json.ts';
 import type { SizeResult } from './types.ts';
 
 interface Column {
@@ -22,10 +22,10 @@ interface Row {
 }
 
 const number =
-  (of: (spec: RankedSpec) => number | undefined) =>
+  (of: (spec: RankedSpec) => number | undefined, round = rounded) =>
   ({ spec }: Row): Cell | null => {
     const value = spec === undefined ? undefined : of(spec);
-    return value === undefined ? undefined : rounded(value);
+    return value === undefined ? undefined : round(value);
   };
 
 const text =
@@ -68,7 +68,7 @@ export const sizeColumns: readonly Column[] = [
   {
     name: 'chance',
     about: 'chance that the clearance is at least the floor, 0 to 1',
-    of: number((s) => s.candidate.clearance.chance),
+    of: number((s) => s.candidate.clearance.chance, roundedChance),
   },
   { name: 'latigo_run_in', about: 'latigo left on each side', of: number((s) => s.candidate.run) },
   { name: 'because', about: 'why it comes before the next', of: text((s) => becauseOnly(s, 'in')) },

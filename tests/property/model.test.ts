@@ -132,16 +132,15 @@ describe('clearance', () => {
         };
         const facts = factsOf(bare, defaultModel);
         const now = clearanceOn(facts, cinch);
-        const inHorse = (change: Partial<Order['horse']>): Order => ({
+        const inHorse = (more: Partial<Order['horse']>): Order => ({
           ...bare,
-          horse: { ...bare.horse, ...change },
+          horse: { ...bare.horse, ...more },
         });
-        const inSaddle = (change: Partial<Order['saddle']>): Order => ({
+        const inSaddle = (more: Partial<Order['saddle']>): Order => ({
           ...bare,
-          saddle: { ...bare.saddle, ...change },
+          saddle: { ...bare.saddle, ...more },
         });
-        // Inches that the spread may grow: nothing, but where a tape takes away what hung together with an unsure girth and
-        // says too little about that girth itself.
+        // Inches that the spread may grow: none, but where a tape says too little of an unsure girth it hung together with.
         const measured: readonly (readonly [number, Order])[] = [
           [0, inHorse({ elbowRoom: facts.room.value })],
           [0, inHorse({ heartGirth: facts.girth.value })],

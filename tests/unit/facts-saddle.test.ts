@@ -186,7 +186,7 @@ describe('all facts together', () => {
       ['width of a strand', 0.25, 'in', 0.015, 'assumed'],
       ['give of new cord', 1, 'in', 0.5, 'assumed'],
     ]);
-    expect(asAssumption('x', found.girth)).toEqual({ input: 'x', unit: 'in', ...found.girth });
+    expect(asAssumption('x', found.room)).toMatchObject({ input: 'x', unit: 'in', sd: found.room.sd });
   });
 
   test('working is told in the order in which one thing follows from another', () => {

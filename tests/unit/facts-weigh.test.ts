@@ -119,9 +119,7 @@ describe('how the girth moves the rest, against the facts of a horse a little la
     const { room, ring } = facts;
     const row = facts.spread.find(({ input }) => input === 'heart-girth')!;
     const share =
-      room.kind === 'photo'
-        ? shareOf({ ...usual, sd: model['elbow-room-sd'] }, facts.photo!.seen.room)
-        : 1;
+      room.kind === 'photo' ? shareOf({ ...usual, sd: model['elbow-room-sd'] }, facts.photo!.seen.room) : 1;
     within(room.perGirth, ((1 - share) * 4) / 72, 1e-12);
     within(row.room, room.perGirth * facts.girth.sd, 1e-12);
     const { barSpan } = facts.order.saddle;
