@@ -6,8 +6,8 @@ import type { Judged } from './judge.ts';
 
 export interface Cause {
   readonly trouble: Trouble;
-  /** Whether the geometry explains it. */
-  readonly explained: boolean;
+  /** Whether the geometry explains it; undefined when it cannot tell. */
+  readonly explained: boolean | undefined;
   readonly words: Phrase;
 }
 
@@ -19,7 +19,12 @@ interface Scene {
   readonly styled: boolean;
 }
 
-type Explain = (scene: Scene) => { explained: boolean; words: Phrase };
+/** All that is asked where the place of the rings alone decides. */
+interface Placed {
+  readonly facts: Pick<CaseFacts, 'ring' | 'model' | 'k'>;
+}
+
+type Explain<S = Scene> = (scene: S) => { explained: boolean; words: Phrase };
 
 /** Cord older than this is worth a look [common practice, no source]. */
 const OLD = 3;
@@ -35,6 +40,18 @@ export function causesOf(
 ): Cause[] {
   const scene: Scene = { judged, facts, age: asked.age, styled: asked.style !== undefined };
   return facts.order.horse.trouble.map((trouble) => ({ trouble, ...explanations[trouble](scene) }));
+}
+
+const again = say`what it wears cannot lie on this horse as it was described: measure both again`;
+
+/** The same where what is ridden in cannot be laid on the horse at all: what needs no cinch can still be said. */
+export function causesUnlaid({ order, ...facts }: CaseFacts): Cause[] {
+  return order.horse.trouble.map((trouble) => {
+    if (trouble === 'creeps-forward') return { trouble, ...creeps({ facts }) };
+    if (trouble === 'slips-back') return { trouble, ...slipsBack({ facts }) };
+    const vet = say`ask a vet first: ulcers and lameness are common behind it`;
+    return { trouble, explained: undefined, words: trouble === 'girthy' ? join([vet, again]) : again };
+  });
 }
 
 const elbowGall: Explain = ({ judged: { candidate }, facts, age }) => {
@@ -103,7 +120,7 @@ const rolls: Explain = ({ judged: { candidate }, facts, styled }) => {
   );
 };
 
-const creeps: Explain = ({ facts }) => {
+const creeps: Explain<Placed> = ({ facts }) => {
   if (facts.ring.x < -facts.model['slant-fine'] * facts.k) {
     return yes(
       say`the ring hangs ${dist(-facts.ring.x)} behind the groove, so every tightening pulls the saddle forward`,
@@ -114,7 +131,7 @@ const creeps: Explain = ({ facts }) => {
   );
 };
 
-const slipsBack: Explain = ({ facts }) => {
+const slipsBack: Explain<Placed> = ({ facts }) => {
   if (facts.ring.x > facts.model['slant-fine'] * facts.k) {
     return yes(
       say`the ring hangs ${dist(facts.ring.x)} ahead of the groove, so every tightening pulls the saddle back`,

@@ -10,7 +10,7 @@ import { nearestWord } from '../units/nearest.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';
 import { overBuckles, type Laid } from './any-buckle.ts';
-import { causesOf, type Cause } from './causes.ts';
+import { causesOf, causesUnlaid, type Cause } from './causes.ts';
 import { Judge, type Judged } from './judge.ts';
 import { passes } from './refused.ts';
 
@@ -55,7 +55,8 @@ export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advic
         ? (cannot ?? say`that length leaves no side below the buckle for a low flare`)
         : undefined,
     nearest: pass || near === undefined ? undefined : nearestPassing(near, worthOffering(advice.specs)),
-    causes: which === 'current' && judged !== undefined ? causesOf(judged, facts, asked) : [],
+    causes:
+      which !== 'current' ? [] : judged === undefined ? causesUnlaid(facts) : causesOf(judged, facts, asked),
   };
 }
 

@@ -44,6 +44,8 @@ export interface Quote {
   readonly window: PromiseWindow | undefined;
   /** What must be measured before cord is cut; empty when all of it is. */
   readonly before: readonly Ask[];
+  /** Where what was measured hardly goes together: to be measured again. */
+  readonly doubts: readonly Phrase[];
   /** Whether ring to ring was taped, so that the length is final. */
   readonly measured: boolean;
   readonly cautions: readonly string[];
@@ -82,6 +84,7 @@ export function quoteOf(taken: Taken, advice: Advice, { day, promise }: Written)
     assumed: bill.taken,
     window: withWait(window, spec),
     before: advice.ask.filter(({ beforeCutting }) => beforeCutting),
+    doubts: advice.remarks,
     measured: lengthNeed.measured,
     cautions: advice.cautions,
     houseRules: shop.houseRules,

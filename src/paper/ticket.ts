@@ -57,6 +57,8 @@ export interface Ticket {
   readonly tolerances: { readonly length: number; readonly width: number; readonly bar: number };
   readonly steps: readonly Phrase[];
   readonly checks: readonly Phrase[];
+  /** Where what was measured hardly goes together: to be measured again before starting. */
+  readonly doubts: readonly Phrase[];
   /** What the tier must ask about before starting. */
   readonly open: readonly string[];
   readonly cautions: readonly string[];
@@ -108,6 +110,7 @@ export function ticketOf(
       width: bench('width-tolerance'),
       bar: bench('bar-tolerance'),
     },
+    doubts: advice.remarks,
     open: openOf(advice, sections),
     cautions: advice.cautions,
   };

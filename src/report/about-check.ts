@@ -180,7 +180,8 @@ function changesOf(from: Candidate, to: Candidate, units: Units): string[] {
 /** Each trouble reported with its likely cause. */
 export function causeTexts({ causes }: Checked, units: Units): string[] {
   return causes.map(({ trouble, explained, words }) => {
-    const how = explained ? 'likely because' : 'not explained by the cinch:';
+    const how =
+      explained === undefined ? 'cannot tell:' : explained ? 'likely because' : 'not explained by the cinch:';
     return `${capital(troubleName(trouble))}: ${how} ${phraseText(words, units)}.`;
   });
 }

@@ -47,7 +47,7 @@ function checkedValue(checked: Checked): Record<string, unknown> {
     nearest: nearest === undefined ? null : { rank: nearest.rank, ...candidateValue(nearest.candidate) },
     causes: causes.map(({ trouble, explained, words }) => ({
       trouble,
-      explained,
+      explained: explained ?? null,
       text: phraseText(words, 'in'),
     })),
   };

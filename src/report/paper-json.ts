@@ -75,6 +75,7 @@ function quoteValue(quote: Quote): Values {
       window === undefined
         ? null
         : { earliest: window.earliest, latest: window.latest ?? null, basis: window.basis },
+    remarks: quote.doubts.map((doubt) => phraseText(doubt, 'in')),
     measureFirst: quote.before.map(({ input, how }) => ({ input, how })),
     assumptions: quote.assumptions.map(assumptionValue),
     houseRules: [...quote.houseRules],
@@ -133,6 +134,7 @@ function ticketValue(ticket: Ticket): Values {
     tolerances: inches({ ...tolerances }),
     steps: ticket.steps.map((step) => phraseText(step, 'in')),
     checks: ticket.checks.map((check) => phraseText(check, 'in')),
+    remarks: ticket.doubts.map((doubt) => phraseText(doubt, 'in')),
     open: [...ticket.open],
     cautions: [...ticket.cautions],
   };

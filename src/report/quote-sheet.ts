@@ -36,7 +36,13 @@ export function quoteSheet(quote: Quote, units: Units): Sheet {
       ...priceBlocks(quote),
       ...under('When', [{ kind: 'text', text: windowText(quote) }]),
       ...under('To be measured before cord is cut', [
-        { kind: 'list', items: quote.before.map(({ input, how }) => `${capital(input)}: ${how}.`) },
+        {
+          kind: 'list',
+          items: [
+            ...quote.doubts.map((doubt) => phraseText(doubt, units)),
+            ...quote.before.map(({ input, how }) => `${capital(input)}: ${how}.`),
+          ],
+        },
       ]),
       ...under('What this rests on', [{ kind: 'list', items: basisTexts(quote, units) }]),
     ],

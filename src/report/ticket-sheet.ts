@@ -7,7 +7,7 @@ import { layersText, specName } from './words.ts';
 
 /** The paper of one ticket. */
 export function ticketSheet(ticket: Ticket, units: Units): Sheet {
-  const { order, horse, shop, day, due, quantity, measured, open, cautions } = ticket;
+  const { order, horse, shop, day, due, quantity, measured, doubts, open, cautions } = ticket;
   const about = [
     horse === undefined ? '' : `Horse ${horse}.`,
     `Written ${day}${due === undefined ? '' : `; due ${due}`}.`,
@@ -21,7 +21,12 @@ export function ticketSheet(ticket: Ticket, units: Units): Sheet {
       ? undefined
       : 'DO NOT CUT UNTIL MEASURED: nobody has taped ring to ring, this length is provisional.',
     blocks: [
-      ...under('Ask first', [{ kind: 'list', items: open.map((text) => `${text}.`) }]),
+      ...under('Ask first', [
+        {
+          kind: 'list',
+          items: [...doubts.map((doubt) => phraseText(doubt, units)), ...open.map((text) => `${text}.`)],
+        },
+      ]),
       ...makeBlocks(ticket, units),
       ...cordBlocks(ticket, units),
       ...placeBlocks(ticket, units),

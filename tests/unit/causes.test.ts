@@ -1,10 +1,13 @@
 /** Likely causes of trouble, at their bounds and beside them; the bounds grow with the horse. */
 import { describe, expect, test } from 'vitest';
-import { causesOf } from '../../src/advice/causes.ts';
+import { causesOf, causesUnlaid } from '../../src/advice/causes.ts';
 import type { Judged } from '../../src/advice/judge.ts';
 import type { Trouble } from '../../src/order/types.ts';
 import { phraseText } from '../../src/report/text.ts';
 import type { CaseFacts } from '../../src/rules/rule.ts';
+import { sizeOrder } from '../../src/index.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { orderOf } from '../support/orders.ts';
 import { defaultModel as model } from '../../src/sources/numbers.ts';
 
 const HAIR = 1e-6;
@@ -144,4 +147,24 @@ test('a girthy horse: the cinch may be why, and a vet is asked all the same', ()
   );
   expect(girthy(0)).toMatch(/^yes: it comes within 0.00 in/);
   expect(girthy(-0.4)).toMatch(/^yes: it lies over the elbow line by 0.40 in, so do not/);
+});
+
+test('of a cinch that cannot be laid only what needs no cinch is said, and the vet is not forgotten', () => {
+  const order = orderOf({ horse: { trouble: ['girthy', 'elbow-gall', 'slips-back', 'creeps-forward'] } });
+  const facts = { ...sizeOrder(order, defaultShop).facts, ring: { x: 9 } } as unknown as CaseFacts;
+  const told = causesUnlaid(facts).map(({ trouble, explained, words }) => [
+    trouble,
+    explained,
+    phraseText(words, 'in'),
+  ]);
+  expect(told).toEqual([
+    [
+      'girthy',
+      undefined,
+      expect.stringMatching(/^ask a vet first: .*; what it wears cannot lie on this horse/),
+    ],
+    ['elbow-gall', undefined, expect.stringMatching(/^what it wears cannot lie on this horse/)],
+    ['slips-back', true, expect.stringContaining('ahead of the groove')],
+    ['creeps-forward', false, expect.stringContaining('not far behind the groove')],
+  ]);
 });
