@@ -31,7 +31,7 @@ export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
     'wayOut',
     'spec',
   ]),
-  check: new Set(['order', ...spec, 'style', 'length', 'buckle', 'strands', 'nearest', 'spec']),
+  check: new Set(['order', ...spec, 'style', 'length', 'buckle', 'strands', 'nearest', 'spec', 'explained']),
   ask: new Set(['order', 'name', 'phone', 'email', 'horse', 'then', 'first', 'now']),
   photo: new Set(['order', 'flareStart', 'first', 'sameCinch']),
   quote: new Set([
