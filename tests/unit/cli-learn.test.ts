@@ -173,6 +173,9 @@ describe('the command line is wrong', () => {
     [['--in-place', '--shop', 'shop.yaml', '--write', 'x.yaml'], /leave out one of them/],
     [['--write', 'shop.yaml', '--shop', 'shop.yaml'], /--write would write over shop\.yaml[^]*--in-place/],
     [['--write', 'x', '--picture', 'x'], /need a file each/],
+    [['--write', 'x', '--picture', './x'], /need a file each/],
+    [['--picture', '-'], /need a file each/],
+    [['--write', '-'], /need a file each/],
     [['--date', 'today'], /--date takes a day/],
   ])('%j', async (args, expected) => {
     const { code, stderr } = await learn(...args);

@@ -121,9 +121,14 @@ function guardOptions(file: string, options: LearnOptions, io: CliIo): void {
   }
   const inputs = [file, shop, ...options.orders];
   for (const target of [out, picture, write]) guardInputs(target, inputs, io);
-  const targets = [out, picture, write].filter((name) => name !== undefined && name !== '-');
+  // Without --out the sheet goes to standard output.
+  const targets = [out ?? '-', picture, write]
+    .filter((name) => name !== undefined)
+    .map((name) => (name === '-' ? name : path.resolve(io.cwd, name)));
   if (new Set(targets).size < targets.length) {
-    throw new CliFault('--out, --picture and --write need a file each');
+    throw new CliFault('--out, --picture and --write need a file each', {
+      hint: 'Without --out the sheet goes to standard output, which is the one "-".',
+    });
   }
 }
 
