@@ -2,7 +2,7 @@
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { newFolder, orderLine, writeOrders } from '../support/backlogs.ts';
 import { start } from '../support/start.ts';
@@ -109,6 +109,34 @@ describe('a hold that is left over', () => {
     await run('--out', out);
     expect(read(out)).toBe(wanted);
   });
+});
+
+test.skipIf(beganOf(process.pid) === undefined)(
+  'a run that is dead and whose end nobody has asked for',
+  async () => {
+    // The shell starts it and then becomes a program that never asks.
+    const parent = spawn('sh', ['-c', 'sleep 0.01 & echo $!; exec sleep 60'], {
+      stdio: ['ignore', 'pipe', 'ignore'],
+    });
+    const number = await new Promise<number>((found) => {
+      parent.stdout.on('data', (text: Buffer) => {
+        found(Number(text.toString()));
+      });
+    });
+    const state = () => /\) (\S)/.exec(fs.readFileSync(`/proc/${number}/stat`, 'utf8'))![1];
+    while (state() !== 'Z') await new Promise((go) => setTimeout(go, 5));
+    holdBy({ host, process: number, began: beganOf(number) });
+    await run('--out', out);
+    expect(read(out)).toBe(wanted);
+    parent.kill();
+  },
+);
+
+test('a run that is about to end is waited for', async () => {
+  const ending = spawn(process.execPath, ['-e', 'setTimeout(() => 0, 500)']);
+  holdBy({ host, process: ending.pid, began: beganOf(ending.pid!) });
+  await run('--out', out);
+  expect(read(out)).toBe(wanted);
 });
 
 test('of two that really run, the second is turned away and the first ends whole', async () => {

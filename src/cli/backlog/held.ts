@@ -55,15 +55,19 @@ function made(file: string, own: Holder): boolean {
   }
 }
 
+/** Pauses, about a second in all. */
+const WAITS = 400;
+
 /** Takes away the hold of a run that is no more. */
 function removeIfLeft(file: string, name: string): void {
   let holder = read(file);
-  for (let wait = 0; holder === 'torn' && wait < 20; wait++) {
-    pause(); // it may be written this very moment
+  // It may be written this very moment, or its run may just be ending: one that was killed takes a while to be gone.
+  for (let wait = 0; wait < WAITS && (holder === 'torn' || (isHere(holder) && runs(holder))); wait++) {
+    pause();
     holder = read(file);
   }
   if (holder === 'gone') return;
-  if (holder === 'torn' || (holder.host === os.hostname() && !runs(holder))) {
+  if (holder === 'torn' || (isHere(holder) && !runs(holder))) {
     fs.rmSync(file, { force: true });
     return;
   }
@@ -92,6 +96,9 @@ function read(file: string): Holder | 'gone' | 'torn' {
   }
 }
 
+const isHere = (holder: Holder | 'gone'): holder is Holder =>
+  holder !== 'gone' && holder.host === os.hostname();
+
 const isSame = (a: Holder, b: Holder): boolean =>
   a.host === b.host && a.process === b.process && a.began === b.began;
 
@@ -102,17 +109,22 @@ function runs({ process: number, began }: Holder): boolean {
   } catch (error) {
     if (systemCode(error) === 'ESRCH') return false;
   }
-  const now = beganAt(number);
+  const [state = '', now] = aboutProcess(number);
+  // Dead, and nobody has asked yet how it ended: so it may stay in a container for as long as that runs.
+  if (/^[ZXx]/.test(state)) return false;
   return began === undefined || now === undefined || began === now;
 }
 
-/** When a process began, where the system shows it as Linux does: the 22nd number about it (proc(5)). */
-function beganAt(number: number): string | undefined {
+const beganAt = (number: number): string | undefined => aboutProcess(number)[1];
+
+/** State and beginning of a process, where the system shows them as Linux does: the 3rd and the 22nd word about it (proc(5)). */
+function aboutProcess(number: number): [state?: string | undefined, began?: string | undefined] {
   try {
     const about = fs.readFileSync(`/proc/${String(number)}/stat`, 'utf8');
     // The second one is a name in brackets, which may hold blanks and brackets.
-    return about.slice(about.lastIndexOf(')') + 2).split(' ')[19];
+    const words = about.slice(about.lastIndexOf(')') + 2).split(' ');
+    return [words[0], words[19]];
   } catch {
-    return undefined;
+    return [];
   }
 }
