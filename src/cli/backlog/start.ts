@@ -2,7 +2,6 @@
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { setFlagsFromString } from 'node:v8';
 import type { ColumnName } from '../../backlog/columns.ts';
 import type { Shop } from '../../order/types.ts';
 import { errorsHead, summaryText } from '../../report/backlog-words.ts';
@@ -54,7 +53,7 @@ export async function backlog(
   checkOutputs(names, options, io);
   const shop = await shopOf(options.shop, io, colorFor(io, options.color, 'stderr'));
   // A heap that may grow to twice what is in use does so: with a journal of 80 000 orders that is 300 MB instead of 262.
-  setFlagsFromString('--heap-growing-percent=25');
+  process.getBuiltinModule('node:v8').setFlagsFromString('--heap-growing-percent=25');
   const held: (() => void)[] = [];
   try {
     for (const name of [options.out, options.errors])
