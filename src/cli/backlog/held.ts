@@ -55,8 +55,8 @@ function made(file: string, own: Holder): boolean {
   }
 }
 
-/** Pauses, about a second in all. */
-const WAITS = 400;
+/** Pauses, about half a second in all. */
+const WAITS = 200;
 
 /** Takes away the hold of a run that is no more. */
 function removeIfLeft(file: string, name: string): void {
