@@ -16,6 +16,8 @@ export interface Field {
   /** Verdicts of rules that look at a make, and at a hang; packed. */
   readonly makeTally: (make: number) => number;
   readonly hangTally: (hang: number) => number;
+  /** Both, of a candidate. */
+  readonly earlyTally: (at: number) => number;
   /** All verdicts. */
   readonly tally: (at: number) => number;
   readonly passes: (at: number) => boolean;
@@ -98,9 +100,7 @@ export class Bounds {
       return;
     }
     seat.become(at);
-    const make = Math.floor(at / field.lengths);
-    const hang = field.firstHangOf(make) + (at % field.lengths);
-    let more = this.#ofTally(field.tally(at) - field.makeTally(make) - field.hangTally(hang));
+    let more = this.#ofTally(field.tally(at) - field.earlyTally(at));
     for (const digit of this.#digits) {
       if (digit.atBest === undefined) continue;
       more += inPlace(digit, digit.key(seat)) - inPlace(digit, digit.atBest(seat));

@@ -42,6 +42,7 @@ export function causesOf(
   return facts.order.horse.trouble.map((trouble) => ({ trouble, ...explanations[trouble](scene) }));
 }
 
+const vetFirst = say`ask a vet first: ulcers and lameness are common behind it`;
 const again = say`what it wears cannot lie on this horse as it was described: measure both again`;
 
 /** The same where what is ridden in cannot be laid on the horse at all: what needs no cinch can still be said. */
@@ -49,8 +50,7 @@ export function causesUnlaid({ order, ...facts }: CaseFacts): Cause[] {
   return order.horse.trouble.map((trouble) => {
     if (trouble === 'creeps-forward') return { trouble, ...creeps({ facts }) };
     if (trouble === 'slips-back') return { trouble, ...slipsBack({ facts }) };
-    const vet = say`ask a vet first: ulcers and lameness are common behind it`;
-    return { trouble, explained: undefined, words: trouble === 'girthy' ? join([vet, again]) : again };
+    return { trouble, explained: undefined, words: trouble === 'girthy' ? join([vetFirst, again]) : again };
   });
 }
 
@@ -151,7 +151,7 @@ const girthy: Explain = ({ judged: { candidate }, facts }) => {
     return yes(join([near, say`so do not go on in this one`, vet]));
   }
   return no(
-    say`ask a vet first: ulcers and lameness are common behind it; this cinch clears the elbow by ${dist(inches)}, so tighten it slowly and in stages`,
+    join([vetFirst, say`this cinch clears the elbow by ${dist(inches)}, so tighten it slowly and in stages`]),
   );
 };
 

@@ -199,7 +199,7 @@ function tallyOf(members: readonly AnyRule[], facts: CaseFacts): Reading {
 export const countIn = (tally: number, judgement: Judgement): number => (tally >> placeOf[judgement]) & MASK;
 
 /** Whether any verdict of a tally is a refusal. */
-export const refuses = (tally: number): boolean => ((tally >> placeOf.refuse) & MASK) !== 0;
+export const refuses = (tally: number): boolean => countIn(tally, 'refuse') > 0;
 
 /** A missing fact gives cannot-tell without asking the rule. */
 function verdict(rule: AnyRule, facts: CaseFacts, candidate: Candidate): Verdict {

@@ -4,6 +4,7 @@ import { Ground } from '../fit/ground.ts';
 import type { Clearance } from '../fit/candidate.ts';
 import { lay } from '../fit/lay.ts';
 import type { Order, Shop } from '../order/types.ts';
+import { howToMeasure } from '../sources/how-to-measure.ts';
 import { layersOn } from '../stock/buckles.ts';
 import type { Judged } from './judge.ts';
 
@@ -41,13 +42,13 @@ const saddle = ({ order }: Facts, change: Partial<Order['saddle']>): Order => ({
 const questions: readonly Question[] = [
   {
     input: 'ring to ring',
-    how: 'saddle and pad on, tape from ring to ring under the girth groove, snug and level',
+    how: howToMeasure['ring to ring'],
     open: (facts) => !facts.ring.taped,
     answered: (facts) => saddle(facts, { ringToRing: facts.lengthNeed.ringToRing.value }),
   },
   {
     input: 'elbow room',
-    how: 'horse square, from the girth groove straight forward to the back of the elbow',
+    how: howToMeasure['elbow room'],
     open: (facts) => facts.room.kind !== 'measured',
     answered: (facts) => horse(facts, { elbowRoom: facts.room.value }),
   },

@@ -87,7 +87,7 @@ export class Trial {
 
   passes(at: number): boolean {
     const known = this.#tallies[at] as number;
-    if (known === OPEN && refuses(this.#early(at))) return false; // no cords need be laid for that
+    if (known === OPEN && refuses(this.earlyTally(at))) return false; // no cords need be laid for that
     const tally = this.tally(at);
     return tally !== NOTHING && !refuses(tally);
   }
@@ -96,14 +96,14 @@ export class Trial {
   tally(at: number): number {
     const known = this.#tallies[at] as number;
     if (known !== OPEN) return known;
-    const early = this.#early(at); // lays others to find out
+    const early = this.earlyTally(at); // lays others to find out
     const can = this.lay(this.#laid, at);
     return (this.#tallies[at] = can ? early + this.judge.ofRest(this.#laid) : NOTHING);
   }
 
-  #early(at: number): number {
-    const make = Math.floor(at / this.lengths);
-    return this.makeTally(make) + this.hangTally(this.firstHangOf(make) + at - make * this.lengths);
+  /** What of a tally is known without laying any cords. */
+  earlyTally(at: number): number {
+    return this.makeTally(this.#makeOf(at)) + this.hangTally(this.#hangOf(at));
   }
 
   /** Verdicts of rules that look at a make, whatever its length. */
@@ -129,7 +129,15 @@ export class Trial {
 
   /** Number of a candidate's style and strand count. */
   groupOf(at: number): number {
-    return (this.tied.makes[Math.floor(at / this.lengths)] as Make).groupNo;
+    return (this.tied.makes[this.#makeOf(at)] as Make).groupNo;
+  }
+
+  #makeOf(at: number): number {
+    return Math.floor(at / this.lengths);
+  }
+
+  #hangOf(at: number): number {
+    return this.firstHangOf(this.#makeOf(at)) + (at % this.lengths);
   }
 
   judgedAt(at: number): Judged {
@@ -144,8 +152,7 @@ export class Trial {
 
   /** Lays the candidate of a number; false when it cannot be tied. */
   lay(laid: Laid, at: number): boolean {
-    const make = Math.floor(at / this.lengths);
-    return this.#lay(laid, make, this.firstHangOf(make) + at - make * this.lengths);
+    return this.#lay(laid, this.#makeOf(at), this.#hangOf(at));
   }
 
   #lay(laid: Laid, make: number, hang: number): boolean {

@@ -81,13 +81,12 @@ export function withRingTapes(girth: Estimate, saddle: Saddle, model: Model): Gi
   if (pointed === undefined) return { ...girth, moved: { own: girth.sd, station: 0, drop: 0 } };
   const { value, sd, basis } = weighed(girth, pointed, `${girth.basis}, weighed with ${pointed.from}`);
   const share = shareOf(girth, pointed);
+  const own = (1 - share) * girth.sd;
+  const station = share * pointed.station;
+  const drop = share * pointed.drop;
   // Where the two are far apart the weighed spread is larger than its parts give.
-  const grown = sd / (1 / girth.sd ** 2 + 1 / pointed.sd ** 2) ** -0.5;
-  const moved = {
-    own: grown * (1 - share) * girth.sd,
-    station: grown * share * pointed.station,
-    drop: grown * share * pointed.drop,
-  };
+  const grown = sd / Math.hypot(own, station, drop);
+  const moved = { own: grown * own, station: grown * station, drop: grown * drop };
   return { value, sd, kind: girth.kind, basis, moved };
 }
 

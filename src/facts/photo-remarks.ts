@@ -1,6 +1,7 @@
 /** Where a photo and a tape, or a word, disagree by more than both may be off: told, never averaged. */
 import type { PhotoReading, Seen } from '../photo/read.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
+import { usualRoom } from './room.ts';
 import { contradicts, spreadsApart, TELLING } from './weigh.ts';
 import type { Facts } from './facts.ts';
 import { namedSetBackSd, stationSeen } from './ring.ts';
@@ -45,12 +46,13 @@ function taken({ told, toldSd, seen, by, cautious }: Pair): string {
 function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
   const { order, k, room, model } = facts;
   const { horse, saddle } = order;
+  const usual = usualRoom(k, model);
   const pairs: (Pair | undefined)[] = [
     horse.elbowRoom === undefined
       ? {
           what: 'elbow room',
-          told: model['elbow-room'] * k,
-          toldSd: model['elbow-room-sd'],
+          told: usual.value,
+          toldSd: usual.sd,
           seen: seen.room,
           by: 'habit',
           cautious: true,

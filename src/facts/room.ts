@@ -12,25 +12,27 @@ export interface Room extends Estimate {
   readonly weighed: boolean;
 }
 
+/** Elbow room of a horse nobody measured. */
+export const usualRoom = (k: number, model: Model): Estimate => ({
+  value: model['elbow-room'] * k,
+  sd: model['elbow-room-sd'],
+  kind: 'assumed',
+  basis: 'about a hand behind the elbow, scaled by the girth',
+});
+
 /** Elbow room in inches: taped, else what a photo shows weighed with the usual; `k` is the size factor. */
 export function roomOf({ horse, k, seen }: RoomInput, model: Model): Room {
-  const sd = model['elbow-room-sd'];
+  const usual = usualRoom(k, model);
   if (horse.elbowRoom !== undefined) {
     return {
       value: horse.elbowRoom,
-      sd: Math.min(sd, model['elbow-room-taped-sd']),
+      sd: Math.min(usual.sd, model['elbow-room-taped-sd']),
       kind: 'measured',
       basis: 'measured',
       perGirth: 0,
       weighed: false,
     };
   }
-  const usual: Estimate = {
-    value: model['elbow-room'] * k,
-    sd,
-    kind: 'assumed',
-    basis: 'about a hand behind the elbow, scaled by the girth',
-  };
   const perGirth = model['elbow-room'] / model['average-girth'];
   if (seen === undefined) return { ...usual, perGirth, weighed: false };
   const { room } = seen;

@@ -43,11 +43,6 @@ function row(input: InputName, moved: Partial<SpreadRow>): SpreadRow {
 
 type ByGirth = Pick<SpreadRow, 'room' | 'ringX' | 'ringStation' | 'k'>;
 
-const withTape = (byGirth: ByGirth, station: number): ByGirth => ({
-  ...byGirth,
-  ringStation: byGirth.ringStation + station,
-});
-
 /** One row an input, already multiplied by the input's sd. */
 export function spreadOf({ girth, room, ring, push }: Inputs, model: Model): Spread {
   // The push and the station it is given at grow together, so the centre line keeps its slope.
@@ -62,13 +57,14 @@ export function spreadOf({ girth, room, ring, push }: Inputs, model: Model): Spr
     };
   };
   const { own, station, drop } = girth.moved;
+  const byTape = byGirth(station);
   const rows = [
     row('heart-girth', byGirth(own)),
     // The ring is placed from the elbow, so a wrong room carries the ring with it.
     row('elbow-room', { room: room.sd, ringX: room.sd }),
     row('ring-position', { ringX: ring.setBack.sd }),
     // A tape at the rings that is off puts them wrong, and with them a girth that leans on it.
-    row('ring-height', withTape(byGirth(station), ring.station.sd)),
+    row('ring-height', { ...byTape, ringStation: byTape.ringStation + ring.station.sd }),
     row('rib-push', { push: push.sd }),
     row('strand-pitch', { width: model['strand-pitch-sd'] / model['strand-pitch'] }),
   ];

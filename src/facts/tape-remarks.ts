@@ -3,6 +3,7 @@ import { len, say, type Phrase } from '../units/phrase.ts';
 import type { Facts } from './facts.ts';
 import { dropOf } from './drop.ts';
 import { girthFromHeight, girthOf } from './girth.ts';
+import { usualRoom } from './room.ts';
 import { contradicts } from './weigh.ts';
 
 /** Remarks in plain words; none where the tapes go together. Spreads are those of the model, as for a photo. */
@@ -21,7 +22,7 @@ function girthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
 /** Only too much of it: that lets a cinch come too near the elbow, while too little only makes it narrow. A photo says so itself. */
 function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
   if (photo !== undefined) return undefined;
-  const usual = { value: model['elbow-room'] * k, sd: model['elbow-room-sd'] };
+  const usual = usualRoom(k, model);
   if (room.kind !== 'measured' || room.value < usual.value || !contradicts(usual, room)) return undefined;
   return say`The taped elbow room is far more than the ${len(usual.value)} usual for this girth: measure it again before anything is tied.`;
 }

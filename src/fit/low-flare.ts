@@ -21,17 +21,12 @@ export function lowFlareTarget({ model, room, elbowLine, floor, required }: Fact
   return Math.max(required, floor + sureness * gapSd(at, fullWidth(MOST_STRANDS, model), field));
 }
 
-interface Widths {
-  readonly full: number;
-  readonly pinched: number;
-}
-
 /**
  * Highest station at which a flare of these widths may begin and keep `target`, never so low that the flare would
  * not be whole at the midline. A buckle may ask for a lower start still.
  */
 export function lowFlareLimit(
-  { full, pinched }: Widths,
+  { full, pinched }: { full: number; pinched: number },
   { target, facts }: { target: number; facts: Facts },
 ): number {
   const { centreLine, elbowLine, girth, floor } = facts;
@@ -50,10 +45,7 @@ export function lowFlareLimit(
   if (least < floor) return flareLength; // refused whatever the flare does
   const wanted = Math.min(target, gapAt(flareLength).distance);
   const narrowing = (full - pinched) / 2 / flareLength;
-  return highestKeeping(
-    { wanted, lowest: flareLength, highest, rise: { slope, narrowing, flareLength } },
-    gapAt,
-  );
+  return highestKeeping({ wanted, highest, rise: { slope, narrowing, flareLength } }, gapAt);
 }
 
 /** How a flare's edge runs: its centre line, its own slant, and how far it reaches. */
@@ -65,7 +57,6 @@ interface Rise {
 
 interface Search {
   readonly wanted: number;
-  readonly lowest: number;
   readonly highest: number;
   readonly rise: Rise;
 }
@@ -78,7 +69,8 @@ const MOST_STEPS = 60;
  * The highest start whose gap is not less than wanted, by Newton's steps inside a bracket. As long as the same two corners or
  * edges are nearest the gap is all but linear in the start, so two or three do; halving is for where it does not change.
  */
-function highestKeeping({ wanted, lowest, highest, rise }: Search, gapAt: (start: number) => Gap): number {
+function highestKeeping({ wanted, highest, rise }: Search, gapAt: (start: number) => Gap): number {
+  const lowest = rise.flareLength;
   let low = lowest;
   let high = highest;
   let start = highest;

@@ -5,6 +5,7 @@ import { refusedRuns, type Refused, type RefusedRun } from '../advice/refused.ts
 import type { Assumption } from '../facts/estimate.ts';
 import type { Style } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
+import { howToMeasure } from '../sources/how-to-measure.ts';
 import { listed } from '../units/phrase.ts';
 import {
   basisText,
@@ -118,14 +119,10 @@ export function measureTexts(advice: Advice, units: Units): string[] {
   const { room, ring } = advice.facts;
   const again: string[] = [];
   if (room.kind === 'measured' && onlyFails(advice, 'elbow-clearance')) {
-    again.push(
-      'Elbow room again, since everything hangs on it: horse square, from the girth groove straight forward to the back of the elbow.',
-    );
+    again.push(`Elbow room again, since everything hangs on it: ${howToMeasure['elbow room']}.`);
   }
   if (ring.taped && onlyFails(advice, 'buckle-height')) {
-    again.push(
-      'Ring to ring again, since everything hangs on it: saddle and pad on, tape from ring to ring under the girth groove, snug and level.',
-    );
+    again.push(`Ring to ring again, since everything hangs on it: ${howToMeasure['ring to ring']}.`);
   }
   return [...again, ...askTexts(advice.ask, units)];
 }

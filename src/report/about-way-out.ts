@@ -15,8 +15,6 @@ export function wayOutText(advice: Advice, units: Units): string | undefined {
   // A cinch too short for the pair leaves too much latigo, and hangs its buckles low.
   const tooShort = lengthNeed.target.value > shop.lengths.max && onlyFails(advice, 'buckle-height');
   if (tooShort || onlyFails(advice, 'latigo-run')) {
-    if (lengthNeed.target.value <= 0)
-      return 'Ring to ring leaves no room for a cinch and two latigos: tape it.';
     return phraseText(
       say`This pair needs a cinch of about ${len(lengthNeed.target.value)}; the shop ties ${len(shop.lengths.min)} to ${len(shop.lengths.max)}.`,
       units,

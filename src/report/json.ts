@@ -10,8 +10,10 @@ export function rounded(value: number): number | null {
 }
 
 /** The same for a chance: four decimals never make it certain, nor nothing. */
-export const roundedChance = (value: number): number | null =>
-  Number.isFinite(value) ? Math.min(1 - 1 / PLACES, Math.max(1 / PLACES, rounded(value) ?? 0)) : null;
+export function roundedChance(value: number): number | null {
+  const chance = rounded(value);
+  return chance === null ? null : Math.min(1 - 1 / PLACES, Math.max(1 / PLACES, chance));
+}
 
 const unseen = /[\u007f-\u009f\p{Cf}\p{Zl}\p{Zp}]/gu;
 

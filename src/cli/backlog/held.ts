@@ -3,7 +3,7 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { CliFault, printable } from '../fault.ts';
-import { pause, writeHandle } from '../files.ts';
+import { pause, realName, writeHandle } from '../files.ts';
 import { systemCode, writing } from '../system-error.ts';
 import { isPlain } from './output.ts';
 
@@ -24,8 +24,7 @@ const holdOf = (out: string): string => path.join(path.dirname(out), `.${path.ba
  */
 export function hold(out: string, name: string): () => void {
   if (!isPlain(out)) return () => undefined;
-  // Two names may lead to one file.
-  const file = holdOf(fs.existsSync(out) ? fs.realpathSync(out) : out);
+  const file = holdOf(realName(out)); // two names may lead to one file
   const own = { host: os.hostname(), process: process.pid, began: beganAt(process.pid) };
   writing(name, () => {
     while (!made(file, own)) removeIfLeft(file, name);
@@ -62,12 +61,12 @@ const WAITS = 200;
 function removeIfLeft(file: string, name: string): void {
   let holder = read(file);
   // It may be written this very moment, or its run may just be ending: one that was killed takes a while to be gone.
-  for (let wait = 0; wait < WAITS && (holder === 'torn' || (isHere(holder) && runs(holder))); wait++) {
+  for (let wait = 0; wait < WAITS && mayPass(holder); wait++) {
     pause();
     holder = read(file);
   }
   if (holder === 'gone') return;
-  if (holder === 'torn' || (isHere(holder) && !runs(holder))) {
+  if (holder === 'torn' || !counts(holder)) {
     fs.rmSync(file, { force: true });
     return;
   }
@@ -76,13 +75,15 @@ function removeIfLeft(file: string, name: string): void {
   });
 }
 
-const whoOf = ({ host, process: number }: Holder): string =>
-  host === os.hostname()
-    ? `another run (process ${String(number)})`
-    : `a run on ${printable(host)} (process ${String(number)})`;
+function whoOf(holder: Holder): string {
+  const run = isHere(holder) ? 'another run' : `a run on ${printable(holder.host)}`;
+  return `${run} (process ${String(holder.process)})`;
+}
+
+type Found = Holder | 'gone' | 'torn';
 
 /** Torn when whoever made it was killed before it was written. */
-function read(file: string): Holder | 'gone' | 'torn' {
+function read(file: string): Found {
   try {
     const {
       host,
@@ -96,8 +97,13 @@ function read(file: string): Holder | 'gone' | 'torn' {
   }
 }
 
-const isHere = (holder: Holder | 'gone'): holder is Holder =>
-  holder !== 'gone' && holder.host === os.hostname();
+const isHere = ({ host }: Holder): boolean => host === os.hostname();
+
+/** Of a run on another machine nobody can tell: it counts. */
+const counts = (holder: Holder): boolean => !isHere(holder) || runs(holder);
+
+const mayPass = (holder: Found): boolean =>
+  holder === 'torn' || (holder !== 'gone' && isHere(holder) && runs(holder));
 
 const isSame = (a: Holder, b: Holder): boolean =>
   a.host === b.host && a.process === b.process && a.began === b.began;

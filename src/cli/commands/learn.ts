@@ -4,11 +4,12 @@ import { Option, type Command } from 'commander';
 import type { Learned } from '../../learn/learn.ts';
 import type { Order, Shop } from '../../order/types.ts';
 import type { Problem } from '../../order/problem.ts';
-import { emit, guardInputs } from '../emit.ts';
+import { emit, guardInputs, sameFile } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { fileLabel, readEntries, readText } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { day, outOption, shopOption, word } from '../options.ts';
+import { realName } from '../files.ts';
 import { orderFiles } from '../order-files.ts';
 import { problemsOnStderr, tellFaults } from '../problems.ts';
 import type { Session } from '../program.ts';
@@ -110,11 +111,7 @@ function guardOptions(file: string, options: LearnOptions, io: CliIo): void {
   if (inPlace === true && write !== undefined) {
     throw new CliFault('--write makes a new file and --in-place edits the old one: leave out one of them');
   }
-  if (
-    write !== undefined &&
-    shop !== undefined &&
-    path.resolve(io.cwd, write) === path.resolve(io.cwd, shop)
-  ) {
+  if (write !== undefined && shop !== undefined && sameFile(write, [shop], io) !== undefined) {
     throw new CliFault(`--write would write over ${printable(shop)}`, {
       hint: 'To put the numbers into the shop file itself: --in-place.',
     });
@@ -124,7 +121,7 @@ function guardOptions(file: string, options: LearnOptions, io: CliIo): void {
   // Without --out the sheet goes to standard output.
   const targets = [out ?? '-', picture, write]
     .filter((name) => name !== undefined)
-    .map((name) => (name === '-' ? name : path.resolve(io.cwd, name)));
+    .map((name) => (name === '-' ? name : realName(path.resolve(io.cwd, name))));
   if (new Set(targets).size < targets.length) {
     throw new CliFault('--out, --picture and --write need a file each', {
       hint: 'Without --out the sheet goes to standard output, which is the one "-".',

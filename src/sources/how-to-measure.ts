@@ -1,0 +1,6 @@
+/** How a length is taped, in a line; `ask` has longer words for customers. */
+
+export const howToMeasure = {
+  'ring to ring': 'saddle and pad on, tape from ring to ring under the girth groove, snug and level',
+  'elbow room': 'horse square, from the girth groove straight forward to the back of the elbow',
+} as const;
