@@ -12,6 +12,7 @@ import { styleIds } from '../stock/styles.ts';
 import { cautions } from '../sources/cautions.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { asksFor, firstAskFor, type Ask } from './measure-next.ts';
+import { bestOfEach } from './best.ts';
 import { criteriaFor, type Criterion } from './criteria.ts';
 import type { Finding, Judged } from './judge.ts';
 import { rank, whyBefore } from './rank.ts';
@@ -41,7 +42,6 @@ export class Advice {
   readonly #trial: Trial;
   readonly #criteria: readonly Criterion[];
   #specs: readonly RankedSpec[] | undefined;
-  #first: { readonly spec: RankedSpec | undefined } | undefined;
   #all: readonly Judged[] | undefined;
   #ask: readonly Ask[] | undefined;
   #refused: readonly Refused[] | undefined;
@@ -54,13 +54,11 @@ export class Advice {
 
   /** One spec for each style and strand count that passes, best first. */
   get specs(): readonly RankedSpec[] {
-    return (this.#specs ??= this.#shortList(rank(this.#trial.bestOfEach(this.#criteria), this.#criteria)));
+    return (this.#specs ??= this.#shortList(bestOfEach(this.#trial, this.#criteria)));
   }
 
-  /** The first of them, which is found without the others: all that a row of many orders has room for. */
   get first(): RankedSpec | undefined {
-    if (this.#specs !== undefined) return this.#specs[0];
-    return (this.#first ??= { spec: this.#shortList(this.#trial.frontRunners(this.#criteria))[0] }).spec;
+    return this.specs[0];
   }
 
   #shortList(best: readonly Judged[]): RankedSpec[] {

@@ -11,7 +11,7 @@ import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';
 import { overBuckles, type Laid } from './any-buckle.ts';
 import { causesOf, causesUnlaid, type Cause } from './causes.ts';
-import { Judge, type Judged } from './judge.ts';
+import { Seen, type Judged } from './judge.ts';
 import { passes } from './refused.ts';
 
 export type CheckedWhich = 'wants' | 'current' | 'command line';
@@ -70,10 +70,9 @@ interface Asking {
 function layAndJudge(spec: Spec | undefined, { asked, which, facts }: Asking): Partial<Laid> {
   if (spec === undefined) return {};
   const ground = new Ground(facts);
-  const judge = new Judge(facts, { strands: 1, buckles: facts.shop.buckles.length + 1, lengths: 1 });
   const judged = (each: Spec): Judged | undefined => {
     const candidate = lay(each, ground);
-    return candidate === undefined ? undefined : judge.judged(candidate);
+    return candidate === undefined ? undefined : new Seen(facts, candidate);
   };
   if (which === 'current' && asked.buckle === undefined) return overBuckles(spec, facts.shop.buckles, judged);
   return { spec, judged: judged(spec) };

@@ -1,5 +1,10 @@
 /** What makes one spec come before another: named criteria, one after the other, never added up. */
+import { axesOfParts } from '../fit/axes.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import type { Shop } from '../order/types.ts';
+import { rules } from '../rules/registry.ts';
 import type { CaseFacts, Judgement } from '../rules/rule.ts';
+import { fullWidth, pinchedWidth } from '../stock/outline.ts';
 import { styles } from '../stock/styles.ts';
 import { area, chance, count, dist, len, say, type Phrase } from '../units/phrase.ts';
 import type { Judged } from './judge.ts';
@@ -8,10 +13,15 @@ export interface Criterion {
   readonly id: string;
   /** Set when the key is how many rules came to this judgement. */
   readonly counts: Judgement | undefined;
-  /** What of a candidate the key is the same for, where that is less than a whole candidate: its style and strands, or its length. */
-  readonly of: 'make' | 'length' | undefined;
-  /** No candidate's key is less; it must not look at more than style and strands. */
-  readonly atBest: ((judged: Judged) => number) | undefined;
+  /** The parts of a candidate that the key follows from, and the rule whose judgement it follows from. */
+  readonly looks: readonly (keyof Candidate)[];
+  readonly rule: string | undefined;
+  /** The choices of the tier behind these parts. */
+  readonly axes: number;
+  /** Set when the key says the same of what a shop ties in every order. */
+  readonly ofShop: boolean;
+  /** Set when keys are whole numbers of this range. */
+  readonly whole: readonly [least: number, most: number] | undefined;
   /** Smaller comes first. */
   readonly key: (judged: Judged) => number;
   /** Why `a` comes before `b`. */
@@ -21,8 +31,8 @@ export interface Criterion {
 type Entry = Pick<Criterion, 'id' | 'key' | 'because'> & Partial<Criterion>;
 
 // Of one shape whatever it says: criteria are read thousands of times an order.
-function criterion({ id, counts, of, atBest, key, because }: Entry): Criterion {
-  return { id, counts, of, atBest, key, because };
+function criterion({ id, counts, looks = [], rule, ofShop = false, whole, key, because }: Entry): Criterion {
+  return { id, counts, looks, rule, axes: axesOfParts(looks), ofShop, whole, key, because };
 }
 
 /** Widths closer than two 8-ply cords are called equal; so are chances within 5 %. */
@@ -50,6 +60,7 @@ const fewest = (judgement: 'poor' | 'acceptable' | 'cannot-tell'): Criterion => 
   return criterion({
     id: `fewest ${judgement}`,
     counts: judgement,
+    whole: [0, rules.length],
     key: (judged) => judged.countOf(judgement),
     because: (a, b) => say`the other is ${words} on: ${named(b, a, judgement)}`,
   });
@@ -63,7 +74,8 @@ const fewestAcceptable = fewest('acceptable');
 const elbowFirst = ({ model }: CaseFacts): Criterion =>
   criterion({
     id: 'good at the elbow',
-    atBest: () => 0,
+    looks: ['clearance'],
+    whole: [0, 2],
     key: ({ candidate: { clearance } }) =>
       clearance.chance >= model['chance-good'] ? 0 : clearance.chance >= model['chance-acceptable'] ? 1 : 2,
     because: (a, b) =>
@@ -72,7 +84,8 @@ const elbowFirst = ({ model }: CaseFacts): Criterion =>
 
 const gripFirst = criterion({
   id: 'holds the saddle',
-  of: 'make',
+  looks: ['style'],
+  ofShop: true,
   key: ({ candidate }) => (candidate.style === 'high-flare' ? 0 : 1),
   because: () => say`a fan high on the side holds a saddle that slips`,
 });
@@ -80,18 +93,29 @@ const gripFirst = criterion({
 /** Contact areas closer than this are called equal. */
 const AREA_STEP = 10;
 
-const mostAgainstSides = criterion({
-  id: 'more against the sides',
-  key: ({ candidate }) => -Math.floor(candidate.gripArea / AREA_STEP + SLACK),
-  because: (a, b) =>
-    say`more of it lies against the sides: ${area(a.candidate.gripArea)} against ${area(b.candidate.gripArea)}`,
-});
+const mostWidth = ({ strands, model }: Shop): number =>
+  Math.max(fullWidth(strands.max, model), pinchedWidth(strands.max, model));
+
+const tens = (area: number): number => Math.floor(area / AREA_STEP + SLACK);
+
+const mostAgainstSides = ({ shop, lengthNeed }: CaseFacts): Criterion =>
+  criterion({
+    id: 'more against the sides',
+    looks: ['gripArea'],
+    // The longest and widest, all of it against the sides.
+    whole: [-tens((shop.lengths.max + lengthNeed.stretch) * mostWidth(shop)), 0],
+    key: ({ candidate }) => -tens(candidate.gripArea),
+    because: (a, b) =>
+      say`more of it lies against the sides: ${area(a.candidate.gripArea)} against ${area(b.candidate.gripArea)}`,
+  });
+
+const steps = (chance: number): number => Math.floor(Math.min(SURE_ENOUGH, chance) / FIVE_PERCENT + SLACK);
 
 const surest = criterion({
   id: 'surest at the elbow',
-  atBest: () => -Math.floor(SURE_ENOUGH / FIVE_PERCENT + SLACK),
-  key: ({ candidate }) =>
-    -Math.floor(Math.min(SURE_ENOUGH, candidate.clearance.chance) / FIVE_PERCENT + SLACK),
+  looks: ['clearance'],
+  whole: [-steps(1), 0],
+  key: ({ candidate }) => -steps(candidate.clearance.chance),
   because: (a, b) =>
     say`surer to clear the elbow: ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`,
 });
@@ -100,6 +124,7 @@ const surest = criterion({
 const clearOfBuckle = ({ required }: CaseFacts): Criterion =>
   criterion({
     id: 'buckle clear of the elbow',
+    looks: ['buckleClearance', 'buckle'],
     key: ({ candidate }) => (candidate.buckleClearance >= 2 * required ? 0 : candidate.buckle.frameWidth),
     because: (a, b) =>
       say`its buckle keeps further from the elbow: ${dist(a.candidate.buckleClearance)} against ${dist(b.candidate.buckleClearance)}`,
@@ -107,7 +132,8 @@ const clearOfBuckle = ({ required }: CaseFacts): Criterion =>
 
 const strongEnough = criterion({
   id: 'enough cords to rope from',
-  of: 'make',
+  rule: 'roping-strength',
+  whole: [0, 1],
   key: (judged) => (judged.judgementOf('roping-strength') === 'good' ? 0 : 1),
   because: (a, b) =>
     say`more cords to rope from: ${count(a.candidate.strands)} strands against ${count(b.candidate.strands)}`,
@@ -115,33 +141,44 @@ const strongEnough = criterion({
 
 const smallestBuckle = criterion({
   id: 'smaller buckle',
+  looks: ['buckle'],
+  ofShop: true,
   key: ({ candidate }) => candidate.buckle.frameWidth,
   because: (a, b) => say`a smaller buckle: ${a.candidate.buckle.id} against ${b.candidate.buckle.id}`,
 });
 
-const widest = criterion({
-  id: 'wider behind the elbow',
-  atBest: ({ candidate }) => -Math.floor(candidate.width / HALF_INCH + SLACK),
-  key: ({ candidate }) => -Math.floor(candidate.elbowWidth / HALF_INCH + SLACK),
-  because: (a, b) =>
-    say`wider behind the elbow, which spreads the pressure: ${len(a.candidate.elbowWidth)} against ${len(b.candidate.elbowWidth)}`,
-});
+const halfInches = (width: number): number => Math.floor(width / HALF_INCH + SLACK);
+
+const widest = ({ shop }: CaseFacts): Criterion =>
+  criterion({
+    id: 'wider behind the elbow',
+    looks: ['elbowWidth'],
+    whole: [-halfInches(mostWidth(shop)), 0],
+    key: ({ candidate }) => -halfInches(candidate.elbowWidth),
+    because: (a, b) =>
+      say`wider behind the elbow, which spreads the pressure: ${len(a.candidate.elbowWidth)} against ${len(b.candidate.elbowWidth)}`,
+  });
 
 const plainNeed = criterion({
   id: 'a plain cinch for a plain need',
-  of: 'make',
+  looks: ['style'],
+  ofShop: true,
   key: ({ candidate }) => (styles[candidate.style].effort === 0 ? 0 : 1),
   because: () => say`nothing about this pair asks for a roper`,
 });
 
 const onTheShelf = criterion({
   id: 'on the shelf',
+  rule: 'stock',
+  whole: [0, 1],
   key: (judged) => (judged.judgementOf('stock') === 'good' ? 0 : 1),
   because: () => say`all of it is on the shelf`,
 });
 
 const simplest = criterion({
   id: 'simpler to tie',
+  looks: ['style', 'layers'],
+  ofShop: true,
   key: ({ candidate }) => 10 * styles[candidate.style].effort + candidate.layers,
   because: (a, b) =>
     a.candidate.style === b.candidate.style
@@ -152,7 +189,7 @@ const simplest = criterion({
 const nearestRun = (facts: CaseFacts): Criterion =>
   criterion({
     id: 'latigo nearest the target',
-    of: 'length',
+    looks: ['run'],
     // Within a quarter of an inch is the same: nobody ties a latigo finer.
     key: ({ candidate }) => Math.round(4 * Math.abs(candidate.run - facts.lengthNeed.runTarget)),
     because: (a, b) =>
@@ -162,7 +199,7 @@ const nearestRun = (facts: CaseFacts): Criterion =>
 const nearestThumb = ({ lengthNeed }: CaseFacts): Criterion =>
   criterion({
     id: 'length nearer the rule of thumb',
-    of: 'length',
+    looks: ['length'],
     key: ({ candidate }) => Math.abs(candidate.length - lengthNeed.crossCheck),
     because: (a, b) =>
       say`its length is nearer the rule of thumb: ${len(a.candidate.length)} against ${len(b.candidate.length)}`,
@@ -170,13 +207,15 @@ const nearestThumb = ({ lengthNeed }: CaseFacts): Criterion =>
 
 const widestFine = criterion({
   id: 'wider',
-  of: 'make',
+  looks: ['width'],
+  ofShop: true,
   key: ({ candidate }) => -candidate.width,
   because: (a, b) => say`wider: ${len(a.candidate.width)} against ${len(b.candidate.width)}`,
 });
 
 const leastCord = criterion({
   id: 'less cord',
+  looks: ['cordFeet'],
   key: ({ candidate }) => candidate.cordFeet,
   because: (a, b) =>
     say`less cord: ${count(Math.ceil(a.candidate.cordFeet))} ft against ${count(Math.ceil(b.candidate.cordFeet))} ft`,
@@ -188,7 +227,7 @@ export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
   const asked: Criterion[] = [];
   const plain = facts.slipNeed.level === 0 && trouble.length === 0 && facts.order.use !== 'roping';
   if (facts.order.use === 'roping') asked.push(strongEnough);
-  if (facts.slipNeed.level >= 2) asked.push(gripFirst, mostAgainstSides);
+  if (facts.slipNeed.level >= 2) asked.push(gripFirst, mostAgainstSides(facts));
   if (trouble.includes('elbow-gall') || trouble.includes('girthy')) asked.push(surest);
   if (trouble.includes('buckle-rub')) asked.push(clearOfBuckle(facts));
   if (plain) asked.push(plainNeed);
@@ -201,7 +240,7 @@ export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
     // One saddle, one length: it is settled before the widths, which it hardly touches.
     nearestRun(facts),
     nearestThumb(facts),
-    widest,
+    widest(facts),
     onTheShelf,
     simplest,
     widestFine,

@@ -14,12 +14,14 @@ export function rank(judged: readonly Judged[], criteria: readonly Criterion[]):
 // Most pairs are told apart by the first few criteria, so later keys are computed only when two entries tie.
 const keyedOf = (entry: Judged): Keyed => ({ entry, keys: [] });
 
-interface Keyed {
+/** Keys are computed when they are first compared. */
+export interface Keyed {
   readonly entry: Judged;
   readonly keys: number[];
 }
 
-function compare(a: Keyed, b: Keyed, criteria: readonly Criterion[]): number {
+/** Negative when `a` comes first. */
+export function compare(a: Keyed, b: Keyed, criteria: readonly Criterion[]): number {
   for (let i = 0; i < criteria.length; i++) {
     const difference = keyAt(a, i, criteria) - keyAt(b, i, criteria);
     if (difference !== 0) return difference;
@@ -36,7 +38,7 @@ function keyAt({ entry, keys }: Keyed, i: number, criteria: readonly Criterion[]
 }
 
 /** What tells those apart that no criterion does: fewest strands first, and the like. */
-export function tieOrder({ candidate: a }: Judged, { candidate: b }: Judged): number {
+function tieOrder({ candidate: a }: Judged, { candidate: b }: Judged): number {
   return (
     styles[a.style].effort - styles[b.style].effort ||
     a.strands - b.strands ||

@@ -9,7 +9,8 @@ export const LENGTH = 8;
 export const BODY = 16;
 /** Which clearance counts, that of the cords or that of the buckle's frame. */
 export const CLEARANCE = 32;
-const ALL = STYLE | STRANDS | BUCKLE | LENGTH;
+/** No two candidates agree on it. */
+export const ALL = STYLE | STRANDS | BUCKLE | LENGTH;
 
 /** The choices behind one candidate as small numbers, from 0: equal numbers, equal choices. Only good within one order. */
 export interface Choices {
@@ -45,3 +46,7 @@ export const axesOf: Readonly<Record<keyof Candidate, number>> = {
   accentFeet: STYLE | STRANDS | BUCKLE | LENGTH,
   accentAtMost: STYLE | STRANDS | LENGTH,
 };
+
+/** The choices that some parts depend on together. */
+export const axesOfParts = (parts: readonly (keyof Candidate)[]): number =>
+  parts.reduce((sum, part) => sum | axesOf[part], 0);

@@ -56,17 +56,63 @@ function measure(front: Front, gap: Gap, { bodyWidth, moves }: { bodyWidth: numb
   return front;
 }
 
+/** Not reckoned yet. */
+const OPEN = -1;
+
+/** What was measured; the chance is reckoned when somebody asks, as what is refused has none to tell. */
+class Measured implements Clearance {
+  readonly inches: number;
+  readonly sd: number;
+  readonly station: number;
+  readonly where: 'cinch' | 'buckle';
+  /** How many spreads one front and the other lie above the floor, and how far they move together. */
+  private readonly first: number;
+  private readonly second: number;
+  private readonly together: number;
+  private reckoned = OPEN;
+
+  constructor(
+    { distance, sd, station }: Front,
+    where: 'cinch' | 'buckle',
+    [first, second, together]: Fronts,
+  ) {
+    this.inches = distance;
+    this.sd = sd;
+    this.station = station;
+    this.where = where;
+    this.first = first;
+    this.second = second;
+    this.together = together;
+  }
+
+  get chance(): number {
+    if (this.reckoned === OPEN) this.reckoned = bothClear(this.first, this.second, this.together);
+    return this.reckoned;
+  }
+}
+
+type Fronts = readonly [first: number, second: number, together: number];
+
+/** Further above the floor than this many spreads, a front adds less than a thousandth to the risk. */
+const OUT_OF_REACH = 3.1;
+
+const bothClear = (first: number, second: number, together: number): number =>
+  first > OUT_OF_REACH || second > OUT_OF_REACH
+    ? normalCdf(Math.min(first, second))
+    : bothBelow(first, second, together);
+
 /**
  * Clearance of one leading edge of one width.
  * @param bodyWidth the cinch's width along this edge, 0 on a buckle: how far it moves when strands are wider than thought
  */
-export function clearanceOf(edge: Float64Array, bodyWidth: number, field: Field): Clearance {
-  const { distance, station, sd } = measure(lone, gapBetween(edge, field.elbowLine), {
-    bodyWidth,
-    moves: field.moves,
-  });
-  const chance = normalCdf((distance - field.floor) / sd);
-  return { inches: distance, sd, chance, station, where: bodyWidth === 0 ? 'buckle' : 'cinch' };
+export function clearanceOf(
+  edge: Float64Array,
+  bodyWidth: number,
+  { elbowLine, floor, moves }: Field,
+): Clearance {
+  const front = measure(lone, gapBetween(edge, elbowLine), { bodyWidth, moves });
+  const spreads = (front.distance - floor) / front.sd;
+  return new Measured(front, bodyWidth === 0 ? 'buckle' : 'cinch', [spreads, Infinity, 1]);
 }
 
 /** First-order sd of a gap over all inputs. */
@@ -89,23 +135,16 @@ function pinchedInto(front: Front, shape: Shape, { elbowLine, slope, moves }: Fi
  * @param whole front of the same strands pinched throughout: where that comes nearest on the pinched part, it is its front
  */
 export function roperClearance(shape: Shape, whole: Front, field: Field): Clearance {
-  const { elbowLine, slope, moves } = field;
+  const { elbowLine, slope, floor, moves } = field;
   const gap = gapBetween(flareEdge(shape, slope), elbowLine);
   const flare = measure(flareFront, gap, { bodyWidth: widthAt(shape, gap.ps), moves });
   const same = whole.station >= shape.pinchedFrom && whole.station <= shape.top;
   const pinched = same ? whole : pinchedInto(pinchedFront, shape, field);
-  const { distance: inches, sd, station } = flare.distance <= pinched.distance ? flare : pinched;
-  return { inches, sd, chance: bothClear(flare, pinched, field), station, where: 'cinch' };
-}
-
-/** Further from the floor than this many spreads, a front adds less than a thousandth to the risk. */
-const OUT_OF_REACH = 3.1;
-
-function bothClear(flare: Front, pinched: Front, { floor, moves }: Field): number {
-  const first = (flare.distance - floor) / flare.sd;
-  const second = (pinched.distance - floor) / pinched.sd;
-  if (first > OUT_OF_REACH || second > OUT_OF_REACH) return normalCdf(Math.min(first, second));
-  return bothBelow(first, second, correlation(flare, pinched, moves.count));
+  return new Measured(flare.distance <= pinched.distance ? flare : pinched, 'cinch', [
+    (flare.distance - floor) / flare.sd,
+    (pinched.distance - floor) / pinched.sd,
+    correlation(flare, pinched, moves.count),
+  ]);
 }
 
 /** How far the two fronts move together. */

@@ -4,7 +4,7 @@ import { hoopPressure } from '../geometry/strap.ts';
 import type { Facts } from '../facts/facts.ts';
 import { runFor } from '../facts/length.ts';
 import type { Buckle, Style } from '../order/types.ts';
-import { fullWidth, pinchedWidth, roperShape, straightShape, widthAt, type Shape } from '../stock/outline.ts';
+import { fullWidth, pinchedWidth, straightShape, widthAt, writeRoper, type Shape } from '../stock/outline.ts';
 import type { Clearance } from './candidate.ts';
 import {
   clearanceOf,
@@ -19,6 +19,9 @@ import { lowFlareLimit, lowFlareTarget } from './low-flare.ts';
 
 /** How one buckle hangs at one finished length, whatever is tied to it. */
 export interface Hang {
+  /** Style and strands are still open. */
+  readonly styleNo: 0;
+  readonly strandsNo: 0;
   readonly buckleNo: number;
   readonly lengthNo: number;
   readonly buckle: Buckle;
@@ -26,6 +29,11 @@ export interface Hang {
   /** Station of its low edge, where the cords end; equal stations have equal numbers. */
   readonly low: number;
   readonly lowNo: number;
+  /** No low flare begins higher than this. */
+  readonly ceiling: number;
+  /** Whether there is side left below the buckle for cords, and for a low flare. */
+  readonly hasRoom: boolean;
+  readonly hasFlareRoom: boolean;
   readonly aboveElbow: number;
   readonly belowWidest: number;
   readonly run: number;
@@ -89,6 +97,8 @@ export class Ground {
   readonly #radii: readonly number[];
   readonly #pressed: readonly number[];
   readonly #flareTarget: number;
+  /** Written again for each roper. */
+  readonly #shape = { full: 0.5, pinched: 0.5, fullUpTo: 0.5, pinchedFrom: 0.5, top: 0.5 };
   #numbers = 0;
 
   constructor(facts: Facts, { strands, buckles }: Numbered = { strands: [], buckles: [] }) {
@@ -115,36 +125,30 @@ export class Ground {
   }
 
   #hangOf(buckle: Buckle, length: number): Hang {
-    const { girth, lengthNeed, barrel, elbowHeight } = this.facts;
+    const { girth, lengthNeed, barrel, elbowHeight, model } = this.facts;
     const low = (length + lengthNeed.stretch) / 2 - buckle.frameHeight;
     // Frames differ by quarter inches and lengths by inches: many low edges fall together.
     const lowNo = numberOf(low, this.#lows);
+    const ceiling = low - model['high-flare-start'] - model['weave-step'];
     const height = (this.#heights[lowNo] ??= heightAt(barrel.ellipse, low));
     return {
+      styleNo: 0,
+      strandsNo: 0,
       buckleNo: numberOf(buckle, this.#buckles),
       lengthNo: numberOf(length, this.#lengths),
       buckle,
       length,
       low,
       lowNo,
+      ceiling,
+      hasRoom: low > 0,
+      hasFlareRoom: low > 0 && ceiling >= model['flare-length'],
       aboveElbow: height - elbowHeight,
       belowWidest: girth.value / 4 - low,
       run: runFor(length, lengthNeed),
       clearance: clearanceOf(frameEdge(buckle, low, this.field.slope), 0, this.field),
       clearanceNo: this.number(),
     };
-  }
-
-  /** Whether there is side left below a buckle for the cords, and for a low flare. */
-  hasRoom(style: Style, hang: Hang): boolean {
-    if (style !== 'low-flare') return hang.low > 0;
-    return hang.low > 0 && this.#ceiling(hang) >= this.facts.model['flare-length'];
-  }
-
-  /** No low flare begins higher than this. */
-  #ceiling({ low }: Hang): number {
-    const { model } = this.facts;
-    return low - model['high-flare-start'] - model['weave-step'];
   }
 
   /** Cords below a buckle that has room for them. */
@@ -156,7 +160,7 @@ export class Ground {
       const start = Math.max(0, low - this.facts.model['high-flare-start']);
       return (count.highFlares[lowNo] ??= this.#roper(count, start));
     }
-    const ceiling = this.#ceiling(hang);
+    const { ceiling } = hang;
     const lowFlare = (count.lowFlare ??= this.#lowFlare(count));
     if (lowFlare.start <= ceiling) return lowFlare;
     return (count.lowFlares[lowNo] ??= this.#roper(count, ceiling));
@@ -210,7 +214,7 @@ export class Ground {
     const { strandsNo, no, clearance, clearanceNo, elbowWidth, pressure } = straight;
     if (start - model['flare-length'] >= likeStraightFrom)
       return { strandsNo, start, clearance, clearanceNo, no, elbowWidth, pressure };
-    const shape = roperShape(strands, { start, top: Math.max(girth.value / 2, start) }, model);
+    const shape = writeRoper(this.#shape, { strands, start, top: Math.max(girth.value / 2, start) }, model);
     if (clearance.inches > 0 && clearance.station <= shape.fullUpTo)
       return this.#body(shape, { strandsNo, start, clearance, clearanceNo });
     const own = roperClearance(shape, this.pinched(strandsNo), this.field);
@@ -228,6 +232,10 @@ export class Ground {
     return { strandsNo, start, clearance, clearanceNo, no: this.number(), elbowWidth, pressure };
   }
 }
+
+/** Whether a style can be tied below a buckle at all. */
+export const hasRoom = (style: Style, hang: Hang): boolean =>
+  style === 'low-flare' ? hang.hasFlareRoom : hang.hasRoom;
 
 /** Place of a value among those known; a new one is added. */
 function numberOf<T>(value: T, known: T[]): number {

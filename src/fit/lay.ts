@@ -10,6 +10,7 @@ import {
   roperShape,
   straightShape,
   widthAtBuckle,
+  writeRoper,
   type Outline,
   type Shape,
 } from '../stock/outline.ts';
@@ -18,38 +19,43 @@ import type { Choices } from './axes.ts';
 import type { Candidate, Clearance, Spec } from './candidate.ts';
 import { clearanceOf, roperClearance } from './clearance.ts';
 import { bodyEdge } from './edges.ts';
-import type { Body, Ground, Hang } from './ground.ts';
+import { hasRoom, type Body, type Ground, type Hang } from './ground.ts';
 
 /** A candidate whose choices are numbered. */
 export type LaidCandidate = Candidate & Choices;
 
 /** Everything that follows from a spec on this horse; undefined when the style cannot be tied in that length. */
 export function lay(spec: Spec, ground: Ground): LaidCandidate | undefined {
-  const laid = new Laid(ground);
-  const made = { ...spec, strandsNo: ground.strandsNo(spec.strands) };
-  return laid.lay(made, ground.hang(spec.buckle, spec.length)) ? laid : undefined;
+  const { style, strands, layers } = spec;
+  const make = {
+    style,
+    styleNo: styles[style].effort,
+    strands,
+    strandsNo: ground.strandsNo(strands),
+    layers,
+  };
+  const hang = ground.hang(spec.buckle, spec.length);
+  return hasRoom(style, hang) ? new Laid(ground).lay(make, hang) : undefined;
 }
 
 /** What is tied to a buckle. */
 interface Cords {
   readonly style: Style;
+  readonly styleNo: number;
   readonly strands: number;
   readonly strandsNo: number;
   readonly layers: Layers | 0;
 }
+
+// Written again for each roper whose area is asked for.
+const scratch = { full: 0.5, pinched: 0.5, fullUpTo: 0.5, pinchedFrom: 0.5, top: 0.5 };
 
 /**
  * Hundreds are laid for one order and few are kept or looked at closely: so one may be laid again as another, and what
  * needs the cords is computed when it is read. Fields are only declared, so that each is written once at first.
  */
 export class Laid implements LaidCandidate {
-  declare style: Style;
-  declare styleNo: number;
-  declare strands: number;
-  declare strandsNo: number;
-  declare layers: Layers | 0;
-  declare buckleNo: number;
-  declare lengthNo: number;
+  declare private make: Cords;
   declare private hang: Hang;
   declare private cords: Body | undefined;
   declare private nearest: Clearance | undefined;
@@ -60,19 +66,41 @@ export class Laid implements LaidCandidate {
     this.ground = ground;
   }
 
-  /** Lays it; false when the style cannot be tied below that buckle, and then it must not be read. */
-  lay({ style, strands, strandsNo, layers }: Cords, hang: Hang): boolean {
-    this.style = style;
-    this.styleNo = styles[style].effort;
-    this.strands = strands;
-    this.strandsNo = strandsNo;
-    this.layers = layers;
+  /** Lays it; where the style cannot be tied below that buckle it must not be read: see `hasRoom`. */
+  lay(make: Cords, hang: Hang): this {
+    this.make = make;
     this.hang = hang;
-    this.buckleNo = hang.buckleNo;
-    this.lengthNo = hang.lengthNo;
     this.cords = undefined;
     this.nearest = undefined;
-    return this.ground.hasRoom(style, hang);
+    return this;
+  }
+
+  get style(): Style {
+    return this.make.style;
+  }
+
+  get styleNo(): number {
+    return this.make.styleNo;
+  }
+
+  get strands(): number {
+    return this.make.strands;
+  }
+
+  get strandsNo(): number {
+    return this.make.strandsNo;
+  }
+
+  get layers(): Layers | 0 {
+    return this.make.layers;
+  }
+
+  get buckleNo(): number {
+    return this.hang.buckleNo;
+  }
+
+  get lengthNo(): number {
+    return this.hang.lengthNo;
   }
 
   get buckle(): Buckle {
@@ -118,9 +146,9 @@ export class Laid implements LaidCandidate {
   }
 
   get shape(): Shape {
-    const { low: top } = this.hang;
-    if (this.style === 'straight') return straightShape(this.width, top);
-    return roperShape(this.strands, { start: this.body.start, top }, this.ground.facts.model);
+    const { strands, hang, ground } = this;
+    if (this.style === 'straight') return straightShape(this.width, hang.low);
+    return roperShape({ strands, start: this.body.start, top: hang.low }, ground.facts.model);
   }
 
   get outline(): Outline {
@@ -168,7 +196,13 @@ export class Laid implements LaidCandidate {
   }
 
   get gripArea(): number {
-    return 2 * areaBetween(this.shape, this.ground.armpit, this.hang.low);
+    const { strands, hang, ground } = this;
+    const { armpit, facts } = ground;
+    const { low: top } = hang;
+    if (this.style === 'straight') return 2 * this.width * Math.max(0, top - Math.max(0, armpit));
+    return (
+      2 * areaBetween(writeRoper(scratch, { strands, start: this.body.start, top }, facts.model), armpit, top)
+    );
   }
 
   get cordFeet(): number {

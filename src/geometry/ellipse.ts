@@ -77,6 +77,8 @@ function speedAt({ halfWidth: a, halfDepth: b }: Ellipse, t: number): number {
 }
 
 const MOST_STEPS = 60;
+/** The cube of less is below the last digit. */
+const CUBE_VANISHES = 4e-6;
 
 /**
  * Eccentric angle (radians from the bottom point) of the point at station s. Any finite s will do: half a perimeter
@@ -106,7 +108,7 @@ function angleInFirstQuarter(ellipse: Ellipse, target: number, quarter: number):
     const bend = ((b - a) * (b + a) * Math.sin(2 * t)) / (4 * speed * speed); // half of s'' / s'
     let next = t - newton / (1 - newton * bend); // Halley 1694
     if (!(next >= low && next <= high)) next = (low + high) / 2;
-    if (Math.abs(next - t) <= 1e-7 * t) return next; // the error left is the cube of this step
+    if (Math.abs(next - t) <= CUBE_VANISHES * t) return next; // the error left is the cube of this step
     t = next;
   }
   return t;

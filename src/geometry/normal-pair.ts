@@ -1,16 +1,36 @@
 /** The chance that two bell-curved values that move together both stay below their bounds. */
 import { normalCdf } from './normal.ts';
 
-// Gauss-Legendre, twenty points: Abramowitz & Stegun 1964, table 25.4, the ten positive nodes and their weights.
-const NODES = [
-  0.0765265211334973, 0.2277858511416451, 0.3737060887154195, 0.5108670019508271, 0.636053680726515,
-  0.7463319064601508, 0.8391169718222188, 0.9122344282513259, 0.9639719272779138, 0.9931285991850949,
-];
-const WEIGHTS = [
-  0.1527533871307258, 0.1491729864726037, 0.1420961093183821, 0.1316886384491766, 0.1181945319615184,
-  0.1019301198172404, 0.0832767415767048, 0.0626720483341091, 0.0406014298003869, 0.0176140071391521,
-];
+/** The positive half of a Gauss-Legendre rule. */
+interface Rule {
+  readonly nodes: readonly number[];
+  readonly weights: readonly number[];
+}
 
+// Abramowitz & Stegun 1964, table 25.4.
+const TWELVE: Rule = {
+  nodes: [
+    0.1252334085114689, 0.3678314989981802, 0.5873179542866175, 0.7699026741943047, 0.9041172563704749,
+    0.9815606342467192,
+  ],
+  weights: [
+    0.2491470458134028, 0.2334925365383548, 0.2031674267230659, 0.1600783285433462, 0.1069393259953184,
+    0.0471753363865118,
+  ],
+};
+const TWENTY: Rule = {
+  nodes: [
+    0.0765265211334973, 0.2277858511416451, 0.3737060887154195, 0.5108670019508271, 0.636053680726515,
+    0.7463319064601508, 0.8391169718222188, 0.9122344282513259, 0.9639719272779138, 0.9931285991850949,
+  ],
+  weights: [
+    0.1527533871307258, 0.1491729864726037, 0.1420961093183821, 0.1316886384491766, 0.1181945319615184,
+    0.1019301198172404, 0.0832767415767048, 0.0626720483341091, 0.0406014298003869, 0.0176140071391521,
+  ],
+};
+
+/** Up to here twelve points are good to seven digits. */
+const STEEP = 0.98;
 /** Closer to one than this the two are taken as one: the integrand grows too steep for twenty points. */
 const AS_ONE = 0.995;
 
@@ -21,16 +41,19 @@ const AS_ONE = 0.995;
  */
 export function bothBelow(h: number, k: number, rho: number): number {
   if (rho > AS_ONE) return normalCdf(Math.min(h, k));
+  const { nodes, weights } = Math.abs(rho) > STEEP ? TWENTY : TWELVE;
   const half = Math.asin(Math.max(-AS_ONE, rho)) / 2;
   const squares = h * h + k * k;
-  const at = (t: number): number => {
-    const sine = Math.sin(t);
-    return Math.exp(-(squares - 2 * h * k * sine) / (2 * (1 - sine * sine)));
-  };
+  const twice = 2 * h * k;
   let sum = 0;
-  for (let i = 0; i < NODES.length; i++) {
-    const step = half * (NODES[i] as number);
-    sum += (WEIGHTS[i] as number) * (at(half - step) + at(half + step));
+  for (let i = 0; i < nodes.length; i++) {
+    const step = half * (nodes[i] as number);
+    sum += (weights[i] as number) * (bell(squares, twice, half - step) + bell(squares, twice, half + step));
   }
   return Math.min(1, Math.max(0, normalCdf(h) * normalCdf(k) + (half * sum) / (2 * Math.PI)));
+}
+
+function bell(squares: number, twice: number, t: number): number {
+  const sine = Math.sin(t);
+  return Math.exp((twice * sine - squares) / (2 * (1 - sine * sine)));
 }

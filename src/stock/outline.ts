@@ -40,24 +40,33 @@ export const straightShape = (full: number, top: number): Shape => ({
   top,
 });
 
-/** Shape of a roper that begins to widen, going down, at station `start`. A short one runs out of side before its flare is whole. */
-export function roperShape(
-  strands: number,
-  { start, top }: { start: number; top: number },
+/** What a roper's shape follows from: it begins to widen, going down, at station `start`, and ends at `top`. */
+interface Roper {
+  readonly strands: number;
+  readonly start: number;
+  readonly top: number;
+}
+
+/** Shape of a roper. A short one runs out of side before its flare is whole. */
+export const roperShape = (roper: Roper, model: Model): Shape =>
+  writeRoper({ full: 0.5, pinched: 0.5, fullUpTo: 0.5, pinchedFrom: 0.5, top: 0.5 }, roper, model);
+
+/** The same, written into a shape that is there already: hundreds are measured for one order and few are kept. */
+export function writeRoper(
+  shape: { -readonly [part in keyof Shape]: number },
+  { strands, start, top }: Roper,
   model: Model,
 ): Shape {
   const full = fullWidth(strands, model);
   const pinched = pinchedWidth(strands, model);
   const length = model['flare-length'];
   const pinchedFrom = Math.max(0, Math.min(start, top));
-  const reached = Math.min(1, pinchedFrom / length);
-  return {
-    full: pinched + (full - pinched) * reached,
-    pinched,
-    fullUpTo: Math.max(0, pinchedFrom - length),
-    pinchedFrom,
-    top,
-  };
+  shape.full = pinched + (full - pinched) * Math.min(1, pinchedFrom / length);
+  shape.pinched = pinched;
+  shape.fullUpTo = Math.max(0, pinchedFrom - length);
+  shape.pinchedFrom = pinchedFrom;
+  shape.top = top;
+  return shape;
 }
 
 /** Width at a station, inches; beyond the ends the end's width. */
@@ -85,9 +94,9 @@ export function outlineOf({ full, pinched, fullUpTo, pinchedFrom, top }: Shape):
 /** Area of one half between two stations, square inches: the width is straight between its corners. */
 export function areaBetween(shape: Shape, from: number, to: number): number {
   const { full, pinched, fullUpTo, pinchedFrom } = shape;
-  const between = (low: number, high: number): number =>
-    Math.max(0, Math.min(high, to) - Math.max(low, from));
-  const flare = between(fullUpTo, pinchedFrom);
-  const flareWidths = widthAt(shape, Math.max(fullUpTo, from)) + widthAt(shape, Math.min(pinchedFrom, to));
-  return full * between(0, fullUpTo) + (flare * flareWidths) / 2 + pinched * between(pinchedFrom, Infinity);
+  const whole = Math.max(0, Math.min(fullUpTo, to) - Math.max(0, from));
+  const low = Math.max(fullUpTo, from);
+  const high = Math.min(pinchedFrom, to);
+  const flare = high > low ? ((high - low) * (widthAt(shape, low) + widthAt(shape, high))) / 2 : 0;
+  return full * whole + flare + pinched * Math.max(0, to - Math.max(pinchedFrom, from));
 }

@@ -9,9 +9,11 @@ export interface Make {
   readonly strands: number;
   readonly buckle: Buckle;
   readonly layers: Layers;
-  /** Places in the lists of the shop. */
+  /** Places in the lists of styles and of the shop; that of the length is still open. */
+  readonly styleNo: number;
   readonly strandsNo: number;
   readonly buckleNo: number;
+  readonly lengthNo: 0;
   /** Number of its style and strand count. */
   readonly groupNo: number;
 }
@@ -22,6 +24,8 @@ export interface TiedList {
   /** Of each style and strand count, the places of its makes. */
   readonly groups: readonly (readonly number[])[];
   readonly strands: readonly number[];
+  /** Of each strand count, the place of its first make. */
+  readonly firstOfStrands: readonly number[];
   readonly buckles: readonly Buckle[];
 }
 
@@ -38,6 +42,7 @@ export function tiedBy(shop: Shop): TiedList {
 function listTied(shop: Shop): TiedList {
   const buckles = [...shop.buckles].sort(bySize);
   const strands: number[] = [];
+  const firstOfStrands: number[] = [];
   const makes: Make[] = [];
   const first = shop.strands.min + ((shop.strands.min + 1) % 2);
   for (let count = first; count <= shop.strands.max; count += 2) {
@@ -46,14 +51,26 @@ function listTied(shop: Shop): TiedList {
     buckles.forEach((buckle, buckleNo) => {
       const layers = layersOn(buckle, count);
       if (layers === undefined) return;
-      for (const [at, style] of styleIds.entries()) {
-        const groupNo = strandsNo * styleIds.length + at;
-        makes.push({ style, strands: count, buckle, layers, strandsNo, buckleNo, groupNo });
+      for (const [styleNo, style] of styleIds.entries()) {
+        const groupNo = strandsNo * styleIds.length + styleNo;
+        makes.push({
+          style,
+          strands: count,
+          buckle,
+          layers,
+          styleNo,
+          strandsNo,
+          buckleNo,
+          lengthNo: 0,
+          groupNo,
+        });
       }
     });
-    if (makes.length > before) strands.push(count);
+    if (makes.length === before) continue;
+    strands.push(count);
+    firstOfStrands.push(before);
   }
   const groups: number[][] = [];
   for (const [at, { groupNo }] of makes.entries()) (groups[groupNo] ??= []).push(at);
-  return { makes, groups, strands, buckles };
+  return { makes, groups, strands, firstOfStrands, buckles };
 }

@@ -58,7 +58,7 @@ export const testsOf = {
     'tests/unit/report-counter.test.ts',
     'tests/unit/told-alike.test.ts',
     'tests/golden/golden.test.ts',
-    'tests/property/front-runners.test.ts',
+    'tests/property/best.test.ts',
     ...whole,
     'tests/property/spread.test.ts',
   ],

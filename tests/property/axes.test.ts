@@ -2,23 +2,12 @@
 import { expect, test } from 'vitest';
 import { Trial } from '../../src/advice/trial.ts';
 import { factsOf } from '../../src/facts/facts.ts';
-import { axesOf, BODY, BUCKLE, CLEARANCE, LENGTH, STRANDS, STYLE } from '../../src/fit/axes.ts';
+import { ALL, axesOf } from '../../src/fit/axes.ts';
 import type { Candidate } from '../../src/fit/candidate.ts';
-import type { LaidCandidate } from '../../src/fit/lay.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { shelfOf } from '../../src/stock/shelf.ts';
+import { numbersOf } from '../support/numbers.ts';
 import { randomOrders } from '../support/random-cases.ts';
-
-/** The numbers of the choices behind some axes. */
-const numbersOf = (axes: number, c: LaidCandidate): string =>
-  [
-    (axes & STYLE) > 0 ? c.styleNo : '',
-    (axes & STRANDS) > 0 ? c.strandsNo : '',
-    (axes & BUCKLE) > 0 ? c.buckleNo : '',
-    (axes & LENGTH) > 0 ? c.lengthNo : '',
-    (axes & BODY) > 0 ? c.bodyNo : '',
-    (axes & CLEARANCE) > 0 ? c.clearanceNo : '',
-  ].join();
 
 const parts = Object.keys(axesOf) as (keyof Candidate)[];
 
@@ -28,8 +17,9 @@ test.each(parts)('%s', (part) => {
     const shop = defaultShop;
     const facts = { ...factsOf(order, shop.model), shop, shelf: shelfOf(order, shop) };
     const known = new Map<string, string>();
-    for (const { candidate } of new Trial(facts).all) {
-      const numbers = numbersOf(axesOf[part], candidate as LaidCandidate);
+    for (const judged of new Trial(facts).all) {
+      const { candidate } = judged;
+      const numbers = numbersOf(axesOf[part], judged);
       const value = JSON.stringify(candidate[part] ?? null);
       const before = known.get(numbers);
       if (before !== undefined) shared += 1;
@@ -38,5 +28,5 @@ test.each(parts)('%s', (part) => {
     }
   }
   // Only what depends on every choice is never shared.
-  if (axesOf[part] !== (STYLE | STRANDS | BUCKLE | LENGTH)) expect(shared).toBeGreaterThan(1000);
+  if (axesOf[part] !== ALL) expect(shared).toBeGreaterThan(1000);
 });

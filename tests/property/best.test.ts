@@ -1,15 +1,19 @@
-/** The first two specs found by bounds are those that ranking all of them puts first. */
+/** The best of each style and strand count, found by numbers, are those that ranking all candidates by their criteria puts first. */
 import { describe, expect, test } from 'vitest';
 import { adviceOn } from '../../src/advice/advice.ts';
+import { bestOfEach } from '../../src/advice/best.ts';
 import { criteriaFor } from '../../src/advice/criteria.ts';
+import { ruleOf, Seen, type Judged } from '../../src/advice/judge.ts';
 import { rank } from '../../src/advice/rank.ts';
 import { passes } from '../../src/advice/refused.ts';
+import { axesOfRule } from '../../src/advice/tallies.ts';
 import { Trial } from '../../src/advice/trial.ts';
 import { factsOf } from '../../src/facts/facts.ts';
 import type { Shop } from '../../src/order/types.ts';
-import type { CaseFacts } from '../../src/rules/rule.ts';
+import { judgements, type CaseFacts } from '../../src/rules/rule.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { shelfOf } from '../../src/stock/shelf.ts';
+import { numbersOf } from '../support/numbers.ts';
 import { randomOrders } from '../support/random-cases.ts';
 
 const { model, buckles, cords } = defaultShop;
@@ -56,20 +60,6 @@ const named = (judged: {
 describe.each(Object.entries(shops))('%s', (_, shop) => {
   const cases = asked(shop, 7);
 
-  test('the first two are those of sorting every candidate that passes', () => {
-    for (const { facts } of cases) {
-      const criteria = criteriaFor(facts);
-      const sorted = rank(new Trial(facts).all.filter(passes), criteria);
-      const [first] = sorted;
-      const second = sorted.find(
-        ({ candidate: { style, strands } }) =>
-          style !== first?.candidate.style || strands !== first.candidate.strands,
-      );
-      const expected = [first, second].flatMap((entry) => (entry === undefined ? [] : [named(entry)]));
-      expect(new Trial(facts).frontRunners(criteria).map(named)).toEqual(expected);
-    }
-  });
-
   test('the best of each style and strand count are those of sorting every candidate that passes', () => {
     for (const { facts } of cases) {
       const criteria = criteriaFor(facts);
@@ -78,25 +68,23 @@ describe.each(Object.entries(shops))('%s', (_, shop) => {
         const group = `${candidate.style} ${candidate.strands}`;
         return !seen.has(group) && seen.add(group);
       });
-      const found = rank(new Trial(facts).bestOfEach(criteria), criteria);
+      const found = bestOfEach(new Trial(facts), criteria);
       expect(found.map(named)).toEqual(expected.map(named));
     }
   });
 
-  test('asked for alone, the first spec says what it says as one of the list', () => {
-    for (const { facts } of cases) {
-      const alone = adviceOn(facts, shop).first;
-      const [listed] = adviceOn(facts, shop).specs;
-      expect(
-        alone && { ...alone.candidate.clearance, because: alone.becauseOf, findings: alone.findings },
-      ).toEqual(
-        listed && { ...listed.candidate.clearance, because: listed.becauseOf, findings: listed.findings },
-      );
+  test('tallies read part by part are those of asking every rule', () => {
+    for (const { facts } of cases.slice(0, 30)) {
+      for (const spec of bestOfEach(new Trial(facts), criteriaFor(facts))) {
+        const alone = new Seen(facts, spec.candidate);
+        const counts = (judged: Judged) => judgements.map((judgement) => judged.countOf(judgement));
+        expect(counts(spec)).toEqual(counts(alone));
+      }
     }
   });
 });
 
-test('the cases hold what bounds can get wrong: nothing passes, tight ones, and every criterion decides somewhere', () => {
+test('the cases hold what numbers can get wrong: nothing passes, tight ones, and every criterion decides somewhere', () => {
   const all = Object.values(shops).flatMap((shop) => asked(shop, 7));
   const firsts = all.map(({ facts, shop }) => adviceOn(facts, shop).first);
   expect(firsts.filter((first) => first === undefined).length).toBeGreaterThan(20);
@@ -115,22 +103,35 @@ test('the cases hold what bounds can get wrong: nothing passes, tight ones, and 
 });
 
 test('what criteria say of their keys is so', () => {
-  let seen = 0;
-  for (const { facts } of Object.values(shops).flatMap((shop) => asked(shop, 11).slice(0, 12))) {
-    for (const { of, atBest, counts, key, id } of criteriaFor(facts)) {
-      const known = new Map<string, number>();
-      for (const judged of new Trial(facts).all) {
-        const { style, strands, length } = judged.candidate;
-        const own = key(judged);
-        const group =
-          of === 'make' ? `${style} ${String(strands)}` : of === 'length' ? String(length) : undefined;
-        if (group !== undefined) expect([id, own]).toEqual([id, known.get(group) ?? own]);
-        if (group !== undefined) known.set(group, own);
-        if (counts !== undefined) expect([id, own]).toEqual([id, judged.countOf(counts)]);
-        if (atBest !== undefined) expect(own, id).toBeGreaterThanOrEqual(atBest(judged));
-        if (of !== undefined || atBest !== undefined || counts !== undefined) seen += 1;
+  const seen = new Map<string, number>();
+  for (const shop of Object.values(shops)) {
+    const ofShops = new Map<string, number>();
+    for (const { facts } of asked(shop, 11).slice(0, 8)) {
+      for (const criterion of criteriaFor(facts)) {
+        const { id, key, whole, counts, ofShop, rule } = criterion;
+        const axes = rule === undefined ? criterion.axes : criterion.axes | axesOfRule(ruleOf(rule)!, facts);
+        const ofOrder = new Map<string, number>();
+        for (const judged of new Trial(facts).all) {
+          const { style, strands, buckle } = judged.candidate;
+          const own = key(judged);
+          if (whole !== undefined) {
+            expect([id, Number.isInteger(own)]).toEqual([id, true]);
+            expect(own).toBeGreaterThanOrEqual(whole[0]);
+            expect(own).toBeLessThanOrEqual(whole[1]);
+          }
+          if (counts !== undefined) {
+            expect([id, own]).toEqual([id, judged.countOf(counts)]);
+            continue;
+          }
+          const known = ofShop ? ofShops : ofOrder;
+          const choices = ofShop ? `${id} ${style} ${String(strands)} ${buckle.id}` : numbersOf(axes, judged);
+          expect([id, own]).toEqual([id, known.get(choices) ?? own]);
+          known.set(choices, own);
+          seen.set(id, (seen.get(id) ?? 0) + 1);
+        }
       }
     }
   }
-  expect(seen).toBeGreaterThan(1000);
+  // Each criterion that is not a count was asked for by some order.
+  expect(seen.size).toBe(14);
 });

@@ -1,0 +1,160 @@
+/** The first criteria of ranking as one number, of which they are the digits: of two candidates the one with the smaller number comes first. */
+import { LENGTH, STRANDS } from '../fit/axes.ts';
+import type { LaidCandidate } from '../fit/lay.ts';
+import type { CaseFacts, Judgement } from '../rules/rule.ts';
+import type { TiedList } from '../stock/tied.ts';
+import type { Criterion } from './criteria.ts';
+import { ruleOf, Seen } from './judge.ts';
+import { ofShop, type ShopKeys } from './of-shop.ts';
+import { HANG, isWithin, type Part, type Rows } from './parts.ts';
+import type { Sums } from './sums.ts';
+import { axesOfRule } from './tallies.ts';
+
+/** Whole numbers up to here are exact. */
+const MOST = Number.MAX_SAFE_INTEGER;
+
+/** A criterion whose keys are digits of a number. */
+interface Digit {
+  readonly criterion: Criterion;
+  readonly axes: number;
+  /** How many different keys there can be, and which they are where they are not whole numbers, smallest first. */
+  readonly base: number;
+  readonly keys: readonly number[];
+}
+
+export interface Counted {
+  readonly judgement: Judgement;
+  readonly weight: number;
+}
+
+/** What is not in the sums. */
+export interface Digits {
+  readonly counted: readonly Counted[];
+  /** The criteria for which there was no room, or that have too many keys. */
+  readonly others: readonly Criterion[];
+}
+
+/** The order that is numbered. */
+export interface Numbering {
+  readonly facts: CaseFacts;
+  readonly rows: Rows;
+  /** Whose makes are those of the rows. */
+  readonly list: TiedList;
+}
+
+/** Adds to the sums what the digits of each candidate add up to, save for how many rules came to a judgement. */
+export function addDigits(sums: Sums, criteria: readonly Criterion[], numbering: Numbering): Digits {
+  const digits: Digit[] = [];
+  let size = 1;
+  for (let i = 0; i < criteria.length; i++) {
+    const digit = digitOf(criteria[i] as Criterion, numbering);
+    if (digit === undefined || size * digit.base > MOST) break;
+    size *= digit.base;
+    digits.push(digit);
+  }
+  const counted: Counted[] = [];
+  const readings: Reading[] = [];
+  for (const digit of digits) {
+    size /= digit.base;
+    const { criterion, axes } = digit;
+    if (criterion.counts !== undefined) counted.push({ judgement: criterion.counts, weight: size });
+    else if (criterion.ofShop) addPlaces(sums.ofMakes, shopKeys(criterion, numbering).places, size);
+    else {
+      const others = readings.find((reading) => reading.axes === axes);
+      const weighed = { digit, weight: size };
+      if (others === undefined) readings.push(new Reading(axes, weighed, numbering.facts));
+      else others.also(weighed);
+    }
+  }
+  for (const reading of readings) sums.add(reading, numbering.rows);
+  return { counted, others: criteria.slice(digits.length) };
+}
+
+/** Undefined where keys are any numbers and follow from too much. */
+function digitOf(criterion: Criterion, numbering: Numbering): Digit | undefined {
+  const { ofShop: isOfShop, whole } = criterion;
+  const axes = axesOfCriterion(criterion, numbering.facts);
+  if (isOfShop) {
+    const { keys } = shopKeys(criterion, numbering);
+    return { criterion, axes, base: keys.length, keys };
+  }
+  if (whole !== undefined) return { criterion, axes, base: 1 + whole[1] - whole[0], keys: [] };
+  const keys = keysAlong(axes, criterion, numbering);
+  return keys === undefined ? undefined : { criterion, axes, base: keys.length, keys };
+}
+
+function axesOfCriterion({ axes, rule }: Criterion, facts: CaseFacts): number {
+  const asked = rule === undefined ? undefined : ruleOf(rule);
+  return asked === undefined ? axes : axes | axesOfRule(asked, facts);
+}
+
+/** All keys of any size, where they follow from little; undefined where they do not. */
+function keysAlong(axes: number, { key }: Criterion, { facts, rows }: Numbering): number[] | undefined {
+  const keys: number[] = [];
+  let seen: Seen | undefined;
+  const add = (candidate: LaidCandidate): void => {
+    if (seen === undefined) seen = new Seen(facts, candidate);
+    const own = key(seen);
+    if (!keys.includes(own)) keys.push(own);
+  };
+  if (axes === STRANDS) for (const make of rows.firstOfStrands) add(rows.laid(make));
+  else if (axes === LENGTH) for (let length = 0; length < rows.lengths; length++) add(rows.laid(0, length));
+  else if (isWithin(axes, HANG)) for (let hang = 0; hang < rows.hangs.length; hang++) add(rows.laid(0, hang));
+  else return undefined;
+  return keys.sort((a, b) => a - b);
+}
+
+interface Weighed {
+  readonly digit: Digit;
+  readonly weight: number;
+}
+
+/** Digits that depend on the same choices are read together. */
+class Reading implements Part {
+  readonly axes: number;
+  readonly #weighed: Weighed[];
+  readonly #facts: CaseFacts;
+  #seen: Seen | undefined;
+
+  constructor(axes: number, first: Weighed, facts: CaseFacts) {
+    this.axes = axes;
+    this.#weighed = [first];
+    this.#facts = facts;
+  }
+
+  also(weighed: Weighed): void {
+    this.#weighed.push(weighed);
+  }
+
+  read(candidate: LaidCandidate): number {
+    if (this.#seen === undefined) this.#seen = new Seen(this.#facts, candidate);
+    else this.#seen.candidate = candidate;
+    let sum = 0;
+    for (let i = 0; i < this.#weighed.length; i++) {
+      const { digit, weight } = this.#weighed[i] as Weighed;
+      sum += weight * placeOf(digit, this.#seen);
+    }
+    return sum;
+  }
+}
+
+function placeOf({ criterion: { key, whole }, keys }: Digit, seen: Seen): number {
+  const own = key(seen);
+  return whole === undefined ? keys.indexOf(own) : own - whole[0];
+}
+
+function shopKeys(criterion: Criterion, { facts, rows, list }: Numbering): ShopKeys {
+  const kept = ofShop(list, facts.model).keys;
+  let own = kept.get(criterion);
+  if (own === undefined) {
+    const all = rows.makes.map((_, make) => criterion.key(new Seen(facts, rows.laid(make))));
+    const keys = [...new Set(all)].sort((a, b) => a - b);
+    kept.set(criterion, (own = { keys, places: Float64Array.from(all, (key) => keys.indexOf(key)) }));
+  }
+  return own;
+}
+
+function addPlaces(sums: Float64Array, places: Float64Array, weight: number): void {
+  for (let make = 0; make < places.length; make++)
+    sums[make] = (sums[make] as number) + weight * (places[make] as number);
+}

@@ -1,0 +1,32 @@
+/** What is said of candidates, part by part, and what tells candidates of which the same is said. */
+import { BUCKLE, LENGTH, STRANDS, STYLE, type Choices } from '../fit/axes.ts';
+import type { LaidCandidate } from '../fit/lay.ts';
+
+/** Something about a candidate as a number, never negative, that depends on no more than some axes. */
+export interface Part {
+  readonly axes: number;
+  read(candidate: LaidCandidate): number;
+}
+
+/** What is tied, and where it hangs. */
+export const MAKE = STYLE | STRANDS | BUCKLE;
+export const HANG = BUCKLE | LENGTH;
+
+/** Whether these axes are among the others. */
+export const isWithin = (axes: number, others: number): boolean => (axes & ~others) === 0;
+
+/** What the tier chooses. */
+export type Chosen = Pick<Choices, 'styleNo' | 'strandsNo' | 'buckleNo' | 'lengthNo'>;
+
+/** The candidates of an order: each is a make on a hang. */
+export interface Rows {
+  readonly makes: readonly Chosen[];
+  /** Of each buckle every length. */
+  readonly hangs: readonly Chosen[];
+  /** Of each strand count a make. */
+  readonly firstOfStrands: readonly number[];
+  readonly buckles: number;
+  readonly lengths: number;
+  /** Lays a make on a hang; on the shortest it can have where none is named. Good until the next one is laid. */
+  readonly laid: (make: number, hang?: number) => LaidCandidate;
+}
