@@ -35,6 +35,7 @@ export const plainRuleNames: Readonly<Record<string, string>> = {
   'flare-position': 'where it fans out',
   'ring-slant': 'how straight it hangs from the ring',
   'roping-strength': 'how strong it is for roping',
+  'pony-strands': 'how many strands ponies get',
   layers: 'how its cords are layered',
   'usual-length': 'how usual its length is',
   'length-agreement': 'how its length agrees with the girth',

@@ -8,6 +8,7 @@ import { grip } from './grip.ts';
 import { latigoRun } from './latigo-run.ts';
 import { layersRule } from './layers.ts';
 import { lengthAgreement } from './length-agreement.ts';
+import { ponyStrands } from './pony-strands.ts';
 import { pressureIndex } from './pressure-index.ts';
 import { ringSlant } from './ring-slant.ts';
 import { ropingStrength } from './roping-strength.ts';
@@ -29,6 +30,7 @@ export const rules: readonly AnyRule[] = [
   flarePosition,
   ringSlant,
   ropingStrength,
+  ponyStrands,
   layersRule,
   usualLength,
   lengthAgreement,

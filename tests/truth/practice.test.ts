@@ -77,11 +77,29 @@ describe('straight strand counts that practice ties, average horse [common pract
 });
 
 describe('ponies are tied 11 to 13 [common practice, no source]', () => {
-  // A pony of 50 in of girth (about 100 cm high): pony saddles are mostly rigged full to 3/4.
-  it.each(['full', '7/8', '3/4'] as const)('%s: the first-ranked straight is one of them', (position) => {
-    const { strands } = firstStraight(at(position, { heartGirth: 50, kind: 'pony' }).specs).candidate;
-    expect(strands).toBeGreaterThanOrEqual(11);
-    expect(strands).toBeLessThanOrEqual(13);
+  // About 10 to 12 hands; practice names no rigging.
+  const girths = [48, 50, 55, 59];
+  it.each(positions)('%s: the first-ranked straight is one of them', (position) => {
+    for (const heartGirth of girths) {
+      const { strands } = firstStraight(at(position, { heartGirth, kind: 'pony' }).specs).candidate;
+      expect(strands).toBeGreaterThanOrEqual(11);
+      expect(strands).toBeLessThanOrEqual(13);
+    }
+  });
+
+  it('an 11 hh pony that nobody taped, too', () => {
+    for (const position of positions) {
+      const { strands } = firstStraight(
+        at(position, { height: 44, heartGirth: undefined, kind: 'pony' }).specs,
+      ).candidate;
+      expect([11, 13]).toContain(strands);
+    }
+  });
+
+  it('further back the room would take more: they pass, and stand behind', () => {
+    const { specs } = at('center-fire', { heartGirth: 50, kind: 'pony' });
+    const wider = specs.find(({ candidate }) => candidate.style === 'straight' && candidate.strands === 15);
+    expect(wider?.judgementOf('pony-strands')).toBe('acceptable');
   });
 });
 
