@@ -30,8 +30,7 @@ interface Pointed extends Omit<Moved, 'own'> {
 function pointedTo(saddle: Saddle, model: Model): Pointed | undefined {
   const { ringToRing, ringDrop, style } = saddle;
   if (ringToRing !== undefined) return byRingToRing(ringToRing, saddle, model);
-  // The drop of a saddle nobody described may be that of any.
-  return ringDrop === undefined || style === undefined ? undefined : byDrop(ringDrop, style, model);
+  return ringDrop === undefined ? undefined : byDrop(ringDrop, style, model);
 }
 
 /** A factor, with more digits than a length: it is multiplied by one. */
@@ -57,7 +56,7 @@ function byRingToRing(ringToRing: number, saddle: Saddle, model: Model): Pointed
 }
 
 /** drop = its usual share of g; a drop read too long puts the ring too low. */
-function byDrop(ringDrop: number, style: NonNullable<Saddle['style']>, model: Model): Pointed {
+function byDrop(ringDrop: number, style: Saddle['style'], model: Model): Pointed {
   const usual = dropOf({ style }, model);
   const per = 1 / usual.perGirth;
   const station = -dropOf({ ringDrop }, model).sd * per;

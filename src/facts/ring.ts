@@ -42,7 +42,8 @@ export function ringOf({ saddle, girth, room, barrel, seen }: RingInput, model: 
   const k = sizeFactor(girth, model);
   const told = setBackOf({ saddle, k, span: seen?.barSpan }, model);
   const usual = ringStation(saddle, girth, model);
-  const { setBack, perGirth } = seen === undefined ? told : withPhotoPlace(told, { seen, k }, model);
+  const { setBack, perGirth } =
+    seen === undefined ? { setBack: told, perGirth: 0 } : withPhotoPlace(told, { seen, k }, model);
   const { station, perGirth: stationPerGirth } =
     seen === undefined ? usual : withPhotoHeight(usual, seen.ringHeight, barrel);
   return {
@@ -67,22 +68,18 @@ interface SetBackInput {
   readonly span: Seen | undefined;
 }
 
-function setBackOf({ saddle: { rigging, barSpan }, k, span }: SetBackInput, model: Model): SetBack {
+/** What the girth does to the bars of a saddle that nobody measured is part of what is not known of a named position [choice]. */
+function setBackOf({ saddle: { rigging, barSpan }, k, span }: SetBackInput, model: Model): Estimate {
   const namedSd = model['named-position-sd'];
   if (rigging.kind === 'measured') {
     const sd = Math.min(namedSd, model['measured-position-sd']);
-    return { setBack: { value: rigging.setBack, sd, kind: 'measured', basis: 'measured' }, perGirth: 0 };
+    return { value: rigging.setBack, sd, kind: 'measured', basis: 'measured' };
   }
-  const share = 1 - rigging.fraction;
-  const known = barSpan ?? span?.value;
   const spanText =
     barSpan !== undefined ? 'measured bars' : span === undefined ? 'usual bars' : 'bars measured by photo';
-  const value = share * (known ?? model['bar-span'] * k);
+  const value = (1 - rigging.fraction) * (barSpan ?? span?.value ?? model['bar-span'] * k);
   const sd = namedSetBackSd({ fraction: rigging.fraction, barSpan, seen: span }, model);
-  return {
-    setBack: { value, sd, kind: 'told', basis: `${rigging.name} position on ${spanText}` },
-    perGirth: known === undefined ? (share * model['bar-span']) / model['average-girth'] : 0,
-  };
+  return { value, sd, kind: 'told', basis: `${rigging.name} position on ${spanText}` };
 }
 
 /** Spread of what a position's name means: that of the name, and of the bars when a photo alone shows them. */
@@ -99,20 +96,20 @@ export function namedSetBackSd(
  * the fork, since elbow and ring lie almost equally deep in the picture and the fork does not.
  */
 function withPhotoPlace(
-  told: SetBack,
+  told: Estimate,
   { seen, k }: { seen: PhotoReading['seen']; k: number },
   model: Model,
 ): SetBack {
-  if (told.setBack.kind === 'measured') return told;
+  if (told.kind === 'measured') return { setBack: told, perGirth: 0 };
   const { value, sd } = seen.ringBehindElbow;
   const back = { value: value - model['ring-behind-elbow'] * k, sd };
-  const basis = `measured by photo from the elbow, weighed with ${told.setBack.basis}`;
+  const basis = `measured by photo from the elbow, weighed with ${told.basis}`;
   // Less set-back hangs the ring further forward, nearer to the elbow.
-  const { estimate, share } = weighedCautiously(told.setBack, back, { basis, words: told.setBack.basis });
+  const { estimate, share } = weighedCautiously(told, back, { basis, words: told.basis });
   return {
     setBack: estimate,
     // What the photo shows stays where it is when the girth is another.
-    perGirth: (1 - share) * told.perGirth - (share * model['ring-behind-elbow']) / model['average-girth'],
+    perGirth: (-share * model['ring-behind-elbow']) / model['average-girth'],
   };
 }
 

@@ -30,7 +30,11 @@ export const ponyStrands = rule({
       agreement: 'disputed',
       dissent: 'practice names no rigging; where the ring hangs far back the room would take more',
     },
-    { basis: 'choice', source: 'engineering-choice', why: 'from 60 in of girth on it is tied as a small horse' },
+    {
+      basis: 'choice',
+      source: 'engineering-choice',
+      why: 'from 60 in of girth on it is tied as a small horse',
+    },
   ],
   can: ['good', 'acceptable', 'not-applicable'],
   judge({ order, girth }, { strands }) {

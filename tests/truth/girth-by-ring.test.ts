@@ -85,11 +85,19 @@ describe('what is weighed', () => {
   test.each<[string, Partial<Saddle>, Partial<Horse>]>([
     ['a taped girth stays', { ringToRing: 46, style: 'ring' }, { heartGirth: 73 }],
     ['without tapes at the rings', { style: 'ring' }, {}],
-    ['a drop of a saddle nobody described', { ringDrop: 15, style: undefined }, {}],
   ])('%s: nothing', (_, saddle, horse) => {
     const facts = factsOf(orderOf({ horse: { heartGirth: undefined, height: 60, ...horse }, saddle }), model);
     expect(facts.girth.value).toBe(horse.heartGirth ?? girthFromHeight(60, undefined).value);
     expect(facts.girth.moved).toEqual({ own: facts.girth.sd, station: 0, drop: 0 });
+  });
+
+  test('a drop of a saddle nobody described counts as one of the ring rigging that is assumed of it', () => {
+    const drop = { rigging, ringDrop: 15 };
+    const undescribed = withRingTapes(usual, drop, model);
+    const ring = withRingTapes(usual, { ...drop, style: 'ring' }, model);
+    expect({ ...undescribed, basis: '' }).toEqual({ ...ring, basis: '' });
+    expect(undescribed.basis).toContain('style not given');
+    expect(undescribed.sd).toBeLessThan(usual.sd);
   });
 
   test('where they are far apart, the spread grows, in all its parts', () => {
