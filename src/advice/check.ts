@@ -5,7 +5,7 @@ import { Ground } from '../fit/ground.ts';
 import { lay } from '../fit/lay.ts';
 import type { Buckle, CinchAsked, Shop, Style } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
-import { bySize, layersOn } from '../stock/buckles.ts';
+import { bySize, layersOn, strandsAway } from '../stock/buckles.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';
@@ -137,12 +137,16 @@ interface BuckleScene {
   readonly shop: Shop;
 }
 
-/** The named buckle; else that of the spec that agrees, the smallest that takes the strands, the largest there is. */
+/** The named buckle; else that of the spec that agrees, the smallest that takes the strands, the one that comes nearest to taking them. */
 function buckleFor(id: string | undefined, { strands, like, shop }: BuckleScene): Buckle | undefined {
   if (id !== undefined) return shop.buckles.find((buckle) => buckle.id === id);
   if (like !== undefined) return like.buckle;
   const sorted = [...shop.buckles].sort(bySize);
-  return sorted.find((buckle) => layersOn(buckle, strands) !== undefined) ?? sorted.at(-1);
+  const away = (buckle: Buckle): number => strandsAway(buckle, strands);
+  return sorted.reduce<Buckle | undefined>(
+    (best, buckle) => (best === undefined || away(buckle) < away(best) ? buckle : best),
+    undefined,
+  );
 }
 
 /** Length of the spec that is like it, or first; else the even neighbour below the target. */

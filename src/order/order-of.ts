@@ -14,11 +14,17 @@ export function orderOf(written: WrittenOrder): Order {
   return {
     ...written,
     quantity: written.quantity ?? 1,
+    wants: saidOf(written.wants),
+    current: saidOf(written.current),
     photo: photoOf(written.photo),
     horse: horseOf(written.horse),
     saddle: saddleOf(written.saddle),
   };
 }
+
+/** A block in which nothing stands says nothing. */
+const saidOf = <B extends object>(block: B | undefined): B | undefined =>
+  block === undefined || Object.values(block).every((value) => value === undefined) ? undefined : block;
 
 /** The horse, as orders and outcomes write it. */
 export const horseOf = (horse: WrittenOrder['horse']): Whole<Horse, WrittenOrder['horse']> => ({

@@ -1,10 +1,11 @@
 /** Does the buckle take that many strands? */
 import { defaultModel } from '../sources/numbers.ts';
 import type { Candidate } from '../fit/candidate.ts';
+import type { Shop } from '../order/types.ts';
+import { layersOn } from '../stock/buckles.ts';
 import { count, len, say, type Phrase } from '../units/phrase.ts';
 import { rule, type CaseFacts } from './rule.ts';
 
-const facts = { model: defaultModel };
 const buckle = {
   id: 'example',
   barWidth: 4,
@@ -15,12 +16,15 @@ const buckle = {
   onHand: 2,
   orderable: true,
 };
+const facts = { model: defaultModel, shop: { buckles: [buckle] } as unknown as Shop };
 
-type Seen = Pick<CaseFacts, 'model'>;
+type Seen = Pick<CaseFacts, 'model' | 'shop'>;
 type Made = Pick<Candidate, 'buckle' | 'layers' | 'strands' | 'buckleWidth'>;
 
-const notTaken = (_: Seen, { strands, buckle }: Made): Phrase =>
-  say`has a buckle that does not take ${count(strands)} strands: ${buckle.id}`;
+const notTaken = ({ shop }: Seen, { strands, buckle }: Made): Phrase =>
+  shop.buckles.some((other) => layersOn(other, strands) !== undefined)
+    ? say`has a buckle that does not take ${count(strands)} strands: ${buckle.id}`
+    : say`has ${count(strands)} strands, which no buckle of the shop takes`;
 
 const tooWide = ({ model }: Seen, { buckleWidth }: Made): Phrase =>
   say`is ${len(buckleWidth)} wide at the buckle and needs a special one; from ${len(model['special-buckle-width'])} an ordinary one will not do`;
@@ -31,7 +35,7 @@ const taken = (_: Seen, { buckle, strands, layers }: Made): Phrase =>
 export const buckleStrands = rule({
   id: 'buckle-strands',
   question: 'Does the buckle take that many strands?',
-  reads: ['model'],
+  reads: ['model', 'shop'],
   looks: ['buckle', 'layers', 'strands', 'buckleWidth'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'refuse'],

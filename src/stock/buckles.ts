@@ -14,6 +14,14 @@ export function layersOn(buckle: Buckle, strands: number): Layers | undefined {
   return undefined;
 }
 
+/** How many strands fewer or more it would have to be for the buckle to take them; 0 where it does. */
+export const strandsAway = ({ single, double }: Buckle, strands: number): number =>
+  Math.min(
+    ...[single, double].map((range) =>
+      range === undefined ? Infinity : Math.max(0, range.min - strands, strands - range.max),
+    ),
+  );
+
 /** Whether some of the two for each cinch must be ordered first; false where none can be had. */
 export const mustBeOrdered = ({ onHand, orderable }: Buckle, quantity: number): boolean =>
   orderable && onHand < 2 * quantity;

@@ -1,7 +1,7 @@
 /** Rules about cords and buckles at their bounds: which side a bound belongs to, how far off it is, and what is told. */
 import { describe, expect, it, test } from 'vitest';
 import type { Candidate } from '../../src/fit/candidate.ts';
-import type { Use } from '../../src/order/types.ts';
+import type { Shop, Use } from '../../src/order/types.ts';
 import { defaultModel as model } from '../../src/sources/numbers.ts';
 import { judgedBy } from '../support/judged.ts';
 import { plainBuckle } from '../support/orders.ts';
@@ -9,11 +9,13 @@ import { within } from '../support/within.ts';
 
 const least = 1e-9;
 
+const special6 = { ...plainBuckle, id: 'six', double: { min: 27, max: 31 } };
+
 describe('buckle-strands', () => {
   const judged = (layers: Candidate['layers'], buckleWidth: number, special = false) =>
     judgedBy(
       'buckle-strands',
-      { model },
+      { model, shop: { buckles: [special6, plainBuckle] } as unknown as Shop },
       { buckle: { ...plainBuckle, special }, layers, strands: 29, buckleWidth },
     );
 
