@@ -15,7 +15,7 @@ describe('buckle-strands', () => {
   const judged = (layers: Candidate['layers'], buckleWidth: number, special = false) =>
     judgedBy(
       'buckle-strands',
-      { model, shop: { buckles: [special6, plainBuckle] } as unknown as Shop },
+      { model, shop: { buckles: [special6, plainBuckle] } },
       { buckle: { ...plainBuckle, special }, layers, strands: 29, buckleWidth },
     );
 
