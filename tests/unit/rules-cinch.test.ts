@@ -1,7 +1,7 @@
 /** Rules about cords and buckles at their bounds: which side a bound belongs to, how far off it is, and what is told. */
 import { describe, expect, it, test } from 'vitest';
 import type { Candidate } from '../../src/fit/candidate.ts';
-import type { Shop, Use } from '../../src/order/types.ts';
+import type { Use } from '../../src/order/types.ts';
 import { defaultModel as model } from '../../src/sources/numbers.ts';
 import { judgedBy } from '../support/judged.ts';
 import { plainBuckle } from '../support/orders.ts';
