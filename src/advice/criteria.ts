@@ -214,14 +214,6 @@ const widestFine = criterion({
   because: (a, b) => say`wider: ${len(a.candidate.width)} against ${len(b.candidate.width)}`,
 });
 
-const leastCord = criterion({
-  id: 'less cord',
-  looks: ['cordFeet'],
-  key: ({ candidate }) => candidate.cordFeet,
-  because: (a, b) =>
-    say`less cord: ${count(Math.ceil(a.candidate.cordFeet))} ft against ${count(Math.ceil(b.candidate.cordFeet))} ft`,
-});
-
 /** Which criteria decide for this order, in which order: by its use and the trouble reported. */
 export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
   const { trouble } = facts.order.horse;
@@ -246,6 +238,5 @@ export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
     simplest,
     widestFine,
     smallestBuckle,
-    leastCord,
   ];
 }

@@ -52,13 +52,12 @@ export class Sums {
   }
 
   #addToMakes(part: Part, rows: Rows): void {
-    const { makes, buckles, firstOfStrands } = rows;
+    const { makes, buckles, strandCounts } = rows;
     const { axes } = part;
-    const strands = firstOfStrands.length;
     const ofStyle = (axes & STYLE) === 0 ? 0 : 1;
     const ofStrands = (axes & STRANDS) === 0 ? 0 : styleIds.length;
-    const ofBuckle = (axes & BUCKLE) === 0 ? 0 : styleIds.length * strands;
-    const known = this.#unread(styleIds.length * strands * buckles);
+    const ofBuckle = (axes & BUCKLE) === 0 ? 0 : styleIds.length * strandCounts;
+    const known = this.#unread(styleIds.length * strandCounts * buckles);
     const sums = this.ofMakes;
     for (let make = 0; make < makes.length; make++) {
       const { styleNo, strandsNo, buckleNo } = makes[make] as Chosen;

@@ -15,9 +15,9 @@ export class Trial implements Rows {
   readonly facts: CaseFacts;
   readonly tied: TiedList;
   readonly makes: readonly Make[];
-  readonly firstOfStrands: readonly number[];
   /** Of each buckle every length: a hang's number is that of its buckle times the number of lengths, plus that of its length. */
   readonly hangs: readonly Hang[];
+  readonly strandCounts: number;
   readonly buckles: number;
   readonly lengths: number;
   readonly #ground: Ground;
@@ -36,7 +36,7 @@ export class Trial implements Rows {
     this.facts = facts;
     this.tied = tied;
     this.makes = makes;
-    this.firstOfStrands = tied.firstOfStrands;
+    this.strandCounts = tied.strands.length;
     this.hangs = hangs;
     this.buckles = buckles.length;
     this.lengths = lengths.length;
@@ -82,11 +82,6 @@ export class Trial implements Rows {
   /** Number of the shortest hang of a make's buckle. */
   firstHangOf(make: number): number {
     return (this.makes[make] as Make).buckleNo * this.lengths;
-  }
-
-  /** Number of a make's style and strand count. */
-  groupOf(make: number): number {
-    return (this.makes[make] as Make).groupNo;
   }
 }
 
