@@ -42,7 +42,7 @@ const shops: Readonly<Record<string, Shop>> = {
     ...defaultShop,
     buckles: buckles.map((buckle, i) => ({
       ...buckle,
-      id: String(9 - i),
+      id: '3504162'.charAt(i),
       frameWidth: 7,
       frameHeight: 2.5,
       single: { min: 11, max: 25 },
@@ -67,9 +67,9 @@ const asked = (shop: Shop, seed: number, measuredBy = shop.model): Asked[] =>
   });
 
 /** The best of each style and strand count, by sorting every candidate that passes. */
-function sorted(facts: CaseFacts): Judged[] {
+function sorted(facts: CaseFacts, criteria = criteriaFor(facts)): Judged[] {
   const seen = new Set<string>();
-  return rank(new Trial(facts).all.filter(passes), criteriaFor(facts)).filter(({ candidate }) => {
+  return rank(new Trial(facts).all.filter(passes), criteria).filter(({ candidate }) => {
     const group = `${candidate.style} ${candidate.strands}`;
     return !seen.has(group) && seen.add(group);
   });
@@ -103,6 +103,19 @@ describe.each(Object.entries(shops))('%s', (_, shop) => {
         expect(countsOf(spec)).toEqual(countsOf(asSeen(spec, facts)));
     }
   });
+});
+
+test('a fact that is not known is one more that nobody can tell, of each candidate', () => {
+  for (const { facts } of asked(defaultShop, 7).slice(0, 20)) {
+    const unknown = { ...facts, slipNeed: undefined as unknown as CaseFacts['slipNeed'] };
+    const criteria = criteriaFor(facts);
+    const found = bestOfEach(new Trial(unknown), criteria);
+    expect(found.map(named)).toEqual(sorted(unknown, criteria).map(named));
+    for (const spec of found) {
+      expect(countsOf(spec)).toEqual(countsOf(asSeen(spec, unknown)));
+      expect(spec.judgementOf('grip')).toBe('cannot-tell');
+    }
+  }
 });
 
 test('facts of another model than the shop has now are compared by that model, and in turn by both', () => {
