@@ -29,15 +29,11 @@ export class Trial implements Rows {
     const { makes, buckles } = tied;
     const ground = new Ground(facts, tied);
     const lengths = lengthSteps(facts.lengthNeed.target.value, facts.shop.lengths);
-    const hangs: Hang[] = [];
-    // Where nothing can be tied, nothing hangs either.
-    if (makes.length > 0)
-      for (const buckle of buckles) for (const length of lengths) hangs.push(ground.hang(buckle, length));
     this.facts = facts;
     this.tied = tied;
     this.makes = makes;
     this.strandCounts = tied.strands.length;
-    this.hangs = hangs;
+    this.hangs = buckles.flatMap((buckle) => lengths.map((length) => ground.hang(buckle, length)));
     this.buckles = buckles.length;
     this.lengths = lengths.length;
     this.#ground = ground;

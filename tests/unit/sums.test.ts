@@ -11,7 +11,7 @@ interface Counts {
   readonly lengths: number;
 }
 
-/** Every strand count on every buckle in three styles; bodies are numbered by style and strands, clearances by all. */
+/** Every strand count on every buckle in three styles; bodies are numbered by style and strands, clearances by style and hang. */
 function rowsOf({ strands, buckles, lengths }: Counts): Rows {
   const makes: Chosen[] = [];
   for (let strandsNo = 0; strandsNo < strands; strandsNo++)
@@ -25,7 +25,7 @@ function rowsOf({ strands, buckles, lengths }: Counts): Rows {
     const { styleNo, strandsNo } = makes[make]!;
     const { buckleNo, lengthNo } = hangs[hang]!;
     const bodyNo = styleNo + 3 * strandsNo;
-    const clearanceNo = bodyNo + 3 * strands * (buckleNo + buckles * lengthNo);
+    const clearanceNo = styleNo + 3 * (buckleNo + buckles * lengthNo);
     return { styleNo, strandsNo, buckleNo, lengthNo, bodyNo, clearanceNo } as LaidCandidate;
   };
   return { makes, hangs, strandCounts: strands, buckles, lengths, laid };
@@ -101,7 +101,7 @@ describe('sums', () => {
       ...once,
       candidates,
       12, // bodies
-      candidates, // as many clearances
+      18, // clearances
       candidates,
       candidates,
     ]);
