@@ -1,7 +1,6 @@
 /** What makes one spec come before another: named criteria, one after the other, never added up. */
 import { axesOfParts } from '../fit/axes.ts';
 import type { Candidate } from '../fit/candidate.ts';
-import type { Shop } from '../order/types.ts';
 import { rules } from '../rules/registry.ts';
 import type { CaseFacts, Judgement } from '../rules/rule.ts';
 import { fullWidth, pinchedWidth } from '../stock/outline.ts';
@@ -93,21 +92,23 @@ const gripFirst = criterion({
 /** Contact areas closer than this are called equal. */
 const AREA_STEP = 10;
 
-const mostWidth = ({ strands, model }: Shop): number =>
+const mostWidth = ({ shop: { strands }, model }: CaseFacts): number =>
   Math.max(fullWidth(strands.max, model), pinchedWidth(strands.max, model));
 
 const tens = (area: number): number => Math.floor(area / AREA_STEP + SLACK);
 
-const mostAgainstSides = ({ shop, lengthNeed }: CaseFacts): Criterion =>
-  criterion({
+const mostAgainstSides = (facts: CaseFacts): Criterion => {
+  const longest = facts.shop.lengths.max + facts.lengthNeed.stretch;
+  return criterion({
     id: 'more against the sides',
     looks: ['gripArea'],
     // The longest and widest, all of it against the sides.
-    whole: [-tens((shop.lengths.max + lengthNeed.stretch) * mostWidth(shop)), 0],
+    whole: [-tens(longest * mostWidth(facts)), 0],
     key: ({ candidate }) => -tens(candidate.gripArea),
     because: (a, b) =>
       say`more of it lies against the sides: ${area(a.candidate.gripArea)} against ${area(b.candidate.gripArea)}`,
   });
+};
 
 const steps = (chance: number): number => Math.floor(Math.min(SURE_ENOUGH, chance) / FIVE_PERCENT + SLACK);
 
@@ -149,11 +150,11 @@ const smallestBuckle = criterion({
 
 const halfInches = (width: number): number => Math.floor(width / HALF_INCH + SLACK);
 
-const widest = ({ shop }: CaseFacts): Criterion =>
+const widest = (facts: CaseFacts): Criterion =>
   criterion({
     id: 'wider behind the elbow',
     looks: ['elbowWidth'],
-    whole: [-halfInches(mostWidth(shop)), 0],
+    whole: [-halfInches(mostWidth(facts)), 0],
     key: ({ candidate }) => -halfInches(candidate.elbowWidth),
     because: (a, b) =>
       say`wider behind the elbow, which spreads the pressure: ${len(a.candidate.elbowWidth)} against ${len(b.candidate.elbowWidth)}`,
@@ -213,14 +214,6 @@ const widestFine = criterion({
   because: (a, b) => say`wider: ${len(a.candidate.width)} against ${len(b.candidate.width)}`,
 });
 
-const leastCord = criterion({
-  id: 'less cord',
-  looks: ['cordFeet'],
-  key: ({ candidate }) => candidate.cordFeet,
-  because: (a, b) =>
-    say`less cord: ${count(Math.ceil(a.candidate.cordFeet))} ft against ${count(Math.ceil(b.candidate.cordFeet))} ft`,
-});
-
 /** Which criteria decide for this order, in which order: by its use and the trouble reported. */
 export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
   const { trouble } = facts.order.horse;
@@ -245,6 +238,5 @@ export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
     simplest,
     widestFine,
     smallestBuckle,
-    leastCord,
   ];
 }

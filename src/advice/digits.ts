@@ -1,5 +1,5 @@
 /** The first criteria of ranking as one number, of which they are the digits: of two candidates the one with the smaller number comes first. */
-import { LENGTH, STRANDS } from '../fit/axes.ts';
+import { BUCKLE } from '../fit/axes.ts';
 import type { LaidCandidate } from '../fit/lay.ts';
 import type { CaseFacts, Judgement } from '../rules/rule.ts';
 import type { TiedList } from '../stock/tied.ts';
@@ -30,7 +30,7 @@ export interface Counted {
 /** What is not in the sums. */
 export interface Digits {
   readonly counted: readonly Counted[];
-  /** The criteria for which there was no room, or that have too many keys. */
+  /** From the first criterion on for which there is no room, or whose keys nobody can list. */
   readonly others: readonly Criterion[];
 }
 
@@ -70,7 +70,7 @@ export function addDigits(sums: Sums, criteria: readonly Criterion[], numbering:
   return { counted, others: criteria.slice(digits.length) };
 }
 
-/** Undefined where keys are any numbers and follow from too much. */
+/** Undefined where keys are any numbers, and follow from too much to list them. */
 function digitOf(criterion: Criterion, numbering: Numbering): Digit | undefined {
   const { ofShop: isOfShop, whole } = criterion;
   const axes = axesOfCriterion(criterion, numbering.facts);
@@ -88,19 +88,16 @@ function axesOfCriterion({ axes, rule }: Criterion, facts: CaseFacts): number {
   return asked === undefined ? axes : axes | axesOfRule(asked, facts);
 }
 
-/** All keys of any size, where they follow from little; undefined where they do not. */
+/** All keys of any size, where they follow from buckle and length alone; undefined where they do not. */
 function keysAlong(axes: number, { key }: Criterion, { facts, rows }: Numbering): number[] | undefined {
+  if (!isWithin(axes, HANG)) return undefined;
+  // The first buckle has every length.
+  const hangs = (axes & BUCKLE) === 0 ? rows.lengths : rows.hangs.length;
   const keys: number[] = [];
-  let seen: Seen | undefined;
-  const add = (candidate: LaidCandidate): void => {
-    if (seen === undefined) seen = new Seen(facts, candidate);
-    const own = key(seen);
+  for (let hang = 0; hang < hangs; hang++) {
+    const own = key(new Seen(facts, rows.laid(0, hang)));
     if (!keys.includes(own)) keys.push(own);
-  };
-  if (axes === STRANDS) for (const make of rows.firstOfStrands) add(rows.laid(make));
-  else if (axes === LENGTH) for (let length = 0; length < rows.lengths; length++) add(rows.laid(0, length));
-  else if (isWithin(axes, HANG)) for (let hang = 0; hang < rows.hangs.length; hang++) add(rows.laid(0, hang));
-  else return undefined;
+  }
   return keys.sort((a, b) => a - b);
 }
 

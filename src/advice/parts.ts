@@ -23,8 +23,8 @@ export interface Rows {
   readonly makes: readonly Chosen[];
   /** Of each buckle every length. */
   readonly hangs: readonly Chosen[];
-  /** Of each strand count a make. */
-  readonly firstOfStrands: readonly number[];
+  /** How many there are of each. */
+  readonly strandCounts: number;
   readonly buckles: number;
   readonly lengths: number;
   /** Lays a make on a hang; on the shortest it can have where none is named. Good until the next one is laid. */

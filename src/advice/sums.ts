@@ -1,5 +1,5 @@
 /** Sums of parts of all candidates of an order, where each part is read as seldom as it can differ. */
-import { BODY, BUCKLE, CLEARANCE, LENGTH, STRANDS, STYLE } from '../fit/axes.ts';
+import { BODY, BUCKLE, CLEARANCE, STRANDS, STYLE } from '../fit/axes.ts';
 import type { LaidCandidate } from '../fit/lay.ts';
 import { styleIds } from '../stock/styles.ts';
 import { HANG, isWithin, MAKE, type Chosen, type Part, type Rows } from './parts.ts';
@@ -37,7 +37,7 @@ export class Sums {
     this.#others.length = 0;
   }
 
-  /** Adds a part; no two that are kept by body or by clearance. */
+  /** Adds a part. Of one that follows from the body alone, and of one from the clearance alone, what was read is kept. */
   add(part: Part, rows: Rows): void {
     const { axes } = part;
     if (isWithin(axes, MAKE)) this.#addToMakes(part, rows);
@@ -52,13 +52,12 @@ export class Sums {
   }
 
   #addToMakes(part: Part, rows: Rows): void {
-    const { makes, buckles, firstOfStrands } = rows;
+    const { makes, buckles, strandCounts } = rows;
     const { axes } = part;
-    const strands = firstOfStrands.length;
     const ofStyle = (axes & STYLE) === 0 ? 0 : 1;
     const ofStrands = (axes & STRANDS) === 0 ? 0 : styleIds.length;
-    const ofBuckle = (axes & BUCKLE) === 0 ? 0 : styleIds.length * strands;
-    const known = this.#unread(styleIds.length * strands * buckles);
+    const ofBuckle = (axes & BUCKLE) === 0 ? 0 : styleIds.length * strandCounts;
+    const known = this.#unread(styleIds.length * strandCounts * buckles);
     const sums = this.ofMakes;
     for (let make = 0; make < makes.length; make++) {
       const { styleNo, strandsNo, buckleNo } = makes[make] as Chosen;
@@ -71,14 +70,13 @@ export class Sums {
 
   #addToHangs(part: Part, rows: Rows): void {
     const { hangs, buckles, lengths } = rows;
-    const { axes } = part;
-    const ofBuckle = (axes & BUCKLE) === 0 ? 0 : 1;
-    const ofLength = (axes & LENGTH) === 0 ? 0 : buckles;
+    // It depends on the length, else it were a part of makes.
+    const ofBuckle = (part.axes & BUCKLE) === 0 ? 0 : 1;
     const known = this.#unread(buckles * lengths);
     const sums = this.ofHangs;
     for (let hang = 0; hang < hangs.length; hang++) {
       const { buckleNo, lengthNo } = hangs[hang] as Chosen;
-      const key = buckleNo * ofBuckle + lengthNo * ofLength;
+      const key = buckleNo * ofBuckle + lengthNo * buckles;
       let number = known[key] as number;
       if (number === UNREAD) number = known[key] = part.read(rows.laid(0, hang));
       sums[hang] = (sums[hang] as number) + number;

@@ -15,9 +15,9 @@ export class Trial implements Rows {
   readonly facts: CaseFacts;
   readonly tied: TiedList;
   readonly makes: readonly Make[];
-  readonly firstOfStrands: readonly number[];
   /** Of each buckle every length: a hang's number is that of its buckle times the number of lengths, plus that of its length. */
   readonly hangs: readonly Hang[];
+  readonly strandCounts: number;
   readonly buckles: number;
   readonly lengths: number;
   readonly #ground: Ground;
@@ -29,15 +29,11 @@ export class Trial implements Rows {
     const { makes, buckles } = tied;
     const ground = new Ground(facts, tied);
     const lengths = lengthSteps(facts.lengthNeed.target.value, facts.shop.lengths);
-    const hangs: Hang[] = [];
-    // Where nothing can be tied, nothing hangs either.
-    if (makes.length > 0)
-      for (const buckle of buckles) for (const length of lengths) hangs.push(ground.hang(buckle, length));
     this.facts = facts;
     this.tied = tied;
     this.makes = makes;
-    this.firstOfStrands = tied.firstOfStrands;
-    this.hangs = hangs;
+    this.strandCounts = tied.strands.length;
+    this.hangs = buckles.flatMap((buckle) => lengths.map((length) => ground.hang(buckle, length)));
     this.buckles = buckles.length;
     this.lengths = lengths.length;
     this.#ground = ground;
@@ -82,11 +78,6 @@ export class Trial implements Rows {
   /** Number of the shortest hang of a make's buckle. */
   firstHangOf(make: number): number {
     return (this.makes[make] as Make).buckleNo * this.lengths;
-  }
-
-  /** Number of a make's style and strand count. */
-  groupOf(make: number): number {
-    return (this.makes[make] as Make).groupNo;
   }
 }
 

@@ -31,11 +31,11 @@ const TWENTY: Rule = {
 
 /** Up to here twelve points are good to seven digits. */
 const STEEP = 0.98;
-/** Closer to one than this the two are taken as one: the integrand grows too steep for twenty points. */
+/** Closer to one than this the two are taken as one, up to 0.016 too much: the integrand grows too steep for twenty points. */
 const AS_ONE = 0.995;
 
 /**
- * P(X <= h and Y <= k) for standard normal X and Y of correlation rho, to about six digits.
+ * P(X <= h and Y <= k) for standard normal X and Y of correlation rho, to about seven digits from -0.995 to 0.995.
  * Phi(h) Phi(k) + 1/(2 pi) times the integral of exp(-(h^2 + k^2 - 2 h k sin t) / (2 cos^2 t)) over t from 0 to asin rho
  * (Drezner & Wesolowsky 1990, J. Stat. Comput. Simul. 35:101).
  */

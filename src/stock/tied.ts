@@ -14,8 +14,6 @@ export interface Make {
   readonly strandsNo: number;
   readonly buckleNo: number;
   readonly lengthNo: 0;
-  /** Number of its style and strand count. */
-  readonly groupNo: number;
 }
 
 /** Fewest strands first, then the smallest buckle: it does not depend on the order of the shop's own lists. */
@@ -24,8 +22,6 @@ export interface TiedList {
   /** Of each style and strand count, the places of its makes. */
   readonly groups: readonly (readonly number[])[];
   readonly strands: readonly number[];
-  /** Of each strand count, the place of its first make. */
-  readonly firstOfStrands: readonly number[];
   readonly buckles: readonly Buckle[];
 }
 
@@ -42,8 +38,8 @@ export function tiedBy(shop: Shop): TiedList {
 function listTied(shop: Shop): TiedList {
   const buckles = [...shop.buckles].sort(bySize);
   const strands: number[] = [];
-  const firstOfStrands: number[] = [];
   const makes: Make[] = [];
+  const groups: number[][] = [];
   const first = shop.strands.min + ((shop.strands.min + 1) % 2);
   for (let count = first; count <= shop.strands.max; count += 2) {
     const before = makes.length;
@@ -52,25 +48,11 @@ function listTied(shop: Shop): TiedList {
       const layers = layersOn(buckle, count);
       if (layers === undefined) return;
       for (const [styleNo, style] of styleIds.entries()) {
-        const groupNo = strandsNo * styleIds.length + styleNo;
-        makes.push({
-          style,
-          strands: count,
-          buckle,
-          layers,
-          styleNo,
-          strandsNo,
-          buckleNo,
-          lengthNo: 0,
-          groupNo,
-        });
+        (groups[strandsNo * styleIds.length + styleNo] ??= []).push(makes.length);
+        makes.push({ style, strands: count, buckle, layers, styleNo, strandsNo, buckleNo, lengthNo: 0 });
       }
     });
-    if (makes.length === before) continue;
-    strands.push(count);
-    firstOfStrands.push(before);
+    if (makes.length > before) strands.push(count);
   }
-  const groups: number[][] = [];
-  for (const [at, { groupNo }] of makes.entries()) (groups[groupNo] ??= []).push(at);
-  return { makes, groups, strands, firstOfStrands, buckles };
+  return { makes, groups, strands, buckles };
 }

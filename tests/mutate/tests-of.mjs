@@ -49,6 +49,8 @@ export const testsOf = {
     'tests/property/axes.test.ts',
   ],
   advice: [
+    'tests/unit/sums.test.ts',
+    'tests/unit/digits.test.ts',
     'tests/unit/ranking.test.ts',
     'tests/unit/advice-truths.test.ts',
     'tests/unit/advice.test.ts',

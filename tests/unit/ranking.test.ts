@@ -39,6 +39,14 @@ describe('ranking', () => {
     const order = orderOf({ saddle: { rigging: rigging('3/4') } });
     expect(firstOf(order, half)?.strands).toBe(firstOf(order, bare)?.strands);
   });
+
+  it('of buckles that nothing tells apart takes the first by name, wherever it stands in the list', () => {
+    const [buckle] = defaultShop.buckles;
+    for (const names of ['a b c', 'b a c', 'c b a']) {
+      const buckles = names.split(' ').map((id) => ({ ...buckle!, id }));
+      expect(firstOf(orderOf(), { ...defaultShop, buckles })?.buckle.id).toBe('a');
+    }
+  });
 });
 
 describe('stock', () => {

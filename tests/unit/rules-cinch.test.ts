@@ -1,7 +1,7 @@
 /** Rules about cords and buckles at their bounds: which side a bound belongs to, how far off it is, and what is told. */
 import { describe, expect, it, test } from 'vitest';
 import type { Candidate } from '../../src/fit/candidate.ts';
-import type { Use } from '../../src/order/types.ts';
+import type { Kind, Order, Use } from '../../src/order/types.ts';
 import { defaultModel as model } from '../../src/sources/numbers.ts';
 import { judgedBy } from '../support/judged.ts';
 import { plainBuckle } from '../support/orders.ts';
@@ -111,6 +111,35 @@ describe('roping-strength', () => {
     const unsaid = judgedBy('roping-strength', { order: {} }, { strands: 21 });
     expect(unsaid.judgement).toBe('cannot-tell');
     expect(unsaid.told).not.toBe(judged(11, 'trail').told);
+  });
+});
+
+describe('pony-strands', () => {
+  const judged = (strands: number, girth = 50, kind: Kind | undefined = 'pony') =>
+    judgedBy(
+      'pony-strands',
+      { order: { horse: { kind } as Order['horse'] }, girth: { value: girth } },
+      { strands },
+    );
+
+  it.each([
+    [9, 'acceptable', -2],
+    [11, 'good', 0],
+    [12, 'good', 1],
+    [13, 'good', 0],
+    [15, 'acceptable', -2],
+  ] as const)('%i: %s, margin %i', (strands, judgement, margin) => {
+    expect(judged(strands)).toMatchObject({ judgement, margin });
+    expect(judged(strands).told).toMatch(
+      judgement === 'good' ? /strands, as ponies/ : /strands: ponies .* 11 to 13$/,
+    );
+  });
+
+  test('is no question from 60 in of girth on, nor of another kind', () => {
+    expect(judged(17, 60 - 1e-9).judgement).toBe('acceptable');
+    expect(judged(17, 60).judgement).toBe('not-applicable');
+    expect(judged(17, 50, 'mule').judgement).toBe('not-applicable');
+    expect(judged(17, 50, 'mule').told).not.toBe(judged(17, 60).told);
   });
 });
 
