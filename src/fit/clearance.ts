@@ -5,7 +5,8 @@ import type { Facts } from '../facts/facts.ts';
 import { widthAt, type Shape } from '../stock/outline.ts';
 import type { Clearance } from './candidate.ts';
 import { flareEdge, pinchedEdge } from './edges.ts';
-import { gapBetween, type Gap } from './gap.ts';
+import { elbowGap } from './elbow-gap.ts';
+import type { Gap } from './gap.ts';
 import { movesOf, shiftsInto, type Moves } from './moves.ts';
 
 /** What every gap of one order is measured against. */
@@ -110,7 +111,7 @@ export function clearanceOf(
   bodyWidth: number,
   { elbowLine, floor, moves }: Field,
 ): Clearance {
-  const front = measure(lone, gapBetween(edge, elbowLine), { bodyWidth, moves });
+  const front = measure(lone, elbowGap(edge, elbowLine), { bodyWidth, moves });
   const spreads = (front.distance - floor) / front.sd;
   return new Measured(front, bodyWidth === 0 ? 'buckle' : 'cinch', [spreads, Infinity, 1]);
 }
@@ -125,7 +126,7 @@ export function pinchedThroughout(width: number, top: number, field: Field): Fro
 }
 
 function pinchedInto(front: Front, shape: Shape, { elbowLine, slope, moves }: Field): Front {
-  const gap = gapBetween(pinchedEdge(shape, slope), elbowLine);
+  const gap = elbowGap(pinchedEdge(shape, slope), elbowLine);
   return measure(front, gap, { bodyWidth: shape.pinched, moves });
 }
 
@@ -136,7 +137,7 @@ function pinchedInto(front: Front, shape: Shape, { elbowLine, slope, moves }: Fi
  */
 export function roperClearance(shape: Shape, whole: Front, field: Field): Clearance {
   const { elbowLine, slope, floor, moves } = field;
-  const gap = gapBetween(flareEdge(shape, slope), elbowLine);
+  const gap = elbowGap(flareEdge(shape, slope), elbowLine);
   const flare = measure(flareFront, gap, { bodyWidth: widthAt(shape, gap.ps), moves });
   const same = whole.station >= shape.pinchedFrom && whole.station <= shape.top;
   const pinched = same ? whole : pinchedInto(pinchedFront, shape, field);

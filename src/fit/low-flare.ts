@@ -4,7 +4,8 @@ import type { Facts } from '../facts/facts.ts';
 import { fullWidth } from '../stock/outline.ts';
 import { gapSd, type Field } from './clearance.ts';
 import { flareEdge, pinchedEdge } from './edges.ts';
-import { gapBetween, type Gap } from './gap.ts';
+import { elbowGap } from './elbow-gap.ts';
+import type { Gap } from './gap.ts';
 
 /** Cinches are tied up to about this many strands; the spread asked for is that of the widest. */
 const MOST_STRANDS = 31;
@@ -40,8 +41,8 @@ export function lowFlareLimit(
     pinchedFrom: start,
     top: highest,
   });
-  const gapAt = (start: number): Gap => gapBetween(flareEdge(flared(start), slope), elbowLine);
-  const least = gapBetween(pinchedEdge(flared(flareLength), slope), elbowLine).distance;
+  const gapAt = (start: number): Gap => elbowGap(flareEdge(flared(start), slope), elbowLine);
+  const least = elbowGap(pinchedEdge(flared(flareLength), slope), elbowLine).distance;
   if (least < floor) return flareLength; // refused whatever the flare does
   const wanted = Math.min(target, gapAt(flareLength).distance);
   const narrowing = (full - pinched) / 2 / flareLength;
@@ -79,7 +80,7 @@ function highestKeeping({ wanted, highest, rise }: Search, gapAt: (start: number
     const over = gap.distance - wanted;
     if (over >= 0) low = start;
     else high = start;
-    if (low === high || (over >= 0 && over <= NEAR)) return start;
+    if (low === high || (over >= 0 && over <= NEAR)) return start - lowest <= NEAR ? lowest : start;
     const newton = start - over / changeOf(gap, start, rise);
     const next = newton > low && newton < high ? newton : (low + high) / 2;
     // A hair lower, so that no rounding takes it under what is wanted.
