@@ -73,29 +73,30 @@ function nearestAtEnd(edge: Float64Array, i: number, elbow: ElbowLine): boolean 
   const x = edge[i] as number;
   const s = edge[i + 1] as number;
   const back = elbow[ARMPIT] as number;
-  const below = s < (elbow[3] as number);
-  if (!below && s <= (elbow[5] as number)) return x < back && keepEnd(x, s, { qx: back, qs: s });
-  const corner = below ? ARMPIT : ELBOW;
-  const far = below ? 0 : 6;
   if (s < 0 || s > (elbow[7] as number)) return false;
-  const cs = elbow[corner + 1] as number;
-  const ux = (elbow[far] as number) - back;
-  const us = (elbow[far + 1] as number) - cs;
-  const dx = x - back;
-  const ds = s - cs;
-  if (dx * Math.abs(us) >= ux * Math.abs(ds)) return false;
-  const dot = dx * ux + ds * us;
-  const t = dot > 0 ? dot / (ux * ux + us * us) : 0;
-  return keepEnd(x, s, { qx: back + t * ux, qs: cs + t * us });
-}
-
-function keepEnd(x: number, s: number, { qx, qs }: Pick<Gap, 'qx' | 'qs'>): true {
+  let qx = back;
+  let qs = s;
+  const below = s < (elbow[3] as number);
+  if (below || s > (elbow[5] as number)) {
+    const far = below ? 0 : 6;
+    const cs = elbow[below ? 3 : 5] as number;
+    const ux = (elbow[far] as number) - back;
+    const us = (elbow[far + 1] as number) - cs;
+    const dx = x - back;
+    const ds = s - cs;
+    if (dx * Math.abs(us) >= ux * Math.abs(ds)) return false;
+    const dot = dx * ux + ds * us;
+    const t = dot > 0 ? dot / (ux * ux + us * us) : 0;
+    qx = back + t * ux;
+    qs = cs + t * us;
+  } else if (x >= back) return false;
   const squared = (x - qx) * (x - qx) + (s - qs) * (s - qs);
-  if (squared >= gap.distance) return true;
-  gap.distance = squared;
-  gap.px = x;
-  gap.ps = s;
-  gap.qx = qx;
-  gap.qs = qs;
+  if (squared < gap.distance) {
+    gap.distance = squared;
+    gap.px = x;
+    gap.ps = s;
+    gap.qx = qx;
+    gap.qs = qs;
+  }
   return true;
 }
