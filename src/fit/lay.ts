@@ -4,13 +4,11 @@ import type { Layers } from '../stock/buckles.ts';
 import { accentAtMost, accentFeet } from '../stock/accent.ts';
 import { bodyCordFeet } from '../stock/cord.ts';
 import {
-  areaBetween,
   fullWidth,
   outlineOf,
   roperShape,
   straightShape,
   widthAtBuckle,
-  writeRoper,
   type Outline,
   type Shape,
 } from '../stock/outline.ts';
@@ -46,9 +44,6 @@ interface Cords {
   readonly strandsNo: number;
   readonly layers: Layers | 0;
 }
-
-// Written again for each roper whose area is asked for.
-const scratch = { full: 0.5, pinched: 0.5, fullUpTo: 0.5, pinchedFrom: 0.5, top: 0.5 };
 
 /**
  * Hundreds are laid for one order and few are kept or looked at closely: so one may be laid again as another, and what
@@ -196,13 +191,10 @@ export class Laid implements LaidCandidate {
   }
 
   get gripArea(): number {
-    const { strands, hang, ground } = this;
-    const { armpit, facts } = ground;
-    const { low: top } = hang;
-    if (this.style === 'straight') return 2 * this.width * Math.max(0, top - Math.max(0, armpit));
-    return (
-      2 * areaBetween(writeRoper(scratch, { strands, start: this.body.start, top }, facts.model), armpit, top)
-    );
+    const { body, hang, ground } = this;
+    // A fan ends where the cords are pinched, and what is above that is as wide as at the buckle.
+    const narrow = hang.low - Math.max(body.start, ground.armpit);
+    return 2 * (body.fan + this.buckleWidth * Math.max(0, narrow));
   }
 
   get cordFeet(): number {
