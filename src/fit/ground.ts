@@ -23,6 +23,7 @@ import {
   type Front,
 } from './clearance.ts';
 import { bodyEdge, frameEdge } from './edges.ts';
+import { elbowGap } from './elbow-gap.ts';
 import { lowFlareLimit, lowFlareTarget } from './low-flare.ts';
 
 /** How one buckle hangs at one finished length, whatever is tied to it. */
@@ -45,7 +46,9 @@ export interface Hang {
   readonly aboveElbow: number;
   readonly belowWidest: number;
   readonly run: number;
-  readonly clearance: Clearance;
+  /** Least distance of the frame from the elbow line; the rest of its clearance is reckoned when it is what counts. */
+  readonly frameGap: number;
+  clearance: Clearance | undefined;
   readonly clearanceNo: number;
 }
 
@@ -156,9 +159,16 @@ export class Ground {
       aboveElbow: height - elbowHeight,
       belowWidest: girth.value / 4 - low,
       run: runFor(length, lengthNeed),
-      clearance: clearanceOf(frameEdge(buckle, low, this.field.slope), 0, this.field),
+      frameGap: elbowGap(frameEdge(buckle, low, this.field.slope), this.field.elbowLine).distance,
+      clearance: undefined,
       clearanceNo: this.number(),
     };
+  }
+
+  /** Clearance of a buckle's frame. */
+  frameClearance(hang: Hang): Clearance {
+    const { field } = this;
+    return (hang.clearance ??= clearanceOf(frameEdge(hang.buckle, hang.low, field.slope), 0, field));
   }
 
   /** Cords below a buckle that has room for them. */

@@ -128,9 +128,9 @@ export class Laid implements LaidCandidate {
     // Cords that come nearest above the buckle's low edge end before they get there.
     const whole = body.clearance.station <= hang.low;
     const ofCords = whole ? body.clearance : this.cutClearance();
-    const byCords = ofCords.inches <= hang.clearance.inches;
+    const byCords = ofCords.inches <= hang.frameGap;
     this.nearestNo = !byCords ? hang.clearanceNo : whole ? body.clearanceNo : this.ground.number();
-    return (this.nearest = byCords ? ofCords : hang.clearance);
+    return (this.nearest = byCords ? ofCords : this.ground.frameClearance(hang));
   }
 
   private cutClearance(): Clearance {
@@ -167,7 +167,7 @@ export class Laid implements LaidCandidate {
   }
 
   get buckleClearance(): number {
-    return this.hang.clearance.inches;
+    return this.hang.frameGap;
   }
 
   get buckleAboveElbow(): number {
