@@ -5,8 +5,9 @@ import type { Facts } from '../facts/facts.ts';
 import { widthAt, type Shape } from '../stock/outline.ts';
 import type { Clearance } from './candidate.ts';
 import { flareEdge, pinchedEdge } from './edges.ts';
-import { gapBetween, type Gap } from './gap.ts';
-import { movesOf, shiftsInto, type Moves } from './moves.ts';
+import { elbowGap } from './elbow-gap.ts';
+import type { Gap } from './gap.ts';
+import { followInto, movesOf, together, type Follows, type Moves } from './moves.ts';
 
 /** What every gap of one order is measured against. */
 export interface Field {
@@ -24,23 +25,22 @@ export const fieldOf = (facts: Facts): Field => ({
   moves: movesOf(facts),
 });
 
-// More inputs than the spread has.
-const MOST_INPUTS = 16;
-
-/** One part of a leading edge against the elbow line: how near, where, and what one sd of each input does to it. */
-export interface Front {
+/** One part of a leading edge against the elbow line: how near, where, and how it follows what the inputs move. */
+export interface Front extends Follows {
   distance: number;
   /** Station of its nearest point. */
   station: number;
   sd: number;
-  readonly shifts: number[];
 }
 
 const newFront = (): Front => ({
   distance: 0.5,
   station: 0.5,
   sd: 0.5,
-  shifts: new Array<number>(MOST_INPUTS).fill(0.5),
+  room: 0.5,
+  slope: 0.5,
+  width: 0.5,
+  grown: 0.5,
 });
 
 // Hundreds of fronts are measured for one order and few are kept.
@@ -49,12 +49,22 @@ const flareFront = newFront();
 const pinchedFront = newFront();
 
 /** Measures a front; `bodyWidth` is the cinch's width where it comes nearest. */
-function measure(front: Front, gap: Gap, { bodyWidth, moves }: { bodyWidth: number; moves: Moves }): Front {
+function measure(front: Front, gap: Gap, by: { bodyWidth: number; moves: Moves }): Front {
   front.distance = gap.distance;
   front.station = gap.ps;
-  front.sd = shiftsInto(front.shifts, gap, { moves, bodyWidth });
+  followInto(front, gap, by);
+  front.sd = Math.sqrt(together(front, front, by.moves));
   return front;
 }
+
+/** How many spreads one front and the other lie above the floor, and how far they move together: the correlation. */
+interface Risk {
+  first: number;
+  second: number;
+  together: number;
+}
+const riskOfOne: Risk = { first: 0.5, second: Infinity, together: 1 };
+const riskOfBoth: Risk = { first: 0.5, second: 0.5, together: 0.5 };
 
 /** Not reckoned yet. */
 const OPEN = -1;
@@ -65,24 +75,19 @@ class Measured implements Clearance {
   readonly sd: number;
   readonly station: number;
   readonly where: 'cinch' | 'buckle';
-  /** How many spreads one front and the other lie above the floor, and how far they move together. */
   private readonly first: number;
   private readonly second: number;
   private readonly together: number;
   private reckoned = OPEN;
 
-  constructor(
-    { distance, sd, station }: Front,
-    where: 'cinch' | 'buckle',
-    [first, second, together]: Fronts,
-  ) {
+  constructor({ distance, sd, station }: Front, where: 'cinch' | 'buckle', risk: Risk) {
     this.inches = distance;
     this.sd = sd;
     this.station = station;
     this.where = where;
-    this.first = first;
-    this.second = second;
-    this.together = together;
+    this.first = risk.first;
+    this.second = risk.second;
+    this.together = risk.together;
   }
 
   get chance(): number {
@@ -90,8 +95,6 @@ class Measured implements Clearance {
     return this.reckoned;
   }
 }
-
-type Fronts = readonly [first: number, second: number, together: number];
 
 /** Further above the floor than this many spreads, a front adds less than a thousandth to the risk. */
 const OUT_OF_REACH = 3.1;
@@ -110,9 +113,9 @@ export function clearanceOf(
   bodyWidth: number,
   { elbowLine, floor, moves }: Field,
 ): Clearance {
-  const front = measure(lone, gapBetween(edge, elbowLine), { bodyWidth, moves });
-  const spreads = (front.distance - floor) / front.sd;
-  return new Measured(front, bodyWidth === 0 ? 'buckle' : 'cinch', [spreads, Infinity, 1]);
+  const front = measure(lone, elbowGap(edge, elbowLine), { bodyWidth, moves });
+  riskOfOne.first = (front.distance - floor) / front.sd;
+  return new Measured(front, bodyWidth === 0 ? 'buckle' : 'cinch', riskOfOne);
 }
 
 /** First-order sd of a gap over all inputs. */
@@ -125,7 +128,7 @@ export function pinchedThroughout(width: number, top: number, field: Field): Fro
 }
 
 function pinchedInto(front: Front, shape: Shape, { elbowLine, slope, moves }: Field): Front {
-  const gap = gapBetween(pinchedEdge(shape, slope), elbowLine);
+  const gap = elbowGap(pinchedEdge(shape, slope), elbowLine);
   return measure(front, gap, { bodyWidth: shape.pinched, moves });
 }
 
@@ -136,20 +139,12 @@ function pinchedInto(front: Front, shape: Shape, { elbowLine, slope, moves }: Fi
  */
 export function roperClearance(shape: Shape, whole: Front, field: Field): Clearance {
   const { elbowLine, slope, floor, moves } = field;
-  const gap = gapBetween(flareEdge(shape, slope), elbowLine);
+  const gap = elbowGap(flareEdge(shape, slope), elbowLine);
   const flare = measure(flareFront, gap, { bodyWidth: widthAt(shape, gap.ps), moves });
   const same = whole.station >= shape.pinchedFrom && whole.station <= shape.top;
   const pinched = same ? whole : pinchedInto(pinchedFront, shape, field);
-  return new Measured(flare.distance <= pinched.distance ? flare : pinched, 'cinch', [
-    (flare.distance - floor) / flare.sd,
-    (pinched.distance - floor) / pinched.sd,
-    correlation(flare, pinched, moves.count),
-  ]);
-}
-
-/** How far the two fronts move together. */
-function correlation(flare: Front, pinched: Front, count: number): number {
-  let common = 0;
-  for (let i = 0; i < count; i++) common += (flare.shifts[i] as number) * (pinched.shifts[i] as number);
-  return common / (flare.sd * pinched.sd);
+  riskOfBoth.first = (flare.distance - floor) / flare.sd;
+  riskOfBoth.second = (pinched.distance - floor) / pinched.sd;
+  riskOfBoth.together = together(flare, pinched, moves) / (flare.sd * pinched.sd);
+  return new Measured(flare.distance <= pinched.distance ? flare : pinched, 'cinch', riskOfBoth);
 }

@@ -4,7 +4,15 @@ import { hoopPressure } from '../geometry/strap.ts';
 import type { Facts } from '../facts/facts.ts';
 import { runFor } from '../facts/length.ts';
 import type { Buckle, Style } from '../order/types.ts';
-import { fullWidth, pinchedWidth, straightShape, widthAt, writeRoper, type Shape } from '../stock/outline.ts';
+import {
+  fanArea,
+  fullWidth,
+  pinchedWidth,
+  straightShape,
+  widthAt,
+  writeRoper,
+  type Shape,
+} from '../stock/outline.ts';
 import type { Clearance } from './candidate.ts';
 import {
   clearanceOf,
@@ -15,6 +23,7 @@ import {
   type Front,
 } from './clearance.ts';
 import { bodyEdge, frameEdge } from './edges.ts';
+import { elbowGap } from './elbow-gap.ts';
 import { lowFlareLimit, lowFlareTarget } from './low-flare.ts';
 
 /** How one buckle hangs at one finished length, whatever is tied to it. */
@@ -37,7 +46,9 @@ export interface Hang {
   readonly aboveElbow: number;
   readonly belowWidest: number;
   readonly run: number;
-  readonly clearance: Clearance;
+  /** Least distance of the frame from the elbow line; the rest of its clearance is reckoned when it is what counts. */
+  readonly frameGap: number;
+  clearance: Clearance | undefined;
   readonly clearanceNo: number;
 }
 
@@ -54,6 +65,8 @@ export interface Body {
   readonly elbowWidth: number;
   /** Thin-wall hoop pressure T/(w R) where it is highest behind the elbow; only to compare candidates. */
   readonly pressure: number;
+  /** Area above the armpit of one side of its fan; nothing on a straight, that is no wider there than at the buckle. */
+  readonly fan: number;
 }
 
 type Placed = Pick<Body, 'strandsNo' | 'start' | 'clearance' | 'clearanceNo'>;
@@ -146,9 +159,16 @@ export class Ground {
       aboveElbow: height - elbowHeight,
       belowWidest: girth.value / 4 - low,
       run: runFor(length, lengthNeed),
-      clearance: clearanceOf(frameEdge(buckle, low, this.field.slope), 0, this.field),
+      frameGap: elbowGap(frameEdge(buckle, low, this.field.slope), this.field.elbowLine).distance,
+      clearance: undefined,
       clearanceNo: this.number(),
     };
+  }
+
+  /** Clearance of a buckle's frame. */
+  frameClearance(hang: Hang): Clearance {
+    const { field } = this;
+    return (hang.clearance ??= clearanceOf(frameEdge(hang.buckle, hang.low, field.slope), 0, field));
   }
 
   /** Cords below a buckle that has room for them. */
@@ -212,9 +232,11 @@ export class Ground {
   #roper({ strands, straight, likeStraightFrom }: StrandCount, start: number): Body {
     const { model, girth } = this.facts;
     const { strandsNo, no, clearance, clearanceNo, elbowWidth, pressure } = straight;
-    if (start - model['flare-length'] >= likeStraightFrom)
-      return { strandsNo, start, clearance, clearanceNo, no, elbowWidth, pressure };
     const shape = writeRoper(this.#shape, { strands, start, top: Math.max(girth.value / 2, start) }, model);
+    if (start - model['flare-length'] >= likeStraightFrom) {
+      const fan = fanArea(shape, this.armpit);
+      return { strandsNo, start, clearance, clearanceNo, no, elbowWidth, pressure, fan };
+    }
     if (clearance.inches > 0 && clearance.station <= shape.fullUpTo)
       return this.#body(shape, { strandsNo, start, clearance, clearanceNo });
     const own = roperClearance(shape, this.pinched(strandsNo), this.field);
@@ -229,7 +251,8 @@ export class Ground {
       if (here > pressure) pressure = here;
     }
     const elbowWidth = Math.min(widthAt(shape, this.facts.elbowStation), widthAt(shape, this.armpit));
-    return { strandsNo, start, clearance, clearanceNo, no: this.number(), elbowWidth, pressure };
+    const fan = start === 0 ? 0 : fanArea(shape, this.armpit);
+    return { strandsNo, start, clearance, clearanceNo, no: this.number(), elbowWidth, pressure, fan };
   }
 }
 

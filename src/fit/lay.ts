@@ -4,13 +4,11 @@ import type { Layers } from '../stock/buckles.ts';
 import { accentAtMost, accentFeet } from '../stock/accent.ts';
 import { bodyCordFeet } from '../stock/cord.ts';
 import {
-  areaBetween,
   fullWidth,
   outlineOf,
   roperShape,
   straightShape,
   widthAtBuckle,
-  writeRoper,
   type Outline,
   type Shape,
 } from '../stock/outline.ts';
@@ -46,9 +44,6 @@ interface Cords {
   readonly strandsNo: number;
   readonly layers: Layers | 0;
 }
-
-// Written again for each roper whose area is asked for.
-const scratch = { full: 0.5, pinched: 0.5, fullUpTo: 0.5, pinchedFrom: 0.5, top: 0.5 };
 
 /**
  * Hundreds are laid for one order and few are kept or looked at closely: so one may be laid again as another, and what
@@ -133,9 +128,9 @@ export class Laid implements LaidCandidate {
     // Cords that come nearest above the buckle's low edge end before they get there.
     const whole = body.clearance.station <= hang.low;
     const ofCords = whole ? body.clearance : this.cutClearance();
-    const byCords = ofCords.inches <= hang.clearance.inches;
+    const byCords = ofCords.inches <= hang.frameGap;
     this.nearestNo = !byCords ? hang.clearanceNo : whole ? body.clearanceNo : this.ground.number();
-    return (this.nearest = byCords ? ofCords : hang.clearance);
+    return (this.nearest = byCords ? ofCords : this.ground.frameClearance(hang));
   }
 
   private cutClearance(): Clearance {
@@ -172,7 +167,7 @@ export class Laid implements LaidCandidate {
   }
 
   get buckleClearance(): number {
-    return this.hang.clearance.inches;
+    return this.hang.frameGap;
   }
 
   get buckleAboveElbow(): number {
@@ -196,13 +191,10 @@ export class Laid implements LaidCandidate {
   }
 
   get gripArea(): number {
-    const { strands, hang, ground } = this;
-    const { armpit, facts } = ground;
-    const { low: top } = hang;
-    if (this.style === 'straight') return 2 * this.width * Math.max(0, top - Math.max(0, armpit));
-    return (
-      2 * areaBetween(writeRoper(scratch, { strands, start: this.body.start, top }, facts.model), armpit, top)
-    );
+    const { body, hang, ground } = this;
+    // A fan ends where the cords are pinched, and what is above that is as wide as at the buckle.
+    const narrow = hang.low - Math.max(body.start, ground.armpit);
+    return 2 * (body.fan + this.buckleWidth * Math.max(0, narrow));
   }
 
   get cordFeet(): number {

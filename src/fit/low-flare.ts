@@ -4,7 +4,8 @@ import type { Facts } from '../facts/facts.ts';
 import { fullWidth } from '../stock/outline.ts';
 import { gapSd, type Field } from './clearance.ts';
 import { flareEdge, pinchedEdge } from './edges.ts';
-import { gapBetween, type Gap } from './gap.ts';
+import { elbowGap } from './elbow-gap.ts';
+import type { Gap } from './gap.ts';
 
 /** Cinches are tied up to about this many strands; the spread asked for is that of the widest. */
 const MOST_STRANDS = 31;
@@ -31,21 +32,23 @@ export function lowFlareLimit(
 ): number {
   const { centreLine, elbowLine, girth, floor } = facts;
   const { slope } = centreLine;
-  const flareLength = facts.model['flare-length'];
+  const lowest = facts.model['flare-length'];
   const highest = girth.value / 4;
-  const flared = (start: number) => ({
-    full,
-    pinched,
-    fullUpTo: start - flareLength,
-    pinchedFrom: start,
-    top: highest,
-  });
-  const gapAt = (start: number): Gap => gapBetween(flareEdge(flared(start), slope), elbowLine);
-  const least = gapBetween(pinchedEdge(flared(flareLength), slope), elbowLine).distance;
-  if (least < floor) return flareLength; // refused whatever the flare does
-  const wanted = Math.min(target, gapAt(flareLength).distance);
-  const narrowing = (full - pinched) / 2 / flareLength;
-  return highestKeeping({ wanted, highest, rise: { slope, narrowing, flareLength } }, gapAt);
+  const shape = { full, pinched, fullUpTo: highest - lowest, pinchedFrom: lowest, top: highest };
+  // Refused whatever the flare does.
+  if (elbowGap(pinchedEdge(shape, slope), elbowLine).distance < floor) return lowest;
+  const gapAt = (start: number): Gap => {
+    shape.fullUpTo = start - lowest;
+    shape.pinchedFrom = start;
+    return elbowGap(flareEdge(shape, slope), elbowLine);
+  };
+  if (gapAt(highest).distance >= target) return highest;
+  const rise = { slope, narrowing: (full - pinched) / 2 / lowest, flareLength: lowest };
+  const least = gapAt(lowest);
+  if (least.distance > target) return highestKeeping({ wanted: target, from: lowest, highest, rise }, gapAt);
+  // Higher up it is never further away: so only where it is as near for a while is there anything to look for.
+  if (least.ps > 0 && changeOf(least, lowest, rise) < -LEVEL) return lowest;
+  return highestKeeping({ wanted: least.distance, from: highest, highest, rise }, gapAt);
 }
 
 /** How a flare's edge runs: its centre line, its own slant, and how far it reaches. */
@@ -57,29 +60,33 @@ interface Rise {
 
 interface Search {
   readonly wanted: number;
+  /** Where the search begins: at the lowest start or the highest. */
+  readonly from: number;
   readonly highest: number;
   readonly rise: Rise;
 }
 
 /** Far below what anybody ties to, far above what rounding does. */
 const NEAR = 1e-10;
+/** Where the gap changes by less than this an inch, it is only rounding that changes it. */
+const LEVEL = 1e-6;
 const MOST_STEPS = 60;
 
 /**
  * The highest start whose gap is not less than wanted, by Newton's steps inside a bracket. As long as the same two corners or
  * edges are nearest the gap is all but linear in the start, so two or three do; halving is for where it does not change.
  */
-function highestKeeping({ wanted, highest, rise }: Search, gapAt: (start: number) => Gap): number {
+function highestKeeping({ wanted, from, highest, rise }: Search, gapAt: (start: number) => Gap): number {
   const lowest = rise.flareLength;
   let low = lowest;
   let high = highest;
-  let start = highest;
+  let start = from;
   for (let step = 0; step < MOST_STEPS; step++) {
     const gap = gapAt(start);
     const over = gap.distance - wanted;
     if (over >= 0) low = start;
     else high = start;
-    if (low === high || (over >= 0 && over <= NEAR)) return start;
+    if (low === high || (over >= 0 && over <= NEAR)) return start - lowest <= NEAR ? lowest : start;
     const newton = start - over / changeOf(gap, start, rise);
     const next = newton > low && newton < high ? newton : (low + high) / 2;
     // A hair lower, so that no rounding takes it under what is wanted.

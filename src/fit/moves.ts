@@ -1,59 +1,91 @@
-/** How far each uncertain input moves a gap: the first-order part of its spread, laid out for hundreds of gaps. */
+/** How far the uncertain inputs move a gap: the first-order part of its spread, added up over all inputs once an order. */
 import type { Facts } from '../facts/facts.ts';
 import type { Gap } from './gap.ts';
 
-/** For one sd of each input, inches: of the centre line per inch of station, of the elbow line, of half a cinch's width. */
+/** How far a gap moves with each thing that the inputs move. */
+export interface Follows {
+  /** Per inch of elbow room. */
+  room: number;
+  /** Per inch that the centre line leans further forward in an inch of station. */
+  slope: number;
+  /** Per share by which cords are wider than thought. */
+  width: number;
+  /** Per share by which the corners of the elbow line move away from the room's edge. */
+  grown: number;
+}
+
+/** Of each two of these things, how far all inputs move them together: the sum of the products of what one sd of each does. */
 export interface Moves {
-  readonly count: number;
-  readonly slope: readonly number[];
-  readonly room: readonly number[];
-  /** Share by which the corners of the elbow line move away from the room's edge. */
-  readonly grown: readonly number[];
-  readonly halfWidth: readonly number[];
+  readonly roomRoom: number;
+  readonly roomSlope: number;
+  readonly roomGrown: number;
+  readonly slopeSlope: number;
+  readonly slopeGrown: number;
+  readonly grownGrown: number;
+  readonly widthWidth: number;
+  /** The room's edge. */
   readonly roomAt: number;
 }
 
 /** Moves of one order. */
 export function movesOf({ spread, ring, centreLine, room, k }: Facts): Moves {
   const station = ring.station.value;
+  let roomRoom = 0;
+  let roomSlope = 0;
+  let roomGrown = 0;
+  let slopeSlope = 0;
+  let slopeGrown = 0;
+  let grownGrown = 0;
+  let widthWidth = 0;
+  for (const row of spread) {
+    const slope =
+      row.ringX / station -
+      (ring.x * row.ringStation) / (station * station) +
+      row.push / centreLine.pushStation;
+    const grown = row.k / k;
+    roomRoom += row.room * row.room;
+    roomSlope += row.room * slope;
+    roomGrown += row.room * grown;
+    slopeSlope += slope * slope;
+    slopeGrown += slope * grown;
+    grownGrown += grown * grown;
+    // One input alone moves widths, the width of a strand, and it moves nothing else.
+    widthWidth += row.width * row.width;
+  }
   return {
-    count: spread.length,
-    slope: spread.map(
-      (row) =>
-        row.ringX / station -
-        (ring.x * row.ringStation) / (station * station) +
-        row.push / centreLine.pushStation,
-    ),
-    room: spread.map((row) => row.room),
-    grown: spread.map((row) => row.k / k),
-    halfWidth: spread.map((row) => row.width / 2),
+    roomRoom,
+    roomSlope,
+    roomGrown,
+    slopeSlope,
+    slopeGrown,
+    grownGrown,
+    widthWidth,
     roomAt: room.value,
   };
 }
 
 /**
- * Writes how far one sd of each input moves the gap, and returns the gap's sd. By the envelope theorem the nearest
- * points may be held where they are on their segments: only the points themselves move.
- * @param shifts one number an input, written
+ * Writes how a gap follows. By the envelope theorem the nearest points may be held where they are on their segments: only
+ * the points themselves move.
  * @param bodyWidth the cinch's width at the gap, 0 on the buckle
  */
-export function shiftsInto(
-  shifts: number[],
+export function followInto(
+  follows: Follows,
   { distance, px, ps, qx, qs }: Gap,
   { moves, bodyWidth }: { moves: Moves; bodyWidth: number },
-): number {
-  const { count, slope, room, grown, halfWidth, roomAt } = moves;
+): void {
   // Over the elbow line the gap is an overlap along x.
   const alongX = distance > 0 ? (qx - px) / distance : 1;
   const alongS = distance > 0 ? (qs - ps) / distance : 0;
-  let sum = 0;
-  for (let i = 0; i < count; i++) {
-    const more = grown[i] as number;
-    const edge = ps * (slope[i] as number) + bodyWidth * (halfWidth[i] as number);
-    const elbow = (room[i] as number) + (qx - roomAt) * more;
-    const shift = alongX * (elbow - edge) + alongS * qs * more;
-    shifts[i] = shift;
-    sum += shift * shift;
-  }
-  return Math.sqrt(sum);
+  follows.room = alongX;
+  follows.slope = -alongX * ps;
+  follows.width = (-alongX * bodyWidth) / 2;
+  follows.grown = alongX * (qx - moves.roomAt) + alongS * qs;
 }
+
+/** How far two gaps move together: their covariance, or of a gap with itself the square of its sd. */
+export const together = (a: Follows, b: Follows, moves: Moves): number =>
+  a.room * (moves.roomRoom * b.room + moves.roomSlope * b.slope + moves.roomGrown * b.grown) +
+  a.slope * (moves.roomSlope * b.room + moves.slopeSlope * b.slope + moves.slopeGrown * b.grown) +
+  a.grown * (moves.roomGrown * b.room + moves.slopeGrown * b.slope + moves.grownGrown * b.grown) +
+  a.width * moves.widthWidth * b.width;

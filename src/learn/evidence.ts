@@ -36,7 +36,8 @@ export function evidenceOf({ order, spec, days, result }: Tried, model: Model): 
   const ground = new Ground(facts);
   const laid = lay(spec, ground);
   if (laid === undefined) return undefined;
-  const near = result === 'buckle-rub' ? ground.hang(spec.buckle, spec.length).clearance : laid.clearance;
+  const near =
+    result === 'buckle-rub' ? ground.frameClearance(ground.hang(spec.buckle, spec.length)) : laid.clearance;
   const { k, ring, girth, lengthNeed } = facts;
   return {
     result,

@@ -91,12 +91,12 @@ export function outlineOf({ full, pinched, fullUpTo, pinchedFrom, top }: Shape):
   return { stations, widths };
 }
 
-/** Area of one half between two stations, square inches: the width is straight between its corners. */
-export function areaBetween(shape: Shape, from: number, to: number): number {
-  const { full, pinched, fullUpTo, pinchedFrom } = shape;
-  const whole = Math.max(0, Math.min(fullUpTo, to) - Math.max(0, from));
+/** Area of one half from a station up to where it is pinched, square inches: the width is straight between its corners. */
+export function fanArea(shape: Shape, from: number): number {
+  const { full, fullUpTo, pinchedFrom } = shape;
+  const whole = Math.max(0, fullUpTo - Math.max(0, from));
   const low = Math.max(fullUpTo, from);
-  const high = Math.min(pinchedFrom, to);
-  const flare = high > low ? ((high - low) * (widthAt(shape, low) + widthAt(shape, high))) / 2 : 0;
-  return full * whole + flare + pinched * Math.max(0, to - Math.max(pinchedFrom, from));
+  const flare =
+    pinchedFrom > low ? ((pinchedFrom - low) * (widthAt(shape, low) + widthAt(shape, pinchedFrom))) / 2 : 0;
+  return full * whole + flare;
 }
