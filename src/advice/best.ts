@@ -35,53 +35,40 @@ export function bestOfEach(trial: Trial, criteria: readonly Criterion[]): Judged
 }
 
 /** The first of these makes' candidates that passes. */
-function firstOf(group: readonly number[], trial: Trial, digits: Digits): Numbered | undefined {
+function firstOf(group: readonly number[], trial: Trial, { counted, others }: Digits): Numbered | undefined {
   const { ofMakes, ofHangs } = tallies;
-  const { lengths } = trial;
-  let least = Infinity;
-  // The first so far: an object only where its number alone does not tell.
   let best: Numbered | undefined;
-  let bestMake = 0;
-  let bestHang = 0;
+  // An object is made for the first so far only where its number does not tell it from the next, and in the end.
+  let least = Infinity;
+  let place = { make: 0, hang: 0, tally: 0 };
+  const bestSoFar = (): Numbered => (best ??= { entry: trial.seat(place), keys: [], number: least });
   for (let i = 0; i < group.length; i++) {
     const make = group[i] as number;
-    if (refuses(ofMakes[make] as number)) continue;
     const from = trial.firstHangOf(make);
-    for (let hang = from; hang < from + lengths; hang++) {
+    for (let hang = from; hang < from + trial.lengths; hang++) {
+      const early = (ofMakes[make] as number) + (ofHangs[hang] as number);
       // No cords need be laid for what the make or the hang is refused for.
-      if (refuses(ofHangs[hang] as number) || !trial.canTie(make, hang)) continue;
+      if (refuses(early) || !trial.canTie(make, hang)) continue;
       const laid = trial.laid(make, hang);
-      const tally = tallies.of(make, hang, laid);
+      const tally = early + tallies.ofCords(laid);
       if (refuses(tally)) continue;
-      const number = numbers.of(make, hang, laid) + ofCounts(digits, tally);
+      const number = numbers.ofMakes[make]! + numbers.ofHangs[hang]! + numbers.ofCords(laid) + ofCounts(counted, tally);
       if (number > least) continue;
       if (number === least) {
-        best ??= numbered(trial, { make: bestMake, hang: bestHang }, digits);
-        const other = numbered(trial, { make, hang }, digits);
-        if (compare(other, best, digits.others) < 0) best = other;
+        const other = { entry: trial.seat({ make, hang, tally }), keys: [], number };
+        if (compare(other, bestSoFar(), others) < 0) best = other;
         continue;
       }
       least = number;
+      place = { make, hang, tally };
       best = undefined;
-      bestMake = make;
-      bestHang = hang;
     }
   }
-  return least === Infinity
-    ? undefined
-    : (best ?? numbered(trial, { make: bestMake, hang: bestHang }, digits));
-}
-
-/** An object of its own for a candidate. */
-function numbered(trial: Trial, { make, hang }: { make: number; hang: number }, digits: Digits): Numbered {
-  const laid = trial.laid(make, hang);
-  const tally = tallies.of(make, hang, laid);
-  const number = numbers.of(make, hang, laid) + ofCounts(digits, tally);
-  return { entry: trial.seat(make, hang, tally), keys: [], number };
+  return least === Infinity ? undefined : bestSoFar();
 }
 
 /** What the counts of verdicts add to a number. */
-function ofCounts({ counted }: Digits, tally: number): number {
+function ofCounts(counted: Digits['counted'], tally: number): number {
   let sum = 0;
   for (let i = 0; i < counted.length; i++) {
     const { judgement, weight } = counted[i] as (typeof counted)[number];

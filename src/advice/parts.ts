@@ -1,5 +1,5 @@
 /** What is said of candidates, part by part, and what tells candidates of which the same is said. */
-import { BUCKLE, LENGTH, STRANDS, STYLE, type Choices } from '../fit/axes.ts';
+import { BUCKLE, LENGTH, STRANDS, STYLE } from '../fit/axes.ts';
 import type { LaidCandidate } from '../fit/lay.ts';
 
 /** Something about a candidate as a number, never negative, that depends on no more than some axes. */
@@ -15,18 +15,21 @@ export const HANG = BUCKLE | LENGTH;
 /** Whether these axes are among the others. */
 export const isWithin = (axes: number, others: number): boolean => (axes & ~others) === 0;
 
-/** What the tier chooses. */
-export type Chosen = Pick<Choices, 'styleNo' | 'strandsNo' | 'buckleNo' | 'lengthNo'>;
+/** Makes that are alike on some axes are of one kind. */
+export interface Kinds {
+  /** Of each kind its first make. */
+  readonly firsts: readonly number[];
+  /** Of each make its kind. */
+  readonly kinds: Int32Array;
+}
 
 /** The candidates of an order: each is a make on a hang. */
 export interface Rows {
-  readonly makes: readonly Chosen[];
+  readonly makes: readonly unknown[];
   /** Of each buckle every length. */
-  readonly hangs: readonly Chosen[];
-  /** How many there are of each. */
-  readonly strandCounts: number;
-  readonly buckles: number;
+  readonly hangs: readonly unknown[];
   readonly lengths: number;
+  readonly alike: (axes: number) => Kinds;
   /** Lays a make on a hang; on the shortest it can have where none is named. Good until the next one is laid. */
   readonly laid: (make: number, hang?: number) => LaidCandidate;
 }

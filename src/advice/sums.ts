@@ -1,8 +1,7 @@
 /** Sums of parts of all candidates of an order, where each part is read as seldom as it can differ. */
-import { BODY, BUCKLE, CLEARANCE, STRANDS, STYLE } from '../fit/axes.ts';
+import { BODY, BUCKLE, CLEARANCE } from '../fit/axes.ts';
 import type { LaidCandidate } from '../fit/lay.ts';
-import { styleIds } from '../stock/styles.ts';
-import { HANG, isWithin, MAKE, type Chosen, type Part, type Rows } from './parts.ts';
+import { HANG, isWithin, MAKE, type Part, type Rows } from './parts.ts';
 
 /** Not read yet. */
 const UNREAD = -1;
@@ -22,8 +21,8 @@ export class Sums {
   readonly #others: Part[] = [];
   readonly #ofBodies = new Float64Array(MOST_KEPT);
   readonly #ofClearances = new Float64Array(MOST_KEPT);
-  /** Of the choices behind a part of makes or of hangs. */
-  #ofChoices = new Float64Array(256);
+  /** What a part says of each kind of make or of hang. */
+  #ofKinds = new Float64Array(256);
 
   /** @param start what the makes begin with; nothing by default */
   restart({ makes, hangs }: Rows, start?: Float64Array): void {
@@ -52,48 +51,36 @@ export class Sums {
   }
 
   #addToMakes(part: Part, rows: Rows): void {
-    const { makes, buckles, strandCounts } = rows;
-    const { axes } = part;
-    const ofStyle = (axes & STYLE) === 0 ? 0 : 1;
-    const ofStrands = (axes & STRANDS) === 0 ? 0 : styleIds.length;
-    const ofBuckle = (axes & BUCKLE) === 0 ? 0 : styleIds.length * strandCounts;
-    const known = this.#unread(styleIds.length * strandCounts * buckles);
+    const { firsts, kinds } = rows.alike(part.axes);
+    const said = this.#said(firsts.length);
+    for (let kind = 0; kind < firsts.length; kind++) said[kind] = part.read(rows.laid(firsts[kind] as number));
     const sums = this.ofMakes;
-    for (let make = 0; make < makes.length; make++) {
-      const { styleNo, strandsNo, buckleNo } = makes[make] as Chosen;
-      const key = styleNo * ofStyle + strandsNo * ofStrands + buckleNo * ofBuckle;
-      let number = known[key] as number;
-      if (number === UNREAD) number = known[key] = part.read(rows.laid(make));
-      sums[make] = (sums[make] as number) + number;
-    }
+    for (let make = 0; make < kinds.length; make++)
+      sums[make] = (sums[make] as number) + (said[kinds[make] as number] as number);
   }
 
   #addToHangs(part: Part, rows: Rows): void {
-    const { hangs, buckles, lengths } = rows;
+    const { hangs, lengths } = rows;
     // It depends on the length, else it were a part of makes.
-    const ofBuckle = (part.axes & BUCKLE) === 0 ? 0 : 1;
-    const known = this.#unread(buckles * lengths);
+    const kinds = (part.axes & BUCKLE) === 0 ? lengths : hangs.length;
+    const said = this.#said(kinds);
+    for (let kind = 0; kind < kinds; kind++) said[kind] = part.read(rows.laid(0, kind));
     const sums = this.ofHangs;
-    for (let hang = 0; hang < hangs.length; hang++) {
-      const { buckleNo, lengthNo } = hangs[hang] as Chosen;
-      const key = buckleNo * ofBuckle + lengthNo * buckles;
-      let number = known[key] as number;
-      if (number === UNREAD) number = known[key] = part.read(rows.laid(0, hang));
-      sums[hang] = (sums[hang] as number) + number;
-    }
+    for (let hang = 0; hang < hangs.length; hang++)
+      sums[hang] = (sums[hang] as number) + (said[hang % kinds] as number);
   }
 
-  #unread(count: number): Float64Array {
-    if (count > this.#ofChoices.length) this.#ofChoices = new Float64Array(count);
-    return this.#ofChoices.fill(UNREAD, 0, count);
+  #said(count: number): Float64Array {
+    if (count > this.#ofKinds.length) this.#ofKinds = new Float64Array(count);
+    return this.#ofKinds;
   }
 
-  /** Sum of a laid candidate. */
-  of(make: number, hang: number, laid: LaidCandidate): number {
-    let sum = (this.ofMakes[make] as number) + (this.ofHangs[hang] as number);
-    if (this.#body !== undefined) sum += kept(this.#ofBodies, laid.bodyNo, this.#body, laid);
+  /** What is still to be added for a laid candidate to what is known of its make and its hang. */
+  ofCords(laid: LaidCandidate): number {
+    let sum = 0;
     if (this.#clearance !== undefined)
       sum += kept(this.#ofClearances, laid.clearanceNo, this.#clearance, laid);
+    if (this.#body !== undefined) sum += kept(this.#ofBodies, laid.bodyNo, this.#body, laid);
     for (let i = 0; i < this.#others.length; i++) sum += (this.#others[i] as Part).read(laid);
     return sum;
   }

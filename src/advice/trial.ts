@@ -5,7 +5,8 @@ import { Laid } from '../fit/lay.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { tiedBy, type Make, type TiedList } from '../stock/tied.ts';
 import { Seen, type Judged } from './judge.ts';
-import type { Rows } from './parts.ts';
+import { alikeOn, ofShop } from './of-shop.ts';
+import type { Kinds, Rows } from './parts.ts';
 
 /**
  * All candidates of one order, in a fixed order that does not depend on the order of the shop's lists: of each make
@@ -17,8 +18,6 @@ export class Trial implements Rows {
   readonly makes: readonly Make[];
   /** Of each buckle every length: a hang's number is that of its buckle times the number of lengths, plus that of its length. */
   readonly hangs: readonly Hang[];
-  readonly strandCounts: number;
-  readonly buckles: number;
   readonly lengths: number;
   readonly #ground: Ground;
   /** The candidate that is looked at just now. */
@@ -32,9 +31,9 @@ export class Trial implements Rows {
     this.facts = facts;
     this.tied = tied;
     this.makes = makes;
-    this.strandCounts = tied.strands.length;
-    this.hangs = buckles.flatMap((buckle) => lengths.map((length) => ground.hang(buckle, length)));
-    this.buckles = buckles.length;
+    const hangs: Hang[] = [];
+    for (const buckle of buckles) for (const length of lengths) hangs.push(ground.hang(buckle, length));
+    this.hangs = hangs;
     this.lengths = lengths.length;
     this.#ground = ground;
     this.#laid = new Laid(ground);
@@ -62,6 +61,10 @@ export class Trial implements Rows {
     return hasRoom((this.makes[make] as Make).style, this.hangs[hang] as Hang);
   }
 
+  alike(axes: number): Kinds {
+    return alikeOn(axes, ofShop(this.tied, this.facts.model), this.tied);
+  }
+
   laid(make: number, hang = this.firstHangOf(make)): Laid {
     return this.#lay(this.#laid, make, hang);
   }
@@ -71,7 +74,7 @@ export class Trial implements Rows {
   }
 
   /** An object of its own for a candidate whose tally is known. */
-  seat(make: number, hang: number, tally: number): Judged {
+  seat({ make, hang, tally }: { make: number; hang: number; tally: number }): Judged {
     return new Seat(this.facts, this.#lay(new Laid(this.#ground), make, hang), tally);
   }
 
