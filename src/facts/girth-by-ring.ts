@@ -77,7 +77,10 @@ function byDrop(ringDrop: number, style: Saddle['style'], model: Model): Pointed
  */
 export function withRingTapes(girth: Estimate, saddle: Saddle, model: Model): Girth {
   const pointed = girth.kind === 'measured' ? undefined : pointedTo(saddle, model);
-  if (pointed === undefined) return { ...girth, moved: { own: girth.sd, station: 0, drop: 0 } };
+  if (pointed === undefined) {
+    const { value, sd, kind, basis } = girth;
+    return { value, sd, kind, basis, moved: { own: sd, station: 0, drop: 0 } };
+  }
   const { value, sd, basis } = weighed(girth, pointed, `${girth.basis}, weighed with ${pointed.from}`);
   const share = shareOf(girth, pointed);
   const own = (1 - share) * girth.sd;

@@ -56,11 +56,9 @@ export interface Hang {
 export interface Body {
   /** Equal numbers, equally wide from the armpit to the point of the elbow. */
   readonly no: number;
-  readonly strandsNo: number;
   /** Where a roper begins to widen, going down; nothing to a straight. */
   readonly start: number;
-  readonly clearance: Clearance;
-  readonly clearanceNo: number;
+  readonly near: Near;
   /** Narrowest width between armpit and point of elbow. */
   readonly elbowWidth: number;
   /** Thin-wall hoop pressure T/(w R) where it is highest behind the elbow; only to compare candidates. */
@@ -69,7 +67,11 @@ export interface Body {
   readonly fan: number;
 }
 
-type Placed = Pick<Body, 'strandsNo' | 'start' | 'clearance' | 'clearanceNo'>;
+/** How near the elbow cords come; equal numbers, equal clearances. */
+interface Near {
+  readonly clearance: Clearance;
+  readonly clearanceNo: number;
+}
 
 /** What cinches of one strand count share. */
 interface StrandCount {
@@ -107,6 +109,7 @@ export class Ground {
   readonly #counts: StrandCount[] = [];
   readonly #lows: number[] = [];
   readonly #heights: number[] = [];
+  readonly #pressedUpTo: number;
   readonly #radii: readonly number[];
   readonly #pressed: readonly number[];
   readonly #flareTarget: number;
@@ -123,6 +126,7 @@ export class Ground {
     this.armpit = model['armpit-station'] * k;
     this.runSd = Math.sqrt(lengthNeed.target.sd ** 2 + (lengthNeed.stretch / 2) ** 2) / 2;
     this.#pressed = [this.armpit, (this.armpit + elbowStation) / 2, elbowStation];
+    this.#pressedUpTo = Math.max(...this.#pressed);
     this.#radii = this.#pressed.map((station) => curvatureRadiusAt(barrel.ellipse, station));
     this.#flareTarget = lowFlareTarget(facts, this.field);
   }
@@ -193,10 +197,16 @@ export class Ground {
 
   /** The front of these strands as if they were pinched throughout. */
   pinched(strandsNo: number): Front {
-    const count = (this.#counts[strandsNo] ??= this.#strandCount(strandsNo));
+    return this.#pinchedOf((this.#counts[strandsNo] ??= this.#strandCount(strandsNo)));
+  }
+
+  #pinchedOf(count: StrandCount): Front {
     const { model, girth } = this.facts;
-    const width = pinchedWidth(count.strands, model);
-    return (count.pinched ??= pinchedThroughout(width, girth.value / 2, this.field));
+    return (count.pinched ??= pinchedThroughout(
+      pinchedWidth(count.strands, model),
+      girth.value / 2,
+      this.field,
+    ));
   }
 
   #strandCount(strandsNo: number): StrandCount {
@@ -205,13 +215,13 @@ export class Ground {
     const full = fullWidth(strands, model);
     const whole = straightShape(full, girth.value / 2);
     const clearance = clearanceOf(bodyEdge(whole, this.field.slope), full, this.field);
-    const straight = this.#body(whole, { strandsNo, start: 0, clearance, clearanceNo: this.number() });
+    const straight = this.#body(whole, 0, { clearance, clearanceNo: this.number() });
     return {
       strands,
       straight,
       // No roper is wider than the straight of as many strands: where that comes nearest at a station at which this
       // one is whole, both have the same clearance.
-      likeStraightFrom: clearance.inches > 0 ? Math.max(clearance.station, ...this.#pressed) : Infinity,
+      likeStraightFrom: clearance.inches > 0 ? Math.max(clearance.station, this.#pressedUpTo) : Infinity,
       lowFlare: undefined,
       highFlares: [],
       lowFlares: [],
@@ -229,21 +239,20 @@ export class Ground {
     return this.#roper(count, lowFlareLimit(widths, { target: this.#flareTarget, facts }));
   }
 
-  #roper({ strands, straight, likeStraightFrom }: StrandCount, start: number): Body {
+  #roper(count: StrandCount, start: number): Body {
     const { model, girth } = this.facts;
-    const { strandsNo, no, clearance, clearanceNo, elbowWidth, pressure } = straight;
+    const { strands, straight, likeStraightFrom } = count;
+    const { no, near, elbowWidth, pressure } = straight;
     const shape = writeRoper(this.#shape, { strands, start, top: Math.max(girth.value / 2, start) }, model);
-    if (start - model['flare-length'] >= likeStraightFrom) {
-      const fan = fanArea(shape, this.armpit);
-      return { strandsNo, start, clearance, clearanceNo, no, elbowWidth, pressure, fan };
-    }
-    if (clearance.inches > 0 && clearance.station <= shape.fullUpTo)
-      return this.#body(shape, { strandsNo, start, clearance, clearanceNo });
-    const own = roperClearance(shape, this.pinched(strandsNo), this.field);
-    return this.#body(shape, { strandsNo, start, clearance: own, clearanceNo: this.number() });
+    if (shape.fullUpTo >= likeStraightFrom)
+      return { no, start, near, elbowWidth, pressure, fan: fanArea(shape, this.armpit) };
+    const { clearance } = near;
+    if (clearance.inches > 0 && clearance.station <= shape.fullUpTo) return this.#body(shape, start, near);
+    const own = roperClearance(shape, this.#pinchedOf(count), this.field);
+    return this.#body(shape, start, { clearance: own, clearanceNo: this.number() });
   }
 
-  #body(shape: Shape, { strandsNo, start, clearance, clearanceNo }: Placed): Body {
+  #body(shape: Shape, start: number, near: Near): Body {
     let pressure = 0;
     for (let i = 0; i < this.#pressed.length; i++) {
       const width = widthAt(shape, this.#pressed[i] as number);
@@ -252,7 +261,7 @@ export class Ground {
     }
     const elbowWidth = Math.min(widthAt(shape, this.facts.elbowStation), widthAt(shape, this.armpit));
     const fan = start === 0 ? 0 : fanArea(shape, this.armpit);
-    return { strandsNo, start, clearance, clearanceNo, no: this.number(), elbowWidth, pressure, fan };
+    return { no: this.number(), start, near, elbowWidth, pressure, fan };
   }
 }
 

@@ -124,12 +124,13 @@ export class Laid implements LaidCandidate {
   }
 
   private findNearest(): Clearance {
-    const { body, hang } = this;
+    const { hang } = this;
+    const { near } = this.body;
     // Cords that come nearest above the buckle's low edge end before they get there.
-    const whole = body.clearance.station <= hang.low;
-    const ofCords = whole ? body.clearance : this.cutClearance();
+    const whole = near.clearance.station <= hang.low;
+    const ofCords = whole ? near.clearance : this.cutClearance();
     const byCords = ofCords.inches <= hang.frameGap;
-    this.nearestNo = !byCords ? hang.clearanceNo : whole ? body.clearanceNo : this.ground.number();
+    this.nearestNo = !byCords ? hang.clearanceNo : whole ? near.clearanceNo : this.ground.number();
     return (this.nearest = byCords ? ofCords : this.ground.frameClearance(hang));
   }
 

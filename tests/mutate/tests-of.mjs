@@ -44,6 +44,7 @@ export const testsOf = {
     'tests/truth/cord.test.ts',
     'tests/truth/laid-clearance.test.ts',
     'tests/truth/gap.test.ts',
+    'tests/property/elbow-gap.test.ts',
     'tests/truth/clearance.test.ts',
     'tests/truth/practice.test.ts',
     'tests/property/axes.test.ts',
