@@ -14,7 +14,7 @@ const numbers = new Sums();
 
 /** A candidate whose first criteria are one number. */
 interface Numbered extends Keyed {
-  readonly number: number;
+  number: number;
 }
 
 /** Of what passes the first of each style and strand count by these criteria; as `rank` would sort them. */
@@ -37,11 +37,11 @@ export function bestOfEach(trial: Trial, criteria: readonly Criterion[]): Judged
 /** The first of these makes' candidates that passes. */
 function firstOf(group: readonly number[], trial: Trial, { counted, others }: Digits): Numbered | undefined {
   const { ofMakes, ofHangs } = tallies;
-  let best: Numbered | undefined;
-  // An object is made for the first so far only where its number does not tell it from the next, and in the end.
+  // Of the first so far: an object is made for it only where its number does not tell it from the next, and in the end.
   let least = Infinity;
-  let place = { make: 0, hang: 0, tally: 0 };
-  const bestSoFar = (): Numbered => (best ??= { entry: trial.seat(place), keys: [], number: least });
+  let best: Numbered | undefined;
+  let bestMake = 0;
+  let bestHang = 0;
   for (let i = 0; i < group.length; i++) {
     const make = group[i] as number;
     const from = trial.firstHangOf(make);
@@ -52,19 +52,30 @@ function firstOf(group: readonly number[], trial: Trial, { counted, others }: Di
       const laid = trial.laid(make, hang);
       const tally = early + tallies.ofCords(laid);
       if (refuses(tally)) continue;
-      const number = numbers.ofMakes[make]! + numbers.ofHangs[hang]! + numbers.ofCords(laid) + ofCounts(counted, tally);
+      const number = numbers.of(make, hang, laid) + ofCounts(counted, tally);
       if (number > least) continue;
       if (number === least) {
-        const other = { entry: trial.seat({ make, hang, tally }), keys: [], number };
-        if (compare(other, bestSoFar(), others) < 0) best = other;
+        best ??= numbered(trial, bestMake, bestHang);
+        const other = numbered(trial, make, hang);
+        if (compare(other, best, others) < 0) best = other;
         continue;
       }
       least = number;
-      place = { make, hang, tally };
       best = undefined;
+      bestMake = make;
+      bestHang = hang;
     }
   }
-  return least === Infinity ? undefined : bestSoFar();
+  if (least === Infinity) return undefined;
+  best ??= numbered(trial, bestMake, bestHang);
+  best.number = least;
+  return best;
+}
+
+/** An object of its own for a candidate; its number is still to be written. */
+function numbered(trial: Trial, make: number, hang: number): Numbered {
+  const tally = tallies.of(make, hang, trial.laid(make, hang));
+  return { entry: trial.seat({ make, hang, tally }), keys: [], number: 0 };
 }
 
 /** What the counts of verdicts add to a number. */

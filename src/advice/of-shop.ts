@@ -14,7 +14,7 @@ export interface ShopKeys {
   readonly places: Float64Array;
 }
 
-export interface OfShop {
+interface OfShop {
   readonly model: Model;
   /** What the rules that look at nothing else say of each make. */
   tallies: Float64Array | undefined;
@@ -35,7 +35,7 @@ export function ofShop(list: TiedList, model: Model): OfShop {
 }
 
 /** Which makes are alike on these axes, of style, strands and buckle. */
-export function alikeOn(axes: number, { alike }: OfShop, { makes, strands }: TiedList): Kinds {
+export function alikeOn(axes: number, { alike }: Pick<OfShop, 'alike'>, { makes, strands }: TiedList): Kinds {
   let found = alike.get(axes);
   if (found === undefined) {
     const places = new Map<number, number>();

@@ -53,7 +53,8 @@ export class Sums {
   #addToMakes(part: Part, rows: Rows): void {
     const { firsts, kinds } = rows.alike(part.axes);
     const said = this.#said(firsts.length);
-    for (let kind = 0; kind < firsts.length; kind++) said[kind] = part.read(rows.laid(firsts[kind] as number));
+    for (let kind = 0; kind < firsts.length; kind++)
+      said[kind] = part.read(rows.laid(firsts[kind] as number));
     const sums = this.ofMakes;
     for (let make = 0; make < kinds.length; make++)
       sums[make] = (sums[make] as number) + (said[kinds[make] as number] as number);
@@ -73,6 +74,11 @@ export class Sums {
   #said(count: number): Float64Array {
     if (count > this.#ofKinds.length) this.#ofKinds = new Float64Array(count);
     return this.#ofKinds;
+  }
+
+  /** Sum of a laid candidate. */
+  of(make: number, hang: number, laid: LaidCandidate): number {
+    return (this.ofMakes[make] as number) + (this.ofHangs[hang] as number) + this.ofCords(laid);
   }
 
   /** What is still to be added for a laid candidate to what is known of its make and its hang. */

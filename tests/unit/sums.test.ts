@@ -1,9 +1,13 @@
 /** Sums of parts on made-up candidates: each part is read as seldom as it can differ, and nothing is left of the order before. */
 import { describe, expect, it } from 'vitest';
-import type { Chosen, Part, Rows } from '../../src/advice/parts.ts';
+import { alikeOn } from '../../src/advice/of-shop.ts';
+import type { Kinds, Part, Rows } from '../../src/advice/parts.ts';
 import { Sums } from '../../src/advice/sums.ts';
 import { BODY, BUCKLE, CLEARANCE, LENGTH, STRANDS, STYLE } from '../../src/fit/axes.ts';
 import type { LaidCandidate } from '../../src/fit/lay.ts';
+import type { TiedList } from '../../src/stock/tied.ts';
+
+type Chosen = Pick<LaidCandidate, 'styleNo' | 'strandsNo' | 'buckleNo' | 'lengthNo'>;
 
 interface Counts {
   readonly strands: number;
@@ -12,7 +16,7 @@ interface Counts {
 }
 
 /** Every strand count on every buckle in three styles; bodies are numbered by style and strands, clearances by style and hang. */
-function rowsOf({ strands, buckles, lengths }: Counts): Rows {
+function rowsOf({ strands, buckles, lengths }: Counts): Rows & { readonly makes: readonly Chosen[] } {
   const makes: Chosen[] = [];
   for (let strandsNo = 0; strandsNo < strands; strandsNo++)
     for (let buckleNo = 0; buckleNo < buckles; buckleNo++)
@@ -28,7 +32,9 @@ function rowsOf({ strands, buckles, lengths }: Counts): Rows {
     const clearanceNo = styleNo + 3 * (buckleNo + buckles * lengthNo);
     return { styleNo, strandsNo, buckleNo, lengthNo, bodyNo, clearanceNo } as LaidCandidate;
   };
-  return { makes, hangs, strandCounts: strands, buckles, lengths, laid };
+  const list = { makes, strands: { length: strands } } as unknown as TiedList;
+  const known = { alike: new Map<number, Kinds>() };
+  return { makes, hangs, lengths, laid, alike: (axes) => alikeOn(axes, known, list) };
 }
 
 /** A part whose values are told apart by all its axes, and how often it was read. */
@@ -72,7 +78,7 @@ const axes = [
 ];
 
 /** Adds parts for all axes, and compares every candidate with plain adding; gives how often each was read. */
-function check(sums: Sums, rows: Rows, start?: Float64Array): number[] {
+function check(sums: Sums, rows: ReturnType<typeof rowsOf>, start?: Float64Array): number[] {
   const parts = axes.map((each, i) => partOf(each, i + 1));
   sums.restart(rows, start);
   for (const part of parts) sums.add(part, rows);
