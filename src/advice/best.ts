@@ -6,7 +6,7 @@ import { compare, type Keyed } from './rank.ts';
 import { Sums } from './sums.ts';
 import { fixedTallies, tallyParts } from './tallies.ts';
 import type { Trial } from './trial.ts';
-import { countIn, refuses } from './verdict.ts';
+import { countAt, refuses } from './verdict.ts';
 
 // Filled anew for each order.
 const tallies = new Sums();
@@ -82,8 +82,8 @@ function numbered(trial: Trial, make: number, hang: number): Numbered {
 function ofCounts(counted: Digits['counted'], tally: number): number {
   let sum = 0;
   for (let i = 0; i < counted.length; i++) {
-    const { judgement, weight } = counted[i] as (typeof counted)[number];
-    sum += weight * countIn(tally, judgement);
+    const { place, weight } = counted[i] as (typeof counted)[number];
+    sum += weight * countAt(tally, place);
   }
   return sum;
 }

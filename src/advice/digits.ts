@@ -1,7 +1,7 @@
 /** The first criteria of ranking as one number, of which they are the digits: of two candidates the one with the smaller number comes first. */
 import { BUCKLE } from '../fit/axes.ts';
 import type { LaidCandidate } from '../fit/lay.ts';
-import type { CaseFacts, Judgement } from '../rules/rule.ts';
+import type { CaseFacts } from '../rules/rule.ts';
 import type { TiedList } from '../stock/tied.ts';
 import type { Criterion } from './criteria.ts';
 import { ruleOf, Seen } from './judge.ts';
@@ -9,6 +9,7 @@ import { ofShop, type ShopKeys } from './of-shop.ts';
 import { HANG, isWithin, type Part, type Rows } from './parts.ts';
 import type { Sums } from './sums.ts';
 import { axesOfRule } from './tallies.ts';
+import { placeOf as placeInTally } from './verdict.ts';
 
 /** Whole numbers up to here are exact. */
 const MOST = Number.MAX_SAFE_INTEGER;
@@ -23,7 +24,8 @@ interface Digit {
 }
 
 export interface Counted {
-  readonly judgement: Judgement;
+  /** Where a tally counts them. */
+  readonly place: number;
   readonly weight: number;
 }
 
@@ -57,7 +59,7 @@ export function addDigits(sums: Sums, criteria: readonly Criterion[], numbering:
   for (const digit of digits) {
     size /= digit.base;
     const { criterion, axes } = digit;
-    if (criterion.counts !== undefined) counted.push({ judgement: criterion.counts, weight: size });
+    if (criterion.counts !== undefined) counted.push({ place: placeInTally[criterion.counts], weight: size });
     else if (criterion.ofShop) addPlaces(sums.ofMakes, shopKeys(criterion, numbering).places, size);
     else {
       const others = readings.find((reading) => reading.axes === axes);

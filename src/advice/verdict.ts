@@ -27,7 +27,8 @@ export function firstMissing(
  * than to judge.
  */
 const MASK = 31;
-const placeOf: Readonly<Record<Judgement, number>> = {
+/** Where a kind of verdict is counted in a tally. */
+export const placeOf: Readonly<Record<Judgement, number>> = {
   refuse: 0,
   poor: 5,
   'cannot-tell': 10,
@@ -46,7 +47,10 @@ export function unitOf({ ownCriterion }: AnyRule, judgement: Judgement): number 
 export const untold = (rules: number): number => rules << placeOf['cannot-tell'];
 
 /** How many verdicts of a kind a tally counts. */
-export const countIn = (tally: number, judgement: Judgement): number => (tally >> placeOf[judgement]) & MASK;
+export const countIn = (tally: number, judgement: Judgement): number => countAt(tally, placeOf[judgement]);
+
+/** The same by the place of that kind in a tally. */
+export const countAt = (tally: number, place: number): number => (tally >> place) & MASK;
 
 /** Whether any verdict of a tally is a refusal. */
 export const refuses = (tally: number): boolean => (tally & MASK) !== 0;

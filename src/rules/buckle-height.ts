@@ -1,9 +1,26 @@
 /** Does the buckle sit well above the elbow, and not over the widest part of the barrel? */
 import { defaultModel } from '../sources/numbers.ts';
-import { dist, say } from '../units/phrase.ts';
-import { rule } from './rule.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import { dist, say, type Phrase } from '../units/phrase.ts';
+import { rule, type CaseFacts } from './rule.ts';
 
 const facts = { k: 1, model: defaultModel };
+
+type Seen = Pick<CaseFacts, 'k' | 'model'>;
+type Hung = Pick<Candidate, 'buckleAboveElbow' | 'buckleBelowWidest'>;
+
+const leastOf = ({ k, model }: Seen): number => model['buckle-above-elbow-floor'] * k;
+
+const tooHigh = (_: Seen, { buckleBelowWidest }: Hung): Phrase =>
+  say`puts the buckle's low edge ${dist(-buckleBelowWidest)} above the widest part of the barrel`;
+
+const tooLow = (seen: Seen, { buckleAboveElbow }: Hung): Phrase =>
+  buckleAboveElbow < 0
+    ? say`puts the buckle's low edge ${dist(-buckleAboveElbow)} below the point of the elbow; the least is ${dist(leastOf(seen))} above`
+    : say`puts the buckle's low edge only ${dist(buckleAboveElbow)} above the point of the elbow; the least is ${dist(leastOf(seen))}`;
+
+const sits = (_: Seen, { buckleAboveElbow }: Hung): Phrase =>
+  say`the buckle sits ${dist(buckleAboveElbow)} above the point of the elbow`;
 
 export const buckleHeight = rule({
   id: 'buckle-height',
@@ -12,28 +29,12 @@ export const buckleHeight = rule({
   looks: ['buckleAboveElbow', 'buckleBelowWidest'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'acceptable', 'refuse'],
-  judge({ k, model }, { buckleAboveElbow, buckleBelowWidest }) {
-    const least = model['buckle-above-elbow-floor'] * k;
-    const aim = model['buckle-above-elbow-target'] * k;
-    if (buckleBelowWidest < 0) {
-      const reason = () =>
-        say`puts the buckle's low edge ${dist(-buckleBelowWidest)} above the widest part of the barrel`;
-      return { judgement: 'refuse', margin: buckleBelowWidest, reason };
-    }
-    const margin = buckleAboveElbow - least;
-    if (margin < 0) {
-      const reason = () =>
-        buckleAboveElbow < 0
-          ? say`puts the buckle's low edge ${dist(-buckleAboveElbow)} below the point of the elbow; the least is ${dist(least)} above`
-          : say`puts the buckle's low edge only ${dist(buckleAboveElbow)} above the point of the elbow; the least is ${dist(least)}`;
-      return { judgement: 'refuse', margin, reason };
-    }
-    const judgement = buckleAboveElbow >= aim ? 'good' : 'acceptable';
-    return {
-      judgement,
-      margin,
-      reason: () => say`the buckle sits ${dist(buckleAboveElbow)} above the point of the elbow`,
-    };
+  judge(seen, { buckleAboveElbow, buckleBelowWidest }) {
+    if (buckleBelowWidest < 0) return { judgement: 'refuse', margin: buckleBelowWidest, reason: tooHigh };
+    const margin = buckleAboveElbow - leastOf(seen);
+    if (margin < 0) return { judgement: 'refuse', margin, reason: tooLow };
+    const aim = seen.model['buckle-above-elbow-target'] * seen.k;
+    return { judgement: buckleAboveElbow >= aim ? 'good' : 'acceptable', margin, reason: sits };
   },
   examples: [
     {

@@ -1,8 +1,14 @@
 /** Does the buckle's own frame stay clear of the elbow? */
-import { dist, say } from '../units/phrase.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import { dist, say, type Phrase } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
 const facts = { floor: 1, required: 1.25 };
+
+const kept = (_: unknown, { buckleClearance }: Pick<Candidate, 'buckleClearance'>): Phrase =>
+  buckleClearance < 0
+    ? say`the buckle's frame lies over the elbow line`
+    : say`the buckle's frame keeps ${dist(buckleClearance)} from the elbow line`;
 
 export const buckleRoom = rule({
   id: 'buckle-room',
@@ -13,11 +19,7 @@ export const buckleRoom = rule({
   can: ['good', 'acceptable', 'poor'],
   judge({ floor, required }, { buckleClearance }) {
     const judgement = buckleClearance >= required ? 'good' : buckleClearance >= floor ? 'acceptable' : 'poor';
-    const reason = () =>
-      buckleClearance < 0
-        ? say`the buckle's frame lies over the elbow line`
-        : say`the buckle's frame keeps ${dist(buckleClearance)} from the elbow line`;
-    return { judgement, margin: buckleClearance - floor, reason };
+    return { judgement, margin: buckleClearance - floor, reason: kept };
   },
   examples: [
     { shows: 'a frame 2.5 in away', facts, candidate: { buckleClearance: 2.5 }, gives: 'good' },

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { criteriaFor, type Criterion } from '../../src/advice/criteria.ts';
 import { addDigits, type Digits } from '../../src/advice/digits.ts';
 import { Sums } from '../../src/advice/sums.ts';
+import { placeOf } from '../../src/advice/verdict.ts';
 import { Trial } from '../../src/advice/trial.ts';
 import { ALL } from '../../src/fit/axes.ts';
 import type { CaseFacts } from '../../src/rules/rule.ts';
@@ -24,7 +25,11 @@ describe('digits', () => {
   it('hold every criterion that an order to the built-in shop can ask for', () => {
     const { counted, others } = digitsOf(usual, criteria);
     expect(others).toEqual([]);
-    expect(counted.map(({ judgement }) => judgement)).toEqual(['poor', 'cannot-tell', 'acceptable']);
+    expect(counted.map(({ place }) => place)).toEqual([
+      placeOf.poor,
+      placeOf['cannot-tell'],
+      placeOf.acceptable,
+    ]);
   });
 
   it('end where whole numbers are no longer exact, with room for the largest', () => {
