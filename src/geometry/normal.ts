@@ -38,10 +38,14 @@ const SQRT_2_PI = 2.5066282746310005024;
 /** Beyond this the lower tail is below the least positive double. */
 const VANISHES = 38.6;
 
-/** exp(-x^2 / 2) without losing digits to the rounding of x^2: x is split at a sixteenth (Cody 1969). */
+/** exp(-x^2 / 2) at every sixteenth. */
+const sixteenths = Float64Array.from({ length: 16 * 39 }, (_, i) => Math.exp((-(i / 16) * (i / 16)) / 2));
+
+/** exp(-x^2 / 2) for x of 0 to 38.6 without losing digits to the rounding of x^2: x is split at a sixteenth (Cody 1969). */
 function bell(x: number): number {
-  const coarse = Math.trunc(x * 16) / 16;
-  return Math.exp((-coarse * coarse) / 2) * Math.exp((-(x - coarse) * (x + coarse)) / 2);
+  const whole = Math.floor(x * 16);
+  const coarse = whole / 16;
+  return (sixteenths[whole] as number) * Math.exp((-(x - coarse) * (x + coarse)) / 2);
 }
 
 /** Chance above x for x of at least 0.66, in full relative precision. */
