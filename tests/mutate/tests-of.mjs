@@ -52,6 +52,7 @@ export const testsOf = {
   advice: [
     'tests/unit/sums.test.ts',
     'tests/unit/digits.test.ts',
+    'tests/unit/tallies.test.ts',
     'tests/unit/ranking.test.ts',
     'tests/unit/advice-truths.test.ts',
     'tests/unit/advice.test.ts',
