@@ -31,8 +31,36 @@ export interface RankedSpec extends Judged {
 
 /** Candidates meet rules; what passes is ranked. Pure; never throws behind the door. */
 export function adviceOn(plain: Facts, shop: Shop): Advice {
-  const facts: CaseFacts = { ...plain, shop, shelf: shelfOf(plain.order, shop) };
+  const facts = caseFacts(plain, shop);
   return new Advice(facts, new Trial(facts), criteriaFor(facts));
+}
+
+/** Facts with the shop's shelf. Written out, as spreading them takes as long as finding them. */
+function caseFacts(plain: Facts, shop: Shop): CaseFacts {
+  const { order, model, girth, k, barrel, room, ring, photo, elbowLine, centreLine } = plain;
+  const { lengthNeed, slipNeed, elbowStation, elbowHeight, floor, required, spread } = plain;
+  const shelf = shelfOf(order, shop);
+  return {
+    order,
+    model,
+    girth,
+    k,
+    barrel,
+    room,
+    ring,
+    photo,
+    elbowLine,
+    centreLine,
+    lengthNeed,
+    slipNeed,
+    elbowStation,
+    elbowHeight,
+    floor,
+    required,
+    spread,
+    shop,
+    shelf,
+  };
 }
 
 /** What can be said about one order; what not every reader wants is computed when it is read. */
