@@ -53,9 +53,10 @@ export const rooms: Readonly<Record<string, Room>> = {
     types: ['order'],
   },
   rules: {
-    why: 'A rule judges what it is handed and never fetches, so it may know only the types of facts, fit and stock.',
+    why: 'A rule judges what it is handed and never fetches, so it may know only the types of facts, fit and stock; what a buckle takes is reckoned in one place.',
     uses: ['units', 'sources'],
     types: ['order', 'facts', 'stock', 'fit'],
+    calls: { 'stock/buckles.ts': ['layersOn'] },
   },
   advice: {
     why: 'Advice lets candidates meet rules and ranks them; it reads no text and prints none.',
