@@ -58,15 +58,28 @@ function benchStarts(rounds: number): void {
   });
 }
 
-/** Microseconds of one call when V8 has compiled all it will: the quickest of some batches, since other work only ever adds to them. */
-function microseconds(call: () => unknown): number {
-  for (let i = 0; i < 2500; i++) call();
-  const batches = Array.from({ length: 30 }, () => {
-    const from = performance.now();
-    for (let i = 0; i < 40; i++) call();
-    return ((performance.now() - from) / 40) * 1000;
-  });
-  return Math.min(...batches);
+interface Work {
+  readonly name: string;
+  readonly call: () => unknown;
+  readonly aim?: string;
+}
+
+/**
+ * Microseconds of one call of each when V8 has compiled all it will: the quickest of some batches, since other work only
+ * ever adds to them. They take turns, so that a machine that slows down slows all of them.
+ */
+function microseconds(works: readonly Work[]): number[] {
+  for (const { call } of works) for (let i = 0; i < 2500; i++) call();
+  const least = works.map(() => Infinity);
+  for (let batch = 0; batch < 40; batch++) {
+    works.forEach(({ call }, work) => {
+      const from = performance.now();
+      for (let i = 0; i < 40; i++) call();
+      const took = ((performance.now() - from) / 40) * 1000;
+      least[work] = Math.min(took, least[work] ?? Infinity);
+    });
+  }
+  return least;
 }
 
 function benchSizing(): void {
@@ -74,44 +87,28 @@ function benchSizing(): void {
   const read = readOrders(text, sample)[0];
   if (read?.ok !== true) throw new Error('the sample order is faulty');
   const { order } = read;
-  const advice = sizeOrder(order, defaultShop);
+  const size = () => sizeOrder(order, defaultShop);
   const options = { units: 'in', color: false, width: 80, top: 3, why: false, all: false } as const;
-  const screenOf = () =>
-    sizeScreen([{ ok: true, file: sample, advice: sizeOrder(order, defaultShop) }], options);
-  const base = microseconds(() => parse(text) as unknown);
+  const works: readonly Work[] = [
+    { name: 'parse with the yaml package alone', call: () => parse(text) as unknown, aim: '1' },
+    { name: 'size: facts, all candidates, ranking', call: () => size().specs, aim: '0.25' },
+    { name: 'size and ask what to measure', call: () => size().ask },
+    { name: 'read: quick way', call: () => readOrders(text, sample) },
+    { name: 'read: located way', call: () => readOrdersLocated(text, sample) },
+    {
+      name: 'size and print the screen',
+      call: () => sizeScreen([{ ok: true, file: sample, advice: size() }], options),
+    },
+  ];
+  const times = microseconds(works);
+  const [base = Number.NaN] = times;
   const lines = text.trimEnd().split('\n').length;
-  print(`one order of ${lines} lines, ${advice.every.length} candidates`, [
-    'work',
-    'us',
-    'ratio to parsing',
-    'aim',
-  ]);
-  const row = (name: string, us: number, aim = ''): void => {
+  const title = `one order of ${lines} lines, ${size().every.length} candidates`;
+  print(title, ['work', 'us', 'ratio to parsing', 'aim']);
+  works.forEach(({ name, aim = '' }, i) => {
+    const us = times[i] ?? Number.NaN;
     print('', [name, us.toFixed(0), (us / base).toFixed(2), aim]);
-  };
-  row('parse with the yaml package alone', base, '1');
-  row(
-    'size: facts, all candidates, ranking',
-    microseconds(() => sizeOrder(order, defaultShop).specs),
-    '0.25',
-  );
-  row(
-    'the first spec alone, as a backlog asks',
-    microseconds(() => sizeOrder(order, defaultShop).first),
-  );
-  row(
-    'size and ask what to measure',
-    microseconds(() => sizeOrder(order, defaultShop).ask),
-  );
-  row(
-    'read: quick way',
-    microseconds(() => readOrders(text, sample)),
-  );
-  row(
-    'read: located way',
-    microseconds(() => readOrdersLocated(text, sample)),
-  );
-  row('size and print the screen', microseconds(screenOf));
+  });
 }
 
 /** The least an order may say leaves everything to be asked: the dearest there is. */
