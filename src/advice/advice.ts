@@ -82,17 +82,19 @@ export class Advice {
 
   /** One spec for each style and strand count that passes, best first. */
   get specs(): readonly RankedSpec[] {
-    return (this.#specs ??= this.#shortList(bestOfEach(this.#trial, this.#criteria)));
+    return (this.#specs ??= this.#shortList());
   }
 
-  get first(): RankedSpec | undefined {
-    return this.specs[0];
-  }
-
-  #shortList(best: readonly Judged[]): RankedSpec[] {
+  #shortList(): RankedSpec[] {
     const { facts } = this;
     const criteria = this.#criteria;
+    const best = bestOfEach(this.#trial, criteria);
     return best.map((entry, i) => new ShortListed(entry, i + 1, { next: best[i + 1], criteria, facts }));
+  }
+
+  /** The first of them: all that a row of many orders has room for. */
+  get first(): RankedSpec | undefined {
+    return this.specs[0];
   }
 
   /** All, in the order in which they were made. */

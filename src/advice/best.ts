@@ -14,19 +14,18 @@ const numbers = new Sums();
 
 /** A candidate whose first criteria are one number. */
 interface Numbered extends Keyed {
-  number: number;
+  readonly number: number;
 }
 
 /** Of what passes the first of each style and strand count by these criteria; as `rank` would sort them. */
 export function bestOfEach(trial: Trial, criteria: readonly Criterion[]): Judged[] {
-  const { facts, tied } = trial;
   if (trial.size === 0) return [];
-  tallies.restart(trial, fixedTallies(facts, trial, tied));
-  for (const part of tallyParts(facts)) tallies.add(part, trial);
+  tallies.restart(trial, fixedTallies(trial));
+  for (const part of tallyParts(trial.facts)) tallies.add(part, trial);
   numbers.restart(trial);
-  const digits = addDigits(numbers, criteria, { facts, rows: trial, list: tied });
+  const digits = addDigits(numbers, criteria, trial);
   const best: Numbered[] = [];
-  for (const group of tied.groups) {
+  for (const group of trial.tied.groups) {
     const first = firstOf(group, trial, digits);
     if (first !== undefined) best.push(first);
   }
@@ -39,7 +38,7 @@ function firstOf(group: readonly number[], trial: Trial, { counted, others }: Di
   const { ofMakes, ofHangs } = tallies;
   // Of the first so far: an object is made for it only where its number does not tell it from the next, and in the end.
   let least = Infinity;
-  let best: Numbered | undefined;
+  let best: Keyed | undefined;
   let bestMake = 0;
   let bestHang = 0;
   for (let i = 0; i < group.length; i++) {
@@ -55,8 +54,8 @@ function firstOf(group: readonly number[], trial: Trial, { counted, others }: Di
       const number = numbers.of(make, hang, laid) + ofCounts(counted, tally);
       if (number > least) continue;
       if (number === least) {
-        best ??= numbered(trial, bestMake, bestHang);
-        const other = numbered(trial, make, hang);
+        best ??= keyed(trial, bestMake, bestHang);
+        const other = keyed(trial, make, hang);
         if (compare(other, best, others) < 0) best = other;
         continue;
       }
@@ -67,15 +66,14 @@ function firstOf(group: readonly number[], trial: Trial, { counted, others }: Di
     }
   }
   if (least === Infinity) return undefined;
-  best ??= numbered(trial, bestMake, bestHang);
-  best.number = least;
-  return best;
+  const { entry, keys } = best ?? keyed(trial, bestMake, bestHang);
+  return { entry, keys, number: least };
 }
 
-/** An object of its own for a candidate; its number is still to be written. */
-function numbered(trial: Trial, make: number, hang: number): Numbered {
+/** An object of its own for a candidate. */
+function keyed(trial: Trial, make: number, hang: number): Keyed {
   const tally = tallies.of(make, hang, trial.laid(make, hang));
-  return { entry: trial.seat({ make, hang, tally }), keys: [], number: 0 };
+  return { entry: trial.seat({ make, hang, tally }), keys: [] };
 }
 
 /** What the counts of verdicts add to a number. */

@@ -2,14 +2,13 @@
 import { BUCKLE } from '../fit/axes.ts';
 import type { LaidCandidate } from '../fit/lay.ts';
 import type { CaseFacts } from '../rules/rule.ts';
-import type { TiedList } from '../stock/tied.ts';
 import type { Criterion } from './criteria.ts';
 import { ruleOf, Seen } from './judge.ts';
 import { ofShop, type ShopKeys } from './of-shop.ts';
-import { HANG, isWithin, type Part, type Rows } from './parts.ts';
+import { HANG, isWithin, type Field, type Part } from './parts.ts';
 import type { Sums } from './sums.ts';
 import { axesOfRule } from './tallies.ts';
-import { placeOf as placeInTally } from './verdict.ts';
+import { placeOf } from './verdict.ts';
 
 /** Whole numbers up to here are exact. */
 const MOST = Number.MAX_SAFE_INTEGER;
@@ -21,6 +20,8 @@ interface Digit {
   /** How many different keys there can be, and which they are where they are not whole numbers, smallest first. */
   readonly base: number;
   readonly keys: readonly number[];
+  /** Of each make the place of its key, where that follows from the shop alone. */
+  readonly places?: Float64Array;
 }
 
 export interface Counted {
@@ -36,20 +37,12 @@ export interface Digits {
   readonly others: readonly Criterion[];
 }
 
-/** The order that is numbered. */
-export interface Numbering {
-  readonly facts: CaseFacts;
-  readonly rows: Rows;
-  /** Whose makes are those of the rows. */
-  readonly list: TiedList;
-}
-
 /** Adds to the sums what the digits of each candidate add up to, save for how many rules came to a judgement. */
-export function addDigits(sums: Sums, criteria: readonly Criterion[], numbering: Numbering): Digits {
+export function addDigits(sums: Sums, criteria: readonly Criterion[], field: Field): Digits {
   const digits: Digit[] = [];
   let size = 1;
   for (let i = 0; i < criteria.length; i++) {
-    const digit = digitOf(criteria[i] as Criterion, numbering);
+    const digit = digitOf(criteria[i] as Criterion, field);
     if (digit === undefined || size * digit.base > MOST) break;
     size *= digit.base;
     digits.push(digit);
@@ -58,30 +51,30 @@ export function addDigits(sums: Sums, criteria: readonly Criterion[], numbering:
   const readings: Reading[] = [];
   for (const digit of digits) {
     size /= digit.base;
-    const { criterion, axes } = digit;
-    if (criterion.counts !== undefined) counted.push({ place: placeInTally[criterion.counts], weight: size });
-    else if (criterion.ofShop) addPlaces(sums.ofMakes, shopKeys(criterion, numbering).places, size);
+    const { criterion, axes, places } = digit;
+    if (criterion.counts !== undefined) counted.push({ place: placeOf[criterion.counts], weight: size });
+    else if (places !== undefined) addPlaces(sums.ofMakes, places, size);
     else {
       const others = readings.find((reading) => reading.axes === axes);
       const weighed = { digit, weight: size };
-      if (others === undefined) readings.push(new Reading(axes, weighed, numbering.facts));
+      if (others === undefined) readings.push(new Reading(axes, weighed, field.facts));
       else others.also(weighed);
     }
   }
-  for (const reading of readings) sums.add(reading, numbering.rows);
+  for (const reading of readings) sums.add(reading, field);
   return { counted, others: criteria.slice(digits.length) };
 }
 
 /** Undefined where keys are any numbers, and follow from too much to list them. */
-function digitOf(criterion: Criterion, numbering: Numbering): Digit | undefined {
+function digitOf(criterion: Criterion, field: Field): Digit | undefined {
   const { ofShop: isOfShop, whole } = criterion;
-  const axes = axesOfCriterion(criterion, numbering.facts);
+  const axes = axesOfCriterion(criterion, field.facts);
   if (isOfShop) {
-    const { keys } = shopKeys(criterion, numbering);
-    return { criterion, axes, base: keys.length, keys };
+    const { keys, places } = shopKeys(criterion, field);
+    return { criterion, axes, base: keys.length, keys, places };
   }
   if (whole !== undefined) return { criterion, axes, base: 1 + whole[1] - whole[0], keys: [] };
-  const keys = keysAlong(axes, criterion, numbering);
+  const keys = keysAlong(axes, criterion, field);
   return keys === undefined ? undefined : { criterion, axes, base: keys.length, keys };
 }
 
@@ -91,13 +84,13 @@ function axesOfCriterion({ axes, rule }: Criterion, facts: CaseFacts): number {
 }
 
 /** All keys of any size, where they follow from buckle and length alone; undefined where they do not. */
-function keysAlong(axes: number, { key }: Criterion, { facts, rows }: Numbering): number[] | undefined {
+function keysAlong(axes: number, { key }: Criterion, field: Field): number[] | undefined {
   if (!isWithin(axes, HANG)) return undefined;
   // The first buckle has every length.
-  const hangs = (axes & BUCKLE) === 0 ? rows.lengths : rows.hangs.length;
+  const hangs = (axes & BUCKLE) === 0 ? field.lengths : field.hangs.length;
   const keys: number[] = [];
   for (let hang = 0; hang < hangs; hang++) {
-    const own = key(new Seen(facts, rows.laid(0, hang)));
+    const own = key(new Seen(field.facts, field.laid(0, hang)));
     if (!keys.includes(own)) keys.push(own);
   }
   return keys.sort((a, b) => a - b);
@@ -113,7 +106,6 @@ class Reading implements Part {
   readonly axes: number;
   readonly #weighed: Weighed[];
   readonly #facts: CaseFacts;
-  #seen: Seen | undefined;
 
   constructor(axes: number, first: Weighed, facts: CaseFacts) {
     this.axes = axes;
@@ -126,27 +118,27 @@ class Reading implements Part {
   }
 
   read(candidate: LaidCandidate): number {
-    if (this.#seen === undefined) this.#seen = new Seen(this.#facts, candidate);
-    else this.#seen.candidate = candidate;
+    const seen = new Seen(this.#facts, candidate);
     let sum = 0;
     for (let i = 0; i < this.#weighed.length; i++) {
       const { digit, weight } = this.#weighed[i] as Weighed;
-      sum += weight * placeOf(digit, this.#seen);
+      sum += weight * digitIn(digit, seen);
     }
     return sum;
   }
 }
 
-function placeOf({ criterion: { key, whole }, keys }: Digit, seen: Seen): number {
+function digitIn({ criterion: { key, whole }, keys }: Digit, seen: Seen): number {
   const own = key(seen);
   return whole === undefined ? keys.indexOf(own) : own - whole[0];
 }
 
-function shopKeys(criterion: Criterion, { facts, rows, list }: Numbering): ShopKeys {
-  const kept = ofShop(list, facts.model).keys;
+function shopKeys(criterion: Criterion, field: Field): ShopKeys {
+  const { facts, tied } = field;
+  const kept = ofShop(tied, facts.model).keys;
   let own = kept.get(criterion);
   if (own === undefined) {
-    const all = rows.makes.map((_, make) => criterion.key(new Seen(facts, rows.laid(make))));
+    const all = field.makes.map((_, make) => criterion.key(new Seen(facts, field.laid(make))));
     const keys = [...new Set(all)].sort((a, b) => a - b);
     kept.set(criterion, (own = { keys, places: Float64Array.from(all, (key) => keys.indexOf(key)) }));
   }

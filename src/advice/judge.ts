@@ -28,29 +28,28 @@ const byId = new Map(rules.map((rule) => [rule.id, rule]));
 export const ruleOf = (id: string): AnyRule | undefined => byId.get(id);
 
 /** The verdicts on a candidate, each reached when somebody asks. */
-export class Seen<C extends Candidate = Candidate> implements Judged {
-  candidate: C;
-  protected readonly facts: CaseFacts;
+export class Seen implements Judged {
+  readonly candidate: Candidate;
+  readonly #facts: CaseFacts;
+  #tally: number | undefined;
 
-  constructor(facts: CaseFacts, candidate: C) {
-    this.facts = facts;
+  /** @param tally all its verdicts, where they were counted before */
+  constructor(facts: CaseFacts, candidate: Candidate, tally?: number) {
     this.candidate = candidate;
+    this.#facts = facts;
+    this.#tally = tally;
   }
 
   get findings(): readonly Finding[] {
     return rules.map((rule) => {
-      const { judgement, reason, margin } = verdict(rule, this.facts, this.candidate);
-      return { rule: rule.id, judgement, reason: reason(this.facts, this.candidate), margin };
+      const { judgement, reason, margin } = verdict(rule, this.#facts, this.candidate);
+      return { rule: rule.id, judgement, reason: reason(this.#facts, this.candidate), margin };
     });
   }
 
   countOf(judgement: Judgement): number {
-    return countIn(this.tally, judgement);
-  }
-
-  /** All verdicts, counted. */
-  get tally(): number {
-    return rules.reduce((sum, rule) => sum + unitOf(rule, this.#judgementBy(rule)), 0);
+    this.#tally ??= rules.reduce((sum, rule) => sum + unitOf(rule, this.#judgementBy(rule)), 0);
+    return countIn(this.#tally, judgement);
   }
 
   judgementOf(id: string): Judgement | undefined {
@@ -59,6 +58,6 @@ export class Seen<C extends Candidate = Candidate> implements Judged {
   }
 
   #judgementBy(rule: AnyRule): Judgement {
-    return verdict(rule, this.facts, this.candidate).judgement;
+    return verdict(rule, this.#facts, this.candidate).judgement;
   }
 }

@@ -1,6 +1,8 @@
 /** What is said of candidates, part by part, and what tells candidates of which the same is said. */
 import { BUCKLE, LENGTH, STRANDS, STYLE } from '../fit/axes.ts';
 import type { LaidCandidate } from '../fit/lay.ts';
+import type { CaseFacts } from '../rules/rule.ts';
+import type { TiedList } from '../stock/tied.ts';
 
 /** Something about a candidate as a number, never negative, that depends on no more than some axes. */
 export interface Part {
@@ -32,4 +34,11 @@ export interface Rows {
   readonly alike: (axes: number) => Kinds;
   /** Lays a make on a hang; on the shortest it can have where none is named. Good until the next one is laid. */
   readonly laid: (make: number, hang?: number) => LaidCandidate;
+}
+
+/** The same with what is known of them. */
+export interface Field extends Rows {
+  readonly facts: CaseFacts;
+  /** Whose makes these are. */
+  readonly tied: TiedList;
 }

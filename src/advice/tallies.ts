@@ -3,9 +3,8 @@ import { axesOfParts } from '../fit/axes.ts';
 import type { LaidCandidate } from '../fit/lay.ts';
 import { rules } from '../rules/registry.ts';
 import type { AnyRule, CaseFacts } from '../rules/rule.ts';
-import type { TiedList } from '../stock/tied.ts';
 import { ofShop } from './of-shop.ts';
-import { isWithin, MAKE, type Part, type Rows } from './parts.ts';
+import { isWithin, MAKE, type Field, type Part } from './parts.ts';
 import { Sums } from './sums.ts';
 import { firstMissing, unitOf, untold } from './verdict.ts';
 
@@ -84,13 +83,14 @@ class GroupTally implements Part {
 }
 
 /** What the fixed rules say of each make; kept as long as the shop. */
-export function fixedTallies(facts: CaseFacts, rows: Rows, list: TiedList): Float64Array {
-  const kept = ofShop(list, facts.model);
+export function fixedTallies(field: Field): Float64Array {
+  const { facts, tied, makes } = field;
+  const kept = ofShop(tied, facts.model);
   if (kept.tallies === undefined) {
     const sums = new Sums();
-    sums.restart(rows);
-    for (const group of groupRules(fixedRules, facts)) sums.add(new GroupTally(group, facts), rows);
-    kept.tallies = sums.ofMakes.slice(0, rows.makes.length);
+    sums.restart(field);
+    for (const group of groupRules(fixedRules, facts)) sums.add(new GroupTally(group, facts), field);
+    kept.tallies = sums.ofMakes.slice(0, makes.length);
   }
   return kept.tallies;
 }

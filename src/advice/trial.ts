@@ -6,13 +6,13 @@ import type { CaseFacts } from '../rules/rule.ts';
 import { tiedBy, type Make, type TiedList } from '../stock/tied.ts';
 import { Seen, type Judged } from './judge.ts';
 import { alikeOn, ofShop } from './of-shop.ts';
-import type { Kinds, Rows } from './parts.ts';
+import type { Field, Kinds } from './parts.ts';
 
 /**
  * All candidates of one order, in a fixed order that does not depend on the order of the shop's lists: of each make
  * (style, strands and buckle) every length.
  */
-export class Trial implements Rows {
+export class Trial implements Field {
   readonly facts: CaseFacts;
   readonly tied: TiedList;
   readonly makes: readonly Make[];
@@ -50,8 +50,7 @@ export class Trial implements Rows {
     for (let make = 0; make < this.makes.length; make++) {
       const from = this.firstHangOf(make);
       for (let hang = from; hang < from + this.lengths; hang++)
-        if (this.canTie(make, hang))
-          found.push(new Seen(this.facts, this.#lay(new Laid(this.#ground), make, hang)));
+        if (this.canTie(make, hang)) found.push(this.seat({ make, hang }));
     }
     return found;
   }
@@ -73,27 +72,13 @@ export class Trial implements Rows {
     return laid.lay(this.makes[make] as Make, this.hangs[hang] as Hang);
   }
 
-  /** An object of its own for a candidate whose tally is known. */
-  seat({ make, hang, tally }: { make: number; hang: number; tally: number }): Judged {
-    return new Seat(this.facts, this.#lay(new Laid(this.#ground), make, hang), tally);
+  /** An object of its own for a candidate; its tally where that is known. */
+  seat({ make, hang, tally }: { make: number; hang: number; tally?: number }): Judged {
+    return new Seen(this.facts, this.#lay(new Laid(this.#ground), make, hang), tally);
   }
 
   /** Number of the shortest hang of a make's buckle. */
   firstHangOf(make: number): number {
     return (this.makes[make] as Make).buckleNo * this.lengths;
-  }
-}
-
-/** Its verdicts were counted before. */
-class Seat extends Seen {
-  readonly #tally: number;
-
-  constructor(facts: CaseFacts, candidate: Laid, tally: number) {
-    super(facts, candidate);
-    this.#tally = tally;
-  }
-
-  override get tally(): number {
-    return this.#tally;
   }
 }

@@ -28,9 +28,6 @@ import { lowFlareLimit, lowFlareTarget } from './low-flare.ts';
 
 /** How one buckle hangs at one finished length, whatever is tied to it. */
 export interface Hang {
-  /** Style and strands are still open. */
-  readonly styleNo: 0;
-  readonly strandsNo: 0;
   readonly buckleNo: number;
   readonly lengthNo: number;
   readonly buckle: Buckle;
@@ -149,8 +146,6 @@ export class Ground {
     const ceiling = low - model['high-flare-start'] - model['weave-step'];
     const height = (this.#heights[lowNo] ??= heightAt(barrel.ellipse, low));
     return {
-      styleNo: 0,
-      strandsNo: 0,
       buckleNo: numberOf(buckle, this.#buckles),
       lengthNo: numberOf(length, this.#lengths),
       buckle,

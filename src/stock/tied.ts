@@ -9,11 +9,10 @@ export interface Make {
   readonly strands: number;
   readonly buckle: Buckle;
   readonly layers: Layers;
-  /** Places in the lists of styles and of the shop; that of the length is still open. */
+  /** Places in the lists of styles and of the shop. */
   readonly styleNo: number;
   readonly strandsNo: number;
   readonly buckleNo: number;
-  readonly lengthNo: 0;
 }
 
 /** Fewest strands first, then the smallest buckle: it does not depend on the order of the shop's own lists. */
@@ -49,7 +48,7 @@ function listTied(shop: Shop): TiedList {
       if (layers === undefined) return;
       for (const [styleNo, style] of styleIds.entries()) {
         (groups[strandsNo * styleIds.length + styleNo] ??= []).push(makes.length);
-        makes.push({ style, strands: count, buckle, layers, styleNo, strandsNo, buckleNo, lengthNo: 0 });
+        makes.push({ style, strands: count, buckle, layers, styleNo, strandsNo, buckleNo });
       }
     });
     if (makes.length > before) strands.push(count);

@@ -15,7 +15,7 @@ function digitsOf(facts: CaseFacts, criteria: readonly Criterion[]): Digits {
   const trial = new Trial(facts);
   const sums = new Sums();
   sums.restart(trial);
-  return addDigits(sums, criteria, { facts, rows: trial, list: trial.tied });
+  return addDigits(sums, criteria, trial);
 }
 
 describe('digits', () => {
