@@ -1,111 +1,101 @@
 /** The whole of what the shop can say about one order. */
+import type { Assumption } from '../facts/estimate.ts';
 import { assumptionsOf, type Facts } from '../facts/facts.ts';
+import { runFor } from '../facts/length.ts';
 import { photoRemarks } from '../facts/photo-remarks.ts';
 import { tapeRemarks } from '../facts/tape-remarks.ts';
-import type { Assumption } from '../facts/estimate.ts';
-import { runFor } from '../facts/length.ts';
-import type { Shop, Style } from '../order/types.ts';
 import type { Candidate } from '../fit/candidate.ts';
-import type { CaseFacts, Judgement } from '../rules/rule.ts';
+import type { Shop, Style } from '../order/types.ts';
+import type { CaseFacts } from '../rules/rule.ts';
+import { cautions } from '../sources/cautions.ts';
 import { shelfOf } from '../stock/shelf.ts';
 import { styleIds } from '../stock/styles.ts';
-import { cautions } from '../sources/cautions.ts';
 import type { Phrase } from '../units/phrase.ts';
-import { asksFor, firstAskFor, type Ask } from './measure-next.ts';
-import { bestOfEach } from './best.ts';
 import { criteriaFor, type Criterion } from './criteria.ts';
-import type { Finding, Judged } from './judge.ts';
+import { currentOf } from './current.ts';
+import type { Judged } from './judge.ts';
+import { make, type Tied } from './make.ts';
+import { asksFor, firstAskFor, type Ask } from './measure-next.ts';
 import { rank, whyBefore } from './rank.ts';
-import { passes, refusedOf, type Refused } from './refused.ts';
-import { Trial } from './trial.ts';
+import { nearestTo, refusedOf, type Refused } from './refused.ts';
+import { otherStyles, type OtherStyle } from './straight-or-roper.ts';
 import { wayOut, type WayOut } from './way-out.ts';
+import { welfareOf } from './welfare.ts';
 
-/** A spec of the short list: the best buckle and length for its style and strands. */
+/** A spec of the short list: a style and strand count as the maker would tie it. */
 export interface RankedSpec extends Judged {
   readonly rank: number;
   /** Why it comes before the next one; undefined when there is no next. */
   readonly becauseOf: { readonly criterion: string; readonly words: Phrase } | undefined;
-  /** Both even neighbours of its length, as far as the shop ties them, with the latigo run each leaves. */
+  /** Both even neighbors of its length, as far as the shop ties them, with the latigo run each leaves. */
   readonly evenLengths: readonly { readonly length: number; readonly run: number }[];
 }
 
-/** Candidates meet rules; what passes is ranked. Pure; never throws behind the door. */
-export function adviceOn(plain: Facts, shop: Shop): Advice {
-  const facts = caseFacts(plain, shop);
-  return new Advice(facts, new Trial(facts), criteriaFor(facts));
-}
-
-/** Facts with the shop's shelf. Written out, as spreading them takes as long as finding them. */
-function caseFacts(plain: Facts, shop: Shop): CaseFacts {
-  const { order, model, girth, k, barrel, room, ring, photo, elbowLine, centreLine } = plain;
-  const { lengthNeed, slipNeed, elbowStation, elbowHeight, floor, required, spread } = plain;
-  const shelf = shelfOf(order, shop);
-  return {
-    order,
-    model,
-    girth,
-    k,
-    barrel,
-    room,
-    ring,
-    photo,
-    elbowLine,
-    centreLine,
-    lengthNeed,
-    slipNeed,
-    elbowStation,
-    elbowHeight,
-    floor,
-    required,
-    spread,
-    shop,
-    shelf,
-  };
-}
+/** Two plain steps: make each style and strand count as a maker would, then rank what passes. Pure; never throws behind the door. */
+export const adviceOn = (facts: Facts, shop: Shop): Advice =>
+  new Advice({ ...facts, shop, shelf: shelfOf(facts.order, shop), current: currentOf(facts, shop) });
 
 /** What can be said about one order; what not every reader wants is computed when it is read. */
 export class Advice {
   readonly facts: CaseFacts;
   readonly cautions = cautions;
-  readonly #trial: Trial;
+  /** One spec for each style and strand count that passes, best first. */
+  readonly specs: readonly RankedSpec[];
+  readonly #tied: readonly Tied[];
   readonly #criteria: readonly Criterion[];
-  #specs: readonly RankedSpec[] | undefined;
-  #all: readonly Judged[] | undefined;
   #ask: readonly Ask[] | undefined;
   #refused: readonly Refused[] | undefined;
 
-  constructor(facts: CaseFacts, trial: Trial, criteria: readonly Criterion[]) {
+  constructor(facts: CaseFacts) {
     this.facts = facts;
-    this.#trial = trial;
-    this.#criteria = criteria;
+    this.#tied = make(facts);
+    this.#criteria = criteriaFor(facts);
+    const made = this.#tied.flatMap(({ made }) => (made === undefined ? [] : [made]));
+    const ranked = rank(made, this.#criteria);
+    this.specs = ranked.map((entry, i) => this.#spec(entry, i + 1, ranked[i + 1]));
   }
 
-  /** One spec for each style and strand count that passes, best first. */
-  get specs(): readonly RankedSpec[] {
-    return (this.#specs ??= this.#shortList());
-  }
-
-  #shortList(): RankedSpec[] {
+  #spec(entry: Judged, rank: number, next: Judged | undefined): RankedSpec {
     const { facts } = this;
     const criteria = this.#criteria;
-    const best = bestOfEach(this.#trial, criteria);
-    return best.map((entry, i) => new ShortListed(entry, i + 1, { next: best[i + 1], criteria, facts }));
+    return {
+      rank,
+      candidate: entry.candidate,
+      judgementOf: entry.judgementOf,
+      get findings() {
+        return entry.findings;
+      },
+      get becauseOf() {
+        return next === undefined ? undefined : whyBefore(entry, next, criteria);
+      },
+      get evenLengths() {
+        return evenLengths(entry.candidate, facts);
+      },
+    };
   }
 
-  /** The first of them: all that a row of many orders has room for. */
   get first(): RankedSpec | undefined {
     return this.specs[0];
   }
 
-  /** All, in the order in which they were made. */
-  get #judged(): readonly Judged[] {
-    return (this.#all ??= this.#trial.all);
+  /** Why one spec comes before another that ranks behind it. */
+  whyBefore(spec: RankedSpec, other: RankedSpec): Phrase {
+    return whyBefore(spec, other, this.#criteria).words;
   }
 
   /** Why the first spec comes before this one; only for one that is not the first. */
   whyFirst(spec: RankedSpec): Phrase {
-    const [first = spec] = this.specs;
-    return whyBefore(first, spec, this.#criteria).words;
+    return this.whyBefore(this.first ?? spec, spec);
+  }
+
+  /** Straight or roper? What each style not chosen would be here, and why it is not first. */
+  get otherStyles(): readonly OtherStyle[] {
+    return otherStyles(this);
+  }
+
+  /** What must be said before any cinch is; empty for a sound horse. */
+  get welfare(): readonly Phrase[] {
+    return welfareOf(this.facts);
   }
 
   get assumptions(): readonly Assumption[] {
@@ -122,33 +112,29 @@ export class Advice {
     return photoRemarks(this.facts);
   }
 
-  /** Every candidate, passing ones best first, then the refused ones. */
+  /** Every style and strand count: those that pass best first, then of each other one the way nearest to passing. */
   get every(): readonly Judged[] {
-    const judged = this.#judged;
-    return [...rank(judged.filter(passes), this.#criteria), ...judged.filter((entry) => !passes(entry))];
+    const failed = this.#tied.flatMap((tied) => (tied.made === undefined ? [nearestTo(tied)] : []));
+    return [...this.specs, ...failed.filter((judged) => judged !== undefined)];
   }
 
   get refused(): readonly Refused[] {
-    return (this.#refused ??= refusedOf(this.#judged));
+    return (this.#refused ??= this.#tied.flatMap(refusedOf));
   }
 
   /** The first of the refused, when nothing passes: a row of many orders has room for one. */
   get firstRefused(): Refused | undefined {
-    const [first] = this.#judged;
-    if (first === undefined || this.first !== undefined) return undefined;
-    const { style, strands } = first.candidate;
-    const like = this.#judged.filter(({ candidate: c }) => c.style === style && c.strands === strands);
-    return refusedOf(like)[0];
+    return this.first === undefined ? this.refused[0] : undefined;
   }
 
   /** Whether no buckle of the shop takes any strand count it ties: then nothing was tried. */
   get noBuckle(): boolean {
-    return this.#trial.size === 0;
+    return this.first === undefined && !this.#tied.some(({ hasBuckle }) => hasBuckle);
   }
 
   /** Styles that cannot be tied at all on this horse: there is no side left below the buckle. */
   get impossible(): readonly Style[] {
-    const tied = new Set(this.#judged.map(({ candidate }) => candidate.style));
+    const tied = new Set([...this.specs.map(({ candidate }) => candidate), ...this.refused].map(({ style }) => style));
     return styleIds.filter((style) => !tied.has(style));
   }
 
@@ -164,7 +150,7 @@ export class Advice {
 
   /** What to measure next, most worth first. */
   get ask(): readonly Ask[] {
-    return (this.#ask ??= asksFor(this.facts, this.first, this.facts.shop));
+    return (this.#ask ??= asksFor(this.facts, this.first));
   }
 }
 
@@ -178,54 +164,12 @@ function withLearned(assumptions: readonly Assumption[], { learned }: Shop): rea
   );
 }
 
-interface Place {
-  readonly next: Judged | undefined;
-  readonly criteria: readonly Criterion[];
-  readonly facts: CaseFacts;
-}
-
-class ShortListed implements RankedSpec {
-  readonly candidate: Candidate;
-  readonly rank: number;
-  private readonly entry: Judged;
-  private readonly place: Place;
-
-  constructor(entry: Judged, rank: number, place: Place) {
-    this.candidate = entry.candidate;
-    this.rank = rank;
-    this.entry = entry;
-    this.place = place;
-  }
-
-  get findings(): readonly Finding[] {
-    return this.entry.findings;
-  }
-
-  countOf(judgement: Judgement): number {
-    return this.entry.countOf(judgement);
-  }
-
-  judgementOf(rule: string): Judgement | undefined {
-    return this.entry.judgementOf(rule);
-  }
-
-  get becauseOf(): RankedSpec['becauseOf'] {
-    const { next, criteria } = this.place;
-    return next === undefined ? undefined : whyBefore(this.entry, next, criteria);
-  }
-
-  get evenLengths(): RankedSpec['evenLengths'] {
-    return evenLengths(this.candidate, this.place.facts);
-  }
-}
-
 function evenLengths(
-  candidate: Candidate,
+  { length }: Candidate,
   { lengthNeed, shop }: CaseFacts,
 ): { length: number; run: number }[] {
   const below = 2 * Math.floor(lengthNeed.target.value / 2);
-  const around =
-    candidate.length % 2 === 0 ? [candidate.length - 2, candidate.length + 2] : [below, below + 2];
-  const tied = around.filter((length) => length >= shop.lengths.min && length <= shop.lengths.max);
-  return tied.map((length) => ({ length, run: runFor(length, lengthNeed) }));
+  const around = length % 2 === 0 ? [length - 2, length + 2] : [below, below + 2];
+  const tied = around.filter((each) => each >= shop.lengths.min && each <= shop.lengths.max);
+  return tied.map((each) => ({ length: each, run: runFor(each, lengthNeed) }));
 }

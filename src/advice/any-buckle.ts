@@ -75,7 +75,6 @@ function withDoubts(judged: Judged, doubts: ReadonlyMap<string, Phrase>): Judged
   return {
     candidate: judged.candidate,
     findings,
-    countOf: (judgement) => findings.filter((finding) => finding.judgement === judgement).length,
     judgementOf: (rule) => findings.find((finding) => finding.rule === rule)?.judgement,
   };
 }

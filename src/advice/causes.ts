@@ -56,7 +56,7 @@ export function causesUnlaid({ order, ...facts }: CaseFacts): Cause[] {
 
 const elbowGall: Explain = ({ judged: { candidate }, facts, age }) => {
   const { clearance, style } = candidate;
-  if (clearance.chance >= facts.model['chance-good']) {
+  if (clearance.likely >= facts.model['chance-good']) {
     const old = age !== undefined && age >= OLD ? 'cord this old may have gone hard; ' : '';
     return no(
       say`the cinch as described clears the elbow by ${dist(clearance.inches)}: ${old}look at dirt, at where it really lies, and at a saddle set too far forward`,
@@ -91,8 +91,8 @@ const buckleRub: Explain = ({ judged: { candidate }, facts }) => {
         : say`the buckle sits only ${dist(up)} above the point of the elbow: a longer cinch lifts it`,
     );
   }
-  if (candidate.buckleClearance < facts.required) {
-    const gap = candidate.buckleClearance;
+  const gap = candidate.frameClearance.inches;
+  if (gap < facts.model['muscle-wanted'] * facts.k) {
     const lies =
       gap < 0
         ? say`the frame lies over the elbow line by ${dist(-gap)}`
@@ -140,9 +140,9 @@ const slipsBack: Explain<Placed> = ({ facts }) => {
   return no(say`the ring is not far ahead of the groove: look at the tree's fit and at a breast collar`);
 };
 
-const girthy: Explain = ({ judged: { candidate }, facts }) => {
-  const { inches } = candidate.clearance;
-  if (inches < facts.floor) {
+const girthy: Explain = ({ judged: { candidate } }) => {
+  const { inches, floor } = candidate.clearance;
+  if (inches < floor) {
     const near =
       inches < 0
         ? say`it lies over the elbow line by ${dist(-inches)}`

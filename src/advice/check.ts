@@ -1,8 +1,7 @@
 /** Judges what a customer wants or rides in now: every rule's verdict, and the nearest spec that would pass. */
-import { lengthSteps } from '../facts/length.ts';
 import type { Candidate, Spec } from '../fit/candidate.ts';
-import { Ground } from '../fit/ground.ts';
 import { lay } from '../fit/lay.ts';
+import { sideOf } from '../fit/side.ts';
 import type { Buckle, CinchAsked, Shop, Style } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { bySize, layersOn, strandsAway } from '../stock/buckles.ts';
@@ -11,8 +10,8 @@ import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';
 import { overBuckles, type Laid } from './any-buckle.ts';
 import { causesOf, causesUnlaid, type Cause } from './causes.ts';
-import { Seen, type Judged } from './judge.ts';
-import { passes } from './refused.ts';
+import { judge, passes, type Judged } from './judge.ts';
+import { evenLength } from './lengths.ts';
 
 export type CheckedWhich = 'wants' | 'current' | 'command line';
 export type CinchPart = 'style' | 'strands' | 'buckle' | 'length';
@@ -69,10 +68,10 @@ interface Asking {
 /** The spec as laid on this horse; a cinch in use has a buckle, so where nobody named it every one that may be it counts. */
 function layAndJudge(spec: Spec | undefined, { asked, which, facts }: Asking): Partial<Laid> {
   if (spec === undefined) return {};
-  const ground = new Ground(facts);
+  const side = sideOf(facts);
   const judged = (each: Spec): Judged | undefined => {
-    const candidate = lay(each, ground);
-    return candidate === undefined ? undefined : new Seen(facts, candidate);
+    const candidate = lay(each, side);
+    return candidate === undefined ? undefined : judge(candidate, facts);
   };
   if (which === 'current' && asked.buckle === undefined) return overBuckles(spec, facts.shop.buckles, judged);
   return { spec, judged: judged(spec) };
@@ -149,12 +148,10 @@ function buckleFor(id: string | undefined, { strands, like, shop }: BuckleScene)
   );
 }
 
-/** Length of the spec that is like it, or first; else the even neighbour below the target. */
-function usualLength(like: Candidate | undefined, { facts: { lengthNeed, shop } }: Advice): number {
-  const target = lengthNeed.target.value;
-  const even = lengthSteps(target, { ...shop.lengths, step: 2 })[0];
-  return like?.length ?? even ?? 2 * Math.round(target / 2);
-}
+/** Length of the spec that is like it, or first; else the even one nearest the target. */
+const usualLength = (like: Candidate | undefined, { facts: { lengthNeed, shop } }: Advice): number =>
+  like?.length ??
+  Math.min(shop.lengths.max, Math.max(shop.lengths.min, evenLength(lengthNeed.target.value)));
 
 /** Nobody is helped by a spec that passes but is poor at the elbow, unless there is no other. */
 function worthOffering(specs: readonly RankedSpec[]): readonly RankedSpec[] {

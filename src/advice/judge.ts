@@ -1,9 +1,8 @@
-/** A candidate meets the rules: how many verdicts of each kind, and every verdict with its reason when it is read. */
+/** A candidate meets the rules: every verdict, with its reason when it is read. */
 import type { Candidate } from '../fit/candidate.ts';
 import { rules } from '../rules/registry.ts';
-import type { AnyRule, CaseFacts, Judgement } from '../rules/rule.ts';
+import { verdict, type AnyRule, type CaseFacts, type Judgement, type Verdict } from '../rules/rule.ts';
 import type { Phrase } from '../units/phrase.ts';
-import { countIn, unitOf, verdict } from './verdict.ts';
 
 export interface Finding {
   readonly rule: string;
@@ -16,48 +15,38 @@ export interface Judged {
   readonly candidate: Candidate;
   /** One for each rule, in the registry's order, with reasons. */
   readonly findings: readonly Finding[];
-  /** How many rules came to this judgement, as ranking counts them: see `ownCriterion`. */
-  readonly countOf: (judgement: Judgement) => number;
   /** Judgement of one rule. */
   readonly judgementOf: (rule: string) => Judgement | undefined;
 }
 
-const byId = new Map(rules.map((rule) => [rule.id, rule]));
+/** Rules that may refuse; those that need no clearance first, since that takes longest to work out. */
+const refusing = rules
+  .filter(({ can }) => can.includes('refuse'))
+  .sort((a, b) => Number(a.looks.includes('clearance')) - Number(b.looks.includes('clearance')));
 
-/** The rule of that name. */
-export const ruleOf = (id: string): AnyRule | undefined => byId.get(id);
+/** A candidate passes when no rule refuses it. */
+export const passes = (judged: Judged): boolean =>
+  refusing.every(({ id }) => judged.judgementOf(id) !== 'refuse');
 
-/** The verdicts on a candidate, each reached when somebody asks. */
-export class Seen implements Judged {
-  readonly candidate: Candidate;
-  readonly #facts: CaseFacts;
-  #tally: number | undefined;
-
-  /** @param tally all its verdicts, where they were counted before */
-  constructor(facts: CaseFacts, candidate: Candidate, tally?: number) {
-    this.candidate = candidate;
-    this.#facts = facts;
-    this.#tally = tally;
-  }
-
-  get findings(): readonly Finding[] {
-    return rules.map((rule) => {
-      const { judgement, reason, margin } = verdict(rule, this.#facts, this.candidate);
-      return { rule: rule.id, judgement, reason: reason(this.#facts, this.candidate), margin };
-    });
-  }
-
-  countOf(judgement: Judgement): number {
-    this.#tally ??= rules.reduce((sum, rule) => sum + unitOf(rule, this.#judgementBy(rule)), 0);
-    return countIn(this.#tally, judgement);
-  }
-
-  judgementOf(id: string): Judgement | undefined {
-    const rule = ruleOf(id);
-    return rule === undefined ? undefined : this.#judgementBy(rule);
-  }
-
-  #judgementBy(rule: AnyRule): Judgement {
-    return verdict(rule, this.#facts, this.candidate).judgement;
-  }
+/** The verdicts on a candidate; each rule is asked once, when somebody wants to know. */
+export function judge(candidate: Candidate, facts: CaseFacts): Judged {
+  const known: (Verdict | undefined)[] = [];
+  const verdictOf = (rule: AnyRule, place: number): Verdict =>
+    (known[place] ??= verdict(rule, facts, candidate));
+  return {
+    candidate,
+    get findings() {
+      return rules.map((rule, place): Finding => {
+        const { judgement, reason, margin } = verdictOf(rule, place);
+        return { rule: rule.id, judgement, reason: reason(facts, candidate), margin };
+      });
+    },
+    judgementOf(id) {
+      const place = placeOf.get(id) ?? -1;
+      const rule = rules[place];
+      return rule === undefined ? undefined : verdictOf(rule, place).judgement;
+    },
+  };
 }
+
+const placeOf = new Map(rules.map(({ id }, place) => [id, place]));

@@ -1,12 +1,15 @@
 /** What to measure next: first order, one input at a time, as if the tape read just what was assumed. */
 import { factsOf, type Facts } from '../facts/facts.ts';
-import { Ground } from '../fit/ground.ts';
 import type { Clearance } from '../fit/candidate.ts';
 import { lay } from '../fit/lay.ts';
-import type { Order, Shop } from '../order/types.ts';
+import { sideOf } from '../fit/side.ts';
+import type { Order } from '../order/types.ts';
 import { howToMeasure } from '../sources/how-to-measure.ts';
-import { layersOn } from '../stock/buckles.ts';
+import type { CaseFacts } from '../rules/rule.ts';
+import { criteriaFor } from './criteria.ts';
 import type { Judged } from './judge.ts';
+import { make } from './make.ts';
+import { rank } from './rank.ts';
 
 export interface Ask {
   readonly input: 'elbow room' | 'ring set-back' | 'ring to ring' | 'heart girth' | 'barrel shape';
@@ -73,61 +76,38 @@ const questions: readonly Question[] = [
 ];
 
 /** Questions still open, those needed before cutting first, then by how much they narrow the first spec's clearance. */
-export function asksFor(facts: Facts, first: Judged | undefined, shop: Shop): Ask[] {
-  const open = questions.filter((question) => question.open(facts));
-  const widestNow = first === undefined ? 0 : widestGood(first, new Ground(facts), shop);
-  const asks = open.map((question) => askOne(question, { facts, first, shop, widestNow }));
+export function asksFor(facts: CaseFacts, first: Judged | undefined): Ask[] {
+  const asks = questions
+    .filter((question) => question.open(facts))
+    .map((question) => askOne(question, facts, first));
   return asks.sort((a, b) => Number(b.beforeCutting) - Number(a.beforeCutting) || a.sdThen - b.sdThen);
 }
 
-/** The first of these questions alone, which is what a row of many orders has room for: cheaper than all with their worth. */
+/** The first of these questions alone, which is what a row of many orders has room for. */
 export function firstAskFor(facts: Facts, first: Judged | undefined): Pick<Ask, 'input' | 'how'> | undefined {
   const open = questions.filter((question) => question.open(facts));
   const [only] = open;
-  if (only === undefined || open.length === 1 || isBeforeCutting(only)) return only;
-  let best: { question: Question; sdThen: number } | undefined;
-  for (const question of open) {
-    const sdThen = first === undefined ? 0 : clearanceThen(question, facts, first).sd;
-    if (best === undefined || sdThen < best.sdThen) best = { question, sdThen };
-  }
-  return best?.question;
+  if (only === undefined || first === undefined || isBeforeCutting(only)) return only;
+  const sds = open.map((question) => clearanceThen(question, facts, first).sd);
+  return open[sds.indexOf(Math.min(...sds))];
 }
 
 const isBeforeCutting = ({ input }: Question): boolean => input === 'ring to ring';
 
 /** The first spec's clearance, had this been measured. */
 function clearanceThen({ answered }: Question, facts: Facts, { candidate }: Judged): Clearance {
-  const ground = new Ground(factsOf(answered(facts), facts.model));
-  return lay(candidate, ground)?.clearance ?? candidate.clearance;
+  return lay(candidate, sideOf(factsOf(answered(facts), facts.model)))?.clearance ?? candidate.clearance;
 }
 
-interface Scene {
-  readonly facts: Facts;
-  readonly first: Judged | undefined;
-  readonly shop: Shop;
-  /** Most strands of the first spec's style that are good at the elbow as things stand. */
-  readonly widestNow: number;
-}
-
-function askOne(question: Question, { facts, first, shop, widestNow }: Scene): Ask {
-  const { input, how, answered } = question;
+function askOne(question: Question, facts: CaseFacts, first: Judged | undefined): Ask {
+  const { input, how } = question;
   const beforeCutting = isBeforeCutting(question);
   if (first === undefined) {
-    return {
-      input,
-      how,
-      beforeCutting,
-      sdNow: 0,
-      sdThen: 0,
-      chanceNow: 0,
-      chanceThen: 0,
-      couldEarn: undefined,
-    };
+    const nothing = { sdNow: 0, sdThen: 0, chanceNow: 0, chanceThen: 0, couldEarn: undefined };
+    return { input, how, beforeCutting, ...nothing };
   }
-  const ground = new Ground(factsOf(answered(facts), facts.model));
   const now = first.candidate.clearance;
-  const then = lay(first.candidate, ground)?.clearance ?? now;
-  const widestThen = widestGood(first, ground, shop);
+  const then = clearanceThen(question, facts, first);
   return {
     input,
     how,
@@ -136,25 +116,16 @@ function askOne(question: Question, { facts, first, shop, widestNow }: Scene): A
     sdThen: then.sd,
     chanceNow: now.chance,
     chanceThen: then.chance,
-    couldEarn: widestThen > Math.max(widestNow, first.candidate.strands) ? widestThen : undefined,
+    couldEarn: earned(question, facts, first),
   };
 }
 
-/** Most strands of the first spec's style that are good at the elbow on this ground; 0 when the first itself is not. */
-function widestGood({ candidate }: Judged, ground: Ground, shop: Shop): number {
-  const { floor, model } = ground.facts;
-  let widest = 0;
-  for (let { strands } = candidate; strands <= shop.strands.max; strands += 2) {
-    const own = strands === candidate.strands;
-    const buckle = own
-      ? candidate.buckle
-      : shop.buckles.find((entry) => layersOn(entry, strands) !== undefined);
-    const layers = buckle === undefined ? undefined : layersOn(buckle, strands);
-    if (buckle === undefined || layers === undefined) break;
-    const { style, length } = candidate;
-    const wider = lay({ style, strands, buckle, layers, length }, ground)?.clearance;
-    if (wider === undefined || wider.inches < floor || wider.chance < model['chance-good']) break;
-    widest = strands;
-  }
-  return widest;
+/** Strands of what would come first in this style, if they are more than now. */
+function earned({ answered }: Question, facts: CaseFacts, { candidate }: Judged): number | undefined {
+  const then: CaseFacts = { ...facts, ...factsOf(answered(facts), facts.model) };
+  const same = make(then).flatMap(({ style, made }) =>
+    style === candidate.style && made !== undefined ? [made] : [],
+  );
+  const strands = rank(same, criteriaFor(then))[0]?.candidate.strands ?? 0;
+  return strands > candidate.strands ? strands : undefined;
 }

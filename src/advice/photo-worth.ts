@@ -1,8 +1,8 @@
 /** What a photo buys: how sure the first spec is with it, and how sure it would be without. */
 import type { Facts } from '../facts/facts.ts';
 import type { Clearance } from '../fit/candidate.ts';
-import { Ground } from '../fit/ground.ts';
 import { lay } from '../fit/lay.ts';
+import { sideOf } from '../fit/side.ts';
 import type { Advice, RankedSpec } from './advice.ts';
 
 export interface PhotoWorth {
@@ -19,6 +19,6 @@ export function photoWorth(
   { specs: [first] }: Advice,
   bare: { facts: Facts; specs: readonly RankedSpec[] },
 ): PhotoWorth {
-  const without = first === undefined ? undefined : lay(first.candidate, new Ground(bare.facts))?.clearance;
+  const without = first === undefined ? undefined : lay(first.candidate, sideOf(bare.facts))?.clearance;
   return { first, without, firstWithout: bare.specs[0] };
 }

@@ -2,6 +2,7 @@
 import type { Style } from '../order/types.ts';
 import type { Phrase } from '../units/phrase.ts';
 import type { Finding, Judged } from './judge.ts';
+import type { Tied } from './make.ts';
 
 export interface Refused {
   readonly style: Style;
@@ -13,7 +14,7 @@ export interface Refused {
   readonly tried: number;
 }
 
-/** A run of neighbouring strand counts of one style that fail the same rule; `reason` is that of the mildest. */
+/** A run of neighboring strand counts of one style that fail the same rule; `reason` is that of the mildest. */
 export interface RefusedRun {
   readonly style: Style;
   readonly from: number;
@@ -25,39 +26,30 @@ export interface RefusedRun {
 const refusals = (judged: Judged): Finding[] =>
   judged.findings.filter(({ judgement }) => judgement === 'refuse');
 
-/** Style and strand counts of which no variant passes. Order as the candidates came: fewest strands first. */
-export function refusedOf(judged: readonly Judged[]): Refused[] {
-  const groups = new Map<string, Judged[]>();
-  for (const entry of judged) {
-    const key = `${entry.candidate.style} ${entry.candidate.strands}`;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [entry]);
-    else group.push(entry);
-  }
-  return [...groups.values()].flatMap((group) => (group.some(passes) ? [] : [summary(group)]));
+/** A style and strand count of which no way passes, as an entry; none for others. */
+export function refusedOf(tied: Tied): Refused[] {
+  const nearest = tied.made === undefined ? nearestTo(tied) : undefined;
+  const [failed] = nearest === undefined ? [] : refusals(nearest);
+  if (failed === undefined) return [];
+  const { style, strands } = tied;
+  return [{ style, strands, rule: failed.rule, reason: failed.reason, tried: tied.ways().length }];
 }
 
-/** A candidate passes when no rule refuses it. */
-export const passes = (judged: Judged): boolean => judged.countOf('refuse') === 0;
-
-function summary(group: readonly Judged[]): Refused {
-  const seen = group.map((entry) => ({ entry, failed: refusals(entry) }));
-  let best = seen[0] as (typeof seen)[number];
-  for (const other of seen) if (nearer(other.failed, best.failed)) best = other;
-  const { rule, reason } = best.failed[0] as Finding;
-  const { style, strands } = best.entry.candidate;
-  return { style, strands, rule, reason, tried: group.length };
+/** Of the ways that are refused the one nearest to passing: fewer rules failed, else failed by less. */
+export function nearestTo({ ways }: Pick<Tied, 'ways'>): Judged | undefined {
+  const seen = ways().map((entry) => ({ entry, failed: refusals(entry) }));
+  let [best] = seen;
+  for (const other of seen) if (best !== undefined && nearer(other.failed, best.failed)) best = other;
+  return best?.entry;
 }
 
-/** Fewer rules failed, else failed by less. */
-function nearer(a: readonly Finding[], b: readonly Finding[]): boolean {
-  return a.length === b.length ? worstMargin(a) > worstMargin(b) : a.length < b.length;
-}
+const nearer = (a: readonly Finding[], b: readonly Finding[]): boolean =>
+  a.length === b.length ? worstMargin(a) > worstMargin(b) : a.length < b.length;
 
 const worstMargin = (failed: readonly Finding[]): number =>
   Math.min(...failed.map(({ margin }) => margin ?? Number.NEGATIVE_INFINITY));
 
-/** Neighbouring counts of a style with the same failing rule, told in one line. */
+/** Neighboring counts of a style with the same failing rule, told in one line. */
 export function refusedRuns(refused: readonly Refused[]): RefusedRun[] {
   const runs: RefusedRun[] = [];
   for (const style of new Set(refused.map((entry) => entry.style))) {

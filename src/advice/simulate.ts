@@ -1,15 +1,15 @@
 /** Seeded Monte Carlo of the elbow clearance: the whole geometry again for every draw, as a check on the first-order spread. */
-import type { Candidate } from '../fit/candidate.ts';
-import { bodyEdge, frameEdge } from '../fit/edges.ts';
-import { gapBetween } from '../fit/gap.ts';
 import { elbowLineOf } from '../facts/elbow-line.ts';
 import type { Facts } from '../facts/facts.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import { cordSpots, frameSpots, type Unrolled } from '../fit/spots.ts';
 import { seededRandom } from '../geometry/random.ts';
 
 export interface Simulated {
+  /** Of the distance that the clearance is told of. */
   readonly mean: number;
   readonly sd: number;
-  /** Share of draws that clear the floor. */
+  /** Share of draws in which cords and frame keep their floors; told as no more than any other chance. */
   readonly chance: number;
   readonly draws: number;
   readonly seed: number;
@@ -22,44 +22,56 @@ export function simulateClearance(
   { draws, seed }: { draws: number; seed: number },
 ): Simulated {
   const random = seededRandom(seed);
+  const normal = (): number => random.normal();
   let sum = 0;
   let squares = 0;
   let clear = 0;
   for (let i = 0; i < draws; i++) {
-    const inches = drawClearance(candidate, facts, () => random.normal());
+    const { inches, clears } = drawClearance(candidate, facts, normal);
     sum += inches;
     squares += inches * inches;
-    if (inches >= facts.floor) clear++;
+    if (clears) clear++;
   }
   const mean = sum / draws;
+  const sd = Math.sqrt(Math.max(0, squares / draws - mean * mean));
+  return { mean, sd, chance: Math.min(facts.model['chance-most'], clear / draws), draws, seed };
+}
+
+function drawClearance({ shape, buckle, clearance }: Candidate, facts: Facts, normal: () => number) {
+  const { model } = facts;
+  const side = drawSide(facts, normal);
+  const wider = 1 + (model['strand-pitch-sd'] / model['strand-pitch']) * normal();
+  const widened = { ...shape, full: shape.full * wider, pinched: shape.pinched * wider };
+  const spots = [...cordSpots(widened, side), ...frameSpots(buckle, shape.top, side)];
+  const floorOf = (skin: boolean): number => (skin ? facts.floor : model['muscle-floor'] * facts.k);
+  const where = clearance.where === 'buckle' ? 'frame' : 'cords';
+  const told = spots.filter(({ part, skin }) => part === where && skin === clearance.skin);
   return {
-    mean,
-    sd: Math.sqrt(Math.max(0, squares / draws - mean * mean)),
-    chance: clear / draws,
-    draws,
-    seed,
+    inches: Math.min(...told.map(({ gap }) => gap.distance)),
+    clears: spots.every(({ gap, skin }) => gap.distance >= floorOf(skin)),
   };
 }
 
-function drawClearance(candidate: Candidate, facts: Facts, normal: () => number): number {
-  const { model, girth, room, ring, centreLine } = facts;
+/** A horse and saddle as they may be. */
+function drawSide(facts: Facts, normal: () => number): Unrolled {
+  const { model, girth, room, ring, centreLine, spread } = facts;
   const { own, station: withStation, drop } = girth.moved;
   const stationOff = normal();
   const girthOff = own * normal() + withStation * stationOff + (drop === 0 ? 0 : drop * normal());
   const girthNow = Math.max(girth.value / 2, girth.value + girthOff);
-  const roomNow = room.value + room.perGirth * (girthNow - girth.value) + room.sd * normal();
-  const barGrowth = ring.setBackPerGirth * (girthNow - girth.value);
-  const setBack = ring.setBack.value + barGrowth + ring.setBack.sd * normal();
-  const x = roomNow - model['ring-behind-elbow'] * (girthNow / model['average-girth']) - setBack;
-  const station =
-    ring.station.value + ring.stationPerGirth * (girthNow - girth.value) + ring.station.sd * stationOff;
+  const k = girthNow / model['average-girth'];
+  const grown = girthNow - girth.value;
+  const roomNow = room.value + room.perGirth * grown + room.sd * normal();
+  const setBack = ring.setBack.value + ring.setBackPerGirth * grown + ring.setBack.sd * normal();
+  const placeSd = spread.find(({ input }) => input === 'saddle-place')?.ringX ?? 0;
+  const x = roomNow - model['ring-behind-elbow'] * k - setBack + placeSd * normal();
+  const station = ring.station.value + ring.stationPerGirth * grown + ring.station.sd * stationOff;
   const push = (centreLine.push.value * girthNow) / girth.value + centreLine.push.sd * normal();
-  const slope = x / Math.max(1, station) + push / (girthNow / 4);
-  const wider = 1 + (model['strand-pitch-sd'] / model['strand-pitch']) * normal();
-  const { shape, buckle } = candidate;
-  const elbow = elbowLineOf(roomNow, girthNow, model);
-  const widened = { ...shape, full: shape.full * wider, pinched: shape.pinched * wider };
-  const body = gapBetween(bodyEdge(widened, slope), elbow).distance;
-  const frame = gapBetween(frameEdge(buckle, shape.top, slope), elbow).distance;
-  return Math.min(body, frame);
+  const opening = model['opening-above'] + model['opening-above-sd'] * normal();
+  return {
+    line: elbowLineOf(roomNow, girthNow, { ...model, 'opening-above': opening }),
+    slope: x / Math.max(1, station) + push / (girthNow / 4),
+    armpit: model['armpit-station'] * k,
+    elbow: model['elbow-station'] * k,
+  };
 }

@@ -3,9 +3,8 @@ import { factsOf } from '../facts/facts.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { criteriaFor } from './criteria.ts';
 import type { Judged } from './judge.ts';
+import { make } from './make.ts';
 import { rank } from './rank.ts';
-import { passes } from './refused.ts';
-import { Trial } from './trial.ts';
 
 export interface WayOut {
   /** Inches further back than now. */
@@ -28,12 +27,11 @@ export function wayOut(facts: CaseFacts): WayOut | undefined {
   return undefined;
 }
 
-function firstAt(setBack: number, { order, model, shop, shelf }: CaseFacts): Judged | undefined {
+function firstAt(setBack: number, { order, model, ...rest }: CaseFacts): Judged | undefined {
   const rigging = { kind: 'measured', setBack } as const;
   const moved = { ...order, saddle: { ...order.saddle, rigging } };
-  const facts: CaseFacts = { ...factsOf(moved, model), shop, shelf };
-  const good = new Trial(facts).all.filter(
-    (entry) => passes(entry) && entry.judgementOf('elbow-clearance') !== 'poor',
-  );
-  return rank(good, criteriaFor(facts))[0];
+  const facts: CaseFacts = { ...rest, ...factsOf(moved, model) };
+  const made = make(facts).flatMap((tied) => (tied.made === undefined ? [] : [tied.made]));
+  const [first] = rank(made, criteriaFor(facts));
+  return first?.judgementOf('elbow-clearance') === 'poor' ? undefined : first;
 }

@@ -1,14 +1,15 @@
 /** The chance that a cinch already tied does: clears the least at the elbow, and leaves a latigo run that is accepted. */
 import type { Candidate } from '../fit/candidate.ts';
-import { clearanceOf, fieldOf, pinchedThroughout, roperClearance, type Field } from '../fit/clearance.ts';
-import { bodyEdge, frameEdge } from '../fit/edges.ts';
+import { clearanceOf } from '../fit/clearance.ts';
+import { sideOf } from '../fit/side.ts';
+import { cordSpots, frameSpots } from '../fit/spots.ts';
 import type { Facts } from '../facts/facts.ts';
 import { runFor } from '../facts/length.ts';
 import { stationSd } from '../facts/ring.ts';
 import { normalCdf } from '../geometry/normal.ts';
 
 /** What is known of the cinch that would be tied: its shape stays, whatever is found out about the horse. */
-export type Tied = Pick<Candidate, 'style' | 'shape' | 'buckle' | 'length'>;
+export type Tied = Pick<Candidate, 'shape' | 'buckle' | 'length'>;
 
 export interface Odds {
   /** Chance of at least the least clearance. */
@@ -24,19 +25,14 @@ export interface Odds {
  * the ring, which moves the clearance by a few thousandths of an inch an inch.
  */
 export function oddsOf(tied: Tied, facts: Facts): Odds {
-  const clears = clearing(tied, fieldOf(facts));
+  const clears = clearing(tied, facts);
   const reaches = reaching(tied.length, facts);
   return { clears, reaches, both: clears * reaches };
 }
 
-/** Cords and frame move together, so the chance that both clear is nearly that of the one less sure to. */
-function clearing({ style, shape, buckle }: Tied, field: Field): number {
-  const cords =
-    style === 'straight'
-      ? clearanceOf(bodyEdge(shape, field.slope), shape.full, field)
-      : roperClearance(shape, pinchedThroughout(shape.pinched, shape.top, field), field);
-  const frame = clearanceOf(frameEdge(buckle, shape.top, field.slope), 0, field);
-  return Math.min(cords.chance, frame.chance);
+function clearing({ shape, buckle }: Tied, facts: Facts): number {
+  const side = sideOf(facts);
+  return clearanceOf([...cordSpots(shape, side), ...frameSpots(buckle, shape.top, side)], side).chance;
 }
 
 /** A girth nobody taped moves the rings as well, so its spread counts here, too. */

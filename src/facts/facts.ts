@@ -12,7 +12,9 @@ import { withRingTapes, type Girth } from './girth-by-ring.ts';
 import { lengthNeed, lengthWorking, type LengthNeed } from './length.ts';
 import { ringOf, ringWorking, type Ring } from './ring.ts';
 import { photoReadingOf } from './photo.ts';
+import { practiceOf, type Practice } from './practice.ts';
 import { roomOf, roomWorking, type Room } from './room.ts';
+import { isGalled } from './sore.ts';
 import { slipNeed, type SlipNeed } from './slip-need.ts';
 import { spreadOf, type Spread } from './spread.ts';
 import { weightWorking } from './weight.ts';
@@ -39,6 +41,8 @@ export interface Facts {
   readonly floor: number;
   readonly required: number;
   readonly spread: Spread;
+  /** How many strands practice ties here. */
+  readonly practice: Practice;
 }
 
 /** Every fact of an order. Pure; total behind the door. */
@@ -75,6 +79,10 @@ export function factsOf(order: Order, model: Model): Facts {
     floor: model['floor-clearance'] * k,
     required: model['required-clearance'] * k,
     spread: spreadOf({ girth, room, ring, push }, model),
+    practice: practiceOf(
+      { horse: order.horse, girth, room, k, setBack: ring.setBack.value / k, isGalled: isGalled(order) },
+      model,
+    ),
   };
 }
 

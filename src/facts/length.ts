@@ -56,17 +56,6 @@ function ringToRingOf({ station, taped }: Ring): Estimate {
 /** heart girth / 2 - 3, rounded up to an even number of inches [university extension]. */
 export const lengthFromGirth = (girth: number): number => 2 * Math.ceil((girth / 2 - 3) / 2 - 1e-9);
 
-/** The lengths worth tying: both even neighbours of the target and, with steps of an inch, the one between. */
-export function lengthSteps(target: number, shop: { min: number; max: number; step: number }): number[] {
-  const low = 2 * Math.floor(target / 2);
-  const all: number[] = [];
-  for (let length = low; length <= low + 2 + 1e-9; length += Math.min(2, shop.step)) {
-    const kept = Math.min(shop.max, Math.max(shop.min, length));
-    if (!all.includes(kept)) all.push(kept);
-  }
-  return all;
-}
-
 /** Latigo run each side left by a finished length, inches. */
 export const runFor = (length: number, need: LengthNeed): number =>
   (need.ringToRing.value - length - need.stretch) / 2;

@@ -7,7 +7,15 @@ import type { Room } from './room.ts';
 
 /** The independent inputs that can be wrong. */
 type InputName =
-  'heart-girth' | 'elbow-room' | 'ring-position' | 'ring-height' | 'ring-drop' | 'rib-push' | 'strand-pitch';
+  | 'heart-girth'
+  | 'elbow-room'
+  | 'ring-position'
+  | 'saddle-place'
+  | 'ring-height'
+  | 'ring-drop'
+  | 'rib-push'
+  | 'elbow-opening'
+  | 'strand-pitch';
 
 /** How one input moves the geometry, for one sd of it. */
 export interface SpreadRow {
@@ -24,6 +32,8 @@ export interface SpreadRow {
   readonly k: number;
   /** Share of the cinch's width. */
   readonly width: number;
+  /** Opening of the elbow line above the elbow, inches an inch. */
+  readonly opening: number;
 }
 
 export type Spread = readonly SpreadRow[];
@@ -35,10 +45,10 @@ interface Inputs {
   readonly push: Estimate;
 }
 
-/** What one input moves; what is not named stays where it is. Written out, since it is made for each input of each order. */
+/** What one input moves; what is not named stays where it is. */
 function row(input: InputName, moved: Partial<SpreadRow>): SpreadRow {
-  const { room = 0, ringX = 0, ringStation = 0, push = 0, k = 0, width = 0 } = moved;
-  return { input, room, ringX, ringStation, push, k, width };
+  const { room = 0, ringX = 0, ringStation = 0, push = 0, k = 0, width = 0, opening = 0 } = moved;
+  return { input, room, ringX, ringStation, push, k, width, opening };
 }
 
 type ByGirth = Pick<SpreadRow, 'room' | 'ringX' | 'ringStation' | 'k'>;
@@ -63,9 +73,12 @@ export function spreadOf({ girth, room, ring, push }: Inputs, model: Model): Spr
     // The ring is placed from the elbow, so a wrong room carries the ring with it.
     row('elbow-room', { room: room.sd, ringX: room.sd }),
     row('ring-position', { ringX: ring.setBack.sd }),
+    // A set-back measured on a rack does not say where the saddle sits on the horse; a photo of the two shows it.
+    row('saddle-place', { ringX: ring.setBack.kind === 'photo' ? 0 : model['ring-behind-elbow-sd'] }),
     // A tape at the rings that is off puts them wrong, and with them a girth that leans on it.
     row('ring-height', { ...byTape, ringStation: byTape.ringStation + ring.station.sd }),
     row('rib-push', { push: push.sd }),
+    row('elbow-opening', { opening: model['opening-above-sd'] }),
     row('strand-pitch', { width: model['strand-pitch-sd'] / model['strand-pitch'] }),
   ];
   return drop === 0 ? rows : [...rows, row('ring-drop', byGirth(drop))];

@@ -11,7 +11,7 @@ export interface Made {
   readonly layers: Layers | 0;
 }
 
-/** What the tier needs to know to tie it. */
+/** What the maker needs to know to tie it. */
 export interface Spec extends Made {
   readonly buckle: Buckle;
   /** Finished length, outside to outside of the hardware. */
@@ -22,14 +22,40 @@ export interface Spec extends Made {
 export interface Clearance {
   readonly inches: number;
   readonly sd: number;
-  /** Chance that it is at least the floor. */
+  /** Least it must keep: less against muscle than in thin skin. */
+  readonly floor: number;
+  /** Chance that it and every other spot keep their floors, as told: never more than the model is known to be good for. */
   readonly chance: number;
-  /** Station of the cinch's nearest point. */
+  /** The same as reckoned. */
+  readonly likely: number;
+  /** Station of the spot with the least to spare. */
   readonly station: number;
   readonly where: 'cinch' | 'buckle';
+  /** Whether it lies in the thin skin of armpit and elbow, not against muscle. */
+  readonly skin: boolean;
+  /** That spot and the nearest point of the elbow line, [x, s]. */
+  readonly from: readonly [number, number];
+  readonly to: readonly [number, number];
 }
 
-export interface Candidate extends Spec {
+/** Where a buckle sits at one finished length, whatever is tied to it. */
+export interface Seat {
+  readonly buckle: Buckle;
+  readonly length: number;
+  /** Station of its low edge, where the cords end. */
+  readonly low: number;
+  /** Height of that edge above the point of the elbow, upright, inches. */
+  readonly buckleAboveElbow: number;
+  /** Skin distance from it up to the widest part of the barrel; negative when above it. */
+  readonly buckleBelowWidest: number;
+  /** Latigo run each side, and its spread. */
+  readonly run: number;
+  readonly runSd: number;
+  /** Clearance of the frame alone. */
+  readonly frameClearance: Clearance;
+}
+
+export interface Candidate extends Spec, Seat {
   readonly shape: Shape;
   readonly outline: Outline;
   /** Width of the body at full spread. */
@@ -39,24 +65,14 @@ export interface Candidate extends Spec {
   readonly elbowWidth: number;
   /** How far below the buckle's low edge a roper begins to widen; undefined for a straight. */
   readonly flareStart: number | undefined;
+  /** Clearance of the whole: cords and frame. */
   readonly clearance: Clearance;
-  /** Least distance of the buckle's frame alone from the elbow line. */
-  readonly buckleClearance: number;
-  /** Height of the buckle's low edge above the point of the elbow, upright, inches. */
-  readonly buckleAboveElbow: number;
-  /** Skin distance from the buckle's low edge up to the widest part of the barrel; negative when above it. */
-  readonly buckleBelowWidest: number;
-  /** Latigo run each side, and its spread. */
-  readonly run: number;
-  readonly runSd: number;
+  /** Clearance of the cords alone. */
+  readonly cordClearance: Clearance;
   /** Highest hoop pressure index behind the elbow, psi. */
   readonly pressure: number;
-  /** Contact area on both sides above the armpit, square inches. */
-  readonly gripArea: number;
   /** Feet of body cord. */
   readonly cordFeet: number;
   /** Feet of accent cord, in the colors of the order. */
   readonly accentFeet: number;
-  /** It is never more than this, which costs less to say. */
-  readonly accentAtMost: number;
 }

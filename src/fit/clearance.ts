@@ -1,150 +1,75 @@
-/** Elbow clearance of a leading edge, with its first-order spread and the chance that it keeps the floor. */
+/** Elbow clearance: the spot with the least to spare, counted in its own spreads, and the chance that every spot keeps its floor. */
 import { bothBelow } from '../geometry/normal-pair.ts';
 import { normalCdf } from '../geometry/normal.ts';
-import type { Facts } from '../facts/facts.ts';
-import { widthAt, type Shape } from '../stock/outline.ts';
 import type { Clearance } from './candidate.ts';
-import { flareEdge, pinchedEdge } from './edges.ts';
-import { elbowGap } from './elbow-gap.ts';
-import type { Gap } from './gap.ts';
-import { followInto, movesOf, together, type Follows, type Moves } from './moves.ts';
+import { followsOf, together, type Follows } from './moves.ts';
+import type { Side } from './side.ts';
+import type { Spot } from './spots.ts';
 
-/** What every gap of one order is measured against. */
-export interface Field {
-  readonly elbowLine: Float64Array;
-  readonly slope: number;
-  readonly floor: number;
-  readonly moves: Moves;
-}
-
-/** The field of an order. */
-export const fieldOf = (facts: Facts): Field => ({
-  elbowLine: facts.elbowLine,
-  slope: facts.centreLine.slope,
-  floor: facts.floor,
-  moves: movesOf(facts),
-});
-
-/** One part of a leading edge against the elbow line: how near, where, and how it follows what the inputs move. */
-export interface Front extends Follows {
-  distance: number;
-  /** Station of its nearest point. */
-  station: number;
-  sd: number;
-}
-
-const newFront = (): Front => ({
-  distance: 0.5,
-  station: 0.5,
-  sd: 0.5,
-  room: 0.5,
-  slope: 0.5,
-  width: 0.5,
-  grown: 0.5,
-});
-
-// Hundreds of fronts are measured for one order and few are kept.
-const lone = newFront();
-const flareFront = newFront();
-const pinchedFront = newFront();
-
-/** Measures a front; `bodyWidth` is the cinch's width where it comes nearest. */
-function measure(front: Front, gap: Gap, by: { bodyWidth: number; moves: Moves }): Front {
-  front.distance = gap.distance;
-  front.station = gap.ps;
-  followInto(front, gap, by);
-  front.sd = Math.sqrt(together(front, front, by.moves));
-  return front;
-}
-
-/** How many spreads one front and the other lie above the floor, and how far they move together: the correlation. */
-interface Risk {
-  first: number;
-  second: number;
-  together: number;
-}
-const riskOfOne: Risk = { first: 0.5, second: Infinity, together: 1 };
-const riskOfBoth: Risk = { first: 0.5, second: 0.5, together: 0.5 };
-
-/** Not reckoned yet. */
-const OPEN = -1;
-
-/** What was measured; the chance is reckoned when somebody asks, as what is refused has none to tell. */
-class Measured implements Clearance {
-  readonly inches: number;
+interface Measured {
+  readonly spot: Spot;
   readonly sd: number;
-  readonly station: number;
-  readonly where: 'cinch' | 'buckle';
-  private readonly first: number;
-  private readonly second: number;
-  private readonly together: number;
-  private reckoned = OPEN;
-
-  constructor({ distance, sd, station }: Front, where: 'cinch' | 'buckle', risk: Risk) {
-    this.inches = distance;
-    this.sd = sd;
-    this.station = station;
-    this.where = where;
-    this.first = risk.first;
-    this.second = risk.second;
-    this.together = risk.together;
-  }
-
-  get chance(): number {
-    if (this.reckoned === OPEN) this.reckoned = bothClear(this.first, this.second, this.together);
-    return this.reckoned;
-  }
+  /** How many of its own spreads it lies above its floor. */
+  readonly spare: number;
+  readonly follows: Follows;
 }
 
-/** Further above the floor than this many spreads, a front adds less than a thousandth to the risk. */
+const floorAt = ({ skin }: Spot, { skinFloor, muscleFloor }: Side): number => (skin ? skinFloor : muscleFloor);
+
+function measure(spot: Spot, side: Side): Measured {
+  const follows = followsOf(spot, side.moves);
+  const sd = Math.sqrt(together(follows, follows, side.moves));
+  return { spot, sd, spare: (spot.gap.distance - floorAt(spot, side)) / sd, follows };
+}
+
+/** First-order sd of a spot's gap over all inputs. */
+export const gapSd = (spot: Spot, side: Side): number => measure(spot, side).sd;
+
+/**
+ * Clearance over these spots: that of the spot furthest under its floor, or, when all keep theirs, of the one with the least to spare.
+ * One nearest point alone would not do: where the edge runs beside the elbow line rounding would choose it, and with it the spread.
+ * @throws TypeError when there are no spots
+ */
+export function clearanceOf(spots: readonly Spot[], side: Side): Clearance {
+  const over = (spot: Spot): number => spot.gap.distance - floorAt(spot, side);
+  const lowest = spots.reduce((best, spot) => (over(spot) < over(best) ? spot : best));
+  const least =
+    over(lowest) < 0
+      ? measure(lowest, side)
+      : spots.map((spot) => measure(spot, side)).reduce((best, each) => (each.spare < best.spare ? each : best));
+  const { spot, sd } = least;
+  let reckoned: number | undefined;
+  return {
+    inches: spot.gap.distance,
+    sd,
+    floor: floorAt(spot, side),
+    station: spot.s,
+    where: spot.part === 'frame' ? 'buckle' : 'cinch',
+    skin: spot.skin,
+    from: [spot.x, spot.s],
+    to: [spot.gap.elbowX, spot.gap.elbowS],
+    get likely() {
+      return (reckoned ??= chanceOfAll(spots, least, side));
+    },
+    get chance() {
+      return Math.min(side.mostSure, this.likely);
+    },
+  };
+}
+
+/** With more than this many spreads to spare a second spot adds less than a thousandth to the risk. */
 const OUT_OF_REACH = 3.1;
 
-const bothClear = (first: number, second: number, together: number): number =>
-  first > OUT_OF_REACH || second > OUT_OF_REACH
-    ? normalCdf(Math.min(first, second))
-    : bothBelow(first, second, together);
-
-/**
- * Clearance of one leading edge of one width.
- * @param bodyWidth the cinch's width along this edge, 0 on a buckle: how far it moves when strands are wider than thought
- */
-export function clearanceOf(
-  edge: Float64Array,
-  bodyWidth: number,
-  { elbowLine, floor, moves }: Field,
-): Clearance {
-  const front = measure(lone, elbowGap(edge, elbowLine), { bodyWidth, moves });
-  riskOfOne.first = (front.distance - floor) / front.sd;
-  return new Measured(front, bodyWidth === 0 ? 'buckle' : 'cinch', riskOfOne);
-}
-
-/** First-order sd of a gap over all inputs. */
-export const gapSd = (gap: Gap, bodyWidth: number, { moves }: Field): number =>
-  measure(lone, gap, { bodyWidth, moves }).sd;
-
-/** The front of a roper's pinched part as if it were pinched down to the midline; to be kept for all ropers of those strands. */
-export function pinchedThroughout(width: number, top: number, field: Field): Front {
-  return pinchedInto(newFront(), { full: width, pinched: width, fullUpTo: 0, pinchedFrom: 0, top }, field);
-}
-
-function pinchedInto(front: Front, shape: Shape, { elbowLine, slope, moves }: Field): Front {
-  const gap = elbowGap(pinchedEdge(shape, slope), elbowLine);
-  return measure(front, gap, { bodyWidth: shape.pinched, moves });
-}
-
-/**
- * Clearance of a roper's cords. Its flare and its pinched part come near the elbow at different places, a low flare's
- * often equally near, since it is solved for that: so the chance is that both clear, not that the nearer one does.
- * @param whole front of the same strands pinched throughout: where that comes nearest on the pinched part, it is its front
- */
-export function roperClearance(shape: Shape, whole: Front, field: Field): Clearance {
-  const { elbowLine, slope, floor, moves } = field;
-  const gap = elbowGap(flareEdge(shape, slope), elbowLine);
-  const flare = measure(flareFront, gap, { bodyWidth: widthAt(shape, gap.ps), moves });
-  const same = whole.station >= shape.pinchedFrom && whole.station <= shape.top;
-  const pinched = same ? whole : pinchedInto(pinchedFront, shape, field);
-  riskOfBoth.first = (flare.distance - floor) / flare.sd;
-  riskOfBoth.second = (pinched.distance - floor) / pinched.sd;
-  riskOfBoth.together = together(flare, pinched, moves) / (flare.sd * pinched.sd);
-  return new Measured(flare.distance <= pinched.distance ? flare : pinched, 'cinch', riskOfBoth);
+/** Spots move together, so the chance that all keep their floors is nearly that of the least sure and whichever other costs it most. */
+function chanceOfAll(spots: readonly Spot[], least: Measured, side: Side): number {
+  let chance = normalCdf(least.spare);
+  if (least.spare > OUT_OF_REACH) return chance;
+  for (const spot of spots) {
+    if (spot === least.spot) continue;
+    const other = measure(spot, side);
+    if (other.spare > OUT_OF_REACH) continue;
+    const correlation = together(least.follows, other.follows, side.moves) / (least.sd * other.sd);
+    chance = Math.min(chance, bothBelow(least.spare, other.spare, correlation));
+  }
+  return chance;
 }

@@ -1,213 +1,172 @@
-/** Lays one spec on the horse: where its edge runs, how far from the elbow, what the buckle and the latigo do. */
+/** Lays a spec on the horse: where its edge runs, how far from the elbow, what the buckle and the latigo do. */
+import { runFor } from '../facts/length.ts';
+import { curvatureRadiusAt, heightAt } from '../geometry/ellipse.ts';
+import { hoopPressure } from '../geometry/strap.ts';
 import type { Buckle, Style } from '../order/types.ts';
-import type { Layers } from '../stock/buckles.ts';
-import { accentAtMost, accentFeet } from '../stock/accent.ts';
+import { accentFeet } from '../stock/accent.ts';
 import { bodyCordFeet } from '../stock/cord.ts';
 import {
   fullWidth,
   outlineOf,
   roperShape,
   straightShape,
+  widthAt,
   widthAtBuckle,
   type Outline,
   type Shape,
 } from '../stock/outline.ts';
-import { styles } from '../stock/styles.ts';
-import type { Choices } from './axes.ts';
-import type { Candidate, Clearance, Spec } from './candidate.ts';
-import { clearanceOf, roperClearance } from './clearance.ts';
-import { bodyEdge } from './edges.ts';
-import { hasRoom, type Body, type Ground, type Hang } from './ground.ts';
+import type { Candidate, Clearance, Made, Seat, Spec } from './candidate.ts';
+import { clearanceOf } from './clearance.ts';
+import { lowFlareStart } from './low-flare.ts';
+import type { Side } from './side.ts';
+import { cordSpots, frameSpots, type Spot } from './spots.ts';
 
-/** A candidate whose choices are numbered. */
-export type LaidCandidate = Candidate & Choices;
+/** A seat with the spots of its frame, which count with those of any cords. */
+export interface SpottedSeat extends Seat {
+  readonly spots: readonly Spot[];
+}
+
+/** Where a buckle sits at one finished length. */
+export function seatOf(buckle: Buckle, length: number, side: Side): SpottedSeat {
+  const { girth, lengthNeed, barrel, elbowHeight } = side.facts;
+  const low = (length + lengthNeed.stretch) / 2 - buckle.frameHeight;
+  const spots = frameSpots(buckle, low, side);
+  let frame: Clearance | undefined;
+  let height: number | undefined;
+  return {
+    buckle,
+    length,
+    low,
+    get buckleAboveElbow() {
+      return (height ??= heightAt(barrel.ellipse, low) - elbowHeight);
+    },
+    buckleBelowWidest: girth.value / 4 - low,
+    run: runFor(length, lengthNeed),
+    runSd: side.runSd,
+    get frameClearance() {
+      return (frame ??= clearanceOf(spots, side));
+    },
+    spots,
+  };
+}
 
 /** Everything that follows from a spec on this horse; undefined when the style cannot be tied in that length. */
-export function lay(spec: Spec, ground: Ground): LaidCandidate | undefined {
-  const { style, strands, layers } = spec;
-  const make = {
-    style,
-    styleNo: styles[style].effort,
-    strands,
-    strandsNo: ground.strandsNo(strands),
-    layers,
-  };
-  const hang = ground.hang(spec.buckle, spec.length);
-  return hasRoom(style, hang) ? new Laid(ground).lay(make, hang) : undefined;
+export const lay = (spec: Spec, side: Side): Candidate | undefined =>
+  layOn(spec, seatOf(spec.buckle, spec.length, side), side);
+
+/** The same below a buckle that has its seat already. */
+export function layOn(made: Made, seat: SpottedSeat, side: Side): Candidate | undefined {
+  return hasRoom(made.style, seat, side) ? new Laid(made, seat, side) : undefined;
 }
 
-/** What is tied to a buckle. */
-interface Cords {
+/** Whether cords come too close in thin skin: most that do, do so at armpit or elbow, and no more need be worked out. */
+export function isTooClose(made: Made, seat: Seat, side: Side): boolean {
+  const shape = shapeOf(made, seat, side);
+  const reach = (s: number): number => side.slope * s + widthAt(shape, s) / 2;
+  const most = side.facts.room.value - side.skinFloor;
+  return [side.armpit, side.elbow].some((s) => s <= shape.top && reach(s) > most);
+}
+
+/** Whether there is side left below the buckle for cords, and for a low flare. */
+const hasRoom = (style: Style, { low }: Seat, side: Side): boolean =>
+  low > 0 && (style !== 'low-flare' || ceiling(low, side) >= side.facts.model['flare-length']);
+
+/** No low flare begins higher than this. */
+const ceiling = (low: number, { facts: { model } }: Side): number =>
+  low - model['high-flare-start'] - model['weave-step'];
+
+/** A cinch on the horse. Many are laid and few are kept, so that most is worked out when it is read. */
+class Laid implements Candidate {
   readonly style: Style;
-  readonly styleNo: number;
   readonly strands: number;
-  readonly strandsNo: number;
-  readonly layers: Layers | 0;
-}
+  readonly layers: Made['layers'];
+  readonly buckle: Buckle;
+  readonly length: number;
+  readonly low: number;
+  readonly #seat: SpottedSeat;
+  readonly #side: Side;
+  #shape: Shape | undefined;
+  #cords: readonly Spot[] | undefined;
+  #clearance: Clearance | undefined;
 
-/**
- * Hundreds are laid for one order and few are kept or looked at closely: so one may be laid again as another, and what
- * needs the cords is computed when it is read. Fields are only declared, so that each is written once at first.
- */
-export class Laid implements LaidCandidate {
-  declare private make: Cords;
-  declare private hang: Hang;
-  declare private cords: Body | undefined;
-  declare private nearest: Clearance | undefined;
-  declare private nearestNo: number;
-  declare private readonly ground: Ground;
-
-  constructor(ground: Ground) {
-    this.ground = ground;
-  }
-
-  /** Lays it; where the style cannot be tied below that buckle it must not be read: see `hasRoom`. */
-  lay(make: Cords, hang: Hang): this {
-    this.make = make;
-    this.hang = hang;
-    this.cords = undefined;
-    this.nearest = undefined;
-    return this;
-  }
-
-  get style(): Style {
-    return this.make.style;
-  }
-
-  get styleNo(): number {
-    return this.make.styleNo;
-  }
-
-  get strands(): number {
-    return this.make.strands;
-  }
-
-  get strandsNo(): number {
-    return this.make.strandsNo;
-  }
-
-  get layers(): Layers | 0 {
-    return this.make.layers;
-  }
-
-  get buckleNo(): number {
-    return this.hang.buckleNo;
-  }
-
-  get lengthNo(): number {
-    return this.hang.lengthNo;
-  }
-
-  get buckle(): Buckle {
-    return this.hang.buckle;
-  }
-
-  get length(): number {
-    return this.hang.length;
-  }
-
-  private get body(): Body {
-    return (this.cords ??= this.ground.body(this.style, this.strandsNo, this.hang));
-  }
-
-  get bodyNo(): number {
-    return this.body.no;
-  }
-
-  get clearance(): Clearance {
-    return this.nearest ?? this.findNearest();
-  }
-
-  get clearanceNo(): number {
-    if (this.nearest === undefined) this.findNearest();
-    return this.nearestNo;
-  }
-
-  private findNearest(): Clearance {
-    const { hang } = this;
-    const { near } = this.body;
-    // Cords that come nearest above the buckle's low edge end before they get there.
-    const whole = near.clearance.station <= hang.low;
-    const ofCords = whole ? near.clearance : this.cutClearance();
-    const byCords = ofCords.inches <= hang.frameGap;
-    this.nearestNo = !byCords ? hang.clearanceNo : whole ? near.clearanceNo : this.ground.number();
-    return (this.nearest = byCords ? ofCords : this.ground.frameClearance(hang));
-  }
-
-  private cutClearance(): Clearance {
-    const { shape } = this;
-    const { field } = this.ground;
-    if (this.style !== 'straight') return roperClearance(shape, this.ground.pinched(this.strandsNo), field);
-    return clearanceOf(bodyEdge(shape, field.slope), shape.full, field);
+  constructor({ style, strands, layers }: Made, seat: SpottedSeat, side: Side) {
+    this.style = style;
+    this.strands = strands;
+    this.layers = layers;
+    this.buckle = seat.buckle;
+    this.length = seat.length;
+    this.low = seat.low;
+    this.#seat = seat;
+    this.#side = side;
   }
 
   get shape(): Shape {
-    const { strands, hang, ground } = this;
-    if (this.style === 'straight') return straightShape(this.width, hang.low);
-    return roperShape({ strands, start: this.body.start, top: hang.low }, ground.facts.model);
+    return (this.#shape ??= shapeOf(this, this.#seat, this.#side));
   }
-
+  get #spots(): readonly Spot[] {
+    return (this.#cords ??= cordSpots(this.shape, this.#side));
+  }
+  get clearance(): Clearance {
+    return (this.#clearance ??= clearanceOf([...this.#spots, ...this.#seat.spots], this.#side));
+  }
+  get cordClearance(): Clearance {
+    return clearanceOf(this.#spots, this.#side);
+  }
+  get frameClearance(): Clearance {
+    return this.#seat.frameClearance;
+  }
+  get buckleAboveElbow(): number {
+    return this.#seat.buckleAboveElbow;
+  }
+  get buckleBelowWidest(): number {
+    return this.#seat.buckleBelowWidest;
+  }
+  get run(): number {
+    return this.#seat.run;
+  }
+  get runSd(): number {
+    return this.#seat.runSd;
+  }
+  get width(): number {
+    return fullWidth(this.strands, this.#side.facts.model);
+  }
+  get buckleWidth(): number {
+    const { style, strands, layers, buckle } = this;
+    return widthAtBuckle({ style, strands, layers, bar: buckle.barWidth }, this.#side.facts.model);
+  }
+  get elbowWidth(): number {
+    return Math.min(widthAt(this.shape, this.#side.elbow), widthAt(this.shape, this.#side.armpit));
+  }
+  get flareStart(): number | undefined {
+    return this.style === 'straight' ? undefined : this.low - this.shape.pinchedFrom;
+  }
   get outline(): Outline {
     return outlineOf(this.shape);
   }
-
-  get width(): number {
-    return fullWidth(this.strands, this.ground.facts.model);
-  }
-
-  get buckleWidth(): number {
-    return widthAtBuckle(this.style, this.strands, this.ground.facts.model);
-  }
-
-  get elbowWidth(): number {
-    return this.body.elbowWidth;
-  }
-
-  get flareStart(): number | undefined {
-    return this.style === 'straight' ? undefined : this.hang.low - this.body.start;
-  }
-
-  get buckleClearance(): number {
-    return this.hang.frameGap;
-  }
-
-  get buckleAboveElbow(): number {
-    return this.hang.aboveElbow;
-  }
-
-  get buckleBelowWidest(): number {
-    return this.hang.belowWidest;
-  }
-
-  get run(): number {
-    return this.hang.run;
-  }
-
-  get runSd(): number {
-    return this.ground.runSd;
-  }
-
   get pressure(): number {
-    return this.body.pressure;
+    return pressureOf(this.shape, this.#side);
   }
-
-  get gripArea(): number {
-    const { body, hang, ground } = this;
-    // A fan ends where the cords are pinched, and what is above that is as wide as at the buckle.
-    const narrow = hang.low - Math.max(body.start, ground.armpit);
-    return 2 * (body.fan + this.buckleWidth * Math.max(0, narrow));
-  }
-
   get cordFeet(): number {
     return bodyCordFeet(this.strands, this.length);
   }
-
   get accentFeet(): number {
-    return accentFeet(this, this.ground.facts.order.colors?.accent?.length ?? 0);
+    return accentFeet(this, this.#side.facts.order.colors?.accent ?? []);
   }
+}
 
-  get accentAtMost(): number {
-    const { order, model } = this.ground.facts;
-    return accentAtMost(this, order.colors?.accent?.length ?? 0, model);
-  }
+function shapeOf(made: Made, { low: top, buckle }: Seat, side: Side): Shape {
+  const { model } = side.facts;
+  if (made.style === 'straight') return straightShape({ ...made, bar: buckle.barWidth, top }, model);
+  const start =
+    made.style === 'high-flare'
+      ? Math.max(0, top - model['high-flare-start'])
+      : Math.min(lowFlareStart(made, side), ceiling(top, side));
+  return roperShape({ ...made, start, top }, model);
+}
+
+/** Thin-wall hoop pressure T/(w R) where it is highest behind the elbow; only to compare candidates. */
+function pressureOf(shape: Shape, { armpit, elbow, facts: { model, barrel } }: Side): number {
+  const at = (station: number): number =>
+    hoopPressure(model.tension, widthAt(shape, station), curvatureRadiusAt(barrel.ellipse, station));
+  return Math.max(at(armpit), at((armpit + elbow) / 2), at(elbow));
 }

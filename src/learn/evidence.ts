@@ -2,8 +2,8 @@
 import { factsOf } from '../facts/facts.ts';
 import { stationSd } from '../facts/ring.ts';
 import type { Spec } from '../fit/candidate.ts';
-import { Ground } from '../fit/ground.ts';
 import { lay } from '../fit/lay.ts';
+import { sideOf } from '../fit/side.ts';
 import type { OutcomeResult } from '../sources/outcome-results.ts';
 import type { Order } from '../order/types.ts';
 import type { Model } from '../sources/numbers.ts';
@@ -17,7 +17,7 @@ export interface Known {
 export interface Evidence {
   readonly result: OutcomeResult;
   readonly days: number;
-  /** Clearance at tying over the size factor: of the buckle where the buckle rubbed, else of what came nearest. */
+  /** Clearance at tying over the size factor: of the buckle where the buckle rubbed, else of the cords. */
   readonly clearance: Known;
   /** From ring to ring less the cinch, halved: the latigo run before any give; its spread is that of the rings. */
   readonly slack: Known;
@@ -33,16 +33,15 @@ export interface Tried {
 /** The evidence of an outcome; undefined when such a cinch cannot be laid on that horse at all. */
 export function evidenceOf({ order, spec, days, result }: Tried, model: Model): Evidence | undefined {
   const facts = factsOf(order, model);
-  const ground = new Ground(facts);
-  const laid = lay(spec, ground);
+  const laid = lay(spec, sideOf(facts));
   if (laid === undefined) return undefined;
-  const near =
-    result === 'buckle-rub' ? ground.frameClearance(ground.hang(spec.buckle, spec.length)) : laid.clearance;
-  const { k, ring, girth, lengthNeed } = facts;
+  const { k, ring, girth, lengthNeed, floor } = facts;
+  const near = result === 'buckle-rub' ? laid.frameClearance : laid.cordClearance;
   return {
     result,
     days,
-    clearance: { value: near.inches / k, sd: near.sd / k },
+    // A frame may come nearer than cords in thin skin: it counts by how far it lies above its own floor.
+    clearance: { value: (near.inches - near.floor + floor) / k, sd: near.sd / k },
     slack: {
       value: (lengthNeed.ringToRing.value - spec.length) / 2,
       sd: stationSd(ring, girth),

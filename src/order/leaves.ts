@@ -166,12 +166,29 @@ export function strandCount(about: string): Leaf<number> {
   });
 }
 
-/** Henneke score 1 to 9, halves allowed (Henneke et al. 1983, Equine Vet J 15:371). */
+/** The words of the Henneke scale and their scores (Henneke et al. 1983, Equine Vet J 15:371; from memory). */
+const conditionWords: Readonly<Record<string, number>> = {
+  poor: 1,
+  'very thin': 2,
+  thin: 3,
+  'moderately thin': 4,
+  moderate: 5,
+  'moderately fleshy': 6,
+  fleshy: 7,
+  fat: 8,
+  'extremely fat': 9,
+};
+
+/** Henneke score 1 to 9, halves allowed, or the scale's own word for it. */
 export function conditionScore(): Leaf<number> {
   const about = 'condition score (Henneke)';
-  const json = { type: 'number', minimum: 1, maximum: 9, multipleOf: 0.5, description: about };
-  return leaf({ expected: `${about} from 1 to 9, in steps of 0.5`, json }, (text) => {
-    const value = /^[1-9](?:\.[05])?$/.test(text) ? Number(text) : NaN;
+  const score = { type: 'number', minimum: 1, maximum: 9, multipleOf: 0.5 };
+  const words = Object.keys(conditionWords);
+  const json = { anyOf: [score, { type: 'string', enum: words }], description: about };
+  const expected = `${about} from 1 to 9, in steps of 0.5, or its word: ${words.join(', ')}`;
+  return leaf({ expected, json }, (text) => {
+    const word = conditionWords[text.toLowerCase().replaceAll(/[\s_-]+/g, ' ')];
+    const value = word ?? (/^[1-9](?:\.[05])?$/.test(text) ? Number(text) : NaN);
     return value <= 9 ? { ok: true, value } : { ok: false };
   });
 }

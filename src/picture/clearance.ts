@@ -1,7 +1,6 @@
 /** The clearance as it is drawn: a line between the two points it was measured between, and its number. */
 import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
-import { nearestGap } from '../fit/nearest.ts';
 import type { Units } from '../report/text.ts';
 import { clearanceNumber, endBars } from './clearance-number.ts';
 import { box, segment, type Layer, type Place, type Point, type Shape } from './scene.ts';
@@ -25,16 +24,16 @@ export function clearanceLayer(
   facts: Facts,
   { place, units, left }: ClearanceOn,
 ): Layer {
-  const { px, ps, qx, qs } = nearestGap(candidate, facts);
-  const from = place([px, ps]);
-  const to = place([qx, qs]);
+  const { clearance } = candidate;
+  const from = place(clearance.from);
+  const to = place(clearance.to);
   const sides = from[0] < to[0] ? ([from, to] as const) : ([to, from] as const);
   return {
     name: 'clearance',
     shapes: [
       { kind: 'line', points: [from, to], stroke: 'clearance' },
       ...endBars(from, to),
-      ...numberShapes(candidate, sides, { units, left, below: qs > middleOf(facts) }),
+      ...numberShapes(candidate, sides, { units, left, below: clearance.to[1] > middleOf(facts) }),
     ],
   };
 }

@@ -1,6 +1,5 @@
 /** The clearance on a photo: a line where it is least, and its number on the side of the elbow. */
 import type { Candidate } from '../fit/candidate.ts';
-import { nearestGap } from '../fit/nearest.ts';
 import { clearanceNumber, endBars } from './clearance-number.ts';
 import { haloed, type OnPhoto } from './photo-halo.ts';
 import { box, segment, type Layer, type Point, type Shape } from './scene.ts';
@@ -13,11 +12,11 @@ const ASIDE = 26;
 /** The line of the clearance, and its number on the side of the elbow. */
 export function clearanceOnPhoto(
   candidate: Candidate,
-  { facts, place, units, facing, size }: OnPhoto,
+  { place, units, facing, size }: OnPhoto,
 ): Layer {
-  const { px, ps, qx, qs } = nearestGap(candidate, facts);
-  const [from, to] = [place([px, ps]), place([qx, qs])];
-  const { texts, width: wide } = clearanceNumber(candidate.clearance, units);
+  const { clearance } = candidate;
+  const [from, to] = [place(clearance.from), place(clearance.to)];
+  const { texts, width: wide } = clearanceNumber(clearance, units);
   const width = wide + 2 * PAD;
   const end = to;
   const wanted = facing < 0 ? end[0] - ASIDE - width : end[0] + ASIDE;

@@ -1,7 +1,6 @@
 /** The side of the barrel as if its skin were laid flat: shapes in inches, x forward of the girth groove, s up from the chest midline. */
 import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
-import { bodyEdge } from '../fit/edges.ts';
 import { flatOf } from '../stock/flat.ts';
 import { widthAt } from '../stock/outline.ts';
 import type { Layer, Point, Shape } from './scene.ts';
@@ -18,7 +17,8 @@ interface Edges {
 /** The cinch, its buckle, the latigo and the ring, from the bottom up; the cords' front edge is the one that was judged. */
 export function cinchLayers(candidate: Candidate, facts: Facts): Layer[] {
   const { slope } = facts.centreLine;
-  const front = pointsOf(bodyEdge(candidate.shape, slope));
+  const { stations, widths } = candidate.outline;
+  const front = stations.map((s, i): Point => [slope * s + (widths[i] ?? 0) / 2, s]);
   const edges = { front, back: front.map(([x, s]): Point => [2 * slope * s - x, s]) };
   return [
     { name: 'latigo', shapes: latigoShapes(candidate, facts) },

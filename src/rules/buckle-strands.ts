@@ -19,15 +19,18 @@ const buckle = {
 const facts = { model: defaultModel, shop: { buckles: [buckle] } as unknown as Shop };
 
 type Seen = Pick<CaseFacts, 'model' | 'shop'>;
-type Made = Pick<Candidate, 'buckle' | 'layers' | 'strands' | 'buckleWidth'>;
+type Made = Pick<Candidate, 'style' | 'buckle' | 'layers' | 'strands' | 'width' | 'buckleWidth'>;
 
 const notTaken = ({ shop }: Seen, { strands, buckle }: Made): Phrase =>
   shop.buckles.some((other) => layersOn(other, strands) !== undefined)
     ? say`has a buckle that does not take ${count(strands)} strands: ${buckle.id}`
     : say`has ${count(strands)} strands, which no buckle of the shop takes`;
 
-const tooWide = ({ model }: Seen, { buckleWidth }: Made): Phrase =>
-  say`is ${len(buckleWidth)} wide at the buckle and needs a special one; from ${len(model['special-buckle-width'])} an ordinary one will not do`;
+/** A straight gathers at the bar only to spread at once; a roper stays pinched below it. */
+const widthBelow = ({ style, width, buckleWidth }: Made): number => (style === 'straight' ? width : buckleWidth);
+
+const tooWide = ({ model }: Seen, made: Made): Phrase =>
+  say`is ${len(widthBelow(made))} wide below the buckle and needs a special one; from ${len(model['special-buckle-width'])} an ordinary one will not do`;
 
 const taken = (_: Seen, { buckle, strands, layers }: Made): Phrase =>
   say`the ${buckle.id} buckle takes ${count(strands)} strands in ${layers === 1 ? 'a single layer' : 'a double layer'}`;
@@ -36,33 +39,32 @@ export const buckleStrands = rule({
   id: 'buckle-strands',
   question: 'Does the buckle take that many strands?',
   reads: ['model', 'shop'],
-  looks: ['buckle', 'layers', 'strands', 'buckleWidth'],
+  looks: ['style', 'buckle', 'layers', 'strands', 'width', 'buckleWidth'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'refuse'],
-  judge({ model }, { buckle, layers, buckleWidth }) {
-    if (layers === 0) return { judgement: 'refuse', reason: notTaken };
-    const wide = model['special-buckle-width'];
-    const ordinary = buckleWidth >= wide && !buckle.special;
-    if (ordinary) return { judgement: 'refuse', margin: wide - buckleWidth, reason: tooWide };
+  judge({ model }, made) {
+    if (made.layers === 0) return { judgement: 'refuse', reason: notTaken };
+    const margin = model['special-buckle-width'] - widthBelow(made);
+    if (margin <= 0 && !made.buckle.special) return { judgement: 'refuse', margin, reason: tooWide };
     return { judgement: 'good', reason: taken };
   },
   examples: [
     {
       shows: '17 strands on a buckle for 13 to 17',
       facts,
-      candidate: { buckle, layers: 1, strands: 17, buckleWidth: 4.25 },
+      candidate: { style: 'straight', buckle, layers: 1, strands: 17, width: 4.25, buckleWidth: 4 },
       gives: 'good',
     },
     {
       shows: '21 strands on it',
       facts,
-      candidate: { buckle, layers: 0, strands: 21, buckleWidth: 5.25 },
+      candidate: { style: 'straight', buckle, layers: 0, strands: 21, width: 5.25, buckleWidth: 4 },
       gives: 'refuse',
     },
     {
       shows: '7.25 in wide on an ordinary buckle',
       facts,
-      candidate: { buckle, layers: 2, strands: 29, buckleWidth: 7.25 },
+      candidate: { style: 'straight', buckle, layers: 2, strands: 29, width: 7.25, buckleWidth: 3.625 },
       gives: 'refuse',
     },
   ],

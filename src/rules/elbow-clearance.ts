@@ -1,23 +1,29 @@
 /** Does the leading edge stay clear of the elbow, and how sure is that? */
 import { defaultModel } from '../sources/numbers.ts';
-import type { Candidate } from '../fit/candidate.ts';
+import type { Candidate, Clearance } from '../fit/candidate.ts';
 import { chance, dist, say, type Phrase } from '../units/phrase.ts';
-import { rule, type CaseFacts } from './rule.ts';
+import { rule } from './rule.ts';
 
 /** Two distances this near would be printed alike, in inches or centimeters. */
 const SAME = 0.03;
 
-const facts = { floor: 1, model: defaultModel };
-const at = (inches: number, sure: number) =>
-  ({ clearance: { inches, chance: sure, sd: 0.4, station: 7, where: 'cinch' } }) as const;
+const facts = { model: defaultModel };
+const at = (inches: number, likely: number, where: 'cinch' | 'buckle' = 'cinch') => {
+  const skin = where === 'cinch';
+  return { clearance: { inches, likely, chance: likely, where, skin, floor: skin ? 1 : 0 } as unknown as Clearance };
+};
 
-type Seen = Pick<CaseFacts, 'floor'>;
 type Laid = Pick<Candidate, 'clearance'>;
 
-const clears = ({ floor }: Seen, { clearance: { inches, chance: sure } }: Laid): Phrase =>
-  say`clears the elbow by ${dist(inches)}, ${chance(sure)} sure of at least ${dist(floor)}`;
+/** In thin skin it must keep an inch or so; against muscle it is enough that nothing lies over the elbow line. */
+const clears = (_: unknown, { clearance: { inches, floor, skin, where, chance: sure } }: Laid): Phrase =>
+  skin
+    ? say`clears the elbow by ${dist(inches)}, ${chance(sure)} sure of at least ${dist(floor)}`
+    : say`clears the elbow by ${dist(inches)} ${where === 'buckle' ? 'at the buckle' : 'above its point'}, ${chance(sure)} sure`;
 
-function tooNear({ floor }: Seen, { clearance: { inches } }: Laid): Phrase {
+function tooNear(_: unknown, { clearance: { inches, floor, where } }: Laid): Phrase {
+  if (inches < 0 && where === 'buckle')
+    return say`has a buckle that lies over the elbow line by ${dist(-inches)}`;
   if (inches < 0) return say`lies over the elbow line by ${dist(-inches)}`;
   if (inches > floor - SAME) return say`clears the elbow by just short of ${dist(floor)}, the least`;
   return say`clears the elbow by only ${dist(inches)}; the least is ${dist(floor)}`;
@@ -26,19 +32,19 @@ function tooNear({ floor }: Seen, { clearance: { inches } }: Laid): Phrase {
 export const elbowClearance = rule({
   id: 'elbow-clearance',
   question: 'Does the cinch stay clear of the elbow?',
-  reads: ['floor', 'model'],
+  reads: ['model'],
   looks: ['clearance'],
   evidence: [
     { basis: 'practice', source: 'common-practice', agreement: 'settled' },
     { basis: 'published', source: 'murray-2013', where: 'pressure peaks over the muscle behind the elbow' },
   ],
   can: ['good', 'acceptable', 'poor', 'refuse'],
-  judge({ floor, model }, { clearance }) {
-    const { inches, chance: sure } = clearance;
-    const margin = inches - floor;
+  judge({ model }, { clearance }) {
+    const margin = clearance.inches - clearance.floor;
     if (margin < 0) return { judgement: 'refuse', margin, reason: tooNear };
-    const good = sure >= model['chance-good'];
-    const judgement = good ? 'good' : sure >= model['chance-acceptable'] ? 'acceptable' : 'poor';
+    const { likely } = clearance;
+    const good = likely >= model['chance-good'];
+    const judgement = good ? 'good' : likely >= model['chance-acceptable'] ? 'acceptable' : 'poor';
     return { judgement, margin, reason: clears };
   },
   examples: [
@@ -47,6 +53,8 @@ export const elbowClearance = rule({
     { shows: '1.05 in, 54 % sure', facts, candidate: at(1.05, 0.54), gives: 'poor' },
     { shows: '0.8 in, under the floor of 1 in', facts, candidate: at(0.8, 0.3), gives: 'refuse' },
     { shows: '0.99 in, just short of the floor', facts, candidate: at(0.99, 0.49), gives: 'refuse' },
+    { shows: 'a buckle a quarter inch away', facts, candidate: at(0.25, 0.7, 'buckle'), gives: 'acceptable' },
+    { shows: 'a buckle over the elbow line', facts, candidate: at(-0.1, 0.4, 'buckle'), gives: 'refuse' },
     { shows: 'half an inch over the elbow line', facts, candidate: at(-0.5, 0.01), gives: 'refuse' },
   ],
   since: '0.1.0',

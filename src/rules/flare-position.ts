@@ -4,7 +4,11 @@ import { defaultModel } from '../sources/numbers.ts';
 import { dist, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
-const facts = (x: number) => ({ ring: { x } as unknown as Ring, k: 1, model: defaultModel });
+const facts = (value: number) => ({
+  ring: { setBack: { value } } as unknown as Ring,
+  k: 1,
+  model: defaultModel,
+});
 
 export const flarePosition = rule({
   id: 'flare-position',
@@ -16,14 +20,14 @@ export const flarePosition = rule({
   judge({ ring, k, model }, { style }) {
     if (style === 'straight')
       return { judgement: 'not-applicable', reason: () => say`a straight has no flare` };
-    const forward = model['slant-fine'] * k;
     if (style === 'low-flare') {
       return { judgement: 'good', reason: () => say`fans out only near the chest, below the elbow` };
     }
-    const margin = forward - ring.x;
+    const back = ring.setBack.value;
+    const margin = back - model['slant-fine'] * k;
     if (margin < 0) {
       const reason = () =>
-        say`fans out high beside the armpit while the ring hangs ${dist(ring.x)} ahead of the groove: crowds it`;
+        say`fans out high beside the armpit, and a ring ${dist(Math.abs(back))} ${back < 0 ? 'ahead' : 'back'} of full position carries it there: never on a full rig`;
       return { judgement: 'poor', margin, reason };
     }
     return {
@@ -34,24 +38,24 @@ export const flarePosition = rule({
   },
   examples: [
     {
-      shows: 'a high flare with the ring half an inch ahead (7/8)',
-      facts: facts(0.5),
+      shows: 'a high flare with the ring 1.5 in back of full (7/8)',
+      facts: facts(1.5),
       candidate: { style: 'high-flare' },
       gives: 'good',
     },
     {
-      shows: 'a high flare with the ring 2 in ahead (full)',
-      facts: facts(2),
+      shows: 'a high flare on a full rig',
+      facts: facts(0),
       candidate: { style: 'high-flare' },
       gives: 'poor',
     },
     {
-      shows: 'a low flare with the ring 2 in ahead',
-      facts: facts(2),
+      shows: 'a low flare on a full rig',
+      facts: facts(0),
       candidate: { style: 'low-flare' },
       gives: 'good',
     },
-    { shows: 'a straight', facts: facts(2), candidate: { style: 'straight' }, gives: 'not-applicable' },
+    { shows: 'a straight', facts: facts(0), candidate: { style: 'straight' }, gives: 'not-applicable' },
   ],
   since: '0.1.0',
 });

@@ -1,8 +1,8 @@
 /** Do the cords lie in the layers that this many strands want? */
+import { isUsualLayer } from '../stock/buckles.ts';
 import { count, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
-const SINGLE_UP_TO = 17;
 const DOUBLE_FROM = 27;
 
 export const layersRule = rule({
@@ -17,8 +17,7 @@ export const layersRule = rule({
     const how = layers === 1 ? 'a single layer' : 'a double layer';
     const reason = () => say`${count(strands)} strands in ${how}`;
     if (layers === 1 && strands >= DOUBLE_FROM) return { judgement: 'poor', reason };
-    const usual = layers === 1 ? strands <= SINGLE_UP_TO : strands > SINGLE_UP_TO;
-    return { judgement: usual ? 'good' : 'acceptable', reason };
+    return { judgement: isUsualLayer(layers, strands) ? 'good' : 'acceptable', reason };
   },
   examples: [
     { shows: '17 in a single layer', facts: {}, candidate: { layers: 1, strands: 17 }, gives: 'good' },

@@ -32,7 +32,6 @@ export const pressureIndex = rule({
     },
   ],
   can: ['good', 'acceptable', 'poor'],
-  ownCriterion: true,
   judge(_, { pressure }) {
     const judgement = pressure * SPREAD <= MEAN ? 'good' : pressure * SPREAD <= MOST ? 'acceptable' : 'poor';
     return { judgement, margin: MEAN - pressure, reason: presses };

@@ -1,4 +1,5 @@
 /** All rules, in the order in which they are asked and printed. */
+import { betterThanNow } from './better-than-now.ts';
 import { buckleHeight } from './buckle-height.ts';
 import { buckleRoom } from './buckle-room.ts';
 import { buckleStrands } from './buckle-strands.ts';
@@ -8,7 +9,6 @@ import { grip } from './grip.ts';
 import { latigoRun } from './latigo-run.ts';
 import { layersRule } from './layers.ts';
 import { lengthAgreement } from './length-agreement.ts';
-import { ponyStrands } from './pony-strands.ts';
 import { pressureIndex } from './pressure-index.ts';
 import { ringSlant } from './ring-slant.ts';
 import { ropingStrength } from './roping-strength.ts';
@@ -16,9 +16,11 @@ import type { AnyRule } from './rule.ts';
 import { stock } from './stock.ts';
 import { strandRange } from './strand-range.ts';
 import { usualLength } from './usual-length.ts';
+import { usualStrands } from './usual-strands.ts';
 
 export const rules: readonly AnyRule[] = [
   elbowClearance,
+  betterThanNow,
   buckleHeight,
   latigoRun,
   buckleStrands,
@@ -30,7 +32,7 @@ export const rules: readonly AnyRule[] = [
   flarePosition,
   ringSlant,
   ropingStrength,
-  ponyStrands,
+  usualStrands,
   layersRule,
   usualLength,
   lengthAgreement,

@@ -3,7 +3,7 @@ import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { Shop } from '../order/types.ts';
 import type { Shelf } from '../stock/shelf.ts';
-import type { Phrase } from '../units/phrase.ts';
+import { say, type Phrase } from '../units/phrase.ts';
 
 export type Judgement = 'good' | 'acceptable' | 'poor' | 'refuse' | 'not-applicable' | 'cannot-tell';
 
@@ -19,10 +19,7 @@ export const judgements: readonly Judgement[] = [
 /** What `judge` says of a candidate `C` by the facts `F`. */
 export interface Verdict<F = CaseFacts, C = Candidate> {
   readonly judgement: Judgement;
-  /**
-   * Worded when read, from the same facts and candidate: hundreds are judged for one order and few are told. Of rules
-   * that judge nearly every candidate it is a function of the file, since a new one each time must be cleared away.
-   */
+  /** Worded when read, from the same facts and candidate: many are judged for one order and few are told. */
   readonly reason: (facts: F, candidate: C) => Phrase;
   /** How far from the nearest bound, in the unit of the thing judged; positive on the better side. */
   readonly margin?: number;
@@ -39,10 +36,17 @@ export type Evidence =
     }
   | { readonly basis: 'choice'; readonly source: string; readonly why: string };
 
-/** What rules may see of an order: its facts and the shop's shelf. */
+/** What rules may see of an order: its facts, the shop's shelf, and the cinch that is ridden in now. */
 export interface CaseFacts extends Facts {
   readonly shop: Shop;
   readonly shelf: Shelf;
+  readonly current: Current;
+}
+
+/** What the cinch that is ridden in now tells of the next one, as far as somebody described it. */
+export interface Current {
+  readonly frame: { readonly width: number; readonly low: number } | undefined;
+  readonly cords: Pick<Candidate, 'elbowWidth' | 'clearance'> | undefined;
 }
 
 export interface RuleExample<F extends keyof CaseFacts, C extends keyof Candidate> {
@@ -62,8 +66,6 @@ export interface Rule<
   /** The facts and the parts of a candidate that `judge` receives. */
   readonly reads: readonly F[];
   readonly looks: readonly C[];
-  /** Parts of `looks` that, these facts given, change nothing about the judgement; the reason may still name them. */
-  readonly idle?: (facts: Pick<CaseFacts, F>) => readonly C[];
   readonly evidence: readonly Evidence[];
   readonly can: readonly Judgement[];
   readonly judge: (
@@ -72,16 +74,13 @@ export interface Rule<
   ) => Verdict<Pick<CaseFacts, F>, Pick<Candidate, C>>;
   /** At least one for every entry of `can`; they are its tests and stand in docs/rules.md. */
   readonly examples: readonly RuleExample<F, C>[];
-  /** Ranking weighs this subject by a criterion of its own, so that an acceptable verdict does not count twice. */
-  readonly ownCriterion?: true;
   readonly since: string;
 }
 
 /** A rule as the registry holds it: any rule can judge whole facts and a whole candidate. */
-export interface AnyRule extends Omit<Rule, 'reads' | 'looks' | 'idle' | 'judge' | 'examples'> {
+export interface AnyRule extends Omit<Rule, 'reads' | 'looks' | 'judge' | 'examples'> {
   readonly reads: readonly (keyof CaseFacts)[];
   readonly looks: readonly (keyof Candidate)[];
-  readonly idle?: (facts: CaseFacts) => readonly (keyof Candidate)[];
   readonly judge: (facts: CaseFacts, candidate: Candidate) => Verdict;
   readonly examples: readonly {
     readonly shows: string;
@@ -96,4 +95,11 @@ export function rule<const F extends keyof CaseFacts, const C extends keyof Cand
   entry: Rule<F, C>,
 ): AnyRule {
   return entry;
+}
+
+/** A rule's word on a candidate; a missing fact gives cannot-tell without asking it. */
+export function verdict(rule: AnyRule, facts: CaseFacts, candidate: Candidate): Verdict {
+  const missing = rule.reads.find((fact) => (facts[fact] as unknown) === undefined);
+  if (missing === undefined) return rule.judge(facts, candidate);
+  return { judgement: 'cannot-tell', reason: () => say`${missing} is not known` };
 }

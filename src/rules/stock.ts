@@ -37,37 +37,31 @@ const natural: CordShelf = {
 };
 const rust: CordShelf = { ...natural, ply: ACCENT_PLY, colors: ['rust'], feetOnHand: 5, orderable: true };
 const noAccent: CordShelf = { ...rust, colors: [], feetOnHand: 0 };
-const shelf: Shelf = { body: natural, accent: noAccent, bodyTight: true, accentTight: false };
+const shelf: Shelf = { body: natural, accent: noAccent };
 
 export const stock = rule({
   id: 'stock',
   question: 'Are the buckles and the cord on the shelf?',
   reads: ['order', 'shop', 'shelf'],
-  looks: ['buckle', 'cordFeet', 'accentFeet', 'accentAtMost'],
-  idle: ({ shelf }) => [
-    ...(shelf.bodyTight ? [] : (['cordFeet'] as const)),
-    ...(shelf.accentTight ? [] : (['accentFeet', 'accentAtMost'] as const)),
-  ],
+  looks: ['buckle', 'cordFeet', 'accentFeet'],
   evidence: [{ basis: 'choice', source: 'engineering-choice', why: 'the shelf stands in the shop file' }],
   can: ['good', 'acceptable', 'refuse', 'cannot-tell'],
-  ownCriterion: true,
-  judge({ order, shelf }, candidate) {
-    const { quantity } = order;
-    const body = bodyVerdict(shelf, candidate.cordFeet * quantity);
-    const accent = accentVerdict(shelf, candidate, quantity);
+  judge({ order: { quantity }, shelf }, candidate) {
+    const body = cordVerdict(shelf.body, () => candidate.cordFeet * quantity, bodyCord);
+    const accent = cordVerdict(shelf.accent, () => candidate.accentFeet * quantity, accentCord);
     return worseOf(worseOf(body, accent), buckleVerdict(candidate.buckle, 2 * quantity));
   },
   examples: [
     {
       shows: 'both on the shelf',
       facts: { order, shop, shelf },
-      candidate: { buckle, cordFeet: 60, accentFeet: 26, accentAtMost: 30 },
+      candidate: { buckle, cordFeet: 60, accentFeet: 26 },
       gives: 'good',
     },
     {
       shows: 'buckles to be ordered',
       facts: { order, shop, shelf },
-      candidate: { buckle: { ...buckle, onHand: 0 }, cordFeet: 60, accentFeet: 26, accentAtMost: 30 },
+      candidate: { buckle: { ...buckle, onHand: 0 }, cordFeet: 60, accentFeet: 26 },
       gives: 'acceptable',
     },
     {
@@ -77,26 +71,25 @@ export const stock = rule({
         buckle: { ...buckle, onHand: 1, orderable: false },
         cordFeet: 60,
         accentFeet: 26,
-        accentAtMost: 30,
       },
       gives: 'refuse',
     },
     {
       shows: 'not enough natural cord and none to order',
       facts: { order, shop, shelf },
-      candidate: { buckle, cordFeet: 130, accentFeet: 26, accentAtMost: 30 },
+      candidate: { buckle, cordFeet: 130, accentFeet: 26 },
       gives: 'refuse',
     },
     {
       shows: 'not enough rust accent cord, but it can be ordered',
-      facts: { order, shop, shelf: { ...shelf, accent: rust, accentTight: true } },
-      candidate: { buckle, cordFeet: 60, accentFeet: 26, accentAtMost: 30 },
+      facts: { order, shop, shelf: { ...shelf, accent: rust } },
+      candidate: { buckle, cordFeet: 60, accentFeet: 26 },
       gives: 'acceptable',
     },
     {
       shows: 'a color that is not on the list',
       facts: { order, shop, shelf: { ...shelf, body: { ...natural, colors: ['plum'], unknown: 'plum' } } },
-      candidate: { buckle, cordFeet: 60, accentFeet: 26, accentAtMost: 30 },
+      candidate: { buckle, cordFeet: 60, accentFeet: 26 },
       gives: 'cannot-tell',
     },
   ],
@@ -104,7 +97,7 @@ export const stock = rule({
 });
 
 type Seen = Pick<CaseFacts, 'order' | 'shop' | 'shelf'>;
-type Laid = Pick<Candidate, 'buckle' | 'cordFeet' | 'accentFeet' | 'accentAtMost'>;
+type Laid = Pick<Candidate, 'buckle' | 'cordFeet' | 'accentFeet'>;
 type Told = Verdict<Seen, Laid>;
 
 /** The worse verdict; of equally bad ones the first: another buckle may do, another cord is another cinch. */
@@ -147,29 +140,12 @@ const accentCord = wordsOf(
 const noColor: Told = { judgement: 'not-applicable', reason: () => say`no color was asked for` };
 
 /** Not applicable when no color was asked for: then there is nothing to look up. */
-function cordVerdict(cord: CordShelf, feet: number, words: CordWords): Told {
+function cordVerdict(cord: CordShelf, feet: () => number, words: CordWords): Told {
   if (cord.colors.length === 0) return noColor;
   if (cord.unknown !== undefined) return { judgement: 'cannot-tell', reason: words.unknown };
-  const margin = cord.feetOnHand - feet;
+  const margin = cord.feetOnHand - feet();
   if (margin >= 0) return { judgement: 'good', margin, reason: words.there };
   return { judgement: cord.orderable ? 'acceptable' : 'refuse', margin, reason: words.tooLittle };
-}
-
-/** Where there is enough for every cinch of the shop, the feet of this one decide nothing. */
-function bodyVerdict({ body, bodyTight }: Shelf, feet: number): Told {
-  const verdict = cordVerdict(body, bodyTight || body.feetOnHand === 0 ? feet : 0, bodyCord);
-  return verdict.margin === undefined ? verdict : { ...verdict, margin: body.feetOnHand - feet };
-}
-
-/** Where the judgement is plain, the feet of this cinch are counted only when somebody reads them. */
-function accentVerdict({ accent, accentTight }: Shelf, candidate: Laid, quantity: number): Told {
-  const { colors, unknown, feetOnHand, orderable } = accent;
-  if (accentTight && candidate.accentAtMost * quantity > feetOnHand)
-    return cordVerdict(accent, candidate.accentFeet * quantity, accentCord);
-  if (colors.length === 0 || unknown !== undefined) return cordVerdict(accent, 0, accentCord);
-  // No margin: it would need the feet of this cinch.
-  if (feetOnHand > 0) return { judgement: 'good', reason: accentCord.there };
-  return { judgement: orderable ? 'acceptable' : 'refuse', reason: accentCord.tooLittle };
 }
 
 function tooLittle({ ply, colors, feetOnHand, orderable }: CordShelf, feet: number): Phrase {

@@ -7,7 +7,7 @@ export interface NumberBasis {
 }
 
 /** `in*k` is a length of the average (72 in girth) horse that grows with the horse; `in` does not grow; the rest are plain. */
-export type NumberUnit = 'in' | 'in*k' | 'in/in' | 'ratio' | 'lbf' | 'chance' | 'deg';
+export type NumberUnit = 'in' | 'in*k' | 'in/in' | 'ratio' | 'lbf' | 'chance' | 'deg' | 'strands';
 
 /** A number that no shop file overrides. */
 export interface FixedNumber<Unit extends string> {

@@ -19,13 +19,23 @@ export const modelNumbers = {
   'elbow-room-taped-sd': n(0.25, 'in', [0.05, 1])('spread of a taped elbow room', choice),
   'armpit-station': n(3, 'in*k', [1, 6])('station of the armpit, from the chest midline up the skin', choice),
   'elbow-station': n(7, 'in*k', [4, 12])('station of the point of the elbow', choice),
-  'opening-above': n(0.5, 'in/in', [0, 3])('how fast the room opens above the point of the elbow', choice),
+  'opening-above': n(
+    0.1,
+    'in/in',
+    [0, 3],
+  )('how fast the room opens above the point of the elbow, where the upper arm is close to upright', choice),
+  'opening-above-sd': n(0.15, 'in/in', [0, 1])('spread of that', choice),
   'opening-below': n(1, 'in/in', [0, 3])('how fast the room opens below the armpit', choice),
   'ring-behind-elbow': n(
     2,
     'in*k',
     [0, 5],
   )('at full position the ring hangs this far behind the back of the elbow', practice),
+  'ring-behind-elbow-sd': n(
+    0.4,
+    'in',
+    [0, 2],
+  )('spread of where the saddle sits on the horse, unless a photo of the saddled horse shows it', choice),
   'bar-span': n(12, 'in*k', [8, 18])('fork center to cantle front, when nobody measured', practice),
   'named-position-sd': n(
     1,
@@ -66,7 +76,22 @@ export const modelNumbers = {
     'in',
     [0, 0.05],
   )("spread of the pitch: the published 0.235 against the trade's 0.25", choice),
-  'pinch-pitch': n(0.2, 'in', [0.1, 0.35])('width of one cord where a weave pinches', choice),
+  'pinch-pitch': n(
+    0.2,
+    'in',
+    [0.1, 0.35],
+  )('width of one cord where a weave pinches, single layer', choice),
+  'pinch-pitch-double': n(0.145, 'in', [0.05, 0.35])('the same, double layer', choice),
+  'bar-pitch-double': n(
+    0.125,
+    'in',
+    [0.05, 0.4],
+  )('width of one cord as it comes off the buckle bar, double layer', choice),
+  'bar-spread': n(
+    2,
+    'in',
+    [0.5, 6],
+  )('cords that come off a narrow buckle bar spread to full width over this length', choice),
   'flare-length': n(3, 'in', [1, 8])('a roper widens over this length', choice),
   'high-flare-start': n(3, 'in', [1, 8])('a high flare starts this far below the buckle', choice),
   'weave-step': n(
@@ -76,6 +101,12 @@ export const modelNumbers = {
   )('the further weave of a low flare sits at least this far below a high one', choice),
   'required-clearance': n(1.25, 'in*k', [0.5, 4])('elbow clearance asked for', choice),
   'floor-clearance': n(1, 'in*k', [0.25, 4])('elbow clearance below which a spec is refused', choice),
+  'muscle-wanted': n(
+    0.5,
+    'in*k',
+    [0, 4],
+  )('clearance wanted where the buckle, or cords above the elbow, lie against muscle', choice),
+  'muscle-floor': n(0, 'in*k', [-1, 4])('clearance there below which a spec is refused', choice),
   'special-buckle-width': n(
     7,
     'in',
@@ -116,6 +147,14 @@ export const modelNumbers = {
     'chance',
     [0.5, 0.999],
   )('chance of clearing the floor from which a clearance is acceptable', choice),
+  'chance-sore': n(0.9, 'chance', [0.5, 0.999])('the same to be good on a sore horse', choice),
+  'chance-most': n(
+    0.95,
+    'chance',
+    [0.5, 0.999],
+  )('no chance is told as more than this: the model is known no better until outcomes say so', choice),
+  'roper-fewest': n(19, 'strands', [11, 31])('ropers are tied from this many strands up', practice),
+  'straight-most': n(25, 'strands', [11, 31])('straights are never tied with more strands', practice),
   ...photoNumbers,
 } as const satisfies Record<string, ModelNumber>;
 

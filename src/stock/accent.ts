@@ -1,12 +1,7 @@
 /** Accent cord of the bars: which bar takes which color, and how many feet of each. */
-import type { Shop, Style } from '../order/types.ts';
-import { bench } from '../sources/bench-numbers.ts';
-import type { Model } from '../sources/numbers.ts';
 import type { Bar } from './bars.ts';
 import { accentFeetAnInch } from './cord.ts';
 import { flatOf, type Flat, type Laid } from './flat.ts';
-import { fullWidth, pinchedWidth } from './outline.ts';
-import { styleIds } from './styles.ts';
 
 export interface PlacedBar extends Bar {
   /** Width of the cinch at the middle of the bar. */
@@ -44,49 +39,6 @@ export function accentNeeds(bars: readonly PlacedBar[]): AccentNeed[] {
   return [...feet].map(([color, sum]) => ({ color, feet: wholeFeet(sum) }));
 }
 
-/**
- * Whole feet of accent cord of one cinch in so many colors, all colors together. The sum of `accentNeeds`, without its
- * objects: where cord is short it is asked of hundreds of candidates.
- */
-export function accentFeet(laid: Laid, colors: number): number {
-  const { bars, widthFrom, half } = flatOf(laid);
-  const turns = Math.max(1, colors);
-  let all = 0;
-  for (let color = 0; color < turns; color++) {
-    let sum = 0;
-    for (let i = color; i < bars.length; i += turns) {
-      const bar = bars[i] as Bar;
-      sum += feetOf(bar, widthFrom(middleOf(bar, half)));
-    }
-    all += wholeFeet(sum);
-  }
-  return all;
-}
-
-/** What decides roughly how much accent cord a cinch takes. */
-interface Rough {
-  readonly style: Style;
-  readonly strands: number;
-  readonly length: number;
-}
-
-/** It takes no more feet than this in so many colors: as many rows as there is room for. Much cheaper than counting them. */
-export function accentAtMost({ style, strands, length }: Rough, colors: number, model: Model): number {
-  const full = accentFeetAnInch(fullWidth(strands, model));
-  if (style === 'straight') return colors + (2 * bench('end-bar') + bench('center-bar')) * full;
-  const row = bench('weave-row');
-  // The pinched part ends where the flare begins: below the buckle, or no lower than the flare is long.
-  const low = style === 'low-flare';
-  const reach = low ? length / 2 - model['flare-length'] : model['high-flare-start'];
-  const room = reach - row - bench('first-row-from');
-  const rows = 1 + Math.max(low ? 2 : 1, Math.ceil(room / (row + bench('row-gap'))));
-  return colors + row * (2 * rows * accentFeetAnInch(pinchedWidth(strands, model)) + full);
-}
-
-/** No cinch of the shop takes more feet than this in so many colors. */
-export const mostAccentFeet = ({ strands, lengths, model }: Shop, colors: number): number =>
-  Math.max(
-    ...styleIds.map((style) =>
-      accentAtMost({ style, strands: strands.max, length: lengths.max }, colors, model),
-    ),
-  );
+/** Whole feet of accent cord of one cinch in these colors, all colors together. */
+export const accentFeet = (laid: Laid, colors: readonly string[]): number =>
+  accentNeeds(placedBars(flatOf(laid), colors)).reduce((sum, { feet }) => sum + feet, 0);

@@ -7,11 +7,21 @@ export type Layers = 1 | 2;
 const holds = (range: StrandRange | undefined, strands: number): boolean =>
   range !== undefined && strands >= range.min && strands <= range.max;
 
-/** Layers in which the buckle takes that many strands, single before double; undefined when it does not. */
+/** Every way in which the buckle takes that many strands, single layer before double; none when it does not. */
+export const layersOf = ({ single, double }: Buckle, strands: number): readonly Layers[] =>
+  holds(single, strands) ? (holds(double, strands) ? [1, 2] : [1]) : holds(double, strands) ? [2] : [];
+
+/** Single layer up to about this many strands; from the next on two are usual [practice]. */
+const SINGLE_UP_TO = 17;
+
+/** Whether so many strands are usually strung in so many layers. */
+export const isUsualLayer = (layers: Layers, strands: number): boolean =>
+  (layers === 1) === strands <= SINGLE_UP_TO;
+
+/** Layers in which the buckle takes that many strands, the usual way first; undefined when it does not. */
 export function layersOn(buckle: Buckle, strands: number): Layers | undefined {
-  if (holds(buckle.single, strands)) return 1;
-  if (holds(buckle.double, strands)) return 2;
-  return undefined;
+  const ways = layersOf(buckle, strands);
+  return ways.find((layers) => isUsualLayer(layers, strands)) ?? ways[0];
 }
 
 /** How many strands fewer or more it would have to be for the buckle to take them; 0 where it does. */

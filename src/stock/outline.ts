@@ -1,6 +1,7 @@
 /** The flat outline of a cinch: how wide it is at which station, from the chest midline up to the buckle. */
 import type { Style } from '../order/types.ts';
 import type { Model } from '../sources/numbers.ts';
+import type { Layers } from './buckles.ts';
 
 /** Stations rising from 0 and the full width there, inches; straight lines in between. */
 export interface Outline {
@@ -10,7 +11,7 @@ export interface Outline {
 
 /** What an outline is made of; its widths follow from these five numbers. */
 export interface Shape {
-  /** Width at full spread, and where weaves pinch it (the same for a straight). */
+  /** Width at full spread, and where it is narrowest: at the buckle of a straight, where weaves pinch a roper. */
   readonly full: number;
   readonly pinched: number;
   /** Station up to which it is at full spread; not below 0. */
@@ -21,52 +22,74 @@ export interface Shape {
   readonly top: number;
 }
 
+/** Cords as they are strung: how many, in how many layers; 0 where the buckle does not take them. */
+interface Strung {
+  readonly strands: number;
+  readonly layers: Layers | 0;
+}
+
 /** Width of the body at full spread, inches. */
 export const fullWidth = (strands: number, model: Model): number => strands * model['strand-pitch'];
 
 /** Width where weaves pinch it, inches. */
-export const pinchedWidth = (strands: number, model: Model): number => strands * model['pinch-pitch'];
+export const pinchedWidth = ({ strands, layers }: Strung, model: Model): number =>
+  strands * model[layers === 2 ? 'pinch-pitch-double' : 'pinch-pitch'];
 
-/** Width at the buckle: pinched on a roper, full on a straight. */
-export const widthAtBuckle = (style: Style, strands: number, model: Model): number =>
-  style === 'straight' ? fullWidth(strands, model) : pinchedWidth(strands, model);
+/** Width of the cords as they come off the buckle bar, inches: no wider than the bar. */
+const barWidth = ({ strands, layers }: Strung, bar: number, model: Model): number =>
+  Math.min(bar, strands * model[layers === 2 ? 'bar-pitch-double' : 'strand-pitch']);
 
-/** Shape of a straight. */
-export const straightShape = (full: number, top: number): Shape => ({
-  full,
-  pinched: full,
-  fullUpTo: top,
-  pinchedFrom: top,
-  top,
-});
+/** Width at the buckle: pinched on a roper, on a straight what comes off the bar. */
+export const widthAtBuckle = (
+  { style, bar, ...strung }: Strung & { readonly style: Style; readonly bar: number },
+  model: Model,
+): number => (style === 'straight' ? barWidth(strung, bar, model) : pinchedWidth(strung, model));
 
-/** What a roper's shape follows from: it begins to widen, going down, at station `start`, and ends at `top`. */
-interface Roper {
-  readonly strands: number;
-  readonly start: number;
+/** Shape of a straight: it comes off the bar and spreads to its full width. */
+export const straightShape = (
+  { bar, top, ...strung }: Strung & { readonly bar: number; readonly top: number },
+  model: Model,
+): Shape =>
+  spreading({
+    wide: fullWidth(strung.strands, model),
+    narrow: barWidth(strung, bar, model),
+    from: top,
+    over: model['bar-spread'],
+    top,
+  });
+
+/** Shape of a roper that begins to widen, going down, at station `start`. */
+export const roperShape = (
+  { start, top, ...strung }: Strung & { readonly start: number; readonly top: number },
+  model: Model,
+): Shape =>
+  spreading({
+    wide: fullWidth(strung.strands, model),
+    narrow: pinchedWidth(strung, model),
+    from: start,
+    over: model['flare-length'],
+    top,
+  });
+
+interface Spreading {
+  readonly wide: number;
+  readonly narrow: number;
+  /** Going down, it spreads from this station on, over this length. */
+  readonly from: number;
+  readonly over: number;
   readonly top: number;
 }
 
-/** Shape of a roper. A short one runs out of side before its flare is whole. */
-export const roperShape = (roper: Roper, model: Model): Shape =>
-  writeRoper({ full: 0.5, pinched: 0.5, fullUpTo: 0.5, pinchedFrom: 0.5, top: 0.5 }, roper, model);
-
-/** The same, written into a shape that is there already: hundreds are measured for one order and few are kept. */
-export function writeRoper(
-  shape: { -readonly [part in keyof Shape]: number },
-  { strands, start, top }: Roper,
-  model: Model,
-): Shape {
-  const full = fullWidth(strands, model);
-  const pinched = pinchedWidth(strands, model);
-  const length = model['flare-length'];
-  const pinchedFrom = Math.max(0, Math.min(start, top));
-  shape.full = pinched + (full - pinched) * Math.min(1, pinchedFrom / length);
-  shape.pinched = pinched;
-  shape.fullUpTo = Math.max(0, pinchedFrom - length);
-  shape.pinchedFrom = pinchedFrom;
-  shape.top = top;
-  return shape;
+/** One that begins low runs out of side before it is at full spread. */
+function spreading({ wide, narrow, from, over, top }: Spreading): Shape {
+  const pinchedFrom = Math.max(0, Math.min(from, top));
+  return {
+    full: narrow + (wide - narrow) * Math.min(1, pinchedFrom / over),
+    pinched: narrow,
+    fullUpTo: Math.max(0, pinchedFrom - over),
+    pinchedFrom,
+    top,
+  };
 }
 
 /** Width at a station, inches; beyond the ends the end's width. */
@@ -85,18 +108,10 @@ export function outlineOf({ full, pinched, fullUpTo, pinchedFrom, top }: Shape):
     stations.push(station);
     widths.push(width);
   };
-  add(fullUpTo, full);
-  add(pinchedFrom, pinched);
+  if (pinched !== full) {
+    add(fullUpTo, full);
+    add(pinchedFrom, pinched);
+  }
   add(top, pinched);
   return { stations, widths };
-}
-
-/** Area of one half from a station up to where it is pinched, square inches: the width is straight between its corners. */
-export function fanArea(shape: Shape, from: number): number {
-  const { full, fullUpTo, pinchedFrom } = shape;
-  const whole = Math.max(0, fullUpTo - Math.max(0, from));
-  const low = Math.max(fullUpTo, from);
-  const flare =
-    pinchedFrom > low ? ((pinchedFrom - low) * (widthAt(shape, low) + widthAt(shape, pinchedFrom))) / 2 : 0;
-  return full * whole + flare;
 }

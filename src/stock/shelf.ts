@@ -1,8 +1,6 @@
 /** What one order needs from the shelf of cords: looked up once, whatever is tied. */
 import type { Cord, Order, Shop } from '../order/types.ts';
 import { ACCENT_PLY, BODY_PLY } from '../sources/plies.ts';
-import { mostAccentFeet } from './accent.ts';
-import { bodyCordFeet } from './cord.ts';
 
 /** The cord of one ply that was asked for; all colors of it together. */
 export interface CordShelf {
@@ -18,29 +16,13 @@ export interface CordShelf {
 export interface Shelf {
   readonly body: CordShelf;
   readonly accent: CordShelf;
-  /** Whether there is body cord for one cinch and not for another: else their feet need not be counted. */
-  readonly bodyTight: boolean;
-  /** The same of accent cord. */
-  readonly accentTight: boolean;
 }
 
 /** The shelf as one order sees it. */
-export function shelfOf({ colors, quantity }: Order, shop: Shop): Shelf {
-  const body = cordShelf(BODY_PLY, colors?.body ?? [], shop);
-  const accent = cordShelf(ACCENT_PLY, colors?.accent ?? [], shop);
-  return {
-    body,
-    accent,
-    bodyTight: isTight(body, mostBodyFeet(shop) * quantity),
-    accentTight: isTight(accent, mostAccentFeet(shop, accent.colors.length) * quantity),
-  };
-}
-
-const isTight = ({ colors, unknown, feetOnHand }: CordShelf, most: number): boolean =>
-  colors.length > 0 && unknown === undefined && feetOnHand > 0 && feetOnHand < most;
-
-/** No cinch of the shop takes more body cord than this. */
-const mostBodyFeet = ({ strands, lengths }: Shop): number => bodyCordFeet(strands.max, lengths.max);
+export const shelfOf = ({ colors }: Order, shop: Shop): Shelf => ({
+  body: cordShelf(BODY_PLY, colors?.body ?? [], shop),
+  accent: cordShelf(ACCENT_PLY, colors?.accent ?? [], shop),
+});
 
 function cordShelf(ply: number, colors: readonly string[], shop: Shop): CordShelf {
   let feetOnHand = 0;

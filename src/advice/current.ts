@@ -1,0 +1,25 @@
+/** The cinch ridden in now, as far as it tells what the next one must better. */
+import type { Facts } from '../facts/facts.ts';
+import { lay, seatOf } from '../fit/lay.ts';
+import { sideOf } from '../fit/side.ts';
+import type { Shop } from '../order/types.ts';
+import type { Current } from '../rules/rule.ts';
+import { bySize, layersOn } from '../stock/buckles.ts';
+import { evenLength } from './lengths.ts';
+
+/** What nobody named is taken: a straight, the smallest buckle that takes the strands, the even length nearest the target. */
+export function currentOf(facts: Facts, shop: Shop): Current {
+  const { current: now } = facts.order;
+  const sorted = [...shop.buckles].sort(bySize);
+  const { strands } = now ?? {};
+  const buckle =
+    sorted.find(({ id }) => id === now?.buckle) ??
+    sorted.find((each) => strands !== undefined && layersOn(each, strands) !== undefined);
+  if (now === undefined || buckle === undefined) return { frame: undefined, cords: undefined };
+  const side = sideOf(facts);
+  const length = now.length ?? evenLength(facts.lengthNeed.target.value);
+  const frame = { width: buckle.frameWidth, low: seatOf(buckle, length, side).low };
+  if (strands === undefined) return { frame, cords: undefined };
+  const layers = layersOn(buckle, strands) ?? 1;
+  return { frame, cords: lay({ style: now.style ?? 'straight', strands, buckle, layers, length }, side) };
+}

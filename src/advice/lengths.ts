@@ -1,0 +1,22 @@
+/** The finished lengths worth trying: every one of the shop that leaves a latigo run no rule refuses. */
+import { runFor } from '../facts/length.ts';
+import type { CaseFacts } from '../rules/rule.ts';
+
+/** The nearest even number of inches. */
+export const evenLength = (length: number): number => 2 * Math.round(length / 2);
+
+/** Nobody ties closer than an eighth: 76 cm is a 30 in cinch. */
+export const isEven = (length: number): boolean => Math.abs(length - evenLength(length)) <= 0.125;
+
+/** Shortest first; where no run will do, the one length that comes nearest the target. */
+export function lengthsFor({ lengthNeed, shop, model }: Pick<CaseFacts, 'lengthNeed' | 'shop' | 'model'>): number[] {
+  const { min, max, step } = shop.lengths;
+  const steps = Math.floor((max - min) / step + 1e-9);
+  const all = Array.from({ length: steps + 1 }, (_, i) => min + i * step);
+  const reach = all.filter((length) => {
+    const run = runFor(length, lengthNeed);
+    return run >= model['run-least'] && run <= model['run-most'];
+  });
+  if (reach.length > 0) return reach;
+  return [Math.min(max, Math.max(min, evenLength(lengthNeed.target.value)))];
+}

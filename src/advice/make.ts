@@ -1,0 +1,115 @@
+/** Make: of each style and strand count the one cinch a maker would tie. Details of making never decide between counts or styles. */
+import { isTooClose, layOn, seatOf, type SpottedSeat } from '../fit/lay.ts';
+import { sideOf } from '../fit/side.ts';
+import { rubsAgain } from '../rules/better-than-now.ts';
+import type { CaseFacts } from '../rules/rule.ts';
+import { bySize, isUsualLayer, layersOf, mustBeOrdered, type Layers } from '../stock/buckles.ts';
+import { kindsOf, type Kind } from '../stock/tied.ts';
+import { judge, passes, type Judged } from './judge.ts';
+import { isEven, lengthsFor } from './lengths.ts';
+
+/** A buckle at a length with the cords in so many layers: all that a style and strand count leave open. */
+interface Detail {
+  readonly seat: SpottedSeat;
+  readonly layers: Layers;
+}
+
+/** One style and strand count. */
+export interface Tied extends Kind {
+  /** The cinch as it would be tied; undefined when every way is refused. */
+  readonly made: Judged | undefined;
+  /** Every way there is, best first; empty where no side is left below the buckle. */
+  readonly ways: () => Judged[];
+  readonly hasBuckle: boolean;
+}
+
+/** Every style and strand count of the shop, settled for this order. */
+export function make(facts: CaseFacts): Tied[] {
+  const side = sideOf(facts);
+  const lengths = lengthsFor(facts);
+  const seats = ranked(
+    facts.shop.buckles.flatMap((buckle) => lengths.map((length) => seatOf(buckle, length, side))),
+    facts,
+  );
+  const details = new Map<number, Detail[]>();
+  return kindsOf(facts.shop).map(({ style, strands }) => {
+    const open = details.get(strands) ?? detailsOf(strands, seats);
+    details.set(strands, open);
+    const way = ({ seat, layers }: Detail): Judged | undefined => {
+      const candidate = layOn({ style, strands, layers }, seat, side);
+      return candidate === undefined ? undefined : judge(candidate, facts);
+    };
+    return {
+      style,
+      strands,
+      made: firstPassing(open, (detail) =>
+        isTooClose({ style, strands, layers: detail.layers }, detail.seat, side) ? undefined : way(detail),
+      ),
+      hasBuckle: open.length > 0,
+      ways: () => open.flatMap((detail) => way(detail) ?? []),
+    };
+  });
+}
+
+/** All seats whose buckle takes the strands; of equally good ones first the usual layer, then the smallest. */
+function detailsOf(strands: number, seats: readonly RankedSeat[]): Detail[] {
+  const details: (Detail & RankedSeat)[] = [];
+  for (const { seat, place } of seats)
+    for (const layers of layersOf(seat.buckle, strands)) details.push({ seat, place, layers });
+  const unusual = (each: Detail): number => Number(!isUsualLayer(each.layers, strands));
+  return details.sort(
+    (a, b) => a.place - b.place || unusual(a) - unusual(b) || bySize(a.seat.buckle, b.seat.buckle),
+  );
+}
+
+function firstPassing(details: readonly Detail[], way: (detail: Detail) => Judged | undefined): Judged | undefined {
+  for (const detail of details) {
+    const judged = way(detail);
+    if (judged !== undefined && passes(judged)) return judged;
+  }
+  return undefined;
+}
+
+interface RankedSeat {
+  readonly seat: SpottedSeat;
+  /** Equally good seats share a place. */
+  readonly place: number;
+}
+
+/** Seats in the order in which a maker would sooner use them. */
+function ranked(seats: readonly SpottedSeat[], facts: CaseFacts): RankedSeat[] {
+  const keys = seatKeys(facts);
+  const compare = (a: SpottedSeat, b: SpottedSeat): number => {
+    for (const key of keys) {
+      const difference = key(a) - key(b);
+      if (difference !== 0) return difference;
+    }
+    return 0;
+  };
+  const sorted = [...seats].sort(compare);
+  let place = 0;
+  return sorted.map((seat, i) => {
+    const before = sorted[i - 1];
+    if (before !== undefined && compare(before, seat) < 0) place = i;
+    return { seat, place };
+  });
+}
+
+/**
+ * Off an old rub, a run that is accepted, an even length, the run nearest the target; then a frame that is good at the elbow, and
+ * buckles to be had. Length comes before the frame: the ring settles it.
+ */
+function seatKeys(facts: CaseFacts): ((seat: SpottedSeat) => number)[] {
+  const { model, lengthNeed, order } = facts;
+  return [
+    (seat) => Number(rubsAgain(facts, seat)),
+    ({ run }) => Number(run < model['run-low'] || run > model['run-high']),
+    ({ length }) => Number(!isEven(length)),
+    // Nobody ties a latigo finer than a quarter inch.
+    ({ run }) => Math.round(4 * Math.abs(run - lengthNeed.runTarget)),
+    ({ length }) => length,
+    ({ frameClearance: { likely } }) =>
+      likely >= model['chance-good'] ? 0 : likely >= model['chance-acceptable'] ? 1 : 2,
+    ({ buckle }) => Number(mustBeOrdered(buckle, order.quantity)),
+  ];
+}

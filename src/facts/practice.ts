@@ -1,0 +1,123 @@
+/** How many strands practice ties where the ring hangs so far back, on a horse of this size. */
+import type { Horse } from '../order/types.ts';
+import type { Model } from '../sources/numbers.ts';
+import type { Estimate } from './estimate.ts';
+
+/** Strand counts as bounds, not whole ones: between two riggings they lie in between. */
+export interface StrandBand {
+  /** What is usually tied. */
+  readonly low: number;
+  readonly high: number;
+  /** What is tied here: fewer where the horse is pinched or short of room, more with room that was measured. */
+  readonly least: number;
+  readonly most: number;
+}
+
+export interface Practice {
+  readonly straight: StrandBand;
+  readonly roper: StrandBand;
+  /** The narrowest straight that makers call one for this horse. */
+  readonly narrowest: number;
+}
+
+interface Row extends StrandBand {
+  /** Inches from full position back to the ring, on the average horse. */
+  readonly back: number;
+}
+
+/** Straights by set-back: full, 7/8, 3/4, 5/8, center-fire on bars of 12 in [common practice, no source]. */
+const grown: readonly Row[] = [
+  { back: 0, least: 13, low: 15, high: 17, most: 17 },
+  { back: 1.5, least: 15, low: 17, high: 19, most: 21 },
+  { back: 3, least: 15, low: 17, high: 21, most: 23 },
+  { back: 4.5, least: 17, low: 21, high: 23, most: 25 },
+  { back: 6, least: 19, low: 21, high: 25, most: 25 },
+];
+
+/** Ponies on any rigging [common practice, no source]. */
+const pony: StrandBand = { least: 9, low: 11, high: 13, most: 15 };
+
+/** Girths, inches, from which on a small horse is one no longer by halves, and up to which it is a pony [choice]. */
+const passage = { pony: { from: 67, to: 73 }, other: { from: 58, to: 68 } } as const;
+
+/** Ropers are tied two to six strands over the straight of the same order [common practice, no source]. */
+const OVER = { least: 2, most: 6 };
+/** The narrowest straight of a grown horse, and of a pony [choice, from the table above]. */
+const NARROWEST = { grown: 13, pony: 9 };
+
+interface Asked {
+  readonly horse: Pick<Horse, 'kind' | 'barrel'>;
+  readonly girth: Pick<Estimate, 'value'>;
+  readonly room: Pick<Estimate, 'kind' | 'value'>;
+  /** Set-back over the size factor. */
+  readonly setBack: number;
+  readonly k: number;
+  readonly isGalled: boolean;
+}
+
+/** The bands of an order. The same for every rigging style: they follow the set-back, and the size of the horse. */
+export function practiceOf(asked: Asked, model: Model): Practice {
+  const { horse, girth, room, setBack } = asked;
+  const { from, to } = passage[horse.kind === 'pony' ? 'pony' : 'other'];
+  const share = Math.max(0, Math.min(1, (to - girth.value) / (to - from)));
+  const { least, low, high, most } = between(rowAt(setBack), pony, share);
+  const straight = {
+    least: mix(low, least, shortOfRoom(asked, model)),
+    low,
+    high,
+    most: isSeen(room) ? most : high,
+  };
+  return { straight, roper: roperBand(straight, model), narrowest: mix(NARROWEST.grown, NARROWEST.pony, share) };
+}
+
+const isSeen = ({ kind }: Pick<Estimate, 'kind'>): boolean => kind === 'measured' || kind === 'photo';
+
+/** Measured room is short from the usual hand down; an inch under it is wholly so [choice]. */
+const SHORT = 1;
+
+/** How far the horse is pinched or short of room, 0 to 1: by round ribs, a gall, or a measured room. */
+function shortOfRoom({ horse, room, k, isGalled }: Asked, model: Model): number {
+  if (horse.barrel === 'round' || isGalled) return 1;
+  const usual = model['elbow-room'] * k;
+  return isSeen(room) ? Math.max(0, Math.min(1, (usual - room.value) / (SHORT * k))) : 0;
+}
+
+function roperBand({ low, high }: StrandBand, model: Model): StrandBand {
+  const fewest = model['roper-fewest'];
+  const from = Math.max(fewest, low + OVER.least);
+  const to = Math.max(fewest, high + OVER.most);
+  return { least: fewest, low: from, high: to, most: to };
+}
+
+function rowAt(back: number): StrandBand {
+  const [first, last] = [grown[0] as Row, grown.at(-1) as Row];
+  const next = grown.findIndex((row) => row.back > back);
+  if (next === 0) return first;
+  if (next < 0) return last;
+  const [low, high] = [grown[next - 1] as Row, grown[next] as Row];
+  return between(low, high, (back - low.back) / (high.back - low.back));
+}
+
+const mix = (a: number, b: number, share: number): number => a + (b - a) * share;
+
+const between = (a: StrandBand, b: StrandBand, share: number): StrandBand => ({
+  least: mix(a.least, b.least, share),
+  low: mix(a.low, b.low, share),
+  high: mix(a.high, b.high, share),
+  most: mix(a.most, b.most, share),
+});
+
+/** Half a step either way is the same: counts are odd, and bounds are not. */
+const HALF_STEP = 1;
+
+/** Whether so many strands are usually tied. */
+export const isUsual = (strands: number, { low, high }: StrandBand): boolean =>
+  strands > low - HALF_STEP - 1e-9 && strands < high + HALF_STEP + 1e-9;
+
+/** How many steps of two strands outside of what is tied at all; 0 inside. */
+export const stepsOutside = (strands: number, { least, most }: StrandBand): number =>
+  Math.max(
+    0,
+    Math.ceil((least - HALF_STEP - strands) / 2 - 1e-9),
+    Math.ceil((strands - most - HALF_STEP) / 2 - 1e-9),
+  );

@@ -1,0 +1,100 @@
+/** Is it better for a sore horse than the cinch that is ridden in now? */
+import { isGalled } from '../facts/sore.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import type { Order } from '../order/types.ts';
+import { say } from '../units/phrase.ts';
+import { rule, type CaseFacts, type Current } from './rule.ts';
+
+type Seen = Pick<CaseFacts, 'order' | 'current'>;
+type Next = Pick<Candidate, 'clearance' | 'elbowWidth' | 'buckle' | 'low'>;
+
+const of = (...trouble: Order['horse']['trouble']) => ({ horse: { trouble } }) as unknown as Order;
+const current = {
+  frame: { width: 4.25, low: 12 },
+  cords: { elbowWidth: 6.75, clearance: { likely: 0.4 } },
+} as unknown as Current;
+const unknown: Current = { frame: undefined, cords: undefined };
+const next = (elbowWidth: number, frameWidth: number) =>
+  ({ elbowWidth, clearance: { likely: 0.9 }, buckle: { frameWidth }, low: 12 }) as unknown as Next;
+
+/** A frame so much narrower is another frame, and one so much higher lies elsewhere, inches [choice]. */
+const NARROWER = 0.25;
+const HIGHER = 1;
+const ROUNDING = 1e-9;
+
+/** Whether the buckle rubs where the one in use does: wider, or no narrower and no higher either. */
+export function rubsAgain({ order, current: { frame } }: Seen, { buckle, low }: Pick<Next, 'buckle' | 'low'>) {
+  if (frame === undefined || !order.horse.trouble.includes('buckle-rub')) return false;
+  const wider = buckle.frameWidth > frame.width + ROUNDING;
+  const narrower = buckle.frameWidth <= frame.width - NARROWER + ROUNDING;
+  return wider || (!narrower && low < frame.low + HIGHER - ROUNDING);
+}
+
+/** Whether the cords gall where those in use do: wider at the elbow, or no surer. */
+function gallsAgain({ order, current: { cords } }: Seen, { clearance, elbowWidth }: Next): boolean {
+  if (cords === undefined || !isGalled(order)) return false;
+  return elbowWidth > cords.elbowWidth + ROUNDING || clearance.likely <= cords.clearance.likely;
+}
+
+export const betterThanNow = rule({
+  id: 'better-than-now',
+  question: 'Is it better for a sore horse than the cinch ridden in now?',
+  reads: ['order', 'current'],
+  looks: ['clearance', 'elbowWidth', 'buckle', 'low'],
+  evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
+  can: ['good', 'poor', 'not-applicable', 'cannot-tell'],
+  judge(seen, candidate) {
+    const rub = seen.order.horse.trouble.includes('buckle-rub');
+    const gall = isGalled(seen.order);
+    if (!rub && !gall) return { judgement: 'not-applicable', reason: () => say`nothing is rubbed sore` };
+    if ((rub && seen.current.frame === undefined) || (gall && seen.current.cords === undefined))
+      return { judgement: 'cannot-tell', reason: () => say`nobody described the cinch that made it sore` };
+    if (rubsAgain(seen, candidate))
+      return {
+        judgement: 'poor',
+        reason: () => say`its buckle is no smaller than the one that rubs, and lies no higher`,
+      };
+    if (gallsAgain(seen, candidate))
+      return { judgement: 'poor', reason: () => say`at the elbow it is wider than the one that galls, or no surer` };
+    return { judgement: 'good', reason: () => say`it keeps further off the sore than the one ridden in now` };
+  },
+  examples: [
+    {
+      shows: 'narrower and surer on a galled horse',
+      facts: { order: of('elbow-gall'), current },
+      candidate: next(4.25, 3.75),
+      gives: 'good',
+    },
+    {
+      shows: 'wider on a galled horse',
+      facts: { order: of('elbow-gall'), current },
+      candidate: next(7.25, 3.75),
+      gives: 'poor',
+    },
+    {
+      shows: 'the same buckle again where it rubs',
+      facts: { order: of('buckle-rub'), current },
+      candidate: next(4.25, 4.25),
+      gives: 'poor',
+    },
+    {
+      shows: 'a smaller buckle where one rubs',
+      facts: { order: of('buckle-rub'), current },
+      candidate: next(4.25, 3.75),
+      gives: 'good',
+    },
+    {
+      shows: 'a gall, and no word of the cinch in use',
+      facts: { order: of('elbow-gall'), current: unknown },
+      candidate: next(4.25, 3.75),
+      gives: 'cannot-tell',
+    },
+    {
+      shows: 'a sound horse',
+      facts: { order: of(), current },
+      candidate: next(4.25, 3.75),
+      gives: 'not-applicable',
+    },
+  ],
+  since: '0.1.0',
+});

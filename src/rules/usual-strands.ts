@@ -1,0 +1,77 @@
+/** Does practice tie that many strands where the ring hangs, on a horse of this size? */
+import { isUsual, stepsOutside, type Practice, type StrandBand } from '../facts/practice.ts';
+import type { Candidate } from '../fit/candidate.ts';
+import { count, say, type Phrase } from '../units/phrase.ts';
+import { rule, type CaseFacts } from './rule.ts';
+
+const practice = {
+  straight: { least: 15, low: 17, high: 19, most: 21 },
+  roper: { least: 19, low: 19, high: 25, most: 25 },
+} as unknown as Practice;
+const facts = { practice };
+
+type Seen = Pick<CaseFacts, 'practice'>;
+type Tied = Pick<Candidate, 'style' | 'strands'>;
+
+/** What practice ties in this style. */
+export const bandOf = ({ practice }: Seen, { style }: Pick<Tied, 'style'>): StrandBand =>
+  style === 'straight' ? practice.straight : practice.roper;
+
+const odd = (bound: number): number => 2 * Math.round((bound - 1) / 2) + 1;
+
+const words = (seen: Seen, tied: Tied): Phrase => {
+  const band = bandOf(seen, tied);
+  const usual = say`${count(tied.strands)} strands: ${count(odd(band.low))} to ${count(odd(band.high))} are usual where this ring hangs`;
+  if (stepsOutside(tied.strands, band) === 0) return usual;
+  return { words: [...usual.words.slice(0, -1), ' where this ring hangs; no maker ties this here, measure again'], values: usual.values };
+};
+
+export const usualStrands = rule({
+  id: 'usual-strands',
+  question: 'Are these as many strands as makers tie where this ring hangs?',
+  reads: ['practice'],
+  looks: ['style', 'strands'],
+  evidence: [
+    { basis: 'practice', source: 'common-practice', agreement: 'settled' },
+    {
+      basis: 'choice',
+      source: 'engineering-choice',
+      why: 'between two riggings, and between pony and horse, the counts are interpolated',
+    },
+  ],
+  can: ['good', 'acceptable', 'poor'],
+  judge(seen, tied) {
+    const band = bandOf(seen, tied);
+    const margin = Math.min(tied.strands - band.least, band.most - tied.strands);
+    const judgement =
+      stepsOutside(tied.strands, band) > 0 ? 'poor' : isUsual(tied.strands, band) ? 'good' : 'acceptable';
+    return { judgement, margin, reason: words };
+  },
+  examples: [
+    {
+      shows: 'a straight of 19 on a 7/8 rig',
+      facts,
+      candidate: { style: 'straight', strands: 19 },
+      gives: 'good',
+    },
+    {
+      shows: 'a straight of 15 there: for a horse short of room',
+      facts,
+      candidate: { style: 'straight', strands: 15 },
+      gives: 'acceptable',
+    },
+    {
+      shows: 'a straight of 25 there',
+      facts,
+      candidate: { style: 'straight', strands: 25 },
+      gives: 'poor',
+    },
+    {
+      shows: 'a roper of 23 there',
+      facts,
+      candidate: { style: 'high-flare', strands: 23 },
+      gives: 'good',
+    },
+  ],
+  since: '0.1.0',
+});
