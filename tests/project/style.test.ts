@@ -65,6 +65,29 @@ test('no test is skipped or run alone', () => {
   expect(linesWith(/\b(test|it|describe)\.(only|skip|todo)\b/)).toEqual([]);
 });
 
+/** Files of tests that start programs. Ours is found only in the surroundings that support/start.ts makes, where the day is fixed. */
+const starters = [
+  'tests/bench/backlog.ts', // judged by nothing that is printed
+  'tests/bench/main.ts',
+  'tests/fuzz/main.ts', // itself
+  'tests/project/csv-doc.test.ts', // Python
+  'tests/project/package.test.ts', // npm
+  'tests/support/recipes.ts',
+  'tests/support/shells.ts', // no program of ours
+  'tests/support/start.ts',
+  'tests/unit/backlog-held.test.ts', // processes that hold a file
+  'tests/unit/machine-faults.test.ts',
+];
+
+test('programs are started in few places, so that no output depends on today', () => {
+  const found = written.filter(
+    (file) => /^tests\/.*\.[cm]?[jt]s$/.test(file) && /['"](?:node:)?child_process['"]/.test(read(file)),
+  );
+  expect(found.sort(), 'start, launch or surroundings of tests/support/start.ts are on a fixed day').toEqual(
+    starters,
+  );
+});
+
 test('nothing of a merge is left', () => {
   expect(linesWith(/^\s*(<{7} \w|={7}$|>{7} \w|(> ){6}> \w)/)).toEqual([]);
 });

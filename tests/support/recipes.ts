@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
-import { repo } from './run-cli.ts';
+import { surroundings } from './start.ts';
 
 export interface FileStep {
   readonly kind: 'file';
@@ -84,11 +84,7 @@ export function typed(command: string, cwd: string): string {
     encoding: 'utf8',
     input: '',
     timeout: 100_000,
-    env: {
-      PATH: `${path.join(repo, 'bin')}:${path.dirname(process.execPath)}:${process.env['PATH'] ?? ''}`,
-      HOME: cwd,
-      LC_ALL: 'C.UTF-8',
-    },
+    env: surroundings({ HOME: cwd, LC_ALL: 'C.UTF-8' }),
   });
   if (error !== undefined) throw error;
   return stdout;

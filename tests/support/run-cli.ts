@@ -23,6 +23,9 @@ export interface Ran {
   readonly bytes: Buffer;
 }
 
+/** The day it is in every test, on the machine of strings and for programs that are started: no output may depend on the real one. */
+export const today = '2026-11-20';
+
 export const repo = new URL('../..', import.meta.url).pathname;
 
 /** Exit code and output of one command line. */
@@ -63,7 +66,7 @@ function machineOf({
     columns,
     env,
     cwd,
-    today: () => '2026-11-20',
+    today: () => today,
     readFile: (name, limit) => readUpTo(at(name), limit),
     standsAt: (name) => standsAt(at(name)),
     replaceFile: (name, content) => {

@@ -1,5 +1,5 @@
 /** Starts the built program as a shell would, in a process of its own. */
-import { spawn } from 'node:child_process';
+import { spawn, type ChildProcessWithoutNullStreams } from 'node:child_process';
 import path from 'node:path';
 import { repo } from './run-cli.ts';
 
@@ -21,15 +21,31 @@ export interface Start {
 }
 
 const installed = path.join(repo, 'bin', 'cinchwright');
+const fixedDay = path.join(repo, 'tests', 'support', 'fixed-day.cjs');
 
-/** Runs bin/cinchwright to its end; `npm run build` must have run. */
+/**
+ * The environment of a program that tests start, with `cinchwright` to be found in it. Nothing of ours comes into it but the path, and
+ * the real day does not either. Tests have no other way to the program, so none can be made that holds on one day only.
+ */
+export function surroundings(env: Readonly<Record<string, string>> = {}): Record<string, string> {
+  const folders = [path.dirname(installed), path.dirname(process.execPath), process.env['PATH'] ?? ''];
+  const options = [`--require ${JSON.stringify(fixedDay)}`, env['NODE_OPTIONS'] ?? ''];
+  return { PATH: folders.join(path.delimiter), ...env, NODE_OPTIONS: options.join(' ').trim() };
+}
+
+/** Starts bin/cinchwright and leaves it running; `npm run build` must have run. */
+export function launch(
+  args: readonly string[],
+  { env, cwd = repo, program = installed }: Pick<Start, 'env' | 'cwd' | 'program'> = {},
+): ChildProcessWithoutNullStreams {
+  return spawn(process.execPath, [program, ...args], { cwd, env: surroundings(env) });
+}
+
+/** Runs it to its end. */
 export function start(args: readonly string[], how: Start = {}): Promise<Started> {
-  const { stdin, env = {}, cwd = repo, program = installed, hangUp } = how;
+  const { stdin, hangUp } = how;
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [program, ...args], {
-      cwd,
-      env: { PATH: process.env['PATH'], ...env },
-    });
+    const child = launch(args, how);
     let stdout = '';
     let stderr = '';
     child.stdout.on('data', (part: Buffer) => {

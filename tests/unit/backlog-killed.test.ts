@@ -1,12 +1,10 @@
 /** A backlog whose process is really killed, over and over, ends with the same bytes as one that is left alone. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { spawn } from 'node:child_process';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { seededRandom } from '../../src/geometry/random.ts';
 import { fullDisk, killer, newFolder, orderLine, writeOrders } from '../support/backlogs.ts';
-import { repo } from '../support/run-cli.ts';
-import { start } from '../support/start.ts';
+import { launch, start } from '../support/start.ts';
 
 let home = '';
 let wanted = '';
@@ -84,11 +82,10 @@ test('killed at 52 moments, also in the middle of a write: nothing is lost, noth
 }, 600_000);
 
 test('Ctrl-C keeps what is finished, says how to go on, and ends with 130', async () => {
-  const program = path.join(repo, 'bin', 'cinchwright');
   const piped = (out: string, ...more: string[]): string[] => args(out, 'stopped.csv', '-', ...more);
   await start(piped('piped.json'), { cwd: home, stdin: orderLine(1) });
   // The pipe stays open, so that the run cannot come to its end before it is stopped.
-  const child = spawn(process.execPath, [program, ...piped('stopped.json', '--jobs', '1')], { cwd: home });
+  const child = launch(piped('stopped.json', '--jobs', '1'), { cwd: home });
   let said = '';
   child.stderr.on('data', (part: Buffer) => {
     said += part.toString();
@@ -108,12 +105,7 @@ test('Ctrl-C keeps what is finished, says how to go on, and ends with 130', asyn
 }, 120_000);
 
 test('Ctrl-C while nothing comes through the pipe ends at once', async () => {
-  const program = path.join(repo, 'bin', 'cinchwright');
-  const child = spawn(
-    process.execPath,
-    [program, 'backlog', '-', '--format', 'ndjson', '--out', 'pipe.ndjson'],
-    { cwd: home },
-  );
+  const child = launch(['backlog', '-', '--format', 'ndjson', '--out', 'pipe.ndjson'], { cwd: home });
   const ended = new Promise((resolve) => child.on('close', resolve));
   while (!fs.existsSync(path.join(home, 'pipe.ndjson.unfinished')))
     await new Promise((go) => setTimeout(go, 2));

@@ -4,7 +4,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import packageJson from '../../package.json' with { type: 'json' };
-import { repo, run } from '../support/run-cli.ts';
+import { repo, run, today } from '../support/run-cli.ts';
 import { start } from '../support/start.ts';
 
 const order = 'order: 7\nhorse: { heart-girth: 73 in }\nsaddle: { rigging: 7/8 }\n';
@@ -41,6 +41,15 @@ test('signs that are not ASCII mean the same once compiled', async () => {
   const { stdout, code } = await start(['size'], { stdin: typed.replace(', bar-span: 13\u20191/8', '') });
   expect(stdout).toContain('Measured: heart girth 73 in, elbow room 4.5 in and ring to ring 44.5 in.');
   expect(code).toBe(0);
+});
+
+test('a program that tests start is on the same day as one in process, whatever day it is', async () => {
+  const [started, inProcess] = await Promise.all([
+    start(['quote'], { stdin: order }),
+    run(['quote'], { stdin: order }),
+  ]);
+  expect(started).toEqual({ ...inProcess, signal: null });
+  expect(started.stdout).toContain(`Written ${today}`);
 });
 
 test('a reader that goes away ("| head") is no fault', async () => {

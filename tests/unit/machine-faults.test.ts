@@ -4,9 +4,8 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { repo } from '../support/run-cli.ts';
+import { surroundings } from '../support/start.ts';
 
-const program = path.join(repo, 'bin', 'cinchwright');
 const order =
   'order: 7\nhorse: { heart-girth: 73 in }\nsaddle: { rigging: 7/8, ring-to-ring: 44 in }\ncolors: { body: natural, accent: rust }\nwants: { style: straight }\n';
 
@@ -35,19 +34,18 @@ interface Ended {
 
 /** Types a line in a shell; `cinchwright` is the built program. Whatever happens, no stack trace and an end within ten seconds. */
 function shell(line: string, env: Readonly<Record<string, string>> = {}): Ended {
-  const script = `cinchwright() { "${process.execPath}" "${program}" "$@"; }\n${line}`;
   const options = {
     cwd: dir,
     encoding: 'utf8',
     timeout: 10_000,
-    env: { PATH: process.env['PATH'], ...env },
+    env: surroundings(env),
   } as const;
   const {
     status: code,
     stdout,
     stderr,
     signal,
-  } = spawnSync('bash', ['--norc', '--noprofile', '-c', script], options);
+  } = spawnSync('bash', ['--norc', '--noprofile', '-c', line], options);
   expect(signal).toBeNull();
   expect(stderr).not.toMatch(/\n\s+at .+:\d+:\d+/);
   return { code, stdout, stderr };
