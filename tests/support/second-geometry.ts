@@ -1,0 +1,144 @@
+/** The gaps between a cinch and the elbow, reckoned a second time, and how often chance leaves them wide enough. */
+import { Point, Segment } from '@flatten-js/core';
+import {
+  asTold,
+  sideOf,
+  usualGirth,
+  xAt,
+  type Chance,
+  type Line,
+  type Place,
+  type PlainCinch,
+  type PlainHorse,
+  type Side,
+} from './second-lines.ts';
+
+export type { PlainCinch, PlainHorse } from './second-lines.ts';
+
+/** Inches between each front and the elbow line; below 0 they overlap. */
+export interface Gaps {
+  readonly skin: number;
+  readonly muscle: number;
+  readonly frame: number;
+}
+
+/** The least distance between two lines that do not cross. */
+type Least = (one: Line, other: Line) => number;
+
+/** How far a line lies forward of the elbow line where it does so most; below 0 when it stays behind. */
+function overlapOf(line: Line, elbow: Line): number {
+  const low = Math.max(line[0]!.s, elbow[0]!.s);
+  const high = Math.min(line.at(-1)!.s, elbow.at(-1)!.s);
+  // Both lines are straight between corners, so the overlap is greatest at a corner or an end of one of them.
+  let most = -Infinity;
+  const compare = (s: number): void => {
+    if (s >= low && s <= high) most = Math.max(most, xAt(line, s) - xAt(elbow, s));
+  };
+  for (const { s } of line) compare(s);
+  for (const { s } of elbow) compare(s);
+  return most;
+}
+
+function gapOf(front: readonly Line[], elbow: Line, least: Least): number {
+  const overlap = Math.max(...front.map((line) => overlapOf(line, elbow)));
+  return overlap > 0 ? -overlap : Math.min(...front.map((line) => least(line, elbow)));
+}
+
+const gapsOf = ({ elbow, skin, cordsAbove, frame }: Side, least: Least): Gaps => ({
+  skin: gapOf([skin], elbow, least),
+  muscle: gapOf(cordsAbove === undefined ? [frame] : [frame, cordsAbove], elbow, least),
+  frame: gapOf([frame], elbow, least),
+});
+
+const segmentsOf = (line: Line): Segment[] =>
+  line.slice(1).map((to, i) => new Segment(new Point(line[i]!.x, line[i]!.s), new Point(to.x, to.s)));
+
+/** As a geometry library finds it. */
+function leastByLibrary(one: Line, other: Line): number {
+  const others = segmentsOf(other);
+  return Math.min(...segmentsOf(one).flatMap((a) => others.map((b) => a.distanceTo(b)[0])));
+}
+
+/** The square of the distance between a place and a straight piece. */
+function squareToPiece(place: Place, from: Place, to: Place): number {
+  const [dx, ds] = [to.x - from.x, to.s - from.s];
+  const along = ((place.x - from.x) * dx + (place.s - from.s) * ds) / (dx * dx + ds * ds);
+  const held = Math.min(1, Math.max(0, along));
+  return (place.x - from.x - held * dx) ** 2 + (place.s - from.s - held * ds) ** 2;
+}
+
+/** From the corners of one line to the pieces of another; loops, because every draw comes through here. */
+function leastSquare(corners: Line, pieces: Line): number {
+  let least = Infinity;
+  for (const corner of corners)
+    for (let i = 1; i < pieces.length; i += 1)
+      least = Math.min(least, squareToPiece(corner, pieces[i - 1]!, pieces[i]!));
+  return least;
+}
+
+/** Of two lines that do not cross, one has a corner or an end where they are nearest. */
+const leastByHand: Least = (one, other) =>
+  Math.sqrt(Math.min(leastSquare(one, other), leastSquare(other, one)));
+
+/** Gaps of the skin front, the muscle front and the frame alone, with distances of the library. */
+export function secondGeometry(horse: PlainHorse, cinch: PlainCinch): Gaps {
+  return gapsOf(sideOf(horse, cinch, asTold), leastByLibrary);
+}
+
+/** The same with plain arithmetic, which is fast enough for many draws. */
+export function gapsByHand(horse: PlainHorse, cinch: PlainCinch, chance = asTold): Gaps {
+  return gapsOf(sideOf(horse, cinch, chance), leastByHand);
+}
+
+/** Whether both fronts stay far enough from the elbow; how far is told by the horse as it was told, not as drawn. */
+export function clears(horse: PlainHorse, cinch: PlainCinch, chance: Chance): boolean {
+  const { skin, muscle } = gapsByHand(horse, cinch, chance);
+  return skin >= horse.girth / usualGirth && muscle >= 0;
+}
+
+/** Evenly spread numbers between 0 and 1, both left out: the generator known as mulberry32. */
+function evenly(seed: number): () => number {
+  let state = seed | 0;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed);
+    return (((mixed ^ (mixed >>> 14)) >>> 0) + 0.5) / 2 ** 32;
+  };
+}
+
+/** Two independent standard normal numbers at a time, after Box and Muller. */
+function normalPair(next: () => number): [number, number] {
+  const radius = Math.sqrt(-2 * Math.log(next()));
+  const angle = 2 * Math.PI * next();
+  return [radius * Math.cos(angle), radius * Math.sin(angle)];
+}
+
+function drawChance(next: () => number, times: number): Chance {
+  const pair = (): [number, number] => {
+    const [a, b] = normalPair(next);
+    return [a * times, b * times];
+  };
+  const [girth, elbow] = pair();
+  const [setBack, ringPlace] = pair();
+  const [ringStation, push] = pair();
+  const [strand, opening] = pair();
+  return { girth, elbow, setBack, ringPlace, ringStation, push, strand, opening };
+}
+
+/** How the horses are drawn. */
+export interface Draws {
+  readonly draws: number;
+  readonly seed: number;
+  /** What all standard deviations are multiplied by; 1 when not given. */
+  readonly spreadTimes?: number;
+}
+
+/** The part of drawn horses that a finished cinch clears; the same seed draws the same chances for every horse. */
+export function shareThatClears(horse: PlainHorse, cinch: PlainCinch, how: Draws): number {
+  const { draws, seed, spreadTimes = 1 } = how;
+  const next = evenly(seed);
+  let clear = 0;
+  for (let i = 0; i < draws; i += 1) if (clears(horse, cinch, drawChance(next, spreadTimes))) clear += 1;
+  return clear / draws;
+}
