@@ -60,6 +60,12 @@ export const errata: readonly Erratum[] = [
     here: 'The sum. The 70 ft hold a margin for beginners.',
   },
   {
+    id: 'length-up-to-even',
+    sources: ['extension-length', 'usual-lengths'],
+    says: 'The extension rule rounds girth / 2 - 3 up to a whole inch; the trade keeps lengths in steps of 2 in.',
+    here: 'Up to an even number, which is our choice: the length to check by is one the shop keeps, at most 1 in over the rule.',
+  },
+  {
     id: 'gum-h2-reactance',
     sources: ['gum', 'propagate'],
     says: 'The printed u(X) of example H.2 is 0.295; from the printed data it is 0.2956, which rounds to 0.296.',

@@ -137,7 +137,7 @@ const entries = {
   // Cinch and cord
   'extension-length': practice(
     'seen',
-    'Extension Horses: length of a western cinch is girth / 2 - 3, rounded up to even',
+    'Extension Horses: length of a western cinch is girth / 2 - 3, rounded up; 70 in gives 32',
   ),
   'strand-width': practice(
     'seen second-hand',
