@@ -48,8 +48,8 @@ function drawClearance(candidate: Candidate, facts: Facts, normal: () => number)
   const girthOff = own * normal() + withStation * stationOff + (drop === 0 ? 0 : drop * normal());
   const girthNow = Math.max(girth.value / 2, girth.value + girthOff);
   const roomNow = room.value + room.perGirth * (girthNow - girth.value) + room.sd * normal();
-  const barGrowth = ring.setBackPerGirth * (girthNow - girth.value);
-  const setBack = ring.setBack.value + barGrowth + ring.setBack.sd * normal();
+  const byGirth = ring.setBackPerGirth * (girthNow - girth.value);
+  const setBack = ring.setBack.value + byGirth + ring.setBack.sd * normal();
   const x = roomNow - model['ring-behind-elbow'] * (girthNow / model['average-girth']) - setBack;
   const station =
     ring.station.value + ring.stationPerGirth * (girthNow - girth.value) + ring.station.sd * stationOff;

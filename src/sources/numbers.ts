@@ -25,8 +25,18 @@ export const modelNumbers = {
     2,
     'in*k',
     [0, 5],
-  )('at full position the ring hangs this far behind the back of the elbow', practice),
-  'bar-span': n(12, 'in*k', [8, 18])('fork center to cantle front, when nobody measured', practice),
+  )(
+    'at full position the ring hangs this far behind the back of the elbow: our choice, near what the trade says',
+    choice,
+  ),
+  'bar-span': n(
+    12,
+    'in',
+    [8, 18],
+  )(
+    'fork center to cantle front when nobody measured: our choice, practice shows 12 to 16; trees do not grow',
+    choice,
+  ),
   'named-position-sd': n(
     1,
     'in',
