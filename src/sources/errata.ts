@@ -31,9 +31,9 @@ export const errata: readonly Erratum[] = [
   },
   {
     id: 'hoop-law-and-sensors',
-    sources: ['hoop-law', 'garrigues-ramon-2021'],
-    says: 'The law gives one pressure all round; sensors under bandages read up to 42 % below it.',
-    here: 'The pressure index only compares cinches with each other. It never says that one is safe.',
+    sources: ['hoop-law', 'garrigues-ramon-2021', 'werner-2002'],
+    says: 'The law gives one pressure all round; sensors under bandages read up to 42 % below it. Limits were found for saddles, none for girths.',
+    here: 'The pressure index only compares cinches with each other. It never says that one is safe, nor that one is poor.',
   },
   {
     id: 'bandage-constant',
