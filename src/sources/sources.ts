@@ -99,7 +99,7 @@ const entries = {
   ),
   'murray-2013': paper(
     'seen',
-    'Murray et al.: girth pressure peaks over the muscle behind the elbow (abstract)',
+    'Murray et al.: girth pressure peaks over the muscle behind the elbow (abstract); paid for by, or done with, the maker of the girth found better (memory)',
     {
       year: 2013,
     },
@@ -114,7 +114,7 @@ const entries = {
   ),
   'greve-dyson-2013': paper(
     'seen',
-    'Greve & Dyson: the saddle slips in 54 % of hindlimb-lame horses, in no sound one (abstract)',
+    'Greve & Dyson: the saddle slips in 54 % of hindlimb-lame horses and in 0 of 11 sound ones (abstract)',
     {
       year: 2013,
     },
