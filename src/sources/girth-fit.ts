@@ -2,7 +2,8 @@
 
 /**
  * G_cm = 1.104 H_cm + 17.2 for light horses, residual sd 5.3 cm (own fit on published breed means).
- * The fit is of means: one horse differs from its breed's mean by a further 5 cm (sd within the published Criollo-type mares).
+ * The fit is of means: one horse differs from its breed's mean by a further 5 cm (sd within the published Criollo-type mares; that
+ * other breeds spread as much is a choice).
  * For a kind that the fit does not cover, its spread is taken twice [choice].
  */
 export const heightGirthFit = {

@@ -149,7 +149,7 @@ const entries = {
   ),
   'cord-estimate': table(
     'derived',
-    'Our sum of passes, knots and tails plus 15 %, which meets the 50 ft of the how-to',
+    'Our sum of passes, knots and tails plus 15 %, which meets the 50 and 20 ft of the how-to',
   ),
   layers: practice(
     'seen',
@@ -157,7 +157,7 @@ const entries = {
   ),
   'usual-lengths': practice(
     'seen',
-    "A how-to and a saddlemakers' forum: lengths in 2 in steps, most 30 to 34",
+    "A how-to and a saddlemakers' forum: lengths in 2 in steps, most 30 to 34, 26 to 28 under dropped rigging",
   ),
   'mohair-data': table(
     'seen',

@@ -25,7 +25,7 @@ const fixedTable = (numbers: Readonly<Record<string, FixedNumber<string>>>): str
       String(value),
       unit,
       escaped(about),
-      basis.source === 'engineering-choice' ? basis.kind : `derived: \`${basis.source}\``,
+      basis.source === 'engineering-choice' ? basis.kind : `${basis.kind}: \`${basis.source}\``,
     ]),
   );
 
