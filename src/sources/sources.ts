@@ -77,6 +77,14 @@ const entries = {
     year: 1983,
     where: 'Equine Vet J 15:371',
   }),
+  'carter-2009': paper(
+    'memory',
+    'Carter et al.: from a ratio of girth to height of 1.26 a horse is called obese',
+    {
+      year: 2009,
+      where: 'Vet J 179:204',
+    },
+  ),
   'human-bodies': table(
     'seen second-hand',
     'An open set of measured human bodies: width over depth of the chest, sd 0.07',
