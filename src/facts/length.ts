@@ -12,7 +12,7 @@ export interface LengthNeed {
   readonly stretch: number;
   /** Unrounded finished length that gives the target run. */
   readonly target: Estimate;
-  /** heart girth / 2 - 3, rounded up to even [extension rule]. */
+  /** heart girth / 2 - 3, rounded up [extension rule], to an even number [choice]. */
   readonly crossCheck: number;
   readonly measured: boolean;
 }
@@ -53,7 +53,7 @@ function ringToRingOf({ station, taped }: Ring): Estimate {
   return { value, sd, kind: 'computed', basis: 'girth less the measured drop on both sides' };
 }
 
-/** heart girth / 2 - 3, rounded up to an even number of inches [university extension]. */
+/** heart girth / 2 - 3, rounded up [university extension]; to an even number of inches, because the shop keeps even lengths [choice]. */
 export const lengthFromGirth = (girth: number): number => 2 * Math.ceil((girth / 2 - 3) / 2 - 1e-9);
 
 /** Latigo run each side left by a finished length, inches. */

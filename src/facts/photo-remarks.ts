@@ -80,7 +80,7 @@ function ringPair(
   model: Facts['model'],
 ): Pair | undefined {
   if (rigging.kind === 'named') {
-    const span = barSpan ?? seen.barSpan?.value ?? model['bar-span'] * k;
+    const span = barSpan ?? seen.barSpan?.value ?? model['bar-span'];
     const told = model['ring-behind-elbow'] * k + (1 - rigging.fraction) * span;
     const what = 'way from the elbow back to the ring';
     const toldSd = namedSetBackSd({ fraction: rigging.fraction, barSpan, seen: seen.barSpan }, model);

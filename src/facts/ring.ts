@@ -40,7 +40,7 @@ interface RingInput {
 /** Ring position from rigging, tape and photo; `x = E - ring-behind-elbow k - set-back`. */
 export function ringOf({ saddle, girth, room, barrel, seen }: RingInput, model: Model): Ring {
   const k = sizeFactor(girth, model);
-  const told = setBackOf({ saddle, k, span: seen?.barSpan }, model);
+  const told = setBackOf(saddle, seen?.barSpan, model);
   const usual = ringStation(saddle, girth, model);
   const { setBack, perGirth } =
     seen === undefined ? { setBack: told, perGirth: 0 } : withPhotoPlace(told, { seen, k }, model);
@@ -61,15 +61,8 @@ interface SetBack {
   readonly perGirth: number;
 }
 
-interface SetBackInput {
-  readonly saddle: Saddle;
-  readonly k: number;
-  /** Bar span that a photo shows. */
-  readonly span: Seen | undefined;
-}
-
-/** What the girth does to the bars of a saddle that nobody measured is part of what is not known of a named position [choice]. */
-function setBackOf({ saddle: { rigging, barSpan }, k, span }: SetBackInput, model: Model): Estimate {
+/** `span` is the bar span that a photo shows. A tree does not grow with the horse, so bars nobody measured are the same on all. */
+function setBackOf({ rigging, barSpan }: Saddle, span: Seen | undefined, model: Model): Estimate {
   const namedSd = model['named-position-sd'];
   if (rigging.kind === 'measured') {
     const sd = Math.min(namedSd, model['measured-position-sd']);
@@ -77,7 +70,7 @@ function setBackOf({ saddle: { rigging, barSpan }, k, span }: SetBackInput, mode
   }
   const spanText =
     barSpan !== undefined ? 'measured bars' : span === undefined ? 'usual bars' : 'bars measured by photo';
-  const value = (1 - rigging.fraction) * (barSpan ?? span?.value ?? model['bar-span'] * k);
+  const value = (1 - rigging.fraction) * (barSpan ?? span?.value ?? model['bar-span']);
   const sd = namedSetBackSd({ fraction: rigging.fraction, barSpan, seen: span }, model);
   return { value, sd, kind: 'told', basis: `${rigging.name} position on ${spanText}` };
 }

@@ -11,12 +11,12 @@ export function tapeRemarks(facts: Facts): Phrase[] {
   return [girthRemark(facts), roomRemark(facts), ringRemark(facts)].filter((remark) => remark !== undefined);
 }
 
-/** Height and heart girth, by the line through breed means. */
+/** Height and heart girth, by the line through breed means and what the condition makes of it. */
 function girthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
   if (horse.height === undefined || girth.kind !== 'measured') return undefined;
-  const usual = girthFromHeight(horse.height, horse.kind);
+  const usual = girthFromHeight(horse.height, horse.kind, horse.condition);
   if (!contradicts(usual, girth)) return undefined;
-  return say`Height and heart girth hardly go together: by the height the girth would be about ${len(usual.value)}, give or take ${len(usual.sd)}. The taped girth is used; measure both again.`;
+  return say`Height and heart girth hardly go together: by ${horse.condition === undefined ? 'the height' : 'height and condition'} the girth would be about ${len(usual.value)}, give or take ${len(usual.sd)}. The taped girth is used; measure both again.`;
 }
 
 /** Only too much of it: that lets a cinch come too near the elbow, while too little only makes it narrow. A photo says so itself. */

@@ -35,7 +35,7 @@ export interface Horse {
   elbowRoom?: Inches | undefined;
   barrel?: BarrelWord | { depth: Inches } | undefined;
   withers?: Withers | undefined;
-  /** Henneke score, 1 to 9. */
+  /** Henneke score, 1 to 9: moves a girth nobody taped; a fleshy horse lets a saddle slip. */
   condition?: number | undefined;
   kind?: Kind | undefined;
   trouble: readonly Trouble[];

@@ -12,7 +12,16 @@ export const lengthAgreement = rule({
   reads: ['lengthNeed', 'model'],
   looks: ['length'],
   evidence: [
-    { basis: 'published', source: 'extension-length', where: 'heart girth / 2 - 3, rounded up to even' },
+    {
+      basis: 'published',
+      source: 'extension-length',
+      where: 'heart girth / 2 - 3, rounded up to a whole number',
+    },
+    {
+      basis: 'choice',
+      source: 'engineering-choice',
+      why: 'up to an even number, because the shop keeps even lengths',
+    },
   ],
   can: ['good', 'acceptable'],
   judge({ lengthNeed, model }, { length }) {

@@ -4,17 +4,18 @@ import { choice as ownChoice, fixedOn } from './model-number.ts';
 type Unit = 'in' | 'passes' | 'widths' | 'share';
 
 const choice = fixedOn<Unit>(ownChoice);
-const derived = fixedOn<Unit>({ kind: 'choice', source: 'cord-estimate' });
+/** Our choices too, held against the cord that a how-to takes. */
+const ofSum = fixedOn<Unit>({ kind: 'choice', source: 'cord-estimate' });
 
 /** The table; the shop file does not override these. */
 export const benchNumbers = {
-  'hardware-off': derived(5, 'in', 'buckles and bars take this off each strand'),
-  'turn-at-buckle': derived(0.6, 'in', 'cord of one turn round the bar of a buckle'),
-  'tail-radius': derived(0.2, 'in', 'a tail goes twice round every strand of its piece, at this radius'),
-  'cord-over': derived(0.15, 'share', 'body cord cut over what the sum says'),
+  'hardware-off': ofSum(5, 'in', 'buckles and bars take this off each strand'),
+  'turn-at-buckle': ofSum(0.6, 'in', 'cord of one turn round the bar of a buckle'),
+  'tail-radius': ofSum(0.2, 'in', 'a tail goes twice round every strand of its piece, at this radius'),
+  'cord-over': ofSum(0.15, 'share', 'body cord cut over what the sum says'),
   'least-tail': choice(8, 'in', 'a shorter tail cannot be held by the needle'),
-  'accent-passes': derived(9, 'passes', 'passes of accent cord in an inch of bar'),
-  'accent-slack': derived(1.5, 'widths', 'accent cord of one pass, over and under'),
+  'accent-passes': ofSum(9, 'passes', 'passes of accent cord in an inch of bar'),
+  'accent-slack': ofSum(1.5, 'widths', 'accent cord of one pass, over and under'),
   'frame-take-up': choice(0.5, 'in', 'off the frame the finished cinch draws up by about this'),
   'end-bar-from': choice(1.5, 'in', 'the end bar of a straight starts this far from the buckle'),
   'end-bar': choice(1.25, 'in', 'end bar of a straight'),

@@ -31,9 +31,9 @@ export const errata: readonly Erratum[] = [
   },
   {
     id: 'hoop-law-and-sensors',
-    sources: ['hoop-law', 'garrigues-ramon-2021'],
-    says: 'The law gives one pressure all round; sensors under bandages read up to 42 % below it.',
-    here: 'The pressure index only compares cinches with each other. It never says that one is safe.',
+    sources: ['hoop-law', 'garrigues-ramon-2021', 'werner-2002'],
+    says: 'The law gives one pressure all round; sensors under bandages read up to 42 % below it. Limits were found for saddles, none for girths.',
+    here: 'The pressure index only compares cinches with each other. It never says that one is safe, nor that one is poor.',
   },
   {
     id: 'bandage-constant',
@@ -58,6 +58,12 @@ export const errata: readonly Erratum[] = [
     sources: ['cord-need', 'cord-estimate'],
     says: 'The how-to takes 50 ft of cord for 17 strands but 70 ft for 19; the sum of passes gives 49 and 55 ft.',
     here: 'The sum. The 70 ft hold a margin for beginners.',
+  },
+  {
+    id: 'length-up-to-even',
+    sources: ['extension-length', 'usual-lengths'],
+    says: 'The extension rule rounds girth / 2 - 3 up to a whole inch; the trade keeps lengths in steps of 2 in.',
+    here: 'Up to an even number, which is our choice: the length to check by is one the shop keeps, at most 1 in over the rule.',
   },
   {
     id: 'gum-h2-reactance',

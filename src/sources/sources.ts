@@ -77,6 +77,14 @@ const entries = {
     year: 1983,
     where: 'Equine Vet J 15:371',
   }),
+  'carter-2009': paper(
+    'memory',
+    'Carter et al.: from a ratio of girth to height of 1.26 a horse is called obese',
+    {
+      year: 2009,
+      where: 'Vet J 179:204',
+    },
+  ),
   'human-bodies': table(
     'seen second-hand',
     'An open set of measured human bodies: width over depth of the chest, sd 0.07',
@@ -99,7 +107,7 @@ const entries = {
   ),
   'murray-2013': paper(
     'seen',
-    'Murray et al.: girth pressure peaks over the muscle behind the elbow (abstract)',
+    'Murray et al.: girth pressure peaks over the muscle behind the elbow (abstract); paid for by, or done with, the maker of the girth found better (memory)',
     {
       year: 2013,
     },
@@ -114,7 +122,7 @@ const entries = {
   ),
   'greve-dyson-2013': paper(
     'seen',
-    'Greve & Dyson: the saddle slips in 54 % of hindlimb-lame horses, in no sound one (abstract)',
+    'Greve & Dyson: the saddle slips in 54 % of hindlimb-lame horses and in 0 of 11 sound ones (abstract)',
     {
       year: 2013,
     },
@@ -137,7 +145,7 @@ const entries = {
   // Cinch and cord
   'extension-length': practice(
     'seen',
-    'Extension Horses: length of a western cinch is girth / 2 - 3, rounded up to even',
+    'Extension Horses: length of a western cinch is girth / 2 - 3, rounded up; 70 in gives 32',
   ),
   'strand-width': practice(
     'seen second-hand',
@@ -149,7 +157,7 @@ const entries = {
   ),
   'cord-estimate': table(
     'derived',
-    'Our sum of passes, knots and tails plus 15 %, which meets the 50 ft of the how-to',
+    'Our sum of passes, knots and tails plus 15 %, which meets the 50 and 20 ft of the how-to',
   ),
   layers: practice(
     'seen',
@@ -157,7 +165,7 @@ const entries = {
   ),
   'usual-lengths': practice(
     'seen',
-    "A how-to and a saddlemakers' forum: lengths in 2 in steps, most 30 to 34",
+    "A how-to and a saddlemakers' forum: lengths in 2 in steps, most 30 to 34, 26 to 28 under dropped rigging",
   ),
   'mohair-data': table(
     'seen',

@@ -146,7 +146,7 @@ describe('clearance', () => {
           inSaddle({ ringToRing: facts.lengthNeed.ringToRing.value }),
           inSaddle({ rigging: { kind: 'measured', setBack: facts.ring.setBack.value } }),
           inSaddle({ ringDrop: facts.girth.value / 2 - facts.ring.station.value }),
-          inSaddle({ barSpan: defaultModel['bar-span'] * facts.k }),
+          inSaddle({ barSpan: defaultModel['bar-span'] }),
         ];
         for (const order2 of measured) {
           const then = clearanceOn(factsOf(order2, defaultModel), cinch);

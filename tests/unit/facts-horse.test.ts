@@ -40,6 +40,30 @@ describe('heart girth', () => {
     if (kind !== 'draft') expect(found.value).toBe(girth({ height: 60, kind: 'light' }).value);
   });
 
+  // 1.104 x 60 in x 2.54 + 17.2 cm are 185.4496 cm, 73.01 in; 6 percent more at condition 8, 8 percent less at 1.
+  it.each([
+    [8, 77.39],
+    [5.5, 73.74],
+    [1, 67.17],
+  ])('of a horse of condition %f by what that makes of it: %f in', (condition, inches) => {
+    within(girth({ height: 60, condition }).value, inches, 0.005);
+  });
+
+  it.each([
+    [{}, 'from height, by a fit on published breed means'],
+    [{ condition: 8 }, 'from height, by a fit on published breed means, for a horse of condition 8'],
+    [
+      { condition: 8, kind: 'draft' },
+      'from height, by the mean of one published draft breed, for a horse of condition 8',
+    ],
+    [
+      { condition: 4.5, kind: 'pony' },
+      'from height, by a fit for light horses, for a pony of condition 4.5; no figure was found for a pony',
+    ],
+  ] as const)('the basis of %j says the condition that was given', (horse, basis) => {
+    expect(girth({ height: 60, ...horse }).basis).toBe(basis);
+  });
+
   test('with neither given is the average, and very unsure', () => {
     expect(girth({})).toMatchObject({ value: 72, sd: 6, kind: 'assumed' });
   });
@@ -52,6 +76,33 @@ describe('heart girth', () => {
       const line = lineOf(girthWorking(found, order, defaultModel), 'G');
       within(done(line.sum) / CM, found.value, 0.01);
       expect(line.result).toBe(`${short(found.value)} in`);
+    },
+  );
+
+  it.each(['light', 'draft'] as const)(
+    'the working of a fat %s horse has a line for its condition',
+    (kind) => {
+      const horse = { heartGirth: undefined, height: 62, kind, condition: 8 };
+      const order = orderOf({ horse });
+      const found = factsOf(order, defaultModel).girth;
+      const lines = girthWorking(found, order, defaultModel);
+      expect(lines.map(({ symbol }) => symbol)).toEqual(['G at condition 5', 'G', 'k']);
+      within(done(lines[0]!.sum) / CM, found.value / 1.06, 0.01);
+      within(done(lines[1]!.sum), found.value, 0.01);
+      expect(lines[1]!.result).toBe(`${short(found.value)} in`);
+      // Beside a tape at the rings the girth is weighed further down.
+      const ringed = orderOf({ horse, saddle: { ringToRing: 46 } });
+      const symbols = girthWorking(factsOf(ringed, defaultModel).girth, ringed, defaultModel);
+      expect(symbols.map(({ symbol }) => symbol)).toEqual([
+        'G at condition 5',
+        'G by height',
+        'G by the rings',
+        'G',
+        'k',
+      ]);
+      const usual = orderOf({ horse: { ...horse, condition: 5 } });
+      const plain = girthWorking(factsOf(usual, defaultModel).girth, usual, defaultModel);
+      expect(plain.map(({ symbol }) => symbol)).toEqual(['G', 'k']);
     },
   );
 

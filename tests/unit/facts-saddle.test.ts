@@ -127,11 +127,17 @@ describe('ring', () => {
     within(bars.value, (setBack / 12) * 14, 1e-12);
     expect(bars.sd).toBe(1);
     expect(bars.basis).toContain('measured bars');
-    within(
-      facts({ horse: { heartGirth: 90 }, saddle: { rigging: rigging(name) } }).ring.setBack.value,
-      setBack * 1.25,
-      1e-12,
-    );
+  });
+
+  test('a tree does not grow with the horse; the two inches behind the elbow at full do', () => {
+    for (const [heartGirth, behind] of [
+      [54, 1.5],
+      [90, 2.5],
+    ] as const) {
+      const { ring, room } = facts({ horse: { heartGirth }, saddle: { rigging: rigging('3/4') } });
+      expect(ring.setBack.value).toBe(3);
+      within(ring.x, room.value - behind - 3, 1e-12);
+    }
   });
 
   test('a measured set-back is as it is, and never less sure than a name', () => {

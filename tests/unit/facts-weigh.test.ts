@@ -86,11 +86,9 @@ describe('how the girth moves the rest, against the facts of a horse a little la
     'dropped plate': orderOf({ saddle: { style: 'dropped' } }),
     round: orderOf({ horse: { barrel: 'round' } }),
   };
-  // Bars that nobody measured are held where they are assumed: how far off they are is part of the inch of a named position.
-  const slope = ({ horse, saddle, ...rest }: Order, of: (facts: Facts) => number): number => {
-    const held = { ...saddle, barSpan: saddle.barSpan ?? model['bar-span'] };
+  const slope = ({ horse, ...rest }: Order, of: (facts: Facts) => number): number => {
     const at = (heartGirth: number): number =>
-      of(factsOf({ ...rest, horse: { ...horse, heartGirth }, saddle: held }, model));
+      of(factsOf({ ...rest, horse: { ...horse, heartGirth } }, model));
     return (at(72.01) - at(71.99)) / 0.02;
   };
 
@@ -127,7 +125,7 @@ describe('how the girth moves the rest, against the facts of a horse a little la
     const { barSpan } = facts.order.saddle;
     const named = namedSetBackSd({ fraction: 7 / 8, barSpan, seen: facts.photo!.seen.barSpan }, model);
     const byPhoto = shareOf({ ...usual, sd: named }, facts.photo!.seen.ringBehindElbow);
-    // Bars that were seen or taped do not grow with the girth; the two inches behind the elbow do.
+    // Bars do not grow with the girth; the two inches behind the elbow do.
     within(ring.setBackPerGirth, -byPhoto * (2 / 72), 1e-12);
     within(row.ringX, row.room - (2 / 72) * facts.girth.sd - ring.setBackPerGirth * facts.girth.sd, 1e-12);
   });

@@ -20,7 +20,7 @@ function showing(order: Order, shown: Partial<PhotoReading['seen']>): Facts {
   const at = (value: number) => ({ value, sd, shares });
   const level = heightOf(ring.station.value, barrel.ellipse);
   const { rigging: rig, barSpan } = order.saddle;
-  const back = rig.kind === 'measured' ? rig.setBack : (1 - rig.fraction) * (barSpan ?? 12 * k);
+  const back = rig.kind === 'measured' ? rig.setBack : (1 - rig.fraction) * (barSpan ?? 12);
   const seen = {
     room: at(room.value),
     ringBehindElbow: at(2 * k + back),
@@ -117,7 +117,8 @@ describe('remarks where photo and order disagree', () => {
       1e-12,
     );
     const big = orderOf({ horse: { heartGirth: 90 }, saddle: { rigging: rigging('3/4') } });
-    within(numbers(showing(big, { ringBehindElbow: seen(12) }))[0]![0]!, 1.25 * (2 + 12 / 4), 1e-12);
+    // The two inches grow with the horse, 90 in being 1.25 times the usual girth; the tree does not.
+    within(numbers(showing(big, { ringBehindElbow: seen(12) }))[0]![0]!, 2.5 + 12 / 4, 1e-12);
   });
 
   test('bars seen badly leave the position open', () => {

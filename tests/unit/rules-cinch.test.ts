@@ -71,14 +71,15 @@ describe('layers', () => {
 
 describe('pressure-index', () => {
   const judged = (pressure: number) => judgedBy('pressure-index', {}, { pressure });
-  // Werner et al. 2002: mean 13.2 kPa, maximum 34.5 kPa; 1 psi is 6.894757 kPa (NIST SP 811); read up to 42 % away.
-  const [mean, most] = [13.2, 34.5].map((kPa) => kPa / 6.894757 / 1.42);
+  // Werner et al. 2002, under saddles: mean 13.2 kPa, maximum 34.5 kPa; 1 psi is 6.894757 kPa (NIST SP 811); read up to 42 % below.
+  const mean = 13.2 / 6.894757 / 1.42;
 
+  // Nothing is poor, however far over the maximum of a saddle: that says nothing of a girth.
   it.each([
-    [mean! - least, 'good'],
-    [mean! + least, 'acceptable'],
-    [most! - least, 'acceptable'],
-    [most! + least, 'poor'],
+    [mean - least, 'good'],
+    [mean + least, 'acceptable'],
+    [34.5 / 6.894757 + 1, 'acceptable'],
+    [1000, 'acceptable'],
   ] as const)('%f psi: %s', (pressure, judgement) => {
     expect(judged(pressure).judgement).toBe(judgement);
   });

@@ -26,6 +26,14 @@ describe('height and heart girth', () => {
     ]);
   });
 
+  it('go by the condition, too, where it was given', () => {
+    // At condition 9 the 73.01 in are 78.85; 8.73 above that is 87.58.
+    expect(with60(87.5, { condition: 9 })).toEqual([]);
+    expect(with60(87.7, { condition: 9 })).toEqual([
+      'Height and heart girth hardly go together: by height and condition the girth would be about 78 3/4 in, give or take 2 3/4 in. The taped girth is used; measure both again.',
+    ]);
+  });
+
   it('of kinds without a figure may lie twice as far apart; a girth nobody taped has nothing to say', () => {
     expect(with60(88, { kind: 'mule' })).toEqual([]);
     expect(with60(92, { kind: 'mule' })).toHaveLength(1);

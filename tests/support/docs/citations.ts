@@ -2,7 +2,7 @@
 import { errata } from '../../../src/sources/errata.ts';
 import { askingNumbers } from '../../../src/sources/asking-numbers.ts';
 import { benchNumbers } from '../../../src/sources/bench-numbers.ts';
-import { heightGirthFit } from '../../../src/sources/girth-fit.ts';
+import { girthByCondition, heightGirthFit } from '../../../src/sources/girth-fit.ts';
 import { learningNumbers } from '../../../src/sources/learning-numbers.ts';
 import { modelNumbers } from '../../../src/sources/numbers.ts';
 import { rules } from '../../../src/rules/registry.ts';
@@ -36,6 +36,7 @@ export function citations(): Citation[] {
       rule.evidence.map(({ source }): Citation => ({ source, by: 'rules', name: rule.id })),
     ),
     { source: heightGirthFit.source, by: 'facts', name: 'girth from height' },
+    { source: girthByCondition.source, by: 'facts', name: 'girth by condition' },
     ...errata.flatMap(({ id, sources }) =>
       sources.map((source): Citation => ({ source, by: 'errata', name: id })),
     ),

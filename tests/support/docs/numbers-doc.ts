@@ -25,7 +25,7 @@ const fixedTable = (numbers: Readonly<Record<string, FixedNumber<string>>>): str
       String(value),
       unit,
       escaped(about),
-      basis.source === 'engineering-choice' ? basis.kind : `derived: \`${basis.source}\``,
+      basis.source === 'engineering-choice' ? basis.kind : `${basis.kind}: \`${basis.source}\``,
     ]),
   );
 
@@ -33,7 +33,7 @@ const fixedTable = (numbers: Readonly<Record<string, FixedNumber<string>>>): str
 export const numbersDoc = (): string =>
   document([
     '# Numbers of the model',
-    'Every number that is neither arithmetic nor geometry. A shop file may set any of them under `model:`, within the range. Lengths marked "times k" are given for the average horse and grow with the horse: k is its heart girth over `average-girth`. Other lengths belong to straps, cord and tape, and do not grow.',
+    'Every number that is neither arithmetic nor geometry. A shop file may set any of them under `model:`, within the range. Lengths marked "times k" are given for the average horse and grow with the horse: k is its heart girth over `average-girth`. Other lengths belong to tree, straps, cord and tape, and do not grow.',
     'The basis says whose word it is: `published` names a text, `practice` is common practice of the trade, `choice` is our own and may be argued with. The names stand in [sources](sources.md).',
     table(
       ['Number', 'Value', 'Unit', 'Range', 'What it is', 'Basis'],
