@@ -20,7 +20,7 @@ import { rank, whyBefore } from './rank.ts';
 import { nearestTo, refusedOf, type Refused } from './refused.ts';
 import { otherStyles, type OtherStyle } from './straight-or-roper.ts';
 import { wayOut, type WayOut } from './way-out.ts';
-import { welfareOf } from './welfare.ts';
+import { hasCloseGroove, welfareOf } from './welfare.ts';
 
 /** A spec of the short list: a style and strand count as the maker would tie it. */
 export interface RankedSpec extends Judged {
@@ -134,13 +134,15 @@ export class Advice {
 
   /** Styles that cannot be tied at all on this horse: there is no side left below the buckle. */
   get impossible(): readonly Style[] {
-    const tied = new Set([...this.specs.map(({ candidate }) => candidate), ...this.refused].map(({ style }) => style));
+    const tied = new Set(
+      [...this.specs.map(({ candidate }) => candidate), ...this.refused].map(({ style }) => style),
+    );
     return styleIds.filter((style) => !tied.has(style));
   }
 
-  /** Only when nothing passes: how far back the ring would have to hang before something does. */
+  /** Only when nothing passes, and not where that would drag the saddle on: how far back the ring would have to hang. */
   get wayOut(): WayOut | undefined {
-    return this.first !== undefined ? undefined : wayOut(this.facts);
+    return this.first !== undefined || hasCloseGroove(this.facts) ? undefined : wayOut(this.facts);
   }
 
   /** What to measure first. */

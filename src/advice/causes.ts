@@ -1,7 +1,7 @@
 /** The likely cause of a trouble reported with the cinch that is ridden in now. */
 import type { CinchAsked, Trouble } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
-import { dist, len, say, type Phrase } from '../units/phrase.ts';
+import { dist, joined, len, say, type Phrase } from '../units/phrase.ts';
 import type { Judged } from './judge.ts';
 
 export interface Cause {
@@ -50,7 +50,7 @@ export function causesUnlaid({ order, ...facts }: CaseFacts): Cause[] {
   return order.horse.trouble.map((trouble) => {
     if (trouble === 'creeps-forward') return { trouble, ...creeps({ facts }) };
     if (trouble === 'slips-back') return { trouble, ...slipsBack({ facts }) };
-    return { trouble, explained: undefined, words: trouble === 'girthy' ? join([vetFirst, again]) : again };
+    return { trouble, explained: undefined, words: trouble === 'girthy' ? joined([vetFirst, again]) : again };
   });
 }
 
@@ -68,7 +68,7 @@ const elbowGall: Explain = ({ judged: { candidate }, facts, age }) => {
       : say`it comes within ${dist(clearance.inches)} of the elbow`;
   const at = say`${len(clearance.station)} up from the chest midline`;
   const why = reachWords(clearance.where, style, facts);
-  return yes(join([near, at, why]));
+  return yes(joined([near, at, why]));
 };
 
 function reachWords(where: 'cinch' | 'buckle', style: string, facts: CaseFacts): Phrase {
@@ -97,7 +97,7 @@ const buckleRub: Explain = ({ judged: { candidate }, facts }) => {
       gap < 0
         ? say`the frame lies over the elbow line by ${dist(-gap)}`
         : say`the frame keeps only ${dist(gap)} from the elbow line`;
-    return yes(join([lies, say`a smaller buckle, or a narrower cinch that takes one, keeps clear of it`]));
+    return yes(joined([lies, say`a smaller buckle, or a narrower cinch that takes one, keeps clear of it`]));
   }
   return no(
     say`the buckle as described is clear of the elbow: look at the edge of the frame, the tongue, and what lies under it`,
@@ -148,10 +148,13 @@ const girthy: Explain = ({ judged: { candidate } }) => {
         ? say`it lies over the elbow line by ${dist(-inches)}`
         : say`it comes within ${dist(inches)} of the elbow`;
     const vet = say`ask a vet all the same, since ulcers and lameness are common behind it`;
-    return yes(join([near, say`so do not go on in this one`, vet]));
+    return yes(joined([near, say`so do not go on in this one`, vet]));
   }
   return no(
-    join([vetFirst, say`this cinch clears the elbow by ${dist(inches)}, so tighten it slowly and in stages`]),
+    joined([
+      vetFirst,
+      say`this cinch clears the elbow by ${dist(inches)}, so tighten it slowly and in stages`,
+    ]),
   );
 };
 
@@ -163,18 +166,3 @@ const explanations: Readonly<Record<Trouble, Explain>> = {
   'slips-back': slipsBack,
   girthy,
 };
-
-/** Phrases one after the other: commas, and a semicolon before the last. */
-function join(phrases: readonly Phrase[]): Phrase {
-  const words: string[] = [''];
-  const values: Phrase['values'][number][] = [];
-  phrases.forEach((phrase, i) => {
-    words[words.length - 1] =
-      `${words.at(-1) ?? ''}${i === 0 ? '' : i === phrases.length - 1 ? '; ' : ', '}${phrase.words[0] ?? ''}`;
-    phrase.values.forEach((value, j) => {
-      values.push(value);
-      words.push(phrase.words[j + 1] ?? '');
-    });
-  });
-  return { words, values };
-}

@@ -150,8 +150,7 @@ function buckleFor(id: string | undefined, { strands, like, shop }: BuckleScene)
 
 /** Length of the spec that is like it, or first; else the even one nearest the target. */
 const usualLength = (like: Candidate | undefined, { facts: { lengthNeed, shop } }: Advice): number =>
-  like?.length ??
-  Math.min(shop.lengths.max, Math.max(shop.lengths.min, evenLength(lengthNeed.target.value)));
+  like?.length ?? Math.min(shop.lengths.max, Math.max(shop.lengths.min, evenLength(lengthNeed.target.value)));
 
 /** Nobody is helped by a spec that passes but is poor at the elbow, unless there is no other. */
 function worthOffering(specs: readonly RankedSpec[]): readonly RankedSpec[] {

@@ -1,9 +1,9 @@
 /** What makes one spec come before another: few named criteria, one after the other, never added up. */
-import { stepsOutside } from '../facts/practice.ts';
+import { isTied, stepsOutside } from '../facts/practice.ts';
 import { isSore } from '../facts/sore.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { enoughFor } from '../rules/roping-strength.ts';
-import { bandOf } from '../rules/usual-strands.ts';
+import { bandOf, usualWords } from '../rules/usual-strands.ts';
 import { chance, count, say, type Phrase } from '../units/phrase.ts';
 import type { Judged } from './judge.ts';
 
@@ -26,7 +26,7 @@ const surer: Criterion['because'] = (a, b) =>
 /** Nothing makes up for an elbow that is hardly likely to be cleared; among such the surest. */
 const notPoor: Criterion = {
   id: 'not poor at the elbow',
-  key: (judged) => (isPoor(judged) ? 2 - sureness(judged) : 0),
+  key: (judged) => (isPoor(judged) ? 101 - percent(judged) : 0),
   because: (a, b) =>
     !isPoor(a) && b.judgementOf('flare-position') === 'poor'
       ? say`a flare that starts high crowds the armpit on a full rig`
@@ -40,7 +40,10 @@ const offTheSore: Criterion = {
 };
 
 /** A saddle that slips is held; for a plain need a straight stands before ropers, if it is one that makers tie. */
-const styleFor = ({ slipNeed, order, practice }: CaseFacts, isGood: (judged: Judged) => boolean): Criterion => {
+const styleFor = (
+  { slipNeed, order, practice }: CaseFacts,
+  isGood: (judged: Judged) => boolean,
+): Criterion => {
   const { use } = order;
   const inBand = ({ candidate }: Judged): boolean =>
     stepsOutside(candidate.strands, bandOf({ practice }, candidate)) === 0;
@@ -61,7 +64,9 @@ const styleFor = ({ slipNeed, order, practice }: CaseFacts, isGood: (judged: Jud
   return {
     id: 'a plain cinch for a plain need',
     key: ({ candidate: { style, strands } }) =>
-      use !== 'roping' && style === 'straight' && strands > practice.narrowest - 1 ? 0 : Number(use !== 'roping'),
+      use !== 'roping' && style === 'straight' && strands > practice.narrowest - 1
+        ? 0
+        : Number(use !== 'roping'),
     because: () => say`nothing here slips and nobody ropes: a roper would only add weaving`,
   };
 };
@@ -69,7 +74,12 @@ const styleFor = ({ slipNeed, order, practice }: CaseFacts, isGood: (judged: Jud
 const whatPracticeTies = ({ practice }: CaseFacts): Criterion => ({
   id: 'what practice ties',
   key: ({ candidate }) => stepsOutside(candidate.strands, bandOf({ practice }, candidate)),
-  because: (_, b) => say`no maker ties ${count(b.candidate.strands)} strands where this ring hangs`,
+  because: (_, { candidate }) => {
+    const band = bandOf({ practice }, candidate);
+    return isTied(candidate.strands, band)
+      ? usualWords(band)
+      : say`no maker ties ${count(candidate.strands)} strands where this ring hangs`;
+  },
 });
 
 const enoughCords = (enough: number): Criterion => ({
@@ -87,9 +97,12 @@ const noIdleWeaving = (enough: number, isGood: (judged: Judged) => boolean): Cri
   because: () => say`a straight with strands enough to rope off of needs no weaving`,
 });
 
+/** Sureness that prints alike is alike. */
+const percent = (judged: Judged): number => Math.round(100 * sureness(judged));
+
 const goodAtElbow = (isGood: (judged: Judged) => boolean): Criterion => ({
   id: 'good at the elbow',
-  key: (judged) => (isGood(judged) ? 0 : 2 - sureness(judged)),
+  key: (judged) => (isGood(judged) ? 0 : 101 - percent(judged)),
   because: surer,
 });
 
@@ -106,14 +119,12 @@ export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
   const goal = model[isSore(order) ? 'chance-sore' : 'chance-good'];
   const isGood = (judged: Judged): boolean => sureness(judged) >= goal && !isPoor(judged);
   const enough = enoughFor(order.use);
-  return [
-    notPoor,
-    offTheSore,
-    styleFor(facts, isGood),
-    whatPracticeTies(facts),
+  const elbow = goodAtElbow(isGood);
+  const work = [
     ...(enough > 0 ? [enoughCords(enough)] : []),
     ...(order.use === 'roping' && slipNeed.level < 2 ? [noIdleWeaving(enough, isGood)] : []),
-    goodAtElbow(isGood),
-    moreStrands,
   ];
+  // Strands for the work never come before a sore elbow.
+  const needs = isSore(order) ? [elbow, ...work] : [...work, elbow];
+  return [notPoor, offTheSore, styleFor(facts, isGood), whatPracticeTies(facts), ...needs, moreStrands];
 }

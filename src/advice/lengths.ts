@@ -9,7 +9,11 @@ export const evenLength = (length: number): number => 2 * Math.round(length / 2)
 export const isEven = (length: number): boolean => Math.abs(length - evenLength(length)) <= 0.125;
 
 /** Shortest first; where no run will do, the one length that comes nearest the target. */
-export function lengthsFor({ lengthNeed, shop, model }: Pick<CaseFacts, 'lengthNeed' | 'shop' | 'model'>): number[] {
+export function lengthsFor({
+  lengthNeed,
+  shop,
+  model,
+}: Pick<CaseFacts, 'lengthNeed' | 'shop' | 'model'>): number[] {
   const { min, max, step } = shop.lengths;
   const steps = Math.floor((max - min) / step + 1e-9);
   const all = Array.from({ length: steps + 1 }, (_, i) => min + i * step);

@@ -1,7 +1,10 @@
 /** Make: of each style and strand count the one cinch a maker would tie. Details of making never decide between counts or styles. */
+import type { Seat } from '../fit/candidate.ts';
 import { isTooClose, layOn, seatOf, type SpottedSeat } from '../fit/lay.ts';
 import { sideOf } from '../fit/side.ts';
 import { rubsAgain } from '../rules/better-than-now.ts';
+import { buckleHeight } from '../rules/buckle-height.ts';
+import { latigoRun } from '../rules/latigo-run.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { bySize, isUsualLayer, layersOf, mustBeOrdered, type Layers } from '../stock/buckles.ts';
 import { kindsOf, type Kind } from '../stock/tied.ts';
@@ -27,8 +30,9 @@ export interface Tied extends Kind {
 export function make(facts: CaseFacts): Tied[] {
   const side = sideOf(facts);
   const lengths = lengthsFor(facts);
+  const all = facts.shop.buckles.flatMap((buckle) => lengths.map((length) => seatOf(buckle, length, side)));
   const seats = ranked(
-    facts.shop.buckles.flatMap((buckle) => lengths.map((length) => seatOf(buckle, length, side))),
+    all.filter((seat) => !isRefused(seat, facts)),
     facts,
   );
   const details = new Map<number, Detail[]>();
@@ -45,11 +49,16 @@ export function make(facts: CaseFacts): Tied[] {
       made: firstPassing(open, (detail) =>
         isTooClose({ style, strands, layers: detail.layers }, detail.seat, side) ? undefined : way(detail),
       ),
-      hasBuckle: open.length > 0,
-      ways: () => open.flatMap((detail) => way(detail) ?? []),
+      hasBuckle: facts.shop.buckles.some((buckle) => layersOf(buckle, strands).length > 0),
+      ways: () => detailsOf(strands, ranked(all, facts)).flatMap((detail) => way(detail) ?? []),
     };
   });
 }
+
+/** Rules that look at nothing but where the buckle sits say the same of whatever is tied to it. */
+const isRefused = (seat: Seat, facts: CaseFacts): boolean =>
+  latigoRun.judge(facts, seat).judgement === 'refuse' ||
+  buckleHeight.judge(facts, seat).judgement === 'refuse';
 
 /** All seats whose buckle takes the strands; of equally good ones first the usual layer, then the smallest. */
 function detailsOf(strands: number, seats: readonly RankedSeat[]): Detail[] {
@@ -62,7 +71,10 @@ function detailsOf(strands: number, seats: readonly RankedSeat[]): Detail[] {
   );
 }
 
-function firstPassing(details: readonly Detail[], way: (detail: Detail) => Judged | undefined): Judged | undefined {
+function firstPassing(
+  details: readonly Detail[],
+  way: (detail: Detail) => Judged | undefined,
+): Judged | undefined {
   for (const detail of details) {
     const judged = way(detail);
     if (judged !== undefined && passes(judged)) return judged;
@@ -96,8 +108,8 @@ function ranked(seats: readonly SpottedSeat[], facts: CaseFacts): RankedSeat[] {
 }
 
 /**
- * Off an old rub, a run that is accepted, an even length, the run nearest the target; then a frame that is good at the elbow, and
- * buckles to be had. Length comes before the frame: the ring settles it.
+ * Off an old rub, a run that is accepted, an even length, the run nearest the target, then the rule of thumb; then a frame that is good
+ * at the elbow, and buckles to be had. Length comes before the frame: the ring settles it.
  */
 function seatKeys(facts: CaseFacts): ((seat: SpottedSeat) => number)[] {
   const { model, lengthNeed, order } = facts;
@@ -107,6 +119,7 @@ function seatKeys(facts: CaseFacts): ((seat: SpottedSeat) => number)[] {
     ({ length }) => Number(!isEven(length)),
     // Nobody ties a latigo finer than a quarter inch.
     ({ run }) => Math.round(4 * Math.abs(run - lengthNeed.runTarget)),
+    ({ length }) => Math.abs(length - lengthNeed.crossCheck),
     ({ length }) => length,
     ({ frameClearance: { likely } }) =>
       likely >= model['chance-good'] ? 0 : likely >= model['chance-acceptable'] ? 1 : 2,

@@ -1,6 +1,6 @@
 /** What to measure next: first order, one input at a time, as if the tape read just what was assumed. */
 import { factsOf, type Facts } from '../facts/facts.ts';
-import type { Clearance } from '../fit/candidate.ts';
+import type { Candidate } from '../fit/candidate.ts';
 import { lay } from '../fit/lay.ts';
 import { sideOf } from '../fit/side.ts';
 import type { Order } from '../order/types.ts';
@@ -69,35 +69,39 @@ const questions: readonly Question[] = [
   },
   {
     input: 'barrel shape',
-    how: 'seen from behind: slab-sided, average or round',
+    how: 'seen from the front: slab-sided, average or round',
     open: (facts) => facts.order.horse.barrel === undefined,
     answered: (facts) => horse(facts, { barrel: 'average' }),
   },
 ];
 
-/** Questions still open, those needed before cutting first, then by how much they narrow the first spec's clearance. */
+/** Questions still open, those needed before cutting first, then by how sure the first spec would be. */
 export function asksFor(facts: CaseFacts, first: Judged | undefined): Ask[] {
   const asks = questions
     .filter((question) => question.open(facts))
-    .map((question) => askOne(question, facts, first));
-  return asks.sort((a, b) => Number(b.beforeCutting) - Number(a.beforeCutting) || a.sdThen - b.sdThen);
+    .map((question) => ({ ask: askOne(question, facts, first), likely: likelyThen(question, facts, first) }));
+  asks.sort((a, b) => Number(b.ask.beforeCutting) - Number(a.ask.beforeCutting) || b.likely - a.likely);
+  return asks.map(({ ask }) => ask);
 }
 
 /** The first of these questions alone, which is what a row of many orders has room for. */
 export function firstAskFor(facts: Facts, first: Judged | undefined): Pick<Ask, 'input' | 'how'> | undefined {
   const open = questions.filter((question) => question.open(facts));
   const [only] = open;
-  if (only === undefined || first === undefined || isBeforeCutting(only)) return only;
-  const sds = open.map((question) => clearanceThen(question, facts, first).sd);
-  return open[sds.indexOf(Math.min(...sds))];
+  if (only === undefined || isBeforeCutting(only)) return only;
+  const likely = open.map((question) => likelyThen(question, facts, first));
+  return open[likely.indexOf(Math.max(...likely))];
 }
 
 const isBeforeCutting = ({ input }: Question): boolean => input === 'ring to ring';
 
-/** The first spec's clearance, had this been measured. */
-function clearanceThen({ answered }: Question, facts: Facts, { candidate }: Judged): Clearance {
-  return lay(candidate, sideOf(factsOf(answered(facts), facts.model)))?.clearance ?? candidate.clearance;
+/** The first spec as it would lie, had this been measured. */
+function laidThen({ answered }: Question, facts: Facts, { candidate }: Judged): Candidate {
+  return lay(candidate, sideOf(factsOf(answered(facts), facts.model))) ?? candidate;
 }
+
+const likelyThen = (question: Question, facts: Facts, first: Judged | undefined): number =>
+  first === undefined ? 0 : laidThen(question, facts, first).clearance.likely;
 
 function askOne(question: Question, facts: CaseFacts, first: Judged | undefined): Ask {
   const { input, how } = question;
@@ -106,16 +110,18 @@ function askOne(question: Question, facts: CaseFacts, first: Judged | undefined)
     const nothing = { sdNow: 0, sdThen: 0, chanceNow: 0, chanceThen: 0, couldEarn: undefined };
     return { input, how, beforeCutting, ...nothing };
   }
-  const now = first.candidate.clearance;
-  const then = clearanceThen(question, facts, first);
+  const now = first.candidate;
+  const then = laidThen(question, facts, first);
+  // Spreads of cords and of a frame are not to be compared.
+  const part = now.clearance.where === 'buckle' ? 'frameClearance' : 'cordClearance';
   return {
     input,
     how,
     beforeCutting,
-    sdNow: now.sd,
-    sdThen: then.sd,
-    chanceNow: now.chance,
-    chanceThen: then.chance,
+    sdNow: now[part].sd,
+    sdThen: then[part].sd,
+    chanceNow: now.clearance.chance,
+    chanceThen: then.clearance.chance,
     couldEarn: earned(question, facts, first),
   };
 }

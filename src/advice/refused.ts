@@ -14,15 +14,6 @@ export interface Refused {
   readonly tried: number;
 }
 
-/** A run of neighboring strand counts of one style that fail the same rule; `reason` is that of the mildest. */
-export interface RefusedRun {
-  readonly style: Style;
-  readonly from: number;
-  readonly to: number;
-  readonly rule: string;
-  readonly mildest: Refused;
-}
-
 const refusals = (judged: Judged): Finding[] =>
   judged.findings.filter(({ judgement }) => judgement === 'refuse');
 
@@ -48,18 +39,3 @@ const nearer = (a: readonly Finding[], b: readonly Finding[]): boolean =>
 
 const worstMargin = (failed: readonly Finding[]): number =>
   Math.min(...failed.map(({ margin }) => margin ?? Number.NEGATIVE_INFINITY));
-
-/** Neighboring counts of a style with the same failing rule, told in one line. */
-export function refusedRuns(refused: readonly Refused[]): RefusedRun[] {
-  const runs: RefusedRun[] = [];
-  for (const style of new Set(refused.map((entry) => entry.style))) {
-    const ofStyle = refused.filter((entry) => entry.style === style).sort((a, b) => a.strands - b.strands);
-    for (const entry of ofStyle) {
-      const last = runs.at(-1);
-      const joins = last?.style === style && last.rule === entry.rule && entry.strands === last.to + 2;
-      if (last !== undefined && joins) runs[runs.length - 1] = { ...last, to: entry.strands };
-      else runs.push({ style, from: entry.strands, to: entry.strands, rule: entry.rule, mildest: entry });
-    }
-  }
-  return runs;
-}

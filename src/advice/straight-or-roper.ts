@@ -20,6 +20,10 @@ export function otherStyles(advice: Pick<Advice, 'first' | 'specs' | 'refused' |
     const spec = specs.find(({ candidate }) => candidate.style === style);
     if (spec !== undefined) return { style, spec, why: advice.whyFirst(spec) };
     const narrowest = refused.find((entry) => entry.style === style);
-    return { style, spec, why: narrowest?.reason ?? say`cannot be tied here, no side is left below the buckle` };
+    return {
+      style,
+      spec,
+      why: narrowest?.reason ?? say`cannot be tied here, no side is left below the buckle`,
+    };
   });
 }

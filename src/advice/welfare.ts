@@ -12,12 +12,17 @@ export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>):
     ...(trouble.includes('elbow-gall') ? ['galled at the elbow'] : []),
     ...(trouble.includes('buckle-rub') ? ['rubbed by the buckle'] : []),
   ].join(', ');
-  const heal = 'let it heal first, and do not ride on broken skin. If it is open, swollen or slow to heal, call a vet';
+  const heal =
+    'let it heal first, and do not ride on broken skin. If it is open, swollen or slow to heal, call a vet';
   return [
     ...(where === '' ? [] : [say`Sore: ${where}. Before anything is tied, ${heal}.`]),
-    ...(where === '' && raw !== undefined ? [say`Sore: the notes say "${raw}". Before anything is tied, ${heal}.`] : []),
+    ...(where === '' && raw !== undefined
+      ? [say`Sore: the notes say "${raw}". Before anything is tied, ${heal}.`]
+      : []),
     ...(trouble.includes('girthy')
-      ? [say`Cinchy (girthy): ask a vet first. Ulcers and lameness are common causes, and a cinch mends neither.`]
+      ? [
+          say`Cinchy (girthy): ask a vet first. Ulcers and lameness are common causes, and a cinch mends neither.`,
+        ]
       : []),
     ...closeGroove(facts),
   ];

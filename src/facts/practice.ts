@@ -4,13 +4,19 @@ import type { Model } from '../sources/numbers.ts';
 import type { Estimate } from './estimate.ts';
 
 /** Strand counts as bounds, not whole ones: between two riggings they lie in between. */
-export interface StrandBand {
+interface Bounds {
+  /** Least, where a horse is pinched or short of room, and most, with room that was measured. */
+  readonly least: number;
+  readonly most: number;
   /** What is usually tied. */
   readonly low: number;
   readonly high: number;
-  /** What is tied here: fewer where the horse is pinched or short of room, more with room that was measured. */
-  readonly least: number;
-  readonly most: number;
+}
+
+export interface StrandBand extends Bounds {
+  /** What is tied on this horse: the usual, fewer if it is pinched or short of room, more if its room was measured. */
+  readonly from: number;
+  readonly to: number;
 }
 
 export interface Practice {
@@ -20,7 +26,7 @@ export interface Practice {
   readonly narrowest: number;
 }
 
-interface Row extends StrandBand {
+interface Row extends Bounds {
   /** Inches from full position back to the ring, on the average horse. */
   readonly back: number;
 }
@@ -35,7 +41,7 @@ const grown: readonly Row[] = [
 ];
 
 /** Ponies on any rigging [common practice, no source]. */
-const pony: StrandBand = { least: 9, low: 11, high: 13, most: 15 };
+const pony: Bounds = { least: 9, low: 11, high: 13, most: 15 };
 
 /** Girths, inches, from which on a small horse is one no longer by halves, and up to which it is a pony [choice]. */
 const passage = { pony: { from: 67, to: 73 }, other: { from: 58, to: 68 } } as const;
@@ -60,14 +66,18 @@ export function practiceOf(asked: Asked, model: Model): Practice {
   const { horse, girth, room, setBack } = asked;
   const { from, to } = passage[horse.kind === 'pony' ? 'pony' : 'other'];
   const share = Math.max(0, Math.min(1, (to - girth.value) / (to - from)));
-  const { least, low, high, most } = between(rowAt(setBack), pony, share);
+  const bounds = between(rowAt(setBack), pony, share);
+  const { least, low, high, most } = bounds;
   const straight = {
-    least: mix(low, least, shortOfRoom(asked, model)),
-    low,
-    high,
-    most: isSeen(room) ? most : high,
+    ...bounds,
+    from: mix(low, least, shortOfRoom(asked, model)),
+    to: isSeen(room) ? most : high,
   };
-  return { straight, roper: roperBand(straight, model), narrowest: mix(NARROWEST.grown, NARROWEST.pony, share) };
+  return {
+    straight,
+    roper: roperBand(bounds, model),
+    narrowest: mix(NARROWEST.grown, NARROWEST.pony, share),
+  };
 }
 
 const isSeen = ({ kind }: Pick<Estimate, 'kind'>): boolean => kind === 'measured' || kind === 'photo';
@@ -82,14 +92,13 @@ function shortOfRoom({ horse, room, k, isGalled }: Asked, model: Model): number 
   return isSeen(room) ? Math.max(0, Math.min(1, (usual - room.value) / (SHORT * k))) : 0;
 }
 
-function roperBand({ low, high }: StrandBand, model: Model): StrandBand {
-  const fewest = model['roper-fewest'];
-  const from = Math.max(fewest, low + OVER.least);
-  const to = Math.max(fewest, high + OVER.most);
-  return { least: fewest, low: from, high: to, most: to };
+function roperBand({ low, high }: Bounds, model: Model): StrandBand {
+  const least = model['roper-fewest'];
+  const most = Math.max(least, high + OVER.most);
+  return { least, from: least, low: Math.max(least, low + OVER.least), high: most, to: most, most };
 }
 
-function rowAt(back: number): StrandBand {
+function rowAt(back: number): Bounds {
   const [first, last] = [grown[0] as Row, grown.at(-1) as Row];
   const next = grown.findIndex((row) => row.back > back);
   if (next === 0) return first;
@@ -100,7 +109,7 @@ function rowAt(back: number): StrandBand {
 
 const mix = (a: number, b: number, share: number): number => a + (b - a) * share;
 
-const between = (a: StrandBand, b: StrandBand, share: number): StrandBand => ({
+const between = (a: Bounds, b: Bounds, share: number): Bounds => ({
   least: mix(a.least, b.least, share),
   low: mix(a.low, b.low, share),
   high: mix(a.high, b.high, share),
@@ -110,14 +119,21 @@ const between = (a: StrandBand, b: StrandBand, share: number): StrandBand => ({
 /** Half a step either way is the same: counts are odd, and bounds are not. */
 const HALF_STEP = 1;
 
-/** Whether so many strands are usually tied. */
-export const isUsual = (strands: number, { low, high }: StrandBand): boolean =>
-  strands > low - HALF_STEP - 1e-9 && strands < high + HALF_STEP + 1e-9;
+const within = (strands: number, from: number, to: number): boolean => stepsBeyond(strands, from, to) === 0;
 
-/** How many steps of two strands outside of what is tied at all; 0 inside. */
-export const stepsOutside = (strands: number, { least, most }: StrandBand): number =>
+const stepsBeyond = (strands: number, from: number, to: number): number =>
   Math.max(
     0,
-    Math.ceil((least - HALF_STEP - strands) / 2 - 1e-9),
-    Math.ceil((strands - most - HALF_STEP) / 2 - 1e-9),
+    Math.ceil((from - HALF_STEP - strands) / 2 - 1e-9),
+    Math.ceil((strands - to - HALF_STEP) / 2 - 1e-9),
   );
+
+/** Whether so many strands are usually tied. */
+export const isUsual = (strands: number, { low, high }: StrandBand): boolean => within(strands, low, high);
+
+/** Whether any maker ties so many, on some horse. */
+export const isTied = (strands: number, { least, most }: StrandBand): boolean => within(strands, least, most);
+
+/** How many steps of two strands outside of what is tied on this horse; 0 inside. */
+export const stepsOutside = (strands: number, { from, to }: StrandBand): number =>
+  stepsBeyond(strands, from, to);

@@ -14,7 +14,8 @@ interface Measured {
   readonly follows: Follows;
 }
 
-const floorAt = ({ skin }: Spot, { skinFloor, muscleFloor }: Side): number => (skin ? skinFloor : muscleFloor);
+const floorAt = ({ skin }: Spot, { skinFloor, muscleFloor }: Side): number =>
+  skin ? skinFloor : muscleFloor;
 
 function measure(spot: Spot, side: Side): Measured {
   const follows = followsOf(spot, side.moves);
@@ -36,7 +37,9 @@ export function clearanceOf(spots: readonly Spot[], side: Side): Clearance {
   const least =
     over(lowest) < 0
       ? measure(lowest, side)
-      : spots.map((spot) => measure(spot, side)).reduce((best, each) => (each.spare < best.spare ? each : best));
+      : spots
+          .map((spot) => measure(spot, side))
+          .reduce((best, each) => (each.spare < best.spare ? each : best));
   const { spot, sd } = least;
   let reckoned: number | undefined;
   return {

@@ -21,8 +21,7 @@ const TOP = 6;
 export function elbowGap(x: number, s: number, line: ElbowLine): ElbowGap {
   const room = line[ARMPIT] as number;
   const below = s < (line[ARMPIT + 1] as number);
-  if (!below && s <= (line[ELBOW + 1] as number))
-    return { distance: room - x, elbowX: room, elbowS: s };
+  if (!below && s <= (line[ELBOW + 1] as number)) return { distance: room - x, elbowX: room, elbowS: s };
   const corner = below ? ARMPIT : ELBOW;
   const far = below ? MIDLINE : TOP;
   const cornerS = line[corner + 1] as number;

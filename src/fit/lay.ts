@@ -26,27 +26,26 @@ export interface SpottedSeat extends Seat {
   readonly spots: readonly Spot[];
 }
 
-/** Where a buckle sits at one finished length. */
+/** Where a buckle sits at one finished length. Its frame is measured when somebody asks: many seats are too low or high for that. */
 export function seatOf(buckle: Buckle, length: number, side: Side): SpottedSeat {
   const { girth, lengthNeed, barrel, elbowHeight } = side.facts;
   const low = (length + lengthNeed.stretch) / 2 - buckle.frameHeight;
-  const spots = frameSpots(buckle, low, side);
+  let spots: readonly Spot[] | undefined;
   let frame: Clearance | undefined;
-  let height: number | undefined;
   return {
     buckle,
     length,
     low,
-    get buckleAboveElbow() {
-      return (height ??= heightAt(barrel.ellipse, low) - elbowHeight);
-    },
+    buckleAboveElbow: heightAt(barrel.ellipse, low) - elbowHeight,
     buckleBelowWidest: girth.value / 4 - low,
     run: runFor(length, lengthNeed),
     runSd: side.runSd,
-    get frameClearance() {
-      return (frame ??= clearanceOf(spots, side));
+    get spots() {
+      return (spots ??= frameSpots(buckle, low, side));
     },
-    spots,
+    get frameClearance() {
+      return (frame ??= clearanceOf(this.spots, side));
+    },
   };
 }
 

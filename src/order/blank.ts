@@ -28,7 +28,7 @@ saddle:
 #  bar-span: 13 in # fork center to cantle front
 #  ring-to-ring: 44 in # under the groove, saddle and pad on
 #  ring-drop: 14 in # spine to ring along the skin
-#  double: false # true when there is a back cinch too
+#  double: false # true when there is a back cinch too: the ticket then has a keeper for the strap between
 
 #use: trail # roping | ranch | trail | barrels | reining | packing | endurance | pleasure
 

@@ -7,7 +7,7 @@ type Drawn = Omit<Ticket, 'steps' | 'checks'>;
 
 /** Steps in the order in which they are done [common practice, no source]. */
 export function stepsFor(ticket: Drawn): Phrase[] {
-  const { lengths, buckle, strands, layers, pieces, style, flare, dees, options, quantity } = ticket;
+  const { lengths, buckle, strands, layers, pieces, style, flare, dees, options, quantity, keeper } = ticket;
   const all = quantity === 1 ? '' : ` for all ${String(quantity)}`;
   const each = quantity === 1 ? '' : ' for each cinch';
   const measured = ticket.measured
@@ -30,6 +30,7 @@ export function stepsFor(ticket: Drawn): Phrase[] {
           say`Let the strands fan out over ${len(flare.whole - flare.start)}, then weave the center bar at full width.`,
         ]),
     ...dees.map(({ id, count: many }) => say`Sew in ${count(many)} of ${id} at the center bar.`),
+    ...(keeper ? [say`Double rigged: sew a keeper for the connecting strap in the middle.`] : []),
     ...options.filter((name) => !dees.some(({ id }) => id === name)).map((name) => say`Option: ${name}.`),
     say`Sew each tail back through its own strands and whip the ends.`,
     say`Off the frame: rest it an hour, then measure flat under light hand tension.`,

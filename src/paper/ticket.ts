@@ -43,6 +43,8 @@ export interface Ticket {
   readonly buckle: Buckle;
   readonly dees: readonly { readonly id: string; readonly count: number }[];
   readonly options: readonly string[];
+  /** Of a double rigged saddle: the strap between the two cinches is held by a keeper in the middle. */
+  readonly keeper: boolean;
   readonly lengths: TicketLengths;
   /** From the low edge of the buckle to the middle; the other half is its mirror. */
   readonly half: number;
@@ -90,6 +92,7 @@ export function ticketOf(
     buckle,
     dees: known.flatMap(({ dees }) => dees ?? []),
     options: known.map(({ name }) => name),
+    keeper: order.saddle.double === true,
     lengths: {
       finished: length,
       stretch: lengthNeed.stretch,

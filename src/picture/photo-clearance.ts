@@ -10,10 +10,7 @@ const LINE = 12;
 const ASIDE = 26;
 
 /** The line of the clearance, and its number on the side of the elbow. */
-export function clearanceOnPhoto(
-  candidate: Candidate,
-  { place, units, facing, size }: OnPhoto,
-): Layer {
+export function clearanceOnPhoto(candidate: Candidate, { place, units, facing, size }: OnPhoto): Layer {
   const { clearance } = candidate;
   const [from, to] = [place(clearance.from), place(clearance.to)];
   const { texts, width: wide } = clearanceNumber(clearance, units);

@@ -53,8 +53,8 @@ function filledText({ part, taken }: Checked['filled'][number], units: Units): s
 /** refused, not sure, or passes. */
 export type Standing = 'refused' | 'not sure' | 'passes';
 
-/** What the shop has on its shelf, and what it ties, says nothing about a cinch that is there already. */
-const onlyBeforeTying: ReadonlySet<string> = new Set(['stock', 'strand-range']);
+/** What the shop has on its shelf, and what it ties, says nothing about a cinch that is there already; nor is it better than itself. */
+const onlyBeforeTying: ReadonlySet<string> = new Set(['stock', 'strand-range', 'better-than-now']);
 
 /** The verdicts that mean something to the reader, none when it could not be laid: every printer takes them from here. */
 export function findingsOf({ which, judged }: Checked): readonly Finding[] {

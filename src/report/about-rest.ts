@@ -1,7 +1,7 @@
 /** The rest of an advice in sentences: what was assumed, what will not do, what to measure next. */
 import type { Advice } from '../advice/advice.ts';
 import type { Ask } from '../advice/measure-next.ts';
-import { refusedRuns, type Refused, type RefusedRun } from '../advice/refused.ts';
+import type { Refused } from '../advice/refused.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Style } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
@@ -18,6 +18,7 @@ import {
   spreadNumber,
   type Units,
 } from './text.ts';
+import { refusedRuns, type RefusedRun } from './refused-runs.ts';
 import { styleName } from './words.ts';
 
 /** What nobody measured, in a line or two: told in words first, then what was assumed. */

@@ -4,20 +4,20 @@ import type { Finding, Judged } from '../advice/judge.ts';
 import type { Simulated } from '../advice/simulate.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Clearance } from '../fit/candidate.ts';
-import type { Style } from '../order/types.ts';
 import { listed } from '../units/phrase.ts';
 import { decimals, formatLength } from '../units/print.ts';
 import { capital, chanceText, ordinal, phraseText, quantityText, spreadNumber, type Units } from './text.ts';
-import { judgementWords, plainRuleName, ruleName, specName, styleName } from './words.ts';
+import { judgementWords, plainRuleName, ruleName, specName } from './words.ts';
 
 /** Of what the percentages are sure, which is less than the distance itself: said once above a list. */
 export const sureOf = ({ floor }: Pick<Facts, 'floor'>, units: Units): string =>
-  `sure: of at least ${formatLength(floor, units, 'computed')}`;
+  `sure: of at least ${formatLength(floor, units, 'computed')}, the horse standing square`;
 
 /** "clears the elbow by 1.48 in, 84 % sure", in a list under `sureOf`. */
-export function clearanceText({ inches, chance }: Clearance, units: Units): string {
+export function clearanceText({ inches, chance, skin, where }: Clearance, units: Units): string {
   if (inches < 0) return `lies over the elbow line by ${formatLength(-inches, units, 'computed')}`;
-  return `clears the elbow by ${formatLength(inches, units, 'computed')}, ${chanceText(chance)} sure`;
+  const at = skin ? '' : where === 'buckle' ? ' at the buckle' : ' above its point';
+  return `clears the elbow by ${formatLength(inches, units, 'computed')}${at}, ${chanceText(chance)} sure`;
 }
 
 /** The same where it stands alone: "..., 84 % sure of at least 1.04 in", as the rule itself says it. */
@@ -200,21 +200,12 @@ export function latigoText(specs: readonly RankedSpec[], units: Units): string {
   return `Latigo each side: ${[`${first} long`, ...others].join(', ')}.`;
 }
 
-/** How many pass, and where the best of the styles that are not shown ranks. */
-export function othersText({ specs }: Advice, shown: number): string | undefined {
-  const rest = specs.slice(shown);
-  if (rest.length === 0) return undefined;
-  const seen = new Set<Style>(specs.slice(0, shown).map(({ candidate }) => candidate.style));
-  const best: string[] = [];
-  for (const { candidate, rank } of rest) {
-    if (seen.has(candidate.style)) continue;
-    seen.add(candidate.style);
-    best.push(`${styleName(candidate.style)} ${String(candidate.strands)} strands (${ordinal(rank)})`);
-  }
-  const also = `${String(rest.length)} more ${rest.length === 1 ? 'passes' : 'pass'}`;
-  if (best.length > 0) return `Also pass: ${listed(best)}; ${String(specs.length)} pass in all.`;
-  const [next] = rest;
-  return next === undefined ? undefined : `${also}; next: ${specName(next.candidate)}.`;
+/** How many more pass than are shown, and the next of them. */
+export function othersText({ specs }: Pick<Advice, 'specs'>, shown: number): string | undefined {
+  const [next, ...more] = specs.slice(shown);
+  if (next === undefined) return undefined;
+  const count = more.length + 1;
+  return `${String(count)} more ${count === 1 ? 'passes' : 'pass'}; next: ${specName(next.candidate)}.`;
 }
 
 /** The next wider one of the first's style, when it passes but is not shown, and why not: shops that know the horse may tie it. */

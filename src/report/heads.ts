@@ -1,8 +1,9 @@
 /** What every screen about an order has at its head and its foot. */
 import type { Advice } from '../advice/advice.ts';
+import { welfareTexts } from './about-styles.ts';
 import { ownNumbers, ringText, roomText, situation } from './about-order.ts';
 import { visible } from './clean.ts';
-import { sentence, title, type Page } from './page.ts';
+import { item, markOf, sentence, title, type Page } from './page.ts';
 import { phraseText } from './text.ts';
 import { orderTitle } from './words.ts';
 
@@ -36,11 +37,13 @@ export function leadIn(
   return [first.replace(lead, page.pen.strong(lead)), ...more];
 }
 
-/** Title, the pair, room and ring: the head of every screen about an order. */
-export function headLines({ facts, remarks }: Advice, page: Page): string[] {
+/** Title, what comes before any cinch, the pair, room and ring: the head of every screen about an order. */
+export function headLines(advice: Advice, page: Page): string[] {
+  const { facts, remarks } = advice;
   const own = ownNumbers(facts);
   return [
     ...title(page, orderTitle(facts.order)),
+    ...welfareTexts(advice, page.units).flatMap((text) => item(page, text, markOf('poor', page, 0))),
     ...sentence(page, situation(facts, page.units), hanging),
     ...sentence(page, roomText(facts, page.units), hanging),
     ...sentence(page, ringText(facts, page.units), hanging),

@@ -4,6 +4,7 @@ import type { Ask } from '../advice/measure-next.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
 import type { Simulated } from '../advice/simulate.ts';
+import type { OtherStyle } from '../advice/straight-or-roper.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Candidate, Clearance } from '../fit/candidate.ts';
 import type { Problem } from '../order/problem.ts';
@@ -30,7 +31,10 @@ export function sizeValue(result: SizeResult): Record<string, unknown> {
     assumptions: advice.assumptions.map(assumptionValue),
     ...(advice.facts.shop.learned === undefined ? {} : { learned: advice.facts.shop.learned }),
     room: { inches: rounded(room.value), sd: rounded(room.sd), basis: room.basis },
+    // Only there when the horse is sore, girthy, or has a groove close behind the elbow: what comes before any cinch.
+    ...(advice.welfare.length === 0 ? {} : { welfare: advice.welfare.map((each) => phraseText(each, 'in')) }),
     specs: advice.specs.map((spec, i) => specValue(spec, simulated?.[i])),
+    otherStyles: advice.otherStyles.map(otherStyleValue),
     refused: refusedValue(advice),
     ask: advice.ask.map(askValue),
     cautions: [...advice.cautions],
@@ -62,6 +66,15 @@ function wayOutValue({ wayOut }: Advice): Record<string, unknown> | null {
   const { style, strands, clearance } = wayOut.first.candidate;
   return { further: rounded(wayOut.further), style, strands, clearance: clearanceValue(clearance) };
 }
+
+/** Straight or roper: what a style that is not first would be here, and why it is not. */
+const otherStyleValue = ({ style, spec, why }: OtherStyle): Record<string, unknown> => ({
+  style,
+  rank: spec?.rank ?? null,
+  strands: spec?.candidate.strands ?? null,
+  chance: spec === undefined ? null : roundedChance(spec.candidate.clearance.chance),
+  text: phraseText(why, 'in'),
+});
 
 /** One input, with its spread and where it came from. */
 export const assumptionValue = ({
@@ -111,9 +124,17 @@ export function candidateValue(candidate: Candidate): Record<string, unknown> {
   };
 }
 
-const clearanceValue = ({ inches, sd, chance, station, where }: Clearance): Record<string, unknown> => ({
+const clearanceValue = ({
+  inches,
+  sd,
+  floor,
+  chance,
+  station,
+  where,
+}: Clearance): Record<string, unknown> => ({
   inches: rounded(inches),
   sd: rounded(sd),
+  floor: rounded(floor),
   chance: roundedChance(chance),
   station: rounded(station),
   where,

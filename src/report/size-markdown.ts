@@ -6,6 +6,7 @@ import type { Simulated } from '../advice/simulate.ts';
 import { aboutTexts, ownNumbers } from './about-order.ts';
 import { assumptionText, measureTexts, refusedTexts } from './about-rest.ts';
 import { riddenText, wantsText } from './about-check.ts';
+import { otherStyleTexts, straightOrRoper, welfareTexts } from './about-styles.ts';
 import { wayOutText } from './about-way-out.ts';
 import {
   becauseText,
@@ -50,6 +51,7 @@ function orderBlocks(
   const further = [others, widerText(advice, shown.length, units)].filter((text) => text !== undefined);
   return [
     `# ${escaped(orderTitle(facts.order))}`,
+    ...welfareTexts(advice, units).map((text) => `**${escaped(text)}**`),
     list(aboutTexts(advice, units).map(escaped)),
     own === undefined ? '' : escaped(own),
     shown.length === 0 ? '**Nothing the shop can tie passes for this pair.**' : '',
@@ -74,6 +76,7 @@ function orderBlocks(
     shown.length === 0 ? '' : escaped(latigoText(shown, units)),
     shown.length === 0 ? '' : provisional,
     ...further.map(escaped),
+    ...section(`## ${straightOrRoper(advice)}`, list(otherStyleTexts(advice, units).map(escaped))),
     ...section('## Will not do', list(refusedTexts(advice, units).map((text) => escaped(`${text}.`)))),
     ...section(
       '## Measure next, and what it gains if the tape reads what was assumed',
@@ -100,7 +103,7 @@ function specTable(
     'Buckle',
     'Layers',
     'Clears the elbow by',
-    `Sure of ${quantityText({ value: floor, as: 'fine-length' }, units)}`,
+    `Sure of ${quantityText({ value: floor, as: 'fine-length' }, units)}, standing square`,
   ];
   const rows = specs.map(({ rank, candidate: c }) => [
     String(rank),

@@ -25,6 +25,7 @@ import {
 } from './about-specs.ts';
 import { cautionLines, hanging, headLines, leadIn, unreadLines } from './heads.ts';
 import { bothEnds, heading, item, markOf, pageFor, pageText, sentence, type Page } from './page.ts';
+import { otherStyleTexts, straightOrRoper } from './about-styles.ts';
 import { wayOutText } from './about-way-out.ts';
 import { capital } from './text.ts';
 import type { ReportOptions, SizeResult } from './types.ts';
@@ -57,6 +58,7 @@ function orderLines(
     ...wantsLines(result, page),
     ...(advice.specs.length === 0 ? [] : specLines(result, options, page)),
     ...(every === undefined ? [] : [...heading(page, 'All that was tried, passing ones first'), ...every]),
+    ...styleLines(advice, page),
     ...refusedLines(advice, page),
     ...measureLines(advice, page),
     ...(options.why ? inFull(advice, page) : assumedLines(advice, page)),
@@ -146,6 +148,11 @@ function allFindings(spec: RankedSpec, page: Page): string[] {
   }
   return lines;
 }
+
+const styleLines = (advice: Advice, page: Page): string[] => [
+  ...heading(page, straightOrRoper(advice)),
+  ...otherStyleTexts(advice, page.units).flatMap((text) => item(page, text)),
+];
 
 function refusedLines(advice: Advice, page: Page): string[] {
   const refused = refusedTexts(advice, page.units);

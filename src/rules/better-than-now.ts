@@ -23,7 +23,10 @@ const HIGHER = 1;
 const ROUNDING = 1e-9;
 
 /** Whether the buckle rubs where the one in use does: wider, or no narrower and no higher either. */
-export function rubsAgain({ order, current: { frame } }: Seen, { buckle, low }: Pick<Next, 'buckle' | 'low'>) {
+export function rubsAgain(
+  { order, current: { frame } }: Seen,
+  { buckle, low }: Pick<Next, 'buckle' | 'low'>,
+) {
   if (frame === undefined || !order.horse.trouble.includes('buckle-rub')) return false;
   const wider = buckle.frameWidth > frame.width + ROUNDING;
   const narrower = buckle.frameWidth <= frame.width - NARROWER + ROUNDING;
@@ -55,7 +58,10 @@ export const betterThanNow = rule({
         reason: () => say`its buckle is no smaller than the one that rubs, and lies no higher`,
       };
     if (gallsAgain(seen, candidate))
-      return { judgement: 'poor', reason: () => say`at the elbow it is wider than the one that galls, or no surer` };
+      return {
+        judgement: 'poor',
+        reason: () => say`at the elbow it is wider than the one that galls, or no surer`,
+      };
     return { judgement: 'good', reason: () => say`it keeps further off the sore than the one ridden in now` };
   },
   examples: [

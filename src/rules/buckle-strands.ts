@@ -27,7 +27,8 @@ const notTaken = ({ shop }: Seen, { strands, buckle }: Made): Phrase =>
     : say`has ${count(strands)} strands, which no buckle of the shop takes`;
 
 /** A straight gathers at the bar only to spread at once; a roper stays pinched below it. */
-const widthBelow = ({ style, width, buckleWidth }: Made): number => (style === 'straight' ? width : buckleWidth);
+const widthBelow = ({ style, width, buckleWidth }: Made): number =>
+  style === 'straight' ? width : buckleWidth;
 
 const tooWide = ({ model }: Seen, made: Made): Phrase =>
   say`is ${len(widthBelow(made))} wide below the buckle and needs a special one; from ${len(model['special-buckle-width'])} an ordinary one will not do`;

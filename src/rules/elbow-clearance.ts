@@ -10,7 +10,9 @@ const SAME = 0.03;
 const facts = { model: defaultModel };
 const at = (inches: number, likely: number, where: 'cinch' | 'buckle' = 'cinch') => {
   const skin = where === 'cinch';
-  return { clearance: { inches, likely, chance: likely, where, skin, floor: skin ? 1 : 0 } as unknown as Clearance };
+  return {
+    clearance: { inches, likely, chance: likely, where, skin, floor: skin ? 1 : 0 } as unknown as Clearance,
+  };
 };
 
 type Laid = Pick<Candidate, 'clearance'>;

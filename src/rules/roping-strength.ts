@@ -33,7 +33,10 @@ export const ropingStrength = rule({
       return { judgement: 'cannot-tell', reason: () => say`nobody said what the horse is used for` };
     const asks = work[order.use];
     if (asks === undefined)
-      return { judgement: 'not-applicable', reason: () => say`${order.use ?? 'it'} pulls no harder than riding` };
+      return {
+        judgement: 'not-applicable',
+        reason: () => say`${order.use ?? 'it'} pulls no harder than riding`,
+      };
     const judgement = strands >= asks.enough ? 'good' : strands >= asks.few ? 'acceptable' : 'poor';
     const words = judgement === 'good' ? 'as usual for' : 'more are usual for';
     const reason = () => say`${count(strands)} strands: ${words} ${order.use ?? 'it'}`;

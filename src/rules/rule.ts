@@ -93,7 +93,7 @@ export interface AnyRule extends Omit<Rule, 'reads' | 'looks' | 'judge' | 'examp
 /** Names the type parameters once: `judge` sees exactly what `reads` and `looks` list. */
 export function rule<const F extends keyof CaseFacts, const C extends keyof Candidate>(
   entry: Rule<F, C>,
-): AnyRule {
+): Rule<F, C> {
   return entry;
 }
 

@@ -1,12 +1,12 @@
 /** Does practice tie that many strands where the ring hangs, on a horse of this size? */
-import { isUsual, stepsOutside, type Practice, type StrandBand } from '../facts/practice.ts';
+import { isTied, isUsual, type Practice, type StrandBand } from '../facts/practice.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import { count, say, type Phrase } from '../units/phrase.ts';
 import { rule, type CaseFacts } from './rule.ts';
 
 const practice = {
-  straight: { least: 15, low: 17, high: 19, most: 21 },
-  roper: { least: 19, low: 19, high: 25, most: 25 },
+  straight: { least: 15, from: 17, low: 17, high: 19, to: 19, most: 21 },
+  roper: { least: 19, from: 19, low: 19, high: 25, to: 25, most: 25 },
 } as unknown as Practice;
 const facts = { practice };
 
@@ -19,11 +19,22 @@ export const bandOf = ({ practice }: Seen, { style }: Pick<Tied, 'style'>): Stra
 
 const odd = (bound: number): number => 2 * Math.round((bound - 1) / 2) + 1;
 
-const words = (seen: Seen, tied: Tied): Phrase => {
-  const band = bandOf(seen, tied);
-  const usual = say`${count(tied.strands)} strands: ${count(odd(band.low))} to ${count(odd(band.high))} are usual where this ring hangs`;
-  if (stepsOutside(tied.strands, band) === 0) return usual;
-  return { words: [...usual.words.slice(0, -1), ' where this ring hangs; no maker ties this here, measure again'], values: usual.values };
+/** "17 to 19 strands are usual where this ring hangs". */
+export function usualWords(band: StrandBand): Phrase {
+  return say`${count(odd(band.low))} to ${count(odd(band.high))} strands are usual where this ring hangs`;
+}
+
+const words = (seen: Seen, { style, strands }: Tied): Phrase => {
+  const band = bandOf(seen, { style });
+  const usual = usualWords(band);
+  const more = isUsual(strands, band)
+    ? ''
+    : !isTied(strands, band)
+      ? '; no maker ties this here, measure again'
+      : strands < band.low
+        ? '; fewer are tied where a horse is short of room'
+        : '; more are tied with room that was measured';
+  return { words: [...usual.words.slice(0, -1), (usual.words.at(-1) ?? '') + more], values: usual.values };
 };
 
 export const usualStrands = rule({
@@ -43,8 +54,11 @@ export const usualStrands = rule({
   judge(seen, tied) {
     const band = bandOf(seen, tied);
     const margin = Math.min(tied.strands - band.least, band.most - tied.strands);
-    const judgement =
-      stepsOutside(tied.strands, band) > 0 ? 'poor' : isUsual(tied.strands, band) ? 'good' : 'acceptable';
+    const judgement = isUsual(tied.strands, band)
+      ? 'good'
+      : isTied(tied.strands, band)
+        ? 'acceptable'
+        : 'poor';
     return { judgement, margin, reason: words };
   },
   examples: [

@@ -86,11 +86,7 @@ export const modelNumbers = {
     'in',
     [0, 0.05],
   )("spread of the pitch: the published 0.235 against the trade's 0.25", choice),
-  'pinch-pitch': n(
-    0.2,
-    'in',
-    [0.1, 0.35],
-  )('width of one cord where a weave pinches, single layer', choice),
+  'pinch-pitch': n(0.2, 'in', [0.1, 0.35])('width of one cord where a weave pinches, single layer', choice),
   'pinch-pitch-double': n(0.145, 'in', [0.05, 0.35])('the same, double layer', choice),
   'bar-pitch-double': n(
     0.125,

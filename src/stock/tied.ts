@@ -14,8 +14,7 @@ export function kindsOf({ strands, model }: Pick<Shop, 'strands' | 'model'>): Ki
   const first = strands.min + ((strands.min + 1) % 2);
   for (let count = first; count <= strands.max; count += 2)
     for (const style of styleIds) {
-      const tied =
-        style === 'straight' ? count <= model['straight-most'] : count >= model['roper-fewest'];
+      const tied = style === 'straight' ? count <= model['straight-most'] : count >= model['roper-fewest'];
       if (tied) kinds.push({ style, strands: count });
     }
   return kinds;

@@ -40,3 +40,18 @@ export const plural = (count: number, one: string, many = `${one}s`): string =>
 export function say(words: TemplateStringsArray, ...values: (Quantity | string)[]): Phrase {
   return { words, values };
 }
+
+/** Phrases one after the other: commas, and a semicolon before the last. */
+export function joined(phrases: readonly Phrase[]): Phrase {
+  const words: string[] = [''];
+  const values: Phrase['values'][number][] = [];
+  phrases.forEach((phrase, i) => {
+    words[words.length - 1] =
+      `${words.at(-1) ?? ''}${i === 0 ? '' : i === phrases.length - 1 ? '; ' : ', '}${phrase.words[0] ?? ''}`;
+    phrase.values.forEach((value, j) => {
+      values.push(value);
+      words.push(phrase.words[j + 1] ?? '');
+    });
+  });
+  return { words, values };
+}

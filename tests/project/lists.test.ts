@@ -30,11 +30,11 @@ describe('the registry', () => {
     expect(listed, 'the list in src/rules/registry.ts').toEqual([...files].sort());
   });
 
-  test.each(files)('%s exports the rule of that name and nothing else', async (name) => {
-    const module = (await import(`../../src/rules/${name}.ts`)) as Record<string, AnyRule>;
-    const exported = Object.values(module);
-    expect(exported).toHaveLength(1);
-    expect(exported[0]!.id, 'the id of a rule equals the name of its file').toBe(name);
+  test.each(files)('%s exports the rule of that name and no other', async (name) => {
+    const module = (await import(`../../src/rules/${name}.ts`)) as Record<string, unknown>;
+    // Ranking asks some rules for their bounds: those are functions.
+    const exported = Object.values(module).filter((each) => typeof each === 'object') as AnyRule[];
+    expect(exported.map(({ id }) => id)).toEqual([name]);
     expect(rules).toContain(exported[0]);
   });
 });
@@ -100,6 +100,9 @@ function only<T extends object>(whole: T, keys: readonly (keyof T)[]): T {
   return Object.fromEntries(keys.map((key) => [key, whole[key]])) as T;
 }
 
+/** No buckle of the invented shop takes so many strands in a single layer that it is poor. */
+const unheard: Readonly<Record<string, readonly string[]>> = { layers: ['poor'] };
+
 describe('on horses and cinches drawn at random', () => {
   const cases = casesFor({ seed: 2417, horses: 25, cinches: 40 });
 
@@ -115,18 +118,12 @@ describe('on horses and cinches drawn at random', () => {
           (part) => typeof part === 'string' || Number.isFinite(part.value),
         ),
       ).toBe(true);
-      // Verdicts are shared among candidates that agree in what a rule looks at: it must not look further.
+      // What a rule reads and looks at is told in docs/rules.md, and without it nothing is judged: it must see no more.
       const narrow = rule.judge(only(facts, rule.reads), only(candidate, rule.looks));
       expect([narrow.judgement, narrow.margin]).toEqual([judgement, margin]);
-      // What is idle must change no judgement, however far off it is.
-      const idle = rule.idle?.(facts) ?? [];
-      for (const factor of [0, 4]) {
-        const other = Object.fromEntries(idle.map((part) => [part, Number(candidate[part]) * factor]));
-        const moved = { ...only(candidate, rule.looks), ...other };
-        expect(rule.judge(facts, moved).judgement).toBe(judgement);
-      }
     }
-    // A rule that always says the same here was not tried: what it reads is never drawn.
-    expect(said.size, 'draw what the rule reads in tests/support/random-cases.ts').toBeGreaterThan(1);
+    // What a rule does not say here was not tried: what it reads is never drawn.
+    const silent = rule.can.filter((judgement) => !said.has(judgement));
+    expect(silent, 'draw what the rule reads in tests/support/random-cases.ts').toEqual(unheard[rule.id] ?? []);
   });
 });

@@ -1,10 +1,11 @@
 /** Horses, saddles and cinches drawn from a seed: the same on every machine. */
+import { currentOf } from '../../src/advice/current.ts';
 import { factsOf } from '../../src/facts/facts.ts';
 import type { Candidate } from '../../src/fit/candidate.ts';
-import { Ground } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
+import { sideOf } from '../../src/fit/side.ts';
 import { seededRandom, type Random } from '../../src/geometry/random.ts';
-import type { Buckle, Order } from '../../src/order/types.ts';
+import type { Buckle, Order, Shop } from '../../src/order/types.ts';
 import type { CaseFacts } from '../../src/rules/rule.ts';
 import { layersOn } from '../../src/stock/buckles.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
@@ -23,17 +24,22 @@ interface Draw {
   readonly cinches: number;
 }
 
+/** All that rules may see of an order. */
+export function caseFactsOf(order: Order, shop: Shop = defaultShop): CaseFacts {
+  const facts = factsOf(order, shop.model);
+  return { ...facts, shop, shelf: shelfOf(order, shop), current: currentOf(facts, shop) };
+}
+
 /** Candidates on horses from ponies to drafts: sensible ones, and such as nobody would tie. */
 export function casesFor({ seed, horses, cinches }: Draw): Case[] {
   const random = seededRandom(seed);
   const found: Case[] = [];
   for (let h = 0; h < horses; h++) {
-    const plain = factsOf(randomOrder(random, h), defaultShop.model);
-    const ground = new Ground(plain);
-    const facts: CaseFacts = { ...plain, shop: defaultShop, shelf: shelfOf(plain.order, defaultShop) };
+    const facts = caseFactsOf(randomOrder(random, h));
+    const side = sideOf(facts);
     for (let c = 0; c < cinches; c++) {
       const buckle = pick(random, defaultShop.buckles);
-      const candidate = lay(randomSpec(random, buckle), ground);
+      const candidate = lay(randomSpec(random, buckle), side);
       if (candidate !== undefined) found.push({ facts, candidate });
     }
   }
@@ -65,7 +71,13 @@ function randomOrder(random: Random, index: number): Order {
   return {
     order: `random ${index}`,
     quantity: pick(random, [1, 1, 2, 20]),
-    use: maybe(pick(random, ['roping', 'trail', 'barrels', 'packing'] as const)),
+    use: maybe(pick(random, ['roping', 'ranch', 'trail', 'barrels', 'packing'] as const)),
+    current: maybe({
+      style: pick(random, styleIds),
+      strands: pick(random, [13, 17, 21, 27]),
+      length: maybe(pick(random, [26, 30, 34])),
+      buckle: maybe(pick(random, defaultShop.buckles).id),
+    }),
     colors: maybe({
       body: [pick(random, ['natural', 'buckskin', 'plum'])],
       accent: [pick(random, ['natural', 'turquoise', 'sage', 'plum'])],

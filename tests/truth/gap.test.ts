@@ -1,86 +1,98 @@
-/** Edges of a laid cinch corner by corner, and the gap to the elbow line where one lies over the other, by looking at every height. */
-import { expect, test } from 'vitest';
-import { bodyEdge, flareEdge, frameEdge, pinchedEdge } from '../../src/fit/edges.ts';
-import { gapBetween } from '../../src/fit/gap.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
-import { straightShape } from '../../src/stock/outline.ts';
+/** Gaps from a point to the elbow line, and the spots of a cinch that are measured, worked out on paper. */
+import { describe, expect, test } from 'vitest';
+import { elbowLineOf } from '../../src/facts/elbow-line.ts';
+import { elbowGap } from '../../src/fit/elbow-gap.ts';
+import { cordSpots, frameSpots, type Spot, type Unrolled } from '../../src/fit/spots.ts';
+import { defaultModel } from '../../src/sources/numbers.ts';
 import { plainBuckle } from '../support/orders.ts';
+import { within } from '../support/within.ts';
 
-const roper = { full: 6, pinched: 4, fullUpTo: 5, pinchedFrom: 9, top: 14 };
+// Places are (x, s): forward of the groove, up from the midline. With 72 in of girth and 4 in of room the elbow line is
+// (7, 0) (4, 3) (4, 7) (6.9, 36): x + s = 7 below, x = 4 + 0.1 (s - 7) above.
+const line = elbowLineOf(4, 72, defaultModel);
 
-test('a leading edge is half the width in front of a centre line that leans', () => {
-  const at = (station: number, width: number): number[] => [0.1 * station + width / 2, station];
-  expect([...bodyEdge(roper, 0.1)]).toEqual([...at(0, 6), ...at(5, 6), ...at(9, 4), ...at(14, 4)]);
-  expect([...bodyEdge(straightShape(5, 12), 0.1)]).toEqual([...at(0, 5), ...at(12, 5)]);
-  expect([...flareEdge(roper, 0.1)]).toEqual([...at(0, 6), ...at(5, 6), ...at(9, 4)]);
-  expect([...pinchedEdge(roper, 0.1)]).toEqual([...at(9, 4), ...at(14, 4)]);
+test('the elbow line has its corners at the midline, the armpit, the elbow and the top', () => {
+  expect([...line].map((value) => Math.round(value * 1e9) / 1e9)).toEqual([7, 0, 4, 3, 4, 7, 6.9, 36]);
 });
 
-test('the edge of a frame is its lower side, from the centre line forward, and its front', () => {
-  const { frameWidth, frameHeight } = plainBuckle;
-  const low = 14;
-  const high = low + frameHeight;
-  expect([...frameEdge(plainBuckle, low, 0.1)]).toEqual([
-    ...[0.1 * low, low],
-    ...[0.1 * low + frameWidth / 2, low],
-    ...[0.1 * high + frameWidth / 2, high],
-  ]);
-});
-
-/** x of a broken line with rising stations, straight between corners and level beyond its ends. */
-function forward(line: readonly number[], s: number): number {
-  const last = line.length - 2;
-  if (s <= line[1]!) return line[0]!;
-  for (let i = 0; i < last; i += 2) {
-    const [x, from, next, to] = line.slice(i, i + 4) as [number, number, number, number];
-    if (s <= to) return x + ((next - x) * (s - from)) / (to - from);
-  }
-  return line[last]!;
+interface Case {
+  readonly name: string;
+  readonly at: readonly [number, number];
+  readonly distance: number;
+  readonly to: readonly [number, number];
 }
 
-/** Broken line of some corners between two stations. */
-function lineOf(
-  random: ReturnType<typeof seededRandom>,
-  corners: number,
-  [from, to]: [number, number],
-): number[] {
-  const step = (to - from) / (corners - 1);
-  return Array.from({ length: corners }, (_, i) => [4 + 3 * random.uniform(), from + i * step]).flat();
-}
+const cases: readonly Case[] = [
+  { name: 'beside the upright middle', at: [1.5, 5], distance: 2.5, to: [4, 5] },
+  { name: 'at the armpit', at: [1, 3], distance: 3, to: [4, 3] },
+  // Square to x + s = 7: (1, 1) away.
+  { name: 'below the armpit, square to the line', at: [3, 2], distance: Math.SQRT2, to: [4, 3] },
+  { name: 'further down', at: [4, 1], distance: Math.SQRT2, to: [5, 2] },
+  // The corner is nearest as seen from here: (3, 2) away.
+  { name: 'below the armpit, behind its corner', at: [1, 1], distance: Math.sqrt(13), to: [4, 3] },
+  // (1, -0.1) is square to the line's rise, (0.1, 1).
+  { name: 'above the elbow, square to its corner', at: [3, 7.1], distance: Math.sqrt(1.01), to: [4, 7] },
+  // Twice that, to (5, 17), which is on x = 4 + 0.1 (s - 7).
+  { name: 'against the muscle', at: [3, 17.2], distance: Math.sqrt(4.04), to: [5, 17] },
+  { name: 'behind the corner of the elbow', at: [0, 7.2], distance: Math.sqrt(16.04), to: [4, 7] },
+  { name: 'above the end of the line', at: [6, 38], distance: Math.sqrt(0.81 + 4), to: [6.9, 36] },
+  // Over the line it is an overlap along x.
+  { name: 'over the middle', at: [4.5, 4], distance: -0.5, to: [4, 4] },
+  { name: 'over it below the armpit', at: [6.5, 1], distance: -0.5, to: [6, 1] },
+  { name: 'over it above the elbow', at: [6, 17], distance: -1, to: [5, 17] },
+  { name: 'right on it', at: [5, 17], distance: 0, to: [5, 17] },
+];
 
-test('where a cinch lies over the elbow line, the gap is the most by which it does, at a height of the cinch', () => {
-  const random = seededRandom(12);
-  let over = 0;
-  for (let i = 0; i < 400; i++) {
-    const from = 4 * random.uniform();
-    const to = from + 2 + 10 * random.uniform();
-    const edge = lineOf(random, 2 + (i % 3), [from, to]);
-    const elbow = lineOf(random, 4, [0, 20]);
-    let most = 0;
-    for (let step = 0; step <= 4000; step++) {
-      const s = from + ((to - from) * step) / 4000;
-      most = Math.max(most, forward(edge, s) - forward(elbow, s));
-    }
-    const gap = gapBetween(Float64Array.from(edge), Float64Array.from(elbow));
-    if (most === 0) {
-      expect(gap.distance).toBeGreaterThanOrEqual(0);
-      continue;
-    }
-    over += 1;
-    // Sampled heights fall beside the corners by at most half a step; the lines are no steeper than 3 in a corner's height.
-    expect(gap.distance).toBeLessThanOrEqual(-most + 1e-12);
-    expect(gap.distance).toBeGreaterThan(-most - 0.02);
-    expect([gap.ps, gap.qs]).toEqual([gap.ps, gap.ps]);
-    expect(Math.abs(forward(edge, gap.ps) - forward(elbow, gap.ps) + gap.distance)).toBeLessThan(1e-9);
-    expect(gap.px - gap.qx).toBeCloseTo(-gap.distance, 9);
-    expect(gap.ps).toBeGreaterThan(from - 1e-9);
-    expect(gap.ps).toBeLessThan(to + 1e-9);
-  }
-  expect(over).toBeGreaterThan(100);
+test.each(cases)('$name', ({ at: [x, s], distance, to }) => {
+  const gap = elbowGap(x, s, line);
+  within(gap.distance, distance, 1e-9);
+  within(gap.elbowX, to[0], 1e-9);
+  within(gap.elbowS, to[1], 1e-9);
 });
 
-test('lines that do not lie over one another are as far apart as their nearest points', () => {
-  const elbow = Float64Array.of(9, 0, 8, 4, 8, 7, 12, 20);
-  const gap = { ...gapBetween(Float64Array.of(3, 0, 5, 5), elbow) };
-  expect(gap).toEqual({ distance: 3, px: 5, ps: 5, qx: 8, qs: 5 });
+const plumb: Unrolled = { line, slope: 0, armpit: 3, elbow: 7 };
+const leaning: Unrolled = { ...plumb, slope: 0.1 };
+const shape = { full: 6, pinched: 4, fullUpTo: 5, pinchedFrom: 9, top: 14 };
+const places = (spots: readonly Spot[]): string[] =>
+  spots.map(({ x, s }) => `${x.toFixed(3)} ${s.toFixed(3)}`).sort();
+
+describe('spots', () => {
+  test('of cords that lean: corners, armpit and elbow, and what lies square to a corner of the elbow line', () => {
+    // Edge (3, 0) (3.5, 5) (2.9, 9) (3.4, 14). Square to the first piece, along (0.1, 1): the armpit (4, 3) from
+    // (3 + 0.1 s, s) where (1 - 0.1 s) 0.1 + 3 - s = 0, s = 3.1 / 1.01; the elbow would be at 7.1 / 1.01, beyond 5. To the
+    // second, along (-0.15, 1): the elbow (4, 7) from (3.5 - 0.15 t, 5 + t), (0.5 + 0.15 t) -0.15 + 2 - t = 0,
+    // t = 1.925 / 1.0225; the armpit lies below it. To the third, from (2.9 + 0.1 t, 9 + t): both lie below.
+    const [foot, t] = [3.1 / 1.01, 1.925 / 1.0225];
+    const spots = cordSpots(shape, leaning);
+    expect(places(spots)).toEqual(
+      [
+        [3, 0],
+        [3.3, 3],
+        [3 + 0.1 * foot, foot],
+        [3.5, 5],
+        [3.2, 7],
+        [3.5 - 0.15 * t, 5 + t],
+        [2.9, 9],
+        [3.4, 14],
+      ]
+        .map(([x, s]) => `${x!.toFixed(3)} ${s!.toFixed(3)}`)
+        .sort(),
+    );
+    for (const { s, skin, part } of spots) expect([skin, part]).toEqual([s <= 7, 'cords']);
+  });
+
+  test('widths of cords: full, half way down the flare, pinched', () => {
+    const widthAt = (s: number): number => cordSpots(shape, plumb).find((spot) => spot.s === s)!.width;
+    expect([0, 3, 5, 7, 9, 14].map(widthAt)).toEqual([6, 6, 6, 5, 4, 4]);
+  });
+
+  test('of a frame: its two corners, and armpit and elbow where it hangs beside them; never skin', () => {
+    // 3.75 in wide and 2.5 high, plumb: what is square to the elbow, 7, is level with it.
+    const high = frameSpots(plainBuckle, 14, plumb);
+    expect(places(high)).toEqual(['1.875 14.000', '1.875 16.500']);
+    const beside = frameSpots(plainBuckle, 5, plumb);
+    expect([...new Set(places(beside))]).toEqual(['1.875 5.000', '1.875 7.000', '1.875 7.500']);
+    for (const { skin, part, width } of [...high, ...beside])
+      expect([skin, part, width]).toEqual([false, 'frame', 0]);
+  });
 });

@@ -1,11 +1,13 @@
 /** Checking a cinch, the causes of trouble, what to ask, and what is refused. */
 import { describe, expect, it } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
-import { refusedRuns } from '../../src/advice/refused.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Trouble } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
+import { refusedRuns } from '../../src/report/refused-runs.ts';
 import { phraseText } from '../../src/report/text.ts';
+import { rules } from '../../src/rules/registry.ts';
+import { verdict } from '../../src/rules/rule.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 const current = { style: 'straight', strands: 27, length: 32 } as const;
@@ -115,11 +117,9 @@ describe('check', () => {
 });
 
 describe('what to measure next', () => {
-  it('asks for the length before cutting, then for what narrows the clearance most', () => {
+  it('asks for the length before cutting, and nothing measured makes the first less sure', () => {
     const { ask } = sizeOrder(orderOf(), defaultShop);
     expect(ask[0]?.input).toBe('ring to ring');
-    const rest = ask.slice(1).map(({ sdThen }) => sdThen);
-    expect(rest).toEqual([...rest].sort((a, b) => a - b));
     for (const { chanceNow, chanceThen } of ask) expect(chanceThen).toBeGreaterThanOrEqual(chanceNow - 1e-3);
   });
 
@@ -143,35 +143,33 @@ describe('what is refused', () => {
     const { refused } = sizeOrder(orderOf(), defaultShop);
     const runs = refusedRuns(refused).filter(({ style }) => style === 'straight');
     expect(runs).toHaveLength(1);
-    expect(runs[0]).toMatchObject({ from: 19, to: 31, rule: 'elbow-clearance' });
+    // Straights are tied up to 25 [common practice, no source].
+    expect(runs[0]).toMatchObject({ from: 19, to: 25, rule: 'elbow-clearance' });
   });
 
   it('together with what passes covers every style and strand count that has a buckle', () => {
     const advice = sizeOrder(orderOf(), defaultShop);
-    expect(advice.specs.length + advice.refused.length).toBe(33);
+    // Straights of 11 to 25, both ropers of 19 to 31: 8 + 2 x 7.
+    expect(advice.specs.length + advice.refused.length).toBe(22);
     const passing = new Set(advice.specs.map(({ candidate: c }) => `${c.style} ${c.strands}`));
     for (const { style, strands } of advice.refused) expect(passing.has(`${style} ${strands}`)).toBe(false);
   });
 });
 
-describe('tables of verdicts', () => {
-  // Verdicts are shared among candidates that agree on the axes of a rule: a wrong axis would give wrong tallies in silence.
-  it('count what every rule says of every candidate when it is asked afresh', () => {
-    const shops = [defaultShop, { ...defaultShop, lengths: { min: 26, max: 32, step: 0.5 } }];
+describe('verdicts', () => {
+  it('are what every rule says of every candidate when it is asked afresh', () => {
     const orders = [
       orderOf(),
       orderOf({ use: 'roping', horse: { heartGirth: 55 }, colors: { body: ['sorrel'] }, quantity: 3 }),
       orderOf({ horse: { trouble: ['saddle-rolls'], barrel: 'round' }, saddle: { rigging: rigging('3/4') } }),
     ];
-    for (const shop of shops) {
-      for (const order of orders) {
-        for (const judged of sizeOrder(order, shop).every) {
-          for (const judgement of ['refuse', 'poor', 'cannot-tell'] as const) {
-            const told = judged.findings.filter((finding) => finding.judgement === judgement);
-            expect(judged.countOf(judgement)).toBe(told.length);
-            for (const { rule } of told) expect(judged.judgementOf(rule)).toBe(judgement);
-          }
-        }
+    for (const order of orders) {
+      const { every, facts } = sizeOrder(order, defaultShop);
+      expect(every).toHaveLength(22);
+      for (const { candidate, findings, judgementOf } of every) {
+        const afresh = rules.map((rule) => [rule.id, verdict(rule, facts, candidate).judgement]);
+        expect(findings.map(({ rule, judgement }) => [rule, judgement])).toEqual(afresh);
+        for (const [id, judgement] of afresh) expect(judgementOf(id!)).toBe(judgement);
       }
     }
   });

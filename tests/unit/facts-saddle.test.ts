@@ -1,12 +1,14 @@
 /** Length and ring from what the order says, and all facts as they are told. */
 import { describe, expect, it, test } from 'vitest';
+import { lengthsFor } from '../../src/advice/lengths.ts';
 import { asAssumption, short } from '../../src/facts/estimate.ts';
 import { assumptionsOf, factsOf, workingOf } from '../../src/facts/facts.ts';
-import { lengthFromGirth, lengthSteps, runFor } from '../../src/facts/length.ts';
+import { lengthFromGirth, runFor } from '../../src/facts/length.ts';
 import { weightWorking } from '../../src/facts/weight.ts';
 import { heightAt } from '../../src/geometry/ellipse.ts';
 import type { RiggingStyle } from '../../src/order/types.ts';
 import { defaultModel } from '../../src/sources/numbers.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 import { done, lineOf } from '../support/working.ts';
@@ -44,16 +46,16 @@ describe('length', () => {
     expect(need.ringToRing).toMatchObject({ kind, value: 44, sd: 2 * ring.station.sd });
   });
 
+  // Of rings 45 in apart and 1 in of give 44 are left: less two runs of 3 to 10 in, 24 to 38.
   it.each([
-    [31.3, { min: 20, max: 40, step: 2 }, [30, 32]],
-    [31.3, { min: 20, max: 40, step: 1 }, [30, 31, 32]],
-    [32, { min: 20, max: 40, step: 1 }, [32, 33, 34]],
-    [31.3, { min: 20, max: 40, step: 0.5 }, [30, 30.5, 31, 31.5, 32]],
-    [31.3, { min: 20, max: 40, step: 4 }, [30, 32]],
-    [43, { min: 20, max: 40, step: 1 }, [40]],
-    [17, { min: 20, max: 40, step: 1 }, [20]],
-  ])('of %f in, in a shop of %j: %j', (target, shop, lengths) => {
-    expect(lengthSteps(target, shop)).toEqual(lengths);
+    ['the shop ties', { min: 20, max: 40, step: 1 }, Array.from({ length: 15 }, (_, i) => 24 + i)],
+    ['its steps allow', { min: 20, max: 40, step: 4 }, [24, 28, 32, 36]],
+    ['it is long enough for', { min: 20, max: 25, step: 0.5 }, [24, 24.5, 25]],
+    ['comes nearest, where all are too short', { min: 16, max: 22, step: 1 }, [22]],
+    ['comes nearest, where all are too long', { min: 40, max: 44, step: 1 }, [40]],
+  ])('every length is tried that %s', (_, lengths, tried) => {
+    const found = facts({ saddle: { ringToRing: 45 } });
+    expect(lengthsFor({ ...found, shop: { ...defaultShop, lengths } })).toEqual(tried);
   });
 
   it.each([

@@ -1,11 +1,14 @@
 /** What is said where nothing passes, of the shop, of the tape and of the length; and beside a cinch that was asked about. */
 import { expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
+import { lay } from '../../src/fit/lay.ts';
+import { sideOf } from '../../src/fit/side.ts';
 import { sizeOrder } from '../../src/index.ts';
-import type { CinchAsked } from '../../src/order/types.ts';
+import type { CinchAsked, Style } from '../../src/order/types.ts';
 import { bestText, nothingPassesText } from '../../src/report/about-check.ts';
 import { measureTexts, refusedTexts } from '../../src/report/about-rest.ts';
 import { wayOutText } from '../../src/report/about-way-out.ts';
+import { layersOf } from '../../src/stock/buckles.ts';
 import { defaultShop as shop } from '../../src/stock/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
@@ -56,7 +59,7 @@ test('who asks about one cinch is told that no other passes either', () => {
   expect(of(usual, 15)).toBeUndefined();
 });
 
-test('strands without a style are judged as a straight, which comes nearest the elbow of all: a guess passes nothing', () => {
+test('strands without a style are judged as a straight: a guess passes nothing', () => {
   // On 7/8 a low flare of 25 passes, a straight does not.
   const advice = sizeOrder(orderOf({ saddle: { rigging: rigging('7/8') } }), shop);
   const check = (asked: CinchAsked) => checkCinch(asked, 'current', advice);
@@ -65,16 +68,27 @@ test('strands without a style are judged as a straight, which comes nearest the 
     passes: false,
     filled: [{ part: 'style', taken: 'straight' }, {}, {}],
   });
-  for (let strands = 11; strands <= 31; strands += 2) {
-    const inches = (asked: CinchAsked) =>
-      check({ ...asked, strands }).judged?.candidate.clearance.inches ?? NaN;
-    for (const style of ['high-flare', 'low-flare'] as const) {
-      expect(inches({})).toBeLessThanOrEqual(inches({ style, length: 32, buckle: 'special 6' }) + 1e-9);
-    }
-  }
   // Without strands there is nothing to be too wide: the best there is.
   expect(check({ length: 32 }).judged?.candidate.style).toBe(advice.specs[0]!.candidate.style);
 });
+
+test.each(['full', '7/8', '3/4', 'center-fire'] as const)(
+  'on %s no roper comes nearer the elbow than a straight of its strands on its buckle, so that a straight is the careful guess',
+  (position) => {
+    const side = sideOf(sizeOrder(orderOf({ saddle: { rigging: rigging(position) } }), shop).facts);
+    for (const buckle of shop.buckles) {
+      for (let strands = 11; strands <= 31; strands += 2) {
+        for (const layers of layersOf(buckle, strands)) {
+          const likely = (style: Style): number =>
+            lay({ style, strands, layers, buckle, length: 32 }, side)!.clearance.likely;
+          const straight = likely('straight');
+          expect(likely('high-flare')).toBeGreaterThanOrEqual(straight - 1e-9);
+          expect(likely('low-flare')).toBeGreaterThanOrEqual(straight - 1e-9);
+        }
+      }
+    }
+  },
+);
 
 test('the best is told beside a cinch of its style and strands when another length or buckle was named', () => {
   // 19 strands, which more than one buckle takes.

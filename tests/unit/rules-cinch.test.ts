@@ -1,7 +1,8 @@
 /** Rules about cords and buckles at their bounds: which side a bound belongs to, how far off it is, and what is told. */
 import { describe, expect, it, test } from 'vitest';
 import type { Candidate } from '../../src/fit/candidate.ts';
-import type { Kind, Order, Use } from '../../src/order/types.ts';
+import type { Use } from '../../src/order/types.ts';
+import { uses } from '../../src/order/words.ts';
 import { defaultModel as model } from '../../src/sources/numbers.ts';
 import { judgedBy } from '../support/judged.ts';
 import { plainBuckle } from '../support/orders.ts';
@@ -12,11 +13,15 @@ const least = 1e-9;
 const special6 = { ...plainBuckle, id: 'six', double: { min: 27, max: 31 } };
 
 describe('buckle-strands', () => {
-  const judged = (layers: Candidate['layers'], buckleWidth: number, special = false) =>
+  const judged = (layers: Candidate['layers'], wide: number, more: Partial<Candidate> = {}) =>
     judgedBy(
       'buckle-strands',
       { model, shop: { buckles: [special6, plainBuckle] } },
-      { buckle: { ...plainBuckle, special }, layers, strands: 29, buckleWidth },
+      {
+        style: 'straight',
+        buckle: { ...plainBuckle, special: false },
+        ...{ layers, strands: 29, width: wide, buckleWidth: 4, ...more },
+      },
     );
 
   // From 7 in on a special buckle: common practice, no source.
@@ -25,18 +30,25 @@ describe('buckle-strands', () => {
     [1, 7 - least, 'good'],
     [1, 7, 'refuse'],
     [2, 7.25, 'refuse'],
-  ] as const)('in %i layers, %f wide: %s', (layers, width, judgement) => {
+  ] as const)('a straight in %i layers, %f wide: %s', (layers, width, judgement) => {
     expect(judged(layers, width).judgement).toBe(judgement);
   });
 
+  test('a roper may be as wide as it likes where it fans out: at the buckle weaves pinch it', () => {
+    const roper = { style: 'high-flare', width: 7.75 } as const;
+    expect(judged(2, 7.75, { ...roper, buckleWidth: 7 - least }).judgement).toBe('good');
+    expect(judged(2, 7.75, { ...roper, buckleWidth: 7 })).toMatchObject({ judgement: 'refuse', margin: 0 });
+  });
+
   test('a special buckle takes any width, but not what it has no room for', () => {
-    expect(judged(1, 7.25, true).judgement).toBe('good');
-    expect(judged(0, 4, true).judgement).toBe('refuse');
+    const special = { buckle: { ...plainBuckle, special: true } };
+    expect(judged(1, 7.25, special).judgement).toBe('good');
+    expect(judged(0, 4, special).judgement).toBe('refuse');
   });
 
   test('what is told, and by how much it is too wide', () => {
     expect(judged(2, 7.25).margin).toBe(-0.25);
-    expect(judged(2, 7.25).told).toContain('7.25 wide at the buckle');
+    expect(judged(2, 7.25).told).toContain('7.25 wide below the buckle');
     expect(judged(2, 7.25).told).toContain('from 7 an ordinary one');
     expect(judged(0, 4).told).toContain('does not take 29 strands: b');
     expect(judged(1, 4).told).toBe('the b buckle takes 29 strands in a single layer');
@@ -94,53 +106,29 @@ describe('roping-strength', () => {
   const judged = (strands: number, use: Use | undefined = 'roping') =>
     judgedBy('roping-strength', { order: { use } }, { strands });
 
+  // Roping 19, ranch work 17: common practice, no source.
   it.each([
-    [19, 'good'],
-    [18, 'acceptable'],
-    [15, 'acceptable'],
-    [14, 'poor'],
-  ] as const)('%i: %s', (strands, judgement) => {
-    expect(judged(strands).judgement).toBe(judgement);
-    expect(judged(strands).margin).toBe(strands - 19);
-    expect(judged(strands).told).toContain(
-      `${strands} strands: ${judgement === 'good' ? 'as ropers are' : 'ropers are usually tied with more'}`,
-    );
+    ['roping', 19, 'good', 0],
+    ['roping', 18, 'acceptable', -1],
+    ['roping', 15, 'acceptable', -4],
+    ['roping', 14, 'poor', -5],
+    ['ranch', 17, 'good', 0],
+    ['ranch', 16, 'acceptable', -1],
+    ['ranch', 13, 'acceptable', -4],
+    ['ranch', 12, 'poor', -5],
+  ] as const)('for %s, %i: %s, margin %i', (use, strands, judgement, margin) => {
+    expect(judged(strands, use)).toEqual({
+      judgement,
+      margin,
+      told: `${strands} strands: ${judgement === 'good' ? 'as usual for' : 'more are usual for'} ${use}`,
+    });
   });
 
-  test('is no question where nobody ropes, and open where nobody said', () => {
-    expect(judged(11, 'trail').judgement).toBe('not-applicable');
+  test('is no question where nothing pulls, and open where nobody said', () => {
+    for (const use of uses.filter((each) => each !== 'roping' && each !== 'ranch'))
+      expect(judged(11, use)).toMatchObject({ judgement: 'not-applicable', told: expect.stringContaining(use) });
     const unsaid = judgedBy('roping-strength', { order: {} }, { strands: 21 });
-    expect(unsaid.judgement).toBe('cannot-tell');
-    expect(unsaid.told).not.toBe(judged(11, 'trail').told);
-  });
-});
-
-describe('pony-strands', () => {
-  const judged = (strands: number, girth = 50, kind: Kind | undefined = 'pony') =>
-    judgedBy(
-      'pony-strands',
-      { order: { horse: { kind } as Order['horse'] }, girth: { value: girth } },
-      { strands },
-    );
-
-  it.each([
-    [9, 'acceptable', -2],
-    [11, 'good', 0],
-    [12, 'good', 1],
-    [13, 'good', 0],
-    [15, 'acceptable', -2],
-  ] as const)('%i: %s, margin %i', (strands, judgement, margin) => {
-    expect(judged(strands)).toMatchObject({ judgement, margin });
-    expect(judged(strands).told).toMatch(
-      judgement === 'good' ? /strands, as ponies/ : /strands: ponies .* 11 to 13$/,
-    );
-  });
-
-  test('is no question from 60 in of girth on, nor of another kind', () => {
-    expect(judged(17, 60 - 1e-9).judgement).toBe('acceptable');
-    expect(judged(17, 60).judgement).toBe('not-applicable');
-    expect(judged(17, 50, 'mule').judgement).toBe('not-applicable');
-    expect(judged(17, 50, 'mule').told).not.toBe(judged(17, 60).told);
+    expect(unsaid).toMatchObject({ judgement: 'cannot-tell', told: 'nobody said what the horse is used for' });
   });
 });
 

@@ -1,7 +1,6 @@
 /** The rule about the shelf: what is enough, what may be ordered, what is told. */
 import { describe, expect, it, test } from 'vitest';
 import type { Shop } from '../../src/order/types.ts';
-import { stock } from '../../src/rules/stock.ts';
 import type { CordShelf, Shelf } from '../../src/stock/shelf.ts';
 import { judgedBy } from '../support/judged.ts';
 import { plainBuckle } from '../support/orders.ts';
@@ -33,18 +32,13 @@ describe('stock', () => {
     readonly quantity?: number;
     readonly feet?: number;
     readonly accentFeet?: number;
-    readonly accentAtMost?: number;
     readonly buckle?: Partial<typeof plainBuckle>;
   }
-  const judged = ({ shelf, quantity = 1, feet = 60, accentFeet = 20, accentAtMost = 25, buckle }: Ask) =>
+  const judged = ({ shelf, quantity = 1, feet = 60, accentFeet = 20, buckle }: Ask) =>
     judgedBy(
       'stock',
-      {
-        order: { quantity },
-        shop: { cords },
-        shelf: { body, accent: none, bodyTight: true, accentTight: false, ...shelf },
-      },
-      { cordFeet: feet, accentFeet, accentAtMost, buckle: { ...plainBuckle, ...buckle } },
+      { order: { quantity }, shop: { cords }, shelf: { body, accent: none, ...shelf } },
+      { cordFeet: feet, accentFeet, buckle: { ...plainBuckle, ...buckle } },
     );
 
   it.each([
@@ -65,18 +59,6 @@ describe('stock', () => {
     expect(judged({ feet: 120.2 }).told).toBe(
       'needs 121 ft of natural cord; 120 ft on hand, and no more to be had',
     );
-  });
-
-  test('where there is enough for every cinch the margin is told all the same', () => {
-    expect(judged({ feet: 100, shelf: { bodyTight: false } })).toMatchObject({
-      judgement: 'good',
-      margin: 20,
-    });
-    const out = { ...body, feetOnHand: 0 };
-    expect(judged({ feet: 10, shelf: { bodyTight: false, body: out } })).toMatchObject({
-      judgement: 'refuse',
-      margin: -10,
-    });
   });
 
   test('no color asked for: only the buckle counts', () => {
@@ -106,56 +88,38 @@ describe('stock', () => {
     const odd = { ...(ply === 8 ? body : accent), ply, colors: [unknown], unknown };
     const found = judged({ shelf: ply === 8 ? { body: odd } : { accent: odd } });
     expect(found).toEqual({ judgement: 'cannot-tell', margin: undefined, told });
-    const tight = judged({
-      shelf: ply === 8 ? { body: odd } : { accent: odd, accentTight: true },
-      accentAtMost: 99,
-    });
-    expect(tight.judgement).toBe('cannot-tell');
   });
 
   describe('accent cord', () => {
     const short = (change: Partial<CordShelf>, ask: Ask = {}) =>
-      judged({ ...ask, shelf: { accent: { ...accent, ...change }, accentTight: true } });
+      judged({ ...ask, shelf: { accent: { ...accent, ...change } } });
 
     it.each([
-      [{ accentFeet: 30, accentAtMost: 30 }, 'good'],
-      [{ accentFeet: 25, accentAtMost: 31 }, 'good'],
-      [{ accentFeet: 31, accentAtMost: 31 }, 'refuse'],
-      [{ accentFeet: 15, accentAtMost: 15, quantity: 2 }, 'good'],
-      [{ accentFeet: 15.5, accentAtMost: 16, quantity: 2 }, 'refuse'],
+      [{ accentFeet: 30 }, 'good'],
+      [{ accentFeet: 31 }, 'refuse'],
+      [{ accentFeet: 15, quantity: 2 }, 'good'],
+      [{ accentFeet: 15.5, quantity: 2 }, 'refuse'],
     ] as const)('%j: %s', (ask, judgement) => {
       expect(short({}, { feet: 20, ...ask }).judgement).toBe(judgement);
     });
 
     test('names both colors and both plies', () => {
-      expect(short({}, { accentFeet: 31, accentAtMost: 40 }).told).toBe(
+      expect(short({}, { accentFeet: 31 }).told).toBe(
         'needs 31 ft of rust and sage accent cord; 30 ft on hand, and no more to be had',
       );
-      const more = short({ orderable: true }, { accentFeet: 15.2, accentAtMost: 40, quantity: 2, feet: 20 });
-      expect(more).toMatchObject({ judgement: 'acceptable' });
+      const more = short({ orderable: true }, { accentFeet: 15.2, quantity: 2, feet: 20 });
+      expect(more.judgement).toBe('acceptable');
       within(more.margin!, -0.4, 1e-9);
       expect(more.told).toContain('needs 31 ft');
     });
 
-    test('where it is certain to be enough nobody counts its feet', () => {
-      const alone = (accentAtMost: number, accentTight = true) =>
-        judged({ shelf: { body: { ...none, ply: 8 }, accent, accentTight }, accentFeet: 29, accentAtMost });
-      const there = { judgement: 'good', told: 'buckles and rust and sage cord are on the shelf' };
-      expect(alone(31)).toEqual({ ...there, margin: 1 });
-      expect(alone(30)).toEqual({ ...there, margin: undefined });
-      expect(alone(99, false)).toEqual({ ...there, margin: undefined });
-    });
-
-    test('none at all is short for anybody, and some is enough for one that is not tight', () => {
-      const loose = (change: Partial<CordShelf>) =>
-        judged({ shelf: { accent: { ...accent, ...change } }, accentAtMost: 99 });
-      expect(loose({}).judgement).toBe('good');
-      expect(loose({ feetOnHand: 0 }).judgement).toBe('refuse');
-      expect(loose({ feetOnHand: 0 }).told).toContain(
-        'needs 20 ft of rust and sage accent cord; 0 ft on hand',
-      );
-      expect(loose({ feetOnHand: 0, orderable: true }).judgement).toBe('acceptable');
-      expect(loose({ feetOnHand: 0 }).margin).toBeUndefined();
+    test('alone it is told alone, with its own margin', () => {
+      const alone = judged({ shelf: { body: { ...none, ply: 8 }, accent }, accentFeet: 29 });
+      expect(alone).toEqual({
+        judgement: 'good',
+        margin: 1,
+        told: 'buckles and rust and sage cord are on the shelf',
+      });
     });
   });
 
@@ -168,19 +132,6 @@ describe('stock', () => {
     expect(judged({ shelf: { body: unknown }, buckle: { onHand: 0, orderable: false } }).judgement).toBe(
       'refuse',
     );
-    expect(
-      judged({ shelf: { accent, accentTight: true }, accentFeet: 99, accentAtMost: 99, feet: 500 }).told,
-    ).toContain('natural');
-  });
-
-  test('only what may be short is looked at', () => {
-    const idle = (bodyTight: boolean, accentTight: boolean) =>
-      stock.idle?.({ shelf: { body, accent, bodyTight, accentTight } } as Parameters<
-        NonNullable<typeof stock.idle>
-      >[0]);
-    expect(idle(true, true)).toEqual([]);
-    expect(idle(false, true)).toEqual(['cordFeet']);
-    expect(idle(true, false)).toEqual(['accentFeet', 'accentAtMost']);
-    expect(idle(false, false)).toEqual(['cordFeet', 'accentFeet', 'accentAtMost']);
+    expect(judged({ shelf: { accent }, accentFeet: 99, feet: 500 }).told).toContain('natural');
   });
 });

@@ -14,6 +14,7 @@ const units: Readonly<Record<NumberUnit, string>> = {
   lbf: 'lbf',
   chance: 'chance',
   deg: 'degrees',
+  strands: 'strands',
 };
 
 /** Numbers that no shop file overrides. */

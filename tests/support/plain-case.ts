@@ -1,0 +1,40 @@
+/** Orders and cinches in the words of the second geometry. */
+import type { Candidate } from '../../src/fit/candidate.ts';
+import type { Order } from '../../src/order/types.ts';
+import type { PlainCinch, PlainHorse } from './second-geometry.ts';
+
+/** Bars nobody measured are 12 in long [common practice, no source]. */
+const USUAL_BARS = 12;
+
+/** An order without a photo; of a horse that was not taped the girth must be said. */
+export function plainHorse({ horse, saddle }: Order, girth = horse.heartGirth): PlainHorse {
+  if (girth === undefined) throw new Error('which girth?');
+  const { rigging, barSpan = USUAL_BARS, ringToRing, ringDrop, style } = saddle;
+  return {
+    girth,
+    elbowRoom: horse.elbowRoom,
+    setBack: rigging.kind === 'measured' ? rigging.setBack : (1 - rigging.fraction) * barSpan,
+    ringToRing,
+    ringDrop,
+    style,
+    round: horse.barrel === 'round',
+    barrelTold: horse.barrel !== undefined,
+    girthTaped: horse.heartGirth !== undefined,
+    setBackMeasured: rigging.kind === 'measured',
+  };
+}
+
+/** A cinch as tied; how it was laid counts only for where a roper begins to widen. */
+export function plainCinch({ style, strands, layers, buckle, length, flareStart = 0 }: Candidate): PlainCinch {
+  const { barWidth, frameWidth, frameHeight } = buckle;
+  return {
+    style: style === 'straight' ? 'straight' : 'roper',
+    strands,
+    layers: layers === 2 ? 2 : 1,
+    barWidth,
+    frameWidth,
+    frameHeight,
+    length,
+    flareStart,
+  };
+}
