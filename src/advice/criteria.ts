@@ -6,6 +6,7 @@ import { enoughFor } from '../rules/roping-strength.ts';
 import { bandOf, usualWords } from '../rules/usual-strands.ts';
 import { chance, count, say, type Phrase } from '../units/phrase.ts';
 import type { Judged } from './judge.ts';
+import { hasCloseGroove } from './welfare.ts';
 
 export interface Criterion {
   readonly id: string;
@@ -39,37 +40,33 @@ const offTheSore: Criterion = {
   because: () => say`it keeps further off the sore than the cinch ridden in now, and the other does not`,
 };
 
-/** A saddle that slips is held; for a plain need a straight stands before ropers, if it is one that makers tie. */
-const styleFor = (
-  { slipNeed, order, practice }: CaseFacts,
-  isGood: (judged: Judged) => boolean,
-): Criterion => {
-  const { use } = order;
-  const inBand = ({ candidate }: Judged): boolean =>
-    stepsOutside(candidate.strands, bandOf({ practice }, candidate)) === 0;
-  if (slipNeed.level >= 2)
-    return {
-      id: 'holds the saddle',
-      key: (judged) => {
-        const { style } = judged.candidate;
-        if (style === 'straight' || !inBand(judged)) return 2;
-        if (style === 'low-flare') return 1;
-        return isGood(judged) ? 0 : 2;
-      },
-      because: ({ candidate }) =>
-        candidate.style === 'high-flare'
-          ? say`a flare that starts high grips best where the saddle slips, and the elbow has room for it`
-          : say`where the saddle slips a low flare grips more than a straight, and the elbow has no room for a high one`,
-    };
+type IsGood = (judged: Judged) => boolean;
+
+/** A saddle that slips is held by the flare the elbow has room for; one that creeps forward leaves no room for a high one. */
+function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
+  const hasRoom = !hasCloseGroove(facts);
   return {
-    id: 'a plain cinch for a plain need',
-    key: ({ candidate: { style, strands } }) =>
-      use !== 'roping' && style === 'straight' && strands > practice.narrowest - 1
-        ? 0
-        : Number(use !== 'roping'),
-    because: () => say`nothing here slips and nobody ropes: a roper would only add weaving`,
+    id: 'holds the saddle',
+    key: (judged) => {
+      const { style, strands } = judged.candidate;
+      if (style === 'straight' || stepsOutside(strands, facts.practice.roper) > 0) return 2;
+      if (style === 'low-flare') return 1;
+      return hasRoom && isGood(judged) ? 0 : 2;
+    },
+    because: ({ candidate }) =>
+      candidate.style === 'high-flare'
+        ? say`a flare that starts high grips best where the saddle slips, and the elbow has room for it`
+        : say`a low flare grips where the saddle slips, and gives the elbow more room than a high one`,
   };
-};
+}
+
+/** For a plain need a straight stands before ropers, if it is one that makers tie. */
+const plainFirst = ({ practice }: CaseFacts): Criterion => ({
+  id: 'a plain cinch for a plain need',
+  key: ({ candidate: { style, strands } }) =>
+    Number(style !== 'straight' || strands <= practice.narrowest - 1),
+  because: () => say`nothing here slips and nobody ropes: a roper would only add weaving`,
+});
 
 const whatPracticeTies = ({ practice }: CaseFacts): Criterion => ({
   id: 'what practice ties',
@@ -90,7 +87,7 @@ const enoughCords = (enough: number): Criterion => ({
 });
 
 /** A good straight with enough cords needs no weaving. */
-const noIdleWeaving = (enough: number, isGood: (judged: Judged) => boolean): Criterion => ({
+const noIdleWeaving = (enough: number, isGood: IsGood): Criterion => ({
   id: 'no weaving that adds nothing',
   key: (judged) =>
     Number(judged.candidate.style !== 'straight' || judged.candidate.strands < enough || !isGood(judged)),
@@ -100,7 +97,7 @@ const noIdleWeaving = (enough: number, isGood: (judged: Judged) => boolean): Cri
 /** Sureness that prints alike is alike. */
 const percent = (judged: Judged): number => Math.round(100 * sureness(judged));
 
-const goodAtElbow = (isGood: (judged: Judged) => boolean): Criterion => ({
+const goodAtElbow = (isGood: IsGood): Criterion => ({
   id: 'good at the elbow',
   key: (judged) => (isGood(judged) ? 0 : 101 - percent(judged)),
   because: surer,
@@ -117,7 +114,7 @@ const moreStrands: Criterion = {
 export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
   const { order, model, slipNeed } = facts;
   const goal = model[isSore(order) ? 'chance-sore' : 'chance-good'];
-  const isGood = (judged: Judged): boolean => sureness(judged) >= goal && !isPoor(judged);
+  const isGood: IsGood = (judged) => sureness(judged) >= goal && !isPoor(judged);
   const enough = enoughFor(order.use);
   const elbow = goodAtElbow(isGood);
   const work = [
@@ -126,5 +123,7 @@ export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
   ];
   // Strands for the work never come before a sore elbow.
   const needs = isSore(order) ? [elbow, ...work] : [...work, elbow];
-  return [notPoor, offTheSore, styleFor(facts, isGood), whatPracticeTies(facts), ...needs, moreStrands];
+  const style =
+    slipNeed.level >= 2 ? [holdsTheSaddle(facts, isGood)] : order.use === 'roping' ? [] : [plainFirst(facts)];
+  return [notPoor, offTheSore, ...style, whatPracticeTies(facts), ...needs, moreStrands];
 }

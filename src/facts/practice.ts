@@ -46,8 +46,8 @@ const pony: Bounds = { least: 9, low: 11, high: 13, most: 15 };
 /** Girths, inches, from which on a small horse is one no longer by halves, and up to which it is a pony [choice]. */
 const passage = { pony: { from: 67, to: 73 }, other: { from: 58, to: 68 } } as const;
 
-/** Ropers are tied two to six strands over the straight of the same order [common practice, no source]. */
-const OVER = { least: 2, most: 6 };
+/** Ropers are tied two to six strands over the straight of the same order [common practice, no source]; usually not all six [choice]. */
+const OVER = { least: 2, usual: 4, most: 6 };
 /** The narrowest straight of a grown horse, and of a pony [choice, from the table above]. */
 const NARROWEST = { grown: 13, pony: 9 };
 
@@ -75,7 +75,7 @@ export function practiceOf(asked: Asked, model: Model): Practice {
   };
   return {
     straight,
-    roper: roperBand(bounds, model),
+    roper: roperBand(bounds, share, model),
     narrowest: mix(NARROWEST.grown, NARROWEST.pony, share),
   };
 }
@@ -92,10 +92,19 @@ function shortOfRoom({ horse, room, k, isGalled }: Asked, model: Model): number 
   return isSeen(room) ? Math.max(0, Math.min(1, (usual - room.value) / (SHORT * k))) : 0;
 }
 
-function roperBand({ low, high }: Bounds, model: Model): StrandBand {
+/** On a pony even the narrowest roper is wider than makers tie. */
+function roperBand({ low, high }: Bounds, ponyShare: number, model: Model): StrandBand {
   const least = model['roper-fewest'];
-  const most = Math.max(least, high + OVER.most);
-  return { least, from: least, low: Math.max(least, low + OVER.least), high: most, to: most, most };
+  const over = (strands: number): number => mix(high + strands, pony.most, ponyShare);
+  const usual = over(OVER.usual);
+  return {
+    least,
+    from: least,
+    low: Math.max(least, low + OVER.least),
+    high: usual,
+    to: usual,
+    most: over(OVER.most),
+  };
 }
 
 function rowAt(back: number): Bounds {

@@ -66,7 +66,11 @@ export const saddle = block('the saddle', {
   'bar-span': maybe(measure(ranges.barSpan)),
   'ring-to-ring': maybe(measure(ranges.ringToRing)),
   'ring-drop': maybe(measure(ranges.ringDrop)),
-  double: maybe(trueFalse('double rigged: the ticket gets a keeper for the connecting strap; the front cinch is sized alone')),
+  double: maybe(
+    trueFalse(
+      'double rigged: the ticket gets a keeper for the connecting strap; the front cinch is sized alone',
+    ),
+  ),
 });
 
 export const cinch = {

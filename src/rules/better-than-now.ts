@@ -20,6 +20,8 @@ const next = (elbowWidth: number, frameWidth: number) =>
 /** A frame so much narrower is another frame, and one so much higher lies elsewhere, inches [choice]. */
 const NARROWER = 0.25;
 const HIGHER = 1;
+/** Surer by less is the same cinch again [choice]. */
+const SURER = 0.05;
 const ROUNDING = 1e-9;
 
 /** Whether the buckle rubs where the one in use does: wider, or no narrower and no higher either. */
@@ -33,10 +35,13 @@ export function rubsAgain(
   return wider || (!narrower && low < frame.low + HIGHER - ROUNDING);
 }
 
-/** Whether the cords gall where those in use do: wider at the elbow, or no surer. */
+/** Whether the cords gall where those in use do: wider at the elbow, or hardly surer. */
 function gallsAgain({ order, current: { cords } }: Seen, { clearance, elbowWidth }: Next): boolean {
   if (cords === undefined || !isGalled(order)) return false;
-  return elbowWidth > cords.elbowWidth + ROUNDING || clearance.likely <= cords.clearance.likely;
+  return (
+    elbowWidth > cords.elbowWidth + ROUNDING ||
+    clearance.likely < Math.min(0.99, cords.clearance.likely + SURER)
+  );
 }
 
 export const betterThanNow = rule({
@@ -60,7 +65,7 @@ export const betterThanNow = rule({
     if (gallsAgain(seen, candidate))
       return {
         judgement: 'poor',
-        reason: () => say`at the elbow it is wider than the one that galls, or no surer`,
+        reason: () => say`at the elbow it is wider than the one that galls, or hardly surer`,
       };
     return { judgement: 'good', reason: () => say`it keeps further off the sore than the one ridden in now` };
   },

@@ -21,12 +21,14 @@ const odd = (bound: number): number => 2 * Math.round((bound - 1) / 2) + 1;
 
 /** "17 to 19 strands are usual where this ring hangs". */
 export function usualWords(band: StrandBand): Phrase {
+  if (odd(band.high) < odd(band.low)) return say`ropers are too wide for a horse this small`;
   return say`${count(odd(band.low))} to ${count(odd(band.high))} strands are usual where this ring hangs`;
 }
 
 const words = (seen: Seen, { style, strands }: Tied): Phrase => {
   const band = bandOf(seen, { style });
   const usual = usualWords(band);
+  if (usual.values.length === 0) return usual;
   const more = isUsual(strands, band)
     ? ''
     : !isTied(strands, band)
