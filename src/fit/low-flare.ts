@@ -22,7 +22,7 @@ function solve(made: Pick<Made, 'strands' | 'layers'>, side: Side): number {
   const wanted = target(side);
   // Further down a flare is never nearer: what is narrow takes the place of what is wide.
   const keeps = (start: number): boolean => {
-    const flare = roperShape({ ...made, start, top: start }, model);
+    const flare = roperShape({ strands: made.strands, layers: made.layers, start, top: start }, model);
     return cordSpots(flare, side).every(({ skin, gap }) => !skin || gap.distance >= wanted);
   };
   // One that begins higher is whole wherever the skin is thin.

@@ -68,7 +68,7 @@ export const saddle = block('the saddle', {
   'ring-drop': maybe(measure(ranges.ringDrop)),
   double: maybe(
     trueFalse(
-      'double rigged: the ticket gets a keeper for the connecting strap; the front cinch is sized alone',
+      'whether the saddle is double rigged: the ticket then has a keeper for the connecting strap',
     ),
   ),
 });

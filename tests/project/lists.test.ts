@@ -124,6 +124,8 @@ describe('on horses and cinches drawn at random', () => {
     }
     // What a rule does not say here was not tried: what it reads is never drawn.
     const silent = rule.can.filter((judgement) => !said.has(judgement));
-    expect(silent, 'draw what the rule reads in tests/support/random-cases.ts').toEqual(unheard[rule.id] ?? []);
+    expect(silent, 'draw what the rule reads in tests/support/random-cases.ts').toEqual(
+      unheard[rule.id] ?? [],
+    );
   });
 });

@@ -94,7 +94,12 @@ test('a point behind the line is as far from it as the library says; over it, le
     within(forwardAt(elbow, elbowS), elbowX, 1e-9);
     within(Math.hypot(x - elbowX, s - elbowS), Math.abs(distance), 1e-9);
     const level = forwardAt(elbow, s) - x;
-    if (level > 0) within(distance, Math.min(...segments(elbow).map((piece) => piece.distanceTo(new Point(x, s))[0])), 1e-9);
+    if (level > 0)
+      within(
+        distance,
+        Math.min(...segments(elbow).map((piece) => piece.distanceTo(new Point(x, s))[0])),
+        1e-9,
+      );
     else within(distance, level, 1e-9);
     seen[level > 0 ? 'behind' : 'over'] += 1;
   }

@@ -1,15 +1,14 @@
 /** Laws that must hold for any horse and saddle, whatever the numbers. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Judged } from '../../src/advice/judge.ts';
 import { factsOf, type Facts } from '../../src/facts/facts.ts';
 import type { Clearance } from '../../src/fit/candidate.ts';
-import { Ground } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
+import { sideOf } from '../../src/fit/side.ts';
+import { cordSpots, frameSpots, type Spot } from '../../src/fit/spots.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Buckle, Order, Shop, Style } from '../../src/order/types.ts';
 import { defaultModel, modelNumbers, type Model, type ModelKey } from '../../src/sources/numbers.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
 import { orderOf, plainBuckle as buckle, shopWith } from '../support/orders.ts';
 import { withinRelative } from '../support/within.ts';
 
@@ -51,22 +50,37 @@ interface Asked {
 }
 
 function clearanceOn(facts: Facts, { style, strands, length }: Asked): Clearance | undefined {
-  return lay({ style, strands, length, buckle, layers: 1 }, new Ground(facts))?.clearance;
+  return lay({ style, strands, length, buckle, layers: 1 }, sideOf(facts))?.clearance;
 }
 
-const inchesOf = (clearance: Clearance | undefined): number => clearance?.inches ?? Number.NaN;
+/** How far cords in thin skin, and everything against muscle, keep from the elbow line. */
+function gapsOn(facts: Facts, { style, strands, length }: Asked): [skin: number, muscle: number] | undefined {
+  const side = sideOf(facts);
+  const cinch = lay({ style, strands, length, buckle, layers: 1 }, side);
+  if (cinch === undefined) return undefined;
+  const cords = cordSpots(cinch.shape, side);
+  const least = (spots: readonly Spot[]): number => Math.min(...spots.map(({ gap }) => gap.distance));
+  // Level with the point of the elbow the one ends and the other begins.
+  const above = cords.filter(({ s }) => s >= side.elbow);
+  return [least(cords.filter(({ skin }) => skin)), least([...above, ...frameSpots(buckle, cinch.low, side)])];
+}
 
 describe('clearance', () => {
-  it('never grows with more strands', () => {
+  it('never grows with more strands, nor does the chance to keep it', () => {
     fc.assert(
       fc.property(anyOrder, anyCinch, (order, cinch) => {
         const facts = factsOf(order, defaultModel);
-        const fewer = clearanceOn(facts, cinch);
-        const more = clearanceOn(facts, { ...cinch, strands: cinch.strands + 2 });
+        const wider = { ...cinch, strands: cinch.strands + 2 };
+        const [fewer, more] = [gapsOn(facts, cinch), gapsOn(facts, wider)];
         fc.pre(fewer !== undefined && more !== undefined);
-        expect(inchesOf(more)).toBeLessThanOrEqual(inchesOf(fewer) + 1e-6);
+        more.forEach((gap, i) => {
+          // A low flare of more strands begins lower, found to a few thousandths.
+          if (cinch.style !== 'low-flare') expect(gap).toBeLessThanOrEqual(fewer[i]! + 1e-9);
+        });
+        const [before, then] = [clearanceOn(facts, cinch)!.likely, clearanceOn(facts, wider)!.likely];
+        expect(then).toBeLessThanOrEqual(before + 0.002);
       }),
-      { seed: 1, numRuns: 400 },
+      { seed: 1, numRuns: 1000 },
     );
   });
 
@@ -80,9 +94,11 @@ describe('clearance', () => {
             { ...order, saddle: { ...order.saddle, rigging: { kind: 'measured', setBack: value } } },
             defaultModel,
           );
-        const here = inchesOf(clearanceOn(at(setBack), asked));
+        const [here, there] = [gapsOn(at(setBack), asked), gapsOn(at(setBack + back), asked)];
         // Past plumb the nearest point may leave the elbow for the armpit, where the ring hardly matters, never nearer.
-        expect(inchesOf(clearanceOn(at(setBack + back), asked))).toBeGreaterThanOrEqual(here - 1e-9);
+        there!.forEach((gap, i) => {
+          expect(gap).toBeGreaterThanOrEqual(here![i]! - 1e-9);
+        });
       }),
       { seed: 2, numRuns: 400 },
     );
@@ -93,11 +109,11 @@ describe('clearance', () => {
       fc.property(anyOrder, anyCinch, inches(0.5, 2), (order, { style, strands, length }, by) => {
         const small = lay(
           { style, strands, length, buckle, layers: 1 },
-          new Ground(factsOf(order, defaultModel)),
+          sideOf(factsOf(order, defaultModel)),
         );
         const big = lay(
           { style, strands, length: length * by, buckle: scaledBuckle(by), layers: 1 },
-          new Ground(factsOf(scaledOrder(order, by), scaledModel(by))),
+          sideOf(factsOf(scaledOrder(order, by), scaledModel(by))),
         );
         expect(big === undefined).toBe(small === undefined);
         if (small === undefined || big === undefined) return;
@@ -106,7 +122,6 @@ describe('clearance', () => {
         withinRelative(big.buckleAboveElbow + by * 10, by * (small.buckleAboveElbow + 10), 1e-9);
         // A flare solved to be as near as the pinched part has two nearest points, and a spread for each.
         if (style === 'straight') withinRelative(big.clearance.sd, by * small.clearance.sd, 1e-6);
-        withinRelative(big.gripArea, by * by * small.gripArea, 1e-6);
       }),
       { seed: 3, numRuns: 300 },
     );
@@ -150,9 +165,9 @@ describe('clearance', () => {
         ];
         for (const order2 of measured) {
           const then = clearanceOn(factsOf(order2, defaultModel), cinch);
-          // With two parts all but equally near, rounding chooses the point and so the spread.
-          if (Math.abs((then?.station ?? 0) - (now?.station ?? 0)) > 1e-6) continue;
-          expect(then?.sd).toBeLessThanOrEqual((now?.sd ?? 0) + 1e-3);
+          // Up against the muscle room and lean move a gap against each other, so that knowing one may show the other.
+          if (now?.skin !== true || Math.abs((then?.station ?? 0) - now.station) > 1e-6) continue;
+          expect(then?.sd).toBeLessThanOrEqual(now.sd + 1e-3);
           compared++;
         }
       }),
@@ -176,11 +191,7 @@ describe('clearance', () => {
 
 describe('what is admitted', () => {
   const admitted = (order: Order, shop: Shop): Set<string> =>
-    new Set(
-      sizeOrder(order, shop)
-        .every.filter((entry) => entry.countOf('refuse') === 0)
-        .map(({ candidate: c }) => `${c.style} ${c.strands} ${c.buckle.id} ${c.length}`),
-    );
+    new Set(sizeOrder(order, shop).specs.map(({ candidate: c }) => `${c.style} ${c.strands}`));
 
   it('never grows with a larger required clearance', () => {
     fc.assert(
@@ -207,57 +218,6 @@ describe('what is admitted', () => {
         for (const spec of strict) expect(loose.has(spec)).toBe(true);
       }),
       { seed: 7, numRuns: 60 },
-    );
-  });
-});
-
-describe('ranking', () => {
-  const ranked = (order: Order, shop: Shop, but?: string): string[] =>
-    sizeOrder(order, shop)
-      .every.filter(({ candidate }) => candidate.buckle.id !== but)
-      .map(({ candidate: c }) => `${c.style} ${c.strands} ${c.buckle.id} ${c.length}`);
-
-  it('does not depend on the order of the shelf', () => {
-    fc.assert(
-      fc.property(
-        anyOrder,
-        fc.shuffledSubarray([...defaultShop.buckles], { minLength: defaultShop.buckles.length }),
-        (order, buckles) => {
-          expect(ranked(order, { ...defaultShop, buckles })).toEqual(ranked(order, defaultShop));
-        },
-      ),
-      { seed: 8, numRuns: 40 },
-    );
-  });
-
-  it('does not reorder the others when a buckle is added', () => {
-    fc.assert(
-      fc.property(anyOrder, fc.nat({ max: defaultShop.buckles.length - 1 }), (order, missing) => {
-        const without = defaultShop.buckles.filter((_, i) => i !== missing);
-        const others = ranked(order, defaultShop, defaultShop.buckles[missing]?.id);
-        expect(ranked(order, { ...defaultShop, buckles: without })).toEqual(others);
-      }),
-      { seed: 9, numRuns: 40 },
-    );
-  });
-
-  it('puts the same specs first as ranking every candidate does', () => {
-    fc.assert(
-      fc.property(anyOrder, (order) => {
-        const advice = sizeOrder(order, defaultShop);
-        const seen = new Set<string>();
-        const firsts = advice.every.filter(({ candidate: c }) => {
-          const key = `${c.style} ${c.strands}`;
-          return !seen.has(key) && seen.add(key).has(key);
-        });
-        // By what is tied: a candidate also keeps what was asked of it, and not the same was asked of all.
-        const tied = ({ candidate: c }: Judged): string =>
-          `${c.style} ${c.strands} ${c.buckle.id} ${c.length}`;
-        expect(advice.specs.map(tied)).toEqual(
-          firsts.filter((entry) => entry.countOf('refuse') === 0).map(tied),
-        );
-      }),
-      { seed: 10, numRuns: 40 },
     );
   });
 });

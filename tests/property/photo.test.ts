@@ -2,8 +2,10 @@
 import { describe, expect, test } from 'vitest';
 import { factsOf } from '../../src/facts/facts.ts';
 import { photoRemarks } from '../../src/facts/photo-remarks.ts';
-import { Ground } from '../../src/fit/ground.ts';
+import { gapSd } from '../../src/fit/clearance.ts';
 import { lay } from '../../src/fit/lay.ts';
+import { sideOf } from '../../src/fit/side.ts';
+import { cordSpots } from '../../src/fit/spots.ts';
 import { solveEllipse } from '../../src/geometry/ellipse.ts';
 import { seededRandom } from '../../src/geometry/random.ts';
 import { sideToPixel } from '../../src/photo/onto-picture.ts';
@@ -93,9 +95,12 @@ describe.each(hows)('200 scenes at 10 to 20 ft, $reference, yaw to $yaw degrees,
         horse: { ...horse, elbowRoom: truth.room },
         saddle: { rigging: { kind: 'measured', setBack: back }, ringToRing: 2 * station },
       });
-      const [seen, real] = [orderOf({ photo, horse, saddle: { rigging: named } }), known].map(
-        (order) => lay(spec, new Ground(factsOf(order, model)))!.clearance,
-      );
+      // At the point of the elbow, where most cinches that come too near do.
+      const [seen, real] = [orderOf({ photo, horse, saddle: { rigging: named } }), known].map((order) => {
+        const side = sideOf(factsOf(order, model));
+        const spot = cordSpots(lay(spec, side)!.shape, side).find(({ s }) => s === side.elbow)!;
+        return { inches: spot.gap.distance, sd: gapSd(spot, side) };
+      });
       return [seen!.inches - real!.inches, seen!.sd] as const;
     });
     const { rms, stated, covered } = tallyOf(pairs);

@@ -1,9 +1,9 @@
-/** The first-order spread of clearance against differences and against Monte Carlo through the whole geometry. */
+/** The first-order spread of clearance, and its chance, against the program's own draws through the whole geometry. */
 import { describe, expect, it } from 'vitest';
 import { simulateClearance } from '../../src/advice/simulate.ts';
 import { factsOf } from '../../src/facts/facts.ts';
-import { Ground } from '../../src/fit/ground.ts';
 import { lay } from '../../src/fit/lay.ts';
+import { sideOf } from '../../src/fit/side.ts';
 import type { Order, Style } from '../../src/order/types.ts';
 import { defaultModel } from '../../src/sources/numbers.ts';
 import { demoPhoto } from '../support/photo-scenes.ts';
@@ -101,18 +101,28 @@ const laid = ({ order, style, strands }: Case) => {
   const facts = factsOf(order, defaultModel);
   const candidate = lay(
     { style, strands, buckle, layers: 1, length: Math.max(22, 2 * Math.round(facts.girth.value / 4 - 2)) },
-    new Ground(facts),
+    sideOf(facts),
   );
   if (candidate === undefined) throw new Error('cannot be laid');
   return { facts, candidate };
 };
 
 describe('first-order spread', () => {
-  it.each(cases)('$name: agrees with 40 000 seeded draws within 10 %', (entry) => {
+  const seen = { skin: 0, muscle: 0 };
+
+  it.each(cases)('$name: agrees with 40 000 seeded draws, its spread within 10 %', (entry) => {
     const { facts, candidate } = laid(entry);
     const drawn = simulateClearance(candidate, facts, { draws: 40_000, seed: 11 });
-    withinRelative(candidate.clearance.sd, drawn.sd, 0.1);
     within(candidate.clearance.chance, drawn.chance, 0.025);
+    // Draws tell the least of all spots against muscle, of which the clearance tells one: that varies more.
+    const { sd, skin } = candidate.clearance;
+    if (skin) withinRelative(sd, drawn.sd, 0.1);
+    else expect(drawn.sd).toBeLessThan(1.01 * sd);
+    seen[skin ? 'skin' : 'muscle'] += 1;
+  });
+
+  it('was of thin skin and of muscle', () => {
+    expect(Math.min(seen.skin, seen.muscle)).toBeGreaterThan(3);
   });
 
   it('is there at all: the draws do spread, and a seed gives the same draws again', () => {

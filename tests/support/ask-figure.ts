@@ -3,13 +3,11 @@ import { parseArgs } from 'node:util';
 import { pathToFileURL } from 'node:url';
 import { adviceOn } from '../../src/advice/advice.ts';
 import { askAbout, type AskResult } from '../../src/ask/ask.ts';
-import { oddsOf, type Tied } from '../../src/ask/odds.ts';
+import { oddsOf } from '../../src/ask/odds.ts';
 import { questions, type QuestionName } from '../../src/ask/questions.ts';
 import { askedOf } from '../../src/ask/unknowns.ts';
-import { elbowLineOf } from '../../src/facts/elbow-line.ts';
 import { factsOf } from '../../src/facts/facts.ts';
-import { bodyEdge, frameEdge } from '../../src/fit/edges.ts';
-import { gapBetween } from '../../src/fit/gap.ts';
+import type { Candidate } from '../../src/fit/candidate.ts';
 import { seededRandom } from '../../src/geometry/random.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
@@ -17,21 +15,21 @@ import type { Order } from '../../src/order/types.ts';
 import { defaultModel as model } from '../../src/sources/numbers.ts';
 import { defaultShop as shop } from '../../src/stock/default-shop.ts';
 import { orderText, truthOf } from './backlog/order.ts';
+import { plainCinch } from './plain-case.ts';
+import { clears } from './second-geometry.ts';
+import { asTold } from './second-lines.ts';
 
 type Truth = ReturnType<typeof truthOf>;
 
-/** Whether a tied cinch clears and reaches on the horse as it truly is; geometry again, no chance left. */
-function does({ shape, buckle, length }: Tied, { horse, saddle }: Truth): boolean {
-  const k = horse.girth / model['average-girth'];
-  const x = horse.elbowRoom - model['ring-behind-elbow'] * k - saddle.setBack;
-  const push = horse.barrel === 'round' ? model['round-push'] * k : 0;
-  const slope = x / (saddle.ringToRing / 2) + push / (horse.girth / 4);
-  const elbow = elbowLineOf(horse.elbowRoom, horse.girth, model);
-  const cords = gapBetween(bodyEdge(shape, slope), elbow).distance;
-  const frame = gapBetween(frameEdge(buckle, shape.top, slope), elbow).distance;
-  const run = (saddle.ringToRing - length - model.stretch) / 2;
+/** Whether a tied cinch clears and reaches on the horse as it truly is; the second geometry, no chance left. */
+function does(tied: Candidate, { horse, saddle }: Truth): boolean {
+  const { girth, elbowRoom, barrel } = horse;
+  const { setBack, ringToRing } = saddle;
+  const known = { girthTaped: true, barrelTold: true, setBackMeasured: true };
+  const plain = { ...known, girth, elbowRoom, setBack, ringToRing, round: barrel === 'round' };
+  const run = (ringToRing - tied.length - model.stretch) / 2;
   const reaches = run >= model['run-low'] && run <= model['run-high'];
-  return reaches && Math.min(cords, frame) >= model['floor-clearance'] * k;
+  return reaches && clears(plain, plainCinch(tied), asTold);
 }
 
 const trueLengths = ({ horse, saddle }: Truth): Readonly<Record<string, readonly number[]>> => ({

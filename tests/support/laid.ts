@@ -45,9 +45,9 @@ export function gapOf(edge: Line, elbow: Line): number {
 export const below = (line: Line, s: number): Line =>
   line.at(-1)![1] <= s ? line : [...line.filter((point) => point[1] < s), [forwardAt(line, s), s]];
 
-export const buckles: readonly Buckle[] = [plainBuckle, { ...plainBuckle, frameWidth: 6, frameHeight: 3.25 }];
+const buckles: readonly Buckle[] = [plainBuckle, { ...plainBuckle, frameWidth: 6, frameHeight: 3.25 }];
 
-export interface Case {
+interface Case {
   readonly order: Order;
   readonly style: Style;
   readonly strands: number;

@@ -25,7 +25,14 @@ export function plainHorse({ horse, saddle }: Order, girth = horse.heartGirth): 
 }
 
 /** A cinch as tied; how it was laid counts only for where a roper begins to widen. */
-export function plainCinch({ style, strands, layers, buckle, length, flareStart = 0 }: Candidate): PlainCinch {
+export function plainCinch({
+  style,
+  strands,
+  layers,
+  buckle,
+  length,
+  flareStart = 0,
+}: Candidate): PlainCinch {
   const { barWidth, frameWidth, frameHeight } = buckle;
   return {
     style: style === 'straight' ? 'straight' : 'roper',

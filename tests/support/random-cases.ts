@@ -110,3 +110,50 @@ const between = (random: Random, low: number, high: number): number => low + (hi
 function pick<const T>(random: Random, from: readonly T[]): T {
   return from[Math.floor(random.uniform() * from.length)] as T;
 }
+
+/** Spine to ring of the average horse [common practice, no source], and how far back the ring hangs on bars of 12 in. */
+const usual = {
+  drops: { ring: 14, 'flat-plate': 14.5, 'in-skirt': 16, dropped: 17 },
+  fractions: [1, 7 / 8, 3 / 4, 5 / 8, 1 / 2],
+} as const;
+
+/**
+ * Orders as they come in at a counter, of horses and saddles that go together, or the same with everything taped. A horse known by
+ * its height has no tape from ring to ring, which would tell its girth as well.
+ */
+export function likelyOrders(seed: number, count: number, { taped }: { taped: boolean }): Order[] {
+  const random = seededRandom(seed);
+  return Array.from({ length: count }, (_, i) => likelyOrder(random, taped, i));
+}
+
+function likelyOrder(random: Random, taped: boolean, index: number): Order {
+  const told = <T>(share: number, value: T): T | undefined =>
+    random.uniform() < share || taped ? value : undefined;
+  const girth = between(random, 58, 86);
+  const k = girth / 72;
+  const room = Math.max(1.9 * k, (4 + 0.8 * random.normal()) * k);
+  const style = pick(random, ['ring', 'flat-plate', 'in-skirt', 'dropped'] as const);
+  const ringToRing = girth - 2 * usual.drops[style] * k + 2 * random.normal();
+  const fraction = pick(random, usual.fractions);
+  const setBack = 12 * (1 - fraction) + 0.5 * random.normal();
+  const named = { kind: 'named', name: String(fraction), fraction } as const;
+  const heartGirth = told(0.7, girth);
+  return {
+    order: `likely ${index}`,
+    quantity: 1,
+    use: pick(random, ['roping', 'ranch', 'trail'] as const),
+    horse: {
+      heartGirth,
+      // The published fit backwards: girth in cm is 1.104 times the height and 17.2 more.
+      height: (girth - 17.2 / 2.54) / 1.104,
+      elbowRoom: told(0.3, room),
+      barrel: pick(random, [undefined, 'slab-sided', 'average', 'round'] as const),
+      trouble: random.uniform() < 0.2 ? [pick(random, ['saddle-rolls', 'elbow-gall'] as const)] : [],
+    },
+    saddle: {
+      rigging: random.uniform() < (taped ? 0.5 : 0.2) ? { kind: 'measured', setBack } : named,
+      style: told(0.5, style),
+      ringToRing: heartGirth === undefined ? undefined : told(0.5, ringToRing),
+    },
+  };
+}

@@ -51,7 +51,10 @@ const spread = ({ s, ringX, half, byK, push = 0.2, opening = 0 }: Level): number
     opening,
   );
 
-const check = (found: Clearance, expected: Partial<Record<'inches' | 'sd' | 'floor' | 'station', number>>) => {
+const check = (
+  found: Clearance,
+  expected: Partial<Record<'inches' | 'sd' | 'floor' | 'station', number>>,
+) => {
   for (const [key, value] of Object.entries(expected))
     within(found[key as 'inches' | 'sd' | 'floor' | 'station'], value, 1e-9);
 };

@@ -5,7 +5,18 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { elbowLineOf } from '../../src/facts/elbow-line.ts';
 import type { Facts } from '../../src/facts/facts.ts';
 import { within, withinRelative } from '../support/within.ts';
-import { below, cordsOf, each, forwardAt, frameOf, gapOf, pairs, segments, type Line, type One } from '../support/laid.ts';
+import {
+  below,
+  cordsOf,
+  each,
+  forwardAt,
+  frameOf,
+  gapOf,
+  pairs,
+  segments,
+  type Line,
+  type One,
+} from '../support/laid.ts';
 
 beforeAll(async () => {
   await cephes.compiled;
@@ -103,46 +114,51 @@ function chanceOf(least: Measured, all: readonly Measured[]): number {
     const dot = other.moved.reduce((sum, value, i) => sum + value * least.moved[i]!, 0);
     const rho = dot / (other.sd * least.sd);
     // Two that move as one add nothing.
-    if (rho < 0.999) chance = Math.min(chance, bothBelow(Math.min(6, spare(least)), Math.min(6, spare(other)), rho));
+    if (rho < 0.999)
+      chance = Math.min(chance, bothBelow(Math.min(6, spare(least)), Math.min(6, spare(other)), rho));
   }
   return chance;
 }
 
+interface Whole {
+  readonly one: One;
+  readonly least: Measured;
+  readonly all: readonly Measured[];
+}
+
 /** Every case in which no spot is equally near two places of the elbow line. */
-const eachMeasured = (check: (one: One, least: Measured, all: readonly Measured[]) => void): number => {
-  let seen = 0;
+const wholes: Whole[] = [];
+beforeAll(() => {
   each((one) => {
     const all = spotsOf(one).map((spot) => measure(spot, one));
-    if (all.some(({ kink }) => kink > 0.01)) return;
-    seen += 1;
-    check(one, governing(all), all);
+    if (all.every(({ kink }) => kink <= 0.01)) wholes.push({ one, least: governing(all), all });
   });
-  return seen;
-};
+});
 
 describe('clearance', () => {
   test('is that of the spot with the least to spare, and as unsure as inputs that move it make it', () => {
     const [skins, frames, unders] = [new Set<number>(), new Set<number>(), new Set<number>()];
-    const seen = eachMeasured(({ candidate: { clearance } }, least) => {
+    for (const { one, least } of wholes) {
+      const { clearance } = one.candidate;
       within(clearance.inches, least.inches, 1e-6);
       withinRelative(clearance.sd, least.sd, 2e-3);
       within(clearance.station, least.s, 1e-6);
       expect([clearance.where, clearance.floor]).toEqual([least.part, least.floor]);
       const kind = least.inches < least.floor ? unders : least.floor > 0 ? skins : frames;
       kind.add(clearance.inches);
-    });
-    expect(seen).toBeGreaterThan(300);
+    }
+    expect(wholes.length).toBeGreaterThan(300);
     expect(Math.min(skins.size, frames.size, unders.size)).toBeGreaterThan(30);
   });
 
   test('its chance is that this spot and the other that costs most both clear, which move together in part', () => {
     let apart = 0;
-    eachMeasured(({ candidate: { clearance } }, least, all) => {
+    for (const { one, least, all } of wholes) {
       const chance = chanceOf(least, all);
       // What has more than 3.1 spreads to spare is not looked at, and is worth a thousandth; two that move as one, 0.0023.
-      within(clearance.likely, chance, 3e-3);
+      within(one.candidate.clearance.likely, chance, 3e-3);
       if (cephes.ndtr(spare(least)) - chance > 0.01) apart += 1;
-    });
+    }
     // Some of them are near in two places, or this would not tell the two ways of counting apart.
     expect(apart).toBeGreaterThan(50);
   });

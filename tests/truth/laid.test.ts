@@ -1,15 +1,10 @@
-/** Every number of a laid cinch but its clearance, worked out once more the slow way: by scanning, by adding strips up. */
-import { describe, expect, it, test } from 'vitest';
-import { factsOf } from '../../src/facts/facts.ts';
-import { Ground } from '../../src/fit/ground.ts';
-import { lay } from '../../src/fit/lay.ts';
+/** Every number of a laid cinch but its clearance, worked out once more the slow way. */
+import { describe, expect, test } from 'vitest';
 import { curvatureRadiusAt, heightAt } from '../../src/geometry/ellipse.ts';
-import type { Buckle, Style } from '../../src/order/types.ts';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
 import { widthAt } from '../../src/stock/outline.ts';
-import { orderOf, plainBuckle, rigging } from '../support/orders.ts';
+import { orderOf, plainBuckle } from '../support/orders.ts';
 import { within, withinRelative } from '../support/within.ts';
-import { type Line, pairs, gapOf, buckles, laid, each } from '../support/laid.ts';
+import { each, laid } from '../support/laid.ts';
 
 describe('where it hangs', () => {
   test('half of the length and of the give, less the frame, is the end of the cords', () => {
@@ -35,12 +30,39 @@ describe('where it hangs', () => {
 });
 
 describe('how wide it is', () => {
-  test('a strand is a quarter inch, pinched a fifth', () => {
-    each(({ candidate: c }, { style, strands }) => {
+  test('a strand is a quarter inch, pinched a fifth, or 0.145 in two layers', () => {
+    each(({ candidate: c }, { style, strands, layers }) => {
       within(c.width, strands / 4, 1e-12);
-      within(c.buckleWidth, style === 'straight' ? strands / 4 : strands / 5, 1e-12);
+      if (style !== 'straight') within(c.buckleWidth, strands * (layers === 2 ? 0.145 : 0.2), 1e-12);
+      expect([c.style, c.strands, c.layers]).toEqual([style, strands, layers]);
+    });
+  });
+
+  test('a straight comes off the bar, 3 in or what its strands fill of it, and is full 2 in further down', () => {
+    each(({ candidate: c }, { style, strands, layers }) => {
+      if (style !== 'straight') return;
+      const [full, bar] = [strands / 4, Math.min(3, layers === 2 ? strands / 8 : strands / 4)];
+      within(c.buckleWidth, bar, 1e-12);
+      const down = [0, 1, 2, 4].map((inches) => widthAt(c.shape, c.shape.top - inches));
+      [bar, (bar + full) / 2, full, full].forEach((width, i) => {
+        within(down[i]!, width, 1e-9);
+      });
+    });
+  });
+
+  test('a roper is full 3 in below where it begins to widen, if there is so much side left', () => {
+    each(({ candidate: c }, { style }) => {
+      if (style === 'straight') return;
+      const { pinchedFrom: start } = c.shape;
+      const down = [-1, 0, 1, 1.5].filter((inches) => inches <= start).map((inches) => start - inches);
+      for (const s of down)
+        within(
+          widthAt(c.shape, s),
+          c.buckleWidth + ((c.width - c.buckleWidth) * Math.max(0, start - s)) / 3,
+          1e-9,
+        );
+      if (start >= 3) within(widthAt(c.shape, start - 3), c.width, 1e-9);
       within(widthAt(c.shape, c.shape.top), c.buckleWidth, 1e-12);
-      expect([c.style, c.strands]).toEqual([style, strands]);
     });
   });
 
@@ -54,7 +76,7 @@ describe('how wide it is', () => {
     });
   });
 
-  test('cord: every strand is as long as the cinch at least, and two colors take more than one', () => {
+  test('cord: every strand is as long as the cinch at least, and two colors take hardly more than one', () => {
     const order = (accent: string[]) => orderOf({ colors: { accent } });
     each(({ candidate: c }, { strands, length }) => {
       expect(c.cordFeet).toBeGreaterThanOrEqual((strands * length) / 12 - 6);
@@ -63,10 +85,9 @@ describe('how wide it is', () => {
     const asked = { style: 'straight', strands: 17, length: 30, buckle: plainBuckle } as const;
     const feet = (accent: string[]) => laid({ ...asked, order: order(accent) })!.candidate;
     expect(feet(['rust']).accentFeet).toBeGreaterThan(0);
-    for (const colors of [['rust'], ['rust', 'sage']]) {
-      expect(feet(colors).accentAtMost).toBeGreaterThanOrEqual(feet(colors).accentFeet);
-      expect(feet(colors).accentAtMost).toBeLessThan(3 * feet(colors).accentFeet);
-    }
+    // Each color is cut to whole feet by itself.
+    const [one, two] = [['rust'], ['rust', 'sage']].map((colors) => feet(colors).accentFeet);
+    expect([one, one! + 1]).toContain(two);
   });
 
   test('a high flare begins 3 in below the buckle, a low one at least 5, where the elbow wants it', () => {
@@ -78,7 +99,7 @@ describe('how wide it is', () => {
     });
   });
 
-  test('the narrowest place between armpit and elbow, the hardest press there, and what holds above', () => {
+  test('the narrowest place between armpit and elbow, and the hardest press there', () => {
     each(({ candidate: c, facts }) => {
       const [armpit, elbow] = [3 * facts.k, 7 * facts.k];
       const scan = Array.from({ length: 200 }, (_, i) => armpit + ((elbow - armpit) * i) / 199);
@@ -90,62 +111,6 @@ describe('how wide it is', () => {
         (s) => 28.66 / (widthAt(beyond, s) * curvatureRadiusAt(facts.barrel.ellipse, s)),
       );
       withinRelative(c.pressure, Math.max(...press), 1e-9);
-      const strips = 4000;
-      const step = (c.shape.top - armpit) / strips;
-      let area = 0;
-      for (let i = 0; i < strips; i++) area += step * widthAt(c.shape, armpit + (i + 0.5) * step);
-      withinRelative(c.gripArea, 2 * area, 1e-5);
     });
   });
-});
-
-describe('a low flare', () => {
-  it.each(['full', '7/8', '3/4'] as const)(
-    'on %s begins as high as the elbow allows, and no higher',
-    (name) => {
-      const order = orderOf({ saddle: { rigging: rigging(name) } });
-      const one = laid({ order, style: 'low-flare', strands: 23, length: 36, buckle: plainBuckle })!;
-      const { candidate: c, facts } = one;
-      const { shape } = c;
-      const gapFrom = (start: number): number => {
-        const full = shape.full / 2;
-        const line: Line = [0, start - 3, start].map(
-          (s) => [facts.centreLine.slope * s + (s < start ? full : shape.pinched / 2), s] as const,
-        );
-        return gapOf(line, pairs(facts.elbowLine));
-      };
-      const here = gapFrom(shape.pinchedFrom);
-      expect(here).toBeGreaterThanOrEqual(Math.min(facts.required, gapFrom(3)) - 1e-6);
-      // Higher up it would come nearer than it is tied for, unless the buckle or the widest part stops it first.
-      const stopped = shape.pinchedFrom >= Math.min(shape.top - 5, facts.girth.value / 4) - 1e-6;
-      if (!stopped && shape.pinchedFrom > 3 + 1e-6)
-        expect(gapFrom(shape.pinchedFrom + 0.25)).toBeLessThan(here);
-    },
-  );
-});
-
-test('equal choices are numbered equally, and only those', () => {
-  const facts = factsOf(orderOf(), model);
-  const ground = new Ground(facts);
-  const on = (
-    style: Style,
-    strands: number,
-    [length, buckle = plainBuckle]: [number, (Buckle | undefined)?],
-  ) => lay({ style, strands, length, buckle, layers: 1 }, ground)!;
-  const [a, b, c, d, e] = [
-    on('straight', 17, [30]),
-    on('straight', 17, [32]),
-    on('straight', 19, [30]),
-    on('high-flare', 17, [30]),
-    on('straight', 17, [30, buckles[1]]),
-  ];
-  expect([b.strandsNo, b.buckleNo, b.styleNo]).toEqual([a.strandsNo, a.buckleNo, a.styleNo]);
-  expect(b.lengthNo).not.toBe(a.lengthNo);
-  expect(c.strandsNo).not.toBe(a.strandsNo);
-  expect(d.styleNo).not.toBe(a.styleNo);
-  expect(e.buckleNo).not.toBe(a.buckleNo);
-  // Cords lie the same whatever buckle they end at.
-  expect(e.bodyNo).toBe(a.bodyNo);
-  expect(c.bodyNo).not.toBe(a.bodyNo);
-  expect(a.clearanceNo === b.clearanceNo).toBe(a.clearance === b.clearance);
 });

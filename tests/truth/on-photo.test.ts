@@ -4,7 +4,6 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { solveEllipse } from '../../src/geometry/ellipse.ts';
 import { seededRandom } from '../../src/geometry/random.ts';
-import { bodyEdge } from '../../src/fit/edges.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { photoScene } from '../../src/picture/photo-page.ts';
@@ -106,11 +105,8 @@ function missOf({ subject, camera, text }: Case): number {
     drawing.part.y + Number(y) * scale,
   ]);
   const { slope } = facts.centreLine;
-  const edge = bodyEdge(spec!.candidate.shape, slope);
-  const corners = Array.from(
-    { length: edge.length / 2 },
-    (_, i) => [edge[2 * i]!, edge[2 * i + 1]!] as const,
-  );
+  const { stations, widths } = spec!.candidate.outline;
+  const corners = stations.map((s, i) => [slope * s + widths[i]! / 2, s] as const);
   const least = lowestSeen(reading, facts.barrel) + 0.3;
   const flat = corners.flatMap(([x, s], i) => {
     const [nx, ns] = corners[i + 1] ?? [x, s];

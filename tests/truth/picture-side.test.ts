@@ -2,7 +2,6 @@
 import { Point as FlatPoint, Segment } from '@flatten-js/core';
 import { describe, expect, test } from 'vitest';
 import type { Candidate } from '../../src/fit/candidate.ts';
-import { nearestGap } from '../../src/fit/nearest.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order } from '../../src/order/types.ts';
 import { behindBy } from '../../src/picture/elbow.ts';
@@ -12,23 +11,11 @@ import { pointsOf } from '../../src/picture/side.ts';
 import { sceneSvg } from '../../src/picture/svg.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
-import { casesFor } from '../support/random-cases.ts';
 import { within } from '../support/within.ts';
 import { cornersOf, distance, inLayer, readSvg } from '../support/read-svg.ts';
 
 /** The writer rounds to thousandths of a point; the corners of a line are both rounded. */
 const ROUNDED = 0.002;
-
-test('the drawn ends of a clearance are those that it was measured between', () => {
-  const cases = casesFor({ seed: 4711, horses: 120, cinches: 12 });
-  expect(cases.length).toBeGreaterThan(800);
-  for (const { candidate, facts } of cases) {
-    const { distance: far, px, ps, qx, qs } = nearestGap(candidate, facts);
-    within(far, candidate.clearance.inches, 1e-9);
-    within(ps, candidate.clearance.station, 1e-9);
-    within(Math.hypot(qx - px, qs - ps), Math.abs(far), 1e-9);
-  }
-});
 
 const orders: readonly [string, Order][] = [
   ['an average horse', orderOf()],

@@ -97,8 +97,7 @@ test('a rub of the buckle: too low first, then too near', () => {
     "yes: the buckle's low edge lies 0.45 in below the point of the elbow: a longer cinch lifts it",
   );
   // Against muscle half an inch is wanted, and 0.4 in on so small a horse.
-  const frame = (inches: number): string =>
-    rub({ buckleAboveElbow: aim, frameClearance: { inches } });
+  const frame = (inches: number): string => rub({ buckleAboveElbow: aim, frameClearance: { inches } });
   expect(frame(0.4 - HAIR)).toMatch(
     /^yes: the frame keeps only 0.40 in from the elbow line; a smaller buckle/,
   );

@@ -92,6 +92,13 @@ describe('how the girth moves the rest, against the facts of a horse a little la
     return (at(72.01) - at(71.99)) / 0.02;
   };
 
+  test('only a photo of horse and saddle together shows where the saddle sits', () => {
+    const placeOf = (order: Order): number | undefined =>
+      factsOf(order, model).spread.find(({ input }) => input === 'saddle-place')?.ringX;
+    expect(placeOf(cases['measured set-back']!)).toBe(0.4);
+    expect(placeOf(photographed({}))).toBe(0);
+  });
+
   it.each(Object.entries(cases))('%s', (_, order) => {
     const { spread, girth } = factsOf(order, model);
     const row = spread.find(({ input }) => input === 'heart-girth')!;
@@ -132,13 +139,17 @@ describe('how the girth moves the rest, against the facts of a horse a little la
 
   test('every other input moves what it is, and no more', () => {
     const { spread, room, ring, centreLine } = factsOf(orderOf({ horse: { barrel: 'round' } }), model);
-    const still = { room: 0, ringX: 0, ringStation: 0, push: 0, k: 0, width: 0 };
+    const still = { room: 0, ringX: 0, ringStation: 0, push: 0, k: 0, width: 0, opening: 0 };
     expect(spread.slice(1)).toEqual([
       // The ring is told from the elbow, so a wrong room takes the ring along.
       { ...still, input: 'elbow-room', room: room.sd, ringX: room.sd },
       { ...still, input: 'ring-position', ringX: ring.setBack.sd },
+      // A set-back of a saddle says nothing of where that saddle sits: 0.4 in, a choice.
+      { ...still, input: 'saddle-place', ringX: 0.4 },
       { ...still, input: 'ring-height', ringStation: ring.station.sd },
       { ...still, input: 'rib-push', push: centreLine.push.sd },
+      // How far the upper arm is from upright: 0.15 in an inch, a choice.
+      { ...still, input: 'elbow-opening', opening: 0.15 },
       { ...still, input: 'strand-pitch', width: 0.015 / 0.25 },
     ]);
   });

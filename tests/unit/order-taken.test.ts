@@ -1,6 +1,9 @@
 /** Orders that get through the door, and what becomes of what they say. */
 import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+import { orderSchema } from '../../src/order/order-schema.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
+import { keyPlaces } from '../../src/order/schema-keys.ts';
 import type { Order } from '../../src/order/types.ts';
 
 const order = (text: string): Order => {
@@ -20,6 +23,7 @@ horse:
   name: 007
   height: 15.1 hh
   heart-girth: 185 cm
+  body-length: 67 in
   elbow-room: 4 in
   barrel: { depth: 27 in }
   withers: low
@@ -35,8 +39,9 @@ saddle:
   double: true
 use: roping
 current: { style: straight, strands: 27, length: 32 in, age: 18 months, buckle: plain 3 }
-wants: { style: low-flare, strands: 21 }
+wants: { style: low-flare, strands: 21, buckle: plain 4, length: 30 in }
 colors: { body: natural, accent: [rust, sage] }
+options: center dees
 notes: |
   first line
   yes
@@ -54,6 +59,7 @@ describe('what gets through', () => {
         name: '007',
         height: 61,
         heartGirth: 9250 / 127,
+        bodyLength: 67,
         elbowRoom: 4,
         barrel: { depth: 27 },
         withers: 'low',
@@ -71,10 +77,36 @@ describe('what gets through', () => {
       },
       use: 'roping',
       current: { style: 'straight', strands: 27, length: 32, age: 1.5, buckle: 'plain 3' },
-      wants: { style: 'low-flare', strands: 21 },
+      wants: { style: 'low-flare', strands: 21, buckle: 'plain 4', length: 30 },
       colors: { body: ['natural'], accent: ['rust', 'sage'] },
+      options: ['center dees'],
       notes: 'first line\nyes',
     });
+  });
+  test('that order has every key there is, but for the photo', () => {
+    const written = parse(full) as Record<string, unknown>;
+    for (const { path, keys } of keyPlaces(orderSchema)) {
+      if (path.startsWith('photo') || path === 'saddle.rigging') continue;
+      const block = path === '' ? written : path.split('.').reduce((at, key) => at[key] as never, written);
+      const said = Object.keys(block);
+      expect([path, keys.filter((key) => !said.includes(key) && key !== 'photo')]).toEqual([path, []]);
+    }
+  });
+  // Henneke et al. 1983, Equine Vet J 15:371: the names of the nine scores.
+  test.each([
+    ['poor', 1],
+    ['very thin', 2],
+    ['thin', 3],
+    ['moderately thin', 4],
+    ['Moderate', 5],
+    ['moderately-fleshy', 6],
+    ['fleshy', 7],
+    ['fat', 8],
+    ['extremely fat', 9],
+    ['6.5', 6.5],
+  ])('condition %s', (word, score) => {
+    const text = `order: 1\nhorse: { height: 15 hh, condition: ${word} }\nsaddle: { rigging: full }\n`;
+    expect(order(text).horse.condition).toBe(score);
   });
   test('the least an order can say', () => {
     expect(order(least)).toMatchObject({ order: '1', quantity: 1, horse: { height: 60, trouble: [] } });

@@ -76,7 +76,8 @@ describe('way out', () => {
       const { specs, wayOut } = ahead(setBack);
       expect(specs).toEqual([]);
       const notPoor = (further: number) =>
-        ahead(setBack + further).specs.filter((spec) => spec.judgementOf('elbow-clearance') !== 'poor').length;
+        ahead(setBack + further).specs.filter((spec) => spec.judgementOf('elbow-clearance') !== 'poor')
+          .length;
       expect(notPoor(wayOut?.further ?? Number.NaN)).toBeGreaterThan(0);
       expect(notPoor((wayOut?.further ?? Number.NaN) - 0.25)).toBe(0);
     }

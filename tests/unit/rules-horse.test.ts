@@ -74,7 +74,15 @@ describe('elbow-clearance', () => {
       { model },
       {
         clearance: {
-          ...{ inches, likely, chance: Math.min(0.95, likely), floor: 1, skin: true, where: 'cinch', ...more },
+          ...{
+            inches,
+            likely,
+            chance: Math.min(0.95, likely),
+            floor: 1,
+            skin: true,
+            where: 'cinch',
+            ...more,
+          },
         },
       },
     );

@@ -1,0 +1,115 @@
+/** Small steps of a tape change the answer by little: strands by two at most, and a style once left is not come back to. */
+import { describe, expect, test } from 'vitest';
+import { seededRandom, type Random } from '../../src/geometry/random.ts';
+import { sizeOrder } from '../../src/index.ts';
+import type { Order } from '../../src/order/types.ts';
+import { barrelWords, riggingStyles, troubles } from '../../src/order/words.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+
+interface Sweep {
+  readonly from: number;
+  readonly to: number;
+  readonly step: number;
+  /** The order as it would be, had this been measured. */
+  readonly put: (order: Order, value: number) => Order;
+}
+
+const horse = ({ horse: before, ...order }: Order, change: Partial<Order['horse']>): Order => ({
+  ...order,
+  horse: { ...before, ...change },
+});
+const saddle = ({ saddle: before, ...order }: Order, change: Partial<Order['saddle']>): Order => ({
+  ...order,
+  saddle: { ...before, ...change },
+});
+
+/** Everything that somebody measures, over what is found on grown horses. */
+const sweeps: Readonly<Record<string, Sweep>> = {
+  'heart-girth': { from: 60, to: 84, step: 0.05, put: (order, heartGirth) => horse(order, { heartGirth }) },
+  height: {
+    from: 54,
+    to: 72,
+    step: 0.05,
+    put: (order, height) => horse(order, { height, heartGirth: undefined }),
+  },
+  'elbow-room': { from: 2, to: 6, step: 0.02, put: (order, elbowRoom) => horse(order, { elbowRoom }) },
+  'set-back': {
+    from: -1,
+    to: 8,
+    step: 0.02,
+    put: (order, setBack) => saddle(order, { rigging: { kind: 'measured', setBack } }),
+  },
+  'ring-to-ring': { from: 34, to: 52, step: 0.05, put: (order, ringToRing) => saddle(order, { ringToRing }) },
+  'ring-drop': { from: 12, to: 19, step: 0.05, put: (order, ringDrop) => saddle(order, { ringDrop }) },
+  'bar-span': { from: 10, to: 16, step: 0.05, put: (order, barSpan) => saddle(order, { barSpan }) },
+};
+
+interface First {
+  readonly style: string;
+  readonly strands: number;
+  readonly length: number;
+}
+
+function firstOf(order: Order): First {
+  const { first } = sizeOrder(order, defaultShop);
+  return first === undefined ? { style: 'nothing', strands: 0, length: 0 } : first.candidate;
+}
+
+/** Where a sweep jumps, or comes back to a style it had left; one return is let through where the length changes with it. */
+function breaks({ from, to, step, put }: Sweep, order: Order): string[] {
+  const found: string[] = [];
+  const left = new Set<string>();
+  let before = firstOf(put(order, from));
+  let returns = 0;
+  for (let i = 1; i <= Math.round((to - from) / step); i++) {
+    const value = Math.round((from + i * step) * 1e6) / 1e6;
+    const now = firstOf(put(order, value));
+    const words = `at ${String(value)} from ${before.style} ${String(before.strands)} to ${now.style} ${String(now.strands)}`;
+    if (now.style === before.style) {
+      if (Math.abs(now.strands - before.strands) > 2) found.push(`jumps ${words}`);
+    } else {
+      left.add(before.style);
+      if (left.has(now.style)) {
+        if (now.length === before.length || returns > 0) found.push(`comes back ${words}`);
+        returns += 1;
+      }
+    }
+    before = now;
+  }
+  return found;
+}
+
+const positions = ['full', '7/8', '3/4', '5/8', 'center-fire'] as const;
+
+function pick<T>(random: Random, from: readonly T[]): T {
+  return from[Math.floor(random.uniform() * from.length)] as T;
+}
+
+/** A rigging, a style of it and a trouble; of a horse for more work, also what it does and its ribs. */
+function drawn(random: Random, worked: boolean): Order {
+  const trouble = pick(random, [undefined, ...troubles]);
+  return orderOf({
+    ...(worked ? { use: pick(random, ['roping', 'ranch', 'packing'] as const) } : {}),
+    horse: {
+      trouble: trouble === undefined ? [] : [trouble],
+      ...(worked ? { barrel: pick(random, barrelWords) } : {}),
+    },
+    saddle: { rigging: rigging(pick(random, positions)), style: pick(random, riggingStyles) },
+  });
+}
+
+function named({ use, horse: { trouble, barrel }, saddle: { rigging: hung, style } }: Order): string {
+  const position = hung.kind === 'named' ? hung.name : undefined;
+  const ribs = typeof barrel === 'string' ? barrel : undefined;
+  return [use, position, style, ribs, ...trouble].filter((part) => part !== undefined).join(', ');
+}
+
+describe.each(Object.entries(sweeps))('%s in small steps', (name, sweep) => {
+  const random = seededRandom(Object.keys(sweeps).indexOf(name) + 2417);
+  const orders = [false, false, true].map((worked) => drawn(random, worked));
+
+  test.each(orders.map((order) => [named(order), order] as const))('%s', (_, order) => {
+    expect(breaks(sweep, order)).toEqual([]);
+  });
+});

@@ -1,0 +1,108 @@
+/** What is said before any cinch where the groove lies close behind the elbow; and what each style not chosen would be. */
+import { describe, expect, it, test } from 'vitest';
+import type { Advice } from '../../src/advice/advice.ts';
+import { sizeOrder } from '../../src/index.ts';
+import type { Order } from '../../src/order/types.ts';
+import { wayOutText } from '../../src/report/about-way-out.ts';
+import { phraseText } from '../../src/report/text.ts';
+import { defaultShop } from '../../src/stock/default-shop.ts';
+import { styleIds } from '../../src/stock/styles.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+import { randomOrders } from '../support/random-cases.ts';
+
+const advised = (horse: Partial<Order['horse']>, saddle: Partial<Order['saddle']> = {}): Advice =>
+  sizeOrder(orderOf({ horse, saddle }), defaultShop);
+const welfareOf = ({ welfare }: Advice): string =>
+  welfare.map((phrase) => phraseText(phrase, 'in')).join(' ');
+
+describe('a groove close behind the elbow', () => {
+  // Less than 3 in on the average horse: a choice. What helps, and whose call it is: common practice, no source.
+  const close: readonly (readonly [string, Partial<Order['horse']>])[] = [
+    ['2.9 in of room', { elbowRoom: 2.9 }],
+    ['so little that nothing passes', { elbowRoom: 1.8 }],
+    ['3.5 in on a horse of 90 in, which are 2.8 in of the average one', { elbowRoom: 3.5, heartGirth: 90 }],
+    ['a saddle that creeps forward', { trouble: ['creeps-forward'] }],
+    ['one that does, with room', { trouble: ['creeps-forward'], elbowRoom: 5 }],
+  ];
+
+  it.each(close)('%s: what helps is said, and whose call it is', (_, horse) => {
+    for (const position of ['full', '7/8', '3/4'] as const) {
+      const text = welfareOf(advised(horse, { rigging: rigging(position) }));
+      for (const remedy of [/saddle fitter/, /rigging over the groove/, /low flare/, /crupper or breeching/])
+        expect(text).toMatch(remedy);
+      expect(text).toMatch(/ring further back would drag the saddle onto the shoulder/);
+    }
+  });
+
+  it.each(close)('%s: nowhere a ring further back is the way out', (_, horse) => {
+    for (const setBack of [-2, 0, 1.5]) {
+      const advice = advised(horse, { rigging: { kind: 'measured', setBack } });
+      expect(advice.wayOut).toBeUndefined();
+      const texts = [welfareOf(advice), wayOutText(advice, 'in') ?? ''];
+      for (const sentence of texts.join(' ').split(/(?<=\.) /))
+        if (/ring .*further back/.test(sentence)) expect(sentence).toMatch(/would drag|mends nothing/);
+    }
+  });
+
+  it.each([
+    ['3 in of room', { elbowRoom: 3 }],
+    ['3.75 in on a horse of 90 in', { elbowRoom: 3.75, heartGirth: 90 }],
+    ['2.5 in on a pony of 54 in', { elbowRoom: 2.5, heartGirth: 54 }],
+    ['room nobody measured', {}],
+    ['a saddle that slips back', { trouble: ['slips-back'] }],
+  ] as const)('is none with %s', (_, horse) => {
+    expect(welfareOf(advised(horse))).toBe('');
+  });
+});
+
+describe('straight or roper', () => {
+  const advices = [...randomOrders(5, 60), orderOf(), orderOf({ horse: { elbowRoom: 1.5 } })].map((order) =>
+    sizeOrder(order, defaultShop),
+  );
+
+  it('has one entry for each style that is not first, with why', () => {
+    let none = 0;
+    for (const { first, otherStyles } of advices) {
+      const others = styleIds.filter((style) => style !== first?.candidate.style);
+      expect(otherStyles.map(({ style }) => style)).toEqual(others);
+      expect(others).toHaveLength(first === undefined ? 3 : 2);
+      for (const { why } of otherStyles) expect(phraseText(why, 'in')).toMatch(/\w/);
+      if (first === undefined) none += 1;
+    }
+    expect(none).toBeGreaterThan(3);
+  });
+
+  it('tells the best of that style, and why the first comes before it; of one that does not pass why not', () => {
+    const ruledOut = new Set<string>();
+    for (const { first, otherStyles, specs, refused } of advices) {
+      for (const { style, spec, why } of otherStyles) {
+        const best = specs.find(({ candidate }) => candidate.style === style);
+        expect(spec).toBe(best);
+        if (best !== undefined) continue;
+        const reasons = refused
+          .filter((entry) => entry.style === style)
+          .map(({ reason }) => phraseText(reason, 'in'));
+        const told = phraseText(why, 'in');
+        expect(
+          reasons.length === 0 ? ['cannot be tied here, no side is left below the buckle'] : reasons,
+        ).toContain(told);
+        if (first !== undefined) ruledOut.add(style);
+      }
+    }
+    expect(ruledOut.size).toBeGreaterThan(0);
+  });
+
+  test('no saddle that slips, and nobody who ropes: a roper would only add weaving', () => {
+    const { otherStyles } = advised({}, { rigging: rigging('3/4') });
+    for (const { why } of otherStyles)
+      expect(phraseText(why, 'in')).toContain('a roper would only add weaving');
+  });
+
+  test('on a full rig a high flare is told to crowd the armpit', () => {
+    const [, high] = advised({ trouble: ['slips-back'] }).otherStyles;
+    expect([high?.style, high && phraseText(high.why, 'in')]).toEqual([
+      'high-flare',
+      'a flare that starts high crowds the armpit on a full rig',
+    ]);
+  });
+});
