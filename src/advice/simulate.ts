@@ -2,7 +2,7 @@
 import { elbowLineOf } from '../facts/elbow-line.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
-import { cordSpots, frameSpots, type Unrolled } from '../fit/spots.ts';
+import { cordSpots, frameSpots, type Spot, type Unrolled } from '../fit/spots.ts';
 import { seededRandom } from '../geometry/random.ts';
 
 export interface Simulated {
@@ -45,9 +45,11 @@ function drawClearance({ shape, buckle, clearance }: Candidate, facts: Facts, no
   const spots = [...cordSpots(widened, side), ...frameSpots(buckle, shape.top, side)];
   const floorOf = (skin: boolean): number => (skin ? facts.floor : model['muscle-floor'] * facts.k);
   const where = clearance.where === 'buckle' ? 'frame' : 'cords';
-  const told = spots.filter(({ part, skin }) => part === where && skin === clearance.skin);
+  const off = ({ part, s }: Spot): number =>
+    Math.abs(s - clearance.station) + (part === where ? 0 : Infinity);
+  const told = spots.reduce((best, spot) => (off(spot) < off(best) ? spot : best));
   return {
-    inches: Math.min(...told.map(({ gap }) => gap.distance)),
+    inches: told.gap.distance,
     clears: spots.every(({ gap, skin }) => gap.distance >= floorOf(skin)),
   };
 }

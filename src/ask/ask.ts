@@ -16,7 +16,7 @@ import {
   type Question,
   type QuestionName,
 } from './questions.ts';
-import { oddsOf, type Odds } from './odds.ts';
+import { oddsOf, oddsTold, type Odds } from './odds.ts';
 import { askedOf, drawOf, type Read } from './unknowns.ts';
 
 export interface Drawing {
@@ -69,7 +69,7 @@ export function askAbout(advice: Advice, drawing: Drawing = usualDrawing): AskRe
   const worths = questions
     .filter((question) => question.open(facts))
     .map((question) => worthOfAsking(question, scene, drawing));
-  const now = first === undefined ? undefined : oddsOf(first, facts);
+  const now = first === undefined ? undefined : oddsTold(first, facts);
   return { advice, now, worths: worths.sort(byWorth), drawing };
 }
 

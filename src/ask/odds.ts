@@ -30,9 +30,16 @@ export function oddsOf(tied: Tied, facts: Facts): Odds {
   return { clears, reaches, both: clears * reaches };
 }
 
+/** The same as told: no chance of clearing is told as more than the model is known to be good for. */
+export function oddsTold(tied: Tied, facts: Facts): Odds {
+  const { clears, reaches } = oddsOf(tied, facts);
+  const told = Math.min(facts.model['chance-most'], clears);
+  return { clears: told, reaches, both: told * reaches };
+}
+
 function clearing({ shape, buckle }: Tied, facts: Facts): number {
   const side = sideOf(facts);
-  return clearanceOf([...cordSpots(shape, side), ...frameSpots(buckle, shape.top, side)], side).chance;
+  return clearanceOf([...cordSpots(shape, side), ...frameSpots(buckle, shape.top, side)], side).likely;
 }
 
 /** A girth nobody taped moves the rings as well, so its spread counts here, too. */

@@ -4,7 +4,7 @@ import type { Made } from './candidate.ts';
 import { fullWidth, roperShape } from '../stock/outline.ts';
 import { gapSd } from './clearance.ts';
 import type { Side } from './side.ts';
-import { cordSpots } from './spots.ts';
+import { cordSpots, type Spot } from './spots.ts';
 
 /** Highest station at which the flare may begin; never so low that it would not be whole at the midline. Solved once an order. */
 export function lowFlareStart(made: Pick<Made, 'strands' | 'layers'>, side: Side): number {
@@ -17,14 +17,13 @@ export function lowFlareStart(made: Pick<Made, 'strands' | 'layers'>, side: Side
 /** Halvings: less than two thousandths of an inch are left. */
 const HALVINGS = 12;
 
-function solve(made: Pick<Made, 'strands' | 'layers'>, side: Side): number {
+function solve({ strands, layers }: Pick<Made, 'strands' | 'layers'>, side: Side): number {
   const { girth, model } = side.facts;
-  const wanted = target(side);
   // Further down a flare is never nearer: what is narrow takes the place of what is wide.
-  const keeps = (start: number): boolean => {
-    const flare = roperShape({ strands: made.strands, layers: made.layers, start, top: start }, model);
-    return cordSpots(flare, side).every(({ skin, gap }) => !skin || gap.distance >= wanted);
-  };
+  const keeps = (start: number): boolean =>
+    cordSpots(roperShape({ strands, layers, start, top: start }, model), side).every(
+      (spot) => !spot.skin || spot.gap.distance >= wanted(spot, side),
+    );
   // One that begins higher is whole wherever the skin is thin.
   let [low, high] = [model['flare-length'], side.elbow + model['flare-length']];
   if (keeps(high)) return girth.value / 4;
@@ -38,16 +37,13 @@ function solve(made: Pick<Made, 'strands' | 'layers'>, side: Side): number {
 
 /**
  * Clearance that a flare is tied for: the required one, or more where the spread asks for more. Flare and pinched part must both
- * clear, so the flare takes at most half of the risk that a good spec may carry. The same for all strand counts, so that more
- * strands never give more clearance: the spread is that of the widest.
+ * clear, so the flare takes at most half of the risk that a good spec may carry. The spread is that of the widest cinch, so that more
+ * strands never give more clearance.
  */
-function target(side: Side): number {
-  const { facts, armpit: s, skinFloor } = side;
-  const { model, room, required } = facts;
-  const gap = { distance: 1, elbowX: room.value, elbowS: s };
-  const width = fullWidth(WIDEST, model);
-  const sd = gapSd({ part: 'cords', skin: true, x: room.value - 1, s, width, gap }, side);
-  return Math.max(required, skinFloor + normalInverse((1 + model['chance-good']) / 2) * sd);
+function wanted(spot: Spot, side: Side): number {
+  const { model, required } = side.facts;
+  const sd = gapSd({ ...spot, width: fullWidth(WIDEST, model) }, side);
+  return Math.max(required, side.skinFloor + normalInverse((1 + model['chance-good']) / 2) * sd);
 }
 
 /** Cinches are tied up to about this many strands. */
