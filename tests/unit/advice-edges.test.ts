@@ -12,11 +12,23 @@ import { sideOf } from '../../src/fit/side.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
-import { orderOf, shopWith } from '../support/orders.ts';
+import { orderOf, rigging, shopWith } from '../support/orders.ts';
 import { randomOrders } from '../support/random-cases.ts';
 
 const shop = defaultShop;
-const orders = randomOrders(21, 60);
+/** Sore from a cinch that lies otherwise once the horse is measured. */
+const galled = (strands: number, buckle: string, position: Parameters<typeof rigging>[0]): Order =>
+  orderOf({
+    horse: { trouble: ['elbow-gall'] },
+    saddle: { rigging: rigging(position) },
+    current: { style: 'straight', strands, buckle, length: 28 },
+  });
+const orders = [
+  ...randomOrders(21, 60),
+  galled(21, 'plain 3', '5/8'),
+  galled(23, 'wide 5', 'center-fire'),
+  galled(27, 'plain 4', '3/4'),
+];
 const advised = orders.map((order) => sizeOrder(order, shop));
 
 /** A candidate of which only its order among equals matters. */

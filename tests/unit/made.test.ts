@@ -61,6 +61,15 @@ describe('lengths', () => {
     expect(seen).toBeGreaterThan(400);
   });
 
+  // Rings 44 in apart leave 29 in a run of 7 in, and 26 in one of 8.5 in, which is more than is accepted.
+  test('leave an accepted run before they are even', () => {
+    const lengths = { min: 26, max: 29, step: 3 };
+    const order = orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 44 } });
+    const made = sizeOrder(order, { ...defaultShop, lengths }).specs.map(({ candidate }) => candidate.length);
+    expect(made.length).toBeGreaterThan(5);
+    expect(new Set(made)).toEqual(new Set([29]));
+  });
+
   test('are even where an even one has a run that is accepted', () => {
     for (const order of orders) {
       const { specs, facts } = sizeOrder(order, defaultShop);
