@@ -8,11 +8,10 @@ import type { Candidate } from '../fit/candidate.ts';
 import type { Shop, Style } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { cautions } from '../sources/cautions.ts';
-import { shelfOf } from '../stock/shelf.ts';
 import { styleIds } from '../stock/styles.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { criteriaFor, type Criterion } from './criteria.ts';
-import { currentOf } from './current.ts';
+import { caseFactsOf } from './current.ts';
 import type { Judged } from './judge.ts';
 import { make, type Tied } from './make.ts';
 import { asksFor, firstAskFor, type Ask } from './measure-next.ts';
@@ -32,8 +31,7 @@ export interface RankedSpec extends Judged {
 }
 
 /** Two plain steps: make each style and strand count as a maker would, then rank what passes. Pure; never throws behind the door. */
-export const adviceOn = (facts: Facts, shop: Shop): Advice =>
-  new Advice({ ...facts, shop, shelf: shelfOf(facts.order, shop), current: currentOf(facts, shop) });
+export const adviceOn = (facts: Facts, shop: Shop): Advice => new Advice(caseFactsOf(facts, shop));
 
 /** What can be said about one order; what not every reader wants is computed when it is read. */
 export class Advice {
@@ -140,9 +138,14 @@ export class Advice {
     return styleIds.filter((style) => !tied.has(style));
   }
 
+  /** Whether the groove lies so close behind the elbow, or the saddle creeps so, that a ring further back is no remedy. */
+  get closeGroove(): boolean {
+    return hasCloseGroove(this.facts);
+  }
+
   /** Only when nothing passes, and not where that would drag the saddle on: how far back the ring would have to hang. */
   get wayOut(): WayOut | undefined {
-    return this.first !== undefined || hasCloseGroove(this.facts) ? undefined : wayOut(this.facts);
+    return this.first !== undefined || this.closeGroove ? undefined : wayOut(this.facts);
   }
 
   /** What to measure first. */

@@ -1,6 +1,7 @@
 /** What makes one spec come before another: few named criteria, one after the other, never added up. */
 import { isTied, stepsOutside } from '../facts/practice.ts';
 import { isSore } from '../facts/sore.ts';
+import { rubsAgain } from '../rules/better-than-now.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { enoughFor } from '../rules/roping-strength.ts';
 import { bandOf, usualWords } from '../rules/usual-strands.ts';
@@ -16,29 +17,40 @@ export interface Criterion {
   readonly because: (a: Judged, b: Judged) => Phrase;
 }
 
-const isPoor = (judged: Judged): boolean =>
-  judged.judgementOf('elbow-clearance') === 'poor' || judged.judgementOf('flare-position') === 'poor';
-
 const sureness = ({ candidate }: Judged): number => candidate.clearance.likely;
 
 const surer: Criterion['because'] = (a, b) =>
   say`surer to clear the elbow: ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`;
 
-/** Nothing makes up for an elbow that is hardly likely to be cleared; among such the surest. */
-const notPoor: Criterion = {
-  id: 'not poor at the elbow',
-  key: (judged) => (isPoor(judged) ? 101 - percent(judged) : 0),
-  because: (a, b) =>
-    !isPoor(a) && b.judgementOf('flare-position') === 'poor'
-      ? say`a flare that starts high crowds the armpit on a full rig`
-      : surer(a, b),
-};
+/** Whether it is a straight narrower than makers tie on a horse of this size. */
+const isTooNarrow = ({ candidate: { style, strands } }: Judged, { practice }: CaseFacts): boolean =>
+  style === 'straight' && strands <= practice.narrowest - 1;
 
-const offTheSore: Criterion = {
+const isPoor = (judged: Judged, facts: CaseFacts): boolean =>
+  judged.judgementOf('elbow-clearance') === 'poor' ||
+  judged.judgementOf('flare-position') === 'poor' ||
+  isTooNarrow(judged, facts);
+
+/** Nothing makes up for an elbow that is hardly likely to be cleared; among such the surest that makers tie. */
+const notPoor = (facts: CaseFacts): Criterion => ({
+  id: 'not poor at the elbow',
+  key: (judged) =>
+    isPoor(judged, facts) ? 21 - twentieths(judged) + (isTooNarrow(judged, facts) ? 21 : 0) : 0,
+  because: (a, b) =>
+    isTooNarrow(b, facts)
+      ? say`no maker ties ${count(b.candidate.strands)} strands on a horse of this size`
+      : !isPoor(a, facts) && b.judgementOf('flare-position') === 'poor'
+        ? say`a flare that starts high crowds the armpit on a full rig`
+        : surer(a, b),
+});
+
+/** A wider frame than the one that rubs is worse than the same again. */
+const offTheSore = (facts: CaseFacts): Criterion => ({
   id: 'off the sore',
-  key: (judged) => Number(judged.judgementOf('better-than-now') === 'poor'),
+  key: (judged) =>
+    Math.max(rubsAgain(facts, judged.candidate), Number(judged.judgementOf('better-than-now') === 'poor')),
   because: () => say`it keeps further off the sore than the cinch ridden in now, and the other does not`,
-};
+});
 
 type IsGood = (judged: Judged) => boolean;
 
@@ -60,13 +72,12 @@ function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
   };
 }
 
-/** For a plain need a straight stands before ropers, if it is one that makers tie. */
-const plainFirst = ({ practice }: CaseFacts): Criterion => ({
+/** For a plain need a straight stands before ropers. */
+const plainFirst: Criterion = {
   id: 'a plain cinch for a plain need',
-  key: ({ candidate: { style, strands } }) =>
-    Number(style !== 'straight' || strands <= practice.narrowest - 1),
+  key: ({ candidate }) => Number(candidate.style !== 'straight'),
   because: () => say`nothing here slips and nobody ropes: a roper would only add weaving`,
-});
+};
 
 const whatPracticeTies = ({ practice }: CaseFacts): Criterion => ({
   id: 'what practice ties',
@@ -94,12 +105,12 @@ const noIdleWeaving = (enough: number, isGood: IsGood): Criterion => ({
   because: () => say`a straight with strands enough to rope off of needs no weaving`,
 });
 
-/** Sureness that prints alike is alike. */
-const percent = (judged: Judged): number => Math.round(100 * sureness(judged));
+/** Chances within a twentieth are called equal. */
+const twentieths = (judged: Judged): number => Math.floor(20 * sureness(judged) + 1e-9);
 
 const goodAtElbow = (isGood: IsGood): Criterion => ({
   id: 'good at the elbow',
-  key: (judged) => (isGood(judged) ? 0 : 101 - percent(judged)),
+  key: (judged) => (isGood(judged) ? 0 : 21 - twentieths(judged)),
   because: surer,
 });
 
@@ -114,16 +125,16 @@ const moreStrands: Criterion = {
 export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
   const { order, model, slipNeed } = facts;
   const goal = model[isSore(order) ? 'chance-sore' : 'chance-good'];
-  const isGood: IsGood = (judged) => sureness(judged) >= goal && !isPoor(judged);
+  const isGood: IsGood = (judged) => sureness(judged) >= goal && !isPoor(judged, facts);
   const enough = enoughFor(order.use);
   const elbow = goodAtElbow(isGood);
   const work = [
     ...(enough > 0 ? [enoughCords(enough)] : []),
     ...(order.use === 'roping' && slipNeed.level < 2 ? [noIdleWeaving(enough, isGood)] : []),
   ];
-  // Strands for the work never come before a sore elbow.
-  const needs = isSore(order) ? [elbow, ...work] : [...work, elbow];
+  // A sore elbow comes before strands for ranch work; to rope off of, a low flare has both.
+  const needs = isSore(order) && order.use !== 'roping' ? [elbow, ...work] : [...work, elbow];
   const style =
-    slipNeed.level >= 2 ? [holdsTheSaddle(facts, isGood)] : order.use === 'roping' ? [] : [plainFirst(facts)];
-  return [notPoor, offTheSore, ...style, whatPracticeTies(facts), ...needs, moreStrands];
+    slipNeed.level >= 2 ? [holdsTheSaddle(facts, isGood)] : order.use === 'roping' ? [] : [plainFirst];
+  return [notPoor(facts), offTheSore(facts), ...style, whatPracticeTies(facts), ...needs, moreStrands];
 }

@@ -3,12 +3,21 @@ import type { Facts } from '../facts/facts.ts';
 import { lay, seatOf } from '../fit/lay.ts';
 import { sideOf } from '../fit/side.ts';
 import type { Shop } from '../order/types.ts';
-import type { Current } from '../rules/rule.ts';
+import type { CaseFacts, Current } from '../rules/rule.ts';
 import { bySize, layersOn } from '../stock/buckles.ts';
+import { shelfOf } from '../stock/shelf.ts';
 import { evenLength } from './lengths.ts';
 
+/** Facts with the shop's shelf and the cinch ridden in now: all that rules may see. */
+export const caseFactsOf = (facts: Facts, shop: Shop): CaseFacts => ({
+  ...facts,
+  shop,
+  shelf: shelfOf(facts.order, shop),
+  current: currentOf(facts, shop),
+});
+
 /** What nobody named is taken: a straight, the smallest buckle that takes the strands, the even length nearest the target. */
-export function currentOf(facts: Facts, shop: Shop): Current {
+function currentOf(facts: Facts, shop: Shop): Current {
   const { current: now } = facts.order;
   const sorted = [...shop.buckles].sort(bySize);
   const { strands } = now ?? {};

@@ -22,5 +22,6 @@ export function lengthsFor({
     return run >= model['run-least'] && run <= model['run-most'];
   });
   if (reach.length > 0) return reach;
-  return [Math.min(max, Math.max(min, evenLength(lengthNeed.target.value)))];
+  const off = (length: number): number => Math.abs(length - lengthNeed.target.value);
+  return all.sort((a, b) => off(a) - off(b)).slice(0, 1);
 }

@@ -114,7 +114,7 @@ function ranked(seats: readonly SpottedSeat[], facts: CaseFacts): RankedSeat[] {
 function seatKeys(facts: CaseFacts): ((seat: SpottedSeat) => number)[] {
   const { model, lengthNeed, order } = facts;
   return [
-    (seat) => Number(rubsAgain(facts, seat)),
+    (seat) => rubsAgain(facts, seat),
     ({ run }) => Number(run < model['run-low'] || run > model['run-high']),
     ({ length }) => Number(!isEven(length)),
     // Nobody ties a latigo finer than a quarter inch.

@@ -7,6 +7,7 @@ import type { Order } from '../order/types.ts';
 import { howToMeasure } from '../sources/how-to-measure.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { criteriaFor } from './criteria.ts';
+import { caseFactsOf } from './current.ts';
 import type { Judged } from './judge.ts';
 import { make } from './make.ts';
 import { rank } from './rank.ts';
@@ -128,7 +129,7 @@ function askOne(question: Question, facts: CaseFacts, first: Judged | undefined)
 
 /** Strands of what would come first in this style, if they are more than now. */
 function earned({ answered }: Question, facts: CaseFacts, { candidate }: Judged): number | undefined {
-  const then: CaseFacts = { ...facts, ...factsOf(answered(facts), facts.model) };
+  const then = caseFactsOf(factsOf(answered(facts), facts.model), facts.shop);
   const same = make(then).flatMap(({ style, made }) =>
     style === candidate.style && made !== undefined ? [made] : [],
   );

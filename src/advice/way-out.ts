@@ -2,6 +2,7 @@
 import { factsOf } from '../facts/facts.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { criteriaFor } from './criteria.ts';
+import { caseFactsOf } from './current.ts';
 import type { Judged } from './judge.ts';
 import { make } from './make.ts';
 import { rank } from './rank.ts';
@@ -27,10 +28,10 @@ export function wayOut(facts: CaseFacts): WayOut | undefined {
   return undefined;
 }
 
-function firstAt(setBack: number, { order, model, ...rest }: CaseFacts): Judged | undefined {
+function firstAt(setBack: number, { order, model, shop }: CaseFacts): Judged | undefined {
   const rigging = { kind: 'measured', setBack } as const;
   const moved = { ...order, saddle: { ...order.saddle, rigging } };
-  const facts: CaseFacts = { ...rest, ...factsOf(moved, model) };
+  const facts = caseFactsOf(factsOf(moved, model), shop);
   const made = make(facts).flatMap((tied) => (tied.made === undefined ? [] : [tied.made]));
   const [first] = rank(made, criteriaFor(facts));
   return first?.judgementOf('elbow-clearance') === 'poor' ? undefined : first;

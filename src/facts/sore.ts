@@ -3,12 +3,19 @@ import type { Order } from '../order/types.ts';
 
 /** Words of raw or broken skin [common practice, no source]. */
 const rawSkin =
-  /\b(?:no|not|never|without|isn't)?\s*\b(?:raw|gall(?:s|ed|ing)?|sores?|bleed(?:s|ing)?|blood(?:y|ied)?|blister(?:s|ed)?|scab(?:s|bed|by)?|broken skin|skin (?:is )?(?:broken|open)|open wounds?|rubbed (?:bald|bare))\b/gi;
-const denied = /^(?:no|not|never|without|isn't)\b/i;
+  /\b(?:raw(?!\s+(?:umber|sienna|hide))|gall(?:s|ed|ing)?|(?:cinch|girth)[\s-]sores?|sores|open sore|sore (?:at|behind|under|from)|bleed(?:s|ing)?|bloody|blister(?:s|ed)?|scab(?:s|bed|by)?|chafed|weeping|wound(?:s|ed)?|brok(?:e|en) (?:the )?skin|skin (?:is |was |has )?(?:broken|open|rubbed)|rubbed (?:bald|bare|through))\b/gi;
 
-/** The words of the notes that speak of raw or broken skin, as written; undefined when none do. */
-export const rawSkinInNotes = ({ notes }: Pick<Order, 'notes'>): string | undefined =>
-  (notes?.match(rawSkin) ?? []).map((words) => words.trim()).find((words) => !denied.test(words));
+/** Just before such words these deny them. */
+const denied =
+  /\b(?:(?:no|never|without|nothing|none|free of)(?:\s+[\w'\u2019-]+){0,3}|(?:not|\w+n['\u2019]t)(?:\s+[\w-]+)?)\s*$/i;
+
+/** The words of the notes that speak of raw or broken skin, as written; undefined when none do, or all are denied. */
+export function rawSkinInNotes({ notes }: Pick<Order, 'notes'>): string | undefined {
+  for (const clause of notes?.split(/[.;,!?\n]/) ?? [])
+    for (const found of clause.matchAll(rawSkin))
+      if (!denied.test(clause.slice(0, found.index))) return found[0];
+  return undefined;
+}
 
 /** A gall at the elbow, or notes that speak of raw skin and do not say it is the buckle's doing. */
 export const isGalled = (order: Pick<Order, 'notes' | 'horse'>): boolean =>

@@ -106,12 +106,12 @@ export function listOf<T>(about: string, entry: Leaf<T>) {
   );
 }
 
-/** true or false, and none of the other words YAML once took for them. */
-export function trueFalse(about: string): Leaf<boolean> {
+/** true or false, and none of the other words YAML once took for them; `more` is said where there is room for it. */
+export function trueFalse(about: string, more = ''): Leaf<boolean> {
   const expected = `${about}, true or false`;
   const yes = new Set(['yes', 'y', 'on', 'true', '1']);
   const no = new Set(['no', 'n', 'off', 'false', '0']);
-  return leaf({ expected, json: { type: 'boolean', description: about } }, (text) => {
+  return leaf({ expected, json: { type: 'boolean', description: about + more } }, (text) => {
     if (text === 'true' || text === 'false') return { ok: true, value: text === 'true' };
     const word = text.toLowerCase();
     return { ok: false, hint: didYouMean(yes.has(word) ? 'true' : no.has(word) ? 'false' : undefined) };
@@ -184,7 +184,11 @@ export function conditionScore(): Leaf<number> {
   const about = 'condition score (Henneke)';
   const score = { type: 'number', minimum: 1, maximum: 9, multipleOf: 0.5 };
   const words = Object.keys(conditionWords);
-  const json = { anyOf: [score, { type: 'string', enum: words }], description: about };
+  const json = {
+    type: ['number', 'string'],
+    anyOf: [score, { type: 'string', enum: words }],
+    description: about,
+  };
   const expected = `${about} from 1 to 9, in steps of 0.5, or its word: ${words.join(', ')}`;
   return leaf({ expected, json }, (text) => {
     const word = conditionWords[text.toLowerCase().replaceAll(/[\s_-]+/g, ' ')];

@@ -67,7 +67,10 @@ export const saddle = block('the saddle', {
   'ring-to-ring': maybe(measure(ranges.ringToRing)),
   'ring-drop': maybe(measure(ranges.ringDrop)),
   double: maybe(
-    trueFalse('whether the saddle is double rigged: the ticket then has a keeper for the connecting strap'),
+    trueFalse(
+      'whether the saddle is double rigged',
+      ': the ticket then has a keeper for the connecting strap; the front cinch is sized alone',
+    ),
   ),
 });
 

@@ -1,6 +1,5 @@
 /** When nothing passes: which length it would take, or what moving the ring would change, in a sentence. */
 import type { Advice } from '../advice/advice.ts';
-import { hasCloseGroove } from '../advice/welfare.ts';
 import { dist, len, say } from '../units/phrase.ts';
 import { noBuckleText, onlyFails } from './about-rest.ts';
 import { capital, phraseText, type Units } from './text.ts';
@@ -21,7 +20,7 @@ export function wayOutText(advice: Advice, units: Units): string | undefined {
       units,
     );
   }
-  if (hasCloseGroove(advice.facts))
+  if (advice.closeGroove)
     return 'A ring further back alone mends nothing here: what stands first above comes first.';
   const way = advice.wayOut;
   if (way === undefined) return 'No place of the ring makes anything pass either.';

@@ -22,17 +22,19 @@ const NARROWER = 0.25;
 const HIGHER = 1;
 /** Surer by less is the same cinch again [choice]. */
 const SURER = 0.05;
+/** From here on it is as sure as can be told [choice]. */
+const SURE = 0.95;
 const ROUNDING = 1e-9;
 
-/** Whether the buckle rubs where the one in use does: wider, or no narrower and no higher either. */
+/** Whether the buckle rubs where the one in use does: 2 a wider frame, 1 no narrower and no higher either, 0 not. */
 export function rubsAgain(
   { order, current: { frame } }: Seen,
   { buckle, low }: Pick<Next, 'buckle' | 'low'>,
-) {
-  if (frame === undefined || !order.horse.trouble.includes('buckle-rub')) return false;
-  const wider = buckle.frameWidth > frame.width + ROUNDING;
+): 0 | 1 | 2 {
+  if (frame === undefined || !order.horse.trouble.includes('buckle-rub')) return 0;
+  if (buckle.frameWidth > frame.width + ROUNDING) return 2;
   const narrower = buckle.frameWidth <= frame.width - NARROWER + ROUNDING;
-  return wider || (!narrower && low < frame.low + HIGHER - ROUNDING);
+  return narrower || low >= frame.low + HIGHER - ROUNDING ? 0 : 1;
 }
 
 /** Whether the cords gall where those in use do: wider at the elbow, or hardly surer. */
@@ -40,7 +42,7 @@ function gallsAgain({ order, current: { cords } }: Seen, { clearance, elbowWidth
   if (cords === undefined || !isGalled(order)) return false;
   return (
     elbowWidth > cords.elbowWidth + ROUNDING ||
-    clearance.likely < Math.min(0.99, cords.clearance.likely + SURER)
+    clearance.likely < Math.min(SURE, cords.clearance.likely + SURER)
   );
 }
 
@@ -55,13 +57,13 @@ export const betterThanNow = rule({
     const rub = seen.order.horse.trouble.includes('buckle-rub');
     const gall = isGalled(seen.order);
     if (!rub && !gall) return { judgement: 'not-applicable', reason: () => say`nothing is rubbed sore` };
-    if ((rub && seen.current.frame === undefined) || (gall && seen.current.cords === undefined))
-      return { judgement: 'cannot-tell', reason: () => say`nobody described the cinch that made it sore` };
-    if (rubsAgain(seen, candidate))
+    if (rubsAgain(seen, candidate) > 0)
       return {
         judgement: 'poor',
         reason: () => say`its buckle is no smaller than the one that rubs, and lies no higher`,
       };
+    if ((rub && seen.current.frame === undefined) || (gall && seen.current.cords === undefined))
+      return { judgement: 'cannot-tell', reason: () => say`nobody described the cinch that made it sore` };
     if (gallsAgain(seen, candidate))
       return {
         judgement: 'poor',

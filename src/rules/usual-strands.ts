@@ -17,12 +17,14 @@ type Tied = Pick<Candidate, 'style' | 'strands'>;
 export const bandOf = ({ practice }: Seen, { style }: Pick<Tied, 'style'>): StrandBand =>
   style === 'straight' ? practice.straight : practice.roper;
 
-const odd = (bound: number): number => 2 * Math.round((bound - 1) / 2) + 1;
+/** The first and last odd count within half a step of these bounds. */
+const first = (low: number): number => 2 * Math.ceil((low - 2) / 2 - 1e-9) + 1;
+const last = (high: number): number => 2 * Math.floor(high / 2 + 1e-9) + 1;
 
 /** "17 to 19 strands are usual where this ring hangs". */
 export function usualWords(band: StrandBand): Phrase {
-  if (odd(band.high) < odd(band.low)) return say`ropers are too wide for a horse this small`;
-  return say`${count(odd(band.low))} to ${count(odd(band.high))} strands are usual where this ring hangs`;
+  if (last(band.high) < first(band.low)) return say`ropers are too wide for a horse this small`;
+  return say`${count(first(band.low))} to ${count(last(band.high))} strands are usual where this ring hangs`;
 }
 
 const words = (seen: Seen, { style, strands }: Tied): Phrase => {

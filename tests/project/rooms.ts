@@ -56,7 +56,11 @@ export const rooms: Readonly<Record<string, Room>> = {
     why: 'A rule judges what it is handed and never fetches, so it may know only the types of facts, fit and stock; what a buckle takes is reckoned in one place.',
     uses: ['units', 'sources'],
     types: ['order', 'facts', 'stock', 'fit'],
-    calls: { 'stock/buckles.ts': ['layersOn'] },
+    calls: {
+      'stock/buckles.ts': ['layersOn', 'isUsualLayer'],
+      'facts/practice.ts': ['isTied', 'isUsual'],
+      'facts/sore.ts': ['isGalled'],
+    },
   },
   advice: {
     why: 'Advice lets candidates meet rules and ranks them; it reads no text and prints none.',
@@ -91,7 +95,7 @@ export const rooms: Readonly<Record<string, Room>> = {
     types: ['geometry', 'cutting', 'schedule', 'order', 'photo', 'facts', 'fit', 'rules', 'advice', 'paper'],
     packages: ['chalk', 'cli-table3'],
     // What few readers want is put together when a printer asks for it.
-    calls: { 'facts/facts.ts': ['workingOf'], 'advice/refused.ts': ['refusedRuns'] },
+    calls: { 'facts/facts.ts': ['workingOf'] },
   },
   picture: {
     why: 'Pictures are drawn from finished advice by what fit measured: plain shapes, then text. They open no file and draw no pixel.',

@@ -1,5 +1,5 @@
 /** Horses, saddles and cinches drawn from a seed: the same on every machine. */
-import { currentOf } from '../../src/advice/current.ts';
+import { caseFactsOf as seenBy } from '../../src/advice/current.ts';
 import { factsOf } from '../../src/facts/facts.ts';
 import type { Candidate } from '../../src/fit/candidate.ts';
 import { lay } from '../../src/fit/lay.ts';
@@ -9,7 +9,6 @@ import type { Buckle, Order, Shop } from '../../src/order/types.ts';
 import type { CaseFacts } from '../../src/rules/rule.ts';
 import { layersOn } from '../../src/stock/buckles.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
-import { shelfOf } from '../../src/stock/shelf.ts';
 import { styleIds } from '../../src/stock/styles.ts';
 
 export interface Case {
@@ -25,10 +24,8 @@ interface Draw {
 }
 
 /** All that rules may see of an order. */
-export function caseFactsOf(order: Order, shop: Shop = defaultShop): CaseFacts {
-  const facts = factsOf(order, shop.model);
-  return { ...facts, shop, shelf: shelfOf(order, shop), current: currentOf(facts, shop) };
-}
+export const caseFactsOf = (order: Order, shop: Shop = defaultShop): CaseFacts =>
+  seenBy(factsOf(order, shop.model), shop);
 
 /** Candidates on horses from ponies to drafts: sensible ones, and such as nobody would tie. */
 export function casesFor({ seed, horses, cinches }: Draw): Case[] {

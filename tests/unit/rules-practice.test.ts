@@ -183,8 +183,8 @@ describe('better-than-now', () => {
     [0.7, 5.01, 0.9, 'poor'],
     [0.7, 3, 0.6, 'poor'],
     // Nothing is asked to be surer than 99 in 100.
-    [0.97, 5, 0.99, 'good'],
-    [0.97, 5, 0.989, 'poor'],
+    [0.97, 5, 0.95, 'good'],
+    [0.97, 5, 0.949, 'poor'],
     [0.999, 5, 0.995, 'good'],
   ] as const)('after a gall of 5 in %f sure, one of %f in %f sure: %s', (...row) => {
     const [now, width, likely, judgement] = row;
