@@ -1,10 +1,9 @@
 /** The whole of what the shop can say about one order. */
 import type { Assumption } from '../facts/estimate.ts';
 import { assumptionsOf, type Facts } from '../facts/facts.ts';
-import { runFor } from '../facts/length.ts';
+import { evenNeighbors } from '../facts/length.ts';
 import { photoRemarks } from '../facts/photo-remarks.ts';
 import { tapeRemarks } from '../facts/tape-remarks.ts';
-import type { Candidate } from '../fit/candidate.ts';
 import type { Shop, Style } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { cautions } from '../sources/cautions.ts';
@@ -67,7 +66,7 @@ export class Advice {
         return next === undefined ? undefined : whyBefore(entry, next, criteria);
       },
       get evenLengths() {
-        return evenLengths(entry.candidate, facts);
+        return evenNeighbors(entry.candidate.length, facts.lengthNeed, facts.shop.lengths);
       },
     };
   }
@@ -97,7 +96,7 @@ export class Advice {
   }
 
   get assumptions(): readonly Assumption[] {
-    return withLearned(assumptionsOf(this.facts), this.facts.shop);
+    return assumptionsOf(this.facts, this.facts.shop.learned?.stretch);
   }
 
   /** Where tapes disagree, or a photo and a tape. */
@@ -157,24 +156,4 @@ export class Advice {
   get ask(): readonly Ask[] {
     return (this.#ask ??= asksFor(this.facts, this.first));
   }
-}
-
-/** The give of new cord is assumed, unless the shop's own outcomes stand behind it. */
-function withLearned(assumptions: readonly Assumption[], { learned }: Shop): readonly Assumption[] {
-  const from = learned?.stretch;
-  if (from === undefined) return assumptions;
-  const basis = `from ${String(from.outcomes)} outcomes of this shop until ${from.until}`;
-  return assumptions.map((entry) =>
-    entry.input === 'give of new cord' ? { ...entry, kind: 'computed', basis } : entry,
-  );
-}
-
-function evenLengths(
-  { length }: Candidate,
-  { lengthNeed, shop }: CaseFacts,
-): { length: number; run: number }[] {
-  const below = 2 * Math.floor(lengthNeed.target.value / 2);
-  const around = length % 2 === 0 ? [length - 2, length + 2] : [below, below + 2];
-  const tied = around.filter((each) => each >= shop.lengths.min && each <= shop.lengths.max);
-  return tied.map((each) => ({ length: each, run: runFor(each, lengthNeed) }));
 }

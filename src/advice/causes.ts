@@ -54,6 +54,11 @@ export function causesUnlaid({ order, ...facts }: CaseFacts): Cause[] {
   });
 }
 
+const nearWords = (inches: number): Phrase =>
+  inches < 0
+    ? say`it lies over the elbow line by ${dist(-inches)}`
+    : say`it comes within ${dist(inches)} of the elbow`;
+
 const elbowGall: Explain = ({ judged: { candidate }, facts, age }) => {
   const { clearance, style } = candidate;
   if (clearance.likely >= facts.model['chance-good']) {
@@ -62,10 +67,7 @@ const elbowGall: Explain = ({ judged: { candidate }, facts, age }) => {
       say`the cinch as described clears the elbow by ${dist(clearance.inches)}: ${old}look at dirt, at where it really lies, and at a saddle set too far forward`,
     );
   }
-  const near =
-    clearance.inches < 0
-      ? say`it lies over the elbow line by ${dist(-clearance.inches)}`
-      : say`it comes within ${dist(clearance.inches)} of the elbow`;
+  const near = nearWords(clearance.inches);
   const at = say`${len(clearance.station)} up from the chest midline`;
   const why = reachWords(clearance.where, style, facts);
   return yes(joined([near, at, why]));
@@ -143,12 +145,8 @@ const slipsBack: Explain<Placed> = ({ facts }) => {
 const girthy: Explain = ({ judged: { candidate } }) => {
   const { inches, floor } = candidate.clearance;
   if (inches < floor) {
-    const near =
-      inches < 0
-        ? say`it lies over the elbow line by ${dist(-inches)}`
-        : say`it comes within ${dist(inches)} of the elbow`;
     const vet = say`ask a vet all the same, since ulcers and lameness are common behind it`;
-    return yes(joined([near, say`so do not go on in this one`, vet]));
+    return yes(joined([nearWords(inches), say`so do not go on in this one`, vet]));
   }
   return no(
     joined([

@@ -2,7 +2,7 @@
 import type { Candidate, Spec } from '../fit/candidate.ts';
 import { lay } from '../fit/lay.ts';
 import { sideOf } from '../fit/side.ts';
-import type { Buckle, CinchAsked, Shop, Style } from '../order/types.ts';
+import type { Buckle, CinchAsked, Shop } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { bySize, layersOn, strandsAway } from '../stock/buckles.ts';
 import { nearestWord } from '../units/nearest.ts';
@@ -88,7 +88,9 @@ interface Filled {
 function specOf(named: CinchAsked, advice: Advice): Filled {
   const { shop } = advice.facts;
   const asked = withStyle(named);
-  const like = advice.specs.find(({ candidate: c }) => agrees(asked, c.style, c.strands))?.candidate;
+  const agrees = ({ style, strands }: Candidate): boolean =>
+    (asked.style ?? style) === style && (asked.strands ?? strands) === strands;
+  const like = advice.specs.find(({ candidate }) => agrees(candidate))?.candidate;
   const strands = asked.strands ?? like?.strands;
   if (strands === undefined) return cannotBe(say`the strand count is not known`);
   const { buckle: id } = asked;
@@ -127,9 +129,6 @@ const cannotBe = (cannot: Phrase): Filled => ({ spec: undefined, cannot });
 
 const parts = ['style', 'strands', 'buckle', 'length'] as const;
 
-const agrees = (asked: CinchAsked, style: Style, strands: number): boolean =>
-  (asked.style ?? style) === style && (asked.strands ?? strands) === strands;
-
 interface BuckleScene {
   readonly strands: number;
   readonly like: Candidate | undefined;
@@ -162,7 +161,5 @@ function worthOffering(specs: readonly RankedSpec[]): readonly RankedSpec[] {
 function nearestPassing(spec: Spec, specs: readonly RankedSpec[]): RankedSpec | undefined {
   const away = ({ candidate }: RankedSpec): number =>
     (candidate.style === spec.style ? 0 : 1000) + Math.abs(candidate.strands - spec.strands);
-  let best: RankedSpec | undefined;
-  for (const entry of specs) if (best === undefined || away(entry) < away(best)) best = entry;
-  return best;
+  return [...specs].sort((a, b) => away(a) - away(b))[0];
 }

@@ -1,6 +1,6 @@
 /** All that is derived from an order before anyone judges: one object, computed once. */
 import { heightAt } from '../geometry/ellipse.ts';
-import type { Order } from '../order/types.ts';
+import type { LearnedFrom, Order } from '../order/types.ts';
 import type { PhotoReading } from '../photo/read.ts';
 import type { Model } from '../sources/numbers.ts';
 import { barrelOf, barrelWorking, withPhotoDepth, type Barrel } from './barrel.ts';
@@ -86,8 +86,8 @@ export function factsOf(order: Order, model: Model): Facts {
   };
 }
 
-/** Every input with its value, where it came from and how sure: what the paper and the screen print. */
-export function assumptionsOf(facts: Facts): Assumption[] {
+/** Every input with its value, where it came from and how sure; the give of new cord is assumed, unless the shop's outcomes stand behind it. */
+export function assumptionsOf(facts: Facts, learnedStretch?: LearnedFrom): Assumption[] {
   const { girth, room, ring, barrel, centreLine, lengthNeed: need, model } = facts;
   const pitch: Estimate = {
     value: model['strand-pitch'],
@@ -98,8 +98,12 @@ export function assumptionsOf(facts: Facts): Assumption[] {
   const give: Estimate = {
     value: need.stretch,
     sd: need.stretch / 2,
-    kind: 'assumed',
-    basis: 'a new mohair cinch gives',
+    ...(learnedStretch === undefined
+      ? { kind: 'assumed', basis: 'a new mohair cinch gives' }
+      : {
+          kind: 'computed',
+          basis: `from ${String(learnedStretch.outcomes)} outcomes of this shop until ${learnedStretch.until}`,
+        }),
   };
   return [
     asAssumption('heart girth', girth),

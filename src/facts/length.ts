@@ -60,6 +60,19 @@ export const lengthFromGirth = (girth: number): number => 2 * Math.ceil((girth /
 export const runFor = (length: number, need: LengthNeed): number =>
   (need.ringToRing.value - length - need.stretch) / 2;
 
+/** Both even neighbors of a length, as far as the shop ties them, with the latigo run each leaves. */
+export function evenNeighbors(
+  length: number,
+  need: LengthNeed,
+  { min, max }: { readonly min: number; readonly max: number },
+): { length: number; run: number }[] {
+  const below = 2 * Math.floor(need.target.value / 2);
+  const around = length % 2 === 0 ? [length - 2, length + 2] : [below, below + 2];
+  return around
+    .filter((each) => each >= min && each <= max)
+    .map((each) => ({ length: each, run: runFor(each, need) }));
+}
+
 /** How the target length came about. */
 export function lengthWorking(need: LengthNeed, saddle: Saddle, girth: number): Working[] {
   const rr = short(need.ringToRing.value);

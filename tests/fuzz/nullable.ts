@@ -2,6 +2,8 @@
 import { columnNames } from '../../src/backlog/columns.ts';
 
 const spec = ['flareStart', 'margin', 'cannot'];
+/** Of a style of which nothing passes, or that cannot be tied at all. */
+const otherStyle = ['rank', 'strands', 'chance'];
 const money = [
   'percent',
   'count',
@@ -23,7 +25,7 @@ export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
   size: new Set([
     'order',
     ...spec,
-    'strands',
+    ...otherStyle,
     'rule',
     'becauseOf',
     'couldEarn',

@@ -46,6 +46,8 @@ const sweeps: Readonly<Record<string, Sweep>> = {
 };
 
 interface First {
+  /** Poor at the elbow, or narrower than makers tie on a grown horse: what is left when nothing will do, and no choice to come back to. */
+  readonly lastResort: boolean;
   readonly style: string;
   readonly strands: number;
   readonly length: number;
@@ -53,13 +55,17 @@ interface First {
 
 function firstOf(order: Order): First {
   const { first } = sizeOrder(order, defaultShop);
-  return first === undefined ? { style: 'nothing', strands: 0, length: 0 } : first.candidate;
+  if (first === undefined) return { lastResort: true, style: 'nothing', strands: 0, length: 0 };
+  const { style, strands, length } = first.candidate;
+  const narrow = style === 'straight' && strands < 13;
+  return { lastResort: narrow || first.judgementOf('elbow-clearance') === 'poor', style, strands, length };
 }
 
 /** Where a sweep jumps, or comes back to a style it had left; one return is let through where the length changes with it. */
 function breaks({ from, to, step, put }: Sweep, order: Order): string[] {
   const found: string[] = [];
-  const left = new Set<string>();
+  // Whether the even length was another one from where the style was left.
+  const left = new Map<string, boolean>();
   let before = firstOf(put(order, from));
   let returns = 0;
   for (let i = 1; i <= Math.round((to - from) / step); i++) {
@@ -69,9 +75,10 @@ function breaks({ from, to, step, put }: Sweep, order: Order): string[] {
     if (now.style === before.style) {
       if (Math.abs(now.strands - before.strands) > 2) found.push(`jumps ${words}`);
     } else {
-      left.add(before.style);
+      if (!before.lastResort) left.set(before.style, now.length !== before.length);
       if (left.has(now.style)) {
-        if (now.length === before.length || returns > 0) found.push(`comes back ${words}`);
+        const even = now.length !== before.length || left.get(now.style) === true;
+        if (!even || returns > 0) found.push(`comes back ${words}`);
         returns += 1;
       }
     }

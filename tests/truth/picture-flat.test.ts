@@ -112,11 +112,13 @@ const corners: readonly (readonly [Made, readonly Point[]])[] = [
     ],
   ],
   [
-    { style: 'high-flare', strands: 13, layers: 1 },
+    // The first row starts half an inch from the buckle on the bench.
+    { style: 'high-flare', strands: 19, layers: 1 },
     [
-      [0, 2.6],
-      [3, 2.6],
-      [6, 3.25],
+      [0, 3],
+      [(0.5 * 13) / 12.5, 3.8],
+      [3, 3.8],
+      [6, 4.75],
     ],
   ],
 ];

@@ -75,22 +75,39 @@ describe('at the counter', () => {
   });
 
   test('the next wider one that passes is named, unless it is shown or poor at the elbow', async () => {
-    const text = async (top: number): Promise<string> =>
-      (await screen(sized(cases.full), { top })).replace(/\s+/g, ' ');
-    expect(await text(3)).toMatch(/Wider: straight, \d+ strands, passes at \d+ % \(\d+th\); measure before/);
-    expect(await text(40)).not.toContain('Wider:');
-    const rubbed = sized(orderWith({ horse: { trouble: ['girthy'] }, saddle: { ringToRing: 44 } }));
-    const why = (await screen(rubbed)).replace(/\s+/g, ' ');
-    expect(why).toMatch(
-      /Wider: straight, \d+ strands, passes at \d+ % \(\d+th\); no\. 1 stands before it because surer to clear the elbow/,
-    );
-    const { specs } = rubbed.advice;
-    const wider = specs.find(
-      ({ candidate: c, rank }) =>
-        c.style === 'straight' && rank > 3 && c.strands > specs[0]!.candidate.strands,
-    )!;
-    expect(rubbed.advice.whyFirst(wider).words[0]).toBe('surer to clear the elbow: ');
-    // The next in rank is compared with as in "first because".
-    expect(rubbed.advice.whyFirst(specs[1]!)).toEqual(specs[0]!.becauseOf!.words);
+    const seen = { none: 0, shown: 0, poor: 0, acceptable: 0, good: 0 };
+    const rooms = [undefined, ...Array.from({ length: 16 }, (_, i) => 3 + i / 4)];
+    for (const elbowRoom of rooms) {
+      const result = sized(orderWith({ horse: { elbowRoom }, saddle: { ringToRing: 44 } }));
+      const { advice } = result;
+      const [first] = advice.specs;
+      if (first?.candidate.style !== 'straight') continue;
+      for (const top of [1, 3, 40]) {
+        const text = (await screen(result, { top })).replace(/\s+/g, ' ');
+        const [, strands, chance, rank, why] =
+          /Wider: straight, (\d+) strands, passes at (\d+) % \((\d+)(?:st|nd|rd|th)\); (measure before it is tied\.|no\. 1 stands before it because )/.exec(
+            text,
+          ) ?? [];
+        const [wider] = advice.specs
+          .filter(({ candidate: c }) => c.style === 'straight' && c.strands > first.candidate.strands)
+          .sort((a, b) => a.candidate.strands - b.candidate.strands);
+        const elbow = wider?.judgementOf('elbow-clearance');
+        const kind = wider === undefined ? 'none' : wider.rank <= top ? 'shown' : elbow;
+        seen[kind as keyof typeof seen] += 1;
+        expect(text.includes('Wider:'), text).toBe(kind === 'acceptable' || kind === 'good');
+        if (wider === undefined || strands === undefined) continue;
+        const percent = Math.round(100 * wider.candidate.clearance.chance);
+        expect([strands, chance, rank].map(Number)).toEqual([wider.candidate.strands, percent, wider.rank]);
+        // One that is good at the elbow need not be measured first: it stands behind for another reason.
+        expect(why!.startsWith('measure')).toBe(kind === 'acceptable');
+      }
+    }
+    expect(Math.min(...Object.values(seen)), JSON.stringify(seen)).toBeGreaterThan(0);
+  });
+
+  test('the next in rank is compared with as in "first because"', () => {
+    const { advice } = sized(cases.full);
+    const [first, second] = advice.specs;
+    expect(advice.whyFirst(second!)).toEqual(first!.becauseOf!.words);
   });
 });

@@ -48,8 +48,13 @@ describe('screen', () => {
     const text = await screen(sized(cases.full));
     expect(text).toContain('Order 2417: Jo Alvarez, horse Biscuit');
     expect(text).toMatch(/Room behind the elbow: 4\.0 in, give or take 0\.5 \(assumed: about a hand/);
-    expect(text).toMatch(/ 1 {2}straight, \d+ strands +clears the elbow by \d\.\d\d in, \d\d % sure/);
-    expect(text).toMatch(/^To tie, best first \(sure: of at least 1\.00 in\)$/m);
+    expect(text).toMatch(
+      / 1 {2}straight, \d+ strands +clears the elbow by \d\.\d\d in( at the buckle)?, \d\d % sure/,
+    );
+    expect(text).toMatch(/^To tie, best first \(sure: of at least 1\.00 in, the horse standing square\)$/m);
+    expect(text).toMatch(
+      /^Straight or roper\? Straight\.\n {2}- high-flare roper[^]*\n {2}- low-flare roper/m,
+    );
     expect(text).toContain('First because');
     expect(text).toContain('Provisional length, roughly judged: do not cut until ring to ring is taped.');
     expect(text).toContain('Will not do');
@@ -162,7 +167,9 @@ describe('json', () => {
       'file',
       'assumptions',
       'room',
+      'welfare',
       'specs',
+      'otherStyles',
       'refused',
       'ask',
       'cautions',
@@ -171,6 +178,9 @@ describe('json', () => {
     const keys = (list: string): string[] => Object.keys((result![list] as unknown as object[])[0]!);
     expect(keys('assumptions')).toEqual(['input', 'value', 'unit', 'basis', 'sd', 'kind']);
     expect(Object.keys(result!['room']!)).toEqual(['inches', 'sd', 'basis']);
+    expect(keys('otherStyles')).toEqual(['style', 'rank', 'strands', 'chance', 'text']);
+    const [{ clearance }] = result!['specs']! as [{ clearance: object }];
+    expect(Object.keys(clearance)).toEqual(['inches', 'sd', 'floor', 'chance', 'station', 'where']);
     expect(keys('specs')).toEqual(
       expect.arrayContaining([
         'rank',
@@ -196,6 +206,33 @@ describe('json', () => {
     expect(results[1]!['specs']![0]).toMatchObject({ rank: 1, style: 'straight', flareStart: null });
   });
 
+  test.each(names)('%s: of each other style its best, null where none passes, and why', (name) => {
+    const [result] = read([sized(cases[name])]).results;
+    const specs = result!['specs']! as { style: string; clearance: { chance: number } }[];
+    const styles = ['straight', 'high-flare', 'low-flare'].filter((style) => style !== specs[0]?.style);
+    const none = { rank: null, strands: null, clearance: { chance: null } };
+    expect(result!['otherStyles']).toEqual(
+      styles.map((style) => {
+        const { rank, strands, clearance } = { ...none, ...specs.find((spec) => spec.style === style) };
+        return {
+          style,
+          rank,
+          strands,
+          chance: clearance.chance,
+          text: expect.stringMatching(/./) as unknown,
+        };
+      }),
+    );
+  });
+
+  test('what comes before any cinch is there only where something must', () => {
+    const told = (name: keyof typeof cases): unknown => read([sized(cases[name])]).results[0]!['welfare'];
+    expect(told('gall')).toEqual([expect.stringMatching(/^Sore: galled at the elbow\. /)]);
+    // 1.75 in of room, under 3.
+    expect(told('nothing')).toEqual([expect.stringContaining('1.75 in'), expect.any(String)]);
+    expect(told('measured')).toBeUndefined();
+  });
+
   test('an order that is not known is null', () => {
     expect(read([{ ...failed, order: undefined }]).results[0]).toMatchObject({ order: null });
   });
@@ -212,9 +249,8 @@ describe('csv', () => {
       expect(rows[0]).toMatchObject({ outcome: 'nothing passes', rank: '' });
       return;
     }
-    const number = (text: string | undefined): number | null =>
-      text === undefined || text === '' ? null : Number(text);
-    expect(
+    const number = (text = ''): number | null => (text === '' ? null : Number(text));
+    expect(specs).toMatchObject(
       rows.map((row) => ({
         rank: number(row['rank']),
         style: row['style'],
@@ -225,30 +261,12 @@ describe('csv', () => {
         flareStart: number(row['flare_start_in']),
         length: number(row['length_in']),
         buckle: unguard(row['buckle'] ?? ''),
-        inches: number(row['clearance_in']),
-        sd: number(row['clearance_sd_in']),
-        chance: number(row['chance']),
-      })),
-    ).toEqual(
-      specs.map(
-        ({ rank, style, strands, layers, width, buckleWidth, flareStart, length, buckle, clearance }) => {
-          const { inches, sd, chance } = clearance as { inches: number; sd: number; chance: number };
-          return {
-            rank,
-            style,
-            strands,
-            layers,
-            width,
-            buckleWidth,
-            flareStart,
-            length,
-            buckle,
-            inches,
-            sd,
-            chance,
-          };
+        clearance: {
+          inches: number(row['clearance_in']),
+          sd: number(row['clearance_sd_in']),
+          chance: number(row['chance']),
         },
-      ),
+      })),
     );
   });
 
@@ -266,7 +284,8 @@ describe('markdown', () => {
     expect(text).toMatch(/^# Order /);
     expect(text).toContain('## Keep in mind');
     expect(text).not.toMatch(/NaN|undefined|\n\n\n/);
-    if (name !== 'nothing') expect(text).toMatch(/^\| No\. \| Style .* \| Sure of \d\.\d\d in \|$/m);
+    if (name !== 'nothing')
+      expect(text).toMatch(/^\| No\. \| Style .* \| Sure of \d\.\d\d in, standing square \|$/m);
   });
 
   test('an order that failed leaves a line', () => {
