@@ -67,7 +67,7 @@ export interface Candidate extends Spec, Seat {
   readonly flareStart: number | undefined;
   /** Clearance of the whole: cords and frame. */
   readonly clearance: Clearance;
-  /** Clearance of the cords alone. */
+  /** Clearance of the cords alone, in thin skin. */
   readonly cordClearance: Clearance;
   /** Highest hoop pressure index behind the elbow, psi. */
   readonly pressure: number;

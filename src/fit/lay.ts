@@ -109,7 +109,10 @@ class Laid implements Candidate {
     return (this.#clearance ??= clearanceOf([...this.#spots, ...this.#seat.spots], this.#side));
   }
   get cordClearance(): Clearance {
-    return clearanceOf(this.#spots, this.#side);
+    return clearanceOf(
+      this.#spots.filter(({ skin }) => skin),
+      this.#side,
+    );
   }
   get frameClearance(): Clearance {
     return this.#seat.frameClearance;

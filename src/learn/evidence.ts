@@ -6,7 +6,7 @@ import { lay } from '../fit/lay.ts';
 import { sideOf } from '../fit/side.ts';
 import type { OutcomeResult } from '../sources/outcome-results.ts';
 import type { Order } from '../order/types.ts';
-import type { Model } from '../sources/numbers.ts';
+import { defaultModel, type Model } from '../sources/numbers.ts';
 
 /** A length as known when the cinch was tied, inches. */
 export interface Known {
@@ -32,7 +32,8 @@ export interface Tried {
 
 /** The evidence of an outcome; undefined when such a cinch cannot be laid on that horse at all. */
 export function evidenceOf({ order, spec, days, result }: Tried, model: Model): Evidence | undefined {
-  const facts = factsOf(order, model);
+  // By the usual floor, whatever was learned before: the same outcomes teach the same again.
+  const facts = factsOf(order, { ...model, 'floor-clearance': defaultModel['floor-clearance'] });
   const laid = lay(spec, sideOf(facts));
   if (laid === undefined) return undefined;
   const { k, ring, girth, lengthNeed, floor } = facts;

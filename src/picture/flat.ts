@@ -50,14 +50,12 @@ export function flatLayers(cinch: FlatCinch): Layer[] {
  * they are as wide as the cinch.
  */
 function edgeOf({ flat, profile, bars }: FlatCinch): Point[] {
-  const { half, flare, widthFrom } = flat;
+  const { half, turns, widthFrom } = flat;
   const gathered = profile[0]?.width ?? widthFrom(0);
   const first = Math.min(bars[0]?.from ?? 0, half);
-  const corners = [
-    ...(gathered < widthFrom(0) && first > 0 ? [first] : []),
-    ...(flare === undefined ? [] : [flare.start, flare.whole]),
-    half,
-  ].filter((at) => at > 0 && at <= half);
+  const corners = [...(gathered < widthFrom(0) && first > 0 ? [first] : []), ...turns, half].filter(
+    (at) => at > 0 && at <= half,
+  );
   const distances = [...new Set(corners)].sort((a, b) => a - b);
   const left: Point[] = [
     [-half, gathered / 2],
@@ -85,12 +83,14 @@ function strandShapes(edge: readonly Point[], strands: number): Shape[] {
 const ROW = 0.25;
 
 /** A bar on both halves; the one in the middle once. */
-function barShapes(bar: PlacedBar, { half, flare, widthFrom }: Flat): Shape[] {
+function barShapes(bar: PlacedBar, { half, turns, widthFrom }: Flat): Shape[] {
   const { kind, from, length } = bar;
   // The bar of the middle lies as far beyond it as before; its mirror is its other half.
   const to = kind === 'centre' ? half : Math.min(half, from + length);
-  const turns = flare === undefined ? [] : [flare.start, flare.whole].filter((at) => at > from && at < to);
-  const edge = [from, ...turns, to].map((at): Point => [at - half, widthFrom(at) / 2]);
+  const edge = [from, ...turns.filter((at) => at > from && at < to), to].map((at): Point => [
+    at - half,
+    widthFrom(at) / 2,
+  ]);
   const rows = Math.max(1, Math.round((to - from) / ROW));
   return [-1, 1].flatMap((side): Shape[] => {
     const mirrored = ([x, y]: Point): Point => [side * -x, y];

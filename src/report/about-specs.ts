@@ -11,7 +11,7 @@ import { judgementWords, plainRuleName, ruleName, specName } from './words.ts';
 
 /** Of what the percentages are sure, which is less than the distance itself: said once above a list. */
 export const sureOf = ({ floor }: Pick<Facts, 'floor'>, units: Units): string =>
-  `sure: of at least ${formatLength(floor, units, 'computed')}, the horse standing square`;
+  `sure: of at least ${formatLength(floor, units, 'computed')} and a clear buckle, standing square`;
 
 /** "clears the elbow by 1.48 in, 84 % sure", in a list under `sureOf`. */
 export function clearanceText({ inches, chance, skin, where }: Clearance, units: Units): string {
@@ -38,26 +38,15 @@ export function nearestText({ inches, sd, station, where }: Clearance, units: Un
 }
 
 /** Why it comes before the next one; undefined for the last. */
-export function becauseText(spec: RankedSpec, units: Units, reader: Reader = 'counter'): string | undefined {
+export function becauseText(spec: RankedSpec, units: Units): string | undefined {
   const why = becauseOnly(spec, units);
   if (why === undefined) return undefined;
-  const told = reader === 'customer' ? plainBecause(why) : why;
-  return `${spec.rank === 1 ? 'First' : `Before no. ${String(spec.rank + 1)}`} because ${told}.`;
+  return `${spec.rank === 1 ? 'First' : `Before no. ${String(spec.rank + 1)}`} because ${why}.`;
 }
 
-/** "the next best is so-so in how high the buckle sits" where the counter reads "no. 2 is only acceptable on: buckle height". */
-function plainBecause(why: string): string {
-  const [, lesser, names] = /^no\. \d+ is (poor|only acceptable) on: (.*)$/.exec(why) ?? [];
-  if (lesser === undefined || names === undefined) return why;
-  const plain = names.split(', ').map((name) => plainRuleName(name.replaceAll(' ', '-')));
-  return `the next best is ${lesser === 'poor' ? 'poor' : 'so-so'} in ${listed(plain)}`;
-}
-
-/** The reason alone, with the other called by its number. */
-export function becauseOnly({ rank, becauseOf }: RankedSpec, units: Units): string | undefined {
-  if (becauseOf === undefined) return undefined;
-  return phraseText(becauseOf.words, units).replace(/^the other\b/, `no. ${String(rank + 1)}`);
-}
+/** The reason alone. */
+export const becauseOnly = ({ becauseOf }: RankedSpec, units: Units): string | undefined =>
+  becauseOf === undefined ? undefined : phraseText(becauseOf.words, units);
 
 /** "acceptable: latigo run". */
 export const shortFinding = ({ rule, judgement }: Finding): string =>
@@ -226,7 +215,7 @@ export function widerText(
   const sameLength = candidate.length === first?.candidate.length;
   const spec = `${specName(candidate)}${sameLength ? '' : `, ${formatLength(candidate.length, units)} long`}`;
   if (elbow !== 'good') return `Wider: ${spec}, ${how}; measure before it is tied.`;
-  const why = phraseText(advice.whyFirst(wider), units).replace(/^the other\b/, 'the wider one');
+  const why = phraseText(advice.whyFirst(wider), units);
   return `Wider: ${spec}, ${how}; no. 1 stands before it because ${why}.`;
 }
 

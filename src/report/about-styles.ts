@@ -6,7 +6,7 @@ import { specName, styleName } from './words.ts';
 /** What is said of each style that is not first: "high-flare roper, 19 strands, 81 %: not first, since ...". */
 export function otherStyleTexts({ otherStyles }: Pick<Advice, 'otherStyles'>, units: Units): string[] {
   return otherStyles.map(({ style, spec, why }) => {
-    const reason = phraseText(why, units).replace(/^the other\b/, 'it');
+    const reason = phraseText(why, units);
     if (spec === undefined) return `${styleName(style)}: ruled out, ${reason}.`;
     const { candidate } = spec;
     return `${specName(candidate)}, ${chanceText(candidate.clearance.chance)}: not first, since ${reason}.`;

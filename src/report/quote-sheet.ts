@@ -60,7 +60,7 @@ const headings = {
 /** Why it is this one; a wish needs no reason but that it passes, which is told with it. */
 function whyText({ takes, ranked }: Quote['taken'], units: Units): string {
   if (takes === 'wish' || ranked === undefined) return '';
-  if (takes === 'first') return becauseText(ranked, units, 'customer') ?? '';
+  if (takes === 'first') return becauseText(ranked, units) ?? '';
   return `Chosen; it stands no. ${String(ranked.rank)} of those that pass.`;
 }
 

@@ -18,6 +18,8 @@ export interface Flat {
   readonly half: number;
   /** Where a roper begins to widen and where it is whole, from the buckle; undefined for a straight. */
   readonly flare: { readonly start: number; readonly whole: number } | undefined;
+  /** Where its edge turns, from the buckle: a straight spreads from the bar, a roper flares. */
+  readonly turns: readonly number[];
   readonly bars: readonly Bar[];
   /** Inches of bar on the whole cinch. */
   readonly barInches: number;
@@ -37,6 +39,10 @@ export function flatOf({ style, shape, length, buckle, flareStart }: Laid): Flat
     bars,
     barInches: barInches(bars),
     flare: start === undefined ? undefined : { start, whole: (shape.top - shape.fullUpTo) * share },
+    turns:
+      shape.pinched === shape.full
+        ? []
+        : [(shape.top - shape.pinchedFrom) * share, (shape.top - shape.fullUpTo) * share],
     widthFrom: (distance) => widthAt(shape, shape.top - distance / share),
   };
 }

@@ -32,7 +32,7 @@ interface Strung {
 export const fullWidth = (strands: number, model: Model): number => strands * model['strand-pitch'];
 
 /** Width where weaves pinch it, inches. */
-export const pinchedWidth = ({ strands, layers }: Strung, model: Model): number =>
+const pinchedWidth = ({ strands, layers }: Strung, model: Model): number =>
   strands * model[layers === 2 ? 'pinch-pitch-double' : 'pinch-pitch'];
 
 /** Width of the cords as they come off the buckle bar, inches: no wider than the bar. */
