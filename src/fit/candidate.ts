@@ -1,7 +1,7 @@
 /** One cinch that could be tied, laid on one horse: the spec and all that follows from it, before anyone judges. */
 import type { Buckle, Style } from '../order/types.ts';
 import type { Layers } from '../stock/buckles.ts';
-import type { Outline, Shape } from '../stock/outline.ts';
+import type { Shape } from '../stock/outline.ts';
 
 /** What is tied to a buckle. */
 export interface Made {
@@ -57,7 +57,6 @@ export interface Seat {
 
 export interface Candidate extends Spec, Seat {
   readonly shape: Shape;
-  readonly outline: Outline;
   /** Width of the body at full spread. */
   readonly width: number;
   readonly buckleWidth: number;

@@ -7,12 +7,10 @@ import { accentFeet } from '../stock/accent.ts';
 import { bodyCordFeet } from '../stock/cord.ts';
 import {
   fullWidth,
-  outlineOf,
   roperShape,
   straightShape,
   widthAt,
   widthAtBuckle,
-  type Outline,
   type Shape,
 } from '../stock/outline.ts';
 import type { Candidate, Clearance, Made, Seat, Spec } from './candidate.ts';
@@ -141,9 +139,6 @@ class Laid implements Candidate {
   }
   get flareStart(): number | undefined {
     return this.style === 'straight' ? undefined : this.low - this.shape.pinchedFrom;
-  }
-  get outline(): Outline {
-    return outlineOf(this.shape);
   }
   get pressure(): number {
     return pressureOf(this.shape, this.#side);

@@ -2,7 +2,7 @@
 import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import { flatOf } from '../stock/flat.ts';
-import { widthAt } from '../stock/outline.ts';
+import { outlineOf, widthAt } from '../stock/outline.ts';
 import type { Layer, Point, Shape } from './scene.ts';
 
 /** Drawn so that the reader knows what they are; nothing is judged by them [common practice, no source]. */
@@ -17,7 +17,7 @@ interface Edges {
 /** The cinch, its buckle, the latigo and the ring, from the bottom up; the cords' front edge is the one that was judged. */
 export function cinchLayers(candidate: Candidate, facts: Facts): Layer[] {
   const { slope } = facts.centreLine;
-  const { stations, widths } = candidate.outline;
+  const { stations, widths } = outlineOf(candidate.shape);
   const front = stations.map((s, i): Point => [slope * s + (widths[i] ?? 0) / 2, s]);
   const edges = { front, back: front.map(([x, s]): Point => [2 * slope * s - x, s]) };
   return [

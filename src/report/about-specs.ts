@@ -11,7 +11,7 @@ import { judgementWords, plainRuleName, ruleName, specName } from './words.ts';
 
 /** Of what the percentages are sure, which is less than the distance itself: said once above a list. */
 export const sureOf = ({ floor }: Pick<Facts, 'floor'>, units: Units): string =>
-  `sure: of at least ${formatLength(floor, units, 'computed')} and a clear buckle, standing square`;
+  `sure: at least ${formatLength(floor, units, 'computed')}, buckle clear, standing square`;
 
 /** "clears the elbow by 1.48 in, 84 % sure", in a list under `sureOf`. */
 export function clearanceText({ inches, chance, skin, where }: Clearance, units: Units): string {

@@ -21,6 +21,7 @@ import {
 } from '../support/camera.ts';
 import { repo } from '../support/run-cli.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
+import { outlineOf } from '../../src/stock/outline.ts';
 
 interface Pose {
   readonly yaw: number;
@@ -105,7 +106,7 @@ function missOf({ subject, camera, text }: Case): number {
     drawing.part.y + Number(y) * scale,
   ]);
   const { slope } = facts.centreLine;
-  const { stations, widths } = spec!.candidate.outline;
+  const { stations, widths } = outlineOf(spec!.candidate.shape);
   const corners = stations.map((s, i) => [slope * s + widths[i]! / 2, s] as const);
   const least = lowestSeen(reading, facts.barrel) + 0.3;
   const flat = corners.flatMap(([x, s], i) => {

@@ -13,6 +13,7 @@ import { defaultShop } from '../../src/stock/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 import { cornersOf, distance, inLayer, readSvg } from '../support/read-svg.ts';
+import { outlineOf } from '../../src/stock/outline.ts';
 
 /** The writer rounds to thousandths of a point; the corners of a line are both rounded. */
 const ROUNDED = 0.002;
@@ -55,7 +56,7 @@ describe.each(orders)('%s', (_, order) => {
 
       const [cords] = inLayer(svg, layer, 'cords');
       const corners = cornersOf(cords!);
-      const { stations, widths } = candidate.outline;
+      const { stations, widths } = outlineOf(candidate.shape);
       const [midline] = corners[0]!.slice(1);
       const fronts = corners.slice(0, corners.length / 2);
       const backs = corners.slice(corners.length / 2).reverse();

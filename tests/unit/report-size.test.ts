@@ -51,7 +51,7 @@ describe('screen', () => {
     expect(text).toMatch(
       / 1 {2}straight, \d+ strands +clears the elbow by \d\.\d\d in( at the buckle)?, \d\d % sure/,
     );
-    expect(text).toMatch(/^To tie, best first \(sure: of at least 1\.00 in and a clear buckle, standing square\)$/m);
+    expect(text).toMatch(/^To tie, best first \(sure: at least 1\.00 in, buckle clear, standing square\)$/m);
     expect(text).toMatch(
       /^Straight or roper\? Straight\.\n {2}- high-flare roper[^]*\n {2}- low-flare roper/m,
     );
