@@ -1,7 +1,7 @@
 /** Every number of a laid cinch but its clearance, worked out once more the slow way. */
 import { describe, expect, test } from 'vitest';
 import { curvatureRadiusAt, heightAt } from '../../src/geometry/ellipse.ts';
-import { widthAt } from '../../src/stock/outline.ts';
+import { widthAt, outlineOf } from '../../src/stock/outline.ts';
 import { orderOf, plainBuckle } from '../support/orders.ts';
 import { within, withinRelative } from '../support/within.ts';
 import { each, laid } from '../support/laid.ts';
@@ -67,8 +67,8 @@ describe('how wide it is', () => {
   });
 
   test('its outline is as wide as its shape, from the midline to the buckle', () => {
-    each(({ candidate: { outline, shape } }) => {
-      const { stations, widths } = outline;
+    each(({ candidate: { shape } }) => {
+      const { stations, widths } = outlineOf(shape);
       expect([stations[0], stations.at(-1)]).toEqual([0, shape.top]);
       stations.forEach((station, i) => {
         within(widths[i]!, widthAt(shape, station), 1e-9);
