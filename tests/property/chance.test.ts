@@ -39,7 +39,7 @@ function calledOf(order: Order, { seed, taped }: { seed: number; taped: boolean 
 const all: Called[] = [];
 beforeAll(() => {
   for (const taped of [false, true])
-    likelyOrders(taped ? 31 : 17, 300, { taped }).forEach((order, i) => {
+    likelyOrders(taped ? 31 : 17, 220, { taped }).forEach((order, i) => {
       all.push(...calledOf(order, { seed: 100 * (2 * i + Number(taped)) + 1, taped }));
     });
 });
@@ -65,7 +65,7 @@ describe('what is called likely, against 2000 drawn horses each', () => {
   // Only the least sure spot and one other count, so that it can stand over the truth and hardly under it.
   test('of first specs on taped horses few stand over it by three points, none under it', () => {
     const over = overBy(all.filter(({ first, taped }) => first && taped));
-    expect(over.length).toBeGreaterThan(280);
+    expect(over.length).toBeGreaterThan(200);
     expect(Math.abs(mean(over))).toBeLessThan(0.01);
     expect(over.filter((each) => each > 0.03).length).toBeLessThanOrEqual(9);
     expect(over.filter((each) => each < -0.03).length).toBe(0);

@@ -21,7 +21,7 @@ import { cpuMilliseconds } from '../support/cpu-time.ts';
 import { mutate } from '../support/mutate-orders.ts';
 import { repo } from '../support/run-cli.ts';
 
-const runs = 6_000;
+const runs = 5_500;
 const seed = 20261125;
 const mostMilliseconds = 2_000;
 
@@ -162,7 +162,7 @@ test(`${String(runs)} damaged order files give results or located problems`, asy
   expect(tally.valid / orders).toBeGreaterThan(0.15);
   expect(tally.faulty / orders).toBeGreaterThan(0.15);
   expect(tally.seen.size).toBeGreaterThan(800);
-  expect(tally.checked).toBeGreaterThan(500);
+  expect(tally.checked).toBeGreaterThan(400);
   expect(tally.nothingPasses).toBeGreaterThan(20);
   expect(tally.slowest).toBeLessThan(mostMilliseconds);
 }, 600_000);

@@ -122,7 +122,7 @@ test('orders of all writings are read the same both ways', () => {
     fc.property(writtenOrders, (text) => {
       compare(text, tally);
     }),
-    { seed, numRuns: 2_000 },
+    { seed, numRuns: 1_200 },
   );
   expect(tally.orders / tally.documents).toBeGreaterThan(0.35);
   expect(tally.quickOrders / tally.orders).toBeGreaterThan(0.95);
@@ -134,9 +134,9 @@ test('documents of other contents, and what is nearly a document, give the same 
     fc.property(nearlyPlain, (text) => {
       for (const { text: document } of sourceOf(text, 'x.yaml').chunks) compareTrees(document, tally);
     }),
-    { seed, numRuns: 8_000 },
+    { seed, numRuns: 5_000 },
   );
-  expect(tally.quickTrees).toBeGreaterThan(1_500);
+  expect(tally.quickTrees).toBeGreaterThan(1_000);
 }, 300_000);
 
 interface SuiteCase {

@@ -114,7 +114,7 @@ function named({ use, horse: { trouble, barrel }, saddle: { rigging: hung, style
 
 describe.each(Object.entries(sweeps))('%s in small steps', (name, sweep) => {
   const random = seededRandom(Object.keys(sweeps).indexOf(name) + 2417);
-  const orders = [false, false, true].map((worked) => drawn(random, worked));
+  const orders = [false, true].map((worked) => drawn(random, worked));
 
   test.each(orders.map((order) => [named(order), order] as const))('%s', (_, order) => {
     expect(breaks(sweep, order)).toEqual([]);
