@@ -15,7 +15,7 @@ import type { Judged } from './judge.ts';
 import { make, type Tied } from './make.ts';
 import { asksFor, firstAskFor, type Ask } from './measure-next.ts';
 import { rank, whyBefore } from './rank.ts';
-import { nearestTo, refusedOf, type Refused } from './refused.ts';
+import { refusedOf, type Refused } from './refused.ts';
 import { otherStyles, type OtherStyle } from './straight-or-roper.ts';
 import { wayOut, type WayOut } from './way-out.ts';
 import { hasCloseGroove, welfareOf } from './welfare.ts';
@@ -109,9 +109,9 @@ export class Advice {
     return photoRemarks(this.facts);
   }
 
-  /** Every style and strand count: those that pass best first, then of each other one the way nearest to passing. */
+  /** Every style and strand count: those that pass best first, then each other one as it would be tied all the same. */
   get every(): readonly Judged[] {
-    const failed = this.#tied.flatMap((tied) => (tied.made === undefined ? [nearestTo(tied)] : []));
+    const failed = this.#tied.flatMap((tied) => (tied.made === undefined ? [tied.ways()[0]] : []));
     return [...this.specs, ...failed.filter((judged) => judged !== undefined)];
   }
 
@@ -154,6 +154,6 @@ export class Advice {
 
   /** What to measure next, most worth first. */
   get ask(): readonly Ask[] {
-    return (this.#ask ??= asksFor(this.facts, this.first));
+    return (this.#ask ??= asksFor(this.facts, this.specs));
   }
 }

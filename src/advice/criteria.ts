@@ -121,10 +121,13 @@ const moreStrands: Criterion = {
     say`wider spreads the pressure: ${count(a.candidate.strands)} strands against ${count(b.candidate.strands)}`,
 };
 
+/** Chance from which an elbow is good. */
+const goalOf = ({ order, model }: CaseFacts): number => model[isSore(order) ? 'chance-sore' : 'chance-good'];
+
 /** The criteria for an order, by need before finish. */
 export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
-  const { order, model, slipNeed } = facts;
-  const goal = model[isSore(order) ? 'chance-sore' : 'chance-good'];
+  const { order, slipNeed } = facts;
+  const goal = goalOf(facts);
   const isGood: IsGood = (judged) => sureness(judged) >= goal && !isPoor(judged, facts);
   const enough = enoughFor(order.use);
   const elbow = goodAtElbow(isGood);

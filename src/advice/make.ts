@@ -21,7 +21,7 @@ interface Detail {
 export interface Tied extends Kind {
   /** The cinch as it would be tied; undefined when every way is refused. */
   readonly made: Judged | undefined;
-  /** Every way there is, best first; empty where no side is left below the buckle. */
+  /** Every way in which the buckle sits well, best first, or, where it never does, every one; empty where no side is left below it. */
   readonly ways: () => Judged[];
   readonly hasBuckle: boolean;
 }
@@ -39,18 +39,18 @@ export function make(facts: CaseFacts): Tied[] {
   return kindsOf(facts.shop).map(({ style, strands }) => {
     const open = details.get(strands) ?? detailsOf(strands, seats);
     details.set(strands, open);
-    const way = ({ seat, layers }: Detail): Judged | undefined => {
+    const way = ({ seat, layers }: Detail): Judged[] => {
       const candidate = layOn({ style, strands, layers }, seat, side);
-      return candidate === undefined ? undefined : judge(candidate, facts);
+      return candidate === undefined ? [] : [judge(candidate, facts)];
     };
+    const isOpen = ({ seat, layers }: Detail): boolean => !isTooClose({ style, strands, layers }, seat, side);
+    const tried = open.length > 0 ? open : detailsOf(strands, ranked(all, facts));
     return {
       style,
       strands,
-      made: firstPassing(open, (detail) =>
-        isTooClose({ style, strands, layers: detail.layers }, detail.seat, side) ? undefined : way(detail),
-      ),
-      hasBuckle: facts.shop.buckles.some((buckle) => layersOf(buckle, strands).length > 0),
-      ways: () => detailsOf(strands, ranked(all, facts)).flatMap((detail) => way(detail) ?? []),
+      made: first(open, (detail) => (isOpen(detail) ? way(detail).filter(passes) : [])),
+      ways: () => tried.flatMap(way),
+      hasBuckle: tried.length > 0,
     };
   });
 }
@@ -71,13 +71,11 @@ function detailsOf(strands: number, seats: readonly RankedSeat[]): Detail[] {
   );
 }
 
-function firstPassing(
-  details: readonly Detail[],
-  way: (detail: Detail) => Judged | undefined,
-): Judged | undefined {
+/** The first that any of these details gives. */
+function first(details: readonly Detail[], of: (detail: Detail) => Judged[]): Judged | undefined {
   for (const detail of details) {
-    const judged = way(detail);
-    if (judged !== undefined && passes(judged)) return judged;
+    const [found] = of(detail);
+    if (found !== undefined) return found;
   }
   return undefined;
 }

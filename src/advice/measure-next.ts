@@ -8,8 +8,7 @@ import { howToMeasure } from '../sources/how-to-measure.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { criteriaFor } from './criteria.ts';
 import { caseFactsOf } from './current.ts';
-import type { Judged } from './judge.ts';
-import { make } from './make.ts';
+import { judge, type Judged } from './judge.ts';
 import { rank } from './rank.ts';
 
 export interface Ask {
@@ -22,6 +21,8 @@ export interface Ask {
   readonly sdThen: number;
   readonly chanceNow: number;
   readonly chanceThen: number;
+  /** The same as reckoned. */
+  readonly likelyThen: number;
   /** Strands of the first spec's style that would be good at the elbow if the tape read what was assumed; undefined when no more than now. */
   readonly couldEarn: number | undefined;
 }
@@ -77,12 +78,17 @@ const questions: readonly Question[] = [
 ];
 
 /** Questions still open, those needed before cutting first, then by how sure the first spec would be. */
-export function asksFor(facts: CaseFacts, first: Judged | undefined): Ask[] {
+export function asksFor(facts: CaseFacts, specs: readonly Judged[]): Ask[] {
+  const [first] = specs;
+  const isWider = ({ candidate: { style, strands } }: Judged): boolean =>
+    style === first?.candidate.style && strands > first.candidate.strands;
+  const scene: Scene | undefined = first === undefined ? undefined : { first, wider: specs.filter(isWider) };
   const asks = questions
     .filter((question) => question.open(facts))
-    .map((question) => ({ ask: askOne(question, facts, first), likely: likelyThen(question, facts, first) }));
-  asks.sort((a, b) => Number(b.ask.beforeCutting) - Number(a.ask.beforeCutting) || b.likely - a.likely);
-  return asks.map(({ ask }) => ask);
+    .map((question) => askOne(question, facts, scene));
+  return asks.sort(
+    (a, b) => Number(b.beforeCutting) - Number(a.beforeCutting) || b.likelyThen - a.likelyThen,
+  );
 }
 
 /** The first of these questions alone, which is what a row of many orders has room for. */
@@ -92,6 +98,12 @@ export function firstAskFor(facts: Facts, first: Judged | undefined): Pick<Ask, 
   if (only === undefined || isBeforeCutting(only)) return only;
   const likely = open.map((question) => likelyThen(question, facts, first));
   return open[likely.indexOf(Math.max(...likely))];
+}
+
+/** The first spec, and the wider ones of its style that pass. */
+interface Scene {
+  readonly first: Judged;
+  readonly wider: readonly Judged[];
 }
 
 const isBeforeCutting = ({ input }: Question): boolean => input === 'ring to ring';
@@ -104,15 +116,15 @@ function laidThen({ answered }: Question, facts: Facts, { candidate }: Judged): 
 const likelyThen = (question: Question, facts: Facts, first: Judged | undefined): number =>
   first === undefined ? 0 : laidThen(question, facts, first).clearance.likely;
 
-function askOne(question: Question, facts: CaseFacts, first: Judged | undefined): Ask {
+function askOne(question: Question, facts: CaseFacts, scene: Scene | undefined): Ask {
   const { input, how } = question;
   const beforeCutting = isBeforeCutting(question);
-  if (first === undefined) {
-    const nothing = { sdNow: 0, sdThen: 0, chanceNow: 0, chanceThen: 0, couldEarn: undefined };
+  if (scene === undefined) {
+    const nothing = { sdNow: 0, sdThen: 0, chanceNow: 0, chanceThen: 0, likelyThen: 0, couldEarn: undefined };
     return { input, how, beforeCutting, ...nothing };
   }
-  const now = first.candidate;
-  const then = laidThen(question, facts, first);
+  const now = scene.first.candidate;
+  const then = laidThen(question, facts, scene.first);
   // Spreads of cords and of a frame are not to be compared.
   const part = now.clearance.where === 'buckle' ? 'frameClearance' : 'cordClearance';
   return {
@@ -123,16 +135,18 @@ function askOne(question: Question, facts: CaseFacts, first: Judged | undefined)
     sdThen: then[part].sd,
     chanceNow: now.clearance.chance,
     chanceThen: then.clearance.chance,
-    couldEarn: earned(question, facts, first),
+    likelyThen: then.clearance.likely,
+    couldEarn: earned(question, facts, scene),
   };
 }
 
-/** Strands of what would come first in this style, if they are more than now. */
-function earned({ answered }: Question, facts: CaseFacts, { candidate }: Judged): number | undefined {
+/** Strands of what would then come first of these, if they are more than now. */
+function earned({ answered }: Question, facts: CaseFacts, { first, wider }: Scene): number | undefined {
+  if (wider.length === 0) return undefined;
   const then = caseFactsOf(factsOf(answered(facts), facts.model), facts.shop);
-  const same = make(then).flatMap(({ style, made }) =>
-    style === candidate.style && made !== undefined ? [made] : [],
-  );
-  const strands = rank(same, criteriaFor(then))[0]?.candidate.strands ?? 0;
-  return strands > candidate.strands ? strands : undefined;
+  const side = sideOf(then);
+  const laid = [first, ...wider].flatMap(({ candidate }) => lay(candidate, side) ?? []);
+  const judged = laid.map((candidate) => judge(candidate, then));
+  const strands = rank(judged, criteriaFor(then))[0]?.candidate.strands ?? 0;
+  return strands > first.candidate.strands ? strands : undefined;
 }
