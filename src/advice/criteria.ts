@@ -5,7 +5,7 @@ import { rubsAgain } from '../rules/better-than-now.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { enoughFor } from '../rules/roping-strength.ts';
 import { bandOf, usualWords } from '../rules/usual-strands.ts';
-import { chance, count, say, type Phrase } from '../units/phrase.ts';
+import { chance, count, listed, say, type Phrase } from '../units/phrase.ts';
 import type { Judged } from './judge.ts';
 import { hasCloseGroove } from './welfare.ts';
 
@@ -57,6 +57,7 @@ type IsGood = (judged: Judged) => boolean;
 /** A saddle that slips is held by the flare the elbow has room for; one that creeps forward leaves no room for a high one. */
 function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
   const hasRoom = !hasCloseGroove(facts);
+  const why = listed(facts.slipNeed.because);
   return {
     id: 'holds the saddle',
     key: (judged) => {
@@ -65,10 +66,12 @@ function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
       if (style === 'low-flare') return 1;
       return hasRoom && isGood(judged) ? 0 : 2;
     },
-    because: ({ candidate }) =>
-      candidate.style === 'high-flare'
-        ? say`a flare that starts high grips best where the saddle slips, and the elbow has room for it`
-        : say`a low flare grips where the saddle slips, and gives the elbow more room than a high one`,
+    because: ({ candidate }, other) =>
+      candidate.style === other.candidate.style
+        ? usualWords(facts.practice.roper)
+        : candidate.style === 'high-flare'
+          ? say`a flare that starts high grips best where ${why}, and the elbow has room for it`
+          : say`a low flare grips where ${why}, and gives the elbow more room than a high one`,
   };
 }
 
@@ -76,7 +79,7 @@ function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
 const plainFirst: Criterion = {
   id: 'a plain cinch for a plain need',
   key: ({ candidate }) => Number(candidate.style !== 'straight'),
-  because: () => say`nothing here slips and nobody ropes: a roper would only add weaving`,
+  because: () => say`nothing slips and nobody ropes`,
 };
 
 const whatPracticeTies = ({ practice }: CaseFacts): Criterion => ({
@@ -84,7 +87,7 @@ const whatPracticeTies = ({ practice }: CaseFacts): Criterion => ({
   key: ({ candidate }) => stepsOutside(candidate.strands, bandOf({ practice }, candidate)),
   because: (_, { candidate }) => {
     const band = bandOf({ practice }, candidate);
-    return isTied(candidate.strands, band)
+    return isTied(candidate.strands, band) || usualWords(band).values.length === 0
       ? usualWords(band)
       : say`no maker ties ${count(candidate.strands)} strands where this ring hangs`;
   },
@@ -118,7 +121,7 @@ const moreStrands: Criterion = {
   id: 'wider',
   key: ({ candidate }) => -candidate.strands,
   because: (a, b) =>
-    say`wider spreads the pressure: ${count(a.candidate.strands)} strands against ${count(b.candidate.strands)}`,
+    say`${a.candidate.style === 'straight' ? 'wider spreads the pressure' : 'more cords across the chest'}: ${count(a.candidate.strands)} strands against ${count(b.candidate.strands)}`,
 };
 
 /** Chance from which an elbow is good. */

@@ -43,6 +43,6 @@ function closeGroove({ order, room, k }: Pick<Facts, 'order' | 'room' | 'k'>): P
       : say`The saddle creeps forward.`;
   return [
     found,
-    say`A ring further back would drag the saddle onto the shoulder. First have a saddle fitter see to the fit; a saddle maker can hang the rigging over the groove; we can tie a low flare, which gives the elbow more room; a crupper or breeching is for the rider and a trainer to decide.`,
+    say`A ring further back would drag the saddle onto the shoulder. First have a saddle fitter see to the fit; a saddle maker can hang the rigging over the groove; of what we tie a low flare gives the elbow the most room; a crupper or breeching is for the rider and a trainer to decide.`,
   ];
 }

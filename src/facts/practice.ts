@@ -2,6 +2,8 @@
 import type { Horse } from '../order/types.ts';
 import type { Model } from '../sources/numbers.ts';
 import type { Estimate } from './estimate.ts';
+import { usualRoom } from './room.ts';
+import { contradicts } from './weigh.ts';
 
 /** Strand counts as bounds, not whole ones: between two riggings they lie in between. */
 interface Bounds {
@@ -54,7 +56,7 @@ const NARROWEST = { grown: 13, pony: 9 };
 interface Asked {
   readonly horse: Pick<Horse, 'kind' | 'barrel'>;
   readonly girth: Pick<Estimate, 'value'>;
-  readonly room: Pick<Estimate, 'kind' | 'value'>;
+  readonly room: Pick<Estimate, 'kind' | 'value' | 'sd'>;
   /** Set-back over the size factor. */
   readonly setBack: number;
   readonly k: number;
@@ -63,7 +65,7 @@ interface Asked {
 
 /** The bands of an order. The same for every rigging style: they follow the set-back, and the size of the horse. */
 export function practiceOf(asked: Asked, model: Model): Practice {
-  const { horse, girth, room, setBack } = asked;
+  const { horse, girth, setBack } = asked;
   const { from, to } = passage[horse.kind === 'pony' ? 'pony' : 'other'];
   const share = Math.max(0, Math.min(1, (to - girth.value) / (to - from)));
   const bounds = between(rowAt(setBack), pony, share);
@@ -71,7 +73,7 @@ export function practiceOf(asked: Asked, model: Model): Practice {
   const straight = {
     ...bounds,
     from: mix(low, least, shortOfRoom(asked, model)),
-    to: isSeen(room) ? most : high,
+    to: mix(high, most, muchRoom(asked, model)),
   };
   return {
     straight,
@@ -82,14 +84,20 @@ export function practiceOf(asked: Asked, model: Model): Practice {
 
 const isSeen = ({ kind }: Pick<Estimate, 'kind'>): boolean => kind === 'measured' || kind === 'photo';
 
-/** Measured room is short from the usual hand down; an inch under it is wholly so [choice]. */
-const SHORT = 1;
+/** Measured room is short from the usual hand down, and much from there up; an inch is wholly so [choice]. */
+const WHOLLY = 1;
+const part = (inches: number, k: number): number => Math.max(0, Math.min(1, inches / (WHOLLY * k)));
 
 /** How far the horse is pinched or short of room, 0 to 1: by round ribs, a gall, or a measured room. */
 function shortOfRoom({ horse, room, k, isGalled }: Asked, model: Model): number {
   if (horse.barrel === 'round' || isGalled) return 1;
-  const usual = model['elbow-room'] * k;
-  return isSeen(room) ? Math.max(0, Math.min(1, (usual - room.value) / (SHORT * k))) : 0;
+  return isSeen(room) ? part(usualRoom(k, model).value - room.value, k) : 0;
+}
+
+/** How far measured room is more than usual, 0 to 1; a tape that is hardly to be believed earns nothing. */
+function muchRoom({ room, k }: Asked, model: Model): number {
+  const usual = usualRoom(k, model);
+  return isSeen(room) && !contradicts(usual, room) ? part(room.value - usual.value, k) : 0;
 }
 
 /** On a pony even the narrowest roper is wider than makers tie. */

@@ -11,7 +11,8 @@ const denied =
 
 /** The words of the notes that speak of raw or broken skin, as written; undefined when none do, or all are denied. */
 export function rawSkinInNotes({ notes }: Pick<Order, 'notes'>): string | undefined {
-  for (const clause of notes?.split(/[.;,!?\n]/) ?? [])
+  const clauses = (notes?.split(/[.;,!?\n]/) ?? []).filter((clause) => !/\bhealed\b/i.test(clause));
+  for (const clause of clauses)
     for (const found of clause.matchAll(rawSkin))
       if (!denied.test(clause.slice(0, found.index))) return found[0];
   return undefined;

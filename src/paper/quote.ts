@@ -46,6 +46,8 @@ export interface Quote {
   readonly before: readonly Ask[];
   /** Where what was measured hardly goes together: to be measured again. */
   readonly doubts: readonly Phrase[];
+  /** What comes before any cinch: a sore that must heal first. */
+  readonly welfare: readonly Phrase[];
   /** Whether ring to ring was taped, so that the length is final. */
   readonly measured: boolean;
   readonly cautions: readonly string[];
@@ -85,6 +87,7 @@ export function quoteOf(taken: Taken, advice: Advice, { day, promise }: Written)
     window: withWait(window, spec),
     before: advice.ask.filter(({ beforeCutting }) => beforeCutting),
     doubts: advice.remarks,
+    welfare: advice.welfare,
     measured: lengthNeed.measured,
     cautions: advice.cautions,
     houseRules: shop.houseRules,

@@ -59,7 +59,7 @@ export interface Ticket {
   readonly tolerances: { readonly length: number; readonly width: number; readonly bar: number };
   readonly steps: readonly Phrase[];
   readonly checks: readonly Phrase[];
-  /** Where what was measured hardly goes together: to be measured again before starting. */
+  /** A sore that must heal first, and where what was measured hardly goes together. */
   readonly doubts: readonly Phrase[];
   /** What the tier must ask about before starting. */
   readonly open: readonly string[];
@@ -113,7 +113,7 @@ export function ticketOf(
       width: bench('width-tolerance'),
       bar: bench('bar-tolerance'),
     },
-    doubts: advice.remarks,
+    doubts: [...advice.welfare, ...advice.remarks],
     open: openOf(advice, sections),
     cautions: advice.cautions,
   };

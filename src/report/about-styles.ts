@@ -3,13 +3,13 @@ import type { Advice } from '../advice/advice.ts';
 import { chanceText, phraseText, type Units } from './text.ts';
 import { specName, styleName } from './words.ts';
 
-/** What is said of each style that is not first: "high-flare roper, 19 strands, 81 %: not first, since ...". */
+/** What each style that is not first would be, and why it is not: "high-flare roper, 19 strands, 81 %: nothing slips and nobody ropes." */
 export function otherStyleTexts({ otherStyles }: Pick<Advice, 'otherStyles'>, units: Units): string[] {
   return otherStyles.map(({ style, spec, why }) => {
     const reason = phraseText(why, units);
     if (spec === undefined) return `${styleName(style)}: ruled out, ${reason}.`;
     const { candidate } = spec;
-    return `${specName(candidate)}, ${chanceText(candidate.clearance.chance)}: not first, since ${reason}.`;
+    return `${specName(candidate)}, ${chanceText(candidate.clearance.chance)}: ${reason}.`;
   });
 }
 

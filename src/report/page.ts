@@ -68,7 +68,8 @@ export function markOf(judgement: Judgement, { pen }: Page, indent = 5): Mark {
 export function bothEnds({ width }: Page, first: string, second: string): string[] {
   const [left, right] = [visible(first), visible(second)];
   const gap = width - columns(left) - columns(right);
-  if (gap < 2) return [...wrap(left, width), ...wrap(right, width, 5)];
+  const indent = left.length - left.trimStart().length;
+  if (gap < 2) return [...wrap(left, width, indent), ...wrap(right, width, 5)];
   return [padRight(left, width - columns(right)) + right];
 }
 

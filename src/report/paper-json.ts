@@ -75,7 +75,7 @@ function quoteValue(quote: Quote): Values {
       window === undefined
         ? null
         : { earliest: window.earliest, latest: window.latest ?? null, basis: window.basis },
-    remarks: quote.doubts.map((doubt) => phraseText(doubt, 'in')),
+    remarks: [...quote.welfare, ...quote.doubts].map((each) => phraseText(each, 'in')),
     measureFirst: quote.before.map(({ input, how }) => ({ input, how })),
     assumptions: quote.assumptions.map(assumptionValue),
     houseRules: [...quote.houseRules],

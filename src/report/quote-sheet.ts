@@ -29,6 +29,9 @@ export function quoteSheet(quote: Quote, units: Units): Sheet {
       ? undefined
       : 'Provisional length, judged only roughly: no cord is cut until ring to ring is measured, and the price may change with it.',
     blocks: [
+      ...under('First of all', [
+        { kind: 'list', items: quote.welfare.map((each) => phraseText(each, units)) },
+      ]),
       ...suggestionBlocks(quote, units),
       ...under('What else would do', [
         { kind: 'list', items: quote.alternatives.map((other) => alternativeText(other, quote, units)) },

@@ -22,8 +22,9 @@ const NARROWER = 0.25;
 const HIGHER = 1;
 /** Surer by less is the same cinch again [choice]. */
 const SURER = 0.05;
-/** From here on it is as sure as can be told [choice]. */
+/** From here on it is as sure as can be told [choice]; then it must be narrower, by two cords less a hair, inches. */
 const SURE = 0.95;
+const STRAND = 0.4;
 const ROUNDING = 1e-9;
 
 /** Whether the buckle rubs where the one in use does: 2 a wider frame, 1 no narrower and no higher either, 0 not. */
@@ -37,13 +38,13 @@ export function rubsAgain(
   return narrower || low >= frame.low + HIGHER - ROUNDING ? 0 : 1;
 }
 
-/** Whether the cords gall where those in use do: wider at the elbow, or hardly surer. */
+/** Whether the cords gall where those in use do: wider at the elbow, or neither clearly surer nor clearly narrower. */
 function gallsAgain({ order, current: { cords } }: Seen, { clearance, elbowWidth }: Next): boolean {
   if (cords === undefined || !isGalled(order)) return false;
-  return (
-    elbowWidth > cords.elbowWidth + ROUNDING ||
-    clearance.likely < Math.min(SURE, cords.clearance.likely + SURER)
-  );
+  const now = cords.clearance.likely;
+  const surer = clearance.likely >= now + SURER && elbowWidth <= cords.elbowWidth + ROUNDING;
+  const narrower = elbowWidth <= cords.elbowWidth - STRAND && clearance.likely >= Math.min(now, SURE);
+  return !surer && !narrower;
 }
 
 export const betterThanNow = rule({

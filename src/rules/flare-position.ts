@@ -1,7 +1,7 @@
 /** Does a flare high on the side crowd the armpit where the ring hangs well forward? */
 import type { Ring } from '../facts/ring.ts';
 import { defaultModel } from '../sources/numbers.ts';
-import { dist, say } from '../units/phrase.ts';
+import { say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
 const facts = (value: number) => ({
@@ -26,8 +26,9 @@ export const flarePosition = rule({
     const back = ring.setBack.value;
     const margin = back - model['slant-fine'] * k;
     if (margin < 0) {
+      const away = Math.abs(back) < 0.05 ? 'at' : back < 0 ? 'ahead of' : 'close behind';
       const reason = () =>
-        say`fans out high beside the armpit, and a ring ${dist(Math.abs(back))} ${back < 0 ? 'ahead' : 'back'} of full position carries it there: never on a full rig`;
+        say`fans out high beside the armpit, and a ring ${away} full position carries it there: never on a full rig`;
       return { judgement: 'poor', margin, reason };
     }
     return {

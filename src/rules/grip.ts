@@ -1,17 +1,21 @@
 /** Does the style hold a saddle that wants to slip? */
+import type { Order } from '../order/types.ts';
 import { listed, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
-const need = (level: number) => ({ slipNeed: { level, because: level === 0 ? [] : ['the saddle rolls'] } });
+const need = (level: number, ...trouble: Order['horse']['trouble']) => ({
+  slipNeed: { level, because: level === 0 ? [] : ['the saddle slips'] },
+  order: { horse: { trouble } } as unknown as Order,
+});
 
 export const grip = rule({
   id: 'grip',
   question: 'Does it hold a saddle that wants to slip?',
-  reads: ['slipNeed'],
+  reads: ['slipNeed', 'order'],
   looks: ['style'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'acceptable', 'not-applicable'],
-  judge({ slipNeed }, { style }) {
+  judge({ slipNeed, order }, { style }) {
     if (slipNeed.level === 0) {
       return {
         judgement: 'not-applicable',
@@ -19,7 +23,15 @@ export const grip = rule({
       };
     }
     const why = listed(slipNeed.because);
-    if (style === 'high-flare') {
+    // A saddle that creeps forward takes the cinch to the elbow, where a high flare has no room.
+    const creeps = order.horse.trouble.includes('creeps-forward');
+    if (style === 'low-flare' && creeps) {
+      return {
+        judgement: 'good',
+        reason: () => say`grips where ${why}, and leaves the elbow room`,
+      };
+    }
+    if (style === 'high-flare' && !creeps) {
       return {
         judgement: 'good',
         reason: () => say`fans out high on the side, which holds best where ${why}`,
@@ -30,7 +42,10 @@ export const grip = rule({
     }
     return {
       judgement: 'acceptable',
-      reason: () => say`a fan high on the side would hold better where ${why}`,
+      reason: () =>
+        creeps
+          ? say`a low flare would leave the elbow more room where ${why}`
+          : say`a fan high on the side would hold better where ${why}`,
     };
   },
   examples: [
@@ -38,6 +53,12 @@ export const grip = rule({
       shows: 'a high flare on a horse whose saddle rolls',
       facts: need(2),
       candidate: { style: 'high-flare' },
+      gives: 'good',
+    },
+    {
+      shows: 'a low flare on a horse whose saddle creeps forward',
+      facts: need(2, 'creeps-forward'),
+      candidate: { style: 'low-flare' },
       gives: 'good',
     },
     {

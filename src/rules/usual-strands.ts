@@ -36,8 +36,8 @@ const words = (seen: Seen, { style, strands }: Tied): Phrase => {
     : !isTied(strands, band)
       ? '; no maker ties this here, measure again'
       : strands < band.low
-        ? '; fewer are tied where a horse is short of room'
-        : '; more are tied with room that was measured';
+        ? '; fewer are tied only where a horse is short of room'
+        : '; more are tied only with much room, measured';
   return { words: [...usual.words.slice(0, -1), (usual.words.at(-1) ?? '') + more], values: usual.values };
 };
 

@@ -3,7 +3,9 @@ import { describe, expect, it, test } from 'vitest';
 import { defaultModel as model } from '../../src/sources/numbers.ts';
 import type { Estimate } from '../../src/facts/estimate.ts';
 import type { Candidate, Clearance } from '../../src/fit/candidate.ts';
+import type { Trouble } from '../../src/order/types.ts';
 import { judgedBy } from '../support/judged.ts';
+import { orderOf } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 
 const least = 1e-9;
@@ -233,8 +235,8 @@ describe('flare-position', () => {
   });
 
   test('each style is told by itself, and which way the ring hangs', () => {
-    expect(judged(0.5, 'high-flare').told).toContain('0.5 back of full position');
-    expect(judged(-0.5, 'high-flare').told).toContain('0.5 ahead of full position');
+    expect(judged(0.5, 'high-flare').told).toContain('close behind full position');
+    expect(judged(-0.5, 'high-flare').told).toContain('ahead of full position');
     const told = [
       judged(0, 'straight'),
       judged(0, 'low-flare'),
@@ -247,8 +249,23 @@ describe('flare-position', () => {
 });
 
 describe('grip', () => {
-  const judged = (level: number, style: Candidate['style']) =>
-    judgedBy('grip', { slipNeed: { level, because: level > 0 ? ['one', 'two', 'three'] : [] } }, { style });
+  const judged = (level: number, style: Candidate['style'], trouble: Trouble[] = []) =>
+    judgedBy(
+      'grip',
+      {
+        slipNeed: { level, because: level > 0 ? ['one', 'two', 'three'] : [] },
+        order: orderOf({ horse: { trouble } }),
+      },
+      { style },
+    );
+
+  it.each([
+    ['straight', 'acceptable'],
+    ['high-flare', 'acceptable'],
+    ['low-flare', 'good'],
+  ] as const)('a saddle that creeps forward, %s: %s', (style, judgement) => {
+    expect(judged(2, style, ['creeps-forward']).judgement).toBe(judgement);
+  });
 
   it.each([
     [0, 'straight', 'not-applicable'],
