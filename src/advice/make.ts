@@ -35,6 +35,7 @@ export function make(facts: CaseFacts): Tied[] {
     all.filter((seat) => !isRefused(seat, facts)),
     facts,
   );
+  let every: RankedSeat[] | undefined;
   const details = new Map<number, Detail[]>();
   return kindsOf(facts.shop).map(({ style, strands }) => {
     const open = details.get(strands) ?? detailsOf(strands, seats);
@@ -44,7 +45,7 @@ export function make(facts: CaseFacts): Tied[] {
       return candidate === undefined ? [] : [judge(candidate, facts)];
     };
     const isOpen = ({ seat, layers }: Detail): boolean => !isTooClose({ style, strands, layers }, seat, side);
-    const tried = open.length > 0 ? open : detailsOf(strands, ranked(all, facts));
+    const tried = open.length > 0 ? open : detailsOf(strands, (every ??= ranked(all, facts)));
     return {
       style,
       strands,
