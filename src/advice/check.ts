@@ -11,7 +11,7 @@ import type { Advice, RankedSpec } from './advice.ts';
 import { overBuckles, type Laid } from './any-buckle.ts';
 import { causesOf, causesUnlaid, type Cause } from './causes.ts';
 import { judge, passes, type Judged } from './judge.ts';
-import { evenLength } from './lengths.ts';
+import { evenLength } from '../rules/usual-length.ts';
 
 export type CheckedWhich = 'wants' | 'current' | 'command line';
 export type CinchPart = 'style' | 'strands' | 'buckle' | 'length';

@@ -6,7 +6,7 @@ import type { Shop } from '../order/types.ts';
 import type { CaseFacts, Current } from '../rules/rule.ts';
 import { bySize, layersOn } from '../stock/buckles.ts';
 import { shelfOf } from '../stock/shelf.ts';
-import { evenLength } from './lengths.ts';
+import { evenLength } from '../rules/usual-length.ts';
 
 /** Facts with the shop's shelf and the cinch ridden in now: all that rules may see. */
 export const caseFactsOf = (facts: Facts, shop: Shop): CaseFacts => ({

@@ -2,12 +2,6 @@
 import { runFor } from '../facts/length.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 
-/** The nearest even number of inches. */
-export const evenLength = (length: number): number => 2 * Math.round(length / 2);
-
-/** Nobody ties closer than an eighth: 76 cm is a 30 in cinch. */
-export const isEven = (length: number): boolean => Math.abs(length - evenLength(length)) <= 0.125;
-
 /** Shortest first; where no run will do, the one length that comes nearest the target. */
 export function lengthsFor({
   lengthNeed,

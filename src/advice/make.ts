@@ -5,11 +5,12 @@ import { sideOf } from '../fit/side.ts';
 import { rubsAgain } from '../rules/better-than-now.ts';
 import { buckleHeight } from '../rules/buckle-height.ts';
 import { latigoRun } from '../rules/latigo-run.ts';
+import { isEven } from '../rules/usual-length.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { bySize, isUsualLayer, layersOf, mustBeOrdered, type Layers } from '../stock/buckles.ts';
 import { kindsOf, type Kind } from '../stock/tied.ts';
 import { judge, passes, type Judged } from './judge.ts';
-import { isEven, lengthsFor } from './lengths.ts';
+import { lengthsFor } from './lengths.ts';
 
 /** A buckle at a length with the cords in so many layers: all that a style and strand count leave open. */
 interface Detail {

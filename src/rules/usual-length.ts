@@ -4,8 +4,13 @@ import { rule } from './rule.ts';
 
 const SHORTEST = 26;
 const LONGEST = 34;
-/** Nobody ties closer than an eighth: 76 cm is a 30 in cinch. */
 const EIGHTH = 0.125;
+
+/** The nearest even number of inches. */
+export const evenLength = (length: number): number => 2 * Math.round(length / 2);
+
+/** Whether a length is even. Nobody ties closer than an eighth: 76 cm is a 30 in cinch. */
+export const isEven = (length: number): boolean => Math.abs(length - evenLength(length)) <= EIGHTH;
 
 export const usualLength = rule({
   id: 'usual-length',
@@ -15,8 +20,8 @@ export const usualLength = rule({
   evidence: [{ basis: 'practice', source: 'usual-lengths', agreement: 'settled' }],
   can: ['good', 'acceptable'],
   judge(_, { length }) {
-    const nearest = 2 * Math.round(length / 2);
-    const even = Math.abs(length - nearest) <= EIGHTH;
+    const nearest = evenLength(length);
+    const even = isEven(length);
     if (even && nearest >= SHORTEST && nearest <= LONGEST) {
       return { judgement: 'good', reason: () => say`${len(length)} is a length the trade keeps` };
     }
