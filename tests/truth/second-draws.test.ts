@@ -8,33 +8,8 @@ import {
   type PlainHorse,
 } from '../support/second-geometry.ts';
 import { asTold, type Chance } from '../support/second-lines.ts';
+import { full, plumb, straight } from '../support/second-paper.ts';
 import { within } from '../support/within.ts';
-
-// At 72 in of girth k is 1, and the elbow line of a horse with 4 in of room is (7, 0) (4, 3) (4, 7) (6.9, 36), inches
-// forward and inches up. The ring is 2 in forward and 20 in up, so the center line leans by 0.1.
-const full: PlainHorse = {
-  girth: 72,
-  elbowRoom: 4,
-  setBack: 0,
-  ringToRing: 40,
-  round: false,
-  barrelTold: true,
-  girthTaped: true,
-  setBackMeasured: true,
-};
-/** The ring on the groove: a plumb center line. */
-const plumb: PlainHorse = { ...full, setBack: 2 };
-// 4 in wide from the midline up to 10, then narrowing to 3 in at the buckle, 12.
-const straight: PlainCinch = {
-  style: 'straight',
-  strands: 16,
-  layers: 1,
-  barWidth: 3,
-  frameWidth: 5,
-  frameHeight: 4,
-  length: 31,
-  flareStart: 0,
-};
 
 // Of `full`, the skin's gap is 4 - 2 - 7 times the lean, and the lean is the ring's place by its station, 2 / 20.
 const usualElbow: PlainHorse = { ...full, elbowRoom: undefined };
