@@ -46,8 +46,8 @@ export class Advice {
   constructor(facts: CaseFacts) {
     this.facts = facts;
     this.#tied = make(facts);
-    this.#criteria = criteriaFor(facts);
     const made = this.#tied.flatMap(({ made }) => (made === undefined ? [] : [made]));
+    this.#criteria = criteriaFor(facts, made);
     const ranked = rank(made, this.#criteria);
     this.specs = ranked.map((entry, i) => this.#spec(entry, i + 1, ranked[i + 1]));
   }

@@ -111,11 +111,23 @@ const noIdleWeaving = (enough: number, isGood: IsGood): Criterion => ({
 /** Chances within a twentieth are called equal. */
 const twentieths = (judged: Judged): number => Math.floor(20 * sureness(judged) + 1e-9);
 
-const goodAtElbow = (isGood: IsGood): Criterion => ({
+const goodAtElbow = (good: number): Criterion => ({
   id: 'good at the elbow',
-  key: (judged) => (isGood(judged) ? 0 : 21 - twentieths(judged)),
+  key: (judged) => (sureness(judged) >= good ? 0 : 21 - twentieths(judged)),
   because: surer,
 });
+
+/** Chances that nobody can tell apart, so that many that fall short of the goal together do not change places at once [choice]. */
+const NEAR = 0.03;
+
+/** The goal, or, where nothing in contest is that sure, what is near the surest. */
+function goodHere(made: readonly Judged[], before: readonly Criterion[], goal: number): number {
+  const contest = before.reduce((left, { key }) => {
+    const best = Math.min(...left.map(key));
+    return left.filter((judged) => key(judged) === best);
+  }, made);
+  return Math.min(goal, Math.max(...contest.map(sureness)) - NEAR);
+}
 
 const moreStrands: Criterion = {
   id: 'wider',
@@ -128,19 +140,21 @@ const moreStrands: Criterion = {
 const goalOf = ({ order, model }: CaseFacts): number => model[isSore(order) ? 'chance-sore' : 'chance-good'];
 
 /** The criteria for an order, by need before finish. */
-export function criteriaFor(facts: CaseFacts): readonly Criterion[] {
+export function criteriaFor(facts: CaseFacts, made: readonly Judged[]): readonly Criterion[] {
   const { order, slipNeed } = facts;
   const goal = goalOf(facts);
   const isGood: IsGood = (judged) => sureness(judged) >= goal && !isPoor(judged, facts);
-  const enough = enoughFor(order.use);
-  const elbow = goodAtElbow(isGood);
+  const enough = enoughFor(facts);
   const work = [
     ...(enough > 0 ? [enoughCords(enough)] : []),
     ...(order.use === 'roping' && slipNeed.level < 2 ? [noIdleWeaving(enough, isGood)] : []),
   ];
-  // A sore elbow comes before strands for ranch work; to rope off of, a low flare has both.
-  const needs = isSore(order) && order.use !== 'roping' ? [elbow, ...work] : [...work, elbow];
   const style =
     slipNeed.level >= 2 ? [holdsTheSaddle(facts, isGood)] : order.use === 'roping' ? [] : [plainFirst];
-  return [notPoor(facts), offTheSore(facts), ...style, whatPracticeTies(facts), ...needs, moreStrands];
+  const first = [notPoor(facts), offTheSore(facts), ...style, whatPracticeTies(facts)];
+  const elbowAfter = (before: readonly Criterion[]) => goodAtElbow(goodHere(made, before, goal));
+  // A sore elbow comes before strands for ranch work; to rope off of, a low flare has both.
+  return isSore(order) && order.use !== 'roping'
+    ? [...first, elbowAfter(first), ...work, moreStrands]
+    : [...first, ...work, elbowAfter([...first, ...work]), moreStrands];
 }

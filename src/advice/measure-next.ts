@@ -147,6 +147,6 @@ function earned({ answered }: Question, facts: CaseFacts, { first, wider }: Scen
   const side = sideOf(then);
   const laid = [first, ...wider].flatMap(({ candidate }) => lay(candidate, side) ?? []);
   const judged = laid.map((candidate) => judge(candidate, then));
-  const strands = rank(judged, criteriaFor(then))[0]?.candidate.strands ?? 0;
+  const strands = rank(judged, criteriaFor(then, judged))[0]?.candidate.strands ?? 0;
   return strands > first.candidate.strands ? strands : undefined;
 }

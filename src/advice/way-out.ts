@@ -33,6 +33,6 @@ function firstAt(setBack: number, { order, model, shop }: CaseFacts): Judged | u
   const moved = { ...order, saddle: { ...order.saddle, rigging } };
   const facts = caseFactsOf(factsOf(moved, model), shop);
   const made = make(facts).flatMap((tied) => (tied.made === undefined ? [] : [tied.made]));
-  const [first] = rank(made, criteriaFor(facts));
+  const [first] = rank(made, criteriaFor(facts, made));
   return first?.judgementOf('elbow-clearance') === 'poor' ? undefined : first;
 }

@@ -14,7 +14,7 @@ import { ringOf, ringWorking, type Ring } from './ring.ts';
 import { photoReadingOf } from './photo.ts';
 import { practiceOf, type Practice } from './practice.ts';
 import { roomOf, roomWorking, type Room } from './room.ts';
-import { isGalled } from './sore.ts';
+import { isSore } from './sore.ts';
 import { slipNeed, type SlipNeed } from './slip-need.ts';
 import { spreadOf, type Spread } from './spread.ts';
 import { weightWorking } from './weight.ts';
@@ -80,7 +80,7 @@ export function factsOf(order: Order, model: Model): Facts {
     required: model['required-clearance'] * k,
     spread: spreadOf({ girth, room, ring, push }, model),
     practice: practiceOf(
-      { horse: order.horse, girth, room, k, setBack: ring.setBack.value / k, isGalled: isGalled(order) },
+      { horse: order.horse, girth, room, k, setBack: ring.setBack.value / k, isSore: isSore(order) },
       model,
     ),
   };

@@ -24,6 +24,8 @@ export interface StrandBand extends Bounds {
 export interface Practice {
   readonly straight: StrandBand;
   readonly roper: StrandBand;
+  /** How far the horse is a pony, 0 to 1. */
+  readonly ponyShare: number;
   /** The narrowest straight that makers call one for this horse. */
   readonly narrowest: number;
 }
@@ -60,7 +62,7 @@ interface Asked {
   /** Set-back over the size factor. */
   readonly setBack: number;
   readonly k: number;
-  readonly isGalled: boolean;
+  readonly isSore: boolean;
 }
 
 /** The bands of an order. The same for every rigging style: they follow the set-back, and the size of the horse. */
@@ -78,6 +80,7 @@ export function practiceOf(asked: Asked, model: Model): Practice {
   return {
     straight,
     roper: roperBand(bounds, share, model),
+    ponyShare: share,
     narrowest: mix(NARROWEST.grown, NARROWEST.pony, share),
   };
 }
@@ -88,9 +91,9 @@ const isSeen = ({ kind }: Pick<Estimate, 'kind'>): boolean => kind === 'measured
 const WHOLLY = 1;
 const part = (inches: number, k: number): number => Math.max(0, Math.min(1, inches / (WHOLLY * k)));
 
-/** How far the horse is pinched or short of room, 0 to 1: by round ribs, a gall, or a measured room. */
-function shortOfRoom({ horse, room, k, isGalled }: Asked, model: Model): number {
-  if (horse.barrel === 'round' || isGalled) return 1;
+/** How far the horse is pinched or short of room, 0 to 1: by round ribs, a sore, or a measured room. */
+function shortOfRoom({ horse, room, k, isSore }: Asked, model: Model): number {
+  if (horse.barrel === 'round' || isSore) return 1;
   return isSeen(room) ? part(usualRoom(k, model).value - room.value, k) : 0;
 }
 

@@ -1,7 +1,8 @@
 /** Are there enough cords for the work? */
+import type { Practice } from '../facts/practice.ts';
 import type { Order, Use } from '../order/types.ts';
 import { count, say } from '../units/phrase.ts';
-import { rule } from './rule.ts';
+import { rule, type CaseFacts } from './rule.ts';
 
 /** Strands that are enough for work that pulls, and that are few [common practice, no source]. */
 const work: Readonly<Partial<Record<Use, { readonly enough: number; readonly few: number }>>> = {
@@ -9,15 +10,24 @@ const work: Readonly<Partial<Record<Use, { readonly enough: number; readonly few
   ranch: { enough: 17, few: 13 },
 };
 
-/** Strands that the work asks for; 0 where it asks for none. */
-export const enoughFor = (use: Use | undefined): number => (use === undefined ? 0 : (work[use]?.enough ?? 0));
+/** Of a pony as many as are usually tied are enough [choice]. */
+const PONY = 13;
 
-const ropes = { order: { use: 'roping' } as unknown as Order };
+type Seen = Pick<CaseFacts, 'order' | 'practice'>;
+
+/** Strands that the work asks for on a horse of this size; 0 where it asks for none. */
+export function enoughFor({ order: { use }, practice: { ponyShare } }: Seen): number {
+  const enough = use === undefined ? undefined : work[use]?.enough;
+  return enough === undefined ? 0 : enough + (PONY - enough) * ponyShare;
+}
+
+const practice = { ponyShare: 0 } as Practice;
+const ropes = { order: { use: 'roping' } as unknown as Order, practice };
 
 export const ropingStrength = rule({
   id: 'roping-strength',
   question: 'Are there enough cords for roping or ranch work?',
-  reads: ['order'],
+  reads: ['order', 'practice'],
   looks: ['strands'],
   evidence: [
     {
@@ -26,9 +36,15 @@ export const ropingStrength = rule({
       agreement: 'disputed',
       dissent: 'no published strength of mohair cinches was found, and no load rating is claimed',
     },
+    {
+      basis: 'choice',
+      source: 'engineering-choice',
+      why: 'between pony and horse, what is enough is interpolated',
+    },
   ],
   can: ['good', 'acceptable', 'poor', 'not-applicable', 'cannot-tell'],
-  judge({ order }, { strands }) {
+  judge(facts, { strands }) {
+    const { order, practice } = facts;
     if (order.use === undefined)
       return { judgement: 'cannot-tell', reason: () => say`nobody said what the horse is used for` };
     const asks = work[order.use];
@@ -37,30 +53,38 @@ export const ropingStrength = rule({
         judgement: 'not-applicable',
         reason: () => say`${order.use ?? 'it'} pulls no harder than riding`,
       };
-    const judgement = strands >= asks.enough ? 'good' : strands >= asks.few ? 'acceptable' : 'poor';
+    const enough = enoughFor(facts);
+    const few = asks.few * (1 - practice.ponyShare);
+    const judgement = strands >= enough ? 'good' : strands >= few ? 'acceptable' : 'poor';
     const words = judgement === 'good' ? 'as usual for' : 'more are usual for';
     const reason = () => say`${count(strands)} strands: ${words} ${order.use ?? 'it'}`;
-    return { judgement, margin: strands - asks.enough, reason };
+    return { judgement, margin: strands - enough, reason };
   },
   examples: [
     { shows: '21 strands to rope from', facts: ropes, candidate: { strands: 21 }, gives: 'good' },
     { shows: '17 strands to rope from', facts: ropes, candidate: { strands: 17 }, gives: 'acceptable' },
+    {
+      shows: '13 strands to rope from a pony',
+      facts: { ...ropes, practice: { ponyShare: 1 } as Practice },
+      candidate: { strands: 13 },
+      gives: 'good',
+    },
     { shows: '11 strands to rope from', facts: ropes, candidate: { strands: 11 }, gives: 'poor' },
     {
       shows: '17 strands for ranch work',
-      facts: { order: { use: 'ranch' } as unknown as Order },
+      facts: { order: { use: 'ranch' } as unknown as Order, practice },
       candidate: { strands: 17 },
       gives: 'good',
     },
     {
       shows: 'a trail horse',
-      facts: { order: { use: 'trail' } as unknown as Order },
+      facts: { order: { use: 'trail' } as unknown as Order, practice },
       candidate: { strands: 17 },
       gives: 'not-applicable',
     },
     {
       shows: 'use not said',
-      facts: { order: {} as unknown as Order },
+      facts: { order: {} as unknown as Order, practice },
       candidate: { strands: 17 },
       gives: 'cannot-tell',
     },

@@ -117,7 +117,10 @@ describe.each(Object.entries(shops))('%s', (_, shop) => {
 
   test('each stands before the next by the first criterion that differs, which is the one that is told', () => {
     for (const { facts, tied } of all) {
-      const criteria = criteriaFor(facts);
+      const criteria = criteriaFor(
+        facts,
+        tied.flatMap(({ made }) => made ?? []),
+      );
       const keys = (judged: Judged): number[] => criteria.map(({ key }) => key(judged));
       const ranked = rank(
         tied.flatMap(({ made }) => made ?? []),
@@ -167,7 +170,7 @@ test('a kind that is added does not reorder the others', () => {
 test('nor does it matter in which order they are ranked', () => {
   for (const facts of factsIn(defaultShop)) {
     const made = make(facts).flatMap((tied) => tied.made ?? []);
-    const criteria = criteriaFor(facts);
+    const criteria = criteriaFor(facts, made);
     expect(rank([...made].reverse(), criteria)).toEqual(rank(made, criteria));
   }
 });
@@ -207,7 +210,7 @@ test('the cases hold what can go wrong: nothing passes, tight ones, and every cr
   const deciding = new Set(
     asked.flatMap(({ specs }) => specs.flatMap(({ becauseOf }) => becauseOf?.criterion ?? [])),
   );
-  const known = new Set(asked.flatMap(({ facts }) => criteriaFor(facts).map(({ id }) => id)));
+  const known = new Set(asked.flatMap(({ facts }) => criteriaFor(facts, []).map(({ id }) => id)));
   expect(known.size).toBe(9);
   expect([...known].filter((id) => !deciding.has(id))).toEqual([]);
 });

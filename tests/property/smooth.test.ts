@@ -61,13 +61,12 @@ function firstOf(order: Order): First {
   return { lastResort: narrow || first.judgementOf('elbow-clearance') === 'poor', style, strands, length };
 }
 
-/** Where a sweep jumps, or comes back to a style it had left; one return is let through where the length changes with it. */
+/** Where a sweep jumps, or comes back to a style it had left; a return is let through where the even length is another by then. */
 function breaks({ from, to, step, put }: Sweep, order: Order): string[] {
   const found: string[] = [];
-  // Whether the even length was another one from where the style was left.
-  const left = new Map<string, boolean>();
+  // Each style once left, with its length then.
+  const left = new Map<string, number>();
   let before = firstOf(put(order, from));
-  let returns = 0;
   for (let i = 1; i <= Math.round((to - from) / step); i++) {
     const value = Math.round((from + i * step) * 1e6) / 1e6;
     const now = firstOf(put(order, value));
@@ -75,12 +74,9 @@ function breaks({ from, to, step, put }: Sweep, order: Order): string[] {
     if (now.style === before.style) {
       if (Math.abs(now.strands - before.strands) > 2) found.push(`jumps ${words}`);
     } else {
-      if (!before.lastResort) left.set(before.style, now.length !== before.length);
-      if (left.has(now.style)) {
-        const even = now.length !== before.length || left.get(now.style) === true;
-        if (!even || returns > 0) found.push(`comes back ${words}`);
-        returns += 1;
-      }
+      if (!before.lastResort) left.set(before.style, before.length);
+      if (left.has(now.style) && left.get(now.style) === now.length && now.length === before.length)
+        found.push(`comes back ${words}`);
     }
     before = now;
   }

@@ -250,7 +250,7 @@ describe('rules', () => {
   test('markdown of one tells what it can say, what it reads and on whose word', () => {
     const text = rulesMarkdown(rules.filter(({ id }) => id === 'roping-strength'));
     expect(text).toContain('Can say: good, acceptable, poor, does not apply, cannot tell.');
-    expect(text).toContain('Reads of the order: `order`.');
+    expect(text).toContain('Reads of the order: `order`, `practice`.');
     expect(text).toContain('Looks at of the cinch: `strands`.');
     expect(text).toContain('practice of the trade, disputed');
     expect(text).not.toContain('## stock');

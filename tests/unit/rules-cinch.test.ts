@@ -104,7 +104,7 @@ describe('pressure-index', () => {
 
 describe('roping-strength', () => {
   const judged = (strands: number, use: Use | undefined = 'roping') =>
-    judgedBy('roping-strength', { order: { use } }, { strands });
+    judgedBy('roping-strength', { order: { use }, practice: { ponyShare: 0 } }, { strands });
 
   // Roping 19, ranch work 17: common practice, no source.
   it.each([
