@@ -1,6 +1,7 @@
 /** Good files to start from: the shipped examples, the cases kept in tests, and invented orders of the backlog. */
 import fs from 'node:fs';
 import path from 'node:path';
+import { filesOf, readCase } from '../support/case-file.ts';
 import { backlogFiles } from '../support/backlog/backlog.ts';
 
 /** Where the project stands; tests and the bundled fuzz are both started there. */
@@ -18,6 +19,14 @@ const yamlIn = (folder: string): string[] =>
     .sort()
     .map((name) => path.join(folder, name));
 
+/** The order, shop and outcome files that golden cases find. */
+const goldenFiles = (): Buffer[] =>
+  fs
+    .readdirSync(at('tests/golden/cases'))
+    .sort()
+    .flatMap((name) => filesOf(readCase(kept(`tests/golden/cases/${name}`).toString('utf8'))))
+    .flatMap(([name, bytes]) => (name.endsWith('.yaml') ? [bytes] : []));
+
 const size = 6_000;
 const small = (bytes: Buffer): boolean => bytes.length <= size;
 
@@ -26,24 +35,20 @@ const isOutcomes = (bytes: Buffer): boolean => /^outcomes:/m.test(bytes.toString
 
 /** Orders. */
 export const orderSeeds = (): Buffer[] => [
-  ...[...yamlIn('examples/orders'), ...yamlIn('tests/golden/cases')]
-    .map(kept)
-    .filter((bytes) => small(bytes) && !isShop(bytes) && !isOutcomes(bytes)),
+  ...[...yamlIn('examples/orders').map(kept), ...goldenFiles()].filter(
+    (bytes) => small(bytes) && !isShop(bytes) && !isOutcomes(bytes),
+  ),
   ...[...backlogFiles({ count: 40, seed: 3, faultyPercent: 10 })].map(({ text }) => Buffer.from(text)),
 ];
 
 /** Shop files. */
 export const shopSeeds = (): Buffer[] => [
   kept('examples/shop.yaml'),
-  ...yamlIn('tests/golden/cases')
-    .map(kept)
-    .filter((bytes) => small(bytes) && isShop(bytes)),
+  ...goldenFiles().filter((bytes) => small(bytes) && isShop(bytes)),
 ];
 
 /** Outcomes, as YAML. */
 export const outcomeSeeds = (): Buffer[] => [
   kept('examples/outcomes.yaml'),
-  ...yamlIn('tests/golden/cases')
-    .map(kept)
-    .filter((bytes) => small(bytes) && isOutcomes(bytes)),
+  ...goldenFiles().filter((bytes) => small(bytes) && isOutcomes(bytes)),
 ];

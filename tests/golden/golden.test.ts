@@ -1,11 +1,10 @@
 /**
- * Every directory under cases/ is one run of the program, kept byte for byte:
+ * Every file under cases/ is one run of the program, kept byte for byte: the command on its first line, then
  *
- *   command   the arguments, one line
- *   stdin     what is piped in; without it a terminal is there and nobody types
- *   files/    files the run finds; it then runs in a copy of them, else in the root of the repository
- *   stdout, stderr, exit     what has to come out
- *   written/  files that have to be there afterwards, in a run with files/; of a PDF its text, as another program reads it
+ *   == stdin        what is piped in; without it a terminal is there and nobody types
+ *   == file NAME    a file the run finds; with any it runs in a folder of its own, else in the root of the repository
+ *   == exit, == stdout, == stderr    what has to come out
+ *   == written NAME a file that has to be there afterwards, in a folder of its own; of a PDF its text, as another program reads it
  *
  * `npm test` never writes one of these; `npm run golden` rewrites them all, and the change is read in review.
  */
@@ -13,6 +12,7 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { filesOf, readCase, writeCase, type Case } from '../support/case-file.ts';
 import { repo, run } from '../support/run-cli.ts';
 import { textOfPdf } from '../support/read-pdf.ts';
 import { wordsOf } from '../support/words-of.ts';
@@ -21,59 +21,44 @@ const home = path.join(repo, 'tests', 'golden', 'cases');
 const update = process.env['UPDATE_GOLDEN'] === '1';
 // What mutants of the model have to get past: see tests/mutate.
 const told = process.env['MUTATED'] === undefined ? /./ : /^(?:check|size)/;
-const cases = fs.existsSync(home) ? fs.readdirSync(home).sort().filter((name) => told.test(name)) : [];
+const names = fs.readdirSync(home).map((name) => path.basename(name, '.txt'));
+const cases = names.sort().filter((name) => told.test(name));
 
-type Outcome = Record<string, string>;
-
-/** Runs a case; its outcome is the text of each file that is kept. */
-async function outcomeOf(dir: string): Promise<Outcome> {
-  const read = (name: string): string => fs.readFileSync(path.join(dir, name), 'utf8');
-  const files = path.join(dir, 'files');
-  const own = fs.existsSync(files);
-  const cwd = own ? fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-golden-')) : repo;
+/** The case as it comes out now. */
+async function runCase({ command, parts }: Case): Promise<Case> {
+  const given = filesOf({ command, parts });
+  const cwd = given.length > 0 ? fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-golden-')) : repo;
   try {
-    if (own) fs.cpSync(files, cwd, { recursive: true });
-    const stdin = path.join(dir, 'stdin');
-    const piped = fs.existsSync(stdin) ? { stdin: fs.readFileSync(stdin) } : {};
-    const before = own ? await contents(cwd) : {};
-    const ran = await run(wordsOf(read('command').trim()), { cwd, ...piped });
-    const written = own ? changed(before, await contents(cwd)) : {};
-    return { stdout: ran.stdout, stderr: ran.stderr, exit: `${ran.code}\n`, ...written };
+    for (const [name, bytes] of given) {
+      fs.mkdirSync(path.dirname(path.join(cwd, name)), { recursive: true });
+      fs.writeFileSync(path.join(cwd, name), bytes);
+    }
+    const stdin = parts.get('stdin');
+    const piped = stdin === undefined ? {} : { stdin: Buffer.from(stdin) };
+    const ran = await run(wordsOf(command), { cwd, ...piped });
+    const written = given.length > 0 ? await newIn(cwd, new Map(given.map(([name, bytes]) => [name, bytes.toString('utf8')]))) : [];
+    const found = [...parts].filter(([name]) => name === 'stdin' || name.startsWith('file '));
+    const told = [
+      [`exit ${ran.code}`, ''],
+      ['stdout', ran.stdout],
+      ['stderr', ran.stderr],
+    ].filter(([name = '', text]) => text !== '' || name.startsWith('exit ')) as [string, string][];
+    return { command, parts: new Map([...found, ...told, ...written]) };
   } finally {
-    if (own) fs.rmSync(cwd, { recursive: true });
+    if (cwd !== repo) fs.rmSync(cwd, { recursive: true });
   }
 }
 
-async function contents(dir: string): Promise<Outcome> {
-  const names = fs.readdirSync(dir, { recursive: true, encoding: 'utf8' });
-  const plain = names.filter((name) => fs.statSync(path.join(dir, name)).isFile());
-  const texts = plain.map(async (name) => {
+/** What a run wrote or changed, by name. */
+async function newIn(dir: string, before: ReadonlyMap<string, string>): Promise<[string, string][]> {
+  const all = fs.readdirSync(dir, { recursive: true, encoding: 'utf8' }).sort();
+  const files = all.filter((name) => fs.statSync(path.join(dir, name)).isFile());
+  const texts = files.map(async (name): Promise<[string, string]> => {
     const bytes = fs.readFileSync(path.join(dir, name));
     return name.endsWith('.pdf') ? [`${name}.txt`, await textOfPdf(bytes)] : [name, bytes.toString('utf8')];
   });
-  return Object.fromEntries((await Promise.all(texts)) as [string, string][]);
-}
-
-const changed = (before: Outcome, after: Outcome): Outcome =>
-  Object.fromEntries(
-    Object.entries(after).flatMap(([name, text]) => (before[name] === text ? [] : [[`written/${name}`, text]])),
-  );
-
-/** What is kept of a case, missing files left out. */
-async function keptOf(dir: string): Promise<Outcome> {
-  const written = path.join(dir, 'written');
-  const names = ['stdout', 'stderr', 'exit'].filter((name) => fs.existsSync(path.join(dir, name)));
-  const kept = names.map((name) => [name, fs.readFileSync(path.join(dir, name), 'utf8')] as const);
-  const files = fs.existsSync(written) ? Object.entries(await contents(written)) : [];
-  return Object.fromEntries([...kept, ...files.map(([name, text]) => [`written/${name}`, text] as const)]);
-}
-
-function keep(dir: string, outcome: Outcome): void {
-  fs.rmSync(path.join(dir, 'written'), { recursive: true, force: true });
-  for (const [name, text] of Object.entries(outcome)) {
-    fs.mkdirSync(path.dirname(path.join(dir, name)), { recursive: true });
-    fs.writeFileSync(path.join(dir, name), text);
-  }
+  const changed = (await Promise.all(texts)).filter(([name, text]) => before.get(name) !== text);
+  return changed.map(([name, text]) => [`written ${name}`, text]);
 }
 
 describe('golden cases', () => {
@@ -81,9 +66,10 @@ describe('golden cases', () => {
     expect(cases.length).toBeGreaterThan(0);
   });
   test.each(cases)('%s', async (name) => {
-    const dir = path.join(home, name);
-    const outcome = await outcomeOf(dir);
-    if (update) keep(dir, outcome);
-    else expect(outcome, `if this is meant: npm run golden -- -t ${name}`).toEqual(await keptOf(dir));
+    const file = path.join(home, `${name}.txt`);
+    const kept = fs.readFileSync(file, 'utf8');
+    const now = writeCase(await runCase(readCase(kept)));
+    if (update) fs.writeFileSync(file, now);
+    else expect(now, `if this is meant: npm run golden -- -t ${name}`).toBe(kept);
   });
 });

@@ -13,6 +13,7 @@ import { quickTree } from '../../src/order/quick-tree.ts';
 import { readOrders, readOrdersLocated } from '../../src/order/read-orders.ts';
 import { sourceOf } from '../../src/order/source.ts';
 import type { Tree } from '../../src/order/tree.ts';
+import { filesOf, readCase } from '../support/case-file.ts';
 import { mutate } from '../support/mutate-orders.ts';
 import { nearlyPlain } from '../support/plain-documents.ts';
 import { repo } from '../support/run-cli.ts';
@@ -21,7 +22,7 @@ import { writtenOrders } from '../support/written-orders.ts';
 const seed = 20261126;
 
 const examples = yamlFiles('examples/orders');
-const texts = [...yamlFiles('examples'), ...yamlFiles('tests/golden/cases'), ...yamlFiles('tests/bench')];
+const texts = [...yamlFiles('examples'), ...goldenFiles(), ...yamlFiles('tests/bench')];
 
 function yamlFiles(folder: string): { name: string; text: string }[] {
   return fs
@@ -29,6 +30,16 @@ function yamlFiles(folder: string): { name: string; text: string }[] {
     .map((name) => ({ name, file: path.join(repo, folder, name) }))
     .filter(({ name, file }) => /\.yaml$|stdin$/.test(name) && fs.statSync(file).isFile())
     .map(({ name, file }) => ({ name, text: fs.readFileSync(file, 'utf8') }));
+}
+
+function goldenFiles(): { name: string; text: string }[] {
+  const home = path.join(repo, 'tests/golden/cases');
+  return fs.readdirSync(home).flatMap((name) => {
+    const files = filesOf(readCase(fs.readFileSync(path.join(home, name), 'utf8')));
+    return files
+      .filter(([file]) => file.endsWith('.yaml'))
+      .map(([, bytes]) => ({ name, text: bytes.toString('utf8') }));
+  });
 }
 
 interface Tally {

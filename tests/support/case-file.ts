@@ -1,0 +1,46 @@
+/** One golden case as one file: the command on the first line, then parts under lines that start with "== ". */
+
+/** Parts by name, in the order of the file: "stdin", "file order.yaml", "exit", "stdout", "stderr", "written sizes.csv". */
+export type Parts = ReadonlyMap<string, string>;
+
+export interface Case {
+  readonly command: string;
+  readonly parts: Parts;
+}
+
+const open = ' (no newline at the end)';
+
+/** A line of a part that looks like a head has a backslash before it. */
+const masked = (text: string): string => text.replace(/^(\\*== )/gm, '\\$1');
+const unmasked = (text: string): string => text.replace(/^\\(\\*== )/gm, '$1');
+
+export function writeCase({ command, parts }: Case): string {
+  const texts = [...parts].map(([name, text]) =>
+    text === '' || text.endsWith('\n')
+      ? `== ${name}\n${masked(text)}`
+      : `== ${name}${open}\n${masked(text)}\n`,
+  );
+  return `$ cinchwright ${command}\n${texts.join('')}`;
+}
+
+export function readCase(text: string): Case {
+  const [head = '', ...rest] = text.split(/^== /m);
+  const parts = rest.map((part): [string, string] => {
+    const end = part.indexOf('\n');
+    const [name, body] = [part.slice(0, end), unmasked(part.slice(end + 1))];
+    return name.endsWith(open) ? [name.slice(0, -open.length), body.slice(0, -1)] : [name, body];
+  });
+  return { command: head.replace(/^\$ cinchwright /, '').trim(), parts: new Map(parts) };
+}
+
+const coded = ' (base64)';
+
+/** The files a case finds: their names and bytes. Such as are no text are kept in base64. */
+export const filesOf = ({ parts }: Case): [string, Buffer][] =>
+  [...parts].flatMap(([part, text]): [string, Buffer][] => {
+    if (!part.startsWith('file ')) return [];
+    const name = part.slice('file '.length);
+    return name.endsWith(coded)
+      ? [[name.slice(0, -coded.length), Buffer.from(text, 'base64')]]
+      : [[name, Buffer.from(text)]];
+  });
