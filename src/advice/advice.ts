@@ -18,7 +18,7 @@ import { rank, whyBefore } from './rank.ts';
 import { refusedOf, type Refused } from './refused.ts';
 import { otherStyles, type OtherStyle } from './straight-or-roper.ts';
 import { wayOut, type WayOut } from './way-out.ts';
-import { hasCloseGroove, welfareOf } from './welfare.ts';
+import { hasCloseGroove, mustHeal, welfareOf } from './welfare.ts';
 
 /** A spec of the short list: a style and strand count as the maker would tie it. */
 export interface RankedSpec extends Judged {
@@ -93,6 +93,11 @@ export class Advice {
   /** What must be said before any cinch is; empty for a sound horse. */
   get welfare(): readonly Phrase[] {
     return welfareOf(this.facts);
+  }
+
+  /** Whether skin is hurt and must heal before any riding. */
+  get mustHeal(): boolean {
+    return mustHeal(this.facts);
   }
 
   get assumptions(): readonly Assumption[] {

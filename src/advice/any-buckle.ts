@@ -59,8 +59,8 @@ function doubtsOf(tried: readonly Laid[]): Map<string, Phrase> {
     [...ids].map(([rule, buckles]) => [
       rule,
       buckles.length === tried.length
-        ? say`no buckle of the shop file takes that many strands, and nobody named the one in use`
-        : say`it depends on the buckle, which nobody named: ${listed(buckles)} would be refused`,
+        ? say`none of the shop's buckles take that many strands, and the one in use was not named`
+        : say`it depends on the buckle, which was not named: ${listed(buckles)} would be ruled out`,
     ]),
   );
 }

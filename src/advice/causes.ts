@@ -1,7 +1,7 @@
 /** The likely cause of a trouble reported with the cinch that is ridden in now. */
 import type { CinchAsked, Trouble } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
-import { dist, joined, len, say, type Phrase } from '../units/phrase.ts';
+import { dist, gap, joined, len, overlap, say, type Phrase } from '../units/phrase.ts';
 import type { Judged } from './judge.ts';
 
 export interface Cause {
@@ -42,8 +42,8 @@ export function causesOf(
   return facts.order.horse.trouble.map((trouble) => ({ trouble, ...explanations[trouble](scene) }));
 }
 
-const vetFirst = say`ask a vet first: ulcers and lameness are common behind it`;
-const again = say`what it wears cannot lie on this horse as it was described: measure both again`;
+const vetFirst = say`ask a vet first; ulcers and lameness are common causes`;
+const again = say`the current cinch cannot lie on this horse as described: measure both again`;
 
 /** The same where what is ridden in cannot be laid on the horse at all: what needs no cinch can still be said. */
 export function causesUnlaid({ order, ...facts }: CaseFacts): Cause[] {
@@ -56,15 +56,15 @@ export function causesUnlaid({ order, ...facts }: CaseFacts): Cause[] {
 
 const nearWords = (inches: number): Phrase =>
   inches < 0
-    ? say`it lies over the elbow line by ${dist(-inches)}`
-    : say`it comes within ${dist(inches)} of the elbow`;
+    ? say`it reaches onto the elbow, about ${overlap(-inches)}`
+    : say`it sits ${gap(inches)} off the elbow`;
 
 const elbowGall: Explain = ({ judged: { candidate }, facts, age }) => {
   const { clearance, style } = candidate;
   if (clearance.likely >= facts.model['chance-good']) {
-    const old = age !== undefined && age >= OLD ? 'cord this old may have gone hard; ' : '';
+    const old = age !== undefined && age >= OLD ? 'cord this old may be hard; ' : '';
     return no(
-      say`the cinch as described clears the elbow by ${dist(clearance.inches)}: ${old}look at dirt, at where it really lies, and at a saddle set too far forward`,
+      say`the cinch as described clears the elbow by about ${gap(clearance.inches)}: ${old}look for dirt, where it really lies, and a saddle set too far forward`,
     );
   }
   const near = nearWords(clearance.inches);
@@ -74,12 +74,12 @@ const elbowGall: Explain = ({ judged: { candidate }, facts, age }) => {
 };
 
 function reachWords(where: 'cinch' | 'buckle', style: string, facts: CaseFacts): Phrase {
-  if (where === 'buckle') return say`with the buckle's frame: too big, or too low because the cinch is short`;
+  if (where === 'buckle') return say`the buckle's frame is too big, or too low because the cinch is short`;
   if (facts.ring.x > facts.model['slant-fine'] * facts.k) {
     return say`the ring hangs ${dist(facts.ring.x)} ahead of the groove and carries this width to the elbow`;
   }
   return style === 'high-flare'
-    ? say`where the high flare fans out`
+    ? say`the high flare starts there`
     : say`it is too wide for the room there is`;
 }
 
@@ -89,32 +89,32 @@ const buckleRub: Explain = ({ judged: { candidate }, facts }) => {
     const up = candidate.buckleAboveElbow;
     return yes(
       up < 0
-        ? say`the buckle's low edge lies ${dist(-up)} below the point of the elbow: a longer cinch lifts it`
-        : say`the buckle sits only ${dist(up)} above the point of the elbow: a longer cinch lifts it`,
+        ? say`the buckle sits ${overlap(-up)} below the point of the elbow; a longer cinch lifts it`
+        : say`the buckle sits only ${gap(up)} above the point of the elbow; a longer cinch lifts it`,
     );
   }
-  const gap = candidate.frameClearance.inches;
-  if (gap < facts.model['muscle-wanted'] * facts.k) {
+  const room = candidate.frameClearance.inches;
+  if (room < facts.model['muscle-wanted'] * facts.k) {
     const lies =
-      gap < 0
-        ? say`the frame lies over the elbow line by ${dist(-gap)}`
-        : say`the frame keeps only ${dist(gap)} from the elbow line`;
-    return yes(joined([lies, say`a smaller buckle, or a narrower cinch that takes one, keeps clear of it`]));
+      room < 0
+        ? say`the buckle's frame reaches onto the elbow, about ${overlap(-room)}`
+        : say`the buckle's frame stays only ${gap(room)} off the elbow`;
+    return yes(joined([lies, say`a smaller buckle, or a narrower cinch that takes one, keeps clear`]));
   }
   return no(
-    say`the buckle as described is clear of the elbow: look at the edge of the frame, the tongue, and what lies under it`,
+    say`the buckle as described is clear of the elbow: look at the frame's edge, the tongue, and what lies under it`,
   );
 };
 
 const rolls: Explain = ({ judged: { candidate }, facts, styled }) => {
   if (facts.slipNeed.because.length > 1 && (candidate.style !== 'high-flare' || !styled)) {
     const others = facts.slipNeed.because.filter((why) => !why.startsWith('the saddle')).join(', ');
-    const why = others || 'more than one way of slipping is reported';
+    const why = others || 'it slips in more than one way';
     const style = candidate.style === 'straight' ? 'straight' : 'low-flare roper';
     return yes(
       styled
-        ? say`${why}, and a ${style} has no fan high on the side to hold it`
-        : say`${why}, unless it has a fan high on the side to hold it: nobody said its style`,
+        ? say`${why}, and a ${style} has no high flare to hold it`
+        : say`${why}, unless it is a high flare: its style was not given`,
     );
   }
   return no(
@@ -125,18 +125,18 @@ const rolls: Explain = ({ judged: { candidate }, facts, styled }) => {
 const creeps: Explain<Placed> = ({ facts }) => {
   if (facts.ring.x < -facts.model['slant-fine'] * facts.k) {
     return yes(
-      say`the ring hangs ${dist(-facts.ring.x)} behind the groove, so every tightening pulls the saddle forward`,
+      say`the ring hangs ${dist(-facts.ring.x)} behind the groove, so cinching up pulls the saddle forward`,
     );
   }
   return no(
-    say`the ring is not far behind the groove: look at the tree's fit, low withers, and a back cinch that is not used`,
+    say`the ring is not far behind the groove: look at the tree's fit, low (mutton) withers, and an unused back cinch`,
   );
 };
 
 const slipsBack: Explain<Placed> = ({ facts }) => {
   if (facts.ring.x > facts.model['slant-fine'] * facts.k) {
     return yes(
-      say`the ring hangs ${dist(facts.ring.x)} ahead of the groove, so every tightening pulls the saddle back`,
+      say`the ring hangs ${dist(facts.ring.x)} ahead of the groove, so cinching up pulls the saddle back`,
     );
   }
   return no(say`the ring is not far ahead of the groove: look at the tree's fit and at a breast collar`);
@@ -145,14 +145,11 @@ const slipsBack: Explain<Placed> = ({ facts }) => {
 const girthy: Explain = ({ judged: { candidate } }) => {
   const { inches, floor } = candidate.clearance;
   if (inches < floor) {
-    const vet = say`ask a vet all the same, since ulcers and lameness are common behind it`;
-    return yes(joined([nearWords(inches), say`so do not go on in this one`, vet]));
+    const vet = say`ask a vet all the same; ulcers and lameness are common causes`;
+    return yes(joined([nearWords(inches), say`so stop using this one`, vet]));
   }
   return no(
-    joined([
-      vetFirst,
-      say`this cinch clears the elbow by ${dist(inches)}, so tighten it slowly and in stages`,
-    ]),
+    joined([vetFirst, say`this cinch clears the elbow by about ${gap(inches)}; tighten it in stages`]),
   );
 };
 

@@ -51,7 +51,7 @@ export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advic
     passes: pass,
     cannot:
       judged === undefined
-        ? (cannot ?? say`that length leaves no side below the buckle for a low flare`)
+        ? (cannot ?? say`at that length no side is left below the buckle for a low flare`)
         : undefined,
     nearest: pass || near === undefined ? undefined : nearestPassing(near, worthOffering(advice.specs)),
     causes:

@@ -20,7 +20,7 @@ export interface Criterion {
 const sureness = ({ candidate }: Judged): number => candidate.clearance.likely;
 
 const surer: Criterion['because'] = (a, b) =>
-  say`surer to clear the elbow: ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`;
+  say`surer to clear the elbow, ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`;
 
 /** Whether it is a straight narrower than makers tie on a horse of this size. */
 const isTooNarrow = ({ candidate: { style, strands } }: Judged, { practice }: CaseFacts): boolean =>
@@ -49,7 +49,7 @@ const offTheSore = (facts: CaseFacts): Criterion => ({
   id: 'off the sore',
   key: (judged) =>
     Math.max(rubsAgain(facts, judged.candidate), Number(judged.judgementOf('better-than-now') === 'poor')),
-  because: () => say`it keeps further off the sore than the cinch ridden in now, and the other does not`,
+  because: () => say`it keeps farther off the sore than the current cinch does`,
 });
 
 type IsGood = (judged: Judged) => boolean;
@@ -70,8 +70,8 @@ function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
       candidate.style === other.candidate.style
         ? usualWords(facts.practice.roper)
         : candidate.style === 'high-flare'
-          ? say`a flare that starts high grips best where ${why}, and the elbow has room for it`
-          : say`a low flare grips where ${why}, and gives the elbow more room than a high one`,
+          ? say`a flare that starts high grips best, and the elbow has room: ${why}`
+          : say`a low flare grips, and gives the elbow more room than a high one: ${why}`,
   };
 }
 
@@ -79,7 +79,7 @@ function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
 const plainFirst: Criterion = {
   id: 'a plain cinch for a plain need',
   key: ({ candidate }) => Number(candidate.style !== 'straight'),
-  because: () => say`nothing slips and nobody ropes`,
+  because: () => say`nothing here slips`,
 };
 
 const whatPracticeTies = ({ practice }: CaseFacts): Criterion => ({
@@ -97,7 +97,7 @@ const enoughCords = (enough: number): Criterion => ({
   id: 'enough cords for the work',
   key: ({ candidate: { strands } }) => Math.max(0, Math.ceil((enough - strands) / 2)),
   because: (a, b) =>
-    say`more strands for the work: ${count(a.candidate.strands)} against ${count(b.candidate.strands)}`,
+    say`more strands for the work, ${count(a.candidate.strands)} against ${count(b.candidate.strands)}`,
 });
 
 /** A good straight with enough cords needs no weaving. */
@@ -105,7 +105,7 @@ const noIdleWeaving = (enough: number, isGood: IsGood): Criterion => ({
   id: 'no weaving that adds nothing',
   key: (judged) =>
     Number(judged.candidate.style !== 'straight' || judged.candidate.strands < enough || !isGood(judged)),
-  because: () => say`a straight with strands enough to rope off of needs no weaving`,
+  because: () => say`a straight with enough strands to rope off of needs no weaving`,
 });
 
 /** Chances within a twentieth are called equal. */
@@ -133,7 +133,7 @@ const moreStrands: Criterion = {
   id: 'wider',
   key: ({ candidate }) => -candidate.strands,
   because: (a, b) =>
-    say`${a.candidate.style === 'straight' ? 'wider spreads the pressure' : 'more cords across the chest'}: ${count(a.candidate.strands)} strands against ${count(b.candidate.strands)}`,
+    say`${a.candidate.style === 'straight' ? 'wider spreads the pressure' : 'wider across the chest'}, ${count(a.candidate.strands)} strands against ${count(b.candidate.strands)}`,
 };
 
 /** Chance from which an elbow is good. */

@@ -23,7 +23,7 @@ export function otherStyles(advice: Pick<Advice, 'first' | 'specs' | 'refused' |
     return {
       style,
       spec,
-      why: narrowest?.reason ?? say`cannot be tied here, no side is left below the buckle`,
+      why: narrowest?.reason ?? say`no side is left below the buckle`,
     };
   });
 }

@@ -1,6 +1,6 @@
 /** What comes before any cinch: a sore heals first, and a saddle that does not fit is no cinch's to mend. */
 import type { Facts } from '../facts/facts.ts';
-import { rawSkinInNotes } from '../facts/sore.ts';
+import { isGalled, rawSkinInNotes } from '../facts/sore.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
 
 /** In the order in which they must be read; empty for a sound horse with room behind the elbow. */
@@ -9,24 +9,24 @@ export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>):
   const { trouble } = order.horse;
   const raw = rawSkinInNotes(order);
   const where = [
-    ...(trouble.includes('elbow-gall') ? ['galled at the elbow'] : []),
-    ...(trouble.includes('buckle-rub') ? ['rubbed by the buckle'] : []),
+    ...(trouble.includes('elbow-gall') ? ['GALLED AT THE ELBOW'] : []),
+    ...(trouble.includes('buckle-rub') ? ['RUBBED BY THE BUCKLE'] : []),
   ].join(', ');
   const heal =
-    'let it heal first, and do not ride on broken skin. If it is open, swollen or slow to heal, call a vet';
+    'Let it heal first. Do not ride on broken skin. If it is open, swollen or slow to heal, call a vet.';
   return [
-    ...(where === '' ? [] : [say`Sore: ${where}. Before anything is tied, ${heal}.`]),
-    ...(where === '' && raw !== undefined
-      ? [say`Sore: the notes say "${raw}". Before anything is tied, ${heal}.`]
-      : []),
+    ...(where === '' ? [] : [say`${where}. ${heal}`]),
+    ...(where === '' && raw !== undefined ? [say`SORE, by the notes: "${raw}". ${heal}`] : []),
     ...(trouble.includes('girthy')
-      ? [
-          say`Cinchy (girthy): ask a vet first. Ulcers and lameness are common causes, and a cinch mends neither.`,
-        ]
+      ? [say`CINCHY (GIRTHY). Ask a vet first; ulcers and lameness are common causes. A cinch mends neither.`]
       : []),
     ...closeGroove(facts),
   ];
 }
+
+/** Whether skin is hurt: then nothing is ridden on before it has healed. */
+export const mustHeal = ({ order }: Pick<Facts, 'order'>): boolean =>
+  isGalled(order) || order.horse.trouble.includes('buckle-rub');
 
 /** Room under this is a groove close behind the elbow: it draws saddle and cinch forward (inches on the average horse) [choice]. */
 const CLOSE = 3;
@@ -39,10 +39,10 @@ function closeGroove({ order, room, k }: Pick<Facts, 'order' | 'room' | 'k'>): P
   if (!hasCloseGroove({ order, room, k })) return [];
   const found =
     room.value < CLOSE * k
-      ? say`The girth groove lies close behind the elbow, ${dist(room.value)}, and draws saddle and cinch forward.`
-      : say`The saddle creeps forward.`;
+      ? say`CLOSE GROOVE: the girth groove lies only ${dist(room.value)} behind the elbow and draws saddle and cinch forward.`
+      : say`THE SADDLE CREEPS FORWARD.`;
   return [
     found,
-    say`A ring further back would drag the saddle onto the shoulder. First have a saddle fitter see to the fit; a saddle maker can hang the rigging over the groove; of what we tie a low flare gives the elbow the most room; a crupper or breeching is for the rider and a trainer to decide.`,
+    say`A ring farther back would drag the saddle onto the shoulder. Saddle fit first, a saddle fitter's call; rigging that hangs over the groove, a saddle maker's; a low flare, ours; a crupper or breeching, the rider's and a trainer's.`,
   ];
 }

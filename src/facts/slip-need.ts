@@ -18,10 +18,10 @@ export function slipNeed({ horse, use }: Order): SlipNeed {
   if (horse.trouble.includes('saddle-rolls')) add(2, 'the saddle rolls');
   if (horse.trouble.includes('creeps-forward')) add(2, 'the saddle creeps forward');
   if (horse.trouble.includes('slips-back')) add(2, 'the saddle slips back');
-  if (horse.barrel === 'round') add(1, 'the barrel is round');
-  if (horse.barrel === 'slab-sided') add(1, 'the barrel is slab-sided');
-  if (horse.withers === 'low') add(1, 'the withers are low');
+  if (horse.barrel === 'round') add(1, 'round barrel');
+  if (horse.barrel === 'slab-sided') add(1, 'slab-sided barrel');
+  if (horse.withers === 'low') add(1, 'low (mutton) withers');
   if ((horse.condition ?? 0) >= 7) add(1, 'the horse is fleshy');
-  if (use === 'roping') add(1, 'it is roped from');
+  if (use === 'roping') add(1, 'roped off of');
   return { level, because };
 }

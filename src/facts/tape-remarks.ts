@@ -16,7 +16,7 @@ function girthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
   if (horse.height === undefined || girth.kind !== 'measured') return undefined;
   const usual = girthFromHeight(horse.height, horse.kind, horse.condition);
   if (!contradicts(usual, girth)) return undefined;
-  return say`Height and heart girth hardly go together: by ${horse.condition === undefined ? 'the height' : 'height and condition'} the girth would be about ${len(usual.value)}, give or take ${len(usual.sd)}. The taped girth is used; measure both again.`;
+  return say`Check the tapes: by ${horse.condition === undefined ? 'height' : 'height and condition'} the girth would be about ${len(usual.value)}, give or take ${len(usual.sd)}. We used the taped girth.`;
 }
 
 /** Only too much of it: that lets a cinch come too near the elbow, while too little only makes it narrow. A photo says so itself. */
@@ -24,7 +24,7 @@ function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
   if (photo !== undefined) return undefined;
   const usual = usualRoom(k, model);
   if (room.kind !== 'measured' || room.value < usual.value || !contradicts(usual, room)) return undefined;
-  return say`The taped elbow room is far more than the ${len(usual.value)} usual for this girth: measure it again before anything is tied.`;
+  return say`Check the tape: elbow room is far more than the ${len(usual.value)} usual for this girth. Measure it again before you tie.`;
 }
 
 /** Ring to ring against the girth less the drop on both sides; the drop as measured, else the usual one of the rigging. */
@@ -41,5 +41,5 @@ function ringRemark({ order: { horse, saddle }, model, photo }: Facts): Phrase |
   };
   if (!contradicts(whole, { value: ringToRing, sd: model['ring-to-ring-sd'] })) return undefined;
   const from = ringDrop === undefined ? 'the usual ring drop' : 'the ring drop';
-  return say`Ring to ring and ${from} hardly go together: by the girth less ${from} on both sides it would be ${len(whole.value)}, give or take ${len(whole.sd)}. The tape from ring to ring is used; measure again.`;
+  return say`Check the tapes: by girth and ${from}, ring to ring would be ${len(whole.value)}, give or take ${len(whole.sd)}. We used the taped ring to ring.`;
 }

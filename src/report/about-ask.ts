@@ -8,7 +8,7 @@ import { listed } from '../units/phrase.ts';
 import { visible } from './clean.ts';
 import { chanceText, quantityText, type Units } from './text.ts';
 import type { Unread } from './types.ts';
-import { specName } from './words.ts';
+import { aCinch } from './counter-words.ts';
 
 /** What printers are handed: an order with its questions, or one that could not be read. */
 export type AskedOrder =
@@ -25,49 +25,22 @@ export type AskedOrder =
 
 export type Asked = AskedOrder & { readonly ok: true };
 
-/** In which order the questions stand. */
-export const orderText = (toAsk: readonly Worth[]): string =>
-  toAsk.length > 1 && toAsk.some(({ beforeCutting }) => beforeCutting)
-    ? 'what must be taped before cutting first, then most worth first'
-    : 'most worth first';
-
-/** "+6 %, give or take 1"; whole percent, and less than one is said so. */
+/** "6%, give or take 1"; whole percent, and less than one is said so. */
 export function gainText({ mean, error }: Mean): string {
   const percent = Math.round(100 * mean);
-  if (percent < 1) return 'under 1 %';
+  if (percent < 1) return 'under 1%';
   const spread = Math.round(100 * error);
-  return `+${String(percent)} %${spread < 1 ? '' : ` give or take ${String(spread)}`}`;
+  return `${String(percent)}%${spread < 1 ? '' : `, give or take ${String(spread)}`}`;
 }
 
-/** What no. 1 is, and how sure it is to do. */
-export function nowText({ advice, now }: AskResult, units: Units): string {
-  const [first] = advice.specs;
-  if (first === undefined || now === undefined) {
-    return 'As things stand nothing the shop can tie passes: nothing tied clears nothing.';
-  }
-  const { floor, model } = advice.facts;
-  const least = quantityText({ value: floor, as: 'fine-length' }, units);
-  const [low, high] = [model['run-low'], model['run-high']].map((value) =>
-    quantityText({ value, as: 'length' }, units),
-  );
-  const spec = `${specName(first.candidate)}, ${quantityText({ value: first.candidate.length, as: 'length' }, units)} long`;
-  return (
-    `As things stand no. 1 is ${spec}; ${chanceText(now.both)} sure to clear and reach: ` +
-    `${chanceText(now.clears)} to clear the elbow by at least ${least}, ` +
-    `${chanceText(now.reaches)} to leave ${low ?? ''} to ${high ?? ''} of latigo each side.`
-  );
-}
-
-/** "Changes no. 1 in 76 %, most often to straight, 21 strands, 32 in (24 %); wider in 46 %." */
-export function changeText(worth: Worth, units: Units): string {
-  const { changes, instead, wider } = worth;
-  if (changes.mean < 0.005) return 'Changes nothing about what is tied.';
+/** "May change the cinch or a verdict: 73%, most often to a straight, 19 strands, 32 in long." */
+export function changeText({ changes, instead }: Worth, units: Units): string {
+  if (changes.mean < 0.005) return 'Changes nothing about what we tie.';
   const most =
     instead === undefined
       ? ''
-      : `, most often to ${specName(instead)}, ${quantityText({ value: instead.length, as: 'length' }, units)} (${chanceText(instead.chance)})`;
-  const wide = wider.mean < 0.05 ? '' : `; to a wider one in ${chanceText(wider.mean)}`;
-  return `Changes what is tied, or a verdict, in ${chanceText(changes.mean)}${most}${wide}.`;
+      : `, most often to ${aCinch(instead)}, ${quantityText({ value: instead.length, as: 'length' }, units)} long`;
+  return `May change the cinch or a verdict: ${chanceText(changes.mean)}${most}.`;
 }
 
 const { 'worth-gain': worthGain, 'worth-change': worthChange } = askingNumbers;
@@ -91,10 +64,6 @@ export const nothingText = ({ worths }: AskResult): string =>
 /** What a photo is offered instead of, of those asked. */
 export const insteadOf = (toAsk: readonly Worth[]): readonly QuestionName[] =>
   toAsk.map(({ name }) => name).filter((name) => answeredByPhoto.includes(name));
-
-/** What the numbers mean and how they were found. */
-export const meaningText = ({ drawing }: AskResult): string =>
-  `Gain: how much surer it gets, on average over what the tape may read, that the cinch tied clears the elbow and leaves an accepted latigo run; where the answer puts first a wider one that is less sure, the shop may keep the other, so it is never under nothing. By ${String(2 * drawing.strata)} drawn readings a question, sized anew each, seed ${String(drawing.seed)}.`;
 
 /** Who is asked: orders of one name, phone and mail belong together, others never; those of nobody stand last. */
 function customerKey({ customer, order }: Order): string {

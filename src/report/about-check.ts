@@ -181,7 +181,11 @@ function changesOf(from: Candidate, to: Candidate, units: Units): string[] {
 export function causeTexts({ causes }: Checked, units: Units): string[] {
   return causes.map(({ trouble, explained, words }) => {
     const how =
-      explained === undefined ? 'cannot tell:' : explained ? 'likely because' : 'not explained by the cinch:';
+      explained === undefined
+        ? 'we cannot tell:'
+        : explained
+          ? 'likely from this cinch:'
+          : 'this cinch does not explain it:';
     return `${capital(troubleName(trouble))}: ${how} ${phraseText(words, units)}.`;
   });
 }

@@ -6,7 +6,16 @@ import type { Facts } from '../facts/facts.ts';
 import type { Clearance } from '../fit/candidate.ts';
 import { listed } from '../units/phrase.ts';
 import { decimals, formatLength } from '../units/print.ts';
-import { capital, chanceText, ordinal, phraseText, quantityText, spreadNumber, type Units } from './text.ts';
+import {
+  capital,
+  chanceText,
+  ordinal,
+  phraseText,
+  quantityText,
+  spreadNumber,
+  type Reading,
+  type Units,
+} from './text.ts';
 import { judgementWords, plainRuleName, ruleName, specName } from './words.ts';
 
 /** Of what the percentages are sure, which is less than the distance itself: said once above a list. */
@@ -53,7 +62,7 @@ export const shortFinding = ({ rule, judgement }: Finding): string =>
   `${judgementWords[judgement].word}: ${ruleName(rule)}`;
 
 /** "acceptable on latigo run: leaves 5.50 in of latigo each side". */
-export function findingText({ rule, judgement, reason }: Finding, units: Units): string {
+export function findingText({ rule, judgement, reason }: Finding, units: Units, reading?: Reading): string {
   const { word } = judgementWords[judgement];
   const says =
     judgement === 'cannot-tell'
@@ -61,7 +70,7 @@ export function findingText({ rule, judgement, reason }: Finding, units: Units):
       : judgement === 'not-applicable'
         ? `${word}:`
         : `${word} on`;
-  return `${says} ${ruleName(rule)}: ${phraseText(reason, units)}.`;
+  return `${says} ${ruleName(rule)}: ${phraseText(reason, units, reading)}.`;
 }
 
 /** The same on a card, without the clearance that stands there already. */
@@ -89,7 +98,7 @@ export function marginText({ margin, reason }: Finding, units: Units): string | 
   if (first === undefined || typeof first === 'string') return undefined;
   const as = first.as === 'length' ? 'fine-length' : first.as;
   const sign = margin > 0 ? '+' : '';
-  return `${sign}${as === 'count' ? decimals(margin, 0) : quantityText({ value: margin, as }, units)}`;
+  return `${sign}${as === 'count' ? decimals(margin, 0) : quantityText({ value: margin, as }, units, 'decimals')}`;
 }
 
 /**

@@ -1,17 +1,17 @@
 /** When nothing passes: which length it would take, or what moving the ring would change, in a sentence. */
 import type { Advice } from '../advice/advice.ts';
-import { dist, len, say } from '../units/phrase.ts';
+import { dist, gap, len, say } from '../units/phrase.ts';
 import { noBuckleText, onlyFails } from './about-rest.ts';
 import { capital, phraseText, type Units } from './text.ts';
-import { specName } from './words.ts';
+import { aCinch } from './counter-words.ts';
 
 /** A way out, or that there is none; undefined where something passes. */
 export function wayOutText(advice: Advice, units: Units): string | undefined {
   if (advice.specs.length > 0) return undefined;
-  if (advice.noBuckle) return `${capital(noBuckleText(advice.facts))}: the horse has no part in it.`;
+  if (advice.noBuckle) return `${capital(noBuckleText(advice.facts))}: it is not the horse.`;
   const { lengthNeed, shop } = advice.facts;
   if (lengthNeed.target.value <= 0)
-    return 'Ring to ring leaves no room for a cinch and two latigos: tape it.';
+    return 'Ring to ring leaves no room for a cinch and two latigos: tape it again.';
   // A cinch too short for the pair leaves too much latigo, and hangs its buckles low.
   const tooShort = lengthNeed.target.value > shop.lengths.max && onlyFails(advice, 'buckle-height');
   if (tooShort || onlyFails(advice, 'latigo-run')) {
@@ -20,13 +20,12 @@ export function wayOutText(advice: Advice, units: Units): string | undefined {
       units,
     );
   }
-  if (advice.closeGroove)
-    return 'A ring further back alone mends nothing here: what stands first above comes first.';
+  if (advice.closeGroove) return 'A ring farther back is no remedy here; see the top.';
   const way = advice.wayOut;
-  if (way === undefined) return 'No place of the ring makes anything pass either.';
+  if (way === undefined) return 'No place of the ring makes any cinch pass either.';
   const { candidate } = way.first;
   return phraseText(
-    say`With the ring ${dist(way.further)} further back, ${specName(candidate)}, would clear the elbow by ${dist(candidate.clearance.inches)}: that is for the saddle maker to judge, no cinch does it.`,
+    say`If the tape is right, ask the saddle maker. With the ring ${dist(way.further)} farther back, ${aCinch(candidate)}, would clear by about ${gap(candidate.clearance.inches)}. No cinch fixes this.`,
     units,
   );
 }

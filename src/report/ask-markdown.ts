@@ -1,12 +1,12 @@
 /** Messages to customers as Markdown; several are parted by a rule. */
 import { byCustomer, type AskedOrder } from './about-ask.ts';
-import { messageFor, type Piece } from './ask-message.ts';
+import { messageFor, shortMessage, type Piece } from './ask-message.ts';
 import { document, escaped, list } from './markdown.ts';
 
 /** One message a customer with a question; nothing when there is none. */
-export function askMarkdown(results: readonly AskedOrder[]): string {
+export function askMarkdown(results: readonly AskedOrder[], long: boolean): string {
   const messages = byCustomer(results)
-    .map(({ orders }) => messageFor(orders))
+    .map(({ orders }) => (long ? messageFor(orders) : shortMessage(orders)))
     .filter((pieces) => pieces.length > 0);
   if (messages.length === 0) return '';
   return document(messages.flatMap((pieces, i) => [...(i === 0 ? [] : ['---']), ...pieces.map(markdownOf)]));
@@ -22,7 +22,10 @@ function markdownOf(piece: Piece): string {
       return list(piece.items.map(escaped));
     case 'steps':
       return piece.items
-        .map(({ lead, text }, i) => `${String(i + 1)}. **${escaped(lead)}** ${escaped(text)}`)
+        .map(
+          ({ lead, text }, i) =>
+            `${String(i + 1)}. ${lead === '' ? '' : `**${escaped(lead)}** `}${escaped(text)}`,
+        )
         .join('\n');
   }
 }

@@ -1,8 +1,9 @@
 /** A message to one customer: what we would like to know, how to measure it safely, signed by the shop. */
 import { listed } from '../units/phrase.ts';
 import { cautions } from '../sources/cautions.ts';
+import { shortCaution } from './counter-words.ts';
 import { insteadOf, type Asked } from './about-ask.ts';
-import { generalSafety, howToAnswer, questionWords } from './ask-words.ts';
+import { generalSafety, howToAnswer, questionWords, shortWords } from './ask-words.ts';
 
 /** A piece of a message. Texts are as they came: each printer makes them harmless in its own way. */
 export type Piece =
@@ -13,7 +14,44 @@ export type Piece =
 
 const paragraph = (text: string): Piece => ({ kind: 'paragraph', text });
 
-/** The message about all orders of one customer that have a question; none when none has. */
+const MOST = 2;
+
+/** The short message: at most two questions about all orders of one customer; none when none has any. */
+export function shortMessage(orders: readonly Asked[]): Piece[] {
+  const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
+  const [first] = asking;
+  if (first === undefined) return [];
+  const { order, shop } = first.result.advice.facts;
+  const name = order.customer?.name?.trim() ?? '';
+  const worths = asking.flatMap(({ toAsk }) => toAsk);
+  const cutting = worths.filter(({ beforeCutting }) => beforeCutting);
+  const asked = [...new Set([...cutting, ...worths].map((worth) => worth.name))].slice(0, MOST);
+  const horses = asking.map((each) => each.result.advice.facts.order.horse.name ?? 'the horse');
+  const which = listed(asking.map(({ result }) => result.advice.facts.order.order));
+  const horse = listed([...new Set(horses)]);
+  const helps =
+    asked.length === 1
+      ? `One measurement makes the cinch for ${horse} (order ${which}) surer.`
+      : `One measurement makes the cinch for ${horse} (order ${which}) surer. Two is better.`;
+  const blanks = asked.map(
+    (question, i) => `${String(i + 1)}: __${question === 'barrel shape' ? '' : ' in'}`,
+  );
+  return [
+    paragraph(name === '' ? 'Hi,' : `Hi ${name},`),
+    paragraph(`${helps}${cutting.length > 0 ? " We won't cut cord until we have the first." : ''}`),
+    {
+      kind: 'steps',
+      items: asked.map((question) => ({ lead: '', text: shortWords[question].replace('{horse}', horse) })),
+    },
+    paragraph(`Reply "${blanks.join(', ')}", or "not measured".`),
+    paragraph(
+      `Stay standing beside the shoulder; never reach under. Fussing? Stop. Broken skin: don't ride. Newly cinchy: ask a vet. ${shortCaution}`,
+    ),
+    paragraph(shop.name),
+  ];
+}
+
+/** The long message about all orders of one customer that have a question; none when none has. */
 export function messageFor(orders: readonly Asked[]): Piece[] {
   const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
   const [first] = asking;

@@ -1,15 +1,15 @@
 /** Messages to customers as plain text, ready for mail; several are parted by a line. */
 import { byCustomer, type AskedOrder } from './about-ask.ts';
-import { messageFor, type Piece } from './ask-message.ts';
+import { messageFor, shortMessage, type Piece } from './ask-message.ts';
 import { wrap } from './text.ts';
 
 /** Mail is quoted and answered: lines of this many columns stay whole. */
 const WIDTH = 72;
 
 /** One message a customer with a question; nothing when there is none. */
-export function askText(results: readonly AskedOrder[]): string {
+export function askText(results: readonly AskedOrder[], long: boolean): string {
   const messages = byCustomer(results)
-    .map(({ orders }) => messageFor(orders))
+    .map(({ orders }) => (long ? messageFor(orders) : shortMessage(orders)))
     .filter((pieces) => pieces.length > 0);
   return messages.map((pieces) => `${pieces.map(textOf).join('\n\n')}\n`).join(`\n${'='.repeat(WIDTH)}\n\n`);
 }
@@ -25,7 +25,10 @@ function textOf(piece: Piece): string {
     case 'steps':
       return piece.items
         .map(({ lead, text }, i) =>
-          wrap(`${String(i + 1)}. ${lead} ${text}`, WIDTH, { first: 0, rest: 3 }).join('\n'),
+          wrap(`${String(i + 1)}. ${lead}${lead === '' ? '' : ' '}${text}`, WIDTH, {
+            first: 0,
+            rest: 3,
+          }).join('\n'),
         )
         .join('\n\n');
   }

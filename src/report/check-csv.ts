@@ -49,7 +49,7 @@ export const checkColumns: readonly Column[] = [
   {
     name: 'text',
     about: 'why',
-    of: ({ finding, note }) => (finding === undefined ? note : phraseText(finding.reason, 'in')),
+    of: ({ finding, note }) => (finding === undefined ? note : phraseText(finding.reason, 'in', 'decimals')),
   },
 ];
 
@@ -73,7 +73,12 @@ function rowsOf(result: CheckResult): Row[] {
   return result.checked.flatMap((checked): Row[] => {
     const base = { order, file: result.file, checked };
     if (checked.judged === undefined) {
-      return [{ ...base, note: checked.cannot === undefined ? undefined : phraseText(checked.cannot, 'in') }];
+      return [
+        {
+          ...base,
+          note: checked.cannot === undefined ? undefined : phraseText(checked.cannot, 'in', 'decimals'),
+        },
+      ];
     }
     return findingsOf(checked).map((finding) => ({ ...base, finding }));
   });

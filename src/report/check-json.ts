@@ -39,16 +39,16 @@ function checkedValue(checked: Checked): Record<string, unknown> {
     },
     filled: filled.map(({ part, taken }) => ({ part, taken })),
     standing,
-    passes: standing !== 'refused',
+    passes: standing === 'passes',
     cannotTell: openOf(checked).map(({ rule }) => rule),
-    cannot: cannot === undefined ? null : phraseText(cannot, 'in'),
+    cannot: cannot === undefined ? null : phraseText(cannot, 'in', 'decimals'),
     spec: judged === undefined ? null : candidateValue(judged.candidate),
     findings: findingsOf(checked).map(findingValue),
     nearest: nearest === undefined ? null : { rank: nearest.rank, ...candidateValue(nearest.candidate) },
     causes: causes.map(({ trouble, explained, words }) => ({
       trouble,
       explained: explained ?? null,
-      text: phraseText(words, 'in'),
+      text: phraseText(words, 'in', 'decimals'),
     })),
   };
 }

@@ -1,94 +1,59 @@
-/** Every candidate that was tried, refused ones too, in one table no wider than the page. */
-import Table from 'cli-table3';
+/** Every cinch that was tried, ruled out ones too, as a table: passing ones best first. */
 import type { Advice } from '../advice/advice.ts';
 import type { Judged } from '../advice/judge.ts';
 import type { Facts } from '../facts/facts.ts';
-import type { Style } from '../order/types.ts';
+import { gap } from '../units/phrase.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
 import { toTell } from './about-specs.ts';
-import { sentence, type Page } from './page.ts';
-import { chanceText } from './text.ts';
-import { fit } from './width.ts';
+import { shortStyle } from './counter-words.ts';
+import type { Block } from './sheet.ts';
+import { chanceText, quantityText, type Units } from './text.ts';
 import { judgementWords, ruleName } from './words.ts';
 
-const shortStyle: Readonly<Record<Style, string>> = {
-  straight: 'straight',
-  'high-flare': 'high',
-  'low-flare': 'low',
-};
-const head = ['Style', 'Strands', 'Layers', 'Wide', 'Long', 'Buckle', 'Clears', 'Sure', 'Says'];
-const widths = [8, 7, 6, 5, 5, 12, 6, 5];
+const right = 'right';
 
-const legend = 'What each says: x refused by, ! poor on, ? cannot tell, ~ acceptable on, + good.';
+/** The heading and the table. */
+export const everyBlocks = ({ every, facts }: Pick<Advice, 'every' | 'facts'>, units: Units): Block[] => [
+  { kind: 'heading', text: 'Everything we tried, passing ones first' },
+  {
+    kind: 'table',
+    columns: [
+      { head: 'Style' },
+      { head: 'Strands', align: right },
+      { head: 'Wide', align: right },
+      { head: 'Long', align: right },
+      { head: 'Buckle' },
+      { head: 'Clears', align: right },
+      { head: 'Chance', align: right },
+      { head: 'Says' },
+    ],
+    rows: every.map((entry) => cells(entry, facts, units)),
+    noted: true,
+  },
+  { kind: 'text', text: 'x ruled out, ! poor, ? cannot tell, ~ fair, + good.', tone: 'quiet' },
+];
 
-/** The table, passing ones best first; the last column says what refuses it, else what is less than good. */
-export function everyTable({ every, facts }: Pick<Advice, 'every' | 'facts'>, page: Page): string[] {
-  const last = page.width - widths.reduce((sum, width) => sum + width + 1, 0);
-  const all = [...widths, Math.max(10, last)];
-  const lines = sentence(page, legend);
-  for (let from = 0; from === 0 || from < every.length; from += PART) {
-    const table = new Table({
-      head: from === 0 ? head.map((text) => page.pen.strong(text)) : [],
-      colWidths: all,
-      chars: noBorders,
-      style: { head: [], border: [], 'padding-left': 0, 'padding-right': 0 },
-    });
-    for (const entry of every.slice(from, from + PART)) table.push(cells(entry, all, { page, facts }));
-    lines.push(...String(table).split('\n'));
-  }
-  return lines.map((line) => line.trimEnd());
-}
-
-interface Setting {
-  readonly page: Page;
-  readonly facts: Facts;
-}
-
-/** The layout compares every cell with every other, so a long table is made in parts. */
-const PART = 30;
-
-function cells(entry: Judged, all: readonly number[], { page: { units }, facts }: Setting): string[] {
-  const { style, strands, layers, width, length, buckle, clearance } = entry.candidate;
-  const bare = (inches: number, how: 'finished' | 'computed'): string =>
-    formatLength(inches, units, how).replace(/ (in|cm)$/, '');
-  const texts = [
-    shortStyle[style],
+function cells(entry: Judged, facts: Facts, units: Units): string[] {
+  const { style, strands, width, length, buckle, clearance } = entry.candidate;
+  const bare = (text: string): string => text.replace(/ (in|cm)$/, '');
+  return [
+    shortStyle(style),
     String(strands),
-    layers === 0 ? '-' : String(layers),
-    bare(width, 'finished'),
-    bare(length, 'finished'),
+    bare(formatLength(width, units)),
+    bare(formatLength(length, units)),
     visible(buckle.id),
-    bare(clearance.inches, 'computed'),
+    bare(quantityText(gap(clearance.inches), units)),
     chanceText(clearance.chance),
     saysText(entry, facts),
   ];
-  return texts.map((text, i) => fit(text, all[i] ?? 0));
 }
 
-/** Refusals first; of the rest only the worst kind there is. */
+/** What rules it out first; else only the worst kind there is. */
 function saysText(entry: Judged, facts: Facts): string {
   const [worst, ...rest] = toTell(entry, facts);
-  if (worst === undefined) return '+ good';
+  if (worst === undefined) return '+';
   const { sign } = judgementWords[worst.judgement];
   const same = [worst, ...rest.filter(({ judgement }) => judgement === worst.judgement)];
   return `${sign} ${same.map(({ rule }) => ruleName(rule)).join(', ')}`;
 }
-
-const noBorders = {
-  top: '',
-  'top-mid': '',
-  'top-left': '',
-  'top-right': '',
-  bottom: '',
-  'bottom-mid': '',
-  'bottom-left': '',
-  'bottom-right': '',
-  left: '',
-  'left-mid': '',
-  mid: '',
-  'mid-mid': '',
-  right: '',
-  'right-mid': '',
-  middle: ' ',
-};

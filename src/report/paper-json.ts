@@ -58,7 +58,7 @@ function quoteValue(quote: Quote): Values {
     alternatives: quote.alternatives.map(({ spec: other, tradeOffs, dearerBy }) => ({
       rank: other.rank,
       ...candidateValue(other.candidate),
-      tradeOffs: tradeOffs.map((phrase) => phraseText(phrase, 'in')),
+      tradeOffs: tradeOffs.map((phrase) => phraseText(phrase, 'in', 'decimals')),
       dearerBy: money(dearerBy),
     })),
     wants: quote.wants === undefined ? null : wantsValue(quote.wants),
@@ -75,7 +75,7 @@ function quoteValue(quote: Quote): Values {
       window === undefined
         ? null
         : { earliest: window.earliest, latest: window.latest ?? null, basis: window.basis },
-    remarks: [...quote.welfare, ...quote.doubts].map((each) => phraseText(each, 'in')),
+    remarks: [...quote.welfare, ...quote.doubts].map((each) => phraseText(each, 'in', 'decimals')),
     measureFirst: quote.before.map(({ input, how }) => ({ input, how })),
     assumptions: quote.assumptions.map(assumptionValue),
     houseRules: [...quote.houseRules],
@@ -132,9 +132,9 @@ function ticketValue(ticket: Ticket): Values {
     })),
     accent: ticket.accents.map(({ color, feet }) => ({ color: color ?? null, feet })),
     tolerances: inches({ ...tolerances }),
-    steps: ticket.steps.map((step) => phraseText(step, 'in')),
-    checks: ticket.checks.map((check) => phraseText(check, 'in')),
-    remarks: ticket.doubts.map((doubt) => phraseText(doubt, 'in')),
+    steps: ticket.steps.map((step) => phraseText(step, 'in', 'decimals')),
+    checks: ticket.checks.map((check) => phraseText(check, 'in', 'decimals')),
+    remarks: ticket.doubts.map((doubt) => phraseText(doubt, 'in', 'decimals')),
     open: [...ticket.open],
     cautions: [...ticket.cautions],
   };

@@ -29,7 +29,7 @@ function resultValue(result: PhotoResult): Record<string, unknown> {
       ),
     })),
     used: advice.assumptions.filter(isFromPhoto).map(assumptionValue),
-    remarks: advice.photoRemarks.map((remark) => phraseText(remark, 'in')),
+    remarks: advice.photoRemarks.map((remark) => phraseText(remark, 'in', 'decimals')),
     first: first === undefined ? null : candidateValue(first.candidate),
     withoutPhoto: {
       sameCinch: without === undefined ? null : clearance(without),

@@ -1,7 +1,7 @@
 /** Papers as one HTML file that needs nothing else: for a browser, a mail or the printer. */
 import { element, html, htmlPage } from './html.ts';
 import { voices } from './look.ts';
-import type { Block, Sheet } from './sheet.ts';
+import { asPaper, type Block, type Sheet } from './sheet.ts';
 import { glue } from './text.ts';
 import { sheetCss } from './sheet-css.ts';
 
@@ -9,7 +9,7 @@ import { sheetCss } from './sheet-css.ts';
 export function sheetsHtml(sheets: readonly Sheet[]): string {
   const [first] = sheets;
   const title = sheets.length === 1 && first !== undefined ? first.title : `${String(sheets.length)} papers`;
-  return htmlPage({ title, css: sheetCss, body: sheets.map(sheetText).join('\n') });
+  return htmlPage({ title, css: sheetCss, body: sheets.map(asPaper).map(sheetText).join('\n') });
 }
 
 /** A number stays on the line of its unit and its fraction. */

@@ -1,12 +1,12 @@
 /** A paper as Markdown that a shop can paste. */
 import { document, escaped, list, section, table } from './markdown.ts';
-import type { Block, Sheet } from './sheet.ts';
+import { asPaper, type Block, type Sheet } from './sheet.ts';
 
 /** One section a paper; the cautions once, at the end. */
 export function sheetsMarkdown(sheets: readonly Sheet[]): string {
   const cautions = new Set(sheets.flatMap((sheet) => sheet.cautions));
   return document([
-    ...sheets.flatMap(sheetBlocks),
+    ...sheets.map(asPaper).flatMap(sheetBlocks),
     ...section('## Keep in mind', list([...cautions].map(escaped))),
   ]);
 }
@@ -15,7 +15,10 @@ const strong = (text: string): string => `**${escaped(text)}**`;
 
 const sheetBlocks = ({ title, shop, about, notice, blocks, rules }: Sheet): string[] => [
   `# ${escaped(title)}`,
-  [shop, ...about].map(escaped).join('  \n'),
+  [shop, ...about]
+    .filter((line) => line !== '')
+    .map(escaped)
+    .join('  \n'),
   notice === undefined ? '' : strong(notice),
   ...blocks.map(blockText),
   list(rules.map(escaped)),

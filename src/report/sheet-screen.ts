@@ -1,44 +1,77 @@
 /** A paper on the screen: headings, labels and columns, no line wider than the page. */
-import { heading, item, pageFor, pageText, sentence, title, type Page } from './page.ts';
+import { heading, item, markOf, pageFor, pageText, sentence, title, type Mark, type Page } from './page.ts';
 import { visible } from './clean.ts';
-import type { Block, Sheet } from './sheet.ts';
+import type { Block, ItemMark, Sheet } from './sheet.ts';
 import { wrap } from './text.ts';
 import type { ReportOptions } from './types.ts';
 import { columns, padRight } from './width.ts';
 
-/** All papers one under the other; what goes with all of them once, at the end. */
+/** All sheets one under the other; what goes with all of them once, at the end. */
 export function sheetsScreen(
   sheets: readonly Sheet[],
   options: Pick<ReportOptions, 'color' | 'units' | 'width'>,
 ): string {
   const page = pageFor(options);
-  const bodies = sheets.map((sheet) => sheetLines(sheet, page));
-  const foot = new Set(sheets.flatMap(({ cautions }) => cautions));
+  const bodies = sheets.map((sheet) =>
+    sheet.lead === undefined ? paperLines(sheet, page) : counterLines(sheet, sheet.lead, page),
+  );
   return pageText([
     ...bodies.flatMap((lines, i) => (i === 0 ? lines : ['', '', ...lines])),
-    ...(foot.size === 0 ? [] : ['', ...sentence(page, `Keep in mind: ${[...foot].join(' ')}`)]),
+    ...footLines(sheets, page),
   ]);
 }
 
-function sheetLines({ title: name, shop, about, notice, blocks, rules }: Sheet, page: Page): string[] {
+/** Under screens of the counter one line of caution; under papers all cautions. */
+function footLines(sheets: readonly Sheet[], page: Page): string[] {
+  const foot = new Set(sheets.flatMap((sheet) => sheet.foot ?? []));
+  const cautions = new Set(sheets.flatMap((sheet) => (sheet.foot === undefined ? sheet.cautions : [])));
+  return [
+    ...[...foot].flatMap((line) => sentence(page, line)),
+    ...(cautions.size === 0 ? [] : ['', ...sentence(page, `Keep in mind: ${[...cautions].join(' ')}`)]),
+  ];
+}
+
+/** Lines of a screen at a counter. */
+const SCREEN = 24;
+
+/** The answer on its first line; what is spare goes, last first, until the screen holds the rest. */
+function counterLines({ title: name, foot = [], blocks }: Sheet, lead: string, page: Page): string[] {
+  const room = SCREEN - foot.flatMap((line) => sentence(page, line)).length;
+  const first = sentence(page, `${name}: ${lead}`).map((line, i) =>
+    i === 0 ? line.replace(visible(name), page.pen.strong(visible(name))) : line,
+  );
+  const linesOf = (kept: readonly Block[]): string[] => [
+    ...first,
+    ...kept.flatMap((block) => [...(block.apart === true ? [''] : []), ...blockLines(block, page, 0)]),
+  ];
+  let kept = blocks;
+  while (linesOf(kept).length > room) {
+    const last = kept.findLastIndex(({ spare }) => spare === true);
+    if (last < 0) break;
+    kept = kept.filter((_, i) => i !== last);
+  }
+  return linesOf(kept);
+}
+
+function paperLines({ title: name, shop, about, notice, blocks, rules }: Sheet, page: Page): string[] {
   const warned = { lead: '! ', paint: (text: string) => page.pen.judged('refuse', text) };
   return [
     ...title(page, name),
     ...[shop, ...about].flatMap((line) => sentence(page, line)),
     ...(notice === undefined ? [] : ['', ...item(page, notice, warned)]),
-    ...blocks.flatMap((block) => blockLines(block, page)),
+    ...blocks.flatMap((block) => blockLines(block, page, INDENT)),
     ...(rules.length === 0 ? [] : ['', ...rules.flatMap((rule) => sentence(page, rule))]),
   ];
 }
 
-function blockLines(block: Block, page: Page): string[] {
+function blockLines(block: Block, page: Page, indent: number): string[] {
   switch (block.kind) {
     case 'heading':
       return heading(page, block.text);
     case 'text':
-      return sentence(page, block.text, 2);
+      return sentence(page, block.text, indent);
     case 'list':
-      return block.items.flatMap((text) => item(page, text));
+      return block.items.flatMap((text, i) => item(page, text, itemMark(block.mark, i, page)));
     case 'boxes':
       return block.items.flatMap((text) => item(page, text, { lead: '  [ ] ', paint: (lead) => lead }));
     case 'blanks':
@@ -46,8 +79,43 @@ function blockLines(block: Block, page: Page): string[] {
     case 'pairs':
       return pairLines(block.rows, page);
     case 'table':
-      return tableLines(block, page);
+      return block.noted === true ? notedLines(block, page) : tableLines(block, page);
   }
+}
+
+function itemMark(mark: ItemMark | undefined, place: number, page: Page): Mark | undefined {
+  if (mark === undefined) return undefined;
+  if (mark !== 'number') return markOf(mark, page, INDENT);
+  return { lead: `  ${String(place + 1)} `, paint: (lead) => lead };
+}
+
+/** A head that reads as a heading, rows below it two columns in, the note wrapped under itself. */
+function notedLines({ columns: heads, rows }: Table, page: Page): string[] {
+  const texts = rows.map((row) => row.map(visible));
+  const widths = heads
+    .slice(0, -1)
+    .map(({ head, least = 0 }, i) =>
+      Math.max(least, columns(head) - (i === 0 ? INDENT : 0), ...texts.map((row) => columns(row[i] ?? ''))),
+    );
+  const at = widths.reduce((sum, width) => sum + width + GAP, INDENT);
+  const head = heads.map(({ head: text }, i) =>
+    padRight(text, (widths[i] ?? 0) + GAP + (i === 0 ? INDENT : 0)),
+  );
+  const named = heads.some(({ head: text }) => text !== '');
+  return [
+    ...(named ? [page.pen.strong(head.join('').trimEnd())] : []),
+    ...texts.flatMap((row) => {
+      const start = widths.map((width, i) => {
+        const text = row[i] ?? '';
+        return (
+          (heads[i]?.align === 'right' ? ' '.repeat(width - columns(text)) + text : padRight(text, width)) +
+          ' '.repeat(GAP)
+        );
+      });
+      const [first = '', ...more] = wrap(row.at(-1) ?? '', page.width, at);
+      return [(' '.repeat(INDENT) + start.join('') + first.slice(at)).trimEnd(), ...more];
+    }),
+  ];
 }
 
 /** Labels in a column of their own, values wrapped beside them. */

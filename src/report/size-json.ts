@@ -32,7 +32,9 @@ export function sizeValue(result: SizeResult): Record<string, unknown> {
     ...(advice.facts.shop.learned === undefined ? {} : { learned: advice.facts.shop.learned }),
     room: { inches: rounded(room.value), sd: rounded(room.sd), basis: room.basis },
     // Only there when the horse is sore, girthy, or has a groove close behind the elbow: what comes before any cinch.
-    ...(advice.welfare.length === 0 ? {} : { welfare: advice.welfare.map((each) => phraseText(each, 'in')) }),
+    ...(advice.welfare.length === 0
+      ? {}
+      : { welfare: advice.welfare.map((each) => phraseText(each, 'in', 'decimals')) }),
     specs: advice.specs.map((spec, i) => specValue(spec, simulated?.[i])),
     otherStyles: advice.otherStyles.map(otherStyleValue),
     refused: refusedValue(advice),
@@ -50,7 +52,7 @@ export function sizeValue(result: SizeResult): Record<string, unknown> {
 export const remarksValue = ({ facts, remarks }: Advice): { remarks?: string[] } =>
   facts.photo === undefined && remarks.length === 0
     ? {}
-    : { remarks: remarks.map((one) => phraseText(one, 'in')) };
+    : { remarks: remarks.map((one) => phraseText(one, 'in', 'decimals')) };
 
 /** A failed order: which, from where, and every problem. */
 export function failedValue({ order, file, problems }: SizeResult & { ok: false }): {
@@ -73,7 +75,7 @@ const otherStyleValue = ({ style, spec, why }: OtherStyle): Record<string, unkno
   rank: spec?.rank ?? null,
   strands: spec?.candidate.strands ?? null,
   chance: spec === undefined ? null : roundedChance(spec.candidate.clearance.chance),
-  text: phraseText(why, 'in'),
+  text: phraseText(why, 'in', 'decimals'),
 });
 
 /** One input, with its spread and where it came from. */
@@ -145,7 +147,7 @@ export const findingValue = ({ rule, judgement, margin, reason }: Finding): Reco
   rule,
   judgement,
   margin: margin === undefined ? null : rounded(margin),
-  text: phraseText(reason, 'in'),
+  text: phraseText(reason, 'in', 'decimals'),
 });
 
 const simulatedValue = ({ mean, sd, chance, draws, seed }: Simulated): Record<string, unknown> => ({
@@ -195,7 +197,7 @@ export const wantsValue = ({
 }: Checked): Record<string, unknown> => ({
   passes,
   filled: filled.map(({ part, taken }) => ({ part, taken })),
-  cannot: cannot === undefined ? null : phraseText(cannot, 'in'),
+  cannot: cannot === undefined ? null : phraseText(cannot, 'in', 'decimals'),
   spec: judged === undefined ? null : candidateValue(judged.candidate),
   nearestRank: nearest?.rank ?? null,
 });

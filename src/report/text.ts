@@ -1,6 +1,6 @@
 /** Words and quantities in the reader's units, wrapped to the reader's screen. */
 import type { Phrase, Quantity } from '../units/phrase.ts';
-import { cmPerInch, decimals, formatLength } from '../units/print.ts';
+import { cmPerInch, decimals, formatLength, onTape } from '../units/print.ts';
 import { visible } from './clean.ts';
 import { columns, startOf } from './width.ts';
 
@@ -8,24 +8,31 @@ export type Units = 'in' | 'cm';
 
 const kpaPerPsi = 6.894757;
 
+/** For people who hold a tape, or for scripts and `--why`, which want decimals. */
+export type Reading = 'tape' | 'decimals';
+
 /** A reason as text: quantities in the reader's units, texts that came from files made visible. */
-export function phraseText({ words, values }: Phrase, units: Units): string {
+export function phraseText({ words, values }: Phrase, units: Units, reading: Reading = 'tape'): string {
   return words.reduce((text, word, i) => {
     const value = values[i - 1];
-    return text + (value === undefined ? '' : valueText(value, units)) + word;
+    return text + (value === undefined ? '' : valueText(value, units, reading)) + word;
   });
 }
 
-const valueText = (value: Quantity | string, units: Units): string =>
-  typeof value === 'string' ? visible(value) : quantityText(value, units);
+const valueText = (value: Quantity | string, units: Units, reading: Reading): string =>
+  typeof value === 'string' ? visible(value) : quantityText(value, units, reading);
 
 /** One quantity with its unit. */
-export function quantityText({ value, as }: Quantity, units: Units): string {
+export function quantityText({ value, as }: Quantity, units: Units, reading: Reading = 'tape'): string {
   switch (as) {
     case 'length':
       return formatLength(value, units, 'finished');
     case 'fine-length':
-      return formatLength(value, units, 'computed');
+      return reading === 'tape' ? onTape(value, units, 'nearest') : formatLength(value, units, 'computed');
+    case 'gap':
+      return reading === 'tape' ? onTape(value, units, 'down') : formatLength(value, units, 'computed');
+    case 'overlap':
+      return reading === 'tape' ? onTape(value, units, 'up') : formatLength(value, units, 'computed');
     case 'chance':
       return chanceText(value);
     case 'count':
@@ -44,8 +51,8 @@ export function quantityText({ value, as }: Quantity, units: Units): string {
 /** A chance as whole percent; never certain either way. */
 export function chanceText(chance: number): string {
   const percent = Math.round(100 * chance);
-  if (percent >= 100) return '>99 %';
-  return percent <= 0 ? '<1 %' : `${String(percent)} %`;
+  if (percent >= 100) return '>99%';
+  return percent <= 0 ? '<1%' : `${String(percent)}%`;
 }
 
 /** A length with one decimal, for what is only known to about that. */

@@ -45,15 +45,16 @@ export const plainRuleNames: Readonly<Record<string, string>> = {
 /** A judgement as a word, and a sign that stands beside the word, never instead of it. */
 export const judgementWords: Readonly<Record<Judgement, { readonly word: string; readonly sign: string }>> = {
   good: { word: 'good', sign: '+' },
-  acceptable: { word: 'acceptable', sign: '~' },
+  acceptable: { word: 'fair', sign: '~' },
   poor: { word: 'poor', sign: '!' },
-  refuse: { word: 'refused', sign: 'x' },
+  refuse: { word: 'ruled out', sign: 'x' },
   'not-applicable': { word: 'does not apply', sign: '-' },
   'cannot-tell': { word: 'cannot tell', sign: '?' },
 };
 
 /** Trouble as people say it: "elbow gall". */
-export const troubleName = (trouble: Trouble): string => (trouble === 'girthy' ? trouble : ruleName(trouble));
+export const troubleName = (trouble: Trouble): string =>
+  trouble === 'girthy' ? 'cinchy (girthy)' : ruleName(trouble);
 
 /** What the pair do, as people say it. */
 export const useNames: Readonly<Record<Use, string>> = {

@@ -57,20 +57,20 @@ export const betterThanNow = rule({
   judge(seen, candidate) {
     const rub = seen.order.horse.trouble.includes('buckle-rub');
     const gall = isGalled(seen.order);
-    if (!rub && !gall) return { judgement: 'not-applicable', reason: () => say`nothing is rubbed sore` };
+    if (!rub && !gall) return { judgement: 'not-applicable', reason: () => say`no sore told` };
     if (rubsAgain(seen, candidate) > 0)
       return {
         judgement: 'poor',
-        reason: () => say`its buckle is no smaller than the one that rubs, and lies no higher`,
+        reason: () => say`its buckle is no smaller than the one that rubs, and sits no higher`,
       };
     if ((rub && seen.current.frame === undefined) || (gall && seen.current.cords === undefined))
-      return { judgement: 'cannot-tell', reason: () => say`nobody described the cinch that made it sore` };
+      return { judgement: 'cannot-tell', reason: () => say`the cinch that made it sore was not described` };
     if (gallsAgain(seen, candidate))
       return {
         judgement: 'poor',
-        reason: () => say`at the elbow it is wider than the one that galls, or hardly surer`,
+        reason: () => say`wider at the elbow than the cinch that galls, or hardly surer`,
       };
-    return { judgement: 'good', reason: () => say`it keeps further off the sore than the one ridden in now` };
+    return { judgement: 'good', reason: () => say`keeps farther off the sore than the current cinch` };
   },
   examples: [
     {

@@ -1,7 +1,7 @@
 /** Does the buckle sit well above the elbow, and not over the widest part of the barrel? */
 import { defaultModel } from '../sources/numbers.ts';
 import type { Candidate } from '../fit/candidate.ts';
-import { dist, say, type Phrase } from '../units/phrase.ts';
+import { dist, gap, overlap, say, type Phrase } from '../units/phrase.ts';
 import { rule, type CaseFacts } from './rule.ts';
 
 const facts = { k: 1, model: defaultModel };
@@ -12,12 +12,12 @@ type Hung = Pick<Candidate, 'buckleAboveElbow' | 'buckleBelowWidest'>;
 const leastOf = ({ k, model }: Seen): number => model['buckle-above-elbow-floor'] * k;
 
 const tooHigh = (_: Seen, { buckleBelowWidest }: Hung): Phrase =>
-  say`puts the buckle's low edge ${dist(-buckleBelowWidest)} above the widest part of the barrel`;
+  say`buckle too high: ${overlap(-buckleBelowWidest)} above the widest part of the barrel`;
 
 const tooLow = (seen: Seen, { buckleAboveElbow }: Hung): Phrase =>
   buckleAboveElbow < 0
-    ? say`puts the buckle's low edge ${dist(-buckleAboveElbow)} below the point of the elbow; the least is ${dist(leastOf(seen))} above`
-    : say`puts the buckle's low edge only ${dist(buckleAboveElbow)} above the point of the elbow; the least is ${dist(leastOf(seen))}`;
+    ? say`buckle too low: ${overlap(-buckleAboveElbow)} below the point of the elbow, needs ${dist(leastOf(seen))} above`
+    : say`buckle too low: ${gap(buckleAboveElbow)} above the point of the elbow, needs ${dist(leastOf(seen))}`;
 
 const sits = (_: Seen, { buckleAboveElbow }: Hung): Phrase =>
   say`the buckle sits ${dist(buckleAboveElbow)} above the point of the elbow`;

@@ -1,7 +1,7 @@
 /** Does the buckle's own frame stay clear of the elbow? */
 import { defaultModel } from '../sources/numbers.ts';
 import type { Candidate, Clearance } from '../fit/candidate.ts';
-import { dist, say, type Phrase } from '../units/phrase.ts';
+import { gap, say, type Phrase } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
 const facts = { k: 1, model: defaultModel };
@@ -9,8 +9,8 @@ const at = (inches: number) => ({ frameClearance: { inches } as unknown as Clear
 
 const kept = (_: unknown, { frameClearance: { inches } }: Pick<Candidate, 'frameClearance'>): Phrase =>
   inches < 0
-    ? say`the buckle's frame lies over the elbow line`
-    : say`the buckle's frame keeps ${dist(inches)} from the elbow line`;
+    ? say`the buckle's frame reaches onto the elbow`
+    : say`the buckle's frame stays ${gap(inches)} off the elbow`;
 
 export const buckleRoom = rule({
   id: 'buckle-room',

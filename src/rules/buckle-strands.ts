@@ -23,18 +23,18 @@ type Made = Pick<Candidate, 'style' | 'buckle' | 'layers' | 'strands' | 'width' 
 
 const notTaken = ({ shop }: Seen, { strands, buckle }: Made): Phrase =>
   shop.buckles.some((other) => layersOn(other, strands) !== undefined)
-    ? say`has a buckle that does not take ${count(strands)} strands: ${buckle.id}`
-    : say`has ${count(strands)} strands, which no buckle of the shop takes`;
+    ? say`the ${buckle.id} buckle does not take ${count(strands)} strands`
+    : say`none of the shop's buckles take ${count(strands)} strands`;
 
 /** A straight gathers at the bar only to spread at once; a roper stays pinched below it. */
 const widthBelow = ({ style, width, buckleWidth }: Made): number =>
   style === 'straight' ? width : buckleWidth;
 
 const tooWide = ({ model }: Seen, made: Made): Phrase =>
-  say`is ${len(widthBelow(made))} wide below the buckle and needs a special one; from ${len(model['special-buckle-width'])} an ordinary one will not do`;
+  say`${len(widthBelow(made))} wide below the buckle: from ${len(model['special-buckle-width'])} up it needs a special buckle`;
 
 const taken = (_: Seen, { buckle, strands, layers }: Made): Phrase =>
-  say`the ${buckle.id} buckle takes ${count(strands)} strands in ${layers === 1 ? 'a single layer' : 'a double layer'}`;
+  say`the ${buckle.id} buckle takes ${count(strands)} strands strung ${layers === 1 ? 'single' : 'double'}`;
 
 export const buckleStrands = rule({
   id: 'buckle-strands',

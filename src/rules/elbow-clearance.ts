@@ -1,7 +1,7 @@
 /** Does the leading edge stay clear of the elbow, and how sure is that? */
 import { defaultModel } from '../sources/numbers.ts';
 import type { Candidate, Clearance } from '../fit/candidate.ts';
-import { chance, dist, say, type Phrase } from '../units/phrase.ts';
+import { chance, dist, gap, overlap, say, type Phrase } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
 /** Two distances this near would be printed alike, in inches or centimeters. */
@@ -20,15 +20,15 @@ type Laid = Pick<Candidate, 'clearance'>;
 /** In thin skin it must keep an inch or so; against muscle it is enough that nothing lies over the elbow line. */
 const clears = (_: unknown, { clearance: { inches, floor, skin, where, chance: sure } }: Laid): Phrase =>
   skin
-    ? say`clears the elbow by ${dist(inches)}, ${chance(sure)} sure of at least ${dist(floor)}`
-    : say`clears the elbow by ${dist(inches)} ${where === 'buckle' ? 'at the buckle' : 'above its point'}, ${chance(sure)} sure`;
+    ? say`should clear the elbow by about ${gap(inches)}; ${chance(sure)} to keep the ${dist(floor)} it needs`
+    : say`should clear the elbow by about ${gap(inches)} ${where === 'buckle' ? 'at the buckle' : 'above its point'}; ${chance(sure)} to clear`;
 
 function tooNear(_: unknown, { clearance: { inches, floor, where } }: Laid): Phrase {
   if (inches < 0 && where === 'buckle')
-    return say`has a buckle that lies over the elbow line by ${dist(-inches)}`;
-  if (inches < 0) return say`lies over the elbow line by ${dist(-inches)}`;
-  if (inches > floor - SAME) return say`clears the elbow by just short of ${dist(floor)}, the least`;
-  return say`clears the elbow by only ${dist(inches)}; the least is ${dist(floor)}`;
+    return say`the buckle reaches onto the elbow, about ${overlap(-inches)}`;
+  if (inches < 0) return say`reaches onto the elbow, about ${overlap(-inches)}`;
+  if (inches > floor - SAME) return say`too close: just short of the ${dist(floor)} it needs`;
+  return say`too close: ${gap(inches)} off the elbow, needs ${dist(floor)}`;
 }
 
 export const elbowClearance = rule({

@@ -21,20 +21,20 @@ export const flarePosition = rule({
     if (style === 'straight')
       return { judgement: 'not-applicable', reason: () => say`a straight has no flare` };
     if (style === 'low-flare') {
-      return { judgement: 'good', reason: () => say`fans out only near the chest, below the elbow` };
+      return { judgement: 'good', reason: () => say`the flare starts near the chest, below the elbow` };
     }
     const back = ring.setBack.value;
     const margin = back - model['slant-fine'] * k;
     if (margin < 0) {
       const away = Math.abs(back) < 0.05 ? 'at' : back < 0 ? 'ahead of' : 'close behind';
       const reason = () =>
-        say`fans out high beside the armpit, and a ring ${away} full position carries it there: never on a full rig`;
+        say`a high flare on a ring ${away} full position crowds the armpit: never on a full rig`;
       return { judgement: 'poor', margin, reason };
     }
     return {
       judgement: 'good',
       margin,
-      reason: () => say`the ring hangs far enough back for a flare high on the side`,
+      reason: () => say`the ring hangs far enough back for a high flare`,
     };
   },
   examples: [

@@ -19,7 +19,7 @@ export const grip = rule({
     if (slipNeed.level === 0) {
       return {
         judgement: 'not-applicable',
-        reason: () => say`nothing asks for more grip than any cinch has`,
+        reason: () => say`no extra grip needed`,
       };
     }
     const why = listed(slipNeed.because);
@@ -28,24 +28,24 @@ export const grip = rule({
     if (style === 'low-flare' && creeps) {
       return {
         judgement: 'good',
-        reason: () => say`grips where ${why}, and leaves the elbow room`,
+        reason: () => say`grips, and leaves the elbow room: ${why}`,
       };
     }
     if (style === 'high-flare' && !creeps) {
       return {
         judgement: 'good',
-        reason: () => say`fans out high on the side, which holds best where ${why}`,
+        reason: () => say`a flare that starts high holds best: ${why}`,
       };
     }
     if (style === 'straight' && slipNeed.level === 1) {
-      return { judgement: 'good', reason: () => say`its width against the sides is enough where ${why}` };
+      return { judgement: 'good', reason: () => say`wide enough to hold: ${why}` };
     }
     return {
       judgement: 'acceptable',
       reason: () =>
         creeps
-          ? say`a low flare would leave the elbow more room where ${why}`
-          : say`a fan high on the side would hold better where ${why}`,
+          ? say`a low flare would leave the elbow more room: ${why}`
+          : say`a flare that starts high would hold better: ${why}`,
     };
   },
   examples: [

@@ -1,6 +1,6 @@
 /** Does this length leave enough latigo, and not too much, between ring and buckle? */
 import { defaultModel } from '../sources/numbers.ts';
-import { dist, say } from '../units/phrase.ts';
+import { dist, overlap, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
 const facts = { model: defaultModel };
@@ -16,14 +16,15 @@ export const latigoRun = rule({
     const margin = Math.min(run - model['run-low'], model['run-high'] - run);
     if (run < model['run-least'] || run > model['run-most']) {
       const bound = run < model['run-least'] ? model['run-least'] : model['run-most'];
-      const side = run < bound ? 'the least is' : 'the most is';
+      const side = run < bound ? 'too short' : 'too long';
+      const rest = run < bound ? 'needs' : 'at most';
       return {
         judgement: 'refuse',
         margin: Math.min(run - model['run-least'], model['run-most'] - run),
         reason: () =>
           run < 0
-            ? say`reaches ${dist(-run)} past the ring each side, so that no latigo is left; ${side} ${dist(bound)}`
-            : say`leaves ${dist(run)} of latigo each side; ${side} ${dist(bound)}`,
+            ? say`the cinch reaches ${overlap(-run)} past each ring; the ring-to-buckle gap needs ${dist(bound)}`
+            : say`ring-to-buckle gap ${side}: ${dist(run)} each side, ${rest} ${dist(bound)}`,
       };
     }
     // A margin smaller than its spread is not good.
@@ -31,7 +32,7 @@ export const latigoRun = rule({
     return {
       judgement,
       margin,
-      reason: () => say`leaves ${dist(run)} of latigo each side, give or take ${dist(runSd)}`,
+      reason: () => say`ring-to-buckle gap ${dist(run)} each side, give or take ${dist(runSd)}`,
     };
   },
   examples: [

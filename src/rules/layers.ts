@@ -14,8 +14,8 @@ export const layersRule = rule({
   can: ['good', 'acceptable', 'poor', 'cannot-tell'],
   judge(_, { layers, strands }) {
     if (layers === 0) return { judgement: 'cannot-tell', reason: () => say`the buckle does not take them` };
-    const how = layers === 1 ? 'a single layer' : 'a double layer';
-    const reason = () => say`${count(strands)} strands in ${how}`;
+    const how = layers === 1 ? 'strung single' : 'strung double';
+    const reason = () => say`${count(strands)} strands ${how}`;
     if (layers === 1 && strands >= DOUBLE_FROM) return { judgement: 'poor', reason };
     return { judgement: isUsualLayer(layers, strands) ? 'good' : 'acceptable', reason };
   },

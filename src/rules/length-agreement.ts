@@ -31,14 +31,14 @@ export const lengthAgreement = rule({
       return {
         judgement: 'good',
         margin,
-        reason: () => say`agrees with the rule of thumb: ${len(lengthNeed.crossCheck)} by the girth`,
+        reason: () => say`agrees with the rule of thumb, ${len(lengthNeed.crossCheck)} by the girth`,
       };
     }
     // A tape that nobody laid cannot be checked.
     const reason = () =>
       lengthNeed.measured
-        ? say`${len(apart)} from the rule of thumb, ${len(lengthNeed.crossCheck)} by the girth: check the tape`
-        : say`${len(apart)} from the rule of thumb, ${len(lengthNeed.crossCheck)} by the girth: tape ring to ring`;
+        ? say`${len(apart)} off the rule of thumb, ${len(lengthNeed.crossCheck)} by the girth: check the tape`
+        : say`${len(apart)} off the rule of thumb, ${len(lengthNeed.crossCheck)} by the girth: tape ring to ring`;
     return { judgement: 'acceptable', margin, reason };
   },
   examples: [

@@ -9,7 +9,7 @@ const MEAN = 13.2 / 6.894757;
 const SPREAD = 1.42;
 
 const presses = (_: unknown, { pressure }: Pick<Candidate, 'pressure'>): Phrase =>
-  say`${psi(pressure)} behind the elbow, a number only to compare widths by`;
+  say`${psi(pressure)} behind the elbow; compares widths only`;
 
 export const pressureIndex = rule({
   id: 'pressure-index',

@@ -23,7 +23,7 @@ export const ringSlant = rule({
       return {
         judgement: 'good',
         margin,
-        reason: () => say`the ring hangs within ${dist(off)} of plumb over the groove`,
+        reason: () => say`the ring hangs ${dist(off)} from plumb over the groove`,
       };
     }
     const place = () => say`the ring hangs ${dist(off)} ${where} the groove`;
@@ -32,13 +32,14 @@ export const ringSlant = rule({
       return {
         judgement: 'poor',
         margin,
-        reason: () => say`the ring hangs ${dist(off)} ${where} the groove: the cinch will be pulled that way`,
+        reason: () => say`the ring hangs ${dist(off)} ${where} the groove, and pulls the cinch that way`,
       };
     }
     return {
       judgement: 'poor',
       margin,
-      reason: () => say`the ring hangs ${dist(off)} ${where} the groove: no cinch cures that`,
+      reason: () =>
+        say`the ring hangs ${dist(off)} ${where} the groove: a saddle maker's call; no cinch fixes it`,
     };
   },
   examples: [

@@ -45,19 +45,19 @@ export const ropingStrength = rule({
   can: ['good', 'acceptable', 'poor', 'not-applicable', 'cannot-tell'],
   judge(facts, { strands }) {
     const { order, practice } = facts;
-    if (order.use === undefined)
-      return { judgement: 'cannot-tell', reason: () => say`nobody said what the horse is used for` };
+    if (order.use === undefined) return { judgement: 'cannot-tell', reason: () => say`no use given` };
     const asks = work[order.use];
     if (asks === undefined)
       return {
         judgement: 'not-applicable',
-        reason: () => say`${order.use ?? 'it'} pulls no harder than riding`,
+        reason: () => say`no extra strength needed for ${order.use ?? 'it'}`,
       };
     const enough = enoughFor(facts);
     const few = asks.few * (1 - practice.ponyShare);
     const judgement = strands >= enough ? 'good' : strands >= few ? 'acceptable' : 'poor';
-    const words = judgement === 'good' ? 'as usual for' : 'more are usual for';
-    const reason = () => say`${count(strands)} strands: ${words} ${order.use ?? 'it'}`;
+    const words = judgement === 'good' ? 'enough for' : 'few for';
+    const reason = () =>
+      say`${count(strands)} strands are ${words} ${order.use === 'ranch' ? 'ranch work' : 'roping'}`;
     return { judgement, margin: strands - enough, reason };
   },
   examples: [

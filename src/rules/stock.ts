@@ -107,7 +107,7 @@ const worseOf = (first: Told, second: Told): Told =>
 const buckleThere = (_: Seen, { buckle: { id } }: Laid): Phrase => say`the ${id} buckles are on the shelf`;
 const buckleToOrder = (_: Seen, { buckle: { id } }: Laid): Phrase => say`${id} buckles must be ordered`;
 const noBuckle = ({ order }: Seen, { buckle: { id, onHand } }: Laid): Phrase =>
-  say`needs ${count(2 * order.quantity)} ${id} buckles; ${count(onHand)} on hand, and no more to be had`;
+  say`needs ${count(2 * order.quantity)} ${id} buckles; ${count(onHand)} on hand, and we can't get more`;
 
 function buckleVerdict({ onHand, orderable }: Buckle, needed: number): Told {
   const margin = onHand - needed;
@@ -137,9 +137,9 @@ const accentCord = wordsOf(
   ({ accentFeet }) => accentFeet,
 );
 
-const noColor: Told = { judgement: 'not-applicable', reason: () => say`no color was asked for` };
+const noColor: Told = { judgement: 'not-applicable', reason: () => say`no color chosen` };
 
-/** Not applicable when no color was asked for: then there is nothing to look up. */
+/** Not applicable when no color chosen: then there is nothing to look up. */
 function cordVerdict(cord: CordShelf, feet: () => number, words: CordWords): Told {
   if (cord.colors.length === 0) return noColor;
   if (cord.unknown !== undefined) return { judgement: 'cannot-tell', reason: words.unknown };
@@ -150,7 +150,7 @@ function cordVerdict(cord: CordShelf, feet: () => number, words: CordWords): Tol
 
 function tooLittle({ ply, colors, feetOnHand, orderable }: CordShelf, feet: number): Phrase {
   const kind = ply === BODY_PLY ? '' : ' accent';
-  const rest = orderable ? 'the rest must be ordered' : 'and no more to be had';
+  const rest = orderable ? 'the rest must be ordered' : "and we can't get more";
   return say`needs ${count(Math.ceil(feet))} ft of ${colors.join(' and ')}${kind} cord; ${count(feetOnHand)} ft on hand, ${rest}`;
 }
 
@@ -158,5 +158,5 @@ function unknownColor({ unknown = '', ply }: CordShelf, shop: Shop): Phrase {
   const kind = ply === BODY_PLY ? 'body' : 'accent';
   const known = shop.cords.filter((cord) => cord.ply === ply).map((cord) => cord.color);
   const near = nearestWord(unknown, known);
-  return say`no ${unknown} ${kind} cord in the shop file${near === undefined ? '' : `; did you mean ${near}?`}`;
+  return say`the shop file has no ${unknown} ${kind} cord${near === undefined ? '' : `; did you mean ${near}?`}`;
 }

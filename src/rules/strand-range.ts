@@ -24,19 +24,19 @@ export const strandRange = rule({
   judge({ shop: { strands: range } }, { strands }) {
     if (strands % 2 === 0) {
       const reason = () =>
-        say`has ${count(strands)} strands, an even count: one continuous cord leaves a tail at each buckle only with an odd one`;
+        say`${count(strands)} strands is even; one cord leaves a tail at each buckle only with an odd count`;
       return { judgement: 'refuse', reason };
     }
     const margin = Math.min(strands - range.min, range.max - strands);
     if (margin < 0) {
       const reason = () =>
-        say`has ${count(strands)} strands; the shop ties ${count(range.min)} to ${count(range.max)}`;
+        say`${count(strands)} strands; the shop ties ${count(range.min)} to ${count(range.max)}`;
       return { judgement: 'refuse', margin, reason };
     }
     return {
       judgement: 'good',
       margin,
-      reason: () => say`${count(strands)} strands is within what the shop ties`,
+      reason: () => say`${count(strands)} strands is a count the shop ties`,
     };
   },
   examples: [

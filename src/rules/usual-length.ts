@@ -23,12 +23,12 @@ export const usualLength = rule({
     const nearest = evenLength(length);
     const even = isEven(length);
     if (even && nearest >= SHORTEST && nearest <= LONGEST) {
-      return { judgement: 'good', reason: () => say`${len(length)} is a length the trade keeps` };
+      return { judgement: 'good', reason: () => say`${len(length)} is a standard length` };
     }
     const reason = () =>
       even
-        ? say`${len(length)} is outside the usual lengths`
-        : say`${len(length)} is between the usual steps of ${len(2)}`;
+        ? say`${len(length)} is not a standard length`
+        : say`${len(length)} is between the standard steps of ${len(2)}`;
     return { judgement: 'acceptable', reason };
   },
   examples: [

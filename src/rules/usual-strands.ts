@@ -34,10 +34,10 @@ const words = (seen: Seen, { style, strands }: Tied): Phrase => {
   const more = isUsual(strands, band)
     ? ''
     : !isTied(strands, band)
-      ? '; no maker ties this here, measure again'
+      ? '; no maker ties this here: measure again'
       : strands < band.low
-        ? '; fewer are tied only where a horse is short of room'
-        : '; more are tied only with much room, measured';
+        ? '; fewer only where a horse is short of room'
+        : '; more only with plenty of room, taped';
   return { words: [...usual.words.slice(0, -1), (usual.words.at(-1) ?? '') + more], values: usual.values };
 };
 

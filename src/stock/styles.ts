@@ -15,13 +15,13 @@ export const styles: Readonly<Record<Style, StyleEntry>> = {
     id: 'high-flare',
     name: 'high-flare roper',
     effort: 1,
-    about: 'pinched by weaves just below the buckles, then fans out high on the side',
+    about: 'drawn in at the buckles, with a flare that starts high on the side',
   },
   'low-flare': {
     id: 'low-flare',
     name: 'low-flare roper',
     effort: 2,
-    about: 'a further weave carries the pinched part lower; it fans out only near the chest',
+    about: 'drawn in at the buckles and below; it flares only near the chest',
   },
 };
 

@@ -1,9 +1,10 @@
 /** Words plus quantities: a reason keeps its numbers as numbers until a printer puts them in the reader's units. */
 
-/** A number with what it is, so that a printer can choose unit and rounding. A `length` prints to the quarter, a `fine-length` finer, a `chance` as percent. */
+/** A number with what it is, so that a printer can choose unit and rounding. A `length` prints to the quarter, a `fine-length` finer, a `gap` finer and never too large, an `overlap` never too small, a `chance` as percent. */
 export interface Quantity {
   readonly value: number;
-  readonly as: 'length' | 'fine-length' | 'chance' | 'count' | 'pressure' | 'area' | 'ratio';
+  readonly as:
+    'length' | 'fine-length' | 'gap' | 'overlap' | 'chance' | 'count' | 'pressure' | 'area' | 'ratio';
 }
 
 export interface Phrase {
@@ -13,8 +14,12 @@ export interface Phrase {
 
 /** A length of a finished thing, in inches: prints as the nearest quarter. */
 export const len = (value: number): Quantity => ({ value, as: 'length' });
-/** A computed distance, in inches: prints with one decimal or two. */
+/** A computed distance, in inches: prints to the eighth on a screen, with decimals for scripts. */
 export const dist = (value: number): Quantity => ({ value, as: 'fine-length' });
+/** Room that there is, in inches: rounded down on a screen. */
+export const gap = (value: number): Quantity => ({ value, as: 'gap' });
+/** How far something reaches too far, in inches: rounded up on a screen. */
+export const overlap = (value: number): Quantity => ({ value, as: 'overlap' });
 /** A probability, 0 to 1. */
 export const chance = (value: number): Quantity => ({ value, as: 'chance' });
 /** A whole number of things. */

@@ -3,7 +3,7 @@ import type { Inches } from './length.ts';
 
 /** NIST SP 811, appendix B. */
 export const cmPerInch = 2.54;
-const fractions = ['', '1/4', '1/2', '3/4'];
+const fractions = ['', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
 
 /**
  * Inches -> text in the reader's unit. `finished` is what a tape can follow: "4 1/4 in", "10.8 cm";
@@ -24,11 +24,23 @@ export function decimals(value: number, places: number): string {
   return Number(text) === 0 ? text.replace('-', '') : text;
 }
 
-function quarters(inches: Inches): string {
-  const count = Math.round(Math.abs(inches) * 4);
-  const whole = Math.floor(count / 4);
-  const part = fractions[count % 4] ?? '';
-  const sign = inches < 0 && count > 0 ? '-' : '';
+const quarters = (inches: Inches): string => eighths(2 * Math.round(inches * 4));
+
+const rounding = { nearest: Math.round, down: Math.floor, up: Math.ceil } as const;
+
+/** A thousandth of a step is no reason to take the next one. */
+const hair = { nearest: 0, down: 1e-3, up: -1e-3 } as const;
+
+/** A computed distance as a tape reads it: "1 3/8 in", "3.5 cm"; rounded down where it is room, up where it is too much. */
+export function onTape(inches: Inches, unit: 'in' | 'cm', round: keyof typeof rounding): string {
+  const steps = (perInch: number): number => rounding[round](inches * perInch + hair[round]);
+  return unit === 'cm' ? `${decimals(steps(10 * cmPerInch) / 10, 1)} cm` : `${eighths(steps(8))} in`;
+}
+
+function eighths(count: number): string {
+  const whole = Math.floor(Math.abs(count) / 8);
+  const part = fractions[Math.abs(count) % 8] ?? '';
+  const sign = count < 0 ? '-' : '';
   if (part === '') return `${sign}${String(whole)}`;
   return whole === 0 ? `${sign}${part}` : `${sign}${String(whole)} ${part}`;
 }

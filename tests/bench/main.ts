@@ -6,7 +6,7 @@ import { parse } from 'yaml';
 import { askAbout } from '../../src/ask/ask.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders, readOrdersLocated } from '../../src/order/read-orders.ts';
-import { sizeScreen } from '../../src/report/size-screen.ts';
+import { sizeScreen } from '../support/screens.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { benchBacklogs } from './backlog.ts';
 import { benchPlans } from './plan.ts';

@@ -13,7 +13,7 @@ import type { AskedOrder } from '../../src/report/about-ask.ts';
 import { askCsv } from '../../src/report/ask-csv.ts';
 import { askJson } from '../../src/report/ask-json.ts';
 import { askMarkdown } from '../../src/report/ask-markdown.ts';
-import { askScreen } from '../../src/report/ask-screen.ts';
+import { askScreen } from '../support/screens.ts';
 import { askText } from '../../src/report/ask-text.ts';
 import { flatScene } from '../../src/picture/flat-page.ts';
 import { picturesHtml } from '../../src/picture/html.ts';
@@ -26,8 +26,8 @@ import { backlogMarkdown, backlogTable } from '../../src/report/backlog-pages.ts
 import type { BacklogPrinter } from '../../src/report/backlog-cells.ts';
 import { checkCsv } from '../../src/report/check-csv.ts';
 import { checkJson } from '../../src/report/check-json.ts';
-import { checkMarkdown } from '../../src/report/check-markdown.ts';
-import { checkScreen } from '../../src/report/check-screen.ts';
+import { checkMarkdown } from '../support/screens.ts';
+import { checkScreen } from '../support/screens.ts';
 import { visible } from '../../src/report/clean.ts';
 import { learnJson } from '../../src/report/learn-json.ts';
 import { learnSheet } from '../../src/report/learn-sheet.ts';
@@ -51,8 +51,8 @@ import { sheetsScreen } from '../../src/report/sheet-screen.ts';
 import type { Sheet } from '../../src/report/sheet.ts';
 import { sizeCsv } from '../../src/report/size-csv.ts';
 import { sizeJson } from '../../src/report/size-json.ts';
-import { sizeMarkdown } from '../../src/report/size-markdown.ts';
-import { sizeScreen } from '../../src/report/size-screen.ts';
+import { sizeMarkdown } from '../support/screens.ts';
+import { sizeScreen } from '../support/screens.ts';
 import { ticketSheet } from '../../src/report/ticket-sheet.ts';
 import type { CheckResult, PhotoResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { backlogFrom, type BacklogPapers } from '../support/backlog-papers.ts';
@@ -143,8 +143,8 @@ const printers: Readonly<Record<string, Print>> = {
   'photo-csv': ({ photo }) => photoCsv(photo),
   'photo-json': ({ photo }) => photoJson(photo),
   'ask-screen': ({ ask }) => askScreen(ask, options) + askScreen([ask[0]!, ask[0]!], options),
-  'ask-text': ({ ask }) => askText(ask),
-  'ask-markdown': ({ ask }) => askMarkdown(ask),
+  'ask-text': ({ ask }) => askText(ask, true) + askText(ask, false),
+  'ask-markdown': ({ ask }) => askMarkdown(ask, true) + askMarkdown(ask, false),
   'ask-csv': ({ ask }) => askCsv(ask),
   'ask-json': ({ ask }) => askJson(ask),
   'backlog-csv': ({ row }) => rowText(backlogCsv(columnNames), row),

@@ -1,14 +1,14 @@
 /** What a clerk who knows only the README needs to be told on the screen of `size`. */
 import { describe, expect, test } from 'vitest';
-import { sizeMarkdown } from '../../src/report/size-markdown.ts';
-import { sizeScreen } from '../../src/report/size-screen.ts';
+import { sizeMarkdown } from '../support/screens.ts';
+import { sizeScreen } from '../support/screens.ts';
 import type { ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { tiedText } from '../../src/report/words.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { formatLength } from '../../src/units/print.ts';
 import { cases, orderWith, plainOptions, sized } from './report-cases.ts';
 
-const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): Promise<string> =>
+const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): string =>
   sizeScreen([result], { ...plainOptions, ...change });
 
 describe('at the counter', () => {

@@ -5,9 +5,9 @@ import { simulateClearance } from '../../src/advice/simulate.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { sizeColumns, sizeCsv } from '../../src/report/size-csv.ts';
 import { sizeJson, sizeSchema } from '../../src/report/size-json.ts';
-import { sizeMarkdown } from '../../src/report/size-markdown.ts';
+import { sizeMarkdown } from '../support/screens.ts';
 import { loadColors } from '../../src/report/pen.ts';
-import { sizeScreen } from '../../src/report/size-screen.ts';
+import { sizeScreen } from '../support/screens.ts';
 import type { ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { columns } from '../../src/report/width.ts';
 import { unguard } from '../../src/report/csv.ts';
@@ -16,7 +16,7 @@ import { cases, failed, orderWith, plainOptions, sized } from './report-cases.ts
 import { escapes, formulas } from './report-payloads.ts';
 
 const names = Object.keys(cases) as (keyof typeof cases)[];
-const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): Promise<string> =>
+const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): string =>
   sizeScreen([result], { ...plainOptions, ...change });
 const widest = (text: string): number => Math.max(...text.split('\n').map(columns));
 

@@ -21,6 +21,7 @@ interface AskOptions {
   units: 'in' | 'cm';
   shop?: string;
   out?: string;
+  long?: true;
   draws: number;
   seed: number;
   color: boolean;
@@ -64,6 +65,7 @@ export function addAsk(program: Command, session: Session): void {
         .default(1)
         .argParser(whole('--seed', 0, 999_999_999)),
     )
+    .option('--long', 'the whole message: every question, with all of the safety')
     .addOption(unitsOption())
     .addOption(shopOption())
     .addOption(outOption())
@@ -93,8 +95,10 @@ async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Pr
   return read.some(({ result }) => result.advice.specs.length === 0) ? exit.noSpec : exit.good;
 }
 
-const screenOptions = (options: AskOptions, io: CliIo): ReportOptions =>
-  reportOptions({ ...options, top: 1 }, io);
+const screenOptions = (options: AskOptions, io: CliIo): ReportOptions & { long: boolean } => ({
+  ...reportOptions({ ...options, top: 1 }, io),
+  long: options.long === true,
+});
 
 /** A message that asks nothing is not written: why is told. */
 async function tellSilent(read: readonly (AskedOrder & { ok: true })[], io: CliIo): Promise<void> {
@@ -122,12 +126,22 @@ async function askAll(
   });
 }
 
-type Printer = (results: readonly AskedOrder[], options: ReportOptions) => Promise<string>;
+type Printer = (
+  results: readonly AskedOrder[],
+  options: ReportOptions & { long: boolean },
+) => Promise<string>;
 
 const printers: Record<AskOptions['format'], Printer> = {
-  table: async (results, options) => (await import('../../report/ask-screen.ts')).askScreen(results, options),
-  text: async (results) => (await import('../../report/ask-text.ts')).askText(results),
-  markdown: async (results) => (await import('../../report/ask-markdown.ts')).askMarkdown(results),
+  table: async (results, options) => {
+    const { askSheets } = await import('../../report/ask-sheet.ts');
+    return (await import('../../report/sheet-screen.ts')).sheetsScreen(
+      askSheets(results, options.units),
+      options,
+    );
+  },
+  text: async (results, { long }) => (await import('../../report/ask-text.ts')).askText(results, long),
+  markdown: async (results, { long }) =>
+    (await import('../../report/ask-markdown.ts')).askMarkdown(results, long),
   json: async (results) => (await import('../../report/ask-json.ts')).askJson(results),
   csv: async (results) => (await import('../../report/ask-csv.ts')).askCsv(results),
 };

@@ -2,6 +2,7 @@
 import type { Command } from 'commander';
 import type { Checked } from '../../advice/check.ts';
 import type { CinchAsked, Order, Shop } from '../../order/types.ts';
+import { unreadSheet, type Sheet } from '../../report/sheet.ts';
 import type { CheckResult, Format, ReportOptions } from '../../report/types.ts';
 import { addCinchOptions, askedOf, overWants, type CinchOptions, type ToCheck } from '../asked-cinch.ts';
 import { emit, guardInputs, tellNotWritten } from '../emit.ts';
@@ -121,11 +122,16 @@ function toCheck({ wants, current }: Order, asked: CinchAsked | undefined): ToCh
 
 type Printer = (results: readonly CheckResult[], options: ReportOptions) => Promise<string>;
 
+async function sheetsOf(results: readonly CheckResult[], options: ReportOptions): Promise<Sheet[]> {
+  const { checkSheet } = await import('../../report/check-sheet.ts');
+  return results.map((result) => (result.ok ? checkSheet(result, options) : unreadSheet(result)));
+}
+
 const printers: Record<Format, Printer> = {
   table: async (results, options) =>
-    (await import('../../report/check-screen.ts')).checkScreen(results, options),
+    (await import('../../report/sheet-screen.ts')).sheetsScreen(await sheetsOf(results, options), options),
   json: async (results) => (await import('../../report/check-json.ts')).checkJson(results),
   csv: async (results) => (await import('../../report/check-csv.ts')).checkCsv(results),
   markdown: async (results, options) =>
-    (await import('../../report/check-markdown.ts')).checkMarkdown(results, options),
+    (await import('../../report/sheet-markdown.ts')).sheetsMarkdown(await sheetsOf(results, options)),
 };

@@ -3,6 +3,7 @@ import { Option, type Command } from 'commander';
 import type { Advice } from '../../advice/advice.ts';
 import type { Simulated } from '../../advice/simulate.ts';
 import type { Shop } from '../../order/types.ts';
+import { unreadSheet, type Sheet } from '../../report/sheet.ts';
 import type { Format, ReportOptions, SizeResult } from '../../report/types.ts';
 import { emit, guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
@@ -140,13 +141,18 @@ async function simulatedFor(advice: Advice, options: SizeOptions): Promise<reado
     .map(({ candidate }) => simulateClearance(candidate, advice.facts, { draws, seed }));
 }
 
+async function sheetsOf(results: readonly SizeResult[], options: ReportOptions): Promise<Sheet[]> {
+  const { sizeSheet } = await import('../../report/size-sheet.ts');
+  return results.map((result) => (result.ok ? sizeSheet(result, options) : unreadSheet(result)));
+}
+
 type Printer = (results: readonly SizeResult[], options: ReportOptions) => Promise<string>;
 
 const printers: Record<Format, Printer> = {
   table: async (results, options) =>
-    (await import('../../report/size-screen.ts')).sizeScreen(results, options),
+    (await import('../../report/sheet-screen.ts')).sheetsScreen(await sheetsOf(results, options), options),
   json: async (results) => (await import('../../report/size-json.ts')).sizeJson(results),
   csv: async (results) => (await import('../../report/size-csv.ts')).sizeCsv(results),
   markdown: async (results, options) =>
-    (await import('../../report/size-markdown.ts')).sizeMarkdown(results, options),
+    (await import('../../report/sheet-markdown.ts')).sheetsMarkdown(await sheetsOf(results, options)),
 };

@@ -1,0 +1,36 @@
+/** What a command prints, for tests that look at text: a result becomes its sheet, a sheet becomes text. */
+import { askSheets } from '../../src/report/ask-sheet.ts';
+import type { AskedOrder } from '../../src/report/about-ask.ts';
+import { checkSheet } from '../../src/report/check-sheet.ts';
+import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
+import { sheetsScreen } from '../../src/report/sheet-screen.ts';
+import { unreadSheet, type Sheet } from '../../src/report/sheet.ts';
+import { sizeSheet } from '../../src/report/size-sheet.ts';
+import type { CheckResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
+
+type Some = Pick<ReportOptions, 'units'> & Partial<ReportOptions>;
+
+const full = (options: Some): ReportOptions => ({
+  color: false,
+  width: 80,
+  top: 3,
+  why: false,
+  all: false,
+  ...options,
+});
+
+const sizes = (results: readonly SizeResult[], options: Some): Sheet[] =>
+  results.map((result) => (result.ok ? sizeSheet(result, full(options)) : unreadSheet(result)));
+const checks = (results: readonly CheckResult[], options: Some): Sheet[] =>
+  results.map((result) => (result.ok ? checkSheet(result, full(options)) : unreadSheet(result)));
+
+export const sizeScreen = (results: readonly SizeResult[], options: Some): string =>
+  sheetsScreen(sizes(results, options), full(options));
+export const sizeMarkdown = (results: readonly SizeResult[], options: Some): string =>
+  sheetsMarkdown(sizes(results, options));
+export const checkScreen = (results: readonly CheckResult[], options: Some): string =>
+  sheetsScreen(checks(results, options), full(options));
+export const checkMarkdown = (results: readonly CheckResult[], options: Some): string =>
+  sheetsMarkdown(checks(results, options));
+export const askScreen = (results: readonly AskedOrder[], options: Some): string =>
+  sheetsScreen(askSheets(results, options.units), full(options));
