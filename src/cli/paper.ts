@@ -41,6 +41,7 @@ export interface PaperOptions {
   out?: string;
   /** Of a quote. */
   backlog?: readonly string[];
+  itemized?: true;
   color: boolean;
 }
 
@@ -70,7 +71,7 @@ export interface PaperKind<P> {
   readonly make: (source: Source) => Promise<Maker<P>>;
   /** What the shop file would have to say before the paper is whole; not for the reader of the paper. */
   readonly lacking?: (paper: P) => readonly string[];
-  readonly sheet: () => Promise<(paper: P, units: 'in' | 'cm') => Sheet>;
+  readonly sheet: (options: PaperOptions) => Promise<(paper: P) => Sheet>;
   readonly json: () => Promise<(results: readonly PaperResult<P>[]) => string>;
 }
 
@@ -166,9 +167,9 @@ async function printResults<P>(
     emit((await kind.json())(results), options.out, io);
     return;
   }
-  const sheetOf = await kind.sheet();
+  const sheetOf = await kind.sheet(options);
   const sheets = results.flatMap((result) =>
-    result.ok && result.paper !== undefined ? [sheetOf(result.paper, options.units)] : [],
+    result.ok && result.paper !== undefined ? [sheetOf(result.paper)] : [],
   );
   // Without a single paper the messages say all there is to say.
   if (sheets.length === 0) return;

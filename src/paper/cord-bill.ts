@@ -35,7 +35,7 @@ function cordLine(
   const what = `${[color, kindOf(ply)].join(' ').trim()}, ${String(ply)}-ply`;
   const taken =
     color === undefined && cord !== undefined
-      ? [`Color of the ${kindOf(ply)} not said: priced as the dearest in the shop (${cord.color}).`]
+      ? [`No color chosen for the ${kindOf(ply)}: priced at our costliest, ${cord.color}.`]
       : [];
   const { price } = cord ?? {};
   const line = { part: 'materials', what, count: feet } as const;

@@ -99,7 +99,7 @@ function withPercents(lines: readonly Line[], shop: Shop, rush: boolean): Line[]
   const returns =
     shop.returns === undefined
       ? []
-      : [percentLine({ part: 'materials', what: 'Return on materials' }, shop.returns, sumLines(goods))];
+      : [percentLine({ part: 'materials', what: 'Materials markup' }, shop.returns, sumLines(goods))];
   const all = [...goods, ...returns, ...of('labor'), ...of('options')];
   if (!rush || shop.rush === undefined) return all;
   const what = `Rush, due within ${String(shop.rush.withinDays)} days`;
@@ -131,9 +131,9 @@ function notesOf(order: Order, when: When): string[] {
   const { due } = order;
   const { shop, day } = when;
   const notes: string[] = [];
-  if (shop.taxes === undefined) notes.push('No tax is in it.');
+  if (shop.taxes === undefined) notes.push('No tax included.');
   if (due !== undefined && dayNumber(due) < dayNumber(day))
-    notes.push(`The day it was due, ${due}, is past.`);
-  if (rushOf(order, when) === 'too late') notes.push('Nothing is added for rush: that day cannot be kept.');
+    notes.push(`It was due ${due}; that day is past.`);
+  if (rushOf(order, when) === 'too late') notes.push('No rush charge: that day cannot be met.');
   return notes;
 }

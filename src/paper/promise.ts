@@ -33,7 +33,7 @@ export function promiseByHours(minutes: Rate, day: string, shop: Trade): Promise
     .sort();
   const [earliest] = days;
   if (earliest === undefined) return undefined;
-  return { earliest, basis: 'by the hours of one bench from the next day; other work is not counted' };
+  return { earliest, basis: 'not counting other work' };
 }
 
 interface Start {

@@ -106,7 +106,7 @@ function withWait(window: PromiseWindow | undefined, spec: Judged): PromiseWindo
   return { ...window, basis: `${window.basis}${ORDERED}` };
 }
 
-const ORDERED = '; the wait for what is not on the shelf is not counted';
+const ORDERED = ' nor the wait for what is not on the shelf';
 
 /** The best two others; where they are of one style, the second gives way to the best of another style near the top. */
 function othersThan(spec: Judged, { specs }: Advice): RankedSpec[] {

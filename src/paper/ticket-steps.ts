@@ -12,22 +12,22 @@ export function stepsFor(ticket: Drawn): Phrase[] {
   const each = quantity === 1 ? '' : ' for each cinch';
   const measured = ticket.measured
     ? []
-    : [say`Tape ring to ring under the girth groove, saddle and pad on, and have this ticket written anew.`];
+    : [say`Tape ring to ring under the girth groove, saddle and pad on, and print a new ticket.`];
   const hang =
     layers === 2
-      ? say`String ${count(strands)} strands in a double layer, every other one on top, even tension.`
-      : say`String ${count(strands)} strands in a single layer, even tension.`;
+      ? say`String ${count(strands)} strands double, every other one on top, even tension.`
+      : say`String ${count(strands)} strands single, even tension.`;
   return [
     ...measured,
-    say`Fetch ${count(2 * quantity)} ${buckle.id} buckles${all} and look over bars, tongues and welds.`,
+    say`Pull ${count(2 * quantity)} ${buckle.id} buckles${all}; check bars, tongues and welds.`,
     say`Cut ${count(pieces.length)} ${pieces.length === 1 ? 'piece' : 'pieces'} of body cord${each} by the cut list, from one dye lot a color.`,
-    say`Set the frame: ${len(lengths.frame)} outside to outside of the buckles, ${len(lengths.frameBars)} bar to bar.`,
+    say`Set the frame: ${len(lengths.frame)} outside to outside of the buckles, ${len(lengths.frameBars)} between buckle bars.`,
     hang,
     ...(flare === undefined
       ? [say`Weave the end bars, then the center bar.`]
       : [
-          say`Weave the rows of the ${styles[style].name} from the buckle down, both halves, pinched; the flare starts ${len(flare.start)} from the buckle.`,
-          say`Let the strands fan out over ${len(flare.whole - flare.start)}, then weave the center bar at full width.`,
+          say`Weave the rows of the ${styles[style].name} from the buckle down, both halves, drawn in; the flare starts ${len(flare.start)} from the buckle.`,
+          say`Let the strands flare out over ${len(flare.whole - flare.start)}, then weave the center bar at full width.`,
         ]),
     ...dees.map(({ id, count: many }) => say`Sew in ${count(many)} of ${id} at the center bar.`),
     ...(keeper ? [say`Double rigged: sew a keeper for the connecting strap in the middle.`] : []),

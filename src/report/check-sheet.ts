@@ -18,7 +18,7 @@ import {
   shortCaution,
   strungText,
 } from './counter-words.ts';
-import type { Block, Sheet } from './sheet.ts';
+import { withoutEmpty, type Block, type Sheet } from './sheet.ts';
 import { capital, chanceText, phraseText, type Units } from './text.ts';
 import type { CheckResult, ReportOptions } from './types.ts';
 import { namedText } from './wish-words.ts';
@@ -38,7 +38,7 @@ export function checkSheet({ advice, checked }: Read, options: Asked): Sheet {
     shop: '',
     about: [],
     notice: undefined,
-    blocks: [
+    blocks: withoutEmpty([
       ...[...more, ...(welfare === undefined || first === undefined ? [] : [first])].map(paragraph),
       ...checked.flatMap((entry, i) => [
         ...(i === 0 ? [] : [{ ...paragraph(others[i - 1] ?? ''), apart: true } as const]),
@@ -46,7 +46,7 @@ export function checkSheet({ advice, checked }: Read, options: Asked): Sheet {
       ]),
       ...pickBlocks(checked, advice, units),
       ...(why ? whyBlocks(checked, advice, units) : []),
-    ].filter((block) => block.kind !== 'text' || block.text !== ''),
+    ]),
     rules: [],
     cautions: advice.cautions,
     foot: [why ? '' : 'More: --why (every check).', shortCaution].filter((line) => line !== ''),

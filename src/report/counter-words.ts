@@ -37,9 +37,12 @@ const oddsWords: readonly (readonly [least: number, words: string])[] = [
 ];
 
 /** "4 out of 5 (81%)": rounded down, so that the words never promise more than the number. */
-export function oddsText(chance: number): string {
+export const oddsText = (chance: number): string => `${chanceWords(chance)} (${chanceText(chance)})`;
+
+/** "4 out of 5". */
+export function chanceWords(chance: number): string {
   const [, words] = oddsWords.find(([least]) => chance >= least - 0.005) ?? [];
-  return `${words ?? 'less than even'} (${chanceText(chance)})`;
+  return words ?? 'less than even';
 }
 
 const styleWords: Readonly<Record<Style, string>> = {

@@ -17,7 +17,7 @@ export function unitText(unit: Unit | undefined, currency: Currency): string {
   if (unit === undefined) return '';
   switch (unit.per) {
     case 'percent':
-      return `${plain(unit.percent)} % of ${amountText(unit.on, currency)}`;
+      return `${plain(unit.percent)}% of ${amountText(unit.on, currency)}`;
     case 'pound':
       return `${amountText(unit.amount, currency)} a pound of ${plain(unit.feetAPound)} ft`;
     case 'hour':

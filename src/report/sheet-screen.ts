@@ -147,7 +147,7 @@ function tableLines(table: Table, page: Page): string[] {
   const rule = `${' '.repeat(INDENT)}${'-'.repeat(first + others)}`;
   const sums = body.slice(rows.length).flat();
   return [
-    ...head.map(page.pen.quiet),
+    ...(heads.every(({ head: text }) => text === '') ? [] : head.map(page.pen.quiet)),
     ...body.slice(0, rows.length).flat(),
     ...(sums.length === 0 ? [] : [page.pen.quiet(rule), ...sums]),
   ];

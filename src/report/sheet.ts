@@ -89,6 +89,9 @@ export const under = (text: string, blocks: readonly Block[]): Block[] => {
   return full.length === 0 ? [] : [{ kind: 'heading', text }, ...full];
 };
 
+/** Without the blocks that say nothing. */
+export const withoutEmpty = (blocks: readonly Block[]): Block[] => blocks.filter((block) => !isEmpty(block));
+
 function isEmpty(block: Block): boolean {
   switch (block.kind) {
     case 'list':

@@ -19,7 +19,7 @@ import { insteadRows, straightOrRoper, styleRows } from './instead-words.ts';
 import { likelyCauses, wishText } from './wish-words.ts';
 import { measureBlocks, tapedText } from './measure-words.ts';
 import { nothingBlocks, TIE_NOTHING } from './nothing-words.ts';
-import type { Block, Sheet } from './sheet.ts';
+import { withoutEmpty, type Block, type Sheet } from './sheet.ts';
 import { capital, phraseText, type Units } from './text.ts';
 import type { ReportOptions, SizeResult } from './types.ts';
 import { specName } from './words.ts';
@@ -38,12 +38,12 @@ export function sizeSheet(result: Sized, options: Asked): Sheet {
     shop: '',
     about: [],
     notice: undefined,
-    blocks: [
+    blocks: withoutEmpty([
       ...beforeBlocks(result, units),
       ...(first === undefined ? nothingBlocks(advice, units) : answerBlocks(result, first, options)),
       ...(options.all ? everyBlocks(advice, units) : []),
       ...(options.why ? whyBlocks(result, options) : []),
-    ].filter((block) => block.kind !== 'text' || block.text !== ''),
+    ]),
     rules: [],
     cautions: advice.cautions,
     foot: [moreText(advice, options), shortCaution].filter((line) => line !== ''),

@@ -3,23 +3,22 @@ import type { PlacedBar } from '../stock/accent.ts';
 import type { Ticket } from '../paper/ticket.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
 import { phraseText, quantityText, roughLength, type Units } from './text.ts';
-import { layersText, specName } from './words.ts';
+import { strungText } from './counter-words.ts';
+import { specName } from './words.ts';
 
 /** The paper of one ticket. */
 export function ticketSheet(ticket: Ticket, units: Units): Sheet {
   const { order, horse, shop, day, due, quantity, measured, doubts, open, cautions } = ticket;
   const about = [
-    horse === undefined ? '' : `Horse ${horse}.`,
-    `Written ${day}${due === undefined ? '' : `; due ${due}`}.`,
+    horse === undefined ? '' : `For ${horse}.`,
+    `Written ${day}${due === undefined ? '' : `, due ${due}`}.`,
     quantity === 1 ? '' : `${String(quantity)} cinches, all alike; the cut list is for one.`,
   ];
   return {
     title: `Bench ticket ${order}`,
     shop,
     about: about.filter((line) => line !== ''),
-    notice: measured
-      ? undefined
-      : 'DO NOT CUT UNTIL MEASURED: nobody has taped ring to ring, this length is provisional.',
+    notice: measured ? undefined : 'DO NOT CUT: ring to ring is not taped, and this length is a guess.',
     blocks: [
       ...under('Ask first', [
         {
@@ -36,7 +35,7 @@ export function ticketSheet(ticket: Ticket, units: Units): Sheet {
       ...under('Before it leaves the bench', [
         { kind: 'boxes', items: ticket.checks.map((check) => phraseText(check, units)) },
       ]),
-      ...under('Written in by the tier', [{ kind: 'blanks', labels: blanksFor(quantity) }]),
+      ...under('Maker fills in', [{ kind: 'blanks', labels: blanksFor(quantity) }]),
     ],
     rules: [],
     cautions,
@@ -73,17 +72,17 @@ function makeBlocks(ticket: Ticket, units: Units): Block[] {
     {
       kind: 'pairs',
       rows: [
-        ['Cinch', `${specName(ticket)}, ${layersText(layers)}`],
+        ['Cinch', `${specName(ticket)}, ${strungText(layers)}`],
         [
           'Finished length',
           `${size(lengths.finished, units)}, ${flat}; give or take ${size(tolerances.length, units)}`,
         ],
-        ['Stretch allowed for', `${size(lengths.stretch, units)}: it is in the length already, add nothing`],
+        ['Stretch allowed for', `${size(lengths.stretch, units)}, in the length already; add nothing`],
         [
           'Frame setting',
-          `${size(lengths.frame, units)}, outside to outside of the buckles on the frame; ${size(lengths.frameBars, units)} bar to bar there`,
+          `${size(lengths.frame, units)}, outside to outside of the buckles; ${size(lengths.frameBars, units)} between buckle bars`,
         ],
-        ['Strung length', `${size(lengths.strung, units)} each strand, bar to bar, off the frame`],
+        ['Strung length', `${size(lengths.strung, units)} each strand, between buckle bars, off the frame`],
         ...(flare === undefined ? [] : [['Flare', flareText(ticket, units)] as [string, string]]),
         ['Buckle, near side', `${buckle.id}${metal}, bar ${size(buckle.barWidth, units)}`],
         ['Buckle, off side', `${buckle.id}${metal}, the same`],
@@ -102,7 +101,7 @@ function flareText({ flare, half }: Ticket, units: Units): string {
 
 function cordBlocks({ sections, pieces, accents, barInches }: Ticket, units: Units): Block[] {
   return [
-    ...under('Cut list; 15 % over is in the body cord', [
+    ...under('Cut list; body cord includes 15% extra', [
       {
         kind: 'table',
         columns: [
@@ -115,7 +114,7 @@ function cordBlocks({ sections, pieces, accents, barInches }: Ticket, units: Uni
         ],
         rows: [
           ...pieces.map(({ color, ply, strands, feet, tail }, i) => [
-            `${color ?? 'color not said'}, ${String(ply)}-ply`,
+            `${color ?? 'no color chosen'}, ${String(ply)}-ply`,
             `${strands} (${String(sections[i]?.passes ?? 0)})`,
             String(feet),
             roughLength(tail, units),
@@ -123,7 +122,7 @@ function cordBlocks({ sections, pieces, accents, barInches }: Ticket, units: Uni
             sections[i]?.endsAt ?? '',
           ]),
           ...accents.map(({ color, feet }) => [
-            `${color ?? 'color not said'}, 2-ply accent`,
+            `${color ?? 'no color chosen'}, 2-ply accent`,
             `${size(barInches, units)} of bar`,
             String(feet),
             '',
@@ -151,7 +150,7 @@ function tailsText(sections: Ticket['sections']): string {
 /** What each bar does, in words. */
 export const barNames: Readonly<Record<PlacedBar['kind'], string>> = {
   end: 'end bar',
-  pinch: 'pinching row',
+  pinch: 'weave',
   further: 'further weave',
   centre: 'center bar',
 };
@@ -162,7 +161,7 @@ function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {
       kind: 'table',
       half: true,
       columns: [
-        { head: 'Bar' },
+        { head: 'Woven bar' },
         { head: 'From', align: 'right' },
         { head: 'To', align: 'right' },
         { head: 'Width', align: 'right' },
@@ -173,7 +172,7 @@ function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {
         size(from, units),
         kind === 'centre' ? `${size(length, units)} over the middle` : size(from + length, units),
         size(width, units),
-        accent ?? 'not said',
+        accent ?? 'none chosen',
       ]),
     },
     {

@@ -40,6 +40,14 @@ function otherWriting(text: string): DayRead {
 
 const pad = (count: number): string => String(count).padStart(2, '0');
 
+const monthNames = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/** A day as customers read it: "Nov 20, 2026". */
+export function dayText(day: string): string {
+  const [year = '', month = '1', date = '1'] = day.split('-');
+  return `${monthNames[Number(month) - 1] ?? month} ${String(Number(date))}, ${year}`;
+}
+
 /** A day as a whole number; the day after has the next one, 1970-01-01 has 0. */
 export type DayNumber = number;
 

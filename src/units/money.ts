@@ -99,6 +99,8 @@ export function amountText(amount: Minor, { exponent }: Currency): string {
   return `${amount < 0 ? '-' : ''}${whole}${part}`;
 }
 
-/** The same with its code: "12.50 USD". */
+/** The same with its sign or code: "$12.50", "12.50 CHF". */
 export const moneyText = (amount: Minor, currency: Currency): string =>
-  `${amountText(amount, currency)} ${currency.code}`;
+  currency.code === 'USD'
+    ? `${amount < 0 ? '-' : ''}$${amountText(Math.abs(amount), currency)}`
+    : `${amountText(amount, currency)} ${currency.code}`;

@@ -117,7 +117,7 @@ function newCase(text: string): Case {
         learnSheet(learned, about),
         materialsSheet(backlog.materials, backlog.results),
         scheduleSheet(backlog.agenda, backlog.asked, backlog.results),
-        quoteSheet(quoteFor(order, shop), 'in'),
+        quoteSheet(quoteFor(order, shop), { units: 'in', itemized: true }),
         ticketSheet(ticketFor(order, shop), 'in'),
         photoSheet(photoResultFor(advice, text), 'in'),
       ],

@@ -57,7 +57,8 @@ const answers = {
     const { style, strands, length, buckle } = spec.candidate;
     return [takes, style, strands, length, buckle.id];
   },
-  quote: (advice: Advice) => sheetsMarkdown([quoteSheet(quoteOf(takenOf(advice)!, advice, { day }), 'in')]),
+  quote: (advice: Advice) =>
+    sheetsMarkdown([quoteSheet(quoteOf(takenOf(advice)!, advice, { day }), { units: 'in', itemized: true })]),
   ticket: (advice: Advice) => ticketOf(takenOf(advice)!.spec, advice, { day }),
   schedule: (advice: Advice) =>
     agendaOf([{ ...plannedOf(advice, day)!, key: '1', file: 'o.yaml' }], shop, day).task.jobs,

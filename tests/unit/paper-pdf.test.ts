@@ -37,8 +37,8 @@ const full = orderOf({
   colors: { body: ['natural', 'charcoal'], accent: ['rust'] },
 });
 const sheets: [string, Sheet][] = [
-  ['a quote', quoteSheet(quoteFor(full), 'in')],
-  ['a provisional quote', quoteSheet(quoteFor(guessed), 'cm')],
+  ['a quote', quoteSheet(quoteFor(full), { units: 'in', itemized: true })],
+  ['a provisional quote', quoteSheet(quoteFor(guessed), { units: 'cm', itemized: true })],
   ['a ticket', ticketSheet(ticketFor(full), 'in')],
   ['a provisional ticket', ticketSheet(ticketFor(guessed), 'cm')],
 ];

@@ -122,7 +122,7 @@ const order = orderOf({
 
 test('every printer says the same total, deposit and rest', () => {
   const quote = quoteFor(order);
-  const sheet = quoteSheet(quote, 'in');
+  const sheet = quoteSheet(quote, { units: 'in', itemized: true });
   const json = JSON.parse(
     quotesJson([{ ok: true, file: 'f', order: 'o', paper: quote, none: undefined }]),
   ) as {
@@ -140,13 +140,19 @@ test('every printer says the same total, deposit and rest', () => {
 });
 
 test.each([60, 80])('no line of the screen is wider than %i columns', (width) => {
-  const sheets = [quoteSheet(quoteFor(order), 'in'), ticketSheet(ticketFor(order), 'in')];
+  const sheets = [
+    quoteSheet(quoteFor(order), { units: 'in', itemized: true }),
+    ticketSheet(ticketFor(order), 'in'),
+  ];
   const lines = sheetsScreen(sheets, { color: false, units: 'in', width }).split('\n');
   expect(Math.max(...lines.map(columns))).toBeLessThanOrEqual(width);
 });
 
 test('every paper carries every caution', () => {
   const quote = quoteFor(order);
-  const text = sheetsHtml([quoteSheet(quote, 'in'), ticketSheet(ticketFor(order), 'in')]);
+  const text = sheetsHtml([
+    quoteSheet(quote, { units: 'in', itemized: true }),
+    ticketSheet(ticketFor(order), 'in'),
+  ]);
   for (const caution of quote.cautions) expect(text.split(caution)).toHaveLength(3);
 });

@@ -20,7 +20,8 @@ const order = orderOf({
   colors: { body: ['natural'], accent: ['rust'] },
 });
 const without = (change: Partial<Shop>): Shop => ({ ...defaultShop, ...change });
-const said = (quote: ReturnType<typeof quoteFor>): string => sheetsMarkdown([quoteSheet(quote, 'in')]);
+const said = (quote: ReturnType<typeof quoteFor>): string =>
+  sheetsMarkdown([quoteSheet(quote, { units: 'in', itemized: true })]);
 
 describe('days', () => {
   // The calendar of the language itself (ECMA-262, Date.UTC), which the program may not ask.

@@ -28,6 +28,7 @@ Examples:
   cinchwright quote new.yaml --backlog orders/
   cinchwright quote *.yaml --date 2026-12-01 --format json`,
   extra: [
+    new Option('--itemized', 'every line of the price'),
     new Option('--backlog <paths...>', 'count the work of these order files, or folders with them, too'),
   ],
   make: async (source) => {
@@ -43,7 +44,10 @@ Examples:
     missing.map(
       ({ what, where }) => `the quote cannot be added up without ${what} (in the shop file, under ${where})`,
     ),
-  sheet: async () => (await import('../../report/quote-sheet.ts')).quoteSheet,
+  sheet: async ({ units, itemized = false }) => {
+    const { quoteSheet } = await import('../../report/quote-sheet.ts');
+    return (quote) => quoteSheet(quote, { units, itemized });
+  },
   json: async () => (await import('../../report/paper-json.ts')).quotesJson,
 };
 

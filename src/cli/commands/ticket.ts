@@ -22,7 +22,10 @@ Examples:
     const { ticketOf } = await import('../../paper/ticket.ts');
     return { paper: ({ spec }, advice) => ticketOf(spec, advice, { day }) };
   },
-  sheet: async () => (await import('../../report/ticket-sheet.ts')).ticketSheet,
+  sheet: async ({ units }) => {
+    const { ticketSheet } = await import('../../report/ticket-sheet.ts');
+    return (ticket) => ticketSheet(ticket, units);
+  },
   json: async () => (await import('../../report/paper-json.ts')).ticketsJson,
 };
 
