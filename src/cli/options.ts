@@ -3,11 +3,9 @@ import { Option } from 'commander';
 import { parseDay } from '../units/days.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { CliFault, didYouMean, printable } from './fault.ts';
+import { formats, type Format } from './print.ts';
 
-const formats = ['table', 'json', 'markdown', 'csv'] as const;
-const paperFormats = ['table', 'markdown', 'json', 'html', 'pdf'] as const;
 const paperSizes = ['letter', 'a4'] as const;
-export type PaperFormat = (typeof paperFormats)[number];
 const unitNames = ['in', 'cm'] as const;
 
 /** Reads one of a few words, and tells which, so that a shell can complete them. */
@@ -38,17 +36,13 @@ export function whole(option: string, min: number, max: number): (text: string) 
   };
 }
 
-/** --format, table by default. */
-export const formatOption = (): Option =>
-  new Option('--format <name>', `print as ${formats.join(', ')}`)
+/** --format, table by default; in all forms, or all but some. */
+export function formatOption(...without: readonly Format[]): Option {
+  const words = formats.filter((format) => !without.includes(format));
+  return new Option('--format <name>', `print as ${words.join(', ')}`)
     .default('table', 'table')
-    .argParser(word('--format', formats));
-
-/** --format of what is printed as a paper. */
-export const paperFormatOption = (): Option =>
-  new Option('--format <name>', `print as ${paperFormats.join(', ')}`)
-    .default('table', 'table')
-    .argParser(word('--format', paperFormats));
+    .argParser(word('--format', words));
+}
 
 /** --paper, for PDF. */
 export const paperOption = (): Option =>

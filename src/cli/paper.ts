@@ -8,25 +8,25 @@ import type { Paper } from '../print/pages.ts';
 import type { Sheet } from '../report/sheet.ts';
 import type { PaperResult } from '../report/types.ts';
 import { askedStrands } from './asked.ts';
-import { emit, guardInputs } from './emit.ts';
+import { guardInputs } from './emit.ts';
 import { CliFault, exit, printable, worse, type ExitCode } from './fault.ts';
 import { failed, namesOf, readEntries, type Entry } from './input.ts';
 import type { CliIo } from './io.ts';
 import {
   dateOption,
   outOption,
-  paperFormatOption,
+  formatOption,
   paperOption,
   shopOption,
-  type PaperFormat,
   unitsOption,
   whole,
   word,
 } from './options.ts';
-import { emitPdf, guardPdf } from './pdf.ts';
+import { guardPdf } from './pdf.ts';
+import { printViews, type Format, type Views } from './print.ts';
 import { tellFaults } from './problems.ts';
 import type { Session } from './program.ts';
-import { colorFor, reportOptions } from './screen.ts';
+import { colorFor } from './screen.ts';
 import { shopOf } from './shop.ts';
 
 export interface PaperOptions {
@@ -34,7 +34,7 @@ export interface PaperOptions {
   style?: Style;
   strands?: number;
   date?: string;
-  format: PaperFormat;
+  format: Format;
   paper?: Paper;
   units: 'in' | 'cm';
   shop?: string;
@@ -94,7 +94,7 @@ export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Sessi
     )
     .addOption(new Option('--strands <n>', 'take the best of so many strands').argParser(askedStrands))
     .addOption(dateOption())
-    .addOption(paperFormatOption())
+    .addOption(formatOption('csv'))
     .addOption(paperOption())
     .addOption(unitsOption())
     .addOption(shopOption())
@@ -147,7 +147,7 @@ async function printPapers<P>(
     const paper = taken === undefined ? undefined : make(taken, advice);
     return { ok: true, file: entry.file, order: entry.order.order, paper, none };
   });
-  await printResults(kind, results, { options, io });
+  await printViews(viewsOf(kind, results, options), { ...options, day: options.date }, io);
   const lacks = results.flatMap((result) =>
     result.ok && result.paper !== undefined
       ? (kind.lacking?.(result.paper) ?? []).map((what) => printable(`order ${result.order}: ${what}`))
@@ -158,34 +158,17 @@ async function printPapers<P>(
   return [code, told, lacks.length > 0 ? exit.input : exit.good].reduce(worse);
 }
 
-async function printResults<P>(
-  kind: PaperKind<P>,
-  results: readonly PaperResult<P>[],
-  { options, io }: Run,
-): Promise<void> {
-  if (options.format === 'json') {
-    emit((await kind.json())(results), options.out, io);
-    return;
-  }
-  const sheetOf = await kind.sheet(options);
-  const sheets = results.flatMap((result) =>
-    result.ok && result.paper !== undefined ? [sheetOf(result.paper)] : [],
-  );
-  // Without a single paper the messages say all there is to say.
-  if (sheets.length === 0) return;
-  if (options.format === 'pdf') {
-    await emitPdf(sheets, { ...options, day: options.date ?? io.today() }, io);
-  } else emit(await printers[options.format](sheets, { options, io }), options.out, io);
+function viewsOf<P>(kind: PaperKind<P>, results: readonly PaperResult<P>[], options: PaperOptions): Views {
+  return {
+    sheets: async () => {
+      const sheetOf = await kind.sheet(options);
+      return results.flatMap((result) =>
+        result.ok && result.paper !== undefined ? [sheetOf(result.paper)] : [],
+      );
+    },
+    json: async () => (await kind.json())(results),
+  };
 }
-
-type SheetFormat = Exclude<PaperFormat, 'json' | 'pdf'>;
-
-const printers: Record<SheetFormat, (sheets: readonly Sheet[], run: Run) => Promise<string>> = {
-  table: async (sheets, { options, io }) =>
-    (await import('../report/sheet-screen.ts')).sheetsScreen(sheets, reportOptions(options, io)),
-  markdown: async (sheets) => (await import('../report/sheet-markdown.ts')).sheetsMarkdown(sheets),
-  html: async (sheets) => (await import('../report/sheet-html.ts')).sheetsHtml(sheets),
-};
 
 /** Tells what could not be read and what could not be written. */
 async function codeOf<P>(

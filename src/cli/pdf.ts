@@ -1,6 +1,6 @@
 /** Papers as a PDF file: into the file of --out, or to whatever standard output leads to when that is no terminal. */
 import type { Paper } from '../print/pages.ts';
-import type { Sheet } from '../report/sheet.ts';
+import { asPaper, type Sheet } from '../report/sheet.ts';
 import { emitBytes } from './emit.ts';
 import { CliFault, printable } from './fault.ts';
 import type { CliIo } from './io.ts';
@@ -31,7 +31,7 @@ export async function emitPdf(
     import('../print/pdf.ts'),
     import('./fonts.ts'),
   ]);
-  const { bytes, lacking } = await sheetsPdf(sheets, {
+  const { bytes, lacking } = await sheetsPdf(sheets.map(asPaper), {
     paper,
     day: new Date(`${day}T00:00:00Z`),
     fonts: paperFonts(),

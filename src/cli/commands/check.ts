@@ -2,15 +2,18 @@
 import type { Command } from 'commander';
 import type { Checked } from '../../advice/check.ts';
 import type { CinchAsked, Order, Shop } from '../../order/types.ts';
-import { unreadSheet, type Sheet } from '../../report/sheet.ts';
-import type { CheckResult, Format, ReportOptions } from '../../report/types.ts';
+import { unreadSheet } from '../../report/sheet.ts';
+import type { CheckResult, ReportOptions } from '../../report/types.ts';
 import { addCinchOptions, askedOf, overWants, type CinchOptions, type ToCheck } from '../asked-cinch.ts';
-import { emit, guardInputs, tellNotWritten } from '../emit.ts';
+import type { Paper } from '../../print/pages.ts';
+import { guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { failed, namesOf, readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
-import { formatOption, outOption, shopOption, unitsOption } from '../options.ts';
+import { formatOption, outOption, paperOption, shopOption, unitsOption } from '../options.ts';
 import { tellFaults } from '../problems.ts';
+import { guardPdf } from '../pdf.ts';
+import { printViews, type Format, type Views } from '../print.ts';
 import type { Session } from '../program.ts';
 import { colorFor, reportOptions } from '../screen.ts';
 import { shopOf } from '../shop.ts';
@@ -21,6 +24,7 @@ interface CheckOptions extends CinchOptions {
   units: 'in' | 'cm';
   shop?: string;
   out?: string;
+  paper?: Paper;
   color: boolean;
 }
 
@@ -49,6 +53,7 @@ export function addCheck(program: Command, session: Session): void {
   addCinchOptions(command, 'judge')
     .option('--why', 'show every judgement and how the numbers were found')
     .addOption(formatOption())
+    .addOption(paperOption())
     .addOption(unitsOption())
     .addOption(shopOption())
     .addOption(outOption())
@@ -60,6 +65,7 @@ export function addCheck(program: Command, session: Session): void {
 
 async function check(files: readonly string[], options: CheckOptions, io: CliIo): Promise<ExitCode> {
   const names = namesOf(files, io, 'check');
+  guardPdf(options, io);
   guardInputs(options.out, [...names, options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
@@ -71,9 +77,7 @@ async function check(files: readonly string[], options: CheckOptions, io: CliIo)
   // On the screen the messages say all there is to say about orders that could not be read.
   const printed =
     options.format === 'table' ? results.some((result) => result.ok && result.checked.length > 0) : useful;
-  if (printed) {
-    emit(await printers[options.format](results, reportOptions(options, io)), options.out, io);
-  }
+  if (printed) await printViews(viewsOf(results, reportOptions(options, io)), options, io);
   const told = await tellFaults(entries, io, errorColor);
   if (!printed) tellNotWritten(options.out, io);
   if (empty.length > 0) tellEmpty(empty, useful, io);
@@ -120,18 +124,11 @@ function toCheck({ wants, current }: Order, asked: CinchAsked | undefined): ToCh
   ];
 }
 
-type Printer = (results: readonly CheckResult[], options: ReportOptions) => Promise<string>;
-
-async function sheetsOf(results: readonly CheckResult[], options: ReportOptions): Promise<Sheet[]> {
-  const { checkSheet } = await import('../../report/check-sheet.ts');
-  return results.map((result) => (result.ok ? checkSheet(result, options) : unreadSheet(result)));
-}
-
-const printers: Record<Format, Printer> = {
-  table: async (results, options) =>
-    (await import('../../report/sheet-screen.ts')).sheetsScreen(await sheetsOf(results, options), options),
-  json: async (results) => (await import('../../report/check-json.ts')).checkJson(results),
-  csv: async (results) => (await import('../../report/check-csv.ts')).checkCsv(results),
-  markdown: async (results, options) =>
-    (await import('../../report/sheet-markdown.ts')).sheetsMarkdown(await sheetsOf(results, options)),
-};
+const viewsOf = (results: readonly CheckResult[], options: ReportOptions): Views => ({
+  sheets: async () => {
+    const { checkSheet } = await import('../../report/check-sheet.ts');
+    return results.map((result) => (result.ok ? checkSheet(result, options) : unreadSheet(result)));
+  },
+  json: async () => (await import('../../report/check-json.ts')).checkJson(results),
+  csv: async () => (await import('../../report/check-csv.ts')).checkCsv(results),
+});

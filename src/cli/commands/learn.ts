@@ -5,25 +5,27 @@ import type { Learned } from '../../learn/learn.ts';
 import type { Order, Shop } from '../../order/types.ts';
 import type { Problem } from '../../order/problem.ts';
 import { emit, guardInputs, sameFile } from '../emit.ts';
+import type { Paper } from '../../print/pages.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { fileLabel, readEntries, readText } from '../input.ts';
 import type { CliIo } from '../io.ts';
-import { day, outOption, shopOption, word } from '../options.ts';
+import { day, formatOption, outOption, paperOption, shopOption } from '../options.ts';
+import { guardPdf } from '../pdf.ts';
+import { printViews, type Format, type Views } from '../print.ts';
 import { realName } from '../files.ts';
 import { orderFiles } from '../order-files.ts';
 import { problemsOnStderr, tellFaults } from '../problems.ts';
 import type { Session } from '../program.ts';
-import { colorFor, reportOptions } from '../screen.ts';
+import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 import { writeLearned } from '../write-learned.ts';
 
-const formats = ['table', 'markdown', 'html', 'json'] as const;
-
 export interface LearnOptions {
-  format: (typeof formats)[number];
+  format: Format;
   orders: string[];
   shop?: string;
   out?: string;
+  paper?: Paper;
   picture?: string;
   write?: string;
   inPlace?: true;
@@ -62,11 +64,8 @@ export function addLearn(program: Command, session: Session): void {
         .default([], 'none')
         .argParser((named: string, all: string[]): string[] => [...all, named]),
     )
-    .addOption(
-      new Option('--format <name>', `print as ${formats.join(', ')}`)
-        .default('table', 'table')
-        .argParser(word('--format', formats)),
-    )
+    .addOption(formatOption('csv'))
+    .addOption(paperOption())
     .option('--picture <file>', 'draw rubs by clearance, and what was expected beside what came, as SVG')
     .option('--write <file>', 'write what is recommended to a new file for --shop')
     .option('--in-place', 'write what is recommended into the shop file of --shop')
@@ -83,6 +82,7 @@ export function addLearn(program: Command, session: Session): void {
 
 async function learn(file: string, options: LearnOptions, io: CliIo): Promise<ExitCode> {
   guardOptions(file, options, io);
+  guardPdf(options, io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
   const { orders, code } = await ordersOf(options.orders, io, errorColor);
@@ -95,7 +95,7 @@ async function learn(file: string, options: LearnOptions, io: CliIo): Promise<Ex
   }
   const { learned } = read;
   const about = { file: fileLabel(file), day: options.date ?? io.today() };
-  emit(await printers[options.format](learned, { about, options, io }), options.out, io);
+  await printViews(viewsOf(learned, about), { ...options, day: about.day }, io);
   if (options.picture !== undefined) {
     emit((await import('../../report/learn-svg.ts')).learnSvg(learned), options.picture, io);
   }
@@ -177,24 +177,7 @@ async function learnedFrom(
   return found.ok ? { ok: true, learned: learnFrom(found.evidence, shop) } : found;
 }
 
-interface Target {
-  readonly about: { readonly file: string; readonly day: string };
-  readonly options: LearnOptions;
-  readonly io: CliIo;
-}
-
-const sheetOf = async (learned: Learned, { about }: Target) =>
-  (await import('../../report/learn-sheet.ts')).learnSheet(learned, about);
-
-const printers: Record<LearnOptions['format'], (learned: Learned, target: Target) => Promise<string>> = {
-  table: async (learned, target) =>
-    (await import('../../report/sheet-screen.ts')).sheetsScreen(
-      [await sheetOf(learned, target)],
-      reportOptions({ ...target.options, units: 'in' }, target.io),
-    ),
-  markdown: async (learned, target) =>
-    (await import('../../report/sheet-markdown.ts')).sheetsMarkdown([await sheetOf(learned, target)]),
-  html: async (learned, target) =>
-    (await import('../../report/sheet-html.ts')).sheetsHtml([await sheetOf(learned, target)]),
-  json: async (learned, { about }) => (await import('../../report/learn-json.ts')).learnJson(learned, about),
-};
+const viewsOf = (learned: Learned, about: { readonly file: string; readonly day: string }): Views => ({
+  sheets: async () => [(await import('../../report/learn-sheet.ts')).learnSheet(learned, about)],
+  json: async () => (await import('../../report/learn-json.ts')).learnJson(learned, about),
+});

@@ -1,18 +1,24 @@
 /** `materials`: what a backlog takes from the shelf, what must be bought, and what is cut from what. */
 import type { Command } from 'commander';
 import { backlogOf, tellLeftOut } from '../backlog-orders.ts';
-import { backlogFormatOption, printBacklog, type BacklogOptions } from '../backlog-paper.ts';
 import { guardInputs } from '../emit.ts';
 import type { ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
-import { dateOption, outOption, paperOption, shopOption } from '../options.ts';
+import { dateOption, formatOption, outOption, paperOption, shopOption } from '../options.ts';
 import { orderFiles } from '../order-files.ts';
 import type { Session } from '../program.ts';
 import { guardPdf } from '../pdf.ts';
+import { printViews, type Format } from '../print.ts';
+import type { Paper } from '../../print/pages.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
-interface MaterialsOptions extends BacklogOptions {
+interface MaterialsOptions {
+  format: Format;
+  shop?: string;
+  out?: string;
+  paper?: Paper;
+  color: boolean;
   date?: string;
 }
 
@@ -39,7 +45,7 @@ export function addMaterials(program: Command, session: Session): void {
     )
     .argument('[paths...]', 'order files, folders with them, or patterns')
     .addOption(dateOption())
-    .addOption(backlogFormatOption())
+    .addOption(formatOption())
     .addOption(paperOption())
     .addOption(shopOption())
     .addOption(outOption())
@@ -64,12 +70,12 @@ async function printMaterials(
   const { orders, results } = backlog;
   const { materialsOf } = await import('../../paper/materials.ts');
   const materials = materialsOf(orders, shop, written);
-  await printBacklog(
+  await printViews(
     {
-      sheet: async () =>
+      sheets: async () =>
         orders.length === 0
-          ? undefined
-          : (await import('../../report/materials-sheet.ts')).materialsSheet(materials, results),
+          ? []
+          : [(await import('../../report/materials-sheet.ts')).materialsSheet(materials, results)],
       csv: async () => (await import('../../report/materials-csv.ts')).materialsCsv(materials, results),
       json: async () => (await import('../../report/materials-json.ts')).materialsJson(materials, results),
     },

@@ -1,15 +1,18 @@
 /** `photo`: what the side photo of each order gives, how sure, and what it gains. */
 import type { Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
-import type { Format, PhotoResult, ReportOptions } from '../../report/types.ts';
-import { emit, guardInputs, tellNotWritten } from '../emit.ts';
+import type { PhotoResult } from '../../report/types.ts';
+import { guardInputs, tellNotWritten } from '../emit.ts';
+import type { Paper } from '../../print/pages.ts';
 import { CliFault, exit, printable, worse, type ExitCode } from '../fault.ts';
 import { failed, namesOf, readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
-import { formatOption, outOption, shopOption, unitsOption } from '../options.ts';
+import { formatOption, outOption, paperOption, shopOption, unitsOption } from '../options.ts';
 import { tellFaults } from '../problems.ts';
+import { guardPdf } from '../pdf.ts';
+import { printViews, type Format, type Views } from '../print.ts';
 import type { Session } from '../program.ts';
-import { colorFor, reportOptions } from '../screen.ts';
+import { colorFor } from '../screen.ts';
 import { tellWithout } from '../photo/without.ts';
 import { shopOf } from '../shop.ts';
 
@@ -20,6 +23,7 @@ interface PhotoOptions {
   units: 'in' | 'cm';
   shop?: string;
   out?: string;
+  paper?: Paper;
   color: boolean;
 }
 
@@ -54,6 +58,7 @@ export function addPhoto(program: Command, session: Session): void {
     .option('--pick <picture>', 'write a page on which the marks are clicked on this JPEG or PNG')
     .option('--photos-from <folder>', 'look for the pictures in this folder, not beside the order files')
     .addOption(formatOption())
+    .addOption(paperOption())
     .addOption(unitsOption())
     .addOption(shopOption())
     .addOption(outOption())
@@ -76,6 +81,7 @@ interface Named {
 
 async function photo(files: readonly string[], options: PhotoOptions, io: CliIo): Promise<ExitCode> {
   const names = namesOf(files, io, 'photo');
+  guardPdf(options, io);
   guardInputs(options.out, [...names, options.shop], io);
   guardFolder(options.photosFrom, io);
   const errorColor = colorFor(io, options.color, 'stderr');
@@ -87,7 +93,7 @@ async function photo(files: readonly string[], options: PhotoOptions, io: CliIo)
   );
   const shown = results.some(({ ok }) => ok);
   const printed = options.format === 'table' ? shown : results.length > 0;
-  if (printed) emit(await printers[options.format](results, reportOptions(options, io)), options.out, io);
+  if (printed) await printViews(viewsOf(results, options), options, io);
   const told = await tellFaults(looked, io, errorColor);
   if (!printed) tellNotWritten(options.out, io);
   if (without.length > 0) tellWithout(without, { ...lack, useful: results.length > 0 }, io);
@@ -160,18 +166,11 @@ const lack = {
   hint: 'docs/photo.md shows how to take a photo and what to write.',
 };
 
-type Printer = (results: readonly PhotoResult[], options: ReportOptions) => Promise<string>;
-
-async function sheets(results: readonly PhotoResult[], { units }: ReportOptions) {
-  const { photoSheet } = await import('../../report/photo-sheet.ts');
-  return results.flatMap((result) => (result.ok ? [photoSheet(result, units)] : []));
-}
-
-const printers: Record<Format, Printer> = {
-  table: async (results, options) =>
-    (await import('../../report/sheet-screen.ts')).sheetsScreen(await sheets(results, options), options),
-  markdown: async (results, options) =>
-    (await import('../../report/sheet-markdown.ts')).sheetsMarkdown(await sheets(results, options)),
-  json: async (results) => (await import('../../report/photo-json.ts')).photoJson(results),
-  csv: async (results) => (await import('../../report/photo-csv.ts')).photoCsv(results),
-};
+const viewsOf = (results: readonly PhotoResult[], { units }: PhotoOptions): Views => ({
+  sheets: async () => {
+    const { photoSheet } = await import('../../report/photo-sheet.ts');
+    return results.flatMap((result) => (result.ok ? [photoSheet(result, units)] : []));
+  },
+  json: async () => (await import('../../report/photo-json.ts')).photoJson(results),
+  csv: async () => (await import('../../report/photo-csv.ts')).photoCsv(results),
+});

@@ -3,18 +3,24 @@ import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { Agenda, Asked } from '../../paper/agenda.ts';
 import { backlogOf, needAgenda, tellLeftOut, type Backlog } from '../backlog-orders.ts';
-import { backlogFormatOption, printBacklog, type BacklogOptions } from '../backlog-paper.ts';
 import { guardInputs } from '../emit.ts';
 import { CliFault, printable, worse, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
-import { day, outOption, paperOption, shopOption } from '../options.ts';
+import { day, formatOption, outOption, paperOption, shopOption } from '../options.ts';
 import { orderFiles } from '../order-files.ts';
 import type { Session } from '../program.ts';
 import { guardPdf } from '../pdf.ts';
+import { printViews, type Format } from '../print.ts';
+import type { Paper } from '../../print/pages.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
-interface ScheduleOptions extends BacklogOptions {
+interface ScheduleOptions {
+  format: Format;
+  shop?: string;
+  out?: string;
+  paper?: Paper;
+  color: boolean;
   from?: string;
   promise?: string;
   hours?: number;
@@ -50,7 +56,7 @@ export function addSchedule(program: Command, session: Session): void {
     .addOption(
       new Option('--hours <n>', 'hours of work to be promised besides, such as 2.5').argParser(hours),
     )
-    .addOption(backlogFormatOption())
+    .addOption(formatOption())
     .addOption(paperOption())
     .addOption(shopOption())
     .addOption(outOption())
@@ -88,12 +94,12 @@ async function printSchedule(
   const agenda = agendaOf(orders, shop, from);
   const wanted = await wantedOf(options, { shop, day: from }, io);
   const asked = await askedOf(agenda, wanted, options.hours);
-  await printBacklog(
+  await printViews(
     {
-      sheet: async () =>
+      sheets: async () =>
         orders.length + asked.length === 0
-          ? undefined
-          : (await import('../../report/schedule-sheet.ts')).scheduleSheet(agenda, asked, results),
+          ? []
+          : [(await import('../../report/schedule-sheet.ts')).scheduleSheet(agenda, asked, results)],
       csv: async () => (await import('../../report/schedule-csv.ts')).scheduleCsv(agenda, asked, results),
       json: async () => (await import('../../report/schedule-json.ts')).scheduleJson(agenda, asked, results),
     },

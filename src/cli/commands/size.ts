@@ -3,14 +3,17 @@ import { Option, type Command } from 'commander';
 import type { Advice } from '../../advice/advice.ts';
 import type { Simulated } from '../../advice/simulate.ts';
 import type { Shop } from '../../order/types.ts';
-import { unreadSheet, type Sheet } from '../../report/sheet.ts';
-import type { Format, ReportOptions, SizeResult } from '../../report/types.ts';
-import { emit, guardInputs, tellNotWritten } from '../emit.ts';
+import { unreadSheet } from '../../report/sheet.ts';
+import type { ReportOptions, SizeResult } from '../../report/types.ts';
+import type { Paper } from '../../print/pages.ts';
+import { guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { failed, namesOf, readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
-import { formatOption, outOption, shopOption, unitsOption, whole } from '../options.ts';
+import { formatOption, outOption, paperOption, shopOption, unitsOption, whole } from '../options.ts';
 import { tellFaults } from '../problems.ts';
+import { guardPdf } from '../pdf.ts';
+import { printViews, type Format, type Views } from '../print.ts';
 import type { Session } from '../program.ts';
 import { colorFor, reportOptions } from '../screen.ts';
 import { shopOf } from '../shop.ts';
@@ -29,6 +32,7 @@ interface SizeOptions {
   simulate?: number | true;
   seed?: number;
   out?: string;
+  paper?: Paper;
   color: boolean;
 }
 
@@ -58,6 +62,7 @@ export function addSize(program: Command, session: Session): void {
     .option('--why', 'show every judgement and how the numbers were found')
     .option('--all', 'show every cinch that passes, and all that do not')
     .addOption(formatOption())
+    .addOption(paperOption())
     .addOption(unitsOption())
     .addOption(shopOption())
     .addOption(simulateOption())
@@ -92,6 +97,7 @@ async function size(files: readonly string[], options: SizeOptions, io: CliIo): 
     throw new CliFault('--seed goes with --simulate: nothing else is drawn at random');
   }
   const names = namesOf(files, io, 'size');
+  guardPdf(options, io);
   guardInputs(options.out, [...names, options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
@@ -99,9 +105,7 @@ async function size(files: readonly string[], options: SizeOptions, io: CliIo): 
   const results = await sizeAll(entries, shop, options);
   // On the screen the messages say all there is to say about orders that could not be read.
   const useful = options.format !== 'table' || results.some(({ ok }) => ok);
-  if (useful) {
-    emit(await printers[options.format](results, reportOptions(options, io)), options.out, io);
-  }
+  if (useful) await printViews(viewsOf(results, reportOptions(options, io)), options, io);
   const told = await tellFaults(entries, io, errorColor);
   if (!useful) tellNotWritten(options.out, io);
   if (told !== exit.good) return told;
@@ -141,18 +145,11 @@ async function simulatedFor(advice: Advice, options: SizeOptions): Promise<reado
     .map(({ candidate }) => simulateClearance(candidate, advice.facts, { draws, seed }));
 }
 
-async function sheetsOf(results: readonly SizeResult[], options: ReportOptions): Promise<Sheet[]> {
-  const { sizeSheet } = await import('../../report/size-sheet.ts');
-  return results.map((result) => (result.ok ? sizeSheet(result, options) : unreadSheet(result)));
-}
-
-type Printer = (results: readonly SizeResult[], options: ReportOptions) => Promise<string>;
-
-const printers: Record<Format, Printer> = {
-  table: async (results, options) =>
-    (await import('../../report/sheet-screen.ts')).sheetsScreen(await sheetsOf(results, options), options),
-  json: async (results) => (await import('../../report/size-json.ts')).sizeJson(results),
-  csv: async (results) => (await import('../../report/size-csv.ts')).sizeCsv(results),
-  markdown: async (results, options) =>
-    (await import('../../report/sheet-markdown.ts')).sheetsMarkdown(await sheetsOf(results, options)),
-};
+const viewsOf = (results: readonly SizeResult[], options: ReportOptions): Views => ({
+  sheets: async () => {
+    const { sizeSheet } = await import('../../report/size-sheet.ts');
+    return results.map((result) => (result.ok ? sizeSheet(result, options) : unreadSheet(result)));
+  },
+  json: async () => (await import('../../report/size-json.ts')).sizeJson(results),
+  csv: async () => (await import('../../report/size-csv.ts')).sizeCsv(results),
+});

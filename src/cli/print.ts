@@ -1,0 +1,53 @@
+/** One result, many forms: sheets for readers, rows for spreadsheets, JSON for scripts; each is made when it is asked for. */
+import type { Paper } from '../print/pages.ts';
+import type { Sheet } from '../report/sheet.ts';
+import { emit, tellNotWritten } from './emit.ts';
+import type { CliIo } from './io.ts';
+import { emitPdf } from './pdf.ts';
+import { reportOptions } from './screen.ts';
+
+export const formats = ['table', 'markdown', 'html', 'pdf', 'json', 'csv'] as const;
+export type Format = (typeof formats)[number];
+
+export interface Views {
+  /** None where there is nothing to tell. */
+  readonly sheets: () => Promise<readonly Sheet[]>;
+  readonly json: () => Promise<string>;
+  /** Undefined where a table would say nothing. */
+  readonly csv?: (() => Promise<string>) | undefined;
+}
+
+export interface Target {
+  readonly format: Format;
+  readonly out?: string | undefined;
+  readonly paper?: Paper | undefined;
+  readonly color: boolean;
+  readonly units?: 'in' | 'cm' | undefined;
+  /** The day a PDF says it was written. */
+  readonly day?: string | undefined;
+}
+
+/** Prints in the format asked for; says so where there was nothing to print. */
+export async function printViews(views: Views, target: Target, io: CliIo): Promise<void> {
+  const { format, out, paper, day = io.today() } = target;
+  if (format === 'json') emit(await views.json(), out, io);
+  else if (format === 'csv') emit((await views.csv?.()) ?? '', out, io);
+  else {
+    const sheets = await views.sheets();
+    if (sheets.length === 0) tellNotWritten(out, io);
+    else if (format === 'pdf') await emitPdf(sheets, { out, paper, day }, io);
+    else emit(await onSheets[format](sheets, target, io), out, io);
+  }
+}
+
+type OnSheets = (sheets: readonly Sheet[], target: Target, io: CliIo) => Promise<string>;
+
+const onSheets: Readonly<Record<'table' | 'markdown' | 'html', OnSheets>> = {
+  table: async (sheets, { units = 'in', color, out }, io) =>
+    (await import('../report/sheet-screen.ts')).sheetsScreen(
+      sheets,
+      reportOptions({ units, color, out }, io),
+    ),
+  markdown: async (sheets) => (await import('../report/sheet-markdown.ts')).sheetsMarkdown(sheets),
+  html: async (sheets) => (await import('../report/sheet-html.ts')).sheetsHtml(sheets),
+};
