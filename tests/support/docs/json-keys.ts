@@ -18,7 +18,7 @@ const commands: readonly (readonly string[])[] = [
   ['quote', `${orders}/12-wants-passes.yaml`, `${orders}/17-colors.yaml`],
   ['ticket', `${orders}/02-everything-measured.yaml`, `${orders}/07-saddle-rolls.yaml`],
   ['materials', orders],
-  ['schedule', orders, '--hours', '3'],
+  ['schedule', `${orders}/10-nothing-passes.yaml`, `${orders}/16-several-orders.yaml`, '--hours', '3'],
   ['learn', 'examples/outcomes.csv'],
 ];
 
