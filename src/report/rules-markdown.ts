@@ -1,4 +1,4 @@
-/** The rules as a document; docs/rules.md is this of all rules. */
+/** The rules as a document of Markdown. */
 import type { AnyRule } from '../rules/rule.ts';
 import { canText, evidenceText, mayRefuse } from './about-rules.ts';
 import { document, escaped, list, table } from './markdown.ts';

@@ -1,4 +1,4 @@
-/** The figures of a run as they are put into docs/trust.md. */
+/** The figures of a run as a table. */
 import { table } from '../../src/report/markdown.ts';
 import type { Figures } from './fuzz.ts';
 

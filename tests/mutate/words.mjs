@@ -1,5 +1,5 @@
 /** Leaves out of the mutants what other tests hold: sentences shown to people, and what a rule says of itself. */
-/** What stands about a rule besides its judging: docs/rules.md shows it byte for byte, and examples are tests themselves. */
+/** What stands about a rule besides its judging: golden cases show it byte for byte, and examples are tests themselves. */
 const aboutRules = ['id', 'question', 'evidence', 'examples', 'since'];
 
 const isSentence = (text) => /\S\s+\S|^\s|\s$/.test(text);

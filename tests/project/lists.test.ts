@@ -118,7 +118,7 @@ describe('on horses and cinches drawn at random', () => {
           (part) => typeof part === 'string' || Number.isFinite(part.value),
         ),
       ).toBe(true);
-      // What a rule reads and looks at is told in docs/rules.md, and without it nothing is judged: it must see no more.
+      // What a rule reads and looks at is told by `rules`, and without it nothing is judged: it must see no more.
       const narrow = rule.judge(only(facts, rule.reads), only(candidate, rule.looks));
       expect([narrow.judgement, narrow.margin]).toEqual([judgement, margin]);
     }

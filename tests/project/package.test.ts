@@ -174,7 +174,7 @@ describe('dependencies', () => {
 });
 
 /** What contributors read, by name. */
-const pages = ['README.md', 'DEVELOPERS.md', 'docs/adding.md'].map(
+const pages = ['README.md', 'DEVELOPERS.md'].map(
   (file) => [file, fs.readFileSync(path.join(repo, file), 'utf8')] as const,
 );
 

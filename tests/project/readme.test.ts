@@ -2,6 +2,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { commandNames } from '../../src/cli/program.ts';
 import { examplesIn, playground, Shell, type Example } from '../support/console.ts';
 import { rewrite, type Shown } from '../support/follow.ts';
 import { repo } from '../support/run-cli.ts';
@@ -25,6 +26,19 @@ test('README.md exists and has console examples', () => {
     readme?.examples.length,
     'README.md has no ```console block with a "$ cinchwright" line',
   ).toBeGreaterThan(0);
+});
+
+test('they are short: fourteen pages of 19 000 words, and README.md of 120 lines', () => {
+  const words = documents.map(({ file }) => (read(file) ?? '').split(/\s+/).length - 1);
+  expect(documents.length).toBeLessThanOrEqual(14);
+  expect(words.reduce((sum, count) => sum + count, 0)).toBeLessThanOrEqual(19_000);
+  expect(read('README.md')?.split('\n').length).toBeLessThanOrEqual(120);
+});
+
+test('docs/guide.md shows every command', () => {
+  const guide = read('docs/guide.md') ?? '';
+  const used = commandNames.filter((name) => name === 'help' || guide.includes(`cinchwright ${name} `));
+  expect(used).toEqual(commandNames);
 });
 
 /** Links of a text to files of this project that are not there. */

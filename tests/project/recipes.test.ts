@@ -1,4 +1,4 @@
-/** Every recipe of docs/recipes.md does what it says: its files are saved, its commands typed, their output compared. */
+/** Every recipe of docs/scripts.md does what it says: its files are saved, its commands typed, their output compared. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -8,7 +8,7 @@ import { commandsOf, recipesIn, toolsOf, type Recipe } from '../support/recipes.
 import { repo } from '../support/run-cli.ts';
 import { installed } from '../support/shells.ts';
 
-const file = path.join(repo, 'docs', 'recipes.md');
+const file = path.join(repo, 'docs', 'scripts.md');
 const markdown = fs.readFileSync(file, 'utf8');
 const recipes = recipesIn(markdown);
 /** With UPDATE_GOLDEN=1 the outputs in the document are written anew: read the difference before you commit it. */
@@ -26,7 +26,7 @@ function possible(recipe: Recipe): boolean {
 
 const all: Shown[] = [];
 
-describe('docs/recipes.md', () => {
+describe('docs/scripts.md', () => {
   test('has recipes', () => {
     expect(recipes.length).toBeGreaterThan(3);
   });

@@ -70,8 +70,8 @@ const starters = [
   'tests/bench/backlog.ts', // judged by nothing that is printed
   'tests/bench/main.ts',
   'tests/fuzz/main.ts', // itself
-  'tests/project/csv-doc.test.ts', // Python
   'tests/project/package.test.ts', // npm
+  'tests/project/scripts-doc.test.ts', // Python
   'tests/support/recipes.ts',
   'tests/support/shells.ts', // no program of ours
   'tests/support/start.ts',

@@ -163,3 +163,10 @@ test('such uses are found', () => {
   const ast = ts.createSourceFile('x.ts', text, ts.ScriptTarget.ES2023, true);
   expect(touches({ name: 'x.ts', text, ast })).toHaveLength(3);
 });
+
+test('no source reaches for the network, another program, or code made of text', () => {
+  const reaching =
+    /['"](?:node:)?(?:https?|http2|net|dns|tls|dgram|vm|repl|child_process|cluster|inspector)(?:\/\w+)?['"]|\b(?:fetch|eval|WebSocket|XMLHttpRequest|EventSource)\(|new Function\(/;
+  const found = sourceFiles.filter(({ text: code }) => reaching.test(code)).map(({ name }) => name);
+  expect(found).toEqual([]);
+});

@@ -140,7 +140,7 @@ export function askFigure({ count, seed, strata, uncut }: Asking): Figure {
 
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 
-/** The figure in a sentence, as docs/ask.md has it. */
+/** The figure in a sentence, as docs/learn.md has it. */
 const figureText = ({ orders, unasked, any, first, more, error }: Figure): string =>
   `${orders} orders with at least two questions open: ${percent(unasked)} clear and reach with nothing asked, ${percent(any)} after any one question, ${percent(first)} after the first; ${percent(more)} more, give or take ${percent(error)}`;
 

@@ -1,4 +1,4 @@
-/** Recipes of docs/recipes.md: files to save and commands to type, section by section, run by a real shell. */
+/** Recipes of docs/scripts.md: files to save and commands to type, section by section, run by a real shell. */
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';

@@ -1,5 +1,5 @@
 /** docs/files.md: every key of the order file and of the shop file, from the same definition that checks them. */
-import { document, escaped } from '../../../src/report/markdown.ts';
+import { document, escaped, list } from '../../../src/report/markdown.ts';
 import { run } from '../run-cli.ts';
 
 interface Shape {
@@ -26,31 +26,40 @@ interface Key {
 export async function filesDoc(): Promise<string> {
   return document([
     '# Keys of the files',
-    'Keys in bold must be there, those of a block where the block is. Lengths take a unit: in, cm, mm, ft, and for heights hands (`15.1 hh`). An editor that knows JSON Schema completes and checks them: `cinchwright schema order` and `cinchwright schema shop` print it.',
+    'Keys in bold must be there, those of a block where the block is; `[]` stands for each entry of a list. In brackets: the words allowed, the bounds, or an example. Lengths take a unit: in, cm, mm, ft, and for heights hands (`15.1 hh`). A place on a photo is `[from the left, from the top]` in pixels. For an editor that completes and checks them: `cinchwright schema order` and `schema shop`.',
     '## Order file',
-    'An order needs the height or the heart girth of the horse. Several orders in one file are parted by a line `---`; JSON does as well, also with one order a line.',
-    await tableOf('order'),
+    'An order needs the height or the heart girth of the horse. A line `---` parts several orders in one file; JSON works too, also with one order a line.',
+    await keysOfFile('order'),
     '## Shop file',
-    'What it leaves out of `model` keeps its default, see [numbers.md](numbers.md). `examples/shop.yaml` is a whole one, the same that is built in.',
-    await tableOf('shop'),
+    '`examples/shop.yaml` is a whole one, the same that is built in. `model` sets [numbers](numbers.md); `learned` is written by `cinchwright learn`.',
+    await keysOfFile('shop'),
   ]);
 }
 
-async function tableOf(kind: string): Promise<string> {
+async function keysOfFile(kind: string): Promise<string> {
   const { stdout } = await run(['schema', kind]);
-  const rows = keysOf(JSON.parse(stdout) as Shape, '').map(({ path, needed, shape }) => {
-    const name = needed ? `**\`${path}\`**` : `\`${path}\``;
-    return `| ${name} | ${escaped(shape.description ?? '')} | ${escaped(valuesOf(shape))} |`;
-  });
-  return ['| key | what it is | values |', '| --- | --- | --- |', ...rows].join('\n');
+  return list(
+    keysOf(JSON.parse(stdout) as Shape, '').map(({ path, needed, shape }) => {
+      const name = needed ? `**\`${path}\`**` : `\`${path}\``;
+      const values = valuesOf(shape);
+      return `${name}: ${escaped(aboutOf(shape))}${values === '' ? '' : ` (${escaped(values)})`}`;
+    }),
+  );
 }
+
+/** A mark on the photo is a place: how places are written is said once. */
+const aboutOf = ({ description = '' }: Shape): string => description.replace(/, as \[from the left.*$/, '');
+
+/** Blocks that are told elsewhere. */
+const elsewhere = ['model', 'learned'];
+/** A longer list of words is cut: the program itself names the nearest right ones. */
+const mostWords = 25;
 
 /** Keys in the order of the schema, those of a block after it; `[]` stands for each entry of a list. */
 function keysOf(shape: Shape, before: string): Key[] {
   const { properties = {}, required = [] } = shape;
   return Object.entries(properties).flatMap(([name, inner]) => {
-    // The numbers of the model have a page of their own.
-    if (before === '' && name === 'model') return [{ path: name, needed: false, shape: inner }];
+    if (before === '' && elsewhere.includes(name)) return [{ path: name, needed: false, shape: inner }];
     const path = before === '' ? name : `${before}.${name}`;
     return [{ path, needed: required.includes(name), shape: inner }, ...insideOf(inner, path)];
   });
@@ -78,17 +87,35 @@ function valuesOf({
   pattern,
   properties,
 }: Shape): string {
-  if (words !== undefined) return words.join(', ');
-  if (examples !== undefined) return `such as ${examples.join(', ')}`;
-  if (anyOf.length > 0) return [...new Set(anyOf.map(valuesOf).filter((text) => text !== ''))].join('; or ');
-  if (items !== undefined) return `a list: ${valuesOf(items) || 'of these'}`;
+  if (words !== undefined)
+    return words.length > mostWords ? `${words.slice(0, 3).join(', ')} ...` : words.join(', ');
+  if (examples !== undefined) return examples.join(', ');
+  if (anyOf.length > 0) return anyOfText(anyOf);
+  if (items !== undefined) return listText(items);
   if (properties !== undefined) return '';
-  if (minimum !== undefined && maximum !== undefined) return `${String(minimum)} to ${String(maximum)}`;
+  if (minimum !== undefined && maximum !== undefined) return `${String(minimum)}–${String(maximum)}`;
   return plainOf({ type, pattern });
+}
+
+/** One value or a list of such: the values are told once. */
+function anyOfText(shapes: readonly Shape[]): string {
+  const single = shapes.map(valuesOf);
+  const list = shapes.findIndex(
+    ({ items }, i) => items !== undefined && i > 0 && valuesOf(items) === single[i - 1],
+  );
+  if (list > 0) return [single[list - 1] ?? '', 'or a list'].filter((text) => text !== '').join('; ');
+  return [...new Set(single.filter((text) => text !== ''))].join('; or ');
+}
+
+/** What is in a list; of numbers, such as a place in pixels, the description says it. */
+function listText(items: Shape): string {
+  if (items.minimum !== undefined || items.items !== undefined) return '';
+  const inner = valuesOf(items);
+  return inner === '' ? '' : `a list: ${inner}`;
 }
 
 function plainOf({ type, pattern }: Pick<Shape, 'type' | 'pattern'>): string {
   if (type === 'boolean') return 'true or false';
-  if (pattern?.startsWith(String.raw`^\d{4}-`) === true) return 'a day, such as 2026-12-18';
-  return type === undefined ? '' : 'text';
+  if (pattern?.startsWith(String.raw`^\d{4}-`) === true) return '2026-12-18';
+  return '';
 }

@@ -2,18 +2,13 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { format } from 'prettier';
-import { rulesMarkdown } from '../../../src/report/rules-markdown.ts';
-import { rules } from '../../../src/rules/registry.ts';
 import { defaultShopSource } from '../generate-shop.ts';
 import { repo, run } from '../run-cli.ts';
-import { columnsDoc } from './columns-doc.ts';
-import { commandsDoc } from './commands-doc.ts';
-import { dependenciesDoc } from './dependencies-doc.ts';
-import { errataDoc } from './errata-doc.ts';
+import { filled } from './blocks.ts';
 import { filesDoc } from './files-doc.ts';
 import { manPage } from './man-page.ts';
 import { numbersDoc } from './numbers-doc.ts';
-import { roomsDoc } from './rooms-doc.ts';
+import { rulesDoc } from './rules-doc.ts';
 import { sourcesDoc } from './sources-doc.ts';
 
 export interface Generated {
@@ -29,6 +24,15 @@ const doc = (name: string, from: string, make: () => string | Promise<string>): 
   text: async () => format(notice(from) + (await make()), { parser: 'markdown' }),
 });
 
+const style = { singleQuote: true, printWidth: 110 };
+
+/** A page written by hand, but for its blocks. */
+const page = (file: string): Generated => ({
+  file,
+  text: async () =>
+    format(await filled(fs.readFileSync(path.join(repo, file), 'utf8')), { ...style, parser: 'markdown' }),
+});
+
 /** A picture of an invented order, as `draw` makes it. */
 const picture = (name: string, args: readonly string[]): Generated => ({
   file: `docs/pictures/${name}.svg`,
@@ -41,15 +45,13 @@ export const generated: readonly Generated[] = [
     file: 'src/stock/default-shop.ts',
     text: () => defaultShopSource(fs.readFileSync(path.join(repo, 'examples', 'shop.yaml'), 'utf8')),
   },
-  doc('rules', 'src/rules', () => rulesMarkdown(rules)),
-  doc('sources', 'src/sources/sources.ts', sourcesDoc),
-  doc('errata', 'src/sources/errata.ts', errataDoc),
-  doc('numbers', 'src/sources/numbers.ts', numbersDoc),
-  doc('columns', 'src/backlog/columns.ts', columnsDoc),
+  doc('rules', 'src/rules', rulesDoc),
+  doc('sources', 'src/sources', sourcesDoc),
+  doc('numbers', 'src/sources', numbersDoc),
   doc('files', 'the schemas of order and shop files', filesDoc),
-  doc('rooms', 'tests/project/rooms.ts', roomsDoc),
-  doc('dependencies', 'package.json and package-lock.json', dependenciesDoc),
-  doc('commands', "the program's own help", commandsDoc),
+  page('docs/photo.md'),
+  page('docs/scripts.md'),
+  page('DEVELOPERS.md'),
   {
     file: 'docs/cinchwright.1',
     text: async () => `.\\" Generated from the program's own help by "npm run generate".\n${await manPage()}`,

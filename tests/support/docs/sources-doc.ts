@@ -1,7 +1,7 @@
-/** docs/sources.md: every source once, how it is known, and what rests on it. */
-import { document, escaped, table } from '../../../src/report/markdown.ts';
+/** docs/sources.md: every source once and how it is known, then where sources disagree. */
+import { document, escaped, list } from '../../../src/report/markdown.ts';
+import { errata } from '../../../src/sources/errata.ts';
 import { sourceList } from '../../../src/sources/sources.ts';
-import { citations, type Citation } from './citations.ts';
 
 const kinds = {
   choice: 'Our own choices',
@@ -12,40 +12,28 @@ const kinds = {
   table: 'Tables, formulas and data',
 } as const;
 
-const many = 4;
-
 /** Text of docs/sources.md. */
-export function sourcesDoc(): string {
-  const cited = citations();
-  return document([
+export const sourcesDoc = (): string =>
+  document([
     '# Sources',
-    'What anything here rests on. "How known" says how near we came to the text: `seen` was opened, `seen second-hand` is quoted by a text that was opened, `memory` is recalled and not looked up, `derived` was computed from a published formula or by ourselves, `unwritten` has no text. A source without an entry under "Used by" is named in the comment of a formula or checks it in the tests.',
-    'Where sources disagree stands in [errata](errata.md).',
+    'What the numbers, rules and tests rest on. How near we came to the text: opened, unless brackets say otherwise. Second-hand means quoted by a text we opened; memory means recalled and not looked up; derived means worked out from a published formula or by us; unwritten means there is no text.',
     ...Object.entries(kinds).flatMap(([kind, heading]) => [
       `## ${heading}`,
-      table(
-        ['Name', 'What', 'Where', 'How known', 'Used by'],
+      list(
         sourceList
           .filter((source) => source.kind === kind)
-          .map(({ id, title, year, where, how }) => [
-            `\`${id}\``,
-            escaped(title),
-            escaped([where, year].filter((part) => part !== undefined).join(', ')),
-            how,
-            usedBy(cited.filter(({ source }) => source === id)),
-          ]),
+          .map(({ id, title, year, where, how }) => {
+            const parts = [title, where, year].filter((part) => part !== undefined);
+            return `\`${id}\` ${escaped(parts.join(', '))}${how === 'seen' ? '' : ` (${how.replace('seen ', '')})`}`;
+          }),
       ),
     ]),
+    '## Where sources disagree',
+    'Both sides stay as they are; nothing is bent to make them agree.',
+    list(
+      errata.map(
+        ({ id, sources, says, here }) =>
+          `**${id}.** ${escaped(says)} Here: ${escaped(here)} (${sources.map((name) => `\`${name}\``).join(', ')})`,
+      ),
+    ),
   ]);
-}
-
-function usedBy(cited: readonly Citation[]): string {
-  return (['rules', 'numbers', 'facts', 'errata'] as const)
-    .map((by) => {
-      const names = [...new Set(cited.filter((entry) => entry.by === by).map(({ name }) => name))];
-      if (names.length === 0) return '';
-      return `${by}: ${names.length > many ? `${names.length} of them` : names.join(', ')}`;
-    })
-    .filter((part) => part !== '')
-    .join('; ');
-}

@@ -1,0 +1,33 @@
+/** Parts of hand-written pages that are made of code: what stands between `<!-- made: NAME -->` and `<!-- end -->`. */
+import { howToTakePhoto } from '../../../src/report/ask-words.ts';
+import { backlogColumns, csvColumns } from './columns.ts';
+import { jsonKeys } from './json-keys.ts';
+import { limits } from './limits.ts';
+import { packages } from './packages.ts';
+import { roomLines } from './rooms.ts';
+
+const blocks: Readonly<Record<string, () => string | Promise<string>>> = {
+  'backlog columns': backlogColumns,
+  'csv columns': csvColumns,
+  'how to take a photo': () => howToTakePhoto.map((step, i) => `${String(i + 1)}. ${step}`).join('\n'),
+  'json keys': jsonKeys,
+  limits,
+  packages,
+  rooms: roomLines,
+};
+
+const block = /(<!-- made: ([\w ]+) -->\n)[^]*?(<!-- end -->)/g;
+
+/** A page with its blocks made anew. Throws when there is none, or one of an unknown name. */
+export async function filled(page: string): Promise<string> {
+  const made = new Map<string, string>();
+  for (const [, , name = ''] of page.matchAll(block)) {
+    const make = blocks[name];
+    if (make === undefined) throw new Error(`nothing makes a block "${name}"`);
+    made.set(name, await make());
+  }
+  if (made.size === 0) throw new Error('no block to fill');
+  const parts = page.split(block);
+  // Every fourth part is text between blocks; then come a start, its name and an end.
+  return parts.map((part, i) => (i % 4 === 2 ? `\n${made.get(part) ?? ''}\n\n` : part)).join('');
+}

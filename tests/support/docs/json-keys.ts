@@ -1,0 +1,67 @@
+/** The keys of the JSON that each command prints, gathered from what it prints of the examples. */
+import { run } from '../run-cli.ts';
+
+/** Keys, each with the keys under it; a list has the keys of all its entries together. */
+type Keys = Map<string, { readonly under: Keys; isList: boolean }>;
+
+const orders = 'examples/orders';
+const commands: readonly (readonly string[])[] = [
+  [
+    'size',
+    `${orders}/01-height-only.yaml`,
+    `${orders}/10-nothing-passes.yaml`,
+    `${orders}/11-wants-refused.yaml`,
+  ],
+  ['check', `${orders}/08-elbow-gall.yaml`, `${orders}/12-wants-passes.yaml`],
+  ['photo', `${orders}/25-photo.yaml`],
+  ['ask', `${orders}/03-pony.yaml`, '--draws', '8'],
+  ['quote', `${orders}/12-wants-passes.yaml`, `${orders}/17-colors.yaml`],
+  ['ticket', `${orders}/02-everything-measured.yaml`, `${orders}/07-saddle-rolls.yaml`],
+  ['materials', orders],
+  ['schedule', `${orders}/10-nothing-passes.yaml`, `${orders}/16-several-orders.yaml`, '--hours', '3'],
+  ['learn', 'examples/outcomes.csv'],
+];
+
+/** One line a command: `a` is a value, `a[]` a list, `a {b c}` has keys of its own; a spec is written out once. */
+export async function jsonKeys(): Promise<string> {
+  const lines: string[] = [];
+  const told = new Map<string, string>();
+  for (const args of commands) {
+    const { stdout } = await run([...args, '--format', 'json']);
+    const keys: Keys = new Map();
+    gather(keys, JSON.parse(stdout));
+    keys.delete('schema');
+    const text = keysText(keys, told);
+    lines.push(`${args[0] ?? ''}: ${text.replaceAll(/style strands layers [^{}]*\{\.\.\.\}/g, '(a spec)')}`);
+  }
+  return ['```text', ...lines.flatMap(wrapped), '```'].join('\n');
+}
+
+function gather(keys: Keys, value: unknown): void {
+  if (Array.isArray(value)) for (const each of value) gather(keys, each);
+  else if (typeof value === 'object' && value !== null)
+    for (const [name, inner] of Object.entries(value)) {
+      const at = keys.get(name) ?? { under: new Map(), isList: false };
+      at.isList ||= Array.isArray(inner);
+      keys.set(name, at);
+      // What is wrong with a file is the same everywhere, and told once.
+      if (name !== 'error') gather(at.under, inner);
+    }
+}
+
+/** Keys of a block that was told before, under the same name and with the same keys, are not told again. */
+function keysText(keys: Keys, told: Map<string, string>): string {
+  const one = ([name, { under, isList }]: [string, { readonly under: Keys; isList: boolean }]): string => {
+    const head = `${/^[\w-]+$/.test(name) ? name : `"${name}"`}${isList ? '[]' : ''}`;
+    if (under.size === 0) return head;
+    const inner = keysText(under, told);
+    if (told.get(name) === inner && under.size > 2) return `${head} {...}`;
+    told.set(name, inner);
+    return `${head} {${inner}}`;
+  };
+  return [...keys].map(one).join(' ');
+}
+
+/** Lines of at most 110 signs, those after the first set in. */
+const wrapped = (line: string): string[] =>
+  line.match(/(?=\S).{1,108}(?=\s|$)/g)?.map((part, i) => (i === 0 ? part : `  ${part}`)) ?? [];

@@ -1,0 +1,27 @@
+/** What is too much for the program, from the code that says no. */
+import { mostDraws } from '../../../src/cli/commands/size.ts';
+import { drawnLimits } from '../../../src/cli/draw/photo-pixels.ts';
+import { pictureLimits } from '../../../src/cli/photo/picture.ts';
+import { mostBytes } from '../../../src/cli/text-file.ts';
+import { deepest, mostBrackets } from '../../../src/order/bottomless.ts';
+import { orderJsonSchema } from '../../../src/order/json-schema.ts';
+import { mostProblems } from '../../../src/order/load.ts';
+import { longestFound } from '../../../src/order/problem.ts';
+import { mostNodes } from '../../../src/order/walk.ts';
+import { list } from '../../../src/report/markdown.ts';
+
+const millions = (count: number): string => `${String(count / 1e6)} million`;
+const megabytes = (bytes: number): string => `${String(bytes / 1e6)} MB`;
+
+/** One limit a line. */
+export function limits(): string {
+  const { properties } = orderJsonSchema() as { properties: Record<string, { maxLength?: number }> };
+  const most = (key: string): string => String(properties[key]?.maxLength);
+  return list([
+    `a file read whole: ${megabytes(mostBytes)}; of a file, ${String(mostNodes)} values, ${String(deepest)} deep, ${String(mostBrackets)} open brackets`,
+    `errors told of a file: ${String(mostProblems)}, quoting ${String(longestFound)} characters`,
+    `a name or other text: ${most('order')} characters on one line; notes: ${most('notes')}`,
+    `a picture: ${megabytes(pictureLimits.bytes)} and ${millions(pictureLimits.pixels)} pixels; to draw on, ${millions(drawnLimits.pixels)}`,
+    `draws of \`size --simulate\`: ${String(mostDraws)}`,
+  ]);
+}

