@@ -27,7 +27,15 @@ export function formatByEnding(command: Command): void {
   if (typeof out !== 'string' || option === undefined) return;
   if (command.getOptionValueSource('format') !== 'default') return;
   const format = formatOf[/\.(\w+)$/.exec(out)?.[1]?.toLowerCase() ?? ''];
-  if (format === undefined) return;
+  if (format === undefined) {
+    if (!/\.\w+$/.test(out) || /\.(?:txt|text)$/i.test(out)) return;
+    throw new CliFault(
+      `nothing is printed as ${printable(/\.\w+$/.exec(out)?.[0] ?? '')}: --out names ${printable(out)}`,
+      {
+        hint: 'End the name in .txt, .md, .html, .pdf, .json or .csv, or name a --format.',
+      },
+    );
+  }
   const { words = [] } = (option.parseArg ?? {}) as Partial<WordReader>;
   if (!words.includes(format)) {
     throw new CliFault(`${command.name()} cannot print ${format}: --out names ${printable(out)}`, {

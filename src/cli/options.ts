@@ -39,17 +39,16 @@ export function whole(option: string, min: number, max: number): (text: string) 
 /** --format, table by default; in all forms, or all but some. */
 export function formatOption(...without: readonly Format[]): Option {
   const words = formats.filter((format) => !without.includes(format));
-  return new Option('--format <name>', `print as ${words.join(', ')}`)
-    .default('table', 'table')
+  return new Option('--format <name>', `${words.join(', ')} (default table)`)
+    .default('table')
     .argParser(word('--format', words));
 }
 
 /** --paper, for PDF. */
 export const paperOption = (): Option =>
-  new Option(
-    '--paper <size>',
-    `size of a PDF's pages: ${paperSizes.join(' or ')} (default: letter)`,
-  ).argParser(word('--paper', paperSizes));
+  new Option('--paper <size>', `PDF pages: ${paperSizes.join(' or ')} (default letter)`).argParser(
+    word('--paper', paperSizes),
+  );
 
 /** A day of the calendar. */
 export function day(option: string): (text: string) => string {
@@ -62,19 +61,17 @@ export function day(option: string): (text: string) => string {
 }
 
 /** --units, inches by default; they change what is printed, never what is read. */
-export const unitsOption = (text = 'print lengths in in or cm (JSON and CSV are always inches)'): Option =>
-  new Option('--units <name>', text).default('in', 'in').argParser(word('--units', unitNames));
+export const unitsOption = (text = 'in or cm (default in; JSON and CSV stay in inches)'): Option =>
+  new Option('--units <name>', text).default('in', '').argParser(word('--units', unitNames));
 
 /** --date of a paper, today by default. */
 export const dateOption = (): Option =>
-  new Option('--date <day>', 'day it is written, such as 2026-12-18 (default: today)').argParser(
-    day('--date'),
-  );
+  new Option('--date <day>', 'day on it, such as 2026-12-18 (default today)').argParser(day('--date'));
 
 /** --shop, the built-in one by default. */
 export const shopOption = (): Option =>
-  new Option('--shop <file>', 'shop file with stock, house rules and model (default: the built-in shop)');
+  new Option('--shop <file>', 'your buckles, cord and numbers (default: built-in shop)');
 
 /** --out. */
 export const outOption = (): Option =>
-  new Option('--out <file>', 'write to a file instead of the screen; its ending names the format');
+  new Option('--out <file>', 'write to a file; its ending picks the format');

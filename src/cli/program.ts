@@ -18,6 +18,8 @@ import { addSchema } from './commands/schema.ts';
 import { addSize } from './commands/size.ts';
 import { addTicket } from './commands/ticket.ts';
 import type { ExitCode } from './fault.ts';
+import { guardOut } from './guard-out.ts';
+import { helpText } from './help-text.ts';
 import type { CliIo } from './io.ts';
 import { colorFor, widthFor } from './screen.ts';
 import { version } from './version.ts';
@@ -67,46 +69,26 @@ export const commandNames: readonly string[] = [
 ];
 
 const after = `
-Exit codes:
-  0  all good
-  1  at least one order has no spec that passes its hard rules,
-     or a cinch that was checked does not pass
-  2  the command line is wrong
-  3  an input file cannot be read or is invalid (the rest are still done)
-  130  stopped before the end, by Ctrl-C or the like
-
-Examples:
-  cinchwright new order.yaml          start an order
-  cinchwright size order.yaml         which cinch, and why
-  cinchwright check order.yaml        judge the cinch in use or asked for
-  cinchwright photo order.yaml        what its side photo gives
-  cinchwright ask order.yaml          what to ask the customer
-  cinchwright backlog orders/         a whole folder, one row an order
-  cinchwright quote order.yaml        what it costs, and when it can be ready
-  cinchwright ticket order.yaml       the paper for the bench
-  cinchwright materials orders/       what to pull, buy and cut
-  cinchwright schedule orders/        what is done when, and what is late
-  cinchwright learn outcomes.yaml     what came of earlier cinches
-  cinchwright draw order.yaml --out cinch.svg
-                                      the cinch on the horse, to scale
-  cinchwright size --help             everything "size" can do`;
+Exit codes
+  0    done
+  1    for at least one order no cinch passes, or a cinch checked is ruled out
+  2    bad command line
+  3    bad input file; the others are still done
+  130  stopped by Ctrl-C`;
 
 /** The whole command line, ready to parse; what it prints goes to the session's machine. */
 export function buildProgram(session: Session): Command {
   const { io } = session;
   const program = new Command('cinchwright')
-    .description('Finds the mohair cinch that suits a horse, a saddle and the work, from an order file.')
+    .description('Sizes mohair western cinches from order files. Short list: cinchwright')
     .version(version, '-v, --version', 'print the version')
-    .option('--no-color', 'print without colors')
+    .option('--no-color', 'no colors')
+    .option('--force', 'write over a file that is not ours')
     .helpOption('-h, --help', 'show this help')
     .usage('<command> [options]')
     .helpCommand(false)
     .addHelpText('after', after)
-    .configureHelp({
-      showGlobalOptions: true,
-      subcommandTerm: (command) =>
-        `${command.name()} ${command.usage().replace(/^\[options\] ?/, '')}`.trim(),
-    })
+    .configureHelp({ formatHelp: helpText })
     .configureOutput({
       writeOut: io.stdout,
       writeErr: io.stderr,
@@ -119,6 +101,7 @@ export function buildProgram(session: Session): Command {
     .exitOverride()
     .hook('preAction', async (_, command) => {
       formatByEnding(command);
+      guardOut(command, io);
       const { color } = command.optsWithGlobals<{ color: boolean }>();
       if (!colorFor(io, color) && !colorFor(io, color, 'stderr')) return;
       await (await import('../report/pen.ts')).loadColors();

@@ -1,6 +1,7 @@
 /** One run of the program: arguments in, exit code out; every error ends here and becomes words. */
 import { CommanderError } from 'commander';
 import { CliFault, exit, printable, type ExitCode } from './fault.ts';
+import { shortHelp } from './help-text.ts';
 import type { CliIo } from './io.ts';
 import { ReaderGone } from './machine.ts';
 import { usageFault } from './usage-fault.ts';
@@ -12,7 +13,8 @@ import { version } from './version.ts';
 export async function runCli(argv: readonly string[], io: CliIo): Promise<ExitCode> {
   const session: Session = { io, code: exit.good };
   try {
-    await buildProgram(session).parseAsync(argv, { from: 'user' });
+    if (argv.length === 0) io.stdout(shortHelp);
+    else await buildProgram(session).parseAsync(argv, { from: 'user' });
     return session.code;
   } catch (error) {
     return report(error, argv, io);

@@ -28,7 +28,7 @@ export function svgElement(
   const pen = penFor(unit);
   const [wide, tall] = [pen.number(width + 2 * margin), pen.number(height + 2 * margin)];
   const from = pen.number(-margin);
-  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${wide}${unit}" height="${tall}${unit}" viewBox="${from} ${from} ${wide} ${tall}" data-scale="${rounded(scale, 3)}" font-family="${families.text.names}" stroke-linejoin="round">
+  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${wide}${unit}" height="${tall}${unit}" viewBox="${from} ${from} ${wide} ${tall}" data-by="cinchwright" data-scale="${rounded(scale, 3)}" font-family="${families.text.names}" stroke-linejoin="round">
 <title>${xml(title)}</title>
 <desc>${xml(about)}</desc>
 ${layers.map((layer) => layerText(layer, pen)).join('\n')}

@@ -36,6 +36,7 @@ export function htmlPage({ title, css, body, kind, pictures }: HtmlPage): string
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none';${images} style-src 'unsafe-inline'">
+<meta name="generator" content="cinchwright">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${html(title)}</title>
 <style>${css}

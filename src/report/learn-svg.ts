@@ -33,7 +33,7 @@ export function learnSvg(learned: Learned): string {
   const calibration: Panel = { left: 500, low: 0, high: most, most };
   const label = `Rubs by clearance, and rubs expected against rubs that came, from ${String(evidence.length)} outcomes`;
   return `${[
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${String(WIDE)} ${String(HIGH)}" width="${String(WIDE)}" height="${String(HIGH)}" role="img" aria-label="${html(label)}" font-family="'Source Sans 3', Helvetica, Arial, sans-serif" font-size="13" fill="${colors.ink}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${String(WIDE)} ${String(HIGH)}" width="${String(WIDE)}" height="${String(HIGH)}" role="img" data-by="cinchwright" aria-label="${html(label)}" font-family="'Source Sans 3', Helvetica, Arial, sans-serif" font-size="13" fill="${colors.ink}">`,
     `<rect width="${String(WIDE)}" height="${String(HIGH)}" fill="${colors.white}"/>`,
     text(
       [70, 30],

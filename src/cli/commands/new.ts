@@ -22,10 +22,9 @@ export function addNew(program: Command, session: Session): void {
     .summary('start an order: a blank one, with notes')
     .description('Prints a blank order with notes on every line, or writes it to a file.')
     .argument('[file]', 'the file to write; without one the order is printed')
-    .option('--force', 'write over a file that exists')
     .addHelpText('after', examples)
-    .action(async (file: string | undefined, options: NewOptions) => {
-      session.code = await startOrder(file, options, session.io);
+    .action(async (file: string | undefined, _: unknown, command: Command) => {
+      session.code = await startOrder(file, command.optsWithGlobals<NewOptions>(), session.io);
     });
 }
 

@@ -1,18 +1,15 @@
 /** `rules`: what cinches are judged by, and on whose word. */
 import type { Command } from 'commander';
-import type { ReportOptions, Format } from '../../report/types.ts';
 import type { AnyRule } from '../../rules/rule.ts';
 import { nearestWord } from '../../units/nearest.ts';
-import { emit } from '../emit.ts';
 import { CliFault, didYouMean, exit, printable, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
-import { formatOption, unitsOption } from '../options.ts';
+import { formatOption } from '../options.ts';
+import { printViews, type Format } from '../print.ts';
 import type { Session } from '../program.ts';
-import { reportOptions } from '../screen.ts';
 
 interface RulesOptions {
   format: Format;
-  units: 'in' | 'cm';
   color: boolean;
 }
 
@@ -31,8 +28,7 @@ export function addRules(program: Command, session: Session): void {
       'Lists the rules that cinches are judged by, or tells all about one: its question, reasons and examples.',
     )
     .argument('[id]', 'one rule')
-    .addOption(formatOption())
-    .addOption(unitsOption())
+    .addOption(formatOption('pdf'))
     .addHelpText('after', examples)
     .action(async (id: string | undefined, _: unknown, command: Command) => {
       session.code = await tellRules(id, command.optsWithGlobals(), session.io);
@@ -42,11 +38,18 @@ export function addRules(program: Command, session: Session): void {
 async function tellRules(id: string | undefined, options: RulesOptions, io: CliIo): Promise<ExitCode> {
   const { rules } = await import('../../rules/registry.ts');
   const chosen = id === undefined ? rules : [ruleOf(id, rules)];
-  const text = await printers[options.format](
-    chosen,
-    reportOptions({ ...options, why: id !== undefined }, io),
+  await printViews(
+    {
+      sheets: async () => {
+        const { ruleSheet, rulesSheet } = await import('../../report/rules-sheet.ts');
+        return id === undefined ? [rulesSheet(rules)] : chosen.map(ruleSheet);
+      },
+      json: async () => (await import('../../report/rules-json.ts')).rulesJson(chosen),
+      csv: async () => (await import('../../report/rules-csv.ts')).rulesCsv(chosen),
+    },
+    options,
+    io,
   );
-  emit(text, undefined, io);
   return exit.good;
 }
 
@@ -62,12 +65,3 @@ function ruleOf(id: string, rules: readonly AnyRule[]): AnyRule {
   const hint = near ?? 'Run "cinchwright rules" to see them all.';
   throw new CliFault(`there is no rule called "${printable(id)}"`, { hint });
 }
-
-type Printer = (rules: readonly AnyRule[], options: ReportOptions) => Promise<string>;
-
-const printers: Record<Format, Printer> = {
-  table: async (rules, options) => (await import('../../report/rules-screen.ts')).rulesScreen(rules, options),
-  json: async (rules) => (await import('../../report/rules-json.ts')).rulesJson(rules),
-  csv: async (rules) => (await import('../../report/rules-csv.ts')).rulesCsv(rules),
-  markdown: async (rules) => (await import('../../report/rules-markdown.ts')).rulesMarkdown(rules),
-};

@@ -1,0 +1,37 @@
+/** A file that somebody else wrote is not written over: what we print says so somewhere, by our name or our caution. */
+import fs from 'node:fs';
+import path from 'node:path';
+import type { Command } from 'commander';
+import { CliFault, printable } from './fault.ts';
+import type { CliIo } from './io.ts';
+
+/** Words that stand in whatever we print as text; a table of rows begins with its first column. */
+const ours = /cinchwright|sizing aid, not|^\ufeff?(?:order|rule|file|name|part|number),/i;
+
+/** What is at its start or end tells; nobody reads through a large file for it. */
+const ENDS = 64 * 1024;
+
+/** Refuses --out where an older file stands that is not ours, unless --force is given. */
+export function guardOut(command: Command, io: CliIo): void {
+  const { out, force } = command.optsWithGlobals<{ out?: unknown; force?: true }>();
+  if (typeof out !== 'string' || out === '' || out === '-' || force === true) return;
+  if (io.standsAt(out) !== 'file' || isOurs(path.resolve(io.cwd, out))) return;
+  throw new CliFault(`${printable(out)} is there already, and cinchwright did not write it`, {
+    hint: 'Give another name, or add --force to write over it.',
+  });
+}
+
+function isOurs(file: string): boolean {
+  try {
+    const bytes = fs.readFileSync(file);
+    if (bytes.length === 0 || isPicture(bytes)) return true;
+    const [start, end] = [bytes.subarray(0, ENDS), bytes.subarray(-ENDS)];
+    return [start, end].some((part) => ours.test(part.toString('latin1')));
+  } catch {
+    return true; // whoever writes there will be told why that cannot be done
+  }
+}
+
+/** Of pixels nobody can tell; pictures are drawn again and again. */
+const isPicture = (bytes: Buffer): boolean =>
+  bytes.subarray(1, 4).toString('latin1') === 'PNG' || (bytes[0] === 0xff && bytes[1] === 0xd8);

@@ -1,0 +1,57 @@
+/** Help as it is read at a counter: what the command does, one line an option, examples; and the short list of commands. */
+import type { Command, Help, Option } from 'commander';
+import { shortCaution } from '../report/counter-words.ts';
+
+/** Options that every command has share a line. */
+const everywhere = '--force (write over any file of --out), --no-color, -h (--help), -v (--version)';
+
+const isShared = ({ long }: Option): boolean =>
+  ['--force', '--no-color', '--help', '--version'].includes(long ?? '');
+
+/** The whole help of a command, without what `addHelpText` puts after it. */
+export function helpText(command: Command, helper: Help): string {
+  const width = helper.helpWidth ?? 80;
+  const options = helper.visibleOptions(command).filter((option) => !isShared(option));
+  const commands = helper.visibleCommands(command);
+  const rows = [
+    ...commands.map((each) => [each.name(), each.summary() || each.description()]),
+    ...options.map((option) => [option.flags, option.description]),
+  ];
+  const column = Math.min(22, Math.max(0, ...rows.map(([term = '']) => term.length)) + 2);
+  const line = ([term = '', text = '']: readonly string[]): string => {
+    const start = `  ${term.padEnd(column)}`;
+    return helper
+      .boxWrap(text, width - column - 2)
+      .split('\n')
+      .map((part, i) => (i === 0 ? start + part : ' '.repeat(column + 2) + part))
+      .join('\n');
+  };
+  return [
+    `Usage: ${helper.commandUsage(command)}`,
+    helper.boxWrap(helper.commandDescription(command), width),
+    '',
+    ...rows.map(line),
+    `  ${everywhere}`,
+    '',
+  ].join('\n');
+}
+
+/** What a stranger sees first: each command in a line. */
+export const shortHelp = `cinchwright sizes mohair western cinches from order files.
+  new        start an order: cinchwright new order.yaml
+  size       which cinch to tie, and why: cinchwright size order.yaml
+  check      judge the current cinch, or the one asked for
+  ask        what to ask the customer, ready to send
+  quote      the price, for the customer
+  photo      measure from a side photo
+  draw       picture to scale, on the horse or flat
+  ticket     bench ticket, for the maker
+  materials  cord and hardware to pull, buy and cut
+  schedule   who ties what, when, and what runs late
+  backlog    size a whole folder, one row per order
+  learn      what past cinches tell us
+  rules      what each check looks at
+  help       help on any command: cinchwright help size
+Also: schema, completion. Exit codes and options: cinchwright --help
+${shortCaution}
+`;
