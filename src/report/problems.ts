@@ -2,6 +2,7 @@
 import type { Problem } from '../order/problem.ts';
 import { visible } from './clean.ts';
 import { pageFor, pageText, sentence, type Page } from './page.ts';
+import { capital } from './text.ts';
 import type { ReportOptions } from './types.ts';
 
 /** All problems, each with its place first, so that editors can jump there. Empty for none. */
@@ -22,11 +23,13 @@ function problemLines(problem: Problem, page: Page): string[] {
     path === '' ? '' : visible(path),
   ].filter((part) => part !== '');
   const key = which.length === 0 ? '' : ` ${which.join(', ')}`;
-  const stands = found === undefined ? 'nothing' : visible(found);
+  const stands = found === undefined ? 'Nothing here' : visible(found);
   return [
     // Never wrapped: a place that is cut in two is no place.
     page.pen.strong(place) + key,
-    ...sentence(page, `found ${stands}; expected ${visible(expected)}`, { first: 2, rest: 4 }),
-    ...(hint === undefined ? [] : sentence(page, `hint: ${visible(hint)}`, { first: 2, rest: 4 })),
+    ...sentence(page, ended(`${stands}: expected ${visible(expected)}`), 2),
+    ...(hint === undefined ? [] : sentence(page, ended(capital(visible(hint))), 2)),
   ];
 }
+
+const ended = (text: string): string => (/[.?!"]$/.test(text) ? text : `${text}.`);
