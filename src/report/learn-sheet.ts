@@ -13,7 +13,7 @@ import { chanceText } from './text.ts';
 
 const names: Readonly<Record<Refit['key'], string>> = {
   'required-clearance': 'Required clearance',
-  stretch: 'Give of new cord',
+  stretch: 'Stretch in new cord',
 };
 
 const complaintNames: Readonly<Record<Refit['key'], string>> = {
@@ -28,21 +28,21 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
     .filter(({ count }) => count > 0)
     .map(({ result, count }) => `${String(count)} ${result}`);
   return {
-    title: 'What the outcomes teach',
+    title: 'What past cinches tell us',
     shop: shop.name,
-    about: [`${plural(evidence.length, 'outcome')} in ${file}: ${told.join(', ')}.`, `Written ${day}.`],
+    about: [`${plural(evidence.length, 'outcome')} in ${file}: ${told.join(', ')}.`, `${day}.`],
     notice: undefined,
     blocks: [
       ...under('Before and after', [numbersTable(learned)]),
-      ...under('How strong', [{ kind: 'list', items: refitsOf(learned).map(strengthText) }]),
-      ...under('Held out', [
+      ...under('How much it rests on', [{ kind: 'list', items: refitsOf(learned).map(strengthText) }]),
+      ...under('Tested on cinches it had not seen', [
         { kind: 'list', items: refitsOf(learned).map((each) => verdictText(each, learned)) },
       ]),
       ...(doubts(learned).length === 0
         ? []
-        : under('What does not fit together', [{ kind: 'list', items: doubts(learned) }])),
+        : under('What does not add up', [{ kind: 'list', items: doubts(learned) }])),
       ...refitsOf(learned).flatMap((each) =>
-        under(`Expected and come: ${complaintNames[each.key]}`, [binsTable(each.bins)]),
+        under(`Expected and actual: ${complaintNames[each.key]}`, [binsTable(each.bins)]),
       ),
       ...under('How to read this', [{ kind: 'list', items: readingTexts(learned) }]),
     ],
@@ -59,14 +59,14 @@ function doubts({ contrary, ...learned }: Learned): string[] {
   return [
     ...contrary.map(({ clearance, counts }) => {
       const parts = [...counts].map(([result, count]) => `${String(count)} ${result}`);
-      return `Like cinches, tied with ${inches(clearance)} of clearance on the scale of the average horse, came out differently: ${parts.join(', ')}. They cannot all be about the fit: look up what was reported.`;
+      return `Cinches alike, with ${inches(clearance)} of clearance on an average horse, came out differently: ${parts.join(', ')}. They can't all be about the fit: check the reports.`;
     }),
     ...[learned.clearance, learned.give].flatMap(({ key, bins }) =>
       bins
         .filter((bin) => isOdd(bin, bins.length))
         .map(
           ({ count, after, came }) =>
-            `${names[key]}: of ${plural(count, 'outcome')} ${decimals(after * count, 1)} would be ${complaintNames[key]} by the new numbers, too, and ${String(Math.round(came * count))} were. That is hardly chance: another cause, or reports that are wrong.`,
+            `${names[key]}: of ${plural(count, 'outcome')} ${decimals(after * count, 1)} would be ${complaintNames[key]} by the new numbers too; ${String(Math.round(came * count))} were. Hardly chance: look for another cause, or wrong reports.`,
         ),
     ),
   ];
@@ -75,7 +75,7 @@ function doubts({ contrary, ...learned }: Learned): string[] {
 function numbersTable(learned: Learned): Block {
   return {
     kind: 'table',
-    columns: ['', 'In force', 'Before', '90 %', 'After', '90 %'].map((head) => ({ head })),
+    columns: ['', 'In force', 'Before', '90%', 'After', '90%'].map((head) => ({ head })),
     rows: [
       ...refitsOf(learned).map((each) => [
         names[each.key],
@@ -101,27 +101,27 @@ const complaintsText = (key: Refit['key'], count: number): string =>
   count === 1 && key === 'required-clearance' ? '1 rub' : `${String(count)} ${complaintNames[key]}`;
 
 function strengthText({ key, outcomes, complaints, strength, settled }: Refit): string {
-  return `${names[key]}: ${outcomes === 1 ? '1 outcome speaks' : `${String(outcomes)} outcomes speak`} of it, ${complaintsText(key, complaints)}; by the days in use, worth ${decimals(strength, 1)} that were in use for long. What was unknown is ${String(Math.round(100 * settled))} % less.`;
+  return `${names[key]}: ${plural(outcomes, 'outcome')}, ${complaintsText(key, complaints)}; by days in use, worth ${decimals(strength, 1)} long ones. We know ${String(Math.round(100 * settled))}% more than before.`;
 }
 
-const ONE = 'not recommended: there is no other outcome to try on what was learned from this one.';
+const ONE = 'not recommended: one outcome, and no other to test it on.';
 const ONE_KIND =
-  'not recommended: all these outcomes are of one spec on one set of measures, and there is no other to try on what was learned from them.';
+  'not recommended: all outcomes are of one cinch on one set of measures, with no other to test it on.';
 
 /** Whether the refit beats the defaults where it had not seen the outcome, and what follows. */
 export function verdictText(refit: Refit, learned: Learned): string {
   const { key, heldOut, recommended, outcomes } = refit;
-  if (outcomes === 0) return `${names[key]}: no outcome speaks of it; nothing is learned.`;
+  if (outcomes === 0) return `${names[key]}: no outcome bears on it; nothing learned.`;
   const { defaults, refit: own, better, error } = heldOut;
-  const scores = `log score ${decimals(own, 2)} against ${decimals(defaults, 2)} with the defaults; ${better < 0 ? 'worse' : 'better'} by ${decimals(Math.abs(better), 2)}, give or take ${decimals(error, 2)}`;
+  const scores = `log score ${decimals(own, 2)}, defaults ${decimals(defaults, 2)}; ${better < 0 ? 'worse' : 'better'} by ${decimals(Math.abs(better), 2)}, give or take ${decimals(error, 2)}`;
   if (!Number.isFinite(error)) return `${names[key]}: ${outcomes === 1 ? ONE : ONE_KIND}`;
   const follows = recommended
     ? `Recommended: ${inches(writtenOf(refit, learned))}.`
     : refit.settled < learningNumbers['least-settled'].value
-      ? `Not recommended: the outcomes take away less than ${chanceText(learningNumbers['least-settled'].value)} of what was unknown.`
+      ? `Not recommended: the outcomes settle less than ${chanceText(learningNumbers['least-settled'].value)} of what was unknown.`
       : refit.misfit && heldOut.better > error
-        ? 'Not recommended: what came does not fit the new number either.'
-        : 'Not recommended: what it has not seen it does not foretell better than the defaults do by more than the error of that.';
+        ? 'Not recommended: the new number does not fit either.'
+        : 'Not recommended: it predicts no better than the defaults.';
   return `${names[key]}: ${scores}. ${follows}`;
 }
 
@@ -134,8 +134,8 @@ function binsTable(bins: readonly Bin[]): Block {
       { head: 'Chance', align: 'right' },
       { head: 'Expected before', align: 'right' },
       { head: 'Expected after', align: 'right' },
-      { head: 'Came', align: 'right' },
-      { head: '90 %' },
+      { head: 'Actual', align: 'right' },
+      { head: '90%' },
     ],
     rows: bins.map(({ count: of, chance, before, after, came, low, high }) => [
       String(of),
@@ -164,21 +164,21 @@ function floorText(learned: Learned): string {
       ? ' If that is more than you will tie, raise floor-clearance in the shop file by hand.'
       : '';
   if (moves === 'follows')
-    return `The least clearance, against which cinches are refused and called good, goes with it${moved}: ${FLOOR_FOLLOWS}. At ${old} ${chances}${then}.${raise}`;
+    return `The least clearance, which rules cinches out, goes with it${moved}: ${FLOOR_FOLLOWS}. At ${old} ${chances}${then}.${raise}`;
   const why =
     moves === 'set-by-shop'
-      ? 'which the shop set itself and learning leaves alone,'
-      : 'which learning never lowers below the default,';
+      ? 'which the shop set itself,'
+      : 'which is never lowered below the default,';
   return `At the least clearance (${old}), ${why} ${chances}.${raise}`;
 }
 
 function readingTexts(learned: Learned): string[] {
   return [
-    `Required clearance: where ${chanceText(rubShare.value)} of cinches would come to rub, for the average horse; a clearance at tying counts with its spread.`,
-    `A cinch that is going to rub has shown it after ${String(rubDays.value)} days on average, a wrong length after ${String(slackDays.value)}: a good one after two days says little.`,
+    `Required clearance: where ${chanceText(rubShare.value)} of cinches come to rub, on an average horse.`,
+    `A rub shows after ${String(rubDays.value)} days on average, a wrong length after ${String(slackDays.value)}; a good report after two days says little.`,
     floorText(learned),
-    'Expected: how many of the outcomes would be rubs, or lengths complained of, in the days in use, by the numbers before and after; never more than the outcomes. A cinch that was complained of is taken to have been meant for as long as those that lasted longer. In nine of ten lines the expected number should lie within the 90 % of what came.',
-    'Held out: each outcome is foretold from the others; cinches alike in spec and measures are left out together.',
-    'Rubs are told against the clearance, lengths against the latigo run; a cinch that slipped says nothing about either.',
+    'Expected: rubs, or lengths complained of, in the days in use, by the numbers before and after. In 9 lines out of 10 the expected number should lie within the 90% beside the actual one.',
+    'Tested: each outcome is predicted from the others; cinches alike are left out together.',
+    'Rubs go by clearance, lengths by the ring-to-buckle gap; a cinch that slipped says nothing of either.',
   ];
 }
