@@ -4,7 +4,7 @@ import { visible } from './clean.ts';
 import { penFor, type Pen } from './pen.ts';
 import { wrap, type Indent, type Units } from './text.ts';
 import type { ReportOptions } from './types.ts';
-import { columns, fit, padRight } from './width.ts';
+import { columns, fit } from './width.ts';
 import { judgementWords } from './words.ts';
 
 export interface Page {
@@ -62,15 +62,6 @@ const dash: Mark = { lead: '  - ', paint: same };
 export function markOf(judgement: Judgement, { pen }: Page, indent = 5): Mark {
   const lead = `${' '.repeat(indent)}${judgementWords[judgement].sign} `;
   return { lead, paint: (text) => pen.judged(judgement, text) };
-}
-
-/** Two texts on one line, the second at the right edge; on two lines where they do not fit. */
-export function bothEnds({ width }: Page, first: string, second: string): string[] {
-  const [left, right] = [visible(first), visible(second)];
-  const gap = width - columns(left) - columns(right);
-  const indent = left.length - left.trimStart().length;
-  if (gap < 2) return [...wrap(left, width, indent), ...wrap(right, width, 5)];
-  return [padRight(left, width - columns(right)) + right];
 }
 
 /** Lines to text, with a newline at the end. */

@@ -48,7 +48,7 @@ const isSame = (a: { style: string; strands: number; length: number }, b: typeof
   a.style === b?.style && a.strands === b.strands && a.length === b.length;
 
 /** Why it is ruled out. */
-export const reasonsText = (checked: Checked, units: Units): string =>
+const reasonsText = (checked: Checked, units: Units): string =>
   findingsOf(checked)
     .filter(({ judgement }) => judgement === 'refuse')
     .map(({ reason }) => phraseText(reason, units))

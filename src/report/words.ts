@@ -1,6 +1,6 @@
 /** The names of things as every printer writes them. */
 import type { Candidate } from '../fit/candidate.ts';
-import type { Buckle, Order, Saddle, Style, Trouble, Use } from '../order/types.ts';
+import type { Order, Saddle, Style, Trouble, Use } from '../order/types.ts';
 import type { Judgement } from '../rules/rule.ts';
 import { mustBeOrdered } from '../stock/buckles.ts';
 import { styles } from '../stock/styles.ts';
@@ -82,10 +82,6 @@ export function pinchedText({ style, width, buckleWidth, elbowWidth }: Widths, u
     passing === wide || passing === pinched ? '' : `, ${says(elbowWidth)} wide where it passes the elbow`;
   return pinched === wide ? '' : `pinched to ${says(buckleWidth)}${elbow}`;
 }
-
-/** "special 6 (must be ordered)": a buckle, and whether that many cinches must wait for it. */
-export const buckleText = (buckle: Buckle, quantity: number): string =>
-  `${visible(buckle.id)}${mustBeOrdered(buckle, quantity) ? ' (must be ordered)' : ''}`;
 
 /** "4 1/4 in wide, 32 in long; plain 3 buckle, single layer", as it is tied for an order. */
 export function tiedText(candidate: Candidate, { quantity }: Pick<Order, 'quantity'>, units: Units): string {

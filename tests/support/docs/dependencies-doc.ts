@@ -10,7 +10,6 @@ const inProgram: Readonly<Record<string, string>> = {
   '@jsquash/png': 'photos as PNG, the same way',
   '@resvg/resvg-js': 'pictures as PNG; native code for the usual machines, not bundled',
   chalk: 'colors on a terminal',
-  'cli-table3': 'tables on a terminal',
   commander: 'commands, options and help',
   'fastest-levenshtein': 'the nearest right word',
   fontkit: 'how wide letters are, and the part of a font that a PDF needs',
