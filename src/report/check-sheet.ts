@@ -7,6 +7,7 @@ import { workingOf } from '../facts/facts.ts';
 import { formatLength } from '../units/print.ts';
 import { listed } from '../units/phrase.ts';
 import { causeTexts, findingsOf, nearestOf, openOf, standingOf, type Standing } from './about-check.ts';
+import { ownNumbers } from './about-order.ts';
 import { assumptionText } from './about-rest.ts';
 import { findingText, marginText, nearestText, toTell } from './about-specs.ts';
 import {
@@ -45,6 +46,7 @@ export function checkSheet({ advice, checked }: Read, options: Asked): Sheet {
         ...checkedBlocks(entry, advice, units),
       ]),
       ...pickBlocks(checked, advice, units),
+      paragraph(ownNumbers(advice.facts) ?? ''),
       ...(why ? whyBlocks(checked, advice, units) : []),
     ].filter((block) => block.kind !== 'text' || block.text !== ''),
     rules: [],
@@ -69,7 +71,7 @@ const standingWords: Readonly<Record<Standing, string>> = {
 
 /** "Current cinch (a straight, 19 strands, 24 in long): RULED OUT." */
 function headText(checked: Checked, advice: Advice, units: Units): string {
-  const { which, asked, filled, judged } = checked;
+  const { which, asked, filled, judged, kept = [] } = checked;
   const own = judged?.candidate;
   const named = namedText(asked, units) || 'nothing named';
   const taken =
@@ -80,7 +82,8 @@ function headText(checked: Checked, advice: Advice, units: Units): string {
     own === undefined || standingOf(checked) === 'refused'
       ? ''
       : ` The chance at the elbow is ${oddsText(own.clearance.chance)}.`;
-  return `${whose[which]} (${named}${taken}): ${standingWords[standingOf(checked)]}.${odds}`;
+  const rest = kept.length === 0 ? '' : ', the rest as the order wants it';
+  return `${whose[which]}${rest} (${named}${taken}): ${standingWords[standingOf(checked)]}.${odds}`;
 }
 
 interface Telling {

@@ -241,7 +241,7 @@ describe('rules', () => {
   test('one rule in full shows its examples', () => {
     const chosen = rules.filter(({ id }) => id === 'latigo-run');
     const text = rulesScreen(chosen, { ...plainOptions, why: true });
-    expect(text).toContain('x refused: 2 in each side');
+    expect(text).toContain('x ruled out: 2 in each side');
     expect(text).toContain('It may refuse a cinch.');
   });
 
@@ -255,7 +255,7 @@ describe('rules', () => {
 
   test('markdown of one tells what it can say, what it reads and on whose word', () => {
     const text = rulesMarkdown(rules.filter(({ id }) => id === 'roping-strength'));
-    expect(text).toContain('Can say: good, acceptable, poor, does not apply, cannot tell.');
+    expect(text).toContain('Can say: good, fair, poor, does not apply, cannot tell.');
     expect(text).toContain('Reads of the order: `order`, `practice`.');
     expect(text).toContain('Looks at of the cinch: `strands`.');
     expect(text).toContain('practice of the trade, disputed');

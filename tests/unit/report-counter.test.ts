@@ -1,18 +1,69 @@
-/** What a clerk who knows only the README needs to be told on the screens of `size`, `check` and `ask`. */
-import fs from 'node:fs';
+/** What a clerk who knows only the README needs to be told on the screen of `size`. */
 import { describe, expect, test } from 'vitest';
-import { askAbout, toAsk } from '../../src/ask/ask.ts';
-import type { AskedOrder } from '../../src/report/about-ask.ts';
-import { askText } from '../../src/report/ask-text.ts';
-import { oddsText, shortCaution } from '../../src/report/counter-words.ts';
+import { oddsText } from '../../src/report/counter-words.ts';
 import type { ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { tiedText } from '../../src/report/words.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
-import { exampleOrders } from '../support/written-orders.ts';
-import { askScreen, checkScreen, sizeScreen } from '../support/screens.ts';
+import { sizeScreen } from '../support/screens.ts';
 import { formatLength } from '../../src/units/print.ts';
-import { cases, checked, orderWith, plainOptions, sized } from './report-cases.ts';
+import { cases, orderWith, plainOptions, sized } from './report-cases.ts';
 
 const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): string =>
   sizeScreen([result], { ...plainOptions, ...change });
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
+
+describe('size', () => {
+  test('a roper tells all its widths that a reason may speak of', () => {
+    const { advice } = sized(cases.full);
+    for (const { candidate } of advice.specs) {
+      const told = tiedText(candidate, advice.facts.order, 'in');
+      expect(told).toContain(`${formatLength(candidate.elbowWidth)} `.trim());
+      expect(told.includes('pinched')).toBe(candidate.style !== 'straight');
+    }
+  });
+
+  test('buckles that must be ordered are told with what to tie', () => {
+    const buckles = defaultShop.buckles.map((buckle) => ({ ...buckle, onHand: 3 }));
+    const told = (quantity: number): string =>
+      oneLine(screen(sized(orderWith({ quantity }), { ...defaultShop, buckles })));
+    expect(told(1)).not.toContain('order the buckles');
+    expect(told(2)).toContain('(order the buckles first)');
+  });
+
+  test.each([
+    [{ style: 'straight', strands: 15 }, /That is what was asked for\./],
+    [{ style: 'straight', strands: 13 }, /\b13 strands, as asked, passes too: /],
+    [{ style: 'straight', strands: 29 }, /Not 29 strands, as asked: (?:too close|reaches)/],
+    [{ strands: 17, buckle: 'gold' }, /Not 17 strands, gold buckle, as asked: .*no buckle called gold/],
+  ] as const)('what was asked for is answered: %j', (wants, answer) => {
+    const result = sized(orderWith({ wants, saddle: { ringToRing: 44 } }));
+    expect(result.advice.first?.candidate).toMatchObject({ style: 'straight', strands: 15 });
+    expect(oneLine(screen(result))).toMatch(answer);
+  });
+
+  test('where nothing passes by a taped room, that is taped again first; where only the length fails, it is named', () => {
+    expect(oneLine(screen(sized(cases.nothing)))).toContain('Tape the elbow room again first');
+    const long = sized(orderWith({ horse: { elbowRoom: 4 }, saddle: { ringToRing: 60 } }));
+    expect(long.advice.specs).toEqual([]);
+    expect(oneLine(screen(long))).toMatch(/needs a cinch of about \d.* in; the shop ties \d+ in to \d+ in\./);
+  });
+
+  test('the next in rank is compared with as in "first because"', () => {
+    const { advice } = sized(cases.full);
+    const [first, second] = advice.specs;
+    expect(advice.whyFirst(second!)).toEqual(first!.becauseOf!.words);
+  });
+});
+
+// Rounded to whole percent first, then down: the words never promise more than the number beside them.
+test.each([
+  [0.999, '99 out of 100 (>99%)'],
+  [0.949, '19 out of 20 (95%)'],
+  [0.944, '9 out of 10 (94%)'],
+  [0.81, '4 out of 5 (81%)'],
+  [0.79, '3 out of 4 (79%)'],
+  [0.66, '6 out of 10 (66%)'],
+  [0.49, 'less than even (49%)'],
+])('odds of %d in words', (chance, words) => {
+  expect(oddsText(chance)).toBe(words);
+});
