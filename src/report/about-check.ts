@@ -1,5 +1,5 @@
 /** A cinch that somebody wants or rides in, in sentences: what was asked, how it stands, what would pass. */
-import type { Advice, RankedSpec } from '../advice/advice.ts';
+import type { RankedSpec } from '../advice/advice.ts';
 import type { Checked, CinchPart } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
 import type { Facts } from '../facts/facts.ts';
@@ -10,7 +10,7 @@ import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
 import { elbowText, lesserTexts, ruleWords, toTell, type Reader } from './about-specs.ts';
 import { capital, phraseText, type Units } from './text.ts';
-import { ruleName, specName, styleName, tiedText, troubleName } from './words.ts';
+import { styleName, troubleName } from './words.ts';
 
 /** Whose cinch it is. */
 export const whichText = ({ which }: Checked): string =>
@@ -120,63 +120,6 @@ function openText(open: readonly Finding[], { units, reader = 'counter' }: Telli
   return parts.length === 0 ? '' : `; nobody can tell ${parts.join('; nor ')}`;
 }
 
-/** The nearest spec that passes, and what changes; undefined when it passes itself. */
-export function nearestPassText(
-  checked: Checked,
-  { facts }: Pick<Advice, 'facts'>,
-  units: Units,
-): string | undefined {
-  const nearest = nearestOf(checked);
-  if (nearest === undefined) return undefined;
-  const { candidate } = nearest;
-  const poor = toTell(nearest, facts).filter(({ judgement }) => judgement === 'poor');
-  const but = poor.length === 0 ? '' : `, but poor on ${listed(poor.map(({ rule }) => ruleName(rule)))}`;
-  const spec = `${specName(candidate)}, ${tiedText(candidate, facts.order, units)}; ${elbowText(nearest, units)}${but}`;
-  const own = checked.judged?.candidate;
-  const changes = own === undefined ? [] : changesOf(own, candidate, units);
-  const what = changes.length === 0 ? '' : ` What changes: ${changes.join('; ')}.`;
-  return `${spec}.${what}`;
-}
-
-/** Where a cinch is refused and there is no other to name; undefined else. */
-export const nothingPassesText = (checked: Checked, { specs }: Pick<Advice, 'specs'>): string | undefined =>
-  standingOf(checked) === 'refused' && specs.length === 0
-    ? 'Nothing the shop can tie passes for this pair: size says what comes nearest.'
-    : undefined;
-
-/** The first-ranked spec, unless it is the cinch itself or the nearest one, which stands there already. */
-export function bestText(
-  checked: Checked,
-  { specs: [first], facts }: Advice,
-  units: Units,
-): string | undefined {
-  const own = checked.judged?.candidate;
-  if (first === undefined || first.rank === nearestOf(checked)?.rank) return undefined;
-  const { candidate } = first;
-  if (own?.style === candidate.style && own.strands === candidate.strands) {
-    const { length, buckle } = checked.asked;
-    // In whole centimeters no length is one of the shop's to the hair.
-    const sameLength = length === undefined || Math.abs(length - candidate.length) < 0.5;
-    if (sameLength && (buckle ?? candidate.buckle.id) === candidate.buckle.id) return undefined;
-  }
-  return `${specName(candidate)}, ${tiedText(candidate, facts.order, units)}; ${elbowText(first, units)}.`;
-}
-
-function changesOf(from: Candidate, to: Candidate, units: Units): string[] {
-  const changes: string[] = [];
-  const strands = to.strands - from.strands;
-  if (from.style !== to.style) changes.push(`${styleName(to.style)} instead of ${styleName(from.style)}`);
-  if (strands !== 0) changes.push(`${String(Math.abs(strands))} strands ${strands < 0 ? 'fewer' : 'more'}`);
-  if (from.buckle.id !== to.buckle.id) {
-    changes.push(`${visible(to.buckle.id)} buckle instead of ${visible(from.buckle.id)}`);
-  }
-  const longer = to.length - from.length;
-  if (longer !== 0) {
-    changes.push(`${formatLength(Math.abs(longer), units)} ${longer > 0 ? 'longer' : 'shorter'}`);
-  }
-  return changes;
-}
-
 /** Each trouble reported with its likely cause. */
 export function causeTexts({ causes }: Checked, units: Units): string[] {
   return causes.map(({ trouble, explained, words }) => {
@@ -208,12 +151,4 @@ function placeText(own: Candidate | undefined, specs: readonly RankedSpec[]): st
   const { candidate, rank } = near;
   const same = candidate.buckle.id === own?.buckle.id && candidate.length === own.length;
   return `, ${same ? '' : 'much like '}no. ${String(rank)} here`;
-}
-
-/** What is ridden in now, where there is trouble that it may explain; undefined where there is none. */
-export function riddenText({ order }: Pick<Facts, 'order'>, units: Units): string | undefined {
-  const { current, horse } = order;
-  if (current === undefined || horse.trouble.length === 0) return undefined;
-  const trouble = listed(horse.trouble.map(troubleName));
-  return `Ridden in now: ${saidText(current, units)}. Whether it explains the trouble (${trouble}): cinchwright check with this file.`;
 }

@@ -1,12 +1,11 @@
 /** What an order is about, in sentences: the pair, the room, the ring, the shop's own numbers. */
-import type { Advice } from '../advice/advice.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { LearnedKey, Shop } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { modelNumbers, type ModelKey } from '../sources/numbers.ts';
 import { listed, plural } from '../units/phrase.ts';
 import { formatLength, decimals } from '../units/print.ts';
-import { basisText, capital, inputText, phraseText, roughLength, spreadNumber, type Units } from './text.ts';
+import { basisText, capital, inputText, roughLength, spreadNumber, type Units } from './text.ts';
 import { riggingText, troubleName, useNames } from './words.ts';
 
 /** "7/8 position, flat plate rigging; heart girth 73 in; roping; trouble: elbow gall." */
@@ -40,14 +39,6 @@ export function ringText({ ring }: Facts, units: Units): string {
     off < 0.05 ? 'plumb over the girth groove' : `${roughLength(off, units)} ${side} the girth groove`;
   return `Ring: ${where} (${ring.setBack.basis}).`;
 }
-
-/** The pair, the room, the ring, and where a photo disagrees. */
-export const aboutTexts = ({ facts, remarks }: Advice, units: Units): string[] => [
-  situation(facts, units),
-  roomText(facts, units),
-  ringText(facts, units),
-  ...remarks.map((remark) => phraseText(remark, units)),
-];
 
 /** Basis of a least clearance that was learned. */
 export const FLOOR_FOLLOWS = 'kept as far under the required clearance as by default';

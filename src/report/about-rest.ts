@@ -1,16 +1,12 @@
 /** The rest of an advice in sentences: what was assumed, what will not do, what to measure next. */
 import type { Advice } from '../advice/advice.ts';
-import type { Ask } from '../advice/measure-next.ts';
 import type { Refused } from '../advice/refused.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Style } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
-import { howToMeasure } from '../sources/how-to-measure.ts';
 import { listed } from '../units/phrase.ts';
 import {
   basisText,
-  capital,
-  chanceText,
   inputText,
   phraseText,
   ratioSpread,
@@ -104,55 +100,10 @@ function runText({ style, from, to, mildest }: RefusedRun, units: Units): string
 /** Why one style and strand count will not do. */
 export const refusedText = ({ reason }: Refused, units: Units): string => phraseText(reason, units);
 
-/** What to measure, how, and what it would gain if the tape reads what was assumed; what gains nothing shares the last line. */
-function askTexts(asks: readonly Ask[], units: Units): string[] {
-  const useful = asks.filter((ask) => ask.beforeCutting || gains(ask) || ask.sdNow === 0);
-  const idle = asks.filter((ask) => !useful.includes(ask)).map(({ input }) => input);
-  const texts = useful.map((ask) => {
-    const first = ask.beforeCutting ? ' (before any cord is cut)' : '';
-    return `${capital(ask.input)}${first}: ${ask.how}. ${gainText(ask, units)}`.trim();
-  });
-  return idle.length === 0 ? texts : [...texts, `Would make no. 1 at most 3 % surer: ${listed(idle)}.`];
-}
-
-/** What to measure: when nothing passes by a tape, that again, before the rest. */
-export function measureTexts(advice: Advice, units: Units): string[] {
-  const { room, ring } = advice.facts;
-  const again: string[] = [];
-  if (room.kind === 'measured' && onlyFails(advice, 'elbow-clearance')) {
-    again.push(`Elbow room again, since everything hangs on it: ${howToMeasure['elbow room']}.`);
-  }
-  if (ring.taped && onlyFails(advice, 'buckle-height')) {
-    again.push(`Ring to ring again, since everything hangs on it: ${howToMeasure['ring to ring']}.`);
-  }
-  return [...again, ...askTexts(advice.ask, units)];
-}
-
 /** Nothing passes, and this rule is what keeps the narrowest of each style from it. */
 export function onlyFails({ specs, refused }: Pick<Advice, 'specs' | 'refused'>, rule: string): boolean {
   const narrowest = refused.filter(
     (entry) => !refused.some(({ style, strands }) => style === entry.style && strands < entry.strands),
   );
   return specs.length === 0 && narrowest.length > 0 && narrowest.every((entry) => entry.rule === rule);
-}
-
-/** A measurement that makes it this much surer, or less, shares a line with others like it. */
-const WORTH_A_LINE = 0.03;
-
-const gains = ({ chanceNow, chanceThen, couldEarn }: Ask): boolean =>
-  couldEarn !== undefined || chanceThen - chanceNow > WORTH_A_LINE;
-
-/** What knowing it would buy; empty when nothing passes, so that there is nothing to compare. */
-function gainText(ask: Ask, units: Units): string {
-  if (ask.sdNow === 0) return '';
-  if (!gains(ask)) return ask.beforeCutting ? 'It sets the length.' : 'It would hardly tell more.';
-  const sd = { now: spreadNumber(ask.sdNow, units), then: spreadNumber(ask.sdThen, units) };
-  const chance = { now: chanceText(ask.chanceNow), then: chanceText(ask.chanceThen) };
-  const surer = chance.now === chance.then ? '' : `${chance.now} sure becomes ${chance.then}, `;
-  const narrower =
-    sd.now === sd.then
-      ? `give or take ${sd.now} ${units}`
-      : `give or take ${sd.now} becomes ${sd.then} ${units}`;
-  const earn = ask.couldEarn === undefined ? '' : `; could earn ${String(ask.couldEarn)} strands`;
-  return `${capital(surer + narrower)}${earn}.`;
 }

@@ -1,29 +1,16 @@
 /** A ranked spec in sentences: what it is, how it clears the elbow, why it stands where it stands, what is not good about it. */
-import type { Advice, RankedSpec } from '../advice/advice.ts';
+import type { RankedSpec } from '../advice/advice.ts';
 import type { Finding, Judged } from '../advice/judge.ts';
 import type { Simulated } from '../advice/simulate.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Clearance } from '../fit/candidate.ts';
 import { listed } from '../units/phrase.ts';
 import { decimals, formatLength } from '../units/print.ts';
-import {
-  capital,
-  chanceText,
-  ordinal,
-  phraseText,
-  quantityText,
-  spreadNumber,
-  type Reading,
-  type Units,
-} from './text.ts';
-import { judgementWords, plainRuleName, ruleName, specName } from './words.ts';
-
-/** Of what the percentages are sure, which is less than the distance itself: said once above a list. */
-export const sureOf = ({ floor }: Pick<Facts, 'floor'>, units: Units): string =>
-  `sure: at least ${formatLength(floor, units, 'computed')}, buckle clear, standing square`;
+import { chanceText, phraseText, quantityText, spreadNumber, type Reading, type Units } from './text.ts';
+import { judgementWords, plainRuleName, ruleName } from './words.ts';
 
 /** "clears the elbow by 1.48 in, 84 % sure", in a list under `sureOf`. */
-export function clearanceText({ inches, chance, skin, where }: Clearance, units: Units): string {
+function clearanceText({ inches, chance, skin, where }: Clearance, units: Units): string {
   if (inches < 0) return `lies over the elbow line by ${formatLength(-inches, units, 'computed')}`;
   const at = skin ? '' : where === 'buckle' ? ' at the buckle' : ' above its point';
   return `clears the elbow by ${formatLength(inches, units, 'computed')}${at}, ${chanceText(chance)} sure`;
@@ -73,12 +60,6 @@ export function findingText({ rule, judgement, reason }: Finding, units: Units, 
   return `${says} ${ruleName(rule)}: ${phraseText(reason, units, reading)}.`;
 }
 
-/** The same on a card, without the clearance that stands there already. */
-export function briefText(finding: Finding, units: Units): string {
-  const text = findingText(finding, units);
-  return finding.rule === 'elbow-clearance' ? text.replace(/: clears the elbow by [^,]*, /, ': ') : text;
-}
-
 /** Findings that are neither good nor beside the point, worst first; what is told of them `toTell` decides. */
 function notGood({ findings }: Pick<Judged, 'findings'>): Finding[] {
   const order = ['refuse', 'poor', 'cannot-tell', 'acceptable'] as const;
@@ -103,7 +84,7 @@ export function marginText({ margin, reason }: Finding, units: Units): string | 
 
 /**
  * What is told of a spec, on every screen and picture alike, worst first: all that is less than good. Where nobody has taped ring to
- * ring, a length that is merely acceptable is left out, and `roughlyJudged` says so once.
+ * ring, a length that is merely acceptable is left out: the first line says not to cut.
  */
 export function toTell(
   judged: Pick<Judged, 'findings'>,
@@ -116,14 +97,6 @@ export function toTell(
 
 /** Between two guesses a disagreement is no news. */
 const ofLength: ReadonlySet<string> = new Set(['length-agreement', 'latigo-run']);
-
-/** Why verdicts on a length are not told; undefined where they are. */
-export const roughlyJudged = ({ lengthNeed }: Pick<Facts, 'lengthNeed'>): string | undefined =>
-  lengthNeed.measured ? undefined : 'Length judged only roughly: nobody has taped ring to ring.';
-
-/** Under a list of specs whose length is a guess. */
-export const provisionalLength =
-  'Provisional length, roughly judged: do not cut until ring to ring is taped.';
 
 /** The counter reads the words of the trade, a customer plain ones. */
 export type Reader = 'counter' | 'customer';
@@ -158,32 +131,6 @@ export function plainFindingText({ rule, judgement, reason }: Finding, units: Un
   return `${plainRuleName(rule)}: ${word} (${why}).`;
 }
 
-/** Findings that all the specs share word for word are said once; none when there is only one. */
-export function sharedFindings([first, ...others]: readonly Judged[], facts: Facts, units: Units): Finding[] {
-  if (first === undefined || others.length === 0) return [];
-  const told = others.map((spec) => new Set(toTell(spec, facts).map((finding) => briefText(finding, units))));
-  return toTell(first, facts).filter((finding) =>
-    told.every((texts) => texts.has(briefText(finding, units))),
-  );
-}
-
-/** What is left to say of one spec. */
-export function ownFindings(
-  findings: readonly Finding[],
-  shared: readonly Finding[],
-  units: Units,
-): Finding[] {
-  const said = new Set(shared.map((finding) => briefText(finding, units)));
-  return findings.filter((finding) => !said.has(briefText(finding, units)));
-}
-
-/** "All 3 acceptable on stock: ...", "For both nobody can tell about stock: ...". */
-export function sharedText(finding: Finding, count: number, units: Units): string {
-  const who = count === 2 ? 'both' : `all ${String(count)}`;
-  const text = briefText(finding, units);
-  return finding.judgement === 'cannot-tell' ? `For ${who} ${text}` : `${capital(who)} ${text}`;
-}
-
 /** What latigo run each length of the specs leaves, and both even neighbors of each. */
 export function latigoText(specs: readonly RankedSpec[], units: Units): string {
   const runs = new Map<number, number>();
@@ -196,36 +143,6 @@ export function latigoText(specs: readonly RankedSpec[], units: Units): string {
     .map(([length, run]) => `${formatLength(run, units, 'computed')} if ${formatLength(length, units)}`);
   const [first = '', ...others] = each;
   return `Latigo each side: ${[`${first} long`, ...others].join(', ')}.`;
-}
-
-/** How many more pass than are shown, and the next of them. */
-export function othersText({ specs }: Pick<Advice, 'specs'>, shown: number): string | undefined {
-  const [next, ...more] = specs.slice(shown);
-  if (next === undefined) return undefined;
-  const count = more.length + 1;
-  return `${String(count)} more ${count === 1 ? 'passes' : 'pass'}; next: ${specName(next.candidate)}.`;
-}
-
-/** The next wider one of the first's style, when it passes but is not shown, and why not: shops that know the horse may tie it. */
-export function widerText(
-  advice: Pick<Advice, 'specs' | 'whyFirst'>,
-  shown: number,
-  units: Units,
-): string | undefined {
-  const { specs } = advice;
-  const [first] = specs;
-  const wider = specs
-    .filter(({ candidate: c }) => c.style === first?.candidate.style && c.strands > first.candidate.strands)
-    .sort((a, b) => a.candidate.strands - b.candidate.strands)[0];
-  const elbow = wider?.judgementOf('elbow-clearance');
-  if (wider === undefined || wider.rank <= shown || elbow === 'poor') return undefined;
-  const { candidate, rank } = wider;
-  const how = `passes at ${chanceText(candidate.clearance.chance)} (${ordinal(rank)})`;
-  const sameLength = candidate.length === first?.candidate.length;
-  const spec = `${specName(candidate)}${sameLength ? '' : `, ${formatLength(candidate.length, units)} long`}`;
-  if (elbow !== 'good') return `Wider: ${spec}, ${how}; measure before it is tied.`;
-  const why = phraseText(advice.whyFirst(wider), units);
-  return `Wider: ${spec}, ${how}; no. 1 stands before it because ${why}.`;
 }
 
 /** The clearance as drawn at random, beside the computed one. */

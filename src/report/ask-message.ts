@@ -30,18 +30,21 @@ export function shortMessage(orders: readonly Asked[]): Piece[] {
   const which = listed(asking.map(({ result }) => result.advice.facts.order.order));
   const horse = listed([...new Set(horses)]);
   const helps =
-    asked.length === 1
-      ? `One measurement makes the cinch for ${horse} (order ${which}) surer.`
-      : `One measurement makes the cinch for ${horse} (order ${which}) surer. Two is better.`;
+    cutting.length > 0
+      ? `We won't cut cord for ${horse} (order ${which}) until we have ${asked.length === 1 ? 'this' : 'the first; the second makes it surer'}.`
+      : `One measurement makes the cinch for ${horse} (order ${which}) surer.${asked.length === 1 ? '' : ' Two is better.'}`;
   const blanks = asked.map(
     (question, i) => `${String(i + 1)}: __${question === 'barrel shape' ? '' : ' in'}`,
   );
   return [
     paragraph(name === '' ? 'Hi,' : `Hi ${name},`),
-    paragraph(`${helps}${cutting.length > 0 ? " We won't cut cord until we have the first." : ''}`),
+    paragraph(helps),
     {
       kind: 'steps',
-      items: asked.map((question) => ({ lead: '', text: shortWords[question].replace('{horse}', horse) })),
+      items: asked.map((question) => ({
+        lead: '',
+        text: shortWords[question].replace('{horse}', horses.length === 1 ? horse : 'Each horse'),
+      })),
     },
     paragraph(`Reply "${blanks.join(', ')}", or "not measured".`),
     paragraph(

@@ -15,7 +15,7 @@ import {
 import { visible } from './clean.ts';
 import { cinchText, orderName, shortCaution } from './counter-words.ts';
 import { unreadSheet, type Block, type Sheet } from './sheet.ts';
-import { capital, chanceText, type Units } from './text.ts';
+import { capital, chanceText, phraseText, type Units } from './text.ts';
 
 const foot = ['Message to the customer: --format text, or --long for the whole of it.', shortCaution];
 const bare = { shop: '', about: [], notice: undefined, rules: [], foot };
@@ -33,7 +33,7 @@ const names = (toAsk: readonly Worth[]): string => listed(toAsk.map(({ name }) =
 
 function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
   const { advice } = result;
-  const welfare = advice.welfare.map((phrase) => phrase.words.join(''));
+  const welfare = advice.welfare.map((phrase) => phraseText(phrase, units));
   const ask = toAsk.length === 0 ? nothingText(result) : `ask for ${names(toAsk)}.`;
   const left = leftOutText(result.worths);
   return {

@@ -4,9 +4,9 @@ import type { QuestionName } from '../ask/questions.ts';
 /** The same in a short message; `{horse}` is the horse's name, or "the horse". */
 export const shortWords: Readonly<Record<QuestionName, string>> = {
   'ring to ring':
-    'Ring to ring. Saddle and pad on, cinch off. Soft tape from ring to ring under the chest, snug and level; draw it under with a hooked stick.',
+    'Ring to ring. Saddle and pad on, cinch off. Soft tape snug and level under the chest, drawn with a hooked stick.',
   'elbow room':
-    'Elbow room. {horse} square on level ground, helper holding. Hold a ruler level from the girth groove (narrow spot behind the front leg) straight forward to the back of the elbow.',
+    'Elbow room. {horse} square on level ground, helper holding. Ruler level from the girth groove (narrow spot behind the front leg) straight forward to the back of the elbow.',
   'ring set-back':
     'Ring. Saddle on a rack. Hang a weighted string from the front of the fork. Measure level, back to the ring center. Ring ahead of the string? Say so.',
   'heart girth':

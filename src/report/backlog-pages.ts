@@ -52,7 +52,7 @@ function placed(text: string, { wide, right }: Drawn, last: boolean): string {
 
 function painted(text: string, { verdict }: Cells, pen: Pen): string {
   if (verdict === 'sized') return text;
-  return pen.judged(verdict === 'tight' ? 'acceptable' : 'refuse', text);
+  return pen.signed(verdict === 'tight' ? '~' : 'x', text);
 }
 
 /** Under a row: what is wrong with the order, why nothing fits, which order has the same number. */

@@ -7,6 +7,7 @@ import { workingOf } from '../facts/facts.ts';
 import { formatLength } from '../units/print.ts';
 import { listed } from '../units/phrase.ts';
 import { causeTexts, findingsOf, nearestOf, openOf, standingOf, type Standing } from './about-check.ts';
+import { ownNumbers } from './about-order.ts';
 import { assumptionText } from './about-rest.ts';
 import { findingText, marginText, nearestText, toTell } from './about-specs.ts';
 import {
@@ -22,6 +23,7 @@ import { withoutEmpty, type Block, type Sheet } from './sheet.ts';
 import { capital, chanceText, phraseText, type Units } from './text.ts';
 import type { CheckResult, ReportOptions } from './types.ts';
 import { namedText } from './wish-words.ts';
+import { judgementWords } from './words.ts';
 
 type Read = CheckResult & { readonly ok: true };
 type Asked = Pick<ReportOptions, 'units' | 'why'>;
@@ -45,6 +47,7 @@ export function checkSheet({ advice, checked }: Read, options: Asked): Sheet {
         ...checkedBlocks(entry, advice, units),
       ]),
       ...pickBlocks(checked, advice, units),
+      paragraph(ownNumbers(advice.facts) ?? ''),
       ...(why ? whyBlocks(checked, advice, units) : []),
     ]),
     rules: [],
@@ -69,7 +72,7 @@ const standingWords: Readonly<Record<Standing, string>> = {
 
 /** "Current cinch (a straight, 19 strands, 24 in long): RULED OUT." */
 function headText(checked: Checked, advice: Advice, units: Units): string {
-  const { which, asked, filled, judged } = checked;
+  const { which, asked, filled, judged, kept = [] } = checked;
   const own = judged?.candidate;
   const named = namedText(asked, units) || 'nothing named';
   const taken =
@@ -80,7 +83,8 @@ function headText(checked: Checked, advice: Advice, units: Units): string {
     own === undefined || standingOf(checked) === 'refused'
       ? ''
       : ` The chance at the elbow is ${oddsText(own.clearance.chance)}.`;
-  return `${whose[which]} (${named}${taken}): ${standingWords[standingOf(checked)]}.${odds}`;
+  const rest = kept.length === 0 ? '' : ', the rest as the order wants it';
+  return `${whose[which]}${rest} (${named}${taken}): ${standingWords[standingOf(checked)]}.${odds}`;
 }
 
 interface Telling {
@@ -108,7 +112,7 @@ function checkedBlocks(checked: Checked, advice: Advice, units: Units): Block[] 
     {
       kind: 'list',
       items: reasons.map((reason) => `${capital(phraseText(reason, units))}.`),
-      mark: 'refuse',
+      mark: 'x',
     },
     paragraph(causeTexts(checked, units).join(' ')),
     paragraph(changeText(checked, advice, units)),
@@ -191,7 +195,7 @@ function whyBlocks(checked: readonly Checked[], { assumptions, facts }: Advice, 
             ...findingsOf(entry).map((finding): Block => ({
               kind: 'list',
               items: [checkText(finding, units)],
-              mark: finding.judgement,
+              mark: judgementWords[finding.judgement].sign,
             })),
           ],
     ),

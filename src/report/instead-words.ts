@@ -89,7 +89,6 @@ function notFirst(spec: RankedSpec, why: OtherStyle['why'], { advice, units }: T
   if (reason !== 'nothing here slips') return `Not first: ${reason.split(': ')[0] ?? reason}.`;
   const { candidate: c } = spec;
   const points = 100 * (c.clearance.chance - (advice.first?.candidate.clearance.chance ?? 0));
-  const room =
-    points > 1 ? 'Surer at the elbow' : points < -1 ? 'Less sure at the elbow' : 'Same room at the elbow';
+  const room = points > 1 ? 'Surer' : points < -1 ? 'Less sure' : 'Same room';
   return `${room}, ${formatLength(c.width, units)} across the chest, more weaving.`;
 }

@@ -166,9 +166,7 @@ function floorText(learned: Learned): string {
   if (moves === 'follows')
     return `The least clearance, which rules cinches out, goes with it${moved}: ${FLOOR_FOLLOWS}. At ${old} ${chances}${then}.${raise}`;
   const why =
-    moves === 'set-by-shop'
-      ? 'which the shop set itself,'
-      : 'which is never lowered below the default,';
+    moves === 'set-by-shop' ? 'which the shop set itself,' : 'which is never lowered below the default,';
   return `At the least clearance (${old}), ${why} ${chances}.${raise}`;
 }
 

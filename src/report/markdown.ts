@@ -30,7 +30,3 @@ export const document = (blocks: readonly string[]): string =>
 
 /** A heading with what stands under it; nothing when nothing does. */
 export const section = (heading: string, body: string): string[] => (body === '' ? [] : [heading, body]);
-
-/** What is left of an order that could not be read. */
-export const unread = ({ file, order }: { file: string; order?: string | undefined }): string =>
-  `${order === undefined ? 'An order' : `Order ${escaped(order)}`} in ${escaped(file)} could not be read.`;

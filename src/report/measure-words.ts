@@ -4,7 +4,8 @@ import type { Ask } from '../advice/measure-next.ts';
 import type { Facts } from '../facts/facts.ts';
 import { listed } from '../units/phrase.ts';
 import type { Block } from './sheet.ts';
-import { capital, chanceText, roughLength, type Units } from './text.ts';
+import { onTape } from '../units/print.ts';
+import { capital, chanceText, type Units } from './text.ts';
 
 /** Gains of less are told in one line together. */
 const WORTH_A_LINE = 0.03;
@@ -20,7 +21,7 @@ export function measureBlocks(advice: Advice, units: Units): Block[] {
   const listed_ = useful.length > 2 || useful.some(({ beforeCutting }) => beforeCutting);
   if (!listed_) return [{ kind: 'text', text: sentenceText(useful, advice.facts, units), apart: true }];
   const items = useful.map(
-    (ask) => `${capital(ask.input)}: ${ask.how}. ${gainText(ask, advice.facts, units)}`,
+    (ask) => `${capital(ask.input)}, ${places[ask.input]}${gainText(ask, advice.facts, units)}`,
   );
   return [
     { kind: 'text', text: 'Measure, in this order', tone: 'strong', apart: true },
@@ -28,7 +29,7 @@ export function measureBlocks(advice: Advice, units: Units): Block[] {
   ];
 }
 
-/** "Measure first: elbow room. That makes it 87% if it reads as we took it, 4.0 in." */
+/** "Measure first: elbow room. That makes it 87% if it reads as we took it: elbow room 4 in." */
 function sentenceText(asks: readonly Ask[], facts: Facts, units: Units): string {
   const [first, second] = asks;
   if (first === undefined) return '';
@@ -44,10 +45,19 @@ function sentenceText(asks: readonly Ask[], facts: Facts, units: Units): string 
 }
 
 function gainText(ask: Ask, facts: Facts, units: Units): string {
-  if (ask.beforeCutting) return 'It sets the length.';
+  if (ask.beforeCutting) return '. It sets the length.';
   const earn = ask.couldEarn === undefined ? '' : `, and may allow ${String(ask.couldEarn)} strands,`;
-  return `${chanceText(ask.chanceThen)}${earn} if it reads ${tookText(ask, facts, units)}.`;
+  return `: ${chanceText(ask.chanceThen)}${earn} if it reads ${tookText(ask, facts, units).replace(' back of full', '')}.`;
 }
+
+/** From where to where, in a few words; `ask` and the JSON say how in full. */
+const places: Readonly<Record<Ask['input'], string>> = {
+  'elbow room': 'groove straight forward to the elbow',
+  'ring set-back': 'full position back to the ring',
+  'ring to ring': 'saddle and pad on, under the girth groove',
+  'heart girth': 'once around behind withers and elbows',
+  'barrel shape': 'seen from the front',
+};
 
 const tookNames: Readonly<Record<Ask['input'], string>> = {
   'elbow room': 'elbow room ',
@@ -59,7 +69,7 @@ const tookNames: Readonly<Record<Ask['input'], string>> = {
 
 /** What was taken for it until somebody measures. */
 function tookText({ input }: Ask, facts: Facts, units: Units): string {
-  const about = (inches: number): string => roughLength(inches, units).replace(/\.0 /, ' ');
+  const about = (inches: number): string => onTape(inches, units, 'nearest');
   switch (input) {
     case 'elbow room':
       return about(facts.room.value);
@@ -76,8 +86,8 @@ function tookText({ input }: Ask, facts: Facts, units: Units): string {
 
 const setBackText = (inches: number, about: (inches: number) => string): string =>
   Math.abs(inches) < 0.05
-    ? 'at full position'
-    : `${about(Math.abs(inches))} ${inches > 0 ? 'back of' : 'ahead of'} full position`;
+    ? 'at full'
+    : `${about(Math.abs(inches))} ${inches > 0 ? 'back of' : 'ahead of'} full`;
 
 /** "Taped: heart girth and ring to ring. Told: rigging. The rest we filled in." */
 export function tapedText(
@@ -89,7 +99,7 @@ export function tapedText(
   const [taped, photo] = [of('measured'), of('photo')];
   const girth =
     facts.girth.kind === 'computed' || facts.girth.kind === 'assumed'
-      ? `Worked out: heart girth about ${roughLength(facts.girth.value, units).replace(/\.\d /, ' ')}.`
+      ? `Worked out: heart girth about ${onTape(Math.round(facts.girth.value), units, 'nearest')}.`
       : '';
   return [
     taped.length === 0 ? '' : `Taped: ${listed(taped)}.`,

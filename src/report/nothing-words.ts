@@ -20,7 +20,7 @@ export function nothingBlocks(advice: Advice, units: Units): Block[] {
     { kind: 'text', text: wayOutText(advice, units) ?? '' },
     { kind: 'text', text: 'Never move the saddle forward to make a cinch hang plumb.' },
     { kind: 'text', text: 'Ruled out', tone: 'strong', apart: true },
-    { kind: 'list', items: ruled.slice(0, MOST), mark: 'refuse' },
+    { kind: 'list', items: ruled.slice(0, MOST), mark: 'x' },
   ];
 }
 

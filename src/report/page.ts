@@ -1,11 +1,9 @@
 /** The screen as a page of lines: headings, paragraphs, marked items, none wider than the page. */
-import type { Judgement } from '../rules/rule.ts';
 import { visible } from './clean.ts';
-import { penFor, type Pen } from './pen.ts';
+import { penFor, type Pen, type Sign } from './pen.ts';
 import { wrap, type Indent, type Units } from './text.ts';
 import type { ReportOptions } from './types.ts';
-import { columns, fit, padRight } from './width.ts';
-import { judgementWords } from './words.ts';
+import { columns, fit } from './width.ts';
 
 export interface Page {
   readonly pen: Pen;
@@ -58,19 +56,9 @@ export interface Mark {
 const same = (text: string): string => text;
 const dash: Mark = { lead: '  - ', paint: same };
 
-/** The sign of a judgement as a mark. */
-export function markOf(judgement: Judgement, { pen }: Page, indent = 5): Mark {
-  const lead = `${' '.repeat(indent)}${judgementWords[judgement].sign} `;
-  return { lead, paint: (text) => pen.judged(judgement, text) };
-}
-
-/** Two texts on one line, the second at the right edge; on two lines where they do not fit. */
-export function bothEnds({ width }: Page, first: string, second: string): string[] {
-  const [left, right] = [visible(first), visible(second)];
-  const gap = width - columns(left) - columns(right);
-  const indent = left.length - left.trimStart().length;
-  if (gap < 2) return [...wrap(left, width, indent), ...wrap(right, width, 5)];
-  return [padRight(left, width - columns(right)) + right];
+/** A sign as a mark. */
+export function markOf(sign: Sign, { pen }: Page, indent = 5): Mark {
+  return { lead: `${' '.repeat(indent)}${sign} `, paint: (text) => pen.signed(sign, text) };
 }
 
 /** Lines to text, with a newline at the end. */

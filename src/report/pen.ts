@@ -1,14 +1,15 @@
 /** The few colors of the screen; a color only ever repeats what a word already says. */
-import type { Judgement } from '../rules/rule.ts';
+/** A sign beside a word: good, fair, poor, ruled out, does not apply, cannot tell. */
+export type Sign = '+' | '~' | '!' | 'x' | '-' | '?';
 
 export interface Pen {
   readonly strong: (text: string) => string;
   readonly quiet: (text: string) => string;
-  readonly judged: (judgement: Judgement, text: string) => string;
+  readonly signed: (sign: Sign, text: string) => string;
 }
 
 const same = (text: string): string => text;
-const plain: Pen = { strong: same, quiet: same, judged: (_, text) => text };
+const plain: Pen = { strong: same, quiet: same, signed: (_, text) => text };
 
 /** Set once by `loadColors`: most runs print no color and need not wait for it. */
 let colored: Pen | undefined;
@@ -17,15 +18,15 @@ let colored: Pen | undefined;
 export async function loadColors(): Promise<void> {
   const { Chalk } = await import('chalk');
   const ink = new Chalk({ level: 1 });
-  const inks: Readonly<Record<Judgement, (text: string) => string>> = {
-    good: ink.green,
-    acceptable: ink.yellow,
-    poor: ink.magenta,
-    refuse: ink.red,
-    'not-applicable': ink.dim,
-    'cannot-tell': ink.cyan,
+  const inks: Readonly<Record<Sign, (text: string) => string>> = {
+    '+': ink.green,
+    '~': ink.yellow,
+    '!': ink.magenta,
+    x: ink.red,
+    '-': ink.dim,
+    '?': ink.cyan,
   };
-  colored = { strong: ink.bold, quiet: ink.dim, judged: (judgement, text) => inks[judgement](text) };
+  colored = { strong: ink.bold, quiet: ink.dim, signed: (sign, text) => inks[sign](text) };
 }
 
 /** A pen that writes in color, if colors were loaded, or a plain one. */

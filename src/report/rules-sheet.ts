@@ -37,7 +37,7 @@ export const ruleSheet = (rule: AnyRule): Sheet => ({
       ...rule.examples.map(({ shows, gives }): Block => ({
         kind: 'list',
         items: [`${judgementWords[gives].word}: ${shows}`],
-        mark: gives,
+        mark: judgementWords[gives].sign,
       })),
     ]),
   ],

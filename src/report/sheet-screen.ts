@@ -54,7 +54,7 @@ function counterLines({ title: name, foot = [], blocks }: Sheet, lead: string, p
 }
 
 function paperLines({ title: name, shop, about, notice, blocks, rules }: Sheet, page: Page): string[] {
-  const warned = { lead: '! ', paint: (text: string) => page.pen.judged('refuse', text) };
+  const warned = { lead: '! ', paint: (text: string) => page.pen.signed('x', text) };
   return [
     ...title(page, name),
     ...[shop, ...about].flatMap((line) => sentence(page, line)),
@@ -89,8 +89,9 @@ function itemMark(mark: ItemMark | undefined, place: number, page: Page): Mark |
   return { lead: `  ${String(place + 1)} `, paint: (lead) => lead };
 }
 
-/** A head that reads as a heading, rows below it two columns in, the note wrapped under itself. */
-function notedLines({ columns: heads, rows }: Table, page: Page): string[] {
+/** A head that reads as a heading, rows below it two columns in, the note wrapped under itself; where there is no room for a note, items. */
+function notedLines(table: Table, page: Page): string[] {
+  const { columns: heads, rows } = table;
   const texts = rows.map((row) => row.map(visible));
   const widths = heads
     .slice(0, -1)
@@ -98,6 +99,7 @@ function notedLines({ columns: heads, rows }: Table, page: Page): string[] {
       Math.max(least, columns(head) - (i === 0 ? INDENT : 0), ...texts.map((row) => columns(row[i] ?? ''))),
     );
   const at = widths.reduce((sum, width) => sum + width + GAP, INDENT);
+  if (page.width - at < LEAST) return rowItems(table, page);
   const head = heads.map(({ head: text }, i) =>
     padRight(text, (widths[i] ?? 0) + GAP + (i === 0 ? INDENT : 0)),
   );
@@ -177,7 +179,9 @@ function rowLines(row: readonly string[], { heads, widths: [first = 0, ...others
 /** "Natural body cord, 8-ply: how much 61 ft; at 38.00 a pound; USD 12.20". */
 function rowItems({ columns: heads, rows, foot = [] }: Table, page: Page): string[] {
   return [...rows, ...foot].flatMap(([name = '', ...cells]) => {
-    const named = cells.flatMap((cell, i) => (cell === '' ? [] : [`${heads[i + 1]?.head ?? ''} ${cell}`]));
+    const named = cells.flatMap((cell, i) =>
+      cell === '' ? [] : [`${heads[i + 1]?.head ?? ''} ${cell}`.trim()],
+    );
     return item(page, `${name}: ${named.join('; ')}`);
   });
 }

@@ -1,6 +1,6 @@
 /** A paper as data: one page model for every printer, on the screen, in Markdown, as HTML or on a printed page. */
 
-import type { Judgement } from '../rules/rule.ts';
+import type { Sign } from './pen.ts';
 import { capital } from './text.ts';
 
 /** A column of a table. */
@@ -17,8 +17,8 @@ interface Placed {
   readonly spare?: true;
 }
 
-/** What stands before an item: a dash, its number, or the sign of a judgement. */
-export type ItemMark = 'number' | Judgement;
+/** What stands before an item: a dash, its number, or a sign. */
+export type ItemMark = 'number' | Sign;
 
 /** Texts are as they came, not yet escaped for anything. */
 export type Block = Placed & SomeBlock;

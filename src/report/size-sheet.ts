@@ -13,6 +13,7 @@ import {
   simulatedText,
   toTell,
 } from './about-specs.ts';
+import type { Judgement } from '../rules/rule.ts';
 import { cinchText, clearText, orderName, shortCaution } from './counter-words.ts';
 import { everyBlocks } from './every-table.ts';
 import { insteadRows, straightOrRoper, styleRows } from './instead-words.ts';
@@ -22,7 +23,7 @@ import { nothingBlocks, TIE_NOTHING } from './nothing-words.ts';
 import { withoutEmpty, type Block, type Sheet } from './sheet.ts';
 import { capital, phraseText, type Units } from './text.ts';
 import type { ReportOptions, SizeResult } from './types.ts';
-import { specName } from './words.ts';
+import { judgementWords, specName } from './words.ts';
 
 type Sized = SizeResult & { readonly ok: true };
 type Asked = Pick<ReportOptions, 'units' | 'top' | 'why' | 'all'>;
@@ -88,6 +89,9 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
   const { advice, wants, simulated } = result;
   const { units, top } = options;
   const drawn = simulated?.[0];
+  const told = toTell(first, advice.facts);
+  // A long form never fits one screen: there nothing is left out.
+  const spare = options.why || options.all ? {} : ({ spare: true } as const);
   return [
     { kind: 'text', text: clearText(first.candidate, { advice, units }) },
     { kind: 'text', text: drawn === undefined ? '' : simulatedText(drawn, units) },
@@ -95,21 +99,23 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
     ...advice.remarks.map((remark): Block => ({ kind: 'text', text: phraseText(remark, units) })),
     {
       kind: 'table',
-      columns: [{ head: 'Instead', least: 17 }, { head: 'Chance', align: 'right' }, { head: '' }],
+      columns: [{ head: 'Instead', least: 13 }, { head: 'Chance', align: 'right' }, { head: '' }],
       rows: insteadRows(advice, { units, top }),
       noted: true,
       apart: true,
     },
-    { kind: 'text', text: straightOrRoper(advice) },
+    { kind: 'text', text: straightOrRoper(advice), ...spare },
     {
       kind: 'table',
-      columns: [{ head: '', least: 17 }, { head: '', align: 'right', least: 6 }, { head: '' }],
+      columns: [{ head: '', least: 13 }, { head: '', align: 'right', least: 6 }, { head: '' }],
       rows: styleRows(advice, units),
       noted: true,
+      ...spare,
     },
     ...measureBlocks(advice, units),
-    { kind: 'text', text: lesserText(toTell(first, advice.facts), units) },
-    { kind: 'text', text: tapedText(advice, units), spare: true },
+    { kind: 'text', text: lesserText(told, units, { poor: 'Poor', 'cannot-tell': 'Not judged' }) },
+    { kind: 'text', text: lesserText(told, units, { acceptable: 'Fair' }), ...spare },
+    { kind: 'text', text: tapedText(advice, units), ...spare },
     { kind: 'text', text: ownNumbers(advice.facts) ?? '' },
   ];
 }
@@ -117,14 +123,18 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
 /** The elbow's chance and the stock stand in the answer itself; the pressure index only compares. */
 const toldAbove: ReadonlySet<string> = new Set(['elbow-clearance', 'pressure-index', 'layers']);
 
-/** What is less than good about the first, worst first: "Poor: ...", "Fair: ...", "Not judged: ...". */
-function lesserText(findings: readonly Finding[], units: Units): string {
-  const of = (judgement: string, lead: string): string[] => {
+/** What is less than good about the first: "Poor: ...", "Fair: ...", "Not judged: ...". */
+function lesserText(
+  findings: readonly Finding[],
+  units: Units,
+  leads: Partial<Record<Judgement, string>>,
+): string {
+  const of = ([judgement, lead]: [string, string]): string[] => {
     const found = findings.filter((entry) => entry.judgement === judgement && !toldAbove.has(entry.rule));
     const reasons = new Set(found.map(({ reason }) => phraseText(reason, units)));
     return reasons.size === 0 ? [] : [`${lead}: ${[...reasons].join('; ')}.`];
   };
-  return [...of('poor', 'Poor'), ...of('acceptable', 'Fair'), ...of('cannot-tell', 'Not judged')].join(' ');
+  return Object.entries(leads).flatMap(of).join(' ');
 }
 
 /** The long form: every check of every spec shown, what it rests on, and the working. */
@@ -153,7 +163,7 @@ function checkBlocks(spec: RankedSpec, units: Units): Block[] {
     ...spec.findings.map((finding): Block => ({
       kind: 'list',
       items: [text(finding)],
-      mark: finding.judgement,
+      mark: judgementWords[finding.judgement].sign,
     })),
   ];
 }

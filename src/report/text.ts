@@ -22,17 +22,18 @@ export function phraseText({ words, values }: Phrase, units: Units, reading: Rea
 const valueText = (value: Quantity | string, units: Units, reading: Reading): string =>
   typeof value === 'string' ? visible(value) : quantityText(value, units, reading);
 
+/** Room is never told as more than there is, nor an overlap as less. */
+const rounding = { 'fine-length': 'nearest', gap: 'down', overlap: 'up' } as const;
+
 /** One quantity with its unit. */
 export function quantityText({ value, as }: Quantity, units: Units, reading: Reading = 'tape'): string {
   switch (as) {
     case 'length':
       return formatLength(value, units, 'finished');
     case 'fine-length':
-      return reading === 'tape' ? onTape(value, units, 'nearest') : formatLength(value, units, 'computed');
     case 'gap':
-      return reading === 'tape' ? onTape(value, units, 'down') : formatLength(value, units, 'computed');
     case 'overlap':
-      return reading === 'tape' ? onTape(value, units, 'up') : formatLength(value, units, 'computed');
+      return reading === 'tape' ? onTape(value, units, rounding[as]) : formatLength(value, units, 'computed');
     case 'chance':
       return chanceText(value);
     case 'count':
@@ -89,13 +90,6 @@ export function inputText({ value, unit }: { value: number; unit: 'in' | 'ratio'
 /** Where an input came from: what kind of knowledge, and of what. A basis that says it all stands alone. */
 export const basisText = ({ kind, basis }: { kind: string; basis: string }): string =>
   basis === kind || kind === 'photo' || basis.startsWith('worked out') ? basis : `${kind}: ${basis}`;
-
-/** 1st, 2nd, 3rd, 4th. */
-export function ordinal(rank: number): string {
-  const tens = rank % 100;
-  const ending = tens > 10 && tens < 14 ? 'th' : (['th', 'st', 'nd', 'rd'][rank % 10] ?? 'th');
-  return `${String(rank)}${ending}`;
-}
 
 /** First letter in capitals: the start of a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,11 +1,12 @@
 /** The names of things as every printer writes them. */
 import type { Candidate } from '../fit/candidate.ts';
-import type { Buckle, Order, Saddle, Style, Trouble, Use } from '../order/types.ts';
+import type { Order, Saddle, Style, Trouble, Use } from '../order/types.ts';
 import type { Judgement } from '../rules/rule.ts';
 import { mustBeOrdered } from '../stock/buckles.ts';
 import { styles } from '../stock/styles.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
+import type { Sign } from './pen.ts';
 import type { Units } from './text.ts';
 import { fit } from './width.ts';
 
@@ -43,7 +44,7 @@ export const plainRuleNames: Readonly<Record<string, string>> = {
 };
 
 /** A judgement as a word, and a sign that stands beside the word, never instead of it. */
-export const judgementWords: Readonly<Record<Judgement, { readonly word: string; readonly sign: string }>> = {
+export const judgementWords: Readonly<Record<Judgement, { readonly word: string; readonly sign: Sign }>> = {
   good: { word: 'good', sign: '+' },
   acceptable: { word: 'fair', sign: '~' },
   poor: { word: 'poor', sign: '!' },
@@ -82,10 +83,6 @@ export function pinchedText({ style, width, buckleWidth, elbowWidth }: Widths, u
     passing === wide || passing === pinched ? '' : `, ${says(elbowWidth)} wide where it passes the elbow`;
   return pinched === wide ? '' : `pinched to ${says(buckleWidth)}${elbow}`;
 }
-
-/** "special 6 (must be ordered)": a buckle, and whether that many cinches must wait for it. */
-export const buckleText = (buckle: Buckle, quantity: number): string =>
-  `${visible(buckle.id)}${mustBeOrdered(buckle, quantity) ? ' (must be ordered)' : ''}`;
 
 /** "4 1/4 in wide, 32 in long; plain 3 buckle, single layer", as it is tied for an order. */
 export function tiedText(candidate: Candidate, { quantity }: Pick<Order, 'quantity'>, units: Units): string {

@@ -26,8 +26,7 @@ import { backlogMarkdown, backlogTable } from '../../src/report/backlog-pages.ts
 import type { BacklogPrinter } from '../../src/report/backlog-cells.ts';
 import { checkCsv } from '../../src/report/check-csv.ts';
 import { checkJson } from '../../src/report/check-json.ts';
-import { checkMarkdown } from '../support/screens.ts';
-import { checkScreen } from '../support/screens.ts';
+import { checkMarkdown, checkScreen } from '../support/screens.ts';
 import { visible } from '../../src/report/clean.ts';
 import { learnJson } from '../../src/report/learn-json.ts';
 import { learnSheet } from '../../src/report/learn-sheet.ts';
@@ -51,8 +50,7 @@ import { sheetsScreen } from '../../src/report/sheet-screen.ts';
 import type { Sheet } from '../../src/report/sheet.ts';
 import { sizeCsv } from '../../src/report/size-csv.ts';
 import { sizeJson } from '../../src/report/size-json.ts';
-import { sizeMarkdown } from '../support/screens.ts';
-import { sizeScreen } from '../support/screens.ts';
+import { sizeMarkdown, sizeScreen } from '../support/screens.ts';
 import { ticketSheet } from '../../src/report/ticket-sheet.ts';
 import type { CheckResult, PhotoResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { backlogFrom, type BacklogPapers } from '../support/backlog-papers.ts';
@@ -198,6 +196,9 @@ const rowText = (printer: BacklogPrinter, { cells }: Row): string =>
 
 /** Files of several printers, and which of them they hold. */
 const together: Readonly<Record<string, readonly string[]>> = {
+  'size-sheet': ['size-screen', 'size-markdown'],
+  'check-sheet': ['check-screen', 'check-markdown'],
+  'ask-sheet': ['ask-screen'],
   'backlog-data': ['backlog-csv', 'backlog-json'],
   'backlog-pages': ['backlog-markdown', 'backlog-screen'],
 };

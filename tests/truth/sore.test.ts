@@ -64,7 +64,7 @@ describe('a gall at the elbow, and the cinch that galls described', () => {
       const betters = ({ candidate: { clearance, elbowWidth } }: Judged, by: number): boolean =>
         (clearance.likely >= now.clearance.likely + by && elbowWidth <= now.elbowWidth + 1e-9) ||
         (clearance.likely >= Math.min(0.95, now.clearance.likely) && elbowWidth <= now.elbowWidth - 0.4);
-      expect(welfareText(order)[0], name).toMatch(/^Sore: galled at the elbow/);
+      expect(welfareText(order)[0], name).toMatch(/^GALLED AT THE ELBOW/);
       if (betters(advice.first, 0)) {
         better += 1;
         continue;
@@ -86,7 +86,7 @@ describe('a gall at the elbow, and the cinch that galls described', () => {
     const order = orderOf({ horse: { elbowRoom: 1.5, trouble: ['girthy', 'elbow-gall'] } });
     expect(sizeOrder(order, defaultShop).first).toBeUndefined();
     const [first, second] = welfareText(order);
-    expect(first).toMatch(/^Sore: galled at the elbow.*let it heal first.*do not ride on broken skin.*vet/);
+    expect(first).toMatch(/^GALLED AT THE ELBOW.*let it heal first.*do not ride on broken skin.*vet/i);
     expect(second).toMatch(/girthy.*vet/);
   });
 });
@@ -106,7 +106,7 @@ describe('a rub of the buckle, and the buckle described', () => {
       const rubs = ({ candidate }: Judged): boolean =>
         candidate.buckle.frameWidth > buckle.frameWidth ||
         (candidate.buckle.frameWidth === buckle.frameWidth && Math.abs(candidate.low - low) < 0.25);
-      expect(welfareText(order)[0], name).toMatch(/^Sore: rubbed by the buckle/);
+      expect(welfareText(order)[0], name).toMatch(/^RUBBED BY THE BUCKLE/);
       if (first === undefined) continue;
       if (!rubs(first)) {
         helped += 1;
@@ -137,7 +137,7 @@ describe('notes', () => {
   ])('"%s" is a sore', (notes) => {
     expect(rawSkinInNotes(said(notes))).toBeDefined();
     expect(isGalled(said(notes))).toBe(true);
-    expect(welfareText(said(notes))[0]).toMatch(/^Sore: the notes say "/);
+    expect(welfareText(said(notes))[0]).toMatch(/^SORE, by the notes: "/);
   });
 
   test.each([
@@ -160,7 +160,7 @@ describe('notes', () => {
   test('of a buckle that rubs do not make a gall at the elbow of it', () => {
     const order = { ...orderOf({ horse: { trouble: ['buckle-rub'] } }), notes: 'raw under the buckle' };
     expect(isGalled(order)).toBe(false);
-    expect(welfareText(order)).toEqual([expect.stringMatching(/^Sore: rubbed by the buckle/)]);
+    expect(welfareText(order)).toEqual([expect.stringMatching(/^RUBBED BY THE BUCKLE/)]);
   });
 });
 

@@ -55,9 +55,7 @@ describe('words', () => {
   test('short cord is the reason told, not the buckle that another could replace', () => {
     const order = orderOf({ quantity: 3, colors: { body: ['buckskin'] }, saddle: onThreeQuarter });
     const texts = refusedTexts(sizeOrder(order, defaultShop), 'in').join('\n');
-    expect(texts).toMatch(
-      /strands: \d+ needs \d+ ft of buckskin cord; 160 ft on hand, and no more to be had/,
-    );
+    expect(texts).toMatch(/strands: (?:\d+ )?needs \d+ ft of buckskin cord; 160 ft on hand/);
     expect(texts).not.toContain('buckles');
   });
 
@@ -80,9 +78,10 @@ describe('a cinch refused for two reasons', () => {
   test('has them told in two sentences, each with its own margin', () => {
     const advice = sizeOrder(orderOf({ saddle: { rigging: rigging('7/8'), ringToRing: 46 } }), defaultShop);
     const checked = checkCinch({ style: 'straight', strands: 17, length: 24 }, 'wants', advice);
-    expect(standingText(checked, advice.facts, { units: 'in' })).toMatch(
-      /^puts the buckle.*\. It also leaves 10\.50 in of latigo/,
-    );
+    const refused = checked.judged?.findings.filter(({ judgement }) => judgement === 'refuse') ?? [];
+    expect(refused.map(({ rule }) => rule)).toEqual(['buckle-height', 'latigo-run']);
+    const told = standingText(checked, advice.facts, { units: 'in' });
+    for (const { reason } of refused) expect(told).toContain(phraseText(reason, 'in'));
     const run = checked.judged?.findings.find(({ rule }) => rule === 'latigo-run');
     expect(run?.margin).toBe(-0.5);
   });

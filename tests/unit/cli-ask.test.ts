@@ -3,6 +3,7 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { shortCaution } from '../../src/report/counter-words.ts';
 import { run } from '../support/run-cli.ts';
 
 let cwd = '';
@@ -47,9 +48,12 @@ test.each(['table', 'text', 'markdown', 'csv'])(
   },
 );
 
-test('every message carries the cautions and is signed by the shop', async () => {
+test('every long message carries the cautions, every short one the short caution; the shop signs both', async () => {
   for (const format of ['text', 'markdown']) {
-    const { stdout } = await ask('b.yaml', '--format', format);
+    const short = (await ask('b.yaml', '--format', format)).stdout.replace(/\s+/g, ' ').trim();
+    expect(short).toContain(shortCaution);
+    expect(short).toMatch(/never reach under.*Cottonwood Lane Cinches \(invented\)$/);
+    const { stdout } = await ask('b.yaml', '--long', '--format', format);
     const flat = stdout.replace(/\s+/g, ' ');
     expect(flat).toContain('not a saddle fitting and not veterinary advice');
     expect(flat).toContain('never kneel, sit or crawl beside or under a horse');
@@ -61,18 +65,18 @@ describe('exit codes', () => {
   test('a faulty file, and the others still done', async () => {
     const { code, stdout, stderr } = await ask('a.yaml', 'bad.yaml');
     expect(code).toBe(3);
-    expect(stdout).toContain('Order 1');
+    expect(stdout).toMatch(/^1 Horse 1, Jo Marsh: /);
     expect(stderr).toContain('bad.yaml:1:1');
   });
   test('nothing passes, and nothing is left to ask', async () => {
     const { code, stdout } = await ask('none.yaml');
     expect(code).toBe(1);
-    expect(stdout.replace(/\s+/g, ' ')).toContain('nothing the shop can tie passes');
+    expect(stdout.replace(/\s+/g, ' ')).toMatch(/only 1 1\/2 in behind the elbow.*no cinch we tie passes/);
     expect(stdout).toContain('No question is left');
   });
   test('a file of its own, written whole', async () => {
     const { code, stdout, stderr } = await ask('b.yaml', '--format', 'markdown', '--out', 'letter.md');
     expect([code, stdout, stderr]).toEqual([0, '', 'wrote letter.md\n']);
-    expect(fs.readFileSync(path.join(cwd, 'letter.md'), 'utf8')).toMatch(/^Hello Jo Marsh,\n/);
+    expect(fs.readFileSync(path.join(cwd, 'letter.md'), 'utf8')).toMatch(/^Hi Jo Marsh,\n/);
   });
 });

@@ -39,7 +39,7 @@ test('signs that are not ASCII mean the same once compiled', async () => {
     expect(installed).toEqual({ ...inProcess, signal: null });
   }
   const { stdout, code } = await start(['size'], { stdin: typed.replace(', bar-span: 13\u20191/8', '') });
-  expect(stdout).toContain('Measured: heart girth 73 in, elbow room 4.5 in and ring to ring 44.5 in.');
+  expect(stdout).toContain('Taped: heart girth, elbow room and ring to ring.');
   expect(code).toBe(0);
 });
 

@@ -50,7 +50,7 @@ describe('what the customer asked for', () => {
     const text = order('wants: { style: straight, strands: 17, buckle: 3 plain, length: 32 in }\n');
     const { stdout } = await run(['check', '-'], { stdin: text });
     expect(stdout.replace(/\s+/g, ' ')).toContain('no buckle called 3 plain; did you mean plain 3?');
-    expect(stdout).toContain('Nearest that passes: straight, 17 strands');
+    expect(stdout).toContain('Smallest change that passes: a straight, 17 strands');
   });
 });
 
