@@ -274,7 +274,7 @@ describe('problems', () => {
       expected: 'an order',
     };
     expect(problemsText([problem], plainOptions)).toBe(
-      'a\\u{1b}]0;x\\u{7}.yaml:1:1: document 2\n  found nothing; expected an order\n',
+      'a\\u{1b}]0;x\\u{7}.yaml:1:1: document 2\n  Nothing here: expected an order.\n',
     );
     expect(problemsText([], plainOptions)).toBe('');
   });
