@@ -2,7 +2,8 @@
 import type { Worth } from '../ask/ask.ts';
 import { byCustomer, nothingText, type Asked, type AskedOrder } from './about-ask.ts';
 import { questionWords } from './ask-words.ts';
-import { csvText, unreadNote, type Cell } from './csv.ts';
+import { csvText, type Cell } from './csv.ts';
+import { unreadNote } from './unread-note.ts';
 import { rounded } from './json.ts';
 
 /** Columns in order, each with what it holds. */

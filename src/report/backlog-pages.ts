@@ -7,7 +7,7 @@ import { visible } from './clean.ts';
 import { escaped } from './markdown.ts';
 import { penFor, type Pen } from './pen.ts';
 import { wrap, type Units } from './text.ts';
-import type { ReportOptions } from './types.ts';
+import type { ReportOptions } from './page.ts';
 import { columns, fit, padRight } from './width.ts';
 
 type Look = Pick<ReportOptions, 'units' | 'width' | 'color'>;

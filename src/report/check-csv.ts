@@ -2,7 +2,8 @@
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
 import { findingsOf, standingOf } from './about-check.ts';
-import { csvText, unreadNote, type Cell } from './csv.ts';
+import { csvText, type Cell } from './csv.ts';
+import { unreadNote } from './unread-note.ts';
 import { rounded } from './json.ts';
 import { phraseText } from './text.ts';
 import type { CheckResult } from './types.ts';

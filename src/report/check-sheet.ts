@@ -21,7 +21,8 @@ import {
 } from './counter-words.ts';
 import { withoutEmpty, type Block, type Sheet } from './sheet.ts';
 import { capital, chanceText, phraseText, type Units } from './text.ts';
-import type { CheckResult, ReportOptions } from './types.ts';
+import type { ReportOptions } from './page.ts';
+import type { CheckResult } from './types.ts';
 import { namedText } from './wish-words.ts';
 import { judgementWords } from './words.ts';
 

@@ -1,6 +1,5 @@
 /** Tables for spreadsheets: RFC 4180, and a text can never become a formula. */
 import { visible } from './clean.ts';
-import type { Problem } from '../order/problem.ts';
 
 /** A number is written bare; a text is guarded; nothing is an empty cell. */
 export type Cell = string | number | undefined;
@@ -21,18 +20,6 @@ export const unguard = (cell: string): string => cell.replace(/^'/, '');
 /** Rows to text: commas, CRLF after every row. Texts are made visible first, so that looking at the file on a terminal is harmless too. */
 export const csvText = (rows: readonly (readonly Cell[])[]): string =>
   rows.map((row) => `${row.map(cellText).join(',')}\r\n`).join('');
-
-/** Why there is no result: the first problem with its line; no line when the file itself could not be read. */
-export function unreadNote({
-  problems: [first],
-  unreadable,
-}: {
-  readonly problems: readonly Problem[];
-  readonly unreadable?: string | undefined;
-}): string | undefined {
-  if (unreadable !== undefined) return `cannot be read: ${unreadable}`;
-  return first === undefined ? undefined : `line ${String(first.line)}: expected ${first.expected}`;
-}
 
 function cellText(cell: Cell): string {
   if (cell === undefined) return '';

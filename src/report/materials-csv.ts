@@ -3,7 +3,8 @@ import type { CutPutUp } from '../cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../paper/materials.ts';
 import { takenText, type BacklogResult } from './about-backlog.ts';
 import { inchesOf } from '../units/feet.ts';
-import { csvText, unreadNote, type Cell } from './csv.ts';
+import { csvText, type Cell } from './csv.ts';
+import { unreadNote } from './unread-note.ts';
 
 /** Columns in order, each with what it holds. */
 export const materialsColumns = [

@@ -2,8 +2,22 @@
 import { visible } from './clean.ts';
 import { penFor, type Pen, type Sign } from './pen.ts';
 import { wrap, type Indent, type Units } from './text.ts';
-import type { ReportOptions } from './types.ts';
 import { columns, fit } from './width.ts';
+
+/** How the reader wants it. */
+export interface ReportOptions {
+  readonly units: 'in' | 'cm';
+  /** ANSI colors; the caller has looked at NO_COLOR and the terminal. */
+  readonly color: boolean;
+  /** Columns of the screen. */
+  readonly width: number;
+  /** How many specs to show. */
+  readonly top: number;
+  /** The long form: every finding and the working. */
+  readonly why: boolean;
+  /** Every candidate, refused ones too. */
+  readonly all: boolean;
+}
 
 export interface Page {
   readonly pen: Pen;

@@ -1,6 +1,7 @@
 /** What photos give as a table: one row a length. */
 import { seenEntries } from './about-photo.ts';
-import { csvText, unreadNote, type Cell } from './csv.ts';
+import { csvText, type Cell } from './csv.ts';
+import { unreadNote } from './unread-note.ts';
 import { rounded } from './json.ts';
 import { errorNames } from './photo-errors.ts';
 import type { PhotoResult } from './types.ts';

@@ -3,7 +3,7 @@ import type { Problem } from '../order/problem.ts';
 import { visible } from './clean.ts';
 import { pageFor, pageText, sentence, type Page } from './page.ts';
 import { capital } from './text.ts';
-import type { ReportOptions } from './types.ts';
+import type { ReportOptions } from './page.ts';
 
 /** All problems, each with its place first, so that editors can jump there. Empty for none. */
 export function problemsText(

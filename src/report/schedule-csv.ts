@@ -1,7 +1,8 @@
 /** The schedule of a backlog as a table: one row an order, then one for each promise asked for. */
 import type { Agenda, Asked } from '../paper/agenda.ts';
 import type { BacklogResult } from './about-backlog.ts';
-import { csvText, unreadNote, type Cell } from './csv.ts';
+import { csvText, type Cell } from './csv.ts';
+import { unreadNote } from './unread-note.ts';
 
 /** Columns in order, each with what it holds. */
 export const scheduleColumns = [

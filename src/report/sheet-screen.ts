@@ -3,7 +3,7 @@ import { heading, item, markOf, pageFor, pageText, sentence, title, type Mark, t
 import { visible } from './clean.ts';
 import type { Block, ItemMark, Sheet } from './sheet.ts';
 import { wrap } from './text.ts';
-import type { ReportOptions } from './types.ts';
+import type { ReportOptions } from './page.ts';
 import { columns, padRight } from './width.ts';
 
 /** All sheets one under the other; what goes with all of them once, at the end. */

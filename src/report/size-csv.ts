@@ -2,7 +2,8 @@
 import type { RankedSpec } from '../advice/advice.ts';
 import type { Facts } from '../facts/facts.ts';
 import { becauseOnly, shortFinding, toTell } from './about-specs.ts';
-import { csvText, unreadNote, type Cell } from './csv.ts';
+import { csvText, type Cell } from './csv.ts';
+import { unreadNote } from './unread-note.ts';
 import { rounded, roundedChance } from './json.ts';
 import type { SizeResult } from './types.ts';
 

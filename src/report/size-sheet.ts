@@ -22,7 +22,8 @@ import { measureBlocks, tapedText } from './measure-words.ts';
 import { nothingBlocks, TIE_NOTHING } from './nothing-words.ts';
 import { withoutEmpty, type Block, type Sheet } from './sheet.ts';
 import { capital, phraseText, type Units } from './text.ts';
-import type { ReportOptions, SizeResult } from './types.ts';
+import type { ReportOptions } from './page.ts';
+import type { SizeResult } from './types.ts';
 import { judgementWords, specName } from './words.ts';
 
 type Sized = SizeResult & { readonly ok: true };

@@ -75,19 +75,3 @@ export type PhotoResult =
       readonly surer: readonly Surer[];
     }
   | (SizeResult & { readonly ok: false });
-
-export type Format = 'table' | 'json' | 'csv' | 'markdown';
-
-export interface ReportOptions {
-  readonly units: 'in' | 'cm';
-  /** ANSI colors; the caller has looked at NO_COLOR and the terminal. */
-  readonly color: boolean;
-  /** Columns of the screen. */
-  readonly width: number;
-  /** How many specs to show. */
-  readonly top: number;
-  /** The long form: every finding and the working. */
-  readonly why: boolean;
-  /** Every candidate, refused ones too. */
-  readonly all: boolean;
-}

@@ -6,7 +6,8 @@ import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
 import { sheetsScreen } from '../../src/report/sheet-screen.ts';
 import { unreadSheet, type Sheet } from '../../src/report/sheet.ts';
 import { sizeSheet } from '../../src/report/size-sheet.ts';
-import type { CheckResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
+import type { ReportOptions } from '../../src/report/page.ts';
+import type { CheckResult, SizeResult } from '../../src/report/types.ts';
 
 type Some = Pick<ReportOptions, 'units'> & Partial<ReportOptions>;
 

@@ -1,7 +1,8 @@
 /** What a clerk who knows only the README needs to be told on the screen of `size`. */
 import { describe, expect, test } from 'vitest';
 import { oddsText } from '../../src/report/counter-words.ts';
-import type { ReportOptions, SizeResult } from '../../src/report/types.ts';
+import type { ReportOptions } from '../../src/report/page.ts';
+import type { SizeResult } from '../../src/report/types.ts';
 import { tiedText } from '../../src/report/words.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { sizeScreen } from '../support/screens.ts';

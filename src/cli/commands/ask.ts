@@ -2,7 +2,7 @@
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { AskedOrder } from '../../report/about-ask.ts';
-import type { ReportOptions } from '../../report/types.ts';
+import type { ReportOptions } from '../../report/page.ts';
 import { emit, guardInputs, tellNotWritten } from '../emit.ts';
 import { exit, printable, type ExitCode } from '../fault.ts';
 import { failed, readEntries, type Entry } from '../input.ts';
