@@ -1,5 +1,5 @@
 /** How a paper about a whole backlog is printed: as a sheet, as a table for a spreadsheet, or for scripts. */
-import type { Paper } from '../print/pages.ts';
+import type { Paper } from '../print/document.ts';
 import type { Sheet } from '../report/sheet.ts';
 import { Option } from 'commander';
 import { emit, tellNotWritten } from './emit.ts';

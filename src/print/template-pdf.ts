@@ -4,39 +4,22 @@ import { withTexts, type Layer, type Point, type Shape } from '../picture/scene.
 import type { Template } from '../picture/template.ts';
 import { tilesOf, type Tile } from '../picture/tiles.ts';
 import { colors } from '../report/look.ts';
-import { bytesOf, emptyDocument, hasOf, type Day, type Document, type Fonts, type Pdf } from './document.ts';
-import { printed } from './letters.ts';
-import { papers, type Paper } from './pages.ts';
-
-export interface TemplateOptions {
-  readonly paper: Paper;
-  readonly fonts: Fonts;
-  readonly day: Day;
-}
+import { papers, pdfOf, type Document, type Pdf, type PdfOptions } from './document.ts';
 
 /** One file of all templates, each on as many sheets as it takes. */
-export async function templatesPdf(
-  templates: readonly Template[],
-  { paper, fonts, day }: TemplateOptions,
-): Promise<Pdf> {
-  const lacking = new Set<string>();
-  const has = hasOf(fonts);
-  const shown = (layers: readonly Layer[]): Layer[] =>
-    withTexts(layers, (text) => printed(text, has, lacking));
-  const { width, height } = papers[paper];
+export function templatesPdf(templates: readonly Template[], options: PdfOptions): Promise<Pdf> {
   const title =
     templates.length === 1 ? (templates[0]?.title ?? '') : `${String(templates.length)} templates`;
-  const document = emptyDocument(printed(title, has, lacking), { day, size: [width, height], fonts });
-  const bytes = bytesOf(document);
-  for (const template of templates) {
-    for (const tile of tilesOf(template, papers[paper])) {
-      document.addPage({ size: [tile.width, tile.height], margin: 0 });
-      drawPart(document, tile, [...shown(template.drawing.layers), ...tile.marks]);
-      drawLayers(document, shown(tile.layers));
+  return pdfOf(title, options, (document, { printed }) => {
+    for (const template of templates) {
+      const drawing = withTexts(template.drawing.layers, printed);
+      for (const tile of tilesOf(template, papers[options.paper])) {
+        document.addPage({ size: [tile.width, tile.height], margin: 0 });
+        drawPart(document, tile, [...drawing, ...tile.marks]);
+        drawLayers(document, withTexts(tile.layers, printed));
+      }
     }
-  }
-  document.end();
-  return { bytes: await bytes, lacking: [...lacking] };
+  });
 }
 
 /** What of the drawing lies in the window of a sheet. */
