@@ -1,6 +1,6 @@
 /** Templates as PDF, sheet after sheet at true size: a point of the drawing is a point of the page. */
 import { fills, hands, strokes, type Stroke, type StrokeName } from '../picture/look.ts';
-import { withTexts, type Layer, type Point, type Shape } from '../picture/scene.ts';
+import { withTexts, type Layer, type Shape } from '../picture/scene.ts';
 import type { Template } from '../picture/template.ts';
 import { tilesOf, type Tile } from '../picture/tiles.ts';
 import { colors } from '../report/look.ts';
@@ -40,30 +40,13 @@ function drawLayers(document: Document, layers: readonly Layer[]): void {
 }
 
 function drawShape(document: Document, shape: Shape): void {
-  switch (shape.kind) {
-    case 'line':
-      trace(document, shape.points);
-      ink(document, { stroke: shape.stroke });
-      return;
-    case 'area':
-      trace(document, shape.points);
-      document.closePath();
-      ink(document, shape);
-      return;
-    case 'circle':
-      document.circle(shape.at[0], shape.at[1], shape.radius);
-      ink(document, shape);
-      return;
-    case 'label':
-      drawLabel(document, shape);
+  if (shape.kind === 'label') {
+    drawLabel(document, shape);
+    return;
   }
-}
-
-function trace(document: Document, points: readonly Point[]): void {
-  for (const [i, [x, y]] of points.entries()) {
-    if (i === 0) document.moveTo(x, y);
-    else document.lineTo(x, y);
-  }
+  if (shape.kind === 'circle') document.circle(shape.at[0], shape.at[1], shape.radius);
+  else document.path(`M${shape.points.join('L')}${shape.kind === 'area' ? 'Z' : ''}`);
+  ink(document, shape);
 }
 
 function ink(document: Document, { fill, stroke }: { fill?: keyof typeof fills; stroke?: StrokeName }): void {
@@ -74,9 +57,7 @@ function ink(document: Document, { fill, stroke }: { fill?: keyof typeof fills; 
     else document.dash([...dash] as unknown as number, {}); // takes a list, which its types do not know
   }
   if (fill !== undefined) document.fillColor(fills[fill]);
-  if (fill !== undefined && stroke !== undefined) document.fillAndStroke();
-  else if (fill !== undefined) document.fill();
-  else document.stroke();
+  document[fill === undefined ? 'stroke' : stroke === undefined ? 'fill' : 'fillAndStroke']();
 }
 
 /** Templates have no turned letters. */
