@@ -1,7 +1,17 @@
 /** The blocks of a paper as pieces that can be put on pages. */
 import { look } from '../report/look.ts';
 import type { Block } from '../report/sheet.ts';
-import { plain, quiet, row, small, strong, type Piece, type RowStyle, type Setting } from './row.ts';
+import {
+  paragraph,
+  plain,
+  quiet,
+  row,
+  small,
+  strong,
+  type Piece,
+  type RowStyle,
+  type Setting,
+} from './row.ts';
 import { besidePieces, tablePieces } from './table.ts';
 
 /** All pieces of a paper's blocks, in order. */
@@ -21,22 +31,19 @@ export function blocksPieces(blocks: readonly Block[], set: Setting): Piece[] {
 const tones = { plain, strong, quiet };
 
 function blockPieces(block: Block, set: Setting): Piece[] {
-  const { scale, width } = set;
   switch (block.kind) {
     case 'heading':
-      return row(
-        [{ face: 'head', size: look.type.heading, color: 'rust', text: block.text, x: 0, width }],
-        set,
-        { before: look.gap.heading * scale, pad: scale, keep: true },
-      );
+      return paragraph({ face: 'head', size: look.type.heading, color: 'rust', text: block.text }, set, {
+        before: look.gap.heading,
+        pad: 1,
+        keep: true,
+      });
     case 'text':
-      return row([{ ...tones[block.tone ?? 'plain'], text: block.text, x: 0, width }], set, {
-        before: look.gap.block * scale,
+      return paragraph({ ...tones[block.tone ?? 'plain'], text: block.text }, set, {
+        before: look.gap.block,
       });
     case 'list':
-      return block.items.flatMap((text) =>
-        labeled(['\u2013', text], set, { room: 10, gap: 0, pad: 0.3 * scale }),
-      );
+      return block.items.flatMap((text) => labeled(['\u2013', text], set, { room: 10, gap: 0, pad: 0.3 }));
     case 'boxes':
       // What is ticked off one after the other stays on one page where it can.
       return block.items.flatMap((text, i) => boxPieces(text, set, i < block.items.length - 1));
@@ -47,7 +54,7 @@ function blockPieces(block: Block, set: Setting): Piece[] {
         labeled(pair, set, {
           room: look.label,
           gap: look.gap.column,
-          pad: (look.gap.cell - 0.5) * scale,
+          pad: look.gap.cell - 0.5,
           bottom: look.rules.hair,
         }),
       );
@@ -75,8 +82,8 @@ function boxPieces(text: string, set: Setting, keep: boolean): Piece[] {
   const { scale, width, pen } = set;
   const room = look.box.room * scale;
   const side = look.box.side * scale;
-  const pad = 0.9 * scale;
-  const down = pad + (look.type.text * look.leading * scale - side) / 2;
+  const pad = 0.9;
+  const down = pad * scale + (look.type.text * look.leading * scale - side) / 2;
   return row([{ ...plain, text, x: room, width: width - room }], set, {
     pad,
     keep,

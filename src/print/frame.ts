@@ -1,12 +1,14 @@
 /** What stands around the blocks: the head of a paper with its band of strands, the notice, house rules and cautions at its end. */
 import { look, voices, type Color } from '../report/look.ts';
 import type { Sheet } from '../report/sheet.ts';
-import { linesOf } from './lines.ts';
-import { fine, plain, quiet, row, strong, widthOf, type Cell, type Piece, type Setting } from './row.ts';
+import { fine, paragraph, plain, quiet, row, strong, type Cell, type Piece, type Setting } from './row.ts';
+
+/** From the edge of a field to its text. */
+const INSET = 9;
 
 /** The head of the first page, down to the notice. */
 export function headPieces({ title, shop, about, notice }: Sheet, set: Setting): Piece[] {
-  const { width, scale } = set;
+  const { width } = set;
   const half = width * 0.58;
   const names: Cell[] = [
     { face: 'head', size: look.type.title, color: 'ink', text: title, x: 0, width: half },
@@ -21,8 +23,8 @@ export function headPieces({ title, shop, about, notice }: Sheet, set: Setting):
       },
       keep: true,
     },
-    ...row(names, set, { before: 9 * scale, keep: true }),
-    ...about.flatMap((text) => row([{ ...quiet, text, x: 0, width }], set)),
+    ...row(names, set, { before: 9, keep: true }),
+    ...about.flatMap((text) => paragraph({ ...quiet, text }, set)),
     ...(notice === undefined ? [] : noticePieces(notice, set)),
   ];
 }
@@ -53,41 +55,34 @@ function drawBand({ pen, width }: Setting, x: number, y: number): void {
 /** White on ink, then a thick frame: seen from across the bench, with or without a color printer. */
 function noticePieces(notice: string, set: Setting): Piece[] {
   const { loud, rest } = voices(notice);
-  const pad = 4 * set.scale;
-  const x = 9 * set.scale;
-  const width = set.width - 2 * x;
-  const shouted = row([{ face: 'strong', size: look.type.loud, color: 'white', text: loud, x, width }], set, {
-    before: 8 * set.scale,
-    pad,
+  const shared = { inset: INSET, pad: 4 };
+  const shouted = paragraph({ face: 'strong', size: look.type.loud, color: 'white', text: loud }, set, {
+    ...shared,
+    before: 8,
     keep: rest !== '',
     fill: 'ink',
   });
   if (rest === '') return shouted;
-  return [...shouted, ...row([{ ...strong, text: rest, x, width }], set, { pad, frame: look.rules.thick })];
+  return [...shouted, ...paragraph({ ...strong, text: rest }, set, { ...shared, frame: look.rules.thick })];
 }
 
 /** House rules on sand, cautions under a line. */
 export function endPieces({ rules, cautions }: Sheet, set: Setting): Piece[] {
-  const { width, scale, pen } = set;
-  const x = 9 * scale;
   const house = rules.flatMap((text, i) =>
-    row([{ ...plain, text, x, width: width - 2 * x }], set, {
-      before: i === 0 ? look.gap.heading * scale : 0,
-      pad: 2.5 * scale,
+    paragraph({ ...plain, text }, set, {
+      before: i === 0 ? look.gap.heading : 0,
+      inset: INSET,
+      pad: 2.5,
       keep: i < rules.length - 1,
       fill: 'sand',
       under: (box) => {
-        pen.area({ ...box, width: 2.5 * scale }, 'rust');
+        set.pen.area({ ...box, width: 2.5 * set.scale }, 'rust');
       },
     }),
   );
   if (cautions.length === 0) return house;
-  const kept = row([{ ...fine, text: cautions.join(' '), x: 0, width }], set, {
-    before: 9 * scale,
-    pad: 4 * scale,
-    top: look.rules.thin,
-  });
-  return [...house, ...kept];
+  const style = { before: 9, pad: 4, top: look.rules.thin };
+  return [...house, ...paragraph({ ...fine, text: cautions.join(' ') }, set, style)];
 }
 
 /** Room that the running head of further pages takes. */
@@ -102,16 +97,16 @@ export function drawRunning(
 ): void {
   const { width, scale, pen } = set;
   const split = width * 0.6;
-  const names = [
-    clipped({ ...fine, face: 'strong', text: title, x: 0, width: split - look.gap.column }, set),
-    clipped({ ...fine, text: shop, x: split, width: width - split, align: 'right' }, set),
+  const names: Cell[] = [
+    { ...fine, face: 'strong', text: title, x: 0, width: split - look.gap.column },
+    { ...fine, text: shop, x: split, width: width - split, align: 'right' },
   ];
-  row(names, set)[0]?.draw(x, y);
+  row(names, set, { clip: true })[0]?.draw(x, y);
   pen.area({ x, y: y + 12.5 * scale, width, height: look.rules.thin }, 'ink');
   if (notice === undefined) return;
-  const in9 = 9 * scale;
-  const loud: Cell = { ...strong, color: 'white', text: voices(notice).loud, x: in9, width: width - 2 * in9 };
-  row([clipped(loud, set)], set, { pad: scale, fill: 'ink' })[0]?.draw(x, y + 17 * scale);
+  const loud = { ...strong, color: 'white', text: voices(notice).loud } as const;
+  const [warning] = paragraph(loud, set, { inset: INSET, pad: 1, fill: 'ink', clip: true });
+  warning?.draw(x, y + 17 * scale);
 }
 
 /** The foot of every page: which paper it belongs to, and which of its pages it is. */
@@ -121,17 +116,9 @@ export function drawFoot(
   { set, x, y }: { set: Setting; x: number; y: number },
 ): void {
   const room = set.width * 0.75;
-  const still = { ...set, scale: 1 };
-  const left = clipped({ ...fine, text: title, x: 0, width: room }, still);
-  row([left, { ...fine, text: number, x: room, width: set.width - room, align: 'right' }], still)[0]?.draw(
-    x,
-    y,
-  );
-}
-
-/** A cell of one line; what is cut stands whole on the first page. */
-function clipped(cell: Cell, set: Setting): Cell {
-  const measure = widthOf(cell, set);
-  const [first = '', ...more] = linesOf(cell.text, cell.width - measure('\u2026'), measure);
-  return more.length === 0 ? cell : { ...cell, text: `${first}\u2026` };
+  const cells: Cell[] = [
+    { ...fine, text: title, x: 0, width: room },
+    { ...fine, text: number, x: room, width: set.width - room, align: 'right' },
+  ];
+  row(cells, { ...set, scale: 1 }, { clip: true })[0]?.draw(x, y);
 }

@@ -35,12 +35,15 @@ export interface Cell extends Hand {
   readonly align?: 'right' | undefined;
 }
 
+/** Sizes before scaling, but for the weights of lines. */
 export interface RowStyle {
   readonly before?: number;
   /** White above and under its text. */
   readonly pad?: number;
   readonly keep?: boolean;
   readonly head?: Piece | undefined;
+  /** One line of each text, three dots where more was cut: it stands whole elsewhere. */
+  readonly clip?: boolean;
   readonly fill?: Color | undefined;
   readonly frame?: number;
   /** Weights of the lines along its edges: a hair is light, all else ink. */
@@ -61,8 +64,10 @@ const BASELINE = 0.97;
 
 /** The pieces of a row: one, unless it is taller than a page. */
 export function row(cells: readonly Cell[], set: Setting, style: RowStyle = {}): Piece[] {
-  const { before = 0, pad = 0, keep = false, head } = style;
-  const texts = cells.map((cell) => linesOf(cell.text, cell.width, widthOf(cell, set)));
+  const { keep = false, head } = style;
+  const before = (style.before ?? 0) * set.scale;
+  const pad = (style.pad ?? 0) * set.scale;
+  const texts = cells.map((cell) => textsOf(cell, set, style.clip));
   const size = Math.max(...cells.map((cell) => cell.size)) * set.scale;
   const most = Math.max(1, Math.floor((set.tall - (head?.height ?? 0) - 2 * pad) / (size * look.leading)));
   const count = Math.max(1, ...texts.map((lines) => lines.length));
@@ -88,6 +93,23 @@ export function row(cells: readonly Cell[], set: Setting, style: RowStyle = {}):
     };
     return { before: part === 0 ? before : 0, height, draw, keep, head };
   });
+}
+
+function textsOf(cell: Cell, set: Setting, clip = false): string[] {
+  const measure = widthOf(cell, set);
+  if (!clip) return linesOf(cell.text, cell.width, measure);
+  const [first = '', ...more] = linesOf(cell.text, cell.width - measure('\u2026'), measure);
+  return more.length === 0 ? [first] : [`${first}\u2026`];
+}
+
+/** A row of one text from edge to edge. */
+export function paragraph(
+  words: Hand & { readonly text: string },
+  set: Setting,
+  { inset = 0, ...style }: RowStyle & { readonly inset?: number } = {},
+): Piece[] {
+  const x = inset * set.scale;
+  return row([{ ...words, x, width: set.width - 2 * x }], set, style);
 }
 
 function drawUnder(box: Box, pen: Pen, { fill, frame, top, bottom }: RowStyle): void {

@@ -10,12 +10,12 @@ export type Table = Extract<Block, { kind: 'table' }>;
 export function tablePieces(table: Table, set: Setting): Piece[] {
   const { columns, rows, foot = [], total } = table;
   const places = placesOf(table, set);
-  const pad = look.gap.cell * set.scale;
+  const pad = look.gap.cell;
   const { thin, hair } = look.rules;
   const cells = (texts: readonly string[], hand: Hand): Cell[] =>
     places.map((place, i) => ({ ...hand, ...place, text: texts[i] ?? '', align: columns[i]?.align }));
   const headTexts = columns.map((column) => column.head);
-  const before = look.gap.block * set.scale;
+  const before = look.gap.block;
   const heads = row(cells(headTexts, small), set, { before, pad, keep: true, bottom: thin });
   // A head that takes much of a page is not worth repeating.
   const head = heads.length === 1 ? heads.find(({ height }) => height < set.tall / 4) : undefined;
