@@ -14,7 +14,7 @@ export interface Ellipse {
 
 /** Half-axes that differ by less than the square of this are the same to the last digit, and each step squares what they differ by. */
 const NEARLY_EQUAL = 1e-8;
-/** A barrel needs five; this keeps what is hardly an ellipse from going on for ever. */
+/** A barrel needs four, or eight for its ratio; this keeps what is hardly an ellipse from going on for ever. */
 const MOST_STEPS = 100;
 
 /**
