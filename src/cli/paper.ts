@@ -4,7 +4,7 @@ import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Shop, Style } from '../order/types.ts';
 import { styles } from '../order/words.ts';
 import type { Taken } from '../paper/taken.ts';
-import type { Paper } from '../print/pages.ts';
+import type { Paper } from '../print/document.ts';
 import type { Sheet } from '../report/sheet.ts';
 import type { PaperResult } from '../report/types.ts';
 import { askedStrands } from './asked.ts';

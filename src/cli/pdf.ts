@@ -1,5 +1,5 @@
 /** Papers as a PDF file: into the file of --out, or to whatever standard output leads to when that is no terminal. */
-import type { Paper } from '../print/pages.ts';
+import type { Paper } from '../print/document.ts';
 import { asPaper, type Sheet } from '../report/sheet.ts';
 import { emitBytes } from './emit.ts';
 import { CliFault, printable } from './fault.ts';

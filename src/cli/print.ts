@@ -1,5 +1,5 @@
 /** One result, many forms: sheets for readers, rows for spreadsheets, JSON for scripts; each is made when it is asked for. */
-import type { Paper } from '../print/pages.ts';
+import type { Paper } from '../print/document.ts';
 import type { Sheet } from '../report/sheet.ts';
 import { emit, tellNotWritten } from './emit.ts';
 import type { CliIo } from './io.ts';

@@ -1,6 +1,4 @@
 /** An upright ellipse measured along its skin: sizes from the girth, places and heights from a station. */
-import { completeE, completeEOfAxes, incompleteE } from './elliptic.ts';
-import { findRoot } from './root.ts';
 
 /*
  * A point of the ellipse is (a sin t, -b cos t): t is the ECCENTRIC angle from the bottom point (0, -b), growing up
@@ -14,6 +12,33 @@ export interface Ellipse {
   readonly halfDepth: number;
 }
 
+/** Half-axes that differ by less than the square of this are the same to the last digit, and each step squares what they differ by. */
+const NEARLY_EQUAL = 1e-8;
+/** A barrel needs four, or eight for its ratio; this keeps what is hardly an ellipse from going on for ever. */
+const MOST_STEPS = 100;
+
+/**
+ * Station of the point at eccentric angle t (radians from the bottom point), in the unit of the half-axes: a E(t, 1 - (b/a)^2), the
+ * incomplete elliptic integral of the second kind, by Landen's transformation and the arithmetic-geometric mean of a and b.
+ */
+export function angleToStation({ halfWidth, halfDepth }: Ellipse, t: number): number {
+  let [a, b, angle, times] = [halfWidth, halfDepth, t, 1];
+  let square = (a * a + b * b) / 2;
+  let waves = 0;
+  let c: number;
+  do {
+    const [sine, cosine] = [Math.sin(angle), Math.cos(angle)];
+    // tan(next - angle) = (b / a) tan(angle), A&S 17.6.8, written so that no half turn is lost.
+    angle = 2 * angle + Math.atan(((b - a) * sine * cosine) / (a * cosine * cosine + b * sine * sine));
+    c = (a - b) / 2;
+    [a, b] = [(a + b) / 2, Math.sqrt(a * b)]; // A&S 17.6.1
+    square -= times * c * c; // A&S 17.6.4
+    times *= 2;
+    waves += c * Math.sin(angle); // A&S 17.6.10
+  } while (Math.abs(c) > NEARLY_EQUAL * a);
+  return (square * angle) / (times * a) + waves; // A&S 17.6.9
+}
+
 /**
  * Perimeter of an ellipse with half-axes a and b, in either order, in their unit.
  * @throws RangeError unless both are finite and not negative
@@ -22,9 +47,8 @@ export function ellipsePerimeter(a: number, b: number): number {
   if (!(a >= 0 && b >= 0 && a < Infinity && b < Infinity)) {
     throw new RangeError(`half-axes ${a} and ${b} must be finite and not negative`);
   }
-  const long = Math.max(a, b);
-  const short = Math.min(a, b);
-  return long === 0 ? 0 : 4 * long * completeEOfAxes(short / long); // DLMF 19.30.5
+  if (a === 0 || b === 0) return 4 * (a + b); // flat: there and back
+  return angleToStation({ halfWidth: a, halfDepth: b }, 2 * Math.PI);
 }
 
 /**
@@ -47,113 +71,41 @@ export function solveEllipse(perimeter: number, ratio: number): Ellipse {
  */
 export function solveRatioFromDepth(perimeter: number, depth: number): number | undefined {
   if (!(depth > 0 && depth < Infinity && perimeter > 2 * depth && perimeter < Infinity)) return undefined;
-  const target = (2 * perimeter) / depth;
-  const mean = target / (2 * Math.PI);
-  // pi (a + b) <= P <= 2 pi sqrt((a^2 + b^2) / 2) (DLMF 19.24, Muir's bounds loosened); the slack is for rounding.
-  const low = Math.sqrt(Math.max(0, 2 * mean * mean - 1)) * (1 - 1e-9) - 1e-12;
-  const high = (2 * mean - 1) * (1 + 1e-9) + 1e-12;
-  return findRoot((ratio) => ellipsePerimeter(ratio, 1) - target, [Math.max(0, low), high]);
-}
-
-/** The parameter of E for arcs from the bottom: negative when the depth is the larger. */
-function parameterOf(ellipse: Ellipse): number {
-  const { halfWidth: a, halfDepth: b } = ellipse;
-  return ((a - b) / a) * ((a + b) / a); // 1 - (b / a)^2 without cancellation near the circle
-}
-
-/**
- * Station of the point at eccentric angle t (radians from the bottom point), in the unit of the half-axes.
- * The integral takes a negative parameter when the depth is the larger; `incompleteE` is exact for it.
- */
-export function angleToStation(ellipse: Ellipse, t: number): number {
-  return ellipse.halfWidth * incompleteE(t, parameterOf(ellipse)); // ds = sqrt(a^2 cos^2 t + b^2 sin^2 t) dt
+  const over = (ratio: number): number => ellipsePerimeter(ratio, 1) - (2 * perimeter) / depth;
+  // No ellipse is shorter than pi (a + b). From there on secants come down to the ratio and never pass it: the perimeter is convex.
+  let ratio = (2 * perimeter) / (Math.PI * depth) - 1;
+  let [before, overBefore] = [ratio + 1, over(ratio + 1)];
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const here = over(ratio);
+    const next = ratio - (here * (ratio - before)) / (here - overBefore);
+    if (!(next < ratio)) break;
+    [before, overBefore, ratio] = [ratio, here, next];
+  }
+  return ratio;
 }
 
 /** Length of skin passed per radian of eccentric angle. */
-function speedAt({ halfWidth: a, halfDepth: b }: Ellipse, t: number): number {
-  const across = a * Math.cos(t);
-  const up = b * Math.sin(t);
-  return Math.sqrt(across * across + up * up);
-}
-
-const MOST_STEPS = 60;
-/** The fourth power of less is below the last digit. */
-const FOURTH_POWER_VANISHES = 1.5e-4;
-
-// A quarter of the perimeter, and the terms below, of the ellipse asked last: one barrel is asked for many stations.
-let known: Ellipse | undefined;
-let quarter = 0.5;
-const terms = [0.5, 0.5, 0.5, 0.5, 0.5, 0.5];
-
-/**
- * Terms of the series for the eccentric angle at a share of the quarter, in powers of (b - a) / (b + a): C. F. F. Karney,
- * "Algorithms for geodesics", J. Geodesy 87 (2013) 43, equation 21. Right to the sixth power, which is where to begin.
- */
-function know(ellipse: Ellipse): void {
-  const { halfWidth: a, halfDepth: b } = ellipse;
-  quarter = a * completeE(parameterOf(ellipse));
-  const e = (b - a) / (b + a);
-  const e2 = e * e;
-  terms[0] = e * (1 / 2 + e2 * (-9 / 32 + (e2 * 205) / 1536));
-  terms[1] = e2 * (5 / 16 + e2 * (-37 / 96 + (e2 * 1335) / 4096));
-  terms[2] = e2 * e * (29 / 96 - (e2 * 75) / 128);
-  terms[3] = e2 * e2 * (539 / 1536 - (e2 * 2391) / 2560);
-  terms[4] = (e2 * e2 * e * 3467) / 7680;
-  terms[5] = (e2 * e2 * e2 * 38081) / 61440;
-  known = ellipse;
-}
-
-/** Sum of the terms times the sines of 2, 4, 6 ... times an angle (Clenshaw 1955). */
-function series(angle: number): number {
-  const twice = 2 * Math.cos(2 * angle);
-  let sum = 0;
-  let before = 0;
-  for (let i = terms.length - 1; i >= 0; i -= 1) {
-    const next = (terms[i] as number) + twice * sum - before;
-    before = sum;
-    sum = next;
-  }
-  return sum * Math.sin(2 * angle);
-}
+const speedAt = ({ halfWidth, halfDepth }: Ellipse, t: number): number =>
+  Math.hypot(halfWidth * Math.cos(t), halfDepth * Math.sin(t));
 
 /**
  * Eccentric angle (radians from the bottom point) of the point at station s. Any finite s will do: half a perimeter
  * more is pi more, and a negative station is the other side.
  */
 export function stationToAngle(ellipse: Ellipse, s: number): number {
-  if (ellipse !== known) know(ellipse);
+  const quarter = angleToStation(ellipse, Math.PI / 2);
   const halves = Math.round(s / (2 * quarter));
   const rest = s - halves * 2 * quarter;
-  const angle = angleInFirstQuarter(ellipse, Math.abs(rest));
-  return halves * Math.PI + (rest < 0 ? -angle : angle);
+  return halves * Math.PI + Math.sign(rest) * angleInFirstQuarter(ellipse, Math.abs(rest), quarter);
 }
 
-/**
- * Steps by the reversed Taylor series to the third power, kept inside a shrinking bracket: the arc is smooth and convex or
- * concave. From where the series above begins, a barrel needs one.
- */
-function angleInFirstQuarter(ellipse: Ellipse, target: number): number {
-  const { halfWidth: a, halfDepth: b } = ellipse;
-  let low = 0;
-  let high = Math.PI / 2;
-  if (target >= quarter) return high;
-  const mean = (target / quarter) * high;
-  let t = Math.min(high, Math.max(low, mean + series(mean)));
-  for (let step = 0; step < MOST_STEPS; step += 1) {
-    const miss = angleToStation(ellipse, t) - target;
-    if (miss > 0) high = t;
-    else low = t;
-    const sine = Math.sin(t);
-    const cosine = Math.cos(t);
-    const square = a * a * cosine * cosine + b * b * sine * sine; // of s'
-    const newton = miss / Math.sqrt(square);
-    const flat = ((b - a) * (b + a)) / square;
-    const second = (flat * sine * cosine) / 2; // half of s'' / s'
-    // Twice the square of that, less a sixth of s''' / s'.
-    const third = (8 / 3) * second * second - (flat * (cosine - sine) * (cosine + sine)) / 6;
-    let next = t - newton * (1 + newton * (second + newton * third)); // A&S 3.6.25
-    if (!(next >= low && next <= high)) next = (low + high) / 2;
-    if (Math.abs(next - t) <= FOURTH_POWER_VANISHES * t) return next;
+/** Newton's steps. Within a quarter the arc is convex or concave, so that after the first they close in from one side. */
+function angleInFirstQuarter(ellipse: Ellipse, station: number, quarter: number): number {
+  let t = (station / quarter) * (Math.PI / 2);
+  for (let steps = 0; steps < MOST_STEPS; steps += 1) {
+    const step = (angleToStation(ellipse, t) - station) / speedAt(ellipse, t);
+    const next = Math.min(Math.PI / 2, Math.max(0, t - step));
+    if (!(Math.abs(next - t) > NEARLY_EQUAL * t)) return next;
     t = next;
   }
   return t;

@@ -20,7 +20,7 @@ export interface Odds {
   readonly at: (i: number, numbers: readonly number[], gradient: number[]) => number;
 }
 
-/** Independent normal priors; an infinite sd is no prior. */
+/** Independent normal priors. */
 export interface Prior {
   readonly mean: readonly number[];
   readonly sd: readonly number[];
@@ -30,8 +30,7 @@ export interface Fit {
   readonly numbers: readonly number[];
   /** Covariance by Laplace: the inverse of the observed information at the top; undefined where that is flat. */
   readonly covariance: readonly (readonly number[])[] | undefined;
-  readonly logLikelihood: number;
-  /** False when there is no finite top: the data are separated and no prior holds them. */
+  /** False when it climbs without end, as it would where neither data nor prior hold a number. */
   readonly reached: boolean;
 }
 
@@ -48,42 +47,21 @@ export function logChance({ happened, seen = 1 }: Trial, logOdds: number): numbe
   return seen === 1 ? -softplus(logOdds) : Math.log1p(-seen * chanceOf(logOdds));
 }
 
-/** Beyond this many the log odds are no longer a chance but a sign that the data are separated. */
-const SEPARATED = 30;
-
 /** The numbers that the prior and the trials together make likeliest, from a start. */
 export function fitLogistic(odds: Odds, prior: Prior, start = prior.mean): Fit {
   const slopeAt = (at: readonly number[]): Slope => slopeOf(odds, prior, at);
-  const top = climb(slopeAt, start);
-  const scratch = top.at.map(() => 0);
-  const far = odds.trials.every((_, i) => Math.abs(odds.at(i, top.at, scratch)) > SEPARATED);
-  const free = prior.sd.some((sd) => !Number.isFinite(sd));
-  const logLikelihood = odds.trials.reduce(
-    (sum, trial, i) => sum + (trial.weight ?? 1) * logChance(trial, odds.at(i, top.at, scratch)),
-    0,
-  );
-  return {
-    numbers: top.at,
-    covariance: inverseOf(observed(slopeAt, top.at)),
-    logLikelihood,
-    reached: top.reached && !(free && odds.trials.length > 0 && (far || logLikelihood > -1e-6)),
-  };
+  const { at, reached } = climb(slopeAt, start);
+  return { numbers: at, covariance: inverseOf(observed(slopeAt, at)), reached };
 }
 
 /** Log posterior, its gradient, and the expected information, which is positive whatever the trials. */
 function slopeOf(odds: Odds, prior: Prior, at: readonly number[]): Slope {
   const size = at.length;
-  let value = 0;
-  const gradient = new Array<number>(size).fill(0);
-  const bend = at.map(() => new Array<number>(size).fill(0));
-  at.forEach((number, j) => {
-    const precision = (prior.sd[j] ?? Infinity) ** -2;
-    const off = number - (prior.mean[j] ?? 0);
-    if (precision === 0) return;
-    value -= (precision * off * off) / 2;
-    gradient[j] = -precision * off;
-    (bend[j] as number[])[j] = precision;
-  });
+  const precision = prior.sd.map((sd) => sd ** -2);
+  const off = at.map((number, j) => number - (prior.mean[j] ?? 0));
+  let value = -off.reduce((sum, each, j) => sum + ((precision[j] ?? 0) * each * each) / 2, 0);
+  const gradient = off.map((each, j) => -(precision[j] ?? 0) * each);
+  const bend = precision.map((each, j) => at.map((_, k) => (j === k ? each : 0)));
   const own = new Array<number>(size).fill(0);
   odds.trials.forEach((trial, i) => {
     const logOdds = odds.at(i, at, own);
@@ -116,13 +94,3 @@ function observed(slopeAt: (at: readonly number[]) => Slope, at: readonly number
   });
   return columns.map((column, j) => column.map((value, k) => (value + (columns[k]?.[j] ?? 0)) / 2));
 }
-
-/** Log odds that are a sum of numbers times the columns of a table: plain logistic regression. */
-export const linearOdds = (rows: readonly (readonly number[])[], trials: readonly Trial[]): Odds => ({
-  trials,
-  at: (i, numbers, gradient) =>
-    (rows[i] ?? []).reduce((sum, value, j) => {
-      gradient[j] = value;
-      return sum + value * (numbers[j] ?? 0);
-    }, 0),
-});

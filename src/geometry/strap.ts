@@ -1,22 +1,4 @@
-/** Straps: how long, how hard they grip round a post, how hard they press. Units only need to agree. */
-
-/**
- * Length of a taut strap on a cylinder: a straight line on the unrolled surface (a geodesic).
- * @param along distance between its ends along the cylinder's axis
- * @param across distance between its ends along the skin round the axis, same unit
- */
-export function strapLength(along: number, across: number): number {
-  return Math.hypot(along, across); // Pythagoras on the unrolled surface
-}
-
-/**
- * How many times the holding force a rope round a post can resist before it slips.
- * @param friction coefficient of friction, no unit
- * @param angle angle of contact in radians; one turn is 2 pi
- */
-export function capstanRatio(friction: number, angle: number): number {
-  return Math.exp(friction * angle); // Euler-Eytelwein
-}
+/** How hard a strap presses on a round body. */
 
 /**
  * Mean pressure of a strap on a round body: newtons and meters give pascals, pounds-force and inches give psi.

@@ -1,8 +1,17 @@
 /** The blocks of a paper as pieces that can be put on pages. */
 import { look } from '../report/look.ts';
 import type { Block } from '../report/sheet.ts';
-import { moved, rule, type Mark } from './marks.ts';
-import { plain, quiet, row, small, strong, type Hand, type Piece, type Setting } from './row.ts';
+import {
+  paragraph,
+  plain,
+  quiet,
+  row,
+  small,
+  strong,
+  type Piece,
+  type RowStyle,
+  type Setting,
+} from './row.ts';
 import { besidePieces, tablePieces } from './table.ts';
 
 /** All pieces of a paper's blocks, in order. */
@@ -19,82 +28,69 @@ export function blocksPieces(blocks: readonly Block[], set: Setting): Piece[] {
   return pieces;
 }
 
+const tones = { plain, strong, quiet };
+
 function blockPieces(block: Block, set: Setting): Piece[] {
-  const { scale, width } = set;
-  const before = look.gap.block * scale;
   switch (block.kind) {
     case 'heading':
-      return row(
-        [{ face: 'head', size: look.type.heading, color: 'rust', text: block.text, x: 0, width }],
-        set,
-        { before: look.gap.heading * scale, pad: scale, keep: true },
-      );
+      return paragraph({ face: 'head', size: look.type.heading, color: 'rust', text: block.text }, set, {
+        before: look.gap.heading,
+        pad: 1,
+        keep: true,
+      });
     case 'text':
-      return row([{ ...tones[block.tone ?? 'plain'], text: block.text, x: 0, width }], set, {
-        before,
+      return paragraph({ ...tones[block.tone ?? 'plain'], text: block.text }, set, {
+        before: look.gap.block,
       });
     case 'list':
-      return block.items.flatMap((text) => itemPieces(text, set));
+      return block.items.flatMap((text) => labeled(['\u2013', text], set, { room: 10, gap: 0, pad: 0.3 }));
     case 'boxes':
       // What is ticked off one after the other stays on one page where it can.
       return block.items.flatMap((text, i) => boxPieces(text, set, i < block.items.length - 1));
     case 'blanks':
       return blankPieces(block.labels, set);
     case 'pairs':
-      return block.rows.flatMap((pair) => pairPieces(pair, set));
+      return block.rows.flatMap((pair) =>
+        labeled(pair, set, {
+          room: look.label,
+          gap: look.gap.column,
+          pad: look.gap.cell - 0.5,
+          bottom: look.rules.hair,
+        }),
+      );
     case 'table':
       return tablePieces(block, set);
   }
 }
 
-const tones: Readonly<Record<'plain' | 'strong' | 'quiet', Hand>> = { plain, strong, quiet };
-
-function itemPieces(text: string, set: Setting): Piece[] {
-  const x = 10 * set.scale;
-  return row(
-    [
-      { ...quiet, text: '\u2013', x: 0, width: x },
-      { ...plain, text, x, width: set.width - x },
-    ],
-    set,
-    { pad: 0.3 * set.scale },
-  );
+/** A label, and beside it what it says. */
+function labeled(
+  [label, text]: readonly [string, string],
+  set: Setting,
+  { room, gap, ...style }: RowStyle & { readonly room: number; readonly gap: number },
+): Piece[] {
+  const x = room * set.scale;
+  const cells = [
+    { ...quiet, text: label, x: 0, width: x - gap * set.scale },
+    { ...plain, text, x, width: set.width - x },
+  ];
+  return row(cells, set, style);
 }
 
 /** A square to be ticked; its text never crosses to the next page without it. */
 function boxPieces(text: string, set: Setting, keep: boolean): Piece[] {
-  const { scale } = set;
-  const x = look.box.room * scale;
+  const { scale, width, pen } = set;
+  const room = look.box.room * scale;
   const side = look.box.side * scale;
-  const pad = 0.9 * scale;
-  const y = pad + (look.type.text * look.leading * scale - side) / 2;
-  const frame = { color: 'ink', width: look.rules.thin } as const;
-  return row([{ ...plain, text, x, width: set.width - x }], set, {
+  const pad = 0.9;
+  const down = pad * scale + (look.type.text * look.leading * scale - side) / 2;
+  return row([{ ...plain, text, x: room, width: width - room }], set, {
     pad,
     keep,
-    under: (_, part) => (part === 0 ? [{ kind: 'area', x: 0, y, width: side, height: side, frame }] : []),
-  });
-}
-
-function pairPieces([label, value]: readonly [string, string], set: Setting): Piece[] {
-  const x = look.label * set.scale;
-  const gap = look.gap.column * set.scale;
-  return row(
-    [
-      { ...quiet, text: label, x: 0, width: x - gap },
-      { ...plain, text: value, x, width: set.width - x },
-    ],
-    set,
-    {
-      pad: (look.gap.cell - 0.5) * set.scale,
-      under: (height) => [
-        rule(
-          { x: 0, y: height - look.rules.hair, width: set.width },
-          { color: 'line', weight: look.rules.hair },
-        ),
-      ],
+    under: ({ x, y }) => {
+      pen.frame({ x, y: y + down, width: side, height: side }, look.rules.thin);
     },
-  );
+  });
 }
 
 const ACROSS = 4;
@@ -104,28 +100,18 @@ function blankPieces(labels: readonly string[], set: Setting): Piece[] {
   const gap = 14 * set.scale;
   const width = (set.width - gap * (ACROSS - 1)) / ACROSS;
   const hand = look.hand * set.scale;
-  const rows = Math.ceil(labels.length / ACROSS);
-  return Array.from({ length: rows }, (_, i) => i * ACROSS).flatMap((from) => {
-    const some = labels.slice(from, from + ACROSS);
-    const cells = some.map((text, i) => ({
-      ...small,
-      face: 'text' as const,
-      text,
-      x: i * (width + gap),
-      width,
-    }));
-    const lines = cells.map(({ x }): Mark =>
-      rule({ x, y: hand, width }, { color: 'ink', weight: look.rules.thin }),
-    );
-    return row(cells, { ...set, tall: set.tall - hand }, { keep: from + ACROSS < labels.length }).map(
-      (piece, part) =>
-        part > 0
-          ? piece
-          : {
-              ...piece,
-              height: piece.height + hand + 1,
-              marks: [...lines, ...moved(piece.marks, 0, hand + 1)],
-            },
-    );
+  const rows = Array.from({ length: Math.ceil(labels.length / ACROSS) }, (_, i) => i * ACROSS);
+  return rows.flatMap((from) => {
+    const cells = labels
+      .slice(from, from + ACROSS)
+      .map((text, i) => ({ ...small, face: 'text' as const, text, x: i * (width + gap), width }));
+    const style = { keep: from + ACROSS < labels.length };
+    const [first, ...rest] = row(cells, { ...set, tall: set.tall - hand }, style) as [Piece, ...Piece[]];
+    const draw = (x: number, y: number): void => {
+      const line = { y: y + hand, width, height: look.rules.thin };
+      for (const cell of cells) set.pen.area({ x: x + cell.x, ...line }, 'ink');
+      first.draw(x, y + hand + 1);
+    };
+    return [{ ...first, height: first.height + hand + 1, draw }, ...rest];
   });
 }

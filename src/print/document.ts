@@ -1,14 +1,20 @@
-/** A PDF file before anything stands on its pages: its fonts, its letters, its bytes. */
-import { create, type Font } from 'fontkit';
+/** A PDF file before anything stands on its pages: its fonts, its title, its bytes. */
 import PdfDocument from 'pdfkit';
-import type { Has } from './letters.ts';
-import { faces, type Face } from './marks.ts';
+import { faces, Letters, type Fonts } from './letters.ts';
 
-/** Bytes of the font files (TrueType or OpenType). */
-export type Fonts = Readonly<Record<Face, Uint8Array>>;
+/** Sizes of paper in points: ANSI Y14.1 size A, ISO 216 A4. */
+export const papers = {
+  letter: { width: 612, height: 792 },
+  a4: { width: 595.28, height: 841.89 },
+} as const;
+export type Paper = keyof typeof papers;
 
-/** A point in time as the library takes it, made by whoever knows the day. */
-export type Day = NonNullable<PDFKit.DocumentInfo['CreationDate']>;
+export interface PdfOptions {
+  readonly paper: Paper;
+  readonly fonts: Fonts;
+  /** When the papers were written; no clock is asked. */
+  readonly day: NonNullable<PDFKit.DocumentInfo['CreationDate']>;
+}
 
 export interface Pdf {
   readonly bytes: Uint8Array;
@@ -18,46 +24,33 @@ export interface Pdf {
 
 export type Document = InstanceType<typeof PdfDocument>;
 
-export interface Start {
-  readonly day: Day;
-  readonly size: [number, number];
-  readonly fonts: Fonts;
-}
-
-/** A document without pages that knows our type. */
-export function emptyDocument(title: string, { day, size, fonts }: Start): Document {
+/** The file that some drawing makes, page by page. */
+export async function pdfOf(
+  title: string,
+  { paper, fonts, day }: PdfOptions,
+  draw: (document: Document, letters: Letters) => void,
+): Promise<Pdf> {
+  const letters = new Letters(fonts);
+  const { width, height } = papers[paper];
   const document = new PdfDocument({
-    size,
+    size: [width, height],
     margin: 0,
     autoFirstPage: false,
     lang: 'en',
     displayTitle: true,
     // None to begin with: the library would look for one of its own, or read a font of ours again at every word.
     font: null as unknown as string,
-    info: { Title: title, Creator: 'cinchwright', CreationDate: day },
+    info: { Title: letters.printed(title), Creator: 'cinchwright', CreationDate: day },
   });
   for (const face of faces) document.registerFont(face, Buffer.from(fonts[face]));
-  return document;
-}
-
-/** All that a document writes, once it is ended. */
-export function bytesOf(document: Document): Promise<Uint8Array> {
   const parts: Uint8Array[] = [];
-  return new Promise((resolve, reject) => {
+  const ended = new Promise((resolve, reject) => {
     document.on('data', (part: Uint8Array) => parts.push(part));
-    document.on('end', () => {
-      resolve(Buffer.concat(parts));
-    });
+    document.on('end', resolve);
     document.on('error', reject);
   });
-}
-
-/** Which letters the fonts have. */
-export function hasOf(fonts: Fonts): Has {
-  const open = new Map<Face, Font>();
-  return (codePoint, face) => {
-    const font = open.get(face) ?? (create(Buffer.from(fonts[face])) as Font);
-    open.set(face, font);
-    return font.hasGlyphForCodePoint(codePoint);
-  };
+  draw(document, letters);
+  document.end();
+  await ended;
+  return { bytes: Buffer.concat(parts), lacking: [...letters.lacking] };
 }

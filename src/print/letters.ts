@@ -1,66 +1,56 @@
 /** Letters that the type lacks: shown as an empty square, and told, rather than left out. */
+import { create, type Font } from 'fontkit';
 import { visible } from '../report/clean.ts';
 import { signs } from '../report/width.ts';
-import type { Block, Sheet } from '../report/sheet.ts';
-import type { Face } from './marks.ts';
+import { withTexts, type Scene } from '../picture/scene.ts';
+
+/** Faces of type: running text, what stands out, headings. */
+export const faces = ['text', 'strong', 'head'] as const;
+export type Face = (typeof faces)[number];
+
+/** Bytes of the font files (TrueType or OpenType). */
+export type Fonts = Readonly<Record<Face, Uint8Array>>;
 
 /** Stands for a letter that cannot be printed. */
 const missingLetter = '\u25a1';
 
-/** Which code points a face can print. */
-export type Has = (codePoint: number, face: Face) => boolean;
-
 const ascii = /^[ -~]*$/;
 
-/** Whether a face can print all of a text. */
-export const canPrint = (text: string, face: Face, has: Has): boolean =>
-  ascii.test(text) || Array.from(text).every((letter) => has(letter.codePointAt(0) ?? 0, face));
+/** What can be printed with some fonts. */
+export class Letters {
+  /** Those that were replaced so far. */
+  readonly lacking = new Set<string>();
+  readonly #fonts: Fonts;
+  readonly #open = new Map<Face, Font>();
 
-/** A text as it can be printed, made visible; `lacking` collects the letters that were replaced. */
-export function printed(text: string, has: Has, lacking: Set<string>): string {
-  if (ascii.test(text)) return text;
-  return signs(visible(text.normalize('NFC')))
-    .map((sign) => {
-      if (canPrint(sign, 'text', has)) return sign;
-      lacking.add(sign);
-      return missingLetter;
-    })
-    .join('');
-}
+  constructor(fonts: Fonts) {
+    this.#fonts = fonts;
+  }
 
-/** A paper with every text as it can be printed. */
-export function printedSheet(sheet: Sheet, of: (text: string) => string): Sheet {
-  const { title, shop, about, notice, blocks, rules, cautions } = sheet;
-  return {
-    title: of(title),
-    shop: of(shop),
-    about: about.map(of),
-    notice: notice === undefined ? undefined : of(notice),
-    blocks: blocks.map((block) => printedBlock(block, of)),
-    rules: rules.map(of),
-    cautions: cautions.map(of),
+  /** Whether a face can print all of a text. */
+  has(text: string, face: Face): boolean {
+    if (ascii.test(text)) return true;
+    const font = this.#open.get(face) ?? (create(Buffer.from(this.#fonts[face])) as Font);
+    this.#open.set(face, font);
+    return Array.from(text).every((letter) => font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0));
+  }
+
+  /** A text as it can be printed, made visible. */
+  readonly printed = (text: string): string => {
+    if (ascii.test(text)) return text;
+    return signs(visible(text.normalize('NFC')))
+      .map((sign) => {
+        if (this.has(sign, 'text')) return sign;
+        this.lacking.add(sign);
+        return missingLetter;
+      })
+      .join('');
   };
 }
 
-function printedBlock(block: Block, of: (text: string) => string): Block {
-  const rowsOf = (rows: readonly (readonly string[])[]): string[][] => rows.map((row) => row.map(of));
-  switch (block.kind) {
-    case 'heading':
-    case 'text':
-      return { ...block, text: of(block.text) };
-    case 'list':
-    case 'boxes':
-      return { ...block, items: block.items.map(of) };
-    case 'blanks':
-      return { ...block, labels: block.labels.map(of) };
-    case 'pairs':
-      return { ...block, rows: block.rows.map(([label, value]) => [of(label), of(value)] as const) };
-    case 'table':
-      return {
-        ...block,
-        columns: block.columns.map((column) => ({ ...column, head: of(column.head) })),
-        rows: rowsOf(block.rows),
-        ...(block.foot === undefined ? {} : { foot: rowsOf(block.foot) }),
-      };
-  }
+/** A picture as it can be drawn with these fonts, and which letters they lack. */
+export function printedScene(scene: Scene, fonts: Fonts): { scene: Scene; lacking: readonly string[] } {
+  const letters = new Letters(fonts);
+  const layers = withTexts(scene.layers, letters.printed);
+  return { scene: { ...scene, layers }, lacking: [...letters.lacking] };
 }

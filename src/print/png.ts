@@ -1,5 +1,5 @@
 /** Pictures as PNG: the SVG drawn by a library, with our own type and no other. */
-import { Resvg } from '@resvg/resvg-js';
+import { Resvg, type ResvgRenderOptions } from '@resvg/resvg-js';
 
 export interface PngOptions {
   /** Files of the type that comes with the program; the library reads them itself. */
@@ -11,24 +11,25 @@ export interface PngOptions {
 /** A point of the library's own is a 96th of an inch. */
 const OWN_DOTS = 96;
 
-/** Bytes of the picture: the same on every machine of a kind. */
-export function svgPng(svg: string, { fontFiles, dots }: PngOptions): Uint8Array {
-  const picture = new Resvg(svg, {
-    fitTo: { mode: 'zoom', value: dots / OWN_DOTS },
+const rendered = (
+  svg: string,
+  fontFiles: readonly string[],
+  fitTo: NonNullable<ResvgRenderOptions['fitTo']>,
+) =>
+  new Resvg(svg, {
+    fitTo,
     font: { loadSystemFonts: false, fontFiles: [...fontFiles], defaultFontFamily: 'Source Sans 3' },
-  });
-  return picture.render().asPng();
-}
+  }).render();
+
+/** Bytes of the picture: the same on every machine of a kind. */
+export const svgPng = (svg: string, { fontFiles, dots }: PngOptions): Uint8Array =>
+  rendered(svg, fontFiles, { mode: 'zoom', value: dots / OWN_DOTS }).asPng();
 
 /** A drawing on nothing, so many pixels wide: colors are weighed by opacity already. */
 export function svgPixels(
   svg: string,
   { fontFiles, width }: { readonly fontFiles: readonly string[]; readonly width: number },
 ): { width: number; height: number; data: Uint8Array } {
-  const picture = new Resvg(svg, {
-    fitTo: { mode: 'width', value: width },
-    font: { loadSystemFonts: false, fontFiles: [...fontFiles], defaultFontFamily: 'Source Sans 3' },
-  });
-  const { width: wide, height, pixels } = picture.render();
-  return { width: wide, height, data: Uint8Array.from(pixels) };
+  const picture = rendered(svg, fontFiles, { mode: 'width', value: width });
+  return { width: picture.width, height: picture.height, data: Uint8Array.from(picture.pixels) };
 }

@@ -1,42 +1,25 @@
 /** Templates as PDF, sheet after sheet at true size: a point of the drawing is a point of the page. */
 import { fills, hands, strokes, type Stroke, type StrokeName } from '../picture/look.ts';
-import { withTexts, type Layer, type Point, type Shape } from '../picture/scene.ts';
+import { withTexts, type Layer, type Shape } from '../picture/scene.ts';
 import type { Template } from '../picture/template.ts';
 import { tilesOf, type Tile } from '../picture/tiles.ts';
 import { colors } from '../report/look.ts';
-import { bytesOf, emptyDocument, hasOf, type Day, type Document, type Fonts, type Pdf } from './document.ts';
-import { printed } from './letters.ts';
-import { papers, type Paper } from './pages.ts';
-
-export interface TemplateOptions {
-  readonly paper: Paper;
-  readonly fonts: Fonts;
-  readonly day: Day;
-}
+import { papers, pdfOf, type Document, type Pdf, type PdfOptions } from './document.ts';
 
 /** One file of all templates, each on as many sheets as it takes. */
-export async function templatesPdf(
-  templates: readonly Template[],
-  { paper, fonts, day }: TemplateOptions,
-): Promise<Pdf> {
-  const lacking = new Set<string>();
-  const has = hasOf(fonts);
-  const shown = (layers: readonly Layer[]): Layer[] =>
-    withTexts(layers, (text) => printed(text, has, lacking));
-  const { width, height } = papers[paper];
+export function templatesPdf(templates: readonly Template[], options: PdfOptions): Promise<Pdf> {
   const title =
     templates.length === 1 ? (templates[0]?.title ?? '') : `${String(templates.length)} templates`;
-  const document = emptyDocument(printed(title, has, lacking), { day, size: [width, height], fonts });
-  const bytes = bytesOf(document);
-  for (const template of templates) {
-    for (const tile of tilesOf(template, papers[paper])) {
-      document.addPage({ size: [tile.width, tile.height], margin: 0 });
-      drawPart(document, tile, [...shown(template.drawing.layers), ...tile.marks]);
-      drawLayers(document, shown(tile.layers));
+  return pdfOf(title, options, (document, { printed }) => {
+    for (const template of templates) {
+      const drawing = withTexts(template.drawing.layers, printed);
+      for (const tile of tilesOf(template, papers[options.paper])) {
+        document.addPage({ size: [tile.width, tile.height], margin: 0 });
+        drawPart(document, tile, [...drawing, ...tile.marks]);
+        drawLayers(document, withTexts(tile.layers, printed));
+      }
     }
-  }
-  document.end();
-  return { bytes: await bytes, lacking: [...lacking] };
+  });
 }
 
 /** What of the drawing lies in the window of a sheet. */
@@ -57,30 +40,13 @@ function drawLayers(document: Document, layers: readonly Layer[]): void {
 }
 
 function drawShape(document: Document, shape: Shape): void {
-  switch (shape.kind) {
-    case 'line':
-      trace(document, shape.points);
-      ink(document, { stroke: shape.stroke });
-      return;
-    case 'area':
-      trace(document, shape.points);
-      document.closePath();
-      ink(document, shape);
-      return;
-    case 'circle':
-      document.circle(shape.at[0], shape.at[1], shape.radius);
-      ink(document, shape);
-      return;
-    case 'label':
-      drawLabel(document, shape);
+  if (shape.kind === 'label') {
+    drawLabel(document, shape);
+    return;
   }
-}
-
-function trace(document: Document, points: readonly Point[]): void {
-  for (const [i, [x, y]] of points.entries()) {
-    if (i === 0) document.moveTo(x, y);
-    else document.lineTo(x, y);
-  }
+  if (shape.kind === 'circle') document.circle(shape.at[0], shape.at[1], shape.radius);
+  else document.path(`M${shape.points.join('L')}${shape.kind === 'area' ? 'Z' : ''}`);
+  ink(document, shape);
 }
 
 function ink(document: Document, { fill, stroke }: { fill?: keyof typeof fills; stroke?: StrokeName }): void {
@@ -91,9 +57,7 @@ function ink(document: Document, { fill, stroke }: { fill?: keyof typeof fills; 
     else document.dash([...dash] as unknown as number, {}); // takes a list, which its types do not know
   }
   if (fill !== undefined) document.fillColor(fills[fill]);
-  if (fill !== undefined && stroke !== undefined) document.fillAndStroke();
-  else if (fill !== undefined) document.fill();
-  else document.stroke();
+  document[fill === undefined ? 'stroke' : stroke === undefined ? 'fill' : 'fillAndStroke']();
 }
 
 /** Templates have no turned letters. */

@@ -192,17 +192,11 @@ const entries = {
       where: 'J Wound Care 30(4):276',
     },
   ),
-  capstan: table('derived', 'Euler-Eytelwein: a rope round a post holds exp(friction x angle) times as much'),
-  'capstan-table': table('seen', 'A published capstan table: friction 0.6, five turns, 153 552 935'),
 
   // Mathematics
   'a-and-s': book('seen second-hand', 'Abramowitz & Stegun: Handbook of Mathematical Functions', {
     year: 1964,
-    where: 'chapter 17, tables 17.1 and 17.6',
-  }),
-  dlmf: table('memory', 'NIST Digital Library of Mathematical Functions', { where: 'chapter 19' }),
-  'carlson-1995': paper('memory', 'Carlson: numerical computation of real or complex elliptic integrals', {
-    year: 1995,
+    where: 'chapters 17 and 26, tables 17.1, 17.6 and 25.4',
   }),
   gsl: table('seen', 'GNU Scientific Library: test values of the special functions'),
   boost: table('seen', 'Boost.Math: test data of the elliptic integrals, 165 rows kept here', {
@@ -210,26 +204,10 @@ const entries = {
     where: 'boostorg/math@bb1fbff2 test/ellint_e2_data.ipp and ellint_e_data.ipp',
   }),
   cephes: table('seen', 'Cephes (Moshier): special functions, run beside ours in tests'),
-  'cody-1969': paper('memory', 'Cody: rational Chebyshev approximations for the error function', {
-    year: 1969,
-    where: 'Math. Comp. 23:631; coefficients as in Algorithm 715, ACM TOMS 19:22 (1993)',
-  }),
-  'wichura-1988': paper('memory', 'Wichura: the percentage points of the normal distribution, AS 241', {
-    year: 1988,
-    where: 'Applied Statistics 37:477',
-  }),
   'oneill-2014': paper('memory', "O'Neill: PCG, a family of random number generators", {
     year: 2014,
     where: 'HMC-CS-2014-0905',
   }),
-  'chandrupatla-1997': paper(
-    'memory',
-    'Chandrupatla: a hybrid of quadratic interpolation and bisection for roots',
-    {
-      year: 1997,
-      where: 'Adv. Eng. Software 28:145',
-    },
-  ),
   wgs84: standard('memory', 'World Geodetic System 1984: axes of the Earth and its quarter meridian'),
 
   // Units, uncertainty, shop

@@ -11,7 +11,6 @@ const whole = ['tests/truth/practice.test.ts', 'tests/property/model.test.ts'];
 export const testsOf = {
   geometry: [
     'tests/truth/statistics.test.ts',
-    'tests/unit/geometry-root.test.ts',
     'tests/truth/geometry-elliptic.test.ts',
     'tests/truth/geometry-ellipse.test.ts',
     'tests/truth/geometry-strap.test.ts',

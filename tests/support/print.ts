@@ -1,6 +1,6 @@
 /** Papers printed to PDF for tests, with the fonts of the program, and read back. */
 import { paperFonts } from '../../src/cli/fonts.ts';
-import type { Paper } from '../../src/print/pages.ts';
+import type { Paper } from '../../src/print/document.ts';
 import type { Pdf } from '../../src/print/document.ts';
 import { sheetsPdf } from '../../src/print/pdf.ts';
 import type { Block, Sheet } from '../../src/report/sheet.ts';

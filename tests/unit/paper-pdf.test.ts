@@ -1,6 +1,6 @@
 /** Papers as PDF, read back by PDF.js: every text is there and in order, nothing leaves the page, breaks cut no row. */
 import { describe, expect, test } from 'vitest';
-import { papers, type Paper } from '../../src/print/pages.ts';
+import { papers, type Paper } from '../../src/print/document.ts';
 import { look, voices } from '../../src/report/look.ts';
 import { quoteSheet } from '../../src/report/quote-sheet.ts';
 import type { Block, Sheet } from '../../src/report/sheet.ts';

@@ -5,7 +5,7 @@ import type { Learned } from '../../learn/learn.ts';
 import type { Order, Shop } from '../../order/types.ts';
 import type { Problem } from '../../order/problem.ts';
 import { emit, guardInputs, sameFile } from '../emit.ts';
-import type { Paper } from '../../print/pages.ts';
+import type { Paper } from '../../print/document.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { fileLabel, readEntries, readText } from '../input.ts';
 import type { CliIo } from '../io.ts';

@@ -3,7 +3,7 @@ import type { Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { PhotoResult } from '../../report/types.ts';
 import { guardInputs, tellNotWritten } from '../emit.ts';
-import type { Paper } from '../../print/pages.ts';
+import type { Paper } from '../../print/document.ts';
 import { CliFault, exit, printable, worse, type ExitCode } from '../fault.ts';
 import { failed, namesOf, readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';

@@ -11,7 +11,7 @@ import { orderFiles } from '../order-files.ts';
 import type { Session } from '../program.ts';
 import { guardPdf } from '../pdf.ts';
 import { printViews, type Format } from '../print.ts';
-import type { Paper } from '../../print/pages.ts';
+import type { Paper } from '../../print/document.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 

@@ -6,7 +6,7 @@ import type { Shop } from '../../order/types.ts';
 import { unreadSheet } from '../../report/sheet.ts';
 import type { ReportOptions } from '../../report/page.ts';
 import type { SizeResult } from '../../report/types.ts';
-import type { Paper } from '../../print/pages.ts';
+import type { Paper } from '../../print/document.ts';
 import { guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { failed, namesOf, readEntries, type Entry } from '../input.ts';
