@@ -1,17 +1,30 @@
 /** A paper on the screen: headings, labels and columns, no line wider than the page. */
 import { heading, item, markOf, pageFor, pageText, sentence, title, type Mark, type Page } from './page.ts';
+import { rowItems } from './row-items.ts';
 import { visible } from './clean.ts';
 import type { Block, ItemMark, Sheet } from './sheet.ts';
 import { wrap } from './text.ts';
 import type { ReportOptions } from './page.ts';
 import { columns, padRight } from './width.ts';
 
-/** All sheets one under the other; what goes with all of them once, at the end. */
-export function sheetsScreen(
-  sheets: readonly Sheet[],
-  options: Pick<ReportOptions, 'color' | 'units' | 'width'>,
-): string {
-  const page = pageFor(options);
+type Look = Pick<ReportOptions, 'color' | 'units' | 'width'>;
+
+/** All sheets one under the other; what goes with all of them once, at the end. Only papers have tables that are worth a library's time. */
+export async function sheetsScreen(sheets: readonly Sheet[], options: Look): Promise<string> {
+  const isWide = (block: Block): boolean => block.kind === 'table' && block.noted !== true;
+  if (!sheets.some(({ blocks }) => blocks.some(isWide))) return screenOf(sheets, options);
+  return screenOf(sheets, options, (await import('./sheet-table.ts')).tableLines);
+}
+
+type TableLines = (table: Table, page: Page) => string[];
+
+interface Screen extends Page {
+  readonly tables: TableLines | undefined;
+}
+
+/** The same, with what puts a paper's tables in columns. */
+export function screenOf(sheets: readonly Sheet[], options: Look, tables?: TableLines): string {
+  const page = { ...pageFor(options), tables };
   const bodies = sheets.map((sheet) =>
     sheet.lead === undefined ? paperLines(sheet, page) : counterLines(sheet, sheet.lead, page),
   );
@@ -22,7 +35,7 @@ export function sheetsScreen(
 }
 
 /** Under screens of the counter one line of caution; under papers all cautions. */
-function footLines(sheets: readonly Sheet[], page: Page): string[] {
+function footLines(sheets: readonly Sheet[], page: Screen): string[] {
   const foot = new Set(sheets.flatMap((sheet) => sheet.foot ?? []));
   const cautions = new Set(sheets.flatMap((sheet) => (sheet.foot === undefined ? sheet.cautions : [])));
   return [
@@ -35,7 +48,7 @@ function footLines(sheets: readonly Sheet[], page: Page): string[] {
 const SCREEN = 24;
 
 /** The answer on its first line; what is spare goes, last first, until the screen holds the rest. */
-function counterLines({ title: name, foot = [], blocks }: Sheet, lead: string, page: Page): string[] {
+function counterLines({ title: name, foot = [], blocks }: Sheet, lead: string, page: Screen): string[] {
   const room = SCREEN - foot.flatMap((line) => sentence(page, line)).length;
   const first = sentence(page, `${name}: ${lead}`).map((line, i) =>
     i === 0 ? line.replace(visible(name), page.pen.strong(visible(name))) : line,
@@ -53,7 +66,7 @@ function counterLines({ title: name, foot = [], blocks }: Sheet, lead: string, p
   return linesOf(kept);
 }
 
-function paperLines({ title: name, shop, about, notice, blocks, rules }: Sheet, page: Page): string[] {
+function paperLines({ title: name, shop, about, notice, blocks, rules }: Sheet, page: Screen): string[] {
   const warned = { lead: '! ', paint: (text: string) => page.pen.signed('x', text) };
   return [
     ...title(page, name),
@@ -64,7 +77,7 @@ function paperLines({ title: name, shop, about, notice, blocks, rules }: Sheet, 
   ];
 }
 
-function blockLines(block: Block, page: Page, indent: number): string[] {
+function blockLines(block: Block, page: Screen, indent: number): string[] {
   switch (block.kind) {
     case 'heading':
       return heading(page, block.text);
@@ -79,7 +92,9 @@ function blockLines(block: Block, page: Page, indent: number): string[] {
     case 'pairs':
       return pairLines(block.rows, page);
     case 'table':
-      return block.noted === true ? notedLines(block, page) : tableLines(block, page);
+      return block.noted === true || page.tables === undefined
+        ? notedLines(block, page)
+        : page.tables(block, page);
   }
 }
 
@@ -133,55 +148,5 @@ type Table = Extract<Block, { kind: 'table' }>;
 
 const GAP = 2;
 const INDENT = 2;
-
-/** The first column gives way to the others and wraps; where even that is too wide, a row becomes an item. */
-function tableLines(table: Table, page: Page): string[] {
-  const { columns: heads, rows, foot = [] } = table;
-  const cells = [heads.map(({ head }) => head), ...rows, ...foot].map((row) => row.map(visible));
-  const widths = heads.map((_, i) => Math.max(...cells.map((row) => columns(row[i] ?? ''))));
-  const others = widths.slice(1).reduce((sum, width) => sum + width + GAP, 0);
-  const room = page.width - INDENT - others;
-  if (room < Math.min(LEAST, widths[0] ?? 0)) return rowItems(table, page);
-  const first = Math.min(widths[0] ?? 0, room);
-  const lineOf = (row: readonly string[]): string[] =>
-    rowLines(row, { heads, widths: [first, ...widths.slice(1)] });
-  const [head = [], ...body] = cells.map(lineOf);
-  const rule = `${' '.repeat(INDENT)}${'-'.repeat(first + others)}`;
-  const sums = body.slice(rows.length).flat();
-  return [
-    ...(heads.every(({ head: text }) => text === '') ? [] : head.map(page.pen.quiet)),
-    ...body.slice(0, rows.length).flat(),
-    ...(sums.length === 0 ? [] : [page.pen.quiet(rule), ...sums]),
-  ];
-}
-
-/** A first column narrower than this cannot be read. */
+/** A note in fewer columns cannot be read. */
 const LEAST = 12;
-
-interface Grid {
-  readonly heads: Table['columns'];
-  readonly widths: readonly number[];
-}
-
-/** One row; its first cell may take several lines. */
-function rowLines(row: readonly string[], { heads, widths: [first = 0, ...others] }: Grid): string[] {
-  const [start = '', ...more] = wrap(row[0] ?? '', first, { first: 0, rest: 2 });
-  const rest = others.map((width, i) => {
-    const text = row[i + 1] ?? '';
-    const fill = ' '.repeat(Math.max(0, width - columns(text)));
-    return ' '.repeat(GAP) + (heads[i + 1]?.align === 'right' ? fill + text : text + fill);
-  });
-  return [padRight(start, first) + rest.join(''), ...more].map((line) =>
-    (' '.repeat(INDENT) + line).trimEnd(),
-  );
-}
-
-/** "Natural body cord, 8-ply: how much 61 ft; at 38.00 a pound; USD 12.20". */
-function rowItems({ columns: heads, rows, foot = [] }: Table, page: Page): string[] {
-  return [...rows, ...foot].flatMap(([name = '', ...cells]) => {
-    const named = cells.flatMap((cell, i) =>
-      cell === '' ? [] : [`${heads[i + 1]?.head ?? ''} ${cell}`.trim()],
-    );
-    return item(page, `${name}: ${named.join('; ')}`);
-  });
-}

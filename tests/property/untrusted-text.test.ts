@@ -46,7 +46,7 @@ import { scheduleJson } from '../../src/report/schedule-json.ts';
 import { scheduleSheet } from '../../src/report/schedule-sheet.ts';
 import { sheetsHtml } from '../../src/report/sheet-html.ts';
 import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
-import { sheetsScreen } from '../../src/report/sheet-screen.ts';
+import { sheetText as sheetsScreen } from '../support/screens.ts';
 import type { Sheet } from '../../src/report/sheet.ts';
 import { sizeCsv } from '../../src/report/size-csv.ts';
 import { sizeJson } from '../../src/report/size-json.ts';

@@ -3,7 +3,8 @@ import { askSheets } from '../../src/report/ask-sheet.ts';
 import type { AskedOrder } from '../../src/report/about-ask.ts';
 import { checkSheet } from '../../src/report/check-sheet.ts';
 import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
-import { sheetsScreen } from '../../src/report/sheet-screen.ts';
+import { screenOf } from '../../src/report/sheet-screen.ts';
+import { tableLines } from '../../src/report/sheet-table.ts';
 import { unreadSheet, type Sheet } from '../../src/report/sheet.ts';
 import { sizeSheet } from '../../src/report/size-sheet.ts';
 import type { ReportOptions } from '../../src/report/page.ts';
@@ -25,13 +26,17 @@ const sizes = (results: readonly SizeResult[], options: Some): Sheet[] =>
 const checks = (results: readonly CheckResult[], options: Some): Sheet[] =>
   results.map((result) => (result.ok ? checkSheet(result, full(options)) : unreadSheet(result)));
 
+/** Any sheets as the screen shows them. */
+export const sheetText = (sheets: readonly Sheet[], options: Some): string =>
+  screenOf(sheets, full(options), tableLines);
+
 export const sizeScreen = (results: readonly SizeResult[], options: Some): string =>
-  sheetsScreen(sizes(results, options), full(options));
+  sheetText(sizes(results, options), options);
 export const sizeMarkdown = (results: readonly SizeResult[], options: Some): string =>
   sheetsMarkdown(sizes(results, options));
 export const checkScreen = (results: readonly CheckResult[], options: Some): string =>
-  sheetsScreen(checks(results, options), full(options));
+  sheetText(checks(results, options), options);
 export const checkMarkdown = (results: readonly CheckResult[], options: Some): string =>
   sheetsMarkdown(checks(results, options));
 export const askScreen = (results: readonly AskedOrder[], options: Some): string =>
-  sheetsScreen(askSheets(results, options.units), full(options));
+  sheetText(askSheets(results, options.units), options);

@@ -7,7 +7,7 @@ import { quoteSheet } from '../../src/report/quote-sheet.ts';
 import { scheduleSheet } from '../../src/report/schedule-sheet.ts';
 import { sheetsHtml } from '../../src/report/sheet-html.ts';
 import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
-import { sheetsScreen } from '../../src/report/sheet-screen.ts';
+import { sheetText as sheetsScreen } from '../support/screens.ts';
 import type { Block, Sheet } from '../../src/report/sheet.ts';
 import { ticketSheet } from '../../src/report/ticket-sheet.ts';
 import { columns } from '../../src/report/width.ts';

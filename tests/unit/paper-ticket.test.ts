@@ -4,7 +4,7 @@ import { sizeOrder } from '../../src/index.ts';
 import { ticketOf } from '../../src/paper/ticket.ts';
 import { ticketSheet } from '../../src/report/ticket-sheet.ts';
 import { sheetsHtml } from '../../src/report/sheet-html.ts';
-import { sheetsScreen } from '../../src/report/sheet-screen.ts';
+import { sheetText as sheetsScreen } from '../support/screens.ts';
 import { ticketsJson } from '../../src/report/paper-json.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { styleIds } from '../../src/stock/styles.ts';

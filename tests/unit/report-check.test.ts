@@ -12,7 +12,7 @@ import { problemsText } from '../../src/report/problems.ts';
 import { rulesCsv } from '../../src/report/rules-csv.ts';
 import { rulesJson } from '../../src/report/rules-json.ts';
 import { ruleSheet, rulesSheet } from '../../src/report/rules-sheet.ts';
-import { sheetsScreen } from '../../src/report/sheet-screen.ts';
+import { sheetText as sheetsScreen } from '../support/screens.ts';
 import type { Sheet } from '../../src/report/sheet.ts';
 import type { CheckResult } from '../../src/report/types.ts';
 import { columns } from '../../src/report/width.ts';
