@@ -61,7 +61,7 @@ export async function inputsOf(
 /** The order that is said, as a document. */
 export async function loadedSay(line: string, shop: Shop): Promise<Loaded> {
   const { loadSaid } = await import('../order/said/order.ts');
-  return loadSaid({ line, file: '--say', buckles: shop.buckles.map(({ id }) => id) });
+  return loadSaid({ line, file: 'said', buckles: shop.buckles.map(({ id }) => id) });
 }
 
 /** Reads the document, and saves it if it is asked to and can be read. */

@@ -76,7 +76,7 @@ async function changes(
   const { readChanged } = await import('../order/said/order.ts');
   const buckles = shop.buckles.map(({ id }) => id);
   const changed = whatIf.map((line, i) => {
-    const file = whatIf.length === 1 ? '--what-if' : `--what-if ${String(i + 1)}`;
+    const file = whatIf.length === 1 ? 'what-if' : `what-if ${String(i + 1)}`;
     const { buckles: only, ...read } = readChanged(base, { line, file, buckles });
     return { line, entry: read.ok ? { ...read, file: entry.file } : read, only };
   });

@@ -53,6 +53,8 @@ import { sizeCsv } from '../../src/report/size-csv.ts';
 import { sizeJson } from '../../src/report/size-json.ts';
 import { sizeMarkdown } from '../../src/report/size-markdown.ts';
 import { sizeScreen } from '../../src/report/size-screen.ts';
+import { whatIfCsv, whatIfJson, whatIfMarkdown } from '../../src/report/what-if-data.ts';
+import { whatIfScreen } from '../../src/report/what-if-screen.ts';
 import { ticketSheet } from '../../src/report/ticket-sheet.ts';
 import type { CheckResult, PhotoResult, ReportOptions, SizeResult } from '../../src/report/types.ts';
 import { backlogFrom, type BacklogPapers } from '../support/backlog-papers.ts';
@@ -136,6 +138,10 @@ const printers: Readonly<Record<string, Print>> = {
   'size-markdown': ({ size }) => sizeMarkdown(size, options),
   'size-csv': ({ size }) => sizeCsv(size),
   'size-json': ({ size }) => sizeJson(size),
+  'what-if-screen': (from) => whatIfScreen(whatIfs(from), options),
+  'what-if-markdown': (from) => whatIfMarkdown(whatIfs(from), options),
+  'what-if-csv': (from) => whatIfCsv(whatIfs(from)),
+  'what-if-json': (from) => whatIfJson(whatIfs(from)),
   'check-screen': ({ check }) => checkScreen(check, options),
   'check-markdown': ({ check }) => checkMarkdown(check, options),
   'check-csv': ({ check }) => checkCsv(check),
@@ -169,6 +175,9 @@ const printers: Readonly<Record<string, Print>> = {
   'schedule-json': ({ backlog }) => scheduleJson(backlog.agenda, backlog.asked, backlog.results),
 };
 
+const whatIfs = ({ size }: Case) =>
+  [undefined, readOnes(size)[0]!.file].map((whatIf) => ({ whatIf, result: size[0]! }));
+
 type Sized = SizeResult & { readonly ok: true };
 const readOnes = (size: readonly SizeResult[]): Sized[] => size.flatMap((each) => (each.ok ? [each] : []));
 
@@ -200,6 +209,7 @@ const rowText = (printer: BacklogPrinter, { cells }: Row): string =>
 const together: Readonly<Record<string, readonly string[]>> = {
   'backlog-data': ['backlog-csv', 'backlog-json'],
   'backlog-pages': ['backlog-markdown', 'backlog-screen'],
+  'what-if-data': ['what-if-markdown', 'what-if-csv', 'what-if-json'],
 };
 
 test('no printer is left out', () => {
@@ -237,7 +247,7 @@ describe.each(Object.entries(printers))('%s', (name, print) => {
   });
 });
 
-test.each(['size-csv', 'check-csv', 'photo-csv', 'ask-csv', 'materials-csv', 'schedule-csv'])(
+test.each(['size-csv', 'what-if-csv', 'check-csv', 'photo-csv', 'ask-csv', 'materials-csv', 'schedule-csv'])(
   '%s: no cell is a formula',
   async (name) => {
     for (const text of [...formulas, ...moreFormulas, "'", "'=1", ' =1', '-1', '+1', '@a', '=']) {
@@ -247,7 +257,7 @@ test.each(['size-csv', 'check-csv', 'photo-csv', 'ask-csv', 'materials-csv', 'sc
       expect(['=', '+', '@', '＝', '＋', '－', '＠'].filter((sign) => first.has(sign))).toEqual([]);
       // A number may be negative; a text may not look like one.
       expect(rows.flat().filter((cell) => /^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell))).toEqual([]);
-      if (!/^(size|check|photo|ask)/.test(name)) continue;
+      if (!/^(size|what-if|check|photo|ask)/.test(name)) continue;
       const order = rows.map((row) => row[head!.indexOf('order')]!.replace(/^'/, ''));
       expect(new Set(order)).toEqual(new Set([visible(text)]));
     }

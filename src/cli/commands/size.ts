@@ -36,9 +36,10 @@ export interface SizeOptions extends SayOptions {
 
 const examples = `
 Files are order files; "-" or nothing reads standard input. A file may hold
-several orders. Or an order is said, in any order, with commas or without;
---what-if changes it for one run, and an answer that cannot be had is told with
-the word and its column (exit code 3).
+several orders. With --say the order is said, with commas or without; a word
+that fits no answer, or two, is told with its column, and the exit code is 3.
+--what-if changes one order for one run and shows both answers side by side; a
+buckle named there is the only one left to tie with.
 
 Examples:
   cinchwright size order.yaml

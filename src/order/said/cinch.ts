@@ -43,10 +43,12 @@ const ageOf = /^([\d.]+ ?(?:y|yrs?|years?|mos?|months?))(?: old)?$/;
 const styleOf = (phrase: string): string | undefined =>
   styles.find((style) => style === phrase.replace(/(?<=.) roper$/, '').replaceAll(' ', '-'));
 
-/** A style, or a count of strands, of which nobody said whose it is. */
+/** A style, a count of strands, or both, of which nobody said whose they are. */
 export function unownedFault(phrase: string): Fault | undefined {
-  const counted = / (?:strands?|cords?)$/.test(phrase) && strandsOf.test(phrase);
-  if (!counted && styleOf(phrase) === undefined) return undefined;
+  const [, style = '', count = ''] =
+    /^(.*?)((?:(?:^| )\d{1,2})?(?: (?:strands?|cords?))?)$/.exec(phrase) ?? [];
+  const isCount = style === '' && / /.test(count);
+  if (!isCount && styleOf(style) === undefined) return undefined;
   const hint = oneOfThese([`wants ${phrase}`, `now ${phrase}`]);
   return { path: '', expected: 'whether the customer wants it or rides in it now', hint };
 }

@@ -34,11 +34,11 @@ const patterns = lengthKeys.map((key) => {
   return {
     key,
     before: new RegExp(`^(?:${labels})(?: of| is)? (.+)$`),
-    after: new RegExp(`^(.+) (?:${labels})$`),
+    after: new RegExp(`^(.+?) (?:${labels})$`),
   };
 });
 
-const bareNumber = new RegExp(String.raw`^-?(?:${numberPattern}|\d+,\d+)$`);
+const bareNumber = /^-?(?:\d*\.?\d+|\d+,\d+|\d+[ -]\d+ ?\/ ?\d+)$/;
 const oneUnit = new RegExp(String.raw`^-?(?:${numberPattern}|\d+,\d+) ?([a-z]+|["'])$`);
 const feetAndInches = new RegExp(`^\\d+ ?(?:ft|foot|feet|') ?${numberPattern} ?(?:in|inch|inches|")$`);
 
@@ -55,6 +55,10 @@ export function readLength(phrase: string): Reading | undefined {
   for (const { key, before, after } of patterns) {
     const said = before.exec(phrase)?.[1] ?? after.exec(phrase)?.[1];
     const text = said === undefined ? undefined : lengthText(said, key.range);
+    if (said !== undefined && /^\d+ \d+\/\d+$/.test(said))
+      return {
+        fault: { path: key.path.join('.'), expected: 'a unit after the fraction, or a comma before it' },
+      };
     if (text !== undefined) return { part: { path: key.path, text } };
   }
   return undefined;
@@ -65,8 +69,7 @@ function lengthText(said: string, range: LengthRange): string | undefined {
   const hands = handsOf(said);
   if (hands !== undefined) return range.hands === true ? hands : undefined;
   if (isLength(said)) return said;
-  // A fraction alone is a rigging position.
-  return bareNumber.test(said) && !/^\d+ ?\//.test(said) ? (withOnlyUnit(said, range) ?? said) : undefined;
+  return bareNumber.test(said) ? (withOnlyUnit(said, range) ?? said) : undefined;
 }
 
 /** "15.2 hh", "15 hands 2", "15-2": only heights are said in hands. */

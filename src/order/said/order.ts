@@ -10,7 +10,7 @@ import { anyWord, bareBuckle, readLine, type Said, type SaidFault, type SaidPart
 /** A line as it was typed. */
 export interface SaidLine {
   readonly line: string;
-  /** What problems call it: "--say". */
+  /** What problems call it, as they do a file. */
   readonly file: string;
   /** Names of the shop's buckles. */
   readonly buckles: readonly string[];

@@ -1,6 +1,7 @@
 /** A said line becomes the parts of an order: at every word the longest phrase that means something is taken, and nothing is guessed. */
 import { nearestWord } from '../../units/nearest.ts';
 import { didYouMean } from '../leaves.ts';
+import { mostProblems } from '../load.ts';
 import type { Fault } from '../problem.ts';
 import { buckleFault, buckleOf, cinchStarts, readCinch, unownedFault, type CinchBlock } from './cinch.ts';
 import { labelFault, lengthKeys, numberFault, readLength } from './lengths.ts';
@@ -103,14 +104,15 @@ function startAt(state: State, at: number): number {
 function longestAt(state: State, at: number): Found | undefined {
   for (let count = longestPhrase; count > 0; count -= 1) {
     const phrase = phraseAt(state, at, count);
-    const reading = phrase === undefined ? undefined : readPhrase(state, phrase);
+    const next = state.tokens[at + count]?.text ?? '';
+    const reading = phrase === undefined ? undefined : readPhrase(state, phrase, next);
     if (reading !== undefined) return { reading, count };
   }
   return undefined;
 }
 
-function readPhrase(state: State, phrase: string): Reading | undefined {
-  const { block, buckles, parts } = state;
+function readPhrase(state: State, phrase: string, next: string): Reading | undefined {
+  const { block, buckles } = state;
   const cinch = block === undefined ? undefined : readCinch(phrase, block);
   if (cinch !== undefined) return cinch;
   const buckle = buckleOf(phrase, buckles);
@@ -118,12 +120,17 @@ function readPhrase(state: State, phrase: string): Reading | undefined {
     return { part: { path: block === undefined ? bareBuckle : [block, 'buckle'], text: buckle } };
   const word = readWord(phrase);
   if (word !== undefined) return word;
-  // In "wants straight 25 room 4 in" it is not the room that is 25.
-  const isCount =
-    block !== undefined && !parts.some(({ path }) => path[0] === block && path[1] === 'strands');
-  const length = isCount && /^\d+ [a-z]/.test(phrase) ? undefined : readLength(phrase);
-  const unowned = unownedFault(phrase);
+  const length = isOfCinch(state, phrase, next) ? undefined : readLength(phrase);
+  const unowned = block === undefined ? unownedFault(phrase) : undefined;
   return length ?? (unowned && { fault: unowned });
+}
+
+/** In "wants straight 25 room 4 in" it is not the room that is 25. */
+function isOfCinch({ block, parts }: State, phrase: string, next: string): boolean {
+  const measured = /^[\d/ -]+ ?(in|inch|inches|cm|mm|")? /.exec(phrase);
+  if (block === undefined || measured === null || !/^\d/.test(next)) return false;
+  const key = measured[1] === undefined ? 'strands' : 'length';
+  return !parts.some(({ path }) => path[0] === block && path[1] === key);
 }
 
 /** So many words from one on, as one phrase; undefined where a comma or the end stands between. */

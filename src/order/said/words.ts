@@ -96,8 +96,9 @@ interface Answer {
 function answerOf({ labels, words, sense, open, labeled }: WordKey, phrase: string): Answer | undefined {
   const beside = labels.flatMap((label) => withoutLabel(phrase, label));
   const forms = [phrase, ...beside];
+  const written = forms.flatMap(spellings);
   const own =
-    words.find((word) => forms.some((form) => isWord(form, word))) ??
+    words.find((word) => written.includes(word.replaceAll(' ', '-'))) ??
     forms.find((form) => open?.test(form) === true) ??
     beside.find((form) => labeled?.test(form) === true);
   if (own !== undefined) return { isOwn: true, words: [own] };
@@ -106,9 +107,9 @@ function answerOf({ labels, words, sense, open, labeled }: WordKey, phrase: stri
 }
 
 /** Blanks and hyphens are one, and "trail riding" is trail. */
-function isWord(form: string, word: string): boolean {
+function spellings(form: string): string[] {
   const written = form.replaceAll(/[\s_]/g, '-');
-  return [written, withoutEnding(written)].includes(word.replaceAll(' ', '-'));
+  return [written, withoutEnding(written)];
 }
 
 /** "low withers" and "withers low" are "low"; nothing when the label does not stand there. */
