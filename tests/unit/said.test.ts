@@ -183,6 +183,7 @@ describe('what cannot be read is told with its column', () => {
       '15 hh, girth 73 7/8',
       '8 horse.heart-girth | girth 73 7/8 | a unit after the fraction, or a comma before it | -',
     ],
+    ['15 hh 7/8 light riding', '17 - | riding | riding with its answer | -'],
     ['15 hh 7/8 withers', '11 - | withers | withers with its answer | -'],
     ['15 hh 7/8 girth', '11 - | girth | girth with its length, such as girth 73 in | -'],
     [
@@ -206,8 +207,11 @@ describe('what cannot be read is told with its column', () => {
       '17 saddle.ring-to-ring | ring to ring 70 in | ring-to-ring less than the heart girth | heart-girth is 70 in; ring-to-ring goes under the horse only, from ring to ring',
     ],
     ['Ωμέγα 15 hh', '1 - | Ωμέγα | a word of an order, such as 15.2 hh, 7/8, round, trail | -'],
-    ['7/8', '4 horse.height | - | the height or the girth, such as 15.2 hh or girth 73 in | -'],
-    ['15 hh', '6 saddle.rigging | - | where the rigging hangs, such as full, 7/8 or 3/4 | -'],
+    ['7/8', '4 horse | - | height or heart-girth: without one of them there is no size | -'],
+    [
+      '15 hh',
+      '6 saddle.rigging | - | rigging position: full, 7/8, 3/4, 5/8, center-fire, another fraction from 1/2 to 1, or { set-back: 2 in } | -',
+    ],
     ['', '1 - | - | a word of an order, such as 15.2 hh, 7/8, round, trail | -'],
     ['15 hh 7/8 \u001b[31m', '11 - | \\u{1b} | text without control characters or hidden marks | -'],
     [

@@ -5,7 +5,15 @@ import { pathText, shown, type Fault, type Problem } from '../problem.ts';
 import { readLoaded, type OrderRead } from '../read-orders.ts';
 import { strangeSign, strangeWords } from '../syntax.ts';
 import { describe, isBlock, treeAt, type Block, type Tree } from '../tree.ts';
-import { anyWord, bareBuckle, readLine, type Said, type SaidFault, type SaidPart } from './read.ts';
+import {
+  anyWord,
+  bareBuckle,
+  readLine,
+  type Said,
+  type SaidFault,
+  type SaidPart,
+  type Span,
+} from './read.ts';
 
 /** A line as it was typed. */
 export interface SaidLine {
@@ -21,7 +29,7 @@ const mostSaid = 2000;
 /** The name of an order that is said without one. */
 const unnamed = 'said';
 
-/** A said order as a document; what it leaves out is told here, in words that can be said. */
+/** A said order as a document. */
 export function loadSaid(said: SaidLine): Loaded {
   const { parts, faults } = readSafely(said);
   const tree: Block = { order: unnamed, horse: {}, saddle: {} };
@@ -29,11 +37,10 @@ export function loadSaid(said: SaidLine): Loaded {
     parts.map((part) => (part.path === bareBuckle ? { ...part, path: ['wants', ...bareBuckle] } : part)),
     tree,
   );
-  const lacking = lackingIn(tree, said.line);
   const told = [...faults, ...placed.faults];
-  const missing = lacking.map(({ path }) => path);
   // A word that was not understood may be what is lacking: then only the word is told.
-  return loadedOf(said, tree, { ...placed, faults: told.length > 0 ? told : lacking, missing });
+  const lacking = told.length === 0 ? [] : needed.filter((path) => treeAt(tree, path) === undefined);
+  return loadedOf(said, tree, { ...placed, faults: told, settled: lacking.map(pathText) });
 }
 
 /** An order, and the only buckles that are left to it; all are where none is named. */
@@ -55,14 +62,12 @@ export function readChanged(base: Loaded, said: SaidLine): Changed {
   return { ...readLoaded({ ...loaded, line: base.line }), buckles };
 }
 
-type Span = Pick<SaidPart, 'start' | 'end'>;
-
 /** Where a key is said, and what could not be taken. */
 interface Placed {
   readonly places: readonly (Span & { readonly path: string; readonly text: string })[];
   readonly faults: readonly SaidFault[];
   /** Keys that the door need not miss. */
-  readonly missing?: readonly string[];
+  readonly settled?: readonly string[];
 }
 
 function readSafely({ line, buckles }: SaidLine): Said {
@@ -111,40 +116,25 @@ function put(tree: Block, path: readonly string[], text: string): void {
   here[key] = key === 'trouble' ? [...troubles(tree), text] : text;
 }
 
+/** What no order can do without. */
 const needed = [
-  {
-    path: 'horse.height',
-    expected: 'the height or the girth, such as 15.2 hh or girth 73 in',
-    oneOf: [
-      ['horse', 'height'],
-      ['horse', 'heart-girth'],
-    ],
-  },
-  {
-    path: 'saddle.rigging',
-    expected: 'where the rigging hangs, such as full, 7/8 or 3/4',
-    oneOf: [['saddle', 'rigging']],
-  },
+  ['horse', 'height'],
+  ['saddle', 'rigging'],
 ];
 
-/** What no order can do without, told at the end of the line, where it may be added. */
-const lackingIn = (tree: Tree, { length }: string): SaidFault[] =>
-  needed
-    .filter(({ oneOf }) => oneOf.every((path) => treeAt(tree, path) === undefined))
-    .map(({ path, expected }) => ({ path, expected, start: length, end: length }));
-
 /** The tree with every fault put where the words stand that say it. */
-function loadedOf({ file, line }: SaidLine, tree: Tree, { places, faults, missing = [] }: Placed): Loaded {
+function loadedOf({ file, line }: SaidLine, tree: Tree, { places, faults, settled = [] }: Placed): Loaded {
   const lines = new Lines(line);
   const problem = ({ path, expected, ...fault }: Fault, { start, end }: Span): Problem => {
     const found = shown(line.slice(start, end).trim()) || fault.found;
     const said = found === undefined ? {} : { found };
     return { file, ...lines.at(start), path, ...said, expected, ...(fault.hint && { hint: fault.hint }) };
   };
-  const [first = { start: 0, end: 0 }] = places;
-  const spanOf = (path: string): Span =>
-    places.find((place) => place.path === path) ??
-    places.find((place) => path.startsWith(`${place.path}.`)) ?? { start: first.start, end: first.start };
+  const spanOf = (path: string): Span | undefined =>
+    places.find((place) => place.path === path) ?? places.find((place) => path.startsWith(`${place.path}.`));
+  // What the file says and does not fit is told at the first word; what nobody says at the end, where it may be added.
+  const [{ start: first } = { start: 0 }] = places;
+  const elsewhere = ({ found }: Fault): number => (found === undefined ? line.length : first);
   return {
     file,
     document: undefined,
@@ -152,7 +142,10 @@ function loadedOf({ file, line }: SaidLine, tree: Tree, { places, faults, missin
     top: (key) => describe(treeAt(tree, [key])),
     line: 1,
     problems: faults.slice(0, mostProblems).map((fault) => problem(fault, fault)),
-    settled: new Set([...faults.map(({ path }) => path), ...missing].filter((path) => path !== '')),
-    locate: (fault, path) => problem(fault, spanOf(pathText(path))),
+    settled: new Set([...faults.map(({ path }) => path), ...settled].filter((path) => path !== '')),
+    locate: (fault, path) => {
+      const at = elsewhere(fault);
+      return problem(fault, spanOf(pathText(path)) ?? { start: at, end: at });
+    },
   };
 }

@@ -9,7 +9,7 @@ import { tokensOf, type Token } from './tokens.ts';
 import { readWord, wordKeys, type Part, type Reading } from './words.ts';
 
 /** Where a phrase stands in the line. */
-interface Span {
+export interface Span {
   readonly start: number;
   readonly end: number;
 }
@@ -50,7 +50,7 @@ export const bareBuckle: readonly string[] = ['buckle'];
 export function readLine(line: string, buckles: readonly string[]): Said {
   const tokens = tokensOf(line);
   const state: State = { tokens, buckles, parts: [], faults: [], block: undefined };
-  for (let at = 0; at < tokens.length;) {
+  for (let at = 0; at < tokens.length && state.faults.length < mostProblems;) {
     if (tokens[at]?.clause !== tokens[at - 1]?.clause) state.block = undefined;
     at += readAt(state, at);
   }

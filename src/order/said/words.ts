@@ -9,7 +9,6 @@ import {
   troubleSense,
   useSense,
   withersSense,
-  withoutEnding,
   type Sense,
 } from '../near-in-sense.ts';
 import { pathText, type Fault } from '../problem.ts';
@@ -58,14 +57,12 @@ export const wordKeys: readonly WordKey[] = [
   },
   { path: ['saddle', 'style'], labels: ['rigging', 'rig'], words: riggingStyles, sense: {} },
   { path: ['saddle', 'double'], labels: [], words: [], sense: doubleSense },
-  { path: ['use'], labels: ['use'], words: uses, sense: useSense },
+  { path: ['use'], labels: ['use', 'riding', 'work', 'horse'], words: uses, sense: useSense },
 ];
 
 /** Words that say too little, and what to ask back. */
-const questions: Readonly<Record<string, string>> = {
-  slips: 'rolls to a side, or slides back? say "rolls" or "slides back"',
-  slides: 'rolls to a side, or slides back? say "rolls" or "slides back"',
-};
+const rollsOrSlides = 'rolls to a side, or slides back? say "rolls" or "slides back"';
+const questions: Readonly<Record<string, string>> = { slips: rollsOrSlides, slides: rollsOrSlides };
 
 /** What a phrase answers; a key's own word comes before what only stands for one. Undefined when it is no such word. */
 export function readWord(phrase: string): Reading | undefined {
@@ -96,7 +93,7 @@ interface Answer {
 function answerOf({ labels, words, sense, open, labeled }: WordKey, phrase: string): Answer | undefined {
   const beside = labels.flatMap((label) => withoutLabel(phrase, label));
   const forms = [phrase, ...beside];
-  const written = forms.flatMap(spellings);
+  const written = forms.map((form) => form.replaceAll(/[\s_]/g, '-'));
   const own =
     words.find((word) => written.includes(word.replaceAll(' ', '-'))) ??
     forms.find((form) => open?.test(form) === true) ??
@@ -104,12 +101,6 @@ function answerOf({ labels, words, sense, open, labeled }: WordKey, phrase: stri
   if (own !== undefined) return { isOwn: true, words: [own] };
   const meant = forms.map((form) => sensed(form, sense)).find((each) => each.length > 0);
   return meant === undefined ? undefined : { isOwn: false, words: meant };
-}
-
-/** Blanks and hyphens are one, and "trail riding" is trail. */
-function spellings(form: string): string[] {
-  const written = form.replaceAll(/[\s_]/g, '-');
-  return [written, withoutEnding(written)];
 }
 
 /** "low withers" and "withers low" are "low"; nothing when the label does not stand there. */
