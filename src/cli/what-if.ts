@@ -33,7 +33,7 @@ export async function whatIf(
     const buckles = shop.buckles.filter(({ id }) => only.length === 0 || only.includes(id));
     answers.push({ whatIf: line, result: await size(entry, { ...shop, buckles }) });
   }
-  const useful = options.format !== 'table' || entry.ok;
+  const useful = entry.ok || options.format === 'json' || options.format === 'csv';
   if (useful) emit(await printers[options.format](answers, reportOptions(options, io)), options.out, io);
   else tellNotWritten(options.out, io);
   let told: ExitCode = exit.good;

@@ -190,8 +190,12 @@ describe('an order changed for one run', () => {
       path.join(cwd, 'bad.yaml'),
       '{ order: 1, horse: { height: 15 }, saddle: { rigging: 7/8 } }\n',
     );
-    const { code, stdout, stderr } = await run(['size', file, '--what-if', '3/4'], { cwd });
-    expect({ code, stdout }).toEqual({ code: 3, stdout: '' });
-    expect(stderr).toContain(message);
+    for (const format of ['table', 'markdown']) {
+      const args = ['size', file, '--what-if', '3/4', '--format', format, '--out', 'x.txt'];
+      const { code, stdout, stderr } = await run(args, { cwd });
+      expect({ code, stdout }).toEqual({ code: 3, stdout: '' });
+      expect(stderr).toContain(message);
+      expect(stderr).toContain('nothing to write to x.txt');
+    }
   });
 });
