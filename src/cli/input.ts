@@ -100,7 +100,8 @@ export const failed = ({ file, order, problems, unreadable }: Entry & { ok: fals
   unreadable,
 });
 
-function unreadable(file: string, { why, line }: TextRead & { ok: false }): Entry {
+/** The entry of a file that could not be read. */
+export function unreadable(file: string, { why, line }: TextRead & { ok: false }): Entry {
   const problem: Problem = {
     file,
     line,

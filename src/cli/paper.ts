@@ -10,7 +10,7 @@ import type { PaperResult } from '../report/types.ts';
 import { askedStrands } from './asked.ts';
 import { guardInputs } from './emit.ts';
 import { CliFault, exit, printable, worse, type ExitCode } from './fault.ts';
-import { failed, namesOf, readEntries, type Entry } from './input.ts';
+import { failed, type Entry } from './input.ts';
 import type { CliIo } from './io.ts';
 import {
   dateOption,
@@ -26,10 +26,11 @@ import { guardPdf } from './pdf.ts';
 import { printViews, type Format, type Views } from './print.ts';
 import { tellFaults } from './problems.ts';
 import type { Session } from './program.ts';
+import { addSayOptions, inputsOf, type SayOptions } from './said.ts';
 import { colorFor } from './screen.ts';
 import { shopOf } from './shop.ts';
 
-export interface PaperOptions {
+export interface PaperOptions extends SayOptions {
   spec?: number;
   style?: Style;
   strands?: number;
@@ -81,7 +82,8 @@ export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Sessi
     .command(kind.name)
     .summary(kind.summary)
     .description(kind.description)
-    .argument('[files...]', 'order files')
+    .argument('[files...]', 'order files');
+  addSayOptions(command)
     .addOption(
       new Option('--spec <rank>', 'take the spec of this rank (default: the first)').argParser(
         whole('--spec', 1, 999),
@@ -120,11 +122,11 @@ async function printPapers<P>(
     throw new CliFault('--spec names one spec already: leave out --style and --strands');
   }
   guardPdf(options, io);
-  const names = namesOf(files, io, kind.name);
+  const { names, readAll } = await inputsOf(files, options, { io, command: kind.name });
   guardInputs(options.out, [...names, ...(options.backlog ?? []), options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
-  const entries = await readEntries(names, io);
+  const entries = await readAll(shop);
   const { sizeOrder } = await import('../index.ts');
   const { takenOf, takenSpec } = await import('../paper/taken.ts');
   const { paper: make, code = exit.good } = await kind.make({

@@ -57,7 +57,7 @@ export function didYouMean(word: string | undefined): string | undefined {
 }
 
 /** The same of several words that may be meant. */
-function oneOfThese(words: readonly string[]): string | undefined {
+export function oneOfThese(words: readonly string[]): string | undefined {
   const quoted = words.map((word) => `"${word}"`);
   return quoted.length === 0 ? undefined : `did you mean ${quoted.join(' or ')}?`;
 }
@@ -167,7 +167,7 @@ export function strandCount(about: string): Leaf<number> {
 }
 
 /** The words of the Henneke scale and their scores (Henneke et al. 1983, Equine Vet J 15:371; from memory). */
-const conditionWords: Readonly<Record<string, number>> = {
+export const conditionWords: Readonly<Record<string, number>> = {
   poor: 1,
   'very thin': 2,
   thin: 3,

@@ -101,15 +101,18 @@ function likelySlip(text: string, range: LengthRange): string | undefined {
   return unit === undefined ? undefined : firstInRange(number, mixedUp[unit], range);
 }
 
-/** For a bare number, the unit is asked for; where only one of the two common ones can be meant, it is named. */
+/** For a bare number, the unit is asked for; where only one of the common ones can be meant, it is named. */
 function bareHint(text: string, range: LengthRange): string | undefined {
   if (!/^\d+(\.\d+)?$/.test(text)) return undefined;
-  const fitting = (['in', 'cm', 'hh'] as const).filter(
-    (unit) => firstInRange(text, [unit], range) !== undefined,
-  );
-  const [only] = fitting;
+  const only = withOnlyUnit(text, range);
   const ask = 'a number alone does not say its unit: in, cm, mm, ft or hh';
-  return fitting.length === 1 && only !== undefined ? `${ask}; did you mean "${text} ${only}"?` : ask;
+  return only === undefined ? ask : `${ask}; did you mean "${only}"?`;
+}
+
+/** A bare number with the one common unit that makes it possible: "73" of heart girth is "73 in"; undefined where several do. */
+export function withOnlyUnit(number: string, range: LengthRange): string | undefined {
+  const fitting = (['in', 'cm', 'hh'] as const).flatMap((unit) => firstInRange(number, [unit], range) ?? []);
+  return fitting.length === 1 ? fitting[0] : undefined;
 }
 
 function firstInRange(number: string, units: readonly LengthUnit[], range: LengthRange): string | undefined {

@@ -24,6 +24,8 @@ export const kindSense = {
   quarter: 'stock',
   qh: 'stock',
   draught: 'draft',
+  'draft-cross': 'draft',
+  burro: 'donkey',
 } as const satisfies Sense;
 
 export const withersSense = {
@@ -43,6 +45,24 @@ export const barrelSense = {
   flat: 'slab-sided',
   'flat-sided': 'slab-sided',
   narrow: 'slab-sided',
+  slab: 'slab-sided',
+} as const satisfies Sense;
+
+/** The words of the Henneke scale stand in leaves.ts. */
+export const conditionSense = {
+  chubby: 'fleshy',
+  skinny: 'thin',
+} as const satisfies Sense;
+
+export const doubleSense = {
+  double: 'true',
+  'double-rig': 'true',
+  'double-rigged': 'true',
+  'double-rigging': 'true',
+  single: 'false',
+  'single-rig': 'false',
+  'single-rigged': 'false',
+  'single-rigging': 'false',
 } as const satisfies Sense;
 
 export const troubleSense = {
@@ -51,8 +71,18 @@ export const troubleSense = {
   'girth-gall': 'elbow-gall',
   'girth-galls': 'elbow-gall',
   'cinch-gall': 'elbow-gall',
+  galled: 'elbow-gall',
+  sore: 'elbow-gall',
+  'sore-elbow': 'elbow-gall',
+  rub: ['buckle-rub', 'elbow-gall'],
   rolls: 'saddle-rolls',
   rolling: 'saddle-rolls',
+  slips: ['saddle-rolls', 'slips-back'],
+  slides: ['saddle-rolls', 'slips-back'],
+  'slides-back': 'slips-back',
+  creeps: 'creeps-forward',
+  'slides-forward': 'creeps-forward',
+  cinchy: 'girthy',
 } as const satisfies Sense;
 
 export const useSense = {

@@ -21,14 +21,14 @@ const orders = checker(orderSchema);
 export function readOrders(text: string, file: string): OrderRead[] {
   const source = sourceOf(text, file);
   if (source.chunks.length === 0) return [noOrder(file)];
-  return source.chunks.map((chunk) => quickOrder(source, chunk) ?? readOne(loadChunk(source, chunk)));
+  return source.chunks.map((chunk) => quickOrder(source, chunk) ?? readLoaded(loadChunk(source, chunk)));
 }
 
 /** The same with the places of everything looked up, whether anything is wrong or not: for comparison. */
 export function readOrdersLocated(text: string, file: string): OrderRead[] {
   const source = sourceOf(text, file);
   if (source.chunks.length === 0) return [noOrder(file)];
-  return source.chunks.map((chunk) => readOne(loadChunk(source, chunk)));
+  return source.chunks.map((chunk) => readLoaded(loadChunk(source, chunk)));
 }
 
 function noOrder(file: string): OrderRead {
@@ -42,7 +42,8 @@ function noOrder(file: string): OrderRead {
   return { ok: false, file, line: 1, problems: [problem] };
 }
 
-function readOne(loaded: Loaded): OrderRead {
+/** One document, wherever it came from, checked. */
+export function readLoaded(loaded: Loaded): OrderRead {
   const { file, line } = loaded;
   const other = otherKind(loaded, 'order');
   if (other !== undefined) return { ok: false, file, line, problems: [other] };

@@ -8,7 +8,10 @@ import type { Rigging } from './types.ts';
 
 const names: Readonly<Record<string, number>> = { full: 1, 'center-fire': 0.5 };
 const shortNames: Readonly<Record<string, string>> = { center: 'center-fire' };
-const slips: Readonly<Record<string, string>> = {
+/** Names that stand for a position without being a fraction. */
+export const riggingNames: readonly string[] = [...Object.keys(names), ...Object.keys(shortNames)];
+/** Other writings of positions: for hints, and read where an order is said. */
+export const riggingSense: Readonly<Record<string, string>> = {
   'seven-eighths': '7/8',
   'three-quarter': '3/4',
   'three-quarters': '3/4',
@@ -73,7 +76,7 @@ function likelyName(written: string): string | undefined {
   if (over !== undefined && under !== undefined && readName(`${over}/${under}`).ok) return `${over}/${under}`;
   if (text !== written && readName(text).ok) return text;
   const word = text.toLowerCase().replaceAll(/[ _]/g, '-');
-  if (Object.hasOwn(slips, word)) return slips[word];
+  if (Object.hasOwn(riggingSense, word)) return riggingSense[word];
   // 0.875 is how a spreadsheet writes 7/8.
   const eighths = /^[01]?\.\d+$/.test(text) ? Number(text) * 8 : NaN;
   if (Number.isInteger(eighths)) return ['1/2', '5/8', '3/4', '7/8', 'full'][eighths - 4];

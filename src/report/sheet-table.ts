@@ -28,14 +28,12 @@ function gridLines(table: SheetTable, width: number): { head: string[]; body: st
     if (some.length === 0) return [];
     const grid = new Table({
       chars: none,
-      style: { 'padding-left': 0, 'padding-right': 0, head: [], border: [] },
-      colWidths: wide.map((each, i) => each + (i < wide.length - 1 ? GAP : 0)),
+      style: { 'padding-left': 0, 'padding-right': GAP, head: [], border: [] },
+      colWidths: wide.map((each) => each + GAP),
       colAligns: heads.map(({ align }) => align ?? 'left'),
       wordWrap: true,
     });
-    grid.push(
-      ...some.map((row) => heads.map((_, i) => cell(row[i] ?? '', heads[i]?.align, i < wide.length - 1))),
-    );
+    grid.push(...some.map((row) => heads.map((_, i) => visible(row[i] ?? ''))));
     return String(grid)
       .split('\n')
       .map((line) => `${' '.repeat(INDENT)}${line}`.trimEnd());
@@ -48,17 +46,18 @@ function gridLines(table: SheetTable, width: number): { head: string[]; body: st
   };
 }
 
-/** Right-aligned cells keep the gap on their right. */
-const cell = (text: string, align: 'right' | undefined, gap: boolean): string =>
-  `${visible(text)}${align === 'right' && gap ? '  ' : ''}`;
-
 /** The first column gives way. */
-function widthsFor({ columns: heads, rows, foot = [] }: SheetTable, room: number): number[] | undefined {
+function widthsFor(
+  { columns: heads, rows, foot = [], even }: SheetTable,
+  room: number,
+): number[] | undefined {
   const cells = [heads.map(({ head }) => head), ...rows, ...foot];
   const widths = heads.map(({ least = 0 }, i) =>
     Math.max(least, ...cells.map((row) => columns(visible(row[i] ?? '')))),
   );
   const [own = 0, ...others] = widths;
+  const share = Math.floor((room - own) / others.length) - GAP;
+  if (even === true) return share < LEAST ? undefined : [own, ...others.map((each) => Math.min(each, share))];
   const left = room - others.reduce((sum, each) => sum + each + GAP, 0);
   return left < Math.min(LEAST, own) ? undefined : [Math.min(own, left), ...others];
 }

@@ -41,6 +41,8 @@ type SomeBlock =
       readonly half?: true;
       /** The last column is a note: it takes the rest of the line and wraps. */
       readonly noted?: true;
+      /** Columns but the first share the width, and wrap. */
+      readonly even?: true;
     }
   /** To be ticked off. */
   | { readonly kind: 'boxes'; readonly items: readonly string[] }

@@ -86,10 +86,11 @@ export const sizeColumns: readonly Column[] = [
 
 /** The table with its head. */
 export const sizeCsv = (results: readonly SizeResult[]): string =>
-  csvText([
-    sizeColumns.map(({ name }) => name),
-    ...results.flatMap(rowsOf).map((row) => sizeColumns.map(({ of }) => of(row) ?? undefined)),
-  ]);
+  csvText([sizeColumns.map(({ name }) => name), ...results.flatMap(sizeCells)]);
+
+/** The rows of one order. */
+export const sizeCells = (result: SizeResult): Cell[][] =>
+  rowsOf(result).map((row) => sizeColumns.map(({ of }) => of(row) ?? undefined));
 
 function rowsOf(result: SizeResult): Row[] {
   if (!result.ok) {

@@ -51,6 +51,8 @@ import type { Sheet } from '../../src/report/sheet.ts';
 import { sizeCsv } from '../../src/report/size-csv.ts';
 import { sizeJson } from '../../src/report/size-json.ts';
 import { sizeMarkdown, sizeScreen } from '../support/screens.ts';
+import { whatIfCsv, whatIfJson } from '../../src/report/what-if-data.ts';
+import { whatIfSheet } from '../../src/report/what-if-sheet.ts';
 import { ticketSheet } from '../../src/report/ticket-sheet.ts';
 import type { ReportOptions } from '../../src/report/page.ts';
 import type { CheckResult, PhotoResult, SizeResult } from '../../src/report/types.ts';
@@ -135,6 +137,10 @@ const printers: Readonly<Record<string, Print>> = {
   'size-markdown': ({ size }) => sizeMarkdown(size, options),
   'size-csv': ({ size }) => sizeCsv(size),
   'size-json': ({ size }) => sizeJson(size),
+  'what-if-screen': (from) => sheetsScreen([whatIfSheet(whatIfs(from), 'in')], options),
+  'what-if-markdown': (from) => sheetsMarkdown([whatIfSheet(whatIfs(from), 'in')]),
+  'what-if-csv': (from) => whatIfCsv(whatIfs(from)),
+  'what-if-json': (from) => whatIfJson(whatIfs(from)),
   'check-screen': ({ check }) => checkScreen(check, options),
   'check-markdown': ({ check }) => checkMarkdown(check, options),
   'check-csv': ({ check }) => checkCsv(check),
@@ -167,6 +173,9 @@ const printers: Readonly<Record<string, Print>> = {
   'schedule-csv': ({ backlog }) => scheduleCsv(backlog.agenda, backlog.asked, backlog.results),
   'schedule-json': ({ backlog }) => scheduleJson(backlog.agenda, backlog.asked, backlog.results),
 };
+
+const whatIfs = ({ size }: Case) =>
+  [undefined, readOnes(size)[0]!.file].map((whatIf) => ({ whatIf, result: size[0]! }));
 
 type Sized = SizeResult & { readonly ok: true };
 const readOnes = (size: readonly SizeResult[]): Sized[] => size.flatMap((each) => (each.ok ? [each] : []));
@@ -202,6 +211,8 @@ const together: Readonly<Record<string, readonly string[]>> = {
   'ask-sheet': ['ask-screen'],
   'backlog-data': ['backlog-csv', 'backlog-json'],
   'backlog-pages': ['backlog-markdown', 'backlog-screen'],
+  'what-if-data': ['what-if-csv', 'what-if-json'],
+  'what-if-sheet': ['what-if-screen', 'what-if-markdown'],
 };
 
 test('no printer is left out', () => {
@@ -239,7 +250,7 @@ describe.each(Object.entries(printers))('%s', (name, print) => {
   });
 });
 
-test.each(['size-csv', 'check-csv', 'photo-csv', 'ask-csv', 'materials-csv', 'schedule-csv'])(
+test.each(['size-csv', 'what-if-csv', 'check-csv', 'photo-csv', 'ask-csv', 'materials-csv', 'schedule-csv'])(
   '%s: no cell is a formula',
   async (name) => {
     for (const text of [...formulas, ...moreFormulas, "'", "'=1", ' =1', '-1', '+1', '@a', '=']) {
@@ -249,7 +260,7 @@ test.each(['size-csv', 'check-csv', 'photo-csv', 'ask-csv', 'materials-csv', 'sc
       expect(['=', '+', '@', '＝', '＋', '－', '＠'].filter((sign) => first.has(sign))).toEqual([]);
       // A number may be negative; a text may not look like one.
       expect(rows.flat().filter((cell) => /^\s*-/.test(cell) && !/^-[\d.]+$/.test(cell))).toEqual([]);
-      if (!/^(size|check|photo|ask)/.test(name)) continue;
+      if (!/^(size|what-if|check|photo|ask)/.test(name)) continue;
       const order = rows.map((row) => row[head!.indexOf('order')]!.replace(/^'/, ''));
       expect(new Set(order)).toEqual(new Set([visible(text)]));
     }

@@ -5,18 +5,19 @@ import type { AskedOrder } from '../../report/about-ask.ts';
 import type { ReportOptions } from '../../report/page.ts';
 import { emit, guardInputs, tellNotWritten } from '../emit.ts';
 import { exit, printable, type ExitCode } from '../fault.ts';
-import { failed, readEntries, type Entry } from '../input.ts';
+import { failed, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { outOption, shopOption, unitsOption, whole, word } from '../options.ts';
 import { orderFiles } from '../order-files.ts';
 import { tellFaults } from '../problems.ts';
 import type { Session } from '../program.ts';
+import { addSayOptions, inputsOf, type SayOptions } from '../said.ts';
 import { colorFor, reportOptions } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
 const formats = ['table', 'text', 'markdown', 'json', 'csv'] as const;
 
-interface AskOptions {
+interface AskOptions extends SayOptions {
   format: (typeof formats)[number];
   units: 'in' | 'cm';
   shop?: string;
@@ -39,17 +40,19 @@ Examples:
   cinchwright ask order.yaml --format text
   cinchwright ask orders/                          one list by customer
   cinchwright ask orders/ --format csv --out questions.csv
-  cinchwright ask order.yaml --draws 2000 --seed 7`;
+  cinchwright ask order.yaml --draws 2000 --seed 7
+  cinchwright ask --say "15.2 hh stock, 7/8, round, trail"`;
 
 /** Adds the command. */
 export function addAsk(program: Command, session: Session): void {
-  program
+  const command = program
     .command('ask')
     .summary('what to ask the customer, and the message that asks it')
     .description(
       'Lists what is worth asking about each order, what must be taped before cutting first, then most worth first, and writes the message to the customer.',
     )
-    .argument('[paths...]', 'order files, folders with them, or patterns')
+    .argument('[paths...]', 'order files, folders with them, or patterns');
+  addSayOptions(command)
     .addOption(
       new Option('--format <name>', 'print as table, text or markdown (the message), json, csv')
         .default('table', 'table')
@@ -76,11 +79,11 @@ export function addAsk(program: Command, session: Session): void {
 }
 
 async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Promise<ExitCode> {
-  const files = await orderFiles(paths, io, 'ask');
-  guardInputs(options.out, [...files, options.shop], io);
+  const { names, readAll } = await inputsOf(paths, options, { io, command: 'ask', find: orderFiles });
+  guardInputs(options.out, [...names, options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
-  const entries = await readEntries(files, io);
+  const entries = await readAll(shop);
   const results = await askAll(entries, shop, options);
   const read = results.filter((result) => result.ok);
   const isMessage = options.format === 'text' || options.format === 'markdown';

@@ -9,17 +9,18 @@ import { addCinchOptions, askedOf, overWants, type CinchOptions, type ToCheck } 
 import type { Paper } from '../../print/document.ts';
 import { guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
-import { failed, namesOf, readEntries, type Entry } from '../input.ts';
+import { failed, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { formatOption, outOption, paperOption, shopOption, unitsOption } from '../options.ts';
 import { tellFaults } from '../problems.ts';
 import { guardPdf } from '../pdf.ts';
 import { printViews, type Format, type Views } from '../print.ts';
 import type { Session } from '../program.ts';
+import { addSayOptions, inputsOf, type SayOptions } from '../said.ts';
 import { colorFor, reportOptions } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
-interface CheckOptions extends CinchOptions {
+interface CheckOptions extends CinchOptions, SayOptions {
   why?: true;
   format: Format;
   units: 'in' | 'cm';
@@ -40,7 +41,8 @@ Examples:
   cinchwright check order.yaml
   cinchwright check order.yaml --style straight --strands 19
   cinchwright check order.yaml --strands 21 --length "32 in" --buckle "plain 3"
-  cinchwright check *.yaml --format json`;
+  cinchwright check *.yaml --format json
+  cinchwright check --say "15.2 hh, 7/8, wants straight 25"`;
 
 /** Adds the command. */
 export function addCheck(program: Command, session: Session): void {
@@ -51,7 +53,7 @@ export function addCheck(program: Command, session: Session): void {
       'Judges the cinch that each order asks for or has now, and names the nearest one that passes.',
     )
     .argument('[files...]', 'order files');
-  addCinchOptions(command, 'judge')
+  addCinchOptions(addSayOptions(command), 'judge')
     .option('--why', 'show every judgement and how the numbers were found')
     .addOption(formatOption())
     .addOption(paperOption())
@@ -65,13 +67,13 @@ export function addCheck(program: Command, session: Session): void {
 }
 
 async function check(files: readonly string[], options: CheckOptions, io: CliIo): Promise<ExitCode> {
-  const names = namesOf(files, io, 'check');
+  const { names, readAll } = await inputsOf(files, options, { io, command: 'check' });
   guardPdf(options, io);
   guardInputs(options.out, [...names, options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
   const asked = await askedOf(options, shop);
-  const entries = await readEntries(names, io);
+  const entries = await readAll(shop);
   const results = await checkAll(entries, shop, asked);
   const empty = results.filter((result) => result.ok && result.checked.length === 0);
   const useful = results.length > empty.length;

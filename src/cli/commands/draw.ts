@@ -4,6 +4,7 @@ import { addCinchOptions } from '../asked-cinch.ts';
 import { pictureFormats, views, type DrawOptions } from '../draw/asked.ts';
 import { outOption, paperOption, shopOption, unitsOption, whole, word } from '../options.ts';
 import type { Session } from '../program.ts';
+import { addSayOptions } from '../said.ts';
 
 const examples = `
 A picture shows the side of the barrel behind the elbow as if its skin were laid
@@ -35,7 +36,8 @@ Examples:
   cinchwright draw order.yaml --template --out template.pdf
   cinchwright draw order.yaml --on-photo --out juniper.jpg
   cinchwright draw order.yaml --on-photo --out juniper.html
-  cinchwright draw orders --format png --out-dir pictures`;
+  cinchwright draw orders --format png --out-dir pictures
+  cinchwright draw --say "15.2 hh stock, 7/8, round" --out cinch.png`;
 
 /** Adds the command. */
 export function addDraw(program: Command, session: Session): void {
@@ -49,7 +51,7 @@ export function addDraw(program: Command, session: Session): void {
     .addOption(
       new Option('--spec <rank>', 'draw only the spec of this rank').argParser(whole('--spec', 1, 999)),
     );
-  addCinchOptions(command, 'draw')
+  addCinchOptions(addSayOptions(command), 'draw')
     .option('--wants', 'draw what the order wants')
     .option('--current', 'draw what is ridden in now')
     .addOption(

@@ -3,7 +3,7 @@ import type { Command } from 'commander';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 import type { Session } from '../program.ts';
-import { systemCode, writing } from '../system-error.ts';
+import { typed, writeOrder } from '../write-order.ts';
 
 interface NewOptions {
   force?: true;
@@ -35,34 +35,8 @@ async function startOrder(file: string | undefined, options: NewOptions, io: Cli
     io.stdout(blankOrder());
     return exit.good;
   }
-  if (io.standsAt(file) === 'directory') throw folderFault(file);
   const name = printable(file);
-  writing(file, () => {
-    if (options.force === true) io.replaceFile(file, blankOrder());
-    else createOnly(file, blankOrder(), io);
-  });
+  writeOrder({ file, text: blankOrder(), force: options.force, asked: 'cinchwright new' }, io);
   io.stderr(`wrote ${name}: fill it in, then run: cinchwright size ${typed(name)}\n`);
   return exit.good;
-}
-
-/** A name as it is typed in a command. */
-const typed = (name: string): string => (/^[\w./-]+$/.test(name) ? name : `"${name}"`);
-
-/** No --force makes a file of a folder. */
-function folderFault(file: string): CliFault {
-  const inside = `${printable(file).replace(/\/+$/, '')}/order.yaml`;
-  return new CliFault(`${printable(file)} is a folder, not a file: nothing was written`, {
-    hint: `Name a file in it, for example: cinchwright new ${typed(inside)}`,
-  });
-}
-
-function createOnly(file: string, text: string, io: CliIo): void {
-  try {
-    io.createFile(file, text);
-  } catch (error) {
-    if (systemCode(error) !== 'EEXIST') throw error;
-    throw new CliFault(`${printable(file)} exists already: nothing was written`, {
-      hint: 'Choose another name, or add --force to start it afresh.',
-    });
-  }
 }

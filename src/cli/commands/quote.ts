@@ -26,6 +26,7 @@ Examples:
   cinchwright quote order.yaml --style straight --strands 19
   cinchwright quote order.yaml --format html --out quote.html
   cinchwright quote new.yaml --backlog orders/
+  cinchwright quote --say "15.2 hh stock, 7/8, round, trail"
   cinchwright quote *.yaml --date 2026-12-01 --format json`,
   extra: [
     new Option('--itemized', 'every line of the price'),

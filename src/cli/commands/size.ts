@@ -9,21 +9,24 @@ import type { SizeResult } from '../../report/types.ts';
 import type { Paper } from '../../print/document.ts';
 import { guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
-import { failed, namesOf, readEntries, type Entry } from '../input.ts';
+import { failed, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { formatOption, outOption, paperOption, shopOption, unitsOption, whole } from '../options.ts';
 import { tellFaults } from '../problems.ts';
 import { guardPdf } from '../pdf.ts';
 import { printViews, type Format, type Views } from '../print.ts';
 import type { Session } from '../program.ts';
+import { addSayOptions, inputsOf, type SayOptions } from '../said.ts';
 import { colorFor, reportOptions } from '../screen.ts';
 import { shopOf } from '../shop.ts';
+import type { SizeOne } from '../what-if.ts';
 
 const usualDraws = 20_000;
 export const mostDraws = 1_000_000;
 const mostSimulated = 10;
 
-interface SizeOptions {
+export interface SizeOptions extends SayOptions {
+  whatIf?: readonly string[];
   top: number;
   why?: true;
   all?: true;
@@ -39,22 +42,34 @@ interface SizeOptions {
 
 const examples = `
 Files are order files; "-" or nothing reads standard input. A file may hold
-several orders.
+several orders. With --say the order is said, with commas or without; a word
+that fits no answer, or two, is told with its column, and the exit code is 3.
+--what-if changes one order for one run and shows both answers side by side; a
+buckle named there is the only one left to tie with.
 
 Examples:
   cinchwright size order.yaml
   cinchwright size order.yaml --why --units cm
   cinchwright size *.yaml --format csv --out sizes.csv
   cinchwright size order.yaml --simulate=50000 --seed 7
-  cinchwright size --top 1 < order.yaml`;
+  cinchwright size --top 1 < order.yaml
+  cinchwright size --say "15.2 hh stock, 7/8 in-skirt, round, wants straight 25"
+  cinchwright size --say "15-2, full double, rolls, roping" --save order.yaml
+  cinchwright size order.yaml --what-if "3/4" --what-if "room 4.5 in"`;
 
 /** Adds the command. */
 export function addSize(program: Command, session: Session): void {
-  program
+  const command = program
     .command('size')
     .summary('rank the cinches that suit each order')
     .description('Ranks the cinches that suit each order and says why the first is first.')
-    .argument('[files...]', 'order files')
+    .argument('[files...]', 'order files');
+  addSayOptions(command)
+    .option(
+      '--what-if <words>',
+      'beside the order as it is: the same with these words; may be given several times',
+      (words: string, others: readonly string[] | undefined) => [...(others ?? []), words],
+    )
     .addOption(
       new Option('--top <n>', 'how many to show (JSON and CSV give all)')
         .default(3)
@@ -97,12 +112,17 @@ async function size(files: readonly string[], options: SizeOptions, io: CliIo): 
   if (options.seed !== undefined && options.simulate === undefined) {
     throw new CliFault('--seed goes with --simulate: nothing else is drawn at random');
   }
-  const names = namesOf(files, io, 'size');
+  const { whatIf } = options;
+  if (whatIf !== undefined) {
+    const size: SizeOne = (entry, shop) => sizeOne(entry, shop, options);
+    return (await import('../what-if.ts')).whatIf(files, { ...options, whatIf }, { io, size });
+  }
+  const { names, readAll } = await inputsOf(files, options, { io, command: 'size' });
   guardPdf(options, io);
   guardInputs(options.out, [...names, options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
-  const entries = await readEntries(names, io);
+  const entries = await readAll(shop);
   const results = await sizeAll(entries, shop, options);
   // On the screen the messages say all there is to say about orders that could not be read.
   const useful = options.format !== 'table' || results.some(({ ok }) => ok);
@@ -114,25 +134,24 @@ async function size(files: readonly string[], options: SizeOptions, io: CliIo): 
 }
 
 async function sizeAll(entries: readonly Entry[], shop: Shop, options: SizeOptions): Promise<SizeResult[]> {
+  const results: SizeResult[] = [];
+  for (const entry of entries) results.push(await sizeOne(entry, shop, options));
+  return results;
+}
+
+async function sizeOne(entry: Entry, shop: Shop, options: SizeOptions): Promise<SizeResult> {
+  if (!entry.ok) return failed(entry);
   const { sizeOrder } = await import('../../index.ts');
   const { checkCinch } = await import('../../advice/check.ts');
-  const results: SizeResult[] = [];
-  for (const entry of entries) {
-    if (!entry.ok) {
-      results.push(failed(entry));
-      continue;
-    }
-    const advice = sizeOrder(entry.order, shop);
-    const { wants } = entry.order;
-    results.push({
-      ok: true,
-      file: entry.file,
-      advice,
-      wants: wants === undefined ? undefined : checkCinch(wants, 'wants', advice),
-      simulated: await simulatedFor(advice, options),
-    });
-  }
-  return results;
+  const advice = sizeOrder(entry.order, shop);
+  const { wants } = entry.order;
+  return {
+    ok: true,
+    file: entry.file,
+    advice,
+    wants: wants === undefined ? undefined : checkCinch(wants, 'wants', advice),
+    simulated: await simulatedFor(advice, options),
+  };
 }
 
 async function simulatedFor(advice: Advice, options: SizeOptions): Promise<readonly Simulated[] | undefined> {

@@ -40,7 +40,7 @@ export interface Definition {
 }
 
 /** Options with a file that is written in YAML; every other file of an option may be of any kind. */
-const yamlOptions = ['--shop', '--promise', '--backlog', '--orders'];
+const yamlOptions = ['--shop', '--promise', '--backlog', '--orders', '--save'];
 
 /** Words of an argument that its definition does not tell, by the argument's name. */
 type Known = Readonly<Record<string, readonly string[]>>;

@@ -3,12 +3,13 @@ import type { Paper } from '../../print/document.ts';
 import type { CinchOptions } from '../asked-cinch.ts';
 import { CliFault, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';
+import type { SayOptions } from '../said.ts';
 
 export const pictureFormats = ['svg', 'png', 'jpeg', 'html', 'pdf'] as const;
 export const views = ['side', 'flat'] as const;
 export type PictureFormat = (typeof pictureFormats)[number];
 
-export interface DrawOptions extends CinchOptions {
+export interface DrawOptions extends CinchOptions, SayOptions {
   readonly spec?: number;
   readonly wants?: true;
   readonly current?: true;
@@ -20,7 +21,6 @@ export interface DrawOptions extends CinchOptions {
   readonly paper?: Paper;
   readonly units: 'in' | 'cm';
   readonly shop?: string;
-  readonly out?: string;
   readonly outDir?: string;
   readonly color: boolean;
 }
@@ -52,7 +52,7 @@ function guardCinch(options: DrawOptions): void {
 
 /** On a photo lies the side of a horse, and what comes of it has pixels. */
 function guardPhoto(options: DrawOptions, io: CliIo): void {
-  const { onPhoto, photosFrom, format, view, template } = options;
+  const { onPhoto, photosFrom, format, view, template, say } = options;
   if (onPhoto !== true) {
     if (photosFrom !== undefined) throw new CliFault('--photos-from goes with --on-photo');
     if (format === 'jpeg')
@@ -61,6 +61,7 @@ function guardPhoto(options: DrawOptions, io: CliIo): void {
       });
     return;
   }
+  if (say !== undefined) throw new CliFault('an order that is said has no photo: leave out --on-photo');
   if (template === true || view !== undefined)
     throw new CliFault('on a photo the side of the horse is drawn: leave out --view and --template');
   if (format === 'svg' || format === 'pdf')

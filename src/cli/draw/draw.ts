@@ -2,11 +2,11 @@
 import { askedOf } from '../asked-cinch.ts';
 import { emit, emitBytes, guardInputs, tellNotWritten } from '../emit.ts';
 import { worse, type ExitCode } from '../fault.ts';
-import { readEntries } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { lackingText } from '../pdf.ts';
 import { orderFiles } from '../order-files.ts';
 import { tellFaults } from '../problems.ts';
+import { inputsOf } from '../said.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 import { guardAsked, type DrawOptions } from './asked.ts';
@@ -18,13 +18,13 @@ import { guardCount, makePlace, outputsFor } from './places.ts';
 /** Draws all orders that can be drawn, and tells of the rest. */
 export async function draw(paths: readonly string[], options: DrawOptions, io: CliIo): Promise<ExitCode> {
   guardAsked(options, io);
-  const names = await orderFiles(paths, io, 'draw');
+  const { names, readAll } = await inputsOf(paths, options, { io, command: 'draw', find: orderFiles });
   const inputs = [...names, options.shop];
   guardInputs(options.out, inputs, io);
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
   const asked = await askedOf(options, shop);
-  const entries = await readEntries(names, io);
+  const entries = await readAll(shop);
   const orders = entries.flatMap((entry) => (entry.ok ? [entry.order] : []));
   guardCount(orders.length, options);
   const made = await picturesOf(orders, { options, shop, asked });

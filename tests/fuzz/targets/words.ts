@@ -64,6 +64,15 @@ const lengths = [
   '15.2 hh',
 ];
 const days = ['2026-12-18', '1969-12-31', '9999-12-31', '2026-02-30', 'tomorrow', '18.12.2026'];
+const said = [
+  '15.2 hh stock, 7/8 in-skirt, round, rolls, trail, wants straight 25',
+  '15-2 full double now straight 27 32 in for Ann',
+  '3/4',
+  'room 4.5 in',
+  'plain 2 1/2 buckle',
+  'slips, average, 73 in',
+  '',
+];
 const columns = ['order', 'order,style,strands', 'help', 'order,,x', 'all', 'order,order'];
 
 /** What an option may be followed by, by what its value is called. */
@@ -79,6 +88,7 @@ const valuesOf: Readonly<Record<string, readonly string[]>> = {
   day: days,
   length: lengths,
   names: columns,
+  words: said,
   picture: ['photos/juniper-side.jpg', 'o.yaml', 'gone.jpg'],
 };
 

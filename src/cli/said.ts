@@ -1,0 +1,74 @@
+/** Orders come from files, or one is said on the command line. */
+import type { Command } from 'commander';
+import type { Loaded } from '../order/load.ts';
+import type { Shop } from '../order/types.ts';
+import { sameFile } from './emit.ts';
+import { CliFault, printable } from './fault.ts';
+import { namesOf, readEntries, type Entry } from './input.ts';
+import type { CliIo } from './io.ts';
+import { typed, writeOrder } from './write-order.ts';
+
+export interface SayOptions {
+  readonly say?: string;
+  readonly save?: string;
+  readonly force?: true;
+  readonly out?: string;
+}
+
+/** Adds the two options. */
+export const addSayOptions = (command: Command): Command =>
+  command
+    .option('--say <words>', 'the order in words instead of a file: "15.2 hh stock, 7/8, round, trail"')
+    .option('--save <file>', 'with --say: write the order to a file, to be kept');
+
+export interface Inputs {
+  /** Of files that are read. */
+  readonly names: readonly string[];
+  readonly readAll: (shop: Shop) => Promise<Entry[]>;
+}
+
+interface Asked {
+  readonly command: string;
+  /** How names on the command line become names of files. */
+  readonly find?: typeof namesOf | ((...asked: Parameters<typeof namesOf>) => Promise<readonly string[]>);
+}
+
+/** Where the orders come from. Errors: both ways at once, neither, something to save that is not said. */
+export async function inputsOf(
+  files: readonly string[],
+  options: SayOptions,
+  { io, command, find = namesOf }: Asked & { readonly io: CliIo },
+): Promise<Inputs> {
+  const { say, save, out } = options;
+  if (say === undefined) {
+    if (save !== undefined) throw new CliFault('--save goes with --say: what is in a file is kept already');
+    const names = await find(files, io, command);
+    return { names, readAll: () => readEntries(names, io) };
+  }
+  if (files.length > 0)
+    throw new CliFault(`--say says the whole order: leave out ${printable(files[0] ?? '')}`, {
+      hint: 'To change the order of a file for one run: cinchwright size order.yaml --what-if "3/4"',
+    });
+  if (save === '' || save === '-') throw new CliFault('--save needs the name of a file');
+  if (save !== undefined && out !== undefined && sameFile(save, [out], io) !== undefined)
+    throw new CliFault('--save and --out name the same file');
+  return { names: [], readAll: async (shop) => [await saidEntry(await loadedSay(say, shop), options, io)] };
+}
+
+/** The order that is said, as a document. */
+export async function loadedSay(line: string, shop: Shop): Promise<Loaded> {
+  const { loadSaid } = await import('../order/said/order.ts');
+  return loadSaid({ line, file: 'said', buckles: shop.buckles.map(({ id }) => id) });
+}
+
+/** Reads the document, and saves it if it is asked to and can be read. */
+export async function saidEntry(loaded: Loaded, { save, force }: SayOptions, io: CliIo): Promise<Entry> {
+  const { readLoaded } = await import('../order/read-orders.ts');
+  const { isBlock } = await import('../order/tree.ts');
+  const entry = readLoaded(loaded);
+  if (save === undefined || !entry.ok || !isBlock(loaded.tree)) return entry;
+  const { filledOrder } = await import('../order/filled.ts');
+  writeOrder({ file: save, text: filledOrder(loaded.tree), force, asked: '--save' }, io);
+  io.stderr(`wrote ${printable(save)}: next time, cinchwright size ${typed(printable(save))}\n`);
+  return entry;
+}

@@ -1,0 +1,71 @@
+/** The cinch a customer wants or rides in now, as a clerk says it: "straight 27 32 in", "low flare 23", "plain 3 buckle". */
+import { nearestWord } from '../../units/nearest.ts';
+import { tidy } from '../../units/number.ts';
+import { didYouMean, oneOfThese } from '../leaves.ts';
+import { sensed, styleSense } from '../near-in-sense.ts';
+import type { Fault } from '../problem.ts';
+import { styles } from '../words.ts';
+import { unitIn } from './lengths.ts';
+import type { Reading } from './words.ts';
+
+export type CinchBlock = 'wants' | 'current';
+
+/** What comes before a cinch, and which it is. */
+export const cinchStarts: Readonly<Record<string, CinchBlock>> = {
+  wants: 'wants',
+  'asks for': 'wants',
+  'asked for': 'wants',
+  now: 'current',
+  current: 'current',
+  currently: 'current',
+  'rides in': 'current',
+  'ridden in': 'current',
+};
+
+/** One part of the cinch of a block. */
+export function readCinch(phrase: string, block: CinchBlock): Reading | undefined {
+  const part = (key: string, text: string): Reading => ({ part: { path: [block, key], text } });
+  const style = styleOf(phrase);
+  if (style !== undefined) return part('style', style);
+  const meant = sensed(phrase, styleSense);
+  if (meant.length > 0)
+    return { fault: { path: `${block}.style`, expected: 'one style of cinch', hint: oneOfThese(meant) } };
+  const strands = strandsOf.exec(phrase)?.[1];
+  if (strands !== undefined) return part('strands', strands);
+  const length = phrase.replace(/ long$/, '');
+  if (![undefined, 'hh'].includes(unitIn(length))) return part('length', length);
+  const age = block === 'current' ? ageOf.exec(phrase)?.[1] : undefined;
+  return age === undefined ? undefined : part('age', age);
+}
+
+const strandsOf = /^(\d{1,2})(?: (?:strands?|cords?))?$/;
+const ageOf = /^([\d.]+ ?(?:y|yrs?|years?|mos?|months?))(?: old)?$/;
+const styleOf = (phrase: string): string | undefined =>
+  styles.find((style) => style === phrase.replace(/(?<=.) roper$/, '').replaceAll(' ', '-'));
+
+/** A style, a count of strands, or both, of which nobody said whose they are. */
+export function unownedFault(phrase: string): Fault | undefined {
+  const [, style = '', count = ''] =
+    /^(.*?)((?:(?:^| )\d{1,2})?(?: (?:strands?|cords?))?)$/.exec(phrase) ?? [];
+  const isCount = style === '' && / /.test(count);
+  if (!isCount && styleOf(style) === undefined) return undefined;
+  const hint = oneOfThese([`wants ${phrase}`, `now ${phrase}`]);
+  return { path: '', expected: 'whether the customer wants it or rides in it now', hint };
+}
+
+const buckleWord = / buckles?$/;
+
+/** The buckle of the shop that a phrase names, if it ends so. */
+export function buckleOf(phrase: string, buckles: readonly string[]): string | undefined {
+  if (!/(?:^| )buckles?$/.test(phrase)) return undefined;
+  const plain = (id: string): string => tidy(id).toLowerCase();
+  return buckles.find((id) => [phrase, phrase.replace(buckleWord, '')].includes(plain(id)));
+}
+
+/** A phrase that ends as a buckle does and names none of the shop. */
+export function buckleFault(phrase: string, buckles: readonly string[]): Fault | undefined {
+  if (!buckleWord.test(phrase)) return undefined;
+  const near = nearestWord(phrase.replace(buckleWord, ''), buckles);
+  const expected = `a buckle of the shop file: ${buckles.slice(0, 20).join(', ')}`;
+  return { path: '', expected, hint: didYouMean(near === undefined ? undefined : `${near} buckle`) };
+}

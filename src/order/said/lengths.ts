@@ -1,0 +1,116 @@
+/** Lengths as a clerk says them: the height in hands, "73 girth", "room 4 in", "ring to ring 44 in". */
+import { parseLength, unitOf, type LengthUnit } from '../../units/length.ts';
+import { numberPattern } from '../../units/number.ts';
+import { oneOfThese } from '../leaves.ts';
+import { ranges, within, withOnlyUnit, type LengthRange } from '../measure.ts';
+import type { Fault } from '../problem.ts';
+import type { Reading } from './words.ts';
+
+interface LengthKey {
+  readonly path: readonly string[];
+  /** What is said beside the number, the usual word first. */
+  readonly labels: readonly string[];
+  readonly range: LengthRange;
+}
+
+export const lengthKeys: readonly LengthKey[] = [
+  { path: ['horse', 'height'], labels: ['height', 'tall'], range: ranges.height },
+  { path: ['horse', 'heart-girth'], labels: ['girth', 'heart girth'], range: ranges.heartGirth },
+  { path: ['horse', 'elbow-room'], labels: ['room', 'elbow room'], range: ranges.elbowRoom },
+  { path: ['horse', 'body-length'], labels: ['body length'], range: ranges.bodyLength },
+  {
+    path: ['horse', 'barrel', 'depth'],
+    labels: ['depth', 'barrel depth', 'deep'],
+    range: ranges.barrelDepth,
+  },
+  { path: ['saddle', 'rigging', 'set-back'], labels: ['set back', 'setback'], range: ranges.setBack },
+  { path: ['saddle', 'bar-span'], labels: ['bar span', 'bars'], range: ranges.barSpan },
+  { path: ['saddle', 'ring-to-ring'], labels: ['ring to ring'], range: ranges.ringToRing },
+  { path: ['saddle', 'ring-drop'], labels: ['drop', 'ring drop'], range: ranges.ringDrop },
+];
+
+const patterns = lengthKeys.map((key) => {
+  const labels = key.labels.map((label) => label.replaceAll(' ', '[ -]')).join('|');
+  return {
+    key,
+    before: new RegExp(`^(?:${labels})(?: of| is)? (.+)$`),
+    after: new RegExp(`^(.+?) (?:${labels})$`),
+  };
+});
+
+const bareNumber = /^-?(?:\d*\.?\d+|\d+,\d+|\d+[ -]\d+ ?\/ ?\d+)$/;
+const oneUnit = new RegExp(String.raw`^-?(?:${numberPattern}|\d+,\d+) ?([a-z]+|["'])$`);
+const feetAndInches = new RegExp(`^\\d+ ?(?:ft|foot|feet|') ?${numberPattern} ?(?:in|inch|inches|")$`);
+
+/** The unit of a phrase that is a number and a unit, however wrong the number. */
+export const unitIn = (phrase: string): LengthUnit | undefined =>
+  feetAndInches.test(phrase) ? 'ft' : unitOf(oneUnit.exec(phrase)?.[1] ?? '');
+
+const isLength = (phrase: string): boolean => unitIn(phrase) !== undefined;
+
+/** What length a phrase gives. */
+export function readLength(phrase: string): Reading | undefined {
+  const height = handsOf(phrase);
+  if (height !== undefined) return { part: { path: ['horse', 'height'], text: height } };
+  for (const { key, before, after } of patterns) {
+    const said = before.exec(phrase)?.[1] ?? after.exec(phrase)?.[1];
+    const text = said === undefined ? undefined : lengthText(said, key.range);
+    if (said !== undefined && /^\d+ \d+\/\d+$/.test(said))
+      return {
+        fault: { path: key.path.join('.'), expected: 'a unit after the fraction, or a comma before it' },
+      };
+    if (text !== undefined) return { part: { path: key.path, text } };
+  }
+  return undefined;
+}
+
+/** A number without a unit gets the one unit that makes it possible; where there are two, the door asks for it. */
+function lengthText(said: string, range: LengthRange): string | undefined {
+  const hands = handsOf(said);
+  if (hands !== undefined) return range.hands === true ? hands : undefined;
+  if (isLength(said)) return said;
+  return bareNumber.test(said) ? (withOnlyUnit(said, range) ?? said) : undefined;
+}
+
+/** "15.2 hh", "15 hands 2", "15-2": only heights are said in hands. */
+function handsOf(phrase: string): string | undefined {
+  const counted = /^(\d{1,2}) ?(?:hh|h|hands?) ([0-3])(?: ?(?:in|inch|inches))?$/.exec(phrase);
+  // Nine hands and more: 7-8 may be 7/8.
+  const dashed = /^(9|1\d|20)-([0-3])(?: ?(?:hh|h|hands?))?$/.exec(phrase);
+  const found = counted ?? dashed;
+  if (found !== null) return `${String(found[1])}.${String(found[2])} hh`;
+  return unitIn(phrase) === 'hh' ? phrase : undefined;
+}
+
+/** A number, or a length, that does not say what of; undefined for anything else. */
+export function numberFault(phrase: string): Fault | undefined {
+  const [, over = '', under = ''] = /^([1-9])-(\d\d?)$/.exec(phrase) ?? [];
+  if (over !== '') return { path: '', expected: unplaced, hint: oneOfThese([`${over}/${under}`]) };
+  if (!bareNumber.test(phrase) && !isLength(phrase)) return undefined;
+  if (/\d,\d/.test(phrase)) return { path: '', expected: 'a point in a number, or a blank after the comma' };
+  return { path: '', expected: unplaced, hint: oneOfThese(placed(phrase).slice(0, 3)) };
+}
+
+const unplaced = 'what the number is of';
+
+/** What a number may be meant to say, likeliest first. */
+function placed(phrase: string): string[] {
+  const count = Number(phrase);
+  if (count % 2 === 1 && count >= 5 && count <= 45) return [`wants ${phrase}`, `now ${phrase}`];
+  const fits = (text: string, range: LengthRange): boolean => {
+    const read = parseLength(text);
+    return read.ok && within(read.inches, range);
+  };
+  if (fits(`${phrase} hh`, ranges.height)) return [`${phrase} hh`];
+  const text = isLength(phrase) ? phrase : `${phrase} in`;
+  return lengthKeys.flatMap(({ labels: [label = ''], range }) =>
+    fits(text, range) ? [`${label} ${text}`] : [],
+  );
+}
+
+/** What to say of the label of a length that has none. */
+export function labelFault(phrase: string): Fault | undefined {
+  const key = lengthKeys.find(({ labels }) => labels.includes(phrase));
+  if (key === undefined) return undefined;
+  return { path: '', expected: `${phrase} with its length, such as ${phrase} ${key.range.example}` };
+}

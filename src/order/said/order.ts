@@ -1,0 +1,151 @@
+/** An order that is said, or changed in words for one run: it goes through the same door as a file. */
+import { Lines } from '../lines.ts';
+import { mostProblems, type Loaded } from '../load.ts';
+import { pathText, shown, type Fault, type Problem } from '../problem.ts';
+import { readLoaded, type OrderRead } from '../read-orders.ts';
+import { strangeSign, strangeWords } from '../syntax.ts';
+import { describe, isBlock, treeAt, type Block, type Tree } from '../tree.ts';
+import {
+  anyWord,
+  bareBuckle,
+  readLine,
+  type Said,
+  type SaidFault,
+  type SaidPart,
+  type Span,
+} from './read.ts';
+
+/** A line as it was typed. */
+export interface SaidLine {
+  readonly line: string;
+  /** What problems call it, as they do a file. */
+  readonly file: string;
+  /** Names of the shop's buckles. */
+  readonly buckles: readonly string[];
+}
+
+/** Longer than anybody says. */
+const mostSaid = 2000;
+/** The name of an order that is said without one. */
+const unnamed = 'said';
+
+/** A said order as a document. */
+export function loadSaid(said: SaidLine): Loaded {
+  const { parts, faults } = readSafely(said);
+  const tree: Block = { order: unnamed, horse: {}, saddle: {} };
+  const placed = putAll(
+    parts.map((part) => (part.path === bareBuckle ? { ...part, path: ['wants', ...bareBuckle] } : part)),
+    tree,
+  );
+  const told = [...faults, ...placed.faults];
+  // A word that was not understood may be what is lacking: then only the word is told.
+  const lacking = told.length === 0 ? [] : needed.filter((path) => treeAt(tree, path) === undefined);
+  return loadedOf(said, tree, { ...placed, faults: told, settled: lacking.map(pathText) });
+}
+
+/** An order, and the only buckles that are left to it; all are where none is named. */
+export type Changed = OrderRead & { readonly buckles: readonly string[] };
+
+/** A document as it would be with what is said in place of what it says. */
+export function readChanged(base: Loaded, said: SaidLine): Changed {
+  const { parts, faults } = readSafely(said);
+  const own = parts.filter(({ path }) => path !== bareBuckle);
+  // Another cinch is another as a whole: a buckle goes with the strands it was chosen for.
+  const cinches = ['wants', 'current'].filter((block) => own.some(({ path }) => path[0] === block));
+  const kept = Object.entries(structuredClone<Tree>(base.tree ?? {})).filter(
+    ([key]) => !cinches.includes(key),
+  );
+  const tree: Block = Object.fromEntries(kept);
+  const placed = putAll(own, tree);
+  const loaded = loadedOf(said, tree, { ...placed, faults: [...faults, ...placed.faults] });
+  const buckles = parts.flatMap(({ path, text }) => (path === bareBuckle ? [text] : []));
+  return { ...readLoaded({ ...loaded, line: base.line }), buckles };
+}
+
+/** Where a key is said, and what could not be taken. */
+interface Placed {
+  readonly places: readonly (Span & { readonly path: string; readonly text: string })[];
+  readonly faults: readonly SaidFault[];
+  /** Keys that the door need not miss. */
+  readonly settled?: readonly string[];
+}
+
+function readSafely({ line, buckles }: SaidLine): Said {
+  const only = (fault: Omit<Fault, 'path'>, start: number): Said => ({
+    parts: [],
+    faults: [{ path: '', ...fault, start, end: start + 1 }],
+  });
+  const strange = strangeSign.exec(line);
+  if (strange !== null) return only(strangeWords(strange[0]), strange.index);
+  if (line.length > mostSaid)
+    return only({ expected: `at most ${String(mostSaid)} characters: more is written to a file` }, mostSaid);
+  const said = readLine(line, buckles);
+  return said.parts.length + said.faults.length > 0 ? said : only({ expected: anyWord }, 0);
+}
+
+/** Puts the parts into the tree, in place; a key that is said twice is told, but troubles add up. */
+function putAll(parts: readonly SaidPart[], tree: Block): Placed {
+  const places: Placed['places'][number][] = [];
+  const faults: SaidFault[] = [];
+  for (const { path, text, start, end } of parts) {
+    const isList = path.at(-1) === 'trouble';
+    // A set-back is a rigging, a depth a barrel: one answer to one question.
+    const key = (isOneAnswer(path) ? path.slice(0, 2) : path).join('.');
+    const earlier = isList ? undefined : places.find((place) => place.path === key);
+    const hint = `"${shown(earlier?.text ?? '')}" says it already`;
+    if (earlier !== undefined) faults.push({ path: key, expected: 'each thing once', hint, start, end });
+    else {
+      put(tree, path, text);
+      places.push({ path: isList ? `${key}[${String(troubles(tree).length - 1)}]` : key, text, start, end });
+    }
+  }
+  return { places, faults };
+}
+
+const isOneAnswer = ([, key]: readonly string[]): boolean => key === 'rigging' || key === 'barrel';
+
+const troubles = (tree: Block): Tree[] => [treeAt(tree, ['horse', 'trouble']) ?? []].flat();
+
+function put(tree: Block, path: readonly string[], text: string): void {
+  let here = tree;
+  for (const step of path.slice(0, -1)) {
+    const next = here[step];
+    here = isBlock(next) ? next : (here[step] = {});
+  }
+  const key = path.at(-1) ?? '';
+  here[key] = key === 'trouble' ? [...troubles(tree), text] : text;
+}
+
+/** What no order can do without. */
+const needed = [
+  ['horse', 'height'],
+  ['saddle', 'rigging'],
+];
+
+/** The tree with every fault put where the words stand that say it. */
+function loadedOf({ file, line }: SaidLine, tree: Tree, { places, faults, settled = [] }: Placed): Loaded {
+  const lines = new Lines(line);
+  const problem = ({ path, expected, ...fault }: Fault, { start, end }: Span): Problem => {
+    const found = shown(line.slice(start, end).trim()) || fault.found;
+    const said = found === undefined ? {} : { found };
+    return { file, ...lines.at(start), path, ...said, expected, ...(fault.hint && { hint: fault.hint }) };
+  };
+  const spanOf = (path: string): Span | undefined =>
+    places.find((place) => place.path === path) ?? places.find((place) => path.startsWith(`${place.path}.`));
+  // What the file says and does not fit is told at the first word; what nobody says at the end, where it may be added.
+  const [{ start: first } = { start: 0 }] = places;
+  const elsewhere = ({ found }: Fault): number => (found === undefined ? line.length : first);
+  return {
+    file,
+    document: undefined,
+    tree,
+    top: (key) => describe(treeAt(tree, [key])),
+    line: 1,
+    problems: faults.slice(0, mostProblems).map((fault) => problem(fault, fault)),
+    settled: new Set([...faults.map(({ path }) => path), ...settled].filter((path) => path !== '')),
+    locate: (fault, path) => {
+      const at = elsewhere(fault);
+      return problem(fault, spanOf(pathText(path)) ?? { start: at, end: at });
+    },
+  };
+}

@@ -1,0 +1,110 @@
+/** The words a clerk says, each with the key of an order that it answers: one table, on the lists the door and its hints go by. */
+import { conditionWords, oneOfThese } from '../leaves.ts';
+import {
+  barrelSense,
+  conditionSense,
+  doubleSense,
+  kindSense,
+  sensed,
+  troubleSense,
+  useSense,
+  withersSense,
+  type Sense,
+} from '../near-in-sense.ts';
+import { pathText, type Fault } from '../problem.ts';
+import { riggingNames, riggingSense } from '../rigging.ts';
+import { barrelWords, kinds, riggingStyles, troubles, uses, withersWords } from '../words.ts';
+
+/** What one phrase says: a value for a key, as the order file would have it. */
+export interface Part {
+  readonly path: readonly string[];
+  readonly text: string;
+}
+
+/** A phrase that says something, or one that cannot be taken and why. */
+export type Reading = { readonly part: Part } | { readonly fault: Fault };
+
+export interface WordKey {
+  readonly path: readonly string[];
+  /** Words that may stand beside the answer and settle what it is about: "average withers". */
+  readonly labels: readonly string[];
+  readonly words: readonly string[];
+  readonly sense: Sense;
+  /** Other answers, judged by the door. */
+  readonly open?: RegExp;
+  /** The same, only beside a label. */
+  readonly labeled?: RegExp;
+}
+
+export const wordKeys: readonly WordKey[] = [
+  { path: ['horse', 'barrel'], labels: ['barrel', 'ribs'], words: barrelWords, sense: barrelSense },
+  { path: ['horse', 'withers'], labels: ['withers'], words: withersWords, sense: withersSense },
+  {
+    path: ['horse', 'condition'],
+    labels: ['condition', 'condition score', 'score'],
+    words: Object.keys(conditionWords),
+    sense: conditionSense,
+    labeled: /^[\d.]+$/,
+  },
+  { path: ['horse', 'kind'], labels: ['horse'], words: kinds, sense: kindSense },
+  { path: ['horse', 'trouble'], labels: [], words: troubles, sense: troubleSense },
+  {
+    path: ['saddle', 'rigging'],
+    labels: ['rigging', 'rig', 'position'],
+    words: riggingNames,
+    sense: riggingSense,
+    open: /^\d+\/\d+$/,
+  },
+  { path: ['saddle', 'style'], labels: ['rigging', 'rig'], words: riggingStyles, sense: {} },
+  { path: ['saddle', 'double'], labels: [], words: [], sense: doubleSense },
+  { path: ['use'], labels: ['use', 'riding', 'work', 'horse'], words: uses, sense: useSense },
+];
+
+/** Words that say too little, and what to ask back. */
+const rollsOrSlides = 'rolls to a side, or slides back? say "rolls" or "slides back"';
+const questions: Readonly<Record<string, string>> = { slips: rollsOrSlides, slides: rollsOrSlides };
+
+/** What a phrase answers; a key's own word comes before what only stands for one. Undefined when it is no such word. */
+export function readWord(phrase: string): Reading | undefined {
+  const found = wordKeys.flatMap((key) => {
+    const answer = answerOf(key, phrase);
+    return answer === undefined ? [] : [{ key, ...answer }];
+  });
+  const own = found.filter(({ isOwn }) => isOwn);
+  const best = own.length > 0 ? own : found;
+  const [first] = best;
+  if (first === undefined) return undefined;
+  const { path } = first.key;
+  const [text = '', ...others] = first.words;
+  if (best.length === 1 && others.length === 0) return { part: { path, text } };
+  const meant =
+    best.length === 1 ? first.words : best.map(({ key: { labels } }) => `${phrase} ${labels[0] ?? ''}`);
+  const hint = Object.hasOwn(questions, phrase) ? questions[phrase] : oneOfThese(meant);
+  return { fault: { path: best.length === 1 ? pathText(path) : '', expected: severalMeanings, hint } };
+}
+
+const severalMeanings = 'words that mean one thing';
+
+interface Answer {
+  readonly isOwn: boolean;
+  readonly words: readonly string[];
+}
+
+function answerOf({ labels, words, sense, open, labeled }: WordKey, phrase: string): Answer | undefined {
+  const beside = labels.flatMap((label) => withoutLabel(phrase, label));
+  const forms = [phrase, ...beside];
+  const written = forms.map((form) => form.replaceAll(/[\s_]/g, '-'));
+  const own =
+    words.find((word) => written.includes(word.replaceAll(' ', '-'))) ??
+    forms.find((form) => open?.test(form) === true) ??
+    beside.find((form) => labeled?.test(form) === true);
+  if (own !== undefined) return { isOwn: true, words: [own] };
+  const meant = forms.map((form) => sensed(form, sense)).find((each) => each.length > 0);
+  return meant === undefined ? undefined : { isOwn: false, words: meant };
+}
+
+/** "low withers" and "withers low" are "low"; nothing when the label does not stand there. */
+function withoutLabel(phrase: string, label: string): string[] {
+  if (phrase.endsWith(` ${label}`)) return [phrase.slice(0, -label.length - 1)];
+  return phrase.startsWith(`${label} `) ? [phrase.slice(label.length + 1).replace(/^(?:of|is) /, '')] : [];
+}

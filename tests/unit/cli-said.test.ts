@@ -1,0 +1,201 @@
+/** Orders said on the command line, kept as files, and changed for one run, by every command that takes them. */
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { run } from '../support/run-cli.ts';
+
+const said = '15.2 hh stock, 7/8, ring to ring 44 in, trail, wants straight 25';
+const yaml = `order: said
+horse: { height: 15.2 hh, kind: stock }
+saddle: { rigging: 7/8, ring-to-ring: 44 in }
+use: trail
+wants: { style: straight, strands: 25 }
+`;
+let cwd = '';
+beforeAll(() => {
+  cwd = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-said-'));
+});
+beforeEach(() => {
+  fs.writeFileSync(path.join(cwd, 'o.yaml'), yaml);
+  fs.rmSync(path.join(cwd, 'kept.yaml'), { force: true });
+});
+afterAll(() => {
+  fs.rmSync(cwd, { recursive: true });
+});
+const read = (name: string): string => fs.readFileSync(path.join(cwd, name), 'utf8');
+
+const commands = [
+  ['size', '--format', 'table'],
+  ['size', '--format', 'markdown'],
+  ['check', '--format', 'table'],
+  ['ask', '--format', 'text', '--draws', '8'],
+  ['quote', '--format', 'table'],
+  ['ticket', '--format', 'markdown'],
+  ['draw', '--format', 'svg'],
+];
+
+describe('a said order', () => {
+  test.each(commands)('%s prints what it prints of the file', async (...args) => {
+    const [command = '', ...rest] = args;
+    const file = await run([command, 'o.yaml', ...rest], { cwd });
+    expect(await run([command, '--say', said, ...rest], { cwd })).toEqual(file);
+    expect(file.stdout).not.toBe('');
+  });
+
+  test('is kept as a file that is read as the same order, and never over another', async () => {
+    const first = await run(['size', '--say', said, '--save', 'kept.yaml'], { cwd });
+    expect(first).toMatchObject({
+      code: 0,
+      stderr: 'wrote kept.yaml: next time, cinchwright size kept.yaml\n',
+    });
+    expect(await run(['size', 'kept.yaml'], { cwd })).toEqual({ ...first, stderr: '' });
+    const text = read('kept.yaml');
+    const again = await run(['size', '--say', '15 hh, full', '--save', 'kept.yaml'], { cwd });
+    expect(again).toMatchObject({ code: 2, stdout: '' });
+    expect(again.stderr).toContain('kept.yaml exists already: nothing was written');
+    expect(read('kept.yaml')).toBe(text);
+    expect(
+      await run(['size', '--say', '15 hh, full', '--save', 'kept.yaml', '--force'], { cwd }),
+    ).toMatchObject({ code: 0 });
+    expect(read('kept.yaml')).toContain('rigging: full');
+  });
+
+  test('that is not understood is not kept', async () => {
+    expect(await run(['size', '--say', '15 hh, slips', '--save', 'kept.yaml'], { cwd })).toMatchObject({
+      code: 3,
+    });
+    expect(fs.existsSync(path.join(cwd, 'kept.yaml'))).toBe(false);
+  });
+
+  test('as JSON, with its problems', async () => {
+    const { code, stdout } = await run(['check', '--say', '15 hh, 7/8, slips', '--format', 'json'], { cwd });
+    expect(code).toBe(3);
+    expect(JSON.parse(stdout)).toMatchObject({
+      results: [
+        {
+          order: 'said',
+          file: 'said',
+          error: { problems: [{ file: 'said', line: 1, column: 13, found: 'slips' }] },
+        },
+      ],
+    });
+  });
+
+  test.each([
+    [['size', 'o.yaml', '--say', said], '--say says the whole order: leave out o.yaml'],
+    [['size', 'o.yaml', '--save', 'kept.yaml'], '--save goes with --say'],
+    [['check', 'o.yaml', '--force'], '--force goes with --save'],
+    [['size', '--say', said, '--force'], '--force goes with --save'],
+    [['size', '--say', said, '--save', ''], '--save needs the name of a file'],
+    [['size', '--say', said, '--save', '.'], '. is a folder'],
+    [['size', '--say', said, '--save', 'x.csv', '--out', './x.csv'], '--save and --out name the same file'],
+    [['draw', '--say', said, '--on-photo', '--out', 'x.jpg'], 'an order that is said has no photo'],
+  ])('%j is told as a slip of the command line', async (args, message) => {
+    const { code, stdout, stderr } = await run(args, { cwd });
+    expect({ code, stdout }).toEqual({ code: 2, stdout: '' });
+    expect(stderr).toContain(message);
+  });
+});
+
+interface Answer {
+  whatIf: string | null;
+  file: string;
+  specs?: unknown[];
+  error?: unknown;
+}
+const answers = ({ stdout }: { stdout: string }): Answer[] =>
+  (JSON.parse(stdout) as { results: Answer[] }).results;
+
+describe('an order changed for one run', () => {
+  test('each answer is that of a file that says so, and the file stays as it is', async () => {
+    const changes = ['3/4, room 4.5 in', 'mutton withers and rolls'];
+    const asked = changes.flatMap((change) => ['--what-if', change]);
+    const got = await run(['size', 'o.yaml', '--format', 'json', ...asked], { cwd });
+    expect(got.code).toBe(0);
+    const texts = [
+      yaml,
+      yaml.replace('7/8', '3/4').replace('kind:', 'elbow-room: 4.5 in, kind:'),
+      yaml.replace('kind:', 'withers: low, trouble: saddle-rolls, kind:'),
+    ];
+    for (const [i, text] of texts.entries()) {
+      const file = await run(['size', '-', '--format', 'json'], { cwd, stdin: text });
+      expect(answers(got)[i]).toEqual({
+        ...answers(file)[0],
+        file: 'o.yaml',
+        whatIf: changes[i - 1] ?? null,
+      });
+    }
+    expect(read('o.yaml')).toBe(yaml);
+  });
+
+  test('a buckle is the only one left to tie with', async () => {
+    const got = await run(['size', '--say', said, '--format', 'json', '--what-if', 'plain 3 buckle'], {
+      cwd,
+    });
+    const [, narrowed] = answers(got);
+    const buckles = new Set((narrowed!.specs as { buckle: string }[]).map(({ buckle }) => buckle));
+    expect([...buckles]).toEqual(['plain 3']);
+  });
+
+  test('what is not understood costs its own answer only', async () => {
+    const got = await run(['size', 'o.yaml', '--format', 'json', '--what-if', 'slips', '--what-if', '3/4'], {
+      cwd,
+    });
+    expect(got.code).toBe(3);
+    expect(answers(got).map(({ whatIf, error }) => [whatIf, error === undefined])).toEqual([
+      [null, true],
+      ['slips', false],
+      ['3/4', true],
+    ]);
+    expect(got.stderr).toContain('what-if 1:1:1: horse.trouble');
+  });
+
+  test('where nothing passes the exit code says so', async () => {
+    const got = await run(['size', 'o.yaml', '--what-if', 'full, room 1.5 in'], { cwd });
+    expect(got.code).toBe(1);
+    expect(got.stdout).toContain('nothing passes *');
+  });
+
+  test.each([60, 80, 120])('%i columns hold it, side by side where there is room', async (columns) => {
+    for (const count of [1, 2, 3, 5]) {
+      const asked = Array.from({ length: count }, () => ['--what-if', 'plain 3 1/2 buckle, 3/4']).flat();
+      const { stdout } = await run(['size', 'o.yaml', ...asked], { cwd, columns, env: { NO_COLOR: '1' } });
+      const lines = stdout.split('\n');
+      expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(columns);
+      const isBeside = lines.some((line) => /^strands +\d+ +\d+/.test(line));
+      expect([count, isBeside]).toEqual([count, count <= { 60: 2, 80: 3, 120: 4 }[columns]!]);
+    }
+  });
+
+  test.each([
+    [['size', 'o.yaml', 'o.yaml'], 'not 2 files'],
+    [['size', 'two.yaml'], 'two.yaml holds 2'],
+    [['size', 'o.yaml', '--why'], 'leave out --why'],
+    [['size', 'o.yaml', '--simulate=100'], 'leave out --simulate'],
+  ])('%j cannot be put side by side', async (args, message) => {
+    fs.writeFileSync(path.join(cwd, 'two.yaml'), `${yaml}---\n${yaml}`);
+    const { code, stdout, stderr } = await run([...args, '--what-if', '3/4'], { cwd });
+    expect({ code, stdout }).toEqual({ code: 2, stdout: '' });
+    expect(stderr).toContain(message);
+  });
+
+  test.each([
+    ['gone.yaml', 'cannot read gone.yaml'],
+    ['empty.yaml', 'there is no order in this file'],
+    ['bad.yaml', 'bad.yaml:1:'],
+  ])('%s is told as always', async (file, message) => {
+    fs.writeFileSync(path.join(cwd, 'empty.yaml'), '# nothing\n');
+    fs.writeFileSync(
+      path.join(cwd, 'bad.yaml'),
+      '{ order: 1, horse: { height: 15 }, saddle: { rigging: 7/8 } }\n',
+    );
+    for (const format of ['table', 'markdown']) {
+      const args = ['size', file, '--what-if', '3/4', '--format', format, '--out', 'x.txt'];
+      const { code, stdout, stderr } = await run(args, { cwd });
+      expect({ code, stdout }).toEqual({ code: 3, stdout: '' });
+      expect(stderr).toContain(message);
+      expect(stderr).toContain('nothing to write to x.txt');
+    }
+  });
+});
