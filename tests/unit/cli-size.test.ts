@@ -89,13 +89,28 @@ describe('--out', () => {
     expect(fs.readdirSync(cwd).filter((name) => name.endsWith('.part'))).toEqual([]);
   });
   test('replaces an older file whole, keeps its mode, and writes through a link', async () => {
-    put('old.json', 'x'.repeat(1_000_000));
+    put('old.json', `cinchwright${'x'.repeat(1_000_000)}`);
     fs.chmodSync(path.join(cwd, 'old.json'), 0o600);
     fs.symlinkSync('old.json', path.join(cwd, 'link.json'));
     await run(['size', 'good.yaml', '--format', 'json', '--out', 'link.json'], { cwd });
     expect(parsed(got('old.json')).results).toHaveLength(1);
     expect(fs.lstatSync(path.join(cwd, 'link.json')).isSymbolicLink()).toBe(true);
     expect(fs.statSync(path.join(cwd, 'old.json')).mode & 0o777).toBe(0o600);
+  });
+  test('never writes over what somebody else wrote, unless forced', async () => {
+    put('mine.txt', 'a letter');
+    const ran = await run(['size', 'good.yaml', '--out', 'mine.txt'], { cwd });
+    expect(ran).toMatchObject({ code: 2, stdout: '' });
+    expect(ran.stderr).toContain('mine.txt is there already, and cinchwright did not write it');
+    expect(got('mine.txt')).toBe('a letter');
+    await run(['size', 'good.yaml', '--out', 'mine.txt', '--force'], { cwd });
+    await run(['size', 'good.yaml', '--out', 'mine.txt', '--units', 'cm'], { cwd });
+    expect(got('mine.txt')).toContain(' cm ');
+  });
+  test('an ending that names no format is refused', async () => {
+    const ran = await run(['size', 'good.yaml', '--out', 'x.docx'], { cwd });
+    expect(ran.code).toBe(2);
+    expect(fs.existsSync(path.join(cwd, 'x.docx'))).toBe(false);
   });
   test('never writes over what is read', async () => {
     put('shop.yaml', '');
@@ -106,11 +121,11 @@ describe('--out', () => {
     expect(got('good.yaml')).toBe(order('good'));
   });
   test('is told to be kept, or not written, when no order could be read', async () => {
-    put('old.txt', 'old');
+    put('old.txt', 'old cinchwright');
     const kept = await run(['size', 'bad.yaml', '--out', 'old.txt'], { cwd });
     expect(kept.code).toBe(3);
     expect(kept.stderr).toMatch(/\nnothing to write to old.txt: the old file was kept\n$/);
-    expect(got('old.txt')).toBe('old');
+    expect(got('old.txt')).toBe('old cinchwright');
     const none = await run(['check', 'bad.yaml', '--out', 'new.txt'], { cwd });
     expect(none.stderr).toMatch(/\nnothing to write to new.txt\n$/);
     expect(fs.existsSync(path.join(cwd, 'new.txt'))).toBe(false);
