@@ -46,14 +46,15 @@ export async function readEntries(names: readonly string[], io: CliIo): Promise<
 
 /** All orders of a text: YAML or JSON, or an order in braces on every line. */
 async function ordersIn(text: string, file: string): Promise<Entry[]> {
+  const { readOrders } = await import('../order/read-orders.ts');
   const isByLine = looksByLine(text.slice(0, ENOUGH), text.length > ENOUGH);
-  if (isByLine !== true || !text.trim().includes('\n')) return readPlain(text, file);
+  if (isByLine !== true || !text.trim().includes('\n')) return readOrders(text, file);
   const { movedProblem } = await import('../backlog/settle.ts');
   const entries: Entry[] = [];
   for (const [lines, line] of text.split(/\r?\n/).entries()) {
     if (isBlank(line)) continue;
     const before = { lines, documents: entries.length };
-    for (const entry of await readPlain(line, file)) {
+    for (const entry of readOrders(line, file)) {
       const at = entry.line + lines;
       if (entry.ok) entries.push({ ...entry, line: at });
       else {
@@ -63,15 +64,6 @@ async function ordersIn(text: string, file: string): Promise<Entry[]> {
     }
   }
   return entries;
-}
-
-/** Looking up the places of faults takes a package that files without any need not wait for. */
-async function readPlain(text: string, file: string): Promise<Entry[]> {
-  const { quickOrders } = await import('../order/quick-orders.ts');
-  const quick = quickOrders(text, file);
-  if (quick !== undefined) return quick;
-  const { readOrders } = await import('../order/read-orders.ts');
-  return readOrders(text, file);
 }
 
 /** A file's name as messages give it. */

