@@ -49,21 +49,7 @@ async function ordersIn(text: string, file: string): Promise<Entry[]> {
   const { readOrders } = await import('../order/read-orders.ts');
   const isByLine = looksByLine(text.slice(0, ENOUGH), text.length > ENOUGH);
   if (isByLine !== true || !text.trim().includes('\n')) return readOrders(text, file);
-  const { movedProblem } = await import('../backlog/settle.ts');
-  const entries: Entry[] = [];
-  for (const [lines, line] of text.split(/\r?\n/).entries()) {
-    if (isBlank(line)) continue;
-    const before = { lines, documents: entries.length };
-    for (const entry of readOrders(line, file)) {
-      const at = entry.line + lines;
-      if (entry.ok) entries.push({ ...entry, line: at });
-      else {
-        const problems = entry.problems.map((problem) => movedProblem(problem, before));
-        entries.push({ ...entry, line: at, problems });
-      }
-    }
-  }
-  return entries;
+  return text.split(/\r?\n/).flatMap((line, before) => (isBlank(line) ? [] : readOrders(line, file, before)));
 }
 
 /** A file's name as messages give it. */

@@ -10,6 +10,8 @@ import { strangeSign, strangeWords, syntaxWords } from './syntax.ts';
 import type { Spot, Tree } from './tree.ts';
 import { gaveUp, newWalk, walkNode, type Placed } from './walk.ts';
 
+/** Letters of a document, as JavaScript counts them. An order has a few thousand, and what would take long or much memory has more. */
+export const mostLetters = 256_000;
 /** After so many the reader has stopped reading. */
 export const mostProblems = 100;
 /** Complaints of the package that are looked at: several may fall on one line. */

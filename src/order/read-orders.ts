@@ -19,9 +19,10 @@ const orders = checker(orderSchema);
 /**
  * Text of an order file -> one entry a document, in order. A document with faults gives all of them and does not hinder the others;
  * a file without any document gives one entry that says so. Never throws.
+ * @param before lines of the file that stand before a text that is a part of it
  */
-export function readOrders(text: string, file: string): OrderRead[] {
-  const source = sourceOf(text, file);
+export function readOrders(text: string, file: string, before = 0): OrderRead[] {
+  const source = sourceOf(text, file, before);
   if (source.chunks.length === 0) return [noOrder(file)];
   return source.chunks.map((chunk) => readOne(loadChunk(source, chunk)));
 }

@@ -10,11 +10,14 @@ export interface Source {
   chunks: readonly Chunk[];
 }
 
-/** Text of a file as it was read. */
-export function sourceOf(raw: string, file: string): Source {
+/**
+ * Text of a file as it was read, or of a part of it.
+ * @param before lines of the file that stand before that part
+ */
+export function sourceOf(raw: string, file: string, before = 0): Source {
   // A byte order mark belongs to the encoding; files glued together have them in the middle too.
   const text = raw.replace(/^\ufeff/gm, '');
-  return { text, file, lines: new Lines(text), chunks: cut(text) };
+  return { text, file, lines: new Lines(text, before), chunks: cut(text) };
 }
 
 /** Offset in the file of the first contents of a document. */

@@ -2,7 +2,6 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { mostJobs } from '../../src/cli/backlog/pool.ts';
 import { mostDraws } from '../../src/cli/commands/size.ts';
 import { drawnLimits } from '../../src/cli/draw/photo-pixels.ts';
 import { pictureLimits } from '../../src/cli/photo/picture.ts';
@@ -48,8 +47,6 @@ test('the limits are those of the code', () => {
     'a picture that is measured': picture(pictureLimits),
     'a picture that is drawn on': picture(drawnLimits),
     'draws of `size --simulate`': String(mostDraws),
-    'workers of a backlog without `--jobs`': String(mostJobs(20_000)),
-    'the same beside a journal of more than 20 000': String(mostJobs(20_001)),
   });
 });
 
