@@ -46,10 +46,14 @@ export async function readEntries(names: readonly string[], io: CliIo): Promise<
 
 /** All orders of a text: YAML or JSON, or an order in braces on every line. */
 async function ordersIn(text: string, file: string): Promise<Entry[]> {
-  const { readOrders } = await import('../order/read-orders.ts');
+  const { mostOrders, readOrders, tooMany } = await import('../order/read-orders.ts');
   const isByLine = looksByLine(text.slice(0, ENOUGH), text.length > ENOUGH);
   if (isByLine !== true || !text.trim().includes('\n')) return readOrders(text, file);
-  return text.split(/\r?\n/).flatMap((line, before) => (isBlank(line) ? [] : readOrders(line, file, before)));
+  const lines = text.split(/\r?\n/);
+  const told = lines.flatMap((line, at) => (isBlank(line) ? [] : [at]));
+  const further = told[mostOrders];
+  if (further !== undefined) return [tooMany(file, further + 1)];
+  return told.flatMap((at) => readOrders(lines[at] ?? '', file, at));
 }
 
 /** A file's name as messages give it. */

@@ -1,4 +1,7 @@
-/** Reads a CSV table (RFC 4180): cells with the place where each starts, or the first fault of its form. */
+/**
+ * Reads a CSV table (RFC 4180): cells with the place where each starts, or the first fault of its form. The packages for it name
+ * the column of a fault by the cell it is in, and of a quote that is never closed the last line of the file.
+ */
 import { Lines } from './lines.ts';
 
 export interface CsvCell {
@@ -18,6 +21,9 @@ export type CsvRead =
       readonly found: string;
     };
 
+/** Cells of a table: thousands of outcomes, and few enough to be checked at once. */
+export const mostCells = 60_000;
+
 /** Cell by cell: a quoted text, in which quotes are doubled, or all up to the next comma or the end of the line. */
 const cell = /"((?:[^"]|"")*)"|([^,\r\n]*)/y;
 const end = /,|\r\n|\n|\r|$/y;
@@ -29,13 +35,16 @@ export function csvRows(raw: string): CsvRead {
   const rows: CsvCell[][] = [];
   let row: CsvCell[] = [];
   let at = 0;
+  let count = 0;
+  const fault = (from: number, expected: string): CsvRead => {
+    const [found = ''] = text.slice(from, from + 200).split(/[\r\n]/);
+    return { ok: false, ...lines.at(from), expected, found };
+  };
   do {
     const next = cellAt(text, at);
-    if (next.fault !== undefined) {
-      const { at: from, expected } = next.fault;
-      const [found = ''] = text.slice(from, from + 200).split(/[\r\n]/);
-      return { ok: false, ...lines.at(from), expected, found };
-    }
+    if (next.fault !== undefined) return fault(next.fault.at, next.fault.expected);
+    count += 1;
+    if (count > mostCells) return fault(at, `at most ${String(mostCells)} cells in a table`);
     row.push({ text: next.text, ...lines.at(at) });
     end.lastIndex = next.stop;
     const [separator = ''] = end.exec(text) ?? [];

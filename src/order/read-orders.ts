@@ -16,6 +16,9 @@ export type OrderRead =
 
 const orders = checker(orderSchema);
 
+/** Orders of a text that is read whole: all of them are held at once. */
+export const mostOrders = 10_000;
+
 /**
  * Text of an order file -> one entry a document, in order. A document with faults gives all of them and does not hinder the others;
  * a file without any document gives one entry that says so. Never throws.
@@ -23,20 +26,30 @@ const orders = checker(orderSchema);
  */
 export function readOrders(text: string, file: string, before = 0): OrderRead[] {
   const source = sourceOf(text, file, before);
+  const further = source.chunks[mostOrders];
+  if (further !== undefined) return [tooMany(file, source.lines.at(further.base).line)];
   if (source.chunks.length === 0) return [noOrder(file)];
   return source.chunks.map((chunk) => readOne(loadChunk(source, chunk)));
 }
 
-function noOrder(file: string): OrderRead {
-  const problem = {
+const noOrder = (file: string): OrderRead =>
+  unread({ file, line: 1, expected: 'an order: there is no order in this file' });
+
+/** A file with more orders than are read whole, and the line of the first that is too many. */
+export const tooMany = (file: string, line: number): OrderRead =>
+  unread({
     file,
-    line: 1,
-    column: 1,
-    path: '',
-    expected: 'an order: there is no order in this file',
-  };
-  return { ok: false, file, line: 1, problems: [problem] };
-}
+    line,
+    expected: `at most ${String(mostOrders)} orders in a file that is read whole`,
+    hint: 'backlog reads one after the other, any number of them',
+  });
+
+const unread = (problem: Omit<Problem, 'column' | 'path'>): OrderRead => ({
+  ok: false,
+  file: problem.file,
+  line: problem.line,
+  problems: [{ column: 1, path: '', ...problem }],
+});
 
 function readOne(loaded: Loaded): OrderRead {
   const { file, line } = loaded;

@@ -6,10 +6,12 @@ import { mostDraws } from '../../src/cli/commands/size.ts';
 import { drawnLimits } from '../../src/cli/draw/photo-pixels.ts';
 import { pictureLimits } from '../../src/cli/photo/picture.ts';
 import { mostBytes } from '../../src/cli/text-file.ts';
-import { deepest, mostBrackets } from '../../src/order/bottomless.ts';
 import { orderJsonSchema } from '../../src/order/json-schema.ts';
+import { mostCells } from '../../src/order/csv-rows.ts';
 import { mostProblems } from '../../src/order/load.ts';
 import { longestFound } from '../../src/order/problem.ts';
+import { deepest, mostBrackets, mostLetters, mostMarks } from '../../src/order/refused.ts';
+import { mostOrders } from '../../src/order/read-orders.ts';
 import { mostNodes } from '../../src/order/walk.ts';
 import { targets } from '../fuzz/targets/index.ts';
 import { repo } from '../support/run-cli.ts';
@@ -37,6 +39,10 @@ const picture = ({ bytes, pixels }: { bytes: number; pixels: number }): string =
 test('the limits are those of the code', () => {
   expect(Object.fromEntries(tableUnder('Limits').map(([what, most]) => [what, most]))).toEqual({
     'a file that is read whole': megabytes(mostBytes),
+    'orders of such a file, but in a backlog': String(mostOrders),
+    'cells of a table of outcomes': String(mostCells),
+    'letters of a document': String(mostLetters),
+    'line ends, commas and brackets of a document': String(mostMarks),
     'lists and blocks in one another': String(deepest),
     'brackets, or dashes, opened in one another': String(mostBrackets),
     'values of a document, aliases (`*`) written out': String(mostNodes),

@@ -1,6 +1,6 @@
 /** The bytes of many orders, as they come, are cut between two orders: each piece reads as it would in the whole. */
 import { ENOUGH, isBlank, looksByLine } from '../by-line.ts';
-import { mostLetters } from '../../order/load.ts';
+import { mostLetters } from '../../order/refused.ts';
 
 /** The bytes of one order, or the start of one that is too long for an order. */
 export interface Piece {
@@ -12,6 +12,8 @@ export interface Piece {
 
 /** A letter takes three bytes at most (those of four count as two), so what is longer is refused whatever it holds. */
 const mostBytes = 3 * mostLetters;
+/** Hardly an order is longer. */
+const LONG = 65_536;
 const NEWLINE = 0x0a;
 const MARK = Buffer.from('\n---');
 
@@ -28,7 +30,7 @@ export async function* piecesOf(
   let some = false;
   for await (const part of withEnd(parts)) {
     const end = part === undefined;
-    if (part !== undefined) cutter.add(part);
+    if (!cutter.add(part)) continue;
     byLine ??= looksSo(cutter.rest, end);
     if (byLine === undefined) continue;
     for (const piece of cutter.pieces(byLine, end)) {
@@ -42,26 +44,50 @@ export async function* piecesOf(
 /** Holds what has come and cannot be cut yet: never more than one order and one part. */
 class Cutter {
   rest: Buffer = Buffer.alloc(0);
+  #parts: Buffer[] = [];
+  #waiting = 0;
   #lines = 0;
   /** The start of an order that is too long has been handed out: what else belongs to it is left out. */
   #skipping = false;
 
-  add(part: Buffer): void {
-    this.rest = Buffer.concat([this.rest, part]);
+  /**
+   * Whether there is more to look at: where much is held, parts wait until joining them pays, since joining each would copy a long
+   * order over and over. Undefined is the end.
+   */
+  add(part: Buffer | undefined): boolean {
+    if (part !== undefined) this.#parts.push(Buffer.from(part));
+    this.#waiting += part?.length ?? 0;
+    if (part !== undefined && this.rest.length > LONG && this.#waiting < this.rest.length) return false;
+    this.rest = Buffer.concat([this.rest, ...this.#parts]);
+    this.#parts = [];
+    this.#waiting = 0;
+    return true;
   }
 
   /** What can be cut off, blank stretches left out. */
   *pieces(byLine: boolean, end: boolean): Generator<Piece> {
     while (this.rest.length > 0) {
       const next = boundary(this.rest, byLine, end);
+      if (this.#skipping) {
+        this.#take(next === -1 ? Math.max(0, this.rest.length - MARK.length) : next);
+        if (next === -1) return;
+        this.#skipping = false;
+        continue;
+      }
+      if (next === -1 && this.rest.length <= mostBytes) return;
       const isWhole = next !== -1 && next <= mostBytes;
-      if (!isWhole && this.rest.length <= mostBytes) return;
-      const bytes = this.rest.subarray(0, isWhole ? next : mostBytes + 1);
-      if (!this.#skipping && !isBlank(bytes.toString('latin1'))) yield { bytes, lines: this.#lines, isWhole };
-      this.#lines += newlines(bytes);
+      const lines = this.#lines;
+      const bytes = this.#take(isWhole ? next : mostBytes + 1);
       this.#skipping = !isWhole;
-      this.rest = this.rest.subarray(bytes.length);
+      if (!isBlank(bytes.toString('latin1'))) yield { bytes, lines, isWhole };
     }
+  }
+
+  #take(size: number): Buffer {
+    const bytes = this.rest.subarray(0, size);
+    this.#lines += newlines(bytes);
+    this.rest = this.rest.subarray(size);
+    return bytes;
   }
 }
 
