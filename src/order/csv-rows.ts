@@ -1,7 +1,4 @@
-/**
- * Reads a CSV table (RFC 4180): cells with the place where each starts, or the first fault of its form. The packages for it name
- * the column of a fault by the cell it is in, and of a quote that is never closed the last line of the file.
- */
+/** Reads a CSV table (RFC 4180): cells with the place where each starts, or the first fault of its form. */
 import { Lines } from './lines.ts';
 
 export interface CsvCell {
@@ -28,7 +25,10 @@ export const mostCells = 60_000;
 const cell = /"((?:[^"]|"")*)"|([^,\r\n]*)/y;
 const end = /,|\r\n|\n|\r|$/y;
 
-/** Rows of a table, blank lines left out. A quote inside an unquoted cell and text after a closing quote are faults. */
+/**
+ * Rows of a table, blank lines left out. A quote inside an unquoted cell and text after a closing quote are faults. The package for
+ * this, csv-parse, counts cells where we count columns, and gives the last line of the file for a quote that is never closed.
+ */
 export function csvRows(raw: string): CsvRead {
   const text = raw.replace(/^\ufeff/, '');
   const lines = new Lines(text);

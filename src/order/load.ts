@@ -4,7 +4,7 @@ import type { Chunk } from './documents.ts';
 import { edgeAbove, isTabbed, layoutFault, rowsOf, type Row } from './layout.ts';
 import { Lines } from './lines.ts';
 import { pathText, shown, type Fault, type Problem } from './problem.ts';
-import { deepest, refused, tooDeep } from './refused.ts';
+import { deepest, mostLetters, refused, tooDeep } from './refused.ts';
 import { sourceOf, startOf, type Source } from './source.ts';
 import { strangeSign, strangeWords, syntaxWords } from './syntax.ts';
 import type { Spot, Tree } from './tree.ts';
@@ -74,13 +74,14 @@ export function loadChunk(source: Source, chunk: Chunk): Loaded {
         : `it is on line ${at(chunk.base + fault.earlier).line} already`;
     return problem({ ...fault, hint, found: fault.found ?? textFound(source, offset) }, offset);
   };
+  const problems = [...parsed.faults, ...walk.faults].map(place);
   return {
     file: source.file,
     document,
     tree: gaveUp(walk) ? undefined : tree,
     top: (key) => (usable ? topText(parsed.doc, key) : writtenTop(chunk.text, key)),
     line: at(start).line,
-    problems: withStrangeSigns([...parsed.faults, ...walk.faults].map(place), chunk.text, place),
+    problems: chunk.text.length > mostLetters ? problems : withStrangeSigns(problems, chunk.text, place),
     settled: walk.settled,
     locate: (fault, path, side = 'value') => {
       const spot = walk.spots.get(pathText(path));
