@@ -5,6 +5,7 @@ import type { Order, Saddle } from '../order/types.ts';
 import { styles } from '../stock/styles.ts';
 import { len, say, type Phrase } from '../units/phrase.ts';
 import type { ColumnName } from './columns.ts';
+import { problemText } from './problem-text.ts';
 
 /** A phrase keeps its lengths as numbers until somebody prints it; nothing is an empty cell. */
 export type Cell = string | number | Phrase | null;
@@ -90,6 +91,7 @@ export function faultyRow(order: string | undefined, problems: readonly Problem[
   const cells = rowAt(place);
   cells.order = order ?? null;
   cells.verdict = 'faulty';
+  cells.problem = problemText(problems);
   return { cells, problems };
 }
 

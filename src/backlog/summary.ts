@@ -1,22 +1,16 @@
-/** What a backlog came to: how many orders of each verdict, how many share a number, what was taken from an earlier run. */
+/** What a backlog came to: how many orders of each verdict and how many share a number. */
 import { verdicts, type Cells, type Verdict } from './row.ts';
 
 export interface Summary {
   readonly orders: Record<Verdict, number>;
   /** Orders whose number stood earlier in the backlog. */
   sameNumber: number;
-  /** Orders taken from the journal of a run that was cut short. */
-  taken: number;
-  /** Files that had changed since that run and were done again. */
-  changed: number;
 }
 
 /** Nothing yet. */
 export const newSummary = (): Summary => ({
   orders: { sized: 0, tight: 0, 'none fits': 0, faulty: 0 },
   sameNumber: 0,
-  taken: 0,
-  changed: 0,
 });
 
 /** Counts one row. */

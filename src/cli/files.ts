@@ -88,7 +88,7 @@ export function standsAt(file: string): Standing {
 }
 
 /** A pipe that is full or empty for now: give the other end a moment. */
-export function pause(): void {
+function pause(): void {
   Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 2);
 }
 

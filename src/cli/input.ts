@@ -46,32 +46,14 @@ export async function readEntries(names: readonly string[], io: CliIo): Promise<
 
 /** All orders of a text: YAML or JSON, or an order in braces on every line. */
 async function ordersIn(text: string, file: string): Promise<Entry[]> {
+  const { mostOrders, readOrders, tooMany } = await import('../order/read-orders.ts');
   const isByLine = looksByLine(text.slice(0, ENOUGH), text.length > ENOUGH);
-  if (isByLine !== true || !text.trim().includes('\n')) return readPlain(text, file);
-  const { movedProblem } = await import('../backlog/settle.ts');
-  const entries: Entry[] = [];
-  for (const [lines, line] of text.split(/\r?\n/).entries()) {
-    if (isBlank(line)) continue;
-    const before = { lines, documents: entries.length };
-    for (const entry of await readPlain(line, file)) {
-      const at = entry.line + lines;
-      if (entry.ok) entries.push({ ...entry, line: at });
-      else {
-        const problems = entry.problems.map((problem) => movedProblem(problem, before));
-        entries.push({ ...entry, line: at, problems });
-      }
-    }
-  }
-  return entries;
-}
-
-/** Looking up the places of faults takes a package that files without any need not wait for. */
-async function readPlain(text: string, file: string): Promise<Entry[]> {
-  const { quickOrders } = await import('../order/quick-orders.ts');
-  const quick = quickOrders(text, file);
-  if (quick !== undefined) return quick;
-  const { readOrders } = await import('../order/read-orders.ts');
-  return readOrders(text, file);
+  if (isByLine !== true || !text.trim().includes('\n')) return readOrders(text, file);
+  const lines = text.split(/\r?\n/);
+  const told = lines.flatMap((line, at) => (isBlank(line) ? [] : [at]));
+  const further = told[mostOrders];
+  if (further !== undefined) return [tooMany(file, further + 1)];
+  return told.flatMap((at) => readOrders(lines[at] ?? '', file, at));
 }
 
 /** A file's name as messages give it. */

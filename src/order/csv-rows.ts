@@ -18,24 +18,33 @@ export type CsvRead =
       readonly found: string;
     };
 
+/** Cells of a table: thousands of outcomes, and few enough to be checked at once. */
+export const mostCells = 60_000;
+
 /** Cell by cell: a quoted text, in which quotes are doubled, or all up to the next comma or the end of the line. */
 const cell = /"((?:[^"]|"")*)"|([^,\r\n]*)/y;
 const end = /,|\r\n|\n|\r|$/y;
 
-/** Rows of a table, blank lines left out. A quote inside an unquoted cell and text after a closing quote are faults. */
+/**
+ * Rows of a table, blank lines left out. A quote inside an unquoted cell and text after a closing quote are faults. The package for
+ * this, csv-parse, counts cells where we count columns, and gives the last line of the file for a quote that is never closed.
+ */
 export function csvRows(raw: string): CsvRead {
   const text = raw.replace(/^\ufeff/, '');
   const lines = new Lines(text);
   const rows: CsvCell[][] = [];
   let row: CsvCell[] = [];
   let at = 0;
+  let count = 0;
+  const fault = (from: number, expected: string): CsvRead => {
+    const [found = ''] = text.slice(from, from + 200).split(/[\r\n]/);
+    return { ok: false, ...lines.at(from), expected, found };
+  };
   do {
     const next = cellAt(text, at);
-    if (next.fault !== undefined) {
-      const { at: from, expected } = next.fault;
-      const [found = ''] = text.slice(from, from + 200).split(/[\r\n]/);
-      return { ok: false, ...lines.at(from), expected, found };
-    }
+    if (next.fault !== undefined) return fault(next.fault.at, next.fault.expected);
+    count += 1;
+    if (count > mostCells) return fault(at, `at most ${String(mostCells)} cells in a table`);
     row.push({ text: next.text, ...lines.at(at) });
     end.lastIndex = next.stop;
     const [separator = ''] = end.exec(text) ?? [];

@@ -13,21 +13,20 @@ export interface Chunk {
  * missing quote from swallowing the next order. Chunks of nothing but blanks, comments and directives are left out.
  */
 export function cut(text: string): Chunk[] {
-  const marks = [...text.matchAll(/^(?:---|\.\.\.)(?=\s|$)/gm)].map((mark) => mark.index);
-  const starts = [0, ...marks];
-  return starts
-    .map((start, index) => withoutEndMark(text.slice(start, starts[index + 1]), start))
-    .filter((chunk) => !isBlank(chunk.text))
-    .map((chunk, index) => ({ ...chunk, number: index + 1 }));
+  const chunks: Chunk[] = [];
+  const add = (start: number, end: number): void => {
+    const base = text.startsWith('...', start) ? start + 3 : start;
+    const chunk = text.slice(base, end);
+    if (tells(chunk)) chunks.push({ number: chunks.length + 1, text: chunk, base });
+  };
+  let start = 0;
+  for (const { index } of text.matchAll(/^(?:---|\.\.\.)(?=\s|$)/gm)) {
+    add(start, index);
+    start = index;
+  }
+  add(start, text.length);
+  return chunks;
 }
 
-function withoutEndMark(text: string, base: number): { text: string; base: number } {
-  return text.startsWith('...') ? { text: text.slice(3), base: base + 3 } : { text, base };
-}
-
-function isBlank(text: string): boolean {
-  return text
-    .replace(/^---/, '')
-    .split('\n')
-    .every((line) => /^\s*(#|%|$)/.test(line));
-}
+/** Whether some line of it is neither blank nor a comment nor a directive. */
+const tells = (chunk: string): boolean => /(?:^|\n)[^\S\n]*[^\s#%]/.test(chunk.replace(/^---/, ''));

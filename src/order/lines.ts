@@ -3,9 +3,12 @@
 export class Lines {
   readonly #starts: number[] = [0];
   readonly #text: string;
+  readonly #before: number;
 
-  constructor(text: string) {
+  /** @param before lines of the file that stand before the text */
+  constructor(text: string, before = 0) {
     this.#text = text;
+    this.#before = before;
     for (let at = text.indexOf('\n'); at !== -1; at = text.indexOf('\n', at + 1)) this.#starts.push(at + 1);
   }
 
@@ -20,12 +23,13 @@ export class Lines {
     }
     const before = this.#text.slice(this.#starts[low], offset);
     // Bounded: on a line of a million characters the exact count helps nobody.
-    return { line: low + 1, column: (before.length > 5000 ? before.length : Array.from(before).length) + 1 };
+    const column = (before.length > 5000 ? before.length : Array.from(before).length) + 1;
+    return { line: this.#before + low + 1, column };
   }
 
   /** The text of the line an offset is on, trimmed. */
   textAt(offset: number): string {
-    const start = this.#starts[this.at(offset).line - 1] ?? 0;
+    const start = this.#starts[this.at(offset).line - this.#before - 1] ?? 0;
     const end = this.#text.indexOf('\n', start);
     return this.#text.slice(start, Math.min(end === -1 ? this.#text.length : end, start + 200)).trim();
   }

@@ -1,10 +1,10 @@
 /** YAML text -> its documents as plain trees, with the YAML's own faults located; nothing here knows what an order is. */
-import { bottomlessAt, deepest } from './bottomless.ts';
 import { Composer, CST, Parser, isMap, isScalar, type Document } from 'yaml';
 import type { Chunk } from './documents.ts';
 import { edgeAbove, isTabbed, layoutFault, rowsOf, type Row } from './layout.ts';
 import { Lines } from './lines.ts';
 import { pathText, shown, type Fault, type Problem } from './problem.ts';
+import { deepest, mostLetters, refused, tooDeep } from './refused.ts';
 import { sourceOf, startOf, type Source } from './source.ts';
 import { strangeSign, strangeWords, syntaxWords } from './syntax.ts';
 import type { Spot, Tree } from './tree.ts';
@@ -15,7 +15,6 @@ export const mostProblems = 100;
 /** Complaints of the package that are looked at: several may fall on one line. */
 const mostTrips = 300;
 
-const tooDeep = `at most ${String(deepest)} levels of lists and blocks in one another`;
 const unclosed = 'the quote or bracket that opens here to be closed';
 
 interface Broken {
@@ -40,10 +39,13 @@ export interface Loaded {
   locate: (fault: Fault, path: readonly PropertyKey[], side?: keyof Spot) => Problem;
 }
 
-/** All documents of a text, in order. A file without any gives an empty list. Never throws. */
-export function load(raw: string, file: string): Loaded[] {
+/**
+ * The documents of a text, in order. A file without any gives an empty list. Never throws.
+ * @param most how many of them are wanted
+ */
+export function load(raw: string, file: string, most = Infinity): Loaded[] {
   const source = sourceOf(raw, file);
-  return source.chunks.map((chunk) => loadChunk(source, chunk));
+  return source.chunks.slice(0, most).map((chunk) => loadChunk(source, chunk));
 }
 
 /** One document of a text. Never throws. */
@@ -72,13 +74,14 @@ export function loadChunk(source: Source, chunk: Chunk): Loaded {
         : `it is on line ${at(chunk.base + fault.earlier).line} already`;
     return problem({ ...fault, hint, found: fault.found ?? textFound(source, offset) }, offset);
   };
+  const problems = [...parsed.faults, ...walk.faults].map(place);
   return {
     file: source.file,
     document,
     tree: gaveUp(walk) ? undefined : tree,
     top: (key) => (usable ? topText(parsed.doc, key) : writtenTop(chunk.text, key)),
     line: at(start).line,
-    problems: withStrangeSigns([...parsed.faults, ...walk.faults].map(place), chunk.text, place),
+    problems: chunk.text.length > mostLetters ? problems : withStrangeSigns(problems, chunk.text, place),
     settled: walk.settled,
     locate: (fault, path, side = 'value') => {
       const spot = walk.spots.get(pathText(path));
@@ -96,10 +99,8 @@ function textFound({ lines }: Source, offset: number): string | undefined {
 }
 
 function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
-  const bottomless = bottomlessAt(text);
-  if (bottomless !== undefined) {
-    return { doc: undefined, faults: [{ path: '', expected: tooDeep, offset: bottomless }] };
-  }
+  const fault = refused(text);
+  if (fault !== undefined) return { doc: undefined, faults: [fault] };
   try {
     const tokens = [...new Parser().parse(text)];
     const broken = tokens.map(brokenToken).find((fault) => fault !== undefined);
@@ -176,16 +177,20 @@ function isUnclosed(token: CST.Token): boolean {
 
 /** Strange signs in comments and keys, which no value reports; a line that has its problem already gets no second. */
 function withStrangeSigns(problems: Problem[], text: string, place: (fault: Placed) => Problem): Problem[] {
-  const strange = new Map<number, Problem>();
-  for (const match of text.matchAll(new RegExp(strangeSign, 'gu'))) {
-    if (strange.size >= mostProblems) break;
-    const problem = place({ path: '', ...strangeWords(match[0]), offset: match.index });
-    if (!strange.has(problem.line)) strange.set(problem.line, problem);
+  const strange: Problem[] = [];
+  let next = 0;
+  for (const { 0: sign, index } of text.matchAll(new RegExp(strangeSign, 'gu'))) {
+    if (strange.length >= mostProblems) break;
+    if (index < next) continue; // one a line
+    strange.push(place({ path: '', ...strangeWords(sign), offset: index }));
+    const end = text.indexOf('\n', index);
+    next = end === -1 ? text.length : end;
   }
+  const lines = new Set(strange.map(({ line }) => line));
   // What the YAML package makes of such a line is only confusing.
-  const kept = problems.filter((problem) => problem.path !== '' || !strange.has(problem.line));
+  const kept = problems.filter((problem) => problem.path !== '' || !lines.has(problem.line));
   const told = new Set(kept.map((problem) => problem.line));
-  return [...kept, ...[...strange.values()].filter((problem) => !told.has(problem.line))];
+  return [...kept, ...strange.filter((problem) => !told.has(problem.line))];
 }
 
 function nearestSpot(spots: ReadonlyMap<string, Spot>, path: readonly PropertyKey[]): Spot | undefined {

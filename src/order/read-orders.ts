@@ -6,41 +6,50 @@ import { orderOf } from './order-of.ts';
 import { orderSchema } from './order-schema.ts';
 import { otherKind } from './other-kind.ts';
 import type { Problem } from './problem.ts';
-import { quickOrder, type GoodOrder } from './quick-orders.ts';
 import { sourceOf } from './source.ts';
+import type { Order } from './types.ts';
 
 export type OrderRead =
-  GoodOrder | { ok: false; file: string; line: number; order?: string; problems: Problem[] };
+  /** The line is the first one with contents. */
+  | { ok: true; order: Order; file: string; line: number }
+  | { ok: false; file: string; line: number; order?: string; problems: Problem[] };
 
 const orders = checker(orderSchema);
+
+/** Orders of a text that is read whole: all of them are held at once. */
+export const mostOrders = 10_000;
 
 /**
  * Text of an order file -> one entry a document, in order. A document with faults gives all of them and does not hinder the others;
  * a file without any document gives one entry that says so. Never throws.
+ * @param before lines of the file that stand before a text that is a part of it
  */
-export function readOrders(text: string, file: string): OrderRead[] {
-  const source = sourceOf(text, file);
-  if (source.chunks.length === 0) return [noOrder(file)];
-  return source.chunks.map((chunk) => quickOrder(source, chunk) ?? readLoaded(loadChunk(source, chunk)));
-}
-
-/** The same with the places of everything looked up, whether anything is wrong or not: for comparison. */
-export function readOrdersLocated(text: string, file: string): OrderRead[] {
-  const source = sourceOf(text, file);
+export function readOrders(text: string, file: string, before = 0): OrderRead[] {
+  const source = sourceOf(text, file, before);
+  const further = source.chunks[mostOrders];
+  if (further !== undefined) return [tooMany(file, source.lines.at(further.base).line)];
   if (source.chunks.length === 0) return [noOrder(file)];
   return source.chunks.map((chunk) => readLoaded(loadChunk(source, chunk)));
 }
 
-function noOrder(file: string): OrderRead {
-  const problem = {
+const noOrder = (file: string): OrderRead =>
+  unread({ file, line: 1, expected: 'an order: there is no order in this file' });
+
+/** A file with more orders than are read whole, and the line of the first that is too many. */
+export const tooMany = (file: string, line: number): OrderRead =>
+  unread({
     file,
-    line: 1,
-    column: 1,
-    path: '',
-    expected: 'an order: there is no order in this file',
-  };
-  return { ok: false, file, line: 1, problems: [problem] };
-}
+    line,
+    expected: `at most ${String(mostOrders)} orders in a file that is read whole`,
+    hint: 'backlog reads one after the other, any number of them',
+  });
+
+const unread = (problem: Omit<Problem, 'column' | 'path'>): OrderRead => ({
+  ok: false,
+  file: problem.file,
+  line: problem.line,
+  problems: [{ column: 1, path: '', ...problem }],
+});
 
 /** One document, wherever it came from, checked. */
 export function readLoaded(loaded: Loaded): OrderRead {

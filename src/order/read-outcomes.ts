@@ -27,7 +27,7 @@ const outcomesChecker = checker(outcomesSchema, {
 
 /** Text of a file of outcomes -> the outcomes, or all problems; a table when `kind` says so. Never throws. */
 export function readOutcomes(text: string, file: string, kind: 'yaml' | 'csv'): OutcomesRead {
-  const loaded = kind === 'csv' ? asLoaded(csvOutcomes(text, file)) : load(text, file);
+  const loaded = kind === 'csv' ? asLoaded(csvOutcomes(text, file)) : load(text, file, 2);
   const [first, second] = loaded;
   if (first === undefined) {
     const expected = 'outcomes: there is nothing in this file';

@@ -19,7 +19,7 @@ const shops = checker(shopSchema, {
 
 /** Text of a shop file -> the shop, or all problems of the file. Exactly one document. Never throws. */
 export function readShop(text: string, file: string): ShopRead {
-  const [loaded, second] = load(text, file);
+  const [loaded, second] = load(text, file, 2);
   if (loaded === undefined) {
     const expected = 'a shop: there is nothing in this file';
     return { ok: false, problems: [{ file, line: 1, column: 1, path: '', expected }] };

@@ -10,20 +10,18 @@ export interface Source {
   chunks: readonly Chunk[];
 }
 
-/** Text of a file as it was read. */
-export function sourceOf(raw: string, file: string): Source {
+/**
+ * Text of a file as it was read, or of a part of it.
+ * @param before lines of the file that stand before that part
+ */
+export function sourceOf(raw: string, file: string, before = 0): Source {
   // A byte order mark belongs to the encoding; files glued together have them in the middle too.
   const text = raw.replace(/^\ufeff/gm, '');
-  return { text, file, lines: new Lines(text), chunks: cut(text) };
+  return { text, file, lines: new Lines(text, before), chunks: cut(text) };
 }
 
 /** Offset in the file of the first contents of a document. */
 export function startOf(chunk: Chunk): number {
   const match = /^(?!---|[ \t]*(?:#|%|\r?$))[ \t]*/m.exec(chunk.text);
   return chunk.base + (match === null ? 0 : match.index + match[0].length);
-}
-
-/** First line with contents. */
-export function firstLine({ lines }: Source, chunk: Chunk): number {
-  return lines.at(startOf(chunk)).line;
 }

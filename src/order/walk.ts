@@ -103,9 +103,9 @@ function walkSeq(walk: Walk, node: YAMLSeq, path: Path): Tree {
 
 function walkMap(walk: Walk, node: YAMLMap, path: Path): Tree {
   const block = Object.create(null) as Block;
-  for (const pair of node.items) {
+  for (const [at, pair] of node.items.entries()) {
     if (gaveUp(walk)) break;
-    if (glued(walk, pair, path) || splitByComma(walk, { pair, node, path })) continue;
+    if (glued(walk, pair, path) || splitByComma(walk, { node, at, path })) continue;
     walkPair(walk, { pair, block, path });
   }
   return block;
@@ -150,9 +150,9 @@ function glued(walk: Walk, { key, value }: Pair, path: Path): boolean {
 }
 
 /** Between braces a comma ends the value: { elbow-room: 4,5 in } holds a "4" and a key "5 in". Both are told as one, once. */
-function splitByComma(walk: Walk, { pair, node, path }: { pair: Pair; node: YAMLMap; path: Path }): boolean {
-  const at = node.items.indexOf(pair);
-  if (node.flow !== true) return false;
+function splitByComma(walk: Walk, { node, at, path }: { node: YAMLMap; at: number; path: Path }): boolean {
+  const pair = node.items[at];
+  if (node.flow !== true || pair === undefined) return false;
   if (isDecimals(pair) && isWhole(node.items[at - 1])) return true;
   const next = node.items[at + 1];
   if (next === undefined || !isWhole(pair) || !isDecimals(next)) return false;

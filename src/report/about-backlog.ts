@@ -1,5 +1,5 @@
 /** What every paper about a backlog says of its orders: what is taken, what is provisional, what was left out. */
-import { problemText } from '../backlog/settle.ts';
+import { problemText } from '../backlog/problem-text.ts';
 import type { Keyed } from '../paper/planned.ts';
 import { under, type Block } from './sheet.ts';
 import type { PaperResult } from './types.ts';

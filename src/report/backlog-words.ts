@@ -8,7 +8,7 @@ import { wrap } from './text.ts';
 
 /** "12 orders: 8 sized, 1 tight, 1 none fits, 2 faulty." and what else is worth a line. */
 export function summaryText(summary: Summary, errors: string | undefined): string {
-  const { orders, sameNumber, taken, changed } = summary;
+  const { orders, sameNumber } = summary;
   const { sized, tight, faulty } = orders;
   const none = orders['none fits'];
   const all = total(summary);
@@ -20,12 +20,6 @@ export function summaryText(summary: Summary, errors: string | undefined): strin
     );
   }
   if (faulty > 0 && errors === undefined) lines.push('All faults in one table: --errors FILE.');
-  if (taken > 0)
-    lines.push(`${plural(taken, 'order was', 'orders were')} taken from the run that was cut short.`);
-  if (changed > 0)
-    lines.push(
-      `${plural(changed, 'file has', 'files have')} changed since, and ${changed === 1 ? 'was' : 'were'} done again.`,
-    );
   return `${lines.join('\n')}\n`;
 }
 

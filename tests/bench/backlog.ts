@@ -1,7 +1,7 @@
 /** A backlog of distinct invented orders through the whole program, against only parsing the same files; none of it is a test. */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { availableParallelism, tmpdir } from 'node:os';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { backlogFiles } from '../support/backlog/backlog.ts';
@@ -58,14 +58,9 @@ function benchCount(count: number, folder: string): void {
   const orders = path.join(folder, String(count));
   write(count, orders);
   const out = path.join(folder, 'out.csv');
-  const sized = (jobs: number) => (): Took =>
-    run([bundle, 'backlog', orders, '--format', 'csv', '--jobs', String(jobs), '--out', out], folder);
-  const jobs = [1, ...(availableParallelism() > 1 ? [2] : [])];
+  const sized = (): Took => run([bundle, 'backlog', orders, '--format', 'csv', '--out', out], folder);
   const alone = (): Took => run(['tests/bench/parse-alone.cjs', orders], folder);
-  const [base, ...all] = quickest([alone, ...jobs.map(sized)], count > 2 * perFolder ? 2 : 5) as [
-    Took,
-    ...Took[],
-  ];
+  const [base, all] = quickest([alone, sized], count > 2 * perFolder ? 2 : 5) as [Took, Took];
   const row = (name: string, took: Took): void => {
     line([
       name,
@@ -79,9 +74,7 @@ function benchCount(count: number, folder: string): void {
   process.stdout.write(`\n${count} distinct orders\n`);
   line(['work', 's', 'orders/s', 'ratio', 'CPU s', 'peak MB']);
   row('read and parse with yaml alone', base);
-  all.forEach((took, i) => {
-    row(`backlog, ${jobs[i]} ${jobs[i] === 1 ? 'thread' : 'workers'}`, took);
-  });
+  row('backlog', all);
   rmSync(orders, { recursive: true });
 }
 

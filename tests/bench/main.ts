@@ -5,7 +5,7 @@ import { performance } from 'node:perf_hooks';
 import { parse } from 'yaml';
 import { askAbout } from '../../src/ask/ask.ts';
 import { sizeOrder } from '../../src/index.ts';
-import { readOrders, readOrdersLocated } from '../../src/order/read-orders.ts';
+import { readOrders } from '../../src/order/read-orders.ts';
 import { sizeScreen } from '../support/screens.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { benchBacklogs } from './backlog.ts';
@@ -93,8 +93,7 @@ function benchSizing(): void {
     { name: 'parse with the yaml package alone', call: () => parse(text) as unknown, aim: '1' },
     { name: 'size: facts, making, ranking', call: () => size().specs, aim: 'under 1000 us' },
     { name: 'size and ask what to measure', call: () => size().ask },
-    { name: 'read: quick way', call: () => readOrders(text, sample) },
-    { name: 'read: located way', call: () => readOrdersLocated(text, sample) },
+    { name: 'read, with the place of everything', call: () => readOrders(text, sample) },
     {
       name: 'size and print the screen',
       call: () => sizeScreen([{ ok: true, file: sample, advice: size() }], options),

@@ -89,7 +89,7 @@ async function inTurn(asked: readonly Asked[], jobs: number): Promise<Row[]> {
 }
 
 async function here({ name, tries, minutes, seed, guided }: Asked): Promise<Row> {
-  const target = await targets[name]?.make();
+  const target = targets[name]?.make();
   if (target === undefined) throw new Error(`there is no target ${name}`);
   const { before, end } = watch(fileFor(name, 'hung'));
   const until = minutes === undefined ? Infinity : Date.now() + minutes * 60_000;
@@ -138,7 +138,7 @@ async function replay(files: readonly string[]): Promise<number> {
   let code = 0;
   for (const file of files) {
     const { tried } = keptCase(fs.readFileSync(file, 'utf8'));
-    const target = await targets[tried.target]?.make();
+    const target = targets[tried.target]?.make();
     if (target === undefined) throw new Error(`${file}: there is no target ${tried.target}`);
     const bench = new Bench(target);
     const { why, took } = await bench.judge(tried);

@@ -30,7 +30,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   order: {
     why: 'Order is the one door: text becomes checked values here and nowhere else, so only it may parse YAML.',
     uses: ['units', 'sources'],
-    packages: ['zod', 'yaml', 'js-yaml'],
+    packages: ['zod', 'yaml'],
   },
   photo: {
     why: 'Photo turns clicks on a picture into lengths: it is handed what is known of the barrel and opens no picture.',

@@ -75,7 +75,6 @@ const starters = [
   'tests/support/recipes.ts',
   'tests/support/shells.ts', // no program of ours
   'tests/support/start.ts',
-  'tests/unit/backlog-held.test.ts', // processes that hold a file
   'tests/unit/machine-faults.test.ts',
 ];
 

@@ -1,4 +1,4 @@
-/** Backlogs for tests: many invented orders in a folder of their own, and what a program may do to itself while it works. */
+/** Backlogs for tests: many invented orders in a folder of their own, and a disk that gets full. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -31,41 +31,16 @@ export function writeOrders(folder: string, files: number): void {
   }
 }
 
-/**
- * A script to be loaded before the program that counts what it does to files it writes and, at the given count, ends the process by
- * kill -9: before the call, or after half of what was to be written.
- */
-export const killer = (count: number, half: boolean): string => `
-const fs = require('node:fs');
-if (require('node:worker_threads').isMainThread) {
-  let left = ${count};
-  const die = () => { process.kill(process.pid, 'SIGKILL'); for (;;); };
-  for (const name of ['openSync', 'writeSync', 'fsyncSync', 'renameSync', 'ftruncateSync', 'rmSync', 'closeSync']) {
-    const real = fs[name];
-    fs[name] = (...args) => {
-      if (name === 'openSync' && !/[wa]/.test(String(args[1]))) return real(...args);
-      if (--left === 0) {
-        if (name === 'writeSync' && ${half}) real(args[0], args[1], args[2] ?? 0, Math.ceil((args[1].length - (args[2] ?? 0)) / 2));
-        die();
-      }
-      return real(...args);
-    };
-  }
-}
-`;
-
-/** The same for a disk that takes only so many bytes in files and then says it is full. */
+/** A script to be loaded before the program: a disk that takes only so many bytes in files and then says it is full. */
 export const fullDisk = (room: number): string => `
 const fs = require('node:fs');
-if (require('node:worker_threads').isMainThread) {
-  let left = ${room};
-  const real = fs.writeSync;
-  fs.writeSync = (handle, bytes, from = 0, ...rest) => {
-    if (handle < 3) return real(handle, bytes, from, ...rest);
-    if (left <= 0) throw Object.assign(new Error('ENOSPC: no space left on device, write'), { code: 'ENOSPC', syscall: 'write' });
-    const done = real(handle, bytes, from, Math.min(left, bytes.length - from));
-    left -= done;
-    return done;
-  };
-}
+let left = ${room};
+const real = fs.writeSync;
+fs.writeSync = (handle, bytes, from = 0, ...rest) => {
+  if (handle < 3) return real(handle, bytes, from, ...rest);
+  if (left <= 0) throw Object.assign(new Error('ENOSPC: no space left on device, write'), { code: 'ENOSPC', syscall: 'write' });
+  const done = real(handle, bytes, from, Math.min(left, bytes.length - from));
+  left -= done;
+  return done;
+};
 `;

@@ -6,7 +6,6 @@ import { columnNames } from '../../src/backlog/columns.ts';
 import { progressFor, progressText, timeText } from '../../src/cli/backlog/progress.ts';
 import { newFolder, orderLine, writeOrders } from '../support/backlogs.ts';
 import { run } from '../support/run-cli.ts';
-import { start } from '../support/start.ts';
 
 let home = '';
 beforeAll(() => {
@@ -29,15 +28,12 @@ describe('the command line', () => {
     [['--columns', 'oder'], 'there is no column called "oder"\nDid you mean order?'],
     [['--columns', 'order,,file'], '--columns has an empty name'],
     [['--columns', 'order,order'], '--columns has "order" twice'],
-    [['--resume'], '--resume goes with --out FILE'],
     [['--out', 'x', '--errors', 'x'], '--errors would write over x'],
     [['--out', 'z.jsonl'], '--out would write over z.jsonl, which is read'],
     [['--out', 'to-z.csv'], '--out would write over z.jsonl, which is read'],
     [['--errors', 'to-z.csv'], '--errors would write over z.jsonl'],
     [['--out', 'to-order.csv'], '--out would write over to-order.csv, which holds an order'],
     [['--out', 'x.csv', '--errors', 'here/x.csv'], '--errors would write over x.csv'],
-    [['--out', 'x.csv', '--errors', 'x.csv.unfinished'], '--errors would write over x.csv.unfinished'],
-    [['--jobs', '0'], '--jobs takes a whole number from 1 to 64'],
     [['-', '-'], 'standard input can be named only once'],
     [['--format', 'jsonl'], '--format takes table, csv, json, ndjson or markdown'],
   ])('%j is refused', async (more, words) => {
@@ -59,12 +55,6 @@ describe('the command line', () => {
     const { code, stdout } = await run(['backlog', '--columns', 'help']);
     expect(code).toBe(0);
     for (const name of columnNames) expect(stdout).toMatch(new RegExp(`^${name} `, 'm'));
-  });
-
-  test('the word by which the program starts its workers is no command', async () => {
-    const { code, stderr } = await start(['--as-worker-of-backlog']);
-    expect(code).toBe(2);
-    expect(stderr).toContain('unknown option');
   });
 });
 

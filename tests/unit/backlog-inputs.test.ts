@@ -3,7 +3,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { slicesOf } from '../../src/cli/backlog/pieces.ts';
+import { piecesOf } from '../../src/cli/backlog/pieces.ts';
 import { newFolder, orderLine, orderText } from '../support/backlogs.ts';
 import { run } from '../support/run-cli.ts';
 
@@ -135,7 +135,7 @@ test('what the run itself writes is not read, even inside the folder', async () 
   expect(ran.stderr).toBe('wrote own/out.json\n1 order: 1 sized, 0 tight, 0 none fits, 0 faulty.\n');
 });
 
-test('a pattern does not bring in the journal of the run', async () => {
+test('a pattern does not bring in what the run writes', async () => {
   put('star/1.yaml', orderText(1));
   const ran = await run(['backlog', 'star/*', '--out', 'star/out.csv'], { cwd: home });
   expect([ran.code, ran.stderr]).toEqual([
@@ -152,7 +152,7 @@ describe('a long stream', () => {
       : orderText(i),
   ).join('---\n');
 
-  test('of YAML gives the rows of the file: numbers of documents and lines run through all slices', async () => {
+  test('of YAML gives the rows of the file: numbers of documents and lines run through all of it', async () => {
     put('long.yaml', yaml);
     const file = await rowsOf(['long.yaml']);
     const piped = await rowsOf(['-'], yaml);
@@ -202,7 +202,7 @@ describe('a long stream', () => {
   });
 });
 
-test('slices are the same however the bytes arrive, and together they are all of it', async () => {
+test('pieces are the same however the bytes arrive, and together they are all of it', async () => {
   const bits = fc.constantFrom(
     '---\n',
     '--- ',
@@ -222,23 +222,23 @@ test('slices are the same however the bytes arrive, and together they are all of
       async (all, sizes) => {
         const bytes = Buffer.from(all.join(''));
         const cut = async (each: readonly number[]) => {
-          const slices: { text: string; lines: number }[] = [];
-          for await (const { bytes: part, lines } of slicesOf(inParts(bytes, each), false))
-            slices.push({ text: part.toString(), lines });
-          return slices;
+          const pieces: { text: string; lines: number }[] = [];
+          for await (const { bytes: part, lines } of piecesOf(inParts(bytes, each), false))
+            pieces.push({ text: part.toString(), lines });
+          return pieces;
         };
-        const slices = await cut(sizes);
-        expect(slices).toEqual(await cut([bytes.length + 1]));
+        const pieces = await cut(sizes);
+        expect(pieces).toEqual(await cut([bytes.length + 1]));
         const text = bytes.toString();
-        for (const slice of slices) {
+        for (const piece of pieces) {
           const at =
-            slice.text === ''
+            piece.text === ''
               ? 0
-              : text.split('\n').slice(0, slice.lines).join('\n').length + (slice.lines > 0 ? 1 : 0);
-          expect(text.startsWith(slice.text, at)).toBe(true);
+              : text.split('\n').slice(0, piece.lines).join('\n').length + (piece.lines > 0 ? 1 : 0);
+          expect(text.startsWith(piece.text, at)).toBe(true);
         }
         const said = (part: string): string[] => part.split('\n').filter((line) => /^[ok]/.test(line));
-        expect(slices.flatMap((slice) => said(slice.text))).toEqual(said(text));
+        expect(pieces.flatMap((piece) => said(piece.text))).toEqual(said(text));
       },
     ),
     { numRuns: 200 },

@@ -1,36 +1,16 @@
-/** Ctrl-C and the like: asks the run to stop after what is under way, instead of ending it in the middle. */
+/** Ctrl-C and the like: what was begun is cleared away, and the program ends at once. */
+import { exit } from '../fault.ts';
 
 const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
-/** Listens for signals until it is told to stop listening. */
-export class Interrupt {
-  requested = false;
-  #wake: (() => void) | undefined;
-  readonly #heard = (): void => {
-    this.requested = true;
-    this.#wake?.();
-    this.release(); // the second time ends the program at once
+/** Does that before a signal ends the program, until the returned function is called. */
+export function beforeStop(clear: () => void): () => void {
+  const stop = (): void => {
+    clear();
+    process.exit(exit.stopped);
   };
-
-  /** Begins to listen. */
-  listen(): void {
-    for (const signal of signals) process.on(signal, this.#heard);
-  }
-
-  /** Back to what the system does by itself. */
-  release(): void {
-    for (const signal of signals) process.off(signal, this.#heard);
-  }
-
-  /** What is awaited, or undefined as soon as somebody says stop. */
-  async orStop<T>(awaited: Promise<T>): Promise<T | undefined> {
-    if (this.requested) return undefined;
-    // Not Promise.race: against a promise that lives long, it would keep everything that ever ran.
-    return new Promise((resolve, reject) => {
-      this.#wake = () => {
-        resolve(undefined);
-      };
-      awaited.then(resolve, reject);
-    });
-  }
+  for (const signal of signals) process.on(signal, stop);
+  return () => {
+    for (const signal of signals) process.off(signal, stop);
+  };
 }

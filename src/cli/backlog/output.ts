@@ -2,7 +2,6 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { writeHandle } from '../files.ts';
-import { syncFolder } from './journal-file.ts';
 
 export interface Output {
   readonly write: (text: string) => void;
@@ -21,25 +20,13 @@ export const toStream = (write: (text: string) => void): Output => ({
   drop: () => undefined,
 });
 
-/**
- * Whether a name is that of a plain file, or of none yet; pipes and devices are written into as they are. What cannot be looked at
- * counts as one: writing it will say why.
- */
-export function isPlain(file: string): boolean {
-  try {
-    return fs.statSync(file, { throwIfNoEntry: false })?.isFile() ?? true;
-  } catch {
-    return true;
-  }
-}
-
 /** A file, absolute; an older one stays until the new one is whole. Throws the system's error, also later. */
 export function toFile(file: string): Output {
   const old = fs.statSync(file, { throwIfNoEntry: false });
   if (old !== undefined && !old.isFile()) return toDevice(file);
   const target = old === undefined ? file : fs.realpathSync(file);
   if (old !== undefined) fs.accessSync(target, fs.constants.W_OK);
-  const beside = path.join(path.dirname(target), `.${path.basename(target)}.part`);
+  const beside = path.join(path.dirname(target), `.${path.basename(target)}.${String(process.pid)}.part`);
   const handle = fs.openSync(beside, 'w', (old?.mode ?? 0o666) & 0o777);
   const close = onceClosing(handle);
   return {
@@ -77,4 +64,15 @@ function onceClosing(handle: number): () => void {
     if (open) fs.closeSync(handle);
     open = false;
   };
+}
+
+/** A file is in place for good only when its folder is on the disk too. */
+function syncFolder(file: string): void {
+  try {
+    const folder = fs.openSync(path.dirname(file), 'r');
+    fs.fsyncSync(folder);
+    fs.closeSync(folder);
+  } catch {
+    // Not every system lets a folder be opened.
+  }
 }

@@ -15,7 +15,7 @@ interface Asked {
   readonly out?: string;
 }
 
-/** How rows are to be printed, as plain data: a worker is told so, too. */
+/** How rows are to be printed. */
 export interface Look {
   readonly format: BacklogFormat;
   /** Undefined for those that the format shows when nobody chooses. */

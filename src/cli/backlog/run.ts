@@ -1,90 +1,52 @@
-/** A whole backlog: what was named is read, done on as many cores as pay, and written in the order of the input. */
-import type { Collector } from './collect.ts';
-import type { Interrupt } from './interrupt.ts';
-import type { JournalFile } from './journal-file.ts';
-import { alone, bundlePath, mostJobs, workers, type Pool } from './pool.ts';
-import { batchesOf, type Task } from './units.ts';
-import type { WorkBy } from './work.ts';
+/** The loop of a backlog: one order in, one row out. */
+import type { Row } from '../../backlog/row.ts';
+import type { Shop } from '../../order/types.ts';
+import type { CliIo } from '../io.ts';
+import type { Source } from '../sources.ts';
+import { systemWords } from '../system-error.ts';
+import { partsOf } from './parts.ts';
+import { piecesOf } from './pieces.ts';
+import { rowsOf, unreadableRow } from './rows.ts';
 
-/**
- * Below this many orders starting workers takes longer than they save: each has to be warmed up. Measured on two cores:
- * at 10 000 orders two workers took 0.93 of the time of one thread, at 40 000 they took 0.74.
- */
-const PAYS = 6000;
-
-export interface Plan {
-  readonly by: WorkBy;
-  /** Workers asked for; undefined when the program may choose. */
-  readonly jobs: number | undefined;
-  readonly cores: number;
-  readonly journal: JournalFile | undefined;
-  readonly interrupt: Interrupt;
-  readonly collector: Collector;
-  readonly after: () => void;
+interface Around {
+  readonly shop: Shop;
+  readonly io: CliIo;
+  /** Told of the bytes of every piece that has been read. */
+  readonly took: (bytes: number) => void;
 }
 
-/** Does all tasks; false when it was stopped before the end. Errors: those of reading, writing and workers. */
-export async function doAll(tasks: AsyncGenerator<Task>, plan: Plan): Promise<boolean> {
-  const { interrupt, collector, journal } = plan;
-  const ahead: { batch: Task[]; done: ReturnType<Pool['run']> }[] = [];
-  const batches = batchesOf(withKnown(tasks, journal));
-  const { pool, started } = await poolFor(batches, plan);
-  const finishOne = async (): Promise<void> => {
-    const first = ahead.shift();
-    if (first === undefined) return;
-    collector.take(first.batch, await first.done);
-    plan.after();
-  };
+/** Rows of all sources, in the order of the input. */
+export async function* rowsOfAll(sources: readonly Source[], around: Around): AsyncGenerator<Row> {
+  for (const source of sources) {
+    for await (const row of rowsIn(source, around)) {
+      yield row;
+      await new Promise(setImmediate); // a moment for Ctrl-C
+    }
+  }
+}
+
+const linesByName = /\.(?:ndjson|jsonl)$/i;
+
+/** A source that cannot be read, or not to its end, has a row that says so. */
+async function* rowsIn(source: Source, { shop, io, took }: Around): AsyncGenerator<Row> {
+  const { label: file, path = '', fault } = source;
+  let document = 1;
+  if (fault !== undefined) {
+    yield unreadableRow(fault, { file, document, line: 1 });
+    return;
+  }
   try {
-    for (const batch of started) {
-      ahead.push({ batch, done: begin(pool, batch) });
-      if (ahead.length >= pool.ahead) await finishOne();
+    const byLine = linesByName.test(path) ? true : undefined;
+    for await (const piece of piecesOf(partsOf(source, io), byLine)) {
+      took(piece.bytes.length);
+      for (const row of rowsOf(piece, { file, document }, shop)) {
+        yield row;
+        document += 1;
+      }
     }
-    for (;;) {
-      const next = await interrupt.orStop(batches.next());
-      if (next === undefined || next.done === true) break;
-      ahead.push({ batch: next.value, done: begin(pool, next.value) });
-      if (ahead.length >= pool.ahead) await finishOne();
-    }
-    // What is under way is finished even after a stop: it takes a moment, and nothing done is lost.
-    while (ahead.length > 0) await finishOne();
-    return !interrupt.requested;
-  } finally {
-    pool.end();
+  } catch (error) {
+    const why = systemWords(error);
+    if (why === undefined) throw error;
+    yield unreadableRow(why, { file, document, line: 1 });
   }
-}
-
-function begin(pool: Pool, batch: readonly Task[]): ReturnType<Pool['run']> {
-  const done = pool.run(batch.map(({ unit }) => unit));
-  done.catch(() => undefined); // it is heard when its turn comes
-  return done;
-}
-
-async function* withKnown(
-  tasks: AsyncGenerator<Task>,
-  journal: JournalFile | undefined,
-): AsyncGenerator<Task> {
-  for await (const task of tasks) {
-    const known = journal?.hashOf(task.unit.id);
-    yield known === undefined ? task : { ...task, unit: { ...task.unit, known } };
-  }
-}
-
-/** Looks at the first batches to see whether there is work for several. */
-async function poolFor(
-  batches: AsyncGenerator<Task[]>,
-  { by, jobs, cores, interrupt, journal }: Plan,
-): Promise<{ pool: Pool; started: Task[][] }> {
-  const program = bundlePath();
-  const team = jobs ?? Math.min(cores, mostJobs(journal?.found.finished ?? 0));
-  const started: Task[][] = [];
-  if (program === undefined || team === 1) return { pool: await alone(by), started };
-  let weight = 0;
-  while (jobs === undefined && weight < PAYS) {
-    const next = await interrupt.orStop(batches.next());
-    if (next === undefined || next.done === true) return { pool: await alone(by), started };
-    started.push(next.value);
-    weight += next.value.reduce((sum, task) => sum + task.weight, 0);
-  }
-  return { pool: workers(program, team, by), started };
 }

@@ -1,6 +1,6 @@
-/** `backlog`: many orders in one go, one row an order, to be cut short and taken up again without loss. */
+/** `backlog`: many orders in one go, one row an order. */
 import { Option, type Command } from 'commander';
-import { word, outOption, shopOption, unitsOption, whole } from '../options.ts';
+import { word, outOption, shopOption, unitsOption } from '../options.ts';
 import { backlogFormats as formats } from '../backlog/formats.ts';
 import type { BacklogOptions } from '../backlog/start.ts';
 import { exit, type ExitCode } from '../fault.ts';
@@ -17,15 +17,12 @@ Paths are files, folders (all files in them that end in .yaml, .yml, .json,
 input: YAML documents, or one JSON order a line. Rows stand in the order of the
 input, folders by name.
 
-With --out, what is finished is kept in FILE.unfinished until all of it is.
-After Ctrl-C, a power cut or a full disk give the same command with --resume:
-what is finished is not done again, unless the order, the shop or the program
-has changed.
+A row is printed as soon as its order is read. With --out, a file that was there
+stays as it is until all rows are; a run that is stopped leaves nothing else.
 
 Examples:
   cinchwright backlog orders/
   cinchwright backlog orders/ --format csv --out sizes.csv --errors faults.csv
-  cinchwright backlog orders/ --format csv --out sizes.csv --resume
   cinchwright backlog orders/ --columns order,verdict,style,strands,chance
   cinchwright backlog - --format ndjson < orders.ndjson
   cinchwright backlog --columns help`;
@@ -47,10 +44,6 @@ export function addBacklog(program: Command, session: Session): void {
     .addOption(shopOption())
     .addOption(outOption())
     .option('--errors <file>', 'write all faults to a CSV table, to send back')
-    .option('--resume', 'go on with a run that was cut short')
-    .addOption(
-      new Option('--jobs <n>', 'workers (default: as many as pay)').argParser(whole('--jobs', 1, 64)),
-    )
     .addHelpText('after', examples)
     .action(async (names: string[], _: unknown, command: Command) => {
       session.code = await run(names, command.optsWithGlobals(), session);

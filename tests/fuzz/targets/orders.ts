@@ -1,9 +1,7 @@
 /** Order files: YAML and JSON, one document or many, an order a line; what is good goes through every printer. */
-import { isDeepStrictEqual } from 'node:util';
 import { textOf } from '../../../src/cli/text-file.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
-import { quickOrders } from '../../../src/order/quick-orders.ts';
-import { readOrders, readOrdersLocated } from '../../../src/order/read-orders.ts';
+import { readOrders } from '../../../src/order/read-orders.ts';
 import { pick } from '../../support/backlog/draw.ts';
 import { damaged } from '../damage/damage.ts';
 import { documentsOf, lexiconOf } from '../damage/tree.ts';
@@ -47,7 +45,7 @@ export const slowLines: readonly (readonly string[])[] = [
   ['draw', file, '--format', 'png'],
 ];
 
-/** An order file through both readers, which must agree, with every fault in its place. */
+/** An order file through the door, with every fault in its place. */
 function lookAtOrders(input: Buffer): Standing {
   const read = textOf(input);
   if (!read.ok) {
@@ -58,13 +56,6 @@ function lookAtOrders(input: Buffer): Standing {
     return 'faulty';
   }
   const entries = readOrders(read.text, file);
-  const located = readOrdersLocated(read.text, file);
-  hold(isDeepStrictEqual(entries, located), () => 'the quick and the located reader do not agree');
-  const quick = quickOrders(read.text, file);
-  hold(
-    quick === undefined || isDeepStrictEqual(quick, located),
-    () => 'quick orders do not agree with the located ones',
-  );
   hold(entries.length > 0, () => 'no entry at all');
   for (const entry of entries) if (!entry.ok) holdProblems(entry.problems, file, read.text);
   return entries.some(({ ok }) => ok) ? 'good' : 'faulty';

@@ -92,11 +92,10 @@ const valuesOf: Readonly<Record<string, readonly string[]>> = {
   picture: ['photos/juniper-side.jpg', 'o.yaml', 'gone.jpg'],
 };
 
-/** How much work a run may ask for: more is only slow, and workers are other processes. */
+/** How much work a run may ask for: more is only slow. */
 const bounded: Readonly<Record<string, readonly string[]>> = {
   '--draws': ['4', '4', '5', '0', '-1', 'x'],
   '--simulate': ['100', '100', '0', 'x'],
-  '--jobs': ['1', '0', '-1', 'x', '1000'],
 };
 
 function valueFor({ long, flags, parseArg }: Option, chance: Random): string {
@@ -121,10 +120,7 @@ function optionWords(option: Option, chance: Random): string[] {
   return happens(chance, 0.3) ? [`${name}=${value}`] : [name, value];
 }
 
-/**
- * Words as a shell can hand them over: no zero byte; and none that leads out of the folder of the run. Of the worker's own word no use is
- * made: it starts the program in another way, which asks for a parent.
- */
+/** Words as a shell can hand them over: no zero byte; and none that leads out of the folder of the run. */
 const handed = (word: string): string =>
   word
     .replaceAll('\0', '')

@@ -3,7 +3,8 @@ import { mostDraws } from '../../../src/cli/commands/size.ts';
 import { drawnLimits } from '../../../src/cli/draw/photo-pixels.ts';
 import { pictureLimits } from '../../../src/cli/photo/picture.ts';
 import { mostBytes } from '../../../src/cli/text-file.ts';
-import { deepest, mostBrackets } from '../../../src/order/bottomless.ts';
+import { deepest, mostLetters, mostMarks } from '../../../src/order/refused.ts';
+import { mostOrders } from '../../../src/order/read-orders.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
 import { mostProblems } from '../../../src/order/load.ts';
 import { longestFound } from '../../../src/order/problem.ts';
@@ -18,7 +19,7 @@ export function limits(): string {
   const { properties } = orderJsonSchema() as { properties: Record<string, { maxLength?: number }> };
   const most = (key: string): string => String(properties[key]?.maxLength);
   return list([
-    `a file read whole: ${megabytes(mostBytes)}; of a file, ${String(mostNodes)} values, ${String(deepest)} deep, ${String(mostBrackets)} open brackets`,
+    `a file read whole: ${megabytes(mostBytes)}, ${String(mostOrders)} orders; of an order, ${String(mostLetters)} letters, ${String(mostMarks)} line ends, commas and brackets, ${String(mostNodes)} values, ${String(deepest)} deep`,
     `errors told of a file: ${String(mostProblems)}, quoting ${String(longestFound)} characters`,
     `a name or other text: ${most('order')} characters on one line; notes: ${most('notes')}`,
     `a picture: ${megabytes(pictureLimits.bytes)} and ${millions(pictureLimits.pixels)} pixels; to draw on, ${millions(drawnLimits.pixels)}`,

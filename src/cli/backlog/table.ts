@@ -1,0 +1,60 @@
+/** Rows as they come go into the output, faults into their own table, and both into the sum of it all. */
+import { FirstPlaces } from '../../backlog/first-places.ts';
+import type { Row } from '../../backlog/row.ts';
+import { count, newSummary, total, type Summary } from '../../backlog/summary.ts';
+import type { BacklogPrinter } from '../../report/backlog-cells.ts';
+import { errorRows, errorsHead } from '../../report/backlog-words.ts';
+import type { Output } from './output.ts';
+
+export interface Ends {
+  readonly printer: BacklogPrinter;
+  readonly output: Output;
+  readonly errors: Output | undefined;
+}
+
+/** A table that is written row by row. Throws the system's error when something cannot be written. */
+export class Table {
+  readonly summary: Summary = newSummary();
+  readonly #ends: Ends;
+  readonly #first = new FirstPlaces();
+
+  constructor(ends: Ends) {
+    this.#ends = ends;
+  }
+
+  /** What stands above the rows. */
+  begin(): void {
+    const { printer, output, errors } = this.#ends;
+    output.write(printer.head);
+    errors?.write(errorsHead());
+  }
+
+  /** Orders so far. */
+  get orders(): number {
+    return total(this.summary);
+  }
+
+  add(row: Row): void {
+    const { printer, output, errors } = this.#ends;
+    const earlier = this.#first.of(row.cells);
+    const cells = earlier === undefined ? row.cells : { ...row.cells, 'same-number-as': earlier };
+    output.write((this.orders > 0 ? printer.between : printer.before) + printer.row(cells));
+    errors?.write(errorRows(row));
+    count(this.summary, cells);
+  }
+
+  /** All rows are there: puts the files in place. */
+  finish(): void {
+    const { printer, output, errors } = this.#ends;
+    const { orders } = this.summary;
+    output.write(printer.foot(orders.sized + orders.tight > 0, this.orders > 0));
+    errors?.finish();
+    output.finish();
+  }
+
+  /** It will not be whole: leaves the files that were there as they are, and nothing else behind. */
+  drop(): void {
+    this.#ends.output.drop();
+    this.#ends.errors?.drop();
+  }
+}
