@@ -30,7 +30,12 @@ export function planCuts(task: CuttingTask): CuttingPlan {
   const gap = plans.reduce((sum, { score: { bought, opened } }) => {
     return sum + Math.max(0, bought.value + opened.value - bought.bound - opened.bound);
   }, 0);
-  return { materials: plans, proven: plans.every(({ proven }) => proven), gap, stepsUsed: (task.steps ?? usualSteps) - steps };
+  return {
+    materials: plans,
+    proven: plans.every(({ proven }) => proven),
+    gap,
+    stepsUsed: (task.steps ?? usualSteps) - steps,
+  };
 }
 
 /** A layout, and what no plan as good as it can be below in each of its costs. */
@@ -46,29 +51,24 @@ function planOf(material: Material, steps: number): Work {
   const search = new Search(material, fills);
   const all = { short: material.pieces.length, bought: material.pieces.length };
   let layout = firstLayout(material, coverBounds(material, fills, all).short);
+  let limits: Cost = { short: Infinity, bought: Infinity, opened: Infinity, waste: Infinity };
   const bounds = { short: 0, bought: 0, opened: 0, waste: 0 };
-  const limits = { short: Infinity, bought: Infinity, opened: Infinity, waste: Infinity };
   let left = steps;
   for (const part of ['short', 'bought', 'opened', 'waste'] as const) {
+    const value = (): number => costOf(material, layout)[part];
+    // Waste is nothing, or something: between the two no number is worth asking for.
     if (part !== 'waste') bounds[part] = coverBounds(material, fills, costOf(material, layout))[part];
-    let ascending = true;
-    let value = costOf(material, layout)[part];
-    let open = true;
-    while (bounds[part] < value && open) {
-      const tried = ascending ? bounds[part] : value - 1;
+    let next = bounds[part];
+    while (bounds[part] < value()) {
       const share = Math.floor(left / 2);
-      const found = search.within({ ...limits, [part]: tried }, share);
-      left -= share - Math.max(0, search.left);
-      if (found === 'none' && tried === value - 1) bounds[part] = value;
-      else if (found === 'none' && part !== 'waste') bounds[part] = tried + 1;
-      else if (found === 'none') ascending = false;
-      else if (found !== 'spent') {
-        layout = found;
-        value = costOf(material, layout)[part];
-      } else if (ascending && tried < value - 1) ascending = false;
-      else open = false;
+      const found = search.within({ ...limits, [part]: next }, share);
+      left -= share - search.left;
+      if (typeof found === 'object') layout = found;
+      else if (found === 'none' && (part !== 'waste' || next === value() - 1)) bounds[part] = next + 1;
+      else if (next === value() - 1) break;
+      next = typeof found === 'object' || found === 'spent' || part === 'waste' ? value() - 1 : bounds[part];
     }
-    limits[part] = value;
+    limits = { ...limits, [part]: value() };
   }
   return { layout, bounds, used: steps - left };
 }

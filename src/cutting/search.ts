@@ -1,27 +1,8 @@
 /** Looks for a layout within limits, put-up after put-up: finds one, or shows that there is none. */
 import { pick, upTo } from '../units/pick.ts';
+import { groupsOf, stocksOf, type Group, type Stock } from './alike.ts';
 import { wasteOf, type Cost, type Layout } from './layout.ts';
-import { totalOf, type Material } from './material.ts';
-import type { Origin } from './types.ts';
-
-/** Pieces that are alike: of one length, and of one order if that one has several. */
-interface Group {
-  readonly length: number;
-  /** Of an order of several pieces its batch, else -1: pieces that can be changed for each other. */
-  readonly batch: number;
-  readonly pieces: readonly number[];
-}
-
-/** Put-ups that are alike: of one origin and length, and of one lot where lots matter. */
-interface Stock {
-  readonly origin: Origin;
-  readonly length: number;
-  /** The most that any set of pieces takes of it. */
-  readonly fill: number;
-  readonly lot: number;
-  /** Places in `Material.kinds`, each as often as there are put-ups. */
-  readonly kinds: readonly number[];
-}
+import type { Material } from './material.ts';
 
 /** What a put-up is cut into: how many of which group, what is left. */
 interface Filling {
@@ -30,10 +11,10 @@ interface Filling {
   readonly free: number;
 }
 
-/** Of one put-up not more ways to cut it are tried: with so many pieces not all layouts can be. */
+/** Ways to cut one put-up that are looked at in the first round. */
 const fewFillings = 200;
 
-type Found = Layout | 'none' | 'spent';
+export type Found = Layout | 'none' | 'spent';
 
 /** A material in groups and stocks, ready to be searched. */
 export class Search {
@@ -42,15 +23,23 @@ export class Search {
   private readonly stocks: readonly Stock[];
   private limits: Cost = { short: 0, bought: 0, opened: 0, waste: 0 };
   private steps = 0;
+  /** Pieces of each group that are still to be cut. */
   private open: number[] = [];
+  /** Put-ups of each stock that nothing is cut from. */
   private stockLeft: number[] = [];
+  /** The lot each batch is cut from, -1 for none yet. */
   private lotOf: number[] = [];
   private cut: Filling[] = [];
   private now = { short: 0, bought: 0, opened: 0, waste: 0 };
+  /** Whether all orders of one piece that are left have to be cut. */
   private keeps = false;
+  /** Whether nothing was left out so far. */
   private whole = true;
+  /** How often the search may still take another than the fullest way: the second counts once, the third twice. */
   private turns = 0;
+  /** Ways to cut one put-up that are looked at. */
   private many = 0;
+  /** States nothing comes of, with the least waste with which that was seen. */
   private readonly dead = new Map<string, number>();
 
   constructor(material: Material, fills: readonly number[]) {
@@ -63,7 +52,7 @@ export class Search {
   within(limits: Cost, steps: number): Found {
     this.limits = limits;
     this.steps = steps;
-    // First few ways to go on from every layout begun, then more of them: a bad beginning is left soon.
+    // The fullest way everywhere; then another one at few places, at more places, at last all ways: a bad beginning is left soon.
     for (const turns of [0, 1, 2, 4, 8, 16, Infinity]) {
       this.begin();
       this.turns = turns;
@@ -88,7 +77,7 @@ export class Search {
 
   /** Steps not used. */
   get left(): number {
-    return this.steps;
+    return Math.max(0, this.steps);
   }
 
   /** Whether waste counts; if it does not, fuller put-ups are never worse and the longest pieces stay short first. */
@@ -96,6 +85,7 @@ export class Search {
     return this.limits.waste < Infinity;
   }
 
+  /** Goes on from the layout as it stands, with the longest piece that is left. */
   private next(): boolean {
     if ((this.steps -= 20 + this.groups.length) <= 0) {
       this.whole = false;
@@ -105,12 +95,13 @@ export class Search {
     if (leader < 0) return true;
     const lack = this.lack();
     if (lack === 'hopeless') return false;
-    const key = `${this.open.join()} ${this.stockLeft.join()} ${this.lotOf.join()} ${this.now.short}${this.keeps ? 'k' : ''} ${this.turns}`;
+    const { now, keeps, turns } = this;
+    const key = [this.open, this.stockLeft, this.lotOf, now.short, Number(keeps), turns].join(' ');
     const before = this.dead.get(key);
-    if (before !== undefined && before <= this.now.waste) return false;
+    if (before !== undefined && before <= now.waste) return false;
     const found =
       lack === 'some' ? this.leave(leader) || this.place(leader) : this.place(leader) || this.leave(leader);
-    if (!found && this.steps > 0) this.dead.set(key, this.now.waste);
+    if (!found && this.steps > 0) this.dead.set(key, now.waste);
     return found;
   }
 
@@ -140,7 +131,9 @@ export class Search {
     const { batch } = pick(this.groups, leader);
     const single = batch < 0;
     if (single ? this.keeps : pick(this.lotOf, batch) >= 0) return false;
-    const gone = single ? [[leader, 1] as const] : this.groups.flatMap((group, g) => (group.batch === batch ? [[g, group.pieces.length] as const] : []));
+    const gone = single
+      ? [[leader, 1] as const]
+      : this.groups.flatMap((group, g) => (group.batch === batch ? [[g, group.pieces.length] as const] : []));
     const count = gone.reduce((sum, [, each]) => sum + each, 0);
     if (this.now.short + count > this.limits.short) return false;
     for (const [g, each] of gone) this.open[g] = pick(this.open, g) - each;
@@ -161,9 +154,10 @@ export class Search {
     fillings.sort((a, b) => this.waste(a) - this.waste(b) || this.lost(a) - this.lost(b));
     if (fillings.length > this.turns + 1) this.whole = false;
     const found = fillings.slice(0, this.turns + 1).some((filling, i) => {
-      if (i > 0 && this.turns < Infinity) this.turns -= i;
+      const { turns } = this;
+      this.turns -= i;
       const done = this.cutFrom(filling);
-      if (i > 0 && this.turns < Infinity) this.turns += i;
+      this.turns = turns;
       return done;
     });
     this.keeps = keeps;
@@ -180,8 +174,9 @@ export class Search {
     return this.counts ? wasteOf(free, this.material.usable) : 0;
   }
 
+  /** Cuts a put-up, goes on, and takes it back if nothing comes of it. */
   private cutFrom(filling: Filling): boolean {
-    const { stock, counts, free } = filling;
+    const { stock, counts } = filling;
     const { origin, lot } = pick(this.stocks, stock);
     const waste = this.waste(filling);
     if (this.now.waste + waste > this.limits.waste) return false;
@@ -210,6 +205,7 @@ export class Search {
     return false;
   }
 
+  /** The ways to cut a put-up with one piece of the leader's group in it. */
   private fillings(leader: number, stock: number): Filling[] {
     const { origin, length, lot, fill } = pick(this.stocks, stock);
     const { limits, now } = this;
@@ -235,10 +231,17 @@ export class Search {
         if (free === length - fill) perfect++;
         this.steps -= this.groups.length;
         if (this.counts || !this.dominated(chosen, free, { fits, leader }))
-          found.push({ stock, free, counts: chosen.flatMap((count, i) => (count > 0 ? [[i, count] as const] : [])) });
+          found.push({
+            stock,
+            free,
+            counts: chosen.flatMap((count, i) => (count > 0 ? [[i, count] as const] : [])),
+          });
         return;
       }
-      if (free < pick(this.groups, this.groups.length - 1).length) { from(this.groups.length, free); return; }
+      if (free < pick(this.groups, this.groups.length - 1).length) {
+        from(this.groups.length, free);
+        return;
+      }
       const most = fits[g] === true ? Math.min(pick(this.open, g), Math.floor(free / group.length)) : 0;
       for (let count = most; count >= (g === leader ? 1 : 0); count--) {
         chosen[g] = count;
@@ -272,7 +275,6 @@ export class Search {
   private layout(): Layout {
     const rest = this.groups.map(({ pieces }) => [...pieces]);
     const kinds = this.stocks.map((stock) => [...stock.kinds]);
-    // Of a group the last pieces are cut first... all of them are alike.
     const spools = this.cut.map(({ stock, counts, free }) => ({
       kind: pick(kinds, stock).shift() ?? 0,
       pieces: counts.flatMap(([g, count]) => pick(rest, g).splice(0, count)),
@@ -282,29 +284,3 @@ export class Search {
     return { spools, short: short.sort((a, b) => a - b) };
   }
 }
-
-function groupsOf({ pieces, batches, batchOf }: Material): Group[] {
-  const groups = new Map<string, { length: number; batch: number; pieces: number[] }>();
-  pieces.forEach(({ length }, piece) => {
-    const own = pick(batchOf, piece);
-    const batch = pick(batches, own).pieces.length > 1 ? own : -1;
-    const group = groups.get(`${length} ${batch}`) ?? { length, batch, pieces: [] };
-    group.pieces.push(piece);
-    groups.set(`${length} ${batch}`, group);
-  });
-  return [...groups.values()];
-}
-
-function stocksOf({ kinds, batches, pieces }: Material, fills: readonly number[]): Stock[] {
-  const lotsMatter = batches.some((batch) => batch.pieces.length > 1);
-  const stocks = new Map<string, { origin: Origin; length: number; fill: number; lot: number; kinds: number[] }>();
-  kinds.forEach(({ origin, length, lotNumber, count }, kind) => {
-    const lot = lotsMatter ? lotNumber : 0;
-    const key = `${origin} ${length} ${lot}`;
-    const stock = stocks.get(key) ?? { origin, length, fill: pick(fills, kind), lot, kinds: [] };
-    for (let i = 0; i < Math.min(count, pieces.length) && stock.kinds.length < pieces.length; i++) stock.kinds.push(kind);
-    stocks.set(key, stock);
-  });
-  return [...stocks.values()];
-}
-void totalOf;

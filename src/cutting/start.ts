@@ -102,7 +102,9 @@ function begin(
 ): Spool | undefined {
   const fitting = upTo(kinds.length).filter((kind) => {
     const { lotNumber, length: whole, count } = pick(kinds, kind);
-    return lotNumber === lot && whole >= length && spools.filter((spool) => spool.kind === kind).length < count;
+    return (
+      lotNumber === lot && whole >= length && spools.filter((spool) => spool.kind === kind).length < count
+    );
   });
   // Kinds are sorted: remnants before shelf before bought, each longest first.
   const kind = fitting.filter((each) => pick(kinds, each).origin === 'remnant').at(-1) ?? fitting[0];

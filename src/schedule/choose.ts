@@ -34,7 +34,10 @@ export function choose({ benches }: Shop, works: readonly Work[]): Choice {
   const start = { late: 0, ends: benches.map(() => 0), bench: -1, before: undefined };
   const quick = quickly(task, start);
   const bound = leastLate(task, start, 0);
-  const tried = quick.late > bound && works.length <= mostTried ? tryAll(task, start, quick) : { best: quick, all: false };
+  const tried =
+    quick.late > bound && works.length <= mostTried
+      ? tryAll(task, start, quick)
+      : { best: quick, all: false };
   const path: number[] = [];
   for (let state = tried.best; state.before !== undefined; state = state.before) path.unshift(state.bench);
   const of = (bench: number): Work[] => works.filter((_, i) => path[i] === bench);
