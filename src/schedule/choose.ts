@@ -22,6 +22,8 @@ const mostLooks = 20_000_000;
 interface State {
   readonly late: number;
   readonly ends: readonly number[];
+  /** Days until those on time are done, added up: of two benches the one that is done first is taken. */
+  readonly days: number;
   /** Where the last of them went, -1 to the late ones. */
   readonly bench: number;
   readonly before: State | undefined;
@@ -30,8 +32,8 @@ interface State {
 /** Jobs with a due day, sorted by it. A bench that does its jobs in that order is on time if it can be at all. */
 export function choose({ benches }: Shop, works: readonly Work[]): Choice {
   const limits = works.map(({ due }) => benches.map((bench) => bench.doneIn(due)));
-  const task = { works, limits };
-  const start = { late: 0, ends: benches.map(() => 0), bench: -1, before: undefined };
+  const task = { benches, works, limits };
+  const start = { late: 0, ends: benches.map(() => 0), days: 0, bench: -1, before: undefined };
   const quick = quickly(task, start);
   const bound = leastLate(task, start, 0);
   const tried =
@@ -49,31 +51,34 @@ export function choose({ benches }: Shop, works: readonly Work[]): Choice {
 }
 
 interface Task {
+  readonly benches: Shop['benches'];
   readonly works: readonly Work[];
   /** For each job and bench, the work that is done there by the due day. */
   readonly limits: readonly (readonly number[])[];
 }
 
-/** What can become of the next job: on time on a bench, or late. */
-function following({ works, limits }: Task, before: State, i: number): State[] {
+/** What can become of the next job: on time on a bench, where it is done first before others, or late. */
+function following({ benches, works, limits }: Task, before: State, i: number): State[] {
   const { minutes } = pick(works, i);
-  const onTime = before.ends.flatMap((end, bench): State[] =>
-    end + minutes <= pick(pick(limits, i), bench)
-      ? [{ late: before.late, ends: before.ends.with(bench, end + minutes), bench, before }]
-      : [],
-  );
-  return [...onTime, { late: before.late + 1, ends: before.ends, bench: -1, before }];
+  const onTime = before.ends.flatMap((own, bench): State[] => {
+    const end = own + minutes;
+    if (end > pick(pick(limits, i), bench)) return [];
+    const days = before.days + pick(benches, bench).moment(end);
+    return [{ late: before.late, ends: before.ends.with(bench, end), days, bench, before }];
+  });
+  onTime.sort((a, b) => a.days - b.days);
+  return [...onTime, { ...before, late: before.late + 1, bench: -1, before }];
 }
 
 const total = ({ ends }: State): number => ends.reduce((sum, end) => sum + end, 0);
 
-/** Goes through the jobs once with the most promising states only: of each number of late jobs those with the least work done. */
+/** Goes through the jobs once with the most promising states only: of each number of late jobs those with the least work, done soonest. */
 function quickly(task: Task, start: State): State {
   const width = Math.min(mostStates, Math.ceil(mostStatesInAll / Math.max(1, task.works.length)));
   let states = [start];
   task.works.forEach((_, i) => {
     const next = states.flatMap((state) => following(task, state, i));
-    next.sort((a, b) => a.late - b.late || total(a) - total(b));
+    next.sort((a, b) => a.late - b.late || total(a) - total(b) || a.days - b.days);
     const counts = new Set(next.map(({ late }) => late)).size;
     states = [];
     for (let late = pick(next, 0).late, kept: State[] = [], k = 0; k < next.length; k++) {
