@@ -47,19 +47,3 @@ export function costOf(material: Material, { spools, short }: Layout): Cost {
 export function compareCosts(a: Cost, b: Cost): number {
   return a.short - b.short || a.bought - b.bought || a.opened - b.opened || a.waste - b.waste;
 }
-
-/** The cheaper of two layouts, the first when they cost the same. */
-export function cheaper(material: Material, a: Layout, b: Layout): Layout {
-  return compareCosts(costOf(material, a), costOf(material, b)) <= 0 ? a : b;
-}
-
-/** A layout whose short batches are taken off all spools. */
-export function withoutBatches(material: Material, { spools, short }: Layout): Layout {
-  const out = new Set(short);
-  const kept = spools.map(({ kind, pieces }): Spool => {
-    const own = pieces.filter((piece) => !out.has(material.batchOf[piece] ?? 0));
-    const cut = own.reduce((sum, piece) => sum + pick(material.pieces, piece).length, 0);
-    return { kind, pieces: own, free: pick(material.kinds, kind).length - cut };
-  });
-  return { spools: kept.filter(({ pieces }) => pieces.length > 0), short };
-}

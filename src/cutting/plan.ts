@@ -1,18 +1,15 @@
 /** The cutting plan: which piece of cord is cut from which put-up, what is left over, what must be bought, and how good that is. */
 import { pick } from '../units/pick.ts';
-import { boundsOf, isProven, type Bounds } from './bounds.ts';
-import { diveLayout } from './dive.ts';
-import { fewPieces, searchAll } from './exhaustive.ts';
-import { greedyLayout } from './greedy.ts';
-import { cheaper, costOf, type Layout } from './layout.ts';
+import { coverBounds, fillsOf } from './cover.ts';
+import { costOf, type Cost, type Layout } from './layout.ts';
 import { materialsOf, totalOf, type Material } from './material.ts';
-import { neaten } from './neaten.ts';
-import { Steps } from './steps.ts';
+import { Search } from './search.ts';
+import { firstLayout } from './start.ts';
 import { checkTask } from './task.ts';
 import type { CutPutUp, CuttingPlan, CuttingTask, MaterialPlan, ShortOrder } from './types.ts';
 
 /** Steps allowed when the task does not say: about a second of work. */
-const usualSteps = 80_000_000;
+const usualSteps = 10_000_000;
 
 /**
  * Plans the cuts of all orders. Every piece is one unbroken length; all pieces of one order, color and ply come from
@@ -23,82 +20,66 @@ const usualSteps = 80_000_000;
  */
 export function planCuts(task: CuttingTask): CuttingPlan {
   checkTask(task);
-  const steps = new Steps(task.steps ?? usualSteps);
-  const works = materialsOf(task).map((material) => begin(material, steps));
-  // Quick work on all of them first; what steps are left then go to those that are not proven best, in equal shares.
-  const open = works.filter(({ done }) => !done);
-  open.forEach((work, i) => {
-    const share = new Steps(Math.floor(steps.left / (open.length - i)));
-    finish(work, share);
-    steps.take(share.used);
+  const materials = materialsOf(task);
+  let steps = task.steps ?? usualSteps;
+  const plans = materials.map((material, i) => {
+    const work = planOf(material, Math.floor(steps / (materials.length - i)));
+    steps -= work.used;
+    return report(material, work);
   });
-  const materials = works.map(report);
-  const gap = materials.reduce((sum, { score: { bought, opened } }) => {
+  const gap = plans.reduce((sum, { score: { bought, opened } }) => {
     return sum + Math.max(0, bought.value + opened.value - bought.bound - opened.bound);
   }, 0);
-  return { materials, proven: materials.every(({ proven }) => proven), gap, stepsUsed: steps.used };
-}
-
-/** A material under work. */
-interface Work {
-  readonly material: Material;
-  layout: Layout;
-  bounds: Bounds;
-  /** Nothing better can be: proven best, and nothing wasted or every plan tried. */
-  done: boolean;
-  /** Every plan was tried or ruled out. */
-  complete: boolean;
-}
-
-/** A quick layout and the bounds that are to be had at once. */
-function begin(material: Material, steps: Steps): Work {
-  const layout = neaten(material, greedyLayout(material, steps), steps);
-  const atOnce = new Steps(0);
-  const bounds = boundsOf(material, layout, atOnce);
-  steps.take(atOnce.used);
-  const work = { material, layout, bounds, done: false, complete: false };
-  settle(work);
-  return work;
-}
-
-function settle(work: Work): void {
-  const cost = costOf(work.material, work.layout);
-  const proven = isProven(cost, work.bounds);
-  work.complete = work.complete || (proven && cost.waste === 0);
-  work.done = work.complete || (proven && work.material.pieces.length > fewPieces);
-}
-
-/** Better bounds; unless they prove the layout best, a layout from the relaxed problem; if few pieces, all there are. */
-function finish(work: Work, steps: Steps): void {
-  const { material } = work;
-  const bounds = (): void => {
-    work.bounds = boundsOf(material, work.layout, steps);
-    settle(work);
+  return {
+    materials: plans,
+    proven: plans.every(({ proven }) => proven),
+    gap,
+    stepsUsed: (task.steps ?? usualSteps) - steps,
   };
-  if (!isProven(costOf(material, work.layout), work.bounds)) bounds();
-  if (!isProven(costOf(material, work.layout), work.bounds)) {
-    const dived = diveLayout(material, steps);
-    const better =
-      dived === undefined ? work.layout : cheaper(material, work.layout, neaten(material, dived, steps));
-    if (better !== work.layout) {
-      work.layout = better;
-      bounds();
-    }
-  }
-  if (work.done || material.pieces.length > fewPieces) return;
-  const searched = searchAll(material, work.layout, steps);
-  work.layout = searched.layout;
-  work.complete = searched.complete;
-  if (searched.complete) work.bounds = costOf(material, work.layout);
 }
 
-function report({ material, layout, bounds, complete }: Work): MaterialPlan {
+/** A layout, and what no plan as good as it can be below in each of its costs. */
+interface Work {
+  readonly layout: Layout;
+  readonly bounds: Cost;
+  readonly used: number;
+}
+
+/** The first layout made better, cost by cost: the least there could be is tried, then one less than was found. */
+function planOf(material: Material, steps: number): Work {
+  const fills = fillsOf(material);
+  const search = new Search(material, fills);
+  const all = { short: material.pieces.length, bought: material.pieces.length };
+  let layout = firstLayout(material, coverBounds(material, fills, all).short);
+  let limits: Cost = { short: Infinity, bought: Infinity, opened: Infinity, waste: Infinity };
+  const bounds = { short: 0, bought: 0, opened: 0, waste: 0 };
+  let left = steps;
+  for (const part of ['short', 'bought', 'opened', 'waste'] as const) {
+    const value = (): number => costOf(material, layout)[part];
+    // Waste is nothing, or something: between the two no number is worth asking for.
+    if (part !== 'waste') bounds[part] = coverBounds(material, fills, costOf(material, layout))[part];
+    let next = bounds[part];
+    while (bounds[part] < value()) {
+      const share = Math.floor(left / 2);
+      const found = search.within({ ...limits, [part]: next }, share);
+      left -= share - search.left;
+      if (typeof found === 'object') layout = found;
+      else if (found === 'none' && (part !== 'waste' || next === value() - 1)) bounds[part] = next + 1;
+      else if (next === value() - 1) break;
+      next = typeof found === 'object' || found === 'spent' || part === 'waste' ? value() - 1 : bounds[part];
+    }
+    limits = { ...limits, [part]: value() };
+  }
+  return { layout, bounds, used: steps - left };
+}
+
+function report(material: Material, { layout, bounds }: Work): MaterialPlan {
   const { short, bought, opened, waste } = costOf(material, layout);
   const score = {
     short: { value: short, bound: bounds.short },
     bought: { value: bought, bound: bounds.bought },
     opened: { value: opened, bound: bounds.opened },
-    waste: { value: waste, bound: complete ? waste : 0 },
+    waste: { value: waste, bound: bounds.waste },
   };
   const putUps = putUpsOf(material, layout);
   return {
@@ -115,7 +96,7 @@ function report({ material, layout, bounds, complete }: Work): MaterialPlan {
       }))
       .filter(({ count }) => count > 0),
     score,
-    proven: isProven({ short, bought, opened, waste }, bounds),
+    proven: short <= bounds.short && bought <= bounds.bought && opened <= bounds.opened,
     returned: putUps.reduce((sum, { goesBack, leftover }) => (goesBack ? sum + leftover : sum), 0),
   };
 }

@@ -85,9 +85,9 @@ export interface Score {
   readonly short: Proven;
   /** Bound over the plans that leave no more pieces short. */
   readonly bought: Proven;
-  /** Whole put-ups of the shelf; bound over the plans that leave no more short and buy no more of any kind. */
+  /** Whole put-ups of the shelf; bound over the plans that leave no more short and buy no more. */
   readonly opened: Proven;
-  /** Eighths of an inch; the bound is 0 unless every plan was tried. */
+  /** Eighths of an inch; the bound is 0 unless less was shown to be impossible. */
   readonly waste: Proven;
 }
 

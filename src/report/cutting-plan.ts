@@ -43,10 +43,14 @@ function summaryText(material: MaterialPlan): string {
 /** Whether fewer would do, in plain words. */
 function provenText({ proven, score: { short, bought, opened } }: MaterialPlan): string {
   if (proven) return 'Proven best: no plan leaves less undone, buys less or opens fewer.';
-  const gap = (what: string, { value, bound }: Proven): string[] =>
-    value > bound ? [`${what} ${String(value)}, and no plan can do with fewer than ${String(bound)}`] : [];
-  const gaps = [...gap('pieces short', short), ...gap('bought', bought), ...gap('opened', opened)];
-  return `Not proven best: ${gaps.join('; ')}.`;
+  const gap = ({ value, bound }: Proven, what: string, done: string): string[] =>
+    value > bound ? [`${plural(value - bound, what)} ${done}`] : [];
+  const gaps = [
+    ...gap(short, 'piece', 'more cut'),
+    ...gap(bought, 'put-up', 'fewer bought'),
+    ...gap(opened, 'put-up', 'fewer opened'),
+  ];
+  return `Not proven best. The most a better plan could gain: ${gaps.join(', ')}.`;
 }
 
 /** "Lot N-114, remnant of 120 ft: 2402 61 ft (strands 1 to 21); 59 ft left, goes back". */

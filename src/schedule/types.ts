@@ -24,8 +24,6 @@ export interface Job {
   /** Unique among the jobs. */
   readonly id: string;
   readonly minutes: Minutes;
-  /** Not to be begun before this day; at once when left out. */
-  readonly earliest?: string;
   /** To be done by the end of this day; a job without one is never late. */
   readonly due?: string;
 }
@@ -36,8 +34,6 @@ export interface ScheduleTask {
   readonly jobs: readonly Job[];
   /** First day on which work can be done; "today" is for the caller to know. */
   readonly start: string;
-  /** Work allowed for improving, in elementary steps; about a second's worth when left out. */
-  readonly steps?: number;
 }
 
 export interface ScheduledJob {

@@ -9,8 +9,6 @@ import type { Job, ScheduleTask } from './types.ts';
 export interface Work {
   readonly id: string;
   readonly minutes: number;
-  /** Working days that must have gone by before it may begin. */
-  readonly release: number;
   /** Working days by the end of which it is on time; Infinity without a due day. */
   readonly due: number;
   readonly job: Job;
@@ -20,16 +18,6 @@ export interface Shop {
   readonly calendar: Calendar;
   /** Most work a day first. */
   readonly benches: readonly BenchTime[];
-}
-
-/** Work of a bench that is done before a job may begin. */
-export function releaseOn(bench: BenchTime, { release }: Work): number {
-  return bench.doneIn(release);
-}
-
-/** Work of a bench that is done when a job must be. */
-export function deadlineOn(bench: BenchTime, { due }: Work): number {
-  return bench.doneIn(due);
 }
 
 /**
@@ -48,11 +36,10 @@ export function workOf(task: ScheduleTask): { shop: Shop; works: Work[] } {
 
 /** One job in working days from the start on. */
 export function workOn(calendar: Calendar, start: string, job: Job): Work {
-  const { id, minutes, earliest, due } = job;
-  const release = earliest === undefined ? 0 : calendar.before(earliest);
+  const { id, minutes, due } = job;
   const overdue = due !== undefined && dayNumber(due) < dayNumber(start);
   return {
-    ...{ id, minutes, release, job },
+    ...{ id, minutes, job },
     due: due === undefined ? Infinity : overdue ? 0 : calendar.through(due),
   };
 }
@@ -63,11 +50,10 @@ export function byDue(a: Work, b: Work): number {
   return a.minutes - b.minutes || byText(a.id, b.id);
 }
 
-function checkTask({ benches, jobs, steps = 0 }: ScheduleTask): void {
+function checkTask({ benches, jobs }: ScheduleTask): void {
   if (benches.length === 0) throw new RangeError('a schedule needs a bench');
   for (const { id, minutesADay } of benches) whole(`minutes a day of bench ${id}`, minutesADay, 1);
   for (const { id, minutes } of jobs) whole(`minutes of job ${id}`, minutes, 1);
-  whole('steps', steps, 0);
   for (const list of [benches, jobs]) {
     const seen = new Set<string>();
     for (const { id } of list) {

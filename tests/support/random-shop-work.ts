@@ -87,7 +87,7 @@ export function randomShelf(seed: number, fill: number): Pick<CuttingTask, 'onHa
   return { onHand, buyable };
 }
 
-/** Jobs of a shop on weekdays of eight hours: one to six hours each, half of them with a due day, some free only later. */
+/** Jobs of a shop on weekdays of eight hours: one to six hours each, half of them with a due day. */
 export function randomJobs(jobs: number, seed: number, benches: number): ScheduleTask {
   const random = seededRandom(seed, 11);
   const start = '2026-11-30';
@@ -102,11 +102,10 @@ export function randomJobs(jobs: number, seed: number, benches: number): Schedul
       minutesADay: i === 0 ? 480 : 420,
     })),
     jobs: Array.from({ length: jobs }, (_, i): Job => {
-      const earliest = below(random, 4) === 0 ? below(random, through >> 1) : 0;
       const minutes = 60 + 15 * below(random, 21);
-      const job = { id: `${1000 + i}`, minutes, earliest: dayAfter(earliest) };
+      const job = { id: `${1000 + i}`, minutes };
       if (below(random, 2) === 0) return job;
-      return { ...job, due: dayAfter(earliest + 3 + below(random, Math.round(through * 0.45))) };
+      return { ...job, due: dayAfter(3 + below(random, Math.round(through * 0.45))) };
     }),
   };
 }

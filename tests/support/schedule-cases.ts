@@ -1,5 +1,6 @@
-/** Small schedules for tests, and the fewest late jobs found by trying every order on every bench. */
+/** Small schedules for tests, and the fewest late jobs: found by trying every order on every bench, and by HiGHS. */
 import fc from 'fast-check';
+import loadHighs from 'highs';
 import type { Job, ScheduleTask } from '../../src/schedule/types.ts';
 import { dayNumber, dayOf } from '../../src/units/days.ts';
 
@@ -11,18 +12,15 @@ export const dayAfter = (days: number): string => dayOf(dayNumber(start) + days)
 
 export interface Sketch {
   readonly minutes: number;
-  /** Days after the start. */
-  readonly earliest: number;
   /** Days after the start, -1 the day before it; undefined without one. */
   readonly due: number | undefined;
 }
 
-/** Jobs of up to some days, few of them free only later. */
-export const sketches = (jobs: number, later: boolean): fc.Arbitrary<Sketch[]> =>
+/** Jobs of up to some days. */
+export const sketches = (jobs: number): fc.Arbitrary<Sketch[]> =>
   fc.array(
     fc.record({
       minutes: fc.integer({ min: 1, max: 24 }),
-      earliest: later ? fc.integer({ min: 0, max: 6 }) : fc.constant(0),
       due: fc.integer({ min: -1, max: 9 }),
     }),
     { minLength: 1, maxLength: jobs },
@@ -41,34 +39,33 @@ export function taskOf(
       const weekdays = own[i];
       return { id: `bench ${i}`, minutesADay, ...(weekdays === undefined ? {} : { weekdays }) };
     }),
-    jobs: jobs.map(({ minutes, earliest, due }, i): Job => {
-      const job = { id: `job ${i}`, minutes, earliest: dayAfter(earliest) };
+    jobs: jobs.map(({ minutes, due }, i): Job => {
+      const job = { id: `job ${i}`, minutes };
       return due === undefined ? job : { ...job, due: dayAfter(due) };
     }),
   };
 }
 
-/** Fewest late jobs by trying every bench for every job and every order on it. The start is a Monday. */
+/** Work a bench does in so many days from the start, a Monday. */
+function gone(minutesADay: number, weekdays: readonly number[] | undefined, days: number): number {
+  const worked = Array.from({ length: days }, (_, day) => (day % 7) + 1);
+  return minutesADay * worked.filter((weekday) => weekdays?.includes(weekday) ?? true).length;
+}
+
+/** Fewest late jobs by trying every bench for every job and every order on it. */
 export function fewestLate(
   jobs: readonly Sketch[],
   benches: readonly number[],
   own: readonly (readonly number[])[] = [],
 ): number {
-  const gone = (bench: number, days: number): number => {
-    const worked = Array.from({ length: days }, (_, day) => (day % 7) + 1);
-    const weekdays = own[bench];
-    const count =
-      weekdays === undefined ? days : worked.filter((weekday) => weekdays.includes(weekday)).length;
-    return count * benches[bench]!;
-  };
   let fewest = jobs.length;
   const place = (left: readonly Sketch[], ends: readonly number[], late: number): void => {
     if (late >= fewest) return;
     if (left.length === 0) fewest = late;
     left.forEach((job, i) => {
-      benches.forEach((_, b) => {
-        const end = Math.max(ends[b]!, gone(b, job.earliest)) + job.minutes;
-        const isLate = job.due !== undefined && end > gone(b, job.due + 1);
+      benches.forEach((minutesADay, b) => {
+        const end = ends[b]! + job.minutes;
+        const isLate = job.due !== undefined && end > gone(minutesADay, own[b], job.due + 1);
         place(left.toSpliced(i, 1), ends.with(b, end), late + (isLate ? 1 : 0));
       });
     });
@@ -79,4 +76,30 @@ export function fewestLate(
     0,
   );
   return fewest;
+}
+
+// Its types describe the CommonJS build, where the loader is called default.
+const highs = await (loadHighs as unknown as typeof loadHighs.default)();
+
+/** Fewest late jobs as an integer programme for HiGHS: on a bench, what is due by a day and on time fits into the days until then. */
+export function fewestLateByHighs(jobs: readonly Sketch[], benches: readonly number[]): number {
+  const name = (job: number, bench: number): string => `x${job}_${bench}`;
+  const names = jobs.flatMap((_, i) => benches.map((__, b) => name(i, b)));
+  const rows = jobs.flatMap(({ due = 0 }, i) => [
+    `${benches.map((_, b) => name(i, b)).join(' + ')} <= 1`,
+    ...benches.map((minutesADay, b) => {
+      const before = jobs.flatMap((job, k) =>
+        (job.due ?? 0) <= due ? [`${job.minutes} ${name(k, b)}`] : [],
+      );
+      return `${before.join(' + ')} <= ${gone(minutesADay, undefined, due + 1)}`;
+    }),
+  ]);
+  const text = [
+    `Maximize\n obj: ${names.join(' + ')}\nSubject To`,
+    ...rows.map((row, i) => ` c${i}: ${row}`),
+    `Binary\n ${names.join(' ')}\nEnd`,
+  ].join('\n');
+  const solved = highs.solve(text, { mip_rel_gap: 0, mip_abs_gap: 0.5 });
+  if (solved.Status !== 'Optimal') throw new Error(`HiGHS says ${solved.Status}`);
+  return jobs.length - Math.round(solved.ObjectiveValue);
 }

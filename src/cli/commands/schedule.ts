@@ -28,9 +28,10 @@ interface ScheduleOptions {
 
 const help = `
 Hours come from the labor of the shop file and the quantity, days off and
-benches from the shop file, due days from the orders. As few jobs as possible
-are late; whether fewer could be is said. Orders that cannot be read, or for
-which nothing passes, are named and left out.
+benches from the shop file, due days from the orders. With one bench, or ten
+jobs on up to three, the fewest possible are late; else whether fewer could be
+is said. Orders that cannot be read, or for which nothing passes, are named and
+left out.
 
 Examples:
   cinchwright schedule orders/
