@@ -130,7 +130,9 @@ describe('elbow-clearance', () => {
     expect(judged(0.4, 0.7, { ...muscle, where: 'buckle' }).told).toBe(
       'should clear the elbow by about 0.4 at the buckle; 0.7 to clear',
     );
-    expect(judged(0.4, 0.7, muscle).told).toBe('should clear the elbow by about 0.4 above its point; 0.7 to clear');
+    expect(judged(0.4, 0.7, muscle).told).toBe(
+      'should clear the elbow by about 0.4 above its point; 0.7 to clear',
+    );
   });
 });
 
