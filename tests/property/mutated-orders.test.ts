@@ -88,7 +88,7 @@ function cinchesOf({ wants, current }: Order): [Checked['which'], NonNullable<Or
 }
 
 /** One order through sizing, checking and the printers. */
-async function throughAll(order: Order, source: string, tally: Tally): Promise<void> {
+function throughAll(order: Order, source: string, tally: Tally): void {
   const options: ReportOptions = {
     units: tally.valid % 2 === 0 ? 'in' : 'cm',
     color: false,
@@ -131,7 +131,7 @@ async function throughDoor(bytes: Buffer, tally: Tally): Promise<void> {
       const key = JSON.stringify(entry.order);
       if (tally.seen.has(key)) continue;
       tally.seen.add(key);
-      await throughAll(entry.order, read.text, tally);
+      throughAll(entry.order, read.text, tally);
     } else {
       tally.faulty += 1;
       expectLocated(entry.problems, lines);
