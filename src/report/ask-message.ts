@@ -31,7 +31,7 @@ export function shortMessage(orders: readonly Asked[]): Piece[] {
   const horse = listed([...new Set(horses)]);
   const helps =
     cutting.length > 0
-      ? `We won't cut cord for ${horse} (order ${which}) until we have ${asked.length === 1 ? 'this' : 'the first; the second makes it surer'}.`
+      ? `We won't cut cord for ${horse} (order ${which}) until we have ${asked.length === 1 ? 'this' : 'the first'}.`
       : `One measurement makes the cinch for ${horse} (order ${which}) surer.${asked.length === 1 ? '' : ' Two is better.'}`;
   const blanks = asked.map(
     (question, i) => `${String(i + 1)}: __${question === 'barrel shape' ? '' : ' in'}`,

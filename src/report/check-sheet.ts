@@ -47,6 +47,7 @@ export function checkSheet({ advice, checked }: Read, options: Asked): Sheet {
         ...(i === 0 ? [] : [{ ...paragraph(others[i - 1] ?? ''), apart: true } as const]),
         ...checkedBlocks(entry, advice, units),
       ]),
+      ...advice.remarks.map((remark) => paragraph(phraseText(remark, units))),
       ...pickBlocks(checked, advice, units),
       paragraph(ownNumbers(advice.facts) ?? ''),
       ...(why ? whyBlocks(checked, advice, units) : []),

@@ -58,6 +58,7 @@ export const shortStyle = (style: Style): string => styleWords[style];
 export const aCinch = ({ style, strands }: Pick<Candidate, 'style' | 'strands'>): string =>
   `a ${styleWords[style]}, ${String(strands)} strands`;
 
+/** "strung single", "strung double"; a buckle that does not take the strands says so. */
 export const strungText = (layers: Candidate['layers']): string =>
   layers === 0 ? 'which do not take them' : layers === 1 ? 'strung single' : 'strung double';
 

@@ -45,7 +45,7 @@ function sizeText({ candidate: c }: RankedSpec, { candidate: first }: RankedSpec
 /** What it is better and worse at. */
 function sideText(spec: RankedSpec, first: RankedSpec, { facts }: Advice): string {
   const { candidate: c } = spec;
-  const surer = c.clearance.likely - first.candidate.clearance.likely;
+  const surer = c.clearance.chance - first.candidate.clearance.chance;
   if (spec.judgementOf('usual-strands') === 'poor') return 'No maker ties this here.';
   if (c.clearance.likely < facts.model['chance-good'] && surer < 0) return 'Measure before you tie it.';
   if (c.strands > first.candidate.strands) return surer < 0 ? 'Wider, less sure.' : 'Wider.';

@@ -34,12 +34,13 @@ export function screenOf(sheets: readonly Sheet[], options: Look, tables?: Table
   ]);
 }
 
-/** Under screens of the counter one line of caution; under papers all cautions. */
+/** Under screens of the counter what goes with every one of them, a caution last; under papers all cautions. */
 function footLines(sheets: readonly Sheet[], page: Screen): string[] {
-  const foot = new Set(sheets.flatMap((sheet) => sheet.foot ?? []));
+  const feet = sheets.flatMap(({ foot = [] }) => (foot.length === 0 ? [] : [foot]));
+  const foot = (feet[0] ?? []).filter((line) => feet.every((other) => other.includes(line)));
   const cautions = new Set(sheets.flatMap((sheet) => (sheet.foot === undefined ? sheet.cautions : [])));
   return [
-    ...[...foot].flatMap((line) => sentence(page, line)),
+    ...foot.flatMap((line) => sentence(page, line)),
     ...(cautions.size === 0 ? [] : ['', ...sentence(page, `Keep in mind: ${[...cautions].join(' ')}`)]),
   ];
 }

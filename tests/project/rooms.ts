@@ -95,7 +95,7 @@ export const rooms: Readonly<Record<string, Room>> = {
     types: ['geometry', 'cutting', 'schedule', 'order', 'photo', 'facts', 'fit', 'rules', 'advice', 'paper'],
     packages: ['chalk'],
     // What few readers want is put together when a printer asks for it.
-    calls: { 'facts/facts.ts': ['workingOf'] },
+    calls: { 'facts/facts.ts': ['workingOf'], 'advice/check.ts': ['checkCinch'] },
   },
   picture: {
     why: 'Pictures are drawn from finished advice by what fit measured: plain shapes, then text. They open no file and draw no pixel.',

@@ -89,7 +89,7 @@ function cinchesOf({ wants, current }: Order): [Checked['which'], NonNullable<Or
 }
 
 /** One order through sizing, checking and the printers. */
-async function throughAll(order: Order, source: string, tally: Tally): Promise<void> {
+function throughAll(order: Order, source: string, tally: Tally): void {
   const options: ReportOptions = {
     units: tally.valid % 2 === 0 ? 'in' : 'cm',
     color: false,
@@ -105,7 +105,7 @@ async function throughAll(order: Order, source: string, tally: Tally): Promise<v
   const json = sizeJson(sized);
   expectClean(json, source);
   expectNumbers(json);
-  expectScreen(await sizeScreen(sized, options), source);
+  expectScreen(sizeScreen(sized, options), source);
   if (advice.specs.length === 0) tally.nothingPasses += 1;
   if (checked.length === 0) return;
   tally.checked += 1;
@@ -115,7 +115,7 @@ async function throughAll(order: Order, source: string, tally: Tally): Promise<v
 }
 
 /** One file to its end; counts its orders. */
-async function throughDoor(bytes: Buffer, tally: Tally): Promise<void> {
+function throughDoor(bytes: Buffer, tally: Tally): void {
   const read = textOf(bytes);
   if (!read.ok) {
     expect(read.line).toBeGreaterThanOrEqual(1);
@@ -132,7 +132,7 @@ async function throughDoor(bytes: Buffer, tally: Tally): Promise<void> {
       const key = JSON.stringify(entry.order);
       if (tally.seen.has(key)) continue;
       tally.seen.add(key);
-      await throughAll(entry.order, read.text, tally);
+      throughAll(entry.order, read.text, tally);
     } else {
       tally.faulty += 1;
       expectLocated(entry.problems, lines);
@@ -150,7 +150,7 @@ test(`${String(runs)} damaged order files give results or located problems`, asy
     const bytes = mutate(examples, chance);
     const start = cpuMilliseconds();
     try {
-      await throughDoor(bytes, tally);
+      throughDoor(bytes, tally);
     } catch (error) {
       throw new Error(`run ${String(run)}, file ${JSON.stringify(bytes.toString().slice(0, 3000))}`, {
         cause: error,

@@ -9,6 +9,7 @@ import { checkMarkdown, checkScreen } from '../support/screens.ts';
 import { shortCaution } from '../../src/report/counter-words.ts';
 import { escaped } from '../../src/report/markdown.ts';
 import { problemsText } from '../../src/report/problems.ts';
+import { phraseText } from '../../src/report/text.ts';
 import { rulesCsv } from '../../src/report/rules-csv.ts';
 import { rulesJson } from '../../src/report/rules-json.ts';
 import { ruleSheet, rulesSheet } from '../../src/report/rules-sheet.ts';
@@ -43,6 +44,15 @@ describe('check', () => {
     ].map((part) => text.indexOf(part));
     expect(Math.min(...places), text).toBeGreaterThanOrEqual(0);
     expect(places, text).toEqual(places.toSorted((x, y) => x - y));
+  });
+
+  test('tapes that cannot all be right are told before our pick, as size tells them', () => {
+    const off = wish({ strands: 25 }, { horse: { ...orderWith({}).horse, height: 48 } });
+    const remarks = off.advice.remarks.map((remark) => phraseText(remark, 'in'));
+    const text = oneLine(checkScreen([off], plainOptions));
+    expect(remarks.length).toBeGreaterThan(0);
+    for (const remark of remarks) expect(text).toContain(remark);
+    expect(text.indexOf(remarks[0]!)).toBeLessThan(text.indexOf('Our pick ('));
   });
 
   test('--why names every rule once for each cinch', () => {

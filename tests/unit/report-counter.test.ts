@@ -42,6 +42,18 @@ describe('size', () => {
     expect(oneLine(screen(result))).toMatch(answer);
   });
 
+  test('another is called surer only where the chance beside it says so too', () => {
+    for (const order of Object.values(cases)) {
+      const result = sized(order);
+      const { first } = result.advice;
+      if (first === undefined) continue;
+      const least = Math.round(100 * first.candidate.clearance.chance);
+      const rows = screen(result, { top: 40 }).split('\n');
+      for (const row of rows.filter((line) => /^ {2}.*%.*\bSurer/.test(line)))
+        expect(Number(/(\d+)%/.exec(row)![1]), row).toBeGreaterThan(least);
+    }
+  });
+
   test('where nothing passes by a taped room, that is taped again first; where only the length fails, it is named', () => {
     expect(oneLine(screen(sized(cases.nothing)))).toContain('Tape the elbow room again first');
     const long = sized(orderWith({ horse: { elbowRoom: 4 }, saddle: { ringToRing: 60 } }));

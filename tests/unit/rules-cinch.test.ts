@@ -49,10 +49,10 @@ describe('buckle-strands', () => {
   test('what is told, and by how much it is too wide', () => {
     expect(judged(2, 7.25).margin).toBe(-0.25);
     expect(judged(2, 7.25).told).toContain('7.25 wide below the buckle');
-    expect(judged(2, 7.25).told).toContain('from 7 an ordinary one');
-    expect(judged(0, 4).told).toContain('does not take 29 strands: b');
-    expect(judged(1, 4).told).toBe('the b buckle takes 29 strands in a single layer');
-    expect(judged(2, 4).told).toBe('the b buckle takes 29 strands in a double layer');
+    expect(judged(2, 7.25).told).toContain('from 7 up it needs a special buckle');
+    expect(judged(0, 4).told).toContain('b buckle does not take 29 strands');
+    expect(judged(1, 4).told).toBe('the b buckle takes 29 strands strung single');
+    expect(judged(2, 4).told).toBe('the b buckle takes 29 strands strung double');
   });
 });
 
@@ -75,8 +75,8 @@ describe('layers', () => {
   });
 
   test('are told as they are', () => {
-    expect(judged(1, 17).told).toBe('17 strands in a single layer');
-    expect(judged(2, 19).told).toBe('19 strands in a double layer');
+    expect(judged(1, 17).told).toBe('17 strands strung single');
+    expect(judged(2, 19).told).toBe('19 strands strung double');
     expect(judged(0, 29).told).toBe('the buckle does not take them');
   });
 });
@@ -120,7 +120,7 @@ describe('roping-strength', () => {
     expect(judged(strands, use)).toEqual({
       judgement,
       margin,
-      told: `${strands} strands: ${judgement === 'good' ? 'as usual for' : 'more are usual for'} ${use}`,
+      told: expect.stringMatching(new RegExp(`^${strands} strands .*${use}`)) as string,
     });
   });
 
@@ -132,7 +132,7 @@ describe('roping-strength', () => {
     const unsaid = judgedBy('roping-strength', { order: {} }, { strands: 21 });
     expect(unsaid).toMatchObject({
       judgement: 'cannot-tell',
-      told: 'nobody said what the horse is used for',
+      told: 'no use given',
     });
   });
 });
@@ -154,9 +154,9 @@ describe('strand-range', () => {
   });
 
   test('what is told', () => {
-    expect(judged(33).told).toBe('has 33 strands; the shop ties 11 to 31');
-    expect(judged(18).told).toContain('an even count');
-    expect(judged(17).told).toContain('17 strands is within');
+    expect(judged(33).told).toBe('33 strands; the shop ties 11 to 31');
+    expect(judged(18).told).toContain('is even');
+    expect(judged(17).told).toContain('17 strands is a count the shop ties');
   });
 });
 
@@ -182,9 +182,9 @@ describe('usual-length', () => {
   });
 
   test('outside and between are told apart', () => {
-    expect(judged(22).told).toContain('outside the usual lengths');
-    expect(judged(31).told).toContain('between the usual steps of 2');
-    expect(judged(32).told).toContain('the trade keeps');
+    expect(judged(22).told).toContain('not a standard length');
+    expect(judged(31).told).toContain('between the standard steps of 2');
+    expect(judged(32).told).toMatch(/is a standard length/);
   });
 });
 
@@ -205,8 +205,8 @@ describe('length-agreement', () => {
   });
 
   test('only a tape that was laid is to be checked', () => {
-    expect(judged(28).told).toBe('4 from the rule of thumb, 32 by the girth: check the tape');
-    expect(judged(28, false).told).toBe('4 from the rule of thumb, 32 by the girth: tape ring to ring');
+    expect(judged(28).told).toBe('4 off the rule of thumb, 32 by the girth: check the tape');
+    expect(judged(28, false).told).toBe('4 off the rule of thumb, 32 by the girth: tape ring to ring');
     expect(judged(32).told).toContain('32 by the girth');
   });
 });

@@ -116,12 +116,12 @@ describe('usual-strands', () => {
     judgedBy('usual-strands', { practice: { straight: band, roper, narrowest: 13 } }, { style, strands });
 
   it.each([
-    [13, 'poor', -2, 'no maker ties this here, measure again'],
+    [13, 'poor', -2, 'no maker ties this here: measure again'],
     [15, 'acceptable', 0, 'short of room'],
     [17, 'good', 2, 'hangs'],
     [19, 'good', 2, 'hangs'],
-    [21, 'acceptable', 0, 'much room, measured'],
-    [23, 'poor', -2, 'no maker ties this here, measure again'],
+    [21, 'acceptable', 0, 'plenty of room, taped'],
+    [23, 'poor', -2, 'no maker ties this here: measure again'],
   ] as const)('a straight of %i: %s, margin %i', (...row) => {
     const [strands, judgement, margin, words] = row;
     expect(judged(strands)).toMatchObject({ judgement, margin });

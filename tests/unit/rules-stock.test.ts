@@ -57,7 +57,7 @@ describe('stock', () => {
     expect(short).toMatchObject({ judgement: 'acceptable', margin: -1 });
     expect(short.told).toBe('needs 121 ft of natural cord; 120 ft on hand, the rest must be ordered');
     expect(judged({ feet: 120.2 }).told).toBe(
-      'needs 121 ft of natural cord; 120 ft on hand, and no more to be had',
+      "needs 121 ft of natural cord; 120 ft on hand, and we can't get more",
     );
   });
 
@@ -80,10 +80,10 @@ describe('stock', () => {
   });
 
   it.each([
-    ['natual', 8, 'no natual body cord in the shop file'],
-    ['plun', 8, 'no plun body cord in the shop file; did you mean plum?'],
-    ['rusett', 2, 'no rusett accent cord in the shop file; did you mean russet?'],
-    ['russet', 8, 'no russet body cord in the shop file'],
+    ['natual', 8, 'the shop file has no natual body cord'],
+    ['plun', 8, 'the shop file has no plun body cord; did you mean plum?'],
+    ['rusett', 2, 'the shop file has no rusett accent cord; did you mean russet?'],
+    ['russet', 8, 'the shop file has no russet body cord'],
   ] as const)('a color %s of %i ply that is not there', (unknown, ply, told) => {
     const odd = { ...(ply === 8 ? body : accent), ply, colors: [unknown], unknown };
     const found = judged({ shelf: ply === 8 ? { body: odd } : { accent: odd } });
@@ -105,7 +105,7 @@ describe('stock', () => {
 
     test('names both colors and both plies', () => {
       expect(short({}, { accentFeet: 31 }).told).toBe(
-        'needs 31 ft of rust and sage accent cord; 30 ft on hand, and no more to be had',
+        "needs 31 ft of rust and sage accent cord; 30 ft on hand, and we can't get more",
       );
       const more = short({ orderable: true }, { accentFeet: 15.2, quantity: 2, feet: 20 });
       expect(more.judgement).toBe('acceptable');

@@ -22,7 +22,7 @@ describe('height and heart girth', () => {
     expect(with60(64.3)).toEqual([]);
     expect(with60(81.8)).toHaveLength(1);
     expect(with60(64.2)).toEqual([
-      'Height and heart girth hardly go together: by the height the girth would be about 73 in, give or take 2 3/4 in. The taped girth is used; measure both again.',
+      expect.stringMatching(/by height the girth would be about 73 in, give or take 2 3\/4 in/),
     ]);
   });
 
@@ -30,7 +30,7 @@ describe('height and heart girth', () => {
     // At condition 9 the 73.01 in are 78.85; 8.73 above that is 87.58.
     expect(with60(87.5, { condition: 9 })).toEqual([]);
     expect(with60(87.7, { condition: 9 })).toEqual([
-      'Height and heart girth hardly go together: by height and condition the girth would be about 78 3/4 in, give or take 2 3/4 in. The taped girth is used; measure both again.',
+      expect.stringMatching(/by height and condition the girth would be about 78 3\/4 in/),
     ]);
   });
 
@@ -48,7 +48,7 @@ describe('elbow room', () => {
   it('is told when far more than usual, which would let a cinch too near; never when less', () => {
     expect(room(5.67)).toEqual([]);
     expect(room(5.68)).toEqual([
-      'The taped elbow room is far more than the 4 in usual for this girth: measure it again before anything is tied.',
+      expect.stringMatching(/far more than the 4 in usual for this girth\. Measure it again/),
     ]);
     expect(room(1)).toEqual([]);
     // A photo is held against the tape by the remarks of its own.
@@ -72,7 +72,7 @@ describe('ring to ring', () => {
     expect(rings(34.9)).toEqual([]);
     expect(rings(53.2)).toHaveLength(1);
     expect(rings(34.8)).toEqual([
-      'Ring to ring and the usual ring drop hardly go together: by the girth less the usual ring drop on both sides it would be 44 in, give or take 3 in. The tape from ring to ring is used; measure again.',
+      expect.stringMatching(/usual ring drop, ring to ring would be 44 in, give or take 3 in/),
     ]);
   });
 
@@ -80,7 +80,7 @@ describe('ring to ring', () => {
     // 72 less twice 10 is 52. Spreads: 0.5, twice 0.5, 0.5: three times 1.22 is 3.67.
     expect(rings(48.4, 10)).toEqual([]);
     expect(rings(48.3, 10)).toHaveLength(1);
-    expect(rings(55.7, 10)[0]).toContain('the ring drop hardly go together');
+    expect(rings(55.7, 10)[0]).toContain('by girth and the ring drop');
   });
 });
 
