@@ -1,13 +1,13 @@
 /** What the `photo` block of an order may say: where the landmarks of a side photo lie, and what gives the scale. */
 import * as z from 'zod/mini';
+import { photoBounds } from '../sources/photo-bounds.ts';
 import { block, freeText, jsonOf, plainNumber, wholeNumber, type Json, type Leaf } from './leaves.ts';
 import { measure, ranges } from './measure.ts';
 import type { Photo, Pixel, Reference } from './photo-types.ts';
 
 const maybe = z.optional;
 
-/** Bounds of what a picture is [choice]: smaller ones show too little, larger ones are not taken by cameras. */
-const sides = { min: 200, max: 20_000 } as const;
+const sides = photoBounds.imageSide;
 
 const place = (about: string) =>
   pair(

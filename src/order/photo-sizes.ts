@@ -1,11 +1,12 @@
 /** Lengths that the reference makes of the places on a photo, each held against what a horse can have. */
+import { apart } from '../geometry/sheet-corners.ts';
 import { photoBounds } from '../sources/photo-bounds.ts';
 import type { Inches } from '../units/length.ts';
 import { decimals } from '../units/print.ts';
 import type { Across } from './across.ts';
 import { ranges, within, type LengthRange } from './measure.ts';
 import { cornersAt, widthOf } from './photo-sheet.ts';
-import { apart, fault, inchesAt, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
+import { fault, inchesAt, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
 import type { Pixel } from './photo-types.ts';
 import type { Problem } from './problem.ts';
 import { isBlock, treeAt } from './tree.ts';

@@ -1,9 +1,10 @@
 /** Lengths that no horse has. */
+import { apart } from '../geometry/sheet-corners.ts';
 import type { Pixel, Reference } from '../order/photo-types.ts';
 import { pixelsAnInch } from '../photo/camera.ts';
 import { photoBounds as bounds } from '../sources/photo-bounds.ts';
 import { decimals } from '../units/print.ts';
-import { apart, refused, type Doubt } from './doubt.ts';
+import { refused, type Doubt } from './doubt.ts';
 import type { Known } from './doubts.ts';
 import type { Points } from './state.ts';
 
