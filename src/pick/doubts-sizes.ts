@@ -25,8 +25,9 @@ export function sizeDoubts(
   const doubts: Doubt[] = [];
   if (elbow !== undefined && groove !== undefined)
     doubts.push(...forwardDoubts({ ring, elbow, groove }, scale));
-  if (spine !== undefined && underline !== undefined) {
-    const depth = (underline[1] - spine[1]) / scale;
+  const low = underline ?? groove;
+  if (spine !== undefined && low !== undefined) {
+    const depth = (low[1] - spine[1]) / scale;
     if (outside(depth, bounds.barrelDepth))
       doubts.push(
         refused(
