@@ -44,7 +44,12 @@ function say(id: string, text: string): void {
 function showStep(now: Picked): void {
   const steps = stepsFor(now.kind);
   const step = stepOf(now);
-  const optional = step.optional === undefined ? '' : ', may be skipped';
+  const optional =
+    step.optional === undefined
+      ? step.gives === undefined
+        ? ''
+        : `, needed for ${step.gives}`
+      : ', only helps: may be skipped';
   say('count', `Step ${String(steps.indexOf(step) + 1)} of ${String(steps.length)}${optional}`);
   say('title', step.title);
   say('text', step.text);

@@ -53,7 +53,9 @@ export function factsOf(order: Order, model: Model): Facts {
   const room = roomOf({ horse: order.horse, k, seen: photo?.seen }, model);
   const guessed = barrelOf(order.horse, girth.value, model);
   const barrel =
-    photo === undefined ? guessed : withPhotoDepth(guessed, { girth, depth: photo.seen.depth }, model);
+    photo?.seen.depth === undefined
+      ? guessed
+      : withPhotoDepth(guessed, { girth, depth: photo.seen.depth }, model);
   const ring = ringOf(
     { saddle: order.saddle, girth: girth.value, room: room.value, barrel, seen: photo?.seen },
     model,

@@ -60,7 +60,7 @@ function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
       : { what: 'elbow room', told: horse.elbowRoom, toldSd: room.sd, seen: seen.room, by: 'tape' },
     ringPair(order.saddle, { seen, k }, model),
     heightPair(facts, seen),
-    typeof horse.barrel === 'object'
+    typeof horse.barrel === 'object' && seen.depth !== undefined
       ? { what: "the barrel's depth", told: horse.barrel.depth, toldSd: TAPE, seen: seen.depth, by: 'tape' }
       : undefined,
     saddle.barSpan === undefined || seen.barSpan === undefined

@@ -39,6 +39,7 @@ saddle:
 
 ## Marks on a side photo, as [pixels from the left, from the top]; the reference is a stick of known length, or a flat
 ## sheet: { width: 8.5 in, height: 11 in, corners: [[x, y], [x, y], [x, y], [x, y]] } clockwise from its top left.
+## Needed: file, image-size, reference (scale), ring (where the cinch hangs), elbow and girth-groove (room). All else only helps.
 #photo: { file: side.jpg, image-size: [1600, 1200], reference: { length: 36 in, from: [644, 640], to: [956, 647] }, reference-depth: 0 in, plumb: { top: [1137, 362], bottom: [1132, 695] }, ring: [728, 549], elbow: [696, 673], girth-groove: [736, 698], spine: [741, 475], underline: [736, 698], fork: [725, 431], cantle: [830, 440], camera-distance: 12 ft }
 
 #colors: { body: [natural], accent: [rust] }

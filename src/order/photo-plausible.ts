@@ -1,9 +1,10 @@
 /** What cannot be true of the landmarks of a photo: outside the picture, too small to go by, out of order. */
+import { apart, cornerFault } from '../geometry/sheet-corners.ts';
 import { photoBounds } from '../sources/photo-bounds.ts';
 import type { Across } from './across.ts';
-import { cornerFaults, cornersAt } from './photo-sheet.ts';
+import { cornersAt } from './photo-sheet.ts';
 import { sizeFaults } from './photo-sizes.ts';
-import { apart, fault, landmarks, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
+import { fault, landmarks, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
 import type { Pixel } from './photo-types.ts';
 import type { Problem } from './problem.ts';
 import { isBlock, treeAt } from './tree.ts';
@@ -61,8 +62,11 @@ function referenceFaults(loaded: Across): Problem[] {
   if (stick.length > 0 && sheet.length > 0)
     return [fault(loaded, ['reference'], { expected, hint: 'one of the two, not both' })];
   if (stick.length !== 3 && sheet.length !== 3) return [fault(loaded, ['reference'], { expected })];
-  if (sheet.length === 3)
-    return cornerFaults(cornersAt(reference), (words) => fault(loaded, ['reference', 'corners'], words));
+  if (sheet.length === 3) {
+    const corners = cornersAt(reference);
+    const words = corners === undefined ? undefined : cornerFault(corners, photoBounds);
+    return words === undefined ? [] : [fault(loaded, ['reference', 'corners'], words)];
+  }
   const [from, to] = [pixelAt(loaded, ['reference', 'from']), pixelAt(loaded, ['reference', 'to'])];
   if (from === undefined || to === undefined || apart(from, to) >= leastPixels) return [];
   const hint = `it is ${String(Math.round(apart(from, to)))} pixels long: too short for a scale`;

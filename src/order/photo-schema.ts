@@ -1,13 +1,13 @@
 /** What the `photo` block of an order may say: where the landmarks of a side photo lie, and what gives the scale. */
 import * as z from 'zod/mini';
+import { photoBounds } from '../sources/photo-bounds.ts';
 import { block, freeText, jsonOf, plainNumber, wholeNumber, type Json, type Leaf } from './leaves.ts';
 import { measure, ranges } from './measure.ts';
 import type { Photo, Pixel, Reference } from './photo-types.ts';
 
 const maybe = z.optional;
 
-/** Bounds of what a picture is [choice]: smaller ones show too little, larger ones are not taken by cameras. */
-const sides = { min: 200, max: 20_000 } as const;
+const sides = photoBounds.imageSide;
 
 const place = (about: string) =>
   pair(
@@ -53,7 +53,7 @@ const corners = counted(
 
 // One block for both kinds: of a choice of two, faults of the second would be told as if the first were meant.
 const reference = block(
-  'a thing of known length in the picture',
+  'a thing of known length in the picture, needed: it gives the scale',
   {
     length: maybe(measure(ranges.referenceLength)),
     from: maybe(place('one end')),
@@ -79,18 +79,18 @@ export const photo = block('landmarks of a side photo', {
   'reference-depth': maybe(measure(ranges.referenceDepth)),
   plumb: maybe(
     block(
-      'the plumb line, a string with a weight',
+      'the plumb line, a string with a weight, which tells how far the picture is turned',
       { top: place('top of the string'), bottom: place('bottom of the string') },
       '{ top: [300, 200], bottom: [305, 1500] }',
     ),
   ),
-  ring: place('middle of the rigging ring'),
-  elbow: place('back of the elbow'),
-  'girth-groove': place('girth groove on the underline'),
-  spine: place('top line above the groove'),
-  underline: place('underline of the chest at the girth'),
-  fork: maybe(place('front of the fork')),
-  cantle: maybe(place('front of the cantle')),
+  ring: place('middle of the rigging ring, needed: it tells where the cinch hangs'),
+  elbow: place('back of the elbow, needed: the room is counted from it'),
+  'girth-groove': place('girth groove on the underline, needed: the room is counted to it'),
+  spine: maybe(place('top line above the groove, which helps to tell the depth of the barrel')),
+  underline: maybe(place('underline of the chest at the girth, where it is not marked as the groove')),
+  fork: maybe(place('front of the fork, which helps to tell the set-back')),
+  cantle: maybe(place('front of the cantle, which with the fork tells the bar span')),
   'camera-distance': maybe(measure(ranges.cameraDistance)),
 });
 

@@ -1,11 +1,12 @@
 /** Lengths that the reference makes of the places on a photo, each held against what a horse can have. */
+import { apart } from '../geometry/sheet-corners.ts';
 import { photoBounds } from '../sources/photo-bounds.ts';
 import type { Inches } from '../units/length.ts';
 import { decimals } from '../units/print.ts';
 import type { Across } from './across.ts';
 import { ranges, within, type LengthRange } from './measure.ts';
 import { cornersAt, widthOf } from './photo-sheet.ts';
-import { apart, fault, inchesAt, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
+import { fault, inchesAt, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
 import type { Pixel } from './photo-types.ts';
 import type { Problem } from './problem.ts';
 import { isBlock, treeAt } from './tree.ts';
@@ -20,15 +21,18 @@ const { widestView, ringBehind } = photoBounds;
 export function sizeFaults(loaded: Across): Problem[] {
   const scale = pixelsAnInch(loaded);
   const at = (name: Landmark): Pixel | undefined => pixelAt(loaded, [name]);
-  const [elbow, groove, spine, underline] = [at('elbow'), at('girth-groove'), at('spine'), at('underline')];
-  if (scale === undefined || !elbow || !groove || !spine || !underline) return [];
-  const depth = (underline[1] - spine[1]) / scale;
+  const [elbow, groove, spine] = [at('elbow'), at('girth-groove'), at('spine')];
+  if (scale === undefined || !elbow || !groove) return [];
+  const low = at('underline') ?? groove;
+  const depth = spine && (low[1] - spine[1]) / scale;
   const room = Math.abs(elbow[0] - groove[0]) / scale;
   return [
     ...sizeFault(loaded, { path: ['elbow'], range: ranges.elbowRoom, inches: room, hint: swapHint(loaded) }),
-    ...(within(depth, ranges.barrelDepth)
-      ? depthAgainstTape(loaded, depth)
-      : sizeFault(loaded, { path: ['spine'], range: ranges.barrelDepth, inches: depth })),
+    ...(depth === undefined
+      ? []
+      : within(depth, ranges.barrelDepth)
+        ? depthAgainstTape(loaded, depth)
+        : sizeFault(loaded, { path: ['spine'], range: ranges.barrelDepth, inches: depth })),
     ...ringFault(loaded, scale),
     ...viewFault(loaded, scale),
   ];

@@ -47,6 +47,3 @@ export function inchesAt({ tree }: Across, path: Path, range: LengthRange): Inch
   const read = typeof text === 'string' ? parseLength(text) : undefined;
   return read?.ok === true && within(read.inches, range) ? read.inches : undefined;
 }
-
-/** Pixels between two places. */
-export const apart = (a: Pixel, b: Pixel): number => Math.hypot(a[0] - b[0], a[1] - b[1]);

@@ -26,8 +26,9 @@ export interface Photo {
   readonly ring: Pixel;
   readonly elbow: Pixel;
   readonly groove: Pixel;
-  readonly spine: Pixel;
-  readonly underline: Pixel;
+  /** These two give the depth of the barrel; the groove stands for an underline that is not marked. */
+  readonly spine: Pixel | undefined;
+  readonly underline: Pixel | undefined;
   readonly fork: Pixel | undefined;
   readonly cantle: Pixel | undefined;
   /** From the camera to the near side of the barrel. */

@@ -1,5 +1,6 @@
 /** The camera of a side photo: which way it looks, by plumb line, sheet and habit, and how many pixels an inch it has, by the reference. */
 import type { Point } from '../geometry/homography.ts';
+import { apart } from '../geometry/sheet-corners.ts';
 import { placeOf, type Pinhole, type Pose } from '../geometry/pinhole.ts';
 import type { Photo, Reference } from '../order/photo-types.ts';
 import type { Scene } from './scene.ts';
@@ -41,8 +42,6 @@ export function sheetLook(photo: Photo, distance: number): Look | undefined {
 function plumbRoll({ top, bottom }: NonNullable<Photo['plumb']>): number {
   return Math.atan2(top[0] - bottom[0], bottom[1] - top[1]);
 }
-
-const apart = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 
 /** Focal length as if all were square. */
 function roughFocal({ reference, referenceDepth }: Photo, distance: number): number {

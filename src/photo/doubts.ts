@@ -71,20 +71,21 @@ function clickDoubts(photo: Photo, model: Model): Doubt[] {
   const inch = pixelsAnInch(photo.reference);
   const eye = Math.hypot(hand, model['photo-landmark-sd'] * inch);
   const eyeOnSpine = Math.hypot(hand, model['photo-spine-sd'] * inch);
-  const mark = (name: 'ring' | 'elbow' | 'groove' | 'spine' | 'underline', sd: number): Doubt[] =>
-    both(sd, (shot, by) => ({ ...shot, [name]: shifted(shot[name], by) }));
+  const mark = (
+    name: 'ring' | 'elbow' | 'groove' | 'spine' | 'underline' | 'fork' | 'cantle',
+    sd: number,
+  ): Doubt[] =>
+    photo[name] === undefined
+      ? []
+      : both(sd, (shot, by) => ({ ...shot, [name]: shot[name] && shifted(shot[name], by) }));
   return [
     ...mark('ring', hand),
     ...mark('elbow', eye),
     ...mark('groove', eye),
     ...mark('underline', eye),
     ...mark('spine', eyeOnSpine),
-    ...(photo.fork === undefined
-      ? []
-      : both(hand, (shot, by) => ({ ...shot, fork: shot.fork && shifted(shot.fork, by) }))),
-    ...(photo.cantle === undefined
-      ? []
-      : both(hand, (shot, by) => ({ ...shot, cantle: shot.cantle && shifted(shot.cantle, by) }))),
+    ...mark('fork', hand),
+    ...mark('cantle', hand),
     ...referenceClicks(photo, hand),
     ...(photo.plumb === undefined ? [] : plumbClicks(hand)),
   ];

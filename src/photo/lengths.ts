@@ -15,7 +15,7 @@ export interface Lengths {
   /** Ring above the chest midline, straight up. */
   readonly ringHeight: number;
   /** Depth of the barrel. */
-  readonly depth: number;
+  readonly depth: number | undefined;
   /** Front of the fork to the ring, backward. */
   readonly setBack: number | undefined;
   readonly barSpan: number | undefined;
@@ -35,7 +35,7 @@ export function standOf(scene: Scene): Stand {
   const camera = cameraOf(scene);
   const depth = outlineDepth(scene);
   const groove = placeOf(camera, photo.groove, depth);
-  const underline = placeOf(camera, photo.underline, depth);
+  const underline = placeOf(camera, photo.underline ?? photo.groove, depth);
   return { camera, groove, underline, facing: photo.elbow[0] > photo.groove[0] ? 1 : -1 };
 }
 
@@ -45,7 +45,7 @@ export function lengthsOf(scene: Scene): Lengths {
   const { camera, groove, underline, facing } = standOf(scene);
   const at = (pixel: Pixel, depth: number): Place => placeOf(camera, pixel, depth);
   const elbow = at(photo.elbow, elbowDepth(scene));
-  const spine = at(photo.spine, outlineDepth(scene));
+  const spine = photo.spine === undefined ? undefined : at(photo.spine, outlineDepth(scene));
   const ring = ringPlace(scene, camera, underline.y);
   const middle = -halfWidthOf(scene);
   const fork = photo.fork === undefined ? undefined : at(photo.fork, middle + unknowns.forkDepth);
@@ -56,7 +56,7 @@ export function lengthsOf(scene: Scene): Lengths {
     ringBehindElbow: forward(ring, elbow),
     ringOffset: forward(groove, ring),
     ringHeight: ring.y - underline.y,
-    depth: (spine.y - underline.y) / outlineShare(scene),
+    depth: spine && (spine.y - underline.y) / outlineShare(scene),
     setBack: fork && forward(ring, fork),
     barSpan: fork && cantle && forward(cantle, fork),
   };

@@ -17,10 +17,11 @@ export interface Seen {
 
 export type SeenName = keyof Lengths;
 
-/** What a photo gives; set-back and bar span only where the marks for them are there. */
+/** What a photo gives; depth, set-back and bar span only where the marks for them are there. */
 export interface PhotoReading {
   readonly photo: Photo;
-  readonly seen: Readonly<Record<Exclude<SeenName, 'setBack' | 'barSpan'>, Seen>> & {
+  readonly seen: Readonly<Record<Exclude<SeenName, 'depth' | 'setBack' | 'barSpan'>, Seen>> & {
+    readonly depth: Seen | undefined;
     readonly setBack: Seen | undefined;
     readonly barSpan: Seen | undefined;
   };

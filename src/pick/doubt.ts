@@ -1,5 +1,4 @@
 /** One thing that looks wrong, and whether the order would be refused for it. */
-import type { Pixel } from '../order/photo-types.ts';
 
 /** A length that is shown beside the photo. */
 export type Told = 'room' | 'depth' | 'ring';
@@ -22,6 +21,3 @@ export const refused = (text: string, tells?: Told): Doubt => ({
 
 /** A doubt with which the order is read. */
 export const doubtful = (text: string): Doubt => ({ text, refused: false });
-
-/** Pixels between two places. */
-export const apart = (a: Pixel, b: Pixel): number => Math.hypot(a[0] - b[0], a[1] - b[1]);

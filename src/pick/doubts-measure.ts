@@ -1,7 +1,8 @@
 /** What looks wrong with the stick or sheet, and with the plumb line. */
-import type { Pixel, Reference } from '../order/photo-types.ts';
+import { apart, cornerFault } from '../geometry/sheet-corners.ts';
+import type { Reference } from '../order/photo-types.ts';
 import { photoBounds as bounds } from '../sources/photo-bounds.ts';
-import { apart, doubtful, refused, type Doubt } from './doubt.ts';
+import { doubtful, refused, type Doubt } from './doubt.ts';
 import type { Points } from './state.ts';
 
 /** Pixels an inch across over those up, of a sheet seen from the front, or over their inverse [choice]. */
@@ -21,24 +22,10 @@ export function referenceDoubts(reference: Reference | undefined): Doubt[] {
 }
 
 function sheetDoubts({ corners, width, height }: Extract<Reference, { kind: 'sheet' }>): Doubt[] {
+  const wrong = cornerFault(corners, bounds);
+  if (wrong !== undefined)
+    return [refused(`The corners of the sheet: ${wrong.hint}. Wanted: ${wrong.expected}.`)];
   const [a, b, c, d] = corners;
-  const shortest = Math.min(apart(a, b), apart(b, c), apart(c, d), apart(d, a));
-  if (shortest < bounds.leastEdge)
-    return [
-      refused(
-        `An edge of the sheet is only ${String(Math.round(shortest))} pixels long: too short for a scale.`,
-      ),
-    ];
-  const turn = (p: Pixel, q: Pixel, r: Pixel): number =>
-    (q[0] - p[0]) * (r[1] - q[1]) - (q[1] - p[1]) * (r[0] - q[0]);
-  if (Math.min(turn(a, b, c), turn(b, c, d), turn(c, d, a), turn(d, a, b)) <= 0)
-    return [
-      refused(
-        'The corners do not go round the sheet clockwise: top left, top right, bottom right, bottom left.',
-      ),
-    ];
-  if (b[0] <= a[0] || Math.abs(b[1] - a[1]) > b[0] - a[0])
-    return [refused('The first two corners must be the upper edge of the sheet, from left to right.')];
   const aspect = (((apart(a, b) + apart(c, d)) / (apart(b, c) + apart(d, a))) * height) / width;
   if (Math.max(aspect, 1 / aspect) <= mostAspect) return [];
   return [

@@ -1,9 +1,10 @@
 /** Lengths that no horse has. */
+import { apart } from '../geometry/sheet-corners.ts';
 import type { Pixel, Reference } from '../order/photo-types.ts';
 import { pixelsAnInch } from '../photo/camera.ts';
 import { photoBounds as bounds } from '../sources/photo-bounds.ts';
 import { decimals } from '../units/print.ts';
-import { apart, refused, type Doubt } from './doubt.ts';
+import { refused, type Doubt } from './doubt.ts';
 import type { Known } from './doubts.ts';
 import type { Points } from './state.ts';
 
@@ -24,8 +25,9 @@ export function sizeDoubts(
   const doubts: Doubt[] = [];
   if (elbow !== undefined && groove !== undefined)
     doubts.push(...forwardDoubts({ ring, elbow, groove }, scale));
-  if (spine !== undefined && underline !== undefined) {
-    const depth = (underline[1] - spine[1]) / scale;
+  const low = underline ?? groove;
+  if (spine !== undefined && low !== undefined) {
+    const depth = (low[1] - spine[1]) / scale;
     if (outside(depth, bounds.barrelDepth))
       doubts.push(
         refused(

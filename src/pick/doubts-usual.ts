@@ -10,7 +10,7 @@ const TELLING = 2;
 
 /** What the order's own remarks would say of any position of the ring, and of the room, for a horse of average girth. */
 export function unusual(
-  { ring, elbow, 'girth-groove': groove, underline }: Points,
+  { ring, elbow, 'girth-groove': groove }: Points,
   seen: PhotoReading['seen'],
 ): Doubt[] {
   if (elbow === undefined || groove === undefined) return [];
@@ -28,7 +28,7 @@ export function unusual(
     : [];
   const full = model['ring-behind-elbow'];
   const center = full + model['bar-span'] / 2;
-  if (ring === undefined || underline === undefined) return room;
+  if (ring === undefined) return room;
   if (!off(seen.ringBehindElbow, { min: full, max: center, usualSd: model['named-position-sd'] }))
     return room;
   const { value } = seen.ringOffset;

@@ -1,6 +1,7 @@
 /** What looks wrong with the marks, in plain words: the order would be refused for it, or read wrongly. */
+import { apart } from '../geometry/sheet-corners.ts';
 import type { Pixel, Reference } from '../order/photo-types.ts';
-import { apart, doubtful, type Doubt } from './doubt.ts';
+import { doubtful, type Doubt } from './doubt.ts';
 import { plumbDoubts, referenceDoubts } from './doubts-measure.ts';
 import { orderDoubts, swapDoubts } from './doubts-order.ts';
 import { sizeDoubts } from './doubts-sizes.ts';

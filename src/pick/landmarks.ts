@@ -29,19 +29,24 @@ export interface Step {
   readonly text: string;
   /** Short name, for the list and beside the mark. */
   readonly name: string;
+  /** Whether it only helps: without it the order is read all the same. */
   readonly optional?: true;
+  /** What a mark that is needed is needed for. */
+  readonly gives?: string;
 }
 
 const stick: readonly Step[] = [
   {
     id: 'from',
     name: 'measure, one end',
+    gives: 'the scale',
     title: 'One end of the measure',
     text: 'Click the very end of the stick or tape, or the first of two marks whose distance you know.',
   },
   {
     id: 'to',
     name: 'measure, other end',
+    gives: 'the scale',
     title: 'The other end of the measure',
     text: 'Click its other end, or the second mark. The longer the stretch, the surer the scale.',
   },
@@ -50,6 +55,7 @@ const stick: readonly Step[] = [
 const corner = (nth: 1 | 2 | 3 | 4, place: string): Step => ({
   id: `corner-${nth}`,
   name: `sheet, ${place}`,
+  gives: 'the scale',
   title: `Corner of the sheet: ${place}`,
   text: `Click the corner that is ${place} as you see it. The four go round clockwise.`,
 });
@@ -79,18 +85,21 @@ const horse: readonly Step[] = [
   {
     id: 'ring',
     name: 'ring',
+    gives: 'where the cinch hangs',
     title: 'Rigging ring',
     text: 'Click the middle of the front rigging ring, or of the slot in a flat plate, where the latigo hangs.',
   },
   {
     id: 'elbow',
     name: 'elbow',
+    gives: 'the room',
     title: 'Back of the elbow',
     text: 'Feel for the point of the elbow at the top of the foreleg: click its rear edge, on the near leg.',
   },
   {
     id: 'girth-groove',
     name: 'girth groove',
+    gives: 'the room',
     title: 'Girth groove',
     text: 'Click the underline where the barrel is narrowest behind the elbow: there a cinch settles by itself.',
   },
@@ -98,26 +107,28 @@ const horse: readonly Step[] = [
     id: 'spine',
     name: 'top line',
     title: 'Top line above the groove',
-    text: 'Go straight up from the groove: click the top of the back there. Under a saddle, judge it from withers and loin.',
+    text: 'Go straight up from the groove: click the top of the back there. It helps to tell the depth of the barrel; skip it if the saddle hides it.',
+    optional: true,
   },
   {
     id: 'underline',
     name: 'underline',
     title: 'Underline of the chest',
-    text: 'Click the lowest edge of the chest straight below the last point: the two give the depth of the barrel.',
+    text: 'Click the lowest edge of the chest straight below the last point. Skip it if the groove is marked there already.',
+    optional: true,
   },
   {
     id: 'fork',
     name: 'fork',
     title: 'Front of the fork',
-    text: 'Click the foremost edge of the saddle tree below the horn, where bars and fork meet. Skip it if it is hidden.',
+    text: 'Click the foremost edge of the saddle tree below the horn, where bars and fork meet. It helps to tell the set-back; skip it if it is hidden.',
     optional: true,
   },
   {
     id: 'cantle',
     name: 'cantle',
     title: 'Front of the cantle',
-    text: 'Click where the seat meets the front of the cantle. Skip it if it is hidden.',
+    text: 'Click where the seat meets the front of the cantle. With the fork it tells the bar span; skip it if it is hidden.',
     optional: true,
   },
 ];

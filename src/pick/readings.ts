@@ -69,11 +69,9 @@ function rowsOf(
   return [
     scale,
     ...row(has('elbow', 'girth-groove') && !told.has('room'), 'Room behind the elbow', seen.room),
-    ...row(has('spine', 'underline') && !told.has('depth'), 'Depth of the barrel', seen.depth),
-    ...(has('elbow', 'girth-groove', 'ring', 'underline') && !told.has('ring')
-      ? [ringRow(seen.ringOffset)]
-      : []),
-    ...row(has('elbow', 'girth-groove', 'ring', 'underline', 'fork'), 'Set-back of the ring', seen.setBack),
+    ...row(has('spine') && !told.has('depth'), 'Depth of the barrel', seen.depth),
+    ...(has('elbow', 'girth-groove', 'ring') && !told.has('ring') ? [ringRow(seen.ringOffset)] : []),
+    ...row(has('elbow', 'girth-groove', 'ring', 'fork'), 'Set-back of the ring', seen.setBack),
     ...row(has('elbow', 'girth-groove', 'fork', 'cantle'), 'Fork to cantle', seen.barSpan),
     ...leanRow(points),
   ];
@@ -116,8 +114,8 @@ function marksOf({ points, fields }: Picked, photo: Photo, reference: Reference)
     ring: points.ring ?? any,
     elbow: points.elbow ?? any,
     groove: groove ?? any,
-    spine: points.spine ?? any,
-    underline: points.underline ?? any,
+    spine: points.spine,
+    underline: points.underline,
     fork,
     cantle,
     cameraDistance: lengthOf(fields, 'distance')?.inches,
@@ -131,7 +129,7 @@ function readAll(marks: Marks): PhotoReading {
     guessOf(solveEllipse(model['average-girth'], model['ratio-average'])),
     model,
   );
-  const halfDepth = first.seen.depth.value / 2;
+  const halfDepth = (first.seen.depth?.value ?? 0) / 2;
   if (!(halfDepth > 5 && halfDepth < 25)) return first;
   return readLandmarks(marks, guessOf({ halfWidth: model['ratio-average'] * halfDepth, halfDepth }), model);
 }

@@ -22,7 +22,7 @@ export function verdictOf(now: Picked, photo: Photo): Verdict {
   if (wrong !== undefined) return no(fieldFault(now.fields, wrong) ?? '');
   const lacking = [
     ...(emptyFields(now).length > 0 ? ['size of the measure'] : []),
-    ...missing(now).map(({ name }) => name),
+    ...missing(now).map(({ name, gives }) => (gives === undefined ? name : `${name} (for ${gives})`)),
   ];
   if (lacking.length > 0) return no(`still to come: ${lacking.join(', ')}.`);
   if (first === undefined) return { ready: true, text: 'Complete: copy it into the order.' };

@@ -1,10 +1,11 @@
-/** One picture on a page: the figure, then in words what it shows, where elbow and ring are, what is assumed, and all cautions. */
+/** One picture on a page: what must be seen first, the figures, then where elbow and ring are, what is assumed, and all cautions. */
 import type { Advice } from '../advice/advice.ts';
-import { ownNumbers, roomText, ringText } from '../report/about-order.ts';
+import { ownNumbers, roomText, ringText, situation } from '../report/about-order.ts';
 import { facesText } from '../report/about-photo.ts';
 import { assumptionText } from '../report/about-rest.ts';
 import { element, html, plainList } from '../report/html.ts';
 import { capital, phraseText, type Units } from '../report/text.ts';
+import { noticesOf, titleText } from './frame.ts';
 import type { Shown } from './shown.ts';
 
 export interface ToldPicture {
@@ -13,19 +14,21 @@ export interface ToldPicture {
   readonly units: Units;
 }
 
-/** The article; `figure` is markup already. */
-export function pictureArticle(figure: string, { advice, shown, units }: ToldPicture): string {
+/** What one of those shown is, in words. */
+export const shownText = ({ mark, head, lines }: Shown): string =>
+  element('h2', html([mark, head].filter((part) => part !== undefined).join(': '))) +
+  element('p', html(`${lines.join('. ')}.`));
+
+/** The article; figures are markup already. */
+export function pictureArticle(figures: readonly string[], { advice, units }: ToldPicture): string {
   const { facts, remarks, cautions } = advice;
   return element(
     'article',
     [
-      element('figure', `\n${figure}`),
-      element('h2', 'What it shows'),
-      plainList(
-        shown.map(({ mark, head, lines }) =>
-          [mark, `${head}. ${lines.join('. ')}.`].filter((part) => part !== undefined).join(' '),
-        ),
-      ),
+      element('h1', html(titleText(advice.facts.order))),
+      element('p', html(situation(advice.facts, units))),
+      ...noticesOf(advice, units).map((text) => element('p', html(text), 'notice')),
+      ...figures,
       element('h2', 'Where the elbow and the ring are'),
       plainList([
         roomText(facts, units),

@@ -1,7 +1,7 @@
 /** What stands at the line of a clearance, on every kind of picture: a bar at each end, the number and its give or take. */
 import type { Clearance } from '../fit/candidate.ts';
-import { spreadNumber, type Units } from '../report/text.ts';
-import { formatLength } from '../units/print.ts';
+import { quantityText, type Units } from '../report/text.ts';
+import { dist, gap, overlap } from '../units/phrase.ts';
 import { textWidth } from './letters.ts';
 import { segment, type Point, type Shape } from './scene.ts';
 
@@ -10,10 +10,10 @@ const BAR = 4;
 
 /** The two lines with the hand each is written in, and the points the wider one takes. */
 export function clearanceNumber({ inches, sd }: Clearance, units: Units) {
-  const number = formatLength(Math.abs(inches), units, 'computed');
+  const number = quantityText(inches < 0 ? overlap(-inches) : gap(inches), units);
   const texts = [
     { text: inches < 0 ? `${number} over` : number, hand: 'number' },
-    { text: `± ${spreadNumber(sd, units)}`, hand: 'fine' },
+    { text: `± ${quantityText(dist(sd), units)}`, hand: 'text' },
   ] as const;
   return { texts, width: Math.max(...texts.map(({ text, hand }) => textWidth(text, hand))) };
 }

@@ -7,7 +7,7 @@ import {
   FOOT_LINE,
   footLines,
   footShapes,
-  headShapes,
+  headOf,
   paper,
   POINTS,
   scaleBar,
@@ -20,12 +20,11 @@ import { above, below, flatMarks, letterOf } from './flat-marks.ts';
 import { linesAt, textLines } from './letters.ts';
 import { hands, leading } from './look.ts';
 import type { PictureOf } from './page.ts';
-import { wordShapes, wordsHeight } from './panel.ts';
+import { wordShapes, wordsHeight } from './panel-words.ts';
 import { placed, type Layer, type Place, type Scene } from './scene.ts';
 import type { Shown } from './shown.ts';
 
 const LINE = hands.text.size * leading;
-const TOP = 64;
 const BAR = 28;
 
 /** One cinch and what is written around it. */
@@ -36,16 +35,17 @@ export interface FlatPictureOf extends Omit<PictureOf, 'shown'> {
 /** The picture of one cinch. Pure; total for what an advice holds. */
 export function flatScene({ advice, shown, units }: FlatPictureOf): Scene {
   const { order } = advice.facts;
+  const head = headOf(advice, units);
   const foot = footLines(advice, units);
   const footTop = paper.height - foot.length * FOOT_LINE;
   const { candidate } = shown;
   const cinch = candidate === undefined ? undefined : flatCinch(candidate, order.colors?.accent ?? []);
-  const words = wordsHeight(shown, paper);
+  const words = wordsHeight(shown, paper.width);
   const lines = cinch === undefined ? [] : linesOf(cinch, units);
-  const room = footTop - BAR - TOP - words - above - below - lines.length * LINE;
+  const room = footTop - BAR - head.bottom - words - above - below - lines.length * LINE;
   const field = { width: paper.width - 4, height: Math.max(60, room) };
   const scale = cinch === undefined ? 1 : scaleFor(2 * halfWidth(cinch), 2 * halfLength(cinch), field);
-  const top = TOP + words + above;
+  const top = head.bottom + words + above;
   return {
     ...paper,
     title: titleText(order),
@@ -53,8 +53,8 @@ export function flatScene({ advice, shown, units }: FlatPictureOf): Scene {
     scale,
     layers: [
       { name: 'paper', shapes: [whitePaper()] },
-      { name: 'head', shapes: headShapes(advice, units) },
-      { name: 'words', shapes: wordShapes(shown, { x: 0, y: TOP, width: paper.width, height: 0 }) },
+      { name: 'head', shapes: head.shapes },
+      { name: 'words', shapes: wordShapes(shown, [0, head.bottom], paper.width) },
       ...(cinch === undefined ? [] : cinchOn(cinch, { top, factor: POINTS / scale, units, lines })),
       { name: 'legend', shapes: cinch === undefined ? [] : scaleBar([0, footTop - BAR], scale, units) },
       { name: 'foot', shapes: footShapes(foot, footTop) },

@@ -2,10 +2,11 @@
 import type { Advice } from '../advice/advice.ts';
 import type { Order } from '../order/types.ts';
 import { ownNumbers, situation } from '../report/about-order.ts';
-import { assumedTexts, measuredText } from '../report/about-rest.ts';
 import { visible } from '../report/clean.ts';
 import { look } from '../report/look.ts';
-import type { Units } from '../report/text.ts';
+import { tapedText } from '../report/measure-words.ts';
+import { notCutText } from '../report/size-sheet.ts';
+import { phraseText, type Units } from '../report/text.ts';
 import { linesAt, shortened, textLines, textWidth } from './letters.ts';
 import { hands, leading } from './look.ts';
 import { box, segment, type Point, type Shape } from './scene.ts';
@@ -13,9 +14,11 @@ import { box, segment, type Point, type Shape } from './scene.ts';
 /** With its margin ten and a half inches by seven and three quarters: fits on Letter and on A4, lying. */
 export const paper = { width: 720, height: 522, margin: 18 } as const;
 
-/** What must be said of every length that nobody measured. */
-export const notMeasured =
-  'Do not cut until measured: nobody has taped ring to ring, lengths are provisional and judged only roughly.';
+/** What must be seen before the picture: a sore, and that a length which nobody taped is not to be cut. */
+export const noticesOf = (advice: Advice, units: Units): string[] => [
+  ...advice.welfare.slice(0, 1).map((phrase) => phraseText(phrase, units)),
+  ...(advice.facts.lengthNeed.measured ? [] : [notCutText(advice)]),
+];
 
 /** In an inch of paper. */
 export const POINTS = 72;
@@ -38,18 +41,25 @@ export const whitePaper = (): Shape =>
     fill: 'paper',
   });
 
-/** The band of strands that all papers have at their head, the order, the shop, and what the pair are. */
-export function headShapes({ facts }: Advice, units: Units): Shape[] {
+/** The band of strands that all papers have at their head, the order, the shop, what the pair are, and what must be seen first. */
+export function headOf(advice: Advice, units: Units): { shapes: Shape[]; bottom: number } {
+  const { facts } = advice;
   const right = shortened(facts.shop.name, 'strong', paper.width * 0.3);
   const room = paper.width - textWidth(right, 'strong') - 20;
-  const title = titleText(facts.order);
   const about = textLines(situation(facts, units), 'quiet', { width: paper.width, most: 1 });
-  return [
-    ...bandShapes(paper.width),
-    ...titleShapes(title, room),
-    { kind: 'label', at: [paper.width, 33], text: right, hand: 'strong', anchor: 'end' },
-    ...linesAt(about, 'quiet', [0, 41]),
-  ];
+  const notices = noticesOf(advice, units).flatMap((text) =>
+    textLines(text, 'heading', { width: paper.width, most: 2 }),
+  );
+  return {
+    shapes: [
+      ...bandShapes(paper.width),
+      ...titleShapes(titleText(facts.order), room),
+      { kind: 'label', at: [paper.width, 33], text: right, hand: 'strong', anchor: 'end' },
+      ...linesAt(about, 'quiet', [0, 41]),
+      ...linesAt(notices, 'heading', [0, 55]),
+    ],
+    bottom: 60 + notices.length * hands.heading.size * leading,
+  };
 }
 
 /** A title too long for its line is set smaller, on two. */
@@ -114,33 +124,15 @@ export function scaleBar([x, y]: Point, scale: number, units: Units): Shape[] {
   ];
 }
 
-/** What is assumed, what is taped, and the caution: the same for every panel. */
-export function footLines({ facts, assumptions, cautions }: Advice, units: Units): Line[] {
-  const measured = measuredText(assumptions, units) ?? 'Nothing was measured.';
-  const lines = (text: string, hand: Line['hand']): Line[] =>
-    textLines(text, hand, { width: paper.width, most: 4 }).map((line) => ({ text: line, hand }));
-  return [
-    ...(facts.lengthNeed.measured ? [] : lines(notMeasured, 'strong')),
-    ...lines(
-      [measured, ...assumedTexts(assumptions, units), ownNumbers(facts) ?? ''].join(' ').trim(),
-      'fine',
-    ),
-    ...lines(cautions.slice(0, 3).join(' '), 'fine'),
-  ];
-}
-
-export interface Line {
-  readonly text: string;
-  readonly hand: 'fine' | 'strong';
-}
+/** What is taped, whose numbers are in force, and the caution: the same for every panel. */
+export const footLines = (advice: Advice, units: Units): string[] =>
+  [
+    [tapedText(advice, units), ownNumbers(advice.facts) ?? ''].join(' ').trim(),
+    advice.cautions.slice(0, 3).join(' '),
+  ].flatMap((text) => textLines(text, 'fine', { width: paper.width, most: 4 }));
 
 export const FOOT_LINE = hands.fine.size * leading;
 
 /** Lines at the foot. */
-export const footShapes = (lines: readonly Line[], top: number): Shape[] =>
-  lines.map(({ text, hand }, i): Shape => ({
-    kind: 'label',
-    at: [0, top + (i + 0.8) * FOOT_LINE - (hand === 'strong' ? 1.5 : 0)],
-    text,
-    hand,
-  }));
+export const footShapes = (lines: readonly string[], top: number): Shape[] =>
+  linesAt(lines, 'fine', [0, top]);

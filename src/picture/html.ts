@@ -1,29 +1,39 @@
-/** Pictures as one page that needs nothing else: the picture itself, then what it shows in words. */
-import { htmlPage } from '../report/html.ts';
+/** Pictures as one page that needs nothing else: each with its words, one under the other on a telephone. */
+import { element, htmlPage } from '../report/html.ts';
 import { sheetCss } from '../report/sheet-css.ts';
-import { pictureArticle, type ToldPicture } from './article.ts';
+import { pictureArticle, shownText, type ToldPicture } from './article.ts';
 import type { Scene } from './scene.ts';
 import { svgElement } from './svg.ts';
 
 export interface PicturePage extends ToldPicture {
-  readonly scene: Scene;
+  readonly title: string;
+  /** One for each that is shown, and what belongs to all of them. */
+  readonly scenes: readonly Scene[];
 }
 
-/** A picture keeps its size, moves aside under the finger where there is no room for it, and is printed lying; the words follow on the next page if they must. */
 const css = `${sheetCss}
-.picture .sheet { max-width: 828pt; padding: 18pt 36pt; } .picture svg { display: block; max-width: 100%; height: auto; margin: 0 auto; }
-@media screen and (max-width: 800pt) { .picture figure { overflow-x: auto; } .picture svg { max-width: none; } }
+.picture .sheet { max-width: 864pt; padding: 18pt; } .picture svg { display: block; max-width: 100%; height: auto; }
+.picture .panels { display: flex; flex-wrap: wrap; gap: 12pt; align-items: flex-end; } .picture figure { margin: 0; max-width: 100%; } .picture .panels figure { width: 264pt; }
+.picture .notice { padding: 3pt 6pt; } .picture figcaption p { margin-bottom: 6pt; } .picture .cautions { font-size: 8.5pt; }
+@media screen and (max-width: 460pt) { .picture .sheet { padding: 10pt; } }
 @page { size: landscape; margin: 16pt 16pt 24pt; }
-@media print { .picture .sheet { padding: 0; } .picture figure + h2 { break-before: page; } }`;
+@media print { .picture .sheet { padding: 0; } .picture .panels { gap: 6pt; } .picture .panels figure { width: 248pt; } }`;
 
 /** The whole file. */
 export function picturesHtml(pages: readonly PicturePage[]): string {
   const [first] = pages;
-  const title =
-    pages.length === 1 && first !== undefined ? first.scene.title : `${String(pages.length)} pictures`;
+  const title = pages.length === 1 && first !== undefined ? first.title : `${String(pages.length)} pictures`;
   return htmlPage({ title, css, body: pages.map(pageText).join('\n'), kind: 'picture' });
 }
 
-function pageText({ scene, ...told }: PicturePage): string {
-  return pictureArticle(svgElement(scene), told);
+function pageText(page: PicturePage): string {
+  const { scenes, shown } = page;
+  const figures = scenes.map((scene, i) => {
+    const each = shown[i];
+    const words = each === undefined ? '' : element('figcaption', shownText(each));
+    return element('figure', `${words}\n${svgElement(scene)}`);
+  });
+  // Laid flat it is one wide picture, else panels side by side where there is room.
+  const panels = scenes.length > 1 ? [element('div', figures, 'panels')] : figures;
+  return pictureArticle(panels, page);
 }

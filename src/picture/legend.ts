@@ -1,8 +1,7 @@
 /** The column that says what the lines of a picture mean, and how far they can be trusted. */
 import type { Advice } from '../advice/advice.ts';
-import { whoseText } from '../report/about-order.ts';
-import { roughLength, spreadNumber, type Units } from '../report/text.ts';
-import { formatLength } from '../units/print.ts';
+import { quantityText, type Units } from '../report/text.ts';
+import { dist } from '../units/phrase.ts';
 import { hatched } from './hatch.ts';
 import { linesAt, textLines } from './letters.ts';
 import { hands, leading, type StrokeName } from './look.ts';
@@ -41,30 +40,6 @@ const across =
 
 const corner = ([x, y]: Point, [width, height]: readonly [number, number]): Point => [x + width, y + height];
 
-const cords: Entry['swatch'] = (at, size) => {
-  const [x, y] = at;
-  const [, bottom] = corner(at, size);
-  return [
-    box(at, corner(at, size), { fill: 'cord', stroke: 'edge' }),
-    ...[1, 2, 3, 4, 5].map((i) => segment([x + i * 4, y], [x + i * 4, bottom], 'strand')),
-  ];
-};
-
-const woven: Entry['swatch'] = (at, size) => {
-  const [right] = corner(at, size);
-  const [x, y] = at;
-  return [
-    box(at, corner(at, size), { fill: 'woven', stroke: 'weave' }),
-    ...[1, 2, 3].map((i) => segment([x, y + i * 2.5], [right, y + i * 2.5], 'weave')),
-  ];
-};
-
-const buckle: Entry['swatch'] = ([x, y], [width, height]) => [
-  box([x + 3, y], [x + width - 3, y + height], { fill: 'paper', stroke: 'buckle' }),
-  segment([x + 3, y + height * 0.6], [x + width - 3, y + height * 0.6], 'buckle'),
-  segment([x + width / 2, y + height * 0.6], [x + width / 2, y], 'buckle'),
-];
-
 const latigo: Entry['swatch'] = ([x, y], [, height]) => [
   box([x + 2, y], [x + 10, y + height], { fill: 'strap', stroke: 'strap' }),
   { kind: 'circle', at: [x + 18, y + height / 2], radius: 4.5, stroke: 'ring' },
@@ -95,30 +70,17 @@ const measured: Entry['swatch'] = ([x, y], [width, height]) => [
 
 /** What the lines on the side of the horse mean, in the order in which they are looked for. */
 export function sideLegend(facts: Advice['facts'], units: Units): Entry[] {
-  const { room, floor, required } = facts;
-  const by = (inches: number): string => formatLength(inches, units, 'computed');
-  const whence = room.kind === 'measured' ? 'taped' : room.kind;
+  const { room, floor } = facts;
+  const known = room.kind === 'measured' ? 'taped' : room.kind === 'photo' ? 'by photo' : room.kind;
   return [
-    { swatch: measured, text: 'nearest place to the elbow: its clearance, with its give or take' },
-    {
-      swatch: across('elbow'),
-      text: `back of the elbow, ${roughLength(room.value, units)} ahead of the girth groove (${whence})`,
-    },
-    { swatch: band, text: `give or take of that line, ${spreadNumber(room.sd, units)} ${units}` },
-    { swatch: limb, text: 'the elbow and its muscle: no cinch belongs there' },
-    {
-      swatch: across('wanted'),
-      text: `wanted clearance, ${by(required)}${whoseText(facts, 'required-clearance')}`,
-    },
+    { swatch: across('elbow'), text: `back of the elbow (${known})` },
+    { swatch: band, text: `give or take ${quantityText(dist(room.sd), units)}` },
+    { swatch: limb, text: 'no cinch belongs here' },
     {
       swatch: across('least'),
-      text: `least clearance, ${by(floor)}${whoseText(facts, 'floor-clearance')}: nearer is refused`,
+      text: `least it needs, ${quantityText(dist(floor), units)}`,
     },
-    { swatch: cords, text: 'cinch, front edge to the left' },
-    { swatch: woven, text: 'woven bars' },
-    { swatch: buckle, text: 'buckle' },
-    { swatch: latigo, text: 'latigo and ring; their own size is only usual' },
-    { swatch: across('middle'), text: 'chest midline' },
-    { swatch: across('horse'), text: 'foreleg, hinted at: not this horse' },
+    { swatch: measured, text: 'nearest to the elbow' },
+    { swatch: latigo, text: 'latigo and rigging ring' },
   ];
 }

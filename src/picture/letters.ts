@@ -43,12 +43,12 @@ export function textWidth(text: string, hand: HandName): number {
 }
 
 function signWidth(sign: string, face: Face): number {
-  const bare = sign === '\u00a0' ? ' ' : sign.normalize('NFD').charAt(0);
+  const bare = sign === '\u00a0' ? ' ' : sign === '\u00b1' ? '+' : sign.normalize('NFD').charAt(0);
   return widths[face][bare.charCodeAt(0) - FIRST] ?? OTHER;
 }
 
 /** Whether the table knows the width of every letter, so that it may be relied on. */
-export const isKnown = (text: string): boolean => /^[ -~]*$/.test(text);
+export const isKnown = (text: string): boolean => /^[ -~\u00b1]*$/.test(text);
 
 /** Lines no wider than that many points; a word too long for a line is cut, and what is left over after `most` lines is given up. */
 export function textLines(text: string, hand: HandName, { width, most = Infinity }: Bounds): string[] {

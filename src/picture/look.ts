@@ -27,15 +27,13 @@ export const strokes = {
   spread: { color: 'soft', width: 0.8, dash: [0.8, 2] },
   /** Least clearance, below which a cinch is refused. */
   least: { color: 'rust', width: 1.3, dash: [5, 2.6] },
-  /** Clearance that is aimed for. */
-  wanted: { color: 'rust', width: 0.9, dash: [7, 2, 1.2, 2] },
   /** Where the clearance is measured. */
   clearance: { color: 'ink', width: 1.5 },
   leader: { color: 'ink', width: 0.5 },
-  /** Lines that are thought rather than seen: the chest midline, the middle of a cinch. */
+  /** Lines that are thought rather than seen: the middle of a cinch. */
   middle: { color: 'soft', width: 0.7, dash: [9, 2.5, 2, 2.5] },
-  /** A hint of the horse. */
-  horse: { color: 'line', width: 1.6 },
+  /** The outline of a horse. */
+  horse: { color: 'shade', width: 1.4 },
   measure: { color: 'ink', width: 0.6 },
   /** Where the edge of another sheet comes to lie. */
   joint: { color: 'soft', width: 0.6, dash: [4, 3] },

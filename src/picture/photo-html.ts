@@ -1,7 +1,7 @@
 /** Cinches laid on photos as one page that needs nothing else: the picture, then what it shows in words. */
-import { htmlPage } from '../report/html.ts';
+import { element, htmlPage } from '../report/html.ts';
 import { sheetCss } from '../report/sheet-css.ts';
-import { pictureArticle, type ToldPicture } from './article.ts';
+import { pictureArticle, shownText, type ToldPicture } from './article.ts';
 import { svgOnPhoto, type PhotoScene } from './photo-page.ts';
 
 export interface PhotoPage extends ToldPicture {
@@ -26,5 +26,6 @@ export function photosHtml(pages: readonly PhotoPage[]): string {
 }
 
 function pageText({ drawing, address, ...told }: PhotoPage): string {
-  return pictureArticle(svgOnPhoto(drawing, address), told);
+  const figure = element('figure', `\n${svgOnPhoto(drawing, address)}`);
+  return pictureArticle([figure, ...told.shown.map(shownText)], told);
 }

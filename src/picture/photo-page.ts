@@ -2,11 +2,10 @@
 import type { Advice } from '../advice/advice.ts';
 import type { PhotoReading } from '../photo/read.ts';
 import { facesText } from '../report/about-photo.ts';
-import { phraseText, roughLength, spreadNumber, type Units } from '../report/text.ts';
-import { formatLength } from '../units/print.ts';
+import { phraseText, quantityText, roughLength, spreadNumber, type Units } from '../report/text.ts';
 import { whoseText } from '../report/about-order.ts';
-import { listed } from '../units/phrase.ts';
-import { notMeasured, titleText } from './frame.ts';
+import { dist, listed } from '../units/phrase.ts';
+import { noticesOf, titleText } from './frame.ts';
 import { legendShapes, type Entry } from './legend.ts';
 import { linesAt, shortened, textLines, textWidth } from './letters.ts';
 import { hands, leading, type HandName, type StrokeName } from './look.ts';
@@ -118,6 +117,7 @@ function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number
     { kind: 'label', at: [WIDTH - INSET, y + 10], text: shop, hand: 'strong', anchor: 'end' },
   );
   y += 15;
+  for (const notice of noticesOf(advice, units)) write(notice, 'strong', 3);
   for (const { head, mark, lines } of shown) {
     write([mark, head].filter((part) => part !== undefined).join(': '), 'strong', 2);
     write(`${lines.join('. ')}.`, 'text', 5);
@@ -131,7 +131,6 @@ function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number
   );
   shapes.push(...columns.flatMap((column) => column.shapes));
   y += Math.max(...columns.map((column) => column.height)) + 2;
-  if (!advice.facts.lengthNeed.measured) write(notMeasured, 'strong', 2);
   write(facesText(reading), 'text', 2);
   write(reachText(reading, units), 'fine', 6);
   write(advice.cautions.slice(0, 3).join(' '), 'fine', 6);
@@ -189,7 +188,7 @@ function legend({ advice: { facts }, shown, units }: PhotoPicture): Entry[] {
     },
     {
       swatch: sample(level('least')),
-      text: `least clearance, ${formatLength(facts.floor, units, 'computed')}${whoseText(facts, 'floor-clearance')}`,
+      text: `least it needs, ${quantityText(dist(facts.floor), units)}${whoseText(facts, 'floor-clearance')}`,
     },
     ...(shown.length < 2
       ? []

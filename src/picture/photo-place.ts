@@ -19,10 +19,13 @@ const around = { side: 0.42, above: 0.12, below: 0.22 };
 const highest = 0.82;
 
 /** The part round the girth, inside the photo; all of a photo that is hardly larger. */
-export function partOf({ photo }: PhotoReading): Part {
+export function partOf({ photo, stand, guess }: PhotoReading): Part {
   const [wide, high] = photo.imageSize;
-  const marks = [photo.ring, photo.elbow, photo.groove, photo.spine, photo.underline];
-  const depth = Math.abs(photo.underline[1] - photo.spine[1]);
+  const { groove, underline = groove } = photo;
+  const inch = stand.camera.focal / stand.camera.distance;
+  const spine = photo.spine ?? [groove[0], Math.max(0, groove[1] - 2 * guess.ellipse.halfDepth * inch)];
+  const marks = [photo.ring, photo.elbow, groove, spine, underline];
+  const depth = Math.abs(underline[1] - spine[1]);
   const [xs, ys] = [marks.map(([x]) => x), marks.map(([, y]) => y)];
   const top = Math.max(0, Math.floor(Math.min(...ys) - around.above * depth));
   const bottom = Math.min(high, Math.ceil(Math.max(...ys) + around.below * depth));

@@ -115,6 +115,3 @@ const ringShapes = ({ ring }: Facts): Shape[] => [
 ];
 
 const ringMiddle = ({ station }: Facts['ring']): number => station.value + 0.85 * usual.ring;
-
-/** Station of the highest thing drawn. */
-export const highestOf = ({ ring }: Facts): number => ringMiddle(ring) + usual.ring;

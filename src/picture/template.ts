@@ -7,7 +7,8 @@ import { formatLength } from '../units/print.ts';
 import { placesTexts } from './flat-page.ts';
 import { flatCinch, flatLayers, halfLength, halfWidth } from './flat.ts';
 import { above, below, flatMarks } from './flat-marks.ts';
-import { notMeasured, POINTS, titleText } from './frame.ts';
+import { notCutText } from '../report/size-sheet.ts';
+import { POINTS, titleText } from './frame.ts';
 import { linesAt, textLines } from './letters.ts';
 import { hands, leading } from './look.ts';
 import { box, placed, segment, type Layer, type Place, type Point, type Scene, type Shape } from './scene.ts';
@@ -47,7 +48,7 @@ export function templateOf({ advice, candidate, mark, units }: TemplateOf): Temp
   const what = `${specName(candidate)}, ${formatLength(candidate.length, units)} long`;
   const notice = [
     ...(mark === undefined ? [] : [`${mark}: see check.`]),
-    ...(lengthNeed.measured ? [] : [notMeasured]),
+    ...(lengthNeed.measured ? [] : [notCutText(advice)]),
   ].join(' ');
   return {
     title: `Template, ${titleText(order)}`,

@@ -69,7 +69,8 @@ function answerText(advice: Advice, { candidate }: RankedSpec, units: Units): st
   return [...parts, parts.length === 0 ? tie : capital(tie)].join(' ');
 }
 
-const notCutText = ({ assumptions }: Advice): string =>
+/** What stands before every length that nobody taped. */
+export const notCutText = ({ assumptions }: Advice): string =>
   assumptions.some(({ kind }) => kind === 'measured' || kind === 'photo')
     ? 'DO NOT CUT: ring to ring is not taped.'
     : 'DO NOT CUT. Nothing is taped, so this is a first guess.';

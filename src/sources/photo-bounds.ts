@@ -6,6 +6,13 @@ export const photoBounds = {
   leastPixels: 100,
   /** Least pixels of an edge of a sheet: clicks 3 pixels off at both ends make it wrong by seven in a hundred, and there are four. */
   leastEdge: 60,
+  /** Least and most pixels of a side of the picture: smaller ones show too little, larger ones are not taken by cameras. */
+  imageSide: { min: 200, max: 20_000 },
+  /**
+   * The furthest corner of a sheet is at most so many times as far from the camera as the nearest: a sheet 30 in across its corners and 6 ft
+   * away would have to be turned by 45 degrees, and clicks 3 pixels off at edges of 60 make it 1.2.
+   */
+  mostDepth: 1.33,
   /** A string leans no further than this from upright in any picture worth measuring, degrees. */
   mostLean: 20,
   /** A lens sees this wide at most, degrees: the widest of telephones has about 120. */

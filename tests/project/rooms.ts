@@ -29,7 +29,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   order: {
     why: 'Order is the one door: text becomes checked values here and nowhere else, so only it may parse YAML.',
-    uses: ['units', 'sources'],
+    uses: ['units', 'sources', 'geometry'],
     packages: ['zod', 'yaml'],
   },
   photo: {

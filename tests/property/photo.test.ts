@@ -168,7 +168,7 @@ describe('without any error', () => {
     within(seen.ringBehindElbow.value, 4.25 - subject.ring.x, 1e-4);
     within(seen.setBack!.value, 1.75, 1e-4);
     within(seen.barSpan!.value, 13, 1e-6);
-    within(seen.depth.value, 2 * subject.ellipse.halfDepth, 1e-6);
+    within(seen.depth!.value, 2 * subject.ellipse.halfDepth, 1e-6);
   });
 
   test('a plumb line takes a roll of 3 degrees out, and without it the roll shows', () => {

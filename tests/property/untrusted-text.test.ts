@@ -16,8 +16,9 @@ import { askMarkdown } from '../../src/report/ask-markdown.ts';
 import { askScreen } from '../support/screens.ts';
 import { askText } from '../../src/report/ask-text.ts';
 import { flatScene } from '../../src/picture/flat-page.ts';
+import { titleText } from '../../src/picture/frame.ts';
 import { picturesHtml } from '../../src/picture/html.ts';
-import { sideScene } from '../../src/picture/page.ts';
+import { phoneScenes, sideScene } from '../../src/picture/page.ts';
 import { shownChecked, shownSpec } from '../../src/picture/shown.ts';
 import { sceneSvg } from '../../src/picture/svg.ts';
 import { templateOf, templateScene } from '../../src/picture/template.ts';
@@ -197,7 +198,8 @@ const picturePage = (size: readonly SizeResult[]): string =>
   picturesHtml(
     readOnes(size).map(({ advice, wants }) => {
       const shown = [shownChecked(wants!, advice, 'in')];
-      return { advice, shown, units: 'in', scene: sideScene({ advice, shown, units: 'in' }) };
+      const told = { advice, shown, units: 'in' } as const;
+      return { ...told, title: titleText(advice.facts.order), scenes: phoneScenes(told) };
     }),
   );
 

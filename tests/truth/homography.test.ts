@@ -1,25 +1,10 @@
 /** The map of one plane onto another, against published points, a textbook's formula and another library. */
-import { createRequire } from 'node:module';
 import { describe, expect, test } from 'vitest';
 import { homographyOf, type Homography, type Point } from '../../src/geometry/homography.ts';
 import { seededRandom } from '../../src/geometry/random.ts';
 import { mapPoint } from '../support/map-point.ts';
+import { byOpenCv } from '../support/opencv.ts';
 import { within } from '../support/within.ts';
-
-interface Matrix {
-  readonly data64F: Float64Array;
-  delete(): void;
-}
-
-// Its types are sources that our compiler would have to take as ours, so only what is used here is described.
-const require = createRequire(import.meta.url);
-const { cv } = require('opencv-wasm') as {
-  cv: {
-    CV_32FC2: number;
-    matFromArray(rows: number, columns: number, type: number, values: readonly number[]): Matrix;
-    getPerspectiveTransform(from: Matrix, to: Matrix): Matrix;
-  };
-};
 
 /** Scaled so that the last entry is 1, as others give it. */
 const likeOthers = (h: Homography | undefined): number[] => {
@@ -43,15 +28,6 @@ function heckbert(quad: readonly Point[]): number[] {
   const g = (sx * dy2 - dx2 * sy) / under;
   const h = (dx1 * sy - sx * dy1) / under;
   return [x1 - x0 + g * x1, x3 - x0 + h * x3, x0, y1 - y0 + g * y1, y3 - y0 + h * y3, y0, g, h, 1];
-}
-
-function byOpenCv(from: readonly Point[], to: readonly Point[]): number[] {
-  const matrixOf = (points: readonly Point[]): Matrix => cv.matFromArray(4, 1, cv.CV_32FC2, points.flat());
-  const [a, b] = [matrixOf(from), matrixOf(to)];
-  const h = cv.getPerspectiveTransform(a, b);
-  const values = Array.from(h.data64F);
-  for (const matrix of [a, b, h]) matrix.delete();
-  return values;
 }
 
 /** Quadrilaterals without a dent, corners in whole pixels, which the other library keeps exactly in its single precision. */

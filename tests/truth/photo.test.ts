@@ -164,7 +164,7 @@ describe('the best that was ever measured so', () => {
       guess,
       model,
     );
-    const part = seen.depth.sd / seen.depth.value;
+    const part = seen.depth!.sd / seen.depth!.value;
     expect(part).toBeGreaterThan(0.027 / 2);
     expect(part).toBeLessThan(0.027 * 2);
   });

@@ -246,7 +246,7 @@ describe.each(orders)('%s', (_, order) => {
       const text = items.map((item) => item.text).join(' ');
       expect(text).toContain(printWords);
       expect(text).toContain('100 mm');
-      expect(text.includes('Do not cut until measured')).toBe(order.saddle.ringToRing === undefined);
+      expect(text.includes('DO NOT CUT')).toBe(order.saddle.ringToRing === undefined);
       return /Sheet ([A-Z]\d+):/.exec(text)?.[1];
     });
     // Each has a name of its own, in the order of the map.

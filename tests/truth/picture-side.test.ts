@@ -18,6 +18,12 @@ import { outlineOf } from '../../src/stock/outline.ts';
 /** The writer rounds to thousandths of a point; the corners of a line are both rounded. */
 const ROUNDED = 0.002;
 
+/** "1 3/8 in" as eighths of an inch. */
+function eighths(text: string): number {
+  const [, whole = '0', over = '0', under = '8'] = /^(?:(\d+) ?)??(?:(\d)\/(\d))? in$/.exec(text)!;
+  return 8 * Number(whole) + (8 * Number(over)) / Number(under);
+}
+
 const orders: readonly [string, Order][] = [
   ['an average horse', orderOf()],
   ['a center-fire', orderOf({ saddle: { rigging: rigging('center-fire') } })],
@@ -52,7 +58,7 @@ describe.each(orders)('%s', (_, order) => {
         ROUNDED * inches,
       );
       const labels = inLayer(svg, layer, 'clearance').filter(({ name }) => name === 'text');
-      expect(labels[0]!.text).toBe(`${candidate.clearance.inches.toFixed(2)} in`);
+      expect(eighths(labels[0]!.text)).toBe(Math.floor(8 * candidate.clearance.inches));
 
       const [cords] = inLayer(svg, layer, 'cords');
       const corners = cornersOf(cords!);
@@ -69,6 +75,33 @@ describe.each(orders)('%s', (_, order) => {
       });
     },
   );
+
+  test('the outline has withers, groove, midline and elbow where the horse has them, and keeps inside its panel', () => {
+    const { girth, elbowLine, ring } = advice.facts;
+    const corners = inLayer(svg, 'shown-1', 'horse').flatMap(cornersOf);
+    const box = cornersOf(inLayer(svg, 'shown-1', 'panel')[0]!);
+    for (const axis of [0, 1] as const) {
+      const edges = box.map((corner) => corner[axis]);
+      for (const corner of corners) {
+        expect(corner[axis]).toBeGreaterThanOrEqual(Math.min(...edges) - ROUNDED);
+        expect(corner[axis]).toBeLessThanOrEqual(Math.max(...edges) + ROUNDED);
+      }
+    }
+    // The ring is placed by the model, so that places on the paper can be read back.
+    const [circle] = inLayer(svg, 'shown-1', 'ring');
+    const grooveAt = Number(circle!.attributes['cx']) + ring.x / inches;
+    const [cords] = inLayer(svg, 'shown-1', 'cords');
+    const midline = cornersOf(cords!)[0]![1];
+    const has = (x: number, s: number): boolean =>
+      corners.some(
+        ([px, py]) =>
+          Math.abs((grooveAt - px) * inches - x) < 2 * ROUNDED * inches &&
+          Math.abs((midline - py) * inches - s) < 2 * ROUNDED * inches,
+      );
+    expect(has(0, 0)).toBe(true);
+    expect(has(0, girth.value / 2)).toBe(true);
+    expect(has(elbowLine[0]!, 0)).toBe(true);
+  });
 
   test('the scale bar is as long as it says', () => {
     const bar = inLayer(svg, 'legend').filter(({ attributes }) => attributes['stroke-width'] === '0.6');

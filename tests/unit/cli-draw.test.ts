@@ -38,9 +38,10 @@ describe('what is shown', () => {
     const svg = readSvg(stdout);
     expect([...panels(svg)]).toEqual(['shown-1', 'shown-2', 'shown-3']);
     expect(textsOf(svg, 'head')).toContain('Order 7: Wren');
+    expect(textsOf(svg, 'head')).toContain('DO NOT CUT: ring to ring is not taped.');
     const foot = textsOf(svg, 'foot');
-    expect(foot).toContain('Do not cut until measured');
-    expect(foot).toContain('Assumed: elbow room 4.1 in');
+    expect(foot).toContain('Not taped: everything else');
+    expect(textsOf(svg, 'legend')).toContain('back of the elbow (assumed)');
     expect(foot).toContain('not a saddle fitting and not veterinary advice');
     expect(textsOf(svg, 'legend')).toMatch(/Scale 1 : [\d.]+, printed at 100 %/);
     expect(stdout).not.toContain('Invented Customer');
@@ -55,9 +56,7 @@ describe('what is shown', () => {
     const { code, stdout } = await run(['draw', '--wants'], { stdin: order });
     expect(code).toBe(1);
     const svg = readSvg(stdout);
-    expect(textsOf(svg, 'shown-1', 'words')).toMatch(
-      /^REFUSED What the customer wants: straight, 27 strands/,
-    );
+    expect(textsOf(svg, 'shown-1', 'words')).toMatch(/^RULED OUT Asked for: straight, 27 strands/);
     expect(textsOf(svg, 'shown-2', 'words')).toMatch(/^No\. 1:/);
   });
   test('a cinch named here lies over the wish, as check has it', async () => {
@@ -78,7 +77,7 @@ describe('what is shown', () => {
     const wished = await run(['draw', '--style', 'straight', '--strands', '15'], { stdin: none });
     expect(wished.code).toBe(1);
     const words = textsOf(readSvg(wished.stdout), 'shown-1', 'words');
-    expect(words).toMatch(/^REFUSED The cinch asked about.*Nothing the shop can tie passes for this pair\./);
+    expect(words).toMatch(/^RULED OUT The cinch asked about.*No cinch we tie passes here/);
   });
   test('a cinch that cannot be laid is said in words', async () => {
     const asked = ['draw', '--style', 'low-flare', '--strands', '17', '--length', '18 in'];
@@ -137,9 +136,26 @@ describe('where it goes', () => {
   test('a page holds all', async () => {
     const { code, stdout } = await run(['draw', '--format', 'html'], { stdin: `${order}---\n${order}` });
     expect(code).toBe(0);
-    expect(stdout.match(/<svg /g)).toHaveLength(2);
+    // Three cinches and the legend, of two orders.
+    expect(stdout.match(/<svg /g)).toHaveLength(8);
     expect(stdout).toContain('Tighten in stages and check again after ten minutes');
     expect(stdout).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org\/2000\/svg)/);
+  });
+  test('on a telephone every letter of a page is 11 pixels high at least, and nothing is wider than its screen', async () => {
+    const { stdout } = await run(['draw', '--format', 'html'], { stdin: order });
+    for (const [svg, wide, rest] of stdout.matchAll(/<svg[^>]* width="([\d.]+)pt"[^>]*>([^]*?)<\/svg>/g)) {
+      // A screen 390 pixels wide, 10 points of white on either side; a point is 4/3 of a pixel.
+      const pixels = Math.min(4 / 3, (390 - (20 * 4) / 3) / Number(wide));
+      const sizes = [...rest!.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size) * pixels);
+      expect(Math.min(...sizes), svg.slice(0, 200)).toBeGreaterThan(11);
+    }
+  });
+  test('a sore is said before anything is drawn', async () => {
+    const svg = readSvg((await run(['draw', 'examples/orders/08-elbow-gall.yaml'])).stdout);
+    const head = textsOf(svg, 'head');
+    expect(head).toContain('GALLED AT THE ELBOW. Let it heal first.');
+    const at = svg.elements.findIndex(({ text }) => text.startsWith('GALLED'));
+    expect(at).toBeLessThan(svg.elements.findIndex(({ text }) => text.startsWith('No. 1')));
   });
   test('a folder that is not there is made', async () => {
     const { code, stderr } = await run(['draw', '--out-dir', 'new/pictures'], { stdin: order, cwd: dir });
@@ -160,7 +176,7 @@ describe('where it goes', () => {
     for (const named of ['orders', 'orders/*.yaml']) {
       const { code, stdout } = await run(['draw', named, '--format', 'html'], { cwd: dir });
       expect(code).toBe(0);
-      expect(stdout.match(/<svg /g)).toHaveLength(2);
+      expect(stdout.match(/<article /g)).toHaveLength(2);
     }
   });
   test.each([

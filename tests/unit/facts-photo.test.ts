@@ -16,6 +16,24 @@ const usual = { value: 4, sd: 0.5, kind: 'assumed', basis: 'usual' } as const;
 const photographed = (change: Parameters<typeof orderOf>[0] = {}): Order =>
   orderOf({ photo: demoPhoto, saddle: { rigging: rigging('7/8') }, ...change });
 
+test('marks that only help cost no order: room and ring are read without them, the depth is not', () => {
+  const bare = {
+    ...demoPhoto,
+    plumb: undefined,
+    spine: undefined,
+    underline: undefined,
+    fork: undefined,
+    cantle: undefined,
+  };
+  const marked = { ...bare, spine: demoPhoto.spine, underline: demoPhoto.groove };
+  const [without, withDepth] = [bare, marked].map((photo) => factsOf(photographed({ photo }), model));
+  expect(without!.photo!.seen.depth).toBeUndefined();
+  expect(withDepth!.photo!.seen.depth).toBeDefined();
+  for (const name of ['room', 'ringBehindElbow', 'ringHeight'] as const)
+    within(without!.photo!.seen[name].value, withDepth!.photo!.seen[name].value, 1e-9);
+  expect(without!.room.kind).toBe('photo');
+});
+
 describe('a ring seen on a photo', () => {
   /** Worked out in each test: what is worked out while tests are collected is no test. */
   const shownBy = (order = photographed()) => {
@@ -170,7 +188,7 @@ describe('the reading of a photo', () => {
   test('tells the depth of the barrel', () => {
     const { barrel, photo, girth } = factsOf(photographed(), model);
     const plain = barrelOf({ trouble: [] }, 72, model);
-    expect(barrel).toEqual(withPhotoDepth(plain, { girth, depth: photo!.seen.depth }, model));
+    expect(barrel).toEqual(withPhotoDepth(plain, { girth, depth: photo!.seen.depth! }, model));
     expect(barrel.ratio.kind).toBe('photo');
   });
 });

@@ -61,8 +61,9 @@ describe('taken', () => {
     expect(photoIn(changed(...exchanges))?.elbow).toEqual(elbow);
   });
   test('without what may be left out', () => {
-    const text = example.replace(/^ {2}(?:plumb|fork|cantle|camera-distance):.*\n/gm, '');
-    expect(photoIn(text)).toMatchObject({ plumb: undefined, fork: undefined, cameraDistance: undefined });
+    const text = example.replace(/^ {2}(?:plumb|spine|underline|fork|cantle|camera-distance):.*\n/gm, '');
+    const left = ['plumb', 'spine', 'underline', 'fork', 'cantle', 'cameraDistance'];
+    expect(photoIn(text)).toMatchObject(Object.fromEntries(left.map((name) => [name, undefined])));
   });
   test('an order without a photo has none', () => {
     expect(photoIn(example.replace(/^photo:[^]*/m, ''))).toBeUndefined();
@@ -116,6 +117,10 @@ describe('told', () => {
       [['ring: [728, 549]', 'ring: [600, 549]']],
       '18:9 photo.ring | [600, 549] | a ring from 3.0 in ahead of the elbow to 16.0 in behind it; by the reference it is 11.1 in ahead | are elbow and girth-groove swapped?',
     ],
+    // Not there, and needed.
+    [[['  ring: [728, 549]\n', '']], 'needed: it tells where the cinch hangs'],
+    [[['  elbow: [696, 673]\n', '']], 'needed: the room is counted from it'],
+    [[['  girth-groove: [736, 698]\n', '']], 'needed: the room is counted to it'],
     // The reference.
     [
       [['to: [956, 647]', 'to: [700, 647]']],
@@ -183,7 +188,7 @@ describe('told', () => {
     // The way it is written.
     [
       [['ring: [728, 549]', 'ring: [728, 549, 3]']],
-      '18:9 photo.ring | a list | middle of the rigging ring, as [from the left, from the top] in pixels | there are 3 entries',
+      '18:9 photo.ring | a list | middle of the rigging ring, needed: it tells where the cinch hangs, as [from the left, from the top] in pixels | there are 3 entries',
     ],
     [[['ring: [728, 549]', 'ring: 728']], '18:9 photo.ring | 728 | middle of the rigging ring'],
     [

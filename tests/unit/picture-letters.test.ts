@@ -28,6 +28,7 @@ test.each(Object.entries(paperFonts()))('the widths of %s are those of its font 
     within(width, (1000 * glyph.advanceWidth) / font.unitsPerEm, 0.5);
   });
   expect(widths[face as Face]).toHaveLength(95);
+  expect(font.glyphForCodePoint(0xb1).advanceWidth).toBe(font.glyphForCodePoint(0x2b).advanceWidth);
 });
 
 test('lines are no wider than asked, and nothing of a text is lost unless it says so', () => {

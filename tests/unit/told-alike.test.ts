@@ -98,13 +98,11 @@ describe('whose clearance it is', () => {
     expect(picture(defaultShop)).not.toMatch(/own number|learned/);
   });
   test('set by the shop', () => {
-    expect(picture(own)).toMatch(/wanted clearance, [\d.]+ in \(the shop(?:'|&#39;|&apos;)s own number\)/);
+    expect(picture(own)).toMatch(/own numbers are in force: required clearance 1\.4 in/);
   });
   test('learned', () => {
     const learned = { 'required-clearance': { outcomes: 212, until: '2026-11-20' } };
-    expect(picture({ ...own, learned })).toContain(
-      '(learned from 212 outcomes of this shop until 2026-11-20)',
-    );
+    expect(picture({ ...own, learned })).toContain('from 212 outcomes of this shop until 2026-11-20');
   });
 });
 

@@ -42,12 +42,16 @@ const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: 
     return { content: writer.svgPng(sceneSvg(scene), { fontFiles: fontFiles(), dots: DOTS }), lacking };
   },
   html: async (pictures, { options }) => {
-    const { picturesHtml } = await import('../../picture/html.ts');
+    const [{ picturesHtml }, { titleText }] = await Promise.all([
+      import('../../picture/html.ts'),
+      import('../../picture/frame.ts'),
+    ]);
     const pages = await Promise.all(
       pictures.map(async (picture) => ({
         ...picture,
         units: options.units,
-        scene: await sceneOf(picture, options),
+        title: titleText(picture.advice.facts.order),
+        scenes: await phoneScenesOf(picture, options),
       })),
     );
     return { content: picturesHtml(pages), lacking: [] };
@@ -94,4 +98,10 @@ async function sceneOf({ advice, shown }: Picture, { view, units }: DrawOptions)
     return (await import('../../picture/flat-page.ts')).flatScene({ advice, shown: first, units });
   }
   return (await import('../../picture/page.ts')).sideScene({ advice, shown, units });
+}
+
+/** On a page each panel is a picture of its own; what is laid flat stays one. */
+async function phoneScenesOf(picture: Picture, options: DrawOptions): Promise<readonly Scene[]> {
+  if (options.view === 'flat') return [await sceneOf(picture, options)];
+  return (await import('../../picture/page.ts')).phoneScenes({ ...picture, units: options.units });
 }

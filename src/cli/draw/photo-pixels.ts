@@ -24,6 +24,11 @@ export async function photoFor(
   const read = readPhoto(file, drawnLimits);
   const name = printable(file);
   if (!read.ok) throw new CliFault(`${name}: ${read.why}`, { code: exit.input });
+  if (read.isCmyk)
+    throw new CliFault(`${name}: this JPEG is in CMYK, the colors of printing inks`, {
+      code: exit.input,
+      hint: 'Save it as an RGB JPEG, or take the picture as it came from the camera.',
+    });
   const orientation = read.orientation as Orientation;
   const [width, height] = liesOnItsSide(orientation) ? [read.height, read.width] : [read.width, read.height];
   const type: PictureType = read.kind === 'jpeg' ? 'image/jpeg' : 'image/png';

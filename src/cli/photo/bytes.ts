@@ -7,6 +7,8 @@ export interface Header {
   readonly width: number;
   readonly height: number;
   readonly orientation: number;
+  /** Four inks to a pixel, as printers' files have them; a camera writes none. */
+  readonly isCmyk?: true;
 }
 
 /** A header, or why there is none. */

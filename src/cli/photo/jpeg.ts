@@ -29,7 +29,7 @@ const nothing = Buffer.alloc(0);
 
 /** Header of a JPEG that is there to its end. Errors: cut off, malformed, no frame. */
 export function jpegHeader(bytes: Buffer): HeaderRead {
-  let size: Pick<Header, 'width' | 'height'> | undefined;
+  let size: Omit<Header, 'orientation'> | undefined;
   let orientation: number | undefined;
   for (let at = 2; at < bytes.length;) {
     const segment = segmentAt(bytes, at);
@@ -60,12 +60,11 @@ function segmentAt(bytes: Buffer, from: number): Segment | string {
   return length < 2 ? malformed : { marker, body: bytes.subarray(at + 2, at + length), next: at + length };
 }
 
-/** Lines and samples a line; a height of 0 would be told later in the file, which cameras do not do. */
-function frameSize(body: Buffer): { width: number; height: number } | undefined {
+/** Lines, samples a line, and whether a sample has four parts; a height of 0 would be told later in the file, which cameras do not do. */
+function frameSize(body: Buffer): Omit<Header, 'orientation'> | undefined {
   const [height, width] = [two(body, 1), two(body, 3)];
-  return height === undefined || width === undefined || height === 0 || width === 0
-    ? undefined
-    : { width, height };
+  if (height === undefined || width === undefined || height === 0 || width === 0) return undefined;
+  return { width, height, ...(body[5] === 4 ? { isCmyk: true } : {}) };
 }
 
 function exifIn(body: Buffer): number | undefined {

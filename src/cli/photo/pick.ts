@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
+import { photoBounds } from '../../sources/photo-bounds.ts';
 import { besideProgram } from '../built.ts';
 import { emit, guardInputs } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
@@ -28,6 +29,12 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
   if (!read.ok) throw new CliFault(`${name}: ${read.why}`, { code: exit.input });
   const { pickPage } = await import('../../pick/page.ts');
   const { width, height, kind, bytes } = read;
+  const { min, max } = photoBounds.imageSide;
+  if (Math.min(width, height) < min || Math.max(width, height) > max)
+    throw new CliFault(
+      `${name}: it is ${String(width)} x ${String(height)} pixels, and an order takes ${String(min)} to ${String(max)} a side`,
+      { code: exit.input },
+    );
   const page = pickPage(
     { file: path.basename(image), width, height },
     {

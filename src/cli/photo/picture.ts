@@ -22,6 +22,7 @@ export interface Picture {
   readonly height: number;
   /** Exif: 1 to 8, 1 when it does not say; from 5 on, the picture is stored lying on its side. */
   readonly orientation: number;
+  readonly isCmyk: boolean;
 }
 
 export type PictureRead = ({ readonly ok: true } & Picture) | { readonly ok: false; readonly why: string };
@@ -58,7 +59,14 @@ export function pictureOf(bytes: Buffer, limits: PictureLimits = pictureLimits):
   if (read.width * read.height > limits.pixels) {
     return no(`it has too many pixels: at most ${String(Math.floor(limits.pixels / 1e6))} million are taken`);
   }
-  return { ok: true, bytes, kind, ...upright(read), orientation: read.orientation };
+  return {
+    ok: true,
+    bytes,
+    kind,
+    ...upright(read),
+    orientation: read.orientation,
+    isCmyk: read.isCmyk === true,
+  };
 }
 
 /** From 5 on the picture is shown with width and height exchanged (Exif 2.32, table of Orientation). */

@@ -1,0 +1,76 @@
+/** Four corners of a flat sheet on a photo: whether they can be those of one seen from the front. */
+import type { Point } from './homography.ts';
+
+export type Corners = readonly [Point, Point, Point, Point];
+
+export interface CornerBounds {
+  /** Pixels of the shortest edge. */
+  readonly leastEdge: number;
+  /** How many times as far from the camera as the nearest corner the furthest may be. */
+  readonly mostDepth: number;
+}
+
+/** What is wrong, in words that both the order's door and the page for marks can use. */
+export interface CornerFault {
+  readonly expected: string;
+  readonly hint: string;
+}
+
+/** The first thing that is wrong with corners that should go clockwise from the top left; undefined when nothing is. */
+export function cornerFault(
+  corners: Corners,
+  { leastEdge, mostDepth }: CornerBounds,
+): CornerFault | undefined {
+  const [a, b, c, d] = corners;
+  const shortest = Math.min(apart(a, b), apart(b, c), apart(c, d), apart(d, a));
+  if (shortest < leastEdge)
+    return {
+      expected: `a sheet whose edges are at least ${String(leastEdge)} pixels long`,
+      hint: `the shortest is ${String(Math.round(shortest))} pixels long: too short for a scale`,
+    };
+  const turns = turnsOf(corners);
+  if (turns.every((sense) => sense < 0))
+    return { expected: 'corners clockwise as seen, from the top left', hint: 'they run the other way round' };
+  const least = Math.min(...turns);
+  const ratio = depthRatio(corners);
+  // A dent this shallow is a corner that was clicked beside its place.
+  if (turns.filter((sense) => sense > 0).length >= 3 && ratio > mostDepth && -least < Math.max(...turns) / 10)
+    return {
+      expected: 'a flat sheet seen from the front, no three of its corners near one line',
+      hint:
+        ratio > 10
+          ? 'three of its corners are nearly in one line'
+          : `one corner would be ${ratio.toFixed(1)} times as far from the camera as another`,
+    };
+  if (least <= 0)
+    return {
+      expected: 'corners in turn round the sheet, none within the others',
+      hint: 'the edges cross, or a corner is dented in',
+    };
+  // The first edge is the upper one: it runs to the right, nearer to level than to upright.
+  return b[0] > a[0] && Math.abs(b[1] - a[1]) <= b[0] - a[0]
+    ? undefined
+    : { expected: 'the top left corner of the sheet first', hint: 'the first two are its upper edge' };
+}
+
+/**
+ * How many times as far from the camera as the nearest corner of a flat rectangle the furthest is: each corner is as far as the triangle
+ * of the other three is large, since the two diagonals of a rectangle have one middle. Three corners in line make it endless.
+ */
+export function depthRatio(corners: Corners): number {
+  const areas = turnsOf(corners);
+  return Math.max(...areas) / Math.max(0, Math.min(...areas));
+}
+
+export const apart = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
+
+/** Twice the areas of the triangles that leave one corner out: above zero when they turn clockwise as seen, since pixels count downward. */
+const turnsOf = ([a, b, c, d]: Corners): number[] => [
+  turn(a, b, c),
+  turn(b, c, d),
+  turn(c, d, a),
+  turn(d, a, b),
+];
+
+const turn = (a: Point, b: Point, c: Point): number =>
+  (b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0]);

@@ -1,0 +1,94 @@
+/** Corners of a sheet on a photo: how far off each is, against OpenCV's map, and which the order's door and the page for marks refuse. */
+import { describe, expect, test } from 'vitest';
+import type { Point } from '../../src/geometry/homography.ts';
+import { cornerFault, depthRatio, type Corners } from '../../src/geometry/sheet-corners.ts';
+import { seededRandom } from '../../src/geometry/random.ts';
+import { readOrders } from '../../src/order/read-orders.ts';
+import { referenceDoubts } from '../../src/pick/doubts-measure.ts';
+import { photoBounds } from '../../src/sources/photo-bounds.ts';
+import { byOpenCv } from '../support/opencv.ts';
+import { within } from '../support/within.ts';
+
+const sheet: Point[] = [
+  [0, 0],
+  [24, 0],
+  [24, 18],
+  [0, 18],
+];
+
+/** Depths of the corners are the third parts of the map, up to a factor (Hartley & Zisserman 2004, section 2.3). */
+function ratioByOpenCv(corners: readonly Point[]): number {
+  const [, , , , , , g = 0, h = 0, one = 1] = byOpenCv(sheet, corners);
+  const depths = sheet.map(([x, y]) => g * x + h * y + one);
+  return Math.max(...depths) / Math.min(...depths);
+}
+
+test('how much further the furthest corner is agrees with the map of another library', () => {
+  const random = seededRandom(23);
+  const near = (x: number, y: number): Point => [
+    Math.round(x + 60 * (random.uniform() - 0.5)),
+    Math.round(y + 60 * (random.uniform() - 0.5)),
+  ];
+  for (let run = 0; run < 200; run += 1) {
+    const corners: Corners = [near(600, 500), near(840, 500), near(840, 680), near(600, 680)];
+    within(depthRatio(corners), ratioByOpenCv(corners), 1e-6);
+  }
+});
+
+/** A sheet 24 in by 18 in turned to one side before a camera 10 ft away that has 9 pixels an inch there. */
+function turned(degrees: number): Corners {
+  const angle = (degrees * Math.PI) / 180;
+  return sheet.map(([x, y]): Point => {
+    const z = 120 + (x - 12) * Math.sin(angle);
+    const tenths = (pixels: number): number => Math.round(10 * pixels) / 10;
+    return [tenths(800 + (1080 * (x - 12) * Math.cos(angle)) / z), tenths(600 + (1080 * (y - 9)) / z)];
+  }) as unknown as Corners;
+}
+
+const orderWith = (corners: Corners): string =>
+  `order: 1
+horse: { height: 15.2 hh }
+saddle: { rigging: 7/8 }
+photo:
+  file: a.jpg
+  image-size: [1600, 1200]
+  reference: { width: 24 in, height: 18 in, corners: ${JSON.stringify(corners)} }
+  ring: [728, 549]
+  elbow: [696, 673]
+  girth-groove: [736, 698]
+  spine: [741, 475]
+  underline: [736, 698]
+`;
+
+/** What the order's door says of the corners, and whether the page refuses them as well. */
+function told(corners: Corners): { door: string; page: boolean } {
+  const problems = readOrders(orderWith(corners), 'a.yaml').flatMap((read) => (read.ok ? [] : read.problems));
+  const page = referenceDoubts({ kind: 'sheet', width: 24, height: 18, corners });
+  return {
+    door: problems.map(({ path, hint }) => `${path}: ${hint ?? ''}`).join('\n'),
+    page: page.some(({ refused }) => refused),
+  };
+}
+
+describe('three corners nearly in one line', () => {
+  const inLine: Corners = [
+    [651.3, 545],
+    [759.7, 620.5],
+    [868.1, 696],
+    [658.8, 701.1],
+  ];
+  test.each([
+    ['in line', inLine],
+    ['half a pixel out of it', [inLine[0], [760.1, 620.1], inLine[2], inLine[3]]],
+    ['half a pixel dented in', [inLine[0], [759.3, 620.9], inLine[2], inLine[3]]],
+    ['ten pixels out of it', [inLine[0], [767, 612], inLine[2], inLine[3]]],
+  ] as const)('%s: refused at the door and on the page', (_, corners) => {
+    const { door, page } = told(corners as unknown as Corners);
+    expect(door).toMatch(/^photo\.reference\.corners: (three of its corners are|one corner would be)/);
+    expect(page).toBe(true);
+  });
+  test.each([0, 10, 30, 45])('turned by %i degrees a sheet is taken', (degrees) => {
+    expect(cornerFault(turned(degrees), photoBounds)).toBeUndefined();
+    expect(told(turned(degrees))).toEqual({ door: '', page: false });
+  });
+});
