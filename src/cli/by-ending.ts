@@ -26,16 +26,8 @@ export function formatByEnding(command: Command): void {
   const option = command.options.find(({ long }) => long === '--format');
   if (typeof out !== 'string' || option === undefined) return;
   if (command.getOptionValueSource('format') !== 'default') return;
-  const format = formatOf[/\.(\w+)$/.exec(out)?.[1]?.toLowerCase() ?? ''];
-  if (format === undefined) {
-    if (!/\.\w+$/.test(out) || /\.(?:txt|text)$/i.test(out)) return;
-    throw new CliFault(
-      `nothing is printed as ${printable(/\.\w+$/.exec(out)?.[0] ?? '')}: --out names ${printable(out)}`,
-      {
-        hint: 'End the name in .txt, .md, .html, .pdf, .json or .csv, or name a --format.',
-      },
-    );
-  }
+  const format = formatNamed(out);
+  if (format === undefined) return;
   const { words = [] } = (option.parseArg ?? {}) as Partial<WordReader>;
   if (!words.includes(format)) {
     throw new CliFault(`${command.name()} cannot print ${format}: --out names ${printable(out)}`, {
@@ -43,4 +35,14 @@ export function formatByEnding(command: Command): void {
     });
   }
   command.setOptionValueWithSource('format', format, 'implied');
+}
+
+/** The format that an ending names; undefined for a name without one, or of plain text. Errors: an ending that names none. */
+function formatNamed(out: string): string | undefined {
+  const [ending = '', letters = ''] = /\.(\w+)$/.exec(out) ?? [];
+  const format = formatOf[letters.toLowerCase()];
+  if (format !== undefined || ending === '' || /^(?:txt|text)$/i.test(letters)) return format;
+  throw new CliFault(`nothing is printed as ${printable(ending)}: --out names ${printable(out)}`, {
+    hint: 'End the name in .txt, .md, .html, .pdf, .json or .csv, or name a --format.',
+  });
 }

@@ -19,7 +19,7 @@ export type CsvRead =
     };
 
 /** Cells of a table: thousands of outcomes, and few enough to be checked at once. */
-export const mostCells = 60_000;
+const mostCells = 60_000;
 
 /** Cell by cell: a quoted text, in which quotes are doubled, or all up to the next comma or the end of the line. */
 const cell = /"((?:[^"]|"")*)"|([^,\r\n]*)/y;

@@ -4,7 +4,7 @@
 export const deepest = 24;
 
 /** So many brackets or dashes in one another, even if some stand in quotes, are no order; the package's stack is not to be tried. */
-export const mostBrackets = 200;
+const mostBrackets = 200;
 
 /** Letters of a document, as JavaScript counts them. An order has a few thousand. */
 export const mostLetters = 400_000;

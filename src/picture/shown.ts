@@ -8,7 +8,7 @@ import { toTell } from '../report/about-specs.ts';
 import { buckledText, oddsText, shortStyle, wideText } from '../report/counter-words.ts';
 import { capital, phraseText, quantityText, type Units } from '../report/text.ts';
 import { reasonsText } from '../report/wish-words.ts';
-import { plainRuleName } from '../report/words.ts';
+import { ruleName } from '../report/words.ts';
 import { dist, gap, listed, overlap } from '../units/phrase.ts';
 import { formatLength } from '../units/print.ts';
 
@@ -100,9 +100,7 @@ function clearLines({ clearance, cordClearance }: Candidate, units: Units): stri
 function lesserLines(judged: Pick<Judged, 'findings'>, { facts }: Advice): string[] {
   const found = toTell(judged, facts);
   return (['poor', 'acceptable', 'cannot-tell'] as const).flatMap((wanted) => {
-    const names = found
-      .filter(({ judgement }) => judgement === wanted)
-      .map(({ rule }) => plainRuleName(rule));
+    const names = found.filter(({ judgement }) => judgement === wanted).map(({ rule }) => ruleName(rule));
     return names.length === 0 ? [] : [`${leads[wanted]}: ${listed(names)}`];
   });
 }

@@ -4,56 +4,9 @@ import type { Refused } from '../advice/refused.ts';
 import type { Assumption } from '../facts/estimate.ts';
 import type { Style } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
-import { listed } from '../units/phrase.ts';
-import {
-  basisText,
-  inputText,
-  phraseText,
-  ratioSpread,
-  roughLength,
-  spreadNumber,
-  type Units,
-} from './text.ts';
+import { basisText, inputText, phraseText, ratioSpread, spreadNumber, type Units } from './text.ts';
 import { refusedRuns, type RefusedRun } from './refused-runs.ts';
 import { styleName } from './words.ts';
-
-/** What nobody measured, in a line or two: told in words first, then what was assumed. */
-export function assumedTexts(assumptions: readonly Assumption[], units: Units): string[] {
-  const ofKind = (wanted: Assumption['kind'], lead: string): string[] => {
-    const found = assumptions.filter(({ kind }) => kind === wanted);
-    return found.length === 0
-      ? []
-      : [`${lead}: ${found.map((entry) => plainInput(entry, units)).join(', ')}.`];
-  };
-  return [
-    ...ofKind('photo', 'By photo'),
-    ...ofKind('told', 'By word only'),
-    ...ofKind('computed', 'Computed'),
-    ...ofKind('assumed', 'Assumed'),
-  ];
-}
-
-/** The lead says where these come from. */
-const isPlain = ({ kind }: Assumption): boolean => kind === 'assumed' || kind === 'photo';
-
-/** Nothing of something is said in words. */
-const plainInput = (entry: Assumption, units: Units): string =>
-  entry.value === 0 && entry.basis.startsWith('no ')
-    ? entry.basis
-    : `${entry.input} ${aboutText(entry, units)}${isPlain(entry) ? '' : ` (${entry.basis})`}`;
-
-/** A length that is only known to some tenths gets one decimal. */
-const aboutText = (entry: Assumption, units: Units): string =>
-  entry.unit === 'in' && entry.sd >= 0.1
-    ? roughLength(entry.value, units).replace(/\.0 /, ' ')
-    : inputText(entry, units);
-
-/** What was measured, in a line; undefined when nothing was. */
-export function measuredText(assumptions: readonly Assumption[], units: Units): string | undefined {
-  const measured = assumptions.filter(({ kind }) => kind === 'measured');
-  if (measured.length === 0) return undefined;
-  return `Measured: ${listed(measured.map((entry) => `${entry.input} ${inputText(entry, units)}`))}.`;
-}
 
 /** One input in full: value, spread, where it came from. */
 export function assumptionText(entry: Assumption, units: Units): string {

@@ -4,25 +4,9 @@ import type { Finding, Judged } from '../advice/judge.ts';
 import type { Simulated } from '../advice/simulate.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Clearance } from '../fit/candidate.ts';
-import { listed } from '../units/phrase.ts';
 import { decimals, formatLength } from '../units/print.ts';
 import { chanceText, phraseText, quantityText, spreadNumber, type Reading, type Units } from './text.ts';
-import { judgementWords, plainRuleName, ruleName } from './words.ts';
-
-/** "clears the elbow by 1.48 in, 84 % sure", in a list under `sureOf`. */
-function clearanceText({ inches, chance, skin, where }: Clearance, units: Units): string {
-  if (inches < 0) return `lies over the elbow line by ${formatLength(-inches, units, 'computed')}`;
-  const at = skin ? '' : where === 'buckle' ? ' at the buckle' : ' above its point';
-  return `clears the elbow by ${formatLength(inches, units, 'computed')}${at}, ${chanceText(chance)} sure`;
-}
-
-/** The same where it stands alone: "..., 84 % sure of at least 1.04 in", as the rule itself says it. */
-export function elbowText({ candidate, findings }: Judged, units: Units): string {
-  const finding = findings.find(({ rule }) => rule === 'elbow-clearance');
-  return finding === undefined || finding.judgement === 'cannot-tell'
-    ? clearanceText(candidate.clearance, units)
-    : phraseText(finding.reason, units);
-}
+import { judgementWords, ruleName } from './words.ts';
 
 /** Where along the cinch it comes nearest, and how sure the distance is. */
 export function nearestText({ inches, sd, station, where }: Clearance, units: Units): string {
@@ -97,39 +81,6 @@ export function toTell(
 
 /** Between two guesses a disagreement is no news. */
 const ofLength: ReadonlySet<string> = new Set(['length-agreement', 'latigo-run']);
-
-/** The counter reads the words of the trade, a customer plain ones. */
-export type Reader = 'counter' | 'customer';
-
-/** What a spec is less than good on, rules by name: "poor on grip; only acceptable on stock", or "good but for ... (so-so)". */
-export function lesserTexts(found: readonly Finding[], reader: Reader): string[] {
-  const named = (wanted: string): string[] =>
-    found.filter(({ judgement }) => judgement === wanted).map(({ rule }) => ruleWords(rule, reader));
-  const [poor, acceptable] = [named('poor'), named('acceptable')];
-  if (reader === 'counter') {
-    return [
-      ['poor on', listed(poor)],
-      ['only acceptable on', listed(acceptable)],
-    ].flatMap(([how = '', what = '']) => (what === '' ? [] : [`${how} ${what}`]));
-  }
-  const but = [
-    ...(poor.length === 0 ? [] : [`${listed(poor)} (poor)`]),
-    ...(acceptable.length === 0 ? [] : [`${listed(acceptable)} (so-so)`]),
-  ];
-  return but.length === 0 ? [] : [`good but for ${but.join('; ')}`];
-}
-
-/** A rule's name as the reader knows it. */
-export const ruleWords = (rule: string, reader: Reader): string =>
-  reader === 'customer' ? plainRuleName(rule) : ruleName(rule);
-
-/** On a customer's paper: "how well it holds the saddle: so-so (a fan high on the side would hold better)". */
-export function plainFindingText({ rule, judgement, reason }: Finding, units: Units): string {
-  const why = phraseText(reason, units);
-  if (judgement === 'cannot-tell') return `nobody can tell ${plainRuleName(rule)}: ${why}.`;
-  const word = judgement === 'acceptable' ? 'so-so' : judgementWords[judgement].word;
-  return `${plainRuleName(rule)}: ${word} (${why}).`;
-}
 
 /** What latigo run each length of the specs leaves, and both even neighbors of each. */
 export function latigoText(specs: readonly RankedSpec[], units: Units): string {

@@ -76,14 +76,14 @@ interface Telling {
 }
 
 /** "4 3/4 in wide", "5 3/4 in across the chest, drawn in to 3 in at the buckles". */
-function wideText({ style, width, buckleWidth }: Candidate, units: Units): string {
+export function wideText({ style, width, buckleWidth }: Candidate, units: Units): string {
   const wide = formatLength(width, units);
   if (style === 'straight') return `${wide} wide`;
   return `${wide} across the chest, drawn in to ${formatLength(buckleWidth, units)} at the buckles`;
 }
 
 /** "on 3 in buckles, strung double", with what must be ordered first. */
-function buckledText(candidate: Candidate, { advice, units }: Telling): string {
+export function buckledText(candidate: Candidate, { advice, units }: Telling): string {
   const { shop, order } = advice.facts;
   const wait = mustBeOrdered(candidate.buckle, order.quantity) ? ' (order the buckles first)' : '';
   return `on ${bucklesText(candidate.buckle, shop, units)}${wait}, ${strungText(candidate.layers)}`;

@@ -84,7 +84,7 @@ function suggestText({ taken, order, facts }: Quote, units: Units): string {
   const { buckle } = c;
   const lead = { first: 'We suggest', wish: 'As you asked:', chosen: 'We quote' }[taken.takes];
   const metal = buckle.metal === undefined ? '' : `${visible(buckle.metal)} `;
-  const many = order.quantity === 1 ? 'two' : `${String(2 * order.quantity)}`;
+  const many = order.quantity === 1 ? 'two' : String(2 * order.quantity);
   const buckles = `${many} ${metal}${formatLength(buckle.barWidth, units)} buckles`;
   const horse = horseName(order);
   const clears = quantityText(gap(c.cordClearance.inches), units);

@@ -2,7 +2,6 @@
 import type { Candidate } from '../fit/candidate.ts';
 import type { Order, Saddle, Style, Trouble, Use } from '../order/types.ts';
 import type { Judgement } from '../rules/rule.ts';
-import { mustBeOrdered } from '../stock/buckles.ts';
 import { styles } from '../stock/styles.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from './clean.ts';
@@ -19,29 +18,6 @@ export const specName = (spec: { style: Style; strands: number }): string =>
 
 /** The id of a rule as words: "latigo run". */
 export const ruleName = (id: string): string => id.replaceAll('-', ' ');
-
-/** The same for a customer, who knows no rules: what it is about. */
-export const plainRuleName = (id: string): string => plainRuleNames[id] ?? ruleName(id);
-
-export const plainRuleNames: Readonly<Record<string, string>> = {
-  'elbow-clearance': 'the room at the elbow',
-  'buckle-height': 'how high the buckle sits',
-  'latigo-run': 'how much latigo is left to tie',
-  'buckle-strands': 'how many strands the buckle takes',
-  'better-than-now': 'whether it keeps off the sore',
-  'strand-range': 'how many strands it has',
-  stock: 'what must be ordered first',
-  'buckle-room': 'the room between buckle and elbow',
-  'pressure-index': 'how it spreads the pressure',
-  grip: 'how well it holds the saddle',
-  'flare-position': 'where it fans out',
-  'ring-slant': 'how straight it hangs from the ring',
-  'roping-strength': 'whether it has strands enough for the work',
-  'usual-strands': 'how many strands makers tie here',
-  layers: 'how its cords are layered',
-  'usual-length': 'how usual its length is',
-  'length-agreement': 'how its length agrees with the girth',
-};
 
 /** A judgement as a word, and a sign that stands beside the word, never instead of it. */
 export const judgementWords: Readonly<Record<Judgement, { readonly word: string; readonly sign: Sign }>> = {
@@ -83,20 +59,6 @@ export function pinchedText({ style, width, buckleWidth, elbowWidth }: Widths, u
     passing === wide || passing === pinched ? '' : `, ${says(elbowWidth)} wide where it passes the elbow`;
   return pinched === wide ? '' : `pinched to ${says(buckleWidth)}${elbow}`;
 }
-
-/** "4 1/4 in wide, 32 in long; plain 3 buckle, single layer", as it is tied for an order. */
-export function tiedText(candidate: Candidate, { quantity }: Pick<Order, 'quantity'>, units: Units): string {
-  const { width, length, buckle } = candidate;
-  const pinched = pinchedText(candidate, units);
-  const wide = `${formatLength(width, units)} wide${pinched === '' ? '' : `, ${pinched}`}`;
-  const order = mustBeOrdered(buckle, quantity) ? '; the buckles must be ordered' : '';
-  const size = `${wide}, ${formatLength(length, units)} long`;
-  return `${size}; ${visible(buckle.id)} buckle, ${layersText(candidate.layers)}${order}`;
-}
-
-/** "single layer"; 0 is a buckle that does not take that many. */
-export const layersText = (layers: 0 | 1 | 2): string =>
-  layers === 0 ? 'which does not take them' : layers === 1 ? 'single layer' : 'double layer';
 
 const riggingNames: Readonly<Record<NonNullable<Saddle['style']>, string>> = {
   ring: 'ring',

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import type { Clearance } from '../../src/fit/candidate.ts';
 import { sizeOrder } from '../../src/index.ts';
-import { standingText } from '../../src/report/about-check.ts';
+import { reasonsText } from '../../src/report/wish-words.ts';
 import { situation } from '../../src/report/about-order.ts';
 import { refusedTexts } from '../../src/report/about-rest.ts';
 import { nearestText } from '../../src/report/about-specs.ts';
@@ -80,7 +80,7 @@ describe('a cinch refused for two reasons', () => {
     const checked = checkCinch({ style: 'straight', strands: 17, length: 24 }, 'wants', advice);
     const refused = checked.judged?.findings.filter(({ judgement }) => judgement === 'refuse') ?? [];
     expect(refused.map(({ rule }) => rule)).toEqual(['buckle-height', 'latigo-run']);
-    const told = standingText(checked, advice.facts, { units: 'in' });
+    const told = reasonsText(checked, 'in');
     for (const { reason } of refused) expect(told).toContain(phraseText(reason, 'in'));
     const run = checked.judged?.findings.find(({ rule }) => rule === 'latigo-run');
     expect(run?.margin).toBe(-0.5);

@@ -3,10 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { oddsText } from '../../src/report/counter-words.ts';
 import type { ReportOptions } from '../../src/report/page.ts';
 import type { SizeResult } from '../../src/report/types.ts';
-import { tiedText } from '../../src/report/words.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
 import { sizeScreen } from '../support/screens.ts';
-import { formatLength } from '../../src/units/print.ts';
 import { cases, orderWith, plainOptions, sized } from './report-cases.ts';
 
 const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): string =>
@@ -14,15 +12,6 @@ const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): string
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 describe('size', () => {
-  test('a roper tells all its widths that a reason may speak of', () => {
-    const { advice } = sized(cases.full);
-    for (const { candidate } of advice.specs) {
-      const told = tiedText(candidate, advice.facts.order, 'in');
-      expect(told).toContain(`${formatLength(candidate.elbowWidth)} `.trim());
-      expect(told.includes('pinched')).toBe(candidate.style !== 'straight');
-    }
-  });
-
   test('buckles that must be ordered are told with what to tie', () => {
     const buckles = defaultShop.buckles.map((buckle) => ({ ...buckle, onHand: 3 }));
     const told = (quantity: number): string =>
