@@ -1,4 +1,5 @@
 /** What cannot be true of the landmarks of a photo: outside the picture, too small to go by, out of order. */
+import { plumbFault } from '../geometry/plumb.ts';
 import { apart, cornerFault } from '../geometry/sheet-corners.ts';
 import { photoBounds } from '../sources/photo-bounds.ts';
 import type { Across } from './across.ts';
@@ -9,7 +10,7 @@ import type { Pixel } from './photo-types.ts';
 import type { Problem } from './problem.ts';
 import { isBlock, treeAt } from './tree.ts';
 
-const { leastPixels, mostLean } = photoBounds;
+const { leastPixels } = photoBounds;
 
 /** All faults across the keys of the photo block; none where there is no block. */
 export function photoFaults(loaded: Across): Problem[] {
@@ -80,28 +81,8 @@ function referenceFaults(loaded: Across): Problem[] {
 
 function plumbFaults(loaded: Across): Problem[] {
   const [top, bottom] = [pixelAt(loaded, ['plumb', 'top']), pixelAt(loaded, ['plumb', 'bottom'])];
-  if (top === undefined || bottom === undefined) return [];
-  const [x, y] = [bottom[0] - top[0], bottom[1] - top[1]];
-  if (y <= 0)
-    return [
-      fault(loaded, ['plumb', 'bottom'], { expected: 'a bottom below the top: pixels count downward' }),
-    ];
-  if (Math.hypot(x, y) < leastPixels)
-    return [
-      fault(loaded, ['plumb', 'bottom'], {
-        expected: `a string at least ${String(leastPixels)} pixels long`,
-      }),
-    ];
-  const lean = (Math.atan2(Math.abs(x), y) * 180) / Math.PI;
-  const hint = `it leans by ${String(Math.round(lean))} degrees`;
-  return lean <= mostLean
-    ? []
-    : [
-        fault(loaded, ['plumb'], {
-          expected: `a string that hangs within ${String(mostLean)} degrees of upright`,
-          hint,
-        }),
-      ];
+  const words = top && bottom && plumbFault([top, bottom], photoBounds);
+  return words === undefined ? [] : [fault(loaded, ['plumb', 'bottom'], words)];
 }
 
 /** Above and below, before and behind. */
