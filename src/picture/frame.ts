@@ -8,7 +8,7 @@ import { notCutText } from '../report/size-sheet.ts';
 import { phraseText, type Units } from '../report/text.ts';
 import { linesAt, shortened, textLines, textWidth } from './letters.ts';
 import { hands, leading } from './look.ts';
-import { box, segment, type Point, type Shape } from './scene.ts';
+import { box, type Point, type Shape } from './scene.ts';
 
 /** With its margin ten and a half inches by seven and three quarters: fits on Letter and on A4, lying. */
 export const paper = { width: 720, height: 522, margin: 18 } as const;
