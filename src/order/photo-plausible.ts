@@ -6,7 +6,6 @@ import type { Across } from './across.ts';
 import { cornersAt } from './photo-sheet.ts';
 import { sizeFaults } from './photo-sizes.ts';
 import { fault, landmarks, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
-import type { Pixel } from './photo-types.ts';
 import type { Problem } from './problem.ts';
 import { isBlock, treeAt } from './tree.ts';
 
@@ -87,29 +86,22 @@ function plumbFaults(loaded: Across): Problem[] {
 
 /** Above and below, before and behind. */
 function orderFaults(loaded: Across): Problem[] {
-  const at = (name: Landmark): Pixel | undefined => pixelAt(loaded, [name]);
-  const below = (name: Landmark, top: Landmark): Problem[] => {
-    const [low, high] = [at(name), at(top)];
-    if (low === undefined || high === undefined || low[1] > high[1]) return [];
-    return [
-      fault(loaded, [name], { expected: `a place below the ${top}: pixels count downward from the top` }),
-    ];
+  const stands = (name: Landmark, way: 'above' | 'below', other: Landmark): Problem[] => {
+    const [here, there] = [pixelAt(loaded, [name]), pixelAt(loaded, [other])];
+    const down = here && there && (here[1] - there[1]) * (way === 'below' ? 1 : -1);
+    if (down === undefined || down > 0) return [];
+    const expected = `a place ${way} the ${other}: pixels count downward from the top`;
+    return [fault(loaded, [name], { expected })];
   };
-  const above = (name: Landmark, bottom: Landmark): Problem[] => {
-    const [high, low] = [at(name), at(bottom)];
-    if (low === undefined || high === undefined || low[1] > high[1]) return [];
-    return [
-      fault(loaded, [name], { expected: `a place above the ${bottom}: pixels count downward from the top` }),
-    ];
-  };
-  const upright = below('underline', 'spine');
+  const upright = stands('underline', 'below', 'spine');
   if (upright.length > 0) return upright;
+  const high = stands('ring', 'above', 'underline');
   return [
-    ...above('ring', 'underline'),
-    ...below('ring', 'spine'),
-    ...below('girth-groove', 'spine'),
-    ...below('elbow', 'spine'),
-    ...(above('ring', 'underline').length > 0 ? [] : above('ring', 'girth-groove')),
+    ...high,
+    ...stands('ring', 'below', 'spine'),
+    ...stands('girth-groove', 'below', 'spine'),
+    ...stands('elbow', 'below', 'spine'),
+    ...(high.length > 0 ? [] : stands('ring', 'above', 'girth-groove')),
     ...facingFaults(loaded),
   ];
 }

@@ -83,7 +83,7 @@ describe('three corners nearly in one line', () => {
     ['half a pixel dented in', [inLine[0], [759.3, 620.9], inLine[2], inLine[3]]],
     ['ten pixels out of it', [inLine[0], [767, 612], inLine[2], inLine[3]]],
   ] as const)('%s: refused at the door and on the page', (_, corners) => {
-    const { door, page } = told(corners as unknown as Corners);
+    const { door, page } = told(corners);
     expect(door).toMatch(/^photo\.reference\.corners: (three of its corners are|one corner would be)/);
     expect(page).toBe(true);
   });
