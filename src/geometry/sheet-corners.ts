@@ -62,6 +62,7 @@ export function depthRatio(corners: Corners): number {
   return Math.max(...areas) / Math.max(0, Math.min(...areas));
 }
 
+/** From one point to another, in their own unit. */
 export const apart = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 
 /** Twice the areas of the triangles that leave one corner out: above zero when they turn clockwise as seen, since pixels count downward. */

@@ -1,15 +1,15 @@
 /** What cannot be true of the landmarks of a photo: outside the picture, too small to go by, out of order. */
+import { plumbFault } from '../geometry/plumb.ts';
 import { apart, cornerFault } from '../geometry/sheet-corners.ts';
 import { photoBounds } from '../sources/photo-bounds.ts';
 import type { Across } from './across.ts';
 import { cornersAt } from './photo-sheet.ts';
 import { sizeFaults } from './photo-sizes.ts';
 import { fault, landmarks, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
-import type { Pixel } from './photo-types.ts';
 import type { Problem } from './problem.ts';
 import { isBlock, treeAt } from './tree.ts';
 
-const { leastPixels, mostLean } = photoBounds;
+const { leastPixels } = photoBounds;
 
 /** All faults across the keys of the photo block; none where there is no block. */
 export function photoFaults(loaded: Across): Problem[] {
@@ -80,55 +80,28 @@ function referenceFaults(loaded: Across): Problem[] {
 
 function plumbFaults(loaded: Across): Problem[] {
   const [top, bottom] = [pixelAt(loaded, ['plumb', 'top']), pixelAt(loaded, ['plumb', 'bottom'])];
-  if (top === undefined || bottom === undefined) return [];
-  const [x, y] = [bottom[0] - top[0], bottom[1] - top[1]];
-  if (y <= 0)
-    return [
-      fault(loaded, ['plumb', 'bottom'], { expected: 'a bottom below the top: pixels count downward' }),
-    ];
-  if (Math.hypot(x, y) < leastPixels)
-    return [
-      fault(loaded, ['plumb', 'bottom'], {
-        expected: `a string at least ${String(leastPixels)} pixels long`,
-      }),
-    ];
-  const lean = (Math.atan2(Math.abs(x), y) * 180) / Math.PI;
-  const hint = `it leans by ${String(Math.round(lean))} degrees`;
-  return lean <= mostLean
-    ? []
-    : [
-        fault(loaded, ['plumb'], {
-          expected: `a string that hangs within ${String(mostLean)} degrees of upright`,
-          hint,
-        }),
-      ];
+  const words = top && bottom && plumbFault([top, bottom], photoBounds);
+  return words === undefined ? [] : [fault(loaded, ['plumb', 'bottom'], words)];
 }
 
 /** Above and below, before and behind. */
 function orderFaults(loaded: Across): Problem[] {
-  const at = (name: Landmark): Pixel | undefined => pixelAt(loaded, [name]);
-  const below = (name: Landmark, top: Landmark): Problem[] => {
-    const [low, high] = [at(name), at(top)];
-    if (low === undefined || high === undefined || low[1] > high[1]) return [];
-    return [
-      fault(loaded, [name], { expected: `a place below the ${top}: pixels count downward from the top` }),
-    ];
+  const stands = (name: Landmark, way: 'above' | 'below', other: Landmark): Problem[] => {
+    const [here, there] = [pixelAt(loaded, [name]), pixelAt(loaded, [other])];
+    const down = here && there && (here[1] - there[1]) * (way === 'below' ? 1 : -1);
+    if (down === undefined || down > 0) return [];
+    const expected = `a place ${way} the ${other}: pixels count downward from the top`;
+    return [fault(loaded, [name], { expected })];
   };
-  const above = (name: Landmark, bottom: Landmark): Problem[] => {
-    const [high, low] = [at(name), at(bottom)];
-    if (low === undefined || high === undefined || low[1] > high[1]) return [];
-    return [
-      fault(loaded, [name], { expected: `a place above the ${bottom}: pixels count downward from the top` }),
-    ];
-  };
-  const upright = below('underline', 'spine');
+  const upright = stands('underline', 'below', 'spine');
   if (upright.length > 0) return upright;
+  const high = stands('ring', 'above', 'underline');
   return [
-    ...above('ring', 'underline'),
-    ...below('ring', 'spine'),
-    ...below('girth-groove', 'spine'),
-    ...below('elbow', 'spine'),
-    ...(above('ring', 'underline').length > 0 ? [] : above('ring', 'girth-groove')),
+    ...high,
+    ...stands('ring', 'below', 'spine'),
+    ...stands('girth-groove', 'below', 'spine'),
+    ...stands('elbow', 'below', 'spine'),
+    ...(high.length > 0 ? [] : stands('ring', 'above', 'girth-groove')),
     ...facingFaults(loaded),
   ];
 }

@@ -1,4 +1,5 @@
 /** What looks wrong with the stick or sheet, and with the plumb line. */
+import { plumbFault } from '../geometry/plumb.ts';
 import { apart, cornerFault } from '../geometry/sheet-corners.ts';
 import type { Reference } from '../order/photo-types.ts';
 import { photoBounds as bounds } from '../sources/photo-bounds.ts';
@@ -35,18 +36,8 @@ function sheetDoubts({ corners, width, height }: Extract<Reference, { kind: 'she
 
 /** Doubts about the plumb line. */
 export function plumbDoubts({ 'plumb-top': top, 'plumb-bottom': bottom }: Points): Doubt[] {
-  if (top === undefined || bottom === undefined) return [];
-  const [x, y] = [bottom[0] - top[0], bottom[1] - top[1]];
-  if (y <= 0) return [refused('The bottom of the plumb line is above its top: swap them.')];
-  if (Math.hypot(x, y) < bounds.leastPixels)
-    return [
-      refused('The plumb line is too short to tell anything: click it higher up and lower down, or skip it.'),
-    ];
-  const lean = (Math.atan2(Math.abs(x), y) * 180) / Math.PI;
-  if (lean <= bounds.mostLean) return [];
-  return [
-    refused(
-      `The plumb line leans by ${String(Math.round(lean))} degrees: it cannot be one. Check it, or skip it.`,
-    ),
-  ];
+  const wrong = top && bottom && plumbFault([top, bottom], bounds);
+  return wrong === undefined
+    ? []
+    : [refused(`The plumb line: ${wrong.hint}. Wanted: ${wrong.expected}. Check it, or skip it.`)];
 }

@@ -3,7 +3,7 @@ import type { Advice } from '../advice/advice.ts';
 import { ownNumbers, roomText, ringText, situation } from '../report/about-order.ts';
 import { facesText } from '../report/about-photo.ts';
 import { assumptionText } from '../report/about-rest.ts';
-import { element, html, plainList } from '../report/html.ts';
+import { element, html, htmlPage, plainList, type HtmlPage } from '../report/html.ts';
 import { capital, phraseText, type Units } from '../report/text.ts';
 import { noticesOf, titleText } from './frame.ts';
 import type { Shown } from './shown.ts';
@@ -49,3 +49,15 @@ const sureTexts = ({ assumptions, facts }: Advice, units: Units): string[] => [
   ...assumptions.map((each) => `${capital(assumptionText(each, units))}.`),
   ...[ownNumbers(facts)].filter((text) => text !== undefined),
 ];
+
+/** A whole file of articles: named after its picture, or after how many there are. */
+export const articlesPage = (
+  bodies: readonly string[],
+  page: Pick<HtmlPage, 'title' | 'css'> & { readonly pictures?: true },
+): string =>
+  htmlPage({
+    ...page,
+    title: bodies.length === 1 ? page.title : `${String(bodies.length)} pictures`,
+    body: bodies.join('\n'),
+    kind: 'picture',
+  });

@@ -3,20 +3,36 @@ import type { Clearance } from '../fit/candidate.ts';
 import { quantityText, type Units } from '../report/text.ts';
 import { dist, gap, overlap } from '../units/phrase.ts';
 import { textWidth } from './letters.ts';
-import { segment, type Point, type Shape } from './scene.ts';
+import { box, segment, type Point, type Shape } from './scene.ts';
 
 /** Half of a bar across an end of the line, points. */
 const BAR = 4;
 
-/** The two lines with the hand each is written in, and the points the wider one takes. */
+const LINE = 11;
+const PAD = 4;
+
+/** The number and its give or take in a white box beside an end of the line: how wide it is, and its shapes from a top left corner on. */
 export function clearanceNumber({ inches, sd }: Clearance, units: Units) {
   const number = quantityText(inches < 0 ? overlap(-inches) : gap(inches), units);
   const texts = [
     { text: inches < 0 ? `${number} over` : number, hand: 'number' },
     { text: `± ${quantityText(dist(sd), units)}`, hand: 'text' },
   ] as const;
-  return { texts, width: Math.max(...texts.map(({ text, hand }) => textWidth(text, hand))) };
+  const width = Math.max(...texts.map(({ text, hand }) => textWidth(text, hand))) + 2 * PAD;
+  const shapes = ([x, y]: Point): Shape[] => [
+    box([x, y], [x + width, y + numberHeight], { fill: 'paper', stroke: 'leader' }),
+    ...texts.map(({ text, hand }, i): Shape => ({
+      kind: 'label',
+      at: [x + width / 2, y + LINE * (i + 1) - (i === 0 ? 1.5 : 2.5)],
+      text,
+      hand,
+      anchor: 'middle',
+    })),
+  ];
+  return { width, shapes };
 }
+
+export const numberHeight = 2 * LINE + 1;
 
 /** A bar across each end, as the legend shows it. */
 export function endBars(from: Point, to: Point): Shape[] {

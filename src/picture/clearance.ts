@@ -2,14 +2,11 @@
 import type { Facts } from '../facts/facts.ts';
 import type { Candidate } from '../fit/candidate.ts';
 import type { Units } from '../report/text.ts';
-import { clearanceNumber, endBars } from './clearance-number.ts';
-import { box, segment, type Layer, type Place, type Point, type Shape } from './scene.ts';
+import { clearanceNumber, endBars, numberHeight } from './clearance-number.ts';
+import { segment, type Layer, type Place, type Point, type Shape } from './scene.ts';
 
-/** White round the number, points. */
-const PAD = 3;
 /** From the elbow line to the number. */
 const ASIDE = 9;
-const LINE = 11;
 
 export interface ClearanceOn {
   readonly place: Place;
@@ -51,22 +48,10 @@ function numberShapes(
   [foremost, hindmost]: readonly [Point, Point],
   { units, left, below }: { units: Units; left: number; below: boolean },
 ): Shape[] {
-  const { texts, width: wide } = clearanceNumber(clearance, units);
-  const width = wide + 2 * PAD;
-  const fits = foremost[0] - ASIDE - width > left + PAD;
+  const { width, shapes } = clearanceNumber(clearance, units);
+  const fits = foremost[0] - ASIDE - width > left;
   const [x, y] = fits ? foremost : hindmost;
   const near = fits ? x - ASIDE : x + ASIDE;
-  const start = fits ? near - width : near;
-  const top = below ? y - 4 : y + 4.5 - 2 * LINE;
-  return [
-    segment([x, y], [near, y], 'leader'),
-    box([start, top], [start + width, top + 2 * LINE - 0.5], { fill: 'paper', stroke: 'leader' }),
-    ...texts.map(({ text, hand }, i): Shape => ({
-      kind: 'label',
-      at: [start + width / 2, top + LINE * (i + 1) - (i === 0 ? 2 : 4)],
-      text,
-      hand,
-      anchor: 'middle',
-    })),
-  ];
+  const top = below ? y - 4 : y + 4 - numberHeight;
+  return [segment([x, y], [near, y], 'leader'), ...shapes([fits ? near - width : near, top])];
 }

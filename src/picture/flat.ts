@@ -3,6 +3,7 @@ import type { Candidate } from '../fit/candidate.ts';
 import type { Buckle } from '../order/types.ts';
 import { placedBars, type PlacedBar } from '../stock/accent.ts';
 import { flatOf, profileOf, type Flat } from '../stock/flat.ts';
+import { buckleShapes, cordShapes, strandShapes, wovenShapes } from './cinch-parts.ts';
 import type { Layer, Point, Shape } from './scene.ts';
 
 /** All that the bench needs to see of one cinch, as its ticket has it. */
@@ -36,12 +37,13 @@ export const halfWidth = ({ candidate: { shape, buckle } }: FlatCinch): number =
 /** Cords, strands, bars and buckles, from the bottom up. */
 export function flatLayers(cinch: FlatCinch): Layer[] {
   const { candidate, flat, bars } = cinch;
-  const edge = edgeOf(cinch);
+  const front = edgeOf(cinch);
+  const edges = { front, back: front.map(([x, y]): Point => [x, -y]) };
   return [
-    { name: 'cords', shapes: [{ kind: 'area', points: around(edge), fill: 'cord', stroke: 'edge' }] },
-    { name: 'strands', shapes: strandShapes(edge, candidate.strands) },
+    { name: 'cords', shapes: cordShapes(edges) },
+    { name: 'strands', shapes: strandShapes(edges, candidate.strands) },
     { name: 'bars', shapes: bars.flatMap((bar) => barShapes(bar, flat)) },
-    { name: 'buckle', shapes: [-1, 1].flatMap((side) => buckleShapes(candidate.buckle, flat.half, side)) },
+    { name: 'buckle', shapes: [-1, 1].flatMap((side) => buckleAt(candidate.buckle, flat.half, side)) },
   ];
 }
 
@@ -68,66 +70,27 @@ function edgeOf({ flat, profile, bars }: FlatCinch): Point[] {
   return [...left, ...right];
 }
 
-const around = (edge: readonly Point[]): Point[] => [
-  ...edge,
-  ...edge.toReversed().map(([x, y]): Point => [x, -y]),
-];
-
-function strandShapes(edge: readonly Point[], strands: number): Shape[] {
-  return Array.from({ length: strands - 1 }, (_, i): Shape => {
-    const share = 1 - (2 * (i + 1)) / strands;
-    return { kind: 'line', points: edge.map(([x, y]): Point => [x, y * share]), stroke: 'strand' };
-  });
-}
-
-const ROW = 0.25;
-
 /** A bar on both halves; the one in the middle once. */
 function barShapes(bar: PlacedBar, { half, turns, widthFrom }: Flat): Shape[] {
   const { kind, from, length } = bar;
   // The bar of the middle lies as far beyond it as before; its mirror is its other half.
   const to = kind === 'centre' ? half : Math.min(half, from + length);
-  const edge = [from, ...turns.filter((at) => at > from && at < to), to].map((at): Point => [
-    at - half,
-    widthFrom(at) / 2,
-  ]);
-  const rows = Math.max(1, Math.round((to - from) / ROW));
-  return [-1, 1].flatMap((side): Shape[] => {
-    const mirrored = ([x, y]: Point): Point => [side * -x, y];
-    return [
-      { kind: 'area', points: around(edge.map(mirrored)), fill: 'woven', stroke: 'weave' },
-      ...Array.from({ length: rows - 1 }, (_, i): Shape => {
-        const at = from + ((to - from) * (i + 1)) / rows;
-        const [x, y] = mirrored([at - half, widthFrom(at) / 2]);
-        return {
-          kind: 'line',
-          points: [
-            [x, y],
-            [x, -y],
-          ],
-          stroke: 'weave',
-        };
-      }),
-    ];
-  });
+  const corners = [from, ...turns.filter((at) => at > from && at < to), to];
+  return [-1, 1].flatMap((side) =>
+    wovenShapes(corners, (at) => {
+      const [x, y] = [side * (half - at), widthFrom(at) / 2];
+      return [
+        [x, y],
+        [x, -y],
+      ];
+    }),
+  );
 }
 
 /** A buckle beyond one end: -1 the left, 1 the right. */
-function buckleShapes({ frameWidth, frameHeight, barWidth }: Buckle, half: number, side: number): Shape[] {
+function buckleAt(buckle: Buckle, half: number, side: number): Shape[] {
   const at = (out: number, y: number): Point => [side * (half + out), y];
-  const tall = frameWidth / 2;
-  const bar = Math.min(barWidth, frameWidth) / 2;
-  const rung = 0.4 * frameHeight;
-  return [
-    {
-      kind: 'area',
-      points: [at(0, -tall), at(frameHeight, -tall), at(frameHeight, tall), at(0, tall)],
-      fill: 'paper',
-      stroke: 'buckle',
-    },
-    { kind: 'line', points: [at(rung, -tall), at(rung, tall)], stroke: 'buckle' },
-    { kind: 'line', points: [at(rung, 0), at(frameHeight, 0)], stroke: 'buckle' },
-    // Where the cords sit on it.
-    { kind: 'line', points: [at(0, -bar), at(0, bar)], stroke: 'buckle' },
-  ];
+  const bar = Math.min(buckle.barWidth, buckle.frameWidth) / 2;
+  // Where the cords sit on it.
+  return [...buckleShapes(buckle, at), { kind: 'line', points: [at(0, -bar), at(0, bar)], stroke: 'buckle' }];
 }

@@ -3,13 +3,12 @@ import type { Advice } from '../advice/advice.ts';
 import type { Order } from '../order/types.ts';
 import { ownNumbers, situation } from '../report/about-order.ts';
 import { visible } from '../report/clean.ts';
-import { look } from '../report/look.ts';
 import { tapedText } from '../report/measure-words.ts';
 import { notCutText } from '../report/size-sheet.ts';
 import { phraseText, type Units } from '../report/text.ts';
 import { linesAt, shortened, textLines, textWidth } from './letters.ts';
 import { hands, leading } from './look.ts';
-import { box, segment, type Point, type Shape } from './scene.ts';
+import { box, type Point, type Shape } from './scene.ts';
 
 /** With its margin ten and a half inches by seven and three quarters: fits on Letter and on A4, lying. */
 export const paper = { width: 720, height: 522, margin: 18 } as const;
@@ -22,8 +21,6 @@ export const noticesOf = (advice: Advice, units: Units): string[] => [
 
 /** In an inch of paper. */
 export const POINTS = 72;
-
-const BAND = 10;
 
 /** The largest scale in whole and half steps at which a subject of that many inches fits in a field of that many points. */
 export function scaleFor(tall: number, wide: number, field: { width: number; height: number }): number {
@@ -41,7 +38,7 @@ export const whitePaper = (): Shape =>
     fill: 'paper',
   });
 
-/** The band of strands that all papers have at their head, the order, the shop, what the pair are, and what must be seen first. */
+/** At the head the order, the shop, what the pair are, and what must be seen first. */
 export function headOf(advice: Advice, units: Units): { shapes: Shape[]; bottom: number } {
   const { facts } = advice;
   const right = shortened(facts.shop.name, 'strong', paper.width * 0.3);
@@ -52,47 +49,20 @@ export function headOf(advice: Advice, units: Units): { shapes: Shape[]; bottom:
   );
   return {
     shapes: [
-      ...bandShapes(paper.width),
       ...titleShapes(titleText(facts.order), room),
-      { kind: 'label', at: [paper.width, 33], text: right, hand: 'strong', anchor: 'end' },
-      ...linesAt(about, 'quiet', [0, 41]),
-      ...linesAt(notices, 'heading', [0, 55]),
+      { kind: 'label', at: [paper.width, 18], text: right, hand: 'strong', anchor: 'end' },
+      ...linesAt(about, 'quiet', [0, 26]),
+      ...linesAt(notices, 'heading', [0, 40]),
     ],
-    bottom: 60 + notices.length * hands.heading.size * leading,
+    bottom: 45 + notices.length * hands.heading.size * leading,
   };
 }
 
 /** A title too long for its line is set smaller, on two. */
 function titleShapes(title: string, room: number): Shape[] {
   const shown = visible(title);
-  if (textWidth(shown, 'title') <= room) return [{ kind: 'label', at: [0, 33], text: shown, hand: 'title' }];
-  return linesAt(textLines(title, 'heading', { width: room, most: 2 }), 'heading', [0, 13]);
-}
-
-/** Strands across the top, woven at both ends and in the middle. */
-function bandShapes(width: number): Shape[] {
-  const { bar, center, strand, row } = look.band;
-  const bars: [number, number][] = [
-    [0, bar],
-    [(width - center) / 2, center],
-    [width - bar, bar],
-  ];
-  const lines = Math.round(BAND / strand) - 1;
-  return [
-    box([0, 0], [width, BAND], { fill: 'cord' }),
-    ...Array.from({ length: lines }, (_, i) => {
-      const y = ((i + 1) * BAND) / (lines + 1);
-      return segment([0, y], [width, y], 'strand');
-    }),
-    ...bars.flatMap(([x, wide]) => [
-      box([x, 0], [x + wide, BAND], { fill: 'woven' }),
-      ...Array.from({ length: Math.floor(wide / row) }, (_, i) =>
-        segment([x + (i + 1) * row, 0], [x + (i + 1) * row, BAND], 'weave'),
-      ),
-    ]),
-    segment([0, 0], [width, 0], 'measure'),
-    segment([0, BAND], [width, BAND], 'measure'),
-  ];
+  if (textWidth(shown, 'title') <= room) return [{ kind: 'label', at: [0, 18], text: shown, hand: 'title' }];
+  return linesAt(textLines(title, 'heading', { width: room, most: 2 }), 'heading', [0, -1]);
 }
 
 /** Bars that a scale may be shown by, the longest first: how long, in how many parts, and in inches. */

@@ -1,13 +1,13 @@
 /** Hatching: parallel lines cut off at the edge of an area, so that no printer needs patterns or masks. */
-import { hatches } from './look.ts';
+import { hatch } from './look.ts';
 import type { Point, Shape } from './scene.ts';
 
 /**
  * Lines over an area (even-odd, so that holes stay open), points. The lines of all areas lie in one grid: areas that touch are hatched
  * as one.
  */
-export function hatched(outline: readonly Point[], name: keyof typeof hatches): Shape[] {
-  const { gap, slant, stroke } = hatches[name];
+export function hatched(outline: readonly Point[]): Shape[] {
+  const { gap, slant, stroke } = hatch;
   const angle = (slant * Math.PI) / 180;
   const along: Point = [Math.cos(angle), -Math.sin(angle)];
   const across: Point = [Math.sin(angle), Math.cos(angle)];

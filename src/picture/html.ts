@@ -1,7 +1,7 @@
 /** Pictures as one page that needs nothing else: each with its words, one under the other on a telephone. */
-import { element, htmlPage } from '../report/html.ts';
+import { element } from '../report/html.ts';
 import { sheetCss } from '../report/sheet-css.ts';
-import { pictureArticle, shownText, type ToldPicture } from './article.ts';
+import { articlesPage, pictureArticle, shownText, type ToldPicture } from './article.ts';
 import type { Scene } from './scene.ts';
 import { svgElement } from './svg.ts';
 
@@ -20,11 +20,8 @@ const css = `${sheetCss}
 @media print { .picture .sheet { padding: 0; } .picture .panels { gap: 6pt; } .picture .panels figure { width: 248pt; } }`;
 
 /** The whole file. */
-export function picturesHtml(pages: readonly PicturePage[]): string {
-  const [first] = pages;
-  const title = pages.length === 1 && first !== undefined ? first.title : `${String(pages.length)} pictures`;
-  return htmlPage({ title, css, body: pages.map(pageText).join('\n'), kind: 'picture' });
-}
+export const picturesHtml = (pages: readonly PicturePage[]): string =>
+  articlesPage(pages.map(pageText), { title: pages[0]?.title ?? '', css });
 
 function pageText(page: PicturePage): string {
   const { scenes, shown } = page;

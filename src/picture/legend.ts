@@ -49,7 +49,7 @@ const limb: Entry['swatch'] = (at, size) => {
   const [x, y] = at;
   const [right, bottom] = corner(at, size);
   const outline: Point[] = [at, [right, y], [right, bottom], [x, bottom]];
-  return [...hatched(outline, 'limb'), segment([right, y], [right, bottom], 'elbow')];
+  return [...hatched(outline), segment([right, y], [right, bottom], 'elbow')];
 };
 
 const band: Entry['swatch'] = (at, size) => {

@@ -62,11 +62,8 @@ export const fills = {
 
 export type FillName = keyof typeof fills;
 
-/** Lines over an area: how far apart, in points, and at which slant, in degrees from level, turning left. */
-export const hatches = {
-  /** Over the side of the elbow. */
-  limb: { stroke: 'limb', gap: 5.5, slant: 45 },
-} as const satisfies Record<string, { stroke: StrokeName; gap: number; slant: number }>;
+/** Lines over the side of the elbow: how far apart, in points, and at which slant, in degrees from level, turning left. */
+export const hatch = { stroke: 'limb', gap: 5.5, slant: 45 } as const;
 
 /** Faces of type, as the papers have them. */
 export type Face = 'text' | 'strong' | 'head';
@@ -86,7 +83,6 @@ export const hands = {
   quiet: { face: 'text', size: 8.5, color: 'soft' },
   fine: { face: 'text', size: 7, color: 'soft' },
   number: { face: 'strong', size: 9.5, color: 'ink' },
-  onInk: { face: 'strong', size: 8.5, color: 'white' },
   loud: { face: 'strong', size: 11, color: 'white' },
 } as const satisfies Record<string, Hand>;
 

@@ -82,7 +82,7 @@ export function panelLayers({ candidate, mark }: Shown, set: Setting, [left, top
   const stroke = mark === undefined ? 'frame' : 'refused';
   return [
     { name: 'panel', shapes: [box([left, top], corner, { fill: 'paper', stroke })] },
-    { name: 'limb', shapes: inside(hatched(horse.limb.map(place), 'limb')) },
+    { name: 'limb', shapes: inside(hatched(horse.limb.map(place))) },
     {
       name: 'horse',
       shapes: inside(

@@ -1,7 +1,7 @@
 /** Cinches laid on photos as one page that needs nothing else: the picture, then what it shows in words. */
-import { element, htmlPage } from '../report/html.ts';
+import { element } from '../report/html.ts';
 import { sheetCss } from '../report/sheet-css.ts';
-import { pictureArticle, shownText, type ToldPicture } from './article.ts';
+import { articlesPage, pictureArticle, shownText, type ToldPicture } from './article.ts';
 import { svgOnPhoto, type PhotoScene } from './photo-page.ts';
 
 export interface PhotoPage extends ToldPicture {
@@ -16,14 +16,8 @@ const css = `${sheetCss}
 @media print { .picture .sheet { padding: 0; } }`;
 
 /** The whole file. */
-export function photosHtml(pages: readonly PhotoPage[]): string {
-  const [first] = pages;
-  const title =
-    pages.length === 1 && first !== undefined
-      ? first.drawing.scene.title
-      : `${String(pages.length)} pictures`;
-  return htmlPage({ title, css, body: pages.map(pageText).join('\n'), kind: 'picture', pictures: true });
-}
+export const photosHtml = (pages: readonly PhotoPage[]): string =>
+  articlesPage(pages.map(pageText), { title: pages[0]?.drawing.scene.title ?? '', css, pictures: true });
 
 function pageText({ drawing, address, ...told }: PhotoPage): string {
   const figure = element('figure', `\n${svgOnPhoto(drawing, address)}`);

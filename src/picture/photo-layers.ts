@@ -1,5 +1,6 @@
 /** What is drawn over a photo: the edges of the cinch, its buckle and strap, the back of the elbow and the least clearance. */
 import type { Candidate } from '../fit/candidate.ts';
+import { within } from './clip.ts';
 import { behindBy } from './elbow.ts';
 import { clearanceOnPhoto } from './photo-clearance.ts';
 import { haloed, type OnPhoto } from './photo-halo.ts';
@@ -75,18 +76,8 @@ function open(shape: Shape): Shape {
 function elbowOnPhoto({ facts, place }: OnPhoto): Layer {
   const { elbowLine, elbowStation, k, floor } = facts;
   const top = elbowStation + 4 * k;
-  const upTo = (points: readonly Point[]): Point[] => {
-    const kept: Point[] = [];
-    for (const [i, [x, s]] of points.entries()) {
-      const [fromX, fromS] = points[i - 1] ?? [x, s];
-      if (s > top) {
-        kept.push([fromX + ((x - fromX) * (top - fromS)) / (s - fromS), top]);
-        break;
-      }
-      if (s >= 0) kept.push([x, s]);
-    }
-    return kept;
-  };
+  const upTo = (points: readonly Point[]): Point[] =>
+    within(points, { from: [-Infinity, 0], to: [Infinity, top] })[0] ?? [];
   const line = pointsOf(elbowLine);
   const shapes: Shape[] = [
     { kind: 'line', points: upTo(behindBy(line, floor)), stroke: 'least' },

@@ -7,8 +7,9 @@ import { whoseText } from '../report/about-order.ts';
 import { dist, listed } from '../units/phrase.ts';
 import { noticesOf, titleText } from './frame.ts';
 import { legendShapes, type Entry } from './legend.ts';
-import { linesAt, shortened, textLines, textWidth } from './letters.ts';
+import { linesAt, shortened, textLines } from './letters.ts';
 import { hands, leading, type HandName, type StrokeName } from './look.ts';
+import { markShapes } from './panel-words.ts';
 import { haloed, type OnPhoto } from './photo-halo.ts';
 import { cinchOnPhoto, otherOnPhoto, tagOnPhoto } from './photo-layers.ts';
 import { partOf, placeOnPhoto, type Part } from './photo-place.ts';
@@ -70,7 +71,10 @@ export function photoScene({ advice, reading, shown, units }: PhotoPicture): Pho
           shapes: shapes.filter((shape) => shape.kind === 'line' && shape.stroke === 'other'),
         })),
         ...tagLayers(shown, on),
-        ...(first?.mark === undefined ? [] : [markLayer(first.mark)]),
+        // What must be seen first stands on the photo itself.
+        ...(first?.mark === undefined
+          ? []
+          : [{ name: 'mark', shapes: markShapes(first.mark, [INSET, INSET]) }]),
         { name: 'words', shapes: words.shapes },
       ],
     },
@@ -81,18 +85,6 @@ export function photoScene({ advice, reading, shown, units }: PhotoPicture): Pho
 function tagLayers(shown: readonly Shown[], on: OnPhoto): Layer[] {
   const laid = shown.flatMap(({ candidate, tag }) => (candidate === undefined ? [] : [{ candidate, tag }]));
   return laid.length < 2 ? [] : laid.map((each, i) => tagOnPhoto(each, on, i));
-}
-
-/** What must be seen first stands on the photo itself. */
-function markLayer(mark: string): Layer {
-  const width = textWidth(mark, 'loud') + 16;
-  return {
-    name: 'mark',
-    shapes: [
-      box([INSET, INSET], [INSET + width, INSET + 16], { fill: 'ink' }),
-      { kind: 'label', at: [INSET + width / 2, INSET + 12], text: mark, hand: 'loud', anchor: 'middle' },
-    ],
-  };
 }
 
 interface Words {

@@ -60,39 +60,14 @@ export function lowestSeen({ stand }: PhotoReading, { ellipse }: Facts['barrel']
 
 /** Straight lines of the flat side are curves on the photo: no piece of one is longer than this, inches. */
 const PIECE = 0.5;
-/** Corners of a circle. */
-const ROUND = 36;
 
-/** A shape of the flat side, in inches, cut into short pieces and carried to the photo. */
+/** A line or an area of the flat side, in inches, cut into short pieces and carried to the photo. */
 export function bent(shape: Shape, place: Place): Shape {
-  switch (shape.kind) {
-    case 'line':
-      return { ...shape, points: inPieces(shape.points).map(place) };
-    case 'area': {
-      const [first] = shape.points;
-      const closed = first === undefined ? [] : [...shape.points, first];
-      return { ...shape, points: inPieces(closed).slice(0, -1).map(place) };
-    }
-    case 'circle': {
-      const { at, radius } = shape;
-      const points = Array.from({ length: ROUND }, (_, i): Point => {
-        const turn = (2 * Math.PI * i) / ROUND;
-        return place([at[0] + radius * Math.cos(turn), at[1] + radius * Math.sin(turn)]);
-      });
-      return { ...lookOf(shape), kind: 'area', points };
-    }
-    case 'label':
-      return { ...shape, at: place(shape.at) };
-  }
+  if (shape.kind === 'line') return { ...shape, points: inPieces(shape.points).map(place) };
+  if (shape.kind !== 'area') return shape;
+  const closed = [...shape.points, ...shape.points.slice(0, 1)];
+  return { ...shape, points: inPieces(closed).slice(0, -1).map(place) };
 }
-
-const lookOf = ({
-  fill,
-  stroke,
-}: Shape & { kind: 'circle' }): Pick<Shape & { kind: 'area' }, 'fill' | 'stroke'> => ({
-  ...(fill === undefined ? {} : { fill }),
-  ...(stroke === undefined ? {} : { stroke }),
-});
 
 function inPieces(points: readonly Point[]): Point[] {
   return points.flatMap(([x, s], i): Point[] => {

@@ -137,7 +137,6 @@ function tileOf(template: Template, grid: Grid, cell: Cell): Tile {
     layers: [
       { name: 'head', shapes: headShapes(template, grid, cell) },
       { name: 'check', shapes: checkBars([MARGIN, MARGIN + 54]) },
-      { name: 'map', shapes: mapShapes(grid, cell) },
       { name: 'edge', shapes: edgeShapes(grid, cell) },
       { name: 'foot', shapes: footShapes(template, grid) },
     ],
@@ -163,8 +162,9 @@ function jointShapes({ window, lefts, tops }: Grid): Shape[] {
 }
 
 function headShapes({ title, notice }: Template, grid: Grid, cell: Cell): Shape[] {
-  const wide = grid.window.width - mapWidth(grid) - 12;
-  const name = `Sheet ${labelOf(cell)}: `;
+  const wide = grid.window.width;
+  // A row's letter, and a number along it.
+  const name = `Sheet ${labelOf(cell)} of ${labelOf({ row: grid.rows - 1, column: grid.columns - 1 })}: `;
   const lines = [notice, printWords].filter((text) => text !== undefined);
   return [
     {
@@ -179,29 +179,6 @@ function headShapes({ title, notice }: Template, grid: Grid, cell: Cell): Shape[
       [MARGIN, MARGIN + 18],
     ),
   ];
-}
-
-const MAP = { width: 22, height: 16 };
-const mapWidth = ({ columns }: Grid): number => columns * MAP.width;
-
-/** How the sheets lie together; this one is black. */
-function mapShapes(grid: Grid, cell: Cell): Shape[] {
-  const left = grid.width - MARGIN - mapWidth(grid);
-  return Array.from({ length: grid.rows * grid.columns }, (_, i): Shape[] => {
-    const other = { row: Math.floor(i / grid.columns), column: i % grid.columns };
-    const here = other.row === cell.row && other.column === cell.column;
-    const [x, y] = [left + other.column * MAP.width, MARGIN + other.row * MAP.height];
-    return [
-      box([x, y], [x + MAP.width, y + MAP.height], { fill: here ? 'ink' : 'paper', stroke: 'measure' }),
-      {
-        kind: 'label',
-        at: [x + MAP.width / 2, y + 11.5],
-        text: labelOf(other),
-        hand: here ? 'onInk' : 'strong',
-        anchor: 'middle',
-      },
-    ];
-  }).flat();
 }
 
 /** The edge of what shows, and where the edge of the next sheet comes to lie. */

@@ -55,7 +55,7 @@ describe.skipIf(noBrowser)('the page for landmarks, before its block is taken', 
     ],
     [
       'the plumb line upside down',
-      { marks: swapped('plumb-top', 'plumb-bottom'), says: /^Not ready: The bott/ },
+      { marks: swapped('plumb-top', 'plumb-bottom'), says: /^Not ready: The plumb line: its bottom/ },
     ],
     [
       'fork and cantle swapped',

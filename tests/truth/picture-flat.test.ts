@@ -247,7 +247,7 @@ describe.each(orders)('%s', (_, order) => {
       expect(text).toContain(printWords);
       expect(text).toContain('100 mm');
       expect(text.includes('DO NOT CUT')).toBe(order.saddle.ringToRing === undefined);
-      return /Sheet ([A-Z]\d+):/.exec(text)?.[1];
+      return /Sheet ([A-Z]\d+) of /.exec(text)?.[1];
     });
     // Each has a name of its own, in the order of the map.
     expect(new Set(labels).size).toBe(pages.length);

@@ -255,3 +255,11 @@ test('orders without a photo: a note, and an error when there is nothing else', 
   expect(both.code).toBe(0);
   expect(both.stderr).toBe('cinchwright: nothing to measure: order 1 has no "photo" block\n');
 });
+
+test('--pick makes no page of a picture that no order takes', async () => {
+  put('small.jpg', await picture(199, 400));
+  const { code, stderr } = await photo('--pick', 'small.jpg', '--out', 'page.html');
+  expect(code).toBe(3);
+  expect(stderr).toContain('199 x 400 pixels, and an order takes 200 to 20000 a side');
+  expect(fs.existsSync(path.join(home, 'page.html'))).toBe(false);
+});

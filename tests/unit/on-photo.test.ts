@@ -217,6 +217,15 @@ describe('what cannot be drawn on is told', () => {
     expect(named.code).toBe(0);
   });
 
+  test('a picture in printing inks is called that, not damaged', async () => {
+    const inks = await sharp(original).toColourspace('cmyk').jpeg().toBuffer();
+    expect((await sharp(inks).metadata()).channels).toBe(4);
+    const { code, stderr } = await fails(folderWith(inks));
+    expect(code).toBe(3);
+    expect(stderr).toContain('this JPEG is in CMYK');
+    expect(stderr).not.toContain('damaged');
+  });
+
   test('a damaged picture: no trace of the decoder, and nothing written', async () => {
     const damaged = Buffer.from(original);
     // A table of codes that cannot be one (T.81, annex C): its segment stands, so that the header is read.

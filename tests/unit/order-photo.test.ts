@@ -178,7 +178,7 @@ describe('told', () => {
     ],
     [
       [['bottom: [1132, 695]', 'bottom: [1400, 695]']],
-      '17:10 photo.plumb | a block of keys | a string that hangs within 20 degrees of upright | it leans by 38 degrees',
+      '17:38 photo.plumb.bottom | [1400, 695] | a string that hangs within 20 degrees of upright | it leans by 38 degrees',
     ],
     [
       [['bottom: [1132, 695]', 'bottom: [1132, 295]']],

@@ -1,0 +1,27 @@
+/** A plumb line on a photo: whether a string that hangs could be seen so. */
+import type { Point } from './homography.ts';
+
+/** What is wrong with it, in words that both the order's door and the page for marks can use; undefined when nothing is. */
+export function plumbFault(
+  [top, bottom]: readonly [Point, Point],
+  { leastPixels, mostLean }: { readonly leastPixels: number; readonly mostLean: number },
+): { readonly expected: string; readonly hint: string } | undefined {
+  const [x, y] = [bottom[0] - top[0], bottom[1] - top[1]];
+  if (y <= 0)
+    return {
+      expected: 'a bottom below the top',
+      hint: 'its bottom stands above its top, and pixels count downward',
+    };
+  const long = Math.hypot(x, y);
+  if (long < leastPixels)
+    return {
+      expected: `a string at least ${String(leastPixels)} pixels long`,
+      hint: `it is ${String(Math.round(long))} pixels long: mark it higher up and lower down`,
+    };
+  const lean = (Math.atan2(Math.abs(x), y) * 180) / Math.PI;
+  if (lean <= mostLean) return undefined;
+  return {
+    expected: `a string that hangs within ${String(mostLean)} degrees of upright`,
+    hint: `it leans by ${String(Math.round(lean))} degrees`,
+  };
+}

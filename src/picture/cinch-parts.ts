@@ -1,0 +1,71 @@
+/** Parts of a cinch that look alike on the horse and on the bench: strands, woven bars, buckles. */
+import type { Buckle } from '../order/types.ts';
+import type { Point, Shape } from './scene.ts';
+
+/** A pair of edges, each point beside its partner. */
+export interface Edges {
+  readonly front: readonly Point[];
+  readonly back: readonly Point[];
+}
+
+/** How far apart the rows of a woven bar are drawn, inches. */
+const ROW = 0.25;
+
+const around = ({ front, back }: Edges): Point[] => [...front, ...back.toReversed()];
+
+/** The cords from edge to edge. */
+export const cordShapes = (edges: Edges): Shape[] => [
+  { kind: 'area', points: around(edges), fill: 'cord', stroke: 'edge' },
+];
+
+/** The lines between the cords: each keeps its share of the width. */
+export const strandShapes = ({ front, back }: Edges, strands: number): Shape[] =>
+  Array.from({ length: strands - 1 }, (_, i): Shape => {
+    const share = (i + 1) / strands;
+    const points = front.map(([x, y], at): Point => {
+      const [otherX, otherY] = back[at] ?? [x, y];
+      return [x + (otherX - x) * share, y + (otherY - y) * share];
+    });
+    return { kind: 'line', points, stroke: 'strand' };
+  });
+
+/** A woven bar between two places along the cinch, with its corners between them; `across` has both edges at a place. */
+export function wovenShapes(
+  [from, ...others]: readonly number[],
+  across: (at: number) => readonly [Point, Point],
+): Shape[] {
+  const [start, end] = [from ?? 0, others.at(-1) ?? 0];
+  const pairs = [start, ...others].map(across);
+  const rows = Math.max(1, Math.round(Math.abs(end - start) / ROW));
+  return [
+    {
+      kind: 'area',
+      points: around({ front: pairs.map(([front]) => front), back: pairs.map(([, back]) => back) }),
+      fill: 'woven',
+      stroke: 'weave',
+    },
+    ...Array.from({ length: rows - 1 }, (_, i): Shape => ({
+      kind: 'line',
+      points: across(start + ((end - start) * (i + 1)) / rows),
+      stroke: 'weave',
+    })),
+  ];
+}
+
+/** How far up a buckle its bar for the strap lies, as a share of the frame. */
+export const rung = 0.4;
+
+/** Frame, bar and tongue; `at` carries inches from the low edge and from the middle. */
+export function buckleShapes(
+  { frameWidth, frameHeight }: Buckle,
+  at: (up: number, aside: number) => Point,
+): Shape[] {
+  const half = frameWidth / 2;
+  const middle = rung * frameHeight;
+  const points = [at(0, half), at(frameHeight, half), at(frameHeight, -half), at(0, -half)];
+  return [
+    { kind: 'area', points, fill: 'paper', stroke: 'buckle' },
+    { kind: 'line', points: [at(middle, half), at(middle, -half)], stroke: 'buckle' },
+    { kind: 'line', points: [at(middle, 0), at(frameHeight, 0)], stroke: 'buckle' },
+  ];
+}
