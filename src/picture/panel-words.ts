@@ -36,7 +36,7 @@ export function wordShapes(shown: Shown, [x, y]: Point, width: number): Shape[] 
 }
 
 /** White on ink, so that it is seen first. */
-const markShapes = (mark: string, [x, y]: Point, width = textWidth(mark, 'loud') + 10): Shape[] => [
+export const markShapes = (mark: string, [x, y]: Point, width = textWidth(mark, 'loud') + 10): Shape[] => [
   box([x, y], [x + width, y + 14], { fill: 'ink' }),
   { kind: 'label', at: [x + width / 2, y + 11], text: mark, hand: 'loud', anchor: 'middle' },
 ];

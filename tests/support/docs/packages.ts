@@ -13,7 +13,6 @@ const inProgram: Readonly<Record<string, string>> = {
   commander: 'commands, options and help',
   'fastest-levenshtein': 'the nearest right word',
   fontkit: 'widths of letters, fonts in a PDF',
-  'js-yaml': 'reads files without errors faster than `yaml`',
   pdfkit: 'papers as PDF',
   tinyglobby: 'file name patterns',
   yaml: 'reads files and knows the place of every word',
