@@ -82,14 +82,14 @@ describe('a disk that is full', () => {
     expect(stderr).toMatch(/^cinchwright: .*the disk is full\n/);
   });
   test('leaves the old file, and nothing beside it', () => {
-    put('old/kept.txt', 'kept\n');
+    put('old/kept.txt', 'kept by cinchwright\n');
     const { code } = shell(
       'cinchwright size good.yaml --out old/kept.txt',
       sabotage('writeSync', 'ENOSPC', ''),
     );
     expect(code).toBe(3); // nothing at all can be written, the message neither
     expect(fs.readdirSync(path.join(dir, 'old'))).toEqual(['kept.txt']);
-    expect(fs.readFileSync(path.join(dir, 'old/kept.txt'), 'utf8')).toBe('kept\n');
+    expect(fs.readFileSync(path.join(dir, 'old/kept.txt'), 'utf8')).toBe('kept by cinchwright\n');
   });
 });
 
