@@ -8,7 +8,7 @@ import { realName } from './files.ts';
 import type { CliIo } from './io.ts';
 
 /** Words that stand in whatever we print as text; a table of rows begins with its first column. */
-const ours = /cinchwright|sizing aid, not|^\ufeff?(?:order|rule|file|name|part|number),/i;
+const ours = /cinchwright|sizing aid, not|^\{"order"|^\ufeff?(?:order|rule|file|name|part|number),/i;
 
 /** What is at its start or end tells; nobody reads through a large file for it. */
 const ENDS = 64 * 1024;
