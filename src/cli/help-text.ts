@@ -17,7 +17,7 @@ export function helpText(command: Command, helper: Help): string {
     ...commands.map((each) => [each.name(), each.summary() || each.description()]),
     ...options.map((option) => [option.flags, option.description]),
   ];
-  const column = Math.min(22, Math.max(0, ...rows.map(([term = '']) => term.length)) + 2);
+  const column = Math.min(24, Math.max(0, ...rows.map(([term = '']) => term.length)) + 2);
   const line = ([term = '', text = '']: readonly string[]): string => {
     const start = `  ${term.padEnd(column)}`;
     return helper

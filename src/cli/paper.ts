@@ -85,16 +85,10 @@ export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Sessi
     .argument('[files...]', 'order files');
   addSayOptions(command)
     .addOption(
-      new Option('--spec <rank>', 'take the spec of this rank (default: the first)').argParser(
-        whole('--spec', 1, 999),
-      ),
+      new Option('--spec <rank>', 'take this rank (default the first)').argParser(whole('--spec', 1, 999)),
     )
-    .addOption(
-      new Option('--style <name>', `take the best of this style: ${styles.join(', ')}`).argParser(
-        word('--style', styles),
-      ),
-    )
-    .addOption(new Option('--strands <n>', 'take the best of so many strands').argParser(askedStrands))
+    .addOption(new Option('--style <name>', styles.join(', ')).argParser(word('--style', styles)))
+    .addOption(new Option('--strands <n>', 'take so many strands').argParser(askedStrands))
     .addOption(dateOption())
     .addOption(formatOption('csv'))
     .addOption(paperOption())

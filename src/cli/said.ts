@@ -18,8 +18,8 @@ export interface SayOptions {
 /** Adds the two options. */
 export const addSayOptions = (command: Command): Command =>
   command
-    .option('--say <words>', 'the order in words instead of a file: "15.2 hh stock, 7/8, round, trail"')
-    .option('--save <file>', 'with --say: write the order to a file, to be kept');
+    .option('--say <words>', 'an order in words: "15.2 hh stock, 7/8, round, trail"')
+    .option('--save <file>', 'keep the order of --say in a file');
 
 export interface Inputs {
   /** Of files that are read. */

@@ -29,42 +29,33 @@ interface AskOptions extends SayOptions {
 }
 
 const help = `
-For everything nobody has measured: how often knowing it changes what is tied,
-and how much surer it makes, on average, that the cinch clears the elbow and
-leaves an accepted latigo run. --format text or markdown prints the message to
-the customer, with how to measure safely; several orders of one customer become
-one message.
+Most worth asking first; ring to ring before any cord is cut. --format text or
+markdown is the message to the customer: two questions at most, or --long.
 
-Examples:
   cinchwright ask order.yaml
   cinchwright ask order.yaml --format text
-  cinchwright ask orders/                          one list by customer
-  cinchwright ask orders/ --format csv --out questions.csv
-  cinchwright ask order.yaml --draws 2000 --seed 7
-  cinchwright ask --say "15.2 hh stock, 7/8, round, trail"`;
+  cinchwright ask orders/ --format csv --out questions.csv`;
 
 /** Adds the command. */
 export function addAsk(program: Command, session: Session): void {
   const command = program
     .command('ask')
-    .summary('what to ask the customer, and the message that asks it')
-    .description(
-      'Lists what is worth asking about each order, what must be taped before cutting first, then most worth first, and writes the message to the customer.',
-    )
+    .summary('what to ask the customer, ready to send')
+    .description('Tells what to ask the customer, what each answer is worth, and writes the message.')
     .argument('[paths...]', 'order files, folders with them, or patterns');
   addSayOptions(command)
     .addOption(
-      new Option('--format <name>', 'print as table, text or markdown (the message), json, csv')
+      new Option('--format <name>', 'table, text or markdown (the message), json, csv')
         .default('table', 'table')
         .argParser(word('--format', formats)),
     )
     .addOption(
-      new Option('--draws <n>', 'readings drawn for each question')
+      new Option('--draws <n>', 'readings drawn for each question (default 128)')
         .default(128)
         .argParser(whole('--draws', 4, 100_000)),
     )
     .addOption(
-      new Option('--seed <n>', 'start of the random numbers')
+      new Option('--seed <n>', 'start of those draws (default 1)')
         .default(1)
         .argParser(whole('--seed', 0, 999_999_999)),
     )

@@ -31,30 +31,23 @@ interface CheckOptions extends CinchOptions, SayOptions {
 }
 
 const examples = `
-Files are order files; "-" or nothing reads standard input. Judged is what an
-order has under "wants" and "current". With --style, --strands, --buckle or
---length, only the cinch named here is judged; what it leaves open is taken from
-the order's "wants", but the buckle only when neither --strands nor --buckle is
-given: other strands may need another.
+It judges what the order wants and its current cinch. With --style, --strands,
+--buckle or --length it judges the cinch named, filled in from what is wanted.
 
-Examples:
   cinchwright check order.yaml
   cinchwright check order.yaml --style straight --strands 19
-  cinchwright check order.yaml --strands 21 --length "32 in" --buckle "plain 3"
-  cinchwright check *.yaml --format json
-  cinchwright check --say "15.2 hh, 7/8, wants straight 25"`;
+  cinchwright check --say "15.2 hh, 7/8, wants straight 25"
+Exit 0 passes, 1 ruled out, 2 bad command, 3 bad file`;
 
 /** Adds the command. */
 export function addCheck(program: Command, session: Session): void {
   const command = program
     .command('check')
-    .summary('judge the cinch that is asked for or in use')
-    .description(
-      'Judges the cinch that each order asks for or has now, and names the nearest one that passes.',
-    )
+    .summary('judge the current cinch, or the one asked for')
+    .description('Judges the current cinch, or the one asked for, and the smallest change that passes.')
     .argument('[files...]', 'order files');
   addCinchOptions(addSayOptions(command), 'judge')
-    .option('--why', 'show every judgement and how the numbers were found')
+    .option('--why', 'every check, and how each number was worked out')
     .addOption(formatOption())
     .addOption(paperOption())
     .addOption(unitsOption())

@@ -34,43 +34,32 @@ export interface LearnOptions {
 }
 
 const help = `
-The file is YAML, or a CSV table when its name ends in .csv. Each outcome names
-an order (found among --orders) or has the horse and the saddle in it, then the
-spec tied, the days in use, and the result: good, elbow-rub, buckle-rub,
-slipped, too-long or too-short. See docs/learn.md.
+Each outcome names its order (of --orders), or horse and saddle, then the cinch,
+days in use, and good, elbow-rub, buckle-rub, slipped, too-long or too-short.
+See docs/learn.md. Nothing is written without --write or --in-place.
 
-Nothing is written unless told. --write makes a new file: the shop file of
---shop with the numbers in it, or their blocks alone. --in-place edits the shop
-file itself and keeps its comments. What does not foretell better than the
-defaults is not recommended, and not written.
-
-Examples:
   cinchwright learn outcomes.yaml --orders orders/
-  cinchwright learn outcomes.csv --orders orders/ --picture calibration.svg
-  cinchwright learn outcomes.yaml --shop shop.yaml --write shop-learned.yaml
-  cinchwright learn outcomes.yaml --shop shop.yaml --in-place`;
+  cinchwright learn outcomes.csv --shop shop.yaml --write shop-learned.yaml`;
 
 /** Adds the command. */
 export function addLearn(program: Command, session: Session): void {
   program
     .command('learn')
-    .summary('what outcomes teach about clearance and length')
-    .description(
-      'Fits the required clearance and the give of new cord to what came of earlier cinches, and says whether that foretells better.',
-    )
+    .summary('what past cinches tell us')
+    .description('Fits required clearance and stretch to past cinches; says if that predicts better.')
     .argument('<file>', 'outcomes, as YAML or CSV')
     .addOption(
-      new Option('--orders <path>', 'order files or folders that the outcomes are about; may be given again')
+      new Option('--orders <path>', 'orders the outcomes name; may be repeated')
         .default([], 'none')
         .argParser((named: string, all: string[]): string[] => [...all, named]),
     )
     .addOption(formatOption('csv'))
     .addOption(paperOption())
-    .option('--picture <file>', 'draw rubs by clearance, and what was expected beside what came, as SVG')
-    .option('--write <file>', 'write what is recommended to a new file for --shop')
-    .option('--in-place', 'write what is recommended into the shop file of --shop')
+    .option('--picture <file>', 'draw rubs by clearance as SVG')
+    .option('--write <file>', 'write what we recommend to a new shop file')
+    .option('--in-place', 'write it into the shop file of --shop')
     .addOption(
-      new Option('--date <day>', 'day that the outcomes reach to (default: today)').argParser(day('--date')),
+      new Option('--date <day>', 'last day of the outcomes (default today)').argParser(day('--date')),
     )
     .addOption(shopOption())
     .addOption(outOption())

@@ -28,35 +28,22 @@ interface PhotoOptions {
 }
 
 const examples = `
-Files are order files with a "photo" block; "-" or nothing reads standard input.
-The picture itself need not be there: the marks are enough. Where it is, its
-size and how it is turned are held against the block. It is looked for beside
-the order file and opened only there, or in the folder of --photos-from.
+The marks in the order are enough; the picture, where it is there, is checked
+against them. --pick writes a page to click the marks on. A photo never gives
+the length: tape ring to ring. How to take one: docs/photo.md.
 
---pick writes one page, NAME-landmarks.html or the file of --out, to open in any
-browser: it asks for each mark in turn, tells at once what they come to, and
-gives the block to put into the order. It needs no network and sends nothing.
-
-A side photo never gives the length: ring to ring is taped before cord is cut.
-How to take one: docs/photo.md.
-
-Examples:
   cinchwright photo --pick juniper-side.jpg
-  cinchwright photo order.yaml
-  cinchwright photo orders/*.yaml --format csv
-  cinchwright photo order.yaml --photos-from pictures`;
+  cinchwright photo order.yaml`;
 
 /** Adds the command. */
 export function addPhoto(program: Command, session: Session): void {
   program
     .command('photo')
-    .summary('measure from the side photo of an order')
-    .description(
-      'Tells what the side photo of each order gives: each length, how sure, where its error comes from, and what it gains.',
-    )
+    .summary('measure from a side photo')
+    .description('Measures from the side photo of each order: each length, how sure, what it gains.')
     .argument('[files...]', 'order files')
-    .option('--pick <picture>', 'write a page on which the marks are clicked on this JPEG or PNG')
-    .option('--photos-from <folder>', 'look for the pictures in this folder, not beside the order files')
+    .option('--pick <picture>', 'write a page to click the marks on')
+    .option('--photos-from <folder>', 'look for the pictures in this folder')
     .addOption(formatOption())
     .addOption(paperOption())
     .addOption(unitsOption())

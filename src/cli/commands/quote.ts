@@ -11,26 +11,18 @@ import { colorFor } from '../screen.ts';
 
 const kind: PaperKind<Quote> = {
   name: 'quote',
-  summary: 'price the cinch that suits, for the customer',
-  description:
-    'Writes a quote for each order: the cinch that suits, what else would do, the price with its lines, and when it can be ready.',
+  summary: 'the price, for the customer',
+  description: 'Writes the quote for the customer: the cinch, the price, and when it is ready.',
   help: `
-Prices, taxes, deposit, benches and house rules come from the shop file; what it
-does not say is named. Quoted is what the customer asked for, where it passes
-and is not poor at the elbow, else the first spec; --spec 1 takes the first.
-With --backlog the day it can be ready is the first one that the schedule of
-that work leaves, and no promise of it is broken.
+Prices, taxes, benches and house rules come from the shop file. It quotes what
+the customer asked for if that passes, else our pick; --spec 1 takes our pick.
 
-Examples:
   cinchwright quote order.yaml
-  cinchwright quote order.yaml --style straight --strands 19
-  cinchwright quote order.yaml --format html --out quote.html
-  cinchwright quote new.yaml --backlog orders/
-  cinchwright quote --say "15.2 hh stock, 7/8, round, trail"
-  cinchwright quote *.yaml --date 2026-12-01 --format json`,
+  cinchwright quote order.yaml --itemized --out quote.html
+  cinchwright quote new.yaml --backlog orders/`,
   extra: [
     new Option('--itemized', 'every line of the price'),
-    new Option('--backlog <paths...>', 'count the work of these order files, or folders with them, too'),
+    new Option('--backlog <paths...>', 'plan around the work of these orders'),
   ],
   make: async (source) => {
     const { quoteOf } = await import('../../paper/quote.ts');

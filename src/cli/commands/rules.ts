@@ -14,19 +14,15 @@ interface RulesOptions {
 }
 
 const examples = `
-Examples:
   cinchwright rules
-  cinchwright rules elbow-clearance
-  cinchwright rules --format markdown`;
+  cinchwright rules elbow-clearance`;
 
 /** Adds the command. */
 export function addRules(program: Command, session: Session): void {
   program
     .command('rules')
-    .summary('list the rules, or tell all about one')
-    .description(
-      'Lists the rules that cinches are judged by, or tells all about one: its question, reasons and examples.',
-    )
+    .summary('what each check looks at')
+    .description('Lists the checks, or tells all about one: its question, reasons and examples.')
     .argument('[id]', 'one rule')
     .addOption(formatOption('pdf'))
     .addHelpText('after', examples)

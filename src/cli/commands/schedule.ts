@@ -27,36 +27,23 @@ interface ScheduleOptions {
 }
 
 const help = `
-Hours come from the labor of the shop file and the quantity, days off and
-benches from the shop file, due days from the orders. With one bench, or ten
-jobs on up to three, the fewest possible are late; else whether fewer could be
-is said. Orders that cannot be read, or for which nothing passes, are named and
-left out.
+Hours, benches and days off come from the shop file, due days from the orders.
+With one bench, or ten jobs on up to three, the fewest possible are late; else
+it says whether fewer could be.
 
-Examples:
-  cinchwright schedule orders/
-  cinchwright schedule orders/ --from 2026-12-01 --format pdf --out week.pdf
-  cinchwright schedule orders/ --promise new.yaml
-  cinchwright schedule orders/ --hours 2.5`;
+  cinchwright schedule orders/ --format pdf --out week.pdf
+  cinchwright schedule orders/ --promise new.yaml`;
 
 /** Adds the command. */
 export function addSchedule(program: Command, session: Session): void {
   program
     .command('schedule')
-    .summary('plan the days of a backlog, and what can be promised')
-    .description(
-      'Schedules all orders on the benches: start and promised day of each, which are late, and the first day new work can be promised for.',
-    )
+    .summary('who ties what, when, and what runs late')
+    .description('Plans all orders on the benches: start and promise of each, and what runs late.')
     .argument('[paths...]', 'order files, folders with them, or patterns')
-    .addOption(
-      new Option('--from <day>', 'first day of work, such as 2026-12-18 (default: today)').argParser(
-        day('--from'),
-      ),
-    )
-    .addOption(new Option('--promise <file>', 'order file with what is to be promised besides'))
-    .addOption(
-      new Option('--hours <n>', 'hours of work to be promised besides, such as 2.5').argParser(hours),
-    )
+    .addOption(new Option('--from <day>', 'first day of work (default today)').argParser(day('--from')))
+    .addOption(new Option('--promise <file>', 'when could this order be ready?'))
+    .addOption(new Option('--hours <n>', 'when could so many hours of work be ready?').argParser(hours))
     .addOption(formatOption())
     .addOption(paperOption())
     .addOption(shopOption())
