@@ -28,7 +28,7 @@ export async function emitPdf(
   io: CliIo,
 ): Promise<void> {
   const [{ sheetsPdf }, { paperFonts }] = await Promise.all([
-    import('../print/pdf.ts'),
+    import('../picture/pdf-bundle.ts'),
     import('./fonts.ts'),
   ]);
   const { bytes, lacking } = await sheetsPdf(sheets.map(asPaper), {

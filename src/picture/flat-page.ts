@@ -2,7 +2,7 @@
 import { bench } from '../sources/bench-numbers.ts';
 import { formatLength } from '../units/print.ts';
 import type { Units } from '../report/text.ts';
-import { barNames } from '../report/ticket-sheet.ts';
+import { barNames } from '../report/words.ts';
 import {
   FOOT_LINE,
   footLines,

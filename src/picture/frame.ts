@@ -4,7 +4,7 @@ import type { Order } from '../order/types.ts';
 import { ownNumbers, situation } from '../report/about-order.ts';
 import { visible } from '../report/clean.ts';
 import { tapedText } from '../report/measure-words.ts';
-import { notCutText } from '../report/size-sheet.ts';
+import { notCutText } from '../report/counter-words.ts';
 import { phraseText, type Units } from '../report/text.ts';
 import { linesAt, shortened, textLines, textWidth } from './letters.ts';
 import { hands, leading } from './look.ts';

@@ -7,7 +7,7 @@ import { formatLength } from '../units/print.ts';
 import { placesTexts } from './flat-page.ts';
 import { flatCinch, flatLayers, halfLength, halfWidth } from './flat.ts';
 import { above, below, flatMarks } from './flat-marks.ts';
-import { notCutText } from '../report/size-sheet.ts';
+import { notCutText } from '../report/counter-words.ts';
 import { POINTS, titleText } from './frame.ts';
 import { linesAt, textLines } from './letters.ts';
 import { hands, leading } from './look.ts';

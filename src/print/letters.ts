@@ -2,7 +2,6 @@
 import { create, type Font } from 'fontkit';
 import { visible } from '../report/clean.ts';
 import { signs } from '../report/width.ts';
-import { withTexts, type Scene } from '../picture/scene.ts';
 
 /** Faces of type: running text, what stands out, headings. */
 export const faces = ['text', 'strong', 'head'] as const;
@@ -46,11 +45,4 @@ export class Letters {
       })
       .join('');
   };
-}
-
-/** A picture as it can be drawn with these fonts, and which letters they lack. */
-export function printedScene(scene: Scene, fonts: Fonts): { scene: Scene; lacking: readonly string[] } {
-  const letters = new Letters(fonts);
-  const layers = withTexts(scene.layers, letters.printed);
-  return { scene: { ...scene, layers }, lacking: [...letters.lacking] };
 }

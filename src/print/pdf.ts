@@ -16,7 +16,3 @@ export function sheetsPdf(sheets: readonly Sheet[], options: PdfOptions): Promis
     }
   });
 }
-
-// One bundle for all that needs the library: see bin/build.cjs.
-export { templatesPdf } from './template-pdf.ts';
-export { printedScene } from './letters.ts';

@@ -109,3 +109,9 @@ export function clearText({ cordClearance, clearance }: Candidate, { advice, uni
     : `the chance of that, with the ${clearance.where === 'buckle' ? 'buckles' : 'cords above the elbow'} clear too,`;
   return `It should clear the elbow by about ${room}. ${needs}; ${tight} is ${oddsText(clearance.chance)}.`;
 }
+
+/** What stands before a cinch whose length nobody has taped. */
+export const notCutText = ({ assumptions }: Pick<Advice, 'assumptions'>): string =>
+  assumptions.some(({ kind }) => kind === 'measured' || kind === 'photo')
+    ? 'DO NOT CUT: ring to ring is not taped.'
+    : 'DO NOT CUT. Nothing is taped, so this is a first guess.';

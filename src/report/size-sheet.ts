@@ -14,7 +14,7 @@ import {
   toTell,
 } from './about-specs.ts';
 import type { Judgement } from '../rules/rule.ts';
-import { cinchText, clearText, orderName, shortCaution } from './counter-words.ts';
+import { notCutText, cinchText, clearText, orderName, shortCaution } from './counter-words.ts';
 import { everyBlocks } from './every-table.ts';
 import { insteadRows, straightOrRoper, styleRows } from './instead-words.ts';
 import { likelyCauses, wishText } from './wish-words.ts';
@@ -68,12 +68,6 @@ function answerText(advice: Advice, { candidate }: RankedSpec, units: Units): st
   const parts = [...(lengthNeed.measured ? [] : [notCutText(advice)]), ...(unsure ? ['NOT SURE.'] : [])];
   return [...parts, parts.length === 0 ? tie : capital(tie)].join(' ');
 }
-
-/** What stands before every length that nobody taped. */
-export const notCutText = ({ assumptions }: Advice): string =>
-  assumptions.some(({ kind }) => kind === 'measured' || kind === 'photo')
-    ? 'DO NOT CUT: ring to ring is not taped.'
-    : 'DO NOT CUT. Nothing is taped, so this is a first guess.';
 
 /** What comes before the answer where a sore or a close groove leads. */
 function beforeBlocks({ advice }: Sized, units: Units): Block[] {

@@ -1,10 +1,9 @@
 /** A bench ticket as a paper for the tier. */
-import type { PlacedBar } from '../stock/accent.ts';
 import type { Ticket } from '../paper/ticket.ts';
 import { under, type Block, type Sheet } from './sheet.ts';
 import { phraseText, quantityText, roughLength, type Units } from './text.ts';
 import { strungText } from './counter-words.ts';
-import { specName } from './words.ts';
+import { barNames, specName } from './words.ts';
 
 /** The paper of one ticket. */
 export function ticketSheet(ticket: Ticket, units: Units): Sheet {
@@ -146,14 +145,6 @@ function tailsText(sections: Ticket['sections']): string {
   const tails = (count: number): string => `${String(count)} ${count === 1 ? 'tail' : 'tails'}`;
   return `${tails(at('near'))} at the near buckle, ${tails(at('off'))} at the off buckle.`;
 }
-
-/** What each bar does, in words. */
-export const barNames: Readonly<Record<PlacedBar['kind'], string>> = {
-  end: 'end bar',
-  pinch: 'weave',
-  further: 'further weave',
-  centre: 'center bar',
-};
 
 function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {
   return under('Where it sits, from the low edge of the buckle; the other half is its mirror', [

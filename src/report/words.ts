@@ -1,6 +1,7 @@
 /** The names of things as every printer writes them. */
 import type { Candidate } from '../fit/candidate.ts';
 import type { Order, Saddle, Style, Trouble, Use } from '../order/types.ts';
+import type { PlacedBar } from '../stock/accent.ts';
 import type { Judgement } from '../rules/rule.ts';
 import { styles } from '../stock/styles.ts';
 import { formatLength } from '../units/print.ts';
@@ -94,3 +95,11 @@ export function orderTitle({ order, customer, horse }: Order): string {
 
 const nameText = (name: string | undefined, most: number): string | undefined =>
   name === undefined ? undefined : fit(visible(name), most);
+
+/** What each bar does, in words. */
+export const barNames: Readonly<Record<PlacedBar['kind'], string>> = {
+  end: 'end bar',
+  pinch: 'weave',
+  further: 'further weave',
+  centre: 'center bar',
+};

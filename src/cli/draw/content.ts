@@ -33,7 +33,7 @@ const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: 
   png: async ([picture], { options }) => {
     if (picture === undefined) return { content: '', lacking: [] };
     const [{ printedScene }, writer, { sceneSvg }, { paperFonts, fontFiles }] = await Promise.all([
-      import('../../print/pdf.ts'),
+      import('../../picture/pdf-bundle.ts'),
       pngWriter(),
       import('../../picture/svg.ts'),
       import('../fonts.ts'),
@@ -58,7 +58,7 @@ const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: 
   },
   pdf: async (pictures, { options, day }) => {
     const [{ templatesPdf }, { paperFonts }] = await Promise.all([
-      import('../../print/pdf.ts'),
+      import('../../picture/pdf-bundle.ts'),
       import('../fonts.ts'),
     ]);
     const templates = (await Promise.all(pictures.map((picture) => templateFor(picture, options)))).flatMap(

@@ -96,7 +96,7 @@ async function drawingOf(
 ): Promise<{ drawing: PhotoScene; letters: readonly string[] }> {
   const [{ photoScene }, { printedScene }, { paperFonts }] = await Promise.all([
     import('../../picture/photo-page.ts'),
-    import('../../print/pdf.ts'),
+    import('../../picture/pdf-bundle.ts'),
     import('../fonts.ts'),
   ]);
   const reading = advice.facts.photo;
