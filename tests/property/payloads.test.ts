@@ -112,27 +112,15 @@ test('in every text of an order they are inert, whatever prints them', async () 
     orderWith(taken.slice(seats * i, seats * (i + 1)), i),
   );
   expect(orders.every(isOrder)).toBe(true);
-  const text = orders.join('\n');
-  const some = orders.filter((_, i) => i % cases(4, 1) === 0).join('\n');
-  folder.put({
-    'all.ndjson': Buffer.from(text),
-    'some.ndjson': Buffer.from(some),
-    'one.yaml': Buffer.from(orders[5] ?? ''),
-  });
-  const of = (wanted: (command: string) => boolean) => orderLines.filter(([command = '']) => wanted(command));
-  const single = of((command) => command === 'draw');
-  await runAll(
-    of((command) => !['draw', 'ask'].includes(command)),
-    'all.ndjson',
-    text,
-  );
-  // Asking takes ten times as long as any other command.
-  await runAll(
-    of((command) => command === 'ask'),
-    'some.ndjson',
-    some,
-  );
-  await runAll(single, 'one.yaml', text);
+  const every = cases(3, 1);
+  const single = orderLines.filter(([command]) => command === 'draw');
+  for (const [n, line] of orderLines.filter((each) => !single.includes(each)).entries()) {
+    const text = orders.filter((_, i) => (i + n) % every === 0).join('\n');
+    folder.put({ 'all.ndjson': Buffer.from(text) });
+    await runAll([line], 'all.ndjson', text);
+  }
+  folder.put({ 'one.yaml': Buffer.from(orders[5] ?? '') });
+  await runAll(single, 'one.yaml', orders[5] ?? '');
   for (const order of orders.slice(0, cases(4, 12))) {
     folder.put({ 'one.yaml': Buffer.from(order) });
     await runAll(single.slice(0, 3), 'one.yaml', order);
