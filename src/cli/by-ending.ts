@@ -41,7 +41,7 @@ export function formatByEnding(command: Command): void {
 function formatNamed(out: string): string | undefined {
   const [ending = '', letters = ''] = /\.(\w+)$/.exec(out) ?? [];
   const format = formatOf[letters.toLowerCase()];
-  if (format !== undefined || ending === '' || /^(?:txt|text)$/i.test(letters)) return format;
+  if (format !== undefined || ending === '' || /^(?:txt|text|ya?ml)$/i.test(letters)) return format;
   throw new CliFault(`nothing is printed as ${printable(ending)}: --out names ${printable(out)}`, {
     hint: 'End the name in .txt, .md, .html, .pdf, .json or .csv, or name a --format.',
   });

@@ -67,7 +67,7 @@ export function guardOrders(option: string, out: string, io: CliIo): void {
 }
 
 /** By its name where it is YAML, since nothing is printed as that; by its first lines where it is JSON. */
-function holdsOrders(file: string): boolean {
+export function holdsOrders(file: string): boolean {
   const yaml = /\.ya?ml$/i.test(file);
   if (!yaml && !/\.(?:json|ndjson|jsonl)$/i.test(file)) return false;
   const start = startOfPlain(file);

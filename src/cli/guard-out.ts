@@ -2,11 +2,13 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import type { Command } from 'commander';
+import { holdsOrders } from './emit.ts';
 import { CliFault, printable } from './fault.ts';
+import { realName } from './files.ts';
 import type { CliIo } from './io.ts';
 
 /** Words that stand in whatever we print as text; a table of rows begins with its first column. */
-const ours = /cinchwright|sizing aid, not|^\ufeff?(?:order|rule|file|name|part|number),/i;
+const ours = /cinchwright|sizing aid, not|^\{"order"|^\ufeff?(?:order|rule|file|name|part|number),/i;
 
 /** What is at its start or end tells; nobody reads through a large file for it. */
 const ENDS = 64 * 1024;
@@ -15,7 +17,9 @@ const ENDS = 64 * 1024;
 export function guardOut(command: Command, io: CliIo): void {
   const { out, force } = command.optsWithGlobals<{ out?: unknown; force?: true }>();
   if (typeof out !== 'string' || out === '' || out === '-' || force === true) return;
-  if (io.standsAt(out) !== 'file' || isOurs(path.resolve(io.cwd, out))) return;
+  const file = realName(path.resolve(io.cwd, out));
+  // An order or a shop has words of its own, --force or not.
+  if (io.standsAt(out) !== 'file' || holdsOrders(file) || isOurs(file)) return;
   throw new CliFault(`${printable(out)} is there already, and cinchwright did not write it`, {
     hint: 'Give another name, or add --force to write over it.',
   });
@@ -23,6 +27,8 @@ export function guardOut(command: Command, io: CliIo): void {
 
 function isOurs(file: string): boolean {
   try {
+    // A device is no file, and some never end.
+    if (!fs.statSync(file).isFile()) return true;
     const bytes = fs.readFileSync(file);
     if (bytes.length === 0 || isPicture(bytes)) return true;
     const [start, end] = [bytes.subarray(0, ENDS), bytes.subarray(-ENDS)];

@@ -3,7 +3,7 @@ import type { Command, Help, Option } from 'commander';
 import { shortCaution } from '../report/counter-words.ts';
 
 /** Options that every command has share a line. */
-const everywhere = '--force (write over any file of --out), --no-color, -h (--help), -v (--version)';
+const everywhere = '--force (write over any file), --no-color, -h (--help), -v (--version)';
 
 const isShared = ({ long }: Option): boolean =>
   ['--force', '--no-color', '--help', '--version'].includes(long ?? '');

@@ -88,7 +88,7 @@ export function buildProgram(session: Session): Command {
     .usage('<command> [options]')
     .helpCommand(false)
     .addHelpText('after', after)
-    .configureHelp({ formatHelp: helpText })
+    .configureHelp({ formatHelp: helpText, showGlobalOptions: true })
     .configureOutput({
       writeOut: io.stdout,
       writeErr: io.stderr,

@@ -2,7 +2,7 @@
 import type { Tax, Taxed } from '../order/trade-types.ts';
 import type { Order, Shop } from '../order/types.ts';
 import type { Currency } from '../units/currency.ts';
-import { dayNumber } from '../units/days.ts';
+import { dayNumber, dayText } from '../units/days.ts';
 import { amountOf, percentRate, rateOf, sumOf, type Minor } from '../units/money.ts';
 import type { Exact } from '../units/number.ts';
 import type { Bill } from './bill.ts';
@@ -133,7 +133,7 @@ function notesOf(order: Order, when: When): string[] {
   const notes: string[] = [];
   if (shop.taxes === undefined) notes.push('No tax included.');
   if (due !== undefined && dayNumber(due) < dayNumber(day))
-    notes.push(`It was due ${due}; that day is past.`);
+    notes.push(`It was due ${dayText(due)}; that day is past.`);
   if (rushOf(order, when) === 'too late') notes.push('No rush charge: that day cannot be met.');
   return notes;
 }

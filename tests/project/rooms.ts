@@ -93,7 +93,7 @@ export const rooms: Readonly<Record<string, Room>> = {
     why: 'Printers read a finished result and compute nothing.',
     uses: ['units', 'sources', 'stock', 'ask', 'learn', 'backlog'],
     types: ['geometry', 'cutting', 'schedule', 'order', 'photo', 'facts', 'fit', 'rules', 'advice', 'paper'],
-    packages: ['chalk'],
+    packages: ['chalk', 'cli-table3'],
     // What few readers want is put together when a printer asks for it.
     calls: { 'facts/facts.ts': ['workingOf'], 'advice/check.ts': ['checkCinch'] },
   },

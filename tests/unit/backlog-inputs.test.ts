@@ -129,7 +129,7 @@ test('a folder that is named and cannot be read costs its own row only, like one
 
 test('what the run itself writes is not read, even inside the folder', async () => {
   put('own/1.yaml', orderText(1));
-  put('own/out.json', 'from before');
+  put('own/out.json', 'from cinchwright before');
   const ran = await run(['backlog', 'own', '--format', 'json', '--out', 'own/out.json'], { cwd: home });
   expect(ran.code).toBe(0);
   expect(ran.stderr).toBe('wrote own/out.json\n1 order: 1 sized, 0 tight, 0 none fits, 0 faulty.\n');

@@ -10,8 +10,8 @@ import { launch, start } from '../support/start.ts';
 let home = '';
 beforeEach(() => {
   home = newFolder();
-  fs.writeFileSync(path.join(home, 'out.csv'), 'the old table');
-  fs.writeFileSync(path.join(home, 'faults.csv'), 'the old faults');
+  fs.writeFileSync(path.join(home, 'out.csv'), 'the old cinchwright table');
+  fs.writeFileSync(path.join(home, 'faults.csv'), 'the old cinchwright faults');
 });
 afterEach(() => {
   fs.rmSync(home, { recursive: true });
@@ -42,7 +42,7 @@ test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)(
     expect((await once(child, 'close'))[0]).toBe(130);
     expect(said()).toBe('\ncinchwright: stopped after 2 orders; out.csv is as it was\n');
     expect(fs.readdirSync(home).sort()).toEqual(['faults.csv', 'out.csv']);
-    expect([read('out.csv'), read('faults.csv')]).toEqual(['the old table', 'the old faults']);
+    expect([read('out.csv'), read('faults.csv')]).toEqual(['the old cinchwright table', 'the old cinchwright faults']);
   },
   60_000,
 );
@@ -51,7 +51,7 @@ test('killed without a word: the old files stay, and the next run replaces them'
   const { child } = await begun();
   child.kill('SIGKILL');
   await once(child, 'close');
-  expect([read('out.csv'), read('faults.csv')]).toEqual(['the old table', 'the old faults']);
+  expect([read('out.csv'), read('faults.csv')]).toEqual(['the old cinchwright table', 'the old cinchwright faults']);
   expect((await start(args, { cwd: home, stdin: orderLine(1) })).code).toBe(0);
   expect(read('out.csv').split('\r\n')).toHaveLength(3);
 }, 60_000);
@@ -72,7 +72,7 @@ test.each([0, 100, 9_000])('a disk full after %i bytes: said plainly, the old fi
   const env = { NODE_OPTIONS: `--require ${path.join(home, 'full.cjs')}` };
   const { code, stderr } = await start(['backlog', 'orders', '--out', 'out.csv'], { cwd: home, env });
   expect([code, stderr]).toEqual([3, 'cinchwright: cannot write out.csv: the disk is full\n']);
-  expect(read('out.csv')).toBe('the old table');
+  expect(read('out.csv')).toBe('the old cinchwright table');
   expect(part()).toBeUndefined();
 });
 

@@ -65,9 +65,9 @@ describe('an order is not written over', () => {
 });
 
 test('a folder typed wrong does not replace a good table', async () => {
-  put('good.csv', 'kept\n');
+  put('good.csv', 'order,kept\n');
   const { code, stderr } = await type('backlog', 'ordres', '--format', 'csv', '--out', 'good.csv');
-  expect([code, got('good.csv')]).toEqual([3, 'kept\n']);
+  expect([code, got('good.csv')]).toEqual([3, 'order,kept\n']);
   expect(stderr).toContain('ordres: there is no such file or folder');
   expect(stderr).toContain('the old file was kept');
 });
@@ -86,8 +86,8 @@ describe('the ending of --out', () => {
     expect(got('a.json')).toMatch(/^order,file,/);
   });
   test('of a format that the command has not is refused', async () => {
-    const { code, stderr } = await type('size', 'orders/1.yaml', '--out', 'a.pdf');
-    expect([code, fs.existsSync(path.join(cwd, 'a.pdf'))]).toEqual([2, false]);
-    expect(stderr).toContain('size cannot print pdf');
+    const { code, stderr } = await type('size', 'orders/1.yaml', '--out', 'a.svg');
+    expect([code, fs.existsSync(path.join(cwd, 'a.svg'))]).toEqual([2, false]);
+    expect(stderr).toContain('size cannot print svg');
   });
 });

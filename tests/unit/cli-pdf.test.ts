@@ -22,7 +22,7 @@ afterAll(() => {
 test('goes to standard output as bytes where that is no terminal', async () => {
   const { code, stdout, bytes, stderr } = await run(asked, { stdin: order });
   expect({ code, stdout }).toEqual({ code: 0, stdout: '' });
-  expect((await readPdf(bytes)).info['Title']).toBe('Quote for order 7');
+  expect((await readPdf(bytes)).info['Title']).toBe('Quote 7 for Li □: a mohair cinch');
   expect(stderr).toBe(
     'cinchwright: the fonts of the PDF lack these letters, an empty square stands for each: \u674e\n',
   );
@@ -44,7 +44,7 @@ test('--paper without a PDF, and paper that is not sold here, are refused', asyn
 });
 
 test('replaces the file of --out whole, and leaves nothing beside it', async () => {
-  fs.writeFileSync(path.join(dir, 'q.pdf'), 'old');
+  fs.writeFileSync(path.join(dir, 'q.pdf'), 'cinchwright');
   const { code, stderr } = await run([...asked, '--paper', 'a4', '--out', 'q.pdf'], {
     stdin: order,
     cwd: dir,
@@ -57,10 +57,10 @@ test('replaces the file of --out whole, and leaves nothing beside it', async () 
 });
 
 test('an order that cannot be read leaves the old file', async () => {
-  fs.writeFileSync(path.join(dir, 'kept.pdf'), 'old');
+  fs.writeFileSync(path.join(dir, 'kept.pdf'), 'cinchwright');
   const { code } = await run([...asked, '--out', 'kept.pdf'], { stdin: 'order: [', cwd: dir });
   expect(code).toBe(3);
-  expect(fs.readFileSync(path.join(dir, 'kept.pdf'), 'utf8')).toBe('old');
+  expect(fs.readFileSync(path.join(dir, 'kept.pdf'), 'utf8')).toBe('cinchwright');
 });
 
 test('the installed program makes the same bytes from its own bundle, wherever it is started', async () => {

@@ -71,7 +71,7 @@ describe('the picture', () => {
     const { code, stdout, stderr } = await photo('orders/o.yaml');
     expect([code, stdout]).toEqual([3, '']);
     expect(stderr).toContain('orders/o.yaml:15:15: photo.image-size');
-    expect(stderr.replaceAll(/\s+/g, ' ')).toContain('found [1600, 1200]; expected [800, 600], the size of');
+    expect(stderr.replaceAll(/\s+/g, ' ')).toContain('[1600, 1200]: expected [800, 600], the size of');
   });
 
   test('lies on its side in the block: told so', async () => {
@@ -79,14 +79,18 @@ describe('the picture', () => {
     const { code, stderr } = await photo('orders/o.yaml');
     expect(code).toBe(3);
     expect(stderr.replaceAll(/\s+/g, ' ')).toContain(
-      'hint: width and height are exchanged: it is stored on its side, and places count on the upright picture',
+      'Width and height are exchanged: it is stored on its side, and places count on the upright picture.',
     );
   });
 
   test.each([
-    ['cut off', async () => (await picture(1600, 1200)).subarray(0, 700), 'the picture is cut off'],
-    ['no picture', () => Buffer.from('hello'), 'it is neither a JPEG nor a PNG'],
-    ['empty', () => Buffer.alloc(0), 'it is empty'],
+    [
+      'cut off',
+      async () => (await picture(1600, 1200)).subarray(0, 700),
+      'The picture is cut off: its end is missing.',
+    ],
+    ['no picture', () => Buffer.from('hello'), 'It is neither a JPEG nor a PNG.'],
+    ['empty', () => Buffer.alloc(0), 'It is empty.'],
   ])('%s: told, exit 3', async (_, bytes, why) => {
     put('orders/photos/juniper-side.jpg', await bytes());
     const { code, stderr } = await photo('orders/o.yaml');
@@ -113,7 +117,7 @@ describe('the folder', () => {
       put('orders/o.yaml', example.replace('photos/juniper-side.jpg', file));
       const { code, stderr } = await photo('orders/o.yaml');
       expect(code).toBe(3);
-      expect(stderr.replaceAll(/\s+/g, ' ')).toContain('it leads out of the folder of the order file');
+      expect(stderr.replaceAll(/\s+/g, ' ')).toContain('It leads out of the folder of the order file;');
     },
   );
 

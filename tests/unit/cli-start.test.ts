@@ -4,6 +4,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import packageJson from '../../package.json' with { type: 'json' };
+import { dayText } from '../../src/units/days.ts';
 import { repo, run, today } from '../support/run-cli.ts';
 import { start } from '../support/start.ts';
 
@@ -49,7 +50,7 @@ test('a program that tests start is on the same day as one in process, whatever 
     run(['quote'], { stdin: order }),
   ]);
   expect(started).toEqual({ ...inProcess, signal: null });
-  expect(started.stdout).toContain(`Written ${today}`);
+  expect(started.stdout).toContain(`\n${dayText(today)}, good through `);
 });
 
 test('a reader that goes away ("| head") is no fault', async () => {

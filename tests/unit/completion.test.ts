@@ -29,7 +29,7 @@ const flagsInHelp = new Map<string, string[]>();
 async function helpFlags(name: string): Promise<string[]> {
   const { stdout } = await run([name, '--help']);
   const lines = stdout.split('\n').filter((line) => /^ {2}-/.test(line));
-  return lines.flatMap((line) => line.match(/(?<=^ {2}|, )--?[a-z-]+/g) ?? []).sort();
+  return lines.flatMap((line) => line.match(/(?<=^ {2}|, |\()--?[a-z-]+/g) ?? []).sort();
 }
 
 beforeAll(async () => {
@@ -50,7 +50,7 @@ afterAll(() => {
 });
 
 const yaml = ['a.yaml', 'b.yml', 'my order.yaml', 'orders', 'st*r.yaml', 'two words'];
-const formats = ['csv', 'json', 'markdown', 'table'];
+const formats = ['csv', 'html', 'json', 'markdown', 'pdf', 'table'];
 const cases: readonly (readonly [line: string, offers: readonly string[]])[] = [
   ['cinchwright ', [...commandNames].sort()],
   ['cinchwright si', ['size']],

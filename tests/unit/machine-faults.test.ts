@@ -82,14 +82,14 @@ describe('a disk that is full', () => {
     expect(stderr).toMatch(/^cinchwright: .*the disk is full\n/);
   });
   test('leaves the old file, and nothing beside it', () => {
-    put('old/kept.txt', 'kept\n');
+    put('old/kept.txt', 'kept by cinchwright\n');
     const { code } = shell(
       'cinchwright size good.yaml --out old/kept.txt',
       sabotage('writeSync', 'ENOSPC', ''),
     );
     expect(code).toBe(3); // nothing at all can be written, the message neither
     expect(fs.readdirSync(path.join(dir, 'old'))).toEqual(['kept.txt']);
-    expect(fs.readFileSync(path.join(dir, 'old/kept.txt'), 'utf8')).toBe('kept\n');
+    expect(fs.readFileSync(path.join(dir, 'old/kept.txt'), 'utf8')).toBe('kept by cinchwright\n');
   });
 });
 
@@ -158,7 +158,7 @@ describe('files that are none', () => {
   const cases: [string, string | Buffer, RegExp][] = [
     ['deep nesting', deep, /at most 24 levels/],
     ['10 000 aliases', aliases, /aliases|expected a key/],
-    ['aliases of aliases', bomb, /aliases \(\*\) repeat too much/],
+    ['aliases of aliases', bomb, /Aliases \(\*\) repeat too much\./],
     ['a Latin-1 name', Buffer.from('order: 1\nhorse: { name: Caf\u00e9 }\n', 'latin1'), /not UTF-8/],
     ['UTF-16', Buffer.from('order: 1\n', 'utf16le'), /UTF-16|NUL|zero byte|binary/i],
     [
@@ -172,7 +172,7 @@ describe('files that are none', () => {
     put(`odd/${name}.yaml`, content);
     const { code, stderr } = shell(`cinchwright size 'odd/${name}.yaml' good.yaml`);
     expect(code).toBe(3);
-    expect(stderr).toMatch(said);
+    expect(stderr.replace(/\s+/g, ' ')).toMatch(said);
     expect(shell(`cinchwright backlog 'odd/${name}.yaml' good.yaml --format csv`).stdout).toContain(
       'good.yaml,1,1',
     );
@@ -225,6 +225,6 @@ test('a clock before 1970, or far ahead, dates papers by what it says', () => {
       NOW: String(now),
       TZ: 'UTC',
     });
-  expect(at(-3_600_000 * 24 * 365).stdout).toContain('Written 1969-01-01');
-  expect(at(Date.UTC(2091, 4, 1)).stdout).toContain('Written 2091-05-01');
+  expect(at(-3_600_000 * 24 * 365).stdout).toContain('\nJan 1, 1969, good through ');
+  expect(at(Date.UTC(2091, 4, 1)).stdout).toContain('\nMay 1, 2091, good through ');
 });

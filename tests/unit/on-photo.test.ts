@@ -209,7 +209,7 @@ describe('what cannot be drawn on is told', () => {
     const folder = folderWith(original, { order: shipped.replace('photos/juniper', '../juniper') });
     const { code, stderr } = await fails(folder);
     expect(code).toBe(3);
-    expect(stderr.replace(/\s+/g, ' ')).toContain('it leads out of the folder');
+    expect(stderr.replace(/\s+/g, ' ')).toContain('It leads out of the folder of the order file;');
     const plain = folderWith(original);
     fs.rmSync(path.join(plain, 'photos'), { recursive: true });
     const named = await run(['draw', 'order.yaml', '--on-photo', '--photos-from', outside], { cwd: plain });

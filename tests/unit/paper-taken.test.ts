@@ -56,28 +56,30 @@ describe('what the customer asked for', () => {
 
 describe('a quote', () => {
   test.each([
-    ['past', 'due: 2026-11-19\n'],
-    ['too soon to keep', 'due: 2026-11-21\nquantity: 12\n'],
-  ])('asks nothing for a rush that comes too late: %s', async (_, rest) => {
+    ['past', 'due: 2026-11-19\n', 'It was due Nov 19, 2026; that day is past.'],
+    ['too soon to keep', 'due: 2026-11-21\nquantity: 12\n', 'It cannot be ready by Nov 21, 2026.'],
+  ])('asks nothing for a rush that comes too late: %s', async (_, rest, why) => {
     const { stdout } = await run(['quote', '-', '--date', '2026-11-20'], { stdin: order(rest) });
-    expect(stdout).toContain('Nothing is added for rush');
-    expect(stdout).not.toContain('Rush, due');
+    expect(stdout).toContain('No rush charge: that day cannot be met.');
+    expect(stdout.replace(/\s+/g, ' ')).toContain(why);
+    expect(stdout).not.toMatch(/^ *Rush /m);
+    const { stdout: asked } = await run(['quote', '-', '--date', '2026-11-10'], { stdin: order(rest) });
+    expect(asked).toMatch(/^ *Rush /m);
   });
   test('multiplies out: hours as printed times the rate', async () => {
     for (const strands of [11, 15, 17, 19]) {
       const { stdout } = await run(['quote', '-', '--strands', String(strands)], { stdin: order('') });
-      const [, hours = '', rate = '', amount = ''] =
-        /Tying +([\d.]+) h +([\d.]+) an hour +([\d.]+)/.exec(stdout) ?? [];
+      const [, hours, rate, amount] = /Labor, ([\d.]+) hours at \$([\d.]+) +\$([\d.]+)/.exec(stdout)!;
       expect(Number(amount)).toBeCloseTo(Number(hours) * Number(rate), 2);
       const { stdout: days } = await run(['schedule', '-'], { stdin: order('') });
-      if (strands === 19) expect(days).toContain(` ${hours} `);
+      if (strands === 19) expect(days).toContain(` ${hours!} `);
     }
   });
 });
 
 test('a file of another kind is told in one line', async () => {
   const { stderr } = await run(['size', 'examples/shop.yaml']);
-  expect(stderr).toMatch(/^examples\/shop\.yaml:\d+:1:\n {2}found a shop file; expected an order\n/m);
+  expect(stderr).toMatch(/^examples\/shop\.yaml:\d+:1:\n {2}a shop file: expected an order\.\n/m);
   const shop = await run([
     'size',
     'examples/orders/01-height-only.yaml',
@@ -85,5 +87,5 @@ test('a file of another kind is told in one line', async () => {
     'examples/orders/03-pony.yaml',
   ]);
   expect(shop.stderr.split('expected').length).toBe(2);
-  expect(shop.stderr).toContain('found an order; expected a shop');
+  expect(shop.stderr).toContain('an order: expected a shop.');
 });

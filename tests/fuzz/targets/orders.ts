@@ -20,13 +20,13 @@ const plans = ['table', 'json', 'csv', 'markdown', 'html'];
 
 /** Every printer of every command that reads orders. PDF, PNG and JPEG are slow: they come up now and then. */
 export const orderLines: readonly (readonly string[])[] = [
-  ...formats('size', tables),
+  ...formats('size', [...tables, 'html']),
   ...formats('size', ['table', 'markdown'], '--why', '--all', '--units', 'cm'),
   ['size', file, '--simulate', '100', '--why'],
-  ...formats('check', tables),
+  ...formats('check', [...tables, 'html']),
   ...formats('check', tables, '--strands', '19', '--units', 'cm', '--why'),
   ...formats('ask', ['table', 'text', 'markdown', 'json', 'csv'], '--draws', '4'),
-  ...formats('photo', tables),
+  ...formats('photo', [...tables, 'html']),
   ...formats('quote', papers),
   ...formats('ticket', papers, '--units', 'cm'),
   ...formats('materials', plans),
@@ -40,7 +40,7 @@ export const orderLines: readonly (readonly string[])[] = [
   ['draw', file, '--template'],
 ];
 export const slowLines: readonly (readonly string[])[] = [
-  ...['quote', 'ticket', 'materials', 'schedule'].map((command) => [command, file, '--format', 'pdf']),
+  ...['size', 'check', 'photo', 'quote', 'ticket', 'materials', 'schedule'].map((command) => [command, file, '--format', 'pdf']),
   ['draw', file, '--template', '--format', 'pdf'],
   ['draw', file, '--format', 'png'],
 ];
