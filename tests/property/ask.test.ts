@@ -12,10 +12,11 @@ import { askFigure } from '../support/ask-figure.ts';
 import { roomWorthByGrid } from '../support/ask-oracle.ts';
 import { orderText } from '../support/backlog/order.ts';
 import { orderOf, rigging, shopWith } from '../support/orders.ts';
+import { cases, long } from '../support/cases.ts';
 import { within } from '../support/within.ts';
 
 const orders: Order[] = Array.from(
-  { length: 24 },
+  { length: cases(18, 24) },
   (_, i) => readOrders(orderText(11, i + 1), 'o.yaml')[0]!,
 ).flatMap((entry) => (entry.ok ? [entry.order] : []));
 const drawing = { strata: 20, seed: 5 };
@@ -59,7 +60,8 @@ test('what is measured is not asked for', () => {
 
 test('the same seed gives the same, another seed nearly so', () => {
   const advice = sizeOrder(orderOf({ saddle: { rigging: rigging('7/8') } }), defaultShop);
-  const [one, other] = [1, 2].map((seed) => askAbout(advice, { strata: 200, seed }));
+  const strata = cases(40, 200);
+  const [one, other] = [1, 2].map((seed) => askAbout(advice, { strata, seed }));
   expect(numbers(askAbout(advice, drawing))).toEqual(numbers(askAbout(advice, drawing)));
   expect(numbers(other!)).not.toEqual(numbers(one!));
   for (const { name, gain } of one!.worths) {
@@ -74,7 +76,7 @@ test("the order of the shop's lists changes nothing", () => {
     buckles: [...defaultShop.buckles].reverse(),
     cords: [...defaultShop.cords].reverse(),
   };
-  for (const order of orders.slice(0, 6)) {
+  for (const order of orders.slice(0, cases(2, 6))) {
     const [a, b] = [defaultShop, turned].map((shop) => askAbout(sizeOrder(order, shop), drawing));
     expect(numbers(b!)).toEqual(numbers(a!));
   }
@@ -105,7 +107,7 @@ test('a photo is offered instead of what it shows, or is a question of its own',
 });
 
 describe('the closed form against drawing the whole geometry', () => {
-  test.each(orders.slice(0, 10).map((order) => [order.order, order] as const))('%s', (_, order) => {
+  test.each(orders.slice(0, cases(4, 10)).map((order) => [order.order, order] as const))('%s', (_, order) => {
     const { specs, facts } = sizeOrder(order, defaultShop);
     for (const { candidate } of specs.slice(0, 1)) {
       // Draws, as told, are never more than the model is known to be good for.
@@ -132,7 +134,7 @@ test('taping the room is worth what a fine grid of readings and rooms says', () 
       horse: { barrel: 'average' },
       saddle: { rigging: { kind: 'measured', setBack }, ringToRing: 44 },
     });
-    const { worths } = askAbout(sizeOrder(order, shop), { strata: 400, seed: 1 });
+    const { worths } = askAbout(sizeOrder(order, shop), { strata: cases(100, 400), seed: 1 });
     const room = worths.find(({ name }) => name === 'elbow room')!;
     const slow = roomWorthByGrid(order, shop);
     expect(slow.gain).toBeGreaterThan(0.02);
@@ -170,22 +172,27 @@ test('ring to ring stands first for both, until it is taped', () => {
   }
 });
 
-test('asking the first question beats asking any', () => {
-  const {
-    orders: count,
-    unasked,
-    any,
-    first,
-    more,
-    error,
-  } = askFigure({
-    count: 300,
-    seed: 7,
-    strata: 4,
-    uncut: false,
-  });
-  expect(count).toBeGreaterThan(200);
-  expect(any).toBeGreaterThan(unasked);
-  within(more, first - any, 1e-12);
-  expect(more).toBeGreaterThan(error);
-}, 240_000);
+// A hundred orders are too few to tell: over those of this seed the first question even loses.
+test.runIf(long)(
+  'asking the first question beats asking any',
+  () => {
+    const {
+      orders: count,
+      unasked,
+      any,
+      first,
+      more,
+      error,
+    } = askFigure({
+      count: 300,
+      seed: 7,
+      strata: 4,
+      uncut: false,
+    });
+    expect(count).toBeGreaterThan(200);
+    expect(any).toBeGreaterThan(unasked);
+    within(more, first - any, 1e-12);
+    expect(more).toBeGreaterThan(error);
+  },
+  240_000,
+);

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planCuts } from '../../src/cutting/plan.ts';
 import type { CuttingPlan, CuttingTask } from '../../src/cutting/types.ts';
+import { cases } from '../support/cases.ts';
 import { smallTask } from '../support/cutting-cases.ts';
 import { randomCuts, randomShelf } from '../support/random-shop-work.ts';
 
@@ -31,7 +32,7 @@ const tasks: fc.Arbitrary<CuttingTask> = fc.oneof(
   },
 );
 
-const holds = (law: (task: CuttingTask, plan: CuttingPlan) => void, numRuns = 80): void => {
+const holds = (law: (task: CuttingTask, plan: CuttingPlan) => void, numRuns = cases(40, 80)): void => {
   fc.assert(
     fc.property(tasks, (task) => {
       law(task, planCuts(task));

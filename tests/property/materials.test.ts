@@ -10,6 +10,7 @@ import { materialsCsv } from '../../src/report/materials-csv.ts';
 import { materialsJson } from '../../src/report/materials-json.ts';
 import { scheduleJson } from '../../src/report/schedule-json.ts';
 import { defaultShop } from '../../src/stock/default-shop.ts';
+import { cases } from '../support/cases.ts';
 import { backlogFiles } from '../support/backlog/backlog.ts';
 import { backlogFrom } from '../support/backlog-papers.ts';
 import { repo, run } from '../support/run-cli.ts';
@@ -91,7 +92,7 @@ describe('materials', () => {
           expect(pulled + missing).toBe(onHand === undefined ? 0 : all);
         }
       }),
-      { seed: 71, numRuns: 60 },
+      { seed: 71, numRuns: cases(25, 60) },
     );
   });
 
@@ -119,7 +120,7 @@ describe('materials', () => {
           for (const own of lots.values()) expect(own.size).toBe(1);
         }
       }),
-      { seed: 72, numRuns: 60 },
+      { seed: 72, numRuns: cases(25, 60) },
     );
   });
 
@@ -135,7 +136,7 @@ describe('materials', () => {
           expect(bought).toEqual(short > 0 && orderable ? [short] : []);
         }
       }),
-      { seed: 73, numRuns: 30 },
+      { seed: 73, numRuns: cases(15, 30) },
     );
   });
 });
@@ -155,7 +156,7 @@ test('the order of the orders changes no paper, not even of orders with one numb
         scheduleJson(b!.agenda, b!.asked, b!.results),
       );
     }),
-    { seed: 74, numRuns: 20 },
+    { seed: 74, numRuns: cases(8, 20) },
   );
 });
 

@@ -7,6 +7,7 @@ import { readLoaded, readOrders, type OrderRead } from '../../src/order/read-ord
 import { loadSaid, readChanged } from '../../src/order/said/order.ts';
 import type { Order } from '../../src/order/types.ts';
 import type { Block } from '../../src/order/tree.ts';
+import { cases } from '../support/cases.ts';
 import { buckles, phrases, sayable } from '../support/said-phrases.ts';
 
 const say = (line: string) => loadSaid({ line, file: 'said', buckles });
@@ -26,7 +27,7 @@ test('every order that can be said is the order that a file says, and is kept as
       const [kept] = readOrders(filledOrder(said.tree as Block), 'kept.yaml');
       expect(orderOf(kept), line).toEqual(orderOf(file));
     }),
-    { seed, numRuns: 600 },
+    { seed, numRuns: cases(200, 600) },
   );
 });
 
@@ -119,7 +120,7 @@ test('any words at all are an order, or are told with their place', () => {
       expectSound(changed, line);
       if (changed.ok) good += 1;
     }),
-    { seed, numRuns: 500 },
+    { seed, numRuns: cases(200, 500) },
   );
   expect(good).toBeGreaterThan(20);
 });

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planCuts } from '../../src/cutting/plan.ts';
 import type { CuttingPlan } from '../../src/cutting/types.ts';
+import { cases } from '../support/cases.ts';
 import { plainTask, smallTask } from '../support/cutting-cases.ts';
 import { leastOf } from '../support/cutting-oracle.ts';
 
@@ -123,7 +124,7 @@ describe('small random tasks against HiGHS', () => {
         expect(plan.proven).toBe(true);
         expect(plan.materials[0]!.score.waste.bound).toBe(waste);
       }),
-      { seed: 5, numRuns: 60 },
+      { seed: 5, numRuns: cases(25, 60) },
     );
   });
 
@@ -138,7 +139,7 @@ describe('small random tasks against HiGHS', () => {
         if (score.bought.value > least.bought) return;
         expect(score.opened.bound).toBeLessThanOrEqual(least.opened);
       }),
-      { seed: 6, numRuns: 60 },
+      { seed: 6, numRuns: cases(25, 60) },
     );
   });
 

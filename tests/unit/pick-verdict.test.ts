@@ -1,0 +1,45 @@
+/** What a shop owner got past the page for landmarks: each would have been refused, or read wrongly, in the order. */
+import { expect, test } from 'vitest';
+import { begin, type Pixel } from '../../src/pick/state.ts';
+import { verdictOf } from '../../src/pick/verdict.ts';
+import { height, places, width } from '../browser/sample.ts';
+
+const photo = { file: 'juniper-side.jpg', width, height };
+const { fields } = begin.now;
+
+test.each<[string, { marks?: Record<string, Pixel>; typed?: object; says: RegExp; ready?: true }]>([
+  ['good marks', { says: /^Complete: copy/, ready: true }],
+  ['a stick of 20 pixels', { marks: { to: [420, 700] }, says: /^Not ready: The measure is only 20 pix/ }],
+  ['a depth that no horse has', { typed: { length: '144' }, says: /^Not ready: .*from (14|1) to/ }],
+  [
+    'spine and underline swapped',
+    { marks: { spine: places.underline, underline: places.spine }, says: /^Not ready: The top line/ },
+  ],
+  [
+    'the plumb line upside down',
+    {
+      marks: { 'plumb-top': places['plumb-bottom'], 'plumb-bottom': places['plumb-top'] },
+      says: /^Not ready: The plumb line: its bottom/,
+    },
+  ],
+  [
+    'fork and cantle swapped',
+    { marks: { fork: places.cantle, cantle: places.fork }, says: /^Not ready: Elbow and girth groove/ },
+  ],
+  ['a distance no camera is at', { typed: { distance: 'far' }, says: /^Not ready: Camera distance/ }],
+  ['no length', { typed: { length: '' }, says: /^Not ready: still to come: size of the measure/ }],
+  [
+    'a ring a foot too far back',
+    {
+      marks: { ring: [870, 560] },
+      says: /^Complete, but look at: A ring 1\d\.\d in behind the groove/,
+      ready: true,
+    },
+  ],
+])('%s', (_, { marks, typed, says, ready }) => {
+  const points = { ...places, ...marks };
+  const now = { ...begin.now, points, fields: { ...fields, length: '36', distance: '12', ...typed } };
+  const verdict = verdictOf(now, photo);
+  expect(verdict.text).toMatch(says);
+  expect(verdict.ready).toBe(ready === true);
+});
