@@ -1,6 +1,6 @@
 /** Orders come from files, or one is said on the command line. */
 import type { Command } from 'commander';
-import type { Loaded } from '../order/load.ts';
+import type { Loaded } from '../yaml/load.ts';
 import type { Shop } from '../order/types.ts';
 import { sameFile } from './emit.ts';
 import { CliFault, printable } from './fault.ts';
@@ -64,7 +64,7 @@ export async function loadedSay(line: string, shop: Shop): Promise<Loaded> {
 /** Reads the document, and saves it if it is asked to and can be read. */
 export async function saidEntry(loaded: Loaded, { save, force }: SayOptions, io: CliIo): Promise<Entry> {
   const { readLoaded } = await import('../order/read-orders.ts');
-  const { isBlock } = await import('../order/tree.ts');
+  const { isBlock } = await import('../yaml/tree.ts');
   const entry = readLoaded(loaded);
   if (save === undefined || !entry.ok || !isBlock(loaded.tree)) return entry;
   const { filledOrder } = await import('../order/filled.ts');

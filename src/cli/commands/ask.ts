@@ -1,8 +1,8 @@
 /** `ask`: what to ask each customer, what must be taped before cutting first, then most worth first, and the message that asks it. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
-import type { AskedOrder } from '../../report/about-ask.ts';
-import type { ReportOptions } from '../../report/page.ts';
+import type { AskedOrder } from '../../words/about-ask.ts';
+import type { ReportOptions } from '../../pages/page.ts';
 import { emit, guardInputs, tellNotWritten } from '../emit.ts';
 import { exit, printable, type ExitCode } from '../fault.ts';
 import { failed, type Entry } from '../input.ts';
@@ -96,7 +96,7 @@ const screenOptions = (options: AskOptions, io: CliIo): ReportOptions & { long: 
 
 /** A message that asks nothing is not written: why is told. */
 async function tellSilent(read: readonly (AskedOrder & { ok: true })[], io: CliIo): Promise<void> {
-  const { nothingText, thresholdText } = await import('../../report/about-ask.ts');
+  const { nothingText, thresholdText } = await import('../../words/about-ask.ts');
   const silent = read.filter(({ toAsk }) => toAsk.length === 0);
   for (const { result } of silent) {
     io.stderr(`cinchwright: order ${printable(result.advice.facts.order.order)}: ${nothingText(result)}\n`);
@@ -110,7 +110,7 @@ async function askAll(
   { draws, seed }: AskOptions,
 ): Promise<AskedOrder[]> {
   const { sizeOrder } = await import('../../index.ts');
-  const { askAbout, toAsk } = await import('../../ask/ask.ts');
+  const { askAbout, toAsk } = await import('../../advice/ask.ts');
   const drawing = { strata: Math.ceil(draws / 2), seed };
   return entries.map((entry): AskedOrder => {
     if (!entry.ok) return failed(entry);
@@ -127,15 +127,15 @@ type Printer = (
 
 const printers: Record<AskOptions['format'], Printer> = {
   table: async (results, options) => {
-    const { askSheets } = await import('../../report/ask-sheet.ts');
-    return (await import('../../report/sheet-screen.ts')).sheetsScreen(
+    const { askSheets } = await import('../../views/ask-sheet.ts');
+    return (await import('../../pages/sheet-screen.ts')).sheetsScreen(
       askSheets(results, options.units),
       options,
     );
   },
-  text: async (results, { long }) => (await import('../../report/ask-text.ts')).askText(results, long),
+  text: async (results, { long }) => (await import('../../views/ask-text.ts')).askText(results, long),
   markdown: async (results, { long }) =>
-    (await import('../../report/ask-markdown.ts')).askMarkdown(results, long),
-  json: async (results) => (await import('../../report/ask-json.ts')).askJson(results),
-  csv: async (results) => (await import('../../report/ask-csv.ts')).askCsv(results),
+    (await import('../../views/ask-markdown.ts')).askMarkdown(results, long),
+  json: async (results) => (await import('../../views/ask-json.ts')).askJson(results),
+  csv: async (results) => (await import('../../views/ask-csv.ts')).askCsv(results),
 };

@@ -45,7 +45,7 @@ export function addBacklog(program: Command, session: Session): void {
 
 async function run(names: readonly string[], asked: Asked, { io }: Session): Promise<ExitCode> {
   if (asked.columns === 'help') {
-    io.stdout((await import('../../report/backlog-words.ts')).columnsText(widthFor(io)));
+    io.stdout((await import('../../words/backlog-words.ts')).columnsText(widthFor(io)));
     return exit.good;
   }
   const { columnsAsked } = await import('../backlog/printers.ts');

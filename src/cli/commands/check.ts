@@ -2,11 +2,11 @@
 import type { Command } from 'commander';
 import type { Checked } from '../../advice/check.ts';
 import type { CinchAsked, Order, Shop } from '../../order/types.ts';
-import { unreadSheet } from '../../report/sheet.ts';
-import type { ReportOptions } from '../../report/page.ts';
-import type { CheckResult } from '../../report/types.ts';
+import { unreadSheet } from '../../pages/sheet.ts';
+import type { ReportOptions } from '../../pages/page.ts';
+import type { CheckResult } from '../../words/types.ts';
 import { addCinchOptions, askedOf, overWants, type CinchOptions, type ToCheck } from '../asked-cinch.ts';
-import type { Paper } from '../../print/document.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { failed, type Entry } from '../input.ts';
@@ -78,7 +78,7 @@ async function check(files: readonly string[], options: CheckOptions, io: CliIo)
   if (!printed) tellNotWritten(options.out, io);
   if (empty.length > 0) tellEmpty(empty, useful, io);
   if (told !== exit.good) return told;
-  const { standingOf } = await import('../../report/about-check.ts');
+  const { standingOf } = await import('../../words/about-check.ts');
   const fails = (result: CheckResult): boolean =>
     result.ok && result.checked.some((checked) => standingOf(checked) === 'refused');
   return results.some(fails) ? exit.noSpec : exit.good;
@@ -122,9 +122,9 @@ function toCheck({ wants, current }: Order, asked: CinchAsked | undefined): ToCh
 
 const viewsOf = (results: readonly CheckResult[], options: ReportOptions): Views => ({
   sheets: async () => {
-    const { checkSheet } = await import('../../report/check-sheet.ts');
+    const { checkSheet } = await import('../../views/check-sheet.ts');
     return results.map((result) => (result.ok ? checkSheet(result, options) : unreadSheet(result)));
   },
-  json: async () => (await import('../../report/check-json.ts')).checkJson(results),
-  csv: async () => (await import('../../report/check-csv.ts')).checkCsv(results),
+  json: async () => (await import('../../views/check-json.ts')).checkJson(results),
+  csv: async () => (await import('../../views/check-csv.ts')).checkCsv(results),
 });

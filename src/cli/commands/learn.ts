@@ -3,9 +3,9 @@ import path from 'node:path';
 import { Option, type Command } from 'commander';
 import type { Learned } from '../../learn/learn.ts';
 import type { Order, Shop } from '../../order/types.ts';
-import type { Problem } from '../../order/problem.ts';
+import type { Problem } from '../../yaml/problem.ts';
 import { emit, guardInputs, sameFile } from '../emit.ts';
-import type { Paper } from '../../print/document.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { fileLabel, readEntries, readText } from '../input.ts';
 import type { CliIo } from '../io.ts';
@@ -86,7 +86,7 @@ async function learn(file: string, options: LearnOptions, io: CliIo): Promise<Ex
   const about = { file: fileLabel(file), day: options.date ?? io.today() };
   await printViews(viewsOf(learned, about), { ...options, day: about.day }, io);
   if (options.picture !== undefined) {
-    emit((await import('../../report/learn-svg.ts')).learnSvg(learned), options.picture, io);
+    emit((await import('../../views/learn-svg.ts')).learnSvg(learned), options.picture, io);
   }
   const written = await writeLearned(learned, { ...options, until: about.day }, io);
   return code !== exit.good ? code : written;
@@ -167,6 +167,6 @@ async function learnedFrom(
 }
 
 const viewsOf = (learned: Learned, about: { readonly file: string; readonly day: string }): Views => ({
-  sheets: async () => [(await import('../../report/learn-sheet.ts')).learnSheet(learned, about)],
-  json: async () => (await import('../../report/learn-json.ts')).learnJson(learned, about),
+  sheets: async () => [(await import('../../views/learn-sheet.ts')).learnSheet(learned, about)],
+  json: async () => (await import('../../views/learn-json.ts')).learnJson(learned, about),
 });

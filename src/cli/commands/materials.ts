@@ -9,7 +9,7 @@ import { orderFiles } from '../order-files.ts';
 import type { Session } from '../program.ts';
 import { guardPdf } from '../pdf.ts';
 import { printViews, type Format } from '../print.ts';
-import type { Paper } from '../../print/document.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
@@ -61,16 +61,16 @@ async function printMaterials(
   const written = options.date ?? io.today();
   const backlog = await backlogOf(files, { shop, day: written }, io);
   const { orders, results } = backlog;
-  const { materialsOf } = await import('../../paper/materials.ts');
+  const { materialsOf } = await import('../../work/materials.ts');
   const materials = materialsOf(orders, shop, written);
   await printViews(
     {
       sheets: async () =>
         orders.length === 0
           ? []
-          : [(await import('../../report/materials-sheet.ts')).materialsSheet(materials, results)],
-      csv: async () => (await import('../../report/materials-csv.ts')).materialsCsv(materials, results),
-      json: async () => (await import('../../report/materials-json.ts')).materialsJson(materials, results),
+          : [(await import('../../views/materials-sheet.ts')).materialsSheet(materials, results)],
+      csv: async () => (await import('../../views/materials-csv.ts')).materialsCsv(materials, results),
+      json: async () => (await import('../../views/materials-json.ts')).materialsJson(materials, results),
     },
     { ...options, day: written },
     io,

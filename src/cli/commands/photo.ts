@@ -1,9 +1,9 @@
 /** `photo`: what the side photo of each order gives, how sure, and what it gains. */
 import type { Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
-import type { PhotoResult } from '../../report/types.ts';
+import type { PhotoResult } from '../../words/types.ts';
 import { guardInputs, tellNotWritten } from '../emit.ts';
-import type { Paper } from '../../print/document.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { CliFault, exit, printable, worse, type ExitCode } from '../fault.ts';
 import { failed, namesOf, readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
@@ -112,7 +112,7 @@ async function readPhotos(
 ): Promise<{ looked: Entry[]; results: PhotoResult[] }> {
   const { sizeOrder } = await import('../../index.ts');
   const { photoWorth } = await import('../../advice/photo-worth.ts');
-  const { surerPhoto } = await import('../../facts/photo-surer.ts');
+  const { surerPhoto } = await import('../../horse/photo-surer.ts');
   const { lookAtPicture } = await import('../photo/look.ts');
   const looked: Entry[] = [];
   const results: PhotoResult[] = [];
@@ -155,9 +155,9 @@ const lack = {
 
 const viewsOf = (results: readonly PhotoResult[], { units }: PhotoOptions): Views => ({
   sheets: async () => {
-    const { photoSheet } = await import('../../report/photo-sheet.ts');
+    const { photoSheet } = await import('../../views/photo-sheet.ts');
     return results.flatMap((result) => (result.ok ? [photoSheet(result, units)] : []));
   },
-  json: async () => (await import('../../report/photo-json.ts')).photoJson(results),
-  csv: async () => (await import('../../report/photo-csv.ts')).photoCsv(results),
+  json: async () => (await import('../../views/photo-json.ts')).photoJson(results),
+  csv: async () => (await import('../../views/photo-csv.ts')).photoCsv(results),
 });

@@ -1,9 +1,9 @@
 /** `quote`: what a cinch costs and when it can be ready, as a paper for the customer. */
 import { Option, type Command } from 'commander';
 import type { Advice } from '../../advice/advice.ts';
-import type { PromiseWindow } from '../../paper/promise.ts';
-import type { Quote } from '../../paper/quote.ts';
-import type { Taken } from '../../paper/taken.ts';
+import type { PromiseWindow } from '../../work/promise.ts';
+import type { Quote } from '../../work/quote.ts';
+import type { Taken } from '../../work/taken.ts';
 import { exit, type ExitCode } from '../fault.ts';
 import { addPaper, type PaperKind, type Source } from '../paper.ts';
 import type { Session } from '../program.ts';
@@ -25,7 +25,7 @@ the customer asked for if that passes, else our pick; --spec 1 takes our pick.
     new Option('--backlog <paths...>', 'plan around the work of these orders'),
   ],
   make: async (source) => {
-    const { quoteOf } = await import('../../paper/quote.ts');
+    const { quoteOf } = await import('../../work/quote.ts');
     const { day } = source;
     const { windowOf, code } = await besideBacklog(source);
     return {
@@ -38,10 +38,10 @@ the customer asked for if that passes, else our pick; --spec 1 takes our pick.
       ({ what, where }) => `the quote cannot be added up without ${what} (in the shop file, under ${where})`,
     ),
   sheet: async ({ units, itemized = false }) => {
-    const { quoteSheet } = await import('../../report/quote-sheet.ts');
+    const { quoteSheet } = await import('../../views/quote-sheet.ts');
     return (quote) => quoteSheet(quote, { units, itemized });
   },
-  json: async () => (await import('../../report/paper-json.ts')).quotesJson,
+  json: async () => (await import('../../views/paper-json.ts')).quotesJson,
 };
 
 interface Beside {
@@ -55,8 +55,8 @@ async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside
   if (options.backlog === undefined) return { code: exit.good };
   const { backlogOf, needAgenda, tellLeftOut } = await import('../backlog-orders.ts');
   const { orderFiles } = await import('../order-files.ts');
-  const { agendaOf, windowBeside } = await import('../../paper/agenda.ts');
-  const { minutesOf } = await import('../../paper/bill.ts');
+  const { agendaOf, windowBeside } = await import('../../work/agenda.ts');
+  const { minutesOf } = await import('../../work/bill.ts');
   const { daysAfter } = await import('../../units/days.ts');
   await needAgenda(shop);
   const backlog = await backlogOf(await orderFiles(options.backlog, io, 'quote'), { shop, day }, io);

@@ -37,11 +37,11 @@ async function tellRules(id: string | undefined, options: RulesOptions, io: CliI
   await printViews(
     {
       sheets: async () => {
-        const { ruleSheet, rulesSheet } = await import('../../report/rules-sheet.ts');
+        const { ruleSheet, rulesSheet } = await import('../../views/rules-sheet.ts');
         return id === undefined ? [rulesSheet(rules)] : chosen.map(ruleSheet);
       },
-      json: async () => (await import('../../report/rules-json.ts')).rulesJson(chosen),
-      csv: async () => (await import('../../report/rules-csv.ts')).rulesCsv(chosen),
+      json: async () => (await import('../../views/rules-json.ts')).rulesJson(chosen),
+      csv: async () => (await import('../../views/rules-csv.ts')).rulesCsv(chosen),
     },
     options,
     io,

@@ -1,7 +1,7 @@
 /** `schedule`: when each order of a backlog is tied, which are late, and what can be promised. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
-import type { Agenda, Asked } from '../../paper/agenda.ts';
+import type { Agenda, Asked } from '../../work/agenda.ts';
 import { backlogOf, needAgenda, tellLeftOut, type Backlog } from '../backlog-orders.ts';
 import { guardInputs } from '../emit.ts';
 import { CliFault, printable, worse, type ExitCode } from '../fault.ts';
@@ -11,7 +11,7 @@ import { orderFiles } from '../order-files.ts';
 import type { Session } from '../program.ts';
 import { guardPdf } from '../pdf.ts';
 import { printViews, type Format } from '../print.ts';
-import type { Paper } from '../../print/document.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
@@ -78,7 +78,7 @@ async function printSchedule(
   const from = options.from ?? io.today();
   const backlog = await backlogOf(files, { shop, day: from }, io);
   const { orders, results } = backlog;
-  const { agendaOf } = await import('../../paper/agenda.ts');
+  const { agendaOf } = await import('../../work/agenda.ts');
   const agenda = agendaOf(orders, shop, from);
   const wanted = await wantedOf(options, { shop, day: from }, io);
   const asked = await askedOf(agenda, wanted, options.hours);
@@ -87,9 +87,9 @@ async function printSchedule(
       sheets: async () =>
         orders.length + asked.length === 0
           ? []
-          : [(await import('../../report/schedule-sheet.ts')).scheduleSheet(agenda, asked, results)],
-      csv: async () => (await import('../../report/schedule-csv.ts')).scheduleCsv(agenda, asked, results),
-      json: async () => (await import('../../report/schedule-json.ts')).scheduleJson(agenda, asked, results),
+          : [(await import('../../views/schedule-sheet.ts')).scheduleSheet(agenda, asked, results)],
+      csv: async () => (await import('../../views/schedule-csv.ts')).scheduleCsv(agenda, asked, results),
+      json: async () => (await import('../../views/schedule-json.ts')).scheduleJson(agenda, asked, results),
     },
     { ...options, day: from },
     io,
@@ -113,7 +113,7 @@ async function askedOf(
   wanted: Backlog | undefined,
   minutes: number | undefined,
 ): Promise<Asked[]> {
-  const { promiseForOrder, promiseOn } = await import('../../paper/agenda.ts');
+  const { promiseForOrder, promiseOn } = await import('../../work/agenda.ts');
   if (minutes !== undefined)
     return [promiseOn(agenda, { order: undefined, minutes, hours: minutes / 60, due: undefined })];
   return (wanted?.orders ?? []).map((order) => promiseForOrder(agenda, order));

@@ -3,10 +3,10 @@ import { Option, type Command } from 'commander';
 import type { Advice } from '../../advice/advice.ts';
 import type { Simulated } from '../../advice/simulate.ts';
 import type { Shop } from '../../order/types.ts';
-import { unreadSheet } from '../../report/sheet.ts';
-import type { ReportOptions } from '../../report/page.ts';
-import type { SizeResult } from '../../report/types.ts';
-import type { Paper } from '../../print/document.ts';
+import { unreadSheet } from '../../pages/sheet.ts';
+import type { ReportOptions } from '../../pages/page.ts';
+import type { SizeResult } from '../../words/types.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { failed, type Entry } from '../input.ts';
@@ -157,9 +157,9 @@ async function simulatedFor(advice: Advice, options: SizeOptions): Promise<reado
 
 const viewsOf = (results: readonly SizeResult[], options: ReportOptions): Views => ({
   sheets: async () => {
-    const { sizeSheet } = await import('../../report/size-sheet.ts');
+    const { sizeSheet } = await import('../../views/size-sheet.ts');
     return results.map((result) => (result.ok ? sizeSheet(result, options) : unreadSheet(result)));
   },
-  json: async () => (await import('../../report/size-json.ts')).sizeJson(results),
-  csv: async () => (await import('../../report/size-csv.ts')).sizeCsv(results),
+  json: async () => (await import('../../views/size-json.ts')).sizeJson(results),
+  csv: async () => (await import('../../views/size-csv.ts')).sizeCsv(results),
 });

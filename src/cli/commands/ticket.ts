@@ -1,6 +1,6 @@
 /** `ticket`: all that the tier needs, as a paper for the bench. */
 import type { Command } from 'commander';
-import type { Ticket } from '../../paper/ticket.ts';
+import type { Ticket } from '../../work/ticket.ts';
 import { addPaper, type PaperKind } from '../paper.ts';
 import type { Session } from '../program.ts';
 
@@ -16,14 +16,14 @@ takes our pick. DO NOT CUT stands on top until ring to ring is taped.
   cinchwright ticket order.yaml --spec 2 --units cm
   cinchwright ticket order.yaml --format html --out ticket.html`,
   make: async ({ day }) => {
-    const { ticketOf } = await import('../../paper/ticket.ts');
+    const { ticketOf } = await import('../../work/ticket.ts');
     return { paper: ({ spec }, advice) => ticketOf(spec, advice, { day }) };
   },
   sheet: async ({ units }) => {
-    const { ticketSheet } = await import('../../report/ticket-sheet.ts');
+    const { ticketSheet } = await import('../../views/ticket-sheet.ts');
     return (ticket) => ticketSheet(ticket, units);
   },
-  json: async () => (await import('../../report/paper-json.ts')).ticketsJson,
+  json: async () => (await import('../../views/paper-json.ts')).ticketsJson,
 };
 
 /** Adds the command. */

@@ -1,4 +1,0 @@
-/** All that needs the PDF library, in one bundle: see bin/build.cjs. */
-export { sheetsPdf } from '../print/pdf.ts';
-export { printedScene } from './printed-scene.ts';
-export { templatesPdf } from '../print/template-pdf.ts';
