@@ -8,6 +8,9 @@ import type { Page } from 'playwright-core';
 import type { Photo } from '../../src/pick/block.ts';
 import { pickPage } from '../../src/pick/page.ts';
 import { run } from '../support/run-cli.ts';
+import type { Place } from './place.ts';
+
+export type { Place };
 
 /** Writes a picture and the page for it, and gives the page's address. */
 export async function pageFor(bytes: Buffer, file: string): Promise<string> {
@@ -31,8 +34,6 @@ export function pageClaiming(bytes: Buffer, photo: Photo): string {
   fs.writeFileSync(file, page);
   return pathToFileURL(file).href;
 }
-
-export type Place = readonly [number, number];
 
 /** Where a pixel of the picture is on the screen, by what the browser shows and not by what the page thinks. */
 export async function onScreen(page: Page, [x, y]: Place): Promise<{ x: number; y: number }> {

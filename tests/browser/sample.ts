@@ -1,5 +1,5 @@
 /** A picture that is known to the pixel, and the screens on which the page is tried. */
-import type { Place } from './pages.ts';
+import type { Place } from './place.ts';
 
 export const width = 1600;
 export const height = 1200;

@@ -1,7 +1,7 @@
 /** `npm run mutate -- [FOLDER or FILE...]`: breaks the model in one place at a time and tells which breaks no test notices. */
 import { Stryker } from '@stryker-mutator/core';
 
-const model = ['src/geometry', 'src/facts', 'src/rules', 'src/fit', 'src/advice'];
+const model = ['src/math', 'src/horse', 'src/cinch', 'src/rules', 'src/advice'];
 const asked = process.argv.slice(2);
 /** What to mutate, by folder: each has tests of its own. */
 const byFolder = Map.groupBy

@@ -9,7 +9,7 @@ const rules = [
 const whole = ['tests/truth/practice.test.ts', 'tests/property/model.test.ts'];
 
 export const testsOf = {
-  geometry: [
+  math: [
     'tests/truth/statistics.test.ts',
     'tests/truth/geometry-elliptic.test.ts',
     'tests/truth/geometry-ellipse.test.ts',
@@ -21,9 +21,8 @@ export const testsOf = {
     'tests/truth/homography-far.test.ts',
     'tests/truth/logistic.test.ts',
     'tests/truth/normal-pair.test.ts',
-    'tests/truth/geometry-polyline.test.ts',
   ],
-  facts: [
+  horse: [
     'tests/unit/facts-horse.test.ts',
     'tests/unit/facts-saddle.test.ts',
     'tests/unit/facts-weigh.test.ts',
@@ -37,7 +36,7 @@ export const testsOf = {
     'tests/property/spread.test.ts',
   ],
   rules: [...rules, 'tests/truth/practice.test.ts'],
-  fit: [
+  cinch: [
     'tests/truth/laid.test.ts',
     'tests/truth/low-flare.test.ts',
     'tests/truth/cord.test.ts',
@@ -46,12 +45,8 @@ export const testsOf = {
     'tests/property/elbow-gap.test.ts',
     'tests/truth/clearance.test.ts',
     'tests/truth/practice.test.ts',
-    'tests/property/axes.test.ts',
   ],
   advice: [
-    'tests/unit/sums.test.ts',
-    'tests/unit/digits.test.ts',
-    'tests/unit/tallies.test.ts',
     'tests/unit/ranking.test.ts',
     'tests/unit/advice-truths.test.ts',
     'tests/unit/advice.test.ts',
@@ -61,7 +56,6 @@ export const testsOf = {
     'tests/unit/report-counter.test.ts',
     'tests/unit/told-alike.test.ts',
     'tests/golden/golden.test.ts',
-    'tests/property/best.test.ts',
     ...whole,
     'tests/property/spread.test.ts',
   ],

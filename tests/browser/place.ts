@@ -1,0 +1,3 @@
+/** A place on a picture. */
+
+export type Place = readonly [number, number];
