@@ -55,7 +55,7 @@ const leaveOut = {
 const apart = {
   name: 'apart',
   setup(build) {
-    build.onResolve({ filter: /\/print\/pdf\.ts$/ }, () => ({ path: '../dist/pdf.cjs', external: true }));
+    build.onResolve({ filter: /\/pdf-bundle\.ts$/ }, () => ({ path: '../dist/pdf.cjs', external: true }));
     build.onResolve({ filter: /\/raster\/codecs\.ts$/ }, () => ({
       path: '../dist/raster.cjs',
       external: true,
@@ -81,7 +81,7 @@ async function build() {
   // V8 knows a bundle by its length only: code of an older bundle must never stay beside a newer one.
   rmSync(cache, { force: true });
   try {
-    await bundled('src/print/pdf.ts', pdf, {
+    await bundled('src/draw/pdf-bundle.ts', pdf, {
       plugins: [withoutBrotli],
       define: { 'import.meta.url': 'here' }, // the library looks where it stands, for files that we do not use
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },

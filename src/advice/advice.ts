@@ -1,13 +1,13 @@
 /** The whole of what the shop can say about one order. */
-import type { Assumption } from '../facts/estimate.ts';
-import { assumptionsOf, type Facts } from '../facts/facts.ts';
-import { evenNeighbors } from '../facts/length.ts';
-import { photoRemarks } from '../facts/photo-remarks.ts';
-import { tapeRemarks } from '../facts/tape-remarks.ts';
+import type { Assumption } from '../horse/estimate.ts';
+import { assumptionsOf, type Facts } from '../horse/facts.ts';
+import { evenNeighbors } from '../horse/length.ts';
+import { photoRemarks } from '../horse/photo-remarks.ts';
+import { tapeRemarks } from '../horse/tape-remarks.ts';
 import type { Shop, Style } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
-import { cautions } from '../sources/cautions.ts';
-import { styleIds } from '../stock/styles.ts';
+import { cautions } from '../numbers/cautions.ts';
+import { styleIds } from '../cinch/styles.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { criteriaFor, type Criterion } from './criteria.ts';
 import { caseFactsOf } from './current.ts';

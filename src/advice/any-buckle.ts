@@ -1,6 +1,6 @@
 /** A cinch in use whose buckle nobody named: what every buckle it may have says, so that a guess refuses nothing and passes nothing. */
-import type { Spec } from '../fit/candidate.ts';
-import { bySize, layersOn } from '../stock/buckles.ts';
+import type { Spec } from '../cinch/candidate.ts';
+import { bySize, layersOn } from '../cinch/buckles.ts';
 import type { Buckle } from '../order/types.ts';
 import { listed, say, type Phrase } from '../units/phrase.ts';
 import type { Finding, Judged } from './judge.ts';

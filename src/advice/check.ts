@@ -1,10 +1,10 @@
 /** Judges what a customer wants or rides in now: every rule's verdict, and the nearest spec that would pass. */
-import type { Candidate, Spec } from '../fit/candidate.ts';
-import { lay } from '../fit/lay.ts';
-import { sideOf } from '../fit/side.ts';
+import type { Candidate, Spec } from '../cinch/candidate.ts';
+import { lay } from '../cinch/lay.ts';
+import { sideOf } from '../cinch/side.ts';
 import type { Buckle, CinchAsked, Shop } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
-import { bySize, layersOn, strandsAway } from '../stock/buckles.ts';
+import { bySize, layersOn, strandsAway } from '../cinch/buckles.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';

@@ -1,6 +1,6 @@
 /** What makes one spec come before another: few named criteria, one after the other, never added up. */
-import { isTied, stepsOutside } from '../facts/practice.ts';
-import { isSore } from '../facts/sore.ts';
+import { isTied, stepsOutside } from '../horse/practice.ts';
+import { isSore } from '../horse/sore.ts';
 import { rubsAgain } from '../rules/better-than-now.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { enoughFor } from '../rules/roping-strength.ts';

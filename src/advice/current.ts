@@ -1,11 +1,11 @@
 /** The cinch ridden in now, as far as it tells what the next one must better. */
-import type { Facts } from '../facts/facts.ts';
-import { lay, seatOf } from '../fit/lay.ts';
-import { sideOf } from '../fit/side.ts';
+import type { Facts } from '../horse/facts.ts';
+import { lay, seatOf } from '../cinch/lay.ts';
+import { sideOf } from '../cinch/side.ts';
 import type { Shop } from '../order/types.ts';
 import type { CaseFacts, Current } from '../rules/rule.ts';
-import { bySize, layersOn } from '../stock/buckles.ts';
-import { shelfOf } from '../stock/shelf.ts';
+import { bySize, layersOn } from '../cinch/buckles.ts';
+import { shelfOf } from '../cinch/shelf.ts';
 import { evenLength } from '../rules/usual-length.ts';
 
 /** Facts with the shop's shelf and the cinch ridden in now: all that rules may see. */

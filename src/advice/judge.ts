@@ -1,5 +1,5 @@
 /** A candidate meets the rules: every verdict, with its reason when it is read. */
-import type { Candidate } from '../fit/candidate.ts';
+import type { Candidate } from '../cinch/candidate.ts';
 import { rules } from '../rules/registry.ts';
 import { verdict, type AnyRule, type CaseFacts, type Judgement, type Verdict } from '../rules/rule.ts';
 import type { Phrase } from '../units/phrase.ts';

@@ -1,5 +1,5 @@
 /** The finished lengths worth trying: every one of the shop that leaves a latigo run no rule refuses. */
-import { runFor } from '../facts/length.ts';
+import { runFor } from '../horse/length.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 
 /** Shortest first; where no run will do, the one length that comes nearest the target. */

@@ -1,14 +1,14 @@
 /** Make: of each style and strand count the one cinch a maker would tie. Details of making never decide between counts or styles. */
-import type { Seat } from '../fit/candidate.ts';
-import { isTooClose, layOn, seatOf, type SpottedSeat } from '../fit/lay.ts';
-import { sideOf } from '../fit/side.ts';
+import type { Seat } from '../cinch/candidate.ts';
+import { isTooClose, layOn, seatOf, type SpottedSeat } from '../cinch/lay.ts';
+import { sideOf } from '../cinch/side.ts';
 import { rubsAgain } from '../rules/better-than-now.ts';
 import { buckleHeight } from '../rules/buckle-height.ts';
 import { latigoRun } from '../rules/latigo-run.ts';
 import { isEven } from '../rules/usual-length.ts';
 import type { CaseFacts } from '../rules/rule.ts';
-import { bySize, isUsualLayer, layersOf, mustBeOrdered, type Layers } from '../stock/buckles.ts';
-import { kindsOf, type Kind } from '../stock/tied.ts';
+import { bySize, isUsualLayer, layersOf, mustBeOrdered, type Layers } from '../cinch/buckles.ts';
+import { kindsOf, type Kind } from '../cinch/tied.ts';
 import { judge, passes, type Judged } from './judge.ts';
 import { lengthsFor } from './lengths.ts';
 

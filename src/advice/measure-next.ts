@@ -1,10 +1,10 @@
 /** What to measure next: first order, one input at a time, as if the tape read just what was assumed. */
-import { factsOf, type Facts } from '../facts/facts.ts';
-import type { Candidate } from '../fit/candidate.ts';
-import { lay } from '../fit/lay.ts';
-import { sideOf } from '../fit/side.ts';
+import { factsOf, type Facts } from '../horse/facts.ts';
+import type { Candidate } from '../cinch/candidate.ts';
+import { lay } from '../cinch/lay.ts';
+import { sideOf } from '../cinch/side.ts';
 import type { Order } from '../order/types.ts';
-import { howToMeasure } from '../sources/how-to-measure.ts';
+import { howToMeasure } from '../numbers/how-to-measure.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { criteriaFor } from './criteria.ts';
 import { caseFactsOf } from './current.ts';

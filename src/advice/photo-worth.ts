@@ -1,8 +1,8 @@
 /** What a photo buys: how sure the first spec is with it, and how sure it would be without. */
-import type { Facts } from '../facts/facts.ts';
-import type { Clearance } from '../fit/candidate.ts';
-import { lay } from '../fit/lay.ts';
-import { sideOf } from '../fit/side.ts';
+import type { Facts } from '../horse/facts.ts';
+import type { Clearance } from '../cinch/candidate.ts';
+import { lay } from '../cinch/lay.ts';
+import { sideOf } from '../cinch/side.ts';
 import type { Advice, RankedSpec } from './advice.ts';
 
 export interface PhotoWorth {

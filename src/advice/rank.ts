@@ -1,5 +1,5 @@
 /** Rank: criteria one after the other, then a fixed order that means nothing. */
-import { styles } from '../stock/styles.ts';
+import { styles } from '../cinch/styles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Criterion } from './criteria.ts';
 import type { Judged } from './judge.ts';

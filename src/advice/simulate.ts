@@ -1,9 +1,9 @@
 /** Seeded Monte Carlo of the elbow clearance: the whole geometry again for every draw, as a check on the first-order spread. */
-import { elbowLineOf } from '../facts/elbow-line.ts';
-import type { Facts } from '../facts/facts.ts';
-import type { Candidate } from '../fit/candidate.ts';
-import { cordSpots, frameSpots, type Spot, type Unrolled } from '../fit/spots.ts';
-import { seededRandom } from '../geometry/random.ts';
+import { elbowLineOf } from '../horse/elbow-line.ts';
+import type { Facts } from '../horse/facts.ts';
+import type { Candidate } from '../cinch/candidate.ts';
+import { cordSpots, frameSpots, type Spot, type Unrolled } from '../cinch/spots.ts';
+import { seededRandom } from '../math/random.ts';
 
 export interface Simulated {
   /** Of the distance that the clearance is told of. */

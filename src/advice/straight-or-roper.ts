@@ -1,6 +1,6 @@
 /** Straight or roper? For each style not chosen: what it would be here, and why it is not first. */
 import type { Style } from '../order/types.ts';
-import { styleIds } from '../stock/styles.ts';
+import { styleIds } from '../cinch/styles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';
 

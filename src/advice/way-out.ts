@@ -1,5 +1,5 @@
 /** When nothing passes: how far back the ring would have to hang before something does. */
-import { factsOf } from '../facts/facts.ts';
+import { factsOf } from '../horse/facts.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { criteriaFor } from './criteria.ts';
 import { caseFactsOf } from './current.ts';

@@ -1,6 +1,6 @@
 /** What comes before any cinch: a sore heals first, and a saddle that does not fit is no cinch's to mend. */
-import type { Facts } from '../facts/facts.ts';
-import { isGalled, rawSkinInNotes } from '../facts/sore.ts';
+import type { Facts } from '../horse/facts.ts';
+import { isGalled, rawSkinInNotes } from '../horse/sore.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
 
 /** In the order in which they must be read; empty for a sound horse with room behind the elbow. */

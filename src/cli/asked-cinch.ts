@@ -16,14 +16,10 @@ export interface CinchOptions {
 /** Adds the four options; `does` is what the command does with the cinch: "judge". */
 export const addCinchOptions = (command: Command, does: string): Command =>
   command
-    .addOption(
-      new Option('--style <name>', `${does} this style: ${styles.join(', ')}`).argParser(
-        word('--style', styles),
-      ),
-    )
-    .addOption(new Option('--strands <n>', `${does} this count of strands`).argParser(askedStrands))
-    .option('--buckle <name>', `${does} this buckle of the shop file`)
-    .option('--length <length>', `${does} this length, with its unit: "32 in", "81 cm"`);
+    .addOption(new Option('--style <name>', styles.join(', ')).argParser(word('--style', styles)))
+    .addOption(new Option('--strands <n>', `${does} so many strands`).argParser(askedStrands))
+    .option('--buckle <name>', 'a buckle of the shop file')
+    .option('--length <length>', 'such as "32 in"');
 
 /** The cinch named on the command line, if any. */
 export async function askedOf(options: CinchOptions, shop: Shop): Promise<CinchAsked | undefined> {

@@ -1,7 +1,7 @@
 /** Order files as a backlog: each order with the spec that is taken for it, in one order whatever the order of the files. */
 import type { Shop } from '../order/types.ts';
-import type { Keyed } from '../paper/planned.ts';
-import type { PaperResult } from '../report/types.ts';
+import type { Keyed } from '../work/planned.ts';
+import type { PaperResult } from '../words/types.ts';
 import { CliFault, exit, printable, type ExitCode } from './fault.ts';
 import { failed, readEntries, type Entry } from './input.ts';
 import type { CliIo } from './io.ts';
@@ -21,7 +21,7 @@ export async function backlogOf(
   io: CliIo,
 ): Promise<Backlog> {
   const { sizeOrder } = await import('../index.ts');
-  const { inOrder, keysOf, plannedOf } = await import('../paper/planned.ts');
+  const { inOrder, keysOf, plannedOf } = await import('../work/planned.ts');
   const entries = await readEntries(files, io);
   const read = entries.map((entry) => {
     const { file } = entry;
@@ -61,7 +61,7 @@ export async function tellLeftOut(
 
 /** A schedule needs hours and benches. Errors: the shop file does not say them. */
 export async function needAgenda(shop: Shop): Promise<void> {
-  const { missingForAgenda } = await import('../paper/agenda.ts');
+  const { missingForAgenda } = await import('../work/agenda.ts');
   const missing = missingForAgenda(shop);
   if (missing.length === 0) return;
   throw new CliFault(`the shop file does not say ${missing.join(', nor ')}: nothing can be scheduled`, {

@@ -1,7 +1,7 @@
 /** The font files that come with the program. */
 import fs from 'node:fs';
 import path from 'node:path';
-import type { Face } from '../print/letters.ts';
+import type { Face } from '../pages/pdf/letters.ts';
 
 /** Beside bin/, two floors up from here; the build says where the bundle stands, see bin/build.cjs. */
 const home = path.join(import.meta.dirname, '..', '..', 'bin', 'fonts');

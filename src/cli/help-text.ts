@@ -1,6 +1,6 @@
 /** Help as it is read at a counter: what the command does, one line an option, examples; and the short list of commands. */
 import type { Command, Help, Option } from 'commander';
-import { shortCaution } from '../report/counter-words.ts';
+import { shortCaution } from '../words/counter-words.ts';
 
 /** Options that every command has share a line. */
 const everywhere = '--force (write over any file), --no-color, -h (--help), -v (--version)';
@@ -17,7 +17,7 @@ export function helpText(command: Command, helper: Help): string {
     ...commands.map((each) => [each.name(), each.summary() || each.description()]),
     ...options.map((option) => [option.flags, option.description]),
   ];
-  const column = Math.min(22, Math.max(0, ...rows.map(([term = '']) => term.length)) + 2);
+  const column = Math.min(24, Math.max(0, ...rows.map(([term = '']) => term.length)) + 2);
   const line = ([term = '', text = '']: readonly string[]): string => {
     const start = `  ${term.padEnd(column)}`;
     return helper

@@ -1,5 +1,5 @@
 /** Order files, and standard input, become orders; what cannot be read stays apart and hinders no other. */
-import type { Problem } from '../order/problem.ts';
+import type { Problem } from '../yaml/problem.ts';
 import type { OrderRead } from '../order/read-orders.ts';
 import { ENOUGH, isBlank, looksByLine } from './by-line.ts';
 import { CliFault, printable } from './fault.ts';

@@ -3,10 +3,10 @@ import { Option, type Command } from 'commander';
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Shop, Style } from '../order/types.ts';
 import { styles } from '../order/words.ts';
-import type { Taken } from '../paper/taken.ts';
-import type { Paper } from '../print/document.ts';
-import type { Sheet } from '../report/sheet.ts';
-import type { PaperResult } from '../report/types.ts';
+import type { Taken } from '../work/taken.ts';
+import type { Paper } from '../pages/pdf/document.ts';
+import type { Sheet } from '../pages/sheet.ts';
+import type { PaperResult } from '../words/types.ts';
 import { askedStrands } from './asked.ts';
 import { guardInputs } from './emit.ts';
 import { CliFault, exit, printable, worse, type ExitCode } from './fault.ts';
@@ -85,16 +85,10 @@ export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Sessi
     .argument('[files...]', 'order files');
   addSayOptions(command)
     .addOption(
-      new Option('--spec <rank>', 'take the spec of this rank (default: the first)').argParser(
-        whole('--spec', 1, 999),
-      ),
+      new Option('--spec <rank>', 'take this rank (default the first)').argParser(whole('--spec', 1, 999)),
     )
-    .addOption(
-      new Option('--style <name>', `take the best of this style: ${styles.join(', ')}`).argParser(
-        word('--style', styles),
-      ),
-    )
-    .addOption(new Option('--strands <n>', 'take the best of so many strands').argParser(askedStrands))
+    .addOption(new Option('--style <name>', styles.join(', ')).argParser(word('--style', styles)))
+    .addOption(new Option('--strands <n>', 'take so many strands').argParser(askedStrands))
     .addOption(dateOption())
     .addOption(formatOption('csv'))
     .addOption(paperOption())
@@ -128,7 +122,7 @@ async function printPapers<P>(
   const shop = await shopOf(options.shop, io, errorColor);
   const entries = await readAll(shop);
   const { sizeOrder } = await import('../index.ts');
-  const { takenOf, takenSpec } = await import('../paper/taken.ts');
+  const { takenOf, takenSpec } = await import('../work/taken.ts');
   const { paper: make, code = exit.good } = await kind.make({
     options,
     io,

@@ -1,6 +1,6 @@
 /** Papers as a PDF file: into the file of --out, or to whatever standard output leads to when that is no terminal. */
-import type { Paper } from '../print/document.ts';
-import { asPaper, type Sheet } from '../report/sheet.ts';
+import type { Paper } from '../pages/pdf/document.ts';
+import { asPaper, type Sheet } from '../pages/sheet.ts';
 import { emitBytes } from './emit.ts';
 import { CliFault, printable } from './fault.ts';
 import type { CliIo } from './io.ts';
@@ -28,7 +28,7 @@ export async function emitPdf(
   io: CliIo,
 ): Promise<void> {
   const [{ sheetsPdf }, { paperFonts }] = await Promise.all([
-    import('../print/pdf.ts'),
+    import('../draw/pdf-bundle.ts'),
     import('./fonts.ts'),
   ]);
   const { bytes, lacking } = await sheetsPdf(sheets.map(asPaper), {

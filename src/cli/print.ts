@@ -1,6 +1,6 @@
 /** One result, many forms: sheets for readers, rows for spreadsheets, JSON for scripts; each is made when it is asked for. */
-import type { Paper } from '../print/document.ts';
-import type { Sheet } from '../report/sheet.ts';
+import type { Paper } from '../pages/pdf/document.ts';
+import type { Sheet } from '../pages/sheet.ts';
 import { emit, tellNotWritten } from './emit.ts';
 import type { CliIo } from './io.ts';
 import { emitPdf } from './pdf.ts';
@@ -44,10 +44,7 @@ type OnSheets = (sheets: readonly Sheet[], target: Target, io: CliIo) => Promise
 
 const onSheets: Readonly<Record<'table' | 'markdown' | 'html', OnSheets>> = {
   table: async (sheets, { units = 'in', color, out }, io) =>
-    (await import('../report/sheet-screen.ts')).sheetsScreen(
-      sheets,
-      reportOptions({ units, color, out }, io),
-    ),
-  markdown: async (sheets) => (await import('../report/sheet-markdown.ts')).sheetsMarkdown(sheets),
-  html: async (sheets) => (await import('../report/sheet-html.ts')).sheetsHtml(sheets),
+    (await import('../pages/sheet-screen.ts')).sheetsScreen(sheets, reportOptions({ units, color, out }, io)),
+  markdown: async (sheets) => (await import('../pages/sheet-markdown.ts')).sheetsMarkdown(sheets),
+  html: async (sheets) => (await import('../pages/sheet-html.ts')).sheetsHtml(sheets),
 };

@@ -1,5 +1,5 @@
 /** Problems of files are told on standard error, all of them. */
-import type { Problem } from '../order/problem.ts';
+import type { Problem } from '../yaml/problem.ts';
 import { exit, printable, type ExitCode } from './fault.ts';
 import type { Entry } from './input.ts';
 import type { CliIo } from './io.ts';
@@ -11,7 +11,7 @@ export async function problemsOnStderr(
   io: CliIo,
   color: boolean,
 ): Promise<void> {
-  const { problemsText } = await import('../report/problems.ts');
+  const { problemsText } = await import('../words/problems.ts');
   io.stderr(problemsText(problems, { color, width: widthFor(io) }));
 }
 

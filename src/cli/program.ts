@@ -104,7 +104,7 @@ export function buildProgram(session: Session): Command {
       guardOut(command, io);
       const { color } = command.optsWithGlobals<{ color: boolean }>();
       if (!colorFor(io, color) && !colorFor(io, color, 'stderr')) return;
-      await (await import('../report/pen.ts')).loadColors();
+      await (await import('../pages/pen.ts')).loadColors();
     });
   for (const add of adders) add(program, session);
   return program;

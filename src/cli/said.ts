@@ -1,6 +1,6 @@
 /** Orders come from files, or one is said on the command line. */
 import type { Command } from 'commander';
-import type { Loaded } from '../order/load.ts';
+import type { Loaded } from '../yaml/load.ts';
 import type { Shop } from '../order/types.ts';
 import { sameFile } from './emit.ts';
 import { CliFault, printable } from './fault.ts';
@@ -18,8 +18,8 @@ export interface SayOptions {
 /** Adds the two options. */
 export const addSayOptions = (command: Command): Command =>
   command
-    .option('--say <words>', 'the order in words instead of a file: "15.2 hh stock, 7/8, round, trail"')
-    .option('--save <file>', 'with --say: write the order to a file, to be kept');
+    .option('--say <words>', 'an order in words: "15.2 hh stock, 7/8, round, trail"')
+    .option('--save <file>', 'keep the order of --say in a file');
 
 export interface Inputs {
   /** Of files that are read. */
@@ -64,7 +64,7 @@ export async function loadedSay(line: string, shop: Shop): Promise<Loaded> {
 /** Reads the document, and saves it if it is asked to and can be read. */
 export async function saidEntry(loaded: Loaded, { save, force }: SayOptions, io: CliIo): Promise<Entry> {
   const { readLoaded } = await import('../order/read-orders.ts');
-  const { isBlock } = await import('../order/tree.ts');
+  const { isBlock } = await import('../yaml/tree.ts');
   const entry = readLoaded(loaded);
   if (save === undefined || !entry.ok || !isBlock(loaded.tree)) return entry;
   const { filledOrder } = await import('../order/filled.ts');

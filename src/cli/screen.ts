@@ -1,5 +1,5 @@
 /** How wide the screen is and whether it takes colors. */
-import type { ReportOptions } from '../report/page.ts';
+import type { ReportOptions } from '../pages/page.ts';
 import type { CliIo } from './io.ts';
 
 const narrowest = 60;

@@ -7,7 +7,7 @@ import { problemsOnStderr } from './problems.ts';
 
 /** The shop of a file, or the built-in one. Errors: the file cannot be read, or has problems; without a shop nothing can be done. */
 export async function shopOf(file: string | undefined, io: CliIo, color: boolean): Promise<Shop> {
-  if (file === undefined) return (await import('../stock/default-shop.ts')).defaultShop;
+  if (file === undefined) return (await import('../cinch/default-shop.ts')).defaultShop;
   if (file === '')
     throw new CliFault('--shop takes a file, and its name is empty', {
       hint: 'Check the quotes on the command line.',

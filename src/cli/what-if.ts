@@ -1,7 +1,7 @@
 /** `size --what-if`: one order as it is, and as it would be with something other. */
-import type { SizeResult } from '../report/types.ts';
-import type { WhatIf } from '../report/what-if-sheet.ts';
-import type { Loaded } from '../order/load.ts';
+import type { SizeResult } from '../words/types.ts';
+import type { WhatIf } from '../views/what-if-sheet.ts';
+import type { Loaded } from '../yaml/load.ts';
 import type { Shop } from '../order/types.ts';
 import { guardInputs, tellNotWritten } from './emit.ts';
 import type { SizeOptions } from './commands/size.ts';
@@ -93,7 +93,7 @@ async function theOnly(names: readonly string[], io: CliIo): Promise<Loaded | En
   const file = fileLabel(name);
   const read = await readText(name, io);
   if (!read.ok) return unreadable(file, read);
-  const { load } = await import('../order/load.ts');
+  const { load } = await import('../yaml/load.ts');
   const { readOrders } = await import('../order/read-orders.ts');
   const [first, ...others] = load(read.text, file);
   if (others.length > 0) throw many(`${printable(file)} holds ${String(others.length + 1)}`);
@@ -101,7 +101,7 @@ async function theOnly(names: readonly string[], io: CliIo): Promise<Loaded | En
 }
 
 const viewsOf = (answers: readonly WhatIf[], { units }: SizeOptions): Views => ({
-  sheets: async () => [(await import('../report/what-if-sheet.ts')).whatIfSheet(answers, units)],
-  json: async () => (await import('../report/what-if-data.ts')).whatIfJson(answers),
-  csv: async () => (await import('../report/what-if-data.ts')).whatIfCsv(answers),
+  sheets: async () => [(await import('../views/what-if-sheet.ts')).whatIfSheet(answers, units)],
+  json: async () => (await import('../views/what-if-data.ts')).whatIfJson(answers),
+  csv: async () => (await import('../views/what-if-data.ts')).whatIfCsv(answers),
 });

@@ -1,6 +1,6 @@
 /** Cinches tied alike for like horses: what is learned from one of them is known of the others, and they should come out alike. */
-import { learning } from '../sources/learning-numbers.ts';
-import type { OutcomeResult } from '../sources/outcome-results.ts';
+import { learning } from '../numbers/learning-numbers.ts';
+import type { OutcomeResult } from '../numbers/outcome-results.ts';
 import type { Evidence } from './evidence.ts';
 
 /** The same for outcomes of the same spec on the same measures. */

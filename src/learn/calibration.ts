@@ -1,7 +1,7 @@
 /** Expected and come: outcomes in bins by their chance, with what was to be expected in the days in use, and whether that can be chance. */
-import { chanceOf } from '../geometry/logistic.ts';
-import { normalInverse } from '../geometry/normal.ts';
-import { learning } from '../sources/learning-numbers.ts';
+import { chanceOf } from '../math/logistic.ts';
+import { normalInverse } from '../math/normal.ts';
+import { learning } from '../numbers/learning-numbers.ts';
 import type { Learning } from './models.ts';
 
 /** Outcomes of which much the same was foretold, and what came; shares of the count. */

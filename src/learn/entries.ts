@@ -1,5 +1,5 @@
 /** What goes into a shop file of what was learned: the numbers that foretell better, and what stands behind them. */
-import { defaultModel, modelNumbers } from '../sources/numbers.ts';
+import { defaultModel, modelNumbers } from '../numbers/numbers.ts';
 import type { Learned } from './learn.ts';
 import type { Refit } from './refit.ts';
 

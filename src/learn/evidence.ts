@@ -1,12 +1,12 @@
 /** What an outcome says: the clearance and the latigo run with which that cinch was tied, each with its spread, and what came of it. */
-import { factsOf } from '../facts/facts.ts';
-import { stationSd } from '../facts/ring.ts';
-import type { Spec } from '../fit/candidate.ts';
-import { lay } from '../fit/lay.ts';
-import { sideOf } from '../fit/side.ts';
-import type { OutcomeResult } from '../sources/outcome-results.ts';
+import { factsOf } from '../horse/facts.ts';
+import { stationSd } from '../horse/ring.ts';
+import type { Spec } from '../cinch/candidate.ts';
+import { lay } from '../cinch/lay.ts';
+import { sideOf } from '../cinch/side.ts';
+import type { OutcomeResult } from '../numbers/outcome-results.ts';
 import type { Order } from '../order/types.ts';
-import { defaultModel, type Model } from '../sources/numbers.ts';
+import { defaultModel, type Model } from '../numbers/numbers.ts';
 
 /** A length as known when the cinch was tied, inches. */
 export interface Known {

@@ -1,10 +1,10 @@
 /** Outcomes of a shop become two numbers of its model, with how far to trust them. Pure: the same outcomes give the same. */
 import type { Outcome, OutcomeParts } from '../order/outcome-types.ts';
-import type { Problem } from '../order/problem.ts';
+import type { Problem } from '../yaml/problem.ts';
 import type { Buckle, Order, Shop } from '../order/types.ts';
-import { chanceOf } from '../geometry/logistic.ts';
-import { outcomeResults, type OutcomeResult } from '../sources/outcome-results.ts';
-import { bySize, layersOn, type Layers } from '../stock/buckles.ts';
+import { chanceOf } from '../math/logistic.ts';
+import { outcomeResults, type OutcomeResult } from '../numbers/outcome-results.ts';
+import { bySize, layersOn, type Layers } from '../cinch/buckles.ts';
 import { contraries, type Contrary } from './alike.ts';
 import { floorOf } from './entries.ts';
 import { evidenceOf, type Evidence } from './evidence.ts';

@@ -1,7 +1,7 @@
 /** Two questions put to outcomes: at which clearance do rubs become unlikely, and how much does new cord give? */
-import type { Odds, Prior, Trial } from '../geometry/logistic.ts';
-import { learning } from '../sources/learning-numbers.ts';
-import { defaultModel, type Model } from '../sources/numbers.ts';
+import type { Odds, Prior, Trial } from '../math/logistic.ts';
+import { learning } from '../numbers/learning-numbers.ts';
+import { defaultModel, type Model } from '../numbers/numbers.ts';
 import { alikeKey } from './alike.ts';
 import type { Evidence, Known } from './evidence.ts';
 

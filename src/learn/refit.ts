@@ -1,8 +1,8 @@
 /** A number of the model fitted anew: before and after with intervals, whether it foretells better, and how well it is calibrated. */
-import { fitLogistic, logChance, type Odds } from '../geometry/logistic.ts';
-import { normalInverse } from '../geometry/normal.ts';
-import { learning } from '../sources/learning-numbers.ts';
-import { modelNumbers } from '../sources/numbers.ts';
+import { fitLogistic, logChance, type Odds } from '../math/logistic.ts';
+import { normalInverse } from '../math/normal.ts';
+import { learning } from '../numbers/learning-numbers.ts';
+import { modelNumbers } from '../numbers/numbers.ts';
 import { binsOf, isMisfit, type Bin } from './calibration.ts';
 import type { Learning } from './models.ts';
 

@@ -2,12 +2,12 @@
 import type * as z from 'zod/mini';
 import { nearestWord } from '../units/nearest.ts';
 import { didYouMean } from './leaves.ts';
-import { noSpaceHint } from './layout.ts';
-import { mostProblems, type Loaded } from './load.ts';
-import { pathText, shown, type Problem } from './problem.ts';
+import { noSpaceHint } from '../yaml/layout.ts';
+import { mostProblems, type Loaded } from '../yaml/load.ts';
+import { pathText, shown, type Problem } from '../yaml/problem.ts';
 import { keyPlaces, type KeyPlace } from './schema-keys.ts';
 import { elsewhereOther, sensedKey } from './near-in-sense.ts';
-import { describe, treeAt, type Tree } from './tree.ts';
+import { describe, treeAt, type Tree } from '../yaml/tree.ts';
 
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];

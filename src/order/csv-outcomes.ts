@@ -3,9 +3,9 @@ import { nearestWord } from '../units/nearest.ts';
 import { listed } from '../units/phrase.ts';
 import { csvRows, type CsvCell } from './csv-rows.ts';
 import { didYouMean } from './leaves.ts';
-import type { Loaded } from './load.ts';
-import { pathText, shown, type Fault, type Problem } from './problem.ts';
-import type { Block, Tree } from './tree.ts';
+import type { Loaded } from '../yaml/load.ts';
+import { pathText, shown, type Fault, type Problem } from '../yaml/problem.ts';
+import type { Block, Tree } from '../yaml/tree.ts';
 
 /** Columns and where their cells go. */
 export const outcomeColumns: Readonly<Record<string, readonly string[]>> = {

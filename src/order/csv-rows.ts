@@ -1,5 +1,5 @@
 /** Reads a CSV table (RFC 4180): cells with the place where each starts, or the first fault of its form. */
-import { Lines } from './lines.ts';
+import { Lines } from '../yaml/lines.ts';
 
 export interface CsvCell {
   readonly text: string;

@@ -1,6 +1,6 @@
 /** A said order as a file: the blank order with the answers filled in and everything else still behind its "#". */
 import { blankOrder } from './blank.ts';
-import { treeAt, type Block, type Tree } from './tree.ts';
+import { treeAt, type Block, type Tree } from '../yaml/tree.ts';
 
 /** Text of an order file that is read back as the same order. */
 export function filledOrder(tree: Block): string {

@@ -1,5 +1,5 @@
 /** Leaves that are lengths: how long each may be, and which slip of the unit a wrong one looks like. */
-import { photoBounds } from '../sources/photo-bounds.ts';
+import { photoBounds } from '../numbers/photo-bounds.ts';
 import { formatHands } from '../units/hands.ts';
 import { parseLength, unitOf, type Inches, type LengthUnit } from '../units/length.ts';
 import { tidy } from '../units/number.ts';

@@ -1,6 +1,6 @@
 /** A file that is whole but of another kind is told in one line, not in one for every key that does not fit. */
-import type { Loaded } from './load.ts';
-import type { Problem } from './problem.ts';
+import type { Loaded } from '../yaml/load.ts';
+import type { Problem } from '../yaml/problem.ts';
 
 const ofOrders = ['horse', 'saddle'];
 const ofShops = ['buckles', 'cord', 'strands', 'labor', 'benches'];

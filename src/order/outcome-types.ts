@@ -1,7 +1,7 @@
 /** What came of a cinch that was tied, as it stands behind the door. */
-import type { OutcomeResult } from '../sources/outcome-results.ts';
+import type { OutcomeResult } from '../numbers/outcome-results.ts';
 import type { Inches } from '../units/length.ts';
-import type { Fault, Problem } from './problem.ts';
+import type { Fault, Problem } from '../yaml/problem.ts';
 import type { Horse, Saddle, Style } from './types.ts';
 
 export interface Outcome {

@@ -1,6 +1,6 @@
 /** What a file of outcomes may say: for each cinch which order or pair it was tied for, the spec tied, the days in use, and the result. */
 import * as z from 'zod/mini';
-import { outcomeResults } from '../sources/outcome-results.ts';
+import { outcomeResults } from '../numbers/outcome-results.ts';
 import { block, freeText, oneOf, strandCount, wholeNumber } from './leaves.ts';
 import { measure, ranges } from './measure.ts';
 import { styleSense, type Sense } from './near-in-sense.ts';

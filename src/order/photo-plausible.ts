@@ -1,13 +1,13 @@
 /** What cannot be true of the landmarks of a photo: outside the picture, too small to go by, out of order. */
-import { plumbFault } from '../geometry/plumb.ts';
-import { apart, cornerFault } from '../geometry/sheet-corners.ts';
-import { photoBounds } from '../sources/photo-bounds.ts';
+import { plumbFault } from '../math/plumb.ts';
+import { apart, cornerFault } from '../math/sheet-corners.ts';
+import { photoBounds } from '../numbers/photo-bounds.ts';
 import type { Across } from './across.ts';
 import { cornersAt } from './photo-sheet.ts';
 import { sizeFaults } from './photo-sizes.ts';
 import { fault, landmarks, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
-import type { Problem } from './problem.ts';
-import { isBlock, treeAt } from './tree.ts';
+import type { Problem } from '../yaml/problem.ts';
+import { isBlock, treeAt } from '../yaml/tree.ts';
 
 const { leastPixels } = photoBounds;
 

@@ -1,6 +1,6 @@
 /** What the `photo` block of an order may say: where the landmarks of a side photo lie, and what gives the scale. */
 import * as z from 'zod/mini';
-import { photoBounds } from '../sources/photo-bounds.ts';
+import { photoBounds } from '../numbers/photo-bounds.ts';
 import { block, freeText, jsonOf, plainNumber, wholeNumber, type Json, type Leaf } from './leaves.ts';
 import { measure, ranges } from './measure.ts';
 import type { Photo, Pixel, Reference } from './photo-types.ts';

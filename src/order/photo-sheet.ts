@@ -1,7 +1,7 @@
 /** The corners of a flat sheet as they stand in the photo block. */
-import { apart, type Corners } from '../geometry/sheet-corners.ts';
+import { apart, type Corners } from '../math/sheet-corners.ts';
 import { pixelIn } from './photo-tree.ts';
-import type { Block } from './tree.ts';
+import type { Block } from '../yaml/tree.ts';
 
 /** The corners of a reference block, if there are four that can be read. */
 export function cornersAt({ corners }: Block): Corners | undefined {

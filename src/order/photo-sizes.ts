@@ -1,6 +1,6 @@
 /** Lengths that the reference makes of the places on a photo, each held against what a horse can have. */
-import { apart } from '../geometry/sheet-corners.ts';
-import { photoBounds } from '../sources/photo-bounds.ts';
+import { apart } from '../math/sheet-corners.ts';
+import { photoBounds } from '../numbers/photo-bounds.ts';
 import type { Inches } from '../units/length.ts';
 import { decimals } from '../units/print.ts';
 import type { Across } from './across.ts';
@@ -8,8 +8,8 @@ import { ranges, within, type LengthRange } from './measure.ts';
 import { cornersAt, widthOf } from './photo-sheet.ts';
 import { fault, inchesAt, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
 import type { Pixel } from './photo-types.ts';
-import type { Problem } from './problem.ts';
-import { isBlock, treeAt } from './tree.ts';
+import type { Problem } from '../yaml/problem.ts';
+import { isBlock, treeAt } from '../yaml/tree.ts';
 
 /** Depth of a barrel over its girth: of ellipses half as wide as deep to a tenth wider than deep, with a tenth of slack [choice]. */
 const depthOverGirth = { min: 0.27, max: 0.46 };

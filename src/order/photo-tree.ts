@@ -3,8 +3,8 @@ import { parseLength, type Inches } from '../units/length.ts';
 import type { Across } from './across.ts';
 import { within, type LengthRange } from './measure.ts';
 import type { Pixel } from './photo-types.ts';
-import { pathText, shown, type Problem } from './problem.ts';
-import { describe, treeAt, type Tree } from './tree.ts';
+import { pathText, shown, type Problem } from '../yaml/problem.ts';
+import { describe, treeAt, type Tree } from '../yaml/tree.ts';
 
 export type Path = readonly (string | number)[];
 

@@ -5,8 +5,8 @@ import { tidy } from '../units/number.ts';
 import { within, ranges, type LengthRange } from './measure.ts';
 import type { Across } from './across.ts';
 import { photoFaults } from './photo-plausible.ts';
-import type { Problem } from './problem.ts';
-import { isBlock, treeAt } from './tree.ts';
+import type { Problem } from '../yaml/problem.ts';
+import { isBlock, treeAt } from '../yaml/tree.ts';
 
 type Path = readonly string[];
 

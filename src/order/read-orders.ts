@@ -1,12 +1,12 @@
 /** The door for orders: the text of a file becomes checked orders, one a document, or located problems. */
 import { acrossKeys, withSwapHint } from './plausible.ts';
 import { check, checker, inOrder } from './check.ts';
-import { loadChunk, type Loaded } from './load.ts';
+import { loadChunk, type Loaded } from '../yaml/load.ts';
 import { orderOf } from './order-of.ts';
 import { orderSchema } from './order-schema.ts';
 import { otherKind } from './other-kind.ts';
-import type { Problem } from './problem.ts';
-import { sourceOf } from './source.ts';
+import type { Problem } from '../yaml/problem.ts';
+import { sourceOf } from '../yaml/source.ts';
 import type { Order } from './types.ts';
 
 export type OrderRead =

@@ -2,13 +2,13 @@
 import { acrossKeys } from './plausible.ts';
 import { check, checker, inOrder } from './check.ts';
 import { csvOutcomes } from './csv-outcomes.ts';
-import { load, type Loaded } from './load.ts';
+import { load, type Loaded } from '../yaml/load.ts';
 import { horseOf, saddleOf } from './order-of.ts';
 import type { Outcome, OutcomeParts } from './outcome-types.ts';
 import { outcomesSchema, tiedSchema, type WrittenOutcome } from './outcomes-schema.ts';
-import { pathText, type Problem } from './problem.ts';
+import { pathText, type Problem } from '../yaml/problem.ts';
 import { textAt } from './shop-tree.ts';
-import { treeAt } from './tree.ts';
+import { treeAt } from '../yaml/tree.ts';
 
 export type OutcomesRead =
   | { readonly ok: true; readonly outcomes: readonly Outcome[] }

@@ -1,13 +1,13 @@
 /** The door for a shop file: its text becomes a checked shop with a complete model, or located problems. */
-import { defaultModel } from '../sources/numbers.ts';
+import { defaultModel } from '../numbers/numbers.ts';
 import { check, checker, inOrder } from './check.ts';
-import { load } from './load.ts';
+import { load } from '../yaml/load.ts';
 import { stockOf } from './shop-stock.ts';
 import { acrossShop } from './shop-plausible.ts';
 import { modelKeys, shopSchema, type WrittenShop } from './shop-schema.ts';
 import { tradeOf } from './trade-of.ts';
 import { otherKind } from './other-kind.ts';
-import type { Problem } from './problem.ts';
+import type { Problem } from '../yaml/problem.ts';
 import type { Shop } from './types.ts';
 
 export type ShopRead = { ok: true; shop: Shop } | { ok: false; problems: Problem[] };

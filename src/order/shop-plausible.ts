@@ -1,11 +1,11 @@
 /** What a shop file says twice or in the wrong order: ranges upside down, names used twice, limits that cross. */
-import { defaultModel, modelNumbers, type ModelKey } from '../sources/numbers.ts';
+import { defaultModel, modelNumbers, type ModelKey } from '../numbers/numbers.ts';
 import { upTo } from '../units/pick.ts';
-import type { Loaded } from './load.ts';
-import { pathText, type Problem } from './problem.ts';
+import type { Loaded } from '../yaml/load.ts';
+import { pathText, type Problem } from '../yaml/problem.ts';
 import { countAt, empty, numberAt, textAt, usedTwice, type Path } from './shop-tree.ts';
 import { acrossTrade } from './trade-plausible.ts';
-import { treeAt } from './tree.ts';
+import { treeAt } from '../yaml/tree.ts';
 
 /** Model numbers that must not fall along each line; a default counts where the shop sets nothing. */
 const rising: readonly (readonly ModelKey[])[] = [

@@ -1,6 +1,6 @@
 /** What a shop file may say: every key, what it takes, and nothing else. */
 import * as z from 'zod/mini';
-import { modelNumbers, type ModelKey } from '../sources/numbers.ts';
+import { modelNumbers, type ModelKey } from '../numbers/numbers.ts';
 import type { LearnedKey } from './types.ts';
 import {
   block,

@@ -1,9 +1,9 @@
 /** Looking into the tree of a shop file, so that one wrong leaf does not hide faults across keys. */
 import { parseLength } from '../units/length.ts';
 import { parseNumber, toNumber } from '../units/number.ts';
-import type { Loaded } from './load.ts';
-import { pathText, type Problem } from './problem.ts';
-import { treeAt } from './tree.ts';
+import type { Loaded } from '../yaml/load.ts';
+import { pathText, type Problem } from '../yaml/problem.ts';
+import { treeAt } from '../yaml/tree.ts';
 
 export type Path = readonly PropertyKey[];
 

@@ -4,10 +4,10 @@ import { readAmount } from '../units/money.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { upTo } from '../units/pick.ts';
 import { didYouMean } from './leaves.ts';
-import type { Loaded } from './load.ts';
-import { pathText, type Problem } from './problem.ts';
+import type { Loaded } from '../yaml/load.ts';
+import { pathText, type Problem } from '../yaml/problem.ts';
 import { countAt, empty, numberAt, textAt, usedTwice, type Path } from './shop-tree.ts';
-import { treeAt } from './tree.ts';
+import { treeAt } from '../yaml/tree.ts';
 
 /** Faults across the keys of the second half. */
 export function acrossTrade(loaded: Loaded): Problem[] {

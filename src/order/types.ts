@@ -1,6 +1,6 @@
 /** What stands behind the door: a checked order and a checked shop file. Lengths are inches. */
 import type { Inches } from '../units/length.ts';
-import type { Model } from '../sources/numbers.ts';
+import type { Model } from '../numbers/numbers.ts';
 import type { Minor } from '../units/money.ts';
 import type { Photo } from './photo-types.ts';
 import type { CordPrice, PutUps, Trade } from './trade-types.ts';

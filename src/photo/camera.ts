@@ -1,7 +1,7 @@
 /** The camera of a side photo: which way it looks, by plumb line, sheet and habit, and how many pixels an inch it has, by the reference. */
-import type { Point } from '../geometry/homography.ts';
-import { apart } from '../geometry/sheet-corners.ts';
-import { placeOf, type Pinhole, type Pose } from '../geometry/pinhole.ts';
+import type { Point } from '../math/homography.ts';
+import { apart } from '../math/sheet-corners.ts';
+import { placeOf, type Pinhole, type Pose } from '../math/pinhole.ts';
 import type { Photo, Reference } from '../order/photo-types.ts';
 import type { Scene } from './scene.ts';
 import { centerOf, lookAt, type Look } from './sheet.ts';

@@ -1,6 +1,6 @@
 /** Everything that can be wrong about a side photo, each with its spread: turned one at a time, they give the spread of what is read. */
 import type { Photo, Pixel } from '../order/photo-types.ts';
-import type { Model } from '../sources/numbers.ts';
+import type { Model } from '../numbers/numbers.ts';
 import { pixelsAnInch } from './camera.ts';
 import type { Scene, Unknowns } from './scene.ts';
 

@@ -1,5 +1,5 @@
 /** Lengths on the horse from one scene: every landmark is laid back onto the plane it lies in. */
-import { placeOf, type Pinhole, type Place } from '../geometry/pinhole.ts';
+import { placeOf, type Pinhole, type Place } from '../math/pinhole.ts';
 import type { Pixel } from '../order/photo-types.ts';
 import { cameraOf } from './camera.ts';
 import { elbowDepth, halfWidthOf, outlineDepth, outlineShare, ringDepth, type Scene } from './scene.ts';

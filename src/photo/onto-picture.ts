@@ -1,7 +1,7 @@
 /** From the unrolled side of the horse onto its photo: where a place of the skin is seen. */
-import { heightAt, stationToAngle, type Ellipse } from '../geometry/ellipse.ts';
-import type { Point } from '../geometry/homography.ts';
-import { pixelOf } from '../geometry/pinhole.ts';
+import { heightAt, stationToAngle, type Ellipse } from '../math/ellipse.ts';
+import type { Point } from '../math/homography.ts';
+import { pixelOf } from '../math/pinhole.ts';
 import type { PhotoReading } from './read.ts';
 
 /** A place of the side that the camera sees. */

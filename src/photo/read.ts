@@ -1,6 +1,6 @@
 /** A side photo becomes lengths, each with its spread and with what share of it comes from where. */
 import type { Photo } from '../order/photo-types.ts';
-import type { Model } from '../sources/numbers.ts';
+import type { Model } from '../numbers/numbers.ts';
 import { sheetLook } from './camera.ts';
 import { doubtsOf, errorSources, referenceClicks, type Doubt, type ErrorSource } from './doubts.ts';
 import { lengthsOf, standOf, type Lengths, type Stand } from './lengths.ts';

@@ -1,7 +1,7 @@
 /** What a side photo is read from: the clicks, what is guessed of the barrel, and everything that is not known, at its best guess. */
-import { stationToAngle, type Ellipse } from '../geometry/ellipse.ts';
+import { stationToAngle, type Ellipse } from '../math/ellipse.ts';
 import type { Photo } from '../order/photo-types.ts';
-import type { Model } from '../sources/numbers.ts';
+import type { Model } from '../numbers/numbers.ts';
 
 /** The barrel before the photo is looked at: it says how deep in the picture things lie. */
 export interface Guess {

@@ -1,5 +1,5 @@
 /** A flat sheet of known size on a photo: how the camera looks at it. */
-import { homographyOf, type Point } from '../geometry/homography.ts';
+import { homographyOf, type Point } from '../math/homography.ts';
 import type { Photo, Reference } from '../order/photo-types.ts';
 
 /** Radians, as in a pose. */

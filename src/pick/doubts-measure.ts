@@ -1,8 +1,8 @@
 /** What looks wrong with the stick or sheet, and with the plumb line. */
-import { plumbFault } from '../geometry/plumb.ts';
-import { apart, cornerFault } from '../geometry/sheet-corners.ts';
+import { plumbFault } from '../math/plumb.ts';
+import { apart, cornerFault } from '../math/sheet-corners.ts';
 import type { Reference } from '../order/photo-types.ts';
-import { photoBounds as bounds } from '../sources/photo-bounds.ts';
+import { photoBounds as bounds } from '../numbers/photo-bounds.ts';
 import { doubtful, refused, type Doubt } from './doubt.ts';
 import type { Points } from './state.ts';
 

@@ -1,8 +1,8 @@
 /** Lengths that no horse has. */
-import { apart } from '../geometry/sheet-corners.ts';
+import { apart } from '../math/sheet-corners.ts';
 import type { Pixel, Reference } from '../order/photo-types.ts';
 import { pixelsAnInch } from '../photo/camera.ts';
-import { photoBounds as bounds } from '../sources/photo-bounds.ts';
+import { photoBounds as bounds } from '../numbers/photo-bounds.ts';
 import { decimals } from '../units/print.ts';
 import { refused, type Doubt } from './doubt.ts';
 import type { Known } from './doubts.ts';

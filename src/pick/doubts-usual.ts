@@ -1,6 +1,6 @@
 /** What is possible and yet not usual: the order is read, and would remark on it. */
 import type { PhotoReading, Seen } from '../photo/read.ts';
-import { defaultModel as model } from '../sources/numbers.ts';
+import { defaultModel as model } from '../numbers/numbers.ts';
 import { decimals } from '../units/print.ts';
 import { doubtful, type Doubt } from './doubt.ts';
 import type { Points } from './state.ts';

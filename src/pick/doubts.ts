@@ -1,5 +1,5 @@
 /** What looks wrong with the marks, in plain words: the order would be refused for it, or read wrongly. */
-import { apart } from '../geometry/sheet-corners.ts';
+import { apart } from '../math/sheet-corners.ts';
 import type { Pixel, Reference } from '../order/photo-types.ts';
 import { doubtful, type Doubt } from './doubt.ts';
 import { plumbDoubts, referenceDoubts } from './doubts-measure.ts';

@@ -1,5 +1,5 @@
 /** What is typed on the page: whether it is a length that the order takes, and if not, why not. */
-import { photoBounds } from '../sources/photo-bounds.ts';
+import { photoBounds } from '../numbers/photo-bounds.ts';
 import { parseLength } from '../units/length.ts';
 import type { ReferenceKind } from './landmarks.ts';
 

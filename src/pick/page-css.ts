@@ -1,5 +1,5 @@
 /** How the page for landmarks looks: the papers' colors and letters, the photo large, one column on a phone. */
-import { colors } from '../report/look.ts';
+import { colors } from '../pages/look.ts';
 
 const serif = '"Source Serif 4", "Iowan Old Style", Palatino, "Book Antiqua", Georgia, "DejaVu Serif", serif';
 const sans = '"Source Sans 3", "Segoe UI", "Helvetica Neue", "DejaVu Sans", Arial, sans-serif';

@@ -1,6 +1,6 @@
 /** The parts of the page for landmarks, as markup that holds nothing of a customer's. */
-import { html } from '../report/html.ts';
-import { cautions } from '../sources/cautions.ts';
+import { html } from '../pages/html.ts';
+import { cautions } from '../numbers/cautions.ts';
 import { figures } from './figures.ts';
 
 const option = (unit: string): string => `<option>${unit}</option>`;

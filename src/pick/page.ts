@@ -1,5 +1,5 @@
 /** One page to click landmarks on a photo: photo, script and style are inside, and nothing is fetched from anywhere. */
-import { html } from '../report/html.ts';
+import { html } from '../pages/html.ts';
 import type { Photo } from './block.ts';
 import { pageCss } from './page-css.ts';
 import { moves, rest, task, tools } from './page-parts.ts';

@@ -1,10 +1,10 @@
 /** What the marks come to while they are set, by the same functions that read an order's photo. */
-import { ellipsePerimeter, solveEllipse, type Ellipse } from '../geometry/ellipse.ts';
+import { ellipsePerimeter, solveEllipse, type Ellipse } from '../math/ellipse.ts';
 import type { Photo as Marks, Reference } from '../order/photo-types.ts';
 import { pixelsAnInch } from '../photo/camera.ts';
 import { readLandmarks, type PhotoReading, type Seen } from '../photo/read.ts';
 import type { Guess } from '../photo/scene.ts';
-import { defaultModel as model } from '../sources/numbers.ts';
+import { defaultModel as model } from '../numbers/numbers.ts';
 import { decimals } from '../units/print.ts';
 import { referenceOf, type Photo } from './block.ts';
 import type { Doubt, Told } from './doubt.ts';

@@ -1,6 +1,6 @@
 /** Is it better for a sore horse than the cinch that is ridden in now? */
-import { isGalled } from '../facts/sore.ts';
-import type { Candidate } from '../fit/candidate.ts';
+import { isGalled } from '../horse/sore.ts';
+import type { Candidate } from '../cinch/candidate.ts';
 import type { Order } from '../order/types.ts';
 import { say } from '../units/phrase.ts';
 import { rule, type CaseFacts, type Current } from './rule.ts';

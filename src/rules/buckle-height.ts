@@ -1,6 +1,6 @@
 /** Does the buckle sit well above the elbow, and not over the widest part of the barrel? */
-import { defaultModel } from '../sources/numbers.ts';
-import type { Candidate } from '../fit/candidate.ts';
+import { defaultModel } from '../numbers/numbers.ts';
+import type { Candidate } from '../cinch/candidate.ts';
 import { dist, gap, overlap, say, type Phrase } from '../units/phrase.ts';
 import { rule, type CaseFacts } from './rule.ts';
 

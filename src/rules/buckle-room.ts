@@ -1,6 +1,6 @@
 /** Does the buckle's own frame stay clear of the elbow? */
-import { defaultModel } from '../sources/numbers.ts';
-import type { Candidate, Clearance } from '../fit/candidate.ts';
+import { defaultModel } from '../numbers/numbers.ts';
+import type { Candidate, Clearance } from '../cinch/candidate.ts';
 import { gap, say, type Phrase } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 

@@ -1,8 +1,8 @@
 /** Does the buckle take that many strands? */
-import { defaultModel } from '../sources/numbers.ts';
-import type { Candidate } from '../fit/candidate.ts';
+import { defaultModel } from '../numbers/numbers.ts';
+import type { Candidate } from '../cinch/candidate.ts';
 import type { Shop } from '../order/types.ts';
-import { layersOn } from '../stock/buckles.ts';
+import { layersOn } from '../cinch/buckles.ts';
 import { count, len, say, type Phrase } from '../units/phrase.ts';
 import { rule, type CaseFacts } from './rule.ts';
 

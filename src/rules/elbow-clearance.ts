@@ -1,6 +1,6 @@
 /** Does the leading edge stay clear of the elbow, and how sure is that? */
-import { defaultModel } from '../sources/numbers.ts';
-import type { Candidate, Clearance } from '../fit/candidate.ts';
+import { defaultModel } from '../numbers/numbers.ts';
+import type { Candidate, Clearance } from '../cinch/candidate.ts';
 import { chance, dist, gap, overlap, say, type Phrase } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 

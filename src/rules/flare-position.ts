@@ -1,6 +1,6 @@
 /** Does a flare high on the side crowd the armpit where the ring hangs well forward? */
-import type { Ring } from '../facts/ring.ts';
-import { defaultModel } from '../sources/numbers.ts';
+import type { Ring } from '../horse/ring.ts';
+import { defaultModel } from '../numbers/numbers.ts';
 import { say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 

@@ -1,5 +1,5 @@
 /** Does this length leave enough latigo, and not too much, between ring and buckle? */
-import { defaultModel } from '../sources/numbers.ts';
+import { defaultModel } from '../numbers/numbers.ts';
 import { dist, overlap, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 

@@ -1,5 +1,5 @@
 /** Do the cords lie in the layers that this many strands want? */
-import { isUsualLayer } from '../stock/buckles.ts';
+import { isUsualLayer } from '../cinch/buckles.ts';
 import { count, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 

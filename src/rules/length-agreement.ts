@@ -1,6 +1,6 @@
 /** Does the length agree with the rule of thumb from the girth? */
-import type { LengthNeed } from '../facts/length.ts';
-import { defaultModel } from '../sources/numbers.ts';
+import type { LengthNeed } from '../horse/length.ts';
+import { defaultModel } from '../numbers/numbers.ts';
 import { len, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 

@@ -1,5 +1,5 @@
 /** How hard would this width press behind the elbow, compared with the others? */
-import type { Candidate } from '../fit/candidate.ts';
+import type { Candidate } from '../cinch/candidate.ts';
 import { psi, say, type Phrase } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 

@@ -1,6 +1,6 @@
 /** Does the latigo hang near plumb, or does the ring pull the cinch forward or back? */
-import type { Ring } from '../facts/ring.ts';
-import { defaultModel } from '../sources/numbers.ts';
+import type { Ring } from '../horse/ring.ts';
+import { defaultModel } from '../numbers/numbers.ts';
 import { dist, say } from '../units/phrase.ts';
 import { rule, type Verdict } from './rule.ts';
 

@@ -1,5 +1,5 @@
 /** Are there enough cords for the work? */
-import type { Practice } from '../facts/practice.ts';
+import type { Practice } from '../horse/practice.ts';
 import type { Order, Use } from '../order/types.ts';
 import { count, say } from '../units/phrase.ts';
 import { rule, type CaseFacts } from './rule.ts';

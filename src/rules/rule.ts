@@ -1,8 +1,8 @@
 /** The shape of a rule: one question the bench would ask aloud, and a pure judgement of one candidate. */
-import type { Facts } from '../facts/facts.ts';
-import type { Candidate } from '../fit/candidate.ts';
+import type { Facts } from '../horse/facts.ts';
+import type { Candidate } from '../cinch/candidate.ts';
 import type { Shop } from '../order/types.ts';
-import type { Shelf } from '../stock/shelf.ts';
+import type { Shelf } from '../cinch/shelf.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 
 export type Judgement = 'good' | 'acceptable' | 'poor' | 'refuse' | 'not-applicable' | 'cannot-tell';

@@ -1,8 +1,8 @@
 /** Can the shop put its hands on the buckles and the cord? */
-import type { Candidate } from '../fit/candidate.ts';
+import type { Candidate } from '../cinch/candidate.ts';
 import type { Buckle, Order, Shop } from '../order/types.ts';
-import { ACCENT_PLY, BODY_PLY } from '../sources/plies.ts';
-import type { CordShelf, Shelf } from '../stock/shelf.ts';
+import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
+import type { CordShelf, Shelf } from '../cinch/shelf.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { count, say, type Phrase } from '../units/phrase.ts';
 import { rule, type CaseFacts, type Judgement, type Verdict } from './rule.ts';

@@ -1,6 +1,6 @@
 /** Does practice tie that many strands where the ring hangs, on a horse of this size? */
-import { isTied, isUsual, type Practice, type StrandBand } from '../facts/practice.ts';
-import type { Candidate } from '../fit/candidate.ts';
+import { isTied, isUsual, type Practice, type StrandBand } from '../horse/practice.ts';
+import type { Candidate } from '../cinch/candidate.ts';
 import { count, say, type Phrase } from '../units/phrase.ts';
 import { rule, type CaseFacts } from './rule.ts';
 

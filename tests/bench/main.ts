@@ -3,11 +3,11 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { performance } from 'node:perf_hooks';
 import { parse } from 'yaml';
-import { askAbout } from '../../src/ask/ask.ts';
+import { askAbout } from '../../src/advice/ask.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { sizeScreen } from '../support/screens.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { benchBacklogs } from './backlog.ts';
 import { benchPlans } from './plan.ts';
 

@@ -1,8 +1,8 @@
 /** How long cutting plans and schedules of a big shop take, and how far from the best they may be; none of it is a test. */
 import { performance } from 'node:perf_hooks';
-import { planCuts } from '../../src/cutting/plan.ts';
-import type { CuttingTask } from '../../src/cutting/types.ts';
-import { planJobs } from '../../src/schedule/plan.ts';
+import { planCuts } from '../../src/work/cutting/plan.ts';
+import type { CuttingTask } from '../../src/work/cutting/types.ts';
+import { planJobs } from '../../src/work/schedule/plan.ts';
 import { randomCuts, randomJobs, randomShelf } from '../support/random-shop-work.ts';
 
 const usable = 20 * 96; // 20 ft

@@ -1,5 +1,5 @@
 /** The figures of a run as a table. */
-import { table } from '../../src/report/markdown.ts';
+import { table } from '../../src/pages/markdown.ts';
 import type { Figures } from './fuzz.ts';
 
 /** One input's. */

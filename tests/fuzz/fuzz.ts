@@ -1,5 +1,5 @@
 /** Many tries of one target from a seed: parents are damaged, what comes of them is judged, and what went new ways becomes a parent. */
-import { seededRandom } from '../../src/geometry/random.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import type { Case, Failure } from './case.ts';
 import { Coverage } from './coverage.ts';
 import { Bench } from './judge.ts';

@@ -1,5 +1,5 @@
 /** What must hold of every fault: a place inside the file, words for what was expected, and what was found there. */
-import type { Problem } from '../../src/order/problem.ts';
+import type { Problem } from '../../src/yaml/problem.ts';
 import { hold } from './target.ts';
 
 /** Throws a Slip for the first fault that is not told as it must be. `text` is the file as it was read. */

@@ -1,5 +1,5 @@
 /** One try: the input through its door, the command lines that follow, and all that must hold. */
-import type { Random } from '../../src/geometry/random.ts';
+import type { Random } from '../../src/math/random.ts';
 import type { Case } from './case.ts';
 import { holdRun } from './hold-run.ts';
 import { Folder } from './machine.ts';

@@ -1,5 +1,5 @@
 /** Keys of each command's JSON that may be null: not told, not measured, or without meaning there. Whatever else is null was no number. */
-import { columnNames } from '../../src/backlog/columns.ts';
+import { columnNames } from '../../src/work/columns.ts';
 
 const spec = ['flareStart', 'margin', 'cannot'];
 /** Of a style of which nothing passes, or that cannot be tied at all. */

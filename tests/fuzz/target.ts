@@ -1,5 +1,5 @@
 /** What one kind of input is tried with: where it starts from, how it is damaged, what must hold, and which command lines follow. */
-import type { Random } from '../../src/geometry/random.ts';
+import type { Random } from '../../src/math/random.ts';
 
 /** A command line, and what it came to. */
 export interface RanLine {

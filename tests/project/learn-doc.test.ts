@@ -2,11 +2,11 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { usualDrawing } from '../../src/ask/ask.ts';
+import { usualDrawing } from '../../src/advice/ask.ts';
 import { outcomeColumns } from '../../src/order/csv-outcomes.ts';
-import { askingNumbers } from '../../src/sources/asking-numbers.ts';
-import { learningNumbers } from '../../src/sources/learning-numbers.ts';
-import { outcomeResults } from '../../src/sources/outcome-results.ts';
+import { askingNumbers } from '../../src/numbers/asking-numbers.ts';
+import { learningNumbers } from '../../src/numbers/learning-numbers.ts';
+import { outcomeResults } from '../../src/numbers/outcome-results.ts';
 import { repo } from '../support/run-cli.ts';
 
 const text = fs.readFileSync(path.join(repo, 'docs', 'learn.md'), 'utf8');

@@ -4,7 +4,7 @@ import { judgements, type AnyRule, type CaseFacts, type Evidence } from '../../s
 import { rules } from '../../src/rules/registry.ts';
 import { filesBelow } from '../support/source-tree.ts';
 import { casesFor } from '../support/random-cases.ts';
-import type { Candidate } from '../../src/fit/candidate.ts';
+import type { Candidate } from '../../src/cinch/candidate.ts';
 
 const notRules = ['rule', 'registry'];
 const files = filesBelow('src/rules')

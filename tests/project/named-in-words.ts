@@ -3,21 +3,21 @@
 /** A file, and a piece of its text that names the source or says its number. */
 export const namedInWords: Readonly<Record<string, readonly [file: string, words: string]>> = {
   hand: ['tests/truth/units.test.ts', 'hand is'],
-  'soviet-draft': ['src/sources/girth-fit.ts', 'one heavy draft breed: 210.9 cm'],
+  'soviet-draft': ['src/numbers/girth-fit.ts', 'one heavy draft breed: 210.9 cm'],
   'henneke-1983': ['src/order/types.ts', 'Henneke score'],
-  'human-bodies': ['src/sources/numbers.ts', 'open set of human bodies'],
-  'greve-dyson-2013': ['src/sources/cautions.ts', 'a saddle that keeps going to one side: ask a vet'],
-  'millares-ramirez-2019': ['src/sources/cautions.ts', 'New girthiness'],
+  'human-bodies': ['src/numbers/numbers.ts', 'open set of human bodies'],
+  'greve-dyson-2013': ['src/numbers/cautions.ts', 'a saddle that keeps going to one side: ask a vet'],
+  'millares-ramirez-2019': ['src/numbers/cautions.ts', 'New girthiness'],
   gsl: ['tests/truth/geometry-elliptic.test.ts', 'GNU Scientific Library'],
   cephes: ['tests/support/cephes.d.ts', 'Cephes'],
-  'oneill-2014': ['src/geometry/random.ts', "O'Neill"],
+  'oneill-2014': ['src/math/random.ts', "O'Neill"],
   wgs84: ['tests/truth/geometry-ellipse.test.ts', 'WGS'],
   'nist-sp811': ['tests/truth/units.test.ts', 'SP 811'],
-  'rfc-4180': ['src/report/csv.ts', 'RFC 4180'],
+  'rfc-4180': ['src/pages/csv.ts', 'RFC 4180'],
   'bench-price': ['tests/truth/money.test.ts', 'bench price of a trade association'],
   'iso-4217': ['src/units/currency.ts', 'ISO 4217'],
-  'owasp-html': ['src/report/html.ts', 'OWASP'],
-  'owasp-csv': ['src/report/csv.ts', 'OWASP'],
+  'owasp-html': ['src/pages/html.ts', 'OWASP'],
+  'owasp-csv': ['src/pages/csv.ts', 'OWASP'],
 };
 
 /** What nothing rests on yet. */

@@ -13,99 +13,82 @@ export interface Room {
 
 export const rooms: Readonly<Record<string, Room>> = {
   units: {
-    why: 'Units parse and print: they know no horse, no shop and no machine.',
+    why: 'Units parse and print lengths, money, days and words: they know no horse, no shop and no machine.',
     uses: [],
     packages: ['fastest-levenshtein'],
   },
-  sources: { why: 'A citation drags no code along.', uses: [] },
-  geometry: { why: 'Geometry is pure mathematics: it knows no horse and no shop.', uses: ['units'] },
-  cutting: {
-    why: 'Which cord is cut from which put-up is arithmetic on lengths: it knows no order file and no shop.',
+  numbers: { why: 'A number with its basis and its source drags no code along.', uses: ['units'] },
+  math: { why: 'Math knows no horse and no shop.', uses: ['units'] },
+  pages: {
+    why: 'Pages print any sheet, on a screen, as Markdown, HTML or PDF, and rows and JSON: they know no order, shop or file.',
     uses: ['units'],
+    packages: ['chalk', 'cli-table3', 'pdfkit', 'fontkit'],
   },
-  schedule: {
-    why: 'Benches, jobs and days are plain data: it knows no order file, no shop and no clock.',
+  yaml: {
+    why: 'Text becomes a located tree here, which knows no order.',
     uses: ['units'],
+    packages: ['yaml'],
   },
   order: {
-    why: 'Order is the one door: text becomes checked values here and nowhere else, so only it may parse YAML.',
-    uses: ['units', 'sources', 'geometry'],
+    why: 'Order is the one door: a tree becomes checked values here and nowhere else.',
+    uses: ['units', 'numbers', 'math', 'yaml'],
     packages: ['zod', 'yaml'],
   },
   photo: {
     why: 'Photo turns clicks on a picture into lengths: it is handed what is known of the barrel and opens no picture.',
-    uses: ['units', 'sources', 'geometry'],
+    uses: ['units', 'numbers', 'math'],
     types: ['order'],
   },
-  facts: {
-    why: 'Facts are derived before anyone judges: they know no rule and no stock.',
-    uses: ['units', 'sources', 'geometry', 'photo'],
+  horse: {
+    why: 'What is derived of horse and saddle comes before anyone judges: it knows no rule and no stock.',
+    uses: ['units', 'numbers', 'math', 'photo'],
     types: ['order'],
   },
-  stock: {
-    why: 'Stock is what the shop can make, whatever the horse.',
-    uses: ['units', 'sources'],
-    types: ['order'],
-  },
-  fit: {
-    why: 'Fit lays one candidate on one horse: it measures and does not judge.',
-    uses: ['units', 'sources', 'geometry', 'facts', 'stock'],
+  cinch: {
+    why: 'What the shop can tie, laid on one horse: it measures and does not judge.',
+    uses: ['units', 'numbers', 'math', 'horse'],
     types: ['order'],
   },
   rules: {
-    why: 'A rule judges what it is handed and never fetches, so it may know only the types of facts, fit and stock; what a buckle takes is reckoned in one place.',
-    uses: ['units', 'sources'],
-    types: ['order', 'facts', 'stock', 'fit'],
+    why: 'A rule judges what it is handed and never fetches, so it may know only the types of horse and cinch; what a buckle takes is worked out in one place.',
+    uses: ['units', 'numbers'],
+    types: ['order', 'horse', 'cinch'],
     calls: {
-      'stock/buckles.ts': ['layersOn', 'isUsualLayer'],
-      'facts/practice.ts': ['isTied', 'isUsual'],
-      'facts/sore.ts': ['isGalled'],
+      'cinch/buckles.ts': ['layersOn', 'isUsualLayer'],
+      'horse/practice.ts': ['isTied', 'isUsual'],
+      'horse/sore.ts': ['isGalled'],
     },
   },
   advice: {
-    why: 'Advice lets candidates meet rules and ranks them; it reads no text and prints none.',
-    uses: ['units', 'sources', 'geometry', 'facts', 'stock', 'fit', 'rules'],
-    types: ['order'],
-  },
-  ask: {
-    why: 'Asking sizes an order anew for what a tape may read; it knows no customer, prints nothing, and sizing does not wait for it.',
-    uses: ['units', 'sources', 'geometry', 'facts', 'fit', 'advice'],
+    why: 'Advice lets candidates meet rules, ranks them and says what to ask; it reads no text and prints none.',
+    uses: ['units', 'numbers', 'math', 'horse', 'cinch', 'rules'],
     types: ['order'],
   },
   learn: {
     why: 'Learning turns outcomes into numbers of the model: it lays the cinches that were tied, and judges none.',
-    uses: ['units', 'sources', 'geometry', 'facts', 'stock', 'fit'],
-    types: ['order'],
+    uses: ['units', 'numbers', 'math', 'horse', 'cinch'],
+    types: ['order', 'yaml'],
   },
-  paper: {
-    why: 'Papers are made of finished advice: a quote, a ticket, the materials and the days of a backlog. They read no clock and print nothing.',
-    uses: ['units', 'sources', 'cutting', 'schedule', 'stock'],
-    types: ['order', 'facts', 'fit', 'rules', 'advice'],
-    // What the customer asked for is judged when a paper tells it.
-    calls: { 'advice/check.ts': ['checkCinch'] },
+  work: {
+    why: "Work is the bench's arithmetic: quotes, tickets, cutting, days and rows of a backlog, made of finished advice. It reads no clock and prints nothing.",
+    uses: ['units', 'numbers', 'cinch', 'advice'],
+    types: ['order', 'horse', 'rules', 'yaml'],
   },
-  backlog: {
-    why: 'Backlog makes rows of advice and keeps count of them; it opens no file and prints nothing.',
-    uses: ['units', 'sources', 'stock'],
-    types: ['order', 'advice'],
+  words: {
+    why: 'Every phrase people read, by screen.',
+    uses: ['units', 'numbers', 'pages', 'cinch', 'horse', 'advice', 'learn', 'work'],
+    types: ['order', 'yaml', 'photo', 'rules', 'math'],
   },
-  report: {
-    why: 'Printers read a finished result and compute nothing.',
-    uses: ['units', 'sources', 'stock', 'ask', 'learn', 'backlog'],
-    types: ['geometry', 'cutting', 'schedule', 'order', 'photo', 'facts', 'fit', 'rules', 'advice', 'paper'],
-    packages: ['chalk', 'cli-table3'],
-    // What few readers want is put together when a printer asks for it.
-    calls: { 'facts/facts.ts': ['workingOf'], 'advice/check.ts': ['checkCinch'] },
+  views: {
+    why: 'A finished result becomes a sheet, rows and JSON: views compute nothing.',
+    uses: ['units', 'numbers', 'pages', 'words', 'cinch', 'horse', 'advice', 'learn', 'work'],
+    types: ['order', 'yaml', 'photo', 'rules', 'math'],
   },
-  picture: {
-    why: 'Pictures are drawn from finished advice by what fit measured: plain shapes, then text. They open no file and draw no pixel.',
-    uses: ['units', 'sources', 'geometry', 'photo', 'stock', 'fit', 'report'],
-    types: ['order', 'facts', 'advice'],
-  },
-  print: {
-    why: 'Print lays finished papers and pictures out on pages: it knows the page model and the widths of letters, and no order, shop or file.',
-    uses: ['units', 'report', 'picture'],
-    packages: ['pdfkit', 'fontkit', '@resvg/resvg-js'],
+  draw: {
+    why: 'Pictures are drawn from finished advice by what cinch measured. They open no file and draw no pixel.',
+    uses: ['units', 'numbers', 'math', 'pages', 'photo', 'cinch', 'horse', 'words'],
+    types: ['order', 'advice', 'views'],
+    packages: ['pdfkit', '@resvg/resvg-js'],
   },
   raster: {
     why: 'Raster turns files of pictures into pixels and back, in WebAssembly: it knows no order, and is handed every byte.',
@@ -113,8 +96,8 @@ export const rooms: Readonly<Record<string, Room>> = {
     packages: ['@jsquash/jpeg', '@jsquash/png'],
   },
   pick: {
-    why: 'Pick is the page on which landmarks are clicked, as far as it is words and arithmetic: it runs in a browser too, so it opens and keeps nothing.',
-    uses: ['units', 'sources', 'geometry', 'photo', 'report'],
+    why: 'Pick is the page on which landmarks are clicked, as words and arithmetic: it runs in a browser too, so it opens and keeps nothing.',
+    uses: ['units', 'numbers', 'math', 'photo', 'pages', 'words'],
     types: ['order'],
   },
   browser: {
@@ -123,31 +106,28 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   index: {
     why: 'The index is the whole idea on one screen.',
-    uses: ['facts', 'stock', 'rules', 'advice'],
+    uses: ['horse', 'cinch', 'rules', 'advice'],
     types: ['order'],
   },
   cli: {
     why: 'Cli alone touches the machine: files, clock, colors, exit codes.',
     uses: [
       'units',
-      'sources',
-      'geometry',
-      'cutting',
-      'schedule',
+      'numbers',
+      'math',
+      'pages',
+      'yaml',
       'order',
       'photo',
-      'facts',
-      'stock',
-      'fit',
+      'horse',
+      'cinch',
       'rules',
       'advice',
-      'ask',
       'learn',
-      'paper',
-      'backlog',
-      'report',
-      'picture',
-      'print',
+      'work',
+      'words',
+      'views',
+      'draw',
       'raster',
       'pick',
       'index',

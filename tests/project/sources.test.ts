@@ -2,8 +2,8 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { errata } from '../../src/sources/errata.ts';
-import { sources } from '../../src/sources/sources.ts';
+import { errata } from '../../src/numbers/errata.ts';
+import { sources } from '../../src/numbers/sources.ts';
 import { citations } from '../support/docs/citations.ts';
 import { repo } from '../support/run-cli.ts';
 import { keptFor, namedInWords } from './named-in-words.ts';

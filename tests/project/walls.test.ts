@@ -93,16 +93,16 @@ describe('the walls hold', () => {
   });
   test.each([
     ['a room it may not know', entry('cli/io.ts')],
-    ['code where only types may go', entry('facts/facts.ts')],
+    ['code where only types may go', entry('horse/facts.ts')],
     ['a package', entry('zod/mini', { isPackage: true })],
     ['a module of Node', entry('node:fs', { isPackage: true })],
     ['something outside src/', entry('../tests/support/within.ts')],
-    ['types without "import type"', entry('facts/facts.ts', { names: [] })],
+    ['types without "import type"', entry('horse/facts.ts', { names: [] })],
   ])('%s is found, and the message says why', (_, wrong) => {
     expect(fault(wrong, rooms['rules']!)).toMatch(/^src\/rules\/stock\.ts imports .+: .+/);
   });
   test('types may go where the table says so', () => {
-    expect(fault(entry('facts/facts.ts', { typeOnly: true, names: [] }), rooms['rules']!)).toBeUndefined();
+    expect(fault(entry('horse/facts.ts', { typeOnly: true, names: [] }), rooms['rules']!)).toBeUndefined();
   });
 });
 

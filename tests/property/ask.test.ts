@@ -1,13 +1,13 @@
 /** Laws of asking: never worth less than nothing, never asks what is known, the same for the same seed, whatever the order of lists. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { askAbout, toAsk, type AskResult } from '../../src/ask/ask.ts';
-import { oddsOf } from '../../src/ask/odds.ts';
+import { askAbout, toAsk, type AskResult } from '../../src/advice/ask.ts';
+import { oddsOf } from '../../src/advice/odds.ts';
 import { simulateClearance } from '../../src/advice/simulate.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import type { Order } from '../../src/order/types.ts';
-import { askingNumbers } from '../../src/sources/asking-numbers.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { askingNumbers } from '../../src/numbers/asking-numbers.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { askFigure } from '../support/ask-figure.ts';
 import { roomWorthByGrid } from '../support/ask-oracle.ts';
 import { orderText } from '../support/backlog/order.ts';

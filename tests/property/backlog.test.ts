@@ -6,7 +6,7 @@ import { orderSchema } from '../../src/order/order-schema.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { keyPlaces } from '../../src/order/schema-keys.ts';
 import type { Order } from '../../src/order/types.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { backlogFiles } from '../support/backlog/backlog.ts';
 import { faults } from '../support/backlog/faults.ts';
 

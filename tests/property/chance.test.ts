@@ -1,16 +1,16 @@
 /** How often what is called likely happens, on horses drawn by the second geometry; and that more measured room never makes it less. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { factsOf } from '../../src/facts/facts.ts';
-import { clearanceOf } from '../../src/fit/clearance.ts';
-import type { Candidate } from '../../src/fit/candidate.ts';
-import { lay } from '../../src/fit/lay.ts';
-import { sideOf, type Side } from '../../src/fit/side.ts';
-import { cordSpots, frameSpots } from '../../src/fit/spots.ts';
+import { factsOf } from '../../src/horse/facts.ts';
+import { clearanceOf } from '../../src/cinch/clearance.ts';
+import type { Candidate } from '../../src/cinch/candidate.ts';
+import { lay } from '../../src/cinch/lay.ts';
+import { sideOf, type Side } from '../../src/cinch/side.ts';
+import { cordSpots, frameSpots } from '../../src/cinch/spots.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order } from '../../src/order/types.ts';
-import { layersOf } from '../../src/stock/buckles.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
-import { styleIds } from '../../src/stock/styles.ts';
+import { layersOf } from '../../src/cinch/buckles.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { styleIds } from '../../src/cinch/styles.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { plainCinch, plainHorse } from '../support/plain-case.ts';
 import { likelyOrders } from '../support/random-cases.ts';

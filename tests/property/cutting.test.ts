@@ -1,8 +1,8 @@
 /** Laws of every cutting plan, on random tasks: nothing lost, nothing cut twice, one dye lot an order, no matter the order of input. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { planCuts } from '../../src/cutting/plan.ts';
-import type { CuttingPlan, CuttingTask } from '../../src/cutting/types.ts';
+import { planCuts } from '../../src/work/cutting/plan.ts';
+import type { CuttingPlan, CuttingTask } from '../../src/work/cutting/types.ts';
 import { cases } from '../support/cases.ts';
 import { smallTask } from '../support/cutting-cases.ts';
 import { randomCuts, randomShelf } from '../support/random-shop-work.ts';

@@ -1,12 +1,12 @@
 /** The few spots of a cinch that are measured are enough: for every kind of edge on every elbow line that the numbers allow. */
 import { Point } from '@flatten-js/core';
 import { expect, test } from 'vitest';
-import { elbowLineOf } from '../../src/facts/elbow-line.ts';
-import { elbowGap } from '../../src/fit/elbow-gap.ts';
-import { cordSpots, frameSpots, type Spot, type Unrolled } from '../../src/fit/spots.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
-import { defaultModel, modelNumbers, type Model, type ModelKey } from '../../src/sources/numbers.ts';
-import { roperShape, straightShape, type Shape } from '../../src/stock/outline.ts';
+import { elbowLineOf } from '../../src/horse/elbow-line.ts';
+import { elbowGap } from '../../src/cinch/elbow-gap.ts';
+import { cordSpots, frameSpots, type Spot, type Unrolled } from '../../src/cinch/spots.ts';
+import { seededRandom } from '../../src/math/random.ts';
+import { defaultModel, modelNumbers, type Model, type ModelKey } from '../../src/numbers/numbers.ts';
+import { roperShape, straightShape, type Shape } from '../../src/cinch/outline.ts';
 import { cordsOf, forwardAt, frameOf, gapOf, pairs, segments } from '../support/laid.ts';
 import { within } from '../support/within.ts';
 

@@ -1,13 +1,13 @@
 /** Laws of learning: intervals hold the truth as often as they say, little evidence moves little, contradiction widens, days count. */
 import { describe, expect, test } from 'vitest';
-import { fitLogistic } from '../../src/geometry/logistic.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import { fitLogistic } from '../../src/math/logistic.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import { contraries } from '../../src/learn/alike.ts';
 import type { Evidence } from '../../src/learn/evidence.ts';
 import { clearanceLearning, giveLearning, rubOdds, seenAfter } from '../../src/learn/models.ts';
 import { binsOf, isMisfit, tailOf, wholeDays, wilson } from '../../src/learn/calibration.ts';
 import { refit } from '../../src/learn/refit.ts';
-import { defaultModel } from '../../src/sources/numbers.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
 import { cases } from '../support/cases.ts';
 import { outcomesOf, type Truth } from '../support/outcome-cases.ts';
 import { within } from '../support/within.ts';

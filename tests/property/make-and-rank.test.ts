@@ -8,7 +8,7 @@ import { make } from '../../src/advice/make.ts';
 import { rank, whyBefore } from '../../src/advice/rank.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import type { CaseFacts } from '../../src/rules/rule.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { caseFactsOf, likelyOrders, randomOrders } from '../support/random-cases.ts';
 
 const { model, buckles, cords } = defaultShop;

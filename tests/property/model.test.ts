@@ -1,14 +1,14 @@
 /** Laws that must hold for any horse and saddle, whatever the numbers. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { factsOf, type Facts } from '../../src/facts/facts.ts';
-import type { Clearance } from '../../src/fit/candidate.ts';
-import { lay } from '../../src/fit/lay.ts';
-import { sideOf } from '../../src/fit/side.ts';
-import { cordSpots, frameSpots, type Spot } from '../../src/fit/spots.ts';
+import { factsOf, type Facts } from '../../src/horse/facts.ts';
+import type { Clearance } from '../../src/cinch/candidate.ts';
+import { lay } from '../../src/cinch/lay.ts';
+import { sideOf } from '../../src/cinch/side.ts';
+import { cordSpots, frameSpots, type Spot } from '../../src/cinch/spots.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Buckle, Order, Shop, Style } from '../../src/order/types.ts';
-import { defaultModel, modelNumbers, type Model, type ModelKey } from '../../src/sources/numbers.ts';
+import { defaultModel, modelNumbers, type Model, type ModelKey } from '../../src/numbers/numbers.ts';
 import { orderOf, plainBuckle as buckle, shopWith } from '../support/orders.ts';
 import { withinRelative } from '../support/within.ts';
 

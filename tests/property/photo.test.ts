@@ -1,16 +1,16 @@
 /** A side photo of a known horse by a known camera: what is read of it is as wrong as it says, not more and not much less. */
 import { describe, expect, test } from 'vitest';
-import { factsOf } from '../../src/facts/facts.ts';
-import { photoRemarks } from '../../src/facts/photo-remarks.ts';
-import { gapSd } from '../../src/fit/clearance.ts';
-import { lay } from '../../src/fit/lay.ts';
-import { sideOf } from '../../src/fit/side.ts';
-import { cordSpots } from '../../src/fit/spots.ts';
-import { solveEllipse } from '../../src/geometry/ellipse.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import { factsOf } from '../../src/horse/facts.ts';
+import { photoRemarks } from '../../src/horse/photo-remarks.ts';
+import { gapSd } from '../../src/cinch/clearance.ts';
+import { lay } from '../../src/cinch/lay.ts';
+import { sideOf } from '../../src/cinch/side.ts';
+import { cordSpots } from '../../src/cinch/spots.ts';
+import { solveEllipse } from '../../src/math/ellipse.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import { sideToPixel } from '../../src/photo/onto-picture.ts';
 import { readLandmarks, type SeenName } from '../../src/photo/read.ts';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { cameraAt, demo, landmarks, outline, project, skin, type Subject } from '../support/camera.ts';
 import { orderOf, plainBuckle } from '../support/orders.ts';
 import { drawScene, type Drawn, type How } from '../support/photo-scenes.ts';

@@ -1,8 +1,8 @@
 /** What the page for landmarks lets pass, the order's door takes: the two know the same bounds. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { factsOf } from '../../src/facts/facts.ts';
-import { photoRemarks } from '../../src/facts/photo-remarks.ts';
+import { factsOf } from '../../src/horse/facts.ts';
+import { photoRemarks } from '../../src/horse/photo-remarks.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { blockOf } from '../../src/pick/block.ts';
 import { badFields } from '../../src/pick/fields.ts';
@@ -10,7 +10,7 @@ import { isPoint, stepsFor } from '../../src/pick/landmarks.ts';
 import { readingsOf } from '../../src/pick/readings.ts';
 import { verdictOf } from '../../src/pick/verdict.ts';
 import { act, begin, missing, type Picked, type Pixel } from '../../src/pick/state.ts';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { cases } from '../support/cases.ts';
 import { demo } from '../support/camera.ts';
 

@@ -5,10 +5,10 @@ import { describe, expect, test } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import type { Shop } from '../../src/order/types.ts';
 import type { Taxed } from '../../src/order/trade-types.ts';
-import { flatOf } from '../../src/stock/flat.ts';
-import { billOf } from '../../src/paper/bill.ts';
-import { priceOf } from '../../src/paper/price.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { flatOf } from '../../src/cinch/flat.ts';
+import { billOf } from '../../src/work/bill.ts';
+import { priceOf } from '../../src/work/price.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 /** Enough digits that a division by 60 does not decide a rounding. */

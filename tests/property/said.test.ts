@@ -2,11 +2,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { filledOrder } from '../../src/order/filled.ts';
-import { load } from '../../src/order/load.ts';
+import { load } from '../../src/yaml/load.ts';
 import { readLoaded, readOrders, type OrderRead } from '../../src/order/read-orders.ts';
 import { loadSaid, readChanged } from '../../src/order/said/order.ts';
 import type { Order } from '../../src/order/types.ts';
-import type { Block } from '../../src/order/tree.ts';
+import type { Block } from '../../src/yaml/tree.ts';
 import { cases } from '../support/cases.ts';
 import { buckles, phrases, sayable } from '../support/said-phrases.ts';
 

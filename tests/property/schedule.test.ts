@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, it } from 'vitest';
-import { planJobs } from '../../src/schedule/plan.ts';
-import { promiseFor } from '../../src/schedule/promise.ts';
-import type { Job, Schedule, ScheduledJob, ScheduleTask } from '../../src/schedule/types.ts';
+import { planJobs } from '../../src/work/schedule/plan.ts';
+import { promiseFor } from '../../src/work/schedule/promise.ts';
+import type { Job, Schedule, ScheduledJob, ScheduleTask } from '../../src/work/schedule/types.ts';
 
 const first = DateTime.fromISO('2027-12-20', { zone: 'utc' });
 const day = (min: number, max: number) =>

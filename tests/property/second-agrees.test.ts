@@ -1,12 +1,12 @@
 /** Two geometries written apart agree: what is nearest of thin skin, of muscle and of the frame, on any horse and for any cinch. */
 import { expect, test } from 'vitest';
-import { factsOf } from '../../src/facts/facts.ts';
-import { lay } from '../../src/fit/lay.ts';
-import { sideOf } from '../../src/fit/side.ts';
-import { cordSpots, frameSpots, type Spot } from '../../src/fit/spots.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
-import { styleIds } from '../../src/stock/styles.ts';
+import { factsOf } from '../../src/horse/facts.ts';
+import { lay } from '../../src/cinch/lay.ts';
+import { sideOf } from '../../src/cinch/side.ts';
+import { cordSpots, frameSpots, type Spot } from '../../src/cinch/spots.ts';
+import { seededRandom } from '../../src/math/random.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { styleIds } from '../../src/cinch/styles.ts';
 import { plainCinch, plainHorse } from '../support/plain-case.ts';
 import { randomOrders } from '../support/random-cases.ts';
 import { secondGeometry, type Gaps } from '../support/second-geometry.ts';

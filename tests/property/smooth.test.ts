@@ -1,10 +1,10 @@
 /** Small steps of a tape change the answer by little: strands by two at most, and a style once left is not come back to. */
 import { describe, expect, test } from 'vitest';
-import { seededRandom, type Random } from '../../src/geometry/random.ts';
+import { seededRandom, type Random } from '../../src/math/random.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order } from '../../src/order/types.ts';
 import { barrelWords, riggingStyles, troubles } from '../../src/order/words.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { cases, long } from '../support/cases.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 

@@ -1,11 +1,11 @@
 /** The first-order spread of clearance, and its chance, against the program's own draws through the whole geometry. */
 import { describe, expect, it } from 'vitest';
 import { simulateClearance } from '../../src/advice/simulate.ts';
-import { factsOf } from '../../src/facts/facts.ts';
-import { lay } from '../../src/fit/lay.ts';
-import { sideOf } from '../../src/fit/side.ts';
+import { factsOf } from '../../src/horse/facts.ts';
+import { lay } from '../../src/cinch/lay.ts';
+import { sideOf } from '../../src/cinch/side.ts';
 import type { Order, Style } from '../../src/order/types.ts';
-import { defaultModel } from '../../src/sources/numbers.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
 import { demoPhoto } from '../support/photo-scenes.ts';
 import { orderOf, plainBuckle as buckle, rigging } from '../support/orders.ts';
 import { within, withinRelative } from '../support/within.ts';

@@ -3,8 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
-import { sizeJson } from '../../src/report/size-json.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { sizeJson } from '../../src/views/size-json.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 
 const CM = 2.54;
 type Write = (inches: number) => string;

@@ -1,5 +1,5 @@
 /** The worth of taping the elbow room the slow way: a fine grid of readings and of rooms, distances by the second geometry. */
-import type { Candidate } from '../../src/fit/candidate.ts';
+import type { Candidate } from '../../src/cinch/candidate.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { plainCinch, plainHorse } from './plain-case.ts';

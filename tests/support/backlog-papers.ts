@@ -1,11 +1,11 @@
 /** Backlogs for tests: orders as the door hands them over become what the printers of materials and schedule are handed. */
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
-import { agendaOf, promiseOn, type Agenda, type Asked } from '../../src/paper/agenda.ts';
-import { materialsOf, type Materials } from '../../src/paper/materials.ts';
-import { inOrder, keysOf, plannedOf, type Keyed } from '../../src/paper/planned.ts';
-import type { BacklogResult } from '../../src/report/about-backlog.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { agendaOf, promiseOn, type Agenda, type Asked } from '../../src/work/agenda.ts';
+import { materialsOf, type Materials } from '../../src/work/materials.ts';
+import { inOrder, keysOf, plannedOf, type Keyed } from '../../src/work/planned.ts';
+import type { BacklogResult } from '../../src/words/about-backlog.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 
 export interface BacklogPapers {
   readonly results: readonly BacklogResult[];

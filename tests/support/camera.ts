@@ -1,8 +1,8 @@
 /** A camera and a horse that are known exactly: places on the horse become pixels, so that what is read from a photo can be held against the truth. */
-import { heightAt, solveEllipse, stationToAngle, type Ellipse } from '../../src/geometry/ellipse.ts';
+import { heightAt, solveEllipse, stationToAngle, type Ellipse } from '../../src/math/ellipse.ts';
 
 /*
- * Written apart from src/geometry/pinhole.ts, by another way: a camera at a point that looks at a point. Inches: x forward along the horse
+ * Written apart from src/math/pinhole.ts, by another way: a camera at a point that looks at a point. Inches: x forward along the horse
  * from the girth groove, y up from the chest midline, z from the middle of the horse toward the camera.
  */
 

@@ -1,6 +1,6 @@
 /** Small cutting tasks for tests: plain instances from files, random ones from fast-check. */
 import fc from 'fast-check';
-import type { CuttingTask } from '../../src/cutting/types.ts';
+import type { CuttingTask } from '../../src/work/cutting/types.ts';
 
 /** One color, one lot, as many put-ups of one length as could be needed: the plain cutting stock problem. */
 export function plainTask(

@@ -1,6 +1,6 @@
 /** The cutting problem as an integer programme for HiGHS, one objective after the other: an answer that owes nothing to our methods. */
 import loadHighs from 'highs';
-import type { CuttingTask } from '../../src/cutting/types.ts';
+import type { CuttingTask } from '../../src/work/cutting/types.ts';
 
 interface Spool {
   readonly lot: string;

@@ -1,5 +1,5 @@
 /** The invented scene of the demo photo, in pixels: every place on the horse where its camera sees it. */
-import { stationToAngle } from '../../src/geometry/ellipse.ts';
+import { stationToAngle } from '../../src/math/ellipse.ts';
 import { demo, outline, project, skin, type Pixel, type Vector } from './camera.ts';
 
 const { subject, camera, stick, string } = demo;

@@ -1,4 +1,4 @@
-/** Writes src/stock/default-shop.ts from examples/shop.yaml, so that starting up reads no YAML. */
+/** Writes src/cinch/default-shop.ts from examples/shop.yaml, so that starting up reads no YAML. */
 import { format } from 'prettier';
 import { readShop } from '../../src/order/read-shop.ts';
 

@@ -1,7 +1,7 @@
 /** Orders, shops and problems with one text in every place that takes a text, to see what printers make of it. */
-import type { Problem } from '../../src/order/problem.ts';
+import type { Problem } from '../../src/yaml/problem.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { demoPhoto } from './photo-scenes.ts';
 
 /** The same text in every place that takes one. */

@@ -1,5 +1,5 @@
 /** Asks one rule, with facts and a candidate that hold only what is said. */
-import type { Candidate } from '../../src/fit/candidate.ts';
+import type { Candidate } from '../../src/cinch/candidate.ts';
 import { rules } from '../../src/rules/registry.ts';
 import type { CaseFacts, Judgement } from '../../src/rules/rule.ts';
 

@@ -1,12 +1,12 @@
 /** Cinches of many kinds laid on many horses, and the slow way to measure what is between two lines. */
 import { Point, Segment } from '@flatten-js/core';
 import { expect } from 'vitest';
-import { factsOf } from '../../src/facts/facts.ts';
-import { lay } from '../../src/fit/lay.ts';
-import { sideOf } from '../../src/fit/side.ts';
+import { factsOf } from '../../src/horse/facts.ts';
+import { lay } from '../../src/cinch/lay.ts';
+import { sideOf } from '../../src/cinch/side.ts';
 import type { Buckle, Order, Style } from '../../src/order/types.ts';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
-import { widthAt, type Shape } from '../../src/stock/outline.ts';
+import { defaultModel as model } from '../../src/numbers/numbers.ts';
+import { widthAt, type Shape } from '../../src/cinch/outline.ts';
 import { orderOf, plainBuckle, rigging } from './orders.ts';
 
 export type Line = readonly (readonly [number, number])[];

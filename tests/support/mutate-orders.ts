@@ -1,5 +1,5 @@
 /** Damages the text of an order file the way hands, editors, mail programs and hostile senders do, always the same way for a seed. */
-import type { Random } from '../../src/geometry/random.ts';
+import type { Random } from '../../src/math/random.ts';
 
 /** One kind of damage; `other` is another file to borrow from. */
 type Damage = (text: string, chance: Random, other: string) => string;

@@ -1,6 +1,6 @@
 /** The map of four points onto four others by OpenCV. */
 import { createRequire } from 'node:module';
-import type { Point } from '../../src/geometry/homography.ts';
+import type { Point } from '../../src/math/homography.ts';
 
 interface Matrix {
   readonly data64F: Float64Array;

@@ -1,7 +1,7 @@
 /** Orders and shops for tests of the model, as the door would hand them over. */
 import type { Buckle, Order } from '../../src/order/types.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
-import { defaultModel, type Model } from '../../src/sources/numbers.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { defaultModel, type Model } from '../../src/numbers/numbers.ts';
 
 type Change = Partial<Omit<Order, 'horse' | 'saddle'>> & {
   horse?: Partial<Order['horse']>;

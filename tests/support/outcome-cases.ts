@@ -1,5 +1,5 @@
 /** Invented outcomes of a shop whose cinches rub below a known clearance: drawn from the story itself, not from the program's formulas. */
-import { seededRandom } from '../../src/geometry/random.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import type { Evidence } from '../../src/learn/evidence.ts';
 
 export interface Truth {

@@ -1,10 +1,10 @@
 /** Quotes and tickets for tests, of orders that tests make up. */
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
-import { quoteOf, type Quote } from '../../src/paper/quote.ts';
-import { takenSpec } from '../../src/paper/taken.ts';
-import { ticketOf, type Ticket } from '../../src/paper/ticket.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { quoteOf, type Quote } from '../../src/work/quote.ts';
+import { takenSpec } from '../../src/work/taken.ts';
+import { ticketOf, type Ticket } from '../../src/work/ticket.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 
 const day = '2026-11-20';
 

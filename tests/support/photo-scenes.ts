@@ -1,12 +1,12 @@
 /** Invented horses before a camera that stands somewhat wrong, with the truth beside what was clicked. */
 import type { Advice } from '../../src/advice/advice.ts';
 import { photoWorth } from '../../src/advice/photo-worth.ts';
-import { surerPhoto } from '../../src/facts/photo-surer.ts';
-import { heightAt, solveEllipse } from '../../src/geometry/ellipse.ts';
-import type { Random } from '../../src/geometry/random.ts';
+import { surerPhoto } from '../../src/horse/photo-surer.ts';
+import { heightAt, solveEllipse } from '../../src/math/ellipse.ts';
+import type { Random } from '../../src/math/random.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Photo, Reference } from '../../src/order/photo-types.ts';
-import type { PhotoResult } from '../../src/report/types.ts';
+import type { PhotoResult } from '../../src/words/types.ts';
 import {
   cameraAt,
   demo,
@@ -66,7 +66,7 @@ const span = 13;
 const DEGREE = Math.PI / 180;
 
 /**
- * One scene: 10 to 20 ft away, roll to 3 degrees, everything else off by what src/sources/photo-numbers.ts says people are off by. The
+ * One scene: 10 to 20 ft away, roll to 3 degrees, everything else off by what src/numbers/photo-numbers.ts says people are off by. The
  * room is that of the model's average horse, give or take its spread.
  */
 export function drawScene(random: Random, how: How): Drawn {

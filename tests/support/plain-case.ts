@@ -1,5 +1,5 @@
 /** Orders and cinches in the words of the second geometry. */
-import type { Candidate } from '../../src/fit/candidate.ts';
+import type { Candidate } from '../../src/cinch/candidate.ts';
 import type { Order } from '../../src/order/types.ts';
 import type { PlainCinch, PlainHorse } from './second-geometry.ts';
 

@@ -1,9 +1,9 @@
 /** Papers printed to PDF for tests, with the fonts of the program, and read back. */
 import { paperFonts } from '../../src/cli/fonts.ts';
-import type { Paper } from '../../src/print/document.ts';
-import type { Pdf } from '../../src/print/document.ts';
-import { sheetsPdf } from '../../src/print/pdf.ts';
-import type { Block, Sheet } from '../../src/report/sheet.ts';
+import type { Paper } from '../../src/pages/pdf/document.ts';
+import type { Pdf } from '../../src/pages/pdf/document.ts';
+import { sheetsPdf } from '../../src/pages/pdf/pdf.ts';
+import type { Block, Sheet } from '../../src/pages/sheet.ts';
 import { readPdf, type ReadPdf } from './read-pdf.ts';
 
 const fonts = paperFonts();

@@ -1,15 +1,15 @@
 /** Horses, saddles and cinches drawn from a seed: the same on every machine. */
 import { caseFactsOf as seenBy } from '../../src/advice/current.ts';
-import { factsOf } from '../../src/facts/facts.ts';
-import type { Candidate } from '../../src/fit/candidate.ts';
-import { lay } from '../../src/fit/lay.ts';
-import { sideOf } from '../../src/fit/side.ts';
-import { seededRandom, type Random } from '../../src/geometry/random.ts';
+import { factsOf } from '../../src/horse/facts.ts';
+import type { Candidate } from '../../src/cinch/candidate.ts';
+import { lay } from '../../src/cinch/lay.ts';
+import { sideOf } from '../../src/cinch/side.ts';
+import { seededRandom, type Random } from '../../src/math/random.ts';
 import type { Buckle, Order, Shop } from '../../src/order/types.ts';
 import type { CaseFacts } from '../../src/rules/rule.ts';
-import { layersOn } from '../../src/stock/buckles.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
-import { styleIds } from '../../src/stock/styles.ts';
+import { layersOn } from '../../src/cinch/buckles.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { styleIds } from '../../src/cinch/styles.ts';
 
 export interface Case {
   readonly facts: CaseFacts;

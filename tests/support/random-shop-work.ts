@@ -1,7 +1,7 @@
 /** Invented orders as cuts of cord and as jobs of the bench, from a seed: the lengths and hours of a small shop. */
-import type { Buyable, Cut, CuttingTask, PutUp } from '../../src/cutting/types.ts';
-import { seededRandom, type Random } from '../../src/geometry/random.ts';
-import type { Job, ScheduleTask } from '../../src/schedule/types.ts';
+import type { Buyable, Cut, CuttingTask, PutUp } from '../../src/work/cutting/types.ts';
+import { seededRandom, type Random } from '../../src/math/random.ts';
+import type { Job, ScheduleTask } from '../../src/work/schedule/types.ts';
 import { dayNumber, dayOf } from '../../src/units/days.ts';
 
 const foot = 96;

@@ -1,7 +1,7 @@
 /** Orders as they can be said, each beside what an order file would have instead. */
 import fc from 'fast-check';
-import type { Block } from '../../src/order/tree.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import type { Block } from '../../src/yaml/tree.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 
 export const buckles = defaultShop.buckles.map(({ id }) => id);
 

@@ -1,7 +1,7 @@
 /** Small schedules for tests, and the fewest late jobs: found by trying every order on every bench, and by HiGHS. */
 import fc from 'fast-check';
 import loadHighs from 'highs';
-import type { Job, ScheduleTask } from '../../src/schedule/types.ts';
+import type { Job, ScheduleTask } from '../../src/work/schedule/types.ts';
 import { dayNumber, dayOf } from '../../src/units/days.ts';
 
 export const start = '2026-11-30';

@@ -1,14 +1,14 @@
 /** What a command prints, for tests that look at text: a result becomes its sheet, a sheet becomes text. */
-import { askSheets } from '../../src/report/ask-sheet.ts';
-import type { AskedOrder } from '../../src/report/about-ask.ts';
-import { checkSheet } from '../../src/report/check-sheet.ts';
-import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
-import { screenOf } from '../../src/report/sheet-screen.ts';
-import { tableLines } from '../../src/report/sheet-table.ts';
-import { unreadSheet, type Sheet } from '../../src/report/sheet.ts';
-import { sizeSheet } from '../../src/report/size-sheet.ts';
-import type { ReportOptions } from '../../src/report/page.ts';
-import type { CheckResult, SizeResult } from '../../src/report/types.ts';
+import { askSheets } from '../../src/views/ask-sheet.ts';
+import type { AskedOrder } from '../../src/words/about-ask.ts';
+import { checkSheet } from '../../src/views/check-sheet.ts';
+import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
+import { screenOf } from '../../src/pages/sheet-screen.ts';
+import { tableLines } from '../../src/pages/sheet-table.ts';
+import { unreadSheet, type Sheet } from '../../src/pages/sheet.ts';
+import { sizeSheet } from '../../src/views/size-sheet.ts';
+import type { ReportOptions } from '../../src/pages/page.ts';
+import type { CheckResult, SizeResult } from '../../src/words/types.ts';
 
 type Some = Pick<ReportOptions, 'units'> & Partial<ReportOptions>;
 

@@ -1,6 +1,6 @@
 /** Working read as a reader would do it: the sum once more. */
 import { expect } from 'vitest';
-import type { Working } from '../../src/facts/estimate.ts';
+import type { Working } from '../../src/horse/estimate.ts';
 
 /** What a line of working comes to when a reader does the sum: numbers, +, -, x, / and ^ from left to right, products first. */
 export function done(sum: string): number {

@@ -1,12 +1,12 @@
 /** Elbow clearance and its spread on the average horse, worked out on paper. */
 import cephes from 'cephes';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { factsOf } from '../../src/facts/facts.ts';
-import { lay } from '../../src/fit/lay.ts';
-import { sideOf } from '../../src/fit/side.ts';
-import type { Clearance, Spec } from '../../src/fit/candidate.ts';
+import { factsOf } from '../../src/horse/facts.ts';
+import { lay } from '../../src/cinch/lay.ts';
+import { sideOf } from '../../src/cinch/side.ts';
+import type { Clearance, Spec } from '../../src/cinch/candidate.ts';
 import type { Order } from '../../src/order/types.ts';
-import { defaultModel } from '../../src/sources/numbers.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
 import { orderOf, plainBuckle, rigging } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 

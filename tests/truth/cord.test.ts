@@ -1,8 +1,8 @@
 /** Cord and cinch rows of the outside check values that the sizing job uses. */
 import { describe, expect, it } from 'vitest';
-import { defaultModel } from '../../src/sources/numbers.ts';
-import { bodyCordFeet } from '../../src/stock/cord.ts';
-import { fullWidth } from '../../src/stock/outline.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
+import { bodyCordFeet } from '../../src/cinch/cord.ts';
+import { fullWidth } from '../../src/cinch/outline.ts';
 import { within } from '../support/within.ts';
 
 describe('width of a strand', () => {

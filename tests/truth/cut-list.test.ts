@@ -1,9 +1,9 @@
 /** The cut list against the cord rows of a craft how-to and of our own sum, evaluated apart; tails against a walk to and fro. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { endOf, piecesOf, sectionsOf, type End } from '../../src/paper/strands.ts';
-import { accentFeetAnInch } from '../../src/stock/cord.ts';
-import { barInches, barsOf } from '../../src/stock/bars.ts';
+import { endOf, piecesOf, sectionsOf, type End } from '../../src/work/strands.ts';
+import { accentFeetAnInch } from '../../src/cinch/cord.ts';
+import { barInches, barsOf } from '../../src/cinch/bars.ts';
 import { within } from '../support/within.ts';
 
 describe('body cord of one color', () => {

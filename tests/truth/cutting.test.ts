@@ -2,8 +2,8 @@
 import fs from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { planCuts } from '../../src/cutting/plan.ts';
-import type { CuttingPlan } from '../../src/cutting/types.ts';
+import { planCuts } from '../../src/work/cutting/plan.ts';
+import type { CuttingPlan } from '../../src/work/cutting/types.ts';
 import { cases } from '../support/cases.ts';
 import { plainTask, smallTask } from '../support/cutting-cases.ts';
 import { leastOf } from '../support/cutting-oracle.ts';

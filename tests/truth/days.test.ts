@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, it } from 'vitest';
-import { Calendar } from '../../src/schedule/calendar.ts';
+import { Calendar } from '../../src/work/schedule/calendar.ts';
 import { dayNumber, dayOf, weekdayOf } from '../../src/units/days.ts';
 
 const utc = (iso: string): DateTime => DateTime.fromISO(iso, { zone: 'utc' });

@@ -1,9 +1,9 @@
 /** Gaps from a point to the elbow line, and the spots of a cinch that are measured, worked out on paper. */
 import { describe, expect, test } from 'vitest';
-import { elbowLineOf } from '../../src/facts/elbow-line.ts';
-import { elbowGap } from '../../src/fit/elbow-gap.ts';
-import { cordSpots, frameSpots, type Spot, type Unrolled } from '../../src/fit/spots.ts';
-import { defaultModel } from '../../src/sources/numbers.ts';
+import { elbowLineOf } from '../../src/horse/elbow-line.ts';
+import { elbowGap } from '../../src/cinch/elbow-gap.ts';
+import { cordSpots, frameSpots, type Spot, type Unrolled } from '../../src/cinch/spots.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
 import { plainBuckle } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 

@@ -10,7 +10,7 @@ import {
   solveRatioFromDepth,
   stationAtHeight,
   stationToAngle,
-} from '../../src/geometry/ellipse.ts';
+} from '../../src/math/ellipse.ts';
 import { within, withinRelative } from '../support/within.ts';
 
 describe('perimeters', () => {

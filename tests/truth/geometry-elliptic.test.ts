@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import cephes from 'cephes';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { angleToStation } from '../../src/geometry/ellipse.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import { angleToStation } from '../../src/math/ellipse.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import { within, withinRelative } from '../support/within.ts';
 
 const DEGREE = Math.PI / 180;

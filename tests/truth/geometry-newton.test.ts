@@ -1,6 +1,6 @@
 /** The climb to a top on functions whose top is known, and inverses against published ones. */
 import { describe, expect, it, test } from 'vitest';
-import { climb, inverseOf, type Slope } from '../../src/geometry/newton.ts';
+import { climb, inverseOf, type Slope } from '../../src/math/newton.ts';
 import { within } from '../support/within.ts';
 
 /** Minus Rosenbrock's function (1960, Computer Journal 3:175): a bent ridge with its top at (1, 1). */

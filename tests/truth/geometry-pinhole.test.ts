@@ -1,7 +1,7 @@
 /** The pinhole camera against another one, written apart from it: a camera at a point that looks at a point. */
 import { describe, expect, it, test } from 'vitest';
-import { pixelOf, placeOf, type Pinhole } from '../../src/geometry/pinhole.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import { pixelOf, placeOf, type Pinhole } from '../../src/math/pinhole.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import { project, type Vector } from '../support/camera.ts';
 import { within } from '../support/within.ts';
 

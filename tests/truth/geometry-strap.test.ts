@@ -1,6 +1,6 @@
 /** Hoops against numbers from outside. */
 import { describe, expect, it } from 'vitest';
-import { hoopPressure } from '../../src/geometry/strap.ts';
+import { hoopPressure } from '../../src/math/strap.ts';
 import { within } from '../support/within.ts';
 
 describe('hoop pressure', () => {

@@ -1,12 +1,12 @@
 /** A girth that leans on tapes at the rings is out by as much as it says, and not more than without them. */
 import { describe, expect, test } from 'vitest';
-import { factsOf, workingOf } from '../../src/facts/facts.ts';
-import { girthFromHeight } from '../../src/facts/girth.ts';
-import { withRingTapes } from '../../src/facts/girth-by-ring.ts';
-import { stationSd } from '../../src/facts/ring.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import { factsOf, workingOf } from '../../src/horse/facts.ts';
+import { girthFromHeight } from '../../src/horse/girth.ts';
+import { withRingTapes } from '../../src/horse/girth-by-ring.ts';
+import { stationSd } from '../../src/horse/ring.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import type { Horse, Saddle } from '../../src/order/types.ts';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { orderOf } from '../support/orders.ts';
 import { within, withinRelative } from '../support/within.ts';
 import { done, lineOf } from '../support/working.ts';

@@ -1,6 +1,6 @@
 /** Maps of planes whose points are large or small, or nearly in line. */
 import { describe, expect, test } from 'vitest';
-import { homographyOf, type Point } from '../../src/geometry/homography.ts';
+import { homographyOf, type Point } from '../../src/math/homography.ts';
 import { mapPoint } from '../support/map-point.ts';
 import { within } from '../support/within.ts';
 

@@ -1,7 +1,7 @@
 /** The map of one plane onto another, against published points, a textbook's formula and another library. */
 import { describe, expect, test } from 'vitest';
-import { homographyOf, type Homography, type Point } from '../../src/geometry/homography.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import { homographyOf, type Homography, type Point } from '../../src/math/homography.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import { mapPoint } from '../support/map-point.ts';
 import { byOpenCv } from '../support/opencv.ts';
 import { within } from '../support/within.ts';

@@ -1,10 +1,10 @@
 /** The horse rows of the outside check values: girth, weight, length, condition. */
 import { describe, expect, it } from 'vitest';
-import { girthFromHeight, girthOf } from '../../src/facts/girth.ts';
-import { lengthFromGirth } from '../../src/facts/length.ts';
-import { weightFromGirth } from '../../src/facts/weight.ts';
+import { girthFromHeight, girthOf } from '../../src/horse/girth.ts';
+import { lengthFromGirth } from '../../src/horse/length.ts';
+import { weightFromGirth } from '../../src/horse/weight.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
-import { defaultModel } from '../../src/sources/numbers.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
 import { within } from '../support/within.ts';
 
 const CM = 2.54;

@@ -2,8 +2,8 @@
 import { Point } from '@flatten-js/core';
 import cephes from 'cephes';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { elbowLineOf } from '../../src/facts/elbow-line.ts';
-import type { Facts } from '../../src/facts/facts.ts';
+import { elbowLineOf } from '../../src/horse/elbow-line.ts';
+import type { Facts } from '../../src/horse/facts.ts';
 import { within, withinRelative } from '../support/within.ts';
 import {
   below,

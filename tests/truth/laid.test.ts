@@ -1,7 +1,7 @@
 /** Every number of a laid cinch but its clearance, worked out once more the slow way. */
 import { describe, expect, test } from 'vitest';
-import { curvatureRadiusAt, heightAt } from '../../src/geometry/ellipse.ts';
-import { widthAt, outlineOf } from '../../src/stock/outline.ts';
+import { curvatureRadiusAt, heightAt } from '../../src/math/ellipse.ts';
+import { widthAt, outlineOf } from '../../src/cinch/outline.ts';
 import { orderOf, plainBuckle } from '../support/orders.ts';
 import { within, withinRelative } from '../support/within.ts';
 import { each, laid } from '../support/laid.ts';

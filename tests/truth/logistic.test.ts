@@ -1,7 +1,7 @@
 /** Logistic regression against published fits, and against slow ways of finding the same. */
 import { describe, expect, test } from 'vitest';
-import { chanceOf, fitLogistic, logChance, type Odds, type Trial } from '../../src/geometry/logistic.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import { chanceOf, fitLogistic, logChance, type Odds, type Trial } from '../../src/math/logistic.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import { within, withinRelative } from '../support/within.ts';
 
 /** Log odds that are a sum of numbers times the columns of a table: plain logistic regression. */

@@ -1,12 +1,12 @@
 /** Where a low flare begins: as high as the elbow allows for the clearance that it is tied for, found once more by trying. */
 import cephes from 'cephes';
 import { beforeAll, describe, expect, it, test } from 'vitest';
-import { factsOf, type Facts } from '../../src/facts/facts.ts';
-import { lay } from '../../src/fit/lay.ts';
-import { lowFlareStart } from '../../src/fit/low-flare.ts';
-import { sideOf, type Side } from '../../src/fit/side.ts';
+import { factsOf, type Facts } from '../../src/horse/facts.ts';
+import { lay } from '../../src/cinch/lay.ts';
+import { lowFlareStart } from '../../src/cinch/low-flare.ts';
+import { sideOf, type Side } from '../../src/cinch/side.ts';
 import type { Order } from '../../src/order/types.ts';
-import { defaultModel as model, type Model } from '../../src/sources/numbers.ts';
+import { defaultModel as model, type Model } from '../../src/numbers/numbers.ts';
 import type { Line } from '../support/laid.ts';
 import { orderOf, plainBuckle, rigging } from '../support/orders.ts';
 import { within } from '../support/within.ts';

@@ -1,7 +1,7 @@
 /** The chance of two correlated normal values against an exact formula, bounds and a brute integration. */
 import { describe, expect, it } from 'vitest';
-import { normalCdf } from '../../src/geometry/normal.ts';
-import { bothBelow } from '../../src/geometry/normal-pair.ts';
+import { normalCdf } from '../../src/math/normal.ts';
+import { bothBelow } from '../../src/math/normal-pair.ts';
 import { within } from '../support/within.ts';
 
 const correlations = [-0.99, -0.9, -0.5, 0, 0.3, 0.6, 0.8, 0.9, 0.95, 0.98, 0.99];

@@ -2,14 +2,14 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { solveEllipse } from '../../src/geometry/ellipse.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import { solveEllipse } from '../../src/math/ellipse.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
-import { photoScene } from '../../src/picture/photo-page.ts';
-import { lowestSeen } from '../../src/picture/photo-place.ts';
-import { shownSpec } from '../../src/picture/shown.ts';
-import { svgElement } from '../../src/picture/svg.ts';
+import { photoScene } from '../../src/draw/photo-page.ts';
+import { lowestSeen } from '../../src/draw/photo-place.ts';
+import { shownSpec } from '../../src/draw/shown.ts';
+import { svgElement } from '../../src/draw/svg.ts';
 import {
   cameraAt,
   landmarks,
@@ -20,8 +20,8 @@ import {
   type Subject,
 } from '../support/camera.ts';
 import { repo } from '../support/run-cli.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
-import { outlineOf } from '../../src/stock/outline.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { outlineOf } from '../../src/cinch/outline.ts';
 
 interface Pose {
   readonly yaw: number;

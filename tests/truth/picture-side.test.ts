@@ -1,19 +1,19 @@
 /** What a picture of the side shows is what was judged: read back from the file and measured on the paper. */
 import { Point as FlatPoint, Segment } from '@flatten-js/core';
 import { describe, expect, test } from 'vitest';
-import type { Candidate } from '../../src/fit/candidate.ts';
+import type { Candidate } from '../../src/cinch/candidate.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order } from '../../src/order/types.ts';
-import { behindBy } from '../../src/picture/elbow.ts';
-import { sideScene } from '../../src/picture/page.ts';
-import { shownSpec } from '../../src/picture/shown.ts';
-import { pointsOf } from '../../src/picture/side.ts';
-import { sceneSvg } from '../../src/picture/svg.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { behindBy } from '../../src/draw/elbow.ts';
+import { sideScene } from '../../src/draw/page.ts';
+import { shownSpec } from '../../src/draw/shown.ts';
+import { pointsOf } from '../../src/draw/side.ts';
+import { sceneSvg } from '../../src/draw/svg.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 import { cornersOf, distance, inLayer, readSvg } from '../support/read-svg.ts';
-import { outlineOf } from '../../src/stock/outline.ts';
+import { outlineOf } from '../../src/cinch/outline.ts';
 
 /** The writer rounds to thousandths of a point; the corners of a line are both rounded. */
 const ROUNDED = 0.002;

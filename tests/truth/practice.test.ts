@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { Advice, RankedSpec } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
-import type { Candidate } from '../../src/fit/candidate.ts';
+import type { Candidate } from '../../src/cinch/candidate.ts';
 import type { Order, RiggingStyle, Style } from '../../src/order/types.ts';
 import { riggingStyles } from '../../src/order/words.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 type Position = Parameters<typeof rigging>[0];

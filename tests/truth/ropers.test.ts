@@ -1,11 +1,11 @@
 /** When a roper is tied, and which: for a saddle that slips, and for work that pulls [common practice, no source]. */
 import { describe, expect, it } from 'vitest';
 import type { Advice, RankedSpec } from '../../src/advice/advice.ts';
-import { stepsOutside } from '../../src/facts/practice.ts';
+import { stepsOutside } from '../../src/horse/practice.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Style } from '../../src/order/types.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
-import { styleIds } from '../../src/stock/styles.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { styleIds } from '../../src/cinch/styles.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 type Position = Parameters<typeof rigging>[0];

@@ -1,8 +1,8 @@
 /** Late jobs: worked examples of Moore-Hodgson, every order tried on small random shops, and HiGHS, an integer programme solver. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { planJobs } from '../../src/schedule/plan.ts';
-import { promiseFor } from '../../src/schedule/promise.ts';
+import { planJobs } from '../../src/work/schedule/plan.ts';
+import { promiseFor } from '../../src/work/schedule/promise.ts';
 import { dayNumber } from '../../src/units/days.ts';
 import {
   dayAfter,

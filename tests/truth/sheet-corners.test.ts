@@ -1,11 +1,11 @@
 /** Corners of a sheet on a photo: how far off each is, against OpenCV's map, and which the order's door and the page for marks refuse. */
 import { describe, expect, test } from 'vitest';
-import type { Point } from '../../src/geometry/homography.ts';
-import { cornerFault, depthRatio, type Corners } from '../../src/geometry/sheet-corners.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import type { Point } from '../../src/math/homography.ts';
+import { cornerFault, depthRatio, type Corners } from '../../src/math/sheet-corners.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { referenceDoubts } from '../../src/pick/doubts-measure.ts';
-import { photoBounds } from '../../src/sources/photo-bounds.ts';
+import { photoBounds } from '../../src/numbers/photo-bounds.ts';
 import { byOpenCv } from '../support/opencv.ts';
 import { within } from '../support/within.ts';
 

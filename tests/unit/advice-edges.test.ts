@@ -5,13 +5,13 @@ import { checkCinch } from '../../src/advice/check.ts';
 import type { Judged } from '../../src/advice/judge.ts';
 import { photoWorth } from '../../src/advice/photo-worth.ts';
 import { rank, whyBefore } from '../../src/advice/rank.ts';
-import { factsOf } from '../../src/facts/facts.ts';
-import type { Candidate } from '../../src/fit/candidate.ts';
-import { lay } from '../../src/fit/lay.ts';
-import { sideOf } from '../../src/fit/side.ts';
+import { factsOf } from '../../src/horse/facts.ts';
+import type { Candidate } from '../../src/cinch/candidate.ts';
+import { lay } from '../../src/cinch/lay.ts';
+import { sideOf } from '../../src/cinch/side.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging, shopWith } from '../support/orders.ts';
 import { randomOrders } from '../support/random-cases.ts';
 

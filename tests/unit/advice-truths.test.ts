@@ -1,14 +1,14 @@
 /** What an advice says must be so: nothing earned that is had, nothing measured that was computed, no length nobody ties. */
 import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
-import type { Clearance } from '../../src/fit/candidate.ts';
+import type { Clearance } from '../../src/cinch/candidate.ts';
 import { sizeOrder } from '../../src/index.ts';
-import { reasonsText } from '../../src/report/wish-words.ts';
-import { situation } from '../../src/report/about-order.ts';
-import { refusedTexts } from '../../src/report/about-rest.ts';
-import { nearestText } from '../../src/report/about-specs.ts';
-import { phraseText, spreadNumber } from '../../src/report/text.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { reasonsText } from '../../src/words/wish-words.ts';
+import { situation } from '../../src/words/about-order.ts';
+import { refusedTexts } from '../../src/words/about-rest.ts';
+import { nearestText } from '../../src/words/about-specs.ts';
+import { phraseText, spreadNumber } from '../../src/units/text.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 const onThreeQuarter = { rigging: rigging('3/4'), ringToRing: 44 };

@@ -2,7 +2,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { columnNames } from '../../src/backlog/columns.ts';
+import { columnNames } from '../../src/work/columns.ts';
 import { progressFor, progressText, timeText } from '../../src/cli/backlog/progress.ts';
 import { newFolder, orderLine, writeOrders } from '../support/backlogs.ts';
 import { run } from '../support/run-cli.ts';

@@ -5,10 +5,10 @@ import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { stringify } from 'yaml';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { columnNames, screenColumns } from '../../src/backlog/columns.ts';
-import { visible } from '../../src/report/clean.ts';
-import { unguard } from '../../src/report/csv.ts';
-import { columns } from '../../src/report/width.ts';
+import { columnNames, screenColumns } from '../../src/work/columns.ts';
+import { visible } from '../../src/units/clean.ts';
+import { unguard } from '../../src/pages/csv.ts';
+import { columns } from '../../src/units/width.ts';
 import { long } from '../support/cases.ts';
 import { newFolder, orderLine, writeOrders } from '../support/backlogs.ts';
 import { repo, run } from '../support/run-cli.ts';
@@ -189,7 +189,7 @@ test('every column holds something in a row of some order, or nobody fills it', 
     (await run(['backlog', 'examples/orders', '-', '--format', 'json'], { stdin })).stdout,
   );
   const empty = columnNames.filter((name) => rows.every((row) => row[name] === null));
-  expect(empty, 'src/backlog/row.ts, or an order in examples/ that has it').toEqual([]);
+  expect(empty, 'src/work/row.ts, or an order in examples/ that has it').toEqual([]);
 });
 
 test('the table fits 80 columns whatever stands in it, in inches and centimeters', async () => {

@@ -42,7 +42,10 @@ test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)(
     expect((await once(child, 'close'))[0]).toBe(130);
     expect(said()).toBe('\ncinchwright: stopped after 2 orders; out.csv is as it was\n');
     expect(fs.readdirSync(home).sort()).toEqual(['faults.csv', 'out.csv']);
-    expect([read('out.csv'), read('faults.csv')]).toEqual(['the old cinchwright table', 'the old cinchwright faults']);
+    expect([read('out.csv'), read('faults.csv')]).toEqual([
+      'the old cinchwright table',
+      'the old cinchwright faults',
+    ]);
   },
   60_000,
 );
@@ -51,7 +54,10 @@ test('killed without a word: the old files stay, and the next run replaces them'
   const { child } = await begun();
   child.kill('SIGKILL');
   await once(child, 'close');
-  expect([read('out.csv'), read('faults.csv')]).toEqual(['the old cinchwright table', 'the old cinchwright faults']);
+  expect([read('out.csv'), read('faults.csv')]).toEqual([
+    'the old cinchwright table',
+    'the old cinchwright faults',
+  ]);
   expect((await start(args, { cwd: home, stdin: orderLine(1) })).code).toBe(0);
   expect(read('out.csv').split('\r\n')).toHaveLength(3);
 }, 60_000);

@@ -3,12 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { causesOf, causesUnlaid } from '../../src/advice/causes.ts';
 import type { Judged } from '../../src/advice/judge.ts';
 import type { Trouble } from '../../src/order/types.ts';
-import { phraseText } from '../../src/report/text.ts';
+import { phraseText } from '../../src/units/text.ts';
 import type { CaseFacts } from '../../src/rules/rule.ts';
 import { sizeOrder } from '../../src/index.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf } from '../support/orders.ts';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { defaultModel as model } from '../../src/numbers/numbers.ts';
 
 const HAIR = 1e-6;
 const k = 0.8;

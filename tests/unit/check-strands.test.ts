@@ -4,9 +4,9 @@ import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import type { Buckle } from '../../src/order/types.ts';
-import { strandsAway } from '../../src/stock/buckles.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
-import { phraseText } from '../../src/report/text.ts';
+import { strandsAway } from '../../src/cinch/buckles.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { phraseText } from '../../src/units/text.ts';
 import { orderOf } from '../support/orders.ts';
 
 const checked = (strands: number, shop = defaultShop) =>

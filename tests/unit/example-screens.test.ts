@@ -2,8 +2,8 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { shortCaution } from '../../src/report/counter-words.ts';
-import { columns } from '../../src/report/width.ts';
+import { shortCaution } from '../../src/words/counter-words.ts';
+import { columns } from '../../src/units/width.ts';
 import { repo, run } from '../support/run-cli.ts';
 
 const examples = fs

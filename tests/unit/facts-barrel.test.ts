@@ -1,9 +1,9 @@
 /** The barrel section: what is taken where a word, a depth, a photo or nothing tells its shape. */
 import { describe, expect, it, test } from 'vitest';
-import { barrelOf, barrelWorking, withPhotoDepth, type Barrel } from '../../src/facts/barrel.ts';
-import { solveRatioFromDepth } from '../../src/geometry/ellipse.ts';
+import { barrelOf, barrelWorking, withPhotoDepth, type Barrel } from '../../src/horse/barrel.ts';
+import { solveRatioFromDepth } from '../../src/math/ellipse.ts';
 import type { Horse } from '../../src/order/types.ts';
-import { defaultModel } from '../../src/sources/numbers.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
 import { within, withinRelative } from '../support/within.ts';
 
 const horse = (barrel?: Horse['barrel']): Horse => ({ trouble: [], barrel });

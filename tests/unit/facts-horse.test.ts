@@ -1,13 +1,13 @@
 /** Girth, room, lines and slip: each fact from what the order says, with its spread and its basis. */
 import { describe, expect, it, test } from 'vitest';
-import { centreLineOf, pushOf } from '../../src/facts/centre-line.ts';
-import { elbowLineOf } from '../../src/facts/elbow-line.ts';
-import { short } from '../../src/facts/estimate.ts';
-import { factsOf, workingOf } from '../../src/facts/facts.ts';
-import { girthFromHeight, girthOf, girthWorking } from '../../src/facts/girth.ts';
-import { slipNeed } from '../../src/facts/slip-need.ts';
+import { centreLineOf, pushOf } from '../../src/horse/centre-line.ts';
+import { elbowLineOf } from '../../src/horse/elbow-line.ts';
+import { short } from '../../src/horse/estimate.ts';
+import { factsOf, workingOf } from '../../src/horse/facts.ts';
+import { girthFromHeight, girthOf, girthWorking } from '../../src/horse/girth.ts';
+import { slipNeed } from '../../src/horse/slip-need.ts';
 import type { Horse } from '../../src/order/types.ts';
-import { defaultModel } from '../../src/sources/numbers.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
 import { orderOf } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 import { done, lineOf } from '../support/working.ts';
@@ -29,7 +29,7 @@ describe('heart girth', () => {
   test('of a light horse from its height, with both spreads of the fit', () => {
     const found = girth({ height: 60 });
     expect(found.kind).toBe('assumed');
-    // The two spreads are independent: their squares add up (JCGM 100:2008, 5.1.2). 5.3 and 5 cm: src/sources/girth-fit.ts.
+    // The two spreads are independent: their squares add up (JCGM 100:2008, 5.1.2). 5.3 and 5 cm: src/numbers/girth-fit.ts.
     within(found.sd, Math.sqrt(5.3 * 5.3 + 5 * 5) / CM, 1e-12);
   });
 

@@ -1,13 +1,13 @@
 /** What a photo changes about the facts, and what would make the next one surer. */
 import { describe, expect, test } from 'vitest';
-import { barrelOf, withPhotoDepth } from '../../src/facts/barrel.ts';
-import { factsOf, type Facts } from '../../src/facts/facts.ts';
-import { surerPhoto } from '../../src/facts/photo-surer.ts';
-import { namedSetBackSd, stationSeen } from '../../src/facts/ring.ts';
-import { shareOf, weighed } from '../../src/facts/weigh.ts';
-import { stationAtHeight, solveEllipse } from '../../src/geometry/ellipse.ts';
+import { barrelOf, withPhotoDepth } from '../../src/horse/barrel.ts';
+import { factsOf, type Facts } from '../../src/horse/facts.ts';
+import { surerPhoto } from '../../src/horse/photo-surer.ts';
+import { namedSetBackSd, stationSeen } from '../../src/horse/ring.ts';
+import { shareOf, weighed } from '../../src/horse/weigh.ts';
+import { stationAtHeight, solveEllipse } from '../../src/math/ellipse.ts';
 import type { Order } from '../../src/order/types.ts';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { demoPhoto } from '../support/photo-scenes.ts';
 import { within, withinRelative } from '../support/within.ts';

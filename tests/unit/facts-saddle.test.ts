@@ -1,14 +1,14 @@
 /** Length and ring from what the order says, and all facts as they are told. */
 import { describe, expect, it, test } from 'vitest';
 import { lengthsFor } from '../../src/advice/lengths.ts';
-import { asAssumption, short } from '../../src/facts/estimate.ts';
-import { assumptionsOf, factsOf, workingOf } from '../../src/facts/facts.ts';
-import { lengthFromGirth, runFor } from '../../src/facts/length.ts';
-import { weightWorking } from '../../src/facts/weight.ts';
-import { heightAt } from '../../src/geometry/ellipse.ts';
+import { asAssumption, short } from '../../src/horse/estimate.ts';
+import { assumptionsOf, factsOf, workingOf } from '../../src/horse/facts.ts';
+import { lengthFromGirth, runFor } from '../../src/horse/length.ts';
+import { weightWorking } from '../../src/horse/weight.ts';
+import { heightAt } from '../../src/math/ellipse.ts';
 import type { RiggingStyle } from '../../src/order/types.ts';
-import { defaultModel } from '../../src/sources/numbers.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 import { done, lineOf } from '../support/working.ts';

@@ -1,10 +1,10 @@
 /** Two values of one thing weighed, and how the girth moves what was not measured. */
 import { describe, expect, it, test } from 'vitest';
-import { factsOf, type Facts } from '../../src/facts/facts.ts';
-import { namedSetBackSd } from '../../src/facts/ring.ts';
-import { contradicts, shareOf, spreadsApart, weighed, weighedCautiously } from '../../src/facts/weigh.ts';
+import { factsOf, type Facts } from '../../src/horse/facts.ts';
+import { namedSetBackSd } from '../../src/horse/ring.ts';
+import { contradicts, shareOf, spreadsApart, weighed, weighedCautiously } from '../../src/horse/weigh.ts';
 import type { Order } from '../../src/order/types.ts';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { demoPhoto } from '../support/photo-scenes.ts';
 import { within } from '../support/within.ts';

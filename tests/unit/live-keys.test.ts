@@ -2,23 +2,23 @@
 import { describe, expect, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch, type Checked } from '../../src/advice/check.ts';
-import { workingOf } from '../../src/facts/facts.ts';
+import { workingOf } from '../../src/horse/facts.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { orderSchema } from '../../src/order/order-schema.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { keyPlaces } from '../../src/order/schema-keys.ts';
-import { agendaOf } from '../../src/paper/agenda.ts';
-import { plannedOf } from '../../src/paper/planned.ts';
-import { quoteOf } from '../../src/paper/quote.ts';
-import { takenOf } from '../../src/paper/taken.ts';
-import { ticketOf } from '../../src/paper/ticket.ts';
-import { pictureText } from '../../src/report/about-photo.ts';
-import { askCsv } from '../../src/report/ask-csv.ts';
-import { quoteSheet } from '../../src/report/quote-sheet.ts';
-import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
-import { phraseText } from '../../src/report/text.ts';
-import type { PhotoResult } from '../../src/report/types.ts';
-import { defaultShop as shop } from '../../src/stock/default-shop.ts';
+import { agendaOf } from '../../src/work/agenda.ts';
+import { plannedOf } from '../../src/work/planned.ts';
+import { quoteOf } from '../../src/work/quote.ts';
+import { takenOf } from '../../src/work/taken.ts';
+import { ticketOf } from '../../src/work/ticket.ts';
+import { pictureText } from '../../src/words/about-photo.ts';
+import { askCsv } from '../../src/views/ask-csv.ts';
+import { quoteSheet } from '../../src/views/quote-sheet.ts';
+import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
+import { phraseText } from '../../src/units/text.ts';
+import type { PhotoResult } from '../../src/words/types.ts';
+import { defaultShop as shop } from '../../src/cinch/default-shop.ts';
 
 const day = '2026-11-20';
 

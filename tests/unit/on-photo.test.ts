@@ -79,10 +79,10 @@ describe('a photo that is drawn on', () => {
     const { width, height } = await sharp(plain).metadata();
     expect(height).toBeGreaterThan(width);
     // The part is told by the page's drawing: the box of the photo it was cut from.
-    const { partOf } = await import('../../src/picture/photo-place.ts');
+    const { partOf } = await import('../../src/draw/photo-place.ts');
     const { readOrders } = await import('../../src/order/read-orders.ts');
     const { sizeOrder } = await import('../../src/index.ts');
-    const { defaultShop } = await import('../../src/stock/default-shop.ts');
+    const { defaultShop } = await import('../../src/cinch/default-shop.ts');
     const [read] = readOrders(shipped, 'a.yaml');
     if (read?.ok !== true) throw new Error('the order is shipped');
     const part = partOf(sizeOrder(read.order, defaultShop).facts.photo!);

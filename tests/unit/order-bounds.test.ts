@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { readOutcomes } from '../../src/order/read-outcomes.ts';
 import { readShop } from '../../src/order/read-shop.ts';
-import type { Problem } from '../../src/order/problem.ts';
+import type { Problem } from '../../src/yaml/problem.ts';
 import { long } from '../support/cases.ts';
 import { newFolder, orderText } from '../support/backlogs.ts';
 import { cpuMilliseconds } from '../support/cpu-time.ts';

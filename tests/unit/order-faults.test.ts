@@ -1,7 +1,7 @@
 /** Orders with faults: where each is, what was found and expected, and which slip is likely. */
 import { describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
-import type { Problem } from '../../src/order/problem.ts';
+import type { Problem } from '../../src/yaml/problem.ts';
 
 const problems = (text: string): Problem[] =>
   readOrders(text, 'o.yaml').flatMap((read) => (read.ok ? [] : read.problems));

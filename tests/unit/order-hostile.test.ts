@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { readShop } from '../../src/order/read-shop.ts';
-import type { Problem } from '../../src/order/problem.ts';
+import type { Problem } from '../../src/yaml/problem.ts';
 import { cpuMilliseconds } from '../support/cpu-time.ts';
 
 const good = 'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: full }\n';

@@ -4,7 +4,7 @@ import { csvRows } from '../../src/order/csv-rows.ts';
 import { outcomeColumns } from '../../src/order/csv-outcomes.ts';
 import { readOutcomes } from '../../src/order/read-outcomes.ts';
 import { evidenceFrom, partFaults } from '../../src/learn/learn.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 
 const yaml = (text: string) => readOutcomes(text, 'o.yaml', 'yaml');
 const csv = (text: string) => readOutcomes(text, 'o.csv', 'csv');

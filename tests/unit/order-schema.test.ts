@@ -3,13 +3,13 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { blankOrder } from '../../src/order/blank.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderJsonSchema, shopJsonSchema } from '../../src/order/json-schema.ts';
 import { orderSchema } from '../../src/order/order-schema.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { keyPlaces } from '../../src/order/schema-keys.ts';
 import * as words from '../../src/order/words.ts';
-import { modelNumbers } from '../../src/sources/numbers.ts';
+import { modelNumbers } from '../../src/numbers/numbers.ts';
 
 interface Schema {
   type?: string | string[];

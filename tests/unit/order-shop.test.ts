@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readShop } from '../../src/order/read-shop.ts';
-import { defaultModel } from '../../src/sources/numbers.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import type { Shop } from '../../src/order/types.ts';
 import { defaultShopSource } from '../support/generate-shop.ts';
 
@@ -34,7 +34,7 @@ cord:
 
 describe('the shop that ships', () => {
   test('is compiled in, fresh: run `npm run generate` when this fails', async () => {
-    const source = readFileSync(new URL('../../src/stock/default-shop.ts', import.meta.url), 'utf8');
+    const source = readFileSync(new URL('../../src/cinch/default-shop.ts', import.meta.url), 'utf8');
     expect(source).toBe(await defaultShopSource(example));
     expect(defaultShop).toEqual(shop(example));
   });

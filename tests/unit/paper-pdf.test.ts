@@ -1,10 +1,10 @@
 /** Papers as PDF, read back by PDF.js: every text is there and in order, nothing leaves the page, breaks cut no row. */
 import { describe, expect, test } from 'vitest';
-import { papers, type Paper } from '../../src/print/document.ts';
-import { look, voices } from '../../src/report/look.ts';
-import { quoteSheet } from '../../src/report/quote-sheet.ts';
-import type { Block, Sheet } from '../../src/report/sheet.ts';
-import { ticketSheet } from '../../src/report/ticket-sheet.ts';
+import { papers, type Paper } from '../../src/pages/pdf/document.ts';
+import { look, voices } from '../../src/pages/look.ts';
+import { quoteSheet } from '../../src/views/quote-sheet.ts';
+import type { Block, Sheet } from '../../src/pages/sheet.ts';
+import { ticketSheet } from '../../src/views/ticket-sheet.ts';
 import { cases } from '../support/cases.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { quoteFor, ticketFor } from '../support/papers.ts';

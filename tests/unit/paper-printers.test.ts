@@ -1,17 +1,17 @@
 /** Papers printed: payloads come out inert, pages are well-formed, every printer says the same sums. */
 import { parse, type DefaultTreeAdapterTypes } from 'parse5';
 import { describe, expect, test } from 'vitest';
-import { materialsSheet } from '../../src/report/materials-sheet.ts';
-import { quotesJson } from '../../src/report/paper-json.ts';
-import { quoteSheet } from '../../src/report/quote-sheet.ts';
-import { scheduleSheet } from '../../src/report/schedule-sheet.ts';
-import { sheetsHtml } from '../../src/report/sheet-html.ts';
-import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
+import { materialsSheet } from '../../src/views/materials-sheet.ts';
+import { quotesJson } from '../../src/views/paper-json.ts';
+import { quoteSheet } from '../../src/views/quote-sheet.ts';
+import { scheduleSheet } from '../../src/views/schedule-sheet.ts';
+import { sheetsHtml } from '../../src/pages/sheet-html.ts';
+import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
 import { sheetText as sheetsScreen } from '../support/screens.ts';
-import type { Block, Sheet } from '../../src/report/sheet.ts';
-import { ticketSheet } from '../../src/report/ticket-sheet.ts';
-import { columns } from '../../src/report/width.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import type { Block, Sheet } from '../../src/pages/sheet.ts';
+import { ticketSheet } from '../../src/views/ticket-sheet.ts';
+import { columns } from '../../src/units/width.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { backlogFrom } from '../support/backlog-papers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { quoteFor, ticketFor } from '../support/papers.ts';

@@ -1,15 +1,15 @@
 /** Quotes: what is missing and where, what was taken for unsaid, rush, dates, alternatives. */
 import { describe, expect, test } from 'vitest';
 import type { Shop } from '../../src/order/types.ts';
-import { promiseByHours } from '../../src/paper/promise.ts';
-import { tradeOffs } from '../../src/paper/trade-offs.ts';
-import { quoteOf } from '../../src/paper/quote.ts';
-import { takenSpec } from '../../src/paper/taken.ts';
+import { promiseByHours } from '../../src/work/promise.ts';
+import { tradeOffs } from '../../src/work/trade-offs.ts';
+import { quoteOf } from '../../src/work/quote.ts';
+import { takenSpec } from '../../src/work/taken.ts';
 import { sizeOrder } from '../../src/index.ts';
-import { quoteSheet } from '../../src/report/quote-sheet.ts';
-import { sheetsMarkdown } from '../../src/report/sheet-markdown.ts';
-import { phraseText } from '../../src/report/text.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { quoteSheet } from '../../src/views/quote-sheet.ts';
+import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
+import { phraseText } from '../../src/units/text.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { dayNumber, dayOf, daysAfter, weekdayOf } from '../../src/units/days.ts';
 import { wholeRate } from '../../src/units/money.ts';
 import { orderOf, rigging } from '../support/orders.ts';

@@ -1,13 +1,13 @@
 /** Bench tickets: nothing private, where things sit, what is open, and no cutting before measuring. */
 import { describe, expect, test } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
-import { ticketOf } from '../../src/paper/ticket.ts';
-import { ticketSheet } from '../../src/report/ticket-sheet.ts';
-import { sheetsHtml } from '../../src/report/sheet-html.ts';
+import { ticketOf } from '../../src/work/ticket.ts';
+import { ticketSheet } from '../../src/views/ticket-sheet.ts';
+import { sheetsHtml } from '../../src/pages/sheet-html.ts';
 import { sheetText as sheetsScreen } from '../support/screens.ts';
-import { ticketsJson } from '../../src/report/paper-json.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
-import { styleIds } from '../../src/stock/styles.ts';
+import { ticketsJson } from '../../src/views/paper-json.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { styleIds } from '../../src/cinch/styles.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { ticketFor } from '../support/papers.ts';
 import { within } from '../support/within.ts';

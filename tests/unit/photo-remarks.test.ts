@@ -1,13 +1,13 @@
 /** Remarks where a photo and the order disagree: from when on, and with which numbers. */
 import { describe, expect, it, test } from 'vitest';
-import { factsOf, type Facts } from '../../src/facts/facts.ts';
-import { photoRemarks } from '../../src/facts/photo-remarks.ts';
-import { stationSeen } from '../../src/facts/ring.ts';
-import { stationAtHeight } from '../../src/geometry/ellipse.ts';
+import { factsOf, type Facts } from '../../src/horse/facts.ts';
+import { photoRemarks } from '../../src/horse/photo-remarks.ts';
+import { stationSeen } from '../../src/horse/ring.ts';
+import { stationAtHeight } from '../../src/math/ellipse.ts';
 import type { Order } from '../../src/order/types.ts';
 import type { PhotoReading } from '../../src/photo/read.ts';
 import type { Quantity } from '../../src/units/phrase.ts';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 

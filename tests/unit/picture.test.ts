@@ -6,7 +6,7 @@ import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { besideOrder } from '../../src/cli/photo/beside.ts';
 import { pictureLimits, pictureOf, readPhoto } from '../../src/cli/photo/picture.ts';
-import { seededRandom } from '../../src/geometry/random.ts';
+import { seededRandom } from '../../src/math/random.ts';
 
 let folder = '';
 beforeAll(() => {

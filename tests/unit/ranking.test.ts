@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import type { Order } from '../../src/order/types.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging, shopWith } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 

@@ -2,9 +2,9 @@
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Horse, Order, Saddle, Shop } from '../../src/order/types.ts';
-import type { ReportOptions } from '../../src/report/page.ts';
-import type { CheckResult, SizeResult } from '../../src/report/types.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import type { ReportOptions } from '../../src/pages/page.ts';
+import type { CheckResult, SizeResult } from '../../src/words/types.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 
 export const plainOptions: ReportOptions = {
   units: 'in',

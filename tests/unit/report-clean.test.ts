@@ -2,10 +2,10 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { visible } from '../../src/report/clean.ts';
-import { csvText, guard, unguard } from '../../src/report/csv.ts';
-import { jsonLine, jsonText, rounded } from '../../src/report/json.ts';
-import { escaped, table } from '../../src/report/markdown.ts';
+import { visible } from '../../src/units/clean.ts';
+import { csvText, guard, unguard } from '../../src/pages/csv.ts';
+import { jsonLine, jsonText, rounded } from '../../src/pages/json.ts';
+import { escaped, table } from '../../src/pages/markdown.ts';
 import { escapes, formulas, harmless, owaspCells, owaspFirst, rfcRows } from './report-payloads.ts';
 
 const steers = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff]/u;

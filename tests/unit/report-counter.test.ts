@@ -1,9 +1,9 @@
 /** What a clerk who knows only the README needs to be told on the screen of `size`. */
 import { describe, expect, test } from 'vitest';
-import { oddsText } from '../../src/report/counter-words.ts';
-import type { ReportOptions } from '../../src/report/page.ts';
-import type { SizeResult } from '../../src/report/types.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { oddsText } from '../../src/words/counter-words.ts';
+import type { ReportOptions } from '../../src/pages/page.ts';
+import type { SizeResult } from '../../src/words/types.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { sizeScreen } from '../support/screens.ts';
 import { cases, orderWith, plainOptions, sized } from './report-cases.ts';
 

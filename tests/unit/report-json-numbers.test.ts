@@ -1,6 +1,6 @@
 /** Numbers in JSON and tables: rounded once, and no chance told as certain. */
 import { expect, test } from 'vitest';
-import { rounded, roundedChance } from '../../src/report/json.ts';
+import { rounded, roundedChance } from '../../src/pages/json.ts';
 
 test.each([
   [1.234_56, 1.2346],

@@ -9,9 +9,9 @@ import {
   ratioSpread,
   spreadNumber,
   wrap,
-} from '../../src/report/text.ts';
+} from '../../src/units/text.ts';
 import { listed } from '../../src/units/phrase.ts';
-import { columns, fit, padRight, signs, startOf } from '../../src/report/width.ts';
+import { columns, fit, padRight, signs, startOf } from '../../src/units/width.ts';
 import { area, chance, count, dist, gap, len, overlap, psi, ratio, say } from '../../src/units/phrase.ts';
 
 describe('quantities', () => {

@@ -1,9 +1,9 @@
 /** Rules about cords and buckles at their bounds: which side a bound belongs to, how far off it is, and what is told. */
 import { describe, expect, it, test } from 'vitest';
-import type { Candidate } from '../../src/fit/candidate.ts';
+import type { Candidate } from '../../src/cinch/candidate.ts';
 import type { Use } from '../../src/order/types.ts';
 import { uses } from '../../src/order/words.ts';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { judgedBy } from '../support/judged.ts';
 import { plainBuckle } from '../support/orders.ts';
 import { within } from '../support/within.ts';
@@ -60,7 +60,7 @@ describe('layers', () => {
   const judged = (layers: Candidate['layers'], strands: number) =>
     judgedBy('layers', {}, { layers, strands });
 
-  // 17 and fewer lie single, 27 and more double, either between: src/sources/sources.ts, layers.
+  // 17 and fewer lie single, 27 and more double, either between: src/numbers/sources.ts, layers.
   it.each([
     [0, 29, 'cannot-tell'],
     [1, 17, 'good'],
@@ -163,7 +163,7 @@ describe('strand-range', () => {
 describe('usual-length', () => {
   const judged = (length: number) => judgedBy('usual-length', {}, { length });
 
-  // 26 to 34 in steps of 2: src/sources/sources.ts, usual-lengths.
+  // 26 to 34 in steps of 2: src/numbers/sources.ts, usual-lengths.
   it.each([
     [26, 'good'],
     [34, 'good'],

@@ -1,8 +1,8 @@
 /** Rules about horse and saddle at their bounds: which side a bound belongs to, how far off it is, and what is told. */
 import { describe, expect, it, test } from 'vitest';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
-import type { Estimate } from '../../src/facts/estimate.ts';
-import type { Candidate, Clearance } from '../../src/fit/candidate.ts';
+import { defaultModel as model } from '../../src/numbers/numbers.ts';
+import type { Estimate } from '../../src/horse/estimate.ts';
+import type { Candidate, Clearance } from '../../src/cinch/candidate.ts';
 import type { Trouble } from '../../src/order/types.ts';
 import { judgedBy } from '../support/judged.ts';
 import { orderOf } from '../support/orders.ts';

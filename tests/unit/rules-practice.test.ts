@@ -1,9 +1,9 @@
 /** How many strands practice ties, between riggings and between pony and horse; and what betters a cinch that makes sore. */
 import { describe, expect, it, test } from 'vitest';
-import { factsOf } from '../../src/facts/facts.ts';
-import { isTied, type Practice } from '../../src/facts/practice.ts';
+import { factsOf } from '../../src/horse/facts.ts';
+import { isTied, type Practice } from '../../src/horse/practice.ts';
 import type { Order } from '../../src/order/types.ts';
-import { defaultModel as model } from '../../src/sources/numbers.ts';
+import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { judgedBy } from '../support/judged.ts';
 import { orderOf, plainBuckle, rigging } from '../support/orders.ts';
 import { within } from '../support/within.ts';

@@ -1,7 +1,7 @@
 /** The rule about the shelf: what is enough, what may be ordered, what is told. */
 import { describe, expect, it, test } from 'vitest';
 import type { Shop } from '../../src/order/types.ts';
-import type { CordShelf, Shelf } from '../../src/stock/shelf.ts';
+import type { CordShelf, Shelf } from '../../src/cinch/shelf.ts';
 import { judgedBy } from '../support/judged.ts';
 import { plainBuckle } from '../support/orders.ts';
 import { within } from '../support/within.ts';

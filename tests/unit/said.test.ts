@@ -2,9 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { readLoaded } from '../../src/order/read-orders.ts';
 import { loadSaid, readChanged } from '../../src/order/said/order.ts';
-import type { Loaded } from '../../src/order/load.ts';
-import { load } from '../../src/order/load.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import type { Loaded } from '../../src/yaml/load.ts';
+import { load } from '../../src/yaml/load.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 
 const buckles = defaultShop.buckles.map(({ id }) => id);
 const loaded = (line: string): Loaded => loadSaid({ line, file: 'said', buckles });

@@ -1,11 +1,11 @@
 /** Remarks where tapes contradict each other: from when on, and with which numbers. */
 import { describe, expect, it } from 'vitest';
-import { factsOf } from '../../src/facts/facts.ts';
-import { tapeRemarks } from '../../src/facts/tape-remarks.ts';
+import { factsOf } from '../../src/horse/facts.ts';
+import { tapeRemarks } from '../../src/horse/tape-remarks.ts';
 import type { Order } from '../../src/order/types.ts';
-import { phraseText } from '../../src/report/text.ts';
-import { defaultModel } from '../../src/sources/numbers.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { phraseText } from '../../src/units/text.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { orderOf } from '../support/orders.ts';
 

@@ -3,17 +3,17 @@ import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import type { Judged } from '../../src/advice/judge.ts';
 import { sizeOrder } from '../../src/index.ts';
-import { shownChecked, shownSpec } from '../../src/picture/shown.ts';
-import { sideScene } from '../../src/picture/page.ts';
-import { sceneSvg } from '../../src/picture/svg.ts';
-import { templateOf } from '../../src/picture/template.ts';
-import { tilesOf } from '../../src/picture/tiles.ts';
-import { textWidth } from '../../src/picture/letters.ts';
-import type { Layer } from '../../src/picture/scene.ts';
-import { toTell } from '../../src/report/about-specs.ts';
-import { pinchedText, ruleName } from '../../src/report/words.ts';
+import { shownChecked, shownSpec } from '../../src/draw/shown.ts';
+import { sideScene } from '../../src/draw/page.ts';
+import { sceneSvg } from '../../src/draw/svg.ts';
+import { templateOf } from '../../src/draw/template.ts';
+import { tilesOf } from '../../src/draw/tiles.ts';
+import { textWidth } from '../../src/draw/letters.ts';
+import type { Layer } from '../../src/draw/scene.ts';
+import { toTell } from '../../src/words/about-specs.ts';
+import { pinchedText, ruleName } from '../../src/words/words.ts';
 import { rules } from '../../src/rules/registry.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 const pairs = [

@@ -3,10 +3,10 @@ import { describe, expect, it, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order } from '../../src/order/types.ts';
-import { wayOutText } from '../../src/report/about-way-out.ts';
-import { phraseText } from '../../src/report/text.ts';
-import { defaultShop } from '../../src/stock/default-shop.ts';
-import { styleIds } from '../../src/stock/styles.ts';
+import { wayOutText } from '../../src/words/about-way-out.ts';
+import { phraseText } from '../../src/units/text.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { styleIds } from '../../src/cinch/styles.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { randomOrders } from '../support/random-cases.ts';
 

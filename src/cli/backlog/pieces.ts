@@ -1,6 +1,6 @@
 /** The bytes of many orders, as they come, are cut between two orders: each piece reads as it would in the whole. */
 import { ENOUGH, isBlank, looksByLine } from '../by-line.ts';
-import { mostLetters } from '../../order/refused.ts';
+import { mostLetters } from '../../yaml/refused.ts';
 
 /** The bytes of one order, or the start of one that is too long for an order. */
 export interface Piece {

@@ -1,6 +1,6 @@
 /** The printer of a format, fetched when it is asked for. */
-import { columnNames, pageColumns, screenColumns, type ColumnName } from '../../backlog/columns.ts';
-import type { BacklogPrinter } from '../../report/backlog-cells.ts';
+import { columnNames, pageColumns, screenColumns, type ColumnName } from '../../work/columns.ts';
+import type { BacklogPrinter } from '../../views/backlog-cells.ts';
 import { nearestWord } from '../../units/nearest.ts';
 import { CliFault, didYouMean, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';
@@ -36,13 +36,13 @@ export function lookOf(asked: Asked, io: CliIo): Look {
 export async function printerFor(look: Look): Promise<BacklogPrinter> {
   const { format, columns, units } = look;
   if (format === 'table') {
-    const { backlogTable } = await import('../../report/backlog-pages.ts');
+    const { backlogTable } = await import('../../views/backlog-pages.ts');
     return backlogTable(columns ?? screenColumns, columns === undefined, look);
   }
   if (format === 'markdown') {
-    return (await import('../../report/backlog-pages.ts')).backlogMarkdown(columns ?? pageColumns, units);
+    return (await import('../../views/backlog-pages.ts')).backlogMarkdown(columns ?? pageColumns, units);
   }
-  const data = await import('../../report/backlog-data.ts');
+  const data = await import('../../views/backlog-data.ts');
   const make = { json: data.backlogJson, ndjson: data.backlogLines, csv: data.backlogCsv }[format];
   return make(columns ?? columnNames);
 }

@@ -1,5 +1,5 @@
 /** One piece of a backlog becomes its row: read, sized, or told why not. */
-import { faultyRow, rowOf, type Place, type Row } from '../../backlog/row.ts';
+import { faultyRow, rowOf, type Place, type Row } from '../../work/row.ts';
 import { sizeOrder } from '../../index.ts';
 import { readOrders, type OrderRead } from '../../order/read-orders.ts';
 import type { Shop } from '../../order/types.ts';

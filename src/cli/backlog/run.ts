@@ -1,5 +1,5 @@
 /** The loop of a backlog: one order in, one row out. */
-import type { Row } from '../../backlog/row.ts';
+import type { Row } from '../../work/row.ts';
 import type { Shop } from '../../order/types.ts';
 import type { CliIo } from '../io.ts';
 import type { Source } from '../sources.ts';

@@ -1,8 +1,8 @@
 /** The command `backlog` put together: inputs, outputs, the loop between them, and what is said at the end. */
 import fs from 'node:fs';
 import path from 'node:path';
-import type { ColumnName } from '../../backlog/columns.ts';
-import { summaryText } from '../../report/backlog-words.ts';
+import type { ColumnName } from '../../work/columns.ts';
+import { summaryText } from '../../words/backlog-words.ts';
 import { plural } from '../../units/phrase.ts';
 import { tellNotWritten } from '../emit.ts';
 import { exit, printable, type ExitCode } from '../fault.ts';

@@ -1,9 +1,9 @@
 /** Rows as they come go into the output, faults into their own table, and both into the sum of it all. */
-import { FirstPlaces } from '../../backlog/first-places.ts';
-import type { Row } from '../../backlog/row.ts';
-import { count, newSummary, total, type Summary } from '../../backlog/summary.ts';
-import type { BacklogPrinter } from '../../report/backlog-cells.ts';
-import { errorRows, errorsHead } from '../../report/backlog-words.ts';
+import { FirstPlaces } from '../../work/first-places.ts';
+import type { Row } from '../../work/row.ts';
+import { count, newSummary, total, type Summary } from '../../work/summary.ts';
+import type { BacklogPrinter } from '../../views/backlog-cells.ts';
+import { errorRows, errorsHead } from '../../words/backlog-words.ts';
 import type { Output } from './output.ts';
 
 export interface Ends {

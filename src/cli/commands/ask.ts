@@ -1,8 +1,8 @@
 /** `ask`: what to ask each customer, what must be taped before cutting first, then most worth first, and the message that asks it. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
-import type { AskedOrder } from '../../report/about-ask.ts';
-import type { ReportOptions } from '../../report/page.ts';
+import type { AskedOrder } from '../../words/about-ask.ts';
+import type { ReportOptions } from '../../pages/page.ts';
 import { emit, guardInputs, tellNotWritten } from '../emit.ts';
 import { exit, printable, type ExitCode } from '../fault.ts';
 import { failed, type Entry } from '../input.ts';
@@ -29,42 +29,33 @@ interface AskOptions extends SayOptions {
 }
 
 const help = `
-For everything nobody has measured: how often knowing it changes what is tied,
-and how much surer it makes, on average, that the cinch clears the elbow and
-leaves an accepted latigo run. --format text or markdown prints the message to
-the customer, with how to measure safely; several orders of one customer become
-one message.
+Most worth asking first; ring to ring before any cord is cut. --format text or
+markdown is the message to the customer: two questions at most, or --long.
 
-Examples:
   cinchwright ask order.yaml
   cinchwright ask order.yaml --format text
-  cinchwright ask orders/                          one list by customer
-  cinchwright ask orders/ --format csv --out questions.csv
-  cinchwright ask order.yaml --draws 2000 --seed 7
-  cinchwright ask --say "15.2 hh stock, 7/8, round, trail"`;
+  cinchwright ask orders/ --format csv --out questions.csv`;
 
 /** Adds the command. */
 export function addAsk(program: Command, session: Session): void {
   const command = program
     .command('ask')
-    .summary('what to ask the customer, and the message that asks it')
-    .description(
-      'Lists what is worth asking about each order, what must be taped before cutting first, then most worth first, and writes the message to the customer.',
-    )
+    .summary('what to ask the customer, ready to send')
+    .description('Tells what to ask the customer, what each answer is worth, and writes the message.')
     .argument('[paths...]', 'order files, folders with them, or patterns');
   addSayOptions(command)
     .addOption(
-      new Option('--format <name>', 'print as table, text or markdown (the message), json, csv')
+      new Option('--format <name>', 'table, text or markdown (the message), json, csv')
         .default('table', 'table')
         .argParser(word('--format', formats)),
     )
     .addOption(
-      new Option('--draws <n>', 'readings drawn for each question')
+      new Option('--draws <n>', 'readings drawn for each question (default 128)')
         .default(128)
         .argParser(whole('--draws', 4, 100_000)),
     )
     .addOption(
-      new Option('--seed <n>', 'start of the random numbers')
+      new Option('--seed <n>', 'start of those draws (default 1)')
         .default(1)
         .argParser(whole('--seed', 0, 999_999_999)),
     )
@@ -105,7 +96,7 @@ const screenOptions = (options: AskOptions, io: CliIo): ReportOptions & { long: 
 
 /** A message that asks nothing is not written: why is told. */
 async function tellSilent(read: readonly (AskedOrder & { ok: true })[], io: CliIo): Promise<void> {
-  const { nothingText, thresholdText } = await import('../../report/about-ask.ts');
+  const { nothingText, thresholdText } = await import('../../words/about-ask.ts');
   const silent = read.filter(({ toAsk }) => toAsk.length === 0);
   for (const { result } of silent) {
     io.stderr(`cinchwright: order ${printable(result.advice.facts.order.order)}: ${nothingText(result)}\n`);
@@ -119,7 +110,7 @@ async function askAll(
   { draws, seed }: AskOptions,
 ): Promise<AskedOrder[]> {
   const { sizeOrder } = await import('../../index.ts');
-  const { askAbout, toAsk } = await import('../../ask/ask.ts');
+  const { askAbout, toAsk } = await import('../../advice/ask.ts');
   const drawing = { strata: Math.ceil(draws / 2), seed };
   return entries.map((entry): AskedOrder => {
     if (!entry.ok) return failed(entry);
@@ -136,15 +127,15 @@ type Printer = (
 
 const printers: Record<AskOptions['format'], Printer> = {
   table: async (results, options) => {
-    const { askSheets } = await import('../../report/ask-sheet.ts');
-    return (await import('../../report/sheet-screen.ts')).sheetsScreen(
+    const { askSheets } = await import('../../views/ask-sheet.ts');
+    return (await import('../../pages/sheet-screen.ts')).sheetsScreen(
       askSheets(results, options.units),
       options,
     );
   },
-  text: async (results, { long }) => (await import('../../report/ask-text.ts')).askText(results, long),
+  text: async (results, { long }) => (await import('../../views/ask-text.ts')).askText(results, long),
   markdown: async (results, { long }) =>
-    (await import('../../report/ask-markdown.ts')).askMarkdown(results, long),
-  json: async (results) => (await import('../../report/ask-json.ts')).askJson(results),
-  csv: async (results) => (await import('../../report/ask-csv.ts')).askCsv(results),
+    (await import('../../views/ask-markdown.ts')).askMarkdown(results, long),
+  json: async (results) => (await import('../../views/ask-json.ts')).askJson(results),
+  csv: async (results) => (await import('../../views/ask-csv.ts')).askCsv(results),
 };

@@ -12,30 +12,23 @@ interface Asked extends Omit<BacklogOptions, 'columns'> {
 }
 
 const examples = `
-Paths are files, folders (all files in them that end in .yaml, .yml, .json,
-.ndjson or .jsonl), patterns such as "orders/**/*.yaml", and "-" for standard
-input: YAML documents, or one JSON order a line. Rows stand in the order of the
-input, folders by name.
+Paths are files, folders, patterns such as "orders/**/*.yaml", or "-": YAML
+documents, or one JSON order a line. A row is printed as soon as its order is
+read; with --out the old file stays until all rows are written.
 
-A row is printed as soon as its order is read. With --out, a file that was there
-stays as it is until all rows are; a run that is stopped leaves nothing else.
-
-Examples:
-  cinchwright backlog orders/
-  cinchwright backlog orders/ --format csv --out sizes.csv --errors faults.csv
+  cinchwright backlog orders/ --out sizes.csv --errors faults.csv
   cinchwright backlog orders/ --columns order,verdict,style,strands,chance
-  cinchwright backlog - --format ndjson < orders.ndjson
-  cinchwright backlog --columns help`;
+  cinchwright backlog - --format ndjson < orders.ndjson`;
 
 /** Adds the command. */
 export function addBacklog(program: Command, session: Session): void {
   program
     .command('backlog')
-    .summary('size many orders into one table')
-    .description('Sizes many orders and prints one row an order: the best spec, or why there is none.')
+    .summary('size a whole folder, one row per order')
+    .description('Sizes many orders, one row each: our pick, or why there is none.')
     .argument('[paths...]', 'order files, folders with them, patterns, or "-"')
     .addOption(
-      new Option('--format <name>', `print as ${formats.join(', ')}`)
+      new Option('--format <name>', `${formats.join(', ')} (default table)`)
         .default('table', 'table')
         .argParser(word('--format', formats)),
     )
@@ -52,7 +45,7 @@ export function addBacklog(program: Command, session: Session): void {
 
 async function run(names: readonly string[], asked: Asked, { io }: Session): Promise<ExitCode> {
   if (asked.columns === 'help') {
-    io.stdout((await import('../../report/backlog-words.ts')).columnsText(widthFor(io)));
+    io.stdout((await import('../../words/backlog-words.ts')).columnsText(widthFor(io)));
     return exit.good;
   }
   const { columnsAsked } = await import('../backlog/printers.ts');

@@ -2,11 +2,11 @@
 import type { Command } from 'commander';
 import type { Checked } from '../../advice/check.ts';
 import type { CinchAsked, Order, Shop } from '../../order/types.ts';
-import { unreadSheet } from '../../report/sheet.ts';
-import type { ReportOptions } from '../../report/page.ts';
-import type { CheckResult } from '../../report/types.ts';
+import { unreadSheet } from '../../pages/sheet.ts';
+import type { ReportOptions } from '../../pages/page.ts';
+import type { CheckResult } from '../../words/types.ts';
 import { addCinchOptions, askedOf, overWants, type CinchOptions, type ToCheck } from '../asked-cinch.ts';
-import type { Paper } from '../../print/document.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { failed, type Entry } from '../input.ts';
@@ -31,30 +31,23 @@ interface CheckOptions extends CinchOptions, SayOptions {
 }
 
 const examples = `
-Files are order files; "-" or nothing reads standard input. Judged is what an
-order has under "wants" and "current". With --style, --strands, --buckle or
---length, only the cinch named here is judged; what it leaves open is taken from
-the order's "wants", but the buckle only when neither --strands nor --buckle is
-given: other strands may need another.
+It judges what the order wants and its current cinch. With --style, --strands,
+--buckle or --length it judges the cinch named, filled in from what is wanted.
 
-Examples:
   cinchwright check order.yaml
   cinchwright check order.yaml --style straight --strands 19
-  cinchwright check order.yaml --strands 21 --length "32 in" --buckle "plain 3"
-  cinchwright check *.yaml --format json
-  cinchwright check --say "15.2 hh, 7/8, wants straight 25"`;
+  cinchwright check --say "15.2 hh, 7/8, wants straight 25"
+Exit 0 passes, 1 ruled out, 2 bad command, 3 bad file`;
 
 /** Adds the command. */
 export function addCheck(program: Command, session: Session): void {
   const command = program
     .command('check')
-    .summary('judge the cinch that is asked for or in use')
-    .description(
-      'Judges the cinch that each order asks for or has now, and names the nearest one that passes.',
-    )
+    .summary('judge the current cinch, or the one asked for')
+    .description('Judges the current cinch, or the one asked for, and the smallest change that passes.')
     .argument('[files...]', 'order files');
   addCinchOptions(addSayOptions(command), 'judge')
-    .option('--why', 'show every judgement and how the numbers were found')
+    .option('--why', 'every check, and how each number was worked out')
     .addOption(formatOption())
     .addOption(paperOption())
     .addOption(unitsOption())
@@ -85,7 +78,7 @@ async function check(files: readonly string[], options: CheckOptions, io: CliIo)
   if (!printed) tellNotWritten(options.out, io);
   if (empty.length > 0) tellEmpty(empty, useful, io);
   if (told !== exit.good) return told;
-  const { standingOf } = await import('../../report/about-check.ts');
+  const { standingOf } = await import('../../words/about-check.ts');
   const fails = (result: CheckResult): boolean =>
     result.ok && result.checked.some((checked) => standingOf(checked) === 'refused');
   return results.some(fails) ? exit.noSpec : exit.good;
@@ -129,9 +122,9 @@ function toCheck({ wants, current }: Order, asked: CinchAsked | undefined): ToCh
 
 const viewsOf = (results: readonly CheckResult[], options: ReportOptions): Views => ({
   sheets: async () => {
-    const { checkSheet } = await import('../../report/check-sheet.ts');
+    const { checkSheet } = await import('../../views/check-sheet.ts');
     return results.map((result) => (result.ok ? checkSheet(result, options) : unreadSheet(result)));
   },
-  json: async () => (await import('../../report/check-json.ts')).checkJson(results),
-  csv: async () => (await import('../../report/check-csv.ts')).checkCsv(results),
+  json: async () => (await import('../../views/check-json.ts')).checkJson(results),
+  csv: async () => (await import('../../views/check-csv.ts')).checkCsv(results),
 });

@@ -3,9 +3,9 @@ import path from 'node:path';
 import { Option, type Command } from 'commander';
 import type { Learned } from '../../learn/learn.ts';
 import type { Order, Shop } from '../../order/types.ts';
-import type { Problem } from '../../order/problem.ts';
+import type { Problem } from '../../yaml/problem.ts';
 import { emit, guardInputs, sameFile } from '../emit.ts';
-import type { Paper } from '../../print/document.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { fileLabel, readEntries, readText } from '../input.ts';
 import type { CliIo } from '../io.ts';
@@ -34,43 +34,32 @@ export interface LearnOptions {
 }
 
 const help = `
-The file is YAML, or a CSV table when its name ends in .csv. Each outcome names
-an order (found among --orders) or has the horse and the saddle in it, then the
-spec tied, the days in use, and the result: good, elbow-rub, buckle-rub,
-slipped, too-long or too-short. See docs/learn.md.
+Each outcome names its order (of --orders), or horse and saddle, then the cinch,
+days in use, and good, elbow-rub, buckle-rub, slipped, too-long or too-short.
+See docs/learn.md. Nothing is written without --write or --in-place.
 
-Nothing is written unless told. --write makes a new file: the shop file of
---shop with the numbers in it, or their blocks alone. --in-place edits the shop
-file itself and keeps its comments. What does not foretell better than the
-defaults is not recommended, and not written.
-
-Examples:
   cinchwright learn outcomes.yaml --orders orders/
-  cinchwright learn outcomes.csv --orders orders/ --picture calibration.svg
-  cinchwright learn outcomes.yaml --shop shop.yaml --write shop-learned.yaml
-  cinchwright learn outcomes.yaml --shop shop.yaml --in-place`;
+  cinchwright learn outcomes.csv --shop shop.yaml --write shop-learned.yaml`;
 
 /** Adds the command. */
 export function addLearn(program: Command, session: Session): void {
   program
     .command('learn')
-    .summary('what outcomes teach about clearance and length')
-    .description(
-      'Fits the required clearance and the give of new cord to what came of earlier cinches, and says whether that foretells better.',
-    )
+    .summary('what past cinches tell us')
+    .description('Fits required clearance and stretch to past cinches; says if that predicts better.')
     .argument('<file>', 'outcomes, as YAML or CSV')
     .addOption(
-      new Option('--orders <path>', 'order files or folders that the outcomes are about; may be given again')
+      new Option('--orders <path>', 'orders the outcomes name; may be repeated')
         .default([], 'none')
         .argParser((named: string, all: string[]): string[] => [...all, named]),
     )
     .addOption(formatOption('csv'))
     .addOption(paperOption())
-    .option('--picture <file>', 'draw rubs by clearance, and what was expected beside what came, as SVG')
-    .option('--write <file>', 'write what is recommended to a new file for --shop')
-    .option('--in-place', 'write what is recommended into the shop file of --shop')
+    .option('--picture <file>', 'draw rubs by clearance as SVG')
+    .option('--write <file>', 'write what we recommend to a new shop file')
+    .option('--in-place', 'write it into the shop file of --shop')
     .addOption(
-      new Option('--date <day>', 'day that the outcomes reach to (default: today)').argParser(day('--date')),
+      new Option('--date <day>', 'last day of the outcomes (default today)').argParser(day('--date')),
     )
     .addOption(shopOption())
     .addOption(outOption())
@@ -97,7 +86,7 @@ async function learn(file: string, options: LearnOptions, io: CliIo): Promise<Ex
   const about = { file: fileLabel(file), day: options.date ?? io.today() };
   await printViews(viewsOf(learned, about), { ...options, day: about.day }, io);
   if (options.picture !== undefined) {
-    emit((await import('../../report/learn-svg.ts')).learnSvg(learned), options.picture, io);
+    emit((await import('../../views/learn-svg.ts')).learnSvg(learned), options.picture, io);
   }
   const written = await writeLearned(learned, { ...options, until: about.day }, io);
   return code !== exit.good ? code : written;
@@ -178,6 +167,6 @@ async function learnedFrom(
 }
 
 const viewsOf = (learned: Learned, about: { readonly file: string; readonly day: string }): Views => ({
-  sheets: async () => [(await import('../../report/learn-sheet.ts')).learnSheet(learned, about)],
-  json: async () => (await import('../../report/learn-json.ts')).learnJson(learned, about),
+  sheets: async () => [(await import('../../views/learn-sheet.ts')).learnSheet(learned, about)],
+  json: async () => (await import('../../views/learn-json.ts')).learnJson(learned, about),
 });

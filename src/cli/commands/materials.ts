@@ -9,7 +9,7 @@ import { orderFiles } from '../order-files.ts';
 import type { Session } from '../program.ts';
 import { guardPdf } from '../pdf.ts';
 import { printViews, type Format } from '../print.ts';
-import type { Paper } from '../../print/document.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
@@ -23,26 +23,19 @@ interface MaterialsOptions {
 }
 
 const help = `
-Taken of each order is what the customer asked for, where it passes and is not
-poor at the elbow, else the first spec. Every cut is assigned to a put-up or a
-remnant: one dye lot an order and color, no splice in a piece. Leftovers under
-10 ft are waste. Whether the plan is proven best is said with it. Orders that
-cannot be read, or for which nothing passes, are named and left out.
+Of each order what the customer asked for if it passes, else our pick. One dye
+lot an order and color, no splice in a piece; small jobs are cut the best way
+there is, and larger ones say what a better plan could save.
 
-Examples:
   cinchwright materials orders/
-  cinchwright materials *.yaml --shop shop.yaml
-  cinchwright materials orders/ --format pdf --out materials.pdf
-  cinchwright materials orders/ --format csv --out materials.csv`;
+  cinchwright materials orders/ --format pdf --out materials.pdf`;
 
 /** Adds the command. */
 export function addMaterials(program: Command, session: Session): void {
   program
     .command('materials')
-    .summary('list what a backlog takes, and plan the cuts')
-    .description(
-      'Lists the cord and hardware of all orders, what is short and what to buy, and from which put-up each piece is cut.',
-    )
+    .summary('cord and hardware to pull, buy and cut')
+    .description('Lists cord and hardware to pull and buy, and which spool each piece is cut from.')
     .argument('[paths...]', 'order files, folders with them, or patterns')
     .addOption(dateOption())
     .addOption(formatOption())
@@ -68,16 +61,16 @@ async function printMaterials(
   const written = options.date ?? io.today();
   const backlog = await backlogOf(files, { shop, day: written }, io);
   const { orders, results } = backlog;
-  const { materialsOf } = await import('../../paper/materials.ts');
+  const { materialsOf } = await import('../../work/materials.ts');
   const materials = materialsOf(orders, shop, written);
   await printViews(
     {
       sheets: async () =>
         orders.length === 0
           ? []
-          : [(await import('../../report/materials-sheet.ts')).materialsSheet(materials, results)],
-      csv: async () => (await import('../../report/materials-csv.ts')).materialsCsv(materials, results),
-      json: async () => (await import('../../report/materials-json.ts')).materialsJson(materials, results),
+          : [(await import('../../views/materials-sheet.ts')).materialsSheet(materials, results)],
+      csv: async () => (await import('../../views/materials-csv.ts')).materialsCsv(materials, results),
+      json: async () => (await import('../../views/materials-json.ts')).materialsJson(materials, results),
     },
     { ...options, day: written },
     io,

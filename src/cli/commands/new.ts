@@ -10,16 +10,13 @@ interface NewOptions {
 }
 
 const examples = `
-Examples:
-  cinchwright new                     print a blank order
-  cinchwright new order.yaml          write one to fill in
-  cinchwright new order.yaml --force  start it afresh`;
+  cinchwright new order.yaml`;
 
 /** Adds the command. */
 export function addNew(program: Command, session: Session): void {
   program
     .command('new')
-    .summary('start an order: a blank one, with notes')
+    .summary('start an order')
     .description('Prints a blank order with notes on every line, or writes it to a file.')
     .argument('[file]', 'the file to write; without one the order is printed')
     .addHelpText('after', examples)

@@ -1,9 +1,9 @@
 /** `photo`: what the side photo of each order gives, how sure, and what it gains. */
 import type { Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
-import type { PhotoResult } from '../../report/types.ts';
+import type { PhotoResult } from '../../words/types.ts';
 import { guardInputs, tellNotWritten } from '../emit.ts';
-import type { Paper } from '../../print/document.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { CliFault, exit, printable, worse, type ExitCode } from '../fault.ts';
 import { failed, namesOf, readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
@@ -28,35 +28,22 @@ interface PhotoOptions {
 }
 
 const examples = `
-Files are order files with a "photo" block; "-" or nothing reads standard input.
-The picture itself need not be there: the marks are enough. Where it is, its
-size and how it is turned are held against the block. It is looked for beside
-the order file and opened only there, or in the folder of --photos-from.
+The marks in the order are enough; the picture, where it is there, is checked
+against them. --pick writes a page to click the marks on. A photo never gives
+the length: tape ring to ring. How to take one: docs/photo.md.
 
---pick writes one page, NAME-landmarks.html or the file of --out, to open in any
-browser: it asks for each mark in turn, tells at once what they come to, and
-gives the block to put into the order. It needs no network and sends nothing.
-
-A side photo never gives the length: ring to ring is taped before cord is cut.
-How to take one: docs/photo.md.
-
-Examples:
   cinchwright photo --pick juniper-side.jpg
-  cinchwright photo order.yaml
-  cinchwright photo orders/*.yaml --format csv
-  cinchwright photo order.yaml --photos-from pictures`;
+  cinchwright photo order.yaml`;
 
 /** Adds the command. */
 export function addPhoto(program: Command, session: Session): void {
   program
     .command('photo')
-    .summary('measure from the side photo of an order')
-    .description(
-      'Tells what the side photo of each order gives: each length, how sure, where its error comes from, and what it gains.',
-    )
+    .summary('measure from a side photo')
+    .description('Measures from the side photo of each order: each length, how sure, what it gains.')
     .argument('[files...]', 'order files')
-    .option('--pick <picture>', 'write a page on which the marks are clicked on this JPEG or PNG')
-    .option('--photos-from <folder>', 'look for the pictures in this folder, not beside the order files')
+    .option('--pick <picture>', 'write a page to click the marks on')
+    .option('--photos-from <folder>', 'look for the pictures in this folder')
     .addOption(formatOption())
     .addOption(paperOption())
     .addOption(unitsOption())
@@ -125,7 +112,7 @@ async function readPhotos(
 ): Promise<{ looked: Entry[]; results: PhotoResult[] }> {
   const { sizeOrder } = await import('../../index.ts');
   const { photoWorth } = await import('../../advice/photo-worth.ts');
-  const { surerPhoto } = await import('../../facts/photo-surer.ts');
+  const { surerPhoto } = await import('../../horse/photo-surer.ts');
   const { lookAtPicture } = await import('../photo/look.ts');
   const looked: Entry[] = [];
   const results: PhotoResult[] = [];
@@ -168,9 +155,9 @@ const lack = {
 
 const viewsOf = (results: readonly PhotoResult[], { units }: PhotoOptions): Views => ({
   sheets: async () => {
-    const { photoSheet } = await import('../../report/photo-sheet.ts');
+    const { photoSheet } = await import('../../views/photo-sheet.ts');
     return results.flatMap((result) => (result.ok ? [photoSheet(result, units)] : []));
   },
-  json: async () => (await import('../../report/photo-json.ts')).photoJson(results),
-  csv: async () => (await import('../../report/photo-csv.ts')).photoCsv(results),
+  json: async () => (await import('../../views/photo-json.ts')).photoJson(results),
+  csv: async () => (await import('../../views/photo-csv.ts')).photoCsv(results),
 });

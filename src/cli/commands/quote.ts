@@ -1,9 +1,9 @@
 /** `quote`: what a cinch costs and when it can be ready, as a paper for the customer. */
 import { Option, type Command } from 'commander';
 import type { Advice } from '../../advice/advice.ts';
-import type { PromiseWindow } from '../../paper/promise.ts';
-import type { Quote } from '../../paper/quote.ts';
-import type { Taken } from '../../paper/taken.ts';
+import type { PromiseWindow } from '../../work/promise.ts';
+import type { Quote } from '../../work/quote.ts';
+import type { Taken } from '../../work/taken.ts';
 import { exit, type ExitCode } from '../fault.ts';
 import { addPaper, type PaperKind, type Source } from '../paper.ts';
 import type { Session } from '../program.ts';
@@ -11,29 +11,21 @@ import { colorFor } from '../screen.ts';
 
 const kind: PaperKind<Quote> = {
   name: 'quote',
-  summary: 'price the cinch that suits, for the customer',
-  description:
-    'Writes a quote for each order: the cinch that suits, what else would do, the price with its lines, and when it can be ready.',
+  summary: 'the price, for the customer',
+  description: 'Writes the quote for the customer: the cinch, the price, and when it is ready.',
   help: `
-Prices, taxes, deposit, benches and house rules come from the shop file; what it
-does not say is named. Quoted is what the customer asked for, where it passes
-and is not poor at the elbow, else the first spec; --spec 1 takes the first.
-With --backlog the day it can be ready is the first one that the schedule of
-that work leaves, and no promise of it is broken.
+Prices, taxes, benches and house rules come from the shop file. It quotes what
+the customer asked for if that passes, else our pick; --spec 1 takes our pick.
 
-Examples:
   cinchwright quote order.yaml
-  cinchwright quote order.yaml --style straight --strands 19
-  cinchwright quote order.yaml --format html --out quote.html
-  cinchwright quote new.yaml --backlog orders/
-  cinchwright quote --say "15.2 hh stock, 7/8, round, trail"
-  cinchwright quote *.yaml --date 2026-12-01 --format json`,
+  cinchwright quote order.yaml --itemized --out quote.html
+  cinchwright quote new.yaml --backlog orders/`,
   extra: [
     new Option('--itemized', 'every line of the price'),
-    new Option('--backlog <paths...>', 'count the work of these order files, or folders with them, too'),
+    new Option('--backlog <paths...>', 'plan around the work of these orders'),
   ],
   make: async (source) => {
-    const { quoteOf } = await import('../../paper/quote.ts');
+    const { quoteOf } = await import('../../work/quote.ts');
     const { day } = source;
     const { windowOf, code } = await besideBacklog(source);
     return {
@@ -46,10 +38,10 @@ Examples:
       ({ what, where }) => `the quote cannot be added up without ${what} (in the shop file, under ${where})`,
     ),
   sheet: async ({ units, itemized = false }) => {
-    const { quoteSheet } = await import('../../report/quote-sheet.ts');
+    const { quoteSheet } = await import('../../views/quote-sheet.ts');
     return (quote) => quoteSheet(quote, { units, itemized });
   },
-  json: async () => (await import('../../report/paper-json.ts')).quotesJson,
+  json: async () => (await import('../../views/paper-json.ts')).quotesJson,
 };
 
 interface Beside {
@@ -63,8 +55,8 @@ async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside
   if (options.backlog === undefined) return { code: exit.good };
   const { backlogOf, needAgenda, tellLeftOut } = await import('../backlog-orders.ts');
   const { orderFiles } = await import('../order-files.ts');
-  const { agendaOf, windowBeside } = await import('../../paper/agenda.ts');
-  const { minutesOf } = await import('../../paper/bill.ts');
+  const { agendaOf, windowBeside } = await import('../../work/agenda.ts');
+  const { minutesOf } = await import('../../work/bill.ts');
   const { daysAfter } = await import('../../units/days.ts');
   await needAgenda(shop);
   const backlog = await backlogOf(await orderFiles(options.backlog, io, 'quote'), { shop, day }, io);

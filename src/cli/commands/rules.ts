@@ -14,19 +14,15 @@ interface RulesOptions {
 }
 
 const examples = `
-Examples:
   cinchwright rules
-  cinchwright rules elbow-clearance
-  cinchwright rules --format markdown`;
+  cinchwright rules elbow-clearance`;
 
 /** Adds the command. */
 export function addRules(program: Command, session: Session): void {
   program
     .command('rules')
-    .summary('list the rules, or tell all about one')
-    .description(
-      'Lists the rules that cinches are judged by, or tells all about one: its question, reasons and examples.',
-    )
+    .summary('what each check looks at')
+    .description('Lists the checks, or tells all about one: its question, reasons and examples.')
     .argument('[id]', 'one rule')
     .addOption(formatOption('pdf'))
     .addHelpText('after', examples)
@@ -41,11 +37,11 @@ async function tellRules(id: string | undefined, options: RulesOptions, io: CliI
   await printViews(
     {
       sheets: async () => {
-        const { ruleSheet, rulesSheet } = await import('../../report/rules-sheet.ts');
+        const { ruleSheet, rulesSheet } = await import('../../views/rules-sheet.ts');
         return id === undefined ? [rulesSheet(rules)] : chosen.map(ruleSheet);
       },
-      json: async () => (await import('../../report/rules-json.ts')).rulesJson(chosen),
-      csv: async () => (await import('../../report/rules-csv.ts')).rulesCsv(chosen),
+      json: async () => (await import('../../views/rules-json.ts')).rulesJson(chosen),
+      csv: async () => (await import('../../views/rules-csv.ts')).rulesCsv(chosen),
     },
     options,
     io,

@@ -1,7 +1,7 @@
 /** `schedule`: when each order of a backlog is tied, which are late, and what can be promised. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
-import type { Agenda, Asked } from '../../paper/agenda.ts';
+import type { Agenda, Asked } from '../../work/agenda.ts';
 import { backlogOf, needAgenda, tellLeftOut, type Backlog } from '../backlog-orders.ts';
 import { guardInputs } from '../emit.ts';
 import { CliFault, printable, worse, type ExitCode } from '../fault.ts';
@@ -11,7 +11,7 @@ import { orderFiles } from '../order-files.ts';
 import type { Session } from '../program.ts';
 import { guardPdf } from '../pdf.ts';
 import { printViews, type Format } from '../print.ts';
-import type { Paper } from '../../print/document.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
@@ -27,36 +27,23 @@ interface ScheduleOptions {
 }
 
 const help = `
-Hours come from the labor of the shop file and the quantity, days off and
-benches from the shop file, due days from the orders. With one bench, or ten
-jobs on up to three, the fewest possible are late; else whether fewer could be
-is said. Orders that cannot be read, or for which nothing passes, are named and
-left out.
+Hours, benches and days off come from the shop file, due days from the orders.
+With one bench, or ten jobs on up to three, the fewest possible are late; else
+it says whether fewer could be.
 
-Examples:
-  cinchwright schedule orders/
-  cinchwright schedule orders/ --from 2026-12-01 --format pdf --out week.pdf
-  cinchwright schedule orders/ --promise new.yaml
-  cinchwright schedule orders/ --hours 2.5`;
+  cinchwright schedule orders/ --format pdf --out week.pdf
+  cinchwright schedule orders/ --promise new.yaml`;
 
 /** Adds the command. */
 export function addSchedule(program: Command, session: Session): void {
   program
     .command('schedule')
-    .summary('plan the days of a backlog, and what can be promised')
-    .description(
-      'Schedules all orders on the benches: start and promised day of each, which are late, and the first day new work can be promised for.',
-    )
+    .summary('who ties what, when, and what runs late')
+    .description('Plans all orders on the benches: start and promise of each, and what runs late.')
     .argument('[paths...]', 'order files, folders with them, or patterns')
-    .addOption(
-      new Option('--from <day>', 'first day of work, such as 2026-12-18 (default: today)').argParser(
-        day('--from'),
-      ),
-    )
-    .addOption(new Option('--promise <file>', 'order file with what is to be promised besides'))
-    .addOption(
-      new Option('--hours <n>', 'hours of work to be promised besides, such as 2.5').argParser(hours),
-    )
+    .addOption(new Option('--from <day>', 'first day of work (default today)').argParser(day('--from')))
+    .addOption(new Option('--promise <file>', 'when could this order be ready?'))
+    .addOption(new Option('--hours <n>', 'when could so many hours of work be ready?').argParser(hours))
     .addOption(formatOption())
     .addOption(paperOption())
     .addOption(shopOption())
@@ -91,7 +78,7 @@ async function printSchedule(
   const from = options.from ?? io.today();
   const backlog = await backlogOf(files, { shop, day: from }, io);
   const { orders, results } = backlog;
-  const { agendaOf } = await import('../../paper/agenda.ts');
+  const { agendaOf } = await import('../../work/agenda.ts');
   const agenda = agendaOf(orders, shop, from);
   const wanted = await wantedOf(options, { shop, day: from }, io);
   const asked = await askedOf(agenda, wanted, options.hours);
@@ -100,9 +87,9 @@ async function printSchedule(
       sheets: async () =>
         orders.length + asked.length === 0
           ? []
-          : [(await import('../../report/schedule-sheet.ts')).scheduleSheet(agenda, asked, results)],
-      csv: async () => (await import('../../report/schedule-csv.ts')).scheduleCsv(agenda, asked, results),
-      json: async () => (await import('../../report/schedule-json.ts')).scheduleJson(agenda, asked, results),
+          : [(await import('../../views/schedule-sheet.ts')).scheduleSheet(agenda, asked, results)],
+      csv: async () => (await import('../../views/schedule-csv.ts')).scheduleCsv(agenda, asked, results),
+      json: async () => (await import('../../views/schedule-json.ts')).scheduleJson(agenda, asked, results),
     },
     { ...options, day: from },
     io,
@@ -126,7 +113,7 @@ async function askedOf(
   wanted: Backlog | undefined,
   minutes: number | undefined,
 ): Promise<Asked[]> {
-  const { promiseForOrder, promiseOn } = await import('../../paper/agenda.ts');
+  const { promiseForOrder, promiseOn } = await import('../../work/agenda.ts');
   if (minutes !== undefined)
     return [promiseOn(agenda, { order: undefined, minutes, hours: minutes / 60, due: undefined })];
   return (wanted?.orders ?? []).map((order) => promiseForOrder(agenda, order));

@@ -9,12 +9,7 @@ const kinds = ['order', 'shop'] as const;
 type Kind = (typeof kinds)[number];
 
 const examples = `
-Examples:
-  cinchwright schema order > order.schema.json
-  cinchwright schema shop > shop.schema.json
-
-Many editors check an order while it is typed when this is its first line:
-  # yaml-language-server: $schema=order.schema.json`;
+  cinchwright schema order > order.schema.json`;
 
 /** Adds the command. */
 export function addSchema(program: Command, session: Session): void {

@@ -3,10 +3,10 @@ import { Option, type Command } from 'commander';
 import type { Advice } from '../../advice/advice.ts';
 import type { Simulated } from '../../advice/simulate.ts';
 import type { Shop } from '../../order/types.ts';
-import { unreadSheet } from '../../report/sheet.ts';
-import type { ReportOptions } from '../../report/page.ts';
-import type { SizeResult } from '../../report/types.ts';
-import type { Paper } from '../../print/document.ts';
+import { unreadSheet } from '../../pages/sheet.ts';
+import type { ReportOptions } from '../../pages/page.ts';
+import type { SizeResult } from '../../words/types.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import { guardInputs, tellNotWritten } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import { failed, type Entry } from '../input.ts';
@@ -41,51 +41,41 @@ export interface SizeOptions extends SayOptions {
 }
 
 const examples = `
-Files are order files; "-" or nothing reads standard input. A file may hold
-several orders. With --say the order is said, with commas or without; a word
-that fits no answer, or two, is told with its column, and the exit code is 3.
---what-if changes one order for one run and shows both answers side by side; a
-buckle named there is the only one left to tie with.
+No file, or "-", reads standard input. A file may hold several orders.
 
-Examples:
-  cinchwright size order.yaml
-  cinchwright size order.yaml --why --units cm
+  cinchwright size order.yaml --why
   cinchwright size *.yaml --format csv --out sizes.csv
-  cinchwright size order.yaml --simulate=50000 --seed 7
-  cinchwright size --top 1 < order.yaml
-  cinchwright size --say "15.2 hh stock, 7/8 in-skirt, round, wants straight 25"
-  cinchwright size --say "15-2, full double, rolls, roping" --save order.yaml
-  cinchwright size order.yaml --what-if "3/4" --what-if "room 4.5 in"`;
+  cinchwright size --say "15-2 stock, full double, rolls" --save order.yaml
+  cinchwright size order.yaml --what-if "3/4" --what-if "room 4.5 in"
+Exit 0 sized, 1 no cinch passes, 2 bad command, 3 bad file (others still sized)`;
 
 /** Adds the command. */
 export function addSize(program: Command, session: Session): void {
   const command = program
     .command('size')
-    .summary('rank the cinches that suit each order')
-    .description('Ranks the cinches that suit each order and says why the first is first.')
+    .summary('which cinch to tie, and why')
+    .description('Picks the cinch to tie for each order: what, why, and what to measure next.')
     .argument('[files...]', 'order files');
   addSayOptions(command)
     .option(
       '--what-if <words>',
-      'beside the order as it is: the same with these words; may be given several times',
+      'the same order with other words, side by side',
       (words: string, others: readonly string[] | undefined) => [...(others ?? []), words],
     )
     .addOption(
-      new Option('--top <n>', 'how many to show (JSON and CSV give all)')
+      new Option('--top <n>', 'list this many (default 3; JSON and CSV list all)')
         .default(3)
         .argParser(whole('--top', 1, 999)),
     )
-    .option('--why', 'show every judgement and how the numbers were found')
-    .option('--all', 'show every cinch that passes, and all that do not')
+    .option('--why', 'every check, and how each number was worked out')
+    .option('--all', 'every cinch that passes, and every one ruled out')
     .addOption(formatOption())
     .addOption(paperOption())
     .addOption(unitsOption())
     .addOption(shopOption())
     .addOption(simulateOption())
     .addOption(
-      new Option('--seed <n>', 'start of the random numbers of --simulate (default: 1)').argParser(
-        whole('--seed', 0, 999_999_999),
-      ),
+      new Option('--seed <n>', 'start of those draws (default 1)').argParser(whole('--seed', 0, 999_999_999)),
     )
     .addOption(outOption())
     .addHelpText('after', examples)
@@ -98,7 +88,7 @@ function simulateOption(): Option {
   const read = whole('--simulate', 100, mostDraws);
   return new Option(
     '--simulate [draws]',
-    `check how sure it is by random draws (${String(usualDraws)} if not said)`,
+    `test the chance with random draws (${String(usualDraws)} if left out)`,
   ).argParser((text: string): number => {
     if (/^\d+$/.test(text)) return read(text);
     // The parser takes the next word for the number, and often it is the file.
@@ -167,9 +157,9 @@ async function simulatedFor(advice: Advice, options: SizeOptions): Promise<reado
 
 const viewsOf = (results: readonly SizeResult[], options: ReportOptions): Views => ({
   sheets: async () => {
-    const { sizeSheet } = await import('../../report/size-sheet.ts');
+    const { sizeSheet } = await import('../../views/size-sheet.ts');
     return results.map((result) => (result.ok ? sizeSheet(result, options) : unreadSheet(result)));
   },
-  json: async () => (await import('../../report/size-json.ts')).sizeJson(results),
-  csv: async () => (await import('../../report/size-csv.ts')).sizeCsv(results),
+  json: async () => (await import('../../views/size-json.ts')).sizeJson(results),
+  csv: async () => (await import('../../views/size-csv.ts')).sizeCsv(results),
 });

@@ -1,32 +1,29 @@
 /** `ticket`: all that the tier needs, as a paper for the bench. */
 import type { Command } from 'commander';
-import type { Ticket } from '../../paper/ticket.ts';
+import type { Ticket } from '../../work/ticket.ts';
 import { addPaper, type PaperKind } from '../paper.ts';
 import type { Session } from '../program.ts';
 
 const kind: PaperKind<Ticket> = {
   name: 'ticket',
-  summary: 'write the bench ticket, for the tier',
-  description:
-    'Writes a bench ticket for each order: lengths, cut list, where bars and flare sit, order of work; no prices and nothing about the customer.',
+  summary: 'bench ticket, for the maker',
+  description: 'Writes the bench ticket: lengths, cut list, bars, flare, order of work. No prices.',
   help: `
-A ticket from a length that nobody measured says so at the top. Tied is what the
-customer asked for, where it passes and is not poor at the elbow, else the first
-spec; --spec 1 takes the first.
+It takes what the customer asked for if that passes, else our pick; --spec 1
+takes our pick. DO NOT CUT stands on top until ring to ring is taped.
 
-Examples:
   cinchwright ticket order.yaml
   cinchwright ticket order.yaml --spec 2 --units cm
   cinchwright ticket order.yaml --format html --out ticket.html`,
   make: async ({ day }) => {
-    const { ticketOf } = await import('../../paper/ticket.ts');
+    const { ticketOf } = await import('../../work/ticket.ts');
     return { paper: ({ spec }, advice) => ticketOf(spec, advice, { day }) };
   },
   sheet: async ({ units }) => {
-    const { ticketSheet } = await import('../../report/ticket-sheet.ts');
+    const { ticketSheet } = await import('../../views/ticket-sheet.ts');
     return (ticket) => ticketSheet(ticket, units);
   },
-  json: async () => (await import('../../report/paper-json.ts')).ticketsJson,
+  json: async () => (await import('../../views/paper-json.ts')).ticketsJson,
 };
 
 /** Adds the command. */

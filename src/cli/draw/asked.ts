@@ -1,5 +1,5 @@
 /** What `draw` can be asked for, and what does not go together. */
-import type { Paper } from '../../print/document.ts';
+import type { Paper } from '../../pages/pdf/document.ts';
 import type { CinchOptions } from '../asked-cinch.ts';
 import { CliFault, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';

@@ -1,6 +1,6 @@
 /** Pictures become the content of a file, in the format asked for; what a format needs is loaded when it is asked for. */
-import type { Scene } from '../../picture/scene.ts';
-import type { Template } from '../../picture/template.ts';
+import type { Scene } from '../../draw/scene.ts';
+import type { Template } from '../../draw/template.ts';
 import type { DrawOptions, PictureFormat } from './asked.ts';
 import type { Picture } from './pictures.ts';
 import { pngWriter } from './png-writer.ts';
@@ -33,9 +33,9 @@ const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: 
   png: async ([picture], { options }) => {
     if (picture === undefined) return { content: '', lacking: [] };
     const [{ printedScene }, writer, { sceneSvg }, { paperFonts, fontFiles }] = await Promise.all([
-      import('../../print/pdf.ts'),
+      import('../../draw/pdf-bundle.ts'),
       pngWriter(),
-      import('../../picture/svg.ts'),
+      import('../../draw/svg.ts'),
       import('../fonts.ts'),
     ]);
     const { scene, lacking } = printedScene(await sceneOf(picture, options), paperFonts());
@@ -43,8 +43,8 @@ const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: 
   },
   html: async (pictures, { options }) => {
     const [{ picturesHtml }, { titleText }] = await Promise.all([
-      import('../../picture/html.ts'),
-      import('../../picture/frame.ts'),
+      import('../../draw/html.ts'),
+      import('../../draw/frame.ts'),
     ]);
     const pages = await Promise.all(
       pictures.map(async (picture) => ({
@@ -58,7 +58,7 @@ const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: 
   },
   pdf: async (pictures, { options, day }) => {
     const [{ templatesPdf }, { paperFonts }] = await Promise.all([
-      import('../../print/pdf.ts'),
+      import('../../draw/pdf-bundle.ts'),
       import('../fonts.ts'),
     ]);
     const templates = (await Promise.all(pictures.map((picture) => templateFor(picture, options)))).flatMap(
@@ -75,10 +75,10 @@ const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: 
 
 async function svgOf(picture: Picture | undefined, options: DrawOptions): Promise<string> {
   if (picture === undefined) return '';
-  const { sceneSvg } = await import('../../picture/svg.ts');
+  const { sceneSvg } = await import('../../draw/svg.ts');
   const template = options.template === true ? await templateFor(picture, options) : undefined;
   if (template === undefined) return sceneSvg(await sceneOf(picture, options));
-  const { templateScene } = await import('../../picture/template.ts');
+  const { templateScene } = await import('../../draw/template.ts');
   return sceneSvg(templateScene(template), 'mm');
 }
 
@@ -87,7 +87,7 @@ async function templateFor(
   { advice, shown }: Picture,
   { units }: DrawOptions,
 ): Promise<Template | undefined> {
-  const { templateOf } = await import('../../picture/template.ts');
+  const { templateOf } = await import('../../draw/template.ts');
   const [{ candidate, mark } = { candidate: undefined, mark: undefined }] = shown;
   return candidate === undefined ? undefined : templateOf({ advice, candidate, mark, units });
 }
@@ -95,13 +95,13 @@ async function templateFor(
 async function sceneOf({ advice, shown }: Picture, { view, units }: DrawOptions): Promise<Scene> {
   const [first] = shown;
   if (view === 'flat' && first !== undefined) {
-    return (await import('../../picture/flat-page.ts')).flatScene({ advice, shown: first, units });
+    return (await import('../../draw/flat-page.ts')).flatScene({ advice, shown: first, units });
   }
-  return (await import('../../picture/page.ts')).sideScene({ advice, shown, units });
+  return (await import('../../draw/page.ts')).sideScene({ advice, shown, units });
 }
 
 /** On a page each panel is a picture of its own; what is laid flat stays one. */
 async function phoneScenesOf(picture: Picture, options: DrawOptions): Promise<readonly Scene[]> {
   if (options.view === 'flat') return [await sceneOf(picture, options)];
-  return (await import('../../picture/page.ts')).phoneScenes({ ...picture, units: options.units });
+  return (await import('../../draw/page.ts')).phoneScenes({ ...picture, units: options.units });
 }

@@ -1,7 +1,7 @@
 /** `draw --on-photo`: orders in, their photos out with the cinch drawn on them, small enough to be sent. */
 import type { Advice } from '../../advice/advice.ts';
-import type { PhotoPage } from '../../picture/photo-html.ts';
-import type { PhotoScene } from '../../picture/photo-page.ts';
+import type { PhotoPage } from '../../draw/photo-html.ts';
+import type { PhotoScene } from '../../draw/photo-page.ts';
 import { askedOf } from '../asked-cinch.ts';
 import { emit, emitBytes, guardInputs, tellNotWritten } from '../emit.ts';
 import { worse, type ExitCode } from '../fault.ts';
@@ -86,7 +86,7 @@ async function write(
       pages.push({ ...picture, units: options.units, drawing, address: `data:image/jpeg;base64,${jpeg}` });
     } else emitBytes(await rasterFile(drawing, photo, { codecs, format }), place, io);
   }
-  if (format === 'html') emit((await import('../../picture/photo-html.ts')).photosHtml(pages), place, io);
+  if (format === 'html') emit((await import('../../draw/photo-html.ts')).photosHtml(pages), place, io);
   if (lacking.size > 0) io.stderr(`cinchwright: ${lackingText([...lacking], 'picture')}\n`);
 }
 
@@ -95,8 +95,8 @@ async function drawingOf(
   { units }: DrawOptions,
 ): Promise<{ drawing: PhotoScene; letters: readonly string[] }> {
   const [{ photoScene }, { printedScene }, { paperFonts }] = await Promise.all([
-    import('../../picture/photo-page.ts'),
-    import('../../print/pdf.ts'),
+    import('../../draw/photo-page.ts'),
+    import('../../draw/pdf-bundle.ts'),
     import('../fonts.ts'),
   ]);
   const reading = advice.facts.photo;

@@ -1,5 +1,5 @@
 /** The part of a photo that is shown, and that part with a drawing over it as a file small enough to be sent. */
-import type { PhotoScene } from '../../picture/photo-page.ts';
+import type { PhotoScene } from '../../draw/photo-page.ts';
 import type { Codecs, PictureType } from '../../raster/codecs.ts';
 import type { Orientation, Raster } from '../../raster/raster.ts';
 import { CliFault, exit, printable } from '../fault.ts';
@@ -52,7 +52,7 @@ export async function rasterFile(
 ): Promise<Uint8Array> {
   const [{ svgPixels }, { sceneSvg }, { fontFiles }, { cutOut }, { composed }] = await Promise.all([
     pngWriter(),
-    import('../../picture/svg.ts'),
+    import('../../draw/svg.ts'),
     import('../fonts.ts'),
     import('../../raster/raster.ts'),
     import('../../raster/compose.ts'),

@@ -2,7 +2,7 @@
 import type { Advice } from '../../advice/advice.ts';
 import type { Checked } from '../../advice/check.ts';
 import type { CinchAsked, Order, Shop } from '../../order/types.ts';
-import type { Shown } from '../../picture/shown.ts';
+import type { Shown } from '../../draw/shown.ts';
 import { overWants, type ToCheck } from '../asked-cinch.ts';
 import { isFlat, type DrawOptions } from './asked.ts';
 
@@ -60,8 +60,8 @@ async function shownOf(advice: Advice, asking: Asking): Promise<Choice> {
 /** Those asked for, and on the side of the horse the best beside them. */
 async function askedOnes(wanted: readonly ToCheck[], advice: Advice, { options }: Asking): Promise<Choice> {
   const { specs } = advice;
-  const { shownSpec, shownChecked } = await import('../../picture/shown.ts');
-  const { standingOf } = await import('../../report/about-check.ts');
+  const { shownSpec, shownChecked } = await import('../../draw/shown.ts');
+  const { standingOf } = await import('../../words/about-check.ts');
   const checked = await checkedOf(wanted, advice);
   const asked = checked.map((each) => shownChecked(each, advice, options.units));
   const beside = isFlat(options) ? [] : specs.slice(0, 1);
@@ -81,9 +81,9 @@ async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
   const { specs, facts } = advice;
   const { spec: rank, units } = options;
   if (specs.length === 0) return nothing('nothing the shop can tie passes for this pair; see size', true);
-  const { shownSpec, shownChecked } = await import('../../picture/shown.ts');
+  const { shownSpec, shownChecked } = await import('../../draw/shown.ts');
   if (rank === undefined && isFlat(options) && facts.order.wants !== undefined) {
-    const { takenOf } = await import('../../paper/taken.ts');
+    const { takenOf } = await import('../../work/taken.ts');
     if (takenOf(advice)?.takes === 'wish') {
       const checked = await checkedOf([{ which: 'wants', cinch: facts.order.wants }], advice);
       return {

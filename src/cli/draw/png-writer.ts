@@ -1,11 +1,11 @@
 /** The library that draws pixels is code for one kind of machine: where it is missing, everything else still works. */
-import type { svgPixels, svgPng } from '../../print/png.ts';
+import type { svgPixels, svgPng } from '../../draw/png.ts';
 import { CliFault } from '../fault.ts';
 
 /** The one part of the program that is not JavaScript is made for many machines, not for all. */
 export async function pngWriter(): Promise<{ svgPng: typeof svgPng; svgPixels: typeof svgPixels }> {
   try {
-    return await import('../../print/png.ts');
+    return await import('../../draw/png.ts');
   } catch {
     throw new CliFault(
       'PNG cannot be drawn here: the package @resvg/resvg-js is not installed for this machine',

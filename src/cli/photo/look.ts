@@ -1,8 +1,8 @@
 /** The picture of an order is looked up beside it and held against what the order says of it. */
 import path from 'node:path';
 import type { Photo } from '../../order/photo-types.ts';
-import type { Fault, Problem } from '../../order/problem.ts';
-import type { PictureSeen } from '../../report/types.ts';
+import type { Fault, Problem } from '../../yaml/problem.ts';
+import type { PictureSeen } from '../../words/types.ts';
 import { printable } from '../fault.ts';
 import { readText, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
@@ -82,7 +82,7 @@ export async function placed(
   const fault = { path: `photo.${key}`, ...words };
   const read = name === '-' ? undefined : await readText(name, io);
   if (read?.ok === true) {
-    const { load } = await import('../../order/load.ts');
+    const { load } = await import('../../yaml/load.ts');
     const document = load(read.text, entry.file).find(({ line }) => line === entry.line);
     if (document !== undefined) return document.locate(fault, ['photo', key]);
   }

@@ -2,7 +2,7 @@
 import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
-import { photoBounds } from '../../sources/photo-bounds.ts';
+import { photoBounds } from '../../numbers/photo-bounds.ts';
 import { besideProgram } from '../built.ts';
 import { emit, guardInputs } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';

@@ -3,7 +3,7 @@ import { nearestWord } from '../../units/nearest.ts';
 import { tidy } from '../../units/number.ts';
 import { didYouMean, oneOfThese } from '../leaves.ts';
 import { sensed, styleSense } from '../near-in-sense.ts';
-import type { Fault } from '../problem.ts';
+import type { Fault } from '../../yaml/problem.ts';
 import { styles } from '../words.ts';
 import { unitIn } from './lengths.ts';
 import type { Reading } from './words.ts';

@@ -3,7 +3,7 @@ import { parseLength, unitOf, type LengthUnit } from '../../units/length.ts';
 import { numberPattern } from '../../units/number.ts';
 import { oneOfThese } from '../leaves.ts';
 import { ranges, within, withOnlyUnit, type LengthRange } from '../measure.ts';
-import type { Fault } from '../problem.ts';
+import type { Fault } from '../../yaml/problem.ts';
 import type { Reading } from './words.ts';
 
 interface LengthKey {

@@ -1,10 +1,10 @@
 /** An order that is said, or changed in words for one run: it goes through the same door as a file. */
-import { Lines } from '../lines.ts';
-import { mostProblems, type Loaded } from '../load.ts';
-import { pathText, shown, type Fault, type Problem } from '../problem.ts';
+import { Lines } from '../../yaml/lines.ts';
+import { mostProblems, type Loaded } from '../../yaml/load.ts';
+import { pathText, shown, type Fault, type Problem } from '../../yaml/problem.ts';
 import { readLoaded, type OrderRead } from '../read-orders.ts';
-import { strangeSign, strangeWords } from '../syntax.ts';
-import { describe, isBlock, treeAt, type Block, type Tree } from '../tree.ts';
+import { strangeSign, strangeWords } from '../../yaml/syntax.ts';
+import { describe, isBlock, treeAt, type Block, type Tree } from '../../yaml/tree.ts';
 import {
   anyWord,
   bareBuckle,

@@ -1,8 +1,8 @@
 /** A said line becomes the parts of an order: at every word the longest phrase that means something is taken, and nothing is guessed. */
 import { nearestWord } from '../../units/nearest.ts';
 import { didYouMean } from '../leaves.ts';
-import { mostProblems } from '../load.ts';
-import type { Fault } from '../problem.ts';
+import { mostProblems } from '../../yaml/load.ts';
+import type { Fault } from '../../yaml/problem.ts';
 import { buckleFault, buckleOf, cinchStarts, readCinch, unownedFault, type CinchBlock } from './cinch.ts';
 import { labelFault, lengthKeys, numberFault, readLength } from './lengths.ts';
 import { tokensOf, type Token } from './tokens.ts';

@@ -11,7 +11,7 @@ import {
   withersSense,
   type Sense,
 } from '../near-in-sense.ts';
-import { pathText, type Fault } from '../problem.ts';
+import { pathText, type Fault } from '../../yaml/problem.ts';
 import { riggingNames, riggingSense } from '../rigging.ts';
 import { barrelWords, kinds, riggingStyles, troubles, uses, withersWords } from '../words.ts';
 

@@ -1,5 +1,5 @@
 /** Damages a file that is written as YAML or JSON: what it says, how it is written, or its bytes. */
-import type { Random } from '../../../src/geometry/random.ts';
+import type { Random } from '../../../src/math/random.ts';
 import { happens, pick, whole } from '../../support/backlog/draw.ts';
 import { mutate } from '../../support/mutate-orders.ts';
 import { changed, documentsOf, type Lexicon } from './tree.ts';

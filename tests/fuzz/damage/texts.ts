@@ -1,5 +1,5 @@
 /** Texts to put where a value stands: too large, too small, no numbers at all, of another alphabet, commands for something else. */
-import type { Random } from '../../../src/geometry/random.ts';
+import type { Random } from '../../../src/math/random.ts';
 import { pick, whole } from '../../support/backlog/draw.ts';
 import { escapes, formulas, markup, signs } from '../../unit/report-payloads.ts';
 

@@ -1,6 +1,6 @@
 /** Damage to what a file says, not to how it is written: values exchanged, of another kind, from another key, missing, doubled, too deep. */
 import { parseAllDocuments } from 'yaml';
-import type { Random } from '../../../src/geometry/random.ts';
+import type { Random } from '../../../src/math/random.ts';
 import { happens, pick, whole } from '../../support/backlog/draw.ts';
 import { misspelled, strangeText } from './texts.ts';
 

@@ -1,5 +1,5 @@
 /** Writes what a file says in the ways people and programs write it: blocks, braces, JSON, quotes of each kind, remarks, aliases, CRLF. */
-import type { Random } from '../../../src/geometry/random.ts';
+import type { Random } from '../../../src/math/random.ts';
 import { happens, pick, whole } from '../../support/backlog/draw.ts';
 import type { Said } from './tree.ts';
 

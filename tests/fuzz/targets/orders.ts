@@ -40,7 +40,12 @@ export const orderLines: readonly (readonly string[])[] = [
   ['draw', file, '--template'],
 ];
 export const slowLines: readonly (readonly string[])[] = [
-  ...['size', 'check', 'photo', 'quote', 'ticket', 'materials', 'schedule'].map((command) => [command, file, '--format', 'pdf']),
+  ...['size', 'check', 'photo', 'quote', 'ticket', 'materials', 'schedule'].map((command) => [
+    command,
+    file,
+    '--format',
+    'pdf',
+  ]),
   ['draw', file, '--template', '--format', 'pdf'],
   ['draw', file, '--format', 'png'],
 ];

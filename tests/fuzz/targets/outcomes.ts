@@ -2,7 +2,7 @@
 import { textOf } from '../../../src/cli/text-file.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
 import { readOutcomes } from '../../../src/order/read-outcomes.ts';
-import type { Random } from '../../../src/geometry/random.ts';
+import type { Random } from '../../../src/math/random.ts';
 import { happens, pick, whole } from '../../support/backlog/draw.ts';
 import { damaged, damagedBytes } from '../damage/damage.ts';
 import { misspelled, strangeText } from '../damage/texts.ts';

@@ -2,7 +2,7 @@
 import { textOf } from '../../../src/cli/text-file.ts';
 import { shopJsonSchema } from '../../../src/order/json-schema.ts';
 import { readShop } from '../../../src/order/read-shop.ts';
-import { modelNumbers } from '../../../src/sources/numbers.ts';
+import { modelNumbers } from '../../../src/numbers/numbers.ts';
 import { happens, pick } from '../../support/backlog/draw.ts';
 import { damaged } from '../damage/damage.ts';
 import { documentsOf, lexiconOf } from '../damage/tree.ts';

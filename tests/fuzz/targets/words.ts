@@ -2,7 +2,7 @@
 import type { Command, Option } from 'commander';
 import type { WordReader } from '../../../src/cli/options.ts';
 import { buildProgram, commandNames } from '../../../src/cli/program.ts';
-import type { Random } from '../../../src/geometry/random.ts';
+import type { Random } from '../../../src/math/random.ts';
 import { happens, pick, whole } from '../../support/backlog/draw.ts';
 import { misspelled, strangeText } from '../damage/texts.ts';
 import { kept } from '../seeds.ts';

@@ -1,5 +1,5 @@
 /** A backlog of invented orders, one file an order, a thousand files a folder. */
-import { seededRandom } from '../../../src/geometry/random.ts';
+import { seededRandom } from '../../../src/math/random.ts';
 import { happens } from './draw.ts';
 import { faulty } from './faults.ts';
 import { orderText } from './order.ts';

@@ -1,5 +1,5 @@
 /** Draws from a seeded generator: one of a list, by shares, between bounds, around a mean. */
-import type { Random } from '../../../src/geometry/random.ts';
+import type { Random } from '../../../src/math/random.ts';
 
 /** One entry, all alike. */
 export function pick<const T>(random: Random, from: readonly T[]): T {

@@ -1,5 +1,5 @@
 /** Faults as hands make them, seeded: each turns a good order into one that must not be read. */
-import type { Random } from '../../../src/geometry/random.ts';
+import type { Random } from '../../../src/math/random.ts';
 import { whole } from './draw.ts';
 
 /** A kind of fault: the text with the fault in it, or nothing where this order has no place for it. */

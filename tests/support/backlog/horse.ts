@@ -1,7 +1,7 @@
 /** Horses drawn at random whose measures go together: a tall one has a large girth, a fat one a larger, a pony less room. */
-import type { Random } from '../../../src/geometry/random.ts';
+import type { Random } from '../../../src/math/random.ts';
 import type { BarrelWord, Kind, Trouble, Use, Withers } from '../../../src/order/types.ts';
-import { draftGirthRatio, heightGirthFit } from '../../../src/sources/girth-fit.ts';
+import { draftGirthRatio, heightGirthFit } from '../../../src/numbers/girth-fit.ts';
 import { around, byShare, happens, pick, type Spread } from './draw.ts';
 
 /** A horse as it truly is; what the order says of it is drawn later. Lengths are inches. */

@@ -1,5 +1,5 @@
 /** One invented order as a file of about sixty lines: the same text for the same seed and number, whatever else is made. */
-import { seededRandom, type Random } from '../../../src/geometry/random.ts';
+import { seededRandom, type Random } from '../../../src/math/random.ts';
 import { around, byShare, happens, maybe, pick, whole } from './draw.ts';
 import { drawHorse, type DrawnHorse } from './horse.ts';
 import { drawCinch, drawSaddle, type DrawnCinch, type DrawnSaddle } from './saddle.ts';

@@ -1,5 +1,5 @@
 /** Saddles and cinches drawn at random for a horse: its rings hang where they can, and the cinch in use is one that somebody tied. */
-import type { Random } from '../../../src/geometry/random.ts';
+import type { Random } from '../../../src/math/random.ts';
 import type { RiggingStyle, Style } from '../../../src/order/types.ts';
 import { around, byShare, happens, pick, type Spread } from './draw.ts';
 import type { DrawnHorse } from './horse.ts';

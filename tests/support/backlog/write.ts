@@ -1,5 +1,5 @@
 /** How a counter writes lengths and lines: in the unit of its habit, now and then with a word beside it. */
-import type { Random } from '../../../src/geometry/random.ts';
+import type { Random } from '../../../src/math/random.ts';
 import { formatHands } from '../../../src/units/hands.ts';
 import { formatLength } from '../../../src/units/print.ts';
 import { happens, pick } from './draw.ts';

@@ -1,5 +1,5 @@
 /** Parts of hand-written pages that are made of code: what stands between `<!-- made: NAME -->` and `<!-- end -->`. */
-import { howToTakePhoto } from '../../../src/report/ask-words.ts';
+import { howToTakePhoto } from '../../../src/words/ask-words.ts';
 import { backlogColumns, csvColumns } from './columns.ts';
 import { jsonKeys } from './json-keys.ts';
 import { limits } from './limits.ts';

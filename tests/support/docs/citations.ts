@@ -1,10 +1,10 @@
 /** Who names which source: model numbers, rules, the fit of girth to height, errata. */
-import { errata } from '../../../src/sources/errata.ts';
-import { askingNumbers } from '../../../src/sources/asking-numbers.ts';
-import { benchNumbers } from '../../../src/sources/bench-numbers.ts';
-import { girthByCondition, heightGirthFit } from '../../../src/sources/girth-fit.ts';
-import { learningNumbers } from '../../../src/sources/learning-numbers.ts';
-import { modelNumbers } from '../../../src/sources/numbers.ts';
+import { errata } from '../../../src/numbers/errata.ts';
+import { askingNumbers } from '../../../src/numbers/asking-numbers.ts';
+import { benchNumbers } from '../../../src/numbers/bench-numbers.ts';
+import { girthByCondition, heightGirthFit } from '../../../src/numbers/girth-fit.ts';
+import { learningNumbers } from '../../../src/numbers/learning-numbers.ts';
+import { modelNumbers } from '../../../src/numbers/numbers.ts';
 import { rules } from '../../../src/rules/registry.ts';
 
 export interface Citation {

@@ -1,13 +1,13 @@
 /** The columns of every table for spreadsheets, from the lists that print them. */
-import { columns, pageColumns, screenColumns } from '../../../src/backlog/columns.ts';
-import { list } from '../../../src/report/markdown.ts';
-import { askColumns } from '../../../src/report/ask-csv.ts';
-import { errorColumns } from '../../../src/report/backlog-words.ts';
-import { checkColumns } from '../../../src/report/check-csv.ts';
-import { materialsColumns } from '../../../src/report/materials-csv.ts';
-import { photoColumns } from '../../../src/report/photo-csv.ts';
-import { scheduleColumns } from '../../../src/report/schedule-csv.ts';
-import { sizeColumns } from '../../../src/report/size-csv.ts';
+import { columns, pageColumns, screenColumns } from '../../../src/work/columns.ts';
+import { list } from '../../../src/pages/markdown.ts';
+import { askColumns } from '../../../src/views/ask-csv.ts';
+import { errorColumns } from '../../../src/words/backlog-words.ts';
+import { checkColumns } from '../../../src/views/check-csv.ts';
+import { materialsColumns } from '../../../src/views/materials-csv.ts';
+import { photoColumns } from '../../../src/views/photo-csv.ts';
+import { scheduleColumns } from '../../../src/views/schedule-csv.ts';
+import { sizeColumns } from '../../../src/views/size-csv.ts';
 
 type Pair = readonly [name: string, about: string];
 

@@ -1,5 +1,5 @@
 /** docs/files.md: every key of the order file and of the shop file, from the same definition that checks them. */
-import { document, escaped, list } from '../../../src/report/markdown.ts';
+import { document, escaped, list } from '../../../src/pages/markdown.ts';
 import { run } from '../run-cli.ts';
 
 interface Shape {

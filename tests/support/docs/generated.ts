@@ -42,7 +42,7 @@ const picture = (name: string, args: readonly string[]): Generated => ({
 /** The shop comes first: what the others run is judged with it. */
 export const generated: readonly Generated[] = [
   {
-    file: 'src/stock/default-shop.ts',
+    file: 'src/cinch/default-shop.ts',
     text: () => defaultShopSource(fs.readFileSync(path.join(repo, 'examples', 'shop.yaml'), 'utf8')),
   },
   doc('rules', 'src/rules', rulesDoc),

@@ -3,13 +3,13 @@ import { mostDraws } from '../../../src/cli/commands/size.ts';
 import { drawnLimits } from '../../../src/cli/draw/photo-pixels.ts';
 import { pictureLimits } from '../../../src/cli/photo/picture.ts';
 import { mostBytes } from '../../../src/cli/text-file.ts';
-import { deepest, mostLetters, mostMarks } from '../../../src/order/refused.ts';
+import { deepest, mostLetters, mostMarks } from '../../../src/yaml/refused.ts';
 import { mostOrders } from '../../../src/order/read-orders.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
-import { mostProblems } from '../../../src/order/load.ts';
-import { longestFound } from '../../../src/order/problem.ts';
-import { mostNodes } from '../../../src/order/walk.ts';
-import { list } from '../../../src/report/markdown.ts';
+import { mostProblems } from '../../../src/yaml/load.ts';
+import { longestFound } from '../../../src/yaml/problem.ts';
+import { mostNodes } from '../../../src/yaml/walk.ts';
+import { list } from '../../../src/pages/markdown.ts';
 
 const millions = (count: number): string => `${String(count / 1e6)} million`;
 const megabytes = (bytes: number): string => `${String(bytes / 1e6)} MB`;

@@ -1,7 +1,7 @@
 /** docs/cinchwright.1: the manual page, made of the help of the program and of every command. */
 import { commandNames } from '../../../src/cli/program.ts';
 import { version } from '../../../src/cli/version.ts';
-import { cautions } from '../../../src/sources/cautions.ts';
+import { cautions } from '../../../src/numbers/cautions.ts';
 import { run } from '../run-cli.ts';
 
 /** A term of a list, such as an option, and what is said of it. */

@@ -1,10 +1,10 @@
 /** docs/numbers.md: every number of the model with its unit, range, meaning and basis. */
-import { askingNumbers } from '../../../src/sources/asking-numbers.ts';
-import { benchNumbers } from '../../../src/sources/bench-numbers.ts';
-import { document, escaped, list } from '../../../src/report/markdown.ts';
-import { learningNumbers } from '../../../src/sources/learning-numbers.ts';
-import type { FixedNumber } from '../../../src/sources/model-number.ts';
-import { modelNumbers } from '../../../src/sources/numbers.ts';
+import { askingNumbers } from '../../../src/numbers/asking-numbers.ts';
+import { benchNumbers } from '../../../src/numbers/bench-numbers.ts';
+import { document, escaped, list } from '../../../src/pages/markdown.ts';
+import { learningNumbers } from '../../../src/numbers/learning-numbers.ts';
+import type { FixedNumber } from '../../../src/numbers/model-number.ts';
+import { modelNumbers } from '../../../src/numbers/numbers.ts';
 
 /** A number; one of the model has a range. */
 type Listed = FixedNumber<string> & { readonly min?: number; readonly max?: number };

@@ -1,7 +1,7 @@
 /** docs/rules.md: every rule in a line, then what it says of its examples. */
-import { document, escaped, list } from '../../../src/report/markdown.ts';
-import { mayRefuse } from '../../../src/report/about-rules.ts';
-import { judgementWords } from '../../../src/report/words.ts';
+import { document, escaped, list } from '../../../src/pages/markdown.ts';
+import { mayRefuse } from '../../../src/words/about-rules.ts';
+import { judgementWords } from '../../../src/words/words.ts';
 import { rules } from '../../../src/rules/registry.ts';
 import type { AnyRule, Evidence } from '../../../src/rules/rule.ts';
 

@@ -1,7 +1,7 @@
 /** docs/sources.md: every source once and how it is known, then where sources disagree. */
-import { document, escaped, list } from '../../../src/report/markdown.ts';
-import { errata } from '../../../src/sources/errata.ts';
-import { sourceList } from '../../../src/sources/sources.ts';
+import { document, escaped, list } from '../../../src/pages/markdown.ts';
+import { errata } from '../../../src/numbers/errata.ts';
+import { sourceList } from '../../../src/numbers/sources.ts';
 
 const kinds = {
   choice: 'Our own choices',

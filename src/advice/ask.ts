@@ -1,0 +1,245 @@
+/** What asking is worth: for each thing nobody has measured, how often knowing it changes what is tied, and how much surer it gets. */
+import { adviceOn, type Advice } from './advice.ts';
+import { checkCinch } from './check.ts';
+import type { Shop } from '../order/types.ts';
+import { factsOf, type Facts } from '../horse/facts.ts';
+import type { Candidate } from '../cinch/candidate.ts';
+import { normalInverse } from '../math/normal.ts';
+import { seededRandom } from '../math/random.ts';
+import { fullMean, gainOver, pairedMean, type Mean } from '../math/worth.ts';
+import { askingNumbers } from '../numbers/asking-numbers.ts';
+import {
+  answeredByPhoto,
+  barrelAnswers,
+  questionNames,
+  questions,
+  type Question,
+  type QuestionName,
+} from './questions.ts';
+import { oddsOf, oddsTold, type Odds } from './odds.ts';
+import { askedOf, drawOf, type Read } from './unknowns.ts';
+
+export interface Drawing {
+  /** Strata of the reading; two draws each. */
+  readonly strata: number;
+  readonly seed: number;
+}
+
+export const usualDrawing: Drawing = { strata: askingNumbers.strata.value, seed: 1 };
+
+/** What one question is worth. */
+export interface Worth {
+  readonly name: QuestionName;
+  /** Chance that the first-ranked spec, or whether anything or the wish passes, is another once it is known. */
+  readonly changes: Mean;
+  /** Gain in the chance that the cinch tied clears and reaches; never negative: at worst the answer is ignored. */
+  readonly gain: Mean;
+  /** The same where the new first is tied even when it is less sure, because it is wider: may be negative. */
+  readonly followed: Mean;
+  /** Chance that what comes first then is wider than now. */
+  readonly wider: Mean;
+  /** The other first spec that comes up most, and how often. */
+  readonly instead:
+    | {
+        readonly style: Candidate['style'];
+        readonly strands: number;
+        readonly length: number;
+        readonly chance: number;
+      }
+    | undefined;
+  /** Must be known before cord is cut, whatever it is worth. */
+  readonly beforeCutting: boolean;
+  readonly worthAsking: boolean;
+}
+
+export interface AskResult {
+  readonly advice: Advice;
+  /** Of the first-ranked spec as things stand; undefined when nothing passes. */
+  readonly now: Odds | undefined;
+  /** What must be known before cutting first, then most worth first; all that are open. */
+  readonly worths: readonly Worth[];
+  readonly drawing: Drawing;
+}
+
+/** All open questions of an order. Pure: the same seed gives the same. */
+export function askAbout(advice: Advice, drawing: Drawing = usualDrawing): AskResult {
+  const { facts } = advice;
+  const first = advice.specs[0]?.candidate;
+  const scene = { advice, first, before: verdictOf(advice) };
+  const worths = questions
+    .filter((question) => question.open(facts))
+    .map((question) => worthOfAsking(question, scene, drawing));
+  const now = first === undefined ? undefined : oddsTold(first, facts);
+  return { advice, now, worths: worths.sort(byWorth), drawing };
+}
+
+/** What must be known before cutting; then the gain, in whole percent, since less is noise; then how often it changes something. */
+function byWorth(a: Worth, b: Worth): number {
+  const percent = ({ mean }: Mean): number => Math.round(100 * mean);
+  return (
+    Number(b.beforeCutting) - Number(a.beforeCutting) ||
+    percent(b.gain) - percent(a.gain) ||
+    percent(b.changes) - percent(a.changes) ||
+    questionNames.indexOf(a.name) - questionNames.indexOf(b.name)
+  );
+}
+
+interface Scene {
+  readonly advice: Advice;
+  readonly first: Candidate | undefined;
+  readonly before: string;
+}
+
+/** What one answer leads to. */
+interface Outcome {
+  readonly changed: number;
+  readonly gain: number;
+  readonly followed: number;
+  readonly wider: number;
+  readonly first: Candidate | undefined;
+}
+
+function worthOfAsking(question: Question, scene: Scene, drawing: Drawing): Worth {
+  const { name } = question;
+  const byWord = name === 'barrel shape';
+  const { chances, outcomes } = byWord ? everyWord(scene) : drawn(question, scene, drawing);
+  const mean = (of: (outcome: Outcome) => number): Mean => {
+    const values = outcomes.map(of);
+    return byWord ? fullMean(chances, values) : pairedMean(values);
+  };
+  const changes = mean(({ changed }) => changed);
+  const gain = mean(({ gain: own }) => own);
+  const beforeCutting = name === 'ring to ring';
+  return {
+    name,
+    changes,
+    gain,
+    followed: mean(({ followed }) => followed),
+    wider: mean(({ wider }) => wider),
+    instead: mostOften(outcomes, chances, scene.first),
+    beforeCutting,
+    worthAsking:
+      beforeCutting ||
+      gain.mean >= askingNumbers['worth-gain'].value ||
+      changes.mean >= askingNumbers['worth-change'].value,
+  };
+}
+
+interface Outcomes {
+  readonly chances: readonly number[];
+  readonly outcomes: readonly Outcome[];
+}
+
+/** The three words for a barrel, all looked at. */
+function everyWord(scene: Scene): Outcomes {
+  const { facts } = scene.advice;
+  const answers = barrelAnswers(facts);
+  return {
+    chances: answers.map(({ chance }) => chance),
+    outcomes: answers.map(({ word }) => {
+      const order = { ...facts.order, horse: { ...facts.order.horse, barrel: word } };
+      const read = { order, model: facts.model };
+      return outcomeOf({ read, shop: facts.shop, believed: read }, scene);
+    }),
+  };
+}
+
+/** Readings drawn from their own stream, so that no other question or order changes them; the first is stratified. */
+function drawn(question: Question, scene: Scene, { strata, seed }: Drawing): Outcomes {
+  const { order, model, shop: usual } = scene.advice.facts;
+  const asked = askedOf(question.unknowns(scene.advice.facts), { order, model });
+  // One shop for all draws: what a shop ties is listed once for it.
+  const taken = question.weighed === true ? asked.believedModel : asked.readModel;
+  const shop = taken === usual.model ? usual : { ...usual, model: taken };
+  const random = seededRandom(seed, questionNames.indexOf(question.name));
+  const outcomes: Outcome[] = [];
+  for (let i = 0; i < 2 * strata; i++) {
+    const within = (Math.floor(i / 2) + random.uniform()) / strata;
+    const normals = asked.unknowns.map((_, j) => (j === 0 ? normalInverse(within) : random.normal()));
+    const { read, believed } = drawOf(asked, normals);
+    outcomes.push(
+      outcomeOf(
+        {
+          read: { order: question.weighed === true ? believed : read, model: taken },
+          shop,
+          believed: { order: believed, model: asked.believedModel },
+        },
+        scene,
+      ),
+    );
+  }
+  return { chances: outcomes.map(() => 1 / outcomes.length), outcomes };
+}
+
+interface Reading {
+  readonly read: Read;
+  /** The shop that sizes it. */
+  readonly shop: Shop;
+  readonly believed: Read;
+}
+
+/** Sizes the order anew with the reading in it, and compares what would be tied now and then by what is then believed. */
+function outcomeOf({ read, shop, believed }: Reading, { first, before }: Scene): Outcome {
+  const then = adviceOn(factsOf(read.order, read.model), shop);
+  const next = then.specs[0]?.candidate;
+  const facts = factsOf(believed.order, believed.model);
+  const stay = chanceOf(first, facts);
+  const go = sameTied(first, next) ? stay : chanceOf(next, facts);
+  return {
+    changed: verdictOf(then) === before ? 0 : 1,
+    gain: gainOver([stay, go], 0),
+    followed: go - stay,
+    wider: next !== undefined && first !== undefined && next.width > first.width ? 1 : 0,
+    first: next,
+  };
+}
+
+/** Nothing tied clears nothing. */
+const chanceOf = (tied: Candidate | undefined, facts: Facts): number =>
+  tied === undefined ? 0 : oddsOf(tied, facts).both;
+
+const keyOf = ({ style, strands, length, buckle }: Candidate): string =>
+  `${style} ${String(strands)} ${String(length)} ${buckle.id}`;
+
+/** The same cinch on the bench; a low flare is tied anew where its flare begins elsewhere. */
+const sameTied = (a: Candidate | undefined, b: Candidate | undefined): boolean =>
+  a !== undefined && b !== undefined && keyOf(a) === keyOf(b) && a.shape.pinchedFrom === b.shape.pinchedFrom;
+
+/** All that may turn round: what comes first, whether anything passes, and whether the wish does. */
+function verdictOf(advice: Advice): string {
+  const [first] = advice.specs;
+  const { wants } = advice.facts.order;
+  const wish = wants === undefined ? '' : String(checkCinch(wants, 'wants', advice).passes);
+  return `${first === undefined ? 'nothing' : keyOf(first.candidate)} ${wish}`;
+}
+
+function mostOften(
+  outcomes: readonly Outcome[],
+  chances: readonly number[],
+  now: Candidate | undefined,
+): Worth['instead'] {
+  const byKey = new Map<string, { first: Candidate; chance: number }>();
+  outcomes.forEach(({ first }, i) => {
+    if (first === undefined) return;
+    const key = keyOf(first);
+    if (now !== undefined && key === keyOf(now)) return;
+    const known = byKey.get(key);
+    byKey.set(key, { first: known?.first ?? first, chance: (known?.chance ?? 0) + (chances[i] ?? 0) });
+  });
+  const [most] = [...byKey.values()].sort((a, b) => b.chance - a.chance);
+  if (most === undefined) return undefined;
+  const { style, strands, length } = most.first;
+  return { style, strands, length, chance: most.chance };
+}
+
+/** Questions to put to the customer: those worth it. A photo is offered instead of what it shows, not besides. */
+export function toAsk({ worths }: AskResult): { questions: readonly Worth[]; photo: Worth | undefined } {
+  const worth = worths.filter(({ worthAsking }) => worthAsking);
+  const photo = worth.find(({ name }) => name === 'side photo');
+  const others = worth.filter((each) => each !== photo);
+  const replaced = others.some(({ name }) => answeredByPhoto.includes(name));
+  // A photo that would spare no question is a question of its own.
+  return replaced || photo === undefined
+    ? { questions: others, photo }
+    : { questions: worth, photo: undefined };
+}

@@ -1,0 +1,56 @@
+/** Where the woven bars of a cinch sit: a straight has end bars and a center bar, a roper rows that pinch it. */
+import type { Style } from '../order/types.ts';
+import { bench } from '../numbers/bench-numbers.ts';
+
+export interface Bar {
+  /** What it does: closes the end, pinches, carries the pinched part further, holds the middle. */
+  readonly kind: 'end' | 'pinch' | 'further' | 'centre';
+  /** From the low edge of the buckle, along the flat cinch, inches, in quarters. The center bar starts before the middle. */
+  readonly from: number;
+  readonly length: number;
+}
+
+/** One half of a flat cinch: from the low edge of the buckle to the middle, and where a roper begins to widen. */
+export interface Half {
+  readonly half: number;
+  readonly flareStart: number | undefined;
+}
+
+const quarter = (inches: number): number => Math.round(inches * 4) / 4;
+
+/** Bars of one half, from the buckle down; the center bar, shared by both halves, is last. */
+export function barsOf(style: Style, { half, flareStart }: Half): Bar[] {
+  if (style === 'straight' || flareStart === undefined) {
+    const end: Bar = { kind: 'end', from: bench('end-bar-from'), length: bench('end-bar') };
+    return [end, center(half, bench('center-bar'))];
+  }
+  return [...rowsOf(style, flareStart), center(half, bench('weave-row'))];
+}
+
+const center = (half: number, length: number): Bar => ({
+  kind: 'centre',
+  from: Math.max(0, quarter(half - length / 2)),
+  length,
+});
+
+/**
+ * Rows of the pinched part: the first just below the buckle, the last where the flare begins, those between evenly. A high
+ * flare has two; a low flare one more at least, and as many as keep the cords together on the way down.
+ */
+function rowsOf(style: Style, flareStart: number): Bar[] {
+  const row = bench('weave-row');
+  const last = Math.max(0, flareStart - row);
+  const first = Math.min(bench('first-row-from'), last);
+  const room = last - first;
+  const wanted = Math.max(style === 'low-flare' ? 2 : 1, Math.ceil(room / (row + bench('row-gap'))));
+  const steps = Math.min(wanted, Math.floor(room / row));
+  const rows = Array.from({ length: steps + 1 }, (_, i): Bar => {
+    const kind = i === 0 ? 'end' : i === steps && style === 'low-flare' ? 'further' : 'pinch';
+    return { kind, from: quarter(steps === 0 ? last : first + (room * i) / steps), length: row };
+  });
+  return rows;
+}
+
+/** Inches of bar on the whole cinch: both halves, the center bar once. A number of quarters. */
+export const barInches = (bars: readonly Bar[]): number =>
+  bars.reduce((sum, { kind, length }) => sum + (kind === 'centre' ? 1 : 2) * length, 0);

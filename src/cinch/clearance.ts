@@ -1,0 +1,78 @@
+/** Elbow clearance: the spot with the least to spare, counted in its own spreads, and the chance that every spot keeps its floor. */
+import { bothBelow } from '../math/normal-pair.ts';
+import { normalCdf } from '../math/normal.ts';
+import type { Clearance } from './candidate.ts';
+import { followsOf, together, type Follows } from './moves.ts';
+import type { Side } from './side.ts';
+import type { Spot } from './spots.ts';
+
+interface Measured {
+  readonly spot: Spot;
+  readonly sd: number;
+  /** How many of its own spreads it lies above its floor. */
+  readonly spare: number;
+  readonly follows: Follows;
+}
+
+const floorAt = ({ skin }: Spot, { skinFloor, muscleFloor }: Side): number =>
+  skin ? skinFloor : muscleFloor;
+
+function measure(spot: Spot, side: Side): Measured {
+  const follows = followsOf(spot, side.moves);
+  const sd = Math.sqrt(together(follows, follows, side.moves));
+  return { spot, sd, spare: (spot.gap.distance - floorAt(spot, side)) / sd, follows };
+}
+
+/** First-order sd of a spot's gap over all inputs. */
+export const gapSd = (spot: Spot, side: Side): number => measure(spot, side).sd;
+
+/**
+ * Clearance over these spots: that of the spot furthest under its floor, or, when all keep theirs, of the one with the least to spare.
+ * One nearest point alone would not do: where the edge runs beside the elbow line rounding would choose it, and with it the spread.
+ * @throws TypeError when there are no spots
+ */
+export function clearanceOf(spots: readonly Spot[], side: Side): Clearance {
+  const over = (spot: Spot): number => spot.gap.distance - floorAt(spot, side);
+  const lowest = spots.reduce((best, spot) => (over(spot) < over(best) ? spot : best));
+  const least =
+    over(lowest) < 0
+      ? measure(lowest, side)
+      : spots
+          .map((spot) => measure(spot, side))
+          .reduce((best, each) => (each.spare < best.spare ? each : best));
+  const { spot, sd } = least;
+  let reckoned: number | undefined;
+  return {
+    inches: spot.gap.distance,
+    sd,
+    floor: floorAt(spot, side),
+    station: spot.s,
+    where: spot.part === 'frame' ? 'buckle' : 'cinch',
+    skin: spot.skin,
+    from: [spot.x, spot.s],
+    to: [spot.gap.elbowX, spot.gap.elbowS],
+    get likely() {
+      return (reckoned ??= chanceOfAll(spots, least, side));
+    },
+    get chance() {
+      return Math.min(side.mostSure, this.likely);
+    },
+  };
+}
+
+/** With more than this many spreads to spare a second spot adds less than a thousandth to the risk. */
+const OUT_OF_REACH = 3.1;
+
+/** Spots move together, so the chance that all keep their floors is nearly that of the least sure and whichever other costs it most. */
+function chanceOfAll(spots: readonly Spot[], least: Measured, side: Side): number {
+  let chance = normalCdf(least.spare);
+  if (least.spare > OUT_OF_REACH) return chance;
+  for (const spot of spots) {
+    if (spot === least.spot) continue;
+    const other = measure(spot, side);
+    if (other.spare > OUT_OF_REACH) continue;
+    const correlation = together(least.follows, other.follows, side.moves) / (least.sd * other.sd);
+    chance = Math.min(chance, bothBelow(least.spare, other.spare, correlation));
+  }
+  return chance;
+}

@@ -1,0 +1,37 @@
+/** How far a point of the cinch lies from the elbow line: the true least distance, negative where it lies over it. */
+import type { ElbowLine } from '../horse/elbow-line.ts';
+
+/** Distance, and the point of the elbow line it is measured to. */
+export interface ElbowGap {
+  readonly distance: number;
+  readonly elbowX: number;
+  readonly elbowS: number;
+}
+
+/** The elbow line's corners, as numbered in its array. */
+const MIDLINE = 0;
+const ARMPIT = 2;
+const ELBOW = 4;
+const TOP = 6;
+
+/**
+ * Gap from the point (x, s) to the elbow line. Between armpit and elbow the line is upright; below and above it opens away from the
+ * cinch. Over the line the gap is minus the overlap along x, so that it passes smoothly through zero.
+ */
+export function elbowGap(x: number, s: number, line: ElbowLine): ElbowGap {
+  const room = line[ARMPIT] as number;
+  const below = s < (line[ARMPIT + 1] as number);
+  if (!below && s <= (line[ELBOW + 1] as number)) return { distance: room - x, elbowX: room, elbowS: s };
+  const corner = below ? ARMPIT : ELBOW;
+  const far = below ? MIDLINE : TOP;
+  const cornerS = line[corner + 1] as number;
+  const ux = (line[far] as number) - room;
+  const us = (line[far + 1] as number) - cornerS;
+  const levelX = room + (ux * (s - cornerS)) / us;
+  if (x >= levelX) return { distance: levelX - x, elbowX: levelX, elbowS: s };
+  const along = ((x - room) * ux + (s - cornerS) * us) / (ux * ux + us * us);
+  const t = Math.max(0, Math.min(1, along));
+  const elbowX = room + t * ux;
+  const elbowS = cornerS + t * us;
+  return { distance: Math.hypot(x - elbowX, s - elbowS), elbowX, elbowS };
+}

@@ -1,0 +1,162 @@
+/** Lays a spec on the horse: where its edge runs, how far from the elbow, what the buckle and the latigo do. */
+import { runFor } from '../horse/length.ts';
+import { curvatureRadiusAt, heightAt } from '../math/ellipse.ts';
+import { hoopPressure } from '../math/strap.ts';
+import type { Buckle, Style } from '../order/types.ts';
+import { accentFeet } from './accent.ts';
+import { bodyCordFeet } from './cord.ts';
+import { fullWidth, roperShape, straightShape, widthAt, widthAtBuckle, type Shape } from './outline.ts';
+import type { Candidate, Clearance, Made, Seat, Spec } from './candidate.ts';
+import { clearanceOf } from './clearance.ts';
+import { lowFlareStart } from './low-flare.ts';
+import type { Side } from './side.ts';
+import { cordSpots, frameSpots, type Spot } from './spots.ts';
+
+/** A seat with the spots of its frame, which count with those of any cords. */
+export interface SpottedSeat extends Seat {
+  readonly spots: readonly Spot[];
+}
+
+/** Where a buckle sits at one finished length. Its frame is measured when somebody asks: many seats are too low or high for that. */
+export function seatOf(buckle: Buckle, length: number, side: Side): SpottedSeat {
+  const { girth, lengthNeed, barrel, elbowHeight } = side.facts;
+  const low = (length + lengthNeed.stretch) / 2 - buckle.frameHeight;
+  let spots: readonly Spot[] | undefined;
+  let frame: Clearance | undefined;
+  return {
+    buckle,
+    length,
+    low,
+    buckleAboveElbow: heightAt(barrel.ellipse, low) - elbowHeight,
+    buckleBelowWidest: girth.value / 4 - low,
+    run: runFor(length, lengthNeed),
+    runSd: side.runSd,
+    get spots() {
+      return (spots ??= frameSpots(buckle, low, side));
+    },
+    get frameClearance() {
+      return (frame ??= clearanceOf(this.spots, side));
+    },
+  };
+}
+
+/** Everything that follows from a spec on this horse; undefined when the style cannot be tied in that length. */
+export const lay = (spec: Spec, side: Side): Candidate | undefined =>
+  layOn(spec, seatOf(spec.buckle, spec.length, side), side);
+
+/** The same below a buckle that has its seat already. */
+export function layOn(made: Made, seat: SpottedSeat, side: Side): Candidate | undefined {
+  return hasRoom(made.style, seat, side) ? new Laid(made, seat, side) : undefined;
+}
+
+/** Whether cords come too close in thin skin: most that do, do so at armpit or elbow, and no more need be worked out. */
+export function isTooClose(made: Made, seat: Seat, side: Side): boolean {
+  const shape = shapeOf(made, seat, side);
+  const reach = (s: number): number => side.slope * s + widthAt(shape, s) / 2;
+  const most = side.facts.room.value - side.skinFloor;
+  return [side.armpit, side.elbow].some((s) => s <= shape.top && reach(s) > most);
+}
+
+/** Whether there is side left below the buckle for cords, and for a low flare. */
+const hasRoom = (style: Style, { low }: Seat, side: Side): boolean =>
+  low > 0 && (style !== 'low-flare' || ceiling(low, side) >= side.facts.model['flare-length']);
+
+/** No low flare begins higher than this. */
+const ceiling = (low: number, { facts: { model } }: Side): number =>
+  low - model['high-flare-start'] - model['weave-step'];
+
+/** A cinch on the horse. Many are laid and few are kept, so that most is worked out when it is read. */
+class Laid implements Candidate {
+  readonly style: Style;
+  readonly strands: number;
+  readonly layers: Made['layers'];
+  readonly buckle: Buckle;
+  readonly length: number;
+  readonly low: number;
+  readonly #seat: SpottedSeat;
+  readonly #side: Side;
+  #shape: Shape | undefined;
+  #cords: readonly Spot[] | undefined;
+  #clearance: Clearance | undefined;
+
+  constructor({ style, strands, layers }: Made, seat: SpottedSeat, side: Side) {
+    this.style = style;
+    this.strands = strands;
+    this.layers = layers;
+    this.buckle = seat.buckle;
+    this.length = seat.length;
+    this.low = seat.low;
+    this.#seat = seat;
+    this.#side = side;
+  }
+
+  get shape(): Shape {
+    return (this.#shape ??= shapeOf(this, this.#seat, this.#side));
+  }
+  get #spots(): readonly Spot[] {
+    return (this.#cords ??= cordSpots(this.shape, this.#side));
+  }
+  get clearance(): Clearance {
+    return (this.#clearance ??= clearanceOf([...this.#spots, ...this.#seat.spots], this.#side));
+  }
+  get cordClearance(): Clearance {
+    return clearanceOf(
+      this.#spots.filter(({ skin }) => skin),
+      this.#side,
+    );
+  }
+  get frameClearance(): Clearance {
+    return this.#seat.frameClearance;
+  }
+  get buckleAboveElbow(): number {
+    return this.#seat.buckleAboveElbow;
+  }
+  get buckleBelowWidest(): number {
+    return this.#seat.buckleBelowWidest;
+  }
+  get run(): number {
+    return this.#seat.run;
+  }
+  get runSd(): number {
+    return this.#seat.runSd;
+  }
+  get width(): number {
+    return fullWidth(this.strands, this.#side.facts.model);
+  }
+  get buckleWidth(): number {
+    const { style, strands, layers, buckle } = this;
+    return widthAtBuckle({ style, strands, layers, bar: buckle.barWidth }, this.#side.facts.model);
+  }
+  get elbowWidth(): number {
+    return Math.min(widthAt(this.shape, this.#side.elbow), widthAt(this.shape, this.#side.armpit));
+  }
+  get flareStart(): number | undefined {
+    return this.style === 'straight' ? undefined : this.low - this.shape.pinchedFrom;
+  }
+  get pressure(): number {
+    return pressureOf(this.shape, this.#side);
+  }
+  get cordFeet(): number {
+    return bodyCordFeet(this.strands, this.length);
+  }
+  get accentFeet(): number {
+    return accentFeet(this, this.#side.facts.order.colors?.accent ?? []);
+  }
+}
+
+function shapeOf(made: Made, { low: top, buckle }: Seat, side: Side): Shape {
+  const { model } = side.facts;
+  if (made.style === 'straight') return straightShape({ ...made, bar: buckle.barWidth, top }, model);
+  const start =
+    made.style === 'high-flare'
+      ? Math.max(0, top - model['high-flare-start'])
+      : Math.min(lowFlareStart(made, side), ceiling(top, side));
+  return roperShape({ ...made, start, top }, model);
+}
+
+/** Thin-wall hoop pressure T/(w R) where it is highest behind the elbow; only to compare candidates. */
+function pressureOf(shape: Shape, { armpit, elbow, facts: { model, barrel } }: Side): number {
+  const at = (station: number): number =>
+    hoopPressure(model.tension, widthAt(shape, station), curvatureRadiusAt(barrel.ellipse, station));
+  return Math.max(at(armpit), at((armpit + elbow) / 2), at(elbow));
+}

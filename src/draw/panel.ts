@@ -1,0 +1,97 @@
+/** One panel of a picture: the cinch on the side of a horse, to scale. */
+import type { Advice } from '../advice/advice.ts';
+import type { Units } from '../units/text.ts';
+import { clearanceLayer } from './clearance.ts';
+import { linesWithin } from './clip.ts';
+import { elbowLayers, giveLayer, type Extent } from './elbow.ts';
+import { POINTS, scaleFor } from './frame.ts';
+import { hatched } from './hatch.ts';
+import { horseOf, type Horse } from './horse.ts';
+import { box, placed, type Layer, type Place, type Point, type Shape } from './scene.ts';
+import type { Shown } from './shown.ts';
+import { cinchLayers } from './side.ts';
+
+/** Width and height, points. */
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What all panels of a picture share. */
+export interface Setting {
+  readonly facts: Advice['facts'];
+  readonly units: Units;
+  readonly size: Size;
+  readonly horse: Horse;
+  readonly scale: number;
+  readonly extent: Extent;
+}
+
+/** The largest scale at which a field of that size shows the horse from forearm to withers, and the cinches whole. */
+export function settingFor(
+  shown: readonly Shown[],
+  { facts, units }: Pick<Setting, 'facts' | 'units'>,
+  size: Size,
+): Setting {
+  const horse = horseOf(facts);
+  const least = extentOf(shown, facts);
+  const scale = scaleFor(least.high - least.low, least.forward - least.back, size);
+  return { facts, units, size, horse, scale, extent: filled(least, horse, [size, scale]) };
+}
+
+/** Inches of horse that must be seen. */
+function extentOf(shown: readonly Shown[], { ring, room, centreLine, girth, k }: Advice['facts']): Extent {
+  const sides = shown.flatMap(({ candidate }) => {
+    if (candidate === undefined) return [];
+    const { shape, buckle } = candidate;
+    const half = Math.max(shape.full, shape.pinched, buckle.frameWidth) / 2;
+    const top = centreLine.slope * (shape.top + buckle.frameHeight);
+    return [-half, half, top - half, top + half];
+  });
+  return {
+    back: Math.min(ring.x - 2, -5 * k, ...sides) - 1.2,
+    forward: Math.max(room.value + room.sd + 9 * k, ring.x + 2, ...sides),
+    low: -5 * k,
+    high: girth.value / 2 + 4 * k,
+  };
+}
+
+/** The same with what room is left around it: first as far as the chest, then more of what is behind than of what is ahead. */
+function filled(least: Extent, { front }: Horse, [{ width, height }, scale]: [Size, number]): Extent {
+  const spare = (width * scale) / POINTS - (least.forward - least.back);
+  const chest = Math.min(spare, Math.max(0, front + 1.5 - least.forward));
+  const tall = (height * scale) / POINTS - (least.high - least.low);
+  return {
+    forward: least.forward + chest + 0.25 * (spare - chest),
+    back: least.back - 0.75 * (spare - chest),
+    low: least.low - 0.5 * tall,
+    high: least.high + 0.5 * tall,
+  };
+}
+
+/** All of a panel, its top left corner at a point: forward is to the left, as on the near side of a horse. */
+export function panelLayers({ candidate, mark }: Shown, set: Setting, [left, top]: Point): Layer[] {
+  const { facts, scale, extent, units, size, horse } = set;
+  const factor = POINTS / scale;
+  const place: Place = ([x, s]) => [left + (extent.forward - x) * factor, top + (extent.high - s) * factor];
+  const corner: Point = [left + size.width, top + size.height];
+  const inside = (shapes: readonly Shape[]): Shape[] =>
+    linesWithin(shapes, { from: [left, top], to: corner });
+  const on = (layers: readonly Layer[]): Layer[] =>
+    layers.map(({ name, shapes }) => ({ name, shapes: placed(shapes, place, factor) }));
+  const stroke = mark === undefined ? 'frame' : 'refused';
+  return [
+    { name: 'panel', shapes: [box([left, top], corner, { fill: 'paper', stroke })] },
+    { name: 'limb', shapes: inside(hatched(horse.limb.map(place))) },
+    {
+      name: 'horse',
+      shapes: inside(
+        horse.lines.map((points): Shape => ({ kind: 'line', points: points.map(place), stroke: 'horse' })),
+      ),
+    },
+    ...on([giveLayer(facts, extent)]),
+    ...on(candidate === undefined ? [] : cinchLayers(candidate, facts)),
+    ...on(elbowLayers(facts, extent)),
+    ...(candidate === undefined ? [] : [clearanceLayer(candidate, facts, { place, units, left })]),
+  ];
+}

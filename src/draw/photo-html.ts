@@ -1,0 +1,25 @@
+/** Cinches laid on photos as one page that needs nothing else: the picture, then what it shows in words. */
+import { element } from '../pages/html.ts';
+import { sheetCss } from '../pages/sheet-css.ts';
+import { articlesPage, pictureArticle, shownText, type ToldPicture } from './article.ts';
+import { svgOnPhoto, type PhotoScene } from './photo-page.ts';
+
+export interface PhotoPage extends ToldPicture {
+  readonly drawing: PhotoScene;
+  /** The part of the photo, as data. */
+  readonly address: string;
+}
+
+const css = `${sheetCss}
+.picture .sheet { padding: 18pt; } .picture svg { display: block; width: 100%; height: auto; margin: 0 auto; }
+@media screen and (max-width: 460pt) { .picture .sheet { padding: 0 0 12pt; } .picture .sheet > :not(figure) { margin-left: 12pt; margin-right: 12pt; } }
+@media print { .picture .sheet { padding: 0; } }`;
+
+/** The whole file. */
+export const photosHtml = (pages: readonly PhotoPage[]): string =>
+  articlesPage(pages.map(pageText), { title: pages[0]?.drawing.scene.title ?? '', css, pictures: true });
+
+function pageText({ drawing, address, ...told }: PhotoPage): string {
+  const figure = element('figure', `\n${svgOnPhoto(drawing, address)}`);
+  return pictureArticle([figure, ...told.shown.map(shownText)], told);
+}

@@ -1,0 +1,87 @@
+/** What is drawn over a photo: the edges of the cinch, its buckle and strap, the back of the elbow and the least clearance. */
+import type { Candidate } from '../cinch/candidate.ts';
+import { within } from './clip.ts';
+import { behindBy } from './elbow.ts';
+import { clearanceOnPhoto } from './photo-clearance.ts';
+import { haloed, type OnPhoto } from './photo-halo.ts';
+import { bent } from './photo-place.ts';
+import { textWidth } from './letters.ts';
+import { widthAt } from '../cinch/outline.ts';
+import { box, segment, type Layer, type Point, type Shape } from './scene.ts';
+import { cinchLayers, pointsOf } from './side.ts';
+
+/** Layers of a side picture that are drawn as outlines; strands and woven rows would hide the photo. */
+const outlined = ['latigo', 'cords', 'buckle'];
+
+/** All layers of one cinch, from the bottom up. */
+export function cinchOnPhoto(candidate: Candidate, on: OnPhoto): Layer[] {
+  const { facts, place } = on;
+  const layers = cinchLayers(candidate, facts)
+    .filter(({ name }) => outlined.includes(name))
+    .map(({ name, shapes }): Layer => ({
+      name,
+      shapes: haloed(shapes.map((shape) => open(bent(shape, place)))),
+    }));
+  return [...layers, elbowOnPhoto(on), clearanceOnPhoto(candidate, on)];
+}
+
+/** The edges of another cinch, to be held against the first. */
+export function otherOnPhoto(candidate: Candidate, { facts, place }: OnPhoto, name: string): Layer {
+  const cords = cinchLayers(candidate, facts).find((layer) => layer.name === 'cords')?.shapes ?? [];
+  const shapes = cords.map((shape): Shape => {
+    const { points } = bent(shape, place) as Shape & { kind: 'area' };
+    return { kind: 'line', points: points[0] === undefined ? [] : [...points, points[0]], stroke: 'other' };
+  });
+  return { name, shapes: haloed(shapes) };
+}
+
+/** Points from an edge to what it is called. */
+const OFF = 16;
+/** Where along the cinch, from the chest up, each of several is named: so that no name lies on another. */
+const places = [0.75, 0.55, 0.38, 0.25];
+
+/** What a cinch is called, at its back edge, where the elbow is not. */
+export function tagOnPhoto(
+  { candidate, tag }: { candidate: Candidate; tag: string },
+  { facts, place, facing, size }: OnPhoto,
+  nth: number,
+): Layer {
+  const { shape } = candidate;
+  const s = shape.top * (places[nth] ?? 0.2);
+  const { slope } = facts.centreLine;
+  const edge = place([slope * s - widthAt(shape, s) / 2, s]);
+  const width = textWidth(tag, 'strong') + 8;
+  const wanted = facing < 0 ? edge[0] + OFF : edge[0] - OFF - width;
+  const left = Math.min(size[0] - width - 2, Math.max(2, wanted));
+  const y = Math.min(size[1] - 9, Math.max(9, edge[1]));
+  const near: Point = [facing < 0 ? left : left + width, y];
+  return {
+    name: 'tag',
+    shapes: [
+      ...haloed([segment(edge, near, 'leader')]),
+      box([left, y - 7], [left + width, y + 7], { fill: 'paper', stroke: 'leader' }),
+      { kind: 'label', at: [left + width / 2, y + 3], text: tag, hand: 'strong', anchor: 'middle' },
+    ],
+  };
+}
+
+/** Without what fills it. */
+function open(shape: Shape): Shape {
+  if (shape.kind !== 'area') return shape;
+  const { kind, points, stroke } = shape;
+  return { kind, points, ...(stroke === undefined ? {} : { stroke }) };
+}
+
+/** From the lowest place seen up to a little above the point of the elbow: further up the line means little on a photo. */
+function elbowOnPhoto({ facts, place }: OnPhoto): Layer {
+  const { elbowLine, elbowStation, k, floor } = facts;
+  const top = elbowStation + 4 * k;
+  const upTo = (points: readonly Point[]): Point[] =>
+    within(points, { from: [-Infinity, 0], to: [Infinity, top] })[0] ?? [];
+  const line = pointsOf(elbowLine);
+  const shapes: Shape[] = [
+    { kind: 'line', points: upTo(behindBy(line, floor)), stroke: 'least' },
+    { kind: 'line', points: upTo(line), stroke: 'elbow' },
+  ];
+  return { name: 'elbow', shapes: haloed(shapes.map((shape) => bent(shape, place))) };
+}

@@ -1,0 +1,201 @@
+/** A cinch laid on the photo of the horse: the part of the photo round the girth, and under it what is drawn and how far it goes. */
+import type { Advice } from '../advice/advice.ts';
+import type { PhotoReading } from '../photo/read.ts';
+import { facesText } from '../words/about-photo.ts';
+import { phraseText, quantityText, roughLength, spreadNumber, type Units } from '../units/text.ts';
+import { whoseText } from '../words/about-order.ts';
+import { dist, listed } from '../units/phrase.ts';
+import { noticesOf, titleText } from './frame.ts';
+import { legendShapes, type Entry } from './legend.ts';
+import { linesAt, shortened, textLines } from './letters.ts';
+import { hands, leading, type HandName, type StrokeName } from './look.ts';
+import { markShapes } from './panel-words.ts';
+import { haloed, type OnPhoto } from './photo-halo.ts';
+import { cinchOnPhoto, otherOnPhoto, tagOnPhoto } from './photo-layers.ts';
+import { partOf, placeOnPhoto, type Part } from './photo-place.ts';
+import { box, segment, type Layer, type Point, type Scene, type Shape } from './scene.ts';
+import type { Shown } from './shown.ts';
+import { svgElement } from './svg.ts';
+
+/** Width of the whole picture, points: small enough that its letters can be read on a telephone. */
+const WIDTH = 420;
+const INSET = 12;
+
+export interface PhotoPicture {
+  readonly advice: Advice;
+  readonly reading: PhotoReading;
+  /** The first is drawn whole, of the others the edges. */
+  readonly shown: readonly Shown[];
+  readonly units: Units;
+}
+
+export interface PhotoScene {
+  readonly scene: Scene;
+  /** The part of the upright photo that belongs at the top of it, and how high it is there, points. */
+  readonly part: Part;
+  readonly photoHeight: number;
+}
+
+/** The drawing without the photo. Pure; total for what an advice holds. */
+export function photoScene({ advice, reading, shown, units }: PhotoPicture): PhotoScene {
+  const { facts } = advice;
+  const part = partOf(reading);
+  const photoHeight = (WIDTH * part.height) / part.width;
+  const place = placeOnPhoto(reading, facts, { part, width: WIDTH });
+  const { facing } = reading.stand;
+  const on = { facts, place, units, facing, size: [WIDTH, photoHeight] as const };
+  const [first, ...rest] = shown;
+  const others = rest.flatMap(({ candidate }, i): Layer[] =>
+    candidate === undefined ? [] : [otherOnPhoto(candidate, on, `other-${String(i + 2)}`)],
+  );
+  const words = wordsUnder({ advice, reading, shown, units }, photoHeight + 8);
+  const height = words.bottom + 8;
+  const strip = box([0, photoHeight], [WIDTH, height], { fill: 'paper' });
+  return {
+    part,
+    photoHeight,
+    scene: {
+      width: WIDTH,
+      height,
+      margin: 0,
+      title: titleText(facts.order),
+      about: `Drawn on the photo of the horse: ${shown.map(({ head, lines }) => [head, ...lines].join('. ')).join('; ')}.`,
+      scale: 0,
+      layers: [
+        { name: 'strip', shapes: [strip] },
+        ...others,
+        ...(first?.candidate === undefined ? [] : cinchOnPhoto(first.candidate, on)),
+        // Once more without their white, which would hide the first: where edges nearly meet both are seen.
+        ...others.map(({ name, shapes }) => ({
+          name,
+          shapes: shapes.filter((shape) => shape.kind === 'line' && shape.stroke === 'other'),
+        })),
+        ...tagLayers(shown, on),
+        // What must be seen first stands on the photo itself.
+        ...(first?.mark === undefined
+          ? []
+          : [{ name: 'mark', shapes: markShapes(first.mark, [INSET, INSET]) }]),
+        { name: 'words', shapes: words.shapes },
+      ],
+    },
+  };
+}
+
+/** Where several cinches lie on each other, each is named at its edge. */
+function tagLayers(shown: readonly Shown[], on: OnPhoto): Layer[] {
+  const laid = shown.flatMap(({ candidate, tag }) => (candidate === undefined ? [] : [{ candidate, tag }]));
+  return laid.length < 2 ? [] : laid.map((each, i) => tagOnPhoto(each, on, i));
+}
+
+interface Words {
+  readonly shapes: readonly Shape[];
+  readonly bottom: number;
+}
+
+/** Title, what is shown, what the lines are, how far it goes. */
+function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number): Words {
+  const width = WIDTH - 2 * INSET;
+  const shapes: Shape[] = [];
+  let y = top;
+  const write = (text: string, hand: HandName, most = 4): void => {
+    const lines = textLines(text, hand, { width, most });
+    shapes.push(...linesAt(lines, hand, [INSET, y]));
+    y += lines.length * hands[hand].size * leading;
+  };
+  const shop = shortened(advice.facts.shop.name, 'strong', width * 0.45);
+  const title = shortened(titleText(advice.facts.order), 'heading', width * 0.5);
+  shapes.push(
+    { kind: 'label', at: [INSET, y + 10], text: title, hand: 'heading' },
+    { kind: 'label', at: [WIDTH - INSET, y + 10], text: shop, hand: 'strong', anchor: 'end' },
+  );
+  y += 15;
+  for (const notice of noticesOf(advice, units)) write(notice, 'strong', 3);
+  for (const { head, mark, lines } of shown) {
+    write([mark, head].filter((part) => part !== undefined).join(': '), 'strong', 2);
+    write(`${lines.join('. ')}.`, 'text', 5);
+    y += 2;
+  }
+  for (const remark of advice.remarks) write(phraseText(remark, units), 'strong', 5);
+  const entries = legend({ advice, reading, shown, units });
+  const half = Math.ceil(entries.length / 2);
+  const columns = [entries.slice(0, half), entries.slice(half)].map((part, i) =>
+    legendShapes(part, [INSET + (i * (width + 10)) / 2, y + 2], (width - 10) / 2),
+  );
+  shapes.push(...columns.flatMap((column) => column.shapes));
+  y += Math.max(...columns.map((column) => column.height)) + 2;
+  write(facesText(reading), 'text', 2);
+  write(reachText(reading, units), 'fine', 6);
+  write(advice.cautions.slice(0, 3).join(' '), 'fine', 6);
+  return { shapes, bottom: y };
+}
+
+/** What nobody may read out of such a picture. */
+function reachText({ seen }: PhotoReading, units: Units): string {
+  const give = spreadNumber(seen.room.sd, units);
+  return `Laid on the photo by the marks that were clicked on it: a place behind the elbow may lie ${give} ${units} off. The barrel is taken to be an ellipse, and the horse stands still. Length cannot be seen: tape from ring to ring before cord is cut.`;
+}
+
+type Line = (at: Point, size: readonly [number, number]) => Shape;
+
+/** Lines as they look on a photo, in white on a gray ground. */
+const sample =
+  (...lines: readonly Line[]): Entry['swatch'] =>
+  (at, size) => [
+    box(at, [at[0] + size[0], at[1] + size[1]], { fill: 'ground' }),
+    ...haloed(lines.map((line) => line(at, size))),
+  ];
+
+const level =
+  (stroke: StrokeName, down = 0.5): Line =>
+  ([x, y], [width, height]) =>
+    segment([x + 1, y + height * down], [x + width - 1, y + height * down], stroke);
+
+const upright =
+  (along: number): Line =>
+  ([x, y], [width, height]) =>
+    segment([x + width * along, y + 1], [x + width * along, y + height - 1], 'clearance');
+
+const buckle: Line = ([x, y], [width, height]) =>
+  box([x + 6, y + 1.5], [x + width - 6, y + height - 1.5], { stroke: 'buckle' });
+
+function legend({ advice: { facts }, shown, units }: PhotoPicture): Entry[] {
+  const whence =
+    facts.room.kind === 'measured'
+      ? 'taped'
+      : facts.room.kind === 'photo'
+        ? facts.room.weighed
+          ? 'photo and usual hand together'
+          : 'by photo alone'
+        : 'the usual hand';
+  return [
+    { swatch: sample(level('edge', 0.18), level('edge', 0.82)), text: 'edges of the cinch and of its strap' },
+    { swatch: sample(buckle), text: 'buckle' },
+    {
+      swatch: sample(level('clearance'), upright(0.16), upright(0.84)),
+      text: 'nearest place to the elbow, with its give or take',
+    },
+    {
+      swatch: sample(level('elbow')),
+      text: `back of the elbow, ${roughLength(facts.room.value, units)} ahead of the groove (${whence})`,
+    },
+    {
+      swatch: sample(level('least')),
+      text: `least it needs, ${quantityText(dist(facts.floor), units)}${whoseText(facts, 'floor-clearance')}`,
+    },
+    ...(shown.length < 2
+      ? []
+      : [
+          {
+            swatch: sample(level('other')),
+            text: `edges of ${listed(shown.slice(1).map(({ tag }) => (tag.startsWith('No.') ? tag : `the one ${tag}`)))}`,
+          },
+        ]),
+  ];
+}
+
+/** The drawing with the photo inside, as an element of a page: `address` is its data, the part alone. */
+export function svgOnPhoto({ scene, photoHeight }: PhotoScene, address: string): string {
+  const image = `<image x="0" y="0" width="${String(scene.width)}" height="${photoHeight.toFixed(3)}" preserveAspectRatio="none" href="${address}"/>`;
+  // Texts are escaped, so that the end of the description stands there only once.
+  return svgElement(scene).replace('</desc>', `</desc>\n${image}`);
+}

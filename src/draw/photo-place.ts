@@ -1,0 +1,82 @@
+/** From the unrolled side of the horse onto its photo: which part of the photo is shown, and where in it a place of the skin is. */
+import { angleToStation } from '../math/ellipse.ts';
+import type { Facts } from '../horse/facts.ts';
+import { sideToPixel } from '../photo/onto-picture.ts';
+import type { PhotoReading } from '../photo/read.ts';
+import type { Place, Point, Shape } from './scene.ts';
+
+/** A part of the upright photo, whole pixels. */
+export interface Part {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Around the landmarks so much is shown, in depths of the barrel [choice]. */
+const around = { side: 0.42, above: 0.12, below: 0.22 };
+/** No part is higher than so many of its widths: it would be small on the screen of a telephone [choice]. */
+const highest = 0.82;
+
+/** The part round the girth, inside the photo; all of a photo that is hardly larger. */
+export function partOf({ photo, stand, guess }: PhotoReading): Part {
+  const [wide, high] = photo.imageSize;
+  const { groove, underline = groove } = photo;
+  const inch = stand.camera.focal / stand.camera.distance;
+  const spine = photo.spine ?? [groove[0], Math.max(0, groove[1] - 2 * guess.ellipse.halfDepth * inch)];
+  const marks = [photo.ring, photo.elbow, groove, spine, underline];
+  const depth = Math.abs(underline[1] - spine[1]);
+  const [xs, ys] = [marks.map(([x]) => x), marks.map(([, y]) => y)];
+  const top = Math.max(0, Math.floor(Math.min(...ys) - around.above * depth));
+  const bottom = Math.min(high, Math.ceil(Math.max(...ys) + around.below * depth));
+  const left = Math.min(...xs) - around.side * depth;
+  const right = Math.max(...xs) + around.side * depth;
+  const spare = Math.max(0, (bottom - top) / highest - (right - left)) / 2;
+  const from = Math.max(0, Math.floor(left - spare));
+  const to = Math.min(wide, Math.ceil(right + spare));
+  return { x: from, y: top, width: to - from, height: bottom - top };
+}
+
+/** Carries a place of the side, inches forward of the groove and up the skin, to the paper, on which the part is `width` points wide. */
+export function placeOnPhoto(
+  reading: PhotoReading,
+  { barrel }: Facts,
+  shown: { part: Part; width: number },
+): Place {
+  const { part, width } = shown;
+  const factor = width / part.width;
+  const least = lowestSeen(reading, barrel);
+  return ([forward, station]) => {
+    const [x, y] = sideToPixel(reading, barrel.ellipse, { forward, station: Math.max(least, station) });
+    return [(x - part.x) * factor, (y - part.y) * factor];
+  };
+}
+
+/** The lowest station that the camera sees: there its line of sight only touches the barrel. What lies below is under the belly. */
+export function lowestSeen({ stand }: PhotoReading, { ellipse }: Facts['barrel']): number {
+  const { halfWidth } = ellipse;
+  return angleToStation(ellipse, Math.asin(halfWidth / (stand.camera.distance + halfWidth)));
+}
+
+/** Straight lines of the flat side are curves on the photo: no piece of one is longer than this, inches. */
+const PIECE = 0.5;
+
+/** A line or an area of the flat side, in inches, cut into short pieces and carried to the photo. */
+export function bent(shape: Shape, place: Place): Shape {
+  if (shape.kind === 'line') return { ...shape, points: inPieces(shape.points).map(place) };
+  if (shape.kind !== 'area') return shape;
+  const closed = [...shape.points, ...shape.points.slice(0, 1)];
+  return { ...shape, points: inPieces(closed).slice(0, -1).map(place) };
+}
+
+function inPieces(points: readonly Point[]): Point[] {
+  return points.flatMap(([x, s], i): Point[] => {
+    const next = points[i + 1];
+    if (next === undefined) return [[x, s]];
+    const count = Math.max(1, Math.ceil(Math.hypot(next[0] - x, next[1] - s) / PIECE));
+    return Array.from({ length: count }, (_, at): Point => [
+      x + ((next[0] - x) * at) / count,
+      s + ((next[1] - s) * at) / count,
+    ]);
+  });
+}

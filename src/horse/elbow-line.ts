@@ -1,0 +1,24 @@
+/** The elbow line on the unrolled side: straight up between armpit and point of elbow, opening above and below. */
+import type { Model } from '../numbers/numbers.ts';
+import { sizeFactor } from './girth.ts';
+
+/** Four corners as flat [x0, s0, x1, s1, ...]: midline, armpit, point of elbow, top of the barrel. */
+export type ElbowLine = Float64Array;
+
+/** Elbow line for room E (in), size factor k and girth (in). */
+export function elbowLineOf(room: number, girth: number, model: Model): ElbowLine {
+  const k = sizeFactor(girth, model);
+  const armpit = model['armpit-station'] * k;
+  const elbow = model['elbow-station'] * k;
+  const top = girth / 2;
+  return Float64Array.of(
+    room + model['opening-below'] * armpit,
+    0,
+    room,
+    armpit,
+    room,
+    elbow,
+    room + model['opening-above'] * (top - elbow),
+    top,
+  );
+}

@@ -1,0 +1,103 @@
+/** A girth that nobody taped, made surer by what was taped of the rings: half of ring to ring and the drop go round one side of the horse. */
+import type { Saddle } from '../order/types.ts';
+import type { Model } from '../numbers/numbers.ts';
+import { dropOf, halfTapeSd } from './drop.ts';
+import { type Estimate, type Working, short } from './estimate.ts';
+import { shareOf, weighed } from './weigh.ts';
+
+/** A girth, and how far one sd of each thing behind it moves it, inches. */
+export interface Girth extends Estimate {
+  readonly moved: Moved;
+}
+
+interface Moved {
+  /** By what it was estimated from alone. */
+  readonly own: number;
+  /** By the tape that gives the station of the ring, when that reads an sd too high up. */
+  readonly station: number;
+  /** By how far the drop of this horse is from the usual one. */
+  readonly drop: number;
+}
+
+/** A girth that a tape at the rings points to. */
+interface Pointed extends Omit<Moved, 'own'> {
+  readonly value: number;
+  readonly sd: number;
+  readonly from: string;
+  readonly sum: () => string;
+}
+
+function pointedTo(saddle: Saddle, model: Model): Pointed | undefined {
+  const { ringToRing, ringDrop, style } = saddle;
+  if (ringToRing !== undefined) return byRingToRing(ringToRing, saddle, model);
+  return ringDrop === undefined ? undefined : byDrop(ringDrop, style, model);
+}
+
+/** A factor, with more digits than a length: it is multiplied by one. */
+const factorText = (factor: number): string => String(Math.round(factor * 1000) / 1000);
+
+/** g / 2 - drop = half the tape, where a usual drop is a share of g. */
+function byRingToRing(ringToRing: number, saddle: Saddle, model: Model): Pointed {
+  const { fixed, perGirth, sd, basis } = dropOf(saddle, model);
+  const per = 1 / (0.5 - perGirth);
+  const station = halfTapeSd(model) * per;
+  const drop = sd * per;
+  return {
+    value: (ringToRing / 2 + fixed) * per,
+    sd: Math.hypot(station, drop),
+    station,
+    drop,
+    from: `the taped ring to ring and the ${basis}`,
+    sum: () =>
+      perGirth === 0
+        ? `${short(ringToRing)} + 2 x ${short(fixed)}`
+        : `${short(ringToRing)} x ${factorText(per / 2)}`,
+  };
+}
+
+/** drop = its usual share of g; a drop read too long puts the ring too low. */
+function byDrop(ringDrop: number, style: Saddle['style'], model: Model): Pointed {
+  const usual = dropOf({ style }, model);
+  const per = 1 / usual.perGirth;
+  const station = -dropOf({ ringDrop }, model).sd * per;
+  const drop = usual.sd * per;
+  return {
+    value: ringDrop * per,
+    sd: Math.hypot(station, drop),
+    station,
+    drop,
+    from: `the measured drop, by the ${usual.basis}`,
+    sum: () => `${short(ringDrop)} x ${factorText(per)}`,
+  };
+}
+
+/**
+ * The girth weighed with that, unless it was taped. Left out, a tape at the rings would make a clearance less sure than it was:
+ * the place of the rings and the girth it was worked out from were off together.
+ */
+export function withRingTapes(girth: Estimate, saddle: Saddle, model: Model): Girth {
+  const pointed = girth.kind === 'measured' ? undefined : pointedTo(saddle, model);
+  if (pointed === undefined) {
+    const { value, sd, kind, basis } = girth;
+    return { value, sd, kind, basis, moved: { own: sd, station: 0, drop: 0 } };
+  }
+  const { value, sd, basis } = weighed(girth, pointed, `${girth.basis}, weighed with ${pointed.from}`);
+  const share = shareOf(girth, pointed);
+  const own = (1 - share) * girth.sd;
+  const station = share * pointed.station;
+  const drop = share * pointed.drop;
+  // Where the two are far apart the weighed spread is larger than its parts give.
+  const grown = sd / Math.hypot(own, station, drop);
+  const moved = { own: grown * own, station: grown * station, drop: grown * drop };
+  return { value, sd, kind: girth.kind, basis, moved };
+}
+
+/** How it came about; nothing where no such tape was used. */
+export function ringTapesWorking(girth: Girth, saddle: Saddle, model: Model): Working[] {
+  const pointed = girth.moved.drop === 0 ? undefined : pointedTo(saddle, model);
+  if (pointed === undefined) return [];
+  return [
+    { symbol: 'G by the rings', sum: pointed.sum(), result: `${short(pointed.value)} in` },
+    { symbol: 'G', sum: 'both, weighed by their spreads', result: `${short(girth.value)} in` },
+  ];
+}

@@ -1,0 +1,54 @@
+/** Room: forward distance from the girth groove to the back of the elbow. */
+import type { Horse } from '../order/types.ts';
+import type { PhotoReading } from '../photo/read.ts';
+import type { Model } from '../numbers/numbers.ts';
+import { type Estimate, type Working, short } from './estimate.ts';
+import { weighedCautiously } from './weigh.ts';
+
+/** Elbow room E, and how it moves with the girth, per inch of girth. */
+export interface Room extends Estimate {
+  readonly perGirth: number;
+  /** Whether a photo and the usual hand were put together. */
+  readonly weighed: boolean;
+}
+
+/** Elbow room of a horse nobody measured. */
+export const usualRoom = (k: number, model: Model): Estimate => ({
+  value: model['elbow-room'] * k,
+  sd: model['elbow-room-sd'],
+  kind: 'assumed',
+  basis: 'about a hand behind the elbow, scaled by the girth',
+});
+
+/** Elbow room in inches: taped, else what a photo shows weighed with the usual; `k` is the size factor. */
+export function roomOf({ horse, k, seen }: RoomInput, model: Model): Room {
+  const usual = usualRoom(k, model);
+  if (horse.elbowRoom !== undefined) {
+    return {
+      value: horse.elbowRoom,
+      sd: Math.min(usual.sd, model['elbow-room-taped-sd']),
+      kind: 'measured',
+      basis: 'measured',
+      perGirth: 0,
+      weighed: false,
+    };
+  }
+  const perGirth = model['elbow-room'] / model['average-girth'];
+  if (seen === undefined) return { ...usual, perGirth, weighed: false };
+  const { room } = seen;
+  const basis = 'measured by photo, weighed with the usual hand';
+  const { estimate, share } = weighedCautiously(usual, room, { basis, words: 'the usual hand' });
+  return { ...estimate, perGirth: perGirth * (1 - share), weighed: share > 0 && share < 1 };
+}
+
+interface RoomInput {
+  readonly horse: Horse;
+  readonly k: number;
+  readonly seen: PhotoReading['seen'] | undefined;
+}
+
+/** How an assumed room came about; one from a tape or a photo needs no working. */
+export function roomWorking(room: Estimate, k: number, model: Model): Working[] {
+  if (room.kind !== 'assumed') return [];
+  return [{ symbol: 'E', sum: `${model['elbow-room']} x ${short(k)}`, result: `${short(room.value)} in` }];
+}

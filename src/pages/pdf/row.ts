@@ -1,0 +1,142 @@
+/** One row of cells: the smallest thing that a page break may not cut. Paragraphs, items and table rows are all made of rows. */
+import { look, type Color } from '../look.ts';
+import { linesOf } from './lines.ts';
+import type { Box, Hand, Pen } from './pen.ts';
+
+/** What rows are set by. */
+export interface Setting {
+  /** Points between the margins. */
+  readonly width: number;
+  /** Points of a page that rows may fill. */
+  readonly tall: number;
+  /** All sizes are multiplied by it. */
+  readonly scale: number;
+  readonly pen: Pen;
+}
+
+/** Something that stands on one page as a whole. */
+export interface Piece {
+  /** White above it, which falls away at the top of a page. */
+  readonly before: number;
+  readonly height: number;
+  /** Its top left corner is at x and y. */
+  readonly draw: (x: number, y: number) => void;
+  /** Stays on the page of what comes next. */
+  readonly keep?: boolean;
+  /** Repeated above it where it starts a page. */
+  readonly head?: Piece | undefined;
+}
+
+/** Sizes before scaling. */
+export interface Cell extends Hand {
+  readonly text: string;
+  readonly x: number;
+  readonly width: number;
+  readonly align?: 'right' | undefined;
+}
+
+/** Sizes before scaling, but for the weights of lines. */
+export interface RowStyle {
+  readonly before?: number;
+  /** White above and under its text. */
+  readonly pad?: number;
+  readonly keep?: boolean;
+  readonly head?: Piece | undefined;
+  /** One line of each text, three dots where more was cut: it stands whole elsewhere. */
+  readonly clip?: boolean;
+  readonly fill?: Color | undefined;
+  readonly frame?: number;
+  /** Weights of the lines along its edges: a hair is light, all else ink. */
+  readonly top?: number | undefined;
+  readonly bottom?: number | undefined;
+  /** What else stands behind the text of its first part. */
+  readonly under?: (row: Box) => void;
+}
+
+export const plain: Hand = { face: 'text', size: look.type.text, color: 'ink' };
+export const quiet: Hand = { face: 'text', size: look.type.text, color: 'soft' };
+export const strong: Hand = { face: 'strong', size: look.type.text, color: 'ink' };
+export const small: Hand = { face: 'strong', size: look.type.small, color: 'soft' };
+export const fine: Hand = { face: 'text', size: look.type.fine, color: 'soft' };
+
+/** Where letters stand in their line, as a part of their size: room above for the tallest accents. */
+const BASELINE = 0.97;
+
+/** The pieces of a row: one, unless it is taller than a page. */
+export function row(cells: readonly Cell[], set: Setting, style: RowStyle = {}): Piece[] {
+  const { keep = false, head } = style;
+  const before = (style.before ?? 0) * set.scale;
+  const pad = (style.pad ?? 0) * set.scale;
+  const texts = cells.map((cell) => textsOf(cell, set, style.clip));
+  const size = Math.max(...cells.map((cell) => cell.size)) * set.scale;
+  const most = Math.max(1, Math.floor((set.tall - (head?.height ?? 0) - 2 * pad) / (size * look.leading)));
+  const count = Math.max(1, ...texts.map((lines) => lines.length));
+  return Array.from({ length: Math.ceil(count / most) }, (_, part) => {
+    const parts = texts.map((lines) => lines.slice(part * most, (part + 1) * most));
+    // Cells of one row stand on one line, whatever their sizes.
+    const heights = cells.map((cell, i) => {
+      const own = cell.size * set.scale;
+      return (parts[i]?.length ?? 0) * own * look.leading + (size - own) * BASELINE;
+    });
+    const height = Math.max(...heights) + 2 * pad;
+    const draw = (x: number, y: number): void => {
+      drawUnder({ x, y, width: set.width, height }, set.pen, style);
+      if (part === 0) style.under?.({ x, y, width: set.width, height });
+      cells.forEach((cell, i) => {
+        const hand = { ...cell, size: cell.size * set.scale };
+        parts[i]?.forEach((text, at) => {
+          const slack = cell.align === 'right' ? Math.max(0, cell.width - set.pen.width(text, hand)) : 0;
+          const down = pad + at * hand.size * look.leading + size * BASELINE;
+          if (text !== '') set.pen.text(text, { x: x + cell.x + slack, y: y + down }, hand);
+        });
+      });
+    };
+    return { before: part === 0 ? before : 0, height, draw, keep, head };
+  });
+}
+
+function textsOf(cell: Cell, set: Setting, clip = false): string[] {
+  const measure = widthOf(cell, set);
+  if (!clip) return linesOf(cell.text, cell.width, measure);
+  const [first = '', ...more] = linesOf(cell.text, cell.width - measure('\u2026'), measure);
+  return more.length === 0 ? [first] : [`${first}\u2026`];
+}
+
+/** A row of one text from edge to edge. */
+export function paragraph(
+  words: Hand & { readonly text: string },
+  set: Setting,
+  { inset = 0, ...style }: RowStyle & { readonly inset?: number } = {},
+): Piece[] {
+  const x = inset * set.scale;
+  return row([{ ...words, x, width: set.width - 2 * x }], set, style);
+}
+
+function drawUnder(box: Box, pen: Pen, { fill, frame, top, bottom }: RowStyle): void {
+  const line = (y: number, weight: number): void => {
+    pen.area({ ...box, y, height: weight }, weight > look.rules.hair ? 'ink' : 'line');
+  };
+  if (fill !== undefined) pen.area(box, fill);
+  if (frame !== undefined) pen.frame(box, frame);
+  if (top !== undefined) line(box.y, top);
+  if (bottom !== undefined) line(box.y + box.height - bottom, bottom);
+}
+
+/** Measures a text in a hand, in points. */
+export const widthOf =
+  (hand: Hand, { scale, pen }: Setting) =>
+  (text: string): number =>
+    pen.width(text, hand) * scale;
+
+/** Pieces as one, one under the other. */
+export function stacked(pieces: readonly Piece[], before = 0): Piece {
+  const height = pieces.reduce((sum, piece) => sum + piece.height, 0);
+  const draw = (x: number, y: number): void => {
+    let down = y;
+    for (const piece of pieces) {
+      piece.draw(x, down);
+      down += piece.height;
+    }
+  };
+  return { before, height, draw };
+}

@@ -1,0 +1,82 @@
+/** Tables: columns as wide as they need, rows that stay whole, the head again on every page. */
+import { look } from '../look.ts';
+import type { Block } from '../sheet.ts';
+import type { Hand } from './pen.ts';
+import { plain, row, small, stacked, strong, widthOf, type Cell, type Piece, type Setting } from './row.ts';
+
+export type Table = Extract<Block, { kind: 'table' }>;
+
+/** The pieces of a table that fills the width. */
+export function tablePieces(table: Table, set: Setting): Piece[] {
+  const { columns, rows, foot = [], total } = table;
+  const places = placesOf(table, set);
+  const pad = look.gap.cell;
+  const { thin, hair } = look.rules;
+  const cells = (texts: readonly string[], hand: Hand): Cell[] =>
+    places.map((place, i) => ({ ...hand, ...place, text: texts[i] ?? '', align: columns[i]?.align }));
+  const headTexts = columns.map((column) => column.head);
+  const before = look.gap.block;
+  const heads = row(cells(headTexts, small), set, { before, pad, keep: true, bottom: thin });
+  // A head that takes much of a page is not worth repeating.
+  const head = heads.length === 1 ? heads.find(({ height }) => height < set.tall / 4) : undefined;
+  const body = rows.flatMap((texts, i) => {
+    // The sums stay with the last row they sum up.
+    const keep = i === rows.length - 1 && foot.length > 0;
+    return row(cells(texts, plain), set, { pad, head, keep, bottom: hair });
+  });
+  const sums = foot.flatMap((texts, i) => {
+    const style = { pad, head, keep: i < foot.length - 1 };
+    return i === total
+      ? row(cells(texts, strong), set, { ...style, fill: 'sand', top: thin, bottom: thin })
+      : row(cells(texts, plain), set, { ...style, top: i === 0 ? thin : undefined });
+  });
+  return [...heads, ...body, ...sums];
+}
+
+/** Each column as wide as its widest text; where that is too much the widest give way; what is left goes to the first. */
+function placesOf({ columns, rows, foot = [] }: Table, set: Setting): { x: number; width: number }[] {
+  const gap = look.gap.column * set.scale;
+  const room = set.width - gap * (columns.length - 1);
+  const wanted = columns.map(({ head }, i) =>
+    Math.max(
+      widthOf(small, set)(head),
+      ...[...rows, ...foot].map((texts) => widthOf(strong, set)(texts[i] ?? '')),
+    ),
+  );
+  const most = ceiling(wanted, room);
+  const widths = wanted.map((width) => Math.min(width, most));
+  const rest = Math.max(0, room - widths.reduce((sum, width) => sum + width, 0));
+  let x = 0;
+  return widths.map((width, i) => {
+    const place = { x, width: i === 0 ? width + rest : width };
+    x += place.width + gap;
+    return place;
+  });
+}
+
+/** The width that no column may pass, so that all of them fit. */
+function ceiling(wanted: readonly number[], room: number): number {
+  let left = room;
+  const ordered = [...wanted].sort((a, b) => a - b);
+  for (const [i, width] of ordered.entries()) {
+    const share = left / (ordered.length - i);
+    if (width > share) return share;
+    left -= width;
+  }
+  return Infinity;
+}
+
+/** Two tables side by side as one piece; one under the other where they are too tall for a page. */
+export function besidePieces(tables: readonly [Table, Table], set: Setting): Piece[] {
+  const first = set.width * look.halves.first;
+  const gap = set.width * look.halves.gap;
+  const left = stacked(tablePieces(tables[0], { ...set, width: first }));
+  const right = stacked(tablePieces(tables[1], { ...set, width: set.width - first - gap }));
+  const height = Math.max(left.height, right.height);
+  if (height > set.tall) return tables.flatMap((table) => tablePieces(table, set));
+  const draw = (x: number, y: number): void => {
+    left.draw(x, y);
+    right.draw(x + first + gap, y);
+  };
+  return [{ before: look.gap.block * set.scale, height, draw }];
+}

@@ -1,0 +1,70 @@
+/** A table on the screen, no wider than the page: the column that gives way wraps, sums stand apart below a line. */
+import Table from 'cli-table3';
+import { visible } from '../units/clean.ts';
+import type { Page } from './page.ts';
+import { rowItems } from './row-items.ts';
+import type { Block } from './sheet.ts';
+import { columns } from '../units/width.ts';
+
+type SheetTable = Extract<Block, { kind: 'table' }>;
+
+const INDENT = 2;
+const GAP = 2;
+/** A column narrower than this cannot be read. */
+const LEAST = 12;
+
+const none = Object.fromEntries(
+  'top top-mid top-left top-right bottom bottom-mid bottom-left bottom-right left left-mid mid mid-mid right right-mid middle'
+    .split(' ')
+    .map((name) => [name, '']),
+);
+
+/** The lines, heads first where there are any; undefined where the page is too narrow for columns. */
+function gridLines(table: SheetTable, width: number): { head: string[]; body: string[] } | undefined {
+  const { columns: heads, rows, foot = [] } = table;
+  const wide = widthsFor(table, width - INDENT);
+  if (wide === undefined) return undefined;
+  const lines = (some: readonly (readonly string[])[]): string[] => {
+    if (some.length === 0) return [];
+    const grid = new Table({
+      chars: none,
+      style: { 'padding-left': 0, 'padding-right': GAP, head: [], border: [] },
+      colWidths: wide.map((each) => each + GAP),
+      colAligns: heads.map(({ align }) => align ?? 'left'),
+      wordWrap: true,
+    });
+    grid.push(...some.map((row) => heads.map((_, i) => visible(row[i] ?? ''))));
+    return String(grid)
+      .split('\n')
+      .map((line) => `${' '.repeat(INDENT)}${line}`.trimEnd());
+  };
+  const named = heads.some(({ head }) => head !== '');
+  const rule = `${' '.repeat(INDENT)}${'-'.repeat(wide.reduce((sum, each) => sum + each + GAP, -GAP))}`;
+  return {
+    head: named ? lines([heads.map(({ head }) => head)]) : [],
+    body: [...lines(rows), ...(foot.length === 0 ? [] : [rule, ...lines(foot)])],
+  };
+}
+
+/** The first column gives way. */
+function widthsFor(
+  { columns: heads, rows, foot = [], even }: SheetTable,
+  room: number,
+): number[] | undefined {
+  const cells = [heads.map(({ head }) => head), ...rows, ...foot];
+  const widths = heads.map(({ least = 0 }, i) =>
+    Math.max(least, ...cells.map((row) => columns(visible(row[i] ?? '')))),
+  );
+  const [own = 0, ...others] = widths;
+  const share = Math.floor((room - own) / others.length) - GAP;
+  if (even === true) return share < LEAST ? undefined : [own, ...others.map((each) => Math.min(each, share))];
+  const left = room - others.reduce((sum, each) => sum + each + GAP, 0);
+  return left < Math.min(LEAST, own) ? undefined : [Math.min(own, left), ...others];
+}
+
+/** The table as columns; where the page is too narrow for them, a row becomes an item. */
+export function tableLines(table: SheetTable, page: Page): string[] {
+  const grid = gridLines(table, page.width);
+  if (grid === undefined) return rowItems(table, page);
+  return [...grid.head.map(page.pen.quiet), ...grid.body];
+}

@@ -1,0 +1,124 @@
+/** A message to one customer: what we would like to know, how to measure it safely, signed by the shop. */
+import { listed } from '../units/phrase.ts';
+import { cautions } from '../numbers/cautions.ts';
+import { shortCaution } from '../words/counter-words.ts';
+import { insteadOf, type Asked } from '../words/about-ask.ts';
+import { generalSafety, howToAnswer, questionWords, shortWords } from '../words/ask-words.ts';
+
+/** A piece of a message. Texts are as they came: each printer makes them harmless in its own way. */
+export type Piece =
+  | { readonly kind: 'paragraph'; readonly text: string }
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'steps'; readonly items: readonly { readonly lead: string; readonly text: string }[] }
+  | { readonly kind: 'list'; readonly items: readonly string[] };
+
+const paragraph = (text: string): Piece => ({ kind: 'paragraph', text });
+
+const MOST = 2;
+
+/** The short message: at most two questions about all orders of one customer; none when none has any. */
+export function shortMessage(orders: readonly Asked[]): Piece[] {
+  const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
+  const [first] = asking;
+  if (first === undefined) return [];
+  const { order, shop } = first.result.advice.facts;
+  const name = order.customer?.name?.trim() ?? '';
+  const worths = asking.flatMap(({ toAsk }) => toAsk);
+  const cutting = worths.filter(({ beforeCutting }) => beforeCutting);
+  const asked = [...new Set([...cutting, ...worths].map((worth) => worth.name))].slice(0, MOST);
+  const horses = asking.map((each) => each.result.advice.facts.order.horse.name ?? 'the horse');
+  const which = listed(asking.map(({ result }) => result.advice.facts.order.order));
+  const horse = listed([...new Set(horses)]);
+  const helps =
+    cutting.length > 0
+      ? `We won't cut cord for ${horse} (order ${which}) until we have ${asked.length === 1 ? 'this' : 'the first'}.`
+      : `One measurement makes the cinch for ${horse} (order ${which}) surer.${asked.length === 1 ? '' : ' Two is better.'}`;
+  const blanks = asked.map(
+    (question, i) => `${String(i + 1)}: __${question === 'barrel shape' ? '' : ' in'}`,
+  );
+  return [
+    paragraph(name === '' ? 'Hi,' : `Hi ${name},`),
+    paragraph(helps),
+    {
+      kind: 'steps',
+      items: asked.map((question) => ({
+        lead: '',
+        text: shortWords[question].replace('{horse}', horses.length === 1 ? horse : 'Each horse'),
+      })),
+    },
+    paragraph(`Reply "${blanks.join(', ')}", or "not measured".`),
+    paragraph(
+      `Stay standing beside the shoulder; never reach under. Fussing? Stop. Broken skin: don't ride. Newly cinchy: ask a vet. ${shortCaution}`,
+    ),
+    paragraph(shop.name),
+  ];
+}
+
+/** The long message about all orders of one customer that have a question; none when none has. */
+export function messageFor(orders: readonly Asked[]): Piece[] {
+  const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
+  const [first] = asking;
+  if (first === undefined) return [];
+  const { order, shop } = first.result.advice.facts;
+  const name = order.customer?.name?.trim() ?? '';
+  const cutting = asking.some(({ toAsk }) => toAsk.some(({ beforeCutting }) => beforeCutting));
+  return [
+    paragraph(name === '' ? 'Hello,' : `Hello ${name},`),
+    paragraph(opening(asking)),
+    ...asking.flatMap((each) => questionPieces(each, asking.length > 1)),
+    ...(cutting ? [paragraph('We cut no cord before we know the length from ring to ring.')] : []),
+    paragraph(howToAnswer),
+    { kind: 'heading', text: 'Safety first' },
+    { kind: 'list', items: generalSafety },
+    { kind: 'heading', text: 'Keep in mind' },
+    { kind: 'list', items: cautions },
+    paragraph('With thanks,'),
+    paragraph(shop.name),
+  ];
+}
+
+function opening(asking: readonly Asked[]): string {
+  const [only] = asking;
+  const about =
+    asking.length === 1 && only !== undefined ? `order ${nameOf(only)}` : `${String(asking.length)} orders`;
+  return `thank you for your ${about}. With a little more from you the cinch will be surer to clear the elbow and to be the right length. ${firstText(asking)}; every single answer helps.`;
+}
+
+/** What stands first, and why. */
+function firstText(asking: readonly Asked[]): string {
+  const before = asking.some(
+    ({ toAsk }) => toAsk.length > 1 && toAsk.some(({ beforeCutting }) => beforeCutting),
+  );
+  return before
+    ? 'What we must know before we cut stands first, then what helps most'
+    : 'What helps most stands first';
+}
+
+/** "2402 for Juniper". */
+function nameOf({ result }: Asked): string {
+  const { order, horse } = result.advice.facts.order;
+  return horse.name === undefined ? order : `${order} for ${horse.name}`;
+}
+
+function questionPieces(asked: Asked, named: boolean): Piece[] {
+  const { toAsk, photo } = asked;
+  const steps = toAsk.map(({ name }) => {
+    const { asked: lead, how, safely } = questionWords[name];
+    return { lead: `${lead}.`, text: `${how} ${safely}` };
+  });
+  const pieces: Piece[] = [
+    ...(named ? [{ kind: 'heading', text: `Order ${nameOf(asked)}` } as const] : []),
+    { kind: 'steps', items: steps },
+  ];
+  if (photo === undefined) return pieces;
+  const replaced = insteadOf(toAsk).map((name) => lower(questionWords[name].asked));
+  const { how, safely } = questionWords['side photo'];
+  return [
+    ...pieces,
+    paragraph(
+      `If you would rather not measure ${listed(replaced)}: a photo from the side helps, too. ${how} ${safely}`,
+    ),
+  ];
+}
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

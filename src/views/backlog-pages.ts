@@ -1,0 +1,96 @@
+/** A backlog for people: a table for the screen, whose widths are known before its rows are, and a page of Markdown. */
+import { columnOf, type ColumnName } from '../work/columns.ts';
+import type { Cells } from '../work/row.ts';
+import { cautions } from '../numbers/cautions.ts';
+import { textOf, type BacklogPrinter } from './backlog-cells.ts';
+import { visible } from '../units/clean.ts';
+import { escaped } from '../pages/markdown.ts';
+import { penFor, type Pen } from '../pages/pen.ts';
+import { wrap, type Units } from '../units/text.ts';
+import type { ReportOptions } from '../pages/page.ts';
+import { columns, fit, padRight } from '../units/width.ts';
+
+type Look = Pick<ReportOptions, 'units' | 'width' | 'color'>;
+
+interface Drawn {
+  readonly name: ColumnName;
+  readonly wide: number;
+  readonly right: boolean;
+}
+
+/** Narrower than this a text says nothing. */
+const NARROWEST = 6;
+
+/** Rows no wider than the screen, if the columns chosen can be; `told` puts under a row why it has no spec. */
+export function backlogTable(chosen: readonly ColumnName[], told: boolean, look: Look): BacklogPrinter {
+  const drawn = widthsFor(chosen, look.width);
+  const pen = penFor(look.color);
+  const line = (cell: (column: Drawn) => string): string =>
+    drawn
+      .map((column, i) => placed(cell(column), column, i === drawn.length - 1))
+      .join(' ')
+      .trimEnd();
+  return {
+    head: `${pen.strong(line(({ name }) => name))}\n`,
+    row: (cells) => {
+      const text = line(({ name }) => visible(textOf(name, cells, look.units)) || '-');
+      const why = told ? whyLines(cells, look) : [];
+      return [painted(text, cells, pen), ...why, ''].join('\n');
+    },
+    before: '',
+    between: '',
+    foot: (sized) =>
+      sized ? `\n${wrap(`Keep in mind: ${cautions.join(' ')}`, look.width).join('\n')}\n` : '',
+  };
+}
+
+function placed(text: string, { wide, right }: Drawn, last: boolean): string {
+  const cut = fit(text, wide);
+  if (right) return ' '.repeat(Math.max(0, wide - columns(cut))) + cut;
+  return last ? cut : padRight(cut, wide);
+}
+
+function painted(text: string, { verdict }: Cells, pen: Pen): string {
+  if (verdict === 'sized') return text;
+  return pen.signed(verdict === 'tight' ? '~' : 'x', text);
+}
+
+/** Under a row: what is wrong with the order, why nothing fits, which order has the same number. */
+function whyLines(cells: Cells, { width, units }: Look): string[] {
+  const place = `${textOf('file', cells, units)}:${textOf('line', cells, units)}`;
+  const problem = textOf('problem', cells, units);
+  const same = textOf('same-number-as', cells, units);
+  const texts = [
+    problem === '' ? '' : `${textOf('file', cells, units)}: ${problem}`,
+    textOf('reason', cells, units),
+    same === '' ? '' : `${place}: the same number as ${same}`,
+  ];
+  return texts.filter((text) => text !== '').flatMap((text) => wrap(text, width, { first: 4, rest: 6 }));
+}
+
+/** Texts give way first, the widest before the others, until the line fits or would say nothing. */
+function widthsFor(chosen: readonly ColumnName[], width: number): Drawn[] {
+  const all = chosen.map((name) => {
+    const { kind, wide } = columnOf(name);
+    return { name, wide: Math.max(wide, name.length), right: kind === 'count' || kind === 'chance' };
+  });
+  const over = (): number => all.reduce((sum, { wide }) => sum + wide + 1, -1) - width;
+  while (over() > 0) {
+    const widest = all.reduce((a, b) => (b.wide > a.wide ? b : a));
+    if (widest.wide <= NARROWEST) break;
+    widest.wide -= 1;
+  }
+  return all;
+}
+
+/** A table of Markdown with a heading, and the cautions under it. */
+export const backlogMarkdown = (chosen: readonly ColumnName[], units: Units): BacklogPrinter => ({
+  head: `# Backlog\n\n${row(chosen)}${row(chosen.map(() => '---'))}`,
+  row: (cells) => row(chosen.map((name) => escaped(textOf(name, cells, units)))),
+  before: '',
+  between: '',
+  foot: (sized) =>
+    sized ? `\n## Keep in mind\n\n${cautions.map((text) => `- ${escaped(text)}\n`).join('')}` : '',
+});
+
+const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |\n`;

@@ -1,0 +1,89 @@
+/** The cutting plan in words: from which put-up each piece is cut, what is left, and whether a better plan could be. */
+import type { CutPutUp, MaterialPlan, Piece, Proven } from '../work/cutting/types.ts';
+import type { Materials } from '../work/materials.ts';
+import { feetText } from '../units/feet.ts';
+import { plural } from '../units/phrase.ts';
+import { cordName } from '../words/about-backlog.ts';
+import { under, type Block } from '../pages/sheet.ts';
+import { capital } from '../units/text.ts';
+
+/** A paragraph a cord, then a box a put-up. */
+export function planBlocks({ plan, cuts, orders }: Materials): Block[] {
+  const waiting = new Set(orders.filter(({ ticket }) => !ticket.measured).map(({ key }) => key));
+  const used = plan.materials.filter(({ putUps }) => putUps.length > 0);
+  return under(
+    'Cutting plan',
+    used.flatMap((material): Block[] => [
+      { kind: 'text', tone: 'strong', text: `${capital(cordName(material))}: ${summaryText(material)}` },
+      {
+        kind: 'boxes',
+        items: material.putUps.map((putUp) =>
+          putUpText(putUp, (piece) => pieceText(piece, { cuts, waiting })),
+        ),
+      },
+    ]),
+  );
+}
+
+function summaryText(material: MaterialPlan): string {
+  const { putUps, score } = material;
+  const of = (origin: CutPutUp['origin']): number => putUps.filter((putUp) => putUp.origin === origin).length;
+  const from = [
+    of('remnant') === 0 ? '' : plural(of('remnant'), 'remnant'),
+    of('shelf') === 0 ? '' : `${plural(of('shelf'), 'put-up')} off the shelf`,
+    of('bought') === 0 ? '' : `${plural(of('bought'), 'put-up')} to buy`,
+  ].filter((text) => text !== '');
+  const left = [
+    material.returned === 0 ? '' : `${feetText(material.returned)} goes back`,
+    `${score.waste.value === 0 ? 'none' : feetText(score.waste.value)} is waste`,
+  ].filter((text) => text !== '');
+  return `from ${from.join(', ')}; ${left.join(', ')}. ${provenText(material)}`;
+}
+
+/** Whether fewer would do, in plain words. */
+function provenText({ proven, score: { short, bought, opened } }: MaterialPlan): string {
+  if (proven) return 'Proven best: no plan leaves less undone, buys less or opens fewer.';
+  const gap = ({ value, bound }: Proven, what: string, done: string): string[] =>
+    value > bound ? [`${plural(value - bound, what)} ${done}`] : [];
+  const gaps = [
+    ...gap(short, 'piece', 'more cut'),
+    ...gap(bought, 'put-up', 'fewer bought'),
+    ...gap(opened, 'put-up', 'fewer opened'),
+  ];
+  return `Not proven best. The most a better plan could gain: ${gaps.join(', ')}.`;
+}
+
+/** "Lot N-114, remnant of 120 ft: 2402 61 ft (strands 1 to 21); 59 ft left, goes back". */
+function putUpText(putUp: CutPutUp, piece: (piece: Piece) => string): string {
+  const { pieces, leftover, goesBack } = putUp;
+  const left =
+    leftover === 0
+      ? 'nothing left'
+      : `${feetText(leftover)} left, ${goesBack ? 'goes back on the shelf' : 'waste'}`;
+  return `${capital(originText(putUp))}: ${pieces.map(piece).join(', ')}; ${left}`;
+}
+
+/** "lot N-114, put-up of 300 ft, no. 2". */
+function originText({ origin, lot, length, copy }: CutPutUp): string {
+  const number = copy === 1 ? '' : `, no. ${String(copy)}`;
+  if (origin === 'bought') return `bought, put-up of ${feetText(length)}${number}`;
+  const kind = origin === 'remnant' ? 'remnant' : 'put-up';
+  return `${lot === '' ? 'lot not said' : `lot ${lot}`}, ${kind} of ${feetText(length)}${number}`;
+}
+
+interface Known {
+  readonly cuts: Materials['cuts'];
+  /** Orders whose length nobody has taped. */
+  readonly waiting: ReadonlySet<string>;
+}
+
+function pieceText({ cut, number, order, length }: Piece, { cuts, waiting }: Known): string {
+  const of = cuts.get(cut);
+  const which = of !== undefined && of.quantity > 1 ? `, no. ${String(number)}` : '';
+  const parts = [
+    of === undefined ? '' : `${of.use}${which}`,
+    waiting.has(order) ? 'NOT YET: not measured' : '',
+  ];
+  const told = parts.filter((part) => part !== '').join('; ');
+  return `${order} ${feetText(length)}${told === '' ? '' : ` (${told})`}`;
+}

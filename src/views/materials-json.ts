@@ -1,0 +1,130 @@
+/** The materials of a backlog for scripts: orders by number whatever the order of the files, lengths in inches. */
+import type { CutPutUp, MaterialPlan } from '../work/cutting/types.ts';
+import type { Buy, CordNeed, Materials } from '../work/materials.ts';
+import type { BacklogResult } from '../words/about-backlog.ts';
+import { inchesOf } from '../units/feet.ts';
+import { jsonText } from '../pages/json.ts';
+import { candidateValue, failedValue } from './size-json.ts';
+
+type Values = Record<string, unknown>;
+
+/** Whole document: `{ schema, results, cord, hardware, buy, plan }`. */
+export function materialsJson(materials: Materials, results: readonly BacklogResult[]): string {
+  const { day, cords, hardware, buy, plan } = materials;
+  return jsonText({
+    schema: 'cinchwright/materials/1',
+    day,
+    results: results.map(resultValue),
+    cord: cords.map(cordValue),
+    hardware: hardware.map(({ kind, id, metal, needed, onHand, short, orderable, orders }) => ({
+      kind,
+      id,
+      metal: metal ?? null,
+      needed,
+      onHand,
+      short,
+      orderable,
+      orders: [...orders],
+    })),
+    buy: buy.map(buyValue),
+    plan: {
+      proven: plan.proven,
+      gap: plan.gap,
+      materials: plan.materials.map((material) => materialValue(material, materials)),
+    },
+  });
+}
+
+/** An order of a backlog; the same in every document about one. */
+export function resultValue(result: BacklogResult): Values {
+  if (!result.ok) return failedValue(result);
+  const { file, order, paper, none } = result;
+  if (paper === undefined) return { order, file, none };
+  return {
+    order,
+    file,
+    name: paper.key,
+    takes: paper.takes,
+    quantity: paper.ticket.quantity,
+    measured: paper.ticket.measured,
+    spec: candidateValue(paper.candidate),
+  };
+}
+
+const cordValue = ({ color, ply, pieces, needed, onHand, near, lots, short, orders }: CordNeed): Values => ({
+  color: color ?? null,
+  ply,
+  pieces,
+  needed: inchesOf(needed),
+  onHand: onHand === undefined ? null : inchesOf(onHand),
+  near: near ?? null,
+  lots: lots.map((lot) => ({
+    lot: lot.bought || lot.lot === '' ? null : lot.lot,
+    bought: lot.bought,
+    pieces: lot.pieces,
+    length: inchesOf(lot.length),
+  })),
+  short: short.map(({ order, why, total, pieces: own }) => ({
+    order,
+    why,
+    pieces: own.length,
+    length: inchesOf(total),
+  })),
+  orders: [...orders],
+});
+
+function buyValue(buy: Buy): Values {
+  switch (buy.kind) {
+    case 'put-up':
+      return {
+        kind: buy.kind,
+        color: buy.color,
+        ply: buy.ply,
+        count: buy.count,
+        length: inchesOf(buy.length),
+      };
+    case 'cord':
+      return {
+        kind: buy.kind,
+        color: buy.color,
+        ply: buy.ply,
+        length: inchesOf(buy.length),
+        longest: inchesOf(buy.longest),
+      };
+    default:
+      return { kind: buy.kind, id: buy.id, count: buy.count };
+  }
+}
+
+function materialValue(material: MaterialPlan, materials: Materials): Values {
+  const { color, ply, putUps, score, proven, returned } = material;
+  return {
+    color,
+    ply,
+    proven,
+    short: { ...score.short },
+    bought: { ...score.bought },
+    opened: { ...score.opened },
+    waste: { value: inchesOf(score.waste.value), bound: inchesOf(score.waste.bound) },
+    returned: inchesOf(returned),
+    putUps: putUps.map((putUp) => putUpValue(putUp, materials)),
+  };
+}
+
+const putUpValue = (
+  { origin, lot, copy, length, pieces, leftover, goesBack }: CutPutUp,
+  { cuts }: Materials,
+): Values => ({
+  origin,
+  lot: origin === 'bought' || lot === '' ? null : lot,
+  copy,
+  length: inchesOf(length),
+  cuts: pieces.map(({ cut, number, order, length: own }) => ({
+    order,
+    use: cuts.get(cut)?.use ?? null,
+    number,
+    length: inchesOf(own),
+  })),
+  leftover: inchesOf(leftover),
+  goesBack,
+});

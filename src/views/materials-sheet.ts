@@ -1,0 +1,121 @@
+/** The materials of a backlog as a paper for the bench: what to pull, what to buy, what is cut from what. */
+import type { Buy, CordNeed, Materials, ShortCord } from '../work/materials.ts';
+import { BODY_PLY } from '../numbers/plies.ts';
+import { feetText } from '../units/feet.ts';
+import { plural } from '../units/phrase.ts';
+import {
+  cordName,
+  leftOutBlocks,
+  provisionalNotice,
+  takenText,
+  type BacklogResult,
+} from '../words/about-backlog.ts';
+import { planBlocks } from './cutting-plan.ts';
+import { under, type Block, type Sheet } from '../pages/sheet.ts';
+import { capital } from '../units/text.ts';
+
+/** The paper. */
+export function materialsSheet(materials: Materials, results: readonly BacklogResult[]): Sheet {
+  const { orders, shop, day, cords, hardware, buy } = materials;
+  return {
+    title: `Materials for ${plural(orders.length, 'order')}`,
+    shop,
+    about: [`Written ${day}. Feet of body cord have 15 % over in them.`],
+    notice: provisionalNotice(orders),
+    blocks: [
+      ...under('Ask first', [{ kind: 'list', items: cords.flatMap(askTexts) }]),
+      ...under('Cord to pull', [cordTable(cords)]),
+      ...under('Hardware to pull', [
+        {
+          kind: 'table',
+          columns: [{ head: 'What' }, ...right('Needed', 'On hand', 'Short')],
+          rows: hardware.map(({ id, metal, needed, onHand, short }) => [
+            metal === undefined ? id : `${id}, ${metal}`,
+            ...[needed, onHand].map(String),
+            short === 0 ? '' : String(short),
+          ]),
+        },
+      ]),
+      ...under('To buy', [{ kind: 'boxes', items: buy.map(buyText) }]),
+      ...under('Short, and not to be had', [{ kind: 'list', items: lackingTexts(materials) }]),
+      ...planBlocks(materials),
+      ...under('Orders in it', [
+        {
+          kind: 'pairs',
+          rows: orders.map((order) => [order.key, takenText(order)] as const),
+        },
+      ]),
+      ...leftOutBlocks(results),
+    ],
+    rules: [],
+    cautions: [],
+  };
+}
+
+const right = (...heads: readonly string[]) => heads.map((head) => ({ head, align: 'right' as const }));
+
+/** "lot N-114"; what a shop does not keep apart has no name. */
+const lotName = ({ lot, bought }: { lot: string; bought: boolean }): string =>
+  bought ? 'to buy, one new lot' : lot === '' ? 'lot not said' : `lot ${lot}`;
+
+/** A row a lot, then what no lot gives. */
+function cordTable(cords: readonly CordNeed[]): Block {
+  return {
+    kind: 'table',
+    columns: [{ head: 'Cord' }, { head: 'From' }, ...right('Pieces', 'Feet')],
+    rows: cords.flatMap((need) => {
+      const { lots, short } = need;
+      const name = cordName(need);
+      const pulled = lots.map((lot) => [name, lotName(lot), String(lot.pieces), feetText(lot.length)]);
+      const lacking = (['to buy, see below', 'not to be had'] as const).flatMap((from) => {
+        const own = short.filter(({ why }) => (why === 'no-length') === (from === 'to buy, see below'));
+        const missing = own.reduce((sum, { total }) => sum + total, 0);
+        const pieces = own.reduce((sum, each) => sum + each.pieces.length, 0);
+        return missing === 0 ? [] : [[name, from, String(pieces), feetText(missing)]];
+      });
+      const open =
+        need.onHand === undefined ? [[name, 'ask first', String(need.pieces), feetText(need.needed)]] : [];
+      return [...pulled, ...lacking, ...open];
+    }),
+  };
+}
+
+function askTexts({ color, ply, onHand, near, orders }: CordNeed): string[] {
+  const kind = ply === BODY_PLY ? 'body' : 'accent';
+  if (color === undefined) return [`Color of the ${kind} cord: not said in ${orders.join(', ')}.`];
+  if (onHand !== undefined) return [];
+  const hint = near === undefined ? '' : ` (did you mean ${near}?)`;
+  return [`${capital(color)} ${kind} cord: not in the shop file${hint}. Asked for in ${orders.join(', ')}.`];
+}
+
+/** A line of the buying list. */
+function buyText(buy: Buy): string {
+  switch (buy.kind) {
+    case 'put-up':
+      return `${String(buy.count)} x ${feetText(buy.length)} of ${cordName(buy)}, one dye lot`;
+    case 'cord':
+      return `${feetText(buy.length)} of ${cordName(buy)}, one dye lot an order; the longest piece is ${feetText(buy.longest)} (the shop file does not say how long its put-ups are)`;
+    default:
+      return `${String(buy.count)} x ${buy.id}`;
+  }
+}
+
+function lackingTexts({ cords, hardware }: Materials): string[] {
+  const cord = cords.flatMap((need) =>
+    need.short.flatMap((each) => (each.why === 'no-length' ? [] : [shortText(need, each)])),
+  );
+  const pieces = hardware.flatMap(({ id, short, orderable, orders }) =>
+    short > 0 && !orderable
+      ? [`${id}: ${String(short)} short, and no more to be had; needed by ${orders.join(', ')}.`]
+      : [],
+  );
+  return [...cord, ...pieces];
+}
+
+function shortText(need: CordNeed, { order, total, why }: ShortCord): string {
+  const reason =
+    why === 'none-to-order'
+      ? 'no dye lot on the shelf has so much in pieces that long, and no more is to be had'
+      : 'a piece is longer than any put-up';
+  return `${order}: ${feetText(total)} of ${cordName(need)}; ${reason}.`;
+}

@@ -1,0 +1,179 @@
+/** A bench ticket as a paper for the tier. */
+import type { Ticket } from '../work/ticket.ts';
+import { under, type Block, type Sheet } from '../pages/sheet.ts';
+import { phraseText, quantityText, roughLength, type Units } from '../units/text.ts';
+import { strungText } from '../words/counter-words.ts';
+import { barNames, specName } from '../words/words.ts';
+
+/** The paper of one ticket. */
+export function ticketSheet(ticket: Ticket, units: Units): Sheet {
+  const { order, horse, shop, day, due, quantity, measured, doubts, open, cautions } = ticket;
+  const about = [
+    horse === undefined ? '' : `For ${horse}.`,
+    `Written ${day}${due === undefined ? '' : `, due ${due}`}.`,
+    quantity === 1 ? '' : `${String(quantity)} cinches, all alike; the cut list is for one.`,
+  ];
+  return {
+    title: `Bench ticket ${order}`,
+    shop,
+    about: about.filter((line) => line !== ''),
+    notice: measured ? undefined : 'DO NOT CUT: ring to ring is not taped, and this length is a guess.',
+    blocks: [
+      ...under('Ask first', [
+        {
+          kind: 'list',
+          items: [...doubts.map((doubt) => phraseText(doubt, units)), ...open.map((text) => `${text}.`)],
+        },
+      ]),
+      ...makeBlocks(ticket, units),
+      ...cordBlocks(ticket, units),
+      ...placeBlocks(ticket, units),
+      ...under('Order of work', [
+        { kind: 'boxes', items: ticket.steps.map((step) => phraseText(step, units)) },
+      ]),
+      ...under('Before it leaves the bench', [
+        { kind: 'boxes', items: ticket.checks.map((check) => phraseText(check, units)) },
+      ]),
+      ...under('Maker fills in', [{ kind: 'blanks', labels: blanksFor(quantity) }]),
+    ],
+    rules: [],
+    cautions,
+  };
+}
+
+const blanks = [
+  'Hours worked',
+  'Body cord used, ft',
+  'Accent cord used, ft',
+  'Dye lots',
+  'Finished length, flat',
+  'Width in the middle',
+  'Tied by, and on',
+];
+
+/** One line for all of them together, or one a cinch where each is measured. */
+const blanksFor = (quantity: number): string[] =>
+  quantity === 1
+    ? blanks
+    : blanks.map((label) =>
+        ['Finished length, flat', 'Width in the middle'].includes(label)
+          ? `${label}, of each`
+          : `${label}, all ${String(quantity)}`,
+      );
+
+const size = (value: number, units: Units): string => quantityText({ value, as: 'length' }, units);
+
+function makeBlocks(ticket: Ticket, units: Units): Block[] {
+  const { lengths, buckle, dees, options, layers, flare, tolerances } = ticket;
+  const metal = buckle.metal === undefined ? '' : `, ${buckle.metal}`;
+  const flat = 'outside to outside of the hardware, flat, under light hand tension';
+  return under('What to tie', [
+    {
+      kind: 'pairs',
+      rows: [
+        ['Cinch', `${specName(ticket)}, ${strungText(layers)}`],
+        [
+          'Finished length',
+          `${size(lengths.finished, units)}, ${flat}; give or take ${size(tolerances.length, units)}`,
+        ],
+        ['Stretch allowed for', `${size(lengths.stretch, units)}, in the length already; add nothing`],
+        [
+          'Frame setting',
+          `${size(lengths.frame, units)}, outside to outside of the buckles; ${size(lengths.frameBars, units)} between buckle bars`,
+        ],
+        ['Strung length', `${size(lengths.strung, units)} each strand, between buckle bars, off the frame`],
+        ...(flare === undefined ? [] : [['Flare', flareText(ticket, units)] as [string, string]]),
+        ['Buckle, near side', `${buckle.id}${metal}, bar ${size(buckle.barWidth, units)}`],
+        ['Buckle, off side', `${buckle.id}${metal}, the same`],
+        ...dees.map(({ id, count }) => ['Dees', `${String(count)} x ${id}`] as [string, string]),
+        ...(options.length === 0 ? [] : [['Options', options.join(', ')] as [string, string]]),
+      ],
+    },
+  ]);
+}
+
+function flareText({ flare, half }: Ticket, units: Units): string {
+  if (flare === undefined) return '';
+  const whole = Math.min(flare.whole, half);
+  return `starts ${size(flare.start, units)} from the buckle, whole at ${size(whole, units)}`;
+}
+
+function cordBlocks({ sections, pieces, accents, barInches }: Ticket, units: Units): Block[] {
+  return [
+    ...under('Cut list; body cord includes 15% extra', [
+      {
+        kind: 'table',
+        columns: [
+          { head: 'Cord' },
+          { head: 'Strands from the front' },
+          { head: 'Feet', align: 'right' },
+          { head: 'Tail each end', align: 'right' },
+          { head: 'Starts' },
+          { head: 'Ends' },
+        ],
+        rows: [
+          ...pieces.map(({ color, ply, strands, feet, tail }, i) => [
+            `${color ?? 'no color chosen'}, ${String(ply)}-ply`,
+            `${strands} (${String(sections[i]?.passes ?? 0)})`,
+            String(feet),
+            roughLength(tail, units),
+            sections[i]?.startsAt ?? '',
+            sections[i]?.endsAt ?? '',
+          ]),
+          ...accents.map(({ color, feet }) => [
+            `${color ?? 'no color chosen'}, 2-ply accent`,
+            `${size(barInches, units)} of bar`,
+            String(feet),
+            '',
+            '',
+            '',
+          ]),
+        ],
+      },
+      { kind: 'text', tone: 'quiet', text: tailsText(sections) },
+    ]),
+  ];
+}
+
+/** Where the tails are: one at each buckle for every piece with an odd count of passes. */
+function tailsText(sections: Ticket['sections']): string {
+  const at = (end: 'near' | 'off'): number =>
+    sections.reduce(
+      (sum, { startsAt, endsAt }) => sum + Number(startsAt === end) + Number(endsAt === end),
+      0,
+    );
+  const tails = (count: number): string => `${String(count)} ${count === 1 ? 'tail' : 'tails'}`;
+  return `${tails(at('near'))} at the near buckle, ${tails(at('off'))} at the off buckle.`;
+}
+
+function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {
+  return under('Where it sits, from the low edge of the buckle; the other half is its mirror', [
+    {
+      kind: 'table',
+      half: true,
+      columns: [
+        { head: 'Woven bar' },
+        { head: 'From', align: 'right' },
+        { head: 'To', align: 'right' },
+        { head: 'Width', align: 'right' },
+        { head: 'Accent' },
+      ],
+      rows: bars.map(({ kind, from, length, width, accent }) => [
+        barNames[kind],
+        size(from, units),
+        kind === 'centre' ? `${size(length, units)} over the middle` : size(from + length, units),
+        size(width, units),
+        accent ?? 'none chosen',
+      ]),
+    },
+    {
+      kind: 'table',
+      half: true,
+      columns: [{ head: 'From the buckle' }, { head: 'Width', align: 'right' }],
+      rows: profile.map(({ at, width }) => [
+        at === 0 ? 'on its bar' : at === half ? `${size(at, units)}, the middle` : size(at, units),
+        size(width, units),
+      ]),
+    },
+  ]);
+}

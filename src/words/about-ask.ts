@@ -1,0 +1,100 @@
+/** What asking is worth, in sentences for the counter. */
+import { answeredByPhoto, type QuestionName } from '../advice/questions.ts';
+import type { AskResult, Worth } from '../advice/ask.ts';
+import type { Mean } from '../math/worth.ts';
+import type { Order } from '../order/types.ts';
+import { askingNumbers } from '../numbers/asking-numbers.ts';
+import { listed } from '../units/phrase.ts';
+import { visible } from '../units/clean.ts';
+import { chanceText, quantityText, type Units } from '../units/text.ts';
+import type { Unread } from './types.ts';
+import { aCinch } from './counter-words.ts';
+
+/** What printers are handed: an order with its questions, or one that could not be read. */
+export type AskedOrder =
+  | {
+      readonly ok: true;
+      readonly file: string;
+      readonly result: AskResult;
+      /** Those to put to the customer, what must be known before cutting first, then most worth first. */
+      readonly toAsk: readonly Worth[];
+      /** Offered instead of some of them. */
+      readonly photo: Worth | undefined;
+    }
+  | Unread;
+
+export type Asked = AskedOrder & { readonly ok: true };
+
+/** "6%, give or take 1"; whole percent, and less than one is said so. */
+export function gainText({ mean, error }: Mean): string {
+  const percent = Math.round(100 * mean);
+  if (percent < 1) return 'under 1%';
+  const spread = Math.round(100 * error);
+  return `${String(percent)}%${spread < 1 ? '' : `, give or take ${String(spread)}`}`;
+}
+
+/** "May change the cinch or a verdict: 73%, most often to a straight, 19 strands, 32 in long." */
+export function changeText({ changes, instead }: Worth, units: Units): string {
+  if (changes.mean < 0.005) return 'Changes nothing about what we tie.';
+  const most =
+    instead === undefined
+      ? ''
+      : `, most often to ${aCinch(instead)}, ${quantityText({ value: instead.length, as: 'length' }, units)} long`;
+  return `May change the cinch or a verdict: ${chanceText(changes.mean)}${most}.`;
+}
+
+const { 'worth-gain': worthGain, 'worth-change': worthChange } = askingNumbers;
+
+/** Why nothing more is asked. */
+export const thresholdText = (): string =>
+  `A question is worth asking when it gains at least ${chanceText(worthGain.value)}, which is one remake spared in a hundred (asking takes minutes, a remake hours), or when it changes what is tied or a verdict in at least ${chanceText(worthChange.value)}.`;
+
+/** What is left out, as far as there is anything. */
+export function leftOutText(worths: readonly Worth[]): string | undefined {
+  const left = worths.filter(({ worthAsking }) => !worthAsking).map(({ name }) => name);
+  return left.length === 0 ? undefined : `Not worth asking: ${listed(left)}.`;
+}
+
+/** Nothing to ask: all is measured, or none of it would matter. */
+export const nothingText = ({ worths }: AskResult): string =>
+  worths.length === 0
+    ? 'No question is left: all that could be asked has been measured.'
+    : `No question is worth asking. ${leftOutText(worths) ?? ''}`;
+
+/** What a photo is offered instead of, of those asked. */
+export const insteadOf = (toAsk: readonly Worth[]): readonly QuestionName[] =>
+  toAsk.map(({ name }) => name).filter((name) => answeredByPhoto.includes(name));
+
+/** Who is asked: orders of one name, phone and mail belong together, others never; those of nobody stand last. */
+function customerKey({ customer, order }: Order): string {
+  const parts = [customer?.name, customer?.phone, customer?.email].map((part) => (part ?? '').trim());
+  return parts.every((part) => part === '')
+    ? `\uffff${order}`
+    : parts.map((part) => part.toLowerCase()).join('\n');
+}
+
+/** "Wilma Tarrow", or the order where nobody said. */
+export const customerName = ({ customer, order }: Order): string => {
+  const name = customer?.name?.trim() ?? '';
+  return name === '' ? `Customer of order ${visible(order)}` : visible(name);
+};
+
+/** Asked orders of one customer. */
+export interface OfCustomer {
+  readonly orders: readonly Asked[];
+}
+
+/** One entry a customer, by name, whatever the order of the files; within, by order. */
+export function byCustomer(results: readonly AskedOrder[]): OfCustomer[] {
+  const groups = new Map<string, Asked[]>();
+  for (const result of results) {
+    if (!result.ok) continue;
+    const key = customerKey(result.result.advice.facts.order);
+    const known = groups.get(key);
+    if (known === undefined) groups.set(key, [result]);
+    else known.push(result);
+  }
+  const text = ({ result, file }: Asked): string => `${result.advice.facts.order.order}\n${file}`;
+  const sorted = [...groups].sort(([a], [b]) => (a < b ? -1 : 1));
+  return sorted.map(([, orders]) => ({ orders: orders.sort((a, b) => (text(a) < text(b) ? -1 : 1)) }));
+}

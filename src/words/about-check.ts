@@ -1,0 +1,86 @@
+/** A cinch that somebody wants or rides in, in sentences: what was asked, how it stands, what would pass. */
+import type { RankedSpec } from '../advice/advice.ts';
+import type { Checked, CinchPart } from '../advice/check.ts';
+import type { Finding } from '../advice/judge.ts';
+import type { CinchAsked } from '../order/types.ts';
+import { formatLength } from '../units/print.ts';
+import { visible } from '../units/clean.ts';
+import { capital, phraseText, type Units } from '../units/text.ts';
+import { styleName, troubleName } from './words.ts';
+
+/** What was said about it, and what was taken for the parts nobody named. */
+export function askedText({ asked, filled, kept = [] }: Checked, units: Units): string {
+  const named = kept.length === 0 ? asked : only(asked, (part) => !kept.includes(part));
+  const fromOrder = only(asked, (part) => kept.includes(part));
+  const rest = kept.length === 0 ? '' : `; the rest as the order wants it: ${saidText(fromOrder, units)}`;
+  const asTold = `${saidText(named, units)}${rest}`;
+  if (filled.length === 0) return asTold;
+  return `${asTold} (not said, so taken: ${filled.map((part) => filledText(part, units)).join(', ')})`;
+}
+
+const only = (asked: CinchAsked, wanted: (part: CinchPart) => boolean): CinchAsked =>
+  Object.fromEntries(Object.entries(asked).filter(([part]) => wanted(part as CinchPart)));
+
+function saidText(asked: CinchAsked, units: Units): string {
+  const said = [
+    asked.style === undefined ? undefined : styleName(asked.style),
+    asked.strands === undefined ? undefined : `${String(asked.strands)} strands`,
+    asked.length === undefined ? undefined : `${formatLength(asked.length, units)} long`,
+    asked.buckle === undefined ? undefined : `${visible(asked.buckle)} buckle`,
+  ].filter((part) => part !== undefined);
+  return said.length === 0 ? 'nothing said' : said.join(', ');
+}
+
+/** `taken` holds a length as the check writes it, in inches. */
+function filledText({ part, taken }: Checked['filled'][number], units: Units): string {
+  const inches = part === 'length' ? Number(taken.replace(/ in$/, '')) : Number.NaN;
+  const shown = Number.isFinite(inches) ? formatLength(inches, units) : visible(taken);
+  return part === 'strands' ? `${shown} strands` : `${part} ${shown}`;
+}
+
+/** refused, not sure, or passes. */
+export type Standing = 'refused' | 'not sure' | 'passes';
+
+/** What the shop has on its shelf, and what it ties, says nothing about a cinch that is there already; nor is it better than itself. */
+const onlyBeforeTying: ReadonlySet<string> = new Set(['stock', 'strand-range', 'better-than-now']);
+
+/** The verdicts that mean something to the reader, none when it could not be laid: every printer takes them from here. */
+export function findingsOf({ which, judged }: Checked): readonly Finding[] {
+  const findings = judged?.findings ?? [];
+  return which === 'current' ? findings.filter(({ rule }) => !onlyBeforeTying.has(rule)) : findings;
+}
+
+/** A rule that would refuse it, or not, if only somebody knew. */
+const mayDecide = ({ rule, judgement }: Finding): boolean =>
+  judgement === 'cannot-tell' && ['elbow-clearance', 'buckle-height', 'buckle-strands'].includes(rule);
+
+/** How it stands: passing is not sure while the elbow is poor or nobody can tell how it and the buckle fit. */
+export function standingOf(checked: Checked): Standing {
+  const findings = findingsOf(checked);
+  if (checked.judged === undefined || findings.some((f) => f.judgement === 'refuse')) return 'refused';
+  const elbow = findings.find((f) => f.rule === 'elbow-clearance')?.judgement;
+  return elbow === 'poor' || findings.some(mayDecide) ? 'not sure' : 'passes';
+}
+
+/** What nobody can tell, though it passes: this must never look like good. */
+export const openOf = (checked: Checked): readonly Finding[] =>
+  standingOf(checked) === 'refused'
+    ? []
+    : findingsOf(checked).filter(({ judgement }) => judgement === 'cannot-tell');
+
+/** The passing spec that changes least; undefined when it stands itself. */
+export const nearestOf = (checked: Checked): RankedSpec | undefined =>
+  standingOf(checked) === 'refused' ? checked.nearest : undefined;
+
+/** Each trouble reported with its likely cause. */
+export function causeTexts({ causes }: Checked, units: Units): string[] {
+  return causes.map(({ trouble, explained, words }) => {
+    const how =
+      explained === undefined
+        ? 'we cannot tell:'
+        : explained
+          ? 'likely from this cinch:'
+          : 'this cinch does not explain it:';
+    return `${capital(troubleName(trouble))}: ${how} ${phraseText(words, units)}.`;
+  });
+}

@@ -1,0 +1,41 @@
+/** A rule in sentences: what it can say, on whose word, what each judgement looks like. */
+import type { AnyRule, Evidence } from '../rules/rule.ts';
+import { sources, type Source } from '../numbers/sources.ts';
+import { judgementWords, ruleName } from './words.ts';
+
+/** "refused, poor, acceptable or good" is what it can say, as its entry lists it. */
+export const canText = ({ can }: AnyRule): string =>
+  can.map((judgement) => judgementWords[judgement].word).join(', ');
+
+/** Whether it may refuse, which is what a shop asks first. */
+export const mayRefuse = ({ can }: AnyRule): boolean => can.includes('refuse');
+
+/** One piece of evidence: what kind, which source, what in it. */
+export function evidenceText(evidence: Evidence): string {
+  const source = sourceText(evidence.source);
+  switch (evidence.basis) {
+    case 'published':
+      return `published: ${source} (${evidence.where})`;
+    case 'practice': {
+      const dissent = evidence.dissent === undefined ? '' : `: ${evidence.dissent}`;
+      // Common practice has no title that would say more than the word.
+      const from = evidence.source === 'common-practice' ? '' : ` (${source})`;
+      return `practice of the trade, ${evidence.agreement}${dissent}${from}`;
+    }
+    case 'choice':
+      return `our own choice: ${evidence.why}${evidence.source === 'engineering-choice' ? '' : ` (${source})`}`;
+  }
+}
+
+/** Kinds of basis in a word each, without repeats: "published, practice". */
+export const basisText = ({ evidence }: AnyRule): string =>
+  [...new Set(evidence.map(({ basis }) => basis))].join(', ');
+
+function sourceText(id: string): string {
+  const known: Readonly<Record<string, Source>> = sources;
+  const source = Object.hasOwn(known, id) ? known[id] : undefined;
+  if (source === undefined) return ruleName(id);
+  const { title, year, where } = source;
+  const place = [where, year === undefined ? undefined : String(year)].filter((part) => part !== undefined);
+  return place.length === 0 ? title : `${title}, ${place.join(' ')}`;
+}

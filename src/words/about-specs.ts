@@ -1,0 +1,110 @@
+/** A ranked spec in sentences: what it is, how it clears the elbow, why it stands where it stands, what is not good about it. */
+import type { RankedSpec } from '../advice/advice.ts';
+import type { Finding, Judged } from '../advice/judge.ts';
+import type { Simulated } from '../advice/simulate.ts';
+import type { Facts } from '../horse/facts.ts';
+import type { Clearance } from '../cinch/candidate.ts';
+import { decimals, formatLength } from '../units/print.ts';
+import {
+  chanceText,
+  phraseText,
+  quantityText,
+  spreadNumber,
+  type Reading,
+  type Units,
+} from '../units/text.ts';
+import { judgementWords, ruleName } from './words.ts';
+
+/** Where along the cinch it comes nearest, and how sure the distance is. */
+export function nearestText({ inches, sd, station, where }: Clearance, units: Units): string {
+  const edge = where === 'buckle' ? "the buckle's frame" : 'the front edge of the cinch';
+  const at = `${formatLength(station, units)} up the side from the chest midline`;
+  const gap = formatLength(Math.abs(inches), units, 'computed');
+  const far = `${gap}${inches < 0 ? ' over it' : ''}, give or take ${spreadNumber(sd, units)}`;
+  return `Nearest the elbow: ${edge}, ${at}: ${far}.`;
+}
+
+/** Why it comes before the next one; undefined for the last. */
+export function becauseText(spec: RankedSpec, units: Units): string | undefined {
+  const why = becauseOnly(spec, units);
+  if (why === undefined) return undefined;
+  return `${spec.rank === 1 ? 'First' : `Before no. ${String(spec.rank + 1)}`} because ${why}.`;
+}
+
+/** The reason alone. */
+export const becauseOnly = ({ becauseOf }: RankedSpec, units: Units): string | undefined =>
+  becauseOf === undefined ? undefined : phraseText(becauseOf.words, units);
+
+/** "acceptable: latigo run". */
+export const shortFinding = ({ rule, judgement }: Finding): string =>
+  `${judgementWords[judgement].word}: ${ruleName(rule)}`;
+
+/** "acceptable on latigo run: leaves 5.50 in of latigo each side". */
+export function findingText({ rule, judgement, reason }: Finding, units: Units, reading?: Reading): string {
+  const { word } = judgementWords[judgement];
+  const says =
+    judgement === 'cannot-tell'
+      ? 'nobody can tell about'
+      : judgement === 'not-applicable'
+        ? `${word}:`
+        : `${word} on`;
+  return `${says} ${ruleName(rule)}: ${phraseText(reason, units, reading)}.`;
+}
+
+/** Findings that are neither good nor beside the point, worst first; what is told of them `toTell` decides. */
+function notGood({ findings }: Pick<Judged, 'findings'>): Finding[] {
+  const order = ['refuse', 'poor', 'cannot-tell', 'acceptable'] as const;
+  return order.flatMap((judgement) =>
+    findings.filter((finding) => finding.judgement === judgement && !onlyCompares(finding)),
+  );
+}
+
+/** The pressure index compares widths, so falling short of good by it is nothing to tell a customer; `--why` has it. */
+const onlyCompares = ({ rule, judgement }: Finding): boolean =>
+  rule === 'pressure-index' && judgement === 'acceptable';
+
+/** A finding's margin in the unit of what was judged, which is that of the first quantity in its reason. */
+export function marginText({ margin, reason }: Finding, units: Units): string | undefined {
+  if (margin === undefined || !Number.isFinite(margin)) return undefined;
+  const first = reason.values.find((value) => typeof value !== 'string');
+  if (first === undefined || typeof first === 'string') return undefined;
+  const as = first.as === 'length' ? 'fine-length' : first.as;
+  const sign = margin > 0 ? '+' : '';
+  return `${sign}${as === 'count' ? decimals(margin, 0) : quantityText({ value: margin, as }, units, 'decimals')}`;
+}
+
+/**
+ * What is told of a spec, on every screen and picture alike, worst first: all that is less than good. Where nobody has taped ring to
+ * ring, a length that is merely acceptable is left out: the first line says not to cut.
+ */
+export function toTell(
+  judged: Pick<Judged, 'findings'>,
+  { lengthNeed }: Pick<Facts, 'lengthNeed'>,
+): Finding[] {
+  const found = notGood(judged);
+  if (lengthNeed.measured) return found;
+  return found.filter(({ rule, judgement }) => judgement !== 'acceptable' || !ofLength.has(rule));
+}
+
+/** Between two guesses a disagreement is no news. */
+const ofLength: ReadonlySet<string> = new Set(['length-agreement', 'latigo-run']);
+
+/** What latigo run each length of the specs leaves, and both even neighbors of each. */
+export function latigoText(specs: readonly RankedSpec[], units: Units): string {
+  const runs = new Map<number, number>();
+  for (const { candidate, evenLengths } of specs) {
+    runs.set(candidate.length, candidate.run);
+    for (const { length, run } of evenLengths) runs.set(length, run);
+  }
+  const each = [...runs]
+    .sort(([a], [b]) => a - b)
+    .map(([length, run]) => `${formatLength(run, units, 'computed')} if ${formatLength(length, units)}`);
+  const [first = '', ...others] = each;
+  return `Latigo each side: ${[`${first} long`, ...others].join(', ')}.`;
+}
+
+/** The clearance as drawn at random, beside the computed one. */
+export function simulatedText({ mean, sd, chance, draws, seed }: Simulated, units: Units): string {
+  const gap = `${formatLength(mean, units, 'computed')}, give or take ${spreadNumber(sd, units)}`;
+  return `Drawn ${String(draws)} times (seed ${String(seed)}): ${gap}, ${chanceText(chance)} of them clear.`;
+}

@@ -1,0 +1,67 @@
+/** What is said about a backlog beside its rows: the sum of it, its faults as a table to send back, its columns. */
+import { columns } from '../work/columns.ts';
+import { total, type Summary } from '../work/summary.ts';
+import type { Row } from '../work/row.ts';
+import { plural } from '../units/phrase.ts';
+import { csvText } from '../pages/csv.ts';
+import { wrap } from '../units/text.ts';
+
+/** "12 orders: 8 sized, 1 tight, 1 none fits, 2 faulty." and what else is worth a line. */
+export function summaryText(summary: Summary, errors: string | undefined): string {
+  const { orders, sameNumber } = summary;
+  const { sized, tight, faulty } = orders;
+  const none = orders['none fits'];
+  const all = total(summary);
+  const counts = `${String(sized)} sized, ${String(tight)} tight, ${String(none)} none fits, ${String(faulty)} faulty`;
+  const lines = [`${plural(all, 'order')}: ${counts}.`];
+  if (sameNumber > 0) {
+    lines.push(
+      `${plural(sameNumber, 'order has', 'orders have')} the number of an earlier one: see the column same-number-as.`,
+    );
+  }
+  if (faulty > 0 && errors === undefined) lines.push('All faults in one table: --errors FILE.');
+  return `${lines.join('\n')}\n`;
+}
+
+export const errorColumns = [
+  'order',
+  'file',
+  'document',
+  'line',
+  'column',
+  'key',
+  'found',
+  'expected',
+  'hint',
+] as const;
+
+/** Head of the table of faults. */
+export const errorsHead = (): string => csvText([errorColumns]);
+
+/** One row a fault. */
+export const errorRows = ({ cells, problems }: Row): string =>
+  csvText(
+    problems.map(({ file, line, column, path, found, expected, hint }) => [
+      text(cells.order),
+      file,
+      typeof cells.document === 'number' ? cells.document : undefined,
+      line,
+      column,
+      path === '' ? undefined : path,
+      found,
+      expected,
+      hint,
+    ]),
+  );
+
+const text = (cell: unknown): string | undefined => (typeof cell === 'string' ? cell : undefined);
+
+/** The columns for the screen. */
+export function columnsText(width: number): string {
+  const pad = Math.max(...columns.map(({ name }) => name.length)) + 2;
+  const lines = columns.flatMap(({ name, about }) => {
+    const [first = '', ...rest] = wrap(about, width, pad);
+    return [name.padEnd(pad) + first.trimStart(), ...rest];
+  });
+  return `${lines.join('\n')}\n`;
+}

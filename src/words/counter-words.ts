@@ -1,0 +1,117 @@
+/** What a clerk reads aloud, by sentence: what to tie, how it clears, how sure that is. */
+import type { Advice } from '../advice/advice.ts';
+import type { Candidate } from '../cinch/candidate.ts';
+import type { Buckle, Order, Shop, Style } from '../order/types.ts';
+import { mustBeOrdered } from '../cinch/buckles.ts';
+import { gap } from '../units/phrase.ts';
+import { formatLength } from '../units/print.ts';
+import { visible } from '../units/clean.ts';
+import { chanceText, quantityText, type Units } from '../units/text.ts';
+import { fit } from '../units/width.ts';
+
+/** One line that stands under every screen; papers carry every caution. */
+export const shortCaution = 'Sizing aid, not veterinary advice; qualified practitioners, local rules first.';
+
+/** "2411 Marble, Leda Castellane"; names are cut, so that one long one does not push out the others. */
+export function orderName({ order, customer, horse }: Order): string {
+  const short = (name: string | undefined, most: number): string =>
+    name === undefined ? '' : fit(visible(name), most);
+  const number = [short(order, 18), short(horse.name, 20)].filter((part) => part !== '').join(' ');
+  const who = short(customer?.name, 28);
+  return who === '' ? number : `${number}, ${who}`;
+}
+
+/** The horse by name, where it has one. */
+export const horseName = ({ horse }: Pick<Order, 'horse'>): string =>
+  horse.name === undefined ? 'the horse' : fit(visible(horse.name), 20);
+
+const oddsWords: readonly (readonly [least: number, words: string])[] = [
+  [0.99, '99 out of 100'],
+  [0.95, '19 out of 20'],
+  [0.9, '9 out of 10'],
+  [0.8, '4 out of 5'],
+  [0.75, '3 out of 4'],
+  [0.7, '7 out of 10'],
+  [0.6, '6 out of 10'],
+  [0.5, '5 out of 10'],
+];
+
+/** "4 out of 5 (81%)": rounded down, so that the words never promise more than the number. */
+export const oddsText = (chance: number): string => `${chanceWords(chance)} (${chanceText(chance)})`;
+
+/** "4 out of 5". */
+export function chanceWords(chance: number): string {
+  const [, words] = oddsWords.find(([least]) => chance >= least - 0.005) ?? [];
+  return words ?? 'less than even';
+}
+
+const styleWords: Readonly<Record<Style, string>> = {
+  straight: 'straight',
+  'high-flare': 'high flare',
+  'low-flare': 'low flare',
+};
+
+/** "straight", "high flare", "low flare". */
+export const shortStyle = (style: Style): string => styleWords[style];
+
+/** "a straight, 19 strands", "a low flare, 23 strands". */
+export const aCinch = ({ style, strands }: Pick<Candidate, 'style' | 'strands'>): string =>
+  `a ${styleWords[style]}, ${String(strands)} strands`;
+
+/** "strung single", "strung double"; a buckle that does not take the strands says so. */
+export const strungText = (layers: Candidate['layers']): string =>
+  layers === 0 ? 'which do not take them' : layers === 1 ? 'strung single' : 'strung double';
+
+/** "3 in buckles"; where the shop has two of that width, the shop's own name. */
+export function bucklesText(buckle: Buckle, { buckles }: Pick<Shop, 'buckles'>, units: Units): string {
+  const alike = buckles.filter(({ barWidth }) => barWidth === buckle.barWidth);
+  return alike.length > 1
+    ? `${visible(buckle.id)} buckles`
+    : `${formatLength(buckle.barWidth, units)} buckles`;
+}
+
+interface Telling {
+  readonly advice: Pick<Advice, 'facts'>;
+  readonly units: Units;
+}
+
+/** "4 3/4 in wide", "5 3/4 in across the chest, drawn in to 3 in at the buckles". */
+export function wideText({ style, width, buckleWidth }: Candidate, units: Units): string {
+  const wide = formatLength(width, units);
+  if (style === 'straight') return `${wide} wide`;
+  return `${wide} across the chest, drawn in to ${formatLength(buckleWidth, units)} at the buckles`;
+}
+
+/** "on 3 in buckles, strung double", with what must be ordered first. */
+export function buckledText(candidate: Candidate, { advice, units }: Telling): string {
+  const { shop, order } = advice.facts;
+  const wait = mustBeOrdered(candidate.buckle, order.quantity) ? ' (order the buckles first)' : '';
+  return `on ${bucklesText(candidate.buckle, shop, units)}${wait}, ${strungText(candidate.layers)}`;
+}
+
+/** "a straight, 19 strands, 4 3/4 in wide, 32 in long, on 3 in buckles, strung double". */
+export const cinchText = (candidate: Candidate, telling: Telling): string =>
+  [
+    aCinch(candidate),
+    wideText(candidate, telling.units),
+    `${formatLength(candidate.length, telling.units)} long`,
+    buckledText(candidate, telling),
+  ].join(', ');
+
+/** "It should clear the elbow by about 1 3/8 in. Marble needs 1 in; the chance of that is 4 out of 5 (81%)." */
+export function clearText({ cordClearance, clearance }: Candidate, { advice, units }: Telling): string {
+  const room = quantityText(gap(cordClearance.inches), units);
+  const least = quantityText({ value: cordClearance.floor, as: 'fine-length' }, units);
+  const who = horseName(advice.facts.order);
+  const needs = `${who.charAt(0).toUpperCase()}${who.slice(1)} needs ${least}`;
+  const tight = clearance.skin
+    ? 'the chance of that'
+    : `the chance of that, with the ${clearance.where === 'buckle' ? 'buckles' : 'cords above the elbow'} clear too,`;
+  return `It should clear the elbow by about ${room}. ${needs}; ${tight} is ${oddsText(clearance.chance)}.`;
+}
+
+/** What stands before a cinch whose length nobody has taped. */
+export const notCutText = ({ assumptions }: Pick<Advice, 'assumptions'>): string =>
+  assumptions.some(({ kind }) => kind === 'measured' || kind === 'photo')
+    ? 'DO NOT CUT: ring to ring is not taped.'
+    : 'DO NOT CUT. Nothing is taped, so this is a first guess.';

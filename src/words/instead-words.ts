@@ -1,0 +1,94 @@
+/** What else would do: other widths, and the styles that were not chosen, each in a row. */
+import type { Advice, RankedSpec } from '../advice/advice.ts';
+import type { OtherStyle } from '../advice/straight-or-roper.ts';
+import { capital, chanceText, phraseText, type Units } from '../units/text.ts';
+import { formatLength } from '../units/print.ts';
+import { bucklesText, shortStyle, strungText } from './counter-words.ts';
+
+interface Shown {
+  readonly units: Units;
+  readonly top: number;
+}
+
+/** The next best of the first's style: "17 strands", "92%", "4 1/4 in wide, strung single. Surer, but spreads the pressure less." */
+export function insteadRows(advice: Advice, { units, top }: Shown): string[][] {
+  const [first, ...others] = advice.specs.filter(
+    ({ candidate }) => candidate.style === advice.first?.candidate.style,
+  );
+  if (first === undefined) return [];
+  return others
+    .slice(0, Math.max(0, top - 1))
+    .map((spec) => [
+      `${String(spec.candidate.strands)} strands`,
+      chanceText(spec.candidate.clearance.chance),
+      `${sizeText(spec, first, { advice, units })}. ${sideText(spec, first, advice)}`.trim(),
+    ]);
+}
+
+interface Telling {
+  readonly advice: Advice;
+  readonly units: Units;
+}
+
+/** Its width, and what else of its making differs from the first. */
+function sizeText({ candidate: c }: RankedSpec, { candidate: first }: RankedSpec, telling: Telling): string {
+  const { advice, units } = telling;
+  const wide = c.style === 'straight' ? 'wide' : 'across the chest';
+  return [
+    `${formatLength(c.width, units)} ${wide}`,
+    ...(c.length === first.length ? [] : [`${formatLength(c.length, units)} long`]),
+    ...(c.buckle.id === first.buckle.id ? [] : [`on ${bucklesText(c.buckle, advice.facts.shop, units)}`]),
+    ...(c.layers === first.layers ? [] : [strungText(c.layers)]),
+  ].join(', ');
+}
+
+/** What it is better and worse at. */
+function sideText(spec: RankedSpec, first: RankedSpec, { facts }: Advice): string {
+  const { candidate: c } = spec;
+  const surer = c.clearance.chance - first.candidate.clearance.chance;
+  if (spec.judgementOf('usual-strands') === 'poor') return 'No maker ties this here.';
+  if (c.clearance.likely < facts.model['chance-good'] && surer < 0) return 'Measure before you tie it.';
+  if (c.strands > first.candidate.strands) return surer < 0 ? 'Wider, less sure.' : 'Wider.';
+  const less = c.style === 'straight' ? 'spreads the pressure less' : 'fewer strands';
+  return surer > 0.005 ? `Surer, but ${less}.` : `${capital(less)}.`;
+}
+
+/** "Straight or roper? Straight: nothing here slips." */
+export function straightOrRoper(advice: Advice): string {
+  const { first, facts } = advice;
+  if (first === undefined) return '';
+  const { style } = first.candidate;
+  const why =
+    style !== 'straight'
+      ? facts.slipNeed.level >= 2
+        ? facts.slipNeed.because.join(', ')
+        : 'it has the strands and clears the elbow'
+      : facts.slipNeed.level >= 2
+        ? 'no roper does better here'
+        : facts.order.use === 'roping'
+          ? 'it has enough strands, or no roper clears'
+          : 'nothing here slips';
+  return `Straight or roper? ${capital(shortStyle(style))}: ${why}.`;
+}
+
+/** One row for each style that was not chosen: what it would be here, and why it is not first. */
+export const styleRows = (advice: Advice, units: Units): string[][] =>
+  advice.otherStyles.map((other) => styleRow(other, advice, units));
+
+function styleRow({ style, spec, why }: OtherStyle, advice: Advice, units: Units): string[] {
+  const name = shortStyle(style);
+  if (spec === undefined || advice.first === undefined)
+    return [name, '', `Ruled out: ${phraseText(why, units)}.`];
+  const chance = chanceText(spec.candidate.clearance.chance);
+  return [`${name} ${String(spec.candidate.strands)}`, chance, notFirst(spec, why, { advice, units })];
+}
+
+function notFirst(spec: RankedSpec, why: OtherStyle['why'], { advice, units }: Telling): string {
+  const reason = phraseText(why, units);
+  // That nothing slips is said on the line above already.
+  if (reason !== 'nothing here slips') return `Not first: ${reason.split(': ')[0] ?? reason}.`;
+  const { candidate: c } = spec;
+  const points = 100 * (c.clearance.chance - (advice.first?.candidate.clearance.chance ?? 0));
+  const room = points > 1 ? 'Surer' : points < -1 ? 'Less sure' : 'Same room';
+  return `${room}, ${formatLength(c.width, units)} across the chest, more weaving.`;
+}

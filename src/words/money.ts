@@ -1,0 +1,36 @@
+/** How a bill's line came about, in words: count, price of one, amount. */
+import type { Line, Unit } from '../work/line.ts';
+import type { Currency } from '../units/currency.ts';
+import { amountText } from '../units/money.ts';
+import { decimals } from '../units/print.ts';
+
+/** "61 ft", "2", "1.62 h"; empty where a line is a percent. */
+export function countText({ count, unit, part }: Line): string {
+  if (count === undefined) return '';
+  if (part === 'labor') return `${decimals(count, 2)} h`;
+  const number = String(Number(decimals(count, 2)));
+  return unit?.per === 'each' || unit === undefined ? number : `${number} ft`;
+}
+
+/** "38.00 a pound of 190 ft", "0.09 a foot", "40.00 an hour", "6.25 % of 12.00". */
+export function unitText(unit: Unit | undefined, currency: Currency): string {
+  if (unit === undefined) return '';
+  switch (unit.per) {
+    case 'percent':
+      return `${plain(unit.percent)}% of ${amountText(unit.on, currency)}`;
+    case 'pound':
+      return `${amountText(unit.amount, currency)} a pound of ${plain(unit.feetAPound)} ft`;
+    case 'hour':
+      return `${amountText(unit.amount, currency)} an hour`;
+    case 'foot':
+      return `${amountText(unit.amount, currency)} a foot`;
+    case 'each':
+      return `${amountText(unit.amount, currency)} each`;
+  }
+}
+
+const plain = (value: number): string => String(Number(decimals(value, 4)));
+
+/** An amount, or that nobody knows it. */
+export const knownAmount = (amount: number | undefined, currency: Currency): string =>
+  amount === undefined ? 'not known' : amountText(amount, currency);

@@ -1,0 +1,66 @@
+/** What the customer asked for, and what is on the horse now, in a sentence each on the screen of `size`. */
+import type { Advice } from '../advice/advice.ts';
+import { checkCinch, type Checked } from '../advice/check.ts';
+import { formatLength } from '../units/print.ts';
+import { findingsOf, standingOf } from './about-check.ts';
+import { visible } from '../units/clean.ts';
+import { aCinch, oddsText, shortStyle } from './counter-words.ts';
+import { capital, phraseText, type Units } from '../units/text.ts';
+import type { CinchAsked } from '../order/types.ts';
+
+/** "25 strands", "a high flare, 25 strands, 30 in long". */
+export function namedText({ style, strands, length, buckle }: CinchAsked, units: Units): string {
+  const kind =
+    style !== undefined && strands !== undefined
+      ? aCinch({ style, strands })
+      : style !== undefined
+        ? `a ${shortStyle(style)}`
+        : strands === undefined
+          ? ''
+          : `${String(strands)} strands`;
+  return [
+    kind,
+    length === undefined ? '' : `${formatLength(length, units)} long`,
+    buckle === undefined ? '' : `${visible(buckle)} buckle`,
+  ]
+    .filter((part) => part !== '')
+    .join(', ');
+}
+
+/** "Not 25 strands, as asked: too close, 5/8 in off the elbow." */
+export function wishText(wants: Checked, { first }: Advice, units: Units): string {
+  const { judged, asked, cannot } = wants;
+  const plain = asked.style === first?.candidate.style ? { ...asked, style: undefined } : asked;
+  const named = namedText(plain, units) || namedText(asked, units);
+  if (judged === undefined)
+    return `Not ${named}, as asked: ${cannot === undefined ? 'it cannot be tied here' : phraseText(cannot, units)}.`;
+  const standing = standingOf(wants);
+  if (standing === 'refused') return `Not ${named}, as asked: ${reasonsText(wants, units)}.`;
+  const { candidate } = judged;
+  if (standing === 'passes' && isSame(candidate, first?.candidate)) return `That is what was asked for.`;
+  const odds = oddsText(candidate.clearance.chance);
+  return standing === 'passes'
+    ? `${capital(named)}, as asked, passes too: ${odds}.`
+    : `${capital(named)}, as asked: not sure, ${odds}. Measure before you tie it.`;
+}
+
+const isSame = (a: { style: string; strands: number; length: number }, b: typeof a | undefined): boolean =>
+  a.style === b?.style && a.strands === b.strands && a.length === b.length;
+
+/** Why it is ruled out. */
+export const reasonsText = (checked: Checked, units: Units): string =>
+  findingsOf(checked)
+    .filter(({ judgement }) => judgement === 'refuse')
+    .map(({ reason }) => phraseText(reason, units))
+    .join('; ');
+
+/** What of the trouble the current cinch explains: a sentence each; none where it was not described. */
+export function likelyCauses(advice: Advice, units: Units): string[] {
+  const { current } = advice.facts.order;
+  if (current === undefined) return [];
+  const { causes } = checkCinch(current, 'current', advice);
+  const named = namedText(current, units);
+  return causes.flatMap(({ explained, words }) =>
+    explained === true ? [`Likely cause: the current cinch, ${named}: ${phraseText(words, units)}.`] : [],
+  );
+}

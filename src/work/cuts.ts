@@ -1,0 +1,81 @@
+/** The cord of a backlog as a cutting task: every piece of every ticket, and every put-up of the shelf. */
+import { newLot } from './cutting/material.ts';
+import type { Buyable, Cut, CuttingTask, PutUp } from './cutting/types.ts';
+import type { Cord, Shop } from '../order/types.ts';
+import { bench } from '../numbers/bench-numbers.ts';
+import { ACCENT_PLY } from '../numbers/plies.ts';
+import { cordOf } from '../cinch/shelf.ts';
+import { EIGHTHS_A_FOOT, wholeEighths } from '../units/feet.ts';
+import type { Keyed } from './planned.ts';
+
+/** One piece of cord of a ticket, as often as the order has cinches. */
+export interface TicketCut extends Omit<Cut, 'color'> {
+  /** As the shop file writes it, where it has it; undefined when the order does not say. */
+  readonly color: string | undefined;
+  /** Whether the shop file has that cord. */
+  readonly known: boolean;
+  /** What it is for: "strands 1 to 21", "accent". */
+  readonly use: string;
+}
+
+/** All pieces of one order. */
+export function cutsOf({ key, ticket }: Keyed, shop: Shop): TicketCut[] {
+  const needs = [
+    ...ticket.pieces.map(({ color, ply, feet, strands }) => ({
+      color,
+      ply,
+      feet,
+      use: strands.includes(' ') ? `strands ${strands}` : `strand ${strands}`,
+    })),
+    ...ticket.accents.map(({ color, feet }) => ({ color, ply: ACCENT_PLY, feet, use: 'accent' })),
+  ];
+  return needs.map(({ color, ply, feet, use }, i) => {
+    const cord = color === undefined ? undefined : cordOf(color, ply, shop);
+    return {
+      id: `${key}/${String(i + 1)}`,
+      order: key,
+      color: cord?.color ?? color,
+      known: cord !== undefined,
+      ply,
+      length: feet * EIGHTHS_A_FOOT,
+      quantity: ticket.quantity,
+      use,
+    };
+  });
+}
+
+/** What the plan is made from: cuts of cord that the shop has or can name, its shelf, and what it can buy. */
+export function cuttingTask(cuts: readonly TicketCut[], { cords }: Shop): CuttingTask {
+  const named = cuts.flatMap(({ id, order, color, known, ply, length, quantity }): Cut[] =>
+    known && color !== undefined && length > 0 ? [{ id, order, color, ply, length, quantity }] : [],
+  );
+  return {
+    cuts: named,
+    onHand: cords.flatMap(onHandOf),
+    buyable: cords.flatMap(buyableOf),
+    usable: bench('least-remnant') * 8,
+  };
+}
+
+/** Whole put-ups and remnants; those that are alike stand once, with their number. The lot of a shop that keeps none apart is "". */
+function onHandOf({ color, ply, putUps }: Cord): PutUp[] {
+  const found = new Map<string, PutUp>();
+  const add = (lot: string, feet: number, { count, opened }: { count: number; opened: boolean }): void => {
+    const length = wholeEighths(feet);
+    if (length === 0 || count === 0) return;
+    const id = JSON.stringify([color, ply, lot, length, opened ? 'remnant' : 'whole']);
+    found.set(id, { id, color, ply, lot, length, opened, count: (found.get(id)?.count ?? 0) + count });
+  };
+  for (const { lot = '', feet, count, opened } of putUps) {
+    add(lot, feet, { count, opened: false });
+    for (const left of opened) add(lot, left, { count: 1, opened: true });
+  }
+  return [...found.values()];
+}
+
+/** Put-ups of the lengths the shop knows, as many as are needed, of one new dye lot. */
+function buyableOf({ color, ply, putUps, orderable }: Cord): Buyable[] {
+  if (!orderable) return [];
+  const lengths = [...new Set(putUps.map(({ feet }) => wholeEighths(feet)))].filter((length) => length > 0);
+  return lengths.map((length) => ({ id: JSON.stringify([color, ply, newLot, length]), color, ply, length }));
+}

@@ -1,0 +1,54 @@
+/** Pieces that are alike, and put-ups that are alike: what may change places is counted, not told apart. */
+import { pick } from '../../units/pick.ts';
+import type { Material } from './material.ts';
+import type { Origin } from './types.ts';
+
+/** Pieces that are alike: of one length, and of one order if that one has several. */
+export interface Group {
+  readonly length: number;
+  /** Of an order of several pieces its batch, else -1: pieces that can be changed for each other. */
+  readonly batch: number;
+  readonly pieces: readonly number[];
+}
+
+/** Put-ups that are alike: of one origin and length, and of one lot where lots matter. */
+export interface Stock {
+  readonly origin: Origin;
+  readonly length: number;
+  /** The most that any set of pieces takes of it. */
+  readonly fill: number;
+  readonly lot: number;
+  /** Places in `Material.kinds`, each as often as there are put-ups. */
+  readonly kinds: readonly number[];
+}
+
+/** Longest first. */
+export function groupsOf({ pieces, batches, batchOf }: Material): Group[] {
+  const groups = new Map<string, { length: number; batch: number; pieces: number[] }>();
+  pieces.forEach(({ length }, piece) => {
+    const own = pick(batchOf, piece);
+    const batch = pick(batches, own).pieces.length > 1 ? own : -1;
+    const group = groups.get(`${length} ${batch}`) ?? { length, batch, pieces: [] };
+    group.pieces.push(piece);
+    groups.set(`${length} ${batch}`, group);
+  });
+  return [...groups.values()];
+}
+
+/** In the order of their kinds: remnants, shelf, bought, each longest first. */
+export function stocksOf({ kinds, batches, pieces }: Material, fills: readonly number[]): Stock[] {
+  const lotsMatter = batches.some((batch) => batch.pieces.length > 1);
+  const stocks = new Map<
+    string,
+    { origin: Origin; length: number; fill: number; lot: number; kinds: number[] }
+  >();
+  kinds.forEach(({ origin, length, lotNumber, count }, kind) => {
+    const lot = lotsMatter ? lotNumber : 0;
+    const key = `${origin} ${length} ${lot}`;
+    const stock = stocks.get(key) ?? { origin, length, fill: pick(fills, kind), lot, kinds: [] };
+    for (let i = 0; i < Math.min(count, pieces.length) && stock.kinds.length < pieces.length; i++)
+      stock.kinds.push(kind);
+    stocks.set(key, stock);
+  });
+  return [...stocks.values()];
+}

@@ -1,0 +1,68 @@
+/** The plainest lower bounds: cord enough for the pieces, from put-ups filled as far as any set of pieces fills them. */
+import { pick } from '../../units/pick.ts';
+import type { Material } from './material.ts';
+import type { Origin } from './types.ts';
+
+/** For every sum of pieces up to `longest` the last of the pieces that make it up, -1 where there is no such sum. */
+export function sumsOf(lengths: readonly number[], longest: number): Int32Array {
+  const last = new Int32Array(longest + 1).fill(-1);
+  let reached = 0;
+  lengths.forEach((length, i) => {
+    for (let sum = Math.min(longest, reached + length); sum >= length; sum--) {
+      if (last[sum] === -1 && (sum === length || last[sum - length] !== -1)) last[sum] = i;
+    }
+    reached += length;
+  });
+  return last;
+}
+
+/** The longest sum up to a length. */
+export function fullest(last: Int32Array, length: number): number {
+  let sum = length;
+  while (sum > 0 && last[sum] === -1) sum--;
+  return sum;
+}
+
+/** The most that could be cut from each kind of put-up if it had the choice of all pieces. */
+export function fillsOf({ kinds, pieces }: Material): number[] {
+  const longest = Math.max(0, ...kinds.map(({ length }) => length));
+  const last = sumsOf(
+    pieces.map(({ length }) => length),
+    longest,
+  );
+  return kinds.map(({ length }) => fullest(last, length));
+}
+
+/** Bounds of plans that leave at most `short` pieces short and buy at most `bought` put-ups. */
+export function coverBounds(
+  { kinds, pieces }: Material,
+  fills: readonly number[],
+  found: { readonly short: number; readonly bought: number },
+): { short: number; bought: number; opened: number } {
+  const lengths = pieces.map(({ length }) => length);
+  const of = (origin: Origin): number[] =>
+    kinds
+      .flatMap((kind, k) =>
+        kind.origin === origin
+          ? Array.from({ length: Math.min(kind.count, pieces.length) }, () => pick(fills, k))
+          : [],
+      )
+      .sort((a, b) => b - a);
+  const [remnant, shelf, bought] = [of('remnant'), of('shelf'), of('bought')];
+  const here = sum(remnant) + sum(shelf);
+  const rest = sum(lengths.slice(found.short));
+  return {
+    short: howMany(lengths, sum(lengths) - here - sum(bought)),
+    bought: howMany(bought, rest - here),
+    opened: howMany(shelf, rest - sum(remnant) - sum(bought.slice(0, found.bought))),
+  };
+}
+
+const sum = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0);
+
+/** How many of the list, taken from the front, add up to `need`; all of them when they do not reach. */
+function howMany(list: readonly number[], need: number): number {
+  let [count, left] = [0, need];
+  while (left > 0 && count < list.length) left -= pick(list, count++);
+  return count;
+}

@@ -1,0 +1,106 @@
+/** Cord of one color and ply by itself: pieces, orders and put-ups in one fixed order, whatever order they came in. */
+import { byText } from '../../units/by-text.ts';
+import { pick } from '../../units/pick.ts';
+import type { CuttingTask, Eighths, Origin, Piece } from './types.ts';
+
+/** All pieces of one order; they must come from one dye lot. */
+export interface Batch {
+  readonly order: string;
+  /** Places in `Material.pieces`. */
+  readonly pieces: readonly number[];
+}
+
+/** Put-ups that are alike. */
+export interface Kind {
+  readonly id: string;
+  readonly origin: Origin;
+  readonly lot: string;
+  /** Number of the lot; lots of one material are numbered from 0. */
+  readonly lotNumber: number;
+  readonly length: Eighths;
+  /** Infinity when as many as needed can be bought. */
+  readonly count: number;
+}
+
+export interface Material {
+  readonly color: string;
+  readonly ply: number;
+  /** Longest first. */
+  readonly pieces: readonly Piece[];
+  /** For each piece its batch. */
+  readonly batchOf: readonly number[];
+  readonly batches: readonly Batch[];
+  /** Remnants before shelf before bought, then longest first. */
+  readonly kinds: readonly Kind[];
+  readonly lots: number;
+  readonly usable: Eighths;
+}
+
+/** The name of the dye lot of everything that is bought. */
+export const newLot = 'new';
+
+const key = ({ color, ply }: { color: string; ply: number }): string => `${color}\n${ply}`;
+
+/** A task taken apart by color and ply, sorted; pieces and put-ups are sorted too. */
+export function materialsOf(task: CuttingTask): Material[] {
+  const named = new Map(task.cuts.map((cut) => [key(cut), { color: cut.color, ply: cut.ply }]));
+  return [...named.values()]
+    .sort((a, b) => byText(a.color, b.color) || a.ply - b.ply)
+    .map((material) => materialOf(task, material));
+}
+
+function materialOf(task: CuttingTask, material: { color: string; ply: number }): Material {
+  const own = (entry: { color: string; ply: number }): boolean => key(entry) === key(material);
+  const pieces = task.cuts
+    .filter(own)
+    .flatMap(({ id, order, length, quantity }) =>
+      Array.from({ length: quantity }, (_, i): Piece => ({ cut: id, number: i + 1, order, length })),
+    )
+    .sort(
+      (a, b) =>
+        b.length - a.length || byText(a.order, b.order) || byText(a.cut, b.cut) || a.number - b.number,
+    );
+  const orders = [...new Set(pieces.map(({ order }) => order))].sort(byText);
+  const place = new Map(orders.map((order, i) => [order, i]));
+  const batchOf = pieces.map(({ order }) => place.get(order) ?? 0);
+  const batches = orders.map((order): { order: string; pieces: number[] } => ({ order, pieces: [] }));
+  batchOf.forEach((batch, piece) => batches[batch]?.pieces.push(piece));
+  const kinds = kindsOf(task, own);
+  const lots = new Set(kinds.map(({ lotNumber }) => lotNumber)).size;
+  return { ...material, pieces, batchOf, batches, kinds, lots, usable: task.usable };
+}
+
+type Own = (entry: { color: string; ply: number }) => boolean;
+const rank: Readonly<Record<Origin, number>> = { remnant: 0, shelf: 1, bought: 2 };
+
+function kindsOf({ onHand, buyable }: CuttingTask, own: Own): Kind[] {
+  const here = onHand
+    .filter((putUp) => own(putUp) && putUp.count > 0)
+    .map((putUp) => ({ ...putUp, origin: putUp.opened ? ('remnant' as const) : ('shelf' as const) }));
+  const there = buyable
+    .filter((putUp) => own(putUp) && putUp.count !== 0)
+    .map((putUp) => ({ ...putUp, count: putUp.count ?? Infinity, lot: newLot, origin: 'bought' as const }));
+  // A lot of the shelf that happens to be called "new" is still another lot than what is bought.
+  const lotName = ({ origin, lot }: { origin: Origin; lot: string }): string =>
+    origin === 'bought' ? 'b' : `h${lot}`;
+  const all = [...here, ...there];
+  const lots = [...new Set(all.map(lotName))].sort(byText);
+  return all
+    .map((putUp) => ({
+      id: putUp.id,
+      origin: putUp.origin,
+      lot: putUp.lot,
+      lotNumber: lots.indexOf(lotName(putUp)),
+      length: putUp.length,
+      count: putUp.count,
+    }))
+    .sort((a, b) => rank[a.origin] - rank[b.origin] || b.length - a.length || byText(a.id, b.id));
+}
+
+/** Total length of a batch. */
+export function totalOf(material: Material, batch: number): number {
+  return pick(material.batches, batch).pieces.reduce(
+    (sum, piece) => sum + pick(material.pieces, piece).length,
+    0,
+  );
+}

@@ -1,0 +1,131 @@
+/** The cutting plan: which piece of cord is cut from which put-up, what is left over, what must be bought, and how good that is. */
+import { pick } from '../../units/pick.ts';
+import { coverBounds, fillsOf } from './cover.ts';
+import { costOf, type Cost, type Layout } from './layout.ts';
+import { materialsOf, totalOf, type Material } from './material.ts';
+import { Search } from './search.ts';
+import { firstLayout } from './start.ts';
+import { checkTask } from './task.ts';
+import type { CutPutUp, CuttingPlan, CuttingTask, MaterialPlan, ShortOrder } from './types.ts';
+
+/** Steps allowed when the task does not say: about a second of work. */
+const usualSteps = 10_000_000;
+
+/**
+ * Plans the cuts of all orders. Every piece is one unbroken length; all pieces of one order, color and ply come from
+ * one dye lot, or the order stays short of that cord altogether. Best is, one after the other: fewest pieces short,
+ * fewest put-ups bought (the shelf is used before anything is bought), fewest put-ups of the shelf opened, least
+ * waste. Remnants cost nothing. The same task in another order gives the same plan; no clock is read.
+ * @throws RangeError when a length or count is no whole number or an id is used twice
+ */
+export function planCuts(task: CuttingTask): CuttingPlan {
+  checkTask(task);
+  const materials = materialsOf(task);
+  let steps = task.steps ?? usualSteps;
+  const plans = materials.map((material, i) => {
+    const work = planOf(material, Math.floor(steps / (materials.length - i)));
+    steps -= work.used;
+    return report(material, work);
+  });
+  const gap = plans.reduce((sum, { score: { bought, opened } }) => {
+    return sum + Math.max(0, bought.value + opened.value - bought.bound - opened.bound);
+  }, 0);
+  return {
+    materials: plans,
+    proven: plans.every(({ proven }) => proven),
+    gap,
+    stepsUsed: (task.steps ?? usualSteps) - steps,
+  };
+}
+
+/** A layout, and what no plan as good as it can be below in each of its costs. */
+interface Work {
+  readonly layout: Layout;
+  readonly bounds: Cost;
+  readonly used: number;
+}
+
+/** The first layout made better, cost by cost: the least there could be is tried, then one less than was found. */
+function planOf(material: Material, steps: number): Work {
+  const fills = fillsOf(material);
+  const search = new Search(material, fills);
+  const all = { short: material.pieces.length, bought: material.pieces.length };
+  let layout = firstLayout(material, coverBounds(material, fills, all).short);
+  let limits: Cost = { short: Infinity, bought: Infinity, opened: Infinity, waste: Infinity };
+  const bounds = { short: 0, bought: 0, opened: 0, waste: 0 };
+  let left = steps;
+  for (const part of ['short', 'bought', 'opened', 'waste'] as const) {
+    const value = (): number => costOf(material, layout)[part];
+    // Waste is nothing, or something: between the two no number is worth asking for.
+    if (part !== 'waste') bounds[part] = coverBounds(material, fills, costOf(material, layout))[part];
+    let next = bounds[part];
+    while (bounds[part] < value()) {
+      const share = Math.floor(left / 2);
+      const found = search.within({ ...limits, [part]: next }, share);
+      left -= share - search.left;
+      if (typeof found === 'object') layout = found;
+      else if (found === 'none' && (part !== 'waste' || next === value() - 1)) bounds[part] = next + 1;
+      else if (next === value() - 1) break;
+      next = typeof found === 'object' || found === 'spent' || part === 'waste' ? value() - 1 : bounds[part];
+    }
+    limits = { ...limits, [part]: value() };
+  }
+  return { layout, bounds, used: steps - left };
+}
+
+function report(material: Material, { layout, bounds }: Work): MaterialPlan {
+  const { short, bought, opened, waste } = costOf(material, layout);
+  const score = {
+    short: { value: short, bound: bounds.short },
+    bought: { value: bought, bound: bounds.bought },
+    opened: { value: opened, bound: bounds.opened },
+    waste: { value: waste, bound: bounds.waste },
+  };
+  const putUps = putUpsOf(material, layout);
+  return {
+    color: material.color,
+    ply: material.ply,
+    putUps,
+    short: layout.short.map((batch) => shortOf(material, batch)),
+    toBuy: material.kinds
+      .filter(({ origin }) => origin === 'bought')
+      .map(({ id, length }) => ({
+        id,
+        length,
+        count: putUps.filter((putUp) => putUp.origin === 'bought' && putUp.id === id).length,
+      }))
+      .filter(({ count }) => count > 0),
+    score,
+    proven: short <= bounds.short && bought <= bounds.bought && opened <= bounds.opened,
+    returned: putUps.reduce((sum, { goesBack, leftover }) => (goesBack ? sum + leftover : sum), 0),
+  };
+}
+
+function putUpsOf(material: Material, { spools }: Layout): CutPutUp[] {
+  const copies = new Map<number, number>();
+  return [...spools]
+    .sort((a, b) => a.kind - b.kind || pick(a.pieces, 0) - pick(b.pieces, 0))
+    .map(({ kind, pieces, free }) => {
+      const { id, origin, lot, length } = pick(material.kinds, kind);
+      const copy = (copies.get(kind) ?? 0) + 1;
+      copies.set(kind, copy);
+      return {
+        ...{ id, copy, origin, lot, color: material.color, ply: material.ply, length },
+        pieces: [...pieces].sort((a, b) => a - b).map((piece) => pick(material.pieces, piece)),
+        leftover: free,
+        goesBack: free >= material.usable && free > 0,
+      };
+    });
+}
+
+function shortOf(material: Material, batch: number): ShortOrder {
+  const { order, pieces } = pick(material.batches, batch);
+  const longest = Math.max(0, ...material.kinds.map(({ length }) => length));
+  const own = pieces.map((piece) => pick(material.pieces, piece));
+  return {
+    order,
+    pieces: own,
+    total: totalOf(material, batch),
+    tooLong: own.some(({ length }) => length > longest),
+  };
+}

@@ -1,0 +1,286 @@
+/** Looks for a layout within limits, put-up after put-up: finds one, or shows that there is none. */
+import { pick, upTo } from '../../units/pick.ts';
+import { groupsOf, stocksOf, type Group, type Stock } from './alike.ts';
+import { wasteOf, type Cost, type Layout } from './layout.ts';
+import type { Material } from './material.ts';
+
+/** What a put-up is cut into: how many of which group, what is left. */
+interface Filling {
+  readonly stock: number;
+  readonly counts: readonly (readonly [group: number, count: number])[];
+  readonly free: number;
+}
+
+/** Ways to cut one put-up that are looked at in the first round. */
+const fewFillings = 200;
+
+export type Found = Layout | 'none' | 'spent';
+
+/** A material in groups and stocks, ready to be searched. */
+export class Search {
+  private readonly material: Material;
+  private readonly groups: readonly Group[];
+  private readonly stocks: readonly Stock[];
+  private limits: Cost = { short: 0, bought: 0, opened: 0, waste: 0 };
+  private steps = 0;
+  /** Pieces of each group that are still to be cut. */
+  private open: number[] = [];
+  /** Put-ups of each stock that nothing is cut from. */
+  private stockLeft: number[] = [];
+  /** The lot each batch is cut from, -1 for none yet. */
+  private lotOf: number[] = [];
+  private cut: Filling[] = [];
+  private now = { short: 0, bought: 0, opened: 0, waste: 0 };
+  /** Whether all orders of one piece that are left have to be cut. */
+  private keeps = false;
+  /** Whether nothing was left out so far. */
+  private whole = true;
+  /** How often the search may still take another than the fullest way: the second counts once, the third twice. */
+  private turns = 0;
+  /** Ways to cut one put-up that are looked at. */
+  private many = 0;
+  /** States nothing comes of, with the least waste with which that was seen. */
+  private readonly dead = new Map<string, number>();
+
+  constructor(material: Material, fills: readonly number[]) {
+    this.material = material;
+    this.groups = groupsOf(material);
+    this.stocks = stocksOf(material, fills);
+  }
+
+  /** A layout that costs no more than `limits` in any of its parts; `spent` when the steps do not tell. */
+  within(limits: Cost, steps: number): Found {
+    this.limits = limits;
+    this.steps = steps;
+    // The fullest way everywhere; then another one at few places, at more places, at last all ways: a bad beginning is left soon.
+    for (const turns of [0, 1, 2, 4, 8, 16, Infinity]) {
+      this.begin();
+      this.turns = turns;
+      this.many = fewFillings * (turns + 1);
+      if (this.next()) return this.layout();
+      if (this.whole) return 'none';
+      if (this.steps <= 0) break;
+    }
+    return 'spent';
+  }
+
+  private begin(): void {
+    this.open = this.groups.map(({ pieces }) => pieces.length);
+    this.stockLeft = this.stocks.map(({ kinds }) => kinds.length);
+    this.lotOf = this.material.batches.map(() => -1);
+    this.cut = [];
+    this.now = { short: 0, bought: 0, opened: 0, waste: 0 };
+    this.keeps = false;
+    this.whole = true;
+    this.dead.clear();
+  }
+
+  /** Steps not used. */
+  get left(): number {
+    return Math.max(0, this.steps);
+  }
+
+  /** Whether waste counts; if it does not, fuller put-ups are never worse and the longest pieces stay short first. */
+  private get counts(): boolean {
+    return this.limits.waste < Infinity;
+  }
+
+  /** Goes on from the layout as it stands, with the longest piece that is left. */
+  private next(): boolean {
+    if ((this.steps -= 20 + this.groups.length) <= 0) {
+      this.whole = false;
+      return false;
+    }
+    const leader = this.open.findIndex((count) => count > 0);
+    if (leader < 0) return true;
+    const lack = this.lack();
+    if (lack === 'hopeless') return false;
+    const { now, keeps, turns } = this;
+    const key = [this.open, this.stockLeft, this.lotOf, now.short, Number(keeps), turns].join(' ');
+    const before = this.dead.get(key);
+    if (before !== undefined && before <= now.waste) return false;
+    const found =
+      lack === 'some' ? this.leave(leader) || this.place(leader) : this.place(leader) || this.leave(leader);
+    if (!found && this.steps > 0) this.dead.set(key, now.waste);
+    return found;
+  }
+
+  /** Whether all that is left goes into what is left, into that only without the longest that may stay short, or not at all. */
+  private lack(): 'none' | 'some' | 'hopeless' {
+    const { limits, now } = this;
+    const more = { remnant: Infinity, shelf: limits.opened - now.opened, bought: limits.bought - now.bought };
+    let need = 0;
+    this.open.forEach((count, g) => (need += count * pick(this.groups, g).length));
+    this.stocks.forEach(({ origin, fill }, s) => {
+      const count = Math.min(more[origin], pick(this.stockLeft, s));
+      more[origin] -= count;
+      need -= count * fill;
+    });
+    if (need <= 0) return 'none';
+    let may = limits.short - now.short;
+    for (let g = 0; g < this.open.length && may > 0 && need > 0; g++) {
+      const count = Math.min(may, pick(this.open, g));
+      may -= count;
+      need -= count * pick(this.groups, g).length;
+    }
+    return need <= 0 ? 'some' : 'hopeless';
+  }
+
+  /** Leaves the piece short, and with it all of its order. */
+  private leave(leader: number): boolean {
+    const { batch } = pick(this.groups, leader);
+    const single = batch < 0;
+    if (single ? this.keeps : pick(this.lotOf, batch) >= 0) return false;
+    const gone = single
+      ? [[leader, 1] as const]
+      : this.groups.flatMap((group, g) => (group.batch === batch ? [[g, group.pieces.length] as const] : []));
+    const count = gone.reduce((sum, [, each]) => sum + each, 0);
+    if (this.now.short + count > this.limits.short) return false;
+    for (const [g, each] of gone) this.open[g] = pick(this.open, g) - each;
+    this.now.short += count;
+    const found = this.next();
+    if (found) return true;
+    this.now.short -= count;
+    for (const [g, each] of gone) this.open[g] = pick(this.open, g) + each;
+    return false;
+  }
+
+  /** Cuts the piece and others from a put-up, the fullest first. */
+  private place(leader: number): boolean {
+    const { batch } = pick(this.groups, leader);
+    const keeps = this.keeps;
+    this.keeps = keeps || (batch < 0 && !this.counts);
+    const fillings = upTo(this.stocks.length).flatMap((stock) => this.fillings(leader, stock));
+    fillings.sort((a, b) => this.waste(a) - this.waste(b) || this.lost(a) - this.lost(b));
+    if (fillings.length > this.turns + 1) this.whole = false;
+    const found = fillings.slice(0, this.turns + 1).some((filling, i) => {
+      const { turns } = this;
+      this.turns -= i;
+      const done = this.cutFrom(filling);
+      this.turns = turns;
+      return done;
+    });
+    this.keeps = keeps;
+    return found;
+  }
+
+  /** What is not cut of the most that could be. */
+  private lost({ stock, free }: Filling): number {
+    const { length, fill } = pick(this.stocks, stock);
+    return free - length + fill;
+  }
+
+  private waste({ free }: Filling): number {
+    return this.counts ? wasteOf(free, this.material.usable) : 0;
+  }
+
+  /** Cuts a put-up, goes on, and takes it back if nothing comes of it. */
+  private cutFrom(filling: Filling): boolean {
+    const { stock, counts } = filling;
+    const { origin, lot } = pick(this.stocks, stock);
+    const waste = this.waste(filling);
+    if (this.now.waste + waste > this.limits.waste) return false;
+    const bound: number[] = [];
+    for (const [g, count] of counts) {
+      this.open[g] = pick(this.open, g) - count;
+      const { batch } = pick(this.groups, g);
+      if (batch < 0 || pick(this.lotOf, batch) >= 0) continue;
+      this.lotOf[batch] = lot;
+      bound.push(batch);
+    }
+    this.stockLeft[stock] = pick(this.stockLeft, stock) - 1;
+    const add = (sign: number): void => {
+      if (origin === 'bought') this.now.bought += sign;
+      if (origin === 'shelf') this.now.opened += sign;
+      this.now.waste += sign * waste;
+    };
+    add(1);
+    this.cut.push(filling);
+    if (this.next()) return true;
+    this.cut.pop();
+    add(-1);
+    this.stockLeft[stock] = pick(this.stockLeft, stock) + 1;
+    for (const [g, count] of counts) this.open[g] = pick(this.open, g) + count;
+    for (const batch of bound) this.lotOf[batch] = -1;
+    return false;
+  }
+
+  /** The ways to cut a put-up with one piece of the leader's group in it. */
+  private fillings(leader: number, stock: number): Filling[] {
+    const { origin, length, lot, fill } = pick(this.stocks, stock);
+    const { limits, now } = this;
+    const none =
+      pick(this.stockLeft, stock) === 0 ||
+      (origin === 'bought' && now.bought >= limits.bought) ||
+      (origin === 'shelf' && now.opened >= limits.opened);
+    const fits = this.groups.map(({ batch }, g) => {
+      const bound = batch < 0 ? -1 : pick(this.lotOf, batch);
+      return pick(this.open, g) > 0 && (bound < 0 || bound === lot);
+    });
+    if (none || !pick(fits, leader) || pick(this.groups, leader).length > length) return [];
+    const found: Filling[] = [];
+    let perfect = 0;
+    const chosen = this.groups.map(() => 0);
+    const from = (g: number, free: number): void => {
+      if (this.steps-- <= 0 || found.length >= this.many || perfect > this.turns) {
+        this.whole = false;
+        return;
+      }
+      const group = this.groups[g];
+      if (group === undefined) {
+        if (free === length - fill) perfect++;
+        this.steps -= this.groups.length;
+        if (this.counts || !this.dominated(chosen, free, { fits, leader }))
+          found.push({
+            stock,
+            free,
+            counts: chosen.flatMap((count, i) => (count > 0 ? [[i, count] as const] : [])),
+          });
+        return;
+      }
+      if (free < pick(this.groups, this.groups.length - 1).length) {
+        from(this.groups.length, free);
+        return;
+      }
+      const most = fits[g] === true ? Math.min(pick(this.open, g), Math.floor(free / group.length)) : 0;
+      for (let count = most; count >= (g === leader ? 1 : 0); count--) {
+        chosen[g] = count;
+        from(g + 1, free - count * group.length);
+      }
+      chosen[g] = 0;
+    };
+    from(leader, length);
+    return found;
+  }
+
+  /** Whether one more piece of an order by itself goes in, or a longer one in place of another. */
+  private dominated(
+    chosen: readonly number[],
+    free: number,
+    { fits, leader }: { fits: readonly boolean[]; leader: number },
+  ): boolean {
+    let longer = Infinity;
+    for (let g = leader; g < this.groups.length; g++) {
+      const { length, batch } = pick(this.groups, g);
+      if (batch >= 0 || fits[g] !== true) continue;
+      const count = pick(chosen, g);
+      if (count > 0 && longer - length <= free && g !== leader) return true;
+      if (count === pick(this.open, g)) continue;
+      if (length <= free) return true;
+      longer = length;
+    }
+    return false;
+  }
+
+  private layout(): Layout {
+    const rest = this.groups.map(({ pieces }) => [...pieces]);
+    const kinds = this.stocks.map((stock) => [...stock.kinds]);
+    const spools = this.cut.map(({ stock, counts, free }) => ({
+      kind: pick(kinds, stock).shift() ?? 0,
+      pieces: counts.flatMap(([g, count]) => pick(rest, g).splice(0, count)),
+      free,
+    }));
+    const short = [...new Set(rest.flat().map((piece) => pick(this.material.batchOf, piece)))];
+    return { spools, short: short.sort((a, b) => a - b) };
+  }
+}

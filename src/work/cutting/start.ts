@@ -1,0 +1,112 @@
+/** A first layout, the better of two quick ways: orders one by one, and put-ups one by one. */
+import { pick, upTo } from '../../units/pick.ts';
+import { fullest, sumsOf } from './cover.ts';
+import { compareCosts, costOf, type Cost, type Layout, type Spool } from './layout.ts';
+import { totalOf, type Material } from './material.ts';
+
+/** `short` is how many pieces must stay short whatever is done. */
+export function firstLayout(material: Material, short: number): Layout {
+  const layouts = [
+    inserted(material, { spools: [], short: [] }, () => true),
+    ...[0, 1, 2].map((more) => filled(material, short + more)),
+  ];
+  return layouts.reduce((a, b) => (compareCosts(costOf(material, b), costOf(material, a)) < 0 ? b : a));
+}
+
+const isSingle = ({ batches }: Material, batch: number): boolean => pick(batches, batch).pieces.length === 1;
+
+/** Lays in orders that are not there, the most cord first, each into the dye lot where it costs least; what fits nowhere is short. */
+function inserted(material: Material, { spools }: Layout, which: (batch: number) => boolean): Layout {
+  const there = new Set(spools.flatMap(({ pieces }) => pieces));
+  const order = upTo(material.batches.length)
+    .filter((batch) => which(batch) && !there.has(pick(pick(material.batches, batch).pieces, 0)))
+    .sort((a, b) => totalOf(material, b) - totalOf(material, a) || a - b);
+  return order.reduce<Layout>(
+    (layout, batch) => {
+      const offers = upTo(material.lots).flatMap((lot) => withBatch(material, layout, { batch, lot }) ?? []);
+      offers.sort((a, b) => compareCosts(a.cost, b.cost));
+      return offers[0]?.layout ?? { ...layout, short: [...layout.short, batch] };
+    },
+    { spools, short: [] },
+  );
+}
+
+/** Orders of several pieces first; then one put-up after the other is filled with the rest, all but the longest `short` pieces. */
+function filled(material: Material, short: number): Layout {
+  const several = inserted(material, { spools: [], short: [] }, (batch) => !isSingle(material, batch));
+  const spools = [...several.spools];
+  const rest = upTo(material.pieces.length)
+    .filter((piece) => isSingle(material, pick(material.batchOf, piece)))
+    .slice(short);
+  for (const spool of spools) fill(material, spool, rest);
+  material.kinds.forEach(({ count, length }, kind) => {
+    for (let n = spools.filter((spool) => spool.kind === kind).length; n < count; n++) {
+      const spool = { kind, pieces: [], free: length };
+      if (!fill(material, spool, rest)) break;
+      spools.push(spool);
+    }
+  });
+  return inserted(material, { spools, short: [] }, () => true);
+}
+
+/** Cuts the fullest set of pieces from a put-up and takes them off the list; false when none fits. */
+function fill({ pieces }: Material, spool: Spool, rest: number[]): boolean {
+  const lengths = rest.map((piece) => pick(pieces, piece).length);
+  const last = sumsOf(lengths, spool.free);
+  const most = fullest(last, spool.free);
+  for (let sum = most; sum > 0;) {
+    const i = last[sum] ?? 0;
+    spool.pieces.push(...rest.splice(i, 1));
+    sum -= pick(lengths, i);
+  }
+  spool.free -= most;
+  return most > 0;
+}
+
+interface Offer {
+  readonly layout: Layout;
+  readonly cost: Cost;
+}
+
+/** The layout with a batch in it, cut from one lot, every piece where it fits best; undefined when it does not fit. */
+function withBatch(
+  material: Material,
+  layout: Layout,
+  { batch, lot }: { batch: number; lot: number },
+): Offer | undefined {
+  const spools = layout.spools.map((spool) => ({ ...spool, pieces: [...spool.pieces] }));
+  const touched: Spool[] = [];
+  for (const piece of pick(material.batches, batch).pieces) {
+    const { length } = pick(material.pieces, piece);
+    const fitting = spools.filter(
+      ({ kind, free }) => free >= length && pick(material.kinds, kind).lotNumber === lot,
+    );
+    const spool = fitting.sort((a, b) => a.free - b.free)[0] ?? begin(material, spools, { lot, length });
+    if (spool === undefined) return undefined;
+    if (!spools.includes(spool)) spools.push(spool);
+    spool.pieces.push(piece);
+    spool.free -= length;
+    touched.push(spool);
+  }
+  const room = Math.min(...touched.map(({ free }) => free));
+  // On what is begun little should be left; on what it begins, much.
+  const waste = spools.length > layout.spools.length ? -room : room;
+  return { layout: { ...layout, spools }, cost: { ...costOf(material, { ...layout, spools }), waste } };
+}
+
+/** The put-up to begin for a piece: a remnant that fits best, else the longest of the shelf, else the longest to be bought. */
+function begin(
+  { kinds }: Material,
+  spools: readonly Spool[],
+  { lot, length }: { lot: number; length: number },
+): Spool | undefined {
+  const fitting = upTo(kinds.length).filter((kind) => {
+    const { lotNumber, length: whole, count } = pick(kinds, kind);
+    return (
+      lotNumber === lot && whole >= length && spools.filter((spool) => spool.kind === kind).length < count
+    );
+  });
+  // Kinds are sorted: remnants before shelf before bought, each longest first.
+  const kind = fitting.filter((each) => pick(kinds, each).origin === 'remnant').at(-1) ?? fitting[0];
+  return kind === undefined ? undefined : { kind, pieces: [], free: pick(kinds, kind).length };
+}

@@ -1,0 +1,12 @@
+/** The faults of an order in one cell: the first one with its place, and how many more there are. */
+import type { Problem } from '../yaml/problem.ts';
+
+/** "line 4, column 11, horse.height: found 15.4 hh; expected ..."; null where nothing is wrong. */
+export function problemText([first, ...more]: readonly Problem[]): string | null {
+  if (first === undefined) return null;
+  const { line, column, path, found, expected, hint } = first;
+  const place = `line ${String(line)}, column ${String(column)}${path === '' ? '' : `, ${path}`}`;
+  const stands = found === undefined ? '' : `found ${found}; `;
+  const also = more.length === 0 ? '' : ` (and ${String(more.length)} more)`;
+  return `${place}: ${stands}expected ${expected}${hint === undefined ? '' : `; hint: ${hint}`}${also}`;
+}

@@ -1,0 +1,142 @@
+/** A quote: the cinch that suits, what else would do, what it costs, when it can be ready, and what must be measured first. */
+import type { Advice, RankedSpec } from '../advice/advice.ts';
+import type { Ask } from '../advice/measure-next.ts';
+import type { Judged } from '../advice/judge.ts';
+import { checkCinch, type Checked } from '../advice/check.ts';
+import type { Assumption } from '../horse/estimate.ts';
+import type { Facts } from '../horse/facts.ts';
+import type { Order, Shop } from '../order/types.ts';
+import { daysAfter } from '../units/days.ts';
+import { sumOf, type Minor, type Rate } from '../units/money.ts';
+import type { Phrase } from '../units/phrase.ts';
+import { billOf } from './bill.ts';
+import { priceOf, type Price } from './price.ts';
+import { promiseByHours, type PromiseWindow } from './promise.ts';
+import { same, type Taken } from './taken.ts';
+import { tradeOffs } from './trade-offs.ts';
+
+export interface Alternative {
+  readonly spec: RankedSpec;
+  readonly tradeOffs: readonly Phrase[];
+  /** Its total less the total quoted; undefined while a total is. */
+  readonly dearerBy: Minor | undefined;
+}
+
+export interface Quote {
+  readonly order: Order;
+  readonly facts: Facts;
+  readonly shop: Shop;
+  /** The day it is written, and the last day it holds; undefined when the shop does not say. */
+  readonly day: string;
+  readonly validUntil: string | undefined;
+  /** What is quoted. */
+  readonly taken: Taken;
+  /** What the customer asked for, judged; undefined when nothing was named. */
+  readonly wants: Checked | undefined;
+  /** Up to two others, best first. */
+  readonly alternatives: readonly Alternative[];
+  /** Inches asked of the elbow clearance, of which the percents are sure. */
+  readonly floor: number;
+  readonly assumptions: readonly Assumption[];
+  readonly price: Price;
+  /** What prices assume because nobody said. */
+  readonly assumed: readonly string[];
+  readonly window: PromiseWindow | undefined;
+  /** What must be measured before cord is cut; empty when all of it is. */
+  readonly before: readonly Ask[];
+  /** Where what was measured hardly goes together: to be measured again. */
+  readonly doubts: readonly Phrase[];
+  /** What comes before any cinch: a sore that must heal first. */
+  readonly welfare: readonly Phrase[];
+  /** Whether ring to ring was taped, so that the length is final. */
+  readonly measured: boolean;
+  readonly cautions: readonly string[];
+  readonly houseRules: readonly string[];
+}
+
+export interface Written {
+  /** ISO 8601 day on which the paper is written. */
+  readonly day: string;
+  /** From a schedule; without one the bench hours alone decide. */
+  readonly promise?: PromiseWindow | undefined;
+}
+
+/** A quote on what is taken of an advice. Pure; never throws for specs of that advice. */
+export function quoteOf(taken: Taken, advice: Advice, { day, promise }: Written): Quote {
+  const { spec } = taken;
+  const { order, shop, floor, lengthNeed } = advice.facts;
+  const bill = billOf(spec.candidate, order, shop);
+  const window = promise ?? windowOf(bill.minutes, { day, shop });
+  const ready = window?.earliest;
+  const price = priceOf(bill, order, { shop, day, ready });
+  return {
+    order,
+    facts: advice.facts,
+    shop,
+    day,
+    validUntil: shop.quoteDays === undefined ? undefined : daysAfter(day, shop.quoteDays),
+    taken,
+    wants: order.wants === undefined ? undefined : checkCinch(order.wants, 'wants', advice),
+    alternatives: othersThan(spec, advice).map((other) =>
+      alternativeOf(other, { spec, price, day, ready, advice }),
+    ),
+    floor,
+    assumptions: advice.assumptions,
+    price,
+    assumed: bill.taken,
+    window: withWait(window, spec),
+    before: advice.ask.filter(({ beforeCutting }) => beforeCutting),
+    doubts: advice.remarks,
+    welfare: advice.welfare,
+    measured: lengthNeed.measured,
+    cautions: advice.cautions,
+    houseRules: shop.houseRules,
+  };
+}
+
+/** By bench hours. */
+const windowOf = (
+  minutes: Rate | undefined,
+  { day, shop }: { day: string; shop: Shop },
+): PromiseWindow | undefined => (minutes === undefined ? undefined : promiseByHours(minutes, day, shop));
+
+/** What must be ordered first comes on a day nobody knows. */
+function withWait(window: PromiseWindow | undefined, spec: Judged): PromiseWindow | undefined {
+  if (window === undefined || spec.judgementOf('stock') === 'good') return window;
+  return { ...window, basis: `${window.basis}${ORDERED}` };
+}
+
+const ORDERED = ' nor the wait for what is not on the shelf';
+
+/** The best two others; where they are of one style, the second gives way to the best of another style near the top. */
+function othersThan(spec: Judged, { specs }: Advice): RankedSpec[] {
+  const rest = specs.filter((other) => !same(other, spec));
+  const [first, second] = rest;
+  if (first === undefined || second === undefined) return rest;
+  const styles = new Set([spec.candidate.style, first.candidate.style]);
+  const another = rest.slice(1, NEAR_THE_TOP).find(({ candidate }) => !styles.has(candidate.style));
+  return [first, another ?? second];
+}
+
+/** A customer is offered another style only when it ranks among so many [choice]. */
+const NEAR_THE_TOP = 8;
+
+interface Beside {
+  readonly spec: Judged;
+  readonly price: Price;
+  readonly day: string;
+  /** Of the one that is quoted: what is compared is the cinches. */
+  readonly ready: string | undefined;
+  readonly advice: Advice;
+}
+
+function alternativeOf(other: RankedSpec, { spec, price, day, ready, advice }: Beside): Alternative {
+  const { order, shop } = advice.facts;
+  const { total } = priceOf(billOf(other.candidate, order, shop), order, { shop, day, ready });
+  const both = total !== undefined && price.total !== undefined;
+  return {
+    spec: other,
+    tradeOffs: tradeOffs(other, spec),
+    dearerBy: both ? sumOf([total, -price.total]) : undefined,
+  };
+}

@@ -1,0 +1,77 @@
+/** Working days counted: which days the shop works, and how many lie between two days. */
+import { dayNumber, dayOf, weekdayOf, type DayNumber } from '../../units/days.ts';
+import { firstFrom, pick } from '../../units/pick.ts';
+import type { ShopDays } from './types.ts';
+
+/** A shop that has no working day in so many days works never. */
+const longestBreak = 3660;
+
+export class Calendar {
+  private readonly weekdays: ReadonlySet<number>;
+  private readonly holidays: ReadonlySet<DayNumber>;
+  /** Working days from `first` on, as far as they were asked for. */
+  private readonly working: DayNumber[] = [];
+  private readonly first: DayNumber;
+  private next: DayNumber;
+
+  /**
+   * Counts working days from `first` on: the first one at or after it has number 0.
+   * @throws RangeError when a weekday is not 1 to 7, or none is worked
+   */
+  constructor({ weekdays, holidays }: ShopDays, first: string) {
+    const wrong = weekdays.find((weekday) => !Number.isInteger(weekday) || weekday < 1 || weekday > 7);
+    if (wrong !== undefined) throw new RangeError(`weekday ${wrong} is not one of 1 (Monday) to 7 (Sunday)`);
+    if (weekdays.length === 0) throw new RangeError('a shop needs at least one working day a week');
+    this.weekdays = new Set(weekdays);
+    this.holidays = new Set(holidays.map(dayNumber));
+    this.first = dayNumber(first);
+    this.next = this.first;
+  }
+
+  /** Whether the shop works on a day. */
+  works(day: string): boolean {
+    return this.worksOn(dayNumber(day));
+  }
+
+  private worksOn(day: DayNumber): boolean {
+    return this.weekdays.has(weekdayOf(day)) && !this.holidays.has(day);
+  }
+
+  private grow(enough: () => boolean): void {
+    for (let idle = 0; !enough(); this.next++) {
+      idle = this.worksOn(this.next) ? 0 : idle + 1;
+      if (idle === 0) this.working.push(this.next);
+      if (idle > longestBreak) throw new RangeError('the holidays leave no working day');
+    }
+  }
+
+  /** The working day with a number, 0 the first. */
+  dayAt(index: number): string {
+    this.grow(() => this.working.length > index);
+    return dayOf(this.working[index] ?? this.next);
+  }
+
+  /** Working days before a day, from the first on; 0 for days before that. */
+  before(day: string): number {
+    return this.countBelow(dayNumber(day));
+  }
+
+  /** Working days up to the end of a day. */
+  through(day: string): number {
+    return this.countBelow(dayNumber(day) + 1);
+  }
+
+  /** Working days after a day, up to the end of another; both may lie before the first day. */
+  between(after: string, last: string): number {
+    const first = this.first;
+    const [from, to] = [dayNumber(after) + 1, dayNumber(last)];
+    let count = 0;
+    for (let day = from; day <= Math.min(to, first - 1); day++) if (this.worksOn(day)) count++;
+    return to < first ? count : count + this.countBelow(to + 1) - this.countBelow(from);
+  }
+
+  private countBelow(day: DayNumber): number {
+    this.grow(() => this.next >= day);
+    return firstFrom(this.working.length, (i) => pick(this.working, i) >= day);
+  }
+}

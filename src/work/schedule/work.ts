@@ -1,0 +1,70 @@
+/** The task in the bench's own time: jobs and benches in one fixed order, days turned into numbers of working days. */
+import { byText } from '../../units/by-text.ts';
+import { dayNumber } from '../../units/days.ts';
+import { BenchTime } from './bench-time.ts';
+import { Calendar } from './calendar.ts';
+import type { Job, ScheduleTask } from './types.ts';
+
+/** A job with its days as numbers of working days from the start on. */
+export interface Work {
+  readonly id: string;
+  readonly minutes: number;
+  /** Working days by the end of which it is on time; Infinity without a due day. */
+  readonly due: number;
+  readonly job: Job;
+}
+
+export interface Shop {
+  readonly calendar: Calendar;
+  /** Most work a day first. */
+  readonly benches: readonly BenchTime[];
+}
+
+/**
+ * Jobs by due day, then the shorter first.
+ * @throws RangeError on work that is no whole number of minutes, ids used twice, or no bench
+ */
+export function workOf(task: ScheduleTask): { shop: Shop; works: Work[] } {
+  checkTask(task);
+  const calendar = new Calendar(task.days, task.start);
+  const benches = [...task.benches]
+    .sort((a, b) => b.minutesADay - a.minutesADay || byText(a.id, b.id))
+    .map((bench) => new BenchTime(bench, task, calendar));
+  const works = task.jobs.map((job) => workOn(calendar, task.start, job)).sort(byDue);
+  return { shop: { calendar, benches }, works };
+}
+
+/** One job in working days from the start on. */
+export function workOn(calendar: Calendar, start: string, job: Job): Work {
+  const { id, minutes, due } = job;
+  const overdue = due !== undefined && dayNumber(due) < dayNumber(start);
+  return {
+    ...{ id, minutes, job },
+    due: due === undefined ? Infinity : overdue ? 0 : calendar.through(due),
+  };
+}
+
+/** By due day, then the shorter, then by id. */
+export function byDue(a: Work, b: Work): number {
+  if (a.due !== b.due) return a.due < b.due ? -1 : 1;
+  return a.minutes - b.minutes || byText(a.id, b.id);
+}
+
+function checkTask({ benches, jobs }: ScheduleTask): void {
+  if (benches.length === 0) throw new RangeError('a schedule needs a bench');
+  for (const { id, minutesADay } of benches) whole(`minutes a day of bench ${id}`, minutesADay, 1);
+  for (const { id, minutes } of jobs) whole(`minutes of job ${id}`, minutes, 1);
+  for (const list of [benches, jobs]) {
+    const seen = new Set<string>();
+    for (const { id } of list) {
+      if (seen.has(id)) throw new RangeError(`${id} is there twice`);
+      seen.add(id);
+    }
+  }
+}
+
+function whole(what: string, value: number, least: number): void {
+  if (!Number.isSafeInteger(value) || value < least) {
+    throw new RangeError(`${what} is ${value}; it must be a whole number, ${least} or more`);
+  }
+}

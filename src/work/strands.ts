@@ -1,0 +1,70 @@
+/** Which strands take which color, and at which buckle each piece of cord ends. */
+import { bodyCordFeet, tailOf } from '../cinch/cord.ts';
+import { BODY_PLY } from '../numbers/plies.ts';
+
+export type End = 'near' | 'off';
+
+/** Neighboring strands of one color: one continuous piece of cord that goes to and fro. */
+export interface Section {
+  /** Undefined when the order does not say. */
+  readonly color: string | undefined;
+  /** Strands counted from the front edge, from 1. */
+  readonly from: number;
+  readonly to: number;
+  readonly passes: number;
+  readonly startsAt: End;
+  readonly endsAt: End;
+}
+
+const other = (end: End): End => (end === 'near' ? 'off' : 'near');
+
+/** Where a piece ends that starts at one buckle and makes so many passes: an odd count ends at the other one. */
+export const endOf = (start: End, passes: number): End => (passes % 2 === 1 ? other(start) : start);
+
+/**
+ * Colors from both edges to the middle, in the order they are written [choice]: the same on both sides of the true center
+ * strand, and an odd count in every section, so that each piece leaves one tail at each buckle. Colors beyond what the
+ * strands hold are left out.
+ */
+export function sectionsOf(strands: number, colors: readonly string[]): Section[] {
+  const used = colors.slice(0, (strands + 1) / 2);
+  const middle = used.at(-1);
+  const outer = used.slice(0, -1);
+  const share = Math.floor(strands / (2 * outer.length + 1));
+  const side = share % 2 === 1 ? share : share - 1;
+  const center = strands - 2 * outer.length * side;
+  const sides = (list: readonly string[], startsAt: End) =>
+    list.map((color) => ({ color, passes: side, startsAt }));
+  const plan = [
+    ...sides(outer, 'near'),
+    ...[{ color: middle, passes: center, startsAt: 'near' as const }],
+    ...sides(outer.toReversed(), 'off'),
+  ];
+  let before = 0;
+  return plan.map(({ color, passes, startsAt }) => {
+    const from = before + 1;
+    before += passes;
+    return { color, from, to: before, passes, startsAt, endsAt: endOf(startsAt, passes) };
+  });
+}
+
+/** One piece of cord to cut. */
+export interface Piece {
+  readonly color: string | undefined;
+  readonly ply: number;
+  readonly strands: string;
+  /** Whole feet, the nearest: 15 % over is in it. */
+  readonly feet: number;
+  /** Tail left at each end, inches. */
+  readonly tail: number;
+}
+
+/** The body cord of one cinch, piece by piece. */
+export const piecesOf = (sections: readonly Section[], length: number): Piece[] =>
+  sections.map(({ color, from, to, passes }) => ({
+    color,
+    ply: BODY_PLY,
+    strands: from === to ? String(from) : `${String(from)} to ${String(to)}`,
+    feet: Math.round(bodyCordFeet(passes, length)),
+    tail: tailOf(passes),
+  }));

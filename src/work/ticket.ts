@@ -1,0 +1,157 @@
+/** The bench ticket: all that the tier needs to tie one order, and nothing about who ordered it or what it costs. */
+import type { Advice } from '../advice/advice.ts';
+import type { Judged } from '../advice/judge.ts';
+import type { Buckle, Order, Shop, Style } from '../order/types.ts';
+import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
+import { bench } from '../numbers/bench-numbers.ts';
+import { strungLength } from '../cinch/cord.ts';
+import { nearestWord } from '../units/nearest.ts';
+import type { Phrase } from '../units/phrase.ts';
+import { accentNeeds, placedBars, type AccentNeed, type PlacedBar } from '../cinch/accent.ts';
+import { flatOf, profileOf, type Flat } from '../cinch/flat.ts';
+import { optionsOf } from './bill.ts';
+import { piecesOf, sectionsOf, type Piece, type Section } from './strands.ts';
+import { checksFor, stepsFor } from './ticket-steps.ts';
+
+/** Lengths of one cinch, inches. */
+export interface TicketLengths {
+  /** Outside to outside of the hardware, flat, under light hand tension. */
+  readonly finished: number;
+  /** What a new cinch gives on the horse; the finished length already allows for it. */
+  readonly stretch: number;
+  /** Outside to outside of the buckles on the frame. */
+  readonly frame: number;
+  /** Of one strand, bar to bar, off the frame. */
+  readonly strung: number;
+  /** The same on the frame, before the cords draw up. */
+  readonly frameBars: number;
+}
+
+export interface Ticket {
+  readonly order: string;
+  readonly horse: string | undefined;
+  readonly shop: string;
+  readonly day: string;
+  readonly due: string | undefined;
+  readonly quantity: number;
+  /** False when nobody taped ring to ring: nothing is cut then. */
+  readonly measured: boolean;
+  readonly style: Style;
+  readonly strands: number;
+  readonly layers: 0 | 1 | 2;
+  /** The same at both ends. */
+  readonly buckle: Buckle;
+  readonly dees: readonly { readonly id: string; readonly count: number }[];
+  readonly options: readonly string[];
+  /** Of a double rigged saddle: the strap between the two cinches is held by a keeper in the middle. */
+  readonly keeper: boolean;
+  readonly lengths: TicketLengths;
+  /** From the low edge of the buckle to the middle; the other half is its mirror. */
+  readonly half: number;
+  readonly flare: Flat['flare'];
+  readonly profile: readonly { readonly at: number; readonly width: number }[];
+  readonly bars: readonly PlacedBar[];
+  readonly barInches: number;
+  readonly sections: readonly Section[];
+  readonly pieces: readonly Piece[];
+  readonly accents: readonly AccentNeed[];
+  /** Inches either way. */
+  readonly tolerances: { readonly length: number; readonly width: number; readonly bar: number };
+  readonly steps: readonly Phrase[];
+  readonly checks: readonly Phrase[];
+  /** A sore that must heal first, and where what was measured hardly goes together. */
+  readonly doubts: readonly Phrase[];
+  /** What the tier must ask about before starting. */
+  readonly open: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/** The ticket of one spec of an advice, written on a day. Pure; never throws for specs of that advice. */
+export function ticketOf(
+  { candidate }: Pick<Judged, 'candidate'>,
+  advice: Advice,
+  { day }: { day: string },
+): Ticket {
+  const { order, shop, lengthNeed } = advice.facts;
+  const { style, strands, layers, buckle, length } = candidate;
+  const flat = flatOf(candidate);
+  const sections = sectionsOf(strands, order.colors?.body ?? []);
+  const bars = placedBars(flat, order.colors?.accent ?? []);
+  const known = optionsOf(order, shop).flatMap(({ option }) => option ?? []);
+  const drawn = {
+    order: order.order,
+    horse: order.horse.name,
+    shop: shop.name,
+    day,
+    due: order.due,
+    quantity: order.quantity,
+    measured: lengthNeed.measured,
+    style,
+    strands,
+    layers,
+    buckle,
+    dees: known.flatMap(({ dees }) => dees ?? []),
+    options: known.map(({ name }) => name),
+    keeper: order.saddle.double === true,
+    lengths: {
+      finished: length,
+      stretch: lengthNeed.stretch,
+      frame: length + bench('frame-take-up'),
+      strung: strungLength(length),
+      frameBars: strungLength(length) + bench('frame-take-up'),
+    },
+    half: flat.half,
+    flare: flat.flare,
+    profile: profileOf(flat, buckle.barWidth),
+    bars,
+    barInches: flat.barInches,
+    sections,
+    pieces: piecesOf(sections, length),
+    accents: accentNeeds(bars),
+    tolerances: {
+      length: bench('length-tolerance'),
+      width: bench('width-tolerance'),
+      bar: bench('bar-tolerance'),
+    },
+    doubts: [...advice.welfare, ...advice.remarks],
+    open: openOf(advice, sections),
+    cautions: advice.cautions,
+  };
+  return { ...drawn, steps: stepsFor(drawn), checks: checksFor(drawn) };
+}
+
+/** What the order leaves open or what the shop file does not know. */
+function openOf({ facts: { order, shop } }: Advice, sections: readonly Section[]): string[] {
+  const { colors } = order;
+  const open: string[] = [];
+  if (colors?.body === undefined) open.push('color of the body cord: not said');
+  if (colors?.accent === undefined) open.push('color of the accent cord: not said');
+  const tied = new Set(sections.map(({ color }) => color));
+  for (const color of colors?.body ?? []) {
+    if (!tied.has(color)) open.push(`${color}: more colors than the strands hold`);
+  }
+  open.push(...unknownCords(order, shop));
+  for (const { name, option } of optionsOf(order, shop)) {
+    if (option !== undefined) continue;
+    const known = shop.options.map((each) => each.name);
+    open.push(`option ${name}: ${notThere(name, known)}`);
+  }
+  return open;
+}
+
+/** Colors that the shop has no cord of. */
+function unknownCords({ colors }: Order, { cords }: Shop): string[] {
+  const unknown = (ply: number, kind: string, named: readonly string[] = []): string[] => {
+    const known = cords.filter((cord) => cord.ply === ply).map(({ color }) => color);
+    const plain = new Set(known.map((color) => color.toLowerCase()));
+    return named
+      .filter((color) => !plain.has(color.toLowerCase()))
+      .map((color) => `${color} ${kind} cord: ${notThere(color, known)}`);
+  };
+  return [...unknown(BODY_PLY, 'body', colors?.body), ...unknown(ACCENT_PLY, 'accent', colors?.accent)];
+}
+
+function notThere(name: string, known: readonly string[]): string {
+  const near = nearestWord(name, known);
+  return `not in the shop file${near === undefined ? '' : ` (did you mean ${near}?)`}`;
+}
