@@ -1,6 +1,6 @@
 /** The shop used when no other is given. Generated from examples/shop.yaml by `npm run generate`: edit that file, not this one. */
 import type { Shop } from '../order/types.ts';
-import { defaultModel } from '../sources/numbers.ts';
+import { defaultModel } from '../numbers/numbers.ts';
 
 export const defaultShop: Shop = {
   name: 'Cottonwood Lane Cinches (invented)',

@@ -13,7 +13,7 @@ export async function defaultShopSource(yaml: string): Promise<string> {
   const body = JSON.stringify({ ...shop, model: 0 }).replace('"model":0', () => `"model":${model}`);
   const source = `/** The shop used when no other is given. Generated from examples/shop.yaml by \`npm run generate\`: edit that file, not this one. */
 import type { Shop } from '../order/types.ts';
-import { defaultModel } from '../sources/numbers.ts';
+import { defaultModel } from '../numbers/numbers.ts';
 
 export const defaultShop: Shop = ${body};
 `;
