@@ -8,9 +8,6 @@ import type { Page } from 'playwright-core';
 import type { Photo } from '../../src/pick/block.ts';
 import { pickPage } from '../../src/pick/page.ts';
 import { run } from '../support/run-cli.ts';
-import type { Place } from './place.ts';
-
-export type { Place };
 
 /** Writes a picture and the page for it, and gives the page's address. */
 export async function pageFor(bytes: Buffer, file: string): Promise<string> {
@@ -36,6 +33,9 @@ export function pageClaiming(bytes: Buffer, photo: Photo): string {
 }
 
 /** Where a pixel of the picture is on the screen, by what the browser shows and not by what the page thinks. */
+/** A place on a picture. */
+export type Place = readonly [number, number];
+
 export async function onScreen(page: Page, [x, y]: Place): Promise<{ x: number; y: number }> {
   const box = await page.locator('#photo').evaluate((image: HTMLImageElement) => {
     const { left, top, width, height } = image.getBoundingClientRect();

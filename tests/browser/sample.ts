@@ -1,6 +1,4 @@
 /** A picture that is known to the pixel, and the screens on which the page is tried. */
-import type { Place } from './place.ts';
-
 export const width = 1600;
 export const height = 1200;
 
@@ -17,9 +15,9 @@ export const places = {
   underline: [655, 905],
   fork: [600, 350],
   cantle: [900, 340],
-} as const satisfies Record<string, Place>;
+} as const satisfies Record<string, readonly [number, number]>;
 
-const square = ([x, y]: Place): string =>
+const square = ([x, y]: readonly [number, number]): string =>
   `<rect x="${String(x - 4)}" y="${String(y - 4)}" width="8" height="8"/>`;
 export const drawing = `<svg xmlns="http://www.w3.org/2000/svg" width="${String(width)}" height="${String(height)}"><rect width="100%" height="100%" fill="#aab"/><rect width="80" height="60" fill="#d00"/>${Object.values(places).map(square).join('')}</svg>`;
 

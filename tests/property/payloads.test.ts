@@ -112,7 +112,7 @@ test('in every text of an order they are inert, whatever prints them', async () 
     orderWith(taken.slice(seats * i, seats * (i + 1)), i),
   );
   expect(orders.every(isOrder)).toBe(true);
-  const every = cases(3, 1);
+  const every = cases(4, 1);
   const single = orderLines.filter(([command]) => command === 'draw');
   for (const [n, line] of orderLines.filter((each) => !single.includes(each)).entries()) {
     const text = orders.filter((_, i) => (i + n) % every === 0).join('\n');

@@ -1,3 +1,0 @@
-/** A place on a picture. */
-
-export type Place = readonly [number, number];
