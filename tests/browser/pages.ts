@@ -32,10 +32,10 @@ export function pageClaiming(bytes: Buffer, photo: Photo): string {
   return pathToFileURL(file).href;
 }
 
-/** Where a pixel of the picture is on the screen, by what the browser shows and not by what the page thinks. */
 /** A place on a picture. */
 export type Place = readonly [number, number];
 
+/** Where a pixel of the picture is on the screen, by what the browser shows and not by what the page thinks. */
 export async function onScreen(page: Page, [x, y]: Place): Promise<{ x: number; y: number }> {
   const box = await page.locator('#photo').evaluate((image: HTMLImageElement) => {
     const { left, top, width, height } = image.getBoundingClientRect();

@@ -218,13 +218,15 @@ const together: Readonly<Record<string, readonly string[]>> = {
 };
 
 test('no printer is left out', () => {
-  const files = fs.readdirSync(path.join(repo, 'src', 'report')).map((file) => file.replace(/\.ts$/, ''));
+  const files = ['views', 'pages', 'words']
+    .flatMap((room) => fs.readdirSync(path.join(repo, 'src', room)))
+    .map((file) => file.replace(/\.ts$/, ''));
   const found = files
     .flatMap((name) => together[name] ?? [name])
     .filter(
       (name) => /-(screen|text|markdown|csv|json|html|svg|data|pages)$/.test(name) || name === 'problems',
     );
-  const pictures = fs.readdirSync(path.join(repo, 'src', 'picture')).flatMap((file) => {
+  const pictures = fs.readdirSync(path.join(repo, 'src', 'draw')).flatMap((file) => {
     const [, kind] = /^(svg|html)\.ts$/.exec(file) ?? [];
     return kind === undefined ? [] : [`picture-${kind}`];
   });

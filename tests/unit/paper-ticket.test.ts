@@ -40,8 +40,8 @@ describe('measured or not', () => {
     const { saddle, ...rest } = order;
     const ticket = ticketFor({ ...rest, saddle: { ...saddle, ringToRing: undefined } });
     const text = sheetsScreen([ticketSheet(ticket, 'in')], screen);
-    expect(text.indexOf('DO NOT CUT UNTIL MEASURED')).toBeGreaterThan(0);
-    expect(text.indexOf('DO NOT CUT UNTIL MEASURED')).toBeLessThan(text.indexOf('What to tie'));
+    expect(text.indexOf('DO NOT CUT')).toBeGreaterThan(0);
+    expect(text.indexOf('DO NOT CUT')).toBeLessThan(text.indexOf('What to tie'));
     expect(ticket.steps[0]!.words.join('')).toMatch(/^Tape ring to ring/);
   });
   test('with it nothing of the kind is said', () => {
