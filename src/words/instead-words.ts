@@ -78,7 +78,7 @@ export const styleRows = (advice: Advice, units: Units): string[][] =>
 function styleRow({ style, spec, why }: OtherStyle, advice: Advice, units: Units): string[] {
   const name = shortStyle(style);
   if (spec === undefined || advice.first === undefined)
-    return [name, '', `Ruled out: ${phraseText(why, units)}.`];
+    return [name, '', `Ruled out: ${phraseText(why, units).replace(': ', ', ')}.`];
   const chance = chanceText(spec.candidate.clearance.chance);
   return [`${name} ${String(spec.candidate.strands)}`, chance, notFirst(spec, why, { advice, units })];
 }

@@ -51,7 +51,8 @@ const isSame = (a: { style: string; strands: number; length: number }, b: typeof
 export const reasonsText = (checked: Checked, units: Units): string =>
   findingsOf(checked)
     .filter(({ judgement }) => judgement === 'refuse')
-    .map(({ reason }) => phraseText(reason, units))
+    // It stands behind a colon already.
+    .map(({ reason }) => phraseText(reason, units).replace(': ', ', '))
     .join('; ');
 
 /** What of the trouble the current cinch explains: a sentence each; none where it was not described. */
