@@ -73,7 +73,7 @@ const heads = {
   current: 'Current cinch',
   'command line': 'The cinch asked about',
 } as const;
-const tags = { wants: 'asked for', current: 'ridden in now', 'command line': 'asked about' } as const;
+const tags = { wants: 'asked for', current: 'current cinch', 'command line': 'asked about' } as const;
 
 /** "straight, 19 strands". */
 const nameOf = ({ style, strands }: Candidate): string => `${shortStyle(style)}, ${String(strands)} strands`;

@@ -124,7 +124,7 @@ function pairFaults(loaded: Loaded, i: number): Problem[] {
     ? 'a saddle beside the horse'
     : saddle
       ? 'a horse beside the saddle'
-      : 'an order, or a horse and a saddle: without them nobody knows what the cinch was tied for';
+      : 'an order, or a horse and a saddle: without them we cannot tell what the cinch was tied for';
   return [loaded.locate({ path: pathText(base), expected }, base)];
 }
 

@@ -144,7 +144,7 @@ const distance: Step = {
   id: 'distance',
   name: 'camera distance',
   title: 'How far away was the camera?',
-  text: 'From lens to horse, paced or guessed. What is nearer to the camera looks larger, and this tells how much. Skip it if nobody knows.',
+  text: 'From lens to horse, paced or guessed. What is nearer to the camera looks larger, and this tells how much. Skip it if you do not know.',
   optional: true,
 };
 

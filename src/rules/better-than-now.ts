@@ -49,7 +49,7 @@ function gallsAgain({ order, current: { cords } }: Seen, { clearance, elbowWidth
 
 export const betterThanNow = rule({
   id: 'better-than-now',
-  question: 'Is it better for a sore horse than the cinch ridden in now?',
+  question: 'Is it better for a sore horse than the current cinch?',
   reads: ['order', 'current'],
   looks: ['clearance', 'elbowWidth', 'buckle', 'low'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],

@@ -50,9 +50,9 @@ export const elbowClearance = rule({
     return { judgement, margin, reason: clears };
   },
   examples: [
-    { shows: '1.5 in of clearance, 85 % sure', facts, candidate: at(1.5, 0.85), gives: 'good' },
-    { shows: '1.25 in, 70 % sure', facts, candidate: at(1.25, 0.7), gives: 'acceptable' },
-    { shows: '1.05 in, 54 % sure', facts, candidate: at(1.05, 0.54), gives: 'poor' },
+    { shows: '1.5 in of clearance, 85% sure', facts, candidate: at(1.5, 0.85), gives: 'good' },
+    { shows: '1.25 in, 70% sure', facts, candidate: at(1.25, 0.7), gives: 'acceptable' },
+    { shows: '1.05 in, 54% sure', facts, candidate: at(1.05, 0.54), gives: 'poor' },
     { shows: '0.8 in, under the floor of 1 in', facts, candidate: at(0.8, 0.3), gives: 'refuse' },
     { shows: '0.99 in, just short of the floor', facts, candidate: at(0.99, 0.49), gives: 'refuse' },
     { shows: 'a buckle a quarter inch away', facts, candidate: at(0.25, 0.7, 'buckle'), gives: 'acceptable' },

@@ -108,7 +108,7 @@ function calibrationPanel({ clearance }: Learned, panel: Panel): string[] {
     ...marks,
     text(
       [panel.left, HIGH - 32],
-      'Ring: expected before. Dot: after, with the 90 % of what came.',
+      'Ring: expected before. Dot: after, with the 90% of what came.',
       'font-size="12"',
     ),
     text([panel.left, HIGH - 14], 'On the slanted line, as many rubbed as were expected.', 'font-size="12"'),

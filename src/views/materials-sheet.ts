@@ -20,7 +20,7 @@ export function materialsSheet(materials: Materials, results: readonly BacklogRe
   return {
     title: `Materials for ${plural(orders.length, 'order')}`,
     shop,
-    about: [`Written ${day}. Feet of body cord have 15 % over in them.`],
+    about: [`Written ${day}. Feet of body cord include 15% extra.`],
     notice: provisionalNotice(orders),
     blocks: [
       ...under('Ask first', [{ kind: 'list', items: cords.flatMap(askTexts) }]),

@@ -102,7 +102,7 @@ function rowsOf(result: SizeResult): Row[] {
   const { facts } = advice;
   const { order } = facts.order;
   if (advice.specs.length === 0) {
-    return [{ order, file, outcome: 'nothing passes', note: 'every style and strand count is refused' }];
+    return [{ order, file, outcome: 'nothing passes', note: 'every style and strand count is ruled out' }];
   }
   return advice.specs.map((spec) => ({ order, file, outcome: 'passes', spec, facts }));
 }

@@ -43,11 +43,7 @@ export const shortFinding = ({ rule, judgement }: Finding): string =>
 export function findingText({ rule, judgement, reason }: Finding, units: Units, reading?: Reading): string {
   const { word } = judgementWords[judgement];
   const says =
-    judgement === 'cannot-tell'
-      ? 'nobody can tell about'
-      : judgement === 'not-applicable'
-        ? `${word}:`
-        : `${word} on`;
+    judgement === 'cannot-tell' ? 'not judged:' : judgement === 'not-applicable' ? `${word}:` : `${word} on`;
   return `${says} ${ruleName(rule)}: ${phraseText(reason, units, reading)}.`;
 }
 

@@ -24,7 +24,7 @@ export const columns = [
   {
     name: 'verdict',
     about:
-      'sized: the best spec is good at the elbow; tight: it passes, but is not good there; none fits: every spec is refused; faulty: the order could not be read',
+      'sized: the best spec is good at the elbow; tight: it passes, but is not good there; none fits: every spec is ruled out; faulty: the order could not be read',
     kind: 'text',
     wide: 9,
   },
@@ -72,7 +72,7 @@ export const columns = [
   { name: 'latigo-run', about: 'latigo left on each side', kind: 'distance', wide: 10 },
   { name: 'because', about: 'why this spec comes before the next one', kind: 'text', wide: 30 },
   { name: 'measure-first', about: 'what to measure next, and how', kind: 'text', wide: 24 },
-  { name: 'reason', about: 'when none fits: why the first spec is refused', kind: 'text', wide: 30 },
+  { name: 'reason', about: 'when none fits: why the first spec is ruled out', kind: 'text', wide: 30 },
   {
     name: 'same-number-as',
     about: 'file and line of the first order with the same number, if this is a later one',

@@ -81,7 +81,7 @@ describe('a cinch refused for two reasons', () => {
     const refused = checked.judged?.findings.filter(({ judgement }) => judgement === 'refuse') ?? [];
     expect(refused.map(({ rule }) => rule)).toEqual(['buckle-height', 'latigo-run']);
     const told = reasonsText(checked, 'in');
-    for (const { reason } of refused) expect(told).toContain(phraseText(reason, 'in'));
+    for (const { reason } of refused) expect(told).toContain(phraseText(reason, 'in').replace(': ', ', '));
     const run = checked.judged?.findings.find(({ rule }) => rule === 'latigo-run');
     expect(run?.margin).toBe(-0.5);
   });

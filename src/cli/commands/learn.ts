@@ -131,12 +131,9 @@ async function ordersOf(
     if (!entry.ok) continue;
     const { order } = entry.order;
     if (orders.has(order)) {
-      throw new CliFault(
-        `two orders have the number ${printable(order)}: nobody knows which the outcomes mean`,
-        {
-          code: exit.input,
-        },
-      );
+      throw new CliFault(`two orders have the number ${printable(order)}: which one do the outcomes mean?`, {
+        code: exit.input,
+      });
     }
     orders.set(order, entry.order);
   }
