@@ -48,5 +48,5 @@ for (const room of rooms)
     if (!name.endsWith('.ts')) continue;
     const file = path.join('src', room, name);
     const found = phrasesOf(file);
-    if (found.length > 0) console.log(`${file}\n${found.map((text) => `  ${text}`).join('\n')}`);
+    if (found.length > 0) process.stdout.write(`${file}\n${found.map((text) => `  ${text}\n`).join('')}`);
   }
