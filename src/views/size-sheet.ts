@@ -166,7 +166,11 @@ function checkBlocks(spec: RankedSpec, units: Units): Block[] {
 
 function moreText(advice: Advice, { why, all }: Asked): string {
   const { order } = advice.facts;
-  const count = advice.specs.length;
+  const { specs, facts } = advice;
+  // What is likelier to touch than not is not sure, and never counted among what passes.
+  const count = specs.filter(
+    ({ candidate: c }) => c.clearance.likely >= facts.model['chance-acceptable'],
+  ).length;
   const more = [
     ...(why ? [] : ['--why (every check)']),
     ...(all ? [] : [count === 0 ? '--all (everything we tried)' : `--all (all ${String(count)} that pass)`]),
