@@ -75,14 +75,9 @@ export class Advice {
     return this.specs[0];
   }
 
-  /** Why one spec comes before another that ranks behind it. */
-  whyBefore(spec: RankedSpec, other: RankedSpec): Phrase {
-    return whyBefore(spec, other, this.#criteria).words;
-  }
-
-  /** Why the first spec comes before this one; only for one that is not the first. */
-  whyFirst(spec: RankedSpec): Phrase {
-    return this.whyBefore(this.first ?? spec, spec);
+  /** The criterion by which the first spec comes before this one, and why; only for one that is not the first. */
+  firstBefore(spec: RankedSpec): { criterion: string; words: Phrase } {
+    return whyBefore(this.first ?? spec, spec, this.#criteria);
   }
 
   /** Straight or roper? What each style not chosen would be here, and why it is not first. */

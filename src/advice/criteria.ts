@@ -75,9 +75,11 @@ function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
   };
 }
 
+export const PLAIN = 'a plain cinch for a plain need';
+
 /** For a plain need a straight stands before ropers. */
 const plainFirst: Criterion = {
-  id: 'a plain cinch for a plain need',
+  id: PLAIN,
   key: ({ candidate }) => Number(candidate.style !== 'straight'),
   because: () => say`nothing here slips`,
 };

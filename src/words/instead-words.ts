@@ -1,5 +1,6 @@
 /** What else would do: other widths, and the styles that were not chosen, each in a row. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
+import { PLAIN } from '../advice/criteria.ts';
 import type { OtherStyle } from '../advice/straight-or-roper.ts';
 import { capital, chanceText, phraseText, type Units } from '../units/text.ts';
 import { formatLength } from '../units/print.ts';
@@ -75,19 +76,21 @@ export function straightOrRoper(advice: Advice): string {
 export const styleRows = (advice: Advice, units: Units): string[][] =>
   advice.otherStyles.map((other) => styleRow(other, advice, units));
 
-function styleRow({ style, spec, why }: OtherStyle, advice: Advice, units: Units): string[] {
+function styleRow({ style, spec, why, criterion }: OtherStyle, advice: Advice, units: Units): string[] {
   const name = shortStyle(style);
   if (spec === undefined || advice.first === undefined)
     return [name, '', `Ruled out: ${phraseText(why, units).replace(': ', ', ')}.`];
   const chance = chanceText(spec.candidate.clearance.chance);
-  return [`${name} ${String(spec.candidate.strands)}`, chance, notFirst(spec, why, { advice, units })];
+  // That the need is plain is said on the line above already.
+  const note =
+    criterion === PLAIN
+      ? besideText(spec, advice, units)
+      : `Not first: ${phraseText(why, units).split(': ')[0] ?? ''}.`;
+  return [`${name} ${String(spec.candidate.strands)}`, chance, note];
 }
 
-function notFirst(spec: RankedSpec, why: OtherStyle['why'], { advice, units }: Telling): string {
-  const reason = phraseText(why, units);
-  // That nothing slips is said on the line above already.
-  if (reason !== 'nothing here slips') return `Not first: ${reason.split(': ')[0] ?? reason}.`;
-  const { candidate: c } = spec;
+/** "Same room, 4 3/4 in across the chest, more weaving." */
+function besideText({ candidate: c }: RankedSpec, advice: Advice, units: Units): string {
   const points = 100 * (c.clearance.chance - (advice.first?.candidate.clearance.chance ?? 0));
   const room = points > 1 ? 'Surer' : points < -1 ? 'Less sure' : 'Same room';
   return `${room}, ${formatLength(c.width, units)} across the chest, more weaving.`;

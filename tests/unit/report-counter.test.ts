@@ -53,7 +53,7 @@ describe('size', () => {
   test('the next in rank is compared with as in "first because"', () => {
     const { advice } = sized(cases.full);
     const [first, second] = advice.specs;
-    expect(advice.whyFirst(second!)).toEqual(first!.becauseOf!.words);
+    expect(advice.firstBefore(second!).words).toEqual(first!.becauseOf!.words);
   });
 });
 
