@@ -14,6 +14,19 @@ export function readUpTo(file: string, limit: number): Buffer {
   }
 }
 
+/** The last bytes of a plain file, at most so many. */
+export function readEnd(file: string, limit: number): Buffer {
+  const handle = fs.openSync(file, 'r');
+  try {
+    const { size } = fs.fstatSync(handle);
+    const part = Buffer.alloc(Math.min(size, limit));
+    const length = fs.readSync(handle, part, 0, part.length, size - part.length);
+    return part.subarray(0, length);
+  } finally {
+    fs.closeSync(handle);
+  }
+}
+
 /** The first bytes of a plain file as text; undefined where there is none, or it cannot be read. */
 export function startOfPlain(file: string): string | undefined {
   try {

@@ -4,7 +4,7 @@ import path from 'node:path';
 import type { Command } from 'commander';
 import { holdsOrders } from './emit.ts';
 import { CliFault, printable } from './fault.ts';
-import { realName } from './files.ts';
+import { readEnd, readUpTo, realName } from './files.ts';
 import type { CliIo } from './io.ts';
 
 /** Words that stand in whatever we print as text; a table of rows begins with its first column. */
@@ -29,10 +29,9 @@ function isOurs(file: string): boolean {
   try {
     // A device is no file, and some never end.
     if (!fs.statSync(file).isFile()) return true;
-    const bytes = fs.readFileSync(file);
-    if (bytes.length === 0 || isPicture(bytes)) return true;
-    const [start, end] = [bytes.subarray(0, ENDS), bytes.subarray(-ENDS)];
-    return [start, end].some((part) => ours.test(part.toString('latin1')));
+    const start = readUpTo(file, ENDS);
+    if (start.length === 0 || isPicture(start)) return true;
+    return [start, readEnd(file, ENDS)].some((part) => ours.test(part.toString('latin1')));
   } catch {
     return true; // whoever writes there will be told why that cannot be done
   }

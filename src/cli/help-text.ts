@@ -1,6 +1,6 @@
 /** Help as it is read at a counter: what the command does, one line an option, examples; and the short list of commands. */
 import type { Command, Help, Option } from 'commander';
-import { shortCaution } from '../words/counter-words.ts';
+import { shortCaution } from '../numbers/cautions.ts';
 
 /** Options that every command has share a line. */
 const everywhere = '--force (write over any file), --no-color, -h (--help), -v (--version)';

@@ -4,7 +4,7 @@ import type { Checked } from '../advice/check.ts';
 import type { Judged } from '../advice/judge.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { askedText, findingsOf, standingOf } from '../words/about-check.ts';
-import { toTell } from '../words/about-specs.ts';
+import { isUnsure, toTell } from '../words/about-specs.ts';
 import { buckledText, oddsText, shortStyle, wideText } from '../words/counter-words.ts';
 import { capital, phraseText, quantityText, type Units } from '../units/text.ts';
 import { reasonsText } from '../words/wish-words.ts';
@@ -30,7 +30,7 @@ export function shownSpec(spec: RankedSpec, advice: Advice, units: Units): Shown
   return {
     head: `${tag}: ${nameOf(candidate)}`,
     tag,
-    mark: candidate.clearance.likely < advice.facts.model['chance-acceptable'] ? 'NOT SURE' : undefined,
+    mark: isUnsure(spec) ? 'NOT SURE' : undefined,
     lines: [
       tiedText(candidate, advice, units),
       ...clearLines(candidate, units),

@@ -9,3 +9,6 @@ export const cautions: readonly string[] = [
   'Front cinch on first and off last.',
   'Inspect cord, hardware and off billet every ride; no load rating is claimed.',
 ];
+
+/** One line that stands under every screen; papers carry every caution. */
+export const shortCaution = 'Sizing aid, not veterinary advice; qualified practitioners, local rules first.';

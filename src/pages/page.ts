@@ -25,6 +25,11 @@ export interface Page {
   readonly width: number;
 }
 
+/** Columns before what stands under a heading, and between the columns of a table; a column narrower than the least cannot be read. */
+export const INDENT = 2;
+export const GAP = 2;
+export const LEAST = 12;
+
 const narrowest = 40;
 const widest = 80;
 

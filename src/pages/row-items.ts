@@ -1,12 +1,9 @@
 /** A row of a table as an item, where the page is too narrow for columns. */
 import { item, type Page } from './page.ts';
-import type { Block } from './sheet.ts';
+import type { TableBlock } from './sheet.ts';
 
 /** "Natural body cord, 8-ply: how much 61 ft; at 38.00 a pound; USD 12.20". */
-export function rowItems(
-  { columns: heads, rows, foot = [] }: Extract<Block, { kind: 'table' }>,
-  page: Page,
-): string[] {
+export function rowItems({ columns: heads, rows, foot = [] }: TableBlock, page: Page): string[] {
   return [...rows, ...foot].flatMap(([name = '', ...cells]) => {
     const named = cells.flatMap((text, i) => (text === '' ? [] : [`${heads[i + 1]?.head ?? ''} ${text}`]));
     return item(page, `${name}: ${named.join('; ')}`);

@@ -1,10 +1,23 @@
 /** A paper on the screen: headings, labels and columns, no line wider than the page. */
-import { heading, item, markOf, pageFor, pageText, sentence, title, type Mark, type Page } from './page.ts';
+import {
+  GAP,
+  heading,
+  INDENT,
+  item,
+  LEAST,
+  markOf,
+  pageFor,
+  pageText,
+  sentence,
+  title,
+  type Mark,
+  type Page,
+  type ReportOptions,
+} from './page.ts';
 import { rowItems } from './row-items.ts';
 import { visible } from '../units/clean.ts';
-import type { Block, ItemMark, Sheet } from './sheet.ts';
+import type { Block, ItemMark, Sheet, TableBlock } from './sheet.ts';
 import { wrap } from '../units/text.ts';
-import type { ReportOptions } from './page.ts';
 import { columns, padRight } from '../units/width.ts';
 
 type Look = Pick<ReportOptions, 'color' | 'units' | 'width'>;
@@ -16,7 +29,7 @@ export async function sheetsScreen(sheets: readonly Sheet[], options: Look): Pro
   return screenOf(sheets, options, (await import('./sheet-table.ts')).tableLines);
 }
 
-type TableLines = (table: Table, page: Page) => string[];
+type TableLines = (table: TableBlock, page: Page) => string[];
 
 interface Screen extends Page {
   readonly tables: TableLines | undefined;
@@ -106,7 +119,7 @@ function itemMark(mark: ItemMark | undefined, place: number, page: Page): Mark |
 }
 
 /** A head that reads as a heading, rows below it two columns in, the note wrapped under itself; where there is no room for a note, items. */
-function notedLines(table: Table, page: Page): string[] {
+function notedLines(table: TableBlock, page: Page): string[] {
   const { columns: heads, rows } = table;
   const texts = rows.map((row) => row.map(visible));
   const widths = heads
@@ -144,10 +157,3 @@ function pairLines(rows: readonly (readonly [string, string])[], { width, pen }:
     return [`  ${pen.quiet(padRight(visible(label), labels - 2))}${first.slice(labels)}`, ...rest];
   });
 }
-
-type Table = Extract<Block, { kind: 'table' }>;
-
-const GAP = 2;
-const INDENT = 2;
-/** A note in fewer columns cannot be read. */
-const LEAST = 12;

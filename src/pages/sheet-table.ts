@@ -1,17 +1,10 @@
 /** A table on the screen, no wider than the page: the column that gives way wraps, sums stand apart below a line. */
 import Table from 'cli-table3';
 import { visible } from '../units/clean.ts';
-import type { Page } from './page.ts';
+import { GAP, INDENT, LEAST, type Page } from './page.ts';
 import { rowItems } from './row-items.ts';
-import type { Block } from './sheet.ts';
+import type { TableBlock } from './sheet.ts';
 import { columns } from '../units/width.ts';
-
-type SheetTable = Extract<Block, { kind: 'table' }>;
-
-const INDENT = 2;
-const GAP = 2;
-/** A column narrower than this cannot be read. */
-const LEAST = 12;
 
 const none = Object.fromEntries(
   'top top-mid top-left top-right bottom bottom-mid bottom-left bottom-right left left-mid mid mid-mid right right-mid middle'
@@ -20,7 +13,7 @@ const none = Object.fromEntries(
 );
 
 /** The lines, heads first where there are any; undefined where the page is too narrow for columns. */
-function gridLines(table: SheetTable, width: number): { head: string[]; body: string[] } | undefined {
+function gridLines(table: TableBlock, width: number): { head: string[]; body: string[] } | undefined {
   const { columns: heads, rows, foot = [] } = table;
   const wide = widthsFor(table, width - INDENT);
   if (wide === undefined) return undefined;
@@ -48,7 +41,7 @@ function gridLines(table: SheetTable, width: number): { head: string[]; body: st
 
 /** The first column gives way. */
 function widthsFor(
-  { columns: heads, rows, foot = [], even }: SheetTable,
+  { columns: heads, rows, foot = [], even }: TableBlock,
   room: number,
 ): number[] | undefined {
   const cells = [heads.map(({ head }) => head), ...rows, ...foot];
@@ -63,7 +56,7 @@ function widthsFor(
 }
 
 /** The table as columns; where the page is too narrow for them, a row becomes an item. */
-export function tableLines(table: SheetTable, page: Page): string[] {
+export function tableLines(table: TableBlock, page: Page): string[] {
   const grid = gridLines(table, page.width);
   if (grid === undefined) return rowItems(table, page);
   return [...grid.head.map(page.pen.quiet), ...grid.body];

@@ -23,6 +23,9 @@ export type ItemMark = 'number' | Sign;
 /** Texts are as they came, not yet escaped for anything. */
 export type Block = Placed & SomeBlock;
 
+/** One of them. */
+export type TableBlock = Extract<Block, { kind: 'table' }>;
+
 type SomeBlock =
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'text'; readonly text: string; readonly tone?: 'strong' | 'quiet' }
@@ -72,18 +75,29 @@ export const asPaper = ({ lead, ...sheet }: Sheet): Sheet =>
     ? sheet
     : { ...sheet, blocks: [{ kind: 'text', text: capital(lead), tone: 'strong' }, ...sheet.blocks] };
 
-/** The one line that an order leaves which could not be read; its problems go to the messages. */
-export const unreadSheet = ({ file, order }: { file: string; order?: string | undefined }): Sheet => ({
-  title: order === undefined ? file : `${order} in ${file}`,
-  lead: 'could not be read: see the messages.',
+type CounterSheet = Pick<Sheet, 'title' | 'blocks' | 'cautions'> & Required<Pick<Sheet, 'lead' | 'foot'>>;
+
+/** A sheet that is read at the counter: an answer, its blocks and its foot, and nothing of a paper. */
+export const counterSheet = (sheet: CounterSheet): Sheet => ({
   shop: '',
   about: [],
   notice: undefined,
-  blocks: [],
   rules: [],
-  cautions: [],
-  foot: [],
+  ...sheet,
 });
+
+/** A text without more. */
+export const paragraph = (text: string): Block => ({ kind: 'text', text });
+
+/** The one line that an order leaves which could not be read; its problems go to the messages. */
+export const unreadSheet = ({ file, order }: { file: string; order?: string | undefined }): Sheet =>
+  counterSheet({
+    title: order === undefined ? file : `${order} in ${file}`,
+    lead: 'could not be read: see the messages.',
+    blocks: [],
+    cautions: [],
+    foot: [],
+  });
 
 /** A heading with what stands under it; nothing when nothing does. */
 export const under = (text: string, blocks: readonly Block[]): Block[] => {

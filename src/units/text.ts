@@ -94,6 +94,9 @@ export const basisText = ({ kind, basis }: { kind: string; basis: string }): str
 /** First letter in capitals: the start of a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** First letter small: what goes on behind a colon. */
+export const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /** Spaces at which a line must not end: between a number and its unit or fraction. */
 const glued =
   /(?<=\d) (?=(?:in|cm|ft|psi|kPa|%|sq (?:in|cm)|strands?|\d\/\d)(?![\w/]))|(?<=\d sq) (?=in|cm)/g;

@@ -1,7 +1,7 @@
 /** A message to one customer: what we would like to know, how to measure it safely, signed by the shop. */
 import { listed } from '../units/phrase.ts';
-import { cautions } from '../numbers/cautions.ts';
-import { shortCaution } from '../words/counter-words.ts';
+import { lower } from '../units/text.ts';
+import { cautions, shortCaution } from '../numbers/cautions.ts';
 import { insteadOf, type Asked } from '../words/about-ask.ts';
 import { generalSafety, howToAnswer, questionWords, shortWords } from '../words/ask-words.ts';
 
@@ -120,5 +120,3 @@ function questionPieces(asked: Asked, named: boolean): Piece[] {
     ),
   ];
 }
-
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -13,12 +13,12 @@ import {
   type AskedOrder,
 } from '../words/about-ask.ts';
 import { visible } from '../units/clean.ts';
-import { cinchText, orderName, shortCaution } from '../words/counter-words.ts';
-import { unreadSheet, type Block, type Sheet } from '../pages/sheet.ts';
-import { capital, chanceText, phraseText, type Units } from '../units/text.ts';
+import { shortCaution } from '../numbers/cautions.ts';
+import { cinchText, orderName } from '../words/counter-words.ts';
+import { counterSheet, paragraph, unreadSheet, type Block, type Sheet } from '../pages/sheet.ts';
+import { capital, chanceText, lower, phraseText, type Units } from '../units/text.ts';
 
 const foot = ['Message to the customer: --format text, or --long for the whole of it.', shortCaution];
-const bare = { shop: '', about: [], notice: undefined, rules: [], foot };
 
 /** One order in full; several as one list by customer. */
 export function askSheets(results: readonly AskedOrder[], units: Units): Sheet[] {
@@ -36,8 +36,7 @@ function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
   const welfare = advice.welfare.map((phrase) => phraseText(phrase, units));
   const ask = toAsk.length === 0 ? nothingText(result) : `ask for ${names(toAsk)}.`;
   const left = leftOutText(result.worths);
-  return {
-    ...bare,
+  return counterSheet({
     title: orderName(advice.facts.order),
     lead: welfare[0] ?? ask,
     blocks: [
@@ -54,12 +53,9 @@ function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
       ...(left === undefined || toAsk.length === 0 ? [] : [paragraph(left)]),
     ],
     cautions: advice.cautions,
-  };
+    foot,
+  });
 }
-
-const paragraph = (text: string): Block => ({ kind: 'text', text });
-
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** "Elbow room. May change the cinch or a verdict: 73%, most often to ..., adds 4%." */
 const worthText = (worth: Worth, units: Units): string =>
@@ -80,8 +76,7 @@ function listSheet(read: readonly Asked[]): Sheet {
   const done = read
     .filter(({ toAsk }) => toAsk.length === 0)
     .map(({ result }) => result.advice.facts.order.order);
-  return {
-    ...bare,
+  return counterSheet({
     title: 'Questions',
     lead: `${String(asking.length)} of ${String(read.length)} orders have one worth asking.`,
     blocks: [
@@ -95,7 +90,8 @@ function listSheet(read: readonly Asked[]): Sheet {
       paragraph('In brackets: what it adds to the chance, and how often it changes the cinch or a verdict.'),
     ],
     cautions: read[0]?.result.advice.cautions ?? [],
-  };
+    foot,
+  });
 }
 
 function reachText([first]: readonly Asked[]): string {

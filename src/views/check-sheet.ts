@@ -3,7 +3,6 @@ import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
 import type { Candidate } from '../cinch/candidate.ts';
-import { workingOf } from '../horse/facts.ts';
 import { formatLength } from '../units/print.ts';
 import { listed } from '../units/phrase.ts';
 import {
@@ -15,23 +14,23 @@ import {
   type Standing,
 } from '../words/about-check.ts';
 import { ownNumbers } from '../words/about-order.ts';
-import { assumptionText } from '../words/about-rest.ts';
-import { findingText, marginText, nearestText, toTell } from '../words/about-specs.ts';
+import { nearestText, reasonsUnder, toTell } from '../words/about-specs.ts';
+import { shortCaution } from '../numbers/cautions.ts';
 import {
   aCinch,
   bucklesText,
   cinchText,
   oddsText,
   orderName,
-  shortCaution,
   strungText,
+  type Telling,
 } from '../words/counter-words.ts';
-import { withoutEmpty, type Block, type Sheet } from '../pages/sheet.ts';
+import { counterSheet, paragraph, withoutEmpty, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital, chanceText, phraseText, type Units } from '../units/text.ts';
 import type { ReportOptions } from '../pages/page.ts';
 import type { CheckResult } from '../words/types.ts';
 import { namedText } from '../words/wish-words.ts';
-import { judgementWords } from '../words/words.ts';
+import { checkBlocks, restsOnBlocks } from './in-full.ts';
 
 type Read = CheckResult & { readonly ok: true };
 type Asked = Pick<ReportOptions, 'units' | 'why'>;
@@ -42,12 +41,9 @@ export function checkSheet({ advice, checked }: Read, options: Asked): Sheet {
   const [welfare, ...more] = advice.welfare.map((phrase) => phraseText(phrase, units));
   const [first, ...others] = checked.map((entry) => headText(entry, advice, units));
   const lead = welfare ?? first ?? 'nothing to check: the order names no cinch, wanted or current.';
-  return {
+  return counterSheet({
     title: orderName(advice.facts.order),
     lead,
-    shop: '',
-    about: [],
-    notice: undefined,
     blocks: withoutEmpty([
       ...[...more, ...(welfare === undefined || first === undefined ? [] : [first])].map(paragraph),
       ...checked.flatMap((entry, i) => [
@@ -59,13 +55,10 @@ export function checkSheet({ advice, checked }: Read, options: Asked): Sheet {
       paragraph(ownNumbers(advice.facts) ?? ''),
       ...(why ? whyBlocks(checked, advice, units) : []),
     ]),
-    rules: [],
     cautions: advice.cautions,
-    foot: [why ? '' : 'More: --why (every check).', shortCaution].filter((line) => line !== ''),
-  };
+    foot: [...(why ? [] : ['More: --why (every check).']), shortCaution],
+  });
 }
-
-const paragraph = (text: string): Block => ({ kind: 'text', text });
 
 const whose: Readonly<Record<Checked['which'], string>> = {
   wants: 'Asked for',
@@ -94,11 +87,6 @@ function headText(checked: Checked, advice: Advice, units: Units): string {
       : ` The chance at the elbow is ${oddsText(own.clearance.chance)}.`;
   const rest = kept.length === 0 ? '' : ', the rest as the order wants it';
   return `${whose[which]}${rest} (${named}${taken}): ${standingWords[standingOf(checked)]}.${odds}`;
-}
-
-interface Telling {
-  readonly advice: Advice;
-  readonly units: Units;
 }
 
 function filledText({ filled }: Checked, own: Candidate, { advice, units }: Telling): string {
@@ -130,15 +118,11 @@ function checkedBlocks(checked: Checked, advice: Advice, units: Units): Block[] 
 }
 
 function lesserText(checked: Checked, told: readonly Finding[], units: Units): string {
-  const of = (findings: readonly Finding[], lead: string): string[] => {
-    const reasons = new Set(findings.map(({ reason }) => phraseText(reason, units)));
-    return reasons.size === 0 ? [] : [`${lead}: ${[...reasons].join('; ')}.`];
-  };
   const only = (judgement: string): Finding[] => told.filter((finding) => finding.judgement === judgement);
   return [
-    ...of(only('poor'), 'Poor'),
-    ...of(only('acceptable'), 'Fair'),
-    ...of(openOf(checked), 'Not judged'),
+    ...reasonsUnder('Poor', only('poor'), units),
+    ...reasonsUnder('Fair', only('acceptable'), units),
+    ...reasonsUnder('Not judged', openOf(checked), units),
   ].join(' ');
 }
 
@@ -192,30 +176,15 @@ const isSame = (a: Candidate | undefined, b: Candidate): boolean =>
   Math.abs(a.length - b.length) < 0.5;
 
 /** Every check with its margin, what it rests on, and the working. */
-function whyBlocks(checked: readonly Checked[], { assumptions, facts }: Advice, units: Units): Block[] {
-  const working = workingOf(facts).map(({ symbol, sum, result }) => `${symbol} = ${sum} = ${result}`);
-  return [
-    ...checked.flatMap((entry): Block[] =>
-      entry.judged === undefined
-        ? []
-        : [
-            { kind: 'heading', text: `Every check: ${whose[entry.which].toLowerCase()}` },
-            paragraph(nearestText(entry.judged.candidate.clearance, units)),
-            ...findingsOf(entry).map((finding): Block => ({
-              kind: 'list',
-              items: [checkText(finding, units)],
-              mark: judgementWords[finding.judgement].sign,
-            })),
-          ],
-    ),
-    { kind: 'heading', text: 'What we went by' },
-    { kind: 'list', items: assumptions.map((entry) => `${assumptionText(entry, units)}.`) },
-    { kind: 'heading', text: 'Working, in inches' },
-    { kind: 'list', items: working },
-  ];
-}
-
-function checkText(finding: Finding, units: Units): string {
-  const margin = marginText(finding, units);
-  return `${findingText(finding, units, 'decimals')}${margin === undefined ? '' : ` Margin ${margin}.`}`;
-}
+const whyBlocks = (checked: readonly Checked[], advice: Advice, units: Units): Block[] => [
+  ...checked.flatMap((entry): Block[] =>
+    entry.judged === undefined
+      ? []
+      : [
+          { kind: 'heading', text: `Every check: ${whose[entry.which].toLowerCase()}` },
+          paragraph(nearestText(entry.judged.candidate.clearance, units)),
+          ...checkBlocks(findingsOf(entry), units),
+        ],
+  ),
+  ...restsOnBlocks(advice, units),
+];

@@ -13,8 +13,8 @@ import { ownNumbers } from '../words/about-order.ts';
 import { standingOf } from '../words/about-check.ts';
 import { visible } from '../units/clean.ts';
 import { aCinch, chanceWords, horseName } from '../words/counter-words.ts';
-import { countText, knownAmount, unitText } from '../words/money.ts';
-import { under, withoutEmpty, type Block, type Sheet } from '../pages/sheet.ts';
+import { countText, knownAmount, knownMoney, unitText } from '../words/money.ts';
+import { paragraph, under, withoutEmpty, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital, phraseText, quantityText, type Units } from '../units/text.ts';
 import { namedText, reasonsText } from '../words/wish-words.ts';
 
@@ -40,9 +40,9 @@ export function quoteSheet(quote: Quote, { units, itemized }: QuoteLook): Sheet 
       : "DO NOT CUT: ring to ring is not measured. The length is a guess; we won't cut cord until we have it, and the price may change with it.",
     blocks: withoutEmpty([
       ...welfare.map((phrase): Block => ({ kind: 'text', text: phraseText(phrase, units), tone: 'strong' })),
-      { kind: 'text', text: suggestText(quote, units) },
-      { kind: 'text', text: wishText(quote, units) },
-      { kind: 'text', text: colorText(quote) },
+      paragraph(suggestText(quote, units)),
+      paragraph(wishText(quote, units)),
+      paragraph(colorText(quote)),
       ...under('You could also have', [
         { kind: 'list', items: quote.alternatives.map((other) => otherText(other, quote, units)) },
       ]),
@@ -184,8 +184,9 @@ function shortTable(price: Quote['price'], currency: Currency): Block {
     const lines = price.lines.filter((line) => line.part === part);
     if (lines.length === 0) return [];
     const amounts = lines.flatMap(({ amount }) => (amount === undefined ? [] : [amount]));
-    const known = amounts.length === lines.length ? moneyText(sumOf(amounts), currency) : 'not known';
-    return [[`${partNames[part]}${part === 'labor' ? hoursText(lines, currency) : ''}`, known]];
+    const sum = amounts.length === lines.length ? sumOf(amounts) : undefined;
+    const name = `${partNames[part]}${part === 'labor' ? hoursText(lines, currency) : ''}`;
+    return [[name, knownMoney(sum, currency)]];
   });
   return {
     kind: 'table',
@@ -194,15 +195,12 @@ function shortTable(price: Quote['price'], currency: Currency): Block {
       ...rows,
       ...price.taxes.map((tax) => [
         `${capital(tax.what)}${percentText(tax, currency)}`,
-        known(tax.amount, currency),
+        knownMoney(tax.amount, currency),
       ]),
     ],
     ...(price.total === undefined ? {} : { foot: [['Total', moneyText(price.total, currency)]], total: 0 }),
   };
 }
-
-const known = (amount: Minor | undefined, currency: Currency): string =>
-  amount === undefined ? 'not known' : moneyText(amount, currency);
 
 /** ", 1.57 hours at $40.00" */
 function hoursText(lines: readonly Line[], currency: Currency): string {

@@ -1,47 +1,48 @@
 /** What each check looks at: all of them in a list, or one in full. */
 import type { AnyRule } from '../rules/rule.ts';
 import { canText, evidenceText, mayRefuse } from '../words/about-rules.ts';
-import { under, type Block, type Sheet } from '../pages/sheet.ts';
+import { counterSheet, paragraph, under, type Block, type Sheet } from '../pages/sheet.ts';
 import { judgementWords } from '../words/words.ts';
-
-const bare = { shop: '', about: [], notice: undefined, rules: [], cautions: [], foot: [] };
 
 /** Every check with its question, those first that may rule a cinch out. */
 export function rulesSheet(rules: readonly AnyRule[]): Sheet {
   const list = (some: readonly AnyRule[]): Block[] => [
     { kind: 'list', items: some.map(({ id, question }) => `${id}: ${question}`) },
   ];
-  return {
-    ...bare,
+  return counterSheet({
     title: 'Checks',
     lead: 'what every cinch is judged by. All about one: cinchwright rules elbow-clearance.',
     blocks: [
       ...under('May rule a cinch out', list(rules.filter(mayRefuse))),
       ...under('Only grade it', list(rules.filter((rule) => !mayRefuse(rule)))),
     ],
-  };
+    cautions: [],
+    foot: [],
+  });
 }
 
 /** One check: its question, why we believe it, what it looks at, and examples. */
-export const ruleSheet = (rule: AnyRule): Sheet => ({
-  ...bare,
-  title: rule.id,
-  lead: rule.question,
-  blocks: [
-    { kind: 'text', text: `It may say ${canText(rule)}.` },
-    ...under('Why we believe it', [{ kind: 'list', items: rule.evidence.map(evidenceText) }]),
-    ...under('What it looks at', [
-      { kind: 'text', text: `Of the order: ${keyWords(rule.reads)}. Of the cinch: ${keyWords(rule.looks)}.` },
-    ]),
-    ...under('Examples', [
-      ...rule.examples.map(({ shows, gives }): Block => ({
-        kind: 'list',
-        items: [`${judgementWords[gives].word}: ${shows}`],
-        mark: judgementWords[gives].sign,
-      })),
-    ]),
-  ],
-});
+export const ruleSheet = (rule: AnyRule): Sheet =>
+  counterSheet({
+    title: rule.id,
+    lead: rule.question,
+    blocks: [
+      paragraph(`It may say ${canText(rule)}.`),
+      ...under('Why we believe it', [{ kind: 'list', items: rule.evidence.map(evidenceText) }]),
+      ...under('What it looks at', [
+        paragraph(`Of the order: ${keyWords(rule.reads)}. Of the cinch: ${keyWords(rule.looks)}.`),
+      ]),
+      ...under('Examples', [
+        ...rule.examples.map(({ shows, gives }): Block => ({
+          kind: 'list',
+          items: [`${judgementWords[gives].word}: ${shows}`],
+          mark: judgementWords[gives].sign,
+        })),
+      ]),
+    ],
+    cautions: [],
+    foot: [],
+  });
 
 /** Keys of the facts as words: "buckle above elbow". */
 function keyWords(keys: readonly string[]): string {

@@ -1,30 +1,30 @@
 /** `size` at the counter: the answer first, then what else would do, then what to measure. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Finding } from '../advice/judge.ts';
-import { workingOf } from '../horse/facts.ts';
+import { shortCaution } from '../numbers/cautions.ts';
+import type { ReportOptions } from '../pages/page.ts';
+import { counterSheet, paragraph, withoutEmpty, type Block, type Sheet } from '../pages/sheet.ts';
+import type { Judgement } from '../rules/rule.ts';
+import { capital, phraseText, type Units } from '../units/text.ts';
 import { ownNumbers } from '../words/about-order.ts';
-import { assumptionText } from '../words/about-rest.ts';
 import {
   becauseText,
-  findingText,
+  isUnsure,
   latigoText,
-  marginText,
   nearestText,
+  reasonsUnder,
   simulatedText,
   toTell,
 } from '../words/about-specs.ts';
-import type { Judgement } from '../rules/rule.ts';
-import { notCutText, cinchText, clearText, orderName, shortCaution } from '../words/counter-words.ts';
-import { everyBlocks } from './every-table.ts';
+import { cinchText, clearText, notCutText, orderName } from '../words/counter-words.ts';
 import { insteadRows, straightOrRoper, styleRows } from '../words/instead-words.ts';
-import { likelyCauses, wishText } from '../words/wish-words.ts';
 import { measureBlocks, tapedText } from '../words/measure-words.ts';
 import { nothingBlocks, TIE_NOTHING } from '../words/nothing-words.ts';
-import { withoutEmpty, type Block, type Sheet } from '../pages/sheet.ts';
-import { capital, phraseText, type Units } from '../units/text.ts';
-import type { ReportOptions } from '../pages/page.ts';
 import type { SizeResult } from '../words/types.ts';
-import { judgementWords, specName } from '../words/words.ts';
+import { likelyCauses, wishText } from '../words/wish-words.ts';
+import { specName } from '../words/words.ts';
+import { everyBlocks } from './every-table.ts';
+import { checkBlocks, restsOnBlocks } from './in-full.ts';
 
 type Sized = SizeResult & { readonly ok: true };
 type Asked = Pick<ReportOptions, 'units' | 'top' | 'why' | 'all'>;
@@ -34,22 +34,18 @@ export function sizeSheet(result: Sized, options: Asked): Sheet {
   const { advice } = result;
   const { first } = advice;
   const { units } = options;
-  return {
+  return counterSheet({
     title: orderName(advice.facts.order),
     lead: leadText(advice, units),
-    shop: '',
-    about: [],
-    notice: undefined,
     blocks: withoutEmpty([
       ...beforeBlocks(result, units),
       ...(first === undefined ? nothingBlocks(advice, units) : answerBlocks(result, first, options)),
       ...(options.all ? everyBlocks(advice, units) : []),
-      ...(options.why ? whyBlocks(result, options) : []),
+      ...(options.why ? whyBlocks(advice, options) : []),
     ]),
-    rules: [],
     cautions: advice.cautions,
     foot: [moreText(advice, options), shortCaution].filter((line) => line !== ''),
-  };
+  });
 }
 
 /** A sore comes before everything; then that nothing will do, or that nothing may be cut; then what to tie. */
@@ -60,10 +56,10 @@ function leadText(advice: Advice, units: Units): string {
 }
 
 /** What to tie; where ring to ring is not taped, that nothing may be cut stands before it. */
-function answerText(advice: Advice, { candidate }: RankedSpec, units: Units): string {
-  const { lengthNeed, model } = advice.facts;
-  const cinch = cinchText(candidate, { advice, units });
-  const unsure = candidate.clearance.likely < model['chance-acceptable'];
+function answerText(advice: Advice, spec: RankedSpec, units: Units): string {
+  const { lengthNeed } = advice.facts;
+  const cinch = cinchText(spec.candidate, { advice, units });
+  const unsure = isUnsure(spec);
   const tie = `${advice.mustHeal ? 'once healed, ' : ''}${unsure ? 'the best we can tie is' : 'tie'} ${cinch}.`;
   const parts = [...(lengthNeed.measured ? [] : [notCutText(advice)]), ...(unsure ? ['NOT SURE.'] : [])];
   return [...parts, parts.length === 0 ? tie : capital(tie)].join(' ');
@@ -76,7 +72,7 @@ function beforeBlocks({ advice }: Sized, units: Units): Block[] {
   const rest = welfare.slice(1).map((phrase) => phraseText(phrase, units));
   const answer = first === undefined ? TIE_NOTHING : capital(answerText(advice, first, units));
   return [
-    ...[...rest, ...likelyCauses(advice, units)].map((text): Block => ({ kind: 'text', text })),
+    ...[...rest, ...likelyCauses(advice, units)].map(paragraph),
     { kind: 'text', text: answer, tone: 'strong', apart: true },
   ];
 }
@@ -89,10 +85,10 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
   // A long form never fits one screen: there nothing is left out.
   const spare = options.why || options.all ? {} : ({ spare: true } as const);
   return [
-    { kind: 'text', text: clearText(first.candidate, { advice, units }) },
-    { kind: 'text', text: drawn === undefined ? '' : simulatedText(drawn, units) },
-    { kind: 'text', text: wants === undefined ? '' : wishText(wants, advice, units) },
-    ...advice.remarks.map((remark): Block => ({ kind: 'text', text: phraseText(remark, units) })),
+    paragraph(clearText(first.candidate, { advice, units })),
+    paragraph(drawn === undefined ? '' : simulatedText(drawn, units)),
+    paragraph(wants === undefined ? '' : wishText(wants, advice, units)),
+    ...advice.remarks.map((remark) => paragraph(phraseText(remark, units))),
     {
       kind: 'table',
       columns: [{ head: 'Instead', least: 13 }, { head: 'Chance', align: 'right' }, { head: '' }],
@@ -109,10 +105,10 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
       ...spare,
     },
     ...measureBlocks(advice, units),
-    { kind: 'text', text: lesserText(told, units, { poor: 'Poor', 'cannot-tell': 'Not judged' }) },
+    paragraph(lesserText(told, units, { poor: 'Poor', 'cannot-tell': 'Not judged' })),
     { kind: 'text', text: lesserText(told, units, { acceptable: 'Fair' }), ...spare },
     { kind: 'text', text: tapedText(advice, units), ...spare },
-    { kind: 'text', text: ownNumbers(advice.facts) ?? '' },
+    paragraph(ownNumbers(advice.facts) ?? ''),
   ];
 }
 
@@ -125,52 +121,40 @@ function lesserText(
   units: Units,
   leads: Partial<Record<Judgement, string>>,
 ): string {
-  const of = ([judgement, lead]: [string, string]): string[] => {
-    const found = findings.filter((entry) => entry.judgement === judgement && !toldAbove.has(entry.rule));
-    const reasons = new Set(found.map(({ reason }) => phraseText(reason, units)));
-    return reasons.size === 0 ? [] : [`${lead}: ${[...reasons].join('; ')}.`];
-  };
-  return Object.entries(leads).flatMap(of).join(' ');
+  const told = findings.filter(({ rule }) => !toldAbove.has(rule));
+  return Object.entries(leads)
+    .flatMap(([wanted, lead]) =>
+      reasonsUnder(
+        lead,
+        told.filter(({ judgement }) => judgement === wanted),
+        units,
+      ),
+    )
+    .join(' ');
 }
 
 /** The long form: every check of every spec shown, what it rests on, and the working. */
-function whyBlocks({ advice }: Sized, { units, top }: Asked): Block[] {
-  const working = workingOf(advice.facts).map(({ symbol, sum, result }) => `${symbol} = ${sum} = ${result}`);
+function whyBlocks(advice: Advice, { units, top }: Asked): Block[] {
   const shown = advice.specs.slice(0, Math.max(1, top));
   return [
-    ...shown.flatMap((spec) => checkBlocks(spec, units)),
-    ...(shown.length === 0 ? [] : [{ kind: 'text', text: latigoText(shown, units) } as const]),
-    { kind: 'heading', text: 'What we went by' },
-    { kind: 'list', items: advice.assumptions.map((entry) => `${assumptionText(entry, units)}.`) },
-    { kind: 'heading', text: 'Working, in inches' },
-    { kind: 'list', items: working },
-  ];
-}
-
-function checkBlocks(spec: RankedSpec, units: Units): Block[] {
-  const text = (finding: Finding): string => {
-    const margin = marginText(finding, units);
-    return `${findingText(finding, units, 'decimals')}${margin === undefined ? '' : ` Margin ${margin}.`}`;
-  };
-  return [
-    { kind: 'heading', text: `Every check: no. ${String(spec.rank)}, ${specName(spec.candidate)}` },
-    { kind: 'text', text: becauseText(spec, units) ?? 'Last of those that pass.' },
-    { kind: 'text', text: nearestText(spec.candidate.clearance, units) },
-    ...spec.findings.map((finding): Block => ({
-      kind: 'list',
-      items: [text(finding)],
-      mark: judgementWords[finding.judgement].sign,
-    })),
+    ...shown.flatMap((spec) => [
+      {
+        kind: 'heading',
+        text: `Every check: no. ${String(spec.rank)}, ${specName(spec.candidate)}`,
+      } as const,
+      paragraph(becauseText(spec, units) ?? 'Last of those that pass.'),
+      paragraph(nearestText(spec.candidate.clearance, units)),
+      ...checkBlocks(spec.findings, units),
+    ]),
+    ...(shown.length === 0 ? [] : [paragraph(latigoText(shown, units))]),
+    ...restsOnBlocks(advice, units),
   ];
 }
 
 function moreText(advice: Advice, { why, all }: Asked): string {
   const { order } = advice.facts;
-  const { specs, facts } = advice;
-  // What is likelier to touch than not is not sure, and never counted among what passes.
-  const count = specs.filter(
-    ({ candidate: c }) => c.clearance.likely >= facts.model['chance-acceptable'],
-  ).length;
+  // What is not sure is never counted among what passes.
+  const count = advice.specs.filter((spec) => !isUnsure(spec)).length;
   const more = [
     ...(why ? [] : ['--why (every check)']),
     ...(all ? [] : [count === 0 ? '--all (everything we tried)' : `--all (all ${String(count)} that pass)`]),

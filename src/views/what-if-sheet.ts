@@ -4,8 +4,9 @@ import { standingOf } from '../words/about-check.ts';
 import { refusedRuns } from '../words/refused-runs.ts';
 import { gap } from '../units/phrase.ts';
 import { formatLength } from '../units/print.ts';
-import { bucklesText, orderName, shortCaution, shortStyle } from '../words/counter-words.ts';
-import type { Sheet } from '../pages/sheet.ts';
+import { shortCaution } from '../numbers/cautions.ts';
+import { bucklesText, orderName, shortStyle } from '../words/counter-words.ts';
+import { counterSheet, type Sheet } from '../pages/sheet.ts';
 import { chanceText, phraseText, quantityText, type Units } from '../units/text.ts';
 import type { SizeResult } from '../words/types.ts';
 
@@ -26,12 +27,9 @@ export function whatIfSheet(answers: readonly WhatIf[], units: Units): Sheet {
   const welfare = new Set(advices.flatMap((advice) => advice.welfare.map((each) => phraseText(each, units))));
   const isWanted = read.some(({ result }) => result.wants !== undefined);
   const rows = Object.entries(cellOf).filter(([name]) => isWanted || name !== 'asked for');
-  return {
+  return counterSheet({
     title: base === undefined ? '' : orderName(base.facts.order),
     lead: [...welfare, 'answers side by side; * marks what differs from the order as it is.'].join(' '),
-    shop: '',
-    about: [],
-    notice: undefined,
     blocks: [
       {
         kind: 'table',
@@ -44,10 +42,9 @@ export function whatIfSheet(answers: readonly WhatIf[], units: Units): Sheet {
         apart: true,
       },
     ],
-    rules: [],
     cautions: base?.cautions ?? [],
     foot: ['', shortCaution],
-  };
+  });
 }
 
 type Cell = (result: Answered, units: Units) => string;

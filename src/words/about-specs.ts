@@ -85,6 +85,16 @@ export function toTell(
 /** Between two guesses a disagreement is no news. */
 const ofLength: ReadonlySet<string> = new Set(['length-agreement', 'latigo-run']);
 
+/** Whether one that passes is likelier to touch the elbow than a shop would tie: not sure, and never counted among what passes. */
+export const isUnsure = (judged: Pick<Judged, 'judgementOf'>): boolean =>
+  judged.judgementOf('elbow-clearance') === 'poor';
+
+/** "Poor: ...; ...": each reason once; nothing where nothing is found. */
+export function reasonsUnder(lead: string, findings: readonly Finding[], units: Units): string[] {
+  const reasons = new Set(findings.map(({ reason }) => phraseText(reason, units)));
+  return reasons.size === 0 ? [] : [`${lead}: ${[...reasons].join('; ')}.`];
+}
+
 /** What latigo run each length of the specs leaves, and both even neighbors of each. */
 export function latigoText(specs: readonly RankedSpec[], units: Units): string {
   const runs = new Map<number, number>();

@@ -6,11 +6,8 @@ import { mustBeOrdered } from '../cinch/buckles.ts';
 import { gap } from '../units/phrase.ts';
 import { formatLength } from '../units/print.ts';
 import { visible } from '../units/clean.ts';
-import { chanceText, quantityText, type Units } from '../units/text.ts';
+import { capital, chanceText, quantityText, type Units } from '../units/text.ts';
 import { fit } from '../units/width.ts';
-
-/** One line that stands under every screen; papers carry every caution. */
-export const shortCaution = 'Sizing aid, not veterinary advice; qualified practitioners, local rules first.';
 
 /** "2411 Marble, Leda Castellane"; names are cut, so that one long one does not push out the others. */
 export function orderName({ order, customer, horse }: Order): string {
@@ -70,7 +67,8 @@ export function bucklesText(buckle: Buckle, { buckles }: Pick<Shop, 'buckles'>, 
     : `${formatLength(buckle.barWidth, units)} buckles`;
 }
 
-interface Telling {
+/** Whose order it is told of, and in which units. */
+export interface Telling {
   readonly advice: Pick<Advice, 'facts'>;
   readonly units: Units;
 }
@@ -102,8 +100,7 @@ export const cinchText = (candidate: Candidate, telling: Telling): string =>
 export function clearText({ cordClearance, clearance }: Candidate, { advice, units }: Telling): string {
   const room = quantityText(gap(cordClearance.inches), units);
   const least = quantityText({ value: cordClearance.floor, as: 'fine-length' }, units);
-  const who = horseName(advice.facts.order);
-  const needs = `${who.charAt(0).toUpperCase()}${who.slice(1)} needs ${least}`;
+  const needs = `${capital(horseName(advice.facts.order))} needs ${least}`;
   const tight = clearance.skin
     ? 'the chance of that'
     : `the chance of that, with the ${clearance.where === 'buckle' ? 'buckles' : 'cords above the elbow'} clear too,`;

@@ -1,10 +1,11 @@
 /** What else would do: other widths, and the styles that were not chosen, each in a row. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import { PLAIN } from '../advice/criteria.ts';
+import type { Style } from '../order/types.ts';
 import type { OtherStyle } from '../advice/straight-or-roper.ts';
 import { capital, chanceText, phraseText, type Units } from '../units/text.ts';
 import { formatLength } from '../units/print.ts';
-import { bucklesText, shortStyle, strungText } from './counter-words.ts';
+import { bucklesText, shortStyle, strungText, type Telling } from './counter-words.ts';
 
 interface Shown {
   readonly units: Units;
@@ -24,11 +25,6 @@ export function insteadRows(advice: Advice, { units, top }: Shown): string[][] {
       chanceText(spec.candidate.clearance.chance),
       `${sizeText(spec, first, { advice, units })}. ${sideText(spec, first, advice)}`.trim(),
     ]);
-}
-
-interface Telling {
-  readonly advice: Advice;
-  readonly units: Units;
 }
 
 /** Its width, and what else of its making differs from the first. */
@@ -55,21 +51,18 @@ function sideText(spec: RankedSpec, first: RankedSpec, { facts }: Advice): strin
 }
 
 /** "Straight or roper? Straight: nothing here slips." */
-export function straightOrRoper(advice: Advice): string {
-  const { first, facts } = advice;
+export function straightOrRoper({ first, facts }: Advice): string {
   if (first === undefined) return '';
   const { style } = first.candidate;
-  const why =
-    style !== 'straight'
-      ? facts.slipNeed.level >= 2
-        ? facts.slipNeed.because.join(', ')
-        : 'it has the strands and clears the elbow'
-      : facts.slipNeed.level >= 2
-        ? 'no roper does better here'
-        : facts.order.use === 'roping'
-          ? 'it has enough strands, or no roper clears'
-          : 'nothing here slips';
-  return `Straight or roper? ${capital(shortStyle(style))}: ${why}.`;
+  return `Straight or roper? ${capital(shortStyle(style))}: ${whyStyle(style, facts)}.`;
+}
+
+function whyStyle(style: Style, { slipNeed, order }: Advice['facts']): string {
+  const slips = slipNeed.level >= 2;
+  if (style !== 'straight')
+    return slips ? slipNeed.because.join(', ') : 'it has the strands and clears the elbow';
+  if (slips) return 'no roper does better here';
+  return order.use === 'roping' ? 'it has enough strands, or no roper clears' : 'nothing here slips';
 }
 
 /** One row for each style that was not chosen: what it would be here, and why it is not first. */

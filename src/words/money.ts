@@ -1,7 +1,7 @@
 /** How a bill's line came about, in words: count, price of one, amount. */
 import type { Line, Unit } from '../work/line.ts';
 import type { Currency } from '../units/currency.ts';
-import { amountText } from '../units/money.ts';
+import { amountText, moneyText } from '../units/money.ts';
 import { decimals } from '../units/print.ts';
 
 /** "61 ft", "2", "1.62 h"; empty where a line is a percent. */
@@ -34,3 +34,7 @@ const plain = (value: number): string => String(Number(decimals(value, 4)));
 /** An amount, or that nobody knows it. */
 export const knownAmount = (amount: number | undefined, currency: Currency): string =>
   amount === undefined ? 'not known' : amountText(amount, currency);
+
+/** The same with its sign or code. */
+export const knownMoney = (amount: number | undefined, currency: Currency): string =>
+  amount === undefined ? 'not known' : moneyText(amount, currency);

@@ -5,7 +5,7 @@ import { dist, gap, overlap, say } from '../units/phrase.ts';
 import { onlyFails, refusedTexts } from './about-rest.ts';
 import { wayOutText } from './about-way-out.ts';
 import { horseName } from './counter-words.ts';
-import type { Block } from '../pages/sheet.ts';
+import { paragraph, type Block } from '../pages/sheet.ts';
 import { capital, phraseText, type Units } from '../units/text.ts';
 
 export const TIE_NOTHING = 'TIE NOTHING. No cinch we tie passes here.';
@@ -15,7 +15,7 @@ export function nothingBlocks(advice: Advice, units: Units): Block[] {
   const ruled = refusedTexts(advice, units).map((text) => `${text}.`);
   return [
     { kind: 'text', text: closestText(advice, units) },
-    ...advice.remarks.map((remark): Block => ({ kind: 'text', text: phraseText(remark, units) })),
+    ...advice.remarks.map((remark) => paragraph(phraseText(remark, units))),
     { kind: 'text', text: againText(advice, units), apart: true },
     { kind: 'text', text: wayOutText(advice, units) ?? '' },
     { kind: 'text', text: 'Never move the saddle forward to make a cinch hang plumb.' },

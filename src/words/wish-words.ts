@@ -4,28 +4,20 @@ import { checkCinch, type Checked } from '../advice/check.ts';
 import { formatLength } from '../units/print.ts';
 import { findingsOf, standingOf } from './about-check.ts';
 import { visible } from '../units/clean.ts';
-import { aCinch, oddsText, shortStyle } from './counter-words.ts';
+import { oddsText, shortStyle } from './counter-words.ts';
 import { capital, phraseText, type Units } from '../units/text.ts';
 import type { CinchAsked } from '../order/types.ts';
 
 /** "25 strands", "a high flare, 25 strands, 30 in long". */
-export function namedText({ style, strands, length, buckle }: CinchAsked, units: Units): string {
-  const kind =
-    style !== undefined && strands !== undefined
-      ? aCinch({ style, strands })
-      : style !== undefined
-        ? `a ${shortStyle(style)}`
-        : strands === undefined
-          ? ''
-          : `${String(strands)} strands`;
-  return [
-    kind,
+export const namedText = ({ style, strands, length, buckle }: CinchAsked, units: Units): string =>
+  [
+    style === undefined ? '' : `a ${shortStyle(style)}`,
+    strands === undefined ? '' : `${String(strands)} strands`,
     length === undefined ? '' : `${formatLength(length, units)} long`,
     buckle === undefined ? '' : `${visible(buckle)} buckle`,
   ]
     .filter((part) => part !== '')
     .join(', ');
-}
 
 /** "Not 25 strands, as asked: too close, 5/8 in off the elbow." */
 export function wishText(wants: Checked, { first }: Advice, units: Units): string {
@@ -37,7 +29,7 @@ export function wishText(wants: Checked, { first }: Advice, units: Units): strin
   const standing = standingOf(wants);
   if (standing === 'refused') return `Not ${named}, as asked: ${reasonsText(wants, units)}.`;
   const { candidate } = judged;
-  if (standing === 'passes' && isSame(candidate, first?.candidate)) return `That is what was asked for.`;
+  if (standing === 'passes' && isSame(candidate, first?.candidate)) return 'That is what was asked for.';
   const odds = oddsText(candidate.clearance.chance);
   return standing === 'passes'
     ? `${capital(named)}, as asked, passes too: ${odds}.`

@@ -3,7 +3,7 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { shortCaution } from '../../src/words/counter-words.ts';
+import { shortCaution } from '../../src/numbers/cautions.ts';
 import { run } from '../support/run-cli.ts';
 
 let cwd = '';

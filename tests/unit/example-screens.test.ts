@@ -2,7 +2,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { shortCaution } from '../../src/words/counter-words.ts';
+import { shortCaution } from '../../src/numbers/cautions.ts';
 import { columns } from '../../src/units/width.ts';
 import { repo, run } from '../support/run-cli.ts';
 

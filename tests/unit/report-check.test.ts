@@ -6,7 +6,7 @@ import { standingOf } from '../../src/words/about-check.ts';
 import { checkColumns, checkCsv } from '../../src/views/check-csv.ts';
 import { checkJson, checkSchema } from '../../src/views/check-json.ts';
 import { checkMarkdown, checkScreen } from '../support/screens.ts';
-import { shortCaution } from '../../src/words/counter-words.ts';
+import { shortCaution } from '../../src/numbers/cautions.ts';
 import { escaped } from '../../src/pages/markdown.ts';
 import { problemsText } from '../../src/words/problems.ts';
 import { phraseText } from '../../src/units/text.ts';

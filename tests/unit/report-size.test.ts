@@ -5,7 +5,7 @@ import { simulateClearance } from '../../src/advice/simulate.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { sizeColumns, sizeCsv } from '../../src/views/size-csv.ts';
 import { sizeJson, sizeSchema } from '../../src/views/size-json.ts';
-import { shortCaution } from '../../src/words/counter-words.ts';
+import { shortCaution } from '../../src/numbers/cautions.ts';
 import { escaped } from '../../src/pages/markdown.ts';
 import { loadColors } from '../../src/pages/pen.ts';
 import { sizeMarkdown, sizeScreen } from '../support/screens.ts';

@@ -2,17 +2,17 @@
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { AskedOrder } from '../../words/about-ask.ts';
-import type { ReportOptions } from '../../pages/page.ts';
 import { emit, guardInputs, tellNotWritten } from '../emit.ts';
 import { exit, printable, type ExitCode } from '../fault.ts';
 import { failed, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { outOption, shopOption, unitsOption, whole, word } from '../options.ts';
 import { orderFiles } from '../order-files.ts';
+import { printViews, type Views } from '../print.ts';
 import { tellFaults } from '../problems.ts';
 import type { Session } from '../program.ts';
 import { addSayOptions, inputsOf, type SayOptions } from '../said.ts';
-import { colorFor, reportOptions } from '../screen.ts';
+import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 
 const formats = ['table', 'text', 'markdown', 'json', 'csv'] as const;
@@ -22,7 +22,7 @@ interface AskOptions extends SayOptions {
   units: 'in' | 'cm';
   shop?: string;
   out?: string;
-  long?: true;
+  long?: boolean;
   draws: number;
   seed: number;
   color: boolean;
@@ -77,22 +77,21 @@ async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Pr
   const entries = await readAll(shop);
   const results = await askAll(entries, shop, options);
   const read = results.filter((result) => result.ok);
-  const isMessage = options.format === 'text' || options.format === 'markdown';
+  const { format } = options;
+  const isMessage = format === 'text' || format === 'markdown';
   const asking = read.filter(({ toAsk }) => toAsk.length > 0);
   // On the screen the messages say all there is to say about orders that could not be read.
-  const useful = isMessage ? asking.length > 0 : options.format !== 'table' || read.length > 0;
-  if (useful) emit(await printers[options.format](results, screenOptions(options, io)), options.out, io);
+  const useful = isMessage ? asking.length > 0 : format !== 'table' || read.length > 0;
+  if (useful) {
+    if (isMessage) emit(await messageOf(results, options), options.out, io);
+    else await printViews(viewsOf(results, options), { ...options, format }, io);
+  }
   const told = await tellFaults(entries, io, errorColor);
   if (!useful) tellNotWritten(options.out, io);
   if (isMessage) await tellSilent(read, io);
   if (told !== exit.good) return told;
   return read.some(({ result }) => result.advice.specs.length === 0) ? exit.noSpec : exit.good;
 }
-
-const screenOptions = (options: AskOptions, io: CliIo): ReportOptions & { long: boolean } => ({
-  ...reportOptions({ ...options, top: 1 }, io),
-  long: options.long === true,
-});
 
 /** A message that asks nothing is not written: why is told. */
 async function tellSilent(read: readonly (AskedOrder & { ok: true })[], io: CliIo): Promise<void> {
@@ -120,22 +119,18 @@ async function askAll(
   });
 }
 
-type Printer = (
-  results: readonly AskedOrder[],
-  options: ReportOptions & { long: boolean },
-) => Promise<string>;
+const viewsOf = (results: readonly AskedOrder[], { units }: AskOptions): Views => ({
+  sheets: async () => (await import('../../views/ask-sheet.ts')).askSheets(results, units),
+  json: async () => (await import('../../views/ask-json.ts')).askJson(results),
+  csv: async () => (await import('../../views/ask-csv.ts')).askCsv(results),
+});
 
-const printers: Record<AskOptions['format'], Printer> = {
-  table: async (results, options) => {
-    const { askSheets } = await import('../../views/ask-sheet.ts');
-    return (await import('../../pages/sheet-screen.ts')).sheetsScreen(
-      askSheets(results, options.units),
-      options,
-    );
-  },
-  text: async (results, { long }) => (await import('../../views/ask-text.ts')).askText(results, long),
-  markdown: async (results, { long }) =>
-    (await import('../../views/ask-markdown.ts')).askMarkdown(results, long),
-  json: async (results) => (await import('../../views/ask-json.ts')).askJson(results),
-  csv: async (results) => (await import('../../views/ask-csv.ts')).askCsv(results),
-};
+/** The message to the customer, as text or Markdown. */
+async function messageOf(
+  results: readonly AskedOrder[],
+  { format, long = false }: AskOptions,
+): Promise<string> {
+  return format === 'text'
+    ? (await import('../../views/ask-text.ts')).askText(results, long)
+    : (await import('../../views/ask-markdown.ts')).askMarkdown(results, long);
+}
