@@ -27,7 +27,7 @@ export interface Checked {
   /** Parts nobody named and what was taken for them. */
   readonly filled: readonly {
     readonly part: CinchPart;
-    readonly taken: string;
+    readonly taken: string | number;
   }[];
   readonly passes: boolean;
   /** The passing spec that changes least; undefined when it passes itself or nothing does. */
@@ -111,7 +111,7 @@ const withStyle = (asked: CinchAsked): CinchAsked =>
 
 /** The parts that nobody named, with what was taken for them. */
 function filledIn(asked: CinchAsked, { style, strands, buckle, length }: Spec): Checked['filled'] {
-  const taken = { style, strands: String(strands), buckle: buckle.id, length: `${length} in` };
+  const taken = { style, strands, buckle: buckle.id, length };
   return parts.flatMap((part) => (asked[part] === undefined ? [{ part, taken: taken[part] }] : []));
 }
 

@@ -2,6 +2,7 @@
 import type { Problem } from '../yaml/problem.ts';
 import type { OrderRead } from '../order/read-orders.ts';
 import { ENOUGH, isBlank, looksByLine } from './by-line.ts';
+import type { Unread } from '../words/types.ts';
 import { CliFault, printable } from './fault.ts';
 import type { CliIo } from './io.ts';
 import { systemCode, systemWords } from './system-error.ts';
@@ -9,14 +10,6 @@ import { mostBytes, textOf, type TextRead } from './text-file.ts';
 
 /** An order as read, or the problems that kept it from being read; `unreadable` when the file itself could not be. */
 export type Entry = OrderRead & { readonly unreadable?: string | undefined };
-
-interface Failed {
-  readonly ok: false;
-  readonly file: string;
-  readonly order: string | undefined;
-  readonly problems: readonly Problem[];
-  readonly unreadable: string | undefined;
-}
 
 const standardInput = 'standard input';
 
@@ -74,12 +67,11 @@ export async function readText(name: string, io: CliIo): Promise<TextRead> {
 }
 
 /** What printers are handed of an order that could not be read. */
-export const failed = ({ file, order, problems, unreadable }: Entry & { ok: false }): Failed => ({
+export const failed = ({ file, order, problems }: Entry & { ok: false }): Unread => ({
   ok: false,
   file,
   order,
   problems,
-  unreadable,
 });
 
 /** The entry of a file that could not be read. */

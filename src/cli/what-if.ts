@@ -100,8 +100,8 @@ async function theOnly(names: readonly string[], io: CliIo): Promise<Loaded | En
   return first ?? (readOrders(read.text, file)[0] as Entry);
 }
 
-const viewsOf = (answers: readonly WhatIf[], { units }: SizeOptions): Views => ({
+const viewsOf = (answers: readonly WhatIf[], { units, top }: SizeOptions): Views => ({
   sheets: async () => [(await import('../views/what-if-sheet.ts')).whatIfSheet(answers, units)],
-  json: async () => (await import('../views/what-if-data.ts')).whatIfJson(answers),
-  csv: async () => (await import('../views/what-if-data.ts')).whatIfCsv(answers),
+  json: async () => (await import('../views/size-data.ts')).whatIfJson(answers, { top, all: false, why: false }),
+  csv: async () => (await import('../views/size-data.ts')).whatIfCsv(answers, { top, all: false, why: false }),
 });

@@ -9,6 +9,9 @@ export const wholeEighths = (feet: number): number => Math.floor(feet * EIGHTHS_
 /** Eighths of an inch as inches. */
 export const inchesOf = (eighths: number): number => eighths / 8;
 
+/** Feet as inches. */
+export const inchesOfFeet = (feet: number): number => 12 * feet;
+
 /** Eighths of an inch -> "61 ft", "12 ft 6 1/8 in", "7 in"; a foot and more never shows as inches alone. */
 export function feetText(eighths: number): string {
   const feet = Math.floor(eighths / EIGHTHS_A_FOOT);

@@ -5,35 +5,40 @@ import { cautions } from '../numbers/cautions.ts';
 import { dataOf, type BacklogPrinter } from './backlog-cells.ts';
 import { csvText } from '../pages/csv.ts';
 import { jsonLine } from '../pages/json.ts';
+import { headOf, names } from '../words/names.ts';
 
-const backlogSchema = 'cinchwright/backlog/1';
-
-const valueOf = (cells: Cells, chosen: readonly ColumnName[]): Record<string, string | number | null> =>
-  Object.fromEntries(chosen.map((name) => [name, dataOf(name, cells)]));
+/** A row as `size` has it: what belongs to one thing stands together. */
+function valueOf(cells: Cells, chosen: readonly ColumnName[]): Record<string, unknown> {
+  const value: Record<string, unknown> = {};
+  for (const name of chosen) {
+    const [head, inner] = names[name].path as readonly [string, string?];
+    const cell = dataOf(name, cells);
+    value[head] = inner === undefined ? cell : { ...(value[head] as object | undefined), [inner]: cell };
+  }
+  return value;
+}
 
 /** One document, `{ schema, results, cautions }`, one result a line. */
 export const backlogJson = (chosen: readonly ColumnName[]): BacklogPrinter => ({
-  head: `{\n  "schema": ${JSON.stringify(backlogSchema)},\n  "results": [`,
+  head: `{\n  "schema": "cinchwright/backlog/1",\n  "results": [`,
   row: (cells) => `    ${jsonLine(valueOf(cells, chosen)).trimEnd()}`,
   before: '\n',
   between: ',\n',
   foot: (sized, any) => `${any ? '\n  ' : ''}],\n  "cautions": ${JSON.stringify(sized ? cautions : [])}\n}\n`,
 });
 
+const plain = { before: '', between: '', foot: () => '' };
+
 /** One result a line, nothing else. */
 export const backlogLines = (chosen: readonly ColumnName[]): BacklogPrinter => ({
+  ...plain,
   head: '',
   row: (cells) => jsonLine(valueOf(cells, chosen)),
-  before: '',
-  between: '',
-  foot: () => '',
 });
 
 /** A table for a spreadsheet. */
 export const backlogCsv = (chosen: readonly ColumnName[]): BacklogPrinter => ({
-  head: csvText([chosen]),
+  ...plain,
+  head: csvText([chosen.map(headOf)]),
   row: (cells) => csvText([chosen.map((name) => dataOf(name, cells) ?? undefined)]),
-  before: '',
-  between: '',
-  foot: () => '',
 });

@@ -1,5 +1,6 @@
 /** A backlog for people: a table for the screen, whose widths are known before its rows are, and a page of Markdown. */
-import { columnOf, type ColumnName } from '../work/columns.ts';
+import type { ColumnName } from '../work/columns.ts';
+import { inWords, names } from '../words/names.ts';
 import type { Cells } from '../work/row.ts';
 import { cautions } from '../numbers/cautions.ts';
 import { textOf, type BacklogPrinter } from './backlog-cells.ts';
@@ -18,6 +19,58 @@ interface Drawn {
   readonly right: boolean;
 }
 
+/** Wider than their heads. */
+const wide: Readonly<Partial<Record<ColumnName, number>>> = {
+  order: 12,
+  customer: 10,
+  horse: 10,
+  file: 24,
+  line: 5,
+  due: 10,
+  verdict: 9,
+  rigging: 12,
+  room: 7,
+  style: 10,
+  width: 8,
+  buckle: 11,
+  length: 7,
+  becauseOf: 30,
+  ask: 24,
+  reason: 30,
+  sameNumberAs: 20,
+  problem: 30,
+};
+
+/** What the screen shows when nobody chooses: 80 columns. */
+export const screenColumns: readonly ColumnName[] = [
+  'order',
+  'customer',
+  'verdict',
+  'style',
+  'strands',
+  'length',
+  'buckle',
+  'chance',
+];
+
+/** What a page of Markdown shows when nobody chooses. */
+export const pageColumns: readonly ColumnName[] = [
+  'order',
+  'customer',
+  'horse',
+  'verdict',
+  'style',
+  'strands',
+  'width',
+  'length',
+  'lengthBasis',
+  'buckle',
+  'clearance',
+  'chance',
+  'reason',
+  'problem',
+];
+
 /** Narrower than this a text says nothing. */
 const NARROWEST = 6;
 
@@ -31,7 +84,7 @@ export function backlogTable(chosen: readonly ColumnName[], told: boolean, look:
       .join(' ')
       .trimEnd();
   return {
-    head: `${pen.strong(line(({ name }) => name))}\n`,
+    head: `${pen.strong(line(({ name }) => inWords(name)))}\n`,
     row: (cells) => {
       const text = line(({ name }) => visible(textOf(name, cells, look.units)) || '-');
       const why = told ? whyLines(cells, look) : [];
@@ -59,7 +112,7 @@ function painted(text: string, { verdict }: Cells, pen: Pen): string {
 function whyLines(cells: Cells, { width, units }: Look): string[] {
   const place = `${textOf('file', cells, units)}:${textOf('line', cells, units)}`;
   const problem = textOf('problem', cells, units);
-  const same = textOf('same-number-as', cells, units);
+  const same = textOf('sameNumberAs', cells, units);
   const texts = [
     problem === '' ? '' : `${textOf('file', cells, units)}: ${problem}`,
     textOf('reason', cells, units),
@@ -71,8 +124,8 @@ function whyLines(cells: Cells, { width, units }: Look): string[] {
 /** Texts give way first, the widest before the others, until the line fits or would say nothing. */
 function widthsFor(chosen: readonly ColumnName[], width: number): Drawn[] {
   const all = chosen.map((name) => {
-    const { kind, wide } = columnOf(name);
-    return { name, wide: Math.max(wide, name.length), right: kind === 'count' || kind === 'chance' };
+    const { unit } = names[name];
+    return { name, wide: Math.max(wide[name] ?? 0, inWords(name).length), right: unit === 'n' || unit === 'chance' };
   });
   const over = (): number => all.reduce((sum, { wide }) => sum + wide + 1, -1) - width;
   while (over() > 0) {
@@ -85,7 +138,7 @@ function widthsFor(chosen: readonly ColumnName[], width: number): Drawn[] {
 
 /** A table of Markdown with a heading, and the cautions under it. */
 export const backlogMarkdown = (chosen: readonly ColumnName[], units: Units): BacklogPrinter => ({
-  head: `# Backlog\n\n${row(chosen)}${row(chosen.map(() => '---'))}`,
+  head: `# Backlog\n\n${row(chosen.map(inWords))}${row(chosen.map(() => '---'))}`,
   row: (cells) => row(chosen.map((name) => escaped(textOf(name, cells, units)))),
   before: '',
   between: '',

@@ -1,8 +1,10 @@
 /** What outcomes taught, for scripts: inches and chances as numbers. */
 import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
-import type { Range, Refit } from '../learn/refit.ts';
+import type { HeldOut, Range, Refit } from '../learn/refit.ts';
+import type { Bin } from '../learn/calibration.ts';
 import { jsonText, rounded } from '../pages/json.ts';
+import type { Values } from './table.ts';
 
 /** Whole document. */
 export const learnJson = (learned: Learned, { file, day }: { file: string; day: string }): string =>
@@ -11,15 +13,15 @@ export const learnJson = (learned: Learned, { file, day }: { file: string; day: 
     file,
     day,
     shop: learned.shop.name,
-    outcomes: Object.fromEntries(learned.counts.map(({ result, count }) => [result, count])),
+    counts: learned.counts.map(({ result, count }) => ({ result, count })),
     contrary: learned.contrary.map(({ clearance, counts }) => ({
-      clearance: rounded(clearance),
-      ...Object.fromEntries(counts),
+      clearance: { inches: rounded(clearance) },
+      counts: [...counts].map(([result, count]) => ({ result, count })),
     })),
     numbers: refitsOf(learned).map((refit) => refitValue(refit, learned)),
-    floor: {
+    floorClearance: {
       inForce: learned.shop.model['floor-clearance'],
-      after: floorOf(learned).value,
+      value: floorOf(learned).value,
       moves: floorOf(learned).moves,
     },
     atFloor: {
@@ -29,7 +31,7 @@ export const learnJson = (learned: Learned, { file, day }: { file: string; day: 
     },
   });
 
-function refitValue(refit: Refit, learned: Learned): Record<string, unknown> {
+function refitValue(refit: Refit, learned: Learned): Values {
   const { key, before, after, outcomes, complaints, strength, settled, heldOut, bins, recommended, misfit } =
     refit;
   return {
@@ -41,19 +43,30 @@ function refitValue(refit: Refit, learned: Learned): Record<string, unknown> {
     complaints,
     strength: rounded(strength),
     settled: rounded(settled),
-    heldOut: Object.fromEntries(
-      Object.entries(heldOut).map(([name, value]) => [name, rounded(value as number)]),
-    ),
+    heldOut: heldOutValue(heldOut),
     misfit,
     recommended,
     value: recommended ? writtenOf(refit, learned) : null,
-    bins: bins.map((bin) =>
-      Object.fromEntries(Object.entries(bin).map(([name, value]) => [name, rounded(value as number)])),
-    ),
+    bins: bins.map(binValue),
   };
 }
 
-const rangeValue = ({ value, low, high }: Range): Record<string, unknown> => ({
+const heldOutValue = ({ error, ...scores }: HeldOut): Values => ({ ...all(scores), standardError: rounded(error) });
+
+/** `complaint` is the chance that one comes sooner or later, `byChance` the chance of what came or more. */
+const binValue = ({ count, chance, low, high, tail, ...shares }: Bin): Values => ({
+  count,
+  complaint: rounded(chance),
+  ...all(shares),
+  cameLow: rounded(low),
+  cameHigh: rounded(high),
+  byChance: rounded(tail),
+});
+
+const all = (values: Readonly<Record<string, number>>): Values =>
+  Object.fromEntries(Object.entries(values).map(([name, value]) => [name, rounded(value)]));
+
+const rangeValue = ({ value, low, high }: Range): Values => ({
   value: rounded(value),
   low: rounded(low),
   high: rounded(high),

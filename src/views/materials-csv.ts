@@ -3,29 +3,34 @@ import type { CutPutUp } from '../work/cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../work/materials.ts';
 import { takenText, type BacklogResult } from '../words/about-backlog.ts';
 import { inchesOf } from '../units/feet.ts';
-import { csvText, type Cell } from '../pages/csv.ts';
-import { unreadNote } from '../words/unread-note.ts';
+import type { Name } from '../words/names.ts';
+import { failedRow } from './shared-data.ts';
+import { tableCsv, type Values } from './table.ts';
 
-/** Columns in order, each with what it holds. */
-export const materialsColumns = [
-  ['list', 'order, cord, hardware, buy, cut or leftover: which list the row is of'],
-  ['order', 'the order; of a cut the one it is for'],
-  ['file', 'the file an order came from'],
-  ['item', 'color of cord, or the name of hardware'],
-  ['ply', '8 body cord, 2 accent cord; empty for hardware'],
-  ['lot', 'dye lot; empty where it is not said or not yet bought'],
-  ['origin', 'remnant, shelf, bought or short'],
-  ['put_up_in', 'length of the put-up a piece is cut from or that is bought, inches'],
-  ['copy', 'which of several put-ups that are alike'],
-  ['count', 'pieces'],
-  ['length_in', 'length of one cut or leftover, or of all pieces together, inches'],
-  ['on_hand', 'pieces of hardware on hand'],
-  ['short', 'pieces of hardware short'],
-  ['note', 'what it is for, why it is taken, or why it is left out'],
-] as const;
+/** In order; `list` is order, cord, hardware, buy, cut or leftover. */
+export const materialsColumns: readonly Name[] = [
+  'list',
+  'order',
+  'file',
+  'quantity',
+  'color',
+  'ply',
+  'id',
+  'lot',
+  'origin',
+  'putUp',
+  'copy',
+  'count',
+  'length',
+  'needed',
+  'onHand',
+  'short',
+  'note',
+  'reason',
+  'problem',
+];
 
-type Name = (typeof materialsColumns)[number][0];
-type Row = Partial<Record<Name, Cell>> & { readonly list: string };
+type Row = Values & { readonly list: string };
 
 /** The table with its head. */
 export function materialsCsv(materials: Materials, results: readonly BacklogResult[]): string {
@@ -34,9 +39,9 @@ export function materialsCsv(materials: Materials, results: readonly BacklogResu
     ...materials.cords.flatMap(cordRows),
     ...materials.hardware.map(({ id, needed, onHand, short, orderable }): Row => ({
       list: 'hardware',
-      item: id,
-      count: needed,
-      on_hand: onHand,
+      id,
+      needed,
+      onHand,
       short,
       note: short > 0 && !orderable ? 'no more to be had' : undefined,
     })),
@@ -45,31 +50,23 @@ export function materialsCsv(materials: Materials, results: readonly BacklogResu
       putUps.flatMap((putUp) => putUpRows(putUp, materials)),
     ),
   ];
-  return csvText([
-    materialsColumns.map(([name]) => name),
-    ...rows.map((row) => materialsColumns.map(([name]) => row[name])),
-  ]);
+  return tableCsv(materialsColumns, rows);
 }
 
 /** An order of a backlog as a row. */
 function orderRow(result: BacklogResult): Row {
-  const { order, file } = result;
-  if (!result.ok) return { list: 'order', order, file, note: unreadNote(result) };
-  const { paper, none } = result;
-  return {
-    list: 'order',
-    order: paper?.key ?? order,
-    file,
-    count: paper?.ticket.quantity,
-    note: paper === undefined ? none : takenText(paper),
-  };
+  const list = 'order';
+  if (!result.ok) return { list, ...failedRow(result) };
+  const { order, file, paper, none } = result;
+  if (paper === undefined) return { list, order, file, reason: none };
+  return { list, order: paper.key, file, quantity: paper.ticket.quantity, note: takenText(paper) };
 }
 
 function cordRows({ color, ply, onHand, pieces, needed, lots, short, orders }: CordNeed): Row[] {
-  const base = { list: 'cord', item: color, ply };
+  const base = { list: 'cord', color, ply };
   if (onHand === undefined) {
     const why = color === undefined ? 'color not said' : 'not in the shop file';
-    return [{ ...base, count: pieces, length_in: inchesOf(needed), note: `${why}: ${orders.join(', ')}` }];
+    return [{ ...base, count: pieces, length: inchesOf(needed), note: `${why}: ${orders.join(', ')}` }];
   }
   return [
     ...lots.map(({ lot, bought, pieces: count, length }): Row => ({
@@ -77,14 +74,14 @@ function cordRows({ color, ply, onHand, pieces, needed, lots, short, orders }: C
       lot: bought ? undefined : lot,
       origin: bought ? 'bought' : 'shelf',
       count,
-      length_in: inchesOf(length),
+      length: inchesOf(length),
     })),
     ...short.map(({ order, pieces: own, total, why }): Row => ({
       ...base,
       order,
       origin: 'short',
       count: own.length,
-      length_in: inchesOf(total),
+      length: inchesOf(total),
       note: why,
     })),
   ];
@@ -95,21 +92,21 @@ function buyRow(buy: Buy): Row {
     case 'put-up':
       return {
         list: 'buy',
-        item: buy.color,
+        color: buy.color,
         ply: buy.ply,
-        put_up_in: inchesOf(buy.length),
+        putUp: { length: inchesOf(buy.length) },
         count: buy.count,
       };
     case 'cord':
       return {
         list: 'buy',
-        item: buy.color,
+        color: buy.color,
         ply: buy.ply,
-        length_in: inchesOf(buy.length),
+        length: inchesOf(buy.length),
         note: 'length of its put-ups not said',
       };
     default:
-      return { list: 'buy', item: buy.id, count: buy.count };
+      return { list: 'buy', id: buy.id, count: buy.count };
   }
 }
 
@@ -118,11 +115,11 @@ function putUpRows(
   { cuts }: Materials,
 ): Row[] {
   const base = {
-    item: color,
+    color,
     ply,
     lot: origin === 'bought' ? undefined : lot,
     origin,
-    put_up_in: inchesOf(length),
+    putUp: { length: inchesOf(length) },
     copy,
   };
   return [
@@ -131,7 +128,7 @@ function putUpRows(
       order,
       ...base,
       count: 1,
-      length_in: inchesOf(own),
+      length: inchesOf(own),
       note: cuts.get(cut)?.use,
     })),
     ...(leftover === 0
@@ -140,7 +137,7 @@ function putUpRows(
           {
             list: 'leftover',
             ...base,
-            length_in: inchesOf(leftover),
+            length: inchesOf(leftover),
             note: goesBack ? 'goes back' : 'waste',
           },
         ]),

@@ -4,9 +4,9 @@ import type { Buy, CordNeed, Materials } from '../work/materials.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
 import { inchesOf } from '../units/feet.ts';
 import { jsonText } from '../pages/json.ts';
-import { candidateValue, failedValue } from './size-json.ts';
-
-type Values = Record<string, unknown>;
+import { candidateValue, failedValue } from './shared-data.ts';
+import type { Values } from './table.ts';
+import { lengthBasis } from '../work/row.ts';
 
 /** Whole document: `{ schema, results, cord, hardware, buy, plan }`. */
 export function materialsJson(materials: Materials, results: readonly BacklogResult[]): string {
@@ -39,14 +39,13 @@ export function materialsJson(materials: Materials, results: readonly BacklogRes
 export function resultValue(result: BacklogResult): Values {
   if (!result.ok) return failedValue(result);
   const { file, order, paper, none } = result;
-  if (paper === undefined) return { order, file, none };
+  if (paper === undefined) return { order, file, reason: none };
   return {
-    order,
+    order: paper.key,
     file,
-    name: paper.key,
     takes: paper.takes,
     quantity: paper.ticket.quantity,
-    measured: paper.ticket.measured,
+    lengthBasis: lengthBasis(paper.ticket.measured),
     spec: candidateValue(paper.candidate),
   };
 }
@@ -54,20 +53,20 @@ export function resultValue(result: BacklogResult): Values {
 const cordValue = ({ color, ply, pieces, needed, onHand, near, lots, short, orders }: CordNeed): Values => ({
   color: color ?? null,
   ply,
-  pieces,
-  needed: inchesOf(needed),
-  onHand: onHand === undefined ? null : inchesOf(onHand),
-  near: near ?? null,
+  count: pieces,
+  length: inchesOf(needed),
+  lengthOnHand: onHand === undefined ? null : inchesOf(onHand),
+  nearestColor: near ?? null,
   lots: lots.map((lot) => ({
     lot: lot.bought || lot.lot === '' ? null : lot.lot,
-    bought: lot.bought,
-    pieces: lot.pieces,
+    origin: lot.bought ? 'bought' : 'shelf',
+    count: lot.pieces,
     length: inchesOf(lot.length),
   })),
-  short: short.map(({ order, why, total, pieces: own }) => ({
+  shortages: short.map(({ order, why, total, pieces: own }) => ({
     order,
-    why,
-    pieces: own.length,
+    reason: why,
+    count: own.length,
     length: inchesOf(total),
   })),
   orders: [...orders],
@@ -121,7 +120,7 @@ const putUpValue = (
   length: inchesOf(length),
   cuts: pieces.map(({ cut, number, order, length: own }) => ({
     order,
-    use: cuts.get(cut)?.use ?? null,
+    note: cuts.get(cut)?.use ?? null,
     number,
     length: inchesOf(own),
   })),

@@ -5,11 +5,19 @@ import type { Ticket } from '../work/ticket.ts';
 import type { Currency } from '../units/currency.ts';
 import { amountText } from '../units/money.ts';
 import { jsonText, rounded } from '../pages/json.ts';
-import { assumptionValue, candidateValue, failedValue, findingValue, wantsValue } from './size-json.ts';
+import {
+  assumptionValue,
+  candidateValue,
+  failedValue,
+  findingValue,
+  lessThanGood,
+  standingValue,
+} from './shared-data.ts';
+import type { Values } from './table.ts';
+import { inchesOfFeet } from '../units/feet.ts';
+import { lengthBasis } from '../work/row.ts';
 import { phraseText } from '../units/text.ts';
 import type { PaperResult } from '../words/types.ts';
-
-type Values = Record<string, unknown>;
 
 /** Whole document of quotes: `{ schema, results }`. */
 export const quotesJson = (results: readonly PaperResult<Quote>[]): string =>
@@ -26,8 +34,8 @@ function paperJson<P>(
 ): string {
   const values = results.map((result) => {
     if (!result.ok) return failedValue(result);
-    if (result.paper === undefined) return { order: result.order, none: result.none };
-    return valueOf(result.paper);
+    const { order, file, paper, none } = result;
+    return paper === undefined ? { order, file, reason: none } : { order, file, ...valueOf(paper) };
   });
   return jsonText({ schema, results: values });
 }
@@ -42,18 +50,17 @@ function quoteValue(quote: Quote): Values {
   const { currency, lines, taxes, missing, notes } = price;
   const money = (amount: number | undefined): string | null => moneyValue(amount, currency);
   return {
-    order: order.order,
     customer: order.customer?.name ?? null,
     horse: order.horse.name ?? null,
     day,
     validUntil: validUntil ?? null,
     quantity: order.quantity,
-    measured: quote.measured,
+    lengthBasis: lengthBasis(quote.measured),
     takes,
     spec: {
       rank: ranked?.rank ?? null,
       ...candidateValue(spec.candidate),
-      findings: spec.findings.map(findingValue),
+      findings: spec.findings.filter(lessThanGood).map(findingValue),
     },
     alternatives: quote.alternatives.map(({ spec: other, tradeOffs, dearerBy }) => ({
       rank: other.rank,
@@ -61,7 +68,7 @@ function quoteValue(quote: Quote): Values {
       tradeOffs: tradeOffs.map((phrase) => phraseText(phrase, 'in', 'decimals')),
       dearerBy: money(dearerBy),
     })),
-    wants: quote.wants === undefined ? null : wantsValue(quote.wants),
+    wants: quote.wants === undefined ? null : standingValue(quote.wants),
     currency: currency?.code ?? null,
     lines: lines.map((line) => lineValue(line, currency)),
     subtotal: money(price.subtotal),
@@ -76,7 +83,7 @@ function quoteValue(quote: Quote): Values {
         ? null
         : { earliest: window.earliest, latest: window.latest ?? null, basis: window.basis },
     remarks: [...quote.welfare, ...quote.doubts].map((each) => phraseText(each, 'in', 'decimals')),
-    measureFirst: quote.before.map(({ input, how }) => ({ input, how })),
+    ask: quote.before.map(({ input, how }) => ({ input, how })),
     assumptions: quote.assumptions.map(assumptionValue),
     houseRules: [...quote.houseRules],
     cautions: [...quote.cautions],
@@ -98,40 +105,47 @@ function lineValue({ part, what, count, unit, amount }: Line, currency: Currency
 
 function ticketValue(ticket: Ticket): Values {
   const { buckle, lengths, flare, tolerances } = ticket;
+  const { finished: length, ...onTheFrame } = lengths;
   const inches = (values: Readonly<Record<string, number>>): Values =>
     Object.fromEntries(Object.entries(values).map(([key, value]) => [key, rounded(value)]));
   return {
-    order: ticket.order,
     horse: ticket.horse ?? null,
     day: ticket.day,
     due: ticket.due ?? null,
     quantity: ticket.quantity,
-    measured: ticket.measured,
+    lengthBasis: lengthBasis(ticket.measured),
     style: ticket.style,
     strands: ticket.strands,
     layers: ticket.layers,
-    buckle: { id: buckle.id, metal: buckle.metal ?? null, near: 1, off: 1 },
+    buckle: buckle.id,
+    buckles: { metal: buckle.metal ?? null, near: 1, off: 1 },
     dees: ticket.dees.map(({ id, count }) => ({ id, count })),
     options: [...ticket.options],
-    lengths: inches({ ...lengths }),
+    length: rounded(length),
+    lengths: inches(onTheFrame),
     half: rounded(ticket.half),
     flare: flare === undefined ? null : inches({ ...flare }),
     profile: ticket.profile.map((each) => inches({ ...each })),
-    bars: ticket.bars.map(({ kind, from, length, width, accent }) => ({
+    wovenBars: ticket.bars.map(({ kind, from, length, width, accent }) => ({
       kind,
-      ...inches({ from, length, width }),
+      ...inches({ at: from, length, width }),
       accent: accent ?? null,
     })),
-    sections: ticket.sections.map(({ color, ...section }) => ({ color: color ?? null, ...section })),
-    cut: ticket.pieces.map(({ color, ply, strands, feet, tail }) => ({
+    sections: ticket.sections.map(({ color, from, to, ...section }) => ({
+      color: color ?? null,
+      firstStrand: from,
+      lastStrand: to,
+      ...section,
+    })),
+    cuts: ticket.pieces.map(({ color, ply, strands, feet, tail }) => ({
       color: color ?? null,
       ply,
-      strands,
-      feet,
+      strandNumbers: strands,
+      length: inchesOfFeet(feet),
       tail: rounded(tail),
     })),
-    accent: ticket.accents.map(({ color, feet }) => ({ color: color ?? null, feet })),
-    tolerances: inches({ ...tolerances }),
+    accents: ticket.accents.map(({ color, feet }) => ({ color: color ?? null, length: inchesOfFeet(feet) })),
+    tolerances: inches({ length: tolerances.length, width: tolerances.width, wovenBar: tolerances.bar }),
     steps: ticket.steps.map((step) => phraseText(step, 'in', 'decimals')),
     checks: ticket.checks.map((check) => phraseText(check, 'in', 'decimals')),
     remarks: ticket.doubts.map((doubt) => phraseText(doubt, 'in', 'decimals')),

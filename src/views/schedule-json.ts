@@ -3,8 +3,9 @@ import type { Agenda, Asked } from '../work/agenda.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
 import { jsonText } from '../pages/json.ts';
 import { resultValue } from './materials-json.ts';
+import type { Values } from './table.ts';
 
-/** Whole document: `{ schema, from, results, late, benches, promises }`. */
+/** Whole document: `{ schema, day, results, late, benches, promises }`. */
 export function scheduleJson(
   agenda: Agenda,
   asked: readonly Asked[],
@@ -13,11 +14,11 @@ export function scheduleJson(
   const { from, schedule, task } = agenda;
   return jsonText({
     schema: 'cinchwright/schedule/1',
-    from,
+    day: from,
     results: results.map((result) => ({ ...resultValue(result), ...jobValue(result, agenda) })),
-    late: { count: schedule.late.value, bound: schedule.late.bound, proven: schedule.proven },
+    late: { ...schedule.late, proven: schedule.proven },
     benches: task.benches.map(({ id, minutesADay, weekdays = [] }) => ({
-      name: id,
+      bench: id,
       minutesADay,
       weekdays: [...weekdays],
     })),
@@ -25,14 +26,14 @@ export function scheduleJson(
       order: order ?? null,
       minutes,
       due: due ?? null,
-      day: promise.day,
+      promise: promise.day,
       bench: promise.bench,
       meetsDue: promise.meetsDue,
     })),
   });
 }
 
-function jobValue(result: BacklogResult, { jobs, minutes }: Agenda): Record<string, unknown> {
+function jobValue(result: BacklogResult, { jobs, minutes }: Agenda): Values {
   const paper = result.ok ? result.paper : undefined;
   const job = paper === undefined ? undefined : jobs.get(paper.key);
   if (paper === undefined || job === undefined) return {};
@@ -46,7 +47,7 @@ function jobValue(result: BacklogResult, { jobs, minutes }: Agenda): Record<stri
     endDay,
     endMinute,
     promise,
-    lateBy,
+    lateDays: lateBy,
     shelf: paper.shelf ?? null,
   };
 }

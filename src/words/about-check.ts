@@ -31,11 +31,9 @@ function saidText(asked: CinchAsked, units: Units): string {
   return said.length === 0 ? 'nothing said' : said.join(', ');
 }
 
-/** `taken` holds a length as the check writes it, in inches. */
 function filledText({ part, taken }: Checked['filled'][number], units: Units): string {
-  const inches = part === 'length' ? Number(taken.replace(/ in$/, '')) : Number.NaN;
-  const shown = Number.isFinite(inches) ? formatLength(inches, units) : visible(taken);
-  return part === 'strands' ? `${shown} strands` : `${part} ${shown}`;
+  if (part === 'strands') return `${String(taken)} strands`;
+  return `${part} ${typeof taken === 'number' ? formatLength(taken, units) : visible(taken)}`;
 }
 
 /** refused, not sure, or passes. */
@@ -54,10 +52,13 @@ export function findingsOf({ which, judged }: Checked): readonly Finding[] {
 const mayDecide = ({ rule, judgement }: Finding): boolean =>
   judgement === 'cannot-tell' && ['elbow-clearance', 'buckle-height', 'buckle-strands'].includes(rule);
 
-/** How it stands: passing is not sure while the elbow is poor or nobody can tell how it and the buckle fit. */
-export function standingOf(checked: Checked): Standing {
-  const findings = findingsOf(checked);
-  if (checked.judged === undefined || findings.some((f) => f.judgement === 'refuse')) return 'refused';
+/** How it stands; what cannot be laid is refused. */
+export const standingOf = (checked: Checked): Standing =>
+  checked.judged === undefined ? 'refused' : standingBy(findingsOf(checked));
+
+/** Passing is not sure while the elbow is poor or nobody can tell how it and the buckle fit. */
+export function standingBy(findings: readonly Finding[]): Standing {
+  if (findings.some((f) => f.judgement === 'refuse')) return 'refused';
   const elbow = findings.find((f) => f.rule === 'elbow-clearance')?.judgement;
   return elbow === 'poor' || findings.some(mayDecide) ? 'not sure' : 'passes';
 }

@@ -1,10 +1,11 @@
 /** What is said about a backlog beside its rows: the sum of it, its faults as a table to send back, its columns. */
-import { columns } from '../work/columns.ts';
+import { columnNames } from '../work/columns.ts';
 import { total, type Summary } from '../work/summary.ts';
 import type { Row } from '../work/row.ts';
 import { plural } from '../units/phrase.ts';
 import { csvText } from '../pages/csv.ts';
 import { wrap } from '../units/text.ts';
+import { names, type Name } from './names.ts';
 
 /** "12 orders: 8 sized, 1 tight, 1 none fits, 2 faulty." and what else is worth a line. */
 export function summaryText(summary: Summary, errors: string | undefined): string {
@@ -16,7 +17,7 @@ export function summaryText(summary: Summary, errors: string | undefined): strin
   const lines = [`${plural(all, 'order')}: ${counts}.`];
   if (sameNumber > 0) {
     lines.push(
-      `${plural(sameNumber, 'order has', 'orders have')} the number of an earlier one: see the column same-number-as.`,
+      `${plural(sameNumber, 'order has', 'orders have')} the number of an earlier one: see the column sameNumberAs.`,
     );
   }
   if (faulty > 0 && errors === undefined) lines.push('All faults in one table: --errors FILE.');
@@ -33,7 +34,7 @@ export const errorColumns = [
   'found',
   'expected',
   'hint',
-] as const;
+] as const satisfies readonly Name[];
 
 /** Head of the table of faults. */
 export const errorsHead = (): string => csvText([errorColumns]);
@@ -58,9 +59,9 @@ const text = (cell: unknown): string | undefined => (typeof cell === 'string' ? 
 
 /** The columns for the screen. */
 export function columnsText(width: number): string {
-  const pad = Math.max(...columns.map(({ name }) => name.length)) + 2;
-  const lines = columns.flatMap(({ name, about }) => {
-    const [first = '', ...rest] = wrap(about, width, pad);
+  const pad = Math.max(...columnNames.map((name) => name.length)) + 2;
+  const lines = columnNames.flatMap((name) => {
+    const [first = '', ...rest] = wrap(names[name].about, width, pad);
     return [name.padEnd(pad) + first.trimStart(), ...rest];
   });
   return `${lines.join('\n')}\n`;

@@ -13,8 +13,6 @@ export interface Unread {
   readonly file: string;
   readonly order?: string | undefined;
   readonly problems: readonly Problem[];
-  /** Why the file itself could not be read. */
-  readonly unreadable?: string | undefined;
 }
 
 /** One order's result in input order: its advice, or the problems that kept it from being read. */

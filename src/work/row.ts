@@ -4,7 +4,7 @@ import type { Problem } from '../yaml/problem.ts';
 import type { Order, Saddle } from '../order/types.ts';
 import { styles } from '../cinch/styles.ts';
 import { len, say, type Phrase } from '../units/phrase.ts';
-import type { ColumnName } from './columns.ts';
+import { columnNames, type ColumnName } from './columns.ts';
 import { problemText } from './problem-text.ts';
 
 /** A phrase keeps its lengths as numbers until somebody prints it; nothing is an empty cell. */
@@ -31,42 +31,10 @@ export interface Place {
   readonly line: number;
 }
 
-/**
- * Every column, empty but for the place. Rows are filled cell by cell: putting thousands of them together from parts took longer than
- * sizing.
- */
-const rowAt = ({ file, document, line }: Place): Record<ColumnName, Cell> => ({
-  order: null,
-  customer: null,
-  horse: null,
-  file,
-  document,
-  line,
-  due: null,
-  quantity: null,
-  verdict: null,
-  rigging: null,
-  room: null,
-  'room-sd': null,
-  style: null,
-  strands: null,
-  layers: null,
-  width: null,
-  'buckle-width': null,
-  'flare-start': null,
-  buckle: null,
-  length: null,
-  'length-basis': null,
-  clearance: null,
-  'clearance-sd': null,
-  chance: null,
-  'latigo-run': null,
-  because: null,
-  'measure-first': null,
-  reason: null,
-  'same-number-as': null,
-  problem: null,
-});
+const empty = Object.fromEntries(columnNames.map((name) => [name, null])) as Record<ColumnName, Cell>;
+
+/** Every column, empty but for the place. */
+const rowAt = (place: Place): Record<ColumnName, Cell> => ({ ...empty, ...place });
 
 /** The row of an order that was sized. Lengths are inches. */
 export function rowOf(advice: Advice, place: Place): Row {
@@ -75,13 +43,13 @@ export function rowOf(advice: Advice, place: Place): Row {
   putOrder(cells, facts.order);
   cells.verdict = verdictOf(first);
   cells.room = facts.room.value;
-  cells['room-sd'] = facts.room.sd;
-  cells['measure-first'] = measureFirst(advice);
+  cells.roomSd = facts.room.sd;
+  cells.ask = askCell(advice);
   if (first === undefined) {
     cells.reason = firstRefusal(advice);
   } else {
     putSpec(cells, first);
-    cells['length-basis'] = facts.lengthNeed.measured ? 'taped' : 'provisional';
+    cells.lengthBasis = lengthBasis(facts.lengthNeed.measured);
   }
   return { cells, problems: [] };
 }
@@ -110,19 +78,19 @@ function putSpec(cells: Record<ColumnName, Cell>, { candidate, becauseOf }: Rank
   cells.strands = candidate.strands;
   cells.layers = candidate.layers;
   cells.width = candidate.width;
-  cells['buckle-width'] = candidate.buckleWidth;
-  cells['flare-start'] = candidate.flareStart ?? null;
+  cells.buckleWidth = candidate.buckleWidth;
+  cells.flareStart = candidate.flareStart ?? null;
   cells.buckle = candidate.buckle.id;
   cells.length = candidate.length;
   cells.clearance = clearance.inches;
-  cells['clearance-sd'] = clearance.sd;
+  cells.clearanceSd = clearance.sd;
   cells.chance = clearance.chance;
-  cells['latigo-run'] = candidate.run;
-  cells.because = becauseOf?.words ?? null;
+  cells.latigoRun = candidate.run;
+  cells.becauseOf = becauseOf?.words ?? null;
 }
 
 /** Good at the elbow or not: all else that is less than good has no word of its own here. */
-function verdictOf(best: RankedSpec | undefined): Verdict {
+export function verdictOf(best: RankedSpec | undefined): Verdict {
   if (best === undefined) return 'none fits';
   return best.judgementOf('elbow-clearance') === 'good' ? 'sized' : 'tight';
 }
@@ -135,13 +103,16 @@ function riggingCell({ rigging }: Saddle): Cell {
   return setBack > 0 ? say`ring ${far} back of full position` : say`ring ${far} ahead of full position`;
 }
 
-function measureFirst({ firstAsk: first }: Advice): Cell {
+function askCell({ firstAsk: first }: Advice): Cell {
   return first === undefined ? null : `${first.input}: ${first.how}`;
 }
 
+/** What may be cut to: nobody has taped ring to ring where it is provisional. */
+export const lengthBasis = (measured: boolean): 'taped' | 'provisional' => (measured ? 'taped' : 'provisional');
+
 /** Style and strands with the reason, as one phrase. */
-function firstRefusal({ firstRefused: first }: Advice): Cell {
-  if (first === undefined) return 'no side is left below the buckle to tie anything';
+export function firstRefusal({ firstRefused: first }: Advice): Phrase {
+  if (first === undefined) return say`no side is left below the buckle to tie anything`;
   const [start = '', ...words] = first.reason.words;
   const which = `${styles[first.style].name}, ${String(first.strands)} strands: `;
   return { words: [which + start, ...words], values: first.reason.values };

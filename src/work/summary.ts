@@ -17,7 +17,7 @@ export const newSummary = (): Summary => ({
 export function count(summary: Summary, cells: Cells): void {
   const verdict = verdicts.find((word) => word === cells.verdict);
   if (verdict !== undefined) summary.orders[verdict] += 1;
-  if (cells['same-number-as'] !== null && cells['same-number-as'] !== undefined) summary.sameNumber += 1;
+  if (cells.sameNumberAs !== null && cells.sameNumberAs !== undefined) summary.sameNumber += 1;
 }
 
 /** All orders counted. */

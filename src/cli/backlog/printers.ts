@@ -1,5 +1,5 @@
 /** The printer of a format, fetched when it is asked for. */
-import { columnNames, pageColumns, screenColumns, type ColumnName } from '../../work/columns.ts';
+import { columnNames, type ColumnName } from '../../work/columns.ts';
 import type { BacklogPrinter } from '../../views/backlog-cells.ts';
 import { nearestWord } from '../../units/nearest.ts';
 import { CliFault, didYouMean, printable } from '../fault.ts';
@@ -35,12 +35,11 @@ export function lookOf(asked: Asked, io: CliIo): Look {
 /** The printer, for all columns or those that were chosen. */
 export async function printerFor(look: Look): Promise<BacklogPrinter> {
   const { format, columns, units } = look;
-  if (format === 'table') {
-    const { backlogTable } = await import('../../views/backlog-pages.ts');
-    return backlogTable(columns ?? screenColumns, columns === undefined, look);
-  }
-  if (format === 'markdown') {
-    return (await import('../../views/backlog-pages.ts')).backlogMarkdown(columns ?? pageColumns, units);
+  if (format === 'table' || format === 'markdown') {
+    const pages = await import('../../views/backlog-pages.ts');
+    return format === 'table'
+      ? pages.backlogTable(columns ?? pages.screenColumns, columns === undefined, look)
+      : pages.backlogMarkdown(columns ?? pages.pageColumns, units);
   }
   const data = await import('../../views/backlog-data.ts');
   const make = { json: data.backlogJson, ndjson: data.backlogLines, csv: data.backlogCsv }[format];
@@ -56,8 +55,11 @@ export function columnsAsked(text: string): readonly ColumnName[] {
   return chosen;
 }
 
+/** However a result of ours spells it: `buckleWidth`, `buckle_width_in`, "buckle width". */
+const plain = (name: string): string => name.replace(/_in$/, '').replaceAll(/[ _-]/g, '').toLowerCase();
+
 function columnAsked(name: string): ColumnName {
-  const found = columnNames.find((column) => column === name);
+  const found = columnNames.find((column) => plain(column) === plain(name));
   if (found !== undefined) return found;
   const near = nearestWord(name, columnNames);
   throw new CliFault(

@@ -37,7 +37,7 @@ export class Table {
   add(row: Row): void {
     const { printer, output, errors } = this.#ends;
     const earlier = this.#first.of(row.cells);
-    const cells = earlier === undefined ? row.cells : { ...row.cells, 'same-number-as': earlier };
+    const cells = earlier === undefined ? row.cells : { ...row.cells, sameNumberAs: earlier };
     output.write((this.orders > 0 ? printer.between : printer.before) + printer.row(cells));
     errors?.write(errorRows(row));
     count(this.summary, cells);

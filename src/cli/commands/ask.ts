@@ -121,8 +121,8 @@ async function askAll(
 
 const viewsOf = (results: readonly AskedOrder[], { units }: AskOptions): Views => ({
   sheets: async () => (await import('../../views/ask-sheet.ts')).askSheets(results, units),
-  json: async () => (await import('../../views/ask-json.ts')).askJson(results),
-  csv: async () => (await import('../../views/ask-csv.ts')).askCsv(results),
+  json: async () => (await import('../../views/ask-data.ts')).askJson(results),
+  csv: async () => (await import('../../views/ask-data.ts')).askCsv(results),
 });
 
 /** The message to the customer, as text or Markdown. */

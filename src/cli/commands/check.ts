@@ -125,6 +125,6 @@ const viewsOf = (results: readonly CheckResult[], options: ReportOptions): Views
     const { checkSheet } = await import('../../views/check-sheet.ts');
     return results.map((result) => (result.ok ? checkSheet(result, options) : unreadSheet(result)));
   },
-  json: async () => (await import('../../views/check-json.ts')).checkJson(results),
-  csv: async () => (await import('../../views/check-csv.ts')).checkCsv(results),
+  json: async () => (await import('../../views/check-data.ts')).checkJson(results),
+  csv: async () => (await import('../../views/check-data.ts')).checkCsv(results),
 });

@@ -158,6 +158,6 @@ const viewsOf = (results: readonly PhotoResult[], { units }: PhotoOptions): View
     const { photoSheet } = await import('../../views/photo-sheet.ts');
     return results.flatMap((result) => (result.ok ? [photoSheet(result, units)] : []));
   },
-  json: async () => (await import('../../views/photo-json.ts')).photoJson(results),
-  csv: async () => (await import('../../views/photo-csv.ts')).photoCsv(results),
+  json: async () => (await import('../../views/photo-data.ts')).photoJson(results),
+  csv: async () => (await import('../../views/photo-data.ts')).photoCsv(results),
 });

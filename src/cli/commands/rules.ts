@@ -40,8 +40,8 @@ async function tellRules(id: string | undefined, options: RulesOptions, io: CliI
         const { ruleSheet, rulesSheet } = await import('../../views/rules-sheet.ts');
         return id === undefined ? [rulesSheet(rules)] : chosen.map(ruleSheet);
       },
-      json: async () => (await import('../../views/rules-json.ts')).rulesJson(chosen),
-      csv: async () => (await import('../../views/rules-csv.ts')).rulesCsv(chosen),
+      json: async () => (await import('../../views/rules-data.ts')).rulesJson(chosen),
+      csv: async () => (await import('../../views/rules-data.ts')).rulesCsv(chosen),
     },
     options,
     io,

@@ -63,7 +63,7 @@ export function addSize(program: Command, session: Session): void {
       (words: string, others: readonly string[] | undefined) => [...(others ?? []), words],
     )
     .addOption(
-      new Option('--top <n>', 'list this many (default 3; JSON and CSV list all)')
+      new Option('--top <n>', 'list this many (default 3)')
         .default(3)
         .argParser(whole('--top', 1, 999)),
     )
@@ -145,10 +145,10 @@ async function sizeOne(entry: Entry, shop: Shop, options: SizeOptions): Promise<
 }
 
 async function simulatedFor(advice: Advice, options: SizeOptions): Promise<readonly Simulated[] | undefined> {
-  const { simulate, seed = 1, top, all, format } = options;
+  const { simulate, seed = 1, top, all } = options;
   if (simulate === undefined) return undefined;
   const { simulateClearance } = await import('../../advice/simulate.ts');
-  const shown = format === 'json' || all === true ? mostSimulated : Math.min(top, mostSimulated);
+  const shown = all === true ? mostSimulated : Math.min(top, mostSimulated);
   const draws = simulate === true ? usualDraws : simulate;
   return advice.specs
     .slice(0, shown)
@@ -160,6 +160,6 @@ const viewsOf = (results: readonly SizeResult[], options: ReportOptions): Views 
     const { sizeSheet } = await import('../../views/size-sheet.ts');
     return results.map((result) => (result.ok ? sizeSheet(result, options) : unreadSheet(result)));
   },
-  json: async () => (await import('../../views/size-json.ts')).sizeJson(results),
-  csv: async () => (await import('../../views/size-csv.ts')).sizeCsv(results),
+  json: async () => (await import('../../views/size-data.ts')).sizeJson(results, options),
+  csv: async () => (await import('../../views/size-data.ts')).sizeCsv(results, options),
 });

@@ -1,17 +1,17 @@
 /** Parts of hand-written pages that are made of code: what stands between `<!-- made: NAME -->` and `<!-- end -->`. */
 import { howToTakePhoto } from '../../../src/words/ask-words.ts';
-import { backlogColumns, csvColumns } from './columns.ts';
+import { csvColumns, nameList } from './columns.ts';
 import { jsonKeys } from './json-keys.ts';
 import { limits } from './limits.ts';
 import { packages } from './packages.ts';
 import { roomLines } from './rooms.ts';
 
 const blocks: Readonly<Record<string, () => string | Promise<string>>> = {
-  'backlog columns': backlogColumns,
   'csv columns': csvColumns,
   'how to take a photo': () => howToTakePhoto.map((step, i) => `${String(i + 1)}. ${step}`).join('\n'),
   'json keys': jsonKeys,
   limits,
+  names: nameList,
   packages,
   rooms: roomLines,
 };

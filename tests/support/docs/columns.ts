@@ -1,48 +1,47 @@
-/** The columns of every table for spreadsheets, from the lists that print them. */
-import { columns, pageColumns, screenColumns } from '../../../src/work/columns.ts';
+/** The names of results and the columns of every table for spreadsheets, from the lists that print them. */
+import { columnNames } from '../../../src/work/columns.ts';
 import { list } from '../../../src/pages/markdown.ts';
-import { askColumns } from '../../../src/views/ask-csv.ts';
-import { errorColumns } from '../../../src/words/backlog-words.ts';
-import { checkColumns } from '../../../src/views/check-csv.ts';
+import { askColumns } from '../../../src/views/ask-data.ts';
+import { pageColumns, screenColumns } from '../../../src/views/backlog-pages.ts';
+import { checkColumns } from '../../../src/views/check-data.ts';
 import { materialsColumns } from '../../../src/views/materials-csv.ts';
-import { photoColumns } from '../../../src/views/photo-csv.ts';
+import { photoColumns } from '../../../src/views/photo-data.ts';
+import { rulesColumns } from '../../../src/views/rules-data.ts';
 import { scheduleColumns } from '../../../src/views/schedule-csv.ts';
-import { sizeColumns } from '../../../src/views/size-csv.ts';
+import { sizeColumns } from '../../../src/views/size-data.ts';
+import { errorColumns } from '../../../src/words/backlog-words.ts';
+import { headOf, names, type Name } from '../../../src/words/names.ts';
 
-type Pair = readonly [name: string, about: string];
-
-const pairs = (entries: readonly { readonly name: string; readonly about: string }[]): Pair[] =>
-  entries.map(({ name, about }) => [name, about]);
-
-const tables: Readonly<Record<string, readonly Pair[]>> = {
-  size: pairs(sizeColumns),
-  check: pairs(checkColumns),
+/** Every table, by who prints it. */
+export const tables: Readonly<Record<string, readonly Name[]>> = {
+  size: sizeColumns,
+  check: checkColumns,
+  ask: askColumns,
   photo: photoColumns,
-  ask: Object.entries(askColumns),
+  rules: rulesColumns,
   materials: materialsColumns,
   schedule: scheduleColumns,
+  backlog: columnNames,
+  'backlog --errors': errorColumns,
 };
 
-const code = (names: readonly string[]): string => names.map((name) => `\`${name}\``).join(' ');
-const told = ([name, about]: Pair): string => `\`${name}\` ${about}`;
+const code = (texts: readonly string[]): string => texts.map((text) => `\`${text}\``).join(' ');
 
-/** Columns of `backlog`, each with what it holds. */
-export const backlogColumns = (): string =>
+/** Columns of every command, as CSV has them. */
+export const csvColumns = (): string =>
   [
-    list(pairs(columns).map(told)),
-    `On a screen: ${code(screenColumns)}. In Markdown: ${code(pageColumns)}. \`--errors FILE\`: ${code(errorColumns)}.`,
+    list(Object.entries(tables).map(([command, columns]) => `**${command}**: ${code(columns.map(headOf))}`)),
+    `Unless \`--columns\` says otherwise, \`backlog\` shows ${code(screenColumns)} on a screen, and ${code(pageColumns)} in Markdown.`,
   ].join('\n\n');
 
-/** Columns of the other commands in order; what a column holds is told once. */
-export function csvColumns(): string {
-  const known = new Set(pairs(columns).map(([name, about]) => `${name} ${about}`));
-  const once = ([name, about]: Pair): string => {
-    const key = `${name.replace(/_in$/, '').replaceAll('_', '-')} ${about}`;
-    if (known.has(key)) return `\`${name}\``;
-    known.add(key);
-    return told([name, about]);
-  };
-  return list(
-    Object.entries(tables).map(([command, table]) => `**${command}**: ${table.map(once).join('; ')}.`),
+const units = { '': '', n: '', yes: '', in: 'in', minutes: '', money: '', day: '', chance: '0 to 1', share: '0 to 1' };
+
+/** Each name with its unit, what it holds, and where JSON has it one level down. */
+export const nameList = (): string =>
+  list(
+    (Object.keys(names) as Name[]).map((name) => {
+      const { unit, about, path } = names[name];
+      const within = path.length > 1 ? `, in JSON \`${path.join('.')}\`` : '';
+      return `\`${name}\`${within}${units[unit] === '' ? '' : ` (${units[unit]})`}: ${about}`;
+    }),
   );
-}

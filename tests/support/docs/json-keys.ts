@@ -1,42 +1,25 @@
 /** The keys of the JSON that each command prints, gathered from what it prints of the examples. */
-import { run } from '../run-cli.ts';
+import { jsonPrinted } from '../json-printed.ts';
 
 /** Keys, each with the keys under it; a list has the keys of all its entries together. */
 type Keys = Map<string, { readonly under: Keys; isList: boolean }>;
 
-const orders = 'examples/orders';
-const commands: readonly (readonly string[])[] = [
-  [
-    'size',
-    `${orders}/01-height-only.yaml`,
-    `${orders}/10-nothing-passes.yaml`,
-    `${orders}/11-wants-refused.yaml`,
-  ],
-  ['check', `${orders}/08-elbow-gall.yaml`, `${orders}/12-wants-passes.yaml`],
-  ['photo', `${orders}/25-photo.yaml`],
-  ['ask', `${orders}/03-pony.yaml`, '--draws', '8'],
-  ['quote', `${orders}/12-wants-passes.yaml`, `${orders}/17-colors.yaml`],
-  ['ticket', `${orders}/02-everything-measured.yaml`, `${orders}/07-saddle-rolls.yaml`],
-  ['materials', orders],
-  ['schedule', `${orders}/10-nothing-passes.yaml`, `${orders}/16-several-orders.yaml`, '--hours', '3'],
-  ['learn', 'examples/outcomes.csv'],
-];
-
 /** One line a command: `a` is a value, `a[]` a list, `a {b c}` has keys of its own; a spec is written out once. */
 export async function jsonKeys(): Promise<string> {
-  const lines: string[] = [];
-  const told = new Map<string, string>();
-  for (const args of commands) {
-    const { stdout } = await run([...args, '--format', 'json']);
-    const keys: Keys = new Map();
-    gather(keys, JSON.parse(stdout));
+  const commands = new Map<string, Keys>();
+  for (const [command, document] of await jsonPrinted()) {
+    const keys: Keys = commands.get(command) ?? new Map();
+    commands.set(command, keys);
+    gather(keys, document);
     keys.delete('schema');
-    const text = keysText(keys, told);
-    lines.push(`${args[0] ?? ''}: ${text.replaceAll(/style strands layers [^{}]*\{\.\.\.\}/g, '(a spec)')}`);
   }
+  const told = new Map<string, string>();
+  const lines = [...commands].map(([command, keys]) => {
+    const text = keysText(keys, told);
+    return `${command}: ${text.replaceAll(/style strands layers [^{}]*\{\.\.\.\}/g, '(a spec)')}`;
+  });
   return ['```text', ...lines.flatMap(wrapped), '```'].join('\n');
 }
-
 function gather(keys: Keys, value: unknown): void {
   if (Array.isArray(value)) for (const each of value) gather(keys, each);
   else if (typeof value === 'object' && value !== null)
@@ -52,7 +35,7 @@ function gather(keys: Keys, value: unknown): void {
 /** Keys of a block that was told before, under the same name and with the same keys, are not told again. */
 function keysText(keys: Keys, told: Map<string, string>): string {
   const one = ([name, { under, isList }]: [string, { readonly under: Keys; isList: boolean }]): string => {
-    const head = `${/^[\w-]+$/.test(name) ? name : `"${name}"`}${isList ? '[]' : ''}`;
+    const head = `${name}${isList ? '[]' : ''}`;
     if (under.size === 0) return head;
     const inner = keysText(under, told);
     if (told.get(name) === inner && under.size > 2) return `${head} {...}`;

@@ -1,0 +1,104 @@
+/** What results of several commands have in common, for scripts: lengths in inches, chances 0 to 1. */
+import type { Advice, RankedSpec } from '../advice/advice.ts';
+import type { Checked } from '../advice/check.ts';
+import type { Finding } from '../advice/judge.ts';
+import type { Candidate, Clearance } from '../cinch/candidate.ts';
+import type { Assumption } from '../horse/estimate.ts';
+import type { CinchAsked } from '../order/types.ts';
+import { rounded, roundedChance } from '../pages/json.ts';
+import { phraseText } from '../units/text.ts';
+import { nearestOf, standingOf } from '../words/about-check.ts';
+import type { Unread } from '../words/types.ts';
+import { problemText } from '../work/problem-text.ts';
+import type { Values } from './table.ts';
+
+/** A failed order: which, from where, and every problem. */
+export const failedValue = ({ order, file, problems }: Unread): Values => ({
+  order: order ?? null,
+  file,
+  error: { problems: problems.map(({ path: key, ...problem }) => ({ ...problem, key })) },
+});
+
+/** The same as a row of a table. */
+export const failedRow = ({ order, file, problems }: Unread): Values => ({
+  order,
+  file,
+  problem: problemText(problems),
+});
+
+/** One input, with its spread and where it came from. */
+export const assumptionValue = ({ input, value, unit, basis, sd, kind }: Assumption): Values => ({
+  input,
+  value: rounded(value),
+  unit,
+  basis,
+  sd: rounded(sd),
+  kind,
+});
+
+/** Only there when the order has a photo, or its tapes disagree: where. */
+export const remarksValue = ({ facts, remarks }: Advice): Values =>
+  facts.photo === undefined && remarks.length === 0
+    ? {}
+    : { remarks: remarks.map((one) => phraseText(one, 'in', 'decimals')) };
+
+/** A cinch as numbers: what is tied, and how it clears the elbow. */
+export function candidateValue(candidate: Candidate): Values {
+  const { style, strands, layers, width, buckleWidth, flareStart, length, buckle, clearance } = candidate;
+  return {
+    style,
+    strands,
+    layers,
+    width: rounded(width),
+    buckleWidth: rounded(buckleWidth),
+    flareStart: flareStart === undefined ? null : rounded(flareStart),
+    length: rounded(length),
+    buckle: buckle.id,
+    clearance: clearanceValue(clearance),
+  };
+}
+
+/** How a cinch clears the elbow; `front` is what comes nearest to it. */
+export const clearanceValue = ({ inches, sd, floor, chance, station, where }: Clearance): Values => ({
+  inches: rounded(inches),
+  sd: rounded(sd),
+  floor: rounded(floor),
+  chance: roundedChance(chance),
+  station: rounded(station),
+  front: where,
+});
+
+/** One verdict; `margin` is null where the rule has none. */
+export const findingValue = ({ rule, judgement, margin, reason }: Finding): Values => ({
+  rule,
+  judgement,
+  margin: margin === undefined ? null : rounded(margin),
+  text: phraseText(reason, 'in', 'decimals'),
+});
+
+/** Verdicts that are worth a look when nobody asks for all: those that are less than good. */
+export const lessThanGood = ({ judgement }: Finding): boolean =>
+  judgement !== 'good' && judgement !== 'not-applicable';
+
+/** A cinch somebody asked for, how it stands, and the nearest that passes where it does not. */
+export function standingValue(checked: Checked): Values {
+  const { asked, filled, judged, cannot } = checked;
+  return {
+    asked: cinchValue(asked),
+    filled: cinchValue(Object.fromEntries(filled.map(({ part, taken }) => [part, taken]))),
+    standing: standingOf(checked),
+    reason: cannot === undefined ? null : phraseText(cannot, 'in', 'decimals'),
+    spec: judged === undefined ? null : candidateValue(judged.candidate),
+    nearest: nearestValue(nearestOf(checked)),
+  };
+}
+
+const cinchValue = ({ style, strands, length, buckle }: CinchAsked): Values => ({
+  style: style ?? null,
+  strands: strands ?? null,
+  length: length === undefined ? null : rounded(length),
+  buckle: buckle ?? null,
+});
+
+const nearestValue = (spec: RankedSpec | undefined): Values | null =>
+  spec === undefined ? null : { rank: spec.rank, ...candidateValue(spec.candidate) };
