@@ -102,6 +102,8 @@ async function theOnly(names: readonly string[], io: CliIo): Promise<Loaded | En
 
 const viewsOf = (answers: readonly WhatIf[], { units, top }: SizeOptions): Views => ({
   sheets: async () => [(await import('../views/what-if-sheet.ts')).whatIfSheet(answers, units)],
-  json: async () => (await import('../views/size-data.ts')).whatIfJson(answers, { top, all: false, why: false }),
-  csv: async () => (await import('../views/size-data.ts')).whatIfCsv(answers, { top, all: false, why: false }),
+  json: async () =>
+    (await import('../views/size-data.ts')).whatIfJson(answers, { top, all: false, why: false }),
+  csv: async () =>
+    (await import('../views/size-data.ts')).whatIfCsv(answers, { top, all: false, why: false }),
 });

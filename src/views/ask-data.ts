@@ -6,7 +6,7 @@ import { jsonText, rounded, roundedChance } from '../pages/json.ts';
 import { byCustomer, nothingText, type Asked, type AskedOrder } from '../words/about-ask.ts';
 import { questionWords } from '../words/ask-words.ts';
 import type { Name } from '../words/names.ts';
-import { failedRow, failedValue } from './shared-data.ts';
+import { failedRow, failedValue } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
 /** Whole document: `{ schema, worthAsking, results }`. */

@@ -125,7 +125,11 @@ function whyLines(cells: Cells, { width, units }: Look): string[] {
 function widthsFor(chosen: readonly ColumnName[], width: number): Drawn[] {
   const all = chosen.map((name) => {
     const { unit } = names[name];
-    return { name, wide: Math.max(wide[name] ?? 0, inWords(name).length), right: unit === 'n' || unit === 'chance' };
+    return {
+      name,
+      wide: Math.max(wide[name] ?? 0, inWords(name).length),
+      right: unit === 'n' || unit === 'chance',
+    };
   });
   const over = (): number => all.reduce((sum, { wide }) => sum + wide + 1, -1) - width;
   while (over() > 0) {

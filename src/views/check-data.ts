@@ -5,7 +5,7 @@ import { phraseText } from '../units/text.ts';
 import { findingsOf, openOf } from '../words/about-check.ts';
 import type { Name } from '../words/names.ts';
 import type { CheckResult } from '../words/types.ts';
-import { failedRow, failedValue, findingValue, remarksValue, standingValue } from './shared-data.ts';
+import { failedRow, failedValue, findingValue, remarksValue, standingValue } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
 /** Whole document: `{ schema, results }`. */

@@ -51,7 +51,10 @@ function refitValue(refit: Refit, learned: Learned): Values {
   };
 }
 
-const heldOutValue = ({ error, ...scores }: HeldOut): Values => ({ ...all(scores), standardError: rounded(error) });
+const heldOutValue = ({ error, ...scores }: HeldOut): Values => ({
+  ...all(scores),
+  standardError: rounded(error),
+});
 
 /** `complaint` is the chance that one comes sooner or later, `byChance` the chance of what came or more. */
 const binValue = ({ count, chance, low, high, tail, ...shares }: Bin): Values => ({

@@ -4,7 +4,7 @@ import type { Buy, CordNeed, Materials } from '../work/materials.ts';
 import { takenText, type BacklogResult } from '../words/about-backlog.ts';
 import { inchesOf } from '../units/feet.ts';
 import type { Name } from '../words/names.ts';
-import { failedRow } from './shared-data.ts';
+import { failedRow } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
 /** In order; `list` is order, cord, hardware, buy, cut or leftover. */

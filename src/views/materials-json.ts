@@ -4,7 +4,7 @@ import type { Buy, CordNeed, Materials } from '../work/materials.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
 import { inchesOf } from '../units/feet.ts';
 import { jsonText } from '../pages/json.ts';
-import { candidateValue, failedValue } from './shared-data.ts';
+import { candidateValue, failedValue } from './shared-values.ts';
 import type { Values } from './table.ts';
 import { lengthBasis } from '../work/row.ts';
 

@@ -12,7 +12,7 @@ import {
   findingValue,
   lessThanGood,
   standingValue,
-} from './shared-data.ts';
+} from './shared-values.ts';
 import type { Values } from './table.ts';
 import { inchesOfFeet } from '../units/feet.ts';
 import { lengthBasis } from '../work/row.ts';

@@ -5,7 +5,7 @@ import { cannotGive, isFromPhoto, seenEntries } from '../words/about-photo.ts';
 import type { Name } from '../words/names.ts';
 import { errorNames } from '../words/photo-errors.ts';
 import type { PhotoResult, PictureSeen } from '../words/types.ts';
-import { assumptionValue, candidateValue, clearanceValue, failedRow, failedValue } from './shared-data.ts';
+import { assumptionValue, candidateValue, clearanceValue, failedRow, failedValue } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
 type Read = PhotoResult & { readonly ok: true };

@@ -2,7 +2,7 @@
 import type { Agenda, Asked } from '../work/agenda.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
 import type { Name } from '../words/names.ts';
-import { failedRow } from './shared-data.ts';
+import { failedRow } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
 /** In order. */
@@ -28,7 +28,10 @@ export function scheduleCsv(
   asked: readonly Asked[],
   results: readonly BacklogResult[],
 ): string {
-  return tableCsv(scheduleColumns, [...results.map((result) => orderRow(result, agenda)), ...asked.map(askedRow)]);
+  return tableCsv(scheduleColumns, [
+    ...results.map((result) => orderRow(result, agenda)),
+    ...asked.map(askedRow),
+  ]);
 }
 
 function orderRow(result: BacklogResult, { jobs, minutes }: Agenda): Values {

@@ -23,7 +23,7 @@ import {
   lessThanGood,
   remarksValue,
   standingValue,
-} from './shared-data.ts';
+} from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 import type { WhatIf } from './what-if-sheet.ts';
 
@@ -91,9 +91,7 @@ const listed = (specs: readonly RankedSpec[], { top, all }: Depth): readonly Ran
 
 /** Only there when outcomes of this shop stand behind some numbers. */
 const learnedValue = ({ learned }: Shop): Values =>
-  learned === undefined
-    ? {}
-    : { learned: Object.entries(learned).map(([key, from]) => ({ key, ...from })) };
+  learned === undefined ? {} : { learned: Object.entries(learned).map(([key, from]) => ({ key, ...from })) };
 
 function wayOutValue({ wayOut }: Advice): Values | null {
   if (wayOut === undefined) return null;
@@ -193,7 +191,10 @@ export const sizeColumns: readonly Name[] = [
 
 /** The table with its head. */
 export const sizeCsv = (results: readonly SizeResult[], depth: Depth): string =>
-  tableCsv(sizeColumns, results.flatMap((result) => rowsOf(result, depth)));
+  tableCsv(
+    sizeColumns,
+    results.flatMap((result) => rowsOf(result, depth)),
+  );
 
 /** The same, with a first column that is empty for the order as it is. */
 export const whatIfCsv = (answers: readonly WhatIf[], depth: Depth): string =>
@@ -209,7 +210,10 @@ function rowsOf(result: SizeResult, depth: Depth): Values[] {
   const specs = listed(result.advice.specs, depth).map((spec) => ({
     ...head,
     ...specValue(spec, undefined, depth),
-    findings: spec.findings.filter(lessThanGood).map(({ rule, judgement }) => `${rule} ${judgement}`).join('; '),
+    findings: spec.findings
+      .filter(lessThanGood)
+      .map(({ rule, judgement }) => `${rule} ${judgement}`)
+      .join('; '),
   }));
   return specs.length > 0 ? specs : [head];
 }

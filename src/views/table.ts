@@ -10,7 +10,10 @@ export const tableCsv = (columns: readonly Name[], rows: readonly Values[]): str
   csvText([columns.map(headOf), ...rows.map((row) => columns.map((name) => cellAt(row, name)))]);
 
 function cellAt(row: Values, name: Name): Cell {
-  const value = names[name].path.reduce<unknown>((inner, key) => (inner as Values | null | undefined)?.[key], row);
+  const value = names[name].path.reduce<unknown>(
+    (inner, key) => (inner as Values | null | undefined)?.[key],
+    row,
+  );
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   return typeof value === 'string' || typeof value === 'number' ? value : undefined;
 }

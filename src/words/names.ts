@@ -17,7 +17,10 @@ type Entry = readonly [unit: NameUnit, about: string, path?: string];
 
 const entries = {
   list: ['', 'which list the row is of'],
-  order: ['', 'number or name of the order; in `materials` and `schedule` with its file where two have the same'],
+  order: [
+    '',
+    'number or name of the order; in `materials` and `schedule` with its file where two have the same',
+  ],
   customer: ['', 'name of the customer'],
   phone: ['', 'phone of the customer'],
   email: ['', 'mail of the customer'],
@@ -48,7 +51,10 @@ const entries = {
   buckleWidth: ['in', 'width of the body at the buckle'],
   flareStart: ['in', 'how far below the buckle a roper begins to widen; empty for a straight'],
   buckle: ['', 'the buckle by its name in the shop file'],
-  length: ['in', 'of a cinch finished, outside to outside of the hardware; of cord one piece, or all of the row together'],
+  length: [
+    'in',
+    'of a cinch finished, outside to outside of the hardware; of cord one piece, or all of the row together',
+  ],
   lengthBasis: ['', 'taped: ring to ring was measured; provisional: do not cut until it is'],
   clearance: ['in', 'elbow clearance', 'clearance.inches'],
   clearanceSd: ['in', 'its spread', 'clearance.sd'],

@@ -108,7 +108,8 @@ function askCell({ firstAsk: first }: Advice): Cell {
 }
 
 /** What may be cut to: nobody has taped ring to ring where it is provisional. */
-export const lengthBasis = (measured: boolean): 'taped' | 'provisional' => (measured ? 'taped' : 'provisional');
+export const lengthBasis = (measured: boolean): 'taped' | 'provisional' =>
+  measured ? 'taped' : 'provisional';
 
 /** Style and strands with the reason, as one phrase. */
 export function firstRefusal({ firstRefused: first }: Advice): Phrase {

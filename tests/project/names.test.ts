@@ -17,7 +17,8 @@ function* valuesIn(value: unknown, key = ''): Generator<[key: string, value: unk
   if (Array.isArray(value)) for (const each of value) yield* valuesIn(each, key);
   else {
     if (key !== '') yield [key, value];
-    if (typeof value === 'object') for (const [name, inner] of Object.entries(value)) yield* named(name, inner);
+    if (typeof value === 'object')
+      for (const [name, inner] of Object.entries(value)) yield* named(name, inner);
   }
 }
 
@@ -50,7 +51,10 @@ const found = printed.flatMap(([command, document]) =>
 describe('JSON', () => {
   test.each([...new Set(printed.map(([command]) => command))])('%s: every key is in the list', (command) => {
     const keys = new Set(found.filter((each) => each.command === command).map(({ key }) => key));
-    expect([...keys].filter((key) => !unitOf.has(key)), 'src/words/names.ts or tests/support/json-names.ts').toEqual([]);
+    expect(
+      [...keys].filter((key) => !unitOf.has(key)),
+      'src/words/names.ts or tests/support/json-names.ts',
+    ).toEqual([]);
   });
 
   test('a name has one unit, whoever prints it', () => {
@@ -64,8 +68,13 @@ describe('JSON', () => {
   test('what tables flatten is where the list says', () => {
     for (const name of tableNames.filter((each) => names[each].path.length > 1 && each !== 'putUp')) {
       const [outer = '', inner = ''] = names[name].path;
-      const holders = found.filter(({ key, value }) => key === outer && typeof value === 'object') as { value: object }[];
-      expect(holders.some(({ value }) => inner in value), name).toBe(true);
+      const holders = found.filter(({ key, value }) => key === outer && typeof value === 'object') as {
+        value: object;
+      }[];
+      expect(
+        holders.some(({ value }) => inner in value),
+        name,
+      ).toBe(true);
     }
   });
 });

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
-import { sizeJson } from '../../src/views/size-json.ts';
+import { sizeJson } from '../../src/views/size-data.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 
 const CM = 2.54;
@@ -26,7 +26,7 @@ use: trail
   const read = readOrders(text, 'units.yaml')[0];
   if (read?.ok !== true) throw new Error(JSON.stringify(read));
   const result = { ok: true, file: 'units.yaml', advice: sizeOrder(read.order, defaultShop) } as const;
-  return JSON.parse(sizeJson([result])) as unknown;
+  return JSON.parse(sizeJson([result], { top: 3, all: true, why: true })) as unknown;
 }
 
 describe('units', () => {

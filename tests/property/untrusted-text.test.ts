@@ -10,8 +10,7 @@ import { rowOf, type Row } from '../../src/work/row.ts';
 import { columnNames } from '../../src/work/columns.ts';
 import { askAbout, toAsk } from '../../src/advice/ask.ts';
 import type { AskedOrder } from '../../src/words/about-ask.ts';
-import { askCsv } from '../../src/views/ask-csv.ts';
-import { askJson } from '../../src/views/ask-json.ts';
+import { askCsv, askJson } from '../../src/views/ask-data.ts';
 import { askMarkdown } from '../../src/views/ask-markdown.ts';
 import { askScreen } from '../support/screens.ts';
 import { askText } from '../../src/views/ask-text.ts';
@@ -25,8 +24,7 @@ import { templateOf, templateScene } from '../../src/draw/template.ts';
 import { backlogCsv, backlogJson } from '../../src/views/backlog-data.ts';
 import { backlogMarkdown, backlogTable } from '../../src/views/backlog-pages.ts';
 import type { BacklogPrinter } from '../../src/views/backlog-cells.ts';
-import { checkCsv } from '../../src/views/check-csv.ts';
-import { checkJson } from '../../src/views/check-json.ts';
+import { checkCsv, checkJson } from '../../src/views/check-data.ts';
 import { checkMarkdown, checkScreen } from '../support/screens.ts';
 import { visible } from '../../src/units/clean.ts';
 import { learnJson } from '../../src/views/learn-json.ts';
@@ -36,8 +34,7 @@ import { learnFrom } from '../../src/learn/learn.ts';
 import { materialsCsv } from '../../src/views/materials-csv.ts';
 import { materialsJson } from '../../src/views/materials-json.ts';
 import { materialsSheet } from '../../src/views/materials-sheet.ts';
-import { photoCsv } from '../../src/views/photo-csv.ts';
-import { photoJson } from '../../src/views/photo-json.ts';
+import { photoCsv, photoJson } from '../../src/views/photo-data.ts';
 import { photoSheet } from '../../src/views/photo-sheet.ts';
 import { quotesJson } from '../../src/views/paper-json.ts';
 import { problemsText } from '../../src/words/problems.ts';
@@ -49,10 +46,8 @@ import { sheetsHtml } from '../../src/pages/sheet-html.ts';
 import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
 import { sheetText as sheetsScreen } from '../support/screens.ts';
 import type { Sheet } from '../../src/pages/sheet.ts';
-import { sizeCsv } from '../../src/views/size-csv.ts';
-import { sizeJson } from '../../src/views/size-json.ts';
+import { sizeCsv, sizeJson, whatIfCsv, whatIfJson } from '../../src/views/size-data.ts';
 import { sizeMarkdown, sizeScreen } from '../support/screens.ts';
-import { whatIfCsv, whatIfJson } from '../../src/views/what-if-data.ts';
 import { whatIfSheet } from '../../src/views/what-if-sheet.ts';
 import { ticketSheet } from '../../src/views/ticket-sheet.ts';
 import type { ReportOptions } from '../../src/pages/page.ts';
@@ -136,12 +131,12 @@ type Print = (from: Case) => string | Promise<string>;
 const printers: Readonly<Record<string, Print>> = {
   'size-screen': ({ size }) => sizeScreen(size, options),
   'size-markdown': ({ size }) => sizeMarkdown(size, options),
-  'size-csv': ({ size }) => sizeCsv(size),
-  'size-json': ({ size }) => sizeJson(size),
+  'size-csv': ({ size }) => sizeCsv(size, options),
+  'size-json': ({ size }) => sizeJson(size, options),
   'what-if-screen': (from) => sheetsScreen([whatIfSheet(whatIfs(from), 'in')], options),
   'what-if-markdown': (from) => sheetsMarkdown([whatIfSheet(whatIfs(from), 'in')]),
-  'what-if-csv': (from) => whatIfCsv(whatIfs(from)),
-  'what-if-json': (from) => whatIfJson(whatIfs(from)),
+  'what-if-csv': (from) => whatIfCsv(whatIfs(from), options),
+  'what-if-json': (from) => whatIfJson(whatIfs(from), options),
   'check-screen': ({ check }) => checkScreen(check, options),
   'check-markdown': ({ check }) => checkMarkdown(check, options),
   'check-csv': ({ check }) => checkCsv(check),
@@ -213,7 +208,10 @@ const together: Readonly<Record<string, readonly string[]>> = {
   'ask-sheet': ['ask-screen'],
   'backlog-data': ['backlog-csv', 'backlog-json'],
   'backlog-pages': ['backlog-markdown', 'backlog-screen'],
-  'what-if-data': ['what-if-csv', 'what-if-json'],
+  'size-data': ['size-csv', 'size-json', 'what-if-csv', 'what-if-json'],
+  'check-data': ['check-csv', 'check-json'],
+  'photo-data': ['photo-csv', 'photo-json'],
+  'ask-data': ['ask-csv', 'ask-json'],
   'what-if-sheet': ['what-if-screen', 'what-if-markdown'],
 };
 

@@ -14,7 +14,8 @@ const byUnit: Readonly<Record<NameUnit, string>> = {
   n: `
     bound couldEarn draws endMinute firstStrand gap lastStrand minutesADay near number off orientation outcomes passes percent passing
     seed startMinute complaints strength tried`,
-  chance: 'after before both byChance came cameHigh cameLow chanceNow chanceThen clears complaint moved reaches',
+  chance:
+    'after before both byChance came cameHigh cameLow chanceNow chanceThen clears complaint moved reaches',
   share: 'settled',
   minutes: '',
   money: 'amount balance dearerBy deposit each subtotal total',

@@ -84,7 +84,7 @@ test('files, folders, patterns and the pipe come in the order in which they were
   put('mixed/3.yaml', orderText(3));
   const { rows } = await rowsOf(['mixed/3.yaml', '-', 'mixed/x', 'mixed/**/[12].yaml'], orderText(4));
   expect(column(rows, 'order')).toEqual(['N-3', 'N-4', 'N-1', 'N-2', 'N-1', 'N-2']);
-  expect(column(rows, 'same-number-as')).toEqual([
+  expect(column(rows, 'sameNumberAs')).toEqual([
     null,
     null,
     null,

@@ -8,7 +8,7 @@ const fine = '{ style: straight, strands: 17, length: 32 in }';
 const wide = '{ style: straight, strands: 31, length: 32 in }';
 
 interface Results {
-  results: { checked?: { which: string; passes: boolean }[] }[];
+  results: { checked?: { which: string; standing: string }[] }[];
 }
 
 async function check(
@@ -17,20 +17,18 @@ async function check(
 ): Promise<{ code: number; which: string[]; stderr: string }> {
   const { code, stdout, stderr } = await run(['check', '--format', 'json', ...options], { stdin });
   const { results } = stdout === '' ? { results: [] } : (JSON.parse(stdout) as Results);
-  const which = results.flatMap(({ checked = [] }) =>
-    checked.map((one) => `${one.which} ${String(one.passes)}`),
-  );
+  const which = results.flatMap(({ checked = [] }) => checked.map((one) => `${one.which} ${one.standing}`));
   return { code, which, stderr };
 }
 
 describe('what is judged', () => {
   test.each([
-    ['a wish that passes', `wants: ${fine}\n`, [], 0, ['wants true']],
-    ['a wish that does not', `wants: ${wide}\n`, [], 1, ['wants false']],
-    ['both', `wants: ${fine}\ncurrent: ${wide}\n`, [], 1, ['wants true', 'current false']],
-    ['the command line instead', `wants: ${wide}\n`, ['--strands', '17'], 0, ['command line true']],
-    ['only a length', '', ['--length', '81 cm'], 0, ['command line true']],
-    ['a buckle by its name', '', ['--buckle', 'plain 3', '--strands', '17'], 0, ['command line true']],
+    ['a wish that passes', `wants: ${fine}\n`, [], 0, ['wants passes']],
+    ['a wish that does not', `wants: ${wide}\n`, [], 1, ['wants refused']],
+    ['both', `wants: ${fine}\ncurrent: ${wide}\n`, [], 1, ['wants passes', 'current refused']],
+    ['the command line instead', `wants: ${wide}\n`, ['--strands', '17'], 0, ['command line passes']],
+    ['only a length', '', ['--length', '81 cm'], 0, ['command line passes']],
+    ['a buckle by its name', '', ['--buckle', 'plain 3', '--strands', '17'], 0, ['command line passes']],
   ])('%s', async (...[, rest, options, code, which]) => {
     expect(await check(order(rest), ...options)).toEqual({ code, which, stderr: '' });
   });

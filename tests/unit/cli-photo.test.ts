@@ -52,8 +52,7 @@ describe('the picture', () => {
       file: 'photos/juniper-side.jpg',
       there: true,
       kind: 'jpeg',
-      width: 1600,
-      height: 1200,
+      imageSize: [1600, 1200],
       orientation: 6,
     });
   });
@@ -104,7 +103,9 @@ describe('the picture', () => {
     put('other.yaml', example.replace('2425', '2426'));
     const { code, stdout } = await photo('orders/o.yaml', 'other.yaml', '--format', 'csv');
     expect(code).toBe(3);
-    expect(stdout).toContain('2425,orders/o.yaml,,,,,,,,,,,line 14: expected a picture that can be read');
+    expect(stdout).toContain(
+      '2425,orders/o.yaml,,,,,,,,,,,"line 14, column 9, photo.file: found photos/juniper-side.jpg; expected a picture that can be read',
+    );
     expect(stdout).toContain('2426,other.yaml,photos/juniper-side.jpg,elbow room,');
   });
 });

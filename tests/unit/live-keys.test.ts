@@ -13,7 +13,7 @@ import { quoteOf } from '../../src/work/quote.ts';
 import { takenOf } from '../../src/work/taken.ts';
 import { ticketOf } from '../../src/work/ticket.ts';
 import { pictureText } from '../../src/words/about-photo.ts';
-import { askCsv } from '../../src/views/ask-csv.ts';
+import { askCsv } from '../../src/views/ask-data.ts';
 import { quoteSheet } from '../../src/views/quote-sheet.ts';
 import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
 import { phraseText } from '../../src/units/text.ts';

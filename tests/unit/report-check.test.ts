@@ -3,15 +3,13 @@ import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { standingOf } from '../../src/words/about-check.ts';
-import { checkColumns, checkCsv } from '../../src/views/check-csv.ts';
-import { checkJson, checkSchema } from '../../src/views/check-json.ts';
+import { checkCsv, checkJson } from '../../src/views/check-data.ts';
 import { checkMarkdown, checkScreen } from '../support/screens.ts';
 import { shortCaution } from '../../src/numbers/cautions.ts';
 import { escaped } from '../../src/pages/markdown.ts';
 import { problemsText } from '../../src/words/problems.ts';
 import { phraseText } from '../../src/units/text.ts';
-import { rulesCsv } from '../../src/views/rules-csv.ts';
-import { rulesJson } from '../../src/views/rules-json.ts';
+import { rulesCsv, rulesJson } from '../../src/views/rules-data.ts';
 import { ruleSheet, rulesSheet } from '../../src/views/rules-sheet.ts';
 import { sheetText as sheetsScreen } from '../support/screens.ts';
 import type { Sheet } from '../../src/pages/sheet.ts';
@@ -92,7 +90,7 @@ describe('check', () => {
     expect(poor.checked.map(standingOf)).toEqual(['not sure']);
     expect(oneLine(checkScreen([poor], plainOptions))).toContain('): NOT SURE.');
     expect(JSON.parse(checkJson([poor]))).toMatchObject({
-      results: [{ checked: [{ standing: 'not sure', passes: false }] }],
+      results: [{ checked: [{ standing: 'not sure' }] }],
     });
   });
 
@@ -100,9 +98,7 @@ describe('check', () => {
     const open = wish({ style: 'straight', strands: 15 }, { use: undefined, colors: { body: ['plum'] } });
     const of = (result: CheckResult): object => JSON.parse(checkJson([result])) as object;
     expect(of(open)).toMatchObject({
-      results: [
-        { checked: [{ standing: 'passes', passes: true, cannotTell: ['stock', 'roping-strength'] }] },
-      ],
+      results: [{ checked: [{ standing: 'passes', cannotTell: ['stock', 'roping-strength'] }] }],
     });
     for (const text of [checkScreen([open], plainOptions), checkMarkdown([open], plainOptions)])
       expect(oneLine(text)).toMatch(/Not judged: [^.]*plum[^.]*; no use given\./);
@@ -140,7 +136,7 @@ describe('check', () => {
       expect(why).not.toContain(` ${ruleName(rule)}: `);
       expect(why).not.toContain('Smallest change');
       expect(JSON.parse(checkJson([current]))).toMatchObject({
-        results: [{ checked: [{ passes: true, nearest: null }] }],
+        results: [{ checked: [{ standing: 'passes', nearest: null }] }],
       });
       const wanted = judgedAs('wants', shop);
       expect(wanted.checked.map(standingOf)).toEqual(['refused']);
@@ -169,7 +165,7 @@ describe('check', () => {
         expect(text).toMatch(/we filled in low buckles\): NOT SURE\..* Not judged: [^.]*buckle[^.]*\btall\b/);
         expect(text).not.toContain('Smallest change');
         expect(JSON.parse(checkJson([result]))).toMatchObject({
-          results: [{ checked: [{ passes: false, cannotTell: ['buckle-height'] }] }],
+          results: [{ checked: [{ standing: 'not sure', cannotTell: ['buckle-height'] }] }],
         });
       }
       const many = only(low, tall({ single: { min: 21, max: 25 }, double: undefined }));
@@ -213,7 +209,7 @@ describe('check', () => {
       schema: string;
       results: { order: string; checked: { standing: string; findings: Record<string, unknown>[] }[] }[];
     };
-    expect(document.schema).toBe(checkSchema);
+    expect(document.schema).toBe('cinchwright/check/1');
     const [read, unread] = document.results;
     expect(Object.keys(read!).slice(0, 2)).toEqual(['order', 'file']);
     expect(read).toMatchObject({ file: 'orders.yaml' });
@@ -227,9 +223,12 @@ describe('check', () => {
     expect(rows.map(({ margin }) => (margin === '' ? null : Number(margin)))).toEqual(
       read!.checked.flatMap(({ findings }) => findings.map(({ margin }) => margin)),
     );
-    expect(checkColumns.every(({ about }) => about !== '')).toBe(true);
     expect(parse(checkCsv([failed]), { columns: true })).toMatchObject([
-      { order: '99', standing: 'not read' },
+      {
+        order: '99',
+        standing: '',
+        problem: expect.stringMatching(/^line 4, column 16, horse\.heart-girth: /) as unknown,
+      },
     ]);
   });
 

@@ -3,8 +3,7 @@ import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { simulateClearance } from '../../src/advice/simulate.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
-import { sizeColumns, sizeCsv } from '../../src/views/size-csv.ts';
-import { sizeJson, sizeSchema } from '../../src/views/size-json.ts';
+import { sizeCsv, sizeJson } from '../../src/views/size-data.ts';
 import { shortCaution } from '../../src/numbers/cautions.ts';
 import { escaped } from '../../src/pages/markdown.ts';
 import { loadColors } from '../../src/pages/pen.ts';
@@ -13,6 +12,7 @@ import type { ReportOptions } from '../../src/pages/page.ts';
 import type { SizeResult } from '../../src/words/types.ts';
 import { columns } from '../../src/units/width.ts';
 import { unguard } from '../../src/pages/csv.ts';
+import { rules } from '../../src/rules/registry.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { cases, failed, orderWith, plainOptions, sized } from './report-cases.ts';
 import { escapes, formulas } from './report-payloads.ts';
@@ -149,29 +149,36 @@ test.each([...escapes, ...formulas])('%j in an order does nothing', (text) => {
     screen(result),
     screen(result, { why: true, all: text === escapes[0] }),
     sizeMarkdown([result], plainOptions),
-    sizeCsv([result]).replaceAll('\r\n', ''),
-    sizeJson([result]),
+    sizeCsv([result], plainOptions).replaceAll('\r\n', ''),
+    sizeJson([result], plainOptions),
   ]
     .join('')
     .replaceAll('\n', '');
   expect(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069]/u.exec(shown)?.index).toBeUndefined();
-  expect(JSON.parse(sizeJson([result]))).toMatchObject({ results: [{ order: text }] });
+  expect(JSON.parse(sizeJson([result], plainOptions))).toMatchObject({ results: [{ order: text }] });
 });
 
 describe('json', () => {
-  const read = (results: readonly SizeResult[]): { schema: string; results: Record<string, never>[] } =>
-    JSON.parse(sizeJson(results)) as never;
+  const read = (
+    results: readonly SizeResult[],
+    depth: Partial<ReportOptions> = { all: true },
+  ): { schema: string; results: Record<string, never>[] } =>
+    JSON.parse(sizeJson(results, { ...plainOptions, ...depth })) as never;
 
   test('has the keys of the contract, in this order', () => {
     const document = read([sized(cases.gall)]);
     const [result] = document.results;
-    expect(document.schema).toBe(sizeSchema);
+    expect(document.schema).toBe('cinchwright/size/1');
     expect(Object.keys(result!)).toEqual([
       'order',
       'file',
+      'verdict',
+      'reason',
+      'lengthBasis',
       'assumptions',
       'room',
       'welfare',
+      'passing',
       'specs',
       'otherStyles',
       'refused',
@@ -184,7 +191,7 @@ describe('json', () => {
     expect(Object.keys(result!['room']!)).toEqual(['inches', 'sd', 'basis']);
     expect(keys('otherStyles')).toEqual(['style', 'rank', 'strands', 'chance', 'text']);
     const [{ clearance }] = result!['specs']! as [{ clearance: object }];
-    expect(Object.keys(clearance)).toEqual(['inches', 'sd', 'floor', 'chance', 'station', 'where']);
+    expect(Object.keys(clearance)).toEqual(['inches', 'sd', 'floor', 'chance', 'station', 'front']);
     expect(keys('specs')).toEqual(
       expect.arrayContaining([
         'rank',
@@ -237,6 +244,30 @@ describe('json', () => {
     expect(told('measured')).toBeUndefined();
   });
 
+  test.each(names)(
+    '%s: few specs and what is less than good, but all with every verdict when asked for',
+    (name) => {
+      const result = sized(cases[name]);
+      const specs = (depth: Partial<ReportOptions>) =>
+        read([result], depth).results[0]!['specs']! as {
+          standing: string;
+          findings: { rule: string; judgement: string }[];
+        }[];
+      const [few, all, full] = [specs({ top: 2 }), specs({ all: true }), specs({ all: true, why: true })];
+      expect(few).toEqual(all.slice(0, 2));
+      expect(all).toHaveLength(result.advice.specs.length);
+      for (const [i, { findings, standing }] of full.entries()) {
+        expect(findings.map(({ rule }) => rule)).toEqual(rules.map(({ id }) => id));
+        const told = findings.filter(({ judgement }) => /acceptable|poor|cannot-tell|refuse/.test(judgement));
+        expect(all[i]!.findings).toEqual(told);
+        const elbow = findings.find(({ rule }) => rule === 'elbow-clearance');
+        if (elbow?.judgement === 'poor') expect(standing).toBe('not sure');
+      }
+      const passing = all.filter(({ standing }) => standing === 'passes').length;
+      expect(read([result], {}).results[0]!['passing']).toBe(passing);
+    },
+  );
+
   test('an order that is not known is null', () => {
     expect(read([{ ...failed, order: undefined }]).results[0]).toMatchObject({ order: null });
   });
@@ -245,12 +276,19 @@ describe('json', () => {
 describe('csv', () => {
   test.each(names)('%s: read back it equals the JSON', (name) => {
     const result = sized(cases[name]);
-    const rows = parse(sizeCsv([result]), { columns: true }) as unknown as Record<string, string>[];
-    const { results } = JSON.parse(sizeJson([result])) as { results: { specs: Record<string, unknown>[] }[] };
+    const all = { ...plainOptions, all: true };
+    const rows = parse(sizeCsv([result], all), { columns: true }) as unknown as Record<string, string>[];
+    const { results } = JSON.parse(sizeJson([result], all)) as {
+      results: { specs: Record<string, unknown>[] }[];
+    };
     const { specs } = results[0]!;
     if (specs.length === 0) {
       expect(rows).toHaveLength(1);
-      expect(rows[0]).toMatchObject({ outcome: 'nothing passes', rank: '' });
+      expect(rows[0]).toMatchObject({
+        verdict: 'none fits',
+        rank: '',
+        reason: expect.stringContaining(', ') as unknown,
+      });
       return;
     }
     const number = (text = ''): number | null => (text === '' ? null : Number(text));
@@ -274,11 +312,12 @@ describe('csv', () => {
     );
   });
 
-  test('every column is named once and explained; failed orders have a row', () => {
-    expect(new Set(sizeColumns.map(({ name }) => name)).size).toBe(sizeColumns.length);
-    expect(sizeColumns.every(({ about }) => about !== '')).toBe(true);
-    const rows = parse(sizeCsv([failed]), { columns: true }) as unknown as Record<string, string>[];
-    expect(rows).toEqual([expect.objectContaining({ order: '99', outcome: 'not read' })]);
+  test('failed orders have a row', () => {
+    const rows = parse(sizeCsv([failed], plainOptions), { columns: true }) as unknown as Record<
+      string,
+      string
+    >[];
+    expect(rows).toEqual([expect.objectContaining({ order: '99', verdict: 'faulty' })]);
   });
 });
 

@@ -63,9 +63,7 @@ export function addSize(program: Command, session: Session): void {
       (words: string, others: readonly string[] | undefined) => [...(others ?? []), words],
     )
     .addOption(
-      new Option('--top <n>', 'list this many (default 3)')
-        .default(3)
-        .argParser(whole('--top', 1, 999)),
+      new Option('--top <n>', 'list this many (default 3)').default(3).argParser(whole('--top', 1, 999)),
     )
     .option('--why', 'every check, and how each number was worked out')
     .option('--all', 'every cinch that passes, and every one ruled out')

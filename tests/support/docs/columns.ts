@@ -34,7 +34,17 @@ export const csvColumns = (): string =>
     `Unless \`--columns\` says otherwise, \`backlog\` shows ${code(screenColumns)} on a screen, and ${code(pageColumns)} in Markdown.`,
   ].join('\n\n');
 
-const units = { '': '', n: '', yes: '', in: 'in', minutes: '', money: '', day: '', chance: '0 to 1', share: '0 to 1' };
+const units = {
+  '': '',
+  n: '',
+  yes: '',
+  in: 'in',
+  minutes: '',
+  money: '',
+  day: '',
+  chance: '0 to 1',
+  share: '0 to 1',
+};
 
 /** Each name with its unit, what it holds, and where JSON has it one level down. */
 export const nameList = (): string =>
