@@ -82,7 +82,7 @@ function cordRows({ color, ply, onHand, pieces, needed, lots, short, orders }: C
       origin: 'short',
       count: own.length,
       length: inchesOf(total),
-      note: why,
+      reason: why,
     })),
   ];
 }
@@ -94,7 +94,7 @@ function buyRow(buy: Buy): Row {
         list: 'buy',
         color: buy.color,
         ply: buy.ply,
-        putUp: { length: inchesOf(buy.length) },
+        putUp: inchesOf(buy.length),
         count: buy.count,
       };
     case 'cord':
@@ -119,7 +119,7 @@ function putUpRows(
     ply,
     lot: origin === 'bought' ? undefined : lot,
     origin,
-    putUp: { length: inchesOf(length) },
+    putUp: inchesOf(length),
     copy,
   };
   return [

@@ -35,10 +35,6 @@ export function becauseText(spec: RankedSpec, units: Units): string | undefined 
 export const becauseOnly = ({ becauseOf }: RankedSpec, units: Units): string | undefined =>
   becauseOf === undefined ? undefined : phraseText(becauseOf.words, units);
 
-/** "acceptable: latigo run". */
-export const shortFinding = ({ rule, judgement }: Finding): string =>
-  `${judgementWords[judgement].word}: ${ruleName(rule)}`;
-
 /** "acceptable on latigo run: leaves 5.50 in of latigo each side". */
 export function findingText({ rule, judgement, reason }: Finding, units: Units, reading?: Reading): string {
   const { word } = judgementWords[judgement];

@@ -1,9 +1,9 @@
 /** Keys of each command's JSON that may be null: not told, not measured, or without meaning there. Whatever else is null was no number. */
 import { columnNames } from '../../src/work/columns.ts';
+import { names } from '../../src/words/names.ts';
 
-const spec = ['flareStart', 'margin', 'cannot'];
-/** Of a style of which nothing passes, or that cannot be tied at all. */
-const otherStyle = ['rank', 'strands', 'chance'];
+/** Of a cinch that was asked for, and of what was filled in. */
+const spec = ['flareStart', 'margin', 'reason', 'style', 'strands', 'length', 'buckle', 'nearest', 'spec'];
 const money = [
   'percent',
   'count',
@@ -16,26 +16,16 @@ const money = [
   'deposit',
   'balance',
 ];
-/** Every cell of a backlog but where the order stands and what came of it. */
-const filled = ['file', 'document', 'line', 'verdict'];
-const row = columnNames.filter((name) => !filled.includes(name));
+/** Every cell of a backlog but where the order stands and what came of it, and what stands one level down. */
+const filled: readonly string[] = ['file', 'document', 'line', 'verdict'];
+const row = columnNames.flatMap((name) => names[name].path).filter((name) => !filled.includes(name));
 
 /** The order is null where a file has none that could be read. */
 export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
-  size: new Set([
-    'order',
-    ...spec,
-    ...otherStyle,
-    'rule',
-    'becauseOf',
-    'couldEarn',
-    'nearestRank',
-    'wayOut',
-    'spec',
-  ]),
-  check: new Set(['order', ...spec, 'style', 'length', 'buckle', 'strands', 'nearest', 'spec', 'explained']),
-  ask: new Set(['order', 'name', 'phone', 'email', 'horse', 'then', 'first', 'now']),
-  photo: new Set(['order', 'flareStart', 'first', 'sameCinch']),
+  size: new Set(['order', ...spec, 'rank', 'chance', 'rule', 'becauseOf', 'couldEarn', 'wayOut']),
+  check: new Set(['order', ...spec, 'explained']),
+  ask: new Set(['order', 'customer', 'phone', 'email', 'horse', 'then', 'first', 'now']),
+  photo: new Set(['order', 'flareStart', 'first', 'clearance']),
   quote: new Set([
     'order',
     'currency',
@@ -47,13 +37,11 @@ export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
     'latest',
     'window',
     'validUntil',
-    'nearestRank',
     'rank',
-    'spec',
   ]),
   ticket: new Set(['order', 'horse', 'due', 'flare', 'accent', 'color', 'metal']),
-  materials: new Set(['order', 'flareStart', 'color', 'onHand', 'near', 'lot', 'metal']),
+  materials: new Set(['order', 'flareStart', 'color', 'lengthOnHand', 'nearestColor', 'lot', 'metal']),
   schedule: new Set(['order', 'flareStart', 'due']),
   backlog: new Set(row),
-  learn: new Set(['error', 'value']),
+  learn: new Set(['standardError', 'value']),
 };

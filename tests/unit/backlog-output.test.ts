@@ -118,7 +118,7 @@ test('what several orders have in common with an earlier one is found, and told 
   const first = new Map<unknown, string>();
   for (const { order, file, line, sameNumberAs: same } of rows) {
     expect(same).toBe(first.get(order) ?? null);
-    if (order !== null && !first.has(order)) first.set(order, `${String(file)}:${String(line)}`);
+    if (order !== null && !first.has(order)) first.set(order, `${file as string}:${line as number}`);
   }
   const twice = rows.filter((row) => row['sameNumberAs'] !== null).length;
   expect(twice).toBeGreaterThan(10);
@@ -134,7 +134,7 @@ interface Sized {
 /** What `size --format json` says, cut down to a row: the first spec beside the order. */
 function rowFrom({ specs = [], ask: [next] = [], ...order }: Sized): Row {
   const ask = next === undefined ? null : `${next.input}: ${next.how}`;
-  return { ...order, ...specs[0], ask } as Row;
+  return { ...order, ...specs[0], ask };
 }
 
 test('the row says what `size` says of the same order', async () => {

@@ -10,7 +10,7 @@ import { rulesColumns } from '../../../src/views/rules-data.ts';
 import { scheduleColumns } from '../../../src/views/schedule-csv.ts';
 import { sizeColumns } from '../../../src/views/size-data.ts';
 import { errorColumns } from '../../../src/words/backlog-words.ts';
-import { headOf, names, type Name } from '../../../src/words/names.ts';
+import { headOf, names, type Name, type Named } from '../../../src/words/names.ts';
 
 /** Every table, by who prints it. */
 export const tables: Readonly<Record<string, readonly Name[]>> = {
@@ -46,12 +46,15 @@ const units = {
   share: '0 to 1',
 };
 
-/** Each name with its unit, what it holds, and where JSON has it one level down. */
+/** One level down, and told once for all. */
+const flat: ReadonlySet<string> = new Set(['inches', 'sd', 'text', 'mean', 'standardError']);
+
+/** Each name that needs a word: its unit, what it holds, and where JSON has it one level down. */
 export const nameList = (): string =>
   list(
-    (Object.keys(names) as Name[]).map((name) => {
-      const { unit, about, path } = names[name];
-      const within = path.length > 1 ? `, in JSON \`${path.join('.')}\`` : '';
-      return `\`${name}\`${within}${units[unit] === '' ? '' : ` (${units[unit]})`}: ${about}`;
+    (Object.entries(names) as [Name, Named][]).flatMap(([name, { unit, about, path }]) => {
+      if (about === '') return [];
+      const within = path.length > 1 && !flat.has(path[1] ?? '') ? `, in JSON \`${path.join('.')}\`` : '';
+      return [`\`${name}\`${within}${units[unit] === '' ? '' : ` (${units[unit]})`}: ${about}`];
     }),
   );

@@ -8,7 +8,7 @@ type Keys = Map<string, { readonly under: Keys; isList: boolean }>;
 export async function jsonKeys(): Promise<string> {
   const commands = new Map<string, Keys>();
   for (const [command, document] of await jsonPrinted()) {
-    const keys: Keys = commands.get(command) ?? new Map();
+    const keys = commands.get(command) ?? (new Map() as Keys);
     commands.set(command, keys);
     gather(keys, document);
     keys.delete('schema');
