@@ -22,6 +22,8 @@ export const testsOf = {
     'tests/truth/homography-far.test.ts',
     'tests/truth/logistic.test.ts',
     'tests/truth/normal-pair.test.ts',
+    'tests/truth/sheet-corners.test.ts',
+    'tests/unit/order-photo.test.ts',
   ],
   horse: [
     'tests/unit/facts-horse.test.ts',
