@@ -69,6 +69,10 @@ describe('how wide it is', () => {
   test('its outline is as wide as its shape, from the midline to the buckle', () => {
     each(({ candidate: { shape } }) => {
       const { stations, widths } = outlineOf(shape);
+      // Corners that fall together stand once, and what is as wide all along has none between its ends.
+      expect([stations[0], stations.at(-1)]).toEqual([0, shape.top]);
+      for (const [i, s] of stations.entries()) if (i > 0) expect(s).toBeGreaterThan(stations[i - 1]!);
+      if (shape.pinched === shape.full) expect(stations.length).toBe(2);
       expect([stations[0], stations.at(-1)]).toEqual([0, shape.top]);
       stations.forEach((station, i) => {
         within(widths[i]!, widthAt(shape, station), 1e-9);

@@ -28,6 +28,8 @@ test('a shop whose buckles take none of its strand counts is told so, and the ho
   );
   expect(wayOutText(advice, 'in')).toBe(`N${why.slice(1)}: it is not the horse.`);
   expect(usual.noBuckle).toBe(false);
+  const [some, noRoom] = [{ ...shop, strands: { min: 11, max: 45 } }, orderOf({ horse: { elbowRoom: 1 } })];
+  expect(sizeOrder(noRoom, some)).toMatchObject({ first: undefined, noBuckle: false });
 });
 
 test('buckles that hang too low ask for the tape from ring to ring again, and for the length where the shop ties none so long', () => {
