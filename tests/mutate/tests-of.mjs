@@ -54,6 +54,7 @@ export const testsOf = {
     'tests/truth/clearance.test.ts',
     'tests/truth/cut-list.test.ts',
     'tests/unit/check-strands.test.ts',
+    'tests/unit/rules-stock.test.ts',
     'tests/unit/ranking.test.ts',
     'tests/unit/paper-ticket.test.ts',
     'tests/golden/golden.test.ts',
@@ -84,7 +85,6 @@ export const testsOf = {
     'tests/truth/days.test.ts',
     'tests/truth/schedule.test.ts',
     'tests/property/prices.test.ts',
-    'tests/property/materials.test.ts',
     'tests/golden/golden.test.ts',
   ],
 };

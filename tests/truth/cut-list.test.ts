@@ -44,6 +44,24 @@ describe('accent cord', () => {
   const feetIn = (accents: string[], pinched = 4, fullUpTo = 13.5) =>
     accentNeeds(placedBars(flatOf(laid(pinched, fullUpTo)), accents)).map(({ color, feet }) => [color, feet]);
 
+  // Rows of 1 in, the first half an inch from the buckle, the last where the flare begins, none more than 2.5 in apart: a choice.
+  test.each([
+    ['high-flare', 3, [0.5, 2]],
+    ['high-flare', 9, [0.5, 3, 5.5, 8]],
+    ['low-flare', 3, [0.5, 2]],
+    ['low-flare', 5, [0.5, 2.25, 4]],
+    ['low-flare', 9, [0.5, 3, 5.5, 8]],
+    // With no room for two there is one.
+    ['low-flare', 2.25, [1.25]],
+    ['low-flare', 0.75, [0]],
+  ] as const)('rows of a %s that begins to widen after %f in', (style, flareStart, rows) => {
+    const bars = barsOf(style, { half: 13.5, flareStart });
+    expect(bars.slice(0, -1).map(({ from }) => from)).toEqual(rows);
+    expect(bars.at(-1)).toEqual({ kind: 'centre', from: 13, length: 1 });
+    const carries = bars.filter(({ kind }) => kind === 'further').map(({ from }) => from);
+    expect(carries).toEqual(style === 'low-flare' && rows.length > 1 ? rows.slice(-1) : []);
+  });
+
   test('each bar by its own length, end bars twice and the center bar once; colors take turns', () => {
     expect(feetIn([])).toEqual([[undefined, 20]]); // 4.25 x 4.5 = 19.1
     expect(feetIn(['rust'])).toEqual([['rust', 20]]);

@@ -4,7 +4,7 @@ import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import type { Buckle } from '../../src/order/types.ts';
-import { layersOn, strandsAway } from '../../src/cinch/buckles.ts';
+import { layersOn, mustBeOrdered, strandsAway } from '../../src/cinch/buckles.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { phraseText } from '../../src/units/text.ts';
 import { orderOf } from '../support/orders.ts';
@@ -46,6 +46,11 @@ test('cords lie in the usual layer where the buckle lets them, else as it does',
   ]);
   expect(layersOn({ ...both, double: undefined }, 19)).toBe(1);
   expect(layersOn({ ...both, single: undefined }, 15)).toBe(2);
+});
+
+test('two buckles a cinch must be ordered where fewer are on hand, if they are to be had', () => {
+  const stock = (onHand: number, orderable: boolean) => mustBeOrdered({ onHand, orderable } as Buckle, 2);
+  expect([stock(3, true), stock(4, true), stock(3, false)]).toEqual([true, false, false]);
 });
 
 test('strands away are counted to the nearer end of the nearer range', () => {
