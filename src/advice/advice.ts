@@ -126,7 +126,7 @@ export class Advice {
 
   /** Whether no buckle of the shop takes any strand count it ties: then nothing was tried. */
   get noBuckle(): boolean {
-    return this.first === undefined && !this.#tied.some(({ hasBuckle }) => hasBuckle);
+    return !this.#tied.some(({ hasBuckle }) => hasBuckle);
   }
 
   /** Styles that cannot be tied at all on this horse: there is no side left below the buckle. */

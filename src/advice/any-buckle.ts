@@ -67,7 +67,6 @@ function doubtsOf(tried: readonly Laid[]): Map<string, Phrase> {
 
 /** The same judged cinch, where some rules cannot tell. */
 function withDoubts(judged: Judged, doubts: ReadonlyMap<string, Phrase>): Judged {
-  if (doubts.size === 0) return judged;
   const findings = judged.findings.map((finding): Finding => {
     const reason = doubts.get(finding.rule);
     return reason === undefined ? finding : { rule: finding.rule, judgement: 'cannot-tell', reason };

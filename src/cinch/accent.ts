@@ -15,7 +15,7 @@ export const placedBars = ({ bars, widthFrom, half }: Flat, colors: readonly str
   bars.map((bar, i) => ({
     ...bar,
     width: widthFrom(middleOf(bar, half)),
-    accent: colors.length === 0 ? undefined : colors[i % colors.length],
+    accent: colors[i % colors.length],
   }));
 
 const middleOf = ({ from, length }: Bar, half: number): number => Math.min(half, from + length / 2);

@@ -20,7 +20,7 @@ const quarter = (inches: number): number => Math.round(inches * 4) / 4;
 
 /** Bars of one half, from the buckle down; the center bar, shared by both halves, is last. */
 export function barsOf(style: Style, { half, flareStart }: Half): Bar[] {
-  if (style === 'straight' || flareStart === undefined) {
+  if (flareStart === undefined) {
     const end: Bar = { kind: 'end', from: bench('end-bar-from'), length: bench('end-bar') };
     return [end, center(half, bench('center-bar'))];
   }

@@ -70,7 +70,7 @@ export function solveEllipse(perimeter: number, ratio: number): Ellipse {
  * @param depth the whole depth (twice the half-axis), same unit as the perimeter
  */
 export function solveRatioFromDepth(perimeter: number, depth: number): number | undefined {
-  if (!(depth > 0 && depth < Infinity && perimeter > 2 * depth && perimeter < Infinity)) return undefined;
+  if (!(depth > 0 && perimeter > 2 * depth && perimeter < Infinity)) return undefined;
   const over = (ratio: number): number => ellipsePerimeter(ratio, 1) - (2 * perimeter) / depth;
   // No ellipse is shorter than pi (a + b). From there on secants come down to the ratio and never pass it: the perimeter is convex.
   let ratio = (2 * perimeter) / (Math.PI * depth) - 1;

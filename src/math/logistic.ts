@@ -66,13 +66,12 @@ function slopeOf(odds: Odds, prior: Prior, at: readonly number[]): Slope {
   odds.trials.forEach((trial, i) => {
     const logOdds = odds.at(i, at, own);
     const { weight = 1, seen = 1 } = trial;
-    const p = chanceOf(logOdds);
-    const q = seen * p;
-    // 1 - q keeps its digits where p is nearly 1 and all has been seen.
-    const not = seen === 1 ? chanceOf(-logOdds) : 1 - q;
-    const turn = p * chanceOf(-logOdds);
-    const rise = weight * (trial.happened ? chanceOf(-logOdds) : not === 0 ? -1 : (-seen * turn) / not);
-    const info = q * not === 0 ? 0 : (weight * (seen * turn) ** 2) / (q * not);
+    const [p, other] = [chanceOf(logOdds), chanceOf(-logOdds)];
+    // 1 - seen p, with its digits where p is nearly 1 and all has been seen.
+    const notSeen = other + (1 - seen) * p;
+    const never = notSeen === 0 ? 1 : other / notSeen;
+    const rise = weight * (trial.happened ? other : -seen * p * never);
+    const info = weight * seen * p * other * never;
     value += weight * logChance(trial, logOdds);
     for (let j = 0; j < size; j++) {
       gradient[j] = (gradient[j] ?? 0) + rise * (own[j] ?? 0);

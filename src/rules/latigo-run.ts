@@ -14,10 +14,11 @@ export const latigoRun = rule({
   can: ['good', 'acceptable', 'poor', 'refuse'],
   judge({ model }, { run, runSd }) {
     const margin = Math.min(run - model['run-low'], model['run-high'] - run);
-    if (run < model['run-least'] || run > model['run-most']) {
-      const bound = run < model['run-least'] ? model['run-least'] : model['run-most'];
-      const side = run < bound ? 'too short' : 'too long';
-      const rest = run < bound ? 'needs' : 'at most';
+    const tooShort = run < model['run-least'];
+    if (tooShort || run > model['run-most']) {
+      const bound = tooShort ? model['run-least'] : model['run-most'];
+      const side = tooShort ? 'too short' : 'too long';
+      const rest = tooShort ? 'needs' : 'at most';
       return {
         judgement: 'refuse',
         margin: Math.min(run - model['run-least'], model['run-most'] - run),

@@ -1,12 +1,12 @@
 /** `npm run mutate -- [FOLDER or FILE...]`: breaks the model in one place at a time and tells which breaks no test notices. */
 import { Stryker } from '@stryker-mutator/core';
 
-const model = ['src/math', 'src/horse', 'src/cinch', 'src/rules', 'src/advice'];
+const folders = ['math', 'horse', 'cinch', 'rules', 'advice', 'learn', 'work'].map((name) => `src/${name}`);
 const asked = process.argv.slice(2);
 /** What to mutate, by folder: each has tests of its own. */
 const byFolder = Map.groupBy
-  ? Map.groupBy(asked.length > 0 ? asked : model, (name) => name.split('/')[1])
-  : (asked.length > 0 ? asked : model).reduce(
+  ? Map.groupBy(asked.length > 0 ? asked : folders, (name) => name.split('/')[1])
+  : (asked.length > 0 ? asked : folders).reduce(
       (map, name) => map.set(name.split('/')[1], [...(map.get(name.split('/')[1]) ?? []), name]),
       new Map(),
     );

@@ -86,6 +86,15 @@ const cases: readonly Case[] = [
     strands: 19,
   },
   {
+    name: 'girth from height, rings taped',
+    order: orderOf({
+      horse: { heartGirth: undefined, height: 62 },
+      saddle: { rigging: rigging('7/8'), ringToRing: 42 },
+    }),
+    style: 'straight',
+    strands: 17,
+  },
+  {
     name: 'by photo, girth from height',
     order: orderOf({
       photo: demoPhoto,

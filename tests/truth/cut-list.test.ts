@@ -2,7 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { endOf, piecesOf, sectionsOf, type End } from '../../src/work/strands.ts';
+import { accentNeeds, placedBars } from '../../src/cinch/accent.ts';
 import { accentFeetAnInch } from '../../src/cinch/cord.ts';
+import { flatOf, profileOf } from '../../src/cinch/flat.ts';
 import { barInches, barsOf } from '../../src/cinch/bars.ts';
 import { within } from '../support/within.ts';
 
@@ -32,6 +34,71 @@ describe('accent cord', () => {
     expect(inches).toBeGreaterThanOrEqual(4);
     expect(inches).toBeLessThanOrEqual(4.5);
     within(inches * accentFeetAnInch(4), 20, 1);
+  });
+
+  // By hand: 16 in of half less a frame of 2.5 is 13.5. End bars of 1.25 in, a center bar of 1.75 in: an inch of bar takes 1.125 ft for each inch of width.
+  const laid = (pinched: number, fullUpTo: number) => ({
+    ...({ style: 'straight', length: 32, buckle: { frameHeight: 2.5 }, flareStart: undefined } as const),
+    shape: { full: 4, pinched, fullUpTo, pinchedFrom: 13.5, top: 13.5 },
+  });
+  const feetIn = (accents: string[], pinched = 4, fullUpTo = 13.5) =>
+    accentNeeds(placedBars(flatOf(laid(pinched, fullUpTo)), accents)).map(({ color, feet }) => [color, feet]);
+
+  // Rows of 1 in, the first half an inch from the buckle, the last where the flare begins, none more than 2.5 in apart: a choice.
+  test.each([
+    ['high-flare', 3, [0.5, 2]],
+    ['high-flare', 9, [0.5, 3, 5.5, 8]],
+    ['low-flare', 3, [0.5, 2]],
+    ['low-flare', 5, [0.5, 2.25, 4]],
+    ['low-flare', 9, [0.5, 3, 5.5, 8]],
+    // With no room for two there is one.
+    ['low-flare', 2.25, [1.25]],
+    ['low-flare', 0.75, [0]],
+  ] as const)('rows of a %s that begins to widen after %f in', (style, flareStart, rows) => {
+    const bars = barsOf(style, { half: 13.5, flareStart });
+    expect(bars.slice(0, -1).map(({ from }) => from)).toEqual(rows);
+    expect(bars.at(-1)).toEqual({ kind: 'centre', from: 13, length: 1 });
+    const carries = bars.filter(({ kind }) => kind === 'further').map(({ from }) => from);
+    expect(carries).toEqual(style === 'low-flare' && rows.length > 1 ? rows.slice(-1) : []);
+  });
+
+  test('each bar by its own length, end bars twice and the center bar once; colors take turns', () => {
+    expect(feetIn([])).toEqual([[undefined, 20]]); // 4.25 x 4.5 = 19.1
+    expect(feetIn(['rust'])).toEqual([['rust', 20]]);
+    expect(feetIn(['rust', 'black', 'sage'])).toEqual([
+      ['rust', 12], // 2.5 x 4.5 = 11.25
+      ['black', 8], // 1.75 x 4.5 = 7.875
+    ]);
+  });
+
+  test('a bar takes what the cinch is wide at its middle', () => {
+    // It spreads from 2 to 4 in over 4 in: 2.125 in from the buckle, at the middle of the end bar, it is 3.0625 in wide.
+    expect(feetIn(['rust', 'black'], 2, 9.5)).toEqual([
+      ['rust', 9], // 2.5 x 1.125 x 3.0625 = 8.6
+      ['black', 8],
+    ]);
+  });
+
+  test('whole feet are not rounded up once more', () => {
+    // End bars 3.2 in wide: 2.5 x 1.125 x 3.2 = 9.
+    const end = { kind: 'end', from: 1.5, length: 1.25, accent: 'rust' } as const;
+    expect(accentNeeds([{ ...end, width: 3.2 }])).toEqual([{ color: 'rust', feet: 9 }]);
+  });
+
+  test('on the bench every distance is shorter by what new cord gives', () => {
+    // Laid on the horse it reaches 14 in up from the midline, flat 13.5 in: the flare starts and ends as much nearer the buckle.
+    const shape = { full: 6, pinched: 4, fullUpTo: 7, pinchedFrom: 10.5, top: 14 };
+    const flat = flatOf({ ...laid(4, 0), style: 'high-flare', shape, flareStart: 3.5 });
+    expect([flat.half, flat.flare]).toEqual([13.5, { start: 3.375, whole: 6.75 }]);
+    expect(flat.turns).toEqual([3.375, 6.75]);
+    expect([0, 3.375, 6.75, 13.5].map(flat.widthFrom)).toEqual([4, 4, 6, 6]);
+    expect(profileOf(flat, 3).map(({ at }) => at)).toEqual([0, 2, 4, 6, 8, 10, 12, 13.5]);
+    // On the bar of the buckle the cords gather to its width.
+    expect(
+      profileOf(flat, 3)
+        .map(({ width }) => width)
+        .slice(0, 2),
+    ).toEqual([3, 4]);
   });
 });
 

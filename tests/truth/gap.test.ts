@@ -92,7 +92,9 @@ describe('spots', () => {
     expect(places(high)).toEqual(['1.875 14.000', '1.875 16.500']);
     const beside = frameSpots(plainBuckle, 5, plumb);
     expect([...new Set(places(beside))]).toEqual(['1.875 5.000', '1.875 7.000', '1.875 7.500']);
-    for (const { skin, part, width } of [...high, ...beside])
+    const below = frameSpots(plainBuckle, 0.25, plumb);
+    expect([...new Set(places(below))]).toEqual(['1.875 0.250', '1.875 2.750']);
+    for (const { skin, part, width } of [...high, ...beside, ...below])
       expect([skin, part, width]).toEqual([false, 'frame', 0]);
   });
 });

@@ -40,6 +40,7 @@ describe('perimeters', () => {
 
   it('flat: there and back', () => {
     expect(ellipsePerimeter(3, 0)).toBe(12);
+    expect(ellipsePerimeter(0, 3)).toBe(12);
     expect(ellipsePerimeter(0, 0)).toBe(0);
   });
 

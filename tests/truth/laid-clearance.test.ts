@@ -172,6 +172,7 @@ describe('clearance', () => {
       const [skin, whole, hard] = [below(cords, 7 * facts.k), cords, frame].map((line) => gapOf(line, elbow));
       // The library takes lines closer than a millionth for crossing.
       expect(c.frameClearance.inches).toBeGreaterThan(hard! - 2e-6);
+      expect(c.cordClearance.skin).toBe(true);
       expect(c.cordClearance.inches).toBeGreaterThan(whole! - 2e-6);
       // One that lies under its floor counts by how far.
       if (hard! < 0) within(c.frameClearance.inches, hard!, 2e-6);

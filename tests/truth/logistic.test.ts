@@ -156,6 +156,17 @@ describe('whether there is a top', () => {
     expect(fitLine(x, yes(x.map((value) => (value > 20 || value === 3 ? 1 : 0)))).reached).toBe(true);
   });
 
+  test('from a start where chances are nothing or all to the last digit it comes back', () => {
+    const wide = { mean: [0], sd: [1e6] };
+    const odds = linearOdds([[1], [1], [1]], yes([0, 1, 1]));
+    for (const start of [800, -800]) {
+      const { numbers, reached } = fitLogistic(odds, wide, [start]);
+      expect(reached).toBe(true);
+      // Of 2 in 3 the log odds are log 2, by hand.
+      within(numbers[0]!, Math.log(2), 1e-6);
+    }
+  });
+
   test('weights count as so many trials', () => {
     const twice = fitLine([0, 0, 1, 1, 1, 1], yes([0, 1, 0, 1, 1, 1]));
     const weighed = fitLine(

@@ -4,7 +4,7 @@ import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import type { Buckle } from '../../src/order/types.ts';
-import { strandsAway } from '../../src/cinch/buckles.ts';
+import { layersOn, mustBeOrdered, strandsAway } from '../../src/cinch/buckles.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { phraseText } from '../../src/units/text.ts';
 import { orderOf } from '../support/orders.ts';
@@ -37,6 +37,20 @@ describe('strands that no buckle takes', () => {
     const finding = judged?.findings.find(({ rule }) => rule === 'buckle-strands');
     expect(finding && phraseText(finding.reason, 'in')).toMatch(/plain 3 .*31 strands/);
   });
+});
+
+test('cords lie in the usual layer where the buckle lets them, else as it does', () => {
+  const both = { single: { min: 13, max: 21 }, double: { min: 15, max: 29 } } as unknown as Buckle;
+  expect([13, 17, 19, 21, 29, 31].map((strands) => layersOn(both, strands))).toEqual([
+    ...[1, 1, 2, 2, 2, undefined],
+  ]);
+  expect(layersOn({ ...both, double: undefined }, 19)).toBe(1);
+  expect(layersOn({ ...both, single: undefined }, 15)).toBe(2);
+});
+
+test('two buckles a cinch must be ordered where fewer are on hand, if they are to be had', () => {
+  const stock = (onHand: number, orderable: boolean) => mustBeOrdered({ onHand, orderable } as Buckle, 2);
+  expect([stock(3, true), stock(4, true), stock(3, false)]).toEqual([true, false, false]);
 });
 
 test('strands away are counted to the nearer end of the nearer range', () => {

@@ -28,6 +28,44 @@ test('a shop whose buckles take none of its strand counts is told so, and the ho
   );
   expect(wayOutText(advice, 'in')).toBe(`N${why.slice(1)}: it is not the horse.`);
   expect(usual.noBuckle).toBe(false);
+  const [some, noRoom] = [{ ...shop, strands: { min: 11, max: 45 } }, orderOf({ horse: { elbowRoom: 1 } })];
+  expect(sizeOrder(noRoom, some)).toMatchObject({ first: undefined, noBuckle: false });
+});
+
+const room1 = (ringToRing: number) =>
+  sizeOrder(orderOf({ horse: { elbowRoom: 1 }, saddle: { ringToRing } }), shop);
+
+test('where nothing passes the length nobody named is one that the shop ties', () => {
+  // By the rings 30 - 12 - 1 = 17 in and 70 - 12 - 1 = 57 in: neither is tied.
+  const { min, max } = shop.lengths;
+  for (const [rings, tied] of [
+    [30, min],
+    [70, max],
+  ] as const) {
+    const { filled } = checkCinch({ style: 'straight', strands: 17 }, 'wants', room1(rings));
+    expect(filled.find(({ part }) => part === 'length')?.taken).toBe(`${String(tied)} in`);
+  }
+});
+
+test('a buckle nobody has: nothing is taken for what was not said, and the rest of the wish is kept', () => {
+  const ask = (buckle: string) => checkCinch({ style: 'low-flare', strands: 21, buckle }, 'wants', usual);
+  expect(ask('gold')).toMatchObject({ passes: false, filled: [] });
+  expect(ask('gold').nearest?.candidate).toMatchObject({ style: 'low-flare', strands: 21 });
+  const words = (buckle: string) => ask(buckle).cannot?.words.join('|');
+  expect(words('plain 33')).toContain('did you mean');
+  expect(words('gold')).not.toContain('did you mean');
+});
+
+test('a length alone is that of the cinch that comes first, whatever its style', () => {
+  const slips = orderOf({ horse: { trouble: ['saddle-rolls'] }, saddle: { rigging: rigging('3/4') } });
+  const advice = sizeOrder(slips, shop);
+  const { style, strands } = advice.first!.candidate;
+  expect(style).not.toBe('straight');
+  expect(checkCinch({ length: 30 }, 'wants', advice).judged?.candidate).toMatchObject({
+    style,
+    strands,
+    length: 30,
+  });
 });
 
 test('buckles that hang too low ask for the tape from ring to ring again, and for the length where the shop ties none so long', () => {

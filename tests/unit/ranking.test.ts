@@ -16,6 +16,33 @@ describe('ranking', () => {
     expect(firstOf(orderOf({ use: 'trail' }))?.style).toBe('straight');
   });
 
+  // Roping 19 strands, and weaving that adds nothing is no maker's: common practice, no source.
+  it.each([
+    ['full', undefined, 'low-flare'],
+    // A straight of 19 clears the elbow there, but nobody ties it.
+    ['full', 5, 'low-flare'],
+    // One of 19 is tied, but hardly clears it.
+    ['7/8', undefined, 'low-flare'],
+    ['7/8', 4, 'straight'],
+    ['3/4', 3.5, 'straight'],
+    ['center-fire', 5, 'straight'],
+  ] as const)(
+    'to rope from %s with %f in of room takes 19 strands, straight if one is good: %s',
+    (...row) => {
+      const [position, elbowRoom, style] = row;
+      const order = orderOf({ use: 'roping', horse: { elbowRoom }, saddle: { rigging: rigging(position) } });
+      const advice = sizeOrder(order, defaultShop);
+      expect(advice.first?.candidate.style).toBe(style);
+      expect(advice.first?.candidate.strands).toBeGreaterThanOrEqual(19);
+      if (style !== 'straight') return;
+      expect(advice.first?.judgementOf('elbow-clearance')).toBe('good');
+      const roper = advice.specs.find(({ candidate }) => candidate.style !== 'straight')!;
+      expect(roper.candidate.strands).toBeGreaterThan(advice.first!.candidate.strands);
+      const { words } = advice.firstBefore(roper).words;
+      expect(words.join('')).toBe('a straight with enough strands to rope off of needs no weaving');
+    },
+  );
+
   it('of a rubbed horse looks at the frame only until it is clear enough', () => {
     const rubbed = orderOf({ horse: { trouble: ['buckle-rub'] }, saddle: { rigging: rigging('3/4') } });
     const plain = orderOf({ saddle: { rigging: rigging('3/4') } });

@@ -161,6 +161,9 @@ describe('check', () => {
       for (const shop of [only(low, tall({})), only(tall({ frameWidth: 3 }), low)]) {
         const result = inUse(shop);
         expect(result.checked.map(standingOf)).toEqual(['not sure']);
+        for (const { judged } of result.checked)
+          for (const { rule, judgement } of judged!.findings)
+            expect(judged!.judgementOf(rule)).toBe(judgement);
         const text = oneLine(checkScreen([result], plainOptions));
         expect(text).toMatch(/we filled in low buckles\): NOT SURE\..* Not judged: [^.]*buckle[^.]*\btall\b/);
         expect(text).not.toContain('Smallest change');
@@ -184,11 +187,30 @@ describe('check', () => {
       expect(JSON.parse(checkJson([few]))).toMatchObject({
         results: [{ checked: [{ cannotTell: expect.arrayContaining(['buckle-strands']) as unknown }] }],
       });
+      expect(oneLine(checkScreen([few], plainOptions))).toContain(
+        "none of the shop's buckles take that many strands",
+      );
     });
 
     test('is refused all the same by what no buckle changes', () => {
       expect(inUse(only(low, tall({})), { length: 40 }).checked.map(standingOf)).toEqual(['refused']);
       expect(inUse(defaultShop, { strands: 31 }).checked.map(standingOf)).toEqual(['refused']);
+      // Then nothing hangs on the buckle, though so tall a one would hang too low.
+      const taller = only(low, tall({ frameHeight: 17 }));
+      const [long] = inUse(taller, { length: 40 }).checked;
+      expect(long!.judged!.findings.filter(({ judgement }) => judgement === 'cannot-tell')).toEqual([]);
+    });
+
+    test('is there, whatever the shop has on the shelf or ties', () => {
+      const gone = { onHand: 0, orderable: false };
+      const shops = [
+        only({ ...low, ...gone }, tall(gone)),
+        { ...only(low, tall({})), strands: { min: 17, max: 31 } },
+      ];
+      for (const shop of shops)
+        expect(JSON.parse(checkJson([inUse(shop)]))).toMatchObject({
+          results: [{ checked: [{ cannotTell: ['buckle-height'] }] }],
+        });
     });
   });
 

@@ -51,6 +51,7 @@ describe('buckle-strands', () => {
     expect(judged(2, 7.25).told).toContain('7.25 wide below the buckle');
     expect(judged(2, 7.25).told).toContain('from 7 up it needs a special buckle');
     expect(judged(0, 4).told).toContain('b buckle does not take 29 strands');
+    expect(judged(0, 4, { strands: 33 }).told).toBe("none of the shop's buckles take 33 strands");
     expect(judged(1, 4).told).toBe('the b buckle takes 29 strands strung single');
     expect(judged(2, 4).told).toBe('the b buckle takes 29 strands strung double');
   });
@@ -120,8 +121,18 @@ describe('roping-strength', () => {
     expect(judged(strands, use)).toEqual({
       judgement,
       margin,
-      told: expect.stringMatching(new RegExp(`^${strands} strands .*${use}`)) as string,
+      told: `${strands} strands are ${judgement === 'good' ? 'enough' : 'few'} for ${use === 'ranch' ? 'ranch work' : use}`,
     });
+  });
+
+  test('of a pony as many as are usual are enough, and no count is poor; half a pony asks for half as much more', () => {
+    const ofPony = (ponyShare: number, strands: number) =>
+      judgedBy('roping-strength', { order: { use: 'roping' }, practice: { ponyShare } }, { strands })
+        .judgement;
+    expect([13, 11, 9].map((strands) => ofPony(1, strands))).toEqual(['good', 'acceptable', 'acceptable']);
+    expect([16, 15, 8, 7].map((strands) => ofPony(0.5, strands))).toEqual([
+      ...['good', 'acceptable', 'acceptable', 'poor'],
+    ]);
   });
 
   test('is no question where nothing pulls, and open where nobody said', () => {

@@ -62,6 +62,13 @@ describe('buckle-room', () => {
     within(judged(clearance, k).margin!, clearance, 1e-12);
   });
 
+  test('a floor of the shop grows with the horse', () => {
+    const own = { k: 2, model: { ...model, 'muscle-floor': 0.2 } };
+    const found = (inches: number) => judgedBy('buckle-room', own, { frameClearance: { inches } });
+    within(found(0.5).margin!, 0.1, 1e-12);
+    expect([found(0.4).judgement, found(0.4 - least).judgement]).toEqual(['acceptable', 'poor']);
+  });
+
   test('over the line there is no distance to tell', () => {
     expect(judged(-0.4).told).not.toMatch(/\d/);
     expect(judged(0).told).toContain('stays 0');
@@ -117,6 +124,10 @@ describe('elbow-clearance', () => {
     expect(judged(-0.3).told).toBe('reaches onto the elbow, about 0.3');
     expect(judged(-0.3, 0.1, { ...muscle, where: 'buckle' }).told).toBe(
       'the buckle reaches onto the elbow, about 0.3',
+    );
+    // A shop may ask for room against muscle, too.
+    expect(judged(0, 0.1, { floor: 0.5, skin: false, where: 'buckle' }).told).toContain(
+      '0 off the elbow, needs 0.5',
     );
     expect(judged(0).told).toContain('0 off the elbow, needs 1');
     expect(judged(0.9).told).toContain('0.9 off the elbow, needs 1');
@@ -236,6 +247,7 @@ describe('flare-position', () => {
 
   test('each style is told by itself, and which way the ring hangs', () => {
     expect(judged(0.5, 'high-flare').told).toContain('close behind full position');
+    expect(judged(0, 'high-flare').told).toContain('a ring at full position');
     expect(judged(-0.5, 'high-flare').told).toContain('ahead of full position');
     const told = [
       judged(0, 'straight'),

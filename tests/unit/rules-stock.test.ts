@@ -1,10 +1,33 @@
 /** The rule about the shelf: what is enough, what may be ordered, what is told. */
 import { describe, expect, it, test } from 'vitest';
-import type { Shop } from '../../src/order/types.ts';
-import type { CordShelf, Shelf } from '../../src/cinch/shelf.ts';
+import type { Order, Shop } from '../../src/order/types.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { shelfOf, type CordShelf, type Shelf } from '../../src/cinch/shelf.ts';
 import { judgedBy } from '../support/judged.ts';
-import { plainBuckle } from '../support/orders.ts';
+import { orderOf, plainBuckle } from '../support/orders.ts';
 import { within } from '../support/within.ts';
+
+describe('the shelf', () => {
+  const cord = (color: string, ply: number, feetOnHand: number, orderable = true) => ({
+    ...{ color, ply, feetOnHand, orderable, putUps: [] },
+  });
+  const cords = [cord('Natural', 8, 100), cord('black', 8, 40, false), cord('black', 2, 7)];
+  const asked = (colors: Order['colors']) => shelfOf({ ...orderOf(), colors }, { ...defaultShop, cords });
+
+  test('counts all colors of one ply together, whatever their capitals', () => {
+    expect(asked({ body: ['natural', 'BLACK'], accent: ['black'] })).toEqual({
+      body: { ply: 8, colors: ['natural', 'BLACK'], unknown: undefined, feetOnHand: 140, orderable: false },
+      accent: { ply: 2, colors: ['black'], unknown: undefined, feetOnHand: 7, orderable: true },
+    });
+  });
+
+  test('names the first color that the shop does not have, and asks nothing where none was said', () => {
+    const { body } = asked({ body: ['natural', 'plum', 'mauve'] });
+    expect(body).toMatchObject({ unknown: 'plum', feetOnHand: 100, orderable: false });
+    for (const colors of [undefined, {}])
+      expect([asked(colors).body.colors, asked(colors).accent.colors]).toEqual([[], []]);
+  });
+});
 
 describe('stock', () => {
   const body: CordShelf = {
