@@ -19,10 +19,12 @@ export interface Judged {
   readonly judgementOf: (rule: string) => Judgement | undefined;
 }
 
+const needsClearance = ({ looks }: AnyRule): boolean => looks.some((path) => path.startsWith('clearance.'));
+
 /** Rules that may refuse; those that need no clearance first, since that takes longest to work out. */
 const refusing = rules
   .filter(({ can }) => can.includes('refuse'))
-  .sort((a, b) => Number(a.looks.includes('clearance')) - Number(b.looks.includes('clearance')));
+  .sort((a, b) => Number(needsClearance(a)) - Number(needsClearance(b)));
 
 /** A candidate passes when no rule refuses it. */
 export const passes = (judged: Judged): boolean =>

@@ -1,5 +1,6 @@
 /** The rules for scripts. */
 import type { AnyRule, Evidence } from '../rules/rule.ts';
+import { firstKeys } from '../words/about-rules.ts';
 import { jsonText } from '../pages/json.ts';
 
 export const rulesSchema = 'cinchwright/rules/1';
@@ -12,8 +13,8 @@ const ruleValue = (rule: AnyRule): Record<string, unknown> => ({
   rule: rule.id,
   question: rule.question,
   can: [...rule.can],
-  reads: [...rule.reads],
-  looks: [...rule.looks],
+  reads: firstKeys(rule.reads),
+  looks: firstKeys(rule.looks),
   evidence: rule.evidence.map(evidenceValue),
   examples: rule.examples.map(({ shows, gives }) => ({ shows, gives })),
   since: rule.since,
