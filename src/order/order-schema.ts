@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import { blockOf, orElse, word, type Keys } from './key.ts';
 import { cinchKeys } from './keys/cinch.ts';
 import { horse, horseKeys } from './keys/horse.ts';
-import { photo, photoKeys } from './keys/photo.ts';
+import { photo, photoKeys } from './photo-schema.ts';
 import { saddle, saddleKeys } from './keys/saddle.ts';
 import { age, day, freeText, listOf, wholeNumber } from './leaves.ts';
 

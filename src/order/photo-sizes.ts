@@ -5,7 +5,7 @@ import type { Inches } from '../units/length.ts';
 import { decimals } from '../units/print.ts';
 import type { Across } from './across.ts';
 import { barrelDepth, horseKeys } from './keys/horse.ts';
-import { photoKeys, referenceKeys } from './keys/photo.ts';
+import { photoKeys, referenceKeys } from './photo-schema.ts';
 import { within, type LengthRange } from './measure.ts';
 import { cornersAt, widthOf } from './photo-sheet.ts';
 import { fault, inchesAt, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';

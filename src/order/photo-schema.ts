@@ -1,9 +1,9 @@
 /** What the `photo` block of an order may say: where the landmarks of a side photo lie, and what gives the scale. */
 import * as z from 'zod/mini';
-import { photoBounds } from '../../numbers/photo-bounds.ts';
-import { blockOf, length } from '../key.ts';
-import { freeText, jsonOf, plainNumber, wholeNumber, type Json, type Leaf } from '../leaves.ts';
-import type { Pixel, Reference } from '../photo-types.ts';
+import { photoBounds } from '../numbers/photo-bounds.ts';
+import { blockOf, length } from './key.ts';
+import { freeText, jsonOf, plainNumber, wholeNumber, type Json, type Leaf } from './leaves.ts';
+import type { Pixel, Reference } from './photo-types.ts';
 
 const sides = photoBounds.imageSide;
 
