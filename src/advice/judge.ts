@@ -19,34 +19,39 @@ export interface Judged {
   readonly judgementOf: (rule: string) => Judgement | undefined;
 }
 
+const needsClearance = ({ looks }: AnyRule): boolean => looks.some((path) => path.startsWith('clearance.'));
+
 /** Rules that may refuse; those that need no clearance first, since that takes longest to work out. */
 const refusing = rules
   .filter(({ can }) => can.includes('refuse'))
-  .sort((a, b) => Number(a.looks.includes('clearance')) - Number(b.looks.includes('clearance')));
+  .sort((a, b) => Number(needsClearance(a)) - Number(needsClearance(b)));
 
 /** A candidate passes when no rule refuses it. */
 export const passes = (judged: Judged): boolean =>
   refusing.every(({ id }) => judged.judgementOf(id) !== 'refuse');
 
 /** The verdicts on a candidate; each rule is asked once, when somebody wants to know. */
-export function judge(candidate: Candidate, facts: CaseFacts): Judged {
-  const known: (Verdict | undefined)[] = [];
-  const verdictOf = (rule: AnyRule, place: number): Verdict =>
-    (known[place] ??= verdict(rule, facts, candidate));
+export const judge = (candidate: Candidate, facts: CaseFacts): Judged => judgeBy(rules, candidate, facts);
+
+/** The same by some rules. */
+export function judgeBy(asked: readonly AnyRule[], candidate: Candidate, facts: CaseFacts): Judged {
+  const known = new Map<AnyRule, Verdict>();
+  const verdictOf = (rule: AnyRule): Verdict => {
+    const told = known.get(rule) ?? verdict(rule, facts, candidate);
+    known.set(rule, told);
+    return told;
+  };
   return {
     candidate,
     get findings() {
-      return rules.map((rule, place): Finding => {
-        const { judgement, reason, margin } = verdictOf(rule, place);
+      return asked.map((rule): Finding => {
+        const { judgement, reason, margin } = verdictOf(rule);
         return { rule: rule.id, judgement, reason: reason(facts, candidate), margin };
       });
     },
     judgementOf(id) {
-      const place = placeOf.get(id) ?? -1;
-      const rule = rules[place];
-      return rule === undefined ? undefined : verdictOf(rule, place).judgement;
+      const rule = asked.find((each) => each.id === id);
+      return rule && verdictOf(rule).judgement;
     },
   };
 }
-
-const placeOf = new Map(rules.map(({ id }, place) => [id, place]));

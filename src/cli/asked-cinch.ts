@@ -2,7 +2,7 @@
 import { Option, type Command } from 'commander';
 import type { Checked } from '../advice/check.ts';
 import type { CinchAsked, Shop, Style } from '../order/types.ts';
-import { styles } from '../order/words.ts';
+import { styleIds as styles } from '../cinch/styles.ts';
 import { askedStrands, buckleOf, lengthOf } from './asked.ts';
 import { word } from './options.ts';
 

@@ -28,10 +28,11 @@ export function buckleOf(name: string, { buckles }: Shop): string {
 /** Inches of a length with its unit. Errors: no unit, no length, outside what a cinch can have. */
 export async function lengthOf(text: string): Promise<Inches> {
   const { parseLength } = await import('../units/length.ts');
-  const { ranges, within } = await import('../order/measure.ts');
+  const { within } = await import('../order/measure.ts');
+  const { cinchKeys } = await import('../order/keys/cinch.ts');
   const read = parseLength(text);
-  const { min, max } = ranges.cinchLength;
-  if (read.ok && within(read.inches, ranges.cinchLength)) return read.inches;
+  const { min, max } = cinchKeys.length;
+  if (read.ok && within(read.inches, cinchKeys.length)) return read.inches;
   const takes = `--length takes ${String(min)} in to ${String(max)} in, with the unit, such as "32 in"`;
   const hint = read.ok
     ? undefined

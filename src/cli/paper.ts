@@ -2,7 +2,7 @@
 import { Option, type Command } from 'commander';
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Shop, Style } from '../order/types.ts';
-import { styles } from '../order/words.ts';
+import { styleIds as styles } from '../cinch/styles.ts';
 import type { Taken } from '../work/taken.ts';
 import type { Paper } from '../pages/pdf/document.ts';
 import type { Sheet } from '../pages/sheet.ts';

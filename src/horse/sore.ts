@@ -18,11 +18,13 @@ export function rawSkinInNotes({ notes }: Pick<Order, 'notes'>): string | undefi
   return undefined;
 }
 
+/** What an order tells of the horse's skin. */
+type Told = Pick<Order, 'notes'> & { readonly horse: Pick<Order['horse'], 'trouble'> };
+
 /** A gall at the elbow, or notes that speak of raw skin and do not say it is the buckle's doing. */
-export const isGalled = (order: Pick<Order, 'notes' | 'horse'>): boolean =>
+export const isGalled = (order: Told): boolean =>
   order.horse.trouble.includes('elbow-gall') ||
   (rawSkinInNotes(order) !== undefined && !order.horse.trouble.includes('buckle-rub'));
 
 /** Whether the elbow must be surer than usual: it is sore, or the horse minds being cinched. */
-export const isSore = (order: Pick<Order, 'notes' | 'horse'>): boolean =>
-  isGalled(order) || order.horse.trouble.includes('girthy');
+export const isSore = (order: Told): boolean => isGalled(order) || order.horse.trouble.includes('girthy');

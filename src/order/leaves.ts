@@ -102,7 +102,7 @@ export function listOf<T>(about: string, entry: Leaf<T>) {
   jsonOf.set(either, { description: about });
   return z.pipe(
     either,
-    z.transform((value: T | T[]): T[] => [...new Set(Array.isArray(value) ? value : [value])]),
+    z.transform((value: T | T[]): readonly T[] => [...new Set(Array.isArray(value) ? value : [value])]),
   );
 }
 

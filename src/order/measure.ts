@@ -1,5 +1,4 @@
 /** Leaves that are lengths: how long each may be, and which slip of the unit a wrong one looks like. */
-import { photoBounds } from '../numbers/photo-bounds.ts';
 import { formatHands } from '../units/hands.ts';
 import { parseLength, unitOf, type Inches, type LengthUnit } from '../units/length.ts';
 import { tidy } from '../units/number.ts';
@@ -8,7 +7,7 @@ import { didYouMean, leaf, reasonHint, type Leaf } from './leaves.ts';
 
 export interface LengthRange {
   about: string;
-  /** Inclusive, inches: wide enough for a mule or a miniature, narrow enough to catch the wrong unit. */
+  /** Inclusive, inches [choice]: wide enough for a mule or a miniature, narrow enough to catch the wrong unit. */
   min: Inches;
   max: Inches;
   example: string;
@@ -17,40 +16,6 @@ export interface LengthRange {
   /** Said in hands. */
   hands?: boolean;
 }
-
-/** What an order may say of lengths [choice: our own bounds of what is possible]. */
-export const ranges = {
-  height: { about: 'height at the withers', min: 28, max: 80, example: '15.1 hh', hands: true },
-  bodyLength: {
-    about: 'body length',
-    more: 'point of shoulder to point of buttock; tells the weight, which judges no cinch',
-    min: 30,
-    max: 100,
-    example: '67 in',
-  },
-  heartGirth: { about: 'heart girth', min: 36, max: 100, example: '73 in' },
-  elbowRoom: { about: 'back of elbow to girth groove', ...photoBounds.elbowRoom, example: '4 in' },
-  barrelDepth: { about: 'depth of the barrel', ...photoBounds.barrelDepth, example: '27 in' },
-  setBack: { about: 'set-back of the ring from full position', min: -2, max: 12, example: '2 in' },
-  barSpan: { about: 'bar span, fork center to cantle front', min: 6, max: 18, example: '13 in' },
-  ringToRing: { about: 'ring to ring under the groove', min: 18, max: 70, example: '44 in' },
-  ringDrop: { about: 'spine to ring along the skin', min: 6, max: 24, example: '14 in' },
-  cinchLength: { about: 'cinch length, buckle to buckle', min: 16, max: 44, example: '32 in' },
-  referenceLength: { about: 'length of the reference', ...photoBounds.referenceLength, example: '36 in' },
-  sheetWidth: { about: 'width of the sheet', ...photoBounds.sheetWidth, example: '8.5 in' },
-  sheetHeight: { about: 'height of the sheet', ...photoBounds.sheetHeight, example: '11 in' },
-  referenceDepth: {
-    about: 'how much nearer to the camera the reference is than the near side of the barrel',
-    min: -24,
-    max: 24,
-    example: '0 in',
-  },
-  cameraDistance: {
-    about: 'camera to the near side of the barrel',
-    ...photoBounds.cameraDistance,
-    example: '12 ft',
-  },
-} as const satisfies Record<string, LengthRange>;
 
 // Strings, since the build turns such signs into ASCII there, and not in a raw text.
 const fractions = '¼½¾⅛⅜⅝⅞';

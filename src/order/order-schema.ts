@@ -1,117 +1,91 @@
 /** What an order file may say: every key, what it takes, and nothing else. */
 import * as z from 'zod/mini';
-import {
-  age,
-  block,
-  conditionScore,
-  day,
-  freeText,
-  jsonOf,
-  listOf,
-  oneOf,
-  strandCount,
-  trueFalse,
-  wholeNumber,
-} from './leaves.ts';
-import { measure, ranges } from './measure.ts';
-import { barrelSense, kindSense, styleSense, troubleSense, useSense, withersSense } from './near-in-sense.ts';
-import { photo } from './photo-schema.ts';
-import { rigging } from './rigging.ts';
-import { barrelWords, kinds, riggingStyles, styles, troubles, uses, withersWords } from './words.ts';
+import { blockOf, orElse, word, type Keys } from './key.ts';
+import { cinchKeys } from './keys/cinch.ts';
+import { horse, horseKeys } from './keys/horse.ts';
+import { photo, photoKeys } from './photo-schema.ts';
+import { saddle, saddleKeys } from './keys/saddle.ts';
+import { age, day, freeText, listOf, wholeNumber } from './leaves.ts';
 
-const maybe = z.optional;
-
-const barrelExpected = `shape of the barrel: ${barrelWords.join(', ')}, or { depth: 27 in }`;
-const barrel = z.union(
-  [
-    oneOf('shape of the barrel', barrelWords, barrelSense),
-    block('measured barrel', { depth: measure(ranges.barrelDepth) }),
-  ],
-  barrelExpected,
-);
-jsonOf.set(barrel, { description: barrelExpected });
-
-const customer = block(
-  'who orders',
-  {
-    name: maybe(freeText('name of the customer')),
-    phone: maybe(freeText('telephone number')),
-    email: maybe(freeText('mail address')),
-  },
-  '{ name: first and last }',
-);
-
-export const horse = block('the horse', {
-  name: maybe(freeText('name of the horse')),
-  height: maybe(measure(ranges.height)),
-  'heart-girth': maybe(measure(ranges.heartGirth)),
-  'body-length': maybe(measure(ranges.bodyLength)),
-  'elbow-room': maybe(measure(ranges.elbowRoom)),
-  barrel: maybe(barrel),
-  withers: maybe(oneOf('withers', withersWords, withersSense)),
-  condition: maybe(conditionScore()),
-  kind: maybe(oneOf('kind of horse', kinds, kindSense)),
-  trouble: maybe(listOf('trouble with the cinch in use', oneOf('trouble', troubles, troubleSense))),
-});
-
-// Zod is not told: a check of it would be left out as soon as another key is wrong. See plausible.ts.
-jsonOf.set(horse, {
-  description: 'the horse; height or heart-girth is needed',
-  anyOf: [{ required: ['height'] }, { required: ['heart-girth'] }],
-});
-
-export const saddle = block('the saddle', {
-  rigging,
-  style: maybe(oneOf('style of rigging', riggingStyles)),
-  'bar-span': maybe(measure(ranges.barSpan)),
-  'ring-to-ring': maybe(measure(ranges.ringToRing)),
-  'ring-drop': maybe(measure(ranges.ringDrop)),
-  double: maybe(
-    trueFalse(
-      'whether the saddle is double rigged',
-      ': the ticket then has a keeper for the connecting strap; the front cinch is sized alone',
-    ),
-  ),
-});
-
-export const cinch = {
-  style: maybe(oneOf('style of cinch', styles, styleSense)),
-  strands: maybe(strandCount('strands')),
-  buckle: maybe(freeText('id of a buckle in the shop file')),
-  length: maybe(measure(ranges.cinchLength)),
+const customerKeys = {
+  name: { read: freeText('name of the customer'), example: 'first and last' },
+  phone: { read: freeText('telephone number'), example: '"555 0100"' },
+  email: { read: freeText('mail address'), example: 'name@example.com' },
 };
 
-const cinchSample = '{ style: straight, strands: 17, length: 32 in }';
-
 const color = freeText('color of cord');
+const colorKeys = {
+  body: { read: listOf('colors of the body cord', color), example: '[natural]' },
+  accent: { read: listOf('colors of the accent cord', color), example: '[rust]' },
+};
 
-/** One document of an order file; leaves in, values out, keys as written. */
-export const orderSchema = block('an order', {
-  order: freeText('number or name of the order, unique in a backlog'),
-  customer: maybe(customer),
-  taken: maybe(day('when the order was taken')),
-  due: maybe(day('when the order is due')),
-  quantity: maybe(wholeNumber({ min: 1, max: 99, about: 'how many' })),
-  horse,
-  saddle,
-  use: maybe(oneOf('main use', uses, useSense)),
-  current: maybe(
-    block('the cinch in use now', { ...cinch, age: maybe(age('age of the cinch')) }, cinchSample),
-  ),
-  wants: maybe(block('the cinch the customer asks for', cinch, cinchSample)),
-  colors: maybe(
-    block(
-      'colors of cord',
-      {
-        body: maybe(listOf('colors of the body cord', color)),
-        accent: maybe(listOf('colors of the accent cord', color)),
-      },
-      '{ body: [natural] }',
-    ),
-  ),
-  options: maybe(listOf('options', freeText('name of an option in the shop file'))),
-  photo: maybe(photo),
-  notes: maybe(freeText('notes', 2000)),
-});
+const currentKeys = { ...cinchKeys, age: { read: age('age of the cinch'), example: '3 y' } };
+const wantsKeys = { ...cinchKeys, strands: { ...cinchKeys.strands, example: '19' } };
 
-export type WrittenOrder = z.output<typeof orderSchema>;
+/** A cinch of which nothing is told is none. */
+const toldCinch = <K extends Keys>(about: string, keys: K) => {
+  const cinch = blockOf(about, keys, '{ style: straight, strands: 17, length: 32 in }');
+  const isTold = (told: object): boolean => Object.values(told).some((part) => part !== undefined);
+  return z.pipe(
+    cinch,
+    z.transform((told: z.output<typeof cinch>) => (isTold(told) ? told : undefined)),
+  );
+};
+
+const cinchLines = `
+## The cinch in use now, and the one the customer asks for, if any: keep only the parts that are true.
+## The style is straight, high-flare or low-flare; the buckle is one of the shop file.
+`;
+const photoLines = `
+## Marks on a side photo, as [pixels from the left, from the top]; the reference is a stick of known length, or a flat
+## sheet: { width: 8.5 in, height: 11 in, corners: [[x, y], [x, y], [x, y], [x, y]] } clockwise from its top left.
+## Needed: file, image-size, reference (scale), ring (where the cinch hangs), elbow and girth-groove (room). All else only helps.
+`;
+
+export const orderKeys = {
+  order: {
+    read: freeText('number or name of the order, unique in a backlog'),
+    always: true as const,
+    open: 'number or name of the order',
+  },
+  customer: { read: blockOf('who orders', customerKeys, '{ name: first and last }'), keys: customerKeys },
+  taken: { read: day('when the order was taken'), example: '2026-11-20' },
+  due: { read: day('when the order is due'), example: '2026-12-18' },
+  quantity: {
+    read: orElse(wholeNumber({ min: 1, max: 99, about: 'how many' }), 1),
+    always: true as const,
+    example: '1',
+  },
+  horse: { read: horse, always: true as const, keys: horseKeys, above: '\n' },
+  saddle: { read: saddle, always: true as const, keys: saddleKeys, above: '\n' },
+  use: word({
+    about: 'main use',
+    words: ['roping', 'ranch', 'trail', 'barrels', 'reining', 'packing', 'endurance', 'pleasure'],
+    example: 'trail',
+    above: '\n',
+    sense: {
+      heading: 'roping',
+      header: 'roping',
+      heeling: 'roping',
+      heeler: 'roping',
+      'team-roping': 'roping',
+      'calf-roping': 'roping',
+      'trail-riding': 'trail',
+      'barrel-racing': 'barrels',
+    },
+    labels: ['use', 'riding', 'work', 'horse'],
+  }),
+  current: { read: toldCinch('the cinch in use now', currentKeys), keys: currentKeys, above: cinchLines },
+  wants: { read: toldCinch('the cinch the customer asks for', wantsKeys), keys: wantsKeys },
+  photo: { read: photo, keys: photoKeys, above: photoLines },
+  colors: { read: blockOf('colors of cord', colorKeys, '{ body: [natural] }'), keys: colorKeys, above: '\n' },
+  options: {
+    read: listOf('options', freeText('name of an option in the shop file')),
+    example: '[]',
+    note: 'names of options in the shop file',
+  },
+  notes: { read: freeText('notes', 2000), example: 'anything else' },
+};
+
+/** One document of an order file; leaves in, values out. */
+export const orderSchema = blockOf('an order', orderKeys);

@@ -1,12 +1,12 @@
 /** What a file of outcomes may say: for each cinch which order or pair it was tied for, the spec tied, the days in use, and the result. */
 import * as z from 'zod/mini';
 import { outcomeResults } from '../numbers/outcome-results.ts';
-import { block, freeText, oneOf, strandCount, wholeNumber } from './leaves.ts';
-import { measure, ranges } from './measure.ts';
-import { styleSense, type Sense } from './near-in-sense.ts';
-import { cinch, horse, saddle } from './order-schema.ts';
+import { cinchKeys } from './keys/cinch.ts';
+import { horse } from './keys/horse.ts';
+import { saddle } from './keys/saddle.ts';
+import { block, freeText, oneOf, wholeNumber } from './leaves.ts';
+import type { Sense } from './near-in-sense.ts';
 import { list } from './trade-schema.ts';
-import { styles } from './words.ts';
 
 /** Words people write for a result [common practice, no source]. */
 const resultSense = {
@@ -25,10 +25,10 @@ const resultSense = {
 export const tiedSchema = block(
   'the cinch tied',
   {
-    style: oneOf('style of cinch', styles, styleSense),
-    strands: strandCount('strands'),
-    buckle: cinch.buckle,
-    length: measure(ranges.cinchLength),
+    style: cinchKeys.style.read,
+    strands: cinchKeys.strands.read,
+    buckle: z.optional(cinchKeys.buckle.read),
+    length: cinchKeys.length.read,
   },
   '{ style: straight, strands: 19, length: 32 in }',
 );

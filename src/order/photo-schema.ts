@@ -1,11 +1,9 @@
 /** What the `photo` block of an order may say: where the landmarks of a side photo lie, and what gives the scale. */
 import * as z from 'zod/mini';
 import { photoBounds } from '../numbers/photo-bounds.ts';
-import { block, freeText, jsonOf, plainNumber, wholeNumber, type Json, type Leaf } from './leaves.ts';
-import { measure, ranges } from './measure.ts';
-import type { Photo, Pixel, Reference } from './photo-types.ts';
-
-const maybe = z.optional;
+import { blockOf, length } from './key.ts';
+import { freeText, jsonOf, plainNumber, wholeNumber, type Json, type Leaf } from './leaves.ts';
+import type { Pixel, Reference } from './photo-types.ts';
 
 const sides = photoBounds.imageSide;
 
@@ -52,16 +50,17 @@ const corners = counted(
 );
 
 // One block for both kinds: of a choice of two, faults of the second would be told as if the first were meant.
-const reference = block(
+export const referenceKeys = {
+  length: length({ about: 'length of the reference', ...photoBounds.referenceLength, example: '36 in' }),
+  from: { read: place('one end') },
+  to: { read: place('the other end') },
+  width: length({ about: 'width of the sheet', ...photoBounds.sheetWidth, example: '8.5 in' }),
+  height: length({ about: 'height of the sheet', ...photoBounds.sheetHeight, example: '11 in' }),
+  corners: { read: corners },
+};
+const reference = blockOf(
   'a thing of known length in the picture, needed: it gives the scale',
-  {
-    length: maybe(measure(ranges.referenceLength)),
-    from: maybe(place('one end')),
-    to: maybe(place('the other end')),
-    width: maybe(measure(ranges.sheetWidth)),
-    height: maybe(measure(ranges.sheetHeight)),
-    corners: maybe(corners),
-  },
+  referenceKeys,
   '{ length: 36 in, from: [812, 1404], to: [1533, 1399] }',
 );
 jsonOf.set(reference, {
@@ -72,52 +71,84 @@ jsonOf.set(reference, {
   ],
 });
 
-export const photo = block('landmarks of a side photo', {
-  file: freeText('name of the picture, beside the order file'),
-  'image-size': size,
-  reference,
-  'reference-depth': maybe(measure(ranges.referenceDepth)),
-  plumb: maybe(
-    block(
+const always = true as const;
+const plumbKeys = {
+  top: { read: place('top of the string'), always, example: '[1137, 362]' },
+  bottom: { read: place('bottom of the string'), always, example: '[1132, 695]' },
+};
+
+export const photoKeys = {
+  file: { read: freeText('name of the picture, beside the order file'), always, example: 'side.jpg' },
+  'image-size': { read: size, always, example: '[1600, 1200]' },
+  reference: {
+    read: reference,
+    always,
+    keys: referenceKeys,
+    example: '{ length: 36 in, from: [644, 640], to: [956, 647] }',
+  },
+  'reference-depth': length({
+    about: 'how much nearer to the camera the reference is than the near side of the barrel',
+    min: -24,
+    max: 24,
+    example: '0 in',
+  }),
+  plumb: {
+    read: blockOf(
       'the plumb line, a string with a weight, which tells how far the picture is turned',
-      { top: place('top of the string'), bottom: place('bottom of the string') },
+      plumbKeys,
       '{ top: [300, 200], bottom: [305, 1500] }',
     ),
-  ),
-  ring: place('middle of the rigging ring, needed: it tells where the cinch hangs'),
-  elbow: place('back of the elbow, needed: the room is counted from it'),
-  'girth-groove': place('girth groove on the underline, needed: the room is counted to it'),
-  spine: maybe(place('top line above the groove, which helps to tell the depth of the barrel')),
-  underline: maybe(place('underline of the chest at the girth, where it is not marked as the groove')),
-  fork: maybe(place('front of the fork, which helps to tell the set-back')),
-  cantle: maybe(place('front of the cantle, which with the fork tells the bar span')),
-  'camera-distance': maybe(measure(ranges.cameraDistance)),
-});
+    keys: plumbKeys,
+  },
+  ring: {
+    read: place('middle of the rigging ring, needed: it tells where the cinch hangs'),
+    always,
+    example: '[728, 549]',
+  },
+  elbow: {
+    read: place('back of the elbow, needed: the room is counted from it'),
+    always,
+    example: '[696, 673]',
+  },
+  'girth-groove': {
+    read: place('girth groove on the underline, needed: the room is counted to it'),
+    always,
+    example: '[736, 698]',
+  },
+  // Spine and underline give the depth of the barrel; the groove stands for an underline that is not marked.
+  spine: {
+    read: place('top line above the groove, which helps to tell the depth of the barrel'),
+    example: '[741, 475]',
+  },
+  underline: {
+    read: place('underline of the chest at the girth, where it is not marked as the groove'),
+    example: '[736, 698]',
+  },
+  fork: { read: place('front of the fork, which helps to tell the set-back'), example: '[725, 431]' },
+  cantle: {
+    read: place('front of the cantle, which with the fork tells the bar span'),
+    example: '[830, 440]',
+  },
+  'camera-distance': length({
+    about: 'camera to the near side of the barrel',
+    ...photoBounds.cameraDistance,
+    example: '12 ft',
+  }),
+};
 
-type WrittenPhoto = z.output<typeof photo>;
+const written = blockOf('landmarks of a side photo', photoKeys);
 
-/** From keys as written to the names inside the program; the door has seen to it that the reference is whole. */
-export function photoOf(written: WrittenPhoto | undefined): Photo | undefined {
-  if (written === undefined) return undefined;
-  const { file, plumb, ring, elbow, spine, underline, fork, cantle } = written;
-  return {
-    file,
-    imageSize: written['image-size'],
-    reference: referenceOf(written.reference),
-    referenceDepth: written['reference-depth'],
-    plumb,
-    ring,
-    elbow,
-    groove: written['girth-groove'],
-    spine,
-    underline,
-    fork,
-    cantle,
-    cameraDistance: written['camera-distance'],
-  };
-}
+export const photo = z.pipe(
+  written,
+  z.transform(({ girthGroove: groove, reference, ...marks }: z.output<typeof written>) => ({
+    ...marks,
+    groove,
+    reference: referenceOf(reference),
+  })),
+);
 
-function referenceOf({ length, from, to, width, height, corners }: WrittenPhoto['reference']): Reference {
+/** The door has seen to it that it is whole. */
+function referenceOf({ length, from, to, width, height, corners }: z.output<typeof reference>): Reference {
   if (width !== undefined && height !== undefined && corners !== undefined) {
     return { kind: 'sheet', width, height, corners };
   }

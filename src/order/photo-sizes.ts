@@ -4,7 +4,9 @@ import { photoBounds } from '../numbers/photo-bounds.ts';
 import type { Inches } from '../units/length.ts';
 import { decimals } from '../units/print.ts';
 import type { Across } from './across.ts';
-import { ranges, within, type LengthRange } from './measure.ts';
+import { barrelDepth, horseKeys } from './keys/horse.ts';
+import { photoKeys, referenceKeys } from './photo-schema.ts';
+import { within, type LengthRange } from './measure.ts';
 import { cornersAt, widthOf } from './photo-sheet.ts';
 import { fault, inchesAt, photoPath, pixelAt, type Landmark, type Path } from './photo-tree.ts';
 import type { Pixel } from './photo-types.ts';
@@ -27,12 +29,17 @@ export function sizeFaults(loaded: Across): Problem[] {
   const depth = spine && (low[1] - spine[1]) / scale;
   const room = Math.abs(elbow[0] - groove[0]) / scale;
   return [
-    ...sizeFault(loaded, { path: ['elbow'], range: ranges.elbowRoom, inches: room, hint: swapHint(loaded) }),
+    ...sizeFault(loaded, {
+      path: ['elbow'],
+      range: horseKeys['elbow-room'],
+      inches: room,
+      hint: swapHint(loaded),
+    }),
     ...(depth === undefined
       ? []
-      : within(depth, ranges.barrelDepth)
+      : within(depth, barrelDepth.depth)
         ? depthAgainstTape(loaded, depth)
-        : sizeFault(loaded, { path: ['spine'], range: ranges.barrelDepth, inches: depth })),
+        : sizeFault(loaded, { path: ['spine'], range: barrelDepth.depth, inches: depth })),
     ...ringFault(loaded, scale),
     ...viewFault(loaded, scale),
   ];
@@ -63,8 +70,8 @@ function sizeFault(
 
 /** A depth that no horse of the taped girth, or of that height, can have. */
 function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
-  const girth = inchesAt(loaded, ['horse', 'heart-girth'], ranges.heartGirth);
-  const height = inchesAt(loaded, ['horse', 'height'], ranges.height);
+  const girth = inchesAt(loaded, ['horse', 'heart-girth'], horseKeys['heart-girth']);
+  const height = inchesAt(loaded, ['horse', 'height'], horseKeys.height);
   const [whole, bounds, name] =
     girth !== undefined
       ? ([girth, depthOverGirth, 'heart girth'] as const)
@@ -72,8 +79,8 @@ function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
   if (whole === undefined || within(depth / whole, bounds)) return [];
   // Never wider than what any horse may have.
   const [least, most] = [
-    about(Math.max(bounds.min * whole, ranges.barrelDepth.min)),
-    about(Math.min(bounds.max * whole, ranges.barrelDepth.max)),
+    about(Math.max(bounds.min * whole, barrelDepth.depth.min)),
+    about(Math.min(bounds.max * whole, barrelDepth.depth.max)),
   ];
   const expected = `spine and underline ${least} to ${most} apart, as the ${name} of ${about(whole)} asks; by the reference they are ${about(depth)} apart`;
   return [fault(loaded, ['spine'], { expected, hint: offScale })];
@@ -97,7 +104,7 @@ function ringFault(loaded: Across, scale: number): Problem[] {
 
 /** What the picture would show at the distance given, against what a lens can see. */
 function viewFault(loaded: Across, scale: number): Problem[] {
-  const distance = inchesAt(loaded, [...photoPath, 'camera-distance'], ranges.cameraDistance);
+  const distance = inchesAt(loaded, [...photoPath, 'camera-distance'], photoKeys['camera-distance']);
   const size = pixelAt(loaded, ['image-size']);
   if (distance === undefined || size === undefined) return [];
   const across = Math.max(...size) / scale;
@@ -117,11 +124,11 @@ function pixelsAnInch(loaded: Across): number | undefined {
   const reference = treeAt(loaded.tree, [...photoPath, 'reference']);
   const inches = (key: string, range: LengthRange) =>
     inchesAt(loaded, [...photoPath, 'reference', key], range);
-  const length = inches('length', ranges.referenceLength);
+  const length = inches('length', referenceKeys.length);
   const [from, to] = [pixelAt(loaded, ['reference', 'from']), pixelAt(loaded, ['reference', 'to'])];
   if (length !== undefined && from && to) return apart(from, to) / length;
   const [width, corners] = [
-    inches('width', ranges.sheetWidth),
+    inches('width', referenceKeys.width),
     isBlock(reference) ? cornersAt(reference) : undefined,
   ];
   return width === undefined || corners === undefined ? undefined : widthOf(corners) / width;

@@ -2,13 +2,22 @@
 import { parseDay } from '../units/days.ts';
 import { parseLength, unitOf, type Inches } from '../units/length.ts';
 import { tidy } from '../units/number.ts';
-import { within, ranges, type LengthRange } from './measure.ts';
+import { horseKeys } from './keys/horse.ts';
+import { saddleKeys } from './keys/saddle.ts';
+import { within, type LengthRange } from './measure.ts';
 import type { Across } from './across.ts';
 import { photoFaults } from './photo-plausible.ts';
 import type { Problem } from '../yaml/problem.ts';
 import { isBlock, treeAt } from '../yaml/tree.ts';
 
 type Path = readonly string[];
+
+const ranges = {
+  height: horseKeys.height,
+  heartGirth: horseKeys['heart-girth'],
+  ringToRing: saddleKeys['ring-to-ring'],
+  ringDrop: saddleKeys['ring-drop'],
+};
 
 const girthPath = ['horse', 'heart-girth'];
 const heightPath = ['horse', 'height'];

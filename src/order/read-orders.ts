@@ -2,7 +2,6 @@
 import { acrossKeys, withSwapHint } from './plausible.ts';
 import { check, checker, inOrder } from './check.ts';
 import { loadChunk, type Loaded } from '../yaml/load.ts';
-import { orderOf } from './order-of.ts';
 import { orderSchema } from './order-schema.ts';
 import { otherKind } from './other-kind.ts';
 import type { Problem } from '../yaml/problem.ts';
@@ -58,7 +57,7 @@ export function readLoaded(loaded: Loaded): OrderRead {
   if (other !== undefined) return { ok: false, file, line, problems: [other] };
   const { value, problems } = check(loaded, orders);
   const all = [...problems.map((problem) => withSwapHint(loaded, problem)), ...acrossKeys(loaded)];
-  if (value !== undefined && all.length === 0) return { ok: true, order: orderOf(value), file, line };
+  if (value !== undefined && all.length === 0) return { ok: true, order: value, file, line };
   const order = loaded.top('order');
   return { ok: false, file, line, ...(order === undefined ? {} : { order }), problems: inOrder(all) };
 }

@@ -3,7 +3,6 @@ import { acrossKeys } from './plausible.ts';
 import { check, checker, inOrder } from './check.ts';
 import { csvOutcomes } from './csv-outcomes.ts';
 import { load, type Loaded } from '../yaml/load.ts';
-import { horseOf, saddleOf } from './order-of.ts';
 import type { Outcome, OutcomeParts } from './outcome-types.ts';
 import { outcomesSchema, tiedSchema, type WrittenOutcome } from './outcomes-schema.ts';
 import { pathText, type Problem } from '../yaml/problem.ts';
@@ -51,10 +50,7 @@ const asLoaded = (table: ReturnType<typeof csvOutcomes>): Loaded[] => [
 
 function outcomeOf(written: WrittenOutcome, place: number, loaded: Loaded): Outcome {
   const { order, horse, saddle, tied, days, result } = written;
-  const pair =
-    horse === undefined || saddle === undefined
-      ? undefined
-      : { horse: horseOf(horse), saddle: saddleOf(saddle) };
+  const pair = horse === undefined || saddle === undefined ? undefined : { horse, saddle };
   return {
     order,
     pair,

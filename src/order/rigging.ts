@@ -2,9 +2,13 @@
 import * as z from 'zod/mini';
 import { parseNumber, tidy, toNumber } from '../units/number.ts';
 import { nearestWord } from '../units/nearest.ts';
-import { block, didYouMean, jsonOf, leaf, type Reading } from './leaves.ts';
-import { measure, ranges } from './measure.ts';
-import type { Rigging } from './types.ts';
+import type { Inches } from '../units/length.ts';
+import { blockOf, length } from './key.ts';
+import { didYouMean, jsonOf, leaf, type Reading } from './leaves.ts';
+
+/** A name or fraction as written, or the measured set-back from full position. */
+export type Rigging =
+  { kind: 'named'; name: string; fraction: number } | { kind: 'measured'; setBack: Inches };
 
 const names: Readonly<Record<string, number>> = { full: 1, 'center-fire': 0.5 };
 const shortNames: Readonly<Record<string, string>> = { center: 'center-fire' };
@@ -37,9 +41,19 @@ const named = leaf<Rigging>(
   },
   readName,
 );
+export const riggingKeys = {
+  'set-back': length({
+    about: 'set-back of the ring from full position',
+    min: -2,
+    max: 12,
+    example: '2 in',
+    always: true,
+    labels: ['set back', 'setback'],
+  }),
+};
 const measured = z.pipe(
-  block('measured rigging position', { 'set-back': measure(ranges.setBack) }),
-  z.transform((value): Rigging => ({ kind: 'measured', setBack: value['set-back'] })),
+  blockOf('measured rigging position', riggingKeys),
+  z.transform(({ setBack }: { setBack: Inches }): Rigging => ({ kind: 'measured', setBack })),
 );
 
 /** The schema of `saddle.rigging`. */

@@ -13,7 +13,8 @@ import {
   wholeNumber,
   type Leaf,
 } from './leaves.ts';
-import { measure, ranges, type LengthRange } from './measure.ts';
+import { cinchKeys } from './keys/cinch.ts';
+import { measure, type LengthRange } from './measure.ts';
 import { parseNumber, toNumber } from '../units/number.ts';
 import { cordShape, hardwareShape, list, tradeShape } from './trade-schema.ts';
 
@@ -116,8 +117,8 @@ export const shopSchema = block('a shop', {
   lengths: block(
     'lengths the shop ties',
     {
-      min: measure({ ...ranges.cinchLength, about: 'shortest cinch' }),
-      max: measure({ ...ranges.cinchLength, about: 'longest cinch' }),
+      min: measure({ ...cinchKeys.length, about: 'shortest cinch' }),
+      max: measure({ ...cinchKeys.length, about: 'longest cinch' }),
       step: measure(step),
     },
     '{ min: 20 in, max: 38 in, step: 1 in }',

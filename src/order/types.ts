@@ -2,75 +2,23 @@
 import type { Inches } from '../units/length.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Minor } from '../units/money.ts';
-import type { Photo } from './photo-types.ts';
 import type { CordPrice, PutUps, Trade } from './trade-types.ts';
-import type { barrelWords, kinds, riggingStyles, styles, troubles, uses, withersWords } from './words.ts';
+import type { z } from 'zod/mini';
+import type { orderSchema } from './order-schema.ts';
 
-export type Style = (typeof styles)[number];
-export type RiggingStyle = (typeof riggingStyles)[number];
-export type BarrelWord = (typeof barrelWords)[number];
-export type Withers = (typeof withersWords)[number];
-export type Kind = (typeof kinds)[number];
-export type Trouble = (typeof troubles)[number];
-export type Use = (typeof uses)[number];
-
-/** Where the front ring hangs: a name or fraction as written, or the measured set-back from full position. */
-export type Rigging =
-  { kind: 'named'; name: string; fraction: number } | { kind: 'measured'; setBack: Inches };
-
-/** A cinch somebody wants or has; what is not said is undefined. `buckle` is the id of a buckle in the shop file. */
-export interface CinchAsked {
-  style?: Style | undefined;
-  strands?: number | undefined;
-  buckle?: string | undefined;
-  length?: Inches | undefined;
-}
-
-export interface Horse {
-  name?: string | undefined;
-  height?: Inches | undefined;
-  heartGirth?: Inches | undefined;
-  /** Point of shoulder to point of buttock: tells the weight, nothing else. */
-  bodyLength?: Inches | undefined;
-  elbowRoom?: Inches | undefined;
-  barrel?: BarrelWord | { depth: Inches } | undefined;
-  withers?: Withers | undefined;
-  /** Henneke score, 1 to 9: moves a girth nobody taped; a fleshy horse lets a saddle slip. */
-  condition?: number | undefined;
-  kind?: Kind | undefined;
-  trouble: readonly Trouble[];
-}
-
-export interface Saddle {
-  rigging: Rigging;
-  style?: RiggingStyle | undefined;
-  barSpan?: Inches | undefined;
-  ringToRing?: Inches | undefined;
-  ringDrop?: Inches | undefined;
-  double?: boolean | undefined;
-}
-
-export interface Order {
-  order: string;
-  customer?:
-    { name?: string | undefined; phone?: string | undefined; email?: string | undefined } | undefined;
-  /** ISO 8601 days. */
-  taken?: string | undefined;
-  due?: string | undefined;
-  quantity: number;
-  horse: Horse;
-  saddle: Saddle;
-  use?: Use | undefined;
-  /** `age` is years. */
-  current?: (CinchAsked & { age?: number | undefined }) | undefined;
-  wants?: CinchAsked | undefined;
-  colors?: { body?: readonly string[] | undefined; accent?: readonly string[] | undefined } | undefined;
-  /** Names of the shop's options. */
-  options?: readonly string[] | undefined;
-  /** Landmarks of a side photo. */
-  photo?: Photo | undefined;
-  notes?: string | undefined;
-}
+/** An order as it is declared in order-schema.ts and keys/, under the names of the program: ring-to-ring is ringToRing. */
+export type Order = z.output<typeof orderSchema>;
+export type Horse = Order['horse'];
+export type Saddle = Order['saddle'];
+/** A cinch somebody wants or has; what is not said is undefined. */
+export type CinchAsked = NonNullable<Order['wants']>;
+export type Style = NonNullable<CinchAsked['style']>;
+export type RiggingStyle = NonNullable<Saddle['style']>;
+export type BarrelWord = Extract<Horse['barrel'], string>;
+export type Withers = NonNullable<Horse['withers']>;
+export type Kind = NonNullable<Horse['kind']>;
+export type Trouble = Horse['trouble'][number];
+export type Use = NonNullable<Order['use']>;
 
 export interface StrandRange {
   min: number;

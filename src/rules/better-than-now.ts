@@ -1,21 +1,27 @@
 /** Is it better for a sore horse than the cinch that is ridden in now? */
 import { isGalled } from '../horse/sore.ts';
 import type { Candidate } from '../cinch/candidate.ts';
-import type { Order } from '../order/types.ts';
+import type { Trouble } from '../order/types.ts';
 import { say } from '../units/phrase.ts';
+import type { Seen } from './paths.ts';
 import { rule, type CaseFacts, type Current } from './rule.ts';
 
-type Seen = Pick<CaseFacts, 'order' | 'current'>;
-type Next = Pick<Candidate, 'clearance' | 'elbowWidth' | 'buckle' | 'low'>;
+type Worn = Seen<CaseFacts, 'order.horse.trouble' | 'order.notes' | 'current'>;
+type Frame = Seen<Candidate, 'buckle.frameWidth' | 'low'>;
+type Next = Frame & Seen<Candidate, 'clearance.likely' | 'elbowWidth'>;
 
-const of = (...trouble: Order['horse']['trouble']) => ({ horse: { trouble } }) as unknown as Order;
-const current = {
+const of = (...trouble: Trouble[]) => ({ horse: { trouble } });
+const current: Current = {
   frame: { width: 4.25, low: 12 },
   cords: { elbowWidth: 6.75, clearance: { likely: 0.4 } },
-} as unknown as Current;
+};
 const unknown: Current = { frame: undefined, cords: undefined };
-const next = (elbowWidth: number, frameWidth: number) =>
-  ({ elbowWidth, clearance: { likely: 0.9 }, buckle: { frameWidth }, low: 12 }) as unknown as Next;
+const next = (elbowWidth: number, frameWidth: number): Next => ({
+  elbowWidth,
+  clearance: { likely: 0.9 },
+  buckle: { frameWidth },
+  low: 12,
+});
 
 /** A frame so much narrower is another frame, and one so much higher lies elsewhere, inches [choice]. */
 const NARROWER = 0.25;
@@ -28,10 +34,7 @@ const STRAND = 0.4;
 const ROUNDING = 1e-9;
 
 /** Whether the buckle rubs where the one in use does: 2 a wider frame, 1 no narrower and no higher either, 0 not. */
-export function rubsAgain(
-  { order, current: { frame } }: Seen,
-  { buckle, low }: Pick<Next, 'buckle' | 'low'>,
-): 0 | 1 | 2 {
+export function rubsAgain({ order, current: { frame } }: Worn, { buckle, low }: Frame): 0 | 1 | 2 {
   if (frame === undefined || !order.horse.trouble.includes('buckle-rub')) return 0;
   if (buckle.frameWidth > frame.width + ROUNDING) return 2;
   const narrower = buckle.frameWidth <= frame.width - NARROWER + ROUNDING;
@@ -39,7 +42,7 @@ export function rubsAgain(
 }
 
 /** Whether the cords gall where those in use do: wider at the elbow, or neither clearly surer nor clearly narrower. */
-function gallsAgain({ order, current: { cords } }: Seen, { clearance, elbowWidth }: Next): boolean {
+function gallsAgain({ order, current: { cords } }: Worn, { clearance, elbowWidth }: Next): boolean {
   if (cords === undefined || !isGalled(order)) return false;
   const now = cords.clearance.likely;
   const surer = clearance.likely >= now + SURER && elbowWidth <= cords.elbowWidth + ROUNDING;
@@ -50,8 +53,8 @@ function gallsAgain({ order, current: { cords } }: Seen, { clearance, elbowWidth
 export const betterThanNow = rule({
   id: 'better-than-now',
   question: 'Is it better for a sore horse than the current cinch?',
-  reads: ['order', 'current'],
-  looks: ['clearance', 'elbowWidth', 'buckle', 'low'],
+  reads: ['order.horse.trouble', 'order.notes?', 'current'],
+  looks: ['clearance.likely', 'elbowWidth', 'buckle.frameWidth', 'low'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'poor', 'not-applicable', 'cannot-tell'],
   judge(seen, candidate) {

@@ -2,30 +2,31 @@
 import { defaultModel } from '../numbers/numbers.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { dist, gap, overlap, say, type Phrase } from '../units/phrase.ts';
+import type { Seen } from './paths.ts';
 import { rule, type CaseFacts } from './rule.ts';
 
 const facts = { k: 1, model: defaultModel };
 
-type Seen = Pick<CaseFacts, 'k' | 'model'>;
-type Hung = Pick<Candidate, 'buckleAboveElbow' | 'buckleBelowWidest'>;
+type Needed = Seen<CaseFacts, 'k' | 'model.buckle-above-elbow-floor'>;
+type Hung = Seen<Candidate, 'buckleAboveElbow' | 'buckleBelowWidest'>;
 
-const leastOf = ({ k, model }: Seen): number => model['buckle-above-elbow-floor'] * k;
+const leastOf = ({ k, model }: Needed): number => model['buckle-above-elbow-floor'] * k;
 
-const tooHigh = (_: Seen, { buckleBelowWidest }: Hung): Phrase =>
+const tooHigh = (_: unknown, { buckleBelowWidest }: Hung): Phrase =>
   say`buckle too high: ${overlap(-buckleBelowWidest)} above the widest part of the barrel`;
 
-const tooLow = (seen: Seen, { buckleAboveElbow }: Hung): Phrase =>
+const tooLow = (seen: Needed, { buckleAboveElbow }: Hung): Phrase =>
   buckleAboveElbow < 0
     ? say`buckle too low: ${overlap(-buckleAboveElbow)} below the point of the elbow, needs ${dist(leastOf(seen))} above`
     : say`buckle too low: ${gap(buckleAboveElbow)} above the point of the elbow, needs ${dist(leastOf(seen))}`;
 
-const sits = (_: Seen, { buckleAboveElbow }: Hung): Phrase =>
+const sits = (_: unknown, { buckleAboveElbow }: Hung): Phrase =>
   say`the buckle sits ${dist(buckleAboveElbow)} above the point of the elbow`;
 
 export const buckleHeight = rule({
   id: 'buckle-height',
   question: 'Does the buckle sit high enough above the elbow, and below the widest part of the barrel?',
-  reads: ['k', 'model'],
+  reads: ['k', 'model.buckle-above-elbow-floor', 'model.buckle-above-elbow-target'],
   looks: ['buckleAboveElbow', 'buckleBelowWidest'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'acceptable', 'refuse'],

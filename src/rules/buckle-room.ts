@@ -1,13 +1,17 @@
 /** Does the buckle's own frame stay clear of the elbow? */
 import { defaultModel } from '../numbers/numbers.ts';
-import type { Candidate, Clearance } from '../cinch/candidate.ts';
+import type { Candidate } from '../cinch/candidate.ts';
 import { gap, say, type Phrase } from '../units/phrase.ts';
+import type { Seen } from './paths.ts';
 import { rule } from './rule.ts';
 
 const facts = { k: 1, model: defaultModel };
-const at = (inches: number) => ({ frameClearance: { inches } as unknown as Clearance });
+const at = (inches: number) => ({ frameClearance: { inches } });
 
-const kept = (_: unknown, { frameClearance: { inches } }: Pick<Candidate, 'frameClearance'>): Phrase =>
+const kept = (
+  _: unknown,
+  { frameClearance: { inches } }: Seen<Candidate, 'frameClearance.inches'>,
+): Phrase =>
   inches < 0
     ? say`the buckle's frame reaches onto the elbow`
     : say`the buckle's frame stays ${gap(inches)} off the elbow`;
@@ -15,8 +19,8 @@ const kept = (_: unknown, { frameClearance: { inches } }: Pick<Candidate, 'frame
 export const buckleRoom = rule({
   id: 'buckle-room',
   question: "Does the buckle's frame stay clear of the elbow?",
-  reads: ['k', 'model'],
-  looks: ['frameClearance'],
+  reads: ['k', 'model.muscle-floor', 'model.muscle-wanted'],
+  looks: ['frameClearance.inches'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'acceptable', 'poor'],
   judge({ k, model }, { frameClearance: { inches } }) {

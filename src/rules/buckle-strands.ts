@@ -1,9 +1,9 @@
 /** Does the buckle take that many strands? */
 import { defaultModel } from '../numbers/numbers.ts';
 import type { Candidate } from '../cinch/candidate.ts';
-import type { Shop } from '../order/types.ts';
 import { layersOn } from '../cinch/buckles.ts';
 import { count, len, say, type Phrase } from '../units/phrase.ts';
+import type { Seen } from './paths.ts';
 import { rule, type CaseFacts } from './rule.ts';
 
 const buckle = {
@@ -16,12 +16,11 @@ const buckle = {
   onHand: 2,
   orderable: true,
 };
-const facts = { model: defaultModel, shop: { buckles: [buckle] } as unknown as Shop };
+const facts = { model: defaultModel, shop: { buckles: [buckle] } };
 
-type Seen = Pick<CaseFacts, 'model' | 'shop'>;
-type Made = Pick<Candidate, 'style' | 'buckle' | 'layers' | 'strands' | 'width' | 'buckleWidth'>;
+type Made = Seen<Candidate, 'style' | 'buckle.id' | 'layers' | 'strands' | 'width' | 'buckleWidth'>;
 
-const notTaken = ({ shop }: Seen, { strands, buckle }: Made): Phrase =>
+const notTaken = ({ shop }: Seen<CaseFacts, 'shop.buckles'>, { strands, buckle }: Made): Phrase =>
   shop.buckles.some((other) => layersOn(other, strands) !== undefined)
     ? say`the ${buckle.id} buckle does not take ${count(strands)} strands`
     : say`none of the shop's buckles take ${count(strands)} strands`;
@@ -30,17 +29,17 @@ const notTaken = ({ shop }: Seen, { strands, buckle }: Made): Phrase =>
 const widthBelow = ({ style, width, buckleWidth }: Made): number =>
   style === 'straight' ? width : buckleWidth;
 
-const tooWide = ({ model }: Seen, made: Made): Phrase =>
+const tooWide = ({ model }: Seen<CaseFacts, 'model.special-buckle-width'>, made: Made): Phrase =>
   say`${len(widthBelow(made))} wide below the buckle: from ${len(model['special-buckle-width'])} up it needs a special buckle`;
 
-const taken = (_: Seen, { buckle, strands, layers }: Made): Phrase =>
+const taken = (_: unknown, { buckle, strands, layers }: Made): Phrase =>
   say`the ${buckle.id} buckle takes ${count(strands)} strands strung ${layers === 1 ? 'single' : 'double'}`;
 
 export const buckleStrands = rule({
   id: 'buckle-strands',
   question: 'Does the buckle take that many strands?',
-  reads: ['model', 'shop'],
-  looks: ['style', 'buckle', 'layers', 'strands', 'width', 'buckleWidth'],
+  reads: ['model.special-buckle-width', 'shop.buckles'],
+  looks: ['style', 'buckle.id', 'buckle.special', 'layers', 'strands', 'width', 'buckleWidth'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'refuse'],
   judge({ model }, made) {

@@ -1,7 +1,8 @@
 /** Does the leading edge stay clear of the elbow, and how sure is that? */
 import { defaultModel } from '../numbers/numbers.ts';
-import type { Candidate, Clearance } from '../cinch/candidate.ts';
+import type { Candidate } from '../cinch/candidate.ts';
 import { chance, dist, gap, overlap, say, type Phrase } from '../units/phrase.ts';
+import type { Seen } from './paths.ts';
 import { rule } from './rule.ts';
 
 /** Two distances this near would be printed alike, in inches or centimeters. */
@@ -10,12 +11,10 @@ const SAME = 0.03;
 const facts = { model: defaultModel };
 const at = (inches: number, likely: number, where: 'cinch' | 'buckle' = 'cinch') => {
   const skin = where === 'cinch';
-  return {
-    clearance: { inches, likely, chance: likely, where, skin, floor: skin ? 1 : 0 } as unknown as Clearance,
-  };
+  return { clearance: { inches, likely, chance: likely, where, skin, floor: skin ? 1 : 0 } };
 };
 
-type Laid = Pick<Candidate, 'clearance'>;
+type Laid = Seen<Candidate, `clearance.${'inches' | 'floor' | 'skin' | 'where' | 'chance'}`>;
 
 /** In thin skin it must keep an inch or so; against muscle it is enough that nothing lies over the elbow line. */
 const clears = (_: unknown, { clearance: { inches, floor, skin, where, chance: sure } }: Laid): Phrase =>
@@ -34,8 +33,15 @@ function tooNear(_: unknown, { clearance: { inches, floor, where } }: Laid): Phr
 export const elbowClearance = rule({
   id: 'elbow-clearance',
   question: 'Does the cinch stay clear of the elbow?',
-  reads: ['model'],
-  looks: ['clearance'],
+  reads: ['model.chance-good', 'model.chance-acceptable'],
+  looks: [
+    'clearance.inches',
+    'clearance.floor',
+    'clearance.skin',
+    'clearance.where',
+    'clearance.chance',
+    'clearance.likely',
+  ],
   evidence: [
     { basis: 'practice', source: 'common-practice', agreement: 'settled' },
     { basis: 'published', source: 'murray-2013', where: 'pressure peaks over the muscle behind the elbow' },

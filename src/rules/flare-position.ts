@@ -1,11 +1,10 @@
 /** Does a flare high on the side crowd the armpit where the ring hangs well forward? */
-import type { Ring } from '../horse/ring.ts';
 import { defaultModel } from '../numbers/numbers.ts';
 import { say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
 const facts = (value: number) => ({
-  ring: { setBack: { value } } as unknown as Ring,
+  ring: { setBack: { value } },
   k: 1,
   model: defaultModel,
 });
@@ -13,7 +12,7 @@ const facts = (value: number) => ({
 export const flarePosition = rule({
   id: 'flare-position',
   question: 'Does the flare suit where the ring hangs?',
-  reads: ['ring', 'k', 'model'],
+  reads: ['ring.setBack.value', 'k', 'model.slant-fine'],
   looks: ['style'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'poor', 'not-applicable'],

@@ -1,17 +1,17 @@
 /** Does the style hold a saddle that wants to slip? */
-import type { Order } from '../order/types.ts';
+import type { Trouble } from '../order/types.ts';
 import { listed, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
-const need = (level: number, ...trouble: Order['horse']['trouble']) => ({
+const need = (level: number, ...trouble: Trouble[]) => ({
   slipNeed: { level, because: level === 0 ? [] : ['the saddle slips'] },
-  order: { horse: { trouble } } as unknown as Order,
+  order: { horse: { trouble } },
 });
 
 export const grip = rule({
   id: 'grip',
   question: 'Does it hold a saddle that wants to slip?',
-  reads: ['slipNeed', 'order'],
+  reads: ['slipNeed.level', 'slipNeed.because', 'order.horse.trouble'],
   looks: ['style'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'acceptable', 'not-applicable'],

@@ -1,15 +1,14 @@
 /** Does the length agree with the rule of thumb from the girth? */
-import type { LengthNeed } from '../horse/length.ts';
 import { defaultModel } from '../numbers/numbers.ts';
 import { len, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
-const facts = { lengthNeed: { crossCheck: 32 } as unknown as LengthNeed, model: defaultModel };
+const facts = { lengthNeed: { crossCheck: 32, measured: true }, model: defaultModel };
 
 export const lengthAgreement = rule({
   id: 'length-agreement',
   question: 'Does the length agree with the rule of thumb from the girth?',
-  reads: ['lengthNeed', 'model'],
+  reads: ['lengthNeed.crossCheck', 'lengthNeed.measured', 'model.length-disagreement'],
   looks: ['length'],
   evidence: [
     {

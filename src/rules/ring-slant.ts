@@ -1,20 +1,19 @@
 /** Does the latigo hang near plumb, or does the ring pull the cinch forward or back? */
-import type { Ring } from '../horse/ring.ts';
 import { defaultModel } from '../numbers/numbers.ts';
 import { dist, say } from '../units/phrase.ts';
-import { rule, type Verdict } from './rule.ts';
+import { rule } from './rule.ts';
 
-const facts = (x: number) => ({ ring: { x } as unknown as Ring, k: 1, model: defaultModel });
+const facts = (x: number) => ({ ring: { x }, k: 1, model: defaultModel });
 const ROUNDING = 1e-9;
 
 export const ringSlant = rule({
   id: 'ring-slant',
   question: 'Does the ring hang near plumb over the groove?',
-  reads: ['ring', 'k', 'model'],
+  reads: ['ring.x', 'k', 'model.slant-fine', 'model.slant-mention', 'model.slant-warn'],
   looks: [],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
   can: ['good', 'acceptable', 'poor'],
-  judge({ ring, k, model }): Verdict<unknown, unknown> {
+  judge({ ring, k, model }) {
     const off = Math.abs(ring.x);
     const where = ring.x >= 0 ? 'ahead of' : 'behind';
     const upTo = (bound: number): boolean => off <= bound * k + ROUNDING;

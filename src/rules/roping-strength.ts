@@ -1,7 +1,7 @@
 /** Are there enough cords for the work? */
-import type { Practice } from '../horse/practice.ts';
-import type { Order, Use } from '../order/types.ts';
+import type { Use } from '../order/types.ts';
 import { count, say } from '../units/phrase.ts';
+import type { Seen } from './paths.ts';
 import { rule, type CaseFacts } from './rule.ts';
 
 /** Strands that are enough for work that pulls, and that are few [common practice, no source]. */
@@ -13,21 +13,20 @@ const work: Readonly<Partial<Record<Use, { readonly enough: number; readonly few
 /** Of a pony as many as are usually tied are enough [choice]. */
 const PONY = 13;
 
-type Seen = Pick<CaseFacts, 'order' | 'practice'>;
+type Work = Seen<CaseFacts, 'order.use' | 'practice.ponyShare'>;
 
 /** Strands that the work asks for on a horse of this size; 0 where it asks for none. */
-export function enoughFor({ order: { use }, practice: { ponyShare } }: Seen): number {
+export function enoughFor({ order: { use }, practice: { ponyShare } }: Work): number {
   const enough = use === undefined ? undefined : work[use]?.enough;
   return enough === undefined ? 0 : enough + (PONY - enough) * ponyShare;
 }
 
-const practice = { ponyShare: 0 } as Practice;
-const ropes = { order: { use: 'roping' } as unknown as Order, practice };
+const on = (use?: Use, ponyShare = 0): Work => ({ order: { use }, practice: { ponyShare } });
 
 export const ropingStrength = rule({
   id: 'roping-strength',
   question: 'Are there enough cords for roping or ranch work?',
-  reads: ['order', 'practice'],
+  reads: ['order.use?', 'practice.ponyShare'],
   looks: ['strands'],
   evidence: [
     {
@@ -61,30 +60,35 @@ export const ropingStrength = rule({
     return { judgement, margin: strands - enough, reason };
   },
   examples: [
-    { shows: '21 strands to rope from', facts: ropes, candidate: { strands: 21 }, gives: 'good' },
-    { shows: '17 strands to rope from', facts: ropes, candidate: { strands: 17 }, gives: 'acceptable' },
+    { shows: '21 strands to rope from', facts: on('roping'), candidate: { strands: 21 }, gives: 'good' },
+    {
+      shows: '17 strands to rope from',
+      facts: on('roping'),
+      candidate: { strands: 17 },
+      gives: 'acceptable',
+    },
     {
       shows: '13 strands to rope from a pony',
-      facts: { ...ropes, practice: { ponyShare: 1 } as Practice },
+      facts: on('roping', 1),
       candidate: { strands: 13 },
       gives: 'good',
     },
-    { shows: '11 strands to rope from', facts: ropes, candidate: { strands: 11 }, gives: 'poor' },
+    { shows: '11 strands to rope from', facts: on('roping'), candidate: { strands: 11 }, gives: 'poor' },
     {
       shows: '17 strands for ranch work',
-      facts: { order: { use: 'ranch' } as unknown as Order, practice },
+      facts: on('ranch'),
       candidate: { strands: 17 },
       gives: 'good',
     },
     {
       shows: 'a trail horse',
-      facts: { order: { use: 'trail' } as unknown as Order, practice },
+      facts: on('trail'),
       candidate: { strands: 17 },
       gives: 'not-applicable',
     },
     {
       shows: 'use not said',
-      facts: { order: {} as unknown as Order, practice },
+      facts: on(),
       candidate: { strands: 17 },
       gives: 'cannot-tell',
     },

@@ -4,6 +4,7 @@ import type { Candidate } from '../cinch/candidate.ts';
 import type { Shop } from '../order/types.ts';
 import type { Shelf } from '../cinch/shelf.ts';
 import { say, type Phrase } from '../units/phrase.ts';
+import { valueAt, type PathOf, type Seen } from './paths.ts';
 
 export type Judgement = 'good' | 'acceptable' | 'poor' | 'refuse' | 'not-applicable' | 'cannot-tell';
 
@@ -46,60 +47,54 @@ export interface CaseFacts extends Facts {
 /** What the cinch that is ridden in now tells of the next one, as far as somebody described it. */
 export interface Current {
   readonly frame: { readonly width: number; readonly low: number } | undefined;
-  readonly cords: Pick<Candidate, 'elbowWidth' | 'clearance'> | undefined;
+  readonly cords: Seen<Candidate, 'elbowWidth' | 'clearance.likely'> | undefined;
 }
 
-export interface RuleExample<F extends keyof CaseFacts, C extends keyof Candidate> {
-  readonly shows: string;
-  readonly facts: Pick<CaseFacts, F> | Partial<Pick<CaseFacts, F>>;
-  readonly candidate: Pick<Candidate, C>;
-  readonly gives: Judgement;
-}
+/** Paths of the facts, and of the parts of a candidate, that a rule may name. */
+export type FactPath = PathOf<CaseFacts>;
+export type PartPath = PathOf<Candidate>;
 
-export interface Rule<
-  F extends keyof CaseFacts = keyof CaseFacts,
-  C extends keyof Candidate = keyof Candidate,
-> {
+export interface Rule<F extends string = string, C extends string = string> {
   /** Noun of the subject, equal to the file's name, never reused. */
   readonly id: string;
   readonly question: string;
-  /** The facts and the parts of a candidate that `judge` receives. */
+  /** The facts and the parts of a candidate that `judge` receives. Without a fact that has no "?" behind it, it is not asked. */
   readonly reads: readonly F[];
   readonly looks: readonly C[];
   readonly evidence: readonly Evidence[];
   readonly can: readonly Judgement[];
   readonly judge: (
-    facts: Pick<CaseFacts, F>,
-    candidate: Pick<Candidate, C>,
-  ) => Verdict<Pick<CaseFacts, F>, Pick<Candidate, C>>;
+    facts: Seen<CaseFacts, F>,
+    candidate: Seen<Candidate, C>,
+  ) => Verdict<Seen<CaseFacts, F>, Seen<Candidate, C>>;
   /** At least one for every entry of `can`; they are its tests and stand in docs/rules.md. */
-  readonly examples: readonly RuleExample<F, C>[];
+  readonly examples: readonly {
+    readonly shows: string;
+    readonly facts: Seen<CaseFacts, F>;
+    readonly candidate: Seen<Candidate, C>;
+    readonly gives: Judgement;
+  }[];
   readonly since: string;
 }
 
 /** A rule as the registry holds it: any rule can judge whole facts and a whole candidate. */
-export interface AnyRule extends Omit<Rule, 'reads' | 'looks' | 'judge' | 'examples'> {
-  readonly reads: readonly (keyof CaseFacts)[];
-  readonly looks: readonly (keyof Candidate)[];
+export interface AnyRule extends Omit<Rule, 'judge' | 'examples'> {
   readonly judge: (facts: CaseFacts, candidate: Candidate) => Verdict;
   readonly examples: readonly {
     readonly shows: string;
-    readonly facts: Partial<CaseFacts>;
-    readonly candidate: Partial<Candidate>;
+    readonly facts: object;
+    readonly candidate: object;
     readonly gives: Judgement;
   }[];
 }
 
 /** Names the type parameters once: `judge` sees exactly what `reads` and `looks` list. */
-export function rule<const F extends keyof CaseFacts, const C extends keyof Candidate>(
-  entry: Rule<F, C>,
-): Rule<F, C> {
-  return entry;
-}
+export const rule = <const F extends FactPath, const C extends PartPath>(entry: Rule<F, C>): Rule<F, C> =>
+  entry;
 
 /** A rule's word on a candidate; a missing fact gives cannot-tell without asking it. */
 export function verdict(rule: AnyRule, facts: CaseFacts, candidate: Candidate): Verdict {
-  const missing = rule.reads.find((fact) => (facts[fact] as unknown) === undefined);
+  const missing = rule.reads.find((path) => !path.endsWith('?') && valueAt(facts, path) === undefined);
   if (missing === undefined) return rule.judge(facts, candidate);
   return { judgement: 'cannot-tell', reason: () => say`${missing} is not known` };
 }

@@ -1,10 +1,11 @@
 /** Can the shop put its hands on the buckles and the cord? */
 import type { Candidate } from '../cinch/candidate.ts';
-import type { Buckle, Order, Shop } from '../order/types.ts';
+import type { Cord } from '../order/types.ts';
 import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 import type { CordShelf, Shelf } from '../cinch/shelf.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { count, say, type Phrase } from '../units/phrase.ts';
+import type { Seen } from './paths.ts';
 import { rule, type CaseFacts, type Judgement, type Verdict } from './rule.ts';
 
 /** What keeps the cinch from being tied is told before what delays it. */
@@ -17,17 +18,9 @@ const severity: Readonly<Record<Judgement, number>> = {
   'not-applicable': 0,
 };
 
-const buckle = {
-  id: 'plain 3',
-  barWidth: 3,
-  frameWidth: 3.75,
-  frameHeight: 3,
-  special: false,
-  onHand: 4,
-  orderable: true,
-};
-const shop = { cords: [{ color: 'natural', ply: 8, feetOnHand: 120, orderable: false }] } as unknown as Shop;
-const order = { quantity: 1 } as unknown as Order;
+const buckle = { id: 'plain 3', onHand: 4, orderable: true };
+const shop = { cords: [{ color: 'natural', ply: 8, putUps: [], feetOnHand: 120, orderable: false }] };
+const order = { quantity: 1 };
 const natural: CordShelf = {
   ply: BODY_PLY,
   colors: ['natural'],
@@ -42,8 +35,8 @@ const shelf: Shelf = { body: natural, accent: noAccent };
 export const stock = rule({
   id: 'stock',
   question: 'Are the buckles and the cord on the shelf?',
-  reads: ['order', 'shop', 'shelf'],
-  looks: ['buckle', 'cordFeet', 'accentFeet'],
+  reads: ['order.quantity', 'shop.cords', 'shelf'],
+  looks: ['buckle.id', 'buckle.onHand', 'buckle.orderable', 'cordFeet', 'accentFeet'],
   evidence: [{ basis: 'choice', source: 'engineering-choice', why: 'the shelf stands in the shop file' }],
   can: ['good', 'acceptable', 'refuse', 'cannot-tell'],
   judge({ order: { quantity }, shelf }, candidate) {
@@ -96,20 +89,20 @@ export const stock = rule({
   since: '0.1.0',
 });
 
-type Seen = Pick<CaseFacts, 'order' | 'shop' | 'shelf'>;
-type Laid = Pick<Candidate, 'buckle' | 'cordFeet' | 'accentFeet'>;
-type Told = Verdict<Seen, Laid>;
+type Asked = Seen<CaseFacts, 'order.quantity' | 'shop.cords' | 'shelf'>;
+type Laid = Seen<Candidate, 'buckle.id' | 'buckle.onHand' | 'buckle.orderable' | 'cordFeet' | 'accentFeet'>;
+type Told = Verdict<Asked, Laid>;
 
 /** The worse verdict; of equally bad ones the first: another buckle may do, another cord is another cinch. */
 const worseOf = (first: Told, second: Told): Told =>
   severity[second.judgement] > severity[first.judgement] ? second : first;
 
-const buckleThere = (_: Seen, { buckle: { id } }: Laid): Phrase => say`the ${id} buckles are on the shelf`;
-const buckleToOrder = (_: Seen, { buckle: { id } }: Laid): Phrase => say`${id} buckles must be ordered`;
-const noBuckle = ({ order }: Seen, { buckle: { id, onHand } }: Laid): Phrase =>
+const buckleThere = (_: Asked, { buckle: { id } }: Laid): Phrase => say`the ${id} buckles are on the shelf`;
+const buckleToOrder = (_: Asked, { buckle: { id } }: Laid): Phrase => say`${id} buckles must be ordered`;
+const noBuckle = ({ order }: Asked, { buckle: { id, onHand } }: Laid): Phrase =>
   say`needs ${count(2 * order.quantity)} ${id} buckles; ${count(onHand)} on hand, and we can't get more`;
 
-function buckleVerdict({ onHand, orderable }: Buckle, needed: number): Told {
+function buckleVerdict({ onHand, orderable }: Laid['buckle'], needed: number): Told {
   const margin = onHand - needed;
   if (margin >= 0) return { judgement: 'good', margin, reason: buckleThere };
   if (orderable) return { judgement: 'acceptable', margin, reason: buckleToOrder };
@@ -126,7 +119,7 @@ interface CordWords {
 const wordsOf = (cordOf: (shelf: Shelf) => CordShelf, feetOf: (candidate: Laid) => number): CordWords => ({
   there: ({ shelf }) => say`buckles and ${cordOf(shelf).colors.join(' and ')} cord are on the shelf`,
   tooLittle: ({ shelf, order }, candidate) => tooLittle(cordOf(shelf), feetOf(candidate) * order.quantity),
-  unknown: ({ shelf, shop }) => unknownColor(cordOf(shelf), shop),
+  unknown: ({ shelf, shop }) => unknownColor(cordOf(shelf), shop.cords),
 });
 const bodyCord = wordsOf(
   ({ body }) => body,
@@ -154,9 +147,9 @@ function tooLittle({ ply, colors, feetOnHand, orderable }: CordShelf, feet: numb
   return say`needs ${count(Math.ceil(feet))} ft of ${colors.join(' and ')}${kind} cord; ${count(feetOnHand)} ft on hand, ${rest}`;
 }
 
-function unknownColor({ unknown = '', ply }: CordShelf, shop: Shop): Phrase {
+function unknownColor({ unknown = '', ply }: CordShelf, cords: readonly Cord[]): Phrase {
   const kind = ply === BODY_PLY ? 'body' : 'accent';
-  const known = shop.cords.filter((cord) => cord.ply === ply).map((cord) => cord.color);
+  const known = cords.filter((cord) => cord.ply === ply).map((cord) => cord.color);
   const near = nearestWord(unknown, known);
   return say`the shop file has no ${unknown} ${kind} cord${near === undefined ? '' : `; did you mean ${near}?`}`;
 }

@@ -2,19 +2,12 @@
 import { count, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
-const shop = {
-  name: 'example',
-  strands: { min: 11, max: 31 },
-  lengths: { min: 20, max: 40, step: 1 },
-  buckles: [],
-  cords: [],
-  overridden: [],
-};
+const shop = { strands: { min: 11, max: 31 } };
 
 export const strandRange = rule({
   id: 'strand-range',
   question: 'Does the shop tie that many strands?',
-  reads: ['shop'],
+  reads: ['shop.strands.min', 'shop.strands.max'],
   looks: ['strands'],
   evidence: [
     { basis: 'practice', source: 'common-practice', agreement: 'settled' },
@@ -40,9 +33,9 @@ export const strandRange = rule({
     };
   },
   examples: [
-    { shows: '17 of 11 to 31', facts: { shop: shop as never }, candidate: { strands: 17 }, gives: 'good' },
-    { shows: '33 of 11 to 31', facts: { shop: shop as never }, candidate: { strands: 33 }, gives: 'refuse' },
-    { shows: 'an even count', facts: { shop: shop as never }, candidate: { strands: 18 }, gives: 'refuse' },
+    { shows: '17 of 11 to 31', facts: { shop }, candidate: { strands: 17 }, gives: 'good' },
+    { shows: '33 of 11 to 31', facts: { shop }, candidate: { strands: 33 }, gives: 'refuse' },
+    { shows: 'an even count', facts: { shop }, candidate: { strands: 18 }, gives: 'refuse' },
   ],
   since: '0.1.0',
 });

@@ -1,20 +1,21 @@
 /** Does practice tie that many strands where the ring hangs, on a horse of this size? */
-import { isTied, isUsual, type Practice, type StrandBand } from '../horse/practice.ts';
+import { isTied, isUsual, type StrandBand } from '../horse/practice.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { count, say, type Phrase } from '../units/phrase.ts';
+import type { Seen } from './paths.ts';
 import { rule, type CaseFacts } from './rule.ts';
 
 const practice = {
   straight: { least: 15, from: 17, low: 17, high: 19, to: 19, most: 21 },
   roper: { least: 19, from: 19, low: 19, high: 25, to: 25, most: 25 },
-} as unknown as Practice;
+};
 const facts = { practice };
 
-type Seen = Pick<CaseFacts, 'practice'>;
-type Tied = Pick<Candidate, 'style' | 'strands'>;
+type Bands = Seen<CaseFacts, 'practice.straight' | 'practice.roper'>;
+type Tied = Seen<Candidate, 'style' | 'strands'>;
 
 /** What practice ties in this style. */
-export const bandOf = ({ practice }: Seen, { style }: Pick<Tied, 'style'>): StrandBand =>
+export const bandOf = ({ practice }: Bands, { style }: Pick<Tied, 'style'>): StrandBand =>
   style === 'straight' ? practice.straight : practice.roper;
 
 /** The first and last odd count within half a step of these bounds. */
@@ -27,7 +28,7 @@ export function usualWords(band: StrandBand): Phrase {
   return say`${count(first(band.low))} to ${count(last(band.high))} strands are usual where this ring hangs`;
 }
 
-const words = (seen: Seen, { style, strands }: Tied): Phrase => {
+const words = (seen: Bands, { style, strands }: Tied): Phrase => {
   const band = bandOf(seen, { style });
   const usual = usualWords(band);
   if (usual.values.length === 0) return usual;
@@ -44,7 +45,7 @@ const words = (seen: Seen, { style, strands }: Tied): Phrase => {
 export const usualStrands = rule({
   id: 'usual-strands',
   question: 'Are these as many strands as makers tie where this ring hangs?',
-  reads: ['practice'],
+  reads: ['practice.straight', 'practice.roper'],
   looks: ['style', 'strands'],
   evidence: [
     { basis: 'practice', source: 'common-practice', agreement: 'settled' },

@@ -1,7 +1,7 @@
 /** The rules for scripts and spreadsheets: one result, and one row, a rule. */
 import { jsonText } from '../pages/json.ts';
 import type { AnyRule, Evidence } from '../rules/rule.ts';
-import { basisText, evidenceText, mayRefuse } from '../words/about-rules.ts';
+import { basisText, evidenceText, firstKeys, mayRefuse } from '../words/about-rules.ts';
 import type { Name } from '../words/names.ts';
 import { tableCsv, type Values } from './table.ts';
 
@@ -14,8 +14,8 @@ const ruleValue = (rule: AnyRule): Values => ({
   question: rule.question,
   mayRefuse: mayRefuse(rule),
   can: [...rule.can],
-  reads: [...rule.reads],
-  looks: [...rule.looks],
+  reads: firstKeys(rule.reads),
+  looks: firstKeys(rule.looks),
   evidence: rule.evidence.map(evidenceValue),
   examples: rule.examples.map(({ shows, gives }) => ({ shows, gives })),
   since: rule.since,

@@ -1,6 +1,6 @@
 /** What each check looks at: all of them in a list, or one in full. */
 import type { AnyRule } from '../rules/rule.ts';
-import { canText, evidenceText, mayRefuse } from '../words/about-rules.ts';
+import { canText, evidenceText, firstKeys, mayRefuse } from '../words/about-rules.ts';
 import { counterSheet, paragraph, under, type Block, type Sheet } from '../pages/sheet.ts';
 import { judgementWords } from '../words/words.ts';
 
@@ -45,12 +45,12 @@ export const ruleSheet = (rule: AnyRule): Sheet =>
   });
 
 /** Keys of the facts as words: "buckle above elbow". */
-function keyWords(keys: readonly string[]): string {
+function keyWords(paths: readonly string[]): string {
   const word = (key: string): string =>
     key === 'k'
       ? 'size factor'
       : key === 'model'
         ? "the model's numbers"
         : key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-  return keys.length === 0 ? 'nothing' : keys.map(word).join(', ');
+  return paths.length === 0 ? 'nothing' : firstKeys(paths).map(word).join(', ');
 }

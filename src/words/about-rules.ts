@@ -3,6 +3,11 @@ import type { AnyRule, Evidence } from '../rules/rule.ts';
 import { sources, type Source } from '../numbers/sources.ts';
 import { judgementWords, ruleName } from './words.ts';
 
+/** What paths begin with, each once: of "ring.x" it is "ring". */
+export const firstKeys = (paths: readonly string[]): string[] => [
+  ...new Set(paths.map((path) => path.replace(/[.?].*$/, ''))),
+];
+
 /** "refused, poor, acceptable or good" is what it can say, as its entry lists it. */
 export const canText = ({ can }: AnyRule): string =>
   can.map((judgement) => judgementWords[judgement].word).join(', ');

@@ -1,12 +1,13 @@
 /** The list of rules is complete, and every rule keeps its word: examples, judgements, evidence. */
 import { describe, expect, test } from 'vitest';
-import { judgements, type AnyRule, type CaseFacts, type Evidence } from '../../src/rules/rule.ts';
+import { valueAt } from '../../src/rules/paths.ts';
+import { judgements, verdict, type AnyRule, type CaseFacts, type Evidence } from '../../src/rules/rule.ts';
 import { rules } from '../../src/rules/registry.ts';
 import { filesBelow } from '../support/source-tree.ts';
 import { casesFor } from '../support/random-cases.ts';
 import type { Candidate } from '../../src/cinch/candidate.ts';
 
-const notRules = ['rule', 'registry'];
+const notRules = ['rule', 'registry', 'paths'];
 const files = filesBelow('src/rules')
   .map((file) => file.slice('src/rules/'.length, -'.ts'.length))
   .filter((name) => !notRules.includes(name));
@@ -55,12 +56,6 @@ describe('refusing', () => {
   });
 });
 
-/** As the program asks a rule: a missing fact is never handed over. */
-function judged(rule: AnyRule, facts: Partial<CaseFacts>, candidate: Partial<Candidate>) {
-  if (rule.reads.some((key) => facts[key] === undefined)) return { judgement: 'cannot-tell' as const };
-  return rule.judge(facts as CaseFacts, candidate as Candidate);
-}
-
 describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => {
   test('says what it asks, since when, and why it is believed', () => {
     expect(rule.question).toMatch(/^[A-Z].+\?$/);
@@ -82,22 +77,28 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => 
   test.each(rule.examples.map((example) => [example.shows, example] as const))(
     'example: %s',
     (shows, { facts, candidate, gives }) => {
-      const verdict = judged(rule, facts, candidate);
-      expect(verdict.judgement).toBe(gives);
+      const [seen, laid] = [facts as CaseFacts, candidate as Candidate];
+      const { judgement, reason } = verdict(rule, seen, laid);
+      expect(judgement).toBe(gives);
       expect(shows.length).toBeGreaterThan(4);
-      if ('reason' in verdict)
-        expect(
-          verdict
-            .reason(facts as CaseFacts, candidate as Candidate)
-            .words.join('')
-            .trim(),
-        ).not.toBe('');
+      expect(reason(seen, laid).words.join('').trim()).not.toBe('');
     },
   );
 });
 
-function only<T extends object>(whole: T, keys: readonly (keyof T)[]): T {
-  return Object.fromEntries(keys.map((key) => [key, whole[key]])) as T;
+/** Only what dotted paths name. */
+function only<T extends object>(whole: T, paths: readonly string[]): T {
+  const seen: Record<string, unknown> = {};
+  for (const path of paths) {
+    const keys = path.replace('?', '').split('.');
+    const last = keys.pop() ?? '';
+    const at = keys.reduce<Record<string, unknown>>(
+      (here, key) => (here[key] ??= {}) as Record<string, unknown>,
+      seen,
+    );
+    at[last] = valueAt(whole, path);
+  }
+  return seen as T;
 }
 
 /** No buckle of the invented shop takes so many strands in a single layer that it is poor. */

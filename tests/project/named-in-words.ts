@@ -4,7 +4,7 @@
 export const namedInWords: Readonly<Record<string, readonly [file: string, words: string]>> = {
   hand: ['tests/truth/units.test.ts', 'hand is'],
   'soviet-draft': ['src/numbers/girth-fit.ts', 'one heavy draft breed: 210.9 cm'],
-  'henneke-1983': ['src/order/types.ts', 'Henneke score'],
+  'henneke-1983': ['src/order/keys/horse.ts', 'Henneke score'],
   'human-bodies': ['src/numbers/numbers.ts', 'open set of human bodies'],
   'greve-dyson-2013': ['src/numbers/cautions.ts', 'a saddle that keeps going to one side: ask a vet'],
   'millares-ramirez-2019': ['src/numbers/cautions.ts', 'New girthiness'],

@@ -1,10 +1,7 @@
 /** The invented backlog: every good order reads, no two are alike, the same seed gives the same bytes, and every fault is one. */
 import { expect, test } from 'vitest';
-import { parse } from 'yaml';
 import { sizeOrder } from '../../src/index.ts';
-import { orderSchema } from '../../src/order/order-schema.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
-import { keyPlaces } from '../../src/order/schema-keys.ts';
 import type { Order } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { backlogFiles } from '../support/backlog/backlog.ts';
@@ -21,9 +18,6 @@ function ordersIn({ name, text }: { name: string; text: string }): Order[] {
   });
 }
 const orders = good.flatMap(ordersIn);
-
-type Tree = Record<string, unknown>;
-const trees = good.map(({ text }) => parse(text) as Tree);
 
 test('every good file holds one order that reads', () => {
   expect(orders).toHaveLength(count);
@@ -81,22 +75,6 @@ test('orders are of all kinds: much told and little, all units, kinds, positions
     expect(some).toBeGreaterThan(0.1);
     expect(some).toBeLessThan(0.95);
   }
-});
-
-/** Keys that no invented order has, and why: options are the shop's own names, and a photo would need its picture. */
-const leftOut = ['options', 'photo'];
-
-test('every other key of an order is written now and then', () => {
-  const blockIn = (tree: Tree, path: string): Tree =>
-    path.split('.').reduce((here, key) => (key === '' ? here : ((here[key] ?? {}) as Tree)), tree);
-  const missing = keyPlaces(orderSchema)
-    .filter(({ path }) => !leftOut.includes(path.split('.')[0]!))
-    .flatMap(({ path, keys }) =>
-      keys
-        .filter((key) => !trees.some((tree) => key in Object(blockIn(tree, path))))
-        .map((key) => (path === '' ? key : `${path}.${key}`)),
-    );
-  expect(missing, 'write it in tests/support/backlog/order.ts').toEqual(leftOut);
 });
 
 test('height and girth go together as they do in horses', () => {

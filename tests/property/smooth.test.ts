@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { seededRandom, type Random } from '../../src/math/random.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order } from '../../src/order/types.ts';
-import { barrelWords, riggingStyles, troubles } from '../../src/order/words.ts';
+import { horseKeys } from '../../src/order/keys/horse.ts';
+import { saddleKeys } from '../../src/order/keys/saddle.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { cases, long } from '../support/cases.ts';
 import { orderOf, rigging } from '../support/orders.ts';
@@ -92,14 +93,14 @@ function pick<T>(random: Random, from: readonly T[]): T {
 
 /** A rigging, a style of it and a trouble; of a horse for more work, also what it does and its ribs. */
 function drawn(random: Random, worked: boolean): Order {
-  const trouble = pick(random, [undefined, ...troubles]);
+  const trouble = pick(random, [undefined, ...horseKeys.trouble.words]);
   return orderOf({
     ...(worked ? { use: pick(random, ['roping', 'ranch', 'packing'] as const) } : {}),
     horse: {
       trouble: trouble === undefined ? [] : [trouble],
-      ...(worked ? { barrel: pick(random, barrelWords) } : {}),
+      ...(worked ? { barrel: pick(random, horseKeys.barrel.words) } : {}),
     },
-    saddle: { rigging: rigging(pick(random, positions)), style: pick(random, riggingStyles) },
+    saddle: { rigging: rigging(pick(random, positions)), style: pick(random, saddleKeys.style.words) },
   });
 }
 

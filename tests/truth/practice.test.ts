@@ -5,7 +5,7 @@ import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Candidate } from '../../src/cinch/candidate.ts';
 import type { Order, RiggingStyle, Style } from '../../src/order/types.ts';
-import { riggingStyles } from '../../src/order/words.ts';
+import { saddleKeys } from '../../src/order/keys/saddle.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
@@ -27,7 +27,7 @@ const table: Readonly<Record<Position, Row>> = {
   'center-fire': { usual: [21, 25], pinched: 19, taped: 25 },
 };
 const positions = Object.keys(table) as readonly Position[];
-const styles: readonly (RiggingStyle | undefined)[] = [undefined, ...riggingStyles];
+const styles: readonly (RiggingStyle | undefined)[] = [undefined, ...saddleKeys.style.words];
 
 const at = (
   position: Position,

@@ -19,7 +19,7 @@ describe('how a fault is told', () => {
     // Keys.
     [
       `${horse}heartGirth: 73 in`,
-      '5:3 horse.heartGirth | heartGirth | a key of horse: name',
+      '5:3 horse.heartGirth | heartGirth | a key of horse: height',
       'did you mean "heart-girth"?',
     ],
     [`${horse}heart_girth: 73 in`, '5:3 horse.heart_girth', 'did you mean "heart-girth"?'],

@@ -63,7 +63,7 @@ describe('taken', () => {
   test('without what may be left out', () => {
     const text = example.replace(/^ {2}(?:plumb|spine|underline|fork|cantle|camera-distance):.*\n/gm, '');
     const left = ['plumb', 'spine', 'underline', 'fork', 'cantle', 'cameraDistance'];
-    expect(photoIn(text)).toMatchObject(Object.fromEntries(left.map((name) => [name, undefined])));
+    expect(Object.keys(photoIn(text) ?? {}).filter((name) => left.includes(name))).toEqual([]);
   });
   test('an order without a photo has none', () => {
     expect(photoIn(example.replace(/^photo:[^]*/m, ''))).toBeUndefined();

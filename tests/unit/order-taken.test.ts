@@ -1,9 +1,6 @@
 /** Orders that get through the door, and what becomes of what they say. */
 import { describe, expect, test } from 'vitest';
-import { parse } from 'yaml';
-import { orderSchema } from '../../src/order/order-schema.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
-import { keyPlaces } from '../../src/order/schema-keys.ts';
 import type { Order } from '../../src/order/types.ts';
 
 const order = (text: string): Order => {
@@ -82,15 +79,6 @@ describe('what gets through', () => {
       options: ['center dees'],
       notes: 'first line\nyes',
     });
-  });
-  test('that order has every key there is, but for the photo', () => {
-    const written = parse(full) as Record<string, unknown>;
-    for (const { path, keys } of keyPlaces(orderSchema)) {
-      if (path.startsWith('photo') || path === 'saddle.rigging') continue;
-      const block = path === '' ? written : path.split('.').reduce((at, key) => at[key] as never, written);
-      const said = Object.keys(block);
-      expect([path, keys.filter((key) => !said.includes(key) && key !== 'photo')]).toEqual([path, []]);
-    }
   });
   // Henneke et al. 1983, Equine Vet J 15:371: the names of the nine scores.
   test.each([

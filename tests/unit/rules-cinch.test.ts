@@ -2,7 +2,7 @@
 import { describe, expect, it, test } from 'vitest';
 import type { Candidate } from '../../src/cinch/candidate.ts';
 import type { Use } from '../../src/order/types.ts';
-import { uses } from '../../src/order/words.ts';
+import { orderKeys } from '../../src/order/order-schema.ts';
 import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { judgedBy } from '../support/judged.ts';
 import { plainBuckle } from '../support/orders.ts';
@@ -136,7 +136,7 @@ describe('roping-strength', () => {
   });
 
   test('is no question where nothing pulls, and open where nobody said', () => {
-    for (const use of uses.filter((each) => each !== 'roping' && each !== 'ranch')) {
+    for (const use of orderKeys.use.words.filter((each) => each !== 'roping' && each !== 'ranch')) {
       expect(judged(11, use).judgement).toBe('not-applicable');
       expect(judged(11, use).told).toContain(use);
     }

@@ -2,9 +2,9 @@
 import { nearestWord } from '../../units/nearest.ts';
 import { tidy } from '../../units/number.ts';
 import { didYouMean, oneOfThese } from '../leaves.ts';
-import { sensed, styleSense } from '../near-in-sense.ts';
+import { cinchKeys } from '../keys/cinch.ts';
+import { sensed } from '../near-in-sense.ts';
 import type { Fault } from '../../yaml/problem.ts';
-import { styles } from '../words.ts';
 import { unitIn } from './lengths.ts';
 import type { Reading } from './words.ts';
 
@@ -27,7 +27,7 @@ export function readCinch(phrase: string, block: CinchBlock): Reading | undefine
   const part = (key: string, text: string): Reading => ({ part: { path: [block, key], text } });
   const style = styleOf(phrase);
   if (style !== undefined) return part('style', style);
-  const meant = sensed(phrase, styleSense);
+  const meant = sensed(phrase, cinchKeys.style.sense ?? {});
   if (meant.length > 0)
     return { fault: { path: `${block}.style`, expected: 'one style of cinch', hint: oneOfThese(meant) } };
   const strands = strandsOf.exec(phrase)?.[1];
@@ -41,7 +41,7 @@ export function readCinch(phrase: string, block: CinchBlock): Reading | undefine
 const strandsOf = /^(\d{1,2})(?: (?:strands?|cords?))?$/;
 const ageOf = /^([\d.]+ ?(?:y|yrs?|years?|mos?|months?))(?: old)?$/;
 const styleOf = (phrase: string): string | undefined =>
-  styles.find((style) => style === phrase.replace(/(?<=.) roper$/, '').replaceAll(' ', '-'));
+  cinchKeys.style.words.find((style) => style === phrase.replace(/(?<=.) roper$/, '').replaceAll(' ', '-'));
 
 /** A style, a count of strands, or both, of which nobody said whose they are. */
 export function unownedFault(phrase: string): Fault | undefined {

@@ -2,32 +2,23 @@
 import { parseLength, unitOf, type LengthUnit } from '../../units/length.ts';
 import { numberPattern } from '../../units/number.ts';
 import { oneOfThese } from '../leaves.ts';
-import { ranges, within, withOnlyUnit, type LengthRange } from '../measure.ts';
+import { allKeys, type PlacedKey } from '../key.ts';
+import { horseKeys } from '../keys/horse.ts';
+import { within, withOnlyUnit, type LengthRange } from '../measure.ts';
+import { orderKeys } from '../order-schema.ts';
 import type { Fault } from '../../yaml/problem.ts';
 import type { Reading } from './words.ts';
 
-interface LengthKey {
+export interface LengthKey extends LengthRange {
   readonly path: readonly string[];
   /** What is said beside the number, the usual word first. */
   readonly labels: readonly string[];
-  readonly range: LengthRange;
 }
 
-export const lengthKeys: readonly LengthKey[] = [
-  { path: ['horse', 'height'], labels: ['height', 'tall'], range: ranges.height },
-  { path: ['horse', 'heart-girth'], labels: ['girth', 'heart girth'], range: ranges.heartGirth },
-  { path: ['horse', 'elbow-room'], labels: ['room', 'elbow room'], range: ranges.elbowRoom },
-  { path: ['horse', 'body-length'], labels: ['body length'], range: ranges.bodyLength },
-  {
-    path: ['horse', 'barrel', 'depth'],
-    labels: ['depth', 'barrel depth', 'deep'],
-    range: ranges.barrelDepth,
-  },
-  { path: ['saddle', 'rigging', 'set-back'], labels: ['set back', 'setback'], range: ranges.setBack },
-  { path: ['saddle', 'bar-span'], labels: ['bar span', 'bars'], range: ranges.barSpan },
-  { path: ['saddle', 'ring-to-ring'], labels: ['ring to ring'], range: ranges.ringToRing },
-  { path: ['saddle', 'ring-drop'], labels: ['drop', 'ring drop'], range: ranges.ringDrop },
-];
+const isLengthKey = (key: PlacedKey): key is PlacedKey & LengthKey =>
+  key.min !== undefined && key.labels !== undefined;
+
+export const lengthKeys: readonly LengthKey[] = allKeys(orderKeys).filter(isLengthKey);
 
 const patterns = lengthKeys.map((key) => {
   const labels = key.labels.map((label) => label.replaceAll(' ', '[ -]')).join('|');
@@ -54,7 +45,7 @@ export function readLength(phrase: string): Reading | undefined {
   if (height !== undefined) return { part: { path: ['horse', 'height'], text: height } };
   for (const { key, before, after } of patterns) {
     const said = before.exec(phrase)?.[1] ?? after.exec(phrase)?.[1];
-    const text = said === undefined ? undefined : lengthText(said, key.range);
+    const text = said === undefined ? undefined : lengthText(said, key);
     if (said !== undefined && /^\d+ \d+\/\d+$/.test(said))
       return {
         fault: { path: key.path.join('.'), expected: 'a unit after the fraction, or a comma before it' },
@@ -101,16 +92,14 @@ function placed(phrase: string): string[] {
     const read = parseLength(text);
     return read.ok && within(read.inches, range);
   };
-  if (fits(`${phrase} hh`, ranges.height)) return [`${phrase} hh`];
+  if (fits(`${phrase} hh`, horseKeys.height)) return [`${phrase} hh`];
   const text = isLength(phrase) ? phrase : `${phrase} in`;
-  return lengthKeys.flatMap(({ labels: [label = ''], range }) =>
-    fits(text, range) ? [`${label} ${text}`] : [],
-  );
+  return lengthKeys.flatMap((key) => (fits(text, key) ? [`${key.labels[0] ?? ''} ${text}`] : []));
 }
 
 /** What to say of the label of a length that has none. */
 export function labelFault(phrase: string): Fault | undefined {
   const key = lengthKeys.find(({ labels }) => labels.includes(phrase));
   if (key === undefined) return undefined;
-  return { path: '', expected: `${phrase} with its length, such as ${phrase} ${key.range.example}` };
+  return { path: '', expected: `${phrase} with its length, such as ${phrase} ${key.example}` };
 }

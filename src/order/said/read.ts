@@ -172,7 +172,7 @@ function isName(state: State, at: number): boolean {
 }
 
 const vocabulary: readonly string[] = [
-  ...wordKeys.flatMap(({ words, sense, labels }) => [...words, ...Object.keys(sense), ...labels]),
+  ...wordKeys.flatMap(({ words, sense, labels }) => [...words, ...Object.keys(sense ?? {}), ...labels]),
   ...lengthKeys.flatMap(({ labels }) => labels),
   ...Object.keys(cinchStarts),
   ...Object.keys(names),

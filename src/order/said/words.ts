@@ -1,19 +1,9 @@
-/** The words a clerk says, each with the key of an order that it answers: one table, on the lists the door and its hints go by. */
-import { conditionWords, oneOfThese } from '../leaves.ts';
-import {
-  barrelSense,
-  conditionSense,
-  doubleSense,
-  kindSense,
-  sensed,
-  troubleSense,
-  useSense,
-  withersSense,
-  type Sense,
-} from '../near-in-sense.ts';
+/** The words a clerk says, each with the key of an order that it answers. */
 import { pathText, type Fault } from '../../yaml/problem.ts';
-import { riggingNames, riggingSense } from '../rigging.ts';
-import { barrelWords, kinds, riggingStyles, troubles, uses, withersWords } from '../words.ts';
+import { allKeys, type PlacedKey } from '../key.ts';
+import { oneOfThese } from '../leaves.ts';
+import { sensed } from '../near-in-sense.ts';
+import { orderKeys } from '../order-schema.ts';
 
 /** What one phrase says: a value for a key, as the order file would have it. */
 export interface Part {
@@ -24,41 +14,11 @@ export interface Part {
 /** A phrase that says something, or one that cannot be taken and why. */
 export type Reading = { readonly part: Part } | { readonly fault: Fault };
 
-export interface WordKey {
-  readonly path: readonly string[];
-  /** Words that may stand beside the answer and settle what it is about: "average withers". */
-  readonly labels: readonly string[];
-  readonly words: readonly string[];
-  readonly sense: Sense;
-  /** Other answers, judged by the door. */
-  readonly open?: RegExp;
-  /** The same, only beside a label. */
-  readonly labeled?: RegExp;
-}
+type WordKey = PlacedKey & Required<Pick<PlacedKey, 'labels' | 'words'>>;
 
-export const wordKeys: readonly WordKey[] = [
-  { path: ['horse', 'barrel'], labels: ['barrel', 'ribs'], words: barrelWords, sense: barrelSense },
-  { path: ['horse', 'withers'], labels: ['withers'], words: withersWords, sense: withersSense },
-  {
-    path: ['horse', 'condition'],
-    labels: ['condition', 'condition score', 'score'],
-    words: Object.keys(conditionWords),
-    sense: conditionSense,
-    labeled: /^[\d.]+$/,
-  },
-  { path: ['horse', 'kind'], labels: ['horse'], words: kinds, sense: kindSense },
-  { path: ['horse', 'trouble'], labels: [], words: troubles, sense: troubleSense },
-  {
-    path: ['saddle', 'rigging'],
-    labels: ['rigging', 'rig', 'position'],
-    words: riggingNames,
-    sense: riggingSense,
-    open: /^\d+\/\d+$/,
-  },
-  { path: ['saddle', 'style'], labels: ['rigging', 'rig'], words: riggingStyles, sense: {} },
-  { path: ['saddle', 'double'], labels: [], words: [], sense: doubleSense },
-  { path: ['use'], labels: ['use', 'riding', 'work', 'horse'], words: uses, sense: useSense },
-];
+const isWordKey = (key: PlacedKey): key is WordKey => key.words !== undefined && key.labels !== undefined;
+
+export const wordKeys: readonly WordKey[] = allKeys(orderKeys).filter(isWordKey);
 
 /** Words that say too little, and what to ask back. */
 const rollsOrSlides = 'rolls to a side, or slides back? say "rolls" or "slides back"';
@@ -90,13 +50,16 @@ interface Answer {
   readonly words: readonly string[];
 }
 
-function answerOf({ labels, words, sense, open, labeled }: WordKey, phrase: string): Answer | undefined {
+function answerOf(
+  { labels, words, sense = {}, alone, labeled }: WordKey,
+  phrase: string,
+): Answer | undefined {
   const beside = labels.flatMap((label) => withoutLabel(phrase, label));
   const forms = [phrase, ...beside];
   const written = forms.map((form) => form.replaceAll(/[\s_]/g, '-'));
   const own =
     words.find((word) => written.includes(word.replaceAll(' ', '-'))) ??
-    forms.find((form) => open?.test(form) === true) ??
+    forms.find((form) => alone?.test(form) === true) ??
     beside.find((form) => labeled?.test(form) === true);
   if (own !== undefined) return { isOwn: true, words: [own] };
   const meant = forms.map((form) => sensed(form, sense)).find((each) => each.length > 0);

@@ -1,0 +1,106 @@
+/** A key of the order is declared once: how it is read, how the blank form shows it, and what a clerk says for it. All else is derived. */
+import * as z from 'zod/mini';
+import type { Inches } from '../units/length.ts';
+import { block, listOf, oneOf, type Leaf } from './leaves.ts';
+import { measure, type LengthRange } from './measure.ts';
+import type { Sense } from './near-in-sense.ts';
+
+export interface Key<S extends z.ZodMiniType = z.ZodMiniType> {
+  readonly read: S;
+  /** In every order that is read: it is needed, or has a value where nothing is said. */
+  readonly always?: true;
+  /** An answer for the blank form; where the form leaves it open, `open` is what it says there. A block shows the answers of its keys. */
+  readonly example?: string;
+  readonly open?: string;
+  /** What the form says behind the example, and before the line. */
+  readonly note?: string;
+  readonly above?: string;
+  /** Words that may stand beside the answer where it is said, the usual one first; a key without a list cannot be said. */
+  readonly labels?: readonly string[];
+  /** Answers that are words, and what people say for them. */
+  readonly words?: readonly string[];
+  readonly sense?: Sense;
+  /** Other answers that may be said, judged by the reader: alone, or only beside a label. */
+  readonly alone?: RegExp;
+  readonly labeled?: RegExp;
+  /** Bounds of a length. */
+  readonly min?: Inches;
+  readonly max?: Inches;
+  readonly keys?: Keys;
+}
+
+export type Keys = Readonly<Record<string, Key>>;
+
+type Told = Omit<Key, 'read'>;
+
+/** A length with its unit. */
+export const length = <const T extends Told & LengthRange>(told: T): T & { readonly read: Leaf<Inches> } => ({
+  ...told,
+  read: measure(told),
+});
+
+interface Words<W extends string> extends Told {
+  readonly about: string;
+  readonly words: readonly W[];
+  readonly sense?: Sense<NoInfer<W>>;
+}
+
+/** One of some words. */
+export const word = <const W extends string>(told: Words<W>) => ({
+  note: told.words.join(' | '),
+  ...told,
+  read: oneOf(told.about, told.words, told.sense),
+});
+
+/** Any of some words, none where nothing is said; `each` is one of them. */
+export const words = <const W extends string>(told: Words<W> & { readonly each: string }) => ({
+  note: told.words.join(', '),
+  ...told,
+  always: true as const,
+  read: orElse<readonly W[]>(listOf(told.about, oneOf(told.each, told.words, told.sense)), []),
+});
+
+/** What is read where nothing is said. */
+export const orElse = <T>(reader: z.ZodMiniType<T>, value: T) =>
+  z.pipe(
+    z.optional(reader),
+    z.transform((read: T | undefined): T => read ?? value),
+  );
+
+type Readers<K extends Keys> = {
+  [N in keyof K]: K[N] extends { always: true } ? K[N]['read'] : z.ZodMiniOptional<K[N]['read']>;
+};
+
+/** "ring-to-ring" is ringToRing. */
+type Camel<S> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
+type Named<T> = { [N in keyof T as Camel<N>]: T[N] };
+
+/** Reads a block of keys, and gives them the names that they have inside the program. */
+export function blockOf<K extends Keys>(about: string, keys: K, sample?: string) {
+  const readers = Object.entries(keys).map(([name, { read, always }]) => [
+    name,
+    always === true ? read : z.optional(read),
+  ]);
+  const schema = block(about, Object.fromEntries(readers) as Readers<K>, sample);
+  return z.pipe(
+    schema,
+    z.transform((written: z.output<typeof schema>) => named(written)),
+  );
+}
+
+function named<T extends object>(written: T): Named<T> {
+  const entries = Object.entries(written).map(([name, value]): [string, unknown] => [camel(name), value]);
+  return Object.fromEntries(entries) as Named<T>;
+}
+
+const camel = (name: string): string => name.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+
+export type PlacedKey = Key & { readonly path: readonly string[] };
+
+/** Every key, those of a block after it. */
+export function allKeys(keys: Keys, before: readonly string[] = []): PlacedKey[] {
+  return Object.entries(keys).flatMap(([name, key]) => {
+    const path = [...before, name];
+    return [{ ...key, path }, ...allKeys(key.keys ?? {}, path)];
+  });
+}

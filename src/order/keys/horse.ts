@@ -1,0 +1,151 @@
+/** The keys of the horse. */
+import * as z from 'zod/mini';
+import { photoBounds } from '../../numbers/photo-bounds.ts';
+import { blockOf, length, word, words } from '../key.ts';
+import { conditionScore, conditionWords, freeText, jsonOf } from '../leaves.ts';
+
+const barrelShape = word({
+  about: 'shape of the barrel',
+  words: ['slab-sided', 'average', 'round'],
+  sense: {
+    medium: 'average',
+    normal: 'average',
+    fat: 'round',
+    keg: 'round',
+    'well-sprung': 'round',
+    flat: 'slab-sided',
+    'flat-sided': 'slab-sided',
+    narrow: 'slab-sided',
+    slab: 'slab-sided',
+  },
+});
+
+export const barrelDepth = {
+  depth: length({
+    about: 'depth of the barrel',
+    ...photoBounds.barrelDepth,
+    example: '27 in',
+    always: true,
+    labels: ['depth', 'barrel depth', 'deep'],
+  }),
+};
+
+const barrelExpected = `shape of the barrel: ${barrelShape.words.join(', ')}, or { depth: 27 in }`;
+const barrel = z.union([barrelShape.read, blockOf('measured barrel', barrelDepth)], barrelExpected);
+jsonOf.set(barrel, { description: barrelExpected });
+
+export const horseKeys = {
+  height: length({
+    about: 'height at the withers',
+    min: 28,
+    max: 80,
+    example: '15.1 hh',
+    hands: true,
+    open: 'such as 15.1 hh; heart-girth may stand instead, both are better',
+    labels: ['height', 'tall'],
+  }),
+  'heart-girth': length({
+    about: 'heart girth',
+    min: 36,
+    max: 100,
+    example: '73 in',
+    note: 'around the barrel in the girth groove',
+    labels: ['girth', 'heart girth'],
+  }),
+  'elbow-room': length({
+    about: 'back of elbow to girth groove',
+    ...photoBounds.elbowRoom,
+    example: '4 in',
+    note: 'back of the elbow to the girth groove',
+    labels: ['room', 'elbow room'],
+  }),
+  'body-length': length({
+    about: 'body length',
+    more: 'point of shoulder to point of buttock; tells the weight, which judges no cinch',
+    min: 30,
+    max: 100,
+    example: '67 in',
+    note: 'point of shoulder to point of buttock, tells the weight',
+    labels: ['body length'],
+  }),
+  name: { read: freeText('name of the horse'), example: 'horse' },
+  barrel: {
+    ...barrelShape,
+    read: barrel,
+    keys: barrelDepth,
+    example: 'average',
+    note: `${barrelShape.note}, or { depth: 27 in }`,
+    labels: ['barrel', 'ribs'],
+  },
+  withers: word({
+    about: 'withers',
+    words: ['low', 'average', 'high'],
+    example: 'average',
+    sense: {
+      mutton: 'low',
+      'mutton-withered': 'low',
+      flat: 'low',
+      medium: 'average',
+      normal: 'average',
+    },
+    labels: ['withers'],
+  }),
+  // Moves a girth nobody taped, and a fleshy horse lets a saddle slip.
+  condition: {
+    read: conditionScore(),
+    example: '5',
+    note: 'Henneke score, 1 to 9',
+    words: Object.keys(conditionWords),
+    sense: { chubby: 'fleshy', skinny: 'thin' },
+    labels: ['condition', 'condition score', 'score'],
+    labeled: /^[\d.]+$/,
+  },
+  kind: word({
+    about: 'kind of horse',
+    words: ['pony', 'stock', 'light', 'draft', 'mule', 'donkey'],
+    example: 'stock',
+    sense: {
+      'quarter-horse': 'stock',
+      quarter: 'stock',
+      qh: 'stock',
+      draught: 'draft',
+      'draft-cross': 'draft',
+      burro: 'donkey',
+    },
+    labels: ['horse'],
+  }),
+  trouble: words({
+    about: 'trouble with the cinch in use',
+    each: 'trouble',
+    words: ['elbow-gall', 'buckle-rub', 'saddle-rolls', 'creeps-forward', 'slips-back', 'girthy'],
+    example: '[]',
+    sense: {
+      gall: 'elbow-gall',
+      galls: 'elbow-gall',
+      'girth-gall': 'elbow-gall',
+      'girth-galls': 'elbow-gall',
+      'cinch-gall': 'elbow-gall',
+      galled: 'elbow-gall',
+      sore: 'elbow-gall',
+      'sore-elbow': 'elbow-gall',
+      rub: ['buckle-rub', 'elbow-gall'],
+      rolls: 'saddle-rolls',
+      rolling: 'saddle-rolls',
+      slips: ['saddle-rolls', 'slips-back'],
+      slides: ['saddle-rolls', 'slips-back'],
+      'slides-back': 'slips-back',
+      creeps: 'creeps-forward',
+      'slides-forward': 'creeps-forward',
+      cinchy: 'girthy',
+    },
+    labels: [],
+  }),
+};
+
+export const horse = blockOf('the horse', horseKeys);
+
+// Zod is not told: a check of it would be left out as soon as another key is wrong. See plausible.ts.
+jsonOf.set(horse, {
+  description: 'the horse; height or heart-girth is needed',
+  anyOf: [{ required: ['height'] }, { required: ['heart-girth'] }],
+});
