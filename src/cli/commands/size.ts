@@ -40,6 +40,8 @@ export interface SizeOptions extends SayOptions {
   color: boolean;
 }
 
+type Drawn = Partial<Pick<SizeOptions, 'simulate' | 'seed' | 'top' | 'all' | 'format'>>;
+
 const examples = `
 No file, or "-", reads standard input. A file may hold several orders.
 
@@ -98,7 +100,8 @@ function simulateOption(): Option {
   });
 }
 
-async function size(files: readonly string[], options: SizeOptions, io: CliIo): Promise<ExitCode> {
+/** The whole run. */
+export async function size(files: readonly string[], options: SizeOptions, io: CliIo): Promise<ExitCode> {
   if (options.seed !== undefined && options.simulate === undefined) {
     throw new CliFault('--seed goes with --simulate: nothing else is drawn at random');
   }
@@ -129,7 +132,8 @@ async function sizeAll(entries: readonly Entry[], shop: Shop, options: SizeOptio
   return results;
 }
 
-async function sizeOne(entry: Entry, shop: Shop, options: SizeOptions): Promise<SizeResult> {
+/** One order's result, with its draws where they are asked for. */
+export async function sizeOne(entry: Entry, shop: Shop, options: Drawn): Promise<SizeResult> {
   if (!entry.ok) return failed(entry);
   const { sizeOrder } = await import('../../index.ts');
   const { checkCinch } = await import('../../advice/check.ts');
@@ -144,8 +148,8 @@ async function sizeOne(entry: Entry, shop: Shop, options: SizeOptions): Promise<
   };
 }
 
-async function simulatedFor(advice: Advice, options: SizeOptions): Promise<readonly Simulated[] | undefined> {
-  const { simulate, seed = 1, top, all, format } = options;
+async function simulatedFor(advice: Advice, options: Drawn): Promise<readonly Simulated[] | undefined> {
+  const { simulate, seed = 1, top = 3, all, format } = options;
   if (simulate === undefined) return undefined;
   const { simulateClearance } = await import('../../advice/simulate.ts');
   const shown = format === 'json' || all === true ? mostSimulated : Math.min(top, mostSimulated);

@@ -28,13 +28,15 @@ export interface SaidLine {
 const mostSaid = 2000;
 /** The name of an order that is said without one. */
 const unnamed = 'said';
+/** A buckle of which nobody says whose it is. */
+const wantedBuckle = ['wants', ...bareBuckle];
 
 /** A said order as a document. */
 export function loadSaid(said: SaidLine): Loaded {
   const { parts, faults } = readSafely(said);
   const tree: Block = { order: unnamed, horse: {}, saddle: {} };
   const placed = putAll(
-    parts.map((part) => (part.path === bareBuckle ? { ...part, path: ['wants', ...bareBuckle] } : part)),
+    parts.map((part) => (part.path === bareBuckle ? { ...part, path: wantedBuckle } : part)),
     tree,
   );
   const told = [...faults, ...placed.faults];
@@ -50,16 +52,50 @@ export type Changed = OrderRead & { readonly buckles: readonly string[] };
 export function readChanged(base: Loaded, said: SaidLine): Changed {
   const { parts, faults } = readSafely(said);
   const own = parts.filter(({ path }) => path !== bareBuckle);
-  // Another cinch is another as a whole: a buckle goes with the strands it was chosen for.
-  const cinches = ['wants', 'current'].filter((block) => own.some(({ path }) => path[0] === block));
-  const kept = Object.entries(structuredClone<Tree>(base.tree ?? {})).filter(
-    ([key]) => !cinches.includes(key),
-  );
-  const tree: Block = Object.fromEntries(kept);
-  const placed = putAll(own, tree);
-  const loaded = loadedOf(said, tree, { ...placed, faults: [...faults, ...placed.faults] });
+  const { loaded } = onto(base.tree ?? {}, said, { parts: own, faults });
   const buckles = parts.flatMap(({ path, text }) => (path === bareBuckle ? [text] : []));
   return { ...readLoaded({ ...loaded, line: base.line }), buckles };
+}
+
+/** What an answer comes to. */
+export interface Answered {
+  /** The order with it, as far as it is said. */
+  readonly tree: Block;
+  /** What was taken of the line, as the order has it. */
+  readonly taken: readonly string[];
+  readonly problems: readonly Problem[];
+  /** Whether the words were understood, be they possible or not. */
+  readonly understood: boolean;
+}
+
+/** An answer at the counter: words of an order, or text for the one key of a path. What nobody has said yet is not missed. */
+export function readAnswer(base: Tree, said: SaidLine, path?: readonly string[]): Answered {
+  const { line } = said;
+  const read = path === undefined ? readSafely(said) : textFor(path, line);
+  const parts = read.parts.map((part) => (part.path === bareBuckle ? { ...part, path: wantedBuckle } : part));
+  const { tree, loaded } = onto(base, said, { ...read, parts });
+  const lacking = [['order'], ...needed].filter((each) => treeAt(tree, each) === undefined);
+  const settled = new Set([...loaded.settled, ...lacking.map(pathText)]);
+  const entry = readLoaded({ ...loaded, settled });
+  return {
+    tree,
+    taken: parts.map(({ text }) => text),
+    problems: entry.ok ? [] : entry.problems,
+    understood: read.faults.length === 0,
+  };
+}
+
+const textFor = (path: readonly string[], line: string): Said =>
+  strangeIn(line) ?? { parts: [{ path, text: line, start: 0, end: line.length }], faults: [] };
+
+/** A tree with the parts in place of what it says of them. */
+function onto(base: Tree, said: SaidLine, { parts, faults }: Said): { tree: Block; loaded: Loaded } {
+  // Another cinch is another as a whole: a buckle goes with the strands it was chosen for.
+  const cinches = ['wants', 'current'].filter((block) => parts.some(({ path }) => path[0] === block));
+  const kept = Object.entries(structuredClone(base)).filter(([key]) => !cinches.includes(key));
+  const tree: Block = Object.fromEntries(kept);
+  const placed = putAll(parts, tree);
+  return { tree, loaded: loadedOf(said, tree, { ...placed, faults: [...faults, ...placed.faults] }) };
 }
 
 /** Where a key is said, and what could not be taken. */
@@ -71,17 +107,24 @@ interface Placed {
 }
 
 function readSafely({ line, buckles }: SaidLine): Said {
-  const only = (fault: Omit<Fault, 'path'>, start: number): Said => ({
-    parts: [],
-    faults: [{ path: '', ...fault, start, end: start + 1 }],
-  });
-  const strange = strangeSign.exec(line);
-  if (strange !== null) return only(strangeWords(strange[0]), strange.index);
-  if (line.length > mostSaid)
-    return only({ expected: `at most ${String(mostSaid)} characters: more is written to a file` }, mostSaid);
+  const strange = strangeIn(line);
+  if (strange !== undefined) return strange;
   const said = readLine(line, buckles);
   return said.parts.length + said.faults.length > 0 ? said : only({ expected: anyWord }, 0);
 }
+
+/** A line that is not even looked into; undefined for any other. */
+function strangeIn(line: string): Said | undefined {
+  const strange = strangeSign.exec(line);
+  if (strange !== null) return only(strangeWords(strange[0]), strange.index);
+  if (line.length <= mostSaid) return undefined;
+  return only({ expected: `at most ${String(mostSaid)} characters: more is written to a file` }, mostSaid);
+}
+
+const only = (fault: Omit<Fault, 'path'>, start: number): Said => ({
+  parts: [],
+  faults: [{ path: '', ...fault, start, end: start + 1 }],
+});
 
 /** Puts the parts into the tree, in place; a key that is said twice is told, but troubles add up. */
 function putAll(parts: readonly SaidPart[], tree: Block): Placed {
