@@ -7,7 +7,7 @@ export type Standing = 'nothing' | 'directory' | 'file';
 /** Where somebody types and reads: keys come in, lines go out. */
 export interface Terminal {
   readonly input: Readable & { readonly setRawMode?: (raw: boolean) => unknown };
-  readonly output: Writable;
+  readonly output: Writable & { columns?: number };
 }
 
 export interface CliIo {

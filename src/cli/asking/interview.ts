@@ -17,7 +17,7 @@ import { questionText, soFarText } from '../../words/asked-words.ts';
 import { faultText } from '../../words/problems.ts';
 import { beforeStop } from '../backlog/interrupt.ts';
 import { size, sizeOne } from '../commands/size.ts';
-import { exit, printable, type ExitCode } from '../fault.ts';
+import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import type { CliIo, Terminal } from '../io.ts';
 import { reportOptions } from '../screen.ts';
 import { guardNew, typed, writeOrder } from '../write-order.ts';
@@ -42,12 +42,14 @@ export async function interview(plan: Interview, io: CliIo): Promise<ExitCode> {
   const { file, color, shopFile: shop } = plan;
   const talk = new Talk(plan, io);
   guardNew({ ...plan, asked }, io);
+  if (io.standsAt(path.dirname(file)) !== 'directory')
+    throw new CliFault(`cannot write ${printable(file)}: there is no such directory`, { code: exit.input });
   const [name, rest] = [printable(file), 'Enter skips; Ctrl-C stops and keeps what you said.'];
   io.stdout(`${sentence(talk.page, `New order ${name}. ${rest}`).join('\n')}\n\n`);
   const terminal = takeKeys(plan.terminal());
   const release = beforeStop(() => {
-    terminal.giveBack();
     talk.keep();
+    terminal.giveBack();
   });
   try {
     if (!(await talk.askAll(terminal))) {
@@ -72,6 +74,7 @@ class Talk {
   #told: Told = nothingTold;
   /** Typed and not taken yet. */
   #pending = '';
+  #kept = false;
 
   constructor(plan: Interview, io: CliIo) {
     this.#plan = plan;
@@ -93,7 +96,9 @@ class Talk {
     const buckles = this.#plan.shop.buckles.map(({ id }) => id);
     const done = await prompt(
       {
-        question: sentence(this.page, questionText(id, this.#stem)).map((line) => this.page.pen.strong(line)).join('\n'),
+        question: sentence(this.page, questionText(id, this.#stem))
+          .map((line) => this.page.pen.strong(line))
+          .join('\n'),
         below: lines(await this.#soFar()),
         check: (line) => {
           const found = answer(this.#told, id, { line, buckles });
@@ -139,6 +144,8 @@ class Talk {
 
   /** The same for a person who stops half-way. */
   keep(): void {
+    if (this.#kept) return;
+    this.#kept = true;
     const unread = visible(this.#pending.trim());
     const name = printable(this.#plan.file);
     if (!isTold(this.#told) && unread === '') this.#io.stderr('nothing was said: nothing was written\n');

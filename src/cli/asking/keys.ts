@@ -2,6 +2,8 @@
 import { Transform, type TransformCallback } from 'node:stream';
 import type { Terminal } from '../io.ts';
 
+const ignore = (): void => undefined;
+const WIDTH = 80;
 const ENTER = '\r';
 const SHOW_CURSOR = '\u001b[?25h';
 
@@ -19,6 +21,10 @@ class Keys extends Transform {
 export function takeKeys({ input, output }: Terminal): Terminal & { readonly giveBack: () => void } {
   const keys = new Keys();
   input.setRawMode?.(true);
+  // A window that is closed takes no more lines; what was said must be kept all the same.
+  output.on('error', ignore);
+  // Some terminals do not say how wide they are, and lines of no width are letters.
+  output.columns ||= WIDTH;
   input.pipe(keys);
   return {
     input: keys,
