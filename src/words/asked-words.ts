@@ -43,7 +43,7 @@ export function soFarText({ advice, wants }: SizeResult & { readonly ok: true },
     'So far:',
     // The rest of it stands on the screen at the end.
     ...(welfare === undefined ? [] : [welfare.replace(/(?<=[.]) .*$/s, '')]),
-    tie,
+    advice.mustHeal ? `Once healed, ${tie}` : tie,
     ...(first === undefined || facts.lengthNeed.measured ? [] : [notCutText(advice)]),
     ...(wants === undefined
       ? []

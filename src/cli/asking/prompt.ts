@@ -17,6 +17,7 @@ export interface Prompt {
 
 /** Asks until a line is taken: true; false after Ctrl-C, Ctrl-D or the end of the terminal. */
 export async function prompt(asked: Prompt, terminal: Terminal): Promise<boolean> {
+  if (terminal.input.readableEnded) return false;
   settings.aliases.delete('escape');
   settings.aliases.set('\u0004', 'cancel');
   const ended = new AbortController();
