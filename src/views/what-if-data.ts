@@ -3,7 +3,7 @@ import { csvText } from '../pages/csv.ts';
 import { jsonText } from '../pages/json.ts';
 import { sizeCells, sizeColumns } from './size-csv.ts';
 import { sizeSchema, sizeValue } from './size-json.ts';
-import type { WhatIf } from './what-if-sheet.ts';
+import type { WhatIf } from './side-by-side-sheet.ts';
 
 /** As `size`, with `whatIf` in every result: null for the order as it is. */
 export const whatIfJson = (answers: readonly WhatIf[]): string =>

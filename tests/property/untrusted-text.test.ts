@@ -53,7 +53,7 @@ import { sizeCsv } from '../../src/views/size-csv.ts';
 import { sizeJson } from '../../src/views/size-json.ts';
 import { sizeMarkdown, sizeScreen } from '../support/screens.ts';
 import { whatIfCsv, whatIfJson } from '../../src/views/what-if-data.ts';
-import { whatIfSheet } from '../../src/views/what-if-sheet.ts';
+import { sideBySideSheet, whatIfSheet } from '../../src/views/side-by-side-sheet.ts';
 import { ticketSheet } from '../../src/views/ticket-sheet.ts';
 import type { ReportOptions } from '../../src/pages/page.ts';
 import type { CheckResult, PhotoResult, SizeResult } from '../../src/words/types.ts';
@@ -138,6 +138,7 @@ const printers: Readonly<Record<string, Print>> = {
   'size-markdown': ({ size }) => sizeMarkdown(size, options),
   'size-csv': ({ size }) => sizeCsv(size),
   'size-json': ({ size }) => sizeJson(size),
+  'side-by-side-screen': ({ size }) => sheetsScreen([sideBySideSheet(size, 'in')], options),
   'what-if-screen': (from) => sheetsScreen([whatIfSheet(whatIfs(from), 'in')], options),
   'what-if-markdown': (from) => sheetsMarkdown([whatIfSheet(whatIfs(from), 'in')]),
   'what-if-csv': (from) => whatIfCsv(whatIfs(from)),
@@ -214,7 +215,7 @@ const together: Readonly<Record<string, readonly string[]>> = {
   'backlog-data': ['backlog-csv', 'backlog-json'],
   'backlog-pages': ['backlog-markdown', 'backlog-screen'],
   'what-if-data': ['what-if-csv', 'what-if-json'],
-  'what-if-sheet': ['what-if-screen', 'what-if-markdown'],
+  'side-by-side-sheet': ['side-by-side-screen', 'what-if-screen', 'what-if-markdown'],
 };
 
 test('no printer is left out', () => {

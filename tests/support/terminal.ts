@@ -11,7 +11,7 @@ export interface Talk extends Ran {
 }
 
 /** What is drawn, without colors, and on a new line after every movement of the cursor. */
-export const plain = (text: string): string =>
+const plain = (text: string): string =>
   text.replaceAll(/\u001b\[[\d;]*m/g, '').replaceAll(/\u001b\[[\d;?]*[A-Za-z]/g, '\n');
 
 /** Runs a command at which keys are typed, ahead of the questions; then the terminal ends. */

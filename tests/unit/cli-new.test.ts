@@ -5,7 +5,7 @@ import path from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { blankOrder } from '../../src/order/blank.ts';
 import { hasTerminals, onTerminal, talk } from '../support/terminal.ts';
-import { run } from '../support/run-cli.ts';
+import { repo, run } from '../support/run-cli.ts';
 
 let cwd = '';
 beforeAll(() => {
@@ -163,6 +163,18 @@ test.each(hostile)('hostile text %j is shown and never obeyed', async (text) => 
   expect(ran.code).toBe(130);
   const lines = ran.drawn.replaceAll(/[\r\n]/g, '');
   expect(lines).not.toMatch(/[\p{Cc}\u202a-\u202e\u2066-\u2069]/u);
+});
+
+test('the talk in the guide is a true one', async () => {
+  const guide = fs.readFileSync(path.join(repo, 'docs', 'guide.md'), 'utf8');
+  const shown = /```text\n(Ribs[^]*?)```/.exec(guide)?.[1]?.trimEnd().split('\n') ?? [];
+  const typed = shown.filter((line) => line.startsWith('>')).map((line) => line.slice(2));
+  expect(typed.length).toBeGreaterThan(2);
+  // What was not understood is wiped out before the next try.
+  const keys = enter('', '', '', '15.2 hh stock', '73 in', '7/8 flat plate', ...typed).replace('\rround', '\r\u0015round');
+  const { drawn } = await talk(['new', '2501.yaml'], keys + '\u0003', { cwd });
+  const lines = new Set(drawn.split(/[\r\n]+/).map((line) => line.trimEnd()));
+  expect(shown.filter((line) => !lines.has(line))).toEqual([]);
 });
 
 test.runIf(hasTerminals)('on a real terminal', async () => {

@@ -6,6 +6,7 @@ import { readLoaded, type OrderRead } from '../read-orders.ts';
 import { strangeSign, strangeWords } from '../../yaml/syntax.ts';
 import { describe, isBlock, treeAt, type Block, type Tree } from '../../yaml/tree.ts';
 import {
+  another,
   anyWord,
   bareBuckle,
   readLine,
@@ -50,11 +51,28 @@ export type Changed = OrderRead & { readonly buckles: readonly string[] };
 
 /** A document as it would be with what is said in place of what it says. */
 export function readChanged(base: Loaded, said: SaidLine): Changed {
-  const { parts, faults } = readSafely(said);
-  const own = parts.filter(({ path }) => path !== bareBuckle);
-  const { loaded } = onto(base.tree ?? {}, said, { parts: own, faults });
+  const { parts, faults } = readLineOf(said);
+  const own = parts.filter(({ path }) => path !== bareBuckle && path !== another);
+  const others = parts.flatMap(({ path, text }) => (path === another ? [text] : []));
+  const { loaded } = onto(without(base.tree ?? {}, others), said, { parts: own, faults });
   const buckles = parts.flatMap(({ path, text }) => (path === bareBuckle ? [text] : []));
   return { ...readLoaded({ ...loaded, line: base.line }), buckles };
+}
+
+/** What goes with a horse or a saddle, where it is another: what was taped with both together, or shows on the photo, too. */
+const goesWith: Readonly<Record<string, readonly (readonly string[])[]>> = {
+  horse: [['horse'], ['current'], ['photo'], ['saddle', 'ring-to-ring'], ['saddle', 'ring-drop']],
+  saddle: [['saddle'], ['photo']],
+};
+
+/** A tree without what goes with others; their blocks stay, so that only what they lack is missed. */
+function without(tree: Tree, others: readonly string[]): Tree {
+  const left = structuredClone(tree);
+  for (const path of others.flatMap((other) => goesWith[other] ?? [])) {
+    const block = treeAt(left, path.slice(0, -1));
+    if (isBlock(block)) Reflect.deleteProperty(block, path.at(-1) ?? '');
+  }
+  return isBlock(left) ? { horse: {}, saddle: {}, ...left } : left;
 }
 
 /** What an answer comes to. */
@@ -106,7 +124,19 @@ interface Placed {
   readonly settled?: readonly string[];
 }
 
-function readSafely({ line, buckles }: SaidLine): Said {
+/** The same where there is no horse or saddle yet that another could stand for. */
+function readSafely(said: SaidLine): Said {
+  const { parts, faults } = readLineOf(said);
+  const strays = parts.filter(({ path }) => path === another);
+  const expected = 'the one horse and saddle of the order';
+  const hint = '"another" is for --what-if';
+  return {
+    parts: parts.filter(({ path }) => path !== another),
+    faults: [...faults, ...strays.map(({ start, end }) => ({ path: '', expected, hint, start, end }))],
+  };
+}
+
+function readLineOf({ line, buckles }: SaidLine): Said {
   const strange = strangeIn(line);
   if (strange !== undefined) return strange;
   const said = readLine(line, buckles);
