@@ -171,7 +171,10 @@ test('the talk in the guide is a true one', async () => {
   const typed = shown.filter((line) => line.startsWith('>')).map((line) => line.slice(2));
   expect(typed.length).toBeGreaterThan(2);
   // What was not understood is wiped out before the next try.
-  const keys = enter('', '', '', '15.2 hh stock', '73 in', '7/8 flat plate', ...typed).replace('\rround', '\r\u0015round');
+  const keys = enter('', '', '', '15.2 hh stock', '73 in', '7/8 flat plate', ...typed).replace(
+    '\rround',
+    '\r\u0015round',
+  );
   const { drawn } = await talk(['new', '2501.yaml'], keys + '\u0003', { cwd });
   const lines = new Set(drawn.split(/[\r\n]+/).map((line) => line.trimEnd()));
   expect(shown.filter((line) => !lines.has(line))).toEqual([]);
