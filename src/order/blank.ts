@@ -13,7 +13,7 @@ order: # number or name of the order
 horse:
   height: # such as 15.1 hh; heart-girth may stand instead, both are better
 #  heart-girth: 73 in # around the barrel in the girth groove
-#  elbow-room: 4 in # back of the elbow to the girth groove
+#  elbow-room: 4 in # back of the elbow to the girth groove; { near: 4 in, off: 4 1/2 in } where the sides differ
 #  body-length: 67 in # point of shoulder to point of buttock, tells the weight
 #  name: horse
 #  barrel: average # slab-sided | average | round, or { depth: 27 in }

@@ -32,13 +32,21 @@ export const horseOf = (horse: WrittenOrder['horse']): Whole<Horse, WrittenOrder
   height: horse.height,
   heartGirth: horse['heart-girth'],
   bodyLength: horse['body-length'],
-  elbowRoom: horse['elbow-room'],
+  ...elbowOf(horse['elbow-room']),
   barrel: horse.barrel,
   withers: horse.withers,
   condition: horse.condition,
   kind: horse.kind,
   trouble: horse.trouble ?? [],
 });
+
+/** A cinch has to clear both elbows: the tighter one decides. */
+function elbowOf(
+  room: WrittenOrder['horse']['elbow-room'],
+): Required<Pick<Horse, 'elbowRoom' | 'elbowSides'>> {
+  if (typeof room !== 'object') return { elbowRoom: room, elbowSides: undefined };
+  return { elbowRoom: Math.min(room.near, room.off), elbowSides: room };
+}
 
 /** The saddle, as orders and outcomes write it. */
 export const saddleOf = (saddle: WrittenOrder['saddle']): Whole<Saddle, WrittenOrder['saddle']> => ({

@@ -31,6 +31,11 @@ const barrel = z.union(
 );
 jsonOf.set(barrel, { description: barrelExpected });
 
+const side = measure(ranges.elbowRoom);
+const elbowExpected = `${ranges.elbowRoom.about}: ${ranges.elbowRoom.example}, or { near: 4 in, off: 4 1/2 in }`;
+const elbowRoom = z.union([side, block('elbow room of each side', { near: side, off: side })], elbowExpected);
+jsonOf.set(elbowRoom, { description: elbowExpected });
+
 const customer = block(
   'who orders',
   {
@@ -46,7 +51,7 @@ export const horse = block('the horse', {
   height: maybe(measure(ranges.height)),
   'heart-girth': maybe(measure(ranges.heartGirth)),
   'body-length': maybe(measure(ranges.bodyLength)),
-  'elbow-room': maybe(measure(ranges.elbowRoom)),
+  'elbow-room': maybe(elbowRoom),
   barrel: maybe(barrel),
   withers: maybe(oneOf('withers', withersWords, withersSense)),
   condition: maybe(conditionScore()),

@@ -32,7 +32,9 @@ export interface Horse {
   heartGirth?: Inches | undefined;
   /** Point of shoulder to point of buttock: tells the weight, nothing else. */
   bodyLength?: Inches | undefined;
+  /** The tighter side, where both are told. */
   elbowRoom?: Inches | undefined;
+  elbowSides?: { near: Inches; off: Inches } | undefined;
   barrel?: BarrelWord | { depth: Inches } | undefined;
   withers?: Withers | undefined;
   /** Henneke score, 1 to 9: moves a girth nobody taped; a fleshy horse lets a saddle slip. */

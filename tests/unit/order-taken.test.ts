@@ -86,7 +86,7 @@ describe('what gets through', () => {
   test('that order has every key there is, but for the photo', () => {
     const written = parse(full) as Record<string, unknown>;
     for (const { path, keys } of keyPlaces(orderSchema)) {
-      if (path.startsWith('photo') || path === 'saddle.rigging') continue;
+      if (/^(?:photo|saddle\.rigging$|horse\.elbow-room$)/.test(path)) continue;
       const block = path === '' ? written : path.split('.').reduce((at, key) => at[key] as never, written);
       const said = Object.keys(block);
       expect([path, keys.filter((key) => !said.includes(key) && key !== 'photo')]).toEqual([path, []]);

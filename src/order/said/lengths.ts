@@ -11,6 +11,8 @@ interface LengthKey {
   /** What is said beside the number, the usual word first. */
   readonly labels: readonly string[];
   readonly range: LengthRange;
+  /** May stand before the number as well. */
+  readonly of?: string;
 }
 
 export const lengthKeys: readonly LengthKey[] = [
@@ -27,14 +29,17 @@ export const lengthKeys: readonly LengthKey[] = [
   { path: ['saddle', 'bar-span'], labels: ['bar span', 'bars'], range: ranges.barSpan },
   { path: ['saddle', 'ring-to-ring'], labels: ['ring to ring'], range: ranges.ringToRing },
   { path: ['saddle', 'ring-drop'], labels: ['drop', 'ring drop'], range: ranges.ringDrop },
+  { path: ['horse', 'elbow-room', 'near'], labels: ['near'], range: ranges.elbowRoom, of: 'room' },
+  { path: ['horse', 'elbow-room', 'off'], labels: ['off'], range: ranges.elbowRoom, of: 'room' },
 ];
 
 const patterns = lengthKeys.map((key) => {
   const labels = key.labels.map((label) => label.replaceAll(' ', '[ -]')).join('|');
+  const of = key.of === undefined ? '' : `(?:${key.of} )?`;
   return {
     key,
-    before: new RegExp(`^(?:${labels})(?: of| is)? (.+)$`),
-    after: new RegExp(`^(.+?) (?:${labels})$`),
+    before: new RegExp(`^${of}(?:${labels})(?: of| is)? (.+)$`),
+    after: new RegExp(`^${of}(.+?) (?:${labels})$`),
   };
 });
 

@@ -164,7 +164,9 @@ function putAll(parts: readonly SaidPart[], tree: Block): Placed {
     const isList = path.at(-1) === 'trouble';
     // A set-back is a rigging, a depth a barrel: one answer to one question.
     const key = (isOneAnswer(path) ? path.slice(0, 2) : path).join('.');
-    const earlier = isList ? undefined : places.find((place) => place.path === key);
+    const earlier = isList
+      ? undefined
+      : places.find((place) => isWithin(place.path, key) || isWithin(key, place.path));
     const hint = `"${shown(earlier?.text ?? '')}" says it already`;
     if (earlier !== undefined) faults.push({ path: key, expected: 'each thing once', hint, start, end });
     else {
@@ -174,6 +176,8 @@ function putAll(parts: readonly SaidPart[], tree: Block): Placed {
   }
   return { places, faults };
 }
+
+const isWithin = (path: string, key: string): boolean => path === key || path.startsWith(`${key}.`);
 
 const isOneAnswer = ([, key]: readonly string[]): boolean => key === 'rigging' || key === 'barrel';
 
