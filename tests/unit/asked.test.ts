@@ -107,7 +107,7 @@ describe('an answer', () => {
     ['customer', 'Jo\u0007', '\\u{7}', 'text without control characters', undefined],
   ])('to %s, "%s", is told and nothing is guessed', (id, line, ...told) => {
     expect(answered(id, line)).toEqual([
-      told.map((each) => (each === undefined ? undefined : expect.stringContaining(each))),
+      told.map((each): unknown => (each === undefined ? undefined : expect.stringContaining(each))),
     ]);
   });
 
