@@ -1,7 +1,7 @@
 /** What a clerk is asked when an order is taken, and the answer so far. */
 import type { QuestionId } from '../order/said/asked.ts';
 import { visible } from '../units/clean.ts';
-import { phraseText, type Units } from '../units/text.ts';
+import { capital, phraseText, type Units } from '../units/text.ts';
 import { standingOf } from './about-check.ts';
 import { isUnsure } from './about-specs.ts';
 import { aCinch, notCutText, oddsText } from './counter-words.ts';
@@ -47,7 +47,7 @@ export function soFarText({ advice, wants }: SizeResult & { readonly ok: true },
     ...(first === undefined || facts.lengthNeed.measured ? [] : [notCutText(advice)]),
     ...(wants === undefined
       ? []
-      : [`${namedText(wants.asked, units)}, as asked: ${wishWords[standingOf(wants)]}.`]),
+      : [`${capital(namedText(wants.asked, units))}, as asked: ${wishWords[standingOf(wants)]}.`]),
   ].join(' ');
 }
 
