@@ -133,11 +133,7 @@ export function makeFolder(folder: string): void {
   fs.mkdirSync(folder, { recursive: true });
 }
 
-/** Writes a file that must not exist yet; a write that fails half-way leaves none. */
-export function createFile(file: string, text: string): void {
-  writeNew(file, text);
-}
-
+/** A file that must not exist yet; a write that fails half-way leaves none. */
 function writeNew(file: string, content: string | Uint8Array, mode = 0o666): void {
   const handle = fs.openSync(file, 'wx', mode & 0o777);
   try {

@@ -1,6 +1,14 @@
 /** Everything the program asks of the machine it runs on, so that tests can hand it another one. */
 
+import type { Readable, Writable } from 'node:stream';
+
 export type Standing = 'nothing' | 'directory' | 'file';
+
+/** Where somebody types and reads: keys come in, lines go out. */
+export interface Terminal {
+  readonly input: Readable & { readonly setRawMode?: (raw: boolean) => unknown };
+  readonly output: Writable & { columns?: number };
+}
 
 export interface CliIo {
   /** All of standard input, or an error of the system; reads at most one byte more than the limit. */
@@ -8,6 +16,8 @@ export interface CliIo {
   /** The same as it comes, for more than fits. Throws the system's error. */
   readonly stdinParts: () => AsyncIterable<Buffer>;
   readonly stdinIsTerminal: boolean;
+  /** Both streams of a conversation, to be opened where both are a terminal. */
+  readonly terminal?: () => Terminal;
   readonly stdout: (text: string) => void;
   /** What is no text, to standard output. */
   readonly stdoutBytes: (bytes: Uint8Array) => void;
@@ -29,6 +39,4 @@ export interface CliIo {
   readonly replaceFile: (path: string, content: string | Uint8Array) => void;
   /** Makes a folder, and those above it, as far as they are not there. Throws the system's error. */
   readonly makeFolder: (path: string) => void;
-  /** Writes a file that must not exist yet. Throws the system's error. */
-  readonly createFile: (path: string, text: string) => void;
 }

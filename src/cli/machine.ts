@@ -1,7 +1,7 @@
 /** The real machine: standard streams, files, environment. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { createFile, makeFolder, standsAt, readHandle, readUpTo, replaceFile, writeHandle } from './files.ts';
+import { makeFolder, standsAt, readHandle, readUpTo, replaceFile, writeHandle } from './files.ts';
 import type { CliIo } from './io.ts';
 import { systemCode } from './system-error.ts';
 
@@ -31,6 +31,7 @@ export function thisMachine(): CliIo {
     stderr: (text) => {
       put(STDERR, text);
     },
+    terminal: () => ({ input: process.stdin, output: process.stdout }),
     get stdinIsTerminal() {
       return isTerminal(STDIN);
     },
@@ -53,9 +54,6 @@ export function thisMachine(): CliIo {
     },
     makeFolder: (name) => {
       makeFolder(at(name));
-    },
-    createFile: (name, text) => {
-      createFile(at(name), text);
     },
   };
 }

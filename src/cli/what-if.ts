@@ -1,6 +1,6 @@
 /** `size --what-if`: one order as it is, and as it would be with something other. */
 import type { SizeResult } from '../words/types.ts';
-import type { WhatIf } from '../views/what-if-sheet.ts';
+import type { WhatIf } from '../views/side-by-side-sheet.ts';
 import type { Loaded } from '../yaml/load.ts';
 import type { Shop } from '../order/types.ts';
 import { guardInputs, tellNotWritten } from './emit.ts';
@@ -23,7 +23,6 @@ export async function whatIf(
   options: SizeOptions & { readonly whatIf: readonly string[] },
   { io, size }: { readonly io: CliIo; readonly size: SizeOne },
 ): Promise<ExitCode> {
-  guardAlone(options);
   const { names } = await inputsOf(files, options, { io, command: 'size' });
   guardInputs(options.out, [...names, options.shop], io);
   const errorColor = colorFor(io, options.color, 'stderr');
@@ -43,12 +42,6 @@ export async function whatIf(
   if (told !== exit.good) return told;
   const fails = answers.some(({ result }) => result.ok && result.advice.specs.length === 0);
   return fails ? exit.noSpec : exit.good;
-}
-
-function guardAlone({ why, all, simulate }: SizeOptions): void {
-  const found = [why && '--why', all && '--all', simulate && '--simulate'].find((each) => each !== undefined);
-  if (found === undefined) return;
-  throw new CliFault(`--what-if puts answers side by side: leave out ${String(found)}`);
 }
 
 interface Change {
@@ -101,7 +94,7 @@ async function theOnly(names: readonly string[], io: CliIo): Promise<Loaded | En
 }
 
 const viewsOf = (answers: readonly WhatIf[], { units, top }: SizeOptions): Views => ({
-  sheets: async () => [(await import('../views/what-if-sheet.ts')).whatIfSheet(answers, units)],
+  sheets: async () => [(await import('../views/side-by-side-sheet.ts')).whatIfSheet(answers, units)],
   json: async () =>
     (await import('../views/size-data.ts')).whatIfJson(answers, { top, all: false, why: false }),
   csv: async () =>

@@ -1,7 +1,7 @@
 /** An order file is written where none stands; over one only by force. */
 import { CliFault, printable } from './fault.ts';
 import type { CliIo } from './io.ts';
-import { systemCode, writing } from './system-error.ts';
+import { writing } from './system-error.ts';
 
 export interface NewFile {
   readonly file: string;
@@ -12,11 +12,20 @@ export interface NewFile {
 }
 
 /** Writes it whole. Errors: the name is a folder's, there is a file already, the system refuses. */
-export function writeOrder({ file, text, force, asked }: NewFile, io: CliIo): void {
-  if (io.standsAt(file) === 'directory') throw folderFault(file, asked);
-  writing(file, () => {
-    if (force === true) io.replaceFile(file, text);
-    else createOnly(file, text, io);
+export function writeOrder({ text, ...place }: NewFile, io: CliIo): void {
+  guardNew(place, io);
+  writing(place.file, () => {
+    io.replaceFile(place.file, text);
+  });
+}
+
+/** Errors: no order can be started there. */
+export function guardNew({ file, force, asked }: Omit<NewFile, 'text'>, io: CliIo): void {
+  const stands = io.standsAt(file);
+  if (stands === 'directory') throw folderFault(file, asked);
+  if (stands === 'nothing' || force === true) return;
+  throw new CliFault(`${printable(file)} exists already: nothing was written`, {
+    hint: 'Choose another name, or add --force to start it afresh.',
   });
 }
 
@@ -29,15 +38,4 @@ function folderFault(file: string, asked: string): CliFault {
   return new CliFault(`${printable(file)} is a folder, not a file: nothing was written`, {
     hint: `Name a file in it, for example: ${asked} ${typed(inside)}`,
   });
-}
-
-function createOnly(file: string, text: string, io: CliIo): void {
-  try {
-    io.createFile(file, text);
-  } catch (error) {
-    if (systemCode(error) !== 'EEXIST') throw error;
-    throw new CliFault(`${printable(file)} exists already: nothing was written`, {
-      hint: 'Choose another name, or add --force to start it afresh.',
-    });
-  }
 }

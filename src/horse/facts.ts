@@ -126,7 +126,7 @@ export function workingOf(facts: Facts): Working[] {
     ...girthWorking(girth, order, model),
     ...weightWorking(girth.value, order.horse.bodyLength),
     ...barrelWorking(barrel, girth.value),
-    ...roomWorking(room, k, model),
+    ...roomWorking(room, { horse: order.horse, k }, model),
     ...ringWorking(ring, { room: room.value, girth: girth.value }, model),
     ...lengthWorking(facts.lengthNeed, order.saddle, girth.value),
   ];

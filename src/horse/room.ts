@@ -24,11 +24,12 @@ export const usualRoom = (k: number, model: Model): Estimate => ({
 export function roomOf({ horse, k, seen }: RoomInput, model: Model): Room {
   const usual = usualRoom(k, model);
   if (horse.elbowRoom !== undefined) {
+    const side = tighterSide(horse);
     return {
       value: horse.elbowRoom,
       sd: Math.min(usual.sd, model['elbow-room-taped-sd']),
       kind: 'measured',
-      basis: 'measured',
+      basis: side === undefined ? 'measured' : `on the ${side} side, the tighter`,
       perGirth: 0,
       weighed: false,
     };
@@ -41,14 +42,25 @@ export function roomOf({ horse, k, seen }: RoomInput, model: Model): Room {
   return { ...estimate, perGirth: perGirth * (1 - share), weighed: share > 0 && share < 1 };
 }
 
+/** The side that is sized on; undefined where only one was told, or both are alike. */
+export function tighterSide({ elbowSides }: Horse): 'near' | 'off' | undefined {
+  if (elbowSides === undefined || elbowSides.near === elbowSides.off) return undefined;
+  return elbowSides.near < elbowSides.off ? 'near' : 'off';
+}
+
 interface RoomInput {
   readonly horse: Horse;
   readonly k: number;
   readonly seen: PhotoReading['seen'] | undefined;
 }
 
-/** How an assumed room came about; one from a tape or a photo needs no working. */
-export function roomWorking(room: Estimate, k: number, model: Model): Working[] {
+/** How a room came about that is assumed or the less of two; any other from a tape or a photo needs no working. */
+export function roomWorking(room: Estimate, { horse, k }: Omit<RoomInput, 'seen'>, model: Model): Working[] {
+  const { elbowSides: sides } = horse;
+  if (sides !== undefined) {
+    const sum = `the lesser of near ${short(sides.near)} and off ${short(sides.off)}`;
+    return [{ symbol: 'E', sum, result: `${short(room.value)} in` }];
+  }
   if (room.kind !== 'assumed') return [];
   return [{ symbol: 'E', sum: `${model['elbow-room']} x ${short(k)}`, result: `${short(room.value)} in` }];
 }

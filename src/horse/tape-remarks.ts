@@ -1,14 +1,16 @@
 /** Where tapes contradict each other, or what is usual: told, so that somebody measures again; they are used as they are. */
-import { len, say, type Phrase } from '../units/phrase.ts';
+import { dist, len, say, type Phrase } from '../units/phrase.ts';
 import type { Facts } from './facts.ts';
 import { dropOf } from './drop.ts';
 import { girthFromHeight, girthOf } from './girth.ts';
-import { usualRoom } from './room.ts';
+import { tighterSide, usualRoom } from './room.ts';
 import { contradicts } from './weigh.ts';
 
 /** Remarks in plain words; none where the tapes go together. Spreads are those of the model, as for a photo. */
 export function tapeRemarks(facts: Facts): Phrase[] {
-  return [girthRemark(facts), roomRemark(facts), ringRemark(facts)].filter((remark) => remark !== undefined);
+  return [girthRemark(facts), roomRemark(facts), sidesRemark(facts), ringRemark(facts)].filter(
+    (remark) => remark !== undefined,
+  );
 }
 
 /** Height and heart girth, by the line through breed means and what the condition makes of it. */
@@ -25,6 +27,17 @@ function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
   const usual = usualRoom(k, model);
   if (room.kind !== 'measured' || room.value < usual.value || !contradicts(usual, room)) return undefined;
   return say`Check the tape: elbow room is far more than the ${len(usual.value)} usual for this girth. Measure it again before you tie.`;
+}
+
+/** Both elbows: a horse that stands square has much the same room on both sides. */
+function sidesRemark({ order: { horse }, model }: Facts): Phrase | undefined {
+  const { elbowSides: sides } = horse;
+  const side = tighterSide(horse);
+  if (sides === undefined || side === undefined) return undefined;
+  const sd = model['elbow-room-taped-sd'];
+  return contradicts({ value: sides.near, sd }, { value: sides.off, sd })
+    ? say`Check the tapes: elbow room is ${dist(sides.near)} near side, ${dist(sides.off)} off side. Measure both again, horse square; we used the ${side} side.`
+    : say`Elbow room is ${dist(sides.near)} near side, ${dist(sides.off)} off side: sized on the ${side} side, the tighter.`;
 }
 
 /** Ring to ring against the girth less the drop on both sides; the drop as measured, else the usual one of the rigging. */

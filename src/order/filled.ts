@@ -1,22 +1,23 @@
-/** A said order as a file: the blank order with the answers filled in and everything else still behind its "#". */
+/** A said order as a file: the blank order with the answers filled in and everything else as it stands there. */
 import { blankOrder } from './blank.ts';
 import { treeAt, type Block, type Tree } from '../yaml/tree.ts';
 
-/** Text of an order file that is read back as the same order. */
+/** Text of an order file that is read back as the same order, once it says what is needed. */
 export function filledOrder(tree: Block): string {
   let block: string | undefined;
+  const hasGirth = treeAt(tree, ['horse', 'heart-girth']) !== undefined;
   return blankOrder()
     .split('\n')
     .map((line) => {
-      const [, mark, indent, key, rest = ''] = /^(#?)( *)([a-z-]+):(.*)$/.exec(line) ?? [];
+      const [, indent, key, rest = ''] = /^#?( *)([a-z-]+):(.*)$/.exec(line) ?? [];
       if (key === undefined || indent === undefined) return line;
       if (indent === '' && rest === '') {
         block = key;
         return line;
       }
       const value = treeAt(tree, indent === '' || block === undefined ? [key] : [block, key]);
-      const open = mark === '' ? `#${line}` : line;
-      if (value === undefined) return open;
+      // Of height and girth one is enough; whatever else is needed stays open until somebody fills it in.
+      if (value === undefined) return key === 'height' && hasGirth ? `#${line}` : line;
       const comment = / #.*$/.exec(rest)?.[0] ?? '';
       return `${indent}${key}: ${written(value)}${comment}`;
     })

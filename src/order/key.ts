@@ -17,6 +17,8 @@ export interface Key<S extends z.ZodMiniType = z.ZodMiniType> {
   readonly above?: string;
   /** Words that may stand beside the answer where it is said, the usual one first; a key without a list cannot be said. */
   readonly labels?: readonly string[];
+  /** May stand before a labeled length as well. */
+  readonly of?: string;
   /** Answers that are words, and what people say for them. */
   readonly words?: readonly string[];
   readonly sense?: Sense;

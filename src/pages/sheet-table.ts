@@ -55,9 +55,28 @@ function widthsFor(
   return left < Math.min(LEAST, own) ? undefined : [Math.min(own, left), ...others];
 }
 
-/** The table as columns; where the page is too narrow for them, a row becomes an item. */
+/** The table as columns; where the page is too narrow for them, as tables of fewer, or a row becomes an item. */
 export function tableLines(table: TableBlock, page: Page): string[] {
   const grid = gridLines(table, page.width);
-  if (grid === undefined) return rowItems(table, page);
-  return [...grid.head.map(page.pen.quiet), ...grid.body];
+  if (grid !== undefined) return [...grid.head.map(page.pen.quiet), ...grid.body];
+  const parts = table.even === true ? partsOf(table, page.width - INDENT) : [];
+  if (parts.length < 2) return rowItems(table, page);
+  return parts.flatMap((part, i) => [...(i === 0 ? [] : ['']), ...tableLines(part, page)]);
+}
+
+/** As many even columns as there is room for beside the labels, and those that are left below, beside the labels again. */
+function partsOf(table: TableBlock, room: number): TableBlock[] {
+  const [head, ...heads] = table.columns;
+  const own = Math.max(...table.rows.map(([label = '']) => columns(visible(label))));
+  const most = Math.floor((room - own) / (LEAST + GAP));
+  if (head === undefined || most < 1) return [];
+  const size = Math.ceil(heads.length / Math.ceil(heads.length / most));
+  return Array.from({ length: Math.ceil(heads.length / size) }, (_, i) => {
+    const [from, to] = [i * size, (i + 1) * size];
+    return {
+      ...table,
+      columns: [head, ...heads.slice(from, to)],
+      rows: table.rows.map(([label = '', ...cells]) => [label, ...cells.slice(from, to)]),
+    };
+  });
 }

@@ -25,7 +25,7 @@ import {
   standingValue,
 } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
-import type { WhatIf } from './what-if-sheet.ts';
+import type { WhatIf } from './side-by-side-sheet.ts';
 
 /** How many specs are told of, and whether with every verdict. */
 export type Depth = Pick<ReportOptions, 'top' | 'all' | 'why'>;

@@ -15,20 +15,27 @@ export function problemsText(
   return pageText(problems.flatMap((problem) => problemLines(problem, page)));
 }
 
+/** What is wrong and what to write, where the reader sees the place. */
+export const faultText = (problem: Problem): string => faultSentences(problem).join(' ');
+
+function faultSentences({ found, expected, hint }: Problem): string[] {
+  const stands = found === undefined ? 'Nothing here' : visible(found);
+  const told = ended(`${stands}: expected ${visible(expected)}`);
+  return hint === undefined ? [told] : [told, ended(capital(visible(hint)))];
+}
+
 function problemLines(problem: Problem, page: Page): string[] {
-  const { file, line, column, path, document, found, expected, hint } = problem;
+  const { file, line, column, path, document } = problem;
   const place = `${visible(file)}:${String(line)}:${String(column)}:`;
   const which = [
     document === undefined ? '' : `document ${String(document)}`,
     path === '' ? '' : visible(path),
   ].filter((part) => part !== '');
   const key = which.length === 0 ? '' : ` ${which.join(', ')}`;
-  const stands = found === undefined ? 'Nothing here' : visible(found);
   return [
     // Never wrapped: a place that is cut in two is no place.
     page.pen.strong(place) + key,
-    ...sentence(page, ended(`${stands}: expected ${visible(expected)}`), 2),
-    ...(hint === undefined ? [] : sentence(page, ended(capital(visible(hint))), 2)),
+    ...faultSentences(problem).flatMap((text) => sentence(page, text, 2)),
   ];
 }
 

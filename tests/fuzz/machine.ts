@@ -2,7 +2,7 @@
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { createFile, makeFolder, readUpTo, replaceFile, standsAt } from '../../src/cli/files.ts';
+import { makeFolder, readUpTo, replaceFile, standsAt } from '../../src/cli/files.ts';
 import { runCli } from '../../src/cli/run.ts';
 
 export interface Ran {
@@ -66,9 +66,6 @@ export class Folder {
       },
       makeFolder: (name) => {
         makeFolder(at(name));
-      },
-      createFile: (name, text) => {
-        createFile(at(name), text);
       },
     });
     return {

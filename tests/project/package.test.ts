@@ -93,7 +93,7 @@ describe('the packed files', () => {
       const bundle = fs.readFileSync(path.join(repo, 'dist', name), 'utf8');
       const required = [...bundle.matchAll(/\brequire\("([^"]+)"\)/g)].map(([, from]) => from!);
       const ours =
-        /^(node:)?(fs|path|buffer|process|os|tty|util|events|url|stream|zlib|module|crypto|worker_threads)(\/\w+)?$/;
+        /^(node:)?(fs|path|buffer|process|os|readline|tty|util|events|url|stream|zlib|module|crypto|worker_threads)(\/\w+)?$/;
       // The other bundles, and the one package that is not JavaScript and is installed beside it.
       const beside = ['../dist/pdf.cjs', '../dist/raster.cjs', '@resvg/resvg-js'];
       expect(required.filter((from) => !beside.includes(from) && !ours.test(from))).toEqual([]);

@@ -132,6 +132,6 @@ export const rooms: Readonly<Record<string, Room>> = {
       'pick',
       'index',
     ],
-    packages: ['commander', 'tinyglobby', 'node:*'],
+    packages: ['commander', 'tinyglobby', '@clack/core', 'node:*'],
   },
 };

@@ -75,6 +75,7 @@ const starters = [
   'tests/support/recipes.ts',
   'tests/support/shells.ts', // no program of ours
   'tests/support/start.ts',
+  'tests/support/terminal.ts',
   'tests/unit/machine-faults.test.ts',
 ];
 

@@ -48,7 +48,7 @@ import { sheetText as sheetsScreen } from '../support/screens.ts';
 import type { Sheet } from '../../src/pages/sheet.ts';
 import { sizeCsv, sizeJson, whatIfCsv, whatIfJson } from '../../src/views/size-data.ts';
 import { sizeMarkdown, sizeScreen } from '../support/screens.ts';
-import { whatIfSheet } from '../../src/views/what-if-sheet.ts';
+import { sideBySideSheet, whatIfSheet } from '../../src/views/side-by-side-sheet.ts';
 import { ticketSheet } from '../../src/views/ticket-sheet.ts';
 import type { ReportOptions } from '../../src/pages/page.ts';
 import type { CheckResult, PhotoResult, SizeResult } from '../../src/words/types.ts';
@@ -133,6 +133,7 @@ const printers: Readonly<Record<string, Print>> = {
   'size-markdown': ({ size }) => sizeMarkdown(size, options),
   'size-csv': ({ size }) => sizeCsv(size, options),
   'size-json': ({ size }) => sizeJson(size, options),
+  'side-by-side-screen': ({ size }) => sheetsScreen([sideBySideSheet(size, 'in')], options),
   'what-if-screen': (from) => sheetsScreen([whatIfSheet(whatIfs(from), 'in')], options),
   'what-if-markdown': (from) => sheetsMarkdown([whatIfSheet(whatIfs(from), 'in')]),
   'what-if-csv': (from) => whatIfCsv(whatIfs(from), options),
@@ -212,7 +213,7 @@ const together: Readonly<Record<string, readonly string[]>> = {
   'check-data': ['check-csv', 'check-json'],
   'photo-data': ['photo-csv', 'photo-json'],
   'ask-data': ['ask-csv', 'ask-json'],
-  'what-if-sheet': ['what-if-screen', 'what-if-markdown'],
+  'side-by-side-sheet': ['side-by-side-screen', 'what-if-screen', 'what-if-markdown'],
 };
 
 test('no printer is left out', () => {

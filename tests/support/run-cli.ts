@@ -1,6 +1,6 @@
 /** Runs the program in the process of the tests, on a machine made of strings and a real directory. */
 import path from 'node:path';
-import { createFile, makeFolder, standsAt, readUpTo, replaceFile } from '../../src/cli/files.ts';
+import { makeFolder, standsAt, readUpTo, replaceFile } from '../../src/cli/files.ts';
 import type { CliIo } from '../../src/cli/io.ts';
 import { runCli } from '../../src/cli/run.ts';
 
@@ -74,9 +74,6 @@ function machineOf({
     },
     makeFolder: (name) => {
       makeFolder(at(name));
-    },
-    createFile: (name, text) => {
-      createFile(at(name), text);
     },
   };
 }

@@ -20,7 +20,8 @@ export interface Start {
   readonly hangUp?: boolean;
 }
 
-const installed = path.join(repo, 'bin', 'cinchwright');
+/** The program as it is started from a shell. */
+export const installed = path.join(repo, 'bin', 'cinchwright');
 const fixedDay = path.join(repo, 'tests', 'support', 'fixed-day.cjs');
 
 /**

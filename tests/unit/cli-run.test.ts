@@ -109,7 +109,7 @@ test('help and version ask nothing of the machine but to print', async () => {
   const never = (): never => {
     throw new Error('asked');
   };
-  const io = { stdin: never, readFile: never, replaceFile: never, createFile: never };
+  const io = { stdin: never, readFile: never, replaceFile: never };
   for (const args of [['--help'], ['size', '--help'], ['help', 'new'], ['--version'], ['size', '-v']]) {
     expect(await run(args, { io })).toMatchObject({ code: 0, stderr: '' });
   }

@@ -136,6 +136,21 @@ describe('an order changed for one run', () => {
     expect([...buckles]).toEqual(['plain 3']);
   });
 
+  test('another horse or saddle comes without what was taped with the old one', async () => {
+    const changes = ['another horse, 15 hh round named Wren', 'another saddle 3/4 in-skirt'];
+    const asked = changes.flatMap((change) => ['--what-if', change]);
+    const got = await run(['size', 'o.yaml', '--format', 'json', ...asked], { cwd });
+    const texts = [
+      'order: said\nhorse: { name: Wren, height: 15 hh, barrel: round }\nsaddle: { rigging: 7/8 }\n',
+      'order: said\nhorse: { height: 15.2 hh, kind: stock }\nsaddle: { rigging: 3/4, style: in-skirt }\n',
+    ];
+    for (const [i, text] of texts.entries()) {
+      const stdin = `${text}use: trail\nwants: { style: straight, strands: 25 }\n`;
+      const file = await run(['size', '-', '--format', 'json'], { cwd, stdin });
+      expect(answers(got)[i + 1]).toEqual({ ...answers(file)[0], file: 'o.yaml', whatIf: changes[i] });
+    }
+  });
+
   test('what is not understood costs its own answer only', async () => {
     const got = await run(['size', 'o.yaml', '--format', 'json', '--what-if', 'slips', '--what-if', '3/4'], {
       cwd,
@@ -155,19 +170,25 @@ describe('an order changed for one run', () => {
     expect(got.stdout).toContain('nothing *');
   });
 
-  test.each([60, 80, 120])('%i columns hold it, side by side where there is room', async (columns) => {
-    for (const count of [1, 2, 3, 5]) {
-      const asked = Array.from({ length: count }, () => ['--what-if', 'plain 3 1/2 buckle, 3/4']).flat();
-      const { stdout } = await run(['size', 'o.yaml', ...asked], { cwd, columns, env: { NO_COLOR: '1' } });
-      const lines = stdout.split('\n');
-      expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(columns);
-      const isBeside = lines.some((line) => /^ {2}strands +\d+ +\d+/.test(line));
-      expect([count, isBeside]).toEqual([count, count <= { 60: 2, 80: 3, 120: 3 }[columns]!]);
-    }
-  });
+  test.each([60, 80, 120])(
+    '%i columns hold it, one table under the other where there is no room',
+    async (columns) => {
+      for (const count of [1, 2, 3, 5]) {
+        const asked = Array.from({ length: count }, () => ['--what-if', 'plain 3 1/2 buckle, 3/4']).flat();
+        const { stdout } = await run(['size', 'o.yaml', ...asked], { cwd, columns, env: { NO_COLOR: '1' } });
+        const lines = stdout.split('\n');
+        expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(columns);
+        const tables = lines.filter((line) => /^ {2}tie +straight \d+/.test(line));
+        const most = { 60: 3, 80: 4, 120: 4 }[columns]!;
+        expect([count, tables.length]).toEqual([count, Math.ceil((count + 1) / most)]);
+        if (count < most) expect(lines.length).toBeLessThanOrEqual(25);
+      }
+    },
+  );
 
   test.each([
     [['size', 'o.yaml', 'o.yaml'], 'not 2 files'],
+    [['size', 'o.yaml', 'o.yaml', '--side-by-side'], 'not 2 files'],
     [['size', 'two.yaml'], 'two.yaml holds 2'],
     [['size', 'o.yaml', '--why'], 'leave out --why'],
     [['size', 'o.yaml', '--simulate=100'], 'leave out --simulate'],
@@ -195,5 +216,72 @@ describe('an order changed for one run', () => {
       expect(stderr).toContain(message);
       expect(stderr).toContain('nothing to write to x.txt');
     }
+  });
+});
+
+describe('orders side by side', () => {
+  const beside = async (columns: number, ...args: string[]) => {
+    const ran = await run(['size', ...args, '--side-by-side'], { cwd, columns, env: { NO_COLOR: '1' } });
+    const lines = ran.stdout.split('\n');
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(columns);
+    return { ...ran, lines };
+  };
+  const other = (order: string, from: string, to: string) => {
+    const text = yaml.replace('order: said', `order: ${order}`).replace(from, to);
+    fs.writeFileSync(path.join(cwd, `${order}.yaml`), text);
+  };
+
+  test('each column is the answer of its own order, and only what differs is marked', async () => {
+    other('wren', 'height: 15.2 hh', 'name: Wren, height: 14 hh');
+    const { lines, stdout, code } = await beside(80, 'o.yaml', 'wren.yaml');
+    expect(code).toBe(0);
+    const single = await run(['size', 'wren.yaml', '--format', 'json'], { cwd });
+    const [first] = answers(single)[0]!.specs as { style: string; strands: number }[];
+    const tie = lines.find((line) => line.startsWith('  tie'))!;
+    expect(tie).toMatch(new RegExp(`^  tie +straight \\d+ +${first!.style} ${first!.strands}( \\*)?$`));
+    expect(stdout).toMatch(
+      /^2 orders: answers side by side; \* marks what differs from said\.\n\n +said +wren Wren\n/,
+    );
+    expect(stdout.replaceAll(/\s+/g, ' ')).toContain('The same in all: rigging 7/8;');
+    const marked = lines.filter((line) => /^ {2}(?:tie|width|chance|clears) /.test(line));
+    for (const line of marked) expect(line).toMatch(/ \*$/);
+  });
+
+  test.each([
+    [60, 3],
+    [80, 4],
+  ])('%i columns and 24 lines hold %i of them', async (columns, count) => {
+    const names = ['3/4', '5/8', 'full'].slice(0, count - 1).map((rigging, i) => {
+      other(`s${i}`, '7/8', rigging);
+      return `s${i}.yaml`;
+    });
+    const { lines } = await beside(columns, 'o.yaml', ...names);
+    expect(lines.length - 1).toBeLessThanOrEqual(24);
+    expect(lines.filter((line) => line.startsWith('  tie'))).toHaveLength(1);
+  });
+
+  test('a sore is told before all else, and whose it is', async () => {
+    other('sore', 'kind: stock', 'kind: stock, trouble: elbow-gall');
+    expect((await beside(80, 'o.yaml', 'sore.yaml')).stdout).toMatch(
+      /^2 orders: sore: GALLED AT THE ELBOW\. Let it heal first\. Answers side by side/,
+    );
+  });
+
+  test('one that cannot be read is told, and the others stand', async () => {
+    other('bad', '7/8', '9/8');
+    const { code, stdout, stderr } = await beside(80, 'o.yaml', 'bad.yaml');
+    expect(code).toBe(3);
+    expect(stdout).toMatch(/^1 order: /);
+    expect(stderr).toContain('bad.yaml:3:');
+  });
+
+  test('JSON is that of size', async () => {
+    const args = ['size', 'o.yaml', 'o.yaml', '--format', 'json'];
+    expect(await run([...args, '--side-by-side'], { cwd })).toEqual(await run(args, { cwd }));
+    const { code, stderr } = await run(['size', 'o.yaml', '--side-by-side', '--why'], { cwd });
+    expect({ code, stderr }).toEqual({
+      code: 2,
+      stderr: 'cinchwright: --side-by-side puts answers side by side: leave out --why\n',
+    });
   });
 });

@@ -271,11 +271,29 @@ wants: { style: straight, strands: 19, buckle: plain 3 }`,
     expect(problems('3/4, slips')).toEqual(['what-if 6 horse.trouble']);
     expect(problems('girth 40 in, ring to ring 45 in')).toEqual(['what-if 14 saddle.ring-to-ring']);
     expect(problems('')).toEqual(['what-if 1 ']);
+    expect(problems('another horse, low withers')).toEqual(['what-if 27 horse']);
+    expect(problems('other saddle, in-skirt')).toEqual(['what-if 23 saddle.rigging']);
+  });
+
+  test('another horse keeps the saddle, another saddle the horse', () => {
+    const horse = changed('different horse 14 hh pony');
+    expect(horse).not.toHaveProperty('order.horse.barrel');
+    expect(horse).toMatchObject({
+      order: {
+        horse: { height: 56, kind: 'pony', trouble: [] },
+        saddle: { rigging: { kind: 'measured', setBack: 2 } },
+        wants: { strands: 19 },
+      },
+    });
+    expect(changed('another saddle full')).toMatchObject({
+      order: { horse: { height: 60, trouble: ['slips-back'] }, saddle: { rigging: { name: 'full' } } },
+    });
   });
 
   test('the file itself stays as it was read', () => {
     const before = structuredClone(base!.tree);
     changed('3/4, rolls, wants straight 25, set back 3 in');
+    changed('another horse 15 hh, another saddle full');
     expect(base!.tree).toEqual(before);
   });
 });

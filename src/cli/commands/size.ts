@@ -27,6 +27,7 @@ const mostSimulated = 10;
 
 export interface SizeOptions extends SayOptions {
   whatIf?: readonly string[];
+  sideBySide?: true;
   top: number;
   why?: true;
   all?: true;
@@ -40,13 +41,16 @@ export interface SizeOptions extends SayOptions {
   color: boolean;
 }
 
+type Drawn = Partial<Pick<SizeOptions, 'simulate' | 'seed' | 'top' | 'all' | 'format'>>;
+
 const examples = `
 No file, or "-", reads standard input. A file may hold several orders.
 
   cinchwright size order.yaml --why
   cinchwright size *.yaml --format csv --out sizes.csv
   cinchwright size --say "15-2 stock, full double, rolls" --save order.yaml
-  cinchwright size order.yaml --what-if "3/4" --what-if "room 4.5 in"
+  cinchwright size order.yaml --what-if "3/4" --what-if "another saddle, full"
+  cinchwright size wren.yaml marble.yaml --side-by-side
 Exit 0 sized, 1 no cinch passes, 2 bad command, 3 bad file (others still sized)`;
 
 /** Adds the command. */
@@ -62,6 +66,7 @@ export function addSize(program: Command, session: Session): void {
       'the same order with other words, side by side',
       (words: string, others: readonly string[] | undefined) => [...(others ?? []), words],
     )
+    .option('--side-by-side', 'several orders, one column each, differences marked')
     .addOption(
       new Option('--top <n>', 'list this many (default 3)').default(3).argParser(whole('--top', 1, 999)),
     )
@@ -96,11 +101,13 @@ function simulateOption(): Option {
   });
 }
 
-async function size(files: readonly string[], options: SizeOptions, io: CliIo): Promise<ExitCode> {
+/** The whole run. */
+export async function size(files: readonly string[], options: SizeOptions, io: CliIo): Promise<ExitCode> {
   if (options.seed !== undefined && options.simulate === undefined) {
     throw new CliFault('--seed goes with --simulate: nothing else is drawn at random');
   }
-  const { whatIf } = options;
+  const { whatIf, sideBySide } = options;
+  if (whatIf !== undefined || sideBySide === true) guardBeside(options);
   if (whatIf !== undefined) {
     const size: SizeOne = (entry, shop) => sizeOne(entry, shop, options);
     return (await import('../what-if.ts')).whatIf(files, { ...options, whatIf }, { io, size });
@@ -114,7 +121,7 @@ async function size(files: readonly string[], options: SizeOptions, io: CliIo): 
   const results = await sizeAll(entries, shop, options);
   // On the screen the messages say all there is to say about orders that could not be read.
   const useful = options.format !== 'table' || results.some(({ ok }) => ok);
-  if (useful) await printViews(viewsOf(results, reportOptions(options, io)), options, io);
+  if (useful) await printViews(viewsOf(results, { ...reportOptions(options, io), sideBySide }), options, io);
   const told = await tellFaults(entries, io, errorColor);
   if (!useful) tellNotWritten(options.out, io);
   if (told !== exit.good) return told;
@@ -127,7 +134,8 @@ async function sizeAll(entries: readonly Entry[], shop: Shop, options: SizeOptio
   return results;
 }
 
-async function sizeOne(entry: Entry, shop: Shop, options: SizeOptions): Promise<SizeResult> {
+/** One order's result, with its draws where they are asked for. */
+export async function sizeOne(entry: Entry, shop: Shop, options: Drawn): Promise<SizeResult> {
   if (!entry.ok) return failed(entry);
   const { sizeOrder } = await import('../../index.ts');
   const { checkCinch } = await import('../../advice/check.ts');
@@ -142,8 +150,8 @@ async function sizeOne(entry: Entry, shop: Shop, options: SizeOptions): Promise<
   };
 }
 
-async function simulatedFor(advice: Advice, options: SizeOptions): Promise<readonly Simulated[] | undefined> {
-  const { simulate, seed = 1, top, all } = options;
+async function simulatedFor(advice: Advice, options: Drawn): Promise<readonly Simulated[] | undefined> {
+  const { simulate, seed = 1, top = 3, all } = options;
   if (simulate === undefined) return undefined;
   const { simulateClearance } = await import('../../advice/simulate.ts');
   const shown = all === true ? mostSimulated : Math.min(top, mostSimulated);
@@ -153,8 +161,20 @@ async function simulatedFor(advice: Advice, options: SizeOptions): Promise<reado
     .map(({ candidate }) => simulateClearance(candidate, advice.facts, { draws, seed }));
 }
 
-const viewsOf = (results: readonly SizeResult[], options: ReportOptions): Views => ({
+/** Errors: an option that makes an answer longer than a column. */
+function guardBeside({ whatIf, why, all, simulate }: SizeOptions): void {
+  const found = [why && '--why', all && '--all', simulate && '--simulate'].find((each) => each !== undefined);
+  if (found === undefined) return;
+  const asked = whatIf === undefined ? '--side-by-side' : '--what-if';
+  throw new CliFault(`${asked} puts answers side by side: leave out ${String(found)}`);
+}
+
+type Shown = ReportOptions & { readonly sideBySide: true | undefined };
+
+const viewsOf = (results: readonly SizeResult[], options: Shown): Views => ({
   sheets: async () => {
+    if (options.sideBySide === true)
+      return [(await import('../../views/side-by-side-sheet.ts')).sideBySideSheet(results, options.units)];
     const { sizeSheet } = await import('../../views/size-sheet.ts');
     return results.map((result) => (result.ok ? sizeSheet(result, options) : unreadSheet(result)));
   },

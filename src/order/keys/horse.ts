@@ -1,5 +1,6 @@
 /** The keys of the horse. */
 import * as z from 'zod/mini';
+import type { Inches } from '../../units/length.ts';
 import { photoBounds } from '../../numbers/photo-bounds.ts';
 import { blockOf, length, word, words } from '../key.ts';
 import { conditionScore, conditionWords, freeText, jsonOf } from '../leaves.ts';
@@ -34,6 +35,29 @@ const barrelExpected = `shape of the barrel: ${barrelShape.words.join(', ')}, or
 const barrel = z.union([barrelShape.read, blockOf('measured barrel', barrelDepth)], barrelExpected);
 jsonOf.set(barrel, { description: barrelExpected });
 
+const roomAbout = 'back of elbow to girth groove';
+const side = (label: string) =>
+  length({
+    about: roomAbout,
+    ...photoBounds.elbowRoom,
+    example: '4 in',
+    always: true,
+    labels: [label],
+    of: 'room',
+  });
+const elbowSides = { near: side('near'), off: side('off') };
+const elbowRoom = length({
+  about: roomAbout,
+  ...photoBounds.elbowRoom,
+  example: '4 in',
+  note: 'back of the elbow to the girth groove; { near: 4 in, off: 4 1/2 in } where the sides differ',
+  labels: ['room', 'elbow room'],
+});
+
+const roomExpected = `${roomAbout}: 4 in, or { near: 4 in, off: 4 1/2 in }`;
+const roomRead = z.union([elbowRoom.read, blockOf('elbow room of each side', elbowSides)], roomExpected);
+jsonOf.set(roomRead, { description: roomExpected });
+
 export const horseKeys = {
   height: length({
     about: 'height at the withers',
@@ -52,13 +76,7 @@ export const horseKeys = {
     note: 'around the barrel in the girth groove',
     labels: ['girth', 'heart girth'],
   }),
-  'elbow-room': length({
-    about: 'back of elbow to girth groove',
-    ...photoBounds.elbowRoom,
-    example: '4 in',
-    note: 'back of the elbow to the girth groove',
-    labels: ['room', 'elbow room'],
-  }),
+  'elbow-room': { ...elbowRoom, read: roomRead, keys: elbowSides },
   'body-length': length({
     about: 'body length',
     more: 'point of shoulder to point of buttock; tells the weight, which judges no cinch',
@@ -142,7 +160,23 @@ export const horseKeys = {
   }),
 };
 
-export const horse = blockOf('the horse', horseKeys);
+const horseBlock = blockOf('the horse', horseKeys);
+
+interface HorseRead extends Omit<z.output<typeof horseBlock>, 'elbowRoom'> {
+  /** The tighter side, where both are told. */
+  readonly elbowRoom?: Inches | undefined;
+  readonly elbowSides?: { readonly near: Inches; readonly off: Inches } | undefined;
+}
+
+/** A cinch has to clear both elbows: the tighter one decides. */
+export const horse = z.pipe(
+  horseBlock,
+  z.transform(({ elbowRoom: room, ...told }: z.output<typeof horseBlock>): HorseRead => {
+    const sides = typeof room === 'object' ? room : undefined;
+    const tighter = typeof room === 'object' ? Math.min(room.near, room.off) : room;
+    return { ...told, elbowRoom: tighter, elbowSides: sides };
+  }),
+);
 
 // Zod is not told: a check of it would be left out as soon as another key is wrong. See plausible.ts.
 jsonOf.set(horse, {

@@ -13,6 +13,7 @@ export interface LengthKey extends LengthRange {
   readonly path: readonly string[];
   /** What is said beside the number, the usual word first. */
   readonly labels: readonly string[];
+  readonly of?: string;
 }
 
 const isLengthKey = (key: PlacedKey): key is PlacedKey & LengthKey =>
@@ -22,10 +23,11 @@ export const lengthKeys: readonly LengthKey[] = allKeys(orderKeys).filter(isLeng
 
 const patterns = lengthKeys.map((key) => {
   const labels = key.labels.map((label) => label.replaceAll(' ', '[ -]')).join('|');
+  const of = key.of === undefined ? '' : `(?:${key.of} )?`;
   return {
     key,
-    before: new RegExp(`^(?:${labels})(?: of| is)? (.+)$`),
-    after: new RegExp(`^(.+?) (?:${labels})$`),
+    before: new RegExp(`^${of}(?:${labels})(?: of| is)? (.+)$`),
+    after: new RegExp(`^${of}(.+?) (?:${labels})$`),
   };
 });
 

@@ -6,6 +6,7 @@ import { readLoaded, type OrderRead } from '../read-orders.ts';
 import { strangeSign, strangeWords } from '../../yaml/syntax.ts';
 import { describe, isBlock, treeAt, type Block, type Tree } from '../../yaml/tree.ts';
 import {
+  another,
   anyWord,
   bareBuckle,
   readLine,
@@ -28,13 +29,15 @@ export interface SaidLine {
 const mostSaid = 2000;
 /** The name of an order that is said without one. */
 const unnamed = 'said';
+/** A buckle of which nobody says whose it is. */
+const wantedBuckle = ['wants', ...bareBuckle];
 
 /** A said order as a document. */
 export function loadSaid(said: SaidLine): Loaded {
   const { parts, faults } = readSafely(said);
   const tree: Block = { order: unnamed, horse: {}, saddle: {} };
   const placed = putAll(
-    parts.map((part) => (part.path === bareBuckle ? { ...part, path: ['wants', ...bareBuckle] } : part)),
+    parts.map((part) => (part.path === bareBuckle ? { ...part, path: wantedBuckle } : part)),
     tree,
   );
   const told = [...faults, ...placed.faults];
@@ -48,18 +51,69 @@ export type Changed = OrderRead & { readonly buckles: readonly string[] };
 
 /** A document as it would be with what is said in place of what it says. */
 export function readChanged(base: Loaded, said: SaidLine): Changed {
-  const { parts, faults } = readSafely(said);
-  const own = parts.filter(({ path }) => path !== bareBuckle);
-  // Another cinch is another as a whole: a buckle goes with the strands it was chosen for.
-  const cinches = ['wants', 'current'].filter((block) => own.some(({ path }) => path[0] === block));
-  const kept = Object.entries(structuredClone<Tree>(base.tree ?? {})).filter(
-    ([key]) => !cinches.includes(key),
-  );
-  const tree: Block = Object.fromEntries(kept);
-  const placed = putAll(own, tree);
-  const loaded = loadedOf(said, tree, { ...placed, faults: [...faults, ...placed.faults] });
+  const { parts, faults } = readLineOf(said);
+  const own = parts.filter(({ path }) => path !== bareBuckle && path !== another);
+  const others = parts.flatMap(({ path, text }) => (path === another ? [text] : []));
+  const { loaded } = onto(without(base.tree ?? {}, others), said, { parts: own, faults });
   const buckles = parts.flatMap(({ path, text }) => (path === bareBuckle ? [text] : []));
   return { ...readLoaded({ ...loaded, line: base.line }), buckles };
+}
+
+/** What goes with a horse or a saddle, where it is another: what was taped with both together, or shows on the photo, too. */
+const goesWith: Readonly<Record<string, readonly (readonly string[])[]>> = {
+  horse: [['horse'], ['current'], ['photo'], ['saddle', 'ring-to-ring'], ['saddle', 'ring-drop']],
+  saddle: [['saddle'], ['photo']],
+};
+
+/** A tree without what goes with others; their blocks stay, so that only what they lack is missed. */
+function without(tree: Tree, others: readonly string[]): Tree {
+  const left = structuredClone(tree);
+  for (const path of others.flatMap((other) => goesWith[other] ?? [])) {
+    const block = treeAt(left, path.slice(0, -1));
+    if (isBlock(block)) Reflect.deleteProperty(block, path.at(-1) ?? '');
+  }
+  return isBlock(left) ? { horse: {}, saddle: {}, ...left } : left;
+}
+
+/** What an answer comes to. */
+export interface Answered {
+  /** The order with it, as far as it is said. */
+  readonly tree: Block;
+  /** What was taken of the line, as the order has it. */
+  readonly taken: readonly string[];
+  readonly problems: readonly Problem[];
+  /** Whether the words were understood, be they possible or not. */
+  readonly understood: boolean;
+}
+
+/** An answer at the counter: words of an order, or text for the one key of a path. What nobody has said yet is not missed. */
+export function readAnswer(base: Tree, said: SaidLine, path?: readonly string[]): Answered {
+  const { line } = said;
+  const read = path === undefined ? readSafely(said) : textFor(path, line);
+  const parts = read.parts.map((part) => (part.path === bareBuckle ? { ...part, path: wantedBuckle } : part));
+  const { tree, loaded } = onto(base, said, { ...read, parts });
+  const lacking = [['order'], ...needed].filter((each) => treeAt(tree, each) === undefined);
+  const settled = new Set([...loaded.settled, ...lacking.map(pathText)]);
+  const entry = readLoaded({ ...loaded, settled });
+  return {
+    tree,
+    taken: parts.map(({ text }) => text),
+    problems: entry.ok ? [] : entry.problems,
+    understood: read.faults.length === 0,
+  };
+}
+
+const textFor = (path: readonly string[], line: string): Said =>
+  strangeIn(line) ?? { parts: [{ path, text: line, start: 0, end: line.length }], faults: [] };
+
+/** A tree with the parts in place of what it says of them. */
+function onto(base: Tree, said: SaidLine, { parts, faults }: Said): { tree: Block; loaded: Loaded } {
+  // Another cinch is another as a whole: a buckle goes with the strands it was chosen for.
+  const cinches = ['wants', 'current'].filter((block) => parts.some(({ path }) => path[0] === block));
+  const kept = Object.entries(structuredClone(base)).filter(([key]) => !cinches.includes(key));
+  const tree: Block = Object.fromEntries(kept);
+  const placed = putAll(parts, tree);
+  return { tree, loaded: loadedOf(said, tree, { ...placed, faults: [...faults, ...placed.faults] }) };
 }
 
 /** Where a key is said, and what could not be taken. */
@@ -70,18 +124,37 @@ interface Placed {
   readonly settled?: readonly string[];
 }
 
-function readSafely({ line, buckles }: SaidLine): Said {
-  const only = (fault: Omit<Fault, 'path'>, start: number): Said => ({
-    parts: [],
-    faults: [{ path: '', ...fault, start, end: start + 1 }],
-  });
-  const strange = strangeSign.exec(line);
-  if (strange !== null) return only(strangeWords(strange[0]), strange.index);
-  if (line.length > mostSaid)
-    return only({ expected: `at most ${String(mostSaid)} characters: more is written to a file` }, mostSaid);
+/** The same where there is no horse or saddle yet that another could stand for. */
+function readSafely(said: SaidLine): Said {
+  const { parts, faults } = readLineOf(said);
+  const strays = parts.filter(({ path }) => path === another);
+  const expected = 'the one horse and saddle of the order';
+  const hint = '"another" is for --what-if';
+  return {
+    parts: parts.filter(({ path }) => path !== another),
+    faults: [...faults, ...strays.map(({ start, end }) => ({ path: '', expected, hint, start, end }))],
+  };
+}
+
+function readLineOf({ line, buckles }: SaidLine): Said {
+  const strange = strangeIn(line);
+  if (strange !== undefined) return strange;
   const said = readLine(line, buckles);
   return said.parts.length + said.faults.length > 0 ? said : only({ expected: anyWord }, 0);
 }
+
+/** A line that is not even looked into; undefined for any other. */
+function strangeIn(line: string): Said | undefined {
+  const strange = strangeSign.exec(line);
+  if (strange !== null) return only(strangeWords(strange[0]), strange.index);
+  if (line.length <= mostSaid) return undefined;
+  return only({ expected: `at most ${String(mostSaid)} characters: more is written to a file` }, mostSaid);
+}
+
+const only = (fault: Omit<Fault, 'path'>, start: number): Said => ({
+  parts: [],
+  faults: [{ path: '', ...fault, start, end: start + 1 }],
+});
 
 /** Puts the parts into the tree, in place; a key that is said twice is told, but troubles add up. */
 function putAll(parts: readonly SaidPart[], tree: Block): Placed {
@@ -91,7 +164,9 @@ function putAll(parts: readonly SaidPart[], tree: Block): Placed {
     const isList = path.at(-1) === 'trouble';
     // A set-back is a rigging, a depth a barrel: one answer to one question.
     const key = (isOneAnswer(path) ? path.slice(0, 2) : path).join('.');
-    const earlier = isList ? undefined : places.find((place) => place.path === key);
+    const earlier = isList
+      ? undefined
+      : places.find((place) => isWithin(place.path, key) || isWithin(key, place.path));
     const hint = `"${shown(earlier?.text ?? '')}" says it already`;
     if (earlier !== undefined) faults.push({ path: key, expected: 'each thing once', hint, start, end });
     else {
@@ -101,6 +176,8 @@ function putAll(parts: readonly SaidPart[], tree: Block): Placed {
   }
   return { places, faults };
 }
+
+const isWithin = (path: string, key: string): boolean => path === key || path.startsWith(`${key}.`);
 
 const isOneAnswer = ([, key]: readonly string[]): boolean => key === 'rigging' || key === 'barrel';
 

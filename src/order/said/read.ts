@@ -46,6 +46,10 @@ const fillers: ReadonlySet<string> = new Set(
 /** The path of a buckle that is neither said to be wanted nor in use. */
 export const bareBuckle: readonly string[] = ['buckle'];
 
+/** The path of "another horse": what was known of the one that the order is of goes with it. */
+export const another: readonly string[] = ['another'];
+const anothers = /^(?:another|other|different) (horse|saddle)$/;
+
 /** All that a line says, and all that could not be taken. `buckles` are the names of the shop. Never throws. */
 export function readLine(line: string, buckles: readonly string[]): Said {
   const tokens = tokensOf(line);
@@ -113,6 +117,8 @@ function longestAt(state: State, at: number): Found | undefined {
 
 function readPhrase(state: State, phrase: string, next: string): Reading | undefined {
   const { block, buckles } = state;
+  const other = anothers.exec(phrase)?.[1];
+  if (other !== undefined) return { part: { path: another, text: other } };
   const cinch = block === undefined ? undefined : readCinch(phrase, block);
   if (cinch !== undefined) return cinch;
   const buckle = buckleOf(phrase, buckles);
@@ -176,6 +182,7 @@ const vocabulary: readonly string[] = [
   ...lengthKeys.flatMap(({ labels }) => labels),
   ...Object.keys(cinchStarts),
   ...Object.keys(names),
+  'another',
 ];
 
 /** What is expected where nobody knows what was meant. */

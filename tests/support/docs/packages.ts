@@ -5,6 +5,7 @@ import { repo } from '../run-cli.ts';
 
 /** Why a package is here; one that is not on the list makes this fail. */
 const inProgram: Readonly<Record<string, string>> = {
+  '@clack/core': 'questions on a terminal',
   '@jsquash/jpeg': 'photos as JPEG, in WebAssembly',
   '@jsquash/png': 'photos as PNG, the same way',
   '@resvg/resvg-js': 'pictures as PNG; native code, not bundled',

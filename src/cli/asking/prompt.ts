@@ -1,0 +1,58 @@
+/** One question on a terminal: typed keys become a line, or the wish to stop. */
+import { isCancel, settings, TextPrompt } from '@clack/core';
+import { visible } from '../../units/clean.ts';
+import type { Terminal } from '../io.ts';
+
+export interface Prompt {
+  readonly question: string;
+  /** Stands below while it is answered. */
+  readonly below: string;
+  /** What to say of a line that cannot be taken; undefined for one that can. */
+  readonly check: (line: string) => string | undefined;
+  /** Stands below a line that was taken. */
+  readonly after: () => string;
+  /** Is told what stands there, key by key. */
+  readonly typing: (line: string) => void;
+}
+
+/** Asks until a line is taken: true; false after Ctrl-C, Ctrl-D or the end of the terminal. */
+export async function prompt(asked: Prompt, terminal: Terminal): Promise<boolean> {
+  if (terminal.input.readableEnded) return false;
+  settings.aliases.delete('escape');
+  settings.aliases.set('\u0004', 'cancel');
+  const ended = new AbortController();
+  const stop = (): void => {
+    ended.abort();
+  };
+  terminal.input.once('end', stop);
+  const one = new TextPrompt({
+    ...terminal,
+    signal: ended.signal,
+    validate: (line = '') => asked.check(line),
+    render() {
+      return frame(asked, this);
+    },
+  });
+  one.on('userInput', asked.typing);
+  const line = await one.prompt();
+  terminal.input.off('end', stop);
+  return !isCancel(line);
+}
+
+type Shown = Pick<TextPrompt, 'state' | 'error' | 'userInput' | 'cursor'>;
+
+function frame({ question, below, after }: Prompt, { state, error, userInput, cursor }: Shown): string {
+  const isDone = state === 'submit' || state === 'cancel';
+  const line = isDone ? visible(userInput) : withCursor(userInput, cursor);
+  const rest = { error, submit: after(), cancel: '', initial: below, active: below, validating: below }[
+    state
+  ];
+  return [question, `> ${line}`, ...(rest === '' ? [] : [rest])].join('\n');
+}
+
+/** The terminal's own cursor is hidden while lines are drawn: the letter under it is shown turned. */
+function withCursor(text: string, at: number): string {
+  const [under = ' '] = Array.from(text.slice(at));
+  const rest = text.slice(at + under.length);
+  return `${visible(text.slice(0, at))}\u001b[7m${visible(under)}\u001b[27m${visible(rest)}`;
+}

@@ -1,0 +1,69 @@
+/** A terminal made of streams, at which somebody types; and a real one, where the system has a program that makes them. */
+import { spawn } from 'node:child_process';
+import fs from 'node:fs';
+import { PassThrough, Writable } from 'node:stream';
+import { run, type Machine, type Ran } from './run-cli.ts';
+import { installed, surroundings } from './start.ts';
+
+export interface Talk extends Ran {
+  /** All that was drawn, without the signs that steer. */
+  readonly drawn: string;
+}
+
+/** What is drawn, without colors, and on a new line after every movement of the cursor. */
+const plain = (text: string): string =>
+  text.replaceAll(/\u001b\[[\d;]*m/g, '').replaceAll(/\u001b\[[\d;?]*[A-Za-z]/g, '\n');
+
+/** Runs a command at which keys are typed, ahead of the questions; then the terminal ends. */
+export async function talk(args: readonly string[], keys: string, machine: Machine = {}): Promise<Talk> {
+  const input = new PassThrough();
+  let drawn = '';
+  const output = new Writable({
+    write(part: Buffer, _, done) {
+      drawn += part.toString('utf8');
+      done();
+    },
+  });
+  input.end(keys);
+  const columns = machine.columns ?? 80;
+  const terminal = () => ({ input, output: Object.assign(output, { columns }) });
+  const ran = await run(args, { ...machine, columns, io: { terminal, ...machine.io } });
+  return { ...ran, stdout: plain(ran.stdout), drawn: plain(drawn) };
+}
+
+const maker = '/usr/bin/script';
+/** Whether a real terminal can be made. */
+export const hasTerminals = fs.existsSync(maker);
+
+/** The built program on a real terminal: each key is typed when the words before it have been drawn. Its exit code, and all that was drawn. */
+export function onTerminal(
+  args: readonly string[],
+  {
+    keys,
+    cwd,
+    columns,
+  }: { keys: readonly (readonly [after: string, key: string])[]; cwd: string; columns: number },
+): Promise<{ code: number | null; drawn: string }> {
+  const command = [process.execPath, installed, ...args].map((word) => `'${word}'`).join(' ');
+  const line = `stty cols ${columns} rows 24; exec ${command}`;
+  const env = { ...surroundings({ TERM: 'xterm' }), SHELL: '/bin/sh' };
+  const child = spawn(maker, ['-q', '-e', '-c', line, '/dev/null'], { cwd, env });
+  const waiting = [...keys];
+  let drawn = '';
+  let from = 0;
+  child.stdout.on('data', (part: Buffer) => {
+    drawn += part.toString('utf8');
+    const [next] = waiting;
+    const at = next === undefined ? -1 : drawn.indexOf(next[0], from);
+    if (next === undefined || at < 0) return;
+    from = at + next[0].length;
+    waiting.shift();
+    child.stdin.write(next[1]);
+  });
+  return new Promise((resolve, reject) => {
+    child.on('error', reject);
+    child.on('close', (code) => {
+      resolve({ code, drawn: plain(drawn) });
+    });
+  });
+}
