@@ -1,5 +1,5 @@
 /** One panel of a picture: the cinch on the side of a horse, to scale. */
-import type { Advice } from '../advice/advice.ts';
+import type { Facts } from '../horse/facts.ts';
 import type { Units } from '../units/text.ts';
 import { clearanceLayer } from './clearance.ts';
 import { linesWithin } from './clip.ts';
@@ -19,7 +19,7 @@ export interface Size {
 
 /** What all panels of a picture share. */
 export interface Setting {
-  readonly facts: Advice['facts'];
+  readonly facts: Facts;
   readonly units: Units;
   readonly size: Size;
   readonly horse: Horse;
@@ -40,7 +40,7 @@ export function settingFor(
 }
 
 /** Inches of horse that must be seen. */
-function extentOf(shown: readonly Shown[], { ring, room, centreLine, girth, k }: Advice['facts']): Extent {
+function extentOf(shown: readonly Shown[], { ring, room, centreLine, girth, k }: Facts): Extent {
   const sides = shown.flatMap(({ candidate }) => {
     if (candidate === undefined) return [];
     const { shape, buckle } = candidate;

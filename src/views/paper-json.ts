@@ -37,7 +37,7 @@ const moneyValue = (amount: number | undefined, currency: Currency | undefined):
   amount === undefined || currency === undefined ? null : amountText(amount, currency);
 
 function quoteValue(quote: Quote): Values {
-  const { order, day, validUntil, taken, price, window } = quote;
+  const { order, day, validUntil, taken, price, window, invoice } = quote;
   const { spec, ranked, takes } = taken;
   const { currency, lines, taxes, missing, notes } = price;
   const money = (amount: number | undefined): string | null => moneyValue(amount, currency);
@@ -69,6 +69,10 @@ function quoteValue(quote: Quote): Values {
     total: money(price.total),
     deposit: money(price.deposit),
     balance: money(price.balance),
+    invoice:
+      invoice === undefined
+        ? null
+        : { number: invoice.number, paid: money(invoice.paid), due: money(invoice.due) },
     missing: missing.map(({ what, where }) => ({ what, where })),
     notes: [...quote.assumed, ...notes],
     window:
@@ -113,6 +117,10 @@ function ticketValue(ticket: Ticket): Values {
     buckle: { id: buckle.id, metal: buckle.metal ?? null, near: 1, off: 1 },
     dees: ticket.dees.map(({ id, count }) => ({ id, count })),
     options: [...ticket.options],
+    keeper: ticket.keeper,
+    notes: ticket.notes ?? null,
+    run: rounded(ticket.run),
+    hours: ticket.hours ?? null,
     lengths: inches({ ...lengths }),
     half: rounded(ticket.half),
     flare: flare === undefined ? null : inches({ ...flare }),

@@ -24,7 +24,8 @@ export interface Price {
   readonly notes: readonly string[];
 }
 
-interface When {
+/** What a price hangs on besides the order. */
+export interface When {
   readonly shop: Shop;
   /** The day it is written. */
   readonly day: string;

@@ -64,6 +64,8 @@ function blockTexts(block: Block): string[] {
       return block.rows.flat();
     case 'table':
       return [...block.columns.map(({ head }) => head), ...block.rows.flat(), ...(block.foot ?? []).flat()];
+    case 'beside':
+      return block.blocks.flatMap(blockTexts);
   }
 }
 
