@@ -69,10 +69,9 @@ function quoteValue(quote: Quote): Values {
     total: money(price.total),
     deposit: money(price.deposit),
     balance: money(price.balance),
-    invoice:
-      invoice === undefined
-        ? null
-        : { number: invoice.number, paid: money(invoice.paid), due: money(invoice.due) },
+    invoice: invoice?.number ?? null,
+    paid: money(invoice?.paid),
+    due: money(invoice?.due),
     missing: missing.map(({ what, where }) => ({ what, where })),
     notes: [...quote.assumed, ...notes],
     window:

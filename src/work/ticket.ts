@@ -45,7 +45,7 @@ export interface Ticket {
   readonly buckle: Buckle;
   readonly dees: readonly { readonly id: string; readonly count: number }[];
   readonly options: readonly string[];
-  /** The customer's own words. */
+  /** The customer's own words, without what no bench has to know. */
   readonly notes: string | undefined;
   /** From rigging ring to buckle on each side, inches: what latigo and off billet have to take up. */
   readonly run: number;
@@ -100,7 +100,7 @@ export function ticketOf(
     buckle,
     dees: known.flatMap(({ dees }) => dees ?? []),
     options: known.map(({ name }) => name),
-    notes: order.notes,
+    notes: benchNotes(order.notes),
     run: candidate.run,
     hours: hoursOf(candidate, order, shop),
     keeper: order.saddle.double === true,
@@ -129,6 +129,14 @@ export function ticketOf(
     cautions: advice.cautions,
   };
   return { ...drawn, steps: stepsFor(drawn), checks: checksFor(drawn) };
+}
+
+/** Sentences of the notes but those with a telephone number, a mail address or a price. */
+function benchNotes(notes = ''): string | undefined {
+  const all = notes.trim().split(/(?<=[.;!?])\s+|\n+/);
+  const kept = all.filter((text) => !/@|\p{Sc}|\b\d{3}[\s.-]?\d{4}\b|\d+\.\d\d\b/u.test(text));
+  const rest = kept.length < all.length ? ['(More in the order.)'] : [];
+  return [...kept, ...rest].join(' ') || undefined;
 }
 
 function hoursOf(candidate: Candidate, order: Order, { labor }: Shop): number | undefined {

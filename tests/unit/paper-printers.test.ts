@@ -2,6 +2,8 @@
 import { parse, type DefaultTreeAdapterTypes } from 'parse5';
 import { describe, expect, test } from 'vitest';
 import { materialsSheet } from '../../src/views/materials-sheet.ts';
+import { careSheet } from '../../src/views/care-sheet.ts';
+import { invoiceSheet } from '../../src/views/invoice-sheet.ts';
 import { quotesJson } from '../../src/views/paper-json.ts';
 import { quoteSheet } from '../../src/views/quote-sheet.ts';
 import { scheduleSheet } from '../../src/views/schedule-sheet.ts';
@@ -14,7 +16,7 @@ import { columns } from '../../src/units/width.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { backlogFrom } from '../support/backlog-papers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
-import { quoteFor, ticketFor } from '../support/papers.ts';
+import { invoiceFor, pictureFor, quoteFor, ticketFor } from '../support/papers.ts';
 import { escapes } from './report-payloads.ts';
 
 /** OWASP cross-site scripting cheat sheets: breaking out of text, of attributes, of comments and of style. */
@@ -48,6 +50,11 @@ function sheetOf(text: string): Sheet {
       rows: [[text, text]],
       foot: [[text, text]],
       total: 0,
+    },
+    {
+      kind: 'beside',
+      picture: pictureFor(quoteFor(orderOf({ horse: { name: text } }))),
+      blocks: [{ kind: 'text', text }],
     },
   ];
   return { title: text, shop: text, about: [text], notice: text, blocks, rules: [text], cautions: [text] };
@@ -97,7 +104,10 @@ describe('HTML', () => {
     const text = sheetsHtml([sheetOf('x'), sheetOf('y')]);
     parse(text, { onParseError: ({ code }) => errors.push(code) });
     expect(errors).toEqual([]);
-    expect(text).not.toMatch(/https?:|url\(|@import|<script|<link/);
+    // The name of the language of pictures, which nobody fetches.
+    expect(text.replaceAll('xmlns="http://www.w3.org/2000/svg"', '')).not.toMatch(
+      /https?:|url\(|@import|<script|<link/,
+    );
   });
 });
 
@@ -153,6 +163,8 @@ test('every paper carries every caution', () => {
   const text = sheetsHtml([
     quoteSheet(quote, { units: 'in', itemized: true }),
     ticketSheet(ticketFor(order), 'in'),
+    invoiceSheet(invoiceFor(order), { units: 'in', itemized: false }),
+    careSheet(ticketFor(order), 'in'),
   ]);
-  for (const caution of quote.cautions) expect(text.split(caution)).toHaveLength(3);
+  for (const caution of quote.cautions) expect(text.split(caution)).toHaveLength(5);
 });

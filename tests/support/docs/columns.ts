@@ -6,6 +6,7 @@ import { errorColumns } from '../../../src/words/backlog-words.ts';
 import { checkColumns } from '../../../src/views/check-csv.ts';
 import { materialsColumns } from '../../../src/views/materials-csv.ts';
 import { photoColumns } from '../../../src/views/photo-csv.ts';
+import { quoteColumns } from '../../../src/views/quote-csv.ts';
 import { scheduleColumns } from '../../../src/views/schedule-csv.ts';
 import { sizeColumns } from '../../../src/views/size-csv.ts';
 
@@ -19,6 +20,7 @@ const tables: Readonly<Record<string, readonly Pair[]>> = {
   check: pairs(checkColumns),
   photo: photoColumns,
   ask: Object.entries(askColumns),
+  quote: Object.entries(quoteColumns),
   materials: materialsColumns,
   schedule: scheduleColumns,
 };
