@@ -70,7 +70,11 @@ function filled(least: Extent, { front }: Horse, [{ width, height }, scale]: [Si
 }
 
 /** All of a panel, its top left corner at a point: forward is to the left, as on the near side of a horse. */
-export function panelLayers({ candidate, mark }: Shown, set: Setting, [left, top]: Point): Layer[] {
+export function panelLayers(
+  { candidate, mark, clearance }: Shown,
+  set: Setting,
+  [left, top]: Point,
+): Layer[] {
   const { facts, scale, extent, units, size, horse } = set;
   const factor = POINTS / scale;
   const place: Place = ([x, s]) => [left + (extent.forward - x) * factor, top + (extent.high - s) * factor];
@@ -92,6 +96,8 @@ export function panelLayers({ candidate, mark }: Shown, set: Setting, [left, top
     ...on([giveLayer(facts, extent)]),
     ...on(candidate === undefined ? [] : cinchLayers(candidate, facts)),
     ...on(elbowLayers(facts, extent)),
-    ...(candidate === undefined ? [] : [clearanceLayer(candidate, facts, { place, units, left })]),
+    ...(candidate === undefined
+      ? []
+      : [clearanceLayer(clearance ?? candidate.clearance, facts, { place, units, left })]),
   ];
 }

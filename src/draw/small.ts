@@ -16,7 +16,9 @@ const SIZE: Size = { width: 158, height: 176 };
 
 /** The cinch on the side of the horse, to scale. */
 export function smallPicture(candidate: Candidate, facts: Facts, units: Units): Drawing {
-  const shown = { head: '', tag: '', mark: undefined, lines: [], candidate };
+  // What the words of the paper tell is the clearance of the cords, not that of the spot with least to spare.
+  const clearance = candidate.cordClearance;
+  const shown = { head: '', tag: '', mark: undefined, lines: [], candidate, clearance };
   const set = settingFor([shown], { facts, units }, SIZE);
   const words = textLines(
     `Near side, 1 : ${String(set.scale)}. Hatched: no cinch belongs there.`,

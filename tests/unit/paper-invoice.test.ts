@@ -35,6 +35,11 @@ describe('an invoice', () => {
     const later = ['quote', '-', '--invoice', '1', '--date', '2027-01-05'];
     expect(charge(quoted.stdout)).toMatch(/\d/);
     expect(charge((await said(later, due)).stdout)).toBe(charge(quoted.stdout));
+    const early = due.replace('2026-11-20', '2026-11-02');
+    expect([charge((await said(quote, early)).stdout), charge((await said(later, early)).stdout)]).toEqual([
+      undefined,
+      undefined,
+    ]);
     const open = await said(later, due.replace('taken: 2026-11-20\n', ''));
     expect([open.code, open.stderr]).toEqual([
       3,

@@ -1,6 +1,8 @@
 /** Papers printed: payloads come out inert, pages are well-formed, every printer says the same sums. */
 import { parse, type DefaultTreeAdapterTypes } from 'parse5';
 import { describe, expect, test } from 'vitest';
+import { sizeOrder } from '../../src/index.ts';
+import type { Order } from '../../src/order/types.ts';
 import { materialsSheet } from '../../src/views/materials-sheet.ts';
 import { careSheet } from '../../src/views/care-sheet.ts';
 import { invoiceSheet } from '../../src/views/invoice-sheet.ts';
@@ -16,6 +18,7 @@ import { columns } from '../../src/units/width.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { backlogFrom } from '../support/backlog-papers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
+import { randomOrders } from '../support/random-cases.ts';
 import { invoiceFor, pictureFor, quoteFor, ticketFor } from '../support/papers.ts';
 import { escapes } from './report-payloads.ts';
 
@@ -121,6 +124,7 @@ test.each(payloads.map((payload) => [JSON.stringify(payload), payload]))(
   },
 );
 
+const passes = (each: Order): boolean => sizeOrder(each, defaultShop).specs.length > 0;
 const order = orderOf({
   order: '2417',
   quantity: 2,
@@ -147,6 +151,15 @@ test('every printer says the same total, deposit and rest', () => {
     for (const amount of [total, deposit, balance]) expect(text).toContain(amount);
   }
   expect(total).toMatch(/^\d+\.\d\d$/);
+});
+
+test('the number on the small picture is that of the words beside it', () => {
+  for (const quoted of randomOrders(31, 40).flatMap((each) => (passes(each) ? [quoteFor(each)] : []))) {
+    const picture = pictureFor(quoted);
+    const words = sheetsHtml([quoteSheet(quoted, { units: 'in', itemized: false, picture })]);
+    const [, told] = /elbow by about ([\d/\u00a0 ]+in)\. We want/.exec(words)!;
+    expect(picture.svg).toContain(`>${told!.replaceAll('\u00a0', ' ')}</text>`);
+  }
 });
 
 test.each([60, 80])('no line of the screen is wider than %i columns', (width) => {

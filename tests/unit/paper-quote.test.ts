@@ -101,6 +101,11 @@ describe('rush', () => {
     const rush = quoteFor({ ...order, due }).price.lines.filter(({ part }) => part === 'rush');
     expect(rush).toHaveLength(lines);
   });
+  test('is counted from the day the order was taken, where that is said', () => {
+    const rush = (taken: string | undefined): boolean =>
+      quoteFor({ ...order, due: '2026-12-01', taken }).price.lines.some(({ part }) => part === 'rush');
+    expect([undefined, '2026-11-17', '2026-11-16'].map(rush)).toEqual([true, true, false]);
+  });
 });
 
 test('options bring their dees, and every count is for the whole order', () => {
