@@ -37,7 +37,7 @@ const moneyValue = (amount: number | undefined, currency: Currency | undefined):
   amount === undefined || currency === undefined ? null : amountText(amount, currency);
 
 function quoteValue(quote: Quote): Values {
-  const { order, day, validUntil, taken, price, window, invoice } = quote;
+  const { order, day, validUntil, taken, price, window } = quote;
   const { spec, ranked, takes } = taken;
   const { currency, lines, taxes, missing, notes } = price;
   const money = (amount: number | undefined): string | null => moneyValue(amount, currency);
@@ -69,9 +69,7 @@ function quoteValue(quote: Quote): Values {
     total: money(price.total),
     deposit: money(price.deposit),
     balance: money(price.balance),
-    invoice: invoice?.number ?? null,
-    paid: money(invoice?.paid),
-    due: money(invoice?.due),
+    ...invoiceValue(quote),
     missing: missing.map(({ what, where }) => ({ what, where })),
     notes: [...quote.assumed, ...notes],
     window:
@@ -85,6 +83,12 @@ function quoteValue(quote: Quote): Values {
     cautions: [...quote.cautions],
   };
 }
+
+const invoiceValue = ({ invoice, price: { currency } }: Quote): Values => ({
+  invoice: invoice?.number ?? null,
+  paid: moneyValue(invoice?.paid, currency),
+  due: moneyValue(invoice?.due, currency),
+});
 
 function lineValue({ part, what, count, unit, amount }: Line, currency: Currency | undefined): Values {
   const each = unit === undefined || unit.per === 'percent' ? undefined : unit.amount;

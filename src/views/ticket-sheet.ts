@@ -79,7 +79,7 @@ function outcomeBlocks({ order, style, strands, buckle, quantity }: Ticket): Blo
 const size = (value: number, units: Units): string => quantityText({ value, as: 'length' }, units);
 
 function makeBlocks(ticket: Ticket, units: Units): Block[] {
-  const { lengths, buckle, dees, options, layers, flare, tolerances, quantity } = ticket;
+  const { lengths, buckle, dees, layers, flare, tolerances, quantity } = ticket;
   const all = (each: number): string => (quantity === 1 ? '' : `; ${String(each * quantity)} for all`);
   const metal = buckle.metal === undefined ? '' : `, ${buckle.metal}`;
   const flat = 'outside to outside of the hardware, flat, under light hand tension';

@@ -133,25 +133,6 @@ describe.each(both)('on %s', (paper) => {
       expect((await printOf(sheet, paper)).pages).toHaveLength(1);
     },
   );
-  test.each(sheets)('%s can be read aloud: tags, language, title', async (_, sheet) => {
-    const { pages, marked, language, info } = await printOf(sheet, paper);
-    expect([marked, language, info['Title']]).toEqual([true, 'en', sheet.title]);
-    const roles = pages.flatMap((page) => page.roles);
-    const count = (role: string): number => roles.filter((each) => each === role).length;
-    expect(roles.slice(0, 4)).toEqual(['Root', 'Document', 'Art', 'H1']);
-    expect(count('H1')).toBe(1);
-    const blocks = sheet.blocks.flatMap((block) => (block.kind === 'beside' ? block.blocks : [block]));
-    const all = (kind: Block['kind']): Block[] => blocks.filter((block) => block.kind === kind);
-    expect(count('H2')).toBe(all('heading').length);
-    // What goes on over two pages is counted on both.
-    expect(count('L')).toBeGreaterThanOrEqual(all('list').length + all('boxes').length);
-    expect(count('Table')).toBeGreaterThanOrEqual(all('table').length + all('pairs').length);
-    const figures = roles.filter((role) => role.startsWith('Figure'));
-    const alts = sheet.blocks.flatMap((block) =>
-      block.kind === 'beside' ? [`Figure: ${block.picture.about}`] : [],
-    );
-    expect(figures).toEqual(alts);
-  });
 });
 
 test('the warning stands on every page, largest of all but the title', async () => {

@@ -63,7 +63,7 @@ paid unless --paid says what was.
     };
   },
   text: async ({ units }) => {
-    const { quoteMessages } = await import('../../views/quote-message.ts');
+    const { quoteMessages } = await import('../../views/quote-text.ts');
     return (results) => quoteMessages(results, units);
   },
   csv: async () => (await import('../../views/quote-csv.ts')).quotesCsv,
