@@ -20,11 +20,8 @@ export function smallPicture(candidate: Candidate, facts: Facts, units: Units): 
   const clearance = candidate.cordClearance;
   const shown = { head: '', tag: '', mark: undefined, lines: [], candidate, clearance };
   const set = settingFor([shown], { facts, units }, SIZE);
-  const words = textLines(
-    `Near side, 1 : ${String(set.scale)}. Hatched: no cinch belongs there.`,
-    'fine',
-    SIZE,
-  );
+  // A printer may make it smaller, so it tells no scale.
+  const words = textLines('Near side, to scale. Hatched: no cinch belongs there.', 'fine', SIZE);
   const height = SIZE.height + 4 + words.length * hands.fine.size * leading;
   const scene: Scene = {
     width: SIZE.width,

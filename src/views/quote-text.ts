@@ -21,13 +21,11 @@ export function quoteMessages(results: readonly PaperResult<Quote>[], units: Uni
 }
 
 function messageText(quote: Quote, units: Units): string {
-  const { order, invoice, shop, welfare, measured } = quote;
+  const { order, invoice, shop } = quote;
   const name = order.customer?.name?.trim() ?? '';
   const parts = [
     name === '' ? 'Hi,' : `Hi ${name},`,
     ...(invoice === undefined ? quoteParts(quote, units) : invoiceParts(quote, invoice.number)),
-    measured || invoice !== undefined ? '' : "We won't cut cord until ring to ring is measured.",
-    ...(invoice === undefined ? welfare.map((phrase) => phraseText(phrase, units)) : []),
     shortCaution,
     shop.name,
   ];
@@ -36,13 +34,16 @@ function messageText(quote: Quote, units: Units): string {
 }
 
 function quoteParts(quote: Quote, units: Units): string[] {
-  const { order, taken, shop, validUntil } = quote;
+  const { order, taken, shop, validUntil, welfare, measured } = quote;
   const { candidate: c } = taken.spec;
   const cinch = `${aCinch(c)}, ${wideText(c, units)}, ${formatLength(c.length, units)} long, on ${bucklesText(c.buckle, shop, units)}`;
   return [
+    // A sore comes before any cinch.
+    ...welfare.map((phrase) => phraseText(phrase, units)),
     `Quote ${order.order}, ${cinchesText(order)}: ${cinch}. ${wishText(quote, units)}`.trim(),
     totalText(quote),
     `${readyText(quote)}${validUntil === undefined ? '' : ` Quote good through ${dayText(validUntil)}.`}`,
+    measured ? '' : "We won't cut cord until ring to ring is measured.",
   ];
 }
 

@@ -73,6 +73,17 @@ describe('a message', () => {
       expect(Math.max(...message.split('\n').map((line) => line.length))).toBeLessThanOrEqual(72);
     }
   });
+  test('has a sore before the cinch, and that nothing is cut unmeasured', async () => {
+    const sore = order()
+      .replace('73 in', '73 in, trouble: [elbow-gall]')
+      .replace(', ring-to-ring: 44 in', '');
+    const { stdout } = await said([...quote, '--format', 'text'], sore);
+    const places = ['GALLED AT THE ELBOW', 'Quote 7', "We won't cut cord", 'Sizing aid'].map((text) =>
+      stdout.replace(/\s+/g, ' ').indexOf(text),
+    );
+    expect(Math.min(...places)).toBeGreaterThan(0);
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+  });
   test('of an invoice says what is due, and nothing of a quote', async () => {
     const { stdout } = await said([...quote, '--invoice', '9', '--paid', '1', '--format', 'text']);
     expect(stdout).toMatch(/Invoice 9 for order 7/);
