@@ -42,10 +42,10 @@ export const shortHelp = `cinchwright sizes mohair western cinches from order fi
   size       which cinch to tie, and why: cinchwright size order.yaml
   check      judge the current cinch, or the one asked for
   ask        what to ask the customer, ready to send
-  quote      the price, for the customer
+  quote      the price, or the invoice, for the customer
   photo      measure from a side photo
   draw       picture to scale, on the horse or flat
-  ticket     bench ticket, for the maker
+  ticket     bench ticket, for the maker; care card
   materials  cord and hardware to pull, buy and cut
   schedule   who ties what, when, and what runs late
   backlog    size a whole folder, one row per order

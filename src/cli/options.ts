@@ -38,11 +38,17 @@ export function whole(option: string, min: number, max: number): (text: string) 
 
 /** --format, table by default; in all forms, or all but some. */
 export function formatOption(...without: readonly Format[]): Option {
-  const words = formats.filter((format) => !without.includes(format));
-  return new Option('--format <name>', `${words.join(', ')} (default table)`)
+  return formatsOption(formats.filter((format) => !without.includes(format)));
+}
+
+/** --format, table by default, in these forms. */
+export const formatsOption = (words: readonly Format[]): Option =>
+  new Option(
+    '--format <name>',
+    `${words.map((format) => (format === 'text' ? 'text (the message)' : format)).join(', ')} (default table)`,
+  )
     .default('table')
     .argParser(word('--format', words));
-}
 
 /** --paper, for PDF. */
 export const paperOption = (): Option =>

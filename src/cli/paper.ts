@@ -15,7 +15,7 @@ import type { CliIo } from './io.ts';
 import {
   dateOption,
   outOption,
-  formatOption,
+  formatsOption,
   paperOption,
   shopOption,
   unitsOption,
@@ -43,6 +43,10 @@ export interface PaperOptions extends SayOptions {
   /** Of a quote. */
   backlog?: readonly string[];
   itemized?: true;
+  invoice?: string;
+  paid?: string;
+  /** Of a ticket. */
+  care?: true;
   color: boolean;
 }
 
@@ -53,6 +57,8 @@ export interface Source {
   readonly shop: Shop;
   /** The day they are written. */
   readonly day: string;
+  /** How many orders there are. */
+  readonly count: number;
 }
 
 export interface Maker<P> {
@@ -72,9 +78,25 @@ export interface PaperKind<P> {
   readonly make: (source: Source) => Promise<Maker<P>>;
   /** What the shop file would have to say before the paper is whole; not for the reader of the paper. */
   readonly lacking?: (paper: P) => readonly string[];
+  /** What was taken for unsaid. */
+  readonly assumed?: (paper: P) => readonly string[];
   readonly sheet: (options: PaperOptions) => Promise<(paper: P) => Sheet>;
-  readonly json: () => Promise<(results: readonly PaperResult<P>[]) => string>;
+  readonly json?: () => Promise<Printer<P>>;
+  readonly csv?: () => Promise<Printer<P>>;
+  /** The message to the customer. */
+  readonly text?: (options: PaperOptions) => Promise<Printer<P>>;
 }
+
+type Printer<P> = (results: readonly PaperResult<P>[]) => string;
+
+/** What a kind is printed as. */
+const formatsOf = <P>({ json, csv, text }: PaperKind<P>): Format[] => [
+  'table',
+  ...(text === undefined ? [] : (['text'] as const)),
+  ...(['markdown', 'html', 'pdf'] as const),
+  ...(json === undefined ? [] : (['json'] as const)),
+  ...(csv === undefined ? [] : (['csv'] as const)),
+];
 
 /** Adds a command that prints papers of one kind. */
 export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Session): void {
@@ -90,7 +112,7 @@ export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Sessi
     .addOption(new Option('--style <name>', styles.join(', ')).argParser(word('--style', styles)))
     .addOption(new Option('--strands <n>', 'take so many strands').argParser(askedStrands))
     .addOption(dateOption())
-    .addOption(formatOption('csv'))
+    .addOption(formatsOption(formatsOf(kind)))
     .addOption(paperOption())
     .addOption(unitsOption())
     .addOption(shopOption())
@@ -128,6 +150,7 @@ async function printPapers<P>(
     io,
     shop,
     day: options.date ?? io.today(),
+    count: entries.length,
   });
   const isNamed = [options.spec, options.style, options.strands].some((part) => part !== undefined);
   const chosen = (advice: Advice): { taken?: Taken | undefined; none: string | undefined } => {
@@ -144,14 +167,17 @@ async function printPapers<P>(
     return { ok: true, file: entry.file, order: entry.order.order, paper, none };
   });
   await printViews(viewsOf(kind, results, options), { ...options, day: options.date }, io);
-  const lacks = results.flatMap((result) =>
-    result.ok && result.paper !== undefined
-      ? (kind.lacking?.(result.paper) ?? []).map((what) => printable(`order ${result.order}: ${what}`))
-      : [],
-  );
-  for (const what of lacks) io.stderr(`cinchwright: ${what}\n`);
-  const told = await codeOf(entries, results, { io, errorColor });
-  return [code, told, lacks.length > 0 ? exit.input : exit.good].reduce(worse);
+  const told = (whatOf: (paper: P) => readonly string[]): string[] =>
+    results.flatMap((result) =>
+      result.ok && result.paper !== undefined
+        ? whatOf(result.paper).map((what) => printable(`order ${result.order}: ${what}`))
+        : [],
+    );
+  const lacks = told((paper) => kind.lacking?.(paper) ?? []);
+  const assumed = told((paper) => kind.assumed?.(paper) ?? []);
+  for (const what of [...lacks, ...assumed]) io.stderr(`cinchwright: ${what}\n`);
+  const read = await codeOf(entries, results, { io, errorColor });
+  return [code, read, lacks.length > 0 ? exit.input : exit.good].reduce(worse);
 }
 
 function viewsOf<P>(kind: PaperKind<P>, results: readonly PaperResult<P>[], options: PaperOptions): Views {
@@ -162,7 +188,9 @@ function viewsOf<P>(kind: PaperKind<P>, results: readonly PaperResult<P>[], opti
         result.ok && result.paper !== undefined ? [sheetOf(result.paper)] : [],
       );
     },
-    json: async () => (await kind.json())(results),
+    json: async () => (await kind.json?.())?.(results) ?? '',
+    csv: async () => (await kind.csv?.())?.(results) ?? '',
+    text: async () => (await kind.text?.(options))?.(results) ?? '',
   };
 }
 

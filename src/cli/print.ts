@@ -7,7 +7,7 @@ import { emitPdf } from './pdf.ts';
 import { reportOptions } from './screen.ts';
 
 export const formats = ['table', 'markdown', 'html', 'pdf', 'json', 'csv'] as const;
-export type Format = (typeof formats)[number];
+export type Format = (typeof formats)[number] | 'text';
 
 export interface Views {
   /** None where there is nothing to tell. */
@@ -15,6 +15,8 @@ export interface Views {
   readonly json: () => Promise<string>;
   /** Undefined where a table would say nothing. */
   readonly csv?: (() => Promise<string>) | undefined;
+  /** A message. */
+  readonly text?: (() => Promise<string>) | undefined;
 }
 
 export interface Target {
@@ -31,7 +33,7 @@ export interface Target {
 export async function printViews(views: Views, target: Target, io: CliIo): Promise<void> {
   const { format, out, paper, day = io.today() } = target;
   if (format === 'json') emit(await views.json(), out, io);
-  else if (format === 'csv') emit((await views.csv?.()) ?? '', out, io);
+  else if (format === 'csv' || format === 'text') emit((await views[format]?.()) ?? '', out, io);
   else {
     const sheets = await views.sheets();
     if (sheets.length === 0) tellNotWritten(out, io);

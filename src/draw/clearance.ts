@@ -1,6 +1,6 @@
 /** The clearance as it is drawn: a line between the two points it was measured between, and its number. */
 import type { Facts } from '../horse/facts.ts';
-import type { Candidate } from '../cinch/candidate.ts';
+import type { Clearance } from '../cinch/candidate.ts';
 import type { Units } from '../units/text.ts';
 import { clearanceNumber, endBars, numberHeight } from './clearance-number.ts';
 import { segment, type Layer, type Place, type Point, type Shape } from './scene.ts';
@@ -17,11 +17,10 @@ export interface ClearanceOn {
 
 /** The line on the paper, its number beside it on the side of the elbow. */
 export function clearanceLayer(
-  candidate: Candidate,
+  clearance: Clearance,
   facts: Facts,
   { place, units, left }: ClearanceOn,
 ): Layer {
-  const { clearance } = candidate;
   const from = place(clearance.from);
   const to = place(clearance.to);
   const sides = from[0] < to[0] ? ([from, to] as const) : ([to, from] as const);
@@ -30,7 +29,7 @@ export function clearanceLayer(
     shapes: [
       { kind: 'line', points: [from, to], stroke: 'clearance' },
       ...endBars(from, to),
-      ...numberShapes(candidate, sides, { units, left, below: clearance.to[1] > middleOf(facts) }),
+      ...numberShapes(clearance, sides, { units, left, below: clearance.to[1] > middleOf(facts) }),
     ],
   };
 }
@@ -44,7 +43,7 @@ const middleOf = ({ model, k, elbowStation }: Facts): number =>
  * no room for it forward, to the left of the line, it stands behind.
  */
 function numberShapes(
-  { clearance }: Candidate,
+  clearance: Clearance,
   [foremost, hindmost]: readonly [Point, Point],
   { units, left, below }: { units: Units; left: number; below: boolean },
 ): Shape[] {

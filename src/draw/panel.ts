@@ -1,5 +1,5 @@
 /** One panel of a picture: the cinch on the side of a horse, to scale. */
-import type { Advice } from '../advice/advice.ts';
+import type { Facts } from '../horse/facts.ts';
 import type { Units } from '../units/text.ts';
 import { clearanceLayer } from './clearance.ts';
 import { linesWithin } from './clip.ts';
@@ -19,7 +19,7 @@ export interface Size {
 
 /** What all panels of a picture share. */
 export interface Setting {
-  readonly facts: Advice['facts'];
+  readonly facts: Facts;
   readonly units: Units;
   readonly size: Size;
   readonly horse: Horse;
@@ -40,7 +40,7 @@ export function settingFor(
 }
 
 /** Inches of horse that must be seen. */
-function extentOf(shown: readonly Shown[], { ring, room, centreLine, girth, k }: Advice['facts']): Extent {
+function extentOf(shown: readonly Shown[], { ring, room, centreLine, girth, k }: Facts): Extent {
   const sides = shown.flatMap(({ candidate }) => {
     if (candidate === undefined) return [];
     const { shape, buckle } = candidate;
@@ -70,7 +70,11 @@ function filled(least: Extent, { front }: Horse, [{ width, height }, scale]: [Si
 }
 
 /** All of a panel, its top left corner at a point: forward is to the left, as on the near side of a horse. */
-export function panelLayers({ candidate, mark }: Shown, set: Setting, [left, top]: Point): Layer[] {
+export function panelLayers(
+  { candidate, mark, clearance }: Shown,
+  set: Setting,
+  [left, top]: Point,
+): Layer[] {
   const { facts, scale, extent, units, size, horse } = set;
   const factor = POINTS / scale;
   const place: Place = ([x, s]) => [left + (extent.forward - x) * factor, top + (extent.high - s) * factor];
@@ -92,6 +96,8 @@ export function panelLayers({ candidate, mark }: Shown, set: Setting, [left, top
     ...on([giveLayer(facts, extent)]),
     ...on(candidate === undefined ? [] : cinchLayers(candidate, facts)),
     ...on(elbowLayers(facts, extent)),
-    ...(candidate === undefined ? [] : [clearanceLayer(candidate, facts, { place, units, left })]),
+    ...(candidate === undefined
+      ? []
+      : [clearanceLayer(clearance ?? candidate.clearance, facts, { place, units, left })]),
   ];
 }

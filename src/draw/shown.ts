@@ -2,7 +2,7 @@
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Judged } from '../advice/judge.ts';
-import type { Candidate } from '../cinch/candidate.ts';
+import type { Candidate, Clearance } from '../cinch/candidate.ts';
 import { askedText, findingsOf, standingOf } from '../words/about-check.ts';
 import { isUnsure, toTell } from '../words/about-specs.ts';
 import { buckledText, oddsText, shortStyle, wideText } from '../words/counter-words.ts';
@@ -21,6 +21,8 @@ export interface Shown {
   readonly lines: readonly string[];
   /** Undefined when it cannot be laid on this horse. */
   readonly candidate: Candidate | undefined;
+  /** The clearance its words tell, where that is not the least. */
+  readonly clearance?: Clearance;
 }
 
 /** One of those that pass. */

@@ -133,7 +133,11 @@ export const tradeShape = {
   rush: maybe(
     block('surcharge for orders that are due soon', {
       percent: percent('rush surcharge', 300),
-      'within-days': wholeNumber({ min: 0, max: 365, about: 'an order due within so many days is a rush' }),
+      'within-days': wholeNumber({
+        min: 0,
+        max: 365,
+        about: 'an order due within so many days of the day it was taken is a rush',
+      }),
     }),
   ),
   taxes: maybe(list('taxes (an empty list when there are none)', tax)),

@@ -24,7 +24,7 @@ export const look = {
   type: { title: 19, heading: 11.5, text: 10, small: 8.5, fine: 8, loud: 15 },
   leading: 1.25,
   rules: { thick: 2.5, thin: 0.75, hair: 0.5 },
-  gap: { heading: 9.5, block: 3, column: 9, cell: 1.4 },
+  gap: { heading: 9.5, block: 3, column: 9, cell: 1.4, picture: 14 },
   /** Side of a box to be ticked, and the room before its text. */
   box: { side: 8.5, room: 17 },
   /** Room for a hand to write in, above the line. */

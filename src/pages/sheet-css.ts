@@ -28,7 +28,7 @@ h1 { font: 600 ${pt(type.title)}/${String(leading)} ${serif}; overflow-wrap: any
 .notice b { background: var(--ink); color: #fff; font-size: ${pt(type.loud)}; } .notice span:empty { display: none; }
 h2 { font: 600 ${pt(type.heading)}/${String(leading)} ${serif}; color: var(--rust); margin: ${pt(gap.heading)} 0 2pt; break-after: avoid; }
 p, li, td { overflow-wrap: anywhere; }
-table.pairs + p { margin-top: ${pt(gap.block)}; } p.strong { font-weight: 600; } p.quiet { color: var(--soft); margin-top: 2pt; }
+p + p:not(.about) { margin-top: ${pt(gap.block)}; } table.pairs + p { margin-top: ${pt(gap.block)}; } p.strong { font-weight: 600; } p.quiet { color: var(--soft); margin-top: 2pt; }
 ul { list-style: none; } ul.plain li { padding-left: 10pt; position: relative; }
 ul.plain li::before { content: "\\2013"; position: absolute; left: 0; color: var(--soft); }
 ul.boxes li { padding: 0.9pt 0 0.9pt ${pt(box.room)}; position: relative; break-inside: avoid; }
@@ -38,9 +38,10 @@ tr { break-inside: avoid; } thead { display: table-header-group; }
 th { font-weight: 600; color: var(--soft); font-size: ${pt(type.small)}; text-align: left; border-bottom: ${pt(rules.thin)} solid var(--ink); }
 th, td { padding: ${pt(gap.cell)} ${pt(gap.column)} ${pt(gap.cell)} 0; vertical-align: top; } th:last-child, td:last-child { padding-right: 0; }
 tbody td { border-bottom: ${pt(rules.hair)} solid var(--line); }
-tfoot td { border: 0; } tfoot tr:first-child td { border-top: ${pt(rules.thin)} solid var(--ink); }
+table:not(.pairs) tbody:first-child tr:first-child td { border-top: ${pt(rules.thin)} solid var(--ink); } tfoot td { border: 0; } tfoot tr:first-child td { border-top: ${pt(rules.thin)} solid var(--ink); }
 tfoot tr.total td { font-weight: 600; background: var(--sand); border-top: ${pt(rules.thin)} solid var(--ink); border-bottom: ${pt(rules.thin)} solid var(--ink); }
 td.right, th.right { text-align: right; white-space: nowrap; }
+figure svg { display: block; max-width: 100%; height: auto; } .beside { display: flow-root; } .beside figure { float: right; margin: 0 0 ${pt(gap.block)} ${pt(gap.picture)}; }
 table.half { display: inline-table; vertical-align: top; width: ${percent(halves.first)}; } table.half + table.half { width: ${percent(1 - halves.first - halves.gap - 0.01)}; margin-left: ${percent(halves.gap)}; }
 table.pairs td:first-child { width: ${pt(label)}; color: var(--soft); white-space: nowrap; }
 .blanks { display: grid; grid-template-columns: repeat(4, 1fr); gap: 2pt 14pt; break-inside: avoid; }
@@ -61,6 +62,6 @@ table.pairs td:first-child { width: ${pt(label)}; color: var(--soft); white-spac
 @media screen and (max-width: 460pt) {
   body { padding: 0; } .sheet { padding: 12pt 12pt 18pt; }
   .head { display: block; } .shop { text-align: left; max-width: none; } .blanks { grid-template-columns: 1fr; }
-  table.half, table.half + table.half { width: 100%; margin-left: 0; }
-  table.pairs td:first-child { width: 84pt; white-space: normal; } td.right, th.right { white-space: normal; }
+  table.half, table.half + table.half { width: 100%; margin-left: 0; } .beside figure { float: none; margin: 6pt 0; } .beside figure svg { margin: 0 auto; }
+  table:not(.pairs) { font-size: ${pt(type.small)}; } th, td { padding-right: 6pt; } table.pairs td:first-child { width: 84pt; white-space: normal; } td.right, th.right { white-space: normal; overflow-wrap: normal; }
 }`;

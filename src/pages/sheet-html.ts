@@ -68,6 +68,8 @@ function blockText(block: Block): string {
       );
     case 'table':
       return tableText(block);
+    case 'beside':
+      return element('div', [element('figure', block.picture.svg), ...block.blocks.map(blockText)], 'beside');
   }
 }
 
@@ -90,7 +92,9 @@ function tableText({ columns, rows, foot = [], total, half }: Extract<Block, { k
   return element(
     'table',
     [
-      element('thead', rowText(cells(columns.map(({ head }) => head)), { name: 'th' })),
+      columns.every(({ head }) => head === '')
+        ? ''
+        : element('thead', rowText(cells(columns.map(({ head }) => head)), { name: 'th' })),
       element(
         'tbody',
         rows.map((row) => rowText(cells(row))),

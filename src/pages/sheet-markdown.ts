@@ -43,6 +43,8 @@ function blockText(block: Block): string {
       );
     case 'table':
       return tableText(block);
+    case 'beside':
+      return document(block.blocks.map(blockText)).trimEnd();
   }
 }
 

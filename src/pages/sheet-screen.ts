@@ -105,6 +105,8 @@ function blockLines(block: Block, page: Screen, indent: number): string[] {
       return block.labels.flatMap((label) => sentence(page, `${label} ${'_'.repeat(24)}`, 2));
     case 'pairs':
       return pairLines(block.rows, page);
+    case 'beside':
+      return block.blocks.flatMap((each) => blockLines(each, page, indent));
     case 'table':
       return block.noted === true || page.tables === undefined
         ? notedLines(block, page)

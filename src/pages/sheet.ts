@@ -1,5 +1,6 @@
 /** A paper as data: one page model for every printer, on the screen, in Markdown, as HTML or on a printed page. */
 
+import type { Document } from './pdf/document.ts';
 import type { Sign } from './pen.ts';
 import { capital } from '../units/text.ts';
 
@@ -23,8 +24,9 @@ export type ItemMark = 'number' | Sign;
 /** Texts are as they came, not yet escaped for anything. */
 export type Block = Placed & SomeBlock;
 
-/** One of them. */
+/** Some of them. */
 export type TableBlock = Extract<Block, { kind: 'table' }>;
+export type BesideBlock = Extract<Block, { kind: 'beside' }>;
 
 type SomeBlock =
   | { readonly kind: 'heading'; readonly text: string }
@@ -50,7 +52,20 @@ type SomeBlock =
   /** To be ticked off. */
   | { readonly kind: 'boxes'; readonly items: readonly string[] }
   /** To be written in by hand. */
-  | { readonly kind: 'blanks'; readonly labels: readonly string[] };
+  | { readonly kind: 'blanks'; readonly labels: readonly string[] }
+  /** Blocks with a picture at their side, which a screen leaves out. */
+  | { readonly kind: 'beside'; readonly picture: Drawing; readonly blocks: readonly Block[] };
+
+/** A picture that was made elsewhere, in points; each printer of pages takes it in its own way. */
+export interface Drawing {
+  readonly width: number;
+  readonly height: number;
+  /** For readers who cannot see it. */
+  readonly about: string;
+  /** An element of a page, which says so itself. */
+  readonly svg: string;
+  readonly draw: (document: Document) => void;
+}
 
 export interface Sheet {
   readonly title: string;
@@ -118,6 +133,8 @@ function isEmpty(block: Block): boolean {
       return block.rows.length === 0;
     case 'blanks':
       return block.labels.length === 0;
+    case 'beside':
+      return block.blocks.length === 0;
     default:
       return block.text === '';
   }

@@ -76,6 +76,7 @@ function quoteValue(quote: Quote): Values {
     total: money(price.total),
     deposit: money(price.deposit),
     balance: money(price.balance),
+    ...invoiceValue(quote),
     missing: missing.map(({ what, where }) => ({ what, where })),
     notes: [...quote.assumed, ...notes],
     window:
@@ -89,6 +90,12 @@ function quoteValue(quote: Quote): Values {
     cautions: [...quote.cautions],
   };
 }
+
+const invoiceValue = ({ invoice, price: { currency } }: Quote): Values => ({
+  invoice: invoice?.number ?? null,
+  paid: moneyValue(invoice?.paid, currency),
+  amountDue: moneyValue(invoice?.due, currency),
+});
 
 function lineValue({ part, what, count, unit, amount }: Line, currency: Currency | undefined): Values {
   const each = unit === undefined || unit.per === 'percent' ? undefined : unit.amount;
@@ -121,6 +128,10 @@ function ticketValue(ticket: Ticket): Values {
     buckles: { metal: buckle.metal ?? null, near: 1, off: 1 },
     dees: ticket.dees.map(({ id, count }) => ({ id, count })),
     options: [...ticket.options],
+    keeper: ticket.keeper,
+    orderNotes: ticket.notes ?? null,
+    latigoRun: { inches: rounded(ticket.run) },
+    hours: ticket.hours ?? null,
     length: rounded(length),
     lengths: inches(onTheFrame),
     half: rounded(ticket.half),

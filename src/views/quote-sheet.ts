@@ -1,21 +1,20 @@
 /** A quote as a paper for the customer: the total first, then what we suggest, what else there is, and when. */
 import type { Checked } from '../advice/check.ts';
-import type { Candidate } from '../cinch/candidate.ts';
-import type { Line, Part } from '../work/line.ts';
+import type { Order } from '../order/types.ts';
 import type { Alternative, Quote } from '../work/quote.ts';
 import { styles } from '../cinch/styles.ts';
-import type { Currency } from '../units/currency.ts';
 import { dayText } from '../units/days.ts';
-import { moneyText, sumOf, type Minor } from '../units/money.ts';
+import { moneyText, type Minor } from '../units/money.ts';
 import { gap, listed } from '../units/phrase.ts';
-import { decimals, formatLength } from '../units/print.ts';
+import { formatLength } from '../units/print.ts';
 import { ownNumbers } from '../words/about-order.ts';
 import { standingOf } from '../words/about-check.ts';
 import { visible } from '../units/clean.ts';
-import { aCinch, chanceWords, horseName } from '../words/counter-words.ts';
-import { countText, knownAmount, knownMoney, unitText } from '../words/money.ts';
-import { paragraph, under, withoutEmpty, type Block, type Sheet } from '../pages/sheet.ts';
+import { aCinch, bucklesText, chanceWords, horseName, wideText } from '../words/counter-words.ts';
+import { straightOrRoper } from '../words/instead-words.ts';
+import { paragraph, under, withoutEmpty, type Block, type Drawing, type Sheet } from '../pages/sheet.ts';
 import { capital, phraseText, quantityText, type Units } from '../units/text.ts';
+import { priceTable } from './price-table.ts';
 import { namedText, reasonsText } from '../words/wish-words.ts';
 
 /** How much of the bill stands on it. */
@@ -23,16 +22,16 @@ export interface QuoteLook {
   readonly units: Units;
   /** Every line, not one for each part. */
   readonly itemized: boolean;
+  /** Of what is quoted, for printers of pages. */
+  readonly picture?: Drawing | undefined;
 }
 
 /** The paper of one quote. */
-export function quoteSheet(quote: Quote, { units, itemized }: QuoteLook): Sheet {
+export function quoteSheet(quote: Quote, { units, itemized, picture }: QuoteLook): Sheet {
   const { order, shop, day, validUntil, measured, welfare, doubts, before } = quote;
-  const who = order.customer?.name === undefined ? '' : ` for ${order.customer.name}`;
-  const horse = order.horse.name === undefined ? '' : ` for ${order.horse.name}`;
   const until = validUntil === undefined ? '' : `, good through ${dayText(validUntil)}`;
   return {
-    title: `Quote ${order.order}${who}: ${cinches(order.quantity)}${horse}`,
+    title: `Quote ${order.order}${forCustomer(order)}: ${cinchesText(order)}`,
     shop: shop.name,
     about: [`${dayText(day)}${until}.`, totalText(quote)],
     notice: measured
@@ -40,11 +39,13 @@ export function quoteSheet(quote: Quote, { units, itemized }: QuoteLook): Sheet 
       : "DO NOT CUT: ring to ring is not measured. The length is a guess; we won't cut cord until we have it, and the price may change with it.",
     blocks: withoutEmpty([
       ...welfare.map((phrase): Block => ({ kind: 'text', text: phraseText(phrase, units), tone: 'strong' })),
-      paragraph(suggestText(quote, units)),
-      paragraph(wishText(quote, units)),
-      paragraph(colorText(quote)),
-      ...under('You could also have', [
-        { kind: 'list', items: quote.alternatives.map((other) => otherText(other, quote, units)) },
+      ...pictured(picture, [
+        paragraph(suggestText(quote, units)),
+        paragraph([styleText(quote), wishText(quote, units)].filter((text) => text !== '').join(' ')),
+        paragraph(colorText(order)),
+        ...under('You could also have', [
+          { kind: 'list', items: quote.alternatives.map((other) => otherText(other, quote, units)) },
+        ]),
       ]),
       ...priceBlocks(quote, itemized),
       ...under('When', [{ kind: 'text', text: readyText(quote) }]),
@@ -64,12 +65,22 @@ export function quoteSheet(quote: Quote, { units, itemized }: QuoteLook): Sheet 
   };
 }
 
-const cinches = (quantity: number): string =>
-  quantity === 1 ? 'a mohair cinch' : `${String(quantity)} mohair cinches`;
+const pictured = (picture: Drawing | undefined, blocks: readonly Block[]): readonly Block[] =>
+  picture === undefined ? blocks : [{ kind: 'beside', picture, blocks: withoutEmpty(blocks) }];
+
+/** " for Leda Castellane"; empty where nobody is named. */
+export const forCustomer = ({ customer }: Order): string =>
+  customer?.name === undefined ? '' : ` for ${customer.name}`;
+
+/** "a mohair cinch for Marble", "6 mohair cinches". */
+export function cinchesText({ quantity, horse }: Order): string {
+  const many = quantity === 1 ? 'a mohair cinch' : `${String(quantity)} mohair cinches`;
+  return horse.name === undefined ? many : `${many} for ${horse.name}`;
+}
 
 /** "Total $105.45. Deposit $52.73. Balance due $52.72." */
-function totalText({ price: { total, deposit, balance, currency } }: Quote): string {
-  if (total === undefined || currency === undefined) return 'Not added up yet: see the price below.';
+export function totalText({ price: { total, deposit, balance, currency } }: Quote): string {
+  if (total === undefined || currency === undefined) return 'Not added up yet: something has no price.';
   const money = (amount: Minor): string => moneyText(amount, currency);
   const half =
     deposit === undefined || balance === undefined
@@ -79,34 +90,42 @@ function totalText({ price: { total, deposit, balance, currency } }: Quote): str
 }
 
 /** The cinch in sentences, how it should clear, and how sure that is. */
-function suggestText({ taken, order, facts }: Quote, units: Units): string {
+function suggestText(quote: Quote, units: Units): string {
+  const { taken, order, facts } = quote;
   const { candidate: c } = taken.spec;
-  const { buckle } = c;
   const lead = { first: 'We suggest', wish: 'As you asked:', chosen: 'We quote' }[taken.takes];
-  const metal = buckle.metal === undefined ? '' : `${visible(buckle.metal)} `;
-  const many = order.quantity === 1 ? 'two' : String(2 * order.quantity);
-  const buckles = `${many} ${metal}${formatLength(buckle.barWidth, units)} buckles`;
   const horse = horseName(order);
   const clears = quantityText(gap(c.cordClearance.inches), units);
   const least = quantityText({ value: c.cordClearance.floor, as: 'fine-length' }, units);
   const guess = facts.room.kind === 'measured' ? '' : ', as elbow room was not measured';
   return [
-    `${lead} ${aCinch(c)}, ${widthText(c, units)} and ${formatLength(c.length, units)} long, with ${buckles}.`,
+    `${lead} ${tiedText(quote, units)}.`,
     `It should clear ${horse}'s elbow by about ${clears}. We want ${least}; the chance of that is ${chanceWords(c.clearance.chance)}${guess}.`,
   ].join(' ');
 }
 
-function widthText({ style, width, buckleWidth }: Candidate, units: Units): string {
-  const wide = formatLength(width, units);
-  return style === 'straight'
-    ? `${wide} wide`
-    : `${wide} wide across the chest, drawn in to ${formatLength(buckleWidth, units)} at the buckles`;
+/** "a straight, 17 strands, 4 1/4 in wide and 32 in long, with two stainless 3 in buckles"; of several, how many buckles they take. */
+export function tiedText(
+  { taken: { spec }, order: { quantity }, shop }: Pick<Quote, 'taken' | 'order' | 'shop'>,
+  units: Units,
+): string {
+  const { candidate: c } = spec;
+  const metal = c.buckle.metal === undefined ? '' : `${visible(c.buckle.metal)} `;
+  const each = quantity === 1 ? '' : ` each, ${String(2 * quantity)} buckles in all`;
+  const buckles = `two ${metal}${bucklesText(c.buckle, shop, units)}${each}`;
+  return `${aCinch(c)}, ${wideText(c, units)} and ${formatLength(c.length, units)} long, with ${buckles}`;
 }
 
+/** "Straight or roper? Straight: nothing here slips."; what somebody chose needs no reason of ours. */
+const styleText = ({ taken, facts }: Quote): string =>
+  taken.takes === 'first' ? straightOrRoper({ first: taken.spec, facts }) : '';
+
 /** "You asked for 25 strands. On Marble that is too close: ..." */
-function wishText({ wants, taken, order }: Quote, units: Units): string {
+export function wishText({ wants, taken, order }: Quote, units: Units): string {
   if (wants === undefined || taken.takes === 'wish') return '';
-  const asked = `You asked for ${namedText(wants.asked, units)}.`;
+  const isAlike = wants.asked.style === taken.spec.candidate.style && wants.asked.strands !== undefined;
+  const named = namedText(isAlike ? { ...wants.asked, style: undefined } : wants.asked, units);
+  const asked = `You asked for ${named}.`;
   const standing = standingOf(wants);
   if (standing === 'refused') {
     const why = wants.judged === undefined ? cannotText(wants, units) : reasonsText(wants, units);
@@ -125,7 +144,8 @@ const cannotText = ({ cannot }: Checked, units: Units): string =>
 const customers = (text: string): string =>
   text.replaceAll('the shop file has no', 'we have no').replaceAll(' in the shop file', ' on our list');
 
-function colorText({ order: { colors, options = [] } }: Quote): string {
+/** "With body cord natural and initials." */
+export function colorText({ colors, options = [] }: Order): string {
   const { body = [], accent = [] } = colors ?? {};
   const parts = [
     ...(body.length === 0 ? [] : [`body cord ${listed(body)}`]),
@@ -156,8 +176,13 @@ function priceText(dearerBy: number | undefined, { price: { currency } }: Quote)
   return `, ${moneyText(Math.abs(dearerBy), currency)} ${dearerBy > 0 ? 'more' : 'less'}`;
 }
 
-function priceBlocks({ price, assumed }: Quote, itemized: boolean): Block[] {
-  const { currency, missing, notes } = price;
+/** The price, with what is known of it below its total; what is missing first. */
+export function priceBlocks(
+  { price, assumed }: Quote,
+  itemized: boolean,
+  below: Parameters<typeof priceTable>[2] = [],
+): Block[] {
+  const { missing, notes } = price;
   const head: Block[] =
     missing.length === 0
       ? []
@@ -165,80 +190,15 @@ function priceBlocks({ price, assumed }: Quote, itemized: boolean): Block[] {
           { kind: 'text', tone: 'strong', text: 'It cannot be added up yet. We still need:' },
           { kind: 'list', items: missing.map(({ what }) => customers(`${capital(what)}.`)) },
         ];
-  const table =
-    currency === undefined ? [] : [itemized ? fullTable(price, currency) : shortTable(price, currency)];
-  return under('Price', [...head, ...table, { kind: 'list', items: [...assumed, ...notes] }]);
-}
-
-const partNames: Readonly<Record<Exclude<Part, 'tax'>, string>> = {
-  materials: 'Cord, buckles and other materials',
-  labor: 'Labor',
-  options: 'Options',
-  rush: 'Rush',
-};
-
-/** One line for each part that costs anything, taxes, and the total. */
-function shortTable(price: Quote['price'], currency: Currency): Block {
-  const parts = Object.keys(partNames) as (keyof typeof partNames)[];
-  const rows = parts.flatMap((part) => {
-    const lines = price.lines.filter((line) => line.part === part);
-    if (lines.length === 0) return [];
-    const amounts = lines.flatMap(({ amount }) => (amount === undefined ? [] : [amount]));
-    const sum = amounts.length === lines.length ? sumOf(amounts) : undefined;
-    const name = `${partNames[part]}${part === 'labor' ? hoursText(lines, currency) : ''}`;
-    return [[name, knownMoney(sum, currency)]];
-  });
-  return {
-    kind: 'table',
-    columns: [{ head: '' }, { head: '', align: 'right' }],
-    rows: [
-      ...rows,
-      ...price.taxes.map((tax) => [
-        `${capital(tax.what)}${percentText(tax, currency)}`,
-        knownMoney(tax.amount, currency),
-      ]),
-    ],
-    ...(price.total === undefined ? {} : { foot: [['Total', moneyText(price.total, currency)]], total: 0 }),
-  };
-}
-
-/** ", 1.57 hours at $40.00" */
-function hoursText(lines: readonly Line[], currency: Currency): string {
-  const [line] = lines;
-  if (lines.length !== 1 || line?.count === undefined || line.unit?.per !== 'hour') return '';
-  return `, ${decimals(line.count, 2)} hours at ${moneyText(line.unit.amount, currency)}`;
-}
-
-/** ", 6.25% of $40.14" */
-const percentText = ({ unit }: Line, currency: Currency): string =>
-  unit?.per === 'percent' ? `, ${String(unit.percent)}% of ${moneyText(unit.on, currency)}` : '';
-
-/** Every line as it came about. */
-function fullTable({ lines, taxes, subtotal, total }: Quote['price'], currency: Currency): Block {
-  const row = (line: Line): string[] => [
-    capital(line.what),
-    countText(line),
-    unitText(line.unit, currency),
-    knownAmount(line.amount, currency),
-  ];
-  const sum = (what: string, amount: number): string[] => [what, '', '', knownAmount(amount, currency)];
-  const before =
-    subtotal === undefined || taxes.length === 0 ? [] : [sum('Before tax', subtotal), ...taxes.map(row)];
-  return {
-    kind: 'table',
-    columns: [
-      { head: 'What' },
-      { head: 'How much', align: 'right' },
-      { head: 'At', align: 'right' },
-      { head: currency.code, align: 'right' },
-    ],
-    rows: lines.map(row),
-    ...(total === undefined ? {} : { foot: [...before, sum('Total', total)], total: before.length }),
-  };
+  return under('Price', [
+    ...head,
+    ...priceTable(price, itemized, below),
+    { kind: 'list', items: [...assumed, ...notes] },
+  ]);
 }
 
 /** "Ready Nov 21, 2026 at the earliest, not counting other work." */
-function readyText({ window, order: { due } }: Quote): string {
+export function readyText({ window, order: { due } }: Quote): string {
   const asked = due === undefined ? '' : ` You asked for it by ${dayText(due)}.`;
   if (window === undefined) return `We cannot promise a day yet.${asked}`;
   const { earliest, latest, basis } = window;

@@ -1,5 +1,7 @@
 /** A bench ticket as a paper for the tier. */
 import type { Ticket } from '../work/ticket.ts';
+import { outcomeResults } from '../numbers/outcome-results.ts';
+import { decimals } from '../units/print.ts';
 import { under, type Block, type Sheet } from '../pages/sheet.ts';
 import { phraseText, quantityText, roughLength, type Units } from '../units/text.ts';
 import { strungText } from '../words/counter-words.ts';
@@ -11,7 +13,7 @@ export function ticketSheet(ticket: Ticket, units: Units): Sheet {
   const about = [
     horse === undefined ? '' : `For ${horse}.`,
     `Written ${day}${due === undefined ? '' : `, due ${due}`}.`,
-    quantity === 1 ? '' : `${String(quantity)} cinches, all alike; the cut list is for one.`,
+    quantity === 1 ? '' : `${String(quantity)} cinches, all alike.`,
   ];
   return {
     title: `Bench ticket ${order}`,
@@ -35,6 +37,7 @@ export function ticketSheet(ticket: Ticket, units: Units): Sheet {
         { kind: 'boxes', items: ticket.checks.map((check) => phraseText(check, units)) },
       ]),
       ...under('Maker fills in', [{ kind: 'blanks', labels: blanksFor(quantity) }]),
+      ...outcomeBlocks(ticket),
     ],
     rules: [],
     cautions,
@@ -61,10 +64,23 @@ const blanksFor = (quantity: number): string[] =>
           : `${label}, all ${String(quantity)}`,
       );
 
+/** A line of the outcomes file, as far as it is known: what `learn` reads has these names. */
+function outcomeBlocks({ order, style, strands, buckle, quantity }: Ticket): Block[] {
+  const known = `order ${order}, style ${style}, strands ${String(strands)}, buckle ${buckle.id}`;
+  return under(`For the outcomes file${quantity === 1 ? '' : ', each cinch a line'}`, [
+    { kind: 'text', text: `${known}, if tied as above.` },
+    {
+      kind: 'blanks',
+      labels: ['length', 'days, in use until it was told', `result: ${outcomeResults.join(', ')}`],
+    },
+  ]);
+}
+
 const size = (value: number, units: Units): string => quantityText({ value, as: 'length' }, units);
 
 function makeBlocks(ticket: Ticket, units: Units): Block[] {
-  const { lengths, buckle, dees, options, layers, flare, tolerances } = ticket;
+  const { lengths, buckle, dees, layers, flare, tolerances, quantity } = ticket;
+  const all = (each: number): string => (quantity === 1 ? '' : `; ${String(each * quantity)} for all`);
   const metal = buckle.metal === undefined ? '' : `, ${buckle.metal}`;
   const flat = 'outside to outside of the hardware, flat, under light hand tension';
   return under('What to tie', [
@@ -84,12 +100,29 @@ function makeBlocks(ticket: Ticket, units: Units): Block[] {
         ['Strung length', `${size(lengths.strung, units)} each strand, between buckle bars, off the frame`],
         ...(flare === undefined ? [] : [['Flare', flareText(ticket, units)] as [string, string]]),
         ['Buckle, near side', `${buckle.id}${metal}, bar ${size(buckle.barWidth, units)}`],
-        ['Buckle, off side', `${buckle.id}${metal}, the same`],
-        ...dees.map(({ id, count }) => ['Dees', `${String(count)} x ${id}`] as [string, string]),
-        ...(options.length === 0 ? [] : [['Options', options.join(', ')] as [string, string]]),
+        ['Buckle, off side', `${buckle.id}${metal}, the same${all(2)}`],
+        ...dees.map(({ id, count }) => ['Dees', `${String(count)} x ${id}${all(count)}`] as [string, string]),
+        ...askedRows(ticket, units),
       ],
     },
   ]);
+}
+
+/** What the customer said, and what the saddle asks for. */
+function askedRows(
+  { options, notes, keeper, run, measured, hours, quantity }: Ticket,
+  units: Units,
+): [string, string][] {
+  const guess = measured ? '' : ', a guess';
+  const all = quantity === 1 ? '' : ` for all ${String(quantity)}`;
+  const rows: [string, string | undefined][] = [
+    ['Options', options.join(', ')],
+    ['Keeper', keeper ? 'one in the middle, for the connecting strap: double rigged' : ''],
+    ['Latigo, off billet', `take up ${size(run, units)} each side, from ring to buckle${guess}`],
+    ['Time allowed', hours === undefined ? '' : `${decimals(hours, 2)} h${all}`],
+    ["Customer's notes", notes],
+  ];
+  return rows.flatMap(([label, text = '']) => (text === '' ? [] : [[label, text]]));
 }
 
 function flareText({ flare, half }: Ticket, units: Units): string {
@@ -98,7 +131,9 @@ function flareText({ flare, half }: Ticket, units: Units): string {
   return `starts ${size(flare.start, units)} from the buckle, whole at ${size(whole, units)}`;
 }
 
-function cordBlocks({ sections, pieces, accents, barInches }: Ticket, units: Units): Block[] {
+function cordBlocks({ sections, pieces, accents, barInches, quantity }: Ticket, units: Units): Block[] {
+  const feetText = (feet: number): string =>
+    quantity === 1 ? String(feet) : `${String(feet)} x ${String(quantity)} = ${String(feet * quantity)}`;
   return [
     ...under('Cut list; body cord includes 15% extra', [
       {
@@ -115,7 +150,7 @@ function cordBlocks({ sections, pieces, accents, barInches }: Ticket, units: Uni
           ...pieces.map(({ color, ply, strands, feet, tail }, i) => [
             `${color ?? 'no color chosen'}, ${String(ply)}-ply`,
             `${strands} (${String(sections[i]?.passes ?? 0)})`,
-            String(feet),
+            feetText(feet),
             roughLength(tail, units),
             sections[i]?.startsAt ?? '',
             sections[i]?.endsAt ?? '',
@@ -123,7 +158,7 @@ function cordBlocks({ sections, pieces, accents, barInches }: Ticket, units: Uni
           ...accents.map(({ color, feet }) => [
             `${color ?? 'no color chosen'}, 2-ply accent`,
             `${size(barInches, units)} of bar`,
-            String(feet),
+            feetText(feet),
             '',
             '',
             '',

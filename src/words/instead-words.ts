@@ -1,5 +1,6 @@
 /** What else would do: other widths, and the styles that were not chosen, each in a row. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
+import type { Judged } from '../advice/judge.ts';
 import { PLAIN } from '../advice/criteria.ts';
 import type { Style } from '../order/types.ts';
 import type { OtherStyle } from '../advice/straight-or-roper.ts';
@@ -50,14 +51,19 @@ function sideText(spec: RankedSpec, first: RankedSpec, { facts }: Advice): strin
   return surer > 0.005 ? `Surer, but ${less}.` : `${capital(less)}.`;
 }
 
+interface Styled {
+  readonly first: Judged | undefined;
+  readonly facts: Pick<Advice['facts'], 'slipNeed' | 'order'>;
+}
+
 /** "Straight or roper? Straight: nothing here slips." */
-export function straightOrRoper({ first, facts }: Advice): string {
+export function straightOrRoper({ first, facts }: Styled): string {
   if (first === undefined) return '';
   const { style } = first.candidate;
   return `Straight or roper? ${capital(shortStyle(style))}: ${whyStyle(style, facts)}.`;
 }
 
-function whyStyle(style: Style, { slipNeed, order }: Advice['facts']): string {
+function whyStyle(style: Style, { slipNeed, order }: Styled['facts']): string {
   const slips = slipNeed.level >= 2;
   if (style !== 'straight')
     return slips ? slipNeed.because.join(', ') : 'it has the strands and clears the elbow';

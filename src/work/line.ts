@@ -24,6 +24,8 @@ export interface Line {
 export interface Missing {
   readonly what: string;
   readonly where: string;
+  /** Where it is not the shop file that has to say it. */
+  readonly file?: 'order';
 }
 
 /** What one part of an order adds to the bill. */

@@ -24,7 +24,8 @@ export interface Price {
   readonly notes: readonly string[];
 }
 
-interface When {
+/** What a price hangs on besides the order. */
+export interface When {
   readonly shop: Shop;
   /** The day it is written. */
   readonly day: string;
@@ -118,12 +119,13 @@ function taxLine({ name, percent, on }: Tax, lines: readonly Line[]): Line {
 }
 
 /**
- * Due so soon that the shop asks more. Nobody pays for haste that comes too late: where the day is past or cannot be kept,
- * nothing is added. An order without a due day is no rush.
+ * Due so soon that the shop asks more: counted from the day it was taken, where the order says so, and quote and invoice say the same.
+ * Nobody pays for haste that comes too late: where the day is past or cannot be kept, nothing is added. An order without a due day is
+ * no rush.
  */
-function rushOf({ due }: Order, { shop: { rush }, day, ready }: When): 'none' | 'asked' | 'too late' {
+function rushOf({ due, taken }: Order, { shop: { rush }, day, ready }: When): 'none' | 'asked' | 'too late' {
   if (due === undefined || rush === undefined) return 'none';
-  if (dayNumber(due) - dayNumber(day) > rush.withinDays) return 'none';
+  if (dayNumber(due) - dayNumber(taken ?? day) > rush.withinDays) return 'none';
   return dayNumber(due) < dayNumber(day) || (ready !== undefined && ready > due) ? 'too late' : 'asked';
 }
 

@@ -10,7 +10,8 @@ import { daysAfter } from '../units/days.ts';
 import { sumOf, type Minor, type Rate } from '../units/money.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { billOf } from './bill.ts';
-import { priceOf, type Price } from './price.ts';
+import type { Missing } from './line.ts';
+import { priceOf, type Price, type When } from './price.ts';
 import { promiseByHours, type PromiseWindow } from './promise.ts';
 import { same, type Taken } from './taken.ts';
 import { tradeOffs } from './trade-offs.ts';
@@ -20,6 +21,16 @@ export interface Alternative {
   readonly tradeOffs: readonly Phrase[];
   /** Its total less the total quoted; undefined while a total is. */
   readonly dearerBy: Minor | undefined;
+}
+
+/** What is asked for when a cinch is tied: it is priced as on the day the order was taken. */
+export interface Invoice {
+  readonly number: string;
+  /** The deposit where nobody says what was paid; undefined, as what is due, while the total is. */
+  readonly paid: Minor | undefined;
+  readonly due: Minor | undefined;
+  /** Whether somebody said what was paid. */
+  readonly isPaidSaid: boolean;
 }
 
 export interface Quote {
@@ -39,6 +50,8 @@ export interface Quote {
   readonly floor: number;
   readonly assumptions: readonly Assumption[];
   readonly price: Price;
+  /** Undefined while it is a quote. */
+  readonly invoice: Invoice | undefined;
   /** What prices assume because nobody said. */
   readonly assumed: readonly string[];
   readonly window: PromiseWindow | undefined;
@@ -59,16 +72,21 @@ export interface Written {
   readonly day: string;
   /** From a schedule; without one the bench hours alone decide. */
   readonly promise?: PromiseWindow | undefined;
+  /** Of what was tied, and what was paid for it. */
+  readonly invoice?: { readonly number: string; readonly paid: Minor | undefined } | undefined;
 }
 
 /** A quote on what is taken of an advice. Pure; never throws for specs of that advice. */
-export function quoteOf(taken: Taken, advice: Advice, { day, promise }: Written): Quote {
+export function quoteOf(taken: Taken, advice: Advice, { day, promise, invoice }: Written): Quote {
   const { spec } = taken;
   const { order, shop, floor, lengthNeed } = advice.facts;
   const bill = billOf(spec.candidate, order, shop);
-  const window = promise ?? windowOf(bill.minutes, { day, shop });
-  const ready = window?.earliest;
-  const price = priceOf(bill, order, { shop, day, ready });
+  const from = invoice === undefined ? day : (order.taken ?? day);
+  const window = promise ?? windowOf(bill.minutes, { day: from, shop });
+  const when = { shop, day: from, ready: window?.earliest };
+  const isRushOpen = invoice !== undefined && order.taken === undefined && order.due !== undefined;
+  const missing = isRushOpen && shop.rush !== undefined ? [...bill.missing, dayTaken] : bill.missing;
+  const price = priceOf({ ...bill, missing }, order, when);
   return {
     order,
     facts: advice.facts,
@@ -78,11 +96,12 @@ export function quoteOf(taken: Taken, advice: Advice, { day, promise }: Written)
     taken,
     wants: order.wants === undefined ? undefined : checkCinch(order.wants, 'wants', advice),
     alternatives: othersThan(spec, advice).map((other) =>
-      alternativeOf(other, { spec, price, day, ready, advice }),
+      alternativeOf(other, { spec, price, when, advice }),
     ),
     floor,
     assumptions: advice.assumptions,
     price,
+    invoice: invoice && invoiceOf(invoice, price),
     assumed: bill.taken,
     window: withWait(window, spec),
     before: advice.ask.filter(({ beforeCutting }) => beforeCutting),
@@ -92,6 +111,18 @@ export function quoteOf(taken: Taken, advice: Advice, { day, promise }: Written)
     cautions: advice.cautions,
     houseRules: shop.houseRules,
   };
+}
+
+const dayTaken: Missing = {
+  what: 'the day the order was taken: the charge for a rush hangs on it',
+  where: 'taken',
+  file: 'order',
+};
+
+function invoiceOf({ number, paid }: NonNullable<Written['invoice']>, { total, deposit }: Price): Invoice {
+  const given = total === undefined ? undefined : (paid ?? deposit ?? 0);
+  const due = total === undefined || given === undefined ? undefined : sumOf([total, -given]);
+  return { number, paid: given, due, isPaidSaid: paid !== undefined };
 }
 
 /** By bench hours. */
@@ -124,15 +155,14 @@ const NEAR_THE_TOP = 8;
 interface Beside {
   readonly spec: Judged;
   readonly price: Price;
-  readonly day: string;
   /** Of the one that is quoted: what is compared is the cinches. */
-  readonly ready: string | undefined;
+  readonly when: When;
   readonly advice: Advice;
 }
 
-function alternativeOf(other: RankedSpec, { spec, price, day, ready, advice }: Beside): Alternative {
+function alternativeOf(other: RankedSpec, { spec, price, when, advice }: Beside): Alternative {
   const { order, shop } = advice.facts;
-  const { total } = priceOf(billOf(other.candidate, order, shop), order, { shop, day, ready });
+  const { total } = priceOf(billOf(other.candidate, order, shop), order, when);
   const both = total !== undefined && price.total !== undefined;
   return {
     spec: other,

@@ -6,10 +6,12 @@ import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 import { bench } from '../numbers/bench-numbers.ts';
 import { strungLength } from '../cinch/cord.ts';
 import { nearestWord } from '../units/nearest.ts';
+import { dividedBy, toDouble, wholeRate } from '../units/money.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { accentNeeds, placedBars, type AccentNeed, type PlacedBar } from '../cinch/accent.ts';
 import { flatOf, profileOf, type Flat } from '../cinch/flat.ts';
-import { optionsOf } from './bill.ts';
+import type { Candidate } from '../cinch/candidate.ts';
+import { minutesOf, optionsOf } from './bill.ts';
 import { piecesOf, sectionsOf, type Piece, type Section } from './strands.ts';
 import { checksFor, stepsFor } from './ticket-steps.ts';
 
@@ -43,6 +45,12 @@ export interface Ticket {
   readonly buckle: Buckle;
   readonly dees: readonly { readonly id: string; readonly count: number }[];
   readonly options: readonly string[];
+  /** The customer's own words, without what no bench has to know. */
+  readonly notes: string | undefined;
+  /** From rigging ring to buckle on each side, inches: what latigo and off billet have to take up. */
+  readonly run: number;
+  /** Hours of the whole order by the labor of the shop file. */
+  readonly hours: number | undefined;
   /** Of a double rigged saddle: the strap between the two cinches is held by a keeper in the middle. */
   readonly keeper: boolean;
   readonly lengths: TicketLengths;
@@ -92,6 +100,9 @@ export function ticketOf(
     buckle,
     dees: known.flatMap(({ dees }) => dees ?? []),
     options: known.map(({ name }) => name),
+    notes: benchNotes(order.notes),
+    run: candidate.run,
+    hours: hoursOf(candidate, order, shop),
     keeper: order.saddle.double === true,
     lengths: {
       finished: length,
@@ -118,6 +129,19 @@ export function ticketOf(
     cautions: advice.cautions,
   };
   return { ...drawn, steps: stepsFor(drawn), checks: checksFor(drawn) };
+}
+
+/** Sentences of the notes but those with a telephone number, a mail address or a price. */
+function benchNotes(notes = ''): string | undefined {
+  const all = notes.trim().split(/(?<=[.;!?])\s+|\n+/);
+  const kept = all.filter((text) => !/@|\p{Sc}|\b\d{3}[\s.-]?\d{4}\b|\d+\.\d\d\b/u.test(text));
+  const rest = kept.length < all.length ? ['(More in the order.)'] : [];
+  return [...kept, ...rest].join(' ') || undefined;
+}
+
+function hoursOf(candidate: Candidate, order: Order, { labor }: Shop): number | undefined {
+  const minutes = minutesOf(candidate, order, labor);
+  return minutes === undefined ? undefined : toDouble(dividedBy(minutes, wholeRate(60)));
 }
 
 /** What the order leaves open or what the shop file does not know. */

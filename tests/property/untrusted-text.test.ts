@@ -38,7 +38,9 @@ import { photoCsv, photoJson } from '../../src/views/photo-data.ts';
 import { photoSheet } from '../../src/views/photo-sheet.ts';
 import { quotesJson } from '../../src/views/paper-json.ts';
 import { problemsText } from '../../src/words/problems.ts';
+import { quotesCsv } from '../../src/views/quote-csv.ts';
 import { quoteSheet } from '../../src/views/quote-sheet.ts';
+import { quoteMessages } from '../../src/views/quote-text.ts';
 import { scheduleCsv } from '../../src/views/schedule-csv.ts';
 import { scheduleJson } from '../../src/views/schedule-json.ts';
 import { scheduleSheet } from '../../src/views/schedule-sheet.ts';
@@ -67,7 +69,7 @@ interface Case {
   readonly learned: { readonly json: string; readonly svg: string };
   readonly ask: readonly AskedOrder[];
   readonly backlog: BacklogPapers;
-  readonly papers: { readonly quotes: string; readonly sheets: readonly Sheet[] };
+  readonly papers: { readonly quotes: Parameters<typeof quotesJson>[0]; readonly sheets: readonly Sheet[] };
   readonly size: readonly SizeResult[];
   readonly check: readonly CheckResult[];
   readonly photo: readonly PhotoResult[];
@@ -107,9 +109,7 @@ function newCase(text: string): Case {
     row: rowOf(advice, { file: text, document: 1, line: 1 }),
     backlog: { ...backlog, results: [...backlog.results, failed] },
     papers: {
-      quotes: quotesJson([
-        { ok: true, file: text, order: text, paper: quoteFor(order, shop), none: undefined },
-      ]),
+      quotes: [{ ok: true, file: text, order: text, paper: quoteFor(order, shop), none: undefined }],
       sheets: [
         learnSheet(learned, about),
         materialsSheet(backlog.materials, backlog.results),
@@ -160,7 +160,9 @@ const printers: Readonly<Record<string, Print>> = {
   'picture-html': ({ size }) => picturePage(size),
   'sheet-html': ({ papers }) => sheetsHtml(papers.sheets),
   problems: ({ problems }) => problemsText(problems, options),
-  'paper-json': ({ papers }) => papers.quotes,
+  'paper-json': ({ papers }) => quotesJson(papers.quotes),
+  'quote-csv': ({ papers }) => quotesCsv(papers.quotes),
+  'quote-text': ({ papers }) => quoteMessages(papers.quotes, 'in'),
   'sheet-screen': ({ papers }) => sheetsScreen(papers.sheets, options),
   'sheet-markdown': ({ papers }) => sheetsMarkdown(papers.sheets),
   'learn-json': ({ learned }) => learned.json,

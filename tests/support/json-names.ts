@@ -4,23 +4,23 @@ import type { NameUnit } from '../../src/words/names.ts';
 const byUnit: Readonly<Record<NameUnit, string>> = {
   '': `
     accent agreement alternatives asked assumptions atFloor benches bins buckles buy cannotGive cannotTell causes cautions
-    checked checks contrary cord counts criterion currency cuts dees dissent endsAt error evenLengths examples faces filled first flare
+    checked checks contrary cord counts criterion cuts dees dissent endsAt error evenLengths examples faces filled first flare
     floorClearance followed front gives hardware heldOut houseRules imageSize kind late learned lengths lines looks lots materials metal
-    missing moves nearest nearestColor notes now numbers open options orders otherStyles part per plan problems profile promises putUps
+    missing moves nearest nearestColor notes now numbers open options orderNotes orders otherStyles part per plan problems profile promises putUps
     questions reads refused remarks result results schema sections seen shares shop shortages shows simulated source spec specs
     startsAt steps strandNumbers surer takes taxes then tolerances tradeOffs trouble unit value wants wayOut welfare what where why
     window withoutPhoto worthAsking wovenBars accents better bought opened waste weekdays defaults mean refit standardError`,
   in: 'at floor frame frameBars further half high inForce leftover low lengthOnHand longest returned sdNow sdThen start station stretch strung tail whole wovenBar',
   n: `
-    bound couldEarn draws endMinute firstStrand gap lastStrand minutesADay near number off orientation outcomes passes percent passing
+    hours bound couldEarn draws endMinute firstStrand gap lastStrand minutesADay near number off orientation outcomes passes percent passing
     seed startMinute complaints strength tried`,
   chance:
     'after before both byChance came cameHigh cameLow chanceNow chanceThen clears complaint moved reaches',
   share: 'settled',
   minutes: '',
-  money: 'amount balance dearerBy deposit each subtotal total',
-  day: 'day earliest latest until validUntil',
-  yes: 'explained goesBack meetsDue misfit orderable proven recommended there',
+  money: 'amount dearerBy each',
+  day: 'earliest latest until',
+  yes: 'explained goesBack keeper meetsDue misfit orderable proven recommended there',
 };
 
 export const jsonNames: ReadonlyMap<string, NameUnit> = new Map(

@@ -1,7 +1,9 @@
 /** Quotes and tickets for tests, of orders that tests make up. */
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
-import { quoteOf, type Quote } from '../../src/work/quote.ts';
+import type { Drawing } from '../../src/pages/sheet.ts';
+import { smallPicture } from '../../src/draw/small.ts';
+import { quoteOf, type Invoice, type Quote } from '../../src/work/quote.ts';
 import { takenSpec } from '../../src/work/taken.ts';
 import { ticketOf, type Ticket } from '../../src/work/ticket.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
@@ -13,6 +15,24 @@ export function quoteFor(order: Order, shop: Shop = defaultShop, rank = 1): Quot
   const advice = sizeOrder(order, shop);
   return quoteOf(takenSpec(advice.specs[rank - 1]!), advice, { day });
 }
+
+/** The invoice of the first, paid so much in minor units. */
+export function invoiceFor(
+  order: Order,
+  shop: Shop = defaultShop,
+  paid?: number,
+): Quote & { invoice: Invoice } {
+  const advice = sizeOrder(order, shop);
+  const quote = quoteOf(takenSpec(advice.specs[0]!), advice, {
+    day: '2026-12-12',
+    invoice: { number: '1041', paid },
+  });
+  return { ...quote, invoice: quote.invoice! };
+}
+
+/** The small picture of what is quoted. */
+export const pictureFor = ({ taken, facts }: Quote): Drawing =>
+  smallPicture(taken.spec.candidate, facts, 'in');
 
 /** The same of a ticket. */
 export function ticketFor(order: Order, shop: Shop = defaultShop, rank = 1): Ticket {

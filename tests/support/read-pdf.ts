@@ -17,6 +17,8 @@ export interface ReadPage {
   /** In the order of the file. */
   readonly items: readonly Item[];
   readonly annotations: number;
+  /** What stands on it by kind, in the order of reading; of a figure what it shows. */
+  readonly roles: readonly string[];
 }
 
 export interface ReadPdf {
@@ -24,6 +26,9 @@ export interface ReadPdf {
   readonly info: Readonly<Record<string, unknown>>;
   readonly fonts: readonly string[];
   readonly scripts: unknown;
+  /** What it says of itself to programs that read aloud. */
+  readonly marked: boolean;
+  readonly language: unknown;
 }
 
 type Proxy = Awaited<ReturnType<typeof getDocumentProxy>>;
@@ -34,6 +39,7 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   const pages: ReadPage[] = [];
   for (let n = 1; n <= document.numPages; n += 1) pages.push(await readPage(document, n));
   const { info } = await document.getMetadata();
+  const marks = (await document.getMarkInfo()) as { Marked?: boolean } | null;
   return {
     pages,
     info: info as Record<string, unknown>,
@@ -45,6 +51,8 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
       ),
     ],
     scripts: await document.getJSActions(),
+    marked: marks?.Marked === true,
+    language: (info as Record<string, unknown>)['Language'],
   };
 }
 
@@ -57,7 +65,21 @@ async function readPage(document: Proxy, number: number): Promise<ReadPage> {
     const [, , , size, x, y] = item.transform as [number, number, number, number, number, number];
     return [{ text: item.str, x, y: height - y, width: item.width, size }];
   });
-  return { width, height, items, annotations: (await page.getAnnotations()).length };
+  const annotations = (await page.getAnnotations()).length;
+  return { width, height, items, annotations, roles: rolesOf((await page.getStructTree()) as Branch | null) };
+}
+
+interface Branch {
+  readonly role?: string;
+  readonly alt?: string;
+  readonly children?: readonly Branch[];
+}
+
+function rolesOf(branch: Branch | null): string[] {
+  if (branch === null) return [];
+  const own =
+    branch.role === undefined ? [] : [`${branch.role}${branch.alt === undefined ? '' : `: ${branch.alt}`}`];
+  return [...own, ...(branch.children ?? []).flatMap(rolesOf)];
 }
 
 /** A text that stays the same as long as the papers do: one line for each line of a page. */

@@ -2,12 +2,14 @@
 import { describe, expect, test } from 'vitest';
 import { papers, type Paper } from '../../src/pages/pdf/document.ts';
 import { look, voices } from '../../src/pages/look.ts';
+import { careSheet } from '../../src/views/care-sheet.ts';
+import { invoiceSheet } from '../../src/views/invoice-sheet.ts';
 import { quoteSheet } from '../../src/views/quote-sheet.ts';
 import type { Block, Sheet } from '../../src/pages/sheet.ts';
 import { ticketSheet } from '../../src/views/ticket-sheet.ts';
 import { cases } from '../support/cases.ts';
 import { orderOf, rigging } from '../support/orders.ts';
-import { quoteFor, ticketFor } from '../support/papers.ts';
+import { invoiceFor, pictureFor, quoteFor, ticketFor } from '../support/papers.ts';
 import { pdfOf, printedOf, sheetOfBlocks } from '../support/print.ts';
 import { linesOf, readPdf, type ReadPdf } from '../support/read-pdf.ts';
 import { escapes } from './report-payloads.ts';
@@ -37,11 +39,18 @@ const full = orderOf({
   saddle: { rigging: rigging('3/4'), ringToRing: 44 },
   colors: { body: ['natural', 'charcoal'], accent: ['rust'] },
 });
+const quoted = quoteFor(full);
 const sheets: [string, Sheet][] = [
   ['a quote', quoteSheet(quoteFor(full), { units: 'in', itemized: true })],
   ['a provisional quote', quoteSheet(quoteFor(guessed), { units: 'cm', itemized: true })],
   ['a ticket', ticketSheet(ticketFor(full), 'in')],
   ['a provisional ticket', ticketSheet(ticketFor(guessed), 'cm')],
+  [
+    'a quote with its picture',
+    quoteSheet(quoted, { units: 'in', itemized: false, picture: pictureFor(quoted) }),
+  ],
+  ['an invoice', invoiceSheet(invoiceFor({ ...full, taken: '2026-11-02' }), { units: 'in', itemized: true })],
+  ['a care card', careSheet(ticketFor(full), 'in')],
 ];
 
 /** Every text of a paper in the order of reading. */
@@ -64,6 +73,8 @@ function blockTexts(block: Block): string[] {
       return block.rows.flat();
     case 'table':
       return [...block.columns.map(({ head }) => head), ...block.rows.flat(), ...(block.foot ?? []).flat()];
+    case 'beside':
+      return block.blocks.flatMap(blockTexts);
   }
 }
 
@@ -116,10 +127,12 @@ describe.each(both)('on %s', (paper) => {
       expect(texts.filter((text) => text === sheet.title).length).toBeGreaterThanOrEqual(1);
     });
   });
-  test('a quote stands on one page', async () => {
-    expect((await printOf(sheets[0]![1], paper)).pages).toHaveLength(1);
-    expect((await printOf(sheets[1]![1], paper)).pages).toHaveLength(1);
-  });
+  test.each(sheets.filter(([name]) => !name.includes('ticket')))(
+    '%s stands on one page',
+    async (_, sheet) => {
+      expect((await printOf(sheet, paper)).pages).toHaveLength(1);
+    },
+  );
 });
 
 test('the warning stands on every page, largest of all but the title', async () => {
@@ -215,6 +228,7 @@ describe('hostile texts', () => {
           foot: [[text, text]],
           total: 0,
         },
+        { kind: 'beside', picture: pictureFor(quoted), blocks: [{ kind: 'list', items: [text] }] },
         { kind: 'text', text: 'the end' },
       ],
       { title: text, shop: text, about: [text], notice: `${text}: ${text}`, rules: [text], cautions: [text] },

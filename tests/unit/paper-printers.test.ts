@@ -1,7 +1,11 @@
 /** Papers printed: payloads come out inert, pages are well-formed, every printer says the same sums. */
 import { parse, type DefaultTreeAdapterTypes } from 'parse5';
 import { describe, expect, test } from 'vitest';
+import { sizeOrder } from '../../src/index.ts';
+import type { Order } from '../../src/order/types.ts';
 import { materialsSheet } from '../../src/views/materials-sheet.ts';
+import { careSheet } from '../../src/views/care-sheet.ts';
+import { invoiceSheet } from '../../src/views/invoice-sheet.ts';
 import { quotesJson } from '../../src/views/paper-json.ts';
 import { quoteSheet } from '../../src/views/quote-sheet.ts';
 import { scheduleSheet } from '../../src/views/schedule-sheet.ts';
@@ -14,7 +18,8 @@ import { columns } from '../../src/units/width.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { backlogFrom } from '../support/backlog-papers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
-import { quoteFor, ticketFor } from '../support/papers.ts';
+import { randomOrders } from '../support/random-cases.ts';
+import { invoiceFor, pictureFor, quoteFor, ticketFor } from '../support/papers.ts';
 import { escapes } from './report-payloads.ts';
 
 /** OWASP cross-site scripting cheat sheets: breaking out of text, of attributes, of comments and of style. */
@@ -48,6 +53,11 @@ function sheetOf(text: string): Sheet {
       rows: [[text, text]],
       foot: [[text, text]],
       total: 0,
+    },
+    {
+      kind: 'beside',
+      picture: pictureFor(quoteFor(orderOf({ horse: { name: text } }))),
+      blocks: [{ kind: 'text', text }],
     },
   ];
   return { title: text, shop: text, about: [text], notice: text, blocks, rules: [text], cautions: [text] };
@@ -97,7 +107,10 @@ describe('HTML', () => {
     const text = sheetsHtml([sheetOf('x'), sheetOf('y')]);
     parse(text, { onParseError: ({ code }) => errors.push(code) });
     expect(errors).toEqual([]);
-    expect(text).not.toMatch(/https?:|url\(|@import|<script|<link/);
+    // The name of the language of pictures, which nobody fetches.
+    expect(text.replaceAll('xmlns="http://www.w3.org/2000/svg"', '')).not.toMatch(
+      /https?:|url\(|@import|<script|<link/,
+    );
   });
 });
 
@@ -111,6 +124,7 @@ test.each(payloads.map((payload) => [JSON.stringify(payload), payload]))(
   },
 );
 
+const passes = (each: Order): boolean => sizeOrder(each, defaultShop).specs.length > 0;
 const order = orderOf({
   order: '2417',
   quantity: 2,
@@ -139,6 +153,15 @@ test('every printer says the same total, deposit and rest', () => {
   expect(total).toMatch(/^\d+\.\d\d$/);
 });
 
+test('the number on the small picture is that of the words beside it', () => {
+  for (const quoted of randomOrders(31, 40).flatMap((each) => (passes(each) ? [quoteFor(each)] : []))) {
+    const picture = pictureFor(quoted);
+    const words = sheetsHtml([quoteSheet(quoted, { units: 'in', itemized: false, picture })]);
+    const [, told] = /elbow by about ([\d/\u00a0 ]+in)\. We want/.exec(words)!;
+    expect(picture.svg).toContain(`>${told!.replaceAll('\u00a0', ' ')}</text>`);
+  }
+});
+
 test.each([60, 80])('no line of the screen is wider than %i columns', (width) => {
   const sheets = [
     quoteSheet(quoteFor(order), { units: 'in', itemized: true }),
@@ -153,6 +176,8 @@ test('every paper carries every caution', () => {
   const text = sheetsHtml([
     quoteSheet(quote, { units: 'in', itemized: true }),
     ticketSheet(ticketFor(order), 'in'),
+    invoiceSheet(invoiceFor(order), { units: 'in', itemized: false }),
+    careSheet(ticketFor(order), 'in'),
   ]);
-  for (const caution of quote.cautions) expect(text.split(caution)).toHaveLength(3);
+  for (const caution of quote.cautions) expect(text.split(caution)).toHaveLength(5);
 });

@@ -101,6 +101,11 @@ describe('rush', () => {
     const rush = quoteFor({ ...order, due }).price.lines.filter(({ part }) => part === 'rush');
     expect(rush).toHaveLength(lines);
   });
+  test('is counted from the day the order was taken, where that is said', () => {
+    const rush = (taken: string | undefined): boolean =>
+      quoteFor({ ...order, due: '2026-12-01', taken }).price.lines.some(({ part }) => part === 'rush');
+    expect([undefined, '2026-11-17', '2026-11-16'].map(rush)).toEqual([true, true, false]);
+  });
 });
 
 test('options bring their dees, and every count is for the whole order', () => {
@@ -159,9 +164,7 @@ describe('alternatives', () => {
 
 test('what the customer asked for is answered, whether it passes or not', () => {
   const wants = (strands: number) => said(quoteFor({ ...order, wants: { style: 'straight', strands } }));
-  expect(wants(17)).toMatch(
-    /You asked for a straight, 17 strands\. That passes too; the chance at the elbow is /,
-  );
-  expect(wants(31)).toMatch(/You asked for a straight, 31 strands\. Not on the horse: (?:too close|reaches)/);
+  expect(wants(17)).toMatch(/You asked for 17 strands\. That passes too; the chance at the elbow is /);
+  expect(wants(31)).toMatch(/You asked for 31 strands\. Not on the horse: (?:too close|reaches)/);
   expect(said(quoteFor(order))).not.toMatch(/You asked/);
 });

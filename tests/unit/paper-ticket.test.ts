@@ -14,7 +14,7 @@ import { within } from '../support/within.ts';
 
 const order = orderOf({
   customer: { name: 'Nell Secret', phone: '555 0199', email: 'nell@example.com' },
-  notes: 'Call 555 0198 after six.',
+  notes: 'Call 555 0198 after six. Winter coat: two inches more. Agreed on $90; or mail n@example.com!',
   saddle: { rigging: rigging('3/4'), ringToRing: 44 },
   colors: { body: ['natural', 'charcoal'], accent: ['rust', 'black'] },
 });
@@ -29,10 +29,16 @@ describe('nothing private', () => {
     ['HTML', sheetsHtml([sheet])],
     ['JSON', json],
     ['data', JSON.stringify({ ...ticket, buckle: { ...ticket.buckle, price: undefined } })],
-  ])('no name, phone, mail, note or price in the %s', (_, text) => {
-    expect(text).not.toMatch(/Nell|555|example\.com|after six/);
+  ])('no name, phone, mail or price in the %s', (_, text) => {
+    expect(text).not.toMatch(/Nell|555|example\.com|after six|\$90/);
     expect(text).not.toMatch(/USD|price|\b\d+\.\d\d (?:each|a foot)/);
   });
+});
+
+test('what the maker needs of the notes is there, and that there was more', () => {
+  expect(ticketFor(order).notes).toBe('Winter coat: two inches more. (More in the order.)');
+  expect(ticketFor({ ...order, notes: 'Initials N.S.' }).notes).toBe('Initials N.S.');
+  expect(ticketFor({ ...order, notes: undefined }).notes).toBe(undefined);
 });
 
 describe('measured or not', () => {

@@ -2,47 +2,90 @@
 import { Option, type Command } from 'commander';
 import type { Advice } from '../../advice/advice.ts';
 import type { PromiseWindow } from '../../work/promise.ts';
-import type { Quote } from '../../work/quote.ts';
+import { minorOf, moneyText, readAmount } from '../../units/money.ts';
+import type { Quote, Written } from '../../work/quote.ts';
 import type { Taken } from '../../work/taken.ts';
-import { exit, type ExitCode } from '../fault.ts';
+import { CliFault, didYouMean, exit, printable, type ExitCode } from '../fault.ts';
 import { addPaper, type PaperKind, type Source } from '../paper.ts';
 import type { Session } from '../program.ts';
 import { colorFor } from '../screen.ts';
 
 const kind: PaperKind<Quote> = {
   name: 'quote',
-  summary: 'the price, for the customer',
-  description: 'Writes the quote for the customer: the cinch, the price, and when it is ready.',
+  summary: 'the price, or the invoice, for the customer',
+  description: 'Writes the quote, or the invoice, for the customer: the cinch and its price.',
   help: `
 Prices, taxes, benches and house rules come from the shop file. It quotes what
 the customer asked for if that passes, else our pick; --spec 1 takes our pick.
+--format csv is for the bookkeeper: one row an order, with its total and tax.
+An invoice has the prices of the day the order was taken; the deposit counts as
+paid unless --paid says what was.
 
   cinchwright quote order.yaml
   cinchwright quote order.yaml --itemized --out quote.html
-  cinchwright quote new.yaml --backlog orders/`,
+  cinchwright quote new.yaml --backlog orders/
+  cinchwright quote order.yaml --invoice 1041 --paid 50.00 --out 1041.pdf`,
   extra: [
     new Option('--itemized', 'every line of the price'),
     new Option('--backlog <paths...>', 'plan around the work of these orders'),
+    new Option('--invoice <number>', 'the invoice of what was tied, under this number'),
+    new Option('--paid <amount>', 'what was paid of it, such as 50.00 (default the deposit)'),
   ],
   make: async (source) => {
     const { quoteOf } = await import('../../work/quote.ts');
     const { day } = source;
+    const invoice = invoiceAsked(source);
     const { windowOf, code } = await besideBacklog(source);
     return {
-      paper: (taken, advice) => quoteOf(taken, advice, { day, promise: windowOf?.(taken, advice) }),
+      paper: (taken, advice) => quoteOf(taken, advice, { day, promise: windowOf?.(taken, advice), invoice }),
       code,
     };
   },
   lacking: ({ price: { missing } }) =>
     missing.map(
-      ({ what, where }) => `the quote cannot be added up without ${what} (in the shop file, under ${where})`,
+      ({ what, where, file = 'shop' }) =>
+        `the quote cannot be added up without ${what} (in the ${file} file, under ${where})`,
     ),
-  sheet: async ({ units, itemized = false }) => {
+  assumed: ({ invoice, price: { currency } }) =>
+    invoice?.paid === undefined || currency === undefined || invoice.isPaidSaid
+      ? []
+      : [`${moneyText(invoice.paid, currency)} taken as paid, the deposit; --paid says what was`],
+  sheet: async ({ units, itemized = false, format }) => {
     const { quoteSheet } = await import('../../views/quote-sheet.ts');
-    return (quote) => quoteSheet(quote, { units, itemized });
+    const { invoiceSheet } = await import('../../views/invoice-sheet.ts');
+    const isPage = format === 'html' || format === 'pdf';
+    const draw = isPage ? (await import('../../draw/small.ts')).smallPicture : undefined;
+    return (quote) => {
+      const { invoice, taken, facts } = quote;
+      if (invoice !== undefined) return invoiceSheet({ ...quote, invoice }, { units, itemized });
+      const picture = draw?.(taken.spec.candidate, facts, units);
+      return quoteSheet(quote, { units, itemized, picture });
+    };
   },
+  text: async ({ units }) => {
+    const { quoteMessages } = await import('../../views/quote-text.ts');
+    return (results) => quoteMessages(results, units);
+  },
+  csv: async () => (await import('../../views/quote-csv.ts')).quotesCsv,
   json: async () => (await import('../../views/paper-json.ts')).quotesJson,
 };
+
+/** Errors: a number for several invoices, an amount without an invoice, or one that is no amount in the shop's money. */
+function invoiceAsked({ options, shop, count }: Source): Written['invoice'] {
+  const { invoice: number, paid: text } = options;
+  if (number === undefined) {
+    if (text !== undefined) throw new CliFault('--paid goes with --invoice');
+    return undefined;
+  }
+  if (count !== 1) throw new CliFault('--invoice takes one order: every invoice has its own number');
+  if (text === undefined) return { number, paid: undefined };
+  const read = readAmount(text);
+  const { currency } = shop;
+  const paid = read.ok && currency !== undefined ? minorOf(text, currency) : undefined;
+  if (paid !== undefined) return { number, paid };
+  const hint = read.ok ? undefined : didYouMean(read.suggestion);
+  throw new CliFault(`--paid takes an amount such as 50.00, not "${printable(text)}"`, { hint });
+}
 
 interface Beside {
   /** Undefined when no backlog is given. */

@@ -1,25 +1,35 @@
 /** `ticket`: all that the tier needs, as a paper for the bench. */
-import type { Command } from 'commander';
+import { Option, type Command } from 'commander';
 import type { Ticket } from '../../work/ticket.ts';
+import { CliFault } from '../fault.ts';
 import { addPaper, type PaperKind } from '../paper.ts';
 import type { Session } from '../program.ts';
 
 const kind: PaperKind<Ticket> = {
   name: 'ticket',
-  summary: 'bench ticket, for the maker',
+  summary: 'bench ticket, for the maker; care card',
   description: 'Writes the bench ticket: lengths, cut list, bars, flare, order of work. No prices.',
   help: `
 It takes what the customer asked for if that passes, else our pick; --spec 1
-takes our pick. DO NOT CUT stands on top until ring to ring is taped.
+takes our pick. DO NOT CUT stands on top until ring to ring is taped. --care is
+the page for the customer that goes out with the cinch.
 
   cinchwright ticket order.yaml
   cinchwright ticket order.yaml --spec 2 --units cm
-  cinchwright ticket order.yaml --format html --out ticket.html`,
-  make: async ({ day }) => {
+  cinchwright ticket order.yaml --format html --out ticket.html
+  cinchwright ticket order.yaml --care --out care.pdf`,
+  extra: [new Option('--care', 'the care card for the customer in its place')],
+  make: async ({ day, options }) => {
+    if (options.care === true && options.format === 'json')
+      throw new CliFault('--care is a page: it has no JSON');
     const { ticketOf } = await import('../../work/ticket.ts');
     return { paper: ({ spec }, advice) => ticketOf(spec, advice, { day }) };
   },
-  sheet: async ({ units }) => {
+  sheet: async ({ units, care }) => {
+    if (care === true) {
+      const { careSheet } = await import('../../views/care-sheet.ts');
+      return (ticket) => careSheet(ticket, units);
+    }
     const { ticketSheet } = await import('../../views/ticket-sheet.ts');
     return (ticket) => ticketSheet(ticket, units);
   },

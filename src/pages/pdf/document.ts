@@ -27,7 +27,7 @@ export type Document = InstanceType<typeof PdfDocument>;
 /** The file that some drawing makes, page by page. */
 export async function pdfOf(
   title: string,
-  { paper, fonts, day }: PdfOptions,
+  { paper, fonts, day, tagged }: PdfOptions & { readonly tagged?: true },
   draw: (document: Document, letters: Letters) => void,
 ): Promise<Pdf> {
   const letters = new Letters(fonts);
@@ -36,6 +36,7 @@ export async function pdfOf(
     size: [width, height],
     margin: 0,
     autoFirstPage: false,
+    ...(tagged === true ? { tagged, pdfVersion: '1.5' } : {}), // the first version that knows all its tags
     lang: 'en',
     displayTitle: true,
     // None to begin with: the library would look for one of its own, or read a font of ours again at every word.

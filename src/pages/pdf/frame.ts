@@ -11,8 +11,16 @@ export function headPieces({ title, shop, about, notice }: Sheet, set: Setting):
   const { width } = set;
   const half = width * 0.58;
   const names: Cell[] = [
-    { face: 'head', size: look.type.title, color: 'ink', text: title, x: 0, width: half },
-    { ...strong, text: shop, x: half, width: width - half, align: 'right' },
+    {
+      face: 'head',
+      size: look.type.title,
+      color: 'ink',
+      text: title,
+      tag: { type: 'H1' },
+      x: 0,
+      width: half,
+    },
+    { ...strong, text: shop, tag: { type: 'P' }, x: half, width: width - half, align: 'right' },
   ];
   return [
     {
@@ -104,7 +112,7 @@ export function drawRunning(
   row(names, set, { clip: true })[0]?.draw(x, y);
   pen.area({ x, y: y + 12.5 * scale, width, height: look.rules.thin }, 'ink');
   if (notice === undefined) return;
-  const loud = { ...strong, color: 'white', text: voices(notice).loud } as const;
+  const loud = { ...strong, color: 'white', text: voices(notice).loud, tag: undefined } as const;
   const [warning] = paragraph(loud, set, { inset: INSET, pad: 1, fill: 'ink', clip: true });
   warning?.draw(x, y + 17 * scale);
 }

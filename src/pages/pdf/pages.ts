@@ -35,9 +35,10 @@ function laidOut(
   const room = height - top - bottom - FOOT;
   const set: Setting = { width: width - 2 * side, tall: room - running, scale, pen };
   const pieces = [...headPieces(sheet, set), ...blocksPieces(sheet.blocks, set), ...endPieces(sheet, set)];
-  const pages = broken(pieces, { first: room, further: room - running });
+  const pages = broken(pieces, { first: room, further: room - running, pen });
   return pages.map((placed, i) => () => {
-    if (i > 0) drawRunning(sheet, set, [side, top]);
+    if (i === 0) pen.startPaper();
+    else drawRunning(sheet, set, [side, top]);
     for (const { piece, y } of placed) piece.draw(side, y + top + (i === 0 ? 0 : running));
     drawFoot(sheet.title, `${i + 1} of ${pages.length}`, { set, x: side, y: height - bottom - 11 });
   });
@@ -51,7 +52,7 @@ interface Placed {
 /** What stands on each page. Pieces that keep to the next one move with it, unless together they are taller than a page. */
 function broken(
   pieces: readonly Piece[],
-  { first, further }: { first: number; further: number },
+  { first, further, pen }: { first: number; further: number; pen: Pen },
 ): Placed[][] {
   const pages: Placed[][] = [[]];
   let y = 0;
@@ -64,7 +65,17 @@ function broken(
   const next = (piece: Piece | undefined): void => {
     pages.push([]);
     y = 0;
-    if (piece?.head !== undefined) put(piece.head);
+    // A head that is repeated was read where its table starts.
+    const head = piece?.head;
+    if (head !== undefined)
+      put({
+        ...head,
+        draw: (x, y) => {
+          pen.marked(undefined, () => {
+            head.draw(x, y);
+          });
+        },
+      });
   };
   for (const group of groups(pieces)) {
     const tall = group.reduce((sum, { before, height }) => sum + before + height, 0);

@@ -8,7 +8,7 @@ import { Pen } from './pen.ts';
 export function sheetsPdf(sheets: readonly Sheet[], options: PdfOptions): Promise<Pdf> {
   const [first] = sheets;
   const title = sheets.length === 1 && first !== undefined ? first.title : `${String(sheets.length)} papers`;
-  return pdfOf(title, options, (document, letters) => {
+  return pdfOf(title, { ...options, tagged: true }, (document, letters) => {
     const pen = new Pen(document, letters);
     for (const draw of sheets.flatMap((sheet) => pagesOf(sheet, papers[options.paper], pen))) {
       document.addPage();

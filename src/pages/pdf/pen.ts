@@ -1,5 +1,6 @@
 /** Draws texts, lines and areas on the page at hand. Points from the top left corner, y downward. */
 import { colors, type Color } from '../look.ts';
+import type { Drawing } from '../sheet.ts';
 import type { Document } from './document.ts';
 import type { Face, Letters } from './letters.ts';
 
@@ -9,6 +10,15 @@ export interface Hand {
   readonly size: number;
   readonly color: Color;
 }
+
+/** What a text is to somebody who has the page read aloud (ISO 32000-1, 14.8.4), and what it is a part of; else it belongs to its paper. */
+export interface Tag {
+  readonly type: 'H1' | 'H2' | 'P' | 'L' | 'LI' | 'LBody' | 'Lbl' | 'Table' | 'TR' | 'TH' | 'TD' | 'Figure';
+  readonly within?: Tag;
+  readonly options?: { readonly alt?: string; readonly scope?: 'Row' | 'Column' };
+}
+
+type Element = ReturnType<Document['struct']>;
 
 export interface Box {
   readonly x: number;
@@ -23,27 +33,81 @@ export class Pen {
   /** Widths of words at size 1: words come again and again. */
   readonly #widths = new Map<string, number>();
 
+  readonly #file: Element;
+  #paper: Element;
+  readonly #elements = new Map<Tag, Element>();
+  #isMarked = false;
+
   constructor(document: Document, letters: Letters) {
     this.#document = document;
     this.#letters = letters;
+    this.#file = document.struct('Document');
+    document.addStructure(this.#file);
+    this.#paper = this.#file;
+  }
+
+  /** What is drawn from now on belongs to another paper. */
+  startPaper(): void {
+    this.#paper = this.#document.struct('Art');
+    this.#file.add(this.#paper);
+  }
+
+  /** All that is drawn is read as `tag`, and without one as nothing: what is drawn inside of it has no tag of its own. */
+  marked(tag: Tag | undefined, draw: () => void): void {
+    if (this.#isMarked) {
+      draw();
+      return;
+    }
+    this.#isMarked = true;
+    if (tag === undefined) this.#document.markContent('Artifact', { type: 'Layout' });
+    else this.#element(tag).add(this.#document.markStructureContent(tag.type));
+    draw();
+    this.#document.endMarkedContent();
+    this.#isMarked = false;
+  }
+
+  /** Made when it is first drawn: the order of drawing is that of reading. */
+  #element(tag: Tag): Element {
+    const known = this.#elements.get(tag);
+    if (known !== undefined) return known;
+    const element = this.#document.struct(tag.type, tag.options);
+    (tag.within === undefined ? this.#paper : this.#element(tag.within)).add(element);
+    this.#elements.set(tag, element);
+    return element;
+  }
+
+  /** A drawing in a field. */
+  drawing({ draw, width, height, about }: Drawing, box: Box): void {
+    this.marked({ type: 'Figure', options: { alt: about } }, () => {
+      this.#document.save();
+      this.#document.translate(box.x, box.y).scale(box.width / width, box.height / height);
+      draw(this.#document);
+      this.#document.restore();
+    });
   }
 
   /** Letters stand on the line at y. */
   text(text: string, { x, y }: { readonly x: number; readonly y: number }, hand: Hand): void {
     const shown = this.#letters.printed(text);
-    this.#document.font(this.#face(shown, hand.face)).fontSize(hand.size).fillColor(colors[hand.color]);
-    this.#document.text(shown, x, y, { lineBreak: false, baseline: 'alphabetic' });
+    this.marked(undefined, () => {
+      this.#document.font(this.#face(shown, hand.face)).fontSize(hand.size).fillColor(colors[hand.color]);
+      this.#document.text(shown, x, y, { lineBreak: false, baseline: 'alphabetic' });
+    });
   }
 
   area({ x, y, width, height }: Box, fill: Color): void {
-    this.#document.rect(x, y, width, height).fill(colors[fill]);
+    this.marked(undefined, () => {
+      this.#document.rect(x, y, width, height).fill(colors[fill]);
+    });
   }
 
   /** A frame in ink, drawn inside of its box. */
   frame({ x, y, width, height }: Box, weight: number): void {
     const half = weight / 2;
-    const document = this.#document.lineWidth(weight);
-    document.rect(x + half, y + half, width - weight, height - weight).stroke(colors.ink);
+    this.marked(undefined, () => {
+      const document = this.#document.lineWidth(weight);
+      document.rect(x + half, y + half, width - weight, height - weight).stroke(colors.ink);
+    });
   }
 
   /** As the document will set it: word by word, each with its space. */

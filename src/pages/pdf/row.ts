@@ -1,7 +1,7 @@
 /** One row of cells: the smallest thing that a page break may not cut. Paragraphs, items and table rows are all made of rows. */
 import { look, type Color } from '../look.ts';
 import { linesOf } from './lines.ts';
-import type { Box, Hand, Pen } from './pen.ts';
+import type { Box, Hand, Pen, Tag } from './pen.ts';
 
 /** What rows are set by. */
 export interface Setting {
@@ -29,6 +29,8 @@ export interface Piece {
 
 /** Sizes before scaling. */
 export interface Cell extends Hand {
+  /** None where it only says again what stands elsewhere. */
+  readonly tag?: Tag | undefined;
   readonly text: string;
   readonly x: number;
   readonly width: number;
@@ -83,11 +85,15 @@ export function row(cells: readonly Cell[], set: Setting, style: RowStyle = {}):
       drawUnder({ x, y, width: set.width, height }, set.pen, style);
       if (part === 0) style.under?.({ x, y, width: set.width, height });
       cells.forEach((cell, i) => {
+        const lines = parts[i];
+        if (lines === undefined) return;
         const hand = { ...cell, size: cell.size * set.scale };
-        parts[i]?.forEach((text, at) => {
-          const slack = cell.align === 'right' ? Math.max(0, cell.width - set.pen.width(text, hand)) : 0;
-          const down = pad + at * hand.size * look.leading + size * BASELINE;
-          if (text !== '') set.pen.text(text, { x: x + cell.x + slack, y: y + down }, hand);
+        set.pen.marked(cell.tag, () => {
+          lines.forEach((text, at) => {
+            const slack = cell.align === 'right' ? Math.max(0, cell.width - set.pen.width(text, hand)) : 0;
+            const down = pad + at * hand.size * look.leading + size * BASELINE;
+            if (text !== '') set.pen.text(text, { x: x + cell.x + slack, y: y + down }, hand);
+          });
         });
       });
     };
@@ -104,12 +110,12 @@ function textsOf(cell: Cell, set: Setting, clip = false): string[] {
 
 /** A row of one text from edge to edge. */
 export function paragraph(
-  words: Hand & { readonly text: string },
+  words: Hand & Pick<Cell, 'text' | 'tag'>,
   set: Setting,
   { inset = 0, ...style }: RowStyle & { readonly inset?: number } = {},
 ): Piece[] {
   const x = inset * set.scale;
-  return row([{ ...words, x, width: set.width - 2 * x }], set, style);
+  return row([{ tag: { type: 'P' }, ...words, x, width: set.width - 2 * x }], set, style);
 }
 
 function drawUnder(box: Box, pen: Pen, { fill, frame, top, bottom }: RowStyle): void {
@@ -128,12 +134,14 @@ export const widthOf =
   (text: string): number =>
     pen.width(text, hand) * scale;
 
-/** Pieces as one, one under the other. */
+/** Pieces as one, one under the other; the white above the first falls away. */
 export function stacked(pieces: readonly Piece[], before = 0): Piece {
-  const height = pieces.reduce((sum, piece) => sum + piece.height, 0);
+  const above = (piece: Piece): number => (piece === pieces[0] ? 0 : piece.before);
+  const height = pieces.reduce((sum, piece) => sum + above(piece) + piece.height, 0);
   const draw = (x: number, y: number): void => {
     let down = y;
     for (const piece of pieces) {
+      down += above(piece);
       piece.draw(x, down);
       down += piece.height;
     }

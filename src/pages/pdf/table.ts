@@ -1,28 +1,45 @@
 /** Tables: columns as wide as they need, rows that stay whole, the head again on every page. */
 import { look } from '../look.ts';
 import type { Block } from '../sheet.ts';
-import type { Hand } from './pen.ts';
+import type { Hand, Tag } from './pen.ts';
 import { plain, row, small, stacked, strong, widthOf, type Cell, type Piece, type Setting } from './row.ts';
 
 export type Table = Extract<Block, { kind: 'table' }>;
 
+const data = { type: 'TD' } as const;
+const title = { type: 'TH', options: { scope: 'Column' } } as const;
+
 /** The pieces of a table that fills the width. */
-export function tablePieces(table: Table, set: Setting): Piece[] {
-  const { columns, rows, foot = [], total } = table;
-  const places = placesOf(table, set);
+export function tablePieces(block: Table, set: Setting): Piece[] {
+  const { columns, rows, foot = [], total } = block;
+  const places = placesOf(block, set);
   const pad = look.gap.cell;
   const { thin, hair } = look.rules;
-  const cells = (texts: readonly string[], hand: Hand): Cell[] =>
-    places.map((place, i) => ({ ...hand, ...place, text: texts[i] ?? '', align: columns[i]?.align }));
+  const table: Tag = { type: 'Table' };
+  const cells = (
+    texts: readonly string[],
+    hand: Hand,
+    cell: Pick<Tag, 'type' | 'options'> = data,
+  ): Cell[] => {
+    const within: Tag = { type: 'TR', within: table };
+    return places.map((place, i) => {
+      const tag: Tag = { ...cell, within };
+      return { ...hand, ...place, text: texts[i] ?? '', tag, align: columns[i]?.align };
+    });
+  };
   const headTexts = columns.map((column) => column.head);
   const before = look.gap.block;
-  const heads = row(cells(headTexts, small), set, { before, pad, keep: true, bottom: thin });
+  const isNamed = headTexts.some((text) => text !== '');
+  const heads = isNamed
+    ? row(cells(headTexts, small, title), set, { before, pad, keep: true, bottom: thin })
+    : [];
   // A head that takes much of a page is not worth repeating.
   const head = heads.length === 1 ? heads.find(({ height }) => height < set.tall / 4) : undefined;
   const body = rows.flatMap((texts, i) => {
     // The sums stay with the last row they sum up.
     const keep = i === rows.length - 1 && foot.length > 0;
-    return row(cells(texts, plain), set, { pad, head, keep, bottom: hair });
+    const first = i === 0 && !isNamed ? { before, top: thin } : {};
+    return row(cells(texts, plain), set, { pad, head, keep, bottom: hair, ...first });
   });
   const sums = foot.flatMap((texts, i) => {
     const style = { pad, head, keep: i < foot.length - 1 };

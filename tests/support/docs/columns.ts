@@ -7,6 +7,7 @@ import { checkColumns } from '../../../src/views/check-data.ts';
 import { materialsColumns } from '../../../src/views/materials-csv.ts';
 import { photoColumns } from '../../../src/views/photo-data.ts';
 import { rulesColumns } from '../../../src/views/rules-data.ts';
+import { quoteColumns } from '../../../src/views/quote-csv.ts';
 import { scheduleColumns } from '../../../src/views/schedule-csv.ts';
 import { sizeColumns } from '../../../src/views/size-data.ts';
 import { errorColumns } from '../../../src/words/backlog-words.ts';
@@ -19,6 +20,7 @@ export const tables: Readonly<Record<string, readonly Name[]>> = {
   ask: askColumns,
   photo: photoColumns,
   rules: rulesColumns,
+  quote: quoteColumns,
   materials: materialsColumns,
   schedule: scheduleColumns,
   backlog: columnNames,

@@ -1,0 +1,93 @@
+/** The price of an order as a table: a line for each part that costs anything, or every line as it came about. */
+import type { TableBlock } from '../pages/sheet.ts';
+import type { Currency } from '../units/currency.ts';
+import { amountText, moneyText, sumOf, type Minor } from '../units/money.ts';
+import { decimals } from '../units/print.ts';
+import { capital } from '../units/text.ts';
+import { countText, knownAmount, knownMoney, unitText } from '../words/money.ts';
+import type { Line, Part } from '../work/line.ts';
+import type { Price } from '../work/price.ts';
+
+/** The table, and below its total what else is known of it; none where the shop has no prices. */
+export function priceTable(
+  price: Price,
+  itemized: boolean,
+  below: readonly (readonly [what: string, amount: Minor])[] = [],
+): TableBlock[] {
+  const { currency } = price;
+  if (currency === undefined) return [];
+  const table = itemized ? fullTable(price, currency) : shortTable(price, currency);
+  const rows = below.map(([what, amount]) => {
+    const text = itemized ? amountText(amount, currency) : moneyText(amount, currency);
+    return [what, ...table.columns.slice(2).map(() => ''), text];
+  });
+  const foot = [...(table.foot ?? []), ...rows];
+  return [foot.length === 0 ? table : { ...table, foot, total: foot.length - 1 }];
+}
+
+const partNames: Readonly<Record<Exclude<Part, 'tax'>, string>> = {
+  materials: 'Cord, buckles and other materials',
+  labor: 'Labor',
+  options: 'Options',
+  rush: 'Rush',
+};
+
+/** One line for each part that costs anything, taxes, and the total. */
+function shortTable(price: Price, currency: Currency): TableBlock {
+  const parts = Object.keys(partNames) as (keyof typeof partNames)[];
+  const rows = parts.flatMap((part) => {
+    const lines = price.lines.filter((line) => line.part === part);
+    if (lines.length === 0) return [];
+    const amounts = lines.flatMap(({ amount }) => (amount === undefined ? [] : [amount]));
+    const sum = amounts.length === lines.length ? sumOf(amounts) : undefined;
+    const name = `${partNames[part]}${part === 'labor' ? hoursText(lines, currency) : ''}`;
+    return [[name, knownMoney(sum, currency)]];
+  });
+  return {
+    kind: 'table',
+    columns: [{ head: '' }, { head: '', align: 'right' }],
+    rows: [
+      ...rows,
+      ...price.taxes.map((tax) => [
+        `${capital(tax.what)}${percentText(tax, currency)}`,
+        knownMoney(tax.amount, currency),
+      ]),
+    ],
+    ...(price.total === undefined ? {} : { foot: [['Total', moneyText(price.total, currency)]], total: 0 }),
+  };
+}
+
+/** ", 1.57 hours at $40.00" */
+function hoursText(lines: readonly Line[], currency: Currency): string {
+  const [line] = lines;
+  if (lines.length !== 1 || line?.count === undefined || line.unit?.per !== 'hour') return '';
+  return `, ${decimals(line.count, 2)} hours at ${moneyText(line.unit.amount, currency)}`;
+}
+
+/** ", 6.25% of $40.14" */
+const percentText = ({ unit }: Line, currency: Currency): string =>
+  unit?.per === 'percent' ? `, ${String(unit.percent)}% of ${moneyText(unit.on, currency)}` : '';
+
+/** Every line as it came about. */
+function fullTable({ lines, taxes, subtotal, total }: Price, currency: Currency): TableBlock {
+  const row = (line: Line): string[] => [
+    capital(line.what),
+    countText(line),
+    unitText(line.unit, currency),
+    knownAmount(line.amount, currency),
+  ];
+  const sum = (what: string, amount: number): string[] => [what, '', '', knownAmount(amount, currency)];
+  const before =
+    subtotal === undefined || taxes.length === 0 ? [] : [sum('Before tax', subtotal), ...taxes.map(row)];
+  return {
+    kind: 'table',
+    columns: [
+      { head: 'What' },
+      { head: 'How much', align: 'right' },
+      { head: 'At', align: 'right' },
+      { head: currency.code, align: 'right' },
+    ],
+    rows: lines.map(row),
+    ...(total === undefined ? {} : { foot: [...before, sum('Total', total)], total: before.length }),
+  };
+}

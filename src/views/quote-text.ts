@@ -1,0 +1,53 @@
+/** Quotes and invoices as short messages for a telephone, one an order, parted by a line. */
+import { shortCaution } from '../numbers/cautions.ts';
+import { dayText } from '../units/days.ts';
+import { formatLength } from '../units/print.ts';
+import { phraseText, wrap, type Units } from '../units/text.ts';
+import { aCinch, bucklesText, wideText } from '../words/counter-words.ts';
+import type { PaperResult } from '../words/types.ts';
+import type { Quote } from '../work/quote.ts';
+import { paidText } from './invoice-sheet.ts';
+import { cinchesText, readyText, totalText, wishText } from './quote-sheet.ts';
+
+/** As messages of `ask` are. */
+const WIDTH = 72;
+
+/** One message for each order that has a paper. */
+export function quoteMessages(results: readonly PaperResult<Quote>[], units: Units): string {
+  const messages = results.flatMap((result) =>
+    result.ok && result.paper !== undefined ? [messageText(result.paper, units)] : [],
+  );
+  return messages.join(`\n${'='.repeat(WIDTH)}\n\n`);
+}
+
+function messageText(quote: Quote, units: Units): string {
+  const { order, invoice, shop } = quote;
+  const name = order.customer?.name?.trim() ?? '';
+  const parts = [
+    name === '' ? 'Hi,' : `Hi ${name},`,
+    ...(invoice === undefined ? quoteParts(quote, units) : invoiceParts(quote, invoice.number)),
+    shortCaution,
+    shop.name,
+  ];
+  const full = parts.filter((part) => part !== '');
+  return `${full.map((part) => wrap(part, WIDTH).join('\n')).join('\n\n')}\n`;
+}
+
+function quoteParts(quote: Quote, units: Units): string[] {
+  const { order, taken, shop, validUntil, welfare, measured } = quote;
+  const { candidate: c } = taken.spec;
+  const cinch = `${aCinch(c)}, ${wideText(c, units)}, ${formatLength(c.length, units)} long, on ${bucklesText(c.buckle, shop, units)}`;
+  return [
+    // A sore comes before any cinch.
+    ...welfare.map((phrase) => phraseText(phrase, units)),
+    `Quote ${order.order}, ${cinchesText(order)}: ${cinch}. ${wishText(quote, units)}`.trim(),
+    totalText(quote),
+    `${readyText(quote)}${validUntil === undefined ? '' : ` Quote good through ${dayText(validUntil)}.`}`,
+    measured ? '' : "We won't cut cord until ring to ring is measured.",
+  ];
+}
+
+const invoiceParts = (quote: Quote, number: string): string[] => [
+  `Invoice ${number} for order ${quote.order.order}: ${cinchesText(quote.order)}.`,
+  paidText(quote),
+];
