@@ -4,7 +4,7 @@ import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import type { Buckle, Shop } from '../../src/order/types.ts';
-import { layersOn, mustBeOrdered, strandsAway } from '../../src/cinch/buckles.ts';
+import { bySize, layersOn, mustBeOrdered, strandsAway } from '../../src/cinch/buckles.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { phraseText } from '../../src/units/text.ts';
 import { checkJson } from '../../src/views/check-json.ts';
@@ -58,6 +58,16 @@ test('cords lie in the usual layer where the buckle lets them, else as it does',
 test('two buckles a cinch must be ordered where fewer are on hand, if they are to be had', () => {
   const stock = (onHand: number, orderable: boolean) => mustBeOrdered({ onHand, orderable } as Buckle, 2);
   expect([stock(3, true), stock(4, true), stock(3, false)]).toEqual([true, false, false]);
+});
+
+test('smaller is the narrower frame, then the narrower bar, then the first by name', () => {
+  const [a, b, c, d] = [
+    { id: 'z', frameWidth: 3, barWidth: 2.5 },
+    { id: 'a', frameWidth: 3, barWidth: 3 },
+    { id: 'b', frameWidth: 3, barWidth: 3 },
+    { id: 'a', frameWidth: 4, barWidth: 2 },
+  ] as unknown as Buckle[];
+  expect([d!, c!, b!, a!].sort(bySize)).toEqual([a, b, c, d]);
 });
 
 test('strands away are counted to the nearer end of the nearer range', () => {
