@@ -48,7 +48,7 @@ export function cornerFault(
       hint: 'the edges cross, or a corner is dented in',
     };
   // The first edge is the upper one: it runs to the right, nearer to level than to upright.
-  return b[0] > a[0] && Math.abs(b[1] - a[1]) <= b[0] - a[0]
+  return Math.abs(b[1] - a[1]) <= b[0] - a[0]
     ? undefined
     : { expected: 'the top left corner of the sheet first', hint: 'the first two are its upper edge' };
 }

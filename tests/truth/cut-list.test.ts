@@ -47,6 +47,7 @@ describe('accent cord', () => {
   // Rows of 1 in, the first half an inch from the buckle, the last where the flare begins, none more than 2.5 in apart: a choice.
   test.each([
     ['high-flare', 3, [0.5, 2]],
+    ['high-flare', 5, [0.5, 4]],
     ['high-flare', 9, [0.5, 3, 5.5, 8]],
     ['low-flare', 3, [0.5, 2]],
     ['low-flare', 5, [0.5, 2.25, 4]],
@@ -65,6 +66,7 @@ describe('accent cord', () => {
   test('each bar by its own length, end bars twice and the center bar once; colors take turns', () => {
     expect(feetIn([])).toEqual([[undefined, 20]]); // 4.25 x 4.5 = 19.1
     expect(feetIn(['rust'])).toEqual([['rust', 20]]);
+    expect(flatOf(laid(4, 13.5)).turns).toEqual([]);
     expect(feetIn(['rust', 'black', 'sage'])).toEqual([
       ['rust', 12], // 2.5 x 4.5 = 11.25
       ['black', 8], // 1.75 x 4.5 = 7.875

@@ -1,6 +1,7 @@
-/** Corners of a sheet on a photo: how far off each is, against OpenCV's map, and which the order's door and the page for marks refuse. */
+/** Corners of a sheet on a photo: how far off each is, against OpenCV's map, and which the order's door and the page for marks refuse; and a plumb line. */
 import { describe, expect, test } from 'vitest';
 import type { Point } from '../../src/math/homography.ts';
+import { plumbFault } from '../../src/math/plumb.ts';
 import { cornerFault, depthRatio, type Corners } from '../../src/math/sheet-corners.ts';
 import { seededRandom } from '../../src/math/random.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
@@ -91,4 +92,54 @@ describe('three corners nearly in one line', () => {
     expect(cornerFault(turned(degrees), photoBounds)).toBeUndefined();
     expect(told(turned(degrees))).toEqual({ door: '', page: false });
   });
+});
+
+describe('by hand, a square of 100 pixels', () => {
+  const bounds = { leastEdge: 70, mostDepth: 2 };
+  const fault = (fourth: Point, more: Partial<typeof bounds> = {}) =>
+    cornerFault([[0, 0], [100, 0], [100, 100], fourth], { ...bounds, ...more });
+
+  test('an edge may be as long as the shortest allowed, and the upper one lean by half a right angle', () => {
+    expect(fault([0, 100], { leastEdge: 100 })).toBeUndefined();
+    expect(fault([0, 100], { leastEdge: 101 })?.hint).toMatch(/100 pixels long/);
+    expect(
+      cornerFault(
+        [
+          [0, 0],
+          [80, 80],
+          [0, 160],
+          [-80, 80],
+        ],
+        bounds,
+      ),
+    ).toBeUndefined();
+    expect(
+      cornerFault(
+        [
+          [0, 0],
+          [80, 81],
+          [-1, 161],
+          [-81, 80],
+        ],
+        bounds,
+      )?.expected,
+    ).toMatch(/top left/);
+  });
+
+  // Twice the triangle of the first three is 10000; of the three without the second it is 2000, 1000 and 200.
+  test('a fourth corner near the line from the third to the first is told by how much further it would be', () => {
+    expect(fault([40, 60], { mostDepth: 5 })).toBeUndefined();
+    expect(fault([40, 60])?.hint).toMatch(/5\.0 times as far/);
+    expect(fault([45, 55])?.hint).toMatch(/10\.0 times as far/);
+    expect(fault([49, 51], { leastEdge: 70 })?.hint).toMatch(/nearly in one line/);
+  });
+});
+
+test('a plumb line may be as short and lean as far as is allowed, and not lie level', () => {
+  const fault = (bottom: Point, leastPixels: number, mostLean: number) =>
+    plumbFault([[0, 0], bottom], { leastPixels, mostLean })?.hint;
+  expect(fault([0, 100], 100, 20)).toBeUndefined();
+  expect(fault([0, 99], 100, 20)).toMatch(/99 pixels long/);
+  expect(fault([80, 80], 100, 45)).toBeUndefined();
+  expect(fault([100, 0], 100, 100)).toMatch(/bottom stands above/);
 });

@@ -1,13 +1,20 @@
-/** A strand count that no buckle takes is not blamed on the buckle that was taken for it, and an empty wish is none. */
+/** Buckles nobody named: what is taken for them is not blamed, and refuses nothing that another would pass. And an empty wish is none. */
 import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
-import type { Buckle } from '../../src/order/types.ts';
-import { layersOn, mustBeOrdered, strandsAway } from '../../src/cinch/buckles.ts';
+import type { Buckle, Shop } from '../../src/order/types.ts';
+import { bySize, layersOn, mustBeOrdered, strandsAway } from '../../src/cinch/buckles.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { phraseText } from '../../src/units/text.ts';
+import { checkJson } from '../../src/views/check-data.ts';
+import { standingOf } from '../../src/words/about-check.ts';
+import type { CheckResult } from '../../src/words/types.ts';
 import { orderOf } from '../support/orders.ts';
+import { checkScreen } from '../support/screens.ts';
+import { checked as checkedOrder, orderWith, plainOptions } from './report-cases.ts';
+
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 const checked = (strands: number, shop = defaultShop) =>
   checkCinch({ style: 'straight', strands }, 'command line', sizeOrder(orderOf(), shop));
@@ -53,6 +60,16 @@ test('two buckles a cinch must be ordered where fewer are on hand, if they are t
   expect([stock(3, true), stock(4, true), stock(3, false)]).toEqual([true, false, false]);
 });
 
+test('smaller is the narrower frame, then the narrower bar, then the first by name', () => {
+  const [a, b, c, d] = [
+    { id: 'z', frameWidth: 3, barWidth: 2.5 },
+    { id: 'a', frameWidth: 3, barWidth: 3 },
+    { id: 'b', frameWidth: 3, barWidth: 3 },
+    { id: 'a', frameWidth: 4, barWidth: 2 },
+  ] as unknown as Buckle[];
+  expect([d!, c!, b!, a!].sort(bySize)).toEqual([a, b, c, d]);
+});
+
 test('strands away are counted to the nearer end of the nearer range', () => {
   const buckle = { single: { min: 13, max: 17 }, double: { min: 23, max: 27 } } as unknown as Buckle;
   const away = [9, 13, 17, 19, 21, 25, 31].map((strands) => strandsAway(buckle, strands));
@@ -64,4 +81,73 @@ test.each(['wants', 'current'] as const)('an empty %s says nothing', (block) => 
   const text = `order: E-1\nhorse: {heart-girth: 72 in}\nsaddle: {rigging: 7/8}\n${block}: {}\n`;
   const [read] = readOrders(text, 'e.yaml');
   expect(read?.ok === true ? read.order[block] : 'faulty').toBeUndefined();
+});
+
+describe('a cinch in use whose buckle nobody named', () => {
+  const tall = (change: object) => ({ ...defaultShop.buckles[1]!, id: 'tall', frameHeight: 8, ...change });
+  const low = { ...defaultShop.buckles[1]!, id: 'low' };
+  const only = (...buckles: Shop['buckles'][number][]): Shop => ({ ...defaultShop, buckles });
+  const asked = { style: 'straight', strands: 15, length: 26 } as const;
+  const inUse = (shop: Shop, change: object = {}): CheckResult & { ok: true } =>
+    checkedOrder(
+      orderWith({ current: { ...asked, ...change }, saddle: { ringToRing: 44 }, horse: { elbowRoom: 4 } }),
+      shop,
+    );
+
+  test('is refused only where every buckle that takes the strands is', () => {
+    expect(inUse(only(low)).checked.map(standingOf)).toEqual(['passes']);
+    expect(inUse(only(tall({}))).checked.map(standingOf)).toEqual(['refused']);
+    for (const shop of [only(low, tall({})), only(tall({ frameWidth: 3 }), low)]) {
+      const result = inUse(shop);
+      expect(result.checked.map(standingOf)).toEqual(['not sure']);
+      for (const { judged } of result.checked)
+        for (const { rule, judgement } of judged!.findings) expect(judged!.judgementOf(rule)).toBe(judgement);
+      const text = oneLine(checkScreen([result], plainOptions));
+      expect(text).toMatch(/we filled in low buckles\): NOT SURE\..* Not judged: [^.]*buckle[^.]*\btall\b/);
+      expect(text).not.toContain('Smallest change');
+      expect(JSON.parse(checkJson([result]))).toMatchObject({
+        results: [{ checked: [{ standing: 'not sure', cannotTell: ['buckle-height'] }] }],
+      });
+    }
+    const many = only(low, tall({ single: { min: 21, max: 25 }, double: undefined }));
+    expect(inUse(many).checked.map(standingOf)).toEqual(['passes']);
+  });
+
+  test('a named one is judged as it is', () => {
+    const shop = only(low, tall({}));
+    expect(inUse(shop, { buckle: 'tall' }).checked.map(standingOf)).toEqual(['refused']);
+    expect(inUse(shop, { buckle: 'low' }).checked.map(standingOf)).toEqual(['passes']);
+  });
+
+  test('that no buckle of the shop takes has one of another shop', () => {
+    const few = inUse(only({ ...low, single: { min: 21, max: 25 }, double: undefined }));
+    expect(few.checked.map(standingOf)).toEqual(['not sure']);
+    expect(JSON.parse(checkJson([few]))).toMatchObject({
+      results: [{ checked: [{ cannotTell: expect.arrayContaining(['buckle-strands']) as unknown }] }],
+    });
+    expect(oneLine(checkScreen([few], plainOptions))).toContain(
+      "none of the shop's buckles take that many strands",
+    );
+  });
+
+  test('is refused all the same by what no buckle changes', () => {
+    expect(inUse(only(low, tall({})), { length: 40 }).checked.map(standingOf)).toEqual(['refused']);
+    expect(inUse(defaultShop, { strands: 31 }).checked.map(standingOf)).toEqual(['refused']);
+    // Then nothing hangs on the buckle, though so tall a one would hang too low.
+    const taller = only(low, tall({ frameHeight: 17 }));
+    const [long] = inUse(taller, { length: 40 }).checked;
+    expect(long!.judged!.findings.filter(({ judgement }) => judgement === 'cannot-tell')).toEqual([]);
+  });
+
+  test('is there, whatever the shop has on the shelf or ties', () => {
+    const gone = { onHand: 0, orderable: false };
+    const shops = [
+      only({ ...low, ...gone }, tall(gone)),
+      { ...only(low, tall({})), strands: { min: 17, max: 31 } },
+    ];
+    for (const shop of shops)
+      expect(JSON.parse(checkJson([inUse(shop)]))).toMatchObject({
+        results: [{ checked: [{ cannotTell: ['buckle-height'] }] }],
+      });
+  });
 });

@@ -45,37 +45,6 @@ describe('buckle-height', () => {
   });
 });
 
-describe('buckle-room', () => {
-  const judged = (inches: number, k = 1) =>
-    judgedBy('buckle-room', { k, model }, { frameClearance: { inches } });
-
-  // Wanted half an inch, floor none: the frame lies against muscle.
-  it.each([
-    [0.5, 1, 'good'],
-    [0.5 - least, 1, 'acceptable'],
-    [0.5, 1.25, 'acceptable'],
-    [0.625, 1.25, 'good'],
-    [0, 1, 'acceptable'],
-    [-least, 1, 'poor'],
-  ] as const)('%f on a horse of size %f: %s', (clearance, k, judgement) => {
-    expect(judged(clearance, k).judgement).toBe(judgement);
-    within(judged(clearance, k).margin!, clearance, 1e-12);
-  });
-
-  test('a floor of the shop grows with the horse', () => {
-    const own = { k: 2, model: { ...model, 'muscle-floor': 0.2 } };
-    const found = (inches: number) => judgedBy('buckle-room', own, { frameClearance: { inches } });
-    within(found(0.5).margin!, 0.1, 1e-12);
-    expect([found(0.4).judgement, found(0.4 - least).judgement]).toEqual(['acceptable', 'poor']);
-  });
-
-  test('over the line there is no distance to tell', () => {
-    expect(judged(-0.4).told).not.toMatch(/\d/);
-    expect(judged(0).told).toContain('stays 0');
-    expect(judged(0.4).told).toContain('0.4 off');
-  });
-});
-
 describe('elbow-clearance', () => {
   const judged = (inches: number, likely = 0.5, more: Partial<Clearance> = {}) =>
     judgedBy(

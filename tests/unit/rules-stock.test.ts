@@ -8,10 +8,11 @@ import { orderOf, plainBuckle } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 
 describe('the shelf', () => {
-  const cord = (color: string, ply: number, feetOnHand: number, orderable = true) => ({
-    ...{ color, ply, feetOnHand, orderable, putUps: [] },
-  });
-  const cords = [cord('Natural', 8, 100), cord('black', 8, 40, false), cord('black', 2, 7)];
+  const cords = [
+    { color: 'Natural', ply: 8, feetOnHand: 100, orderable: true, putUps: [] },
+    { color: 'black', ply: 8, feetOnHand: 40, orderable: false, putUps: [] },
+    { color: 'black', ply: 2, feetOnHand: 7, orderable: true, putUps: [] },
+  ];
   const asked = (colors: Order['colors']) => shelfOf({ ...orderOf(), colors }, { ...defaultShop, cords });
 
   test('counts all colors of one ply together, whatever their capitals', () => {
