@@ -4,6 +4,7 @@ const { copyFileSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSy
 const { wrap } = require('node:module');
 const path = require('node:path');
 const { Script } = require('node:vm');
+const { crc32 } = require('node:zlib');
 
 const root = path.join(__dirname, '..');
 const bundle = path.join(root, 'dist', 'cinchwright.cjs');
@@ -78,7 +79,6 @@ const withoutBrotli = {
 };
 
 async function build() {
-  // V8 knows a bundle by its length only: code of an older bundle must never stay beside a newer one.
   rmSync(cache, { force: true });
   try {
     await bundled('src/draw/pdf-bundle.ts', pdf, {
@@ -167,10 +167,14 @@ function licenses() {
 
 function warm() {
   process.argv = [process.argv[0], bundle, 'size'];
-  const script = new Script(wrap(readFileSync(bundle, 'latin1')), { filename: bundle });
+  const source = readFileSync(bundle);
+  const script = new Script(wrap(source.latin1Slice()), { filename: bundle });
   process.on('exit', () => {
+    const code = script.createCachedData();
+    const sum = Buffer.alloc(4); // bin/cinchwright checks it before the code is used
+    sum.writeUInt32BE(crc32(code, crc32(source)));
     const part = `${cache}.${process.pid}`;
-    writeFileSync(part, script.createCachedData());
+    writeFileSync(part, Buffer.concat([code, sum]));
     renameSync(part, cache);
   });
   script.runInThisContext()(exports, require, module, bundle, path.dirname(bundle));
