@@ -72,8 +72,10 @@ jsonOf.set(reference, {
   ],
 });
 
+export const pictureName = freeText('name of the picture, beside the order file');
+
 export const photo = block('landmarks of a side photo', {
-  file: freeText('name of the picture, beside the order file'),
+  file: pictureName,
   'image-size': size,
   reference,
   'reference-depth': maybe(measure(ranges.referenceDepth)),

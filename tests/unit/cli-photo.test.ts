@@ -266,4 +266,19 @@ test('--pick makes no page of a picture that no order takes', async () => {
   expect(code).toBe(3);
   expect(stderr).toContain('199 x 400 pixels, and an order takes 200 to 20000 a side');
   expect(fs.existsSync(path.join(home, 'page.html'))).toBe(false);
+  const good = await picture(400, 300);
+  const elsewhere = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-elsewhere-'));
+  fs.writeFileSync(path.join(elsewhere, 'far.jpg'), good);
+  fs.symlinkSync(path.join(elsewhere, 'far.jpg'), path.join(home, 'near.jpg'));
+  for (const [name, why] of [
+    ['two\nlines.jpg', 'on one line'],
+    ['near.jpg', 'leads out of the folder'],
+    [String.raw`C:\a.jpg`, 'leads out of the folder'],
+  ] as const) {
+    if (name !== 'near.jpg') put(name, good);
+    const refused = await photo('--pick', name, '--out', 'page.html');
+    expect([refused.code, refused.stderr]).toEqual([3, expect.stringContaining(why)]);
+    expect(fs.existsSync(path.join(home, 'page.html'))).toBe(false);
+  }
+  fs.rmSync(elsewhere, { recursive: true });
 });
