@@ -1,7 +1,7 @@
 /** Reading and writing files on the disk, never leaving half a file behind. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { beforeStop } from './interrupt.ts';
+import { unbroken } from './interrupt.ts';
 import type { Standing } from './io.ts';
 import { systemCode } from './system-error.ts';
 
@@ -130,16 +130,15 @@ export function replaceFile(named: string, content: string | Uint8Array): void {
   // Beside would work in a directory that may be written to even when the file may not.
   if (old !== undefined) fs.accessSync(target, fs.constants.W_OK);
   const beside = partOf(target);
-  const release = beforeStop(() => undefined); // a signal waits until the file is in place
-  try {
-    writeNew(beside, content, old?.mode);
-    fs.renameSync(beside, target);
-  } catch (error) {
-    fs.rmSync(beside, { force: true });
-    throw error;
-  } finally {
-    setImmediate(release);
-  }
+  unbroken(() => {
+    try {
+      writeNew(beside, content, old?.mode);
+      fs.renameSync(beside, target);
+    } catch (error) {
+      fs.rmSync(beside, { force: true });
+      throw error;
+    }
+  });
 }
 
 /** Where a file is written before it is put in place; what a run that was killed left there for the same file is removed. */
@@ -174,9 +173,17 @@ export function makeFolder(folder: string): void {
   fs.mkdirSync(folder, { recursive: true });
 }
 
-/** Writes a file that must not exist yet; a write that fails half-way leaves none. */
+/** Writes a file that must not exist yet; a write that fails half-way leaves none. Its name is taken first, so that nobody else's is replaced. */
 export function createFile(file: string, text: string): void {
-  writeNew(file, text);
+  unbroken(() => {
+    fs.closeSync(fs.openSync(file, 'wx'));
+    try {
+      replaceFile(file, text);
+    } catch (error) {
+      fs.rmSync(file, { force: true });
+      throw error;
+    }
+  });
 }
 
 function writeNew(file: string, content: string | Uint8Array, mode = 0o666): void {
