@@ -13,6 +13,7 @@ type Path = readonly string[];
 const girthPath = ['horse', 'heart-girth'];
 const heightPath = ['horse', 'height'];
 const ringPath = ['saddle', 'ring-to-ring'];
+const depthPath = ['horse', 'barrel', 'depth'];
 const dropPath = ['saddle', 'ring-drop'];
 
 /** Faults across keys. Read from the tree, so that one wrong leaf elsewhere does not hide them. */
@@ -21,6 +22,7 @@ export function acrossKeys(loaded: Across): Problem[] {
     ...needsSize(loaded),
     ...ringAgainstGirth(loaded),
     ...dropAgainstGirth(loaded),
+    ...depthAgainstGirth(loaded),
     ...dueAfterTaken(loaded),
     ...photoFaults(loaded),
   ];
@@ -54,6 +56,17 @@ function dropAgainstGirth(loaded: Across): Problem[] {
   const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-drop goes from the spine down one side to the ring`;
   const expected = 'ring-drop less than half the heart girth';
   return [loaded.locate({ path: 'saddle.ring-drop', found, expected, hint }, dropPath)];
+}
+
+/** Round anything so deep the tape goes twice the depth, however thin it is. */
+function depthAgainstGirth(loaded: Across): Problem[] {
+  const girth = lengthAt(loaded, girthPath, ranges.heartGirth);
+  const depth = lengthAt(loaded, depthPath, ranges.barrelDepth);
+  if (girth === undefined || depth === undefined || 2 * depth < girth) return [];
+  const found = textAt(loaded, depthPath);
+  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; depth goes straight down, from spine to underline`;
+  const expected = 'depth less than half the heart girth';
+  return [loaded.locate({ path: 'horse.barrel.depth', found, expected, hint }, depthPath)];
 }
 
 function dueAfterTaken(loaded: Across): Problem[] {

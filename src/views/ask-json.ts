@@ -5,7 +5,7 @@ import { askingNumbers } from '../numbers/asking-numbers.ts';
 import type { Asked, AskedOrder } from '../words/about-ask.ts';
 import { questionWords } from '../words/ask-words.ts';
 import { jsonText, rounded, roundedChance } from '../pages/json.ts';
-import { failedValue } from './size-json.ts';
+import { failedValue, remarksValue } from './size-json.ts';
 
 /** Whole document: `{ schema, worthAsking, results }`. */
 export const askJson = (results: readonly AskedOrder[]): string =>
@@ -43,6 +43,7 @@ function valueOf({ file, result, toAsk, photo }: Asked): Record<string, unknown>
             reaches: rounded(now.reaches),
             both: rounded(now.both),
           },
+    ...remarksValue(advice),
     draws: 2 * drawing.strata,
     seed: drawing.seed,
     questions: worths.map((worth) => questionValue(worth, toAsk.includes(worth), worth === photo)),

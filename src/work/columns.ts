@@ -85,6 +85,7 @@ export const columns = [
     kind: 'text',
     wide: 30,
   },
+  { name: 'doubts', about: 'where its tapes disagree: what to measure again', kind: 'text', wide: 30 },
 ] as const satisfies readonly Column[];
 
 export type ColumnName = (typeof columns)[number]['name'];

@@ -3,7 +3,7 @@ import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Problem } from '../yaml/problem.ts';
 import type { Order, Saddle } from '../order/types.ts';
 import { styles } from '../cinch/styles.ts';
-import { len, say, type Phrase } from '../units/phrase.ts';
+import { inARow, len, say, type Phrase } from '../units/phrase.ts';
 import type { ColumnName } from './columns.ts';
 import { problemText } from './problem-text.ts';
 
@@ -66,6 +66,7 @@ const rowAt = ({ file, document, line }: Place): Record<ColumnName, Cell> => ({
   reason: null,
   'same-number-as': null,
   problem: null,
+  doubts: null,
 });
 
 /** The row of an order that was sized. Lengths are inches. */
@@ -77,6 +78,7 @@ export function rowOf(advice: Advice, place: Place): Row {
   cells.room = facts.room.value;
   cells['room-sd'] = facts.room.sd;
   cells['measure-first'] = measureFirst(advice);
+  cells.doubts = advice.remarks.length === 0 ? null : inARow(advice.remarks);
   if (first === undefined) {
     cells.reason = firstRefusal(advice);
   } else {

@@ -94,8 +94,19 @@ async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Pr
   const told = await tellFaults(entries, io, errorColor);
   if (!useful) tellNotWritten(options.out, io);
   if (isMessage) await tellSilent(read, io);
+  if (isMessage || format === 'csv') await tellDoubts(read, io);
   if (told !== exit.good) return told;
   return read.some(({ result }) => result.advice.specs.length === 0) ? exit.noSpec : exit.good;
+}
+
+/** Where tapes disagree is for the clerk, who has neither sheet nor JSON before him then. */
+async function tellDoubts(read: readonly (AskedOrder & { ok: true })[], io: CliIo): Promise<void> {
+  const { phraseText } = await import('../../units/text.ts');
+  for (const { result } of read)
+    for (const remark of result.advice.remarks)
+      io.stderr(
+        `cinchwright: order ${printable(result.advice.facts.order.order)}: ${phraseText(remark, 'in')}\n`,
+      );
 }
 
 /** A message that asks nothing is not written: why is told. */
