@@ -1,12 +1,11 @@
 /** A backlog that does not come to its end leaves the file of the last one whole and nothing beside it; rows do not wait for one another. */
-import { execFileSync } from 'node:child_process';
 import { once } from 'node:events';
 import fs from 'node:fs';
 import path from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { fullDisk, newFolder, orderLine, orderText, writeOrders } from '../support/backlogs.ts';
 import { run } from '../support/run-cli.ts';
-import { launch, start } from '../support/start.ts';
+import { launch, makePipe, start } from '../support/start.ts';
 
 let home = '';
 beforeEach(() => {
@@ -52,7 +51,7 @@ test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)(
 );
 
 test('Ctrl-C ends a run that waits for a pipe nobody writes into', async () => {
-  execFileSync('bash', ['-c', 'mkfifo pipe.yaml'], { cwd: home });
+  makePipe('pipe.yaml', home);
   fs.writeFileSync(path.join(home, 'one.yaml'), orderText(1));
   const child = launch(['backlog', 'one.yaml', 'pipe.yaml', '--out', 'out.csv'], { cwd: home });
   while (!read(part() ?? 'out.csv').includes('N-1')) await new Promise((go) => setTimeout(go, 2));
