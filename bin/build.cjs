@@ -1,9 +1,18 @@
 // Builds dist/cinchwright.cjs, and beside it V8's compiled code for this Node (see bin/cinchwright).
 const { execFileSync } = require('node:child_process');
-const { copyFileSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } = require('node:fs');
+const {
+  copyFileSync,
+  existsSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} = require('node:fs');
 const { wrap } = require('node:module');
 const path = require('node:path');
 const { Script } = require('node:vm');
+const { crc32 } = require('node:zlib');
 
 const root = path.join(__dirname, '..');
 const bundle = path.join(root, 'dist', 'cinchwright.cjs');
@@ -78,7 +87,6 @@ const withoutBrotli = {
 };
 
 async function build() {
-  // V8 knows a bundle by its length only: code of an older bundle must never stay beside a newer one.
   rmSync(cache, { force: true });
   try {
     await bundled('src/draw/pdf-bundle.ts', pdf, {
@@ -157,20 +165,32 @@ function onlyAscii(file) {
 function licenses() {
   const parts = [...used].sort().map((folder) => {
     const { name, version, license = 'see below' } = require(path.join(root, folder, 'package.json'));
-    const file = readdirSync(path.join(root, folder)).find((each) => /^licen[cs]e/i.test(each));
-    const text = file === undefined ? '' : readFileSync(path.join(root, folder, file), 'utf8').trim();
-    return `${name} ${version}, ${license}\n\n${text}`;
+    const texts = [folder, path.join(folder, 'codec')].flatMap(licenseIn);
+    return [`${name} ${version}, ${license}`, ...texts].join('\n\n');
   });
+  parts.push(readFileSync(path.join(__dirname, 'codecs.txt'), 'utf8').trim());
   const head = 'Packages whose code is bundled into the program, with their licenses. Fonts: see bin/fonts.';
   return `${[head, ...parts].join('\n\n----\n\n')}\n`;
 }
 
+/** The text of a folder's license, if there are both; a package of compiled code has another one beside that code. */
+function licenseIn(folder) {
+  const at = path.join(root, folder);
+  if (!existsSync(at)) return [];
+  const file = readdirSync(at).find((each) => /^licen[cs]e/i.test(each));
+  return file === undefined ? [] : [readFileSync(path.join(at, file), 'utf8').trim()];
+}
+
 function warm() {
   process.argv = [process.argv[0], bundle, 'size'];
-  const script = new Script(wrap(readFileSync(bundle, 'latin1')), { filename: bundle });
+  const source = readFileSync(bundle);
+  const script = new Script(wrap(source.latin1Slice()), { filename: bundle });
   process.on('exit', () => {
+    const code = script.createCachedData();
+    const sum = Buffer.alloc(4); // bin/cinchwright checks it before the code is used
+    sum.writeUInt32BE(crc32(code, crc32(source)));
     const part = `${cache}.${process.pid}`;
-    writeFileSync(part, script.createCachedData());
+    writeFileSync(part, Buffer.concat([code, sum]));
     renameSync(part, cache);
   });
   script.runInThisContext()(exports, require, module, bundle, path.dirname(bundle));

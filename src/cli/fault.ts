@@ -8,7 +8,7 @@ export const exit = {
   usage: 2,
   /** An input is unreadable or invalid. */
   input: 3,
-  /** Ctrl-C: 128 and the number of the signal, as shells have it. */
+  /** Ctrl-C while questions are asked: 128 and the number of the signal, as shells have it. */
   stopped: 130,
 } as const;
 

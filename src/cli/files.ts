@@ -1,6 +1,7 @@
 /** Reading and writing files on the disk, never leaving half a file behind. */
 import fs from 'node:fs';
 import path from 'node:path';
+import { unbroken } from './interrupt.ts';
 import type { Standing } from './io.ts';
 import { systemCode } from './system-error.ts';
 
@@ -100,6 +101,16 @@ export function standsAt(file: string): Standing {
   }
 }
 
+/** Why such a device is not read. */
+export const noEnd = 'it is a device that never ends, not a file';
+
+/** Whether this is one of the system's sources of zeros or chance; a terminal and the null device do end. */
+export const neverEnds = (stat: fs.Stats): boolean =>
+  stat.isCharacterDevice() &&
+  ['zero', 'full', 'random', 'urandom'].some(
+    (name) => fs.statSync(`/dev/${name}`, { throwIfNoEntry: false })?.rdev === stat.rdev,
+  );
+
 /** A pipe that is full or empty for now: give the other end a moment. */
 function pause(): void {
   Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 2);
@@ -118,13 +129,42 @@ export function replaceFile(named: string, content: string | Uint8Array): void {
   const target = old === undefined ? named : fs.realpathSync(named);
   // Beside would work in a directory that may be written to even when the file may not.
   if (old !== undefined) fs.accessSync(target, fs.constants.W_OK);
-  const beside = path.join(path.dirname(target), `.${path.basename(target)}.${String(process.pid)}.part`);
+  const beside = partOf(target);
+  unbroken(() => {
+    try {
+      writeNew(beside, content, old?.mode);
+      fs.renameSync(beside, target);
+    } catch (error) {
+      fs.rmSync(beside, { force: true });
+      throw error;
+    }
+  });
+}
+
+/** Where a file is written before it is put in place; what a run that was killed left there for the same file is removed. */
+export function partOf(target: string): string {
+  const [folder, name] = [path.dirname(target), `.${path.basename(target)}.`];
+  for (const old of namesIn(folder)) {
+    if (!old.startsWith(name) || !old.endsWith('.part')) continue;
+    const pid = old.slice(name.length, -'.part'.length);
+    if (/^\d+$/.test(pid) && !isRunning(Number(pid))) fs.rmSync(path.join(folder, old), { force: true });
+  }
+  return path.join(folder, `${name}${String(process.pid)}.part`);
+}
+
+function namesIn(folder: string): readonly string[] {
   try {
-    writeNew(beside, content, old?.mode);
-    fs.renameSync(beside, target);
+    return fs.readdirSync(folder);
+  } catch {
+    return []; // writing into it will say why
+  }
+}
+
+function isRunning(pid: number): boolean {
+  try {
+    return process.kill(pid, 0);
   } catch (error) {
-    fs.rmSync(beside, { force: true });
-    throw error;
+    return systemCode(error) !== 'ESRCH';
   }
 }
 

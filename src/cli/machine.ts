@@ -1,7 +1,17 @@
 /** The real machine: standard streams, files, environment. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { makeFolder, standsAt, readHandle, readUpTo, replaceFile, writeHandle } from './files.ts';
+import { CliFault, exit } from './fault.ts';
+import {
+  makeFolder,
+  neverEnds,
+  noEnd,
+  readHandle,
+  readUpTo,
+  replaceFile,
+  standsAt,
+  writeHandle,
+} from './files.ts';
 import type { CliIo } from './io.ts';
 import { systemCode } from './system-error.ts';
 
@@ -17,11 +27,14 @@ const STDERR = 2;
  * milliseconds that a one-line answer does not need; for the same reason terminals are looked at only when somebody asks.
  */
 export function thisMachine(): CliIo {
-  const here = process.cwd();
-  const at = (name: string): string => path.resolve(here, name);
+  const at = (name: string): string => path.resolve(name);
   return {
     stdin: (limit) => Promise.resolve(readHandle(STDIN, limit)),
-    stdinParts: () => process.stdin,
+    stdinParts: () => {
+      if (neverEnds(fs.fstatSync(STDIN)))
+        throw new CliFault(`standard input: ${noEnd}`, { code: exit.input });
+      return process.stdin;
+    },
     stdout: (text) => {
       put(STDOUT, text);
     },
@@ -46,7 +59,9 @@ export function thisMachine(): CliIo {
     },
     env: process.env,
     today,
-    cwd: here,
+    get cwd() {
+      return process.cwd(); // may fail: a folder can be removed while one stands in it
+    },
     readFile: (name, limit) => readUpTo(at(name), limit),
     standsAt: (name) => standsAt(at(name)),
     replaceFile: (name, content) => {

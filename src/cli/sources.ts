@@ -2,6 +2,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { CliFault } from './fault.ts';
+import { neverEnds, noEnd } from './files.ts';
 import { systemWords } from './system-error.ts';
 
 /** Something to read orders from, in the order in which it was named. */
@@ -65,6 +66,7 @@ const sourceOf = (label: string, at: string, stat: fs.Stats): Source => ({
   path: at,
   size: stat.isFile() ? stat.size : undefined,
   plain: stat.isFile(),
+  fault: neverEnds(stat) ? noEnd : undefined,
 });
 
 const bytewise = (a: string, b: string): number => Buffer.compare(Buffer.from(a), Buffer.from(b));

@@ -27,7 +27,10 @@ export function systemCode(error: unknown): string | undefined {
 /** Why the system refused, or undefined when the error is not the system's and so a fault of our own. */
 export function systemWords(error: unknown): string | undefined {
   const code = systemCode(error);
-  return code === undefined ? undefined : (words[code] ?? `the system says ${code}`);
+  if (code === undefined) return undefined;
+  if ((error as NodeJS.ErrnoException).syscall === 'uv_cwd')
+    return 'the current folder is gone; change to another';
+  return words[code] ?? `the system says ${code}`;
 }
 
 /** Runs an act of writing; a refusal of the system becomes a fault that names the file. */

@@ -1,5 +1,7 @@
-/** Where tapes contradict each other, or what is usual: told, so that somebody measures again; they are used as they are. */
+/** Where tapes contradict each other, what is usual, or what a horse can be: told, so that somebody measures again; they are used as they are. */
+import { formatHands } from '../units/hands.ts';
 import { dist, len, say, type Phrase } from '../units/phrase.ts';
+import { bodyBounds } from '../numbers/body-bounds.ts';
 import type { Facts } from './facts.ts';
 import { dropOf } from './drop.ts';
 import { girthFromHeight, girthOf } from './girth.ts';
@@ -8,9 +10,8 @@ import { contradicts } from './weigh.ts';
 
 /** Remarks in plain words; none where the tapes go together. Spreads are those of the model, as for a photo. */
 export function tapeRemarks(facts: Facts): Phrase[] {
-  return [girthRemark(facts), roomRemark(facts), sidesRemark(facts), ringRemark(facts)].filter(
-    (remark) => remark !== undefined,
-  );
+  const looks = [girthRemark, roomRemark, sidesRemark, ringRemark, depthRemark, bodyRemark, ponyRemark];
+  return looks.flatMap((look) => look(facts) ?? []);
 }
 
 /** Height and heart girth, by the line through breed means and what the condition makes of it. */
@@ -55,4 +56,31 @@ function ringRemark({ order: { horse, saddle }, model, photo }: Facts): Phrase |
   if (!contradicts(whole, { value: ringToRing, sd: model['ring-to-ring-sd'] })) return undefined;
   const from = ringDrop === undefined ? 'the usual ring drop' : 'the ring drop';
   return say`Check the tapes: by girth and ${from}, ring to ring would be ${len(whole.value)}, give or take ${len(whole.sd)}. We used the taped ring to ring.`;
+}
+
+/** Depth and girth: outside of these no barrel is an ellipse that a horse may have. A girth that was not taped may be two spreads off. */
+function depthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
+  if (typeof horse.barrel !== 'object') return undefined;
+  const { depth } = horse.barrel;
+  const slack = girth.kind === 'measured' ? 0 : 2 * girth.sd;
+  const { min, max } = bodyBounds.depthOverGirth;
+  const [least, most] = [min * (girth.value - slack), max * (girth.value + slack)];
+  if (depth >= least && depth <= most) return undefined;
+  return say`Check the tapes: a barrel of ${len(girth.value)} heart girth is ${len(least)} to ${len(most)} deep, not ${len(depth)}. Measure depth and girth again before you tie.`;
+}
+
+/** Body length and height; only the weight goes by the length. */
+function bodyRemark({ order: { horse } }: Facts): Phrase | undefined {
+  const { height, bodyLength } = horse;
+  if (height === undefined || bodyLength === undefined) return undefined;
+  const { min, max } = bodyBounds.lengthOverHeight;
+  if (bodyLength >= min * height && bodyLength <= max * height) return undefined;
+  return say`Check the tapes: a horse of ${formatHands(height)} is ${len(min * height)} to ${len(max * height)} long, not ${len(bodyLength)}. Measure both again; the weight goes by it.`;
+}
+
+/** A pony is tied with far fewer strands than a horse, so the word must be right. */
+function ponyRemark({ order: { horse } }: Facts): Phrase | undefined {
+  const { height, kind } = horse;
+  if (kind !== 'pony' || height === undefined || height <= bodyBounds.tallestPony) return undefined;
+  return say`Check height and kind: a pony stands 14.2 hh at most, not ${formatHands(height)}. We sized it as a pony.`;
 }

@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import { nearestWord } from '../units/nearest.ts';
 import { parseAge } from '../units/age.ts';
 import { parseDay } from '../units/days.ts';
-import { parseNumber, toNumber } from '../units/number.ts';
+import { parseNumber, toNumber, type NumberRead } from '../units/number.ts';
 import { sensed, withoutEnding, type Sense } from './near-in-sense.ts';
 
 export type Json = Record<string, unknown>;
@@ -139,16 +139,21 @@ export function plainNumber({ min, max, about }: NumberRange): Leaf<number> {
   const expected = `${about}, a number from ${String(min)} to ${String(max)}`;
   const json = { type: 'number', minimum: min, maximum: max, description: about };
   return leaf({ expected, json }, (text) => {
-    const read = /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
+    const read = decimalOf(text);
     const value = read?.ok === true ? toNumber(read.exact) : NaN;
     if (value >= min && value <= max) return { ok: true, value };
-    return { ok: false, hint: plainNumberHint(text) };
+    return { ok: false, hint: read?.ok === false ? reasonHint(read) : plainNumberHint(text) };
   });
 }
+
+/** Digits and points, as a number or why they are none; undefined for any other text. */
+export const decimalOf = (text: string): NumberRead | undefined =>
+  /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
 
 function plainNumberHint(text: string): string | undefined {
   const percent = /^(\d{1,3}) ?%$/.exec(text)?.[1];
   if (percent !== undefined) return didYouMean(String(Number(percent) / 100));
+  if (/^[\d.]+e[+-]?\d+$/i.test(text)) return 'a number is written out in plain digits';
   return /^\d+,\d+$/.test(text) ? didYouMean(text.replace(',', '.')) : undefined;
 }
 

@@ -1,9 +1,9 @@
 /** Leaves for prices and rates: written decimals that stay exact until a line is printed. */
 import { currencyCodes, currencyOf, type Currency } from '../units/currency.ts';
 import { readAmount } from '../units/money.ts';
-import { parseNumber, toNumber, type Exact } from '../units/number.ts';
+import { toNumber, type Exact } from '../units/number.ts';
 import { nearestWord } from '../units/nearest.ts';
-import { didYouMean, leaf, reasonHint, type Leaf, type NumberRange } from './leaves.ts';
+import { decimalOf, didYouMean, leaf, reasonHint, type Leaf, type NumberRange } from './leaves.ts';
 
 /** An amount as it was written; how many decimals it may have is known only with the currency: see trade-plausible.ts. */
 export function amount(about: string): Leaf<string> {
@@ -20,10 +20,10 @@ export function exactNumber({ min, max, about }: NumberRange): Leaf<Exact> {
   const expected = `${about}, a number from ${String(min)} to ${String(max)}`;
   const json = { type: 'number', minimum: min, maximum: max, description: about };
   return leaf({ expected, json }, (text) => {
-    const read = /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
+    const read = decimalOf(text);
     const value = read?.ok === true ? toNumber(read.exact) : NaN;
     if (read?.ok === true && value >= min && value <= max) return { ok: true, value: read.exact };
-    return { ok: false, hint: exactHint(text) };
+    return { ok: false, hint: read?.ok === false ? reasonHint(read) : exactHint(text) };
   });
 }
 

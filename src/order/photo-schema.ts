@@ -77,8 +77,10 @@ const plumbKeys = {
   bottom: { read: place('bottom of the string'), always, example: '[1132, 695]' },
 };
 
+export const pictureName = freeText('name of the picture, beside the order file');
+
 export const photoKeys = {
-  file: { read: freeText('name of the picture, beside the order file'), always, example: 'side.jpg' },
+  file: { read: pictureName, always, example: 'side.jpg' },
   'image-size': { read: size, always, example: '[1600, 1200]' },
   reference: {
     read: reference,

@@ -1,5 +1,6 @@
 /** Lengths that the reference makes of the places on a photo, each held against what a horse can have. */
 import { apart } from '../math/sheet-corners.ts';
+import { bodyBounds } from '../numbers/body-bounds.ts';
 import { photoBounds } from '../numbers/photo-bounds.ts';
 import type { Inches } from '../units/length.ts';
 import { decimals } from '../units/print.ts';
@@ -13,10 +14,9 @@ import type { Pixel } from './photo-types.ts';
 import type { Problem } from '../yaml/problem.ts';
 import { isBlock, treeAt } from '../yaml/tree.ts';
 
-/** Depth of a barrel over its girth: of ellipses half as wide as deep to a tenth wider than deep, with a tenth of slack [choice]. */
-const depthOverGirth = { min: 0.27, max: 0.46 };
 /** The same over the height at the withers [choice: half of it is usual]. */
 const depthOverHeight = { min: 0.3, max: 0.65 };
+const { depthOverGirth } = bodyBounds;
 const { widestView, ringBehind } = photoBounds;
 
 /** A fault for each length that no horse has; they can be told only of places that are in order. */

@@ -2,7 +2,7 @@
 import { parseDay } from '../units/days.ts';
 import { parseLength, unitOf, type Inches } from '../units/length.ts';
 import { tidy } from '../units/number.ts';
-import { horseKeys } from './keys/horse.ts';
+import { barrelDepth, horseKeys } from './keys/horse.ts';
 import { saddleKeys } from './keys/saddle.ts';
 import { within, type LengthRange } from './measure.ts';
 import type { Across } from './across.ts';
@@ -17,11 +17,13 @@ const ranges = {
   heartGirth: horseKeys['heart-girth'],
   ringToRing: saddleKeys['ring-to-ring'],
   ringDrop: saddleKeys['ring-drop'],
+  barrelDepth: barrelDepth.depth,
 };
 
 const girthPath = ['horse', 'heart-girth'];
 const heightPath = ['horse', 'height'];
 const ringPath = ['saddle', 'ring-to-ring'];
+const depthPath = ['horse', 'barrel', 'depth'];
 const dropPath = ['saddle', 'ring-drop'];
 
 /** Faults across keys. Read from the tree, so that one wrong leaf elsewhere does not hide them. */
@@ -30,6 +32,7 @@ export function acrossKeys(loaded: Across): Problem[] {
     ...needsSize(loaded),
     ...ringAgainstGirth(loaded),
     ...dropAgainstGirth(loaded),
+    ...depthAgainstGirth(loaded),
     ...dueAfterTaken(loaded),
     ...photoFaults(loaded),
   ];
@@ -63,6 +66,17 @@ function dropAgainstGirth(loaded: Across): Problem[] {
   const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-drop goes from the spine down one side to the ring`;
   const expected = 'ring-drop less than half the heart girth';
   return [loaded.locate({ path: 'saddle.ring-drop', found, expected, hint }, dropPath)];
+}
+
+/** Round anything so deep the tape goes twice the depth, however thin it is. */
+function depthAgainstGirth(loaded: Across): Problem[] {
+  const girth = lengthAt(loaded, girthPath, ranges.heartGirth);
+  const depth = lengthAt(loaded, depthPath, ranges.barrelDepth);
+  if (girth === undefined || depth === undefined || 2 * depth < girth) return [];
+  const found = textAt(loaded, depthPath);
+  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; depth goes straight down, from spine to underline`;
+  const expected = 'depth less than half the heart girth';
+  return [loaded.locate({ path: 'horse.barrel.depth', found, expected, hint }, depthPath)];
 }
 
 function dueAfterTaken(loaded: Across): Problem[] {

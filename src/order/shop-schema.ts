@@ -5,6 +5,7 @@ import type { LearnedKey } from './types.ts';
 import {
   block,
   day,
+  didYouMean,
   freeText,
   leaf,
   plainNumber,
@@ -61,7 +62,7 @@ function force({ about, min, max }: { about: string; min: number; max: number })
   return leaf({ expected, json: { type: 'string', pattern: 'lbf\\s*$', description: about } }, (text) => {
     const [, number = '', unit = ''] = /^([\d.]+) ?([a-z]*)$/i.exec(text) ?? [];
     const read = parseNumber(number);
-    if (!read.ok) return { ok: false };
+    if (!read.ok) return { ok: false, hint: didYouMean(read.suggestion && `${read.suggestion} lbf`) };
     if (unit !== 'lbf') return { ok: false, hint: 'forces are in pounds-force: lbf' };
     const value = toNumber(read.exact);
     return value >= min && value <= max ? { ok: true, value } : { ok: false };

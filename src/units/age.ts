@@ -19,7 +19,8 @@ export function parseAge(text: string): AgeRead {
   }
   const [, number = '', word = ''] = parts;
   const read = parseNumber(number);
-  if (!read.ok) return { ok: false, why: read.why };
+  if (!read.ok)
+    return { ok: false, why: read.why, ...(read.suggestion && { suggestion: `${read.suggestion} ${word}` }) };
   if (years.has(word)) return { ok: true, years: toNumber(read.exact) };
   if (months.has(word)) return { ok: true, years: toNumber({ ...read.exact, under: read.exact.under * 12 }) };
   return { ok: false, why: `"${word}" is not a unit of age: y or months` };

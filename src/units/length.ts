@@ -60,7 +60,7 @@ function fromOne([, sign = '', number = '', word = '']: RegExpExecArray): Length
   if (unit === undefined) return no(`"${word}" is not a unit it can take: ${units}`);
   if (unit === 'hh') return sign === '' ? parseHands(number) : no('hands are never below zero');
   const read = parseNumber(number);
-  if (!read.ok) return no(read.why);
+  if (!read.ok) return no(read.why, read.suggestion && `${sign}${read.suggestion} ${word}`);
   const inches = toNumber(product(read.exact, inchesPer[unit]));
   return { ok: true, inches: sign === '' || inches === 0 ? inches : -inches };
 }

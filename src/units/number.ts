@@ -6,7 +6,10 @@ export interface Exact {
   under: number;
 }
 
-export type NumberRead = { ok: true; exact: Exact } | { ok: false; why: string };
+/** On each side of the point. */
+const mostDigits = 6;
+
+export type NumberRead = { ok: true; exact: Exact } | { ok: false; why: string; suggestion?: string };
 
 /** Source of a pattern for every number text that parseNumber may accept; uses no capturing groups. */
 export const numberPattern = String.raw`(?:\d[\d.]*[ -]\d+ ?\/ ?\d+|\d+ ?\/ ?\d+|\d[\d.]*|\.\d+)`;
@@ -56,14 +59,21 @@ export function parseNumber(text: string): NumberRead {
   const parts = /^(?:(\d+)|(\d*)\.(\d+)|(?:(\d+)[ -])?(\d+) ?\/ ?(\d+))$/.exec(text);
   if (parts === null) return { ok: false, why: 'it is not a plain number such as 4.5 or 16 1/2' };
   const [, whole = '', before = '', decimals = '', wholePart = '', top = '', bottom = ''] = parts;
-  if ([whole, before, decimals, wholePart, top, bottom].some((digits) => digits.length > 6)) {
-    return { ok: false, why: 'the number has too many digits' };
+  if ([whole, before, decimals, wholePart, top, bottom].some((digits) => digits.length > mostDigits)) {
+    return tooLong(decimals === '' ? undefined : text);
   }
   if (whole !== '') return { ok: true, exact: { over: Number(whole), under: 1 } };
   if (decimals !== '') {
     return { ok: true, exact: { over: Number(before + decimals), under: 10 ** decimals.length } };
   }
   return fraction(wholePart, Number(top), Number(bottom));
+}
+
+/** Spreadsheets and drawing programs write more digits than anybody measured: without those it can be copied back. */
+function tooLong(decimal: string | undefined): NumberRead {
+  const why = `the number has too many digits: at most ${String(mostDigits)} before and ${String(mostDigits)} after the point`;
+  const suggestion = decimal === undefined ? '' : String(Number(Number(decimal).toFixed(mostDigits)));
+  return parseNumber(suggestion).ok ? { ok: false, why, suggestion } : { ok: false, why };
 }
 
 function fraction(whole: string, top: number, bottom: number): NumberRead {

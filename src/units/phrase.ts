@@ -47,12 +47,15 @@ export function say(words: TemplateStringsArray, ...values: (Quantity | string)[
 }
 
 /** Phrases one after the other: commas, and a semicolon before the last. */
-export function joined(phrases: readonly Phrase[]): Phrase {
+export const joined = (phrases: readonly Phrase[]): Phrase =>
+  inARow(phrases, (i) => (i === phrases.length - 1 ? '; ' : ', '));
+
+/** Phrases one after the other, each a sentence, or with what stands before each but the first. */
+export function inARow(phrases: readonly Phrase[], before: (i: number) => string = () => ' '): Phrase {
   const words: string[] = [''];
   const values: Phrase['values'][number][] = [];
   phrases.forEach((phrase, i) => {
-    words[words.length - 1] =
-      `${words.at(-1) ?? ''}${i === 0 ? '' : i === phrases.length - 1 ? '; ' : ', '}${phrase.words[0] ?? ''}`;
+    words[words.length - 1] = `${words.at(-1) ?? ''}${i === 0 ? '' : before(i)}${phrase.words[0] ?? ''}`;
     phrase.values.forEach((value, j) => {
       values.push(value);
       words.push(phrase.words[j + 1] ?? '');

@@ -6,7 +6,7 @@ import { jsonText, rounded, roundedChance } from '../pages/json.ts';
 import { byCustomer, nothingText, type Asked, type AskedOrder } from '../words/about-ask.ts';
 import { questionWords } from '../words/ask-words.ts';
 import type { Name } from '../words/names.ts';
-import { failedRow, failedValue } from './shared-values.ts';
+import { failedRow, failedValue, remarksValue } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
 /** Whole document: `{ schema, worthAsking, results }`. */
@@ -33,6 +33,7 @@ function valueOf(asked: Asked): Values {
       now === undefined
         ? null
         : { clears: rounded(now.clears), reaches: rounded(now.reaches), both: rounded(now.both) },
+    ...remarksValue(advice),
     draws: 2 * drawing.strata,
     seed: drawing.seed,
     questions: questionsOf(asked),

@@ -24,7 +24,8 @@ const foot = ['Message to the customer: --format text, or --long for the whole o
 export function askSheets(results: readonly AskedOrder[], units: Units): Sheet[] {
   const read = results.filter((result) => result.ok);
   const [only] = read;
-  const sheets = read.length > 1 ? [listSheet(read)] : only === undefined ? [] : [orderSheet(only, units)];
+  const sheets =
+    read.length > 1 ? [listSheet(read, units)] : only === undefined ? [] : [orderSheet(only, units)];
   return [...sheets, ...results.flatMap((result) => (result.ok ? [] : [unreadSheet(result)]))];
 }
 
@@ -42,6 +43,7 @@ function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
     blocks: [
       ...(welfare.length === 0 ? [] : [...welfare.slice(1), capital(ask)].map(paragraph)),
       paragraph(nowText({ result, toAsk, photo }, units)),
+      ...advice.remarks.map((remark) => paragraph(phraseText(remark, units))),
       { kind: 'list', items: toAsk.map((worth) => worthText(worth, units)), mark: 'number', apart: true },
       ...(photo === undefined
         ? []
@@ -71,7 +73,7 @@ function nowText(
 }
 
 /** Many orders: one row each, by customer. */
-function listSheet(read: readonly Asked[]): Sheet {
+function listSheet(read: readonly Asked[], units: Units): Sheet {
   const asking = read.filter(({ toAsk }) => toAsk.length > 0);
   const done = read
     .filter(({ toAsk }) => toAsk.length === 0)
@@ -84,6 +86,11 @@ function listSheet(read: readonly Asked[]): Sheet {
         { kind: 'text', text: reachText(orders), tone: 'strong', apart: true },
         { kind: 'list', items: orders.map(lineOf) },
       ]),
+      ...read.flatMap(({ result: { advice } }) =>
+        advice.remarks.map((remark) =>
+          paragraph(`${visible(advice.facts.order.order)}: ${phraseText(remark, units)}`),
+        ),
+      ),
       ...(done.length === 0
         ? []
         : [{ ...paragraph(`Nothing to ask about ${listed(done.map(visible))}.`), apart: true } as const]),

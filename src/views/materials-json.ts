@@ -1,4 +1,5 @@
 /** The materials of a backlog for scripts: orders by number whatever the order of the files, lengths in inches. */
+import { phraseText } from '../units/text.ts';
 import type { CutPutUp, MaterialPlan } from '../work/cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../work/materials.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
@@ -47,6 +48,9 @@ export function resultValue(result: BacklogResult): Values {
     quantity: paper.ticket.quantity,
     lengthBasis: lengthBasis(paper.ticket.measured),
     spec: candidateValue(paper.candidate),
+    ...(paper.doubts.length === 0
+      ? {}
+      : { remarks: paper.doubts.map((doubt) => phraseText(doubt, 'in', 'decimals')) }),
   };
 }
 

@@ -6,6 +6,7 @@ import { plural } from '../units/phrase.ts';
 import {
   cordName,
   leftOutBlocks,
+  doubtBlocks,
   provisionalNotice,
   takenText,
   type BacklogResult,
@@ -23,6 +24,7 @@ export function materialsSheet(materials: Materials, results: readonly BacklogRe
     about: [`Written ${day}. Feet of body cord include 15% extra.`],
     notice: provisionalNotice(orders),
     blocks: [
+      ...doubtBlocks(orders),
       ...under('Ask first', [{ kind: 'list', items: cords.flatMap(askTexts) }]),
       ...under('Cord to pull', [cordTable(cords)]),
       ...under('Hardware to pull', [

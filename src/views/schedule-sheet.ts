@@ -3,7 +3,7 @@ import type { Agenda, Asked } from '../work/agenda.ts';
 import type { Keyed } from '../work/planned.ts';
 import { plural } from '../units/phrase.ts';
 import { decimals } from '../units/print.ts';
-import { leftOutBlocks, provisionalNotice, type BacklogResult } from '../words/about-backlog.ts';
+import { doubtBlocks, leftOutBlocks, provisionalNotice, type BacklogResult } from '../words/about-backlog.ts';
 import { under, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
 
@@ -24,6 +24,7 @@ export function scheduleSheet(
     ],
     notice: provisionalNotice(orders),
     blocks: [
+      ...doubtBlocks(orders),
       ...under('New work', [{ kind: 'list', items: asked.map(askedText) }]),
       ...under('Late', lateBlocks(agenda)),
       ...under('Jobs', [jobsTable(agenda)]),

@@ -2,6 +2,7 @@
 import { problemText } from '../work/problem-text.ts';
 import type { Keyed } from '../work/planned.ts';
 import { under, type Block } from '../pages/sheet.ts';
+import { phraseText } from '../units/text.ts';
 import type { PaperResult } from './types.ts';
 import { specName } from './words.ts';
 
@@ -14,6 +15,15 @@ export function provisionalNotice(orders: readonly Keyed[]): string | undefined 
   if (names.length === 0) return undefined;
   return `Do not cut until ring to ring is measured: ${names.join(', ')}. Their lengths, and with them cord and hours, may change.`;
 }
+
+/** What to measure again before anything is cut or promised, order by order. */
+export const doubtBlocks = (orders: readonly Keyed[]): Block[] =>
+  under('Measure again', [
+    {
+      kind: 'list',
+      items: orders.flatMap(({ key, doubts }) => doubts.map((doubt) => `${key}: ${phraseText(doubt, 'in')}`)),
+    },
+  ]);
 
 /** The cinch of an order, and why that one. */
 export function takenText({ candidate, takes, ticket }: Keyed): string {

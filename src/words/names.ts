@@ -125,6 +125,7 @@ const entries = {
   invoice: ['', 'number of the invoice; empty for a quote'],
   paid: ['money', 'what was paid'],
   amountDue: ['money', 'total less what was paid'],
+  remarks: ['', 'where its tapes disagree: what to measure again'],
   column: ['n', ''],
   key: ['', ''],
   found: ['', ''],

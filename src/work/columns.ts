@@ -30,6 +30,7 @@ export const columnNames = [
   'reason',
   'sameNumberAs',
   'problem',
+  'remarks',
 ] as const;
 
 export type ColumnName = (typeof columnNames)[number];

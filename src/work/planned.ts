@@ -2,6 +2,7 @@
 import type { Advice } from '../advice/advice.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Order } from '../order/types.ts';
+import type { Phrase } from '../units/phrase.ts';
 import { byText } from '../units/by-text.ts';
 import type { Rate } from '../units/money.ts';
 import type { Judgement } from '../rules/rule.ts';
@@ -19,6 +20,8 @@ export interface Planned {
   readonly minutes: Rate | undefined;
   /** Whether cord and buckles are on the shelf, for this order alone. */
   readonly shelf: Judgement | undefined;
+  /** Where its tapes disagree. */
+  readonly doubts: readonly Phrase[];
 }
 
 /** What is taken for one order, on a day; undefined when nothing passes. Pure. */
@@ -35,6 +38,7 @@ export function plannedOf(advice: Advice, day: string): Planned | undefined {
     ticket: ticketOf({ candidate }, advice, { day }),
     minutes: minutesOf(candidate, order, shop.labor),
     shelf: spec.judgementOf('stock'),
+    doubts: advice.remarks,
   };
 }
 

@@ -3,7 +3,7 @@ import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Problem } from '../yaml/problem.ts';
 import type { Order, Saddle } from '../order/types.ts';
 import { styles } from '../cinch/styles.ts';
-import { len, say, type Phrase } from '../units/phrase.ts';
+import { inARow, len, say, type Phrase } from '../units/phrase.ts';
 import { columnNames, type ColumnName } from './columns.ts';
 import { problemText } from './problem-text.ts';
 
@@ -45,6 +45,7 @@ export function rowOf(advice: Advice, place: Place): Row {
   cells.room = facts.room.value;
   cells.roomSd = facts.room.sd;
   cells.ask = askCell(advice);
+  cells.remarks = advice.remarks.length === 0 ? null : inARow(advice.remarks);
   if (first === undefined) {
     cells.reason = firstRefusal(advice);
   } else {

@@ -5,12 +5,15 @@ export interface Summary {
   readonly orders: Record<Verdict, number>;
   /** Orders whose number stood earlier in the backlog. */
   sameNumber: number;
+  /** Orders whose tapes disagree. */
+  doubtful: number;
 }
 
 /** Nothing yet. */
 export const newSummary = (): Summary => ({
   orders: { sized: 0, tight: 0, 'none fits': 0, faulty: 0 },
   sameNumber: 0,
+  doubtful: 0,
 });
 
 /** Counts one row. */
@@ -18,6 +21,7 @@ export function count(summary: Summary, cells: Cells): void {
   const verdict = verdicts.find((word) => word === cells.verdict);
   if (verdict !== undefined) summary.orders[verdict] += 1;
   if (cells.sameNumberAs !== null && cells.sameNumberAs !== undefined) summary.sameNumber += 1;
+  if (cells.remarks !== null && cells.remarks !== undefined) summary.doubtful += 1;
 }
 
 /** All orders counted. */

@@ -13,6 +13,7 @@ interface Manifest {
   version: string;
   engines: { node: string };
   bin: Record<string, string>;
+  man: string[];
   scripts: Record<string, string>;
   dependencies: Record<string, string>;
   devDependencies: Record<string, string>;
@@ -77,6 +78,11 @@ describe('the packed files', () => {
       /^docs\/.+\.(md|svg|png|1)$/,
     ];
     expect(names.filter((name) => !fitting.some((pattern) => pattern.test(name)))).toEqual([]);
+  });
+
+  test('npm links a man page only of a list, and of a file that is packed', () => {
+    expect(manifest.man).toEqual(['./docs/cinchwright.1']);
+    expect(names).toContain('docs/cinchwright.1');
   });
 
   test('the command can be started', () => {
@@ -166,6 +172,25 @@ describe('dependencies', () => {
       expect(licenses).toMatch(new RegExp(`^${name} [0-9]`, 'm'));
     }
     expect(imported).toContain('@resvg/resvg-js');
+  });
+
+  test('what is compiled into the codecs of photos goes along with its licenses', () => {
+    const licenses = fs.readFileSync(path.join(repo, 'dist', 'licenses.txt'), 'utf8').replace(/\s+/g, ' ');
+    expect(licenses).toContain('This software is based in part on the work of the Independent JPEG Group.');
+    for (const name of ['jpeg', 'png']) {
+      const own = `node_modules/@jsquash/${name}/codec/LICENSE.codec.md`;
+      expect(licenses).toContain(fs.readFileSync(path.join(repo, own), 'utf8').replace(/\s+/g, ' ').trim());
+    }
+    // Rust leaves the names of its crates in what it compiles, and mozjpeg its own.
+    const [png, jpeg] = ['png', 'jpeg-encoder'].map((name) =>
+      fs.readFileSync(path.join(repo, 'dist', `${name}.wasm`), 'latin1'),
+    );
+    const crates = [...png!.matchAll(/\/([a-z\d_]+)-(\d+\.\d+\.\d+)\/src\//g)].map(([, ...named]) =>
+      named.join(' '),
+    );
+    const mozjpeg = /mozjpeg version [\d.]+/.exec(jpeg!)?.[0].replace(' version', '');
+    expect(new Set(crates).size).toBeGreaterThan(4);
+    for (const part of [...crates, mozjpeg]) expect(licenses).toContain(part);
   });
 
   test('none is for running and for testing at once', () => {

@@ -1,5 +1,5 @@
 /** Starts the built program as a shell would, in a process of its own. */
-import { spawn, type ChildProcessWithoutNullStreams } from 'node:child_process';
+import { execFileSync, spawn, type ChildProcessWithoutNullStreams } from 'node:child_process';
 import path from 'node:path';
 import { repo } from './run-cli.ts';
 
@@ -40,6 +40,11 @@ export function launch(
   { env, cwd = repo, program = installed }: Pick<Start, 'env' | 'cwd' | 'program'> = {},
 ): ChildProcessWithoutNullStreams {
   return spawn(process.execPath, [program, ...args], { cwd, env: surroundings(env) });
+}
+
+/** A pipe with a name, which Node cannot make. */
+export function makePipe(name: string, cwd: string): void {
+  execFileSync('bash', ['-c', 'mkfifo "$0"', name], { cwd });
 }
 
 /** Runs it to its end. */

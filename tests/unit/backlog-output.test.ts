@@ -178,7 +178,12 @@ test('the row says what `size` says of the same order', async () => {
 });
 
 test('every column holds something in a row of some order, or nobody fills it', async () => {
-  const stdin = fs.readFileSync(path.join(repo, 'examples/orders/01-height-only.yaml'));
+  const again = fs.readFileSync(path.join(repo, 'examples/orders/01-height-only.yaml'), 'utf8');
+  const stdin = `${again}---
+order: doubtful
+horse: { heart-girth: 73 in }
+saddle: { rigging: 7/8, ring-to-ring: 55 in }
+`;
   const rows = resultsOf(
     (await run(['backlog', 'examples/orders', '-', '--format', 'json'], { stdin })).stdout,
   );

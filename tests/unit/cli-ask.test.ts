@@ -2,7 +2,7 @@
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { shortCaution } from '../../src/numbers/cautions.ts';
 import { run } from '../support/run-cli.ts';
 
@@ -27,6 +27,19 @@ beforeAll(() => {
 });
 afterAll(() => {
   fs.rmSync(cwd, { recursive: true });
+});
+
+test('on a terminal a line says how far it is, and goes before the answer comes', async () => {
+  let now = 0;
+  vi.spyOn(Date, 'now').mockImplementation(() => (now += 300));
+  const { stdout, stderr } = await run(['ask', 'a.yaml', 'b.yaml', 'c.yaml', '--draws', '8'], {
+    cwd,
+    columns: 80,
+  });
+  vi.restoreAllMocks();
+  expect(stderr).toMatch(/^\r0 orders, 0 %.*\r1 orders, 33 %.*\r2 orders, 66 %, [^\r]*\r\u001b\[K$/s);
+  expect(stdout).toContain('Horse 3');
+  expect((await ask('a.yaml', 'b.yaml')).stderr).toBe('');
 });
 
 test('orders of one name, phone and mail share a message; those of another phone do not', async () => {

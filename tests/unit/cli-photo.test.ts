@@ -244,7 +244,7 @@ describe('what a tape says', () => {
       .replace('  style: flat-plate', '  style: flat-plate\n  bar-span: 9 in\n  ring-to-ring: 60 in')
       .replace('rigging: 7/8', 'rigging: { set-back: 8 in }');
     const { remarks } = await size(text);
-    expect(remarks.map((remark) => /of (.*?), the photo/.exec(remark)?.[1])).toEqual([
+    expect(remarks.flatMap((remark) => /of (.*?), the photo/.exec(remark)?.[1] ?? [])).toEqual([
       'set-back',
       'skin from the midline up to the ring',
       "the barrel's depth",
@@ -267,4 +267,19 @@ test('--pick makes no page of a picture that no order takes', async () => {
   expect(code).toBe(3);
   expect(stderr).toContain('199 x 400 pixels, and an order takes 200 to 20000 a side');
   expect(fs.existsSync(path.join(home, 'page.html'))).toBe(false);
+  const good = await picture(400, 300);
+  const elsewhere = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-elsewhere-'));
+  fs.writeFileSync(path.join(elsewhere, 'far.jpg'), good);
+  fs.symlinkSync(path.join(elsewhere, 'far.jpg'), path.join(home, 'near.jpg'));
+  for (const [name, why] of [
+    ['two\nlines.jpg', 'on one line'],
+    ['near.jpg', 'leads out of the folder'],
+    [String.raw`\a.jpg`, 'leads out of the folder'],
+  ] as const) {
+    if (name !== 'near.jpg') put(name, good);
+    const refused = await photo('--pick', name, '--out', 'page.html');
+    expect([refused.code, refused.stderr]).toEqual([3, expect.stringContaining(why)]);
+    expect(fs.existsSync(path.join(home, 'page.html'))).toBe(false);
+  }
+  fs.rmSync(elsewhere, { recursive: true });
 });

@@ -2,7 +2,7 @@
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import packageJson from '../../package.json' with { type: 'json' };
 import { dayText } from '../../src/units/days.ts';
 import { repo, run, today } from '../support/run-cli.ts';
@@ -82,9 +82,7 @@ test('a fault of our own is one plain line, without a stack trace', async () => 
 });
 
 test('compiled code of another program version or Node is ignored', async () => {
-  const copy = path.join(dir, 'copy');
-  fs.cpSync(path.join(repo, 'bin'), path.join(copy, 'bin'), { recursive: true });
-  fs.cpSync(path.join(repo, 'dist'), path.join(copy, 'dist'), { recursive: true });
+  const copy = copied('copy');
   for (const spoiled of [Buffer.from('not compiled code'), Buffer.alloc(0), undefined]) {
     const cache = path.join(copy, 'dist', 'cinchwright.cjs.cache');
     if (spoiled === undefined) fs.rmSync(cache);
@@ -95,3 +93,44 @@ test('compiled code of another program version or Node is ignored', async () => 
     expect({ code, stdout, stderr }).toEqual({ code: 0, stdout: `${packageJson.version}\n`, stderr: '' });
   }
 });
+
+describe('compiled code is used only as the build left it', () => {
+  const cacheOf = (copy: string): string => path.join(copy, 'dist', 'cinchwright.cjs.cache');
+  const sized = (copy: string) =>
+    start(['size'], { stdin: order, program: path.join(copy, 'bin', 'cinchwright') });
+
+  test('bits that have flipped, at any place, and an end that is missing', async () => {
+    const copy = copied('flipped');
+    const whole = fs.readFileSync(cacheOf(copy));
+    const good = await sized(copy);
+    expect(good.code).toBe(0);
+    const places = Array.from({ length: 12 }, (_, i) => Math.floor(((i + 0.5) * whole.length) / 12));
+    const flipped = places.map((at) => {
+      const spoiled = Buffer.from(whole);
+      for (let i = 0; i < 40; i++) spoiled[at + i] = (spoiled[at + i] ?? 0) ^ (1 << (i % 8));
+      return spoiled;
+    });
+    for (const spoiled of [...flipped, whole.subarray(0, -1), whole.subarray(0, 3)]) {
+      fs.writeFileSync(cacheOf(copy), spoiled);
+      expect(await sized(copy)).toEqual(good);
+    }
+  }, 60_000);
+
+  test('a program of the same length with other words', async () => {
+    const copy = copied('edited');
+    const bundle = path.join(copy, 'dist', 'cinchwright.cjs');
+    const text = fs.readFileSync(bundle, 'latin1');
+    const edited = text.replaceAll('Sizing aid,', 'Edited aid,');
+    expect(edited).not.toBe(text);
+    fs.writeFileSync(bundle, edited, 'latin1');
+    expect((await sized(copy)).stdout).toContain('Edited aid,');
+  });
+});
+
+/** The built program once more, to be damaged. */
+function copied(name: string): string {
+  const copy = path.join(dir, name);
+  for (const folder of ['bin', 'dist'])
+    fs.cpSync(path.join(repo, folder), path.join(copy, folder), { recursive: true });
+  return copy;
+}

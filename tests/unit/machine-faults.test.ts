@@ -145,6 +145,66 @@ describe('pipes', () => {
   });
 });
 
+test.each(['size good.yaml', 'backlog good.yaml', 'ask good.yaml', 'new x.yaml', 'photo --pick x.jpg'])(
+  'a current folder that has been removed: cinchwright %s',
+  (command) => {
+    const { code, stdout, stderr } = shell(`mkdir gone && cd gone && rmdir ../gone; cinchwright ${command}`);
+    expect([code, stdout]).toEqual([3, '']);
+    expect(stderr).toMatch(/^cinchwright: cannot .*the current folder is gone; change to another\n$/);
+  },
+);
+
+describe('devices that never end', () => {
+  test.each([
+    'size',
+    'ask',
+    'learn',
+    'backlog',
+    'materials',
+    'photo',
+    'photo --pick',
+    'size good.yaml --shop',
+  ])('cinchwright %s /dev/urandom', (command) => {
+    for (const device of ['/dev/urandom', '/dev/zero']) {
+      const { code, stderr } = shell(`cinchwright ${command} ${device}`);
+      expect(code).toBe(3);
+      expect(stderr).toMatch(/^cinchwright: .*(never ends|at most 5 MB|not a plain file)\b/);
+    }
+  });
+  test('cost a backlog their own row, and are no standard input', () => {
+    const { code, stdout } = shell('cinchwright backlog good.yaml /dev/zero good.yaml --format csv');
+    expect([
+      code,
+      stdout
+        .split('\r\n')
+        .slice(1, -1)
+        .map((row) => row.split(',')[0]),
+    ]).toEqual([3, ['7', '', '7']]);
+    expect(shell('cinchwright backlog - < /dev/zero').stderr).toMatch(
+      /^cinchwright: standard input: .*never ends/,
+    );
+  });
+});
+
+test.each(['SIGINT', 'SIGTERM'])('%s while a file is written waits until it is in place', (signal) => {
+  put(
+    'signal.cjs',
+    `const fs = require('node:fs');
+     const { renameSync } = fs;
+     fs.renameSync = (...names) => {
+       process.kill(process.pid, '${signal}');
+       const until = Date.now() + 50;
+       while (Date.now() < until);
+       return renameSync(...names);
+     };`,
+  );
+  const env = { NODE_OPTIONS: `--require ${path.join(dir, 'signal.cjs')}` };
+  const { code } = shell('mkdir -p put; cinchwright size good.yaml --out put/it.txt; exit $?', env);
+  expect(code).toBe(128 + os.constants.signals[signal as NodeJS.Signals]);
+  expect(fs.readdirSync(path.join(dir, 'put'))).toEqual(['it.txt']);
+  expect(fs.readFileSync(path.join(dir, 'put', 'it.txt'), 'utf8')).toMatch(/^7: tie a.*Sizing aid/s);
+});
+
 describe('files that are none', () => {
   const deep = `a: ${'['.repeat(20_000)}`;
   const aliases = `a: &a x\nb: [${Array.from({ length: 10_000 }, () => '*a').join(',')}]\n`;

@@ -115,6 +115,11 @@ describe('how a fault is told', () => {
       'heart-girth is 40 in; ring-drop goes from the spine down one side',
     ],
     [
+      `${horse}heart-girth: 58 in\n  barrel: { depth: 29 in }`,
+      '6:20 horse.barrel.depth | 29 in | depth less than half the heart girth',
+      'heart-girth is 58 in; depth goes straight down',
+    ],
+    [
       `${horse}heart-girth: 185”`,
       '5:16 horse.heart-girth | 185” | heart girth from',
       'did you mean "185 cm"?',

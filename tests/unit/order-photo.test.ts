@@ -88,6 +88,11 @@ describe('told', () => {
       [['ring: [728, 549]', 'ring: [-728, 549]']],
       '18:10 photo.ring[0] | -728 | pixels, a number from 0 to 20000',
     ],
+    [
+      [['ring: [728, 549]', 'ring: [716.3399999999999, 549]']],
+      'at most 6 before and 6 after the point; did you mean "716.34"?',
+    ],
+    [[['ring: [728, 549]', 'ring: [7e2, 549]']], 'a number is written out in plain digits'],
     // Out of order.
     [
       [['elbow: [696, 673]', 'elbow: [790, 673]']],

@@ -88,3 +88,33 @@ it('stands among the remarks of an advice, and what goes together has none', () 
   expect(sizeOrder(orderOf({ horse: { elbowRoom: 7 } }), defaultShop).remarks).toHaveLength(1);
   expect(sizeOrder(orderOf({ horse: { elbowRoom: 4 } }), defaultShop).remarks).toEqual([]);
 });
+
+describe('a body that no horse has', () => {
+  const of = (horse: Partial<Order['horse']>): string[] =>
+    remarks(orderOf({ horse: { heartGirth: 73, ...horse } }));
+
+  // An ellipse of 73 in round, as deep as wide, is 73 / pi = 23.2 in deep; a tenth wider than deep 22.1, half as wide as deep 30.1.
+  it('is told of a depth that its girth does not go round', () => {
+    for (const depth of [22.1, 23.2, 30.1]) expect(of({ barrel: { depth } })).toEqual([]);
+    for (const depth of [15, 35]) {
+      expect(of({ barrel: { depth } })).toEqual([expect.stringMatching(/Measure depth and girth again/)]);
+    }
+  });
+
+  it('is told of a body far longer or shorter than the horse is tall', () => {
+    for (const bodyLength of [54, 60, 66]) expect(of({ height: 60, bodyLength })).toEqual([]);
+    for (const bodyLength of [40, 100]) {
+      expect(of({ height: 60, bodyLength })).toEqual([
+        expect.stringMatching(/a horse of 15\.0 hh is 48 in to 75 in long/),
+      ]);
+    }
+  });
+
+  it('is told of a pony as tall as a horse', () => {
+    expect(of({ height: 58, heartGirth: 71, kind: 'pony' })).toEqual([]);
+    expect(of({ height: 68, heartGirth: 80, kind: 'pony' })).toEqual([
+      expect.stringMatching(/14\.2 hh at most, not 17\.0 hh/),
+    ]);
+    expect(of({ height: 68, heartGirth: 80, kind: 'stock' })).toEqual([]);
+  });
+});

@@ -15,7 +15,7 @@ import { pageFor, sentence, type Page } from '../../pages/page.ts';
 import { visible } from '../../units/clean.ts';
 import { questionText, soFarText } from '../../words/asked-words.ts';
 import { faultText } from '../../words/problems.ts';
-import { beforeStop } from '../backlog/interrupt.ts';
+import { beforeStop } from '../interrupt.ts';
 import { size, sizeOne } from '../commands/size.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import type { CliIo, Terminal } from '../io.ts';

@@ -1,7 +1,7 @@
 /** Where rows go as they come: standard output, or a file that is written beside and put in place when it is whole. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { writeHandle } from '../files.ts';
+import { partOf, writeHandle } from '../files.ts';
 
 export interface Output {
   readonly write: (text: string) => void;
@@ -26,7 +26,7 @@ export function toFile(file: string): Output {
   if (old !== undefined && !old.isFile()) return toDevice(file);
   const target = old === undefined ? file : fs.realpathSync(file);
   if (old !== undefined) fs.accessSync(target, fs.constants.W_OK);
-  const beside = path.join(path.dirname(target), `.${path.basename(target)}.${String(process.pid)}.part`);
+  const beside = partOf(target);
   const handle = fs.openSync(beside, 'w', (old?.mode ?? 0o666) & 0o777);
   const close = onceClosing(handle);
   return {

@@ -10,7 +10,7 @@ import type { CliIo } from '../io.ts';
 import { colorFor } from '../screen.ts';
 import { shopOf } from '../shop.ts';
 import type { BacklogFormat } from './formats.ts';
-import { beforeStop } from './interrupt.ts';
+import { beforeStop } from '../interrupt.ts';
 import { checkOutputs, errorsTo, isFile, rowsTo } from './outputs.ts';
 import { lookOf, printerFor } from './printers.ts';
 import { noProgress, progressFor, type Progress } from './progress.ts';

@@ -2,6 +2,7 @@
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { AskedOrder } from '../../words/about-ask.ts';
+import { progressFor, type Progress } from '../backlog/progress.ts';
 import { emit, guardInputs, tellNotWritten } from '../emit.ts';
 import { exit, printable, type ExitCode } from '../fault.ts';
 import { failed, type Entry } from '../input.ts';
@@ -75,7 +76,11 @@ async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Pr
   const errorColor = colorFor(io, options.color, 'stderr');
   const shop = await shopOf(options.shop, io, errorColor);
   const entries = await readAll(shop);
-  const results = await askAll(entries, shop, options);
+  const results = await askAll(entries, {
+    shop,
+    options,
+    progress: progressFor(io, entries.length, Date.now),
+  });
   const read = results.filter((result) => result.ok);
   const { format } = options;
   const isMessage = format === 'text' || format === 'markdown';
@@ -89,8 +94,19 @@ async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Pr
   const told = await tellFaults(entries, io, errorColor);
   if (!useful) tellNotWritten(options.out, io);
   if (isMessage) await tellSilent(read, io);
+  if (isMessage || format === 'csv') await tellDoubts(read, io);
   if (told !== exit.good) return told;
   return read.some(({ result }) => result.advice.specs.length === 0) ? exit.noSpec : exit.good;
+}
+
+/** Where tapes disagree is for the clerk, who has neither sheet nor JSON before him then. */
+async function tellDoubts(read: readonly (AskedOrder & { ok: true })[], io: CliIo): Promise<void> {
+  const { phraseText } = await import('../../units/text.ts');
+  for (const { result } of read)
+    for (const remark of result.advice.remarks)
+      io.stderr(
+        `cinchwright: order ${printable(result.advice.facts.order.order)}: ${phraseText(remark, 'in')}\n`,
+      );
 }
 
 /** A message that asks nothing is not written: why is told. */
@@ -103,20 +119,23 @@ async function tellSilent(read: readonly (AskedOrder & { ok: true })[], io: CliI
   if (silent.length > 0) io.stderr(`${thresholdText()}\n`);
 }
 
+/** Many orders take a while: a terminal sees how far it is. */
 async function askAll(
   entries: readonly Entry[],
-  shop: Shop,
-  { draws, seed }: AskOptions,
+  { shop, options, progress }: { shop: Shop; options: AskOptions; progress: Progress },
 ): Promise<AskedOrder[]> {
   const { sizeOrder } = await import('../../index.ts');
   const { askAbout, toAsk } = await import('../../advice/ask.ts');
-  const drawing = { strata: Math.ceil(draws / 2), seed };
-  return entries.map((entry): AskedOrder => {
+  const drawing = { strata: Math.ceil(options.draws / 2), seed: options.seed };
+  const results = entries.map((entry, i): AskedOrder => {
+    progress.at(i, i);
     if (!entry.ok) return failed(entry);
     const result = askAbout(sizeOrder(entry.order, shop), drawing);
     const { questions, photo } = toAsk(result);
     return { ok: true, file: entry.file, result, toAsk: questions, photo };
   });
+  progress.clear();
+  return results;
 }
 
 const viewsOf = (results: readonly AskedOrder[], { units }: AskOptions): Views => ({

@@ -36,7 +36,9 @@ export async function photoFor(
   try {
     stored = await codecs.decode(read.bytes, type, { width, height });
   } catch {
-    throw new CliFault(`${name}: the picture is damaged and cannot be drawn on`, { code: exit.input });
+    throw new CliFault(`${name}: cannot be drawn on: it is damaged, or of a kind no camera writes`, {
+      code: exit.input,
+    });
   }
   return enlarged(cutOut(stored, part, { width: WIDE, orientation }), WIDE);
 }

@@ -7,6 +7,7 @@ import { besideProgram } from '../built.ts';
 import { emit, guardInputs } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
+import { besideOrder } from './beside.ts';
 import { readPhoto } from './picture.ts';
 
 export interface PickAsked {
@@ -35,6 +36,7 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
       `${name}: it is ${String(width)} x ${String(height)} pixels, and an order takes ${String(min)} to ${String(max)} a side`,
       { code: exit.input },
     );
+  await guardName(image, io);
   const page = pickPage(
     { file: path.basename(image), width, height },
     {
@@ -50,6 +52,20 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
       'open it in a browser, on this machine or a telephone; it needs no network and sends nothing\n',
     );
   return exit.good;
+}
+
+/** The page writes the picture's name into the block for the order. Errors: a name, or a place, that no order takes. */
+async function guardName(image: string, io: CliIo): Promise<void> {
+  const { pictureName } = await import('../../order/photo-schema.ts');
+  const full = path.resolve(io.cwd, image);
+  const file = path.basename(full);
+  const found = besideOrder(file, path.dirname(full));
+  const why = found.is === 'fault' ? found.why : pictureName.safeParse(file).error?.issues[0]?.message;
+  if (why === undefined) return;
+  throw new CliFault(`${printable(image)}: no order takes a picture of this name: ${why}`, {
+    code: exit.input,
+    hint: 'Copy it under a plain name first.',
+  });
 }
 
 /** A name that is nobody else's: "juniper-side-landmarks.html". */
