@@ -150,7 +150,11 @@ describe('where a clearance is known with a spread', () => {
   });
   test('far out it stays a number', () => {
     const gradient: number[] = [];
-    const logOdds = rubOdds({ value: 40, sd: 0.3 }, { required: 1.25, logSoftness: Math.log(0.001) }, gradient);
+    const logOdds = rubOdds(
+      { value: 40, sd: 0.3 },
+      { required: 1.25, logSoftness: Math.log(0.001) },
+      gradient,
+    );
     expect([logOdds, ...gradient].every(Number.isFinite)).toBe(true);
     expect(logOdds).toBeLessThan(-100);
   });
