@@ -6,13 +6,14 @@ import type { Candidate } from '../../src/cinch/candidate.ts';
 import { lay } from '../../src/cinch/lay.ts';
 import { sideOf, type Side } from '../../src/cinch/side.ts';
 import { cordSpots, frameSpots } from '../../src/cinch/spots.ts';
+import { normalCdf } from '../../src/math/normal.ts';
 import { seededRandom, type Random } from '../../src/math/random.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order } from '../../src/order/types.ts';
 import { layersOf } from '../../src/cinch/buckles.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { styleIds } from '../../src/cinch/styles.ts';
-import { cases, long } from '../support/cases.ts';
+import { cases } from '../support/cases.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { plainCinch, plainHorse } from '../support/plain-case.ts';
 import { likelyOrders } from '../support/random-cases.ts';
@@ -25,7 +26,7 @@ interface Called {
   readonly first: boolean;
 }
 
-const DRAWS = cases(2000, 10_000);
+const DRAWS = cases(2000, 4000);
 
 /** The first spec of an order, and cinches that nobody chose, each with draws of its own. */
 function calledOf(order: Order, seed: number, random: Random): Called[] {
@@ -62,7 +63,7 @@ beforeAll(() => {
     likelyOrders(taped ? 31 : 17, cases(120, 500), { taped }).forEach((order, i) => {
       all.push(...calledOf(order, 2 * i + Number(taped), random));
     });
-});
+}, 600_000);
 
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, each) => sum + each, 0) / values.length;
@@ -73,15 +74,6 @@ describe(`what is called likely, against ${String(DRAWS)} drawn horses each`, ()
     const bin = all.filter(({ likely }) => Math.min(9, Math.floor(10 * likely)) === tenth);
     expect(bin.length).toBeGreaterThanOrEqual(cases(10, 50));
     const over = overBy(bin);
-    if (long)
-      console.log(
-        tenth,
-        bin.length,
-        mean(bin.map(({ likely }) => likely)),
-        mean(over),
-        Math.min(...over),
-        Math.max(...over),
-      );
     expect(Math.abs(mean(over))).toBeLessThan(0.01);
     // A share of 2000 draws alone has a standard deviation of one point.
     expect(over.filter((each) => Math.abs(each) > 0.03).length).toBeLessThanOrEqual(bin.length / 20);
@@ -91,7 +83,6 @@ describe(`what is called likely, against ${String(DRAWS)} drawn horses each`, ()
   test('first specs: at most two in a hundred are three points off, on either side, and none is five', () => {
     const over = overBy(all.filter(({ first }) => first));
     expect(over.length).toBeGreaterThan(cases(200, 900));
-    if (long) console.log(over.length, mean(over), Math.min(...over), Math.max(...over));
     expect(Math.abs(mean(over))).toBeLessThan(0.005);
     expect(over.filter((each) => Math.abs(each) > 0.03).length).toBeLessThanOrEqual(over.length / 50);
     expect(Math.max(...over.map(Math.abs))).toBeLessThan(0.05);
@@ -106,6 +97,28 @@ describe(`what is called likely, against ${String(DRAWS)} drawn horses each`, ()
     const { candidate } = specs[0]!;
     const share = shareThatClears(plainHorse(order), plainCinch(candidate), { draws: 20_000, seed: 9 });
     expect(Math.abs(candidate.clearance.likely - share)).toBeLessThan(0.01);
+  });
+
+  // A plumb ring: the edge of a straight runs beside the elbow line from armpit to elbow, and is near at both.
+  test.each([
+    [15, 3.2],
+    [17, 3.4],
+  ])('where a straight of %i strands is equally near at armpit and elbow', (strands, room) => {
+    const order = orderOf({
+      horse: { elbowRoom: room },
+      saddle: { rigging: { kind: 'measured', setBack: room - 2 }, ringToRing: 44 },
+    });
+    const facts = factsOf(order, defaultShop.model);
+    const buckle = defaultShop.buckles.find(({ id }) => id === 'plain 3')!;
+    const { clearance, ...cinch } = lay(
+      { style: 'straight', strands, layers: 1, buckle, length: 30 },
+      sideOf(facts),
+    )!;
+    const drawn = { draws: 20_000, seed: strands };
+    const share = shareThatClears(plainHorse(order), plainCinch({ ...cinch, clearance } as Candidate), drawn);
+    expect(Math.abs(clearance.likely - share)).toBeLessThan(0.015);
+    // One of the two alone would say more.
+    expect(normalCdf((clearance.inches - clearance.floor) / clearance.sd) - share).toBeGreaterThan(0.04);
   });
 });
 
@@ -127,7 +140,7 @@ describe('with more room, measured in steps of 0.05 in', () => {
     '%s: a finished cinch is no less sure',
     (name) => {
       let [steps, grown] = [0, 0];
-      for (const girth of [62, 72, 82])
+      for (const girth of [62, 72, 84])
         for (const barrel of [undefined, 'round'] as const) {
           const sideWith = (elbowRoom: number): Side =>
             sideOf(
@@ -148,9 +161,7 @@ describe('with more room, measured in steps of 0.05 in', () => {
               const before = clearances[i]!;
               steps += 1;
               if (likely > before.likely) grown += 1;
-              // Where it would rather not clear, another spot may become the one that pairs are counted with: a small step down.
-              const allowed = before.likely >= 0.5 ? 0.0005 : 0.01;
-              expect(before.likely - likely).toBeLessThan(allowed);
+              expect(before.likely - likely).toBeLessThan(0.0005);
             });
           }
         }

@@ -99,7 +99,7 @@ describe('several normal values', () => {
     within(
       allBelow(bounds, (a, b) => rho ** Math.abs(a - b)),
       below / 100_000,
-      0.015,
+      0.02,
     );
   });
 
