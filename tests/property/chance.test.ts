@@ -115,7 +115,7 @@ describe(`what is called likely, against ${String(DRAWS)} drawn horses each`, ()
       sideOf(facts),
     )!;
     const drawn = { draws: 20_000, seed: strands };
-    const share = shareThatClears(plainHorse(order), plainCinch({ ...cinch, clearance } as Candidate), drawn);
+    const share = shareThatClears(plainHorse(order), plainCinch({ ...cinch, clearance }), drawn);
     expect(Math.abs(clearance.likely - share)).toBeLessThan(0.015);
     // One of the two alone would say more.
     expect(normalCdf((clearance.inches - clearance.floor) / clearance.sd) - share).toBeGreaterThan(0.04);
