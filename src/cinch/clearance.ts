@@ -1,6 +1,5 @@
 /** Elbow clearance: the spot with the least to spare, counted in its own spreads, and the chance that every spot keeps its floor. */
-import { bothBelow } from '../math/normal-pair.ts';
-import { normalCdf } from '../math/normal.ts';
+import { allBelow } from '../math/all-below.ts';
 import type { Clearance } from './candidate.ts';
 import { followsOf, together, type Follows } from './moves.ts';
 import type { Side } from './side.ts';
@@ -34,12 +33,11 @@ export const gapSd = (spot: Spot, side: Side): number => measure(spot, side).sd;
 export function clearanceOf(spots: readonly Spot[], side: Side): Clearance {
   const over = (spot: Spot): number => spot.gap.distance - floorAt(spot, side);
   const lowest = spots.reduce((best, spot) => (over(spot) < over(best) ? spot : best));
+  const all = (): readonly Measured[] => spots.map((each) => measure(each, side));
   const least =
     over(lowest) < 0
       ? measure(lowest, side)
-      : spots
-          .map((spot) => measure(spot, side))
-          .reduce((best, each) => (each.spare < best.spare ? each : best));
+      : all().reduce((best, each) => (each.spare < best.spare ? each : best));
   const { spot, sd } = least;
   let reckoned: number | undefined;
   return {
@@ -52,7 +50,7 @@ export function clearanceOf(spots: readonly Spot[], side: Side): Clearance {
     from: [spot.x, spot.s],
     to: [spot.gap.elbowX, spot.gap.elbowS],
     get likely() {
-      return (reckoned ??= chanceOfAll(spots, least, side));
+      return (reckoned ??= chanceOfAll(all(), side));
     },
     get chance() {
       return Math.min(side.mostSure, this.likely);
@@ -60,19 +58,11 @@ export function clearanceOf(spots: readonly Spot[], side: Side): Clearance {
   };
 }
 
-/** With more than this many spreads to spare a second spot adds less than a thousandth to the risk. */
-const OUT_OF_REACH = 3.1;
-
-/** Spots move together, so the chance that all keep their floors is nearly that of the least sure and whichever other costs it most. */
-function chanceOfAll(spots: readonly Spot[], least: Measured, side: Side): number {
-  let chance = normalCdf(least.spare);
-  if (least.spare > OUT_OF_REACH) return chance;
-  for (const spot of spots) {
-    if (spot === least.spot) continue;
-    const other = measure(spot, side);
-    if (other.spare > OUT_OF_REACH) continue;
-    const correlation = together(least.follows, other.follows, side.moves) / (least.sd * other.sd);
-    chance = Math.min(chance, bothBelow(least.spare, other.spare, correlation));
-  }
-  return chance;
+/** That every spot keeps its floor: they move together. */
+function chanceOfAll(measured: readonly Measured[], { moves }: Side): number {
+  const bounds = measured.map(({ spare }) => spare);
+  return allBelow(bounds, (i, j) => {
+    const [a, b] = [measured[i] as Measured, measured[j] as Measured];
+    return together(a.follows, b.follows, moves) / (a.sd * b.sd);
+  });
 }

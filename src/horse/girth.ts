@@ -25,26 +25,26 @@ export function girthOf(horse: Horse, model: Model): Estimate {
 const conditionFactor = (condition: number = girthByCondition.usual): number =>
   1 + girthByCondition.perPoint * (condition - girthByCondition.usual);
 
-/** The fit on published breed means; its own spread and that within a breed add up. Inches in, inches out. */
+/** The fit on breed means and measured horses; its own spread and that within a breed add up. Inches in, inches out. */
 export function girthFromHeight(height: number, kind: Horse['kind'], condition?: number): Estimate {
   const cm = height * CM;
   const { slope, intercept, fitSd, withinBreedSd, otherKindFactor } = heightGirthFit;
-  const spread = Math.hypot(fitSd, withinBreedSd) / CM;
+  const spread = (line: number): number => Math.hypot(line * fitSd, withinBreedSd) / CM;
   const factor = conditionFactor(condition);
   const scored = (animal: string): string =>
     condition === undefined ? '' : `, for a ${animal} of condition ${condition}`;
   if (kind === 'draft') {
     const value = (factor * draftGirthRatio * cm) / CM;
     const basis = `from height, by the mean of one published draft breed${scored('horse')}`;
-    return { value, sd: spread * otherKindFactor, kind: 'assumed', basis };
+    return { value, sd: spread(otherKindFactor), kind: 'assumed', basis };
   }
   const value = (factor * (slope * cm + intercept)) / CM;
   if (kind === 'pony' || kind === 'mule' || kind === 'donkey') {
     const basis = `from height, by a fit for light horses${scored(kind)}; no figure was found for a ${kind}`;
-    return { value, sd: spread * otherKindFactor, kind: 'assumed', basis };
+    return { value, sd: spread(otherKindFactor), kind: 'assumed', basis };
   }
   const basis = `from height, by a fit on published breed means${scored('horse')}`;
-  return { value, sd: spread, kind: 'assumed', basis };
+  return { value, sd: spread(1), kind: 'assumed', basis };
 }
 
 /** Unreachable behind the door, kept so that the function is total. */

@@ -1,5 +1,5 @@
 /** Two questions put to outcomes: at which clearance do rubs become unlikely, and how much does new cord give? */
-import type { Odds, Prior, Trial } from '../math/logistic.ts';
+import { chanceOf, type Odds, type Prior, type Trial } from '../math/logistic.ts';
 import { learning } from '../numbers/learning-numbers.ts';
 import { defaultModel, type Model } from '../numbers/numbers.ts';
 import { alikeKey } from './alike.ts';
@@ -19,22 +19,42 @@ export interface Learning {
 /** Chance that trouble which is going to come has come after so many days: the same share of what is left comes every day. */
 export const seenAfter = (days: number, average: number): number => 1 - Math.exp(-days / average);
 
-/**
- * Log odds, where what they hang on is only known with a spread: averaged over that spread they are as many times smaller
- * (MacKay 1992, Neural Computation 4:720, the approximation with pi/8; within 0.02 of the chance).
- * @returns the factor, and how it changes with the logarithm of the softness
- */
-function dulled(sd: number, softness: number): { factor: number; turn: number } {
-  const more = (Math.PI / 8) * (sd / softness) ** 2;
-  const factor = 1 / Math.sqrt(1 + more);
-  return { factor, turn: (factor * more) / (1 + more) };
+/** Log odds of a chance averaged over a spread. */
+interface Averaged {
+  readonly logOdds: number;
+  /** How they change with the log odds in the middle, and with how far the spread reaches. */
+  readonly perMiddle: number;
+  readonly perReach: number;
+}
+
+/** A bell curve in steps: the sum over them is the integral to five digits of a chance, to two where the spread reaches over nine of its log odds. */
+const bell = Array.from({ length: 29 }, (_, i) => {
+  const z = 0.4 * (i - 14);
+  return { z, weight: (0.4 * Math.exp((-z * z) / 2)) / Math.sqrt(2 * Math.PI) };
+});
+/** Beyond these log odds doubles run out. */
+const MOST = 600;
+
+/** Where what the log odds hang on is only known with a spread: those of the chance averaged over it; `reach` is how far one sd moves them. */
+function averaged(middle: number, reach: number): Averaged {
+  let [yes, no, slope, tilt] = [0, 0, 0, 0];
+  for (const { z, weight } of bell) {
+    const logOdds = Math.max(-MOST, Math.min(MOST, middle + reach * z));
+    const p = chanceOf(logOdds);
+    const q = chanceOf(-logOdds);
+    yes += weight * p;
+    no += weight * q;
+    slope += weight * p * q;
+    tilt += weight * p * q * z;
+  }
+  return { logOdds: Math.log(yes / no), perMiddle: slope / (yes * no), perReach: tilt / (yes * no) };
 }
 
 /** Log odds of the chance of a rub at which the clearance is enough. */
 const enough = Math.log(learning('rub-chance') / (1 - learning('rub-chance')));
 
 /**
- * Rubs by clearance c (over k): log odds = (required - c) / softness + log odds at the required clearance, dulled by the spread of c.
+ * Rubs by clearance c (over k): log odds = (required - c) / softness + log odds at the required clearance, the chance averaged over the spread of c.
  * Numbers: the required clearance, and the logarithm of the softness.
  */
 export function clearanceLearning(evidence: readonly Evidence[]): Learning {
@@ -74,12 +94,12 @@ export function rubOdds(
   gradient: number[],
 ): number {
   const softness = Math.exp(logSoftness);
-  const { factor, turn } = dulled(sd, softness);
   const short = (required - value) / softness;
-  const plain = short + enough;
-  gradient[0] = factor / softness;
-  gradient[1] = turn * plain - factor * short;
-  return factor * plain;
+  const reach = sd / softness;
+  const { logOdds, perMiddle, perReach } = averaged(short + enough, reach);
+  gradient[0] = perMiddle / softness;
+  gradient[1] = -perMiddle * short - perReach * reach;
+  return logOdds;
 }
 
 /**
@@ -103,12 +123,12 @@ export function giveLearning(evidence: readonly Evidence[], model: Model): Learn
       trials,
       at: (i, [give = 0], gradient) => {
         const { slack } = evidence[used[i] ?? 0] as Evidence;
-        const { factor } = dulled(slack.sd, softness);
         const run = slack.value - give / 2;
         const tooLong = i % 2 === 0;
-        gradient[0] = ((tooLong ? 0.5 : -0.5) * factor) / softness;
         const over = tooLong ? model['run-least'] - run : run - model['run-most'];
-        return (factor * over) / softness;
+        const { logOdds, perMiddle } = averaged(over / softness, slack.sd / softness);
+        gradient[0] = ((tooLong ? 0.5 : -0.5) * perMiddle) / softness;
+        return logOdds;
       },
     },
   };

@@ -1,4 +1,4 @@
-/** The chance that two bell-curved values that move together both stay below their bounds. */
+/** How much likelier it is that two bell-curved values both stay below their bounds when they move together. */
 import { normalCdf } from './normal.ts';
 
 /** The positive half of the Gauss-Legendre rule of twenty points, each with its weight: Abramowitz & Stegun 1964, table 25.4. */
@@ -19,13 +19,13 @@ const POINTS = [
 const AS_ONE = 0.9999;
 
 /**
- * P(X <= h and Y <= k) for standard normal X and Y of correlation rho, to about seven digits from -0.9999 to 0.9999.
- * Phi(h) Phi(k) + 1/(2 pi) times the integral of exp(-(h^2 + k^2 - 2 h k sin t) / (2 cos^2 t)) over t from 0 to asin rho
+ * P(X <= h and Y <= k) for standard normal X and Y of correlation rho, less what it would be if they moved apart, to about seven digits
+ * from -0.9999 to 0.9999: 1/(2 pi) times the integral of exp(-(h^2 + k^2 - 2 h k sin t) / (2 cos^2 t)) over t from 0 to asin rho
  * (Drezner & Wesolowsky 1990, J. Stat. Comput. Simul. 35:101), here over u = tan(t / 2): then it is gentler towards its end, and needs
  * no sine.
  */
-export function bothBelow(h: number, k: number, rho: number): number {
-  if (rho > AS_ONE) return normalCdf(Math.min(h, k));
+export function gainedTogether(h: number, k: number, rho: number): number {
+  if (rho > AS_ONE) return normalCdf(Math.min(h, k)) - normalCdf(h) * normalCdf(k);
   const r = Math.max(-AS_ONE, rho);
   const half = r / (1 + Math.sqrt(1 - r * r)) / 2;
   const squares = (h * h + k * k) / 2;
@@ -34,7 +34,7 @@ export function bothBelow(h: number, k: number, rho: number): number {
     const step = half * node;
     sum += weight * (bell(squares, h * k, half - step) + bell(squares, h * k, half + step));
   }
-  return Math.min(1, Math.max(0, normalCdf(h) * normalCdf(k) + (half * sum) / Math.PI));
+  return (half * sum) / Math.PI;
 }
 
 /** Half of the integrand over u. */

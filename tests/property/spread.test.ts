@@ -122,11 +122,9 @@ describe('first-order spread', () => {
   it.each(cases)('$name: agrees with 20 000 seeded draws, its spread within 10 %', (entry) => {
     const { facts, candidate } = laid(entry);
     const drawn = simulateClearance(candidate, facts, { draws: 20_000, seed: 11 });
-    within(candidate.clearance.chance, drawn.chance, 0.025);
-    // Draws tell the least of all spots against muscle, of which the clearance tells one: that varies more.
+    within(candidate.clearance.chance, drawn.chance, 0.02);
     const { sd, skin } = candidate.clearance;
-    if (skin) withinRelative(sd, drawn.sd, 0.1);
-    else expect(drawn.sd).toBeLessThan(1.01 * sd);
+    withinRelative(sd, drawn.sd, 0.1);
     seen[skin ? 'skin' : 'muscle'] += 1;
   });
 

@@ -141,8 +141,8 @@ function likelyOrder(random: Random, taped: boolean, index: number): Order {
     use: pick(random, ['roping', 'ranch', 'trail'] as const),
     horse: {
       heartGirth,
-      // The published fit backwards: girth in cm is 1.104 times the height and 17.2 more.
-      height: (girth - 17.2 / 2.54) / 1.104,
+      // The model's line backwards: girth in cm is 1.104 times the height and 15.7 more.
+      height: (girth - 15.7 / 2.54) / 1.104,
       elbowRoom: told(0.3, room),
       barrel: pick(random, [undefined, 'slab-sided', 'average', 'round'] as const),
       trouble: random.uniform() < 0.2 ? [pick(random, ['saddle-rolls', 'elbow-gall'] as const)] : [],

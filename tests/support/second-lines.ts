@@ -79,7 +79,7 @@ const usualDrop = { ring: 14, 'flat-plate': 14.5, 'in-skirt': 16, dropped: 17 };
 const strandWidth = 0.25;
 /** Standard deviations, in inches but for the opening and the strand, which is a part of its width. */
 const spread = {
-  girth: { taped: 0.5, fromHeight: 7.286 / 2.54 },
+  girth: { taped: 0.5, fromHeight: 8.31 / 2.54 },
   elbow: { taped: 0.25, usual: 0.5 },
   setBack: { measured: 0.25, named: 1 },
   ringPlace: 0.4,

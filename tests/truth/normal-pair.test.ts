@@ -1,10 +1,15 @@
-/** The chance of two correlated normal values against an exact formula, bounds and a brute integration. */
+/** Chances of normal values that move together, two or more, against exact formulas, bounds, a brute integration and draws. */
 import { describe, expect, it } from 'vitest';
 import { normalCdf } from '../../src/math/normal.ts';
-import { bothBelow } from '../../src/math/normal-pair.ts';
+import { allBelow } from '../../src/math/all-below.ts';
+import { gainedTogether } from '../../src/math/normal-pair.ts';
+import { seededRandom } from '../../src/math/random.ts';
 import { within } from '../support/within.ts';
 
 const correlations = [-0.99, -0.9, -0.5, 0, 0.3, 0.6, 0.8, 0.9, 0.95, 0.98, 0.99];
+
+const bothBelow = (h: number, k: number, rho: number): number =>
+  normalCdf(h) * normalCdf(k) + gainedTogether(h, k, rho);
 
 /** P(X <= h, Y <= k) by Simpson's rule over the density of X and the chance of Y given X: no shared code but normalCdf. */
 function brute(h: number, k: number, rho: number): number {
@@ -52,5 +57,79 @@ describe('two normal values', () => {
     within(bothBelow(0.3, 9, 0.7), normalCdf(0.3), 1e-9);
     within(bothBelow(0.3, 0.8, 0.99999), normalCdf(0.3), 1e-12);
     expect(bothBelow(1, 1, 0.8)).toBeLessThan(normalCdf(1));
+  });
+});
+
+describe('several normal values', () => {
+  const all = (bounds: readonly number[], rho: number): number => allBelow(bounds, () => rho);
+
+  it('one alone, two, and such as move apart are as they are', () => {
+    within(all([0.7], 0), normalCdf(0.7), 1e-12);
+    within(all([1.1, 0.4], 0.6), brute(1.1, 0.4, 0.6), 3e-7);
+    within(
+      all([0.2, -0.3, 1, 2], 0),
+      [0.2, -0.3, 1, 2].map(normalCdf).reduce((a, b) => a * b),
+      1e-9,
+    );
+  });
+
+  // Sheppard 1899: three below zero have 1/8 + (sum of asin rho) / (4 pi) (memory, standard).
+  it.each([0, 0.3, 0.6, 0.9, 0.98])(
+    'three below zero, each two of correlation %f: within 3.5 points',
+    (rho) => {
+      const exact = 1 / 8 + (3 * Math.asin(rho)) / (4 * Math.PI);
+      const found = all([0, 0, 0], rho);
+      expect(found).toBeLessThan(exact + 1e-9);
+      expect(found).toBeGreaterThan(exact - 0.035);
+    },
+  );
+
+  it('in a row, where each tells of the next, hardly any is lost: against draws', () => {
+    const random = seededRandom(5);
+    const [bounds, rho] = [[1, 0.8, 1.2, 0.9], 0.8];
+    let below = 0;
+    for (let draw = 0; draw < 100_000; draw++) {
+      let x = random.normal();
+      const values = bounds.map(
+        (_, i) => (x = i === 0 ? x : rho * x + Math.sqrt(1 - rho * rho) * random.normal()),
+      );
+      if (values.every((value, i) => value <= bounds[i]!)) below++;
+    }
+    // A standard deviation of 0.0015.
+    within(
+      allBelow(bounds, (a, b) => rho ** Math.abs(a - b)),
+      below / 100_000,
+      0.02,
+    );
+  });
+
+  it('is the same in any order, and never surer than the least sure two', () => {
+    const bounds = [1.3, 0.2, 0.9, 2];
+    const table = [
+      [1, 0.5, 0.9, 0.2],
+      [0.5, 1, 0.3, 0.7],
+      [0.9, 0.3, 1, 0.4],
+      [0.2, 0.7, 0.4, 1],
+    ];
+    const found = allBelow(bounds, (a, b) => table[a]![b]!);
+    for (const order of [
+      [3, 2, 1, 0],
+      [1, 3, 0, 2],
+    ])
+      within(
+        allBelow(
+          order.map((i) => bounds[i]!),
+          (a, b) => table[order[a]!]![order[b]!]!,
+        ),
+        found,
+        2e-4,
+      );
+    expect(found).toBeLessThan(bothBelow(0.2, 0.9, 0.3));
+  });
+
+  it('chances too small for doubles stay numbers, and a bound far up takes nothing', () => {
+    expect(all([-60, -50, 0.3], 0.5)).toBeLessThan(1e-90);
+    expect(all([-1, -60], 0.5)).toBeLessThan(1e-6);
+    within(all([0.5, 3.2, 40], 0.1), normalCdf(0.5), 1e-12);
   });
 });

@@ -16,7 +16,7 @@ const usualElbow: PlainHorse = { ...full, elbowRoom: undefined };
 const byDrop: PlainHorse = { ...full, ringToRing: undefined, ringDrop: 16 };
 const bySkirt: PlainHorse = { ...full, ringToRing: undefined, style: 'in-skirt' };
 const heighted: PlainHorse = { ...full, girthTaped: false };
-const toNinety = 18 / (7.286 / 2.54);
+const toNinety = 18 / (8.31 / 2.54);
 
 interface Drawn {
   readonly name: string;
@@ -171,7 +171,7 @@ describe('draws', () => {
     const untold = { ...horse, barrelTold: false, girthTaped: false, setBackMeasured: false };
     const width = 2 * (3 - 14 / 22);
     const sum = Math.hypot(
-      (7.286 / 2.54 / 72) * (4 - 14 / 22),
+      (8.31 / 2.54 / 72) * (4 - 14 / 22),
       0.5 * (15 / 22),
       7 / 22,
       0.4 * (7 / 22),

@@ -140,7 +140,7 @@ const live: readonly Row[] = [
   ['saddle.double', 'ticket', false, true],
   ['use', 'cinch', 'trail', 'roping', { saddle: { rigging: 'full' } }],
   ['current.style', 'check', 'straight', 'high-flare', galled],
-  ['current.strands', 'cinch', 17, 27, galled],
+  ['current.strands', 'cinch', 15, 27, galled],
   ['current.buckle', 'cinch', 'plain 3', 'plain 4', rubbed],
   ['current.length', 'check', '32 in', '26 in', rubbed],
   ['current.age', 'check', '1 y', '5 y', { ...galled, saddle: { rigging: '3/4' } }],

@@ -36,6 +36,7 @@ export function citations(): Citation[] {
       rule.evidence.map(({ source }): Citation => ({ source, by: 'rules', name: rule.id })),
     ),
     { source: heightGirthFit.source, by: 'facts', name: 'girth from height' },
+    { source: heightGirthFit.individuals, by: 'facts', name: 'girth from height' },
     { source: girthByCondition.source, by: 'facts', name: 'girth by condition' },
     ...errata.flatMap(({ id, sources }) =>
       sources.map((source): Citation => ({ source, by: 'errata', name: id })),
