@@ -1,7 +1,7 @@
 /** A candidate meets the rules: every verdict, with its reason when it is read. */
 import type { Candidate } from '../cinch/candidate.ts';
 import { rules } from '../rules/registry.ts';
-import { verdict, type AnyRule, type CaseFacts, type Judgement, type Verdict } from '../rules/rule.ts';
+import type { AnyRule, CaseFacts, Judgement, Verdict } from '../rules/rule.ts';
 import type { Phrase } from '../units/phrase.ts';
 
 export interface Finding {
@@ -37,7 +37,7 @@ export const judge = (candidate: Candidate, facts: CaseFacts): Judged => judgeBy
 export function judgeBy(asked: readonly AnyRule[], candidate: Candidate, facts: CaseFacts): Judged {
   const known = new Map<AnyRule, Verdict>();
   const verdictOf = (rule: AnyRule): Verdict => {
-    const told = known.get(rule) ?? verdict(rule, facts, candidate);
+    const told = known.get(rule) ?? rule.judge(facts, candidate);
     known.set(rule, told);
     return told;
   };

@@ -1,11 +1,12 @@
 /** Dotted paths into what a rule may see, such as "ring.setBack.value"; what may be missing has a "?" behind it. */
 
-/** Every path there is: of a list only the whole. */
+/** Every path there is: of a list only the whole, and so of what may be missing. */
 export type PathOf<T> = T extends readonly unknown[]
   ? never
   : T extends object
-    ? { [K in keyof T & string]-?: K | `${K}?` | `${K}.${PathOf<T[K]>}` }[keyof T & string]
+    ? { [K in keyof T & string]-?: PathAt<K, T[K]> }[keyof T & string]
     : never;
+type PathAt<K extends string, V> = undefined extends V ? `${K}?` : K | `${K}.${PathOf<V>}`;
 
 type Plain<P> = P extends `${infer Path}?` ? Path : P;
 type First<P> = P extends `${infer Key}.${string}` ? Key : Plain<P>;
@@ -15,10 +16,3 @@ type Rest<P, K> = K extends string ? (P extends `${K}.${infer Path}` ? Path : ne
 export type Seen<T, P> = T extends object
   ? { readonly [K in keyof T as K & First<P>]: [Rest<P, K>] extends [never] ? T[K] : Seen<T[K], Rest<P, K>> }
   : T;
-
-/** What stands at a path; undefined where it leads nowhere. */
-export const valueAt = (whole: unknown, path: string): unknown =>
-  path
-    .replace(/\?$/, '')
-    .split('.')
-    .reduce<unknown>((at, key) => (at as Readonly<Record<string, unknown>> | undefined)?.[key], whole);

@@ -3,8 +3,8 @@ import type { Facts } from '../horse/facts.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Shop } from '../order/types.ts';
 import type { Shelf } from '../cinch/shelf.ts';
-import { say, type Phrase } from '../units/phrase.ts';
-import { valueAt, type PathOf, type Seen } from './paths.ts';
+import type { Phrase } from '../units/phrase.ts';
+import type { PathOf, Seen } from './paths.ts';
 
 export type Judgement = 'good' | 'acceptable' | 'poor' | 'refuse' | 'not-applicable' | 'cannot-tell';
 
@@ -58,7 +58,7 @@ export interface Rule<F extends string = string, C extends string = string> {
   /** Noun of the subject, equal to the file's name, never reused. */
   readonly id: string;
   readonly question: string;
-  /** The facts and the parts of a candidate that `judge` receives. Without a fact that has no "?" behind it, it is not asked. */
+  /** The facts and the parts of a candidate that `judge` receives; what may be missing has a "?", and `judge` has to say what then. */
   readonly reads: readonly F[];
   readonly looks: readonly C[];
   readonly evidence: readonly Evidence[];
@@ -91,10 +91,3 @@ export interface AnyRule extends Omit<Rule, 'judge' | 'examples'> {
 /** Names the type parameters once: `judge` sees exactly what `reads` and `looks` list. */
 export const rule = <const F extends FactPath, const C extends PartPath>(entry: Rule<F, C>): Rule<F, C> =>
   entry;
-
-/** A rule's word on a candidate; a missing fact gives cannot-tell without asking it. */
-export function verdict(rule: AnyRule, facts: CaseFacts, candidate: Candidate): Verdict {
-  const missing = rule.reads.find((path) => !path.endsWith('?') && valueAt(facts, path) === undefined);
-  if (missing === undefined) return rule.judge(facts, candidate);
-  return { judgement: 'cannot-tell', reason: () => say`${missing} is not known` };
-}

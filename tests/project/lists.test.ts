@@ -1,7 +1,6 @@
 /** The list of rules is complete, and every rule keeps its word: examples, judgements, evidence. */
 import { describe, expect, test } from 'vitest';
-import { valueAt } from '../../src/rules/paths.ts';
-import { judgements, verdict, type AnyRule, type CaseFacts, type Evidence } from '../../src/rules/rule.ts';
+import { judgements, type AnyRule, type CaseFacts, type Evidence } from '../../src/rules/rule.ts';
 import { rules } from '../../src/rules/registry.ts';
 import { filesBelow } from '../support/source-tree.ts';
 import { casesFor } from '../support/random-cases.ts';
@@ -78,7 +77,7 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => 
     'example: %s',
     (shows, { facts, candidate, gives }) => {
       const [seen, laid] = [facts as CaseFacts, candidate as Candidate];
-      const { judgement, reason } = verdict(rule, seen, laid);
+      const { judgement, reason } = rule.judge(seen, laid);
       expect(judgement).toBe(gives);
       expect(shows.length).toBeGreaterThan(4);
       expect(reason(seen, laid).words.join('').trim()).not.toBe('');
@@ -96,7 +95,7 @@ function only<T extends object>(whole: T, paths: readonly string[]): T {
       (here, key) => (here[key] ??= {}) as Record<string, unknown>,
       seen,
     );
-    at[last] = valueAt(whole, path);
+    at[last] = [...keys, last].reduce<unknown>((here, key) => (here as Record<string, unknown>)[key], whole);
   }
   return seen as T;
 }

@@ -7,7 +7,6 @@ import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { refusedRuns } from '../../src/words/refused-runs.ts';
 import { phraseText } from '../../src/units/text.ts';
 import { rules } from '../../src/rules/registry.ts';
-import { verdict } from '../../src/rules/rule.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 const current = { style: 'straight', strands: 27, length: 32 } as const;
@@ -167,7 +166,7 @@ describe('verdicts', () => {
       const { every, facts } = sizeOrder(order, defaultShop);
       expect(every).toHaveLength(22);
       for (const { candidate, findings, judgementOf } of every) {
-        const afresh = rules.map((rule) => [rule.id, verdict(rule, facts, candidate).judgement]);
+        const afresh = rules.map((rule) => [rule.id, rule.judge(facts, candidate).judgement]);
         expect(findings.map(({ rule, judgement }) => [rule, judgement])).toEqual(afresh);
         for (const [id, judgement] of afresh) expect(judgementOf(id!)).toBe(judgement);
       }

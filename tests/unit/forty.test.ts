@@ -6,7 +6,7 @@ import type { Candidate } from '../../src/cinch/candidate.ts';
 import { modelNumbers } from '../../src/numbers/numbers.ts';
 import { blockOf } from '../../src/order/key.ts';
 import { freeText } from '../../src/order/leaves.ts';
-import { rule, verdict, type AnyRule, type CaseFacts } from '../../src/rules/rule.ts';
+import { rule, type CaseFacts } from '../../src/rules/rule.ts';
 import { say } from '../../src/units/phrase.ts';
 
 const forty = Array.from({ length: 40 }, (_, i) => i);
@@ -38,24 +38,25 @@ test.each(forty)('of forty rules number %i has its word', (i) => {
   expect(forty.filter((other) => judgementOf(`rule-${other}`) === 'refuse')).toEqual([i]);
 });
 
-test('each of forty facts is needed', () => {
+test('forty facts are read', () => {
   const names = Object.keys(modelNumbers).slice(0, 40) as (keyof CaseFacts['model'])[];
-  const reads = names.map((name) => `model.${name}` as const);
-  const needy: AnyRule = rule({
-    id: 'needy',
-    question: 'Is all of it known?',
-    reads,
-    looks: [],
+  const { judge } = rule({
+    id: 'sum',
+    question: 'Is it their sum?',
+    reads: names.map((name) => `model.${name}` as const),
+    looks: ['strands'],
     evidence: [],
     can: ['good'],
-    judge: () => ({ judgement: 'good', reason: () => say`all known` }),
+    judge: ({ model }, { strands }) => ({
+      judgement: 'good',
+      margin: names.reduce((sum, name) => sum + model[name], strands),
+      reason: () => say`so it is`,
+    }),
     examples: [],
     since: '0.1.0',
   });
-  const known = Object.fromEntries(names.map((name) => [name, 1]));
-  const said = (model: object) => verdict(needy, { model } as unknown as CaseFacts, laid(17)).judgement;
-  expect(said(known)).toBe('good');
-  for (const name of names) expect(said({ ...known, [name]: undefined })).toBe('cannot-tell');
+  const model = Object.fromEntries(names.map((name) => [name, 1])) as CaseFacts['model'];
+  expect(judge({ model }, { strands: 17 }).margin).toBe(57);
 });
 
 test.each(forty)('of forty criteria number %i decides where those before it do not', (decides) => {
