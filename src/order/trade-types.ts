@@ -25,6 +25,7 @@ export interface Dee {
   readonly metal?: string | undefined;
   readonly onHand: number;
   readonly orderable: boolean;
+  readonly leadDays?: number | undefined;
   readonly price?: Minor | undefined;
 }
 
