@@ -1,14 +1,16 @@
 /** The materials of a backlog as one table: rows of several lists, told apart by the first column. */
 import type { CutPutUp } from '../work/cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../work/materials.ts';
+import type { Lack } from '../work/shelf.ts';
 import { takenText, type BacklogResult } from '../words/about-backlog.ts';
+import { hereText, supplyText } from '../words/about-shelf.ts';
 import { inchesOf } from '../units/feet.ts';
 import { csvText, type Cell } from '../pages/csv.ts';
 import { unreadNote } from '../words/unread-note.ts';
 
 /** Columns in order, each with what it holds. */
 export const materialsColumns = [
-  ['list', 'order, cord, hardware, buy, cut or leftover: which list the row is of'],
+  ['list', 'order, cord, hardware, short, buy, cut or leftover: which list the row is of'],
   ['order', 'the order; of a cut the one it is for'],
   ['file', 'the file an order came from'],
   ['item', 'color of cord, or the name of hardware'],
@@ -21,7 +23,7 @@ export const materialsColumns = [
   ['length_in', 'length of one cut or leftover, or of all pieces together, inches'],
   ['on_hand', 'pieces of hardware on hand'],
   ['short', 'pieces of hardware short'],
-  ['note', 'what it is for, why it is taken, or why it is left out'],
+  ['note', 'what it is for, when it comes, why it is taken, or why it is left out'],
 ] as const;
 
 type Name = (typeof materialsColumns)[number][0];
@@ -40,6 +42,7 @@ export function materialsCsv(materials: Materials, results: readonly BacklogResu
       short,
       note: short > 0 && !orderable ? 'no more to be had' : undefined,
     })),
+    ...[...materials.shares].flatMap(([order, { lacks }]) => lacks.map((lack) => lackRow(order, lack))),
     ...materials.buy.map(buyRow),
     ...materials.plan.materials.flatMap(({ putUps }) =>
       putUps.flatMap((putUp) => putUpRows(putUp, materials)),
@@ -50,6 +53,13 @@ export function materialsCsv(materials: Materials, results: readonly BacklogResu
     ...rows.map((row) => materialsColumns.map(([name]) => row[name])),
   ]);
 }
+
+/** What one order does not find on the shelf. */
+const lackRow = (order: string, lack: Lack): Row => ({
+  ...{ list: 'short', order, item: lack.name, ply: lack.ply },
+  ...(lack.kind === 'cord' ? { length_in: inchesOf(lack.amount) } : { short: lack.amount }),
+  note: supplyText(lack),
+});
 
 /** An order of a backlog as a row. */
 function orderRow(result: BacklogResult): Row {
@@ -99,6 +109,7 @@ function buyRow(buy: Buy): Row {
         ply: buy.ply,
         put_up_in: inchesOf(buy.length),
         count: buy.count,
+        note: hereText(buy.comes),
       };
     case 'cord':
       return {
@@ -106,10 +117,10 @@ function buyRow(buy: Buy): Row {
         item: buy.color,
         ply: buy.ply,
         length_in: inchesOf(buy.length),
-        note: 'length of its put-ups not said',
+        note: `length of its put-ups not said; ${hereText(buy.comes)}`,
       };
     default:
-      return { list: 'buy', item: buy.id, count: buy.count };
+      return { list: 'buy', item: buy.id, count: buy.count, note: hereText(buy.comes) };
   }
 }
 

@@ -1,23 +1,28 @@
 /** The schedule of a backlog as a table: one row an order, then one for each promise asked for. */
-import type { Agenda, Asked } from '../work/agenda.ts';
+import type { Agenda } from '../work/agenda.ts';
+import type { Asked } from '../work/new-work.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
 import { csvText, type Cell } from '../pages/csv.ts';
+import { lacksText } from '../words/about-shelf.ts';
 import { unreadNote } from '../words/unread-note.ts';
 
 /** Columns in order, each with what it holds. */
 export const scheduleColumns = [
   ['order', 'the order'],
   ['file', 'the file it came from; empty for new work'],
-  ['outcome', 'scheduled, asked, nothing passes, or not read'],
+  ['outcome', 'scheduled, short (not to be had), asked, nothing passes, or not read'],
   ['minutes', 'minutes of work'],
   ['bench', 'the bench that does it'],
   ['starts', 'day on which it starts'],
   ['done', 'day on which it is done'],
   ['due', 'day on which it is due; empty when the order does not say'],
-  ['promised', 'the due day when it is met, else the day on which it is done'],
+  [
+    'promised',
+    'the due day when it is met, else the day on which it is done; empty when nobody knows when it can start',
+  ],
   ['late_days', 'working days after the due day'],
-  ['shelf', 'judgement of the rule stock: good when all of it is on the shelf'],
-  ['note', 'why it is not scheduled'],
+  ['shelf', 'good when all of it is on the shelf; acceptable, refuse or cannot-tell as the rule stock says'],
+  ['note', 'what it waits for, or why it is not scheduled'],
 ] as const;
 
 type Row = Partial<Record<(typeof scheduleColumns)[number][0], Cell>>;
@@ -35,33 +40,34 @@ export function scheduleCsv(
   ]);
 }
 
-function orderRow(result: BacklogResult, { jobs, minutes }: Agenda): Row {
+function orderRow(result: BacklogResult, { jobs, minutes, shares }: Agenda): Row {
   const { order, file } = result;
   if (!result.ok) return { order, file, outcome: 'not read', note: unreadNote(result) };
   const { paper, none } = result;
-  const job = paper === undefined ? undefined : jobs.get(paper.key);
-  if (paper === undefined || job === undefined) return { order, file, outcome: 'nothing passes', note: none };
+  if (paper === undefined) return { order, file, outcome: 'nothing passes', note: none };
+  const [job, share] = [jobs.get(paper.key), shares.get(paper.key)];
+  const note = share === undefined ? undefined : lacksText(share);
+  const own = { order: paper.key, file, due: paper.order.due, shelf: share?.shelf, note };
+  if (job === undefined) return { ...own, outcome: 'short' };
   return {
-    order: paper.key,
-    file,
+    ...own,
     outcome: 'scheduled',
     minutes: minutes.get(job.id),
     bench: job.bench,
     starts: job.startDay,
     done: job.endDay,
-    due: paper.order.due,
-    promised: job.promise,
+    promised: share?.certain === false ? undefined : job.promise,
     late_days: job.lateBy,
-    shelf: paper.shelf,
   };
 }
 
-const askedRow = ({ order, minutes, due, promise }: Asked): Row => ({
+const askedRow = ({ order, minutes, due, promise, share }: Asked): Row => ({
   order,
   outcome: 'asked',
   minutes,
-  bench: promise.bench,
+  bench: promise?.bench,
   due,
-  promised: promise.day,
-  note: promise.meetsDue ? undefined : 'too late for the day it is due',
+  promised: promise?.day,
+  shelf: share?.shelf,
+  note: promise?.meetsDue === false ? 'too late for the day it is due' : share && lacksText(share),
 });

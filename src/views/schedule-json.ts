@@ -1,8 +1,10 @@
 /** The schedule of a backlog for scripts: orders by number whatever the order of the files, work in minutes. */
-import type { Agenda, Asked } from '../work/agenda.ts';
+import type { Agenda } from '../work/agenda.ts';
+import type { Asked } from '../work/new-work.ts';
+
 import type { BacklogResult } from '../words/about-backlog.ts';
 import { jsonText } from '../pages/json.ts';
-import { resultValue } from './materials-json.ts';
+import { resultValue, shelfValue } from './materials-json.ts';
 
 /** Whole document: `{ schema, from, results, late, benches, promises }`. */
 export function scheduleJson(
@@ -14,39 +16,39 @@ export function scheduleJson(
   return jsonText({
     schema: 'cinchwright/schedule/1',
     from,
-    results: results.map((result) => ({ ...resultValue(result), ...jobValue(result, agenda) })),
+    results: results.map((result) => ({
+      ...resultValue(result, agenda.shares),
+      ...jobValue(result, agenda),
+    })),
     late: { count: schedule.late.value, bound: schedule.late.bound, proven: schedule.proven },
     benches: task.benches.map(({ id, minutesADay, weekdays = [] }) => ({
       name: id,
       minutesADay,
       weekdays: [...weekdays],
     })),
-    promises: asked.map(({ order, minutes, due, promise }) => ({
+    promises: asked.map(({ order, minutes, due, promise, share, moves }) => ({
       order: order ?? null,
       minutes,
       due: due ?? null,
-      day: promise.day,
-      bench: promise.bench,
-      meetsDue: promise.meetsDue,
+      day: promise?.day ?? null,
+      bench: promise?.bench ?? null,
+      meetsDue: promise?.meetsDue ?? null,
+      ...shelfValue(share),
+      moves: moves.map(({ key, before, after }) => ({ name: key, before, after: after ?? null })),
     })),
   });
 }
 
-function jobValue(result: BacklogResult, { jobs, minutes }: Agenda): Record<string, unknown> {
+function jobValue(result: BacklogResult, { jobs, minutes, shares }: Agenda): Record<string, unknown> {
   const paper = result.ok ? result.paper : undefined;
-  const job = paper === undefined ? undefined : jobs.get(paper.key);
-  if (paper === undefined || job === undefined) return {};
-  const { bench, startDay, startMinute, endDay, endMinute, promise, lateBy } = job;
+  if (paper === undefined) return {};
+  const [job, share] = [jobs.get(paper.key), shares.get(paper.key)];
+  const told = ['bench', 'startDay', 'startMinute', 'endDay', 'endMinute', 'promise', 'lateBy'] as const;
   return {
-    minutes: minutes.get(job.id) ?? null,
+    minutes: minutes.get(paper.key) ?? null,
     due: paper.order.due ?? null,
-    bench,
-    startDay,
-    startMinute,
-    endDay,
-    endMinute,
-    promise,
-    lateBy,
-    shelf: paper.shelf ?? null,
+    ...Object.fromEntries(told.map((key) => [key, job?.[key] ?? null])),
+    // Nobody can promise what waits for nobody knows how long.
+    ...(share?.certain === false ? { promise: null } : {}),
   };
 }

@@ -9,7 +9,7 @@ import { specName } from './words.ts';
 export type BacklogResult = PaperResult<Keyed>;
 
 /** What must be seen first: nobody cuts to a length that nobody measured. */
-export function provisionalNotice(orders: readonly Keyed[]): string | undefined {
+export function provisionalNotice(orders: readonly Pick<Keyed, 'key' | 'ticket'>[]): string | undefined {
   const names = orders.filter(({ ticket }) => !ticket.measured).map(({ key }) => key);
   if (names.length === 0) return undefined;
   return `Do not cut until ring to ring is measured: ${names.join(', ')}. Their lengths, and with them cord and hours, may change.`;

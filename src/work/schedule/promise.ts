@@ -43,7 +43,12 @@ export function promiseFor(task: ScheduleTask, schedule: Schedule, job: Job): Ne
     });
     // Behind all others first; then any earlier day for which they can make room.
     let best = [...there.map(({ id }) => known(id)), own];
-    let last = bench.lastDay(new Timeline(bench, there.map(({ id }) => known(id))).endOf(own));
+    let last = bench.lastDay(
+      new Timeline(
+        bench,
+        there.map(({ id }) => known(id)),
+      ).endOf(own),
+    );
     for (let low = bench.lastDay(new Timeline(bench).endOf(own)); low < last;) {
       const middle = (low + last) >> 1;
       // The day tried takes the place of the due day, so that the bench works toward it.
