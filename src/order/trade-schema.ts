@@ -74,7 +74,7 @@ const dee = block('a dee', {
 
 const labor = block('labor', {
   rate: maybe(amount('shop rate of an hour')),
-  'set-up-minutes': minutes('minutes to set up one cinch'),
+  'set-up-minutes': minutes('minutes to set up for an order, however many cinches it has'),
   'minutes-a-strand': minutes('minutes to string one strand'),
   'minutes-an-inch-of-bar': minutes('minutes to weave an inch of bar'),
   'by-style': maybe(

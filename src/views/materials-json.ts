@@ -57,11 +57,8 @@ export function resultValue(result: BacklogResult, shares: ReadonlyMap<string, S
 export const shelfValue = (share: Share | undefined): Values => ({
   shelf: share?.shelf ?? null,
   waits: (share?.lacks ?? []).map(({ kind, name, ply, amount, supply, comes }) => ({
-    kind,
-    name,
-    ply: ply ?? null,
-    count: kind === 'cord' ? null : amount,
-    length: kind === 'cord' ? inchesOf(amount) : null,
+    ...{ kind, name },
+    ...(kind === 'cord' ? { ply: ply ?? null, length: inchesOf(amount) } : { count: amount }),
     supply,
     comes: comes ?? null,
   })),

@@ -52,8 +52,11 @@ export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
     'spec',
   ]),
   ticket: new Set(['order', 'horse', 'due', 'flare', 'accent', 'color', 'metal']),
-  materials: new Set(['order', 'flareStart', 'color', 'onHand', 'near', 'lot', 'metal']),
-  schedule: new Set(['order', 'flareStart', 'due']),
+  materials: new Set(['order', 'flareStart', 'color', 'onHand', 'near', 'lot', 'metal', 'comes']),
+  schedule: new Set([
+    ...['order', 'flareStart', 'due', 'comes', 'promise', 'after', 'day', 'meetsDue', 'minutes', 'lateBy'],
+    ...['bench', 'startDay', 'startMinute', 'endDay', 'endMinute', 'shelf'],
+  ]),
   backlog: new Set(row),
   learn: new Set(['error', 'value']),
 };
