@@ -29,8 +29,9 @@ interface ScheduleOptions {
 
 const help = `
 Hours, benches and days off come from the shop file, due days from the orders.
-With one bench, or ten jobs on up to three, the fewest possible are late; else
-it says whether fewer could be.
+What is short is ordered on the first day of work and waited for (lead-days).
+Up to ten jobs with a due day on up to three benches, the fewest possible are
+late; beyond, it says whether fewer could be. --promise says what moves.
 
   cinchwright schedule orders/ --format pdf --out week.pdf
   cinchwright schedule orders/ --promise new.yaml`;
