@@ -26,8 +26,7 @@ export function list<T extends z.ZodMiniType>(about: string, entry: T) {
 
 const onHand = (what: string): Leaf<number> =>
   wholeNumber({ min: 0, max: 9999, about: `how many ${what} are on hand` });
-const leadDays = () =>
-  maybe(wholeNumber({ min: 0, max: 365, about: 'days until more is here, from the day it is ordered' }));
+const leadDays = () => maybe(wholeNumber({ min: 0, max: 365, about: 'days until what is ordered comes' }));
 const minutes = (about: string) => exactNumber({ min: 0, max: 600, about });
 const factor = (about: string) => maybe(exactNumber({ min: 0.1, max: 10, about }));
 

@@ -10,18 +10,15 @@ import { unreadNote } from '../words/unread-note.ts';
 export const scheduleColumns = [
   ['order', 'the order'],
   ['file', 'the file it came from; empty for new work'],
-  ['outcome', 'scheduled, short (not to be had), asked, nothing passes, or not read'],
+  ['outcome', 'scheduled, short, asked, nothing passes, or not read'],
   ['minutes', 'minutes of work'],
   ['bench', 'the bench that does it'],
   ['starts', 'day on which it starts'],
   ['done', 'day on which it is done'],
   ['due', 'day on which it is due; empty when the order does not say'],
-  [
-    'promised',
-    'the due day when it is met, else the day on which it is done; empty when nobody knows when it can start',
-  ],
+  ['promised', 'the due day when it is met, else the day on which it is done; empty when not known'],
   ['late_days', 'working days after the due day'],
-  ['shelf', 'good when all of it is on the shelf; acceptable, refuse or cannot-tell as the rule stock says'],
+  ['shelf', 'as the rule stock judges: good when all of it is on the shelf'],
   ['note', 'what it waits for, or why it is not scheduled'],
 ] as const;
 

@@ -46,9 +46,8 @@ export class Search {
     this.limits = limits;
     this.steps = steps;
     // The fullest way everywhere; then another one at few places, at more places, at last all ways: a bad beginning is left soon.
-    for (const turns of this.material.pieces.length <= 15
-      ? [0, 2, Infinity]
-      : [0, 1, 2, 4, 8, 16, Infinity]) {
+    const few = this.material.pieces.length <= 15;
+    for (const turns of few ? [0, 2, Infinity] : [0, 1, 2, 4, 8, 16, Infinity]) {
       this.begin();
       this.turns = turns;
       this.many = fewFillings * (turns + 1);
