@@ -38,7 +38,7 @@ export interface Promised {
 /** The first honest promise for so many minutes more, every promise already given kept. */
 export function promiseOn(agenda: Agenda, minutes: Minutes): Promised {
   const key = newKey(agenda, 'new work');
-  const { promise, agenda: after } = added(agenda, { id: key, minutes });
+  const { promise, agenda: after } = added(agenda, { id: key, minutes }, agenda.jobs);
   const asked = { key, order: undefined, minutes, hours: minutes / 60, due: undefined };
   return { asked: { ...asked, promise, share: undefined, moves: [] }, agenda: after };
 }
@@ -59,10 +59,10 @@ export function promiseForOrder(agenda: Agenda, planned: New): Promised {
   const share = shares.get(key);
   const job = jobOf(key, planned, share?.from);
   const { promise, agenda: after } =
-    share?.shelf === 'refuse' ? { promise: undefined, agenda: beside } : added(beside, job);
+    share?.shelf === 'refuse' ? { promise: undefined, agenda: beside } : added(beside, job, agenda.jobs);
   const asked: Asked = {
     ...{ key, order, minutes: job.minutes, hours: hoursOf(planned), due: job.due, promise, share },
-    moves: movesOf(agenda, beside),
+    moves: movesOf(agenda, after),
     already: agenda.jobs.get(order)?.endDay,
   };
   return { asked, agenda: withSchedule({ ...after, orders }, after.schedule) };
@@ -95,15 +95,15 @@ const movesOf = ({ jobs }: Agenda, after: Agenda): Asked['moves'] =>
     return now !== undefined && now <= promise ? [] : [{ key: id, before: promise, after: now }];
   });
 
-/** The agenda with one more job: on its bench all jobs as they stand then, with the days that were promised before. */
-function added(agenda: Agenda, job: Job): { promise: NewPromise; agenda: Agenda } {
-  const { task, schedule, jobs } = agenda;
+/** The agenda with one more job: on its bench all jobs as they stand then; days that were promised stay as long as they are kept. */
+function added(agenda: Agenda, job: Job, given: Agenda['jobs']): { promise: NewPromise; agenda: Agenda } {
+  const { task, schedule } = agenda;
   const promise = promiseFor(task, schedule, job);
   const moved = new Map(promise.jobs.map((each) => [each.id, each]));
-  const asBefore = (each: ScheduledJob): ScheduledJob => ({
-    ...each,
-    promise: jobs.get(each.id)?.promise ?? promise.day,
-  });
+  const asBefore = (each: ScheduledJob): ScheduledJob => {
+    const before = each.id === job.id ? promise.day : given.get(each.id)?.promise;
+    return before === undefined || before < each.endDay ? each : { ...each, promise: before };
+  };
   const all = [...schedule.jobs.filter(({ id }) => !moved.has(id)), ...moved.values()].map(asBefore);
   const value = all.filter(({ lateBy }) => lateBy > 0).length;
   const late = { value, bound: schedule.late.bound };
