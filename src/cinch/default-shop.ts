@@ -17,6 +17,7 @@ export const defaultShop: Shop = {
       metal: 'stainless',
       onHand: 12,
       orderable: true,
+      leadDays: 14,
       price: 950,
     },
     {
@@ -30,6 +31,7 @@ export const defaultShop: Shop = {
       metal: 'stainless',
       onHand: 30,
       orderable: true,
+      leadDays: 14,
       price: 1075,
     },
     {
@@ -43,6 +45,7 @@ export const defaultShop: Shop = {
       metal: 'stainless',
       onHand: 24,
       orderable: true,
+      leadDays: 14,
       price: 1150,
     },
     {
@@ -56,6 +59,7 @@ export const defaultShop: Shop = {
       metal: 'stainless',
       onHand: 16,
       orderable: true,
+      leadDays: 14,
       price: 1225,
     },
     {
@@ -81,6 +85,7 @@ export const defaultShop: Shop = {
       metal: 'stainless',
       onHand: 6,
       orderable: true,
+      leadDays: 14,
       price: 1640,
     },
     {
@@ -93,6 +98,7 @@ export const defaultShop: Shop = {
       metal: 'stainless',
       onHand: 0,
       orderable: true,
+      leadDays: 28,
       price: 2400,
     },
   ],
@@ -106,6 +112,7 @@ export const defaultShop: Shop = {
       ],
       feetOnHand: 1800,
       orderable: true,
+      leadDays: 10,
       price: { by: 'pound', amount: 3800, feetAPound: { over: 190, under: 1 } },
     },
     {
@@ -114,6 +121,7 @@ export const defaultShop: Shop = {
       putUps: [{ lot: 'C-40', feet: 300, count: 2, opened: [210, 90] }],
       feetOnHand: 900,
       orderable: true,
+      leadDays: 10,
       price: { by: 'pound', amount: 4200, feetAPound: { over: 190, under: 1 } },
     },
     {
@@ -122,6 +130,7 @@ export const defaultShop: Shop = {
       putUps: [{ lot: 'H-7', feet: 300, count: 1, opened: [75, 45] }],
       feetOnHand: 420,
       orderable: true,
+      leadDays: 10,
       price: { by: 'pound', amount: 4200, feetAPound: { over: 190, under: 1 } },
     },
     {
@@ -130,6 +139,7 @@ export const defaultShop: Shop = {
       putUps: [{ lot: 'S-3', feet: 300, count: 0, opened: [45] }],
       feetOnHand: 45,
       orderable: true,
+      leadDays: 10,
       price: { by: 'pound', amount: 4200, feetAPound: { over: 190, under: 1 } },
     },
     {
@@ -146,6 +156,7 @@ export const defaultShop: Shop = {
       putUps: [{ lot: 'N-201', feet: 100, count: 3, opened: [] }],
       feetOnHand: 300,
       orderable: true,
+      leadDays: 7,
       price: { by: 'foot', amount: 8 },
     },
     {
@@ -154,6 +165,7 @@ export const defaultShop: Shop = {
       putUps: [{ lot: 'K-9', feet: 100, count: 2, opened: [40] }],
       feetOnHand: 240,
       orderable: true,
+      leadDays: 7,
       price: { by: 'foot', amount: 9 },
     },
     {
@@ -162,6 +174,7 @@ export const defaultShop: Shop = {
       putUps: [{ lot: 'R-16', feet: 100, count: 1, opened: [80] }],
       feetOnHand: 180,
       orderable: true,
+      leadDays: 7,
       price: { by: 'foot', amount: 9 },
     },
     {
@@ -170,14 +183,31 @@ export const defaultShop: Shop = {
       putUps: [{ lot: 'T-5', feet: 100, count: 0, opened: [60] }],
       feetOnHand: 60,
       orderable: true,
+      leadDays: 7,
       price: { by: 'foot', amount: 9 },
     },
-    { color: 'sage', ply: 2, putUps: [], feetOnHand: 0, orderable: true, price: { by: 'foot', amount: 9 } },
+    {
+      color: 'sage',
+      ply: 2,
+      putUps: [],
+      feetOnHand: 0,
+      orderable: true,
+      leadDays: 7,
+      price: { by: 'foot', amount: 9 },
+    },
   ],
   currency: { code: 'USD', exponent: 2 },
   dees: [
-    { id: 'dee 1 1/2', width: 1.5, metal: 'stainless', onHand: 22, orderable: true, price: 320 },
-    { id: 'dee 1', width: 1, metal: 'stainless', onHand: 14, orderable: true, price: 260 },
+    {
+      id: 'dee 1 1/2',
+      width: 1.5,
+      metal: 'stainless',
+      onHand: 22,
+      orderable: true,
+      leadDays: 10,
+      price: 320,
+    },
+    { id: 'dee 1', width: 1, metal: 'stainless', onHand: 14, orderable: true, leadDays: 10, price: 260 },
   ],
   labor: {
     rate: 4000,

@@ -32,6 +32,7 @@ function buckleOf(buckle: WrittenShop['buckles'][number], written: WrittenShop):
     ...kept('metal', buckle.metal),
     onHand: buckle['on-hand'],
     orderable: buckle.orderable,
+    ...kept('leadDays', buckle['lead-days']),
     ...kept('price', priceOf(buckle.price, written)),
   };
 }
@@ -49,6 +50,7 @@ function cordOf(cord: WrittenShop['cord'][number], written: WrittenShop): Cord {
     putUps,
     feetOnHand: putUps.reduce((sum, each) => sum + feetOf(each), 0),
     orderable: cord.orderable,
+    ...kept('leadDays', cord['lead-days']),
     ...kept('price', cordPriceOf(cord, written)),
   };
 }

@@ -18,6 +18,7 @@ export function tradeOf(written: WrittenShop): Trade {
       ...kept('metal', metal),
       onHand: dee['on-hand'],
       orderable: dee.orderable,
+      ...kept('leadDays', dee['lead-days']),
       ...kept('price', priceOf(price, written)),
     })),
     ...kept('labor', labor === undefined ? undefined : laborOf(labor, written)),

@@ -26,6 +26,7 @@ export function list<T extends z.ZodMiniType>(about: string, entry: T) {
 
 const onHand = (what: string): Leaf<number> =>
   wholeNumber({ min: 0, max: 9999, about: `how many ${what} are on hand` });
+const leadDays = () => maybe(wholeNumber({ min: 0, max: 365, about: 'days until what is ordered comes' }));
 const minutes = (about: string) => exactNumber({ min: 0, max: 600, about });
 const factor = (about: string) => maybe(exactNumber({ min: 0.1, max: 10, about }));
 
@@ -34,6 +35,7 @@ export const hardwareShape = {
   metal: maybe(freeText('metal or finish')),
   'on-hand': onHand('buckles'),
   orderable: trueFalse('whether more can be ordered'),
+  'lead-days': leadDays(),
   price: maybe(amount('price of one')),
 };
 
@@ -51,6 +53,7 @@ const putUp = block('put-ups of one length', {
 export const cordShape = {
   'put-ups': list('put-ups on hand (an empty list when there are none)', putUp),
   orderable: trueFalse('whether more can be ordered'),
+  'lead-days': leadDays(),
   'price-a-foot': maybe(amount('price of a foot of cord')),
   'price-a-pound': maybe(amount('price of a pound of cord')),
   'feet-a-pound': maybe(exactNumber({ min: 1, max: 9999, about: 'feet of cord on a pound' })),
@@ -64,12 +67,13 @@ const dee = block('a dee', {
   metal: maybe(freeText('metal or finish')),
   'on-hand': onHand('dees'),
   orderable: trueFalse('whether more can be ordered'),
+  'lead-days': leadDays(),
   price: maybe(amount('price of one')),
 });
 
 const labor = block('labor', {
   rate: maybe(amount('shop rate of an hour')),
-  'set-up-minutes': minutes('minutes to set up one cinch'),
+  'set-up-minutes': minutes('minutes to set up for an order, however many cinches it has'),
   'minutes-a-strand': minutes('minutes to string one strand'),
   'minutes-an-inch-of-bar': minutes('minutes to weave an inch of bar'),
   'by-style': maybe(

@@ -25,10 +25,11 @@ export interface Dee {
   readonly metal?: string | undefined;
   readonly onHand: number;
   readonly orderable: boolean;
+  readonly leadDays?: number | undefined;
   readonly price?: Minor | undefined;
 }
 
-/** Minutes of one cinch: (set-up + strands + bar) x style x layers; a factor nobody wrote is 1. */
+/** Minutes of an order: set-up once, then strands and bar of each cinch, all x style x layers; a factor nobody wrote is 1. */
 export interface Labor {
   /** Of an hour; undefined when the file does not say. */
   readonly rate?: Minor | undefined;

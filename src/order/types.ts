@@ -38,6 +38,8 @@ export interface Buckle {
   metal?: string | undefined;
   onHand: number;
   orderable: boolean;
+  /** Days until more is here, from the day it is ordered; undefined when the shop does not say. */
+  leadDays?: number | undefined;
   /** Of one; undefined when the shop does not say. */
   price?: Minor | undefined;
 }
@@ -50,6 +52,8 @@ export interface Cord {
   /** All put-ups and remnants together, added up at the door. */
   feetOnHand: number;
   orderable: boolean;
+  /** As of a buckle. */
+  leadDays?: number | undefined;
   price?: CordPrice | undefined;
 }
 

@@ -41,16 +41,20 @@ function summaryText(material: MaterialPlan): string {
 }
 
 /** Whether fewer would do, in plain words. */
-function provenText({ proven, score: { short, bought, opened } }: MaterialPlan): string {
-  if (proven) return 'Proven best: no plan leaves less undone, buys less or opens fewer.';
-  const gap = ({ value, bound }: Proven, what: string, done: string): string[] =>
-    value > bound ? [`${plural(value - bound, what)} ${done}`] : [];
+function provenText({ proven, putUps, score: { short, bought, opened } }: MaterialPlan): string {
+  const both = ['bought', 'here'].every((side) =>
+    putUps.some(({ origin }) => (origin === 'bought') === (side === 'bought')),
+  );
+  const turn = both ? ' with the earliest due cut from the shelf' : '';
+  if (proven) return `Proven best${turn}: no plan leaves less undone, buys less or opens fewer.`;
+  const over = (...parts: readonly Proven[]): number =>
+    parts.reduce((sum, { value, bound }) => sum + Math.max(0, value - bound), 0);
+  const [undone, spools] = [over(short), over(bought, opened)];
   const gaps = [
-    ...gap(short, 'piece', 'more cut'),
-    ...gap(bought, 'put-up', 'fewer bought'),
-    ...gap(opened, 'put-up', 'fewer opened'),
+    ...(undone === 0 ? [] : [`at most ${plural(undone, 'piece')} more could be cut`]),
+    ...(spools === 0 ? [] : [`at most ${plural(spools, 'spool')} more than needed`]),
   ];
-  return `Not proven best. The most a better plan could gain: ${gaps.join(', ')}.`;
+  return `Not proven best${turn}: ${gaps.join(', ')}.`;
 }
 
 /** "Lot N-114, remnant of 120 ft: 2402 61 ft (strands 1 to 21); 59 ft left, goes back". */

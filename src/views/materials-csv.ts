@@ -1,13 +1,15 @@
 /** The materials of a backlog as one table: rows of several lists, told apart by the first column. */
 import type { CutPutUp } from '../work/cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../work/materials.ts';
+import type { Lack } from '../work/shelf.ts';
 import { takenText, type BacklogResult } from '../words/about-backlog.ts';
+import { hereText, supplyText } from '../words/about-shelf.ts';
 import { inchesOf } from '../units/feet.ts';
 import type { Name } from '../words/names.ts';
 import { failedRow } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
-/** In order; `list` is order, cord, hardware, buy, cut or leftover. */
+/** In order; `list` is order, cord, hardware, short, buy, cut or leftover. */
 export const materialsColumns: readonly Name[] = [
   'list',
   'order',
@@ -45,6 +47,7 @@ export function materialsCsv(materials: Materials, results: readonly BacklogResu
       short,
       note: short > 0 && !orderable ? 'no more to be had' : undefined,
     })),
+    ...[...materials.shares].flatMap(([order, { lacks }]) => lacks.map((lack) => lackRow(order, lack))),
     ...materials.buy.map(buyRow),
     ...materials.plan.materials.flatMap(({ putUps }) =>
       putUps.flatMap((putUp) => putUpRows(putUp, materials)),
@@ -52,6 +55,14 @@ export function materialsCsv(materials: Materials, results: readonly BacklogResu
   ];
   return tableCsv(materialsColumns, rows);
 }
+
+/** What one order does not find on the shelf. */
+const lackRow = (order: string, lack: Lack): Row => ({
+  ...{ list: 'short', order, note: supplyText(lack) },
+  ...(lack.kind === 'cord'
+    ? { color: lack.name, ply: lack.ply, length: inchesOf(lack.amount) }
+    : { id: lack.name, short: lack.amount }),
+});
 
 /** An order of a backlog as a row. */
 function orderRow(result: BacklogResult): Row {
@@ -96,6 +107,7 @@ function buyRow(buy: Buy): Row {
         ply: buy.ply,
         putUp: inchesOf(buy.length),
         count: buy.count,
+        note: hereText(buy.comes),
       };
     case 'cord':
       return {
@@ -103,10 +115,10 @@ function buyRow(buy: Buy): Row {
         color: buy.color,
         ply: buy.ply,
         length: inchesOf(buy.length),
-        note: 'length of its put-ups not said',
+        note: `length of its put-ups not said; ${hereText(buy.comes)}`,
       };
     default:
-      return { list: 'buy', id: buy.id, count: buy.count };
+      return { list: 'buy', id: buy.id, count: buy.count, note: hereText(buy.comes) };
   }
 }
 

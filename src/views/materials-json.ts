@@ -2,6 +2,7 @@
 import { phraseText } from '../units/text.ts';
 import type { CutPutUp, MaterialPlan } from '../work/cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../work/materials.ts';
+import type { Share } from '../work/shelf.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
 import { inchesOf } from '../units/feet.ts';
 import { jsonText } from '../pages/json.ts';
@@ -15,7 +16,7 @@ export function materialsJson(materials: Materials, results: readonly BacklogRes
   return jsonText({
     schema: 'cinchwright/materials/1',
     day,
-    results: results.map(resultValue),
+    results: results.map((result) => resultValue(result, materials.shares)),
     cord: cords.map(cordValue),
     hardware: hardware.map(({ kind, id, metal, needed, onHand, short, orderable, orders }) => ({
       kind,
@@ -37,7 +38,7 @@ export function materialsJson(materials: Materials, results: readonly BacklogRes
 }
 
 /** An order of a backlog; the same in every document about one. */
-export function resultValue(result: BacklogResult): Values {
+export function resultValue(result: BacklogResult, shares: ReadonlyMap<string, Share>): Values {
   if (!result.ok) return failedValue(result);
   const { file, order, paper, none } = result;
   if (paper === undefined) return { order, file, reason: none };
@@ -51,8 +52,22 @@ export function resultValue(result: BacklogResult): Values {
     ...(paper.doubts.length === 0
       ? {}
       : { remarks: paper.doubts.map((doubt) => phraseText(doubt, 'in', 'decimals')) }),
+    ...shelfValue(shares.get(paper.key)),
   };
 }
+
+/** What it does not find on the shelf; lengths of cord are inches. */
+export const shelfValue = (share: Share | undefined): Values => ({
+  shelf: share?.shelf ?? null,
+  waits: (share?.lacks ?? []).map(({ kind, name, ply, amount, supply, comes }) => ({
+    kind,
+    ...(kind === 'cord'
+      ? { color: name, ply: ply ?? null, length: inchesOf(amount) }
+      : { id: name, count: amount }),
+    supply,
+    comes: comes ?? null,
+  })),
+});
 
 const cordValue = ({ color, ply, pieces, needed, onHand, near, lots, short, orders }: CordNeed): Values => ({
   color: color ?? null,
@@ -85,6 +100,7 @@ function buyValue(buy: Buy): Values {
         ply: buy.ply,
         count: buy.count,
         length: inchesOf(buy.length),
+        comes: buy.comes ?? null,
       };
     case 'cord':
       return {
@@ -93,9 +109,10 @@ function buyValue(buy: Buy): Values {
         ply: buy.ply,
         length: inchesOf(buy.length),
         longest: inchesOf(buy.longest),
+        comes: buy.comes ?? null,
       };
     default:
-      return { kind: buy.kind, id: buy.id, count: buy.count };
+      return { kind: buy.kind, id: buy.id, count: buy.count, comes: buy.comes ?? null };
   }
 }
 

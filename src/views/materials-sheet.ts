@@ -1,5 +1,5 @@
 /** The materials of a backlog as a paper for the bench: what to pull, what to buy, what is cut from what. */
-import type { Buy, CordNeed, Materials, ShortCord } from '../work/materials.ts';
+import type { Buy, CordNeed, Materials } from '../work/materials.ts';
 import { BODY_PLY } from '../numbers/plies.ts';
 import { feetText } from '../units/feet.ts';
 import { plural } from '../units/phrase.ts';
@@ -11,6 +11,7 @@ import {
   takenText,
   type BacklogResult,
 } from '../words/about-backlog.ts';
+import { hereText, shortBlocks } from '../words/about-shelf.ts';
 import { planBlocks } from './cutting-plan.ts';
 import { under, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
@@ -39,7 +40,7 @@ export function materialsSheet(materials: Materials, results: readonly BacklogRe
         },
       ]),
       ...under('To buy', [{ kind: 'boxes', items: buy.map(buyText) }]),
-      ...under('Short, and not to be had', [{ kind: 'list', items: lackingTexts(materials) }]),
+      ...shortBlocks(materials.shares, day),
       ...planBlocks(materials),
       ...under('Orders in it', [
         {
@@ -91,7 +92,9 @@ function askTexts({ color, ply, onHand, near, orders }: CordNeed): string[] {
 }
 
 /** A line of the buying list. */
-function buyText(buy: Buy): string {
+const buyText = (buy: Buy): string => `${boughtText(buy)}: ${hereText(buy.comes)}`;
+
+function boughtText(buy: Buy): string {
   switch (buy.kind) {
     case 'put-up':
       return `${String(buy.count)} x ${feetText(buy.length)} of ${cordName(buy)}, one dye lot`;
@@ -100,24 +103,4 @@ function buyText(buy: Buy): string {
     default:
       return `${String(buy.count)} x ${buy.id}`;
   }
-}
-
-function lackingTexts({ cords, hardware }: Materials): string[] {
-  const cord = cords.flatMap((need) =>
-    need.short.flatMap((each) => (each.why === 'no-length' ? [] : [shortText(need, each)])),
-  );
-  const pieces = hardware.flatMap(({ id, short, orderable, orders }) =>
-    short > 0 && !orderable
-      ? [`${id}: ${String(short)} short, and no more to be had; needed by ${orders.join(', ')}.`]
-      : [],
-  );
-  return [...cord, ...pieces];
-}
-
-function shortText(need: CordNeed, { order, total, why }: ShortCord): string {
-  const reason =
-    why === 'none-to-order'
-      ? 'no dye lot on the shelf has so much in pieces that long, and no more is to be had'
-      : 'a piece is longer than any put-up';
-  return `${order}: ${feetText(total)} of ${cordName(need)}; ${reason}.`;
 }

@@ -1,11 +1,13 @@
 /** The schedule of a backlog as a table: one row an order, then one for each promise asked for. */
-import type { Agenda, Asked } from '../work/agenda.ts';
+import type { Agenda } from '../work/agenda.ts';
+import type { Asked } from '../work/new-work.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
+import { lacksText } from '../words/about-shelf.ts';
 import type { Name } from '../words/names.ts';
 import { failedRow } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
-/** In order. */
+/** In order; `list` is order or promise. */
 export const scheduleColumns: readonly Name[] = [
   'list',
   'order',
@@ -18,6 +20,7 @@ export const scheduleColumns: readonly Name[] = [
   'promise',
   'lateDays',
   'shelf',
+  'note',
   'reason',
   'problem',
 ];
@@ -34,34 +37,34 @@ export function scheduleCsv(
   ]);
 }
 
-function orderRow(result: BacklogResult, { jobs, minutes }: Agenda): Values {
+function orderRow(result: BacklogResult, { jobs, minutes, shares }: Agenda): Values {
   const list = 'order';
   if (!result.ok) return { list, ...failedRow(result) };
   const { order, file, paper, none } = result;
-  const job = paper === undefined ? undefined : jobs.get(paper.key);
-  if (paper === undefined || job === undefined) return { list, order, file, reason: none };
-  const { bench, startDay, endDay, promise, lateBy: lateDays } = job;
+  if (paper === undefined) return { list, order, file, reason: none };
+  const [job, share] = [jobs.get(paper.key), shares.get(paper.key)];
+  const note = share === undefined ? undefined : lacksText(share);
+  const own = { list, order: paper.key, file, due: paper.order.due, shelf: share?.shelf, note };
+  if (job === undefined) return { ...own, reason: 'short' };
   return {
-    list,
-    order: paper.key,
-    file,
+    ...own,
     minutes: minutes.get(job.id),
-    bench,
-    startDay,
-    endDay,
-    due: paper.order.due,
-    promise,
-    lateDays,
-    shelf: paper.shelf,
+    bench: job.bench,
+    startDay: job.startDay,
+    endDay: job.endDay,
+    promise: share?.certain === false ? undefined : job.promise,
+    lateDays: job.lateBy,
   };
 }
 
-const askedRow = ({ order, minutes, due, promise }: Asked): Values => ({
+const askedRow = ({ order, minutes, due, promise, share }: Asked): Values => ({
   list: 'promise',
   order,
   minutes,
-  bench: promise.bench,
+  bench: promise?.bench,
   due,
-  promise: promise.day,
-  reason: promise.meetsDue ? undefined : 'too late for the day it is due',
+  promise: promise?.day,
+  shelf: share?.shelf,
+  note: share && lacksText(share),
+  reason: promise?.meetsDue === false ? 'too late for the day it is due' : undefined,
 });

@@ -1,8 +1,9 @@
 /** The schedule of a backlog for scripts: orders by number whatever the order of the files, work in minutes. */
-import type { Agenda, Asked } from '../work/agenda.ts';
+import type { Agenda } from '../work/agenda.ts';
+import type { Asked } from '../work/new-work.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
 import { jsonText } from '../pages/json.ts';
-import { resultValue } from './materials-json.ts';
+import { resultValue, shelfValue } from './materials-json.ts';
 import type { Values } from './table.ts';
 
 /** Whole document: `{ schema, day, results, late, benches, promises }`. */
@@ -15,39 +16,44 @@ export function scheduleJson(
   return jsonText({
     schema: 'cinchwright/schedule/1',
     day: from,
-    results: results.map((result) => ({ ...resultValue(result), ...jobValue(result, agenda) })),
+    results: results.map((result) => ({
+      ...resultValue(result, agenda.shares),
+      ...jobValue(result, agenda),
+    })),
     late: { ...schedule.late, proven: schedule.proven },
     benches: task.benches.map(({ id, minutesADay, weekdays = [] }) => ({
       bench: id,
       minutesADay,
       weekdays: [...weekdays],
     })),
-    promises: asked.map(({ order, minutes, due, promise }) => ({
+    promises: asked.map(({ order, minutes, due, promise, share, moves }) => ({
       order: order ?? null,
       minutes,
       due: due ?? null,
-      promise: promise.day,
-      bench: promise.bench,
-      meetsDue: promise.meetsDue,
+      promise: promise?.day ?? null,
+      bench: promise?.bench ?? null,
+      meetsDue: promise?.meetsDue ?? null,
+      ...shelfValue(share),
+      movedPromises: moves.map(({ key, before, after }) => ({
+        order: key,
+        promiseBefore: before,
+        promise: after ?? null,
+      })),
     })),
   });
 }
 
-function jobValue(result: BacklogResult, { jobs, minutes }: Agenda): Values {
+function jobValue(result: BacklogResult, { jobs, minutes, shares }: Agenda): Values {
   const paper = result.ok ? result.paper : undefined;
-  const job = paper === undefined ? undefined : jobs.get(paper.key);
-  if (paper === undefined || job === undefined) return {};
-  const { bench, startDay, startMinute, endDay, endMinute, promise, lateBy } = job;
+  if (paper === undefined) return {};
+  const [job, share] = [jobs.get(paper.key), shares.get(paper.key)];
+  const told = ['bench', 'startDay', 'startMinute', 'endDay', 'endMinute', 'promise'] as const;
   return {
-    minutes: minutes.get(job.id) ?? null,
+    minutes: minutes.get(paper.key) ?? null,
     due: paper.order.due ?? null,
-    bench,
-    startDay,
-    startMinute,
-    endDay,
-    endMinute,
-    promise,
-    lateDays: lateBy,
-    shelf: paper.shelf ?? null,
+    ...Object.fromEntries(told.map((key) => [key, job?.[key] ?? null])),
+    lateDays: job?.lateBy ?? null,
+    // Nobody can promise what waits for nobody knows how long.
+    ...(share?.certain === false ? { promise: null } : {}),
   };
 }

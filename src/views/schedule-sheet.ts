@@ -1,22 +1,25 @@
-/** The schedule of a backlog as a paper: what is late, who starts what when, what can be promised. */
-import type { Agenda, Asked } from '../work/agenda.ts';
-import type { Keyed } from '../work/planned.ts';
+/** The schedule of a backlog as a paper: what can be promised, what is late or waits, and what each bench does when. */
+import type { Agenda, Tied } from '../work/agenda.ts';
+import type { Asked } from '../work/new-work.ts';
+import type { ScheduledJob } from '../work/schedule/types.ts';
 import { plural } from '../units/phrase.ts';
-import { decimals } from '../units/print.ts';
+import { decimals, formatLength } from '../units/print.ts';
 import { doubtBlocks, leftOutBlocks, provisionalNotice, type BacklogResult } from '../words/about-backlog.ts';
+import { shortBlocks } from '../words/about-shelf.ts';
 import { under, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
 
-/** The paper; `asked` is what somebody wants promised. */
+/** The paper; `asked` is what somebody wants promised, and stands in the agenda. */
 export function scheduleSheet(
   agenda: Agenda,
   asked: readonly Asked[],
   results: readonly BacklogResult[],
 ): Sheet {
   const { orders, shop, from } = agenda;
+  const known = orders.length - asked.filter(({ order }) => order !== undefined).length;
   const hours = [...agenda.hours.values()].reduce((sum, each) => sum + each, 0);
   return {
-    title: `Schedule of ${plural(orders.length, 'order')} from ${from}`,
+    title: `Schedule of ${plural(known, 'order')}${asked.length === 0 ? '' : ' and new work'} from ${from}`,
     shop: shop.name,
     about: [
       `${hoursText(hours)} of work by the labor of the shop file.`,
@@ -25,12 +28,10 @@ export function scheduleSheet(
     notice: provisionalNotice(orders),
     blocks: [
       ...doubtBlocks(orders),
-      ...under('New work', [{ kind: 'list', items: asked.map(askedText) }]),
+      ...under('New work', [{ kind: 'list', items: asked.map((each) => askedText(each, agenda)) }]),
       ...under('Late', lateBlocks(agenda)),
-      ...under('Jobs', [jobsTable(agenda)]),
-      ...under('Not all on the shelf: the wait for what is ordered is not counted', [
-        { kind: 'list', items: waiting(orders) },
-      ]),
+      ...shortBlocks(agenda.shares, agenda.ordered),
+      ...shop.benches.flatMap(({ name }) => under(capital(name), jobsTable(agenda, name))),
       ...leftOutBlocks(results),
     ],
     rules: [],
@@ -46,7 +47,7 @@ const benchText = ({ name, hours, days }: Agenda['shop']['benches'][number]): st
 
 /** How many are late, whether fewer could be, and which. */
 function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block[] {
-  if (orders.length === 0) return [];
+  if (jobs.length === 0) return [];
   const due = new Map(orders.map(({ key, order }) => [key, order.due]));
   const items = jobs
     .filter(({ lateBy }) => lateBy > 0)
@@ -65,56 +66,80 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
   ];
 }
 
-/** By the day and minute of the start; the day done of a late job is the honest one. */
-function jobsTable({ task, schedule, hours }: Agenda): Block {
-  const place = new Map(task.benches.map(({ id }, i) => [id, i]));
-  const jobs = [...schedule.jobs].sort(
-    (a, b) =>
-      Number(a.startDay > b.startDay) - Number(a.startDay < b.startDay) ||
-      (place.get(a.bench) ?? 0) - (place.get(b.bench) ?? 0) ||
-      a.startMinute - b.startMinute,
-  );
-  return {
-    kind: 'table',
-    columns: [
-      { head: 'Order' },
-      { head: 'Hours', align: 'right' },
-      { head: 'Bench' },
-      { head: 'Starts' },
-      { head: 'Done' },
-      { head: 'Promised' },
-    ],
-    rows: jobs.map(({ id, bench, startDay, endDay, promise, lateBy }) => [
-      id,
-      decimals(hours.get(id) ?? 0, 2),
-      bench,
-      startDay,
-      endDay,
-      lateBy === 0 ? promise : `${promise}, ${String(lateBy)} d late`,
-    ]),
-  };
+/** Jobs of a bench in their turn; of a late job the day done is promised, of one that waits for nobody knows how long none. */
+function jobsTable(agenda: Agenda, bench: string): Block[] {
+  const { schedule, hours, shares } = agenda;
+  const jobs = schedule.jobs
+    .filter((job) => job.bench === bench)
+    .sort(
+      (a, b) =>
+        Number(a.startDay > b.startDay) - Number(a.startDay < b.startDay) || a.startMinute - b.startMinute,
+    );
+  if (jobs.length === 0) return [];
+  const promise = ({ id, promise: day }: ScheduledJob): string =>
+    shares.get(id)?.certain === false ? 'when it comes' : day;
+  return [
+    {
+      kind: 'table',
+      columns: [
+        { head: 'Order' },
+        { head: 'Hours', align: 'right' },
+        { head: 'Starts' },
+        { head: 'Done' },
+        { head: 'Promised' },
+      ],
+      rows: jobs.map((job) => [
+        nameText(job.id, agenda),
+        decimals(hours.get(job.id) ?? 0, 2),
+        job.startDay,
+        job.endDay,
+        promise(job),
+      ]),
+    },
+  ];
 }
 
-const waiting = (orders: readonly Keyed[]): string[] => {
-  const names = orders
-    .filter(({ shelf }) => shelf !== 'good' && shelf !== 'not-applicable')
-    .map(({ key }) => key);
-  return names.length === 0 ? [] : [`${names.join(', ')}.`];
-};
+/** "2411 Marble, straight 19, 32 in"; work without an order has only its name. */
+function nameText(key: string, { orders }: Pick<Agenda, 'orders'>): string {
+  const own = orders.find((order) => order.key === key);
+  return own === undefined ? capital(key) : orderText(own);
+}
 
-/** What can be promised, and that it holds. */
-function askedText({ order, hours, due, already, promise: { day, bench, meetsDue } }: Asked): string {
+function orderText({
+  key,
+  candidate: { style, strands, length },
+  ticket: { horse, quantity },
+}: Tied): string {
+  const many = quantity === 1 ? '' : `${String(quantity)} x `;
+  const name = horse === undefined ? key : `${key} ${horse}`;
+  return `${name}, ${many}${style} ${String(strands)}, ${formatLength(length, 'in')}`;
+}
+
+/** What can be promised, and what moves for it. */
+function askedText(asked: Asked, agenda: Agenda): string {
+  const { key, order, hours, due, already, promise, share } = asked;
+  const what = order === undefined ? `New work` : `Order ${nameText(key, agenda)}`;
   const before =
     already === undefined
       ? ''
       : ` An order of that number is in the backlog already, done ${already}: this would be another.`;
-  const what =
-    order === undefined ? `New work of ${hoursText(hours)}` : `Order ${order}, ${hoursText(hours)}`;
-  const asked =
+  if (promise === undefined) return `${what}: cannot be promised.${movesText(asked)}${before}`;
+  const { day, bench, meetsDue } = promise;
+  const wait =
+    share?.certain === false ? ', if what is ordered for it is here by then: the shop file does not say' : '';
+  const asksFor =
     due === undefined
       ? ''
       : meetsDue
         ? `; that is by ${due}, when it is due`
         : `; too late for ${due}, when it is due`;
-  return `${what}: can be promised for ${day} (${bench})${asked}. No promise below is broken for it.${before}`;
+  return `${what}, ${hoursText(hours)}: can be promised for ${day} (${bench})${wait}${asksFor}.${movesText(asked)}${before}`;
+}
+
+function movesText({ moves }: Asked): string {
+  if (moves.length === 0) return ' Nothing else moves.';
+  const later = moves.map(({ key, before, after }) =>
+    after === undefined ? `${key} cannot be promised any more` : `${key} from ${before} to ${after}`,
+  );
+  return ` It takes from the shelf before others, whose promises move: ${later.join(', ')}.`;
 }

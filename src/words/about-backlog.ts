@@ -10,14 +10,14 @@ import { specName } from './words.ts';
 export type BacklogResult = PaperResult<Keyed>;
 
 /** What must be seen first: nobody cuts to a length that nobody measured. */
-export function provisionalNotice(orders: readonly Keyed[]): string | undefined {
+export function provisionalNotice(orders: readonly Pick<Keyed, 'key' | 'ticket'>[]): string | undefined {
   const names = orders.filter(({ ticket }) => !ticket.measured).map(({ key }) => key);
   if (names.length === 0) return undefined;
   return `Do not cut until ring to ring is measured: ${names.join(', ')}. Their lengths, and with them cord and hours, may change.`;
 }
 
 /** What to measure again before anything is cut or promised, order by order. */
-export const doubtBlocks = (orders: readonly Keyed[]): Block[] =>
+export const doubtBlocks = (orders: readonly Pick<Keyed, 'key' | 'doubts'>[]): Block[] =>
   under('Measure again', [
     {
       kind: 'list',

@@ -1,21 +1,32 @@
-/** A backlog as jobs of the benches: hours from the labor model, due days from the orders, days and benches from the shop file. */
+/** A backlog as jobs of the benches: hours from the labor model, due days from the orders, deliveries, days and benches from the shop file. */
 import { planJobs } from './schedule/plan.ts';
-import { promiseFor, type NewPromise } from './schedule/promise.ts';
 import type { Bench, Job, Minutes, Schedule, ScheduledJob, ScheduleTask } from './schedule/types.ts';
 import type { Shop } from '../order/types.ts';
 import { toDouble, type Rate } from '../units/money.ts';
-import { weekdayNumber, type PromiseWindow } from './promise.ts';
-import type { Keyed, Planned } from './planned.ts';
+import { weekdayNumber } from './promise.ts';
+import type { Keyed } from './planned.ts';
+import { sharedShelf, type Share } from './shelf.ts';
 
-export interface Agenda {
-  readonly shop: Shop;
+/** Days an agenda starts from. */
+export interface From {
   /** First day on which work can be done. */
   readonly from: string;
-  readonly orders: readonly Keyed[];
+  /** The day on which what is short is ordered. */
+  readonly ordered: string;
+}
+
+/** An order as it will be tied. */
+export type Tied = Pick<Keyed, 'key' | 'order' | 'candidate' | 'ticket' | 'minutes' | 'doubts'>;
+
+export interface Agenda extends From {
+  readonly shop: Shop;
+  readonly orders: readonly Tied[];
   readonly task: ScheduleTask;
   readonly schedule: Schedule;
-  /** Of each order, by its name in the backlog. */
+  /** Of each order that can be tied, by its name in the backlog. */
   readonly jobs: ReadonlyMap<string, ScheduledJob>;
+  /** What each order finds on the shelf. */
+  readonly shares: ReadonlyMap<string, Share>;
   readonly minutes: ReadonlyMap<string, Minutes>;
   /** The same as it is told: to the hundredth of an hour, before it is rounded up to whole minutes. */
   readonly hours: ReadonlyMap<string, number>;
@@ -28,31 +39,51 @@ export const missingForAgenda = ({ labor, benches }: Shop): string[] => [
 ];
 
 /**
- * The schedule of a backlog from a day on. Pure.
+ * The schedule of a backlog. Orders that lack what is not to be had are no jobs. Pure.
  * @throws RangeError when the shop file lacks what `missingForAgenda` names
  */
-export function agendaOf(orders: readonly Keyed[], shop: Shop, from: string): Agenda {
+export function agendaOf(orders: readonly Tied[], shop: Shop, days: From): Agenda {
+  const { shares } = sharedShelf(orders, shop, days.ordered);
+  const task = taskOf(orders, shop, { ...days, shares });
+  return withSchedule({ shop, ...days, orders, shares, task }, planJobs(task));
+}
+
+/** What is to be scheduled when so much of the shelf is each order's. */
+export function taskOf(
+  orders: readonly Tied[],
+  shop: Shop,
+  { from, shares }: Pick<Agenda, 'from' | 'shares'>,
+): ScheduleTask {
   const benches = benchesOf(shop);
-  const task: ScheduleTask = {
+  return {
     days: {
       weekdays: [...new Set(benches.flatMap(({ weekdays }) => weekdays))].sort((a, b) => a - b),
       holidays: shop.holidays,
     },
     benches,
-    jobs: orders.map((order) => jobOf(order.key, order)),
+    jobs: orders.flatMap((order) => {
+      const share = shares.get(order.key);
+      return share?.shelf === 'refuse' ? [] : [jobOf(order.key, order, share?.from)];
+    }),
     start: from,
   };
-  const schedule = planJobs(task);
-  const jobs = new Map(schedule.jobs.map((job) => [job.id, job]));
+}
+
+/** An agenda with everything that is looked up in it. */
+export function withSchedule(
+  agenda: Omit<Agenda, 'schedule' | 'jobs' | 'minutes' | 'hours'>,
+  schedule: Schedule,
+): Agenda {
+  const { task, orders } = agenda;
   return {
-    shop,
-    from,
-    orders,
-    task,
+    ...agenda,
     schedule,
-    jobs,
+    jobs: new Map(schedule.jobs.map((job) => [job.id, job])),
     minutes: new Map(task.jobs.map((job) => [job.id, job.minutes])),
-    hours: new Map(orders.map((order) => [order.key, hoursOf(order)])),
+    hours: new Map([
+      ...task.jobs.map((job) => [job.id, job.minutes / 60] as const),
+      ...orders.map((order) => [order.key, hoursOf(order)] as const),
+    ]),
   };
 }
 
@@ -65,63 +96,22 @@ const benchesOf = ({ benches }: Shop): (Bench & { weekdays: readonly number[] })
   }));
 
 /** An order with its minutes, whatever spec is taken for it. */
-type Work = Pick<Planned, 'order' | 'minutes'>;
+type Work = Pick<Tied, 'order' | 'minutes'>;
 
 /** Whole minutes, up, at least one. */
 function wholeMinutes({ over, under }: Rate): Minutes {
   return Math.max(1, Number((over + under - 1n) / under));
 }
 
-function jobOf(id: string, { order: { due }, minutes }: Work): Job {
+/** An order as a job that waits for a day. */
+export function jobOf(id: string, { order: { due }, minutes }: Work, from: string | undefined): Job {
   if (minutes === undefined) throw new RangeError('the shop file has no labor');
-  return { id, minutes: wholeMinutes(minutes), ...(due === undefined ? {} : { due }) };
-}
-
-const hoursOf = ({ minutes }: Work): number => (minutes === undefined ? 0 : toDouble(minutes) / 60);
-
-/** Something new to be promised: an order, or hours alone. */
-export interface Asked {
-  /** Undefined when only hours are known. */
-  readonly order: string | undefined;
-  readonly minutes: Minutes;
-  readonly hours: number;
-  readonly due: string | undefined;
-  readonly promise: NewPromise;
-  /** Set when an order of that number is in the backlog already: the day on which that one is done. */
-  readonly already?: string | undefined;
-}
-
-/** The first honest promise for so much more work, every promise already given kept. */
-export function promiseOn(
-  { task, schedule, jobs }: Agenda,
-  { order, minutes, hours, due }: Omit<Asked, 'promise' | 'already'>,
-): Asked {
-  let id = order ?? 'new';
-  while (jobs.has(id)) id += ' (new)';
-  const job: Job = { id, minutes, ...(due === undefined ? {} : { due }) };
-  const already = order === undefined ? undefined : jobs.get(order)?.endDay;
-  return { order, minutes, hours, due, promise: promiseFor(task, schedule, job), already };
-}
-
-/** The same for an order as it would be tied. */
-export function promiseForOrder(agenda: Agenda, planned: Work): Asked {
-  const { minutes, due } = jobOf('', planned);
-  return promiseOn(agenda, { order: planned.order.order, minutes, hours: hoursOf(planned), due });
-}
-
-/** When an order can be ready beside a backlog: as it is scheduled there when it is in it, else the first honest promise. */
-export function windowBeside(agenda: Agenda, planned: Work): PromiseWindow {
-  const { orders, jobs, from } = agenda;
-  const own = orders.find(({ order }) => order.order === planned.order.order);
-  const job = own === undefined ? undefined : jobs.get(own.key);
-  const others = orders.length - (job === undefined ? 0 : 1);
-  const count =
-    others === 0 ? 'no other order' : `${String(others)} other ${others === 1 ? 'order' : 'orders'}`;
-  const beside = `beside ${count} from ${from}`;
-  if (job !== undefined) return { earliest: job.endDay, basis: `as the backlog has it scheduled ${beside}` };
-  const { promise } = promiseForOrder(agenda, planned);
   return {
-    earliest: promise.day,
-    basis: `by the schedule of the benches, ${beside}; what is promised for those is kept`,
+    ...{ id, minutes: wholeMinutes(minutes) },
+    ...(due === undefined ? {} : { due }),
+    ...(from === undefined ? {} : { from }),
   };
 }
+
+/** Hours as they are told. */
+export const hoursOf = ({ minutes }: Work): number => (minutes === undefined ? 0 : toDouble(minutes) / 60);

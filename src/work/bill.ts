@@ -52,8 +52,8 @@ function hardwareBill({ buckle }: Candidate, { quantity }: Order): PartBill {
 const HUNDREDTH: Rate = { over: 3n, under: 5n };
 
 /**
- * Minutes of the whole order: (set-up + strands + bar) x style x layers, for each cinch; to the hundredth of an hour, so
- * that what a bill prints multiplies out and every paper says the same.
+ * Minutes of the whole order: set-up once, strands and bar of each cinch, all x style x layers; to the hundredth of an
+ * hour, so that what a bill prints multiplies out and every paper says the same.
  */
 export function minutesOf(
   candidate: Candidate,
@@ -64,13 +64,13 @@ export function minutesOf(
   const { style, strands, layers } = candidate;
   // Bars are whole quarters of an inch.
   const bar: Rate = { over: BigInt(Math.round(4 * flatOf(candidate).barInches)), under: 4n };
-  const plain = plus(
-    rateOf(labor.setUpMinutes),
+  const each = plus(
     times(wholeRate(strands), rateOf(labor.minutesAStrand)),
     times(bar, rateOf(labor.minutesAnInchOfBar)),
   );
+  const plain = plus(rateOf(labor.setUpMinutes), times(each, wholeRate(quantity)));
   const byLayers = layers === 2 ? labor.byLayers.double : labor.byLayers.single;
-  const exact = times(plain, rateOf(labor.byStyle[style]), rateOf(byLayers), wholeRate(quantity));
+  const exact = times(plain, rateOf(labor.byStyle[style]), rateOf(byLayers));
   return times(HUNDREDTH, wholeRate(rounded(dividedBy(exact, HUNDREDTH))));
 }
 

@@ -18,8 +18,23 @@ export interface TicketCut extends Omit<Cut, 'color'> {
   readonly use: string;
 }
 
+/** Cord of one color and ply. */
+export const cordKey = ({ color, ply }: { color?: string | undefined; ply: number }): string =>
+  JSON.stringify([color, ply]);
+
+/** Lists of what is alike, in the order in which they come. */
+export function groups<T>(list: readonly T[], keyOf: (entry: T) => string): T[][] {
+  const found = new Map<string, T[]>();
+  for (const entry of list) {
+    const group = found.get(keyOf(entry));
+    if (group === undefined) found.set(keyOf(entry), [entry]);
+    else group.push(entry);
+  }
+  return [...found.values()];
+}
+
 /** All pieces of one order. */
-export function cutsOf({ key, ticket }: Keyed, shop: Shop): TicketCut[] {
+export function cutsOf({ key, ticket }: Pick<Keyed, 'key' | 'ticket'>, shop: Shop): TicketCut[] {
   const needs = [
     ...ticket.pieces.map(({ color, ply, feet, strands }) => ({
       color,

@@ -1,6 +1,9 @@
-/** Buckles and dees of a backlog by size: needed, on hand, short. */
+/** Buckles and dees of a backlog by size: needed, on hand, short, and for which orders. */
 import type { Shop } from '../order/types.ts';
-import type { Keyed } from './planned.ts';
+import { earliestDue, type Keyed } from './planned.ts';
+
+/** What the shelf knows of an order. */
+export type Needing = Pick<Keyed, 'key' | 'ticket'>;
 
 export interface HardwareNeed {
   readonly kind: 'buckle' | 'dee';
@@ -9,30 +12,41 @@ export interface HardwareNeed {
   readonly needed: number;
   readonly onHand: number;
   readonly short: number;
-  /** Whether more can be had. */
+  /** Whether more can be had, and in how many days if the shop says so. */
   readonly orderable: boolean;
+  readonly leadDays: number | undefined;
   /** Orders that need it, by name. */
   readonly orders: readonly string[];
+  /** Orders for which it does not last, and how many each lacks. */
+  readonly lacking: readonly { readonly order: string; readonly count: number }[];
 }
 
-/** What is needed at all, in the order of the shop file: buckles, then dees. */
-export function hardwareOf(orders: readonly Keyed[], { buckles, dees }: Shop): HardwareNeed[] {
-  const needed = new Map<string, { count: number; orders: Set<string> }>();
-  const add = (what: string, count: number, order: string): void => {
-    const before = needed.get(what) ?? { count: 0, orders: new Set() };
-    needed.set(what, { count: before.count + count, orders: before.orders.add(order) });
-  };
-  for (const { key, ticket } of orders) {
-    add(`buckle ${ticket.buckle.id}`, 2 * ticket.quantity, key);
-    for (const { id, count } of ticket.dees) add(`dee ${id}`, count * ticket.quantity, key);
-  }
+/** What is needed at all, in the order of the shop file: buckles, then dees. The earliest due take first. */
+export function hardwareOf(orders: readonly Needing[], { buckles, dees }: Shop): HardwareNeed[] {
+  const inTurn = earliestDue(orders);
   const of = (kind: HardwareNeed['kind'], list: typeof buckles | typeof dees): HardwareNeed[] =>
-    list.flatMap(({ id, metal, onHand, orderable }) => {
-      const { count = 0, orders: own = [] } = needed.get(`${kind} ${id}`) ?? {};
-      const short = Math.max(0, count - onHand);
-      return count === 0
-        ? []
-        : [{ kind, id, metal, needed: count, onHand, short, orderable, orders: [...own] }];
+    list.flatMap(({ id, metal, onHand, orderable, leadDays }) => {
+      const count = ({ ticket }: Needing): number => countOf(ticket, kind, id);
+      const own = orders.filter((order) => count(order) > 0).map(({ key }) => key);
+      if (own.length === 0) return [];
+      let needed = 0;
+      const lacking = inTurn.flatMap((order) => {
+        needed += count(order);
+        const lacks = Math.min(count(order), needed - onHand);
+        return lacks > 0 ? [{ order: order.key, count: lacks }] : [];
+      });
+      const short = Math.max(0, needed - onHand);
+      return [{ kind, id, metal, needed, onHand, short, orderable, leadDays, orders: own, lacking }];
     });
   return [...of('buckle', buckles), ...of('dee', dees)];
+}
+
+/** Of one order, all its cinches. */
+function countOf(
+  { buckle, dees, quantity }: Keyed['ticket'],
+  kind: HardwareNeed['kind'],
+  id: string,
+): number {
+  if (kind === 'buckle') return buckle.id === id ? 2 * quantity : 0;
+  return quantity * dees.reduce((sum, dee) => sum + (dee.id === id ? dee.count : 0), 0);
 }

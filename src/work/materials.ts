@@ -1,14 +1,15 @@
 /** The materials of a backlog: what is pulled from the shelf, what is short, what must be bought, and from what each piece is cut. */
-import { planCuts } from './cutting/plan.ts';
 import type { CuttingPlan, Eighths, MaterialPlan, ShortOrder } from './cutting/types.ts';
 import type { Cord, Shop } from '../order/types.ts';
 import { cordOf } from '../cinch/shelf.ts';
 import { byText } from '../units/by-text.ts';
 import { wholeEighths } from '../units/feet.ts';
 import { nearestWord } from '../units/nearest.ts';
-import { cutsOf, cuttingTask, type TicketCut } from './cuts.ts';
-import { hardwareOf, type HardwareNeed } from './hardware.ts';
+import { cordKey, groups, type TicketCut } from './cuts.ts';
+import type { HardwareNeed } from './hardware.ts';
 import type { Keyed } from './planned.ts';
+import { planOf } from './shelf-plan.ts';
+import { comesOn, sharedShelf, type Share } from './shelf.ts';
 
 /** Cord that comes from one dye lot. */
 export interface LotPull {
@@ -42,8 +43,11 @@ export interface ShortCord extends ShortOrder {
   readonly why: 'none-to-order' | 'no-length' | 'too-long';
 }
 
-/** Something to buy: put-ups of one length, or cord of which the shop file does not say how long a put-up is, or hardware. */
-export type Buy =
+/** Something to buy, and the day on which it comes if the shop file says how long it takes. */
+export type Buy = Bought & { readonly comes: string | undefined };
+
+/** Put-ups of one length, or cord of which the shop file does not say how long a put-up is, or hardware. */
+type Bought =
   | {
       readonly kind: 'put-up';
       readonly color: string;
@@ -68,42 +72,38 @@ export interface Materials {
   readonly hardware: readonly HardwareNeed[];
   readonly buy: readonly Buy[];
   readonly plan: CuttingPlan;
+  /** What each order finds on the shelf, by its name. */
+  readonly shares: ReadonlyMap<string, Share>;
   /** Every cut by its id, to say what a piece is for. */
   readonly cuts: ReadonlyMap<string, TicketCut>;
 }
 
-/** Materials of a sorted backlog. Pure; the same whatever the order of the files, if the list is sorted. */
+/** Materials of a sorted backlog, what is short ordered on that day. Pure; the same whatever the order of the files, if the list is sorted. */
 export function materialsOf(orders: readonly Keyed[], shop: Shop, day: string): Materials {
-  const cuts = orders.flatMap((order) => cutsOf(order, shop));
-  const plan = planCuts(cuttingTask(cuts, shop));
+  const { cuts, fromShelf, hardware, shares } = sharedShelf(orders, shop, day);
+  const plan = planOf(cuts, fromShelf, shop);
   const cords = cordNeeds(cuts, plan, shop);
-  const hardware = hardwareOf(orders, shop);
   return {
     shop: shop.name,
     day,
     orders,
     cords,
     hardware,
-    buy: [...cords.flatMap((need) => cordToBuy(need, plan)), ...hardware.flatMap(hardwareToBuy)],
+    buy: [
+      ...cords.flatMap((need) => cordToBuy(need, plan, comesOf(need, shop, day))),
+      ...hardware.flatMap((need) => hardwareToBuy(need, day)),
+    ],
     plan,
+    shares,
     cuts: new Map(cuts.map((cut) => [cut.id, cut])),
   };
 }
 
-const keyOf = ({ color, ply }: { color?: string | undefined; ply: number }): string =>
-  JSON.stringify([color, ply]);
-
 /** Body cord before accent cord, by color; what nobody named last. */
 function cordNeeds(cuts: readonly TicketCut[], plan: CuttingPlan, shop: Shop): CordNeed[] {
-  const groups = new Map<string, TicketCut[]>();
-  for (const cut of cuts) {
-    const group = groups.get(keyOf(cut));
-    if (group === undefined) groups.set(keyOf(cut), [cut]);
-    else group.push(cut);
-  }
-  const plans = new Map(plan.materials.map((material) => [keyOf(material), material]));
-  return [...groups]
-    .map(([key, group]) => cordNeed(group, plans.get(key), shop))
+  const plans = new Map(plan.materials.map((material) => [cordKey(material), material]));
+  return groups(cuts, cordKey)
+    .map((group) => cordNeed(group, plans.get(group.map(cordKey)[0] ?? ''), shop))
     .sort(
       (a, b) =>
         b.ply - a.ply ||
@@ -153,13 +153,20 @@ function shortOf(order: ShortOrder, { orderable, putUps }: Cord): ShortCord {
   return { ...order, why: putUps.length === 0 ? 'no-length' : 'too-long' };
 }
 
-function cordToBuy({ color, ply, short }: CordNeed, plan: CuttingPlan): Buy[] {
+function comesOf({ color, ply }: CordNeed, shop: Shop, day: string): string | undefined {
+  const cord = color === undefined ? undefined : cordOf(color, ply, shop);
+  return cord === undefined ? undefined : comesOn(cord, day);
+}
+
+function cordToBuy({ color, ply, short }: CordNeed, plan: CuttingPlan, comes: string | undefined): Buy[] {
   if (color === undefined) return [];
   const own = plan.materials.find((material) => material.color === color && material.ply === ply);
   const open = short.filter(({ why }) => why === 'no-length');
   const lengths = open.flatMap(({ pieces }) => pieces.map(({ length }) => length));
   return [
-    ...(own?.toBuy ?? []).map(({ count, length }): Buy => ({ kind: 'put-up', color, ply, count, length })),
+    ...(own?.toBuy ?? []).map(({ count, length }): Buy => ({
+      ...{ kind: 'put-up', color, ply, count, length, comes },
+    })),
     ...(open.length === 0
       ? []
       : [
@@ -169,10 +176,13 @@ function cordToBuy({ color, ply, short }: CordNeed, plan: CuttingPlan): Buy[] {
             ply,
             length: sum(lengths, (x) => x),
             longest: Math.max(...lengths),
+            comes,
           } as const,
         ]),
   ];
 }
 
-const hardwareToBuy = ({ kind, id, short, orderable }: HardwareNeed): Buy[] =>
-  short > 0 && orderable ? [{ kind, id, count: short }] : [];
+function hardwareToBuy(need: HardwareNeed, day: string): Buy[] {
+  const { kind, id, short, orderable } = need;
+  return short > 0 && orderable ? [{ kind, id, count: short, comes: comesOn(need, day) }] : [];
+}

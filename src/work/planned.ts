@@ -5,7 +5,6 @@ import type { Order } from '../order/types.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { byText } from '../units/by-text.ts';
 import type { Rate } from '../units/money.ts';
-import type { Judgement } from '../rules/rule.ts';
 import { minutesOf } from './bill.ts';
 import { takenOf, type Takes } from './taken.ts';
 import { ticketOf, type Ticket } from './ticket.ts';
@@ -18,8 +17,6 @@ export interface Planned {
   readonly ticket: Ticket;
   /** Of the whole order; undefined when the shop file has no labor. */
   readonly minutes: Rate | undefined;
-  /** Whether cord and buckles are on the shelf, for this order alone. */
-  readonly shelf: Judgement | undefined;
   /** Where its tapes disagree. */
   readonly doubts: readonly Phrase[];
 }
@@ -37,7 +34,6 @@ export function plannedOf(advice: Advice, day: string): Planned | undefined {
     takes,
     ticket: ticketOf({ candidate }, advice, { day }),
     minutes: minutesOf(candidate, order, shop.labor),
-    shelf: spec.judgementOf('stock'),
     doubts: advice.remarks,
   };
 }
@@ -82,6 +78,10 @@ function repeated(names: readonly string[]): Set<string> {
   const seen = new Set<string>();
   return new Set(names.filter((name) => seen.has(name) || !seen.add(name)));
 }
+
+/** Who comes first to the shelf: the earliest due; those due the same day, then those without a due day, as they stand. */
+export const earliestDue = <T extends Pick<Planned, 'ticket'>>(orders: readonly T[]): T[] =>
+  [...orders].sort(({ ticket: { due: a = '9' } }, { ticket: { due: b = '9' } }) => byText(a, b));
 
 /** A planned order with its own name in the backlog. */
 export interface Keyed extends Planned {

@@ -2,6 +2,7 @@
 import type { Bench, Trade, Weekday } from '../order/trade-types.ts';
 import { dayNumber, daysAfter, weekdayOf } from '../units/days.ts';
 import { dividedBy, toDouble, wholeRate, type Rate } from '../units/money.ts';
+import type { Share } from './shelf.ts';
 
 export interface PromiseWindow {
   readonly earliest: string;
@@ -34,6 +35,14 @@ export function promiseByHours(minutes: Rate, day: string, shop: Trade): Promise
   const [earliest] = days;
   if (earliest === undefined) return undefined;
   return { earliest, basis: 'not counting other work' };
+}
+
+/** What a window says of deliveries: "" when all is there. */
+export function waitText(share: Share | undefined): string {
+  if (share === undefined || share.lacks.length === 0) return '';
+  return share.certain && share.from !== undefined
+    ? `; what must be ordered for it is here by ${share.from}`
+    : '; the wait for what must be ordered is not counted';
 }
 
 interface Start {

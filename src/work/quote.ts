@@ -12,8 +12,10 @@ import type { Phrase } from '../units/phrase.ts';
 import { billOf } from './bill.ts';
 import type { Missing } from './line.ts';
 import { priceOf, type Price, type When } from './price.ts';
-import { promiseByHours, type PromiseWindow } from './promise.ts';
+import { promiseByHours, waitText, type PromiseWindow } from './promise.ts';
+import { sharedShelf } from './shelf.ts';
 import { same, type Taken } from './taken.ts';
+import { ticketOf } from './ticket.ts';
 import { tradeOffs } from './trade-offs.ts';
 
 export interface Alternative {
@@ -70,8 +72,8 @@ export interface Quote {
 export interface Written {
   /** ISO 8601 day on which the paper is written. */
   readonly day: string;
-  /** From a schedule; without one the bench hours alone decide. */
-  readonly promise?: PromiseWindow | undefined;
+  /** From a schedule, which may have none; without one the bench hours alone decide. */
+  readonly promise?: PromiseWindow | 'none' | undefined;
   /** Of what was tied, and what was paid for it. */
   readonly invoice?: { readonly number: string; readonly paid: Minor | undefined } | undefined;
 }
@@ -82,10 +84,11 @@ export function quoteOf(taken: Taken, advice: Advice, { day, promise, invoice }:
   const { order, shop, floor, lengthNeed } = advice.facts;
   const bill = billOf(spec.candidate, order, shop);
   const from = invoice === undefined ? day : (order.taken ?? day);
-  const window = promise ?? windowOf(bill.minutes, { day: from, shop });
-  const when = { shop, day: from, ready: window?.earliest };
+  const window =
+    promise === 'none' ? undefined : (promise ?? windowOf(spec, bill.minutes, { day: from, advice }));
   const isRushOpen = invoice !== undefined && order.taken === undefined && order.due !== undefined;
   const missing = isRushOpen && shop.rush !== undefined ? [...bill.missing, dayTaken] : bill.missing;
+  const when = { shop, day: from, ready: window?.earliest };
   const price = priceOf({ ...bill, missing }, order, when);
   return {
     order,
@@ -103,7 +106,7 @@ export function quoteOf(taken: Taken, advice: Advice, { day, promise, invoice }:
     price,
     invoice: invoice && invoiceOf(invoice, price),
     assumed: bill.taken,
-    window: withWait(window, spec),
+    window,
     before: advice.ask.filter(({ beforeCutting }) => beforeCutting),
     doubts: advice.remarks,
     welfare: advice.welfare,
@@ -125,19 +128,20 @@ function invoiceOf({ number, paid }: NonNullable<Written['invoice']>, { total, d
   return { number, paid: given, due, isPaidSaid: paid !== undefined };
 }
 
-/** By bench hours. */
-const windowOf = (
+/** By bench hours, from the day on which the last delivery comes; undefined when some of it is not to be had. */
+function windowOf(
+  spec: Judged,
   minutes: Rate | undefined,
-  { day, shop }: { day: string; shop: Shop },
-): PromiseWindow | undefined => (minutes === undefined ? undefined : promiseByHours(minutes, day, shop));
-
-/** What must be ordered first comes on a day nobody knows. */
-function withWait(window: PromiseWindow | undefined, spec: Judged): PromiseWindow | undefined {
-  if (window === undefined || spec.judgementOf('stock') === 'good') return window;
-  return { ...window, basis: `${window.basis}${ORDERED}` };
+  { day, advice }: { day: string; advice: Advice },
+): PromiseWindow | undefined {
+  const { shop, order } = advice.facts;
+  const ticket = ticketOf(spec, advice, { day });
+  const share = sharedShelf([{ key: order.order, ticket }], shop, day).shares.get(order.order);
+  if (minutes === undefined || share?.shelf === 'refuse') return undefined;
+  const eve = share?.from === undefined ? day : daysAfter(share.from, -1);
+  const window = promiseByHours(minutes, eve > day ? eve : day, shop);
+  return window && { ...window, basis: window.basis + waitText(share) };
 }
-
-const ORDERED = ' nor the wait for what is not on the shelf';
 
 /** The best two others; where they are of one style, the second gives way to the best of another style near the top. */
 function othersThan(spec: Judged, { specs }: Advice): RankedSpec[] {

@@ -43,8 +43,20 @@ export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
     'rank',
   ]),
   ticket: new Set(['order', 'horse', 'due', 'orderNotes', 'hours', 'flare', 'accent', 'color', 'metal']),
-  materials: new Set(['order', 'flareStart', 'color', 'lengthOnHand', 'nearestColor', 'lot', 'metal']),
-  schedule: new Set(['order', 'flareStart', 'due']),
+  materials: new Set([
+    'order',
+    'flareStart',
+    'color',
+    'lengthOnHand',
+    'nearestColor',
+    'lot',
+    'metal',
+    'comes',
+  ]),
+  schedule: new Set([
+    ...['order', 'flareStart', 'due', 'comes', 'promise', 'meetsDue', 'minutes', 'lateDays'],
+    ...['bench', 'startDay', 'startMinute', 'endDay', 'endMinute', 'shelf'],
+  ]),
   backlog: new Set(row),
   learn: new Set(['standardError', 'value']),
 };

@@ -118,8 +118,9 @@ describe('a price', () => {
         );
         const { strands } = candidates[i]!;
         const inches = new Decimal(flatOf(candidates[i]!).barInches);
-        const minutes = decimal(t.minutes).times(inches.plus(strands).plus(1));
-        const hours = minutes.times(decimal(t.factor).pow(2)).times(t.quantity).div(60);
+        const each = inches.plus(strands).times(t.quantity);
+        const minutes = decimal(t.minutes).times(each.plus(1));
+        const hours = minutes.times(decimal(t.factor).pow(2)).div(60);
         expect(of('labor').map((line) => line.amount)).toEqual([
           cents(hours.toDecimalPlaces(2, Decimal.ROUND_HALF_UP).times(t.rate)),
         ]);

@@ -16,6 +16,7 @@ const job = (id: string): fc.Arbitrary<Job> =>
       id: fc.constant(id),
       minutes: fc.integer({ min: 1, max: 900 }),
       due: day(-3, 40),
+      from: day(-3, 20),
     },
     { requiredKeys: ['id', 'minutes'] },
   );
@@ -87,6 +88,7 @@ function checkBench(task: ScheduleTask, jobs: readonly ScheduledJob[]): void {
     const asked = task.jobs.find(({ id }) => id === entry.id)!;
     expect(to - from).toBe(asked.minutes);
     if (i > 0) expect(from).toBeGreaterThanOrEqual(spans[i - 1]!.to);
+    expect(entry.startDay >= (asked.from ?? '')).toBe(true);
     for (const on of [entry.startDay, entry.endDay]) {
       const { weekdays } = task.benches.find(({ id }) => id === entry.bench)!;
       expect(workingDays(task, { after: yesterday(on), last: on, weekdays })).toBe(1);

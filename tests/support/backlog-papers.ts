@@ -1,7 +1,8 @@
 /** Backlogs for tests: orders as the door hands them over become what the printers of materials and schedule are handed. */
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
-import { agendaOf, promiseOn, type Agenda, type Asked } from '../../src/work/agenda.ts';
+import { agendaOf, type Agenda } from '../../src/work/agenda.ts';
+import { promiseOn, type Asked } from '../../src/work/new-work.ts';
 import { materialsOf, type Materials } from '../../src/work/materials.ts';
 import { inOrder, keysOf, plannedOf, type Keyed } from '../../src/work/planned.ts';
 import type { BacklogResult } from '../../src/words/about-backlog.ts';
@@ -30,7 +31,8 @@ export function backlogFrom(
   const sorted = inOrder(planned.map((plan) => ({ plan, file: plan.file, order: plan.order.order })));
   const keys = keysOf(sorted);
   const keyed = sorted.map(({ plan }, i): Keyed => ({ ...plan, key: keys[i]! }));
-  const agenda = agendaOf(keyed, shop, day);
+  const before = agendaOf(keyed, shop, { from: day, ordered: day });
+  const { agenda, asked } = promiseOn(before, 150);
   return {
     orders: keyed,
     results: keyed.map((paper) => ({
@@ -42,6 +44,6 @@ export function backlogFrom(
     })),
     materials: materialsOf(keyed, shop, day),
     agenda,
-    asked: [promiseOn(agenda, { order: undefined, minutes: 90, hours: 2.5, due: undefined })],
+    asked: [asked],
   };
 }

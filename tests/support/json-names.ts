@@ -6,9 +6,9 @@ const byUnit: Readonly<Record<NameUnit, string>> = {
     accent agreement alternatives asked assumptions atFloor benches bins buckles buy cannotGive cannotTell causes cautions
     checked checks contrary cord counts criterion cuts dees dissent endsAt error evenLengths examples faces filled first flare
     floorClearance followed front gives hardware heldOut houseRules imageSize kind late learned lengths lines looks lots materials metal
-    missing moves nearest nearestColor notes now numbers open options orderNotes orders otherStyles part per plan problems profile promises putUps
+    missing moves movedPromises nearest nearestColor notes now numbers open options orderNotes orders otherStyles part per plan problems profile promises putUps
     questions reads refused result results schema sections seen shares shop shortages shows simulated source spec specs
-    startsAt steps strandNumbers surer takes taxes then tolerances tradeOffs trouble unit value wants wayOut welfare what where why
+    startsAt steps supply strandNumbers surer takes taxes then tolerances tradeOffs trouble unit value waits wants wayOut welfare what where why
     window withoutPhoto worthAsking wovenBars accents better bought opened waste weekdays defaults mean refit standardError`,
   in: 'at floor frame frameBars further half high inForce leftover low lengthOnHand longest returned sdNow sdThen start station stretch strung tail whole wovenBar',
   n: `
@@ -19,7 +19,7 @@ const byUnit: Readonly<Record<NameUnit, string>> = {
   share: 'settled',
   minutes: '',
   money: 'amount dearerBy each',
-  day: 'earliest latest until',
+  day: 'comes earliest latest promiseBefore until',
   yes: 'explained goesBack keeper meetsDue misfit orderable proven recommended there',
 };
 

@@ -14,6 +14,8 @@ export interface Sketch {
   readonly minutes: number;
   /** Days after the start, -1 the day before it; undefined without one. */
   readonly due: number | undefined;
+  /** Days after the start before which it cannot begin. */
+  readonly from?: number;
 }
 
 /** Jobs of up to some days. */
@@ -39,8 +41,8 @@ export function taskOf(
       const weekdays = own[i];
       return { id: `bench ${i}`, minutesADay, ...(weekdays === undefined ? {} : { weekdays }) };
     }),
-    jobs: jobs.map(({ minutes, due }, i): Job => {
-      const job = { id: `job ${i}`, minutes };
+    jobs: jobs.map(({ minutes, due, from }, i): Job => {
+      const job = { id: `job ${i}`, minutes, ...(from === undefined ? {} : { from: dayAfter(from) }) };
       return due === undefined ? job : { ...job, due: dayAfter(due) };
     }),
   };
@@ -64,7 +66,7 @@ export function fewestLate(
     if (left.length === 0) fewest = late;
     left.forEach((job, i) => {
       benches.forEach((minutesADay, b) => {
-        const end = ends[b]! + job.minutes;
+        const end = Math.max(ends[b]!, gone(minutesADay, own[b], job.from ?? 0)) + job.minutes;
         const isLate = job.due !== undefined && end > gone(minutesADay, own[b], job.due + 1);
         place(left.toSpliced(i, 1), ends.with(b, end), late + (isLate ? 1 : 0));
       });

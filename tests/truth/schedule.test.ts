@@ -60,6 +60,32 @@ describe('the fewest late jobs there can be, and proven', () => {
   });
 
   it.each([
+    { name: 'one bench', count: 7, benches: [8], own: [] },
+    { name: 'two benches that work on other days', count: 5, benches: [8, 6], own: weekdays },
+  ])('$name where jobs wait for deliveries, every order tried', ({ count, benches, own }) => {
+    const waiting = fc.tuple(sketches(count), fc.array(fc.nat(8), { minLength: count, maxLength: count }));
+    fc.assert(
+      fc.property(waiting, ([drawn, days]) => {
+        const jobs = drawn.map((job, i) => ({ ...job, from: days[i]! }));
+        const fewest = fewestLate(jobs, benches, own);
+        expect(planJobs(taskOf(jobs, benches, own)).late).toEqual({ value: fewest, bound: fewest });
+      }),
+      { seed: 15, numRuns: 60 },
+    );
+  });
+
+  it('ten jobs on two benches and one that waits, against HiGHS without that one', () => {
+    fc.assert(
+      fc.property(sketches(10), (jobs) => {
+        const waits = [...jobs, { minutes: 1, due: 60, from: 40 }];
+        const fewest = fewestLateByHighs(jobs, [8, 6]);
+        expect(planJobs(taskOf(waits, [8, 6])).late).toEqual({ value: fewest, bound: fewest });
+      }),
+      { seed: 16, numRuns: 20 },
+    );
+  });
+
+  it.each([
     ['ten jobs on two benches', 10, [8, 6]],
     ['ten jobs on three benches', 10, [6, 5, 5]],
     ['thirty jobs on one bench', 30, [20]],

@@ -61,7 +61,7 @@ const answers = {
     sheetsMarkdown([quoteSheet(quoteOf(takenOf(advice)!, advice, { day }), { units: 'in', itemized: true })]),
   ticket: (advice: Advice) => ticketOf(takenOf(advice)!.spec, advice, { day }),
   schedule: (advice: Advice) =>
-    agendaOf([{ ...plannedOf(advice, day)!, key: '1', file: 'o.yaml' }], shop, day).task.jobs,
+    agendaOf([{ ...plannedOf(advice, day)!, key: '1' }], shop, { from: day, ordered: day }).task.jobs,
   asking: (advice: Advice) => {
     const result = { advice, now: undefined, worths: [], drawing: { strata: 1, seed: 1 } };
     return askCsv([{ ok: true, file: 'o.yaml', result, toAsk: [], photo: undefined }]);

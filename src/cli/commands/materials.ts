@@ -23,9 +23,10 @@ interface MaterialsOptions {
 }
 
 const help = `
-Of each order what the customer asked for if it passes, else our pick. One dye
-lot an order and color, no splice in a piece; small jobs are cut the best way
-there is, and larger ones say what a better plan could save.
+Of each order what the customer asked for if it passes, else our pick. The shelf
+goes to the earliest due first. One dye lot an order and color, no splice in a
+piece; small jobs are cut the best way there is, and larger ones say by how
+many spools a plan may be too many.
 
   cinchwright materials orders/
   cinchwright materials orders/ --format pdf --out materials.pdf`;

@@ -37,7 +37,10 @@ paid unless --paid says what was.
     const invoice = invoiceAsked(source);
     const { windowOf, code } = await besideBacklog(source);
     return {
-      paper: (taken, advice) => quoteOf(taken, advice, { day, promise: windowOf?.(taken, advice), invoice }),
+      paper: (taken, advice) => {
+        const promise = windowOf && (windowOf(taken, advice) ?? 'none');
+        return quoteOf(taken, advice, { day, promise, invoice });
+      },
       code,
     };
   },
@@ -89,7 +92,7 @@ function invoiceAsked({ options, shop, count }: Source): Written['invoice'] {
 
 interface Beside {
   /** Undefined when no backlog is given. */
-  readonly windowOf?: (taken: Taken, advice: Advice) => PromiseWindow;
+  readonly windowOf?: (taken: Taken, advice: Advice) => PromiseWindow | undefined;
   readonly code: ExitCode;
 }
 
@@ -98,15 +101,21 @@ async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside
   if (options.backlog === undefined) return { code: exit.good };
   const { backlogOf, needAgenda, tellLeftOut } = await import('../backlog-orders.ts');
   const { orderFiles } = await import('../order-files.ts');
-  const { agendaOf, windowBeside } = await import('../../work/agenda.ts');
+  const { agendaOf } = await import('../../work/agenda.ts');
+  const { windowBeside } = await import('../../work/new-work.ts');
+  const { ticketOf } = await import('../../work/ticket.ts');
   const { minutesOf } = await import('../../work/bill.ts');
   const { daysAfter } = await import('../../units/days.ts');
   await needAgenda(shop);
   const backlog = await backlogOf(await orderFiles(options.backlog, io, 'quote'), { shop, day }, io);
-  const agenda = agendaOf(backlog.orders, shop, daysAfter(day, 1));
+  const agenda = agendaOf(backlog.orders, shop, { from: daysAfter(day, 1), ordered: day });
   return {
-    windowOf: ({ spec }, { facts: { order } }) =>
-      windowBeside(agenda, { order, minutes: minutesOf(spec.candidate, order, shop.labor) }),
+    windowOf: ({ spec: { candidate } }, advice) => {
+      const { order } = advice.facts;
+      const minutes = minutesOf(candidate, order, shop.labor);
+      const ticket = ticketOf({ candidate }, advice, { day });
+      return windowBeside(agenda, { order, candidate, minutes, ticket, doubts: advice.remarks });
+    },
     code: await tellLeftOut(backlog, io, colorFor(io, options.color, 'stderr')),
   };
 }

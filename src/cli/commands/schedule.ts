@@ -1,7 +1,8 @@
 /** `schedule`: when each order of a backlog is tied, which are late, and what can be promised. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
-import type { Agenda, Asked } from '../../work/agenda.ts';
+import type { Agenda } from '../../work/agenda.ts';
+import type { Asked, Promised } from '../../work/new-work.ts';
 import { backlogOf, needAgenda, tellLeftOut, type Backlog } from '../backlog-orders.ts';
 import { guardInputs } from '../emit.ts';
 import { CliFault, printable, worse, type ExitCode } from '../fault.ts';
@@ -28,8 +29,9 @@ interface ScheduleOptions {
 
 const help = `
 Hours, benches and days off come from the shop file, due days from the orders.
-With one bench, or ten jobs on up to three, the fewest possible are late; else
-it says whether fewer could be.
+What is short is ordered on the first day of work and waited for (lead-days).
+Up to ten jobs with a due day on up to three benches, the fewest possible are
+late; beyond, it says whether fewer could be. --promise says what moves.
 
   cinchwright schedule orders/ --format pdf --out week.pdf
   cinchwright schedule orders/ --promise new.yaml`;
@@ -79,9 +81,9 @@ async function printSchedule(
   const backlog = await backlogOf(files, { shop, day: from }, io);
   const { orders, results } = backlog;
   const { agendaOf } = await import('../../work/agenda.ts');
-  const agenda = agendaOf(orders, shop, from);
   const wanted = await wantedOf(options, { shop, day: from }, io);
-  const asked = await askedOf(agenda, wanted, options.hours);
+  const before = agendaOf(orders, shop, { from, ordered: from });
+  const { agenda, asked } = await withNew(before, wanted, options.hours);
   await printViews(
     {
       sheets: async () =>
@@ -107,14 +109,22 @@ async function wantedOf(
   return promise === undefined ? undefined : backlogOf([promise], target, io);
 }
 
-/** Each order asked for by itself, as if it were the only new one. */
-async function askedOf(
+/** New orders one after the other, each beside those before it. */
+async function withNew(
   agenda: Agenda,
   wanted: Backlog | undefined,
   minutes: number | undefined,
-): Promise<Asked[]> {
-  const { promiseForOrder, promiseOn } = await import('../../work/agenda.ts');
-  if (minutes !== undefined)
-    return [promiseOn(agenda, { order: undefined, minutes, hours: minutes / 60, due: undefined })];
-  return (wanted?.orders ?? []).map((order) => promiseForOrder(agenda, order));
+): Promise<{ agenda: Agenda; asked: Asked[] }> {
+  const { promiseForOrder, promiseOn } = await import('../../work/new-work.ts');
+  const steps: ((agenda: Agenda) => Promised)[] =
+    minutes === undefined
+      ? (wanted?.orders ?? []).map((order) => (before) => promiseForOrder(before, order))
+      : [(before) => promiseOn(before, minutes)];
+  let now = agenda;
+  const asked = steps.map((step) => {
+    const promised = step(now);
+    now = promised.agenda;
+    return promised.asked;
+  });
+  return { agenda: now, asked };
 }

@@ -22,6 +22,13 @@ export interface Stock {
   readonly kinds: readonly number[];
 }
 
+/** What a put-up is cut into: how many of which group, what is left. */
+export interface Filling {
+  readonly stock: number;
+  readonly counts: readonly (readonly [group: number, count: number])[];
+  readonly free: number;
+}
+
 /** Longest first. */
 export function groupsOf({ pieces, batches, batchOf }: Material): Group[] {
   const groups = new Map<string, { length: number; batch: number; pieces: number[] }>();

@@ -1,6 +1,6 @@
-/** The plainest lower bounds: cord enough for the pieces, from put-ups filled as far as any set of pieces fills them. */
+/** The plainest lower bounds: cord enough for the pieces, from put-ups filled as far as any set of pieces, and lots as far as any set of orders. */
 import { pick } from '../../units/pick.ts';
-import type { Material } from './material.ts';
+import { totalOf, type Material } from './material.ts';
 import type { Origin } from './types.ts';
 
 /** For every sum of pieces up to `longest` the last of the pieces that make it up, -1 where there is no such sum. */
@@ -35,10 +35,11 @@ export function fillsOf({ kinds, pieces }: Material): number[] {
 
 /** Bounds of plans that leave at most `short` pieces short and buy at most `bought` put-ups. */
 export function coverBounds(
-  { kinds, pieces }: Material,
+  material: Material,
   fills: readonly number[],
   found: { readonly short: number; readonly bought: number },
 ): { short: number; bought: number; opened: number } {
+  const { kinds, pieces } = material;
   const lengths = pieces.map(({ length }) => length);
   const of = (origin: Origin): number[] =>
     kinds
@@ -49,13 +50,29 @@ export function coverBounds(
       )
       .sort((a, b) => b - a);
   const [remnant, shelf, bought] = [of('remnant'), of('shelf'), of('bought')];
-  const here = sum(remnant) + sum(shelf);
+  const here = mostFromLots(material, fills);
   const rest = sum(lengths.slice(found.short));
   return {
     short: howMany(lengths, sum(lengths) - here - sum(bought)),
     bought: howMany(bought, rest - here),
     opened: howMany(shelf, rest - sum(remnant) - sum(bought.slice(0, found.bought))),
   };
+}
+
+/** The most that can be cut from the lots that are there: an order comes whole from one of them. */
+function mostFromLots(material: Material, fills: readonly number[]): number {
+  const { kinds, pieces, batches } = material;
+  const room = new Map<number, number>();
+  kinds.forEach(({ origin, lotNumber, count }, k) => {
+    if (origin === 'bought') return;
+    const own = Math.min(count, pieces.length) * pick(fills, k);
+    room.set(lotNumber, (room.get(lotNumber) ?? 0) + own);
+  });
+  const rooms = [...room.values()];
+  if (batches.length === pieces.length) return sum(rooms);
+  const totals = batches.map((_, batch) => totalOf(material, batch));
+  const last = sumsOf(totals, Math.max(0, ...rooms));
+  return sum(rooms.map((each) => fullest(last, each)));
 }
 
 const sum = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0);

@@ -38,6 +38,17 @@ export function planCuts(task: CuttingTask): CuttingPlan {
   };
 }
 
+/** Whether all pieces of a task can be cut; false also where so many steps for each material do not tell. */
+export function allCut(task: CuttingTask, steps: number): boolean {
+  return materialsOf(task).every((material) => {
+    const fills = fillsOf(material);
+    const none = { short: 0, bought: Infinity, opened: Infinity, waste: Infinity };
+    if (coverBounds(material, fills, none).short > 0) return false;
+    if (firstLayout(material, 0).short.length === 0) return true;
+    return typeof new Search(material, fills).within(none, steps) === 'object';
+  });
+}
+
 /** A layout, and what no plan as good as it can be below in each of its costs. */
 interface Work {
   readonly layout: Layout;

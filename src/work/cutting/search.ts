@@ -1,15 +1,8 @@
 /** Looks for a layout within limits, put-up after put-up: finds one, or shows that there is none. */
 import { pick, upTo } from '../../units/pick.ts';
-import { groupsOf, stocksOf, type Group, type Stock } from './alike.ts';
+import { groupsOf, stocksOf, type Filling, type Group, type Stock } from './alike.ts';
 import { wasteOf, type Cost, type Layout } from './layout.ts';
 import type { Material } from './material.ts';
-
-/** What a put-up is cut into: how many of which group, what is left. */
-interface Filling {
-  readonly stock: number;
-  readonly counts: readonly (readonly [group: number, count: number])[];
-  readonly free: number;
-}
 
 /** Ways to cut one put-up that are looked at in the first round. */
 const fewFillings = 200;
@@ -53,7 +46,8 @@ export class Search {
     this.limits = limits;
     this.steps = steps;
     // The fullest way everywhere; then another one at few places, at more places, at last all ways: a bad beginning is left soon.
-    for (const turns of [0, 1, 2, 4, 8, 16, Infinity]) {
+    const few = this.material.pieces.length <= 15;
+    for (const turns of few ? [0, 2, Infinity] : [0, 1, 2, 4, 8, 16, Infinity]) {
       this.begin();
       this.turns = turns;
       this.many = fewFillings * (turns + 1);
@@ -105,10 +99,16 @@ export class Search {
     return found;
   }
 
+  /** Put-ups of each origin that may still be begun. */
+  private more(): Record<Stock['origin'], number> {
+    const { limits, now } = this;
+    return { remnant: Infinity, shelf: limits.opened - now.opened, bought: limits.bought - now.bought };
+  }
+
   /** Whether all that is left goes into what is left, into that only without the longest that may stay short, or not at all. */
   private lack(): 'none' | 'some' | 'hopeless' {
     const { limits, now } = this;
-    const more = { remnant: Infinity, shelf: limits.opened - now.opened, bought: limits.bought - now.bought };
+    const more = this.more();
     let need = 0;
     this.open.forEach((count, g) => (need += count * pick(this.groups, g).length));
     this.stocks.forEach(({ origin, fill }, s) => {
@@ -116,6 +116,7 @@ export class Search {
       more[origin] -= count;
       need -= count * fill;
     });
+    if (!this.begunFit()) return 'hopeless';
     if (need <= 0) return 'none';
     let may = limits.short - now.short;
     for (let g = 0; g < this.open.length && may > 0 && need > 0; g++) {
@@ -126,20 +127,37 @@ export class Search {
     return need <= 0 ? 'some' : 'hopeless';
   }
 
+  /** Whether the orders that are begun find the rest of their cord in their dye lots. */
+  private begunFit(): boolean {
+    const need = new Map<number, number>();
+    this.open.forEach((count, g) => {
+      const { batch, length } = pick(this.groups, g);
+      const lot = batch < 0 ? -1 : pick(this.lotOf, batch);
+      if (lot >= 0 && count > 0) need.set(lot, (need.get(lot) ?? 0) + count * length);
+    });
+    this.stocks.forEach(({ origin, fill, lot }, s) => {
+      const left = need.get(lot);
+      if (left !== undefined)
+        need.set(lot, left - Math.min(this.more()[origin], pick(this.stockLeft, s)) * fill);
+    });
+    return [...need.values()].every((left) => left <= 0);
+  }
+
   /** Leaves the piece short, and with it all of its order. */
   private leave(leader: number): boolean {
     const { batch } = pick(this.groups, leader);
-    const single = batch < 0;
-    if (single ? this.keeps : pick(this.lotOf, batch) >= 0) return false;
-    const gone = single
-      ? [[leader, 1] as const]
-      : this.groups.flatMap((group, g) => (group.batch === batch ? [[g, group.pieces.length] as const] : []));
+    if (batch < 0 ? this.keeps : pick(this.lotOf, batch) >= 0) return false;
+    const gone =
+      batch < 0
+        ? [[leader, 1] as const]
+        : this.groups.flatMap((group, g) =>
+            group.batch === batch ? [[g, group.pieces.length] as const] : [],
+          );
     const count = gone.reduce((sum, [, each]) => sum + each, 0);
     if (this.now.short + count > this.limits.short) return false;
     for (const [g, each] of gone) this.open[g] = pick(this.open, g) - each;
     this.now.short += count;
-    const found = this.next();
-    if (found) return true;
+    if (this.next()) return true;
     this.now.short -= count;
     for (const [g, each] of gone) this.open[g] = pick(this.open, g) + each;
     return false;
@@ -208,11 +226,7 @@ export class Search {
   /** The ways to cut a put-up with one piece of the leader's group in it. */
   private fillings(leader: number, stock: number): Filling[] {
     const { origin, length, lot, fill } = pick(this.stocks, stock);
-    const { limits, now } = this;
-    const none =
-      pick(this.stockLeft, stock) === 0 ||
-      (origin === 'bought' && now.bought >= limits.bought) ||
-      (origin === 'shelf' && now.opened >= limits.opened);
+    const none = pick(this.stockLeft, stock) === 0 || this.more()[origin] <= 0;
     const fits = this.groups.map(({ batch }, g) => {
       const bound = batch < 0 ? -1 : pick(this.lotOf, batch);
       return pick(this.open, g) > 0 && (bound < 0 || bound === lot);

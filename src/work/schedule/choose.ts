@@ -1,9 +1,10 @@
 /** Which jobs shall be on time, and on which bench, so that few are late. */
 import { pick, upTo } from '../../units/pick.ts';
+import { mostInSets, mostOnTime } from './few-waiting.ts';
 import type { Shop, Work } from './work.ts';
 
 export interface Choice {
-  /** For each bench the jobs that are on time there, by due day. */
+  /** For each bench the jobs that are on time there, in their turn. */
   readonly onTime: readonly (readonly Work[])[];
   readonly late: readonly Work[];
   /** No schedule has fewer late jobs. */
@@ -29,15 +30,22 @@ interface State {
   readonly before: State | undefined;
 }
 
-/** Jobs with a due day, sorted by it. A bench that does its jobs in that order is on time if it can be at all. */
-export function choose({ benches }: Shop, works: readonly Work[]): Choice {
+/**
+ * Jobs with a due day, sorted by it. Where none has to wait, a bench that does its jobs in that order is on time if it
+ * can be at all; where some do, few jobs are tried in all orders.
+ */
+export function choose(shop: Shop, works: readonly Work[]): Choice {
+  const { benches } = shop;
+  const waits = works.some(({ from }) => from > 0);
+  if (waits && works.length <= mostInSets) return chooseSets(shop, works);
   const limits = works.map(({ due }) => benches.map((bench) => bench.doneIn(due)));
-  const task = { benches, works, limits };
+  const releases = works.map(({ from }) => benches.map((bench) => bench.doneIn(from)));
+  const task = { benches, works, limits, releases };
   const start = { late: 0, ends: benches.map(() => 0), days: 0, bench: -1, before: undefined };
   const quick = quickly(task, start);
   const bound = leastLate(task, start, 0);
   const tried =
-    quick.late > bound && works.length <= mostTried
+    quick.late > bound && works.length <= mostTried && !waits
       ? tryAll(task, start, quick)
       : { best: quick, all: false };
   const path: number[] = [];
@@ -50,18 +58,27 @@ export function choose({ benches }: Shop, works: readonly Work[]): Choice {
   };
 }
 
+function chooseSets(shop: Shop, works: readonly Work[]): Choice {
+  const onTime = mostOnTime(shop, works);
+  const done = new Set(onTime.flat());
+  const late = works.filter((work) => !done.has(work));
+  return { onTime, late, bound: late.length };
+}
+
 interface Task {
   readonly benches: Shop['benches'];
   readonly works: readonly Work[];
   /** For each job and bench, the work that is done there by the due day. */
   readonly limits: readonly (readonly number[])[];
+  /** The same by the day on which it may begin. */
+  readonly releases: readonly (readonly number[])[];
 }
 
 /** What can become of the next job: on time on a bench, where it is done first before others, or late. */
-function following({ benches, works, limits }: Task, before: State, i: number): State[] {
+function following({ benches, works, limits, releases }: Task, before: State, i: number): State[] {
   const { minutes } = pick(works, i);
   const onTime = before.ends.flatMap((own, bench): State[] => {
-    const end = own + minutes;
+    const end = Math.max(own, pick(pick(releases, i), bench)) + minutes;
     if (end > pick(pick(limits, i), bench)) return [];
     const days = before.days + pick(benches, bench).moment(end);
     return [{ late: before.late, ends: before.ends.with(bench, end), days, bench, before }];
@@ -98,14 +115,14 @@ function quickly(task: Task, start: State): State {
  * is late no more often. For one bench it is the least there is (Moore 1968, Management Science 15:102): where a job
  * would be late, the longest so far is put off.
  */
-function leastLate({ works, limits }: Task, state: State, i: number): number {
+function leastLate({ works, limits, releases }: Task, state: State, i: number): number {
   const taken: number[] = [];
   let end = total(state);
   let late = 0;
   for (let k = i; k < works.length; k++) {
     const { minutes } = pick(works, k);
     const own = pick(limits, k);
-    if (own.every((limit) => minutes > limit)) {
+    if (own.every((limit, bench) => pick(pick(releases, k), bench) + minutes > limit)) {
       late++;
       continue;
     }

@@ -1,7 +1,8 @@
 /** The first day on which one more job can honestly be promised, with every promise already given kept. */
 import { byText } from '../../units/by-text.ts';
 import { pick, upTo } from '../../units/pick.ts';
-import { allOnTime, inTurn, minutesOf } from './placed.ts';
+import { allOnTime, inTurn } from './placed.ts';
+import { Timeline } from './timeline.ts';
 import type { Job, Schedule, ScheduledJob, ScheduleTask } from './types.ts';
 import { byDue, workOf, workOn, type Work } from './work.ts';
 
@@ -18,7 +19,7 @@ export interface NewPromise {
 /**
  * The first honest promise for a new job. Jobs keep their benches and are done by the day promised in the schedule at
  * the latest, so no job that was on time becomes late and none that is late becomes later; within that they may be
- * moved. For benches as they are filled this is the first day there is.
+ * moved. For benches as they are filled this is the first day there is, where none has to wait.
  * @param task the task the schedule was made from
  * @throws RangeError when schedule and task do not belong together, or the job has no whole number of minutes
  */
@@ -42,8 +43,13 @@ export function promiseFor(task: ScheduleTask, schedule: Schedule, job: Job): Ne
     });
     // Behind all others first; then any earlier day for which they can make room.
     let best = [...there.map(({ id }) => known(id)), own];
-    let last = bench.lastDay(minutesOf(best));
-    for (let low = bench.lastDay(own.minutes); low < last;) {
+    let last = bench.lastDay(
+      new Timeline(
+        bench,
+        there.map(({ id }) => known(id)),
+      ).endOf(own),
+    );
+    for (let low = bench.lastDay(new Timeline(bench).endOf(own)); low < last;) {
       const middle = (low + last) >> 1;
       // The day tried takes the place of the due day, so that the bench works toward it.
       const list = [...promised, { ...own, due: middle + 1 }].sort(byDue);
@@ -57,7 +63,7 @@ export function promiseFor(task: ScheduleTask, schedule: Schedule, job: Job): Ne
     day: shop.calendar.dayAt(best.last),
     bench: pick(shop.benches, best.bench).id,
     meetsDue: job.due === undefined || best.last + 1 <= own.due,
-    jobs: inTurn(shop, best.bench, best.works),
+    jobs: inTurn(shop, best.bench, new Timeline(pick(shop.benches, best.bench), best.works)),
   };
 }
 

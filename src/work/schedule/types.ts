@@ -26,6 +26,8 @@ export interface Job {
   readonly minutes: Minutes;
   /** To be done by the end of this day; a job without one is never late. */
   readonly due?: string;
+  /** Not begun before this day, on which what it waits for comes. */
+  readonly from?: string;
 }
 
 export interface ScheduleTask {

@@ -11,6 +11,8 @@ export interface Work {
   readonly minutes: number;
   /** Working days by the end of which it is on time; Infinity without a due day. */
   readonly due: number;
+  /** Working days that go by before it may begin. */
+  readonly from: number;
   readonly job: Job;
 }
 
@@ -36,10 +38,10 @@ export function workOf(task: ScheduleTask): { shop: Shop; works: Work[] } {
 
 /** One job in working days from the start on. */
 export function workOn(calendar: Calendar, start: string, job: Job): Work {
-  const { id, minutes, due } = job;
+  const { id, minutes, due, from } = job;
   const overdue = due !== undefined && dayNumber(due) < dayNumber(start);
   return {
-    ...{ id, minutes, job },
+    ...{ id, minutes, job, from: from === undefined ? 0 : calendar.before(from) },
     due: due === undefined ? Infinity : overdue ? 0 : calendar.through(due),
   };
 }

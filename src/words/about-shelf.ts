@@ -1,0 +1,45 @@
+/** What an order does not find on the shelf, in words that are the same on every paper. */
+import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
+import { feetText } from '../units/feet.ts';
+import { under, type Block } from '../pages/sheet.ts';
+import type { Lack, Share } from '../work/shelf.ts';
+
+/** "2 x plain 3, here 2026-12-14; 61 ft of natural body cord, no more to be had". */
+export const lacksText = ({ lacks }: Share): string =>
+  lacks.map((lack) => `${whatText(lack)}, ${supplyText(lack)}`).join('; ');
+
+/** What is short for each order: once what comes, then what does not. */
+export function shortBlocks(shares: ReadonlyMap<string, Share>, ordered: string): Block[] {
+  const texts = (never: boolean): string[] =>
+    [...shares].flatMap(([key, share]) =>
+      share.lacks.length > 0 && (share.shelf === 'refuse') === never ? [`${key}: ${lacksText(share)}.`] : [],
+    );
+  return [
+    ...under(`Short on the shelf, ordered ${ordered}`, [{ kind: 'list', items: texts(false) }]),
+    ...under('Cannot be tied as they stand', [{ kind: 'list', items: texts(true) }]),
+  ];
+}
+
+function whatText({ kind, name, ply, amount }: Lack): string {
+  if (kind !== 'cord') return `${String(amount)} x ${name}`;
+  const kinds =
+    ply === BODY_PLY ? 'body cord' : ply === ACCENT_PLY ? 'accent cord' : `${String(ply)}-ply cord`;
+  return `${feetText(amount)} of ${name} ${kinds}`;
+}
+
+const supplyTexts = {
+  none: 'no more to be had',
+  lots: 'in no one dye lot here, and no more to be had',
+  'too-long': 'a piece is longer than any put-up',
+  unknown: 'not in the shop file: ask first',
+} as const;
+
+/** Whether it comes, and when. */
+export function supplyText({ kind, supply, comes }: Lack): string {
+  if (supply === 'ordered') return hereText(comes);
+  return supplyTexts[supply === 'none' && kind === 'cord' ? 'lots' : supply];
+}
+
+/** When an ordered thing is here. */
+export const hereText = (comes: string | undefined): string =>
+  comes === undefined ? 'the shop file does not say when it comes' : `here ${comes}`;

@@ -1,0 +1,138 @@
+/** New work beside a backlog: the first honest promise for it, and which promises become later for it. */
+import { waitText, type PromiseWindow } from './promise.ts';
+import { hoursOf, jobOf, taskOf, withSchedule, type Agenda, type Tied } from './agenda.ts';
+import { planJobs } from './schedule/plan.ts';
+import { promiseFor, type NewPromise } from './schedule/promise.ts';
+import type { Job, Minutes, ScheduledJob } from './schedule/types.ts';
+import { sharedShelf, type Share } from './shelf.ts';
+
+/** Something new to be promised: an order, or hours alone. */
+export interface Asked {
+  /** Its name in the schedule. */
+  readonly key: string;
+  /** Undefined when only hours are known. */
+  readonly order: string | undefined;
+  readonly minutes: Minutes;
+  readonly hours: number;
+  readonly due: string | undefined;
+  /** Undefined when it lacks what is not to be had. */
+  readonly promise: NewPromise | undefined;
+  /** What the shelf has for it; undefined when only hours are known. */
+  readonly share: Share | undefined;
+  /** Promises of the backlog that become later, since it takes from the shelf before them; no day when none can be given any more. */
+  readonly moves: readonly {
+    readonly key: string;
+    readonly before: string;
+    readonly after: string | undefined;
+  }[];
+  /** Set when an order of that number is in the backlog already: the day on which that one is done. */
+  readonly already?: string | undefined;
+}
+
+/** A promise, and the agenda with the new job in it. */
+export interface Promised {
+  readonly asked: Asked;
+  readonly agenda: Agenda;
+}
+
+/** The first honest promise for so many minutes more, every promise already given kept. */
+export function promiseOn(agenda: Agenda, minutes: Minutes): Promised {
+  const key = newKey(agenda, 'new work');
+  const { promise, agenda: after } = added(agenda, { id: key, minutes }, agenda.jobs);
+  const asked = { key, order: undefined, minutes, hours: minutes / 60, due: undefined };
+  return { asked: { ...asked, promise, share: undefined, moves: [] }, agenda: after };
+}
+
+/** An order as it would be tied. */
+type New = Omit<Tied, 'key'>;
+
+/**
+ * The same for an order. It takes from the shelf in the turn of its due day, so others may have to wait where they had
+ * not; with what is left them, every promise is kept.
+ */
+export function promiseForOrder(agenda: Agenda, planned: New): Promised {
+  const { order } = planned.order;
+  const key = newKey(agenda, order);
+  const orders = [...agenda.orders, { ...planned, key }];
+  const { shares } = sharedShelf(orders, agenda.shop, agenda.ordered);
+  const beside = withShares(agenda, shares);
+  const share = shares.get(key);
+  const job = jobOf(key, planned, share?.from);
+  const { promise, agenda: after } =
+    share?.shelf === 'refuse' ? { promise: undefined, agenda: beside } : added(beside, job, agenda.jobs);
+  const asked: Asked = {
+    ...{ key, order, minutes: job.minutes, hours: hoursOf(planned), due: job.due, promise, share },
+    moves: movesOf(agenda, after),
+    already: agenda.jobs.get(order)?.endDay,
+  };
+  return { asked, agenda: withSchedule({ ...after, orders }, after.schedule) };
+}
+
+function newKey({ orders, task }: Agenda, name: string): string {
+  const names = new Set([...orders, ...task.jobs.map(({ id }) => ({ key: id }))].map(({ key }) => key));
+  let key = name;
+  while (names.has(key)) key += ' (new)';
+  return key;
+}
+
+/** The agenda when so much of the shelf is each order's: planned anew only where somebody has to wait otherwise than before. */
+function withShares(agenda: Agenda, shares: Agenda['shares']): Agenda {
+  const { orders } = agenda;
+  const same = orders.every(({ key }) => {
+    const [before, now] = [agenda.shares.get(key), shares.get(key)];
+    return before?.from === now?.from && before?.shelf === now?.shelf;
+  });
+  if (same) return { ...agenda, shares };
+  const ids = new Set(orders.map(({ key }) => key));
+  const { jobs, ...rest } = taskOf(orders, agenda.shop, { from: agenda.from, shares });
+  const task = { ...rest, jobs: [...jobs, ...agenda.task.jobs.filter(({ id }) => !ids.has(id))] };
+  return withSchedule({ ...agenda, shares, task }, planJobs(task));
+}
+
+const movesOf = ({ jobs }: Agenda, after: Agenda): Asked['moves'] =>
+  [...jobs.values()].flatMap(({ id, promise }) => {
+    const now = after.jobs.get(id)?.promise;
+    return now !== undefined && now <= promise ? [] : [{ key: id, before: promise, after: now }];
+  });
+
+/** The agenda with one more job: on its bench all jobs as they stand then; days that were promised stay as long as they are kept. */
+function added(agenda: Agenda, job: Job, given: Agenda['jobs']): { promise: NewPromise; agenda: Agenda } {
+  const { task, schedule } = agenda;
+  const promise = promiseFor(task, schedule, job);
+  const moved = new Map(promise.jobs.map((each) => [each.id, each]));
+  const asBefore = (each: ScheduledJob): ScheduledJob => {
+    const before = each.id === job.id ? promise.day : given.get(each.id)?.promise;
+    return before === undefined || before < each.endDay ? each : { ...each, promise: before };
+  };
+  const all = [...schedule.jobs.filter(({ id }) => !moved.has(id)), ...moved.values()].map(asBefore);
+  const value = all.filter(({ lateBy }) => lateBy > 0).length;
+  const late = { value, bound: schedule.late.bound };
+  const after = { jobs: all, late, proven: value === late.bound };
+  return {
+    promise,
+    agenda: withSchedule({ ...agenda, task: { ...task, jobs: [...task.jobs, job] } }, after),
+  };
+}
+
+/** When an order can be ready beside a backlog: as it is scheduled there when it is in it, else the first honest promise. */
+export function windowBeside(agenda: Agenda, planned: New): PromiseWindow | undefined {
+  const { orders, jobs, shares, from } = agenda;
+  const own = orders.find(({ order }) => order.order === planned.order.order);
+  const others = orders.length - (own === undefined ? 0 : 1);
+  const count =
+    others === 0 ? 'no other order' : `${String(others)} other ${others === 1 ? 'order' : 'orders'}`;
+  const beside = `beside ${count} from ${from}`;
+  if (own !== undefined) {
+    const day = jobs.get(own.key)?.endDay;
+    const basis = `as the backlog has it scheduled ${beside}`;
+    return day === undefined ? undefined : { earliest: day, basis: basis + waitText(shares.get(own.key)) };
+  }
+  const { promise, moves, share } = promiseForOrder(agenda, planned).asked;
+  if (promise === undefined) return undefined;
+  const kept =
+    moves.length === 0 ? 'what is promised for those is kept' : `${moves.length} of those become later`;
+  return {
+    earliest: promise.day,
+    basis: `by the schedule of the benches, ${beside}; ${kept}${waitText(share)}`,
+  };
+}

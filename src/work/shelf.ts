@@ -1,0 +1,102 @@
+/** One shelf for a whole backlog: the earliest due take from it first; what each order lacks, and from which day it can be tied. */
+import type { Shop } from '../order/types.ts';
+import { cordOf } from '../cinch/shelf.ts';
+import { daysAfter } from '../units/days.ts';
+import { wholeEighths } from '../units/feet.ts';
+import { cutsFromShelf } from './cord-shelf.ts';
+import { cordKey, cutsOf, groups, type TicketCut } from './cuts.ts';
+import { hardwareOf, type HardwareNeed, type Needing } from './hardware.ts';
+import { earliestDue } from './planned.ts';
+
+/** Something that an order does not find on the shelf. */
+export interface Lack {
+  readonly kind: 'buckle' | 'dee' | 'cord';
+  /** Id of hardware, color of cord. */
+  readonly name: string;
+  /** Of cord. */
+  readonly ply: number | undefined;
+  /** Pieces of hardware, eighths of an inch of cord. */
+  readonly amount: number;
+  /** Whether more comes, or none is to be had, or no put-up is so long, or the shop file has no such cord. */
+  readonly supply: 'ordered' | 'none' | 'too-long' | 'unknown';
+  /** The day on which it comes; undefined where it does not or the shop file does not say. */
+  readonly comes: string | undefined;
+}
+
+/** What the shelf has for one order. */
+export interface Share {
+  readonly lacks: readonly Lack[];
+  /** As the rule `stock` judges one order alone: all there, to be ordered, not to be had, or nobody can tell. */
+  readonly shelf: 'good' | 'acceptable' | 'refuse' | 'cannot-tell';
+  /** The day on which the last delivery it waits for comes, as far as the shop file says. */
+  readonly from: string | undefined;
+  /** Whether all it waits for is known to come on a day. */
+  readonly certain: boolean;
+}
+
+export interface SharedShelf {
+  /** Of each order, by its name. */
+  readonly shares: ReadonlyMap<string, Share>;
+  readonly hardware: readonly HardwareNeed[];
+  readonly cuts: readonly TicketCut[];
+  /** Ids of the cuts that come from the shelf. */
+  readonly fromShelf: ReadonlySet<string>;
+}
+
+/** The shelf as a backlog shares it; what is short is ordered on a day. Pure. */
+export function sharedShelf(orders: readonly Needing[], shop: Shop, ordered: string): SharedShelf {
+  const cutsBy = new Map(orders.map((order) => [order.key, cutsOf(order, shop)]));
+  const hardware = hardwareOf(orders, shop);
+  const fromShelf = cutsFromShelf(
+    earliestDue(orders).flatMap(({ key }) => cutsBy.get(key) ?? []),
+    shop,
+  );
+  const shares = orders.map(({ key }) => {
+    const cord = (cutsBy.get(key) ?? []).filter(({ id }) => !fromShelf.has(id));
+    const lacks = [
+      ...hardware.flatMap((need) => hardwareLack(need, key, ordered)),
+      ...groups(cord, cordKey).flatMap((cuts) => cordLack(cuts, shop, ordered)),
+    ];
+    return [key, shareOf(lacks)] as const;
+  });
+  return { shares: new Map(shares), hardware, cuts: [...cutsBy.values()].flat(), fromShelf };
+}
+
+function hardwareLack({ kind, id, lacking, ...need }: HardwareNeed, key: string, ordered: string): Lack[] {
+  const count = lacking.find(({ order }) => order === key)?.count;
+  if (count === undefined) return [];
+  const supply = need.orderable ? 'ordered' : 'none';
+  return [{ kind, name: id, ply: undefined, amount: count, supply, comes: comesOn(need, ordered) }];
+}
+
+/** All cuts of one order and cord: they come from one dye lot, or none of them is cut. */
+function cordLack(cuts: readonly TicketCut[], shop: Shop, ordered: string): Lack[] {
+  const [{ color, ply } = { color: undefined, ply: 0 }] = cuts;
+  const amount = cuts.reduce((sum, { length, quantity }) => sum + length * quantity, 0);
+  if (color === undefined || amount === 0) return [];
+  const lack = { kind: 'cord', name: color, ply, amount } as const;
+  const cord = cordOf(color, ply, shop);
+  if (cord === undefined) return [{ ...lack, supply: 'unknown', comes: undefined }];
+  const longest = Math.max(...cord.putUps.map(({ feet }) => wholeEighths(feet)));
+  const tooLong = cord.orderable && cord.putUps.length > 0 && cuts.some(({ length }) => length > longest);
+  const supply = tooLong ? 'too-long' : cord.orderable ? 'ordered' : 'none';
+  return [{ ...lack, supply, comes: tooLong ? undefined : comesOn(cord, ordered) }];
+}
+
+/** The day on which what is ordered comes; undefined when none is to be had, or the shop file does not say. */
+export const comesOn = (
+  { orderable, leadDays }: { readonly orderable: boolean; readonly leadDays?: number | undefined },
+  ordered: string,
+): string | undefined => (orderable && leadDays !== undefined ? daysAfter(ordered, leadDays) : undefined);
+
+function shareOf(lacks: readonly Lack[]): Share {
+  const has = (...kinds: Lack['supply'][]): boolean => lacks.some(({ supply }) => kinds.includes(supply));
+  const days = lacks.flatMap(({ comes }) => comes ?? []).sort();
+  const open = has('unknown') ? 'cannot-tell' : has('ordered') ? 'acceptable' : 'good';
+  return {
+    lacks,
+    shelf: has('none', 'too-long') ? 'refuse' : open,
+    from: days.at(-1),
+    certain: lacks.every(({ comes }) => comes !== undefined),
+  };
+}
