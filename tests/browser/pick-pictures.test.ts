@@ -119,9 +119,9 @@ describe.skipIf(noBrowser)('the page for landmarks, picture by picture', () => {
     expect(stderr).toBe('');
     expect(code).toBe(0);
     const { results } = JSON.parse(stdout) as {
-      results: [{ seen: { length: string; inches: number; sd: number }[] }];
+      results: [{ seen: { measure: string; inches: number; sd: number }[] }];
     };
-    const seen = (name: string) => results[0].seen.find(({ length }) => length === name)!;
+    const seen = (name: string) => results[0].seen.find(({ measure }) => measure === name)!;
     for (const [name, truth] of [
       ['elbow room', subject.room],
       ['groove forward to ring', subject.ring.x],
@@ -131,8 +131,8 @@ describe.skipIf(noBrowser)('the page for landmarks, picture by picture', () => {
     // The same clicks without a hand: examples/orders/25, read apart from the page. A pixel is an eighth of an inch there.
     const shipped = await run(['photo', 'examples/orders/25-photo.yaml', '--format', 'json']);
     const without = (JSON.parse(shipped.stdout) as { results: typeof results }).results;
-    for (const { length, inches } of without[0].seen)
-      expect(Math.abs(seen(length).inches - inches), length).toBeLessThan(0.25);
+    for (const { measure, inches } of without[0].seen)
+      expect(Math.abs(seen(measure).inches - inches), measure).toBeLessThan(0.25);
     const shown = await page.locator('#readings').textContent();
     const [, room, give] = /Room behind the elbow([\d.]+) in, give or take ([\d.]+)/.exec(shown ?? '')!;
     expect(Math.abs(Number(room) - subject.room)).toBeLessThan(2 * Number(give));

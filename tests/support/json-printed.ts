@@ -32,13 +32,44 @@ const runs: readonly (readonly string[])[] = [
   ['rules'],
 ];
 
+const orderDue = (due: string): string => `order: '${due}'
+due: ${due}
+horse: { height: 15.2 hh, heart-girth: 74 in, elbow-room: 4 in }
+saddle: { rigging: 7/8, ring-to-ring: 44 in }
+colors: { body: [natural] }
+`;
+
+/** Cord for one cinch. */
+const fewCord = `shop: Few (invented)
+strands: { min: 11, max: 25 }
+lengths: { min: 24 in, max: 36 in, step: 2 in }
+buckles:
+  - { id: plain 3, bar: 3 in, frame-width: 3 3/4 in, frame-height: 2 1/2 in, double: { min: 19, max: 19 }, on-hand: 9, orderable: true }
+cord: [{ color: natural, ply: 8, put-ups: [{ lot: A, feet: 60, count: 1 }], orderable: true, lead-days: 7 }]
+labor: { set-up-minutes: 15, minutes-a-strand: 1.5, minutes-an-inch-of-bar: 9 }
+benches: [{ name: window, hours: 6, days: [mon, tue, wed, thu, fri] }]
+`;
+
 /** Documents by command, in the order in which they are told of. */
 export async function jsonPrinted(): Promise<[command: string, document: object][]> {
   const home = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-names-'));
   try {
     const learned = path.join(home, 'shop.yaml');
     await run(['learn', 'examples/outcomes.csv', '--shop', 'examples/shop.yaml', '--write', learned]);
-    const all = [...runs, ['size', `${orders}/01-height-only.yaml`, '--shop', learned]];
+    // One that takes all the cord moves the promise of another.
+    const few = path.join(home, 'few.yaml');
+    fs.writeFileSync(few, fewCord);
+    fs.writeFileSync(path.join(home, 'waits.yaml'), orderDue('2026-12-04'));
+    fs.writeFileSync(path.join(home, 'first.yaml'), orderDue('2026-12-03'));
+    const all = [
+      ...runs,
+      [
+        'schedule',
+        path.join(home, 'waits.yaml'),
+        ...['--promise', path.join(home, 'first.yaml'), '--shop', few, '--from', '2026-11-30'],
+      ],
+      ['size', `${orders}/01-height-only.yaml`, '--shop', learned],
+    ];
     const printed = await Promise.all(all.map((args) => run([...args, '--format', 'json'])));
     return printed.map(({ stdout }, i) => [all[i]![0]!, JSON.parse(stdout) as object]);
   } finally {

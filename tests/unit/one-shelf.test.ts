@@ -63,7 +63,7 @@ interface Wait {
   readonly comes: string | null;
 }
 interface Result {
-  readonly name: string;
+  readonly order: string;
   readonly waits: readonly Wait[];
   readonly startDay: string | null;
   readonly promise: string | null;
@@ -90,7 +90,7 @@ const scheduleArgs = ['schedule', 'twelve.yaml', '--from', day];
 
 const shortages = (results: readonly Result[], kind: string): Record<string, number> =>
   Object.fromEntries(
-    results.flatMap(({ name, waits }) =>
+    results.flatMap(({ order: name, waits }) =>
       waits
         .filter((wait) => wait.kind === kind)
         .map(({ count, length }) => [name, count ?? (length ?? NaN) / 12] as const),
@@ -111,7 +111,7 @@ describe('twelve orders and one shelf', () => {
 
   test('who is short of buckles begins when they come, who is short of black cord never, all others at once', async () => {
     const { results } = await json(...scheduleArgs);
-    for (const { name, startDay, promise } of results) {
+    for (const { order: name, startDay, promise } of results) {
       if (name === 'T-05') expect([startDay, promise]).toEqual([null, null]);
       else if (buckles[name] === undefined) expect(startDay! < '2026-12-14').toBe(true);
       else expect(startDay! >= '2026-12-14').toBe(true);

@@ -269,7 +269,7 @@ wants: { style: straight, strands: 19, buckle: plain 3 }`,
       return read.ok ? [] : read.problems.map(({ file, column, path }) => `${file} ${column} ${path}`);
     };
     expect(problems('3/4, slips')).toEqual(['what-if 6 horse.trouble']);
-    expect(problems('girth 40 in, ring to ring 45 in')).toEqual(['what-if 14 saddle.ring-to-ring']);
+    expect(problems('girth 60 in, ring to ring 65 in')).toEqual(['what-if 14 saddle.ring-to-ring']);
     expect(problems('')).toEqual(['what-if 1 ']);
     expect(problems('another horse, low withers')).toEqual(['what-if 27 horse']);
     expect(problems('other saddle, in-skirt')).toEqual(['what-if 23 saddle.rigging']);
