@@ -1,4 +1,5 @@
 /** The few colors of the screen; a color only ever repeats what a word already says. */
+
 /** A sign beside a word: good, fair, poor, ruled out, does not apply, cannot tell. */
 export type Sign = '+' | '~' | '!' | 'x' | '-' | '?';
 
@@ -26,7 +27,12 @@ export async function loadColors(): Promise<void> {
     '-': ink.dim,
     '?': ink.cyan,
   };
-  colored = { strong: ink.bold, quiet: ink.dim, signed: (sign, text) => inks[sign](text) };
+  // Chalk prints every argument: handed over as they are, `map` would add its own.
+  colored = {
+    strong: (text) => ink.bold(text),
+    quiet: (text) => ink.dim(text),
+    signed: (sign, text) => inks[sign](text),
+  };
 }
 
 /** A pen that writes in color, if colors were loaded, or a plain one. */
