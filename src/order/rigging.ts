@@ -20,6 +20,8 @@ export const riggingSense: Readonly<Record<string, string>> = {
   'three-quarter': '3/4',
   'three-quarters': '3/4',
   'five-eighths': '5/8',
+  '7/8ths': '7/8',
+  '5/8ths': '5/8',
   'centre-fire': 'center-fire',
   centre: 'center-fire',
   half: '1/2',

@@ -14,6 +14,7 @@ export type Piece =
 
 const paragraph = (text: string): Piece => ({ kind: 'paragraph', text });
 
+/** Of questions; where a sore is told, there is room for one. */
 const MOST = 2;
 
 /** The short message: at most two questions about all orders of one customer; none when none has any. */
@@ -25,7 +26,7 @@ export function shortMessage(orders: readonly Asked[]): Piece[] {
   const name = order.customer?.name?.trim() ?? '';
   const worths = asking.flatMap(({ toAsk }) => toAsk);
   const cutting = worths.filter(({ beforeCutting }) => beforeCutting);
-  const asked = [...new Set([...cutting, ...worths].map((worth) => worth.name))].slice(0, MOST);
+  const asked = [...new Set([...cutting, ...worths].map((worth) => worth.name))].slice(0, asking.some(isSore) ? 1 : MOST);
   const horses = asking.map((each) => each.result.advice.facts.order.horse.name ?? 'the horse');
   const which = listed(asking.map(({ result }) => result.advice.facts.order.order));
   const horse = listed([...new Set(horses)]);
@@ -38,6 +39,7 @@ export function shortMessage(orders: readonly Asked[]): Piece[] {
   );
   return [
     paragraph(name === '' ? 'Hi,' : `Hi ${name},`),
+    ...sorePieces(asking),
     paragraph(helps),
     {
       kind: 'steps',
@@ -48,7 +50,7 @@ export function shortMessage(orders: readonly Asked[]): Piece[] {
     },
     paragraph(`Reply "${blanks.join(', ')}", or "not measured".`),
     paragraph(
-      `Stay standing beside the shoulder; never reach under. Fussing? Stop. Broken skin: don't ride. Newly cinchy: ask a vet. ${shortCaution}`,
+      `Stay standing beside the shoulder; never reach under. Fussing? Stop. ${asking.some(isSore) ? '' : "Broken skin: don't ride. "}Newly cinchy: ask a vet. ${shortCaution}`,
     ),
     paragraph(shop.name),
   ];
@@ -64,6 +66,7 @@ export function messageFor(orders: readonly Asked[]): Piece[] {
   const cutting = asking.some(({ toAsk }) => toAsk.some(({ beforeCutting }) => beforeCutting));
   return [
     paragraph(name === '' ? 'Hello,' : `Hello ${name},`),
+    ...sorePieces(asking),
     paragraph(opening(asking)),
     ...asking.flatMap((each) => questionPieces(each, asking.length > 1)),
     ...(cutting ? [paragraph('We cut no cord before we know the length from ring to ring.')] : []),
@@ -74,6 +77,18 @@ export function messageFor(orders: readonly Asked[]): Piece[] {
     { kind: 'list', items: cautions },
     paragraph('With thanks,'),
     paragraph(shop.name),
+  ];
+}
+
+const isSore = ({ result }: Asked): boolean => result.advice.mustHeal;
+
+/** A sore comes before any question, and nobody holds a ruler to one. */
+function sorePieces(asking: readonly Asked[]): Piece[] {
+  const sore = asking.filter(isSore).map(({ result }) => result.advice.facts.order.horse.name ?? 'the horse');
+  if (sore.length === 0) return [];
+  const names = listed([...new Set(sore)]);
+  return [
+    paragraph(`Don't ride ${names} until the sore heals; open or slow to heal, call a vet. Measure after.`),
   ];
 }
 

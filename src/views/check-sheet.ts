@@ -113,7 +113,7 @@ function checkedBlocks(checked: Checked, advice: Advice, units: Units): Block[] 
     },
     paragraph(causeTexts(checked, units).join(' ')),
     paragraph(changeText(checked, advice, units)),
-    paragraph(lesserText(checked, told, units)),
+    { ...paragraph(lesserText(checked, told, units)), spare: true },
   ];
 }
 

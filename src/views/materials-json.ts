@@ -52,6 +52,9 @@ export function resultValue(result: BacklogResult, shares: ReadonlyMap<string, S
     ...(paper.doubts.length === 0
       ? {}
       : { remarks: paper.doubts.map((doubt) => phraseText(doubt, 'in', 'decimals')) }),
+    ...(paper.welfare.length === 0
+      ? {}
+      : { welfare: paper.welfare.map((phrase) => phraseText(phrase, 'in', 'decimals')) }),
     ...shelfValue(shares.get(paper.key)),
   };
 }
@@ -59,13 +62,14 @@ export function resultValue(result: BacklogResult, shares: ReadonlyMap<string, S
 /** What it does not find on the shelf; lengths of cord are inches. */
 export const shelfValue = (share: Share | undefined): Values => ({
   shelf: share?.shelf ?? null,
-  waits: (share?.lacks ?? []).map(({ kind, name, ply, amount, supply, comes }) => ({
+  waits: (share?.lacks ?? []).map(({ kind, name, ply, amount, supply, comes, swap }) => ({
     kind,
     ...(kind === 'cord'
       ? { color: name, ply: ply ?? null, length: inchesOf(amount) }
       : { id: name, count: amount }),
     supply,
     comes: comes ?? null,
+    ...(swap === undefined ? {} : { swap }),
   })),
 });
 

@@ -121,8 +121,10 @@ const styleText = ({ taken, facts }: Quote): string =>
   taken.takes === 'first' ? straightOrRoper({ first: taken.spec, facts }) : '';
 
 /** "You asked for 25 strands. On Marble that is too close: ..." */
-export function wishText({ wants, taken, order }: Quote, units: Units): string {
-  if (wants === undefined || taken.takes === 'wish') return '';
+export function wishText(quote: Quote, units: Units): string {
+  const { wants, taken, order } = quote;
+  if (taken.takes === 'wish') return surerText(quote, units);
+  if (wants === undefined) return '';
   const isAlike = wants.asked.style === taken.spec.candidate.style && wants.asked.strands !== undefined;
   const named = namedText(isAlike ? { ...wants.asked, style: undefined } : wants.asked, units);
   const asked = `You asked for ${named}.`;
@@ -135,6 +137,14 @@ export function wishText({ wants, taken, order }: Quote, units: Units): string {
   return standing === 'passes'
     ? `${asked} That passes too; the chance at the elbow is ${chance}.`
     : `${asked} We are not sure of that: the chance at the elbow is ${chance}.`;
+}
+
+/** What we would tie instead of the wish that is quoted, where that is surer. */
+function surerText({ taken: { spec }, alternatives }: Quote, units: Units): string {
+  const ours = alternatives.find((each) => each.spec.rank === 1)?.spec.candidate;
+  const [own, other] = [spec.candidate.clearance.chance, ours?.clearance.chance ?? 0];
+  if (ours === undefined || chanceWords(own) === chanceWords(other) || other < own) return '';
+  return `We would tie ${aCinch(ours)}, ${wideText(ours, units)}: the chance to clear the elbow is ${chanceWords(other)} against ${chanceWords(own)}.`;
 }
 
 const cannotText = ({ cannot }: Checked, units: Units): string =>

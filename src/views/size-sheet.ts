@@ -95,8 +95,9 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
       rows: insteadRows(advice, { units, top }),
       noted: true,
       apart: true,
+      ...spare,
     },
-    { kind: 'text', text: straightOrRoper(advice), ...spare },
+    paragraph(straightOrRoper(advice)),
     {
       kind: 'table',
       columns: [{ head: '', least: 13 }, { head: '', align: 'right', least: 6 }, { head: '' }],

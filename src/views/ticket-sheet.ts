@@ -140,7 +140,7 @@ function cordBlocks({ sections, pieces, accents, barInches, quantity }: Ticket, 
         kind: 'table',
         columns: [
           { head: 'Cord' },
-          { head: 'Strands from the front' },
+          { head: 'For strands, from the front' },
           { head: 'Feet', align: 'right' },
           { head: 'Tail each end', align: 'right' },
           { head: 'Starts' },

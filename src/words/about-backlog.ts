@@ -16,14 +16,18 @@ export function provisionalNotice(orders: readonly Pick<Keyed, 'key' | 'ticket'>
   return `Do not cut until ring to ring is measured: ${names.join(', ')}. Their lengths, and with them cord and hours, may change.`;
 }
 
-/** What to measure again before anything is cut or promised, order by order. */
-export const doubtBlocks = (orders: readonly Pick<Keyed, 'key' | 'doubts'>[]): Block[] =>
-  under('Measure again', [
-    {
-      kind: 'list',
-      items: orders.flatMap(({ key, doubts }) => doubts.map((doubt) => `${key}: ${phraseText(doubt, 'in')}`)),
-    },
-  ]);
+/** Horses that somebody has to look after first, and what to measure again before anything is cut or promised. */
+export function doubtBlocks(orders: readonly Pick<Keyed, 'key' | 'doubts' | 'welfare'>[]): Block[] {
+  const items = (of: 'doubts' | 'welfare'): string[] =>
+    orders.flatMap((order) => {
+      const texts = order[of].map((phrase) => phraseText(phrase, 'in'));
+      return texts.length === 0 ? [] : [`${order.key}: ${texts.join(' ')}`];
+    });
+  return [
+    ...under('The horse first', [{ kind: 'list', items: items('welfare') }]),
+    ...under('Measure again', [{ kind: 'list', items: items('doubts') }]),
+  ];
+}
 
 /** The cinch of an order, and why that one. */
 export function takenText({ candidate, takes, ticket }: Keyed): string {

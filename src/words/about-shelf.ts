@@ -6,7 +6,10 @@ import type { Lack, Share } from '../work/shelf.ts';
 
 /** "2 x plain 3, here 2026-12-14; 61 ft of natural body cord, no more to be had". */
 export const lacksText = ({ lacks }: Share): string =>
-  lacks.map((lack) => `${whatText(lack)}, ${supplyText(lack)}`).join('; ');
+  lacks.map((lack) => `${whatText(lack)}, ${supplyText(lack)}${swapText(lack)}`).join('; ');
+
+const swapText = ({ swap }: Lack): string =>
+  swap === undefined ? '' : ` (or ${swap}, which we have: what-if shows how it sits)`;
 
 /** What is short for each order: once what comes, then what does not. */
 export function shortBlocks(shares: ReadonlyMap<string, Share>, ordered: string): Block[] {

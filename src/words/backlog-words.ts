@@ -9,7 +9,7 @@ import { names, type Name } from './names.ts';
 
 /** "12 orders: 8 sized, 1 tight, 1 none fits, 2 faulty." and what else is worth a line. */
 export function summaryText(summary: Summary, errors: string | undefined): string {
-  const { orders, sameNumber, doubtful } = summary;
+  const { orders, sameNumber, doubtful, welfare } = summary;
   const { sized, tight, faulty } = orders;
   const none = orders['none fits'];
   const all = total(summary);
@@ -18,6 +18,11 @@ export function summaryText(summary: Summary, errors: string | undefined): strin
   if (sameNumber > 0) {
     lines.push(
       `${plural(sameNumber, 'order has', 'orders have')} the number of an earlier one: see the column sameNumberAs.`,
+    );
+  }
+  if (welfare > 0) {
+    lines.push(
+      `Sore, or ask somebody first: ${plural(welfare, 'order')}. See the column welfare before you tie.`,
     );
   }
   if (doubtful > 0) {

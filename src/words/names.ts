@@ -126,6 +126,7 @@ const entries = {
   paid: ['money', 'what was paid'],
   amountDue: ['money', 'total less what was paid'],
   remarks: ['', 'where its tapes disagree: what to measure again'],
+  welfare: ['', 'what comes before any cinch: a sore heals first, a vet or a saddle fitter is asked'],
   column: ['n', ''],
   key: ['', ''],
   found: ['', ''],

@@ -16,7 +16,7 @@ export interface From {
 }
 
 /** An order as it will be tied. */
-export type Tied = Pick<Keyed, 'key' | 'order' | 'candidate' | 'ticket' | 'minutes' | 'doubts'>;
+export type Tied = Pick<Keyed, 'key' | 'order' | 'candidate' | 'ticket' | 'minutes' | 'doubts' | 'welfare'>;
 
 export interface Agenda extends From {
   readonly shop: Shop;

@@ -31,6 +31,7 @@ export const columnNames = [
   'sameNumberAs',
   'problem',
   'remarks',
+  'welfare',
 ] as const;
 
 export type ColumnName = (typeof columnNames)[number];

@@ -19,6 +19,8 @@ export interface Planned {
   readonly minutes: Rate | undefined;
   /** Where its tapes disagree. */
   readonly doubts: readonly Phrase[];
+  /** What comes before any cinch. */
+  readonly welfare: readonly Phrase[];
 }
 
 /** What is taken for one order, on a day; undefined when nothing passes. Pure. */
@@ -35,6 +37,7 @@ export function plannedOf(advice: Advice, day: string): Planned | undefined {
     ticket: ticketOf({ candidate }, advice, { day }),
     minutes: minutesOf(candidate, order, shop.labor),
     doubts: advice.remarks,
+    welfare: advice.welfare,
   };
 }
 

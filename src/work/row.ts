@@ -46,6 +46,7 @@ export function rowOf(advice: Advice, place: Place): Row {
   cells.roomSd = facts.room.sd;
   cells.ask = askCell(advice);
   cells.remarks = advice.remarks.length === 0 ? null : inARow(advice.remarks);
+  cells.welfare = advice.welfare.length === 0 ? null : inARow(advice.welfare);
   if (first === undefined) {
     cells.reason = firstRefusal(advice);
   } else {

@@ -1,5 +1,6 @@
 /** One shelf for a whole backlog: the earliest due take from it first; what each order lacks, and from which day it can be tied. */
 import type { Shop } from '../order/types.ts';
+import { layersOf } from '../cinch/buckles.ts';
 import { cordOf } from '../cinch/shelf.ts';
 import { daysAfter } from '../units/days.ts';
 import { wholeEighths } from '../units/feet.ts';
@@ -21,6 +22,8 @@ export interface Lack {
   readonly supply: 'ordered' | 'none' | 'too-long' | 'unknown';
   /** The day on which it comes; undefined where it does not or the shop file does not say. */
   readonly comes: string | undefined;
+  /** Another buckle of which enough are free and which takes as many strands; whether it suits the elbow is another question. */
+  readonly swap?: string | undefined;
 }
 
 /** What the shelf has for one order. */
@@ -51,10 +54,14 @@ export function sharedShelf(orders: readonly Needing[], shop: Shop, ordered: str
     earliestDue(orders).flatMap(({ key }) => cutsBy.get(key) ?? []),
     shop,
   );
-  const shares = orders.map(({ key }) => {
+  const shares = orders.map(({ key, ticket }) => {
     const cord = (cutsBy.get(key) ?? []).filter(({ id }) => !fromShelf.has(id));
     const lacks = [
-      ...hardware.flatMap((need) => hardwareLack(need, key, ordered)),
+      ...hardware.flatMap((need) =>
+        hardwareLack(need, key, ordered).map((lack) =>
+          lack.kind === 'buckle' ? { ...lack, swap: swapFor(ticket, hardware, shop) } : lack,
+        ),
+      ),
       ...groups(cord, cordKey).flatMap((cuts) => cordLack(cuts, shop, ordered)),
     ];
     return [key, shareOf(lacks)] as const;
@@ -67,6 +74,20 @@ function hardwareLack({ kind, id, lacking, ...need }: HardwareNeed, key: string,
   if (count === undefined) return [];
   const supply = need.orderable ? 'ordered' : 'none';
   return [{ kind, name: id, ply: undefined, amount: count, supply, comes: comesOn(need, ordered) }];
+}
+
+function swapFor(
+  { buckle, strands, layers, quantity }: Needing['ticket'],
+  hardware: readonly HardwareNeed[],
+  { buckles }: Shop,
+): string | undefined {
+  const taken = new Map(hardware.map(({ kind, id, needed }) => [`${kind} ${id}`, needed]));
+  return buckles.find(
+    (other) =>
+      other.id !== buckle.id &&
+      layersOf(other, strands).some((each) => each === layers) &&
+      other.onHand - (taken.get(`buckle ${other.id}`) ?? 0) >= 2 * quantity,
+  )?.id;
 }
 
 /** All cuts of one order and cord: they come from one dye lot, or none of them is cut. */

@@ -7,6 +7,8 @@ export interface Summary {
   sameNumber: number;
   /** Orders whose tapes disagree. */
   doubtful: number;
+  /** Orders with a sore, or another reason to ask somebody before any cinch. */
+  welfare: number;
 }
 
 /** Nothing yet. */
@@ -14,6 +16,7 @@ export const newSummary = (): Summary => ({
   orders: { sized: 0, tight: 0, 'none fits': 0, faulty: 0 },
   sameNumber: 0,
   doubtful: 0,
+  welfare: 0,
 });
 
 /** Counts one row. */
@@ -22,6 +25,7 @@ export function count(summary: Summary, cells: Cells): void {
   if (verdict !== undefined) summary.orders[verdict] += 1;
   if (cells.sameNumberAs !== null && cells.sameNumberAs !== undefined) summary.sameNumber += 1;
   if (cells.remarks !== null && cells.remarks !== undefined) summary.doubtful += 1;
+  if (cells.welfare !== null && cells.welfare !== undefined) summary.welfare += 1;
 }
 
 /** All orders counted. */

@@ -7,7 +7,7 @@ import { bench } from '../numbers/bench-numbers.ts';
 import { strungLength } from '../cinch/cord.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { dividedBy, toDouble, wholeRate } from '../units/money.ts';
-import type { Phrase } from '../units/phrase.ts';
+import { chance, say, type Phrase } from '../units/phrase.ts';
 import { accentNeeds, placedBars, type AccentNeed, type PlacedBar } from '../cinch/accent.ts';
 import { flatOf, profileOf, type Flat } from '../cinch/flat.ts';
 import type { Candidate } from '../cinch/candidate.ts';
@@ -124,11 +124,20 @@ export function ticketOf(
       width: bench('width-tolerance'),
       bar: bench('bar-tolerance'),
     },
-    doubts: [...advice.welfare, ...advice.remarks],
+    doubts: [...advice.welfare, ...advice.remarks, ...notSure(candidate, advice)],
     open: openOf(advice, sections),
     cautions: advice.cautions,
   };
   return { ...drawn, steps: stepsFor(drawn), checks: checksFor(drawn) };
+}
+
+/** A cinch that may well be tied too wide is told, while there is a tape that could tell. */
+function notSure({ clearance }: Candidate, { facts, ask }: Advice): Phrase[] {
+  const inputs = ask.filter(({ beforeCutting }) => !beforeCutting).map(({ input }) => input);
+  if (clearance.chance >= facts.model['chance-good'] || inputs.length === 0) return [];
+  return [
+    say`The chance to clear the elbow is ${chance(clearance.chance)}: measure ${inputs.slice(0, 2).join(' or ')} before you tie.`,
+  ];
 }
 
 /** Sentences of the notes but those with a telephone number, a mail address or a price. */

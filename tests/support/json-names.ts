@@ -8,7 +8,7 @@ const byUnit: Readonly<Record<NameUnit, string>> = {
     floorClearance followed front gives hardware heldOut houseRules imageSize kind late learned lengths lines looks lots materials metal
     missing moves movedPromises nearest nearestColor notes now numbers open options orderNotes orders otherStyles part per plan problems profile promises putUps
     questions reads refused result results schema sections seen shares shop shortages shows simulated source spec specs
-    startsAt steps supply strandNumbers surer takes taxes then tolerances tradeOffs trouble unit value waits wants wayOut welfare what where why
+    startsAt steps supply strandNumbers surer swap takes taxes then tolerances tradeOffs trouble unit value waits wants wayOut what where why
     window withoutPhoto worthAsking wovenBars accents better bought opened waste weekdays defaults mean refit standardError`,
   in: 'at floor frame frameBars further half high inForce leftover low lengthOnHand longest returned sdNow sdThen start station stretch strung tail whole wovenBar',
   n: `

@@ -68,7 +68,7 @@ export const phrases: Readonly<Record<string, fc.Arbitrary<Phrase>>> = {
   kind: one('horse.kind', { stock: 'stock', 'quarter horse': 'stock', mule: 'mule', 'draft cross': 'draft' }),
   trouble: one('horse.trouble', {
     rolls: ['saddle-rolls'],
-    'sore, cinchy': ['elbow-gall', 'girthy'],
+    'galled, cinchy': ['elbow-gall', 'girthy'],
     'buckle rub and creeps': ['buckle-rub', 'creeps-forward'],
   }),
   horse: named('horse.name', 'named'),

@@ -63,7 +63,7 @@ describe('an answer', () => {
     ['barrel', 'average', { horse: { barrel: 'average' } }],
     ['withers', 'average', { horse: { withers: 'average' } }],
     ['barrel', 'depth 27 in', { horse: { barrel: { depth: '27 in' } } }],
-    ['trouble', 'rolls, sore', { horse: { trouble: ['saddle-rolls', 'elbow-gall'] } }],
+    ['trouble', 'rolls, galled', { horse: { trouble: ['saddle-rolls', 'elbow-gall'] } }],
     ['room', '4 1/2 in', { horse: { 'elbow-room': '4 1/2 in' } }],
     ['rings', '44', { saddle: { 'ring-to-ring': '44 in' } }],
     ['use', 'barrels', { use: 'barrels' }],

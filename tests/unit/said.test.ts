@@ -77,7 +77,7 @@ describe('words of the horse', () => {
     ['draft cross', { kind: 'draft' }],
     ['mule', { kind: 'mule' }],
     ['for a pony', { kind: 'pony' }],
-    ['sore', { trouble: ['elbow-gall'] }],
+    ['galled elbow', { trouble: ['elbow-gall'] }],
     ['galled, buckle rub', { trouble: ['elbow-gall', 'buckle-rub'] }],
     ['cinchy', { trouble: ['girthy'] }],
     ['girthy and creeps forward', { trouble: ['girthy', 'creeps-forward'] }],
@@ -164,7 +164,11 @@ describe('what cannot be read is told with its column', () => {
       '15 hh 7/8 rond',
       '11 - | rond | a word of an order, such as 15.2 hh, 7/8, round, trail | did you mean "round"?',
     ],
-    ['15.2, 7/8', '1 - | 15.2 | what the number is of | did you mean "15.2 hh"?'],
+    ['27, 7/8 15 hh', '1 - | 27 | what the number is of | did you mean "wants 27" or "now 27"?'],
+    [
+      '15.2 7/8 sore',
+      '10 horse.trouble | sore | words that mean one thing | at the elbow, or under the buckle? say "galled" or "buckle rub"',
+    ],
     ['15 hh 7-8', '7 - | 7-8 | what the number is of | did you mean "7/8"?'],
     [
       '15 hh 7/8 73 in',

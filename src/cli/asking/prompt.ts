@@ -25,10 +25,15 @@ export async function prompt(asked: Prompt, terminal: Terminal): Promise<boolean
     ended.abort();
   };
   terminal.input.once('end', stop);
-  const one = new TextPrompt({
+  const one: TextPrompt = new TextPrompt({
     ...terminal,
     signal: ended.signal,
-    validate: (line = '') => asked.check(line),
+    validate: (line = '') => {
+      const fault = asked.check(line);
+      // The line is typed anew, or Enter skips; what is wrong with it says its words.
+      if (fault !== undefined) one.userInput = '';
+      return fault;
+    },
     render() {
       return frame(asked, this);
     },

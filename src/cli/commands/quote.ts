@@ -114,7 +114,14 @@ async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside
       const { order } = advice.facts;
       const minutes = minutesOf(candidate, order, shop.labor);
       const ticket = ticketOf({ candidate }, advice, { day });
-      return windowBeside(agenda, { order, candidate, minutes, ticket, doubts: advice.remarks });
+      return windowBeside(agenda, {
+        order,
+        candidate,
+        minutes,
+        ticket,
+        doubts: advice.remarks,
+        welfare: advice.welfare,
+      });
     },
     code: await tellLeftOut(backlog, io, colorFor(io, options.color, 'stderr')),
   };

@@ -17,6 +17,7 @@ export const saddleKeys = {
   style: word({
     about: 'style of rigging',
     words: ['ring', 'flat-plate', 'in-skirt', 'dropped'],
+    sense: { inskirt: 'in-skirt', flatplate: 'flat-plate', plate: 'flat-plate', drop: 'dropped' },
     example: 'flat-plate',
     labels: ['rigging', 'rig'],
   }),

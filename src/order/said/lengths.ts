@@ -43,7 +43,8 @@ const isLength = (phrase: string): boolean => unitIn(phrase) !== undefined;
 
 /** What length a phrase gives. */
 export function readLength(phrase: string): Reading | undefined {
-  const height = handsOf(phrase);
+  // Alone, such a number is a height: a length is said with what it is of.
+  const height = handsOf(/^(?:9|1\d|20)\.[0-3]$/.test(phrase) ? `${phrase} hh` : phrase);
   if (height !== undefined) return { part: { path: ['horse', 'height'], text: height } };
   for (const { key, before, after } of patterns) {
     const said = before.exec(phrase)?.[1] ?? after.exec(phrase)?.[1];

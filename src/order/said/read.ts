@@ -40,7 +40,9 @@ const names: Readonly<Record<string, readonly string[]>> = {
 };
 /** Words that say nothing by themselves. */
 const fillers: ReadonlySet<string> = new Set(
-  'a an and at cinch for horse in is on please rig rigging saddle the with'.split(' '),
+  'a an and at cinch colt filly for gelding horse in is mare on please rig rigging saddle stallion stud the with'.split(
+    ' ',
+  ),
 );
 
 /** The path of a buckle that is neither said to be wanted nor in use. */

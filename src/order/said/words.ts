@@ -22,7 +22,19 @@ export const wordKeys: readonly WordKey[] = allKeys(orderKeys).filter(isWordKey)
 
 /** Words that say too little, and what to ask back. */
 const rollsOrSlides = 'rolls to a side, or slides back? say "rolls" or "slides back"';
-const questions: Readonly<Record<string, string>> = { slips: rollsOrSlides, slides: rollsOrSlides };
+const elbowOrBuckle = 'at the elbow, or under the buckle? say "galled" or "buckle rub"';
+const questions: Readonly<Record<string, string>> = {
+  slips: rollsOrSlides,
+  slides: rollsOrSlides,
+  sore: elbowOrBuckle,
+  raw: elbowOrBuckle,
+  'rubbed raw': elbowOrBuckle,
+  bleeding: elbowOrBuckle,
+  rub: elbowOrBuckle,
+  roper: 'high or low? say "wants high flare" or "wants low flare"',
+  not: 'leave out what the horse has not',
+  no: 'leave out what the horse has not',
+};
 
 /** What a phrase answers; a key's own word comes before what only stands for one. Undefined when it is no such word. */
 export function readWord(phrase: string): Reading | undefined {
@@ -33,7 +45,10 @@ export function readWord(phrase: string): Reading | undefined {
   const own = found.filter(({ isOwn }) => isOwn);
   const best = own.length > 0 ? own : found;
   const [first] = best;
-  if (first === undefined) return undefined;
+  if (first === undefined)
+    return Object.hasOwn(questions, phrase)
+      ? { fault: { path: '', expected: severalMeanings, hint: questions[phrase] } }
+      : undefined;
   const { path } = first.key;
   const [text = '', ...others] = first.words;
   if (best.length === 1 && others.length === 0) return { part: { path, text } };
