@@ -26,7 +26,10 @@ export function shortMessage(orders: readonly Asked[]): Piece[] {
   const name = order.customer?.name?.trim() ?? '';
   const worths = asking.flatMap(({ toAsk }) => toAsk);
   const cutting = worths.filter(({ beforeCutting }) => beforeCutting);
-  const asked = [...new Set([...cutting, ...worths].map((worth) => worth.name))].slice(0, asking.some(isSore) ? 1 : MOST);
+  const asked = [...new Set([...cutting, ...worths].map((worth) => worth.name))].slice(
+    0,
+    asking.some(isSore) ? 1 : MOST,
+  );
   const horses = asking.map((each) => each.result.advice.facts.order.horse.name ?? 'the horse');
   const which = listed(asking.map(({ result }) => result.advice.facts.order.order));
   const horse = listed([...new Set(horses)]);
