@@ -5,13 +5,27 @@ import { shortCaution } from '../numbers/cautions.ts';
 /** Options that every command has share a line. */
 const everywhere = '--force (write over any file), --no-color, -h (--help), -v (--version)';
 
+/** Options that share a line where a command has all of them. */
+const together = [
+  {
+    longs: ['--spec', '--style', '--strands'],
+    line: '--spec <rank>, --style <name>, --strands <n>: tie this one, not our pick',
+  },
+  {
+    longs: ['--units', '--paper'],
+    line: '--units in or cm (JSON and CSV stay in inches), --paper letter or a4 (PDF)',
+  },
+];
+
 const isShared = ({ long }: Option): boolean =>
   ['--force', '--no-color', '--help', '--version'].includes(long ?? '');
 
 /** The whole help of a command, without what `addHelpText` puts after it. */
 export function helpText(command: Command, helper: Help): string {
   const width = helper.helpWidth ?? 80;
-  const options = helper.visibleOptions(command).filter((option) => !isShared(option));
+  const all = helper.visibleOptions(command).filter((option) => !isShared(option));
+  const joined = together.filter(({ longs }) => longs.every((long) => all.some((each) => each.long === long)));
+  const options = all.filter(({ long }) => !joined.some(({ longs }) => longs.includes(long ?? '')));
   const commands = helper.visibleCommands(command);
   const rows = [
     ...commands.map((each) => [each.name(), each.summary() || each.description()]),
@@ -31,6 +45,7 @@ export function helpText(command: Command, helper: Help): string {
     helper.boxWrap(helper.commandDescription(command), width),
     '',
     ...rows.map(line),
+    ...joined.map((each) => `  ${each.line}`),
     `  ${everywhere}`,
     '',
   ].join('\n');

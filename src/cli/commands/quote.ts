@@ -15,13 +15,10 @@ const kind: PaperKind<Quote> = {
   summary: 'the price, or the invoice, for the customer',
   description: 'Writes the quote, or the invoice, for the customer: the cinch and its price.',
   help: `
-Prices, taxes, benches and house rules come from the shop file. It quotes what
-the customer asked for if that passes, else our pick; --spec 1 takes our pick.
---format csv is for the bookkeeper: one row an order, with its total and tax.
-An invoice has the prices of the day the order was taken; the deposit counts as
-paid unless --paid says what was.
+Prices and taxes come from the shop file. It quotes what the customer asked for
+if that passes, else our pick; --spec 1 takes our pick. An invoice has the
+prices of the day the order was taken. CSV is one row per order.
 
-  cinchwright quote order.yaml
   cinchwright quote order.yaml --itemized --out quote.html
   cinchwright quote new.yaml --backlog orders/
   cinchwright quote order.yaml --invoice 1041 --paid 50.00 --out 1041.pdf`,

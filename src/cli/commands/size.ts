@@ -46,7 +46,6 @@ type Drawn = Partial<Pick<SizeOptions, 'simulate' | 'seed' | 'top' | 'all' | 'fo
 const examples = `
 No file, or "-", reads standard input. A file may hold several orders.
 
-  cinchwright size order.yaml --why
   cinchwright size *.yaml --format csv --out sizes.csv
   cinchwright size --say "15-2 stock, full double, rolls" --save order.yaml
   cinchwright size order.yaml --what-if "3/4" --what-if "another saddle, full"
