@@ -23,7 +23,7 @@ import {
   word,
 } from './options.ts';
 import { guardPdf } from './pdf.ts';
-import { printViews, type Format, type Views } from './print.ts';
+import { printViews, sheetFormats, type Format, type Views } from './print.ts';
 import { tellFaults } from './problems.ts';
 import type { Session } from './program.ts';
 import { addSayOptions, inputsOf, type SayOptions } from './said.ts';
@@ -91,9 +91,8 @@ type Printer<P> = (results: readonly PaperResult<P>[]) => string;
 
 /** What a kind is printed as. */
 const formatsOf = <P>({ json, csv, text }: PaperKind<P>): Format[] => [
-  'table',
+  ...sheetFormats,
   ...(text === undefined ? [] : (['text'] as const)),
-  ...(['markdown', 'html', 'pdf'] as const),
   ...(json === undefined ? [] : (['json'] as const)),
   ...(csv === undefined ? [] : (['csv'] as const)),
 ];

@@ -6,7 +6,9 @@ import type { CliIo } from './io.ts';
 import { emitPdf } from './pdf.ts';
 import { reportOptions } from './screen.ts';
 
-export const formats = ['table', 'markdown', 'html', 'pdf', 'json', 'csv'] as const;
+/** What any sheet prints as: one more goes here, into `onSheets`, and into by-ending.ts. */
+export const sheetFormats = ['table', 'markdown', 'html', 'pdf'] as const;
+export const formats = [...sheetFormats, 'json', 'csv'] as const;
 export type Format = (typeof formats)[number] | 'text';
 
 export interface Views {
@@ -44,7 +46,7 @@ export async function printViews(views: Views, target: Target, io: CliIo): Promi
 
 type OnSheets = (sheets: readonly Sheet[], target: Target, io: CliIo) => Promise<string>;
 
-const onSheets: Readonly<Record<'table' | 'markdown' | 'html', OnSheets>> = {
+const onSheets: Readonly<Record<Exclude<(typeof sheetFormats)[number], 'pdf'>, OnSheets>> = {
   table: async (sheets, { units = 'in', color, out }, io) =>
     (await import('../pages/sheet-screen.ts')).sheetsScreen(sheets, reportOptions({ units, color, out }, io)),
   markdown: async (sheets) => (await import('../pages/sheet-markdown.ts')).sheetsMarkdown(sheets),
