@@ -1,9 +1,10 @@
 /** Quotes and invoices as short messages for a telephone, one an order, parted by a line. */
+import { hasCloseGroove, mustHeal } from '../advice/welfare.ts';
 import { shortCaution } from '../numbers/cautions.ts';
 import { dayText } from '../units/days.ts';
 import { formatLength } from '../units/print.ts';
-import { phraseText, wrap, type Units } from '../units/text.ts';
-import { aCinch, bucklesText, wideText } from '../words/counter-words.ts';
+import { wrap, type Units } from '../units/text.ts';
+import { aCinch, bucklesText, horseName, wideText } from '../words/counter-words.ts';
 import type { PaperResult } from '../words/types.ts';
 import type { Quote } from '../work/quote.ts';
 import { paidText } from './invoice-sheet.ts';
@@ -34,16 +35,27 @@ function messageText(quote: Quote, units: Units): string {
 }
 
 function quoteParts(quote: Quote, units: Units): string[] {
-  const { order, taken, shop, validUntil, welfare, measured } = quote;
+  const { order, taken, shop, validUntil, measured } = quote;
   const { candidate: c } = taken.spec;
   const cinch = `${aCinch(c)}, ${wideText(c, units)}, ${formatLength(c.length, units)} long, on ${bucklesText(c.buckle, shop, units)}`;
   return [
-    // A sore comes before any cinch.
-    ...welfare.map((phrase) => phraseText(phrase, units)),
+    ...firstThings(quote),
     `Quote ${order.order}, ${cinchesText(order)}: ${cinch}. ${wishText(quote, units)}`.trim(),
     totalText(quote),
     `${readyText(quote)}${validUntil === undefined ? '' : ` Quote good through ${dayText(validUntil)}.`}`,
     measured ? '' : "We won't cut cord until ring to ring is measured.",
+  ];
+}
+
+/** What comes before any cinch, in a few words. */
+function firstThings({ order, facts }: Quote): string[] {
+  const horse = horseName(order);
+  return [
+    mustHeal(facts) ? `Don't ride ${horse} until the sore heals; open or slow to heal, call a vet.` : '',
+    order.horse.trouble.includes('girthy') ? 'Cinchy (girthy): ask a vet first.' : '',
+    hasCloseGroove(facts)
+      ? `The saddle works forward on ${horse}: have the saddle fit looked at first. No cinch fixes that.`
+      : '',
   ];
 }
 

@@ -1,9 +1,8 @@
 /** A bench ticket as a paper for the tier. */
 import type { Ticket } from '../work/ticket.ts';
 import { outcomeResults } from '../numbers/outcome-results.ts';
-import { decimals } from '../units/print.ts';
 import { under, type Block, type Sheet } from '../pages/sheet.ts';
-import { phraseText, quantityText, roughLength, type Units } from '../units/text.ts';
+import { phraseText, quantityText, type Units } from '../units/text.ts';
 import { strungText } from '../words/counter-words.ts';
 import { barNames, specName } from '../words/words.ts';
 
@@ -119,7 +118,7 @@ function askedRows(
     ['Options', options.join(', ')],
     ['Keeper', keeper ? 'one in the middle, for the connecting strap: double rigged' : ''],
     ['Latigo, off billet', `take up ${size(run, units)} each side, from ring to buckle${guess}`],
-    ['Time allowed', hours === undefined ? '' : `${decimals(hours, 2)} h${all}`],
+    ['Time allowed', hours === undefined ? '' : `${hoursText(hours)}${all}`],
     ["Customer's notes", notes],
   ];
   return rows.flatMap(([label, text = '']) => (text === '' ? [] : [[label, text]]));
@@ -140,7 +139,7 @@ function cordBlocks({ sections, pieces, accents, barInches, quantity }: Ticket, 
         kind: 'table',
         columns: [
           { head: 'Cord' },
-          { head: 'For strands, from the front' },
+          { head: 'For, from the front' },
           { head: 'Feet', align: 'right' },
           { head: 'Tail each end', align: 'right' },
           { head: 'Starts' },
@@ -149,9 +148,9 @@ function cordBlocks({ sections, pieces, accents, barInches, quantity }: Ticket, 
         rows: [
           ...pieces.map(({ color, ply, strands, feet, tail }, i) => [
             `${color ?? 'no color chosen'}, ${String(ply)}-ply`,
-            `${strands} (${String(sections[i]?.passes ?? 0)})`,
+            `strands ${strands} (${String(sections[i]?.passes ?? 0)})`,
             feetText(feet),
-            roughLength(tail, units),
+            size(tail, units),
             sections[i]?.startsAt ?? '',
             sections[i]?.endsAt ?? '',
           ]),
@@ -211,4 +210,10 @@ function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {
       ]),
     },
   ]);
+}
+
+/** "1 h 20 min". */
+function hoursText(hours: number): string {
+  const minutes = Math.ceil(hours * 60 - 1e-6);
+  return `${String(Math.floor(minutes / 60))} h ${String(minutes % 60)} min`;
 }

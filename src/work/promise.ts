@@ -1,6 +1,6 @@
 /** When a cinch can be ready: by the hours of the benches alone, or as a schedule says. */
 import type { Bench, Trade, Weekday } from '../order/trade-types.ts';
-import { dayNumber, daysAfter, weekdayOf } from '../units/days.ts';
+import { dayNumber, daysAfter, weekdayOf, dayText } from '../units/days.ts';
 import { dividedBy, toDouble, wholeRate, type Rate } from '../units/money.ts';
 import type { Share } from './shelf.ts';
 
@@ -41,7 +41,7 @@ export function promiseByHours(minutes: Rate, day: string, shop: Trade): Promise
 export function waitText(share: Share | undefined): string {
   if (share === undefined || share.lacks.length === 0) return '';
   return share.certain && share.from !== undefined
-    ? `; what must be ordered for it is here by ${share.from}`
+    ? `; what must be ordered for it is here by ${dayText(share.from)}`
     : '; the wait for what must be ordered is not counted';
 }
 
