@@ -90,7 +90,7 @@ export function placesTexts({ bars, flat, candidate }: FlatCinch, units: Units):
       kind === 'centre'
         ? `${size(length)} over the middle`
         : `${size(from)} to ${size(from + length)} from the buckle`;
-    return `${letterOf(i)}  ${barNames[kind]}: ${where}, ${size(width)} wide, ${accent === undefined ? 'accent color not said' : `accent ${accent}`}.`;
+    return `${letterOf(i)}  ${barNames[kind]}: ${where}, ${size(width)} wide, ${accent === undefined ? 'no accent color chosen' : `accent ${accent}`}.`;
   });
   const { flare, half } = flat;
   const { buckle } = candidate;
@@ -106,6 +106,6 @@ export function placesTexts({ bars, flat, candidate }: FlatCinch, units: Units):
       : [
           `Flare: starts ${size(flare.start)} from the buckle, whole at ${size(Math.min(flare.whole, half))}.`,
         ]),
-    `Both buckles: ${buckle.id}, bar ${size(buckle.barWidth)}. One half is the mirror of the other. Give or take: ${near.join(', ')}.`,
+    `Both buckles: ${buckle.id}, bar ${size(buckle.barWidth)}. One half mirrors the other. Give or take: ${near.join(', ')}.`,
   ];
 }

@@ -90,7 +90,7 @@ export function scaleBar([x, y]: Point, scale: number, units: Units): Shape[] {
       }),
     ),
     { kind: 'label', at: [x + length + 6, y + 6], text: `${String(long)} ${units}`, hand: 'strong' },
-    { kind: 'label', at: [x, y + 17], text: `Scale 1 : ${String(scale)}, printed at 100 %.`, hand: 'quiet' },
+    { kind: 'label', at: [x, y + 17], text: `Scale 1 : ${String(scale)}, printed at 100%.`, hand: 'quiet' },
   ];
 }
 

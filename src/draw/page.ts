@@ -71,7 +71,7 @@ const aboutText = (shown: readonly Shown[], scale: number): string =>
 
 /** What kind of picture it is. */
 const note =
-  'The skin is laid flat, so that every distance is true: the horse looks taller than it is. It stands still; its outline is drawn, not seen.';
+  'The skin is laid flat so every distance is true; the horse looks taller than it is. It stands still; the outline is a drawing, not a photo.';
 
 /** A panel on a page of HTML: small enough for a telephone at its full size, where its letters can be read. */
 const PHONE: Size = { width: 262, height: 330 };

@@ -132,7 +132,7 @@ function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number
 /** What nobody may read out of such a picture. */
 function reachText({ seen }: PhotoReading, units: Units): string {
   const give = spreadNumber(seen.room.sd, units);
-  return `Laid on the photo by the marks that were clicked on it: a place behind the elbow may lie ${give} ${units} off. The barrel is taken to be an ellipse, and the horse stands still. Length cannot be seen: tape from ring to ring before cord is cut.`;
+  return `Drawn on the photo from the marks clicked on it: a point behind the elbow may be off by ${give} ${units}. We take the barrel as an ellipse and the horse as standing still. A photo never gives length: tape ring to ring before you cut cord.`;
 }
 
 type Line = (at: Point, size: readonly [number, number]) => Shape;
@@ -164,7 +164,7 @@ function legend({ advice: { facts }, shown, units }: PhotoPicture): Entry[] {
       ? 'taped'
       : facts.room.kind === 'photo'
         ? facts.room.weighed
-          ? 'photo and usual hand together'
+          ? 'photo and the usual hand together'
           : 'by photo alone'
         : 'the usual hand';
   return [

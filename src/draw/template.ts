@@ -14,7 +14,7 @@ import { hands, leading } from './look.ts';
 import { box, placed, segment, type Layer, type Place, type Point, type Scene, type Shape } from './scene.ts';
 
 /** What stands on every sheet of a template. */
-export const printWords = 'Print at 100 %, never "fit to page", then measure the bars before you trust it.';
+export const printWords = 'Print at 100%, never "fit to page", then measure the bars before you trust it.';
 
 export interface TemplateOf {
   readonly advice: Advice;

@@ -66,7 +66,7 @@ export function messageFor(orders: readonly Asked[]): Piece[] {
     paragraph(name === '' ? 'Hello,' : `Hello ${name},`),
     paragraph(opening(asking)),
     ...asking.flatMap((each) => questionPieces(each, asking.length > 1)),
-    ...(cutting ? [paragraph('We cut no cord before we know the length from ring to ring.')] : []),
+    ...(cutting ? [paragraph("We won't cut cord until we have ring to ring.")] : []),
     paragraph(howToAnswer),
     { kind: 'heading', text: 'Safety first' },
     { kind: 'list', items: generalSafety },
@@ -81,7 +81,7 @@ function opening(asking: readonly Asked[]): string {
   const [only] = asking;
   const about =
     asking.length === 1 && only !== undefined ? `order ${nameOf(only)}` : `${String(asking.length)} orders`;
-  return `thank you for your ${about}. With a little more from you the cinch will be surer to clear the elbow and to be the right length. ${firstText(asking)}; every single answer helps.`;
+  return `thank you for your ${about}. With a little more from you the cinch will be surer to clear the elbow and to be the right length. ${firstText(asking)}; every answer helps.`;
 }
 
 /** What stands first, and why. */
@@ -90,8 +90,8 @@ function firstText(asking: readonly Asked[]): string {
     ({ toAsk }) => toAsk.length > 1 && toAsk.some(({ beforeCutting }) => beforeCutting),
   );
   return before
-    ? 'What we must know before we cut stands first, then what helps most'
-    : 'What helps most stands first';
+    ? 'What we need before we cut comes first, then what helps most'
+    : 'What helps most comes first';
 }
 
 /** "2402 for Juniper". */

@@ -61,7 +61,7 @@ function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
 
 /** "Elbow room. May change the cinch or a verdict: 73%, most often to ..., adds 4%." */
 const worthText = (worth: Worth, units: Units): string =>
-  `${capital(worth.name)}${worth.beforeCutting ? ', before any cord is cut' : ''}. ${changeText(worth, units)} Adds ${gainText(worth.gain)}.`;
+  `${capital(worth.name)}${worth.beforeCutting ? ', before we cut cord' : ''}. ${changeText(worth, units)} Adds ${gainText(worth.gain)}.`;
 
 function nowText(
   { result: { advice, now } }: Pick<Asked, 'result' | 'toAsk' | 'photo'>,
@@ -80,7 +80,7 @@ function listSheet(read: readonly Asked[], units: Units): Sheet {
     .map(({ result }) => result.advice.facts.order.order);
   return counterSheet({
     title: 'Questions',
-    lead: `${String(asking.length)} of ${String(read.length)} orders have one worth asking.`,
+    lead: `${String(asking.length)} of ${String(read.length)} orders have a question worth asking.`,
     blocks: [
       ...byCustomer(asking).flatMap(({ orders }): Block[] => [
         { kind: 'text', text: reachText(orders), tone: 'strong', apart: true },
@@ -94,7 +94,9 @@ function listSheet(read: readonly Asked[], units: Units): Sheet {
       ...(done.length === 0
         ? []
         : [{ ...paragraph(`Nothing to ask about ${listed(done.map(visible))}.`), apart: true } as const]),
-      paragraph('In brackets: what it adds to the chance, and how often it changes the cinch or a verdict.'),
+      paragraph(
+        'In parentheses: what it adds to the chance, and how often it changes the cinch or a verdict.',
+      ),
     ],
     cautions: read[0]?.result.advice.cautions ?? [],
     foot,

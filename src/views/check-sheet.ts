@@ -85,7 +85,7 @@ function headText(checked: Checked, advice: Advice, units: Units): string {
     own === undefined || standingOf(checked) === 'refused'
       ? ''
       : ` The chance at the elbow is ${oddsText(own.clearance.chance)}.`;
-  const rest = kept.length === 0 ? '' : ', the rest as the order wants it';
+  const rest = kept.length === 0 ? '' : ', the rest as in the order';
   return `${whose[which]}${rest} (${named}${taken}): ${standingWords[standingOf(checked)]}.${odds}`;
 }
 

@@ -30,12 +30,12 @@ function summaryText(material: MaterialPlan): string {
   const of = (origin: CutPutUp['origin']): number => putUps.filter((putUp) => putUp.origin === origin).length;
   const from = [
     of('remnant') === 0 ? '' : plural(of('remnant'), 'remnant'),
-    of('shelf') === 0 ? '' : `${plural(of('shelf'), 'put-up')} off the shelf`,
-    of('bought') === 0 ? '' : `${plural(of('bought'), 'put-up')} to buy`,
+    of('shelf') === 0 ? '' : `${plural(of('shelf'), 'spool or hank', 'spools or hanks')} off the shelf`,
+    of('bought') === 0 ? '' : `${plural(of('bought'), 'spool or hank', 'spools or hanks')} to buy`,
   ].filter((text) => text !== '');
   const left = [
-    material.returned === 0 ? '' : `${feetText(material.returned)} goes back`,
-    `${score.waste.value === 0 ? 'none' : feetText(score.waste.value)} is waste`,
+    material.returned === 0 ? '' : `${feetText(material.returned)} goes back on the shelf`,
+    `${score.waste.value === 0 ? 'no' : feetText(score.waste.value)} waste`,
   ].filter((text) => text !== '');
   return `from ${from.join(', ')}; ${left.join(', ')}. ${provenText(material)}`;
 }
@@ -45,8 +45,8 @@ function provenText({ proven, putUps, score: { short, bought, opened } }: Materi
   const both = ['bought', 'here'].every((side) =>
     putUps.some(({ origin }) => (origin === 'bought') === (side === 'bought')),
   );
-  const turn = both ? ' with the earliest due cut from the shelf' : '';
-  if (proven) return `Proven best${turn}: no plan leaves less undone, buys less or opens fewer.`;
+  const turn = both ? ' with the shelf going to the earliest due' : '';
+  if (proven) return `Proven best${turn}: no plan leaves fewer pieces uncut, buys fewer or opens fewer.`;
   const over = (...parts: readonly Proven[]): number =>
     parts.reduce((sum, { value, bound }) => sum + Math.max(0, value - bound), 0);
   const [undone, spools] = [over(short), over(bought, opened)];
@@ -70,9 +70,9 @@ function putUpText(putUp: CutPutUp, piece: (piece: Piece) => string): string {
 /** "lot N-114, put-up of 300 ft, no. 2". */
 function originText({ origin, lot, length, copy }: CutPutUp): string {
   const number = copy === 1 ? '' : `, no. ${String(copy)}`;
-  if (origin === 'bought') return `bought, put-up of ${feetText(length)}${number}`;
-  const kind = origin === 'remnant' ? 'remnant' : 'put-up';
-  return `${lot === '' ? 'lot not said' : `lot ${lot}`}, ${kind} of ${feetText(length)}${number}`;
+  if (origin === 'bought') return `bought, spool or hank of ${feetText(length)}${number}`;
+  const kind = origin === 'remnant' ? 'remnant' : 'spool or hank';
+  return `${lot === '' ? 'lot not given' : `lot ${lot}`}, ${kind} of ${feetText(length)}${number}`;
 }
 
 interface Known {

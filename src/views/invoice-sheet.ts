@@ -35,12 +35,12 @@ export function paidText({ price, invoice }: Pick<Quote, 'price' | 'invoice'>): 
   if (total === undefined || paid === undefined || due === undefined || currency === undefined)
     return 'Not added up yet: something has no price.';
   const money = (amount: Minor): string => moneyText(amount, currency);
-  const rest = due < 0 ? `Paid back ${money(-due)}.` : `Due ${money(due)}.`;
+  const rest = due < 0 ? `Refund due ${money(-due)}.` : `Due ${money(due)}.`;
   return `Total ${money(total)}. Paid ${money(paid)}. ${rest}`;
 }
 
 /** What stands below the total. */
 function paidRows({ paid, due }: Invoice): [string, Minor][] {
   if (paid === undefined || due === undefined) return [];
-  return [['Paid', paid], due < 0 ? ['To pay back', -due] : ['Due', due]];
+  return [['Paid', paid], due < 0 ? ['Refund due', -due] : ['Due', due]];
 }

@@ -31,7 +31,7 @@ export function learnSvg(learned: Learned): string {
   );
   const most = Math.min(1, Math.ceil(highest * 10) / 10);
   const calibration: Panel = { left: 500, low: 0, high: most, most };
-  const label = `Rubs by clearance, and rubs expected against rubs that came, from ${String(evidence.length)} outcomes`;
+  const label = `Rubs by clearance, and rubs expected and actual, from ${String(evidence.length)} outcomes`;
   return `${[
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${String(WIDE)} ${String(HIGH)}" width="${String(WIDE)}" height="${String(HIGH)}" role="img" data-by="cinchwright" aria-label="${html(label)}" font-family="'Source Sans 3', Helvetica, Arial, sans-serif" font-size="13" fill="${colors.ink}">`,
     `<rect width="${String(WIDE)}" height="${String(HIGH)}" fill="${colors.white}"/>`,
@@ -62,12 +62,12 @@ function rubPanel({ curve, clearance, evidence }: Learned, panel: Panel): string
     ...evidence.flatMap((each) => tick(each, panel)),
     text(
       [panel.left, HIGH - 32],
-      'Broken: before. Full: after; line and band: required clearance and its 90 %.',
+      'Dashed: before. Solid: after. Line and band: required clearance and its 90%.',
       'font-size="12"',
     ),
     text(
       [panel.left, HIGH - 14],
-      'Ticks: clearance at tying, above of those that rubbed, below of the good ones.',
+      'Ticks: clearance when tied. Above: those that rubbed; below: the good ones.',
       'font-size="12"',
     ),
   ];
@@ -102,13 +102,13 @@ function calibrationPanel({ clearance }: Learned, panel: Panel): string[] {
     ),
   ];
   return [
-    text([panel.left, 58], 'Share of rubs expected (across) and come (up)', 'font-weight="600"'),
+    text([panel.left, 58], 'Share of rubs: expected (across), actual (up)', 'font-weight="600"'),
     ...frame(panel, steps, (value) => `${String(Math.round(100 * value))} %`),
     `<path d="M${n(x(panel, 0))} ${n(y(panel, 0))}L${n(x(panel, panel.most))} ${n(y(panel, panel.most))}" stroke="${colors.soft}" stroke-width="1"/>`,
     ...marks,
     text(
       [panel.left, HIGH - 32],
-      'Ring: expected before. Dot: after, with the 90% of what came.',
+      'Ring: expected before. Dot: after, with the 90% of the actual share.',
       'font-size="12"',
     ),
     text([panel.left, HIGH - 14], 'On the slanted line, as many rubbed as were expected.', 'font-size="12"'),

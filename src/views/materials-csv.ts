@@ -45,7 +45,7 @@ export function materialsCsv(materials: Materials, results: readonly BacklogResu
       needed,
       onHand,
       short,
-      note: short > 0 && !orderable ? 'no more to be had' : undefined,
+      note: short > 0 && !orderable ? "can't get more" : undefined,
     })),
     ...[...materials.shares].flatMap(([order, { lacks }]) => lacks.map((lack) => lackRow(order, lack))),
     ...materials.buy.map(buyRow),
@@ -76,7 +76,7 @@ function orderRow(result: BacklogResult): Row {
 function cordRows({ color, ply, onHand, pieces, needed, lots, short, orders }: CordNeed): Row[] {
   const base = { list: 'cord', color, ply };
   if (onHand === undefined) {
-    const why = color === undefined ? 'color not said' : 'not in the shop file';
+    const why = color === undefined ? 'no color chosen' : 'not in the shop file';
     return [{ ...base, count: pieces, length: inchesOf(needed), note: `${why}: ${orders.join(', ')}` }];
   }
   return [
@@ -115,7 +115,7 @@ function buyRow(buy: Buy): Row {
         color: buy.color,
         ply: buy.ply,
         length: inchesOf(buy.length),
-        note: `length of its put-ups not said; ${hereText(buy.comes)}`,
+        note: `length of its spools or hanks not given; ${hereText(buy.comes)}`,
       };
     default:
       return { list: 'buy', id: buy.id, count: buy.count, note: hereText(buy.comes) };

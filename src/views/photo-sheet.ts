@@ -33,14 +33,14 @@ export function photoSheet(result: Read, units: Units): Sheet {
       ? undefined
       : 'A side photo never gives the length: do not cut until ring to ring is measured.',
     blocks: [
-      ...under(`What it shows, in ${unitNames[units]}, and the percent of the error from each source`, [
-        seenTable(result, units),
-        { kind: 'text', tone: 'quiet', text: `${sourceWords.join('; ')}.` },
-      ]),
-      ...under('What is used of it', [{ kind: 'list', items: usedTexts(assumptions, units) }]),
+      ...under(
+        `What it shows, in ${unitNames[units]}, and what percent of the error comes from each source`,
+        [seenTable(result, units), { kind: 'text', tone: 'quiet', text: `${sourceWords.join('; ')}.` }],
+      ),
+      ...under('What we use from it', [{ kind: 'list', items: usedTexts(assumptions, units) }]),
       ...under('Where it disagrees', [{ kind: 'list', items: remarks.map((one) => phraseText(one, units)) }]),
       ...under('What it gains', [{ kind: 'list', items: worthTexts(worth, units) }]),
-      ...under('What would make it surer: give or take then', surerBlocks(result, units)),
+      ...under('What would make it surer, and the give or take then', surerBlocks(result, units)),
       ...under('What a side photo cannot give', [{ kind: 'list', items: cannotGive }]),
     ],
     rules: [],
@@ -79,7 +79,7 @@ function surerBlocks({ photo: { seen }, surer }: Read, units: Units): Block[] {
       ...['elbow room', 'elbow to ring', 'ring height'].map((head) => ({ head, align: 'right' as const })),
     ],
     rows: [
-      ['as it is', ...weighty.map((name) => spreadNumber(seen[name].sd, units))],
+      ['now', ...weighty.map((name) => spreadNumber(seen[name].sd, units))],
       ...surer
         .filter(helps)
         .map((way) => [way.what, ...weighty.map((name) => spreadNumber(then(way, name), units))]),

@@ -36,7 +36,7 @@ export function quoteSheet(quote: Quote, { units, itemized, picture }: QuoteLook
     about: [`${dayText(day)}${until}.`, totalText(quote)],
     notice: measured
       ? undefined
-      : "DO NOT CUT: ring to ring is not measured. The length is a guess; we won't cut cord until we have it, and the price may change with it.",
+      : "DO NOT CUT: ring to ring is not measured. The length is a guess; we won't cut cord until we have it, and the price may change.",
     blocks: withoutEmpty([
       ...welfare.map((phrase): Block => ({ kind: 'text', text: phraseText(phrase, units), tone: 'strong' })),
       ...pictured(picture, [

@@ -66,5 +66,5 @@ const askedRow = ({ order, minutes, due, promise, share }: Asked): Values => ({
   promise: promise?.day,
   shelf: share?.shelf,
   note: share && lacksText(share),
-  reason: promise?.meetsDue === false ? 'too late for the day it is due' : undefined,
+  reason: promise?.meetsDue === false ? 'too late for the due day' : undefined,
 });

@@ -22,7 +22,7 @@ export function scheduleSheet(
     title: `Schedule of ${plural(known, 'order')}${asked.length === 0 ? '' : ' and new work'} from ${from}`,
     shop: shop.name,
     about: [
-      `${hoursText(hours)} of work by the labor of the shop file.`,
+      `${hoursText(hours)} of work, by the labor times in the shop file.`,
       `Benches: ${shop.benches.map(benchText).join('; ')}.`,
     ],
     notice: provisionalNotice(orders),
@@ -58,7 +58,7 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
   const of = `${String(late.value)} of ${plural(jobs.length, 'job')} ${late.value === 1 ? 'is' : 'are'} late`;
   const bound = proven
     ? 'the fewest possible'
-    : `no schedule has fewer than ${String(late.bound)}; whether one has fewer than ${String(late.value)} is not known`;
+    : `no schedule has fewer than ${String(late.bound)}; we don't know whether one has fewer than ${String(late.value)}`;
   const text = late.value === 0 ? 'No job is late.' : `${of}: ${bound}.`;
   return [
     { kind: 'text', tone: 'strong', text },
@@ -122,24 +122,24 @@ function askedText(asked: Asked, agenda: Agenda): string {
   const before =
     already === undefined
       ? ''
-      : ` An order of that number is in the backlog already, done ${already}: this would be another.`;
+      : ` The backlog already has an order with that number, done ${already}; this would be a second.`;
   if (promise === undefined) return `${what}: cannot be promised.${movesText(asked)}${before}`;
   const { day, bench, meetsDue } = promise;
   const wait =
-    share?.certain === false ? ', if what is ordered for it is here by then: the shop file does not say' : '';
+    share?.certain === false ? ', if what we order for it is here by then (the shop file does not say)' : '';
   const asksFor =
     due === undefined
       ? ''
       : meetsDue
-        ? `; that is by ${due}, when it is due`
-        : `; too late for ${due}, when it is due`;
+        ? `, in time for ${due}, when it is due`
+        : `, too late for ${due}, when it is due`;
   return `${what}, ${hoursText(hours)}: can be promised for ${day} (${bench})${wait}${asksFor}.${movesText(asked)}${before}`;
 }
 
 function movesText({ moves }: Asked): string {
   if (moves.length === 0) return ' Nothing else moves.';
   const later = moves.map(({ key, before, after }) =>
-    after === undefined ? `${key} cannot be promised any more` : `${key} from ${before} to ${after}`,
+    after === undefined ? `${key} can no longer be promised` : `${key} from ${before} to ${after}`,
   );
-  return ` It takes from the shelf before others, whose promises move: ${later.join(', ')}.`;
+  return ` It takes cord or hardware before later orders; these promises move: ${later.join(', ')}.`;
 }

@@ -71,7 +71,7 @@ function outcomeBlocks({ order, style, strands, buckle, quantity }: Ticket): Blo
     { kind: 'text', text: `${known}, if tied as above.` },
     {
       kind: 'blanks',
-      labels: ['length', 'days, in use until it was told', `result: ${outcomeResults.join(', ')}`],
+      labels: ['length', 'days in use when reported', `result: ${outcomeResults.join(', ')}`],
     },
   ]);
 }
@@ -140,7 +140,7 @@ function cordBlocks({ sections, pieces, accents, barInches, quantity }: Ticket, 
         kind: 'table',
         columns: [
           { head: 'Cord' },
-          { head: 'Strands from the front' },
+          { head: 'Strands, front first' },
           { head: 'Feet', align: 'right' },
           { head: 'Tail each end', align: 'right' },
           { head: 'Starts' },
@@ -182,7 +182,7 @@ function tailsText(sections: Ticket['sections']): string {
 }
 
 function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {
-  return under('Where it sits, from the low edge of the buckle; the other half is its mirror', [
+  return under('Where it sits, from the low edge of the buckle; the other half mirrors it', [
     {
       kind: 'table',
       half: true,

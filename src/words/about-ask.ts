@@ -47,7 +47,7 @@ const { 'worth-gain': worthGain, 'worth-change': worthChange } = askingNumbers;
 
 /** Why nothing more is asked. */
 export const thresholdText = (): string =>
-  `A question is worth asking when it gains at least ${chanceText(worthGain.value)}, which is one remake spared in a hundred (asking takes minutes, a remake hours), or when it changes what is tied or a verdict in at least ${chanceText(worthChange.value)}.`;
+  `A question is worth asking if it adds at least ${chanceText(worthGain.value)}, one remake saved in a hundred (asking takes minutes, a remake hours), or changes the cinch or a verdict at least ${chanceText(worthChange.value)} of the time.`;
 
 /** What is left out, as far as there is anything. */
 export function leftOutText(worths: readonly Worth[]): string | undefined {
@@ -58,8 +58,8 @@ export function leftOutText(worths: readonly Worth[]): string | undefined {
 /** Nothing to ask: all is measured, or none of it would matter. */
 export const nothingText = ({ worths }: AskResult): string =>
   worths.length === 0
-    ? 'No question is left: all that could be asked has been measured.'
-    : `No question is worth asking. ${leftOutText(worths) ?? ''}`;
+    ? 'Nothing left to ask: everything we could ask for is measured.'
+    : `Nothing is worth asking. ${leftOutText(worths) ?? ''}`;
 
 /** What a photo is offered instead of, of those asked. */
 export const insteadOf = (toAsk: readonly Worth[]): readonly QuestionName[] =>

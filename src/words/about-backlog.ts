@@ -13,7 +13,7 @@ export type BacklogResult = PaperResult<Keyed>;
 export function provisionalNotice(orders: readonly Pick<Keyed, 'key' | 'ticket'>[]): string | undefined {
   const names = orders.filter(({ ticket }) => !ticket.measured).map(({ key }) => key);
   if (names.length === 0) return undefined;
-  return `Do not cut until ring to ring is measured: ${names.join(', ')}. Their lengths, and with them cord and hours, may change.`;
+  return `Do not cut until ring to ring is measured: ${names.join(', ')}. Their lengths, cord and hours may change.`;
 }
 
 /** What to measure again before anything is cut or promised, order by order. */
@@ -28,7 +28,7 @@ export const doubtBlocks = (orders: readonly Pick<Keyed, 'key' | 'doubts'>[]): B
 /** The cinch of an order, and why that one. */
 export function takenText({ candidate, takes, ticket }: Keyed): string {
   const many = ticket.quantity === 1 ? '' : `${String(ticket.quantity)} x `;
-  const why = takes === 'wish' ? 'as the customer asked' : 'first of those that pass';
+  const why = takes === 'wish' ? 'as the customer asked' : 'our pick';
   return `${many}${specName(candidate)}, ${why}`;
 }
 
@@ -38,13 +38,16 @@ export function leftOutBlocks(results: readonly BacklogResult[]): Block[] {
     const name = result.order === undefined ? '' : `${result.order} `;
     if (!result.ok)
       return [
-        `${name}(${result.file}): not read: ${problemText(result.problems) ?? ''}`.replace(/[^?]$/, '$&.'),
+        `${name}(${result.file}): could not be read: ${problemText(result.problems) ?? ''}`.replace(
+          /[^?]$/,
+          '$&.',
+        ),
       ];
     return result.none === undefined ? [] : [`${name}(${result.file}): ${result.none}.`];
   });
-  return under('Left out', [{ kind: 'list', items }]);
+  return under('Not included', [{ kind: 'list', items }]);
 }
 
 /** "natural, 8-ply". */
 export const cordName = ({ color, ply }: { color: string | undefined; ply: number }): string =>
-  `${color ?? 'color not said'}, ${String(ply)}-ply`;
+  `${color ?? 'no color chosen'}, ${String(ply)}-ply`;

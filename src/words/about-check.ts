@@ -12,10 +12,10 @@ import { styleName, troubleName } from './words.ts';
 export function askedText({ asked, filled, kept = [] }: Checked, units: Units): string {
   const named = kept.length === 0 ? asked : only(asked, (part) => !kept.includes(part));
   const fromOrder = only(asked, (part) => kept.includes(part));
-  const rest = kept.length === 0 ? '' : `; the rest as the order wants it: ${saidText(fromOrder, units)}`;
+  const rest = kept.length === 0 ? '' : `; the rest as in the order: ${saidText(fromOrder, units)}`;
   const asTold = `${saidText(named, units)}${rest}`;
   if (filled.length === 0) return asTold;
-  return `${asTold} (not said, so taken: ${filled.map((part) => filledText(part, units)).join(', ')})`;
+  return `${asTold} (we filled in: ${filled.map((part) => filledText(part, units)).join(', ')})`;
 }
 
 const only = (asked: CinchAsked, wanted: (part: CinchPart) => boolean): CinchAsked =>
@@ -28,7 +28,7 @@ function saidText(asked: CinchAsked, units: Units): string {
     asked.length === undefined ? undefined : `${formatLength(asked.length, units)} long`,
     asked.buckle === undefined ? undefined : `${visible(asked.buckle)} buckle`,
   ].filter((part) => part !== undefined);
-  return said.length === 0 ? 'nothing said' : said.join(', ');
+  return said.length === 0 ? 'nothing named' : said.join(', ');
 }
 
 function filledText({ part, taken }: Checked['filled'][number], units: Units): string {

@@ -14,7 +14,7 @@ export function situation({ order, girth }: Facts, units: Units): string {
   const parts = [
     riggingText(order.saddle, units),
     `heart girth ${girth.kind === 'measured' ? '' : 'about '}${formatLength(girth.value, units)}`,
-    use === undefined ? 'use not said' : useNames[use],
+    use === undefined ? 'no use given' : useNames[use],
   ];
   if (horse.trouble.length > 0) parts.push(`trouble: ${listed(horse.trouble.map(troubleName))}`);
   if (quantity > 1) parts.push(`${String(quantity)} cinches`);
@@ -52,7 +52,7 @@ export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): 
     const basis = from === undefined ? '' : `; ${from}`;
     return `${key.replaceAll('-', ' ')} ${numberText(model[key], key)} (usual ${numberText(usual, key)}${basis})`;
   });
-  return `The shop's own numbers are in force: ${named.join('; ')}.`;
+  return `The shop set its own numbers: ${named.join('; ')}.`;
 }
 
 /** Whose number it is, where the shop has set or learned it: " (the shop's own number)"; empty for the usual one. */
@@ -67,7 +67,7 @@ function learnedText({ learned }: Pick<Shop, 'learned'>, key: ModelKey): string 
   const from = learned?.[key as LearnedKey];
   if (from === undefined) return undefined;
   const { outcomes, until } = from;
-  const text = `from ${plural(outcomes, 'outcome')} of this shop until ${until}`;
+  const text = `from ${plural(outcomes, 'outcome')} of this shop through ${until}`;
   return key === 'floor-clearance' ? `${FLOOR_FOLLOWS}, ${text}` : text;
 }
 

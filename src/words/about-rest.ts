@@ -41,8 +41,8 @@ export const noBuckleText = ({ shop: { strands } }: Pick<CaseFacts, 'shop'>): st
 
 const noSideText = (style: Style): string =>
   style === 'low-flare'
-    ? 'cannot be tied here, no side is left below the buckle to flare in'
-    : 'cannot be tied here, no side is left below the buckle';
+    ? 'cannot be tied here, no room below the buckle for the flare'
+    : 'cannot be tied here, no room below the buckle';
 
 function runText({ style, from, to, mildest }: RefusedRun, units: Units): string {
   const counts = from === to ? String(from) : `${String(from)} to ${String(to)}`;

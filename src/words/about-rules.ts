@@ -25,7 +25,7 @@ export function evidenceText(evidence: Evidence): string {
       const dissent = evidence.dissent === undefined ? '' : `: ${evidence.dissent}`;
       // Common practice has no title that would say more than the word.
       const from = evidence.source === 'common-practice' ? '' : ` (${source})`;
-      return `practice of the trade, ${evidence.agreement}${dissent}${from}`;
+      return `trade practice, ${evidence.agreement}${dissent}${from}`;
     }
     case 'choice':
       return `our own choice: ${evidence.why}${evidence.source === 'engineering-choice' ? '' : ` (${source})`}`;

@@ -28,9 +28,9 @@ function whatText({ kind, name, ply, amount }: Lack): string {
 }
 
 const supplyTexts = {
-  none: 'no more to be had',
-  lots: 'in no one dye lot here, and no more to be had',
-  'too-long': 'a piece is longer than any put-up',
+  none: "can't get more",
+  lots: "no one dye lot has enough, and can't get more",
+  'too-long': 'a piece is longer than any spool or hank',
   unknown: 'not in the shop file: ask first',
 } as const;
 

@@ -100,13 +100,13 @@ export function latigoText(specs: readonly RankedSpec[], units: Units): string {
   }
   const each = [...runs]
     .sort(([a], [b]) => a - b)
-    .map(([length, run]) => `${formatLength(run, units, 'computed')} if ${formatLength(length, units)}`);
+    .map(([length, run]) => `${formatLength(run, units, 'computed')} at ${formatLength(length, units)}`);
   const [first = '', ...others] = each;
-  return `Latigo each side: ${[`${first} long`, ...others].join(', ')}.`;
+  return `Ring-to-buckle gap, each side: ${[first, ...others].join(', ')}.`;
 }
 
 /** The clearance as drawn at random, beside the computed one. */
 export function simulatedText({ mean, sd, chance, draws, seed }: Simulated, units: Units): string {
   const gap = `${formatLength(mean, units, 'computed')}, give or take ${spreadNumber(sd, units)}`;
-  return `Drawn ${String(draws)} times (seed ${String(seed)}): ${gap}, ${chanceText(chance)} of them clear.`;
+  return `${String(draws)} random draws (seed ${String(seed)}): ${gap}, ${chanceText(chance)} of them clear.`;
 }

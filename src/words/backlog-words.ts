@@ -13,19 +13,17 @@ export function summaryText(summary: Summary, errors: string | undefined): strin
   const { sized, tight, faulty } = orders;
   const none = orders['none fits'];
   const all = total(summary);
-  const counts = `${String(sized)} sized, ${String(tight)} tight, ${String(none)} none fits, ${String(faulty)} faulty`;
+  const counts = `${String(sized)} sized, ${String(tight)} tight, ${String(none)} no fit, ${String(faulty)} with errors`;
   const lines = [`${plural(all, 'order')}: ${counts}.`];
   if (sameNumber > 0) {
     lines.push(
-      `${plural(sameNumber, 'order has', 'orders have')} the number of an earlier one: see the column sameNumberAs.`,
+      `${plural(sameNumber, 'order repeats', 'orders repeat')} an earlier number: see column sameNumberAs.`,
     );
   }
   if (doubtful > 0) {
-    lines.push(
-      `Measure again for ${plural(doubtful, 'order')}, whose tapes disagree: see the column remarks.`,
-    );
+    lines.push(`Measure again for ${plural(doubtful, 'order')}, whose tapes disagree: see column remarks.`);
   }
-  if (faulty > 0 && errors === undefined) lines.push('All faults in one table: --errors FILE.');
+  if (faulty > 0 && errors === undefined) lines.push('All errors in one table: --errors FILE.');
   return `${lines.join('\n')}\n`;
 }
 

@@ -57,7 +57,7 @@ export const aCinch = ({ style, strands }: Pick<Candidate, 'style' | 'strands'>)
 
 /** "strung single", "strung double"; a buckle that does not take the strands says so. */
 export const strungText = (layers: Candidate['layers']): string =>
-  layers === 0 ? 'which do not take them' : layers === 1 ? 'strung single' : 'strung double';
+  layers === 0 ? 'which do not take this many strands' : layers === 1 ? 'strung single' : 'strung double';
 
 /** "3 in buckles"; where the shop has two of that width, the shop's own name. */
 export function bucklesText(buckle: Buckle, { buckles }: Pick<Shop, 'buckles'>, units: Units): string {
@@ -103,7 +103,7 @@ export function clearText({ cordClearance, clearance }: Candidate, { advice, uni
   const needs = `${capital(horseName(advice.facts.order))} needs ${least}`;
   const tight = clearance.skin
     ? 'the chance of that'
-    : `the chance of that, with the ${clearance.where === 'buckle' ? 'buckles' : 'cords above the elbow'} clear too,`;
+    : `the chance of that, with the ${clearance.where === 'buckle' ? 'buckles' : 'strands above the elbow'} clear too,`;
   return `It should clear the elbow by about ${room}. ${needs}; ${tight} is ${oddsText(clearance.chance)}.`;
 }
 

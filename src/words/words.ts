@@ -58,7 +58,7 @@ export function pinchedText({ style, width, buckleWidth, elbowWidth }: Widths, u
   const says = (inches: number): string => formatLength(inches, units);
   const elbow =
     passing === wide || passing === pinched ? '' : `, ${says(elbowWidth)} wide where it passes the elbow`;
-  return pinched === wide ? '' : `pinched to ${says(buckleWidth)}${elbow}`;
+  return pinched === wide ? '' : `drawn in to ${says(buckleWidth)}${elbow}`;
 }
 
 const riggingNames: Readonly<Record<NonNullable<Saddle['style']>, string>> = {

@@ -80,14 +80,14 @@ function laborBill(candidate: Candidate, order: Order, { labor }: Shop): PartBil
   if (minutes === undefined || labor === undefined)
     return {
       lines: [{ ...line, amount: undefined }],
-      missing: [{ what: 'how long tying takes and the rate of an hour', where: 'labor' }],
+      missing: [{ what: 'how long tying takes, and the hourly rate', where: 'labor' }],
     };
   const hours = dividedBy(minutes, wholeRate(60));
   const count = toDouble(hours);
   if (labor.rate === undefined)
     return {
       lines: [{ ...line, count, amount: undefined }],
-      missing: [{ what: 'the rate of an hour', where: 'labor, as rate' }],
+      missing: [{ what: 'the hourly rate', where: 'labor, as rate' }],
     };
   const unit: Unit = { per: 'hour', amount: labor.rate };
   return { lines: [{ ...line, count, unit, amount: amountOf(labor.rate, hours) }] };

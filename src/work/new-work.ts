@@ -124,15 +124,14 @@ export function windowBeside(agenda: Agenda, planned: New): PromiseWindow | unde
   const beside = `beside ${count} from ${from}`;
   if (own !== undefined) {
     const day = jobs.get(own.key)?.endDay;
-    const basis = `as the backlog has it scheduled ${beside}`;
+    const basis = `as scheduled ${beside}`;
     return day === undefined ? undefined : { earliest: day, basis: basis + waitText(shares.get(own.key)) };
   }
   const { promise, moves, share } = promiseForOrder(agenda, planned).asked;
   if (promise === undefined) return undefined;
-  const kept =
-    moves.length === 0 ? 'what is promised for those is kept' : `${moves.length} of those become later`;
+  const kept = moves.length === 0 ? 'those promises hold' : `${moves.length} of those promises move later`;
   return {
     earliest: promise.day,
-    basis: `by the schedule of the benches, ${beside}; ${kept}${waitText(share)}`,
+    basis: `by the bench schedule, ${beside}; ${kept}${waitText(share)}`,
   };
 }

@@ -136,6 +136,6 @@ function notesOf(order: Order, when: When): string[] {
   if (shop.taxes === undefined) notes.push('No tax included.');
   if (due !== undefined && dayNumber(due) < dayNumber(day))
     notes.push(`It was due ${dayText(due)}; that day is past.`);
-  if (rushOf(order, when) === 'too late') notes.push('No rush charge: that day cannot be met.');
+  if (rushOf(order, when) === 'too late') notes.push("No rush charge: we can't make that day.");
   return notes;
 }

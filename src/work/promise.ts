@@ -41,8 +41,8 @@ export function promiseByHours(minutes: Rate, day: string, shop: Trade): Promise
 export function waitText(share: Share | undefined): string {
   if (share === undefined || share.lacks.length === 0) return '';
   return share.certain && share.from !== undefined
-    ? `; what must be ordered for it is here by ${share.from}`
-    : '; the wait for what must be ordered is not counted';
+    ? `; what we must order for it is here by ${share.from}`
+    : '; not counting the wait for what we must order';
 }
 
 interface Start {

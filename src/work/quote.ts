@@ -117,7 +117,7 @@ export function quoteOf(taken: Taken, advice: Advice, { day, promise, invoice }:
 }
 
 const dayTaken: Missing = {
-  what: 'the day the order was taken: the charge for a rush hangs on it',
+  what: 'the day the order was taken: the rush charge depends on it',
   where: 'taken',
   file: 'order',
 };

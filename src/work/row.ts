@@ -114,7 +114,7 @@ export const lengthBasis = (measured: boolean): 'taped' | 'provisional' =>
 
 /** Style and strands with the reason, as one phrase. */
 export function firstRefusal({ firstRefused: first }: Advice): Phrase {
-  if (first === undefined) return say`no side is left below the buckle to tie anything`;
+  if (first === undefined) return say`no room below the buckle for any cinch`;
   const [start = '', ...words] = first.reason.words;
   const which = `${styles[first.style].name}, ${String(first.strands)} strands: `;
   return { words: [which + start, ...words], values: first.reason.values };

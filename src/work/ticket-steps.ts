@@ -20,7 +20,7 @@ export function stepsFor(ticket: Drawn): Phrase[] {
   return [
     ...measured,
     say`Pull ${count(2 * quantity)} ${buckle.id} buckles${all}; check bars, tongues and welds.`,
-    say`Cut ${count(pieces.length)} ${pieces.length === 1 ? 'piece' : 'pieces'} of body cord${each} by the cut list, from one dye lot a color.`,
+    say`Cut ${count(pieces.length)} ${pieces.length === 1 ? 'piece' : 'pieces'} of body cord${each} by the cut list, one dye lot per color.`,
     say`Set the frame: ${len(lengths.frame)} outside to outside of the buckles, ${len(lengths.frameBars)} between buckle bars.`,
     hang,
     ...(flare === undefined
@@ -46,6 +46,6 @@ export function checksFor({ lengths, tolerances, bars, sections, profile, barInc
     say`Width ${len(first?.width ?? 0)} at the end bars and ${len(last?.width ?? 0)} in the middle, give or take ${len(tolerances.width)}.`,
     say`Bars in place, give or take ${len(tolerances.bar)}: ${count(2 * bars.length - 1)} of them, ${len(barInches)} together.`,
     say`${count(sections.length)} ${sections.length === 1 ? 'tail' : 'tails'} at each buckle, sewn back and whipped.`,
-    say`No strand slack or proud, both buckles square, nothing sharp on the side that lies on the horse.`,
+    say`No strand slack or proud, both buckles square, nothing sharp on the side against the horse.`,
   ];
 }

@@ -148,11 +148,11 @@ function hoursOf(candidate: Candidate, order: Order, { labor }: Shop): number | 
 function openOf({ facts: { order, shop } }: Advice, sections: readonly Section[]): string[] {
   const { colors } = order;
   const open: string[] = [];
-  if (colors?.body === undefined) open.push('color of the body cord: not said');
-  if (colors?.accent === undefined) open.push('color of the accent cord: not said');
+  if (colors?.body === undefined) open.push('no body cord color chosen');
+  if (colors?.accent === undefined) open.push('no accent cord color chosen');
   const tied = new Set(sections.map(({ color }) => color));
   for (const color of colors?.body ?? []) {
-    if (!tied.has(color)) open.push(`${color}: more colors than the strands hold`);
+    if (!tied.has(color)) open.push(`${color}: more colors than strands`);
   }
   open.push(...unknownCords(order, shop));
   for (const { name, option } of optionsOf(order, shop)) {

@@ -8,8 +8,8 @@ export function checkTask({ cuts, onHand, buyable, usable, steps }: CuttingTask)
     whole(`quantity of cut ${id}`, quantity, 0);
   }
   for (const { id, length, count } of [...onHand, ...buyable]) {
-    whole(`length of put-up ${id}`, length, 1);
-    if (count !== undefined) whole(`count of put-up ${id}`, count, 0);
+    whole(`length of spool or hank ${id}`, length, 1);
+    if (count !== undefined) whole(`count of spool or hank ${id}`, count, 0);
   }
   whole('usable length', usable, 0);
   if (steps !== undefined) whole('steps', steps, 0);
