@@ -75,7 +75,7 @@ function doubts({ contrary, ...learned }: Learned): string[] {
 function numbersTable(learned: Learned): Block {
   return {
     kind: 'table',
-    columns: ['', 'Now in use', 'Before', '90%', 'After', '90%'].map((head) => ({ head })),
+    columns: ['', 'Now', 'Before', '90%', 'After', '90%'].map((head) => ({ head })),
     rows: [
       ...refitsOf(learned).map((each) => [
         names[each.key],

@@ -71,7 +71,7 @@ function outcomeBlocks({ order, style, strands, buckle, quantity }: Ticket): Blo
     { kind: 'text', text: `${known}, if tied as above.` },
     {
       kind: 'blanks',
-      labels: ['length', 'days in use when reported', `result: ${outcomeResults.join(', ')}`],
+      labels: ['length', 'days, in use when reported', `result: ${outcomeResults.join(', ')}`],
     },
   ]);
 }

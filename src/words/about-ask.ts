@@ -59,7 +59,7 @@ export function leftOutText(worths: readonly Worth[]): string | undefined {
 export const nothingText = ({ worths }: AskResult): string =>
   worths.length === 0
     ? 'Nothing left to ask: everything we could ask for is measured.'
-    : `Nothing is worth asking. ${leftOutText(worths) ?? ''}`;
+    : `Nothing to ask. ${leftOutText(worths) ?? ''}`;
 
 /** What a photo is offered instead of, of those asked. */
 export const insteadOf = (toAsk: readonly Worth[]): readonly QuestionName[] =>

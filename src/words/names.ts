@@ -26,7 +26,7 @@ const entries = {
   file: ['', 'the file it came from'],
   document: ['n', 'which order of that file, from 1'],
   line: ['n', 'line of that file, from 1; of an order its first'],
-  due: ['day', 'due day'],
+  due: ['day', ''],
   quantity: ['n', 'how many'],
   verdict: [
     '',
@@ -56,7 +56,7 @@ const entries = {
   lengthBasis: ['', 'taped: ring to ring was measured; provisional: do not cut until it is'],
   clearance: ['in', 'elbow clearance', 'clearance.inches'],
   clearanceSd: ['in', 'its spread', 'clearance.sd'],
-  chance: ['chance', 'chance that the clearance is at least the least it needs', 'clearance.chance'],
+  chance: ['chance', 'chance of at least the clearance it needs', 'clearance.chance'],
   latigoRun: ['in', 'ring-to-buckle gap on each side', 'latigoRun.inches'],
   becauseOf: ['', 'why this spec comes before the next one', 'becauseOf.text'],
   findings: ['', 'rules that find it less than good, with the judgement'],

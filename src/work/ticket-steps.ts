@@ -1,11 +1,11 @@
-/** The order of work at the bench, and what is checked before a cinch leaves it. */
+/** The order of work at the bench, and the checks before a cinch leaves it. */
 import { styles } from '../cinch/styles.ts';
 import { count, len, say, type Phrase } from '../units/phrase.ts';
 import type { Ticket } from './ticket.ts';
 
 type Drawn = Omit<Ticket, 'steps' | 'checks'>;
 
-/** Steps in the order in which they are done [common practice, no source]. */
+/** [common practice, no source] */
 export function stepsFor(ticket: Drawn): Phrase[] {
   const { lengths, buckle, strands, layers, pieces, style, flare, dees, options, quantity, keeper } = ticket;
   const all = quantity === 1 ? '' : ` for all ${String(quantity)}`;
@@ -37,7 +37,6 @@ export function stepsFor(ticket: Drawn): Phrase[] {
   ];
 }
 
-/** Checks with their tolerances. */
 export function checksFor({ lengths, tolerances, bars, sections, profile, barInches }: Drawn): Phrase[] {
   const [first] = bars;
   const last = profile.at(-1);

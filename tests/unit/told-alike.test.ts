@@ -61,14 +61,14 @@ describe.each(pairs)('%s', (_, ringToRing) => {
 });
 
 test.each([
-  [3, 'pinched to 3 in', 'pinched to 7.6 cm'],
-  [3.1, 'pinched to 3 in', 'pinched to 7.6 cm'],
+  [3, 'drawn in to 3 in', 'drawn in to 7.6 cm'],
+  [3.1, 'drawn in to 3 in', 'drawn in to 7.6 cm'],
   [
     3.5,
-    'pinched to 3 in, 3 1/2 in wide where it passes the elbow',
-    'pinched to 7.6 cm, 8.9 cm wide where it passes the elbow',
+    'drawn in to 3 in, 3 1/2 in wide where it passes the elbow',
+    'drawn in to 7.6 cm, 8.9 cm wide where it passes the elbow',
   ],
-])('a roper pinched to 3 in that is %s in wide at the elbow', (elbowWidth, inches, cm) => {
+])('a roper drawn in to 3 in that is %s in wide at the elbow', (elbowWidth, inches, cm) => {
   const widths = { style: 'high-flare', width: 3.75, buckleWidth: 3, elbowWidth } as const;
   expect(pinchedText(widths, 'in')).toBe(inches);
   expect(pinchedText(widths, 'cm')).toBe(cm);
@@ -88,11 +88,11 @@ describe('whose clearance it is', () => {
     expect(picture(defaultShop)).not.toMatch(/own number|learned/);
   });
   test('set by the shop', () => {
-    expect(picture(own)).toMatch(/own numbers are in force: required clearance 1\.4 in/);
+    expect(picture(own)).toMatch(/set its own numbers: required clearance 1\.4 in/);
   });
   test('learned', () => {
     const learned = { 'required-clearance': { outcomes: 212, until: '2026-11-20' } };
-    expect(picture({ ...own, learned })).toContain('from 212 outcomes of this shop until 2026-11-20');
+    expect(picture({ ...own, learned })).toContain('from 212 outcomes of this shop through 2026-11-20');
   });
 });
 

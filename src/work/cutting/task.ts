@@ -1,7 +1,7 @@
-/** Refuses tasks that no caller may hand over: lengths and counts that are no whole numbers, ids used twice. */
+/** Rejects invalid tasks: lengths and counts that are not whole, ids used twice. */
 import type { CuttingTask } from './types.ts';
 
-/** @throws RangeError naming what is wrong, an error of the caller */
+/** @throws RangeError naming the caller's mistake */
 export function checkTask({ cuts, onHand, buyable, usable, steps }: CuttingTask): void {
   for (const { id, length, quantity } of cuts) {
     whole(`length of cut ${id}`, length, 1);
