@@ -1,4 +1,4 @@
-/** Lines cut off at the edge of a field, so that no viewer needs masks. */
+/** Clips lines to a box, so no viewer needs masks. */
 import type { Point, Shape } from './scene.ts';
 
 /** Two opposite corners. */
@@ -7,7 +7,7 @@ export interface Field {
   readonly to: Point;
 }
 
-/** The pieces of a line that lie within a field (Liang and Barsky 1984). */
+/** Liang and Barsky 1984. */
 export function within(points: readonly Point[], { from, to }: Field): Point[][] {
   const pieces: Point[][] = [];
   let open = false;
@@ -38,7 +38,7 @@ export function within(points: readonly Point[], { from, to }: Field): Point[][]
   return pieces;
 }
 
-/** Lines of a drawing within a field; areas and letters stay as they are. */
+/** Clips lines only; areas and text stay. */
 export const linesWithin = (shapes: readonly Shape[], field: Field): Shape[] =>
   shapes.flatMap((shape): Shape[] =>
     shape.kind === 'line' ? within(shape.points, field).map((points) => ({ ...shape, points })) : [shape],

@@ -1,4 +1,4 @@
-/** A picture of cinches laid flat, for the bench: to scale, with stations, bars, buckles and lengths. */
+/** A picture of cinches laid flat, to scale, for the bench. */
 import { bench } from '../numbers/bench-numbers.ts';
 import { formatLength } from '../units/print.ts';
 import type { Units } from '../units/text.ts';
@@ -27,12 +27,10 @@ import type { Shown } from './shown.ts';
 const LINE = hands.text.size * leading;
 const BAR = 28;
 
-/** One cinch and what is written around it. */
 export interface FlatPictureOf extends Omit<PictureOf, 'shown'> {
   readonly shown: Shown;
 }
 
-/** The picture of one cinch. Pure; total for what an advice holds. */
 export function flatScene({ advice, shown, units }: FlatPictureOf): Scene {
   const { order } = advice.facts;
   const head = headOf(advice, units);
@@ -82,7 +80,7 @@ function cinchOn(cinch: FlatCinch, { top, factor, units, lines }: CinchOn): Laye
   ];
 }
 
-/** Where bars and flare are, what the buckles are, and how near is near enough; a line each. */
+/** A line each for bars, flare, buckles and tolerances. */
 export function placesTexts({ bars, flat, candidate }: FlatCinch, units: Units): string[] {
   const size = (inches: number): string => formatLength(inches, units);
   const places = bars.map(({ kind, from, length, width, accent }, i) => {

@@ -1,11 +1,11 @@
-/** A message to one customer: what we would like to know, how to measure it safely, signed by the shop. */
+/** A message to one customer: what we need, how to measure it safely, signed by the shop. */
 import { listed } from '../units/phrase.ts';
 import { lower } from '../units/text.ts';
 import { cautions, shortCaution } from '../numbers/cautions.ts';
 import { insteadOf, type Asked } from '../words/about-ask.ts';
 import { generalSafety, howToAnswer, questionWords, shortWords } from '../words/ask-words.ts';
 
-/** A piece of a message. Texts are as they came: each printer makes them harmless in its own way. */
+/** Raw text; each printer escapes it. */
 export type Piece =
   | { readonly kind: 'paragraph'; readonly text: string }
   | { readonly kind: 'heading'; readonly text: string }
@@ -16,7 +16,7 @@ const paragraph = (text: string): Piece => ({ kind: 'paragraph', text });
 
 const MOST = 2;
 
-/** The short message: at most two questions about all orders of one customer; none when none has any. */
+/** At most two questions about all orders of one customer; empty without questions. */
 export function shortMessage(orders: readonly Asked[]): Piece[] {
   const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
   const [first] = asking;
@@ -54,7 +54,7 @@ export function shortMessage(orders: readonly Asked[]): Piece[] {
   ];
 }
 
-/** The long message about all orders of one customer that have a question; none when none has. */
+/** Every question about all orders of one customer; empty without questions. */
 export function messageFor(orders: readonly Asked[]): Piece[] {
   const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
   const [first] = asking;
@@ -84,7 +84,6 @@ function opening(asking: readonly Asked[]): string {
   return `thank you for your ${about}. With a little more from you the cinch will be surer to clear the elbow and to be the right length. ${firstText(asking)}; every answer helps.`;
 }
 
-/** What stands first, and why. */
 function firstText(asking: readonly Asked[]): string {
   const before = asking.some(
     ({ toAsk }) => toAsk.length > 1 && toAsk.some(({ beforeCutting }) => beforeCutting),
@@ -94,7 +93,6 @@ function firstText(asking: readonly Asked[]): string {
     : 'What helps most comes first';
 }
 
-/** "2402 for Juniper". */
 function nameOf({ result }: Asked): string {
   const { order, horse } = result.advice.facts.order;
   return horse.name === undefined ? order : `${order} for ${horse.name}`;

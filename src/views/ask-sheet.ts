@@ -1,4 +1,4 @@
-/** `ask` at the counter: what to ask about an order, or about many by customer, most worth first. */
+/** `ask` at the counter: what to ask, most useful first; several orders by customer. */
 import type { Worth } from '../advice/ask.ts';
 import { listed } from '../units/phrase.ts';
 import {
@@ -20,7 +20,6 @@ import { capital, chanceText, lower, phraseText, type Units } from '../units/tex
 
 const foot = ['Message to the customer: --format text, or --long for the whole of it.', shortCaution];
 
-/** One order in full; several as one list by customer. */
 export function askSheets(results: readonly AskedOrder[], units: Units): Sheet[] {
   const read = results.filter((result) => result.ok);
   const [only] = read;
@@ -29,7 +28,6 @@ export function askSheets(results: readonly AskedOrder[], units: Units): Sheet[]
   return [...sheets, ...results.flatMap((result) => (result.ok ? [] : [unreadSheet(result)]))];
 }
 
-/** Shortened names of what is asked about. */
 const names = (toAsk: readonly Worth[]): string => listed(toAsk.map(({ name }) => name));
 
 function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
@@ -72,7 +70,6 @@ function nowText(
   return `For now: ${cinchText(first.candidate, { advice, units })}. ${chanceText(now.both)} to clear the elbow at the right length.`;
 }
 
-/** Many orders: one row each, by customer. */
 function listSheet(read: readonly Asked[], units: Units): Sheet {
   const asking = read.filter(({ toAsk }) => toAsk.length > 0);
   const done = read

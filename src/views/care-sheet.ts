@@ -1,11 +1,11 @@
-/** The care card that goes with a cinch: how it goes on, its first rides, what to look for, washing, when to retire it. */
+/** The care card: how a cinch goes on, first rides, checks, washing, when to retire it. */
 import { under, type Sheet } from '../pages/sheet.ts';
 import { dayText } from '../units/days.ts';
 import { phraseText, quantityText, type Units } from '../units/text.ts';
 import { aCinch } from '../words/counter-words.ts';
 import type { Ticket } from '../work/ticket.ts';
 
-/** One page for the customer [common practice throughout, no source; the stretch is the model's]. */
+/** [common practice throughout, no source; the stretch is the model's] */
 export function careSheet(ticket: Ticket, units: Units): Sheet {
   const { order, horse, shop, day, doubts, cautions, quantity } = ticket;
   const many = quantity === 1 ? 'your mohair cinch' : `your ${String(quantity)} mohair cinches`;

@@ -1,4 +1,4 @@
-/** The cutting plan in words: from which put-up each piece is cut, what is left, and whether a better plan could be. */
+/** The cutting plan in words: where each piece is cut, what is left, whether a better plan could exist. */
 import type { CutPutUp, MaterialPlan, Piece, Proven } from '../work/cutting/types.ts';
 import type { Materials } from '../work/materials.ts';
 import { feetText } from '../units/feet.ts';
@@ -7,7 +7,6 @@ import { cordName } from '../words/about-backlog.ts';
 import { under, type Block } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
 
-/** A paragraph a cord, then a box a put-up. */
 export function planBlocks({ plan, cuts, orders }: Materials): Block[] {
   const waiting = new Set(orders.filter(({ ticket }) => !ticket.measured).map(({ key }) => key));
   const used = plan.materials.filter(({ putUps }) => putUps.length > 0);
@@ -40,7 +39,6 @@ function summaryText(material: MaterialPlan): string {
   return `from ${from.join(', ')}; ${left.join(', ')}. ${provenText(material)}`;
 }
 
-/** Whether fewer would do, in plain words. */
 function provenText({ proven, putUps, score: { short, bought, opened } }: MaterialPlan): string {
   const both = ['bought', 'here'].every((side) =>
     putUps.some(({ origin }) => (origin === 'bought') === (side === 'bought')),
@@ -57,7 +55,7 @@ function provenText({ proven, putUps, score: { short, bought, opened } }: Materi
   return `Not proven best${turn}: ${gaps.join(', ')}.`;
 }
 
-/** "Lot N-114, remnant of 120 ft: 2402 61 ft (strands 1 to 21); 59 ft left, goes back". */
+/** "Lot N-114, remnant of 120 ft: 2402 61 ft (strands 1 to 21); 59 ft left, goes back on the shelf". */
 function putUpText(putUp: CutPutUp, piece: (piece: Piece) => string): string {
   const { pieces, leftover, goesBack } = putUp;
   const left =
@@ -67,7 +65,7 @@ function putUpText(putUp: CutPutUp, piece: (piece: Piece) => string): string {
   return `${capital(originText(putUp))}: ${pieces.map(piece).join(', ')}; ${left}`;
 }
 
-/** "lot N-114, put-up of 300 ft, no. 2". */
+/** "lot N-114, spool or hank of 300 ft, no. 2". */
 function originText({ origin, lot, length, copy }: CutPutUp): string {
   const number = copy === 1 ? '' : `, no. ${String(copy)}`;
   if (origin === 'bought') return `bought, spool or hank of ${feetText(length)}${number}`;
@@ -77,7 +75,7 @@ function originText({ origin, lot, length, copy }: CutPutUp): string {
 
 interface Known {
   readonly cuts: Materials['cuts'];
-  /** Orders whose length nobody has taped. */
+  /** Orders whose length is not taped. */
   readonly waiting: ReadonlySet<string>;
 }
 

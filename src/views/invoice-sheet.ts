@@ -1,4 +1,4 @@
-/** An invoice as a paper for customer and bookkeeper: what was tied, by the lines of the quote, what was paid and what is due. */
+/** An invoice: what we tied, the lines of the quote, what was paid and what is due. */
 import { paragraph, withoutEmpty, type Sheet } from '../pages/sheet.ts';
 import { dayText } from '../units/days.ts';
 import { moneyText, type Minor } from '../units/money.ts';
@@ -6,7 +6,6 @@ import { capital } from '../units/text.ts';
 import type { Invoice, Quote } from '../work/quote.ts';
 import { cinchesText, colorText, forCustomer, priceBlocks, tiedText, type QuoteLook } from './quote-sheet.ts';
 
-/** The paper of one invoice. */
 export function invoiceSheet(
   quote: Quote & { readonly invoice: Invoice },
   { units, itemized }: QuoteLook,
@@ -39,7 +38,6 @@ export function paidText({ price, invoice }: Pick<Quote, 'price' | 'invoice'>): 
   return `Total ${money(total)}. Paid ${money(paid)}. ${rest}`;
 }
 
-/** What stands below the total. */
 function paidRows({ paid, due }: Invoice): [string, Minor][] {
   if (paid === undefined || due === undefined) return [];
   return [['Paid', paid], due < 0 ? ['Refund due', -due] : ['Due', due]];

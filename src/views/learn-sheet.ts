@@ -1,4 +1,4 @@
-/** What outcomes taught, as a sheet: before and after, how strong, whether it foretells better, and how well it is calibrated. */
+/** What past cinches tell us: numbers before and after, how sure, and whether they predict better. */
 import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
 import { isOdd, type Bin } from '../learn/calibration.ts';
@@ -21,7 +21,7 @@ const complaintNames: Readonly<Record<Refit['key'], string>> = {
   stretch: 'too long or too short',
 };
 
-/** The sheet; `day` is when it is written, `file` names the outcomes. */
+/** `day` is when it is written. */
 export function learnSheet(learned: Learned, { file, day }: { file: string; day: string }): Sheet {
   const { shop, counts, evidence } = learned;
   const told = counts
@@ -54,7 +54,7 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
 const inches = (value: number): string => `${decimals(value, 2)} in`;
 const between = ({ low, high }: Range): string => `${decimals(Math.max(0, low), 2)} to ${inches(high)}`;
 
-/** Reports that contradict each other or any number of the model: told before anything is believed. */
+/** Reports that contradict each other or fit no number; read these before believing the rest. */
 function doubts({ contrary, ...learned }: Learned): string[] {
   return [
     ...contrary.map(({ clearance, counts }) => {
@@ -108,7 +108,7 @@ const ONE = 'not recommended: one outcome, and no other to test it on.';
 const ONE_KIND =
   'not recommended: all outcomes are of one cinch with one set of measurements, and no other to test it on.';
 
-/** Whether the refit beats the defaults where it had not seen the outcome, and what follows. */
+/** Whether the new number beats the default on outcomes it had not seen. */
 export function verdictText(refit: Refit, learned: Learned): string {
   const { key, heldOut, recommended, outcomes } = refit;
   if (outcomes === 0) return `${names[key]}: no past cinch tells us about it; nothing learned.`;
@@ -150,7 +150,7 @@ function binsTable(bins: readonly Bin[]): Block {
 
 const { 'days-to-rub': rubDays, 'days-to-slack': slackDays, 'rub-chance': rubShare } = learningNumbers;
 
-/** What becomes of the least clearance: against it cinches are refused and called good. */
+/** What happens to the least clearance, which rules cinches out. */
 function floorText(learned: Learned): string {
   const { atFloor, shop } = learned;
   const { value, moves } = floorOf(learned);

@@ -1,4 +1,4 @@
-/** A picture of what was learned: the chance of a rub by clearance, before and after, and what was expected beside what came. */
+/** A picture of what was learned: chance of a rub by clearance, expected and actual rubs. */
 import type { Evidence } from '../learn/evidence.ts';
 import type { Learned } from '../learn/learn.ts';
 import { html } from '../pages/html.ts';
@@ -13,7 +13,7 @@ interface Panel {
   readonly left: number;
   readonly low: number;
   readonly high: number;
-  /** Highest chance that is drawn. */
+  /** Highest chance drawn. */
   readonly most: number;
 }
 
@@ -21,7 +21,7 @@ const n = (value: number): string => String(Math.round(value * 10) / 10);
 const x = ({ left, low, high }: Panel, value: number): number => left + (PLOT * (value - low)) / (high - low);
 const y = ({ most }: Panel, chance: number): number => TOP + PLOT * (1 - Math.min(1, chance / most));
 
-/** The whole picture, for print on white: nothing is said by color alone. */
+/** For print on white; never by color alone. */
 export function learnSvg(learned: Learned): string {
   const { clearance, evidence, shop } = learned;
   const rubs: Panel = { left: 70, low: 0.5, high: 2.5, most: 1 };
@@ -85,7 +85,7 @@ function tick({ result, clearance }: Evidence, panel: Panel): string[] {
 
 function calibrationPanel({ clearance }: Learned, panel: Panel): string[] {
   const steps = Array.from({ length: 6 }, (_, i) => (panel.most * i) / 5);
-  // Whiskers, then dots, then rings: dots are see-through and rings hollow, so that those behind stay to be seen.
+  // Drawn so overlapping ones stay visible: whiskers, see-through dots, hollow rings.
   const { bins } = clearance;
   const marks = [
     ...bins.map(
@@ -115,7 +115,7 @@ function calibrationPanel({ clearance }: Learned, panel: Panel): string[] {
   ];
 }
 
-/** Axes with their numbers; chances up the side. */
+/** Chances go up the side. */
 function frame(panel: Panel, steps: readonly number[], name: (value: number) => string): string[] {
   const sides = [0, 0.25, 0.5, 0.75, 1].map((share) => share * panel.most);
   return [

@@ -1,4 +1,4 @@
-/** The materials of a backlog as one table: rows of several lists, told apart by the first column. */
+/** The materials of a backlog as one table; the first column says which list a row belongs to. */
 import type { CutPutUp } from '../work/cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../work/materials.ts';
 import type { Lack } from '../work/shelf.ts';
@@ -9,7 +9,7 @@ import type { Name } from '../words/names.ts';
 import { failedRow } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
-/** In order; `list` is order, cord, hardware, short, buy, cut or leftover. */
+/** `list` is order, cord, hardware, short, buy, cut or leftover. */
 export const materialsColumns: readonly Name[] = [
   'list',
   'order',
@@ -34,7 +34,6 @@ export const materialsColumns: readonly Name[] = [
 
 type Row = Values & { readonly list: string };
 
-/** The table with its head. */
 export function materialsCsv(materials: Materials, results: readonly BacklogResult[]): string {
   const rows: Row[] = [
     ...results.map(orderRow),
@@ -56,7 +55,6 @@ export function materialsCsv(materials: Materials, results: readonly BacklogResu
   return tableCsv(materialsColumns, rows);
 }
 
-/** What one order does not find on the shelf. */
 const lackRow = (order: string, lack: Lack): Row => ({
   ...{ list: 'short', order, note: supplyText(lack) },
   ...(lack.kind === 'cord'
@@ -64,7 +62,6 @@ const lackRow = (order: string, lack: Lack): Row => ({
     : { id: lack.name, short: lack.amount }),
 });
 
-/** An order of a backlog as a row. */
 function orderRow(result: BacklogResult): Row {
   const list = 'order';
   if (!result.ok) return { list, ...failedRow(result) };

@@ -1,4 +1,4 @@
-/** The materials of a backlog as a paper for the bench: what to pull, what to buy, what is cut from what. */
+/** The materials of a backlog for the bench: what to pull, buy, and cut from what. */
 import type { Buy, CordNeed, Materials } from '../work/materials.ts';
 import { BODY_PLY } from '../numbers/plies.ts';
 import { feetText } from '../units/feet.ts';
@@ -16,7 +16,6 @@ import { planBlocks } from './cutting-plan.ts';
 import { under, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
 
-/** The paper. */
 export function materialsSheet(materials: Materials, results: readonly BacklogResult[]): Sheet {
   const { orders, shop, day, cords, hardware, buy } = materials;
   return {
@@ -57,11 +56,11 @@ export function materialsSheet(materials: Materials, results: readonly BacklogRe
 
 const right = (...heads: readonly string[]) => heads.map((head) => ({ head, align: 'right' as const }));
 
-/** "lot N-114"; what a shop does not keep apart has no name. */
+/** "lot N-114". */
 const lotName = ({ lot, bought }: { lot: string; bought: boolean }): string =>
   bought ? 'to buy, one new lot' : lot === '' ? 'lot not given' : `lot ${lot}`;
 
-/** A row a lot, then what no lot gives. */
+/** One row per lot, then what no lot can supply. */
 function cordTable(cords: readonly CordNeed[]): Block {
   return {
     kind: 'table',
@@ -91,7 +90,6 @@ function askTexts({ color, ply, onHand, near, orders }: CordNeed): string[] {
   return [`${capital(color)} ${kind} cord: not in the shop file${hint}. Asked for in ${orders.join(', ')}.`];
 }
 
-/** A line of the buying list. */
 const buyText = (buy: Buy): string => `${boughtText(buy)}: ${hereText(buy.comes)}`;
 
 function boughtText(buy: Buy): string {

@@ -1,4 +1,4 @@
-/** What the photo of an order gives, as a paper: lengths with their errors, what is used of them, what would make them surer. */
+/** What an order's photo gives: lengths with their errors, what we use, what would make them surer. */
 import type { Surer } from '../horse/photo-surer.ts';
 import { listed } from '../units/phrase.ts';
 import { errorNames } from '../words/photo-errors.ts';
@@ -21,7 +21,6 @@ import { orderTitle } from '../words/words.ts';
 
 type Read = PhotoResult & { readonly ok: true };
 
-/** The paper of one order. */
 export function photoSheet(result: Read, units: Units): Sheet {
   const { advice, worth } = result;
   const { facts, photoRemarks: remarks, assumptions, cautions } = advice;
@@ -64,10 +63,10 @@ function seenTable({ photo }: Read, units: Units): Block {
   };
 }
 
-/** Those three that the elbow clearance hangs on. */
+/** The elbow clearance depends on these. */
 const weighty = ['room', 'ringBehindElbow', 'ringHeight'] as const;
 
-/** Ways that take a twentieth off one of the spreads; the others share a line. */
+/** Ways that cut a spread by at least 5%; the others share a line. */
 function surerBlocks({ photo: { seen }, surer }: Read, units: Units): Block[] {
   const then = ({ sd }: Surer, name: (typeof weighty)[number]): number => sd[name] ?? seen[name].sd;
   const helps = (way: Surer): boolean => weighty.some((name) => then(way, name) < HELPS * seen[name].sd);

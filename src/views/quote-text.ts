@@ -1,4 +1,4 @@
-/** Quotes and invoices as short messages for a telephone, one an order, parted by a line. */
+/** Quotes and invoices as short phone messages, one per order, with a line between them. */
 import { shortCaution } from '../numbers/cautions.ts';
 import { dayText } from '../units/days.ts';
 import { formatLength } from '../units/print.ts';
@@ -9,10 +9,9 @@ import type { Quote } from '../work/quote.ts';
 import { paidText } from './invoice-sheet.ts';
 import { cinchesText, readyText, totalText, wishText } from './quote-sheet.ts';
 
-/** As messages of `ask` are. */
+/** As in `ask`. */
 const WIDTH = 72;
 
-/** One message for each order that has a paper. */
 export function quoteMessages(results: readonly PaperResult<Quote>[], units: Units): string {
   const messages = results.flatMap((result) =>
     result.ok && result.paper !== undefined ? [messageText(result.paper, units)] : [],
@@ -38,7 +37,7 @@ function quoteParts(quote: Quote, units: Units): string[] {
   const { candidate: c } = taken.spec;
   const cinch = `${aCinch(c)}, ${wideText(c, units)}, ${formatLength(c.length, units)} long, on ${bucklesText(c.buckle, shop, units)}`;
   return [
-    // A sore comes before any cinch.
+    // A sore comes first.
     ...welfare.map((phrase) => phraseText(phrase, units)),
     `Quote ${order.order}, ${cinchesText(order)}: ${cinch}. ${wishText(quote, units)}`.trim(),
     totalText(quote),

@@ -1,4 +1,4 @@
-/** The schedule of a backlog as a paper: what can be promised, what is late or waits, and what each bench does when. */
+/** The schedule: what we can promise, what is late or waits, and each bench's jobs. */
 import type { Agenda, Tied } from '../work/agenda.ts';
 import type { Asked } from '../work/new-work.ts';
 import type { ScheduledJob } from '../work/schedule/types.ts';
@@ -9,7 +9,7 @@ import { shortBlocks } from '../words/about-shelf.ts';
 import { under, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
 
-/** The paper; `asked` is what somebody wants promised, and stands in the agenda. */
+/** `asked` is new work, already part of the agenda. */
 export function scheduleSheet(
   agenda: Agenda,
   asked: readonly Asked[],
@@ -45,7 +45,6 @@ const hoursText = (hours: number): string => `${decimals(hours, 2)} h`;
 const benchText = ({ name, hours, days }: Agenda['shop']['benches'][number]): string =>
   `${name} ${String(Number(decimals(hours.over / hours.under, 2)))} h on ${days.map(capital).join(', ')}`;
 
-/** How many are late, whether fewer could be, and which. */
 function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block[] {
   if (jobs.length === 0) return [];
   const due = new Map(orders.map(({ key, order }) => [key, order.due]));
@@ -66,7 +65,7 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
   ];
 }
 
-/** Jobs of a bench in their turn; of a late job the day done is promised, of one that waits for nobody knows how long none. */
+/** In order. A late job is promised for the day it is done; one without a known delivery day is not promised. */
 function jobsTable(agenda: Agenda, bench: string): Block[] {
   const { schedule, hours, shares } = agenda;
   const jobs = schedule.jobs
@@ -99,7 +98,7 @@ function jobsTable(agenda: Agenda, bench: string): Block[] {
   ];
 }
 
-/** "2411 Marble, straight 19, 32 in"; work without an order has only its name. */
+/** "2411 Marble, straight 19, 32 in"; hours without an order have only a name. */
 function nameText(key: string, { orders }: Pick<Agenda, 'orders'>): string {
   const own = orders.find((order) => order.key === key);
   return own === undefined ? capital(key) : orderText(own);
@@ -115,7 +114,6 @@ function orderText({
   return `${name}, ${many}${style} ${String(strands)}, ${formatLength(length, 'in')}`;
 }
 
-/** What can be promised, and what moves for it. */
 function askedText(asked: Asked, agenda: Agenda): string {
   const { key, order, hours, due, already, promise, share } = asked;
   const what = order === undefined ? `New work` : `Order ${nameText(key, agenda)}`;

@@ -1,4 +1,4 @@
-/** What every paper about a backlog says of its orders: what is taken, what is provisional, what was left out. */
+/** What every backlog paper says about its orders: cinch, measurements to take again, orders not included. */
 import { problemText } from '../work/problem-text.ts';
 import type { Keyed } from '../work/planned.ts';
 import { under, type Block } from '../pages/sheet.ts';
@@ -6,17 +6,15 @@ import { phraseText } from '../units/text.ts';
 import type { PaperResult } from './types.ts';
 import { specName } from './words.ts';
 
-/** An order of the backlog, or why it is not in. */
 export type BacklogResult = PaperResult<Keyed>;
 
-/** What must be seen first: nobody cuts to a length that nobody measured. */
+/** Comes first, so nobody cuts to a length we guessed. */
 export function provisionalNotice(orders: readonly Pick<Keyed, 'key' | 'ticket'>[]): string | undefined {
   const names = orders.filter(({ ticket }) => !ticket.measured).map(({ key }) => key);
   if (names.length === 0) return undefined;
   return `Do not cut until ring to ring is measured: ${names.join(', ')}. Their lengths, cord and hours may change.`;
 }
 
-/** What to measure again before anything is cut or promised, order by order. */
 export const doubtBlocks = (orders: readonly Pick<Keyed, 'key' | 'doubts'>[]): Block[] =>
   under('Measure again', [
     {
@@ -25,23 +23,18 @@ export const doubtBlocks = (orders: readonly Pick<Keyed, 'key' | 'doubts'>[]): B
     },
   ]);
 
-/** The cinch of an order, and why that one. */
 export function takenText({ candidate, takes, ticket }: Keyed): string {
   const many = ticket.quantity === 1 ? '' : `${String(ticket.quantity)} x `;
   const why = takes === 'wish' ? 'as the customer asked' : 'our pick';
   return `${many}${specName(candidate)}, ${why}`;
 }
 
-/** Orders that are not in, each with its reason. */
 export function leftOutBlocks(results: readonly BacklogResult[]): Block[] {
   const items = results.flatMap((result) => {
     const name = result.order === undefined ? '' : `${result.order} `;
     if (!result.ok)
       return [
-        `${name}(${result.file}): not read: ${problemText(result.problems) ?? ''}`.replace(
-          /[^?]$/,
-          '$&.',
-        ),
+        `${name}(${result.file}): not read: ${problemText(result.problems) ?? ''}`.replace(/[^?]$/, '$&.'),
       ];
     return result.none === undefined ? [] : [`${name}(${result.file}): ${result.none}.`];
   });

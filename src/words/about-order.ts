@@ -1,4 +1,4 @@
-/** What an order is about, in sentences: the pair, the room, the ring, the shop's own numbers. */
+/** The order in sentences: horse and saddle, elbow room, ring, the shop's own numbers. */
 import type { Facts } from '../horse/facts.ts';
 import type { LearnedKey, Shop } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
@@ -21,17 +21,15 @@ export function situation({ order, girth }: Facts, units: Units): string {
   return `${capital(parts.join('; '))}.`;
 }
 
-/** The room, how sure, and where that comes from. */
 export function roomText({ room }: Facts, units: Units): string {
   const from = basisText(room);
   const rough = roughLength(room.value, units);
-  // What a tape read is not rounded further than the tape was.
+  // Never round further than the tape read.
   const exact = inputText({ value: room.value, unit: 'in' }, units);
   const value = room.kind === 'measured' && exact.length > rough.length ? exact : rough;
   return `Room behind the elbow: ${value}, give or take ${spreadNumber(room.sd, units)} (${from}).`;
 }
 
-/** Where the ring hangs against the groove. */
 export function ringText({ ring }: Facts, units: Units): string {
   const off = Math.abs(ring.x);
   const side = ring.x >= 0 ? 'ahead of' : 'behind';
@@ -43,7 +41,7 @@ export function ringText({ ring }: Facts, units: Units): string {
 /** Basis of a least clearance that was learned. */
 export const FLOOR_FOLLOWS = 'kept as far under the required clearance as by default';
 
-/** Which numbers of the model the shop itself has set; undefined when none. */
+/** The model numbers the shop has set; undefined when none. */
 export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): string | undefined {
   if (shop.overridden.length === 0) return undefined;
   const named = shop.overridden.map((key) => {
@@ -55,14 +53,14 @@ export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): 
   return `The shop set its own numbers: ${named.join('; ')}.`;
 }
 
-/** Whose number it is, where the shop has set or learned it: " (the shop's own number)"; empty for the usual one. */
+/** " (the shop's own number)" when set or learned by the shop, else "". */
 export function whoseText({ shop }: Pick<CaseFacts, 'shop'>, key: ModelKey): string {
   if (!shop.overridden.includes(key)) return '';
   const from = learnedText(shop, key);
   return from === undefined ? " (the shop's own number)" : ` (${from.replace(/^from/, 'learned from')})`;
 }
 
-/** "from 212 outcomes of this shop until 2026-11-20"; undefined where no outcomes stand behind a number. */
+/** "from 212 outcomes of this shop through 2026-11-20"; undefined when not learned. */
 function learnedText({ learned }: Pick<Shop, 'learned'>, key: ModelKey): string | undefined {
   const from = learned?.[key as LearnedKey];
   if (from === undefined) return undefined;

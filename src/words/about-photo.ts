@@ -1,4 +1,4 @@
-/** What a side photo gives, in words: names of its lengths, what was found of the picture, what it cannot tell. */
+/** What a side photo gives, in words: its lengths, the picture, and what it can't show. */
 import type { Assumption } from '../horse/estimate.ts';
 import type { PhotoReading, Seen, SeenName } from '../photo/read.ts';
 import type { PhotoWorth } from '../advice/photo-worth.ts';
@@ -11,7 +11,7 @@ import { specName } from './words.ts';
 
 type Read = PhotoResult & { readonly ok: true };
 
-/** Every length, in the order in which they are told. */
+/** In printed order. */
 const seenNames: Readonly<Record<SeenName, string>> = {
   room: 'elbow room',
   ringBehindElbow: 'elbow back to ring',
@@ -22,7 +22,6 @@ const seenNames: Readonly<Record<SeenName, string>> = {
   barSpan: 'bar span',
 };
 
-/** The lengths that a photo shows, with their names. */
 export function seenEntries({ seen }: PhotoReading): { key: SeenName; name: string; seen: Seen }[] {
   return (Object.keys(seenNames) as SeenName[]).flatMap((key) => {
     const entry = seen[key];
@@ -30,7 +29,6 @@ export function seenEntries({ seen }: PhotoReading): { key: SeenName; name: stri
   });
 }
 
-/** What is told of each source of error. */
 export const sourceWords: readonly string[] = [
   'click: how exactly the marks were clicked',
   'scale: length of the reference',
@@ -40,7 +38,6 @@ export const sourceWords: readonly string[] = [
   'roll: picture turned',
 ];
 
-/** What a photo of one side can never give. */
 export const cannotGive: readonly string[] = [
   'Cinch length: a side photo shows nothing that runs around the chest. Tape ring to ring before you cut cord.',
   'Heart girth or barrel width: from the side only depth shows.',
@@ -48,7 +45,6 @@ export const cannotGive: readonly string[] = [
   'Whether the saddle fits, or stays there when ridden.',
 ];
 
-/** The picture: where, how large, whether it was looked at. */
 export function pictureText({ photo: { photo }, picture }: Read): string {
   const [width, height] = photo.imageSize;
   const size = `${String(width)} x ${String(height)} pixels`;
@@ -58,11 +54,10 @@ export function pictureText({ photo: { photo }, picture }: Read): string {
   return `Picture: ${photo.file}, ${size}; file found, and it agrees (${picture.kind.toUpperCase()}${turned}).`;
 }
 
-/** Which way the horse is taken to look: swapped marks are seen by it. */
+/** Lets a reader catch swapped marks. */
 export const facesText = ({ stand }: Pick<PhotoReading, 'stand'>): string =>
   `The horse faces ${stand.facing > 0 ? 'right' : 'left'}; if not, elbow and girth groove are swapped.`;
 
-/** How it was taken, as far as was said. */
 export function takenText({ photo: { photo, stand } }: Read, units: Units): string {
   const { reference, plumb, cameraDistance } = photo;
   const scale =
@@ -77,21 +72,21 @@ export function takenText({ photo: { photo, stand } }: Read, units: Units): stri
   return `${capital(scale)}; ${far}; ${string}.`;
 }
 
-/** "12 ft 6 in"; a distance that was paced is not told in halves. */
+/** "12 ft 6 in". */
 const farText = (inches: number, units: Units): string =>
   units === 'in' ? feetText(8 * Math.round(inches)) : formatLength(inches, units);
 
 /** "4.49 in", "11.4 cm". */
 export const seenText = ({ value }: Seen, units: Units): string => formatLength(value, units, 'computed');
 
-/** A share of the square of the spread, as whole percent. */
+/** Share of the variance, in whole percent. */
 export const shareText = (share: number): string => decimals(100 * share, 0);
 
-/** Whether a photo has a share in an input. */
+/** Whether the photo contributed to an input. */
 export const isFromPhoto = ({ kind, basis }: Pick<Assumption, 'kind' | 'basis'>): boolean =>
   kind === 'photo' || basis.startsWith('worked out from');
 
-/** Inputs that a photo can give: what of it is used, and why not. */
+/** For each input a photo can give: its value, or why the photo is not used. */
 export function usedTexts(assumptions: readonly Assumption[], units: Units): string[] {
   const inputs = ['elbow room', 'ring set-back', 'ring to ring', 'barrel width over depth'];
   return assumptions
@@ -103,7 +98,7 @@ export function usedTexts(assumptions: readonly Assumption[], units: Units): str
     );
 }
 
-/** How sure the first spec is, with the photo and without. */
+/** The chance of our pick with the photo and without. */
 export function worthTexts({ first, without, firstWithout }: PhotoWorth, units: Units): string[] {
   if (first === undefined) return ['No cinch we tie passes here: see size.'];
   const { clearance } = first.candidate;

@@ -1,4 +1,4 @@
-/** The rest of an advice in sentences: what was assumed, what will not do, what to measure next. */
+/** The rest of an advice in sentences: what we assumed, what is ruled out, what a style can't be tied with. */
 import type { Advice } from '../advice/advice.ts';
 import type { Refused } from '../advice/refused.ts';
 import type { Assumption } from '../horse/estimate.ts';
@@ -8,14 +8,13 @@ import { basisText, inputText, phraseText, ratioSpread, spreadNumber, type Units
 import { refusedRuns, type RefusedRun } from './refused-runs.ts';
 import { styleName } from './words.ts';
 
-/** One input in full: value, spread, where it came from. */
 export function assumptionText(entry: Assumption, units: Units): string {
   const { input, sd, unit } = entry;
   const spread = unit === 'ratio' ? ratioSpread(sd) : spreadNumber(sd, units);
   return `${input} ${inputText(entry, units)}, give or take ${spread} (${basisText(entry)})`;
 }
 
-/** One line for each run of strand counts that fail the same rule, and for each style that cannot be tied at all. */
+/** One line per run of strand counts that fail the same rule, and per style we can't tie. */
 export function refusedTexts(advice: Advice, units: Units): string[] {
   const { refused, impossible } = advice;
   const runs = refusedRuns(refused).map((run) => runText(run, units));
@@ -25,17 +24,15 @@ export function refusedTexts(advice: Advice, units: Units): string[] {
   ];
 }
 
-/** "...; the least is 1 in" is not said again when the line before ends with it. */
+/** Drops "...; the least is 1 in" when the line before ends with it. */
 function withoutRepeat(text: string, before: string | undefined): string {
   const tail = text.lastIndexOf('; ');
   return tail > 0 && before?.endsWith(text.slice(tail)) === true ? text.slice(0, tail) : text;
 }
 
-/** Why a style cannot be tied at all. */
 export const impossibleText = (style: Style, { noBuckle, facts }: Advice): string =>
   noBuckle ? `cannot be tied, ${noBuckleText(facts)}` : noSideText(style);
 
-/** A shop whose buckles take none of the strand counts it ties. */
 export const noBuckleText = ({ shop: { strands } }: Pick<CaseFacts, 'shop'>): string =>
   `no buckle of the shop file takes ${String(strands.min)} to ${String(strands.max)} strands`;
 
@@ -50,10 +47,9 @@ function runText({ style, from, to, mildest }: RefusedRun, units: Units): string
   return `${styleName(style)}, ${counts} strands: ${which}${refusedText(mildest, units)}`;
 }
 
-/** Why one style and strand count will not do. */
 export const refusedText = ({ reason }: Refused, units: Units): string => phraseText(reason, units);
 
-/** Nothing passes, and this rule is what keeps the narrowest of each style from it. */
+/** Nothing passes, and this rule alone rules out the narrowest of each style. */
 export function onlyFails({ specs, refused }: Pick<Advice, 'specs' | 'refused'>, rule: string): boolean {
   const narrowest = refused.filter(
     (entry) => !refused.some(({ style, strands }) => style === entry.style && strands < entry.strands),

@@ -1,21 +1,18 @@
-/** A rule in sentences: what it can say, on whose word, what each judgement looks like. */
+/** A rule in sentences: what it can say, and on whose word. */
 import type { AnyRule, Evidence } from '../rules/rule.ts';
 import { sources, type Source } from '../numbers/sources.ts';
 import { judgementWords, ruleName } from './words.ts';
 
-/** What paths begin with, each once: of "ring.x" it is "ring". */
+/** First parts of the paths, each once: "ring" of "ring.x". */
 export const firstKeys = (paths: readonly string[]): string[] => [
   ...new Set(paths.map((path) => path.replace(/[.?].*$/, ''))),
 ];
 
-/** "refused, poor, acceptable or good" is what it can say, as its entry lists it. */
 export const canText = ({ can }: AnyRule): string =>
   can.map((judgement) => judgementWords[judgement].word).join(', ');
 
-/** Whether it may refuse, which is what a shop asks first. */
 export const mayRefuse = ({ can }: AnyRule): boolean => can.includes('refuse');
 
-/** One piece of evidence: what kind, which source, what in it. */
 export function evidenceText(evidence: Evidence): string {
   const source = sourceText(evidence.source);
   switch (evidence.basis) {
@@ -23,7 +20,7 @@ export function evidenceText(evidence: Evidence): string {
       return `published: ${source} (${evidence.where})`;
     case 'practice': {
       const dissent = evidence.dissent === undefined ? '' : `: ${evidence.dissent}`;
-      // Common practice has no title that would say more than the word.
+      // "common practice" says it all; a title would add nothing.
       const from = evidence.source === 'common-practice' ? '' : ` (${source})`;
       return `trade practice, ${evidence.agreement}${dissent}${from}`;
     }
@@ -32,7 +29,7 @@ export function evidenceText(evidence: Evidence): string {
   }
 }
 
-/** Kinds of basis in a word each, without repeats: "published, practice". */
+/** "published, practice". */
 export const basisText = ({ evidence }: AnyRule): string =>
   [...new Set(evidence.map(({ basis }) => basis))].join(', ');
 

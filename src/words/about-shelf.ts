@@ -1,14 +1,14 @@
-/** What an order does not find on the shelf, in words that are the same on every paper. */
+/** What an order does not find on the shelf, worded the same on every paper. */
 import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 import { feetText } from '../units/feet.ts';
 import { under, type Block } from '../pages/sheet.ts';
 import type { Lack, Share } from '../work/shelf.ts';
 
-/** "2 x plain 3, here 2026-12-14; 61 ft of natural body cord, no more to be had". */
+/** "2 x plain 3, here 2026-12-14; 61 ft of natural body cord, can't get more". */
 export const lacksText = ({ lacks }: Share): string =>
   lacks.map((lack) => `${whatText(lack)}, ${supplyText(lack)}`).join('; ');
 
-/** What is short for each order: once what comes, then what does not. */
+/** What is short per order: first what is coming, then what is not. */
 export function shortBlocks(shares: ReadonlyMap<string, Share>, ordered: string): Block[] {
   const texts = (never: boolean): string[] =>
     [...shares].flatMap(([key, share]) =>
@@ -34,12 +34,10 @@ const supplyTexts = {
   unknown: 'not in the shop file: ask first',
 } as const;
 
-/** Whether it comes, and when. */
 export function supplyText({ kind, supply, comes }: Lack): string {
   if (supply === 'ordered') return hereText(comes);
   return supplyTexts[supply === 'none' && kind === 'cord' ? 'lots' : supply];
 }
 
-/** When an ordered thing is here. */
 export const hereText = (comes: string | undefined): string =>
   comes === undefined ? 'the shop file does not say when it comes' : `here ${comes}`;

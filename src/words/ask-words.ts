@@ -1,7 +1,7 @@
-/** What is asked, in words a customer can act on: how to measure it, and how to stay safe while doing so. */
+/** The questions in a customer's words: how to measure, and how to stay safe. */
 import type { QuestionName } from '../advice/questions.ts';
 
-/** The same in a short message; `{horse}` is the horse's name, or "the horse". */
+/** For the short message; `{horse}` becomes the name or "the horse". */
 export const shortWords: Readonly<Record<QuestionName, string>> = {
   'ring to ring':
     'Ring to ring. Saddle and pad on, cinch off. Soft tape snug and level under the chest, drawn with a hooked stick.',
@@ -16,14 +16,12 @@ export const shortWords: Readonly<Record<QuestionName, string>> = {
 };
 
 export interface QuestionWords {
-  /** What is to be found out, as a customer would call it. */
   readonly asked: string;
   readonly how: string;
-  /** What to look out for while doing it. */
   readonly safely: string;
 }
 
-/** How a side photo is taken; docs/photo.md says the same, word for word. */
+/** docs/photo.md repeats this word for word. */
 export const howToTakePhoto: readonly string[] = [
   'The horse stands square on level ground, saddled as it is ridden, with the stirrup leather and fender tied up out of the way: back of the elbow, girth groove and ring must show.',
   "The camera is level, at the height of the girth, straight across from the girth groove, 10 to 20 ft (3 to 6 m) away. Pace the distance. Farther back and zoomed in beats close up. A helper at the horse's shoulder looks along the horse and waves you left or right until you stand square.",
@@ -32,7 +30,7 @@ export const howToTakePhoto: readonly string[] = [
   'Send the picture as it came from the camera.',
 ];
 
-/** Common practice around tied horses, no source: beside the shoulder, never kneeling, never under the horse. */
+/** [common practice around tied horses, no source] */
 export const questionWords: Readonly<Record<QuestionName, QuestionWords>> = {
   'ring to ring': {
     asked: 'The length from ring to ring',
@@ -70,7 +68,7 @@ export const questionWords: Readonly<Record<QuestionName, QuestionWords>> = {
   },
 };
 
-/** Said once in every message. */
+/** Once per message. */
 export const generalSafety: readonly string[] = [
   'Tie the horse to something solid or have a helper hold it, on level ground, away from other horses.',
   'Stay on your feet beside the shoulder: never kneel, sit or crawl beside or under a horse, and keep your head up.',
@@ -78,6 +76,5 @@ export const generalSafety: readonly string[] = [
   'If the horse will not stand for it, stop: we would rather hear "not measured" than a number you do not trust.',
 ];
 
-/** How to write answers, so that nobody has to ask again. */
 export const howToAnswer =
   'Write every length with its unit, such as 44 in or 112 cm, and "not measured" for what you could not measure.';

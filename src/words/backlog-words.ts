@@ -1,4 +1,4 @@
-/** What is said about a backlog beside its rows: the sum of it, its faults as a table to send back, its columns. */
+/** What goes with the rows of a backlog: summary, error table, list of columns. */
 import { columnNames } from '../work/columns.ts';
 import { total, type Summary } from '../work/summary.ts';
 import type { Row } from '../work/row.ts';
@@ -7,7 +7,7 @@ import { csvText } from '../pages/csv.ts';
 import { wrap } from '../units/text.ts';
 import { names, type Name } from './names.ts';
 
-/** "12 orders: 8 sized, 1 tight, 1 none fits, 2 faulty." and what else is worth a line. */
+/** "12 orders: 8 sized, 1 tight, 1 no fit, 2 with errors.", and hints. */
 export function summaryText(summary: Summary, errors: string | undefined): string {
   const { orders, sameNumber, doubtful } = summary;
   const { sized, tight, faulty } = orders;
@@ -39,10 +39,8 @@ export const errorColumns = [
   'hint',
 ] as const satisfies readonly Name[];
 
-/** Head of the table of faults. */
 export const errorsHead = (): string => csvText([errorColumns]);
 
-/** One row a fault. */
 export const errorRows = ({ cells, problems }: Row): string =>
   csvText(
     problems.map(({ file, line, column, path, found, expected, hint }) => [
@@ -60,7 +58,6 @@ export const errorRows = ({ cells, problems }: Row): string =>
 
 const text = (cell: unknown): string | undefined => (typeof cell === 'string' ? cell : undefined);
 
-/** The columns for the screen. */
 export function columnsText(width: number): string {
   const pad = Math.max(...columnNames.map((name) => name.length)) + 2;
   const lines = columnNames.flatMap((name) => {

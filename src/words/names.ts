@@ -1,16 +1,16 @@
-/** The names of tables for spreadsheets and of a backlog's columns, each with what it holds: JSON has the same, and no other for the same thing. */
+/** Names of table columns and JSON keys, one per thing, with what they hold. */
 
 /**
- * `in` inches, `n` a count, `chance` and `share` 0 to 1, `money` text with its decimals, `day` 2026-12-18, `yes` true or false (yes or no
- * in a table); without one it is text, or as what it holds says.
+ * `in` inches, `n` count, `chance` and `share` 0 to 1, `money` exact decimal text, `day` 2026-12-18, `yes` true or false (yes or no in a
+ * table); empty is text, or as described.
  */
 export type NameUnit = '' | 'in' | 'n' | 'chance' | 'share' | 'minutes' | 'money' | 'day' | 'yes';
 
 export interface Named {
   readonly unit: NameUnit;
-  /** Empty where the name says it. */
+  /** Empty when the name says it. */
   readonly about: string;
-  /** Where JSON has it, if not under the name alone. */
+  /** Path in JSON, if it differs from the name. */
   readonly path: readonly string[];
 }
 
@@ -157,9 +157,8 @@ export const names = Object.fromEntries(Object.entries<Entry>(entries).map(named
   Record<Name, Named>
 >;
 
-/** "buckleWidth" -> "buckle width". */
 export const inWords = (name: Name): string => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
-/** "buckleWidth" -> "buckle_width_in", as a table for a spreadsheet has it. */
+/** "buckleWidth" -> "buckle_width_in". */
 export const headOf = (name: Name): string =>
   inWords(name).replaceAll(' ', '_') + (names[name].unit === 'in' && name !== 'inches' ? '_in' : '');
