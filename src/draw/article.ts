@@ -14,6 +14,7 @@ export interface ToldPicture {
   readonly units: Units;
 }
 
+/** One cinch in words. */
 export const shownText = ({ mark, head, lines }: Shown): string =>
   element('h2', html([mark, head].filter((part) => part !== undefined).join(': '))) +
   element('p', html(`${lines.join('. ')}.`));

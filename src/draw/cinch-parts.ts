@@ -13,6 +13,7 @@ const ROW = 0.25;
 
 const around = ({ front, back }: Edges): Point[] => [...front, ...back.toReversed()];
 
+/** The strands as one area, with its edges. */
 export const cordShapes = (edges: Edges): Shape[] => [
   { kind: 'area', points: around(edges), fill: 'cord', stroke: 'edge' },
 ];

@@ -34,6 +34,7 @@ export function clearanceNumber({ inches, sd }: Clearance, units: Units) {
 
 export const numberHeight = 2 * LINE + 1;
 
+/** A bar across each end of the line. */
 export function endBars(from: Point, to: Point): Shape[] {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   if (length < 1e-6) return [];

@@ -2,13 +2,13 @@
 import type { Point, Shape } from './scene.ts';
 
 /** Two opposite corners. */
-export interface Field {
+export interface Box {
   readonly from: Point;
   readonly to: Point;
 }
 
 /** Liang and Barsky 1984. */
-export function within(points: readonly Point[], { from, to }: Field): Point[][] {
+export function within(points: readonly Point[], { from, to }: Box): Point[][] {
   const pieces: Point[][] = [];
   let open = false;
   for (const [i, start] of points.slice(0, -1).entries()) {
@@ -39,7 +39,7 @@ export function within(points: readonly Point[], { from, to }: Field): Point[][]
 }
 
 /** Clips lines only; areas and text stay. */
-export const linesWithin = (shapes: readonly Shape[], field: Field): Shape[] =>
+export const linesWithin = (shapes: readonly Shape[], box: Box): Shape[] =>
   shapes.flatMap((shape): Shape[] =>
-    shape.kind === 'line' ? within(shape.points, field).map((points) => ({ ...shape, points })) : [shape],
+    shape.kind === 'line' ? within(shape.points, box).map((points) => ({ ...shape, points })) : [shape],
   );

@@ -18,6 +18,7 @@ export const below = 64;
 /** A is next to the buckle. */
 export const letterOf = (index: number): string => String.fromCharCode(65 + index);
 
+/** All marks of one cinch. */
 export function flatMarks(cinch: FlatCinch, marking: Marking): Layer[] {
   return [
     { name: 'middle', shapes: middleShapes(cinch, marking) },

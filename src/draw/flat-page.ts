@@ -31,6 +31,7 @@ export interface FlatPictureOf extends Omit<PictureOf, 'shown'> {
   readonly shown: Shown;
 }
 
+/** The picture of one cinch. */
 export function flatScene({ advice, shown, units }: FlatPictureOf): Scene {
   const { order } = advice.facts;
   const head = headOf(advice, units);
@@ -41,8 +42,8 @@ export function flatScene({ advice, shown, units }: FlatPictureOf): Scene {
   const words = wordsHeight(shown, paper.width);
   const lines = cinch === undefined ? [] : linesOf(cinch, units);
   const room = footTop - BAR - head.bottom - words - above - below - lines.length * LINE;
-  const field = { width: paper.width - 4, height: Math.max(60, room) };
-  const scale = cinch === undefined ? 1 : scaleFor(2 * halfWidth(cinch), 2 * halfLength(cinch), field);
+  const free = { width: paper.width - 4, height: Math.max(60, room) };
+  const scale = cinch === undefined ? 1 : scaleFor(2 * halfWidth(cinch), 2 * halfLength(cinch), free);
   const top = head.bottom + words + above;
   return {
     ...paper,

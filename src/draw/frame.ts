@@ -23,8 +23,8 @@ export const noticesOf = (advice: Advice, units: Units): string[] => [
 export const POINTS = 72;
 
 /** The largest whole or half scale that fits that many inches into a box of that many points. */
-export function scaleFor(tall: number, wide: number, field: { width: number; height: number }): number {
-  const exact = Math.max((tall * POINTS) / field.height, (wide * POINTS) / field.width);
+export function scaleFor(tall: number, wide: number, room: { width: number; height: number }): number {
+  const exact = Math.max((tall * POINTS) / room.height, (wide * POINTS) / room.width);
   return Math.max(1, Math.ceil(2 * exact - 1e-9) / 2);
 }
 
@@ -38,6 +38,7 @@ export const whitePaper = (): Shape =>
     fill: 'paper',
   });
 
+/** Order, shop, situation and notices. */
 export function headOf(advice: Advice, units: Units): { shapes: Shape[]; bottom: number } {
   const { facts } = advice;
   const right = shortened(facts.shop.name, 'strong', paper.width * 0.3);
@@ -73,6 +74,7 @@ const bars = {
 /** Longest bar, points. */
 const LONGEST = 112;
 
+/** A scale bar with the scale in words. */
 export function scaleBar([x, y]: Point, scale: number, units: Units): Shape[] {
   const known = bars[units];
   const lengthOf = ({ inches }: { inches: number }): number => (inches * POINTS) / scale;
@@ -101,5 +103,6 @@ export const footLines = (advice: Advice, units: Units): string[] =>
 
 export const FOOT_LINE = hands.fine.size * leading;
 
+/** The lines below the picture. */
 export const footShapes = (lines: readonly string[], top: number): Shape[] =>
   linesAt(lines, 'fine', [0, top]);

@@ -26,7 +26,7 @@ export interface Horse {
   /** Elbow, upper arm, shoulder and forearm: no cinch belongs there. */
   readonly limb: readonly Point[];
   /** How far the chest reaches ahead of the groove. */
-  readonly front: number;
+  readonly chest: number;
 }
 
 /**
@@ -35,8 +35,8 @@ export interface Horse {
  */
 export function horseOf({ girth, room, k, elbowLine, order }: Facts): Horse {
   const top = girth.value / 2;
-  const front = room.value + 12 * k;
-  const hind = Math.max(30 * k, (order.horse.bodyLength ?? LENGTH * girth.value) - front);
+  const chest = room.value + 12 * k;
+  const hind = Math.max(30 * k, (order.horse.bodyLength ?? LENGTH * girth.value) - chest);
   const from = { e: [room.value, k], c: [elbowLine[0] ?? 0, k], h: [0, -hind] } as const;
   const pointOf = (text: string): Point => {
     const [, mark = 'e', across, isTop, up] = /^([ech])(\S+) (t?)(\S+)$/.exec(text) ?? [];
@@ -46,7 +46,7 @@ export function horseOf({ girth, room, k, elbowLine, order }: Facts): Horse {
   const line = (name: keyof typeof drawing): Point[] => curve(drawing[name].split(', ').map(pointOf));
   const [, , armpitX = 0, armpit = 0, elbowX = 0, elbow = 0] = elbowLine;
   return {
-    front,
+    chest,
     lines: (Object.keys(drawing) as (keyof typeof drawing)[]).map(line),
     limb: [
       ...line('shoulder'),

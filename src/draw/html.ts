@@ -19,6 +19,7 @@ const css = `${sheetCss}
 @page { size: landscape; margin: 16pt 16pt 24pt; }
 @media print { .picture .sheet { padding: 0; } .picture .panels { gap: 6pt; } .picture .panels figure { width: 248pt; } }`;
 
+/** The whole file. */
 export const picturesHtml = (pages: readonly PicturePage[]): string =>
   articlesPage(pages.map(pageText), { title: pages[0]?.title ?? '', css });
 

@@ -96,6 +96,7 @@ export function shortened(text: string, hand: HandName, width: number): string {
   return `${startFitting(shown.replace(/ ?\.\.\.$/, ''), hand, room).trimEnd()}...`;
 }
 
+/** Lines below each other, from a top left point. */
 export const linesAt = (lines: readonly string[], hand: HandName, [x, y]: Point): Shape[] =>
   lines.map((text, i): Shape => ({
     kind: 'label',

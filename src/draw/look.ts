@@ -49,7 +49,7 @@ export const fills = {
   paper: colors.white,
   band: colors.sand,
   /** Behind line samples in a photo's legend. */
-  ground: colors.line,
+  behindSample: colors.line,
   ink: colors.ink,
 } as const;
 

@@ -14,9 +14,11 @@ const headLines = (shown: Shown, width: number): string[] =>
 const wordLines = ({ lines }: Shown, width: number): string[] =>
   lines.flatMap((line) => textLines(line, 'text', { width, most: 6 }));
 
+/** Height of the words, points. */
 export const wordsHeight = (shown: Shown, width: number): number =>
   HEAD * headLines(shown, width).length + wordLines(shown, width).length * hands.text.size * leading + 4;
 
+/** The words, from a top left point. */
 export function wordShapes(shown: Shown, [x, y]: Point, width: number): Shape[] {
   const { mark } = shown;
   const aside = markWidth(shown);

@@ -57,9 +57,9 @@ function extentOf(shown: readonly Shown[], { ring, room, centreLine, girth, k }:
 }
 
 /** Uses spare room: first as far as the chest, then more behind than ahead. */
-function filled(least: Extent, { front }: Horse, [{ width, height }, scale]: [Size, number]): Extent {
+function filled(least: Extent, { chest: reach }: Horse, [{ width, height }, scale]: [Size, number]): Extent {
   const spare = (width * scale) / POINTS - (least.forward - least.back);
-  const chest = Math.min(spare, Math.max(0, front + 1.5 - least.forward));
+  const chest = Math.min(spare, Math.max(0, reach + 1.5 - least.forward));
   const tall = (height * scale) / POINTS - (least.high - least.low);
   return {
     forward: least.forward + chest + 0.25 * (spare - chest),

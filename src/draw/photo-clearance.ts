@@ -6,6 +6,7 @@ import { segment, type Layer } from './scene.ts';
 
 const ASIDE = 26;
 
+/** The line and its number. */
 export function clearanceOnPhoto(candidate: Candidate, { place, units, facing, size }: OnPhoto): Layer {
   const { clearance } = candidate;
   const [from, to] = [place(clearance.from), place(clearance.to)];

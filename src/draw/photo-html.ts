@@ -15,6 +15,7 @@ const css = `${sheetCss}
 @media screen and (max-width: 460pt) { .picture .sheet { padding: 0 0 12pt; } .picture .sheet > :not(figure) { margin-left: 12pt; margin-right: 12pt; } }
 @media print { .picture .sheet { padding: 0; } }`;
 
+/** The whole file. */
 export const photosHtml = (pages: readonly PhotoPage[]): string =>
   articlesPage(pages.map(pageText), { title: pages[0]?.drawing.scene.title ?? '', css, pictures: true });
 

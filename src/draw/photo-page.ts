@@ -140,7 +140,7 @@ type Line = (at: Point, size: readonly [number, number]) => Shape;
 const sample =
   (...lines: readonly Line[]): Entry['swatch'] =>
   (at, size) => [
-    box(at, [at[0] + size[0], at[1] + size[1]], { fill: 'ground' }),
+    box(at, [at[0] + size[0], at[1] + size[1]], { fill: 'behindSample' }),
     ...haloed(lines.map((line) => line(at, size))),
   ];
 

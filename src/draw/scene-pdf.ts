@@ -4,6 +4,7 @@ import type { Document } from '../pages/pdf/document.ts';
 import { fills, hands, strokes, type Stroke, type StrokeName } from './look.ts';
 import type { Layer, Shape } from './scene.ts';
 
+/** Draws from the bottom layer up. */
 export function drawLayers(document: Document, layers: readonly Layer[]): void {
   for (const { shapes, layers: inner = [] } of layers) {
     for (const shape of shapes) drawShape(document, shape);

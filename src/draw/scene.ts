@@ -69,12 +69,14 @@ export const placed = (shapes: readonly Shape[], place: Place, factor: number): 
     }
   });
 
+/** A line between two points. */
 export const segment = (from: Point, to: Point, stroke: StrokeName): Shape => ({
   kind: 'line',
   points: [from, to],
   stroke,
 });
 
+/** A rectangle between opposite corners. */
 export const box = (
   [x, y]: Point,
   [right, bottom]: Point,

@@ -25,6 +25,7 @@ export interface Shown {
   readonly clearance?: Clearance;
 }
 
+/** A spec that passes. */
 export function shownSpec(spec: RankedSpec, advice: Advice, units: Units): Shown {
   const { candidate, rank } = spec;
   const tag = `No. ${String(rank)}`;

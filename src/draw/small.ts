@@ -14,6 +14,7 @@ import { svgElement } from './svg.ts';
 /** Points; the paper stays one page. */
 const SIZE: Size = { width: 158, height: 176 };
 
+/** The cinch on the side of the horse, to scale. */
 export function smallPicture(candidate: Candidate, facts: Facts, units: Units): Drawing {
   // Papers tell the strands' clearance, not that of the tightest place.
   const clearance = candidate.cordClearance;

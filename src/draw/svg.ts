@@ -14,6 +14,7 @@ const mmPerPoint = 25.4 / 72;
 /** Millimeters for files that machines cut. */
 export type SvgUnit = 'pt' | 'mm';
 
+/** The whole file. */
 export function sceneSvg(scene: Scene, unit: SvgUnit = 'pt'): string {
   return `<?xml version="1.0" encoding="UTF-8"?>\n${svgElement(scene, unit)}`;
 }

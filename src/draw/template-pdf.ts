@@ -5,6 +5,7 @@ import type { Template } from './template.ts';
 import { tilesOf, type Tile } from './tiles.ts';
 import { papers, pdfOf, type Document, type Pdf, type PdfOptions } from '../pages/pdf/document.ts';
 
+/** One file for all templates. */
 export function templatesPdf(templates: readonly Template[], options: PdfOptions): Promise<Pdf> {
   const title =
     templates.length === 1 ? (templates[0]?.title ?? '') : `${String(templates.length)} templates`;

@@ -35,6 +35,7 @@ export interface Template {
 /** Left and right of the cinch, points. */
 const SIDE = 12;
 
+/** The template of one cinch. */
 export function templateOf({ advice, candidate, mark, units }: TemplateOf): Template {
   const { order, lengthNeed } = advice.facts;
   const cinch = flatCinch(candidate, order.colors?.accent ?? []);

@@ -188,7 +188,7 @@ function edgeShapes({ window, lefts, tops }: Grid, { row, column }: Cell): Shape
   ];
 }
 
-/** Where the next sheet starts within this one; undefined on the last. */
+/** Where the next sheet starts within this one; empty on the last. */
 const nextOf = (starts: readonly number[], at: number): number[] => {
   const [here = 0, next] = starts.slice(at, at + 2);
   return next === undefined ? [] : [next - here];

@@ -48,6 +48,7 @@ ${body}
 `;
 }
 
+/** A list without bullets. */
 export const plainList = (texts: readonly string[]): string =>
   element(
     'ul',

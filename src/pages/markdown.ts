@@ -21,6 +21,7 @@ export function table(head: readonly string[], rows: readonly (readonly string[]
   return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
 }
 
+/** One item per line. */
 export const list = (items: readonly string[]): string => items.map((item) => `- ${item}`).join('\n');
 
 /** Joined by one empty line; empty blocks are dropped. */

@@ -39,16 +39,19 @@ export const pageFor = ({ color, units, width }: Pick<ReportOptions, 'color' | '
   width: Number.isFinite(width) ? Math.min(widest, Math.max(narrowest, Math.floor(width))) : widest,
 });
 
+/** A title, underlined across the page. */
 export const title = ({ pen, width }: Page, text: string): string[] => [
   pen.strong(fit(visible(text), width)),
   pen.quiet('-'.repeat(width)),
 ];
 
+/** An empty line and a heading. */
 export const heading = ({ pen, width }: Page, text: string): string[] => [
   '',
   ...wrap(text, width).map((line) => pen.strong(line)),
 ];
 
+/** A wrapped, indented paragraph. */
 export const sentence = ({ width }: Page, text: string, indent: number | Indent = 0): string[] =>
   wrap(text, width, indent);
 
@@ -70,8 +73,10 @@ export interface Mark {
 const same = (text: string): string => text;
 const dash: Mark = { lead: '  - ', paint: same };
 
+/** A sign as an item mark. */
 export function markOf(sign: Sign, { pen }: Page, indent = 5): Mark {
   return { lead: `${' '.repeat(indent)}${sign} `, paint: (text) => pen.signed(sign, text) };
 }
 
+/** Lines to text. */
 export const pageText = (lines: readonly string[]): string => `${lines.join('\n')}\n`;

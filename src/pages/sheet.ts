@@ -98,6 +98,7 @@ export const counterSheet = (sheet: CounterSheet): Sheet => ({
   ...sheet,
 });
 
+/** A plain paragraph. */
 export const paragraph = (text: string): Block => ({ kind: 'text', text });
 
 /** For an order we could not read; its errors are printed separately. */
@@ -116,6 +117,7 @@ export const under = (text: string, blocks: readonly Block[]): Block[] => {
   return full.length === 0 ? [] : [{ kind: 'heading', text }, ...full];
 };
 
+/** Drops blocks without text. */
 export const withoutEmpty = (blocks: readonly Block[]): Block[] => blocks.filter((block) => !isEmpty(block));
 
 function isEmpty(block: Block): boolean {

@@ -3,6 +3,7 @@ import { byCustomer, type AskedOrder } from '../words/about-ask.ts';
 import { messageFor, shortMessage, type Piece } from './ask-message.ts';
 import { document, escaped, list } from '../pages/markdown.ts';
 
+/** One message per customer with a question. */
 export function askMarkdown(results: readonly AskedOrder[], long: boolean): string {
   const messages = byCustomer(results)
     .map(({ orders }) => (long ? messageFor(orders) : shortMessage(orders)))

@@ -20,6 +20,7 @@ import { capital, chanceText, lower, phraseText, type Units } from '../units/tex
 
 const foot = ['Message to the customer: --format text, or --long for the whole of it.', shortCaution];
 
+/** One order in full, or several as a list. */
 export function askSheets(results: readonly AskedOrder[], units: Units): Sheet[] {
   const read = results.filter((result) => result.ok);
   const [only] = read;

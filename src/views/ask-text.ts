@@ -6,6 +6,7 @@ import { wrap } from '../units/text.ts';
 /** Columns; short enough to survive quoting in replies. */
 const WIDTH = 72;
 
+/** One message per customer with a question. */
 export function askText(results: readonly AskedOrder[], long: boolean): string {
   const messages = byCustomer(results)
     .map(({ orders }) => (long ? messageFor(orders) : shortMessage(orders)))

@@ -29,12 +29,14 @@ export const backlogJson = (chosen: readonly ColumnName[]): BacklogPrinter => ({
 
 const plain = { before: '', between: '', foot: () => '' };
 
+/** One result per line. */
 export const backlogLines = (chosen: readonly ColumnName[]): BacklogPrinter => ({
   ...plain,
   head: '',
   row: (cells) => jsonLine(valueOf(cells, chosen)),
 });
 
+/** A table for spreadsheets. */
 export const backlogCsv = (chosen: readonly ColumnName[]): BacklogPrinter => ({
   ...plain,
   head: csvText([chosen.map(headOf)]),

@@ -140,6 +140,7 @@ function widthsFor(chosen: readonly ColumnName[], width: number): Drawn[] {
   return all;
 }
 
+/** A table, then the cautions. */
 export const backlogMarkdown = (chosen: readonly ColumnName[], units: Units): BacklogPrinter => ({
   head: `# Backlog\n\n${row(chosen.map(inWords))}${row(chosen.map(() => '---'))}`,
   row: (cells) => row(chosen.map((name) => escaped(textOf(name, cells, units)))),

@@ -54,6 +54,7 @@ export const checkColumns: readonly Name[] = [
   'problem',
 ];
 
+/** The table with its head. */
 export const checkCsv = (results: readonly CheckResult[]): string =>
   tableCsv(checkColumns, results.flatMap(rowsOf));
 

@@ -7,6 +7,7 @@ import { cordName } from '../words/about-backlog.ts';
 import { under, type Block } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
 
+/** A paragraph per cord, a check box per spool. */
 export function planBlocks({ plan, cuts, orders }: Materials): Block[] {
   const waiting = new Set(orders.filter(({ ticket }) => !ticket.measured).map(({ key }) => key));
   const used = plan.materials.filter(({ putUps }) => putUps.length > 0);

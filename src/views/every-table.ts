@@ -13,6 +13,7 @@ import { judgementWords, ruleName } from '../words/words.ts';
 
 const right = 'right';
 
+/** The heading and the table. */
 export const everyBlocks = ({ every, facts }: Pick<Advice, 'every' | 'facts'>, units: Units): Block[] => [
   { kind: 'heading', text: 'Everything we tried, passing ones first' },
   {

@@ -8,6 +8,7 @@ import { assumptionText } from '../words/about-rest.ts';
 import { findingText, marginText } from '../words/about-specs.ts';
 import { judgementWords } from '../words/words.ts';
 
+/** One line per check, after its sign. */
 export const checkBlocks = (findings: readonly Finding[], units: Units): Block[] =>
   findings.map((finding) => ({
     kind: 'list',
@@ -20,6 +21,7 @@ function checkText(finding: Finding, units: Units): string {
   return `${findingText(finding, units, 'decimals')}${margin === undefined ? '' : ` Margin ${margin}.`}`;
 }
 
+/** Every input, then the working. */
 export const restsOnBlocks = ({ assumptions, facts }: Advice, units: Units): Block[] => [
   { kind: 'heading', text: 'What we went by' },
   { kind: 'list', items: assumptions.map((entry) => `${assumptionText(entry, units)}.`) },

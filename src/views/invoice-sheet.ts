@@ -6,6 +6,7 @@ import { capital } from '../units/text.ts';
 import type { Invoice, Quote } from '../work/quote.ts';
 import { cinchesText, colorText, forCustomer, priceBlocks, tiedText, type QuoteLook } from './quote-sheet.ts';
 
+/** The paper. */
 export function invoiceSheet(
   quote: Quote & { readonly invoice: Invoice },
   { units, itemized }: QuoteLook,

@@ -6,6 +6,7 @@ import type { Bin } from '../learn/calibration.ts';
 import { jsonText, rounded } from '../pages/json.ts';
 import type { Values } from './table.ts';
 
+/** The whole document. */
 export const learnJson = (learned: Learned, { file, day }: { file: string; day: string }): string =>
   jsonText({
     schema: 'cinchwright/learn/1',

@@ -34,6 +34,7 @@ export const materialsColumns: readonly Name[] = [
 
 type Row = Values & { readonly list: string };
 
+/** The table with its head. */
 export function materialsCsv(materials: Materials, results: readonly BacklogResult[]): string {
   const rows: Row[] = [
     ...results.map(orderRow),

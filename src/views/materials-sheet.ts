@@ -16,6 +16,7 @@ import { planBlocks } from './cutting-plan.ts';
 import { under, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
 
+/** The paper. */
 export function materialsSheet(materials: Materials, results: readonly BacklogResult[]): Sheet {
   const { orders, shop, day, cords, hardware, buy } = materials;
   return {

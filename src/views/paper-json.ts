@@ -23,6 +23,7 @@ import type { PaperResult } from '../words/types.ts';
 export const quotesJson = (results: readonly PaperResult<Quote>[]): string =>
   paperJson('cinchwright/quote/1', results, quoteValue);
 
+/** The same for tickets. */
 export const ticketsJson = (results: readonly PaperResult<Ticket>[]): string =>
   paperJson('cinchwright/ticket/1', results, ticketValue);
 

@@ -72,6 +72,7 @@ export const photoColumns: readonly Name[] = [
   'problem',
 ];
 
+/** The table with its head. */
 export const photoCsv = (results: readonly PhotoResult[]): string =>
   tableCsv(photoColumns, results.flatMap(rowsOf));
 

@@ -21,6 +21,7 @@ import { orderTitle } from '../words/words.ts';
 
 type Read = PhotoResult & { readonly ok: true };
 
+/** The paper of one order. */
 export function photoSheet(result: Read, units: Units): Sheet {
   const { advice, worth } = result;
   const { facts, photoRemarks: remarks, assumptions, cautions } = advice;

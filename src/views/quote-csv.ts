@@ -39,6 +39,7 @@ export const quoteColumns: readonly Name[] = [
   'problem',
 ];
 
+/** The table with its head. */
 export const quotesCsv = (results: readonly PaperResult<Quote>[]): string =>
   tableCsv(quoteColumns, results.map(rowOf));
 

@@ -25,6 +25,7 @@ export interface QuoteLook {
   readonly picture?: Drawing | undefined;
 }
 
+/** The paper. */
 export function quoteSheet(quote: Quote, { units, itemized, picture }: QuoteLook): Sheet {
   const { order, shop, day, validUntil, measured, welfare, doubts, before } = quote;
   const until = validUntil === undefined ? '' : `, good through ${dayText(validUntil)}`;

@@ -12,6 +12,7 @@ import { cinchesText, readyText, totalText, wishText } from './quote-sheet.ts';
 /** As in `ask`. */
 const WIDTH = 72;
 
+/** One message per paper. */
 export function quoteMessages(results: readonly PaperResult<Quote>[], units: Units): string {
   const messages = results.flatMap((result) =>
     result.ok && result.paper !== undefined ? [messageText(result.paper, units)] : [],

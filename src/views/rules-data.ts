@@ -43,6 +43,7 @@ export const rulesColumns: readonly Name[] = [
   'since',
 ];
 
+/** The table with its head. */
 export const rulesCsv = (rules: readonly AnyRule[]): string =>
   tableCsv(
     rulesColumns,

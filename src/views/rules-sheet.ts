@@ -21,6 +21,7 @@ export function rulesSheet(rules: readonly AnyRule[]): Sheet {
   });
 }
 
+/** One check in full. */
 export const ruleSheet = (rule: AnyRule): Sheet =>
   counterSheet({
     title: rule.id,

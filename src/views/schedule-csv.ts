@@ -25,6 +25,7 @@ export const scheduleColumns: readonly Name[] = [
   'problem',
 ];
 
+/** The table with its head. */
 export function scheduleCsv(
   agenda: Agenda,
   asked: readonly Asked[],

@@ -12,18 +12,21 @@ import type { Unread } from '../words/types.ts';
 import { problemText } from '../work/problem-text.ts';
 import type { Values } from './table.ts';
 
+/** An order we could not read, with every error. */
 export const failedValue = ({ order, file, problems }: Unread): Values => ({
   order: order ?? null,
   file,
   error: { problems: problems.map(({ path: key, ...problem }) => ({ ...problem, key })) },
 });
 
+/** The same as a table row. */
 export const failedRow = ({ order, file, problems }: Unread): Values => ({
   order,
   file,
   problem: problemText(problems),
 });
 
+/** One input with spread and basis. */
 export const assumptionValue = ({ input, value, unit, basis, sd, kind }: Assumption): Values => ({
   input,
   value: rounded(value),
@@ -39,6 +42,7 @@ export const remarksValue = ({ facts, remarks }: Advice): Values =>
     ? {}
     : { remarks: remarks.map((one) => phraseText(one, 'in', 'decimals')) };
 
+/** A cinch and its clearance. */
 export function candidateValue(candidate: Candidate): Values {
   const { style, strands, layers, width, buckleWidth, flareStart, length, buckle, clearance } = candidate;
   return {

@@ -22,6 +22,7 @@ interface Beside {
   readonly result: Answered;
 }
 
+/** Orders next to the first. */
 export function sideBySideSheet(results: readonly SizeResult[], units: Units): Sheet {
   const columns = results.flatMap((result) => (result.ok ? [{ head: headOf(result), result }] : []));
   const [base] = columns;
@@ -35,6 +36,7 @@ export interface WhatIf {
   readonly result: SizeResult;
 }
 
+/** One order next to its changes. */
 export function whatIfSheet(answers: readonly WhatIf[], units: Units): Sheet {
   const columns = answers.flatMap(({ whatIf = 'as it is', result }) =>
     result.ok ? [{ head: whatIf, result }] : [],

@@ -187,6 +187,7 @@ export const sizeColumns: readonly Name[] = [
   'problem',
 ];
 
+/** The table with its head. */
 export const sizeCsv = (results: readonly SizeResult[], depth: Depth): string =>
   tableCsv(
     sizeColumns,

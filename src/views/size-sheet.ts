@@ -29,6 +29,7 @@ import { checkBlocks, restsOnBlocks } from './in-full.ts';
 type Sized = SizeResult & { readonly ok: true };
 type Asked = Pick<ReportOptions, 'units' | 'top' | 'why' | 'all'>;
 
+/** The sheet of one order. */
 export function sizeSheet(result: Sized, options: Asked): Sheet {
   const { advice } = result;
   const { first } = advice;

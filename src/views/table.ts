@@ -4,6 +4,7 @@ import { headOf, names, type Name } from '../words/names.ts';
 
 export type Values = Readonly<Record<string, unknown>>;
 
+/** The table with its head. */
 export const tableCsv = (columns: readonly Name[], rows: readonly Values[]): string =>
   csvText([columns.map(headOf), ...rows.map((row) => columns.map((name) => cellAt(row, name)))]);
 

@@ -7,6 +7,7 @@ import { phraseText, quantityText, roughLength, type Units } from '../units/text
 import { strungText } from '../words/counter-words.ts';
 import { barNames, specName } from '../words/words.ts';
 
+/** The paper. */
 export function ticketSheet(ticket: Ticket, units: Units): Sheet {
   const { order, horse, shop, day, due, quantity, measured, doubts, open, cautions } = ticket;
   const about = [

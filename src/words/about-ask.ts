@@ -45,14 +45,17 @@ export function changeText({ changes, instead }: Worth, units: Units): string {
 
 const { 'worth-gain': worthGain, 'worth-change': worthChange } = askingNumbers;
 
+/** When a question is worth asking. */
 export const thresholdText = (): string =>
   `A question is worth asking if it adds at least ${chanceText(worthGain.value)}, one remake saved in a hundred (asking takes minutes, a remake hours), or changes the cinch or a verdict at least ${chanceText(worthChange.value)} of the time.`;
 
+/** Questions not worth asking, if any. */
 export function leftOutText(worths: readonly Worth[]): string | undefined {
   const left = worths.filter(({ worthAsking }) => !worthAsking).map(({ name }) => name);
   return left.length === 0 ? undefined : `Not worth asking: ${listed(left)}.`;
 }
 
+/** Why we ask nothing. */
 export const nothingText = ({ worths }: AskResult): string =>
   worths.length === 0
     ? 'Nothing left to ask: everything we could ask for is measured.'
@@ -70,6 +73,7 @@ function customerKey({ customer, order }: Order): string {
     : parts.map((part) => part.toLowerCase()).join('\n');
 }
 
+/** "Wilma Tarrow", or the order number. */
 export const customerName = ({ customer, order }: Order): string => {
   const name = customer?.name?.trim() ?? '';
   return name === '' ? `Customer of order ${visible(order)}` : visible(name);

@@ -15,6 +15,7 @@ export function provisionalNotice(orders: readonly Pick<Keyed, 'key' | 'ticket'>
   return `Do not cut until ring to ring is measured: ${names.join(', ')}. Their lengths, cord and hours may change.`;
 }
 
+/** Measurements to take again, per order. */
 export const doubtBlocks = (orders: readonly Pick<Keyed, 'key' | 'doubts'>[]): Block[] =>
   under('Measure again', [
     {
@@ -23,12 +24,14 @@ export const doubtBlocks = (orders: readonly Pick<Keyed, 'key' | 'doubts'>[]): B
     },
   ]);
 
+/** The cinch of an order, and why. */
 export function takenText({ candidate, takes, ticket }: Keyed): string {
   const many = ticket.quantity === 1 ? '' : `${String(ticket.quantity)} x `;
   const why = takes === 'wish' ? 'as the customer asked' : 'our pick';
   return `${many}${specName(candidate)}, ${why}`;
 }
 
+/** Orders not included, with the reason. */
 export function leftOutBlocks(results: readonly BacklogResult[]): Block[] {
   const items = results.flatMap((result) => {
     const name = result.order === undefined ? '' : `${result.order} `;

@@ -8,6 +8,7 @@ import { visible } from '../units/clean.ts';
 import { capital, phraseText, type Units } from '../units/text.ts';
 import { styleName, troubleName } from './words.ts';
 
+/** What was named, and what we filled in. */
 export function askedText({ asked, filled, kept = [] }: Checked, units: Units): string {
   const named = kept.length === 0 ? asked : only(asked, (part) => !kept.includes(part));
   const fromOrder = only(asked, (part) => kept.includes(part));
@@ -50,6 +51,7 @@ export function findingsOf({ which, judged }: Checked): readonly Finding[] {
 const mayDecide = ({ rule, judgement }: Finding): boolean =>
   judgement === 'cannot-tell' && ['elbow-clearance', 'buckle-height', 'buckle-strands'].includes(rule);
 
+/** What can't be laid on the horse is refused. */
 export const standingOf = (checked: Checked): Standing =>
   checked.judged === undefined ? 'refused' : standingBy(findingsOf(checked));
 
@@ -70,6 +72,7 @@ export const openOf = (checked: Checked): readonly Finding[] =>
 export const nearestOf = (checked: Checked): RankedSpec | undefined =>
   standingOf(checked) === 'refused' ? checked.nearest : undefined;
 
+/** Each trouble and its likely cause. */
 export function causeTexts({ causes }: Checked, units: Units): string[] {
   return causes.map(({ trouble, explained, words }) => {
     const how =

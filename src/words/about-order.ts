@@ -21,6 +21,7 @@ export function situation({ order, girth }: Facts, units: Units): string {
   return `${capital(parts.join('; '))}.`;
 }
 
+/** Elbow room, how sure, and how we know. */
 export function roomText({ room }: Facts, units: Units): string {
   const from = basisText(room);
   const rough = roughLength(room.value, units);
@@ -30,6 +31,7 @@ export function roomText({ room }: Facts, units: Units): string {
   return `Room behind the elbow: ${value}, give or take ${spreadNumber(room.sd, units)} (${from}).`;
 }
 
+/** Where the ring hangs from the groove. */
 export function ringText({ ring }: Facts, units: Units): string {
   const off = Math.abs(ring.x);
   const side = ring.x >= 0 ? 'ahead of' : 'behind';

@@ -22,6 +22,7 @@ const seenNames: Readonly<Record<SeenName, string>> = {
   barSpan: 'bar span',
 };
 
+/** The lengths this photo shows. */
 export function seenEntries({ seen }: PhotoReading): { key: SeenName; name: string; seen: Seen }[] {
   return (Object.keys(seenNames) as SeenName[]).flatMap((key) => {
     const entry = seen[key];
@@ -45,6 +46,7 @@ export const cannotGive: readonly string[] = [
   'Whether the saddle fits, or stays there when ridden.',
 ];
 
+/** The file, its size, and whether we found it. */
 export function pictureText({ photo: { photo }, picture }: Read): string {
   const [width, height] = photo.imageSize;
   const size = `${String(width)} x ${String(height)} pixels`;
@@ -58,6 +60,7 @@ export function pictureText({ photo: { photo }, picture }: Read): string {
 export const facesText = ({ stand }: Pick<PhotoReading, 'stand'>): string =>
   `The horse faces ${stand.facing > 0 ? 'right' : 'left'}; if not, elbow and girth groove are swapped.`;
 
+/** How the photo was taken. */
 export function takenText({ photo: { photo, stand } }: Read, units: Units): string {
   const { reference, plumb, cameraDistance } = photo;
   const scale =

@@ -8,6 +8,7 @@ import { basisText, inputText, phraseText, ratioSpread, spreadNumber, type Units
 import { refusedRuns, type RefusedRun } from './refused-runs.ts';
 import { styleName } from './words.ts';
 
+/** One input with value, spread and basis. */
 export function assumptionText(entry: Assumption, units: Units): string {
   const { input, sd, unit } = entry;
   const spread = unit === 'ratio' ? ratioSpread(sd) : spreadNumber(sd, units);
@@ -30,9 +31,11 @@ function withoutRepeat(text: string, before: string | undefined): string {
   return tail > 0 && before?.endsWith(text.slice(tail)) === true ? text.slice(0, tail) : text;
 }
 
+/** Why a style can't be tied. */
 export const impossibleText = (style: Style, { noBuckle, facts }: Advice): string =>
   noBuckle ? `cannot be tied, ${noBuckleText(facts)}` : noSideText(style);
 
+/** No shop buckle takes any of its strand counts. */
 export const noBuckleText = ({ shop: { strands } }: Pick<CaseFacts, 'shop'>): string =>
   `no buckle of the shop file takes ${String(strands.min)} to ${String(strands.max)} strands`;
 
@@ -47,6 +50,7 @@ function runText({ style, from, to, mildest }: RefusedRun, units: Units): string
   return `${styleName(style)}, ${counts} strands: ${which}${refusedText(mildest, units)}`;
 }
 
+/** Why a style and strand count is ruled out. */
 export const refusedText = ({ reason }: Refused, units: Units): string => phraseText(reason, units);
 
 /** Nothing passes, and this rule alone rules out the narrowest of each style. */

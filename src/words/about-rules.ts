@@ -8,11 +8,14 @@ export const firstKeys = (paths: readonly string[]): string[] => [
   ...new Set(paths.map((path) => path.replace(/[.?].*$/, ''))),
 ];
 
+/** "refused, poor, acceptable or good". */
 export const canText = ({ can }: AnyRule): string =>
   can.map((judgement) => judgementWords[judgement].word).join(', ');
 
+/** Whether it can rule a cinch out. */
 export const mayRefuse = ({ can }: AnyRule): boolean => can.includes('refuse');
 
+/** One piece of evidence: kind, source, content. */
 export function evidenceText(evidence: Evidence): string {
   const source = sourceText(evidence.source);
   switch (evidence.basis) {

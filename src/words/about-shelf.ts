@@ -34,10 +34,12 @@ const supplyTexts = {
   unknown: 'not in the shop file: ask first',
 } as const;
 
+/** Whether it is coming, and when. */
 export function supplyText({ kind, supply, comes }: Lack): string {
   if (supply === 'ordered') return hereText(comes);
   return supplyTexts[supply === 'none' && kind === 'cord' ? 'lots' : supply];
 }
 
+/** Its delivery day. */
 export const hereText = (comes: string | undefined): string =>
   comes === undefined ? 'the shop file does not say when it comes' : `here ${comes}`;

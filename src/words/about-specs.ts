@@ -31,6 +31,7 @@ export function becauseText(spec: RankedSpec, units: Units): string | undefined 
   return `${spec.rank === 1 ? 'First' : `Before no. ${String(spec.rank + 1)}`} because ${why}.`;
 }
 
+/** The reason alone. */
 export const becauseOnly = ({ becauseOf }: RankedSpec, units: Units): string | undefined =>
   becauseOf === undefined ? undefined : phraseText(becauseOf.words, units);
 
@@ -104,6 +105,7 @@ export function latigoText(specs: readonly RankedSpec[], units: Units): string {
   return `Ring-to-buckle gap, each side: ${[first, ...others].join(', ')}.`;
 }
 
+/** The clearance by random draws. */
 export function simulatedText({ mean, sd, chance, draws, seed }: Simulated, units: Units): string {
   const gap = `${formatLength(mean, units, 'computed')}, give or take ${spreadNumber(sd, units)}`;
   return `${String(draws)} random draws (seed ${String(seed)}): ${gap}, ${chanceText(chance)} of them clear.`;

@@ -27,6 +27,7 @@ const questions: Readonly<Record<Exclude<QuestionId, 'order'>, string>> = {
   notes: 'Any notes?',
 };
 
+/** A question as read aloud. */
 export const questionText = (id: QuestionId, stem: string): string =>
   id === 'order' ? `Order number? Enter for ${visible(stem)}.` : questions[id];
 

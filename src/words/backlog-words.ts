@@ -39,8 +39,10 @@ export const errorColumns = [
   'hint',
 ] as const satisfies readonly Name[];
 
+/** Head of the error table. */
 export const errorsHead = (): string => csvText([errorColumns]);
 
+/** One row per error. */
 export const errorRows = ({ cells, problems }: Row): string =>
   csvText(
     problems.map(({ file, line, column, path, found, expected, hint }) => [
@@ -58,6 +60,7 @@ export const errorRows = ({ cells, problems }: Row): string =>
 
 const text = (cell: unknown): string | undefined => (typeof cell === 'string' ? cell : undefined);
 
+/** The list of columns. */
 export function columnsText(width: number): string {
   const pad = Math.max(...columnNames.map((name) => name.length)) + 2;
   const lines = columnNames.flatMap((name) => {

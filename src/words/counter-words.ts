@@ -18,6 +18,7 @@ export function orderName({ order, customer, horse }: Order): string {
   return who === '' ? number : `${number}, ${who}`;
 }
 
+/** The horse's name, or "the horse". */
 export const horseName = ({ horse }: Pick<Order, 'horse'>): string =>
   horse.name === undefined ? 'the horse' : fit(visible(horse.name), 20);
 

@@ -70,6 +70,7 @@ function whyStyle(style: Style, { slipNeed, order }: Styled['facts']): string {
   return order.use === 'roping' ? 'it has enough strands, or no roper clears' : 'nothing here slips';
 }
 
+/** Each other style, and why it is not first. */
 export const styleRows = (advice: Advice, units: Units): string[][] =>
   advice.otherStyles.map((other) => styleRow(other, advice, units));
 

@@ -157,6 +157,7 @@ export const names = Object.fromEntries(Object.entries<Entry>(entries).map(named
   Record<Name, Named>
 >;
 
+/** "buckleWidth" -> "buckle width". */
 export const inWords = (name: Name): string => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
 /** "buckleWidth" -> "buckle_width_in". */

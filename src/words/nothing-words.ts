@@ -10,6 +10,7 @@ import { capital, phraseText, type Units } from '../units/text.ts';
 
 export const TIE_NOTHING = 'TIE NOTHING. No cinch we tie passes here.';
 
+/** The blocks of such an order. */
 export function nothingBlocks(advice: Advice, units: Units): Block[] {
   const ruled = refusedTexts(advice, units).map((text) => `${text}.`);
   return [

@@ -15,6 +15,7 @@ export function problemsText(
   return pageText(problems.flatMap((problem) => problemLines(problem, page)));
 }
 
+/** What is wrong and what to write, without the place. */
 export const faultText = (problem: Problem): string => faultSentences(problem).join(' ');
 
 function faultSentences({ found, expected, hint }: Problem): string[] {

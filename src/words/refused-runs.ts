@@ -11,6 +11,7 @@ export interface RefusedRun {
   readonly mildest: Refused;
 }
 
+/** Neighboring counts with the same failing rule. */
 export function refusedRuns(refused: readonly Refused[]): RefusedRun[] {
   const runs: RefusedRun[] = [];
   for (const style of new Set(refused.map((entry) => entry.style))) {

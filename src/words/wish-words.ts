@@ -39,6 +39,7 @@ export function wishText(wants: Checked, { first }: Advice, units: Units): strin
 const isSame = (a: { style: string; strands: number; length: number }, b: typeof a | undefined): boolean =>
   a.style === b?.style && a.strands === b.strands && a.length === b.length;
 
+/** Why it is ruled out. */
 export const reasonsText = (checked: Checked, units: Units): string =>
   findingsOf(checked)
     .filter(({ judgement }) => judgement === 'refuse')

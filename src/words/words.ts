@@ -1,5 +1,4 @@
 /** Names every printer shares. */
-import type { Candidate } from '../cinch/candidate.ts';
 import type { Order, Saddle, Style, Trouble, Use } from '../order/types.ts';
 import type { PlacedBar } from '../cinch/accent.ts';
 import type { Judgement } from '../rules/rule.ts';
@@ -30,6 +29,7 @@ export const judgementWords: Readonly<Record<Judgement, { readonly word: string;
   'cannot-tell': { word: 'cannot tell', sign: '?' },
 };
 
+/** "elbow gall". */
 export const troubleName = (trouble: Trouble): string =>
   trouble === 'girthy' ? 'cinchy (girthy)' : ruleName(trouble);
 
@@ -43,21 +43,6 @@ export const useNames: Readonly<Record<Use, string>> = {
   endurance: 'endurance riding',
   pleasure: 'pleasure riding',
 };
-
-type Widths = Pick<Candidate, 'style' | 'width' | 'buckleWidth' | 'elbowWidth'>;
-
-/**
- * "drawn in to 3 3/4 in, 4 in wide where it passes the elbow": only widths that differ by at least a quarter inch, in any units; empty for
- * a straight.
- */
-export function pinchedText({ style, width, buckleWidth, elbowWidth }: Widths, units: Units): string {
-  if (style === 'straight') return '';
-  const [wide, pinched, passing] = [width, buckleWidth, elbowWidth].map((each) => formatLength(each, 'in'));
-  const says = (inches: number): string => formatLength(inches, units);
-  const elbow =
-    passing === wide || passing === pinched ? '' : `, ${says(elbowWidth)} wide where it passes the elbow`;
-  return pinched === wide ? '' : `drawn in to ${says(buckleWidth)}${elbow}`;
-}
 
 const riggingNames: Readonly<Record<NonNullable<Saddle['style']>, string>> = {
   ring: 'ring',

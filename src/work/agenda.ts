@@ -44,6 +44,7 @@ export function agendaOf(orders: readonly Tied[], shop: Shop, days: From): Agend
   return withSchedule({ shop, ...days, orders, shares, task }, planJobs(task));
 }
 
+/** The task, given each order's share of the shelf. */
 export function taskOf(
   orders: readonly Tied[],
   shop: Shop,
@@ -64,6 +65,7 @@ export function taskOf(
   };
 }
 
+/** The agenda with lookups. */
 export function withSchedule(
   agenda: Omit<Agenda, 'schedule' | 'jobs' | 'minutes' | 'hours'>,
   schedule: Schedule,
@@ -96,6 +98,7 @@ function wholeMinutes({ over, under }: Rate): Minutes {
   return Math.max(1, Number((over + under - 1n) / under));
 }
 
+/** An order as a job. */
 export function jobOf(id: string, { order: { due }, minutes }: Work, from: string | undefined): Job {
   if (minutes === undefined) throw new RangeError('the shop file has no labor');
   return {
@@ -105,4 +108,5 @@ export function jobOf(id: string, { order: { due }, minutes }: Work, from: strin
   };
 }
 
+/** Hours as printed. */
 export const hoursOf = ({ minutes }: Work): number => (minutes === undefined ? 0 : toDouble(minutes) / 60);

@@ -92,6 +92,7 @@ function laborBill(candidate: Candidate, order: Order, { labor }: Shop): PartBil
   return { lines: [{ ...line, count, unit, amount: amountOf(labor.rate, hours) }] };
 }
 
+/** Options the order names, with the shop's entry if any. */
 export const optionsOf = (
   { options = [] }: Order,
   shop: Shop,

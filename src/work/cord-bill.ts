@@ -11,6 +11,7 @@ import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 import { joined, type Missing, type PartBill, type Unit } from './line.ts';
 import { piecesOf, sectionsOf } from './strands.ts';
 
+/** Body and accent cord by color, all cinches. */
 export function cordBill(candidate: Candidate, { quantity, colors }: Order, shop: Shop): PartBill {
   const feet = new Map<string, { color: string | undefined; ply: number; feet: number }>();
   const add = (color: string | undefined, ply: number, more: number): void => {

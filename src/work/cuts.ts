@@ -17,6 +17,7 @@ export interface TicketCut extends Omit<Cut, 'color'> {
   readonly use: string;
 }
 
+/** One color and ply. */
 export const cordKey = ({ color, ply }: { color?: string | undefined; ply: number }): string =>
   JSON.stringify([color, ply]);
 
@@ -31,6 +32,7 @@ export function groups<T>(list: readonly T[], keyOf: (entry: T) => string): T[][
   return [...found.values()];
 }
 
+/** All pieces of one order. */
 export function cutsOf({ key, ticket }: Pick<Keyed, 'key' | 'ticket'>, shop: Shop): TicketCut[] {
   const needs = [
     ...ticket.pieces.map(({ color, ply, feet, strands }) => ({

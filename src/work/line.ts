@@ -34,6 +34,7 @@ export interface PartBill {
   readonly taken?: readonly string[];
 }
 
+/** Several parts as one. */
 export function joined(parts: readonly PartBill[]): Required<PartBill> {
   return {
     lines: parts.flatMap(({ lines = [] }) => lines),

@@ -31,6 +31,7 @@ export interface When {
   readonly ready?: string | undefined;
 }
 
+/** The price of a bill on a day. */
 export function priceOf(bill: Bill, order: Order, when: When): Price {
   const { shop } = when;
   const { currency } = shop;

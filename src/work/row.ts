@@ -108,6 +108,7 @@ function askCell({ firstAsk: first }: Advice): Cell {
 export const lengthBasis = (measured: boolean): 'taped' | 'provisional' =>
   measured ? 'taped' : 'provisional';
 
+/** "straight, 11 strands: too close, ...". */
 export function firstRefusal({ firstRefused: first }: Advice): Phrase {
   if (first === undefined) return say`no room below the buckle for any cinch`;
   const [start = '', ...words] = first.reason.words;

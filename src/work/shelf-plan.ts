@@ -5,6 +5,7 @@ import { planCuts } from './cutting/plan.ts';
 import type { CuttingPlan, MaterialPlan, Proven, Score } from './cutting/types.ts';
 import { cordKey, cuttingTask, type TicketCut } from './cuts.ts';
 
+/** Both plans as one. */
 export function planOf(cuts: readonly TicketCut[], fromShelf: ReadonlySet<string>, shop: Shop): CuttingPlan {
   const of = (here: boolean) =>
     cuttingTask(

@@ -57,6 +57,7 @@ export interface Piece {
   readonly tail: number;
 }
 
+/** The body cord of one cinch. */
 export const piecesOf = (sections: readonly Section[], length: number): Piece[] =>
   sections.map(({ color, from, to, passes }) => ({
     color,

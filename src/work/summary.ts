@@ -9,12 +9,14 @@ export interface Summary {
   doubtful: number;
 }
 
+/** All zero. */
 export const newSummary = (): Summary => ({
   orders: { sized: 0, tight: 0, 'none fits': 0, faulty: 0 },
   sameNumber: 0,
   doubtful: 0,
 });
 
+/** Adds one row. */
 export function count(summary: Summary, cells: Cells): void {
   const verdict = verdicts.find((word) => word === cells.verdict);
   if (verdict !== undefined) summary.orders[verdict] += 1;
@@ -22,5 +24,6 @@ export function count(summary: Summary, cells: Cells): void {
   if (cells.remarks !== null && cells.remarks !== undefined) summary.doubtful += 1;
 }
 
+/** Orders in all. */
 export const total = ({ orders }: Summary): number =>
   verdicts.reduce((sum, verdict) => sum + orders[verdict], 0);

@@ -26,12 +26,14 @@ export function takenOf(advice: Advice): Taken | undefined {
   return first === undefined ? undefined : { takes: 'first', spec: first, ranked: first };
 }
 
+/** A ranked spec as what is taken. */
 export const takenSpec = (spec: RankedSpec): Taken => ({
   takes: spec.rank === 1 ? 'first' : 'chosen',
   spec,
   ranked: spec,
 });
 
+/** Whether both are tied alike. */
 export function same({ candidate: a }: Judged, { candidate: b }: Judged): boolean {
   return (
     a.style === b.style && a.strands === b.strands && a.length === b.length && a.buckle.id === b.buckle.id

@@ -13,7 +13,7 @@ export function stepsFor(ticket: Drawn): Phrase[] {
   const measured = ticket.measured
     ? []
     : [say`Tape ring to ring under the girth groove, saddle and pad on, and print a new ticket.`];
-  const hang =
+  const string =
     layers === 2
       ? say`String ${count(strands)} strands double, every other one on top, even tension.`
       : say`String ${count(strands)} strands single, even tension.`;
@@ -22,7 +22,7 @@ export function stepsFor(ticket: Drawn): Phrase[] {
     say`Pull ${count(2 * quantity)} ${buckle.id} buckles${all}; check bars, tongues and welds.`,
     say`Cut ${count(pieces.length)} ${pieces.length === 1 ? 'piece' : 'pieces'} of body cord${each} by the cut list, one dye lot per color.`,
     say`Set the frame: ${len(lengths.frame)} outside to outside of the buckles, ${len(lengths.frameBars)} between buckle bars.`,
-    hang,
+    string,
     ...(flare === undefined
       ? [say`Weave the end bars, then the center bar.`]
       : [
@@ -37,6 +37,7 @@ export function stepsFor(ticket: Drawn): Phrase[] {
   ];
 }
 
+/** Checks with their tolerances. */
 export function checksFor({ lengths, tolerances, bars, sections, profile, barInches }: Drawn): Phrase[] {
   const [first] = bars;
   const last = profile.at(-1);

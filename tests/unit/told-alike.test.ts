@@ -11,7 +11,7 @@ import { tilesOf } from '../../src/draw/tiles.ts';
 import { textWidth } from '../../src/draw/letters.ts';
 import type { Layer } from '../../src/draw/scene.ts';
 import { toTell } from '../../src/words/about-specs.ts';
-import { pinchedText, ruleName } from '../../src/words/words.ts';
+import { ruleName } from '../../src/words/words.ts';
 import { rules } from '../../src/rules/registry.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
@@ -58,20 +58,6 @@ describe.each(pairs)('%s', (_, ringToRing) => {
     const ofLength = all.filter((rule) => rule === 'latigo-run' || rule === 'length-agreement');
     expect(ofLength.length > 0).toBe(ringToRing !== undefined);
   });
-});
-
-test.each([
-  [3, 'drawn in to 3 in', 'drawn in to 7.6 cm'],
-  [3.1, 'drawn in to 3 in', 'drawn in to 7.6 cm'],
-  [
-    3.5,
-    'drawn in to 3 in, 3 1/2 in wide where it passes the elbow',
-    'drawn in to 7.6 cm, 8.9 cm wide where it passes the elbow',
-  ],
-])('a roper drawn in to 3 in that is %s in wide at the elbow', (elbowWidth, inches, cm) => {
-  const widths = { style: 'high-flare', width: 3.75, buckleWidth: 3, elbowWidth } as const;
-  expect(pinchedText(widths, 'in')).toBe(inches);
-  expect(pinchedText(widths, 'cm')).toBe(cm);
 });
 
 describe('whose clearance it is', () => {

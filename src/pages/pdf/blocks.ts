@@ -17,6 +17,7 @@ import {
 } from './row.ts';
 import { besidePieces, tablePieces } from './table.ts';
 
+/** The pieces of all blocks. */
 export function blocksPieces(blocks: readonly Block[], set: Setting): Piece[] {
   const pieces: Piece[] = [];
   for (let i = 0; i < blocks.length; i += 1) {

@@ -24,6 +24,7 @@ export interface Pdf {
 
 export type Document = InstanceType<typeof PdfDocument>;
 
+/** A file from a drawing function. */
 export async function pdfOf(
   title: string,
   { paper, fonts, day, tagged }: PdfOptions & { readonly tagged?: true },

@@ -6,6 +6,7 @@ import { fine, paragraph, plain, quiet, row, strong, type Cell, type Piece, type
 /** Box edge to text. */
 const INSET = 9;
 
+/** The first page's head, down to the notice. */
 export function headPieces({ title, shop, about, notice }: Sheet, set: Setting): Piece[] {
   const { width } = set;
   const half = width * 0.58;
@@ -92,6 +93,7 @@ export function endPieces({ rules, cautions }: Sheet, set: Setting): Piece[] {
   return [...house, ...paragraph({ ...fine, text: cautions.join(' ') }, set, style)];
 }
 
+/** Height of the head on later pages. */
 export const runningHeight = (notice: string | undefined, scale: number): number =>
   (notice === undefined ? 22 : 38) * scale;
 
@@ -115,6 +117,7 @@ export function drawRunning(
   warning?.draw(x, y + 17 * scale);
 }
 
+/** Draws the paper's name and page number. */
 export function drawFoot(
   title: string,
   number: string,

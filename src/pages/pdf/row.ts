@@ -107,6 +107,7 @@ function textsOf(cell: Cell, set: Setting, clip = false): string[] {
   return more.length === 0 ? [first] : [`${first}\u2026`];
 }
 
+/** A full-width row of one text. */
 export function paragraph(
   words: Hand & Pick<Cell, 'text' | 'tag'>,
   set: Setting,

@@ -9,6 +9,7 @@ export type Table = Extract<Block, { kind: 'table' }>;
 const data = { type: 'TD' } as const;
 const title = { type: 'TH', options: { scope: 'Column' } } as const;
 
+/** The pieces of one full-width table. */
 export function tablePieces(block: Table, set: Setting): Piece[] {
   const { columns, rows, foot = [], total } = block;
   const places = placesOf(block, set);

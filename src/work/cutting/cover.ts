@@ -16,6 +16,7 @@ export function sumsOf(lengths: readonly number[], longest: number): Int32Array 
   return last;
 }
 
+/** The longest sum up to a length. */
 export function fullest(last: Int32Array, length: number): number {
   let sum = length;
   while (sum > 0 && last[sum] === -1) sum--;

@@ -25,6 +25,7 @@ export interface Cost {
   readonly waste: number;
 }
 
+/** The part of a leftover that is waste. */
 export function wasteOf(free: number, usable: number): number {
   return free < usable ? free : 0;
 }

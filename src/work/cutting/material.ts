@@ -96,6 +96,7 @@ function kindsOf({ onHand, buyable }: CuttingTask, own: Own): Kind[] {
     .sort((a, b) => rank[a.origin] - rank[b.origin] || b.length - a.length || byText(a.id, b.id));
 }
 
+/** Total length of a batch. */
 export function totalOf(material: Material, batch: number): number {
   return pick(material.batches, batch).pieces.reduce(
     (sum, piece) => sum + pick(material.pieces, piece).length,

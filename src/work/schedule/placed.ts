@@ -5,6 +5,7 @@ import { Timeline } from './timeline.ts';
 import type { ScheduledJob } from './types.ts';
 import type { Shop, Work } from './work.ts';
 
+/** Jobs of one bench (index in `shop.benches`) in order. */
 export function inTurn({ calendar, benches }: Shop, i: number, { spans }: Timeline): ScheduledJob[] {
   const bench = pick(benches, i);
   const { minutesADay } = bench;

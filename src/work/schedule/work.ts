@@ -33,6 +33,7 @@ export function workOf(task: ScheduleTask): { shop: Shop; works: Work[] } {
   return { shop: { calendar, benches }, works };
 }
 
+/** One job in working days from the start. */
 export function workOn(calendar: Calendar, start: string, job: Job): Work {
   const { id, minutes, due, from } = job;
   const overdue = due !== undefined && dayNumber(due) < dayNumber(start);
