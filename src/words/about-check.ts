@@ -80,7 +80,7 @@ export function causeTexts({ causes }: Checked, units: Units): string[] {
         ? 'we cannot tell:'
         : explained
           ? 'likely from this cinch:'
-          : 'this cinch does not explain it:';
+          : 'this cinch does not explain it;';
     return `${capital(troubleName(trouble))}: ${how} ${phraseText(words, units)}.`;
   });
 }

@@ -46,7 +46,7 @@ const noSideText = (style: Style): string =>
 
 function runText({ style, from, to, mildest }: RefusedRun, units: Units): string {
   const counts = from === to ? String(from) : `${String(from)} to ${String(to)}`;
-  const which = from === to ? '' : `${String(mildest.strands)} `;
+  const which = from === to ? '' : `even at ${String(mildest.strands)}, `;
   return `${styleName(style)}, ${counts} strands: ${which}${refusedText(mildest, units)}`;
 }
 
