@@ -81,7 +81,7 @@ function opening(asking: readonly Asked[]): string {
   const [only] = asking;
   const about =
     asking.length === 1 && only !== undefined ? `order ${nameOf(only)}` : `${String(asking.length)} orders`;
-  return `thank you for your ${about}. With a little more from you the cinch will be surer to clear the elbow and to be the right length. ${firstText(asking)}; every answer helps.`;
+  return `Thank you for your ${about}. A few more measurements make it surer that the cinch clears the elbow and is the right length. ${firstText(asking)}; every answer helps.`;
 }
 
 function firstText(asking: readonly Asked[]): string {
@@ -114,7 +114,7 @@ function questionPieces(asked: Asked, named: boolean): Piece[] {
   return [
     ...pieces,
     paragraph(
-      `If you would rather not measure ${listed(replaced)}: a photo from the side helps, too. ${how} ${safely}`,
+      `If you would rather not measure ${listed(replaced)}, a photo from the side helps, too. ${how} ${safely}`,
     ),
   ];
 }

@@ -79,7 +79,9 @@ test('buckles that hang too low ask for the tape from ring to ring again, and fo
   // Ring to ring 44: 44 - 12 - 1 is 31 in.
   const pony = { ...shop, lengths: { min: 21, max: 24, step: 1 } };
   const long = sizeOrder(orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 44 } }), pony);
-  expect(wayOutText(long, 'in')).toBe('This horse and saddle need a cinch of about 31 in; we tie 21 in to 24 in.');
+  expect(wayOutText(long, 'in')).toBe(
+    'This horse and saddle need a cinch of about 31 in; we tie 21 in to 24 in.',
+  );
 });
 
 test('no cinch has a length below nothing', () => {
