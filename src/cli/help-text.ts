@@ -24,7 +24,9 @@ const isShared = ({ long }: Option): boolean =>
 export function helpText(command: Command, helper: Help): string {
   const width = helper.helpWidth ?? 80;
   const all = helper.visibleOptions(command).filter((option) => !isShared(option));
-  const joined = together.filter(({ longs }) => longs.every((long) => all.some((each) => each.long === long)));
+  const joined = together.filter(({ longs }) =>
+    longs.every((long) => all.some((each) => each.long === long)),
+  );
   const options = all.filter(({ long }) => !joined.some(({ longs }) => longs.includes(long ?? '')));
   const commands = helper.visibleCommands(command);
   const rows = [

@@ -1,4 +1,4 @@
-/** One picture on a page: what must be seen first, the figures, then where elbow and ring are, what is assumed, and all cautions. */
+/** One picture on a page: notices, figures, elbow and ring, what is assumed, all cautions. */
 import type { Advice } from '../advice/advice.ts';
 import { ownNumbers, roomText, ringText, situation } from '../words/about-order.ts';
 import { facesText } from '../words/about-photo.ts';
@@ -14,12 +14,12 @@ export interface ToldPicture {
   readonly units: Units;
 }
 
-/** What one of those shown is, in words. */
+/** One cinch in words. */
 export const shownText = ({ mark, head, lines }: Shown): string =>
   element('h2', html([mark, head].filter((part) => part !== undefined).join(': '))) +
   element('p', html(`${lines.join('. ')}.`));
 
-/** The article; figures are markup already. */
+/** Figures are already markup. */
 export function pictureArticle(figures: readonly string[], { advice, units }: ToldPicture): string {
   const { facts, remarks, cautions } = advice;
   return element(
@@ -44,13 +44,12 @@ export function pictureArticle(figures: readonly string[], { advice, units }: To
   );
 }
 
-/** Every assumption, and whose numbers are in force. */
 const sureTexts = ({ assumptions, facts }: Advice, units: Units): string[] => [
   ...assumptions.map((each) => `${capital(assumptionText(each, units))}.`),
   ...[ownNumbers(facts)].filter((text) => text !== undefined),
 ];
 
-/** A whole file of articles: named after its picture, or after how many there are. */
+/** Named after its picture, or their number. */
 export const articlesPage = (
   bodies: readonly string[],
   page: Pick<HtmlPage, 'title' | 'css'> & { readonly pictures?: true },

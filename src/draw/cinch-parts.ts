@@ -1,24 +1,24 @@
-/** Parts of a cinch that look alike on the horse and on the bench: strands, woven bars, buckles. */
+/** Parts of a cinch that look alike on horse and bench: strands, woven bars, buckles. */
 import type { Buckle } from '../order/types.ts';
 import type { Point, Shape } from './scene.ts';
 
-/** A pair of edges, each point beside its partner. */
+/** Two edges, point by point. */
 export interface Edges {
   readonly front: readonly Point[];
   readonly back: readonly Point[];
 }
 
-/** How far apart the rows of a woven bar are drawn, inches. */
+/** Inches between drawn weave rows. */
 const ROW = 0.25;
 
 const around = ({ front, back }: Edges): Point[] => [...front, ...back.toReversed()];
 
-/** The cords from edge to edge. */
+/** The strands as one area, with its edges. */
 export const cordShapes = (edges: Edges): Shape[] => [
   { kind: 'area', points: around(edges), fill: 'cord', stroke: 'edge' },
 ];
 
-/** The lines between the cords: each keeps its share of the width. */
+/** Between strands, evenly spaced. */
 export const strandShapes = ({ front, back }: Edges, strands: number): Shape[] =>
   Array.from({ length: strands - 1 }, (_, i): Shape => {
     const share = (i + 1) / strands;
@@ -29,7 +29,7 @@ export const strandShapes = ({ front, back }: Edges, strands: number): Shape[] =
     return { kind: 'line', points, stroke: 'strand' };
   });
 
-/** A woven bar between two places along the cinch, with its corners between them; `across` has both edges at a place. */
+/** A woven bar between two places along the cinch; `across` gives both edges at a place. */
 export function wovenShapes(
   [from, ...others]: readonly number[],
   across: (at: number) => readonly [Point, Point],
@@ -52,10 +52,10 @@ export function wovenShapes(
   ];
 }
 
-/** How far up a buckle its bar for the strap lies, as a share of the frame. */
+/** Height of the strap bar in the buckle, as a share of the frame. */
 export const rung = 0.4;
 
-/** Frame, bar and tongue; `at` carries inches from the low edge and from the middle. */
+/** `at` maps inches from the low edge and from the middle. */
 export function buckleShapes(
   { frameWidth, frameHeight }: Buckle,
   at: (up: number, aside: number) => Point,

@@ -1,17 +1,17 @@
-/** What stands at the line of a clearance, on every kind of picture: a bar at each end, the number and its give or take. */
+/** How every picture marks a clearance: end bars, the number, its give or take. */
 import type { Clearance } from '../cinch/candidate.ts';
 import { quantityText, type Units } from '../units/text.ts';
 import { dist, gap, overlap } from '../units/phrase.ts';
 import { textWidth } from './letters.ts';
 import { box, segment, type Point, type Shape } from './scene.ts';
 
-/** Half of a bar across an end of the line, points. */
+/** Half an end bar, points. */
 const BAR = 4;
 
 const LINE = 11;
 const PAD = 4;
 
-/** The number and its give or take in a white box beside an end of the line: how wide it is, and its shapes from a top left corner on. */
+/** A white box with the number beside an end of the line: its width, and shapes from a top left corner. */
 export function clearanceNumber({ inches, sd }: Clearance, units: Units) {
   const number = quantityText(inches < 0 ? overlap(-inches) : gap(inches), units);
   const texts = [
@@ -34,7 +34,7 @@ export function clearanceNumber({ inches, sd }: Clearance, units: Units) {
 
 export const numberHeight = 2 * LINE + 1;
 
-/** A bar across each end, as the legend shows it. */
+/** A bar across each end of the line. */
 export function endBars(from: Point, to: Point): Shape[] {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   if (length < 1e-6) return [];

@@ -1,21 +1,21 @@
-/** The clearance as it is drawn: a line between the two points it was measured between, and its number. */
+/** Draws the clearance: a line between the two measured points, and its number. */
 import type { Facts } from '../horse/facts.ts';
 import type { Clearance } from '../cinch/candidate.ts';
 import type { Units } from '../units/text.ts';
 import { clearanceNumber, endBars, numberHeight } from './clearance-number.ts';
 import { segment, type Layer, type Place, type Point, type Shape } from './scene.ts';
 
-/** From the elbow line to the number. */
+/** Points from the elbow line to the number. */
 const ASIDE = 9;
 
 export interface ClearanceOn {
   readonly place: Place;
   readonly units: Units;
-  /** Left edge of the panel, points. */
+  /** Points. */
   readonly left: number;
 }
 
-/** The line on the paper, its number beside it on the side of the elbow. */
+/** The number is on the elbow's side. */
 export function clearanceLayer(
   clearance: Clearance,
   facts: Facts,
@@ -34,14 +34,11 @@ export function clearanceLayer(
   };
 }
 
-/** Between armpit and point of elbow. */
+/** Halfway between armpit and point of elbow. */
 const middleOf = ({ model, k, elbowStation }: Facts): number =>
   (model['armpit-station'] * k + elbowStation) / 2;
 
-/**
- * The elbow line draws away forward above the elbow and below the armpit: the number keeps to the other side of its leader. Where there is
- * no room for it forward, to the left of the line, it stands behind.
- */
+/** The elbow line runs forward above and below, so the number moves to the far side of its leader; without room there, it goes behind. */
 function numberShapes(
   clearance: Clearance,
   [foremost, hindmost]: readonly [Point, Point],

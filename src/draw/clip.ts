@@ -1,14 +1,14 @@
-/** Lines cut off at the edge of a field, so that no viewer needs masks. */
+/** Clips lines to a box, so no viewer needs masks. */
 import type { Point, Shape } from './scene.ts';
 
 /** Two opposite corners. */
-export interface Field {
+export interface Box {
   readonly from: Point;
   readonly to: Point;
 }
 
-/** The pieces of a line that lie within a field (Liang and Barsky 1984). */
-export function within(points: readonly Point[], { from, to }: Field): Point[][] {
+/** Liang and Barsky 1984. */
+export function within(points: readonly Point[], { from, to }: Box): Point[][] {
   const pieces: Point[][] = [];
   let open = false;
   for (const [i, start] of points.slice(0, -1).entries()) {
@@ -38,8 +38,8 @@ export function within(points: readonly Point[], { from, to }: Field): Point[][]
   return pieces;
 }
 
-/** Lines of a drawing within a field; areas and letters stay as they are. */
-export const linesWithin = (shapes: readonly Shape[], field: Field): Shape[] =>
+/** Clips lines only; areas and text stay. */
+export const linesWithin = (shapes: readonly Shape[], box: Box): Shape[] =>
   shapes.flatMap((shape): Shape[] =>
-    shape.kind === 'line' ? within(shape.points, field).map((points) => ({ ...shape, points })) : [shape],
+    shape.kind === 'line' ? within(shape.points, box).map((points) => ({ ...shape, points })) : [shape],
   );

@@ -1,10 +1,10 @@
-/** The elbow line with its give or take, and how near a cinch may come: shapes in inches on the flat side. */
+/** The elbow line, its give or take, and the least clearance: inches on the flattened side. */
 import type { Facts } from '../horse/facts.ts';
 import { within } from './clip.ts';
 import { pointsOf } from './side.ts';
 import type { Layer, Point, Shape } from './scene.ts';
 
-/** What of the side is drawn, inches. */
+/** Part of the side drawn, inches. */
 export interface Extent {
   readonly back: number;
   readonly forward: number;
@@ -12,7 +12,7 @@ export interface Extent {
   readonly high: number;
 }
 
-/** Give or take of the elbow line, to lie under a cinch. */
+/** Lies under the cinch. */
 export function giveLayer(facts: Facts, extent: Extent): Layer {
   const line = pointsOf(facts.elbowLine);
   const [ahead = [], behind = []] = [facts.room.sd, -facts.room.sd].map((by) =>
@@ -31,7 +31,7 @@ export function giveLayer(facts: Facts, extent: Extent): Layer {
   };
 }
 
-/** The least clearance and the elbow line itself, to lie over it. */
+/** Lies over the cinch. */
 export function elbowLayers(facts: Facts, extent: Extent): Layer[] {
   const line = pointsOf(facts.elbowLine);
   const drawn = (points: readonly Point[], stroke: 'least' | 'elbow'): Shape[] => [
@@ -43,21 +43,21 @@ export function elbowLayers(facts: Facts, extent: Extent): Layer[] {
   ];
 }
 
-/** The line from the chest midline to the height of the ring: further up no cinch comes. */
+/** Up to the height of the ring; no cinch reaches higher. */
 const seenOf = (line: readonly Point[], { ring }: Facts, { back, forward }: Extent): Point[] =>
   within(line, { from: [back, 0], to: [forward, ring.station.value] })[0] ?? [];
 
-/** Steps of the arc round a corner. */
+/** Arc steps per corner. */
 const ARC = 8;
 
-/** The points so far behind a line, truly measured: its pieces moved square to themselves, with an arc round each corner. */
+/** Points at a true distance behind a line: segments moved perpendicular, with an arc at each corner. */
 export function behindBy(line: readonly Point[], distance: number): Point[] {
   const found: Point[] = [];
   let before: number | undefined;
   for (let i = 0; i + 1 < line.length; i++) {
     const [x, s] = line[i] ?? [0, 0];
     const [nextX, nextS] = line[i + 1] ?? [0, 0];
-    const angle = Math.atan2(nextX - x, -(nextS - s)); // of the direction square to it, backward
+    const angle = Math.atan2(nextX - x, -(nextS - s)); // backward
     const from = before ?? angle;
     const turn = Math.atan2(Math.sin(angle - from), Math.cos(angle - from));
     const steps = before === undefined ? 0 : ARC;

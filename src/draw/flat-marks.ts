@@ -1,4 +1,4 @@
-/** What is written around a cinch laid flat: stations with their widths, letters of the bars, lengths; on the paper, in points. */
+/** Marks around a cinch laid flat: distances with widths, bar letters, lengths; in points on paper. */
 import { formatLength } from '../units/print.ts';
 import type { Units } from '../units/text.ts';
 import { halfLength, halfWidth, type FlatCinch } from './flat.ts';
@@ -11,11 +11,11 @@ export interface Marking {
   readonly units: Units;
 }
 
-/** Room that the marks take above and below the cinch, points. */
+/** Points needed above and below the cinch. */
 export const above = 40;
 export const below = 64;
 
-/** The letter of a bar: A is next to the buckle. */
+/** A is next to the buckle. */
 export const letterOf = (index: number): string => String.fromCharCode(65 + index);
 
 /** All marks of one cinch. */
@@ -35,7 +35,7 @@ function middleShapes(cinch: FlatCinch, { place }: Marking): Shape[] {
   return [segment([x, top - 12], [x, bottom + 8], 'middle')];
 }
 
-/** Ticks under the left half: how far from the buckle, and how wide there; the other half is its mirror. */
+/** Below the left half: distance from the buckle and width; the other half mirrors it. */
 function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
   const { profile, flat } = cinch;
   const half = halfWidth(cinch);
@@ -44,7 +44,7 @@ function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
   const ticks = profile.flatMap(({ at, width }, i): Shape[] => {
     const [x] = place([at - flat.half, 0]);
     const [, edge] = place([0, width / 2]);
-    // The last even station before the middle may stand so near to it that nobody could tell whose number is whose.
+    // Skips the last mark before the middle if their numbers would run together.
     const next = profile[i + 1]?.at;
     if (next !== undefined && (next - at < NEAR || place([next - at, 0])[0] - place([0, 0])[0] < CROWDED))
       return [];
@@ -61,7 +61,7 @@ function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
       label(under + 30, text(width), 'strong'),
     ];
   });
-  // Beside the station of the middle, where the other half has none.
+  // On the side of the middle mark that is free.
   const [middle] = place([0, 0]);
   const rows = [`from the buckle, ${units}`, `width there, ${units}`].map((text, i): Shape => ({
     kind: 'label',
@@ -72,9 +72,9 @@ function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
   return [...ticks, ...rows];
 }
 
-/** Inches between two stations. */
+/** Inches between marks. */
 const NEAR = 1;
-/** Points between two numbers that still stand apart. */
+/** Least points between two numbers. */
 const CROWDED = 24;
 
 function letterShapes(cinch: FlatCinch, { place }: Marking): Shape[] {
@@ -99,7 +99,7 @@ function letterShapes(cinch: FlatCinch, { place }: Marking): Shape[] {
   });
 }
 
-/** The finished length above, the half below on the right. */
+/** Finished length above, half length below right. */
 function lengthShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
   const { flat, candidate } = cinch;
   const [, top] = place([0, -halfWidth(cinch)]);
@@ -126,7 +126,7 @@ function lengthShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
   ];
 }
 
-/** A measured line with heads at both ends and its text in the middle of it. */
+/** With arrow heads at both ends and text in the middle. */
 function measure(from: Point, to: Point, text: string): Shape[] {
   const middle = (from[0] + to[0]) / 2;
   const half = textWidth(text, 'strong') / 2 + 4;

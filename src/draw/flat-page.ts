@@ -1,4 +1,4 @@
-/** A picture of cinches laid flat, for the bench: to scale, with stations, bars, buckles and lengths. */
+/** A picture of cinches laid flat, to scale, for the bench. */
 import { bench } from '../numbers/bench-numbers.ts';
 import { formatLength } from '../units/print.ts';
 import type { Units } from '../units/text.ts';
@@ -27,12 +27,11 @@ import type { Shown } from './shown.ts';
 const LINE = hands.text.size * leading;
 const BAR = 28;
 
-/** One cinch and what is written around it. */
 export interface FlatPictureOf extends Omit<PictureOf, 'shown'> {
   readonly shown: Shown;
 }
 
-/** The picture of one cinch. Pure; total for what an advice holds. */
+/** The picture of one cinch. */
 export function flatScene({ advice, shown, units }: FlatPictureOf): Scene {
   const { order } = advice.facts;
   const head = headOf(advice, units);
@@ -43,8 +42,8 @@ export function flatScene({ advice, shown, units }: FlatPictureOf): Scene {
   const words = wordsHeight(shown, paper.width);
   const lines = cinch === undefined ? [] : linesOf(cinch, units);
   const room = footTop - BAR - head.bottom - words - above - below - lines.length * LINE;
-  const field = { width: paper.width - 4, height: Math.max(60, room) };
-  const scale = cinch === undefined ? 1 : scaleFor(2 * halfWidth(cinch), 2 * halfLength(cinch), field);
+  const free = { width: paper.width - 4, height: Math.max(60, room) };
+  const scale = cinch === undefined ? 1 : scaleFor(2 * halfWidth(cinch), 2 * halfLength(cinch), free);
   const top = head.bottom + words + above;
   return {
     ...paper,
@@ -82,7 +81,7 @@ function cinchOn(cinch: FlatCinch, { top, factor, units, lines }: CinchOn): Laye
   ];
 }
 
-/** Where bars and flare are, what the buckles are, and how near is near enough; a line each. */
+/** A line each for bars, flare, buckles and tolerances. */
 export function placesTexts({ bars, flat, candidate }: FlatCinch, units: Units): string[] {
   const size = (inches: number): string => formatLength(inches, units);
   const places = bars.map(({ kind, from, length, width, accent }, i) => {
@@ -90,7 +89,7 @@ export function placesTexts({ bars, flat, candidate }: FlatCinch, units: Units):
       kind === 'centre'
         ? `${size(length)} over the middle`
         : `${size(from)} to ${size(from + length)} from the buckle`;
-    return `${letterOf(i)}  ${barNames[kind]}: ${where}, ${size(width)} wide, ${accent === undefined ? 'accent color not said' : `accent ${accent}`}.`;
+    return `${letterOf(i)}  ${barNames[kind]}: ${where}, ${size(width)} wide, ${accent === undefined ? 'no accent color chosen' : `accent ${accent}`}.`;
   });
   const { flare, half } = flat;
   const { buckle } = candidate;
@@ -106,6 +105,6 @@ export function placesTexts({ bars, flat, candidate }: FlatCinch, units: Units):
       : [
           `Flare: starts ${size(flare.start)} from the buckle, whole at ${size(Math.min(flare.whole, half))}.`,
         ]),
-    `Both buckles: ${buckle.id}, bar ${size(buckle.barWidth)}. One half is the mirror of the other. Give or take: ${near.join(', ')}.`,
+    `Both buckles: ${buckle.id}, bar ${size(buckle.barWidth)}. One half mirrors the other. Give or take: ${near.join(', ')}.`,
   ];
 }

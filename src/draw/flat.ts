@@ -1,4 +1,4 @@
-/** A cinch laid flat as it lies on the bench: shapes in inches, x along it from its middle, y across it. */
+/** A cinch laid flat on the bench, inches: x along it from its middle, y across. */
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Buckle } from '../order/types.ts';
 import { placedBars, type PlacedBar } from '../cinch/accent.ts';
@@ -6,16 +6,16 @@ import { flatOf, profileOf, type Flat } from '../cinch/flat.ts';
 import { buckleShapes, cordShapes, strandShapes, wovenShapes } from './cinch-parts.ts';
 import type { Layer, Point, Shape } from './scene.ts';
 
-/** All that the bench needs to see of one cinch, as its ticket has it. */
+/** As on its ticket. */
 export interface FlatCinch {
   readonly candidate: Candidate;
   readonly flat: Flat;
   readonly bars: readonly PlacedBar[];
-  /** Widths so far from the low edge of the buckle. */
+  /** `at` is inches from the low edge of the buckle. */
   readonly profile: readonly { readonly at: number; readonly width: number }[];
 }
 
-/** A candidate as it lies on the bench, its bars in the accent colors of the order. */
+/** Bars take the order's accent colors. */
 export function flatCinch(candidate: Candidate, accent: readonly string[]): FlatCinch {
   const flat = flatOf(candidate);
   return {
@@ -26,15 +26,15 @@ export function flatCinch(candidate: Candidate, accent: readonly string[]): Flat
   };
 }
 
-/** Half of its finished length, outside to outside of the hardware. */
+/** Half the finished length, outside to outside of the hardware. */
 export const halfLength = ({ flat, candidate }: FlatCinch): number =>
   flat.half + candidate.buckle.frameHeight;
 
-/** Half of what it takes across. */
+/** Half of its greatest width. */
 export const halfWidth = ({ candidate: { shape, buckle } }: FlatCinch): number =>
   Math.max(shape.full, shape.pinched, buckle.frameWidth) / 2;
 
-/** Cords, strands, bars and buckles, from the bottom up. */
+/** From the bottom up. */
 export function flatLayers(cinch: FlatCinch): Layer[] {
   const { candidate, flat, bars } = cinch;
   const front = edgeOf(cinch);
@@ -47,10 +47,7 @@ export function flatLayers(cinch: FlatCinch): Layer[] {
   ];
 }
 
-/**
- * The upper edge from one buckle to the other. On the buckle's bar the cords gather, as the profile says; from the first woven bar on
- * they are as wide as the cinch.
- */
+/** The upper edge between the buckles: gathered on the buckle bar as in the profile, full width from the first woven bar on. */
 function edgeOf({ flat, profile, bars }: FlatCinch): Point[] {
   const { half, turns, widthFrom } = flat;
   const gathered = profile[0]?.width ?? widthFrom(0);
@@ -70,10 +67,10 @@ function edgeOf({ flat, profile, bars }: FlatCinch): Point[] {
   return [...left, ...right];
 }
 
-/** A bar on both halves; the one in the middle once. */
+/** On both halves; the center bar once. */
 function barShapes(bar: PlacedBar, { half, turns, widthFrom }: Flat): Shape[] {
   const { kind, from, length } = bar;
-  // The bar of the middle lies as far beyond it as before; its mirror is its other half.
+  // The center bar is as long on both sides of the middle.
   const to = kind === 'centre' ? half : Math.min(half, from + length);
   const corners = [from, ...turns.filter((at) => at > from && at < to), to];
   return [-1, 1].flatMap((side) =>
@@ -87,10 +84,10 @@ function barShapes(bar: PlacedBar, { half, turns, widthFrom }: Flat): Shape[] {
   );
 }
 
-/** A buckle beyond one end: -1 the left, 1 the right. */
+/** -1 left, 1 right. */
 function buckleAt(buckle: Buckle, half: number, side: number): Shape[] {
   const at = (out: number, y: number): Point => [side * (half + out), y];
   const bar = Math.min(buckle.barWidth, buckle.frameWidth) / 2;
-  // Where the cords sit on it.
+  // Where the strands sit on it.
   return [...buckleShapes(buckle, at), { kind: 'line', points: [at(0, -bar), at(0, bar)], stroke: 'buckle' }];
 }

@@ -1,4 +1,4 @@
-/** What stands around every picture: head with its band of strands, scale, what is assumed and how sure, and the caution. */
+/** What surrounds every picture: head, scale, what is assumed, the caution. */
 import type { Advice } from '../advice/advice.ts';
 import type { Order } from '../order/types.ts';
 import { ownNumbers, situation } from '../words/about-order.ts';
@@ -10,21 +10,21 @@ import { linesAt, shortened, textLines, textWidth } from './letters.ts';
 import { hands, leading } from './look.ts';
 import { box, type Point, type Shape } from './scene.ts';
 
-/** With its margin ten and a half inches by seven and three quarters: fits on Letter and on A4, lying. */
+/** Points; with margins 10 1/2 by 7 3/4 in, which fits Letter and A4 in landscape. */
 export const paper = { width: 720, height: 522, margin: 18 } as const;
 
-/** What must be seen before the picture: a sore, and that a length which nobody taped is not to be cut. */
+/** A sore, and DO NOT CUT. */
 export const noticesOf = (advice: Advice, units: Units): string[] => [
   ...advice.welfare.slice(0, 1).map((phrase) => phraseText(phrase, units)),
   ...(advice.facts.lengthNeed.measured ? [] : [notCutText(advice)]),
 ];
 
-/** In an inch of paper. */
+/** Per inch of paper. */
 export const POINTS = 72;
 
-/** The largest scale in whole and half steps at which a subject of that many inches fits in a field of that many points. */
-export function scaleFor(tall: number, wide: number, field: { width: number; height: number }): number {
-  const exact = Math.max((tall * POINTS) / field.height, (wide * POINTS) / field.width);
+/** The largest whole or half scale that fits that many inches into a box of that many points. */
+export function scaleFor(tall: number, wide: number, room: { width: number; height: number }): number {
+  const exact = Math.max((tall * POINTS) / room.height, (wide * POINTS) / room.width);
   return Math.max(1, Math.ceil(2 * exact - 1e-9) / 2);
 }
 
@@ -32,13 +32,13 @@ export function scaleFor(tall: number, wide: number, field: { width: number; hei
 export const titleText = (order: Order): string =>
   `Order ${order.order}${order.horse.name === undefined ? '' : `: ${order.horse.name}`}`;
 
-/** White behind everything, the margin too: some viewers show what is bare in black. */
+/** Behind everything, margin too: some viewers show bare areas black. */
 export const whitePaper = (): Shape =>
   box([-paper.margin, -paper.margin], [paper.width + paper.margin, paper.height + paper.margin], {
     fill: 'paper',
   });
 
-/** At the head the order, the shop, what the pair are, and what must be seen first. */
+/** Order, shop, situation and notices. */
 export function headOf(advice: Advice, units: Units): { shapes: Shape[]; bottom: number } {
   const { facts } = advice;
   const right = shortened(facts.shop.name, 'strong', paper.width * 0.3);
@@ -58,23 +58,23 @@ export function headOf(advice: Advice, units: Units): { shapes: Shape[]; bottom:
   };
 }
 
-/** A title too long for its line is set smaller, on two. */
+/** Long titles shrink to two lines. */
 function titleShapes(title: string, room: number): Shape[] {
   const shown = visible(title);
   if (textWidth(shown, 'title') <= room) return [{ kind: 'label', at: [0, 18], text: shown, hand: 'title' }];
   return linesAt(textLines(title, 'heading', { width: room, most: 2 }), 'heading', [0, -1]);
 }
 
-/** Bars that a scale may be shown by, the longest first: how long, in how many parts, and in inches. */
+/** Longest first: label, parts, inches. */
 const bars = {
   in: [5, 2, 1].map((long) => ({ long, parts: long, inches: long })),
   cm: [10, 5, 2].map((long) => ({ long, parts: 5, inches: long / 2.54 })),
 } as const;
 
-/** No bar is longer than this, points. */
+/** Longest bar, points. */
 const LONGEST = 112;
 
-/** A bar of the subject, and the scale in words. */
+/** A scale bar with the scale in words. */
 export function scaleBar([x, y]: Point, scale: number, units: Units): Shape[] {
   const known = bars[units];
   const lengthOf = ({ inches }: { inches: number }): number => (inches * POINTS) / scale;
@@ -90,11 +90,11 @@ export function scaleBar([x, y]: Point, scale: number, units: Units): Shape[] {
       }),
     ),
     { kind: 'label', at: [x + length + 6, y + 6], text: `${String(long)} ${units}`, hand: 'strong' },
-    { kind: 'label', at: [x, y + 17], text: `Scale 1 : ${String(scale)}, printed at 100 %.`, hand: 'quiet' },
+    { kind: 'label', at: [x, y + 17], text: `Scale 1 : ${String(scale)}, printed at 100%.`, hand: 'quiet' },
   ];
 }
 
-/** What is taped, whose numbers are in force, and the caution: the same for every panel. */
+/** The same for every panel. */
 export const footLines = (advice: Advice, units: Units): string[] =>
   [
     [tapedText(advice, units), ownNumbers(advice.facts) ?? ''].join(' ').trim(),
@@ -103,6 +103,6 @@ export const footLines = (advice: Advice, units: Units): string[] =>
 
 export const FOOT_LINE = hands.fine.size * leading;
 
-/** Lines at the foot. */
+/** The lines below the picture. */
 export const footShapes = (lines: readonly string[], top: number): Shape[] =>
   linesAt(lines, 'fine', [0, top]);

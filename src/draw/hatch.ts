@@ -1,11 +1,8 @@
-/** Hatching: parallel lines cut off at the edge of an area, so that no printer needs patterns or masks. */
+/** Hatching as clipped parallel lines, so no printer needs patterns or masks. */
 import { hatch } from './look.ts';
 import type { Point, Shape } from './scene.ts';
 
-/**
- * Lines over an area (even-odd, so that holes stay open), points. The lines of all areas lie in one grid: areas that touch are hatched
- * as one.
- */
+/** Even-odd, so holes stay open; points. All areas share one grid, so touching areas look like one. */
 export function hatched(outline: readonly Point[]): Shape[] {
   const { gap, slant, stroke } = hatch;
   const angle = (slant * Math.PI) / 180;
@@ -27,12 +24,12 @@ export function hatched(outline: readonly Point[]): Shape[] {
   return found;
 }
 
-/** Where a row crosses the edge, rising. */
+/** Where a row crosses the outline, in order. */
 function cutsAt(outline: readonly Point[], row: number): number[] {
   const cuts: number[] = [];
   for (const [i, [x, y]] of outline.entries()) {
     const [nextX, nextY] = outline[(i + 1) % outline.length] ?? [x, y];
-    // Half-open, so that a corner on the row is crossed once or not at all.
+    // Half-open: a corner on the row counts once or not at all.
     if (y <= row === nextY <= row) continue;
     cuts.push(x + ((nextX - x) * (row - y)) / (nextY - y));
   }

@@ -1,16 +1,16 @@
-/** The outline of a horse behind a cinch: a plain drawing of our own, in inches on the flat side, as large as the order's horse. */
+/** The outline of a horse behind the cinch: our own plain drawing, inches on the flattened side, sized to the order's horse. */
 import type { Facts } from '../horse/facts.ts';
 import type { Point } from './scene.ts';
 
-/** Body length over heart girth, where nobody taped it: it only says how far behind the cinch the horse goes on [choice]. */
+/** Usual body length over heart girth; only sets how far the drawing extends behind the cinch [choice]. */
 const LENGTH = 0.93;
 
-/** Steps of the curve between two points of the drawing. */
+/** Curve steps between two points. */
 const STEPS = 6;
 
 /**
- * Points in inches of a horse of 72 in girth. Across: e is ahead of the back of the elbow, c ahead of where its line meets the midline,
- * h a share of the way back to the buttock. Up: from the midline, or with t from the withers.
+ * Inches for a girth of 72 in. Across: e ahead of the back of the elbow, c ahead of where its line meets the midline, h a share of the way
+ * to the buttock. Up: from the midline, or with t from the withers.
  */
 const drawing = {
   topline:
@@ -22,22 +22,21 @@ const drawing = {
 } as const;
 
 export interface Horse {
-  /** Curves, each through its points. */
   readonly lines: readonly (readonly Point[])[];
-  /** Elbow, upper arm, shoulder and forearm: where no cinch belongs. */
+  /** Elbow, upper arm, shoulder and forearm: no cinch belongs there. */
   readonly limb: readonly Point[];
-  /** How far ahead of the groove the chest reaches. */
-  readonly front: number;
+  /** How far the chest reaches ahead of the groove. */
+  readonly chest: number;
 }
 
 /**
- * The groove is at nothing, the chest on its midline, the withers at half the girth; what is ahead is counted from the elbow's own line,
- * and what is behind is as long as the horse.
+ * x is 0 at the groove, y is 0 at the midline, and the withers are at half the girth. Points ahead scale from the elbow line, points
+ * behind with body length.
  */
 export function horseOf({ girth, room, k, elbowLine, order }: Facts): Horse {
   const top = girth.value / 2;
-  const front = room.value + 12 * k;
-  const hind = Math.max(30 * k, (order.horse.bodyLength ?? LENGTH * girth.value) - front);
+  const chest = room.value + 12 * k;
+  const hind = Math.max(30 * k, (order.horse.bodyLength ?? LENGTH * girth.value) - chest);
   const from = { e: [room.value, k], c: [elbowLine[0] ?? 0, k], h: [0, -hind] } as const;
   const pointOf = (text: string): Point => {
     const [, mark = 'e', across, isTop, up] = /^([ech])(\S+) (t?)(\S+)$/.exec(text) ?? [];
@@ -47,11 +46,11 @@ export function horseOf({ girth, room, k, elbowLine, order }: Facts): Horse {
   const line = (name: keyof typeof drawing): Point[] => curve(drawing[name].split(', ').map(pointOf));
   const [, , armpitX = 0, armpit = 0, elbowX = 0, elbow = 0] = elbowLine;
   return {
-    front,
+    chest,
     lines: (Object.keys(drawing) as (keyof typeof drawing)[]).map(line),
     limb: [
       ...line('shoulder'),
-      // Of the breast what lies under the shoulder.
+      // The part of the breast below the shoulder.
       ...line('breast').slice(4 * STEPS),
       ...line('forearm').toReversed(),
       [armpitX, armpit],
@@ -61,7 +60,7 @@ export function horseOf({ girth, room, k, elbowLine, order }: Facts): Horse {
   };
 }
 
-/** A smooth line through points (Catmull and Rom 1974, uniform). */
+/** Catmull and Rom 1974, uniform. */
 function curve(points: readonly Point[]): Point[] {
   return points.flatMap((point, i): Point[] => {
     const next = points[i + 1];

@@ -1,4 +1,4 @@
-/** Pictures as one page that needs nothing else: each with its words, one under the other on a telephone. */
+/** Pictures as one self-contained page, with their words; stacked on a phone. */
 import { element } from '../pages/html.ts';
 import { sheetCss } from '../pages/sheet-css.ts';
 import { articlesPage, pictureArticle, shownText, type ToldPicture } from './article.ts';
@@ -7,7 +7,7 @@ import { svgElement } from './svg.ts';
 
 export interface PicturePage extends ToldPicture {
   readonly title: string;
-  /** One for each that is shown, and what belongs to all of them. */
+  /** One per cinch, and a legend. */
   readonly scenes: readonly Scene[];
 }
 
@@ -30,7 +30,7 @@ function pageText(page: PicturePage): string {
     const words = each === undefined ? '' : element('figcaption', shownText(each));
     return element('figure', `${words}\n${svgElement(scene)}`);
   });
-  // Laid flat it is one wide picture, else panels side by side where there is room.
+  // A flat cinch is one wide picture; others are panels side by side.
   const panels = scenes.length > 1 ? [element('div', figures, 'panels')] : figures;
   return pictureArticle(panels, page);
 }

@@ -1,4 +1,4 @@
-/** The column that says what the lines of a picture mean, and how far they can be trusted. */
+/** The legend: what the lines mean, and how sure they are. */
 import type { Advice } from '../advice/advice.ts';
 import { quantityText, type Units } from '../units/text.ts';
 import { dist } from '../units/phrase.ts';
@@ -8,7 +8,6 @@ import { hands, leading, type StrokeName } from './look.ts';
 import { box, segment, type Point, type Shape } from './scene.ts';
 
 export interface Entry {
-  /** Swatch in a field of that size, its top left corner at a point. */
   readonly swatch: (at: Point, size: readonly [number, number]) => readonly Shape[];
   readonly text: string;
 }
@@ -17,7 +16,7 @@ const SWATCH: readonly [number, number] = [24, 10];
 const TEXT = 31;
 const BETWEEN = 3.5;
 
-/** Entries under each other from a point down; returns them with the height they take. */
+/** Returns shapes and their height. */
 export function legendShapes(
   entries: readonly Entry[],
   [x, y]: Point,
@@ -33,7 +32,6 @@ export function legendShapes(
   return { shapes, height: down };
 }
 
-/** A line across the middle of the swatch. */
 const across =
   (stroke: StrokeName): Entry['swatch'] =>
   ([x, y], [width, height]) => [segment([x, y + height / 2], [x + width, y + height / 2], stroke)];
@@ -68,7 +66,7 @@ const measured: Entry['swatch'] = ([x, y], [width, height]) => [
   segment([x + width - 3, y + 1], [x + width - 3, y + height - 1], 'clearance'),
 ];
 
-/** What the lines on the side of the horse mean, in the order in which they are looked for. */
+/** In reading order. */
 export function sideLegend(facts: Advice['facts'], units: Units): Entry[] {
   const { room, floor } = facts;
   const known = room.kind === 'measured' ? 'taped' : room.kind === 'photo' ? 'by photo' : room.kind;

@@ -1,11 +1,11 @@
-/** How wide letters are, and texts cut into lines by it: widths of the type that comes with the program, in thousandths of its size. */
+/** Widths of our type (thousandths of its size), and text broken into lines by them. */
 import { signs, startOf } from '../units/width.ts';
 import { visible } from '../units/clean.ts';
 import { glue, unglue } from '../units/text.ts';
 import { hands, leading, type Face, type HandName } from './look.ts';
 import type { Point, Shape } from './scene.ts';
 
-/** From the space to the tilde. */
+/** Space to tilde. */
 export const widths: Readonly<Record<Face, readonly number[]>> = {
   text: [
     200, 289, 426, 497, 497, 824, 609, 249, 303, 303, 418, 497, 249, 311, 249, 350, 497, 497, 497, 497, 497,
@@ -31,10 +31,10 @@ export const widths: Readonly<Record<Face, readonly number[]>> = {
 };
 
 const FIRST = 32;
-/** Letters of other scripts are squares or nearly so; a letter with an accent is as wide as the bare one. */
+/** A fair guess for other scripts; accented letters are as wide as plain ones. */
 const OTHER = 1000;
 
-/** Width of a text in points. Of letters outside ASCII it is only a fair guess. */
+/** In points; only a guess outside ASCII. */
 export function textWidth(text: string, hand: HandName): number {
   const { face, size } = hands[hand];
   let sum = 0;
@@ -47,10 +47,10 @@ function signWidth(sign: string, face: Face): number {
   return widths[face][bare.charCodeAt(0) - FIRST] ?? OTHER;
 }
 
-/** Whether the table knows the width of every letter, so that it may be relied on. */
+/** Whether every letter's width is known. */
 export const isKnown = (text: string): boolean => /^[ -~\u00b1]*$/.test(text);
 
-/** Lines no wider than that many points; a word too long for a line is cut, and what is left over after `most` lines is given up. */
+/** Splits words that are too long; drops what exceeds `most` lines. */
 export function textLines(text: string, hand: HandName, { width, most = Infinity }: Bounds): string[] {
   const lines: string[] = [];
   let line = '';
@@ -77,7 +77,6 @@ export function textLines(text: string, hand: HandName, { width, most = Infinity
 export interface Bounds {
   /** Points. */
   readonly width: number;
-  /** Lines. */
   readonly most?: number;
 }
 
@@ -89,7 +88,7 @@ function startFitting(text: string, hand: HandName, width: number): string {
   return startOf(all.slice(0, count).join(''), Infinity);
 }
 
-/** A text on one line, cut with three points where it is too long; made visible. */
+/** One line, ending in three dots when cut; control characters made visible. */
 export function shortened(text: string, hand: HandName, width: number): string {
   const shown = visible(text);
   if (textWidth(shown, hand) <= width) return shown;
@@ -97,7 +96,7 @@ export function shortened(text: string, hand: HandName, width: number): string {
   return `${startFitting(shown.replace(/ ?\.\.\.$/, ''), hand, room).trimEnd()}...`;
 }
 
-/** Lines one under the other, the top of the first at a point. */
+/** Lines below each other, from a top left point. */
 export const linesAt = (lines: readonly string[], hand: HandName, [x, y]: Point): Shape[] =>
   lines.map((text, i): Shape => ({
     kind: 'label',

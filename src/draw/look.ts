@@ -1,71 +1,64 @@
-/** How pictures look: lines, areas and letters, told apart by weight, dashes and hatching, so that none of them needs its color. */
+/** Lines, areas and letters of pictures, told apart by weight, dashes and hatching, never by color alone. */
 import { colors, type Color } from '../pages/look.ts';
 
-/** A line; sizes in points of the picture, of which an inch of paper has 72. */
+/** Points, 72 to an inch of paper. */
 export interface Stroke {
   readonly color: Color;
   readonly width: number;
-  /** Lengths of dashes and gaps in turn; a solid line has none. */
+  /** Dash and gap lengths; none is solid. */
   readonly dash?: readonly number[];
 }
 
 export const strokes = {
-  /** Front and back edge of the cords. */
   edge: { color: 'ink', width: 1.1 },
-  /** Between two cords. */
   strand: { color: 'shade', width: 0.35 },
-  /** Woven bars. */
   weave: { color: 'ink', width: 0.45 },
   buckle: { color: 'ink', width: 1.7 },
   strap: { color: 'soft', width: 0.8 },
   ring: { color: 'ink', width: 1.9 },
-  /** Back of the elbow. */
   elbow: { color: 'ink', width: 2.4 },
-  /** Forward of it, where no cinch belongs. */
+  /** In front of the elbow line, where no cinch belongs. */
   limb: { color: 'soft', width: 0.45 },
-  /** Give or take of the elbow line. */
   spread: { color: 'soft', width: 0.8, dash: [0.8, 2] },
-  /** Least clearance, below which a cinch is refused. */
+  /** Closer than this is ruled out. */
   least: { color: 'rust', width: 1.3, dash: [5, 2.6] },
-  /** Where the clearance is measured. */
   clearance: { color: 'ink', width: 1.5 },
   leader: { color: 'ink', width: 0.5 },
-  /** Lines that are thought rather than seen: the middle of a cinch. */
+  /** Reference lines, such as the middle of a cinch. */
   middle: { color: 'soft', width: 0.7, dash: [9, 2.5, 2, 2.5] },
-  /** The outline of a horse. */
   horse: { color: 'shade', width: 1.4 },
   measure: { color: 'ink', width: 0.6 },
-  /** Where the edge of another sheet comes to lie. */
+  /** Where the next sheet's edge goes. */
   joint: { color: 'soft', width: 0.6, dash: [4, 3] },
   frame: { color: 'line', width: 0.5 },
   /** Under every line on a photo. */
   halo: { color: 'white', width: 4.2 },
-  /** On a photo, a cinch beside the one that is shown. */
+  /** Another cinch on a photo. */
   other: { color: 'ink', width: 1.8, dash: [1.8, 2.8] },
-  /** Around what is refused. */
+  /** Around what is ruled out. */
   refused: { color: 'ink', width: 1.6, dash: [6, 3] },
 } as const satisfies Record<string, Stroke>;
 
 export type StrokeName = keyof typeof strokes;
 
-/** Areas are flat; what tells them apart in black and white are the lines hatched over them. */
+/** Flat colors; hatching tells them apart in black and white. */
 export const fills = {
   cord: colors.cord,
   woven: colors.rust,
   strap: colors.sand,
   paper: colors.white,
   band: colors.sand,
-  /** Where a sample of a line on a photo lies. */
-  ground: colors.line,
+  /** Behind line samples in a photo's legend. */
+  behindSample: colors.line,
   ink: colors.ink,
 } as const;
 
 export type FillName = keyof typeof fills;
 
-/** Lines over the side of the elbow: how far apart, in points, and at which slant, in degrees from level, turning left. */
+/** Points apart; degrees from level, turning left. */
 export const hatch = { stroke: 'limb', gap: 5.5, slant: 45 } as const;
 
-/** Faces of type, as the papers have them. */
+/** As on papers. */
 export type Face = 'text' | 'strong' | 'head';
 
 export interface Hand {
@@ -88,15 +81,15 @@ export const hands = {
 
 export type HandName = keyof typeof hands;
 
-/** Families of type to try in turn; the first is the one that comes with the program. */
+/** In order of preference; the first comes with the program. */
 export const families: Readonly<Record<Face, { readonly names: string; readonly weight: number }>> = {
   text: { names: "'Source Sans 3', 'Segoe UI', 'Helvetica Neue', Arial, sans-serif", weight: 400 },
   strong: { names: "'Source Sans 3', 'Segoe UI', 'Helvetica Neue', Arial, sans-serif", weight: 600 },
   head: { names: "'Source Serif 4', Palatino, Georgia, serif", weight: 600 },
 };
 
-/** From one line of letters to the next, as a part of their size. */
+/** Line spacing as a share of type size. */
 export const leading = 1.24;
 
-/** Half the length of an arrow head and half its width, points. */
+/** Arrow head: half length and half width, points. */
 export const arrow = { length: 4.6, half: 1.9 } as const;

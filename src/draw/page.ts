@@ -1,4 +1,4 @@
-/** A whole picture of the side of the horse: head, panels, legend, scale, what it rests on, and the caution. */
+/** The whole picture of the side of the horse: head, panels, legend, scale, caution. */
 import type { Advice } from '../advice/advice.ts';
 import type { Units } from '../units/text.ts';
 import { FOOT_LINE, footLines, footShapes, headOf, paper, scaleBar, titleText, whitePaper } from './frame.ts';
@@ -10,7 +10,7 @@ import type { Layer, Scene } from './scene.ts';
 import type { Shown } from './shown.ts';
 
 const GAP = 12;
-/** Height of the legend under the panels, and width of one of its columns, points. */
+/** Legend height and column width, points. */
 const STRIP = 50;
 const QUARTER = paper.width / 4;
 
@@ -20,7 +20,7 @@ export interface PictureOf {
   readonly units: Units;
 }
 
-/** The picture of what is shown, best first; at least one. Pure; total for what an advice holds. */
+/** `shown` is best first, at least one. */
 export function sideScene({ advice, shown, units }: PictureOf): Scene {
   const { facts } = advice;
   const head = headOf(advice, units);
@@ -69,14 +69,13 @@ const aboutText = (shown: readonly Shown[], scale: number): string =>
     .map(({ head, lines }) => `${head}. ${lines.join('. ')}.`)
     .join(' ')}`;
 
-/** What kind of picture it is. */
 const note =
-  'The skin is laid flat, so that every distance is true: the horse looks taller than it is. It stands still; its outline is drawn, not seen.';
+  'The skin is laid flat so every distance is true; the horse looks taller than it is. It stands still; the outline is a drawing, not a photo.';
 
-/** A panel on a page of HTML: small enough for a telephone at its full size, where its letters can be read. */
+/** Small enough to read at full size on a phone. */
 const PHONE: Size = { width: 262, height: 330 };
 
-/** What is shown as pictures of their own, one under the other on a telephone, and the legend as the last. */
+/** Each cinch as its own picture, then the legend. */
 export function phoneScenes({ advice: { facts }, shown, units }: PictureOf): readonly Scene[] {
   const set = settingFor(shown, { facts, units }, PHONE);
   const legend = legendShapes(sideLegend(facts, units), [0, 0], PHONE.width);

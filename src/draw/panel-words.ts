@@ -1,4 +1,4 @@
-/** The words above a panel: whether it is ruled out, what it is, how it clears the elbow. */
+/** The words above a panel: ruled out or not, what it is, how it clears the elbow. */
 import { linesAt, textLines, textWidth } from './letters.ts';
 import { hands, leading } from './look.ts';
 import { box, type Point, type Shape } from './scene.ts';
@@ -14,11 +14,11 @@ const headLines = (shown: Shown, width: number): string[] =>
 const wordLines = ({ lines }: Shown, width: number): string[] =>
   lines.flatMap((line) => textLines(line, 'text', { width, most: 6 }));
 
-/** Room that the words take. */
+/** Height of the words, points. */
 export const wordsHeight = (shown: Shown, width: number): number =>
   HEAD * headLines(shown, width).length + wordLines(shown, width).length * hands.text.size * leading + 4;
 
-/** The words, the top left corner of the first at a point. */
+/** The words, from a top left point. */
 export function wordShapes(shown: Shown, [x, y]: Point, width: number): Shape[] {
   const { mark } = shown;
   const aside = markWidth(shown);
@@ -35,7 +35,7 @@ export function wordShapes(shown: Shown, [x, y]: Point, width: number): Shape[] 
   ];
 }
 
-/** White on ink, so that it is seen first. */
+/** White on black, so it is seen first. */
 export const markShapes = (mark: string, [x, y]: Point, width = textWidth(mark, 'loud') + 10): Shape[] => [
   box([x, y], [x + width, y + 14], { fill: 'ink' }),
   { kind: 'label', at: [x + width / 2, y + 11], text: mark, hand: 'loud', anchor: 'middle' },

@@ -1,4 +1,4 @@
-/** One panel of a picture: the cinch on the side of a horse, to scale. */
+/** One panel: a cinch on the side of a horse, to scale. */
 import type { Facts } from '../horse/facts.ts';
 import type { Units } from '../units/text.ts';
 import { clearanceLayer } from './clearance.ts';
@@ -11,13 +11,13 @@ import { box, placed, type Layer, type Place, type Point, type Shape } from './s
 import type { Shown } from './shown.ts';
 import { cinchLayers } from './side.ts';
 
-/** Width and height, points. */
+/** Points. */
 export interface Size {
   readonly width: number;
   readonly height: number;
 }
 
-/** What all panels of a picture share. */
+/** Shared by all panels of a picture. */
 export interface Setting {
   readonly facts: Facts;
   readonly units: Units;
@@ -27,7 +27,7 @@ export interface Setting {
   readonly extent: Extent;
 }
 
-/** The largest scale at which a field of that size shows the horse from forearm to withers, and the cinches whole. */
+/** The largest scale that shows the horse from forearm to withers and every cinch whole. */
 export function settingFor(
   shown: readonly Shown[],
   { facts, units }: Pick<Setting, 'facts' | 'units'>,
@@ -39,7 +39,7 @@ export function settingFor(
   return { facts, units, size, horse, scale, extent: filled(least, horse, [size, scale]) };
 }
 
-/** Inches of horse that must be seen. */
+/** Inches of horse that must show. */
 function extentOf(shown: readonly Shown[], { ring, room, centreLine, girth, k }: Facts): Extent {
   const sides = shown.flatMap(({ candidate }) => {
     if (candidate === undefined) return [];
@@ -56,10 +56,10 @@ function extentOf(shown: readonly Shown[], { ring, room, centreLine, girth, k }:
   };
 }
 
-/** The same with what room is left around it: first as far as the chest, then more of what is behind than of what is ahead. */
-function filled(least: Extent, { front }: Horse, [{ width, height }, scale]: [Size, number]): Extent {
+/** Uses spare room: first as far as the chest, then more behind than ahead. */
+function filled(least: Extent, { chest: reach }: Horse, [{ width, height }, scale]: [Size, number]): Extent {
   const spare = (width * scale) / POINTS - (least.forward - least.back);
-  const chest = Math.min(spare, Math.max(0, front + 1.5 - least.forward));
+  const chest = Math.min(spare, Math.max(0, reach + 1.5 - least.forward));
   const tall = (height * scale) / POINTS - (least.high - least.low);
   return {
     forward: least.forward + chest + 0.25 * (spare - chest),
@@ -69,7 +69,7 @@ function filled(least: Extent, { front }: Horse, [{ width, height }, scale]: [Si
   };
 }
 
-/** All of a panel, its top left corner at a point: forward is to the left, as on the near side of a horse. */
+/** Forward is left, as on a horse's near side. */
 export function panelLayers(
   { candidate, mark, clearance }: Shown,
   set: Setting,

@@ -1,4 +1,4 @@
-/** The clearance on a photo: a line where it is least, and its number on the side of the elbow. */
+/** The clearance on a photo: a line where it is least, and its number on the elbow's side. */
 import type { Candidate } from '../cinch/candidate.ts';
 import { clearanceNumber, endBars, numberHeight } from './clearance-number.ts';
 import { haloed, type OnPhoto } from './photo-halo.ts';
@@ -6,7 +6,7 @@ import { segment, type Layer } from './scene.ts';
 
 const ASIDE = 26;
 
-/** The line of the clearance, and its number on the side of the elbow. */
+/** The line and its number. */
 export function clearanceOnPhoto(candidate: Candidate, { place, units, facing, size }: OnPhoto): Layer {
   const { clearance } = candidate;
   const [from, to] = [place(clearance.from), place(clearance.to)];

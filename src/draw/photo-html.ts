@@ -1,4 +1,4 @@
-/** Cinches laid on photos as one page that needs nothing else: the picture, then what it shows in words. */
+/** Cinches drawn on photos as one self-contained page: picture, then words. */
 import { element } from '../pages/html.ts';
 import { sheetCss } from '../pages/sheet-css.ts';
 import { articlesPage, pictureArticle, shownText, type ToldPicture } from './article.ts';
@@ -6,7 +6,7 @@ import { svgOnPhoto, type PhotoScene } from './photo-page.ts';
 
 export interface PhotoPage extends ToldPicture {
   readonly drawing: PhotoScene;
-  /** The part of the photo, as data. */
+  /** The cropped photo as a data URL. */
   readonly address: string;
 }
 

@@ -1,4 +1,4 @@
-/** What is drawn over a photo: the edges of the cinch, its buckle and strap, the back of the elbow and the least clearance. */
+/** What is drawn on a photo: edges of the cinch, buckle and strap, back of the elbow, least clearance. */
 import type { Candidate } from '../cinch/candidate.ts';
 import { within } from './clip.ts';
 import { behindBy } from './elbow.ts';
@@ -10,10 +10,10 @@ import { widthAt } from '../cinch/outline.ts';
 import { box, segment, type Layer, type Point, type Shape } from './scene.ts';
 import { cinchLayers, pointsOf } from './side.ts';
 
-/** Layers of a side picture that are drawn as outlines; strands and woven rows would hide the photo. */
+/** Drawn as outlines; strands and weave rows would hide the photo. */
 const outlined = ['latigo', 'cords', 'buckle'];
 
-/** All layers of one cinch, from the bottom up. */
+/** From the bottom up. */
 export function cinchOnPhoto(candidate: Candidate, on: OnPhoto): Layer[] {
   const { facts, place } = on;
   const layers = cinchLayers(candidate, facts)
@@ -25,7 +25,7 @@ export function cinchOnPhoto(candidate: Candidate, on: OnPhoto): Layer[] {
   return [...layers, elbowOnPhoto(on), clearanceOnPhoto(candidate, on)];
 }
 
-/** The edges of another cinch, to be held against the first. */
+/** For comparison with the first. */
 export function otherOnPhoto(candidate: Candidate, { facts, place }: OnPhoto, name: string): Layer {
   const cords = cinchLayers(candidate, facts).find((layer) => layer.name === 'cords')?.shapes ?? [];
   const shapes = cords.map((shape): Shape => {
@@ -35,12 +35,12 @@ export function otherOnPhoto(candidate: Candidate, { facts, place }: OnPhoto, na
   return { name, shapes: haloed(shapes) };
 }
 
-/** Points from an edge to what it is called. */
+/** Points from an edge to its name. */
 const OFF = 16;
-/** Where along the cinch, from the chest up, each of several is named: so that no name lies on another. */
+/** Where along each cinch its name goes, so names do not overlap. */
 const places = [0.75, 0.55, 0.38, 0.25];
 
-/** What a cinch is called, at its back edge, where the elbow is not. */
+/** At its back edge, away from the elbow. */
 export function tagOnPhoto(
   { candidate, tag }: { candidate: Candidate; tag: string },
   { facts, place, facing, size }: OnPhoto,
@@ -65,14 +65,13 @@ export function tagOnPhoto(
   };
 }
 
-/** Without what fills it. */
 function open(shape: Shape): Shape {
   if (shape.kind !== 'area') return shape;
   const { kind, points, stroke } = shape;
   return { kind, points, ...(stroke === undefined ? {} : { stroke }) };
 }
 
-/** From the lowest place seen up to a little above the point of the elbow: further up the line means little on a photo. */
+/** From the lowest visible place to just above the point of the elbow; higher up the line means little on a photo. */
 function elbowOnPhoto({ facts, place }: OnPhoto): Layer {
   const { elbowLine, elbowStation, k, floor } = facts;
   const top = elbowStation + 4 * k;

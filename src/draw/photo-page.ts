@@ -1,4 +1,4 @@
-/** A cinch laid on the photo of the horse: the part of the photo round the girth, and under it what is drawn and how far it goes. */
+/** A cinch drawn on the horse's photo, cropped around the girth, with the explanation below. */
 import type { Advice } from '../advice/advice.ts';
 import type { PhotoReading } from '../photo/read.ts';
 import { facesText } from '../words/about-photo.ts';
@@ -17,26 +17,26 @@ import { box, segment, type Layer, type Point, type Scene, type Shape } from './
 import type { Shown } from './shown.ts';
 import { svgElement } from './svg.ts';
 
-/** Width of the whole picture, points: small enough that its letters can be read on a telephone. */
+/** Points; letters stay readable on a phone. */
 const WIDTH = 420;
 const INSET = 12;
 
 export interface PhotoPicture {
   readonly advice: Advice;
   readonly reading: PhotoReading;
-  /** The first is drawn whole, of the others the edges. */
+  /** The first in full, the others as edges. */
   readonly shown: readonly Shown[];
   readonly units: Units;
 }
 
 export interface PhotoScene {
   readonly scene: Scene;
-  /** The part of the upright photo that belongs at the top of it, and how high it is there, points. */
+  /** The crop of the upright photo, and its height in points. */
   readonly part: Part;
   readonly photoHeight: number;
 }
 
-/** The drawing without the photo. Pure; total for what an advice holds. */
+/** Without the photo itself. */
 export function photoScene({ advice, reading, shown, units }: PhotoPicture): PhotoScene {
   const { facts } = advice;
   const part = partOf(reading);
@@ -65,13 +65,13 @@ export function photoScene({ advice, reading, shown, units }: PhotoPicture): Pho
         { name: 'strip', shapes: [strip] },
         ...others,
         ...(first?.candidate === undefined ? [] : cinchOnPhoto(first.candidate, on)),
-        // Once more without their white, which would hide the first: where edges nearly meet both are seen.
+        // Again without white, so that edges that nearly meet all show.
         ...others.map(({ name, shapes }) => ({
           name,
           shapes: shapes.filter((shape) => shape.kind === 'line' && shape.stroke === 'other'),
         })),
         ...tagLayers(shown, on),
-        // What must be seen first stands on the photo itself.
+        // Notices go on the photo itself.
         ...(first?.mark === undefined
           ? []
           : [{ name: 'mark', shapes: markShapes(first.mark, [INSET, INSET]) }]),
@@ -81,7 +81,7 @@ export function photoScene({ advice, reading, shown, units }: PhotoPicture): Pho
   };
 }
 
-/** Where several cinches lie on each other, each is named at its edge. */
+/** Several cinches are named at their edges. */
 function tagLayers(shown: readonly Shown[], on: OnPhoto): Layer[] {
   const laid = shown.flatMap(({ candidate, tag }) => (candidate === undefined ? [] : [{ candidate, tag }]));
   return laid.length < 2 ? [] : laid.map((each, i) => tagOnPhoto(each, on, i));
@@ -92,7 +92,6 @@ interface Words {
   readonly bottom: number;
 }
 
-/** Title, what is shown, what the lines are, how far it goes. */
 function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number): Words {
   const width = WIDTH - 2 * INSET;
   const shapes: Shape[] = [];
@@ -129,19 +128,19 @@ function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number
   return { shapes, bottom: y };
 }
 
-/** What nobody may read out of such a picture. */
+/** What such a picture does not show. */
 function reachText({ seen }: PhotoReading, units: Units): string {
   const give = spreadNumber(seen.room.sd, units);
-  return `Laid on the photo by the marks that were clicked on it: a place behind the elbow may lie ${give} ${units} off. The barrel is taken to be an ellipse, and the horse stands still. Length cannot be seen: tape from ring to ring before cord is cut.`;
+  return `Drawn on the photo from the marks clicked on it: a point behind the elbow may be off by ${give} ${units}. We take the barrel as an ellipse and the horse as standing still. A photo never gives length: tape ring to ring before you cut cord.`;
 }
 
 type Line = (at: Point, size: readonly [number, number]) => Shape;
 
-/** Lines as they look on a photo, in white on a gray ground. */
+/** Line samples on gray, as they look on a photo. */
 const sample =
   (...lines: readonly Line[]): Entry['swatch'] =>
   (at, size) => [
-    box(at, [at[0] + size[0], at[1] + size[1]], { fill: 'ground' }),
+    box(at, [at[0] + size[0], at[1] + size[1]], { fill: 'behindSample' }),
     ...haloed(lines.map((line) => line(at, size))),
   ];
 
@@ -164,7 +163,7 @@ function legend({ advice: { facts }, shown, units }: PhotoPicture): Entry[] {
       ? 'taped'
       : facts.room.kind === 'photo'
         ? facts.room.weighed
-          ? 'photo and usual hand together'
+          ? 'photo and the usual hand together'
           : 'by photo alone'
         : 'the usual hand';
   return [
@@ -193,9 +192,9 @@ function legend({ advice: { facts }, shown, units }: PhotoPicture): Entry[] {
   ];
 }
 
-/** The drawing with the photo inside, as an element of a page: `address` is its data, the part alone. */
+/** With the photo inside; `address` is the data URL of the crop. */
 export function svgOnPhoto({ scene, photoHeight }: PhotoScene, address: string): string {
   const image = `<image x="0" y="0" width="${String(scene.width)}" height="${photoHeight.toFixed(3)}" preserveAspectRatio="none" href="${address}"/>`;
-  // Texts are escaped, so that the end of the description stands there only once.
+  // Safe: texts are escaped, so this end tag occurs once.
   return svgElement(scene).replace('</desc>', `</desc>\n${image}`);
 }

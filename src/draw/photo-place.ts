@@ -1,11 +1,11 @@
-/** From the unrolled side of the horse onto its photo: which part of the photo is shown, and where in it a place of the skin is. */
+/** Maps the flattened side of the horse to its photo, and picks the crop. */
 import { angleToStation } from '../math/ellipse.ts';
 import type { Facts } from '../horse/facts.ts';
 import { sideToPixel } from '../photo/onto-picture.ts';
 import type { PhotoReading } from '../photo/read.ts';
 import type { Place, Point, Shape } from './scene.ts';
 
-/** A part of the upright photo, whole pixels. */
+/** Whole pixels of the upright photo. */
 export interface Part {
   readonly x: number;
   readonly y: number;
@@ -13,12 +13,12 @@ export interface Part {
   readonly height: number;
 }
 
-/** Around the landmarks so much is shown, in depths of the barrel [choice]. */
+/** Margin around the landmarks, in barrel depths [choice]. */
 const around = { side: 0.42, above: 0.12, below: 0.22 };
-/** No part is higher than so many of its widths: it would be small on the screen of a telephone [choice]. */
+/** Height over width at most, for phone screens [choice]. */
 const highest = 0.82;
 
-/** The part round the girth, inside the photo; all of a photo that is hardly larger. */
+/** The crop around the girth, or the whole photo when it is hardly larger. */
 export function partOf({ photo, stand, guess }: PhotoReading): Part {
   const [wide, high] = photo.imageSize;
   const { groove, underline = groove } = photo;
@@ -37,7 +37,7 @@ export function partOf({ photo, stand, guess }: PhotoReading): Part {
   return { x: from, y: top, width: to - from, height: bottom - top };
 }
 
-/** Carries a place of the side, inches forward of the groove and up the skin, to the paper, on which the part is `width` points wide. */
+/** Maps inches forward of the groove and up the skin to the paper, where the crop is `width` points wide. */
 export function placeOnPhoto(
   reading: PhotoReading,
   { barrel }: Facts,
@@ -52,16 +52,16 @@ export function placeOnPhoto(
   };
 }
 
-/** The lowest station that the camera sees: there its line of sight only touches the barrel. What lies below is under the belly. */
+/** The lowest place the camera sees, where its line of sight touches the barrel; anything lower is under the belly. */
 export function lowestSeen({ stand }: PhotoReading, { ellipse }: Facts['barrel']): number {
   const { halfWidth } = ellipse;
   return angleToStation(ellipse, Math.asin(halfWidth / (stand.camera.distance + halfWidth)));
 }
 
-/** Straight lines of the flat side are curves on the photo: no piece of one is longer than this, inches. */
+/** Inches; straight lines curve on a photo, so they are split. */
 const PIECE = 0.5;
 
-/** A line or an area of the flat side, in inches, cut into short pieces and carried to the photo. */
+/** Splits a shape in inches and maps it to the photo. */
 export function bent(shape: Shape, place: Place): Shape {
   if (shape.kind === 'line') return { ...shape, points: inPieces(shape.points).map(place) };
   if (shape.kind !== 'area') return shape;

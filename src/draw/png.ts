@@ -1,14 +1,14 @@
-/** Pictures as PNG: the SVG drawn by a library, with our own type and no other. */
+/** SVG pictures as PNG, using only our own fonts. */
 import { Resvg, type ResvgRenderOptions } from '@resvg/resvg-js';
 
 export interface PngOptions {
-  /** Files of the type that comes with the program; the library reads them itself. */
+  /** Paths of our fonts. */
   readonly fontFiles: readonly string[];
-  /** Dots to an inch of paper. */
+  /** Per inch of paper. */
   readonly dots: number;
 }
 
-/** A point of the library's own is a 96th of an inch. */
+/** The library assumes 96 per inch. */
 const OWN_DOTS = 96;
 
 const rendered = (
@@ -21,11 +21,11 @@ const rendered = (
     font: { loadSystemFonts: false, fontFiles: [...fontFiles], defaultFontFamily: 'Source Sans 3' },
   }).render();
 
-/** Bytes of the picture: the same on every machine of a kind. */
+/** The same bytes on every machine of a kind. */
 export const svgPng = (svg: string, { fontFiles, dots }: PngOptions): Uint8Array =>
   rendered(svg, fontFiles, { mode: 'zoom', value: dots / OWN_DOTS }).asPng();
 
-/** A drawing on nothing, so many pixels wide: colors are weighed by opacity already. */
+/** That many pixels wide, on a transparent background, colors premultiplied. */
 export function svgPixels(
   svg: string,
   { fontFiles, width }: { readonly fontFiles: readonly string[]; readonly width: number },

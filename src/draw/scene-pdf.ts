@@ -1,10 +1,10 @@
-/** Layers of a picture drawn on a page: a point of the drawing is a point of the page. */
+/** Draws picture layers on a PDF page, point for point. */
 import { colors } from '../pages/look.ts';
 import type { Document } from '../pages/pdf/document.ts';
 import { fills, hands, strokes, type Stroke, type StrokeName } from './look.ts';
 import type { Layer, Shape } from './scene.ts';
 
-/** From the bottom layer up. */
+/** Draws from the bottom layer up. */
 export function drawLayers(document: Document, layers: readonly Layer[]): void {
   for (const { shapes, layers: inner = [] } of layers) {
     for (const shape of shapes) drawShape(document, shape);
@@ -27,13 +27,13 @@ function ink(document: Document, { fill, stroke }: { fill?: keyof typeof fills; 
     const { color, width, dash = [] }: Stroke = strokes[stroke];
     document.lineWidth(width).strokeColor(colors[color]).lineJoin('round');
     if (dash.length === 0) document.undash();
-    else document.dash([...dash] as unknown as number, {}); // takes a list, which its types do not know
+    else document.dash([...dash] as unknown as number, {}); // its types leave out lists
   }
   if (fill !== undefined) document.fillColor(fills[fill]);
   document[fill === undefined ? 'stroke' : stroke === undefined ? 'fill' : 'fillAndStroke']();
 }
 
-/** None of these drawings has turned letters. */
+/** Does not rotate text; none of these drawings needs it. */
 function drawLabel(document: Document, { at, text, hand, anchor }: Shape & { kind: 'label' }): void {
   const { face, size, color } = hands[hand];
   document.font(face).fontSize(size).fillColor(colors[color]);

@@ -1,12 +1,12 @@
-/** A picture as plain data: shapes in layers, in points from the top left corner of the paper, y downward. */
+/** A picture as plain data: layers of shapes, in points from the top left, y down. */
 import type { FillName, HandName, StrokeName } from './look.ts';
 
 export type Point = readonly [x: number, y: number];
 
 export type Shape =
-  /** A broken line. */
+  /** An open line. */
   | { readonly kind: 'line'; readonly points: readonly Point[]; readonly stroke: StrokeName }
-  /** What a broken line encloses. */
+  /** A closed area. */
   | {
       readonly kind: 'area';
       readonly points: readonly Point[];
@@ -20,43 +20,43 @@ export type Shape =
       readonly fill?: FillName;
       readonly stroke?: StrokeName;
     }
-  /** One line of letters that stand on `at`; texts are as they came, not yet escaped. */
+  /** One line of raw text with its baseline at `at`. */
   | {
       readonly kind: 'label';
       readonly at: Point;
       readonly text: string;
       readonly hand: HandName;
       readonly anchor?: 'start' | 'middle' | 'end';
-      /** Degrees, turning right. */
+      /** Degrees clockwise. */
       readonly turn?: number;
     };
 
-/** Shapes that belong together, drawn in their order; its name is what a script finds it by. */
+/** Drawn in order; scripts find a layer by name. */
 export interface Layer {
   readonly name: string;
   readonly shapes: readonly Shape[];
-  /** Drawn over its shapes. */
+  /** On top of its shapes. */
   readonly layers?: readonly Layer[];
 }
 
 export interface Scene {
-  /** Of the paper, points. */
+  /** Points. */
   readonly width: number;
   readonly height: number;
-  /** White around it on all sides, where no shape stands. */
+  /** White border without shapes. */
   readonly margin: number;
-  /** For readers who cannot see it. */
+  /** For screen readers. */
   readonly title: string;
   readonly about: string;
-  /** Inches of horse or cinch to an inch of paper. */
+  /** Inches of subject per inch of paper. */
   readonly scale: number;
   readonly layers: readonly Layer[];
 }
 
-/** Carries a point of a subject, in inches, to the paper. */
+/** Maps inches to paper. */
 export type Place = (point: Point) => Point;
 
-/** The same shapes carried over; radii grow by `factor`, letters keep their size. */
+/** `factor` scales radii; letters keep their size. */
 export const placed = (shapes: readonly Shape[], place: Place, factor: number): Shape[] =>
   shapes.map((shape): Shape => {
     switch (shape.kind) {
@@ -76,7 +76,7 @@ export const segment = (from: Point, to: Point, stroke: StrokeName): Shape => ({
   stroke,
 });
 
-/** An upright rectangle from one corner to the opposite one. */
+/** A rectangle between opposite corners. */
 export const box = (
   [x, y]: Point,
   [right, bottom]: Point,
@@ -92,7 +92,7 @@ export const box = (
   ...look,
 });
 
-/** Layers with every text as it can be printed. */
+/** Rewrites every text. */
 export const withTexts = (layers: readonly Layer[], of: (text: string) => string): Layer[] =>
   layers.map((layer) => ({
     ...layer,

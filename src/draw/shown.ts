@@ -1,4 +1,4 @@
-/** What one panel of a picture shows: a cinch laid on the side, and the words above it. */
+/** What one panel shows: a cinch on the side of the horse, and the words above it. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Judged } from '../advice/judge.ts';
@@ -14,18 +14,18 @@ import { formatLength } from '../units/print.ts';
 
 export interface Shown {
   readonly head: string;
-  /** What it is called at its edge, where several lie on each other. */
+  /** Its name at the edge, when several overlap. */
   readonly tag: string;
-  /** What must be seen first: that it is ruled out, or not sure. */
+  /** RULED OUT or NOT SURE. */
   readonly mark: string | undefined;
   readonly lines: readonly string[];
-  /** Undefined when it cannot be laid on this horse. */
+  /** Undefined when it can't be laid on this horse. */
   readonly candidate: Candidate | undefined;
-  /** The clearance its words tell, where that is not the least. */
+  /** The clearance in its words, when that is not the tightest one. */
   readonly clearance?: Clearance;
 }
 
-/** One of those that pass. */
+/** A spec that passes. */
 export function shownSpec(spec: RankedSpec, advice: Advice, units: Units): Shown {
   const { candidate, rank } = spec;
   const tag = `No. ${String(rank)}`;
@@ -42,7 +42,7 @@ export function shownSpec(spec: RankedSpec, advice: Advice, units: Units): Shown
   };
 }
 
-/** One that somebody wants, rides in, or named on the command line. */
+/** A wanted, current or named cinch. */
 export function shownChecked(checked: Checked, advice: Advice, units: Units): Shown {
   const { which, filled, judged, cannot } = checked;
   const candidate = judged?.candidate;
@@ -69,7 +69,7 @@ export function shownChecked(checked: Checked, advice: Advice, units: Units): Sh
   };
 }
 
-// Whoever is handed a picture knows of no command line.
+// Readers of a picture know no command line.
 const heads = {
   wants: 'Asked for',
   current: 'Current cinch',
@@ -98,7 +98,7 @@ function clearLines({ clearance, cordClearance }: Candidate, units: Units): stri
   return [`Should clear the elbow by about ${quantityText(gap(inches), units)}${at}`, odds];
 }
 
-/** "Fair: how high the buckle sits": what is less than good, worst first. */
+/** Worst first. */
 function lesserLines(judged: Pick<Judged, 'findings'>, { facts }: Advice): string[] {
   const found = toTell(judged, facts);
   return (['poor', 'acceptable', 'cannot-tell'] as const).flatMap((wanted) => {

@@ -1,4 +1,4 @@
-/** The side of the barrel as if its skin were laid flat: shapes in inches, x forward of the girth groove, s up from the chest midline. */
+/** The side of the barrel with its skin laid flat, inches: x forward of the girth groove, s up from the chest midline. */
 import type { Facts } from '../horse/facts.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { flatOf } from '../cinch/flat.ts';
@@ -6,10 +6,10 @@ import { outlineOf, widthAt } from '../cinch/outline.ts';
 import { buckleShapes, cordShapes, rung, strandShapes, wovenShapes } from './cinch-parts.ts';
 import type { Layer, Point, Shape } from './scene.ts';
 
-/** Drawn so that the reader knows what they are; nothing is judged by them [common practice, no source]. */
+/** Only for recognition; nothing is judged by them [common practice, no source]. */
 const usual = { latigo: 1.75, ring: 1.5 };
 
-/** The cinch, its buckle, the latigo and the ring, from the bottom up; the cords' front edge is the one that was judged. */
+/** From the bottom up; the front edge is the one that was judged. */
 export function cinchLayers(candidate: Candidate, facts: Facts): Layer[] {
   const { slope } = facts.centreLine;
   const { stations, widths } = outlineOf(candidate.shape);
@@ -31,7 +31,7 @@ export function cinchLayers(candidate: Candidate, facts: Facts): Layer[] {
   ];
 }
 
-/** Flat [x, s, ...] as points. */
+/** From flat [x, s, ...]. */
 export function pointsOf(flat: ArrayLike<number>): Point[] {
   return Array.from({ length: flat.length / 2 }, (_, i): Point => [flat[2 * i] ?? 0, flat[2 * i + 1] ?? 0]);
 }
@@ -39,7 +39,7 @@ export function pointsOf(flat: ArrayLike<number>): Point[] {
 function barShapes(candidate: Candidate, slope: number): Shape[] {
   const { shape } = candidate;
   const { bars, half } = flatOf(candidate);
-  // On the horse the cord has given, so that every distance is longer by this share.
+  // On the horse the cinch has stretched by this share.
   const given = shape.top / half;
   return bars.flatMap(({ from, length }) => {
     const high = shape.top - from * given;
@@ -55,7 +55,7 @@ function barShapes(candidate: Candidate, slope: number): Shape[] {
   });
 }
 
-/** Straight from the buckle to the ring; none where the buckle already reaches it. */
+/** None when the buckle already reaches the ring. */
 function latigoShapes({ buckle, shape }: Candidate, { centreLine: { slope }, ring }: Facts): Shape[] {
   const from = shape.top + rung * buckle.frameHeight;
   const half = Math.min(usual.latigo, buckle.frameWidth * 0.7) / 2;
@@ -70,7 +70,7 @@ function latigoShapes({ buckle, shape }: Candidate, { centreLine: { slope }, rin
   return [{ kind: 'area', points, fill: 'strap', stroke: 'strap' }];
 }
 
-/** The lower rim of the ring is where the latigo goes through. */
+/** The latigo goes through the lower rim. */
 const ringShapes = ({ ring }: Facts): Shape[] => [
   { kind: 'circle', at: [ring.x, ringMiddle(ring)], radius: usual.ring, stroke: 'ring' },
 ];

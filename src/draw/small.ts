@@ -11,16 +11,16 @@ import type { Scene } from './scene.ts';
 import { drawLayers } from './scene-pdf.ts';
 import { svgElement } from './svg.ts';
 
-/** Points: a paper with it still is one page. */
+/** Points; the paper stays one page. */
 const SIZE: Size = { width: 158, height: 176 };
 
 /** The cinch on the side of the horse, to scale. */
 export function smallPicture(candidate: Candidate, facts: Facts, units: Units): Drawing {
-  // What the words of the paper tell is the clearance of the cords, not that of the spot with least to spare.
+  // Papers tell the strands' clearance, not that of the tightest place.
   const clearance = candidate.cordClearance;
   const shown = { head: '', tag: '', mark: undefined, lines: [], candidate, clearance };
   const set = settingFor([shown], { facts, units }, SIZE);
-  // A printer may make it smaller, so it tells no scale.
+  // No scale: printers may shrink it.
   const words = textLines('Near side, to scale. Hatched: no cinch belongs there.', 'fine', SIZE);
   const height = SIZE.height + 4 + words.length * hands.fine.size * leading;
   const scene: Scene = {

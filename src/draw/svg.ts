@@ -1,18 +1,17 @@
-/** A picture as SVG: one file that needs nothing else, the same on every machine. Numbers are rounded here and nowhere before. */
+/** A picture as one self-contained SVG, the same on every machine; the only place that rounds. */
 import { html } from '../pages/html.ts';
 import { colors } from '../pages/look.ts';
 import { isKnown, textWidth } from './letters.ts';
 import { families, fills, hands, strokes, type FillName, type StrokeName } from './look.ts';
 import type { Layer, Point, Scene, Shape } from './scene.ts';
 
-/** Text for an element of XML, which knows two letters fewer than a page does (XML 1.0, 2.2). */
+/** XML allows a few letters fewer than HTML (XML 1.0, 2.2). */
 const xml = (text: string): string =>
   html(text).replace(/[\ufffe\uffff]/g, (sign) => `\\u{${sign === '\ufffe' ? 'fffe' : 'ffff'}}`);
 
-/** Millimeters in a point: 25.4 in an inch, of which a point is a 72nd. */
 const mmPerPoint = 25.4 / 72;
 
-/** In which unit the file is written; what is cut by the file is in millimeters. */
+/** Millimeters for files that machines cut. */
 export type SvgUnit = 'pt' | 'mm';
 
 /** The whole file. */
@@ -20,7 +19,7 @@ export function sceneSvg(scene: Scene, unit: SvgUnit = 'pt'): string {
   return `<?xml version="1.0" encoding="UTF-8"?>\n${svgElement(scene, unit)}`;
 }
 
-/** The element alone, to stand in a page. */
+/** For use inside a page. */
 export function svgElement(
   { width, height, margin, title, about, scale, layers }: Scene,
   unit: SvgUnit = 'pt',
@@ -36,17 +35,16 @@ ${layers.map((layer) => layerText(layer, pen)).join('\n')}
 `;
 }
 
-/** Writes lengths in the file's unit. */
 interface Pen {
   readonly number: (points: number) => string;
 }
 
-/** A thousandth of a point or of a millimeter is finer than any printer. */
+/** Thousandths: finer than any printer. */
 const penFor = (unit: SvgUnit): Pen => ({
   number: (points) => rounded(unit === 'pt' ? points : points * mmPerPoint, 3),
 });
 
-/** So many decimals at most, no trailing zeros and no "-0". */
+/** No trailing zeros, no "-0". */
 const rounded = (value: number, places: number): string => String(Number(value.toFixed(places)) || 0);
 
 function layerText({ name, shapes, layers = [] }: Layer, pen: Pen): string {
@@ -89,7 +87,7 @@ function strokeText(name: StrokeName | undefined, { number }: Pen): string {
   return ` stroke="${colors[color]}" stroke-width="${number(width)}"${dashes}`;
 }
 
-/** Letters of known width are held to it, so that a machine with other type keeps them in their place. */
+/** Fixes the length of text of known width, so another font does not shift it. */
 function labelText(
   { at, text, hand, anchor = 'start', turn = 0 }: Shape & { kind: 'label' },
   pen: Pen,

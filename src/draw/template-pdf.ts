@@ -1,11 +1,11 @@
-/** Templates as PDF, sheet after sheet at true size: a point of the drawing is a point of the page. */
+/** Templates as PDF sheets at true size. */
 import { drawLayers } from './scene-pdf.ts';
 import { withTexts, type Layer } from './scene.ts';
 import type { Template } from './template.ts';
 import { tilesOf, type Tile } from './tiles.ts';
 import { papers, pdfOf, type Document, type Pdf, type PdfOptions } from '../pages/pdf/document.ts';
 
-/** One file of all templates, each on as many sheets as it takes. */
+/** One file for all templates. */
 export function templatesPdf(templates: readonly Template[], options: PdfOptions): Promise<Pdf> {
   const title =
     templates.length === 1 ? (templates[0]?.title ?? '') : `${String(templates.length)} templates`;
@@ -21,7 +21,7 @@ export function templatesPdf(templates: readonly Template[], options: PdfOptions
   });
 }
 
-/** What of the drawing lies in the window of a sheet. */
+/** The part of the drawing on one sheet. */
 function drawPart(document: Document, { window, from }: Tile, layers: readonly Layer[]): void {
   const { x, y, width, height } = window;
   document.save();

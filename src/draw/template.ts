@@ -1,4 +1,4 @@
-/** A template: the cinch laid flat at its true size, for the tier to lay the work on. */
+/** A template: the cinch laid flat at true size, for the maker to lay the work on. */
 import type { Advice } from '../advice/advice.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { capital, type Units } from '../units/text.ts';
@@ -13,31 +13,29 @@ import { linesAt, textLines } from './letters.ts';
 import { hands, leading } from './look.ts';
 import { box, placed, segment, type Layer, type Place, type Point, type Scene, type Shape } from './scene.ts';
 
-/** What stands on every sheet of a template. */
-export const printWords = 'Print at 100 %, never "fit to page", then measure the bars before you trust it.';
+/** On every sheet. */
+export const printWords = 'Print at 100%, never "fit to page", then measure the bars before you trust it.';
 
 export interface TemplateOf {
   readonly advice: Advice;
   readonly candidate: Candidate;
-  /** REFUSED, or the like. */
   readonly mark: string | undefined;
   readonly units: Units;
 }
 
 export interface Template {
-  /** The cinch with its marks, true to size: 72 points to an inch. */
+  /** 72 points to an inch of cinch. */
   readonly drawing: Scene;
-  /** What must be seen first; undefined when there is nothing. */
   readonly notice: string | undefined;
   readonly title: string;
   /** What it is and where its bars are. */
   readonly lines: readonly string[];
 }
 
-/** White left and right of the cinch, points. */
+/** Left and right of the cinch, points. */
 const SIDE = 12;
 
-/** The template of one cinch. Pure; total for what an advice holds. */
+/** The template of one cinch. */
 export function templateOf({ advice, candidate, mark, units }: TemplateOf): Template {
   const { order, lengthNeed } = advice.facts;
   const cinch = flatCinch(candidate, order.colors?.accent ?? []);
@@ -72,14 +70,14 @@ export function templateOf({ advice, candidate, mark, units }: TemplateOf): Temp
   };
 }
 
-/** Ink is spared: lines say it all. Bars hide the strands under them. */
+/** Saves ink; bars still hide the strands under them. */
 function unfilled(shape: Shape): Shape {
   if (shape.kind !== 'area') return shape;
   const { fill, ...rest } = shape;
   return fill === 'woven' ? { ...rest, fill: 'paper' } : fill === 'cord' ? rest : shape;
 }
 
-/** A bar of 100 mm and one of 4 in, to be measured on every sheet; the top left corner at a point. */
+/** 100 mm and 4 in, to measure on every sheet. */
 export function checkBars([x, y]: Point): Shape[] {
   const bar = (down: number, points: number, text: string): Shape[] => [
     segment([x, y + down], [x + points, y + down], 'buckle'),
@@ -89,12 +87,12 @@ export function checkBars([x, y]: Point): Shape[] {
   return [...bar(5, (100 / 25.4) * POINTS, '100 mm'), ...bar(18, 4 * POINTS, '4 in')];
 }
 
-/** Height of both. */
+/** Points. */
 export const checkBarsHeight = 26;
 
 const LINE = hands.text.size * leading;
 
-/** The whole template on one sheet as large as it has to be, with its words. */
+/** On one sheet as large as needed, with its words. */
 export function templateScene(template: Template): Scene {
   const { drawing, notice, title, lines } = template;
   const words = [...(notice === undefined ? [] : [notice]), printWords, ...lines].flatMap((text) =>

@@ -1,4 +1,4 @@
-/** A template over several sheets of paper: which part lies on which sheet, and what each sheet says of itself. */
+/** Splits a template over several sheets of paper, and labels them. */
 import { textLines, linesAt, shortened, textWidth } from './letters.ts';
 import { hands, leading } from './look.ts';
 import { box, segment, type Layer, type Point, type Shape } from './scene.ts';
@@ -15,21 +15,21 @@ export interface Rectangle {
 export interface Tile {
   readonly width: number;
   readonly height: number;
-  /** A row's letter and a number along it: "A1". */
+  /** "A1": row letter, column number. */
   readonly label: string;
-  /** Where on the sheet the drawing shows. */
+  /** Where the drawing shows on the sheet. */
   readonly window: Rectangle;
-  /** The point of the drawing that lies on the window's top left corner. */
+  /** Point of the drawing at the window's top left corner. */
   readonly from: Point;
-  /** In the drawing's own points, cut off like it: marks that come to lie on each other when sheets are joined. */
+  /** In drawing points, clipped with it; marks that overlap when sheets are joined. */
   readonly marks: readonly Layer[];
-  /** On the sheet. */
+  /** In sheet points. */
   readonly layers: readonly Layer[];
 }
 
-/** What sheets show twice where they are joined, points. */
+/** Shared by neighboring sheets, points. */
 const OVERLAP = 36;
-/** What printers cannot reach, generously. */
+/** Unprintable border, generously, points. */
 const MARGIN = 28;
 const FOOT_LINES = 3;
 const FOOT = FOOT_LINES * hands.fine.size * leading + 4;
@@ -39,14 +39,14 @@ interface Grid {
   readonly width: number;
   readonly height: number;
   readonly window: Rectangle;
-  /** Where each column of sheets and each row of them begins in the drawing, points. */
+  /** Start of each column and row in the drawing, points. */
   readonly lefts: readonly number[];
   readonly tops: readonly number[];
   readonly columns: number;
   readonly rows: number;
 }
 
-/** Sheets of a size, upright or lying, whichever takes fewer. Sizes in points. */
+/** Portrait or landscape, whichever needs fewer sheets; points. */
 export function tilesOf(template: Template, paper: { width: number; height: number }): Tile[] {
   const lying = gridOf(template, { width: paper.height, height: paper.width });
   const upright = gridOf(template, paper);
@@ -70,10 +70,7 @@ function gridOf({ drawing }: Template, { width, height }: { width: number; heigh
 
 type Span = readonly [number, number];
 
-/**
- * Where sheets begin along one side. Every sheet shows at least so much of the one before; more, where the line along which they are
- * joined would else run through a text and as far as no sheet more is needed for it.
- */
+/** Sheet starts along one axis. Neighbors overlap at least by OVERLAP; more if a seam would cut a text and no extra sheet is needed. */
 function startsOf(whole: number, part: number, texts: readonly Span[]): number[] {
   const count = Math.max(1, Math.ceil((whole - OVERLAP) / (part - OVERLAP) - 1e-9));
   let spare = OVERLAP + count * (part - OVERLAP) - whole;
@@ -88,21 +85,21 @@ function startsOf(whole: number, part: number, texts: readonly Span[]): number[]
   return starts;
 }
 
-/** A figure, which cannot be read when it is cut; a sentence can, and it may be longer than what there is to spare. */
+/** A cut figure is unreadable; a cut sentence is not, and may be too long to save. */
 const isFigure = ([from, to]: Span): boolean => to - from < FIGURE;
 const FIGURE = 66;
 
-/** The last place not after that one that lies in no text. */
+/** The last place at or before this one that cuts no text. */
 function beforeTexts(place: number, texts: readonly Span[]): number {
   const through = texts.filter(([from, to]) => from < place && place < to);
   if (through.length === 0) return place;
   return beforeTexts(Math.min(...through.map(([from]) => from)), texts);
 }
 
-/** White round a text, points. */
+/** Points around a text. */
 const ROUND = 3;
 
-/** How far texts reach along the drawing (axis 0) or down it (1). */
+/** Extent of texts along axis 0 (across) or 1 (down). */
 function textSpans(layers: readonly Layer[], axis: 0 | 1): Span[] {
   return layers.flatMap(({ shapes, layers: inner = [] }): Span[] => [
     ...shapes.flatMap((shape): Span[] => {
@@ -143,7 +140,7 @@ function tileOf(template: Template, grid: Grid, cell: Cell): Tile {
   };
 }
 
-/** A cross in a circle at four places of every strip that two sheets share: hold both to the light and lay cross on cross. */
+/** Crosses at four places of every shared strip, to align sheets against the light. */
 function jointShapes({ window, lefts, tops }: Grid): Shape[] {
   const places: Point[] = [];
   for (const [row, top] of tops.entries()) {
@@ -163,7 +160,6 @@ function jointShapes({ window, lefts, tops }: Grid): Shape[] {
 
 function headShapes({ title, notice }: Template, grid: Grid, cell: Cell): Shape[] {
   const wide = grid.window.width;
-  // A row's letter, and a number along it.
   const name = `Sheet ${labelOf(cell)} of ${labelOf({ row: grid.rows - 1, column: grid.columns - 1 })}: `;
   const lines = [notice, printWords].filter((text) => text !== undefined);
   return [
@@ -181,7 +177,7 @@ function headShapes({ title, notice }: Template, grid: Grid, cell: Cell): Shape[
   ];
 }
 
-/** The edge of what shows, and where the edge of the next sheet comes to lie. */
+/** The edge of the window, and of the next sheet. */
 function edgeShapes({ window, lefts, tops }: Grid, { row, column }: Cell): Shape[] {
   const { x, y, width, height } = window;
   const [right, bottom] = [x + width, y + height];
@@ -192,7 +188,7 @@ function edgeShapes({ window, lefts, tops }: Grid, { row, column }: Cell): Shape
   ];
 }
 
-/** How far into the sheet the next one begins; nothing on the last. */
+/** Where the next sheet starts within this one; empty on the last. */
 const nextOf = (starts: readonly number[], at: number): number[] => {
   const [here = 0, next] = starts.slice(at, at + 2);
   return next === undefined ? [] : [next - here];

@@ -1,4 +1,4 @@
-/** HTML that says what the text says: nothing that came from a file can become a tag, an attribute or a script. */
+/** HTML in which no text from a file can become a tag, attribute or script. */
 import { visible } from '../units/clean.ts';
 
 const signs: Readonly<Record<string, string>> = {
@@ -9,26 +9,25 @@ const signs: Readonly<Record<string, string>> = {
   "'": '&#39;',
 };
 
-/** Text for the inside of an element or of a quoted attribute (OWASP, cross-site scripting prevention: the five signs). */
+/** Escapes the five signs (OWASP, cross-site scripting prevention); also for quoted attributes. */
 export const html = (text: string): string => visible(text).replace(/[&<>"']/g, (sign) => signs[sign] ?? '');
 
-/** An element around texts that are HTML already. */
+/** `inside` is already HTML. */
 export const element = (name: string, inside: string | readonly string[], kind = ''): string =>
   `<${name}${kind === '' ? '' : ` class="${kind}"`}>${typeof inside === 'string' ? inside : inside.join('')}</${name}>`;
 
 export interface HtmlPage {
   readonly title: string;
-  /** The page's own style, a text of ours. */
+  /** Our own style sheet. */
   readonly css: string;
-  /** HTML already. */
+  /** Already HTML. */
   readonly body: string;
-  /** Class of the body. */
   readonly kind?: string;
-  /** Pictures stand in the page as data. */
+  /** Pictures are embedded as data. */
   readonly pictures?: true;
 }
 
-/** A whole file that needs nothing else and may fetch nothing; `title` is text. */
+/** A complete file that loads nothing; `title` is plain text. */
 export function htmlPage({ title, css, body, kind, pictures }: HtmlPage): string {
   const images = pictures === true ? ' img-src data:;' : '';
   return `<!doctype html>
@@ -49,7 +48,7 @@ ${body}
 `;
 }
 
-/** A list of texts without marks. */
+/** A list without bullets. */
 export const plainList = (texts: readonly string[]): string =>
   element(
     'ul',

@@ -1,15 +1,15 @@
-/** JSON as scripts read it: keys always in the same order, numbers rounded once, nothing in it that steers a screen. */
+/** JSON for scripts: fixed key order, numbers rounded once, no control characters. */
 
-/** Four decimals: finer than any tape, short enough to read. */
+/** Four decimals: finer than any tape. */
 const PLACES = 1e4;
 
-/** A number for JSON or a table: four decimals, never -0; what is no number becomes null. */
+/** Never -0; null when not finite. */
 export function rounded(value: number): number | null {
   if (!Number.isFinite(value)) return null;
   return Math.round(value * PLACES) / PLACES + 0;
 }
 
-/** The same for a chance: four decimals never make it certain, nor nothing. */
+/** Never rounds a chance to 0 or 1. */
 export function roundedChance(value: number): number | null {
   const chance = rounded(value);
   return chance === null ? null : Math.min(1 - 1 / PLACES, Math.max(1 / PLACES, chance));
@@ -17,10 +17,10 @@ export function roundedChance(value: number): number | null {
 
 const unseen = /[\u007f-\u009f\p{Cf}\p{Zl}\p{Zp}]/gu;
 
-/** Indented text with a final newline. Signs that JSON allows but a terminal would obey are written as `\u009b`: the same data. */
+/** Indented, with a final newline. Control characters that JSON allows but a terminal would obey become escapes such as `\u009b`. */
 export const jsonText = (value: unknown): string => `${quiet(JSON.stringify(value, null, 2))}\n`;
 
-/** The same on one line, for one result a line. */
+/** On one line. */
 export const jsonLine = (value: unknown): string => `${quiet(JSON.stringify(value))}\n`;
 
 const quiet = (json: string): string =>

@@ -1,7 +1,7 @@
-/** How papers look, once for HTML and for PDF: margins, type sizes, rules and colors that stay apart in black and white. */
+/** Margins, type sizes, rules and colors shared by HTML and PDF papers. */
 import { capital } from '../units/text.ts';
 
-/** Colors. Nothing is said by color alone: a printer may have none. */
+/** Never the only signal: printers may lack color. */
 export const colors = {
   ink: '#2b2320',
   soft: '#5f524b',
@@ -15,27 +15,27 @@ export const colors = {
 
 export type Color = keyof typeof colors;
 
-/** Points, of which an inch has 72. */
+/** Points, 72 an inch. */
 export const look = {
-  /** White on all four sides of a page; page numbers stand within. */
+  /** Page numbers go inside the margin. */
   margin: { top: 34, side: 46, bottom: 30 },
-  /** The band of strands at the head: its height, its strands, and the bars that are woven over its ends and middle. */
+  /** The band of strands at the top: height, strands, and the bars woven over ends and middle. */
   band: { height: 15, strand: 2.5, bar: 14, center: 26, row: 2.6 },
   type: { title: 19, heading: 11.5, text: 10, small: 8.5, fine: 8, loud: 15 },
   leading: 1.25,
   rules: { thick: 2.5, thin: 0.75, hair: 0.5 },
   gap: { heading: 9.5, block: 3, column: 9, cell: 1.4, picture: 14 },
-  /** Side of a box to be ticked, and the room before its text. */
+  /** Check box side, and room before its text. */
   box: { side: 8.5, room: 17 },
-  /** Room for a hand to write in, above the line. */
+  /** Writing room above a line. */
   hand: 17,
-  /** Labels of a list of pairs. */
+  /** Label column width. */
   label: 104,
-  /** Two tables side by side: the first, and the gap between them, as parts of the width. */
+  /** Two tables side by side: the first's share of the width, and the gap. */
   halves: { first: 0.61, gap: 0.05 },
 } as const;
 
-/** A notice comes in two voices: what must be seen from across the bench, and the rest of it. */
+/** Splits a notice into the part to see from across the bench and the rest. */
 export function voices(notice: string): { loud: string; rest: string } {
   const [, loud, rest] = /^([^:]{1,40}): (.+)$/su.exec(notice) ?? [];
   return loud === undefined || rest === undefined

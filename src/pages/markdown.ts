@@ -1,9 +1,9 @@
-/** Markdown that says what the text says: nothing that came from a file can become a link, a heading, a table or HTML. */
+/** Markdown in which no text from a file can become a link, heading, table or HTML. */
 import { visible } from '../units/clean.ts';
 
 /**
- * Text as Markdown: the signs that can mean something inside a line get a backslash, and so does what can mean something at its
- * start (CommonMark 0.31, 2.4: any ASCII punctuation may be escaped). Round brackets mean nothing once the square ones are escaped.
+ * Backslashes before every sign that means something inside or at the start of a line (CommonMark 0.31, 2.4). Round brackets are harmless
+ * once square ones are escaped.
  */
 export const escaped = (text: string): string =>
   visible(text)
@@ -11,22 +11,22 @@ export const escaped = (text: string): string =>
     .replace(/^(\s*)([-=+>]|\d+(?=[.)](?:\s|$)))/, (_, space: string, sign: string) =>
       /\d/.test(sign) ? `${space}${sign}\\` : `${space}\\${sign}`,
     )
-    // A bare address becomes a link in many readers; with a backslash in it, it does not.
+    // Keeps bare addresses from becoming links.
     .replace(/:(?=\/\/)/g, '\\:')
     .replace(/\bwww\./gi, (start) => `${start.slice(0, -1)}\\.`);
 
-/** A table; cells are Markdown already, so only what would break the row is taken out. */
+/** Cells are already Markdown; removes only what would break the row. */
 export function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
   const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
   return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
 }
 
-/** A list with one item a line. */
+/** One item per line. */
 export const list = (items: readonly string[]): string => items.map((item) => `- ${item}`).join('\n');
 
-/** Blocks with one empty line between them and a newline at the end; empty blocks are left out. */
+/** Joined by one empty line; empty blocks are dropped. */
 export const document = (blocks: readonly string[]): string =>
   `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
 
-/** A heading with what stands under it; nothing when nothing does. */
+/** Empty when `body` is. */
 export const section = (heading: string, body: string): string[] => (body === '' ? [] : [heading, body]);

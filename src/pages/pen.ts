@@ -1,6 +1,6 @@
-/** The few colors of the screen; a color only ever repeats what a word already says. */
+/** The few screen colors; color only repeats what a word says. */
 
-/** A sign beside a word: good, fair, poor, ruled out, does not apply, cannot tell. */
+/** Good, fair, poor, ruled out, does not apply, cannot tell. */
 export type Sign = '+' | '~' | '!' | 'x' | '-' | '?';
 
 export interface Pen {
@@ -12,10 +12,10 @@ export interface Pen {
 const same = (text: string): string => text;
 const plain: Pen = { strong: same, quiet: same, signed: (_, text) => text };
 
-/** Set once by `loadColors`: most runs print no color and need not wait for it. */
+/** Loaded by `loadColors` only when needed: most runs print no color. */
 let colored: Pen | undefined;
 
-/** Makes colors available to `penFor`: the sixteen that every terminal has. */
+/** The sixteen colors of every terminal. */
 export async function loadColors(): Promise<void> {
   const { Chalk } = await import('chalk');
   const ink = new Chalk({ level: 1 });
@@ -35,5 +35,5 @@ export async function loadColors(): Promise<void> {
   };
 }
 
-/** A pen that writes in color, if colors were loaded, or a plain one. */
+/** Colored only if colors were loaded. */
 export const penFor = (color: boolean): Pen => (color ? (colored ?? plain) : plain);

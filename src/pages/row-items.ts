@@ -1,4 +1,4 @@
-/** A row of a table as an item, where the page is too narrow for columns. */
+/** Table rows as items, for pages too narrow for columns. */
 import { item, type Page } from './page.ts';
 import type { TableBlock } from './sheet.ts';
 

@@ -1,18 +1,18 @@
-/** Papers as one HTML file that needs nothing else: for a browser, a mail or the printer. */
+/** Papers as one self-contained HTML file for browser, mail or printer. */
 import { element, html, htmlPage } from './html.ts';
 import { voices } from './look.ts';
 import { asPaper, type Block, type Sheet } from './sheet.ts';
 import { glue } from '../units/text.ts';
 import { sheetCss } from './sheet-css.ts';
 
-/** The whole file; each paper starts a page of its own in print. */
+/** Each paper starts a printed page. */
 export function sheetsHtml(sheets: readonly Sheet[]): string {
   const [first] = sheets;
   const title = sheets.length === 1 && first !== undefined ? first.title : `${String(sheets.length)} papers`;
   return htmlPage({ title, css: sheetCss, body: sheets.map(asPaper).map(sheetText).join('\n') });
 }
 
-/** A number stays on the line of its unit and its fraction. */
+/** Keeps a number with its unit and fraction. */
 const told = (text: string): string => glue(html(text));
 
 function sheetText({ title, shop, about, notice, blocks, rules, cautions }: Sheet): string {
@@ -32,7 +32,6 @@ function sheetText({ title, shop, about, notice, blocks, rules, cautions }: Shee
   );
 }
 
-/** Always of the same elements, whatever it says. */
 function noticeText(notice: string): string {
   const { loud, rest } = voices(notice);
   return element('p', `${element('b', told(loud))} ${element('span', told(rest))}`, 'notice');

@@ -1,8 +1,8 @@
-/** A paper as Markdown that a shop can paste. */
+/** Papers as Markdown to paste. */
 import { document, escaped, list, section, table } from './markdown.ts';
 import { asPaper, type Block, type Sheet } from './sheet.ts';
 
-/** One section a paper; the cautions once, at the end. */
+/** Cautions come once, at the end. */
 export function sheetsMarkdown(sheets: readonly Sheet[]): string {
   const cautions = new Set(sheets.flatMap((sheet) => sheet.cautions));
   return document([

@@ -1,4 +1,4 @@
-/** A paper on the screen: headings, labels and columns, no line wider than the page. */
+/** Papers on the screen, within the page width. */
 import {
   GAP,
   heading,
@@ -22,7 +22,7 @@ import { columns, padRight } from '../units/width.ts';
 
 type Look = Pick<ReportOptions, 'color' | 'units' | 'width'>;
 
-/** All sheets one under the other; what goes with all of them once, at the end. Only papers have tables that are worth a library's time. */
+/** What belongs to all of them comes once, at the end. Loads the table library only for papers with tables. */
 export async function sheetsScreen(sheets: readonly Sheet[], options: Look): Promise<string> {
   const isWide = (block: Block): boolean => block.kind === 'table' && block.noted !== true;
   if (!sheets.some(({ blocks }) => blocks.some(isWide))) return screenOf(sheets, options);
@@ -35,7 +35,7 @@ interface Screen extends Page {
   readonly tables: TableLines | undefined;
 }
 
-/** The same, with what puts a paper's tables in columns. */
+/** `tables` lays out a paper's tables. */
 export function screenOf(sheets: readonly Sheet[], options: Look, tables?: TableLines): string {
   const page = { ...pageFor(options), tables };
   const bodies = sheets.map((sheet) =>
@@ -47,7 +47,7 @@ export function screenOf(sheets: readonly Sheet[], options: Look, tables?: Table
   ]);
 }
 
-/** Under screens of the counter what goes with every one of them, a caution last; under papers all cautions. */
+/** Counter screens end with their hints and one caution, papers with all cautions. */
 function footLines(sheets: readonly Sheet[], page: Screen): string[] {
   const feet = sheets.flatMap(({ foot = [] }) => (foot.length === 0 ? [] : [foot]));
   const foot = (feet[0] ?? []).filter((line) => feet.every((other) => other.includes(line)));
@@ -58,10 +58,10 @@ function footLines(sheets: readonly Sheet[], page: Screen): string[] {
   ];
 }
 
-/** Lines of a screen at a counter. */
+/** Lines of a counter screen. */
 const SCREEN = 24;
 
-/** The answer on its first line; what is spare goes, last first, until the screen holds the rest. */
+/** Answer on line 1; drops spare blocks, last first, until it fits. */
 function counterLines({ title: name, foot = [], blocks }: Sheet, lead: string, page: Screen): string[] {
   const room = SCREEN - foot.flatMap((line) => sentence(page, line)).length;
   const first = sentence(page, `${name}: ${lead}`).map((line, i) =>
@@ -120,7 +120,7 @@ function itemMark(mark: ItemMark | undefined, place: number, page: Page): Mark |
   return { lead: `  ${String(place + 1)} `, paint: (lead) => lead };
 }
 
-/** A head that reads as a heading, rows below it two columns in, the note wrapped under itself; where there is no room for a note, items. */
+/** Rows indented under a heading, with the note wrapped; as items when too narrow. */
 function notedLines(table: TableBlock, page: Page): string[] {
   const { columns: heads, rows } = table;
   const texts = rows.map((row) => row.map(visible));
@@ -151,7 +151,7 @@ function notedLines(table: TableBlock, page: Page): string[] {
   ];
 }
 
-/** Labels in a column of their own, values wrapped beside them. */
+/** Labels in one column, wrapped values next to them. */
 function pairLines(rows: readonly (readonly [string, string])[], { width, pen }: Page): string[] {
   const labels = Math.max(...rows.map(([label]) => columns(visible(label)))) + 4;
   return rows.flatMap(([label, value]) => {

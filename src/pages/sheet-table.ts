@@ -1,4 +1,4 @@
-/** A table on the screen, no wider than the page: the column that gives way wraps, sums stand apart below a line. */
+/** Tables on the screen: one column wraps to fit, totals below a line. */
 import Table from 'cli-table3';
 import { visible } from '../units/clean.ts';
 import { GAP, INDENT, LEAST, type Page } from './page.ts';
@@ -12,7 +12,7 @@ const none = Object.fromEntries(
     .map((name) => [name, '']),
 );
 
-/** The lines, heads first where there are any; undefined where the page is too narrow for columns. */
+/** Undefined when the page is too narrow for columns. */
 function gridLines(table: TableBlock, width: number): { head: string[]; body: string[] } | undefined {
   const { columns: heads, rows, foot = [] } = table;
   const wide = widthsFor(table, width - INDENT);
@@ -39,7 +39,7 @@ function gridLines(table: TableBlock, width: number): { head: string[]; body: st
   };
 }
 
-/** The first column gives way. */
+/** The first column shrinks. */
 function widthsFor(
   { columns: heads, rows, foot = [], even }: TableBlock,
   room: number,
@@ -55,7 +55,7 @@ function widthsFor(
   return left < Math.min(LEAST, own) ? undefined : [Math.min(own, left), ...others];
 }
 
-/** The table as columns; where the page is too narrow for them, as tables of fewer, or a row becomes an item. */
+/** In columns; when too narrow, split into several tables or into items. */
 export function tableLines(table: TableBlock, page: Page): string[] {
   const grid = gridLines(table, page.width);
   if (grid !== undefined) return [...grid.head.map(page.pen.quiet), ...grid.body];
@@ -64,7 +64,7 @@ export function tableLines(table: TableBlock, page: Page): string[] {
   return parts.flatMap((part, i) => [...(i === 0 ? [] : ['']), ...tableLines(part, page)]);
 }
 
-/** As many even columns as there is room for beside the labels, and those that are left below, beside the labels again. */
+/** As many even columns as fit next to the labels; the rest below, with the labels again. */
 function partsOf(table: TableBlock, room: number): TableBlock[] {
   const [head, ...heads] = table.columns;
   const own = Math.max(...table.rows.map(([label = '']) => columns(visible(label))));

@@ -1,30 +1,28 @@
-/** A paper as data: one page model for every printer, on the screen, in Markdown, as HTML or on a printed page. */
+/** A paper as data, for every printer: screen, Markdown, HTML, PDF. */
 
 import type { Document } from './pdf/document.ts';
 import type { Sign } from './pen.ts';
 import { capital } from '../units/text.ts';
 
-/** A column of a table. */
 export interface Column {
   readonly head: string;
   readonly align?: 'right';
-  /** Columns of a screen that it takes at least, so that tables under each other line up. */
+  /** Least screen width, so tables line up. */
   readonly least?: number;
 }
 
-/** Where a block stands on a screen: after an empty line, and left out where the screen would grow too long. */
+/** On screen: `apart` adds an empty line, `spare` may be dropped to fit. */
 interface Placed {
   readonly apart?: true;
   readonly spare?: true;
 }
 
-/** What stands before an item: a dash, its number, or a sign. */
+/** A dash, a number, or a sign. */
 export type ItemMark = 'number' | Sign;
 
-/** Texts are as they came, not yet escaped for anything. */
+/** Texts are raw; printers escape them. */
 export type Block = Placed & SomeBlock;
 
-/** Some of them. */
 export type TableBlock = Extract<Block, { kind: 'table' }>;
 export type BesideBlock = Extract<Block, { kind: 'beside' }>;
 
@@ -32,59 +30,58 @@ type SomeBlock =
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'text'; readonly text: string; readonly tone?: 'strong' | 'quiet' }
   | { readonly kind: 'list'; readonly items: readonly string[]; readonly mark?: ItemMark }
-  /** A label and what it says. */
   | { readonly kind: 'pairs'; readonly rows: readonly (readonly [label: string, value: string])[] }
-  /** The rows of `foot` are sums and stand apart; `total` is the strongest of them. */
+  /** `foot` holds totals; `total` is the main one. */
   | {
       readonly kind: 'table';
       readonly columns: readonly Column[];
       readonly rows: readonly (readonly string[])[];
       readonly foot?: readonly (readonly string[])[];
-      /** Place of the total in `foot`. */
+      /** Index in `foot`. */
       readonly total?: number;
-      /** May stand beside the next table where the page is wide. */
+      /** May sit next to the next table on a wide page. */
       readonly half?: true;
-      /** The last column is a note: it takes the rest of the line and wraps. */
+      /** The last column is a note that takes the rest of the line and wraps. */
       readonly noted?: true;
-      /** Columns but the first share the width, and wrap. */
+      /** All columns but the first share the width and wrap. */
       readonly even?: true;
     }
-  /** To be ticked off. */
+  /** Check boxes. */
   | { readonly kind: 'boxes'; readonly items: readonly string[] }
-  /** To be written in by hand. */
+  /** Writing lines. */
   | { readonly kind: 'blanks'; readonly labels: readonly string[] }
-  /** Blocks with a picture at their side, which a screen leaves out. */
+  /** Blocks with a picture beside them; screens omit the picture. */
   | { readonly kind: 'beside'; readonly picture: Drawing; readonly blocks: readonly Block[] };
 
-/** A picture that was made elsewhere, in points; each printer of pages takes it in its own way. */
+/** A finished picture, in points. */
 export interface Drawing {
   readonly width: number;
   readonly height: number;
-  /** For readers who cannot see it. */
+  /** For screen readers. */
   readonly about: string;
-  /** An element of a page, which says so itself. */
+  /** For HTML. */
   readonly svg: string;
   readonly draw: (document: Document) => void;
 }
 
 export interface Sheet {
   readonly title: string;
-  /** The answer, which stands behind the title on a screen: of sheets that are read at the counter. */
+  /** The answer of a counter sheet, after the title on line 1. */
   readonly lead?: string;
-  /** What stands at the end of a screen in place of all cautions. */
+  /** Replaces the cautions on screen. */
   readonly foot?: readonly string[];
   readonly shop: string;
-  /** Lines under the title. */
+  /** Below the title. */
   readonly about: readonly string[];
-  /** What must be seen before anything else. */
+  /** Comes before anything else. */
   readonly notice: string | undefined;
   readonly blocks: readonly Block[];
-  /** The shop's own lines, then what always goes with a cinch. */
+  /** House rules; the cautions follow. */
   readonly rules: readonly string[];
   readonly cautions: readonly string[];
 }
 
-/** A counter's sheet for printers of pages: the answer is its first paragraph. */
+/** For page printers: the answer becomes the first paragraph. */
 export const asPaper = ({ lead, ...sheet }: Sheet): Sheet =>
   lead === undefined
     ? sheet
@@ -92,7 +89,7 @@ export const asPaper = ({ lead, ...sheet }: Sheet): Sheet =>
 
 type CounterSheet = Pick<Sheet, 'title' | 'blocks' | 'cautions'> & Required<Pick<Sheet, 'lead' | 'foot'>>;
 
-/** A sheet that is read at the counter: an answer, its blocks and its foot, and nothing of a paper. */
+/** A sheet for the counter only. */
 export const counterSheet = (sheet: CounterSheet): Sheet => ({
   shop: '',
   about: [],
@@ -101,10 +98,10 @@ export const counterSheet = (sheet: CounterSheet): Sheet => ({
   ...sheet,
 });
 
-/** A text without more. */
+/** A plain paragraph. */
 export const paragraph = (text: string): Block => ({ kind: 'text', text });
 
-/** The one line that an order leaves which could not be read; its problems go to the messages. */
+/** For an order we could not read; its errors are printed separately. */
 export const unreadSheet = ({ file, order }: { file: string; order?: string | undefined }): Sheet =>
   counterSheet({
     title: order === undefined ? file : `${order} in ${file}`,
@@ -114,13 +111,13 @@ export const unreadSheet = ({ file, order }: { file: string; order?: string | un
     foot: [],
   });
 
-/** A heading with what stands under it; nothing when nothing does. */
+/** Empty when there are no blocks. */
 export const under = (text: string, blocks: readonly Block[]): Block[] => {
   const full = blocks.filter((block) => !isEmpty(block));
   return full.length === 0 ? [] : [{ kind: 'heading', text }, ...full];
 };
 
-/** Without the blocks that say nothing. */
+/** Drops blocks without text. */
 export const withoutEmpty = (blocks: readonly Block[]): Block[] => blocks.filter((block) => !isEmpty(block));
 
 function isEmpty(block: Block): boolean {

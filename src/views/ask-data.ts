@@ -1,4 +1,4 @@
-/** `ask` for scripts: one result an order, questions that must be answered before cutting first, then most worth first; as a table one row a question. */
+/** `ask` for scripts: one result per order, questions sorted by need and value; as a table, one row per question. */
 import type { Worth } from '../advice/ask.ts';
 import type { Mean } from '../math/worth.ts';
 import { askingNumbers } from '../numbers/asking-numbers.ts';
@@ -9,7 +9,7 @@ import type { Name } from '../words/names.ts';
 import { failedRow, failedValue, remarksValue } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
-/** Whole document: `{ schema, worthAsking, results }`. */
+/** `{ schema, worthAsking, results }`. */
 export const askJson = (results: readonly AskedOrder[]): string =>
   jsonText({
     schema: 'cinchwright/ask/1',
@@ -77,7 +77,6 @@ function worthValue({ name, instead, beforeCutting, gain, followed, changes, wid
 
 const meanValue = ({ mean, error }: Mean): Values => ({ mean: rounded(mean), standardError: rounded(error) });
 
-/** In order. */
 export const askColumns: readonly Name[] = [
   'customer',
   'phone',
@@ -100,7 +99,7 @@ export const askColumns: readonly Name[] = [
   'problem',
 ];
 
-/** The table with its head, by customer; an order without a question has one row that says so. */
+/** By customer; an order without questions gets one row. */
 export const askCsv = (results: readonly AskedOrder[]): string =>
   tableCsv(askColumns, [
     ...byCustomer(results).flatMap(({ orders }) => orders.flatMap(rowsOf)),

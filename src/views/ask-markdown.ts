@@ -1,9 +1,9 @@
-/** Messages to customers as Markdown; several are parted by a rule. */
+/** Customer messages as Markdown, with a rule between them. */
 import { byCustomer, type AskedOrder } from '../words/about-ask.ts';
 import { messageFor, shortMessage, type Piece } from './ask-message.ts';
 import { document, escaped, list } from '../pages/markdown.ts';
 
-/** One message a customer with a question; nothing when there is none. */
+/** One message per customer with a question. */
 export function askMarkdown(results: readonly AskedOrder[], long: boolean): string {
   const messages = byCustomer(results)
     .map(({ orders }) => (long ? messageFor(orders) : shortMessage(orders)))

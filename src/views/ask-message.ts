@@ -1,11 +1,11 @@
-/** A message to one customer: what we would like to know, how to measure it safely, signed by the shop. */
+/** A message to one customer: what we need, how to measure it safely, signed by the shop. */
 import { listed } from '../units/phrase.ts';
 import { lower } from '../units/text.ts';
 import { cautions, shortCaution } from '../numbers/cautions.ts';
 import { insteadOf, type Asked } from '../words/about-ask.ts';
 import { generalSafety, howToAnswer, questionWords, shortWords } from '../words/ask-words.ts';
 
-/** A piece of a message. Texts are as they came: each printer makes them harmless in its own way. */
+/** Raw text; each printer escapes it. */
 export type Piece =
   | { readonly kind: 'paragraph'; readonly text: string }
   | { readonly kind: 'heading'; readonly text: string }
@@ -17,7 +17,7 @@ const paragraph = (text: string): Piece => ({ kind: 'paragraph', text });
 /** Of questions; where a sore is told, there is room for one. */
 const MOST = 2;
 
-/** The short message: at most two questions about all orders of one customer; none when none has any. */
+/** At most two questions about all orders of one customer; empty without questions. */
 export function shortMessage(orders: readonly Asked[]): Piece[] {
   const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
   const [first] = asking;
@@ -59,7 +59,7 @@ export function shortMessage(orders: readonly Asked[]): Piece[] {
   ];
 }
 
-/** The long message about all orders of one customer that have a question; none when none has. */
+/** Every question about all orders of one customer; empty without questions. */
 export function messageFor(orders: readonly Asked[]): Piece[] {
   const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
   const [first] = asking;
@@ -72,7 +72,7 @@ export function messageFor(orders: readonly Asked[]): Piece[] {
     ...sorePieces(asking),
     paragraph(opening(asking)),
     ...asking.flatMap((each) => questionPieces(each, asking.length > 1)),
-    ...(cutting ? [paragraph('We cut no cord before we know the length from ring to ring.')] : []),
+    ...(cutting ? [paragraph("We won't cut cord until we have ring to ring.")] : []),
     paragraph(howToAnswer),
     { kind: 'heading', text: 'Safety first' },
     { kind: 'list', items: generalSafety },
@@ -99,20 +99,18 @@ function opening(asking: readonly Asked[]): string {
   const [only] = asking;
   const about =
     asking.length === 1 && only !== undefined ? `order ${nameOf(only)}` : `${String(asking.length)} orders`;
-  return `thank you for your ${about}. With a little more from you the cinch will be surer to clear the elbow and to be the right length. ${firstText(asking)}; every single answer helps.`;
+  return `Thank you for your ${about}. A few more measurements make it surer that the cinch clears the elbow and is the right length. ${firstText(asking)}; every answer helps.`;
 }
 
-/** What stands first, and why. */
 function firstText(asking: readonly Asked[]): string {
   const before = asking.some(
     ({ toAsk }) => toAsk.length > 1 && toAsk.some(({ beforeCutting }) => beforeCutting),
   );
   return before
-    ? 'What we must know before we cut stands first, then what helps most'
-    : 'What helps most stands first';
+    ? 'What we need before we cut comes first, then what helps most'
+    : 'What helps most comes first';
 }
 
-/** "2402 for Juniper". */
 function nameOf({ result }: Asked): string {
   const { order, horse } = result.advice.facts.order;
   return horse.name === undefined ? order : `${order} for ${horse.name}`;
@@ -134,7 +132,7 @@ function questionPieces(asked: Asked, named: boolean): Piece[] {
   return [
     ...pieces,
     paragraph(
-      `If you would rather not measure ${listed(replaced)}: a photo from the side helps, too. ${how} ${safely}`,
+      `If you would rather not measure ${listed(replaced)}, a photo from the side helps, too. ${how} ${safely}`,
     ),
   ];
 }

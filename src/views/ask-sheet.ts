@@ -1,4 +1,4 @@
-/** `ask` at the counter: what to ask about an order, or about many by customer, most worth first. */
+/** `ask` at the counter: what to ask, most useful first; several orders by customer. */
 import type { Worth } from '../advice/ask.ts';
 import { listed } from '../units/phrase.ts';
 import {
@@ -20,7 +20,7 @@ import { capital, chanceText, lower, phraseText, type Units } from '../units/tex
 
 const foot = ['Message to the customer: --format text, or --long for the whole of it.', shortCaution];
 
-/** One order in full; several as one list by customer. */
+/** One order in full, or several as a list. */
 export function askSheets(results: readonly AskedOrder[], units: Units): Sheet[] {
   const read = results.filter((result) => result.ok);
   const [only] = read;
@@ -29,7 +29,6 @@ export function askSheets(results: readonly AskedOrder[], units: Units): Sheet[]
   return [...sheets, ...results.flatMap((result) => (result.ok ? [] : [unreadSheet(result)]))];
 }
 
-/** Shortened names of what is asked about. */
 const names = (toAsk: readonly Worth[]): string => listed(toAsk.map(({ name }) => name));
 
 function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
@@ -61,7 +60,7 @@ function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
 
 /** "Elbow room. May change the cinch or a verdict: 73%, most often to ..., adds 4%." */
 const worthText = (worth: Worth, units: Units): string =>
-  `${capital(worth.name)}${worth.beforeCutting ? ', before any cord is cut' : ''}. ${changeText(worth, units)} Adds ${gainText(worth.gain)}.`;
+  `${capital(worth.name)}${worth.beforeCutting ? ', before we cut cord' : ''}. ${changeText(worth, units)} Adds ${gainText(worth.gain)}.`;
 
 function nowText(
   { result: { advice, now } }: Pick<Asked, 'result' | 'toAsk' | 'photo'>,
@@ -72,7 +71,6 @@ function nowText(
   return `For now: ${cinchText(first.candidate, { advice, units })}. ${chanceText(now.both)} to clear the elbow at the right length.`;
 }
 
-/** Many orders: one row each, by customer. */
 function listSheet(read: readonly Asked[], units: Units): Sheet {
   const asking = read.filter(({ toAsk }) => toAsk.length > 0);
   const done = read
@@ -80,7 +78,7 @@ function listSheet(read: readonly Asked[], units: Units): Sheet {
     .map(({ result }) => result.advice.facts.order.order);
   return counterSheet({
     title: 'Questions',
-    lead: `${String(asking.length)} of ${String(read.length)} orders have one worth asking.`,
+    lead: `${String(asking.length)} of ${String(read.length)} orders have a question worth asking.`,
     blocks: [
       ...byCustomer(asking).flatMap(({ orders }): Block[] => [
         { kind: 'text', text: reachText(orders), tone: 'strong', apart: true },
@@ -94,7 +92,9 @@ function listSheet(read: readonly Asked[], units: Units): Sheet {
       ...(done.length === 0
         ? []
         : [{ ...paragraph(`Nothing to ask about ${listed(done.map(visible))}.`), apart: true } as const]),
-      paragraph('In brackets: what it adds to the chance, and how often it changes the cinch or a verdict.'),
+      paragraph(
+        'In parentheses: what it adds to the chance, and how often it changes the cinch or a verdict.',
+      ),
     ],
     cautions: read[0]?.result.advice.cautions ?? [],
     foot,

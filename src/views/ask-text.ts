@@ -1,12 +1,12 @@
-/** Messages to customers as plain text, ready for mail; several are parted by a line. */
+/** Customer messages as plain text for mail, with a line between them. */
 import { byCustomer, type AskedOrder } from '../words/about-ask.ts';
 import { messageFor, shortMessage, type Piece } from './ask-message.ts';
 import { wrap } from '../units/text.ts';
 
-/** Mail is quoted and answered: lines of this many columns stay whole. */
+/** Columns; short enough to survive quoting in replies. */
 const WIDTH = 72;
 
-/** One message a customer with a question; nothing when there is none. */
+/** One message per customer with a question. */
 export function askText(results: readonly AskedOrder[], long: boolean): string {
   const messages = byCustomer(results)
     .map(({ orders }) => (long ? messageFor(orders) : shortMessage(orders)))

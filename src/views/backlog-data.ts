@@ -1,4 +1,4 @@
-/** A backlog for scripts and spreadsheets: JSON, one result a line, CSV. Lengths are inches. */
+/** A backlog for scripts: JSON, one result per line, or CSV. Lengths in inches. */
 import type { ColumnName } from '../work/columns.ts';
 import type { Cells } from '../work/row.ts';
 import { cautions } from '../numbers/cautions.ts';
@@ -7,7 +7,7 @@ import { csvText } from '../pages/csv.ts';
 import { jsonLine } from '../pages/json.ts';
 import { headOf, names } from '../words/names.ts';
 
-/** A row as `size` has it: what belongs to one thing stands together. */
+/** Grouped as in `size`. */
 function valueOf(cells: Cells, chosen: readonly ColumnName[]): Record<string, unknown> {
   const value: Record<string, unknown> = {};
   for (const name of chosen) {
@@ -18,7 +18,7 @@ function valueOf(cells: Cells, chosen: readonly ColumnName[]): Record<string, un
   return value;
 }
 
-/** One document, `{ schema, results, cautions }`, one result a line. */
+/** `{ schema, results, cautions }`. */
 export const backlogJson = (chosen: readonly ColumnName[]): BacklogPrinter => ({
   head: `{\n  "schema": "cinchwright/backlog/1",\n  "results": [`,
   row: (cells) => `    ${jsonLine(valueOf(cells, chosen)).trimEnd()}`,
@@ -29,14 +29,14 @@ export const backlogJson = (chosen: readonly ColumnName[]): BacklogPrinter => ({
 
 const plain = { before: '', between: '', foot: () => '' };
 
-/** One result a line, nothing else. */
+/** One result per line. */
 export const backlogLines = (chosen: readonly ColumnName[]): BacklogPrinter => ({
   ...plain,
   head: '',
   row: (cells) => jsonLine(valueOf(cells, chosen)),
 });
 
-/** A table for a spreadsheet. */
+/** A table for spreadsheets. */
 export const backlogCsv = (chosen: readonly ColumnName[]): BacklogPrinter => ({
   ...plain,
   head: csvText([chosen.map(headOf)]),

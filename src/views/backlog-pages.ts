@@ -1,4 +1,4 @@
-/** A backlog for people: a table for the screen, whose widths are known before its rows are, and a page of Markdown. */
+/** A backlog for people: a screen table with fixed column widths, or a Markdown page. */
 import type { ColumnName } from '../work/columns.ts';
 import { inWords, names } from '../words/names.ts';
 import type { Cells } from '../work/row.ts';
@@ -19,7 +19,7 @@ interface Drawn {
   readonly right: boolean;
 }
 
-/** Wider than their heads. */
+/** Columns wider than their heads. */
 const wide: Readonly<Partial<Record<ColumnName, number>>> = {
   order: 12,
   customer: 10,
@@ -41,7 +41,7 @@ const wide: Readonly<Partial<Record<ColumnName, number>>> = {
   problem: 30,
 };
 
-/** What the screen shows when nobody chooses: 80 columns. */
+/** Default on screen: fits 80 columns. */
 export const screenColumns: readonly ColumnName[] = [
   'order',
   'customer',
@@ -53,7 +53,7 @@ export const screenColumns: readonly ColumnName[] = [
   'chance',
 ];
 
-/** What a page of Markdown shows when nobody chooses. */
+/** Default in Markdown. */
 export const pageColumns: readonly ColumnName[] = [
   'order',
   'customer',
@@ -71,10 +71,10 @@ export const pageColumns: readonly ColumnName[] = [
   'problem',
 ];
 
-/** Narrower than this a text says nothing. */
+/** Columns; less is unreadable. */
 const NARROWEST = 6;
 
-/** Rows no wider than the screen, if the columns chosen can be; `told` puts under a row why it has no spec. */
+/** As narrow as the screen if possible; `told` adds a line on why a row has no spec. */
 export function backlogTable(chosen: readonly ColumnName[], told: boolean, look: Look): BacklogPrinter {
   const drawn = widthsFor(chosen, look.width);
   const pen = penFor(look.color);
@@ -108,7 +108,7 @@ function painted(text: string, { verdict }: Cells, pen: Pen): string {
   return pen.signed(verdict === 'tight' ? '~' : 'x', text);
 }
 
-/** Under a row: what is wrong with the order, why nothing fits, which order has the same number. */
+/** Below a row: errors, why nothing fits, repeated numbers. */
 function whyLines(cells: Cells, { width, units }: Look): string[] {
   const place = `${textOf('file', cells, units)}:${textOf('line', cells, units)}`;
   const problem = textOf('problem', cells, units);
@@ -121,7 +121,7 @@ function whyLines(cells: Cells, { width, units }: Look): string[] {
   return texts.filter((text) => text !== '').flatMap((text) => wrap(text, width, { first: 4, rest: 6 }));
 }
 
-/** Texts give way first, the widest before the others, until the line fits or would say nothing. */
+/** Shortens text columns, widest first, until the line fits. */
 function widthsFor(chosen: readonly ColumnName[], width: number): Drawn[] {
   const all = chosen.map((name) => {
     const { unit } = names[name];
@@ -140,7 +140,7 @@ function widthsFor(chosen: readonly ColumnName[], width: number): Drawn[] {
   return all;
 }
 
-/** A table of Markdown with a heading, and the cautions under it. */
+/** A table, then the cautions. */
 export const backlogMarkdown = (chosen: readonly ColumnName[], units: Units): BacklogPrinter => ({
   head: `# Backlog\n\n${row(chosen.map(inWords))}${row(chosen.map(() => '---'))}`,
   row: (cells) => row(chosen.map((name) => escaped(textOf(name, cells, units)))),

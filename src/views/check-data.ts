@@ -1,4 +1,4 @@
-/** `check` for scripts: one result an order with an entry for each cinch judged, and as a table one row a rule. */
+/** `check` for scripts: one result per order, one entry per cinch; as a table, one row per rule. */
 import type { Checked } from '../advice/check.ts';
 import { jsonText } from '../pages/json.ts';
 import { phraseText } from '../units/text.ts';
@@ -8,7 +8,7 @@ import type { CheckResult } from '../words/types.ts';
 import { failedRow, failedValue, findingValue, remarksValue, standingValue } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
-/** Whole document: `{ schema, results }`. */
+/** `{ schema, results }`. */
 export const checkJson = (results: readonly CheckResult[]): string =>
   jsonText({ schema: 'cinchwright/check/1', results: results.map(checkValue) });
 
@@ -36,7 +36,7 @@ const checkedValue = (checked: Checked): Values => ({
   })),
 });
 
-/** In order. Style, strands, length and buckle are as judged. */
+/** Style, strands, length and buckle are as judged. */
 export const checkColumns: readonly Name[] = [
   'order',
   'file',

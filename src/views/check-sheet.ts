@@ -1,4 +1,4 @@
-/** `check` at the counter: a sore first, then how each cinch stands, why, and what would pass. */
+/** `check` at the counter: a sore first, then each cinch: how it stands, why, what would pass. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
@@ -35,7 +35,7 @@ import { checkBlocks, restsOnBlocks } from './in-full.ts';
 type Read = CheckResult & { readonly ok: true };
 type Asked = Pick<ReportOptions, 'units' | 'why'>;
 
-/** The sheet of one order; its first cinch stands on the first line, unless a sore does. */
+/** The first cinch is on line 1, unless a sore is. */
 export function checkSheet({ advice, checked }: Read, options: Asked): Sheet {
   const { units, why } = options;
   const [welfare, ...more] = advice.welfare.map((phrase) => phraseText(phrase, units));
@@ -85,7 +85,7 @@ function headText(checked: Checked, advice: Advice, units: Units): string {
     own === undefined || standingOf(checked) === 'refused'
       ? ''
       : ` The chance at the elbow is ${oddsText(own.clearance.chance)}.`;
-  const rest = kept.length === 0 ? '' : ', the rest as the order wants it';
+  const rest = kept.length === 0 ? '' : ', the rest as in the order';
   return `${whose[which]}${rest} (${named}${taken}): ${standingWords[standingOf(checked)]}.${odds}`;
 }
 
@@ -99,7 +99,6 @@ function filledText({ filled }: Checked, own: Candidate, { advice, units }: Tell
   return listed(filled.map(({ part }) => words[part]));
 }
 
-/** Why it is ruled out, what is less than good, what it explains, and the smallest change that passes. */
 function checkedBlocks(checked: Checked, advice: Advice, units: Units): Block[] {
   const { judged, cannot } = checked;
   const told = toTell({ findings: findingsOf(checked) }, advice.facts);
@@ -155,7 +154,7 @@ function changesText(from: Candidate, to: Candidate, { advice, units }: Telling)
   return parts.filter((part) => part !== '').join(', ');
 }
 
-/** What the shop would tie, unless that is one of these already. */
+/** Our pick, unless already shown. */
 function pickBlocks(checked: readonly Checked[], advice: Advice, units: Units): Block[] {
   const { first } = advice;
   const shown = (spec: RankedSpec): boolean =>
@@ -175,7 +174,6 @@ const isSame = (a: Candidate | undefined, b: Candidate): boolean =>
   a.buckle.id === b.buckle.id &&
   Math.abs(a.length - b.length) < 0.5;
 
-/** Every check with its margin, what it rests on, and the working. */
 const whyBlocks = (checked: readonly Checked[], advice: Advice, units: Units): Block[] => [
   ...checked.flatMap((entry): Block[] =>
     entry.judged === undefined

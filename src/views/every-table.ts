@@ -1,4 +1,4 @@
-/** Every cinch that was tried, ruled out ones too, as a table: passing ones best first. */
+/** Every cinch we tried as a table, passing ones best first. */
 import type { Advice } from '../advice/advice.ts';
 import type { Judged } from '../advice/judge.ts';
 import type { Facts } from '../horse/facts.ts';
@@ -49,7 +49,7 @@ function cells(entry: Judged, facts: Facts, units: Units): string[] {
   ];
 }
 
-/** What rules it out first; else only the worst kind there is. */
+/** The first rule that rules it out, else only its worst findings. */
 function saysText(entry: Judged, facts: Facts): string {
   const [worst, ...rest] = toTell(entry, facts);
   if (worst === undefined) return '+';

@@ -1,4 +1,4 @@
-/** The long form that `--why` asks for: every check with its margin, what the answer rests on, and the working. */
+/** What `--why` adds: every check with its margin, what we went by, and the working. */
 import type { Advice } from '../advice/advice.ts';
 import type { Finding } from '../advice/judge.ts';
 import { workingOf } from '../horse/facts.ts';
@@ -8,7 +8,7 @@ import { assumptionText } from '../words/about-rest.ts';
 import { findingText, marginText } from '../words/about-specs.ts';
 import { judgementWords } from '../words/words.ts';
 
-/** One item a check, behind the sign of its judgement. */
+/** One line per check, after its sign. */
 export const checkBlocks = (findings: readonly Finding[], units: Units): Block[] =>
   findings.map((finding) => ({
     kind: 'list',
@@ -21,7 +21,7 @@ function checkText(finding: Finding, units: Units): string {
   return `${findingText(finding, units, 'decimals')}${margin === undefined ? '' : ` Margin ${margin}.`}`;
 }
 
-/** Every input with its spread and basis, then the working. */
+/** Every input, then the working. */
 export const restsOnBlocks = ({ assumptions, facts }: Advice, units: Units): Block[] => [
   { kind: 'heading', text: 'What we went by' },
   { kind: 'list', items: assumptions.map((entry) => `${assumptionText(entry, units)}.`) },

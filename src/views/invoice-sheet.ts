@@ -1,4 +1,4 @@
-/** An invoice as a paper for customer and bookkeeper: what was tied, by the lines of the quote, what was paid and what is due. */
+/** An invoice: what we tied, the lines of the quote, what was paid and what is due. */
 import { paragraph, withoutEmpty, type Sheet } from '../pages/sheet.ts';
 import { dayText } from '../units/days.ts';
 import { moneyText, type Minor } from '../units/money.ts';
@@ -6,7 +6,7 @@ import { capital } from '../units/text.ts';
 import type { Invoice, Quote } from '../work/quote.ts';
 import { cinchesText, colorText, forCustomer, priceBlocks, tiedText, type QuoteLook } from './quote-sheet.ts';
 
-/** The paper of one invoice. */
+/** The paper. */
 export function invoiceSheet(
   quote: Quote & { readonly invoice: Invoice },
   { units, itemized }: QuoteLook,
@@ -35,12 +35,11 @@ export function paidText({ price, invoice }: Pick<Quote, 'price' | 'invoice'>): 
   if (total === undefined || paid === undefined || due === undefined || currency === undefined)
     return 'Not added up yet: something has no price.';
   const money = (amount: Minor): string => moneyText(amount, currency);
-  const rest = due < 0 ? `We owe you ${money(-due)}.` : `Due ${money(due)}.`;
+  const rest = due < 0 ? `Refund due ${money(-due)}.` : `Due ${money(due)}.`;
   return `Total ${money(total)}. Paid ${money(paid)}. ${rest}`;
 }
 
-/** What stands below the total. */
 function paidRows({ paid, due }: Invoice): [string, Minor][] {
   if (paid === undefined || due === undefined) return [];
-  return [['Paid', paid], due < 0 ? ['We owe you', -due] : ['Due', due]];
+  return [['Paid', paid], due < 0 ? ['Refund due', -due] : ['Due', due]];
 }

@@ -1,4 +1,4 @@
-/** What outcomes taught, for scripts: inches and chances as numbers. */
+/** What past cinches tell us, for scripts: inches and chances as numbers. */
 import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
 import type { HeldOut, Range, Refit } from '../learn/refit.ts';
@@ -6,7 +6,7 @@ import type { Bin } from '../learn/calibration.ts';
 import { jsonText, rounded } from '../pages/json.ts';
 import type { Values } from './table.ts';
 
-/** Whole document. */
+/** The whole document. */
 export const learnJson = (learned: Learned, { file, day }: { file: string; day: string }): string =>
   jsonText({
     schema: 'cinchwright/learn/1',
@@ -56,7 +56,7 @@ const heldOutValue = ({ error, ...scores }: HeldOut): Values => ({
   standardError: rounded(error),
 });
 
-/** `complaint` is the chance that one comes sooner or later, `byChance` the chance of what came or more. */
+/** `complaint`: chance of one sooner or later; `byChance`: chance of this many or more. */
 const binValue = ({ count, chance, low, high, tail, ...shares }: Bin): Values => ({
   count,
   complaint: rounded(chance),

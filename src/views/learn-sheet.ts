@@ -1,4 +1,4 @@
-/** What outcomes taught, as a sheet: before and after, how strong, whether it foretells better, and how well it is calibrated. */
+/** What past cinches tell us: numbers before and after, how sure, and whether they predict better. */
 import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
 import { isOdd, type Bin } from '../learn/calibration.ts';
@@ -21,7 +21,7 @@ const complaintNames: Readonly<Record<Refit['key'], string>> = {
   stretch: 'too long or too short',
 };
 
-/** The sheet; `day` is when it is written, `file` names the outcomes. */
+/** `day` is when it is written. */
 export function learnSheet(learned: Learned, { file, day }: { file: string; day: string }): Sheet {
   const { shop, counts, evidence } = learned;
   const told = counts
@@ -34,7 +34,7 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
     notice: undefined,
     blocks: [
       ...under('Before and after', [numbersTable(learned)]),
-      ...under('How much it rests on', [{ kind: 'list', items: refitsOf(learned).map(strengthText) }]),
+      ...under('How much we learned from', [{ kind: 'list', items: refitsOf(learned).map(strengthText) }]),
       ...under('Tested on cinches it had not seen', [
         { kind: 'list', items: refitsOf(learned).map((each) => verdictText(each, learned)) },
       ]),
@@ -54,7 +54,7 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
 const inches = (value: number): string => `${decimals(value, 2)} in`;
 const between = ({ low, high }: Range): string => `${decimals(Math.max(0, low), 2)} to ${inches(high)}`;
 
-/** Reports that contradict each other or any number of the model: told before anything is believed. */
+/** Reports that contradict each other or fit no number; read these before believing the rest. */
 function doubts({ contrary, ...learned }: Learned): string[] {
   return [
     ...contrary.map(({ clearance, counts }) => {
@@ -66,7 +66,7 @@ function doubts({ contrary, ...learned }: Learned): string[] {
         .filter((bin) => isOdd(bin, bins.length))
         .map(
           ({ count, after, came }) =>
-            `${names[key]}: of ${plural(count, 'outcome')} ${decimals(after * count, 1)} would be ${complaintNames[key]} by the new numbers too; ${String(Math.round(came * count))} were. Hardly chance: look for another cause, or wrong reports.`,
+            `${names[key]}: of ${plural(count, 'outcome')} the new numbers, too, expect ${decimals(after * count, 1)} ${complaintNames[key]}; there were ${String(Math.round(came * count))}. Hardly chance: look for another cause, or wrong reports.`,
         ),
     ),
   ];
@@ -75,7 +75,7 @@ function doubts({ contrary, ...learned }: Learned): string[] {
 function numbersTable(learned: Learned): Block {
   return {
     kind: 'table',
-    columns: ['', 'In force', 'Before', '90%', 'After', '90%'].map((head) => ({ head })),
+    columns: ['', 'Now', 'Before', '90%', 'After', '90%'].map((head) => ({ head })),
     rows: [
       ...refitsOf(learned).map((each) => [
         names[each.key],
@@ -106,12 +106,12 @@ function strengthText({ key, outcomes, complaints, strength, settled }: Refit): 
 
 const ONE = 'not recommended: one outcome, and no other to test it on.';
 const ONE_KIND =
-  'not recommended: all outcomes are of one cinch on one set of measures, with no other to test it on.';
+  'not recommended: all outcomes are of one cinch with one set of measurements, and no other to test it on.';
 
-/** Whether the refit beats the defaults where it had not seen the outcome, and what follows. */
+/** Whether the new number beats the default on outcomes it had not seen. */
 export function verdictText(refit: Refit, learned: Learned): string {
   const { key, heldOut, recommended, outcomes } = refit;
-  if (outcomes === 0) return `${names[key]}: no outcome bears on it; nothing learned.`;
+  if (outcomes === 0) return `${names[key]}: no past cinch tells us about it; nothing learned.`;
   const { defaults, refit: own, better, error } = heldOut;
   const scores = `log score ${decimals(own, 2)}, defaults ${decimals(defaults, 2)}; ${better < 0 ? 'worse' : 'better'} by ${decimals(Math.abs(better), 2)}, give or take ${decimals(error, 2)}`;
   if (!Number.isFinite(error)) return `${names[key]}: ${outcomes === 1 ? ONE : ONE_KIND}`;
@@ -150,33 +150,32 @@ function binsTable(bins: readonly Bin[]): Block {
 
 const { 'days-to-rub': rubDays, 'days-to-slack': slackDays, 'rub-chance': rubShare } = learningNumbers;
 
-/** What becomes of the least clearance: against it cinches are refused and called good. */
+/** What happens to the least clearance, which rules cinches out. */
 function floorText(learned: Learned): string {
   const { atFloor, shop } = learned;
   const { value, moves } = floorOf(learned);
   const old = inches(shop.model['floor-clearance']);
-  const chances = `the chance of a rub was taken as ${chanceText(atFloor.before)} and is now ${chanceText(atFloor.after)}`;
+  const chances = `the chance of a rub was ${chanceText(atFloor.before)} and is now ${chanceText(atFloor.after)}`;
   const same = old === inches(value);
-  const moved = same ? ` and is at ${old} already` : ` from ${old} to ${inches(value)}`;
+  const moved = same ? ` and is already at ${old}` : ` from ${old} to ${inches(value)}`;
   const then = same ? '' : `; at ${inches(value)} it is ${chanceText(atFloor.moved)}`;
   const raise =
     atFloor.moved >= 0.5
       ? ' If that is more than you will tie, raise floor-clearance in the shop file by hand.'
       : '';
   if (moves === 'follows')
-    return `The least clearance, which rules cinches out, goes with it${moved}: ${FLOOR_FOLLOWS}. At ${old} ${chances}${then}.${raise}`;
-  const why =
-    moves === 'set-by-shop' ? 'which the shop set itself,' : 'which is never lowered below the default,';
+    return `The least clearance, which rules cinches out, moves with it${moved}: ${FLOOR_FOLLOWS}. At ${old} ${chances}${then}.${raise}`;
+  const why = moves === 'set-by-shop' ? 'which the shop set,' : 'which is never lowered below the default,';
   return `At the least clearance (${old}), ${why} ${chances}.${raise}`;
 }
 
 function readingTexts(learned: Learned): string[] {
   return [
-    `Required clearance: where ${chanceText(rubShare.value)} of cinches come to rub, on an average horse.`,
+    `Required clearance: where ${chanceText(rubShare.value)} of cinches rub in time, on an average horse.`,
     `A rub shows after ${String(rubDays.value)} days on average, a wrong length after ${String(slackDays.value)}; a good report after two days says little.`,
     floorText(learned),
-    'Expected: rubs, or lengths complained of, in the days in use, by the numbers before and after. In 9 lines out of 10 the expected number should lie within the 90% beside the actual one.',
-    'Tested: each outcome is predicted from the others; cinches alike are left out together.',
-    'Rubs go by clearance, lengths by the ring-to-buckle gap; a cinch that slipped says nothing of either.',
+    'Expected: rubs, or wrong lengths, in the days in use, by the numbers before and after. In 9 lines out of 10 the expected number should fall within the 90% next to the actual one.',
+    'Tested: each outcome is predicted from the others; alike cinches are left out together.',
+    'Rubs tell us about clearance, wrong lengths about the stretch; a cinch that slipped tells us neither.',
   ];
 }

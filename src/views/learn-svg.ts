@@ -1,4 +1,4 @@
-/** A picture of what was learned: the chance of a rub by clearance, before and after, and what was expected beside what came. */
+/** A picture of what was learned: chance of a rub by clearance, expected and actual rubs. */
 import type { Evidence } from '../learn/evidence.ts';
 import type { Learned } from '../learn/learn.ts';
 import { html } from '../pages/html.ts';
@@ -13,7 +13,7 @@ interface Panel {
   readonly left: number;
   readonly low: number;
   readonly high: number;
-  /** Highest chance that is drawn. */
+  /** Highest chance drawn. */
   readonly most: number;
 }
 
@@ -21,7 +21,7 @@ const n = (value: number): string => String(Math.round(value * 10) / 10);
 const x = ({ left, low, high }: Panel, value: number): number => left + (PLOT * (value - low)) / (high - low);
 const y = ({ most }: Panel, chance: number): number => TOP + PLOT * (1 - Math.min(1, chance / most));
 
-/** The whole picture, for print on white: nothing is said by color alone. */
+/** For print on white; never by color alone. */
 export function learnSvg(learned: Learned): string {
   const { clearance, evidence, shop } = learned;
   const rubs: Panel = { left: 70, low: 0.5, high: 2.5, most: 1 };
@@ -31,7 +31,7 @@ export function learnSvg(learned: Learned): string {
   );
   const most = Math.min(1, Math.ceil(highest * 10) / 10);
   const calibration: Panel = { left: 500, low: 0, high: most, most };
-  const label = `Rubs by clearance, and rubs expected against rubs that came, from ${String(evidence.length)} outcomes`;
+  const label = `Rubs by clearance, and rubs expected and actual, from ${String(evidence.length)} outcomes`;
   return `${[
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${String(WIDE)} ${String(HIGH)}" width="${String(WIDE)}" height="${String(HIGH)}" role="img" data-by="cinchwright" aria-label="${html(label)}" font-family="'Source Sans 3', Helvetica, Arial, sans-serif" font-size="13" fill="${colors.ink}">`,
     `<rect width="${String(WIDE)}" height="${String(HIGH)}" fill="${colors.white}"/>`,
@@ -62,12 +62,12 @@ function rubPanel({ curve, clearance, evidence }: Learned, panel: Panel): string
     ...evidence.flatMap((each) => tick(each, panel)),
     text(
       [panel.left, HIGH - 32],
-      'Broken: before. Full: after; line and band: required clearance and its 90 %.',
+      'Dashed: before. Solid: after. Line and band: required clearance and its 90%.',
       'font-size="12"',
     ),
     text(
       [panel.left, HIGH - 14],
-      'Ticks: clearance at tying, above of those that rubbed, below of the good ones.',
+      'Ticks: clearance when tied. Above: those that rubbed; below: the good ones.',
       'font-size="12"',
     ),
   ];
@@ -85,7 +85,7 @@ function tick({ result, clearance }: Evidence, panel: Panel): string[] {
 
 function calibrationPanel({ clearance }: Learned, panel: Panel): string[] {
   const steps = Array.from({ length: 6 }, (_, i) => (panel.most * i) / 5);
-  // Whiskers, then dots, then rings: dots are see-through and rings hollow, so that those behind stay to be seen.
+  // Drawn so overlapping ones stay visible: whiskers, see-through dots, hollow rings.
   const { bins } = clearance;
   const marks = [
     ...bins.map(
@@ -102,20 +102,20 @@ function calibrationPanel({ clearance }: Learned, panel: Panel): string[] {
     ),
   ];
   return [
-    text([panel.left, 58], 'Share of rubs expected (across) and come (up)', 'font-weight="600"'),
+    text([panel.left, 58], 'Share of rubs: expected (across), actual (up)', 'font-weight="600"'),
     ...frame(panel, steps, (value) => `${String(Math.round(100 * value))} %`),
     `<path d="M${n(x(panel, 0))} ${n(y(panel, 0))}L${n(x(panel, panel.most))} ${n(y(panel, panel.most))}" stroke="${colors.soft}" stroke-width="1"/>`,
     ...marks,
     text(
       [panel.left, HIGH - 32],
-      'Ring: expected before. Dot: after, with the 90% of what came.',
+      'Ring: expected before. Dot: after, with the 90% of the actual share.',
       'font-size="12"',
     ),
     text([panel.left, HIGH - 14], 'On the slanted line, as many rubbed as were expected.', 'font-size="12"'),
   ];
 }
 
-/** Axes with their numbers; chances up the side. */
+/** Chances go up the side. */
 function frame(panel: Panel, steps: readonly number[], name: (value: number) => string): string[] {
   const sides = [0, 0.25, 0.5, 0.75, 1].map((share) => share * panel.most);
   return [

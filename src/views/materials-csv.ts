@@ -1,4 +1,4 @@
-/** The materials of a backlog as one table: rows of several lists, told apart by the first column. */
+/** The materials of a backlog as one table; the first column says which list a row belongs to. */
 import type { CutPutUp } from '../work/cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../work/materials.ts';
 import type { Lack } from '../work/shelf.ts';
@@ -9,7 +9,7 @@ import type { Name } from '../words/names.ts';
 import { failedRow } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
-/** In order; `list` is order, cord, hardware, short, buy, cut or leftover. */
+/** `list` is order, cord, hardware, short, buy, cut or leftover. */
 export const materialsColumns: readonly Name[] = [
   'list',
   'order',
@@ -45,7 +45,7 @@ export function materialsCsv(materials: Materials, results: readonly BacklogResu
       needed,
       onHand,
       short,
-      note: short > 0 && !orderable ? 'no more to be had' : undefined,
+      note: short > 0 && !orderable ? "can't get more" : undefined,
     })),
     ...[...materials.shares].flatMap(([order, { lacks }]) => lacks.map((lack) => lackRow(order, lack))),
     ...materials.buy.map(buyRow),
@@ -56,7 +56,6 @@ export function materialsCsv(materials: Materials, results: readonly BacklogResu
   return tableCsv(materialsColumns, rows);
 }
 
-/** What one order does not find on the shelf. */
 const lackRow = (order: string, lack: Lack): Row => ({
   ...{ list: 'short', order, note: supplyText(lack) },
   ...(lack.kind === 'cord'
@@ -64,7 +63,6 @@ const lackRow = (order: string, lack: Lack): Row => ({
     : { id: lack.name, short: lack.amount }),
 });
 
-/** An order of a backlog as a row. */
 function orderRow(result: BacklogResult): Row {
   const list = 'order';
   if (!result.ok) return { list, ...failedRow(result) };
@@ -76,7 +74,7 @@ function orderRow(result: BacklogResult): Row {
 function cordRows({ color, ply, onHand, pieces, needed, lots, short, orders }: CordNeed): Row[] {
   const base = { list: 'cord', color, ply };
   if (onHand === undefined) {
-    const why = color === undefined ? 'color not said' : 'not in the shop file';
+    const why = color === undefined ? 'no color chosen' : 'not in the shop file';
     return [{ ...base, count: pieces, length: inchesOf(needed), note: `${why}: ${orders.join(', ')}` }];
   }
   return [
@@ -115,7 +113,7 @@ function buyRow(buy: Buy): Row {
         color: buy.color,
         ply: buy.ply,
         length: inchesOf(buy.length),
-        note: `length of its put-ups not said; ${hereText(buy.comes)}`,
+        note: `length of its spools or hanks not given; ${hereText(buy.comes)}`,
       };
     default:
       return { list: 'buy', id: buy.id, count: buy.count, note: hereText(buy.comes) };

@@ -1,4 +1,4 @@
-/** The materials of a backlog for scripts: orders by number whatever the order of the files, lengths in inches. */
+/** The materials of a backlog for scripts, sorted by order number, lengths in inches. */
 import { phraseText } from '../units/text.ts';
 import type { CutPutUp, MaterialPlan } from '../work/cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../work/materials.ts';
@@ -10,7 +10,7 @@ import { candidateValue, failedValue } from './shared-values.ts';
 import type { Values } from './table.ts';
 import { lengthBasis } from '../work/row.ts';
 
-/** Whole document: `{ schema, results, cord, hardware, buy, plan }`. */
+/** `{ schema, results, cord, hardware, buy, plan }`. */
 export function materialsJson(materials: Materials, results: readonly BacklogResult[]): string {
   const { day, cords, hardware, buy, plan } = materials;
   return jsonText({
@@ -37,7 +37,7 @@ export function materialsJson(materials: Materials, results: readonly BacklogRes
   });
 }
 
-/** An order of a backlog; the same in every document about one. */
+/** The same in every document about a backlog. */
 export function resultValue(result: BacklogResult, shares: ReadonlyMap<string, Share>): Values {
   if (!result.ok) return failedValue(result);
   const { file, order, paper, none } = result;
@@ -59,7 +59,7 @@ export function resultValue(result: BacklogResult, shares: ReadonlyMap<string, S
   };
 }
 
-/** What it does not find on the shelf; lengths of cord are inches. */
+/** Cord lengths in inches. */
 export const shelfValue = (share: Share | undefined): Values => ({
   shelf: share?.shelf ?? null,
   waits: (share?.lacks ?? []).map(({ kind, name, ply, amount, supply, comes, swap }) => ({

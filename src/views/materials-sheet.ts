@@ -1,4 +1,4 @@
-/** The materials of a backlog as a paper for the bench: what to pull, what to buy, what is cut from what. */
+/** The materials of a backlog for the bench: what to pull, buy, and cut from what. */
 import type { Buy, CordNeed, Materials } from '../work/materials.ts';
 import { BODY_PLY } from '../numbers/plies.ts';
 import { feetText } from '../units/feet.ts';
@@ -42,7 +42,7 @@ export function materialsSheet(materials: Materials, results: readonly BacklogRe
       ...under('To buy', [{ kind: 'boxes', items: buy.map(buyText) }]),
       ...shortBlocks(materials.shares, day),
       ...planBlocks(materials),
-      ...under('Orders in it', [
+      ...under('Orders included', [
         {
           kind: 'pairs',
           rows: orders.map((order) => [order.key, takenText(order)] as const),
@@ -57,11 +57,11 @@ export function materialsSheet(materials: Materials, results: readonly BacklogRe
 
 const right = (...heads: readonly string[]) => heads.map((head) => ({ head, align: 'right' as const }));
 
-/** "lot N-114"; what a shop does not keep apart has no name. */
+/** "lot N-114". */
 const lotName = ({ lot, bought }: { lot: string; bought: boolean }): string =>
-  bought ? 'to buy, one new lot' : lot === '' ? 'lot not said' : `lot ${lot}`;
+  bought ? 'to buy, one new lot' : lot === '' ? 'lot not given' : `lot ${lot}`;
 
-/** A row a lot, then what no lot gives. */
+/** One row per lot, then what no lot can supply. */
 function cordTable(cords: readonly CordNeed[]): Block {
   return {
     kind: 'table',
@@ -70,7 +70,7 @@ function cordTable(cords: readonly CordNeed[]): Block {
       const { lots, short } = need;
       const name = cordName(need);
       const pulled = lots.map((lot) => [name, lotName(lot), String(lot.pieces), feetText(lot.length)]);
-      const lacking = (['to buy, see below', 'not to be had'] as const).flatMap((from) => {
+      const lacking = (['to buy, see below', "can't get more"] as const).flatMap((from) => {
         const own = short.filter(({ why }) => (why === 'no-length') === (from === 'to buy, see below'));
         const missing = own.reduce((sum, { total }) => sum + total, 0);
         const pieces = own.reduce((sum, each) => sum + each.pieces.length, 0);
@@ -85,13 +85,12 @@ function cordTable(cords: readonly CordNeed[]): Block {
 
 function askTexts({ color, ply, onHand, near, orders }: CordNeed): string[] {
   const kind = ply === BODY_PLY ? 'body' : 'accent';
-  if (color === undefined) return [`Color of the ${kind} cord: not said in ${orders.join(', ')}.`];
+  if (color === undefined) return [`No color chosen for the ${kind} cord: ${orders.join(', ')}.`];
   if (onHand !== undefined) return [];
   const hint = near === undefined ? '' : ` (did you mean ${near}?)`;
   return [`${capital(color)} ${kind} cord: not in the shop file${hint}. Asked for in ${orders.join(', ')}.`];
 }
 
-/** A line of the buying list. */
 const buyText = (buy: Buy): string => `${boughtText(buy)}: ${hereText(buy.comes)}`;
 
 function boughtText(buy: Buy): string {
@@ -99,7 +98,7 @@ function boughtText(buy: Buy): string {
     case 'put-up':
       return `${String(buy.count)} x ${feetText(buy.length)} of ${cordName(buy)}, one dye lot`;
     case 'cord':
-      return `${feetText(buy.length)} of ${cordName(buy)}, one dye lot an order; the longest piece is ${feetText(buy.longest)} (the shop file does not say how long its put-ups are)`;
+      return `${feetText(buy.length)} of ${cordName(buy)}, one dye lot per order; the longest piece is ${feetText(buy.longest)} (the shop file does not say how long its spools or hanks are)`;
     default:
       return `${String(buy.count)} x ${buy.id}`;
   }

@@ -1,4 +1,4 @@
-/** Quotes and tickets for scripts: one result an order in input order, lengths in inches, money as exact decimal text. */
+/** Quotes and tickets for scripts: in input order, lengths in inches, money as exact decimal text. */
 import type { Line } from '../work/line.ts';
 import type { Quote } from '../work/quote.ts';
 import type { Ticket } from '../work/ticket.ts';
@@ -19,11 +19,11 @@ import { lengthBasis } from '../work/row.ts';
 import { phraseText } from '../units/text.ts';
 import type { PaperResult } from '../words/types.ts';
 
-/** Whole document of quotes: `{ schema, results }`. */
+/** `{ schema, results }`. */
 export const quotesJson = (results: readonly PaperResult<Quote>[]): string =>
   paperJson('cinchwright/quote/1', results, quoteValue);
 
-/** Whole document of tickets. */
+/** The same for tickets. */
 export const ticketsJson = (results: readonly PaperResult<Ticket>[]): string =>
   paperJson('cinchwright/ticket/1', results, ticketValue);
 
@@ -40,7 +40,7 @@ function paperJson<P>(
   return jsonText({ schema, results: values });
 }
 
-/** An amount as text with all its decimals, so that no reader rounds it. */
+/** Text with all decimals, so no reader rounds it. */
 const moneyValue = (amount: number | undefined, currency: Currency | undefined): string | null =>
   amount === undefined || currency === undefined ? null : amountText(amount, currency);
 

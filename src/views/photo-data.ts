@@ -1,4 +1,4 @@
-/** What photos give, for scripts: lengths in inches, shares of the square of each spread; as a table one row a length. */
+/** What photos give, for scripts: lengths in inches, shares of variance; as a table, one row per length. */
 import { jsonText, rounded } from '../pages/json.ts';
 import { phraseText } from '../units/text.ts';
 import { cannotGive, isFromPhoto, seenEntries } from '../words/about-photo.ts';
@@ -10,7 +10,7 @@ import { tableCsv, type Values } from './table.ts';
 
 type Read = PhotoResult & { readonly ok: true };
 
-/** Whole document: `{ schema, results }`. */
+/** `{ schema, results }`. */
 export const photoJson = (results: readonly PhotoResult[]): string =>
   jsonText({
     schema: 'cinchwright/photo/1',
@@ -54,14 +54,13 @@ const seenValue = ({ photo }: Read): Values[] =>
     shares: Object.fromEntries(errorNames.map((source) => [source, rounded(seen.shares[source])])),
   }));
 
-/** The picture as it lies there: its own size, in pixels. */
+/** The file's own size, pixels. */
 function pictureValue(file: string, picture: PictureSeen): Values {
   if (!picture.there) return { file, there: false };
   const { kind, width, height, orientation } = picture;
   return { file, there: true, kind, imageSize: [width, height], orientation };
 }
 
-/** In order. */
 export const photoColumns: readonly Name[] = [
   'order',
   'file',

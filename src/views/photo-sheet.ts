@@ -1,4 +1,4 @@
-/** What the photo of an order gives, as a paper: lengths with their errors, what is used of them, what would make them surer. */
+/** What an order's photo gives: lengths with their errors, what we use, what would make them surer. */
 import type { Surer } from '../horse/photo-surer.ts';
 import { listed } from '../units/phrase.ts';
 import { errorNames } from '../words/photo-errors.ts';
@@ -33,14 +33,14 @@ export function photoSheet(result: Read, units: Units): Sheet {
       ? undefined
       : 'A side photo never gives the length: do not cut until ring to ring is measured.',
     blocks: [
-      ...under(`What it shows, in ${unitNames[units]}, and the percent of the error from each source`, [
-        seenTable(result, units),
-        { kind: 'text', tone: 'quiet', text: `${sourceWords.join('; ')}.` },
-      ]),
-      ...under('What is used of it', [{ kind: 'list', items: usedTexts(assumptions, units) }]),
+      ...under(
+        `What it shows, in ${unitNames[units]}, and what percent of the error comes from each source`,
+        [seenTable(result, units), { kind: 'text', tone: 'quiet', text: `${sourceWords.join('; ')}.` }],
+      ),
+      ...under('What we use from it', [{ kind: 'list', items: usedTexts(assumptions, units) }]),
       ...under('Where it disagrees', [{ kind: 'list', items: remarks.map((one) => phraseText(one, units)) }]),
       ...under('What it gains', [{ kind: 'list', items: worthTexts(worth, units) }]),
-      ...under('What would make it surer: give or take then', surerBlocks(result, units)),
+      ...under('What would make it surer, and the give or take then', surerBlocks(result, units)),
       ...under('What a side photo cannot give', [{ kind: 'list', items: cannotGive }]),
     ],
     rules: [],
@@ -64,10 +64,10 @@ function seenTable({ photo }: Read, units: Units): Block {
   };
 }
 
-/** Those three that the elbow clearance hangs on. */
+/** The elbow clearance depends on these. */
 const weighty = ['room', 'ringBehindElbow', 'ringHeight'] as const;
 
-/** Ways that take a twentieth off one of the spreads; the others share a line. */
+/** Ways that cut a spread by at least 5%; the others share a line. */
 function surerBlocks({ photo: { seen }, surer }: Read, units: Units): Block[] {
   const then = ({ sd }: Surer, name: (typeof weighty)[number]): number => sd[name] ?? seen[name].sd;
   const helps = (way: Surer): boolean => weighty.some((name) => then(way, name) < HELPS * seen[name].sd);
@@ -79,7 +79,7 @@ function surerBlocks({ photo: { seen }, surer }: Read, units: Units): Block[] {
       ...['elbow room', 'elbow to ring', 'ring height'].map((head) => ({ head, align: 'right' as const })),
     ],
     rows: [
-      ['as it is', ...weighty.map((name) => spreadNumber(seen[name].sd, units))],
+      ['now', ...weighty.map((name) => spreadNumber(seen[name].sd, units))],
       ...surer
         .filter(helps)
         .map((way) => [way.what, ...weighty.map((name) => spreadNumber(then(way, name), units))]),

@@ -1,4 +1,4 @@
-/** The price of an order as a table: a line for each part that costs anything, or every line as it came about. */
+/** The price as a table: one line per part, or every line. */
 import type { TableBlock } from '../pages/sheet.ts';
 import type { Currency } from '../units/currency.ts';
 import { amountText, moneyText, sumOf, type Minor } from '../units/money.ts';
@@ -8,7 +8,7 @@ import { countText, knownAmount, knownMoney, unitText } from '../words/money.ts'
 import type { Line, Part } from '../work/line.ts';
 import type { Price } from '../work/price.ts';
 
-/** The table, and below its total what else is known of it; none where the shop has no prices. */
+/** Totals and notes below; empty without prices. */
 export function priceTable(
   price: Price,
   itemized: boolean,
@@ -32,7 +32,6 @@ const partNames: Readonly<Record<Exclude<Part, 'tax'>, string>> = {
   rush: 'Rush',
 };
 
-/** One line for each part that costs anything, taxes, and the total. */
 function shortTable(price: Price, currency: Currency): TableBlock {
   const parts = Object.keys(partNames) as (keyof typeof partNames)[];
   const rows = parts.flatMap((part) => {
@@ -68,7 +67,6 @@ function hoursText(lines: readonly Line[], currency: Currency): string {
 const percentText = ({ unit }: Line, currency: Currency): string =>
   unit?.per === 'percent' ? `, ${String(unit.percent)}% of ${moneyText(unit.on, currency)}` : '';
 
-/** Every line as it came about. */
 function fullTable({ lines, taxes, subtotal, total }: Price, currency: Currency): TableBlock {
   const row = (line: Line): string[] => [
     capital(line.what),

@@ -1,4 +1,4 @@
-/** Quotes and invoices as a table for the bookkeeper: one row an order, its amounts add up, and so do columns. */
+/** Quotes and invoices for the bookkeeper: one row per order, amounts and columns add up. */
 import type { Cell } from '../pages/csv.ts';
 import { rounded } from '../pages/json.ts';
 import type { Currency } from '../units/currency.ts';
@@ -10,7 +10,6 @@ import type { Quote } from '../work/quote.ts';
 import { failedRow } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
-/** In order. */
 export const quoteColumns: readonly Name[] = [
   'order',
   'customer',
@@ -70,7 +69,7 @@ function quoteRow(quote: Quote): Values {
   };
 }
 
-/** Empty while anything has no price: a part of a sum is no sum. */
+/** Empty while a price is missing: a partial sum would mislead. */
 function moneyCells({ price, invoice }: Quote): Values {
   const { currency, lines, taxes, subtotal, total, deposit, balance } = price;
   if (currency === undefined || total === undefined) return { currency: currency?.code };
@@ -95,7 +94,7 @@ function moneyCells({ price, invoice }: Quote): Values {
 
 const sumLines = (lines: readonly Line[]): Minor => sumOf(lines.map(({ amount = 0 }) => amount));
 
-/** With all its decimals; a negative one as a number, which no spreadsheet takes for a formula. */
+/** With all decimals; negatives stay numbers, which spreadsheets never run as formulas. */
 function amountCell(amount: Minor | undefined, currency: Currency): Cell {
   if (amount === undefined) return undefined;
   const text = amountText(amount, currency);

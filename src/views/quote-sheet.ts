@@ -1,4 +1,4 @@
-/** A quote as a paper for the customer: the total first, then what we suggest, what else there is, and when. */
+/** A quote for the customer: total first, then what we suggest, the alternatives, and when. */
 import type { Checked } from '../advice/check.ts';
 import type { Order } from '../order/types.ts';
 import type { Alternative, Quote } from '../work/quote.ts';
@@ -17,16 +17,15 @@ import { capital, phraseText, quantityText, type Units } from '../units/text.ts'
 import { priceTable } from './price-table.ts';
 import { namedText, reasonsText } from '../words/wish-words.ts';
 
-/** How much of the bill stands on it. */
 export interface QuoteLook {
   readonly units: Units;
-  /** Every line, not one for each part. */
+  /** Every line instead of one per part. */
   readonly itemized: boolean;
-  /** Of what is quoted, for printers of pages. */
+  /** Of the quoted cinch, for page printers. */
   readonly picture?: Drawing | undefined;
 }
 
-/** The paper of one quote. */
+/** The paper. */
 export function quoteSheet(quote: Quote, { units, itemized, picture }: QuoteLook): Sheet {
   const { order, shop, day, validUntil, measured, welfare, doubts, before } = quote;
   const until = validUntil === undefined ? '' : `, good through ${dayText(validUntil)}`;
@@ -36,7 +35,7 @@ export function quoteSheet(quote: Quote, { units, itemized, picture }: QuoteLook
     about: [`${dayText(day)}${until}.`, totalText(quote)],
     notice: measured
       ? undefined
-      : "DO NOT CUT: ring to ring is not measured. The length is a guess; we won't cut cord until we have it, and the price may change with it.",
+      : "DO NOT CUT: ring to ring is not measured. The length is a guess; we won't cut cord until we have it, and the price may change.",
     blocks: withoutEmpty([
       ...welfare.map((phrase): Block => ({ kind: 'text', text: phraseText(phrase, units), tone: 'strong' })),
       ...pictured(picture, [
@@ -68,7 +67,7 @@ export function quoteSheet(quote: Quote, { units, itemized, picture }: QuoteLook
 const pictured = (picture: Drawing | undefined, blocks: readonly Block[]): readonly Block[] =>
   picture === undefined ? blocks : [{ kind: 'beside', picture, blocks: withoutEmpty(blocks) }];
 
-/** " for Leda Castellane"; empty where nobody is named. */
+/** " for Leda Castellane", or "". */
 export const forCustomer = ({ customer }: Order): string =>
   customer?.name === undefined ? '' : ` for ${customer.name}`;
 
@@ -89,7 +88,7 @@ export function totalText({ price: { total, deposit, balance, currency } }: Quot
   return `Total ${money(total)}.${half}`;
 }
 
-/** The cinch in sentences, how it should clear, and how sure that is. */
+/** The cinch, how it should clear, and how sure we are. */
 function suggestText(quote: Quote, units: Units): string {
   const { taken, order, facts } = quote;
   const { candidate: c } = taken.spec;
@@ -104,7 +103,7 @@ function suggestText(quote: Quote, units: Units): string {
   ].join(' ');
 }
 
-/** "a straight, 17 strands, 4 1/4 in wide and 32 in long, with two stainless 3 in buckles"; of several, how many buckles they take. */
+/** "a straight, 17 strands, 4 1/4 in wide and 32 in long, with two stainless 3 in buckles". */
 export function tiedText(
   { taken: { spec }, order: { quantity }, shop }: Pick<Quote, 'taken' | 'order' | 'shop'>,
   units: Units,
@@ -116,7 +115,7 @@ export function tiedText(
   return `${aCinch(c)}, ${wideText(c, units)} and ${formatLength(c.length, units)} long, with ${buckles}`;
 }
 
-/** "Straight or roper? Straight: nothing here slips."; what somebody chose needs no reason of ours. */
+/** Only for our own pick: a chosen spec needs no reason from us. */
 const styleText = ({ taken, facts }: Quote): string =>
   taken.takes === 'first' ? straightOrRoper({ first: taken.spec, facts }) : '';
 
@@ -150,7 +149,7 @@ function surerText({ taken: { spec }, alternatives }: Quote, units: Units): stri
 const cannotText = ({ cannot }: Checked, units: Units): string =>
   cannot === undefined ? 'we cannot tie it' : phraseText(cannot, units);
 
-/** The customer has no shop file. */
+/** Customers have no shop file. */
 const customers = (text: string): string =>
   text.replaceAll('the shop file has no', 'we have no').replaceAll(' in the shop file', ' on our list');
 
@@ -186,7 +185,7 @@ function priceText(dearerBy: number | undefined, { price: { currency } }: Quote)
   return `, ${moneyText(Math.abs(dearerBy), currency)} ${dearerBy > 0 ? 'more' : 'less'}`;
 }
 
-/** The price, with what is known of it below its total; what is missing first. */
+/** Below the total, what else we know; a missing price comes first. */
 export function priceBlocks(
   { price, assumed }: Quote,
   itemized: boolean,

@@ -1,4 +1,4 @@
-/** Quotes and invoices as short messages for a telephone, one an order, parted by a line. */
+/** Quotes and invoices as short phone messages, one per order, with a line between them. */
 import { hasCloseGroove, mustHeal } from '../advice/welfare.ts';
 import { shortCaution } from '../numbers/cautions.ts';
 import { dayText } from '../units/days.ts';
@@ -10,10 +10,10 @@ import type { Quote } from '../work/quote.ts';
 import { paidText } from './invoice-sheet.ts';
 import { cinchesText, readyText, totalText, wishText } from './quote-sheet.ts';
 
-/** As messages of `ask` are. */
+/** As in `ask`. */
 const WIDTH = 72;
 
-/** One message for each order that has a paper. */
+/** One message per paper. */
 export function quoteMessages(results: readonly PaperResult<Quote>[], units: Units): string {
   const messages = results.flatMap((result) =>
     result.ok && result.paper !== undefined ? [messageText(result.paper, units)] : [],

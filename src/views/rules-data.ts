@@ -1,11 +1,11 @@
-/** The rules for scripts and spreadsheets: one result, and one row, a rule. */
+/** The rules for scripts: one result or row per rule. */
 import { jsonText } from '../pages/json.ts';
 import type { AnyRule, Evidence } from '../rules/rule.ts';
 import { basisText, evidenceText, firstKeys, mayRefuse } from '../words/about-rules.ts';
 import type { Name } from '../words/names.ts';
 import { tableCsv, type Values } from './table.ts';
 
-/** Whole document: `{ schema, results }`, one result a rule. */
+/** `{ schema, results }`. */
 export const rulesJson = (rules: readonly AnyRule[]): string =>
   jsonText({ schema: 'cinchwright/rules/1', results: rules.map(ruleValue) });
 
@@ -33,7 +33,6 @@ function evidenceValue(evidence: Evidence): Values {
   }
 }
 
-/** In order. */
 export const rulesColumns: readonly Name[] = [
   'rule',
   'question',

@@ -1,10 +1,10 @@
-/** What each check looks at: all of them in a list, or one in full. */
+/** What each check looks at: a list of all, or one in full. */
 import type { AnyRule } from '../rules/rule.ts';
 import { canText, evidenceText, firstKeys, mayRefuse } from '../words/about-rules.ts';
 import { counterSheet, paragraph, under, type Block, type Sheet } from '../pages/sheet.ts';
 import { judgementWords } from '../words/words.ts';
 
-/** Every check with its question, those first that may rule a cinch out. */
+/** Those that can rule a cinch out come first. */
 export function rulesSheet(rules: readonly AnyRule[]): Sheet {
   const list = (some: readonly AnyRule[]): Block[] => [
     { kind: 'list', items: some.map(({ id, question }) => `${id}: ${question}`) },
@@ -21,7 +21,7 @@ export function rulesSheet(rules: readonly AnyRule[]): Sheet {
   });
 }
 
-/** One check: its question, why we believe it, what it looks at, and examples. */
+/** One check in full. */
 export const ruleSheet = (rule: AnyRule): Sheet =>
   counterSheet({
     title: rule.id,
@@ -44,7 +44,7 @@ export const ruleSheet = (rule: AnyRule): Sheet =>
     foot: [],
   });
 
-/** Keys of the facts as words: "buckle above elbow". */
+/** "buckle above elbow". */
 function keyWords(paths: readonly string[]): string {
   const word = (key: string): string =>
     key === 'k'

@@ -1,4 +1,4 @@
-/** The schedule of a backlog as a table: one row an order, then one for each promise asked for. */
+/** The schedule as a table: one row per order, then one per promise asked for. */
 import type { Agenda } from '../work/agenda.ts';
 import type { Asked } from '../work/new-work.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
@@ -7,7 +7,7 @@ import type { Name } from '../words/names.ts';
 import { failedRow } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
-/** In order; `list` is order or promise. */
+/** `list` is order or promise. */
 export const scheduleColumns: readonly Name[] = [
   'list',
   'order',
@@ -66,5 +66,5 @@ const askedRow = ({ order, minutes, due, promise, share }: Asked): Values => ({
   promise: promise?.day,
   shelf: share?.shelf,
   note: share && lacksText(share),
-  reason: promise?.meetsDue === false ? 'too late for the day it is due' : undefined,
+  reason: promise?.meetsDue === false ? 'too late for the due day' : undefined,
 });

@@ -1,4 +1,4 @@
-/** The schedule of a backlog for scripts: orders by number whatever the order of the files, work in minutes. */
+/** The schedule for scripts, sorted by order number, work in minutes. */
 import type { Agenda } from '../work/agenda.ts';
 import type { Asked } from '../work/new-work.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
@@ -6,7 +6,7 @@ import { jsonText } from '../pages/json.ts';
 import { resultValue, shelfValue } from './materials-json.ts';
 import type { Values } from './table.ts';
 
-/** Whole document: `{ schema, day, results, late, benches, promises }`. */
+/** `{ schema, day, results, late, benches, promises }`. */
 export function scheduleJson(
   agenda: Agenda,
   asked: readonly Asked[],
@@ -53,7 +53,7 @@ function jobValue(result: BacklogResult, { jobs, minutes, shares }: Agenda): Val
     due: paper.order.due ?? null,
     ...Object.fromEntries(told.map((key) => [key, job?.[key] ?? null])),
     lateDays: job?.lateBy ?? null,
-    // Nobody can promise what waits for nobody knows how long.
+    // No promise without a known delivery day.
     ...(share?.certain === false ? { promise: null } : {}),
   };
 }

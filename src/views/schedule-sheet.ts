@@ -1,4 +1,4 @@
-/** The schedule of a backlog as a paper: what can be promised, what is late or waits, and what each bench does when. */
+/** The schedule: what we can promise, what is late or waits, and each bench's jobs. */
 import type { Agenda, Tied } from '../work/agenda.ts';
 import type { Asked } from '../work/new-work.ts';
 import type { ScheduledJob } from '../work/schedule/types.ts';
@@ -9,7 +9,7 @@ import { shortBlocks } from '../words/about-shelf.ts';
 import { under, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
 
-/** The paper; `asked` is what somebody wants promised, and stands in the agenda. */
+/** `asked` is new work, already part of the agenda. */
 export function scheduleSheet(
   agenda: Agenda,
   asked: readonly Asked[],
@@ -22,7 +22,7 @@ export function scheduleSheet(
     title: `Schedule of ${plural(known, 'order')}${asked.length === 0 ? '' : ' and new work'} from ${from}`,
     shop: shop.name,
     about: [
-      `${hoursText(hours)} of work by the labor of the shop file.`,
+      `${hoursText(hours)} of work, by the labor times in the shop file.`,
       `Benches: ${shop.benches.map(benchText).join('; ')}.`,
     ],
     notice: provisionalNotice(orders),
@@ -45,7 +45,6 @@ const hoursText = (hours: number): string => `${decimals(hours, 2)} h`;
 const benchText = ({ name, hours, days }: Agenda['shop']['benches'][number]): string =>
   `${name} ${String(Number(decimals(hours.over / hours.under, 2)))} h on ${days.map(capital).join(', ')}`;
 
-/** How many are late, whether fewer could be, and which. */
 function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block[] {
   if (jobs.length === 0) return [];
   const due = new Map(orders.map(({ key, order }) => [key, order.due]));
@@ -58,7 +57,7 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
   const of = `${String(late.value)} of ${plural(jobs.length, 'job')} ${late.value === 1 ? 'is' : 'are'} late`;
   const bound = proven
     ? 'the fewest possible'
-    : `no schedule has fewer than ${String(late.bound)}; whether one has fewer than ${String(late.value)} is not known`;
+    : `no schedule has fewer than ${String(late.bound)}; we don't know whether one has fewer than ${String(late.value)}`;
   const text = late.value === 0 ? 'No job is late.' : `${of}: ${bound}.`;
   return [
     { kind: 'text', tone: 'strong', text },
@@ -66,7 +65,7 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
   ];
 }
 
-/** Jobs of a bench in their turn; of a late job the day done is promised, of one that waits for nobody knows how long none. */
+/** In order. A late job is promised for the day it is done; one without a known delivery day is not promised. */
 function jobsTable(agenda: Agenda, bench: string): Block[] {
   const { schedule, hours, shares } = agenda;
   const jobs = schedule.jobs
@@ -99,7 +98,7 @@ function jobsTable(agenda: Agenda, bench: string): Block[] {
   ];
 }
 
-/** "2411 Marble, straight 19, 32 in"; work without an order has only its name. */
+/** "2411 Marble, straight 19, 32 in"; hours without an order have only a name. */
 function nameText(key: string, { orders }: Pick<Agenda, 'orders'>): string {
   const own = orders.find((order) => order.key === key);
   return own === undefined ? capital(key) : orderText(own);
@@ -115,31 +114,30 @@ function orderText({
   return `${name}, ${many}${style} ${String(strands)}, ${formatLength(length, 'in')}`;
 }
 
-/** What can be promised, and what moves for it. */
 function askedText(asked: Asked, agenda: Agenda): string {
   const { key, order, hours, due, already, promise, share } = asked;
   const what = order === undefined ? `New work` : `Order ${nameText(key, agenda)}`;
   const before =
     already === undefined
       ? ''
-      : ` An order of that number is in the backlog already, done ${already}: this would be another.`;
+      : ` The backlog already has an order with that number, done ${already}; this would be a second.`;
   if (promise === undefined) return `${what}: cannot be promised.${movesText(asked)}${before}`;
   const { day, bench, meetsDue } = promise;
   const wait =
-    share?.certain === false ? ', if what is ordered for it is here by then: the shop file does not say' : '';
+    share?.certain === false ? ', if what we order for it is here by then (the shop file does not say)' : '';
   const asksFor =
     due === undefined
       ? ''
       : meetsDue
-        ? `; that is by ${due}, when it is due`
-        : `; too late for ${due}, when it is due`;
+        ? `, in time for ${due}, when it is due`
+        : `, too late for ${due}, when it is due`;
   return `${what}, ${hoursText(hours)}: can be promised for ${day} (${bench})${wait}${asksFor}.${movesText(asked)}${before}`;
 }
 
 function movesText({ moves }: Asked): string {
   if (moves.length === 0) return ' Nothing else moves.';
   const later = moves.map(({ key, before, after }) =>
-    after === undefined ? `${key} cannot be promised any more` : `${key} from ${before} to ${after}`,
+    after === undefined ? `${key} can no longer be promised` : `${key} from ${before} to ${after}`,
   );
-  return ` It takes from the shelf before others, whose promises move: ${later.join(', ')}.`;
+  return ` It takes cord or hardware before later orders; these promises move: ${later.join(', ')}.`;
 }

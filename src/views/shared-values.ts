@@ -1,4 +1,4 @@
-/** What results of several commands have in common, for scripts: lengths in inches, chances 0 to 1. */
+/** What results of several commands share, for scripts: lengths in inches, chances 0 to 1. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
@@ -12,21 +12,21 @@ import type { Unread } from '../words/types.ts';
 import { problemText } from '../work/problem-text.ts';
 import type { Values } from './table.ts';
 
-/** A failed order: which, from where, and every problem. */
+/** An order we could not read, with every error. */
 export const failedValue = ({ order, file, problems }: Unread): Values => ({
   order: order ?? null,
   file,
   error: { problems: problems.map(({ path: key, ...problem }) => ({ ...problem, key })) },
 });
 
-/** The same as a row of a table. */
+/** The same as a table row. */
 export const failedRow = ({ order, file, problems }: Unread): Values => ({
   order,
   file,
   problem: problemText(problems),
 });
 
-/** One input, with its spread and where it came from. */
+/** One input with spread and basis. */
 export const assumptionValue = ({ input, value, unit, basis, sd, kind }: Assumption): Values => ({
   input,
   value: rounded(value),
@@ -36,13 +36,13 @@ export const assumptionValue = ({ input, value, unit, basis, sd, kind }: Assumpt
   kind,
 });
 
-/** Only there when the order has a photo, or its tapes disagree: where. */
+/** Only with a photo, or where measurements disagree. */
 export const remarksValue = ({ facts, remarks }: Advice): Values =>
   facts.photo === undefined && remarks.length === 0
     ? {}
     : { remarks: remarks.map((one) => phraseText(one, 'in', 'decimals')) };
 
-/** A cinch as numbers: what is tied, and how it clears the elbow. */
+/** A cinch and its clearance. */
 export function candidateValue(candidate: Candidate): Values {
   const { style, strands, layers, width, buckleWidth, flareStart, length, buckle, clearance } = candidate;
   return {
@@ -58,7 +58,7 @@ export function candidateValue(candidate: Candidate): Values {
   };
 }
 
-/** How a cinch clears the elbow; `front` is what comes nearest to it. */
+/** `front` is the part that comes closest. */
 export const clearanceValue = ({ inches, sd, floor, chance, station, where }: Clearance): Values => ({
   inches: rounded(inches),
   sd: rounded(sd),
@@ -68,7 +68,7 @@ export const clearanceValue = ({ inches, sd, floor, chance, station, where }: Cl
   front: where,
 });
 
-/** One verdict; `margin` is null where the rule has none. */
+/** `margin` is null for rules without one. */
 export const findingValue = ({ rule, judgement, margin, reason }: Finding): Values => ({
   rule,
   judgement,
@@ -76,11 +76,11 @@ export const findingValue = ({ rule, judgement, margin, reason }: Finding): Valu
   text: phraseText(reason, 'in', 'decimals'),
 });
 
-/** Verdicts that are worth a look when nobody asks for all: those that are less than good. */
+/** Findings shown by default. */
 export const lessThanGood = ({ judgement }: Finding): boolean =>
   judgement !== 'good' && judgement !== 'not-applicable';
 
-/** A cinch somebody asked for, how it stands, and the nearest that passes where it does not. */
+/** With the smallest change that passes if it does not. */
 export function standingValue(checked: Checked): Values {
   const { asked, filled, judged, cannot } = checked;
   return {

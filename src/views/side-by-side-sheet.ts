@@ -1,4 +1,4 @@
-/** Several answers side by side, one column each: horses under one saddle, saddles on one horse, one order with something other. */
+/** Answers side by side, one column each: several horses or saddles, or one order with changes. */
 import type { Advice } from '../advice/advice.ts';
 import { shortCaution } from '../numbers/cautions.ts';
 import { counterSheet, paragraph, withoutEmpty, type Sheet } from '../pages/sheet.ts';
@@ -14,16 +14,15 @@ import { refusedRuns } from '../words/refused-runs.ts';
 import type { SizeResult } from '../words/types.ts';
 import { riggingText } from '../words/words.ts';
 
-/** An answer that there is. */
 type Answered = SizeResult & { readonly ok: true };
 
 interface Beside {
-  /** Stands over the answer's column. */
+  /** Column head. */
   readonly head: string;
   readonly result: Answered;
 }
 
-/** Several orders beside the first of them. */
+/** Orders next to the first. */
 export function sideBySideSheet(results: readonly SizeResult[], units: Units): Sheet {
   const columns = results.flatMap((result) => (result.ok ? [{ head: headOf(result), result }] : []));
   const [base] = columns;
@@ -31,13 +30,13 @@ export function sideBySideSheet(results: readonly SizeResult[], units: Units): S
   return besideSheet(columns, { title: plural(columns.length, 'order'), from, units });
 }
 
-/** An answer, and what was other; undefined for the order as it is. */
+/** An answer and what was changed; undefined for the original. */
 export interface WhatIf {
   readonly whatIf: string | undefined;
   readonly result: SizeResult;
 }
 
-/** One order with something other, beside itself as it is. */
+/** One order next to its changes. */
 export function whatIfSheet(answers: readonly WhatIf[], units: Units): Sheet {
   const columns = answers.flatMap(({ whatIf = 'as it is', result }) =>
     result.ok ? [{ head: whatIf, result }] : [],
@@ -52,7 +51,7 @@ const headOf = ({ advice }: Answered): string => {
   return [fit(visible(order), 18), fit(visible(horse.name ?? ''), 20)].join(' ').trim();
 };
 
-/** Each answer in its column; an asterisk marks what differs from the first, and what is the same in all stands below. */
+/** An asterisk marks what differs from the first; what all share is listed below. */
 function besideSheet(
   columns: readonly Beside[],
   { title, from, units }: { readonly title: string; readonly from: string; readonly units: Units },
@@ -94,7 +93,7 @@ const NONE = '-';
 
 const marked = (text: string, first: string): string => (text === first ? text : `${text} *`);
 
-/** What comes before any cinch: whole where it is so for all, else in short and for whom; the order by itself has the rest. */
+/** Warnings in full when they apply to all, else in short with names; the order's own screen has the rest. */
 function welfareTexts(columns: readonly Beside[], units: Units): string[] {
   const texts = columns.map(({ result }) => result.advice.welfare.map((phrase) => phraseText(phrase, units)));
   const [first = []] = texts;
@@ -105,10 +104,9 @@ function welfareTexts(columns: readonly Beside[], units: Units): string[] {
   });
 }
 
-/** What an answer says under one label; nothing where the order has no such thing. */
+/** Undefined when the order has no such thing. */
 type Cell = (result: Answered, units: Units) => string;
 
-/** Of what is to be tied first. */
 const first =
   (of: (spec: NonNullable<Advice['first']>, result: Answered, units: Units) => string): Cell =>
   (result, units) => {
@@ -141,7 +139,7 @@ const cellOf: Readonly<Record<string, Cell>> = {
 
 const wantedWords = { passes: 'passes', 'not sure': 'not sure', refused: 'ruled out' } as const;
 
-/** "straight 23 to 25; high flare 23 to 31", whatever rules them out. */
+/** "straight 23 to 25; high flare 23 to 31", whatever the rule. */
 function ruledOut({ refused, impossible }: Advice): string {
   const runs = refusedRuns(refused.map((entry) => ({ ...entry, rule: '' }))).map(({ style, from, to }) =>
     from === to

@@ -1,4 +1,4 @@
-/** `size` for scripts: one result an order in input order, and as a table one row a spec; `--what-if` has one of each answer. */
+/** `size` for scripts: one result per order; as a table, one row per spec; `--what-if` adds one result per answer. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Ask } from '../advice/measure-next.ts';
 import type { Simulated } from '../advice/simulate.ts';
@@ -27,16 +27,16 @@ import {
 import { tableCsv, type Values } from './table.ts';
 import type { WhatIf } from './side-by-side-sheet.ts';
 
-/** How many specs are told of, and whether with every verdict. */
+/** How many specs, and whether with every finding. */
 export type Depth = Pick<ReportOptions, 'top' | 'all' | 'why'>;
 
 const schema = 'cinchwright/size/1';
 
-/** Whole document: `{ schema, results }`. */
+/** `{ schema, results }`. */
 export const sizeJson = (results: readonly SizeResult[], depth: Depth): string =>
   jsonText({ schema, results: results.map((result) => sizeValue(result, depth)) });
 
-/** The same, with `whatIf` in every result: null for the order as it is. */
+/** `whatIf` is null for the original order. */
 export const whatIfJson = (answers: readonly WhatIf[], depth: Depth): string =>
   jsonText({
     schema,
@@ -55,7 +55,7 @@ function sizeValue(result: SizeResult, depth: Depth): Values {
     assumptions: advice.assumptions.map(assumptionValue),
     ...learnedValue(facts.shop),
     room: { inches: rounded(facts.room.value), sd: rounded(facts.room.sd), basis: facts.room.basis },
-    // Only there when the horse is sore, girthy, or has a groove close behind the elbow: what comes before any cinch.
+    // Only for a sore or cinchy horse, or a close groove.
     ...(advice.welfare.length === 0
       ? {}
       : { welfare: advice.welfare.map((each) => phraseText(each, 'in', 'decimals')) }),
@@ -65,15 +65,14 @@ function sizeValue(result: SizeResult, depth: Depth): Values {
     refused: refusedValue(advice),
     ask: advice.ask.map(askValue),
     cautions: [...advice.cautions],
-    // Only there when nothing passes: how far back the ring would have to hang before something does.
+    // Only when nothing passes: how far back the ring would have to go.
     ...(specs.length > 0 ? {} : { wayOut: wayOutValue(advice) }),
     ...remarksValue(advice),
-    // Only there when the order says what the customer wants.
+    // Only when the order has a wish.
     ...(wants === undefined ? {} : { wants: standingValue(wants) }),
   };
 }
 
-/** The order, and what came of it. */
 function headValue({ file, advice }: SizeResult & { ok: true }): Values {
   const { facts, first } = advice;
   const reason = first === undefined ? firstRefusal(advice) : undefined;
@@ -89,7 +88,7 @@ function headValue({ file, advice }: SizeResult & { ok: true }): Values {
 const listed = (specs: readonly RankedSpec[], { top, all }: Depth): readonly RankedSpec[] =>
   all ? specs : specs.slice(0, top);
 
-/** Only there when outcomes of this shop stand behind some numbers. */
+/** Only when some numbers were learned. */
 const learnedValue = ({ learned }: Shop): Values =>
   learned === undefined ? {} : { learned: Object.entries(learned).map(([key, from]) => ({ key, ...from })) };
 
@@ -99,7 +98,7 @@ function wayOutValue({ wayOut }: Advice): Values | null {
   return { further: rounded(wayOut.further), style, strands, clearance: clearanceValue(clearance) };
 }
 
-/** Straight or roper: what a style that is not first would be here, and why it is not. */
+/** Straight or roper: the best of each other style, and why it is not first. */
 const otherStyleValue = ({ style, spec, why }: OtherStyle): Values => ({
   style,
   rank: spec?.rank ?? null,
@@ -134,7 +133,7 @@ const simulatedValue = ({ mean, sd, chance, draws, seed }: Simulated): Values =>
   seed,
 });
 
-/** Style and strand counts that will not do; a style that cannot be tied at all has no strands. */
+/** No strands for a style we can't tie at all. */
 const refusedValue = (advice: Advice): Values[] => [
   ...advice.refused.map((entry) => ({
     style: entry.style,
@@ -163,7 +162,6 @@ const askValue = (ask: Ask): Values => ({
   couldEarn: ask.couldEarn ?? null,
 });
 
-/** In order. */
 export const sizeColumns: readonly Name[] = [
   'order',
   'file',
@@ -196,14 +194,14 @@ export const sizeCsv = (results: readonly SizeResult[], depth: Depth): string =>
     results.flatMap((result) => rowsOf(result, depth)),
   );
 
-/** The same, with a first column that is empty for the order as it is. */
+/** The first column is empty for the original order. */
 export const whatIfCsv = (answers: readonly WhatIf[], depth: Depth): string =>
   tableCsv(
     ['whatIf', ...sizeColumns],
     answers.flatMap(({ whatIf, result }) => rowsOf(result, depth).map((row) => ({ whatIf, ...row }))),
   );
 
-/** One row a spec; an order without any has one that says why. */
+/** An order without specs gets one row with the reason. */
 function rowsOf(result: SizeResult, depth: Depth): Values[] {
   if (!result.ok) return [{ ...failedRow(result), verdict: 'faulty' }];
   const head = headValue(result);

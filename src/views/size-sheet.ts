@@ -1,4 +1,4 @@
-/** `size` at the counter: the answer first, then what else would do, then what to measure. */
+/** `size` at the counter: the answer, the alternatives, what to measure. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Finding } from '../advice/judge.ts';
 import { shortCaution } from '../numbers/cautions.ts';
@@ -48,14 +48,14 @@ export function sizeSheet(result: Sized, options: Asked): Sheet {
   });
 }
 
-/** A sore comes before everything; then that nothing will do, or that nothing may be cut; then what to tie. */
+/** A sore first; then TIE NOTHING or DO NOT CUT; then what to tie. */
 function leadText(advice: Advice, units: Units): string {
   const [welfare] = advice.welfare;
   if (welfare !== undefined) return phraseText(welfare, units);
   return advice.first === undefined ? TIE_NOTHING : answerText(advice, advice.first, units);
 }
 
-/** What to tie; where ring to ring is not taped, that nothing may be cut stands before it. */
+/** DO NOT CUT comes first while ring to ring is not taped. */
 function answerText(advice: Advice, spec: RankedSpec, units: Units): string {
   const { lengthNeed } = advice.facts;
   const cinch = cinchText(spec.candidate, { advice, units });
@@ -65,7 +65,7 @@ function answerText(advice: Advice, spec: RankedSpec, units: Units): string {
   return [...parts, parts.length === 0 ? tie : capital(tie)].join(' ');
 }
 
-/** What comes before the answer where a sore or a close groove leads. */
+/** The answer again, after a sore or close groove took line 1. */
 function beforeBlocks({ advice }: Sized, units: Units): Block[] {
   const { welfare, first } = advice;
   if (welfare.length === 0) return [];
@@ -82,7 +82,7 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
   const { units, top } = options;
   const drawn = simulated?.[0];
   const told = toTell(first, advice.facts);
-  // A long form never fits one screen: there nothing is left out.
+  // The long form is never one screen, so it drops nothing.
   const spare = options.why || options.all ? {} : ({ spare: true } as const);
   return [
     paragraph(clearText(first.candidate, { advice, units })),
@@ -113,10 +113,10 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
   ];
 }
 
-/** The elbow's chance and the stock stand in the answer itself; the pressure index only compares. */
+/** Already in the answer (elbow, stock), or only for comparing (pressure). */
 const toldAbove: ReadonlySet<string> = new Set(['elbow-clearance', 'pressure-index', 'layers']);
 
-/** What is less than good about the first: "Poor: ...", "Fair: ...", "Not judged: ...". */
+/** "Poor: ...", "Fair: ...", "Not judged: ...". */
 function lesserText(
   findings: readonly Finding[],
   units: Units,
@@ -134,7 +134,6 @@ function lesserText(
     .join(' ');
 }
 
-/** The long form: every check of every spec shown, what it rests on, and the working. */
 function whyBlocks(advice: Advice, { units, top }: Asked): Block[] {
   const shown = advice.specs.slice(0, Math.max(1, top));
   return [
@@ -154,7 +153,7 @@ function whyBlocks(advice: Advice, { units, top }: Asked): Block[] {
 
 function moreText(advice: Advice, { why, all }: Asked): string {
   const { order } = advice.facts;
-  // What is not sure is never counted among what passes.
+  // NOT SURE never counts as passing.
   const count = advice.specs.filter((spec) => !isUnsure(spec)).length;
   const more = [
     ...(why ? [] : ['--why (every check)']),

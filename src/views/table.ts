@@ -1,8 +1,7 @@
-/** A result as JSON has it becomes rows for a spreadsheet: the same names in snake_case, lengths with their unit. */
+/** JSON results as spreadsheet rows: the same names in snake_case, lengths with units. */
 import { csvText, type Cell } from '../pages/csv.ts';
 import { headOf, names, type Name } from '../words/names.ts';
 
-/** A result, or a part of one, for scripts. */
 export type Values = Readonly<Record<string, unknown>>;
 
 /** The table with its head. */

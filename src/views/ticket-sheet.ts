@@ -1,4 +1,4 @@
-/** A bench ticket as a paper for the tier. */
+/** The bench ticket, for the maker. */
 import type { Ticket } from '../work/ticket.ts';
 import { outcomeResults } from '../numbers/outcome-results.ts';
 import { under, type Block, type Sheet } from '../pages/sheet.ts';
@@ -6,7 +6,7 @@ import { phraseText, quantityText, type Units } from '../units/text.ts';
 import { strungText } from '../words/counter-words.ts';
 import { barNames, specName } from '../words/words.ts';
 
-/** The paper of one ticket. */
+/** The paper. */
 export function ticketSheet(ticket: Ticket, units: Units): Sheet {
   const { order, horse, shop, day, due, quantity, measured, doubts, open, cautions } = ticket;
   const about = [
@@ -53,7 +53,7 @@ const blanks = [
   'Tied by, and on',
 ];
 
-/** One line for all of them together, or one a cinch where each is measured. */
+/** One line for the whole order, or one per cinch where each is measured. */
 const blanksFor = (quantity: number): string[] =>
   quantity === 1
     ? blanks
@@ -63,14 +63,14 @@ const blanksFor = (quantity: number): string[] =>
           : `${label}, all ${String(quantity)}`,
       );
 
-/** A line of the outcomes file, as far as it is known: what `learn` reads has these names. */
+/** A row for the outcomes file, with the names `learn` reads. */
 function outcomeBlocks({ order, style, strands, buckle, quantity }: Ticket): Block[] {
   const known = `order ${order}, style ${style}, strands ${String(strands)}, buckle ${buckle.id}`;
   return under(`For the outcomes file${quantity === 1 ? '' : ', each cinch a line'}`, [
     { kind: 'text', text: `${known}, if tied as above.` },
     {
       kind: 'blanks',
-      labels: ['length', 'days, in use until it was told', `result: ${outcomeResults.join(', ')}`],
+      labels: ['length', 'days, in use when reported', `result: ${outcomeResults.join(', ')}`],
     },
   ]);
 }
@@ -107,7 +107,7 @@ function makeBlocks(ticket: Ticket, units: Units): Block[] {
   ]);
 }
 
-/** What the customer said, and what the saddle asks for. */
+/** The customer's options, and what the saddle needs. */
 function askedRows(
   { options, notes, keeper, run, measured, hours, quantity }: Ticket,
   units: Units,
@@ -169,7 +169,7 @@ function cordBlocks({ sections, pieces, accents, barInches, quantity }: Ticket, 
   ];
 }
 
-/** Where the tails are: one at each buckle for every piece with an odd count of passes. */
+/** One tail at each buckle for every piece with an odd number of passes. */
 function tailsText(sections: Ticket['sections']): string {
   const at = (end: 'near' | 'off'): number =>
     sections.reduce(
@@ -181,7 +181,7 @@ function tailsText(sections: Ticket['sections']): string {
 }
 
 function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {
-  return under('Where it sits, from the low edge of the buckle; the other half is its mirror', [
+  return under('Where it sits, from the low edge of the buckle; the other half mirrors it', [
     {
       kind: 'table',
       half: true,

@@ -1,4 +1,4 @@
-/** What asking is worth, in sentences for the counter. */
+/** The value of each question, in sentences for the counter. */
 import { answeredByPhoto, type QuestionName } from '../advice/questions.ts';
 import type { AskResult, Worth } from '../advice/ask.ts';
 import type { Mean } from '../math/worth.ts';
@@ -10,22 +10,22 @@ import { chanceText, quantityText, type Units } from '../units/text.ts';
 import type { Unread } from './types.ts';
 import { aCinch } from './counter-words.ts';
 
-/** What printers are handed: an order with its questions, or one that could not be read. */
+/** An order with its questions, or one we could not read. */
 export type AskedOrder =
   | {
       readonly ok: true;
       readonly file: string;
       readonly result: AskResult;
-      /** Those to put to the customer, what must be known before cutting first, then most worth first. */
+      /** Needed before cutting first, then most useful first. */
       readonly toAsk: readonly Worth[];
-      /** Offered instead of some of them. */
+      /** Offered in place of some of them. */
       readonly photo: Worth | undefined;
     }
   | Unread;
 
 export type Asked = AskedOrder & { readonly ok: true };
 
-/** "6%, give or take 1"; whole percent, and less than one is said so. */
+/** "6%, give or take 1", "under 1%". */
 export function gainText({ mean, error }: Mean): string {
   const percent = Math.round(100 * mean);
   if (percent < 1) return 'under 1%';
@@ -45,27 +45,27 @@ export function changeText({ changes, instead }: Worth, units: Units): string {
 
 const { 'worth-gain': worthGain, 'worth-change': worthChange } = askingNumbers;
 
-/** Why nothing more is asked. */
+/** When a question is worth asking. */
 export const thresholdText = (): string =>
-  `A question is worth asking when it gains at least ${chanceText(worthGain.value)}, which is one remake spared in a hundred (asking takes minutes, a remake hours), or when it changes what is tied or a verdict in at least ${chanceText(worthChange.value)}.`;
+  `A question is worth asking if it adds at least ${chanceText(worthGain.value)}, one remake saved in a hundred (asking takes minutes, a remake hours), or changes the cinch or a verdict at least ${chanceText(worthChange.value)} of the time.`;
 
-/** What is left out, as far as there is anything. */
+/** Questions not worth asking, if any. */
 export function leftOutText(worths: readonly Worth[]): string | undefined {
   const left = worths.filter(({ worthAsking }) => !worthAsking).map(({ name }) => name);
   return left.length === 0 ? undefined : `Not worth asking: ${listed(left)}.`;
 }
 
-/** Nothing to ask: all is measured, or none of it would matter. */
+/** Why we ask nothing. */
 export const nothingText = ({ worths }: AskResult): string =>
   worths.length === 0
-    ? 'No question is left: all that could be asked has been measured.'
-    : `No question is worth asking. ${leftOutText(worths) ?? ''}`;
+    ? 'Nothing left to ask: everything we could ask for is measured.'
+    : `Nothing to ask. ${leftOutText(worths) ?? ''}`;
 
-/** What a photo is offered instead of, of those asked. */
+/** The questions a photo would answer. */
 export const insteadOf = (toAsk: readonly Worth[]): readonly QuestionName[] =>
   toAsk.map(({ name }) => name).filter((name) => answeredByPhoto.includes(name));
 
-/** Who is asked: orders of one name, phone and mail belong together, others never; those of nobody stand last. */
+/** Orders with the same name, phone and mail are one customer; orders without a customer sort last. */
 function customerKey({ customer, order }: Order): string {
   const parts = [customer?.name, customer?.phone, customer?.email].map((part) => (part ?? '').trim());
   return parts.every((part) => part === '')
@@ -73,18 +73,17 @@ function customerKey({ customer, order }: Order): string {
     : parts.map((part) => part.toLowerCase()).join('\n');
 }
 
-/** "Wilma Tarrow", or the order where nobody said. */
+/** "Wilma Tarrow", or the order number. */
 export const customerName = ({ customer, order }: Order): string => {
   const name = customer?.name?.trim() ?? '';
   return name === '' ? `Customer of order ${visible(order)}` : visible(name);
 };
 
-/** Asked orders of one customer. */
 export interface OfCustomer {
   readonly orders: readonly Asked[];
 }
 
-/** One entry a customer, by name, whatever the order of the files; within, by order. */
+/** Sorted by customer, then by order. */
 export function byCustomer(results: readonly AskedOrder[]): OfCustomer[] {
   const groups = new Map<string, Asked[]>();
   for (const result of results) {

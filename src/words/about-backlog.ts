@@ -1,4 +1,4 @@
-/** What every paper about a backlog says of its orders: what is taken, what is provisional, what was left out. */
+/** What every backlog paper says about its orders: cinch, measurements to take again, orders not included. */
 import { problemText } from '../work/problem-text.ts';
 import type { Keyed } from '../work/planned.ts';
 import { under, type Block } from '../pages/sheet.ts';
@@ -6,17 +6,16 @@ import { phraseText } from '../units/text.ts';
 import type { PaperResult } from './types.ts';
 import { specName } from './words.ts';
 
-/** An order of the backlog, or why it is not in. */
 export type BacklogResult = PaperResult<Keyed>;
 
-/** What must be seen first: nobody cuts to a length that nobody measured. */
+/** Comes first, so nobody cuts to a length we guessed. */
 export function provisionalNotice(orders: readonly Pick<Keyed, 'key' | 'ticket'>[]): string | undefined {
   const names = orders.filter(({ ticket }) => !ticket.measured).map(({ key }) => key);
   if (names.length === 0) return undefined;
-  return `Do not cut until ring to ring is measured: ${names.join(', ')}. Their lengths, and with them cord and hours, may change.`;
+  return `Do not cut until ring to ring is measured: ${names.join(', ')}. Their lengths, cord and hours may change.`;
 }
 
-/** Horses that somebody has to look after first, and what to measure again before anything is cut or promised. */
+/** Horses to look after first, and measurements to take again, per order. */
 export function doubtBlocks(orders: readonly Pick<Keyed, 'key' | 'doubts' | 'welfare'>[]): Block[] {
   const items = (of: 'doubts' | 'welfare'): string[] =>
     orders.flatMap((order) => {
@@ -29,14 +28,14 @@ export function doubtBlocks(orders: readonly Pick<Keyed, 'key' | 'doubts' | 'wel
   ];
 }
 
-/** The cinch of an order, and why that one. */
+/** The cinch of an order, and why. */
 export function takenText({ candidate, takes, ticket }: Keyed): string {
   const many = ticket.quantity === 1 ? '' : `${String(ticket.quantity)} x `;
-  const why = takes === 'wish' ? 'as the customer asked' : 'first of those that pass';
+  const why = takes === 'wish' ? 'as the customer asked' : 'our pick';
   return `${many}${specName(candidate)}, ${why}`;
 }
 
-/** Orders that are not in, each with its reason. */
+/** Orders not included, with the reason. */
 export function leftOutBlocks(results: readonly BacklogResult[]): Block[] {
   const items = results.flatMap((result) => {
     const name = result.order === undefined ? '' : `${result.order} `;
@@ -46,9 +45,9 @@ export function leftOutBlocks(results: readonly BacklogResult[]): Block[] {
       ];
     return result.none === undefined ? [] : [`${name}(${result.file}): ${result.none}.`];
   });
-  return under('Left out', [{ kind: 'list', items }]);
+  return under('Not included', [{ kind: 'list', items }]);
 }
 
 /** "natural, 8-ply". */
 export const cordName = ({ color, ply }: { color: string | undefined; ply: number }): string =>
-  `${color ?? 'color not said'}, ${String(ply)}-ply`;
+  `${color ?? 'no color chosen'}, ${String(ply)}-ply`;

@@ -1,4 +1,4 @@
-/** A cinch that somebody wants or rides in, in sentences: what was asked, how it stands, what would pass. */
+/** A wanted or current cinch in sentences: what was asked, how it stands, what would pass. */
 import type { RankedSpec } from '../advice/advice.ts';
 import type { Checked, CinchPart } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
@@ -8,14 +8,14 @@ import { visible } from '../units/clean.ts';
 import { capital, phraseText, type Units } from '../units/text.ts';
 import { styleName, troubleName } from './words.ts';
 
-/** What was said about it, and what was taken for the parts nobody named. */
+/** What was named, and what we filled in. */
 export function askedText({ asked, filled, kept = [] }: Checked, units: Units): string {
   const named = kept.length === 0 ? asked : only(asked, (part) => !kept.includes(part));
   const fromOrder = only(asked, (part) => kept.includes(part));
-  const rest = kept.length === 0 ? '' : `; the rest as the order wants it: ${saidText(fromOrder, units)}`;
+  const rest = kept.length === 0 ? '' : `; the rest as in the order: ${saidText(fromOrder, units)}`;
   const asTold = `${saidText(named, units)}${rest}`;
   if (filled.length === 0) return asTold;
-  return `${asTold} (not said, so taken: ${filled.map((part) => filledText(part, units)).join(', ')})`;
+  return `${asTold} (we filled in: ${filled.map((part) => filledText(part, units)).join(', ')})`;
 }
 
 const only = (asked: CinchAsked, wanted: (part: CinchPart) => boolean): CinchAsked =>
@@ -28,7 +28,7 @@ function saidText(asked: CinchAsked, units: Units): string {
     asked.length === undefined ? undefined : `${formatLength(asked.length, units)} long`,
     asked.buckle === undefined ? undefined : `${visible(asked.buckle)} buckle`,
   ].filter((part) => part !== undefined);
-  return said.length === 0 ? 'nothing said' : said.join(', ');
+  return said.length === 0 ? 'nothing named' : said.join(', ');
 }
 
 function filledText({ part, taken }: Checked['filled'][number], units: Units): string {
@@ -36,44 +36,43 @@ function filledText({ part, taken }: Checked['filled'][number], units: Units): s
   return `${part} ${typeof taken === 'number' ? formatLength(taken, units) : visible(taken)}`;
 }
 
-/** refused, not sure, or passes. */
 export type Standing = 'refused' | 'not sure' | 'passes';
 
-/** What the shop has on its shelf, and what it ties, says nothing about a cinch that is there already; nor is it better than itself. */
+/** Rules that do not apply to a cinch already tied: our shelf, our strand range, and better than itself. */
 const onlyBeforeTying: ReadonlySet<string> = new Set(['stock', 'strand-range', 'better-than-now']);
 
-/** The verdicts that mean something to the reader, none when it could not be laid: every printer takes them from here. */
+/** The findings every printer shows; empty when the cinch can't be laid on the horse. */
 export function findingsOf({ which, judged }: Checked): readonly Finding[] {
   const findings = judged?.findings ?? [];
   return which === 'current' ? findings.filter(({ rule }) => !onlyBeforeTying.has(rule)) : findings;
 }
 
-/** A rule that would refuse it, or not, if only somebody knew. */
+/** A missing fact here could rule the cinch out. */
 const mayDecide = ({ rule, judgement }: Finding): boolean =>
   judgement === 'cannot-tell' && ['elbow-clearance', 'buckle-height', 'buckle-strands'].includes(rule);
 
-/** How it stands; what cannot be laid is refused. */
+/** What can't be laid on the horse is refused. */
 export const standingOf = (checked: Checked): Standing =>
   checked.judged === undefined ? 'refused' : standingBy(findingsOf(checked));
 
-/** Passing is not sure while the elbow is poor or nobody can tell how it and the buckle fit. */
+/** "not sure" while the elbow is poor, or a missing fact could rule it out. */
 export function standingBy(findings: readonly Finding[]): Standing {
   if (findings.some((f) => f.judgement === 'refuse')) return 'refused';
   const elbow = findings.find((f) => f.rule === 'elbow-clearance')?.judgement;
   return elbow === 'poor' || findings.some(mayDecide) ? 'not sure' : 'passes';
 }
 
-/** What nobody can tell, though it passes: this must never look like good. */
+/** What we could not judge although it passes; it must never look good. */
 export const openOf = (checked: Checked): readonly Finding[] =>
   standingOf(checked) === 'refused'
     ? []
     : findingsOf(checked).filter(({ judgement }) => judgement === 'cannot-tell');
 
-/** The passing spec that changes least; undefined when it stands itself. */
+/** Undefined when the cinch itself passes. */
 export const nearestOf = (checked: Checked): RankedSpec | undefined =>
   standingOf(checked) === 'refused' ? checked.nearest : undefined;
 
-/** Each trouble reported with its likely cause. */
+/** Each trouble and its likely cause. */
 export function causeTexts({ causes }: Checked, units: Units): string[] {
   return causes.map(({ trouble, explained, words }) => {
     const how =
@@ -81,7 +80,7 @@ export function causeTexts({ causes }: Checked, units: Units): string[] {
         ? 'we cannot tell:'
         : explained
           ? 'likely from this cinch:'
-          : 'this cinch does not explain it:';
+          : 'this cinch does not explain it;';
     return `${capital(troubleName(trouble))}: ${how} ${phraseText(words, units)}.`;
   });
 }

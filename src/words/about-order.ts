@@ -1,4 +1,4 @@
-/** What an order is about, in sentences: the pair, the room, the ring, the shop's own numbers. */
+/** The order in sentences: horse and saddle, elbow room, ring, the shop's own numbers. */
 import type { Facts } from '../horse/facts.ts';
 import type { LearnedKey, Shop } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
@@ -14,24 +14,24 @@ export function situation({ order, girth }: Facts, units: Units): string {
   const parts = [
     riggingText(order.saddle, units),
     `heart girth ${girth.kind === 'measured' ? '' : 'about '}${formatLength(girth.value, units)}`,
-    use === undefined ? 'use not said' : useNames[use],
+    use === undefined ? 'no use given' : useNames[use],
   ];
   if (horse.trouble.length > 0) parts.push(`trouble: ${listed(horse.trouble.map(troubleName))}`);
   if (quantity > 1) parts.push(`${String(quantity)} cinches`);
   return `${capital(parts.join('; '))}.`;
 }
 
-/** The room, how sure, and where that comes from. */
+/** Elbow room, how sure, and how we know. */
 export function roomText({ room }: Facts, units: Units): string {
   const from = basisText(room);
   const rough = roughLength(room.value, units);
-  // What a tape read is not rounded further than the tape was.
+  // Never round further than the tape read.
   const exact = inputText({ value: room.value, unit: 'in' }, units);
   const value = room.kind === 'measured' && exact.length > rough.length ? exact : rough;
   return `Room behind the elbow: ${value}, give or take ${spreadNumber(room.sd, units)} (${from}).`;
 }
 
-/** Where the ring hangs against the groove. */
+/** Where the ring hangs from the groove. */
 export function ringText({ ring }: Facts, units: Units): string {
   const off = Math.abs(ring.x);
   const side = ring.x >= 0 ? 'ahead of' : 'behind';
@@ -43,7 +43,7 @@ export function ringText({ ring }: Facts, units: Units): string {
 /** Basis of a least clearance that was learned. */
 export const FLOOR_FOLLOWS = 'kept as far under the required clearance as by default';
 
-/** Which numbers of the model the shop itself has set; undefined when none. */
+/** The model numbers the shop has set; undefined when none. */
 export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): string | undefined {
   if (shop.overridden.length === 0) return undefined;
   const named = shop.overridden.map((key) => {
@@ -52,22 +52,22 @@ export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): 
     const basis = from === undefined ? '' : `; ${from}`;
     return `${key.replaceAll('-', ' ')} ${numberText(model[key], key)} (usual ${numberText(usual, key)}${basis})`;
   });
-  return `The shop's own numbers are in force: ${named.join('; ')}.`;
+  return `The shop set its own numbers: ${named.join('; ')}.`;
 }
 
-/** Whose number it is, where the shop has set or learned it: " (the shop's own number)"; empty for the usual one. */
+/** " (the shop's own number)" when set or learned by the shop, else "". */
 export function whoseText({ shop }: Pick<CaseFacts, 'shop'>, key: ModelKey): string {
   if (!shop.overridden.includes(key)) return '';
   const from = learnedText(shop, key);
   return from === undefined ? " (the shop's own number)" : ` (${from.replace(/^from/, 'learned from')})`;
 }
 
-/** "from 212 outcomes of this shop until 2026-11-20"; undefined where no outcomes stand behind a number. */
+/** "from 212 outcomes of this shop through 2026-11-20"; undefined when not learned. */
 function learnedText({ learned }: Pick<Shop, 'learned'>, key: ModelKey): string | undefined {
   const from = learned?.[key as LearnedKey];
   if (from === undefined) return undefined;
   const { outcomes, until } = from;
-  const text = `from ${plural(outcomes, 'outcome')} of this shop until ${until}`;
+  const text = `from ${plural(outcomes, 'outcome')} of this shop through ${until}`;
   return key === 'floor-clearance' ? `${FLOOR_FOLLOWS}, ${text}` : text;
 }
 

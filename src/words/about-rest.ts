@@ -1,4 +1,4 @@
-/** The rest of an advice in sentences: what was assumed, what will not do, what to measure next. */
+/** The rest of an advice in sentences: what we assumed, what is ruled out, what a style can't be tied with. */
 import type { Advice } from '../advice/advice.ts';
 import type { Refused } from '../advice/refused.ts';
 import type { Assumption } from '../horse/estimate.ts';
@@ -8,14 +8,14 @@ import { basisText, inputText, phraseText, ratioSpread, spreadNumber, type Units
 import { refusedRuns, type RefusedRun } from './refused-runs.ts';
 import { styleName } from './words.ts';
 
-/** One input in full: value, spread, where it came from. */
+/** One input with value, spread and basis. */
 export function assumptionText(entry: Assumption, units: Units): string {
   const { input, sd, unit } = entry;
   const spread = unit === 'ratio' ? ratioSpread(sd) : spreadNumber(sd, units);
   return `${input} ${inputText(entry, units)}, give or take ${spread} (${basisText(entry)})`;
 }
 
-/** One line for each run of strand counts that fail the same rule, and for each style that cannot be tied at all. */
+/** One line per run of strand counts that fail the same rule, and per style we can't tie. */
 export function refusedTexts(advice: Advice, units: Units): string[] {
   const { refused, impossible } = advice;
   const runs = refusedRuns(refused).map((run) => runText(run, units));
@@ -25,35 +25,35 @@ export function refusedTexts(advice: Advice, units: Units): string[] {
   ];
 }
 
-/** "...; the least is 1 in" is not said again when the line before ends with it. */
+/** Drops "...; the least is 1 in" when the line before ends with it. */
 function withoutRepeat(text: string, before: string | undefined): string {
   const tail = text.lastIndexOf('; ');
   return tail > 0 && before?.endsWith(text.slice(tail)) === true ? text.slice(0, tail) : text;
 }
 
-/** Why a style cannot be tied at all. */
+/** Why a style can't be tied. */
 export const impossibleText = (style: Style, { noBuckle, facts }: Advice): string =>
   noBuckle ? `cannot be tied, ${noBuckleText(facts)}` : noSideText(style);
 
-/** A shop whose buckles take none of the strand counts it ties. */
+/** No shop buckle takes any of its strand counts. */
 export const noBuckleText = ({ shop: { strands } }: Pick<CaseFacts, 'shop'>): string =>
   `no buckle of the shop file takes ${String(strands.min)} to ${String(strands.max)} strands`;
 
 const noSideText = (style: Style): string =>
   style === 'low-flare'
-    ? 'cannot be tied here, no side is left below the buckle to flare in'
-    : 'cannot be tied here, no side is left below the buckle';
+    ? 'cannot be tied here, no room below the buckle for the flare'
+    : 'cannot be tied here, no room below the buckle';
 
 function runText({ style, from, to, mildest }: RefusedRun, units: Units): string {
   const counts = from === to ? String(from) : `${String(from)} to ${String(to)}`;
-  const which = from === to ? '' : `${String(mildest.strands)} `;
+  const which = from === to ? '' : `even at ${String(mildest.strands)}, `;
   return `${styleName(style)}, ${counts} strands: ${which}${refusedText(mildest, units)}`;
 }
 
-/** Why one style and strand count will not do. */
+/** Why a style and strand count is ruled out. */
 export const refusedText = ({ reason }: Refused, units: Units): string => phraseText(reason, units);
 
-/** Nothing passes, and this rule is what keeps the narrowest of each style from it. */
+/** Nothing passes, and this rule alone rules out the narrowest of each style. */
 export function onlyFails({ specs, refused }: Pick<Advice, 'specs' | 'refused'>, rule: string): boolean {
   const narrowest = refused.filter(
     (entry) => !refused.some(({ style, strands }) => style === entry.style && strands < entry.strands),

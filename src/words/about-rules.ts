@@ -1,21 +1,21 @@
-/** A rule in sentences: what it can say, on whose word, what each judgement looks like. */
+/** A rule in sentences: what it can say, and on whose word. */
 import type { AnyRule, Evidence } from '../rules/rule.ts';
 import { sources, type Source } from '../numbers/sources.ts';
 import { judgementWords, ruleName } from './words.ts';
 
-/** What paths begin with, each once: of "ring.x" it is "ring". */
+/** First parts of the paths, each once: "ring" of "ring.x". */
 export const firstKeys = (paths: readonly string[]): string[] => [
   ...new Set(paths.map((path) => path.replace(/[.?].*$/, ''))),
 ];
 
-/** "refused, poor, acceptable or good" is what it can say, as its entry lists it. */
+/** "refused, poor, acceptable or good". */
 export const canText = ({ can }: AnyRule): string =>
   can.map((judgement) => judgementWords[judgement].word).join(', ');
 
-/** Whether it may refuse, which is what a shop asks first. */
+/** Whether it can rule a cinch out. */
 export const mayRefuse = ({ can }: AnyRule): boolean => can.includes('refuse');
 
-/** One piece of evidence: what kind, which source, what in it. */
+/** One piece of evidence: kind, source, content. */
 export function evidenceText(evidence: Evidence): string {
   const source = sourceText(evidence.source);
   switch (evidence.basis) {
@@ -23,16 +23,16 @@ export function evidenceText(evidence: Evidence): string {
       return `published: ${source} (${evidence.where})`;
     case 'practice': {
       const dissent = evidence.dissent === undefined ? '' : `: ${evidence.dissent}`;
-      // Common practice has no title that would say more than the word.
+      // "common practice" says it all; a title would add nothing.
       const from = evidence.source === 'common-practice' ? '' : ` (${source})`;
-      return `practice of the trade, ${evidence.agreement}${dissent}${from}`;
+      return `trade practice, ${evidence.agreement}${dissent}${from}`;
     }
     case 'choice':
       return `our own choice: ${evidence.why}${evidence.source === 'engineering-choice' ? '' : ` (${source})`}`;
   }
 }
 
-/** Kinds of basis in a word each, without repeats: "published, practice". */
+/** "published, practice". */
 export const basisText = ({ evidence }: AnyRule): string =>
   [...new Set(evidence.map(({ basis }) => basis))].join(', ');
 

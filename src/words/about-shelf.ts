@@ -1,17 +1,17 @@
-/** What an order does not find on the shelf, in words that are the same on every paper. */
+/** What an order does not find on the shelf, worded the same on every paper. */
 import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 import { feetText } from '../units/feet.ts';
 import { under, type Block } from '../pages/sheet.ts';
 import type { Lack, Share } from '../work/shelf.ts';
 
-/** "2 x plain 3, here 2026-12-14; 61 ft of natural body cord, no more to be had". */
+/** "2 x plain 3, here 2026-12-14; 61 ft of natural body cord, can't get more". */
 export const lacksText = ({ lacks }: Share): string =>
   lacks.map((lack) => `${whatText(lack)}, ${supplyText(lack)}${swapText(lack)}`).join('; ');
 
 const swapText = ({ swap }: Lack): string =>
   swap === undefined ? '' : ` (or ${swap}, which we have: what-if shows how it sits)`;
 
-/** What is short for each order: once what comes, then what does not. */
+/** What is short per order: first what is coming, then what is not. */
 export function shortBlocks(shares: ReadonlyMap<string, Share>, ordered: string): Block[] {
   const texts = (never: boolean): string[] =>
     [...shares].flatMap(([key, share]) =>
@@ -31,18 +31,18 @@ function whatText({ kind, name, ply, amount }: Lack): string {
 }
 
 const supplyTexts = {
-  none: 'no more to be had',
-  lots: 'in no one dye lot here, and no more to be had',
-  'too-long': 'a piece is longer than any put-up',
+  none: "can't get more",
+  lots: "no one dye lot has enough, and can't get more",
+  'too-long': 'a piece is longer than any spool or hank',
   unknown: 'not in the shop file: ask first',
 } as const;
 
-/** Whether it comes, and when. */
+/** Whether it is coming, and when. */
 export function supplyText({ kind, supply, comes }: Lack): string {
   if (supply === 'ordered') return hereText(comes);
   return supplyTexts[supply === 'none' && kind === 'cord' ? 'lots' : supply];
 }
 
-/** When an ordered thing is here. */
+/** Its delivery day. */
 export const hereText = (comes: string | undefined): string =>
   comes === undefined ? 'the shop file does not say when it comes' : `here ${comes}`;

@@ -1,4 +1,4 @@
-/** A ranked spec in sentences: what it is, how it clears the elbow, why it stands where it stands, what is not good about it. */
+/** A ranked spec in sentences: its clearance, its rank, and what is less than good. */
 import type { RankedSpec } from '../advice/advice.ts';
 import type { Finding, Judged } from '../advice/judge.ts';
 import type { Simulated } from '../advice/simulate.ts';
@@ -15,7 +15,7 @@ import {
 } from '../units/text.ts';
 import { judgementWords, ruleName } from './words.ts';
 
-/** Where along the cinch it comes nearest, and how sure the distance is. */
+/** Where the cinch comes closest, and how sure the distance is. */
 export function nearestText({ inches, sd, station, where }: Clearance, units: Units): string {
   const edge = where === 'buckle' ? "the buckle's frame" : 'the front edge of the cinch';
   const at = `${formatLength(station, units)} up the side from the chest midline`;
@@ -24,7 +24,7 @@ export function nearestText({ inches, sd, station, where }: Clearance, units: Un
   return `Nearest the elbow: ${edge}, ${at}: ${far}.`;
 }
 
-/** Why it comes before the next one; undefined for the last. */
+/** Undefined for the last. */
 export function becauseText(spec: RankedSpec, units: Units): string | undefined {
   const why = becauseOnly(spec, units);
   if (why === undefined) return undefined;
@@ -43,7 +43,7 @@ export function findingText({ rule, judgement, reason }: Finding, units: Units, 
   return `${says} ${ruleName(rule)}: ${phraseText(reason, units, reading)}.`;
 }
 
-/** Findings that are neither good nor beside the point, worst first; what is told of them `toTell` decides. */
+/** Worst first, before `toTell` filters them. */
 function notGood({ findings }: Pick<Judged, 'findings'>): Finding[] {
   const order = ['refuse', 'poor', 'cannot-tell', 'acceptable'] as const;
   return order.flatMap((judgement) =>
@@ -51,11 +51,11 @@ function notGood({ findings }: Pick<Judged, 'findings'>): Finding[] {
   );
 }
 
-/** The pressure index compares widths, so falling short of good by it is nothing to tell a customer; `--why` has it. */
+/** The pressure index only compares widths: `--why` shows it, customers need not hear it. */
 const onlyCompares = ({ rule, judgement }: Finding): boolean =>
   rule === 'pressure-index' && judgement === 'acceptable';
 
-/** A finding's margin in the unit of what was judged, which is that of the first quantity in its reason. */
+/** In the unit of the reason's first quantity. */
 export function marginText({ margin, reason }: Finding, units: Units): string | undefined {
   if (margin === undefined || !Number.isFinite(margin)) return undefined;
   const first = reason.values.find((value) => typeof value !== 'string');
@@ -66,8 +66,8 @@ export function marginText({ margin, reason }: Finding, units: Units): string | 
 }
 
 /**
- * What is told of a spec, on every screen and picture alike, worst first: all that is less than good. Where nobody has taped ring to
- * ring, a length that is merely acceptable is left out: the first line says not to cut.
+ * What every screen and picture tells of a spec, worst first. Skips a fair length while ring to ring is not taped: the first line already
+ * says not to cut.
  */
 export function toTell(
   judged: Pick<Judged, 'findings'>,
@@ -78,20 +78,20 @@ export function toTell(
   return found.filter(({ rule, judgement }) => judgement !== 'acceptable' || !ofLength.has(rule));
 }
 
-/** Between two guesses a disagreement is no news. */
+/** Two guesses that differ tell us nothing. */
 const ofLength: ReadonlySet<string> = new Set(['length-agreement', 'latigo-run']);
 
-/** Whether one that passes is likelier to touch the elbow than a shop would tie: not sure, and never counted among what passes. */
+/** Passes, but touches the elbow more often than a shop accepts: shown as NOT SURE, never counted as passing. */
 export const isUnsure = (judged: Pick<Judged, 'judgementOf'>): boolean =>
   judged.judgementOf('elbow-clearance') === 'poor';
 
-/** "Poor: ...; ...": each reason once; nothing where nothing is found. */
+/** "Poor: ...; ...", each reason once. */
 export function reasonsUnder(lead: string, findings: readonly Finding[], units: Units): string[] {
   const reasons = new Set(findings.map(({ reason }) => phraseText(reason, units)));
   return reasons.size === 0 ? [] : [`${lead}: ${[...reasons].join('; ')}.`];
 }
 
-/** What latigo run each length of the specs leaves, and both even neighbors of each. */
+/** For each length of the specs, and one step either way. */
 export function latigoText(specs: readonly RankedSpec[], units: Units): string {
   const runs = new Map<number, number>();
   for (const { candidate, evenLengths } of specs) {
@@ -100,13 +100,13 @@ export function latigoText(specs: readonly RankedSpec[], units: Units): string {
   }
   const each = [...runs]
     .sort(([a], [b]) => a - b)
-    .map(([length, run]) => `${formatLength(run, units, 'computed')} if ${formatLength(length, units)}`);
+    .map(([length, run]) => `${formatLength(run, units, 'computed')} at ${formatLength(length, units)}`);
   const [first = '', ...others] = each;
-  return `Latigo each side: ${[`${first} long`, ...others].join(', ')}.`;
+  return `Ring-to-buckle gap, each side: ${[first, ...others].join(', ')}.`;
 }
 
-/** The clearance as drawn at random, beside the computed one. */
+/** The clearance by random draws. */
 export function simulatedText({ mean, sd, chance, draws, seed }: Simulated, units: Units): string {
   const gap = `${formatLength(mean, units, 'computed')}, give or take ${spreadNumber(sd, units)}`;
-  return `Drawn ${String(draws)} times (seed ${String(seed)}): ${gap}, ${chanceText(chance)} of them clear.`;
+  return `${String(draws)} random draws (seed ${String(seed)}): ${gap}, ${chanceText(chance)} of them clear.`;
 }

@@ -1,7 +1,7 @@
-/** What is asked, in words a customer can act on: how to measure it, and how to stay safe while doing so. */
+/** The questions in a customer's words: how to measure, and how to stay safe. */
 import type { QuestionName } from '../advice/questions.ts';
 
-/** The same in a short message; `{horse}` is the horse's name, or "the horse". */
+/** For the short message; `{horse}` becomes the name or "the horse". */
 export const shortWords: Readonly<Record<QuestionName, string>> = {
   'ring to ring':
     'Ring to ring. Saddle and pad on, cinch off. Soft tape snug and level under the chest, drawn with a hooked stick.',
@@ -16,27 +16,25 @@ export const shortWords: Readonly<Record<QuestionName, string>> = {
 };
 
 export interface QuestionWords {
-  /** What is to be found out, as a customer would call it. */
   readonly asked: string;
   readonly how: string;
-  /** What to look out for while doing it. */
   readonly safely: string;
 }
 
-/** How a side photo is taken; docs/photo.md says the same, word for word. */
+/** docs/photo.md repeats this word for word. */
 export const howToTakePhoto: readonly string[] = [
   'The horse stands square on level ground, saddled as it is ridden, with the stirrup leather and fender tied up out of the way: back of the elbow, girth groove and ring must show.',
-  "The camera is level, at the height of the girth, straight across from the girth groove, 10 to 20 ft (3 to 6 m) away. Pace the distance. Further and zoomed in is better than near. A helper at the horse's shoulder looks along the horse and waves you left or right until you stand square.",
+  "The camera is level, at the height of the girth, straight across from the girth groove, 10 to 20 ft (3 to 6 m) away. Pace the distance. Farther back and zoomed in beats close up. A helper at the horse's shoulder looks along the horse and waves you left or right until you stand square.",
   'A stick of known length, a yard or longer if there is one, lies along the near side of the barrel, as near to the camera as the skin is there. A flat sheet of known size will do, the larger the better.',
-  'A string with a weight hangs in the picture, near the horse.',
+  'A weighted string hangs in the picture, near the horse.',
   'Send the picture as it came from the camera.',
 ];
 
-/** Common practice around tied horses, no source: beside the shoulder, never kneeling, never under the horse. */
+/** [common practice around tied horses, no source] */
 export const questionWords: Readonly<Record<QuestionName, QuestionWords>> = {
   'ring to ring': {
     asked: 'The length from ring to ring',
-    how: 'Put the saddle on with the pad you ride with and leave the cinch off. Hold the end of a soft tape to the middle of the front ring on one side, lead it under the chest a hand behind the elbow, where the cinch lies, and read it at the middle of the ring on the other side, snug and level.',
+    how: 'Put the saddle on with the pad you ride with and leave the cinch off. Hold the end of a soft tape to the middle of the front ring on one side, pass it under the chest a hand behind the elbow, where the cinch lies, and read it at the middle of the ring on the other side, snug and level.',
     safely:
       'Let the tape hang from the far ring and draw it toward you with a crop or a hooked stick; do not reach or bend under the horse. A loose saddle can slide: keep a hand on it.',
   },
@@ -48,12 +46,12 @@ export const questionWords: Readonly<Record<QuestionName, QuestionWords>> = {
   },
   'ring set-back': {
     asked: 'How far back the front ring hangs',
-    how: 'Saddle on. Hang a string with a weight straight down from the front of the fork, where it meets the bars. Measure from the string back to the middle of the front ring, level. In front of the string is written with a minus sign.',
-    safely: 'This can be done with the saddle on a rack: it is as good, and safer.',
+    how: 'Saddle on. Hang a weighted string straight down from the front of the fork, where it meets the bars. Measure from the string back to the middle of the front ring, level. Ring ahead of the string? Say so.',
+    safely: 'The saddle can sit on a rack instead: just as good, and safer.',
   },
   'heart girth': {
     asked: 'The heart girth',
-    how: 'Lead a soft tape once round the barrel, just behind the withers and the elbows, and read it when the horse has breathed out. Write down where the tape lay: further back it reads more.',
+    how: 'Pass a soft tape once around the barrel, just behind the withers and the elbows, and read it when the horse has breathed out. Write down where the tape lay: farther back it reads more.',
     safely:
       'Lay the tape over the back first, let the end hang down on the far side, and draw it toward you with a crop or a hooked stick; do not reach or bend under the horse.',
   },
@@ -70,7 +68,7 @@ export const questionWords: Readonly<Record<QuestionName, QuestionWords>> = {
   },
 };
 
-/** Said once in every message. */
+/** Once per message. */
 export const generalSafety: readonly string[] = [
   'Tie the horse to something solid or have a helper hold it, on level ground, away from other horses.',
   'Stay on your feet beside the shoulder: never kneel, sit or crawl beside or under a horse, and keep your head up.',
@@ -78,6 +76,5 @@ export const generalSafety: readonly string[] = [
   'If the horse will not stand for it, stop: we would rather hear "not measured" than a number you do not trust.',
 ];
 
-/** How to write answers, so that nobody has to ask again. */
 export const howToAnswer =
-  'Write every length with its unit, such as 44 in or 112 cm, and what you could not measure as "not measured".';
+  'Write every length with its unit, such as 44 in or 112 cm, and "not measured" for what you could not measure.';

@@ -1,4 +1,4 @@
-/** What a clerk is asked when an order is taken, and the answer so far. */
+/** What `new` asks the clerk, and the answer so far. */
 import type { QuestionId } from '../order/said/asked.ts';
 import { visible } from '../units/clean.ts';
 import { capital, phraseText, type Units } from '../units/text.ts';
@@ -27,11 +27,11 @@ const questions: Readonly<Record<Exclude<QuestionId, 'order'>, string>> = {
   notes: 'Any notes?',
 };
 
-/** A question as it is read aloud. */
+/** A question as read aloud. */
 export const questionText = (id: QuestionId, stem: string): string =>
   id === 'order' ? `Order number? Enter for ${visible(stem)}.` : questions[id];
 
-/** The answer so far in a line or two: a sore first, then what to tie and how sure, then what keeps it from being cut. */
+/** A sore first, then what to tie and how sure, then what keeps us from cutting. */
 export function soFarText({ advice, wants }: SizeResult & { readonly ok: true }, units: Units): string {
   const { first, facts } = advice;
   const [welfare] = advice.welfare.map((phrase) => phraseText(phrase, units));
@@ -41,7 +41,7 @@ export function soFarText({ advice, wants }: SizeResult & { readonly ok: true },
       : `${aCinch(first.candidate)}, ${oddsText(first.candidate.clearance.chance)}${isUnsure(first) ? ', NOT SURE' : ''}.`;
   return [
     'So far:',
-    // The rest of it stands on the screen at the end.
+    // The final screen has the rest.
     ...(welfare === undefined ? [] : [welfare.replace(/(?<=[.]) .*$/s, '')]),
     advice.mustHeal ? `Once healed, ${tie}` : tie,
     ...(first === undefined || facts.lengthNeed.measured ? [] : [notCutText(advice)]),

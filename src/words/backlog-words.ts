@@ -1,4 +1,4 @@
-/** What is said about a backlog beside its rows: the sum of it, its faults as a table to send back, its columns. */
+/** What goes with the rows of a backlog: summary, error table, list of columns. */
 import { columnNames } from '../work/columns.ts';
 import { total, type Summary } from '../work/summary.ts';
 import type { Row } from '../work/row.ts';
@@ -7,17 +7,17 @@ import { csvText } from '../pages/csv.ts';
 import { wrap } from '../units/text.ts';
 import { names, type Name } from './names.ts';
 
-/** "12 orders: 8 sized, 1 tight, 1 none fits, 2 faulty." and what else is worth a line. */
+/** "12 orders: 8 sized, 1 tight, 1 no fit, 2 with errors.", and hints. */
 export function summaryText(summary: Summary, errors: string | undefined): string {
   const { orders, sameNumber, doubtful, welfare } = summary;
   const { sized, tight, faulty } = orders;
   const none = orders['none fits'];
   const all = total(summary);
-  const counts = `${String(sized)} sized, ${String(tight)} tight, ${String(none)} none fits, ${String(faulty)} faulty`;
+  const counts = `${String(sized)} sized, ${String(tight)} tight, ${String(none)} no fit, ${String(faulty)} with errors`;
   const lines = [`${plural(all, 'order')}: ${counts}.`];
   if (sameNumber > 0) {
     lines.push(
-      `${plural(sameNumber, 'order has', 'orders have')} the number of an earlier one: see the column sameNumberAs.`,
+      `${plural(sameNumber, 'order repeats', 'orders repeat')} an earlier number: see column sameNumberAs.`,
     );
   }
   if (welfare > 0) {
@@ -26,11 +26,9 @@ export function summaryText(summary: Summary, errors: string | undefined): strin
     );
   }
   if (doubtful > 0) {
-    lines.push(
-      `Measure again for ${plural(doubtful, 'order')}, whose tapes disagree: see the column remarks.`,
-    );
+    lines.push(`Measure again for ${plural(doubtful, 'order')}, whose tapes disagree: see column remarks.`);
   }
-  if (faulty > 0 && errors === undefined) lines.push('All faults in one table: --errors FILE.');
+  if (faulty > 0 && errors === undefined) lines.push('All errors in one table: --errors FILE.');
   return `${lines.join('\n')}\n`;
 }
 
@@ -46,10 +44,10 @@ export const errorColumns = [
   'hint',
 ] as const satisfies readonly Name[];
 
-/** Head of the table of faults. */
+/** Head of the error table. */
 export const errorsHead = (): string => csvText([errorColumns]);
 
-/** One row a fault. */
+/** One row per error. */
 export const errorRows = ({ cells, problems }: Row): string =>
   csvText(
     problems.map(({ file, line, column, path, found, expected, hint }) => [
@@ -67,7 +65,7 @@ export const errorRows = ({ cells, problems }: Row): string =>
 
 const text = (cell: unknown): string | undefined => (typeof cell === 'string' ? cell : undefined);
 
-/** The columns for the screen. */
+/** The list of columns. */
 export function columnsText(width: number): string {
   const pad = Math.max(...columnNames.map((name) => name.length)) + 2;
   const lines = columnNames.flatMap((name) => {

@@ -1,4 +1,4 @@
-/** What a clerk reads aloud, by sentence: what to tie, how it clears, how sure that is. */
+/** What a clerk reads aloud: what to tie, how it clears, how sure we are. */
 import type { Advice } from '../advice/advice.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Buckle, Order, Shop, Style } from '../order/types.ts';
@@ -9,7 +9,7 @@ import { visible } from '../units/clean.ts';
 import { capital, chanceText, quantityText, type Units } from '../units/text.ts';
 import { fit } from '../units/width.ts';
 
-/** "2411 Marble, Leda Castellane"; names are cut, so that one long one does not push out the others. */
+/** "2411 Marble, Leda Castellane"; long names are shortened. */
 export function orderName({ order, customer, horse }: Order): string {
   const short = (name: string | undefined, most: number): string =>
     name === undefined ? '' : fit(visible(name), most);
@@ -18,7 +18,7 @@ export function orderName({ order, customer, horse }: Order): string {
   return who === '' ? number : `${number}, ${who}`;
 }
 
-/** The horse by name, where it has one. */
+/** The horse's name, or "the horse". */
 export const horseName = ({ horse }: Pick<Order, 'horse'>): string =>
   horse.name === undefined ? 'the horse' : fit(visible(horse.name), 20);
 
@@ -33,7 +33,7 @@ const oddsWords: readonly (readonly [least: number, words: string])[] = [
   [0.5, '5 out of 10'],
 ];
 
-/** "4 out of 5 (81%)": rounded down, so that the words never promise more than the number. */
+/** "4 out of 5 (81%)", rounded down so the words never promise more. */
 export const oddsText = (chance: number): string => `${chanceWords(chance)} (${chanceText(chance)})`;
 
 /** "4 out of 5". */
@@ -57,9 +57,9 @@ export const aCinch = ({ style, strands }: Pick<Candidate, 'style' | 'strands'>)
 
 /** "strung single", "strung double"; a buckle that does not take the strands says so. */
 export const strungText = (layers: Candidate['layers']): string =>
-  layers === 0 ? 'which do not take them' : layers === 1 ? 'strung single' : 'strung double';
+  layers === 0 ? 'which do not take this many strands' : layers === 1 ? 'strung single' : 'strung double';
 
-/** "3 in buckles"; where the shop has two of that width, the shop's own name. */
+/** "3 in buckles"; the shop's own name when it has two of that width. */
 export function bucklesText(buckle: Buckle, { buckles }: Pick<Shop, 'buckles'>, units: Units): string {
   const alike = buckles.filter(({ barWidth }) => barWidth === buckle.barWidth);
   return alike.length > 1
@@ -67,7 +67,6 @@ export function bucklesText(buckle: Buckle, { buckles }: Pick<Shop, 'buckles'>, 
     : `${formatLength(buckle.barWidth, units)} buckles`;
 }
 
-/** Whose order it is told of, and in which units. */
 export interface Telling {
   readonly advice: Pick<Advice, 'facts'>;
   readonly units: Units;
@@ -80,7 +79,7 @@ export function wideText({ style, width, buckleWidth }: Candidate, units: Units)
   return `${wide} across the chest, drawn in to ${formatLength(buckleWidth, units)} at the buckles`;
 }
 
-/** "on 3 in buckles, strung double", with what must be ordered first. */
+/** "on 3 in buckles, strung double", and what to order first. */
 export function buckledText(candidate: Candidate, { advice, units }: Telling): string {
   const { shop, order } = advice.facts;
   const wait = mustBeOrdered(candidate.buckle, order.quantity) ? ' (order the buckles first)' : '';
@@ -103,11 +102,11 @@ export function clearText({ cordClearance, clearance }: Candidate, { advice, uni
   const needs = `${capital(horseName(advice.facts.order))} needs ${least}`;
   const tight = clearance.skin
     ? 'the chance of that'
-    : `the chance of that, with the ${clearance.where === 'buckle' ? 'buckles' : 'cords above the elbow'} clear too,`;
+    : `the chance of that, with the ${clearance.where === 'buckle' ? 'buckles' : 'strands above the elbow'} clear too,`;
   return `It should clear the elbow by about ${room}. ${needs}; ${tight} is ${oddsText(clearance.chance)}.`;
 }
 
-/** What stands before a cinch whose length nobody has taped. */
+/** Comes before a cinch whose length is not taped. */
 export const notCutText = ({ assumptions }: Pick<Advice, 'assumptions'>): string =>
   assumptions.some(({ kind }) => kind === 'measured' || kind === 'photo')
     ? 'DO NOT CUT: ring to ring is not taped.'

@@ -1,4 +1,4 @@
-/** What else would do: other widths, and the styles that were not chosen, each in a row. */
+/** The alternatives, one row each: other widths, and the other styles. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Judged } from '../advice/judge.ts';
 import { PLAIN } from '../advice/criteria.ts';
@@ -28,7 +28,7 @@ export function insteadRows(advice: Advice, { units, top }: Shown): string[][] {
     ]);
 }
 
-/** Its width, and what else of its making differs from the first. */
+/** Width, and how else it is made differently from our pick. */
 function sizeText({ candidate: c }: RankedSpec, { candidate: first }: RankedSpec, telling: Telling): string {
   const { advice, units } = telling;
   const wide = c.style === 'straight' ? 'wide' : 'across the chest';
@@ -40,7 +40,6 @@ function sizeText({ candidate: c }: RankedSpec, { candidate: first }: RankedSpec
   ].join(', ');
 }
 
-/** What it is better and worse at. */
 function sideText(spec: RankedSpec, first: RankedSpec, { facts }: Advice): string {
   const { candidate: c } = spec;
   const surer = c.clearance.chance - first.candidate.clearance.chance;
@@ -71,7 +70,7 @@ function whyStyle(style: Style, { slipNeed, order }: Styled['facts']): string {
   return order.use === 'roping' ? 'it has enough strands, or no roper clears' : 'nothing here slips';
 }
 
-/** One row for each style that was not chosen: what it would be here, and why it is not first. */
+/** Each other style, and why it is not first. */
 export const styleRows = (advice: Advice, units: Units): string[][] =>
   advice.otherStyles.map((other) => styleRow(other, advice, units));
 
@@ -80,7 +79,7 @@ function styleRow({ style, spec, why, criterion }: OtherStyle, advice: Advice, u
   if (spec === undefined || advice.first === undefined)
     return [name, '', `Ruled out: ${phraseText(why, units).replace(': ', ', ')}.`];
   const chance = chanceText(spec.candidate.clearance.chance);
-  // That the need is plain is said on the line above already.
+  // The line above already says the need is plain.
   const note =
     criterion === PLAIN
       ? besideText(spec, advice, units)

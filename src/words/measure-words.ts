@@ -1,4 +1,4 @@
-/** What to measure, and what it would gain; what is taped already. */
+/** What to measure and what it gains; what is already taped. */
 import type { Advice } from '../advice/advice.ts';
 import type { Ask } from '../advice/measure-next.ts';
 import type { Facts } from '../horse/facts.ts';
@@ -7,14 +7,14 @@ import type { Block } from '../pages/sheet.ts';
 import { onTape } from '../units/print.ts';
 import { capital, chanceText, type Units } from '../units/text.ts';
 
-/** Gains of less are told in one line together. */
+/** Smaller gains share a line. */
 const WORTH_A_LINE = 0.03;
 const MOST = 3;
 
 const isUseful = ({ beforeCutting, couldEarn, chanceThen, chanceNow }: Ask): boolean =>
   beforeCutting || couldEarn !== undefined || chanceThen - chanceNow > WORTH_A_LINE;
 
-/** One sentence where one or two tapes would help, else a numbered list, most worth first. */
+/** One sentence for one or two measurements, else a numbered list, most useful first. */
 export function measureBlocks(advice: Advice, units: Units): Block[] {
   const useful = advice.ask.filter(isUseful).slice(0, MOST);
   if (useful.length === 0) return [];
@@ -50,7 +50,7 @@ function gainText(ask: Ask, facts: Facts, units: Units): string {
   return `: ${chanceText(ask.chanceThen)}${earn} if it reads ${tookText(ask, facts, units).replace(' back of full', '')}.`;
 }
 
-/** From where to where, in a few words; `ask` and the JSON say how in full. */
+/** In brief; `ask` and JSON have the full text. */
 const places: Readonly<Record<Ask['input'], string>> = {
   'elbow room': 'groove straight forward to the elbow',
   'ring set-back': 'full position back to the ring',
@@ -67,7 +67,6 @@ const tookNames: Readonly<Record<Ask['input'], string>> = {
   'barrel shape': 'barrel ',
 };
 
-/** What was taken for it until somebody measures. */
 function tookText({ input }: Ask, facts: Facts, units: Units): string {
   const about = (inches: number): string => onTape(inches, units, 'nearest');
   switch (input) {

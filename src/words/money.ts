@@ -1,4 +1,4 @@
-/** How a bill's line came about, in words: count, price of one, amount. */
+/** A bill line in words: count, unit price, amount. */
 import type { Line, Unit } from '../work/line.ts';
 import type { Currency } from '../units/currency.ts';
 import { amountText, moneyText } from '../units/money.ts';
@@ -31,10 +31,10 @@ export function unitText(unit: Unit | undefined, currency: Currency): string {
 
 const plain = (value: number): string => String(Number(decimals(value, 4)));
 
-/** An amount, or that nobody knows it. */
+/** "not known" when undefined. */
 export const knownAmount = (amount: number | undefined, currency: Currency): string =>
   amount === undefined ? 'not known' : amountText(amount, currency);
 
-/** The same with its sign or code. */
+/** The same with currency sign or code. */
 export const knownMoney = (amount: number | undefined, currency: Currency): string =>
   amount === undefined ? 'not known' : moneyText(amount, currency);

@@ -1,4 +1,4 @@
-/** When nothing passes: how near the closest comes, why, and who can help. */
+/** When nothing passes: how close the best one comes, why, and who can help. */
 import type { Advice } from '../advice/advice.ts';
 import { howToMeasure } from '../numbers/how-to-measure.ts';
 import { dist, gap, overlap, say } from '../units/phrase.ts';
@@ -10,7 +10,7 @@ import { capital, phraseText, type Units } from '../units/text.ts';
 
 export const TIE_NOTHING = 'TIE NOTHING. No cinch we tie passes here.';
 
-/** The blocks of an order that nothing passes for. */
+/** The blocks of such an order. */
 export function nothingBlocks(advice: Advice, units: Units): Block[] {
   const ruled = refusedTexts(advice, units).map((text) => `${text}.`);
   return [
@@ -43,7 +43,7 @@ function closestText(advice: Advice, units: Units): string {
   return `The closest would ${phraseText(off, units)}. ${capital(horseName(advice.facts.order))} needs ${needs}.`;
 }
 
-/** The tape that everything hangs on. */
+/** The one measurement worth taping again. */
 function againText(advice: Advice, units: Units): string {
   const { room, ring, model, k } = advice.facts;
   const usual = model['elbow-room'] * k;

@@ -1,4 +1,4 @@
-/** Sources of error of a photo as columns, always in the same order. */
+/** Sources of photo error, in column order. */
 import type { ErrorSource } from '../photo/doubts.ts';
 
 export const errorNames = [

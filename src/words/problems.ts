@@ -1,11 +1,11 @@
-/** Faults of files as a person can put a finger on them: place, what was found, what was expected, a hint. */
+/** Errors in files: place, what we found, what we expected, a hint. */
 import type { Problem } from '../yaml/problem.ts';
 import { visible } from '../units/clean.ts';
 import { pageFor, pageText, sentence, type Page } from '../pages/page.ts';
 import { capital } from '../units/text.ts';
 import type { ReportOptions } from '../pages/page.ts';
 
-/** All problems, each with its place first, so that editors can jump there. Empty for none. */
+/** Each place comes first so editors can jump to it. */
 export function problemsText(
   problems: readonly Problem[],
   options: Pick<ReportOptions, 'color' | 'width'>,
@@ -15,7 +15,7 @@ export function problemsText(
   return pageText(problems.flatMap((problem) => problemLines(problem, page)));
 }
 
-/** What is wrong and what to write, where the reader sees the place. */
+/** What is wrong and what to write, without the place. */
 export const faultText = (problem: Problem): string => faultSentences(problem).join(' ');
 
 function faultSentences({ found, expected, hint }: Problem): string[] {
@@ -33,7 +33,7 @@ function problemLines(problem: Problem, page: Page): string[] {
   ].filter((part) => part !== '');
   const key = which.length === 0 ? '' : ` ${which.join(', ')}`;
   return [
-    // Never wrapped: a place that is cut in two is no place.
+    // Not wrapped, or editors could not read the place.
     page.pen.strong(place) + key,
     ...faultSentences(problem).flatMap((text) => sentence(page, text, 2)),
   ];

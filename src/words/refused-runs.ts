@@ -1,8 +1,8 @@
-/** Style and strand counts that are refused, told in as few lines as say it. */
+/** Groups ruled-out strand counts into runs, for fewer lines. */
 import type { Refused } from '../advice/refused.ts';
 import type { Style } from '../order/types.ts';
 
-/** A run of neighboring strand counts of one style that fail the same rule; `reason` is that of the mildest. */
+/** Neighboring strand counts of one style that fail the same rule; `mildest` comes closest to passing. */
 export interface RefusedRun {
   readonly style: Style;
   readonly from: number;
@@ -11,7 +11,7 @@ export interface RefusedRun {
   readonly mildest: Refused;
 }
 
-/** Neighboring counts of a style with the same failing rule, told in one line. */
+/** Neighboring counts with the same failing rule. */
 export function refusedRuns(refused: readonly Refused[]): RefusedRun[] {
   const runs: RefusedRun[] = [];
   for (const style of new Set(refused.map((entry) => entry.style))) {

@@ -1,4 +1,4 @@
-/** What printers are handed, and how the reader wants it. */
+/** Results as printers get them. */
 import type { Advice } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { PhotoWorth } from '../advice/photo-worth.ts';
@@ -7,7 +7,6 @@ import type { Surer } from '../horse/photo-surer.ts';
 import type { Problem } from '../yaml/problem.ts';
 import type { PhotoReading } from '../photo/read.ts';
 
-/** An order that could not be read, and why. */
 export interface Unread {
   readonly ok: false;
   readonly file: string;
@@ -15,15 +14,13 @@ export interface Unread {
   readonly problems: readonly Problem[];
 }
 
-/** One order's result in input order: its advice, or the problems that kept it from being read. */
 export type SizeResult =
   | {
       readonly ok: true;
       readonly file: string;
       readonly advice: Advice;
-      /** For the first specs, when a simulation was asked for; by rank, first is index 0. */
+      /** By rank, first is index 0; set by `--simulate`. */
       readonly simulated?: readonly Simulated[] | undefined;
-      /** The customer's own wish, judged in a line. */
       readonly wants?: Checked | undefined;
     }
   | Unread;
@@ -37,19 +34,17 @@ export type CheckResult =
     }
   | Unread;
 
-/** A paper of an order, or why there is none, or the problems that kept the order from being read. */
 export type PaperResult<P> =
   | {
       readonly ok: true;
       readonly file: string;
       readonly order: string;
       readonly paper: P | undefined;
-      /** Why there is none; undefined when there is one. */
       readonly none: string | undefined;
     }
   | Unread;
 
-/** What was found where the picture of an order should lie. */
+/** What we found where the order's picture should be. */
 export type PictureSeen =
   | { readonly there: false }
   | {
@@ -61,7 +56,6 @@ export type PictureSeen =
       readonly orientation: number;
     };
 
-/** What the photo of an order gives, or the problems that kept order or picture from being read. */
 export type PhotoResult =
   | {
       readonly ok: true;

@@ -1,4 +1,4 @@
-/** What the customer asked for, and what is on the horse now, in a sentence each on the screen of `size`. */
+/** The customer's wish and the current cinch, one sentence each, on the screen of `size`. */
 import type { Advice } from '../advice/advice.ts';
 import { checkCinch, type Checked } from '../advice/check.ts';
 import { formatLength } from '../units/print.ts';
@@ -43,11 +43,11 @@ const isSame = (a: { style: string; strands: number; length: number }, b: typeof
 export const reasonsText = (checked: Checked, units: Units): string =>
   findingsOf(checked)
     .filter(({ judgement }) => judgement === 'refuse')
-    // It stands behind a colon already.
+    // The reason already follows a colon.
     .map(({ reason }) => phraseText(reason, units).replace(': ', ', '))
     .join('; ');
 
-/** What of the trouble the current cinch explains: a sentence each; none where it was not described. */
+/** One sentence per trouble the current cinch explains. */
 export function likelyCauses(advice: Advice, units: Units): string[] {
   const { current } = advice.facts.order;
   if (current === undefined) return [];

@@ -1,5 +1,4 @@
-/** The names of things as every printer writes them. */
-import type { Candidate } from '../cinch/candidate.ts';
+/** Names every printer shares. */
 import type { Order, Saddle, Style, Trouble, Use } from '../order/types.ts';
 import type { PlacedBar } from '../cinch/accent.ts';
 import type { Judgement } from '../rules/rule.ts';
@@ -20,7 +19,7 @@ export const specName = (spec: { style: Style; strands: number }): string =>
 /** The id of a rule as words: "latigo run". */
 export const ruleName = (id: string): string => id.replaceAll('-', ' ');
 
-/** A judgement as a word, and a sign that stands beside the word, never instead of it. */
+/** The sign repeats the word, never replaces it. */
 export const judgementWords: Readonly<Record<Judgement, { readonly word: string; readonly sign: Sign }>> = {
   good: { word: 'good', sign: '+' },
   acceptable: { word: 'fair', sign: '~' },
@@ -30,11 +29,10 @@ export const judgementWords: Readonly<Record<Judgement, { readonly word: string;
   'cannot-tell': { word: 'cannot tell', sign: '?' },
 };
 
-/** Trouble as people say it: "elbow gall". */
+/** "elbow gall". */
 export const troubleName = (trouble: Trouble): string =>
   trouble === 'girthy' ? 'cinchy (girthy)' : ruleName(trouble);
 
-/** What the pair do, as people say it. */
 export const useNames: Readonly<Record<Use, string>> = {
   roping: 'roping',
   ranch: 'ranch work',
@@ -46,21 +44,6 @@ export const useNames: Readonly<Record<Use, string>> = {
   pleasure: 'pleasure riding',
 };
 
-type Widths = Pick<Candidate, 'style' | 'width' | 'buckleWidth' | 'elbowWidth'>;
-
-/**
- * "pinched to 3 3/4 in, 4 in wide where it passes the elbow": the other widths of a roper, as far as they differ by the quarter inch that
- * the bench goes by, whatever the units; empty for a straight.
- */
-export function pinchedText({ style, width, buckleWidth, elbowWidth }: Widths, units: Units): string {
-  if (style === 'straight') return '';
-  const [wide, pinched, passing] = [width, buckleWidth, elbowWidth].map((each) => formatLength(each, 'in'));
-  const says = (inches: number): string => formatLength(inches, units);
-  const elbow =
-    passing === wide || passing === pinched ? '' : `, ${says(elbowWidth)} wide where it passes the elbow`;
-  return pinched === wide ? '' : `pinched to ${says(buckleWidth)}${elbow}`;
-}
-
 const riggingNames: Readonly<Record<NonNullable<Saddle['style']>, string>> = {
   ring: 'ring',
   'flat-plate': 'flat plate',
@@ -68,7 +51,7 @@ const riggingNames: Readonly<Record<NonNullable<Saddle['style']>, string>> = {
   dropped: 'dropped',
 };
 
-/** Where the ring hangs, as the customer said it. */
+/** As the customer said it. */
 export function riggingText({ rigging, style }: Saddle, units: Units): string {
   const kind = style === undefined ? '' : `, ${riggingNames[style]} rigging`;
   if (rigging.kind === 'measured') {
@@ -77,14 +60,14 @@ export function riggingText({ rigging, style }: Saddle, units: Units): string {
   return `${visible(rigging.name)} position${kind}`;
 }
 
-/** Closer than a quarter rounds to nothing. */
+/** Less than a quarter rounds to nothing. */
 function setBackText(inches: number, units: Units): string {
   if (Math.abs(inches) < 0.125) return 'at full position (measured)';
   const side = inches > 0 ? 'back' : 'ahead';
   return `${formatLength(Math.abs(inches), units)} ${side} of full position`;
 }
 
-/** "Order 2417: Jo Alvarez, horse Biscuit"; names are cut, so that one long one does not push out the others. */
+/** "Order 2417: Jo Alvarez, horse Biscuit"; long names are shortened. */
 export function orderTitle({ order, customer, horse }: Order): string {
   const who = [
     nameText(customer?.name, 28),
@@ -96,7 +79,6 @@ export function orderTitle({ order, customer, horse }: Order): string {
 const nameText = (name: string | undefined, most: number): string | undefined =>
   name === undefined ? undefined : fit(visible(name), most);
 
-/** What each bar does, in words. */
 export const barNames: Readonly<Record<PlacedBar['kind'], string>> = {
   end: 'end bar',
   pinch: 'weave',

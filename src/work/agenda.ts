@@ -1,4 +1,4 @@
-/** A backlog as jobs of the benches: hours from the labor model, due days from the orders, deliveries, days and benches from the shop file. */
+/** A backlog as jobs for the benches: hours, due days, deliveries and working days. */
 import { planJobs } from './schedule/plan.ts';
 import type { Bench, Job, Minutes, Schedule, ScheduledJob, ScheduleTask } from './schedule/types.ts';
 import type { Shop } from '../order/types.ts';
@@ -7,15 +7,12 @@ import { weekdayNumber } from './promise.ts';
 import type { Keyed } from './planned.ts';
 import { sharedShelf, type Share } from './shelf.ts';
 
-/** Days an agenda starts from. */
 export interface From {
-  /** First day on which work can be done. */
   readonly from: string;
-  /** The day on which what is short is ordered. */
+  /** Day we order what is short. */
   readonly ordered: string;
 }
 
-/** An order as it will be tied. */
 export type Tied = Pick<Keyed, 'key' | 'order' | 'candidate' | 'ticket' | 'minutes' | 'doubts' | 'welfare'>;
 
 export interface Agenda extends From {
@@ -23,23 +20,22 @@ export interface Agenda extends From {
   readonly orders: readonly Tied[];
   readonly task: ScheduleTask;
   readonly schedule: Schedule;
-  /** Of each order that can be tied, by its name in the backlog. */
+  /** By the order's key in the backlog. */
   readonly jobs: ReadonlyMap<string, ScheduledJob>;
-  /** What each order finds on the shelf. */
   readonly shares: ReadonlyMap<string, Share>;
   readonly minutes: ReadonlyMap<string, Minutes>;
-  /** The same as it is told: to the hundredth of an hour, before it is rounded up to whole minutes. */
+  /** To the hundredth of an hour, before rounding up to whole minutes. */
   readonly hours: ReadonlyMap<string, number>;
 }
 
-/** What a shop file must say before anything can be scheduled; empty when it says it all. */
+/** What the shop file must add before we can schedule; empty when complete. */
 export const missingForAgenda = ({ labor, benches }: Shop): string[] => [
   ...(labor === undefined ? ['how long tying takes (labor)'] : []),
   ...(benches.length === 0 ? ['who works when (benches)'] : []),
 ];
 
 /**
- * The schedule of a backlog. Orders that lack what is not to be had are no jobs. Pure.
+ * The schedule of a backlog, without orders that lack what we can't get.
  * @throws RangeError when the shop file lacks what `missingForAgenda` names
  */
 export function agendaOf(orders: readonly Tied[], shop: Shop, days: From): Agenda {
@@ -48,7 +44,7 @@ export function agendaOf(orders: readonly Tied[], shop: Shop, days: From): Agend
   return withSchedule({ shop, ...days, orders, shares, task }, planJobs(task));
 }
 
-/** What is to be scheduled when so much of the shelf is each order's. */
+/** The task, given each order's share of the shelf. */
 export function taskOf(
   orders: readonly Tied[],
   shop: Shop,
@@ -69,7 +65,7 @@ export function taskOf(
   };
 }
 
-/** An agenda with everything that is looked up in it. */
+/** The agenda with lookups. */
 export function withSchedule(
   agenda: Omit<Agenda, 'schedule' | 'jobs' | 'minutes' | 'hours'>,
   schedule: Schedule,
@@ -87,7 +83,7 @@ export function withSchedule(
   };
 }
 
-/** Whole minutes, down: what is less cannot be promised. */
+/** Whole minutes, rounded down, so a promise never counts time that is not there. */
 const benchesOf = ({ benches }: Shop): (Bench & { weekdays: readonly number[] })[] =>
   benches.map(({ name, hours, days }) => ({
     id: name,
@@ -95,15 +91,14 @@ const benchesOf = ({ benches }: Shop): (Bench & { weekdays: readonly number[] })
     weekdays: days.map((day) => weekdayNumber[day]),
   }));
 
-/** An order with its minutes, whatever spec is taken for it. */
 type Work = Pick<Tied, 'order' | 'minutes'>;
 
-/** Whole minutes, up, at least one. */
+/** Whole minutes, rounded up, at least one. */
 function wholeMinutes({ over, under }: Rate): Minutes {
   return Math.max(1, Number((over + under - 1n) / under));
 }
 
-/** An order as a job that waits for a day. */
+/** An order as a job. */
 export function jobOf(id: string, { order: { due }, minutes }: Work, from: string | undefined): Job {
   if (minutes === undefined) throw new RangeError('the shop file has no labor');
   return {
@@ -113,5 +108,5 @@ export function jobOf(id: string, { order: { due }, minutes }: Work, from: strin
   };
 }
 
-/** Hours as they are told. */
+/** Hours as printed. */
 export const hoursOf = ({ minutes }: Work): number => (minutes === undefined ? 0 : toDouble(minutes) / 60);

@@ -1,4 +1,4 @@
-/** What one order takes from the shelf and off the clock, and what the shop asks for it: before anything is added up. */
+/** What one order uses of materials and time, and the shop's prices for it, before adding up. */
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Order, Shop } from '../order/types.ts';
 import type { Labor, ShopOption } from '../order/trade-types.ts';
@@ -21,13 +21,13 @@ import { joined, piecesBill, type Line, type Missing, type PartBill, type Unit }
 export interface Bill {
   readonly lines: readonly Line[];
   readonly missing: readonly Missing[];
-  /** What was taken because nobody said. */
+  /** What we assumed because the order does not say. */
   readonly taken: readonly string[];
-  /** Minutes of the whole order; undefined when the shop file has no labor. */
+  /** For the whole order; undefined without labor in the shop file. */
   readonly minutes: Rate | undefined;
 }
 
-/** Everything for the whole order: all its cinches, each alike. */
+/** The bill of the whole order, all its cinches. */
 export function billOf(candidate: Candidate, order: Order, shop: Shop): Bill {
   const parts = [
     cordBill(candidate, order, shop),
@@ -52,8 +52,8 @@ function hardwareBill({ buckle }: Candidate, { quantity }: Order): PartBill {
 const HUNDREDTH: Rate = { over: 3n, under: 5n };
 
 /**
- * Minutes of the whole order: set-up once, strands and bar of each cinch, all x style x layers; to the hundredth of an
- * hour, so that what a bill prints multiplies out and every paper says the same.
+ * Set-up once, then strands and bars of each cinch, times style and layers; to the hundredth of an hour, so every paper shows the same
+ * hours and a bill multiplies out.
  */
 export function minutesOf(
   candidate: Candidate,
@@ -62,7 +62,6 @@ export function minutesOf(
 ): Rate | undefined {
   if (labor === undefined) return undefined;
   const { style, strands, layers } = candidate;
-  // Bars are whole quarters of an inch.
   const bar: Rate = { over: BigInt(Math.round(4 * flatOf(candidate).barInches)), under: 4n };
   const each = plus(
     times(wholeRate(strands), rateOf(labor.minutesAStrand)),
@@ -80,20 +79,20 @@ function laborBill(candidate: Candidate, order: Order, { labor }: Shop): PartBil
   if (minutes === undefined || labor === undefined)
     return {
       lines: [{ ...line, amount: undefined }],
-      missing: [{ what: 'how long tying takes and the rate of an hour', where: 'labor' }],
+      missing: [{ what: 'how long tying takes, and the hourly rate', where: 'labor' }],
     };
   const hours = dividedBy(minutes, wholeRate(60));
   const count = toDouble(hours);
   if (labor.rate === undefined)
     return {
       lines: [{ ...line, count, amount: undefined }],
-      missing: [{ what: 'the rate of an hour', where: 'labor, as rate' }],
+      missing: [{ what: 'the hourly rate', where: 'labor, as rate' }],
     };
   const unit: Unit = { per: 'hour', amount: labor.rate };
   return { lines: [{ ...line, count, unit, amount: amountOf(labor.rate, hours) }] };
 }
 
-/** The options an order names, each with what the shop says of it, if it has it. */
+/** Options the order names, with the shop's entry if any. */
 export const optionsOf = (
   { options = [] }: Order,
   shop: Shop,

@@ -1,4 +1,4 @@
-/** The columns of a backlog in the order in which they stand; what they hold is in the list of names. */
+/** The columns of a backlog, in order. */
 export const columnNames = [
   'order',
   'customer',

@@ -1,4 +1,4 @@
-/** Cord of an order as lines of a bill: feet by color, priced by the foot or by the pound. */
+/** Cord of an order as bill lines: feet by color, priced by the foot or the pound. */
 import type { Candidate } from '../cinch/candidate.ts';
 import type { CordPrice } from '../order/trade-types.ts';
 import type { Cord, Order, Shop } from '../order/types.ts';
@@ -11,7 +11,7 @@ import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 import { joined, type Missing, type PartBill, type Unit } from './line.ts';
 import { piecesOf, sectionsOf } from './strands.ts';
 
-/** Body and accent cord by color, feet of all cinches together. */
+/** Body and accent cord by color, all cinches. */
 export function cordBill(candidate: Candidate, { quantity, colors }: Order, shop: Shop): PartBill {
   const feet = new Map<string, { color: string | undefined; ply: number; feet: number }>();
   const add = (color: string | undefined, ply: number, more: number): void => {
@@ -63,7 +63,7 @@ function cordMissing(
   };
 }
 
-/** The dearest cord of that ply, so that a color chosen later does not cost more than was said. */
+/** The costliest, so a color chosen later never raises the quote. */
 function dearest(ply: number, { cords }: Shop): Cord | undefined {
   const priced = cords.filter((cord) => cord.ply === ply && cord.price !== undefined);
   const thousand = (cord: Cord): Minor => (cord.price === undefined ? 0 : cordAmount(cord.price, 1000));

@@ -1,14 +1,14 @@
-/** Cord of the shelf goes to the earliest due as long as it lasts; all others are cut from what is bought, or stay short. */
+/** Shares the cord on the shelf: earliest due first; the rest is cut from bought cord or stays short. */
 import type { Shop } from '../order/types.ts';
 import { allCut, planCuts } from './cutting/plan.ts';
 import { cordKey, cuttingTask, groups, type TicketCut } from './cuts.ts';
 
-/** Work allowed for one look whether the shelf has cord for some orders; a plan of materials has more for each. */
+/** Steps for one check whether the shelf has cord for some orders; the materials plan gets more per order. */
 const looks = 100_000;
 
 /**
- * The cuts that come from the shelf, of cuts in the turn of their orders: of a color and ply an order gets all it needs
- * or nothing. Where no more is to be had and some other choice leaves fewer pieces undone, that one is taken.
+ * The cuts that come from the shelf, given cuts sorted by turn. Per color and ply an order gets all it needs or nothing. Where we can't
+ * buy more and another choice leaves fewer pieces uncut, we take that one.
  */
 export function cutsFromShelf(cuts: readonly TicketCut[], shop: Shop): Set<string> {
   const known = cuts.filter(({ known: has, length }) => has && length > 0);
@@ -16,7 +16,6 @@ export function cutsFromShelf(cuts: readonly TicketCut[], shop: Shop): Set<strin
   return new Set(cords.flatMap((cord) => served(cord, shop)).map(({ id }) => id));
 }
 
-/** Of one color and ply. */
 function served(cuts: readonly TicketCut[], shop: Shop): TicketCut[] {
   const shelf = { ...cuttingTask([], shop), buyable: [] };
   const task = (list: readonly TicketCut[]) => ({ ...shelf, cuts: cuttingTask(list, shop).cuts });
@@ -35,7 +34,6 @@ function served(cuts: readonly TicketCut[], shop: Shop): TicketCut[] {
   return pieces(most) > pieces(inTurn) && fits(most) ? most : inTurn;
 }
 
-/** Order after order, each that still finds all it needs. */
 function firstServed(
   orders: readonly TicketCut[][],
   fits: (cuts: readonly TicketCut[]) => boolean,
@@ -51,7 +49,7 @@ function firstServed(
   return found;
 }
 
-/** How many of a list, from the front, can be had together; all are tried first. */
+/** How many from the start of the list fit together; tries all of them first. */
 function most(count: number, canBe: (count: number) => boolean): number {
   if (canBe(count)) return count;
   let [low, high] = [0, count - 1];
@@ -63,7 +61,7 @@ function most(count: number, canBe: (count: number) => boolean): number {
   return low;
 }
 
-/** Whether an order needs at least what another one does, piece by piece: where that one finds too little, so does this. */
+/** Whether an order needs at least as much, piece by piece, as another; then it fails where the other fails. */
 function needsAll(order: readonly TicketCut[], other: readonly TicketCut[]): boolean {
   const [a, b] = [order, other].map((cuts) =>
     cuts

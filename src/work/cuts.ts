@@ -1,4 +1,4 @@
-/** The cord of a backlog as a cutting task: every piece of every ticket, and every put-up of the shelf. */
+/** The cord of a backlog as a cutting task: pieces from tickets, spools and hanks from the shelf. */
 import { newLot } from './cutting/material.ts';
 import type { Buyable, Cut, CuttingTask, PutUp } from './cutting/types.ts';
 import type { Cord, Shop } from '../order/types.ts';
@@ -8,21 +8,20 @@ import { cordOf } from '../cinch/shelf.ts';
 import { EIGHTHS_A_FOOT, wholeEighths } from '../units/feet.ts';
 import type { Keyed } from './planned.ts';
 
-/** One piece of cord of a ticket, as often as the order has cinches. */
+/** One piece of cord per cinch of the order. */
 export interface TicketCut extends Omit<Cut, 'color'> {
-  /** As the shop file writes it, where it has it; undefined when the order does not say. */
+  /** Spelled as in the shop file where it has that color; undefined when no color is chosen. */
   readonly color: string | undefined;
-  /** Whether the shop file has that cord. */
   readonly known: boolean;
   /** What it is for: "strands 1 to 21", "accent". */
   readonly use: string;
 }
 
-/** Cord of one color and ply. */
+/** One color and ply. */
 export const cordKey = ({ color, ply }: { color?: string | undefined; ply: number }): string =>
   JSON.stringify([color, ply]);
 
-/** Lists of what is alike, in the order in which they come. */
+/** Groups entries with the same key, in order of appearance. */
 export function groups<T>(list: readonly T[], keyOf: (entry: T) => string): T[][] {
   const found = new Map<string, T[]>();
   for (const entry of list) {
@@ -59,7 +58,7 @@ export function cutsOf({ key, ticket }: Pick<Keyed, 'key' | 'ticket'>, shop: Sho
   });
 }
 
-/** What the plan is made from: cuts of cord that the shop has or can name, its shelf, and what it can buy. */
+/** The task for the planner: cuts in known cords, the shelf, and what we can buy. */
 export function cuttingTask(cuts: readonly TicketCut[], { cords }: Shop): CuttingTask {
   const named = cuts.flatMap(({ id, order, color, known, ply, length, quantity }): Cut[] =>
     known && color !== undefined && length > 0 ? [{ id, order, color, ply, length, quantity }] : [],
@@ -72,7 +71,7 @@ export function cuttingTask(cuts: readonly TicketCut[], { cords }: Shop): Cuttin
   };
 }
 
-/** Whole put-ups and remnants; those that are alike stand once, with their number. The lot of a shop that keeps none apart is "". */
+/** Whole spools and remnants; equal ones become one entry with a count. A shop that does not track lots has lot "". */
 function onHandOf({ color, ply, putUps }: Cord): PutUp[] {
   const found = new Map<string, PutUp>();
   const add = (lot: string, feet: number, { count, opened }: { count: number; opened: boolean }): void => {
@@ -88,7 +87,7 @@ function onHandOf({ color, ply, putUps }: Cord): PutUp[] {
   return [...found.values()];
 }
 
-/** Put-ups of the lengths the shop knows, as many as are needed, of one new dye lot. */
+/** Lengths we can buy, as many as needed, all of one new dye lot. */
 function buyableOf({ color, ply, putUps, orderable }: Cord): Buyable[] {
   if (!orderable) return [];
   const lengths = [...new Set(putUps.map(({ feet }) => wholeEighths(feet)))].filter((length) => length > 0);

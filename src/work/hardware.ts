@@ -2,7 +2,6 @@
 import type { Shop } from '../order/types.ts';
 import { earliestDue, type Keyed } from './planned.ts';
 
-/** What the shelf knows of an order. */
 export type Needing = Pick<Keyed, 'key' | 'ticket'>;
 
 export interface HardwareNeed {
@@ -12,16 +11,14 @@ export interface HardwareNeed {
   readonly needed: number;
   readonly onHand: number;
   readonly short: number;
-  /** Whether more can be had, and in how many days if the shop says so. */
   readonly orderable: boolean;
   readonly leadDays: number | undefined;
-  /** Orders that need it, by name. */
   readonly orders: readonly string[];
-  /** Orders for which it does not last, and how many each lacks. */
+  /** Orders left short, and how many each lacks. */
   readonly lacking: readonly { readonly order: string; readonly count: number }[];
 }
 
-/** What is needed at all, in the order of the shop file: buckles, then dees. The earliest due take first. */
+/** Buckles, then dees, in shop file order. The earliest due take first. */
 export function hardwareOf(orders: readonly Needing[], { buckles, dees }: Shop): HardwareNeed[] {
   const inTurn = earliestDue(orders);
   const of = (kind: HardwareNeed['kind'], list: typeof buckles | typeof dees): HardwareNeed[] =>
@@ -41,7 +38,6 @@ export function hardwareOf(orders: readonly Needing[], { buckles, dees }: Shop):
   return [...of('buckle', buckles), ...of('dee', dees)];
 }
 
-/** Of one order, all its cinches. */
 function countOf(
   { buckle, dees, quantity }: Keyed['ticket'],
   kind: HardwareNeed['kind'],

@@ -1,7 +1,7 @@
-/** Lines of a bill, and what is missing to price them. */
+/** Bill lines, and what is missing to price them. */
 import { amountOf, wholeRate, type Minor } from '../units/money.ts';
 
-/** How a line's amount comes about. */
+/** How the amount is computed. */
 export type Unit =
   | { readonly per: 'foot' | 'each' | 'hour'; readonly amount: Minor }
   | { readonly per: 'pound'; readonly amount: Minor; readonly feetAPound: number }
@@ -10,29 +10,27 @@ export type Unit =
 
 export type Part = 'materials' | 'labor' | 'options' | 'rush' | 'tax';
 
-/** A line of a bill; `amount` is rounded once, and undefined when the shop file has no price for it. */
+/** `amount` is rounded once; undefined when the shop file has no price. */
 export interface Line {
   readonly part: Part;
   readonly what: string;
-  /** Feet, pieces or hours, as `unit` says; undefined for a percent or a flat price. */
+  /** Feet, pieces or hours, per `unit`; undefined for a percent or a flat price. */
   readonly count?: number | undefined;
   readonly unit?: Unit | undefined;
   readonly amount: Minor | undefined;
 }
 
-/** What the shop file would have to say, and where. */
+/** What the shop file must add, and under which key. */
 export interface Missing {
   readonly what: string;
   readonly where: string;
-  /** Where it is not the shop file that has to say it. */
+  /** Set when the order, not the shop file, must say it. */
   readonly file?: 'order';
 }
 
-/** What one part of an order adds to the bill. */
 export interface PartBill {
   readonly lines?: readonly Line[];
   readonly missing?: readonly Missing[];
-  /** What was taken because nobody said. */
   readonly taken?: readonly string[];
 }
 
@@ -47,11 +45,10 @@ export function joined(parts: readonly PartBill[]): Required<PartBill> {
 
 interface Priced {
   readonly price: Minor | undefined;
-  /** What to say when there is none. */
   readonly missing: Missing;
 }
 
-/** So many alike pieces at one price. */
+/** Equal pieces at one price. */
 export function piecesBill(
   line: Pick<Line, 'part' | 'what'>,
   count: number,

@@ -1,4 +1,4 @@
-/** The materials of a backlog: what is pulled from the shelf, what is short, what must be bought, and from what each piece is cut. */
+/** The materials of a backlog: what to pull, what is short, what to buy, and where each piece is cut from. */
 import type { CuttingPlan, Eighths, MaterialPlan, ShortOrder } from './cutting/types.ts';
 import type { Cord, Shop } from '../order/types.ts';
 import { cordOf } from '../cinch/shelf.ts';
@@ -11,42 +11,39 @@ import type { Keyed } from './planned.ts';
 import { planOf } from './shelf-plan.ts';
 import { comesOn, sharedShelf, type Share } from './shelf.ts';
 
-/** Cord that comes from one dye lot. */
 export interface LotPull {
-  /** "" where the shop keeps lots apart for none. */
+  /** "" when the shop does not track lots. */
   readonly lot: string;
   readonly bought: boolean;
   readonly pieces: number;
   readonly length: Eighths;
 }
 
-/** All that a backlog needs of one color and ply. */
+/** Everything a backlog needs of one color and ply. */
 export interface CordNeed {
-  /** Undefined: the orders do not say. */
+  /** Undefined when the orders do not say. */
   readonly color: string | undefined;
   readonly ply: number;
   readonly pieces: number;
   readonly needed: Eighths;
-  /** Of that color, all lots; undefined when it is no cord of the shop. */
+  /** All lots of that color; undefined when the shop has no such cord. */
   readonly onHand: Eighths | undefined;
-  /** A color of the shop that may be meant. */
+  /** A shop color that may be meant. */
   readonly near: string | undefined;
   readonly lots: readonly LotPull[];
-  /** What no dye lot can give. */
   readonly short: readonly ShortCord[];
-  /** Orders that need it, by name. */
   readonly orders: readonly string[];
 }
 
-/** Cord of one order that comes from nowhere, and why. */
+/** Cord of one order we can't supply, and why. */
 export interface ShortCord extends ShortOrder {
   readonly why: 'none-to-order' | 'no-length' | 'too-long';
 }
 
-/** Something to buy, and the day on which it comes if the shop file says how long it takes. */
+/** Something to buy, with its delivery day if the shop file gives a lead time. */
 export type Buy = Bought & { readonly comes: string | undefined };
 
-/** Put-ups of one length, or cord of which the shop file does not say how long a put-up is, or hardware. */
+/** Spools of one length, cord whose spool length is unknown, or hardware. */
 type Bought =
   | {
       readonly kind: 'put-up';
@@ -72,13 +69,13 @@ export interface Materials {
   readonly hardware: readonly HardwareNeed[];
   readonly buy: readonly Buy[];
   readonly plan: CuttingPlan;
-  /** What each order finds on the shelf, by its name. */
+  /** Per order key. */
   readonly shares: ReadonlyMap<string, Share>;
-  /** Every cut by its id, to say what a piece is for. */
+  /** By cut id, to say what a piece is for. */
   readonly cuts: ReadonlyMap<string, TicketCut>;
 }
 
-/** Materials of a sorted backlog, what is short ordered on that day. Pure; the same whatever the order of the files, if the list is sorted. */
+/** Materials of a sorted backlog, with missing ones ordered on `day`. */
 export function materialsOf(orders: readonly Keyed[], shop: Shop, day: string): Materials {
   const { cuts, fromShelf, hardware, shares } = sharedShelf(orders, shop, day);
   const plan = planOf(cuts, fromShelf, shop);
@@ -99,7 +96,7 @@ export function materialsOf(orders: readonly Keyed[], shop: Shop, day: string): 
   };
 }
 
-/** Body cord before accent cord, by color; what nobody named last. */
+/** Body cord before accent, by color; no color last. */
 function cordNeeds(cuts: readonly TicketCut[], plan: CuttingPlan, shop: Shop): CordNeed[] {
   const plans = new Map(plan.materials.map((material) => [cordKey(material), material]));
   return groups(cuts, cordKey)

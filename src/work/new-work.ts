@@ -1,4 +1,4 @@
-/** New work beside a backlog: the first honest promise for it, and which promises become later for it. */
+/** New work next to a backlog: the first day we can promise, and which promises move later. */
 import { waitText, type PromiseWindow } from './promise.ts';
 import { hoursOf, jobOf, taskOf, withSchedule, type Agenda, type Tied } from './agenda.ts';
 import { planJobs } from './schedule/plan.ts';
@@ -6,36 +6,32 @@ import { promiseFor, type NewPromise } from './schedule/promise.ts';
 import type { Job, Minutes, ScheduledJob } from './schedule/types.ts';
 import { sharedShelf, type Share } from './shelf.ts';
 
-/** Something new to be promised: an order, or hours alone. */
+/** New work to promise: an order, or hours alone. */
 export interface Asked {
-  /** Its name in the schedule. */
   readonly key: string;
-  /** Undefined when only hours are known. */
   readonly order: string | undefined;
   readonly minutes: Minutes;
   readonly hours: number;
   readonly due: string | undefined;
-  /** Undefined when it lacks what is not to be had. */
+  /** Undefined when it needs what we can't get. */
   readonly promise: NewPromise | undefined;
-  /** What the shelf has for it; undefined when only hours are known. */
   readonly share: Share | undefined;
-  /** Promises of the backlog that become later, since it takes from the shelf before them; no day when none can be given any more. */
+  /** Promises that move later because this order takes from the shelf first; `after` is undefined when we can promise no day. */
   readonly moves: readonly {
     readonly key: string;
     readonly before: string;
     readonly after: string | undefined;
   }[];
-  /** Set when an order of that number is in the backlog already: the day on which that one is done. */
+  /** Day the backlog finishes its own order with that number. */
   readonly already?: string | undefined;
 }
 
-/** A promise, and the agenda with the new job in it. */
 export interface Promised {
   readonly asked: Asked;
   readonly agenda: Agenda;
 }
 
-/** The first honest promise for so many minutes more, every promise already given kept. */
+/** The first day we can promise for that many more minutes while keeping every promise. */
 export function promiseOn(agenda: Agenda, minutes: Minutes): Promised {
   const key = newKey(agenda, 'new work');
   const { promise, agenda: after } = added(agenda, { id: key, minutes }, agenda.jobs);
@@ -43,12 +39,11 @@ export function promiseOn(agenda: Agenda, minutes: Minutes): Promised {
   return { asked: { ...asked, promise, share: undefined, moves: [] }, agenda: after };
 }
 
-/** An order as it would be tied. */
 type New = Omit<Tied, 'key'>;
 
 /**
- * The same for an order. It takes from the shelf in the turn of its due day, so others may have to wait where they had
- * not; with what is left them, every promise is kept.
+ * The same for an order. It takes from the shelf by due day, so later orders may have to wait for deliveries; otherwise every promise
+ * holds.
  */
 export function promiseForOrder(agenda: Agenda, planned: New): Promised {
   const { order } = planned.order;
@@ -75,7 +70,7 @@ function newKey({ orders, task }: Agenda, name: string): string {
   return key;
 }
 
-/** The agenda when so much of the shelf is each order's: planned anew only where somebody has to wait otherwise than before. */
+/** The agenda with a new share of the shelf; rescheduled only where a wait changes. */
 function withShares(agenda: Agenda, shares: Agenda['shares']): Agenda {
   const { orders } = agenda;
   const same = orders.every(({ key }) => {
@@ -95,7 +90,7 @@ const movesOf = ({ jobs }: Agenda, after: Agenda): Asked['moves'] =>
     return now !== undefined && now <= promise ? [] : [{ key: id, before: promise, after: now }];
   });
 
-/** The agenda with one more job: on its bench all jobs as they stand then; days that were promised stay as long as they are kept. */
+/** The agenda with one more job. Its bench's jobs may move, within the days promised. */
 function added(agenda: Agenda, job: Job, given: Agenda['jobs']): { promise: NewPromise; agenda: Agenda } {
   const { task, schedule } = agenda;
   const promise = promiseFor(task, schedule, job);
@@ -114,7 +109,7 @@ function added(agenda: Agenda, job: Job, given: Agenda['jobs']): { promise: NewP
   };
 }
 
-/** When an order can be ready beside a backlog: as it is scheduled there when it is in it, else the first honest promise. */
+/** When an order can be ready: as scheduled if the backlog has it, else the first day we can promise. */
 export function windowBeside(agenda: Agenda, planned: New): PromiseWindow | undefined {
   const { orders, jobs, shares, from } = agenda;
   const own = orders.find(({ order }) => order.order === planned.order.order);
@@ -124,15 +119,14 @@ export function windowBeside(agenda: Agenda, planned: New): PromiseWindow | unde
   const beside = `beside ${count} from ${from}`;
   if (own !== undefined) {
     const day = jobs.get(own.key)?.endDay;
-    const basis = `as the backlog has it scheduled ${beside}`;
+    const basis = `as scheduled ${beside}`;
     return day === undefined ? undefined : { earliest: day, basis: basis + waitText(shares.get(own.key)) };
   }
   const { promise, moves, share } = promiseForOrder(agenda, planned).asked;
   if (promise === undefined) return undefined;
-  const kept =
-    moves.length === 0 ? 'what is promised for those is kept' : `${moves.length} of those become later`;
+  const kept = moves.length === 0 ? 'those promises hold' : `${moves.length} of those promises move later`;
   return {
     earliest: promise.day,
-    basis: `by the schedule of the benches, ${beside}; ${kept}${waitText(share)}`,
+    basis: `by the bench schedule, ${beside}; ${kept}${waitText(share)}`,
   };
 }

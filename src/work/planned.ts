@@ -1,4 +1,4 @@
-/** A backlog as it will be tied: of each order the spec that is taken, in one order whatever the order of the files. */
+/** A backlog as it will be tied: the spec for each order, sorted independently of file order. */
 import type { Advice } from '../advice/advice.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Order } from '../order/types.ts';
@@ -9,21 +9,20 @@ import { minutesOf } from './bill.ts';
 import { takenOf, type Takes } from './taken.ts';
 import { ticketOf, type Ticket } from './ticket.ts';
 
-/** An order and the spec that is taken for it. */
 export interface Planned {
   readonly order: Order;
   readonly candidate: Candidate;
   readonly takes: Takes;
   readonly ticket: Ticket;
-  /** Of the whole order; undefined when the shop file has no labor. */
+  /** For the whole order; undefined without labor in the shop file. */
   readonly minutes: Rate | undefined;
-  /** Where its tapes disagree. */
+  /** Measurements that disagree. */
   readonly doubts: readonly Phrase[];
   /** What comes before any cinch. */
   readonly welfare: readonly Phrase[];
 }
 
-/** What is taken for one order, on a day; undefined when nothing passes. Pure. */
+/** What to tie for one order; undefined when nothing passes. */
 export function plannedOf(advice: Advice, day: string): Planned | undefined {
   const { order, shop } = advice.facts;
   const taken = takenOf(advice);
@@ -41,14 +40,13 @@ export function plannedOf(advice: Advice, day: string): Planned | undefined {
   };
 }
 
-/** Where an entry of a backlog comes from. */
 export interface Entry {
   readonly file: string;
-  /** Its number; undefined when it could not even be read. */
+  /** Undefined when even the number could not be read. */
   readonly order: string | undefined;
 }
 
-/** Entries by order number, then by file, then as they stand in the file. */
+/** Sorted by order number, then file, then place in the file. */
 export function inOrder<E extends Entry>(entries: readonly E[]): E[] {
   return [...entries].sort(
     (a, b) =>
@@ -58,10 +56,7 @@ export function inOrder<E extends Entry>(entries: readonly E[]): E[] {
   );
 }
 
-/**
- * A name for each entry of a sorted list, unlike every other: the order's number; with the file where two orders have the
- * same, and with a number where two of one file have.
- */
+/** A unique key per sorted entry: the order number, with the file added when it repeats, and a count when it repeats within a file. */
 export function keysOf(entries: readonly { readonly file: string; readonly order: string }[]): string[] {
   const twice = repeated(entries.map(({ order }) => order));
   const named = entries.map(({ order, file }) => (twice.has(order) ? `${order} (${file})` : order));
@@ -82,11 +77,10 @@ function repeated(names: readonly string[]): Set<string> {
   return new Set(names.filter((name) => seen.has(name) || !seen.add(name)));
 }
 
-/** Who comes first to the shelf: the earliest due; those due the same day, then those without a due day, as they stand. */
+/** Turn at the shelf: earliest due first, no due day last; ties stay in order. */
 export const earliestDue = <T extends Pick<Planned, 'ticket'>>(orders: readonly T[]): T[] =>
   [...orders].sort(({ ticket: { due: a = '9' } }, { ticket: { due: b = '9' } }) => byText(a, b));
 
-/** A planned order with its own name in the backlog. */
 export interface Keyed extends Planned {
   readonly key: string;
   readonly file: string;

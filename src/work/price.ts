@@ -1,4 +1,4 @@
-/** A bill added up: every printed line is rounded once, and every sum is the exact sum of printed lines. */
+/** A bill added up: each printed line is rounded once, and sums are exact sums of printed lines. */
 import type { Tax, Taxed } from '../order/trade-types.ts';
 import type { Order, Shop } from '../order/types.ts';
 import type { Currency } from '../units/currency.ts';
@@ -9,27 +9,25 @@ import type { Bill } from './bill.ts';
 import type { Line, Missing } from './line.ts';
 
 export interface Price {
-  /** Undefined when the shop file states no prices at all. */
+  /** Undefined when the shop file has no prices. */
   readonly currency: Currency | undefined;
   readonly lines: readonly Line[];
   readonly taxes: readonly Line[];
-  /** Of all lines before tax; undefined, like all below, while something is missing. */
+  /** Before tax. This and all sums below are undefined while a price is missing. */
   readonly subtotal: Minor | undefined;
   readonly total: Minor | undefined;
   readonly deposit: Minor | undefined;
   readonly depositPercent: number | undefined;
   readonly balance: Minor | undefined;
   readonly missing: readonly Missing[];
-  /** What the reader should know about the sum. */
   readonly notes: readonly string[];
 }
 
-/** What a price hangs on besides the order. */
+/** What a price depends on besides the order. */
 export interface When {
   readonly shop: Shop;
-  /** The day it is written. */
   readonly day: string;
-  /** First day on which it can be ready, as far as anybody knows. */
+  /** First day the cinch can be ready, if known. */
   readonly ready?: string | undefined;
 }
 
@@ -85,10 +83,9 @@ function unpriced(
 const plain = ({ over, under }: Exact): number => over / under;
 const share = (amount: Minor, percent: Exact): Minor => amountOf(amount, percentRate(rateOf(percent)));
 
-/** Sum of what is printed. */
 const sumLines = (lines: readonly Line[]): Minor => sumOf(lines.map(({ amount = 0 }) => amount));
 
-/** Materials, then what is a percent of them, then labor and options, then rush on all of it. */
+/** Materials, their percents, labor and options, then rush on all of it. */
 function withPercents(lines: readonly Line[], shop: Shop, rush: boolean): Line[] {
   const of = (part: Line['part']): Line[] => lines.filter((line) => line.part === part);
   const materials = of('materials');
@@ -111,7 +108,7 @@ function percentLine(line: Pick<Line, 'part' | 'what'>, percent: Exact, on: Mino
   return { ...line, unit: { per: 'percent', percent: plain(percent), on }, amount: share(on, percent) };
 }
 
-/** Consumables and return are materials to a tax. */
+/** Tax counts consumables and markup as materials. */
 function taxLine({ name, percent, on }: Tax, lines: readonly Line[]): Line {
   const taxed = lines.filter(({ part }) => on.includes(part as Taxed));
   const what = on.length === 4 ? name : `${name}, on ${on.join(', ')}`;
@@ -119,9 +116,8 @@ function taxLine({ name, percent, on }: Tax, lines: readonly Line[]): Line {
 }
 
 /**
- * Due so soon that the shop asks more: counted from the day it was taken, where the order says so, and quote and invoice say the same.
- * Nobody pays for haste that comes too late: where the day is past or cannot be kept, nothing is added. An order without a due day is
- * no rush.
+ * The rush charge, counted from the day the order was taken if given, so quote and invoice agree. No charge when we can't make the day
+ * anyway, or without a due day.
  */
 function rushOf({ due, taken }: Order, { shop: { rush }, day, ready }: When): 'none' | 'asked' | 'too late' {
   if (due === undefined || rush === undefined) return 'none';
@@ -136,6 +132,6 @@ function notesOf(order: Order, when: When): string[] {
   if (shop.taxes === undefined) notes.push('No tax included.');
   if (due !== undefined && dayNumber(due) < dayNumber(day))
     notes.push(`It was due ${dayText(due)}; that day is past.`);
-  if (rushOf(order, when) === 'too late') notes.push('No rush charge: that day cannot be met.');
+  if (rushOf(order, when) === 'too late') notes.push("No rush charge: we can't make that day.");
   return notes;
 }

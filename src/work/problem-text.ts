@@ -1,4 +1,4 @@
-/** The faults of an order in one cell: the first one with its place, and how many more there are. */
+/** The errors of an order in one cell: the first with its place, and how many more. */
 import type { Problem } from '../yaml/problem.ts';
 
 /** "line 4, column 11, horse.height: found 15.4 hh; expected ..."; null where nothing is wrong. */

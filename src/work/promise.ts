@@ -1,4 +1,4 @@
-/** When a cinch can be ready: by the hours of the benches alone, or as a schedule says. */
+/** When a cinch can be ready: by bench hours alone, or by a schedule. */
 import type { Bench, Trade, Weekday } from '../order/trade-types.ts';
 import { dayNumber, daysAfter, weekdayOf, dayText } from '../units/days.ts';
 import { dividedBy, toDouble, wholeRate, type Rate } from '../units/money.ts';
@@ -6,13 +6,13 @@ import type { Share } from './shelf.ts';
 
 export interface PromiseWindow {
   readonly earliest: string;
-  /** Undefined when nobody has planned it. */
+  /** Undefined without a schedule. */
   readonly latest?: string | undefined;
-  /** What it counts and what it does not, in plain words. */
+  /** What it counts and what it does not, in words. */
   readonly basis: string;
 }
 
-/** Weekdays as ISO 8601 counts them. */
+/** ISO 8601 numbers. */
 export const weekdayNumber: Readonly<Record<Weekday, number>> = {
   mon: 1,
   tue: 2,
@@ -23,10 +23,10 @@ export const weekdayNumber: Readonly<Record<Weekday, number>> = {
   sun: 7,
 };
 
-/** A bench that works one hour a week would take this long for a dozen; past it nothing is promised. */
+/** Days. A bench with one hour a week needs this long for a dozen; we promise nothing later. */
 const mostDays = 730;
 
-/** Earliest day by bench hours, from the day after; undefined when the shop states no bench or it would take years. */
+/** Earliest day by bench hours, starting the day after; undefined without benches, or past `mostDays`. */
 export function promiseByHours(minutes: Rate, day: string, shop: Trade): PromiseWindow | undefined {
   const hours = toDouble(dividedBy(minutes, wholeRate(60)));
   const days = shop.benches
@@ -37,12 +37,12 @@ export function promiseByHours(minutes: Rate, day: string, shop: Trade): Promise
   return { earliest, basis: 'not counting other work' };
 }
 
-/** What a window says of deliveries: "" when all is there. */
+/** The part about deliveries; "" when everything is on the shelf. */
 export function waitText(share: Share | undefined): string {
   if (share === undefined || share.lacks.length === 0) return '';
   return share.certain && share.from !== undefined
-    ? `; what must be ordered for it is here by ${dayText(share.from)}`
-    : '; the wait for what must be ordered is not counted';
+    ? `; what we must order for it is here by ${dayText(share.from)}`
+    : '; not counting the wait for what we must order';
 }
 
 interface Start {

@@ -1,4 +1,4 @@
-/** A quote: the cinch that suits, what else would do, what it costs, when it can be ready, and what must be measured first. */
+/** A quote: the cinch, the alternatives, the price, the ready day, and what to measure first. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Ask } from '../advice/measure-next.ts';
 import type { Judged } from '../advice/judge.ts';
@@ -21,17 +21,16 @@ import { tradeOffs } from './trade-offs.ts';
 export interface Alternative {
   readonly spec: RankedSpec;
   readonly tradeOffs: readonly Phrase[];
-  /** Its total less the total quoted; undefined while a total is. */
+  /** Its total minus the quoted total; undefined while either is unknown. */
   readonly dearerBy: Minor | undefined;
 }
 
-/** What is asked for when a cinch is tied: it is priced as on the day the order was taken. */
+/** Set when the cinch is tied; priced as of the day the order was taken. */
 export interface Invoice {
   readonly number: string;
-  /** The deposit where nobody says what was paid; undefined, as what is due, while the total is. */
+  /** The deposit unless `--paid` says otherwise. Undefined, like what is due, while the total is. */
   readonly paid: Minor | undefined;
   readonly due: Minor | undefined;
-  /** Whether somebody said what was paid. */
   readonly isPaidSaid: boolean;
 }
 
@@ -39,46 +38,40 @@ export interface Quote {
   readonly order: Order;
   readonly facts: Facts;
   readonly shop: Shop;
-  /** The day it is written, and the last day it holds; undefined when the shop does not say. */
+  /** Last day the price holds; undefined when the shop does not say. */
   readonly day: string;
   readonly validUntil: string | undefined;
-  /** What is quoted. */
   readonly taken: Taken;
-  /** What the customer asked for, judged; undefined when nothing was named. */
+  /** The customer's wish, judged; undefined without one. */
   readonly wants: Checked | undefined;
-  /** Up to two others, best first. */
   readonly alternatives: readonly Alternative[];
-  /** Inches asked of the elbow clearance, of which the percents are sure. */
+  /** Clearance in inches that `chance` is the chance of. */
   readonly floor: number;
   readonly assumptions: readonly Assumption[];
   readonly price: Price;
-  /** Undefined while it is a quote. */
   readonly invoice: Invoice | undefined;
-  /** What prices assume because nobody said. */
+  /** What the price assumes because the order does not say. */
   readonly assumed: readonly string[];
   readonly window: PromiseWindow | undefined;
-  /** What must be measured before cord is cut; empty when all of it is. */
+  /** What to measure before cutting cord. */
   readonly before: readonly Ask[];
-  /** Where what was measured hardly goes together: to be measured again. */
+  /** Measurements that disagree. */
   readonly doubts: readonly Phrase[];
-  /** What comes before any cinch: a sore that must heal first. */
   readonly welfare: readonly Phrase[];
-  /** Whether ring to ring was taped, so that the length is final. */
+  /** Whether ring to ring was taped, so the length is final. */
   readonly measured: boolean;
   readonly cautions: readonly string[];
   readonly houseRules: readonly string[];
 }
 
 export interface Written {
-  /** ISO 8601 day on which the paper is written. */
   readonly day: string;
-  /** From a schedule, which may have none; without one the bench hours alone decide. */
+  /** From a schedule, which may have none; without it bench hours decide. */
   readonly promise?: PromiseWindow | 'none' | undefined;
-  /** Of what was tied, and what was paid for it. */
   readonly invoice?: { readonly number: string; readonly paid: Minor | undefined } | undefined;
 }
 
-/** A quote on what is taken of an advice. Pure; never throws for specs of that advice. */
+/** The quote for what is taken of an advice. Never throws for specs of that advice. */
 export function quoteOf(taken: Taken, advice: Advice, { day, promise, invoice }: Written): Quote {
   const { spec } = taken;
   const { order, shop, floor, lengthNeed } = advice.facts;
@@ -117,7 +110,7 @@ export function quoteOf(taken: Taken, advice: Advice, { day, promise, invoice }:
 }
 
 const dayTaken: Missing = {
-  what: 'the day the order was taken: the charge for a rush hangs on it',
+  what: 'the day the order was taken: the rush charge depends on it',
   where: 'taken',
   file: 'order',
 };
@@ -128,7 +121,7 @@ function invoiceOf({ number, paid }: NonNullable<Written['invoice']>, { total, d
   return { number, paid: given, due, isPaidSaid: paid !== undefined };
 }
 
-/** By bench hours, from the day on which the last delivery comes; undefined when some of it is not to be had. */
+/** By bench hours after the last delivery; undefined when we can't get something. */
 function windowOf(
   spec: Judged,
   minutes: Rate | undefined,
@@ -143,7 +136,7 @@ function windowOf(
   return window && { ...window, basis: window.basis + waitText(share) };
 }
 
-/** The best two others; where they are of one style, the second gives way to the best of another style near the top. */
+/** The two best others; if both share a style, the best of another style near the top replaces the second. */
 function othersThan(spec: Judged, { specs }: Advice): RankedSpec[] {
   const rest = specs.filter((other) => !same(other, spec));
   const [first, second] = rest;
@@ -153,13 +146,12 @@ function othersThan(spec: Judged, { specs }: Advice): RankedSpec[] {
   return [first, another ?? second];
 }
 
-/** A customer is offered another style only when it ranks among so many [choice]. */
+/** Another style is offered only within this many ranks [choice]. */
 const NEAR_THE_TOP = 8;
 
 interface Beside {
   readonly spec: Judged;
   readonly price: Price;
-  /** Of the one that is quoted: what is compared is the cinches. */
   readonly when: When;
   readonly advice: Advice;
 }

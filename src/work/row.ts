@@ -1,4 +1,4 @@
-/** One order of a backlog as a row: the best spec and the numbers a clerk needs, or why there is none. */
+/** One order of a backlog as a row: the best spec and its numbers, or why there is none. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Problem } from '../yaml/problem.ts';
 import type { Order, Saddle } from '../order/types.ts';
@@ -7,36 +7,32 @@ import { inARow, len, say, type Phrase } from '../units/phrase.ts';
 import { columnNames, type ColumnName } from './columns.ts';
 import { problemText } from './problem-text.ts';
 
-/** A phrase keeps its lengths as numbers until somebody prints it; nothing is an empty cell. */
+/** Phrases keep their lengths as numbers until printed; null is an empty cell. */
 export type Cell = string | number | Phrase | null;
 
 export type Cells = Readonly<Partial<Record<ColumnName, Cell>>>;
 
 export const verdicts = ['sized', 'tight', 'none fits', 'faulty'] as const;
 
-/** In our own plain words; see the column `verdict`. */
+/** See the column `verdict`. */
 export type Verdict = (typeof verdicts)[number];
 
 export interface Row {
   readonly cells: Cells;
-  /** Of a faulty order, all of them. */
   readonly problems: readonly Problem[];
 }
 
-/** Where an order stands. */
 export interface Place {
   readonly file: string;
-  /** Both from 1. */
   readonly document: number;
   readonly line: number;
 }
 
 const empty = Object.fromEntries(columnNames.map((name) => [name, null])) as Record<ColumnName, Cell>;
 
-/** Every column, empty but for the place. */
 const rowAt = (place: Place): Record<ColumnName, Cell> => ({ ...empty, ...place });
 
-/** The row of an order that was sized. Lengths are inches. */
+/** Lengths in inches. */
 export function rowOf(advice: Advice, place: Place): Row {
   const { facts, first } = advice;
   const cells = rowAt(place);
@@ -56,7 +52,7 @@ export function rowOf(advice: Advice, place: Place): Row {
   return { cells, problems: [] };
 }
 
-/** The row of an order that could not be read; which one it is stands in it as far as it is known. */
+/** The row of an order we could not read, with what is known of it. */
 export function faultyRow(order: string | undefined, problems: readonly Problem[], place: Place): Row {
   const cells = rowAt(place);
   cells.order = order ?? null;
@@ -91,7 +87,7 @@ function putSpec(cells: Record<ColumnName, Cell>, { candidate, becauseOf }: Rank
   cells.becauseOf = becauseOf?.words ?? null;
 }
 
-/** Good at the elbow or not: all else that is less than good has no word of its own here. */
+/** By the elbow alone; other grades do not count here. */
 export function verdictOf(best: RankedSpec | undefined): Verdict {
   if (best === undefined) return 'none fits';
   return best.judgementOf('elbow-clearance') === 'good' ? 'sized' : 'tight';
@@ -109,13 +105,13 @@ function askCell({ firstAsk: first }: Advice): Cell {
   return first === undefined ? null : `${first.input}: ${first.how}`;
 }
 
-/** What may be cut to: nobody has taped ring to ring where it is provisional. */
+/** "provisional" until ring to ring is taped. */
 export const lengthBasis = (measured: boolean): 'taped' | 'provisional' =>
   measured ? 'taped' : 'provisional';
 
-/** Style and strands with the reason, as one phrase. */
+/** "straight, 11 strands: too close, ...". */
 export function firstRefusal({ firstRefused: first }: Advice): Phrase {
-  if (first === undefined) return say`no side is left below the buckle to tie anything`;
+  if (first === undefined) return say`no room below the buckle for any cinch`;
   const [start = '', ...words] = first.reason.words;
   const which = `${styles[first.style].name}, ${String(first.strands)} strands: `;
   return { words: [which + start, ...words], values: first.reason.values };

@@ -1,4 +1,4 @@
-/** The cutting plan of a shared shelf: some orders are cut from what is there, the others from what is bought. */
+/** The cutting plan of a shared shelf: some orders use what is on hand, the others what we buy. */
 import type { Shop } from '../order/types.ts';
 import { byText } from '../units/by-text.ts';
 import { planCuts } from './cutting/plan.ts';
@@ -31,7 +31,7 @@ export function planOf(cuts: readonly TicketCut[], fromShelf: ReadonlySet<string
   };
 }
 
-/** Pieces that no plan cuts, whoever comes first. */
+/** Pieces short in any plan, whoever goes first. */
 function leastShort(cuts: readonly TicketCut[], material: MaterialPlan, shop: Shop): number {
   const own = cuts.filter((cut) => cordKey(cut) === cordKey(material));
   return planCuts(cuttingTask(own, shop)).materials[0]?.score.short.bound ?? 0;

@@ -1,4 +1,4 @@
-/** One shelf for a whole backlog: the earliest due take from it first; what each order lacks, and from which day it can be tied. */
+/** One shelf for a whole backlog: earliest due first; what each order lacks, and from which day we can tie it. */
 import type { Shop } from '../order/types.ts';
 import { layersOf } from '../cinch/buckles.ts';
 import { cordOf } from '../cinch/shelf.ts';
@@ -9,44 +9,43 @@ import { cordKey, cutsOf, groups, type TicketCut } from './cuts.ts';
 import { hardwareOf, type HardwareNeed, type Needing } from './hardware.ts';
 import { earliestDue } from './planned.ts';
 
-/** Something that an order does not find on the shelf. */
+/** Something an order does not find on the shelf. */
 export interface Lack {
   readonly kind: 'buckle' | 'dee' | 'cord';
-  /** Id of hardware, color of cord. */
+  /** Hardware id or cord color. */
   readonly name: string;
-  /** Of cord. */
+  /** For cord. */
   readonly ply: number | undefined;
-  /** Pieces of hardware, eighths of an inch of cord. */
+  /** Pieces of hardware, or eighths of an inch of cord. */
   readonly amount: number;
-  /** Whether more comes, or none is to be had, or no put-up is so long, or the shop file has no such cord. */
+  /** On order, can't get more, longer than any spool, or not in the shop file. */
   readonly supply: 'ordered' | 'none' | 'too-long' | 'unknown';
-  /** The day on which it comes; undefined where it does not or the shop file does not say. */
+  /** Delivery day; undefined when unknown or never. */
   readonly comes: string | undefined;
   /** Another buckle of which enough are free and which takes as many strands; whether it suits the elbow is another question. */
   readonly swap?: string | undefined;
 }
 
-/** What the shelf has for one order. */
 export interface Share {
   readonly lacks: readonly Lack[];
-  /** As the rule `stock` judges one order alone: all there, to be ordered, not to be had, or nobody can tell. */
+  /** As the rule `stock` grades one order alone. */
   readonly shelf: 'good' | 'acceptable' | 'refuse' | 'cannot-tell';
-  /** The day on which the last delivery it waits for comes, as far as the shop file says. */
+  /** Day of the last delivery it waits for, as far as known. */
   readonly from: string | undefined;
-  /** Whether all it waits for is known to come on a day. */
+  /** Whether every delivery has a known day. */
   readonly certain: boolean;
 }
 
 export interface SharedShelf {
-  /** Of each order, by its name. */
+  /** By order key. */
   readonly shares: ReadonlyMap<string, Share>;
   readonly hardware: readonly HardwareNeed[];
   readonly cuts: readonly TicketCut[];
-  /** Ids of the cuts that come from the shelf. */
+  /** Ids of cuts that come from the shelf. */
   readonly fromShelf: ReadonlySet<string>;
 }
 
-/** The shelf as a backlog shares it; what is short is ordered on a day. Pure. */
+/** The shelf as the backlog shares it, with missing items ordered on a day. */
 export function sharedShelf(orders: readonly Needing[], shop: Shop, ordered: string): SharedShelf {
   const cutsBy = new Map(orders.map((order) => [order.key, cutsOf(order, shop)]));
   const hardware = hardwareOf(orders, shop);
@@ -90,7 +89,7 @@ function swapFor(
   )?.id;
 }
 
-/** All cuts of one order and cord: they come from one dye lot, or none of them is cut. */
+/** All cuts of one order and cord: one dye lot for all, or none is cut. */
 function cordLack(cuts: readonly TicketCut[], shop: Shop, ordered: string): Lack[] {
   const [{ color, ply } = { color: undefined, ply: 0 }] = cuts;
   const amount = cuts.reduce((sum, { length, quantity }) => sum + length * quantity, 0);
@@ -104,7 +103,7 @@ function cordLack(cuts: readonly TicketCut[], shop: Shop, ordered: string): Lack
   return [{ ...lack, supply, comes: tooLong ? undefined : comesOn(cord, ordered) }];
 }
 
-/** The day on which what is ordered comes; undefined when none is to be had, or the shop file does not say. */
+/** Delivery day of an order placed on a day; undefined when we can't get more or the shop file does not say. */
 export const comesOn = (
   { orderable, leadDays }: { readonly orderable: boolean; readonly leadDays?: number | undefined },
   ordered: string,

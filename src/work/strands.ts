@@ -1,14 +1,14 @@
-/** Which strands take which color, and at which buckle each piece of cord ends. */
+/** Which strands have which color, and at which buckle each piece of cord ends. */
 import { bodyCordFeet, tailOf } from '../cinch/cord.ts';
 import { BODY_PLY } from '../numbers/plies.ts';
 
 export type End = 'near' | 'off';
 
-/** Neighboring strands of one color: one continuous piece of cord that goes to and fro. */
+/** Neighboring strands of one color, strung from one piece of cord. */
 export interface Section {
-  /** Undefined when the order does not say. */
+  /** Undefined when no color is chosen. */
   readonly color: string | undefined;
-  /** Strands counted from the front edge, from 1. */
+  /** Counted from the front edge, from 1. */
   readonly from: number;
   readonly to: number;
   readonly passes: number;
@@ -18,13 +18,12 @@ export interface Section {
 
 const other = (end: End): End => (end === 'near' ? 'off' : 'near');
 
-/** Where a piece ends that starts at one buckle and makes so many passes: an odd count ends at the other one. */
+/** An odd number of passes ends at the other buckle. */
 export const endOf = (start: End, passes: number): End => (passes % 2 === 1 ? other(start) : start);
 
 /**
- * Colors from both edges to the middle, in the order they are written [choice]: the same on both sides of the true center
- * strand, and an odd count in every section, so that each piece leaves one tail at each buckle. Colors beyond what the
- * strands hold are left out.
+ * Colors from both edges to the middle in the order given [choice]: mirrored about the center strand, with an odd count per section so
+ * each piece leaves one tail at each buckle. Extra colors are dropped.
  */
 export function sectionsOf(strands: number, colors: readonly string[]): Section[] {
   const used = colors.slice(0, (strands + 1) / 2);
@@ -48,18 +47,17 @@ export function sectionsOf(strands: number, colors: readonly string[]): Section[
   });
 }
 
-/** One piece of cord to cut. */
 export interface Piece {
   readonly color: string | undefined;
   readonly ply: number;
   readonly strands: string;
-  /** Whole feet, the nearest: 15 % over is in it. */
+  /** Nearest whole foot; includes 15% extra. */
   readonly feet: number;
-  /** Tail left at each end, inches. */
+  /** At each end, inches. */
   readonly tail: number;
 }
 
-/** The body cord of one cinch, piece by piece. */
+/** The body cord of one cinch. */
 export const piecesOf = (sections: readonly Section[], length: number): Piece[] =>
   sections.map(({ color, from, to, passes }) => ({
     color,

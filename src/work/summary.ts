@@ -1,17 +1,17 @@
-/** What a backlog came to: how many orders of each verdict and how many share a number. */
+/** Totals of a backlog: orders per verdict, and repeated numbers. */
 import { verdicts, type Cells, type Verdict } from './row.ts';
 
 export interface Summary {
   readonly orders: Record<Verdict, number>;
-  /** Orders whose number stood earlier in the backlog. */
+  /** Orders that repeat an earlier number. */
   sameNumber: number;
-  /** Orders whose tapes disagree. */
+  /** Orders whose measurements disagree. */
   doubtful: number;
   /** Orders with a sore, or another reason to ask somebody before any cinch. */
   welfare: number;
 }
 
-/** Nothing yet. */
+/** All zero. */
 export const newSummary = (): Summary => ({
   orders: { sized: 0, tight: 0, 'none fits': 0, faulty: 0 },
   sameNumber: 0,
@@ -19,7 +19,7 @@ export const newSummary = (): Summary => ({
   welfare: 0,
 });
 
-/** Counts one row. */
+/** Adds one row. */
 export function count(summary: Summary, cells: Cells): void {
   const verdict = verdicts.find((word) => word === cells.verdict);
   if (verdict !== undefined) summary.orders[verdict] += 1;
@@ -28,6 +28,6 @@ export function count(summary: Summary, cells: Cells): void {
   if (cells.welfare !== null && cells.welfare !== undefined) summary.welfare += 1;
 }
 
-/** All orders counted. */
+/** Orders in all. */
 export const total = ({ orders }: Summary): number =>
   verdicts.reduce((sum, verdict) => sum + orders[verdict], 0);

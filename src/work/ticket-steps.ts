@@ -1,11 +1,11 @@
-/** The order of work at the bench, and what is checked before a cinch leaves it. */
+/** The order of work at the bench, and the checks before a cinch leaves it. */
 import { styles } from '../cinch/styles.ts';
 import { count, len, say, type Phrase } from '../units/phrase.ts';
 import type { Ticket } from './ticket.ts';
 
 type Drawn = Omit<Ticket, 'steps' | 'checks'>;
 
-/** Steps in the order in which they are done [common practice, no source]. */
+/** [common practice, no source] */
 export function stepsFor(ticket: Drawn): Phrase[] {
   const { lengths, buckle, strands, layers, pieces, style, flare, dees, options, quantity, keeper } = ticket;
   const all = quantity === 1 ? '' : ` for all ${String(quantity)}`;
@@ -13,16 +13,16 @@ export function stepsFor(ticket: Drawn): Phrase[] {
   const measured = ticket.measured
     ? []
     : [say`Tape ring to ring under the girth groove, saddle and pad on, and print a new ticket.`];
-  const hang =
+  const string =
     layers === 2
       ? say`String ${count(strands)} strands double, every other one on top, even tension.`
       : say`String ${count(strands)} strands single, even tension.`;
   return [
     ...measured,
     say`Pull ${count(2 * quantity)} ${buckle.id} buckles${all}; check bars, tongues and welds.`,
-    say`Cut ${count(pieces.length)} ${pieces.length === 1 ? 'piece' : 'pieces'} of body cord${each} by the cut list, from one dye lot a color.`,
+    say`Cut ${count(pieces.length)} ${pieces.length === 1 ? 'piece' : 'pieces'} of body cord${each} by the cut list, one dye lot per color.`,
     say`Set the frame: ${len(lengths.frame)} outside to outside of the buckles, ${len(lengths.frameBars)} between buckle bars.`,
-    hang,
+    string,
     ...(flare === undefined
       ? [say`Weave the end bars, then the center bar.`]
       : [
@@ -46,6 +46,6 @@ export function checksFor({ lengths, tolerances, bars, sections, profile, barInc
     say`Width ${len(first?.width ?? 0)} at the end bars and ${len(last?.width ?? 0)} in the middle, give or take ${len(tolerances.width)}.`,
     say`Bars in place, give or take ${len(tolerances.bar)}: ${count(2 * bars.length - 1)} of them, ${len(barInches)} together.`,
     say`${count(sections.length)} ${sections.length === 1 ? 'tail' : 'tails'} at each buckle, sewn back and whipped.`,
-    say`No strand slack or proud, both buckles square, nothing sharp on the side that lies on the horse.`,
+    say`No strand slack or proud, both buckles square, nothing sharp on the side against the horse.`,
   ];
 }

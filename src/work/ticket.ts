@@ -1,4 +1,4 @@
-/** The bench ticket: all that the tier needs to tie one order, and nothing about who ordered it or what it costs. */
+/** The bench ticket: all the maker needs to tie one order; no customer, no prices. */
 import type { Advice } from '../advice/advice.ts';
 import type { Judged } from '../advice/judge.ts';
 import type { Buckle, Order, Shop, Style } from '../order/types.ts';
@@ -15,17 +15,17 @@ import { minutesOf, optionsOf } from './bill.ts';
 import { piecesOf, sectionsOf, type Piece, type Section } from './strands.ts';
 import { checksFor, stepsFor } from './ticket-steps.ts';
 
-/** Lengths of one cinch, inches. */
+/** Of one cinch, inches. */
 export interface TicketLengths {
   /** Outside to outside of the hardware, flat, under light hand tension. */
   readonly finished: number;
-  /** What a new cinch gives on the horse; the finished length already allows for it. */
+  /** Already allowed for in the finished length. */
   readonly stretch: number;
   /** Outside to outside of the buckles on the frame. */
   readonly frame: number;
-  /** Of one strand, bar to bar, off the frame. */
+  /** One strand, bar to bar, off the frame. */
   readonly strung: number;
-  /** The same on the frame, before the cords draw up. */
+  /** The same on the frame, before the cord draws up. */
   readonly frameBars: number;
 }
 
@@ -36,25 +36,24 @@ export interface Ticket {
   readonly day: string;
   readonly due: string | undefined;
   readonly quantity: number;
-  /** False when nobody taped ring to ring: nothing is cut then. */
+  /** False until ring to ring is taped: then do not cut. */
   readonly measured: boolean;
   readonly style: Style;
   readonly strands: number;
   readonly layers: 0 | 1 | 2;
-  /** The same at both ends. */
   readonly buckle: Buckle;
   readonly dees: readonly { readonly id: string; readonly count: number }[];
   readonly options: readonly string[];
-  /** The customer's own words, without what no bench has to know. */
+  /** The customer's words, without private details. */
   readonly notes: string | undefined;
-  /** From rigging ring to buckle on each side, inches: what latigo and off billet have to take up. */
+  /** Rigging ring to buckle on each side, inches. */
   readonly run: number;
-  /** Hours of the whole order by the labor of the shop file. */
+  /** Whole order. */
   readonly hours: number | undefined;
-  /** Of a double rigged saddle: the strap between the two cinches is held by a keeper in the middle. */
+  /** Double rigged: a keeper holds the connecting strap. */
   readonly keeper: boolean;
   readonly lengths: TicketLengths;
-  /** From the low edge of the buckle to the middle; the other half is its mirror. */
+  /** Low edge of the buckle to the middle; the other half mirrors it. */
   readonly half: number;
   readonly flare: Flat['flare'];
   readonly profile: readonly { readonly at: number; readonly width: number }[];
@@ -63,18 +62,18 @@ export interface Ticket {
   readonly sections: readonly Section[];
   readonly pieces: readonly Piece[];
   readonly accents: readonly AccentNeed[];
-  /** Inches either way. */
+  /** Inches, plus or minus. */
   readonly tolerances: { readonly length: number; readonly width: number; readonly bar: number };
   readonly steps: readonly Phrase[];
   readonly checks: readonly Phrase[];
-  /** A sore that must heal first, and where what was measured hardly goes together. */
+  /** A sore that must heal first, and measurements that disagree. */
   readonly doubts: readonly Phrase[];
-  /** What the tier must ask about before starting. */
+  /** What to ask before starting. */
   readonly open: readonly string[];
   readonly cautions: readonly string[];
 }
 
-/** The ticket of one spec of an advice, written on a day. Pure; never throws for specs of that advice. */
+/** The ticket for one spec of an advice. Never throws for specs of that advice. */
 export function ticketOf(
   { candidate }: Pick<Judged, 'candidate'>,
   advice: Advice,
@@ -131,7 +130,7 @@ export function ticketOf(
   return { ...drawn, steps: stepsFor(drawn), checks: checksFor(drawn) };
 }
 
-/** A cinch that may well be tied too wide is told, while there is a tape that could tell. */
+/** A cinch that may be too wide, while a tape could tell. */
 function notSure({ clearance }: Candidate, { facts, ask }: Advice): Phrase[] {
   const inputs = ask.filter(({ beforeCutting }) => !beforeCutting).map(({ input }) => input);
   if (clearance.chance >= facts.model['chance-good'] || inputs.length === 0) return [];
@@ -140,7 +139,7 @@ function notSure({ clearance }: Candidate, { facts, ask }: Advice): Phrase[] {
   ];
 }
 
-/** Sentences of the notes but those with a telephone number, a mail address or a price. */
+/** Drops sentences with a phone number, mail address or price. */
 function benchNotes(notes = ''): string | undefined {
   const all = notes.trim().split(/(?<=[.;!?])\s+|\n+/);
   const kept = all.filter((text) => !/@|\p{Sc}|\b\d{3}[\s.-]?\d{4}\b|\d+\.\d\d\b/u.test(text));
@@ -153,15 +152,14 @@ function hoursOf(candidate: Candidate, order: Order, { labor }: Shop): number | 
   return minutes === undefined ? undefined : toDouble(dividedBy(minutes, wholeRate(60)));
 }
 
-/** What the order leaves open or what the shop file does not know. */
 function openOf({ facts: { order, shop } }: Advice, sections: readonly Section[]): string[] {
   const { colors } = order;
   const open: string[] = [];
-  if (colors?.body === undefined) open.push('color of the body cord: not said');
-  if (colors?.accent === undefined) open.push('color of the accent cord: not said');
+  if (colors?.body === undefined) open.push('no body cord color chosen');
+  if (colors?.accent === undefined) open.push('no accent cord color chosen');
   const tied = new Set(sections.map(({ color }) => color));
   for (const color of colors?.body ?? []) {
-    if (!tied.has(color)) open.push(`${color}: more colors than the strands hold`);
+    if (!tied.has(color)) open.push(`${color}: more colors than strands`);
   }
   open.push(...unknownCords(order, shop));
   for (const { name, option } of optionsOf(order, shop)) {
@@ -172,7 +170,6 @@ function openOf({ facts: { order, shop } }: Advice, sections: readonly Section[]
   return open;
 }
 
-/** Colors that the shop has no cord of. */
 function unknownCords({ colors }: Order, { cords }: Shop): string[] {
   const unknown = (ply: number, kind: string, named: readonly string[] = []): string[] => {
     const known = cords.filter((cord) => cord.ply === ply).map(({ color }) => color);

@@ -1,9 +1,9 @@
-/** How another spec differs from the one quoted, in the words of somebody who rides. */
+/** How another spec differs from the quoted one, in a rider's words. */
 import type { Finding, Judged } from '../advice/judge.ts';
 import { styles } from '../cinch/styles.ts';
 import { chance, count, len, say, type Phrase } from '../units/phrase.ts';
 
-/** What one gains and what one gives up by taking `other` instead; empty when nothing a rider would notice differs. */
+/** Gains and losses of `other`; empty when a rider would notice none. */
 export function tradeOffs(other: Judged, quoted: Judged): Phrase[] {
   const [a, b] = [other.candidate, quoted.candidate];
   return [
@@ -16,7 +16,7 @@ export function tradeOffs(other: Judged, quoted: Judged): Phrase[] {
   ];
 }
 
-/** Less than this is not seen on a horse, inches. */
+/** Inches; less does not show on a horse. */
 const SEEN = 0.125;
 
 function widths(wider: number): Phrase[] {
@@ -33,7 +33,7 @@ function elbows(here: number, there: number): Phrase[] {
     : [say`less sure to stay clear of the elbow: ${chance(here)} against ${chance(there)}`];
 }
 
-/** What is poor, or not known, about it and not about the one quoted. */
+/** What is poor or unknown about it but not about the quoted one. */
 function worse(other: Judged, quoted: Judged): Finding[] {
   return other.findings.filter(
     ({ rule, judgement }) =>

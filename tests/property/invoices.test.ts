@@ -73,7 +73,7 @@ describe('amounts', () => {
       expect(new Decimal(invoice.invoice.paid!).plus(invoice.invoice.due!).toNumber()).toBe(total);
       const text = sheetsMarkdown([invoiceSheet(invoice, look)]);
       const rest = money(Math.abs(invoice.invoice.due!));
-      const due = invoice.invoice.due! < 0 ? `We owe you $${rest}` : `Due $${rest}`;
+      const due = invoice.invoice.due! < 0 ? `Refund due $${rest}` : `Due $${rest}`;
       expect(text).toContain(`Total $${money(total)}. Paid $${money(invoice.invoice.paid)}. ${due}.`);
     }
   });

@@ -122,7 +122,7 @@ test('what several orders have in common with an earlier one is found, and told 
   }
   const twice = rows.filter((row) => row['sameNumberAs'] !== null).length;
   expect(twice).toBeGreaterThan(10);
-  expect(stderr).toContain(`${twice} orders have the number of an earlier one`);
+  expect(stderr).toContain(`${twice} orders repeat an earlier number`);
 });
 
 interface Sized {

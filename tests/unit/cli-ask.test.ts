@@ -85,7 +85,7 @@ describe('exit codes', () => {
     const { code, stdout } = await ask('none.yaml');
     expect(code).toBe(1);
     expect(stdout.replace(/\s+/g, ' ')).toMatch(/only 1 1\/2 in behind the elbow.*no cinch we tie passes/);
-    expect(stdout).toContain('No question is left');
+    expect(stdout).toContain('Nothing left to ask');
   });
   test('a file of its own, written whole', async () => {
     const { code, stdout, stderr } = await ask('b.yaml', '--format', 'markdown', '--out', 'letter.md');

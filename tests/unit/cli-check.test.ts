@@ -55,7 +55,7 @@ describe('parts on the command line lie over what the order wants', () => {
   test('the screen tells the two apart', async () => {
     const { stdout } = await run(['check', '--strands', '17'], { stdin: order(wants) });
     expect(stdout.replace(/\s+/g, ' ')).toContain(
-      'The cinch named, the rest as the order wants it (a low flare, 17 strands, 31 in long; we filled in',
+      'The cinch named, the rest as in the order (a low flare, 17 strands, 31 in long; we filled in',
     );
   });
 });

@@ -32,16 +32,14 @@ describe('the picture', () => {
   test('need not be there', async () => {
     const { code, stdout, stderr } = await photo('orders/o.yaml');
     expect([code, stderr]).toEqual([0, '']);
-    expect(stdout).toContain('it was not found');
+    expect(stdout).toContain('file not found');
   });
 
   test('is there and agrees', async () => {
     put('orders/photos/juniper-side.jpg', await picture(1600, 1200));
     const { code, stdout } = await photo('orders/o.yaml');
     expect(code).toBe(0);
-    expect(stdout.replaceAll(/\s+/g, ' ')).toContain(
-      '1600 x 1200 pixels; the file is there and agrees (JPEG).',
-    );
+    expect(stdout.replaceAll(/\s+/g, ' ')).toContain('1600 x 1200 pixels; file found, and it agrees (JPEG).');
   });
 
   test('is stored on its side and agrees when it is shown upright', async () => {

@@ -49,7 +49,7 @@ test.each([
 
 test('a backlog on the screen has no room for it: it counts such orders', async () => {
   expect(await told('backlog doubt.yaml plain.yaml')).toContain(
-    'Measure again for 1 order, whose tapes disagree: see the column remarks.',
+    'Measure again for 1 order, whose tapes disagree: see column remarks.',
   );
   expect(await told('backlog plain.yaml')).not.toContain('Measure again for');
 });

@@ -26,7 +26,7 @@ test('a shop whose buckles take none of its strand counts is told so, and the ho
   expect(refusedTexts(advice, 'in')).toEqual(
     ['straight', 'high-flare roper', 'low-flare roper'].map((style) => `${style}: cannot be tied, ${why}`),
   );
-  expect(wayOutText(advice, 'in')).toBe(`N${why.slice(1)}: it is not the horse.`);
+  expect(wayOutText(advice, 'in')).toBe(`N${why.slice(1)}: the horse is not the problem.`);
   expect(usual.noBuckle).toBe(false);
   const [some, noRoom] = [{ ...shop, strands: { min: 11, max: 45 } }, orderOf({ horse: { elbowRoom: 1 } })];
   expect(sizeOrder(noRoom, some)).toMatchObject({ first: undefined, noBuckle: false });
@@ -75,12 +75,12 @@ test('buckles that hang too low ask for the tape from ring to ring again, and fo
     new Set(['buckle-height']),
   );
   expect(told(short)).toContain('Tape ring to ring again first');
-  expect(wayOutText(short, 'in')).toBe('No place of the ring makes any cinch pass either.');
+  expect(wayOutText(short, 'in')).toBe('No ring position makes a cinch pass, either.');
   // Ring to ring 44: 44 - 12 - 1 is 31 in.
   const pony = { ...shop, lengths: { min: 21, max: 24, step: 1 } };
   const long = sizeOrder(orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 44 } }), pony);
   expect(wayOutText(long, 'in')).toBe(
-    'This pair needs a cinch of about 31 in; the shop ties 21 in to 24 in.',
+    'This horse and saddle need a cinch of about 31 in; we tie 21 in to 24 in.',
   );
 });
 

@@ -26,7 +26,7 @@ describe('an invoice', () => {
     expect(told.stdout).toContain(`Paid $12.50. Due $${(Number(total) - 12.5).toFixed(2)}.`);
     expect([told.stderr, told.code]).toEqual(['', 0]);
     const over = await said([...quote, '--invoice', '1041', '--paid', '9999']);
-    expect(over.stdout).toMatch(/Paid \$9999\.00\. We owe you \$\d+\.\d\d\./);
+    expect(over.stdout).toMatch(/Paid \$9999\.00\. Refund due \$\d+\.\d\d\./);
   });
   test('keeps the rush charge of the day the order was taken, and asks for that day where it hangs on it', async () => {
     const due = order('due: 2026-11-30\n');

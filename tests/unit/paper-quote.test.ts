@@ -44,7 +44,7 @@ describe('what the shop file does not say', () => {
     [
       'rate',
       without({ labor: { ...defaultShop.labor!, rate: undefined } }),
-      'the rate of an hour',
+      'the hourly rate',
       'labor, as rate',
     ],
     [

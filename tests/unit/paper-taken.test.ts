@@ -60,7 +60,7 @@ describe('a quote', () => {
     ['too soon to keep', 'due: 2026-11-21\nquantity: 12\n', 'It cannot be ready by Nov 21, 2026.'],
   ])('asks nothing for a rush that comes too late: %s', async (_, rest, why) => {
     const { stdout } = await run(['quote', '-', '--date', '2026-11-20'], { stdin: order(rest) });
-    expect(stdout).toContain('No rush charge: that day cannot be met.');
+    expect(stdout).toContain("No rush charge: we can't make that day.");
     expect(stdout.replace(/\s+/g, ' ')).toContain(why);
     expect(stdout).not.toMatch(/^ *Rush /m);
     const { stdout: asked } = await run(['quote', '-', '--date', '2026-11-10'], { stdin: order(rest) });

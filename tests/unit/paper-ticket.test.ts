@@ -94,8 +94,8 @@ describe('where things sit', () => {
 describe('what is open', () => {
   test('colors and options that are not said or not known are asked for', () => {
     expect(ticketFor({ ...order, colors: undefined, options: ['initals'] }).open).toEqual([
-      'color of the body cord: not said',
-      'color of the accent cord: not said',
+      'no body cord color chosen',
+      'no accent cord color chosen',
       'option initals: not in the shop file (did you mean initials?)',
     ]);
     expect(ticketFor(order).open).toEqual([]);

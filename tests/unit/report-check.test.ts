@@ -207,7 +207,7 @@ describe('rules', () => {
     expect(text).toContain('x ruled out: 2 in each side');
     expect(text).toContain('It may say good, fair, poor, does not apply, cannot tell.');
     expect(text).toContain('Of the order: order, practice. Of the cinch: strands.');
-    expect(text).toContain('practice of the trade, disputed');
+    expect(text).toContain('trade practice, disputed');
   });
 
   test('json and csv hold all of them', () => {

@@ -47,7 +47,7 @@ describe('size', () => {
     expect(oneLine(screen(sized(cases.nothing)))).toContain('Tape the elbow room again first');
     const long = sized(orderWith({ horse: { elbowRoom: 4 }, saddle: { ringToRing: 60 } }));
     expect(long.advice.specs).toEqual([]);
-    expect(oneLine(screen(long))).toMatch(/needs a cinch of about \d.* in; the shop ties \d+ in to \d+ in\./);
+    expect(oneLine(screen(long))).toMatch(/need a cinch of about \d.* in; we tie \d+ in to \d+ in\./);
   });
 
   test('the next in rank is compared with as in "first because"', () => {

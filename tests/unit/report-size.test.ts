@@ -97,7 +97,7 @@ describe('screen', () => {
     const simulated = result.advice.specs
       .slice(0, 2)
       .map(({ candidate }) => simulateClearance(candidate, result.advice.facts, { draws: 50, seed: 3 }));
-    expect(screen({ ...result, simulated }).match(/Drawn 50 times \(seed 3\)/g)).toHaveLength(1);
+    expect(screen({ ...result, simulated }).match(/50 random draws \(seed 3\)/g)).toHaveLength(1);
   });
 
   test('colors only repeat what words say', async () => {

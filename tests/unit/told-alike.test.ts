@@ -11,7 +11,7 @@ import { tilesOf } from '../../src/draw/tiles.ts';
 import { textWidth } from '../../src/draw/letters.ts';
 import type { Layer } from '../../src/draw/scene.ts';
 import { toTell } from '../../src/words/about-specs.ts';
-import { pinchedText, ruleName } from '../../src/words/words.ts';
+import { ruleName } from '../../src/words/words.ts';
 import { rules } from '../../src/rules/registry.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
@@ -60,20 +60,6 @@ describe.each(pairs)('%s', (_, ringToRing) => {
   });
 });
 
-test.each([
-  [3, 'pinched to 3 in', 'pinched to 7.6 cm'],
-  [3.1, 'pinched to 3 in', 'pinched to 7.6 cm'],
-  [
-    3.5,
-    'pinched to 3 in, 3 1/2 in wide where it passes the elbow',
-    'pinched to 7.6 cm, 8.9 cm wide where it passes the elbow',
-  ],
-])('a roper pinched to 3 in that is %s in wide at the elbow', (elbowWidth, inches, cm) => {
-  const widths = { style: 'high-flare', width: 3.75, buckleWidth: 3, elbowWidth } as const;
-  expect(pinchedText(widths, 'in')).toBe(inches);
-  expect(pinchedText(widths, 'cm')).toBe(cm);
-});
-
 describe('whose clearance it is', () => {
   const picture = (shop: typeof defaultShop): string => {
     const advice = sizeOrder(orderOf({}), shop);
@@ -88,11 +74,11 @@ describe('whose clearance it is', () => {
     expect(picture(defaultShop)).not.toMatch(/own number|learned/);
   });
   test('set by the shop', () => {
-    expect(picture(own)).toMatch(/own numbers are in force: required clearance 1\.4 in/);
+    expect(picture(own)).toMatch(/set its own numbers: required clearance 1\.4 in/);
   });
   test('learned', () => {
     const learned = { 'required-clearance': { outcomes: 212, until: '2026-11-20' } };
-    expect(picture({ ...own, learned })).toContain('from 212 outcomes of this shop until 2026-11-20');
+    expect(picture({ ...own, learned })).toContain('from 212 outcomes of this shop through 2026-11-20');
   });
 });
 

@@ -1,4 +1,4 @@
-/** The blocks of a paper as pieces that can be put on pages. */
+/** Turns the blocks of a paper into pieces for PDF pages. */
 import { look } from '../look.ts';
 import type { BesideBlock, Block } from '../sheet.ts';
 import type { Tag } from './pen.ts';
@@ -17,7 +17,7 @@ import {
 } from './row.ts';
 import { besidePieces, tablePieces } from './table.ts';
 
-/** All pieces of a paper's blocks, in order. */
+/** The pieces of all blocks. */
 export function blocksPieces(blocks: readonly Block[], set: Setting): Piece[] {
   const pieces: Piece[] = [];
   for (let i = 0; i < blocks.length; i += 1) {
@@ -54,7 +54,7 @@ function blockPieces(block: Block, set: Setting): Piece[] {
     }
     case 'boxes': {
       const list: Tag = { type: 'L' };
-      // What is ticked off one after the other stays on one page where it can.
+      // Keep a checklist on one page if possible.
       return block.items.flatMap((text, i) =>
         boxPieces({ text, within: { type: 'LI', within: list } }, set, i < block.items.length - 1),
       );
@@ -84,12 +84,11 @@ function blockPieces(block: Block, set: Setting): Piece[] {
 interface LabelStyle extends RowStyle {
   readonly room: number;
   readonly gap: number;
-  /** What label and text are to a reader, and of what they are a part. */
+  /** Tags for screen readers: label and text. */
   readonly tags: readonly [Tag['type'], Tag['type']];
   readonly within: Tag;
 }
 
-/** A label, and beside it what it says. */
 function labeled(
   [label, text]: readonly [string, string],
   set: Setting,
@@ -103,7 +102,7 @@ function labeled(
   return row(cells, set, style);
 }
 
-/** A square to be ticked; its text never crosses to the next page without it. */
+/** Box and text stay on one page. */
 function boxPieces({ text, within }: { text: string; within: Tag }, set: Setting, keep: boolean): Piece[] {
   const { scale, width, pen } = set;
   const room = look.box.room * scale;
@@ -122,7 +121,7 @@ function boxPieces({ text, within }: { text: string; within: Tag }, set: Setting
 
 const ACROSS = 4;
 
-/** Lines for a hand, four beside each other, the label under its line. */
+/** Four writing lines side by side, labels below. */
 function blankPieces(labels: readonly string[], set: Setting): Piece[] {
   const gap = 14 * set.scale;
   const width = (set.width - gap * (ACROSS - 1)) / ACROSS;
@@ -144,7 +143,7 @@ function blankPieces(labels: readonly string[], set: Setting): Piece[] {
   });
 }
 
-/** Blocks with a picture at their right, as one piece; the picture after them where they are too tall for a page. */
+/** One piece with the picture on the right; the picture comes last if they are too tall for a page. */
 function picturedPieces({ picture, blocks }: BesideBlock, set: Setting): Piece[] {
   const [width, tall] = [picture.width * set.scale, picture.height * set.scale];
   const gap = look.gap.picture * set.scale;

@@ -1,8 +1,8 @@
-/** A PDF file before anything stands on its pages: its fonts, its title, its bytes. */
+/** An empty PDF file: fonts, title, bytes. */
 import PdfDocument from 'pdfkit';
 import { faces, Letters, type Fonts } from './letters.ts';
 
-/** Sizes of paper in points: ANSI Y14.1 size A, ISO 216 A4. */
+/** Points: ANSI Y14.1 size A, ISO 216 A4. */
 export const papers = {
   letter: { width: 612, height: 792 },
   a4: { width: 595.28, height: 841.89 },
@@ -12,19 +12,19 @@ export type Paper = keyof typeof papers;
 export interface PdfOptions {
   readonly paper: Paper;
   readonly fonts: Fonts;
-  /** When the papers were written; no clock is asked. */
+  /** Day of the papers, so no clock is read. */
   readonly day: NonNullable<PDFKit.DocumentInfo['CreationDate']>;
 }
 
 export interface Pdf {
   readonly bytes: Uint8Array;
-  /** Letters that the fonts lack, which are printed as an empty square. */
+  /** Letters missing from the fonts, printed as an empty square. */
   readonly lacking: readonly string[];
 }
 
 export type Document = InstanceType<typeof PdfDocument>;
 
-/** The file that some drawing makes, page by page. */
+/** A file from a drawing function. */
 export async function pdfOf(
   title: string,
   { paper, fonts, day, tagged }: PdfOptions & { readonly tagged?: true },
@@ -36,10 +36,10 @@ export async function pdfOf(
     size: [width, height],
     margin: 0,
     autoFirstPage: false,
-    ...(tagged === true ? { tagged, pdfVersion: '1.5' } : {}), // the first version that knows all its tags
+    ...(tagged === true ? { tagged, pdfVersion: '1.5' } : {}), // first version with all its tags
     lang: 'en',
     displayTitle: true,
-    // None to begin with: the library would look for one of its own, or read a font of ours again at every word.
+    // No default font: the library would load its own, or reread ours for every word.
     font: null as unknown as string,
     info: { Title: letters.printed(title), Creator: 'cinchwright', CreationDate: day },
   });

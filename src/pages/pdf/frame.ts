@@ -1,12 +1,12 @@
-/** What stands around the blocks: the head of a paper with its band of strands, the notice, house rules and cautions at its end. */
+/** What surrounds the blocks of a PDF paper: head, notice, house rules, cautions, page foot. */
 import { look, voices, type Color } from '../look.ts';
 import type { Sheet } from '../sheet.ts';
 import { fine, paragraph, plain, quiet, row, strong, type Cell, type Piece, type Setting } from './row.ts';
 
-/** From the edge of a field to its text. */
+/** Box edge to text. */
 const INSET = 9;
 
-/** The head of the first page, down to the notice. */
+/** The first page's head, down to the notice. */
 export function headPieces({ title, shop, about, notice }: Sheet, set: Setting): Piece[] {
   const { width } = set;
   const half = width * 0.58;
@@ -37,7 +37,7 @@ export function headPieces({ title, shop, about, notice }: Sheet, set: Setting):
   ];
 }
 
-/** A cinch laid flat: strands from edge to edge, bars woven over both ends and the middle. */
+/** A cinch laid flat: strands, with bars woven over both ends and the middle. */
 function drawBand({ pen, width }: Setting, x: number, y: number): void {
   const { height, strand, bar, center, row: weave } = look.band;
   const level = (down: number, tall: number, color: Color): void => {
@@ -60,7 +60,7 @@ function drawBand({ pen, width }: Setting, x: number, y: number): void {
   level(height - 0.6, 0.6, 'ink');
 }
 
-/** White on ink, then a thick frame: seen from across the bench, with or without a color printer. */
+/** White on black in a thick frame: readable from across the bench, even without color. */
 function noticePieces(notice: string, set: Setting): Piece[] {
   const { loud, rest } = voices(notice);
   const shared = { inset: INSET, pad: 4 };
@@ -74,7 +74,7 @@ function noticePieces(notice: string, set: Setting): Piece[] {
   return [...shouted, ...paragraph({ ...strong, text: rest }, set, { ...shared, frame: look.rules.thick })];
 }
 
-/** House rules on sand, cautions under a line. */
+/** House rules on sand, cautions below a line. */
 export function endPieces({ rules, cautions }: Sheet, set: Setting): Piece[] {
   const house = rules.flatMap((text, i) =>
     paragraph({ ...plain, text }, set, {
@@ -93,11 +93,11 @@ export function endPieces({ rules, cautions }: Sheet, set: Setting): Piece[] {
   return [...house, ...paragraph({ ...fine, text: cautions.join(' ') }, set, style)];
 }
 
-/** Room that the running head of further pages takes. */
+/** Height of the head on later pages. */
 export const runningHeight = (notice: string | undefined, scale: number): number =>
   (notice === undefined ? 22 : 38) * scale;
 
-/** The head of a further page: which paper it belongs to, and the warning again. */
+/** Repeats the paper's name and the notice. */
 export function drawRunning(
   { title, shop, notice }: Sheet,
   set: Setting,
@@ -117,7 +117,7 @@ export function drawRunning(
   warning?.draw(x, y + 17 * scale);
 }
 
-/** The foot of every page: which paper it belongs to, and which of its pages it is. */
+/** Draws the paper's name and page number. */
 export function drawFoot(
   title: string,
   number: string,

@@ -1,11 +1,11 @@
-/** Text broken into lines by the widths of its letters. */
+/** Breaks text into lines by letter width. */
 import { visible } from '../../units/clean.ts';
 import { glue, unglue } from '../../units/text.ts';
 import { signs } from '../../units/width.ts';
 
 /**
- * Lines of at most `width`; a word too long for a line is cut between two letters, never inside of one. `measure` gives a width in the
- * same unit. A text of nothing is one empty line.
+ * Lines of at most `width`, in the unit of `measure`; a long word is split between letters, never inside one. Empty text is one empty
+ * line.
  */
 export function linesOf(text: string, width: number, measure: (text: string) => number): string[] {
   const lines: string[] = [];

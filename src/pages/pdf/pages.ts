@@ -1,4 +1,4 @@
-/** Papers laid out on pages: no row is cut, a heading stays with what follows, every page says which one it is. */
+/** Lays papers out on pages: rows stay whole, headings stay with their text, pages are numbered. */
 import { look } from '../look.ts';
 import type { Sheet } from '../sheet.ts';
 import { blocksPieces } from './blocks.ts';
@@ -6,13 +6,12 @@ import { drawFoot, drawRunning, endPieces, headPieces, runningHeight } from './f
 import type { Box, Pen } from './pen.ts';
 import type { Piece, Setting } from './row.ts';
 
-/** What draws a page. */
 export type Page = () => void;
 
-/** From full size down: smaller type only where it saves a page. */
+/** Smaller type is used only if it saves a page. */
 const scales = [0.96, 0.92, 0.88, 0.85];
 
-/** The pages of one paper, as few as can be and then in type as large as can be. */
+/** As few pages as possible, then the largest type. */
 export function pagesOf(sheet: Sheet, paper: Pick<Box, 'width' | 'height'>, pen: Pen): Page[] {
   const at = (scale: number): Page[] => laidOut(sheet, paper, { pen, scale });
   const first = at(1);
@@ -49,7 +48,7 @@ interface Placed {
   readonly y: number;
 }
 
-/** What stands on each page. Pieces that keep to the next one move with it, unless together they are taller than a page. */
+/** Pieces marked `keep` move with the next one unless together they exceed a page. */
 function broken(
   pieces: readonly Piece[],
   { first, further, pen }: { first: number; further: number; pen: Pen },
@@ -65,7 +64,7 @@ function broken(
   const next = (piece: Piece | undefined): void => {
     pages.push([]);
     y = 0;
-    // A head that is repeated was read where its table starts.
+    // Screen readers already read a repeated head where the table starts.
     const head = piece?.head;
     if (head !== undefined)
       put({
@@ -88,7 +87,6 @@ function broken(
   return pages;
 }
 
-/** Runs of pieces that stay together. */
 function groups(pieces: readonly Piece[]): Piece[][] {
   const runs: Piece[][] = [];
   let open = false;

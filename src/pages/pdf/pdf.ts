@@ -1,10 +1,10 @@
-/** Papers as one PDF file: the same papers on the same day give the same bytes. */
+/** Papers as one PDF; the same papers and day give the same bytes. */
 import type { Sheet } from '../sheet.ts';
 import { papers, pdfOf, type Pdf, type PdfOptions } from './document.ts';
 import { pagesOf } from './pages.ts';
 import { Pen } from './pen.ts';
 
-/** One file of all papers, each starting a page of its own, its pages numbered by themselves. */
+/** Each paper starts on a new page with its own page numbers. */
 export function sheetsPdf(sheets: readonly Sheet[], options: PdfOptions): Promise<Pdf> {
   const [first] = sheets;
   const title = sheets.length === 1 && first !== undefined ? first.title : `${String(sheets.length)} papers`;

@@ -1,17 +1,16 @@
-/** Draws texts, lines and areas on the page at hand. Points from the top left corner, y downward. */
+/** Draws text, lines and areas on the current page, in points from the top left, y down. */
 import { colors, type Color } from '../look.ts';
 import type { Drawing } from '../sheet.ts';
 import type { Document } from './document.ts';
 import type { Face, Letters } from './letters.ts';
 
-/** How letters look. */
 export interface Hand {
   readonly face: Face;
   readonly size: number;
   readonly color: Color;
 }
 
-/** What a text is to somebody who has the page read aloud (ISO 32000-1, 14.8.4), and what it is a part of; else it belongs to its paper. */
+/** Role for screen readers (ISO 32000-1, 14.8.4) and parent; without a parent it belongs to the paper. */
 export interface Tag {
   readonly type: 'H1' | 'H2' | 'P' | 'L' | 'LI' | 'LBody' | 'Lbl' | 'Table' | 'TR' | 'TH' | 'TD' | 'Figure';
   readonly within?: Tag;
@@ -30,7 +29,7 @@ export interface Box {
 export class Pen {
   readonly #document: Document;
   readonly #letters: Letters;
-  /** Widths of words at size 1: words come again and again. */
+  /** Word widths at size 1, cached. */
   readonly #widths = new Map<string, number>();
 
   readonly #file: Element;
@@ -46,13 +45,12 @@ export class Pen {
     this.#paper = this.#file;
   }
 
-  /** What is drawn from now on belongs to another paper. */
   startPaper(): void {
     this.#paper = this.#document.struct('Art');
     this.#file.add(this.#paper);
   }
 
-  /** All that is drawn is read as `tag`, and without one as nothing: what is drawn inside of it has no tag of its own. */
+  /** Reads everything drawn inside as `tag`, or skips it without one; inner tags are ignored. */
   marked(tag: Tag | undefined, draw: () => void): void {
     if (this.#isMarked) {
       draw();
@@ -66,7 +64,7 @@ export class Pen {
     this.#isMarked = false;
   }
 
-  /** Made when it is first drawn: the order of drawing is that of reading. */
+  /** Created at first drawing, since drawing order is reading order. */
   #element(tag: Tag): Element {
     const known = this.#elements.get(tag);
     if (known !== undefined) return known;
@@ -76,7 +74,6 @@ export class Pen {
     return element;
   }
 
-  /** A drawing in a field. */
   drawing({ draw, width, height, about }: Drawing, box: Box): void {
     this.marked({ type: 'Figure', options: { alt: about } }, () => {
       this.#document.save();
@@ -86,7 +83,7 @@ export class Pen {
     });
   }
 
-  /** Letters stand on the line at y. */
+  /** Baseline at y. */
   text(text: string, { x, y }: { readonly x: number; readonly y: number }, hand: Hand): void {
     const shown = this.#letters.printed(text);
     this.marked(undefined, () => {
@@ -101,7 +98,7 @@ export class Pen {
     });
   }
 
-  /** A frame in ink, drawn inside of its box. */
+  /** Drawn inside its box. */
   frame({ x, y, width, height }: Box, weight: number): void {
     const half = weight / 2;
     this.marked(undefined, () => {
@@ -110,14 +107,14 @@ export class Pen {
     });
   }
 
-  /** As the document will set it: word by word, each with its space. */
+  /** Measured word by word with spaces, as the document sets it. */
   width(text: string, { face, size }: Hand): number {
     const shown = this.#letters.printed(text);
     const own = this.#face(shown, face);
     return size * shown.split(/(?<= )/).reduce((sum, word) => sum + this.#wordWidth(word, own), 0);
   }
 
-  /** Headings in letters that only the plain faces have are set in those. */
+  /** Falls back to a plain face for letters the heading face lacks. */
   #face(text: string, face: Face): Face {
     return this.#letters.has(text, face) ? face : 'strong';
   }

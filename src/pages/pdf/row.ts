@@ -1,35 +1,34 @@
-/** One row of cells: the smallest thing that a page break may not cut. Paragraphs, items and table rows are all made of rows. */
+/** One row of cells, the smallest thing a page break may not split; paragraphs, items and table rows are rows. */
 import { look, type Color } from '../look.ts';
 import { linesOf } from './lines.ts';
 import type { Box, Hand, Pen, Tag } from './pen.ts';
 
-/** What rows are set by. */
 export interface Setting {
-  /** Points between the margins. */
+  /** Points between margins. */
   readonly width: number;
-  /** Points of a page that rows may fill. */
+  /** Usable page height, points. */
   readonly tall: number;
-  /** All sizes are multiplied by it. */
+  /** Multiplies all sizes. */
   readonly scale: number;
   readonly pen: Pen;
 }
 
-/** Something that stands on one page as a whole. */
+/** Never split across pages. */
 export interface Piece {
-  /** White above it, which falls away at the top of a page. */
+  /** Space above, dropped at the top of a page. */
   readonly before: number;
   readonly height: number;
-  /** Its top left corner is at x and y. */
+  /** x and y are the top left corner. */
   readonly draw: (x: number, y: number) => void;
-  /** Stays on the page of what comes next. */
+  /** Stay on the page of the next piece. */
   readonly keep?: boolean;
-  /** Repeated above it where it starts a page. */
+  /** Repeated when it starts a page. */
   readonly head?: Piece | undefined;
 }
 
-/** Sizes before scaling. */
+/** Unscaled. */
 export interface Cell extends Hand {
-  /** None where it only says again what stands elsewhere. */
+  /** Undefined when another text already says it. */
   readonly tag?: Tag | undefined;
   readonly text: string;
   readonly x: number;
@@ -37,21 +36,21 @@ export interface Cell extends Hand {
   readonly align?: 'right' | undefined;
 }
 
-/** Sizes before scaling, but for the weights of lines. */
+/** Unscaled, except line weights. */
 export interface RowStyle {
   readonly before?: number;
-  /** White above and under its text. */
+  /** Space above and below the text. */
   readonly pad?: number;
   readonly keep?: boolean;
   readonly head?: Piece | undefined;
-  /** One line of each text, three dots where more was cut: it stands whole elsewhere. */
+  /** One line per text, ending in three dots if cut; used where the full text is elsewhere. */
   readonly clip?: boolean;
   readonly fill?: Color | undefined;
   readonly frame?: number;
-  /** Weights of the lines along its edges: a hair is light, all else ink. */
+  /** Line weights at the edges; thin lines are light, others ink. */
   readonly top?: number | undefined;
   readonly bottom?: number | undefined;
-  /** What else stands behind the text of its first part. */
+  /** Drawn behind its first part. */
   readonly under?: (row: Box) => void;
 }
 
@@ -61,10 +60,10 @@ export const strong: Hand = { face: 'strong', size: look.type.text, color: 'ink'
 export const small: Hand = { face: 'strong', size: look.type.small, color: 'soft' };
 export const fine: Hand = { face: 'text', size: look.type.fine, color: 'soft' };
 
-/** Where letters stand in their line, as a part of their size: room above for the tallest accents. */
+/** Baseline as a share of the size; leaves room for tall accents. */
 const BASELINE = 0.97;
 
-/** The pieces of a row: one, unless it is taller than a page. */
+/** One piece, or several if taller than a page. */
 export function row(cells: readonly Cell[], set: Setting, style: RowStyle = {}): Piece[] {
   const { keep = false, head } = style;
   const before = (style.before ?? 0) * set.scale;
@@ -75,7 +74,7 @@ export function row(cells: readonly Cell[], set: Setting, style: RowStyle = {}):
   const count = Math.max(1, ...texts.map((lines) => lines.length));
   return Array.from({ length: Math.ceil(count / most) }, (_, part) => {
     const parts = texts.map((lines) => lines.slice(part * most, (part + 1) * most));
-    // Cells of one row stand on one line, whatever their sizes.
+    // Cells share a baseline whatever their sizes.
     const heights = cells.map((cell, i) => {
       const own = cell.size * set.scale;
       return (parts[i]?.length ?? 0) * own * look.leading + (size - own) * BASELINE;
@@ -108,7 +107,7 @@ function textsOf(cell: Cell, set: Setting, clip = false): string[] {
   return more.length === 0 ? [first] : [`${first}\u2026`];
 }
 
-/** A row of one text from edge to edge. */
+/** A full-width row of one text. */
 export function paragraph(
   words: Hand & Pick<Cell, 'text' | 'tag'>,
   set: Setting,
@@ -128,13 +127,13 @@ function drawUnder(box: Box, pen: Pen, { fill, frame, top, bottom }: RowStyle): 
   if (bottom !== undefined) line(box.y + box.height - bottom, bottom);
 }
 
-/** Measures a text in a hand, in points. */
+/** In points. */
 export const widthOf =
   (hand: Hand, { scale, pen }: Setting) =>
   (text: string): number =>
     pen.width(text, hand) * scale;
 
-/** Pieces as one, one under the other; the white above the first falls away. */
+/** Stacks pieces into one. */
 export function stacked(pieces: readonly Piece[], before = 0): Piece {
   const above = (piece: Piece): number => (piece === pieces[0] ? 0 : piece.before);
   const height = pieces.reduce((sum, piece) => sum + above(piece) + piece.height, 0);

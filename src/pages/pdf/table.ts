@@ -1,4 +1,4 @@
-/** Tables: columns as wide as they need, rows that stay whole, the head again on every page. */
+/** Tables: fitted columns, whole rows, a repeated head. */
 import { look } from '../look.ts';
 import type { Block } from '../sheet.ts';
 import type { Hand, Tag } from './pen.ts';
@@ -9,7 +9,7 @@ export type Table = Extract<Block, { kind: 'table' }>;
 const data = { type: 'TD' } as const;
 const title = { type: 'TH', options: { scope: 'Column' } } as const;
 
-/** The pieces of a table that fills the width. */
+/** The pieces of one full-width table. */
 export function tablePieces(block: Table, set: Setting): Piece[] {
   const { columns, rows, foot = [], total } = block;
   const places = placesOf(block, set);
@@ -33,10 +33,10 @@ export function tablePieces(block: Table, set: Setting): Piece[] {
   const heads = isNamed
     ? row(cells(headTexts, small, title), set, { before, pad, keep: true, bottom: thin })
     : [];
-  // A head that takes much of a page is not worth repeating.
+  // A tall head is not worth repeating.
   const head = heads.length === 1 ? heads.find(({ height }) => height < set.tall / 4) : undefined;
   const body = rows.flatMap((texts, i) => {
-    // The sums stay with the last row they sum up.
+    // Totals stay with the last row.
     const keep = i === rows.length - 1 && foot.length > 0;
     const first = i === 0 && !isNamed ? { before, top: thin } : {};
     return row(cells(texts, plain), set, { pad, head, keep, bottom: hair, ...first });
@@ -50,7 +50,7 @@ export function tablePieces(block: Table, set: Setting): Piece[] {
   return [...heads, ...body, ...sums];
 }
 
-/** Each column as wide as its widest text; where that is too much the widest give way; what is left goes to the first. */
+/** Columns as wide as their widest text; the widest shrink if needed; the first gets what is left. */
 function placesOf({ columns, rows, foot = [] }: Table, set: Setting): { x: number; width: number }[] {
   const gap = look.gap.column * set.scale;
   const room = set.width - gap * (columns.length - 1);
@@ -71,7 +71,7 @@ function placesOf({ columns, rows, foot = [] }: Table, set: Setting): { x: numbe
   });
 }
 
-/** The width that no column may pass, so that all of them fit. */
+/** Largest column width that makes them all fit. */
 function ceiling(wanted: readonly number[], room: number): number {
   let left = room;
   const ordered = [...wanted].sort((a, b) => a - b);
@@ -83,7 +83,7 @@ function ceiling(wanted: readonly number[], room: number): number {
   return Infinity;
 }
 
-/** Two tables side by side as one piece; one under the other where they are too tall for a page. */
+/** Two tables side by side, or stacked when too tall. */
 export function besidePieces(tables: readonly [Table, Table], set: Setting): Piece[] {
   const first = set.width * look.halves.first;
   const gap = set.width * look.halves.gap;

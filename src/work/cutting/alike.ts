@@ -1,28 +1,28 @@
-/** Pieces that are alike, and put-ups that are alike: what may change places is counted, not told apart. */
+/** Groups equal pieces and equal spools, so the search counts them instead of telling them apart. */
 import { pick } from '../../units/pick.ts';
 import type { Material } from './material.ts';
 import type { Origin } from './types.ts';
 
-/** Pieces that are alike: of one length, and of one order if that one has several. */
+/** Pieces of one length, and of one order if that order has several. */
 export interface Group {
   readonly length: number;
-  /** Of an order of several pieces its batch, else -1: pieces that can be changed for each other. */
+  /** Batch of an order with several pieces, else -1 (pieces are interchangeable). */
   readonly batch: number;
   readonly pieces: readonly number[];
 }
 
-/** Put-ups that are alike: of one origin and length, and of one lot where lots matter. */
+/** Spools of one origin and length, and of one lot where lots matter. */
 export interface Stock {
   readonly origin: Origin;
   readonly length: number;
-  /** The most that any set of pieces takes of it. */
+  /** Most length any set of pieces can take from it. */
   readonly fill: number;
   readonly lot: number;
-  /** Places in `Material.kinds`, each as often as there are put-ups. */
+  /** Indexes in `Material.kinds`, one per spool. */
   readonly kinds: readonly number[];
 }
 
-/** What a put-up is cut into: how many of which group, what is left. */
+/** How one spool is cut: pieces per group, and what is left. */
 export interface Filling {
   readonly stock: number;
   readonly counts: readonly (readonly [group: number, count: number])[];
@@ -42,7 +42,7 @@ export function groupsOf({ pieces, batches, batchOf }: Material): Group[] {
   return [...groups.values()];
 }
 
-/** In the order of their kinds: remnants, shelf, bought, each longest first. */
+/** Remnants, shelf, bought; each longest first. */
 export function stocksOf({ kinds, batches, pieces }: Material, fills: readonly number[]): Stock[] {
   const lotsMatter = batches.some((batch) => batch.pieces.length > 1);
   const stocks = new Map<

@@ -1,9 +1,9 @@
-/** The plainest lower bounds: cord enough for the pieces, from put-ups filled as far as any set of pieces, and lots as far as any set of orders. */
+/** Simple lower bounds: total cord needed against spools filled as far as any pieces can, and lots as far as any orders can. */
 import { pick } from '../../units/pick.ts';
 import { totalOf, type Material } from './material.ts';
 import type { Origin } from './types.ts';
 
-/** For every sum of pieces up to `longest` the last of the pieces that make it up, -1 where there is no such sum. */
+/** For each reachable sum up to `longest`, the last piece used; -1 where no pieces add up to it. */
 export function sumsOf(lengths: readonly number[], longest: number): Int32Array {
   const last = new Int32Array(longest + 1).fill(-1);
   let reached = 0;
@@ -23,7 +23,7 @@ export function fullest(last: Int32Array, length: number): number {
   return sum;
 }
 
-/** The most that could be cut from each kind of put-up if it had the choice of all pieces. */
+/** Most length cut from each kind of spool if it could pick from all pieces. */
 export function fillsOf({ kinds, pieces }: Material): number[] {
   const longest = Math.max(0, ...kinds.map(({ length }) => length));
   const last = sumsOf(
@@ -33,7 +33,7 @@ export function fillsOf({ kinds, pieces }: Material): number[] {
   return kinds.map(({ length }) => fullest(last, length));
 }
 
-/** Bounds of plans that leave at most `short` pieces short and buy at most `bought` put-ups. */
+/** Lower bounds for plans with at most `short` pieces short and `bought` spools bought. */
 export function coverBounds(
   material: Material,
   fills: readonly number[],
@@ -59,7 +59,7 @@ export function coverBounds(
   };
 }
 
-/** The most that can be cut from the lots that are there: an order comes whole from one of them. */
+/** Most length cut from lots on hand; an order comes whole from one lot. */
 function mostFromLots(material: Material, fills: readonly number[]): number {
   const { kinds, pieces, batches } = material;
   const room = new Map<number, number>();
@@ -77,7 +77,7 @@ function mostFromLots(material: Material, fills: readonly number[]): number {
 
 const sum = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0);
 
-/** How many of the list, taken from the front, add up to `need`; all of them when they do not reach. */
+/** How many entries from the start of the list add up to `need`; all of them if they fall short. */
 function howMany(list: readonly number[], need: number): number {
   let [count, left] = [0, need];
   while (left > 0 && count < list.length) left -= pick(list, count++);

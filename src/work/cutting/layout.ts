@@ -1,23 +1,23 @@
-/** A layout under work: which pieces lie on which put-ups, and what that costs. */
+/** A layout in progress: which pieces come from which spools, and its cost. */
 import { pick } from '../../units/pick.ts';
 import type { Material } from './material.ts';
 
-/** One physical put-up that is cut from. */
+/** One physical spool that is cut. */
 export interface Spool {
-  /** Place in `Material.kinds`. */
+  /** Index in `Material.kinds`. */
   readonly kind: number;
-  /** Places in `Material.pieces`. */
+  /** Indexes in `Material.pieces`. */
   pieces: number[];
   free: number;
 }
 
 export interface Layout {
   spools: Spool[];
-  /** Batches of which nothing is cut. */
+  /** Batches left uncut. */
   short: number[];
 }
 
-/** Named costs, compared one after the other. */
+/** Compared in this order. */
 export interface Cost {
   readonly short: number;
   readonly bought: number;
@@ -25,12 +25,12 @@ export interface Cost {
   readonly waste: number;
 }
 
-/** What a leftover of this length counts as waste. */
+/** The part of a leftover that is waste. */
 export function wasteOf(free: number, usable: number): number {
   return free < usable ? free : 0;
 }
 
-/** The costs of a layout; put-ups nothing is cut from cost nothing. */
+/** Unused spools cost nothing. */
 export function costOf(material: Material, { spools, short }: Layout): Cost {
   const used = spools.filter(({ pieces }) => pieces.length > 0);
   const count = (origin: string): number =>
@@ -43,7 +43,7 @@ export function costOf(material: Material, { spools, short }: Layout): Cost {
   };
 }
 
-/** Below 0 when `a` is the better one, 0 when they cost the same. */
+/** Negative when `a` is better, 0 when equal. */
 export function compareCosts(a: Cost, b: Cost): number {
   return a.short - b.short || a.bought - b.bought || a.opened - b.opened || a.waste - b.waste;
 }

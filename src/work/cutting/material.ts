@@ -1,4 +1,4 @@
-/** Cord of one color and ply by itself: pieces, orders and put-ups in one fixed order, whatever order they came in. */
+/** The cord of one color and ply: pieces, orders and spools, sorted so that input order does not matter. */
 import { byText } from '../../units/by-text.ts';
 import { pick } from '../../units/pick.ts';
 import type { CuttingTask, Eighths, Origin, Piece } from './types.ts';
@@ -6,42 +6,41 @@ import type { CuttingTask, Eighths, Origin, Piece } from './types.ts';
 /** All pieces of one order; they must come from one dye lot. */
 export interface Batch {
   readonly order: string;
-  /** Places in `Material.pieces`. */
+  /** Indexes in `Material.pieces`. */
   readonly pieces: readonly number[];
 }
 
-/** Put-ups that are alike. */
+/** Equal spools. */
 export interface Kind {
   readonly id: string;
   readonly origin: Origin;
   readonly lot: string;
-  /** Number of the lot; lots of one material are numbered from 0. */
+  /** Lots of one material, numbered from 0. */
   readonly lotNumber: number;
   readonly length: Eighths;
-  /** Infinity when as many as needed can be bought. */
+  /** Infinity when there is no limit to buying. */
   readonly count: number;
 }
 
 export interface Material {
   readonly color: string;
   readonly ply: number;
-  /** Longest first. */
   readonly pieces: readonly Piece[];
-  /** For each piece its batch. */
+  /** Batch of each piece. */
   readonly batchOf: readonly number[];
   readonly batches: readonly Batch[];
-  /** Remnants before shelf before bought, then longest first. */
+  /** Remnants, shelf, bought; each longest first. */
   readonly kinds: readonly Kind[];
   readonly lots: number;
   readonly usable: Eighths;
 }
 
-/** The name of the dye lot of everything that is bought. */
+/** Lot name of everything bought. */
 export const newLot = 'new';
 
 const key = ({ color, ply }: { color: string; ply: number }): string => `${color}\n${ply}`;
 
-/** A task taken apart by color and ply, sorted; pieces and put-ups are sorted too. */
+/** Splits a task by color and ply, and sorts it. */
 export function materialsOf(task: CuttingTask): Material[] {
   const named = new Map(task.cuts.map((cut) => [key(cut), { color: cut.color, ply: cut.ply }]));
   return [...named.values()]
@@ -80,7 +79,7 @@ function kindsOf({ onHand, buyable }: CuttingTask, own: Own): Kind[] {
   const there = buyable
     .filter((putUp) => own(putUp) && putUp.count !== 0)
     .map((putUp) => ({ ...putUp, count: putUp.count ?? Infinity, lot: newLot, origin: 'bought' as const }));
-  // A lot of the shelf that happens to be called "new" is still another lot than what is bought.
+  // A shelf lot that happens to be called "new" must differ from the bought lot.
   const lotName = ({ origin, lot }: { origin: Origin; lot: string }): string =>
     origin === 'bought' ? 'b' : `h${lot}`;
   const all = [...here, ...there];

@@ -1,4 +1,4 @@
-/** The cutting plan: which piece of cord is cut from which put-up, what is left over, what must be bought, and how good that is. */
+/** The cutting plan: which piece comes from which spool, what is left, what to buy, and whether it is proven best. */
 import { pick } from '../../units/pick.ts';
 import { coverBounds, fillsOf } from './cover.ts';
 import { costOf, type Cost, type Layout } from './layout.ts';
@@ -8,15 +8,13 @@ import { firstLayout } from './start.ts';
 import { checkTask } from './task.ts';
 import type { CutPutUp, CuttingPlan, CuttingTask, MaterialPlan, ShortOrder } from './types.ts';
 
-/** Steps allowed when the task does not say: about a second of work. */
+/** Default step limit, about a second of work. */
 const usualSteps = 10_000_000;
 
 /**
- * Plans the cuts of all orders. Every piece is one unbroken length; all pieces of one order, color and ply come from
- * one dye lot, or the order stays short of that cord altogether. Best is, one after the other: fewest pieces short,
- * fewest put-ups bought (the shelf is used before anything is bought), fewest put-ups of the shelf opened, least
- * waste. Remnants cost nothing. The same task in another order gives the same plan; no clock is read.
- * @throws RangeError when a length or count is no whole number or an id is used twice
+ * Plans all cuts. A piece is one unbroken length; all pieces of one order, color and ply come from one dye lot, or none is cut. In this
+ * order it minimizes pieces short, spools bought, shelf spools opened, and waste; remnants are free. Input order and clock do not matter.
+ * @throws RangeError on a length or count that is not whole, or an id used twice
  */
 export function planCuts(task: CuttingTask): CuttingPlan {
   checkTask(task);
@@ -38,7 +36,7 @@ export function planCuts(task: CuttingTask): CuttingPlan {
   };
 }
 
-/** Whether all pieces of a task can be cut; false also where so many steps for each material do not tell. */
+/** Whether every piece can be cut; false also when the steps run out. */
 export function allCut(task: CuttingTask, steps: number): boolean {
   return materialsOf(task).every((material) => {
     const fills = fillsOf(material);
@@ -49,14 +47,14 @@ export function allCut(task: CuttingTask, steps: number): boolean {
   });
 }
 
-/** A layout, and what no plan as good as it can be below in each of its costs. */
+/** A layout, and a lower bound for each of its costs. */
 interface Work {
   readonly layout: Layout;
   readonly bounds: Cost;
   readonly used: number;
 }
 
-/** The first layout made better, cost by cost: the least there could be is tried, then one less than was found. */
+/** Improves the first layout one cost at a time: tries the lower bound, then one less than found. */
 function planOf(material: Material, steps: number): Work {
   const fills = fillsOf(material);
   const search = new Search(material, fills);
@@ -67,7 +65,7 @@ function planOf(material: Material, steps: number): Work {
   let left = steps;
   for (const part of ['short', 'bought', 'opened', 'waste'] as const) {
     const value = (): number => costOf(material, layout)[part];
-    // Waste is nothing, or something: between the two no number is worth asking for.
+    // Bounds between zero and some waste are not worth computing.
     if (part !== 'waste') bounds[part] = coverBounds(material, fills, costOf(material, layout))[part];
     let next = bounds[part];
     while (bounds[part] < value()) {

@@ -1,38 +1,37 @@
-/** Looks for a layout within limits, put-up after put-up: finds one, or shows that there is none. */
+/** Searches for a layout within limits, spool by spool: finds one, or proves there is none. */
 import { pick, upTo } from '../../units/pick.ts';
 import { groupsOf, stocksOf, type Filling, type Group, type Stock } from './alike.ts';
 import { wasteOf, type Cost, type Layout } from './layout.ts';
 import type { Material } from './material.ts';
 
-/** Ways to cut one put-up that are looked at in the first round. */
+/** Fillings tried per spool in the first round. */
 const fewFillings = 200;
 
 export type Found = Layout | 'none' | 'spent';
 
-/** A material in groups and stocks, ready to be searched. */
 export class Search {
   private readonly material: Material;
   private readonly groups: readonly Group[];
   private readonly stocks: readonly Stock[];
   private limits: Cost = { short: 0, bought: 0, opened: 0, waste: 0 };
   private steps = 0;
-  /** Pieces of each group that are still to be cut. */
+  /** Pieces per group still to cut. */
   private open: number[] = [];
-  /** Put-ups of each stock that nothing is cut from. */
+  /** Unused spools per stock. */
   private stockLeft: number[] = [];
-  /** The lot each batch is cut from, -1 for none yet. */
+  /** Lot of each batch, -1 for none yet. */
   private lotOf: number[] = [];
   private cut: Filling[] = [];
   private now = { short: 0, bought: 0, opened: 0, waste: 0 };
-  /** Whether all orders of one piece that are left have to be cut. */
+  /** Whether every remaining single-piece order must be cut. */
   private keeps = false;
-  /** Whether nothing was left out so far. */
+  /** Whether the search has skipped nothing so far; only then does failure prove there is no layout. */
   private whole = true;
-  /** How often the search may still take another than the fullest way: the second counts once, the third twice. */
+  /** Deviations left from the fullest filling: the second best costs one, the third two. */
   private turns = 0;
-  /** Ways to cut one put-up that are looked at. */
+  /** Fillings tried per spool. */
   private many = 0;
-  /** States nothing comes of, with the least waste with which that was seen. */
+  /** States that led nowhere, with the least waste seen there. */
   private readonly dead = new Map<string, number>();
 
   constructor(material: Material, fills: readonly number[]) {
@@ -41,11 +40,11 @@ export class Search {
     this.stocks = stocksOf(material, fills);
   }
 
-  /** A layout that costs no more than `limits` in any of its parts; `spent` when the steps do not tell. */
+  /** A layout within `limits` in every cost; `spent` when the steps run out. */
   within(limits: Cost, steps: number): Found {
     this.limits = limits;
     this.steps = steps;
-    // The fullest way everywhere; then another one at few places, at more places, at last all ways: a bad beginning is left soon.
+    // Fullest filling everywhere first, then a few deviations, more, and finally all: this leaves a bad start early.
     const few = this.material.pieces.length <= 15;
     for (const turns of few ? [0, 2, Infinity] : [0, 1, 2, 4, 8, 16, Infinity]) {
       this.begin();
@@ -69,17 +68,17 @@ export class Search {
     this.dead.clear();
   }
 
-  /** Steps not used. */
+  /** Steps left. */
   get left(): number {
     return Math.max(0, this.steps);
   }
 
-  /** Whether waste counts; if it does not, fuller put-ups are never worse and the longest pieces stay short first. */
+  /** Whether waste matters. If not, fuller is never worse and the longest pieces stay short first. */
   private get counts(): boolean {
     return this.limits.waste < Infinity;
   }
 
-  /** Goes on from the layout as it stands, with the longest piece that is left. */
+  /** Continues with the longest remaining piece. */
   private next(): boolean {
     if ((this.steps -= 20 + this.groups.length) <= 0) {
       this.whole = false;
@@ -99,13 +98,13 @@ export class Search {
     return found;
   }
 
-  /** Put-ups of each origin that may still be begun. */
+  /** How many more spools of each origin may be opened. */
   private more(): Record<Stock['origin'], number> {
     const { limits, now } = this;
     return { remnant: Infinity, shelf: limits.opened - now.opened, bought: limits.bought - now.bought };
   }
 
-  /** Whether all that is left goes into what is left, into that only without the longest that may stay short, or not at all. */
+  /** Whether the remaining pieces fit the remaining cord: all, only without the longest that may stay short, or not at all. */
   private lack(): 'none' | 'some' | 'hopeless' {
     const { limits, now } = this;
     const more = this.more();
@@ -127,7 +126,7 @@ export class Search {
     return need <= 0 ? 'some' : 'hopeless';
   }
 
-  /** Whether the orders that are begun find the rest of their cord in their dye lots. */
+  /** Whether each started order still finds its remaining cord in its lot. */
   private begunFit(): boolean {
     const need = new Map<number, number>();
     this.open.forEach((count, g) => {
@@ -143,7 +142,7 @@ export class Search {
     return [...need.values()].every((left) => left <= 0);
   }
 
-  /** Leaves the piece short, and with it all of its order. */
+  /** Leaves the piece and its whole order uncut. */
   private leave(leader: number): boolean {
     const { batch } = pick(this.groups, leader);
     if (batch < 0 ? this.keeps : pick(this.lotOf, batch) >= 0) return false;
@@ -163,7 +162,7 @@ export class Search {
     return false;
   }
 
-  /** Cuts the piece and others from a put-up, the fullest first. */
+  /** Cuts the piece from each possible spool, fullest filling first. */
   private place(leader: number): boolean {
     const { batch } = pick(this.groups, leader);
     const keeps = this.keeps;
@@ -182,7 +181,7 @@ export class Search {
     return found;
   }
 
-  /** What is not cut of the most that could be. */
+  /** Length wasted compared to the best possible filling. */
   private lost({ stock, free }: Filling): number {
     const { length, fill } = pick(this.stocks, stock);
     return free - length + fill;
@@ -192,7 +191,7 @@ export class Search {
     return this.counts ? wasteOf(free, this.material.usable) : 0;
   }
 
-  /** Cuts a put-up, goes on, and takes it back if nothing comes of it. */
+  /** Cuts a spool and continues; undoes the cut if that leads nowhere. */
   private cutFrom(filling: Filling): boolean {
     const { stock, counts } = filling;
     const { origin, lot } = pick(this.stocks, stock);
@@ -223,7 +222,7 @@ export class Search {
     return false;
   }
 
-  /** The ways to cut a put-up with one piece of the leader's group in it. */
+  /** Ways to cut a spool that include one piece of the leader's group. */
   private fillings(leader: number, stock: number): Filling[] {
     const { origin, length, lot, fill } = pick(this.stocks, stock);
     const none = pick(this.stockLeft, stock) === 0 || this.more()[origin] <= 0;
@@ -267,7 +266,7 @@ export class Search {
     return found;
   }
 
-  /** Whether one more piece of an order by itself goes in, or a longer one in place of another. */
+  /** Whether a single-piece order still fits, or a longer one fits in place of another. */
   private dominated(
     chosen: readonly number[],
     free: number,

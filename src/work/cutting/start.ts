@@ -1,10 +1,10 @@
-/** A first layout, the better of two quick ways: orders one by one, and put-ups one by one. */
+/** A first layout: the better of filling order by order and spool by spool. */
 import { pick, upTo } from '../../units/pick.ts';
 import { fullest, sumsOf } from './cover.ts';
 import { compareCosts, costOf, type Cost, type Layout, type Spool } from './layout.ts';
 import { totalOf, type Material } from './material.ts';
 
-/** `short` is how many pieces must stay short whatever is done. */
+/** `short` is the number of pieces that must stay short in any plan. */
 export function firstLayout(material: Material, short: number): Layout {
   const layouts = [
     inserted(material, { spools: [], short: [] }, () => true),
@@ -15,7 +15,7 @@ export function firstLayout(material: Material, short: number): Layout {
 
 const isSingle = ({ batches }: Material, batch: number): boolean => pick(batches, batch).pieces.length === 1;
 
-/** Lays in orders that are not there, the most cord first, each into the dye lot where it costs least; what fits nowhere is short. */
+/** Adds missing orders, most cord first, each to the lot where it costs least; what does not fit is short. */
 function inserted(material: Material, { spools }: Layout, which: (batch: number) => boolean): Layout {
   const there = new Set(spools.flatMap(({ pieces }) => pieces));
   const order = upTo(material.batches.length)
@@ -31,7 +31,7 @@ function inserted(material: Material, { spools }: Layout, which: (batch: number)
   );
 }
 
-/** Orders of several pieces first; then one put-up after the other is filled with the rest, all but the longest `short` pieces. */
+/** Orders with several pieces first, then the rest spool by spool, without the longest `short` pieces. */
 function filled(material: Material, short: number): Layout {
   const several = inserted(material, { spools: [], short: [] }, (batch) => !isSingle(material, batch));
   const spools = [...several.spools];
@@ -49,7 +49,7 @@ function filled(material: Material, short: number): Layout {
   return inserted(material, { spools, short: [] }, () => true);
 }
 
-/** Cuts the fullest set of pieces from a put-up and takes them off the list; false when none fits. */
+/** Takes the fullest set of pieces off the list; false when none fits. */
 function fill({ pieces }: Material, spool: Spool, rest: number[]): boolean {
   const lengths = rest.map((piece) => pick(pieces, piece).length);
   const last = sumsOf(lengths, spool.free);
@@ -68,7 +68,7 @@ interface Offer {
   readonly cost: Cost;
 }
 
-/** The layout with a batch in it, cut from one lot, every piece where it fits best; undefined when it does not fit. */
+/** The layout with a batch added from one lot, each piece at its best place; undefined when it does not fit. */
 function withBatch(
   material: Material,
   layout: Layout,
@@ -89,12 +89,12 @@ function withBatch(
     touched.push(spool);
   }
   const room = Math.min(...touched.map(({ free }) => free));
-  // On what is begun little should be left; on what it begins, much.
+  // An open spool should end nearly empty, a new one should keep much.
   const waste = spools.length > layout.spools.length ? -room : room;
   return { layout: { ...layout, spools }, cost: { ...costOf(material, { ...layout, spools }), waste } };
 }
 
-/** The put-up to begin for a piece: a remnant that fits best, else the longest of the shelf, else the longest to be bought. */
+/** The spool to open: the tightest remnant, else the longest on the shelf, else the longest to buy. */
 function begin(
   { kinds }: Material,
   spools: readonly Spool[],
@@ -106,7 +106,7 @@ function begin(
       lotNumber === lot && whole >= length && spools.filter((spool) => spool.kind === kind).length < count
     );
   });
-  // Kinds are sorted: remnants before shelf before bought, each longest first.
+  // Works because kinds are sorted: remnants, shelf, bought, each longest first.
   const kind = fitting.filter((each) => pick(kinds, each).origin === 'remnant').at(-1) ?? fitting[0];
   return kind === undefined ? undefined : { kind, pieces: [], free: pick(kinds, kind).length };
 }

@@ -1,15 +1,15 @@
-/** Refuses tasks that no caller may hand over: lengths and counts that are no whole numbers, ids used twice. */
+/** Rejects invalid tasks: lengths and counts that are not whole, ids used twice. */
 import type { CuttingTask } from './types.ts';
 
-/** @throws RangeError naming what is wrong, an error of the caller */
+/** @throws RangeError naming the caller's mistake */
 export function checkTask({ cuts, onHand, buyable, usable, steps }: CuttingTask): void {
   for (const { id, length, quantity } of cuts) {
     whole(`length of cut ${id}`, length, 1);
     whole(`quantity of cut ${id}`, quantity, 0);
   }
   for (const { id, length, count } of [...onHand, ...buyable]) {
-    whole(`length of put-up ${id}`, length, 1);
-    if (count !== undefined) whole(`count of put-up ${id}`, count, 0);
+    whole(`length of spool or hank ${id}`, length, 1);
+    if (count !== undefined) whole(`count of spool or hank ${id}`, count, 0);
   }
   whole('usable length', usable, 0);
   if (steps !== undefined) whole('steps', steps, 0);

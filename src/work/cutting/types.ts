@@ -1,11 +1,10 @@
-/** What a cutting plan is made from and what it says: plain data, lengths in whole eighths of an inch. */
+/** Input and output of the cutting plan: plain data, lengths in whole eighths of an inch. */
 
-/** A length of cord in whole eighths of an inch (8 an inch, 96 a foot): sums and comparisons are exact. */
+/** Whole eighths of an inch (96 a foot), so sums and comparisons are exact. */
 export type Eighths = number;
 
-/** Cord of one order: every piece is one unbroken length. */
+/** Cord of one order; each piece is one unbroken length. */
 export interface Cut {
-  /** Unique among the cuts. */
   readonly id: string;
   readonly order: string;
   readonly color: string;
@@ -14,9 +13,9 @@ export interface Cut {
   readonly quantity: number;
 }
 
-/** Spools or skeins that are alike; on the shelf when they are whole, opened when they are remnants. */
+/** Equal spools or hanks: whole ones on the shelf, opened ones as remnants. */
 export interface PutUp {
-  /** Unique among all put-ups, opened or not. */
+  /** Unique among all, opened or not. */
   readonly id: string;
   readonly color: string;
   readonly ply: number;
@@ -26,13 +25,13 @@ export interface PutUp {
   readonly opened: boolean;
 }
 
-/** Put-ups that could be bought; all that is bought of one color and ply comes from one new dye lot. */
+/** What we can buy; everything bought of one color and ply is one new dye lot. */
 export interface Buyable {
   readonly id: string;
   readonly color: string;
   readonly ply: number;
   readonly length: Eighths;
-  /** How many there are to be had; as many as needed when left out. */
+  /** Unlimited when left out. */
   readonly count?: number;
 }
 
@@ -40,29 +39,28 @@ export interface CuttingTask {
   readonly cuts: readonly Cut[];
   readonly onHand: readonly PutUp[];
   readonly buyable: readonly Buyable[];
-  /** A leftover at least this long goes back as a remnant; a shorter one is waste. */
+  /** A leftover at least this long returns to the shelf as a remnant; a shorter one is waste. */
   readonly usable: Eighths;
-  /** Work allowed, in elementary steps; about a second's worth when left out. */
+  /** Step limit; about a second of work when left out. */
   readonly steps?: number;
 }
 
-/** Where a put-up comes from. */
 export type Origin = 'remnant' | 'shelf' | 'bought';
 
-/** One physical put-up that is cut from. */
+/** One physical spool that is cut. */
 export interface CutPutUp {
   readonly id: string;
-  /** Which of the `count` alike ones, from 1. */
+  /** Which of `count` equal ones, from 1. */
   readonly copy: number;
   readonly origin: Origin;
-  /** "new" for what is bought. */
+  /** "new" when bought. */
   readonly lot: string;
   readonly color: string;
   readonly ply: number;
   readonly length: Eighths;
   readonly pieces: readonly Piece[];
   readonly leftover: Eighths;
-  /** Whether the leftover goes back as a remnant; else it is waste (0 is neither). */
+  /** Whether the leftover returns to the shelf; false means waste (or nothing left). */
   readonly goesBack: boolean;
 }
 
@@ -74,51 +72,49 @@ export interface Piece {
   readonly length: Eighths;
 }
 
-/** What is found beside what is proven: no plan has less than `bound`; `value` equal to `bound` is proven best. */
+/** The value found and a proven lower bound; equal means proven best. */
 export interface Proven {
   readonly value: number;
   readonly bound: number;
 }
 
-/** Named objectives, the first that differs decides: fewest pieces short, fewest bought, fewest opened, least waste. */
+/** Objectives in order of priority. */
 export interface Score {
   readonly short: Proven;
-  /** Bound over the plans that leave no more pieces short. */
+  /** Bound for plans with no more pieces short. */
   readonly bought: Proven;
-  /** Whole put-ups of the shelf; bound over the plans that leave no more short and buy no more. */
+  /** Whole shelf spools; bound for plans with no more short and no more bought. */
   readonly opened: Proven;
-  /** Eighths of an inch; the bound is 0 unless less was shown to be impossible. */
+  /** Eighths of an inch; the bound stays 0 unless more was proven necessary. */
   readonly waste: Proven;
 }
 
-/** Cord of one order that cannot come out of one dye lot. */
+/** Cord of one order that no single dye lot can supply. */
 export interface ShortOrder {
   readonly order: string;
   readonly pieces: readonly Piece[];
   readonly total: Eighths;
-  /** The longest piece is longer than any put-up there is or could be bought. */
+  /** The longest piece is longer than any spool on hand or for sale. */
   readonly tooLong: boolean;
 }
 
-/** The plan of one color and ply; other colors and plies have nothing to do with it. */
+/** The plan for one color and ply, independent of all others. */
 export interface MaterialPlan {
   readonly color: string;
   readonly ply: number;
   readonly putUps: readonly CutPutUp[];
   readonly short: readonly ShortOrder[];
-  /** What to buy, by id of the buyable put-up. */
+  /** By id of the buyable spool. */
   readonly toBuy: readonly { readonly id: string; readonly length: Eighths; readonly count: number }[];
   readonly score: Score;
-  /** Whether short, bought and opened are all proven best. */
   readonly proven: boolean;
-  /** Total length of the leftovers that go back. */
   readonly returned: Eighths;
 }
 
 export interface CuttingPlan {
   readonly materials: readonly MaterialPlan[];
   readonly proven: boolean;
-  /** Put-ups newly opened, from the shelf or bought, that may be too many: at most this number. */
+  /** At most this many newly opened spools, shelf or bought, may be more than needed. */
   readonly gap: number;
   readonly stepsUsed: number;
 }

@@ -1,18 +1,18 @@
-/** One bench's own time: how much of it has gone by when so many working days of the shop have, and back again. */
+/** Converts between shop working days and the minutes one bench has worked. */
 import { Calendar } from './calendar.ts';
 import type { Bench, ScheduleTask } from './types.ts';
 
-/** Days are numbered by the working days of the shop, from 0; a bench may stand idle on some of them. */
+/** Days are shop working days from 0; a bench may be idle on some. */
 export class BenchTime {
   readonly id: string;
   readonly minutesADay: number;
   private readonly shop: Calendar;
-  /** Undefined when the bench works whenever the shop does. */
+  /** Undefined when the bench works every shop day. */
   private readonly own: Calendar | undefined;
-  /** Own days among the first so many of the shop, as far as they were asked for. */
+  /** Cache: bench days among the first n shop days. */
   private readonly counted: number[] = [0];
 
-  /** @throws RangeError when the bench works on a weekday on which the shop does not, or on none */
+  /** @throws RangeError when the bench works on a weekday the shop does not, or on none */
   constructor({ id, minutesADay, weekdays }: Bench, { days, start }: ScheduleTask, shop: Calendar) {
     this.id = id;
     this.minutesADay = minutesADay;
@@ -24,7 +24,7 @@ export class BenchTime {
     this.own = always ? undefined : new Calendar({ weekdays, holidays: days.holidays }, start);
   }
 
-  /** Minutes it can do in the first so many working days of the shop; Infinity for no end of them. */
+  /** Minutes of work in the first `days` shop days; Infinity for Infinity. */
   doneIn(days: number): number {
     if (this.own === undefined || days === Infinity) return days * this.minutesADay;
     for (let next = this.counted.length; next <= days; next++) {
@@ -34,17 +34,17 @@ export class BenchTime {
     return (this.counted[days] ?? 0) * this.minutesADay;
   }
 
-  /** Day of the shop on which its own day with a number falls. */
+  /** Shop day of the bench's own day number. */
   dayOf(ownDay: number): number {
     return this.own === undefined ? ownDay : this.shop.before(this.own.dayAt(ownDay));
   }
 
-  /** Day of the shop on which it has done so many minutes, at least one. */
+  /** Shop day on which that many minutes (at least one) are done. */
   lastDay(minutes: number): number {
     return this.dayOf(Math.ceil(minutes / this.minutesADay) - 1);
   }
 
-  /** The moment at which it has done so many minutes, in days of the shop: to say which bench is done first. */
+  /** The same in fractional days, to compare which bench finishes first. */
   moment(minutes: number): number {
     if (this.own === undefined) return minutes / this.minutesADay;
     const ownDay = Math.ceil(minutes / this.minutesADay) - 1;

@@ -1,23 +1,20 @@
-/** Working days counted: which days the shop works, and how many lie between two days. */
+/** Counts working days: which days the shop works, and how many lie between two days. */
 import { dayNumber, dayOf, weekdayOf, type DayNumber } from '../../units/days.ts';
 import { firstFrom, pick } from '../../units/pick.ts';
 import type { ShopDays } from './types.ts';
 
-/** A shop that has no working day in so many days works never. */
+/** A shop with no working day in this many days never works. */
 const longestBreak = 3660;
 
 export class Calendar {
   private readonly weekdays: ReadonlySet<number>;
   private readonly holidays: ReadonlySet<DayNumber>;
-  /** Working days from `first` on, as far as they were asked for. */
+  /** Cache of working days from `first` on. */
   private readonly working: DayNumber[] = [];
   private readonly first: DayNumber;
   private next: DayNumber;
 
-  /**
-   * Counts working days from `first` on: the first one at or after it has number 0.
-   * @throws RangeError when a weekday is not 1 to 7, or none is worked
-   */
+  /** Number 0 is the first working day at or after `first`. @throws RangeError when a weekday is not 1 to 7, or none is worked */
   constructor({ weekdays, holidays }: ShopDays, first: string) {
     const wrong = weekdays.find((weekday) => !Number.isInteger(weekday) || weekday < 1 || weekday > 7);
     if (wrong !== undefined) throw new RangeError(`weekday ${wrong} is not one of 1 (Monday) to 7 (Sunday)`);
@@ -28,7 +25,6 @@ export class Calendar {
     this.next = this.first;
   }
 
-  /** Whether the shop works on a day. */
   works(day: string): boolean {
     return this.worksOn(dayNumber(day));
   }
@@ -45,23 +41,22 @@ export class Calendar {
     }
   }
 
-  /** The working day with a number, 0 the first. */
   dayAt(index: number): string {
     this.grow(() => this.working.length > index);
     return dayOf(this.working[index] ?? this.next);
   }
 
-  /** Working days before a day, from the first on; 0 for days before that. */
+  /** Working days before a day; 0 before the first. */
   before(day: string): number {
     return this.countBelow(dayNumber(day));
   }
 
-  /** Working days up to the end of a day. */
+  /** Working days through a day. */
   through(day: string): number {
     return this.countBelow(dayNumber(day) + 1);
   }
 
-  /** Working days after a day, up to the end of another; both may lie before the first day. */
+  /** Working days after one day through another; both may be before the first. */
   between(after: string, last: string): number {
     const first = this.first;
     const [from, to] = [dayNumber(after) + 1, dayNumber(last)];

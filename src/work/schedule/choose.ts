@@ -1,38 +1,38 @@
-/** Which jobs shall be on time, and on which bench, so that few are late. */
+/** Chooses which jobs to keep on time, and on which bench, so that few are late. */
 import { pick, upTo } from '../../units/pick.ts';
 import { mostInSets, mostOnTime } from './few-waiting.ts';
 import type { Shop, Work } from './work.ts';
 
 export interface Choice {
-  /** For each bench the jobs that are on time there, in their turn. */
+  /** Jobs on time per bench, in order. */
   readonly onTime: readonly (readonly Work[])[];
   readonly late: readonly Work[];
-  /** No schedule has fewer late jobs. */
+  /** Proven: no schedule has fewer late jobs. */
   readonly bound: number;
 }
 
-/** States kept of each job's turn; fewer where there are many jobs. */
+/** States kept after each job; fewer with many jobs. */
 const mostStates = 500;
 const mostStatesInAll = 200_000;
 
-/** All choices are tried for no more jobs than this, and as long as so many were looked at: ten jobs on three benches end before. */
+/** Tries all choices for at most this many jobs, within a limit of states; ten jobs on three benches always finish. */
 const mostTried = 40;
 const mostLooks = 20_000_000;
 
-/** After so many jobs, by due day: what each bench has to do until it is through with those that are on time. */
+/** After some jobs, by due day: the work on each bench from jobs kept on time. */
 interface State {
   readonly late: number;
   readonly ends: readonly number[];
-  /** Days until those on time are done, added up: of two benches the one that is done first is taken. */
+  /** Sum of days until the on-time jobs are done; prefers the bench that finishes first. */
   readonly days: number;
-  /** Where the last of them went, -1 to the late ones. */
+  /** Where the last job went; -1 means late. */
   readonly bench: number;
   readonly before: State | undefined;
 }
 
 /**
- * Jobs with a due day, sorted by it. Where none has to wait, a bench that does its jobs in that order is on time if it
- * can be at all; where some do, few jobs are tried in all orders.
+ * Expects jobs sorted by due day. If none waits, due-day order on a bench is on time whenever any order is; if some wait, small sets are
+ * tried in every order.
  */
 export function choose(shop: Shop, works: readonly Work[]): Choice {
   const { benches } = shop;
@@ -68,13 +68,13 @@ function chooseSets(shop: Shop, works: readonly Work[]): Choice {
 interface Task {
   readonly benches: Shop['benches'];
   readonly works: readonly Work[];
-  /** For each job and bench, the work that is done there by the due day. */
+  /** Per job and bench: minutes of work done by its due day. */
   readonly limits: readonly (readonly number[])[];
-  /** The same by the day on which it may begin. */
+  /** The same for the day it may start. */
   readonly releases: readonly (readonly number[])[];
 }
 
-/** What can become of the next job: on time on a bench, where it is done first before others, or late. */
+/** Options for the next job: on time on a bench, earliest finish first, or late. */
 function following({ benches, works, limits, releases }: Task, before: State, i: number): State[] {
   const { minutes } = pick(works, i);
   const onTime = before.ends.flatMap((own, bench): State[] => {
@@ -89,7 +89,7 @@ function following({ benches, works, limits, releases }: Task, before: State, i:
 
 const total = ({ ends }: State): number => ends.reduce((sum, end) => sum + end, 0);
 
-/** Goes through the jobs once with the most promising states only: of each number of late jobs those with the least work, done soonest. */
+/** One pass that keeps only the best states: for each count of late jobs, least work and earliest finish. */
 function quickly(task: Task, start: State): State {
   const width = Math.min(mostStates, Math.ceil(mostStatesInAll / Math.max(1, task.works.length)));
   let states = [start];
@@ -111,9 +111,8 @@ function quickly(task: Task, start: State): State {
 }
 
 /**
- * A lower bound of the late jobs among those from the `i`th on: one bench that does the work of all benches together
- * is late no more often. For one bench it is the least there is (Moore 1968, Management Science 15:102): where a job
- * would be late, the longest so far is put off.
+ * Lower bound on late jobs from the `i`th on: one bench doing the work of all is never late more often. Exact for one bench (Moore 1968,
+ * Management Science 15:102): where a job would be late, drop the longest so far.
  */
 function leastLate({ works, limits, releases }: Task, state: State, i: number): number {
   const taken: number[] = [];
@@ -137,7 +136,7 @@ function leastLate({ works, limits, releases }: Task, state: State, i: number): 
   return late;
 }
 
-/** Tries all choices that could have fewer late jobs than the one found; whether it came to the end. */
+/** Tries every choice that could beat the one found; tells whether it finished. */
 function tryAll(task: Task, start: State, found: State): { best: State; all: boolean } {
   let best = found;
   let looks = mostLooks;

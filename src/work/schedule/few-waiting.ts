@@ -1,20 +1,20 @@
-/** The most of a few jobs that can be on time where some must wait: every set of them on every bench. */
+/** The most jobs of a small set that can be on time when some must wait: every subset on every bench. */
 import { pick, upTo } from '../../units/pick.ts';
 import type { BenchTime } from './bench-time.ts';
 import type { Shop, Work } from './work.ts';
 
-/** Sets of more jobs than this are too many. */
+/** Largest set tried. */
 export const mostInSets = 12;
 
-/** A set of jobs is a number whose bits say which. */
+/** A set of jobs is a number; its bits say which. */
 interface Sets {
-  /** The least minute by which a bench is through with each set, all on time; the days until each of its jobs is done, added up; its last job. */
+  /** Per set, all on time: earliest minute the bench is done, sum of days until jobs are done, last job. */
   readonly ends: Float64Array;
   readonly days: Float64Array;
   readonly last: Int8Array;
 }
 
-/** For each bench its jobs in the order in which they are done; what stands on none is late. */
+/** Jobs per bench in order; those on none are late. */
 export function mostOnTime({ benches }: Shop, works: readonly Work[]): Work[][] {
   const sets = benches.map((bench) => setsOf(bench, works));
   const chosen = shared(sets, 2 ** works.length);
@@ -29,7 +29,9 @@ export function mostOnTime({ benches }: Shop, works: readonly Work[]): Work[][] 
   });
 }
 
-/** Of each set the job that may come last so that the bench is through soonest, if it can be that due last: what was done before is done soonest too. */
+/**
+ * For each set, the last job that lets the bench finish earliest while meeting its due day; what came before should finish earliest too.
+ */
 function setsOf(bench: BenchTime, works: readonly Work[]): Sets {
   const limits = works.map(({ due }) => bench.doneIn(due));
   const releases = works.map(({ from }) => bench.doneIn(from));
@@ -50,7 +52,7 @@ function setsOf(bench: BenchTime, works: readonly Work[]): Sets {
   return { ends, days, last };
 }
 
-/** One set for each bench, none twice: the most jobs, done soonest all in all. */
+/** One disjoint set per bench: most jobs, then earliest finish. */
 function shared(sets: readonly Sets[], count: number): number[] {
   let before = upTo(count).map((): { jobs: number; days: number; parts: number[] } => ({
     ...{ jobs: 0, days: 0, parts: [] },

@@ -1,11 +1,11 @@
-/** Jobs of a bench one after the other, told in days of the calendar. */
+/** Jobs of one bench in order, with calendar days. */
 import { pick } from '../../units/pick.ts';
 import type { BenchTime } from './bench-time.ts';
 import { Timeline } from './timeline.ts';
 import type { ScheduledJob } from './types.ts';
 import type { Shop, Work } from './work.ts';
 
-/** Jobs of a bench (a place in `shop.benches`) as they are laid. */
+/** Jobs of one bench (index in `shop.benches`) in order. */
 export function inTurn({ calendar, benches }: Shop, i: number, { spans }: Timeline): ScheduledJob[] {
   const bench = pick(benches, i);
   const { minutesADay } = bench;
@@ -23,7 +23,7 @@ export function inTurn({ calendar, benches }: Shop, i: number, { spans }: Timeli
   });
 }
 
-/** Whether a bench is on time with all jobs, laid by due day. */
+/** Whether every job is on time in due-day order. */
 export function allOnTime(bench: BenchTime, works: readonly Work[]): boolean {
   const timeline = new Timeline(bench);
   return works.every((work) => timeline.add(work) <= bench.doneIn(work.due));

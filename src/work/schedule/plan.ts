@@ -1,4 +1,4 @@
-/** The schedule: each job's bench, first and last day, and the fewest late jobs that were found. */
+/** The schedule: bench, first and last day of each job, with as few late jobs as found. */
 import { byText } from '../../units/by-text.ts';
 import { pick, upTo } from '../../units/pick.ts';
 import { choose } from './choose.ts';
@@ -8,11 +8,10 @@ import type { Schedule, ScheduleTask } from './types.ts';
 import { workOf } from './work.ts';
 
 /**
- * Schedules jobs on benches so that few are late. A job is done on one bench without another in between, over night
- * where it has to; one that ends in the morning lets the next begin the same day. Up to ten jobs with a due day on up
- * to three benches no schedule has fewer late jobs, nor on one bench where none has to wait; else `bound` says how many
- * fewer there could be at most. Jobs that are late anyway, then those without a due day, come after all others or into gaps.
- * @throws RangeError on work that is no whole number of minutes, ids used twice, no bench, or no working day
+ * Schedules jobs so that few are late. A job stays on one bench and is not interrupted except overnight; the next may start the same day.
+ * Optimal for up to ten jobs with a due day on up to three benches, and on one bench when none waits; otherwise `bound` limits how many
+ * fewer could be late. Late jobs, then jobs without a due day, go last or into gaps.
+ * @throws RangeError on minutes that are not whole, ids used twice, no bench, or no working day
  */
 export function planJobs(task: ScheduleTask): Schedule {
   const { shop, works } = workOf(task);

@@ -1,4 +1,4 @@
-/** The first day on which one more job can honestly be promised, with every promise already given kept. */
+/** The first day we can promise one more job while keeping every promise already given. */
 import { byText } from '../../units/by-text.ts';
 import { pick, upTo } from '../../units/pick.ts';
 import { allOnTime, inTurn } from './placed.ts';
@@ -7,21 +7,20 @@ import type { Job, Schedule, ScheduledJob, ScheduleTask } from './types.ts';
 import { byDue, workOf, workOn, type Work } from './work.ts';
 
 export interface NewPromise {
-  /** The first day by the end of which the job can be done. */
+  /** First day by whose end the job can be done. */
   readonly day: string;
   readonly bench: string;
-  /** Whether that is by its due day; true without one. */
+  /** True without a due day. */
   readonly meetsDue: boolean;
-  /** All jobs of that bench as they would stand then, the new one among them; the other benches stay as they are. */
+  /** All jobs of its bench with the new one; other benches do not change. */
   readonly jobs: readonly ScheduledJob[];
 }
 
 /**
- * The first honest promise for a new job. Jobs keep their benches and are done by the day promised in the schedule at
- * the latest, so no job that was on time becomes late and none that is late becomes later; within that they may be
- * moved. For benches as they are filled this is the first day there is, where none has to wait.
+ * Jobs keep their bench and finish by their promised day, so nothing on time becomes late and nothing late becomes later; within that they
+ * may move. For the given benches this is the earliest day, if no job waits.
  * @param task the task the schedule was made from
- * @throws RangeError when schedule and task do not belong together, or the job has no whole number of minutes
+ * @throws RangeError when schedule and task do not match, or the job's minutes are not whole
  */
 export function promiseFor(task: ScheduleTask, schedule: Schedule, job: Job): NewPromise {
   const { shop, works } = workOf({ ...task, jobs: [...task.jobs, job] });
@@ -41,7 +40,7 @@ export function promiseFor(task: ScheduleTask, schedule: Schedule, job: Job): Ne
       const { job: before } = known(id);
       return workOn(shop.calendar, task.start, { ...before, due: promise });
     });
-    // Behind all others first; then any earlier day for which they can make room.
+    // Last in line first, then any earlier day the others can make room for.
     let best = [...there.map(({ id }) => known(id)), own];
     let last = bench.lastDay(
       new Timeline(
@@ -51,7 +50,7 @@ export function promiseFor(task: ScheduleTask, schedule: Schedule, job: Job): Ne
     );
     for (let low = bench.lastDay(new Timeline(bench).endOf(own)); low < last;) {
       const middle = (low + last) >> 1;
-      // The day tried takes the place of the due day, so that the bench works toward it.
+      // The day tried acts as the due day.
       const list = [...promised, { ...own, due: middle + 1 }].sort(byDue);
       if (allOnTime(bench, list)) [best, last] = [list.map(({ id }) => known(id)), middle];
       else low = middle + 1;
@@ -69,7 +68,7 @@ export function promiseFor(task: ScheduleTask, schedule: Schedule, job: Job): Ne
 
 interface Offer {
   readonly bench: number;
-  /** Number of the working day on which the new job ends. */
+  /** Working day number on which the new job ends. */
   readonly last: number;
   readonly works: readonly Work[];
 }

@@ -1,8 +1,8 @@
-/** The jobs of one bench laid one after the other; a job that must wait leaves a gap, which a later one may fill. */
+/** The jobs of one bench in sequence; a job that waits leaves a gap a later one may fill. */
 import type { BenchTime } from './bench-time.ts';
 import type { Work } from './work.ts';
 
-/** A job in minutes of its bench. */
+/** In minutes of its bench. */
 export interface Span {
   readonly work: Work;
   readonly from: number;
@@ -15,20 +15,19 @@ export class Timeline {
   private gaps: { from: number; to: number }[] = [];
   private end = 0;
 
-  /** Lays jobs in their turn. */
   constructor(bench: BenchTime, works: readonly Work[] = []) {
     this.bench = bench;
     for (const work of works) this.add(work);
   }
 
-  /** The minute by which a job would be done: in the first gap that holds it, else behind all others. */
+  /** Minute it would be done: in the first gap that holds it, else at the end. */
   endOf({ minutes, from }: Work): number {
     const release = this.bench.doneIn(from);
     const gap = this.gaps.find((each) => Math.max(each.from, release) + minutes <= each.to);
     return Math.max(gap?.from ?? this.end, release) + minutes;
   }
 
-  /** Lays a job there and moves no other; the minute by which it is done. */
+  /** Adds a job without moving others; returns the minute it is done. */
   add(work: Work): number {
     const to = this.endOf(work);
     const from = to - work.minutes;

@@ -1,31 +1,28 @@
-/** The task in the bench's own time: jobs and benches in one fixed order, days turned into numbers of working days. */
+/** The task in bench time: sorted jobs and benches, days as working day numbers. */
 import { byText } from '../../units/by-text.ts';
 import { dayNumber } from '../../units/days.ts';
 import { BenchTime } from './bench-time.ts';
 import { Calendar } from './calendar.ts';
 import type { Job, ScheduleTask } from './types.ts';
 
-/** A job with its days as numbers of working days from the start on. */
+/** Days counted in working days from the start. */
 export interface Work {
   readonly id: string;
   readonly minutes: number;
-  /** Working days by the end of which it is on time; Infinity without a due day. */
+  /** On time by the end of this many working days; Infinity without a due day. */
   readonly due: number;
-  /** Working days that go by before it may begin. */
+  /** Working days before it may start. */
   readonly from: number;
   readonly job: Job;
 }
 
 export interface Shop {
   readonly calendar: Calendar;
-  /** Most work a day first. */
+  /** Most work per day first. */
   readonly benches: readonly BenchTime[];
 }
 
-/**
- * Jobs by due day, then the shorter first.
- * @throws RangeError on work that is no whole number of minutes, ids used twice, or no bench
- */
+/** Jobs by due day, then shorter first. @throws RangeError on minutes that are not whole, ids used twice, or no bench */
 export function workOf(task: ScheduleTask): { shop: Shop; works: Work[] } {
   checkTask(task);
   const calendar = new Calendar(task.days, task.start);
@@ -36,7 +33,7 @@ export function workOf(task: ScheduleTask): { shop: Shop; works: Work[] } {
   return { shop: { calendar, benches }, works };
 }
 
-/** One job in working days from the start on. */
+/** One job in working days from the start. */
 export function workOn(calendar: Calendar, start: string, job: Job): Work {
   const { id, minutes, due, from } = job;
   const overdue = due !== undefined && dayNumber(due) < dayNumber(start);
@@ -46,7 +43,7 @@ export function workOn(calendar: Calendar, start: string, job: Job): Work {
   };
 }
 
-/** By due day, then the shorter, then by id. */
+/** By due day, then shorter, then id. */
 export function byDue(a: Work, b: Work): number {
   if (a.due !== b.due) return a.due < b.due ? -1 : 1;
   return a.minutes - b.minutes || byText(a.id, b.id);
