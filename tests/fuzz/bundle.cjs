@@ -4,7 +4,7 @@ const path = require('node:path');
 const apart = {
   name: 'apart',
   setup(build) {
-    build.onResolve({ filter: /\/print\/pdf\.ts$/ }, () => ({ path: './pdf.cjs', external: true }));
+    build.onResolve({ filter: /\/pdf-bundle\.ts$/ }, () => ({ path: './pdf.cjs', external: true }));
     build.onResolve({ filter: /\/raster\/codecs\.ts$/ }, () => ({ path: './raster.cjs', external: true }));
   },
 };
