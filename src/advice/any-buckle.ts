@@ -59,8 +59,8 @@ function doubtsOf(tried: readonly Laid[]): Map<string, Phrase> {
     [...ids].map(([rule, buckles]) => [
       rule,
       buckles.length === tried.length
-        ? say`none of the shop's buckles take that many strands, and the one in use was not named`
-        : say`it depends on the buckle, which was not named: ${listed(buckles)} would be ruled out`,
+        ? say`none of the shop's buckles take that many strands, and nobody named the one on it`
+        : say`depends on the buckle, which nobody named: ${listed(buckles)} would be ruled out`,
     ]),
   );
 }

@@ -43,7 +43,7 @@ export function causesOf(
 }
 
 const vetFirst = say`ask a vet first; ulcers and lameness are common causes`;
-const again = say`the current cinch cannot lie on this horse as described: measure both again`;
+const again = say`the current cinch, as described, does not fit on this horse: measure both again`;
 
 /** The same where what is ridden in cannot be laid on the horse at all: what needs no cinch can still be said. */
 export function causesUnlaid({ order, ...facts }: CaseFacts): Cause[] {
@@ -64,7 +64,7 @@ const elbowGall: Explain = ({ judged: { candidate }, facts, age }) => {
   if (clearance.likely >= facts.model['chance-good']) {
     const old = age !== undefined && age >= OLD ? 'cord this old may be hard; ' : '';
     return no(
-      say`the cinch as described clears the elbow by about ${gap(clearance.inches)}: ${old}look for dirt, where it really lies, and a saddle set too far forward`,
+      say`the cinch as described clears the elbow by about ${gap(clearance.inches)}: ${old}look for dirt, a saddle set too far forward, and where the cinch really lies`,
     );
   }
   const near = nearWords(clearance.inches);
@@ -80,7 +80,7 @@ function reachWords(where: 'cinch' | 'buckle', style: string, facts: CaseFacts):
   }
   return style === 'high-flare'
     ? say`the high flare starts there`
-    : say`it is too wide for the room there is`;
+    : say`it is too wide for the room`;
 }
 
 const buckleRub: Explain = ({ judged: { candidate }, facts }) => {
@@ -99,10 +99,10 @@ const buckleRub: Explain = ({ judged: { candidate }, facts }) => {
       room < 0
         ? say`the buckle's frame reaches onto the elbow, about ${overlap(-room)}`
         : say`the buckle's frame stays only ${gap(room)} off the elbow`;
-    return yes(joined([lies, say`a smaller buckle, or a narrower cinch that takes one, keeps clear`]));
+    return yes(joined([lies, say`use a smaller buckle, or a narrower cinch that takes one`]));
   }
   return no(
-    say`the buckle as described is clear of the elbow: look at the frame's edge, the tongue, and what lies under it`,
+    say`the buckle as described is clear of the elbow: check the frame's edge, the tongue, and what lies under it`,
   );
 };
 
@@ -146,7 +146,7 @@ const girthy: Explain = ({ judged: { candidate } }) => {
   const { inches, floor } = candidate.clearance;
   if (inches < floor) {
     const vet = say`ask a vet all the same; ulcers and lameness are common causes`;
-    return yes(joined([nearWords(inches), say`so stop using this one`, vet]));
+    return yes(joined([nearWords(inches), say`stop using this cinch`, vet]));
   }
   return no(
     joined([vetFirst, say`this cinch clears the elbow by about ${gap(inches)}; tighten it in stages`]),

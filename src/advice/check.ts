@@ -51,7 +51,7 @@ export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advic
     passes: pass,
     cannot:
       judged === undefined
-        ? (cannot ?? say`at that length no side is left below the buckle for a low flare`)
+        ? (cannot ?? say`at that length there is no room below the buckle for a low flare`)
         : undefined,
     nearest: pass || near === undefined ? undefined : nearestPassing(near, worthOffering(advice.specs)),
     causes:
@@ -92,7 +92,7 @@ function specOf(named: CinchAsked, advice: Advice): Filled {
     (asked.style ?? style) === style && (asked.strands ?? strands) === strands;
   const like = advice.specs.find(({ candidate }) => agrees(candidate))?.candidate;
   const strands = asked.strands ?? like?.strands;
-  if (strands === undefined) return cannotBe(say`the strand count is not known`);
+  if (strands === undefined) return cannotBe(say`no strand count given`);
   const { buckle: id } = asked;
   const buckle = buckleFor(id, { strands, like, shop });
   if (buckle === undefined) {

@@ -49,7 +49,7 @@ const offTheSore = (facts: CaseFacts): Criterion => ({
   id: 'off the sore',
   key: (judged) =>
     Math.max(rubsAgain(facts, judged.candidate), Number(judged.judgementOf('better-than-now') === 'poor')),
-  because: () => say`it keeps farther off the sore than the current cinch does`,
+  because: () => say`stays farther off the sore than the current cinch`,
 });
 
 type IsGood = (judged: Judged) => boolean;
@@ -71,7 +71,7 @@ function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
         ? usualWords(facts.practice.roper)
         : candidate.style === 'high-flare'
           ? say`a flare that starts high grips best, and the elbow has room: ${why}`
-          : say`a low flare grips, and gives the elbow more room than a high one: ${why}`,
+          : say`a low flare grips, and leaves more room at the elbow than a high one: ${why}`,
   };
 }
 

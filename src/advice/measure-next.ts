@@ -65,7 +65,7 @@ const questions: readonly Question[] = [
   },
   {
     input: 'heart girth',
-    how: 'round the barrel just behind the elbow and withers, breathing out; say where the tape lay',
+    how: 'around the barrel just behind the elbow and withers, horse breathing out; say where the tape lay',
     open: (facts) => facts.girth.kind !== 'measured',
     answered: (facts) => horse(facts, { heartGirth: facts.girth.value }),
   },

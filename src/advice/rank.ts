@@ -29,7 +29,7 @@ export function whyBefore(
   if (first !== undefined) return { criterion: first.id, words: first.because(a, b) };
   const words =
     a.candidate.style === b.candidate.style
-      ? say`nothing tells them apart; fewer strands stand first`
-      : say`nothing tells them apart; the simpler style stands first`;
+      ? say`otherwise equal; fewer strands go first`
+      : say`otherwise equal; the simpler style goes first`;
   return { criterion: 'none', words };
 }

@@ -16,9 +16,9 @@ export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>):
     'Let it heal first. Do not ride on broken skin. If it is open, swollen or slow to heal, call a vet.';
   return [
     ...(where === '' ? [] : [say`${where}. ${heal}`]),
-    ...(where === '' && raw !== undefined ? [say`SORE, by the notes: "${raw}". ${heal}`] : []),
+    ...(where === '' && raw !== undefined ? [say`SORE, from the notes: "${raw}". ${heal}`] : []),
     ...(trouble.includes('girthy')
-      ? [say`CINCHY (GIRTHY). Ask a vet first; ulcers and lameness are common causes. A cinch mends neither.`]
+      ? [say`CINCHY (GIRTHY). Ask a vet first; ulcers and lameness are common causes. No cinch fixes either.`]
       : []),
     ...closeGroove(facts),
   ];
@@ -43,6 +43,6 @@ function closeGroove({ order, room, k }: Pick<Facts, 'order' | 'room' | 'k'>): P
       : say`THE SADDLE CREEPS FORWARD.`;
   return [
     found,
-    say`A ring farther back would drag the saddle onto the shoulder. Saddle fit first, a saddle fitter's call; rigging that hangs over the groove, a saddle maker's; a low flare, ours; a crupper or breeching, the rider's and a trainer's.`,
+    say`A ring farther back would drag the saddle onto the shoulder. Start with saddle fit: ask a saddle fitter. A saddle maker can move the rigging over the groove; we can tie a low flare. A crupper or breeching is up to the rider and a trainer.`,
   ];
 }

@@ -95,13 +95,13 @@ export function assumptionsOf(facts: Facts, learnedStretch?: LearnedFrom): Assum
     value: model['strand-pitch'],
     sd: model['strand-pitch-sd'],
     kind: 'assumed',
-    basis: 'two 8-ply cords make half an inch',
+    basis: 'two 8-ply strands make half an inch',
   };
   const give: Estimate = {
     value: need.stretch,
     sd: need.stretch / 2,
     ...(learnedStretch === undefined
-      ? { kind: 'assumed', basis: 'a new mohair cinch gives' }
+      ? { kind: 'assumed', basis: 'new mohair stretches' }
       : {
           kind: 'computed',
           basis: `from ${String(learnedStretch.outcomes)} outcomes of this shop until ${learnedStretch.until}`,

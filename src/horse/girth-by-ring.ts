@@ -81,7 +81,7 @@ export function withRingTapes(girth: Estimate, saddle: Saddle, model: Model): Gi
     const { value, sd, kind, basis } = girth;
     return { value, sd, kind, basis, moved: { own: sd, station: 0, drop: 0 } };
   }
-  const { value, sd, basis } = weighed(girth, pointed, `${girth.basis}, weighed with ${pointed.from}`);
+  const { value, sd, basis } = weighed(girth, pointed, `${girth.basis}, averaged with ${pointed.from}`);
   const share = shareOf(girth, pointed);
   const own = (1 - share) * girth.sd;
   const station = share * pointed.station;
@@ -98,6 +98,6 @@ export function ringTapesWorking(girth: Girth, saddle: Saddle, model: Model): Wo
   if (pointed === undefined) return [];
   return [
     { symbol: 'G by the rings', sum: pointed.sum(), result: `${short(pointed.value)} in` },
-    { symbol: 'G', sum: 'both, weighed by their spreads', result: `${short(girth.value)} in` },
+    { symbol: 'G', sum: 'average of both, the surer counting more', result: `${short(girth.value)} in` },
   ];
 }

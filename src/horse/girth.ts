@@ -35,15 +35,15 @@ export function girthFromHeight(height: number, kind: Horse['kind'], condition?:
     condition === undefined ? '' : `, for a ${animal} of condition ${condition}`;
   if (kind === 'draft') {
     const value = (factor * draftGirthRatio * cm) / CM;
-    const basis = `from height, by the mean of one published draft breed${scored('horse')}`;
+    const basis = `from height, by the average of one published draft breed${scored('horse')}`;
     return { value, sd: spread(otherKindFactor), kind: 'assumed', basis };
   }
   const value = (factor * (slope * cm + intercept)) / CM;
   if (kind === 'pony' || kind === 'mule' || kind === 'donkey') {
-    const basis = `from height, by a fit for light horses${scored(kind)}; no figure was found for a ${kind}`;
+    const basis = `from height, by a fit for light horses${scored(kind)}; we found no figure for a ${kind}`;
     return { value, sd: spread(otherKindFactor), kind: 'assumed', basis };
   }
-  const basis = `from height, by a fit on published breed means${scored('horse')}`;
+  const basis = `from height, by a fit to published breed averages${scored('horse')}`;
   return { value, sd: spread(1), kind: 'assumed', basis };
 }
 

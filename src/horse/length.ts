@@ -31,7 +31,7 @@ export function lengthNeed(ring: Ring, girth: number, model: Model): LengthNeed 
       value: target,
       sd: 2 * sd,
       kind: 'computed',
-      basis: 'ring to ring less two latigo runs and the give of new cord',
+      basis: 'ring to ring less two latigo runs and the stretch in new cord',
     },
     crossCheck: lengthFromGirth(girth),
     measured: ring.taped,
@@ -46,7 +46,7 @@ function ringToRingOf({ station, taped }: Ring): Estimate {
   if (taped) return { value, sd, kind, basis: 'measured' };
   if (kind === 'photo') {
     // The height of the ring was seen, and the way round the chest follows from an assumed section.
-    const basis = "worked out from the ring's height in the photo; not a length to cut by";
+    const basis = "from the ring's height in the photo; do not cut by it";
     return { value, sd, kind: 'computed', basis };
   }
   if (kind !== 'measured') return { value, sd, kind, basis: station.basis };

@@ -28,19 +28,19 @@ export function photoRemarks(facts: Facts): Phrase[] {
 
 const words: Readonly<Record<Pair['by'], (pair: Pair) => Phrase>> = {
   tape: ({ what, told, seen }) =>
-    say`The tape says ${dist(told)} of ${what}, the photo ${dist(seen.value)}, give or take ${dist(seen.sd)}: the tape is used. Measure again, and look at the clicks.`,
+    say`Tape and photo disagree on ${what}: ${dist(told)} by tape, ${dist(seen.value)} by photo, give or take ${dist(seen.sd)}. We used the tape. Measure again, and check the clicks.`,
   name: (pair) =>
-    say`By the rigging's name the ${pair.what} is ${dist(pair.told)}, by the photo ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}: ${taken(pair)}look where the ring hangs, and at the clicks.`,
+    say`Rigging and photo disagree on ${pair.what}: ${dist(pair.told)} by the rigging's name, ${dist(pair.seen.value)} by photo, give or take ${dist(pair.seen.sd)}. ${taken(pair)}Check where the ring hangs, and the clicks.`,
   habit: (pair) =>
-    say`Usual for this girth is ${dist(pair.told)} of ${pair.what}, the photo shows ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}: ${taken(pair)}look at the clicks, or tape it.`,
+    say`The photo shows an unusual ${pair.what}: ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}; ${dist(pair.told)} is usual for this girth. ${taken(pair)}Check the clicks, or tape it.`,
 };
 
 /** Which of two that contradict each other is used. */
 function taken({ told, toldSd, seen, by, cautious }: Pair): string {
   if (cautious === undefined || !contradicts({ value: told, sd: toldSd }, seen)) return '';
   const which =
-    seen.value < told ? 'what the photo shows' : by === 'name' ? 'what the name says' : 'the usual one';
-  return `they contradict each other, and the more cautious is used, ${which}; `;
+    seen.value < told ? 'the photo' : by === 'name' ? 'the name' : 'the usual';
+  return `We used ${which}, the more cautious. `;
 }
 
 function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
@@ -61,7 +61,7 @@ function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
     ringPair(order.saddle, { seen, k }, model),
     heightPair(facts, seen),
     typeof horse.barrel === 'object' && seen.depth !== undefined
-      ? { what: "the barrel's depth", told: horse.barrel.depth, toldSd: TAPE, seen: seen.depth, by: 'tape' }
+      ? { what: 'barrel depth', told: horse.barrel.depth, toldSd: TAPE, seen: seen.depth, by: 'tape' }
       : undefined,
     saddle.barSpan === undefined || seen.barSpan === undefined
       ? undefined
@@ -82,7 +82,7 @@ function ringPair(
   if (rigging.kind === 'named') {
     const span = barSpan ?? seen.barSpan?.value ?? model['bar-span'];
     const told = model['ring-behind-elbow'] * k + (1 - rigging.fraction) * span;
-    const what = 'way from the elbow back to the ring';
+    const what = 'elbow to ring';
     const toldSd = namedSetBackSd({ fraction: rigging.fraction, barSpan, seen: seen.barSpan }, model);
     return { what, told, toldSd, seen: seen.ringBehindElbow, by: 'name', cautious: true };
   }
@@ -93,7 +93,7 @@ function ringPair(
 
 /** Height of the ring as a station, against half of ring to ring, the taped drop, or the usual one. */
 function heightPair({ order, ring, barrel, girth, k, model }: Facts, seen: PhotoReading['seen']): Pair {
-  const what = 'skin from the midline up to the ring';
+  const what = 'ring height along the skin';
   const station = stationSeen(seen.ringHeight, barrel);
   if (ring.station.kind === 'measured') {
     return { what, told: ring.station.value, toldSd: ring.station.sd, seen: station, by: 'tape' };

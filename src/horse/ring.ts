@@ -96,7 +96,7 @@ function withPhotoPlace(
   if (told.kind === 'measured') return { setBack: told, perGirth: 0 };
   const { value, sd } = seen.ringBehindElbow;
   const back = { value: value - model['ring-behind-elbow'] * k, sd };
-  const basis = `measured by photo from the elbow, weighed with ${told.basis}`;
+  const basis = `measured by photo from the elbow, averaged with ${told.basis}`;
   // Less set-back hangs the ring further forward, nearer to the elbow.
   const { estimate, share } = weighedCautiously(told, back, { basis, words: told.basis });
   return {
@@ -137,7 +137,7 @@ function withPhotoHeight(usual: Station, height: Seen, barrel: Barrel): Station 
   const share = shareOf(usual.station, seen);
   const at = stationOn(barrel);
   const grown = at(height.value, { more: 0.5 }) - at(height.value, { more: -0.5 });
-  const basis = `height measured by photo, weighed with the ${usual.station.basis}`;
+  const basis = `height measured by photo, averaged with the ${usual.station.basis}`;
   return {
     station: weighed(usual.station, seen, basis),
     perGirth: (1 - share) * usual.perGirth + share * grown,

@@ -37,7 +37,7 @@ export function roomOf({ horse, k, seen }: RoomInput, model: Model): Room {
   const perGirth = model['elbow-room'] / model['average-girth'];
   if (seen === undefined) return { ...usual, perGirth, weighed: false };
   const { room } = seen;
-  const basis = 'measured by photo, weighed with the usual hand';
+  const basis = 'measured by photo, averaged with the usual hand';
   const { estimate, share } = weighedCautiously(usual, room, { basis, words: 'the usual hand' });
   return { ...estimate, perGirth: perGirth * (1 - share), weighed: share > 0 && share < 1 };
 }
@@ -58,7 +58,7 @@ interface RoomInput {
 export function roomWorking(room: Estimate, { horse, k }: Omit<RoomInput, 'seen'>, model: Model): Working[] {
   const { elbowSides: sides } = horse;
   if (sides !== undefined) {
-    const sum = `the lesser of near ${short(sides.near)} and off ${short(sides.off)}`;
+    const sum = `the smaller of near ${short(sides.near)} and off ${short(sides.off)}`;
     return [{ symbol: 'E', sum, result: `${short(room.value)} in` }];
   }
   if (room.kind !== 'assumed') return [];

@@ -29,7 +29,7 @@ export function weighed(usual: Estimate, seen: Shown, basis: string): Estimate {
     value: share * seen.value + (1 - share) * usual.value,
     sd: apart > TELLING ? sd * apart : sd,
     kind: 'photo',
-    basis: apart > TELLING ? `${basis}, from which it is far` : basis,
+    basis: apart > TELLING ? `${basis}; the two are far apart` : basis,
   };
 }
 
@@ -57,8 +57,8 @@ export function weighedCautiously(
   const bySeen = seen.value < usual.value;
   const value = bySeen ? seen.value : usual.value;
   const told = bySeen
-    ? `by photo alone, the more cautious: it contradicts ${words}`
-    : `${usual.basis}; the photo contradicts it and is less cautious`;
+    ? `by photo alone, the more cautious: it disagrees with ${words}`
+    : `${usual.basis}; the photo disagrees and is less cautious`;
   return {
     estimate: { value, sd: both.sd, kind: bySeen ? 'photo' : usual.kind, basis: told },
     share: bySeen ? 1 : 0,

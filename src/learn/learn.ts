@@ -100,7 +100,7 @@ function laidOf(outcome: Outcome, orders: ReadonlyMap<string, Order>, shop: Shop
   const spec = { style, strands, length, buckle: buckle.buckle, layers: buckle.layers };
   const evidence = evidenceOf({ order, spec, days, result }, shop.model);
   if (evidence !== undefined) return evidence;
-  const expected = `a cinch that can be tied: a ${style} of this length has no side left below the buckle to flare in`;
+  const expected = `a longer cinch: a ${style} this short has no room below the buckle to flare`;
   return [locate({ path: '', expected }, ['tied', 'length'])];
 }
 
@@ -113,10 +113,10 @@ function orderFor({ order, pair }: Outcome, orders: ReadonlyMap<string, Order>):
 function unknownOrder(locate: Outcome['locate'], orders: ReadonlyMap<string, Order>): Problem {
   const none = orders.size === 0;
   const expected = none
-    ? 'a horse and a saddle in the outcome: no orders were named'
-    : `an order among those that --orders names (${String(orders.size)})`;
+    ? 'a horse and a saddle in the outcome, as no orders were named'
+    : 'an order number found in --orders';
   const hint = none
-    ? 'name the files or folders with the orders: --orders orders/'
+    ? 'name the order files or folders: --orders orders/'
     : 'or write the horse and the saddle into the outcome';
   return locate({ path: '', expected, hint }, ['order']);
 }
@@ -134,9 +134,9 @@ function buckleFor({ tied, locate }: Pick<Outcome, 'tied' | 'locate'>, { buckles
   if (found !== undefined && layers !== undefined) return { ok: true, buckle: found, layers };
   const byName = id !== undefined && found === undefined;
   const expected = byName
-    ? `a buckle of the shop file: ${buckles.map((each) => each.id).join(', ')}`
+    ? `a buckle in the shop file: ${buckles.map((each) => each.id).join(', ')}`
     : found === undefined
-      ? 'strands that some buckle of the shop file takes: no shop could tie this'
-      : `strands that the buckle ${found.id} takes: no shop could tie this`;
+      ? 'a strand count that some buckle in the shop file takes'
+      : `a strand count that the ${found.id} buckle takes`;
   return { ok: false, problem: locate({ path: '', expected }, ['tied', byName ? 'buckle' : 'strands']) };
 }

@@ -10,7 +10,7 @@ export function plumbFault(
   if (y <= 0)
     return {
       expected: 'a bottom below the top',
-      hint: 'its bottom stands above its top, and pixels count downward',
+      hint: 'its bottom is above its top; pixels count down from the top',
     };
   const long = Math.hypot(x, y);
   if (long < leastPixels)

@@ -30,27 +30,27 @@ export function cornerFault(
     };
   const turns = turnsOf(corners);
   if (turns.every((sense) => sense < 0))
-    return { expected: 'corners clockwise as seen, from the top left', hint: 'they run the other way round' };
+    return { expected: 'corners clockwise as seen, from the top left', hint: 'they run counterclockwise' };
   const least = Math.min(...turns);
   const ratio = depthRatio(corners);
   // A dent this shallow is a corner that was clicked beside its place.
   if (turns.filter((sense) => sense > 0).length >= 3 && ratio > mostDepth && -least < Math.max(...turns) / 10)
     return {
-      expected: 'a flat sheet seen from the front, no three of its corners near one line',
+      expected: 'a flat sheet seen from the front, no three corners in line',
       hint:
         ratio > 10
-          ? 'three of its corners are nearly in one line'
+          ? 'three of its corners are nearly in line'
           : `one corner would be ${ratio.toFixed(1)} times as far from the camera as another`,
     };
   if (least <= 0)
     return {
-      expected: 'corners in turn round the sheet, none within the others',
+      expected: 'corners in order around the sheet, none inside the others',
       hint: 'the edges cross, or a corner is dented in',
     };
   // The first edge is the upper one: it runs to the right, nearer to level than to upright.
   return Math.abs(b[1] - a[1]) <= b[0] - a[0]
     ? undefined
-    : { expected: 'the top left corner of the sheet first', hint: 'the first two are its upper edge' };
+    : { expected: 'the top left corner of the sheet first', hint: 'the first two are its top edge' };
 }
 
 /**

@@ -5,7 +5,7 @@ export const cautions: readonly string[] = [
   'Do not ride on broken skin.',
   'New girthiness, or a saddle that keeps going to one side: ask a vet.',
   'Place the saddle for the shoulder first; never move it forward to make a cinch hang plumb.',
-  'Tighten in stages and check again after ten minutes: a new mohair cinch gives.',
+  'Tighten in stages and check again after ten minutes: new mohair stretches.',
   'Front cinch on first and off last.',
   'Inspect cord, hardware and off billet every ride; no load rating is claimed.',
 ];

@@ -60,20 +60,20 @@ export const betterThanNow = rule({
   judge(seen, candidate) {
     const rub = seen.order.horse.trouble.includes('buckle-rub');
     const gall = isGalled(seen.order);
-    if (!rub && !gall) return { judgement: 'not-applicable', reason: () => say`no sore told` };
+    if (!rub && !gall) return { judgement: 'not-applicable', reason: () => say`no sore reported` };
     if (rubsAgain(seen, candidate) > 0)
       return {
         judgement: 'poor',
-        reason: () => say`its buckle is no smaller than the one that rubs, and sits no higher`,
+        reason: () => say`its buckle is as big as the one that rubs, and sits as low`,
       };
     if ((rub && seen.current.frame === undefined) || (gall && seen.current.cords === undefined))
-      return { judgement: 'cannot-tell', reason: () => say`the cinch that made it sore was not described` };
+      return { judgement: 'cannot-tell', reason: () => say`nobody described the cinch that made it sore` };
     if (gallsAgain(seen, candidate))
       return {
         judgement: 'poor',
-        reason: () => say`wider at the elbow than the cinch that galls, or hardly surer`,
+        reason: () => say`wider at the elbow than the cinch that galls, or hardly more likely to clear`,
       };
-    return { judgement: 'good', reason: () => say`keeps farther off the sore than the current cinch` };
+    return { judgement: 'good', reason: () => say`stays farther off the sore than the current cinch` };
   },
   examples: [
     {
@@ -101,7 +101,7 @@ export const betterThanNow = rule({
       gives: 'good',
     },
     {
-      shows: 'a gall, and no word of the cinch in use',
+      shows: 'a gall; current cinch not described',
       facts: { order: of('elbow-gall'), current: unknown },
       candidate: next(4.25, 3.75),
       gives: 'cannot-tell',

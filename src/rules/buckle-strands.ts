@@ -30,7 +30,7 @@ const widthBelow = ({ style, width, buckleWidth }: Made): number =>
   style === 'straight' ? width : buckleWidth;
 
 const tooWide = ({ model }: Seen<CaseFacts, 'model.special-buckle-width'>, made: Made): Phrase =>
-  say`${len(widthBelow(made))} wide below the buckle: from ${len(model['special-buckle-width'])} up it needs a special buckle`;
+  say`${len(widthBelow(made))} wide below the buckle: needs a special buckle from ${len(model['special-buckle-width'])} up`;
 
 const taken = (_: unknown, { buckle, strands, layers }: Made): Phrase =>
   say`the ${buckle.id} buckle takes ${count(strands)} strands strung ${layers === 1 ? 'single' : 'double'}`;

@@ -27,7 +27,7 @@ export const flarePosition = rule({
     if (margin < 0) {
       const away = Math.abs(back) < 0.05 ? 'at' : back < 0 ? 'ahead of' : 'close behind';
       const reason = () =>
-        say`a high flare on a ring ${away} full position crowds the armpit: never on a full rig`;
+        say`a high flare crowds the armpit with the ring ${away} full position: never on a full rig`;
       return { judgement: 'poor', margin, reason };
     }
     return {

@@ -19,7 +19,7 @@ export const lengthAgreement = rule({
     {
       basis: 'choice',
       source: 'engineering-choice',
-      why: 'up to an even number, because the shop keeps even lengths',
+      why: 'to an even number, because the shop keeps even lengths',
     },
   ],
   can: ['good', 'acceptable'],

@@ -37,7 +37,7 @@ export const stock = rule({
   question: 'Are the buckles and the cord on the shelf?',
   reads: ['order.quantity', 'shop.cords', 'shelf'],
   looks: ['buckle.id', 'buckle.onHand', 'buckle.orderable', 'cordFeet', 'accentFeet'],
-  evidence: [{ basis: 'choice', source: 'engineering-choice', why: 'the shelf stands in the shop file' }],
+  evidence: [{ basis: 'choice', source: 'engineering-choice', why: 'the shop file lists what is on the shelf' }],
   can: ['good', 'acceptable', 'refuse', 'cannot-tell'],
   judge({ order: { quantity }, shelf }, candidate) {
     const body = cordVerdict(shelf.body, () => candidate.cordFeet * quantity, bodyCord);
@@ -58,7 +58,7 @@ export const stock = rule({
       gives: 'acceptable',
     },
     {
-      shows: 'no such buckles to be had',
+      shows: 'too few buckles, and no more to order',
       facts: { order, shop, shelf },
       candidate: {
         buckle: { ...buckle, onHand: 1, orderable: false },
@@ -68,13 +68,13 @@ export const stock = rule({
       gives: 'refuse',
     },
     {
-      shows: 'not enough natural cord and none to order',
+      shows: 'too little natural cord, and no more to order',
       facts: { order, shop, shelf },
       candidate: { buckle, cordFeet: 130, accentFeet: 26 },
       gives: 'refuse',
     },
     {
-      shows: 'not enough rust accent cord, but it can be ordered',
+      shows: 'too little rust accent cord, but we can order it',
       facts: { order, shop, shelf: { ...shelf, accent: rust } },
       candidate: { buckle, cordFeet: 60, accentFeet: 26 },
       gives: 'acceptable',

@@ -14,7 +14,7 @@ export const isEven = (length: number): boolean => Math.abs(length - evenLength(
 
 export const usualLength = rule({
   id: 'usual-length',
-  question: 'Is it a length the trade keeps?',
+  question: 'Is it a standard length?',
   reads: [],
   looks: ['length'],
   evidence: [{ basis: 'practice', source: 'usual-lengths', agreement: 'settled' }],

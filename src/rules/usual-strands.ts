@@ -52,7 +52,7 @@ export const usualStrands = rule({
     {
       basis: 'choice',
       source: 'engineering-choice',
-      why: 'between two riggings, and between pony and horse, the counts are interpolated',
+      why: 'interpolated between two riggings, and between pony and horse',
     },
   ],
   can: ['good', 'acceptable', 'poor'],
@@ -74,7 +74,7 @@ export const usualStrands = rule({
       gives: 'good',
     },
     {
-      shows: 'a straight of 15 there: for a horse short of room',
+      shows: 'a straight of 15 there, for a horse short of room',
       facts,
       candidate: { style: 'straight', strands: 15 },
       gives: 'acceptable',
