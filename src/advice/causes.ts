@@ -78,9 +78,7 @@ function reachWords(where: 'cinch' | 'buckle', style: string, facts: CaseFacts):
   if (facts.ring.x > facts.model['slant-fine'] * facts.k) {
     return say`the ring hangs ${dist(facts.ring.x)} ahead of the groove and carries this width to the elbow`;
   }
-  return style === 'high-flare'
-    ? say`the high flare starts there`
-    : say`it is too wide for the room`;
+  return style === 'high-flare' ? say`the high flare starts there` : say`it is too wide for the room`;
 }
 
 const buckleRub: Explain = ({ judged: { candidate }, facts }) => {

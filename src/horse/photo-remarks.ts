@@ -38,8 +38,7 @@ const words: Readonly<Record<Pair['by'], (pair: Pair) => Phrase>> = {
 /** Which of two that contradict each other is used. */
 function taken({ told, toldSd, seen, by, cautious }: Pair): string {
   if (cautious === undefined || !contradicts({ value: told, sd: toldSd }, seen)) return '';
-  const which =
-    seen.value < told ? 'the photo' : by === 'name' ? 'the name' : 'the usual';
+  const which = seen.value < told ? 'the photo' : by === 'name' ? 'the name' : 'the usual';
   return `We used ${which}, the more cautious. `;
 }
 

@@ -37,7 +37,9 @@ export const stock = rule({
   question: 'Are the buckles and the cord on the shelf?',
   reads: ['order.quantity', 'shop.cords', 'shelf'],
   looks: ['buckle.id', 'buckle.onHand', 'buckle.orderable', 'cordFeet', 'accentFeet'],
-  evidence: [{ basis: 'choice', source: 'engineering-choice', why: 'the shop file lists what is on the shelf' }],
+  evidence: [
+    { basis: 'choice', source: 'engineering-choice', why: 'the shop file lists what is on the shelf' },
+  ],
   can: ['good', 'acceptable', 'refuse', 'cannot-tell'],
   judge({ order: { quantity }, shelf }, candidate) {
     const body = cordVerdict(shelf.body, () => candidate.cordFeet * quantity, bodyCord);
