@@ -1,4 +1,4 @@
-/** The barrel section: an ellipse with the horse's girth, from a word or a depth. */
+/** The barrel's cross-section: an ellipse from the girth and a shape or depth. */
 import { solveEllipse, solveRatioFromDepth, type Ellipse } from '../math/ellipse.ts';
 import type { Horse } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
@@ -11,7 +11,7 @@ export interface Barrel {
   readonly ellipse: Ellipse;
 }
 
-/** Ratio of width to depth from what the customer said; a depth is weak evidence and only nudges the average. */
+/** Width over depth; a taped depth is weak evidence and only nudges the average. */
 function barrelRatio(said: Horse['barrel'], girth: number, model: Model): Estimate {
   const sd = model['ratio-sd'];
   if (said === undefined)
@@ -31,7 +31,6 @@ function barrelRatio(said: Horse['barrel'], girth: number, model: Model): Estima
   return weigh(model['ratio-average'], solved, model);
 }
 
-/** Precision-weighted mean of the average barrel and the ratio solved from girth and depth. */
 function weigh(prior: number, solved: number, model: Model): Estimate {
   const a = model['ratio-sd'] ** -2;
   const b = model['ratio-from-depth-sd'] ** -2;
@@ -40,13 +39,13 @@ function weigh(prior: number, solved: number, model: Model): Estimate {
   return { value, sd: (a + b) ** -0.5, kind: 'measured', basis };
 }
 
-/** The ellipse that has exactly this girth and ratio. */
+/** The ellipse with exactly this girth. */
 export function barrelOf(horse: Horse, girth: number, model: Model): Barrel {
   const ratio = barrelRatio(horse.barrel, girth, model);
   return { ratio, ellipse: solveEllipse(girth, ratio.value) };
 }
 
-/** The same with the depth that a photo shows; a depth that somebody measured on the horse stands. */
+/** The barrel corrected by depth in a photo; a depth measured on the horse wins. */
 export function withPhotoDepth(barrel: Barrel, { girth, depth }: PhotoDepth, model: Model): Barrel {
   const { ratio } = barrel;
   const solved = ratio.kind === 'measured' ? undefined : solveRatioFromDepth(girth.value, depth.value);
@@ -66,7 +65,6 @@ interface PhotoDepth {
   readonly depth: Pick<Estimate, 'value' | 'sd'>;
 }
 
-/** How the half-axes came about. */
 export function barrelWorking(barrel: Barrel, girth: number): Working[] {
   const { halfWidth, halfDepth } = barrel.ellipse;
   return [

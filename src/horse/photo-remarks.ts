@@ -1,4 +1,4 @@
-/** Where a photo and a tape, or a word, disagree by more than both may be off: told, never averaged. */
+/** Remarks where a photo disagrees with a tape, the rigging's name or what is usual. */
 import type { PhotoReading, Seen } from '../photo/read.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
 import { usualRoom } from './room.ts';
@@ -8,16 +8,15 @@ import { namedSetBackSd, stationSeen } from './ring.ts';
 
 interface Pair {
   readonly what: string;
-  /** From the order or the model, with its spread. */
   readonly told: number;
   readonly toldSd: number;
   readonly seen: Pick<Seen, 'value' | 'sd'>;
   readonly by: 'tape' | 'name' | 'habit';
-  /** Whether the smaller is taken when the two contradict each other. */
+  /** Whether the smaller is used when they contradict each other. */
   readonly cautious?: true;
 }
 
-/** Remarks in plain words; none without a photo. */
+/** None without a photo. */
 export function photoRemarks(facts: Facts): Phrase[] {
   const { photo } = facts;
   if (photo === undefined) return [];
@@ -35,7 +34,7 @@ const words: Readonly<Record<Pair['by'], (pair: Pair) => Phrase>> = {
     say`The photo shows an unusual ${pair.what}: ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}; ${dist(pair.told)} is usual for this girth. ${taken(pair)}Check the clicks, or tape it.`,
 };
 
-/** Which of two that contradict each other is used. */
+/** Which one is used, if they contradict each other. */
 function taken({ told, toldSd, seen, by, cautious }: Pair): string {
   if (cautious === undefined || !contradicts({ value: told, sd: toldSd }, seen)) return '';
   const which = seen.value < told ? 'the photo' : by === 'name' ? 'the name' : 'the usual';
@@ -72,7 +71,7 @@ function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
 /** Spread of a taped depth or bar span, inches [choice]. */
 const TAPE = 0.5;
 
-/** Fork and ring against a set-back that was measured; elbow and ring against what the position's name means on these bars. */
+/** Measured set-back against fork to ring; a named position against elbow to ring. */
 function ringPair(
   { rigging, barSpan }: Facts['order']['saddle'],
   { seen, k }: { seen: PhotoReading['seen']; k: number },
@@ -90,7 +89,7 @@ function ringPair(
   return { what: 'set-back', told: rigging.setBack, toldSd, seen: seen.setBack, by: 'tape' };
 }
 
-/** Height of the ring as a station, against half of ring to ring, the taped drop, or the usual one. */
+/** Ring height against half of ring to ring, the taped drop or the usual one. */
 function heightPair({ order, ring, barrel, girth, k, model }: Facts, seen: PhotoReading['seen']): Pair {
   const what = 'ring height along the skin';
   const station = stationSeen(seen.ringHeight, barrel);

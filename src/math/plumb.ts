@@ -1,7 +1,7 @@
-/** A plumb line on a photo: whether a string that hangs could be seen so. */
+/** Whether a string marked on a photo can be a plumb line. */
 import type { Point } from './homography.ts';
 
-/** What is wrong with it, in words that both the order's door and the page for marks can use; undefined when nothing is. */
+/** What is wrong, in words for both order files and the page for marks; undefined when nothing is. */
 export function plumbFault(
   [top, bottom]: readonly [Point, Point],
   { leastPixels, mostLean }: { readonly leastPixels: number; readonly mostLean: number },

@@ -1,9 +1,9 @@
-/** Numbers of asking: how well a side photo reads, and what is worth a customer's time; each with its basis. */
+/** Numbers for `ask`: how well a side photo reads, and what is worth a customer's time. */
 import { choice as ownChoice, fixedOn } from './model-number.ts';
 
 const choice = fixedOn<'in' | 'chance' | 'draws'>(ownChoice);
 
-/** The table; the shop file does not override these. */
+/** Shop files cannot change these. */
 export const askingNumbers = {
   'photo-room-sd': choice(
     0.7,

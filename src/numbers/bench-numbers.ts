@@ -1,13 +1,13 @@
-/** Numbers of the bench: where bars sit, what the frame takes up, how near is near enough; each with its basis. */
+/** Numbers for the bench: where bars sit, how much cord to cut, and tolerances. */
 import { choice as ownChoice, fixedOn } from './model-number.ts';
 
 type Unit = 'in' | 'passes' | 'widths' | 'share';
 
 const choice = fixedOn<Unit>(ownChoice);
-/** Our choices too, held against the cord that a how-to takes. */
+/** Our choices too, checked against the cord a how-to takes. */
 const ofSum = fixedOn<Unit>({ kind: 'choice', source: 'cord-estimate' });
 
-/** The table; the shop file does not override these. */
+/** Shop files cannot change these. */
 export const benchNumbers = {
   'hardware-off': ofSum(5, 'in', 'what buckles and bars take off each strand'),
   'turn-at-buckle': ofSum(0.6, 'in', 'cord in one turn around a buckle bar'),
@@ -30,5 +30,4 @@ export const benchNumbers = {
   'bar-tolerance': choice(0.25, 'in', 'bar position, either way'),
 } as const;
 
-/** Value of one. */
 export const bench = (key: keyof typeof benchNumbers): number => benchNumbers[key].value;

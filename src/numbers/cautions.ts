@@ -1,4 +1,4 @@
-/** The cautions that go with everything that leaves the shop. */
+/** The cautions printed on every paper that leaves the shop. */
 
 export const cautions: readonly string[] = [
   'A sizing aid, not a saddle fitting and not veterinary advice; local rules and qualified practitioners come first.',
@@ -10,5 +10,5 @@ export const cautions: readonly string[] = [
   'Inspect cord, hardware and off billet every ride; no load rating is claimed.',
 ];
 
-/** One line that stands under every screen; papers carry every caution. */
+/** Printed under every screen. */
 export const shortCaution = 'Sizing aid, not veterinary advice; qualified practitioners, local rules first.';

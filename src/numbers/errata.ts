@@ -1,12 +1,11 @@
-/** Where sources disagree with each other, or with themselves, and which of them we go by. */
+/** Where sources disagree with each other or with themselves, and which we use. */
 import type { SourceId } from './sources.ts';
 
 export interface Erratum {
   readonly id: string;
   readonly sources: readonly SourceId[];
-  /** What each says. */
   readonly says: string;
-  /** What is done here, and why. */
+  /** What we use, and why. */
   readonly here: string;
 }
 

@@ -1,9 +1,9 @@
-/** Numbers of learning from outcomes: what is thought before any is known, and how soon trouble shows; each with its basis. */
+/** Numbers for `learn`: what we believe before any outcome, and how soon trouble shows. */
 import { choice as ownChoice, fixedOn } from './model-number.ts';
 
 const choice = fixedOn<'in' | 'in*k' | 'chance' | 'days' | 'log' | 'outcomes'>(ownChoice);
 
-/** The table; the shop file does not override these. */
+/** Shop files cannot change these. */
 export const learningNumbers = {
   'rub-chance': choice(0.1, 'chance', 'share of cinches that would rub at the required clearance'),
   'required-sd': choice(0.2, 'in*k', 'spread of the default required clearance'),
@@ -36,5 +36,4 @@ export const learningNumbers = {
   ),
 } as const;
 
-/** One number of the table. */
 export const learning = (key: keyof typeof learningNumbers): number => learningNumbers[key].value;

@@ -1,9 +1,9 @@
-/** Every number the model uses that is neither arithmetic nor geometry: one entry each, with its basis; a shop may override any of them. */
+/** Every number of the model that is neither arithmetic nor geometry; a shop file may change any of them. */
 
 import { choice, n, practice, published, type ModelNumber } from './model-number.ts';
 import { photoNumbers } from './photo-numbers.ts';
 
-/** The table. Keys are what the shop file's `model` block takes. */
+/** Keys are those of `model:` in a shop file. */
 export const modelNumbers = {
   'average-girth': n(72, 'in', [60, 84])('heart girth of the average horse', choice),
   'elbow-room': n(4, 'in*k', [2, 8])('girth groove to back of elbow, not taped: about a hand', practice),
@@ -120,10 +120,9 @@ export const modelNumbers = {
 
 export type ModelKey = keyof typeof modelNumbers;
 
-/** The numbers in force: the table with a shop's overrides laid over it. */
+/** The numbers with a shop's changes applied. */
 export type Model = Readonly<Record<ModelKey, number>>;
 
-/** The default numbers, before any override. */
 export const defaultModel: Model = Object.freeze(
   Object.fromEntries(Object.entries(modelNumbers).map(([key, entry]) => [key, entry.value])),
 ) as Model;

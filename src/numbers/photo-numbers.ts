@@ -1,7 +1,7 @@
-/** The numbers that a side photo is read with: how well people click, hold a stick, stand square and guess a distance. */
+/** Numbers for reading a side photo: how well people click, hold a stick, stand square and guess distance. */
 import { choice, n, type ModelNumber } from './model-number.ts';
 
-/** Part of the model's table; a shop may override any of them. */
+/** Part of the model, so shop files may change them. */
 export const photoNumbers = {
   'photo-click-sd': n(
     0.001,

@@ -1,20 +1,19 @@
-/** Books, papers, standards, tables and practice that anything here rests on: one entry each. */
+/** Every book, paper, standard, table and practice that something here rests on. */
 
-/** `choice` is our own engineering choice; `practice` is what the trade does or a page of it says. */
+/** `choice` is ours; `practice` is what the trade does or a page of it says. */
 export type SourceKind = 'book' | 'paper' | 'standard' | 'table' | 'practice' | 'choice';
 
 /**
- * How it is known: `seen` in a text that was opened, `seen second-hand` in a text that quotes it, `memory` recalled and
- * not looked up, `derived` evaluated independently from a published formula, `unwritten` no text to look up.
+ * `seen` in a text we opened, `seen second-hand` quoted in one, `memory` not looked up, `derived` from a
+ * published formula, `unwritten` has no text.
  */
 export type HowKnown = 'seen' | 'seen second-hand' | 'memory' | 'derived' | 'unwritten';
 
 export interface Source {
   readonly kind: SourceKind;
-  /** Who wrote it and what about, in plain words; not always the printed title. */
+  /** Author and subject, not always the printed title. */
   readonly title: string;
   readonly year?: number;
-  /** Journal, number, section. */
   readonly where?: string;
   readonly how: HowKnown;
 }
@@ -233,13 +232,11 @@ const entries = {
   'owasp-csv': practice('seen', 'OWASP: cell starts that a spreadsheet runs as a formula'),
 } as const satisfies Record<string, Source>;
 
-/** Name of an entry. */
 export type SourceId = keyof typeof entries;
 
-/** The entries by name. */
 export const sources: Readonly<Record<SourceId, Source>> = entries;
 
-/** The entries in the order of this file, each with its name. */
+/** In the order of this file. */
 export const sourceList: readonly (Source & { readonly id: SourceId })[] = (
   Object.entries(sources) as [SourceId, Source][]
 ).map(([id, source]) => ({ id, ...source }));
