@@ -1,4 +1,4 @@
-/** The likely cause of a trouble reported with the cinch that is ridden in now. */
+/** The likely cause of each trouble reported with the current cinch. */
 import type { CinchAsked, Trouble } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { dist, gap, joined, len, overlap, say, type Phrase } from '../units/phrase.ts';
@@ -15,24 +15,24 @@ interface Scene {
   readonly judged: Judged;
   readonly facts: CaseFacts;
   readonly age: number | undefined;
-  /** Whether somebody named the style, or it was taken. */
+  /** Whether somebody named the style. */
   readonly styled: boolean;
 }
 
-/** All that is asked where the place of the rings alone decides. */
+/** For causes that depend on the rings alone. */
 interface Placed {
   readonly facts: Pick<CaseFacts, 'ring' | 'model' | 'k'>;
 }
 
 type Explain<S = Scene> = (scene: S) => { explained: boolean; words: Phrase };
 
-/** Cord older than this is worth a look [common practice, no source]. */
+/** Years; older cord may be hard [common practice, no source]. */
 const OLD = 3;
 
 const yes = (words: Phrase): ReturnType<Explain> => ({ explained: true, words });
 const no = (words: Phrase): ReturnType<Explain> => ({ explained: false, words });
 
-/** One entry for each trouble reported, in the order in which it was reported. */
+/** In the order reported. */
 export function causesOf(
   judged: Judged,
   facts: CaseFacts,
@@ -45,7 +45,7 @@ export function causesOf(
 const vetFirst = say`ask a vet first; ulcers and lameness are common causes`;
 const again = say`the current cinch, as described, does not fit on this horse: measure both again`;
 
-/** The same where what is ridden in cannot be laid on the horse at all: what needs no cinch can still be said. */
+/** For a current cinch that does not fit on the horse: what can be said without it. */
 export function causesUnlaid({ order, ...facts }: CaseFacts): Cause[] {
   return order.horse.trouble.map((trouble) => {
     if (trouble === 'creeps-forward') return { trouble, ...creeps({ facts }) };

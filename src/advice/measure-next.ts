@@ -1,4 +1,4 @@
-/** What to measure next: first order, one input at a time, as if the tape read just what was assumed. */
+/** What to measure next, one input at a time, as if the tape read what was assumed. */
 import { factsOf, type Facts } from '../horse/facts.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { lay } from '../cinch/lay.ts';
@@ -14,16 +14,15 @@ import { rank } from './rank.ts';
 export interface Ask {
   readonly input: 'elbow room' | 'ring set-back' | 'ring to ring' | 'heart girth' | 'barrel shape';
   readonly how: string;
-  /** Must be known before cord is cut. */
   readonly beforeCutting: boolean;
-  /** Spread of the first spec's clearance now, and with this measured, inches. */
+  /** Spread of the first spec's clearance now, and once this is measured, inches. */
   readonly sdNow: number;
   readonly sdThen: number;
   readonly chanceNow: number;
   readonly chanceThen: number;
-  /** The same as reckoned. */
+  /** The same, not capped. */
   readonly likelyThen: number;
-  /** Strands of the first spec's style that would be good at the elbow if the tape read what was assumed; undefined when no more than now. */
+  /** Strands of this style that would then be good at the elbow; undefined when no more than now. */
   readonly couldEarn: number | undefined;
 }
 
@@ -31,7 +30,7 @@ interface Question {
   readonly input: Ask['input'];
   readonly how: string;
   readonly open: (facts: Facts) => boolean;
-  /** The order as it would be, had this been measured and read what was assumed. */
+  /** The order if this were measured and read as assumed. */
   readonly answered: (facts: Facts) => Order;
 }
 
@@ -77,7 +76,7 @@ const questions: readonly Question[] = [
   },
 ];
 
-/** Questions still open, those needed before cutting first, then by how sure the first spec would be. */
+/** Before cutting first, then by how sure the first spec would be. */
 export function asksFor(facts: CaseFacts, specs: readonly Judged[]): Ask[] {
   const [first] = specs;
   const isWider = ({ candidate: { style, strands } }: Judged): boolean =>
@@ -91,7 +90,7 @@ export function asksFor(facts: CaseFacts, specs: readonly Judged[]): Ask[] {
   );
 }
 
-/** The first of these questions alone, which is what a row of many orders has room for. */
+/** The first question alone, for tables. */
 export function firstAskFor(facts: Facts, first: Judged | undefined): Pick<Ask, 'input' | 'how'> | undefined {
   const open = questions.filter((question) => question.open(facts));
   const [only] = open;
@@ -108,7 +107,7 @@ interface Scene {
 
 const isBeforeCutting = ({ input }: Question): boolean => input === 'ring to ring';
 
-/** The first spec as it would lie, had this been measured. */
+/** The first spec once this is measured. */
 function laidThen({ answered }: Question, facts: Facts, { candidate }: Judged): Candidate {
   return lay(candidate, sideOf(factsOf(answered(facts), facts.model))) ?? candidate;
 }
@@ -125,7 +124,7 @@ function askOne(question: Question, facts: CaseFacts, scene: Scene | undefined):
   }
   const now = scene.first.candidate;
   const then = laidThen(question, facts, scene.first);
-  // Spreads of cords and of a frame are not to be compared.
+  // Spreads of strands and of a frame do not compare.
   const part = now.clearance.where === 'buckle' ? 'frameClearance' : 'cordClearance';
   return {
     input,
@@ -140,7 +139,7 @@ function askOne(question: Question, facts: CaseFacts, scene: Scene | undefined):
   };
 }
 
-/** Strands of what would then come first of these, if they are more than now. */
+/** Strands of what would then come first, if more than now. */
 function earned({ answered }: Question, facts: CaseFacts, { first, wider }: Scene): number | undefined {
   if (wider.length === 0) return undefined;
   const then = caseFactsOf(factsOf(answered(facts), facts.model), facts.shop);

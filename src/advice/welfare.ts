@@ -1,9 +1,9 @@
-/** What comes before any cinch: a sore heals first, and a saddle that does not fit is no cinch's to mend. */
+/** What comes before any cinch: a sore heals first, and no cinch fixes a saddle that does not fit. */
 import type { Facts } from '../horse/facts.ts';
 import { isGalled, rawSkinInNotes } from '../horse/sore.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
 
-/** In the order in which they must be read; empty for a sound horse with room behind the elbow. */
+/** In reading order; empty for a sound horse with enough room. */
 export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>): Phrase[] {
   const { order } = facts;
   const { trouble } = order.horse;
@@ -24,14 +24,13 @@ export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>):
   ];
 }
 
-/** Whether skin is hurt: then nothing is ridden on before it has healed. */
 export const mustHeal = ({ order }: Pick<Facts, 'order'>): boolean =>
   isGalled(order) || order.horse.trouble.includes('buckle-rub');
 
-/** Room under this is a groove close behind the elbow: it draws saddle and cinch forward (inches on the average horse) [choice]. */
+/** Less room than this draws saddle and cinch forward (inches on the average horse) [choice]. */
 const CLOSE = 3;
 
-/** Whether the girth groove lies so close behind the elbow that the saddle is drawn forward, or does so already. */
+/** The groove is so close that the saddle is drawn forward, or the saddle creeps already. */
 export const hasCloseGroove = ({ order, room, k }: Pick<Facts, 'order' | 'room' | 'k'>): boolean =>
   room.value < CLOSE * k || order.horse.trouble.includes('creeps-forward');
 

@@ -1,10 +1,9 @@
-/** The three styles of cinch a shop ties, simplest first. */
+/** The three styles of cinch, simplest first. */
 import type { Style } from '../order/types.ts';
 
 export interface StyleEntry {
   readonly id: Style;
   readonly name: string;
-  /** Simplest to tie first. */
   readonly effort: number;
   readonly about: string;
 }
@@ -25,5 +24,5 @@ export const styles: Readonly<Record<Style, StyleEntry>> = {
   },
 };
 
-/** Simplest to tie first, as they stand above. */
+/** Simplest first. */
 export const styleIds = Object.keys(styles) as readonly Style[];

@@ -1,4 +1,4 @@
-/** Outcomes of a shop become two numbers of its model, with how far to trust them. Pure: the same outcomes give the same. */
+/** Turns a shop's outcomes into two numbers of its model, and how far to trust them. */
 import type { Outcome, OutcomeParts } from '../order/outcome-types.ts';
 import type { Problem } from '../yaml/problem.ts';
 import type { Buckle, Order, Shop } from '../order/types.ts';
@@ -14,19 +14,16 @@ import { refit, type Refit } from './refit.ts';
 export interface Learned {
   readonly shop: Shop;
   readonly evidence: readonly Evidence[];
-  /** How many of each result. */
   readonly counts: readonly { readonly result: OutcomeResult; readonly count: number }[];
-  /** Like cinches whose reports contradict each other. */
   readonly contrary: readonly Contrary[];
   readonly clearance: Refit;
   readonly give: Refit;
-  /** Chance of coming to rub by clearance over k, before and after, for a picture. */
+  /** Chance of a rub by clearance over k, before and after, for a picture. */
   readonly curve: readonly { readonly clearance: number; readonly before: number; readonly after: number }[];
-  /** The same at the least clearance now in force, below which a spec is refused; `moved` is after, at the one that follows. */
+  /** The same at the least clearance; `moved` is after, at the one that follows. */
   readonly atFloor: { readonly before: number; readonly after: number; readonly moved: number };
 }
 
-/** What evidence teaches. */
 export function learnFrom(evidence: readonly Evidence[], shop: Shop): Learned {
   const clearance = refit(clearanceLearning(evidence));
   const at = (inches: number): { before: number; after: number } => ({
@@ -51,7 +48,7 @@ export function learnFrom(evidence: readonly Evidence[], shop: Shop): Learned {
   };
 }
 
-/** Chance that a cinch whose clearance (over k) is known without a spread comes to rub, by the numbers of a refit. */
+/** At a clearance over k known exactly. */
 const rubChance = (clearance: number, [required = 0, logSoftness = 0]: readonly number[]): number =>
   chanceOf(rubOdds({ value: clearance, sd: 0 }, { required, logSoftness }, []));
 
@@ -60,8 +57,8 @@ export type EvidenceRead =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
- * Outcomes against the orders they are about and the shop that tied them. Faults: an order that is not among `orders`, a buckle the
- * shop does not have or that does not take the strands, a cinch that cannot be laid on that horse.
+ * Matches outcomes to orders and shop. Faults: an unknown order, a buckle the shop lacks or that does not
+ * take the strands, a cinch that does not fit on that horse.
  */
 export function evidenceFrom(
   outcomes: readonly Outcome[],
@@ -79,7 +76,7 @@ export function evidenceFrom(
   return problems.length > 0 ? { ok: false, problems } : { ok: true, evidence };
 }
 
-/** What orders and shop say against an outcome, as far as it was understood: its order, and its buckle and strands. */
+/** Faults in an outcome's order, buckle and strands, even when the rest cannot be read. */
 export function partFaults(
   { order, hasPair, tied, locate }: OutcomeParts,
   orders: ReadonlyMap<string, Order>,
@@ -90,7 +87,6 @@ export function partFaults(
   return [...unknown, ...(buckle?.ok === false ? [buckle.problem] : [])];
 }
 
-/** The evidence of an outcome without such faults, or that it cannot be laid. */
 function laidOf(outcome: Outcome, orders: ReadonlyMap<string, Order>, shop: Shop): Evidence | Problem[] {
   const { tied, days, result, locate } = outcome;
   const order = orderFor(outcome, orders);
@@ -104,7 +100,7 @@ function laidOf(outcome: Outcome, orders: ReadonlyMap<string, Order>, shop: Shop
   return [locate({ path: '', expected }, ['tied', 'length'])];
 }
 
-/** The pair of the outcome itself comes before that of the order of the same number. */
+/** The outcome's own horse and saddle come first. */
 function orderFor({ order, pair }: Outcome, orders: ReadonlyMap<string, Order>): Order | undefined {
   if (pair !== undefined) return { order: order ?? '', quantity: 1, ...pair };
   return order === undefined ? undefined : orders.get(order);
@@ -123,7 +119,7 @@ function unknownOrder(locate: Outcome['locate'], orders: ReadonlyMap<string, Ord
 
 type BuckleRead = { ok: true; buckle: Buckle; layers: Layers } | { ok: false; problem: Problem };
 
-/** The buckle named, or the smallest that takes the strands. */
+/** The named buckle, or the smallest that takes the strands. */
 function buckleFor({ tied, locate }: Pick<Outcome, 'tied' | 'locate'>, { buckles }: Shop): BuckleRead {
   const { buckle: id, strands } = tied;
   const found =

@@ -1,4 +1,4 @@
-/** Is it better for a sore horse than the cinch that is ridden in now? */
+/** Is it better for a sore horse than the current cinch? */
 import { isGalled } from '../horse/sore.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Trouble } from '../order/types.ts';
@@ -23,17 +23,17 @@ const next = (elbowWidth: number, frameWidth: number): Next => ({
   low: 12,
 });
 
-/** A frame so much narrower is another frame, and one so much higher lies elsewhere, inches [choice]. */
+/** A frame this much narrower or higher, in inches, rubs elsewhere or not at all [choice]. */
 const NARROWER = 0.25;
 const HIGHER = 1;
-/** Surer by less is the same cinch again [choice]. */
+/** A smaller gain in chance does not count [choice]. */
 const SURER = 0.05;
-/** From here on it is as sure as can be told [choice]; then it must be narrower, by two cords less a hair, inches. */
+/** Chances above this are equal [choice]; then it must be narrower by about two strands, inches. */
 const SURE = 0.95;
 const STRAND = 0.4;
 const ROUNDING = 1e-9;
 
-/** Whether the buckle rubs where the one in use does: 2 a wider frame, 1 no narrower and no higher either, 0 not. */
+/** 2 for a wider frame, 1 for one neither narrower nor higher, 0 otherwise. */
 export function rubsAgain({ order, current: { frame } }: Worn, { buckle, low }: Frame): 0 | 1 | 2 {
   if (frame === undefined || !order.horse.trouble.includes('buckle-rub')) return 0;
   if (buckle.frameWidth > frame.width + ROUNDING) return 2;
@@ -41,7 +41,7 @@ export function rubsAgain({ order, current: { frame } }: Worn, { buckle, low }: 
   return narrower || low >= frame.low + HIGHER - ROUNDING ? 0 : 1;
 }
 
-/** Whether the cords gall where those in use do: wider at the elbow, or neither clearly surer nor clearly narrower. */
+/** Wider at the elbow, or neither clearly surer nor clearly narrower. */
 function gallsAgain({ order, current: { cords } }: Worn, { clearance, elbowWidth }: Next): boolean {
   if (cords === undefined || !isGalled(order)) return false;
   const now = cords.clearance.likely;

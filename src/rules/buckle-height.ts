@@ -1,4 +1,4 @@
-/** Does the buckle sit well above the elbow, and not over the widest part of the barrel? */
+/** Does the buckle sit high enough above the elbow, and below the widest part of the barrel? */
 import { defaultModel } from '../numbers/numbers.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { dist, gap, overlap, say, type Phrase } from '../units/phrase.ts';

@@ -25,7 +25,7 @@ const notTaken = ({ shop }: Seen<CaseFacts, 'shop.buckles'>, { strands, buckle }
     ? say`the ${buckle.id} buckle does not take ${count(strands)} strands`
     : say`none of the shop's buckles take ${count(strands)} strands`;
 
-/** A straight gathers at the bar only to spread at once; a roper stays pinched below it. */
+/** A straight spreads right below the bar; a roper stays pinched. */
 const widthBelow = ({ style, width, buckleWidth }: Made): number =>
   style === 'straight' ? width : buckleWidth;
 

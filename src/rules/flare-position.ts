@@ -1,4 +1,4 @@
-/** Does a flare high on the side crowd the armpit where the ring hangs well forward? */
+/** Does a high flare crowd the armpit because the ring is far forward? */
 import { defaultModel } from '../numbers/numbers.ts';
 import { say } from '../units/phrase.ts';
 import { rule } from './rule.ts';

@@ -1,4 +1,4 @@
-/** Does the style hold a saddle that wants to slip? */
+/** Does the style hold a saddle that slips? */
 import type { Trouble } from '../order/types.ts';
 import { listed, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';

@@ -1,11 +1,11 @@
-/** How hard would this width press behind the elbow, compared with the others? */
+/** How hard would this width press behind the elbow, compared with others? */
 import type { Candidate } from '../cinch/candidate.ts';
 import { psi, say, type Phrase } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
-/** Limit of the mean under a saddle, kPa to psi. None was found for a girth, so nothing is poor by it [choice]. */
+/** Mean limit under a saddle, kPa to psi. None is known for a girth, so nothing is poor [choice]. */
 const MEAN = 13.2 / 6.894757;
-/** Sensors under bandages read up to 42 % below the hoop law; as its spread that counts both ways [choice]. */
+/** Sensors under bandages read up to 42% below the hoop law; we count that both ways [choice]. */
 const SPREAD = 1.42;
 
 const presses = (_: unknown, { pressure }: Pick<Candidate, 'pressure'>): Phrase =>

@@ -1,21 +1,21 @@
-/** Are there enough cords for the work? */
+/** Are there enough strands for the work? */
 import type { Use } from '../order/types.ts';
 import { count, say } from '../units/phrase.ts';
 import type { Seen } from './paths.ts';
 import { rule, type CaseFacts } from './rule.ts';
 
-/** Strands that are enough for work that pulls, and that are few [common practice, no source]. */
+/** [common practice, no source] */
 const work: Readonly<Partial<Record<Use, { readonly enough: number; readonly few: number }>>> = {
   roping: { enough: 19, few: 15 },
   ranch: { enough: 17, few: 13 },
 };
 
-/** Of a pony as many as are usually tied are enough [choice]. */
+/** For a pony the usual strands are enough [choice]. */
 const PONY = 13;
 
 type Work = Seen<CaseFacts, 'order.use' | 'practice.ponyShare'>;
 
-/** Strands that the work asks for on a horse of this size; 0 where it asks for none. */
+/** Strands the work needs on a horse of this size; 0 for none. */
 export function enoughFor({ order: { use }, practice: { ponyShare } }: Work): number {
   const enough = use === undefined ? undefined : work[use]?.enough;
   return enough === undefined ? 0 : enough + (PONY - enough) * ponyShare;

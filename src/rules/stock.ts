@@ -1,4 +1,4 @@
-/** Can the shop put its hands on the buckles and the cord? */
+/** Are the buckles and the cord on the shelf? */
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Cord } from '../order/types.ts';
 import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
@@ -8,7 +8,7 @@ import { count, say, type Phrase } from '../units/phrase.ts';
 import type { Seen } from './paths.ts';
 import { rule, type CaseFacts, type Judgement, type Verdict } from './rule.ts';
 
-/** What keeps the cinch from being tied is told before what delays it. */
+/** What prevents tying is said before what delays it. */
 const severity: Readonly<Record<Judgement, number>> = {
   refuse: 5,
   'cannot-tell': 4,
@@ -95,7 +95,7 @@ type Asked = Seen<CaseFacts, 'order.quantity' | 'shop.cords' | 'shelf'>;
 type Laid = Seen<Candidate, 'buckle.id' | 'buckle.onHand' | 'buckle.orderable' | 'cordFeet' | 'accentFeet'>;
 type Told = Verdict<Asked, Laid>;
 
-/** The worse verdict; of equally bad ones the first: another buckle may do, another cord is another cinch. */
+/** Ties go to the first: a buckle is easier to change than a cord. */
 const worseOf = (first: Told, second: Told): Told =>
   severity[second.judgement] > severity[first.judgement] ? second : first;
 
@@ -111,7 +111,7 @@ function buckleVerdict({ onHand, orderable }: Laid['buckle'], needed: number): T
   return { judgement: 'refuse', margin, reason: noBuckle };
 }
 
-/** What is told of one kind of cord. */
+/** Wording for one kind of cord. */
 interface CordWords {
   readonly there: Told['reason'];
   readonly tooLittle: Told['reason'];
@@ -134,7 +134,7 @@ const accentCord = wordsOf(
 
 const noColor: Told = { judgement: 'not-applicable', reason: () => say`no color chosen` };
 
-/** Not applicable when no color chosen: then there is nothing to look up. */
+/** Not applicable when no color is chosen. */
 function cordVerdict(cord: CordShelf, feet: () => number, words: CordWords): Told {
   if (cord.colors.length === 0) return noColor;
   if (cord.unknown !== undefined) return { judgement: 'cannot-tell', reason: words.unknown };

@@ -1,4 +1,4 @@
-/** Does practice tie that many strands where the ring hangs, on a horse of this size? */
+/** Do makers tie this many strands for this set-back and size of horse? */
 import { isTied, isUsual, type StrandBand } from '../horse/practice.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { count, say, type Phrase } from '../units/phrase.ts';
@@ -14,11 +14,10 @@ const facts = { practice };
 type Bands = Seen<CaseFacts, 'practice.straight' | 'practice.roper'>;
 type Tied = Seen<Candidate, 'style' | 'strands'>;
 
-/** What practice ties in this style. */
 export const bandOf = ({ practice }: Bands, { style }: Pick<Tied, 'style'>): StrandBand =>
   style === 'straight' ? practice.straight : practice.roper;
 
-/** The first and last odd count within half a step of these bounds. */
+/** First and last odd count within half a step of a bound. */
 const first = (low: number): number => 2 * Math.ceil((low - 2) / 2 - 1e-9) + 1;
 const last = (high: number): number => 2 * Math.floor(high / 2 + 1e-9) + 1;
 
