@@ -20,7 +20,6 @@ import { otherStyles, type OtherStyle } from './straight-or-roper.ts';
 import { wayOut, type WayOut } from './way-out.ts';
 import { hasCloseGroove, mustHeal, welfareOf } from './welfare.ts';
 
-/** A style and strand count as the maker would tie it. */
 export interface RankedSpec extends Judged {
   readonly rank: number;
   /** Undefined for the last. */
@@ -106,12 +105,11 @@ export class Advice {
     return [...tapeRemarks(this.facts), ...this.photoRemarks];
   }
 
-  /** The photo's share of these. */
   get photoRemarks(): readonly Phrase[] {
     return photoRemarks(this.facts);
   }
 
-  /** What passes, best first, then every other style and strand count as it would be tied anyway. */
+  /** What passes, best first, then the rest as they would be tied anyway. */
   get every(): readonly Judged[] {
     const failed = this.#tied.flatMap((tied) => (tied.made === undefined ? [tied.ways()[0]] : []));
     return [...this.specs, ...failed.filter((judged) => judged !== undefined)];
@@ -139,15 +137,12 @@ export class Advice {
     return styleIds.filter((style) => !tied.has(style));
   }
 
-  /** The groove is so close, or the saddle creeps so, that a ring farther back would not help. */
+  /** A ring farther back would not help. */
   get closeGroove(): boolean {
     return hasCloseGroove(this.facts);
   }
 
-  /**
-   * How far back the ring would have to hang. Only when nothing passes, and not where that would drag the
-   * saddle along.
-   */
+  /** How far back the ring would have to hang; only where that would not drag the saddle along. */
   get wayOut(): WayOut | undefined {
     return this.first !== undefined || this.closeGroove ? undefined : wayOut(this.facts);
   }

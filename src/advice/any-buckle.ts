@@ -10,13 +10,12 @@ const decidedByBuckle: ReadonlySet<string> = new Set(['elbow-clearance', 'buckle
 
 export interface Laid {
   readonly spec: Spec;
-  /** Undefined when it does not fit on this horse. */
   readonly judged: Judged | undefined;
 }
 
 /**
- * The cinch with its usual buckle, or another if only that one passes. Rules that some buckles fail cannot
- * tell; if all fail, the cinch is ruled out.
+ * The usual buckle, or another if only that one passes. Rules that some buckles fail cannot tell; if all
+ * fail, the cinch is ruled out.
  */
 export function overBuckles(
   usual: Spec,

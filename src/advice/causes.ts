@@ -15,11 +15,9 @@ interface Scene {
   readonly judged: Judged;
   readonly facts: CaseFacts;
   readonly age: number | undefined;
-  /** Whether somebody named the style. */
   readonly styled: boolean;
 }
 
-/** For causes that depend on the rings alone. */
 interface Placed {
   readonly facts: Pick<CaseFacts, 'ring' | 'model' | 'k'>;
 }

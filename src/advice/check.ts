@@ -78,7 +78,6 @@ function layAndJudge(spec: Spec | undefined, { asked, which, facts }: Asking): P
 }
 
 interface Filled {
-  /** The most similar cinch, to find the nearest that passes. */
   readonly like?: Spec | undefined;
   readonly spec: Spec | undefined;
   readonly cannot: Phrase | undefined;
@@ -105,10 +104,7 @@ function specOf(named: CinchAsked, advice: Advice): Filled {
   return { spec, cannot: undefined };
 }
 
-/**
- * With no style named, strands are those of a straight: it comes nearest the elbow, so the guess cannot make
- * it pass.
- */
+/** An unnamed style counts as a straight, which comes nearest the elbow, so the guess cannot make it pass. */
 const withStyle = (asked: CinchAsked): CinchAsked =>
   asked.style === undefined && asked.strands !== undefined ? { ...asked, style: 'straight' } : asked;
 
@@ -137,10 +133,7 @@ interface BuckleScene {
   readonly shop: Shop;
 }
 
-/**
- * The named buckle; else that of the spec that agrees, the smallest that takes the strands, or the closest
- * to taking them.
- */
+/** The named buckle; else the matching spec's, the smallest that takes the strands, or the closest. */
 function buckleFor(id: string | undefined, { strands, like, shop }: BuckleScene): Buckle | undefined {
   if (id !== undefined) return shop.buckles.find((buckle) => buckle.id === id);
   if (like !== undefined) return like.buckle;

@@ -21,7 +21,6 @@ const sureness = ({ candidate }: Judged): number => candidate.clearance.likely;
 const surer: Criterion['because'] = (a, b) =>
   say`surer to clear the elbow, ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`;
 
-/** A straight narrower than makers tie on a horse of this size. */
 const isTooNarrow = ({ candidate: { style, strands } }: Judged, { practice }: CaseFacts): boolean =>
   style === 'straight' && strands <= practice.narrowest - 1;
 
@@ -30,7 +29,7 @@ const isPoor = (judged: Judged, facts: CaseFacts): boolean =>
   judged.judgementOf('flare-position') === 'poor' ||
   isTooNarrow(judged, facts);
 
-/** Nothing makes up for an elbow that is unlikely to clear; among such, the surest comes first. */
+/** Where clearing is unlikely, the surest comes first. */
 const notPoor = (facts: CaseFacts): Criterion => ({
   id: 'not poor at the elbow',
   key: (judged) =>
@@ -53,7 +52,7 @@ const offTheSore = (facts: CaseFacts): Criterion => ({
 
 type IsGood = (judged: Judged) => boolean;
 
-/** The flare the elbow has room for; a saddle that creeps forward leaves none for a high one. */
+/** A saddle that creeps forward leaves no room for a high flare. */
 function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
   const hasRoom = !hasCloseGroove(facts);
   const why = listed(facts.slipNeed.because);

@@ -8,7 +8,6 @@ import { bySize, layersOn } from '../cinch/buckles.ts';
 import { shelfOf } from '../cinch/shelf.ts';
 import { evenLength } from '../rules/usual-length.ts';
 
-/** All that rules may see. */
 export const caseFactsOf = (facts: Facts, shop: Shop): CaseFacts => ({
   ...facts,
   shop,
@@ -16,7 +15,7 @@ export const caseFactsOf = (facts: Facts, shop: Shop): CaseFacts => ({
   current: currentOf(facts, shop),
 });
 
-/** Fills in a straight, the smallest buckle that takes the strands, and the even length nearest the target. */
+/** Fills in a straight, the smallest buckle and the even length nearest the target. */
 function currentOf(facts: Facts, shop: Shop): Current {
   const { current: now } = facts.order;
   const sorted = [...shop.buckles].sort(bySize);

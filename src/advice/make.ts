@@ -22,7 +22,7 @@ export interface Tied extends Kind {
   /** Undefined when every way is refused. */
   readonly made: Judged | undefined;
   /**
-   * Ways with a good buckle position, best first, or else all ways; empty when there is no room below the
+   * Best first: those with a good buckle position, or else all; empty when there is no room below the
    * buckle.
    */
   readonly ways: () => Judged[];
@@ -58,7 +58,7 @@ export function make(facts: CaseFacts): Tied[] {
   });
 }
 
-/** These rules depend only on where the buckle sits, so one answer serves all cinches. */
+/** Depend only on where the buckle sits. */
 const isRefused = (seat: Seat, facts: CaseFacts): boolean =>
   latigoRun.judge(facts, seat).judgement === 'refuse' ||
   buckleHeight.judge(facts, seat).judgement === 'refuse';
@@ -88,7 +88,6 @@ interface RankedSeat {
   readonly place: number;
 }
 
-/** Best first. */
 function ranked(seats: readonly SpottedSeat[], facts: CaseFacts): RankedSeat[] {
   const keys = seatKeys(facts);
   const compare = (a: SpottedSeat, b: SpottedSeat): number => {

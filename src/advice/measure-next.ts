@@ -15,14 +15,14 @@ export interface Ask {
   readonly input: 'elbow room' | 'ring set-back' | 'ring to ring' | 'heart girth' | 'barrel shape';
   readonly how: string;
   readonly beforeCutting: boolean;
-  /** Spread of the first spec's clearance now, and once this is measured, inches. */
+  /** The first spec's, now and once this is measured, inches. */
   readonly sdNow: number;
   readonly sdThen: number;
   readonly chanceNow: number;
   readonly chanceThen: number;
   /** The same, not capped. */
   readonly likelyThen: number;
-  /** Strands of this style that would then be good at the elbow; undefined when no more than now. */
+  /** Would then be good at the elbow; undefined when no more than now. */
   readonly couldEarn: number | undefined;
 }
 

@@ -20,8 +20,8 @@ export interface Odds {
 }
 
 /**
- * First order. Clearing and reaching count as independent: both depend on ring height, but that hardly moves
- * the clearance.
+ * Clearing and reaching count as independent: both depend on ring height, but that hardly moves the
+ * clearance.
  */
 export function oddsOf(tied: Tied, facts: Facts): Odds {
   const clears = clearing(tied, facts);

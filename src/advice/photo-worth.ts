@@ -6,7 +6,6 @@ import { sideOf } from '../cinch/side.ts';
 import type { Advice, RankedSpec } from './advice.ts';
 
 export interface PhotoWorth {
-  /** Undefined when nothing passes. */
   readonly first: RankedSpec | undefined;
   /** The same cinch without the photo. */
   readonly without: Clearance | undefined;

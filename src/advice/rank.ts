@@ -4,7 +4,7 @@ import { say, type Phrase } from '../units/phrase.ts';
 import type { Criterion } from './criteria.ts';
 import type { Judged } from './judge.ts';
 
-/** Best first. Neither adding a candidate nor the input order changes the others' order. */
+/** Neither adding a candidate nor the input order changes the others' order. */
 export function rank(judged: readonly Judged[], criteria: readonly Criterion[]): Judged[] {
   const keyed = judged.map((entry) => ({ entry, keys: criteria.map(({ key }) => key(entry)) }));
   keyed.sort((a, b) => {

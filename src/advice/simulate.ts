@@ -15,7 +15,6 @@ export interface Simulated {
   readonly seed: number;
 }
 
-/** Draws every input from a normal distribution and puts the finished cinch on each horse. */
 export function simulateClearance(
   candidate: Candidate,
   facts: Facts,
@@ -54,7 +53,6 @@ function drawClearance({ shape, buckle, clearance }: Candidate, facts: Facts, no
   };
 }
 
-/** One possible horse and saddle. */
 function drawSide(facts: Facts, normal: () => number): Unrolled {
   const { model, girth, room, ring, centreLine, spread } = facts;
   const { own, station: withStation, drop } = girth.moved;

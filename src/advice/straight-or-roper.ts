@@ -6,14 +6,13 @@ import type { Advice, RankedSpec } from './advice.ts';
 
 export interface OtherStyle {
   readonly style: Style;
-  /** Undefined when none passes. */
   readonly spec: RankedSpec | undefined;
   readonly why: Phrase;
   /** Undefined when none passes. */
   readonly criterion: string | undefined;
 }
 
-/** Every style but the first's; all three when nothing passes. */
+/** All three when nothing passes. */
 export function otherStyles(
   advice: Pick<Advice, 'first' | 'specs' | 'refused' | 'firstBefore'>,
 ): OtherStyle[] {

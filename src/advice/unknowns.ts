@@ -6,7 +6,6 @@ import type { Order } from '../order/types.ts';
 import { askingNumbers } from '../numbers/asking-numbers.ts';
 import type { Model, ModelKey } from '../numbers/numbers.ts';
 
-/** A length nobody measured. */
 export interface Unknown {
   /** Expected now, inches. */
   readonly value: number;
@@ -15,7 +14,7 @@ export interface Unknown {
   readonly reading: number;
   readonly least: number;
   readonly enter: (order: Order, read: number) => Order;
-  /** Number of the model for how sure a reading is; undefined where the model averages it itself. */
+  /** Undefined where the model averages the reading itself. */
   readonly spreadKey: ModelKey | undefined;
 }
 

@@ -17,7 +17,7 @@ export interface WayOut {
 const STEP = 0.25;
 const MOST = 6;
 
-/** The least set-back with which something passes and is not poor at the elbow; undefined when none helps. */
+/** The least set-back at which something passes and is not poor at the elbow. */
 export function wayOut(facts: CaseFacts): WayOut | undefined {
   const now = facts.ring.setBack.value;
   for (let further = STEP; further <= MOST; further += STEP) {

@@ -30,7 +30,6 @@ export const mustHeal = ({ order }: Pick<Facts, 'order'>): boolean =>
 /** Less room than this draws saddle and cinch forward (inches on the average horse) [choice]. */
 const CLOSE = 3;
 
-/** The groove is so close that the saddle is drawn forward, or the saddle creeps already. */
 export const hasCloseGroove = ({ order, room, k }: Pick<Facts, 'order' | 'room' | 'k'>): boolean =>
   room.value < CLOSE * k || order.horse.trouble.includes('creeps-forward');
 

@@ -39,6 +39,6 @@ export function accentNeeds(bars: readonly PlacedBar[]): AccentNeed[] {
   return [...feet].map(([color, sum]) => ({ color, feet: wholeFeet(sum) }));
 }
 
-/** Whole feet for one cinch, all colors together. */
+/** All colors together. */
 export const accentFeet = (laid: Laid, colors: readonly string[]): number =>
   accentNeeds(placedBars(flatOf(laid), colors)).reduce((sum, { feet }) => sum + feet, 0);

@@ -10,7 +10,6 @@ export interface Bar {
   readonly length: number;
 }
 
-/** One half of a flat cinch; `flareStart` is undefined for a straight. */
 export interface Half {
   readonly half: number;
   readonly flareStart: number | undefined;
@@ -34,8 +33,8 @@ const center = (half: number, length: number): Bar => ({
 });
 
 /**
- * Evenly spaced rows from just below the buckle to where the flare starts. A high flare has two; a low flare
- * at least one more, and enough to keep the strands together.
+ * Evenly spaced from just below the buckle to where the flare starts. A high flare has two; a low flare at
+ * least three, and enough to keep the strands together.
  */
 function rowsOf(style: Style, flareStart: number): Bar[] {
   const row = bench('weave-row');
@@ -51,6 +50,6 @@ function rowsOf(style: Style, flareStart: number): Bar[] {
   return rows;
 }
 
-/** Both halves, the center bar once; a number of quarters. */
+/** Both halves, the center bar once. */
 export const barInches = (bars: readonly Bar[]): number =>
   bars.reduce((sum, { kind, length }) => sum + (kind === 'centre' ? 1 : 2) * length, 0);

@@ -7,7 +7,7 @@ export type Layers = 1 | 2;
 const holds = (range: StrandRange | undefined, strands: number): boolean =>
   range !== undefined && strands >= range.min && strands <= range.max;
 
-/** Every way the buckle takes this many strands, single first; empty when it does not. */
+/** Single first; empty when the buckle does not take this many. */
 export const layersOf = ({ single, double }: Buckle, strands: number): readonly Layers[] =>
   holds(single, strands) ? (holds(double, strands) ? [1, 2] : [1]) : holds(double, strands) ? [2] : [];
 
@@ -17,7 +17,7 @@ const SINGLE_UP_TO = 17;
 export const isUsualLayer = (layers: Layers, strands: number): boolean =>
   (layers === 1) === strands <= SINGLE_UP_TO;
 
-/** Single or double, the usual way first; undefined when the buckle does not take this many. */
+/** The usual way first; undefined when the buckle does not take this many. */
 export function layersOn(buckle: Buckle, strands: number): Layers | undefined {
   const ways = layersOf(buckle, strands);
   return ways.find((layers) => isUsualLayer(layers, strands)) ?? ways[0];

@@ -26,9 +26,8 @@ function measure(spot: Spot, side: Side): Measured {
 export const gapSd = (spot: Spot, side: Side): number => measure(spot, side).sd;
 
 /**
- * Clearance at the spot farthest under its floor or, when all keep theirs, the one with fewest spreads to
- * spare. The nearest spot would not do: where the edge runs beside the elbow line, rounding would pick it,
- * and its spread.
+ * At the spot farthest under its floor, or else the one with fewest spreads to spare. Rounding would pick
+ * the nearest spot where the edge runs beside the elbow line, and its spread with it.
  * @throws TypeError when there are no spots
  */
 export function clearanceOf(spots: readonly Spot[], side: Side): Clearance {

@@ -1,10 +1,10 @@
 /** How many feet of cord a cinch takes. */
 import { bench } from '../numbers/bench-numbers.ts';
 
-/** Length of one strand, bar to bar, inches [derived]. */
+/** Bar to bar, inches [derived]. */
 export const strungLength = (length: number): number => length - bench('hardware-off');
 
-/** Tail at each end of a piece, inches: twice around every strand [derived], but long enough to sew. */
+/** Inches: twice around every strand [derived], but long enough to sew. */
 export const tailOf = (passes: number): number =>
   Math.max(bench('least-tail'), 2 * passes * Math.PI * bench('tail-radius'));
 
@@ -17,6 +17,6 @@ export function bodyCordFeet(passes: number, length: number): number {
   return ((strung + 2 * tailOf(passes)) / 12) * (1 + bench('cord-over'));
 }
 
-/** Feet of 2-ply accent cord per inch of bar: nine passes of one and a half widths [derived]. */
+/** Feet per inch of bar: nine passes of one and a half widths [derived]. */
 export const accentFeetAnInch = (width: number): number =>
   (bench('accent-passes') * bench('accent-slack') * width) / 12;

@@ -13,10 +13,7 @@ const ARMPIT = 2;
 const ELBOW = 4;
 const TOP = 6;
 
-/**
- * The line is upright between armpit and elbow and opens away from the cinch beyond. Over the line the gap
- * is minus the overlap along x, so it is continuous at zero.
- */
+/** Over the line the gap is minus the overlap along x, so it is continuous at zero. */
 export function elbowGap(x: number, s: number, line: ElbowLine): ElbowGap {
   const room = line[ARMPIT] as number;
   const below = s < (line[ARMPIT + 1] as number);

@@ -4,7 +4,6 @@ import { bench } from '../numbers/bench-numbers.ts';
 import { barInches, barsOf, type Bar } from './bars.ts';
 import { widthAt, type Shape } from './outline.ts';
 
-/** What decides its flat shape. */
 export interface Laid {
   readonly style: Style;
   readonly shape: Shape;
@@ -23,13 +22,12 @@ export interface Flat {
   readonly bars: readonly Bar[];
   /** Whole cinch. */
   readonly barInches: number;
-  /** Width at a distance from the buckle. */
   readonly widthFrom: (distance: number) => number;
 }
 
 /** On the horse the cord has stretched; on the bench every distance is shorter by that share. */
 export function flatOf({ style, shape, length, buckle, flareStart }: Laid): Flat {
-  // A frame as tall as half the cinch leaves nothing to tie; keep the numbers finite.
+  // A frame as tall as half the cinch leaves nothing to tie.
   const half = Math.max(0.25, length / 2 - buckle.frameHeight);
   const share = half / shape.top;
   const start = flareStart === undefined ? undefined : flareStart * share;
@@ -47,7 +45,7 @@ export function flatOf({ style, shape, length, buckle, flareStart }: Laid): Flat
   };
 }
 
-/** Widths every 2 in from the buckle, and at the middle. At the buckle the strands gather on its bar. */
+/** At the buckle the strands gather on its bar. */
 export function profileOf({ half, widthFrom }: Flat, bar: number): { at: number; width: number }[] {
   const step = bench('profile-step');
   const stops = Array.from({ length: Math.ceil(half / step - 1e-9) }, (_, i) => i * step);

@@ -12,12 +12,11 @@ import { lowFlareStart } from './low-flare.ts';
 import type { Side } from './side.ts';
 import { cordSpots, frameSpots, type Spot } from './spots.ts';
 
-/** A seat with the spots of its frame. */
 export interface SpottedSeat extends Seat {
   readonly spots: readonly Spot[];
 }
 
-/** Frame clearance is computed on demand, since many seats are ruled out by height first. */
+/** Many seats are ruled out by height before their frame matters. */
 export function seatOf(buckle: Buckle, length: number, side: Side): SpottedSeat {
   const { girth, lengthNeed, barrel, elbowHeight } = side.facts;
   const low = (length + lengthNeed.stretch) / 2 - buckle.frameHeight;
@@ -40,7 +39,7 @@ export function seatOf(buckle: Buckle, length: number, side: Side): SpottedSeat 
   };
 }
 
-/** Undefined when the style has no room below the buckle at that length. */
+/** Undefined when there is no room below the buckle at that length. */
 export const lay = (spec: Spec, side: Side): Candidate | undefined =>
   layOn(spec, seatOf(spec.buckle, spec.length, side), side);
 
@@ -65,7 +64,7 @@ const hasRoom = (style: Style, { low }: Seat, side: Side): boolean =>
 const ceiling = (low: number, { facts: { model } }: Side): number =>
   low - model['high-flare-start'] - model['weave-step'];
 
-/** Most values are computed on demand, because many cinches are tried and few kept. */
+/** Most values are computed on demand: many cinches are tried, few kept. */
 class Laid implements Candidate {
   readonly style: Style;
   readonly strands: number;

@@ -6,7 +6,7 @@ import { gapSd } from './clearance.ts';
 import type { Side } from './side.ts';
 import { cordSpots, type Spot } from './spots.ts';
 
-/** Highest start station, but never too low to reach full width at the midline. Solved once per order. */
+/** As high as possible, but never too low to reach full width at the midline. */
 export function lowFlareStart(made: Pick<Made, 'strands' | 'layers'>, side: Side): number {
   const key = `${String(made.strands)} ${String(made.layers)}`;
   let start = side.lowFlares.get(key);
@@ -36,8 +36,8 @@ function solve({ strands, layers }: Pick<Made, 'strands' | 'layers'>, side: Side
 }
 
 /**
- * The required clearance, or more when the spread asks for it. The flare takes at most half the risk a good
- * spec may carry. Uses the spread of the widest cinch, so more strands never get more clearance.
+ * The required clearance, or more for a large spread: the flare takes at most half the risk a good spec may
+ * carry. Uses the widest cinch's spread, so more strands never get more clearance.
  */
 function wanted(spot: Spot, side: Side): number {
   const { model, required } = side.facts;

@@ -2,7 +2,6 @@
 import type { Facts } from '../horse/facts.ts';
 import type { Spot } from './spots.ts';
 
-/** How far a gap moves with each thing. */
 export interface Follows {
   /** Per inch of elbow room. */
   readonly room: number;
@@ -16,7 +15,7 @@ export interface Follows {
   readonly opening: number;
 }
 
-/** For each two things, the sum over inputs of the product of what one sd moves. */
+/** Sums over inputs of the products of what one sd moves. */
 export interface Moves {
   readonly roomRoom: number;
   readonly roomSlope: number;
@@ -27,7 +26,6 @@ export interface Moves {
   /** Width and opening each depend on one input of their own. */
   readonly widthWidth: number;
   readonly openingOpening: number;
-  /** Elbow room, and station of the elbow. */
   readonly roomAt: number;
   readonly elbowAt: number;
 }

@@ -2,7 +2,6 @@
 import type { Cord, Order, Shop } from '../order/types.ts';
 import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 
-/** All colors of one ply the order asks for. */
 export interface CordShelf {
   readonly ply: number;
   readonly colors: readonly string[];

@@ -30,7 +30,6 @@ interface Edge {
   readonly spotAt: (s: number) => Spot;
 }
 
-/** Midline to buckle. */
 export function cordSpots(shape: Shape, side: Unrolled): Spot[] {
   const { slope, line, armpit, elbow } = side;
   const xAt = (s: number): number => slope * s + widthAt(shape, s) / 2;
@@ -69,7 +68,7 @@ export function frameSpots(
   return spots;
 }
 
-/** Adds points of a straight piece that lie square to a corner of the elbow line. */
+/** Points square to a corner of the elbow line. */
 function addSquare(
   spots: Spot[],
   { xAt, spotAt, from, to }: Edge & { readonly from: number; readonly to: number },

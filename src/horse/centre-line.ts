@@ -22,7 +22,7 @@ export function pushOf(horse: Horse, k: number, model: Model): Estimate {
   return { value: 0, sd, kind, basis: 'no push from the ribs' };
 }
 
-/** `x_c(s) = slope s`; the push is given a quarter of the girth up, where a buckle usually sits. */
+/** `x_c(s) = slope s`; the push is given where a buckle usually sits. */
 export function centreLineOf(
   ring: { x: number; station: { value: number } },
   push: Estimate,

@@ -36,7 +36,7 @@ export interface Facts {
   /** Of the point of the elbow, and its height above the chest midline. */
   readonly elbowStation: number;
   readonly elbowHeight: number;
-  /** Least and wanted elbow clearance. */
+  /** Elbow clearance. */
   readonly floor: number;
   readonly required: number;
   readonly spread: Spread;

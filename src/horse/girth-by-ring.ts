@@ -19,7 +19,6 @@ interface Moved {
   readonly drop: number;
 }
 
-/** A girth suggested by a ring tape. */
 interface Pointed extends Omit<Moved, 'own'> {
   readonly value: number;
   readonly sd: number;
@@ -72,8 +71,8 @@ function byDrop(ringDrop: number, style: Saddle['style'], model: Model): Pointed
 }
 
 /**
- * Averages the girth with that, unless it was taped. Without it a ring tape would make a clearance less
- * sure, because ring and girth are wrong together.
+ * Leaves a taped girth alone. Without this a ring tape would make a clearance less sure, because ring and girth are
+ * wrong together.
  */
 export function withRingTapes(girth: Estimate, saddle: Saddle, model: Model): Girth {
   const pointed = girth.kind === 'measured' ? undefined : pointedTo(saddle, model);

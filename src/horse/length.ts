@@ -59,7 +59,7 @@ export const lengthFromGirth = (girth: number): number => 2 * Math.ceil((girth /
 export const runFor = (length: number, need: LengthNeed): number =>
   (need.ringToRing.value - length - need.stretch) / 2;
 
-/** The even lengths next to this one that the shop ties, with the latigo run each leaves. */
+/** Even lengths next to this one, as far as the shop ties them, with the latigo run each leaves. */
 export function evenNeighbors(
   length: number,
   need: LengthNeed,

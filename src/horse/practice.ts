@@ -47,13 +47,10 @@ const grown: readonly Row[] = [
 /** Ponies, any rigging [common practice, no source]. */
 const pony: Bounds = { least: 9, low: 11, high: 13, most: 15 };
 
-/** Girths up to which a small animal is a pony, and from which it is a horse, inches [choice]. */
+/** Inches up to which a small animal is a pony, and from which it is a horse [choice]. */
 const passage = { pony: { from: 67, to: 73 }, other: { from: 58, to: 68 } } as const;
 
-/**
- * Strands of a roper over a straight for the same order [common practice, no source]; usually not all six
- * [choice].
- */
+/** Over a straight for the same order [common practice, no source]; usually not all six [choice]. */
 const OVER = { least: 2, usual: 4, most: 6 };
 /** The narrowest straight [choice, from the table above]. */
 const NARROWEST = { grown: 13, pony: 9 };
@@ -139,7 +136,7 @@ const between = (a: Bounds, b: Bounds, share: number): Bounds => ({
   most: mix(a.most, b.most, share),
 });
 
-/** Counts are odd and bounds are not, so half a step either way is the same. */
+/** Counts are odd, so half a step either way is the same. */
 const HALF_STEP = 1;
 
 const within = (strands: number, from: number, to: number): boolean => stepsBeyond(strands, from, to) === 0;

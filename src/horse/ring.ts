@@ -73,7 +73,7 @@ function setBackOf({ rigging, barSpan }: Saddle, span: Seen | undefined, model: 
   return { value, sd, kind: 'told', basis: `${rigging.name} position on ${spanText}` };
 }
 
-/** Spread of a set-back known by name, plus that of bars seen only in a photo. */
+/** Adds the spread of bars seen only in a photo. */
 export function namedSetBackSd(
   { fraction, barSpan, seen }: { fraction: number; barSpan: number | undefined; seen: Seen | undefined },
   model: Model,
@@ -82,10 +82,7 @@ export function namedSetBackSd(
   return barSpan === undefined && seen !== undefined ? Math.hypot(named, (1 - fraction) * seen.sd) : named;
 }
 
-/**
- * A photo gives set-back from elbow to ring. That is surer than from the fork, which lies deeper in the
- * picture.
- */
+/** Elbow to ring is surer than fork to ring, as the fork lies deeper in the picture. */
 function withPhotoPlace(
   told: Estimate,
   { seen, k }: { seen: PhotoReading['seen']; k: number },

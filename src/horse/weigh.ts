@@ -18,8 +18,8 @@ export const spreadsApart = (a: Pick<Estimate, 'value' | 'sd'>, b: Pick<Estimate
   Math.abs(a.value - b.value) / Math.hypot(a.sd, b.sd);
 
 /**
- * Mean weighted by 1 over sd squared. When they disagree the spread grows with how far apart they are (Birge
- * 1932, Phys Rev 40:207).
+ * Weights are 1 over sd squared. When the values disagree the spread grows with how far apart they are
+ * (Birge 1932, Phys Rev 40:207).
  */
 export function weighed(usual: Estimate, seen: Shown, basis: string): Estimate {
   const share = shareOf(usual, seen);
@@ -42,10 +42,7 @@ export interface Weighed {
   readonly share: number;
 }
 
-/**
- * For a length where less is more cautious: of two that contradict each other takes the smaller, with the
- * spread grown.
- */
+/** For values where less is more cautious: if they contradict each other, takes the smaller. */
 export function weighedCautiously(
   usual: Estimate,
   seen: Shown,

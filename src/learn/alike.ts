@@ -13,7 +13,7 @@ export interface Contrary {
   readonly counts: ReadonlyMap<OutcomeResult, number>;
 }
 
-/** Groups that came out both ways: too long and too short, or with many rubs and many good after long use. */
+/** Both too long and too short, or many rubs and many good after long use. */
 export function contraries(evidence: readonly Evidence[]): Contrary[] {
   const groups = new Map<string, Evidence[]>();
   for (const each of evidence) groups.set(alikeKey(each), [...(groups.get(alikeKey(each)) ?? []), each]);

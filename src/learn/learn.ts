@@ -57,8 +57,8 @@ export type EvidenceRead =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
- * Matches outcomes to orders and shop. Faults: an unknown order, a buckle the shop lacks or that does not
- * take the strands, a cinch that does not fit on that horse.
+ * Faults: an unknown order, a buckle the shop lacks or that does not take the strands, a cinch that does not
+ * fit on that horse.
  */
 export function evidenceFrom(
   outcomes: readonly Outcome[],
@@ -76,7 +76,7 @@ export function evidenceFrom(
   return problems.length > 0 ? { ok: false, problems } : { ok: true, evidence };
 }
 
-/** Faults in an outcome's order, buckle and strands, even when the rest cannot be read. */
+/** Checked even when the rest cannot be read. */
 export function partFaults(
   { order, hasPair, tied, locate }: OutcomeParts,
   orders: ReadonlyMap<string, Order>,
@@ -119,7 +119,6 @@ function unknownOrder(locate: Outcome['locate'], orders: ReadonlyMap<string, Ord
 
 type BuckleRead = { ok: true; buckle: Buckle; layers: Layers } | { ok: false; problem: Problem };
 
-/** The named buckle, or the smallest that takes the strands. */
 function buckleFor({ tied, locate }: Pick<Outcome, 'tied' | 'locate'>, { buckles }: Shop): BuckleRead {
   const { buckle: id, strands } = tied;
   const found =

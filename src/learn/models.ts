@@ -5,7 +5,7 @@ import { defaultModel, type Model } from '../numbers/numbers.ts';
 import { alikeKey } from './alike.ts';
 import type { Evidence, Known } from './evidence.ts';
 
-/** A model with its prior; the number sought comes first. */
+/** The number sought comes first. */
 export interface Learning {
   readonly key: 'required-clearance' | 'stretch';
   readonly prior: Prior;
@@ -53,8 +53,8 @@ function averaged(middle: number, reach: number): Averaged {
 const enough = Math.log(learning('rub-chance') / (1 - learning('rub-chance')));
 
 /**
- * Log odds of a rub = (required - c) / softness + those at the required clearance, for clearance c over k,
- * averaged over its spread. Fits the required clearance and the log of the softness.
+ * Log odds of a rub = (required - c) / softness + those at the required clearance, for clearance c over k.
+ * Fits the required clearance and the log of the softness.
  */
 export function clearanceLearning(evidence: readonly Evidence[]): Learning {
   const used = evidence.flatMap(({ result }, i) => (isAboutElbow(result) ? [i] : []));
@@ -102,8 +102,8 @@ export function rubOdds(
 }
 
 /**
- * Length complaints by latigo run r = slack - stretch/2: too long where r is small, too short where it is
- * large. At the runs ruled out half complain. Two trials per outcome; fits the stretch.
+ * Latigo run r = slack - stretch/2: too long where r is small, too short where it is large, half at the runs
+ * ruled out. Two trials per outcome; fits the stretch.
  */
 export function giveLearning(evidence: readonly Evidence[], model: Model): Learning {
   const used = evidence.flatMap(({ result }, i) => (isAboutLength(result) ? [i, i] : []));

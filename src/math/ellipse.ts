@@ -1,12 +1,11 @@
 /** An upright ellipse measured along its skin: size from the girth, positions and heights from a station. */
 
 /**
- * A point is (a sin t, -b cos t), with t the eccentric angle from the bottom, pi at the top; it is not the
- * angle seen from the center. A station is the length along the skin from the bottom. Both may be negative
- * or go past the top.
+ * A point is (a sin t, -b cos t), with t the eccentric angle from the bottom, not the angle seen from the
+ * center. A station is the length along the skin from the bottom. Both may be negative or pass the top.
  */
 
-/** Half-axes in any one unit; either may be longer. */
+/** In any one unit; either may be longer. */
 export interface Ellipse {
   readonly halfWidth: number;
   readonly halfDepth: number;
@@ -52,7 +51,7 @@ export function ellipsePerimeter(a: number, b: number): number {
 }
 
 /**
- * The ellipse with this perimeter and this width over depth.
+ * From perimeter and width over depth.
  * @throws RangeError unless both are finite and above zero
  */
 export function solveEllipse(perimeter: number, ratio: number): Ellipse {
@@ -85,7 +84,6 @@ export function solveRatioFromDepth(perimeter: number, depth: number): number | 
   return ratio;
 }
 
-/** Length of skin per radian. */
 const speedAt = ({ halfWidth, halfDepth }: Ellipse, t: number): number =>
   Math.hypot(halfWidth * Math.cos(t), halfDepth * Math.sin(t));
 
@@ -121,7 +119,6 @@ export function stationAtHeight(ellipse: Ellipse, height: number): number {
   return angleToStation(ellipse, 2 * Math.asin(half)); // sin^2 (t / 2) = height / 2b
 }
 
-/** Radius of curvature at station s. */
 export function curvatureRadiusAt(ellipse: Ellipse, s: number): number {
   const speed = speedAt(ellipse, stationToAngle(ellipse, s));
   return (speed * speed * speed) / (ellipse.halfWidth * ellipse.halfDepth); // (a^2 cos^2 t + b^2 sin^2 t)^(3/2) / (a b)

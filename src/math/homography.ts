@@ -8,7 +8,7 @@ type Triple = readonly [number, number, number];
 export type Homography = readonly [Triple, Triple, Triple];
 
 /**
- * The map from each point to its partner (Heckbert 1989). Points far from the origin lose digits.
+ * By Heckbert 1989. Points far from the origin lose digits.
  * @returns undefined when three points of either four are in line, or a number is not finite
  */
 export function homographyOf(from: readonly Point[], to: readonly Point[]): Homography | undefined {
@@ -24,7 +24,7 @@ export function homographyOf(from: readonly Point[], to: readonly Point[]): Homo
   return [row(0), row(1), row(2)];
 }
 
-/** Three of four points, weighted to add up to the fourth; undefined when three are nearly in line. */
+/** Weights three points to add up to the fourth; undefined when three are nearly in line. */
 function columnsOf(points: readonly Point[]): readonly [Triple, Triple, Triple] | undefined {
   const [a, b, c, d] = points;
   if (!a || !b || !c || !d) return undefined;

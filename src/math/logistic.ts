@@ -5,10 +5,7 @@ export interface Trial {
   readonly happened: boolean;
   /** 1 by default. */
   readonly weight?: number;
-  /**
-   * Chance that it would have shown by now if it is going to; 1 by default. So the chance that it has shown
-   * is `seen` times the chance that it ever will.
-   */
+  /** Chance that it would have shown by now, if it ever will; 1 by default. */
   readonly seen?: number;
 }
 
@@ -39,7 +36,6 @@ export const chanceOf = (logOdds: number): number =>
 /** log(1 + exp(x)) without overflow. */
 const softplus = (x: number): number => (x > 0 ? x + Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x)));
 
-/** Log chance of what was seen, leaving out the constant for when it happened. */
 export function logChance({ happened, seen = 1 }: Trial, logOdds: number): number {
   if (happened) return -softplus(-logOdds);
   return seen === 1 ? -softplus(logOdds) : Math.log1p(-seen * chanceOf(logOdds));

@@ -19,9 +19,8 @@ const POINTS = [
 const AS_ONE = 0.9999;
 
 /**
- * P(X <= h and Y <= k) for standard normal X and Y of correlation rho, less the product of both chances, to
- * about seven digits: Drezner & Wesolowsky 1990, J. Stat. Comput. Simul. 35:101, integrated over u = tan(t /
- * 2), where it is smoother.
+ * P(X <= h and Y <= k) less the product of both chances, to about seven digits: Drezner & Wesolowsky 1990,
+ * J. Stat. Comput. Simul. 35:101, integrated over u = tan(t / 2), where it is smoother.
  */
 export function gainedTogether(h: number, k: number, rho: number): number {
   if (rho > AS_ONE) return normalCdf(Math.min(h, k)) - normalCdf(h) * normalCdf(k);
@@ -36,7 +35,6 @@ export function gainedTogether(h: number, k: number, rho: number): number {
   return (half * sum) / Math.PI;
 }
 
-/** Half of the integrand at u. */
 function bell(squares: number, product: number, u: number): number {
   const q = 1 + u * u;
   const sine = (2 * u) / q;

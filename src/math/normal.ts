@@ -5,7 +5,7 @@ const SQRT_2_PI = Math.sqrt(2 * Math.PI);
 const TAIL = 2.5;
 const FRACTIONS = 80;
 
-/** Chance that a standard normal value is at most x, to about 13 digits of the lower tail. */
+/** To about 13 digits, also in the lower tail. */
 export function normalCdf(x: number): number {
   const density = Math.exp((-x * x) / 2) / SQRT_2_PI;
   const size = Math.abs(x);
@@ -24,7 +24,7 @@ export function normalCdf(x: number): number {
 }
 
 /**
- * The standard normal value with chance p of not being exceeded.
+ * The value with chance p of not being exceeded.
  * @param p 0 to 1; the ends give -Infinity and Infinity
  * @throws RangeError when p is outside 0 to 1
  */

@@ -2,8 +2,8 @@
 import type { Point } from './homography.ts';
 
 /**
- * x right, y up, z toward the camera, in any one unit. The optical axis meets the plane z = 0 at the origin.
- * Pixels count right and down. Angles are radians, zero when the camera faces the plane and is level.
+ * x right, y up, z toward the camera. The optical axis meets the plane z = 0 at the origin. Pixels count
+ * right and down. Angles are radians, zero when the camera faces the plane and is level.
  */
 
 export interface Place {
@@ -19,20 +19,17 @@ export interface Pose {
   readonly tilt: number;
   /** Clockwise turn of the picture. */
   readonly roll: number;
-  /** Camera to origin. */
   readonly distance: number;
 }
 
 export interface Pinhole extends Pose {
   /** Pixels per unit of length at unit distance. */
   readonly focal: number;
-  /** Pixel of the optical axis. */
   readonly center: Point;
 }
 
 type Vector = readonly [number, number, number];
 
-/** Unit vectors right, up and into the picture. */
 function axesOf({ yaw, tilt }: Pose): { right: Vector; up: Vector; into: Vector } {
   const [sy, cy, st, ct] = [Math.sin(yaw), Math.cos(yaw), Math.sin(tilt), Math.cos(tilt)];
   return { right: [cy, 0, -sy], up: [-sy * st, ct, -cy * st], into: [-sy * ct, -st, -cy * ct] };
@@ -52,7 +49,7 @@ export function pixelOf(camera: Pinhole, { x, y, z }: Place): Point | undefined 
   return [camera.center[0] + c * u - s * v, camera.center[1] + s * u + c * v];
 }
 
-/** The position at depth z for a pixel, for a camera in front of that depth. */
+/** For a camera in front of that depth. */
 export function placeOf(camera: Pinhole, [px, py]: Point, z: number): Place {
   const { right, up, into } = axesOf(camera);
   const [s, c] = [Math.sin(camera.roll), Math.cos(camera.roll)];

@@ -6,7 +6,7 @@ export interface Random {
   next(): number;
   /** Strictly between 0 and 1 (52 bits; two draws of `next`). */
   uniform(): number;
-  /** Standard normal, increasing with the `uniform` value behind it. */
+  /** Increases with the `uniform` value behind it. */
   normal(): number;
 }
 

@@ -16,7 +16,7 @@ export interface CornerFault {
   readonly hint: string;
 }
 
-/** The first fault in corners that should run clockwise from the top left; undefined when there is none. */
+/** Corners should run clockwise from the top left. */
 export function cornerFault(
   corners: Corners,
   { leastEdge, mostDepth }: CornerBounds,
@@ -54,8 +54,8 @@ export function cornerFault(
 }
 
 /**
- * Farthest over nearest corner's distance from the camera. A corner's distance is as the area of the other
- * three's triangle, because a rectangle's diagonals share a middle. Infinite when three are in line.
+ * Far corner over near corner. A corner's distance is as the area of the other three's triangle, because a
+ * rectangle's diagonals share a middle. Infinite when three are in line.
  */
 export function depthRatio(corners: Corners): number {
   const areas = turnsOf(corners);

@@ -1,6 +1,5 @@
 /** What learning something is worth before choosing, averaged over what may be learned. */
 
-/** What the best choice gains over this one. */
 export const gainOver = (gains: readonly number[], choice: number): number =>
   Math.max(...gains) - (gains[choice] ?? 0);
 
@@ -11,8 +10,8 @@ export interface Mean {
 }
 
 /**
- * Mean of equally likely strata with two draws each. A quarter of the squared difference of a pair estimates
- * its mean's variance.
+ * For equally likely strata with two draws each: a quarter of a pair's squared difference estimates its
+ * mean's variance.
  * @param values both draws of the first stratum, then of the second, and so on
  */
 export function pairedMean(values: readonly number[]): Mean {
@@ -25,7 +24,7 @@ export function pairedMean(values: readonly number[]): Mean {
   return { mean: sum / values.length, error: Math.sqrt(squares) / values.length };
 }
 
-/** Weighted mean over every answer: nothing is drawn, so the error is zero. */
+/** Nothing is drawn, so the error is zero. */
 export const fullMean = (chances: readonly number[], values: readonly number[]): Mean => ({
   mean: chances.reduce((sum, chance, i) => sum + chance * (values[i] ?? 0), 0),
   error: 0,

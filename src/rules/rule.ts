@@ -36,7 +36,6 @@ export type Evidence =
     }
   | { readonly basis: 'choice'; readonly source: string; readonly why: string };
 
-/** All that rules may see. */
 export interface CaseFacts extends Facts {
   readonly shop: Shop;
   readonly shelf: Shelf;

@@ -111,7 +111,6 @@ function buckleVerdict({ onHand, orderable }: Laid['buckle'], needed: number): T
   return { judgement: 'refuse', margin, reason: noBuckle };
 }
 
-/** Wording for one kind of cord. */
 interface CordWords {
   readonly there: Told['reason'];
   readonly tooLittle: Told['reason'];
