@@ -8,6 +8,7 @@ import { bySize, layersOn } from '../cinch/buckles.ts';
 import { shelfOf } from '../cinch/shelf.ts';
 import { evenLength } from '../rules/usual-length.ts';
 
+/** Adds the shop, its shelf and the current cinch. */
 export const caseFactsOf = (facts: Facts, shop: Shop): CaseFacts => ({
   ...facts,
   shop,

@@ -25,12 +25,14 @@ const refusing = rules
   .filter(({ can }) => can.includes('refuse'))
   .sort((a, b) => Number(needsClearance(a)) - Number(needsClearance(b)));
 
+/** No rule refuses it. */
 export const passes = (judged: Judged): boolean =>
   refusing.every(({ id }) => judged.judgementOf(id) !== 'refuse');
 
 /** Asks each rule once, on demand. */
 export const judge = (candidate: Candidate, facts: CaseFacts): Judged => judgeBy(rules, candidate, facts);
 
+/** By these rules only. */
 export function judgeBy(asked: readonly AnyRule[], candidate: Candidate, facts: CaseFacts): Judged {
   const known = new Map<AnyRule, Verdict>();
   const verdictOf = (rule: AnyRule): Verdict => {

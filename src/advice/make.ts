@@ -29,6 +29,7 @@ export interface Tied extends Kind {
   readonly hasBuckle: boolean;
 }
 
+/** Every style and strand count of the shop. */
 export function make(facts: CaseFacts): Tied[] {
   const side = sideOf(facts);
   const lengths = lengthsFor(facts);

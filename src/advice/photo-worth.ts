@@ -12,6 +12,7 @@ export interface PhotoWorth {
   readonly firstWithout: RankedSpec | undefined;
 }
 
+/** Compares advice with and without the photo. */
 export function photoWorth(
   { specs: [first] }: Advice,
   bare: { facts: Facts; specs: readonly RankedSpec[] },

@@ -15,6 +15,7 @@ export interface Simulated {
   readonly seed: number;
 }
 
+/** Draws every input from a normal distribution. */
 export function simulateClearance(
   candidate: Candidate,
   facts: Facts,

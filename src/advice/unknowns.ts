@@ -38,6 +38,7 @@ export function roomUnknown({ room, girth, model }: Facts, reading = model['elbo
   };
 }
 
+/** Full position to ring. */
 export function setBackUnknown(
   { ring, girth, model }: Facts,
   reading = model['measured-position-sd'],
@@ -51,6 +52,7 @@ export function setBackUnknown(
   };
 }
 
+/** Around the barrel. */
 export const girthUnknown = ({ girth, model }: Facts): Unknown => ({
   ...lengths({ value: girth.value, sd: girth.sd, reading: model['girth-taped-sd'] }),
   least: girth.value / 2,
@@ -117,6 +119,7 @@ export interface Asked {
   readonly believedModel: Model;
 }
 
+/** A question's unknowns in an order. */
 export function askedOf(unknowns: readonly Unknown[], { order, model }: Read): Asked {
   const withSpreads = (spread: (unknown: Unknown) => number): Model => {
     const known = unknowns.flatMap((unknown) =>

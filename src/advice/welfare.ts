@@ -24,12 +24,14 @@ export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>):
   ];
 }
 
+/** Skin is hurt: no riding until it heals. */
 export const mustHeal = ({ order }: Pick<Facts, 'order'>): boolean =>
   isGalled(order) || order.horse.trouble.includes('buckle-rub');
 
 /** Less room than this draws saddle and cinch forward (inches on the average horse) [choice]. */
 const CLOSE = 3;
 
+/** The saddle is drawn forward, or creeps already. */
 export const hasCloseGroove = ({ order, room, k }: Pick<Facts, 'order' | 'room' | 'k'>): boolean =>
   room.value < CLOSE * k || order.horse.trouble.includes('creeps-forward');
 

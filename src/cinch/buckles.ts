@@ -14,6 +14,7 @@ export const layersOf = ({ single, double }: Buckle, strands: number): readonly 
 /** Most strands usually strung single [practice]. */
 const SINGLE_UP_TO = 17;
 
+/** Single up to that many, double beyond. */
 export const isUsualLayer = (layers: Layers, strands: number): boolean =>
   (layers === 1) === strands <= SINGLE_UP_TO;
 

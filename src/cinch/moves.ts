@@ -30,6 +30,7 @@ export interface Moves {
   readonly elbowAt: number;
 }
 
+/** Computed once per order. */
 export function movesOf({ spread, ring, centreLine, room, k, elbowStation }: Facts): Moves {
   const station = ring.station.value;
   const rows = spread.map((row) => ({

@@ -38,11 +38,13 @@ const pinchedWidth = ({ strands, layers }: Strung, model: Model): number =>
 const barWidth = ({ strands, layers }: Strung, bar: number, model: Model): number =>
   Math.min(bar, strands * model[layers === 2 ? 'bar-pitch-double' : 'strand-pitch']);
 
+/** Pinched on a roper; as it comes off the bar on a straight. */
 export const widthAtBuckle = (
   { style, bar, ...strung }: Strung & { readonly style: Style; readonly bar: number },
   model: Model,
 ): number => (style === 'straight' ? barWidth(strung, bar, model) : pinchedWidth(strung, model));
 
+/** From buckle bar to full width. */
 export const straightShape = (
   { bar, top, ...strung }: Strung & { readonly bar: number; readonly top: number },
   model: Model,

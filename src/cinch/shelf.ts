@@ -17,6 +17,7 @@ export interface Shelf {
   readonly accent: CordShelf;
 }
 
+/** The shelf for one order. */
 export const shelfOf = ({ colors }: Order, shop: Shop): Shelf => ({
   body: cordShelf(BODY_PLY, colors?.body ?? [], shop),
   accent: cordShelf(ACCENT_PLY, colors?.accent ?? [], shop),

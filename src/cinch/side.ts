@@ -17,6 +17,7 @@ export interface Side extends Unrolled {
   readonly lowFlares: Map<string, number>;
 }
 
+/** The side for one order. */
 export function sideOf(facts: Facts): Side {
   const { model, k, elbowLine, centreLine, elbowStation, lengthNeed } = facts;
   return {

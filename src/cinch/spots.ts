@@ -30,6 +30,7 @@ interface Edge {
   readonly spotAt: (s: number) => Spot;
 }
 
+/** Spots of the strands. */
 export function cordSpots(shape: Shape, side: Unrolled): Spot[] {
   const { slope, line, armpit, elbow } = side;
   const xAt = (s: number): number => slope * s + widthAt(shape, s) / 2;

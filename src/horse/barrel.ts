@@ -17,7 +17,7 @@ function barrelRatio(said: Horse['barrel'], girth: number, model: Model): Estima
   if (said === undefined)
     return { value: model['ratio-average'], sd, kind: 'assumed', basis: 'average barrel' };
   if (typeof said === 'string') {
-    return { value: model[`ratio-${said}`], sd, kind: 'told', basis: `customer says ${said}` };
+    return { value: model[`ratio-${said}`], sd, kind: 'told', basis: `customer says ${said} barrel` };
   }
   const solved = solveRatioFromDepth(girth, said.depth);
   if (solved === undefined) {
@@ -35,7 +35,7 @@ function weigh(prior: number, solved: number, model: Model): Estimate {
   const a = model['ratio-sd'] ** -2;
   const b = model['ratio-from-depth-sd'] ** -2;
   const value = Math.min(1.1, Math.max(0.45, (a * prior + b * solved) / (a + b)));
-  const basis = `${short(solved)} by girth and depth (weak evidence), averaged with the usual`;
+  const basis = `${short(solved)} by girth and depth, weak evidence, averaged with the usual`;
   return { value, sd: (a + b) ** -0.5, kind: 'measured', basis };
 }
 
@@ -54,7 +54,7 @@ export function withPhotoDepth(barrel: Barrel, { girth, depth }: PhotoDepth, mod
   const byDepth = at(girth.value, depth.value + depth.sd) - at(girth.value, depth.value - depth.sd);
   const byGirth = at(girth.value + girth.sd, depth.value) - at(girth.value - girth.sd, depth.value);
   const sd = Math.hypot(model['ratio-from-depth-sd'], byDepth / 2, byGirth / 2);
-  const basis = `${short(solved)} by depth in the photo (weak evidence), averaged with: ${ratio.basis}`;
+  const basis = `${short(solved)} by depth in the photo, weak evidence, averaged with: ${ratio.basis}`;
   const both = weighed(ratio, { value: solved, sd }, basis);
   const value = Math.min(1.1, Math.max(0.45, both.value));
   return { ratio: { ...both, value }, ellipse: solveEllipse(girth.value, value) };
@@ -65,6 +65,7 @@ interface PhotoDepth {
   readonly depth: Pick<Estimate, 'value' | 'sd'>;
 }
 
+/** Working of the half-axes. */
 export function barrelWorking(barrel: Barrel, girth: number): Working[] {
   const { halfWidth, halfDepth } = barrel.ellipse;
   return [

@@ -11,6 +11,7 @@ export interface Drop {
   readonly basis: string;
 }
 
+/** On one side. */
 export function dropOf({ ringDrop, style }: Pick<Saddle, 'ringDrop' | 'style'>, model: Model): Drop {
   const sd = model['drop-sd'];
   if (ringDrop !== undefined) {
@@ -22,4 +23,5 @@ export function dropOf({ ringDrop, style }: Pick<Saddle, 'ringDrop' | 'style'>, 
   return { fixed: 0, perGirth, sd, measured: false, basis: `usual drop of ${of}` };
 }
 
+/** Spread of half a taped ring to ring. */
 export const halfTapeSd = (model: Model): number => Math.min(model['drop-sd'], model['ring-to-ring-sd'] / 2);

@@ -5,6 +5,7 @@ import { sizeFactor } from './girth.ts';
 /** [x0, s0, x1, s1, ...] of midline, armpit, point of elbow and top of barrel. */
 export type ElbowLine = Float64Array;
 
+/** From room and girth, inches. */
 export function elbowLineOf(room: number, girth: number, model: Model): ElbowLine {
   const k = sizeFactor(girth, model);
   const armpit = model['armpit-station'] * k;

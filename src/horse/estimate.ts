@@ -31,6 +31,7 @@ export interface Working {
 /** At most two decimals, no trailing zeros. */
 export const short = (value: number): string => String(Math.round(value * 100) / 100);
 
+/** An estimate as an input. */
 export function asAssumption(input: string, estimate: Estimate, unit: Assumption['unit'] = 'in'): Assumption {
   return { input, unit, value: estimate.value, sd: estimate.sd, kind: estimate.kind, basis: estimate.basis };
 }

@@ -118,6 +118,7 @@ export function assumptionsOf(facts: Facts, learnedStretch?: LearnedFrom): Assum
   ];
 }
 
+/** In the order they follow. */
 export function workingOf(facts: Facts): Working[] {
   const { order, model, girth, k, room, ring, barrel } = facts;
   return [

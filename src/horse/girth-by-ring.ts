@@ -91,6 +91,7 @@ export function withRingTapes(girth: Estimate, saddle: Saddle, model: Model): Gi
   return { value, sd, kind: girth.kind, basis, moved };
 }
 
+/** Empty when no such tape was used. */
 export function ringTapesWorking(girth: Girth, saddle: Saddle, model: Model): Working[] {
   const pointed = girth.moved.drop === 0 ? undefined : pointedTo(saddle, model);
   if (pointed === undefined) return [];

@@ -69,6 +69,7 @@ function heightWorking({ height, kind, condition }: Horse, symbol: string): Work
   ];
 }
 
+/** Girth and size factor. */
 export function girthWorking(girth: Girth, { horse, saddle }: Order, model: Model): Working[] {
   const byRing = ringTapesWorking(girth, saddle, model);
   const lines =

@@ -45,7 +45,7 @@ function ringToRingOf({ station, taped }: Ring): Estimate {
   if (taped) return { value, sd, kind, basis: 'measured' };
   if (kind === 'photo') {
     // The photo shows the ring's height; the way around the chest rests on an assumed shape.
-    const basis = "from the ring's height in the photo; do not cut by it";
+    const basis = "worked out from the ring's height in the photo; do not cut by it";
     return { value, sd, kind: 'computed', basis };
   }
   if (kind !== 'measured') return { value, sd, kind, basis: station.basis };
@@ -72,6 +72,7 @@ export function evenNeighbors(
     .map((each) => ({ length: each, run: runFor(each, need) }));
 }
 
+/** Working of the target length. */
 export function lengthWorking(need: LengthNeed, saddle: Saddle, girth: number): Working[] {
   const rr = short(need.ringToRing.value);
   const from = saddle.ringToRing === undefined ? `2 x ${short(need.ringToRing.value / 2)}` : 'taped';

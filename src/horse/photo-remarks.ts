@@ -37,7 +37,7 @@ const words: Readonly<Record<Pair['by'], (pair: Pair) => Phrase>> = {
 /** Which one is used, if they contradict each other. */
 function taken({ told, toldSd, seen, by, cautious }: Pair): string {
   if (cautious === undefined || !contradicts({ value: told, sd: toldSd }, seen)) return '';
-  const which = seen.value < told ? 'the photo' : by === 'name' ? 'the name' : 'the usual';
+  const which = seen.value < told ? "the photo's" : by === 'name' ? "the name's" : 'the usual one';
   return `We used ${which}, the more cautious. `;
 }
 

@@ -51,6 +51,7 @@ const ways: readonly Better[] = [
   },
 ];
 
+/** Everything still to be done. */
 export function surerPhoto({ photo: reading, model }: Facts): Surer[] {
   if (reading === undefined) return [];
   return ways

@@ -10,6 +10,7 @@ import { barrelOf } from './barrel.ts';
 import type { Estimate } from './estimate.ts';
 import { sizeFactor } from './girth.ts';
 
+/** Undefined when there is no photo. */
 export function photoReadingOf(
   { horse, photo }: Order,
   girth: Estimate,

@@ -148,8 +148,10 @@ const stepsBeyond = (strands: number, from: number, to: number): number =>
     Math.ceil((strands - to - HALF_STEP) / 2 - 1e-9),
   );
 
+/** Usually tied. */
 export const isUsual = (strands: number, { low, high }: StrandBand): boolean => within(strands, low, high);
 
+/** Tied by any maker, on some horse. */
 export const isTied = (strands: number, { least, most }: StrandBand): boolean => within(strands, least, most);
 
 /** Steps of two strands outside what is tied on this horse; 0 inside. */

@@ -157,6 +157,7 @@ function ringStation(saddle: Saddle, girth: number, model: Model): Station {
   };
 }
 
+/** Working of the ring's position. */
 export function ringWorking(
   ring: Ring,
   { room, girth }: { room: number; girth: number },

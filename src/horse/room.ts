@@ -12,6 +12,7 @@ export interface Room extends Estimate {
   readonly weighed: boolean;
 }
 
+/** Room nobody measured. */
 export const usualRoom = (k: number, model: Model): Estimate => ({
   value: model['elbow-room'] * k,
   sd: model['elbow-room-sd'],

@@ -33,6 +33,7 @@ export function weighed(usual: Estimate, seen: Shown, basis: string): Estimate {
   };
 }
 
+/** One of them is a mistake. */
 export const contradicts = (usual: Pick<Estimate, 'value' | 'sd'>, seen: Shown): boolean =>
   spreadsApart(usual, seen) > CONTRADICTS;
 

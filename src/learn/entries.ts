@@ -10,6 +10,7 @@ export interface LearnedEntry {
   readonly value: string;
 }
 
+/** Clearance first. */
 export const refitsOf = ({ clearance, give }: Learned): readonly Refit[] => [clearance, give];
 
 /** Recommended numbers, and the least clearance where it follows. */

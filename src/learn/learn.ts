@@ -24,6 +24,7 @@ export interface Learned {
   readonly atFloor: { readonly before: number; readonly after: number; readonly moved: number };
 }
 
+/** What evidence shows. */
 export function learnFrom(evidence: readonly Evidence[], shop: Shop): Learned {
   const clearance = refit(clearanceLearning(evidence));
   const at = (inches: number): { before: number; after: number } => ({

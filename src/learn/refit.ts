@@ -44,6 +44,7 @@ export interface Refit {
   readonly recommended: boolean;
 }
 
+/** Fits one number. */
 export function refit(asked: Learning): Refit {
   const { key, prior, odds, of } = asked;
   const fit = fitLogistic(odds, prior);

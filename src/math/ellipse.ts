@@ -119,6 +119,7 @@ export function stationAtHeight(ellipse: Ellipse, height: number): number {
   return angleToStation(ellipse, 2 * Math.asin(half)); // sin^2 (t / 2) = height / 2b
 }
 
+/** Radius of curvature at station s. */
 export function curvatureRadiusAt(ellipse: Ellipse, s: number): number {
   const speed = speedAt(ellipse, stationToAngle(ellipse, s));
   return (speed * speed * speed) / (ellipse.halfWidth * ellipse.halfDepth); // (a^2 cos^2 t + b^2 sin^2 t)^(3/2) / (a b)

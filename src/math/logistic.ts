@@ -36,6 +36,7 @@ export const chanceOf = (logOdds: number): number =>
 /** log(1 + exp(x)) without overflow. */
 const softplus = (x: number): number => (x > 0 ? x + Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x)));
 
+/** Leaves out the constant for when it happened. */
 export function logChance({ happened, seen = 1 }: Trial, logOdds: number): number {
   if (happened) return -softplus(-logOdds);
   return seen === 1 ? -softplus(logOdds) : Math.log1p(-seen * chanceOf(logOdds));

@@ -62,6 +62,7 @@ export function depthRatio(corners: Corners): number {
   return Math.max(...areas) / Math.max(0, Math.min(...areas));
 }
 
+/** Distance of two points. */
 export const apart = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 
 /** Twice the area of each triangle of three corners; positive when clockwise, since pixels count down. */

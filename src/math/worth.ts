@@ -1,5 +1,6 @@
 /** What learning something is worth before choosing, averaged over what may be learned. */
 
+/** What the best choice gains over this one. */
 export const gainOver = (gains: readonly number[], choice: number): number =>
   Math.max(...gains) - (gains[choice] ?? 0);
 

@@ -30,4 +30,5 @@ export const benchNumbers = {
   'bar-tolerance': choice(0.25, 'in', 'bar position, either way'),
 } as const;
 
+/** Value of one number. */
 export const bench = (key: keyof typeof benchNumbers): number => benchNumbers[key].value;

@@ -21,5 +21,5 @@ export const heightGirthFit = {
  */
 export const girthByCondition = { source: 'carter-2009', usual: 5, perPoint: 0.02 } as const;
 
-/** A published breed average: 210.9 cm girth at 161 cm height. */
+/** Published average of one heavy draft breed: 210.9 cm of girth at 161 cm height. */
 export const draftGirthRatio = 1.31;

@@ -36,4 +36,5 @@ export const learningNumbers = {
   ),
 } as const;
 
+/** Value of one number. */
 export const learning = (key: keyof typeof learningNumbers): number => learningNumbers[key].value;

@@ -25,6 +25,7 @@ export interface ModelNumber extends FixedNumber<NumberUnit> {
 
 export const choice: NumberBasis = { kind: 'choice', source: 'engineering-choice' };
 export const practice: NumberBasis = { kind: 'practice', source: 'common-practice' };
+/** From a text; `source` names its entry. */
 export const published = (source: string): NumberBasis => ({ kind: 'published', source });
 
 /** Builds the numbers of a table with one basis. */

@@ -71,7 +71,7 @@ export const betterThanNow = rule({
     if (gallsAgain(seen, candidate))
       return {
         judgement: 'poor',
-        reason: () => say`wider at the elbow than the cinch that galls, or hardly more likely to clear`,
+        reason: () => say`wider at the elbow than the cinch that galls, or little more likely to clear`,
       };
     return { judgement: 'good', reason: () => say`stays farther off the sore than the current cinch` };
   },

@@ -6,6 +6,7 @@ const SHORTEST = 26;
 const LONGEST = 34;
 const EIGHTH = 0.125;
 
+/** The nearest even length, inches. */
 export const evenLength = (length: number): number => 2 * Math.round(length / 2);
 
 /** Within an eighth, as nobody ties closer: 76 cm is a 30 in cinch. */

@@ -14,6 +14,7 @@ const facts = { practice };
 type Bands = Seen<CaseFacts, 'practice.straight' | 'practice.roper'>;
 type Tied = Seen<Candidate, 'style' | 'strands'>;
 
+/** What makers tie in this style. */
 export const bandOf = ({ practice }: Bands, { style }: Pick<Tied, 'style'>): StrandBand =>
   style === 'straight' ? practice.straight : practice.roper;
 
