@@ -43,6 +43,6 @@ function closeGroove({ order, room, k }: Pick<Facts, 'order' | 'room' | 'k'>): P
       : say`THE SADDLE CREEPS FORWARD.`;
   return [
     found,
-    say`A ring farther back would drag the saddle onto the shoulder. Start with saddle fit: ask a saddle fitter. A saddle maker can move the rigging over the groove; we can tie a low flare. A crupper or breeching is up to the rider and a trainer.`,
+    say`A ring farther back would drag the saddle onto the shoulder. Start with saddle fit: ask a saddle fitter. A saddle maker can move the rigging over the groove; a low flare is our job. A crupper or breeching is up to the rider and a trainer.`,
   ];
 }

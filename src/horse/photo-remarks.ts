@@ -31,7 +31,7 @@ const words: Readonly<Record<Pair['by'], (pair: Pair) => Phrase>> = {
   name: (pair) =>
     say`Rigging and photo disagree on ${pair.what}: ${dist(pair.told)} by the rigging's name, ${dist(pair.seen.value)} by photo, give or take ${dist(pair.seen.sd)}. ${taken(pair)}Check where the ring hangs, and the clicks.`,
   habit: (pair) =>
-    say`The photo shows an unusual ${pair.what}: ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}; ${dist(pair.told)} is usual for this girth. ${taken(pair)}Check the clicks, or tape it.`,
+    say`Usual ${pair.what} for this girth is ${dist(pair.told)}; the photo shows ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}. ${taken(pair)}Check the clicks, or tape it.`,
 };
 
 /** Which one is used, if they contradict each other. */
