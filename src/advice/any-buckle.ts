@@ -8,7 +8,7 @@ import type { Finding, Judged } from './judge.ts';
 /** Rules that depend on the buckle. Stock does not matter for a cinch already tied. */
 const decidedByBuckle: ReadonlySet<string> = new Set(['elbow-clearance', 'buckle-height', 'buckle-strands']);
 
-export interface Laid {
+export interface Tried {
   readonly spec: Spec;
   readonly judged: Judged | undefined;
 }
@@ -21,14 +21,16 @@ export function overBuckles(
   usual: Spec,
   buckles: readonly Buckle[],
   layAndJudge: (spec: Spec) => Judged | undefined,
-): Laid {
+): Tried {
   const sorted = [...buckles].sort(bySize);
   const taking = sorted.filter((buckle) => layersOn(buckle, usual.strands) !== undefined);
   const possible = taking.length > 0 ? taking : sorted;
-  const tried = [usual.buckle, ...possible.filter(({ id }) => id !== usual.buckle.id)].map((buckle): Laid => {
-    const spec: Spec = { ...usual, buckle, layers: layersOn(buckle, usual.strands) ?? 0 };
-    return { spec, judged: layAndJudge(spec) };
-  });
+  const tried = [usual.buckle, ...possible.filter(({ id }) => id !== usual.buckle.id)].map(
+    (buckle): Tried => {
+      const spec: Spec = { ...usual, buckle, layers: layersOn(buckle, usual.strands) ?? 0 };
+      return { spec, judged: layAndJudge(spec) };
+    },
+  );
   // A buckle in no list is known only to take the strands.
   const open = taking.length > 0 ? [] : ['buckle-strands'];
   const taken = tried.find(({ judged }) => judged !== undefined && isSubset(refusals(judged), open));
@@ -48,7 +50,7 @@ const refusedAnyway = (judged: Judged): boolean =>
   refused(judged).some((rule) => !decidedByBuckle.has(rule) && rule !== 'stock' && rule !== 'strand-range');
 
 /** Buckles ruled out, by rule. */
-function doubtsOf(tried: readonly Laid[]): Map<string, Phrase> {
+function doubtsOf(tried: readonly Tried[]): Map<string, Phrase> {
   const ids = new Map<string, string[]>();
   for (const { spec, judged } of tried) {
     if (judged === undefined) continue;

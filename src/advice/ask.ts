@@ -83,13 +83,13 @@ function byWorth(a: Worth, b: Worth): number {
   );
 }
 
-interface Scene {
+interface Before {
   readonly advice: Advice;
   readonly first: Candidate | undefined;
   readonly before: string;
 }
 
-interface Outcome {
+interface Effect {
   readonly changed: number;
   readonly gain: number;
   readonly followed: number;
@@ -97,11 +97,11 @@ interface Outcome {
   readonly first: Candidate | undefined;
 }
 
-function worthOfAsking(question: Question, scene: Scene, drawing: Drawing): Worth {
+function worthOfAsking(question: Question, scene: Before, drawing: Drawing): Worth {
   const { name } = question;
   const byWord = name === 'barrel shape';
   const { chances, outcomes } = byWord ? everyWord(scene) : drawn(question, scene, drawing);
-  const mean = (of: (outcome: Outcome) => number): Mean => {
+  const mean = (of: (outcome: Effect) => number): Mean => {
     const values = outcomes.map(of);
     return byWord ? fullMean(chances, values) : pairedMean(values);
   };
@@ -123,13 +123,13 @@ function worthOfAsking(question: Question, scene: Scene, drawing: Drawing): Wort
   };
 }
 
-interface Outcomes {
+interface Effects {
   readonly chances: readonly number[];
-  readonly outcomes: readonly Outcome[];
+  readonly outcomes: readonly Effect[];
 }
 
 /** All three barrel words. */
-function everyWord(scene: Scene): Outcomes {
+function everyWord(scene: Before): Effects {
   const { facts } = scene.advice;
   const answers = barrelAnswers(facts);
   return {
@@ -143,14 +143,14 @@ function everyWord(scene: Scene): Outcomes {
 }
 
 /** Each question has its own random stream, so no other question changes it; the first reading is stratified. */
-function drawn(question: Question, scene: Scene, { strata, seed }: Drawing): Outcomes {
+function drawn(question: Question, scene: Before, { strata, seed }: Drawing): Effects {
   const { order, model, shop: usual } = scene.advice.facts;
   const asked = askedOf(question.unknowns(scene.advice.facts), { order, model });
   // One shop for all draws, so its list of what it ties is built once.
   const taken = question.weighed === true ? asked.believedModel : asked.readModel;
   const shop = taken === usual.model ? usual : { ...usual, model: taken };
   const random = seededRandom(seed, questionNames.indexOf(question.name));
-  const outcomes: Outcome[] = [];
+  const outcomes: Effect[] = [];
   for (let i = 0; i < 2 * strata; i++) {
     const within = (Math.floor(i / 2) + random.uniform()) / strata;
     const normals = asked.unknowns.map((_, j) => (j === 0 ? normalInverse(within) : random.normal()));
@@ -176,7 +176,7 @@ interface Reading {
 }
 
 /** Sizes the order with the reading, then compares the old and new first by what would then be believed. */
-function outcomeOf({ read, shop, believed }: Reading, { first, before }: Scene): Outcome {
+function outcomeOf({ read, shop, believed }: Reading, { first, before }: Before): Effect {
   const then = adviceOn(factsOf(read.order, read.model), shop);
   const next = then.specs[0]?.candidate;
   const facts = factsOf(believed.order, believed.model);
@@ -211,7 +211,7 @@ function verdictOf(advice: Advice): string {
 }
 
 function mostOften(
-  outcomes: readonly Outcome[],
+  outcomes: readonly Effect[],
   chances: readonly number[],
   now: Candidate | undefined,
 ): Worth['instead'] {

@@ -11,7 +11,7 @@ export interface Cause {
   readonly words: Phrase;
 }
 
-interface Scene {
+interface CauseInput {
   readonly judged: Judged;
   readonly facts: CaseFacts;
   readonly age: number | undefined;
@@ -22,7 +22,7 @@ interface Placed {
   readonly facts: Pick<CaseFacts, 'ring' | 'model' | 'k'>;
 }
 
-type Explain<S = Scene> = (scene: S) => { explained: boolean; words: Phrase };
+type Explain<S = CauseInput> = (scene: S) => { explained: boolean; words: Phrase };
 
 /** Years; older cord may be hard [common practice, no source]. */
 const OLD = 3;
@@ -36,7 +36,7 @@ export function causesOf(
   facts: CaseFacts,
   asked: CinchAsked & { age?: number | undefined },
 ): Cause[] {
-  const scene: Scene = { judged, facts, age: asked.age, styled: asked.style !== undefined };
+  const scene: CauseInput = { judged, facts, age: asked.age, styled: asked.style !== undefined };
   return facts.order.horse.trouble.map((trouble) => ({ trouble, ...explanations[trouble](scene) }));
 }
 

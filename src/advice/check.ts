@@ -8,7 +8,7 @@ import { bySize, layersOn, strandsAway } from '../cinch/buckles.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';
-import { overBuckles, type Laid } from './any-buckle.ts';
+import { overBuckles, type Tried } from './any-buckle.ts';
 import { causesOf, causesUnlaid, type Cause } from './causes.ts';
 import { judge, passes, type Judged } from './judge.ts';
 import { evenLength } from '../rules/usual-length.ts';
@@ -66,7 +66,7 @@ interface Asking {
 }
 
 /** A current cinch with no buckle named is tried with every buckle. */
-function layAndJudge(spec: Spec | undefined, { asked, which, facts }: Asking): Partial<Laid> {
+function layAndJudge(spec: Spec | undefined, { asked, which, facts }: Asking): Partial<Tried> {
   if (spec === undefined) return {};
   const side = sideOf(facts);
   const judged = (each: Spec): Judged | undefined => {

@@ -26,7 +26,7 @@ export interface Ask {
   readonly couldEarn: number | undefined;
 }
 
-interface Question {
+interface Measurement {
   readonly input: Ask['input'];
   readonly how: string;
   readonly open: (facts: Facts) => boolean;
@@ -43,7 +43,7 @@ const saddle = ({ order }: Facts, change: Partial<Order['saddle']>): Order => ({
   saddle: { ...order.saddle, ...change },
 });
 
-const questions: readonly Question[] = [
+const questions: readonly Measurement[] = [
   {
     input: 'ring to ring',
     how: howToMeasure['ring to ring'],
@@ -81,7 +81,8 @@ export function asksFor(facts: CaseFacts, specs: readonly Judged[]): Ask[] {
   const [first] = specs;
   const isWider = ({ candidate: { style, strands } }: Judged): boolean =>
     style === first?.candidate.style && strands > first.candidate.strands;
-  const scene: Scene | undefined = first === undefined ? undefined : { first, wider: specs.filter(isWider) };
+  const scene: Compared | undefined =
+    first === undefined ? undefined : { first, wider: specs.filter(isWider) };
   const asks = questions
     .filter((question) => question.open(facts))
     .map((question) => askOne(question, facts, scene));
@@ -100,22 +101,22 @@ export function firstAskFor(facts: Facts, first: Judged | undefined): Pick<Ask, 
 }
 
 /** The first spec, and the wider ones of its style that pass. */
-interface Scene {
+interface Compared {
   readonly first: Judged;
   readonly wider: readonly Judged[];
 }
 
-const isBeforeCutting = ({ input }: Question): boolean => input === 'ring to ring';
+const isBeforeCutting = ({ input }: Measurement): boolean => input === 'ring to ring';
 
 /** The first spec once this is measured. */
-function laidThen({ answered }: Question, facts: Facts, { candidate }: Judged): Candidate {
+function laidThen({ answered }: Measurement, facts: Facts, { candidate }: Judged): Candidate {
   return lay(candidate, sideOf(factsOf(answered(facts), facts.model))) ?? candidate;
 }
 
-const likelyThen = (question: Question, facts: Facts, first: Judged | undefined): number =>
+const likelyThen = (question: Measurement, facts: Facts, first: Judged | undefined): number =>
   first === undefined ? 0 : laidThen(question, facts, first).clearance.likely;
 
-function askOne(question: Question, facts: CaseFacts, scene: Scene | undefined): Ask {
+function askOne(question: Measurement, facts: CaseFacts, scene: Compared | undefined): Ask {
   const { input, how } = question;
   const beforeCutting = isBeforeCutting(question);
   if (scene === undefined) {
@@ -140,7 +141,7 @@ function askOne(question: Question, facts: CaseFacts, scene: Scene | undefined):
 }
 
 /** Strands of what would then come first, if more than now. */
-function earned({ answered }: Question, facts: CaseFacts, { first, wider }: Scene): number | undefined {
+function earned({ answered }: Measurement, facts: CaseFacts, { first, wider }: Compared): number | undefined {
   if (wider.length === 0) return undefined;
   const then = caseFactsOf(factsOf(answered(facts), facts.model), facts.shop);
   const side = sideOf(then);

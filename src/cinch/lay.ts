@@ -45,7 +45,7 @@ export const lay = (spec: Spec, side: Side): Candidate | undefined =>
 
 /** The same for a seat already known. */
 export function layOn(made: Made, seat: SpottedSeat, side: Side): Candidate | undefined {
-  return hasRoom(made.style, seat, side) ? new Laid(made, seat, side) : undefined;
+  return hasRoom(made.style, seat, side) ? new LaidCinch(made, seat, side) : undefined;
 }
 
 /** A quick test: most cinches that come too close do so at armpit or elbow. */
@@ -65,7 +65,7 @@ const ceiling = (low: number, { facts: { model } }: Side): number =>
   low - model['high-flare-start'] - model['weave-step'];
 
 /** Most values are computed on demand: many cinches are tried, few kept. */
-class Laid implements Candidate {
+class LaidCinch implements Candidate {
   readonly style: Style;
   readonly strands: number;
   readonly layers: Made['layers'];

@@ -55,7 +55,7 @@ const OVER = { least: 2, usual: 4, most: 6 };
 /** The narrowest straight [choice, from the table above]. */
 const NARROWEST = { grown: 13, pony: 9 };
 
-interface Asked {
+interface PracticeInput {
   readonly horse: Pick<Horse, 'kind' | 'barrel'>;
   readonly girth: Pick<Estimate, 'value'>;
   readonly room: Pick<Estimate, 'kind' | 'value' | 'sd'>;
@@ -66,7 +66,7 @@ interface Asked {
 }
 
 /** Rigging style does not matter; set-back and size do. */
-export function practiceOf(asked: Asked, model: Model): Practice {
+export function practiceOf(asked: PracticeInput, model: Model): Practice {
   const { horse, girth, setBack } = asked;
   const { from, to } = passage[horse.kind === 'pony' ? 'pony' : 'other'];
   const share = Math.max(0, Math.min(1, (to - girth.value) / (to - from)));
@@ -92,13 +92,13 @@ const WHOLLY = 1;
 const part = (inches: number, k: number): number => Math.max(0, Math.min(1, inches / (WHOLLY * k)));
 
 /** 0 to 1: by round ribs, a sore, or taped room. */
-function shortOfRoom({ horse, room, k, isSore }: Asked, model: Model): number {
+function shortOfRoom({ horse, room, k, isSore }: PracticeInput, model: Model): number {
   if (horse.barrel === 'round' || isSore) return 1;
   return isSeen(room) ? part(usualRoom(k, model).value - room.value, k) : 0;
 }
 
 /** 0 to 1; an implausible tape earns nothing. */
-function muchRoom({ room, k }: Asked, model: Model): number {
+function muchRoom({ room, k }: PracticeInput, model: Model): number {
   const usual = usualRoom(k, model);
   return isSeen(room) && !contradicts(usual, room) ? part(room.value - usual.value, k) : 0;
 }

@@ -18,12 +18,13 @@ export function rawSkinInNotes({ notes }: Pick<Order, 'notes'>): string | undefi
   return undefined;
 }
 
-type Told = Pick<Order, 'notes'> & { readonly horse: Pick<Order['horse'], 'trouble'> };
+type SoreReport = Pick<Order, 'notes'> & { readonly horse: Pick<Order['horse'], 'trouble'> };
 
 /** A gall at the elbow, or notes of raw skin that do not blame the buckle. */
-export const isGalled = (order: Told): boolean =>
+export const isGalled = (order: SoreReport): boolean =>
   order.horse.trouble.includes('elbow-gall') ||
   (rawSkinInNotes(order) !== undefined && !order.horse.trouble.includes('buckle-rub'));
 
 /** Galled or cinchy: the clearance must be surer than usual. */
-export const isSore = (order: Told): boolean => isGalled(order) || order.horse.trouble.includes('girthy');
+export const isSore = (order: SoreReport): boolean =>
+  isGalled(order) || order.horse.trouble.includes('girthy');

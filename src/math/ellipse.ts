@@ -23,7 +23,7 @@ const MOST_STEPS = 100;
 export function angleToStation({ halfWidth, halfDepth }: Ellipse, t: number): number {
   let [a, b, angle, times] = [halfWidth, halfDepth, t, 1];
   let square = (a * a + b * b) / 2;
-  let waves = 0;
+  let sineSum = 0;
   let c: number;
   do {
     const [sine, cosine] = [Math.sin(angle), Math.cos(angle)];
@@ -33,9 +33,9 @@ export function angleToStation({ halfWidth, halfDepth }: Ellipse, t: number): nu
     [a, b] = [(a + b) / 2, Math.sqrt(a * b)]; // A&S 17.6.1
     square -= times * c * c; // A&S 17.6.4
     times *= 2;
-    waves += c * Math.sin(angle); // A&S 17.6.10
+    sineSum += c * Math.sin(angle); // A&S 17.6.10
   } while (Math.abs(c) > NEARLY_EQUAL * a);
-  return (square * angle) / (times * a) + waves; // A&S 17.6.9
+  return (square * angle) / (times * a) + sineSum; // A&S 17.6.9
 }
 
 /**

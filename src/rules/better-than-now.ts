@@ -7,8 +7,8 @@ import type { Seen } from './paths.ts';
 import { rule, type CaseFacts, type Current } from './rule.ts';
 
 type Worn = Seen<CaseFacts, 'order.horse.trouble' | 'order.notes' | 'current'>;
-type Frame = Seen<Candidate, 'buckle.frameWidth' | 'low'>;
-type Next = Frame & Seen<Candidate, 'clearance.likely' | 'elbowWidth'>;
+type FrameParts = Seen<Candidate, 'buckle.frameWidth' | 'low'>;
+type Next = FrameParts & Seen<Candidate, 'clearance.likely' | 'elbowWidth'>;
 
 const of = (...trouble: Trouble[]) => ({ horse: { trouble } });
 const current: Current = {
@@ -34,7 +34,7 @@ const STRAND = 0.4;
 const ROUNDING = 1e-9;
 
 /** 2 for a wider frame, 1 for one neither narrower nor higher, 0 otherwise. */
-export function rubsAgain({ order, current: { frame } }: Worn, { buckle, low }: Frame): 0 | 1 | 2 {
+export function rubsAgain({ order, current: { frame } }: Worn, { buckle, low }: FrameParts): 0 | 1 | 2 {
   if (frame === undefined || !order.horse.trouble.includes('buckle-rub')) return 0;
   if (buckle.frameWidth > frame.width + ROUNDING) return 2;
   const narrower = buckle.frameWidth <= frame.width - NARROWER + ROUNDING;

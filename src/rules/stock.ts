@@ -91,20 +91,20 @@ export const stock = rule({
   since: '0.1.0',
 });
 
-type Asked = Seen<CaseFacts, 'order.quantity' | 'shop.cords' | 'shelf'>;
-type Laid = Seen<Candidate, 'buckle.id' | 'buckle.onHand' | 'buckle.orderable' | 'cordFeet' | 'accentFeet'>;
-type Told = Verdict<Asked, Laid>;
+type Needs = Seen<CaseFacts, 'order.quantity' | 'shop.cords' | 'shelf'>;
+type Parts = Seen<Candidate, 'buckle.id' | 'buckle.onHand' | 'buckle.orderable' | 'cordFeet' | 'accentFeet'>;
+type StockVerdict = Verdict<Needs, Parts>;
 
 /** Ties go to the first: a buckle is easier to change than a cord. */
-const worseOf = (first: Told, second: Told): Told =>
+const worseOf = (first: StockVerdict, second: StockVerdict): StockVerdict =>
   severity[second.judgement] > severity[first.judgement] ? second : first;
 
-const buckleThere = (_: Asked, { buckle: { id } }: Laid): Phrase => say`the ${id} buckles are on the shelf`;
-const buckleToOrder = (_: Asked, { buckle: { id } }: Laid): Phrase => say`${id} buckles must be ordered`;
-const noBuckle = ({ order }: Asked, { buckle: { id, onHand } }: Laid): Phrase =>
+const buckleThere = (_: Needs, { buckle: { id } }: Parts): Phrase => say`the ${id} buckles are on the shelf`;
+const buckleToOrder = (_: Needs, { buckle: { id } }: Parts): Phrase => say`${id} buckles must be ordered`;
+const noBuckle = ({ order }: Needs, { buckle: { id, onHand } }: Parts): Phrase =>
   say`needs ${count(2 * order.quantity)} ${id} buckles; ${count(onHand)} on hand, and we can't get more`;
 
-function buckleVerdict({ onHand, orderable }: Laid['buckle'], needed: number): Told {
+function buckleVerdict({ onHand, orderable }: Parts['buckle'], needed: number): StockVerdict {
   const margin = onHand - needed;
   if (margin >= 0) return { judgement: 'good', margin, reason: buckleThere };
   if (orderable) return { judgement: 'acceptable', margin, reason: buckleToOrder };
@@ -112,12 +112,12 @@ function buckleVerdict({ onHand, orderable }: Laid['buckle'], needed: number): T
 }
 
 interface CordWords {
-  readonly there: Told['reason'];
-  readonly tooLittle: Told['reason'];
-  readonly unknown: Told['reason'];
+  readonly there: StockVerdict['reason'];
+  readonly tooLittle: StockVerdict['reason'];
+  readonly unknown: StockVerdict['reason'];
 }
 
-const wordsOf = (cordOf: (shelf: Shelf) => CordShelf, feetOf: (candidate: Laid) => number): CordWords => ({
+const wordsOf = (cordOf: (shelf: Shelf) => CordShelf, feetOf: (candidate: Parts) => number): CordWords => ({
   there: ({ shelf }) => say`buckles and ${cordOf(shelf).colors.join(' and ')} cord are on the shelf`,
   tooLittle: ({ shelf, order }, candidate) => tooLittle(cordOf(shelf), feetOf(candidate) * order.quantity),
   unknown: ({ shelf, shop }) => unknownColor(cordOf(shelf), shop.cords),
@@ -131,10 +131,10 @@ const accentCord = wordsOf(
   ({ accentFeet }) => accentFeet,
 );
 
-const noColor: Told = { judgement: 'not-applicable', reason: () => say`no color chosen` };
+const noColor: StockVerdict = { judgement: 'not-applicable', reason: () => say`no color chosen` };
 
 /** Not applicable when no color is chosen. */
-function cordVerdict(cord: CordShelf, feet: () => number, words: CordWords): Told {
+function cordVerdict(cord: CordShelf, feet: () => number, words: CordWords): StockVerdict {
   if (cord.colors.length === 0) return noColor;
   if (cord.unknown !== undefined) return { judgement: 'cannot-tell', reason: words.unknown };
   const margin = cord.feetOnHand - feet();

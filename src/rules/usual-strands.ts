@@ -12,10 +12,10 @@ const practice = {
 const facts = { practice };
 
 type Bands = Seen<CaseFacts, 'practice.straight' | 'practice.roper'>;
-type Tied = Seen<Candidate, 'style' | 'strands'>;
+type Parts = Seen<Candidate, 'style' | 'strands'>;
 
 /** What makers tie in this style. */
-export const bandOf = ({ practice }: Bands, { style }: Pick<Tied, 'style'>): StrandBand =>
+export const bandOf = ({ practice }: Bands, { style }: Pick<Parts, 'style'>): StrandBand =>
   style === 'straight' ? practice.straight : practice.roper;
 
 /** First and last odd count within half a step of a bound. */
@@ -28,7 +28,7 @@ export function usualWords(band: StrandBand): Phrase {
   return say`${count(first(band.low))} to ${count(last(band.high))} strands are usual where this ring hangs`;
 }
 
-const words = (seen: Bands, { style, strands }: Tied): Phrase => {
+const words = (seen: Bands, { style, strands }: Parts): Phrase => {
   const band = bandOf(seen, { style });
   const usual = usualWords(band);
   if (usual.values.length === 0) return usual;
