@@ -1,10 +1,10 @@
-/** The whole idea on one screen: an order becomes facts, candidates meet rules, what passes is ranked. */
+/** The whole idea on one screen: an order becomes facts, rules judge cinches, what passes is ranked. */
 import { adviceOn, type Advice } from './advice/advice.ts';
 import { factsOf } from './horse/facts.ts';
 import type { Order, Shop } from './order/types.ts';
 
-/** Everything the shop can say about one order. Pure, total for orders and shops that came through the door. */
+/** Everything the shop can say about one order. Pure; never throws for a checked order and shop. */
 export function sizeOrder(order: Order, shop: Shop): Advice {
-  const facts = factsOf(order, shop.model); // what is derived, once, with its spread
-  return adviceOn(facts, shop); //            candidates, verdicts, ranking, what to ask
+  const facts = factsOf(order, shop.model); // computed once, with spreads
+  return adviceOn(facts, shop); // cinches, verdicts, ranking, questions
 }

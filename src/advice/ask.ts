@@ -1,4 +1,4 @@
-/** What asking is worth: for each thing nobody has measured, how often knowing it changes what is tied, and how much surer it gets. */
+/** What each question is worth: how often the answer changes what is tied, and how much surer it gets. */
 import { adviceOn, type Advice } from './advice.ts';
 import { checkCinch } from './check.ts';
 import type { Shop } from '../order/types.ts';
@@ -20,25 +20,24 @@ import { oddsOf, oddsTold, type Odds } from './odds.ts';
 import { askedOf, drawOf, type Read } from './unknowns.ts';
 
 export interface Drawing {
-  /** Strata of the reading; two draws each. */
+  /** Two draws each. */
   readonly strata: number;
   readonly seed: number;
 }
 
 export const usualDrawing: Drawing = { strata: askingNumbers.strata.value, seed: 1 };
 
-/** What one question is worth. */
 export interface Worth {
   readonly name: QuestionName;
-  /** Chance that the first-ranked spec, or whether anything or the wish passes, is another once it is known. */
+  /** Chance that the first spec, whether any passes, or whether the wish passes changes. */
   readonly changes: Mean;
-  /** Gain in the chance that the cinch tied clears and reaches; never negative: at worst the answer is ignored. */
+  /** Gain in the chance to clear and reach; never negative, since the shop may ignore the answer. */
   readonly gain: Mean;
-  /** The same where the new first is tied even when it is less sure, because it is wider: may be negative. */
+  /** The gain if the new first is always tied, even when wider and less sure; may be negative. */
   readonly followed: Mean;
-  /** Chance that what comes first then is wider than now. */
+  /** Chance that the new first is wider. */
   readonly wider: Mean;
-  /** The other first spec that comes up most, and how often. */
+  /** The most frequent other first. */
   readonly instead:
     | {
         readonly style: Candidate['style'];
@@ -47,21 +46,21 @@ export interface Worth {
         readonly chance: number;
       }
     | undefined;
-  /** Must be known before cord is cut, whatever it is worth. */
+  /** Must be known before cutting, whatever its worth. */
   readonly beforeCutting: boolean;
   readonly worthAsking: boolean;
 }
 
 export interface AskResult {
   readonly advice: Advice;
-  /** Of the first-ranked spec as things stand; undefined when nothing passes. */
+  /** For the first spec today; undefined when nothing passes. */
   readonly now: Odds | undefined;
-  /** What must be known before cutting first, then most worth first; all that are open. */
+  /** All open questions: before cutting first, then by worth. */
   readonly worths: readonly Worth[];
   readonly drawing: Drawing;
 }
 
-/** All open questions of an order. Pure: the same seed gives the same. */
+/** The same seed gives the same result. */
 export function askAbout(advice: Advice, drawing: Drawing = usualDrawing): AskResult {
   const { facts } = advice;
   const first = advice.specs[0]?.candidate;
@@ -73,7 +72,7 @@ export function askAbout(advice: Advice, drawing: Drawing = usualDrawing): AskRe
   return { advice, now, worths: worths.sort(byWorth), drawing };
 }
 
-/** What must be known before cutting; then the gain, in whole percent, since less is noise; then how often it changes something. */
+/** Before cutting, then gain in whole percent, since less is noise, then changes. */
 function byWorth(a: Worth, b: Worth): number {
   const percent = ({ mean }: Mean): number => Math.round(100 * mean);
   return (
@@ -84,14 +83,13 @@ function byWorth(a: Worth, b: Worth): number {
   );
 }
 
-interface Scene {
+interface Before {
   readonly advice: Advice;
   readonly first: Candidate | undefined;
   readonly before: string;
 }
 
-/** What one answer leads to. */
-interface Outcome {
+interface Effect {
   readonly changed: number;
   readonly gain: number;
   readonly followed: number;
@@ -99,11 +97,11 @@ interface Outcome {
   readonly first: Candidate | undefined;
 }
 
-function worthOfAsking(question: Question, scene: Scene, drawing: Drawing): Worth {
+function worthOfAsking(question: Question, scene: Before, drawing: Drawing): Worth {
   const { name } = question;
   const byWord = name === 'barrel shape';
   const { chances, outcomes } = byWord ? everyWord(scene) : drawn(question, scene, drawing);
-  const mean = (of: (outcome: Outcome) => number): Mean => {
+  const mean = (of: (outcome: Effect) => number): Mean => {
     const values = outcomes.map(of);
     return byWord ? fullMean(chances, values) : pairedMean(values);
   };
@@ -125,13 +123,13 @@ function worthOfAsking(question: Question, scene: Scene, drawing: Drawing): Wort
   };
 }
 
-interface Outcomes {
+interface Effects {
   readonly chances: readonly number[];
-  readonly outcomes: readonly Outcome[];
+  readonly outcomes: readonly Effect[];
 }
 
-/** The three words for a barrel, all looked at. */
-function everyWord(scene: Scene): Outcomes {
+/** All three barrel words. */
+function everyWord(scene: Before): Effects {
   const { facts } = scene.advice;
   const answers = barrelAnswers(facts);
   return {
@@ -144,15 +142,15 @@ function everyWord(scene: Scene): Outcomes {
   };
 }
 
-/** Readings drawn from their own stream, so that no other question or order changes them; the first is stratified. */
-function drawn(question: Question, scene: Scene, { strata, seed }: Drawing): Outcomes {
+/** Each question has its own random stream, so no other question changes it; the first reading is stratified. */
+function drawn(question: Question, scene: Before, { strata, seed }: Drawing): Effects {
   const { order, model, shop: usual } = scene.advice.facts;
   const asked = askedOf(question.unknowns(scene.advice.facts), { order, model });
-  // One shop for all draws: what a shop ties is listed once for it.
+  // One shop for all draws, so its list of what it ties is built once.
   const taken = question.weighed === true ? asked.believedModel : asked.readModel;
   const shop = taken === usual.model ? usual : { ...usual, model: taken };
   const random = seededRandom(seed, questionNames.indexOf(question.name));
-  const outcomes: Outcome[] = [];
+  const outcomes: Effect[] = [];
   for (let i = 0; i < 2 * strata; i++) {
     const within = (Math.floor(i / 2) + random.uniform()) / strata;
     const normals = asked.unknowns.map((_, j) => (j === 0 ? normalInverse(within) : random.normal()));
@@ -173,13 +171,12 @@ function drawn(question: Question, scene: Scene, { strata, seed }: Drawing): Out
 
 interface Reading {
   readonly read: Read;
-  /** The shop that sizes it. */
   readonly shop: Shop;
   readonly believed: Read;
 }
 
-/** Sizes the order anew with the reading in it, and compares what would be tied now and then by what is then believed. */
-function outcomeOf({ read, shop, believed }: Reading, { first, before }: Scene): Outcome {
+/** Sizes the order with the reading, then compares the old and new first by what would then be believed. */
+function outcomeOf({ read, shop, believed }: Reading, { first, before }: Before): Effect {
   const then = adviceOn(factsOf(read.order, read.model), shop);
   const next = then.specs[0]?.candidate;
   const facts = factsOf(believed.order, believed.model);
@@ -194,18 +191,18 @@ function outcomeOf({ read, shop, believed }: Reading, { first, before }: Scene):
   };
 }
 
-/** Nothing tied clears nothing. */
+/** No cinch clears nothing. */
 const chanceOf = (tied: Candidate | undefined, facts: Facts): number =>
   tied === undefined ? 0 : oddsOf(tied, facts).both;
 
 const keyOf = ({ style, strands, length, buckle }: Candidate): string =>
   `${style} ${String(strands)} ${String(length)} ${buckle.id}`;
 
-/** The same cinch on the bench; a low flare is tied anew where its flare begins elsewhere. */
+/** The same on the bench; a low flare that starts elsewhere is another cinch. */
 const sameTied = (a: Candidate | undefined, b: Candidate | undefined): boolean =>
   a !== undefined && b !== undefined && keyOf(a) === keyOf(b) && a.shape.pinchedFrom === b.shape.pinchedFrom;
 
-/** All that may turn round: what comes first, whether anything passes, and whether the wish does. */
+/** First spec, whether any passes, and whether the wish does. */
 function verdictOf(advice: Advice): string {
   const [first] = advice.specs;
   const { wants } = advice.facts.order;
@@ -214,7 +211,7 @@ function verdictOf(advice: Advice): string {
 }
 
 function mostOften(
-  outcomes: readonly Outcome[],
+  outcomes: readonly Effect[],
   chances: readonly number[],
   now: Candidate | undefined,
 ): Worth['instead'] {
@@ -232,13 +229,13 @@ function mostOften(
   return { style, strands, length, chance: most.chance };
 }
 
-/** Questions to put to the customer: those worth it. A photo is offered instead of what it shows, not besides. */
+/** Questions worth asking. A photo is offered instead of what it shows, not on top. */
 export function toAsk({ worths }: AskResult): { questions: readonly Worth[]; photo: Worth | undefined } {
   const worth = worths.filter(({ worthAsking }) => worthAsking);
   const photo = worth.find(({ name }) => name === 'side photo');
   const others = worth.filter((each) => each !== photo);
   const replaced = others.some(({ name }) => answeredByPhoto.includes(name));
-  // A photo that would spare no question is a question of its own.
+  // A photo that replaces no question is a question of its own.
   return replaced || photo === undefined
     ? { questions: others, photo }
     : { questions: worth, photo: undefined };

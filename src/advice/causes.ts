@@ -1,4 +1,4 @@
-/** The likely cause of a trouble reported with the cinch that is ridden in now. */
+/** The likely cause of each trouble reported with the current cinch. */
 import type { CinchAsked, Trouble } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { dist, gap, joined, len, overlap, say, type Phrase } from '../units/phrase.ts';
@@ -11,41 +11,39 @@ export interface Cause {
   readonly words: Phrase;
 }
 
-interface Scene {
+interface CauseInput {
   readonly judged: Judged;
   readonly facts: CaseFacts;
   readonly age: number | undefined;
-  /** Whether somebody named the style, or it was taken. */
   readonly styled: boolean;
 }
 
-/** All that is asked where the place of the rings alone decides. */
 interface Placed {
   readonly facts: Pick<CaseFacts, 'ring' | 'model' | 'k'>;
 }
 
-type Explain<S = Scene> = (scene: S) => { explained: boolean; words: Phrase };
+type Explain<S = CauseInput> = (scene: S) => { explained: boolean; words: Phrase };
 
-/** Cord older than this is worth a look [common practice, no source]. */
+/** Years; older cord may be hard [common practice, no source]. */
 const OLD = 3;
 
 const yes = (words: Phrase): ReturnType<Explain> => ({ explained: true, words });
 const no = (words: Phrase): ReturnType<Explain> => ({ explained: false, words });
 
-/** One entry for each trouble reported, in the order in which it was reported. */
+/** In the order reported. */
 export function causesOf(
   judged: Judged,
   facts: CaseFacts,
   asked: CinchAsked & { age?: number | undefined },
 ): Cause[] {
-  const scene: Scene = { judged, facts, age: asked.age, styled: asked.style !== undefined };
+  const scene: CauseInput = { judged, facts, age: asked.age, styled: asked.style !== undefined };
   return facts.order.horse.trouble.map((trouble) => ({ trouble, ...explanations[trouble](scene) }));
 }
 
 const vetFirst = say`ask a vet first; ulcers and lameness are common causes`;
-const again = say`the current cinch cannot lie on this horse as described: measure both again`;
+const again = say`the current cinch, as described, does not fit on this horse: measure both again`;
 
-/** The same where what is ridden in cannot be laid on the horse at all: what needs no cinch can still be said. */
+/** For a current cinch that does not fit on the horse: what can be said without it. */
 export function causesUnlaid({ order, ...facts }: CaseFacts): Cause[] {
   return order.horse.trouble.map((trouble) => {
     if (trouble === 'creeps-forward') return { trouble, ...creeps({ facts }) };
@@ -64,7 +62,7 @@ const elbowGall: Explain = ({ judged: { candidate }, facts, age }) => {
   if (clearance.likely >= facts.model['chance-good']) {
     const old = age !== undefined && age >= OLD ? 'cord this old may be hard; ' : '';
     return no(
-      say`the cinch as described clears the elbow by about ${gap(clearance.inches)}: ${old}look for dirt, where it really lies, and a saddle set too far forward`,
+      say`the cinch as described clears the elbow by about ${gap(clearance.inches)}: ${old}look for dirt, a saddle set too far forward, and where the cinch really lies`,
     );
   }
   const near = nearWords(clearance.inches);
@@ -78,9 +76,7 @@ function reachWords(where: 'cinch' | 'buckle', style: string, facts: CaseFacts):
   if (facts.ring.x > facts.model['slant-fine'] * facts.k) {
     return say`the ring hangs ${dist(facts.ring.x)} ahead of the groove and carries this width to the elbow`;
   }
-  return style === 'high-flare'
-    ? say`the high flare starts there`
-    : say`it is too wide for the room there is`;
+  return style === 'high-flare' ? say`the high flare starts there` : say`it is too wide for the room`;
 }
 
 const buckleRub: Explain = ({ judged: { candidate }, facts }) => {
@@ -99,10 +95,10 @@ const buckleRub: Explain = ({ judged: { candidate }, facts }) => {
       room < 0
         ? say`the buckle's frame reaches onto the elbow, about ${overlap(-room)}`
         : say`the buckle's frame stays only ${gap(room)} off the elbow`;
-    return yes(joined([lies, say`a smaller buckle, or a narrower cinch that takes one, keeps clear`]));
+    return yes(joined([lies, say`use a smaller buckle, or a narrower cinch that takes one`]));
   }
   return no(
-    say`the buckle as described is clear of the elbow: look at the frame's edge, the tongue, and what lies under it`,
+    say`the buckle as described is clear of the elbow: check the frame's edge, the tongue, and what lies under it`,
   );
 };
 
@@ -146,7 +142,7 @@ const girthy: Explain = ({ judged: { candidate } }) => {
   const { inches, floor } = candidate.clearance;
   if (inches < floor) {
     const vet = say`ask a vet all the same; ulcers and lameness are common causes`;
-    return yes(joined([nearWords(inches), say`so stop using this one`, vet]));
+    return yes(joined([nearWords(inches), say`stop using this cinch`, vet]));
   }
   return no(
     joined([vetFirst, say`this cinch clears the elbow by about ${gap(inches)}; tighten it in stages`]),

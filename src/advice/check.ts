@@ -1,4 +1,4 @@
-/** Judges what a customer wants or rides in now: every rule's verdict, and the nearest spec that would pass. */
+/** Judges the cinch a customer wants or rides in now, and finds the smallest change that passes. */
 import type { Candidate, Spec } from '../cinch/candidate.ts';
 import { lay } from '../cinch/lay.ts';
 import { sideOf } from '../cinch/side.ts';
@@ -8,7 +8,7 @@ import { bySize, layersOn, strandsAway } from '../cinch/buckles.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Advice, RankedSpec } from './advice.ts';
-import { overBuckles, type Laid } from './any-buckle.ts';
+import { overBuckles, type Tried } from './any-buckle.ts';
 import { causesOf, causesUnlaid, type Cause } from './causes.ts';
 import { judge, passes, type Judged } from './judge.ts';
 import { evenLength } from '../rules/usual-length.ts';
@@ -19,24 +19,24 @@ export type CinchPart = 'style' | 'strands' | 'buckle' | 'length';
 export interface Checked {
   readonly which: CheckedWhich;
   readonly asked: CinchAsked;
-  /** Parts of `asked` that the command line left open and the order's own wish gave. */
+  /** Parts from the order that the command line left open. */
   readonly kept?: readonly CinchPart[] | undefined;
-  /** Undefined when it cannot be laid on this horse at all; then `cannot` says why. */
+  /** Undefined when it does not fit on this horse; `cannot` says why. */
   readonly judged: Judged | undefined;
   readonly cannot: Phrase | undefined;
-  /** Parts nobody named and what was taken for them. */
+  /** Parts we filled in. */
   readonly filled: readonly {
     readonly part: CinchPart;
     readonly taken: string | number;
   }[];
   readonly passes: boolean;
-  /** The passing spec that changes least; undefined when it passes itself or nothing does. */
+  /** The smallest change that passes; undefined when it passes or nothing does. */
   readonly nearest: RankedSpec | undefined;
-  /** Likely causes of the trouble reported, for what is ridden in now. */
+  /** For the current cinch. */
   readonly causes: readonly Cause[];
 }
 
-/** Judgement of one cinch for the order of `advice`. Total: an unknown buckle name is refused, not thrown. */
+/** An unknown buckle name is ruled out, not thrown. */
 export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advice): Checked {
   const { facts } = advice;
   const { spec: usual, cannot, like } = specOf(asked, advice);
@@ -51,7 +51,7 @@ export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advic
     passes: pass,
     cannot:
       judged === undefined
-        ? (cannot ?? say`at that length no side is left below the buckle for a low flare`)
+        ? (cannot ?? say`at that length there is no room below the buckle for a low flare`)
         : undefined,
     nearest: pass || near === undefined ? undefined : nearestPassing(near, worthOffering(advice.specs)),
     causes:
@@ -65,8 +65,8 @@ interface Asking {
   readonly facts: CaseFacts;
 }
 
-/** The spec as laid on this horse; a cinch in use has a buckle, so where nobody named it every one that may be it counts. */
-function layAndJudge(spec: Spec | undefined, { asked, which, facts }: Asking): Partial<Laid> {
+/** A current cinch with no buckle named is tried with every buckle. */
+function layAndJudge(spec: Spec | undefined, { asked, which, facts }: Asking): Partial<Tried> {
   if (spec === undefined) return {};
   const side = sideOf(facts);
   const judged = (each: Spec): Judged | undefined => {
@@ -78,13 +78,12 @@ function layAndJudge(spec: Spec | undefined, { asked, which, facts }: Asking): P
 }
 
 interface Filled {
-  /** Where it cannot be laid: the cinch that is most like what was asked, to find the nearest that passes. */
   readonly like?: Spec | undefined;
   readonly spec: Spec | undefined;
   readonly cannot: Phrase | undefined;
 }
 
-/** Completes what was asked from the best-ranked spec that agrees with it, else from the shop's list. */
+/** Fills in from the best-ranked spec that agrees, else from the shop file. */
 function specOf(named: CinchAsked, advice: Advice): Filled {
   const { shop } = advice.facts;
   const asked = withStyle(named);
@@ -92,7 +91,7 @@ function specOf(named: CinchAsked, advice: Advice): Filled {
     (asked.style ?? style) === style && (asked.strands ?? strands) === strands;
   const like = advice.specs.find(({ candidate }) => agrees(candidate))?.candidate;
   const strands = asked.strands ?? like?.strands;
-  if (strands === undefined) return cannotBe(say`the strand count is not known`);
+  if (strands === undefined) return cannotBe(say`no strand count given`);
   const { buckle: id } = asked;
   const buckle = buckleFor(id, { strands, like, shop });
   if (buckle === undefined) {
@@ -105,11 +104,10 @@ function specOf(named: CinchAsked, advice: Advice): Filled {
   return { spec, cannot: undefined };
 }
 
-/** Strands of a style that nobody named are those of a straight: of all styles it comes nearest the elbow, so the guess passes nothing. */
+/** An unnamed style counts as a straight, which comes nearest the elbow, so the guess cannot make it pass. */
 const withStyle = (asked: CinchAsked): CinchAsked =>
   asked.style === undefined && asked.strands !== undefined ? { ...asked, style: 'straight' } : asked;
 
-/** The parts that nobody named, with what was taken for them. */
 function filledIn(asked: CinchAsked, { style, strands, buckle, length }: Spec): Checked['filled'] {
   const taken = { style, strands, buckle: buckle.id, length };
   return parts.flatMap((part) => (asked[part] === undefined ? [{ part, taken: taken[part] }] : []));
@@ -135,7 +133,7 @@ interface BuckleScene {
   readonly shop: Shop;
 }
 
-/** The named buckle; else that of the spec that agrees, the smallest that takes the strands, the one that comes nearest to taking them. */
+/** The named buckle; else the matching spec's, the smallest that takes the strands, or the closest. */
 function buckleFor(id: string | undefined, { strands, like, shop }: BuckleScene): Buckle | undefined {
   if (id !== undefined) return shop.buckles.find((buckle) => buckle.id === id);
   if (like !== undefined) return like.buckle;
@@ -147,17 +145,17 @@ function buckleFor(id: string | undefined, { strands, like, shop }: BuckleScene)
   );
 }
 
-/** Length of the spec that is like it, or first; else the even one nearest the target. */
+/** The matching or first spec's length; else the even one nearest the target. */
 const usualLength = (like: Candidate | undefined, { facts: { lengthNeed, shop } }: Advice): number =>
   like?.length ?? Math.min(shop.lengths.max, Math.max(shop.lengths.min, evenLength(lengthNeed.target.value)));
 
-/** Nobody is helped by a spec that passes but is poor at the elbow, unless there is no other. */
+/** Offers specs poor at the elbow only when there are no others. */
 function worthOffering(specs: readonly RankedSpec[]): readonly RankedSpec[] {
   const better = specs.filter((spec) => spec.judgementOf('elbow-clearance') !== 'poor');
   return better.length > 0 ? better : specs;
 }
 
-/** Same style before another, then the fewest strands away, then the best ranked. */
+/** Same style first, then fewest strands away, then best ranked. */
 function nearestPassing(spec: Spec, specs: readonly RankedSpec[]): RankedSpec | undefined {
   const away = ({ candidate }: RankedSpec): number =>
     (candidate.style === spec.style ? 0 : 1000) + Math.abs(candidate.strands - spec.strands);

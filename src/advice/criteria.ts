@@ -1,4 +1,4 @@
-/** What makes one spec come before another: few named criteria, one after the other, never added up. */
+/** Why one spec comes before another: named criteria applied in turn, never added up. */
 import { isTied, stepsOutside } from '../horse/practice.ts';
 import { isSore } from '../horse/sore.ts';
 import { rubsAgain } from '../rules/better-than-now.ts';
@@ -13,7 +13,6 @@ export interface Criterion {
   readonly id: string;
   /** Smaller comes first. */
   readonly key: (judged: Judged) => number;
-  /** Why `a` comes before `b`. */
   readonly because: (a: Judged, b: Judged) => Phrase;
 }
 
@@ -22,7 +21,6 @@ const sureness = ({ candidate }: Judged): number => candidate.clearance.likely;
 const surer: Criterion['because'] = (a, b) =>
   say`surer to clear the elbow, ${chance(a.candidate.clearance.chance)} against ${chance(b.candidate.clearance.chance)}`;
 
-/** Whether it is a straight narrower than makers tie on a horse of this size. */
 const isTooNarrow = ({ candidate: { style, strands } }: Judged, { practice }: CaseFacts): boolean =>
   style === 'straight' && strands <= practice.narrowest - 1;
 
@@ -31,7 +29,7 @@ const isPoor = (judged: Judged, facts: CaseFacts): boolean =>
   judged.judgementOf('flare-position') === 'poor' ||
   isTooNarrow(judged, facts);
 
-/** Nothing makes up for an elbow that is hardly likely to be cleared; among such the surest that makers tie. */
+/** Where clearing is unlikely, the surest comes first. */
 const notPoor = (facts: CaseFacts): Criterion => ({
   id: 'not poor at the elbow',
   key: (judged) =>
@@ -44,17 +42,17 @@ const notPoor = (facts: CaseFacts): Criterion => ({
         : surer(a, b),
 });
 
-/** A wider frame than the one that rubs is worse than the same again. */
+/** A wider frame than the one that rubs is worse than the same frame. */
 const offTheSore = (facts: CaseFacts): Criterion => ({
   id: 'off the sore',
   key: (judged) =>
     Math.max(rubsAgain(facts, judged.candidate), Number(judged.judgementOf('better-than-now') === 'poor')),
-  because: () => say`it keeps farther off the sore than the current cinch does`,
+  because: () => say`stays farther off the sore than the current cinch`,
 });
 
 type IsGood = (judged: Judged) => boolean;
 
-/** A saddle that slips is held by the flare the elbow has room for; one that creeps forward leaves no room for a high one. */
+/** A saddle that creeps forward leaves no room for a high flare. */
 function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
   const hasRoom = !hasCloseGroove(facts);
   const why = listed(facts.slipNeed.because);
@@ -71,13 +69,12 @@ function holdsTheSaddle(facts: CaseFacts, isGood: IsGood): Criterion {
         ? usualWords(facts.practice.roper)
         : candidate.style === 'high-flare'
           ? say`a flare that starts high grips best, and the elbow has room: ${why}`
-          : say`a low flare grips, and gives the elbow more room than a high one: ${why}`,
+          : say`a low flare grips, and leaves more room at the elbow than a high one: ${why}`,
   };
 }
 
 export const PLAIN = 'a plain cinch for a plain need';
 
-/** For a plain need a straight stands before ropers. */
 const plainFirst: Criterion = {
   id: PLAIN,
   key: ({ candidate }) => Number(candidate.style !== 'straight'),
@@ -102,7 +99,7 @@ const enoughCords = (enough: number): Criterion => ({
     say`more strands for the work, ${count(a.candidate.strands)} against ${count(b.candidate.strands)}`,
 });
 
-/** A good straight with enough cords needs no weaving. */
+/** A good straight with enough strands needs no weaving. */
 const noIdleWeaving = (enough: number, isGood: IsGood): Criterion => ({
   id: 'no weaving that adds nothing',
   key: (judged) =>
@@ -110,7 +107,7 @@ const noIdleWeaving = (enough: number, isGood: IsGood): Criterion => ({
   because: () => say`a straight with enough strands to rope off of needs no weaving`,
 });
 
-/** Chances within a twentieth are called equal. */
+/** Chances within 5 points count as equal. */
 const twentieths = (judged: Judged): number => Math.floor(20 * sureness(judged) + 1e-9);
 
 const goodAtElbow = (good: number): Criterion => ({
@@ -119,10 +116,10 @@ const goodAtElbow = (good: number): Criterion => ({
   because: surer,
 });
 
-/** Chances that nobody can tell apart, so that many that fall short of the goal together do not change places at once [choice]. */
+/** Chances nobody can tell apart, so specs short of the goal do not trade places [choice]. */
 const NEAR = 0.03;
 
-/** The goal, or, where nothing in contest is that sure, what is near the surest. */
+/** The goal or, if nothing in contest reaches it, near the surest. */
 function goodHere(made: readonly Judged[], before: readonly Criterion[], goal: number): number {
   const contest = before.reduce((left, { key }) => {
     const best = Math.min(...left.map(key));
@@ -138,10 +135,10 @@ const moreStrands: Criterion = {
     say`${a.candidate.style === 'straight' ? 'wider spreads the pressure' : 'wider across the chest'}, ${count(a.candidate.strands)} strands against ${count(b.candidate.strands)}`,
 };
 
-/** Chance from which an elbow is good. */
+/** Chance from which the elbow is good. */
 const goalOf = ({ order, model }: CaseFacts): number => model[isSore(order) ? 'chance-sore' : 'chance-good'];
 
-/** The criteria for an order, by need before finish. */
+/** Need comes before finish. */
 export function criteriaFor(facts: CaseFacts, made: readonly Judged[]): readonly Criterion[] {
   const { order, slipNeed } = facts;
   const goal = goalOf(facts);
@@ -155,7 +152,7 @@ export function criteriaFor(facts: CaseFacts, made: readonly Judged[]): readonly
     slipNeed.level >= 2 ? [holdsTheSaddle(facts, isGood)] : order.use === 'roping' ? [] : [plainFirst];
   const first = [notPoor(facts), offTheSore(facts), ...style, whatPracticeTies(facts)];
   const elbowAfter = (before: readonly Criterion[]) => goodAtElbow(goodHere(made, before, goal));
-  // A sore elbow comes before strands for ranch work; to rope off of, a low flare has both.
+  // A sore elbow comes before strands for ranch work; a low flare gives both for roping.
   return isSore(order) && order.use !== 'roping'
     ? [...first, elbowAfter(first), ...work, moreStrands]
     : [...first, ...work, elbowAfter([...first, ...work]), moreStrands];

@@ -1,4 +1,4 @@
-/** The cinch ridden in now, as far as it tells what the next one must better. */
+/** What the current cinch says about the next one. */
 import type { Facts } from '../horse/facts.ts';
 import { lay, seatOf } from '../cinch/lay.ts';
 import { sideOf } from '../cinch/side.ts';
@@ -8,7 +8,7 @@ import { bySize, layersOn } from '../cinch/buckles.ts';
 import { shelfOf } from '../cinch/shelf.ts';
 import { evenLength } from '../rules/usual-length.ts';
 
-/** Facts with the shop's shelf and the cinch ridden in now: all that rules may see. */
+/** Adds the shop, its shelf and the current cinch. */
 export const caseFactsOf = (facts: Facts, shop: Shop): CaseFacts => ({
   ...facts,
   shop,
@@ -16,7 +16,7 @@ export const caseFactsOf = (facts: Facts, shop: Shop): CaseFacts => ({
   current: currentOf(facts, shop),
 });
 
-/** What nobody named is taken: a straight, the smallest buckle that takes the strands, the even length nearest the target. */
+/** Fills in a straight, the smallest buckle and the even length nearest the target. */
 function currentOf(facts: Facts, shop: Shop): Current {
   const { current: now } = facts.order;
   const sorted = [...shop.buckles].sort(bySize);

@@ -1,4 +1,4 @@
-/** A candidate meets the rules: every verdict, with its reason when it is read. */
+/** Applies the rules to one cinch. */
 import type { Candidate } from '../cinch/candidate.ts';
 import { rules } from '../rules/registry.ts';
 import type { AnyRule, CaseFacts, Judgement, Verdict } from '../rules/rule.ts';
@@ -13,27 +13,26 @@ export interface Finding {
 
 export interface Judged {
   readonly candidate: Candidate;
-  /** One for each rule, in the registry's order, with reasons. */
+  /** In the registry's order. */
   readonly findings: readonly Finding[];
-  /** Judgement of one rule. */
   readonly judgementOf: (rule: string) => Judgement | undefined;
 }
 
 const needsClearance = ({ looks }: AnyRule): boolean => looks.some((path) => path.startsWith('clearance.'));
 
-/** Rules that may refuse; those that need no clearance first, since that takes longest to work out. */
+/** Rules that can rule out; slow ones, which need a clearance, last. */
 const refusing = rules
   .filter(({ can }) => can.includes('refuse'))
   .sort((a, b) => Number(needsClearance(a)) - Number(needsClearance(b)));
 
-/** A candidate passes when no rule refuses it. */
+/** No rule refuses it. */
 export const passes = (judged: Judged): boolean =>
   refusing.every(({ id }) => judged.judgementOf(id) !== 'refuse');
 
-/** The verdicts on a candidate; each rule is asked once, when somebody wants to know. */
+/** Asks each rule once, on demand. */
 export const judge = (candidate: Candidate, facts: CaseFacts): Judged => judgeBy(rules, candidate, facts);
 
-/** The same by some rules. */
+/** By these rules only. */
 export function judgeBy(asked: readonly AnyRule[], candidate: Candidate, facts: CaseFacts): Judged {
   const known = new Map<AnyRule, Verdict>();
   const verdictOf = (rule: AnyRule): Verdict => {

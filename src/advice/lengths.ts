@@ -1,8 +1,8 @@
-/** The finished lengths worth trying: every one of the shop that leaves a latigo run no rule refuses. */
+/** The lengths worth trying: those the shop ties with a latigo run that no rule refuses. */
 import { runFor } from '../horse/length.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 
-/** Shortest first; where no run will do, the one length that comes nearest the target. */
+/** Shortest first; if none has such a run, the one nearest the target. */
 export function lengthsFor({
   lengthNeed,
   shop,

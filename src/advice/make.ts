@@ -1,4 +1,4 @@
-/** Make: of each style and strand count the one cinch a maker would tie. Details of making never decide between counts or styles. */
+/** The one cinch a maker would tie for each style and strand count; details never decide between counts or styles. */
 import type { Seat } from '../cinch/candidate.ts';
 import { isTooClose, layOn, seatOf, type SpottedSeat } from '../cinch/lay.ts';
 import { sideOf } from '../cinch/side.ts';
@@ -12,22 +12,24 @@ import { kindsOf, type Kind } from '../cinch/tied.ts';
 import { judge, passes, type Judged } from './judge.ts';
 import { lengthsFor } from './lengths.ts';
 
-/** A buckle at a length with the cords in so many layers: all that a style and strand count leave open. */
+/** What a style and strand count leave open. */
 interface Detail {
   readonly seat: SpottedSeat;
   readonly layers: Layers;
 }
 
-/** One style and strand count. */
 export interface Tied extends Kind {
-  /** The cinch as it would be tied; undefined when every way is refused. */
+  /** Undefined when every way is refused. */
   readonly made: Judged | undefined;
-  /** Every way in which the buckle sits well, best first, or, where it never does, every one; empty where no side is left below it. */
+  /**
+   * Best first: those with a good buckle position, or else all; empty when there is no room below the
+   * buckle.
+   */
   readonly ways: () => Judged[];
   readonly hasBuckle: boolean;
 }
 
-/** Every style and strand count of the shop, settled for this order. */
+/** Every style and strand count of the shop. */
 export function make(facts: CaseFacts): Tied[] {
   const side = sideOf(facts);
   const lengths = lengthsFor(facts);
@@ -57,12 +59,12 @@ export function make(facts: CaseFacts): Tied[] {
   });
 }
 
-/** Rules that look at nothing but where the buckle sits say the same of whatever is tied to it. */
+/** Depend only on where the buckle sits. */
 const isRefused = (seat: Seat, facts: CaseFacts): boolean =>
   latigoRun.judge(facts, seat).judgement === 'refuse' ||
   buckleHeight.judge(facts, seat).judgement === 'refuse';
 
-/** All seats whose buckle takes the strands; of equally good ones first the usual layer, then the smallest. */
+/** Among equal seats: the usual layer, then the smallest buckle. */
 function detailsOf(strands: number, seats: readonly RankedSeat[]): Detail[] {
   const details: (Detail & RankedSeat)[] = [];
   for (const { seat, place } of seats)
@@ -73,7 +75,6 @@ function detailsOf(strands: number, seats: readonly RankedSeat[]): Detail[] {
   );
 }
 
-/** The first that any of these details gives. */
 function first(details: readonly Detail[], of: (detail: Detail) => Judged[]): Judged | undefined {
   for (const detail of details) {
     const [found] = of(detail);
@@ -84,11 +85,10 @@ function first(details: readonly Detail[], of: (detail: Detail) => Judged[]): Ju
 
 interface RankedSeat {
   readonly seat: SpottedSeat;
-  /** Equally good seats share a place. */
+  /** Equal seats share a rank. */
   readonly place: number;
 }
 
-/** Seats in the order in which a maker would sooner use them. */
 function ranked(seats: readonly SpottedSeat[], facts: CaseFacts): RankedSeat[] {
   const keys = seatKeys(facts);
   const compare = (a: SpottedSeat, b: SpottedSeat): number => {
@@ -107,10 +107,7 @@ function ranked(seats: readonly SpottedSeat[], facts: CaseFacts): RankedSeat[] {
   });
 }
 
-/**
- * Off an old rub, a run that is accepted, an even length, the run nearest the target, then the rule of thumb; then a frame that is good
- * at the elbow, and buckles to be had. Length comes before the frame: the ring settles it.
- */
+/** Length comes before the frame, because the ring settles it. */
 function seatKeys(facts: CaseFacts): ((seat: SpottedSeat) => number)[] {
   const { model, lengthNeed, order } = facts;
   return [

@@ -1,4 +1,4 @@
-/** What to measure next: first order, one input at a time, as if the tape read just what was assumed. */
+/** What to measure next, one input at a time, as if the tape read what was assumed. */
 import { factsOf, type Facts } from '../horse/facts.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { lay } from '../cinch/lay.ts';
@@ -14,24 +14,23 @@ import { rank } from './rank.ts';
 export interface Ask {
   readonly input: 'elbow room' | 'ring set-back' | 'ring to ring' | 'heart girth' | 'barrel shape';
   readonly how: string;
-  /** Must be known before cord is cut. */
   readonly beforeCutting: boolean;
-  /** Spread of the first spec's clearance now, and with this measured, inches. */
+  /** The first spec's, now and once this is measured, inches. */
   readonly sdNow: number;
   readonly sdThen: number;
   readonly chanceNow: number;
   readonly chanceThen: number;
-  /** The same as reckoned. */
+  /** The same, not capped. */
   readonly likelyThen: number;
-  /** Strands of the first spec's style that would be good at the elbow if the tape read what was assumed; undefined when no more than now. */
+  /** Would then be good at the elbow; undefined when no more than now. */
   readonly couldEarn: number | undefined;
 }
 
-interface Question {
+interface Measurement {
   readonly input: Ask['input'];
   readonly how: string;
   readonly open: (facts: Facts) => boolean;
-  /** The order as it would be, had this been measured and read what was assumed. */
+  /** The order if this were measured and read as assumed. */
   readonly answered: (facts: Facts) => Order;
 }
 
@@ -44,7 +43,7 @@ const saddle = ({ order }: Facts, change: Partial<Order['saddle']>): Order => ({
   saddle: { ...order.saddle, ...change },
 });
 
-const questions: readonly Question[] = [
+const questions: readonly Measurement[] = [
   {
     input: 'ring to ring',
     how: howToMeasure['ring to ring'],
@@ -65,7 +64,7 @@ const questions: readonly Question[] = [
   },
   {
     input: 'heart girth',
-    how: 'round the barrel just behind the elbow and withers, breathing out; say where the tape lay',
+    how: 'around the barrel just behind the elbow and withers, horse breathing out; say where the tape lay',
     open: (facts) => facts.girth.kind !== 'measured',
     answered: (facts) => horse(facts, { heartGirth: facts.girth.value }),
   },
@@ -77,12 +76,13 @@ const questions: readonly Question[] = [
   },
 ];
 
-/** Questions still open, those needed before cutting first, then by how sure the first spec would be. */
+/** Before cutting first, then by how sure the first spec would be. */
 export function asksFor(facts: CaseFacts, specs: readonly Judged[]): Ask[] {
   const [first] = specs;
   const isWider = ({ candidate: { style, strands } }: Judged): boolean =>
     style === first?.candidate.style && strands > first.candidate.strands;
-  const scene: Scene | undefined = first === undefined ? undefined : { first, wider: specs.filter(isWider) };
+  const scene: Compared | undefined =
+    first === undefined ? undefined : { first, wider: specs.filter(isWider) };
   const asks = questions
     .filter((question) => question.open(facts))
     .map((question) => askOne(question, facts, scene));
@@ -91,7 +91,7 @@ export function asksFor(facts: CaseFacts, specs: readonly Judged[]): Ask[] {
   );
 }
 
-/** The first of these questions alone, which is what a row of many orders has room for. */
+/** The first question alone, for tables. */
 export function firstAskFor(facts: Facts, first: Judged | undefined): Pick<Ask, 'input' | 'how'> | undefined {
   const open = questions.filter((question) => question.open(facts));
   const [only] = open;
@@ -101,22 +101,22 @@ export function firstAskFor(facts: Facts, first: Judged | undefined): Pick<Ask, 
 }
 
 /** The first spec, and the wider ones of its style that pass. */
-interface Scene {
+interface Compared {
   readonly first: Judged;
   readonly wider: readonly Judged[];
 }
 
-const isBeforeCutting = ({ input }: Question): boolean => input === 'ring to ring';
+const isBeforeCutting = ({ input }: Measurement): boolean => input === 'ring to ring';
 
-/** The first spec as it would lie, had this been measured. */
-function laidThen({ answered }: Question, facts: Facts, { candidate }: Judged): Candidate {
+/** The first spec once this is measured. */
+function laidThen({ answered }: Measurement, facts: Facts, { candidate }: Judged): Candidate {
   return lay(candidate, sideOf(factsOf(answered(facts), facts.model))) ?? candidate;
 }
 
-const likelyThen = (question: Question, facts: Facts, first: Judged | undefined): number =>
+const likelyThen = (question: Measurement, facts: Facts, first: Judged | undefined): number =>
   first === undefined ? 0 : laidThen(question, facts, first).clearance.likely;
 
-function askOne(question: Question, facts: CaseFacts, scene: Scene | undefined): Ask {
+function askOne(question: Measurement, facts: CaseFacts, scene: Compared | undefined): Ask {
   const { input, how } = question;
   const beforeCutting = isBeforeCutting(question);
   if (scene === undefined) {
@@ -125,7 +125,7 @@ function askOne(question: Question, facts: CaseFacts, scene: Scene | undefined):
   }
   const now = scene.first.candidate;
   const then = laidThen(question, facts, scene.first);
-  // Spreads of cords and of a frame are not to be compared.
+  // Spreads of strands and of a frame do not compare.
   const part = now.clearance.where === 'buckle' ? 'frameClearance' : 'cordClearance';
   return {
     input,
@@ -140,8 +140,8 @@ function askOne(question: Question, facts: CaseFacts, scene: Scene | undefined):
   };
 }
 
-/** Strands of what would then come first of these, if they are more than now. */
-function earned({ answered }: Question, facts: CaseFacts, { first, wider }: Scene): number | undefined {
+/** Strands of what would then come first, if more than now. */
+function earned({ answered }: Measurement, facts: CaseFacts, { first, wider }: Compared): number | undefined {
   if (wider.length === 0) return undefined;
   const then = caseFactsOf(factsOf(answered(facts), facts.model), facts.shop);
   const side = sideOf(then);

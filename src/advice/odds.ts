@@ -1,4 +1,4 @@
-/** The chance that a cinch already tied does: clears the least at the elbow, and leaves a latigo run that is accepted. */
+/** The chance that a cinch, once tied, clears the elbow and leaves an accepted latigo run. */
 import type { Candidate } from '../cinch/candidate.ts';
 import { clearanceOf } from '../cinch/clearance.ts';
 import { sideOf } from '../cinch/side.ts';
@@ -8,21 +8,20 @@ import { runFor } from '../horse/length.ts';
 import { stationSd } from '../horse/ring.ts';
 import { normalCdf } from '../math/normal.ts';
 
-/** What is known of the cinch that would be tied: its shape stays, whatever is found out about the horse. */
+/** Its shape stays, whatever is learned about the horse. */
 export type Tied = Pick<Candidate, 'shape' | 'buckle' | 'length'>;
 
 export interface Odds {
-  /** Chance of at least the least clearance. */
+  /** Keeps the least clearance. */
   readonly clears: number;
-  /** Chance of a latigo run within what is accepted. */
+  /** Has an accepted latigo run. */
   readonly reaches: number;
-  /** Chance of both. */
   readonly both: number;
 }
 
 /**
- * In closed form, by first order, as sizing has it. Clearing and reaching are taken as independent: what they share is the height of
- * the ring, which moves the clearance by a few thousandths of an inch an inch.
+ * Clearing and reaching count as independent: both depend on ring height, but that hardly moves the
+ * clearance.
  */
 export function oddsOf(tied: Tied, facts: Facts): Odds {
   const clears = clearing(tied, facts);
@@ -30,7 +29,7 @@ export function oddsOf(tied: Tied, facts: Facts): Odds {
   return { clears, reaches, both: clears * reaches };
 }
 
-/** The same as told: no chance of clearing is told as more than the model is known to be good for. */
+/** Capped at what the model can claim. */
 export function oddsTold(tied: Tied, facts: Facts): Odds {
   const { clears, reaches } = oddsOf(tied, facts);
   const told = Math.min(facts.model['chance-most'], clears);
@@ -42,7 +41,7 @@ function clearing({ shape, buckle }: Tied, facts: Facts): number {
   return clearanceOf([...cordSpots(shape, side), ...frameSpots(buckle, shape.top, side)], side).likely;
 }
 
-/** A girth nobody taped moves the rings as well, so its spread counts here, too. */
+/** A girth nobody taped moves the rings too, so its spread counts. */
 function reaching(length: number, { lengthNeed, ring, girth, model }: Facts): number {
   const sd = Math.hypot(stationSd(ring, girth), lengthNeed.stretch / 4);
   const run = runFor(length, lengthNeed);

@@ -1,4 +1,4 @@
-/** What a customer could be asked about an order, and which of it nobody knows yet. */
+/** What a customer could be asked, and which of it nobody knows yet. */
 import type { Facts } from '../horse/facts.ts';
 import { normalCdf } from '../math/normal.ts';
 import type { BarrelWord } from '../order/types.ts';
@@ -13,7 +13,7 @@ import {
   type Unknown,
 } from './unknowns.ts';
 
-/** In a fixed order, in which equals are listed. */
+/** Ties are listed in this order. */
 export const questionNames = [
   'ring to ring',
   'elbow room',
@@ -27,9 +27,9 @@ export type QuestionName = (typeof questionNames)[number];
 export interface Question {
   readonly name: QuestionName;
   readonly open: (facts: Facts) => boolean;
-  /** The lengths it would read; none where the answer is a word. */
+  /** The lengths it would read; none when the answer is a word. */
   readonly unknowns: (facts: Facts) => readonly Unknown[];
-  /** Whether the program weighs the reading with what is usual, as it does with a photo, and does not take it as it stands. */
+  /** The reading is averaged with the usual, as for a photo. */
   readonly weighed?: true;
 }
 
@@ -42,7 +42,7 @@ const isOpen = {
   drop: ({ ring }: Facts) => ring.station.kind !== 'measured',
 };
 
-/** What a photo from the side shows, with a photo's spreads: only what is still open. */
+/** What is still open and a side photo shows, with a photo's spreads. */
 function photoUnknowns(facts: Facts): Unknown[] {
   return [
     ...(isOpen['elbow room'](facts) ? [roomUnknown(facts, askingNumbers['photo-room-sd'].value)] : []),
@@ -54,7 +54,7 @@ function photoUnknowns(facts: Facts): Unknown[] {
   ];
 }
 
-/** Names of the single questions that a side photo answers, though less surely. */
+/** Questions a side photo answers, less surely. */
 export const answeredByPhoto: readonly QuestionName[] = ['elbow room', 'ring set-back', 'barrel shape'];
 
 export const questions: readonly Question[] = [
@@ -65,7 +65,7 @@ export const questions: readonly Question[] = [
   { name: 'barrel shape', open: isOpen['barrel shape'], unknowns: () => [] },
   {
     name: 'side photo',
-    // One that is there already has been read.
+    // An existing photo has been read already.
     open: (facts) =>
       facts.photo === undefined && (isOpen['elbow room'](facts) || isOpen['ring set-back'](facts)),
     weighed: true,
@@ -78,7 +78,7 @@ export interface BarrelAnswer {
   readonly chance: number;
 }
 
-/** How likely each word for the barrel is: that of the nearest ratio, for a ratio spread as the model has it. */
+/** Chance of each barrel word: that of ratios nearest to its own. */
 export function barrelAnswers({ model }: Facts): BarrelAnswer[] {
   const [slab, average, round] = [model['ratio-slab-sided'], model['ratio-average'], model['ratio-round']];
   const below = (ratio: number): number => normalCdf((ratio - average) / model['ratio-sd']);

@@ -1,10 +1,10 @@
-/** Rank: criteria one after the other, then a fixed order that means nothing. */
+/** Ranks specs by criteria in turn, then by a fixed order. */
 import { styles } from '../cinch/styles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Criterion } from './criteria.ts';
 import type { Judged } from './judge.ts';
 
-/** Best first. Adding a candidate never reorders the others; the order of the input does not matter. */
+/** Neither adding a candidate nor the input order changes the others' order. */
 export function rank(judged: readonly Judged[], criteria: readonly Criterion[]): Judged[] {
   const keyed = judged.map((entry) => ({ entry, keys: criteria.map(({ key }) => key(entry)) }));
   keyed.sort((a, b) => {
@@ -14,12 +14,12 @@ export function rank(judged: readonly Judged[], criteria: readonly Criterion[]):
   return keyed.map(({ entry }) => entry);
 }
 
-/** What tells those apart that no criterion does: the simpler style, then fewer strands. */
+/** When no criterion differs: the simpler style, then fewer strands. */
 function tieOrder({ candidate: a }: Judged, { candidate: b }: Judged): number {
   return styles[a.style].effort - styles[b.style].effort || a.strands - b.strands || a.length - b.length;
 }
 
-/** Why `a` comes before `b`: the first criterion that differs. */
+/** The first criterion that differs. */
 export function whyBefore(
   a: Judged,
   b: Judged,
@@ -29,7 +29,7 @@ export function whyBefore(
   if (first !== undefined) return { criterion: first.id, words: first.because(a, b) };
   const words =
     a.candidate.style === b.candidate.style
-      ? say`nothing tells them apart; fewer strands stand first`
-      : say`nothing tells them apart; the simpler style stands first`;
+      ? say`otherwise equal; fewer strands go first`
+      : say`otherwise equal; the simpler style goes first`;
   return { criterion: 'none', words };
 }

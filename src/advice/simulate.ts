@@ -1,4 +1,4 @@
-/** Seeded Monte Carlo of the elbow clearance: the whole geometry again for every draw, as a check on the first-order spread. */
+/** Monte Carlo of the elbow clearance: repeats the whole geometry per draw, to check the first-order spread. */
 import { elbowLineOf } from '../horse/elbow-line.ts';
 import type { Facts } from '../horse/facts.ts';
 import type { Candidate } from '../cinch/candidate.ts';
@@ -6,16 +6,16 @@ import { cordSpots, frameSpots, type Spot, type Unrolled } from '../cinch/spots.
 import { seededRandom } from '../math/random.ts';
 
 export interface Simulated {
-  /** Of the distance that the clearance is told of. */
+  /** Of the distance at the reported spot. */
   readonly mean: number;
   readonly sd: number;
-  /** Share of draws in which cords and frame keep their floors; told as no more than any other chance. */
+  /** Share of draws in which every spot keeps its floor, capped like any chance. */
   readonly chance: number;
   readonly draws: number;
   readonly seed: number;
 }
 
-/** Draws every uncertain input independently from a normal distribution and lays the finished cinch on each horse. */
+/** Draws every input from a normal distribution. */
 export function simulateClearance(
   candidate: Candidate,
   facts: Facts,
@@ -54,7 +54,6 @@ function drawClearance({ shape, buckle, clearance }: Candidate, facts: Facts, no
   };
 }
 
-/** A horse and saddle as they may be. */
 function drawSide(facts: Facts, normal: () => number): Unrolled {
   const { model, girth, room, ring, centreLine, spread } = facts;
   const { own, station: withStation, drop } = girth.moved;

@@ -1,4 +1,4 @@
-/** Straight or roper? For each style not chosen: what it would be here, and why it is not first. */
+/** Straight or roper: for each style not chosen, its best spec and why it is not first. */
 import type { Style } from '../order/types.ts';
 import { styleIds } from '../cinch/styles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
@@ -6,15 +6,13 @@ import type { Advice, RankedSpec } from './advice.ts';
 
 export interface OtherStyle {
   readonly style: Style;
-  /** The best of that style; undefined when none passes. */
   readonly spec: RankedSpec | undefined;
-  /** Why it is not first. */
   readonly why: Phrase;
-  /** The criterion that decided; undefined when none of that style passes. */
+  /** Undefined when none passes. */
   readonly criterion: string | undefined;
 }
 
-/** One entry for each style that is not the first's; for all three when nothing passes. */
+/** All three when nothing passes. */
 export function otherStyles(
   advice: Pick<Advice, 'first' | 'specs' | 'refused' | 'firstBefore'>,
 ): OtherStyle[] {

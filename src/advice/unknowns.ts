@@ -1,4 +1,4 @@
-/** What a tape or a photo could read, before anybody has: the value thought of, its spread, and where the reading goes. */
+/** What a tape or photo might read: the value expected, its spread, and where the reading goes. */
 import type { Facts } from '../horse/facts.ts';
 import { stationSd } from '../horse/ring.ts';
 import { solveEllipse } from '../math/ellipse.ts';
@@ -6,17 +6,15 @@ import type { Order } from '../order/types.ts';
 import { askingNumbers } from '../numbers/asking-numbers.ts';
 import type { Model, ModelKey } from '../numbers/numbers.ts';
 
-/** One length that nobody has measured yet. */
 export interface Unknown {
-  /** What is thought of it now, and how sure; inches. */
+  /** Expected now, inches. */
   readonly value: number;
   readonly sd: number;
   /** Spread of the reading itself. */
   readonly reading: number;
-  /** No reading is less than this. */
   readonly least: number;
   readonly enter: (order: Order, read: number) => Order;
-  /** The number of the model that holds how sure a reading is; undefined where the model has its own way to weigh it. */
+  /** Undefined where the model averages the reading itself. */
   readonly spreadKey: ModelKey | undefined;
 }
 
@@ -30,7 +28,7 @@ const inSaddle =
   (change: (read: number) => Partial<Order['saddle']>): Unknown['enter'] =>
   (order, read) => ({ ...order, saddle: { ...order.saddle, ...change(read) } });
 
-/** Groove to elbow; nobody's guess of it is surer than the girth it is scaled by. */
+/** Never surer than the girth that scales it. */
 export function roomUnknown({ room, girth, model }: Facts, reading = model['elbow-room-taped-sd']): Unknown {
   return {
     ...lengths({ value: room.value, sd: Math.hypot(room.sd, room.perGirth * girth.sd), reading }),
@@ -40,7 +38,7 @@ export function roomUnknown({ room, girth, model }: Facts, reading = model['elbo
   };
 }
 
-/** Full position back to the ring. */
+/** Full position to ring. */
 export function setBackUnknown(
   { ring, girth, model }: Facts,
   reading = model['measured-position-sd'],
@@ -54,7 +52,7 @@ export function setBackUnknown(
   };
 }
 
-/** Round the barrel. */
+/** Around the barrel. */
 export const girthUnknown = ({ girth, model }: Facts): Unknown => ({
   ...lengths({ value: girth.value, sd: girth.sd, reading: model['girth-taped-sd'] }),
   least: girth.value / 2,
@@ -62,7 +60,7 @@ export const girthUnknown = ({ girth, model }: Facts): Unknown => ({
   spreadKey: 'girth-taped-sd',
 });
 
-/** Ring to ring under the groove; twice what one side is out by. */
+/** Twice the error of one side. */
 export const ringToRingUnknown = ({ ring, girth, lengthNeed, model }: Facts): Unknown => ({
   ...lengths({
     value: lengthNeed.ringToRing.value,
@@ -74,7 +72,7 @@ export const ringToRingUnknown = ({ ring, girth, lengthNeed, model }: Facts): Un
   spreadKey: 'ring-to-ring-sd',
 });
 
-/** Spine to ring, as a photo shows it. */
+/** By photo. */
 export const dropUnknown = ({ ring, girth }: Facts): Unknown => ({
   ...lengths({
     value: girth.value / 2 - ring.station.value,
@@ -86,7 +84,7 @@ export const dropUnknown = ({ ring, girth }: Facts): Unknown => ({
   spreadKey: 'drop-measured-sd',
 });
 
-/** Depth of the barrel, as a photo shows it; the program weighs it with the average barrel by itself. */
+/** By photo; the program averages it with the usual barrel. */
 export function depthUnknown({ barrel, girth }: Facts): Unknown {
   const depthAt = (ratio: number): number => 2 * solveEllipse(girth.value, ratio).halfDepth;
   const { value, sd } = barrel.ratio;
@@ -106,23 +104,22 @@ export function depthUnknown({ barrel, girth }: Facts): Unknown {
 
 const lengths = ({ value, sd, reading }: Lengths): Lengths => ({ value, sd, reading });
 
-/** What the program is told when the tape reads this. */
 export interface Read {
   readonly order: Order;
   readonly model: Model;
 }
 
-/** What is asked for together, and the model once it is known: made once, since a draw changes only what was read. */
+/** Made once, since a draw changes only the readings. */
 export interface Asked {
   readonly unknowns: readonly Unknown[];
   readonly order: Order;
-  /** With readings as sure as such readings are. */
+  /** Readings as sure as they are. */
   readonly readModel: Model;
-  /** With readings weighed with what was thought before. */
+  /** Readings averaged with what was expected. */
   readonly believedModel: Model;
 }
 
-/** The unknowns of a question as they stand in an order. */
+/** A question's unknowns in an order. */
 export function askedOf(unknowns: readonly Unknown[], { order, model }: Read): Asked {
   const withSpreads = (spread: (unknown: Unknown) => number): Model => {
     const known = unknowns.flatMap((unknown) =>
@@ -138,19 +135,19 @@ export function askedOf(unknowns: readonly Unknown[], { order, model }: Read): A
   };
 }
 
-/** Of a normal value with a normal prior, once it was read with a normal error. */
+/** Posterior sd of a normal value. */
 const believedSd = (sd: number, reading: number): number =>
   sd === 0 ? 0 : (sd * reading) / Math.hypot(sd, reading);
 
-/** What a draw of standard normal values, one an unknown, makes of an order. */
+/** What one draw makes of an order. */
 export interface Drawn {
-  /** As the program takes it: the reading as it stands. */
+  /** With the reading as it stands. */
   readonly read: Order;
-  /** As it then has to be believed: the reading weighed with what was thought before (normal prior, normal error). */
+  /** With the reading averaged with what was expected. */
   readonly believed: Order;
 }
 
-/** The reading of each unknown for its standard normal value, entered into the order. */
+/** Enters one reading per unknown, from standard normal values. */
 export function drawOf({ unknowns, order }: Asked, normals: readonly number[]): Drawn {
   let read = order;
   let believed = order;

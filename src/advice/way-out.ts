@@ -1,4 +1,4 @@
-/** When nothing passes: how far back the ring would have to hang before something does. */
+/** When nothing passes: how far back the ring would have to hang. */
 import { factsOf } from '../horse/facts.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { criteriaFor } from './criteria.ts';
@@ -8,17 +8,16 @@ import { make } from './make.ts';
 import { rank } from './rank.ts';
 
 export interface WayOut {
-  /** Inches further back than now. */
+  /** Inches farther back. */
   readonly further: number;
-  /** What would come first then. */
   readonly first: Judged;
 }
 
-/** Tried in quarter inches of the average horse, no further than half of a usual bar span. */
+/** Inches on the average horse; at most half a usual bar span. */
 const STEP = 0.25;
 const MOST = 6;
 
-/** The least further set-back with which something passes and is not poor at the elbow; undefined when none helps. */
+/** The least set-back at which something passes and is not poor at the elbow. */
 export function wayOut(facts: CaseFacts): WayOut | undefined {
   const now = facts.ring.setBack.value;
   for (let further = STEP; further <= MOST; further += STEP) {

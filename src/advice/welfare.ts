@@ -1,9 +1,9 @@
-/** What comes before any cinch: a sore heals first, and a saddle that does not fit is no cinch's to mend. */
+/** What comes before any cinch: a sore heals first, and no cinch fixes a saddle that does not fit. */
 import type { Facts } from '../horse/facts.ts';
 import { isGalled, rawSkinInNotes } from '../horse/sore.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
 
-/** In the order in which they must be read; empty for a sound horse with room behind the elbow. */
+/** In reading order; empty for a sound horse with enough room. */
 export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>): Phrase[] {
   const { order } = facts;
   const { trouble } = order.horse;
@@ -16,22 +16,22 @@ export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>):
     'Let it heal first. Do not ride on broken skin. If it is open, swollen or slow to heal, call a vet.';
   return [
     ...(where === '' ? [] : [say`${where}. ${heal}`]),
-    ...(where === '' && raw !== undefined ? [say`SORE, by the notes: "${raw}". ${heal}`] : []),
+    ...(where === '' && raw !== undefined ? [say`SORE, from the notes: "${raw}". ${heal}`] : []),
     ...(trouble.includes('girthy')
-      ? [say`CINCHY (GIRTHY). Ask a vet first; ulcers and lameness are common causes. A cinch mends neither.`]
+      ? [say`CINCHY (GIRTHY). Ask a vet first; ulcers and lameness are common causes. No cinch fixes either.`]
       : []),
     ...closeGroove(facts),
   ];
 }
 
-/** Whether skin is hurt: then nothing is ridden on before it has healed. */
+/** Skin is hurt: no riding until it heals. */
 export const mustHeal = ({ order }: Pick<Facts, 'order'>): boolean =>
   isGalled(order) || order.horse.trouble.includes('buckle-rub');
 
-/** Room under this is a groove close behind the elbow: it draws saddle and cinch forward (inches on the average horse) [choice]. */
+/** Less room than this draws saddle and cinch forward (inches on the average horse) [choice]. */
 const CLOSE = 3;
 
-/** Whether the girth groove lies so close behind the elbow that the saddle is drawn forward, or does so already. */
+/** The saddle is drawn forward, or creeps already. */
 export const hasCloseGroove = ({ order, room, k }: Pick<Facts, 'order' | 'room' | 'k'>): boolean =>
   room.value < CLOSE * k || order.horse.trouble.includes('creeps-forward');
 
@@ -43,6 +43,6 @@ function closeGroove({ order, room, k }: Pick<Facts, 'order' | 'room' | 'k'>): P
       : say`THE SADDLE CREEPS FORWARD.`;
   return [
     found,
-    say`A ring farther back would drag the saddle onto the shoulder. Saddle fit first, a saddle fitter's call; rigging that hangs over the groove, a saddle maker's; a low flare, ours; a crupper or breeching, the rider's and a trainer's.`,
+    say`A ring farther back would drag the saddle onto the shoulder. Start with saddle fit: ask a saddle fitter. A saddle maker can move the rigging over the groove; a low flare is our job. A crupper or breeching is up to the rider and a trainer.`,
   ];
 }

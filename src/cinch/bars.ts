@@ -1,16 +1,15 @@
-/** Where the woven bars of a cinch sit: a straight has end bars and a center bar, a roper rows that pinch it. */
+/** Where woven bars sit: a straight has end bars and a center bar, a roper has rows that pinch it. */
 import type { Style } from '../order/types.ts';
 import { bench } from '../numbers/bench-numbers.ts';
 
 export interface Bar {
-  /** What it does: closes the end, pinches, carries the pinched part further, holds the middle. */
+  /** Closes the end, pinches, pinches farther down, or holds the middle. */
   readonly kind: 'end' | 'pinch' | 'further' | 'centre';
-  /** From the low edge of the buckle, along the flat cinch, inches, in quarters. The center bar starts before the middle. */
+  /** Inches from the buckle's low edge on the flat cinch, in quarters. */
   readonly from: number;
   readonly length: number;
 }
 
-/** One half of a flat cinch: from the low edge of the buckle to the middle, and where a roper begins to widen. */
 export interface Half {
   readonly half: number;
   readonly flareStart: number | undefined;
@@ -18,7 +17,7 @@ export interface Half {
 
 const quarter = (inches: number): number => Math.round(inches * 4) / 4;
 
-/** Bars of one half, from the buckle down; the center bar, shared by both halves, is last. */
+/** From the buckle down; the center bar, shared by both halves, is last. */
 export function barsOf(style: Style, { half, flareStart }: Half): Bar[] {
   if (flareStart === undefined) {
     const end: Bar = { kind: 'end', from: bench('end-bar-from'), length: bench('end-bar') };
@@ -34,8 +33,8 @@ const center = (half: number, length: number): Bar => ({
 });
 
 /**
- * Rows of the pinched part: the first just below the buckle, the last where the flare begins, those between evenly. A high
- * flare has two; a low flare one more at least, and as many as keep the cords together on the way down.
+ * Evenly spaced from just below the buckle to where the flare starts. A high flare has two; a low flare at
+ * least three, and enough to keep the strands together.
  */
 function rowsOf(style: Style, flareStart: number): Bar[] {
   const row = bench('weave-row');
@@ -51,6 +50,6 @@ function rowsOf(style: Style, flareStart: number): Bar[] {
   return rows;
 }
 
-/** Inches of bar on the whole cinch: both halves, the center bar once. A number of quarters. */
+/** Both halves, the center bar once. */
 export const barInches = (bars: readonly Bar[]): number =>
   bars.reduce((sum, { kind, length }) => sum + (kind === 'centre' ? 1 : 2) * length, 0);

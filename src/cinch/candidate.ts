@@ -1,77 +1,75 @@
-/** One cinch that could be tied, laid on one horse: the spec and all that follows from it, before anyone judges. */
+/** One cinch on one horse: the spec and everything that follows from it, before judging. */
 import type { Buckle, Style } from '../order/types.ts';
 import type { Layers } from './buckles.ts';
 import type { Shape } from './outline.ts';
 
-/** What is tied to a buckle. */
 export interface Made {
   readonly style: Style;
   readonly strands: number;
-  /** 0 when the buckle does not take that many strands. */
+  /** 0 when the buckle does not take this many strands. */
   readonly layers: Layers | 0;
 }
 
-/** What the maker needs to know to tie it. */
+/** What the maker needs to tie it. */
 export interface Spec extends Made {
   readonly buckle: Buckle;
-  /** Finished length, outside to outside of the hardware. */
+  /** Outside to outside of the hardware. */
   readonly length: number;
 }
 
-/** Elbow clearance on the unrolled side, inches; negative where the cinch lies over the elbow line. */
+/** Distance to the elbow line on the unrolled side, inches; negative where the cinch reaches over it. */
 export interface Clearance {
   readonly inches: number;
   readonly sd: number;
-  /** Least it must keep: less against muscle than in thin skin. */
+  /** Least allowed there: less against muscle than in thin skin. */
   readonly floor: number;
-  /** Chance that it and every other spot keep their floors, as told: never more than the model is known to be good for. */
+  /** Chance that every spot keeps its floor, capped at what the model can claim. */
   readonly chance: number;
-  /** The same as reckoned. */
+  /** The same, not capped. */
   readonly likely: number;
-  /** Station of the spot with the least to spare. */
+  /** Station of the spot with least to spare. */
   readonly station: number;
   readonly where: 'cinch' | 'buckle';
-  /** Whether it lies in the thin skin of armpit and elbow, not against muscle. */
+  /** In thin skin of armpit and elbow, not against muscle. */
   readonly skin: boolean;
   /** That spot and the nearest point of the elbow line, [x, s]. */
   readonly from: readonly [number, number];
   readonly to: readonly [number, number];
 }
 
-/** Where a buckle sits at one finished length, whatever is tied to it. */
+/** Where a buckle sits at one length, whatever is tied to it. */
 export interface Seat {
   readonly buckle: Buckle;
   readonly length: number;
-  /** Station of its low edge, where the cords end. */
+  /** Station of its low edge, where the strands end. */
   readonly low: number;
-  /** Height of that edge above the point of the elbow, upright, inches. */
+  /** Height of that edge above the point of the elbow. */
   readonly buckleAboveElbow: number;
-  /** Skin distance from it up to the widest part of the barrel; negative when above it. */
+  /** Along the skin; negative above the widest part. */
   readonly buckleBelowWidest: number;
-  /** Latigo run each side, and its spread. */
+  /** Each side. */
   readonly run: number;
   readonly runSd: number;
-  /** Clearance of the frame alone. */
   readonly frameClearance: Clearance;
 }
 
 export interface Candidate extends Spec, Seat {
   readonly shape: Shape;
-  /** Width of the body at full spread. */
+  /** At full spread. */
   readonly width: number;
   readonly buckleWidth: number;
-  /** Narrowest width between armpit and point of elbow. */
+  /** Narrowest between armpit and point of elbow. */
   readonly elbowWidth: number;
-  /** How far below the buckle's low edge a roper begins to widen; undefined for a straight. */
+  /** Below the buckle's low edge; undefined for a straight. */
   readonly flareStart: number | undefined;
-  /** Clearance of the whole: cords and frame. */
+  /** Strands and buckle frame. */
   readonly clearance: Clearance;
-  /** Clearance of the cords alone, in thin skin. */
+  /** Strands in thin skin only. */
   readonly cordClearance: Clearance;
-  /** Highest hoop pressure index behind the elbow, psi. */
+  /** Highest behind the elbow, psi. */
   readonly pressure: number;
-  /** Feet of body cord. */
+  /** Body cord. */
   readonly cordFeet: number;
-  /** Feet of accent cord, in the colors of the order. */
+  /** In the order's colors. */
   readonly accentFeet: number;
 }

@@ -1,4 +1,4 @@
-/** Elbow clearance: the spot with the least to spare, counted in its own spreads, and the chance that every spot keeps its floor. */
+/** Elbow clearance of a cinch, its spread, and the chance that every spot keeps its floor. */
 import { allBelow } from '../math/all-below.ts';
 import type { Clearance } from './candidate.ts';
 import { followsOf, together, type Follows } from './moves.ts';
@@ -8,7 +8,7 @@ import type { Spot } from './spots.ts';
 interface Measured {
   readonly spot: Spot;
   readonly sd: number;
-  /** How many of its own spreads it lies above its floor. */
+  /** Spreads above its floor. */
   readonly spare: number;
   readonly follows: Follows;
 }
@@ -22,12 +22,12 @@ function measure(spot: Spot, side: Side): Measured {
   return { spot, sd, spare: (spot.gap.distance - floorAt(spot, side)) / sd, follows };
 }
 
-/** First-order sd of a spot's gap over all inputs. */
+/** First-order sd of a spot's gap. */
 export const gapSd = (spot: Spot, side: Side): number => measure(spot, side).sd;
 
 /**
- * Clearance over these spots: that of the spot furthest under its floor, or, when all keep theirs, of the one with the least to spare.
- * One nearest point alone would not do: where the edge runs beside the elbow line rounding would choose it, and with it the spread.
+ * At the spot farthest under its floor, or else the one with fewest spreads to spare. Rounding would pick
+ * the nearest spot where the edge runs beside the elbow line, and its spread with it.
  * @throws TypeError when there are no spots
  */
 export function clearanceOf(spots: readonly Spot[], side: Side): Clearance {
@@ -58,7 +58,6 @@ export function clearanceOf(spots: readonly Spot[], side: Side): Clearance {
   };
 }
 
-/** That every spot keeps its floor: they move together. */
 function chanceOfAll(measured: readonly Measured[], { moves }: Side): number {
   const bounds = measured.map(({ spare }) => spare);
   return allBelow(bounds, (i, j) => {

@@ -1,23 +1,19 @@
-/** How far a point of the cinch lies from the elbow line: the true least distance, negative where it lies over it. */
+/** How far a point of the cinch is from the elbow line, negative where it reaches over. */
 import type { ElbowLine } from '../horse/elbow-line.ts';
 
-/** Distance, and the point of the elbow line it is measured to. */
 export interface ElbowGap {
   readonly distance: number;
   readonly elbowX: number;
   readonly elbowS: number;
 }
 
-/** The elbow line's corners, as numbered in its array. */
+/** Corners of the elbow line in its array. */
 const MIDLINE = 0;
 const ARMPIT = 2;
 const ELBOW = 4;
 const TOP = 6;
 
-/**
- * Gap from the point (x, s) to the elbow line. Between armpit and elbow the line is upright; below and above it opens away from the
- * cinch. Over the line the gap is minus the overlap along x, so that it passes smoothly through zero.
- */
+/** Over the line the gap is minus the overlap along x, so it is continuous at zero. */
 export function elbowGap(x: number, s: number, line: ElbowLine): ElbowGap {
   const room = line[ARMPIT] as number;
   const below = s < (line[ARMPIT + 1] as number);

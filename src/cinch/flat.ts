@@ -1,10 +1,9 @@
-/** A cinch as it lies on the bench: flat and not yet stretched, measured from the low edge of the buckle to the middle. */
+/** A cinch flat on the bench, not yet stretched, from the buckle's low edge to the middle. */
 import type { Buckle, Style } from '../order/types.ts';
 import { bench } from '../numbers/bench-numbers.ts';
 import { barInches, barsOf, type Bar } from './bars.ts';
 import { widthAt, type Shape } from './outline.ts';
 
-/** What of a cinch decides how it lies on the bench. */
 export interface Laid {
   readonly style: Style;
   readonly shape: Shape;
@@ -14,22 +13,21 @@ export interface Laid {
 }
 
 export interface Flat {
-  /** From the low edge of the buckle to the middle. */
+  /** Buckle's low edge to the middle. */
   readonly half: number;
-  /** Where a roper begins to widen and where it is whole, from the buckle; undefined for a straight. */
+  /** Where a roper starts to widen and reaches full width; undefined for a straight. */
   readonly flare: { readonly start: number; readonly whole: number } | undefined;
-  /** Where its edge turns, from the buckle: a straight spreads from the bar, a roper flares. */
+  /** Where the edge turns, from the buckle. */
   readonly turns: readonly number[];
   readonly bars: readonly Bar[];
-  /** Inches of bar on the whole cinch. */
+  /** Whole cinch. */
   readonly barInches: number;
-  /** Width so far from the buckle. */
   readonly widthFrom: (distance: number) => number;
 }
 
-/** On the horse the cord has given by the stretch allowance; on the bench every distance is shorter by that share. */
+/** On the horse the cord has stretched; on the bench every distance is shorter by that share. */
 export function flatOf({ style, shape, length, buckle, flareStart }: Laid): Flat {
-  // A frame as tall as half the cinch leaves nothing to tie; papers of such a thing still hold numbers.
+  // A frame as tall as half the cinch leaves nothing to tie.
   const half = Math.max(0.25, length / 2 - buckle.frameHeight);
   const share = half / shape.top;
   const start = flareStart === undefined ? undefined : flareStart * share;
@@ -47,7 +45,7 @@ export function flatOf({ style, shape, length, buckle, flareStart }: Laid): Flat
   };
 }
 
-/** Widths every 2 in from the buckle, and at the middle. At the buckle the cords gather on its bar, whatever they do below. */
+/** At the buckle the strands gather on its bar. */
 export function profileOf({ half, widthFrom }: Flat, bar: number): { at: number; width: number }[] {
   const step = bench('profile-step');
   const stops = Array.from({ length: Math.ceil(half / step - 1e-9) }, (_, i) => i * step);

@@ -1,4 +1,4 @@
-/** Lays a spec on the horse: where its edge runs, how far from the elbow, what the buckle and the latigo do. */
+/** Puts a spec on the horse: its edge, elbow clearance, buckle position and latigo run. */
 import { runFor } from '../horse/length.ts';
 import { curvatureRadiusAt, heightAt } from '../math/ellipse.ts';
 import { hoopPressure } from '../math/strap.ts';
@@ -12,12 +12,11 @@ import { lowFlareStart } from './low-flare.ts';
 import type { Side } from './side.ts';
 import { cordSpots, frameSpots, type Spot } from './spots.ts';
 
-/** A seat with the spots of its frame, which count with those of any cords. */
 export interface SpottedSeat extends Seat {
   readonly spots: readonly Spot[];
 }
 
-/** Where a buckle sits at one finished length. Its frame is measured when somebody asks: many seats are too low or high for that. */
+/** Many seats are ruled out by height before their frame matters. */
 export function seatOf(buckle: Buckle, length: number, side: Side): SpottedSeat {
   const { girth, lengthNeed, barrel, elbowHeight } = side.facts;
   const low = (length + lengthNeed.stretch) / 2 - buckle.frameHeight;
@@ -40,16 +39,16 @@ export function seatOf(buckle: Buckle, length: number, side: Side): SpottedSeat 
   };
 }
 
-/** Everything that follows from a spec on this horse; undefined when the style cannot be tied in that length. */
+/** Undefined when there is no room below the buckle at that length. */
 export const lay = (spec: Spec, side: Side): Candidate | undefined =>
   layOn(spec, seatOf(spec.buckle, spec.length, side), side);
 
-/** The same below a buckle that has its seat already. */
+/** The same for a seat already known. */
 export function layOn(made: Made, seat: SpottedSeat, side: Side): Candidate | undefined {
-  return hasRoom(made.style, seat, side) ? new Laid(made, seat, side) : undefined;
+  return hasRoom(made.style, seat, side) ? new LaidCinch(made, seat, side) : undefined;
 }
 
-/** Whether cords come too close in thin skin: most that do, do so at armpit or elbow, and no more need be worked out. */
+/** A quick test: most cinches that come too close do so at armpit or elbow. */
 export function isTooClose(made: Made, seat: Seat, side: Side): boolean {
   const shape = shapeOf(made, seat, side);
   const reach = (s: number): number => side.slope * s + widthAt(shape, s) / 2;
@@ -57,16 +56,16 @@ export function isTooClose(made: Made, seat: Seat, side: Side): boolean {
   return [side.armpit, side.elbow].some((s) => s <= shape.top && reach(s) > most);
 }
 
-/** Whether there is side left below the buckle for cords, and for a low flare. */
+/** Whether there is room below the buckle. */
 const hasRoom = (style: Style, { low }: Seat, side: Side): boolean =>
   low > 0 && (style !== 'low-flare' || ceiling(low, side) >= side.facts.model['flare-length']);
 
-/** No low flare begins higher than this. */
+/** Highest station at which a low flare may start. */
 const ceiling = (low: number, { facts: { model } }: Side): number =>
   low - model['high-flare-start'] - model['weave-step'];
 
-/** A cinch on the horse. Many are laid and few are kept, so that most is worked out when it is read. */
-class Laid implements Candidate {
+/** Most values are computed on demand: many cinches are tried, few kept. */
+class LaidCinch implements Candidate {
   readonly style: Style;
   readonly strands: number;
   readonly layers: Made['layers'];
@@ -154,7 +153,7 @@ function shapeOf(made: Made, { low: top, buckle }: Seat, side: Side): Shape {
   return roperShape({ ...made, start, top }, model);
 }
 
-/** Thin-wall hoop pressure T/(w R) where it is highest behind the elbow; only to compare candidates. */
+/** Hoop pressure T/(w R) at its highest behind the elbow; only for comparing cinches. */
 function pressureOf(shape: Shape, { armpit, elbow, facts: { model, barrel } }: Side): number {
   const at = (station: number): number =>
     hoopPressure(model.tension, widthAt(shape, station), curvatureRadiusAt(barrel.ellipse, station));

@@ -1,4 +1,4 @@
-/** Where the low flare begins: solved for, as high as the elbow allows, since every further weave is work. */
+/** Where a low flare starts: as high as the elbow allows, since every weave below is work. */
 import { normalInverse } from '../math/normal.ts';
 import type { Made } from './candidate.ts';
 import { fullWidth, roperShape } from './outline.ts';
@@ -6,7 +6,7 @@ import { gapSd } from './clearance.ts';
 import type { Side } from './side.ts';
 import { cordSpots, type Spot } from './spots.ts';
 
-/** Highest station at which the flare may begin; never so low that it would not be whole at the midline. Solved once an order. */
+/** As high as possible, but never too low to reach full width at the midline. */
 export function lowFlareStart(made: Pick<Made, 'strands' | 'layers'>, side: Side): number {
   const key = `${String(made.strands)} ${String(made.layers)}`;
   let start = side.lowFlares.get(key);
@@ -14,17 +14,17 @@ export function lowFlareStart(made: Pick<Made, 'strands' | 'layers'>, side: Side
   return start;
 }
 
-/** Halvings: less than two thousandths of an inch are left. */
+/** Leaves under 0.002 in. */
 const HALVINGS = 12;
 
 function solve({ strands, layers }: Pick<Made, 'strands' | 'layers'>, side: Side): number {
   const { girth, model } = side.facts;
-  // Further down a flare is never nearer: what is narrow takes the place of what is wide.
+  // Starting lower never brings the flare nearer the elbow.
   const keeps = (start: number): boolean =>
     cordSpots(roperShape({ strands, layers, start, top: start }, model), side).every(
       (spot) => !spot.skin || spot.gap.distance >= wanted(spot, side),
     );
-  // One that begins higher is whole wherever the skin is thin.
+  // Above this the flare is at full width throughout the thin skin.
   let [low, high] = [model['flare-length'], side.elbow + model['flare-length']];
   if (keeps(high)) return girth.value / 4;
   for (let i = 0; i < HALVINGS; i++) {
@@ -36,9 +36,8 @@ function solve({ strands, layers }: Pick<Made, 'strands' | 'layers'>, side: Side
 }
 
 /**
- * Clearance that a flare is tied for: the required one, or more where the spread asks for more. Flare and pinched part must both
- * clear, so the flare takes at most half of the risk that a good spec may carry. The spread is that of the widest cinch, so that more
- * strands never give more clearance.
+ * The required clearance, or more for a large spread: the flare takes at most half the risk a good spec may
+ * carry. Uses the widest cinch's spread, so more strands never get more clearance.
  */
 function wanted(spot: Spot, side: Side): number {
   const { model, required } = side.facts;
@@ -46,5 +45,5 @@ function wanted(spot: Spot, side: Side): number {
   return Math.max(required, side.skinFloor + normalInverse((1 + model['chance-good']) / 2) * sd);
 }
 
-/** Cinches are tied up to about this many strands. */
+/** About the most strands tied. */
 const WIDEST = 31;

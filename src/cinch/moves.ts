@@ -1,22 +1,21 @@
-/** How far the uncertain inputs move a gap: the first-order part of its spread, added up over all inputs once an order. */
+/** How uncertain inputs move a gap at the elbow: first-order spreads, summed once per order. */
 import type { Facts } from '../horse/facts.ts';
 import type { Spot } from './spots.ts';
 
-/** How far a gap moves with each thing that the inputs move. */
 export interface Follows {
   /** Per inch of elbow room. */
   readonly room: number;
-  /** Per inch that the center line leans further forward in an inch of station. */
+  /** Per unit of the center line's slope. */
   readonly slope: number;
-  /** Per share by which cords are wider than thought. */
+  /** Per share of width. */
   readonly width: number;
-  /** Per share by which the corners of the elbow line move away from the room's edge. */
+  /** Per share by which the corners of the elbow line move away. */
   readonly grown: number;
-  /** Per inch an inch by which the elbow line opens further above the elbow. */
+  /** Per inch per inch of opening above the elbow. */
   readonly opening: number;
 }
 
-/** Of each two of these things, how far all inputs move them together: the sum of the products of what one sd of each does. */
+/** Sums over inputs of the products of what one sd moves. */
 export interface Moves {
   readonly roomRoom: number;
   readonly roomSlope: number;
@@ -24,15 +23,14 @@ export interface Moves {
   readonly slopeSlope: number;
   readonly slopeGrown: number;
   readonly grownGrown: number;
-  /** One input alone moves widths, and one alone the opening; they move nothing else. */
+  /** Width and opening each depend on one input of their own. */
   readonly widthWidth: number;
   readonly openingOpening: number;
-  /** The room's edge, and the station of the elbow. */
   readonly roomAt: number;
   readonly elbowAt: number;
 }
 
-/** Moves of one order. */
+/** Computed once per order. */
 export function movesOf({ spread, ring, centreLine, room, k, elbowStation }: Facts): Moves {
   const station = ring.station.value;
   const rows = spread.map((row) => ({
@@ -61,7 +59,7 @@ export function movesOf({ spread, ring, centreLine, room, k, elbowStation }: Fac
   };
 }
 
-/** How a spot's gap follows. By the envelope theorem the nearest point of the elbow line may be held: only the points themselves move. */
+/** By the envelope theorem the nearest point of the elbow line may be held fixed. */
 export function followsOf({ gap: { distance, elbowX, elbowS }, x, s, width }: Spot, moves: Moves): Follows {
   // Over the elbow line the gap is an overlap along x.
   const alongX = distance > 0 ? (elbowX - x) / distance : 1;
@@ -75,7 +73,7 @@ export function followsOf({ gap: { distance, elbowX, elbowS }, x, s, width }: Sp
   };
 }
 
-/** How far two gaps move together: their covariance, or of a gap with itself the square of its sd. */
+/** Covariance of two gaps. */
 export const together = (a: Follows, b: Follows, moves: Moves): number =>
   a.room * (moves.roomRoom * b.room + moves.roomSlope * b.slope + moves.roomGrown * b.grown) +
   a.slope * (moves.roomSlope * b.room + moves.slopeSlope * b.slope + moves.slopeGrown * b.grown) +

@@ -1,51 +1,50 @@
-/** The flat outline of a cinch: how wide it is at which station, from the chest midline up to the buckle. */
+/** The outline of a cinch: its width at each station from chest midline to buckle. */
 import type { Style } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Layers } from './buckles.ts';
 
-/** Stations rising from 0 and the full width there, inches; straight lines in between. */
+/** Rising stations and full widths, inches; straight lines between. */
 export interface Outline {
   readonly stations: readonly number[];
   readonly widths: readonly number[];
 }
 
-/** What an outline is made of; its widths follow from these five numbers. */
 export interface Shape {
-  /** Width at full spread, and where it is narrowest: at the buckle of a straight, where weaves pinch a roper. */
+  /** Width at full spread and at the narrowest: at the buckle of a straight, where weaves pinch a roper. */
   readonly full: number;
   readonly pinched: number;
-  /** Station up to which it is at full spread; not below 0. */
+  /** Full spread up to this station; never below 0. */
   readonly fullUpTo: number;
-  /** Station above which it is pinched. */
+  /** Pinched above this station. */
   readonly pinchedFrom: number;
-  /** Station of the buckle's low edge, where the cords end. */
+  /** Station of the buckle's low edge. */
   readonly top: number;
 }
 
-/** Cords as they are strung: how many, in how many layers; 0 where the buckle does not take them. */
+/** `layers` is 0 when the buckle does not take them. */
 interface Strung {
   readonly strands: number;
   readonly layers: Layers | 0;
 }
 
-/** Width of the body at full spread, inches. */
+/** At full spread, inches. */
 export const fullWidth = (strands: number, model: Model): number => strands * model['strand-pitch'];
 
-/** Width where weaves pinch it, inches. */
+/** Where weaves pinch, inches. */
 const pinchedWidth = ({ strands, layers }: Strung, model: Model): number =>
   strands * model[layers === 2 ? 'pinch-pitch-double' : 'pinch-pitch'];
 
-/** Width of the cords as they come off the buckle bar, inches: no wider than the bar. */
+/** At the buckle bar, inches: no wider than the bar. */
 const barWidth = ({ strands, layers }: Strung, bar: number, model: Model): number =>
   Math.min(bar, strands * model[layers === 2 ? 'bar-pitch-double' : 'strand-pitch']);
 
-/** Width at the buckle: pinched on a roper, on a straight what comes off the bar. */
+/** Pinched on a roper; as it comes off the bar on a straight. */
 export const widthAtBuckle = (
   { style, bar, ...strung }: Strung & { readonly style: Style; readonly bar: number },
   model: Model,
 ): number => (style === 'straight' ? barWidth(strung, bar, model) : pinchedWidth(strung, model));
 
-/** Shape of a straight: it comes off the bar and spreads to its full width. */
+/** From buckle bar to full width. */
 export const straightShape = (
   { bar, top, ...strung }: Strung & { readonly bar: number; readonly top: number },
   model: Model,
@@ -58,7 +57,7 @@ export const straightShape = (
     top,
   });
 
-/** Shape of a roper that begins to widen, going down, at station `start`. */
+/** `start` is the station below which it widens. */
 export const roperShape = (
   { start, top, ...strung }: Strung & { readonly start: number; readonly top: number },
   model: Model,
@@ -74,13 +73,13 @@ export const roperShape = (
 interface Spreading {
   readonly wide: number;
   readonly narrow: number;
-  /** Going down, it spreads from this station on, over this length. */
+  /** Going down, it spreads from here, over this length. */
   readonly from: number;
   readonly over: number;
   readonly top: number;
 }
 
-/** One that begins low runs out of side before it is at full spread. */
+/** One that starts low reaches the midline before full spread. */
 function spreading({ wide, narrow, from, over, top }: Spreading): Shape {
   const pinchedFrom = Math.max(0, Math.min(from, top));
   return {
@@ -92,14 +91,14 @@ function spreading({ wide, narrow, from, over, top }: Spreading): Shape {
   };
 }
 
-/** Width at a station, inches; beyond the ends the end's width. */
+/** Inches; past the ends, the end's width. */
 export function widthAt({ full, pinched, fullUpTo, pinchedFrom }: Shape, station: number): number {
   if (station <= fullUpTo) return full;
   if (station >= pinchedFrom) return pinched;
   return full + ((pinched - full) * (station - fullUpTo)) / (pinchedFrom - fullUpTo);
 }
 
-/** Corners of one half; the other half is its mirror. Corners that fall together stand once. */
+/** Corners of one half; equal corners appear once. */
 export function outlineOf({ full, pinched, fullUpTo, pinchedFrom, top }: Shape): Outline {
   const stations = [0];
   const widths = [full];

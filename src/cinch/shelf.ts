@@ -1,15 +1,14 @@
-/** What one order needs from the shelf of cords: looked up once, whatever is tied. */
+/** The cord an order needs from the shelf, looked up once. */
 import type { Cord, Order, Shop } from '../order/types.ts';
 import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 
-/** The cord of one ply that was asked for; all colors of it together. */
 export interface CordShelf {
   readonly ply: number;
   readonly colors: readonly string[];
-  /** A color that is not on the shop's list. */
+  /** Not in the shop file. */
   readonly unknown: string | undefined;
   readonly feetOnHand: number;
-  /** Whether more of every color can be ordered. */
+  /** More of every color. */
   readonly orderable: boolean;
 }
 
@@ -18,7 +17,7 @@ export interface Shelf {
   readonly accent: CordShelf;
 }
 
-/** The shelf as one order sees it. */
+/** The shelf for one order. */
 export const shelfOf = ({ colors }: Order, shop: Shop): Shelf => ({
   body: cordShelf(BODY_PLY, colors?.body ?? [], shop),
   accent: cordShelf(ACCENT_PLY, colors?.accent ?? [], shop),
@@ -37,7 +36,7 @@ function cordShelf(ply: number, colors: readonly string[], shop: Shop): CordShel
   return { ply, colors, unknown, feetOnHand, orderable };
 }
 
-/** The cord of that color and ply, if the shop has it; capitals do not matter. */
+/** Ignores capitals. */
 export function cordOf(color: string, ply: number, { cords }: Shop): Cord | undefined {
   const plain = color.toLowerCase();
   return cords.find((cord) => cord.ply === ply && cord.color.toLowerCase() === plain);

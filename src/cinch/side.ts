@@ -1,4 +1,4 @@
-/** One horse's side with the saddle on, ready for cinches to be laid on: what all candidates of an order share. */
+/** One side of the horse with the saddle on: what all cinches of an order share. */
 import type { Facts } from '../horse/facts.ts';
 import { movesOf, type Moves } from './moves.ts';
 import type { Unrolled } from './spots.ts';
@@ -6,18 +6,18 @@ import type { Unrolled } from './spots.ts';
 export interface Side extends Unrolled {
   readonly facts: Facts;
   readonly moves: Moves;
-  /** Least clearance in the thin skin of armpit and elbow, and where the cinch lies against muscle. */
+  /** Least clearance in thin skin, and against muscle. */
   readonly skinFloor: number;
   readonly muscleFloor: number;
-  /** No chance is told as more than this. */
+  /** Highest chance we state. */
   readonly mostSure: number;
-  /** Spread of the latigo run: of half the ring to ring, and of half the give. */
+  /** Spread of the latigo run. */
   readonly runSd: number;
-  /** Where a low flare of so many strands and layers may begin: solved once each. */
+  /** Low-flare starts by strands and layers, each solved once. */
   readonly lowFlares: Map<string, number>;
 }
 
-/** The side of an order. */
+/** The side for one order. */
 export function sideOf(facts: Facts): Side {
   const { model, k, elbowLine, centreLine, elbowStation, lengthNeed } = facts;
   return {

@@ -1,37 +1,36 @@
-/** The spots of a laid cinch that can come nearest the elbow: corners of its leading edge, and what lies square to a corner of the elbow line. */
+/** The spots of a cinch that can be nearest the elbow: corners of its leading edge, and points square to a corner of the elbow line. */
 import type { ElbowLine } from '../horse/elbow-line.ts';
 import type { Buckle } from '../order/types.ts';
 import { widthAt, type Shape } from './outline.ts';
 import { elbowGap, type ElbowGap } from './elbow-gap.ts';
 
-/** The unrolled side that a cinch is laid on. */
 export interface Unrolled {
   readonly line: ElbowLine;
-  /** The cinch's center line is `x = slope s`. */
+  /** The center line is `x = slope s`. */
   readonly slope: number;
-  /** Stations of the armpit and the point of the elbow. */
+  /** Stations. */
   readonly armpit: number;
   readonly elbow: number;
 }
 
 export interface Spot {
   readonly part: 'cords' | 'frame';
-  /** Thin skin of armpit and elbow; above the elbow there is muscle. */
+  /** Thin skin, up to the point of the elbow. */
   readonly skin: boolean;
   readonly x: number;
   readonly s: number;
-  /** Width of the cords there; 0 on the frame. */
+  /** Width of the strands; 0 on the frame. */
   readonly width: number;
   readonly gap: ElbowGap;
 }
 
-/** A leading edge, straight between its corners. */
+/** Straight between its corners. */
 interface Edge {
   readonly xAt: (s: number) => number;
   readonly spotAt: (s: number) => Spot;
 }
 
-/** Spots of the cords, from the midline up to the buckle. */
+/** Spots of the strands. */
 export function cordSpots(shape: Shape, side: Unrolled): Spot[] {
   const { slope, line, armpit, elbow } = side;
   const xAt = (s: number): number => slope * s + widthAt(shape, s) / 2;
@@ -50,7 +49,7 @@ export function cordSpots(shape: Shape, side: Unrolled): Spot[] {
   return spots;
 }
 
-/** Spots of the buckle's frame whose low edge lies at station `low`. */
+/** Frame with its low edge at station `low`. */
 export function frameSpots(
   { frameWidth, frameHeight }: Pick<Buckle, 'frameWidth' | 'frameHeight'>,
   low: number,
@@ -70,7 +69,7 @@ export function frameSpots(
   return spots;
 }
 
-/** On a straight piece of an edge, adds the spots that lie square to a corner of the elbow line. */
+/** Points square to a corner of the elbow line. */
 function addSquare(
   spots: Spot[],
   { xAt, spotAt, from, to }: Edge & { readonly from: number; readonly to: number },

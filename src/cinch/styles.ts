@@ -1,10 +1,9 @@
-/** The three styles of cinch a shop ties, simplest first. */
+/** The three styles of cinch, simplest first. */
 import type { Style } from '../order/types.ts';
 
 export interface StyleEntry {
   readonly id: Style;
   readonly name: string;
-  /** Simplest to tie first. */
   readonly effort: number;
   readonly about: string;
 }
@@ -15,15 +14,15 @@ export const styles: Readonly<Record<Style, StyleEntry>> = {
     id: 'high-flare',
     name: 'high-flare roper',
     effort: 1,
-    about: 'drawn in at the buckles, with a flare that starts high on the side',
+    about: 'pinched at the buckles, with a flare that starts high on the side',
   },
   'low-flare': {
     id: 'low-flare',
     name: 'low-flare roper',
     effort: 2,
-    about: 'drawn in at the buckles and below; it flares only near the chest',
+    about: 'pinched at the buckles and below; it flares only near the chest',
   },
 };
 
-/** Simplest to tie first, as they stand above. */
+/** Simplest first. */
 export const styleIds = Object.keys(styles) as readonly Style[];

@@ -1,14 +1,13 @@
-/** What a shop ties: in each style the strand counts. */
+/** The styles and strand counts a shop ties. */
 import type { Shop, Style } from '../order/types.ts';
 import { styleIds } from './styles.ts';
 
-/** A style and a strand count: all that the customer sees of a cinch but for its length and buckle. */
 export interface Kind {
   readonly style: Style;
   readonly strands: number;
 }
 
-/** Every kind that a shop ties, fewest strands first; counts are odd. Makers tie wide ropers, narrow straights. */
+/** Fewest strands first; counts are odd. Makers tie wide ropers and narrow straights. */
 export function kindsOf({ strands, model }: Pick<Shop, 'strands' | 'model'>): Kind[] {
   const kinds: Kind[] = [];
   const first = strands.min + ((strands.min + 1) % 2);

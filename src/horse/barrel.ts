@@ -1,4 +1,4 @@
-/** The barrel section: an ellipse with the horse's girth, from a word or a depth. */
+/** The barrel's cross-section: an ellipse from the girth and a shape or depth. */
 import { solveEllipse, solveRatioFromDepth, type Ellipse } from '../math/ellipse.ts';
 import type { Horse } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
@@ -11,13 +11,13 @@ export interface Barrel {
   readonly ellipse: Ellipse;
 }
 
-/** Ratio of width to depth from what the customer said; a depth is weak evidence and only nudges the average. */
+/** Width over depth; a taped depth is weak evidence and only nudges the average. */
 function barrelRatio(said: Horse['barrel'], girth: number, model: Model): Estimate {
   const sd = model['ratio-sd'];
   if (said === undefined)
     return { value: model['ratio-average'], sd, kind: 'assumed', basis: 'average barrel' };
   if (typeof said === 'string') {
-    return { value: model[`ratio-${said}`], sd, kind: 'told', basis: `barrel said to be ${said}` };
+    return { value: model[`ratio-${said}`], sd, kind: 'told', basis: `customer says ${said} barrel` };
   }
   const solved = solveRatioFromDepth(girth, said.depth);
   if (solved === undefined) {
@@ -25,28 +25,27 @@ function barrelRatio(said: Horse['barrel'], girth: number, model: Model): Estima
       value: model['ratio-average'],
       sd,
       kind: 'assumed',
-      basis: 'average barrel; no ellipse has that girth and depth',
+      basis: 'average barrel; that girth and depth do not go together',
     };
   }
   return weigh(model['ratio-average'], solved, model);
 }
 
-/** Precision-weighted mean of the average barrel and the ratio solved from girth and depth. */
 function weigh(prior: number, solved: number, model: Model): Estimate {
   const a = model['ratio-sd'] ** -2;
   const b = model['ratio-from-depth-sd'] ** -2;
   const value = Math.min(1.1, Math.max(0.45, (a * prior + b * solved) / (a + b)));
-  const basis = `girth and depth give ${short(solved)}, weak evidence, weighed with the average`;
+  const basis = `${short(solved)} by girth and depth, weak evidence, averaged with the usual`;
   return { value, sd: (a + b) ** -0.5, kind: 'measured', basis };
 }
 
-/** The ellipse that has exactly this girth and ratio. */
+/** The ellipse with exactly this girth. */
 export function barrelOf(horse: Horse, girth: number, model: Model): Barrel {
   const ratio = barrelRatio(horse.barrel, girth, model);
   return { ratio, ellipse: solveEllipse(girth, ratio.value) };
 }
 
-/** The same with the depth that a photo shows; a depth that somebody measured on the horse stands. */
+/** The barrel corrected by depth in a photo; a depth measured on the horse wins. */
 export function withPhotoDepth(barrel: Barrel, { girth, depth }: PhotoDepth, model: Model): Barrel {
   const { ratio } = barrel;
   const solved = ratio.kind === 'measured' ? undefined : solveRatioFromDepth(girth.value, depth.value);
@@ -55,7 +54,7 @@ export function withPhotoDepth(barrel: Barrel, { girth, depth }: PhotoDepth, mod
   const byDepth = at(girth.value, depth.value + depth.sd) - at(girth.value, depth.value - depth.sd);
   const byGirth = at(girth.value + girth.sd, depth.value) - at(girth.value - girth.sd, depth.value);
   const sd = Math.hypot(model['ratio-from-depth-sd'], byDepth / 2, byGirth / 2);
-  const basis = `depth measured by photo gives ${short(solved)}, weak evidence, weighed with: ${ratio.basis}`;
+  const basis = `${short(solved)} by depth in the photo, weak evidence, averaged with: ${ratio.basis}`;
   const both = weighed(ratio, { value: solved, sd }, basis);
   const value = Math.min(1.1, Math.max(0.45, both.value));
   return { ratio: { ...both, value }, ellipse: solveEllipse(girth.value, value) };
@@ -66,7 +65,7 @@ interface PhotoDepth {
   readonly depth: Pick<Estimate, 'value' | 'sd'>;
 }
 
-/** How the half-axes came about. */
+/** Working of the half-axes. */
 export function barrelWorking(barrel: Barrel, girth: number): Working[] {
   const { halfWidth, halfDepth } = barrel.ellipse;
   return [

@@ -1,4 +1,4 @@
-/** The cinch's centre line: straight on the unrolled side from the groove at the midline to the ring, pushed forward by round ribs. */
+/** The cinch's center line: straight on the unrolled side from midline to ring, pushed forward by round ribs. */
 import type { Horse } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Estimate } from './estimate.ts';
@@ -6,14 +6,14 @@ import type { Estimate } from './estimate.ts';
 export interface CentreLine {
   /** Inches forward per inch of station. */
   readonly slope: number;
-  /** Forward push of round ribs at the station `pushStation`. */
+  /** At `pushStation`. */
   readonly push: Estimate;
   readonly pushStation: number;
 }
 
-/** Ribs push the centre line forward, linear in the station; only a barrel said to be round does. */
+/** Only a barrel said to be round pushes the center line forward. */
 export function pushOf(horse: Horse, k: number, model: Model): Estimate {
-  // A told barrel halves what we do not know of the ribs [choice].
+  // Knowing the barrel shape halves the spread [choice].
   const sd = model['push-sd'] * (horse.barrel === undefined ? 1 : 0.5);
   if (horse.barrel === 'round') {
     return { value: model['round-push'] * k, sd, kind: 'told', basis: 'round ribs push the cinch forward' };
@@ -22,7 +22,7 @@ export function pushOf(horse: Horse, k: number, model: Model): Estimate {
   return { value: 0, sd, kind, basis: 'no push from the ribs' };
 }
 
-/** `x_c(s) = slope s`; the push is given at the station where a buckle usually sits, a quarter of the girth up. */
+/** `x_c(s) = slope s`; the push is given where a buckle usually sits. */
 export function centreLineOf(
   ring: { x: number; station: { value: number } },
   push: Estimate,

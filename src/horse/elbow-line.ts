@@ -1,11 +1,11 @@
-/** The elbow line on the unrolled side: straight up between armpit and point of elbow, opening above and below. */
+/** The elbow line on the unrolled side: upright from armpit to point of elbow, opening above and below. */
 import type { Model } from '../numbers/numbers.ts';
 import { sizeFactor } from './girth.ts';
 
-/** Four corners as flat [x0, s0, x1, s1, ...]: midline, armpit, point of elbow, top of the barrel. */
+/** [x0, s0, x1, s1, ...] of midline, armpit, point of elbow and top of barrel. */
 export type ElbowLine = Float64Array;
 
-/** Elbow line for room E (in), size factor k and girth (in). */
+/** From room and girth, inches. */
 export function elbowLineOf(room: number, girth: number, model: Model): ElbowLine {
   const k = sizeFactor(girth, model);
   const armpit = model['armpit-station'] * k;

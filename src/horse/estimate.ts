@@ -1,6 +1,6 @@
-/** A number that knows how sure it is and where it came from. */
+/** A number with its spread and where it came from. */
 
-/** `measured` with a tape, by `photo`, `told` in words by the customer, `assumed` by us, `computed` from the others. */
+/** `measured` by tape, by `photo`, `told` by the customer, `assumed` by us, or `computed`. */
 export type BasisKind = 'measured' | 'photo' | 'told' | 'assumed' | 'computed';
 
 export interface Estimate {
@@ -8,11 +8,10 @@ export interface Estimate {
   /** Standard deviation, same unit. */
   readonly sd: number;
   readonly kind: BasisKind;
-  /** Where it came from, in plain words. */
   readonly basis: string;
 }
 
-/** One line of the list of inputs: what was used, in which unit, from where, how sure. */
+/** One input, with its unit and basis. */
 export interface Assumption {
   readonly input: string;
   readonly value: number;
@@ -22,17 +21,17 @@ export interface Assumption {
   readonly kind: BasisKind;
 }
 
-/** One line of working: a symbol, what was put in, what came out. */
+/** One line of working. */
 export interface Working {
   readonly symbol: string;
   readonly sum: string;
   readonly result: string;
 }
 
-/** Two decimals at most, no trailing zeros: how numbers stand inside a line of working. */
+/** At most two decimals, no trailing zeros. */
 export const short = (value: number): string => String(Math.round(value * 100) / 100);
 
-/** An estimate as a line of the list of inputs. */
+/** An estimate as an input. */
 export function asAssumption(input: string, estimate: Estimate, unit: Assumption['unit'] = 'in'): Assumption {
   return { input, unit, value: estimate.value, sd: estimate.sd, kind: estimate.kind, basis: estimate.basis };
 }

@@ -1,4 +1,4 @@
-/** All that is derived from an order before anyone judges: one object, computed once. */
+/** Everything derived from an order before judging, computed once. */
 import { heightAt } from '../math/ellipse.ts';
 import type { LearnedFrom, Order } from '../order/types.ts';
 import type { PhotoReading } from '../photo/read.ts';
@@ -23,29 +23,28 @@ export interface Facts {
   readonly order: Order;
   readonly model: Model;
   readonly girth: Girth;
-  /** Size factor: girth over 72 in. */
+  /** Girth over 72 in. */
   readonly k: number;
   readonly barrel: Barrel;
   readonly room: Room;
   readonly ring: Ring;
-  /** What a side photo shows, if there is one. */
   readonly photo: PhotoReading | undefined;
   readonly elbowLine: ElbowLine;
   readonly centreLine: CentreLine;
   readonly lengthNeed: LengthNeed;
   readonly slipNeed: SlipNeed;
-  /** Station of the point of the elbow and its height above the chest midline. */
+  /** Of the point of the elbow, and its height above the chest midline. */
   readonly elbowStation: number;
   readonly elbowHeight: number;
-  /** Least and wanted elbow clearance for this horse. */
+  /** Elbow clearance. */
   readonly floor: number;
   readonly required: number;
   readonly spread: Spread;
-  /** How many strands practice ties here. */
+  /** Strand counts makers tie here. */
   readonly practice: Practice;
 }
 
-/** Every fact of an order. Pure; total behind the door. */
+/** Never throws for a checked order. */
 export function factsOf(order: Order, model: Model): Facts {
   const girth = withRingTapes(girthOf(order.horse, model), order.saddle, model);
   const k = sizeFactor(girth.value, model);
@@ -88,20 +87,20 @@ export function factsOf(order: Order, model: Model): Facts {
   };
 }
 
-/** Every input with its value, where it came from and how sure; the give of new cord is assumed, unless the shop's outcomes stand behind it. */
+/** Every input with value, basis and spread. */
 export function assumptionsOf(facts: Facts, learnedStretch?: LearnedFrom): Assumption[] {
   const { girth, room, ring, barrel, centreLine, lengthNeed: need, model } = facts;
   const pitch: Estimate = {
     value: model['strand-pitch'],
     sd: model['strand-pitch-sd'],
     kind: 'assumed',
-    basis: 'two 8-ply cords make half an inch',
+    basis: 'two 8-ply strands make half an inch',
   };
   const give: Estimate = {
     value: need.stretch,
     sd: need.stretch / 2,
     ...(learnedStretch === undefined
-      ? { kind: 'assumed', basis: 'a new mohair cinch gives' }
+      ? { kind: 'assumed', basis: 'new mohair stretches' }
       : {
           kind: 'computed',
           basis: `from ${String(learnedStretch.outcomes)} outcomes of this shop until ${learnedStretch.until}`,
@@ -119,7 +118,7 @@ export function assumptionsOf(facts: Facts, learnedStretch?: LearnedFrom): Assum
   ];
 }
 
-/** The working of all facts, in the order they follow from each other. */
+/** In the order they follow. */
 export function workingOf(facts: Facts): Working[] {
   const { order, model, girth, k, room, ring, barrel } = facts;
   return [

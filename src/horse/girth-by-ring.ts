@@ -1,25 +1,24 @@
-/** A girth that nobody taped, made surer by what was taped of the rings: half of ring to ring and the drop go round one side of the horse. */
+/** A girth nobody taped, made surer by taped rings: half of ring to ring plus the drop is half the girth. */
 import type { Saddle } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { dropOf, halfTapeSd } from './drop.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
 import { shareOf, weighed } from './weigh.ts';
 
-/** A girth, and how far one sd of each thing behind it moves it, inches. */
+/** A girth and how far one sd of each input moves it, inches. */
 export interface Girth extends Estimate {
   readonly moved: Moved;
 }
 
 interface Moved {
-  /** By what it was estimated from alone. */
+  /** The first estimate alone. */
   readonly own: number;
-  /** By the tape that gives the station of the ring, when that reads an sd too high up. */
+  /** A ring tape that reads one sd too high up. */
   readonly station: number;
-  /** By how far the drop of this horse is from the usual one. */
+  /** This horse's drop against the usual one. */
   readonly drop: number;
 }
 
-/** A girth that a tape at the rings points to. */
 interface Pointed extends Omit<Moved, 'own'> {
   readonly value: number;
   readonly sd: number;
@@ -33,10 +32,10 @@ function pointedTo(saddle: Saddle, model: Model): Pointed | undefined {
   return ringDrop === undefined ? undefined : byDrop(ringDrop, style, model);
 }
 
-/** A factor, with more digits than a length: it is multiplied by one. */
+/** Four digits, since it multiplies a length. */
 const factorText = (factor: number): string => String(Math.round(factor * 1000) / 1000);
 
-/** g / 2 - drop = half the tape, where a usual drop is a share of g. */
+/** g / 2 - drop = half the tape; a usual drop is a share of g. */
 function byRingToRing(ringToRing: number, saddle: Saddle, model: Model): Pointed {
   const { fixed, perGirth, sd, basis } = dropOf(saddle, model);
   const per = 1 / (0.5 - perGirth);
@@ -72,8 +71,8 @@ function byDrop(ringDrop: number, style: Saddle['style'], model: Model): Pointed
 }
 
 /**
- * The girth weighed with that, unless it was taped. Left out, a tape at the rings would make a clearance less sure than it was:
- * the place of the rings and the girth it was worked out from were off together.
+ * Leaves a taped girth alone. Without this a ring tape would make a clearance less sure, because ring and girth are
+ * wrong together.
  */
 export function withRingTapes(girth: Estimate, saddle: Saddle, model: Model): Girth {
   const pointed = girth.kind === 'measured' ? undefined : pointedTo(saddle, model);
@@ -81,23 +80,23 @@ export function withRingTapes(girth: Estimate, saddle: Saddle, model: Model): Gi
     const { value, sd, kind, basis } = girth;
     return { value, sd, kind, basis, moved: { own: sd, station: 0, drop: 0 } };
   }
-  const { value, sd, basis } = weighed(girth, pointed, `${girth.basis}, weighed with ${pointed.from}`);
+  const { value, sd, basis } = weighed(girth, pointed, `${girth.basis}, averaged with ${pointed.from}`);
   const share = shareOf(girth, pointed);
   const own = (1 - share) * girth.sd;
   const station = share * pointed.station;
   const drop = share * pointed.drop;
-  // Where the two are far apart the weighed spread is larger than its parts give.
+  // An average of two far-apart values has a larger spread than its parts give.
   const grown = sd / Math.hypot(own, station, drop);
   const moved = { own: grown * own, station: grown * station, drop: grown * drop };
   return { value, sd, kind: girth.kind, basis, moved };
 }
 
-/** How it came about; nothing where no such tape was used. */
+/** Empty when no such tape was used. */
 export function ringTapesWorking(girth: Girth, saddle: Saddle, model: Model): Working[] {
   const pointed = girth.moved.drop === 0 ? undefined : pointedTo(saddle, model);
   if (pointed === undefined) return [];
   return [
     { symbol: 'G by the rings', sum: pointed.sum(), result: `${short(pointed.value)} in` },
-    { symbol: 'G', sum: 'both, weighed by their spreads', result: `${short(girth.value)} in` },
+    { symbol: 'G', sum: 'average of both, the surer counting more', result: `${short(girth.value)} in` },
   ];
 }

@@ -1,4 +1,4 @@
-/** Heart girth: taped, or estimated from the height; and the size factor k that goes with it. */
+/** Heart girth, taped or estimated from height, and the size factor k. */
 import type { Horse, Order } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { draftGirthRatio, girthByCondition, heightGirthFit } from '../numbers/girth-fit.ts';
@@ -7,7 +7,7 @@ import { ringTapesWorking, type Girth } from './girth-by-ring.ts';
 
 const CM = 2.54;
 
-/** Heart girth in inches. Needs `heartGirth` or `height`; the door guarantees one of them. */
+/** Inches. A checked order has a girth or a height. */
 export function girthOf(horse: Horse, model: Model): Estimate {
   const { height, kind, condition } = horse;
   const fitted = height === undefined ? undefined : girthFromHeight(height, kind, condition);
@@ -21,11 +21,10 @@ export function girthOf(horse: Horse, model: Model): Estimate {
   };
 }
 
-/** What a condition score makes of a girth estimated from height; a score nobody gave counts as the usual one. */
 const conditionFactor = (condition: number = girthByCondition.usual): number =>
   1 + girthByCondition.perPoint * (condition - girthByCondition.usual);
 
-/** The fit on breed means and measured horses; its own spread and that within a breed add up. Inches in, inches out. */
+/** Inches. The spreads of the line and within a breed add in quadrature. */
 export function girthFromHeight(height: number, kind: Horse['kind'], condition?: number): Estimate {
   const cm = height * CM;
   const { slope, intercept, fitSd, withinBreedSd, otherKindFactor } = heightGirthFit;
@@ -35,27 +34,26 @@ export function girthFromHeight(height: number, kind: Horse['kind'], condition?:
     condition === undefined ? '' : `, for a ${animal} of condition ${condition}`;
   if (kind === 'draft') {
     const value = (factor * draftGirthRatio * cm) / CM;
-    const basis = `from height, by the mean of one published draft breed${scored('horse')}`;
+    const basis = `from height, by the average of one published draft breed${scored('horse')}`;
     return { value, sd: spread(otherKindFactor), kind: 'assumed', basis };
   }
   const value = (factor * (slope * cm + intercept)) / CM;
   if (kind === 'pony' || kind === 'mule' || kind === 'donkey') {
-    const basis = `from height, by a fit for light horses${scored(kind)}; no figure was found for a ${kind}`;
+    const basis = `from height, by a fit for light horses${scored(kind)}; we found no figure for a ${kind}`;
     return { value, sd: spread(otherKindFactor), kind: 'assumed', basis };
   }
-  const basis = `from height, by a fit on published breed means${scored('horse')}`;
+  const basis = `from height, by a fit to published breed averages${scored('horse')}`;
   return { value, sd: spread(1), kind: 'assumed', basis };
 }
 
-/** Unreachable behind the door, kept so that the function is total. */
+/** A checked order never gets here. */
 function averageGirth(model: Model): Estimate {
   return { value: model['average-girth'], sd: 6, kind: 'assumed', basis: 'neither height nor girth given' };
 }
 
-/** Size factor: girth over that of the average horse. */
+/** Girth over the average horse's. */
 export const sizeFactor = (girth: number, model: Model): number => girth / model['average-girth'];
 
-/** How the girth from height came about; a condition that is not the usual one has a line of its own. */
 function heightWorking({ height, kind, condition }: Horse, symbol: string): Working[] {
   if (height === undefined) return [];
   const { slope, intercept } = heightGirthFit;
@@ -71,7 +69,7 @@ function heightWorking({ height, kind, condition }: Horse, symbol: string): Work
   ];
 }
 
-/** How the girth and size factor came about. */
+/** Girth and size factor. */
 export function girthWorking(girth: Girth, { horse, saddle }: Order, model: Model): Working[] {
   const byRing = ringTapesWorking(girth, saddle, model);
   const lines =

@@ -1,4 +1,4 @@
-/** Buckle-to-buckle length: from ring to ring less the latigo runs and the cord's give, and a cross-check from the girth. */
+/** Finished length: ring to ring less latigo runs and stretch, cross-checked by the girth. */
 import type { Saddle } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
@@ -7,17 +7,16 @@ import type { Ring } from './ring.ts';
 
 export interface LengthNeed {
   readonly ringToRing: Estimate;
-  /** Latigo run aimed for, each side. */
+  /** Each side. */
   readonly runTarget: number;
   readonly stretch: number;
-  /** Unrounded finished length that gives the target run. */
+  /** Finished length, not rounded. */
   readonly target: Estimate;
-  /** heart girth / 2 - 3, rounded up [extension rule], to an even number [choice]. */
   readonly crossCheck: number;
   readonly measured: boolean;
 }
 
-/** What the length must be, before any shop steps; `ring.station` already holds half of ring to ring. */
+/** Before rounding to what the shop ties. */
 export function lengthNeed(ring: Ring, girth: number, model: Model): LengthNeed {
   const k = sizeFactor(girth, model);
   const runTarget = Math.min(model['run-high'], Math.max(model['run-low'], model['run-target'] * k));
@@ -31,36 +30,36 @@ export function lengthNeed(ring: Ring, girth: number, model: Model): LengthNeed 
       value: target,
       sd: 2 * sd,
       kind: 'computed',
-      basis: 'ring to ring less two latigo runs and the give of new cord',
+      basis: 'ring to ring less two latigo runs and the stretch in new cord',
     },
     crossCheck: lengthFromGirth(girth),
     measured: ring.taped,
   };
 }
 
-/** From a measured drop it is computed, not measured: the length stays provisional. */
+/** A measured drop gives a computed ring to ring, so the length stays provisional. */
 function ringToRingOf({ station, taped }: Ring): Estimate {
   const { kind } = station;
   const value = 2 * station.value;
   const sd = 2 * station.sd;
   if (taped) return { value, sd, kind, basis: 'measured' };
   if (kind === 'photo') {
-    // The height of the ring was seen, and the way round the chest follows from an assumed section.
-    const basis = "worked out from the ring's height in the photo; not a length to cut by";
+    // The photo shows the ring's height; the way around the chest rests on an assumed shape.
+    const basis = "worked out from the ring's height in the photo; do not cut by it";
     return { value, sd, kind: 'computed', basis };
   }
   if (kind !== 'measured') return { value, sd, kind, basis: station.basis };
   return { value, sd, kind: 'computed', basis: 'girth less the measured drop on both sides' };
 }
 
-/** heart girth / 2 - 3, rounded up [university extension]; to an even number of inches, because the shop keeps even lengths [choice]. */
+/** Half the girth less 3, rounded up [university extension], to an even number [choice]. */
 export const lengthFromGirth = (girth: number): number => 2 * Math.ceil((girth / 2 - 3) / 2 - 1e-9);
 
-/** Latigo run each side left by a finished length, inches. */
+/** Latigo run each side, inches. */
 export const runFor = (length: number, need: LengthNeed): number =>
   (need.ringToRing.value - length - need.stretch) / 2;
 
-/** Both even neighbors of a length, as far as the shop ties them, with the latigo run each leaves. */
+/** Even lengths next to this one, as far as the shop ties them, with the latigo run each leaves. */
 export function evenNeighbors(
   length: number,
   need: LengthNeed,
@@ -73,7 +72,7 @@ export function evenNeighbors(
     .map((each) => ({ length: each, run: runFor(each, need) }));
 }
 
-/** How the target length came about. */
+/** Working of the target length. */
 export function lengthWorking(need: LengthNeed, saddle: Saddle, girth: number): Working[] {
   const rr = short(need.ringToRing.value);
   const from = saddle.ringToRing === undefined ? `2 x ${short(need.ringToRing.value / 2)}` : 'taped';

@@ -1,4 +1,4 @@
-/** Where a photo and a tape, or a word, disagree by more than both may be off: told, never averaged. */
+/** Remarks where a photo disagrees with a tape, the rigging's name or what is usual. */
 import type { PhotoReading, Seen } from '../photo/read.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
 import { usualRoom } from './room.ts';
@@ -8,16 +8,15 @@ import { namedSetBackSd, stationSeen } from './ring.ts';
 
 interface Pair {
   readonly what: string;
-  /** From the order or the model, with its spread. */
   readonly told: number;
   readonly toldSd: number;
   readonly seen: Pick<Seen, 'value' | 'sd'>;
   readonly by: 'tape' | 'name' | 'habit';
-  /** Whether the smaller is taken when the two contradict each other. */
+  /** Whether the smaller is used when they contradict each other. */
   readonly cautious?: true;
 }
 
-/** Remarks in plain words; none without a photo. */
+/** None without a photo. */
 export function photoRemarks(facts: Facts): Phrase[] {
   const { photo } = facts;
   if (photo === undefined) return [];
@@ -28,19 +27,18 @@ export function photoRemarks(facts: Facts): Phrase[] {
 
 const words: Readonly<Record<Pair['by'], (pair: Pair) => Phrase>> = {
   tape: ({ what, told, seen }) =>
-    say`The tape says ${dist(told)} of ${what}, the photo ${dist(seen.value)}, give or take ${dist(seen.sd)}: the tape is used. Measure again, and look at the clicks.`,
+    say`Tape and photo disagree on ${what}: ${dist(told)} by tape, ${dist(seen.value)} by photo, give or take ${dist(seen.sd)}. We used the tape. Measure again, and check the clicks.`,
   name: (pair) =>
-    say`By the rigging's name the ${pair.what} is ${dist(pair.told)}, by the photo ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}: ${taken(pair)}look where the ring hangs, and at the clicks.`,
+    say`Rigging and photo disagree on ${pair.what}: ${dist(pair.told)} by the rigging's name, ${dist(pair.seen.value)} by photo, give or take ${dist(pair.seen.sd)}. ${taken(pair)}Check where the ring hangs, and the clicks.`,
   habit: (pair) =>
-    say`Usual for this girth is ${dist(pair.told)} of ${pair.what}, the photo shows ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}: ${taken(pair)}look at the clicks, or tape it.`,
+    say`Usual ${pair.what} for this girth is ${dist(pair.told)}; the photo shows ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}. ${taken(pair)}Check the clicks, or tape it.`,
 };
 
-/** Which of two that contradict each other is used. */
+/** Which one is used, if they contradict each other. */
 function taken({ told, toldSd, seen, by, cautious }: Pair): string {
   if (cautious === undefined || !contradicts({ value: told, sd: toldSd }, seen)) return '';
-  const which =
-    seen.value < told ? 'what the photo shows' : by === 'name' ? 'what the name says' : 'the usual one';
-  return `they contradict each other, and the more cautious is used, ${which}; `;
+  const which = seen.value < told ? "the photo's" : by === 'name' ? "the name's" : 'the usual one';
+  return `We used ${which}, the more cautious. `;
 }
 
 function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
@@ -61,7 +59,7 @@ function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
     ringPair(order.saddle, { seen, k }, model),
     heightPair(facts, seen),
     typeof horse.barrel === 'object' && seen.depth !== undefined
-      ? { what: "the barrel's depth", told: horse.barrel.depth, toldSd: TAPE, seen: seen.depth, by: 'tape' }
+      ? { what: 'barrel depth', told: horse.barrel.depth, toldSd: TAPE, seen: seen.depth, by: 'tape' }
       : undefined,
     saddle.barSpan === undefined || seen.barSpan === undefined
       ? undefined
@@ -73,7 +71,7 @@ function pairsOf(facts: Facts, seen: PhotoReading['seen']): Pair[] {
 /** Spread of a taped depth or bar span, inches [choice]. */
 const TAPE = 0.5;
 
-/** Fork and ring against a set-back that was measured; elbow and ring against what the position's name means on these bars. */
+/** Measured set-back against fork to ring; a named position against elbow to ring. */
 function ringPair(
   { rigging, barSpan }: Facts['order']['saddle'],
   { seen, k }: { seen: PhotoReading['seen']; k: number },
@@ -82,7 +80,7 @@ function ringPair(
   if (rigging.kind === 'named') {
     const span = barSpan ?? seen.barSpan?.value ?? model['bar-span'];
     const told = model['ring-behind-elbow'] * k + (1 - rigging.fraction) * span;
-    const what = 'way from the elbow back to the ring';
+    const what = 'elbow to ring';
     const toldSd = namedSetBackSd({ fraction: rigging.fraction, barSpan, seen: seen.barSpan }, model);
     return { what, told, toldSd, seen: seen.ringBehindElbow, by: 'name', cautious: true };
   }
@@ -91,9 +89,9 @@ function ringPair(
   return { what: 'set-back', told: rigging.setBack, toldSd, seen: seen.setBack, by: 'tape' };
 }
 
-/** Height of the ring as a station, against half of ring to ring, the taped drop, or the usual one. */
+/** Ring height against half of ring to ring, the taped drop or the usual one. */
 function heightPair({ order, ring, barrel, girth, k, model }: Facts, seen: PhotoReading['seen']): Pair {
-  const what = 'skin from the midline up to the ring';
+  const what = 'ring height along the skin';
   const station = stationSeen(seen.ringHeight, barrel);
   if (ring.station.kind === 'measured') {
     return { what, told: ring.station.value, toldSd: ring.station.sd, seen: station, by: 'tape' };

@@ -1,10 +1,10 @@
-/** What would make a side photo surer: it is read again as if that were known, and read the same. */
+/** What would make a side photo surer: reads it again with one spread reduced. */
 import { readLandmarks, type PhotoReading, type SeenName } from '../photo/read.ts';
 import type { Photo } from '../order/photo-types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Facts } from './facts.ts';
 
-/** A thing to do for the next picture, with the spreads it would leave, inches. */
+/** One thing to do for the next picture, with the spreads it would leave, inches. */
 export interface Surer {
   readonly what:
     | 'a plumb line'
@@ -41,7 +41,7 @@ const ways: readonly Better[] = [
   {
     what: 'a line of sight square to the horse',
     open: () => true,
-    // Half of what is usual: somebody beside the horse looks along it and waves the camera left or right.
+    // Half the usual: a helper beside the horse looks along it and directs the camera.
     model: (model) => ({ 'photo-yaw-sd': model['photo-yaw-sd'] / 2 }),
   },
   {
@@ -51,7 +51,7 @@ const ways: readonly Better[] = [
   },
 ];
 
-/** Ways still open, each with the spreads it would leave. */
+/** Everything still to be done. */
 export function surerPhoto({ photo: reading, model }: Facts): Surer[] {
   if (reading === undefined) return [];
   return ways

@@ -1,4 +1,4 @@
-/** What a side photo shows, read with what is known of the barrel without it. */
+/** Reads an order's side photo with what is known of the barrel. */
 import type { Photo } from '../order/photo-types.ts';
 import type { Order } from '../order/types.ts';
 import { readLandmarks, type PhotoReading } from '../photo/read.ts';
@@ -10,7 +10,7 @@ import { barrelOf } from './barrel.ts';
 import type { Estimate } from './estimate.ts';
 import { sizeFactor } from './girth.ts';
 
-/** The reading of an order's photo; undefined when it has none. */
+/** Undefined when there is no photo. */
 export function photoReadingOf(
   { horse, photo }: Order,
   girth: Estimate,
@@ -21,7 +21,7 @@ export function photoReadingOf(
   const wider = solveEllipse(girth.value, ratio.value + ratio.sd).halfWidth - ellipse.halfWidth;
   const guess = {
     ellipse,
-    // A barrel of another girth is wider in proportion.
+    // Width grows with girth.
     halfWidthSd: Math.hypot(wider, (ellipse.halfWidth * girth.sd) / girth.value),
     elbowStation: model['elbow-station'] * sizeFactor(girth.value, model),
   };
@@ -31,7 +31,7 @@ export function photoReadingOf(
 const numbers = Object.keys(photoNumbers) as (keyof typeof photoNumbers)[];
 const last = new WeakMap<Photo, { readonly key: string; readonly reading: PhotoReading }>();
 
-/** An order is sized anew hundreds of times for what a tape may read, and most of it is no matter to the photo: the last reading is kept. */
+/** `ask` sizes an order hundreds of times with the same photo, so the last reading is kept. */
 function readOnce(photo: Photo, guess: Guess, model: Model): PhotoReading {
   const { ellipse, halfWidthSd, elbowStation } = guess;
   const own = [ellipse.halfWidth, ellipse.halfDepth, halfWidthSd, elbowStation];

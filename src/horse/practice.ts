@@ -1,22 +1,22 @@
-/** How many strands practice ties where the ring hangs so far back, on a horse of this size. */
+/** How many strands makers tie for this set-back and horse. */
 import type { Horse } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Estimate } from './estimate.ts';
 import { usualRoom } from './room.ts';
 import { contradicts } from './weigh.ts';
 
-/** Strand counts as bounds, not whole ones: between two riggings they lie in between. */
+/** Bounds between whole counts: interpolated between riggings. */
 interface Bounds {
-  /** Least, where a horse is pinched or short of room, and most, with room that was measured. */
+  /** For a horse short of room; `most` for one with taped room to spare. */
   readonly least: number;
   readonly most: number;
-  /** What is usually tied. */
+  /** What is usual. */
   readonly low: number;
   readonly high: number;
 }
 
 export interface StrandBand extends Bounds {
-  /** What is tied on this horse: the usual, fewer if it is pinched or short of room, more if its room was measured. */
+  /** What is tied on this horse, given its room. */
   readonly from: number;
   readonly to: number;
 }
@@ -24,18 +24,18 @@ export interface StrandBand extends Bounds {
 export interface Practice {
   readonly straight: StrandBand;
   readonly roper: StrandBand;
-  /** How far the horse is a pony, 0 to 1. */
+  /** 0 for a horse, 1 for a pony. */
   readonly ponyShare: number;
-  /** The narrowest straight that makers call one for this horse. */
+  /** The narrowest straight makers tie for this horse. */
   readonly narrowest: number;
 }
 
 interface Row extends Bounds {
-  /** Inches from full position back to the ring, on the average horse. */
+  /** Set-back on the average horse, inches. */
   readonly back: number;
 }
 
-/** Straights by set-back: full, 7/8, 3/4, 5/8, center-fire on bars of 12 in [common practice, no source]. */
+/** Straights: full, 7/8, 3/4, 5/8 and center-fire on 12 in bars [common practice, no source]. */
 const grown: readonly Row[] = [
   { back: 0, least: 13, low: 15, high: 17, most: 17 },
   { back: 1.5, least: 15, low: 17, high: 19, most: 21 },
@@ -44,29 +44,29 @@ const grown: readonly Row[] = [
   { back: 6, least: 19, low: 21, high: 25, most: 25 },
 ];
 
-/** Ponies on any rigging [common practice, no source]. */
+/** Ponies, any rigging [common practice, no source]. */
 const pony: Bounds = { least: 9, low: 11, high: 13, most: 15 };
 
-/** Girths, inches, from which on a small horse is one no longer by halves, and up to which it is a pony [choice]. */
+/** Inches up to which a small animal is a pony, and from which it is a horse [choice]. */
 const passage = { pony: { from: 67, to: 73 }, other: { from: 58, to: 68 } } as const;
 
-/** Ropers are tied two to six strands over the straight of the same order [common practice, no source]; usually not all six [choice]. */
+/** Over a straight for the same order [common practice, no source]; usually not all six [choice]. */
 const OVER = { least: 2, usual: 4, most: 6 };
-/** The narrowest straight of a grown horse, and of a pony [choice, from the table above]. */
+/** The narrowest straight [choice, from the table above]. */
 const NARROWEST = { grown: 13, pony: 9 };
 
-interface Asked {
+interface PracticeInput {
   readonly horse: Pick<Horse, 'kind' | 'barrel'>;
   readonly girth: Pick<Estimate, 'value'>;
   readonly room: Pick<Estimate, 'kind' | 'value' | 'sd'>;
-  /** Set-back over the size factor. */
+  /** Over the size factor. */
   readonly setBack: number;
   readonly k: number;
   readonly isSore: boolean;
 }
 
-/** The bands of an order. The same for every rigging style: they follow the set-back, and the size of the horse. */
-export function practiceOf(asked: Asked, model: Model): Practice {
+/** Rigging style does not matter; set-back and size do. */
+export function practiceOf(asked: PracticeInput, model: Model): Practice {
   const { horse, girth, setBack } = asked;
   const { from, to } = passage[horse.kind === 'pony' ? 'pony' : 'other'];
   const share = Math.max(0, Math.min(1, (to - girth.value) / (to - from)));
@@ -87,23 +87,23 @@ export function practiceOf(asked: Asked, model: Model): Practice {
 
 const isSeen = ({ kind }: Pick<Estimate, 'kind'>): boolean => kind === 'measured' || kind === 'photo';
 
-/** Measured room is short from the usual hand down, and much from there up; an inch is wholly so [choice]. */
+/** Taped room an inch off the usual counts in full [choice]. */
 const WHOLLY = 1;
 const part = (inches: number, k: number): number => Math.max(0, Math.min(1, inches / (WHOLLY * k)));
 
-/** How far the horse is pinched or short of room, 0 to 1: by round ribs, a sore, or a measured room. */
-function shortOfRoom({ horse, room, k, isSore }: Asked, model: Model): number {
+/** 0 to 1: by round ribs, a sore, or taped room. */
+function shortOfRoom({ horse, room, k, isSore }: PracticeInput, model: Model): number {
   if (horse.barrel === 'round' || isSore) return 1;
   return isSeen(room) ? part(usualRoom(k, model).value - room.value, k) : 0;
 }
 
-/** How far measured room is more than usual, 0 to 1; a tape that is hardly to be believed earns nothing. */
-function muchRoom({ room, k }: Asked, model: Model): number {
+/** 0 to 1; an implausible tape earns nothing. */
+function muchRoom({ room, k }: PracticeInput, model: Model): number {
   const usual = usualRoom(k, model);
   return isSeen(room) && !contradicts(usual, room) ? part(room.value - usual.value, k) : 0;
 }
 
-/** On a pony even the narrowest roper is wider than makers tie. */
+/** On a pony even the narrowest roper is too wide. */
 function roperBand({ low, high }: Bounds, ponyShare: number, model: Model): StrandBand {
   const least = model['roper-fewest'];
   const over = (strands: number): number => mix(high + strands, pony.most, ponyShare);
@@ -136,7 +136,7 @@ const between = (a: Bounds, b: Bounds, share: number): Bounds => ({
   most: mix(a.most, b.most, share),
 });
 
-/** Half a step either way is the same: counts are odd, and bounds are not. */
+/** Counts are odd, so half a step either way is the same. */
 const HALF_STEP = 1;
 
 const within = (strands: number, from: number, to: number): boolean => stepsBeyond(strands, from, to) === 0;
@@ -148,12 +148,12 @@ const stepsBeyond = (strands: number, from: number, to: number): number =>
     Math.ceil((strands - to - HALF_STEP) / 2 - 1e-9),
   );
 
-/** Whether so many strands are usually tied. */
+/** Usually tied. */
 export const isUsual = (strands: number, { low, high }: StrandBand): boolean => within(strands, low, high);
 
-/** Whether any maker ties so many, on some horse. */
+/** Tied by any maker, on some horse. */
 export const isTied = (strands: number, { least, most }: StrandBand): boolean => within(strands, least, most);
 
-/** How many steps of two strands outside of what is tied on this horse; 0 inside. */
+/** Steps of two strands outside what is tied on this horse; 0 inside. */
 export const stepsOutside = (strands: number, { from, to }: StrandBand): number =>
   stepsBeyond(strands, from, to);

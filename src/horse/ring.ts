@@ -1,4 +1,4 @@
-/** Where the front ring hangs: how far forward of the groove, how high up the side. */
+/** Where the front ring hangs: forward of the groove, and up the side. */
 import { ellipsePerimeter, solveEllipse, stationAtHeight } from '../math/ellipse.ts';
 import type { Saddle } from '../order/types.ts';
 import type { PhotoReading, Seen } from '../photo/read.ts';
@@ -11,20 +11,19 @@ import type { Girth } from './girth-by-ring.ts';
 import { shareOf, weighed, weighedCautiously } from './weigh.ts';
 
 export interface Ring {
-  /** Inches back from full position. */
+  /** Back from full position, inches. */
   readonly setBack: Estimate;
-  /** Inches forward of the girth groove; negative behind it. */
+  /** Forward of the girth groove, inches; negative behind it. */
   readonly x: number;
-  /** Station of the ring; its sd is that of half the distance from ring to ring. */
+  /** Up the side; its sd is that of half of ring to ring. */
   readonly station: Estimate;
-  /** Whether the distance from ring to ring was taped. */
   readonly taped: boolean;
-  /** How the three move with the girth, for the spread: per inch of girth. */
+  /** Per inch of girth. */
   readonly setBackPerGirth: number;
   readonly stationPerGirth: number;
 }
 
-/** Spread of the station of the ring, with what an unsure girth does to it. */
+/** Spread of the ring's station, including that of the girth. */
 export const stationSd = ({ station, stationPerGirth: per }: Ring, { moved }: Girth): number =>
   Math.hypot(station.sd + per * moved.station, per * moved.own, per * moved.drop);
 
@@ -33,11 +32,10 @@ interface RingInput {
   readonly girth: number;
   readonly room: number;
   readonly barrel: Barrel;
-  /** What a photo shows, if there is one. */
   readonly seen: PhotoReading['seen'] | undefined;
 }
 
-/** Ring position from rigging, tape and photo; `x = E - ring-behind-elbow k - set-back`. */
+/** `x = E - ring-behind-elbow k - set-back`. */
 export function ringOf({ saddle, girth, room, barrel, seen }: RingInput, model: Model): Ring {
   const k = sizeFactor(girth, model);
   const told = setBackOf(saddle, seen?.barSpan, model);
@@ -61,7 +59,7 @@ interface SetBack {
   readonly perGirth: number;
 }
 
-/** `span` is the bar span that a photo shows. A tree does not grow with the horse, so bars nobody measured are the same on all. */
+/** `span` is the bar span in a photo. Trees do not grow with the horse. */
 function setBackOf({ rigging, barSpan }: Saddle, span: Seen | undefined, model: Model): Estimate {
   const namedSd = model['named-position-sd'];
   if (rigging.kind === 'measured') {
@@ -75,7 +73,7 @@ function setBackOf({ rigging, barSpan }: Saddle, span: Seen | undefined, model: 
   return { value, sd, kind: 'told', basis: `${rigging.name} position on ${spanText}` };
 }
 
-/** Spread of what a position's name means: that of the name, and of the bars when a photo alone shows them. */
+/** Adds the spread of bars seen only in a photo. */
 export function namedSetBackSd(
   { fraction, barSpan, seen }: { fraction: number; barSpan: number | undefined; seen: Seen | undefined },
   model: Model,
@@ -84,10 +82,7 @@ export function namedSetBackSd(
   return barSpan === undefined && seen !== undefined ? Math.hypot(named, (1 - fraction) * seen.sd) : named;
 }
 
-/**
- * A photo shows where the ring hangs behind the elbow, which is what the set-back is for. That is surer than how far it hangs behind
- * the fork, since elbow and ring lie almost equally deep in the picture and the fork does not.
- */
+/** Elbow to ring is surer than fork to ring, as the fork lies deeper in the picture. */
 function withPhotoPlace(
   told: Estimate,
   { seen, k }: { seen: PhotoReading['seen']; k: number },
@@ -96,12 +91,12 @@ function withPhotoPlace(
   if (told.kind === 'measured') return { setBack: told, perGirth: 0 };
   const { value, sd } = seen.ringBehindElbow;
   const back = { value: value - model['ring-behind-elbow'] * k, sd };
-  const basis = `measured by photo from the elbow, weighed with ${told.basis}`;
-  // Less set-back hangs the ring further forward, nearer to the elbow.
+  const basis = `measured by photo from the elbow, averaged with ${told.basis}`;
+  // Less set-back is nearer the elbow, so it is the cautious one.
   const { estimate, share } = weighedCautiously(told, back, { basis, words: told.basis });
   return {
     setBack: estimate,
-    // What the photo shows stays where it is when the girth is another.
+    // What the photo shows does not change with the girth.
     perGirth: (-share * model['ring-behind-elbow']) / model['average-girth'],
   };
 }
@@ -111,7 +106,7 @@ interface Station {
   readonly perGirth: number;
 }
 
-/** A height on the photo is a station on the barrel; both the height and the barrel's shape may be off. */
+/** Photo height as a station; both height and barrel shape may be off. */
 export function stationSeen(
   { value, sd }: Pick<Seen, 'value' | 'sd'>,
   barrel: Barrel,
@@ -124,7 +119,7 @@ export function stationSeen(
   return { value: at(value), sd: Math.hypot(byHeight, byRatio) };
 }
 
-/** Station at a height, on the barrel itself or one of another ratio or girth. */
+/** Station at a height, on this barrel or one of another ratio or girth. */
 function stationOn({ ratio, ellipse }: Barrel) {
   const own = ellipsePerimeter(ellipse.halfWidth, ellipse.halfDepth);
   return (height: number, other: { ratio?: number; more?: number } = {}): number =>
@@ -137,7 +132,7 @@ function withPhotoHeight(usual: Station, height: Seen, barrel: Barrel): Station 
   const share = shareOf(usual.station, seen);
   const at = stationOn(barrel);
   const grown = at(height.value, { more: 0.5 }) - at(height.value, { more: -0.5 });
-  const basis = `height measured by photo, weighed with the ${usual.station.basis}`;
+  const basis = `height measured by photo, averaged with the ${usual.station.basis}`;
   return {
     station: weighed(usual.station, seen, basis),
     perGirth: (1 - share) * usual.perGirth + share * grown,
@@ -162,7 +157,7 @@ function ringStation(saddle: Saddle, girth: number, model: Model): Station {
   };
 }
 
-/** How the ring's place came about. */
+/** Working of the ring's position. */
 export function ringWorking(
   ring: Ring,
   { room, girth }: { room: number; girth: number },

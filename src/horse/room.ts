@@ -1,18 +1,18 @@
-/** Room: forward distance from the girth groove to the back of the elbow. */
+/** Elbow room: girth groove forward to the back of the elbow. */
 import type { Horse } from '../order/types.ts';
 import type { PhotoReading } from '../photo/read.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
 import { weighedCautiously } from './weigh.ts';
 
-/** Elbow room E, and how it moves with the girth, per inch of girth. */
+/** `perGirth` is per inch of girth. */
 export interface Room extends Estimate {
   readonly perGirth: number;
-  /** Whether a photo and the usual hand were put together. */
+  /** Whether a photo was averaged with the usual. */
   readonly weighed: boolean;
 }
 
-/** Elbow room of a horse nobody measured. */
+/** Room nobody measured. */
 export const usualRoom = (k: number, model: Model): Estimate => ({
   value: model['elbow-room'] * k,
   sd: model['elbow-room-sd'],
@@ -20,7 +20,7 @@ export const usualRoom = (k: number, model: Model): Estimate => ({
   basis: 'about a hand behind the elbow, scaled by the girth',
 });
 
-/** Elbow room in inches: taped, else what a photo shows weighed with the usual; `k` is the size factor. */
+/** Inches: taped, or a photo averaged with the usual. */
 export function roomOf({ horse, k, seen }: RoomInput, model: Model): Room {
   const usual = usualRoom(k, model);
   if (horse.elbowRoom !== undefined) {
@@ -37,12 +37,12 @@ export function roomOf({ horse, k, seen }: RoomInput, model: Model): Room {
   const perGirth = model['elbow-room'] / model['average-girth'];
   if (seen === undefined) return { ...usual, perGirth, weighed: false };
   const { room } = seen;
-  const basis = 'measured by photo, weighed with the usual hand';
+  const basis = 'measured by photo, averaged with the usual hand';
   const { estimate, share } = weighedCautiously(usual, room, { basis, words: 'the usual hand' });
   return { ...estimate, perGirth: perGirth * (1 - share), weighed: share > 0 && share < 1 };
 }
 
-/** The side that is sized on; undefined where only one was told, or both are alike. */
+/** Undefined when only one side was given, or both are equal. */
 export function tighterSide({ elbowSides }: Horse): 'near' | 'off' | undefined {
   if (elbowSides === undefined || elbowSides.near === elbowSides.off) return undefined;
   return elbowSides.near < elbowSides.off ? 'near' : 'off';
@@ -54,11 +54,11 @@ interface RoomInput {
   readonly seen: PhotoReading['seen'] | undefined;
 }
 
-/** How a room came about that is assumed or the less of two; any other from a tape or a photo needs no working. */
+/** Only an assumed room, or the smaller of two sides, needs working. */
 export function roomWorking(room: Estimate, { horse, k }: Omit<RoomInput, 'seen'>, model: Model): Working[] {
   const { elbowSides: sides } = horse;
   if (sides !== undefined) {
-    const sum = `the lesser of near ${short(sides.near)} and off ${short(sides.off)}`;
+    const sum = `the smaller of near ${short(sides.near)} and off ${short(sides.off)}`;
     return [{ symbol: 'E', sum, result: `${short(room.value)} in` }];
   }
   if (room.kind !== 'assumed') return [];

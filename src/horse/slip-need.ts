@@ -1,13 +1,13 @@
-/** How much this pair asks the cinch to hold the saddle from rolling or creeping. */
+/** How much this horse and saddle need the cinch to keep the saddle from slipping. */
 import type { Order } from '../order/types.ts';
 
 export interface SlipNeed {
-  /** 0 none, 1 some, 2 or more: the saddle must be held. */
+  /** 0 none, 1 some, 2 or more: hold the saddle. */
   readonly level: number;
   readonly because: readonly string[];
 }
 
-/** One point for each thing that lets a saddle slip, two for a saddle that is reported to. */
+/** One point for each thing that lets a saddle slip, two for a saddle reported to slip. */
 export function slipNeed({ horse, use }: Order): SlipNeed {
   const because: string[] = [];
   let level = 0;

@@ -1,11 +1,11 @@
-/** How the uncertain inputs move the geometry: the first-order part of every spread. */
+/** How each uncertain input moves the geometry, to first order. */
 import type { Model } from '../numbers/numbers.ts';
 import type { Estimate } from './estimate.ts';
 import type { Girth } from './girth-by-ring.ts';
 import type { Ring } from './ring.ts';
 import type { Room } from './room.ts';
 
-/** The independent inputs that can be wrong. */
+/** Independent inputs. */
 type InputName =
   | 'heart-girth'
   | 'elbow-room'
@@ -17,22 +17,21 @@ type InputName =
   | 'elbow-opening'
   | 'strand-pitch';
 
-/** How one input moves the geometry, for one sd of it. */
+/** What one sd of one input moves. */
 export interface SpreadRow {
   readonly input: InputName;
-  /** Inches of elbow room. */
+  /** Inches. */
   readonly room: number;
-  /** Inches of ring offset `x_ring`. */
+  /** Inches of `x_ring`. */
   readonly ringX: number;
-  /** Inches of ring station. */
+  /** Inches. */
   readonly ringStation: number;
-  /** Inches of forward push at the push station. */
+  /** Inches at the push station. */
   readonly push: number;
-  /** Size factor: moves the corners of the elbow line. */
   readonly k: number;
-  /** Share of the cinch's width. */
+  /** Share of the width. */
   readonly width: number;
-  /** Opening of the elbow line above the elbow, inches an inch. */
+  /** Inches per inch, above the elbow. */
   readonly opening: number;
 }
 
@@ -45,7 +44,6 @@ interface Inputs {
   readonly push: Estimate;
 }
 
-/** What one input moves; what is not named stays where it is. */
 function row(input: InputName, moved: Partial<SpreadRow>): SpreadRow {
   const { room = 0, ringX = 0, ringStation = 0, push = 0, k = 0, width = 0, opening = 0 } = moved;
   return { input, room, ringX, ringStation, push, k, width, opening };
@@ -53,9 +51,9 @@ function row(input: InputName, moved: Partial<SpreadRow>): SpreadRow {
 
 type ByGirth = Pick<SpreadRow, 'room' | 'ringX' | 'ringStation' | 'k'>;
 
-/** One row an input, already multiplied by the input's sd. */
+/** Already multiplied by each input's sd. */
 export function spreadOf({ girth, room, ring, push }: Inputs, model: Model): Spread {
-  // The push and the station it is given at grow together, so the centre line keeps its slope.
+  // Push and its station grow together, so the slope stays.
   const byGirth = (inches: number): ByGirth => {
     const perK = inches / model['average-girth'];
     const roomByGirth = room.perGirth * inches;
@@ -70,12 +68,12 @@ export function spreadOf({ girth, room, ring, push }: Inputs, model: Model): Spr
   const byTape = byGirth(station);
   const rows = [
     row('heart-girth', byGirth(own)),
-    // The ring is placed from the elbow, so a wrong room carries the ring with it.
+    // The ring is placed from the elbow, so it moves with the room.
     row('elbow-room', { room: room.sd, ringX: room.sd }),
     row('ring-position', { ringX: ring.setBack.sd }),
-    // A set-back measured on a rack does not say where the saddle sits on the horse; a photo of the two shows it.
+    // A set-back measured on a rack does not show where the saddle sits; a photo does.
     row('saddle-place', { ringX: ring.setBack.kind === 'photo' ? 0 : model['ring-behind-elbow-sd'] }),
-    // A tape at the rings that is off puts them wrong, and with them a girth that leans on it.
+    // A ring tape that is off moves the rings and any girth estimated from it.
     row('ring-height', { ...byTape, ringStation: byTape.ringStation + ring.station.sd }),
     row('rib-push', { push: push.sd }),
     row('elbow-opening', { opening: model['opening-above-sd'] }),

@@ -1,4 +1,4 @@
-/** Where tapes contradict each other, what is usual, or what a horse can be: told, so that somebody measures again; they are used as they are. */
+/** Remarks where tapes disagree with each other, with what is usual, or with any horse; we use them anyway. */
 import { formatHands } from '../units/hands.ts';
 import { dist, len, say, type Phrase } from '../units/phrase.ts';
 import { bodyBounds } from '../numbers/body-bounds.ts';
@@ -8,13 +8,13 @@ import { girthFromHeight, girthOf } from './girth.ts';
 import { tighterSide, usualRoom } from './room.ts';
 import { contradicts } from './weigh.ts';
 
-/** Remarks in plain words; none where the tapes go together. Spreads are those of the model, as for a photo. */
+/** Spreads are the model's. */
 export function tapeRemarks(facts: Facts): Phrase[] {
   const looks = [girthRemark, roomRemark, sidesRemark, ringRemark, depthRemark, bodyRemark, ponyRemark];
   return looks.flatMap((look) => look(facts) ?? []);
 }
 
-/** Height and heart girth, by the line through breed means and what the condition makes of it. */
+/** Heart girth against height and condition. */
 function girthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
   if (horse.height === undefined || girth.kind !== 'measured') return undefined;
   const usual = girthFromHeight(horse.height, horse.kind, horse.condition);
@@ -22,7 +22,7 @@ function girthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
   return say`Check the tapes: by ${horse.condition === undefined ? 'height' : 'height and condition'} the girth would be about ${len(usual.value)}, give or take ${len(usual.sd)}. We used the taped girth.`;
 }
 
-/** Only too much of it: that lets a cinch come too near the elbow, while too little only makes it narrow. A photo says so itself. */
+/** Only too much room is a danger. A photo has its own remark. */
 function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
   if (photo !== undefined) return undefined;
   const usual = usualRoom(k, model);
@@ -30,7 +30,7 @@ function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
   return say`Check the tape: elbow room is far more than the ${len(usual.value)} usual for this girth. Measure it again before you tie.`;
 }
 
-/** Both elbows: a horse that stands square has much the same room on both sides. */
+/** A horse standing square has about the same room on both sides. */
 function sidesRemark({ order: { horse }, model }: Facts): Phrase | undefined {
   const { elbowSides: sides } = horse;
   const side = tighterSide(horse);
@@ -41,12 +41,12 @@ function sidesRemark({ order: { horse }, model }: Facts): Phrase | undefined {
     : say`Elbow room is ${dist(sides.near)} near side, ${dist(sides.off)} off side: sized on the ${side} side, the tighter.`;
 }
 
-/** Ring to ring against the girth less the drop on both sides; the drop as measured, else the usual one of the rigging. */
+/** Ring to ring against girth less two drops. */
 function ringRemark({ order: { horse, saddle }, model, photo }: Facts): Phrase | undefined {
   const { ringToRing, ringDrop } = saddle;
-  // Of the usual drop a photo knows more.
+  // A photo knows more of the drop than the usual.
   if (ringToRing === undefined || (photo !== undefined && ringDrop === undefined)) return undefined;
-  const girth = girthOf(horse, model); // not the one that leans on this tape already
+  const girth = girthOf(horse, model); // without what this tape adds
   const drop = dropOf(saddle, model);
   const perGirth = 1 - 2 * drop.perGirth;
   const whole = {
@@ -58,7 +58,7 @@ function ringRemark({ order: { horse, saddle }, model, photo }: Facts): Phrase |
   return say`Check the tapes: by girth and ${from}, ring to ring would be ${len(whole.value)}, give or take ${len(whole.sd)}. We used the taped ring to ring.`;
 }
 
-/** Depth and girth: outside of these no barrel is an ellipse that a horse may have. A girth that was not taped may be two spreads off. */
+/** A girth not taped may be two spreads off. */
 function depthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
   if (typeof horse.barrel !== 'object') return undefined;
   const { depth } = horse.barrel;
@@ -69,7 +69,7 @@ function depthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
   return say`Check the tapes: a barrel of ${len(girth.value)} heart girth is ${len(least)} to ${len(most)} deep, not ${len(depth)}. Measure depth and girth again before you tie.`;
 }
 
-/** Body length and height; only the weight goes by the length. */
+/** Only the weight uses body length. */
 function bodyRemark({ order: { horse } }: Facts): Phrase | undefined {
   const { height, bodyLength } = horse;
   if (height === undefined || bodyLength === undefined) return undefined;
@@ -78,7 +78,7 @@ function bodyRemark({ order: { horse } }: Facts): Phrase | undefined {
   return say`Check the tapes: a horse of ${formatHands(height)} is ${len(min * height)} to ${len(max * height)} long, not ${len(bodyLength)}. Measure both again; the weight goes by it.`;
 }
 
-/** A pony is tied with far fewer strands than a horse, so the word must be right. */
+/** A pony gets far fewer strands, so the word must be right. */
 function ponyRemark({ order: { horse } }: Facts): Phrase | undefined {
   const { height, kind } = horse;
   if (kind !== 'pony' || height === undefined || height <= bodyBounds.tallestPony) return undefined;

@@ -1,25 +1,25 @@
-/** What a photo or another tape shows and what would have been assumed, weighed by their spreads. */
+/** Averages two values by their spreads. */
 import type { Estimate } from './estimate.ts';
 
 type Shown = Pick<Estimate, 'value' | 'sd'>;
 
-/** Share that what is shown has in the weighed value: 1 when nothing else is known. */
+/** The weight of what is shown. */
 export const shareOf = (usual: Estimate, { sd }: Pick<Shown, 'sd'>): number =>
   usual.sd ** 2 / (usual.sd ** 2 + sd ** 2);
 
-/** Beyond this many spreads of their difference two values are not the same thing seen twice [choice]. */
+/** Spreads apart beyond which two values disagree [choice]. */
 export const TELLING = 2;
 
-/** Beyond this many a mark was set wrong, or the word is: it must not earn a wider cinch [choice]. */
+/** Beyond this one is a mistake and must not earn a wider cinch [choice]. */
 const CONTRADICTS = 3;
 
-/** How many spreads of their difference two values lie apart. */
+/** Difference in spreads of the difference. */
 export const spreadsApart = (a: Pick<Estimate, 'value' | 'sd'>, b: Pick<Estimate, 'value' | 'sd'>): number =>
   Math.abs(a.value - b.value) / Math.hypot(a.sd, b.sd);
 
 /**
- * The mean of both, each weighed by one over the square of its spread. Where they lie too far apart the spread grows with how far
- * (Birge 1932, Phys Rev 40:207): one of them is wrong, and it is not known which.
+ * Weights are 1 over sd squared. When the values disagree the spread grows with how far apart they are
+ * (Birge 1932, Phys Rev 40:207).
  */
 export function weighed(usual: Estimate, seen: Shown, basis: string): Estimate {
   const share = shareOf(usual, seen);
@@ -29,24 +29,21 @@ export function weighed(usual: Estimate, seen: Shown, basis: string): Estimate {
     value: share * seen.value + (1 - share) * usual.value,
     sd: apart > TELLING ? sd * apart : sd,
     kind: 'photo',
-    basis: apart > TELLING ? `${basis}, from which it is far` : basis,
+    basis: apart > TELLING ? `${basis}; the two are far apart` : basis,
   };
 }
 
-/** Whether two values lie so far apart that one of them is a mistake. */
+/** One of them is a mistake. */
 export const contradicts = (usual: Pick<Estimate, 'value' | 'sd'>, seen: Shown): boolean =>
   spreadsApart(usual, seen) > CONTRADICTS;
 
 export interface Weighed {
   readonly estimate: Estimate;
-  /** Share that the photo has in the value. */
+  /** The photo's weight. */
   readonly share: number;
 }
 
-/**
- * The same for a length of which less is more cautious: of two that contradict each other the smaller is taken, with the spread grown
- * as above.
- */
+/** For values where less is more cautious: if they contradict each other, takes the smaller. */
 export function weighedCautiously(
   usual: Estimate,
   seen: Shown,
@@ -57,8 +54,8 @@ export function weighedCautiously(
   const bySeen = seen.value < usual.value;
   const value = bySeen ? seen.value : usual.value;
   const told = bySeen
-    ? `by photo alone, the more cautious: it contradicts ${words}`
-    : `${usual.basis}; the photo contradicts it and is less cautious`;
+    ? `by photo alone, the more cautious: it disagrees with ${words}`
+    : `${usual.basis}; the photo disagrees and is less cautious`;
   return {
     estimate: { value, sd: both.sd, kind: bySeen ? 'photo' : usual.kind, basis: told },
     share: bySeen ? 1 : 0,

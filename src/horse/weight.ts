@@ -1,11 +1,11 @@
-/** Weight by tape: information for the reader, judged by no rule. */
+/** Weight by tape, for information; no rule uses it. */
 import { short, type Working } from './estimate.ts';
 
-/** Pounds from heart girth and body length in inches: girth^2 x length / 330 [university laboratory exercise]. */
+/** Pounds from inches: girth^2 x length / 330 [university laboratory exercise]. */
 export const weightFromGirth = (girth: number, bodyLength: number): number =>
   (girth * girth * bodyLength) / 330;
 
-/** How the weight came about; nothing when nobody taped the body's length. */
+/** Nothing when the body length was not taped. */
 export function weightWorking(girth: number, bodyLength: number | undefined): Working[] {
   if (bodyLength === undefined) return [];
   const pounds = Math.round(weightFromGirth(girth, bodyLength));

@@ -1,23 +1,19 @@
-/** Cinches tied alike for like horses: what is learned from one of them is known of the others, and they should come out alike. */
+/** Cinches tied alike for like horses, which should come out alike. */
 import { learning } from '../numbers/learning-numbers.ts';
 import type { OutcomeResult } from '../numbers/outcome-results.ts';
 import type { Evidence } from './evidence.ts';
 
-/** The same for outcomes of the same spec on the same measures. */
+/** Same spec, same measurements. */
 export const alikeKey = ({ clearance, slack }: Evidence): string =>
   [clearance.value, clearance.sd, slack.value, slack.sd].join(' ');
 
-/** Like cinches whose reports contradict each other. */
 export interface Contrary {
-  /** Clearance with which they were tied, over k. */
+  /** Over k. */
   readonly clearance: number;
   readonly counts: ReadonlyMap<OutcomeResult, number>;
 }
 
-/**
- * Groups of like cinches that came out both ways: too long and too short, or good for as long as a rub takes to show and rubbing, in
- * parts that are both large.
- */
+/** Both too long and too short, or many rubs and many good after long use. */
 export function contraries(evidence: readonly Evidence[]): Contrary[] {
   const groups = new Map<string, Evidence[]>();
   for (const each of evidence) groups.set(alikeKey(each), [...(groups.get(alikeKey(each)) ?? []), each]);

@@ -1,22 +1,22 @@
-/** Expected and come: outcomes in bins by their chance, with what was to be expected in the days in use, and whether that can be chance. */
+/** Expected and actual complaints, in bins by chance, and whether they differ more than chance allows. */
 import { chanceOf } from '../math/logistic.ts';
 import { normalInverse } from '../math/normal.ts';
 import { learning } from '../numbers/learning-numbers.ts';
 import type { Learning } from './models.ts';
 
-/** Outcomes of which much the same was foretold, and what came; shares of the count. */
+/** Outcomes with about the same expected chance; shares of the count. */
 export interface Bin {
   readonly count: number;
-  /** Mean chance that a complaint comes sooner or later. */
+  /** Mean chance of a complaint ever. */
   readonly chance: number;
-  /** Mean chance that it comes in the days in use. */
+  /** Mean chance within the days in use. */
   readonly before: number;
   readonly after: number;
   readonly came: number;
-  /** Of the share that came, by Wilson. */
+  /** Wilson interval of the actual share. */
   readonly low: number;
   readonly high: number;
-  /** Chance that what came is as far from what was expected after, or further on its side. */
+  /** Chance of a share as far from what is expected, or farther. */
   readonly tail: number;
 }
 
@@ -29,10 +29,10 @@ interface Foretold {
 
 const MOST_BINS = 6;
 const LEAST_IN_BIN = 5;
-/** Chances this near are alike: they stay in one bin. */
+/** Closer chances stay in one bin. */
 const SAME = 1e-9;
 
-/** About six bins, by the chance after; each outcome is in one, whatever it can come to. */
+/** About six bins; each outcome is in one. */
 export function binsOf(asked: Learning, before: readonly number[], after: readonly number[]): Bin[] {
   const foretold = foretoldOf(asked, before, after).sort((a, b) => a.chance - b.chance);
   const most = Math.max(1, Math.min(MOST_BINS, Math.floor(foretold.length / LEAST_IN_BIN)));
@@ -64,7 +64,7 @@ function binOf(bin: readonly Foretold[]): Bin {
   };
 }
 
-/** One entry an outcome: both its complaints together, where it can come to two. */
+/** One entry per outcome, even with two possible complaints. */
 function foretoldOf({ odds, of }: Learning, before: readonly number[], after: readonly number[]): Foretold[] {
   const scratch = after.map(() => 0);
   const trials = new Map<number, number[]>();
@@ -89,10 +89,10 @@ function foretoldOf({ odds, of }: Learning, before: readonly number[], after: re
 }
 
 /**
- * Chance that trouble would have shown in the days that the cinch was to be in use. A complaint ends these days early, and to count
- * only those until then would expect half of what comes: it is taken to have been in use as long as those that lasted longer, which
- * is the product limit of Kaplan and Meier (1958, J. Am. Stat. Assoc. 53:457) by handing on to the right (Efron 1967); as for ever
- * where none lasted longer.
+ * Chance that trouble would have shown in the days the cinch was meant to be used. A complaint ends the days
+ * early, and counting only those would expect half of what comes. So it gets the days of those that lasted
+ * longer (Kaplan & Meier 1958, J. Am. Stat. Assoc. 53:457, redistributing to the right, Efron 1967); forever
+ * if none did.
  * @returns one share for each outcome, 0 to 1
  */
 export function wholeDays(outcomes: readonly { seen: number; happened: boolean }[]): number[] {
@@ -110,7 +110,7 @@ export function wholeDays(outcomes: readonly { seen: number; happened: boolean }
   return shares;
 }
 
-/** Chance that so many or fewer, or so many or more, come of events with these chances: the lesser of the two. */
+/** Chance of this many or fewer, or this many or more, whichever is smaller. */
 export function tailOf(chances: readonly number[], came: number): number {
   let counts = [1];
   for (const chance of chances) {
@@ -121,10 +121,10 @@ export function tailOf(chances: readonly number[], came: number): number {
   return Math.min(1, sum(counts.slice(0, came + 1)), sum(counts.slice(came)));
 }
 
-/** Whether what came, by any bin, is too far from what is expected to be chance. */
+/** Some bin is too far from expected to be chance. */
 export const isMisfit = (bins: readonly Bin[]): boolean => bins.some((bin) => isOdd(bin, bins.length));
 
-/** Both sides of so many bins are looked at. */
+/** Corrected for looking at both sides of every bin. */
 export const isOdd = ({ tail }: Bin, bins: number): boolean => 2 * bins * tail < learning('misfit-chance');
 
 /** Interval of a share (Wilson 1927, J. Am. Stat. Assoc. 22:209). */

@@ -1,19 +1,19 @@
-/** What goes into a shop file of what was learned: the numbers that foretell better, and what stands behind them. */
+/** What `learn` writes to a shop file: numbers that predict better, and the outcomes behind them. */
 import { defaultModel, modelNumbers } from '../numbers/numbers.ts';
 import type { Learned } from './learn.ts';
 import type { Refit } from './refit.ts';
 
-/** An entry of a block of the shop file, as it is written there. */
+/** As written in the shop file. */
 export interface LearnedEntry {
   readonly block: 'model' | 'learned';
   readonly key: string;
   readonly value: string;
 }
 
-/** Both refits, that of the clearance first. */
+/** Clearance first. */
 export const refitsOf = ({ clearance, give }: Learned): readonly Refit[] => [clearance, give];
 
-/** Entries of the refits that are recommended, and of the least clearance where it follows. */
+/** Recommended numbers, and the least clearance where it follows. */
 export function entriesOf(learned: Learned, until: string): LearnedEntry[] {
   const good = refitsOf(learned).filter(({ recommended }) => recommended);
   const floor = floorOf(learned);
@@ -41,20 +41,20 @@ const entry = (block: LearnedEntry['block'], key: string, value: string): Learne
   value,
 });
 
-/** The number as it is written; a required clearance is never under the least one that the shop set or the defaults have. */
+/** The number as written; a required clearance never goes below the least one. */
 export const writtenOf = ({ key, value }: Refit, { shop }: Pick<Learned, 'shop'>): number =>
   key === 'required-clearance' ? Math.max(value, restingFloor(shop)) : value;
 
 export interface FloorAfter {
-  /** The least clearance after learning, inches over k. */
+  /** Inches over k. */
   readonly value: number;
-  /** It follows the required clearance; the shop set it itself; or nothing is learned that could raise it. */
+  /** It follows the required clearance, the shop set it, or nothing raises it. */
   readonly moves: 'follows' | 'set-by-shop' | 'stays';
 }
 
 /**
- * The least clearance is kept as far under a learned required clearance as by default: both are one scale. It is never lowered below
- * the default, and where the shop set it itself it is left alone.
+ * Stays as far under the required clearance as by default. Never goes below the default, and never changes
+ * where the shop set it.
  */
 export function floorOf({ clearance, shop }: Pick<Learned, 'clearance' | 'shop'>): FloorAfter {
   const inForce = shop.model['floor-clearance'];
@@ -66,11 +66,11 @@ export function floorOf({ clearance, shop }: Pick<Learned, 'clearance' | 'shop'>
   return { value, moves: raised > 0 || value !== inForce ? 'follows' : 'stays' };
 }
 
-/** The shop itself set the least clearance: it stands in the file, and not because it was learned. */
+/** Set in the shop file, not learned. */
 const isOwnFloor = ({ overridden, learned }: Learned['shop']): boolean =>
   overridden.includes('floor-clearance') && learned?.['floor-clearance'] === undefined;
 
-/** The least clearance before any learning. */
+/** Before any learning. */
 const restingFloor = (shop: Learned['shop']): number =>
   isOwnFloor(shop) ? shop.model['floor-clearance'] : defaultModel['floor-clearance'];
 

@@ -1,4 +1,4 @@
-/** What an outcome says: the clearance and the latigo run with which that cinch was tied, each with its spread, and what came of it. */
+/** What an outcome shows: clearance and latigo run at tying, with spreads, and the result. */
 import { factsOf } from '../horse/facts.ts';
 import { stationSd } from '../horse/ring.ts';
 import type { Spec } from '../cinch/candidate.ts';
@@ -8,7 +8,7 @@ import type { OutcomeResult } from '../numbers/outcome-results.ts';
 import type { Order } from '../order/types.ts';
 import { defaultModel, type Model } from '../numbers/numbers.ts';
 
-/** A length as known when the cinch was tied, inches. */
+/** Inches, as known at tying. */
 export interface Known {
   readonly value: number;
   readonly sd: number;
@@ -17,9 +17,9 @@ export interface Known {
 export interface Evidence {
   readonly result: OutcomeResult;
   readonly days: number;
-  /** Clearance at tying over the size factor: of the buckle where the buckle rubbed, else of the cords. */
+  /** Over k: of the buckle where it rubbed, else of the strands. */
   readonly clearance: Known;
-  /** From ring to ring less the cinch, halved: the latigo run before any give; its spread is that of the rings. */
+  /** Latigo run before any stretch; its spread is that of the rings. */
   readonly slack: Known;
 }
 
@@ -30,9 +30,9 @@ export interface Tried {
   readonly result: OutcomeResult;
 }
 
-/** The evidence of an outcome; undefined when such a cinch cannot be laid on that horse at all. */
+/** Undefined when such a cinch does not fit on that horse. */
 export function evidenceOf({ order, spec, days, result }: Tried, model: Model): Evidence | undefined {
-  // By the usual floor, whatever was learned before: the same outcomes teach the same again.
+  // With the default floor, so the same outcomes always teach the same.
   const facts = factsOf(order, { ...model, 'floor-clearance': defaultModel['floor-clearance'] });
   const laid = lay(spec, sideOf(facts));
   if (laid === undefined) return undefined;
@@ -41,7 +41,7 @@ export function evidenceOf({ order, spec, days, result }: Tried, model: Model): 
   return {
     result,
     days,
-    // A frame may come nearer than cords in thin skin: it counts by how far it lies above its own floor.
+    // A frame may come nearer than strands, so it counts by its distance over its own floor.
     clearance: { value: (near.inches - near.floor + floor) / k, sd: near.sd / k },
     slack: {
       value: (lengthNeed.ringToRing.value - spec.length) / 2,

@@ -1,4 +1,4 @@
-/** Outcomes of a shop become two numbers of its model, with how far to trust them. Pure: the same outcomes give the same. */
+/** Turns a shop's outcomes into two numbers of its model, and how far to trust them. */
 import type { Outcome, OutcomeParts } from '../order/outcome-types.ts';
 import type { Problem } from '../yaml/problem.ts';
 import type { Buckle, Order, Shop } from '../order/types.ts';
@@ -14,19 +14,17 @@ import { refit, type Refit } from './refit.ts';
 export interface Learned {
   readonly shop: Shop;
   readonly evidence: readonly Evidence[];
-  /** How many of each result. */
   readonly counts: readonly { readonly result: OutcomeResult; readonly count: number }[];
-  /** Like cinches whose reports contradict each other. */
   readonly contrary: readonly Contrary[];
   readonly clearance: Refit;
   readonly give: Refit;
-  /** Chance of coming to rub by clearance over k, before and after, for a picture. */
+  /** Chance of a rub by clearance over k, before and after, for a picture. */
   readonly curve: readonly { readonly clearance: number; readonly before: number; readonly after: number }[];
-  /** The same at the least clearance now in force, below which a spec is refused; `moved` is after, at the one that follows. */
+  /** The same at the least clearance; `moved` is after, at the one that follows. */
   readonly atFloor: { readonly before: number; readonly after: number; readonly moved: number };
 }
 
-/** What evidence teaches. */
+/** What evidence shows. */
 export function learnFrom(evidence: readonly Evidence[], shop: Shop): Learned {
   const clearance = refit(clearanceLearning(evidence));
   const at = (inches: number): { before: number; after: number } => ({
@@ -51,7 +49,7 @@ export function learnFrom(evidence: readonly Evidence[], shop: Shop): Learned {
   };
 }
 
-/** Chance that a cinch whose clearance (over k) is known without a spread comes to rub, by the numbers of a refit. */
+/** At a clearance over k known exactly. */
 const rubChance = (clearance: number, [required = 0, logSoftness = 0]: readonly number[]): number =>
   chanceOf(rubOdds({ value: clearance, sd: 0 }, { required, logSoftness }, []));
 
@@ -60,8 +58,8 @@ export type EvidenceRead =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
- * Outcomes against the orders they are about and the shop that tied them. Faults: an order that is not among `orders`, a buckle the
- * shop does not have or that does not take the strands, a cinch that cannot be laid on that horse.
+ * Faults: an unknown order, a buckle the shop lacks or that does not take the strands, a cinch that does not
+ * fit on that horse.
  */
 export function evidenceFrom(
   outcomes: readonly Outcome[],
@@ -79,7 +77,7 @@ export function evidenceFrom(
   return problems.length > 0 ? { ok: false, problems } : { ok: true, evidence };
 }
 
-/** What orders and shop say against an outcome, as far as it was understood: its order, and its buckle and strands. */
+/** Checked even when the rest cannot be read. */
 export function partFaults(
   { order, hasPair, tied, locate }: OutcomeParts,
   orders: ReadonlyMap<string, Order>,
@@ -90,7 +88,6 @@ export function partFaults(
   return [...unknown, ...(buckle?.ok === false ? [buckle.problem] : [])];
 }
 
-/** The evidence of an outcome without such faults, or that it cannot be laid. */
 function laidOf(outcome: Outcome, orders: ReadonlyMap<string, Order>, shop: Shop): Evidence | Problem[] {
   const { tied, days, result, locate } = outcome;
   const order = orderFor(outcome, orders);
@@ -100,11 +97,11 @@ function laidOf(outcome: Outcome, orders: ReadonlyMap<string, Order>, shop: Shop
   const spec = { style, strands, length, buckle: buckle.buckle, layers: buckle.layers };
   const evidence = evidenceOf({ order, spec, days, result }, shop.model);
   if (evidence !== undefined) return evidence;
-  const expected = `a cinch that can be tied: a ${style} of this length has no side left below the buckle to flare in`;
+  const expected = `a longer cinch: a ${style} this short has no room below the buckle to flare`;
   return [locate({ path: '', expected }, ['tied', 'length'])];
 }
 
-/** The pair of the outcome itself comes before that of the order of the same number. */
+/** The outcome's own horse and saddle come first. */
 function orderFor({ order, pair }: Outcome, orders: ReadonlyMap<string, Order>): Order | undefined {
   if (pair !== undefined) return { order: order ?? '', quantity: 1, ...pair };
   return order === undefined ? undefined : orders.get(order);
@@ -113,17 +110,16 @@ function orderFor({ order, pair }: Outcome, orders: ReadonlyMap<string, Order>):
 function unknownOrder(locate: Outcome['locate'], orders: ReadonlyMap<string, Order>): Problem {
   const none = orders.size === 0;
   const expected = none
-    ? 'a horse and a saddle in the outcome: no orders were named'
-    : `an order among those that --orders names (${String(orders.size)})`;
+    ? 'a horse and a saddle in the outcome, as no orders were named'
+    : 'an order number found in --orders';
   const hint = none
-    ? 'name the files or folders with the orders: --orders orders/'
+    ? 'name the order files or folders: --orders orders/'
     : 'or write the horse and the saddle into the outcome';
   return locate({ path: '', expected, hint }, ['order']);
 }
 
 type BuckleRead = { ok: true; buckle: Buckle; layers: Layers } | { ok: false; problem: Problem };
 
-/** The buckle named, or the smallest that takes the strands. */
 function buckleFor({ tied, locate }: Pick<Outcome, 'tied' | 'locate'>, { buckles }: Shop): BuckleRead {
   const { buckle: id, strands } = tied;
   const found =
@@ -134,9 +130,9 @@ function buckleFor({ tied, locate }: Pick<Outcome, 'tied' | 'locate'>, { buckles
   if (found !== undefined && layers !== undefined) return { ok: true, buckle: found, layers };
   const byName = id !== undefined && found === undefined;
   const expected = byName
-    ? `a buckle of the shop file: ${buckles.map((each) => each.id).join(', ')}`
+    ? `a buckle in the shop file: ${buckles.map((each) => each.id).join(', ')}`
     : found === undefined
-      ? 'strands that some buckle of the shop file takes: no shop could tie this'
-      : `strands that the buckle ${found.id} takes: no shop could tie this`;
+      ? 'a strand count that some buckle in the shop file takes'
+      : `a strand count that the ${found.id} buckle takes`;
   return { ok: false, problem: locate({ path: '', expected }, ['tied', byName ? 'buckle' : 'strands']) };
 }

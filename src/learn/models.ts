@@ -1,41 +1,40 @@
-/** Two questions put to outcomes: at which clearance do rubs become unlikely, and how much does new cord give? */
+/** The two models to fit: rubs by clearance, and length complaints by latigo run. */
 import { chanceOf, type Odds, type Prior, type Trial } from '../math/logistic.ts';
 import { learning } from '../numbers/learning-numbers.ts';
 import { defaultModel, type Model } from '../numbers/numbers.ts';
 import { alikeKey } from './alike.ts';
 import type { Evidence, Known } from './evidence.ts';
 
-/** A question with what is thought of it before any outcome; the number looked for comes first. */
+/** The number sought comes first. */
 export interface Learning {
   readonly key: 'required-clearance' | 'stretch';
   readonly prior: Prior;
   readonly odds: Odds;
-  /** For each trial, the place of its outcome in the evidence. */
+  /** Index of each trial's outcome. */
   readonly of: readonly number[];
-  /** For each trial, what is the same for like cinches. */
+  /** The same for trials of like cinches. */
   readonly alike: readonly string[];
 }
 
-/** Chance that trouble which is going to come has come after so many days: the same share of what is left comes every day. */
+/** Chance that trouble has shown by now, if it ever will. */
 export const seenAfter = (days: number, average: number): number => 1 - Math.exp(-days / average);
 
-/** Log odds of a chance averaged over a spread. */
 interface Averaged {
   readonly logOdds: number;
-  /** How they change with the log odds in the middle, and with how far the spread reaches. */
+  /** Derivatives by the middle and by the reach. */
   readonly perMiddle: number;
   readonly perReach: number;
 }
 
-/** A bell curve in steps: the sum over them is the integral to five digits of a chance, to two where the spread reaches over nine of its log odds. */
+/** A normal distribution in steps: exact to five digits, or two where the spread covers over nine log odds. */
 const bell = Array.from({ length: 29 }, (_, i) => {
   const z = 0.4 * (i - 14);
   return { z, weight: (0.4 * Math.exp((-z * z) / 2)) / Math.sqrt(2 * Math.PI) };
 });
-/** Beyond these log odds doubles run out. */
+/** Larger log odds overflow. */
 const MOST = 600;
 
-/** Where what the log odds hang on is only known with a spread: those of the chance averaged over it; `reach` is how far one sd moves them. */
+/** Log odds of the mean chance when the log odds have a spread; `reach` is their sd. */
 function averaged(middle: number, reach: number): Averaged {
   let [yes, no, slope, tilt] = [0, 0, 0, 0];
   for (const { z, weight } of bell) {
@@ -50,12 +49,12 @@ function averaged(middle: number, reach: number): Averaged {
   return { logOdds: Math.log(yes / no), perMiddle: slope / (yes * no), perReach: tilt / (yes * no) };
 }
 
-/** Log odds of the chance of a rub at which the clearance is enough. */
+/** Log odds of a rub at the required clearance. */
 const enough = Math.log(learning('rub-chance') / (1 - learning('rub-chance')));
 
 /**
- * Rubs by clearance c (over k): log odds = (required - c) / softness + log odds at the required clearance, the chance averaged over the spread of c.
- * Numbers: the required clearance, and the logarithm of the softness.
+ * Log odds of a rub = (required - c) / softness + those at the required clearance, for clearance c over k.
+ * Fits the required clearance and the log of the softness.
  */
 export function clearanceLearning(evidence: readonly Evidence[]): Learning {
   const used = evidence.flatMap(({ result }, i) => (isAboutElbow(result) ? [i] : []));
@@ -87,7 +86,7 @@ export interface RubCurve {
   readonly logSoftness: number;
 }
 
-/** Log odds of a rub at a clearance that is known with a spread; writes its gradient by both numbers. */
+/** Also writes the gradient by both numbers. */
 export function rubOdds(
   { value, sd }: Known,
   { required, logSoftness }: RubCurve,
@@ -103,8 +102,8 @@ export function rubOdds(
 }
 
 /**
- * Complaints by latigo run r = slack - give/2: too long where r is little, too short where it is much; half complain at the runs that
- * are refused. Two trials an outcome. The number: the give of new cord.
+ * Latigo run r = slack - stretch/2: too long where r is small, too short where it is large, half at the runs
+ * ruled out. Two trials per outcome; fits the stretch.
  */
 export function giveLearning(evidence: readonly Evidence[], model: Model): Learning {
   const used = evidence.flatMap(({ result }, i) => (isAboutLength(result) ? [i, i] : []));

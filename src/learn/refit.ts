@@ -1,4 +1,4 @@
-/** A number of the model fitted anew: before and after with intervals, whether it foretells better, and how well it is calibrated. */
+/** A number fitted again: before and after with intervals, and whether it predicts better. */
 import { fitLogistic, logChance, type Odds } from '../math/logistic.ts';
 import { normalInverse } from '../math/normal.ts';
 import { learning } from '../numbers/learning-numbers.ts';
@@ -12,11 +12,11 @@ export interface Range {
   readonly high: number;
 }
 
-/** Log score of what was left out, summed: nearer to nothing is better. */
+/** Sum of log scores of outcomes left out; higher is better. */
 export interface HeldOut {
   readonly defaults: number;
   readonly refit: number;
-  /** How much better the refit foretells, and the standard error of that over outcomes. */
+  /** How much better the refit predicts, and the standard error. */
   readonly better: number;
   readonly error: number;
 }
@@ -25,26 +25,26 @@ export interface Refit {
   readonly key: Learning['key'];
   readonly before: Range;
   readonly after: Range;
-  /** All numbers of the model, the one looked for first. */
+  /** All numbers fitted, the one sought first. */
   readonly numbersBefore: readonly number[];
   readonly numbers: readonly number[];
-  /** Outcomes that say something about it, and how many of them are complaints. */
+  /** Outcomes that bear on it, and complaints among them. */
   readonly outcomes: number;
   readonly complaints: number;
-  /** What the outcomes are worth after the days they had to show: a good one that was in use for long counts 1. */
+  /** Outcomes weighted by the days they had to show trouble; a good one after long use counts 1. */
   readonly strength: number;
-  /** Share of what was unknown that they took away, 0 to 1. */
+  /** Share of the unknown they took away, 0 to 1. */
   readonly settled: number;
   readonly heldOut: HeldOut;
   readonly bins: readonly Bin[];
-  /** The number to be written: within what a shop file takes, to a hundredth of an inch. */
+  /** The number to write: in the shop file's range, to 0.01 in. */
   readonly value: number;
-  /** What came is further from what the new numbers expect than chance would have it; they may still ask for more clearance. */
+  /** The actual results are too far from what the new numbers expect. */
   readonly misfit: boolean;
   readonly recommended: boolean;
 }
 
-/** Fits a number anew. */
+/** Fits one number. */
 export function refit(asked: Learning): Refit {
   const { key, prior, odds, of } = asked;
   const fit = fitLogistic(odds, prior);
@@ -101,8 +101,8 @@ const only = (odds: Odds, kept: readonly number[]): Odds => ({
 });
 
 /**
- * Each outcome foretold from all others (Stone 1974), with the numbers that are likeliest without it; by folds where they are many.
- * Like cinches are left out together and count as one: from its likes any number would be foretold well.
+ * Predicts each outcome from the others (Stone 1974), in folds when there are many. Like cinches are left
+ * out together and count once, as they would predict each other with any number.
  */
 function heldOutOf({ odds, prior, alike }: Learning, numbers: readonly number[]): HeldOut {
   const places = [...new Set(alike)];

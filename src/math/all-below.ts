@@ -1,30 +1,30 @@
-/** The chance that several bell-curved values that move together all stay below their bounds. */
+/** The chance that several correlated normal values all stay below their bounds. */
 import { gainedTogether } from './normal-pair.ts';
 import { normalCdf } from './normal.ts';
 
-/** With a bound this high a value adds less than a thousandth to the risk. */
+/** A bound this high adds less than 0.001 to the risk. */
 const OUT_OF_REACH = 3.1;
-/** One that stays below its bound this surely where another does adds nothing. */
+/** A value this sure to stay below its bound, given another, adds nothing. */
 const SURE = 0.9999;
-/** Keeps chances that doubles cannot hold from dividing by nothing. */
+/** Avoids dividing by zero. */
 const LEAST = 1e-100;
 
-/** One value, by its place among the bounds. */
 interface Value {
   readonly place: number;
   /** Chance that it stays below its bound. */
   readonly own: number;
 }
 
-/** One that is not counted yet. */
+/** A value not yet counted. */
 interface Open extends Value {
-  /** How many times likelier one of those counted makes it. */
+  /** How much one of the counted values raises the chance. */
   readonly helped: number;
 }
 
 /**
- * That of each value where the one that tells most of it stays below its bound: the tree of pairs that comes nearest (Chow & Liu 1968,
- * IEEE Trans. Inf. Theory 14:462). Bounds of standard normal values, and the correlation of two of them by their places; at least one.
+ * Multiplies each value's chance given the counted value that tells most about it: the best tree of pairs
+ * (Chow & Liu 1968, IEEE Trans. Inf. Theory 14:462). Takes at least one bound, of standard normal values,
+ * and the correlation of two by index.
  */
 export function allBelow(bounds: readonly number[], correlation: (a: number, b: number) => number): number {
   const least = Math.min(...bounds);

@@ -1,78 +1,78 @@
-/** An upright ellipse measured along its skin: sizes from the girth, places and heights from a station. */
+/** An upright ellipse measured along its skin: size from the girth, positions and heights from a station. */
 
-/*
- * A point of the ellipse is (a sin t, -b cos t): t is the ECCENTRIC angle from the bottom point (0, -b), growing up
- * one side, pi at the top; it is not the angle seen from the center, whose tangent is (a / b) tan t there.
- * A station is the length along the skin from the bottom point. Both go on past the top and below zero.
+/**
+ * A point is (a sin t, -b cos t), with t the eccentric angle from the bottom, not the angle seen from the
+ * center. A station is the length along the skin from the bottom. Both may be negative or pass the top.
  */
 
-/** Half-axes, any one unit; either may be the longer. */
+/** In any one unit; either may be longer. */
 export interface Ellipse {
   readonly halfWidth: number;
   readonly halfDepth: number;
 }
 
-/** Half-axes that differ by less than the square of this are the same to the last digit, and each step squares what they differ by. */
+/** Each step squares the difference of the half-axes, so below this they are equal to the last digit. */
 const NEARLY_EQUAL = 1e-8;
-/** A barrel needs four, or eight for its ratio; this keeps what is hardly an ellipse from going on for ever. */
+/** A barrel needs four steps, or eight for its ratio; this stops degenerate input. */
 const MOST_STEPS = 100;
 
 /**
- * Station of the point at eccentric angle t (radians from the bottom point), in the unit of the half-axes: a E(t, 1 - (b/a)^2), the
- * incomplete elliptic integral of the second kind, by Landen's transformation and the arithmetic-geometric mean of a and b.
+ * Station at eccentric angle t (radians): a E(t, 1 - (b/a)^2), by Landen's transformation and the
+ * arithmetic-geometric mean.
  */
 export function angleToStation({ halfWidth, halfDepth }: Ellipse, t: number): number {
   let [a, b, angle, times] = [halfWidth, halfDepth, t, 1];
   let square = (a * a + b * b) / 2;
-  let waves = 0;
+  let sineSum = 0;
   let c: number;
   do {
     const [sine, cosine] = [Math.sin(angle), Math.cos(angle)];
-    // tan(next - angle) = (b / a) tan(angle), A&S 17.6.8, written so that no half turn is lost.
+    // tan(next - angle) = (b / a) tan(angle), A&S 17.6.8, keeping half turns
     angle = 2 * angle + Math.atan(((b - a) * sine * cosine) / (a * cosine * cosine + b * sine * sine));
     c = (a - b) / 2;
     [a, b] = [(a + b) / 2, Math.sqrt(a * b)]; // A&S 17.6.1
     square -= times * c * c; // A&S 17.6.4
     times *= 2;
-    waves += c * Math.sin(angle); // A&S 17.6.10
+    sineSum += c * Math.sin(angle); // A&S 17.6.10
   } while (Math.abs(c) > NEARLY_EQUAL * a);
-  return (square * angle) / (times * a) + waves; // A&S 17.6.9
+  return (square * angle) / (times * a) + sineSum; // A&S 17.6.9
 }
 
 /**
- * Perimeter of an ellipse with half-axes a and b, in either order, in their unit.
+ * Perimeter of an ellipse, in the unit of its half-axes.
  * @throws RangeError unless both are finite and not negative
  */
 export function ellipsePerimeter(a: number, b: number): number {
   if (!(a >= 0 && b >= 0 && a < Infinity && b < Infinity)) {
     throw new RangeError(`half-axes ${a} and ${b} must be finite and not negative`);
   }
-  if (a === 0 || b === 0) return 4 * (a + b); // flat: there and back
+  if (a === 0 || b === 0) return 4 * (a + b); // flat
   return angleToStation({ halfWidth: a, halfDepth: b }, 2 * Math.PI);
 }
 
 /**
- * The ellipse with this perimeter whose width is `ratio` times its depth.
+ * From perimeter and width over depth.
  * @throws RangeError unless both are finite and above zero
  */
 export function solveEllipse(perimeter: number, ratio: number): Ellipse {
   if (!(perimeter > 0 && ratio > 0 && perimeter < Infinity && ratio < Infinity)) {
     throw new RangeError(`perimeter ${perimeter} and ratio ${ratio} must be finite and above zero`);
   }
-  // An ellipse keeps its shape when scaled, so the perimeter of one with depth 2 gives the scale at once.
+  // Shape does not depend on size, so the perimeter at depth 2 gives the scale.
   const halfDepth = perimeter / ellipsePerimeter(ratio, 1);
   return { halfWidth: ratio * halfDepth, halfDepth };
 }
 
 /**
- * Width over depth of the ellipse with this perimeter and this full depth, or undefined when none exists:
- * a closed curve is longer than twice its depth.
- * @param depth the whole depth (twice the half-axis), same unit as the perimeter
+ * Width over depth of the ellipse with this perimeter and depth; undefined when the perimeter is not over
+ * twice the depth.
+ * @param depth the whole depth, in the unit of the perimeter
  */
 export function solveRatioFromDepth(perimeter: number, depth: number): number | undefined {
   if (!(depth > 0 && perimeter > 2 * depth && perimeter < Infinity)) return undefined;
   const over = (ratio: number): number => ellipsePerimeter(ratio, 1) - (2 * perimeter) / depth;
-  // No ellipse is shorter than pi (a + b). From there on secants come down to the ratio and never pass it: the perimeter is convex.
+  // A lower bound, as no perimeter is under pi (a + b). The perimeter is convex, so secants never pass the
+  // root.
   let ratio = (2 * perimeter) / (Math.PI * depth) - 1;
   let [before, overBefore] = [ratio + 1, over(ratio + 1)];
   for (let step = 0; step < MOST_STEPS; step += 1) {
@@ -84,14 +84,10 @@ export function solveRatioFromDepth(perimeter: number, depth: number): number | 
   return ratio;
 }
 
-/** Length of skin passed per radian of eccentric angle. */
 const speedAt = ({ halfWidth, halfDepth }: Ellipse, t: number): number =>
   Math.hypot(halfWidth * Math.cos(t), halfDepth * Math.sin(t));
 
-/**
- * Eccentric angle (radians from the bottom point) of the point at station s. Any finite s will do: half a perimeter
- * more is pi more, and a negative station is the other side.
- */
+/** Eccentric angle (radians) at any finite station. */
 export function stationToAngle(ellipse: Ellipse, s: number): number {
   const quarter = angleToStation(ellipse, Math.PI / 2);
   const halves = Math.round(s / (2 * quarter));
@@ -99,7 +95,7 @@ export function stationToAngle(ellipse: Ellipse, s: number): number {
   return halves * Math.PI + Math.sign(rest) * angleInFirstQuarter(ellipse, Math.abs(rest), quarter);
 }
 
-/** Newton's steps. Within a quarter the arc is convex or concave, so that after the first they close in from one side. */
+/** Newton's method; a quarter is convex or concave, so steps close in from one side. */
 function angleInFirstQuarter(ellipse: Ellipse, station: number, quarter: number): number {
   let t = (station / quarter) * (Math.PI / 2);
   for (let steps = 0; steps < MOST_STEPS; steps += 1) {
@@ -111,19 +107,19 @@ function angleInFirstQuarter(ellipse: Ellipse, station: number, quarter: number)
   return t;
 }
 
-/** Height above the bottom point of the skin at station s. */
+/** Height above the bottom at station s. */
 export function heightAt(ellipse: Ellipse, s: number): number {
   const half = Math.sin(stationToAngle(ellipse, s) / 2);
-  return 2 * ellipse.halfDepth * half * half; // b (1 - cos t) without cancellation near the bottom
+  return 2 * ellipse.halfDepth * half * half; // b (1 - cos t), exact near the bottom
 }
 
-/** Station of the skin at a height above the bottom point; heights below it or above the top give those ends. */
+/** Station at a height above the bottom; heights past either end give that end. */
 export function stationAtHeight(ellipse: Ellipse, height: number): number {
   const half = Math.sqrt(Math.min(1, Math.max(0, height / (2 * ellipse.halfDepth))));
   return angleToStation(ellipse, 2 * Math.asin(half)); // sin^2 (t / 2) = height / 2b
 }
 
-/** Radius of curvature of the skin at station s. */
+/** Radius of curvature at station s. */
 export function curvatureRadiusAt(ellipse: Ellipse, s: number): number {
   const speed = speedAt(ellipse, stationToAngle(ellipse, s));
   return (speed * speed * speed) / (ellipse.halfWidth * ellipse.halfDepth); // (a^2 cos^2 t + b^2 sin^2 t)^(3/2) / (a b)

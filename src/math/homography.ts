@@ -1,17 +1,15 @@
-/** The projective map of one plane onto another that carries four given points to four others. */
+/** The projective map that carries four points of a plane to four others. */
 
-/** x and y. */
 export type Point = readonly [number, number];
 
 type Triple = readonly [number, number, number];
 
-/** Three rows of three; only ratios matter. */
+/** Rows; only ratios matter. */
 export type Homography = readonly [Triple, Triple, Triple];
 
 /**
- * The map that carries each of four points to its partner, by way of the plane whose points are (1, 0, 0), (0, 1, 0), (0, 0, 1) and
- * (1, 1, 1) (Heckbert 1989). Points should lie about the origin: far off they lose digits.
- * @returns undefined when three of either four are in line, or a number is not finite
+ * By Heckbert 1989. Points far from the origin lose digits.
+ * @returns undefined when three points of either four are in line, or a number is not finite
  */
 export function homographyOf(from: readonly Point[], to: readonly Point[]): Homography | undefined {
   const source = columnsOf(from);
@@ -26,7 +24,7 @@ export function homographyOf(from: readonly Point[], to: readonly Point[]): Homo
   return [row(0), row(1), row(2)];
 }
 
-/** Three of four points, weighed so that they add up to the fourth; undefined when three are in line, told by areas against their spread. */
+/** Weights three points to add up to the fourth; undefined when three are nearly in line. */
 function columnsOf(points: readonly Point[]): readonly [Triple, Triple, Triple] | undefined {
   const [a, b, c, d] = points;
   if (!a || !b || !c || !d) return undefined;
@@ -37,7 +35,6 @@ function columnsOf(points: readonly Point[]): readonly [Triple, Triple, Triple] 
   return [weighed(a, areas[0]), weighed(b, areas[1]), weighed(c, areas[2])]; // Cramer's rule
 }
 
-/** Twice the signed area of a triangle. */
 const areaOf = (a: Point, b: Point, c: Point): number =>
   (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 

@@ -1,26 +1,21 @@
-/** Logistic regression with a normal prior: how a chance depends on a few numbers, how sure that is, where outcomes may not have shown yet. */
+/** Logistic regression with a normal prior, for outcomes that may not have shown yet. */
 import { climb, inverseOf, type Slope } from './newton.ts';
 
-/** One outcome, or several alike. */
 export interface Trial {
   readonly happened: boolean;
-  /** How many; 1 by default. */
+  /** 1 by default. */
   readonly weight?: number;
-  /**
-   * Chance that it would have shown by now, had it been going to: 1 by default. What has not happened after a short time says little:
-   * the chance that it has shown is `seen` times the chance that it is going to (a mixture of those it happens to and those it never does).
-   */
+  /** Chance that it would have shown by now, if it ever will; 1 by default. */
   readonly seen?: number;
 }
 
-/** The log odds of each trial as a function of the numbers looked for. */
+/** Log odds of each trial, given the numbers to be fitted. */
 export interface Odds {
   readonly trials: readonly Trial[];
-  /** Writes the gradient of the log odds of trial i and returns the log odds. */
+  /** Writes the gradient of trial i's log odds and returns the log odds. */
   readonly at: (i: number, numbers: readonly number[], gradient: number[]) => number;
 }
 
-/** Independent normal priors. */
 export interface Prior {
   readonly mean: readonly number[];
   readonly sd: readonly number[];
@@ -28,33 +23,33 @@ export interface Prior {
 
 export interface Fit {
   readonly numbers: readonly number[];
-  /** Covariance by Laplace: the inverse of the observed information at the top; undefined where that is flat. */
+  /** Inverse of the observed information at the top (Laplace); undefined where that is flat. */
   readonly covariance: readonly (readonly number[])[] | undefined;
-  /** False when it climbs without end, as it would where neither data nor prior hold a number. */
+  /** False when neither data nor prior hold a number down. */
   readonly reached: boolean;
 }
 
-/** 1 / (1 + exp(-x)) without overflow. */
+/** Logistic function without overflow. */
 export const chanceOf = (logOdds: number): number =>
   logOdds >= 0 ? 1 / (1 + Math.exp(-logOdds)) : Math.exp(logOdds) / (1 + Math.exp(logOdds));
 
 /** log(1 + exp(x)) without overflow. */
 const softplus = (x: number): number => (x > 0 ? x + Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x)));
 
-/** Log chance of what was seen of a trial with these log odds; what happened is counted without the constant of when. */
+/** Leaves out the constant for when it happened. */
 export function logChance({ happened, seen = 1 }: Trial, logOdds: number): number {
   if (happened) return -softplus(-logOdds);
   return seen === 1 ? -softplus(logOdds) : Math.log1p(-seen * chanceOf(logOdds));
 }
 
-/** The numbers that the prior and the trials together make likeliest, from a start. */
+/** The likeliest numbers given prior and trials. */
 export function fitLogistic(odds: Odds, prior: Prior, start = prior.mean): Fit {
   const slopeAt = (at: readonly number[]): Slope => slopeOf(odds, prior, at);
   const { at, reached } = climb(slopeAt, start);
   return { numbers: at, covariance: inverseOf(observed(slopeAt, at)), reached };
 }
 
-/** Log posterior, its gradient, and the expected information, which is positive whatever the trials. */
+/** Log posterior, gradient, and expected information, which is always positive. */
 function slopeOf(odds: Odds, prior: Prior, at: readonly number[]): Slope {
   const size = at.length;
   const precision = prior.sd.map((sd) => sd ** -2);
@@ -67,7 +62,7 @@ function slopeOf(odds: Odds, prior: Prior, at: readonly number[]): Slope {
     const logOdds = odds.at(i, at, own);
     const { weight = 1, seen = 1 } = trial;
     const [p, other] = [chanceOf(logOdds), chanceOf(-logOdds)];
-    // 1 - seen p, with its digits where p is nearly 1 and all has been seen.
+    // 1 - seen p, without losing digits near zero
     const notSeen = other + (1 - seen) * p;
     const never = notSeen === 0 ? 1 : other / notSeen;
     const rise = weight * (trial.happened ? other : -seen * p * never);
@@ -82,7 +77,7 @@ function slopeOf(odds: Odds, prior: Prior, at: readonly number[]): Slope {
   return { value, gradient, bend };
 }
 
-/** Minus the second derivatives, by central differences of the gradient. */
+/** Minus the second derivatives, by central differences. */
 function observed(slopeAt: (at: readonly number[]) => Slope, at: readonly number[]): number[][] {
   const columns = at.map((number, j) => {
     const step = 1e-5 * Math.max(1e-3, Math.abs(number));

@@ -1,6 +1,6 @@
-/** Climbs to the top of a smooth function of a few numbers: Newton's steps, shortened until they climb. */
+/** Finds the top of a smooth function of a few numbers by Newton's method. */
 
-/** A function at a point: its value, which way it rises, and how strongly it bends down (minus its second derivatives, or their expectation). */
+/** Value and gradient at a point, with minus the second derivatives, or their expectation, as `bend`. */
 export interface Slope {
   readonly value: number;
   readonly gradient: readonly number[];
@@ -9,19 +9,16 @@ export interface Slope {
 
 export interface Top {
   readonly at: readonly number[];
-  /** False when it climbs on and on, or is not bent down. */
+  /** False when it keeps climbing or the function is not concave. */
   readonly reached: boolean;
 }
 
 const MOST_STEPS = 100;
 const MOST_HALVINGS = 40;
-/** The rise that the next step promises, below which the top is reached. */
+/** Stops when the next step promises less. */
 const ENOUGH = 1e-14;
 
-/**
- * The top of a function that bends down. A step solves bend x step = gradient; one that does not climb by a fair part of what it
- * promises is halved (Nocedal & Wright 2006, chapter 3).
- */
+/** The top of a concave function. A step that climbs too little is halved (Nocedal & Wright 2006, chapter 3). */
 export function climb(slopeAt: (at: readonly number[]) => Slope, start: readonly number[]): Top {
   let at = start;
   let here = slopeAt(at);
@@ -47,9 +44,9 @@ export function climb(slopeAt: (at: readonly number[]) => Slope, start: readonly
 const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, part, i) => sum + part * (b[i] ?? 0), 0);
 
-/** Inverse of a positive definite matrix; undefined of any other. */
+/** Inverse of a positive definite matrix; undefined for any other. */
 export function inverseOf(matrix: readonly (readonly number[])[]): number[][] | undefined {
-  // Gauss and Jordan, with the unit matrix beside it. Pivots of a positive definite matrix are above zero without any exchange.
+  // Gauss-Jordan; a positive definite matrix needs no row exchange.
   const rows = matrix.map((row, i) => [...row, ...matrix.map((_, j) => (i === j ? 1 : 0))]);
   for (const [i, head] of rows.entries()) {
     const pivot = head[i] ?? 0;

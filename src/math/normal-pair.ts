@@ -1,7 +1,7 @@
-/** How much likelier it is that two bell-curved values both stay below their bounds when they move together. */
+/** How much likelier two correlated normal values both stay below their bounds than independent ones would. */
 import { normalCdf } from './normal.ts';
 
-/** The positive half of the Gauss-Legendre rule of twenty points, each with its weight: Abramowitz & Stegun 1964, table 25.4. */
+/** Gauss-Legendre, twenty points, positive half with weights (Abramowitz & Stegun 1964, table 25.4). */
 const POINTS = [
   [0.0765265211334973, 0.1527533871307258],
   [0.2277858511416451, 0.1491729864726037],
@@ -15,14 +15,12 @@ const POINTS = [
   [0.9931285991850949, 0.0176140071391521],
 ] as const;
 
-/** Closer to one than this the two are taken as one, up to 0.0023 too much. */
+/** Correlations above this count as one; the error is at most 0.0023. */
 const AS_ONE = 0.9999;
 
 /**
- * P(X <= h and Y <= k) for standard normal X and Y of correlation rho, less what it would be if they moved apart, to about seven digits
- * from -0.9999 to 0.9999: 1/(2 pi) times the integral of exp(-(h^2 + k^2 - 2 h k sin t) / (2 cos^2 t)) over t from 0 to asin rho
- * (Drezner & Wesolowsky 1990, J. Stat. Comput. Simul. 35:101), here over u = tan(t / 2): then it is gentler towards its end, and needs
- * no sine.
+ * P(X <= h and Y <= k) less the product of both chances, to about seven digits: Drezner & Wesolowsky 1990,
+ * J. Stat. Comput. Simul. 35:101, integrated over u = tan(t / 2), where it is smoother.
  */
 export function gainedTogether(h: number, k: number, rho: number): number {
   if (rho > AS_ONE) return normalCdf(Math.min(h, k)) - normalCdf(h) * normalCdf(k);
@@ -37,7 +35,6 @@ export function gainedTogether(h: number, k: number, rho: number): number {
   return (half * sum) / Math.PI;
 }
 
-/** Half of the integrand over u. */
 function bell(squares: number, product: number, u: number): number {
   const q = 1 + u * u;
   const sine = (2 * u) / q;

@@ -1,12 +1,11 @@
-/** The bell curve: chance below a value, and the value for a chance. */
+/** The normal distribution: chance below a value, and value for a chance. */
 
 const SQRT_2_PI = Math.sqrt(2 * Math.PI);
-/** From here on the continued fraction is quicker than the series, and keeps the digits of small chances. */
+/** Above this the continued fraction is quicker than the series and keeps small chances exact. */
 const TAIL = 2.5;
-/** Enough of it for the last digit from there on. */
 const FRACTIONS = 80;
 
-/** Chance that a standard normal value is at most x, the lower tail in relative precision (about 13 digits). */
+/** To about 13 digits, also in the lower tail. */
 export function normalCdf(x: number): number {
   const density = Math.exp((-x * x) / 2) / SQRT_2_PI;
   const size = Math.abs(x);
@@ -25,9 +24,9 @@ export function normalCdf(x: number): number {
 }
 
 /**
- * The standard normal value that is not exceeded with chance p.
+ * The value with chance p of not being exceeded.
  * @param p 0 to 1; the ends give -Infinity and Infinity
- * @throws RangeError when p is outside 0 to 1 or not a number
+ * @throws RangeError when p is outside 0 to 1
  */
 export function normalInverse(p: number): number {
   if (!(p >= 0 && p <= 1)) throw new RangeError(`chance ${p} must lie between 0 and 1`);
@@ -36,7 +35,7 @@ export function normalInverse(p: number): number {
   const t = Math.sqrt(-2 * Math.log(p));
   const over = 2.515517 + t * (0.802853 + t * 0.010328);
   const under = 1 + t * (1.432788 + t * (0.189269 + t * 0.001308));
-  let x = over / under - t; // A&S 26.2.23, within 4.5e-4; each of Halley's steps triples the digits
+  let x = over / under - t; // A&S 26.2.23, within 4.5e-4; each Halley step triples the digits
   for (let step = 0; step < 2; step += 1) {
     const miss = (normalCdf(x) - p) * SQRT_2_PI * Math.exp((x * x) / 2);
     x -= miss / (1 + (x * miss) / 2);

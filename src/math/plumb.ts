@@ -1,7 +1,7 @@
-/** A plumb line on a photo: whether a string that hangs could be seen so. */
+/** Whether a string marked on a photo can be a plumb line. */
 import type { Point } from './homography.ts';
 
-/** What is wrong with it, in words that both the order's door and the page for marks can use; undefined when nothing is. */
+/** In words for both order files and the page for marks; undefined when nothing is wrong. */
 export function plumbFault(
   [top, bottom]: readonly [Point, Point],
   { leastPixels, mostLean }: { readonly leastPixels: number; readonly mostLean: number },
@@ -10,7 +10,7 @@ export function plumbFault(
   if (y <= 0)
     return {
       expected: 'a bottom below the top',
-      hint: 'its bottom stands above its top, and pixels count downward',
+      hint: 'its bottom is above its top; pixels count down from the top',
     };
   const long = Math.hypot(x, y);
   if (long < leastPixels)

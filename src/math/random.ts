@@ -1,19 +1,19 @@
-/** Chance that can be repeated: the same seed gives the same numbers on every machine. */
+/** Repeatable random numbers: the same seed gives the same numbers on every machine. */
 import { normalInverse } from './normal.ts';
 
 export interface Random {
-  /** A whole number from 0 to 2^32 - 1. */
+  /** 0 to 2^32 - 1. */
   next(): number;
-  /** A number above 0 and below 1, never either of them (52 bits; two draws of `next`). */
+  /** Strictly between 0 and 1 (52 bits; two draws of `next`). */
   uniform(): number;
-  /** A standard normal value, rising with the `uniform` value it is made from. */
+  /** Increases with the `uniform` value behind it. */
   normal(): number;
 }
 
 /**
- * A seeded generator: PCG32, variant XSH-RR 64/32 (M. E. O'Neill, HMC-CS-2014-0905).
+ * PCG32, variant XSH-RR 64/32 (M. E. O'Neill, HMC-CS-2014-0905).
  * @param seed whole number, 0 to 2^53 - 1
- * @param stream which of its independent sequences, 0 to 2^53 - 1
+ * @param stream an independent sequence, 0 to 2^53 - 1
  * @throws RangeError when either is not such a number
  */
 export function seededRandom(seed: number, stream = 54): Random {
@@ -24,7 +24,7 @@ export function seededRandom(seed: number, stream = 54): Random {
   const after = (state: bigint): bigint => BigInt.asUintN(64, state * 6364136223846793005n + increment);
   let state = after(increment + BigInt(seed));
   const next = (): number => {
-    // The low word of ((state >> 18) ^ state) >> 27, turned right by the top five bits.
+    // low word of ((state >> 18) ^ state) >> 27, rotated right by the top five bits
     const word = Number(BigInt.asUintN(32, ((state >> 18n) ^ state) >> 27n));
     const turn = Number(state >> 59n);
     state = after(state);
@@ -34,6 +34,6 @@ export function seededRandom(seed: number, stream = 54): Random {
     const top = next() >>> 6;
     return (top * 2 ** 26 + (next() >>> 6) + 0.5) / 2 ** 52; // (k + 1/2) / 2^52, k of 52 bits
   };
-  // Inversion keeps one value to one draw, so runs can be compared.
+  // Inversion uses one draw per value, so runs can be compared.
   return { next, uniform, normal: () => normalInverse(uniform()) };
 }

@@ -1,22 +1,22 @@
-/** Four corners of a flat sheet on a photo: whether they can be those of one seen from the front. */
+/** Whether four corners on a photo can be those of a flat sheet seen from the front. */
 import type { Point } from './homography.ts';
 
 export type Corners = readonly [Point, Point, Point, Point];
 
 export interface CornerBounds {
-  /** Pixels of the shortest edge. */
+  /** Pixels. */
   readonly leastEdge: number;
-  /** How many times as far from the camera as the nearest corner the furthest may be. */
+  /** Farthest over nearest corner's distance from the camera. */
   readonly mostDepth: number;
 }
 
-/** What is wrong, in words that both the order's door and the page for marks can use. */
+/** What is wrong, in words for both order files and the page for marks. */
 export interface CornerFault {
   readonly expected: string;
   readonly hint: string;
 }
 
-/** The first thing that is wrong with corners that should go clockwise from the top left; undefined when nothing is. */
+/** Corners should run clockwise from the top left. */
 export function cornerFault(
   corners: Corners,
   { leastEdge, mostDepth }: CornerBounds,
@@ -30,42 +30,42 @@ export function cornerFault(
     };
   const turns = turnsOf(corners);
   if (turns.every((sense) => sense < 0))
-    return { expected: 'corners clockwise as seen, from the top left', hint: 'they run the other way round' };
+    return { expected: 'corners clockwise as seen, from the top left', hint: 'they run counterclockwise' };
   const least = Math.min(...turns);
   const ratio = depthRatio(corners);
-  // A dent this shallow is a corner that was clicked beside its place.
+  // A dent this shallow is a corner clicked slightly off.
   if (turns.filter((sense) => sense > 0).length >= 3 && ratio > mostDepth && -least < Math.max(...turns) / 10)
     return {
-      expected: 'a flat sheet seen from the front, no three of its corners near one line',
+      expected: 'a flat sheet seen from the front, no three corners in line',
       hint:
         ratio > 10
-          ? 'three of its corners are nearly in one line'
+          ? 'three of its corners are nearly in line'
           : `one corner would be ${ratio.toFixed(1)} times as far from the camera as another`,
     };
   if (least <= 0)
     return {
-      expected: 'corners in turn round the sheet, none within the others',
+      expected: 'corners in order around the sheet, none inside the others',
       hint: 'the edges cross, or a corner is dented in',
     };
-  // The first edge is the upper one: it runs to the right, nearer to level than to upright.
+  // The first edge is the top one: it runs right, and more level than upright.
   return Math.abs(b[1] - a[1]) <= b[0] - a[0]
     ? undefined
-    : { expected: 'the top left corner of the sheet first', hint: 'the first two are its upper edge' };
+    : { expected: 'the top left corner of the sheet first', hint: 'the first two are its top edge' };
 }
 
 /**
- * How many times as far from the camera as the nearest corner of a flat rectangle the furthest is: each corner is as far as the triangle
- * of the other three is large, since the two diagonals of a rectangle have one middle. Three corners in line make it endless.
+ * Far corner over near corner. A corner's distance is as the area of the other three's triangle, because a
+ * rectangle's diagonals share a middle. Infinite when three are in line.
  */
 export function depthRatio(corners: Corners): number {
   const areas = turnsOf(corners);
   return Math.max(...areas) / Math.max(0, Math.min(...areas));
 }
 
-/** From one point to another, in their own unit. */
+/** Distance of two points. */
 export const apart = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 
-/** Twice the areas of the triangles that leave one corner out: above zero when they turn clockwise as seen, since pixels count downward. */
+/** Twice the area of each triangle of three corners; positive when clockwise, since pixels count down. */
 const turnsOf = ([a, b, c, d]: Corners): number[] => [
   turn(a, b, c),
   turn(b, c, d),

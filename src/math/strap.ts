@@ -1,11 +1,9 @@
 /** How hard a strap presses on a round body. */
 
 /**
- * Mean pressure of a strap on a round body: newtons and meters give pascals, pounds-force and inches give psi.
- * Sensors under real straps read up to 42 % away from this law, so use it to compare, never as a promise.
- * @param tension pull in the strap
- * @param width width of the strap
- * @param radius radius of curvature of the body below it; Infinity (flat) gives no pressure
+ * Newtons and meters give pascals, pounds-force and inches give psi. Sensors under real straps read up to
+ * 42% off, so use it only to compare.
+ * @param radius radius of curvature below the strap; Infinity gives no pressure
  * @throws RangeError when width or radius is not above zero
  */
 export function hoopPressure(tension: number, width: number, radius: number): number {

@@ -1,10 +1,13 @@
-/** Proportions outside of which a tape, or a word, is doubted: told, so that somebody looks again; no cinch is sized by them. */
+/** Proportions outside which we ask for the tape again; they never size a cinch. */
 
 export const bodyBounds = {
-  /** Depth of a barrel over its girth: of ellipses half as wide as deep to a tenth wider than deep, with a tenth of slack [choice]. */
+  /** Barrel depth over girth, for width over depth from 0.5 to 1.1, with a tenth of slack [choice]. */
   depthOverGirth: { min: 0.27, max: 0.46 },
-  /** Body length over height at the withers: breed means lie between 0.95 and 1.1 [practice]; single horses a good tenth further [choice]. */
+  /**
+   * Body length over height: breed averages run from 0.95 to 1.1 [practice], single horses a good tenth past
+   * that [choice].
+   */
   lengthOverHeight: { min: 0.8, max: 1.25 },
-  /** Inches: a pony stands 148 cm at most by the rules of shows, from memory; with an inch of shoes and an inch for the tape [choice]. */
+  /** Inches: shows allow 148 cm, from memory, plus an inch for shoes and an inch for the tape [choice]. */
   tallestPony: 60.3,
 } as const;

@@ -1,4 +1,4 @@
-/** What may come of a cinch that was tied, in the words of outcome files. */
+/** What may become of a cinch, in the words of outcome files. */
 export const outcomeResults = [
   'good',
   'elbow-rub',

@@ -1,23 +1,23 @@
-/** What the marks on a photo may say: the order's door and the page for landmarks go by the same bounds [choice]. */
+/** What marks on a photo may say; order files and the page for marks share these bounds [choice]. */
 
-/** Inches unless said otherwise; both ends are taken. */
+/** Inches unless noted, inclusive. */
 export const photoBounds = {
-  /** Least pixels of a stick, and of a string: with clicks 3 pixels off at both ends, 100 are wrong by four in a hundred. */
+  /** Pixels of a stick or string: clicks 3 pixels off at both ends are 4% of 100. */
   leastPixels: 100,
-  /** Least pixels of an edge of a sheet: clicks 3 pixels off at both ends make it wrong by seven in a hundred, and there are four. */
+  /** Pixels of a sheet's edge: clicks 3 pixels off at both ends are 7%, and there are four edges. */
   leastEdge: 60,
-  /** Least and most pixels of a side of the picture: smaller ones show too little, larger ones are not taken by cameras. */
+  /** Pixels of a side of the picture; no camera takes larger ones. */
   imageSide: { min: 200, max: 20_000 },
   /**
-   * The furthest corner of a sheet is at most so many times as far from the camera as the nearest: a sheet 30 in across its corners and 6 ft
-   * away would have to be turned by 45 degrees, and clicks 3 pixels off at edges of 60 make it 1.2.
+   * Farthest over nearest corner's distance: a sheet 30 in corner to corner, 6 ft away, would be turned 45
+   * degrees; bad clicks alone reach 1.2.
    */
   mostDepth: 1.33,
-  /** A string leans no further than this from upright in any picture worth measuring, degrees. */
+  /** Degrees a string may lean. */
   mostLean: 20,
-  /** A lens sees this wide at most, degrees: the widest of telephones has about 120. */
+  /** Degrees; the widest phone lenses see about 120. */
   widestView: 120,
-  /** A full ring hangs 2 in behind the elbow; a foot of set-back, and clicks and parallax of some inches both ways. */
+  /** 2 in behind the elbow at full, up to a foot of set-back, and some inches of error both ways. */
   ringBehind: { min: -3, max: 16 },
   elbowRoom: { min: 1, max: 9 },
   barrelDepth: { min: 14, max: 36 },

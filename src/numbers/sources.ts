@@ -1,20 +1,19 @@
-/** Books, papers, standards, tables and practice that anything here rests on: one entry each. */
+/** Every book, paper, standard, table and practice that something here rests on. */
 
-/** `choice` is our own engineering choice; `practice` is what the trade does or a page of it says. */
+/** `choice` is ours; `practice` is what the trade does or a page of it says. */
 export type SourceKind = 'book' | 'paper' | 'standard' | 'table' | 'practice' | 'choice';
 
 /**
- * How it is known: `seen` in a text that was opened, `seen second-hand` in a text that quotes it, `memory` recalled and
- * not looked up, `derived` evaluated independently from a published formula, `unwritten` no text to look up.
+ * `seen` in a text we opened, `seen second-hand` quoted in one, `memory` not looked up, `derived` from a
+ * published formula, `unwritten` has no text.
  */
 export type HowKnown = 'seen' | 'seen second-hand' | 'memory' | 'derived' | 'unwritten';
 
 export interface Source {
   readonly kind: SourceKind;
-  /** Who wrote it and what about, in plain words; not always the printed title. */
+  /** Author and subject, not always the printed title. */
   readonly title: string;
   readonly year?: number;
-  /** Journal, number, section. */
   readonly where?: string;
   readonly how: HowKnown;
 }
@@ -35,9 +34,9 @@ const entries = {
   // Ourselves and the trade
   'engineering-choice': entry('choice')(
     'unwritten',
-    'Our own choice, held against the strand counts that practice ties',
+    'Our own choice, checked against the strand counts makers tie',
   ),
-  'common-practice': practice('unwritten', 'Common practice of the trade, with no single source'),
+  'common-practice': practice('unwritten', 'Common practice of the trade'),
 
   // Horse
   hand: practice(
@@ -61,13 +60,10 @@ const entries = {
     'Wagner & Tyler: estimates of weight in adult horses, divisor 11 880',
     { year: 2011 },
   ),
-  'height-girth-fit': table(
-    'derived',
-    'Our straight line through published breed means of height and heart girth',
-  ),
+  'height-girth-fit': table('derived', 'Our line through published breed averages of height and heart girth'),
   'measured-horses': table(
     'seen second-hand',
-    'An open set of 52 measured light horses, which was quoted and not opened: the line through breed means reads 1.15 in high, sd within a breed 6.4 cm',
+    'An open set of 52 measured light horses: the line reads 1.15 in high, sd within a breed 6.4 cm',
   ),
   'criollo-mares': paper('seen', 'Measurements of Criollo-type mares: 142 cm high, girth 180 cm, sd 5'),
   'soviet-draft': table(
@@ -81,14 +77,10 @@ const entries = {
     year: 1983,
     where: 'Equine Vet J 15:371',
   }),
-  'carter-2009': paper(
-    'memory',
-    'Carter et al.: from a ratio of girth to height of 1.26 a horse is called obese',
-    {
-      year: 2009,
-      where: 'Vet J 179:204',
-    },
-  ),
+  'carter-2009': paper('memory', 'Carter et al.: a horse is obese from a girth-to-height ratio of 1.26', {
+    year: 2009,
+    where: 'Vet J 179:204',
+  }),
   'human-bodies': table(
     'seen second-hand',
     'An open set of measured human bodies: width over depth of the chest, sd 0.07',
@@ -111,22 +103,18 @@ const entries = {
   ),
   'murray-2013': paper(
     'seen',
-    'Murray et al.: girth pressure peaks over the muscle behind the elbow (abstract); paid for by, or done with, the maker of the girth found better (memory)',
+    'Murray et al.: girth pressure peaks over the muscle behind the elbow (abstract); paid for by, or done with, the maker of the girth it favors (memory)',
     {
       year: 2013,
     },
   ),
-  'girth-shape-2025': paper(
-    'seen',
-    'Straight and shaped girths differ little in the movement of the limbs (abstract)',
-    {
-      year: 2025,
-      where: 'Animals 15(17), 2540',
-    },
-  ),
+  'girth-shape-2025': paper('seen', 'Straight and shaped girths change limb movement little (abstract)', {
+    year: 2025,
+    where: 'Animals 15(17), 2540',
+  }),
   'greve-dyson-2013': paper(
     'seen',
-    'Greve & Dyson: the saddle slips in 54 % of hindlimb-lame horses and in 0 of 11 sound ones (abstract)',
+    'Greve & Dyson: the saddle slips on 54% of hindlimb-lame horses and on 0 of 11 sound ones (abstract)',
     {
       year: 2013,
     },
@@ -140,7 +128,7 @@ const entries = {
   ),
   'freitag-2021': paper(
     'seen second-hand',
-    'Freitag et al.: horses measured in photographs, variation under 2.7 % with markers',
+    'Freitag et al.: horses measured in photographs, variation under 2.7% with markers',
     {
       year: 2021,
     },
@@ -161,19 +149,16 @@ const entries = {
   ),
   'cord-estimate': table(
     'derived',
-    'Our sum of passes, knots and tails plus 15 %, which meets the 50 and 20 ft of the how-to',
+    "Our sum of passes, knots and tails plus 15%, which matches the how-to's 50 and 20 ft",
   ),
-  layers: practice(
-    'seen',
-    'Page of two horse-care authors: one layer to about 17 strands, two layers for 27 to 31',
-  ),
+  layers: practice('seen', 'Page by two horse-care authors: single to about 17 strands, double for 27 to 31'),
   'usual-lengths': practice(
     'seen',
     "A how-to and a saddlemakers' forum: lengths in 2 in steps, most 30 to 34, 26 to 28 under dropped rigging",
   ),
   'mohair-data': table(
     'seen',
-    'Museum of Fine Arts, Boston, materials database: mohair 1.32 g/cm3, regain 13 %, gives 30 %',
+    'Museum of Fine Arts, Boston, materials database: mohair 1.32 g/cm3, regain 13%, stretches 30%',
   ),
   'bench-price': practice(
     'seen',
@@ -190,7 +175,7 @@ const entries = {
   }),
   'garrigues-ramon-2021': paper(
     'seen second-hand',
-    'Garrigues-Ramon et al.: sensors under bandages up to 42 % below the law',
+    'Garrigues-Ramon et al.: sensors under bandages read up to 42% below the law',
     {
       year: 2021,
       where: 'J Wound Care 30(4):276',
@@ -207,7 +192,7 @@ const entries = {
     year: 2006,
     where: 'boostorg/math@bb1fbff2 test/ellint_e2_data.ipp and ellint_e_data.ipp',
   }),
-  cephes: table('seen', 'Cephes (Moshier): special functions, run beside ours in tests'),
+  cephes: table('seen', 'Cephes (Moshier): special functions, run against ours in tests'),
   'oneill-2014': paper('memory', "O'Neill: PCG, a family of random number generators", {
     year: 2014,
     where: 'HMC-CS-2014-0905',
@@ -224,7 +209,7 @@ const entries = {
     year: 2008,
     where: '9.2 to 9.4',
   }),
-  propagate: table('seen', 'R package propagate: data and help pages with the examples of the GUM', {
+  propagate: table('seen', "R package propagate: the GUM's examples, data and help pages", {
     where: 'cran/propagate@60718ff2',
   }),
   pinhole: table('derived', 'Pinhole geometry: scale errors of depth, yaw and roll in a photograph'),
@@ -242,18 +227,16 @@ const entries = {
   'sas-or': table('seen', 'A SAS/OR page with the same cutting stock example'),
   'moore-1968': paper('memory', 'Moore: sequencing jobs so that the fewest are late', { year: 1968 }),
   'rfc-4180': standard('memory', 'RFC 4180: comma-separated values', { year: 2005 }),
-  'iso-4217': standard('memory', 'ISO 4217: codes of currencies and the decimals of their minor units'),
-  'owasp-html': practice('memory', 'OWASP: the five signs to escape in HTML against cross-site scripting'),
-  'owasp-csv': practice('seen', 'OWASP: starts of a cell that a spreadsheet would run as a formula'),
+  'iso-4217': standard('memory', 'ISO 4217: currency codes and their decimals'),
+  'owasp-html': practice('memory', 'OWASP: the five characters to escape in HTML'),
+  'owasp-csv': practice('seen', 'OWASP: cell starts that a spreadsheet runs as a formula'),
 } as const satisfies Record<string, Source>;
 
-/** Name of an entry. */
 export type SourceId = keyof typeof entries;
 
-/** The entries by name. */
 export const sources: Readonly<Record<SourceId, Source>> = entries;
 
-/** The entries in the order of this file, each with its name. */
+/** In the order of this file. */
 export const sourceList: readonly (Source & { readonly id: SourceId })[] = (
   Object.entries(sources) as [SourceId, Source][]
 ).map(([id, source]) => ({ id, ...source }));

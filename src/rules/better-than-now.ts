@@ -1,4 +1,4 @@
-/** Is it better for a sore horse than the cinch that is ridden in now? */
+/** Is it better for a sore horse than the current cinch? */
 import { isGalled } from '../horse/sore.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Trouble } from '../order/types.ts';
@@ -7,8 +7,8 @@ import type { Seen } from './paths.ts';
 import { rule, type CaseFacts, type Current } from './rule.ts';
 
 type Worn = Seen<CaseFacts, 'order.horse.trouble' | 'order.notes' | 'current'>;
-type Frame = Seen<Candidate, 'buckle.frameWidth' | 'low'>;
-type Next = Frame & Seen<Candidate, 'clearance.likely' | 'elbowWidth'>;
+type FrameParts = Seen<Candidate, 'buckle.frameWidth' | 'low'>;
+type Next = FrameParts & Seen<Candidate, 'clearance.likely' | 'elbowWidth'>;
 
 const of = (...trouble: Trouble[]) => ({ horse: { trouble } });
 const current: Current = {
@@ -23,25 +23,25 @@ const next = (elbowWidth: number, frameWidth: number): Next => ({
   low: 12,
 });
 
-/** A frame so much narrower is another frame, and one so much higher lies elsewhere, inches [choice]. */
+/** A frame this much narrower or higher, in inches, rubs elsewhere or not at all [choice]. */
 const NARROWER = 0.25;
 const HIGHER = 1;
-/** Surer by less is the same cinch again [choice]. */
+/** A smaller gain in chance does not count [choice]. */
 const SURER = 0.05;
-/** From here on it is as sure as can be told [choice]; then it must be narrower, by two cords less a hair, inches. */
+/** Chances above this are equal [choice]; then it must be narrower by about two strands, inches. */
 const SURE = 0.95;
 const STRAND = 0.4;
 const ROUNDING = 1e-9;
 
-/** Whether the buckle rubs where the one in use does: 2 a wider frame, 1 no narrower and no higher either, 0 not. */
-export function rubsAgain({ order, current: { frame } }: Worn, { buckle, low }: Frame): 0 | 1 | 2 {
+/** 2 for a wider frame, 1 for one neither narrower nor higher, 0 otherwise. */
+export function rubsAgain({ order, current: { frame } }: Worn, { buckle, low }: FrameParts): 0 | 1 | 2 {
   if (frame === undefined || !order.horse.trouble.includes('buckle-rub')) return 0;
   if (buckle.frameWidth > frame.width + ROUNDING) return 2;
   const narrower = buckle.frameWidth <= frame.width - NARROWER + ROUNDING;
   return narrower || low >= frame.low + HIGHER - ROUNDING ? 0 : 1;
 }
 
-/** Whether the cords gall where those in use do: wider at the elbow, or neither clearly surer nor clearly narrower. */
+/** Wider at the elbow, or neither clearly surer nor clearly narrower. */
 function gallsAgain({ order, current: { cords } }: Worn, { clearance, elbowWidth }: Next): boolean {
   if (cords === undefined || !isGalled(order)) return false;
   const now = cords.clearance.likely;
@@ -60,20 +60,20 @@ export const betterThanNow = rule({
   judge(seen, candidate) {
     const rub = seen.order.horse.trouble.includes('buckle-rub');
     const gall = isGalled(seen.order);
-    if (!rub && !gall) return { judgement: 'not-applicable', reason: () => say`no sore told` };
+    if (!rub && !gall) return { judgement: 'not-applicable', reason: () => say`no sore reported` };
     if (rubsAgain(seen, candidate) > 0)
       return {
         judgement: 'poor',
-        reason: () => say`its buckle is no smaller than the one that rubs, and sits no higher`,
+        reason: () => say`its buckle is as big as the one that rubs, and sits as low`,
       };
     if ((rub && seen.current.frame === undefined) || (gall && seen.current.cords === undefined))
-      return { judgement: 'cannot-tell', reason: () => say`the cinch that made it sore was not described` };
+      return { judgement: 'cannot-tell', reason: () => say`nobody described the cinch that made it sore` };
     if (gallsAgain(seen, candidate))
       return {
         judgement: 'poor',
-        reason: () => say`wider at the elbow than the cinch that galls, or hardly surer`,
+        reason: () => say`wider at the elbow than the cinch that galls, or little more likely to clear`,
       };
-    return { judgement: 'good', reason: () => say`keeps farther off the sore than the current cinch` };
+    return { judgement: 'good', reason: () => say`stays farther off the sore than the current cinch` };
   },
   examples: [
     {
@@ -101,7 +101,7 @@ export const betterThanNow = rule({
       gives: 'good',
     },
     {
-      shows: 'a gall, and no word of the cinch in use',
+      shows: 'a gall; current cinch not described',
       facts: { order: of('elbow-gall'), current: unknown },
       candidate: next(4.25, 3.75),
       gives: 'cannot-tell',

@@ -1,4 +1,4 @@
-/** Does the buckle sit well above the elbow, and not over the widest part of the barrel? */
+/** Does the buckle sit high enough above the elbow, and below the widest part of the barrel? */
 import { defaultModel } from '../numbers/numbers.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { dist, gap, overlap, say, type Phrase } from '../units/phrase.ts';
@@ -8,19 +8,19 @@ import { rule, type CaseFacts } from './rule.ts';
 const facts = { k: 1, model: defaultModel };
 
 type Needed = Seen<CaseFacts, 'k' | 'model.buckle-above-elbow-floor'>;
-type Hung = Seen<Candidate, 'buckleAboveElbow' | 'buckleBelowWidest'>;
+type Parts = Seen<Candidate, 'buckleAboveElbow' | 'buckleBelowWidest'>;
 
 const leastOf = ({ k, model }: Needed): number => model['buckle-above-elbow-floor'] * k;
 
-const tooHigh = (_: unknown, { buckleBelowWidest }: Hung): Phrase =>
+const tooHigh = (_: unknown, { buckleBelowWidest }: Parts): Phrase =>
   say`buckle too high: ${overlap(-buckleBelowWidest)} above the widest part of the barrel`;
 
-const tooLow = (seen: Needed, { buckleAboveElbow }: Hung): Phrase =>
+const tooLow = (seen: Needed, { buckleAboveElbow }: Parts): Phrase =>
   buckleAboveElbow < 0
     ? say`buckle too low: ${overlap(-buckleAboveElbow)} below the point of the elbow, needs ${dist(leastOf(seen))} above`
     : say`buckle too low: ${gap(buckleAboveElbow)} above the point of the elbow, needs ${dist(leastOf(seen))}`;
 
-const sits = (_: unknown, { buckleAboveElbow }: Hung): Phrase =>
+const sits = (_: unknown, { buckleAboveElbow }: Parts): Phrase =>
   say`the buckle sits ${dist(buckleAboveElbow)} above the point of the elbow`;
 
 export const buckleHeight = rule({

@@ -1,4 +1,4 @@
-/** Does the buckle's own frame stay clear of the elbow? */
+/** Does the buckle's frame stay clear of the elbow? */
 import { defaultModel } from '../numbers/numbers.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { gap, say, type Phrase } from '../units/phrase.ts';

@@ -18,21 +18,21 @@ const buckle = {
 };
 const facts = { model: defaultModel, shop: { buckles: [buckle] } };
 
-type Made = Seen<Candidate, 'style' | 'buckle.id' | 'layers' | 'strands' | 'width' | 'buckleWidth'>;
+type Parts = Seen<Candidate, 'style' | 'buckle.id' | 'layers' | 'strands' | 'width' | 'buckleWidth'>;
 
-const notTaken = ({ shop }: Seen<CaseFacts, 'shop.buckles'>, { strands, buckle }: Made): Phrase =>
+const notTaken = ({ shop }: Seen<CaseFacts, 'shop.buckles'>, { strands, buckle }: Parts): Phrase =>
   shop.buckles.some((other) => layersOn(other, strands) !== undefined)
     ? say`the ${buckle.id} buckle does not take ${count(strands)} strands`
     : say`none of the shop's buckles take ${count(strands)} strands`;
 
-/** A straight gathers at the bar only to spread at once; a roper stays pinched below it. */
-const widthBelow = ({ style, width, buckleWidth }: Made): number =>
+/** A straight spreads right below the bar; a roper stays pinched. */
+const widthBelow = ({ style, width, buckleWidth }: Parts): number =>
   style === 'straight' ? width : buckleWidth;
 
-const tooWide = ({ model }: Seen<CaseFacts, 'model.special-buckle-width'>, made: Made): Phrase =>
-  say`${len(widthBelow(made))} wide below the buckle: from ${len(model['special-buckle-width'])} up it needs a special buckle`;
+const tooWide = ({ model }: Seen<CaseFacts, 'model.special-buckle-width'>, made: Parts): Phrase =>
+  say`${len(widthBelow(made))} wide below the buckle: needs a special buckle from ${len(model['special-buckle-width'])} up`;
 
-const taken = (_: unknown, { buckle, strands, layers }: Made): Phrase =>
+const taken = (_: unknown, { buckle, strands, layers }: Parts): Phrase =>
   say`the ${buckle.id} buckle takes ${count(strands)} strands strung ${layers === 1 ? 'single' : 'double'}`;
 
 export const buckleStrands = rule({

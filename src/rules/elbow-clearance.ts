@@ -5,7 +5,7 @@ import { chance, dist, gap, overlap, say, type Phrase } from '../units/phrase.ts
 import type { Seen } from './paths.ts';
 import { rule } from './rule.ts';
 
-/** Two distances this near would be printed alike, in inches or centimeters. */
+/** Closer distances would print alike. */
 const SAME = 0.03;
 
 const facts = { model: defaultModel };
@@ -14,15 +14,15 @@ const at = (inches: number, likely: number, where: 'cinch' | 'buckle' = 'cinch')
   return { clearance: { inches, likely, chance: likely, where, skin, floor: skin ? 1 : 0 } };
 };
 
-type Laid = Seen<Candidate, `clearance.${'inches' | 'floor' | 'skin' | 'where' | 'chance'}`>;
+type Parts = Seen<Candidate, `clearance.${'inches' | 'floor' | 'skin' | 'where' | 'chance'}`>;
 
-/** In thin skin it must keep an inch or so; against muscle it is enough that nothing lies over the elbow line. */
-const clears = (_: unknown, { clearance: { inches, floor, skin, where, chance: sure } }: Laid): Phrase =>
+/** Thin skin needs an inch or so; against muscle anything short of the elbow line will do. */
+const clears = (_: unknown, { clearance: { inches, floor, skin, where, chance: sure } }: Parts): Phrase =>
   skin
     ? say`should clear the elbow by about ${gap(inches)}; ${chance(sure)} to keep the ${dist(floor)} it needs`
     : say`should clear the elbow by about ${gap(inches)} ${where === 'buckle' ? 'at the buckle' : 'above its point'}; ${chance(sure)} to clear`;
 
-function tooNear(_: unknown, { clearance: { inches, floor, where } }: Laid): Phrase {
+function tooNear(_: unknown, { clearance: { inches, floor, where } }: Parts): Phrase {
   if (inches < 0 && where === 'buckle')
     return say`the buckle reaches onto the elbow, about ${overlap(-inches)}`;
   if (inches < 0) return say`reaches onto the elbow, about ${overlap(-inches)}`;

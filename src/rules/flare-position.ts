@@ -1,4 +1,4 @@
-/** Does a flare high on the side crowd the armpit where the ring hangs well forward? */
+/** Does a high flare crowd the armpit because the ring is far forward? */
 import { defaultModel } from '../numbers/numbers.ts';
 import { say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
@@ -27,7 +27,7 @@ export const flarePosition = rule({
     if (margin < 0) {
       const away = Math.abs(back) < 0.05 ? 'at' : back < 0 ? 'ahead of' : 'close behind';
       const reason = () =>
-        say`a high flare on a ring ${away} full position crowds the armpit: never on a full rig`;
+        say`a high flare crowds the armpit with the ring ${away} full position: never on a full rig`;
       return { judgement: 'poor', margin, reason };
     }
     return {

@@ -1,4 +1,4 @@
-/** Does the style hold a saddle that wants to slip? */
+/** Does the style hold a saddle that slips? */
 import type { Trouble } from '../order/types.ts';
 import { listed, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
@@ -10,7 +10,7 @@ const need = (level: number, ...trouble: Trouble[]) => ({
 
 export const grip = rule({
   id: 'grip',
-  question: 'Does it hold a saddle that wants to slip?',
+  question: 'Does it hold a saddle that slips?',
   reads: ['slipNeed.level', 'slipNeed.because', 'order.horse.trouble'],
   looks: ['style'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],
@@ -28,7 +28,7 @@ export const grip = rule({
     if (style === 'low-flare' && creeps) {
       return {
         judgement: 'good',
-        reason: () => say`grips, and leaves the elbow room: ${why}`,
+        reason: () => say`grips, and leaves room at the elbow: ${why}`,
       };
     }
     if (style === 'high-flare' && !creeps) {
@@ -44,7 +44,7 @@ export const grip = rule({
       judgement: 'acceptable',
       reason: () =>
         creeps
-          ? say`a low flare would leave the elbow more room: ${why}`
+          ? say`a low flare would leave more room at the elbow: ${why}`
           : say`a flare that starts high would hold better: ${why}`,
     };
   },
@@ -68,13 +68,13 @@ export const grip = rule({
       gives: 'acceptable',
     },
     {
-      shows: 'a straight where little asks for grip',
+      shows: 'a straight on a horse that needs some grip',
       facts: need(1),
       candidate: { style: 'straight' },
       gives: 'good',
     },
     {
-      shows: 'a horse that needs nothing special',
+      shows: 'a horse that needs no extra grip',
       facts: need(0),
       candidate: { style: 'straight' },
       gives: 'not-applicable',

@@ -1,4 +1,4 @@
-/** Does this length leave enough latigo, and not too much, between ring and buckle? */
+/** Does this length leave enough latigo between ring and buckle, but not too much? */
 import { defaultModel } from '../numbers/numbers.ts';
 import { dist, overlap, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
@@ -38,7 +38,12 @@ export const latigoRun = rule({
   },
   examples: [
     { shows: '6 in each side, taped', facts, candidate: { run: 6, runSd: 0.35 }, gives: 'good' },
-    { shows: '6 in, but the spread is 3 in', facts, candidate: { run: 6, runSd: 3 }, gives: 'acceptable' },
+    {
+      shows: '6 in each side, give or take 3 in',
+      facts,
+      candidate: { run: 6, runSd: 3 },
+      gives: 'acceptable',
+    },
     { shows: '9 in each side', facts, candidate: { run: 9, runSd: 0.35 }, gives: 'poor' },
     { shows: '2 in each side', facts, candidate: { run: 2, runSd: 0.35 }, gives: 'refuse' },
     { shows: '1 in past the ring', facts, candidate: { run: -1, runSd: 0.35 }, gives: 'refuse' },

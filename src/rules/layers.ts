@@ -1,4 +1,4 @@
-/** Do the cords lie in the layers that this many strands want? */
+/** Is this many strands strung the usual way, single or double? */
 import { isUsualLayer } from '../cinch/buckles.ts';
 import { count, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
@@ -7,7 +7,7 @@ const DOUBLE_FROM = 27;
 
 export const layersRule = rule({
   id: 'layers',
-  question: 'Do the cords lie in the layers that this many strands want?',
+  question: 'Is this many strands strung the usual way, single or double?',
   reads: [],
   looks: ['layers', 'strands'],
   evidence: [{ basis: 'practice', source: 'layers', agreement: 'settled' }],
@@ -25,7 +25,7 @@ export const layersRule = rule({
     { shows: '21 in a single layer', facts: {}, candidate: { layers: 1, strands: 21 }, gives: 'acceptable' },
     { shows: '29 in a single layer', facts: {}, candidate: { layers: 1, strands: 29 }, gives: 'poor' },
     {
-      shows: 'a buckle that does not take them',
+      shows: 'a buckle that does not take that many',
       facts: {},
       candidate: { layers: 0, strands: 29 },
       gives: 'cannot-tell',

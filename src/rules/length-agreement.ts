@@ -19,7 +19,7 @@ export const lengthAgreement = rule({
     {
       basis: 'choice',
       source: 'engineering-choice',
-      why: 'up to an even number, because the shop keeps even lengths',
+      why: 'to an even number, because the shop keeps even lengths',
     },
   ],
   can: ['good', 'acceptable'],
@@ -33,7 +33,7 @@ export const lengthAgreement = rule({
         reason: () => say`agrees with the rule of thumb, ${len(lengthNeed.crossCheck)} by the girth`,
       };
     }
-    // A tape that nobody laid cannot be checked.
+    // There is no tape to check yet.
     const reason = () =>
       lengthNeed.measured
         ? say`${len(apart)} off the rule of thumb, ${len(lengthNeed.crossCheck)} by the girth: check the tape`

@@ -1,6 +1,6 @@
-/** Dotted paths into what a rule may see, such as "ring.setBack.value"; what may be missing has a "?" behind it. */
+/** Dotted paths into what a rule may see, such as "ring.setBack.value"; a final "?" marks what may be missing. */
 
-/** Every path there is: of a list only the whole, and so of what may be missing. */
+/** A list or an optional value is taken whole. */
 export type PathOf<T> = T extends readonly unknown[]
   ? never
   : T extends object
@@ -12,7 +12,7 @@ type Plain<P> = P extends `${infer Path}?` ? Path : P;
 type First<P> = P extends `${infer Key}.${string}` ? Key : Plain<P>;
 type Rest<P, K> = K extends string ? (P extends `${K}.${infer Path}` ? Path : never) : never;
 
-/** What paths show of a whole, and nothing else. */
+/** Exactly what the paths name. */
 export type Seen<T, P> = T extends object
   ? { readonly [K in keyof T as K & First<P>]: [Rest<P, K>] extends [never] ? T[K] : Seen<T[K], Rest<P, K>> }
   : T;

@@ -1,11 +1,11 @@
-/** How hard would this width press behind the elbow, compared with the others? */
+/** How hard would this width press behind the elbow, compared with others? */
 import type { Candidate } from '../cinch/candidate.ts';
 import { psi, say, type Phrase } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
-/** Limit of the mean under a saddle, kPa to psi. None was found for a girth, so nothing is poor by it [choice]. */
+/** Mean limit under a saddle, kPa to psi. None is known for a girth, so nothing is poor [choice]. */
 const MEAN = 13.2 / 6.894757;
-/** Sensors under bandages read up to 42 % below the hoop law; as its spread that counts both ways [choice]. */
+/** Sensors under bandages read up to 42% below the hoop law; we count that both ways [choice]. */
 const SPREAD = 1.42;
 
 const presses = (_: unknown, { pressure }: Pick<Candidate, 'pressure'>): Phrase =>
@@ -28,7 +28,7 @@ export const pressureIndex = rule({
     {
       basis: 'choice',
       source: 'engineering-choice',
-      why: 'no limit under a girth was found: that of a saddle parts good from acceptable, and nothing is poor; the 42 % count both ways',
+      why: 'we found no limit for girths, so the one for saddles splits good from acceptable and nothing is poor; the 42% counts both ways',
     },
   ],
   can: ['good', 'acceptable'],
@@ -39,13 +39,13 @@ export const pressureIndex = rule({
   examples: [
     { shows: 'index 1 psi', facts: {}, candidate: { pressure: 1 }, gives: 'good' },
     {
-      shows: 'index 1.8 psi: within the mean limit, but not by its spread',
+      shows: 'index 1.8 psi: within the limit, but by less than its spread',
       facts: {},
       candidate: { pressure: 1.8 },
       gives: 'acceptable',
     },
     {
-      shows: 'index 4 psi: over it, and not poor, since no limit of a girth is known',
+      shows: 'index 4 psi: over it, but not poor, as no girth limit is known',
       facts: {},
       candidate: { pressure: 4 },
       gives: 'acceptable',

@@ -1,21 +1,21 @@
-/** Are there enough cords for the work? */
+/** Are there enough strands for the work? */
 import type { Use } from '../order/types.ts';
 import { count, say } from '../units/phrase.ts';
 import type { Seen } from './paths.ts';
 import { rule, type CaseFacts } from './rule.ts';
 
-/** Strands that are enough for work that pulls, and that are few [common practice, no source]. */
+/** [common practice, no source] */
 const work: Readonly<Partial<Record<Use, { readonly enough: number; readonly few: number }>>> = {
   roping: { enough: 19, few: 15 },
   ranch: { enough: 17, few: 13 },
 };
 
-/** Of a pony as many as are usually tied are enough [choice]. */
+/** For a pony the usual strands are enough [choice]. */
 const PONY = 13;
 
 type Work = Seen<CaseFacts, 'order.use' | 'practice.ponyShare'>;
 
-/** Strands that the work asks for on a horse of this size; 0 where it asks for none. */
+/** Strands the work needs on a horse of this size; 0 for none. */
 export function enoughFor({ order: { use }, practice: { ponyShare } }: Work): number {
   const enough = use === undefined ? undefined : work[use]?.enough;
   return enough === undefined ? 0 : enough + (PONY - enough) * ponyShare;
@@ -33,12 +33,12 @@ export const ropingStrength = rule({
       basis: 'practice',
       source: 'common-practice',
       agreement: 'disputed',
-      dissent: 'no published strength of mohair cinches was found, and no load rating is claimed',
+      dissent: 'we found no published strength for mohair cinches and claim no load rating',
     },
     {
       basis: 'choice',
       source: 'engineering-choice',
-      why: 'between pony and horse, what is enough is interpolated',
+      why: 'interpolated between pony and horse',
     },
   ],
   can: ['good', 'acceptable', 'poor', 'not-applicable', 'cannot-tell'],
@@ -60,20 +60,20 @@ export const ropingStrength = rule({
     return { judgement, margin: strands - enough, reason };
   },
   examples: [
-    { shows: '21 strands to rope from', facts: on('roping'), candidate: { strands: 21 }, gives: 'good' },
+    { shows: '21 strands to rope off of', facts: on('roping'), candidate: { strands: 21 }, gives: 'good' },
     {
-      shows: '17 strands to rope from',
+      shows: '17 strands to rope off of',
       facts: on('roping'),
       candidate: { strands: 17 },
       gives: 'acceptable',
     },
     {
-      shows: '13 strands to rope from a pony',
+      shows: '13 strands to rope off of a pony',
       facts: on('roping', 1),
       candidate: { strands: 13 },
       gives: 'good',
     },
-    { shows: '11 strands to rope from', facts: on('roping'), candidate: { strands: 11 }, gives: 'poor' },
+    { shows: '11 strands to rope off of', facts: on('roping'), candidate: { strands: 11 }, gives: 'poor' },
     {
       shows: '17 strands for ranch work',
       facts: on('ranch'),
@@ -87,7 +87,7 @@ export const ropingStrength = rule({
       gives: 'not-applicable',
     },
     {
-      shows: 'use not said',
+      shows: 'no use given',
       facts: on(),
       candidate: { strands: 17 },
       gives: 'cannot-tell',

@@ -1,4 +1,4 @@
-/** Can the shop put its hands on the buckles and the cord? */
+/** Are the buckles and the cord on the shelf? */
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Cord } from '../order/types.ts';
 import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
@@ -8,7 +8,7 @@ import { count, say, type Phrase } from '../units/phrase.ts';
 import type { Seen } from './paths.ts';
 import { rule, type CaseFacts, type Judgement, type Verdict } from './rule.ts';
 
-/** What keeps the cinch from being tied is told before what delays it. */
+/** What prevents tying is said before what delays it. */
 const severity: Readonly<Record<Judgement, number>> = {
   refuse: 5,
   'cannot-tell': 4,
@@ -37,7 +37,9 @@ export const stock = rule({
   question: 'Are the buckles and the cord on the shelf?',
   reads: ['order.quantity', 'shop.cords', 'shelf'],
   looks: ['buckle.id', 'buckle.onHand', 'buckle.orderable', 'cordFeet', 'accentFeet'],
-  evidence: [{ basis: 'choice', source: 'engineering-choice', why: 'the shelf stands in the shop file' }],
+  evidence: [
+    { basis: 'choice', source: 'engineering-choice', why: 'the shop file lists what is on the shelf' },
+  ],
   can: ['good', 'acceptable', 'refuse', 'cannot-tell'],
   judge({ order: { quantity }, shelf }, candidate) {
     const body = cordVerdict(shelf.body, () => candidate.cordFeet * quantity, bodyCord);
@@ -58,7 +60,7 @@ export const stock = rule({
       gives: 'acceptable',
     },
     {
-      shows: 'no such buckles to be had',
+      shows: 'too few buckles, and no more to order',
       facts: { order, shop, shelf },
       candidate: {
         buckle: { ...buckle, onHand: 1, orderable: false },
@@ -68,13 +70,13 @@ export const stock = rule({
       gives: 'refuse',
     },
     {
-      shows: 'not enough natural cord and none to order',
+      shows: 'too little natural cord, and no more to order',
       facts: { order, shop, shelf },
       candidate: { buckle, cordFeet: 130, accentFeet: 26 },
       gives: 'refuse',
     },
     {
-      shows: 'not enough rust accent cord, but it can be ordered',
+      shows: 'too little rust accent cord, but we can order it',
       facts: { order, shop, shelf: { ...shelf, accent: rust } },
       candidate: { buckle, cordFeet: 60, accentFeet: 26 },
       gives: 'acceptable',
@@ -89,34 +91,33 @@ export const stock = rule({
   since: '0.1.0',
 });
 
-type Asked = Seen<CaseFacts, 'order.quantity' | 'shop.cords' | 'shelf'>;
-type Laid = Seen<Candidate, 'buckle.id' | 'buckle.onHand' | 'buckle.orderable' | 'cordFeet' | 'accentFeet'>;
-type Told = Verdict<Asked, Laid>;
+type Needs = Seen<CaseFacts, 'order.quantity' | 'shop.cords' | 'shelf'>;
+type Parts = Seen<Candidate, 'buckle.id' | 'buckle.onHand' | 'buckle.orderable' | 'cordFeet' | 'accentFeet'>;
+type StockVerdict = Verdict<Needs, Parts>;
 
-/** The worse verdict; of equally bad ones the first: another buckle may do, another cord is another cinch. */
-const worseOf = (first: Told, second: Told): Told =>
+/** Ties go to the first: a buckle is easier to change than a cord. */
+const worseOf = (first: StockVerdict, second: StockVerdict): StockVerdict =>
   severity[second.judgement] > severity[first.judgement] ? second : first;
 
-const buckleThere = (_: Asked, { buckle: { id } }: Laid): Phrase => say`the ${id} buckles are on the shelf`;
-const buckleToOrder = (_: Asked, { buckle: { id } }: Laid): Phrase => say`${id} buckles must be ordered`;
-const noBuckle = ({ order }: Asked, { buckle: { id, onHand } }: Laid): Phrase =>
+const buckleThere = (_: Needs, { buckle: { id } }: Parts): Phrase => say`the ${id} buckles are on the shelf`;
+const buckleToOrder = (_: Needs, { buckle: { id } }: Parts): Phrase => say`${id} buckles must be ordered`;
+const noBuckle = ({ order }: Needs, { buckle: { id, onHand } }: Parts): Phrase =>
   say`needs ${count(2 * order.quantity)} ${id} buckles; ${count(onHand)} on hand, and we can't get more`;
 
-function buckleVerdict({ onHand, orderable }: Laid['buckle'], needed: number): Told {
+function buckleVerdict({ onHand, orderable }: Parts['buckle'], needed: number): StockVerdict {
   const margin = onHand - needed;
   if (margin >= 0) return { judgement: 'good', margin, reason: buckleThere };
   if (orderable) return { judgement: 'acceptable', margin, reason: buckleToOrder };
   return { judgement: 'refuse', margin, reason: noBuckle };
 }
 
-/** What is told of one kind of cord. */
 interface CordWords {
-  readonly there: Told['reason'];
-  readonly tooLittle: Told['reason'];
-  readonly unknown: Told['reason'];
+  readonly there: StockVerdict['reason'];
+  readonly tooLittle: StockVerdict['reason'];
+  readonly unknown: StockVerdict['reason'];
 }
 
-const wordsOf = (cordOf: (shelf: Shelf) => CordShelf, feetOf: (candidate: Laid) => number): CordWords => ({
+const wordsOf = (cordOf: (shelf: Shelf) => CordShelf, feetOf: (candidate: Parts) => number): CordWords => ({
   there: ({ shelf }) => say`buckles and ${cordOf(shelf).colors.join(' and ')} cord are on the shelf`,
   tooLittle: ({ shelf, order }, candidate) => tooLittle(cordOf(shelf), feetOf(candidate) * order.quantity),
   unknown: ({ shelf, shop }) => unknownColor(cordOf(shelf), shop.cords),
@@ -130,10 +131,10 @@ const accentCord = wordsOf(
   ({ accentFeet }) => accentFeet,
 );
 
-const noColor: Told = { judgement: 'not-applicable', reason: () => say`no color chosen` };
+const noColor: StockVerdict = { judgement: 'not-applicable', reason: () => say`no color chosen` };
 
-/** Not applicable when no color chosen: then there is nothing to look up. */
-function cordVerdict(cord: CordShelf, feet: () => number, words: CordWords): Told {
+/** Not applicable when no color is chosen. */
+function cordVerdict(cord: CordShelf, feet: () => number, words: CordWords): StockVerdict {
   if (cord.colors.length === 0) return noColor;
   if (cord.unknown !== undefined) return { judgement: 'cannot-tell', reason: words.unknown };
   const margin = cord.feetOnHand - feet();

@@ -11,13 +11,13 @@ export const strandRange = rule({
   looks: ['strands'],
   evidence: [
     { basis: 'practice', source: 'common-practice', agreement: 'settled' },
-    { basis: 'choice', source: 'engineering-choice', why: 'the range stands in the shop file' },
+    { basis: 'choice', source: 'engineering-choice', why: 'the shop file sets the range' },
   ],
   can: ['good', 'refuse'],
   judge({ shop: { strands: range } }, { strands }) {
     if (strands % 2 === 0) {
       const reason = () =>
-        say`${count(strands)} strands is even; one cord leaves a tail at each buckle only with an odd count`;
+        say`${count(strands)} strands is even; only an odd count leaves a tail at each buckle`;
       return { judgement: 'refuse', reason };
     }
     const margin = Math.min(strands - range.min, range.max - strands);

@@ -1,4 +1,4 @@
-/** Is it a length the trade keeps? */
+/** Is it a standard length? */
 import { len, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
@@ -6,15 +6,15 @@ const SHORTEST = 26;
 const LONGEST = 34;
 const EIGHTH = 0.125;
 
-/** The nearest even number of inches. */
+/** The nearest even length, inches. */
 export const evenLength = (length: number): number => 2 * Math.round(length / 2);
 
-/** Whether a length is even. Nobody ties closer than an eighth: 76 cm is a 30 in cinch. */
+/** Within an eighth, as nobody ties closer: 76 cm is a 30 in cinch. */
 export const isEven = (length: number): boolean => Math.abs(length - evenLength(length)) <= EIGHTH;
 
 export const usualLength = rule({
   id: 'usual-length',
-  question: 'Is it a length the trade keeps?',
+  question: 'Is it a standard length?',
   reads: [],
   looks: ['length'],
   evidence: [{ basis: 'practice', source: 'usual-lengths', agreement: 'settled' }],

@@ -1,4 +1,4 @@
-/** Does practice tie that many strands where the ring hangs, on a horse of this size? */
+/** Do makers tie this many strands for this set-back and size of horse? */
 import { isTied, isUsual, type StrandBand } from '../horse/practice.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { count, say, type Phrase } from '../units/phrase.ts';
@@ -12,13 +12,13 @@ const practice = {
 const facts = { practice };
 
 type Bands = Seen<CaseFacts, 'practice.straight' | 'practice.roper'>;
-type Tied = Seen<Candidate, 'style' | 'strands'>;
+type Parts = Seen<Candidate, 'style' | 'strands'>;
 
-/** What practice ties in this style. */
-export const bandOf = ({ practice }: Bands, { style }: Pick<Tied, 'style'>): StrandBand =>
+/** What makers tie in this style. */
+export const bandOf = ({ practice }: Bands, { style }: Pick<Parts, 'style'>): StrandBand =>
   style === 'straight' ? practice.straight : practice.roper;
 
-/** The first and last odd count within half a step of these bounds. */
+/** First and last odd count within half a step of a bound. */
 const first = (low: number): number => 2 * Math.ceil((low - 2) / 2 - 1e-9) + 1;
 const last = (high: number): number => 2 * Math.floor(high / 2 + 1e-9) + 1;
 
@@ -28,7 +28,7 @@ export function usualWords(band: StrandBand): Phrase {
   return say`${count(first(band.low))} to ${count(last(band.high))} strands are usual where this ring hangs`;
 }
 
-const words = (seen: Bands, { style, strands }: Tied): Phrase => {
+const words = (seen: Bands, { style, strands }: Parts): Phrase => {
   const band = bandOf(seen, { style });
   const usual = usualWords(band);
   if (usual.values.length === 0) return usual;
@@ -52,7 +52,7 @@ export const usualStrands = rule({
     {
       basis: 'choice',
       source: 'engineering-choice',
-      why: 'between two riggings, and between pony and horse, the counts are interpolated',
+      why: 'interpolated between two riggings, and between pony and horse',
     },
   ],
   can: ['good', 'acceptable', 'poor'],
@@ -74,7 +74,7 @@ export const usualStrands = rule({
       gives: 'good',
     },
     {
-      shows: 'a straight of 15 there: for a horse short of room',
+      shows: 'a straight of 15 there, for a horse short of room',
       facts,
       candidate: { style: 'straight', strands: 15 },
       gives: 'acceptable',

@@ -19,7 +19,7 @@ test('results and columns, in order', () => {
   expect([...columns.matchAll(/`([^`]+)`/g)].map(([, name]) => name)).toEqual(Object.keys(outcomeColumns));
 });
 
-const percent = (share: number): string => `${String(Math.round(100 * share))} %`;
+const percent = (share: number): string => `${String(Math.round(100 * share))}%`;
 
 test.each([
   ['a gain worth asking for', `gains at least ${percent(askingNumbers['worth-gain'].value)}`],

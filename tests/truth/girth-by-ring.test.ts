@@ -104,7 +104,7 @@ describe('what is weighed', () => {
     const near = withRingTapes(usual, { rigging, style: 'ring', ringToRing: 42 }, model);
     const far = withRingTapes(usual, { rigging, style: 'ring', ringToRing: 60 }, model);
     expect(far.sd).toBeGreaterThan(1.5 * near.sd);
-    expect(far.basis).toContain('from which it is far');
+    expect(far.basis).toContain('the two are far apart');
     const { own, station, drop } = far.moved;
     within(Math.hypot(own, station, drop), far.sd, 1e-9);
   });

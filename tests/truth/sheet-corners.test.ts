@@ -131,7 +131,7 @@ describe('by hand, a square of 100 pixels', () => {
     expect(fault([40, 60], { mostDepth: 5 })).toBeUndefined();
     expect(fault([40, 60])?.hint).toMatch(/5\.0 times as far/);
     expect(fault([45, 55])?.hint).toMatch(/10\.0 times as far/);
-    expect(fault([49, 51], { leastEdge: 70 })?.hint).toMatch(/nearly in one line/);
+    expect(fault([49, 51], { leastEdge: 70 })?.hint).toMatch(/nearly in line/);
   });
 });
 
@@ -141,5 +141,5 @@ test('a plumb line may be as short and lean as far as is allowed, and not lie le
   expect(fault([0, 100], 100, 20)).toBeUndefined();
   expect(fault([0, 99], 100, 20)).toMatch(/99 pixels long/);
   expect(fault([80, 80], 100, 45)).toBeUndefined();
-  expect(fault([100, 0], 100, 100)).toMatch(/bottom stands above/);
+  expect(fault([100, 0], 100, 100)).toMatch(/bottom is above/);
 });

@@ -137,7 +137,7 @@ describe('notes', () => {
   ])('"%s" is a sore', (notes) => {
     expect(rawSkinInNotes(said(notes))).toBeDefined();
     expect(isGalled(said(notes))).toBe(true);
-    expect(welfareText(said(notes))[0]).toMatch(/^SORE, by the notes: "/);
+    expect(welfareText(said(notes))[0]).toMatch(/^SORE, from the notes: "/);
   });
 
   test.each([

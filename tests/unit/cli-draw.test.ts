@@ -83,7 +83,7 @@ describe('what is shown', () => {
     const asked = ['draw', '--style', 'low-flare', '--strands', '17', '--length', '18 in'];
     const { code, stdout } = await run(asked, { stdin: order });
     expect(code).toBe(1);
-    expect(textsOf(readSvg(stdout), 'shown-1', 'words')).toContain('no side is left below the buckle');
+    expect(textsOf(readSvg(stdout), 'shown-1', 'words')).toContain('there is no room below the buckle');
     const template = await run([...asked, '--template'], { stdin: order });
     expect(template).toMatchObject({ code: 1, stdout: '' });
     expect(template.stderr).toContain('no template');

@@ -179,14 +179,14 @@ describe('what a tape says', () => {
     expect(room.inches).toBe(7);
     expect(remarks).toEqual([
       expect.stringMatching(
-        /^The tape says 7\.00 in of elbow room, the photo 4\.49 in, give or take 0\.\d\d in: the tape is used\./,
+        /^Tape and photo disagree on elbow room: 7\.00 in by tape, 4\.49 in by photo, give or take 0\.\d\d in\. We used the tape\./,
       ),
     ]);
   });
 
-  test('without one the photo is used, weighed with the usual', async () => {
+  test('without one the photo is used, averaged with the usual', async () => {
     const { room } = await size(example);
-    expect(room.basis).toBe('measured by photo, weighed with the usual hand');
+    expect(room.basis).toBe('measured by photo, averaged with the usual hand');
   });
 
   test('a rigging whose name does not fit what the photo shows makes the ring less sure, and is told', async () => {
@@ -194,11 +194,13 @@ describe('what a tape says', () => {
     const { stdout } = await run(['size', 'orders/o.yaml', '--format', 'json'], { cwd: home });
     const [result] = (JSON.parse(stdout) as { results: { assumptions: Row[]; remarks: string[] }[] }).results;
     const setBack = result?.assumptions.find(({ input }) => input === 'ring set-back');
-    expect(setBack?.basis).toMatch(/^by photo alone, the more cautious: it contradicts center-fire position/);
+    expect(setBack?.basis).toMatch(
+      /^by photo alone, the more cautious: it disagrees with center-fire position/,
+    );
     expect(setBack?.sd).toBeGreaterThan(1);
     expect(result?.remarks).toEqual([
       expect.stringMatching(
-        /^By the rigging's name the way from the elbow back to the ring is 8\.\d\d in, by the photo 3\.73 in/,
+        /^Rigging and photo disagree on elbow to ring: 8\.\d\d in by the rigging's name, 3\.73 in by photo/,
       ),
     ]);
   });
@@ -219,11 +221,11 @@ describe('what a tape says', () => {
     expect(setBack.value).toBeCloseTo(13 / 8, 1);
     expect(setBack.sd).toBeGreaterThan(2);
     expect(wrong.specs[0]!.strands).toBeLessThanOrEqual(right.specs[0]!.strands);
-    expect(wrong.remarks.join(' ')).toContain('the more cautious is used, what the name says');
+    expect(wrong.remarks.join(' ')).toContain("We used the name's, the more cautious");
     // The same too far ahead is the more cautious of the two, and is used.
     const ahead = await sized(example.replace('ring: [728, 549]', 'ring: [680, 549]'));
     expect(ahead.assumptions.find(({ input }) => input === 'ring set-back')!.value).toBeLessThan(0);
-    expect(ahead.remarks.join(' ')).toContain('the more cautious is used, what the photo shows');
+    expect(ahead.remarks.join(' ')).toContain("We used the photo's, the more cautious");
   });
 
   test('an elbow far ahead of the usual hand earns no room', async () => {
@@ -234,7 +236,7 @@ describe('what a tape says', () => {
       4 * (74 / 72),
       2,
     );
-    expect(results[0].remarks.join(' ')).toContain('the more cautious is used, the usual one');
+    expect(results[0].remarks.join(' ')).toContain('We used the usual one, the more cautious');
   });
 
   test('of a depth, bars and the rings all count', async () => {
@@ -242,10 +244,10 @@ describe('what a tape says', () => {
       .replace('  style: flat-plate', '  style: flat-plate\n  bar-span: 9 in\n  ring-to-ring: 60 in')
       .replace('rigging: 7/8', 'rigging: { set-back: 8 in }');
     const { remarks } = await size(text);
-    expect(remarks.flatMap((remark) => /of (.*?), the photo/.exec(remark)?.[1] ?? [])).toEqual([
+    expect(remarks.flatMap((remark) => /photo disagree on (.*?):/.exec(remark)?.[1] ?? [])).toEqual([
       'set-back',
-      'skin from the midline up to the ring',
-      "the barrel's depth",
+      'ring height along the skin',
+      'barrel depth',
       'bar span',
     ]);
   });

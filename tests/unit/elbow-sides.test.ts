@@ -24,7 +24,7 @@ describe('two sides', () => {
     const why = await told(room, '--why');
     expect(why).toContain(both);
     expect(why).toContain(`elbow room 4 in, give or take 0.25 (measured: on the ${side} side, the tighter)`);
-    expect(why).toMatch(/E = the lesser of near 4(\.72)? and off 4(\.5)?/);
+    expect(why).toMatch(/E = the smaller of near 4(\.72)? and off 4(\.5)?/);
   });
 
   test('far apart they are doubted, by more than an inch and not by less', async () => {

@@ -53,15 +53,15 @@ describe('heart girth', () => {
   });
 
   it.each([
-    [{}, 'from height, by a fit on published breed means'],
-    [{ condition: 8 }, 'from height, by a fit on published breed means, for a horse of condition 8'],
+    [{}, 'from height, by a fit to published breed averages'],
+    [{ condition: 8 }, 'from height, by a fit to published breed averages, for a horse of condition 8'],
     [
       { condition: 8, kind: 'draft' },
-      'from height, by the mean of one published draft breed, for a horse of condition 8',
+      'from height, by the average of one published draft breed, for a horse of condition 8',
     ],
     [
       { condition: 4.5, kind: 'pony' },
-      'from height, by a fit for light horses, for a pony of condition 4.5; no figure was found for a pony',
+      'from height, by a fit for light horses, for a pony of condition 4.5; we found no figure for a pony',
     ],
   ] as const)('the basis of %j says the condition that was given', (horse, basis) => {
     expect(girth({ height: 60, ...horse }).basis).toBe(basis);

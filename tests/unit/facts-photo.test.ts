@@ -99,10 +99,10 @@ describe('a ring seen on a photo', () => {
       'named-position-sd': 0.25,
     });
     expect(ring.setBack.basis).toMatch(
-      /contradicts .*center-fire position|center-fire position.* contradicts/,
+      /disagrees with .*center-fire position|center-fire position.* disagrees/,
     );
     const tall = factsOf(photographed(), { ...model, 'elbow-room': 9 });
-    expect(tall.room.basis).toContain('contradicts the usual hand');
+    expect(tall.room.basis).toContain('disagrees with the usual hand');
   });
 
   test('what was measured on the saddle stands', () => {

@@ -133,10 +133,10 @@ describe('told', () => {
     ],
     [
       [[stick, sheet('[600, 500], [900, 500], [600, 700], [900, 700]')]],
-      '16:54 photo.reference.corners | a list | corners in turn round the sheet, none within the others | the edges cross',
+      '16:54 photo.reference.corners | a list | corners in order around the sheet, none inside the others | the edges cross',
     ],
-    [[[stick, sheet('[600, 500], [900, 500], [700, 560], [600, 700]')]], 'none within the others'],
-    [[[stick, sheet('[600, 500], [600, 700], [900, 700], [900, 500]')]], 'they run the other way round'],
+    [[[stick, sheet('[600, 500], [900, 500], [700, 560], [600, 700]')]], 'none inside the others'],
+    [[[stick, sheet('[600, 500], [600, 700], [900, 700], [900, 500]')]], 'they run counterclockwise'],
     [
       [[stick, sheet('[900, 500], [900, 700], [600, 700], [600, 500]')]],
       'the top left corner of the sheet first',

@@ -166,7 +166,7 @@ describe('how a fault is told', () => {
     ],
     [
       `${small}model:\n  required-clearance: 9 in`,
-      '11:23 model.required-clearance | 9 in | elbow clearance asked for from 0.50 in to 4 in',
+      '11:23 model.required-clearance | 9 in | elbow clearance wanted from 0.50 in to 4 in',
       'did you mean "9 cm"?',
     ],
     [

@@ -80,7 +80,7 @@ describe('buckle-strands', () => {
   test('what is told, and by how much it is too wide', () => {
     expect(judged(2, 7.25).margin).toBe(-0.25);
     expect(judged(2, 7.25).told).toContain('7.25 wide below the buckle');
-    expect(judged(2, 7.25).told).toContain('from 7 up it needs a special buckle');
+    expect(judged(2, 7.25).told).toContain('needs a special buckle from 7 up');
     expect(judged(0, 4).told).toContain('b buckle does not take 29 strands');
     expect(judged(0, 4, { strands: 33 }).told).toBe("none of the shop's buckles take 33 strands");
     expect(judged(1, 4).told).toBe('the b buckle takes 29 strands strung single');

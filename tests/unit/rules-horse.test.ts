@@ -216,7 +216,7 @@ describe('flare-position', () => {
 
   test('each style is told by itself, and which way the ring hangs', () => {
     expect(judged(0.5, 'high-flare').told).toContain('close behind full position');
-    expect(judged(0, 'high-flare').told).toContain('a ring at full position');
+    expect(judged(0, 'high-flare').told).toContain('with the ring at full position');
     expect(judged(-0.5, 'high-flare').told).toContain('ahead of full position');
     const told = [
       judged(0, 'straight'),

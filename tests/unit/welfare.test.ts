@@ -30,7 +30,7 @@ describe('a groove close behind the elbow', () => {
       const text = welfareOf(advised(horse, { rigging: rigging(position) }));
       for (const remedy of [
         /saddle fitter/,
-        /rigging that hangs over the groove/,
+        /move the rigging over the groove/,
         /low flare/,
         /crupper or breeching/,
       ])

@@ -33,12 +33,12 @@ const lines = (numbers: Readonly<Record<string, Listed>>): string => list(Object
 export const numbersDoc = (): string =>
   document([
     '# Numbers',
-    'Every number that is neither arithmetic nor geometry. Most are our own choice and may be argued with; the others say `practice` of the trade, or name a [source](sources.md). Lengths in in·k are for the average horse and grow with the horse: k is its heart girth over `average-girth`. Lengths in plain in do not grow.',
+    'Our own choice, unless a line says `practice` or names a [source](sources.md). A spread is one standard deviation. Lengths in in·k are for the average horse and grow with heart girth; those in in do not.',
     '## The model',
-    'A shop file may set these under `model:`, within the range in brackets.',
+    'A shop file may set these under `model:`, within the range in parentheses.',
     lines(modelNumbers),
     '## Fixed',
-    'No shop file changes these. Tickets and quotes:',
+    'A shop file cannot change these. Tickets and quotes:',
     lines(benchNumbers),
     '`ask`:',
     lines(askingNumbers),

@@ -9,17 +9,17 @@ import type { AnyRule, Evidence } from '../../../src/rules/rule.ts';
 export const rulesDoc = (): string =>
   document([
     '# Rules',
-    'What a cinch is judged by, in the order in which the rules are asked. Those marked may refuse a cinch; the others only grade it. Nothing is added up to a score. A missing fact gives "cannot tell", which never counts as good. Known by settled practice of the trade unless it says otherwise. The examples are run as tests; `cinchwright rules ID` tells more.',
+    'Rules judge a cinch in this order. Those marked may rule it out; the others only grade it. No score adds them up. A missing fact gives "cannot tell", which never counts as good. A rule rests on settled practice unless it says otherwise. Tests run the examples; `cinchwright rules ID` tells more.',
     ...rules.map(
       (rule) =>
-        `**${rule.id}**${mayRefuse(rule) ? ' (may refuse)' : ''}: ${escaped(rule.question)}${basis(rule)}\n\n${examples(rule)}`,
+        `**${rule.id}**${mayRefuse(rule) ? ' (may rule out)' : ''}: ${escaped(rule.question)}${basis(rule)}\n\n${examples(rule)}`,
     ),
   ]);
 
 /** Nothing where it is just what the trade does. */
 function basis({ evidence }: AnyRule): string {
   const text = evidence.map(evidenceText).join('; ');
-  return text === 'settled practice' ? '' : ` Known by ${text}.`;
+  return text === 'settled practice' ? '' : ` From ${text}.`;
 }
 
 function evidenceText(evidence: Evidence): string {

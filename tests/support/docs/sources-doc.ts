@@ -16,7 +16,7 @@ const kinds = {
 export const sourcesDoc = (): string =>
   document([
     '# Sources',
-    'What the numbers, rules and tests rest on. How near we came to the text: opened, unless brackets say otherwise. Second-hand means quoted by a text we opened; memory means recalled and not looked up; derived means worked out from a published formula or by us; unwritten means there is no text.',
+    'What the numbers, rules and tests rest on. We opened each text, unless it says second-hand (quoted in a text we opened), memory (not looked up), derived (worked out by us) or unwritten (no text).',
     ...Object.entries(kinds).flatMap(([kind, heading]) => [
       `## ${heading}`,
       list(
@@ -29,7 +29,7 @@ export const sourcesDoc = (): string =>
       ),
     ]),
     '## Where sources disagree',
-    'Both sides stay as they are; nothing is bent to make them agree.',
+    'Both stay as they are; here is which we use.',
     list(
       errata.map(
         ({ id, sources, says, here }) =>
