@@ -17,7 +17,7 @@ export interface CinchOptions {
 export const addCinchOptions = (command: Command, does: string): Command =>
   command
     .addOption(new Option('--style <name>', styles.join(', ')).argParser(word('--style', styles)))
-    .addOption(new Option('--strands <n>', `${does} so many strands`).argParser(askedStrands))
+    .addOption(new Option('--strands <n>', `${does} this many strands`).argParser(askedStrands))
     .option('--buckle <name>', 'a buckle of the shop file')
     .option('--length <length>', 'such as "32 in"');
 

@@ -10,7 +10,7 @@ export function askedStrands(text: string): number {
   if (value % 2 === 1 && value >= 5 && value <= 45) return value;
   const hint =
     value % 2 === 0
-      ? 'Counts are odd: one continuous cord leaves one tail at each buckle only with an odd count.'
+      ? 'Counts are odd: with one continuous cord, only an odd count leaves a tail at each buckle.'
       : undefined;
   throw new CliFault(`--strands takes an odd whole number from 5 to 45, not "${printable(text)}"`, { hint });
 }

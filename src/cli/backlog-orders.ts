@@ -39,7 +39,7 @@ export async function backlogOf(
     if (each.failed !== undefined) return each.failed;
     const { file, order } = each;
     if (each.planned !== undefined) return { ok: true, file, order, paper: left.shift(), none: undefined };
-    return { ok: true, file, order, paper: undefined, none: 'nothing the shop can tie passes for this pair' };
+    return { ok: true, file, order, paper: undefined, none: 'no cinch we tie passes here' };
   });
   return { entries, results, orders };
 }
@@ -53,7 +53,7 @@ export async function tellLeftOut(
   const told = await tellFaults(entries, io, color);
   const without = results.flatMap((result) => (result.ok && result.none !== undefined ? [result] : []));
   for (const { order, none = '' } of without) {
-    io.stderr(`cinchwright: order ${printable(order)} is left out: ${none}; see size\n`);
+    io.stderr(`cinchwright: order ${printable(order)} is not included: ${none}; see size\n`);
   }
   if (told !== exit.good) return told;
   return without.length > 0 ? exit.noSpec : exit.good;
@@ -64,7 +64,7 @@ export async function needAgenda(shop: Shop): Promise<void> {
   const { missingForAgenda } = await import('../work/agenda.ts');
   const missing = missingForAgenda(shop);
   if (missing.length === 0) return;
-  throw new CliFault(`the shop file does not say ${missing.join(', nor ')}: nothing can be scheduled`, {
+  throw new CliFault(`nothing can be scheduled: the shop file is missing ${missing.join(' and ')}`, {
     code: exit.input,
   });
 }

@@ -31,7 +31,7 @@ export function formatByEnding(command: Command): void {
   const { words = [] } = (option.parseArg ?? {}) as Partial<WordReader>;
   if (!words.includes(format)) {
     throw new CliFault(`${command.name()} cannot print ${format}: --out names ${printable(out)}`, {
-      hint: `It prints ${words.join(', ')}; --format names one whatever the file is called.`,
+      hint: `It prints ${words.join(', ')}; --format wins over the file's ending.`,
     });
   }
   command.setOptionValueWithSource('format', format, 'implied');
@@ -42,7 +42,7 @@ function formatNamed(out: string): string | undefined {
   const [ending = '', letters = ''] = /\.(\w+)$/.exec(out) ?? [];
   const format = formatOf[letters.toLowerCase()];
   if (format !== undefined || ending === '' || /^(?:txt|text|ya?ml)$/i.test(letters)) return format;
-  throw new CliFault(`nothing is printed as ${printable(ending)}: --out names ${printable(out)}`, {
+  throw new CliFault(`we print no ${printable(ending)} files: --out names ${printable(out)}`, {
     hint: 'End the name in .txt, .md, .html, .pdf, .json or .csv, or name a --format.',
   });
 }

@@ -42,7 +42,8 @@ export function guardInputs(
   if (out === '') throw new CliFault('--out needs the name of a file');
   if (out === undefined) return;
   const same = sameFile(out, inputs, io);
-  if (same !== undefined) throw new CliFault(`--out would write over ${printable(same)}, which is read`);
+  if (same !== undefined)
+    throw new CliFault(`--out would write over ${printable(same)}, an input of this command`);
   guardOrders('--out', out, io);
 }
 

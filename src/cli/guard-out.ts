@@ -20,7 +20,7 @@ export function guardOut(command: Command, io: CliIo): void {
   const file = realName(path.resolve(io.cwd, out));
   // An order or a shop has words of its own, --force or not.
   if (io.standsAt(out) !== 'file' || holdsOrders(file) || isOurs(file)) return;
-  throw new CliFault(`${printable(out)} is there already, and cinchwright did not write it`, {
+  throw new CliFault(`${printable(out)} already exists, and cinchwright did not write it`, {
     hint: 'Give another name, or add --force to write over it.',
   });
 }

@@ -106,11 +106,9 @@ export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Sessi
     .description(kind.description)
     .argument('[files...]', 'order files');
   addSayOptions(command)
-    .addOption(
-      new Option('--spec <rank>', 'take this rank (default the first)').argParser(whole('--spec', 1, 999)),
-    )
+    .addOption(new Option('--spec <rank>', 'use this rank (default 1)').argParser(whole('--spec', 1, 999)))
     .addOption(new Option('--style <name>', styles.join(', ')).argParser(word('--style', styles)))
-    .addOption(new Option('--strands <n>', 'take so many strands').argParser(askedStrands))
+    .addOption(new Option('--strands <n>', 'use this many strands').argParser(askedStrands))
     .addOption(dateOption())
     .addOption(formatsOption(formatsOf(kind)))
     .addOption(paperOption())
@@ -154,7 +152,7 @@ async function printPapers<P>(
   });
   const isNamed = [options.spec, options.style, options.strands].some((part) => part !== undefined);
   const chosen = (advice: Advice): { taken?: Taken | undefined; none: string | undefined } => {
-    if (advice.specs.length === 0) return { none: 'nothing the shop can tie passes for this pair; see size' };
+    if (advice.specs.length === 0) return { none: 'no cinch we tie passes here; see size' };
     if (!isNamed) return { taken: takenOf(advice), none: undefined };
     const { spec, none } = named(advice, options);
     return { taken: spec && takenSpec(spec), none };
@@ -213,7 +211,7 @@ type Chosen = { spec: RankedSpec; none?: undefined } | { spec?: undefined; none:
 function named({ specs }: Advice, { spec: rank, style, strands }: PaperOptions): Chosen {
   if (rank !== undefined) {
     const spec = specs[rank - 1];
-    const none = `there is no spec of rank ${String(rank)}: ${String(specs.length)} pass`;
+    const none = `there is no rank ${String(rank)}: ${String(specs.length)} pass`;
     return spec === undefined ? { none } : { spec };
   }
   const spec = specs.find(

@@ -46,5 +46,5 @@ const MOST = 12;
 export function lackingText(letters: readonly string[], what: string): string {
   const some = letters.slice(0, MOST).map(printable).join(' ');
   const more = letters.length > MOST ? ` and ${String(letters.length - MOST)} more` : '';
-  return `the fonts of the ${what} lack these letters, an empty square stands for each: ${some}${more}`;
+  return `the fonts of the ${what} lack these letters and print an empty square for each: ${some}${more}`;
 }

@@ -38,6 +38,6 @@ function tellTwice(entries: readonly Entry[], io: CliIo): void {
   }
   for (const [order, found] of places) {
     if (found.length < 2) continue;
-    io.stderr(`cinchwright: order ${printable(order)} stands in ${found.map(printable).join(' and ')}\n`);
+    io.stderr(`cinchwright: order ${printable(order)} is in ${found.map(printable).join(' and ')}\n`);
   }
 }

@@ -71,7 +71,7 @@ export const commandNames: readonly string[] = [
 const after = `
 Exit codes
   0    done
-  1    for at least one order no cinch passes, or a cinch checked is ruled out
+  1    no cinch passes for some order, or a checked cinch is ruled out
   2    bad command line
   3    bad input file; the others are still done
   130  stopped by Ctrl-C`;
@@ -83,7 +83,7 @@ export function buildProgram(session: Session): Command {
     .description('Sizes mohair western cinches from order files. Short list: cinchwright')
     .version(version, '-v, --version', 'print the version')
     .option('--no-color', 'no colors')
-    .option('--force', 'write over a file that is not ours')
+    .option('--force', 'write over any file')
     .helpOption('-h, --help', 'show this help')
     .usage('<command> [options]')
     .helpCommand(false)

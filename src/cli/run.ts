@@ -39,5 +39,5 @@ function words(error: unknown): string {
   const system = systemWords(error);
   if (system !== undefined) return `cannot go on: ${system}`;
   const what = printable(error instanceof Error ? error.message : String(error)).slice(0, 200);
-  return `something is wrong in the program itself (${what}); please report this, with the order file and the version: ${version}`;
+  return `this is a bug in cinchwright (${what}); please report it, with the order file and the version: ${version}`;
 }

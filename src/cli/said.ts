@@ -19,7 +19,7 @@ export interface SayOptions {
 export const addSayOptions = (command: Command): Command =>
   command
     .option('--say <words>', 'an order in words: "15.2 hh stock, 7/8, round, trail"')
-    .option('--save <file>', 'keep the order of --say in a file');
+    .option('--save <file>', 'save the --say order in a file');
 
 export interface Inputs {
   /** Of files that are read. */
@@ -41,13 +41,13 @@ export async function inputsOf(
 ): Promise<Inputs> {
   const { say, save, out } = options;
   if (say === undefined) {
-    if (save !== undefined) throw new CliFault('--save goes with --say: what is in a file is kept already');
+    if (save !== undefined) throw new CliFault('--save goes with --say: an order in a file is already saved');
     const names = await find(files, io, command);
     return { names, readAll: () => readEntries(names, io) };
   }
   if (files.length > 0)
-    throw new CliFault(`--say says the whole order: leave out ${printable(files[0] ?? '')}`, {
-      hint: 'To change the order of a file for one run: cinchwright size order.yaml --what-if "3/4"',
+    throw new CliFault(`--say is the whole order: leave out ${printable(files[0] ?? '')}`, {
+      hint: 'To change an order file for one run: cinchwright size order.yaml --what-if "3/4"',
     });
   if (save === '' || save === '-') throw new CliFault('--save needs the name of a file');
   if (save !== undefined && out !== undefined && sameFile(save, [out], io) !== undefined)

@@ -13,7 +13,7 @@ export async function shopOf(file: string | undefined, io: CliIo, color: boolean
       hint: 'Check the quotes on the command line.',
     });
   const read = file === '-' ? undefined : await readText(file, io);
-  if (read === undefined) throw new CliFault('--shop takes a file, standard input is for orders');
+  if (read === undefined) throw new CliFault('--shop takes a file; standard input is for orders');
   if (!read.ok) {
     throw new CliFault(`cannot read the shop file ${printable(file)}: ${read.why}`, { code: exit.input });
   }

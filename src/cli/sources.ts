@@ -50,7 +50,7 @@ async function opened(name: string, place: Place): Promise<Source[]> {
   if (stat !== undefined) return [sourceOf(name, at, stat)];
   const matched = await matches(name, place);
   if (matched === undefined) return [{ label: name, path: at, size: 0, plain: true }];
-  return matched.length > 0 ? matched : [nothing(name, 'no file has such a name')];
+  return matched.length > 0 ? matched : [nothing(name, 'no file matches')];
 }
 
 const nothing = (label: string, fault: string): Source => ({

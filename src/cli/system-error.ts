@@ -8,13 +8,13 @@ const words: Readonly<Record<string, string>> = {
   EPERM: 'not allowed',
   EISDIR: 'it is a directory',
   ENAMETOOLONG: 'the name is too long',
-  ELOOP: 'the links lead in a circle',
+  ELOOP: 'the links go in a circle',
   ENOSPC: 'the disk is full',
-  EDQUOT: 'no more room is allowed',
-  EFBIG: 'the file may not grow any longer',
+  EDQUOT: 'the disk quota is full',
+  EFBIG: 'the file is at its size limit',
   EROFS: 'the disk is read-only',
   EMFILE: 'too many files are open',
-  EEXIST: 'it exists already',
+  EEXIST: 'it already exists',
   EIO: 'the disk reports an error',
 };
 

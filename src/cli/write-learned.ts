@@ -20,7 +20,7 @@ export async function writeLearned(learned: Learned, asked: Asked, io: CliIo): P
   const { entriesOf } = await import('../learn/entries.ts');
   const entries = entriesOf(learned, asked.until);
   if (entries.length === 0) {
-    io.stderr(`cinchwright: nothing is recommended, so nothing was written to ${printable(target)}\n`);
+    io.stderr(`cinchwright: we recommend nothing, so nothing was written to ${printable(target)}\n`);
     return exit.noSpec;
   }
   const { withEntries } = await import('../order/edit-shop.ts');

@@ -24,8 +24,8 @@ export function guardNew({ file, force, asked }: Omit<NewFile, 'text'>, io: CliI
   const stands = io.standsAt(file);
   if (stands === 'directory') throw folderFault(file, asked);
   if (stands === 'nothing' || force === true) return;
-  throw new CliFault(`${printable(file)} exists already: nothing was written`, {
-    hint: 'Choose another name, or add --force to start it afresh.',
+  throw new CliFault(`${printable(file)} already exists: nothing was written`, {
+    hint: 'Choose another name, or add --force to replace it.',
   });
 }
 

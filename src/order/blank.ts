@@ -2,8 +2,8 @@
 import type { Key, Keys } from './key.ts';
 import { orderKeys } from './order-schema.ts';
 
-const head = `## An order for one cinch. Fill in the open lines; of any other line you know the answer to, take off the "#" in front,
-## only that one sign, and write your answer over the example. Lengths take a unit: in, cm, mm, ft.
+const head = `## An order for one cinch. Fill in the open lines; on any other line you can answer, delete the one "#"
+## at the start and write your answer over the example. Lengths take a unit: in, cm, mm, ft.
 ## Hands are written 15.1 hh (the digit after the point counts inches, 0 to 3).
 
 `;

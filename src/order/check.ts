@@ -43,7 +43,7 @@ export function inOrder(problems: readonly Problem[]): Problem[] {
   const kept = sorted.slice(0, mostProblems);
   const next = sorted[mostProblems];
   if (next === undefined) return kept;
-  return [...kept, { ...next, expected: `${next.expected}; further problems are not listed` }];
+  return [...kept, { ...next, expected: `${next.expected}; more problems are not listed` }];
 }
 
 /** Of a choice, the branch that takes this kind of thing (text, list, block); its issues are the ones worth telling. */

@@ -56,8 +56,7 @@ export function csvOutcomes(text: string, file: string): Table {
   if (!read.ok) return failed([at({ path: '', expected: read.expected, found: read.found }, read)]);
   const [head, ...rows] = read.rows;
   const start = { line: 1, column: 1 };
-  if (head === undefined)
-    return failed([at({ path: '', expected: 'a table: there is nothing in this file' }, start)]);
+  if (head === undefined) return failed([at({ path: '', expected: 'a table: the file is empty' }, start)]);
   const problems = [...headFaults(head, at), ...rows.flatMap((row) => lengthFaults(row, head.length, at))];
   if (problems.length > 0) return failed(problems);
   const cells = new Map<string, CsvCell>();
@@ -75,7 +74,7 @@ function headFaults(head: readonly CsvCell[], at: At): Problem[] {
   const names = Object.keys(outcomeColumns);
   const [first] = head;
   if (head.length === 1 && first !== undefined && /[;\t]/.test(first.text)) {
-    return [at({ path: '', found: first.text, expected: 'columns parted by commas' }, first)];
+    return [at({ path: '', found: first.text, expected: 'columns separated by commas' }, first)];
   }
   const unknown = head.flatMap((cell, i) => {
     const name = cell.text.trim();
@@ -97,7 +96,10 @@ function lengthFaults(row: readonly CsvCell[], count: number, at: At): Problem[]
   if (row.length === count || first === undefined) return [];
   const found = `${String(row.length)} cells`;
   return [
-    at({ path: '', found, expected: `${String(count)} cells, as many as the head has` }, row[count] ?? first),
+    at(
+      { path: '', found, expected: `${String(count)} cells, as many as the header row` },
+      row[count] ?? first,
+    ),
   ];
 }
 

@@ -75,7 +75,7 @@ interface Around {
 }
 
 function faultOf({ text, at, stop, isQuoted, plain }: Around): { at: number; expected: string } | undefined {
-  if (!isQuoted && text[at] === '"') return { at, expected: 'the quote that opens here to be closed' };
+  if (!isQuoted && text[at] === '"') return { at, expected: 'an end to the quote that opens here' };
   if (isQuoted && stop < text.length && !/[,\r\n]/.test(text[stop] ?? '')) {
     return { at: stop, expected: 'a comma or the end of the line after a closing quote' };
   }
@@ -84,6 +84,6 @@ function faultOf({ text, at, stop, isQuoted, plain }: Around): { at: number; exp
     ? undefined
     : {
         at: at + quote,
-        expected: 'a cell with a quote in it to stand in quotes, and the quote to be doubled',
+        expected: 'quotes around a cell that has a quote in it, and that quote doubled',
       };
 }

@@ -153,12 +153,12 @@ export const decimalOf = (text: string): NumberRead | undefined =>
 function plainNumberHint(text: string): string | undefined {
   const percent = /^(\d{1,3}) ?%$/.exec(text)?.[1];
   if (percent !== undefined) return didYouMean(String(Number(percent) / 100));
-  if (/^[\d.]+e[+-]?\d+$/i.test(text)) return 'a number is written out in plain digits';
+  if (/^[\d.]+e[+-]?\d+$/i.test(text)) return 'write the number in plain digits';
   return /^\d+,\d+$/.test(text) ? didYouMean(text.replace(',', '.')) : undefined;
 }
 
 /** Why counts of strands are odd, in the words of the bench. */
-const whyOdd = 'even: one continuous cord leaves one tail at each buckle only with an odd count';
+const whyOdd = 'even: with one continuous cord, only an odd count leaves a tail at each buckle';
 
 /** A count of strands: whole, odd, 5 to 45. */
 export function strandCount(about: string): Leaf<number> {

@@ -70,7 +70,7 @@ function likelySlip(text: string, range: LengthRange): string | undefined {
 function bareHint(text: string, range: LengthRange): string | undefined {
   if (!/^\d+(\.\d+)?$/.test(text)) return undefined;
   const only = withOnlyUnit(text, range);
-  const ask = 'a number alone does not say its unit: in, cm, mm, ft or hh';
+  const ask = 'add a unit: in, cm, mm, ft or hh';
   return only === undefined ? ask : `${ask}; did you mean "${only}"?`;
 }
 

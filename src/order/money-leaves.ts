@@ -40,7 +40,7 @@ export const percent = (about: string, max = 100): Leaf<Exact> =>
 export function currencyCode(): Leaf<Currency> {
   const about = 'currency of all prices';
   const json = { type: 'string', enum: [...currencyCodes], description: about };
-  return leaf({ expected: `${about}, a code of ISO 4217 such as USD or EUR`, json }, (text) => {
+  return leaf({ expected: `${about}, an ISO 4217 code such as USD or EUR`, json }, (text) => {
     const value = currencyOf(text);
     if (value !== undefined) return { ok: true, value };
     const signs: Readonly<Record<string, string>> = { $: 'USD', '€': 'EUR', '£': 'GBP', '¥': 'JPY' };

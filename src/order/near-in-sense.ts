@@ -33,7 +33,7 @@ export function sensedKey(key: string, parent: string, allowed: readonly string[
 
 /** Keys of one block that would mean another thing in another: path -> what to say instead of where it belongs. */
 export const elsewhereOther: Readonly<Record<string, string>> = {
-  'horse.age': 'the age of the horse is not asked for; age under current is that of the cinch',
-  'horse.barrel.width': 'the width of the barrel is not asked for: its depth, or its shape in a word',
-  'saddle.rigging.name': 'a position with a name stands alone, as in rigging: 7/8',
+  'horse.age': 'leave out the age of the horse; age under current is the age of the cinch',
+  'horse.barrel.width': 'give the depth of the barrel, or its shape in a word, not its width',
+  'saddle.rigging.name': 'write a named position alone, as in rigging: 7/8',
 };

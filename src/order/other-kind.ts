@@ -13,10 +13,10 @@ export function otherKind(loaded: Loaded, wanted: 'order' | 'shop'): Problem | u
   const say = (found: string, hint: string): Problem =>
     locate({ path: '', found, expected: wanted === 'order' ? 'an order' : 'a shop', hint }, []);
   if (top('schema')?.startsWith('cinchwright/') === true) {
-    return say('what the program has printed', 'name the files it was made of');
+    return say('our own output', 'name the order files instead');
   }
   if (wanted === 'order' && has(ofShops) && !has(ofOrders)) {
-    return say('a shop file', 'a shop file goes behind --shop');
+    return say('a shop file', 'pass a shop file with --shop');
   }
   if (wanted === 'shop' && has(ofOrders) && !has(ofShops)) {
     return say('an order', 'to start a shop file, copy examples/shop.yaml');

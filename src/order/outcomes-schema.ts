@@ -38,8 +38,8 @@ const outcome = block('an outcome', {
   horse: z.optional(horse),
   saddle: z.optional(saddle),
   tied: tiedSchema,
-  days: wholeNumber({ min: 0, max: 5000, about: 'days in use until it was reported' }),
-  result: oneOf('what came of it', outcomeResults, resultSense),
+  days: wholeNumber({ min: 0, max: 5000, about: 'days in use when it was reported' }),
+  result: oneOf('how it turned out', outcomeResults, resultSense),
   notes: z.optional(freeText('notes', 2000)),
 });
 

@@ -39,9 +39,7 @@ function outsideFaults(loaded: Across): Problem[] {
     const at = pixelAt(loaded, path);
     if (at === undefined || (at[0] <= width && at[1] <= height)) return [];
     const turned =
-      at[0] <= height && at[1] <= width
-        ? { hint: 'is image-size that of the picture lying on its side?' }
-        : {};
+      at[0] <= height && at[1] <= width ? { hint: 'is image-size for the picture on its side?' } : {};
     return [
       fault(loaded, path, {
         expected: `a place in the picture, at most [${String(width)}, ${String(height)}]`,
@@ -90,7 +88,7 @@ function orderFaults(loaded: Across): Problem[] {
     const [here, there] = [pixelAt(loaded, [name]), pixelAt(loaded, [other])];
     const down = here && there && (here[1] - there[1]) * (way === 'below' ? 1 : -1);
     if (down === undefined || down > 0) return [];
-    const expected = `a place ${way} the ${other}: pixels count downward from the top`;
+    const expected = `a place ${way} the ${other}: pixels count down from the top`;
     return [fault(loaded, [name], { expected })];
   };
   const upright = stands('underline', 'below', 'spine');
@@ -115,11 +113,11 @@ function facingFaults(loaded: Across): Problem[] {
   if (facing === 0)
     return [
       fault(loaded, ['elbow'], {
-        expected: 'a place ahead of the girth groove: they stand above one another',
+        expected: 'a place ahead of the girth groove: this one is straight above it',
       }),
     ];
   const way = facing > 0 ? 'right' : 'left';
-  const hint = `elbow and girth-groove say that the horse faces ${way}: are two of the places swapped?`;
+  const hint = `by elbow and girth-groove the horse faces ${way}: are two places swapped?`;
   if (fork !== undefined && cantle !== undefined && (fork[0] - cantle[0]) * facing <= 0) {
     return [fault(loaded, ['fork'], { expected: 'a fork ahead of the cantle', hint })];
   }

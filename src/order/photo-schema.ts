@@ -59,12 +59,12 @@ export const referenceKeys = {
   corners: { read: corners },
 };
 const reference = blockOf(
-  'a thing of known length in the picture, needed: it gives the scale',
+  'something of known length in the picture, needed for the scale',
   referenceKeys,
   '{ length: 36 in, from: [812, 1404], to: [1533, 1399] }',
 );
 jsonOf.set(reference, {
-  description: 'a thing of known length in the picture: a stick, or a flat sheet',
+  description: 'something of known length in the picture: a stick, or a flat sheet',
   oneOf: [
     { required: ['length', 'from', 'to'], not: { required: ['corners'] } },
     { required: ['width', 'height', 'corners'], not: { required: ['length'] } },
@@ -77,7 +77,7 @@ const plumbKeys = {
   bottom: { read: place('bottom of the string'), always, example: '[1132, 695]' },
 };
 
-export const pictureName = freeText('name of the picture, beside the order file');
+export const pictureName = freeText('name of the picture, kept next to the order file');
 
 export const photoKeys = {
   file: { read: pictureName, always, example: 'side.jpg' },
@@ -96,39 +96,39 @@ export const photoKeys = {
   }),
   plumb: {
     read: blockOf(
-      'the plumb line, a string with a weight, which tells how far the picture is turned',
+      'plumb line, a string with a weight; shows how far the picture is turned',
       plumbKeys,
       '{ top: [300, 200], bottom: [305, 1500] }',
     ),
     keys: plumbKeys,
   },
   ring: {
-    read: place('middle of the rigging ring, needed: it tells where the cinch hangs'),
+    read: place('middle of the rigging ring, needed: the cinch hangs here'),
     always,
     example: '[728, 549]',
   },
   elbow: {
-    read: place('back of the elbow, needed: the room is counted from it'),
+    read: place('back of the elbow, needed: the room starts here'),
     always,
     example: '[696, 673]',
   },
   'girth-groove': {
-    read: place('girth groove on the underline, needed: the room is counted to it'),
+    read: place('girth groove on the underline, needed: the room ends here'),
     always,
     example: '[736, 698]',
   },
   // Spine and underline give the depth of the barrel; the groove stands for an underline that is not marked.
   spine: {
-    read: place('top line above the groove, which helps to tell the depth of the barrel'),
+    read: place('top line above the groove; helps find the depth of the barrel'),
     example: '[741, 475]',
   },
   underline: {
-    read: place('underline of the chest at the girth, where it is not marked as the groove'),
+    read: place('underline of the chest at the girth, unless the groove marks it'),
     example: '[736, 698]',
   },
-  fork: { read: place('front of the fork, which helps to tell the set-back'), example: '[725, 431]' },
+  fork: { read: place('front of the fork; helps find the set-back'), example: '[725, 431]' },
   cantle: {
-    read: place('front of the cantle, which with the fork tells the bar span'),
+    read: place('front of the cantle; with the fork, gives the bar span'),
     example: '[830, 440]',
   },
   'camera-distance': length({

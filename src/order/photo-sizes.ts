@@ -46,7 +46,7 @@ export function sizeFaults(loaded: Across): Problem[] {
 }
 
 const about = (inches: Inches): string => `${decimals(inches, 1)} in`;
-const offScale = 'is the length of the reference right, and does it belong to the clicks?';
+const offScale = 'is the length of the reference right, and are its ends marked right?';
 
 /** A ring hangs above the elbow. */
 function swapHint(loaded: Across): string | undefined {
@@ -64,7 +64,7 @@ function sizeFault(
   }: { path: Path; range: LengthRange; inches: Inches; hint?: string | undefined },
 ): Problem[] {
   if (within(inches, range)) return [];
-  const expected = `${range.about} from ${about(range.min)} to ${about(range.max)}; by the reference it would be ${about(inches)}`;
+  const expected = `${range.about} from ${about(range.min)} to ${about(range.max)}; the reference makes it ${about(inches)}`;
   return [fault(loaded, path, { expected, hint: hint ?? offScale })];
 }
 
@@ -82,7 +82,7 @@ function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
     about(Math.max(bounds.min * whole, barrelDepth.depth.min)),
     about(Math.min(bounds.max * whole, barrelDepth.depth.max)),
   ];
-  const expected = `spine and underline ${least} to ${most} apart, as the ${name} of ${about(whole)} asks; by the reference they are ${about(depth)} apart`;
+  const expected = `spine and underline ${least} to ${most} apart, for a ${name} of ${about(whole)}; the reference puts them ${about(depth)} apart`;
   return [fault(loaded, ['spine'], { expected, hint: offScale })];
 }
 
@@ -96,7 +96,7 @@ function ringFault(loaded: Across, scale: number): Problem[] {
   if (!ring || !elbow || !groove) return [];
   const behind = ((elbow[0] - ring[0]) * Math.sign(elbow[0] - groove[0])) / scale;
   if (within(behind, ringBehind)) return [];
-  const expected = `a ring from ${about(-ringBehind.min)} ahead of the elbow to ${about(ringBehind.max)} behind it; by the reference it is ${about(Math.abs(behind))} ${behind < 0 ? 'ahead' : 'behind'}`;
+  const expected = `a ring from ${about(-ringBehind.min)} ahead of the elbow to ${about(ringBehind.max)} behind it; the reference puts it ${about(Math.abs(behind))} ${behind < 0 ? 'ahead' : 'behind'}`;
   return [
     fault(loaded, ['ring'], { expected, hint: swapHint(loaded) ?? 'are elbow and girth-groove swapped?' }),
   ];
@@ -110,7 +110,7 @@ function viewFault(loaded: Across, scale: number): Problem[] {
   const across = Math.max(...size) / scale;
   const angle = (2 * Math.atan(across / 2 / distance) * 180) / Math.PI;
   if (angle <= widestView) return [];
-  const expected = `a camera far enough for what the picture shows: it is ${about(across)} wide at the horse`;
+  const expected = `a camera farther away: the picture is ${about(across)} wide at the horse`;
   return [
     fault(loaded, ['camera-distance'], {
       expected,

@@ -44,7 +44,7 @@ function needsSize(loaded: Across): Problem[] {
     (path) => treeAt(loaded.tree, path) !== undefined || loaded.settled.has(path.join('.')),
   );
   if (!isBlock(horse) || said) return [];
-  const expected = 'height or heart-girth: without one of them there is no size';
+  const expected = 'height or heart-girth: we need one to size the horse';
   return [loaded.locate({ path: 'horse', expected }, ['horse', 'height'])];
 }
 
@@ -53,7 +53,7 @@ function ringAgainstGirth(loaded: Across): Problem[] {
   const rings = lengthAt(loaded, ringPath, ranges.ringToRing);
   if (girth === undefined || rings === undefined || rings < girth) return [];
   const found = textAt(loaded, ringPath);
-  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-to-ring goes under the horse only, from ring to ring`;
+  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-to-ring runs only under the horse, from ring to ring`;
   const expected = 'ring-to-ring less than the heart girth';
   return [loaded.locate({ path: 'saddle.ring-to-ring', found, expected, hint }, ringPath)];
 }
@@ -63,7 +63,7 @@ function dropAgainstGirth(loaded: Across): Problem[] {
   const drop = lengthAt(loaded, dropPath, ranges.ringDrop);
   if (girth === undefined || drop === undefined || 2 * drop < girth) return [];
   const found = textAt(loaded, dropPath);
-  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-drop goes from the spine down one side to the ring`;
+  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-drop runs from the spine down one side to the ring`;
   const expected = 'ring-drop less than half the heart girth';
   return [loaded.locate({ path: 'saddle.ring-drop', found, expected, hint }, dropPath)];
 }
@@ -74,7 +74,7 @@ function depthAgainstGirth(loaded: Across): Problem[] {
   const depth = lengthAt(loaded, depthPath, ranges.barrelDepth);
   if (girth === undefined || depth === undefined || 2 * depth < girth) return [];
   const found = textAt(loaded, depthPath);
-  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; depth goes straight down, from spine to underline`;
+  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; depth runs straight down, from spine to underline`;
   const expected = 'depth less than half the heart girth';
   return [loaded.locate({ path: 'horse.barrel.depth', found, expected, hint }, depthPath)];
 }
@@ -83,7 +83,7 @@ function dueAfterTaken(loaded: Across): Problem[] {
   const taken = dayAt(loaded, 'taken');
   const due = dayAt(loaded, 'due');
   if (taken === undefined || due === undefined || due >= taken) return [];
-  const expected = `a day not before the order was taken (${taken})`;
+  const expected = `a day on or after the day the order was taken (${taken})`;
   return [loaded.locate({ path: 'due', found: due, expected }, ['due'])];
 }
 

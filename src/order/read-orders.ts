@@ -32,15 +32,15 @@ export function readOrders(text: string, file: string, before = 0): OrderRead[] 
 }
 
 const noOrder = (file: string): OrderRead =>
-  unread({ file, line: 1, expected: 'an order: there is no order in this file' });
+  unread({ file, line: 1, expected: 'an order: this file has none' });
 
 /** A file with more orders than are read whole, and the line of the first that is too many. */
 export const tooMany = (file: string, line: number): OrderRead =>
   unread({
     file,
     line,
-    expected: `at most ${String(mostOrders)} orders in a file that is read whole`,
-    hint: 'backlog reads one after the other, any number of them',
+    expected: `at most ${String(mostOrders)} orders in one file`,
+    hint: 'backlog takes any number',
   });
 
 const unread = (problem: Omit<Problem, 'column' | 'path'>): OrderRead => ({

@@ -19,9 +19,9 @@ export type OutcomesRead =
     };
 
 const outcomesChecker = checker(outcomesSchema, {
-  'outcomes.style': 'style, strands, buckle and length stand under tied',
+  'outcomes.style': 'style, strands, buckle and length go under tied',
   'outcomes.outcome': 'did you mean "result"?',
-  'outcomes.strands': 'style, strands, buckle and length stand under tied',
+  'outcomes.strands': 'style, strands, buckle and length go under tied',
 });
 
 /** Text of a file of outcomes -> the outcomes, or all problems; a table when `kind` says so. Never throws. */
@@ -29,7 +29,7 @@ export function readOutcomes(text: string, file: string, kind: 'yaml' | 'csv'): 
   const loaded = kind === 'csv' ? asLoaded(csvOutcomes(text, file)) : load(text, file, 2);
   const [first, second] = loaded;
   if (first === undefined) {
-    const expected = 'outcomes: there is nothing in this file';
+    const expected = 'outcomes: the file is empty';
     return { ok: false, problems: [{ file, line: 1, column: 1, path: '', expected }], parts: [] };
   }
   if (second !== undefined) {
@@ -117,10 +117,10 @@ function pairFaults(loaded: Loaded, i: number): Problem[] {
   const [horse, saddle] = [has('horse'), has('saddle')];
   if (horse === saddle && (horse || has('order'))) return [];
   const expected = horse
-    ? 'a saddle beside the horse'
+    ? 'a saddle with the horse'
     : saddle
-      ? 'a horse beside the saddle'
-      : 'an order, or a horse and a saddle: without them we cannot tell what the cinch was tied for';
+      ? 'a horse with the saddle'
+      : 'an order, or a horse and a saddle: we need to know what the cinch was tied for';
   return [loaded.locate({ path: pathText(base), expected }, base)];
 }
 
@@ -139,8 +139,8 @@ function twice(loaded: Loaded, i: number, seen: Map<string, number>): Problem[] 
     return [];
   }
   const { line } = loaded.locate({ path: '', expected: '' }, ['outcomes', earlier, 'order']);
-  const expected = `each cinch of an order once; the same spec after the same days is on line ${String(line)} already`;
-  const hint = 'keep what was reported last';
+  const expected = `each cinch of an order once; the same spec after the same days is already on line ${String(line)}`;
+  const hint = 'keep the latest report';
   return [loaded.locate({ path: pathText(path), found: order, expected, hint }, path)];
 }
 

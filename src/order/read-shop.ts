@@ -13,7 +13,7 @@ import type { Shop } from './types.ts';
 export type ShopRead = { ok: true; shop: Shop } | { ok: false; problems: Problem[] };
 
 const shops = checker(shopSchema, {
-  'cord.feet-on-hand': 'feet are added up from the put-ups: write put-ups: [{ feet: 300, count: 2 }]',
+  'cord.feet-on-hand': 'feet come from the put-ups: write put-ups: [{ feet: 300, count: 2 }]',
   'cord.price': 'write price-a-foot, or price-a-pound with feet-a-pound',
 });
 
@@ -21,7 +21,7 @@ const shops = checker(shopSchema, {
 export function readShop(text: string, file: string): ShopRead {
   const [loaded, second] = load(text, file, 2);
   if (loaded === undefined) {
-    const expected = 'a shop: there is nothing in this file';
+    const expected = 'a shop: the file is empty';
     return { ok: false, problems: [{ file, line: 1, column: 1, path: '', expected }] };
   }
   if (second !== undefined) {

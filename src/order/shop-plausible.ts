@@ -54,13 +54,13 @@ function learnedFaults(loaded: Loaded): Problem[] {
     const path = ['learned', key];
     if (!Object.hasOwn(defaultModel, key)) return []; // told as an unknown key already
     if (treeAt(loaded.tree, ['model', key]) === undefined) {
-      const expected = `${key} under model, too: what was learned is a number that the shop sets`;
+      const expected = `${key} under model too: only a number set there can be learned`;
       return [loaded.locate({ path: pathText(path), found: key, expected }, path, 'key')];
     }
     const value = numberAt(loaded, ['model', key]);
     const [low, high] = [numberAt(loaded, [...path, 'low']), numberAt(loaded, [...path, 'high'])];
     if (value === undefined || (value >= (low ?? value) && value <= (high ?? value))) return [];
-    const expected = `an interval that holds the number under model (${textAt(loaded, ['model', key]) ?? ''})`;
+    const expected = `an interval that contains the number under model (${textAt(loaded, ['model', key]) ?? ''})`;
     const end = value < (low ?? value) ? 'low' : 'high';
     const at = [...path, end];
     return [loaded.locate({ path: pathText(at), found: textAt(loaded, at), expected }, at)];

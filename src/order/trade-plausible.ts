@@ -66,7 +66,7 @@ function tooFine(loaded: Loaded, path: Path, { code, exponent }: Currency): Prob
   if (!read.ok || read.decimals <= exponent) return [];
   const most = exponent === 0 ? 'no decimals' : `at most ${String(exponent)} decimals`;
   const byThePound = path.at(-1) === 'price-a-foot';
-  const hint = byThePound ? 'a finer price goes by the pound: price-a-pound and feet-a-pound' : undefined;
+  const hint = byThePound ? 'a finer price goes by the pound: use price-a-pound and feet-a-pound' : undefined;
   const expected = `an amount with ${most}: ${code} has no smaller coin`;
   return [loaded.locate({ path: pathText(path), found, expected, hint }, path)];
 }
@@ -78,8 +78,8 @@ function cordPriceFaults(loaded: Loaded, cord: Path): Problem[] {
     loaded.locate({ path: pathText([...cord, key]), expected }, [...cord, key], 'key');
   const [foot, pound, feet] = [there('price-a-foot'), there('price-a-pound'), there('feet-a-pound')];
   if (foot && pound) return [fault('price-a-pound', 'one price: by the foot or by the pound')];
-  if (pound && !feet) return [fault('price-a-pound', 'feet-a-pound beside it: how many feet go on a pound')];
-  return feet && !pound && foot ? [fault('feet-a-pound', 'price-a-pound beside it')] : [];
+  if (pound && !feet) return [fault('price-a-pound', 'feet-a-pound with it: how many feet make a pound')];
+  return feet && !pound && foot ? [fault('feet-a-pound', 'price-a-pound with it')] : [];
 }
 
 function putUpFaults(loaded: Loaded, cord: Path): Problem[] {
@@ -118,11 +118,11 @@ function optionFaults(loaded: Loaded, option: Path): Problem[] {
   const at = (key: string, fault: Omit<Parameters<Loaded['locate']>[0], 'path'>): Problem =>
     loaded.locate({ path: pathText([...option, key]), ...fault }, [...option, key]);
   if (dee === undefined)
-    return count === undefined ? [] : [at('dees', { expected: 'dee beside it: which dees' })];
+    return count === undefined ? [] : [at('dees', { expected: 'dee with it: which dees' })];
   const ids = upTo(countAt(loaded, 'dees')).flatMap((index) => textAt(loaded, ['dees', index, 'id']) ?? []);
   if (!ids.includes(dee)) {
     const expected = 'the id of a dee under dees';
     return [at('dee', { found: dee, expected, hint: didYouMean(nearestWord(dee, ids)) })];
   }
-  return count === undefined ? [at('dee', { expected: 'dees beside it: how many' })] : [];
+  return count === undefined ? [at('dee', { expected: 'dees with it: how many' })] : [];
 }

@@ -25,9 +25,9 @@ export function orderDoubts(points: Points): Doubt[] {
 function facingDoubts({ fork, cantle }: Points, elbow: Pixel, groove: Pixel): Doubt[] {
   const facing = Math.sign(elbow[0] - groove[0]);
   if (facing === 0)
-    return [refused('The elbow is straight above the girth groove: it lies ahead of it. Check both.')];
+    return [refused('The elbow is straight above the girth groove, not ahead of it. Check both.')];
   const way = facing > 0 ? 'right' : 'left';
-  const swapped = `Elbow and girth groove say that the horse looks to the ${way}: are two marks swapped?`;
+  const swapped = `By elbow and girth groove the horse faces ${way}: are two marks swapped?`;
   const front = fork ?? elbow;
   return cantle !== undefined && (front[0] - cantle[0]) * facing <= 0 ? [refused(swapped)] : [];
 }

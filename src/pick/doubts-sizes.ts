@@ -31,7 +31,7 @@ export function sizeDoubts(
     if (outside(depth, bounds.barrelDepth))
       doubts.push(
         refused(
-          `The barrel would be ${rough(depth)} in deep; ${span(bounds.barrelDepth)} is taken. ${hint}`,
+          `The barrel comes out ${rough(depth)} in deep; it should be ${span(bounds.barrelDepth)}. ${hint}`,
           'depth',
         ),
       );
@@ -40,7 +40,7 @@ export function sizeDoubts(
     const across = Math.max(...size) / scale;
     const angle = (2 * Math.atan(across / 2 / distance) * 180) / Math.PI;
     if (angle > bounds.widestView)
-      doubts.push(refused('No camera sees that much from so near: check the camera distance.'));
+      doubts.push(refused('No camera sees that much from so close: check the camera distance.'));
   }
   return doubts;
 }
@@ -52,7 +52,7 @@ interface Range {
   readonly max: number;
 }
 const outside = (value: number, { min, max }: Range): boolean => value < min || value > max;
-const span = ({ min, max }: Range): string => `from ${String(min)} to ${String(max)} in`;
+const span = ({ min, max }: Range): string => `${String(min)} to ${String(max)} in`;
 const rough = (value: number): string => decimals(value, 1);
 
 function forwardDoubts(
@@ -66,7 +66,7 @@ function forwardDoubts(
     ...(outside(room, bounds.elbowRoom)
       ? [
           refused(
-            `Room behind the elbow would be ${rough(room)} in; ${span(bounds.elbowRoom)} is taken. ${swapped}`,
+            `Room behind the elbow comes out at ${rough(room)} in; it should be ${span(bounds.elbowRoom)}. ${swapped}`,
             'room',
           ),
         ]
@@ -74,7 +74,7 @@ function forwardDoubts(
     ...(outside(behind, bounds.ringBehind)
       ? [
           refused(
-            `The ring would hang ${rough(Math.abs(behind))} in ${behind < 0 ? 'ahead of' : 'behind'} the elbow. ${swapped}`,
+            `The ring comes out ${rough(Math.abs(behind))} in ${behind < 0 ? 'ahead of' : 'behind'} the elbow. ${swapped}`,
             'ring',
           ),
         ]

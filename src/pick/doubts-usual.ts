@@ -22,7 +22,7 @@ export function unusual(
   const room = off(seen.room, { min: hand, max: hand, usualSd: model['elbow-room-sd'] })
     ? [
         doubtful(
-          `Room of ${decimals(seen.room.value, 1)} in behind the elbow is not usual: about ${decimals(hand, 0)} in is. Check elbow, groove and the length of the measure.`,
+          `Room behind the elbow is usually about ${decimals(hand, 0)} in; this is ${decimals(seen.room.value, 1)} in. Check elbow, groove and the length of the measure.`,
         ),
       ]
     : [];
@@ -36,7 +36,7 @@ export function unusual(
   return [
     ...room,
     doubtful(
-      `A ring ${decimals(Math.abs(value), 1)} in ${value < 0 ? 'behind' : 'ahead of'} the groove is not usual: from ${decimals(hand - full, 1)} in ahead of it to ${most} in behind it is. Check ring, elbow and groove.`,
+      `A ring is usually between ${decimals(hand - full, 1)} in ahead of the groove and ${most} in behind; this one is ${decimals(Math.abs(value), 1)} in ${value < 0 ? 'behind' : 'ahead'}. Check ring, elbow and groove.`,
     ),
   ];
 }

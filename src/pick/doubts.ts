@@ -44,8 +44,6 @@ function samePlaces(now: Picked): Doubt[] {
       // Where the barrel is narrowest its underline may well be marked twice.
       .filter((other) => !(id === 'girth-groove' && other.id === 'underline'))
       .filter((other) => apart(other.at, at) < 2)
-      .map((other) =>
-        doubtful(`The marks of ${name} and ${other.name} are in the same place: move one of them.`),
-      ),
+      .map((other) => doubtful(`The marks for ${name} and ${other.name} are in the same place: move one.`)),
   );
 }

@@ -39,9 +39,9 @@ export function pickPage(photo: Photo, { base64, type, script, hash }: PageParts
 <header>
 <div class="strands"></div>
 <h1>Landmarks on the photo</h1>
-<p>${name}, ${String(photo.width)} x ${String(photo.height)} pixels. The photo stays on this machine: this page sends nothing anywhere.</p>
+<p>${name}, ${String(photo.width)} x ${String(photo.height)} pixels. The photo stays on this machine: this page sends nothing.</p>
 </header>
-<noscript><p>This page needs scripts, which are switched off here. Its script is inside the page.</p></noscript>
+<noscript><p>This page needs JavaScript, which is turned off here. Its script is inside the page.</p></noscript>
 <p id="fault" role="alert" hidden></p>
 <main>
 ${task}

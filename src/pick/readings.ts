@@ -47,8 +47,8 @@ function facingRow({ elbow, 'girth-groove': groove }: Points): Row[] {
   const way = elbow[0] > groove[0] ? 'right' : 'left';
   return [
     {
-      label: 'The horse looks',
-      value: `to the ${way}; if it does not, elbow and girth groove are swapped`,
+      label: 'The horse faces',
+      value: `${way}; if not, elbow and girth groove are swapped`,
     },
   ];
 }
@@ -61,7 +61,7 @@ function rowsOf(
   const { points } = now;
   const scale = {
     label: 'Scale at the measure',
-    value: `${decimals(pixelsAnInch(reference), 1)} pixels an inch`,
+    value: `${decimals(pixelsAnInch(reference), 1)} pixels per inch`,
   };
   const has = (...ids: readonly PointId[]): boolean => ids.every((id) => points[id] !== undefined);
   const row = (shown: boolean, label: string, length: Seen | undefined): Row[] =>
@@ -92,8 +92,8 @@ function leanRow({ 'plumb-top': top, 'plumb-bottom': bottom }: Points): Row[] {
   const lean = (Math.atan2(top[0] - bottom[0], bottom[1] - top[1]) * 180) / Math.PI;
   return [
     {
-      label: 'Picture turned',
-      value: `by ${decimals(Math.abs(lean), 1)} degrees, which is taken into account`,
+      label: 'Picture tilted',
+      value: `${decimals(Math.abs(lean), 1)} degrees, allowed for`,
     },
   ];
 }

@@ -142,9 +142,9 @@ export const missing = (now: Picked): readonly Step[] =>
 export function holdOf(now: Picked): string | undefined {
   const { at } = now;
   if (at === 'measure')
-    return badFields(now).some((field) => field !== 'distance') ? 'Write its size first.' : undefined;
+    return badFields(now).some((field) => field !== 'distance') ? 'Enter its size first.' : undefined;
   if (at === 'distance')
-    return badFields(now).includes('distance') ? 'Mend the distance, or skip it.' : undefined;
+    return badFields(now).includes('distance') ? 'Fix the distance, or skip it.' : undefined;
   if (!missing(now).some(({ id }) => id === at)) return undefined;
   return stepOf(now).optional === undefined ? 'Click the mark first.' : 'Click the mark first, or skip it.';
 }

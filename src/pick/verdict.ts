@@ -24,7 +24,7 @@ export function verdictOf(now: Picked, photo: Photo): Verdict {
     ...(emptyFields(now).length > 0 ? ['size of the measure'] : []),
     ...missing(now).map(({ name, gives }) => (gives === undefined ? name : `${name} (for ${gives})`)),
   ];
-  if (lacking.length > 0) return no(`still to come: ${lacking.join(', ')}.`);
-  if (first === undefined) return { ready: true, text: 'Complete: copy it into the order.' };
-  return { ready: true, text: `Complete, but look at: ${first.text}` };
+  if (lacking.length > 0) return no(`still needed: ${lacking.join(', ')}.`);
+  if (first === undefined) return { ready: true, text: 'Complete: copy it to the order.' };
+  return { ready: true, text: `Complete, but check: ${first.text}` };
 }

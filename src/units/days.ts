@@ -12,7 +12,7 @@ export function parseDay(text: string): DayRead {
   if (parts === null) return otherWriting(text);
   const [year = 0, month = 0, day = 0] = parts.slice(1).map(Number);
   if (year < firstYear || year > lastYear)
-    return { ok: false, why: `the year ${String(year)} cannot be meant` };
+    return { ok: false, why: `the year must be ${String(firstYear)} to ${String(lastYear)}` };
   if (month < 1 || month > 12) return { ok: false, why: `there is no month ${String(month)}` };
   if (day < 1 || day > daysIn(year, month)) {
     return { ok: false, why: `that month has no day ${String(day)}` };
@@ -28,7 +28,7 @@ function daysIn(year: number, month: number): number {
 
 /** "12/18/2026" can only be the eighteenth; "12/11/2026" could be either, so nothing is suggested. */
 function otherWriting(text: string): DayRead {
-  const why = 'a day is written year-month-day, as in 2026-12-18';
+  const why = 'write a day as year-month-day, such as 2026-12-18';
   const parts = /^(\d{1,2})[/.-](\d{1,2})[/.-](\d{4})$/.exec(text);
   if (parts === null) return { ok: false, why };
   const [first = 0, second = 0, year = 0] = parts.slice(1).map(Number);

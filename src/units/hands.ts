@@ -15,21 +15,21 @@ const no = (why: string): HandsRead => ({ ok: false, why });
 export function parseHands(text: string): HandsRead {
   const parts = pattern.exec(text);
   if (parts === null) {
-    return no('hands are whole, with a digit 0 to 3 after the point for inches, as in 15.2 hh');
+    return no('write whole hands, then a point and 0 to 3 inches, as in 15.2 hh');
   }
   const [, hands = '', digits = '0', top = '0', bottom = '1'] = parts;
   if (digits.length > 1) {
     return no(
-      `the digit after the point counts inches, 0 to 3, so there is only one: ${hands}.${digits} is neither ${hands}.${digits.charAt(0)} nor decimal hands`,
+      `write one digit after the point, 0 to 3 inches: ${hands}.${digits} is not ${hands}.${digits.charAt(0)}, and hands are not decimal`,
     );
   }
   if (Number(digits) >= inchesInHand) {
     return no(
-      `the digit after the point counts inches, 0 to 3: ${hands}.${digits} does not exist, after ${hands}.3 comes ${String(Number(hands) + 1)}.0`,
+      `the digit after the point counts inches, 0 to 3: after ${hands}.3 comes ${String(Number(hands) + 1)}.0`,
     );
   }
   if (Number(bottom) === 0 || Number(top) >= Number(bottom)) {
-    return no('a fraction of an inch after hands is less than one, as in 15.2 1/2 hh');
+    return no('the fraction after hands must be less than an inch, as in 15.2 1/2 hh');
   }
   return { ok: true, inches: Number(hands) * inchesInHand + Number(digits) + Number(top) / Number(bottom) };
 }

@@ -30,7 +30,7 @@ export const plus = (...rates: readonly Rate[]): Rate =>
 
 /** a / b. Errors: RangeError when b is 0. */
 export function dividedBy(a: Rate, b: Rate): Rate {
-  if (b.over === 0n) throw new RangeError('nothing can be divided by 0');
+  if (b.over === 0n) throw new RangeError('cannot divide by 0');
   const sign = b.over < 0n ? -1n : 1n;
   return { over: sign * a.over * b.under, under: sign * a.under * b.over };
 }
@@ -77,9 +77,9 @@ export function readAmount(text: string): AmountRead {
   }
   if (whole !== '') return { ok: false, why: 'it has too many digits' };
   const comma = /^\d+,\d{1,2}$/.test(text) ? text.replace(',', '.') : undefined;
-  if (comma !== undefined) return { ok: false, why: 'decimals take a point', suggestion: comma };
+  if (comma !== undefined) return { ok: false, why: 'use a point for decimals', suggestion: comma };
   const bare = /^(?:\D{1,4} ?)?(\d+(?:\.\d+)?)(?: ?[^\d.,]{1,4})?$/.exec(text)?.[1];
-  const why = 'an amount is plain digits with a point; the currency is said once, under currency';
+  const why = 'write plain digits with a point; name the currency once, under currency';
   return bare === undefined || text.startsWith('-')
     ? { ok: false, why }
     : { ok: false, why, suggestion: bare };

@@ -77,9 +77,9 @@ function tooLong(decimal: string | undefined): NumberRead {
 }
 
 function fraction(whole: string, top: number, bottom: number): NumberRead {
-  if (bottom === 0) return { ok: false, why: 'a fraction cannot have 0 below the line' };
+  if (bottom === 0) return { ok: false, why: 'a fraction cannot have 0 on the bottom' };
   if (whole === '') return { ok: true, exact: { over: top, under: bottom } };
-  if (top >= bottom) return { ok: false, why: 'a fraction after a whole number is less than one' };
+  if (top >= bottom) return { ok: false, why: 'a fraction after a whole number must be less than one' };
   return { ok: true, exact: { over: Number(whole) * bottom + top, under: bottom } };
 }
 

@@ -56,7 +56,7 @@ export function edgeAbove(rows: readonly Row[], row: number): number {
 /** Hint for text that is a key and its value without a space between; undefined for any other text. */
 export function noSpaceHint(text: string): string | undefined {
   const key = /^(?:- +)?([A-Za-z][\w-]*):(?![\s/]|$)/.exec(text)?.[1];
-  return key === undefined ? undefined : `a space is missing after the colon of "${key}:"`;
+  return key === undefined ? undefined : `put a space after "${key}:"`;
 }
 
 function noSpace(row: Row): Laid | undefined {
@@ -73,8 +73,8 @@ function tabFault(row: Row): Laid {
 function tooFarIn(above: Row, row: Row): Laid | undefined {
   const by = indent(row) - indent(above);
   if (by <= 0 || !/:\s+[^\s#]/.test(above.text)) return undefined;
-  const hint = `this line stands ${spaces(by)} too far in`;
-  const text = by === 1 ? '' : '; if it is part of a text, that goes in quotes';
+  const hint = `this line is ${spaces(by)} too far right`;
+  const text = by === 1 ? '' : '; if it is part of a text, put the text in quotes';
   return { ...at(row), expected: columnOf(indent(above)), hint: hint + text };
 }
 
@@ -89,8 +89,8 @@ function tooFarOut(above: readonly Row[], row: Row): Laid | undefined {
   // Half-way, a line that opens a block is likelier one of the outer lines.
   const isOuter = into < out || (into === out && /:\s*(?:#.*)?$/.test(row.text));
   const hint = isOuter
-    ? `this line stands ${spaces(into)} too far in`
-    : `this line stands ${spaces(out)} too far out`;
+    ? `this line is ${spaces(into)} too far right`
+    : `this line is ${spaces(out)} too far left`;
   return { ...at(row), expected: columnOf(isOuter ? own - into : inner), hint };
 }
 

@@ -15,7 +15,7 @@ export const mostProblems = 100;
 /** Complaints of the package that are looked at: several may fall on one line. */
 const mostTrips = 300;
 
-const unclosed = 'the quote or bracket that opens here to be closed';
+const unclosed = 'an end to the quote or bracket that opens here';
 
 interface Broken {
   /** So deep that composing it could exhaust the stack. */
@@ -71,7 +71,7 @@ export function loadChunk(source: Source, chunk: Chunk): Loaded {
     const hint =
       fault.earlier === undefined
         ? fault.hint
-        : `it is on line ${at(chunk.base + fault.earlier).line} already`;
+        : `it is already on line ${at(chunk.base + fault.earlier).line}`;
     return problem({ ...fault, hint, found: fault.found ?? textFound(source, offset) }, offset);
   };
   const problems = [...parsed.faults, ...walk.faults].map(place);

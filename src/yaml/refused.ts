@@ -12,8 +12,8 @@ export const mostLetters = 400_000;
 /** Line ends, commas and brackets of a document, wherever they stand: time and memory of the package go by them. */
 export const mostMarks = 30_000;
 
-export const tooDeep = `at most ${String(deepest)} levels of lists and blocks in one another`;
-const tooLong = `at most ${String(mostLetters)} letters in a document`;
+export const tooDeep = `at most ${String(deepest)} levels of lists and blocks`;
+const tooLong = `at most ${String(mostLetters)} characters in a document`;
 const tooFull = `at most ${String(mostMarks)} line ends, commas and brackets in a document`;
 
 /** Why a document is not read, and where it passes the bound; undefined when it may be read. */

@@ -69,11 +69,11 @@ export function walkNode(walk: Walk, node: unknown, path: Path): Tree | undefine
 function walkText(walk: Walk, node: Scalar, path: Path): Tree | undefined {
   const text = typeof node.value === 'string' ? node.value.trim() : '';
   if (node.type === 'PLAIN' && /^(?:~|null)$/i.test(text)) {
-    const hint = 'the word itself goes in quotes';
+    const hint = 'if you mean the word itself, put it in quotes';
     return report(walk, node, {
       path: pathText(path),
       found: text,
-      expected: 'a value: this means left empty',
+      expected: 'a value: this one means empty',
       hint,
     });
   }
@@ -81,7 +81,7 @@ function walkText(walk: Walk, node: Scalar, path: Path): Tree | undefined {
     return report(walk, node, {
       path: pathText(path),
       found: 'nothing',
-      expected: 'a value: it is left empty',
+      expected: 'a value: it is empty',
     });
   }
   const strange = strangeSign.exec(text);
@@ -132,7 +132,7 @@ function walkPair(walk: Walk, { pair, block, path }: { pair: Pair; block: Block;
   const at = offsetOf(pair.key);
   walk.spots.set(text, { key: at, value: offsetOf(pair.value, at) });
   if (pair.value === null) {
-    report(walk, pair.key, { path: text, found: 'nothing', expected: 'a value: it is left empty' });
+    report(walk, pair.key, { path: text, found: 'nothing', expected: 'a value: it is empty' });
     return;
   }
   const tree = walkNode(walk, pair.value, here);
@@ -158,7 +158,7 @@ function splitByComma(walk: Walk, { node, at, path }: { node: YAMLMap; at: numbe
   if (next === undefined || !isWhole(pair) || !isDecimals(next)) return false;
   const [whole, decimals] = [String((pair.value as Scalar).value), String((next.key as Scalar).value)];
   const key = String((pair.key as Scalar).value);
-  const hint = `decimals take a point: write ${key}: ${whole}.${decimals}`;
+  const hint = `use a point for decimals: write ${key}: ${whole}.${decimals}`;
   const fault = { path: pathText([...path, key]), found: shown(`${whole},${decimals}`), hint: shown(hint) };
   report(walk, pair.value, { ...fault, expected: 'one value: between braces a comma ends it' });
   return true;
@@ -193,11 +193,11 @@ function walkAlias(walk: Walk, node: Alias, path: Path): Tree | undefined {
     return report(walk, node, {
       ...where,
       expected: 'a value',
-      hint: 'nothing named so was marked with & before; or put the text in quotes',
+      hint: 'no value above is marked with & and this name; if it is text, put it in quotes',
     });
   }
   if (walk.open.has(target))
-    return report(walk, node, { ...where, expected: 'a value that does not hold itself' });
+    return report(walk, node, { ...where, expected: 'a value that does not contain itself' });
   return walkNode(walk, target, path);
 }
 

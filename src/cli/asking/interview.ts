@@ -44,7 +44,7 @@ export async function interview(plan: Interview, io: CliIo): Promise<ExitCode> {
   guardNew({ ...plan, asked }, io);
   if (io.standsAt(path.dirname(file)) !== 'directory')
     throw new CliFault(`cannot write ${printable(file)}: there is no such directory`, { code: exit.input });
-  const [name, rest] = [printable(file), 'Enter skips; Ctrl-C stops and keeps what you said.'];
+  const [name, rest] = [printable(file), 'Enter skips; Ctrl-C stops and keeps your answers.'];
   io.stdout(`${sentence(talk.page, `New order ${name}. ${rest}`).join('\n')}\n\n`);
   const terminal = takeKeys(plan.terminal());
   const release = beforeStop(() => {
@@ -148,10 +148,10 @@ class Talk {
     this.#kept = true;
     const unread = visible(this.#pending.trim());
     const name = printable(this.#plan.file);
-    if (!isTold(this.#told) && unread === '') this.#io.stderr('nothing was said: nothing was written\n');
+    if (!isTold(this.#told) && unread === '') this.#io.stderr('no answers, so nothing was written\n');
     else {
       this.write(unread);
-      this.#io.stderr(`kept in ${name}: fill in the rest, then run: cinchwright size ${typed(name)}\n`);
+      this.#io.stderr(`saved in ${name}: fill in the rest, then run: cinchwright size ${typed(name)}\n`);
     }
   }
 }

@@ -32,7 +32,7 @@ function rowFor(read: OrderRead, place: Place, shop: Shop): Row {
   } catch (error) {
     // A fault of our own costs the one order, not the backlog.
     const what = printable(error instanceof Error ? error.message : String(error)).slice(0, 200);
-    const hint = `something is wrong in the program itself (${what}); please report this, with the order`;
+    const hint = `this is a bug in cinchwright (${what}); please report it, with the order`;
     return failedRow(read.order.order, { expected: 'an order that can be sized', hint }, place);
   }
 }

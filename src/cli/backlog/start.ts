@@ -103,6 +103,6 @@ function told({ summary }: Table, { out, errors }: BacklogOptions, io: CliIo): E
 }
 
 function tellStopped({ orders }: Table, { out }: BacklogOptions, io: CliIo): void {
-  const kept = isFile(out) ? `; ${printable(out)} is as it was` : '';
+  const kept = isFile(out) ? `; ${printable(out)} is unchanged` : '';
   io.stderr(`\ncinchwright: stopped after ${plural(orders, 'order')}${kept}\n`);
 }

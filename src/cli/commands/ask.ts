@@ -30,8 +30,8 @@ interface AskOptions extends SayOptions {
 }
 
 const help = `
-Most worth asking first; ring to ring before any cord is cut. --format text or
-markdown is the message to the customer: two questions at most, or --long.
+The most useful question first; ring to ring before you cut cord. --format text
+or markdown is the message to the customer: two questions at most, or --long.
 
   cinchwright ask order.yaml
   cinchwright ask order.yaml --format text
@@ -51,16 +51,16 @@ export function addAsk(program: Command, session: Session): void {
         .argParser(word('--format', formats)),
     )
     .addOption(
-      new Option('--draws <n>', 'readings drawn for each question (default 128)')
+      new Option('--draws <n>', 'random readings per question (default 128)')
         .default(128)
         .argParser(whole('--draws', 4, 100_000)),
     )
     .addOption(
-      new Option('--seed <n>', 'start of those draws (default 1)')
+      new Option('--seed <n>', 'seed of those draws (default 1)')
         .default(1)
         .argParser(whole('--seed', 0, 999_999_999)),
     )
-    .option('--long', 'the whole message: every question, with all of the safety')
+    .option('--long', 'the whole message: every question, every caution')
     .addOption(unitsOption())
     .addOption(shopOption())
     .addOption(outOption())

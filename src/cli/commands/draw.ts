@@ -46,7 +46,7 @@ export function addDraw(program: Command, session: Session): void {
     .addOption(unitsOption('write lengths in in or cm'))
     .addOption(shopOption())
     .addOption(outOption())
-    .addOption(new Option('--out-dir <folder>', 'one file a picture in this folder'))
+    .addOption(new Option('--out-dir <folder>', 'one file per picture in this folder'))
     .addHelpText('after', examples)
     .action(async (paths: string[], _: unknown, command: Command) => {
       const asked = command.optsWithGlobals<DrawOptions>();

@@ -113,7 +113,7 @@ function guardOptions(file: string, options: LearnOptions, io: CliIo): void {
     .map((name) => (name === '-' ? name : realName(path.resolve(io.cwd, name))));
   if (new Set(targets).size < targets.length) {
     throw new CliFault('--out, --picture and --write need a file each', {
-      hint: 'Without --out the sheet goes to standard output, which is the one "-".',
+      hint: 'Without --out the sheet goes to standard output, which takes the only "-".',
     });
   }
 }

@@ -16,8 +16,8 @@ interface NewOptions {
 }
 
 const examples = `
-On a terminal it asks, one question at a time, and prints the answer. Ctrl-C
-keeps what was said. Without a file the blank order is printed.
+On a terminal it asks one question at a time and prints the answer. Ctrl-C
+keeps your answers. Without a file the blank order is printed.
 
   cinchwright new order.yaml
   cinchwright new order.yaml --blank`;
@@ -28,7 +28,7 @@ export function addNew(program: Command, session: Session): void {
     .command('new')
     .summary('start an order')
     .description('Asks for an order and writes it, or writes a blank one with notes on every line.')
-    .argument('[file]', 'the file to write; without one the order is printed')
+    .argument('[file]', 'the file to write (default: print it)')
     .option('--blank', 'write the blank order, ask nothing')
     .addOption(shopOption())
     .addHelpText('after', examples)

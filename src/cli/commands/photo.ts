@@ -28,7 +28,7 @@ interface PhotoOptions {
 }
 
 const examples = `
-The marks in the order are enough; the picture, where it is there, is checked
+The marks in the order are enough; the picture, if it is there, is checked
 against them. --pick writes a page to click the marks on. A photo never gives
 the length: tape ring to ring. How to take one: docs/photo.md.
 
@@ -90,7 +90,7 @@ async function photo(files: readonly string[], options: PhotoOptions, io: CliIo)
 
 function guardFolder(folder: string | undefined, io: CliIo): void {
   if (folder === undefined || io.standsAt(folder) === 'directory') return;
-  throw new CliFault(`--photos-from takes a folder, and "${printable(folder)}" is none`);
+  throw new CliFault(`--photos-from takes a folder, and "${printable(folder)}" is not one`);
 }
 
 /** Each entry with its file as it was named, since the pictures lie beside it. */

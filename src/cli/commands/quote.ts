@@ -17,7 +17,7 @@ const kind: PaperKind<Quote> = {
   help: `
 Prices, taxes, benches and house rules come from the shop file. It quotes what
 the customer asked for if that passes, else our pick; --spec 1 takes our pick.
---format csv is for the bookkeeper: one row an order, with its total and tax.
+--format csv is for the bookkeeper: one row per order, with its total and tax.
 An invoice has the prices of the day the order was taken; the deposit counts as
 paid unless --paid says what was.
 
@@ -27,9 +27,9 @@ paid unless --paid says what was.
   cinchwright quote order.yaml --invoice 1041 --paid 50.00 --out 1041.pdf`,
   extra: [
     new Option('--itemized', 'every line of the price'),
-    new Option('--backlog <paths...>', 'plan around the work of these orders'),
-    new Option('--invoice <number>', 'the invoice of what was tied, under this number'),
-    new Option('--paid <amount>', 'what was paid of it, such as 50.00 (default the deposit)'),
+    new Option('--backlog <paths...>', 'plan around these orders'),
+    new Option('--invoice <number>', 'invoice what was tied, with this number'),
+    new Option('--paid <amount>', 'paid so far, such as 50.00 (default the deposit)'),
   ],
   make: async (source) => {
     const { quoteOf } = await import('../../work/quote.ts');
@@ -52,7 +52,7 @@ paid unless --paid says what was.
   assumed: ({ invoice, price: { currency } }) =>
     invoice?.paid === undefined || currency === undefined || invoice.isPaidSaid
       ? []
-      : [`${moneyText(invoice.paid, currency)} taken as paid, the deposit; --paid says what was`],
+      : [`${moneyText(invoice.paid, currency)} counted as paid, the deposit; change it with --paid`],
   sheet: async ({ units, itemized = false, format }) => {
     const { quoteSheet } = await import('../../views/quote-sheet.ts');
     const { invoiceSheet } = await import('../../views/invoice-sheet.ts');

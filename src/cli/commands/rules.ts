@@ -22,7 +22,7 @@ export function addRules(program: Command, session: Session): void {
   program
     .command('rules')
     .summary('what each check looks at')
-    .description('Lists the checks, or tells all about one: its question, reasons and examples.')
+    .description('Lists the checks, or shows one in full: its question, reasons and examples.')
     .argument('[id]', 'one rule')
     .addOption(formatOption('pdf'))
     .addHelpText('after', examples)

@@ -63,7 +63,7 @@ export function addSize(program: Command, session: Session): void {
   addSayOptions(command)
     .option(
       '--what-if <words>',
-      'the same order with other words, side by side',
+      'the order with changes, side by side',
       (words: string, others: readonly string[] | undefined) => [...(others ?? []), words],
     )
     .option('--side-by-side', 'several orders, one column each, differences marked')
@@ -78,7 +78,7 @@ export function addSize(program: Command, session: Session): void {
     .addOption(shopOption())
     .addOption(simulateOption())
     .addOption(
-      new Option('--seed <n>', 'start of those draws (default 1)').argParser(whole('--seed', 0, 999_999_999)),
+      new Option('--seed <n>', 'seed of those draws (default 1)').argParser(whole('--seed', 0, 999_999_999)),
     )
     .addOption(outOption())
     .addHelpText('after', examples)

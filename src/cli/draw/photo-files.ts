@@ -55,5 +55,5 @@ const absent = (name: string): Words => ({
   key: 'file',
   found: name,
   expected: 'a picture to draw on',
-  hint: 'it is not there: put it beside the order file, or name its folder with --photos-from',
+  hint: 'it is missing: put it next to the order file, or name its folder with --photos-from',
 });

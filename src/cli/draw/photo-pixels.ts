@@ -27,7 +27,7 @@ export async function photoFor(
   if (read.isCmyk)
     throw new CliFault(`${name}: this JPEG is in CMYK, the colors of printing inks`, {
       code: exit.input,
-      hint: 'Save it as an RGB JPEG, or take the picture as it came from the camera.',
+      hint: 'Save it as an RGB JPEG, or use the picture straight from the camera.',
     });
   const orientation = read.orientation as Orientation;
   const [width, height] = liesOnItsSide(orientation) ? [read.height, read.width] : [read.width, read.height];
@@ -36,7 +36,7 @@ export async function photoFor(
   try {
     stored = await codecs.decode(read.bytes, type, { width, height });
   } catch {
-    throw new CliFault(`${name}: cannot be drawn on: it is damaged, or of a kind no camera writes`, {
+    throw new CliFault(`${name}: cannot draw on it: it is damaged, or not from a camera`, {
       code: exit.input,
     });
   }

@@ -80,7 +80,7 @@ async function askedOnes(wanted: readonly ToCheck[], advice: Advice, { options }
 async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
   const { specs, facts } = advice;
   const { spec: rank, units } = options;
-  if (specs.length === 0) return nothing('nothing the shop can tie passes for this pair; see size', true);
+  if (specs.length === 0) return nothing('no cinch we tie passes here; see size', true);
   const { shownSpec, shownChecked } = await import('../../draw/shown.ts');
   if (rank === undefined && isFlat(options) && facts.order.wants !== undefined) {
     const { takenOf } = await import('../../work/taken.ts');
@@ -98,7 +98,7 @@ async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
       ? specs.slice(0, isFlat(options) || options.onPhoto === true ? 1 : BEST)
       : specs.slice(rank - 1, rank);
   if (chosen.length === 0)
-    return nothing(`there is no spec of rank ${String(rank)}: ${String(specs.length)} pass`, true);
+    return nothing(`there is no rank ${String(rank)}: ${String(specs.length)} pass`, true);
   return { shown: chosen.map((spec) => shownSpec(spec, advice, units)), none: undefined, refused: false };
 }
 

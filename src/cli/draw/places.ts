@@ -12,8 +12,8 @@ const holdsMany = ({ format }: Pick<DrawOptions, 'format'>): boolean => format =
 export function guardCount(orders: number, options: Pick<DrawOptions, 'format' | 'outDir'>): void {
   if (orders < 2 || options.outDir !== undefined || holdsMany(options)) return;
   const kind = options.format.toUpperCase();
-  throw new CliFault(`a file of ${kind} holds one picture, and there are ${String(orders)} orders`, {
-    hint: 'Name a folder with --out-dir: each picture gets a file of its own there.',
+  throw new CliFault(`a file of ${kind} holds one picture; there are ${String(orders)} orders`, {
+    hint: 'Use --out-dir FOLDER: each picture gets its own file.',
   });
 }
 

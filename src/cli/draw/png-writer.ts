@@ -10,7 +10,7 @@ export async function pngWriter(): Promise<{ svgPng: typeof svgPng; svgPixels: t
     throw new CliFault(
       'PNG cannot be drawn here: the package @resvg/resvg-js is not installed for this machine',
       {
-        hint: 'Take --format svg or html, or install again with npm ci.',
+        hint: 'Use --format svg or html, or install again with npm ci.',
       },
     );
   }

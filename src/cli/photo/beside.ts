@@ -10,7 +10,7 @@ export type Found =
 
 /** Full name of a picture. Faults: an absolute name, one that leads out of the folder, by ".." or through links. */
 export function besideOrder(file: string, folder: string): Found {
-  if (file.includes('\0')) return { is: 'fault', why: 'the name holds a sign that no file name has' };
+  if (file.includes('\0')) return { is: 'fault', why: 'the name has a character no file name can have' };
   if (path.isAbsolute(file) || path.win32.isAbsolute(file)) return { is: 'fault', why: outside };
   const named = path.resolve(folder, file);
   if (!isInside(named, path.resolve(folder))) return { is: 'fault', why: outside };
@@ -27,7 +27,7 @@ export function besideOrder(file: string, folder: string): Found {
   }
 }
 
-const outside = 'it leads out of the folder of the order file; name another folder with --photos-from';
+const outside = "it is outside the order file's folder; name another folder with --photos-from";
 
 /** Whether a path lies below a folder; the folder itself is none of its files. */
 function isInside(file: string, folder: string): boolean {

@@ -6,7 +6,7 @@ const SOI = 0xd8;
 const EOI = 0xd9;
 const SOS = 0xda;
 const APP1 = 0xe1;
-const malformed = 'it is not a whole JPEG: its parts do not follow one another as they must';
+const malformed = 'it is not a whole JPEG: its parts are out of order';
 
 /** Frames: SOF0 to SOF15, without DHT, JPG and DAC, which lie among them. */
 const isFrame = (marker: number): boolean =>

@@ -62,14 +62,14 @@ function sizeWords(
 ): Words {
   const lying = width === real.height && height === real.width;
   const turned =
-    real.orientation >= 5 ? ': it is stored on its side, and places count on the upright picture' : '';
+    real.orientation >= 5 ? ': it is stored on its side, and marks count on the upright picture' : '';
   return {
     key: 'image-size',
     found: `[${String(width)}, ${String(height)}]`,
     expected: `[${String(real.width)}, ${String(real.height)}], the size of ${printable(file)} as it is shown upright`,
     hint: lying
-      ? `width and height are exchanged${turned}`
-      : 'the picture was made smaller, cut, or is another one: the marks must be set on this one',
+      ? `width and height are swapped${turned}`
+      : 'the picture was resized, cropped or replaced: set the marks on this one',
   };
 }
 

@@ -33,7 +33,7 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
   const { min, max } = photoBounds.imageSide;
   if (Math.min(width, height) < min || Math.max(width, height) > max)
     throw new CliFault(
-      `${name}: it is ${String(width)} x ${String(height)} pixels, and an order takes ${String(min)} to ${String(max)} a side`,
+      `${name}: it is ${String(width)} x ${String(height)} pixels, and an order takes ${String(min)} to ${String(max)} per side`,
       { code: exit.input },
     );
   await guardName(image, io);
@@ -48,9 +48,7 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
   );
   emit(page, place, io);
   if (place !== '-')
-    io.stderr(
-      'open it in a browser, on this machine or a telephone; it needs no network and sends nothing\n',
-    );
+    io.stderr('open it in a browser, on this machine or a phone; it needs no network and sends nothing\n');
   return exit.good;
 }
 
@@ -62,9 +60,9 @@ async function guardName(image: string, io: CliIo): Promise<void> {
   const found = besideOrder(file, path.dirname(full));
   const why = found.is === 'fault' ? found.why : pictureName.safeParse(file).error?.issues[0]?.message;
   if (why === undefined) return;
-  throw new CliFault(`${printable(image)}: no order takes a picture of this name: ${why}`, {
+  throw new CliFault(`${printable(image)}: an order cannot use this picture's name: ${why}`, {
     code: exit.input,
-    hint: 'Copy it under a plain name first.',
+    hint: 'Copy it to a plain name first.',
   });
 }
 
@@ -75,6 +73,6 @@ const pageName = (image: string): string => `${path.basename(image, path.extname
 function pageScript(): string {
   const file = path.join(besideProgram, 'pick.js');
   if (!fs.existsSync(file))
-    throw new CliFault('the script of the page is missing', { hint: 'Build the program: npm run build' });
+    throw new CliFault("the page's script is missing", { hint: 'Build the program: npm run build' });
   return fs.readFileSync(file, 'utf8').trimEnd();
 }

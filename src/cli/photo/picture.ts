@@ -57,7 +57,7 @@ export function pictureOf(bytes: Buffer, limits: PictureLimits = pictureLimits):
   const read = kind === 'jpeg' ? jpegHeader(bytes) : pngHeader(bytes);
   if (!read.ok) return read;
   if (read.width * read.height > limits.pixels) {
-    return no(`it has too many pixels: at most ${String(Math.floor(limits.pixels / 1e6))} million are taken`);
+    return no(`it has too many pixels: at most ${String(Math.floor(limits.pixels / 1e6))} million are read`);
   }
   return {
     ok: true,

@@ -65,7 +65,7 @@ export const horseKeys = {
     max: 80,
     example: '15.1 hh',
     hands: true,
-    open: 'such as 15.1 hh; heart-girth may stand instead, both are better',
+    open: 'such as 15.1 hh; heart-girth will do instead, both are better',
     labels: ['height', 'tall'],
   }),
   'heart-girth': length({
@@ -79,11 +79,11 @@ export const horseKeys = {
   'elbow-room': { ...elbowRoom, read: roomRead, keys: elbowSides },
   'body-length': length({
     about: 'body length',
-    more: 'point of shoulder to point of buttock; tells the weight, which judges no cinch',
+    more: 'point of shoulder to point of buttock; gives the weight, not the cinch',
     min: 30,
     max: 100,
     example: '67 in',
-    note: 'point of shoulder to point of buttock, tells the weight',
+    note: 'point of shoulder to point of buttock, gives the weight',
     labels: ['body length'],
   }),
   name: { read: freeText('name of the horse'), example: 'horse' },
@@ -133,7 +133,7 @@ export const horseKeys = {
     labels: ['horse'],
   }),
   trouble: words({
-    about: 'trouble with the cinch in use',
+    about: 'trouble with the current cinch',
     each: 'trouble',
     words: ['elbow-gall', 'buckle-rub', 'saddle-rolls', 'creeps-forward', 'slips-back', 'girthy'],
     example: '[]',

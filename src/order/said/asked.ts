@@ -120,5 +120,5 @@ function readings(
 /** What was said as an order file; what is needed stands open where nobody said it. A number that was not said is the file's name. */
 export function formOf({ tree }: Told, { stem, unread = '' }: { stem: string; unread?: string }): string {
   const form = filledOrder({ ...tree, order: tree['order'] ?? stem });
-  return unread === '' ? form : `${form}\n## Typed last and not taken: ${unread}\n`;
+  return unread === '' ? form : `${form}\n## Typed last, not understood: ${unread}\n`;
 }

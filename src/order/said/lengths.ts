@@ -80,11 +80,11 @@ export function numberFault(phrase: string): Fault | undefined {
   const [, over = '', under = ''] = /^([1-9])-(\d\d?)$/.exec(phrase) ?? [];
   if (over !== '') return { path: '', expected: unplaced, hint: oneOfThese([`${over}/${under}`]) };
   if (!bareNumber.test(phrase) && !isLength(phrase)) return undefined;
-  if (/\d,\d/.test(phrase)) return { path: '', expected: 'a point in a number, or a blank after the comma' };
+  if (/\d,\d/.test(phrase)) return { path: '', expected: 'a point in a number, or a space after the comma' };
   return { path: '', expected: unplaced, hint: oneOfThese(placed(phrase).slice(0, 3)) };
 }
 
-const unplaced = 'what the number is of';
+const unplaced = 'what the number measures';
 
 /** What a number may be meant to say, likeliest first. */
 function placed(phrase: string): string[] {

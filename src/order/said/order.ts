@@ -128,7 +128,7 @@ interface Placed {
 function readSafely(said: SaidLine): Said {
   const { parts, faults } = readLineOf(said);
   const strays = parts.filter(({ path }) => path === another);
-  const expected = 'the one horse and saddle of the order';
+  const expected = "the order's one horse and saddle";
   const hint = '"another" is for --what-if';
   return {
     parts: parts.filter(({ path }) => path !== another),
@@ -148,7 +148,7 @@ function strangeIn(line: string): Said | undefined {
   const strange = strangeSign.exec(line);
   if (strange !== null) return only(strangeWords(strange[0]), strange.index);
   if (line.length <= mostSaid) return undefined;
-  return only({ expected: `at most ${String(mostSaid)} characters: more is written to a file` }, mostSaid);
+  return only({ expected: `at most ${String(mostSaid)} characters: put a longer order in a file` }, mostSaid);
 }
 
 const only = (fault: Omit<Fault, 'path'>, start: number): Said => ({
@@ -167,7 +167,7 @@ function putAll(parts: readonly SaidPart[], tree: Block): Placed {
     const earlier = isList
       ? undefined
       : places.find((place) => isWithin(place.path, key) || isWithin(key, place.path));
-    const hint = `"${shown(earlier?.text ?? '')}" says it already`;
+    const hint = `"${shown(earlier?.text ?? '')}" already says it`;
     if (earlier !== undefined) faults.push({ path: key, expected: 'each thing once', hint, start, end });
     else {
       put(tree, path, text);
