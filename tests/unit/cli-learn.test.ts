@@ -265,7 +265,7 @@ describe('the learned block at the door', () => {
     [
       'a number the shop does not set',
       ok.replace('stretch: 0.8 in', 'floor-clearance: 1 in'),
-      /learned\.stretch: stretch under model, too/,
+      /learned\.stretch: stretch under model too/,
     ],
     ['no outcomes', ok.replace('12', '0'), /outcomes.*from 1/],
     ['no day', ok.replace('2026-11-20', '2026-13-20'), /until/],

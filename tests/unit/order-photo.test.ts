@@ -112,7 +112,7 @@ describe('told', () => {
     ],
     [
       [['spine: [741, 475]', 'spine: [741, 775]']],
-      '22:14 photo.underline | [736, 698] | a place below the spine: pixels count downward',
+      '22:14 photo.underline | [736, 698] | a place below the spine: pixels count down',
     ],
     [
       [['ring: [728, 549]', 'ring: [728, 720]']],
@@ -170,7 +170,7 @@ describe('told', () => {
         ['  heart-girth: 74 in\n', ''],
         ['length: 36 in', 'length: 25 in'],
       ],
-      'as the height of 62.0 in asks',
+      'for a height of 62.0 in',
     ],
     // The camera and the string.
     [
