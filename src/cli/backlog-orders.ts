@@ -1,4 +1,4 @@
-/** Order files as a backlog: each order with the spec that is taken for it, in one order whatever the order of the files. */
+/** A backlog: each order with its spec, independent of file order. */
 import type { Shop } from '../order/types.ts';
 import type { Keyed } from '../work/planned.ts';
 import type { PaperResult } from '../words/types.ts';
@@ -10,11 +10,10 @@ import { tellFaults } from './problems.ts';
 export interface Backlog {
   readonly entries: readonly Entry[];
   readonly results: readonly PaperResult<Keyed>[];
-  /** What is in it. */
   readonly orders: readonly Keyed[];
 }
 
-/** Reads and sizes all orders of some files. */
+/** Reads and sizes all orders. */
 export async function backlogOf(
   files: readonly string[],
   { shop, day }: { shop: Shop; day: string },
@@ -44,7 +43,7 @@ export async function backlogOf(
   return { entries, results, orders };
 }
 
-/** Tells what was left out and why, and the code it makes the program end with. */
+/** Says what is not included and why; returns the exit code. */
 export async function tellLeftOut(
   { entries, results }: Backlog,
   io: CliIo,
@@ -59,7 +58,7 @@ export async function tellLeftOut(
   return without.length > 0 ? exit.noSpec : exit.good;
 }
 
-/** A schedule needs hours and benches. Errors: the shop file does not say them. */
+/** Errors: the shop file has no hours or benches. */
 export async function needAgenda(shop: Shop): Promise<void> {
   const { missingForAgenda } = await import('../work/agenda.ts');
   const missing = missingForAgenda(shop);

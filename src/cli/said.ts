@@ -1,4 +1,4 @@
-/** Orders come from files, or one is said on the command line. */
+/** Orders from files, or one from --say. */
 import type { Command } from 'commander';
 import type { Loaded } from '../yaml/load.ts';
 import type { Shop } from '../order/types.ts';
@@ -15,25 +15,24 @@ export interface SayOptions {
   readonly out?: string;
 }
 
-/** Adds the two options. */
 export const addSayOptions = (command: Command): Command =>
   command
     .option('--say <words>', 'an order in words: "15.2 hh stock, 7/8, round, trail"')
     .option('--save <file>', 'save the --say order in a file');
 
 export interface Inputs {
-  /** Of files that are read. */
+  /** For files. */
   readonly names: readonly string[];
   readonly readAll: (shop: Shop) => Promise<Entry[]>;
 }
 
 interface Asked {
   readonly command: string;
-  /** How names on the command line become names of files. */
+  /** From command line names to file names. */
   readonly find?: typeof namesOf | ((...asked: Parameters<typeof namesOf>) => Promise<readonly string[]>);
 }
 
-/** Where the orders come from. Errors: both ways at once, neither, something to save that is not said. */
+/** Errors: both ways at once, neither, or --save without --say. */
 export async function inputsOf(
   files: readonly string[],
   options: SayOptions,
@@ -55,13 +54,12 @@ export async function inputsOf(
   return { names: [], readAll: async (shop) => [await saidEntry(await loadedSay(say, shop), options, io)] };
 }
 
-/** The order that is said, as a document. */
 export async function loadedSay(line: string, shop: Shop): Promise<Loaded> {
   const { loadSaid } = await import('../order/said/order.ts');
   return loadSaid({ line, file: 'said', buckles: shop.buckles.map(({ id }) => id) });
 }
 
-/** Reads the document, and saves it if it is asked to and can be read. */
+/** Saves it too, if asked and readable. */
 export async function saidEntry(loaded: Loaded, { save, force }: SayOptions, io: CliIo): Promise<Entry> {
   const { readLoaded } = await import('../order/read-orders.ts');
   const { isBlock } = await import('../yaml/tree.ts');

@@ -1,4 +1,4 @@
-/** The kinds of text a leaf may hold: each turns text into a value or says what was expected, and describes itself to editors. */
+/** The kinds of leaf: each turns text into a value, or says what was expected. */
 import * as z from 'zod/mini';
 import { nearestWord } from '../units/nearest.ts';
 import { parseAge } from '../units/age.ts';
@@ -9,21 +9,20 @@ import { sensed, withoutEnding, type Sense } from './near-in-sense.ts';
 export type Json = Record<string, unknown>;
 export type Reading<T> = { ok: true; value: T } | { ok: false; expected?: string; hint?: string | undefined };
 
-/** What each part of the schemas tells an editor; kept beside zod, which sees only text. */
+/** For editors; zod sees only text. */
 export const jsonOf = new WeakMap<object, Json>();
 
-// Orders are read once each: compiling a checker for them (and the eval it needs) would cost more than it saves.
+// Each order is read once, so compiling a checker would cost more than it saves.
 z.config({ jitless: true });
 
 export interface LeafWords {
-  /** What the message says was expected. */
   expected: string;
   json: Json;
 }
 
 export type Leaf<T> = z.ZodMiniPipe<z.ZodMiniString, z.ZodMiniTransform<T, string>>;
 
-/** A leaf of the tree: a text, and how to read it. Anything but a text is answered with the same `expected`. */
+/** Anything but text gets the same `expected`. */
 export function leaf<T>({ expected, json }: LeafWords, read: (text: string) => Reading<T>): Leaf<T> {
   const schema = z.pipe(
     z.string(expected),
@@ -39,7 +38,7 @@ export function leaf<T>({ expected, json }: LeafWords, read: (text: string) => R
   return schema;
 }
 
-/** A block of keys; any other key is a fault. `sample` shows one where people are likely to write a plain text. */
+/** Other keys are faults. `sample` shows a block where people tend to write text. */
 export function block<S extends z.core.$ZodLooseShape>(
   about: string,
   shape: S,
@@ -51,23 +50,21 @@ export function block<S extends z.core.$ZodLooseShape>(
   return schema;
 }
 
-/** A hint made of a nearest word. */
 export function didYouMean(word: string | undefined): string | undefined {
   return word === undefined ? undefined : `did you mean "${word}"?`;
 }
 
-/** The same of several words that may be meant. */
 export function oneOfThese(words: readonly string[]): string | undefined {
   const quoted = words.map((word) => `"${word}"`);
   return quoted.length === 0 ? undefined : `did you mean ${quoted.join(' or ')}?`;
 }
 
-/** A hint made of a reason and, where there is one, the text to write instead. */
+/** A reason, and the text to write instead if there is one. */
 export function reasonHint({ why, suggestion }: { why: string; suggestion?: string }): string {
   return suggestion === undefined ? why : `${why}; did you mean "${suggestion}"?`;
 }
 
-/** Free text of at most `limit` characters; on one line unless it is a note. Numbers and yes/no are texts too, as written. */
+/** One line, unless it is a note. */
 export function freeText(about: string, limit = 200): Leaf<string> {
   const oneLine = limit <= 200;
   const expected = `${about}, as text of at most ${String(limit)} characters${oneLine ? ' on one line' : ''}`;
@@ -79,7 +76,7 @@ export function freeText(about: string, limit = 200): Leaf<string> {
   });
 }
 
-/** One word of a list. `sense` maps words people write for an allowed one. */
+/** `sense` maps people's words to allowed ones. */
 export function oneOf<const W extends string>(
   about: string,
   words: readonly W[],
@@ -94,7 +91,7 @@ export function oneOf<const W extends string>(
   });
 }
 
-/** A list, where a single entry may stand without the brackets; the same entry twice counts once. */
+/** A single entry needs no brackets; repeats count once. */
 export function listOf<T>(about: string, entry: Leaf<T>) {
   const list = z.array(entry, `${about}, as a list or one entry`);
   const either = z.union([entry, list], `${about}, as a list or one entry`);
@@ -106,7 +103,7 @@ export function listOf<T>(about: string, entry: Leaf<T>) {
   );
 }
 
-/** true or false, and none of the other words YAML once took for them; `more` is said where there is room for it. */
+/** Only true or false. `more` is said where there is room. */
 export function trueFalse(about: string, more = ''): Leaf<boolean> {
   const expected = `${about}, true or false`;
   const yes = new Set(['yes', 'y', 'on', 'true', '1']);
@@ -124,7 +121,6 @@ export interface NumberRange {
   about: string;
 }
 
-/** A whole number in plain digits. */
 export function wholeNumber({ min, max, about }: NumberRange): Leaf<number> {
   const expected = `${about}, a whole number from ${String(min)} to ${String(max)}`;
   const json = { type: 'integer', minimum: min, maximum: max, description: about };
@@ -134,7 +130,6 @@ export function wholeNumber({ min, max, about }: NumberRange): Leaf<number> {
   });
 }
 
-/** A plain number, decimals with a point. */
 export function plainNumber({ min, max, about }: NumberRange): Leaf<number> {
   const expected = `${about}, a number from ${String(min)} to ${String(max)}`;
   const json = { type: 'number', minimum: min, maximum: max, description: about };
@@ -146,7 +141,7 @@ export function plainNumber({ min, max, about }: NumberRange): Leaf<number> {
   });
 }
 
-/** Digits and points, as a number or why they are none; undefined for any other text. */
+/** A number, or why it is not; undefined for other text. */
 export const decimalOf = (text: string): NumberRead | undefined =>
   /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
 
@@ -157,10 +152,9 @@ function plainNumberHint(text: string): string | undefined {
   return /^\d+,\d+$/.test(text) ? didYouMean(text.replace(',', '.')) : undefined;
 }
 
-/** Why counts of strands are odd, in the words of the bench. */
+/** In the bench's words. */
 const whyOdd = 'even: with one continuous cord, only an odd count leaves a tail at each buckle';
 
-/** A count of strands: whole, odd, 5 to 45. */
 export function strandCount(about: string): Leaf<number> {
   const expected = `${about}, an odd whole number from 5 to 45`;
   const json = { type: 'integer', minimum: 5, maximum: 45, not: { multipleOf: 2 }, description: about };
@@ -171,7 +165,7 @@ export function strandCount(about: string): Leaf<number> {
   });
 }
 
-/** The words of the Henneke scale and their scores (Henneke et al. 1983, Equine Vet J 15:371; from memory). */
+/** Henneke scores and words (Henneke et al. 1983, Equine Vet J 15:371; from memory). */
 export const conditionWords: Readonly<Record<string, number>> = {
   poor: 1,
   'very thin': 2,
@@ -184,7 +178,7 @@ export const conditionWords: Readonly<Record<string, number>> = {
   'extremely fat': 9,
 };
 
-/** Henneke score 1 to 9, halves allowed, or the scale's own word for it. */
+/** 1 to 9 in halves, or the scale's word. */
 export function conditionScore(): Leaf<number> {
   const about = 'condition score (Henneke)';
   const score = { type: 'number', minimum: 1, maximum: 9, multipleOf: 0.5 };
@@ -202,7 +196,6 @@ export function conditionScore(): Leaf<number> {
   });
 }
 
-/** A day of the calendar. */
 export function day(about: string): Leaf<string> {
   const json = { type: 'string', pattern: String.raw`^\d{4}-\d{2}-\d{2}$`, description: about };
   return leaf({ expected: `${about}, a day such as 2026-12-18`, json }, (text) => {
@@ -211,7 +204,6 @@ export function day(about: string): Leaf<string> {
   });
 }
 
-/** An age in years, at most 60. */
 export function age(about: string): Leaf<number> {
   const json = { type: 'string', pattern: '[A-Za-z]\\.?$', description: about };
   const expected = `${about}, such as 3 y or 18 months, at most 60 y`;

@@ -22,7 +22,7 @@ const colorKeys = {
 const currentKeys = { ...cinchKeys, age: { read: age('age of the cinch'), example: '3 y' } };
 const wantsKeys = { ...cinchKeys, strands: { ...cinchKeys.strands, example: '19' } };
 
-/** A cinch of which nothing is told is none. */
+/** A cinch with nothing said about it is left out. */
 const toldCinch = <K extends Keys>(about: string, keys: K) => {
   const cinch = blockOf(about, keys, '{ style: straight, strands: 17, length: 32 in }');
   const isTold = (told: object): boolean => Object.values(told).some((part) => part !== undefined);
@@ -87,5 +87,4 @@ export const orderKeys = {
   notes: { read: freeText('notes', 2000), example: 'anything else' },
 };
 
-/** One document of an order file; leaves in, values out. */
 export const orderSchema = blockOf('an order', orderKeys);

@@ -1,11 +1,11 @@
-/** A file that is whole but of another kind is told in one line, not in one for every key that does not fit. */
+/** Reports a file of another kind once, instead of key by key. */
 import type { Loaded } from '../yaml/load.ts';
 import type { Problem } from '../yaml/problem.ts';
 
 const ofOrders = ['horse', 'saddle'];
 const ofShops = ['buckles', 'cord', 'strands', 'labor', 'benches'];
 
-/** The one problem of a document that is something else than what is read; undefined when it may be what it should. */
+/** undefined when it may be the right kind. */
 export function otherKind(loaded: Loaded, wanted: 'order' | 'shop'): Problem | undefined {
   const { tree, locate, top } = loaded;
   if (typeof tree !== 'object' || Array.isArray(tree)) return undefined;

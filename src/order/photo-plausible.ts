@@ -1,4 +1,4 @@
-/** What cannot be true of the landmarks of a photo: outside the picture, too small to go by, out of order. */
+/** What cannot be true of photo landmarks: outside the picture, too small, out of order. */
 import { plumbFault } from '../math/plumb.ts';
 import { apart, cornerFault } from '../math/sheet-corners.ts';
 import { photoBounds } from '../numbers/photo-bounds.ts';
@@ -11,12 +11,12 @@ import { isBlock, treeAt } from '../yaml/tree.ts';
 
 const { leastPixels } = photoBounds;
 
-/** All faults across the keys of the photo block; none where there is no block. */
+/** None without a photo block. */
 export function photoFaults(loaded: Across): Problem[] {
   if (!isBlock(treeAt(loaded.tree, photoPath))) return [];
   const outside = outsideFaults(loaded);
   const shape = [...referenceFaults(loaded), ...plumbFaults(loaded)];
-  // Order and sizes of what is misplaced would only be told a second time.
+  // Avoids reporting a misplaced mark twice.
   const order = outside.length > 0 ? [] : orderFaults(loaded);
   const rest = outside.length + shape.length + order.length > 0 ? [] : sizeFaults(loaded);
   return [...outside, ...shape, ...order, ...rest];
@@ -49,7 +49,7 @@ function outsideFaults(loaded: Across): Problem[] {
   });
 }
 
-/** Which of the two kinds is written, and whether it is whole and large enough. */
+/** Which kind it is, and whether it is complete and large enough. */
 function referenceFaults(loaded: Across): Problem[] {
   const reference = treeAt(loaded.tree, [...photoPath, 'reference']);
   if (!isBlock(reference)) return [];
@@ -82,7 +82,7 @@ function plumbFaults(loaded: Across): Problem[] {
   return words === undefined ? [] : [fault(loaded, ['plumb', 'bottom'], words)];
 }
 
-/** Above and below, before and behind. */
+/** Above and below, ahead and behind. */
 function orderFaults(loaded: Across): Problem[] {
   const stands = (name: Landmark, way: 'above' | 'below', other: Landmark): Problem[] => {
     const [here, there] = [pixelAt(loaded, [name]), pixelAt(loaded, [other])];
@@ -104,7 +104,7 @@ function orderFaults(loaded: Across): Problem[] {
   ];
 }
 
-/** The elbow lies ahead of the groove, and the fork ahead of the cantle: both must look the same way. */
+/** Elbow ahead of groove and fork ahead of cantle must agree. */
 function facingFaults(loaded: Across): Problem[] {
   const [elbow, groove] = [pixelAt(loaded, ['elbow']), pixelAt(loaded, ['girth-groove'])];
   const [fork, cantle] = [pixelAt(loaded, ['fork']), pixelAt(loaded, ['cantle'])];

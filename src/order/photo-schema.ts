@@ -1,4 +1,4 @@
-/** What the `photo` block of an order may say: where the landmarks of a side photo lie, and what gives the scale. */
+/** The `photo` block: landmarks of a side photo and its scale. */
 import * as z from 'zod/mini';
 import { photoBounds } from '../numbers/photo-bounds.ts';
 import { blockOf, length } from './key.ts';
@@ -17,12 +17,11 @@ const size = pair(
   'width and height of the upright picture in pixels, such as [4032, 3024]',
 );
 
-/** Two numbers in brackets. */
 function pair(number: Leaf<number>, expected: string) {
   return counted(number, 2, expected, (list): Pixel => [list[0] ?? 0, list[1] ?? 0]);
 }
 
-/** A list of so many entries, neither more nor fewer. */
+/** A list of exactly so many entries. */
 function counted<T, U>(
   ...[entry, count, expected, turn]: [z.ZodMiniType<T>, number, string, (list: readonly T[]) => U]
 ) {
@@ -49,7 +48,7 @@ const corners = counted(
   (list): readonly [Pixel, Pixel, Pixel, Pixel] => list as unknown as readonly [Pixel, Pixel, Pixel, Pixel],
 );
 
-// One block for both kinds: of a choice of two, faults of the second would be told as if the first were meant.
+// One block for both kinds: with a choice, faults of the second would be reported against the first.
 export const referenceKeys = {
   length: length({ about: 'length of the reference', ...photoBounds.referenceLength, example: '36 in' }),
   from: { read: place('one end') },
@@ -117,7 +116,7 @@ export const photoKeys = {
     always,
     example: '[736, 698]',
   },
-  // Spine and underline give the depth of the barrel; the groove stands for an underline that is not marked.
+  // Spine and underline give barrel depth; the groove can stand for the underline.
   spine: {
     read: place('top line above the groove; helps find the depth of the barrel'),
     example: '[741, 475]',
@@ -149,7 +148,7 @@ export const photo = z.pipe(
   })),
 );
 
-/** The door has seen to it that it is whole. */
+/** Checked to be complete before. */
 function referenceOf({ length, from, to, width, height, corners }: z.output<typeof reference>): Reference {
   if (width !== undefined && height !== undefined && corners !== undefined) {
     return { kind: 'sheet', width, height, corners };

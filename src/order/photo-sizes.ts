@@ -1,4 +1,4 @@
-/** Lengths that the reference makes of the places on a photo, each held against what a horse can have. */
+/** Checks the sizes a photo's reference gives against what a horse can have. */
 import { apart } from '../math/sheet-corners.ts';
 import { bodyBounds } from '../numbers/body-bounds.ts';
 import { photoBounds } from '../numbers/photo-bounds.ts';
@@ -14,12 +14,12 @@ import type { Pixel } from './photo-types.ts';
 import type { Problem } from '../yaml/problem.ts';
 import { isBlock, treeAt } from '../yaml/tree.ts';
 
-/** The same over the height at the withers [choice: half of it is usual]. */
+/** Over the height at the withers [choice: half is usual]. */
 const depthOverHeight = { min: 0.3, max: 0.65 };
 const { depthOverGirth } = bodyBounds;
 const { widestView, ringBehind } = photoBounds;
 
-/** A fault for each length that no horse has; they can be told only of places that are in order. */
+/** Only when the marks are in the right order. */
 export function sizeFaults(loaded: Across): Problem[] {
   const scale = pixelsAnInch(loaded);
   const at = (name: Landmark): Pixel | undefined => pixelAt(loaded, [name]);
@@ -48,7 +48,6 @@ export function sizeFaults(loaded: Across): Problem[] {
 const about = (inches: Inches): string => `${decimals(inches, 1)} in`;
 const offScale = 'is the length of the reference right, and are its ends marked right?';
 
-/** A ring hangs above the elbow. */
 function swapHint(loaded: Across): string | undefined {
   const [ring, elbow] = [pixelAt(loaded, ['ring']), pixelAt(loaded, ['elbow'])];
   return ring && elbow && ring[1] > elbow[1] ? 'are ring and elbow swapped?' : undefined;
@@ -68,7 +67,7 @@ function sizeFault(
   return [fault(loaded, path, { expected, hint: hint ?? offScale })];
 }
 
-/** A depth that no horse of the taped girth, or of that height, can have. */
+/** Against the taped girth or height. */
 function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
   const girth = inchesAt(loaded, ['horse', 'heart-girth'], horseKeys['heart-girth']);
   const height = inchesAt(loaded, ['horse', 'height'], horseKeys.height);
@@ -77,7 +76,7 @@ function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
       ? ([girth, depthOverGirth, 'heart girth'] as const)
       : ([height, depthOverHeight, 'height'] as const);
   if (whole === undefined || within(depth / whole, bounds)) return [];
-  // Never wider than what any horse may have.
+  // Never wider than any horse may have.
   const [least, most] = [
     about(Math.max(bounds.min * whole, barrelDepth.depth.min)),
     about(Math.min(bounds.max * whole, barrelDepth.depth.max)),
@@ -86,7 +85,7 @@ function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
   return [fault(loaded, ['spine'], { expected, hint: offScale })];
 }
 
-/** A ring this far from the elbow is none that a cinch hangs from. */
+/** Too far from the elbow for a cinch to hang there. */
 function ringFault(loaded: Across, scale: number): Problem[] {
   const [ring, elbow, groove] = [
     pixelAt(loaded, ['ring']),
@@ -102,7 +101,7 @@ function ringFault(loaded: Across, scale: number): Problem[] {
   ];
 }
 
-/** What the picture would show at the distance given, against what a lens can see. */
+/** Whether a lens could see that much from that distance. */
 function viewFault(loaded: Across, scale: number): Problem[] {
   const distance = inchesAt(loaded, [...photoPath, 'camera-distance'], photoKeys['camera-distance']);
   const size = pixelAt(loaded, ['image-size']);
@@ -119,7 +118,7 @@ function viewFault(loaded: Across, scale: number): Problem[] {
   ];
 }
 
-/** Pixels an inch by the reference, whatever else is wrong. */
+/** By the reference alone. */
 function pixelsAnInch(loaded: Across): number | undefined {
   const reference = treeAt(loaded.tree, [...photoPath, 'reference']);
   const inches = (key: string, range: LengthRange) =>

@@ -1,4 +1,4 @@
-/** What the single keys cannot know: things an order must say one way or another, and values that cannot be true together. */
+/** Checks across keys: what an order must say, and what cannot be true together. */
 import { parseDay } from '../units/days.ts';
 import { parseLength, unitOf, type Inches } from '../units/length.ts';
 import { tidy } from '../units/number.ts';
@@ -26,7 +26,7 @@ const ringPath = ['saddle', 'ring-to-ring'];
 const depthPath = ['horse', 'barrel', 'depth'];
 const dropPath = ['saddle', 'ring-drop'];
 
-/** Faults across keys. Read from the tree, so that one wrong leaf elsewhere does not hide them. */
+/** Read from the tree, so one wrong leaf does not hide them. */
 export function acrossKeys(loaded: Across): Problem[] {
   return [
     ...needsSize(loaded),
@@ -68,7 +68,7 @@ function dropAgainstGirth(loaded: Across): Problem[] {
   return [loaded.locate({ path: 'saddle.ring-drop', found, expected, hint }, dropPath)];
 }
 
-/** Round anything so deep the tape goes twice the depth, however thin it is. */
+/** A tape around is at least twice the depth. */
 function depthAgainstGirth(loaded: Across): Problem[] {
   const girth = lengthAt(loaded, girthPath, ranges.heartGirth);
   const depth = lengthAt(loaded, depthPath, ranges.barrelDepth);
@@ -88,8 +88,8 @@ function dueAfterTaken(loaded: Across): Problem[] {
 }
 
 /**
- * Adds the hint of a swapped pair where height and heart girth each fit the other's place; where another slip was found already,
- * only when both are in the same unit: "73 cm" beside "15 hh" is a wrong unit.
+ * Adds a swap hint when height and heart girth fit each other's place; if another slip was found, only when units match: "73 cm" with "15
+ * hh" is a wrong unit.
  */
 export function withSwapHint(loaded: Across, problem: Problem): Problem {
   if (problem.path !== 'horse.height' && problem.path !== 'horse.heart-girth') return problem;

@@ -1,4 +1,4 @@
-/** The door for outcomes: the text of a YAML or CSV file becomes checked outcomes, or all its problems with their places. */
+/** Reads a YAML or CSV file into checked outcomes, or all its problems. */
 import { acrossKeys } from './plausible.ts';
 import { check, checker, inOrder } from './check.ts';
 import { csvOutcomes } from './csv-outcomes.ts';
@@ -14,7 +14,7 @@ export type OutcomesRead =
   | {
       readonly ok: false;
       readonly problems: readonly Problem[];
-      /** Of all outcomes that were found, so that what orders and shop say against them can be told as well. */
+      /** For later checks against orders and shop. */
       readonly parts: readonly OutcomeParts[];
     };
 
@@ -24,7 +24,7 @@ const outcomesChecker = checker(outcomesSchema, {
   'outcomes.strands': 'style, strands, buckle and length go under tied',
 });
 
-/** Text of a file of outcomes -> the outcomes, or all problems; a table when `kind` says so. Never throws. */
+/** CSV when `kind` says so. Never throws. */
 export function readOutcomes(text: string, file: string, kind: 'yaml' | 'csv'): OutcomesRead {
   const loaded = kind === 'csv' ? asLoaded(csvOutcomes(text, file)) : load(text, file, 2);
   const [first, second] = loaded;
@@ -61,7 +61,7 @@ function outcomeOf(written: WrittenOutcome, place: number, loaded: Loaded): Outc
   };
 }
 
-/** Puts a fault of an outcome where its key stands. */
+/** Locates a fault of an outcome. */
 const locateIn =
   (loaded: Loaded, place: number): Outcome['locate'] =>
   (fault, path) => {
@@ -91,7 +91,7 @@ function tiedAt(loaded: Loaded, place: number): Outcome['tied'] | undefined {
   return read.success ? { ...read.data, buckle: read.data.buckle } : undefined;
 }
 
-/** Faults across the keys of a file: pairs that are half there, sizes that cannot be, orders that stand twice. */
+/** Half a horse-and-saddle pair, impossible sizes, repeated orders. */
 function across(loaded: Loaded): Problem[] {
   const list = treeAt(loaded.tree, ['outcomes']);
   if (!Array.isArray(list)) return [];
@@ -124,7 +124,7 @@ function pairFaults(loaded: Loaded, i: number): Problem[] {
   return [loaded.locate({ path: pathText(base), expected }, base)];
 }
 
-/** The same order, spec and days are one report twice; on one order other cinches may be tied, or the like on another day. */
+/** Same order, spec and days is one report twice; other cinches or days are fine. */
 function twice(loaded: Loaded, i: number, seen: Map<string, number>): Problem[] {
   const path = ['outcomes', i, 'order'];
   const order = textAt(loaded, path);
@@ -144,7 +144,7 @@ function twice(loaded: Loaded, i: number, seen: Map<string, number>): Problem[] 
   return [loaded.locate({ path: pathText(path), found: order, expected, hint }, path)];
 }
 
-/** What an order may not say across its keys, a pair may not either. */
+/** The checks of an order apply here too. */
 function sizeFaults(loaded: Loaded, i: number): Problem[] {
   const base = ['outcomes', i];
   const prefix = `${pathText(base)}.`;

@@ -1,4 +1,4 @@
-/** The door for a shop file: its text becomes a checked shop with a complete model, or located problems. */
+/** Reads a shop file into a checked shop with a complete model, or located problems. */
 import { defaultModel } from '../numbers/numbers.ts';
 import { check, checker, inOrder } from './check.ts';
 import { load } from '../yaml/load.ts';
@@ -17,7 +17,7 @@ const shops = checker(shopSchema, {
   'cord.price': 'write price-a-foot, or price-a-pound with feet-a-pound',
 });
 
-/** Text of a shop file -> the shop, or all problems of the file. Exactly one document. Never throws. */
+/** Exactly one document. Never throws. */
 export function readShop(text: string, file: string): ShopRead {
   const [loaded, second] = load(text, file, 2);
   if (loaded === undefined) {
@@ -36,7 +36,7 @@ export function readShop(text: string, file: string): ShopRead {
   return { ok: false, problems: inOrder(all) };
 }
 
-/** From keys as written to the names inside the program, the shop's numbers laid over the default ones. */
+/** The shop's numbers over the defaults. */
 function toShop(written: WrittenShop): Shop {
   const overrides = written.model ?? {};
   const overridden = modelKeys.filter((key) => overrides[key] !== undefined);

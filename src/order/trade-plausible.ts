@@ -1,4 +1,4 @@
-/** What the second half of a shop file cannot say: prices without a currency, remnants longer than their put-up, options with dees nobody has. */
+/** Checks across prices, cord and hardware: no currency, remnants longer than the spool, unknown dees. */
 import { currencyOf, type Currency } from '../units/currency.ts';
 import { readAmount } from '../units/money.ts';
 import { nearestWord } from '../units/nearest.ts';
@@ -9,7 +9,6 @@ import { pathText, type Problem } from '../yaml/problem.ts';
 import { countAt, empty, numberAt, textAt, usedTwice, type Path } from './shop-tree.ts';
 import { treeAt } from '../yaml/tree.ts';
 
-/** Faults across the keys of the second half. */
 export function acrossTrade(loaded: Loaded): Problem[] {
   const each = (key: string): Path[] => upTo(countAt(loaded, key)).map((index) => [key, index]);
   const once = (key: string, name: string): Problem[] =>
@@ -31,7 +30,6 @@ export function acrossTrade(loaded: Loaded): Problem[] {
   ];
 }
 
-/** Every place where an amount may stand. */
 function amountPaths(loaded: Loaded): Path[] {
   const priced = (key: string, names: readonly string[]): Path[] =>
     upTo(countAt(loaded, key)).flatMap((index) => names.map((name) => [key, index, name]));
@@ -45,7 +43,7 @@ function amountPaths(loaded: Loaded): Path[] {
   return all.filter((path) => textAt(loaded, path) !== undefined);
 }
 
-/** One fault for a missing currency; with one, a fault for each amount with more decimals than it has. */
+/** One fault for a missing currency; else one for each amount with too many decimals. */
 function amountFaults(loaded: Loaded): Problem[] {
   const paths = amountPaths(loaded);
   const [first] = paths;
@@ -71,7 +69,7 @@ function tooFine(loaded: Loaded, path: Path, { code, exponent }: Currency): Prob
   return [loaded.locate({ path: pathText(path), found, expected, hint }, path)];
 }
 
-/** By the foot or by the pound; the pound needs its feet. */
+/** By the foot or by the pound; a pound needs its feet. */
 function cordPriceFaults(loaded: Loaded, cord: Path): Problem[] {
   const there = (key: string): boolean => treeAt(loaded.tree, [...cord, key]) !== undefined;
   const fault = (key: string, expected: string): Problem =>
@@ -97,7 +95,7 @@ function putUpFaults(loaded: Loaded, cord: Path): Problem[] {
   ];
 }
 
-/** What is left of a put-up is not more than it held. */
+/** A remnant is no longer than its spool or hank. */
 function remnantFaults(loaded: Loaded, putUp: Path): Problem[] {
   const feet = numberAt(loaded, [...putUp, 'feet']);
   const tree = treeAt(loaded.tree, [...putUp, 'opened']);
@@ -111,7 +109,7 @@ function remnantFaults(loaded: Loaded, putUp: Path): Problem[] {
   });
 }
 
-/** The dee an option takes is in the shop, and its count is said. */
+/** The shop has the dee, and its count is given. */
 function optionFaults(loaded: Loaded, option: Path): Problem[] {
   const dee = textAt(loaded, [...option, 'dee']);
   const count = textAt(loaded, [...option, 'dees']);

@@ -1,4 +1,4 @@
-/** What looks wrong with the stick or sheet, and with the plumb line. */
+/** What looks wrong with the stick, sheet or plumb line. */
 import { plumbFault } from '../math/plumb.ts';
 import { apart, cornerFault } from '../math/sheet-corners.ts';
 import type { Reference } from '../order/photo-types.ts';
@@ -6,10 +6,9 @@ import { photoBounds as bounds } from '../numbers/photo-bounds.ts';
 import { doubtful, refused, type Doubt } from './doubt.ts';
 import type { Points } from './state.ts';
 
-/** Pixels an inch across over those up, of a sheet seen from the front, or over their inverse [choice]. */
+/** Horizontal over vertical scale of a sheet seen from the front, or its inverse [choice]. */
 const mostAspect = 1.33;
 
-/** Doubts about the reference. */
 export function referenceDoubts(reference: Reference | undefined): Doubt[] {
   if (reference === undefined) return [];
   if (reference.kind === 'sheet') return sheetDoubts(reference);
@@ -32,7 +31,6 @@ function sheetDoubts({ corners, width, height }: Extract<Reference, { kind: 'she
   return [doubtful('The sheet has the wrong shape: are its width and height swapped?')];
 }
 
-/** Doubts about the plumb line. */
 export function plumbDoubts({ 'plumb-top': top, 'plumb-bottom': bottom }: Points): Doubt[] {
   const wrong = top && bottom && plumbFault([top, bottom], bounds);
   return wrong === undefined

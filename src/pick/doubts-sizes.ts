@@ -1,4 +1,4 @@
-/** Lengths that no horse has. */
+/** Sizes no horse has. */
 import { apart } from '../math/sheet-corners.ts';
 import type { Pixel, Reference } from '../order/photo-types.ts';
 import { pixelsAnInch } from '../photo/camera.ts';
@@ -8,14 +8,14 @@ import { refused, type Doubt } from './doubt.ts';
 import type { Known } from './doubts.ts';
 import type { Points } from './state.ts';
 
-/** Pixels an inch as the door takes them: of a sheet by its upper and lower edge. */
+/** As the order computes it: a sheet by its upper and lower edge. */
 function roughScale(reference: Reference): number {
   if (reference.kind === 'stick') return pixelsAnInch(reference);
   const [a, b, c, d] = reference.corners;
   return (apart(a, b) + apart(c, d)) / 2 / reference.width;
 }
 
-/** Doubts about room, ring, depth and distance, by the reference alone, as the door has them. */
+/** By the reference alone, as the order does. */
 export function sizeDoubts(
   points: Points,
   { reference, distance, size }: Known & { readonly reference: Reference },

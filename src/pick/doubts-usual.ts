@@ -1,14 +1,14 @@
-/** What is possible and yet not usual: the order is read, and would remark on it. */
+/** Possible but unusual: the order is read, with a remark. */
 import type { PhotoReading, Seen } from '../photo/read.ts';
 import { defaultModel as model } from '../numbers/numbers.ts';
 import { decimals } from '../units/print.ts';
 import { doubtful, type Doubt } from './doubt.ts';
 import type { Points } from './state.ts';
 
-/** As many spreads of their difference as the remarks of an order ask for; a test holds the two together. */
+/** Same limit as the order's remarks; a test compares them. */
 const TELLING = 2;
 
-/** What the order's own remarks would say of any position of the ring, and of the room, for a horse of average girth. */
+/** For any ring position and a horse of average girth. */
 export function unusual(
   { ring, elbow, 'girth-groove': groove }: Points,
   seen: PhotoReading['seen'],

@@ -1,4 +1,4 @@
-/** Why what was typed cannot be taken, in plain words. */
+/** Why typed text is refused. */
 import { parseLength } from '../units/length.ts';
 import { decimals } from '../units/print.ts';
 import { bounds, lengthOf, unitFields, writtenText, type Fields, type Measured } from './fields.ts';
@@ -10,7 +10,7 @@ const names: Readonly<Record<Measured, string>> = {
   distance: 'Camera distance',
 };
 
-/** Why a field's text cannot be taken, with what could be; undefined when it can. */
+/** With what would work; undefined when the text is fine. */
 export function fieldFault(fields: Fields, field: Measured): string | undefined {
   if (lengthOf(fields, field) !== undefined) return undefined;
   const typed = fields[field].trim();

@@ -1,6 +1,6 @@
-/** What is clicked on a photo, in the order in which it is asked, and how to find it. */
+/** What to click on a photo, in order, and how to find it. */
 
-/** Points that every photo is asked for; the reference has points of its own, by its kind. */
+/** Marks every photo needs; the reference has its own. */
 export type PointId =
   | 'from'
   | 'to'
@@ -25,13 +25,13 @@ export type ReferenceKind = 'stick' | 'sheet';
 export interface Step {
   readonly id: StepId;
   readonly title: string;
-  /** One or two short sentences: where it is and how to find it. */
+  /** Where it is and how to find it, briefly. */
   readonly text: string;
-  /** Short name, for the list and beside the mark. */
+  /** For the list and next to the mark. */
   readonly name: string;
-  /** Whether it only helps: without it the order is read all the same. */
+  /** Optional. */
   readonly optional?: true;
-  /** What a mark that is needed is needed for. */
+  /** Why a needed mark is needed. */
   readonly gives?: string;
 }
 
@@ -155,7 +155,7 @@ const done: Step = {
   text: 'Copy the block below into the order file, and keep the photo next to that file. You can still drag the marks.',
 };
 
-/** All steps for a kind of reference, in the order in which they are asked. */
+/** For a kind of reference, in order. */
 export const stepsFor = (kind: ReferenceKind): readonly Step[] => [
   measure,
   ...(kind === 'stick' ? stick : sheet),
@@ -164,5 +164,5 @@ export const stepsFor = (kind: ReferenceKind): readonly Step[] => [
   done,
 ];
 
-/** Whether a step is a place on the photo. */
+/** Whether it is a place on the photo. */
 export const isPoint = (id: StepId): id is PointId => id !== 'measure' && id !== 'distance' && id !== 'done';

@@ -1,4 +1,4 @@
-/** Whether the block can go into an order: what the order's door would refuse is never called complete. */
+/** Whether the block can go into an order; a block the order would refuse is never called complete. */
 import type { Photo } from './block.ts';
 import { fieldFault } from './field-faults.ts';
 import { badFields, emptyFields } from './fields.ts';
@@ -6,13 +6,12 @@ import { readingsOf } from './readings.ts';
 import { missing, type Picked } from './state.ts';
 
 export interface Verdict {
-  /** Whether it may be copied and saved. */
+  /** May be copied and saved. */
   readonly ready: boolean;
   /** One sentence, with the first reason. */
   readonly text: string;
 }
 
-/** The verdict on all there is so far. */
 export function verdictOf(now: Picked, photo: Photo): Verdict {
   const no = (why: string): Verdict => ({ ready: false, text: `Not ready: ${why}` });
   const { doubts } = readingsOf(now, photo);

@@ -1,15 +1,14 @@
-/** Lengths as people write them ("73 in", "16 1/2 in", "5 ft 2 in", "185 cm", "15.2 hh") become inches, or a reason why not. */
+/** Lengths as people write them ("73 in", "16 1/2 in", "5 ft 2 in", "185 cm", "15.2 hh"), in inches. */
 import { parseHands } from './hands.ts';
 import { numberPattern, parseNumber, product, toNumber, tidy, type Exact } from './number.ts';
 
-/** A length inside the program is a plain number of inches. */
 export type Inches = number;
 
 export type LengthRead = { ok: true; inches: Inches } | { ok: false; why: string; suggestion?: string };
 
 export type LengthUnit = 'in' | 'cm' | 'mm' | 'ft' | 'hh';
 
-/** Inches in one of each unit, as whole numbers over whole numbers so that nothing is lost. 2.54 cm an inch: NIST SP 811, appendix B. */
+/** As exact fractions. 2.54 cm per inch: NIST SP 811, appendix B. */
 const inchesPer: Readonly<Record<LengthUnit, Exact>> = {
   in: { over: 1, under: 1 },
   cm: { over: 50, under: 127 },
@@ -38,7 +37,7 @@ const no = (why: string, suggestion?: string): LengthRead => ({
   ...(suggestion === undefined ? {} : { suggestion }),
 });
 
-/** Text -> inches. Errors: no unit, an unknown unit, a decimal comma, hands that are no hands, anything else not a plain length. */
+/** Errors: no unit, unknown unit, decimal comma, wrong hands, not a plain length. */
 export function parseLength(text: string): LengthRead {
   const clean = tidy(text).toLowerCase();
   if (clean === '') return no('it is empty');
@@ -50,7 +49,6 @@ export function parseLength(text: string): LengthRead {
   return whyNot(clean);
 }
 
-/** Whether a word is one of the units lengths take, and which: "inches" -> in. */
 export function unitOf(word: string): LengthUnit | undefined {
   return unitWords.get(word);
 }
@@ -79,7 +77,7 @@ function fromFeet([, feetText = '', , inchText = '', word = '']: RegExpExecArray
   return { ok: true, inches: toNumber({ over: feet.exact.over * 12 * under + over, under }) };
 }
 
-/** Only reached for text that is no length; finds the most useful thing to say about it. */
+/** The most useful thing to say about text that is no length. */
 function whyNot(text: string): LengthRead {
   const comma = decimalComma.exec(text);
   if (comma !== null) return fromComma(comma);
@@ -90,7 +88,7 @@ function whyNot(text: string): LengthRead {
 }
 
 function fromComma([, whole = '', part = '', space = '', word = '']: RegExpExecArray): LengthRead {
-  // Three digits after the comma may as well mean thousands: say both, suggest neither.
+  // Three digits could mean thousands: name both, suggest neither.
   if (part.length === 3) return no(`write ${whole}${part} or ${whole}.${part}, without a comma`);
   const point = `${whole}.${part}${space}${word}`;
   return parseLength(point).ok

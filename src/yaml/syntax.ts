@@ -1,4 +1,4 @@
-/** Faults of the YAML itself, in words for people who do not know YAML. */
+/** YAML errors in words for people who do not know YAML. */
 import type { ErrorCode } from 'yaml';
 
 interface Words {
@@ -36,16 +36,15 @@ const words: Partial<Record<ErrorCode, Words>> = {
   KEY_OVER_1024_CHARS: { expected: 'a short key' },
 };
 
-/** A code of the YAML package -> what was expected there, and the usual slip. */
+/** What was expected, and the usual slip. */
 export function syntaxWords(code: ErrorCode): Words {
   return words[code] ?? { expected: 'well-formed YAML: "key: value" lines' };
 }
 
-/** Signs that no text of an order holds: control characters, marks of broken encoding, hidden marks that turn the writing direction. */
+/** Control characters, broken encoding, marks that reverse text. */
 export const strangeSign =
   /[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\u202a-\u202e\u2066-\u2069\ufffd\ufffe\uffff]|\r(?!\n)|\p{Cs}/u;
 
-/** What to say about a sign that strangeSign found. */
 export function strangeWords(sign: string): Words {
   if (sign === '\ufffd') return { expected: 'text in UTF-8', hint: 'the file was saved in another encoding' };
   if (sign === '\r')

@@ -1,4 +1,4 @@
-/** From the nodes of the YAML package to our plain tree: places kept, doubled keys and odd constructions reported. */
+/** Turns the YAML package's nodes into our tree and reports doubled keys and odd constructions. */
 import {
   isAlias,
   isMap,
@@ -15,37 +15,36 @@ import { pathText, shown, type Fault } from './problem.ts';
 import { strangeSign, strangeWords } from './syntax.ts';
 import type { Block, Spot, Tree } from './tree.ts';
 
-/** More than any order or shop holds, and few enough to be read at once: repeated aliases grow without limit otherwise. */
+/** More than any order or shop needs; repeated aliases grow without limit. */
 export const mostNodes = 20_000;
 
 type Path = readonly PropertyKey[];
 
-/** A fault with its offset within the chunk; `earlier` is where the key stood the first time. */
+/** Offset within the chunk; `earlier` is the first place of a doubled key. */
 export type Placed = Fault & { offset: number; earlier?: number };
 
-/** The state of one walk over one document. */
+/** State while walking one document. */
 export interface Walk {
   faults: Placed[];
-  /** Offsets within the chunk, by path text. */
+  /** By path, offsets within the chunk. */
   spots: Map<string, Spot>;
-  /** Paths already reported: no further complaint about them or what they hold. */
+  /** Paths already reported. */
   settled: Set<string>;
   anchors: Map<string, unknown>;
   open: Set<unknown>;
   nodes: number;
 }
 
-/** A walk that has seen nothing yet. */
 export function newWalk(): Walk {
   return { faults: [], spots: new Map(), settled: new Set(), anchors: new Map(), open: new Set(), nodes: 0 };
 }
 
-/** Whether the walk was given up because aliases repeat too much. */
+/** Whether aliases repeated too much. */
 export function gaveUp(walk: Walk): boolean {
   return walk.nodes > mostNodes;
 }
 
-/** A node -> its tree; undefined when it was reported instead. */
+/** undefined when it was reported instead. */
 export function walkNode(walk: Walk, node: unknown, path: Path): Tree | undefined {
   walk.nodes += 1;
   if (gaveUp(walk)) return tooMuch(walk, node, path);
@@ -95,7 +94,7 @@ function walkSeq(walk: Walk, node: YAMLSeq, path: Path): Tree {
     const here = [...path, index];
     const at = offsetOf(item);
     walk.spots.set(pathText(here), { key: at, value: at });
-    // A reported entry keeps its seat, so that the places of those after it stay right; its path is settled.
+    // A reported entry keeps its place, so later places stay right.
     list.push(walkNode(walk, item, here) ?? '');
   });
   return list;
@@ -139,7 +138,7 @@ function walkPair(walk: Walk, { pair, block, path }: { pair: Pair; block: Block;
   if (tree !== undefined) block[key] = tree;
 }
 
-/** Between braces "height:15 hh" is a key without a value: told as the missing space it is. */
+/** In braces, "height:15 hh" is a key without a value: report the missing space. */
 function glued(walk: Walk, { key, value }: Pair, path: Path): boolean {
   const text = isScalar(key) && value === null ? String(key.value) : '';
   const hint = noSpaceHint(text);
@@ -149,7 +148,7 @@ function glued(walk: Walk, { key, value }: Pair, path: Path): boolean {
   return true;
 }
 
-/** Between braces a comma ends the value: { elbow-room: 4,5 in } holds a "4" and a key "5 in". Both are told as one, once. */
+/** In braces, { elbow-room: 4,5 in } reads as "4" and a key "5 in": report one fault. */
 function splitByComma(walk: Walk, { node, at, path }: { node: YAMLMap; at: number; path: Path }): boolean {
   const pair = node.items[at];
   if (node.flow !== true || pair === undefined) return false;
@@ -169,7 +168,7 @@ const isWhole = (pair: Pair | undefined): boolean =>
 const isDecimals = ({ key, value }: Pair): boolean =>
   value === null && isScalar(key) && /^\d{1,6}(?: ?[a-z"']+)?$/i.test(String(key.value));
 
-/** The key as text; undefined when it cannot be one and was reported. */
+/** undefined when it was reported. */
 function readKey(walk: Walk, node: unknown, path: Path): string | undefined {
   const refuse = (found: string, expected: string): string | undefined => {
     walk.faults.push({ path: pathText(path), found, expected, offset: offsetOf(node) });
@@ -180,12 +179,12 @@ function readKey(walk: Walk, node: unknown, path: Path): string | undefined {
   const key = typeof node.value === 'string' ? node.value : '';
   if (key === '') return refuse('an empty key', 'a word before the colon');
   if (key === '<<') return refuse('<<', 'keys written out: blocks are not merged');
-  // Setting it would change what the object is instead of what it holds.
+  // Would change the object itself.
   if (key === '__proto__') return refuse('__proto__', 'a key of the order or shop file');
   return key;
 }
 
-/** Follows the walk's own list of anchors, not the package's search through the whole document for every alias. */
+/** Uses our own list of anchors; the package searches the document for every alias. */
 function walkAlias(walk: Walk, node: Alias, path: Path): Tree | undefined {
   const target = walk.anchors.get(node.source);
   const where = { path: pathText(path), found: `*${shown(node.source)}` };
@@ -204,7 +203,7 @@ function walkAlias(walk: Walk, node: Alias, path: Path): Tree | undefined {
 function tooMuch(walk: Walk, node: unknown, path: Path): Tree | undefined {
   if (walk.nodes > mostNodes + 1) return undefined;
   return report(walk, node, {
-    // Where an alias led would be a long path that nobody wrote.
+    // Not where the alias led: nobody wrote that path.
     path: pathText(path.slice(0, 1)),
     expected: `at most ${String(mostNodes)} values in a document`,
     hint: walk.anchors.size > 0 ? 'aliases (*) repeat too much' : undefined,

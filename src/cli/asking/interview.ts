@@ -1,4 +1,4 @@
-/** `new` on a terminal: asks for an order question by question, keeps what was said, and prints the answer. */
+/** `new` on a terminal: asks, keeps the answers, prints the result. */
 import path from 'node:path';
 import {
   answer,
@@ -33,11 +33,11 @@ export interface Interview {
   readonly terminal: () => Terminal;
 }
 
-/** More at once is not read. */
+/** Longer input is not read. */
 const MOST = 2;
 const asked = 'cinchwright new';
 
-/** The whole talk. Errors: the file cannot be written. */
+/** Errors: the file cannot be written. */
 export async function interview(plan: Interview, io: CliIo): Promise<ExitCode> {
   const { file, color, shopFile: shop } = plan;
   const talk = new Talk(plan, io);
@@ -65,14 +65,14 @@ export async function interview(plan: Interview, io: CliIo): Promise<ExitCode> {
   return size([file], { top: 3, format: 'table', units: 'in', color, ...(shop && { shop }) }, io);
 }
 
-/** What was said, while it is being said. */
+/** Answers so far. */
 class Talk {
   readonly page: Page;
   readonly #plan: Interview;
   readonly #io: CliIo;
   readonly #stem: string;
   #told: Told = nothingTold;
-  /** Typed and not taken yet. */
+  /** Typed but not understood yet. */
   #pending = '';
   #kept = false;
 
@@ -83,7 +83,7 @@ class Talk {
     this.page = pageFor(reportOptions({ units: 'in', color: plan.color }, io));
   }
 
-  /** Asks what is still to be asked; false when the person stops. */
+  /** False when the person stops. */
   async askAll(terminal: Terminal): Promise<boolean> {
     for (let id = nextQuestion(this.#told); id !== undefined; id = nextQuestion(this.#told))
       if (!(await this.#ask(id, terminal))) return false;
@@ -119,7 +119,7 @@ class Talk {
     return true;
   }
 
-  /** Empty until an answer can be had. */
+  /** Empty until there is an answer. */
   async #soFar(): Promise<string> {
     const [entry] = readOrders(this.#form(), 'answers');
     if (entry?.ok !== true) return '';
@@ -131,7 +131,7 @@ class Talk {
     return formOf(this.#told, { stem: this.#stem, unread });
   }
 
-  /** Writes the form; where that cannot be done it is printed, so that nothing said is lost. */
+  /** Printed if it cannot be written, so no answer is lost. */
   write(unread = ''): void {
     const text = this.#form(unread);
     try {
@@ -142,7 +142,7 @@ class Talk {
     }
   }
 
-  /** The same for a person who stops half-way. */
+  /** For someone who stops half-way. */
   keep(): void {
     if (this.#kept) return;
     this.#kept = true;

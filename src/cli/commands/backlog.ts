@@ -1,4 +1,4 @@
-/** `backlog`: many orders in one go, one row an order. */
+/** `backlog`: many orders, one row each. */
 import { Option, type Command } from 'commander';
 import { word, outOption, shopOption, unitsOption } from '../options.ts';
 import { backlogFormats as formats } from '../backlog/formats.ts';
@@ -20,7 +20,6 @@ read; with --out the old file stays until all rows are written.
   cinchwright backlog orders/ --columns order,verdict,style,strands,chance
   cinchwright backlog - --format ndjson < orders.ndjson`;
 
-/** Adds the command. */
 export function addBacklog(program: Command, session: Session): void {
   program
     .command('backlog')

@@ -1,4 +1,4 @@
-/** `completion`: a script that lets a shell complete commands, options and order files. */
+/** `completion`: completes commands, options and order files in a shell. */
 import { Argument, type Command } from 'commander';
 import type { Definition } from '../completion/definition.ts';
 import { exit, type ExitCode } from '../fault.ts';
@@ -24,7 +24,6 @@ Install:
           cinchwright completion fish > cinchwright.fish
 Then start a new shell. After an update of cinchwright write the files again.`;
 
-/** Adds the command. */
 export function addCompletion(program: Command, session: Session): void {
   program
     .command('completion')

@@ -1,4 +1,4 @@
-/** `draw`: pictures to scale, of a cinch on the side of the horse or laid flat, and templates at true size. */
+/** `draw`: pictures to scale and true-size templates. */
 import { Option, type Command } from 'commander';
 import { addCinchOptions } from '../asked-cinch.ts';
 import { pictureFormats, views, type DrawOptions } from '../draw/asked.ts';
@@ -15,7 +15,6 @@ sheets. --on-photo needs the marks of a photo. Exit 1 if one is ruled out.
   cinchwright draw order.yaml --template --out template.pdf
   cinchwright draw orders --format png --out-dir pictures`;
 
-/** Adds the command. */
 export function addDraw(program: Command, session: Session): void {
   const command = program
     .command('draw')

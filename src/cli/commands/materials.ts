@@ -1,4 +1,4 @@
-/** `materials`: what a backlog takes from the shelf, what must be bought, and what is cut from what. */
+/** `materials`: what a backlog takes from the shelf, needs bought, and how it is cut. */
 import type { Command } from 'commander';
 import { backlogOf, tellLeftOut } from '../backlog-orders.ts';
 import { guardInputs } from '../emit.ts';
@@ -31,7 +31,6 @@ a better plan could save at most.
   cinchwright materials orders/
   cinchwright materials orders/ --format pdf --out materials.pdf`;
 
-/** Adds the command. */
 export function addMaterials(program: Command, session: Session): void {
   program
     .command('materials')

@@ -1,4 +1,4 @@
-/** `new`: a blank order to fill in, or one that is asked for on a terminal. */
+/** `new`: a blank order, or questions on a terminal. */
 import type { Command } from 'commander';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
@@ -22,7 +22,6 @@ keeps your answers. Without a file the blank order is printed.
   cinchwright new order.yaml
   cinchwright new order.yaml --blank`;
 
-/** Adds the command. */
 export function addNew(program: Command, session: Session): void {
   program
     .command('new')
@@ -57,6 +56,6 @@ async function startOrder(file: string | undefined, options: NewOptions, io: Cli
   return exit.good;
 }
 
-/** Somebody sits there, and the terminal can draw a line anew. */
+/** A person at a terminal that can redraw lines. */
 const terminalOf = ({ terminal, stdinIsTerminal, stdoutIsTerminal, env }: CliIo): typeof terminal =>
   stdinIsTerminal && stdoutIsTerminal && env['TERM'] !== 'dumb' ? terminal : undefined;

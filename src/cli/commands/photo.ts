@@ -1,4 +1,4 @@
-/** `photo`: what the side photo of each order gives, how sure, and what it gains. */
+/** `photo`: what each order's side photo measures, how surely, and what that gains. */
 import type { Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { PhotoResult } from '../../words/types.ts';
@@ -35,7 +35,6 @@ the length: tape ring to ring. How to take one: docs/photo.md.
   cinchwright photo --pick juniper-side.jpg
   cinchwright photo order.yaml`;
 
-/** Adds the command. */
 export function addPhoto(program: Command, session: Session): void {
   program
     .command('photo')
@@ -60,7 +59,7 @@ export function addPhoto(program: Command, session: Session): void {
     });
 }
 
-/** An order file as it was named, with one of the entries read from it. */
+/** One order, with its file as named. */
 interface Named {
   readonly name: string;
   readonly entry: Entry;
@@ -93,7 +92,7 @@ function guardFolder(folder: string | undefined, io: CliIo): void {
   throw new CliFault(`--photos-from takes a folder, and "${printable(folder)}" is not one`);
 }
 
-/** Each entry with its file as it was named, since the pictures lie beside it. */
+/** Pictures lie next to the file. */
 async function namedEntries(names: readonly string[], io: CliIo): Promise<Named[]> {
   const entries = await readEntries(names, io);
   return entries.map((entry) => ({ entry, name: names.includes(entry.file) ? entry.file : '-' }));
@@ -105,7 +104,7 @@ interface Work {
   readonly shop: Shop;
 }
 
-/** Results in order, and the entries again, with the faults of pictures among those of orders. */
+/** Adds picture errors to those of the orders. */
 async function readPhotos(
   read: readonly Named[],
   { options, io, shop }: Work,

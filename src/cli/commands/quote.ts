@@ -1,4 +1,4 @@
-/** `quote`: what a cinch costs and when it can be ready, as a paper for the customer. */
+/** `quote`: what a cinch costs and when it can be ready. */
 import { Option, type Command } from 'commander';
 import type { Advice } from '../../advice/advice.ts';
 import type { PromiseWindow } from '../../work/promise.ts';
@@ -73,7 +73,7 @@ paid unless --paid says what was.
   json: async () => (await import('../../views/paper-json.ts')).quotesJson,
 };
 
-/** Errors: a number for several invoices, an amount without an invoice, or one that is no amount in the shop's money. */
+/** Errors: one number for several invoices, an amount without an invoice, a bad amount. */
 function invoiceAsked({ options, shop, count }: Source): Written['invoice'] {
   const { invoice: number, paid: text } = options;
   if (number === undefined) {
@@ -91,12 +91,12 @@ function invoiceAsked({ options, shop, count }: Source): Written['invoice'] {
 }
 
 interface Beside {
-  /** Undefined when no backlog is given. */
+  /** undefined without a backlog. */
   readonly windowOf?: (taken: Taken, advice: Advice) => PromiseWindow | undefined;
   readonly code: ExitCode;
 }
 
-/** When a quoted cinch can be ready with the work of a backlog on the benches, from the next day on. */
+/** With a backlog on the benches, from the next day on. */
 async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside> {
   if (options.backlog === undefined) return { code: exit.good };
   const { backlogOf, needAgenda, tellLeftOut } = await import('../backlog-orders.ts');
@@ -120,7 +120,6 @@ async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside
   };
 }
 
-/** Adds the command. */
 export function addQuote(program: Command, session: Session): void {
   addPaper(kind, program, session);
 }

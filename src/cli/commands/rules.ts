@@ -1,4 +1,4 @@
-/** `rules`: what cinches are judged by, and on whose word. */
+/** `rules`: what cinches are judged by, and who says so. */
 import type { Command } from 'commander';
 import type { AnyRule } from '../../rules/rule.ts';
 import { nearestWord } from '../../units/nearest.ts';
@@ -17,7 +17,6 @@ const examples = `
   cinchwright rules
   cinchwright rules elbow-clearance`;
 
-/** Adds the command. */
 export function addRules(program: Command, session: Session): void {
   program
     .command('rules')

@@ -1,4 +1,4 @@
-/** `schedule`: when each order of a backlog is tied, which are late, and what can be promised. */
+/** `schedule`: when each order is tied, which run late, what can be promised. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { Agenda } from '../../work/agenda.ts';
@@ -36,7 +36,6 @@ late; beyond that, it says if fewer could. --promise says what moves.
   cinchwright schedule orders/ --format pdf --out week.pdf
   cinchwright schedule orders/ --promise new.yaml`;
 
-/** Adds the command. */
 export function addSchedule(program: Command, session: Session): void {
   program
     .command('schedule')
@@ -56,7 +55,7 @@ export function addSchedule(program: Command, session: Session): void {
     });
 }
 
-/** Hours as minutes. Errors: no number, nothing, more than anybody would promise. */
+/** In minutes. Errors: not a number, zero, too many. */
 function hours(text: string): number {
   const minutes = /^\d{1,4}(\.\d{1,4})?$/.test(text) ? Math.ceil(Number(text) * 60 - 1e-9) : NaN;
   if (minutes >= 1 && minutes <= 60_000) return minutes;
@@ -109,7 +108,7 @@ async function wantedOf(
   return promise === undefined ? undefined : backlogOf([promise], target, io);
 }
 
-/** New orders one after the other, each beside those before it. */
+/** New orders in turn, each after those before it. */
 async function withNew(
   agenda: Agenda,
   wanted: Backlog | undefined,

@@ -1,4 +1,4 @@
-/** `schema`: what order files and shop files may hold, for editors that complete and check while typing. */
+/** `schema`: the JSON Schema of order and shop files, for editors. */
 import { Argument, type Command } from 'commander';
 import { exit, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
@@ -11,7 +11,6 @@ type Kind = (typeof kinds)[number];
 const examples = `
   cinchwright schema order > order.schema.json`;
 
-/** Adds the command. */
 export function addSchema(program: Command, session: Session): void {
   program
     .command('schema')

@@ -1,4 +1,4 @@
-/** `ticket`: all that the tier needs, as a paper for the bench. */
+/** `ticket`: all the maker needs, as a paper for the bench. */
 import { Option, type Command } from 'commander';
 import type { Ticket } from '../../work/ticket.ts';
 import { CliFault } from '../fault.ts';
@@ -36,7 +36,6 @@ the page the customer gets with the cinch.
   json: async () => (await import('../../views/paper-json.ts')).ticketsJson,
 };
 
-/** Adds the command. */
 export function addTicket(program: Command, session: Session): void {
   addPaper(kind, program, session);
 }

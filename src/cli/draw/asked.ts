@@ -1,4 +1,4 @@
-/** What `draw` can be asked for, and what does not go together. */
+/** What `draw` can be asked, and what conflicts. */
 import type { Paper } from '../../pages/pdf/document.ts';
 import type { CinchOptions } from '../asked-cinch.ts';
 import { CliFault, printable } from '../fault.ts';
@@ -25,11 +25,11 @@ export interface DrawOptions extends CinchOptions, SayOptions {
   readonly color: boolean;
 }
 
-/** Laid flat one cinch is shown, on the side of the horse several. */
+/** Flat shows one cinch, side several. */
 export const isFlat = ({ view, template }: Pick<DrawOptions, 'view' | 'template'>): boolean =>
   view === 'flat' || template === true;
 
-/** Refuses what cannot be done before anything is read. */
+/** Refuses before anything is read. */
 export function guardAsked(options: DrawOptions, io: CliIo): void {
   guardCinch(options);
   guardPhoto(options, io);
@@ -50,7 +50,7 @@ function guardCinch(options: DrawOptions): void {
     throw new CliFault('a template is the cinch laid flat: leave out --view');
 }
 
-/** On a photo lies the side of a horse, and what comes of it has pixels. */
+/** A photo shows the side, in pixels. */
 function guardPhoto(options: DrawOptions, io: CliIo): void {
   const { onPhoto, photosFrom, format, view, template, say } = options;
   if (onPhoto !== true) {

@@ -1,4 +1,4 @@
-/** The page to click landmarks on: one picture in, one file out that needs nothing else. */
+/** Makes the page to click landmarks on, in one file. */
 import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
@@ -13,11 +13,11 @@ import { readPhoto } from './picture.ts';
 export interface PickAsked {
   readonly image: string;
   readonly out: string | undefined;
-  /** Order files named besides: there is no use for them. */
+  /** Extra order files, which are refused. */
   readonly files: readonly string[];
 }
 
-/** Writes the page; without --out into the current folder, under a name of its own. */
+/** Without --out, into the current folder. */
 export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promise<ExitCode> {
   if (files.length > 0)
     throw new CliFault('--pick makes a page for one picture: leave out the order files', {
@@ -52,7 +52,7 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
   return exit.good;
 }
 
-/** The page writes the picture's name into the block for the order. Errors: a name, or a place, that no order takes. */
+/** The block will hold the picture's name. Errors: a name or place no order takes. */
 async function guardName(image: string, io: CliIo): Promise<void> {
   const { pictureName } = await import('../../order/photo-schema.ts');
   const full = path.resolve(io.cwd, image);
@@ -66,10 +66,10 @@ async function guardName(image: string, io: CliIo): Promise<void> {
   });
 }
 
-/** A name that is nobody else's: "juniper-side-landmarks.html". */
+/** "juniper-side-landmarks.html". */
 const pageName = (image: string): string => `${path.basename(image, path.extname(image))}-landmarks.html`;
 
-/** The script of the page, from where the build puts it. */
+/** From the build. */
 function pageScript(): string {
   const file = path.join(besideProgram, 'pick.js');
   if (!fs.existsSync(file))

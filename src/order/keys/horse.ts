@@ -108,7 +108,7 @@ export const horseKeys = {
     },
     labels: ['withers'],
   }),
-  // Moves a girth nobody taped, and a fleshy horse lets a saddle slip.
+  // Moves an untaped girth; a fleshy horse lets a saddle slip.
   condition: {
     read: conditionScore(),
     example: '5',
@@ -163,12 +163,11 @@ export const horseKeys = {
 const horseBlock = blockOf('the horse', horseKeys);
 
 interface HorseRead extends Omit<z.output<typeof horseBlock>, 'elbowRoom'> {
-  /** The tighter side, where both are told. */
   readonly elbowRoom?: Inches | undefined;
   readonly elbowSides?: { readonly near: Inches; readonly off: Inches } | undefined;
 }
 
-/** A cinch has to clear both elbows: the tighter one decides. */
+/** The cinch must clear both elbows; the tighter one decides. */
 export const horse = z.pipe(
   horseBlock,
   z.transform(({ elbowRoom: room, ...told }: z.output<typeof horseBlock>): HorseRead => {
@@ -178,7 +177,7 @@ export const horse = z.pipe(
   }),
 );
 
-// Zod is not told: a check of it would be left out as soon as another key is wrong. See plausible.ts.
+// Zod would skip this check when another key is wrong. See plausible.ts.
 jsonOf.set(horse, {
   description: 'the horse; height or heart-girth is needed',
   anyOf: [{ required: ['height'] }, { required: ['heart-girth'] }],
