@@ -37,6 +37,7 @@ export function zoomBy(desk: Desk, factor: number): void {
   desk.tell();
 }
 
+/** The whole photo. */
 export function showAll(desk: Desk): void {
   desk.view = whole(desk.photo, desk.window);
   desk.tell();

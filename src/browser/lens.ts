@@ -2,6 +2,7 @@
 import { placeOf } from '../pick/view.ts';
 import type { Desk } from './desk.ts';
 
+/** Draws the magnifier, or hides it. */
 export function drawLens(canvas: HTMLCanvasElement, image: HTMLImageElement, desk: Desk): void {
   canvas.hidden = desk.look === undefined;
   const pen = canvas.getContext('2d');

@@ -9,6 +9,7 @@ import { verdictOf } from '../pick/verdict.ts';
 import type { Desk } from './desk.ts';
 import { byId, made } from './elements.ts';
 
+/** Makes every word say what the session says. */
 export function showPanel(desk: Desk): void {
   const { now, past } = desk.session;
   showStep(now);

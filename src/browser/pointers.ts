@@ -26,6 +26,7 @@ const tremble = { mouse: 4, touch: 10 };
 /** Distance that counts as on a mark. */
 const reach = { mouse: 14, touch: 26 };
 
+/** Listens on the stage. */
 export function listenToPointers(stage: HTMLElement, desk: Desk): void {
   const down = new Map<number, Place>();
   let hold: Hold = { kind: 'none' };

@@ -21,6 +21,7 @@ export const addCinchOptions = (command: Command, does: string): Command =>
     .option('--buckle <name>', 'a buckle of the shop file')
     .option('--length <length>', 'such as "32 in"');
 
+/** The cinch named on the command line, if any. */
 export async function askedOf(options: CinchOptions, shop: Shop): Promise<CinchAsked | undefined> {
   const { style, strands, buckle, length } = options;
   if ([style, strands, buckle, length].every((part) => part === undefined)) return undefined;

@@ -5,6 +5,7 @@ import { realName, startOfPlain } from './files.ts';
 import type { CliIo } from './io.ts';
 import { writing } from './system-error.ts';
 
+/** Prints, or writes to the file of --out. */
 export function emit(text: string, out: string | undefined, io: CliIo): void {
   if (out === undefined || out === '-') {
     if (text !== '') io.stdout(text);

@@ -12,6 +12,7 @@ const files: Readonly<Record<Face, string>> = {
   head: 'SourceSerif4-Semibold.ttf',
 };
 
+/** Where they stand. */
 export const fontFiles = (): string[] => Object.values(files).map((file) => path.join(home, file));
 
 /** Throws the system's error. */

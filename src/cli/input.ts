@@ -74,6 +74,7 @@ export const failed = ({ file, order, problems }: Entry & { ok: false }): Unread
   problems,
 });
 
+/** The entry of a file that could not be read. */
 export function unreadable(file: string, { why, line }: TextRead & { ok: false }): Entry {
   const problem: Problem = {
     file,

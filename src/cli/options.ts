@@ -14,6 +14,7 @@ export interface WordReader<W extends string = string> {
   readonly words: readonly W[];
 }
 
+/** A reader for one of a few words. */
 export function word<const W extends string>(option: string, words: readonly W[]): WordReader<W> {
   const read = (text: string): W => {
     const found = words.find((entry) => entry === text);
@@ -49,6 +50,7 @@ export const formatsOption = (words: readonly Format[]): Option =>
     .default('table')
     .argParser(word('--format', words));
 
+/** --paper, for PDF. */
 export const paperOption = (): Option =>
   new Option('--paper <size>', `PDF pages: ${paperSizes.join(' or ')} (default letter)`).argParser(
     word('--paper', paperSizes),

@@ -42,6 +42,7 @@ export async function emitPdf(
 
 const MOST = 12;
 
+/** Says which letters the fonts of such a file lack. */
 export function lackingText(letters: readonly string[], what: string): string {
   const some = letters.slice(0, MOST).map(printable).join(' ');
   const more = letters.length > MOST ? ` and ${String(letters.length - MOST)} more` : '';

@@ -5,6 +5,7 @@ import type { Entry } from './input.ts';
 import type { CliIo } from './io.ts';
 import { widthFor } from './screen.ts';
 
+/** Prints located problems. */
 export async function problemsOnStderr(
   problems: readonly Problem[],
   io: CliIo,

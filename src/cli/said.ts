@@ -15,6 +15,7 @@ export interface SayOptions {
   readonly out?: string;
 }
 
+/** Adds the two options. */
 export const addSayOptions = (command: Command): Command =>
   command
     .option('--say <words>', 'an order in words: "15.2 hh stock, 7/8, round, trail"')
@@ -54,6 +55,7 @@ export async function inputsOf(
   return { names: [], readAll: async (shop) => [await saidEntry(await loadedSay(say, shop), options, io)] };
 }
 
+/** The order that is said, as a document. */
 export async function loadedSay(line: string, shop: Shop): Promise<Loaded> {
   const { loadSaid } = await import('../order/said/order.ts');
   return loadSaid({ line, file: 'said', buckles: shop.buckles.map(({ id }) => id) });

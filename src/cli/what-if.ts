@@ -17,6 +17,7 @@ import { shopOf } from './shop.ts';
 /** With the buckles left to it. */
 export type SizeOne = (entry: Entry, shop: Shop) => Promise<SizeResult>;
 
+/** The whole run. */
 export async function whatIf(
   files: readonly string[],
   options: SizeOptions & { readonly whatIf: readonly string[] },

@@ -19,6 +19,7 @@ export interface Checker<T> {
   instead?: Readonly<Record<string, string>>;
 }
 
+/** Prepares a schema for checking. */
 export function checker<T>(schema: z.ZodMiniType<T>, instead: Checker<T>['instead'] = {}): Checker<T> {
   return { schema, instead, places: keyPlaces(schema) };
 }

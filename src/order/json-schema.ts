@@ -4,10 +4,12 @@ import { jsonOf, type Json } from './leaves.ts';
 import { orderSchema } from './order-schema.ts';
 import { shopSchema } from './shop-schema.ts';
 
+/** Schema of one document of an order file. */
 export function orderJsonSchema(): Json {
   return toJson(orderSchema, 'A cinchwright order');
 }
 
+/** Schema of a shop file. */
 export function shopJsonSchema(): Json {
   return toJson(shopSchema, 'A cinchwright shop file');
 }

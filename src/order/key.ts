@@ -34,6 +34,7 @@ export type Keys = Readonly<Record<string, Key>>;
 
 type Told = Omit<Key, 'read'>;
 
+/** A length with its unit. */
 export const length = <const T extends Told & LengthRange>(told: T): T & { readonly read: Leaf<Inches> } => ({
   ...told,
   read: measure(told),
@@ -45,6 +46,7 @@ interface Words<W extends string> extends Told {
   readonly sense?: Sense<NoInfer<W>>;
 }
 
+/** One of some words. */
 export const word = <const W extends string>(told: Words<W>) => ({
   note: told.words.join(' | '),
   ...told,
@@ -59,6 +61,7 @@ export const words = <const W extends string>(told: Words<W> & { readonly each: 
   read: orElse<readonly W[]>(listOf(told.about, oneOf(told.each, told.words, told.sense)), []),
 });
 
+/** What is read where nothing is said. */
 export const orElse = <T>(reader: z.ZodMiniType<T>, value: T) =>
   z.pipe(
     z.optional(reader),
@@ -73,6 +76,7 @@ type Readers<K extends Keys> = {
 type Camel<S> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
 type Named<T> = { [N in keyof T as Camel<N>]: T[N] };
 
+/** Reads a block of keys, and gives them the names that they have inside the program. */
 export function blockOf<K extends Keys>(about: string, keys: K, sample?: string) {
   const readers = Object.entries(keys).map(([name, { read, always }]) => [
     name,

@@ -50,10 +50,12 @@ export function block<S extends z.core.$ZodLooseShape>(
   return schema;
 }
 
+/** A hint made of a nearest word. */
 export function didYouMean(word: string | undefined): string | undefined {
   return word === undefined ? undefined : `did you mean "${word}"?`;
 }
 
+/** The same of several words that may be meant. */
 export function oneOfThese(words: readonly string[]): string | undefined {
   const quoted = words.map((word) => `"${word}"`);
   return quoted.length === 0 ? undefined : `did you mean ${quoted.join(' or ')}?`;
@@ -121,6 +123,7 @@ export interface NumberRange {
   about: string;
 }
 
+/** A whole number in plain digits. */
 export function wholeNumber({ min, max, about }: NumberRange): Leaf<number> {
   const expected = `${about}, a whole number from ${String(min)} to ${String(max)}`;
   const json = { type: 'integer', minimum: min, maximum: max, description: about };
@@ -130,6 +133,7 @@ export function wholeNumber({ min, max, about }: NumberRange): Leaf<number> {
   });
 }
 
+/** A plain number, decimals with a point. */
 export function plainNumber({ min, max, about }: NumberRange): Leaf<number> {
   const expected = `${about}, a number from ${String(min)} to ${String(max)}`;
   const json = { type: 'number', minimum: min, maximum: max, description: about };
@@ -155,6 +159,7 @@ function plainNumberHint(text: string): string | undefined {
 /** In the bench's words. */
 const whyOdd = 'even: with one continuous cord, only an odd count leaves a tail at each buckle';
 
+/** A count of strands: whole, odd, 5 to 45. */
 export function strandCount(about: string): Leaf<number> {
   const expected = `${about}, an odd whole number from 5 to 45`;
   const json = { type: 'integer', minimum: 5, maximum: 45, not: { multipleOf: 2 }, description: about };
@@ -196,6 +201,7 @@ export function conditionScore(): Leaf<number> {
   });
 }
 
+/** A day of the calendar. */
 export function day(about: string): Leaf<string> {
   const json = { type: 'string', pattern: String.raw`^\d{4}-\d{2}-\d{2}$`, description: about };
   return leaf({ expected: `${about}, a day such as 2026-12-18`, json }, (text) => {
@@ -204,6 +210,7 @@ export function day(about: string): Leaf<string> {
   });
 }
 
+/** An age in years, at most 60. */
 export function age(about: string): Leaf<number> {
   const json = { type: 'string', pattern: '[A-Za-z]\\.?$', description: about };
   const expected = `${about}, such as 3 y or 18 months, at most 60 y`;

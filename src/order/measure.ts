@@ -21,6 +21,7 @@ const fractions = '¼½¾⅛⅜⅝⅞';
 const marks = '′″”’';
 const pattern = String.raw`^\s*-?[\d.${fractions}].*[A-Za-z"'${marks}]\.?\s*$`;
 
+/** A length with its unit, within its range. */
 export function measure(range: LengthRange): Leaf<Inches> {
   const unitWords = range.hands === true ? 'with its unit' : 'a length with its unit';
   const expected = `${range.about}, ${unitWords}, such as ${range.example}`;
@@ -39,6 +40,7 @@ export function measure(range: LengthRange): Leaf<Inches> {
   });
 }
 
+/** Whether inches lie in a range. */
 export function within(inches: Inches, { min, max }: { min: number; max: number }): boolean {
   return inches >= min && inches <= max;
 }

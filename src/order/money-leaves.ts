@@ -36,6 +36,7 @@ function exactHint(text: string): string | undefined {
 export const percent = (about: string, max = 100): Leaf<Exact> =>
   exactNumber({ about: `${about} in percent`, min: 0, max });
 
+/** A code of ISO 4217. */
 export function currencyCode(): Leaf<Currency> {
   const about = 'currency of all prices';
   const json = { type: 'string', enum: [...currencyCodes], description: about };

@@ -87,4 +87,5 @@ export const orderKeys = {
   notes: { read: freeText('notes', 2000), example: 'anything else' },
 };
 
+/** One document of an order file; leaves in, values out. */
 export const orderSchema = blockOf('an order', orderKeys);

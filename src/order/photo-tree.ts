@@ -32,6 +32,7 @@ export function pixelAt({ tree }: Across, path: Path): Pixel | undefined {
   return pixelIn(treeAt(tree, [...photoPath, ...path]));
 }
 
+/** A list of two plain numbers. */
 export function pixelIn(tree: Tree | undefined): Pixel | undefined {
   if (!Array.isArray(tree) || tree.length !== 2) return undefined;
   const [x, y] = tree.map((text) =>

@@ -50,6 +50,7 @@ const unread = (problem: Omit<Problem, 'column' | 'path'>): OrderRead => ({
   problems: [{ column: 1, path: '', ...problem }],
 });
 
+/** One document, wherever it came from, checked. */
 export function readLoaded(loaded: Loaded): OrderRead {
   const { file, line } = loaded;
   const other = otherKind(loaded, 'order');

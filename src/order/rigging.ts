@@ -56,6 +56,7 @@ const measured = z.pipe(
   z.transform(({ setBack }: { setBack: Inches }): Rigging => ({ kind: 'measured', setBack })),
 );
 
+/** The schema of `saddle.rigging`. */
 export const rigging = z.union([named, measured], expected);
 jsonOf.set(rigging, { description: about });
 

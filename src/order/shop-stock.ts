@@ -4,6 +4,7 @@ import type { WrittenShop } from './shop-schema.ts';
 import type { CordPrice, PutUps } from './trade-types.ts';
 import type { Buckle, Cord, Shop } from './types.ts';
 
+/** Both lists of the shelf. */
 export const stockOf = (written: WrittenShop): Pick<Shop, 'buckles' | 'cords'> => ({
   buckles: written.buckles.map((buckle) => buckleOf(buckle, written)),
   cords: written.cord.map((cord) => cordOf(cord, written)),

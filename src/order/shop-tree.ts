@@ -39,6 +39,7 @@ export function usedTwice(loaded: Loaded, entries: readonly (readonly Path[])[])
   });
 }
 
+/** The text that stands there, if any. */
 export function textAt(loaded: Loaded, path: Path): string | undefined {
   const tree = treeAt(loaded.tree, path);
   return typeof tree === 'string' && tree !== '' ? tree : undefined;

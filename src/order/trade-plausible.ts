@@ -9,6 +9,7 @@ import { pathText, type Problem } from '../yaml/problem.ts';
 import { countAt, empty, numberAt, textAt, usedTwice, type Path } from './shop-tree.ts';
 import { treeAt } from '../yaml/tree.ts';
 
+/** Faults across the keys of the second half. */
 export function acrossTrade(loaded: Loaded): Problem[] {
   const each = (key: string): Path[] => upTo(countAt(loaded, key)).map((index) => [key, index]);
   const once = (key: string, name: string): Problem[] =>

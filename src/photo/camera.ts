@@ -6,6 +6,7 @@ import type { Photo, Reference } from '../order/photo-types.ts';
 import type { Scene } from './scene.ts';
 import { centerOf, lookAt, type Look } from './sheet.ts';
 
+/** The camera of a scene. */
 export function cameraOf(scene: Scene): Pinhole {
   const pose = poseOf(scene);
   const center = centerOf(scene.photo);

@@ -28,6 +28,7 @@ export interface Stand {
   readonly facing: 1 | -1;
 }
 
+/** Camera, groove and direction of a scene. */
 export function standOf(scene: Scene): Stand {
   const { photo } = scene;
   const camera = cameraOf(scene);
@@ -37,6 +38,7 @@ export function standOf(scene: Scene): Stand {
   return { camera, groove, underline, facing: photo.elbow[0] > photo.groove[0] ? 1 : -1 };
 }
 
+/** All lengths of a scene. */
 export function lengthsOf(scene: Scene): Lengths {
   const { photo, unknowns } = scene;
   const { camera, groove, underline, facing } = standOf(scene);

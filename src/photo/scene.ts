@@ -70,6 +70,7 @@ export function bestUnknowns(photo: Photo, model: Model): Unknowns {
 
 /* Depths count from the near side of the barrel, negative away from the camera. The outline is where the line of sight touches the section: for a camera level with its middle, a^2 / (D + a) nearer than the middle. */
 
+/** Half-width of the barrel in a scene. */
 export const halfWidthOf = ({ guess, unknowns }: Scene): number =>
   guess.ellipse.halfWidth + unknowns.halfWidth;
 

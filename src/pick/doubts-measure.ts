@@ -9,6 +9,7 @@ import type { Points } from './state.ts';
 /** Horizontal over vertical scale of a sheet seen from the front, or its inverse [choice]. */
 const mostAspect = 1.33;
 
+/** Doubts about the reference. */
 export function referenceDoubts(reference: Reference | undefined): Doubt[] {
   if (reference === undefined) return [];
   if (reference.kind === 'sheet') return sheetDoubts(reference);
@@ -31,6 +32,7 @@ function sheetDoubts({ corners, width, height }: Extract<Reference, { kind: 'she
   return [doubtful('The sheet has the wrong shape: are its width and height swapped?')];
 }
 
+/** Doubts about the plumb line. */
 export function plumbDoubts({ 'plumb-top': top, 'plumb-bottom': bottom }: Points): Doubt[] {
   const wrong = top && bottom && plumbFault([top, bottom], bounds);
   return wrong === undefined

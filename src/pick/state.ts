@@ -33,6 +33,7 @@ export type Act =
 
 const most = 500;
 
+/** Nothing clicked yet. */
 export const begin: Session = {
   now: {
     kind: 'stick',
@@ -124,6 +125,7 @@ function beside(now: Picked, by: 1 | -1): StepId {
   return steps[Math.min(steps.length - 1, Math.max(0, at + by))]?.id ?? 'measure';
 }
 
+/** The step that is being asked. */
 export const stepOf = (now: Picked): Step =>
   stepsFor(now.kind).find(({ id }) => id === now.at) ?? (stepsFor(now.kind)[0] as Step);
 

@@ -12,6 +12,7 @@ export interface Verdict {
   readonly text: string;
 }
 
+/** The verdict on all there is so far. */
 export function verdictOf(now: Picked, photo: Photo): Verdict {
   const no = (why: string): Verdict => ({ ready: false, text: `Not ready: ${why}` });
   const { doubts } = readingsOf(now, photo);

@@ -83,11 +83,13 @@ export function pixelAt(view: View, at: { readonly x: number; readonly y: number
   return inside([(at.x - view.left) / view.scale, (at.y - view.top) / view.scale], picture);
 }
 
+/** The nearest whole pixel of the picture. */
 export function inside([x, y]: Pixel, { width, height }: Size): Pixel {
   const within = (at: number, most: number): number => Math.min(most - 1, Math.max(0, Math.round(at)));
   return [within(x, width), within(y, height)];
 }
 
+/** Where a pixel is seen in the window. */
 export const placeOf = (view: View, [x, y]: Pixel): { x: number; y: number } => ({
   x: view.left + view.scale * x,
   y: view.top + view.scale * y,

@@ -59,6 +59,7 @@ export class Pixels implements Raster {
 const asImage = ({ data, width, height }: Raster): Pixels =>
   new Pixels(Uint8ClampedArray.from(data), width, height);
 
+/** Makes the codecs ready. */
 export async function codecsOf({ jpegDecoder, jpegEncoder, png }: CompiledCodecs): Promise<Codecs> {
   const [beginJpegDecoder, beginJpegEncoder, beginPngDecoder, beginPngEncoder] = start;
   await beginJpegDecoder(jpegDecoder, quiet);

@@ -28,6 +28,7 @@ const exponents: ReadonlyMap<string, number> = new Map([
   ),
 ]);
 
+/** Every code that is taken. */
 export const currencyCodes: readonly string[] = [...exponents.keys()].sort();
 
 /** undefined when ISO 4217 does not list the code. */

@@ -83,4 +83,5 @@ export function weekdayOf(number: DayNumber): number {
   return ((((number + 3) % 7) + 7) % 7) + 1; // 1970-01-01 was a Thursday
 }
 
+/** A day so many days later. */
 export const daysAfter = (day: string, days: number): string => dayOf(dayNumber(day) + days);

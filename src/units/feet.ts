@@ -1,12 +1,15 @@
 /** Cord as the bench measures it: feet and inches, to the eighth. */
 
+/** Eighths of an inch in a foot. */
 export const EIGHTHS_A_FOOT = 96;
 
 /** Rounds down: cord that is not there is not counted. */
 export const wholeEighths = (feet: number): number => Math.floor(feet * EIGHTHS_A_FOOT);
 
+/** Eighths of an inch as inches. */
 export const inchesOf = (eighths: number): number => eighths / 8;
 
+/** Feet as inches. */
 export const inchesOfFeet = (feet: number): number => 12 * feet;
 
 /** "61 ft", "12 ft 6 1/8 in", "7 in". */

@@ -49,6 +49,7 @@ export function parseLength(text: string): LengthRead {
   return whyNot(clean);
 }
 
+/** Whether a word is one of the units lengths take, and which: "inches" -> in. */
 export function unitOf(word: string): LengthUnit | undefined {
   return unitWords.get(word);
 }

@@ -11,14 +11,17 @@ export interface Rate {
   readonly under: bigint;
 }
 
+/** A written number as a fraction. */
 export const rateOf = ({ over, under }: Exact): Rate => ({ over: BigInt(over), under: BigInt(under) });
 
 /** Errors: RangeError when it is not whole. */
 export const wholeRate = (value: number): Rate => ({ over: BigInt(value), under: 1n });
 
+/** Product of fractions; of none it is 1. */
 export const times = (...rates: readonly Rate[]): Rate =>
   rates.reduce((a, b) => ({ over: a.over * b.over, under: a.under * b.under }), { over: 1n, under: 1n });
 
+/** Sum of fractions; of none it is 0. */
 export const plus = (...rates: readonly Rate[]): Rate =>
   rates.reduce((a, b) => ({ over: a.over * b.under + b.over * a.under, under: a.under * b.under }), {
     over: 0n,
@@ -32,6 +35,7 @@ export function dividedBy(a: Rate, b: Rate): Rate {
   return { over: sign * a.over * b.under, under: sign * a.under * b.over };
 }
 
+/** So many percent as a fraction. */
 export const percentRate = (percent: Rate): Rate => ({ over: percent.over, under: percent.under * 100n });
 
 /** For showing a quantity next to its amount; never for money. */

@@ -82,6 +82,7 @@ function fraction(whole: string, top: number, bottom: number): NumberRead {
   return { ok: true, exact: { over: Number(whole) * bottom + top, under: bottom } };
 }
 
+/** Product of two exact fractions. */
 export function product(a: Exact, b: Exact): Exact {
   return { over: a.over * b.over, under: a.under * b.under };
 }

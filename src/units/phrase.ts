@@ -20,17 +20,24 @@ export const dist = (value: number): Quantity => ({ value, as: 'fine-length' });
 export const gap = (value: number): Quantity => ({ value, as: 'gap' });
 /** Overlap: rounded up on a screen. */
 export const overlap = (value: number): Quantity => ({ value, as: 'overlap' });
+/** A probability, 0 to 1. */
 export const chance = (value: number): Quantity => ({ value, as: 'chance' });
+/** A whole number of things. */
 export const count = (value: number): Quantity => ({ value, as: 'count' });
+/** A pressure index in psi. */
 export const psi = (value: number): Quantity => ({ value, as: 'pressure' });
+/** An area in square inches. */
 export const area = (value: number): Quantity => ({ value, as: 'area' });
+/** A plain ratio. */
 export const ratio = (value: number): Quantity => ({ value, as: 'ratio' });
 
+/** "a, b and c". */
 export function listed(items: readonly string[], last = 'and'): string {
   if (items.length < 2) return items.join('');
   return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1) ?? ''}`;
 }
 
+/** "1 order", "2 orders". */
 export const plural = (count: number, one: string, many = `${one}s`): string =>
   `${String(count)} ${count === 1 ? one : many}`;
 

@@ -25,6 +25,7 @@ const valueText = (value: Quantity | string, units: Units, reading: Reading): st
 /** Room rounds down, overlap up. */
 const rounding = { 'fine-length': 'nearest', gap: 'down', overlap: 'up' } as const;
 
+/** One quantity with its unit. */
 export function quantityText({ value, as }: Quantity, units: Units, reading: Reading = 'tape'): string {
   switch (as) {
     case 'length':
@@ -66,6 +67,7 @@ export function spreadNumber(inches: number, units: Units): string {
   return inches < SMALL ? smallSpread(inches) : trimmed(Math.round(inches * 20) / 20);
 }
 
+/** The same of a ratio, which has no unit. */
 export const ratioSpread = (sd: number): string => (sd < SMALL ? smallSpread(sd) : trimmed(sd));
 
 /** Below this, coarse rounding would double a spread or lose it. */
@@ -77,6 +79,7 @@ const smallSpread = (value: number): string => String(Number(decimals(value, val
 /** No trailing zeros. */
 const trimmed = (value: number): string => String(Number(decimals(value, 2)));
 
+/** A length or a ratio of the list of inputs. */
 export function inputText({ value, unit }: { value: number; unit: 'in' | 'ratio' }, units: Units): string {
   if (unit === 'ratio') return decimals(value, 2);
   if (units === 'in') return `${trimmed(value)} in`;
@@ -88,6 +91,7 @@ export function inputText({ value, unit }: { value: number; unit: 'in' | 'ratio'
 export const basisText = ({ kind, basis }: { kind: string; basis: string }): string =>
   basis === kind || kind === 'photo' || basis.startsWith('worked out') ? basis : `${kind}: ${basis}`;
 
+/** First letter in capitals: the start of a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** For text after a colon. */
@@ -101,6 +105,7 @@ const GLUE = '\u00a0';
 /** With no-break spaces instead. */
 export const glue = (text: string): string => text.replace(glued, GLUE);
 
+/** The same text with all spaces of one kind again. */
 export const unglue = (text: string): string => text.replaceAll(GLUE, ' ');
 
 /** Columns before the first line and before the rest. */

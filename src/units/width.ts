@@ -47,5 +47,6 @@ export function startOf(text: string, most: number): string {
   return taken;
 }
 
+/** Filled up with spaces on the right. */
 export const padRight = (text: string, width: number): string =>
   text + ' '.repeat(Math.max(0, width - columns(text)));

@@ -19,6 +19,7 @@ type Laid = Fault & { offset: number };
 const tabbed = /^ *\t[ \t]*[^\s#]/;
 const counts = ['no space', 'one space', 'two spaces', 'three spaces', 'four spaces'];
 
+/** The lines of a text. */
 export function rowsOf(text: string): Row[] {
   let start = 0;
   return text.split('\n').map((line) => {

@@ -12,10 +12,12 @@ export interface Spot {
   value: number;
 }
 
+/** Whether it is a block of keys, neither a list nor a text. */
 export function isBlock(tree: Tree | undefined): tree is Block {
   return typeof tree === 'object' && !Array.isArray(tree);
 }
 
+/** What stands at a path of keys and list places, if anything does. */
 export function treeAt(tree: Tree | undefined, path: readonly PropertyKey[]): Tree | undefined {
   let here = tree;
   for (const step of path) {

@@ -35,6 +35,7 @@ export interface Walk {
   nodes: number;
 }
 
+/** A walk that has seen nothing yet. */
 export function newWalk(): Walk {
   return { faults: [], spots: new Map(), settled: new Set(), anchors: new Map(), open: new Set(), nodes: 0 };
 }

@@ -11,6 +11,7 @@ export interface Output {
   readonly drop: () => void;
 }
 
+/** Rows on standard output are gone as soon as they are printed. */
 export const toStream = (write: (text: string) => void): Output => ({
   write: (text) => {
     if (text !== '') write(text);

@@ -23,6 +23,7 @@ export function checkOutputs(names: readonly string[], { shop, out, errors }: As
   }
 }
 
+/** Whether --out names a file. */
 export const isFile = (out: string | undefined): out is string => out !== undefined && out !== '-';
 
 /** `shown` for standard output. */
@@ -30,6 +31,7 @@ export function rowsTo(out: string | undefined, io: CliIo): Output & { readonly 
   return isFile(out) ? { ...named(out, io), shown: false } : { ...toStream(io.stdout), shown: true };
 }
 
+/** Where faults go, if they are asked for. */
 export const errorsTo = (file: string | undefined, io: CliIo): Output | undefined =>
   file === undefined ? undefined : named(file, io);
 

@@ -51,6 +51,7 @@ export function progressText(orders: number, part: number | undefined, milliseco
   return texts.join(', ');
 }
 
+/** "8 s", "2 min 5 s", "1 h 12 min". */
 export function timeText(milliseconds: number): string {
   const seconds = Math.round(milliseconds / 1000);
   const [hours, minutes] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60];

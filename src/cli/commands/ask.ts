@@ -37,6 +37,7 @@ or markdown is the message to the customer: two questions at most, or --long.
   cinchwright ask order.yaml --format text
   cinchwright ask orders/ --format csv --out questions.csv`;
 
+/** Adds the command. */
 export function addAsk(program: Command, session: Session): void {
   const command = program
     .command('ask')

@@ -20,6 +20,7 @@ read; with --out the old file stays until all rows are written.
   cinchwright backlog orders/ --columns order,verdict,style,strands,chance
   cinchwright backlog - --format ndjson < orders.ndjson`;
 
+/** Adds the command. */
 export function addBacklog(program: Command, session: Session): void {
   program
     .command('backlog')

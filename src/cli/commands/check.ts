@@ -39,6 +39,7 @@ It judges what the order wants and its current cinch. With --style, --strands,
   cinchwright check --say "15.2 hh, 7/8, wants straight 25"
 Exit 0 passes, 1 ruled out, 2 bad command, 3 bad file`;
 
+/** Adds the command. */
 export function addCheck(program: Command, session: Session): void {
   const command = program
     .command('check')

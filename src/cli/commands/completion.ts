@@ -24,6 +24,7 @@ Install:
           cinchwright completion fish > cinchwright.fish
 Then start a new shell. After an update of cinchwright write the files again.`;
 
+/** Adds the command. */
 export function addCompletion(program: Command, session: Session): void {
   program
     .command('completion')

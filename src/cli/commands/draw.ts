@@ -15,6 +15,7 @@ sheets. --on-photo needs the marks of a photo. Exit 1 if one is ruled out.
   cinchwright draw order.yaml --template --out template.pdf
   cinchwright draw orders --format png --out-dir pictures`;
 
+/** Adds the command. */
 export function addDraw(program: Command, session: Session): void {
   const command = program
     .command('draw')

@@ -41,6 +41,7 @@ See docs/learn.md. Nothing is written without --write or --in-place.
   cinchwright learn outcomes.yaml --orders orders/
   cinchwright learn outcomes.csv --shop shop.yaml --write shop-learned.yaml`;
 
+/** Adds the command. */
 export function addLearn(program: Command, session: Session): void {
   program
     .command('learn')

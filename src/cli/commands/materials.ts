@@ -31,6 +31,7 @@ a better plan could save at most.
   cinchwright materials orders/
   cinchwright materials orders/ --format pdf --out materials.pdf`;
 
+/** Adds the command. */
 export function addMaterials(program: Command, session: Session): void {
   program
     .command('materials')

@@ -22,6 +22,7 @@ keeps your answers. Without a file the blank order is printed.
   cinchwright new order.yaml
   cinchwright new order.yaml --blank`;
 
+/** Adds the command. */
 export function addNew(program: Command, session: Session): void {
   program
     .command('new')

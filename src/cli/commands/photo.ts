@@ -35,6 +35,7 @@ the length: tape ring to ring. How to take one: docs/photo.md.
   cinchwright photo --pick juniper-side.jpg
   cinchwright photo order.yaml`;
 
+/** Adds the command. */
 export function addPhoto(program: Command, session: Session): void {
   program
     .command('photo')

@@ -120,6 +120,7 @@ async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside
   };
 }
 
+/** Adds the command. */
 export function addQuote(program: Command, session: Session): void {
   addPaper(kind, program, session);
 }

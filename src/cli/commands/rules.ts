@@ -17,6 +17,7 @@ const examples = `
   cinchwright rules
   cinchwright rules elbow-clearance`;
 
+/** Adds the command. */
 export function addRules(program: Command, session: Session): void {
   program
     .command('rules')

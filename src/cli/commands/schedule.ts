@@ -36,6 +36,7 @@ late; beyond that, it says if fewer could. --promise says what moves.
   cinchwright schedule orders/ --format pdf --out week.pdf
   cinchwright schedule orders/ --promise new.yaml`;
 
+/** Adds the command. */
 export function addSchedule(program: Command, session: Session): void {
   program
     .command('schedule')

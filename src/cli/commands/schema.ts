@@ -11,6 +11,7 @@ type Kind = (typeof kinds)[number];
 const examples = `
   cinchwright schema order > order.schema.json`;
 
+/** Adds the command. */
 export function addSchema(program: Command, session: Session): void {
   program
     .command('schema')

@@ -53,6 +53,7 @@ No file, or "-", reads standard input. A file may hold several orders.
   cinchwright size wren.yaml marble.yaml --side-by-side
 Exit 0 sized, 1 no cinch passes, 2 bad command, 3 bad file (others still sized)`;
 
+/** Adds the command. */
 export function addSize(program: Command, session: Session): void {
   const command = program
     .command('size')
@@ -100,6 +101,7 @@ function simulateOption(): Option {
   });
 }
 
+/** The whole run. */
 export async function size(files: readonly string[], options: SizeOptions, io: CliIo): Promise<ExitCode> {
   if (options.seed !== undefined && options.simulate === undefined) {
     throw new CliFault('--seed goes with --simulate: nothing else is drawn at random');

@@ -36,6 +36,7 @@ the page the customer gets with the cinch.
   json: async () => (await import('../../views/paper-json.ts')).ticketsJson,
 };
 
+/** Adds the command. */
 export function addTicket(program: Command, session: Session): void {
   addPaper(kind, program, session);
 }

@@ -2,6 +2,7 @@
 import { valueFlags, type CommandEntry, type Definition, type Takes } from './definition.ts';
 import { quoted } from './quote.ts';
 
+/** Text of the script. */
 export function bashScript(definition: Definition): string {
   const { program, version, options, commands } = definition;
   const name = `_${program}`;

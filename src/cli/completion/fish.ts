@@ -8,6 +8,7 @@ import {
 } from './definition.ts';
 import { fishQuoted } from './quote.ts';
 
+/** Text of the script. */
 export function fishScript(definition: Definition): string {
   const { program, version, options, commands } = definition;
   const at = (command: string, most: string): string =>

@@ -19,6 +19,7 @@ interface Run {
 /** Dots per inch: sharp on a phone and on paper. */
 const DOTS = 200;
 
+/** What a file of these pictures holds. */
 export const contentOf = (pictures: readonly Picture[], run: Run): Promise<Content> =>
   writers[plainFormat(run.options)](pictures, run);
 

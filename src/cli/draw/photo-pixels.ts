@@ -46,6 +46,7 @@ export async function photoFor(
 /** Many messengers take no more. */
 const MOST_BYTES = 2_000_000;
 
+/** The whole picture as a JPEG or PNG. */
 export async function rasterFile(
   { scene }: PhotoScene,
   photo: Raster,

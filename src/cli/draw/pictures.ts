@@ -28,6 +28,7 @@ export interface Asking {
 
 const BEST = 3;
 
+/** A picture for each order, or why there is none. */
 export async function picturesOf(orders: readonly Order[], asking: Asking): Promise<Made[]> {
   const { sizeOrder } = await import('../../index.ts');
   const made: Made[] = [];

@@ -13,6 +13,7 @@ export interface Header {
 
 export type HeaderRead = ({ readonly ok: true } & Header) | { readonly ok: false; readonly why: string };
 
+/** Why it cannot be taken. */
 export const no = (why: string): { readonly ok: false; readonly why: string } => ({ ok: false, why });
 
 /** 16 bits, big-endian; undefined past the end. */

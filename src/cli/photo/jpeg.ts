@@ -15,6 +15,7 @@ const isFrame = (marker: number): boolean =>
 /** Without a segment: TEM and restarts. */
 const isBare = (marker: number): boolean => marker === 0x01 || (marker >= 0xd0 && marker <= 0xd7);
 
+/** Whether bytes begin as a JPEG does. */
 export const isJpeg = (bytes: Buffer): boolean => bytes[0] === 0xff && bytes[1] === SOI && bytes[2] === 0xff;
 
 interface Segment {

@@ -5,6 +5,7 @@ import { orientationOf } from './exif.ts';
 const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
 const malformed = 'it is not a whole PNG: its parts are out of order';
 
+/** Whether bytes begin as a PNG does. */
 export const isPng = (bytes: Buffer): boolean => bytes.subarray(0, 8).equals(signature);
 
 /** A complete PNG's header. Errors: cut off, malformed. */

@@ -53,12 +53,14 @@ export const nothingTold: Told = { tree: { horse: {}, saddle: {} }, skipped: [] 
 
 const ids = Object.keys(questions) as QuestionId[];
 
+/** The first question that is neither answered nor skipped. */
 export const nextQuestion = ({ tree, skipped }: Told): QuestionId | undefined =>
   ids.find((id) => !skipped.includes(id) && !isAnswered(id, tree));
 
 const isAnswered = (id: QuestionId, tree: Block): boolean =>
   questions[id].paths.some((path) => treeAt(tree, path) !== undefined);
 
+/** Whether anything was said. */
 export const isTold = ({ tree }: Told): boolean => ids.some((id) => isAnswered(id, tree));
 
 /** What to say about an answer, or why it fails. */

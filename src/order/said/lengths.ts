@@ -41,6 +41,7 @@ export const unitIn = (phrase: string): LengthUnit | undefined =>
 
 const isLength = (phrase: string): boolean => unitIn(phrase) !== undefined;
 
+/** What length a phrase gives. */
 export function readLength(phrase: string): Reading | undefined {
   const height = handsOf(phrase);
   if (height !== undefined) return { part: { path: ['horse', 'height'], text: height } };

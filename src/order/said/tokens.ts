@@ -15,6 +15,7 @@ export interface Token {
 /** "4,5" stays one word, so that it can be reported. */
 const word = /\d+,\d+(?![\d./])|[,;]|[^\s,;]+/g;
 
+/** The words of a line, in order. */
 export function tokensOf(line: string): Token[] {
   let clause = 0;
   const tokens: Token[] = [];
