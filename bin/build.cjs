@@ -21,14 +21,14 @@ const raster = path.join(root, 'dist', 'raster.cjs');
 const pick = path.join(root, 'dist', 'pick.js');
 const cache = `${bundle}.cache`;
 
-// What photos are read and written with; it is read when a photo is drawn on.
+// Codecs for photos, loaded when one is drawn on.
 const codecs = [
   ['jpeg-decoder.wasm', '@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'],
   ['jpeg-encoder.wasm', '@jsquash/jpeg/codec/enc/mozjpeg_enc.wasm'],
   ['png.wasm', '@jsquash/png/codec/pkg/squoosh_png_bg.wasm'],
 ];
 
-// One order that goes through most of what a start needs: functions that have run once are kept compiled.
+// A sample order, so that V8 keeps the functions a start needs compiled.
 const order = `
 order: warm up
 horse: { height: 15.1 hh, heart-girth: 73 in, elbow-room: 4 in, trouble: [elbow-gall] }
@@ -37,16 +37,16 @@ use: trail
 wants: { style: straight, strands: 27, length: 32 in }
 `;
 
-// Loading these of Node's modules takes some milliseconds of every start, for things the program never does.
+// These modules slow every start and are never used.
 const leaveOut = {
   name: 'leave out',
   setup(build) {
-    // Commander can start other programs as its subcommands.
+    // For subcommands that are other programs.
     build.onResolve({ filter: /^node:child_process$/ }, () => ({
       path: 'child_process',
       namespace: 'left-out',
     }));
-    // Chalk looks for a terminal that takes colors; src/cli/screen.ts has done so already.
+    // Colors are decided in src/cli/screen.ts.
     build.onResolve({ filter: /^#supports-color$/ }, () => ({
       path: 'supports-color',
       namespace: 'left-out',
@@ -57,10 +57,7 @@ const leaveOut = {
   },
 };
 
-/**
- * The PDF printer and the codecs of photos bring libraries that few runs need. Each is a bundle of its own beside the other, read when it
- * is asked for. "../dist" leads there from bin/ and from dist/.
- */
+/** PDF printer and photo codecs are rarely needed: each is its own bundle, loaded on demand. "../dist" works from bin/ and dist/. */
 const apart = {
   name: 'apart',
   setup(build) {
@@ -72,10 +69,10 @@ const apart = {
   },
 };
 
-// Pictures as PNG are drawn by code that is not JavaScript: it stays a package of its own, loaded when a PNG is asked for.
+// PNG drawing is native code: it stays a package, loaded on demand.
 const external = ['@resvg/resvg-js'];
 
-// Only fonts packed as WOFF2 need it; ours are plain, and its dictionary is half of the library.
+// Only WOFF2 fonts need it; its dictionary is half the library.
 const withoutBrotli = {
   name: 'without brotli',
   setup(build) {
@@ -91,14 +88,14 @@ async function build() {
   try {
     await bundled('src/draw/pdf-bundle.ts', pdf, {
       plugins: [withoutBrotli],
-      define: { 'import.meta.url': 'here' }, // the library looks where it stands, for files that we do not use
+      define: { 'import.meta.url': 'here' }, // looks for files we do not use
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
     await bundled('src/raster/codecs.ts', raster, {
-      define: { 'import.meta.url': 'here' }, // they look for compiled code beside them, and are handed it instead
+      define: { 'import.meta.url': 'here' }, // it looks for compiled code; we hand it over
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
-    // Not for Node: the script of the page for landmarks, which the program puts into that page as text.
+    // The page's own script, inserted as text.
     await bundled('src/browser/main.ts', pick, {
       platform: 'browser',
       target: ['chrome109', 'firefox115', 'safari15.6'],
@@ -110,9 +107,9 @@ async function build() {
     await bundled('src/cli/main.ts', bundle, {
       plugins: [leaveOut, apart],
       external,
-      supported: { 'dynamic-import': false }, // bin/cinchwright compiles the code itself, where only require works
-      // Two floors below the root, like the sources that look for files from where they are.
-      // The second is asked by a package when it is loaded.
+      supported: { 'dynamic-import': false }, // bin/cinchwright compiles it, where only require works
+      // Two levels below the root, as the sources are.
+      // A package asks for the second on loading.
       define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
       banner: { js: 'const here=__dirname+"/_";' },
     });
@@ -123,13 +120,13 @@ async function build() {
       stdio: ['pipe', 'ignore', 'inherit'],
     });
   } catch {
-    process.exitCode = 1; // esbuild, the program or onlyAscii has said why
+    process.exitCode = 1; // the cause has been printed
   }
 }
 
 const packageFolder = /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+/;
 
-/** Folders of the packages whose code went into a bundle. */
+/** Packages bundled. */
 const used = new Set();
 
 async function bundled(entry, outfile, more) {
@@ -153,7 +150,7 @@ async function bundled(entry, outfile, more) {
   }
 }
 
-/** bin/cinchwright reads the bundle as latin1. esbuild writes ASCII in strings, but leaves patterns and raw texts as they are. */
+/** bin/cinchwright reads the bundle as latin1, and esbuild leaves patterns and raw text as they are. */
 function onlyAscii(file) {
   const found = /.{0,40}[^\0-\x7f].{0,20}/.exec(readFileSync(file, 'utf8'));
   if (found === null) return;
@@ -161,7 +158,7 @@ function onlyAscii(file) {
   throw new Error('not ASCII');
 }
 
-/** Code that is bundled brings its license with it, as most of them ask. */
+/** Bundled code needs its license. */
 function licenses() {
   const parts = [...used].sort().map((folder) => {
     const { name, version, license = 'see below' } = require(path.join(root, folder, 'package.json'));
@@ -173,7 +170,7 @@ function licenses() {
   return `${[head, ...parts].join('\n\n----\n\n')}\n`;
 }
 
-/** The text of a folder's license, if there are both; a package of compiled code has another one beside that code. */
+/** Of a folder; compiled code has its own. */
 function licenseIn(folder) {
   const at = path.join(root, folder);
   if (!existsSync(at)) return [];
@@ -187,7 +184,7 @@ function warm() {
   const script = new Script(wrap(source.latin1Slice()), { filename: bundle });
   process.on('exit', () => {
     const code = script.createCachedData();
-    const sum = Buffer.alloc(4); // bin/cinchwright checks it before the code is used
+    const sum = Buffer.alloc(4); // bin/cinchwright checks it first
     sum.writeUInt32BE(crc32(code, crc32(source)));
     const part = `${cache}.${process.pid}`;
     writeFileSync(part, Buffer.concat([code, sum]));

@@ -1,4 +1,4 @@
-/** What the parts of the page share: the session, the view of the photo, and who wants to know when one of them changes. */
+/** What the page's parts share: session, view, and listeners for changes. */
 import { isPoint, type PointId } from '../pick/landmarks.ts';
 import { act, begin, type Act, type Pixel, type Session } from '../pick/state.ts';
 import { showing, whole, type Frame, type Size, type View } from '../pick/view.ts';
@@ -8,11 +8,10 @@ export class Desk {
   readonly photo: Photo;
   session: Session = begin;
   view: View;
-  /** Size of the window onto the photo. */
   window: Size;
-  /** The cross that the arrow keys move while the mark is not put yet; undefined while nobody uses it. */
+  /** The arrow keys' cross before the mark is placed; undefined when unused. */
   cross: Pixel | undefined;
-  /** Where the magnifier looks; undefined hides it. */
+  /** undefined hides the magnifier. */
   look: Pixel | undefined;
   readonly #tellers: (() => void)[] = [];
 
@@ -26,7 +25,7 @@ export class Desk {
     return { picture: this.photo, window: this.window };
   }
 
-  /** The point that is being asked for, or undefined at a step that is none. */
+  /** undefined at a step that is not a point. */
   get point(): PointId | undefined {
     const { at } = this.session.now;
     return isPoint(at) ? at : undefined;
@@ -41,7 +40,7 @@ export class Desk {
     for (const tell of this.#tellers) tell();
   }
 
-  /** Changes the session; a step that was changed to is brought into sight. */
+  /** A new step is scrolled into view. */
   do(deed: Act): void {
     const before = this.session.now.at;
     this.session = act(this.session, deed);
@@ -54,7 +53,7 @@ export class Desk {
     this.tell();
   }
 
-  /** Puts the mark that is asked for. */
+  /** Places the current mark. */
   put(at: Pixel, run?: string): void {
     if (this.point === undefined) return;
     this.cross = undefined;

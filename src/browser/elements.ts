@@ -1,13 +1,13 @@
-/** Elements of the page, by the name the page gives them. */
+/** Finds and makes elements of the page. */
 
-/** An element of the page, of the kind that is meant. Throws when the page is not the one this script was made for. */
+/** Throws when the page is not the one this script was built for. */
 export function byId<E extends Element>(id: string, kind: abstract new () => E): E {
   const found = document.getElementById(id);
   if (found instanceof kind) return found;
   throw new Error(`the page has no ${id}`);
 }
 
-/** Everything that is drawn over the photo is SVG. */
+/** Drawings over the photo are SVG. */
 export function drawn(
   name: string,
   attributes: Readonly<Record<string, string | number>>,
@@ -19,7 +19,7 @@ export function drawn(
   return element;
 }
 
-/** An element with text in it: text is never read as markup. */
+/** Text is never read as markup. */
 export function made(name: string, text = ''): HTMLElement {
   const element = document.createElement(name);
   element.textContent = text;

@@ -1,4 +1,4 @@
-/** The magnifier in the corner: the photo round the mark, larger than the photo itself, with a cross in its middle. */
+/** The magnifier: the photo around the mark, enlarged, with a cross. */
 import { placeOf } from '../pick/view.ts';
 import type { Desk } from './desk.ts';
 
@@ -8,11 +8,11 @@ export function drawLens(canvas: HTMLCanvasElement, image: HTMLImageElement, des
   const pen = canvas.getContext('2d');
   if (desk.look === undefined || pen === null) return;
   const [x, y] = desk.look;
-  // It gives way to what it shows.
+  // Moves off what it shows.
   const place = placeOf(desk.view, desk.look);
   canvas.classList.toggle('left', place.x > desk.window.width - 190 && place.y < 190);
   const side = canvas.width;
-  // Canvas pixels are half a unit of the screen each.
+  // Two canvas pixels per screen unit.
   const scale = Math.max(2, 6 * desk.view.scale);
   const span = side / scale;
   pen.fillStyle = '#3a322e';

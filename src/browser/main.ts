@@ -1,4 +1,4 @@
-/** The script of the page for landmarks: listens, and draws again after every change. */
+/** The page's script: listens, and redraws after every change. */
 import type { Photo } from '../pick/block.ts';
 import { whole, zoomed } from '../pick/view.ts';
 import type { Fields } from '../pick/fields.ts';
@@ -20,7 +20,7 @@ async function start(): Promise<void> {
     fail('This browser cannot show the photo: it may be damaged.');
     return;
   }
-  // A phone's camera notes how it was held; a browser that ignores it would give wrong pixels.
+  // Phones store how they were held; a browser that ignores it gives wrong pixels.
   if (image.naturalWidth !== photo.width || image.naturalHeight !== photo.height) {
     fail(
       `This browser shows the photo as ${String(image.naturalWidth)} x ${String(image.naturalHeight)} pixels, and upright it has ${String(photo.width)} x ${String(photo.height)}. The marks would be wrong: use another browser.`,
@@ -44,7 +44,7 @@ function run(photo: Photo, image: HTMLImageElement): void {
   const lens = byId('lens', HTMLCanvasElement);
   let due = false;
   let step = desk.session.now.at;
-  // However many changes come between two pictures of the screen, it is drawn once.
+  // One redraw per frame, however many changes.
   desk.onChange(() => {
     if (due) return;
     due = true;
@@ -69,14 +69,14 @@ function run(photo: Photo, image: HTMLImageElement): void {
   new ResizeObserver(() => {
     resized(desk, sizeOf(stage));
   }).observe(stage);
-  // A closed or reloaded page forgets its marks.
+  // Closing or reloading loses the marks.
   window.addEventListener('beforeunload', (event) => {
     if (desk.session.past.length > 0 && !isTaken()) event.preventDefault();
   });
   desk.tell();
 }
 
-/** On a telephone the buttons lie below the photo: what is asked next is brought into sight. */
+/** On a phone the buttons are below the photo: scroll to the next step. */
 function toTask(): void {
   const task = byId('task', HTMLElement);
   const { top, bottom } = task.getBoundingClientRect();
@@ -88,7 +88,7 @@ const sizeOf = (stage: HTMLElement): { width: number; height: number } => ({
   height: stage.clientHeight,
 });
 
-/** A phone that is turned round shows the same part of the photo. */
+/** Keeps the same part in view when a phone is turned. */
 function resized(desk: Desk, window: { width: number; height: number }): void {
   const zoom = desk.view.scale / whole(desk.photo, desk.window).scale;
   desk.window = window;

@@ -1,4 +1,4 @@
-/** The marks over the photo, the lines between those that belong together, and the cross of the arrow keys. */
+/** Draws the marks, the lines between pairs, and the keyboard cross. */
 import { isPoint, stepsFor, type PointId } from '../pick/landmarks.ts';
 import { placeLabels, type Label } from '../pick/labels.ts';
 import { placeOf } from '../pick/view.ts';
@@ -6,7 +6,7 @@ import type { Pixel } from '../pick/state.ts';
 import type { Desk } from './desk.ts';
 import { drawn } from './elements.ts';
 
-/** Pairs of points with a line between them; dashed where nothing in the photo is drawn so. */
+/** Dashed where the photo itself shows no line. */
 const spans: readonly { readonly from: PointId; readonly to: PointId; readonly dashed?: true }[] = [
   { from: 'from', to: 'to' },
   { from: 'corner-1', to: 'corner-2' },
@@ -18,7 +18,7 @@ const spans: readonly { readonly from: PointId; readonly to: PointId; readonly d
   { from: 'girth-groove', to: 'elbow', dashed: true },
 ];
 
-/** Draws everything anew: it is a handful of shapes. */
+/** Few shapes, so all are redrawn. */
 export function drawMarks(svg: SVGElement, desk: Desk): void {
   const { now } = desk.session;
   const steps = stepsFor(now.kind).filter(({ id }) => isPoint(id));
@@ -54,7 +54,7 @@ function lines(desk: Desk, shown: ReadonlyMap<PointId, Pixel>): SVGElement[] {
 
 const tenth = (value: number): string => String(Math.round(10 * value) / 10);
 
-/** A ring with a gap in the middle, so that what is clicked stays to be seen. */
+/** Open in the middle, to keep the spot visible. */
 function mark(
   { id, name, at: { x, y }, now }: { id: string; name: string; at: { x: number; y: number }; now: boolean },
   label?: Label,

@@ -1,4 +1,4 @@
-/** The words beside the photo: which step is asked, its fields, what it comes to, the list of steps, and the block. */
+/** The words next to the photo: step, inputs, measurements, list, block. */
 import { blockOf } from '../pick/block.ts';
 import { fieldFault } from '../pick/field-faults.ts';
 import { badFields, emptyFields, type Fields } from '../pick/fields.ts';
@@ -35,7 +35,7 @@ export function showPanel(desk: Desk): void {
   byId('download', HTMLButtonElement).disabled = !verdict.ready;
 }
 
-/** Sets a text where it differs: setting it again would be read out again. */
+/** Only when changed, or a screen reader would repeat it. */
 function say(id: string, text: string): void {
   const element = byId(id, HTMLElement);
   if (element.textContent !== text) element.textContent = text;
@@ -62,7 +62,7 @@ function showFields(now: Picked): void {
   byId('distance', HTMLFieldSetElement).hidden = now.at !== 'distance';
   byId('stick-size', HTMLElement).hidden = now.kind !== 'stick';
   byId('sheet-size', HTMLElement).hidden = now.kind !== 'sheet';
-  // An empty field is no fault yet: it is waited for.
+  // An empty input is not an error yet.
   const empty = emptyFields(now);
   const bad = badFields(now).filter((field) => !empty.includes(field));
   for (const field of document.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[data-field]')) {

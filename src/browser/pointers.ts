@@ -1,4 +1,4 @@
-/** Mouse, pen and fingers on the photo: a tap puts the mark, a drag moves a mark or the photo, two fingers zoom. */
+/** Mouse, pen and touch: tap places a mark, drag moves mark or photo, two fingers zoom. */
 import type { PointId } from '../pick/landmarks.ts';
 import { inside, moved, pixelAt, placeOf, zoomed } from '../pick/view.ts';
 import type { Desk } from './desk.ts';
@@ -8,7 +8,7 @@ interface Place {
   readonly y: number;
 }
 
-/** What one finger, or the mouse, is about; `grip` is where a mark lies from the finger that drags it. */
+/** What one pointer does; `grip` is the mark's offset from it. */
 type Hold =
   | { readonly kind: 'press'; readonly start: Place }
   | { readonly kind: 'pan' }
@@ -21,9 +21,9 @@ type Hold =
     }
   | { readonly kind: 'none' };
 
-/** A finger trembles; less than this is no drag, in units of the screen. */
+/** Smaller moves are not a drag, screen units. */
 const tremble = { mouse: 4, touch: 10 };
-/** How near to a mark is on it. */
+/** Distance that counts as on a mark. */
 const reach = { mouse: 14, touch: 26 };
 
 /** Listens on the stage. */
@@ -78,7 +78,7 @@ export function listenToPointers(stage: HTMLElement, desk: Desk): void {
     (event) => {
       event.preventDefault();
       const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1;
-      // A pinch on a touch pad comes as a wheel with Ctrl, in small steps.
+      // A touchpad pinch arrives as Ctrl and wheel, in small steps.
       const factor = Math.exp((-event.deltaY * lines * (event.ctrlKey ? 8 : 1)) / 600);
       desk.view = zoomed(desk.view, { factor, ...placeIn(event) }, desk.frame);
       desk.tell();
@@ -94,7 +94,7 @@ const apart = (a: Place, b: Place): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 const isMoving = (hold: Hold & { kind: 'mark' }): boolean => hold.start.x === Infinity;
 
-/** The mark under a finger, the one that is asked for before others, or a press that may become a tap or a pan. */
+/** The mark under the pointer, the current one first; else a possible tap or pan. */
 function grasp(desk: Desk, at: Place, { run, within }: { run: string; within: number }): Hold {
   const { points } = desk.session.now;
   const near = Object.entries(points)
@@ -139,7 +139,7 @@ function dragMark(
 const otherOf = (down: ReadonlyMap<number, Place>, id: number): Place =>
   [...down].find(([other]) => other !== id)?.[1] ?? { x: 0, y: 0 };
 
-/** The middle of two fingers stays over the same pixel, and their distance zooms. */
+/** The midpoint stays on its pixel; the distance zooms. */
 function pinch(desk: Desk, { before, at, other }: { before: Place; at: Place; other: Place }): void {
   const was = { x: (before.x + other.x) / 2, y: (before.y + other.y) / 2 };
   const now = { x: (at.x + other.x) / 2, y: (at.y + other.y) / 2 };

@@ -1,14 +1,14 @@
-/** The block leaves the page by the clipboard or as a file; nothing else does. */
+/** Copies or saves the block; nothing else leaves the page. */
 import type { Desk } from './desk.ts';
 import { byId } from './elements.ts';
 
-/** What was copied or saved last. */
+/** Copied or saved last. */
 let taken = '';
 
-/** Whether the block as it stands has left the page. */
+/** Whether the current block was taken. */
 export const isTaken = (): boolean => byId('block', HTMLTextAreaElement).value === taken;
 
-/** Copies the block; where the browser forbids it, the block is selected so that a key does it. */
+/** Where the browser forbids copying, selects the block instead. */
 export async function copyBlock(): Promise<void> {
   const block = byId('block', HTMLTextAreaElement);
   const told = byId('copied', HTMLElement);
@@ -23,7 +23,7 @@ export async function copyBlock(): Promise<void> {
   }
 }
 
-/** Saves the block as a file named after the photo. */
+/** As a file named after the photo. */
 export function saveBlock(desk: Desk): void {
   const block = byId('block', HTMLTextAreaElement);
   const place = URL.createObjectURL(new Blob([block.value], { type: 'application/yaml' }));

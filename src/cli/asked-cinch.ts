@@ -1,4 +1,4 @@
-/** A cinch named on the command line, part by part, and how an order's own wish completes it. */
+/** A cinch named on the command line, completed from the order. */
 import { Option, type Command } from 'commander';
 import type { Checked } from '../advice/check.ts';
 import type { CinchAsked, Shop, Style } from '../order/types.ts';
@@ -13,11 +13,11 @@ export interface CinchOptions {
   readonly length?: string;
 }
 
-/** Adds the four options; `does` is what the command does with the cinch: "judge". */
+/** `does` is the command's verb: "judge". */
 export const addCinchOptions = (command: Command, does: string): Command =>
   command
     .addOption(new Option('--style <name>', styles.join(', ')).argParser(word('--style', styles)))
-    .addOption(new Option('--strands <n>', `${does} so many strands`).argParser(askedStrands))
+    .addOption(new Option('--strands <n>', `${does} this many strands`).argParser(askedStrands))
     .option('--buckle <name>', 'a buckle of the shop file')
     .option('--length <length>', 'such as "32 in"');
 
@@ -37,7 +37,7 @@ export interface ToCheck extends Pick<Checked, 'which' | 'kept'> {
   cinch: CinchAsked;
 }
 
-/** What the command line leaves open stays as the order wants it; a buckle only with the strands it was chosen for. */
+/** What is left open comes from the order; a buckle only with its own strands. */
 export function overWants(asked: CinchAsked, wants: CinchAsked = {}): ToCheck {
   const parts = [
     'style',

@@ -1,21 +1,21 @@
-/** The parts of a cinch as they may be named on the command line; the same bounds as in the files. */
+/** Parts of a cinch on the command line, with the limits of the files. */
 import type { Inches } from '../units/length.ts';
 import type { Shop } from '../order/types.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { CliFault, didYouMean, printable } from './fault.ts';
 
-/** A count of strands for the parser. Errors: even, out of bounds, no number. */
+/** Errors: even, out of range, not a number. */
 export function askedStrands(text: string): number {
   const value = /^[1-9]\d?$/.test(text) ? Number(text) : NaN;
   if (value % 2 === 1 && value >= 5 && value <= 45) return value;
   const hint =
     value % 2 === 0
-      ? 'Counts are odd: one continuous cord leaves one tail at each buckle only with an odd count.'
+      ? 'Counts are odd: with one continuous cord, only an odd count leaves a tail at each buckle.'
       : undefined;
   throw new CliFault(`--strands takes an odd whole number from 5 to 45, not "${printable(text)}"`, { hint });
 }
 
-/** The id of a buckle of the shop. Errors: there is none of that name. */
+/** Errors: no such buckle in the shop. */
 export function buckleOf(name: string, { buckles }: Shop): string {
   const ids = buckles.map(({ id }) => id);
   if (ids.includes(name)) return name;
@@ -25,7 +25,7 @@ export function buckleOf(name: string, { buckles }: Shop): string {
   throw new CliFault(`the shop file has no buckle called "${printable(name)}"`, { hint });
 }
 
-/** Inches of a length with its unit. Errors: no unit, no length, outside what a cinch can have. */
+/** Inches. Errors: no unit, not a length, impossible for a cinch. */
 export async function lengthOf(text: string): Promise<Inches> {
   const { parseLength } = await import('../units/length.ts');
   const { within } = await import('../order/measure.ts');

@@ -1,4 +1,4 @@
-/** Order files as a backlog: each order with the spec that is taken for it, in one order whatever the order of the files. */
+/** A backlog: each order with its spec, independent of file order. */
 import type { Shop } from '../order/types.ts';
 import type { Keyed } from '../work/planned.ts';
 import type { PaperResult } from '../words/types.ts';
@@ -10,11 +10,10 @@ import { tellFaults } from './problems.ts';
 export interface Backlog {
   readonly entries: readonly Entry[];
   readonly results: readonly PaperResult<Keyed>[];
-  /** What is in it. */
   readonly orders: readonly Keyed[];
 }
 
-/** Reads and sizes all orders of some files. */
+/** Reads and sizes all orders. */
 export async function backlogOf(
   files: readonly string[],
   { shop, day }: { shop: Shop; day: string },
@@ -39,12 +38,12 @@ export async function backlogOf(
     if (each.failed !== undefined) return each.failed;
     const { file, order } = each;
     if (each.planned !== undefined) return { ok: true, file, order, paper: left.shift(), none: undefined };
-    return { ok: true, file, order, paper: undefined, none: 'nothing the shop can tie passes for this pair' };
+    return { ok: true, file, order, paper: undefined, none: 'no cinch we tie passes here' };
   });
   return { entries, results, orders };
 }
 
-/** Tells what was left out and why, and the code it makes the program end with. */
+/** Says what is not included and why; returns the exit code. */
 export async function tellLeftOut(
   { entries, results }: Backlog,
   io: CliIo,
@@ -53,18 +52,18 @@ export async function tellLeftOut(
   const told = await tellFaults(entries, io, color);
   const without = results.flatMap((result) => (result.ok && result.none !== undefined ? [result] : []));
   for (const { order, none = '' } of without) {
-    io.stderr(`cinchwright: order ${printable(order)} is left out: ${none}; see size\n`);
+    io.stderr(`cinchwright: order ${printable(order)} is not included: ${none}; see size\n`);
   }
   if (told !== exit.good) return told;
   return without.length > 0 ? exit.noSpec : exit.good;
 }
 
-/** A schedule needs hours and benches. Errors: the shop file does not say them. */
+/** Errors: the shop file has no hours or benches. */
 export async function needAgenda(shop: Shop): Promise<void> {
   const { missingForAgenda } = await import('../work/agenda.ts');
   const missing = missingForAgenda(shop);
   if (missing.length === 0) return;
-  throw new CliFault(`the shop file does not say ${missing.join(', nor ')}: nothing can be scheduled`, {
+  throw new CliFault(`nothing can be scheduled: the shop file is missing ${missing.join(' and ')}`, {
     code: exit.input,
   });
 }

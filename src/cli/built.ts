@@ -1,5 +1,5 @@
-/** What the build puts beside the program to be read when it is wanted. */
+/** Files the build puts next to the program. */
 import path from 'node:path';
 
-/** The folder of the build, two floors up from here; the build says where the bundle stands, see bin/build.cjs. */
+/** Two levels up; see bin/build.cjs. */
 export const besideProgram = path.join(import.meta.dirname, '..', '..', 'dist');

@@ -1,4 +1,4 @@
-/** The ending of --out names the format where --format does not. */
+/** The ending of --out sets the format unless --format does. */
 import type { Command } from 'commander';
 import { CliFault, printable } from './fault.ts';
 import type { WordReader } from './options.ts';
@@ -18,10 +18,10 @@ const formatOf: Readonly<Record<string, string>> = {
   jpeg: 'jpeg',
 };
 
-/** Sets --format by the ending of --out. Errors: a format that the command does not print, such as a PDF of a table. */
+/** Errors: a format the command cannot print. */
 export function formatByEnding(command: Command): void {
   const { out, pick } = command.opts<{ out?: unknown; pick?: unknown }>();
-  // A page to click on is no printed result: it has no format.
+  // An interactive page has no format.
   if (pick !== undefined) return;
   const option = command.options.find(({ long }) => long === '--format');
   if (typeof out !== 'string' || option === undefined) return;
@@ -31,18 +31,18 @@ export function formatByEnding(command: Command): void {
   const { words = [] } = (option.parseArg ?? {}) as Partial<WordReader>;
   if (!words.includes(format)) {
     throw new CliFault(`${command.name()} cannot print ${format}: --out names ${printable(out)}`, {
-      hint: `It prints ${words.join(', ')}; --format names one whatever the file is called.`,
+      hint: `It prints ${words.join(', ')}; --format wins over the file's ending.`,
     });
   }
   command.setOptionValueWithSource('format', format, 'implied');
 }
 
-/** The format that an ending names; undefined for a name without one, or of plain text. Errors: an ending that names none. */
+/** undefined without an ending, or for plain text. Errors: an unknown ending. */
 function formatNamed(out: string): string | undefined {
   const [ending = '', letters = ''] = /\.(\w+)$/.exec(out) ?? [];
   const format = formatOf[letters.toLowerCase()];
   if (format !== undefined || ending === '' || /^(?:txt|text|ya?ml)$/i.test(letters)) return format;
-  throw new CliFault(`nothing is printed as ${printable(ending)}: --out names ${printable(out)}`, {
+  throw new CliFault(`we print no ${printable(ending)} files: --out names ${printable(out)}`, {
     hint: 'End the name in .txt, .md, .html, .pdf, .json or .csv, or name a --format.',
   });
 }

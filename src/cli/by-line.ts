@@ -1,19 +1,17 @@
-/** Whether a text holds an order on every line (NDJSON), whatever else stands around the lines. */
+/** Whether a text has an order on every line (NDJSON). */
 
-/** Enough to see two lines of any order. */
+/** Two lines of any order fit in this. */
 export const ENOUGH = 65_536;
 
-/** A mark of byte order, as UTF-8 text or as the bytes of one. */
+/** Byte order mark, as text or bytes. */
 const mark = /^(?:\ufeff|\u00ef\u00bb\u00bf)/;
 
-/** The same text without it. */
 const withoutMark = (text: string): string => text.replace(mark, '');
 
 /**
- * Whether every line is an order of its own: the first two that say anything are in braces. Two of those in one document would be no YAML
- * and no JSON, so nothing else is lost.
- * @param text the beginning of a file, as much as is there
- * @param isCut whether more comes after it
+ * The first two lines with contents are in braces, which no YAML or JSON document allows.
+ * @param text the start of a file
+ * @param isCut whether more follows
  * @returns undefined when more is needed to tell
  */
 export function looksByLine(text: string, isCut: boolean): boolean | undefined {
@@ -30,8 +28,8 @@ export function looksByLine(text: string, isCut: boolean): boolean | undefined {
   return second.startsWith('{');
 }
 
-/** A line that is no blank one, no remark, no directive and no mark between documents. */
+/** Not blank, comment, directive or document marker. */
 const tellingLine = /^(?![ \t\r]*(?:#|%|$)|(?:---|\.\.\.)[ \t\r]*$)/m;
 
-/** Whether a text, of one line or many, holds no such line: nothing of an order is in it. */
+/** Whether no line has contents. */
 export const isBlank = (text: string): boolean => !tellingLine.test(withoutMark(text));

@@ -1,10 +1,10 @@
-/** The codecs of photos, from the files that the build put beside the program. */
+/** Loads the photo codecs the build put next to the program. */
 import fs from 'node:fs';
 import path from 'node:path';
 import type { Codecs } from '../raster/codecs.ts';
 import { besideProgram } from './built.ts';
 
-/** Reads and compiles them. Throws the system's error. */
+/** Throws the system's error. */
 export async function photoCodecs(): Promise<Codecs> {
   const { codecsOf, Pixels } = await import('../raster/codecs.ts');
   const scope = globalThis as unknown as { ImageData?: unknown; WebAssembly: WebAssemblyHere };
@@ -18,7 +18,7 @@ export async function photoCodecs(): Promise<Codecs> {
   });
 }
 
-/** Node has it; the types that come with Node do not say so. */
+/** Node has it, but its types do not. */
 interface WebAssemblyHere {
   readonly compile: (bytes: Uint8Array) => Promise<object>;
 }

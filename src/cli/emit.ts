@@ -1,4 +1,4 @@
-/** Results go to standard output, or into a file whole. */
+/** Writes results to standard output, or to a file all at once. */
 import path from 'node:path';
 import { CliFault, printable } from './fault.ts';
 import { realName, startOfPlain } from './files.ts';
@@ -12,7 +12,7 @@ export function emit(text: string, out: string | undefined, io: CliIo): void {
   } else toFile(text, out, io);
 }
 
-/** The same of what is no text. */
+/** For bytes. */
 export function emitBytes(bytes: Uint8Array, out: string | undefined, io: CliIo): void {
   if (out === undefined || out === '-') io.stdoutBytes(bytes);
   else toFile(bytes, out, io);
@@ -26,14 +26,14 @@ function toFile(content: string | Uint8Array, out: string, io: CliIo): void {
   io.stderr(`wrote ${printable(out)}\n`);
 }
 
-/** Says, where nothing was emitted, that the file of --out was not written, and that an older one is still there. */
+/** When nothing was written: says so, and that the old file stands. */
 export function tellNotWritten(out: string | undefined, io: CliIo): void {
   if (out === undefined || out === '-') return;
   const kept = io.standsAt(out) === 'file' ? ': the old file was kept' : '';
   io.stderr(`nothing to write to ${printable(out)}${kept}\n`);
 }
 
-/** A slip of the fingers must not replace an order, neither the one that is read nor another. */
+/** A slip must not overwrite an order. */
 export function guardInputs(
   out: string | undefined,
   inputs: readonly (string | undefined)[],
@@ -42,11 +42,12 @@ export function guardInputs(
   if (out === '') throw new CliFault('--out needs the name of a file');
   if (out === undefined) return;
   const same = sameFile(out, inputs, io);
-  if (same !== undefined) throw new CliFault(`--out would write over ${printable(same)}, which is read`);
+  if (same !== undefined)
+    throw new CliFault(`--out would write over ${printable(same)}, an input of this command`);
   guardOrders('--out', out, io);
 }
 
-/** The first of some names, if any, that leads to the same file, be it by a link. */
+/** The same file, links followed. */
 export function sameFile(
   file: string,
   names: readonly (string | undefined)[],
@@ -58,7 +59,7 @@ export function sameFile(
   );
 }
 
-/** Errors: there is a file of that name already, and it holds orders or a shop. */
+/** Errors: the file exists and holds orders or a shop. */
 export function guardOrders(option: string, out: string, io: CliIo): void {
   if (out === '-' || !holdsOrders(realName(path.resolve(io.cwd, out)))) return;
   throw new CliFault(`${option} would write over ${printable(out)}, which holds an order or a shop`, {
@@ -66,7 +67,7 @@ export function guardOrders(option: string, out: string, io: CliIo): void {
   });
 }
 
-/** By its name where it is YAML, since nothing is printed as that; by its first lines where it is JSON. */
+/** By name for YAML, which we never print; by its first lines for JSON. */
 export function holdsOrders(file: string): boolean {
   const yaml = /\.ya?ml$/i.test(file);
   if (!yaml && !/\.(?:json|ndjson|jsonl)$/i.test(file)) return false;

@@ -1,23 +1,23 @@
-/** What can go wrong at the command line, and the number the program ends with. */
+/** What can go wrong on the command line, and the exit codes. */
 
-/** The contract's exit codes; there are no others. */
+/** There are no others. */
 export const exit = {
   good: 0,
-  /** At least one order has no spec that passes, or something checked does not pass. */
+  /** No spec passes for some order, or a checked cinch fails. */
   noSpec: 1,
   usage: 2,
   /** An input is unreadable or invalid. */
   input: 3,
-  /** Ctrl-C while questions are asked: 128 and the number of the signal, as shells have it. */
+  /** 128 plus the signal's number. */
   stopped: 130,
 } as const;
 
 export type ExitCode = (typeof exit)[keyof typeof exit];
 
-/** The one of two codes that says more: an input at fault before an order without a spec. */
+/** The worse of two: bad input before no spec. */
 export const worse = (a: ExitCode, b: ExitCode): ExitCode => (a > b ? a : b);
 
-/** A fault the user can mend: `message` is one plain sentence, `hint` says what to do about it. */
+/** A fault the user can fix; `hint` says how. */
 export class CliFault extends Error {
   readonly code: ExitCode;
   readonly hint: string | undefined;
@@ -32,7 +32,7 @@ export class CliFault extends Error {
   }
 }
 
-/** Text from outside made safe to print: control signs, which could steer the terminal, are written out. */
+/** Writes out control signs, which could steer the terminal. */
 export function printable(text: string): string {
   return text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, (sign) => {
     const code = sign.codePointAt(0)?.toString(16) ?? '';
@@ -40,6 +40,6 @@ export function printable(text: string): string {
   });
 }
 
-/** "Did you mean X?", or nothing when no word is near. */
+/** Nothing when no word is near. */
 export const didYouMean = (word: string | undefined): string | undefined =>
   word === undefined ? undefined : `Did you mean ${word}?`;

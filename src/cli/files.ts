@@ -1,11 +1,11 @@
-/** Reading and writing files on the disk, never leaving half a file behind. */
+/** Reads and writes files, never leaving half a file. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { unbroken } from './interrupt.ts';
 import type { Standing } from './io.ts';
 import { systemCode } from './system-error.ts';
 
-/** A file's bytes, at most one more than the limit, so that a caller sees that it is longer. Pipes and devices are read too. */
+/** At most one byte over the limit, so callers see it is too long. Pipes and devices too. */
 export function readUpTo(file: string, limit: number): Buffer {
   const handle = fs.openSync(file, 'r');
   try {
@@ -15,7 +15,7 @@ export function readUpTo(file: string, limit: number): Buffer {
   }
 }
 
-/** The last bytes of a plain file, at most so many. */
+/** Of a plain file. */
 export function readEnd(file: string, limit: number): Buffer {
   const handle = fs.openSync(file, 'r');
   try {
@@ -28,16 +28,16 @@ export function readEnd(file: string, limit: number): Buffer {
   }
 }
 
-/** The first bytes of a plain file as text; undefined where there is none, or it cannot be read. */
+/** Of a plain file, as text; undefined when unreadable. */
 export function startOfPlain(file: string): string | undefined {
   try {
     return fs.statSync(file).isFile() ? readUpTo(file, 16_384).toString('utf8') : undefined;
   } catch {
-    return undefined; // whoever writes there will be told why that cannot be done
+    return undefined; // writing will say why
   }
 }
 
-/** All that comes from an open file, at most one byte more than the limit. */
+/** At most one byte over the limit. */
 export function readHandle(handle: number, limit: number): Buffer {
   const parts: Buffer[] = [];
   let length = 0;
@@ -57,14 +57,14 @@ function readPart(handle: number, part: Buffer): number {
       return fs.readSync(handle, part);
     } catch (error) {
       const code = systemCode(error);
-      if (code === 'EOF') return 0; // Windows says so at the end of a pipe
+      if (code === 'EOF') return 0; // Windows' end of a pipe
       if (code !== 'EAGAIN') throw error;
       pause();
     }
   }
 }
 
-/** Writes all of a text or of bytes to an open file, waiting for a slow reader on the other end. */
+/** Waits for a slow reader. */
 export function writeHandle(handle: number, content: string | Uint8Array): void {
   const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content;
   let done = 0;
@@ -78,10 +78,7 @@ export function writeHandle(handle: number, content: string | Uint8Array): void 
   }
 }
 
-/**
- * Where a path, absolute, leads in the end, so that two names of one file are seen to be one. Itself where nobody can tell, and of a
- * device: a terminal may well be named twice.
- */
+/** Where a path leads, so two names of one file match. Itself when unknown, or for a device, which may be named twice. */
 export function realName(file: string): string {
   try {
     const stat = fs.statSync(file, { throwIfNoEntry: false });
@@ -92,7 +89,7 @@ export function realName(file: string): string {
   }
 }
 
-/** What stands at a path; what cannot be looked at counts as nothing, since writing it will say why. */
+/** Unreadable counts as nothing; writing will say why. */
 export function standsAt(file: string): Standing {
   try {
     return fs.statSync(file).isDirectory() ? 'directory' : 'file';
@@ -101,25 +98,22 @@ export function standsAt(file: string): Standing {
   }
 }
 
-/** Why such a device is not read. */
+/** Why it is not read. */
 export const noEnd = 'it is a device that never ends, not a file';
 
-/** Whether this is one of the system's sources of zeros or chance; a terminal and the null device do end. */
+/** Sources of zeros or random bytes; terminals and the null device end. */
 export const neverEnds = (stat: fs.Stats): boolean =>
   stat.isCharacterDevice() &&
   ['zero', 'full', 'random', 'urandom'].some(
     (name) => fs.statSync(`/dev/${name}`, { throwIfNoEntry: false })?.rdev === stat.rdev,
   );
 
-/** A pipe that is full or empty for now: give the other end a moment. */
+/** Waits on a full or empty pipe. */
 function pause(): void {
   Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 2);
 }
 
-/**
- * Puts a whole file in place at once: written beside, then renamed, so that a reader sees the old file or the new one. What is no
- * plain file (a pipe, /dev/stdout) is written into as it is; a link stays and the file behind it is replaced.
- */
+/** Writes a temporary file and renames it, so readers see old or new. Pipes and devices are written directly; links stay. */
 export function replaceFile(named: string, content: string | Uint8Array): void {
   const old = fs.statSync(named, { throwIfNoEntry: false });
   if (old !== undefined && !old.isFile()) {
@@ -127,7 +121,7 @@ export function replaceFile(named: string, content: string | Uint8Array): void {
     return;
   }
   const target = old === undefined ? named : fs.realpathSync(named);
-  // Beside would work in a directory that may be written to even when the file may not.
+  // A folder may be writable when the file is not.
   if (old !== undefined) fs.accessSync(target, fs.constants.W_OK);
   const beside = partOf(target);
   unbroken(() => {
@@ -141,7 +135,7 @@ export function replaceFile(named: string, content: string | Uint8Array): void {
   });
 }
 
-/** Where a file is written before it is put in place; what a run that was killed left there for the same file is removed. */
+/** The temporary file; an old one from a killed run is removed. */
 export function partOf(target: string): string {
   const [folder, name] = [path.dirname(target), `.${path.basename(target)}.`];
   for (const old of namesIn(folder)) {
@@ -156,7 +150,7 @@ function namesIn(folder: string): readonly string[] {
   try {
     return fs.readdirSync(folder);
   } catch {
-    return []; // writing into it will say why
+    return []; // writing will say why
   }
 }
 
@@ -168,12 +162,12 @@ function isRunning(pid: number): boolean {
   }
 }
 
-/** Makes a folder, and those above it that are not there. */
+/** With its parents. */
 export function makeFolder(folder: string): void {
   fs.mkdirSync(folder, { recursive: true });
 }
 
-/** A file that must not exist yet; a write that fails half-way leaves none. */
+/** Must not exist; a failed write leaves nothing. */
 function writeNew(file: string, content: string | Uint8Array, mode = 0o666): void {
   const handle = fs.openSync(file, 'wx', mode & 0o777);
   try {

@@ -1,9 +1,9 @@
-/** The font files that come with the program. */
+/** The fonts that come with the program. */
 import fs from 'node:fs';
 import path from 'node:path';
 import type { Face } from '../pages/pdf/letters.ts';
 
-/** Beside bin/, two floors up from here; the build says where the bundle stands, see bin/build.cjs. */
+/** Two levels up; see bin/build.cjs. */
 const home = path.join(import.meta.dirname, '..', '..', 'bin', 'fonts');
 
 const files: Readonly<Record<Face, string>> = {
@@ -15,7 +15,7 @@ const files: Readonly<Record<Face, string>> = {
 /** Where they stand. */
 export const fontFiles = (): string[] => Object.values(files).map((file) => path.join(home, file));
 
-/** All fonts of papers. Throws the system's error. */
+/** Throws the system's error. */
 export function paperFonts(): Record<Face, Uint8Array> {
   const read = (face: Face): Uint8Array => fs.readFileSync(path.join(home, files[face]));
   return { text: read('text'), strong: read('strong'), head: read('head') };

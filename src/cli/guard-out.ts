@@ -1,4 +1,4 @@
-/** A file that somebody else wrote is not written over: what we print says so somewhere, by our name or our caution. */
+/** Never overwrites a file that is not ours: our files carry our name or our caution. */
 import fs from 'node:fs';
 import path from 'node:path';
 import type { Command } from 'commander';
@@ -7,36 +7,36 @@ import { CliFault, printable } from './fault.ts';
 import { readEnd, readUpTo, realName } from './files.ts';
 import type { CliIo } from './io.ts';
 
-/** Words that stand in whatever we print as text; a table of rows begins with its first column. */
+/** In all text we print; a table starts with its first column. */
 const ours = /cinchwright|sizing aid, not|^\{"order"|^\ufeff?(?:order|rule|file|name|part|number),/i;
 
-/** What is at its start or end tells; nobody reads through a large file for it. */
+/** Start or end is enough for a large file. */
 const ENDS = 64 * 1024;
 
-/** Refuses --out where an older file stands that is not ours, unless --force is given. */
+/** Unless --force is given. */
 export function guardOut(command: Command, io: CliIo): void {
   const { out, force } = command.optsWithGlobals<{ out?: unknown; force?: true }>();
   if (typeof out !== 'string' || out === '' || out === '-' || force === true) return;
   const file = realName(path.resolve(io.cwd, out));
-  // An order or a shop has words of its own, --force or not.
+  // Orders and shops have their own error, even with --force.
   if (io.standsAt(out) !== 'file' || holdsOrders(file) || isOurs(file)) return;
-  throw new CliFault(`${printable(out)} is there already, and cinchwright did not write it`, {
+  throw new CliFault(`${printable(out)} already exists, and cinchwright did not write it`, {
     hint: 'Give another name, or add --force to write over it.',
   });
 }
 
 function isOurs(file: string): boolean {
   try {
-    // A device is no file, and some never end.
+    // A device is not a file, and some never end.
     if (!fs.statSync(file).isFile()) return true;
     const start = readUpTo(file, ENDS);
     if (start.length === 0 || isPicture(start)) return true;
     return [start, readEnd(file, ENDS)].some((part) => ours.test(part.toString('latin1')));
   } catch {
-    return true; // whoever writes there will be told why that cannot be done
+    return true; // writing will say why
   }
 }
 
-/** Of pixels nobody can tell; pictures are drawn again and again. */
+/** Pixels cannot tell; pictures are redrawn often. */
 const isPicture = (bytes: Buffer): boolean =>
   bytes.subarray(1, 4).toString('latin1') === 'PNG' || (bytes[0] === 0xff && bytes[1] === 0xd8);

@@ -1,8 +1,8 @@
-/** Help as it is read at a counter: what the command does, one line an option, examples; and the short list of commands. */
+/** Help for the counter: what a command does, one line per option, examples. */
 import type { Command, Help, Option } from 'commander';
 import { shortCaution } from '../numbers/cautions.ts';
 
-/** Options that every command has share a line. */
+/** Options every command has share a line. */
 const everywhere = '--force (write over any file), --no-color, -h (--help), -v (--version)';
 
 /** Options that share a line where a command has all of them. */
@@ -20,7 +20,7 @@ const together = [
 const isShared = ({ long }: Option): boolean =>
   ['--force', '--no-color', '--help', '--version'].includes(long ?? '');
 
-/** The whole help of a command, without what `addHelpText` puts after it. */
+/** Without what `addHelpText` adds. */
 export function helpText(command: Command, helper: Help): string {
   const width = helper.helpWidth ?? 80;
   const all = helper.visibleOptions(command).filter((option) => !isShared(option));
@@ -53,7 +53,7 @@ export function helpText(command: Command, helper: Help): string {
   ].join('\n');
 }
 
-/** What a stranger sees first: each command in a line. */
+/** What a stranger sees first. */
 export const shortHelp = `cinchwright sizes mohair western cinches from order files.
   new        start an order: cinchwright new order.yaml
   size       which cinch to tie, and why: cinchwright size order.yaml

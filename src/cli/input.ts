@@ -1,4 +1,4 @@
-/** Order files, and standard input, become orders; what cannot be read stays apart and hinders no other. */
+/** Reads orders from files and standard input; an unreadable one stops no other. */
 import type { Problem } from '../yaml/problem.ts';
 import type { OrderRead } from '../order/read-orders.ts';
 import { ENOUGH, isBlank, looksByLine } from './by-line.ts';
@@ -8,12 +8,12 @@ import type { CliIo } from './io.ts';
 import { systemCode, systemWords } from './system-error.ts';
 import { mostBytes, textOf, type TextRead } from './text-file.ts';
 
-/** An order as read, or the problems that kept it from being read; `unreadable` when the file itself could not be. */
+/** An order or its problems; `unreadable` when the file itself is. */
 export type Entry = OrderRead & { readonly unreadable?: string | undefined };
 
 const standardInput = 'standard input';
 
-/** The files named, or standard input when none is and something is piped in. Errors: nothing to read from, an empty name. */
+/** Files, or standard input when piped. Errors: nothing to read, an empty name. */
 export function namesOf(files: readonly string[], io: CliIo, command: string): readonly string[] {
   if (files.includes(''))
     throw new CliFault('a file name is empty', { hint: 'Check the quotes on the command line.' });
@@ -24,9 +24,9 @@ export function namesOf(files: readonly string[], io: CliIo, command: string): r
   });
 }
 
-/** All orders of all files, in the order in which they were named. */
+/** In input order. */
 export async function readEntries(names: readonly string[], io: CliIo): Promise<Entry[]> {
-  let piped: TextRead | undefined; // standard input gives its bytes only once
+  let piped: TextRead | undefined; // standard input can be read once
   const entries: Entry[] = [];
   for (const name of names) {
     const read = name === '-' ? (piped ??= await readText('-', io)) : await readText(name, io);
@@ -37,7 +37,7 @@ export async function readEntries(names: readonly string[], io: CliIo): Promise<
   return entries;
 }
 
-/** All orders of a text: YAML or JSON, or an order in braces on every line. */
+/** YAML, JSON, or one JSON order per line. */
 async function ordersIn(text: string, file: string): Promise<Entry[]> {
   const { mostOrders, readOrders, tooMany } = await import('../order/read-orders.ts');
   const isByLine = looksByLine(text.slice(0, ENOUGH), text.length > ENOUGH);
@@ -49,10 +49,10 @@ async function ordersIn(text: string, file: string): Promise<Entry[]> {
   return told.flatMap((at) => readOrders(lines[at] ?? '', file, at));
 }
 
-/** A file's name as messages give it. */
+/** As messages name it. */
 export const fileLabel = (name: string): string => (name === '-' ? standardInput : name);
 
-/** Text of a file, or of standard input for "-", or why there is none. */
+/** "-" is standard input. Or why it cannot be read. */
 export async function readText(name: string, io: CliIo): Promise<TextRead> {
   if (name === '-' && io.stdinIsTerminal) io.stderr('type the order, then Ctrl-D on a line of its own\n');
   try {
@@ -66,7 +66,7 @@ export async function readText(name: string, io: CliIo): Promise<TextRead> {
   }
 }
 
-/** What printers are handed of an order that could not be read. */
+/** What printers get for an unreadable order. */
 export const failed = ({ file, order, problems }: Entry & { ok: false }): Unread => ({
   ok: false,
   file,

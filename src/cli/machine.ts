@@ -1,4 +1,4 @@
-/** The real machine: standard streams, files, environment. */
+/** The real machine: streams, files, environment. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { CliFault, exit } from './fault.ts';
@@ -15,17 +15,14 @@ import {
 import type { CliIo } from './io.ts';
 import { systemCode } from './system-error.ts';
 
-/** Thrown when the reader of our output has gone ("| head"): there is nothing left to do, and nothing to complain about. */
+/** The reader has gone ("| head"): stop quietly. */
 export class ReaderGone extends Error {}
 
 const STDIN = 0;
 const STDOUT = 1;
 const STDERR = 2;
 
-/**
- * The machine this process runs on. Streams are written through their file numbers, since loading Node's stream objects costs some
- * milliseconds that a one-line answer does not need; for the same reason terminals are looked at only when somebody asks.
- */
+/** This process. Written by file number and with lazy checks, since Node's stream objects slow every start. */
 export function thisMachine(): CliIo {
   const at = (name: string): string => path.resolve(name);
   return {
@@ -60,7 +57,7 @@ export function thisMachine(): CliIo {
     env: process.env,
     today,
     get cwd() {
-      return process.cwd(); // may fail: a folder can be removed while one stands in it
+      return process.cwd(); // fails in a removed folder
     },
     readFile: (name, limit) => readUpTo(at(name), limit),
     standsAt: (name) => standsAt(at(name)),
@@ -73,10 +70,7 @@ export function thisMachine(): CliIo {
   };
 }
 
-/**
- * Only a device can be a terminal, and the null device, where scripts send what they do not want, is none: both are asked first,
- * because the module that knows for sure loads slowly.
- */
+/** Rules out non-devices and the null device first; the sure check loads slowly. */
 function isTerminal(handle: number): boolean {
   try {
     const stat = fs.fstatSync(handle);
@@ -84,11 +78,11 @@ function isTerminal(handle: number): boolean {
       return false;
     return process.getBuiltinModule('node:tty').isatty(handle);
   } catch {
-    return false; // the stream is closed
+    return false;
   }
 }
 
-/** The day where the shop is, not in Greenwich. */
+/** The shop's day, not UTC. */
 function today(): string {
   const now = new Date();
   const two = (count: number): string => String(count).padStart(2, '0');
@@ -101,7 +95,7 @@ function put(stream: number, content: string | Uint8Array): void {
   } catch (error) {
     const code = systemCode(error);
     if (code === 'EPIPE' || code === 'EOF') throw new ReaderGone();
-    // Nobody can be told that standard error is closed.
+    // Standard error is closed: nobody to tell.
     if (stream === STDERR) return;
     throw error;
   }

@@ -1,4 +1,4 @@
-/** Options that several commands share, and how their values are read. */
+/** Shared options and their readers. */
 import { Option } from 'commander';
 import { parseDay } from '../units/days.ts';
 import { nearestWord } from '../units/nearest.ts';
@@ -8,7 +8,7 @@ import { formats, type Format } from './print.ts';
 const paperSizes = ['letter', 'a4'] as const;
 const unitNames = ['in', 'cm'] as const;
 
-/** Reads one of a few words, and tells which, so that a shell can complete them. */
+/** Also lists the words, for completion. */
 export interface WordReader<W extends string = string> {
   (text: string): W;
   readonly words: readonly W[];
@@ -26,7 +26,7 @@ export function word<const W extends string>(option: string, words: readonly W[]
   return Object.assign(read, { words });
 }
 
-/** A reader for a whole number within bounds. */
+/** Within limits. */
 export function whole(option: string, min: number, max: number): (text: string) => number {
   return (text) => {
     const value = /^\d{1,9}$/.test(text) ? Number(text) : NaN;
@@ -36,12 +36,12 @@ export function whole(option: string, min: number, max: number): (text: string) 
   };
 }
 
-/** --format, table by default; in all forms, or all but some. */
+/** All formats, or all but some. */
 export function formatOption(...without: readonly Format[]): Option {
   return formatsOption(formats.filter((format) => !without.includes(format)));
 }
 
-/** --format, table by default, in these forms. */
+/** These formats. */
 export const formatsOption = (words: readonly Format[]): Option =>
   new Option(
     '--format <name>',
@@ -56,7 +56,7 @@ export const paperOption = (): Option =>
     word('--paper', paperSizes),
   );
 
-/** A day of the calendar. */
+/** A calendar day. */
 export function day(option: string): (text: string) => string {
   return (text) => {
     const read = parseDay(text);
@@ -66,7 +66,7 @@ export function day(option: string): (text: string) => string {
   };
 }
 
-/** --units, inches by default; they change what is printed, never what is read. */
+/** Changes printing only. */
 export const unitsOption = (text = 'in or cm (default in; JSON and CSV stay in inches)'): Option =>
   new Option('--units <name>', text).default('in', '').argParser(word('--units', unitNames));
 

@@ -1,13 +1,10 @@
-/** Files, folders and patterns named on the command line become a list of order files, each once. */
+/** Turns files, folders and patterns into a list of order files. */
 import { CliFault, exit, printable } from './fault.ts';
 import { namesOf } from './input.ts';
 import type { CliIo } from './io.ts';
 import { sourcesOf } from './sources.ts';
 
-/**
- * The names of the files, as `sourcesOf` finds them; a file that is named twice is read once.
- * Errors: nothing to read from, or only folders and patterns without any order file.
- */
+/** Each once, as `sourcesOf` finds them. Errors: nothing to read, or no order file at all. */
 export async function orderFiles(
   names: readonly string[],
   io: CliIo,
@@ -24,7 +21,7 @@ export async function orderFiles(
     const at = file ?? (fault === undefined ? '-' : label);
     if (seen.has(at)) return [];
     seen.add(at);
-    // Where others can be read, one that cannot costs itself only: reading it will say why.
+    // One unreadable source costs only itself; reading it says why.
     return [at === '-' ? '-' : label];
   });
 }

@@ -1,4 +1,4 @@
-/** What the commands that print papers share: which orders, which spec, which day, and where the papers go. */
+/** What paper commands share: orders, spec, day, output. */
 import { Option, type Command } from 'commander';
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Shop, Style } from '../order/types.ts';
@@ -40,56 +40,51 @@ export interface PaperOptions extends SayOptions {
   units: 'in' | 'cm';
   shop?: string;
   out?: string;
-  /** Of a quote. */
   backlog?: readonly string[];
   itemized?: true;
   invoice?: string;
   paid?: string;
-  /** Of a ticket. */
   care?: true;
   color: boolean;
 }
 
-/** What papers may be made from besides an order. */
+/** What papers need besides an order. */
 export interface Source {
   readonly options: PaperOptions;
   readonly io: CliIo;
   readonly shop: Shop;
-  /** The day they are written. */
   readonly day: string;
-  /** How many orders there are. */
   readonly count: number;
 }
 
 export interface Maker<P> {
   readonly paper: (taken: Taken, advice: Advice) => P;
-  /** What reading more than the orders themselves came to. */
+  /** Exit code of reading more than the orders. */
   readonly code?: ExitCode;
 }
 
-/** One kind of paper: how it is named, made and printed. */
+/** One kind of paper: name, content, printing. */
 export interface PaperKind<P> {
   readonly name: string;
   readonly summary: string;
   readonly description: string;
   readonly help: string;
-  /** Options that no other kind has. */
+  /** Only for this kind. */
   readonly extra?: readonly Option[];
   readonly make: (source: Source) => Promise<Maker<P>>;
-  /** What the shop file would have to say before the paper is whole; not for the reader of the paper. */
+  /** What the shop file lacks; not for the paper's reader. */
   readonly lacking?: (paper: P) => readonly string[];
-  /** What was taken for unsaid. */
+  /** What was assumed. */
   readonly assumed?: (paper: P) => readonly string[];
   readonly sheet: (options: PaperOptions) => Promise<(paper: P) => Sheet>;
   readonly json?: () => Promise<Printer<P>>;
   readonly csv?: () => Promise<Printer<P>>;
-  /** The message to the customer. */
+  /** To the customer. */
   readonly text?: (options: PaperOptions) => Promise<Printer<P>>;
 }
 
 type Printer<P> = (results: readonly PaperResult<P>[]) => string;
 
-/** What a kind is printed as. */
 const formatsOf = <P>({ json, csv, text }: PaperKind<P>): Format[] => [
   ...sheetFormats,
   ...(text === undefined ? [] : (['text'] as const)),
@@ -97,7 +92,7 @@ const formatsOf = <P>({ json, csv, text }: PaperKind<P>): Format[] => [
   ...(csv === undefined ? [] : (['csv'] as const)),
 ];
 
-/** Adds a command that prints papers of one kind. */
+/** Adds a command for one kind. */
 export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Session): void {
   const command = program
     .command(kind.name)
@@ -105,11 +100,9 @@ export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Sessi
     .description(kind.description)
     .argument('[files...]', 'order files');
   addSayOptions(command)
-    .addOption(
-      new Option('--spec <rank>', 'take this rank (default the first)').argParser(whole('--spec', 1, 999)),
-    )
+    .addOption(new Option('--spec <rank>', 'use this rank (default 1)').argParser(whole('--spec', 1, 999)))
     .addOption(new Option('--style <name>', styles.join(', ')).argParser(word('--style', styles)))
-    .addOption(new Option('--strands <n>', 'take so many strands').argParser(askedStrands))
+    .addOption(new Option('--strands <n>', 'use this many strands').argParser(askedStrands))
     .addOption(dateOption())
     .addOption(formatsOption(formatsOf(kind)))
     .addOption(paperOption())
@@ -153,7 +146,7 @@ async function printPapers<P>(
   });
   const isNamed = [options.spec, options.style, options.strands].some((part) => part !== undefined);
   const chosen = (advice: Advice): { taken?: Taken | undefined; none: string | undefined } => {
-    if (advice.specs.length === 0) return { none: 'nothing the shop can tie passes for this pair; see size' };
+    if (advice.specs.length === 0) return { none: 'no cinch we tie passes here; see size' };
     if (!isNamed) return { taken: takenOf(advice), none: undefined };
     const { spec, none } = named(advice, options);
     return { taken: spec && takenSpec(spec), none };
@@ -193,7 +186,7 @@ function viewsOf<P>(kind: PaperKind<P>, results: readonly PaperResult<P>[], opti
   };
 }
 
-/** Tells what could not be read and what could not be written. */
+/** Reports what could not be read or written. */
 async function codeOf<P>(
   entries: readonly Entry[],
   results: readonly PaperResult<P>[],
@@ -208,11 +201,11 @@ async function codeOf<P>(
 
 type Chosen = { spec: RankedSpec; none?: undefined } | { spec?: undefined; none: string };
 
-/** The spec named on the command line among those that pass, or why there is none. */
+/** The named spec, or why there is none. */
 function named({ specs }: Advice, { spec: rank, style, strands }: PaperOptions): Chosen {
   if (rank !== undefined) {
     const spec = specs[rank - 1];
-    const none = `there is no spec of rank ${String(rank)}: ${String(specs.length)} pass`;
+    const none = `there is no rank ${String(rank)}: ${String(specs.length)} pass`;
     return spec === undefined ? { none } : { spec };
   }
   const spec = specs.find(

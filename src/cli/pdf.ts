@@ -1,4 +1,4 @@
-/** Papers as a PDF file: into the file of --out, or to whatever standard output leads to when that is no terminal. */
+/** Papers as PDF: to --out, or standard output unless it is a terminal. */
 import type { Paper } from '../pages/pdf/document.ts';
 import { asPaper, type Sheet } from '../pages/sheet.ts';
 import { emitBytes } from './emit.ts';
@@ -11,7 +11,7 @@ export interface PdfAsked {
   readonly paper?: Paper | undefined;
 }
 
-/** Refuses what cannot be done before anything is read. */
+/** Refuses before anything is read. */
 export function guardPdf({ format, out, paper }: PdfAsked, io: CliIo): void {
   if (format !== 'pdf') {
     if (paper !== undefined) throw new CliFault('--paper goes with --format pdf');
@@ -21,7 +21,7 @@ export function guardPdf({ format, out, paper }: PdfAsked, io: CliIo): void {
     throw new CliFault('a PDF cannot be shown on a terminal: name a file with --out');
 }
 
-/** Writes the papers, and says which letters could not be printed. */
+/** Names letters that could not be printed. */
 export async function emitPdf(
   sheets: readonly Sheet[],
   { out, paper = 'letter', day }: Omit<PdfAsked, 'format'> & { day: string },
@@ -46,5 +46,5 @@ const MOST = 12;
 export function lackingText(letters: readonly string[], what: string): string {
   const some = letters.slice(0, MOST).map(printable).join(' ');
   const more = letters.length > MOST ? ` and ${String(letters.length - MOST)} more` : '';
-  return `the fonts of the ${what} lack these letters, an empty square stands for each: ${some}${more}`;
+  return `the fonts of the ${what} lack these letters and print an empty square for each: ${some}${more}`;
 }

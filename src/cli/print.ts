@@ -1,4 +1,4 @@
-/** One result, many forms: sheets for readers, rows for spreadsheets, JSON for scripts; each is made when it is asked for. */
+/** Prints one result in many forms, each made on demand. */
 import type { Paper } from '../pages/pdf/document.ts';
 import type { Sheet } from '../pages/sheet.ts';
 import { emit, tellNotWritten } from './emit.ts';
@@ -12,12 +12,11 @@ export const formats = [...sheetFormats, 'json', 'csv'] as const;
 export type Format = (typeof formats)[number] | 'text';
 
 export interface Views {
-  /** None where there is nothing to tell. */
+  /** None when there is nothing to say. */
   readonly sheets: () => Promise<readonly Sheet[]>;
   readonly json: () => Promise<string>;
-  /** Undefined where a table would say nothing. */
+  /** undefined when a table says nothing. */
   readonly csv?: (() => Promise<string>) | undefined;
-  /** A message. */
   readonly text?: (() => Promise<string>) | undefined;
 }
 
@@ -27,11 +26,11 @@ export interface Target {
   readonly paper?: Paper | undefined;
   readonly color: boolean;
   readonly units?: 'in' | 'cm' | undefined;
-  /** The day a PDF says it was written. */
+  /** Date in a PDF. */
   readonly day?: string | undefined;
 }
 
-/** Prints in the format asked for; says so where there was nothing to print. */
+/** Says so when there is nothing to print. */
 export async function printViews(views: Views, target: Target, io: CliIo): Promise<void> {
   const { format, out, paper, day = io.today() } = target;
   if (format === 'json') emit(await views.json(), out, io);

@@ -1,4 +1,4 @@
-/** Problems of files are told on standard error, all of them. */
+/** Reports all problems of files on standard error. */
 import type { Problem } from '../yaml/problem.ts';
 import { exit, printable, type ExitCode } from './fault.ts';
 import type { Entry } from './input.ts';
@@ -15,7 +15,7 @@ export async function problemsOnStderr(
   io.stderr(problemsText(problems, { color, width: widthFor(io) }));
 }
 
-/** Tells every fault of the inputs, and the code they make the program end with. */
+/** And returns the exit code. */
 export async function tellFaults(entries: readonly Entry[], io: CliIo, color: boolean): Promise<ExitCode> {
   let code: ExitCode = exit.good;
   for (const entry of entries) {
@@ -28,7 +28,7 @@ export async function tellFaults(entries: readonly Entry[], io: CliIo, color: bo
   return code;
 }
 
-/** Two orders of one number cannot be told apart on paper; both are done all the same. */
+/** Same numbers look alike on paper; both orders are still done. */
 function tellTwice(entries: readonly Entry[], io: CliIo): void {
   const places = new Map<string, string[]>();
   for (const entry of entries) {
@@ -38,6 +38,6 @@ function tellTwice(entries: readonly Entry[], io: CliIo): void {
   }
   for (const [order, found] of places) {
     if (found.length < 2) continue;
-    io.stderr(`cinchwright: order ${printable(order)} stands in ${found.map(printable).join(' and ')}\n`);
+    io.stderr(`cinchwright: order ${printable(order)} is in ${found.map(printable).join(' and ')}\n`);
   }
 }

@@ -1,4 +1,4 @@
-/** The commands and what the program says about itself. */
+/** The commands, and what the program says about itself. */
 import { Command } from 'commander';
 import { formatByEnding } from './by-ending.ts';
 import { addAsk } from './commands/ask.ts';
@@ -24,7 +24,7 @@ import type { CliIo } from './io.ts';
 import { colorFor, widthFor } from './screen.ts';
 import { version } from './version.ts';
 
-/** One run: the machine, and the exit code as far as it is known. */
+/** One run: machine and exit code. */
 export interface Session {
   readonly io: CliIo;
   code: ExitCode;
@@ -71,19 +71,19 @@ export const commandNames: readonly string[] = [
 const after = `
 Exit codes
   0    done
-  1    for at least one order no cinch passes, or a cinch checked is ruled out
+  1    no cinch passes for some order, or a checked cinch is ruled out
   2    bad command line
   3    bad input file; the others are still done
   130  stopped by Ctrl-C`;
 
-/** The whole command line, ready to parse; what it prints goes to the session's machine. */
+/** Ready to parse; prints to the session's machine. */
 export function buildProgram(session: Session): Command {
   const { io } = session;
   const program = new Command('cinchwright')
     .description('Sizes mohair western cinches from order files. Short list: cinchwright')
     .version(version, '-v, --version', 'print the version')
     .option('--no-color', 'no colors')
-    .option('--force', 'write over a file that is not ours')
+    .option('--force', 'write over any file')
     .helpOption('-h, --help', 'show this help')
     .usage('<command> [options]')
     .helpCommand(false)
@@ -96,7 +96,7 @@ export function buildProgram(session: Session): Command {
       getErrHelpWidth: () => widthFor(io),
       getOutHasColors: () => false,
       getErrHasColors: () => false,
-      outputError: () => undefined, // said in one place for all: run.ts
+      outputError: () => undefined, // see run.ts
     })
     .exitOverride()
     .hook('preAction', async (_, command) => {

@@ -1,4 +1,4 @@
-/** One run of the program: arguments in, exit code out; every error ends here and becomes words. */
+/** One run: arguments in, exit code out; every error becomes words here. */
 import { CommanderError } from 'commander';
 import { CliFault, exit, printable, type ExitCode } from './fault.ts';
 import { shortHelp } from './help-text.ts';
@@ -9,7 +9,7 @@ import { buildProgram, type Session } from './program.ts';
 import { systemWords } from './system-error.ts';
 import { version } from './version.ts';
 
-/** Runs the command line and returns its exit code. Never throws, whatever happens. */
+/** Never throws. */
 export async function runCli(argv: readonly string[], io: CliIo): Promise<ExitCode> {
   const session: Session = { io, code: exit.good };
   try {
@@ -23,12 +23,12 @@ export async function runCli(argv: readonly string[], io: CliIo): Promise<ExitCo
 
 function report(error: unknown, argv: readonly string[], io: CliIo): ExitCode {
   if (error instanceof ReaderGone) return exit.good;
-  if (error instanceof CommanderError && error.exitCode === 0) return exit.good; // help and version were printed
+  if (error instanceof CommanderError && error.exitCode === 0) return exit.good; // help or version was printed
   const fault = error instanceof CommanderError ? usageFault(error, argv) : error;
   try {
     io.stderr(`cinchwright: ${words(fault)}\n`);
   } catch {
-    // Nobody is listening any more; the exit code still tells.
+    // Nobody is listening; the exit code still counts.
   }
   return fault instanceof CliFault ? fault.code : exit.input;
 }
@@ -39,5 +39,5 @@ function words(error: unknown): string {
   const system = systemWords(error);
   if (system !== undefined) return `cannot go on: ${system}`;
   const what = printable(error instanceof Error ? error.message : String(error)).slice(0, 200);
-  return `something is wrong in the program itself (${what}); please report this, with the order file and the version: ${version}`;
+  return `this is a bug in cinchwright (${what}); please report it, with the order file and the version: ${version}`;
 }

@@ -1,4 +1,4 @@
-/** Orders come from files, or one is said on the command line. */
+/** Orders from files, or one from --say. */
 import type { Command } from 'commander';
 import type { Loaded } from '../yaml/load.ts';
 import type { Shop } from '../order/types.ts';
@@ -19,21 +19,21 @@ export interface SayOptions {
 export const addSayOptions = (command: Command): Command =>
   command
     .option('--say <words>', 'an order in words: "15.2 hh stock, 7/8, round, trail"')
-    .option('--save <file>', 'keep the order of --say in a file');
+    .option('--save <file>', 'save the --say order in a file');
 
 export interface Inputs {
-  /** Of files that are read. */
+  /** For files. */
   readonly names: readonly string[];
   readonly readAll: (shop: Shop) => Promise<Entry[]>;
 }
 
 interface Asked {
   readonly command: string;
-  /** How names on the command line become names of files. */
+  /** From command line names to file names. */
   readonly find?: typeof namesOf | ((...asked: Parameters<typeof namesOf>) => Promise<readonly string[]>);
 }
 
-/** Where the orders come from. Errors: both ways at once, neither, something to save that is not said. */
+/** Errors: both ways at once, neither, or --save without --say. */
 export async function inputsOf(
   files: readonly string[],
   options: SayOptions,
@@ -41,13 +41,13 @@ export async function inputsOf(
 ): Promise<Inputs> {
   const { say, save, out } = options;
   if (say === undefined) {
-    if (save !== undefined) throw new CliFault('--save goes with --say: what is in a file is kept already');
+    if (save !== undefined) throw new CliFault('--save goes with --say: an order in a file is already saved');
     const names = await find(files, io, command);
     return { names, readAll: () => readEntries(names, io) };
   }
   if (files.length > 0)
-    throw new CliFault(`--say says the whole order: leave out ${printable(files[0] ?? '')}`, {
-      hint: 'To change the order of a file for one run: cinchwright size order.yaml --what-if "3/4"',
+    throw new CliFault(`--say is the whole order: leave out ${printable(files[0] ?? '')}`, {
+      hint: 'To change an order file for one run: cinchwright size order.yaml --what-if "3/4"',
     });
   if (save === '' || save === '-') throw new CliFault('--save needs the name of a file');
   if (save !== undefined && out !== undefined && sameFile(save, [out], io) !== undefined)
@@ -61,7 +61,7 @@ export async function loadedSay(line: string, shop: Shop): Promise<Loaded> {
   return loadSaid({ line, file: 'said', buckles: shop.buckles.map(({ id }) => id) });
 }
 
-/** Reads the document, and saves it if it is asked to and can be read. */
+/** Saves it too, if asked and readable. */
 export async function saidEntry(loaded: Loaded, { save, force }: SayOptions, io: CliIo): Promise<Entry> {
   const { readLoaded } = await import('../order/read-orders.ts');
   const { isBlock } = await import('../yaml/tree.ts');

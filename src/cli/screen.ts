@@ -1,4 +1,4 @@
-/** How wide the screen is and whether it takes colors. */
+/** Screen width and colors. */
 import type { ReportOptions } from '../pages/page.ts';
 import type { CliIo } from './io.ts';
 
@@ -6,16 +6,13 @@ const narrowest = 60;
 const widest = 100;
 const withoutTerminal = 80;
 
-/** Columns to fill: the terminal's within bounds that read well, 80 where there is no terminal. */
+/** The terminal's width within limits; 80 without one. */
 export function widthFor({ columns, stdoutIsTerminal }: Pick<CliIo, 'columns' | 'stdoutIsTerminal'>): number {
   if (!stdoutIsTerminal || columns === undefined || columns <= 0) return withoutTerminal;
   return Math.min(widest, Math.max(narrowest, columns));
 }
 
-/**
- * Whether to color what goes to a stream. What was typed for this run comes first, then FORCE_COLOR, then NO_COLOR, then whether
- * anybody looks.
- */
+/** Command line first, then FORCE_COLOR, NO_COLOR, then whether it is a terminal. */
 export function colorFor(io: CliIo, wanted: boolean, stream: 'stdout' | 'stderr' = 'stdout'): boolean {
   const { FORCE_COLOR: force, NO_COLOR: no, TERM: term } = io.env;
   if (!wanted) return false;
@@ -33,7 +30,7 @@ interface Asked {
   out?: string | undefined;
 }
 
-/** What the printers need to know of the options and the screen; a file gets neither colors nor the screen's width. */
+/** For printers; a file gets no colors and a fixed width. */
 export function reportOptions(asked: Asked, io: CliIo): ReportOptions {
   const { units, color, top = 3, why = false, all = false, out } = asked;
   const toFile = out !== undefined && out !== '-';

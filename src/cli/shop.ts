@@ -1,11 +1,11 @@
-/** The shop that orders are judged by: the built-in one, or a shop file. */
+/** The shop to judge by: built-in, or a file. */
 import type { Shop } from '../order/types.ts';
 import { CliFault, exit, printable } from './fault.ts';
 import { readText } from './input.ts';
 import type { CliIo } from './io.ts';
 import { problemsOnStderr } from './problems.ts';
 
-/** The shop of a file, or the built-in one. Errors: the file cannot be read, or has problems; without a shop nothing can be done. */
+/** Errors: unreadable, or with problems; nothing works without a shop. */
 export async function shopOf(file: string | undefined, io: CliIo, color: boolean): Promise<Shop> {
   if (file === undefined) return (await import('../cinch/default-shop.ts')).defaultShop;
   if (file === '')
@@ -13,7 +13,7 @@ export async function shopOf(file: string | undefined, io: CliIo, color: boolean
       hint: 'Check the quotes on the command line.',
     });
   const read = file === '-' ? undefined : await readText(file, io);
-  if (read === undefined) throw new CliFault('--shop takes a file, standard input is for orders');
+  if (read === undefined) throw new CliFault('--shop takes a file; standard input is for orders');
   if (!read.ok) {
     throw new CliFault(`cannot read the shop file ${printable(file)}: ${read.why}`, { code: exit.input });
   }

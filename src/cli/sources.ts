@@ -1,34 +1,34 @@
-/** What was named on the command line, files, folders, patterns and standard input, becomes a list of things to read. */
+/** Turns names on the command line into things to read. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { CliFault } from './fault.ts';
 import { neverEnds, noEnd } from './files.ts';
 import { systemWords } from './system-error.ts';
 
-/** Something to read orders from, in the order in which it was named. */
+/** In input order. */
 export interface Source {
-  /** As messages give it. */
+  /** As messages name it. */
   readonly label: string;
   /** Absolute; undefined for standard input. */
   readonly path: string | undefined;
-  /** Bytes; undefined where nobody knows. */
+  /** Bytes, if known. */
   readonly size: number | undefined;
-  /** A file on a disk, which can be read as a whole and again. */
+  /** On disk, so it can be read again. */
   readonly plain: boolean;
-  /** Why nothing can be read, when that is known already. */
+  /** Known reason it cannot be read. */
   readonly fault?: string | undefined;
 }
 
 export interface Place {
   readonly cwd: string;
-  /** Absolute paths that a folder or a pattern must not bring in: what this run writes. */
+  /** Absolute paths to skip: this run's own outputs. */
   readonly without: ReadonlySet<string>;
 }
 
 const orderFile = /\.(?:ya?ml|json|ndjson|jsonl)$/i;
 const inOrders = 'their names end in .yaml, .yml, .json, .ndjson or .jsonl';
 
-/** Everything named, folders and patterns opened out. A name that leads nowhere stays in the list with its fault. */
+/** A bad name stays, with its fault. */
 export async function sourcesOf(names: readonly string[], place: Place): Promise<Source[]> {
   const sources: Source[] = [];
   for (const name of names) {
@@ -50,7 +50,7 @@ async function opened(name: string, place: Place): Promise<Source[]> {
   if (stat !== undefined) return [sourceOf(name, at, stat)];
   const matched = await matches(name, place);
   if (matched === undefined) return [{ label: name, path: at, size: 0, plain: true }];
-  return matched.length > 0 ? matched : [nothing(name, 'no file has such a name')];
+  return matched.length > 0 ? matched : [nothing(name, 'no file matches')];
 }
 
 const nothing = (label: string, fault: string): Source => ({
@@ -72,11 +72,11 @@ const sourceOf = (label: string, at: string, stat: fs.Stats): Source => ({
 const bytewise = (a: string, b: string): number => Buffer.compare(Buffer.from(a), Buffer.from(b));
 
 interface Walk extends Place {
-  /** Folders walked already, so that links in a circle end. */
+  /** Walked folders, so circular links end. */
   readonly seen: Set<string>;
 }
 
-/** Order files of a folder and of all folders in it, by name; hidden ones are left out. */
+/** With subfolders, sorted; hidden files are skipped. */
 function* below(folder: string, walk: Walk): Generator<Source> {
   const at = path.resolve(walk.cwd, folder);
   const real = fs.realpathSync(at);
@@ -89,7 +89,7 @@ function* below(folder: string, walk: Walk): Generator<Source> {
     const stat = statOf(full);
     if (stat?.isDirectory() === true) yield* walkable(label, walk);
     else if (orderFile.test(name) && !walk.without.has(full)) {
-      // A link that leads nowhere is an order that is missing: it must not go unseen.
+      // A dead link is a missing order: report it.
       if (stat === undefined) yield { label, path: full, size: 0, plain: true };
       else if (stat.isFile()) yield sourceOf(label, full, stat);
     }
@@ -108,11 +108,11 @@ function statOf(full: string): fs.Stats | undefined {
   try {
     return fs.statSync(full, { throwIfNoEntry: false });
   } catch {
-    return undefined; // links in a circle, or a folder that may not be looked into
+    return undefined; // circular links, or no permission
   }
 }
 
-/** Files that a pattern stands for, where the shell has left it as it was; undefined when it is none. */
+/** For patterns the shell left alone; undefined when it is no pattern. */
 async function matches(pattern: string, { cwd, without }: Place): Promise<Source[] | undefined> {
   const { globSync, isDynamicPattern } = await import('tinyglobby');
   if (!isDynamicPattern(pattern)) return undefined;
@@ -127,7 +127,7 @@ async function matches(pattern: string, { cwd, without }: Place): Promise<Source
     });
 }
 
-/** Names of the command line; nothing named is standard input when something is piped in. Errors: nothing to read, an empty name. */
+/** None means piped standard input. Errors: nothing to read, an empty name. */
 export function namedOrPiped(names: readonly string[], piped: boolean): readonly string[] {
   if (names.includes('')) {
     throw new CliFault('a file name is empty', { hint: 'Check the quotes on the command line.' });

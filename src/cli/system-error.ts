@@ -1,4 +1,4 @@
-/** The system's errors about files, in plain words. */
+/** The system's file errors in plain words. */
 import { CliFault, exit, printable } from './fault.ts';
 
 const words: Readonly<Record<string, string>> = {
@@ -8,23 +8,23 @@ const words: Readonly<Record<string, string>> = {
   EPERM: 'not allowed',
   EISDIR: 'it is a directory',
   ENAMETOOLONG: 'the name is too long',
-  ELOOP: 'the links lead in a circle',
+  ELOOP: 'the links go in a circle',
   ENOSPC: 'the disk is full',
-  EDQUOT: 'no more room is allowed',
-  EFBIG: 'the file may not grow any longer',
+  EDQUOT: 'the disk quota is full',
+  EFBIG: 'the file is at its size limit',
   EROFS: 'the disk is read-only',
   EMFILE: 'too many files are open',
-  EEXIST: 'it exists already',
+  EEXIST: 'it already exists',
   EIO: 'the disk reports an error',
 };
 
-/** Code of a system error ("ENOENT"); undefined for any other error. */
+/** "ENOENT"; undefined for other errors. */
 export function systemCode(error: unknown): string | undefined {
   if (!(error instanceof Error) || !('code' in error) || !('syscall' in error)) return undefined;
   return typeof error.code === 'string' ? error.code : undefined;
 }
 
-/** Why the system refused, or undefined when the error is not the system's and so a fault of our own. */
+/** undefined when it is our own bug. */
 export function systemWords(error: unknown): string | undefined {
   const code = systemCode(error);
   if (code === undefined) return undefined;
@@ -33,7 +33,7 @@ export function systemWords(error: unknown): string | undefined {
   return words[code] ?? `the system says ${code}`;
 }
 
-/** Runs an act of writing; a refusal of the system becomes a fault that names the file. */
+/** A refused write becomes a fault that names the file. */
 export function writing(path: string, act: () => void): void {
   try {
     act();

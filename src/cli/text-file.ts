@@ -1,12 +1,12 @@
-/** Bytes of a file become text, or a reason why they are none. */
+/** Bytes of a file become text, or a reason why not. */
 import { isUtf8 } from 'node:buffer';
 
-/** Order files are a few hundred bytes long; anything near this size is a mistake. */
+/** Orders take a few hundred bytes. */
 export const mostBytes = 5_000_000;
 
 export type TextRead = { ok: true; text: string } | { ok: false; why: string; line: number };
 
-/** UTF-8 text of at most 5 MB. Errors: too large, not text at all, another encoding (with the line of the first wrong byte). */
+/** UTF-8, at most 5 MB. Errors: too large, not text, another encoding (with its first line). */
 export function textOf(bytes: Buffer): TextRead {
   if (bytes.length > mostBytes)
     return { ok: false, line: 1, why: 'it is too large: an order file has at most 5 MB' };
@@ -33,7 +33,7 @@ function lineAt(bytes: Buffer, end: number): number {
   return line;
 }
 
-/** Start of the first sequence that is not UTF-8: the longest good beginning, found by halving, ends there. */
+/** The first invalid sequence, found by bisection. */
 function firstWrong(bytes: Buffer): number {
   let good = 0;
   let bad = bytes.length;
@@ -45,7 +45,7 @@ function firstWrong(bytes: Buffer): number {
   return wholeSigns(bytes, good);
 }
 
-/** `end`, moved back to before a sign that it would cut in two. */
+/** Moved back so no sign is cut. */
 function wholeSigns(bytes: Buffer, end: number): number {
   for (let back = 1; back <= 3 && back <= end; back++) {
     const byte = bytes[end - back] ?? 0;

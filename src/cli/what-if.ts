@@ -1,4 +1,4 @@
-/** `size --what-if`: one order as it is, and as it would be with something other. */
+/** `size --what-if`: an order as it is, and with changes. */
 import type { SizeResult } from '../words/types.ts';
 import type { WhatIf } from '../views/side-by-side-sheet.ts';
 import type { Loaded } from '../yaml/load.ts';
@@ -14,7 +14,7 @@ import { printViews, type Views } from './print.ts';
 import { colorFor } from './screen.ts';
 import { shopOf } from './shop.ts';
 
-/** Sizes each order read with the buckles it is left. */
+/** With the buckles left to it. */
 export type SizeOne = (entry: Entry, shop: Shop) => Promise<SizeResult>;
 
 /** The whole run. */
@@ -47,7 +47,7 @@ export async function whatIf(
 interface Change {
   readonly line: string;
   readonly entry: Entry;
-  /** Names of the only buckles that are left; none for all. */
+  /** None means all. */
   readonly only: readonly string[];
 }
 
@@ -56,7 +56,7 @@ interface Changes {
   readonly changed: readonly Change[];
 }
 
-/** The order as it is and with each change; without changes where it cannot be read. */
+/** As it is, then each change; no changes if it cannot be read. */
 async function changes(
   names: readonly string[],
   options: SizeOptions & { readonly whatIf: readonly string[] },
@@ -77,7 +77,7 @@ async function changes(
   return { entry, changed };
 }
 
-/** The one order of the one file, or why it cannot be had. */
+/** Or why not. */
 async function theOnly(names: readonly string[], io: CliIo): Promise<Loaded | Entry> {
   const [name = ''] = names;
   const many = (what: string): CliFault =>

@@ -1,4 +1,4 @@
-/** Writes what was learned: a new file, or into the shop file with its comments kept; never anything that is not recommended. */
+/** Writes what was learned, to a new or existing shop file, and only what is recommended. */
 import type { Learned } from '../learn/learn.ts';
 import { emit } from './emit.ts';
 import { CliFault, exit, printable, type ExitCode } from './fault.ts';
@@ -13,14 +13,14 @@ interface Asked {
   readonly until: string;
 }
 
-/** Does what --write and --in-place ask for. Errors: a shop file that cannot be edited so. */
+/** Errors: a shop file that cannot be edited this way. */
 export async function writeLearned(learned: Learned, asked: Asked, io: CliIo): Promise<ExitCode> {
   const target = asked.inPlace === true ? asked.shop : asked.write;
   if (target === undefined) return exit.good;
   const { entriesOf } = await import('../learn/entries.ts');
   const entries = entriesOf(learned, asked.until);
   if (entries.length === 0) {
-    io.stderr(`cinchwright: nothing is recommended, so nothing was written to ${printable(target)}\n`);
+    io.stderr(`cinchwright: we recommend nothing, so nothing was written to ${printable(target)}\n`);
     return exit.noSpec;
   }
   const { withEntries } = await import('../order/edit-shop.ts');
@@ -53,7 +53,7 @@ export async function writeLearned(learned: Learned, asked: Asked, io: CliIo): P
   return exit.good;
 }
 
-/** What `emit` never does, since nobody has asked for it there: writing over a shop file. */
+/** `emit` never overwrites a shop file; here it was asked for. */
 function replaceAsked(text: string, shop: string, io: CliIo): void {
   writing(shop, () => {
     io.replaceFile(shop, text);

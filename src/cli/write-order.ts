@@ -1,4 +1,4 @@
-/** An order file is written where none stands; over one only by force. */
+/** Writes an order file; replaces one only with --force. */
 import { CliFault, printable } from './fault.ts';
 import type { CliIo } from './io.ts';
 import { writing } from './system-error.ts';
@@ -7,11 +7,11 @@ export interface NewFile {
   readonly file: string;
   readonly text: string;
   readonly force: boolean | undefined;
-  /** What stands before a file's name on the command line: "cinchwright new". */
+  /** "cinchwright new". */
   readonly asked: string;
 }
 
-/** Writes it whole. Errors: the name is a folder's, there is a file already, the system refuses. */
+/** Errors: a folder, an existing file, the system. */
 export function writeOrder({ text, ...place }: NewFile, io: CliIo): void {
   guardNew(place, io);
   writing(place.file, () => {
@@ -19,20 +19,20 @@ export function writeOrder({ text, ...place }: NewFile, io: CliIo): void {
   });
 }
 
-/** Errors: no order can be started there. */
+/** Errors: no order can start there. */
 export function guardNew({ file, force, asked }: Omit<NewFile, 'text'>, io: CliIo): void {
   const stands = io.standsAt(file);
   if (stands === 'directory') throw folderFault(file, asked);
   if (stands === 'nothing' || force === true) return;
-  throw new CliFault(`${printable(file)} exists already: nothing was written`, {
-    hint: 'Choose another name, or add --force to start it afresh.',
+  throw new CliFault(`${printable(file)} already exists: nothing was written`, {
+    hint: 'Choose another name, or add --force to replace it.',
   });
 }
 
-/** A name as it is typed in a command. */
+/** As typed in a command. */
 export const typed = (name: string): string => (/^[\w./-]+$/.test(name) ? name : `"${name}"`);
 
-/** No --force makes a file of a folder. */
+/** --force does not replace a folder. */
 function folderFault(file: string, asked: string): CliFault {
   const inside = `${printable(file).replace(/\/+$/, '')}/order.yaml`;
   return new CliFault(`${printable(file)} is a folder, not a file: nothing was written`, {

@@ -1,5 +1,5 @@
-/** What checks across the keys of a document look at. */
+/** What checks across keys look at. */
 import type { Loaded } from '../yaml/load.ts';
 
-/** The tree, what was reported already, and how a fault finds its place. */
+/** The tree, what was reported, and how to locate a fault. */
 export type Across = Pick<Loaded, 'tree' | 'settled' | 'locate'>;

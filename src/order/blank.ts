@@ -1,14 +1,14 @@
-/** An empty order to fill in: what is needed stands open, everything else waits behind a "#". */
+/** An empty order to fill in: needed lines are open, the rest commented out. */
 import type { Key, Keys } from './key.ts';
 import { orderKeys } from './order-schema.ts';
 
-const head = `## An order for one cinch. Fill in the open lines; of any other line you know the answer to, take off the "#" in front,
-## only that one sign, and write your answer over the example. Lengths take a unit: in, cm, mm, ft.
+const head = `## An order for one cinch. Fill in the open lines; on any other line you can answer, delete the one "#"
+## at the start and write your answer over the example. Lengths take a unit: in, cm, mm, ft.
 ## Hands are written 15.1 hh (the digit after the point counts inches, 0 to 3).
 
 `;
 
-/** Commented YAML of an order with nothing filled in. Every line behind one "#" stands as it must without it, alone too. */
+/** Any line must still be right when its one "#" is removed. */
 export const blankOrder = (): string => head + linesOf(orderKeys, '');
 
 const linesOf = (keys: Keys, indent: string): string =>
@@ -19,13 +19,12 @@ const linesOf = (keys: Keys, indent: string): string =>
 function lineOf(name: string, key: Key): string {
   if (key.open !== undefined) return `${name}: # ${key.open}\n`;
   const { keys, note } = key;
-  // What is needed in a block cannot be left open on one line.
+  // A needed key in a block cannot be left open on one line.
   const isOpen = Object.values(keys ?? {}).some(({ open }) => open !== undefined);
   if (keys !== undefined && isOpen) return `${name}:\n${linesOf(keys, '  ')}`;
   return `#${name}: ${exampleOf(key) ?? ''}${note === undefined ? '' : ` # ${note}`}\n`;
 }
 
-/** Of a block, those of its keys that have one. */
 function exampleOf({ example, keys }: Key): string | undefined {
   if (example !== undefined || keys === undefined) return example;
   const pairs = Object.entries(keys).map(([name, key]) => [name, exampleOf(key)] as const);

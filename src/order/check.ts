@@ -1,4 +1,4 @@
-/** A tree against a schema: a value, or every fault with its place. */
+/** Checks a tree against a schema: a value, or every fault with its place. */
 import type * as z from 'zod/mini';
 import { nearestWord } from '../units/nearest.ts';
 import { didYouMean } from './leaves.ts';
@@ -15,7 +15,7 @@ type Path = readonly PropertyKey[];
 export interface Checker<T> {
   schema: z.ZodMiniType<T>;
   places: readonly KeyPlace[];
-  /** What to write instead of keys that nearness would explain wrongly, by path without list places. */
+  /** What to write instead, where a near word would mislead. */
   instead?: Readonly<Record<string, string>>;
 }
 
@@ -24,7 +24,7 @@ export function checker<T>(schema: z.ZodMiniType<T>, instead: Checker<T>['instea
   return { schema, instead, places: keyPlaces(schema) };
 }
 
-/** The value of a document, if the schema takes it, and the problems: those of the YAML and those of the schema together. */
+/** The value if the schema takes it, and all problems, YAML's included. */
 export function check<T>(loaded: Loaded, checker: Checker<T>): { value?: T; problems: Problem[] } {
   if (loaded.tree === undefined) return { problems: loaded.problems };
   const result = checker.schema.safeParse(loaded.tree);
@@ -36,17 +36,17 @@ export function check<T>(loaded: Loaded, checker: Checker<T>): { value?: T; prob
   return { problems: [...loaded.problems, ...own] };
 }
 
-/** Sorted by place, each once, and no more than a person will read. */
+/** By place, without repeats, cut to what a person will read. */
 export function inOrder(problems: readonly Problem[]): Problem[] {
   const sorted = problems.toSorted((a, b) => a.line - b.line || a.column - b.column);
   if (sorted.length <= mostProblems) return sorted;
   const kept = sorted.slice(0, mostProblems);
   const next = sorted[mostProblems];
   if (next === undefined) return kept;
-  return [...kept, { ...next, expected: `${next.expected}; further problems are not listed` }];
+  return [...kept, { ...next, expected: `${next.expected}; more problems are not listed` }];
 }
 
-/** Of a choice, the branch that takes this kind of thing (text, list, block); its issues are the ones worth telling. */
+/** In a choice, report the branch for this kind of thing (text, list, block). */
 function flatten(issue: Issue, base: Path): Issue[] {
   const path = [...base, ...issue.path];
   if (issue.code !== 'invalid_union') return [{ ...issue, path }];
@@ -71,7 +71,7 @@ function problemsOf(loaded: Loaded, issue: Issue, keys: Keys): Problem[] {
   return [loaded.locate({ ...fault, found: found === undefined ? undefined : shown(found) }, issue.path)];
 }
 
-/** Where a block should stand, "height:15 hh" is a text. */
+/** "height:15 hh" is text where a block belongs. */
 function blockHint(issue: Issue, tree: Tree | undefined): string | undefined {
   const wantsBlock = issue.code === 'invalid_type' && issue.expected === 'object';
   return wantsBlock && typeof tree === 'string' ? noSpaceHint(tree) : undefined;
@@ -110,7 +110,7 @@ function keyHint(key: string, { parent, allowed, places }: Around): string | und
   if (meant !== undefined) return didYouMean(meant);
   const elsewhere = places.find((place) => place.path !== parent && place.keys.includes(key));
   const near = nearestWord(key, allowed);
-  // Exactly a key of another block tells more than half a likeness here.
+  // An exact key of another block beats a similar key here.
   if (elsewhere !== undefined)
     return elsewhere.path === '' ? 'it belongs at the top' : `it belongs under ${elsewhere.path}`;
   if (near !== undefined) return didYouMean(near);

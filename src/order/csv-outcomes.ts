@@ -1,4 +1,4 @@
-/** A table of outcomes as the same tree that a YAML file gives, so that both come through one door. */
+/** Turns a CSV table of outcomes into the tree a YAML file gives. */
 import { nearestWord } from '../units/nearest.ts';
 import { listed } from '../units/phrase.ts';
 import { csvRows, type CsvCell } from './csv-rows.ts';
@@ -7,7 +7,7 @@ import type { Loaded } from '../yaml/load.ts';
 import { pathText, shown, type Fault, type Problem } from '../yaml/problem.ts';
 import type { Block, Tree } from '../yaml/tree.ts';
 
-/** Columns and where their cells go. */
+/** Columns and the keys they fill. */
 export const outcomeColumns: Readonly<Record<string, readonly string[]>> = {
   order: ['order'],
   height: ['horse', 'height'],
@@ -34,7 +34,7 @@ const needed = ['style', 'strands', 'length', 'days', 'result'] as const;
 type Table = Pick<Loaded, 'file' | 'tree' | 'problems' | 'settled' | 'locate'>;
 type At = (fault: Fault, cell: Pick<CsvCell, 'line' | 'column'>) => Problem;
 
-/** The tree of a table, each leaf with its cell; or the faults of its form, of its head, or of rows of another length. */
+/** Each leaf keeps its cell; or the faults of header and rows. */
 export function csvOutcomes(text: string, file: string): Table {
   const at: At = ({ path, expected, found, hint }, { line, column }) => ({
     file,
@@ -56,8 +56,7 @@ export function csvOutcomes(text: string, file: string): Table {
   if (!read.ok) return failed([at({ path: '', expected: read.expected, found: read.found }, read)]);
   const [head, ...rows] = read.rows;
   const start = { line: 1, column: 1 };
-  if (head === undefined)
-    return failed([at({ path: '', expected: 'a table: there is nothing in this file' }, start)]);
+  if (head === undefined) return failed([at({ path: '', expected: 'a table: the file is empty' }, start)]);
   const problems = [...headFaults(head, at), ...rows.flatMap((row) => lengthFaults(row, head.length, at))];
   if (problems.length > 0) return failed(problems);
   const cells = new Map<string, CsvCell>();
@@ -75,7 +74,7 @@ function headFaults(head: readonly CsvCell[], at: At): Problem[] {
   const names = Object.keys(outcomeColumns);
   const [first] = head;
   if (head.length === 1 && first !== undefined && /[;\t]/.test(first.text)) {
-    return [at({ path: '', found: first.text, expected: 'columns parted by commas' }, first)];
+    return [at({ path: '', found: first.text, expected: 'columns separated by commas' }, first)];
   }
   const unknown = head.flatMap((cell, i) => {
     const name = cell.text.trim();
@@ -97,7 +96,10 @@ function lengthFaults(row: readonly CsvCell[], count: number, at: At): Problem[]
   if (row.length === count || first === undefined) return [];
   const found = `${String(row.length)} cells`;
   return [
-    at({ path: '', found, expected: `${String(count)} cells, as many as the head has` }, row[count] ?? first),
+    at(
+      { path: '', found, expected: `${String(count)} cells, as many as the header row` },
+      row[count] ?? first,
+    ),
   ];
 }
 
@@ -107,7 +109,7 @@ interface Row {
   readonly cells: Map<string, CsvCell>;
 }
 
-/** Empty cells say nothing. */
+/** Empty cells are left out. */
 function treeOf(row: readonly CsvCell[], { head, place, cells }: Row): Tree {
   const outcome: Block = {};
   const base = ['outcomes', place];

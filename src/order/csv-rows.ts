@@ -1,4 +1,4 @@
-/** Reads a CSV table (RFC 4180): cells with the place where each starts, or the first fault of its form. */
+/** Reads CSV (RFC 4180): cells with their places, or the first fault. */
 import { Lines } from '../yaml/lines.ts';
 
 export interface CsvCell {
@@ -14,21 +14,17 @@ export type CsvRead =
       readonly line: number;
       readonly column: number;
       readonly expected: string;
-      /** The rest of the line. */
       readonly found: string;
     };
 
-/** Cells of a table: thousands of outcomes, and few enough to be checked at once. */
+/** Enough for thousands of outcomes, few enough to check at once. */
 const mostCells = 60_000;
 
-/** Cell by cell: a quoted text, in which quotes are doubled, or all up to the next comma or the end of the line. */
+/** A quoted text with doubled quotes, or all up to the next comma or line end. */
 const cell = /"((?:[^"]|"")*)"|([^,\r\n]*)/y;
 const end = /,|\r\n|\n|\r|$/y;
 
-/**
- * Rows of a table, blank lines left out. A quote inside an unquoted cell and text after a closing quote are faults. The package for
- * this, csv-parse, counts cells where we count columns, and gives the last line of the file for a quote that is never closed.
- */
+/** Blank lines are left out. We do not use csv-parse: it counts cells, not columns, and puts an unclosed quote on the last line. */
 export function csvRows(raw: string): CsvRead {
   const text = raw.replace(/^\ufeff/, '');
   const lines = new Lines(text);
@@ -56,7 +52,7 @@ export function csvRows(raw: string): CsvRead {
   return { ok: true, rows };
 }
 
-/** The cell that starts here, where it stops, and what is wrong with it. */
+/** A cell, its end, and its fault. */
 function cellAt(text: string, at: number): { text: string; stop: number; fault: ReturnType<typeof faultOf> } {
   cell.lastIndex = at;
   const [whole = '', quoted, plain = ''] = cell.exec(text) ?? [];
@@ -75,7 +71,7 @@ interface Around {
 }
 
 function faultOf({ text, at, stop, isQuoted, plain }: Around): { at: number; expected: string } | undefined {
-  if (!isQuoted && text[at] === '"') return { at, expected: 'the quote that opens here to be closed' };
+  if (!isQuoted && text[at] === '"') return { at, expected: 'an end to the quote that opens here' };
   if (isQuoted && stop < text.length && !/[,\r\n]/.test(text[stop] ?? '')) {
     return { at: stop, expected: 'a comma or the end of the line after a closing quote' };
   }
@@ -84,6 +80,6 @@ function faultOf({ text, at, stop, isQuoted, plain }: Around): { at: number; exp
     ? undefined
     : {
         at: at + quote,
-        expected: 'a cell with a quote in it to stand in quotes, and the quote to be doubled',
+        expected: 'quotes around a cell that has a quote in it, and that quote doubled',
       };
 }

@@ -1,18 +1,17 @@
-/** Puts numbers into the text of a shop file and leaves all else as it was written, comments too. */
+/** Puts numbers into a shop file and leaves the rest, comments too, as written. */
 import { isMap, isScalar, parseDocument, type Pair, type YAMLMap } from 'yaml';
 
-/** A value as it is to stand there, under a key of a block at the top. */
+/** For a key of a top-level block. */
 export interface Entry {
   readonly block: string;
   readonly key: string;
   readonly value: string;
 }
 
-/** The text with the entries in it. The caller reads it again: what cannot be edited so comes out faulty, never silently wrong. */
+/** The caller reads the result again, so a bad edit shows as a fault. */
 export const withEntries = (text: string, entries: readonly Entry[]): string =>
   entries.reduce((edited, entry) => withEntry(edited, entry), text);
 
-/** What a node of the tree says of its place: start and end of its value. */
 interface Placed {
   readonly range?: readonly [start: number, end: number, all: number] | null;
 }
@@ -37,7 +36,7 @@ function afterBrace(text: string, held: YAMLMap, entry: string): string {
   return `${text.slice(0, at)} ${entry}${held.items.length > 0 ? ',' : ' '}${text.slice(at)}`;
 }
 
-/** Before the first key, with its indent: comments above it stay above. */
+/** Before the first key; comments above it stay above. */
 function beforeFirst(text: string, held: YAMLMap, line: string): string {
   const at = rangeOf(held.items[0]?.key)?.[0] ?? 0;
   const indent = text.slice(text.lastIndexOf('\n', at - 1) + 1, at);

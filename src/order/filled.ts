@@ -1,8 +1,8 @@
-/** A said order as a file: the blank order with the answers filled in and everything else as it stands there. */
+/** Writes a spoken order as a file: the blank order with answers filled in. */
 import { blankOrder } from './blank.ts';
 import { treeAt, type Block, type Tree } from '../yaml/tree.ts';
 
-/** Text of an order file that is read back as the same order, once it says what is needed. */
+/** Reads back as the same order once it is complete. */
 export function filledOrder(tree: Block): string {
   let block: string | undefined;
   const hasGirth = treeAt(tree, ['horse', 'heart-girth']) !== undefined;
@@ -16,7 +16,7 @@ export function filledOrder(tree: Block): string {
         return line;
       }
       const value = treeAt(tree, indent === '' || block === undefined ? [key] : [block, key]);
-      // Of height and girth one is enough; whatever else is needed stays open until somebody fills it in.
+      // Height or girth is enough; other needed keys stay open.
       if (value === undefined) return key === 'height' && hasGirth ? `#${line}` : line;
       const comment = / #.*$/.exec(rest)?.[0] ?? '';
       return `${indent}${key}: ${written(value)}${comment}`;
@@ -24,7 +24,6 @@ export function filledOrder(tree: Block): string {
     .join('\n');
 }
 
-/** A value on one line. */
 function written(value: Tree): string {
   if (typeof value === 'string') return isPlain(value) ? value : JSON.stringify(value);
   if (Array.isArray(value)) return `[${value.map(written).join(', ')}]`;
@@ -32,6 +31,6 @@ function written(value: Tree): string {
   return `{ ${pairs.join(', ')} }`;
 }
 
-/** Letters, digits and few signs between: nothing that YAML could take for something else. */
+/** Text that YAML cannot take for anything else. */
 const isPlain = (text: string): boolean =>
   /^[A-Za-z0-9](?:[A-Za-z0-9 ./-]*[A-Za-z0-9/.])?$/.test(text) && !/^null$/i.test(text);

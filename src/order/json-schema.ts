@@ -1,4 +1,4 @@
-/** The same two definitions as JSON Schema (draft 2020-12), for editors that complete and check while one types. */
+/** Both schemas as JSON Schema (draft 2020-12), for editors. */
 import * as z from 'zod/mini';
 import { jsonOf, type Json } from './leaves.ts';
 import { orderSchema } from './order-schema.ts';
@@ -14,7 +14,7 @@ export function shopJsonSchema(): Json {
   return toJson(shopSchema, 'A cinchwright shop file');
 }
 
-/** Editors see 2417 as a number and true as a boolean where we see text; what we know of a leaf replaces zod's "string". */
+/** Editors see 2417 as a number where we see text, so our own description of a leaf replaces zod's "string". */
 function toJson(schema: z.ZodMiniType, title: string): Json {
   const made = z.toJSONSchema(schema, {
     io: 'input',

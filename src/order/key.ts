@@ -1,4 +1,4 @@
-/** A key of the order is declared once: how it is read, how the blank form shows it, and what a clerk says for it. All else is derived. */
+/** Declares a key of the order once: its reader, its line in the blank form, and the words clerks use. */
 import * as z from 'zod/mini';
 import type { Inches } from '../units/length.ts';
 import { block, listOf, oneOf, type Leaf } from './leaves.ts';
@@ -7,25 +7,24 @@ import type { Sense } from './near-in-sense.ts';
 
 export interface Key<S extends z.ZodMiniType = z.ZodMiniType> {
   readonly read: S;
-  /** In every order that is read: it is needed, or has a value where nothing is said. */
+  /** Needed, or with a default. */
   readonly always?: true;
-  /** An answer for the blank form; where the form leaves it open, `open` is what it says there. A block shows the answers of its keys. */
+  /** For the blank form: an answer, or what an open line says. A block shows its keys' answers. */
   readonly example?: string;
   readonly open?: string;
-  /** What the form says behind the example, and before the line. */
+  /** What the form says after the example, and above the line. */
   readonly note?: string;
   readonly above?: string;
-  /** Words that may stand beside the answer where it is said, the usual one first; a key without a list cannot be said. */
+  /** Labels, the usual one first; a key without labels cannot be spoken. */
   readonly labels?: readonly string[];
-  /** May stand before a labeled length as well. */
+  /** May also come before a length. */
   readonly of?: string;
-  /** Answers that are words, and what people say for them. */
+  /** Answer words, and what people say for them. */
   readonly words?: readonly string[];
   readonly sense?: Sense;
-  /** Other answers that may be said, judged by the reader: alone, or only beside a label. */
+  /** Other answers the reader judges: alone, or only with a label. */
   readonly alone?: RegExp;
   readonly labeled?: RegExp;
-  /** Bounds of a length. */
   readonly min?: Inches;
   readonly max?: Inches;
   readonly keys?: Keys;
@@ -54,7 +53,7 @@ export const word = <const W extends string>(told: Words<W>) => ({
   read: oneOf(told.about, told.words, told.sense),
 });
 
-/** Any of some words, none where nothing is said; `each` is one of them. */
+/** None by default; `each` is one of them. */
 export const words = <const W extends string>(told: Words<W> & { readonly each: string }) => ({
   note: told.words.join(', '),
   ...told,
@@ -73,7 +72,7 @@ type Readers<K extends Keys> = {
   [N in keyof K]: K[N] extends { always: true } ? K[N]['read'] : z.ZodMiniOptional<K[N]['read']>;
 };
 
-/** "ring-to-ring" is ringToRing. */
+/** "ring-to-ring" becomes ringToRing. */
 type Camel<S> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
 type Named<T> = { [N in keyof T as Camel<N>]: T[N] };
 
@@ -99,7 +98,7 @@ const camel = (name: string): string => name.replace(/-(.)/g, (_, letter: string
 
 export type PlacedKey = Key & { readonly path: readonly string[] };
 
-/** Every key, those of a block after it. */
+/** Every key, blocks before their keys. */
 export function allKeys(keys: Keys, before: readonly string[] = []): PlacedKey[] {
   return Object.entries(keys).flatMap(([name, key]) => {
     const path = [...before, name];

@@ -1,4 +1,4 @@
-/** The kinds of text a leaf may hold: each turns text into a value or says what was expected, and describes itself to editors. */
+/** The kinds of leaf: each turns text into a value, or says what was expected. */
 import * as z from 'zod/mini';
 import { nearestWord } from '../units/nearest.ts';
 import { parseAge } from '../units/age.ts';
@@ -9,21 +9,20 @@ import { sensed, withoutEnding, type Sense } from './near-in-sense.ts';
 export type Json = Record<string, unknown>;
 export type Reading<T> = { ok: true; value: T } | { ok: false; expected?: string; hint?: string | undefined };
 
-/** What each part of the schemas tells an editor; kept beside zod, which sees only text. */
+/** For editors; zod sees only text. */
 export const jsonOf = new WeakMap<object, Json>();
 
-// Orders are read once each: compiling a checker for them (and the eval it needs) would cost more than it saves.
+// Each order is read once, so compiling a checker would cost more than it saves.
 z.config({ jitless: true });
 
 export interface LeafWords {
-  /** What the message says was expected. */
   expected: string;
   json: Json;
 }
 
 export type Leaf<T> = z.ZodMiniPipe<z.ZodMiniString, z.ZodMiniTransform<T, string>>;
 
-/** A leaf of the tree: a text, and how to read it. Anything but a text is answered with the same `expected`. */
+/** Anything but text gets the same `expected`. */
 export function leaf<T>({ expected, json }: LeafWords, read: (text: string) => Reading<T>): Leaf<T> {
   const schema = z.pipe(
     z.string(expected),
@@ -39,7 +38,7 @@ export function leaf<T>({ expected, json }: LeafWords, read: (text: string) => R
   return schema;
 }
 
-/** A block of keys; any other key is a fault. `sample` shows one where people are likely to write a plain text. */
+/** Other keys are faults. `sample` shows a block where people tend to write text. */
 export function block<S extends z.core.$ZodLooseShape>(
   about: string,
   shape: S,
@@ -62,12 +61,12 @@ export function oneOfThese(words: readonly string[]): string | undefined {
   return quoted.length === 0 ? undefined : `did you mean ${quoted.join(' or ')}?`;
 }
 
-/** A hint made of a reason and, where there is one, the text to write instead. */
+/** A reason, and the text to write instead if there is one. */
 export function reasonHint({ why, suggestion }: { why: string; suggestion?: string }): string {
   return suggestion === undefined ? why : `${why}; did you mean "${suggestion}"?`;
 }
 
-/** Free text of at most `limit` characters; on one line unless it is a note. Numbers and yes/no are texts too, as written. */
+/** One line, unless it is a note. */
 export function freeText(about: string, limit = 200): Leaf<string> {
   const oneLine = limit <= 200;
   const expected = `${about}, as text of at most ${String(limit)} characters${oneLine ? ' on one line' : ''}`;
@@ -79,7 +78,7 @@ export function freeText(about: string, limit = 200): Leaf<string> {
   });
 }
 
-/** One word of a list. `sense` maps words people write for an allowed one. */
+/** `sense` maps people's words to allowed ones. */
 export function oneOf<const W extends string>(
   about: string,
   words: readonly W[],
@@ -94,7 +93,7 @@ export function oneOf<const W extends string>(
   });
 }
 
-/** A list, where a single entry may stand without the brackets; the same entry twice counts once. */
+/** A single entry needs no brackets; repeats count once. */
 export function listOf<T>(about: string, entry: Leaf<T>) {
   const list = z.array(entry, `${about}, as a list or one entry`);
   const either = z.union([entry, list], `${about}, as a list or one entry`);
@@ -106,7 +105,7 @@ export function listOf<T>(about: string, entry: Leaf<T>) {
   );
 }
 
-/** true or false, and none of the other words YAML once took for them; `more` is said where there is room for it. */
+/** Only true or false. `more` is said where there is room. */
 export function trueFalse(about: string, more = ''): Leaf<boolean> {
   const expected = `${about}, true or false`;
   const yes = new Set(['yes', 'y', 'on', 'true', '1']);
@@ -146,19 +145,19 @@ export function plainNumber({ min, max, about }: NumberRange): Leaf<number> {
   });
 }
 
-/** Digits and points, as a number or why they are none; undefined for any other text. */
+/** A number, or why it is not; undefined for other text. */
 export const decimalOf = (text: string): NumberRead | undefined =>
   /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
 
 function plainNumberHint(text: string): string | undefined {
   const percent = /^(\d{1,3}) ?%$/.exec(text)?.[1];
   if (percent !== undefined) return didYouMean(String(Number(percent) / 100));
-  if (/^[\d.]+e[+-]?\d+$/i.test(text)) return 'a number is written out in plain digits';
+  if (/^[\d.]+e[+-]?\d+$/i.test(text)) return 'write the number in plain digits';
   return /^\d+,\d+$/.test(text) ? didYouMean(text.replace(',', '.')) : undefined;
 }
 
-/** Why counts of strands are odd, in the words of the bench. */
-const whyOdd = 'even: one continuous cord leaves one tail at each buckle only with an odd count';
+/** In the bench's words. */
+const whyOdd = 'even: with one continuous cord, only an odd count leaves a tail at each buckle';
 
 /** A count of strands: whole, odd, 5 to 45. */
 export function strandCount(about: string): Leaf<number> {
@@ -171,7 +170,7 @@ export function strandCount(about: string): Leaf<number> {
   });
 }
 
-/** The words of the Henneke scale and their scores (Henneke et al. 1983, Equine Vet J 15:371; from memory). */
+/** Henneke scores and words (Henneke et al. 1983, Equine Vet J 15:371; from memory). */
 export const conditionWords: Readonly<Record<string, number>> = {
   poor: 1,
   'very thin': 2,
@@ -184,7 +183,7 @@ export const conditionWords: Readonly<Record<string, number>> = {
   'extremely fat': 9,
 };
 
-/** Henneke score 1 to 9, halves allowed, or the scale's own word for it. */
+/** 1 to 9 in halves, or the scale's word. */
 export function conditionScore(): Leaf<number> {
   const about = 'condition score (Henneke)';
   const score = { type: 'number', minimum: 1, maximum: 9, multipleOf: 0.5 };

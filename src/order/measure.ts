@@ -1,4 +1,4 @@
-/** Leaves that are lengths: how long each may be, and which slip of the unit a wrong one looks like. */
+/** Length keys: their ranges, and which unit slip a wrong one looks like. */
 import { formatHands } from '../units/hands.ts';
 import { parseLength, unitOf, type Inches, type LengthUnit } from '../units/length.ts';
 import { tidy } from '../units/number.ts';
@@ -7,17 +7,16 @@ import { didYouMean, leaf, reasonHint, type Leaf } from './leaves.ts';
 
 export interface LengthRange {
   about: string;
-  /** Inclusive, inches [choice]: wide enough for a mule or a miniature, narrow enough to catch the wrong unit. */
+  /** Inches, inclusive [choice]: wide enough for a mule or a miniature, narrow enough to catch a wrong unit. */
   min: Inches;
   max: Inches;
   example: string;
-  /** Where the tape goes and what for, for editors: too long for a message. */
+  /** For editors: too long for a message. */
   more?: string;
-  /** Said in hands. */
   hands?: boolean;
 }
 
-// Strings, since the build turns such signs into ASCII there, and not in a raw text.
+// Strings, since the build turns such signs into ASCII only there.
 const fractions = '¼½¾⅛⅜⅝⅞';
 const marks = '′″”’';
 const pattern = String.raw`^\s*-?[\d.${fractions}].*[A-Za-z"'${marks}]\.?\s*$`;
@@ -49,7 +48,7 @@ export function within(inches: Inches, { min, max }: { min: number; max: number 
 const end = (inches: Inches, { hands }: LengthRange): string =>
   hands === true ? formatHands(inches) : `${decimals(inches, Number.isInteger(inches) ? 0 : 2)} in`;
 
-/** Units people mix up, likeliest first; nothing else is suggested. */
+/** Likeliest first. */
 const mixedUp: Readonly<Record<LengthUnit, readonly LengthUnit[]>> = {
   in: ['cm', 'hh', 'mm', 'ft'],
   cm: ['in', 'mm', 'hh'],
@@ -58,7 +57,7 @@ const mixedUp: Readonly<Record<LengthUnit, readonly LengthUnit[]>> = {
   hh: ['in', 'cm'],
 };
 
-/** The same number with another unit, if that would be in range: "185 in" of heart girth -> "185 cm". */
+/** "185 in" of heart girth suggests "185 cm". */
 function likelySlip(text: string, range: LengthRange): string | undefined {
   const parts = /^\s*(.*?\d)\s*([a-z]+|"|')\.?\s*$/i.exec(tidy(text));
   const [, number = '', word = ''] = parts ?? [];
@@ -66,15 +65,15 @@ function likelySlip(text: string, range: LengthRange): string | undefined {
   return unit === undefined ? undefined : firstInRange(number, mixedUp[unit], range);
 }
 
-/** For a bare number, the unit is asked for; where only one of the common ones can be meant, it is named. */
+/** Names the unit when only one can be meant. */
 function bareHint(text: string, range: LengthRange): string | undefined {
   if (!/^\d+(\.\d+)?$/.test(text)) return undefined;
   const only = withOnlyUnit(text, range);
-  const ask = 'a number alone does not say its unit: in, cm, mm, ft or hh';
+  const ask = 'add a unit: in, cm, mm, ft or hh';
   return only === undefined ? ask : `${ask}; did you mean "${only}"?`;
 }
 
-/** A bare number with the one common unit that makes it possible: "73" of heart girth is "73 in"; undefined where several do. */
+/** "73" of heart girth is "73 in"; undefined when several units are possible. */
 export function withOnlyUnit(number: string, range: LengthRange): string | undefined {
   const fitting = (['in', 'cm', 'hh'] as const).flatMap((unit) => firstInRange(number, [unit], range) ?? []);
   return fitting.length === 1 ? fitting[0] : undefined;

@@ -1,11 +1,11 @@
-/** Leaves for prices and rates: written decimals that stay exact until a line is printed. */
+/** Prices and rates: written decimals that stay exact until printed. */
 import { currencyCodes, currencyOf, type Currency } from '../units/currency.ts';
 import { readAmount } from '../units/money.ts';
 import { toNumber, type Exact } from '../units/number.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { decimalOf, didYouMean, leaf, reasonHint, type Leaf, type NumberRange } from './leaves.ts';
 
-/** An amount as it was written; how many decimals it may have is known only with the currency: see trade-plausible.ts. */
+/** Decimals are checked once the currency is known: trade-plausible.ts. */
 export function amount(about: string): Leaf<string> {
   const json = { type: ['number', 'string'], pattern: String.raw`^\d{1,7}(\.\d{1,4})?$`, minimum: 0 };
   const expected = `${about}, an amount such as 12.50`;
@@ -15,7 +15,7 @@ export function amount(about: string): Leaf<string> {
   });
 }
 
-/** A plain number that stays a fraction. */
+/** Stays a fraction. */
 export function exactNumber({ min, max, about }: NumberRange): Leaf<Exact> {
   const expected = `${about}, a number from ${String(min)} to ${String(max)}`;
   const json = { type: 'number', minimum: min, maximum: max, description: about };
@@ -32,7 +32,7 @@ function exactHint(text: string): string | undefined {
   return didYouMean(comma ?? /^([\d.]+) ?(?:%|percent|min|h|hours|ft)$/.exec(text)?.[1]);
 }
 
-/** Percent, without the sign: 6.5. */
+/** Without the sign: 6.5. */
 export const percent = (about: string, max = 100): Leaf<Exact> =>
   exactNumber({ about: `${about} in percent`, min: 0, max });
 
@@ -40,7 +40,7 @@ export const percent = (about: string, max = 100): Leaf<Exact> =>
 export function currencyCode(): Leaf<Currency> {
   const about = 'currency of all prices';
   const json = { type: 'string', enum: [...currencyCodes], description: about };
-  return leaf({ expected: `${about}, a code of ISO 4217 such as USD or EUR`, json }, (text) => {
+  return leaf({ expected: `${about}, an ISO 4217 code such as USD or EUR`, json }, (text) => {
     const value = currencyOf(text);
     if (value !== undefined) return { ok: true, value };
     const signs: Readonly<Record<string, string>> = { $: 'USD', '€': 'EUR', '£': 'GBP', '¥': 'JPY' };

@@ -1,9 +1,9 @@
-/** Words people of the trade use for ours, too far off in letters to be found by likeness: for hints only, nothing is put right. */
+/** Trade words for ours that do not look alike; for hints only. */
 
-/** A word as written -> the word, or words, that the writer may mean [common practice, no source]. */
+/** A written word -> what it may mean [common practice, no source]. */
 export type Sense<W extends string = string> = Readonly<Record<string, W | readonly W[]>>;
 
-/** Lower case, with hyphens for spaces and underscores: "Quarter Horse" and quarter_horse are looked up alike. */
+/** "Quarter Horse" and quarter_horse look up alike. */
 export function sensed<W extends string>(text: string, sense: Sense<W>): readonly W[] {
   const word = text
     .trim()
@@ -19,21 +19,21 @@ export function sensed<W extends string>(text: string, sense: Sense<W>): readonl
 /** "trail riding" is trail, "ranch work" ranch. */
 export const withoutEnding = (word: string): string => word.replace(/[-\s](?:riding|work|horse|sided)$/i, '');
 
-/** Keys that are not ours, by the block they stand in -> the key of that block that is meant. */
+/** By block: keys that are not ours, and the one meant. */
 const keySense: Readonly<Record<string, Sense>> = {
   '': { name: 'shop' },
   buckles: { name: 'id', width: 'bar', 'bar-width': 'bar' },
 };
 
-/** Our key for a key in a block, if the block has it: `name` at the top is meant in a shop, not in an order. */
+/** Our key, if the block has it. */
 export function sensedKey(key: string, parent: string, allowed: readonly string[]): string | undefined {
   const sense = Object.hasOwn(keySense, parent) ? (keySense[parent] ?? {}) : {};
   return sensed(key, sense).find((word) => allowed.includes(word));
 }
 
-/** Keys of one block that would mean another thing in another: path -> what to say instead of where it belongs. */
+/** By path: what to say where moving the key would be wrong. */
 export const elsewhereOther: Readonly<Record<string, string>> = {
-  'horse.age': 'the age of the horse is not asked for; age under current is that of the cinch',
-  'horse.barrel.width': 'the width of the barrel is not asked for: its depth, or its shape in a word',
-  'saddle.rigging.name': 'a position with a name stands alone, as in rigging: 7/8',
+  'horse.age': 'leave out the age of the horse; age under current is the age of the cinch',
+  'horse.barrel.width': 'give the depth of the barrel, or its shape in a word, not its width',
+  'saddle.rigging.name': 'write a named position alone, as in rigging: 7/8',
 };

@@ -10,7 +10,7 @@ import { age, day, freeText, listOf, wholeNumber } from './leaves.ts';
 const customerKeys = {
   name: { read: freeText('name of the customer'), example: 'first and last' },
   phone: { read: freeText('telephone number'), example: '"555 0100"' },
-  email: { read: freeText('mail address'), example: 'name@example.com' },
+  email: { read: freeText('email address'), example: 'name@example.com' },
 };
 
 const color = freeText('color of cord');
@@ -22,7 +22,7 @@ const colorKeys = {
 const currentKeys = { ...cinchKeys, age: { read: age('age of the cinch'), example: '3 y' } };
 const wantsKeys = { ...cinchKeys, strands: { ...cinchKeys.strands, example: '19' } };
 
-/** A cinch of which nothing is told is none. */
+/** A cinch with nothing said about it is left out. */
 const toldCinch = <K extends Keys>(about: string, keys: K) => {
   const cinch = blockOf(about, keys, '{ style: straight, strands: 17, length: 32 in }');
   const isTold = (told: object): boolean => Object.values(told).some((part) => part !== undefined);
@@ -33,13 +33,13 @@ const toldCinch = <K extends Keys>(about: string, keys: K) => {
 };
 
 const cinchLines = `
-## The cinch in use now, and the one the customer asks for, if any: keep only the parts that are true.
-## The style is straight, high-flare or low-flare; the buckle is one of the shop file.
+## The current cinch, and the one the customer asks for, if any: keep only what is true.
+## The style is straight, high-flare or low-flare; the buckle is one in the shop file.
 `;
 const photoLines = `
 ## Marks on a side photo, as [pixels from the left, from the top]; the reference is a stick of known length, or a flat
 ## sheet: { width: 8.5 in, height: 11 in, corners: [[x, y], [x, y], [x, y], [x, y]] } clockwise from its top left.
-## Needed: file, image-size, reference (scale), ring (where the cinch hangs), elbow and girth-groove (room). All else only helps.
+## Needed: file, image-size, reference (scale), ring (where the cinch hangs), elbow and girth-groove (room). The rest only helps.
 `;
 
 export const orderKeys = {
@@ -75,7 +75,7 @@ export const orderKeys = {
     },
     labels: ['use', 'riding', 'work', 'horse'],
   }),
-  current: { read: toldCinch('the cinch in use now', currentKeys), keys: currentKeys, above: cinchLines },
+  current: { read: toldCinch('the current cinch', currentKeys), keys: currentKeys, above: cinchLines },
   wants: { read: toldCinch('the cinch the customer asks for', wantsKeys), keys: wantsKeys },
   photo: { read: photo, keys: photoKeys, above: photoLines },
   colors: { read: blockOf('colors of cord', colorKeys, '{ body: [natural] }'), keys: colorKeys, above: '\n' },

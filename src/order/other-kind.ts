@@ -1,11 +1,11 @@
-/** A file that is whole but of another kind is told in one line, not in one for every key that does not fit. */
+/** Reports a file of another kind once, instead of key by key. */
 import type { Loaded } from '../yaml/load.ts';
 import type { Problem } from '../yaml/problem.ts';
 
 const ofOrders = ['horse', 'saddle'];
 const ofShops = ['buckles', 'cord', 'strands', 'labor', 'benches'];
 
-/** The one problem of a document that is something else than what is read; undefined when it may be what it should. */
+/** undefined when it may be the right kind. */
 export function otherKind(loaded: Loaded, wanted: 'order' | 'shop'): Problem | undefined {
   const { tree, locate, top } = loaded;
   if (typeof tree !== 'object' || Array.isArray(tree)) return undefined;
@@ -13,10 +13,10 @@ export function otherKind(loaded: Loaded, wanted: 'order' | 'shop'): Problem | u
   const say = (found: string, hint: string): Problem =>
     locate({ path: '', found, expected: wanted === 'order' ? 'an order' : 'a shop', hint }, []);
   if (top('schema')?.startsWith('cinchwright/') === true) {
-    return say('what the program has printed', 'name the files it was made of');
+    return say('our own output', 'name the order files instead');
   }
   if (wanted === 'order' && has(ofShops) && !has(ofOrders)) {
-    return say('a shop file', 'a shop file goes behind --shop');
+    return say('a shop file', 'pass a shop file with --shop');
   }
   if (wanted === 'shop' && has(ofOrders) && !has(ofShops)) {
     return say('an order', 'to start a shop file, copy examples/shop.yaml');

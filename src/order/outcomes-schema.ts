@@ -1,4 +1,4 @@
-/** What a file of outcomes may say: for each cinch which order or pair it was tied for, the spec tied, the days in use, and the result. */
+/** What a file of outcomes may say: order or horse and saddle, the spec tied, days in use, the result. */
 import * as z from 'zod/mini';
 import { outcomeResults } from '../numbers/outcome-results.ts';
 import { cinchKeys } from './keys/cinch.ts';
@@ -8,7 +8,7 @@ import { block, freeText, oneOf, wholeNumber } from './leaves.ts';
 import type { Sense } from './near-in-sense.ts';
 import { list } from './trade-schema.ts';
 
-/** Words people write for a result [common practice, no source]. */
+/** [common practice, no source]. */
 const resultSense = {
   ok: 'good',
   fine: 'good',
@@ -21,7 +21,7 @@ const resultSense = {
   short: 'too-short',
 } as const satisfies Sense;
 
-/** The spec alone, so that it can be judged where the rest of an outcome is faulty. */
+/** So the spec can be judged when the rest is faulty. */
 export const tiedSchema = block(
   'the cinch tied',
   {
@@ -38,12 +38,12 @@ const outcome = block('an outcome', {
   horse: z.optional(horse),
   saddle: z.optional(saddle),
   tied: tiedSchema,
-  days: wholeNumber({ min: 0, max: 5000, about: 'days in use until it was reported' }),
-  result: oneOf('what came of it', outcomeResults, resultSense),
+  days: wholeNumber({ min: 0, max: 5000, about: 'days in use when it was reported' }),
+  result: oneOf('how it turned out', outcomeResults, resultSense),
   notes: z.optional(freeText('notes', 2000)),
 });
 
-/** The whole file; leaves in, values out, keys as written. */
+/** Keys as written. */
 export const outcomesSchema = block('outcomes', { outcomes: list('outcomes', outcome) });
 
 export type WrittenOutcome = z.output<typeof outcome>;

@@ -1,4 +1,4 @@
-/** What cannot be true of the landmarks of a photo: outside the picture, too small to go by, out of order. */
+/** What cannot be true of photo landmarks: outside the picture, too small, out of order. */
 import { plumbFault } from '../math/plumb.ts';
 import { apart, cornerFault } from '../math/sheet-corners.ts';
 import { photoBounds } from '../numbers/photo-bounds.ts';
@@ -11,12 +11,12 @@ import { isBlock, treeAt } from '../yaml/tree.ts';
 
 const { leastPixels } = photoBounds;
 
-/** All faults across the keys of the photo block; none where there is no block. */
+/** None without a photo block. */
 export function photoFaults(loaded: Across): Problem[] {
   if (!isBlock(treeAt(loaded.tree, photoPath))) return [];
   const outside = outsideFaults(loaded);
   const shape = [...referenceFaults(loaded), ...plumbFaults(loaded)];
-  // Order and sizes of what is misplaced would only be told a second time.
+  // Avoids reporting a misplaced mark twice.
   const order = outside.length > 0 ? [] : orderFaults(loaded);
   const rest = outside.length + shape.length + order.length > 0 ? [] : sizeFaults(loaded);
   return [...outside, ...shape, ...order, ...rest];
@@ -39,9 +39,7 @@ function outsideFaults(loaded: Across): Problem[] {
     const at = pixelAt(loaded, path);
     if (at === undefined || (at[0] <= width && at[1] <= height)) return [];
     const turned =
-      at[0] <= height && at[1] <= width
-        ? { hint: 'is image-size that of the picture lying on its side?' }
-        : {};
+      at[0] <= height && at[1] <= width ? { hint: 'is image-size for the picture on its side?' } : {};
     return [
       fault(loaded, path, {
         expected: `a place in the picture, at most [${String(width)}, ${String(height)}]`,
@@ -51,7 +49,7 @@ function outsideFaults(loaded: Across): Problem[] {
   });
 }
 
-/** Which of the two kinds is written, and whether it is whole and large enough. */
+/** Which kind it is, and whether it is complete and large enough. */
 function referenceFaults(loaded: Across): Problem[] {
   const reference = treeAt(loaded.tree, [...photoPath, 'reference']);
   if (!isBlock(reference)) return [];
@@ -84,13 +82,13 @@ function plumbFaults(loaded: Across): Problem[] {
   return words === undefined ? [] : [fault(loaded, ['plumb', 'bottom'], words)];
 }
 
-/** Above and below, before and behind. */
+/** Above and below, ahead and behind. */
 function orderFaults(loaded: Across): Problem[] {
   const stands = (name: Landmark, way: 'above' | 'below', other: Landmark): Problem[] => {
     const [here, there] = [pixelAt(loaded, [name]), pixelAt(loaded, [other])];
     const down = here && there && (here[1] - there[1]) * (way === 'below' ? 1 : -1);
     if (down === undefined || down > 0) return [];
-    const expected = `a place ${way} the ${other}: pixels count downward from the top`;
+    const expected = `a place ${way} the ${other}: pixels count down from the top`;
     return [fault(loaded, [name], { expected })];
   };
   const upright = stands('underline', 'below', 'spine');
@@ -106,7 +104,7 @@ function orderFaults(loaded: Across): Problem[] {
   ];
 }
 
-/** The elbow lies ahead of the groove, and the fork ahead of the cantle: both must look the same way. */
+/** Elbow ahead of groove and fork ahead of cantle must agree. */
 function facingFaults(loaded: Across): Problem[] {
   const [elbow, groove] = [pixelAt(loaded, ['elbow']), pixelAt(loaded, ['girth-groove'])];
   const [fork, cantle] = [pixelAt(loaded, ['fork']), pixelAt(loaded, ['cantle'])];
@@ -115,11 +113,11 @@ function facingFaults(loaded: Across): Problem[] {
   if (facing === 0)
     return [
       fault(loaded, ['elbow'], {
-        expected: 'a place ahead of the girth groove: they stand above one another',
+        expected: 'a place ahead of the girth groove: this one is straight above it',
       }),
     ];
   const way = facing > 0 ? 'right' : 'left';
-  const hint = `elbow and girth-groove say that the horse faces ${way}: are two of the places swapped?`;
+  const hint = `by elbow and girth-groove the horse faces ${way}: are two places swapped?`;
   if (fork !== undefined && cantle !== undefined && (fork[0] - cantle[0]) * facing <= 0) {
     return [fault(loaded, ['fork'], { expected: 'a fork ahead of the cantle', hint })];
   }

@@ -1,4 +1,4 @@
-/** What the `photo` block of an order may say: where the landmarks of a side photo lie, and what gives the scale. */
+/** The `photo` block: landmarks of a side photo and its scale. */
 import * as z from 'zod/mini';
 import { photoBounds } from '../numbers/photo-bounds.ts';
 import { blockOf, length } from './key.ts';
@@ -17,12 +17,11 @@ const size = pair(
   'width and height of the upright picture in pixels, such as [4032, 3024]',
 );
 
-/** Two numbers in brackets. */
 function pair(number: Leaf<number>, expected: string) {
   return counted(number, 2, expected, (list): Pixel => [list[0] ?? 0, list[1] ?? 0]);
 }
 
-/** A list of so many entries, neither more nor fewer. */
+/** A list of exactly so many entries. */
 function counted<T, U>(
   ...[entry, count, expected, turn]: [z.ZodMiniType<T>, number, string, (list: readonly T[]) => U]
 ) {
@@ -49,7 +48,7 @@ const corners = counted(
   (list): readonly [Pixel, Pixel, Pixel, Pixel] => list as unknown as readonly [Pixel, Pixel, Pixel, Pixel],
 );
 
-// One block for both kinds: of a choice of two, faults of the second would be told as if the first were meant.
+// One block for both kinds: with a choice, faults of the second would be reported against the first.
 export const referenceKeys = {
   length: length({ about: 'length of the reference', ...photoBounds.referenceLength, example: '36 in' }),
   from: { read: place('one end') },
@@ -59,12 +58,12 @@ export const referenceKeys = {
   corners: { read: corners },
 };
 const reference = blockOf(
-  'a thing of known length in the picture, needed: it gives the scale',
+  'something of known length in the picture, needed for the scale',
   referenceKeys,
   '{ length: 36 in, from: [812, 1404], to: [1533, 1399] }',
 );
 jsonOf.set(reference, {
-  description: 'a thing of known length in the picture: a stick, or a flat sheet',
+  description: 'something of known length in the picture: a stick, or a flat sheet',
   oneOf: [
     { required: ['length', 'from', 'to'], not: { required: ['corners'] } },
     { required: ['width', 'height', 'corners'], not: { required: ['length'] } },
@@ -77,7 +76,7 @@ const plumbKeys = {
   bottom: { read: place('bottom of the string'), always, example: '[1132, 695]' },
 };
 
-export const pictureName = freeText('name of the picture, beside the order file');
+export const pictureName = freeText('name of the picture, kept next to the order file');
 
 export const photoKeys = {
   file: { read: pictureName, always, example: 'side.jpg' },
@@ -96,39 +95,39 @@ export const photoKeys = {
   }),
   plumb: {
     read: blockOf(
-      'the plumb line, a string with a weight, which tells how far the picture is turned',
+      'plumb line, a string with a weight; shows how far the picture is turned',
       plumbKeys,
       '{ top: [300, 200], bottom: [305, 1500] }',
     ),
     keys: plumbKeys,
   },
   ring: {
-    read: place('middle of the rigging ring, needed: it tells where the cinch hangs'),
+    read: place('middle of the rigging ring, needed: the cinch hangs here'),
     always,
     example: '[728, 549]',
   },
   elbow: {
-    read: place('back of the elbow, needed: the room is counted from it'),
+    read: place('back of the elbow, needed: the room starts here'),
     always,
     example: '[696, 673]',
   },
   'girth-groove': {
-    read: place('girth groove on the underline, needed: the room is counted to it'),
+    read: place('girth groove on the underline, needed: the room ends here'),
     always,
     example: '[736, 698]',
   },
-  // Spine and underline give the depth of the barrel; the groove stands for an underline that is not marked.
+  // Spine and underline give barrel depth; the groove can stand for the underline.
   spine: {
-    read: place('top line above the groove, which helps to tell the depth of the barrel'),
+    read: place('top line above the groove; helps find the depth of the barrel'),
     example: '[741, 475]',
   },
   underline: {
-    read: place('underline of the chest at the girth, where it is not marked as the groove'),
+    read: place('underline of the chest at the girth, unless the groove marks it'),
     example: '[736, 698]',
   },
-  fork: { read: place('front of the fork, which helps to tell the set-back'), example: '[725, 431]' },
+  fork: { read: place('front of the fork; helps find the set-back'), example: '[725, 431]' },
   cantle: {
-    read: place('front of the cantle, which with the fork tells the bar span'),
+    read: place('front of the cantle; with the fork, gives the bar span'),
     example: '[830, 440]',
   },
   'camera-distance': length({
@@ -149,7 +148,7 @@ export const photo = z.pipe(
   })),
 );
 
-/** The door has seen to it that it is whole. */
+/** Checked to be complete before. */
 function referenceOf({ length, from, to, width, height, corners }: z.output<typeof reference>): Reference {
   if (width !== undefined && height !== undefined && corners !== undefined) {
     return { kind: 'sheet', width, height, corners };

@@ -1,4 +1,4 @@
-/** Lengths that the reference makes of the places on a photo, each held against what a horse can have. */
+/** Checks the sizes a photo's reference gives against what a horse can have. */
 import { apart } from '../math/sheet-corners.ts';
 import { bodyBounds } from '../numbers/body-bounds.ts';
 import { photoBounds } from '../numbers/photo-bounds.ts';
@@ -14,12 +14,12 @@ import type { Pixel } from './photo-types.ts';
 import type { Problem } from '../yaml/problem.ts';
 import { isBlock, treeAt } from '../yaml/tree.ts';
 
-/** The same over the height at the withers [choice: half of it is usual]. */
+/** Over the height at the withers [choice: half is usual]. */
 const depthOverHeight = { min: 0.3, max: 0.65 };
 const { depthOverGirth } = bodyBounds;
 const { widestView, ringBehind } = photoBounds;
 
-/** A fault for each length that no horse has; they can be told only of places that are in order. */
+/** Only when the marks are in the right order. */
 export function sizeFaults(loaded: Across): Problem[] {
   const scale = pixelsAnInch(loaded);
   const at = (name: Landmark): Pixel | undefined => pixelAt(loaded, [name]);
@@ -46,9 +46,8 @@ export function sizeFaults(loaded: Across): Problem[] {
 }
 
 const about = (inches: Inches): string => `${decimals(inches, 1)} in`;
-const offScale = 'is the length of the reference right, and does it belong to the clicks?';
+const offScale = 'is the length of the reference right, and are its ends marked right?';
 
-/** A ring hangs above the elbow. */
 function swapHint(loaded: Across): string | undefined {
   const [ring, elbow] = [pixelAt(loaded, ['ring']), pixelAt(loaded, ['elbow'])];
   return ring && elbow && ring[1] > elbow[1] ? 'are ring and elbow swapped?' : undefined;
@@ -64,11 +63,11 @@ function sizeFault(
   }: { path: Path; range: LengthRange; inches: Inches; hint?: string | undefined },
 ): Problem[] {
   if (within(inches, range)) return [];
-  const expected = `${range.about} from ${about(range.min)} to ${about(range.max)}; by the reference it would be ${about(inches)}`;
+  const expected = `${range.about} from ${about(range.min)} to ${about(range.max)}; the reference makes it ${about(inches)}`;
   return [fault(loaded, path, { expected, hint: hint ?? offScale })];
 }
 
-/** A depth that no horse of the taped girth, or of that height, can have. */
+/** Against the taped girth or height. */
 function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
   const girth = inchesAt(loaded, ['horse', 'heart-girth'], horseKeys['heart-girth']);
   const height = inchesAt(loaded, ['horse', 'height'], horseKeys.height);
@@ -77,16 +76,16 @@ function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
       ? ([girth, depthOverGirth, 'heart girth'] as const)
       : ([height, depthOverHeight, 'height'] as const);
   if (whole === undefined || within(depth / whole, bounds)) return [];
-  // Never wider than what any horse may have.
+  // Never wider than any horse may have.
   const [least, most] = [
     about(Math.max(bounds.min * whole, barrelDepth.depth.min)),
     about(Math.min(bounds.max * whole, barrelDepth.depth.max)),
   ];
-  const expected = `spine and underline ${least} to ${most} apart, as the ${name} of ${about(whole)} asks; by the reference they are ${about(depth)} apart`;
+  const expected = `spine and underline ${least} to ${most} apart, for a ${name} of ${about(whole)}; the reference puts them ${about(depth)} apart`;
   return [fault(loaded, ['spine'], { expected, hint: offScale })];
 }
 
-/** A ring this far from the elbow is none that a cinch hangs from. */
+/** Too far from the elbow for a cinch to hang there. */
 function ringFault(loaded: Across, scale: number): Problem[] {
   const [ring, elbow, groove] = [
     pixelAt(loaded, ['ring']),
@@ -96,13 +95,13 @@ function ringFault(loaded: Across, scale: number): Problem[] {
   if (!ring || !elbow || !groove) return [];
   const behind = ((elbow[0] - ring[0]) * Math.sign(elbow[0] - groove[0])) / scale;
   if (within(behind, ringBehind)) return [];
-  const expected = `a ring from ${about(-ringBehind.min)} ahead of the elbow to ${about(ringBehind.max)} behind it; by the reference it is ${about(Math.abs(behind))} ${behind < 0 ? 'ahead' : 'behind'}`;
+  const expected = `a ring from ${about(-ringBehind.min)} ahead of the elbow to ${about(ringBehind.max)} behind it; the reference puts it ${about(Math.abs(behind))} ${behind < 0 ? 'ahead' : 'behind'}`;
   return [
     fault(loaded, ['ring'], { expected, hint: swapHint(loaded) ?? 'are elbow and girth-groove swapped?' }),
   ];
 }
 
-/** What the picture would show at the distance given, against what a lens can see. */
+/** Whether a lens could see that much from that distance. */
 function viewFault(loaded: Across, scale: number): Problem[] {
   const distance = inchesAt(loaded, [...photoPath, 'camera-distance'], photoKeys['camera-distance']);
   const size = pixelAt(loaded, ['image-size']);
@@ -110,7 +109,7 @@ function viewFault(loaded: Across, scale: number): Problem[] {
   const across = Math.max(...size) / scale;
   const angle = (2 * Math.atan(across / 2 / distance) * 180) / Math.PI;
   if (angle <= widestView) return [];
-  const expected = `a camera far enough for what the picture shows: it is ${about(across)} wide at the horse`;
+  const expected = `a camera farther away: the picture is ${about(across)} wide at the horse`;
   return [
     fault(loaded, ['camera-distance'], {
       expected,
@@ -119,7 +118,7 @@ function viewFault(loaded: Across, scale: number): Problem[] {
   ];
 }
 
-/** Pixels an inch by the reference, whatever else is wrong. */
+/** By the reference alone. */
 function pixelsAnInch(loaded: Across): number | undefined {
   const reference = treeAt(loaded.tree, [...photoPath, 'reference']);
   const inches = (key: string, range: LengthRange) =>

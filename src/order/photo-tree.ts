@@ -1,4 +1,4 @@
-/** The landmarks of a photo block as they stand in the tree, whatever else of the order is wrong. */
+/** Reads photo landmarks from the tree, whatever else is wrong in the order. */
 import { parseLength, type Inches } from '../units/length.ts';
 import type { Across } from './across.ts';
 import { within, type LengthRange } from './measure.ts';
@@ -12,7 +12,7 @@ export const photoPath: Path = ['photo'];
 export const landmarks = ['ring', 'elbow', 'girth-groove', 'spine', 'underline', 'fork', 'cantle'] as const;
 export type Landmark = (typeof landmarks)[number];
 
-/** A fault at a path within the block, with what stands there. */
+/** Located within the block. */
 export function fault(loaded: Across, path: Path, words: { expected: string; hint?: string }): Problem {
   const full = [...photoPath, ...path];
   const text = pairText(treeAt(loaded.tree, full));
@@ -27,7 +27,7 @@ function pairText(tree: Tree | undefined): string | undefined {
   return isPair ? `[${tree.join(', ')}]` : describe(tree);
 }
 
-/** The pixel at a path; undefined when it is not there or cannot be read, which the schema tells. */
+/** undefined when missing or unreadable, which the schema reports. */
 export function pixelAt({ tree }: Across, path: Path): Pixel | undefined {
   return pixelIn(treeAt(tree, [...photoPath, ...path]));
 }
@@ -41,7 +41,7 @@ export function pixelIn(tree: Tree | undefined): Pixel | undefined {
   return x === undefined || y === undefined || Number.isNaN(x + y) ? undefined : [x, y];
 }
 
-/** The length at a path of the order, if there is one within its range. */
+/** If it is within its range. */
 export function inchesAt({ tree }: Across, path: Path, range: LengthRange): Inches | undefined {
   const text = treeAt(tree, path);
   const read = typeof text === 'string' ? parseLength(text) : undefined;

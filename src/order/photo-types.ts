@@ -1,8 +1,8 @@
-/** The landmarks of a side photo as they stand behind the door. Lengths are inches, places are pixels of the upright picture. */
+/** Checked landmarks of a side photo: inches, and pixels of the upright picture. */
 import type { Inches } from '../units/length.ts';
 import type { Order } from './types.ts';
 
-/** From the left and from the top. */
+/** From the left, from the top. */
 export type Pixel = readonly [number, number];
 
 export type Reference =
@@ -11,7 +11,7 @@ export type Reference =
       readonly kind: 'sheet';
       readonly width: Inches;
       readonly height: Inches;
-      /** Clockwise as seen, from the sheet's top left. */
+      /** Clockwise from the sheet's top left. */
       readonly corners: readonly [Pixel, Pixel, Pixel, Pixel];
     };
 

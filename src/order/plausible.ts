@@ -1,4 +1,4 @@
-/** What the single keys cannot know: things an order must say one way or another, and values that cannot be true together. */
+/** Checks across keys: what an order must say, and what cannot be true together. */
 import { parseDay } from '../units/days.ts';
 import { parseLength, unitOf, type Inches } from '../units/length.ts';
 import { tidy } from '../units/number.ts';
@@ -26,7 +26,7 @@ const ringPath = ['saddle', 'ring-to-ring'];
 const depthPath = ['horse', 'barrel', 'depth'];
 const dropPath = ['saddle', 'ring-drop'];
 
-/** Faults across keys. Read from the tree, so that one wrong leaf elsewhere does not hide them. */
+/** Read from the tree, so one wrong leaf does not hide them. */
 export function acrossKeys(loaded: Across): Problem[] {
   return [
     ...needsSize(loaded),
@@ -44,7 +44,7 @@ function needsSize(loaded: Across): Problem[] {
     (path) => treeAt(loaded.tree, path) !== undefined || loaded.settled.has(path.join('.')),
   );
   if (!isBlock(horse) || said) return [];
-  const expected = 'height or heart-girth: without one of them there is no size';
+  const expected = 'height or heart-girth: we need one to size the horse';
   return [loaded.locate({ path: 'horse', expected }, ['horse', 'height'])];
 }
 
@@ -53,7 +53,7 @@ function ringAgainstGirth(loaded: Across): Problem[] {
   const rings = lengthAt(loaded, ringPath, ranges.ringToRing);
   if (girth === undefined || rings === undefined || rings < girth) return [];
   const found = textAt(loaded, ringPath);
-  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-to-ring goes under the horse only, from ring to ring`;
+  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-to-ring runs only under the horse, from ring to ring`;
   const expected = 'ring-to-ring less than the heart girth';
   return [loaded.locate({ path: 'saddle.ring-to-ring', found, expected, hint }, ringPath)];
 }
@@ -63,18 +63,18 @@ function dropAgainstGirth(loaded: Across): Problem[] {
   const drop = lengthAt(loaded, dropPath, ranges.ringDrop);
   if (girth === undefined || drop === undefined || 2 * drop < girth) return [];
   const found = textAt(loaded, dropPath);
-  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-drop goes from the spine down one side to the ring`;
+  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; ring-drop runs from the spine down one side to the ring`;
   const expected = 'ring-drop less than half the heart girth';
   return [loaded.locate({ path: 'saddle.ring-drop', found, expected, hint }, dropPath)];
 }
 
-/** Round anything so deep the tape goes twice the depth, however thin it is. */
+/** A tape around is at least twice the depth. */
 function depthAgainstGirth(loaded: Across): Problem[] {
   const girth = lengthAt(loaded, girthPath, ranges.heartGirth);
   const depth = lengthAt(loaded, depthPath, ranges.barrelDepth);
   if (girth === undefined || depth === undefined || 2 * depth < girth) return [];
   const found = textAt(loaded, depthPath);
-  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; depth goes straight down, from spine to underline`;
+  const hint = `heart-girth is ${textAt(loaded, girthPath) ?? ''}; depth runs straight down, from spine to underline`;
   const expected = 'depth less than half the heart girth';
   return [loaded.locate({ path: 'horse.barrel.depth', found, expected, hint }, depthPath)];
 }
@@ -83,13 +83,13 @@ function dueAfterTaken(loaded: Across): Problem[] {
   const taken = dayAt(loaded, 'taken');
   const due = dayAt(loaded, 'due');
   if (taken === undefined || due === undefined || due >= taken) return [];
-  const expected = `a day not before the order was taken (${taken})`;
+  const expected = `a day on or after the day the order was taken (${taken})`;
   return [loaded.locate({ path: 'due', found: due, expected }, ['due'])];
 }
 
 /**
- * Adds the hint of a swapped pair where height and heart girth each fit the other's place; where another slip was found already,
- * only when both are in the same unit: "73 cm" beside "15 hh" is a wrong unit.
+ * Adds a swap hint when height and heart girth fit each other's place; if another slip was found, only when units match: "73 cm" with "15
+ * hh" is a wrong unit.
  */
 export function withSwapHint(loaded: Across, problem: Problem): Problem {
   if (problem.path !== 'horse.height' && problem.path !== 'horse.heart-girth') return problem;

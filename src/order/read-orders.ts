@@ -1,4 +1,4 @@
-/** The door for orders: the text of a file becomes checked orders, one a document, or located problems. */
+/** Reads a file into checked orders, one per document, or located problems. */
 import { acrossKeys, withSwapHint } from './plausible.ts';
 import { check, checker, inOrder } from './check.ts';
 import { loadChunk, type Loaded } from '../yaml/load.ts';
@@ -9,19 +9,19 @@ import { sourceOf } from '../yaml/source.ts';
 import type { Order } from './types.ts';
 
 export type OrderRead =
-  /** The line is the first one with contents. */
+  /** The first line with contents. */
   | { ok: true; order: Order; file: string; line: number }
   | { ok: false; file: string; line: number; order?: string; problems: Problem[] };
 
 const orders = checker(orderSchema);
 
-/** Orders of a text that is read whole: all of them are held at once. */
+/** All are held at once. */
 export const mostOrders = 10_000;
 
 /**
- * Text of an order file -> one entry a document, in order. A document with faults gives all of them and does not hinder the others;
- * a file without any document gives one entry that says so. Never throws.
- * @param before lines of the file that stand before a text that is a part of it
+ * One entry per document. Each document gives all its faults and stops no other; an empty file gives one entry that says so. Never
+ * throws.
+ * @param before lines of the file before a text that is a part of it
  */
 export function readOrders(text: string, file: string, before = 0): OrderRead[] {
   const source = sourceOf(text, file, before);
@@ -32,15 +32,15 @@ export function readOrders(text: string, file: string, before = 0): OrderRead[] 
 }
 
 const noOrder = (file: string): OrderRead =>
-  unread({ file, line: 1, expected: 'an order: there is no order in this file' });
+  unread({ file, line: 1, expected: 'an order: this file has none' });
 
-/** A file with more orders than are read whole, and the line of the first that is too many. */
+/** The line of the first order too many. */
 export const tooMany = (file: string, line: number): OrderRead =>
   unread({
     file,
     line,
-    expected: `at most ${String(mostOrders)} orders in a file that is read whole`,
-    hint: 'backlog reads one after the other, any number of them',
+    expected: `at most ${String(mostOrders)} orders in one file`,
+    hint: 'backlog takes any number',
   });
 
 const unread = (problem: Omit<Problem, 'column' | 'path'>): OrderRead => ({

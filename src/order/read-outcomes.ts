@@ -1,4 +1,4 @@
-/** The door for outcomes: the text of a YAML or CSV file becomes checked outcomes, or all its problems with their places. */
+/** Reads a YAML or CSV file into checked outcomes, or all its problems. */
 import { acrossKeys } from './plausible.ts';
 import { check, checker, inOrder } from './check.ts';
 import { csvOutcomes } from './csv-outcomes.ts';
@@ -14,22 +14,22 @@ export type OutcomesRead =
   | {
       readonly ok: false;
       readonly problems: readonly Problem[];
-      /** Of all outcomes that were found, so that what orders and shop say against them can be told as well. */
+      /** For later checks against orders and shop. */
       readonly parts: readonly OutcomeParts[];
     };
 
 const outcomesChecker = checker(outcomesSchema, {
-  'outcomes.style': 'style, strands, buckle and length stand under tied',
+  'outcomes.style': 'style, strands, buckle and length go under tied',
   'outcomes.outcome': 'did you mean "result"?',
-  'outcomes.strands': 'style, strands, buckle and length stand under tied',
+  'outcomes.strands': 'style, strands, buckle and length go under tied',
 });
 
-/** Text of a file of outcomes -> the outcomes, or all problems; a table when `kind` says so. Never throws. */
+/** CSV when `kind` says so. Never throws. */
 export function readOutcomes(text: string, file: string, kind: 'yaml' | 'csv'): OutcomesRead {
   const loaded = kind === 'csv' ? asLoaded(csvOutcomes(text, file)) : load(text, file, 2);
   const [first, second] = loaded;
   if (first === undefined) {
-    const expected = 'outcomes: there is nothing in this file';
+    const expected = 'outcomes: the file is empty';
     return { ok: false, problems: [{ file, line: 1, column: 1, path: '', expected }], parts: [] };
   }
   if (second !== undefined) {
@@ -61,7 +61,7 @@ function outcomeOf(written: WrittenOutcome, place: number, loaded: Loaded): Outc
   };
 }
 
-/** Puts a fault of an outcome where its key stands. */
+/** Locates a fault of an outcome. */
 const locateIn =
   (loaded: Loaded, place: number): Outcome['locate'] =>
   (fault, path) => {
@@ -91,7 +91,7 @@ function tiedAt(loaded: Loaded, place: number): Outcome['tied'] | undefined {
   return read.success ? { ...read.data, buckle: read.data.buckle } : undefined;
 }
 
-/** Faults across the keys of a file: pairs that are half there, sizes that cannot be, orders that stand twice. */
+/** Half a horse-and-saddle pair, impossible sizes, repeated orders. */
 function across(loaded: Loaded): Problem[] {
   const list = treeAt(loaded.tree, ['outcomes']);
   if (!Array.isArray(list)) return [];
@@ -117,14 +117,14 @@ function pairFaults(loaded: Loaded, i: number): Problem[] {
   const [horse, saddle] = [has('horse'), has('saddle')];
   if (horse === saddle && (horse || has('order'))) return [];
   const expected = horse
-    ? 'a saddle beside the horse'
+    ? 'a saddle with the horse'
     : saddle
-      ? 'a horse beside the saddle'
-      : 'an order, or a horse and a saddle: without them we cannot tell what the cinch was tied for';
+      ? 'a horse with the saddle'
+      : 'an order, or a horse and a saddle: we need to know what the cinch was tied for';
   return [loaded.locate({ path: pathText(base), expected }, base)];
 }
 
-/** The same order, spec and days are one report twice; on one order other cinches may be tied, or the like on another day. */
+/** Same order, spec and days is one report twice; other cinches or days are fine. */
 function twice(loaded: Loaded, i: number, seen: Map<string, number>): Problem[] {
   const path = ['outcomes', i, 'order'];
   const order = textAt(loaded, path);
@@ -139,12 +139,12 @@ function twice(loaded: Loaded, i: number, seen: Map<string, number>): Problem[] 
     return [];
   }
   const { line } = loaded.locate({ path: '', expected: '' }, ['outcomes', earlier, 'order']);
-  const expected = `each cinch of an order once; the same spec after the same days is on line ${String(line)} already`;
-  const hint = 'keep what was reported last';
+  const expected = `each cinch of an order once; the same spec after the same days is already on line ${String(line)}`;
+  const hint = 'keep the latest report';
   return [loaded.locate({ path: pathText(path), found: order, expected, hint }, path)];
 }
 
-/** What an order may not say across its keys, a pair may not either. */
+/** The checks of an order apply here too. */
 function sizeFaults(loaded: Loaded, i: number): Problem[] {
   const base = ['outcomes', i];
   const prefix = `${pathText(base)}.`;

@@ -1,4 +1,4 @@
-/** The door for a shop file: its text becomes a checked shop with a complete model, or located problems. */
+/** Reads a shop file into a checked shop with a complete model, or located problems. */
 import { defaultModel } from '../numbers/numbers.ts';
 import { check, checker, inOrder } from './check.ts';
 import { load } from '../yaml/load.ts';
@@ -13,15 +13,15 @@ import type { Shop } from './types.ts';
 export type ShopRead = { ok: true; shop: Shop } | { ok: false; problems: Problem[] };
 
 const shops = checker(shopSchema, {
-  'cord.feet-on-hand': 'feet are added up from the put-ups: write put-ups: [{ feet: 300, count: 2 }]',
+  'cord.feet-on-hand': 'feet come from the put-ups: write put-ups: [{ feet: 300, count: 2 }]',
   'cord.price': 'write price-a-foot, or price-a-pound with feet-a-pound',
 });
 
-/** Text of a shop file -> the shop, or all problems of the file. Exactly one document. Never throws. */
+/** Exactly one document. Never throws. */
 export function readShop(text: string, file: string): ShopRead {
   const [loaded, second] = load(text, file, 2);
   if (loaded === undefined) {
-    const expected = 'a shop: there is nothing in this file';
+    const expected = 'a shop: the file is empty';
     return { ok: false, problems: [{ file, line: 1, column: 1, path: '', expected }] };
   }
   if (second !== undefined) {
@@ -36,7 +36,7 @@ export function readShop(text: string, file: string): ShopRead {
   return { ok: false, problems: inOrder(all) };
 }
 
-/** From keys as written to the names inside the program, the shop's numbers laid over the default ones. */
+/** The shop's numbers over the defaults. */
 function toShop(written: WrittenShop): Shop {
   const overrides = written.model ?? {};
   const overridden = modelKeys.filter((key) => overrides[key] !== undefined);

@@ -1,4 +1,4 @@
-/** Where the front ring hangs, as orders write it: a name, a fraction, or a measured set-back. */
+/** Where the front ring hangs: a name, a fraction or a measured set-back. */
 import * as z from 'zod/mini';
 import { parseNumber, tidy, toNumber } from '../units/number.ts';
 import { nearestWord } from '../units/nearest.ts';
@@ -6,15 +6,15 @@ import type { Inches } from '../units/length.ts';
 import { blockOf, length } from './key.ts';
 import { didYouMean, jsonOf, leaf, type Reading } from './leaves.ts';
 
-/** A name or fraction as written, or the measured set-back from full position. */
+/** As written, or inches back of full. */
 export type Rigging =
   { kind: 'named'; name: string; fraction: number } | { kind: 'measured'; setBack: Inches };
 
 const names: Readonly<Record<string, number>> = { full: 1, 'center-fire': 0.5 };
 const shortNames: Readonly<Record<string, string>> = { center: 'center-fire' };
-/** Names that stand for a position without being a fraction. */
+/** Names that are not fractions. */
 export const riggingNames: readonly string[] = [...Object.keys(names), ...Object.keys(shortNames)];
-/** Other writings of positions: for hints, and read where an order is said. */
+/** Other spellings: for hints and for --say. */
 export const riggingSense: Readonly<Record<string, string>> = {
   'seven-eighths': '7/8',
   'three-quarter': '3/4',
@@ -75,7 +75,7 @@ function readName(text: string): Reading<Rigging> {
   return { ok: true, value: { kind: 'named', name: clean.replaceAll(' ', ''), fraction } };
 }
 
-/** A position and "double" in one: two answers, two keys. */
+/** Position and "double" together answer two keys. */
 function doubleHint(text: string): string | undefined {
   const position = /^(.+?)[ ,_-]+double(?:[ _-]rig(?:ged|ging)?)?$/i.exec(text)?.[1];
   if (position === undefined) return undefined;
@@ -85,7 +85,7 @@ function doubleHint(text: string): string | undefined {
 }
 
 function likelyName(written: string): string | undefined {
-  // A comma at the end of the line is a habit of lists.
+  // A trailing comma is a list habit.
   const text = written.replace(/[\s,;.]+$/, '');
   // 7-8, 7 8, 7/8ths, 7/8 rigging.
   const [, over, under] = /^([1-9])\s?[-/ ]\s?([1-9]\d?)(?:ths?|rds?)?(?: rig\w*)?$/i.exec(text) ?? [];
@@ -93,7 +93,7 @@ function likelyName(written: string): string | undefined {
   if (text !== written && readName(text).ok) return text;
   const word = text.toLowerCase().replaceAll(/[ _]/g, '-');
   if (Object.hasOwn(riggingSense, word)) return riggingSense[word];
-  // 0.875 is how a spreadsheet writes 7/8.
+  // A spreadsheet's 7/8.
   const eighths = /^[01]?\.\d+$/.test(text) ? Number(text) * 8 : NaN;
   if (Number.isInteger(eighths)) return ['1/2', '5/8', '3/4', '7/8', 'full'][eighths - 4];
   return nearestWord(text, Object.keys(names));

@@ -1,15 +1,15 @@
-/** Which keys a schema takes where: the source of hints about misplaced and misspelled ones. */
+/** Which keys a schema takes where, for hints about misplaced and misspelled keys. */
 import type { core } from 'zod/mini';
 
 type Schema = core.$ZodType;
 
-/** Keys a block takes, and the path of the block without list places ("buckles.single"). */
+/** Path without list places ("buckles.single"). */
 export interface KeyPlace {
   path: string;
   keys: readonly string[];
 }
 
-/** Every block of a schema, outermost first. */
+/** Outermost first. */
 export function keyPlaces(schema: Schema, path = ''): KeyPlace[] {
   return inside(schema).flatMap((shape) => [
     { path, keys: Object.keys(shape) },
@@ -19,7 +19,7 @@ export function keyPlaces(schema: Schema, path = ''): KeyPlace[] {
   ]);
 }
 
-/** The shapes of the blocks a schema can be, through options, lists and conversions. */
+/** Block shapes behind options, lists and conversions. */
 function inside(schema: Schema): Readonly<Record<string, Schema>>[] {
   const { def } = (schema as core.$ZodTypes)._zod;
   if (def.type === 'object') return [def.shape];

@@ -1,4 +1,4 @@
-/** What a shop file says twice or in the wrong order: ranges upside down, names used twice, limits that cross. */
+/** Checks across a shop file: reversed ranges, repeated names, crossed limits. */
 import { defaultModel, modelNumbers, type ModelKey } from '../numbers/numbers.ts';
 import { upTo } from '../units/pick.ts';
 import type { Loaded } from '../yaml/load.ts';
@@ -7,7 +7,7 @@ import { countAt, empty, numberAt, textAt, usedTwice, type Path } from './shop-t
 import { acrossTrade } from './trade-plausible.ts';
 import { treeAt } from '../yaml/tree.ts';
 
-/** Model numbers that must not fall along each line; a default counts where the shop sets nothing. */
+/** Must not fall along each line; defaults count. */
 const rising: readonly (readonly ModelKey[])[] = [
   ['chance-acceptable', 'chance-good'],
   ['floor-clearance', 'required-clearance'],
@@ -19,7 +19,7 @@ const rising: readonly (readonly ModelKey[])[] = [
   ['pinch-pitch', 'strand-pitch'],
 ];
 
-/** Faults across the keys of a shop file. Read from the tree, so that one wrong leaf elsewhere does not hide them. */
+/** Read from the tree, so one wrong leaf does not hide them. */
 export function acrossShop(loaded: Loaded): Problem[] {
   const buckles = countAt(loaded, 'buckles');
   const cords = countAt(loaded, 'cord');
@@ -46,21 +46,21 @@ export function acrossShop(loaded: Loaded): Problem[] {
   ];
 }
 
-/** What was learned must be in force, and within its own interval. */
+/** A learned number must be set, and lie in its interval. */
 function learnedFaults(loaded: Loaded): Problem[] {
   const learned = treeAt(loaded.tree, ['learned']);
   if (typeof learned !== 'object' || Array.isArray(learned)) return [];
   return Object.keys(learned).flatMap((key) => {
     const path = ['learned', key];
-    if (!Object.hasOwn(defaultModel, key)) return []; // told as an unknown key already
+    if (!Object.hasOwn(defaultModel, key)) return []; // already reported as unknown
     if (treeAt(loaded.tree, ['model', key]) === undefined) {
-      const expected = `${key} under model, too: what was learned is a number that the shop sets`;
+      const expected = `${key} under model too: only a number set there can be learned`;
       return [loaded.locate({ path: pathText(path), found: key, expected }, path, 'key')];
     }
     const value = numberAt(loaded, ['model', key]);
     const [low, high] = [numberAt(loaded, [...path, 'low']), numberAt(loaded, [...path, 'high'])];
     if (value === undefined || (value >= (low ?? value) && value <= (high ?? value))) return [];
-    const expected = `an interval that holds the number under model (${textAt(loaded, ['model', key]) ?? ''})`;
+    const expected = `an interval that contains the number under model (${textAt(loaded, ['model', key]) ?? ''})`;
     const end = value < (low ?? value) ? 'low' : 'high';
     const at = [...path, end];
     return [loaded.locate({ path: pathText(at), found: textAt(loaded, at), expected }, at)];
@@ -123,7 +123,7 @@ const plain = (key: ModelKey, value: number): string =>
     ? `${String(value)} in`
     : String(value);
 
-/** A model number in force: the shop's, else the default; undefined when the shop's cannot be read. */
+/** The shop's number, else the default; undefined when unreadable. */
 function modelAt(loaded: Loaded, key: ModelKey): number | undefined {
   const path = ['model', key];
   return treeAt(loaded.tree, path) === undefined ? defaultModel[key] : numberAt(loaded, path);

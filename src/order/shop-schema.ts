@@ -50,7 +50,7 @@ const cord = block('a cord', {
   ...cordShape,
 });
 
-/** Leaf for one model number: lengths with their unit, forces in lbf, the rest plain. */
+/** Lengths with units, forces in lbf, the rest plain. */
 function modelLeaf(key: ModelKey): Leaf<number> {
   const { unit, min, max, value, about } = modelNumbers[key];
   if (unit === 'in' || unit === 'in*k') return measure({ about, min, max, example: `${String(value)} in` });
@@ -69,7 +69,7 @@ function force({ about, min, max }: { about: string; min: number; max: number })
   });
 }
 
-/** Keys of the model in the order of the table. */
+/** In the table's order. */
 export const modelKeys = Object.keys(modelNumbers) as ModelKey[];
 
 const model = block(
@@ -104,14 +104,14 @@ function learnedBlock(key: LearnedKey) {
   );
 }
 
-/** Written by `learn`; says which numbers of the model the shop's own outcomes stand behind. */
+/** Written by `learn`. */
 const learned = block('which numbers of the model were learned from outcomes', {
   'required-clearance': learnedFrom('required-clearance'),
   'floor-clearance': learnedFrom('floor-clearance'),
   stretch: learnedFrom('stretch'),
 });
 
-/** The whole shop file; leaves in, values out, keys as written. */
+/** Keys as written. */
 export const shopSchema = block('a shop', {
   shop: freeText('name of the shop'),
   strands: strandRange('strands the shop ties'),

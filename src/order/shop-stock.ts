@@ -1,4 +1,4 @@
-/** Buckles and cord of a shop file, from keys as written to the names inside the program. */
+/** Buckles and cord of a shop file under the program's names. */
 import { minorOf, type Minor } from '../units/money.ts';
 import type { WrittenShop } from './shop-schema.ts';
 import type { CordPrice, PutUps } from './trade-types.ts';
@@ -10,13 +10,13 @@ export const stockOf = (written: WrittenShop): Pick<Shop, 'buckles' | 'cords'> =
   cords: written.cord.map((cord) => cordOf(cord, written)),
 });
 
-/** A written amount in minor units; undefined when nothing was written. */
+/** Minor units; undefined when not written. */
 export const priceOf = (
   text: string | undefined,
   { currency }: Pick<WrittenShop, 'currency'>,
 ): Minor | undefined => (text === undefined || currency === undefined ? undefined : minorOf(text, currency));
 
-/** The key with its value, or nothing at all when there is no value: shops are compared and printed whole. */
+/** Leaves the key out when it has no value, since shops are compared and printed whole. */
 export const kept = <K extends string, V>(key: K, value: V | undefined): Partial<Record<K, V>> =>
   value === undefined ? {} : ({ [key]: value } as Record<K, V>);
 

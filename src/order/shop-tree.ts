@@ -1,4 +1,4 @@
-/** Looking into the tree of a shop file, so that one wrong leaf does not hide faults across keys. */
+/** Looks into a shop file's tree, so one wrong leaf does not hide other faults. */
 import { parseLength } from '../units/length.ts';
 import { parseNumber, toNumber } from '../units/number.ts';
 import type { Loaded } from '../yaml/load.ts';
@@ -7,13 +7,13 @@ import { treeAt } from '../yaml/tree.ts';
 
 export type Path = readonly PropertyKey[];
 
-/** Entries of a list; 0 where there is no list. */
+/** 0 without a list. */
 export function countAt(loaded: Loaded, key: string): number {
   const tree = treeAt(loaded.tree, [key]);
   return Array.isArray(tree) ? tree.length : 0;
 }
 
-/** A list that holds nothing where it must hold something. */
+/** A list that must not be empty. */
 export function empty(loaded: Loaded, path: Path): Problem[] {
   const tree = treeAt(loaded.tree, path);
   if (!Array.isArray(tree) || tree.length > 0) return [];
@@ -21,7 +21,7 @@ export function empty(loaded: Loaded, path: Path): Problem[] {
   return [loaded.locate(fault, path)];
 }
 
-/** Each entry is known by one or more texts; the same texts twice are a fault of the later entry. */
+/** Reports the later of two entries with the same texts. */
 export function usedTwice(loaded: Loaded, entries: readonly (readonly Path[])[]): Problem[] {
   const first = new Map<string, Path>();
   return entries.flatMap((paths) => {

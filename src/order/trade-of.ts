@@ -1,4 +1,4 @@
-/** The second half of a shop file, from keys as written to the names inside the program. */
+/** The business half of a shop file under the program's names. */
 import type { Exact } from '../units/number.ts';
 import { kept, priceOf } from './shop-stock.ts';
 import type { WrittenShop } from './shop-schema.ts';
@@ -7,7 +7,7 @@ import type { Bench, Labor, ShopOption, Taxed, Trade } from './trade-types.ts';
 const one: Exact = { over: 1, under: 1 };
 const everything: readonly Taxed[] = ['materials', 'labor', 'options', 'rush'];
 
-/** What the shop says of its trade. Lists nobody wrote are empty where that means the same as none. */
+/** A missing list is empty where that means the same. */
 export function tradeOf(written: WrittenShop): Trade {
   const { rush, taxes, labor } = written;
   return {

@@ -1,4 +1,4 @@
-/** What the second half of a shop file cannot say: prices without a currency, remnants longer than their put-up, options with dees nobody has. */
+/** Checks across prices, cord and hardware: no currency, remnants longer than the spool, unknown dees. */
 import { currencyOf, type Currency } from '../units/currency.ts';
 import { readAmount } from '../units/money.ts';
 import { nearestWord } from '../units/nearest.ts';
@@ -31,7 +31,6 @@ export function acrossTrade(loaded: Loaded): Problem[] {
   ];
 }
 
-/** Every place where an amount may stand. */
 function amountPaths(loaded: Loaded): Path[] {
   const priced = (key: string, names: readonly string[]): Path[] =>
     upTo(countAt(loaded, key)).flatMap((index) => names.map((name) => [key, index, name]));
@@ -45,7 +44,7 @@ function amountPaths(loaded: Loaded): Path[] {
   return all.filter((path) => textAt(loaded, path) !== undefined);
 }
 
-/** One fault for a missing currency; with one, a fault for each amount with more decimals than it has. */
+/** One fault for a missing currency; else one for each amount with too many decimals. */
 function amountFaults(loaded: Loaded): Problem[] {
   const paths = amountPaths(loaded);
   const [first] = paths;
@@ -66,20 +65,20 @@ function tooFine(loaded: Loaded, path: Path, { code, exponent }: Currency): Prob
   if (!read.ok || read.decimals <= exponent) return [];
   const most = exponent === 0 ? 'no decimals' : `at most ${String(exponent)} decimals`;
   const byThePound = path.at(-1) === 'price-a-foot';
-  const hint = byThePound ? 'a finer price goes by the pound: price-a-pound and feet-a-pound' : undefined;
+  const hint = byThePound ? 'a finer price goes by the pound: use price-a-pound and feet-a-pound' : undefined;
   const expected = `an amount with ${most}: ${code} has no smaller coin`;
   return [loaded.locate({ path: pathText(path), found, expected, hint }, path)];
 }
 
-/** By the foot or by the pound; the pound needs its feet. */
+/** By the foot or by the pound; a pound needs its feet. */
 function cordPriceFaults(loaded: Loaded, cord: Path): Problem[] {
   const there = (key: string): boolean => treeAt(loaded.tree, [...cord, key]) !== undefined;
   const fault = (key: string, expected: string): Problem =>
     loaded.locate({ path: pathText([...cord, key]), expected }, [...cord, key], 'key');
   const [foot, pound, feet] = [there('price-a-foot'), there('price-a-pound'), there('feet-a-pound')];
   if (foot && pound) return [fault('price-a-pound', 'one price: by the foot or by the pound')];
-  if (pound && !feet) return [fault('price-a-pound', 'feet-a-pound beside it: how many feet go on a pound')];
-  return feet && !pound && foot ? [fault('feet-a-pound', 'price-a-pound beside it')] : [];
+  if (pound && !feet) return [fault('price-a-pound', 'feet-a-pound with it: how many feet make a pound')];
+  return feet && !pound && foot ? [fault('feet-a-pound', 'price-a-pound with it')] : [];
 }
 
 function putUpFaults(loaded: Loaded, cord: Path): Problem[] {
@@ -97,7 +96,7 @@ function putUpFaults(loaded: Loaded, cord: Path): Problem[] {
   ];
 }
 
-/** What is left of a put-up is not more than it held. */
+/** A remnant is no longer than its spool or hank. */
 function remnantFaults(loaded: Loaded, putUp: Path): Problem[] {
   const feet = numberAt(loaded, [...putUp, 'feet']);
   const tree = treeAt(loaded.tree, [...putUp, 'opened']);
@@ -111,18 +110,18 @@ function remnantFaults(loaded: Loaded, putUp: Path): Problem[] {
   });
 }
 
-/** The dee an option takes is in the shop, and its count is said. */
+/** The shop has the dee, and its count is given. */
 function optionFaults(loaded: Loaded, option: Path): Problem[] {
   const dee = textAt(loaded, [...option, 'dee']);
   const count = textAt(loaded, [...option, 'dees']);
   const at = (key: string, fault: Omit<Parameters<Loaded['locate']>[0], 'path'>): Problem =>
     loaded.locate({ path: pathText([...option, key]), ...fault }, [...option, key]);
   if (dee === undefined)
-    return count === undefined ? [] : [at('dees', { expected: 'dee beside it: which dees' })];
+    return count === undefined ? [] : [at('dees', { expected: 'dee with it: which dees' })];
   const ids = upTo(countAt(loaded, 'dees')).flatMap((index) => textAt(loaded, ['dees', index, 'id']) ?? []);
   if (!ids.includes(dee)) {
     const expected = 'the id of a dee under dees';
     return [at('dee', { found: dee, expected, hint: didYouMean(nearestWord(dee, ids)) })];
   }
-  return count === undefined ? [at('dee', { expected: 'dees beside it: how many' })] : [];
+  return count === undefined ? [at('dee', { expected: 'dees with it: how many' })] : [];
 }

@@ -1,4 +1,4 @@
-/** The second half of a shop file: put-ups, hardware, prices, labor, taxes, benches, house rules; all but the put-ups may be left out. */
+/** The business half of a shop file: cord, hardware, prices, labor, taxes, benches, house rules; only put-ups are needed. */
 import * as z from 'zod/mini';
 import {
   block,
@@ -26,11 +26,11 @@ export function list<T extends z.ZodMiniType>(about: string, entry: T) {
 
 const onHand = (what: string): Leaf<number> =>
   wholeNumber({ min: 0, max: 9999, about: `how many ${what} are on hand` });
-const leadDays = () => maybe(wholeNumber({ min: 0, max: 365, about: 'days until what is ordered comes' }));
+const leadDays = () => maybe(wholeNumber({ min: 0, max: 365, about: 'days until an order arrives' }));
 const minutes = (about: string) => exactNumber({ min: 0, max: 600, about });
 const factor = (about: string) => maybe(exactNumber({ min: 0.1, max: 10, about }));
 
-/** What buckles have beside their measures. */
+/** For buckles, besides their size. */
 export const hardwareShape = {
   metal: maybe(freeText('metal or finish')),
   'on-hand': onHand('buckles'),
@@ -39,24 +39,27 @@ export const hardwareShape = {
   price: maybe(amount('price of one')),
 };
 
-const putUp = block('put-ups of one length', {
+const putUp = block('spools or hanks of one length', {
   lot: maybe(freeText('dye lot')),
-  feet: plainNumber({ min: 1, max: 99_999, about: 'feet of cord on one put-up' }),
-  count: wholeNumber({ min: 0, max: 9999, about: 'how many unopened put-ups are on hand' }),
-  // A list, not a set: two remnants may be equally long.
+  feet: plainNumber({ min: 1, max: 99_999, about: 'feet of cord on one spool or hank' }),
+  count: wholeNumber({ min: 0, max: 9999, about: 'how many unopened spools or hanks are on hand' }),
+  // Not a set: two remnants may be the same length.
   opened: maybe(
-    list('feet left of opened put-ups', plainNumber({ min: 0, max: 99_999, about: 'feet left of one' })),
+    list(
+      'feet left on opened spools or hanks',
+      plainNumber({ min: 0, max: 99_999, about: 'feet left on one' }),
+    ),
   ),
 });
 
-/** What a cord has beside its color and ply. */
+/** For cords, besides color and ply. */
 export const cordShape = {
-  'put-ups': list('put-ups on hand (an empty list when there are none)', putUp),
+  'put-ups': list('spools or hanks on hand (an empty list when there are none)', putUp),
   orderable: trueFalse('whether more can be ordered'),
   'lead-days': leadDays(),
-  'price-a-foot': maybe(amount('price of a foot of cord')),
-  'price-a-pound': maybe(amount('price of a pound of cord')),
-  'feet-a-pound': maybe(exactNumber({ min: 1, max: 9999, about: 'feet of cord on a pound' })),
+  'price-a-foot': maybe(amount('price per foot of cord')),
+  'price-a-pound': maybe(amount('price per pound of cord')),
+  'feet-a-pound': maybe(exactNumber({ min: 1, max: 9999, about: 'feet of cord in a pound' })),
 };
 
 const deeWidth: LengthRange = { about: 'inside width of the dee', min: 0.5, max: 4, example: '1 1/2 in' };
@@ -72,7 +75,7 @@ const dee = block('a dee', {
 });
 
 const labor = block('labor', {
-  rate: maybe(amount('shop rate of an hour')),
+  rate: maybe(amount('shop rate per hour')),
   'set-up-minutes': minutes('minutes to set up for an order, however many cinches it has'),
   'minutes-a-strand': minutes('minutes to string one strand'),
   'minutes-an-inch-of-bar': minutes('minutes to weave an inch of bar'),
@@ -95,9 +98,9 @@ const namedPercent = (about: string) => ({ name: freeText(`name of ${about}`), p
 
 const option = block('an option', {
   name: freeText('name of the option, as orders write it'),
-  price: maybe(amount('price of the option, dees apart')),
+  price: maybe(amount('price of the option, without its dees')),
   dee: maybe(freeText('id of the dee it takes')),
-  dees: maybe(wholeNumber({ min: 1, max: 12, about: 'how many of them' })),
+  dees: maybe(wholeNumber({ min: 1, max: 12, about: 'how many dees' })),
 });
 
 const taxedWords = ['everything', 'materials', 'labor', 'options', 'rush'] as const;
@@ -119,7 +122,7 @@ const slips = {
 
 const bench = block('a bench', {
   name: freeText('name of the bench'),
-  hours: exactNumber({ min: 0.5, max: 24, about: 'hours of work a day' }),
+  hours: exactNumber({ min: 0.5, max: 24, about: 'hours of work per day' }),
   days: listOf('days it works', oneOf('a day of the week', weekdays, slips)),
 });
 
@@ -129,9 +132,9 @@ export const tradeShape = {
   dees: maybe(list('dees', dee)),
   labor: maybe(labor),
   consumables: maybe(
-    list('consumables as percents of the materials', block('a consumable', namedPercent('the consumable'))),
+    list('consumables as a percent of materials', block('a consumable', namedPercent('the consumable'))),
   ),
-  return: maybe(percent('return on materials and consumables', 300)),
+  return: maybe(percent('markup on materials and consumables', 300)),
   options: maybe(list('options', option)),
   deposit: maybe(percent('deposit on the total')),
   rush: maybe(
@@ -140,12 +143,12 @@ export const tradeShape = {
       'within-days': wholeNumber({
         min: 0,
         max: 365,
-        about: 'an order due within so many days of the day it was taken is a rush',
+        about: 'an order due within this many days of being taken is a rush',
       }),
     }),
   ),
   taxes: maybe(list('taxes (an empty list when there are none)', tax)),
-  'quote-days': maybe(wholeNumber({ min: 1, max: 365, about: 'how many days a quote holds' })),
+  'quote-days': maybe(wholeNumber({ min: 1, max: 365, about: 'how many days a quote is good for' })),
   benches: maybe(list('benches', bench)),
   holidays: maybe(listOf('days off', day('a day off'))),
   'house-rules': maybe(listOf('lines printed on papers', freeText('a house rule'))),

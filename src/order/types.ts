@@ -1,4 +1,4 @@
-/** What stands behind the door: a checked order and a checked shop file. Lengths are inches. */
+/** A checked order and a checked shop file. Lengths in inches. */
 import type { Inches } from '../units/length.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Minor } from '../units/money.ts';
@@ -6,11 +6,11 @@ import type { CordPrice, PutUps, Trade } from './trade-types.ts';
 import type { z } from 'zod/mini';
 import type { orderSchema } from './order-schema.ts';
 
-/** An order as it is declared in order-schema.ts and keys/, under the names of the program: ring-to-ring is ringToRing. */
+/** As declared in order-schema.ts and keys/, in camel case. */
 export type Order = z.output<typeof orderSchema>;
 export type Horse = Order['horse'];
 export type Saddle = Order['saddle'];
-/** A cinch somebody wants or has; what is not said is undefined. */
+/** undefined parts were not said. */
 export type CinchAsked = NonNullable<Order['wants']>;
 export type Style = NonNullable<CinchAsked['style']>;
 export type RiggingStyle = NonNullable<Saddle['style']>;
@@ -30,17 +30,17 @@ export interface Buckle {
   barWidth: Inches;
   frameWidth: Inches;
   frameHeight: Inches;
-  /** Strand counts it takes in a single layer, in a double layer; a buckle takes at least one of the two. */
+  /** Strand counts, single and double; at least one is set. */
   single?: StrandRange | undefined;
   double?: StrandRange | undefined;
-  /** Made for cinches of 7 in and over. */
+  /** For cinches of 7 in and over. */
   special: boolean;
   metal?: string | undefined;
   onHand: number;
   orderable: boolean;
-  /** Days until more is here, from the day it is ordered; undefined when the shop does not say. */
+  /** Days from ordering to delivery; undefined when not said. */
   leadDays?: number | undefined;
-  /** Of one; undefined when the shop does not say. */
+  /** Each; undefined when not said. */
   price?: Minor | undefined;
 }
 
@@ -49,25 +49,24 @@ export interface Cord {
   /** 8 for body cord, 2 for accent cord. */
   ply: number;
   putUps: readonly PutUps[];
-  /** All put-ups and remnants together, added up at the door. */
+  /** All spools, hanks and remnants together. */
   feetOnHand: number;
   orderable: boolean;
-  /** As of a buckle. */
+  /** As for a buckle. */
   leadDays?: number | undefined;
   price?: CordPrice | undefined;
 }
 
-/** Where a number of the model was learned: from how many outcomes of this shop, until which day. */
+/** From how many of the shop's outcomes, through which day. */
 export interface LearnedFrom {
   outcomes: number;
-  /** ISO 8601 day. */
   until: string;
-  /** 90 % interval, when the file gives it. */
+  /** 90% interval, if the file gives it. */
   low?: Inches | undefined;
   high?: Inches | undefined;
 }
 
-/** Numbers that can be learned; the least clearance follows the required one. */
+/** The least clearance follows the required one. */
 export type LearnedKey = 'required-clearance' | 'floor-clearance' | 'stretch';
 
 export interface Shop extends Trade {
@@ -76,10 +75,10 @@ export interface Shop extends Trade {
   lengths: { min: Inches; max: Inches; step: Inches };
   buckles: readonly Buckle[];
   cords: readonly Cord[];
-  /** Complete: defaults with the shop's overrides. */
+  /** Defaults with the shop's overrides. */
   model: Model;
-  /** Which keys the shop itself set. */
+  /** Keys the shop set. */
   overridden: readonly (keyof Model)[];
-  /** Which of these the shop's own outcomes stand behind. */
+  /** Of these, learned from outcomes. */
   learned?: Readonly<Partial<Record<LearnedKey, LearnedFrom | undefined>>> | undefined;
 }

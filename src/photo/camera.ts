@@ -1,4 +1,4 @@
-/** The camera of a side photo: which way it looks, by plumb line, sheet and habit, and how many pixels an inch it has, by the reference. */
+/** The camera of a side photo: its direction, from plumb line, sheet and habit, and its scale, from the reference. */
 import type { Point } from '../math/homography.ts';
 import { apart } from '../math/sheet-corners.ts';
 import { placeOf, type Pinhole, type Pose } from '../math/pinhole.ts';
@@ -14,7 +14,7 @@ export function cameraOf(scene: Scene): Pinhole {
   return { ...pose, center, focal: focalFor({ ...pose, center, focal: rough }, scene) };
 }
 
-/** Which way the camera looks, and from how far. */
+/** Direction and distance. */
 function poseOf(scene: Scene): Pose {
   const { photo, unknowns: u, trust } = scene;
   const seen = sheetLook(photo, u.distance) ?? { yaw: 0, tilt: 0, roll: 0 };
@@ -31,24 +31,24 @@ function poseOf(scene: Scene): Pose {
   };
 }
 
-/** How the camera looks at the sheet, if there is one. */
+/** Direction from the sheet, if there is one. */
 export function sheetLook(photo: Photo, distance: number): Look | undefined {
   const { reference } = photo;
   if (reference.kind === 'stick') return undefined;
   return lookAt(reference, centerOf(photo), roughFocal(photo, distance));
 }
 
-/** A string hangs straight down; the picture is turned by what it leans. */
+/** A string hangs straight down, so its lean is the picture's tilt. */
 function plumbRoll({ top, bottom }: NonNullable<Photo['plumb']>): number {
   return Math.atan2(top[0] - bottom[0], bottom[1] - top[1]);
 }
 
-/** Focal length as if all were square. */
+/** Focal length if nothing were tilted. */
 function roughFocal({ reference, referenceDepth }: Photo, distance: number): number {
   return pixelsAnInch(reference) * (distance - (referenceDepth ?? 0));
 }
 
-/** Pixels an inch at the reference, by its ends or its edges. */
+/** By the reference's ends or edges. */
 export function pixelsAnInch(reference: Reference): number {
   if (reference.kind === 'stick') return apart(reference.from, reference.to) / reference.length;
   const [a, b, c, d] = reference.corners;
@@ -59,7 +59,7 @@ export function pixelsAnInch(reference: Reference): number {
 
 const MOST_STEPS = 30;
 
-/** The focal length with which the reference, laid back onto its plane, has its own size: each step takes what is left over. */
+/** The focal length that gives the reference its own size; each step corrects the rest. */
 function focalFor(camera: Pinhole, { photo, unknowns }: Scene): number {
   const z = (photo.referenceDepth ?? 0) + unknowns.referenceDepth;
   const wanted = 1 + unknowns.reference;
@@ -72,7 +72,7 @@ function focalFor(camera: Pinhole, { photo, unknowns }: Scene): number {
   return focal;
 }
 
-/** Size of the reference by the camera, over its own. */
+/** Computed size over true size. */
 function sizeOf(reference: Reference, camera: Pinhole, z: number): number {
   const at = (pixel: Point): Point => {
     const { x, y } = placeOf(camera, pixel, z);

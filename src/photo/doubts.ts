@@ -1,20 +1,20 @@
-/** Everything that can be wrong about a side photo, each with its spread: turned one at a time, they give the spread of what is read. */
+/** Everything that can be wrong about a side photo, with its spread; together they give the spread of each length. */
 import type { Photo, Pixel } from '../order/photo-types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { pixelsAnInch } from './camera.ts';
 import type { Scene, Unknowns } from './scene.ts';
 
-/** Where an error comes from, as told to the reader. */
+/** Sources of error, as the reader sees them. */
 export const errorSources = ['click', 'scale', 'depth', 'yaw', 'tilt', 'roll'] as const;
 export type ErrorSource = (typeof errorSources)[number];
 
-/** One thing that can be wrong, independent of the others. */
+/** Independent of the others. */
 export interface Doubt {
   readonly source: ErrorSource;
   readonly sd: number;
-  /** Whether it is how deep one of the places lies. */
+  /** Whether it is the depth of a mark. */
   readonly isPlace: boolean;
-  /** The scene, had it been so much more. */
+  /** The scene with that much error. */
   readonly turn: (scene: Scene, by: number) => Scene;
 }
 
@@ -22,7 +22,7 @@ const places: ReadonlySet<string> = new Set(['elbowDepth', 'ringDepth', 'forkDep
 
 const DEGREE = Math.PI / 180;
 
-/** All doubts about a photo that there is anything to. */
+/** Only those that apply to this photo. */
 export function doubtsOf(photo: Photo, { halfWidthSd }: Scene['guess'], model: Model): Doubt[] {
   const unknown = (source: ErrorSource, name: keyof Unknowns, sd: number): Doubt => ({
     source,
@@ -65,7 +65,7 @@ export function doubtsOf(photo: Photo, { halfWidthSd }: Scene['guess'], model: M
 type Move = (photo: Photo, by: Pixel) => Photo;
 const shifted = ([x, y]: Pixel, [dx, dy]: Pixel): Pixel => [x + dx, y + dy];
 
-/** Every click, to the right and down: the hand's error, and for marks of the body that of the eye. */
+/** Each click, across and down: the hand's error, plus the eye's for marks on the body. */
 function clickDoubts(photo: Photo, model: Model): Doubt[] {
   const hand = model['photo-click-sd'] * Math.max(...photo.imageSize);
   const inch = pixelsAnInch(photo.reference);
@@ -91,7 +91,6 @@ function clickDoubts(photo: Photo, model: Model): Doubt[] {
   ];
 }
 
-/** The same error to the right, and down. */
 function both(sd: number, move: Move): Doubt[] {
   const doubt = (to: (by: number) => Pixel): Doubt => ({
     source: 'click',
@@ -102,7 +101,7 @@ function both(sd: number, move: Move): Doubt[] {
   return [doubt((by) => [by, 0]), doubt((by) => [0, by])];
 }
 
-/** Clicks on the ends or corners of the reference. */
+/** Ends or corners of the reference. */
 export function referenceClicks({ reference }: Photo, sd: number): Doubt[] {
   if (reference.kind === 'sheet') {
     return [0, 1, 2, 3].flatMap((at) => both(sd, (shot, by) => withCorner(shot, at, by)));

@@ -1,14 +1,13 @@
-/** Lengths on the horse from one scene: every landmark is laid back onto the plane it lies in. */
+/** Lengths on the horse from one scene: each landmark goes back to the plane it lies in. */
 import { placeOf, type Pinhole, type Place } from '../math/pinhole.ts';
 import type { Pixel } from '../order/photo-types.ts';
 import { cameraOf } from './camera.ts';
 import { elbowDepth, halfWidthOf, outlineDepth, outlineShare, ringDepth, type Scene } from './scene.ts';
 
-/** Inches. */
 export interface Lengths {
   /** Groove forward to the back of the elbow. */
   readonly room: number;
-  /** Back of the elbow to the ring, backward. */
+  /** Elbow back to the ring. */
   readonly ringBehindElbow: number;
   /** Groove forward to the ring. */
   readonly ringOffset: number;
@@ -16,12 +15,12 @@ export interface Lengths {
   readonly ringHeight: number;
   /** Depth of the barrel. */
   readonly depth: number | undefined;
-  /** Front of the fork to the ring, backward. */
+  /** Front of the fork back to the ring. */
   readonly setBack: number | undefined;
   readonly barSpan: number | undefined;
 }
 
-/** Where on the picture the horse is: the camera, the place of the groove's bottom, and which way is forward (1 right, -1 left). */
+/** The camera, the bottom of the groove, and which way is forward (1 right, -1 left). */
 export interface Stand {
   readonly camera: Pinhole;
   readonly groove: Place;
@@ -62,7 +61,7 @@ export function lengthsOf(scene: Scene): Lengths {
   };
 }
 
-/** How deep a ring lies hangs on how high it is, and that a little on how deep: three rounds leave less than a hundredth. */
+/** A ring's depth and height depend a little on each other: three rounds leave under a hundredth. */
 function ringPlace(scene: Scene, camera: Pinhole, bottom: number): Place {
   let ring = placeOf(camera, scene.photo.ring, 0);
   for (let round = 0; round < 3; round += 1) {

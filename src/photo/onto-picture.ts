@@ -1,10 +1,10 @@
-/** From the unrolled side of the horse onto its photo: where a place of the skin is seen. */
+/** From the unrolled side of the horse to a pixel of its photo. */
 import { heightAt, stationToAngle, type Ellipse } from '../math/ellipse.ts';
 import type { Point } from '../math/homography.ts';
 import { pixelOf } from '../math/pinhole.ts';
 import type { PhotoReading } from './read.ts';
 
-/** A place of the side that the camera sees. */
+/** A place on the side facing the camera. */
 export interface SidePlace {
   /** Inches forward of the girth groove. */
   readonly forward: number;
@@ -13,8 +13,8 @@ export interface SidePlace {
 }
 
 /**
- * Pixel of a place on the near side, by the camera as it is best guessed; as sure as what the photo gives.
- * @param ellipse section of the barrel that stations are counted on
+ * By the best guess of the camera, so only as sure as the photo.
+ * @param ellipse barrel section that stations count on
  */
 export function sideToPixel(
   { stand }: PhotoReading,
@@ -27,6 +27,6 @@ export function sideToPixel(
     y: underline.y + heightAt(ellipse, station),
     z: ellipse.halfWidth * (Math.sin(stationToAngle(ellipse, station)) - 1),
   };
-  // The barrel is no wider than the camera is far: the door sees to that.
+  // Checked: the barrel is narrower than the camera is far.
   return pixelOf(camera, place) ?? camera.center;
 }

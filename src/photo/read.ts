@@ -1,4 +1,4 @@
-/** A side photo becomes lengths, each with its spread and with what share of it comes from where. */
+/** Reads a side photo: each length, its spread, and how much comes from where. */
 import type { Photo } from '../order/photo-types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { sheetLook } from './camera.ts';
@@ -7,7 +7,7 @@ import { lengthsOf, standOf, type Lengths, type Stand } from './lengths.ts';
 import { bestUnknowns, type Guess, type Scene, type Trust } from './scene.ts';
 import type { Look } from './sheet.ts';
 
-/** Inches, with what each source of error adds to the square of the spread. */
+/** Inches, and what each error adds to the variance. */
 export interface Seen {
   readonly value: number;
   readonly sd: number;
@@ -17,7 +17,7 @@ export interface Seen {
 
 export type SeenName = keyof Lengths;
 
-/** What a photo gives; depth, set-back and bar span only where the marks for them are there. */
+/** Depth, set-back and bar span only when marked. */
 export interface PhotoReading {
   readonly photo: Photo;
   readonly seen: Readonly<Record<Exclude<SeenName, 'depth' | 'setBack' | 'barSpan'>, Seen>> & {
@@ -25,7 +25,7 @@ export interface PhotoReading {
     readonly setBack: Seen | undefined;
     readonly barSpan: Seen | undefined;
   };
-  /** The camera and where the horse stands before it, at the best guess: to draw on the picture. */
+  /** Best-guess camera and horse, for drawing on the picture. */
   readonly stand: Stand;
   readonly guess: Guess;
 }
@@ -33,9 +33,8 @@ export interface PhotoReading {
 const names = ['room', 'ringBehindElbow', 'ringOffset', 'ringHeight', 'depth', 'setBack', 'barSpan'] as const;
 
 /**
- * Reads the landmarks of a photo. Spreads are of first order: every doubt is turned by its own spread, both ways, and the squares of
- * half the differences add up (JCGM 100:2008, 5.1.2, by differences as in its note to 5.1.3). A depth moves nothing sideways as long as
- * the camera looks straight, so for depths together with angles the next order counts as well.
+ * Each doubt is moved by its spread, both ways, and the squares of half the differences add up (JCGM 100:2008, 5.1.2 and 5.1.3 note). A
+ * depth moves nothing sideways while the camera looks straight, so depth with angle adds a second-order term.
  */
 export function readLandmarks(photo: Photo, guess: Guess, model: Model): PhotoReading {
   const usual: Scene = {
@@ -59,7 +58,7 @@ export function readLandmarks(photo: Photo, guess: Guess, model: Model): PhotoRe
   return { photo, seen, stand: standOf(scene), guess };
 }
 
-/** What one doubt, or two together, move each length by. */
+/** How far one doubt, or two together, move each length. */
 interface Step {
   readonly source: ErrorSource;
   readonly by: (name: SeenName) => number;
@@ -72,7 +71,7 @@ function alone(scene: Scene, { source, sd, turn }: Doubt): Step {
   return { source, by: (name) => (lengthIn(more, name) - lengthIn(less, name)) / 2 };
 }
 
-/** The mixed term of second order of each depth of a place with each angle the camera may be off by. */
+/** Second-order mixed terms of each depth with each camera angle. */
 function together(scene: Scene, doubts: readonly Doubt[]): Step[] {
   const angles = doubts.filter(({ source }) => source === 'yaw' || source === 'tilt');
   return doubts
@@ -101,7 +100,7 @@ function seenOf(value: number, steps: readonly { source: ErrorSource; by: number
 
 const DEGREE = Math.PI / 180;
 
-/** What a sheet shows and what is usual are weighed by their spreads: the clicks on its corners and how it is held, against habit. */
+/** Weighs the sheet against habit by their spreads. */
 function trustOf(scene: Scene, model: Model): Trust {
   const { photo, unknowns, trust: none } = scene;
   if (sheetLook(photo, unknowns.distance) === undefined) return none;

@@ -1,20 +1,20 @@
-/** What a side photo is read from: the clicks, what is guessed of the barrel, and everything that is not known, at its best guess. */
+/** What a photo is read from: clicks, a guess of the barrel, and every unknown at its best guess. */
 import { stationToAngle, type Ellipse } from '../math/ellipse.ts';
 import type { Photo } from '../order/photo-types.ts';
 import type { Model } from '../numbers/numbers.ts';
 
-/** The barrel before the photo is looked at: it says how deep in the picture things lie. */
+/** The barrel as known without the photo; it says how deep things lie. */
 export interface Guess {
   readonly ellipse: Ellipse;
-  /** Spread of its half-width, inches. */
+  /** Inches. */
   readonly halfWidthSd: number;
-  /** Station of the point of the elbow. */
+  /** Of the point of the elbow. */
   readonly elbowStation: number;
 }
 
-/** How far the truth is from the best guess: all zero but the distance, until each is tried. Inches, radians, shares. */
+/** Error against the best guess; zero until tried, except distance. Inches, radians, shares. */
 export interface Unknowns {
-  /** Camera to the near side of the barrel. */
+  /** To the near side of the barrel. */
   readonly distance: number;
   readonly yaw: number;
   readonly tilt: number;
@@ -23,7 +23,7 @@ export interface Unknowns {
   readonly sheetYaw: number;
   readonly sheetTilt: number;
   readonly sheetRoll: number;
-  /** Share of the reference's length. */
+  /** As a share of the reference's length. */
   readonly reference: number;
   readonly referenceDepth: number;
   readonly halfWidth: number;
@@ -33,7 +33,7 @@ export interface Unknowns {
   readonly cantleDepth: number;
 }
 
-/** How far a sheet is believed against what is usual: 0 not at all, 1 alone. */
+/** Weight of the sheet against habit: 0 none, 1 alone. */
 export interface Trust {
   readonly yaw: number;
   readonly tilt: number;
@@ -47,7 +47,7 @@ export interface Scene {
   readonly trust: Trust;
 }
 
-/** Everything at its best guess. */
+/** All at best guess. */
 export function bestUnknowns(photo: Photo, model: Model): Unknowns {
   return {
     distance: photo.cameraDistance ?? model['photo-distance'],
@@ -68,34 +68,31 @@ export function bestUnknowns(photo: Photo, model: Model): Unknowns {
   };
 }
 
-/*
- * Depths are counted from the near side of the barrel, away from the camera below zero. The outline of the barrel, top and bottom, is
- * where the line of sight touches the section: for a camera level with its middle, a^2 / (D + a) nearer than the middle.
- */
+/* Depths count from the near side of the barrel, negative away from the camera. The outline is where the line of sight touches the section: for a camera level with its middle, a^2 / (D + a) nearer than the middle. */
 
 /** Half-width of the barrel in a scene. */
 export const halfWidthOf = ({ guess, unknowns }: Scene): number =>
   guess.ellipse.halfWidth + unknowns.halfWidth;
 
-/** Depth of the outline: groove, underline and spine. */
+/** Of groove, underline and spine. */
 export function outlineDepth(scene: Scene): number {
   const a = halfWidthOf(scene);
   return (a * a) / (scene.unknowns.distance + a) - a;
 }
 
-/** The outline is this share of the whole height of the section. */
+/** As a share of the section's height. */
 export function outlineShare(scene: Scene): number {
   const a = halfWidthOf(scene);
   return Math.sqrt(1 - (a / (scene.unknowns.distance + a)) ** 2);
 }
 
-/** Depth of the back of the elbow: on the skin of the barrel, at the station of the elbow. */
+/** On the skin, at the elbow's station. */
 export function elbowDepth(scene: Scene): number {
   const t = stationToAngle(scene.guess.ellipse, scene.guess.elbowStation);
   return halfWidthOf(scene) * (Math.sin(t) - 1) + scene.unknowns.elbowDepth;
 }
 
-/** Depth of a ring at this height above the chest midline: on the skin. */
+/** On the skin, at this height above the chest midline. */
 export function ringDepth(scene: Scene, height: number): number {
   const { halfDepth } = scene.guess.ellipse;
   const t = Math.acos(Math.min(1, Math.max(-1, 1 - height / halfDepth)));

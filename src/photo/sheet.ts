@@ -1,4 +1,4 @@
-/** A flat sheet of known size on a photo: how the camera looks at it. */
+/** How the camera looks at a flat sheet of known size. */
 import { homographyOf, type Point } from '../math/homography.ts';
 import type { Photo, Reference } from '../order/photo-types.ts';
 
@@ -11,12 +11,12 @@ export interface Look {
 
 type Sheet = Extract<Reference, { kind: 'sheet' }>;
 
-/** The middle of the picture, where the optical axis is taken to be. */
+/** The optical axis is assumed to pass through the middle. */
 export const centerOf = ({ imageSize: [width, height] }: Photo): Point => [width / 2, height / 2];
 
 /**
- * How the camera looks at a sheet, from the map that carries its corners to their pixels: the images of its two edges are the columns of
- * that map, and with the focal length known their third parts say how far they lead into the picture (Zhang 2000, section 2.1).
+ * The images of the sheet's two edges are the columns of the map from corners to pixels; with the focal length known, their third parts
+ * give their direction into the picture (Zhang 2000, section 2.1).
  * @param focal pixels an inch at one inch
  * @returns undefined when the corners make no sheet
  */
@@ -30,7 +30,7 @@ export function lookAt({ width, height, corners }: Sheet, center: Point, focal: 
   const pixels = corners.map(([x, y]): Point => [(x - center[0]) / focal, (y - center[1]) / focal]);
   const h = homographyOf(inches, pixels);
   if (h === undefined) return undefined;
-  // The map is found up to a factor, whose sign is that which puts the sheet before the camera.
+  // The map's sign is free: choose the one that puts the sheet ahead of the camera.
   const [a, b, c] = h as [
     readonly [number, number, number],
     readonly [number, number, number],

@@ -1,4 +1,4 @@
-/** The photo block of an order file, written from what was clicked. */
+/** Writes the photo block of an order from what was clicked. */
 import type { Reference } from '../order/photo-types.ts';
 import { lengthOf, type Measured } from './fields.ts';
 import type { PointId } from './landmarks.ts';
@@ -6,11 +6,11 @@ import type { Picked, Pixel } from './state.ts';
 import type { Size } from './view.ts';
 
 export interface Photo extends Size {
-  /** Name of the file, without its folder. */
+  /** Without its folder. */
   readonly file: string;
 }
 
-/** YAML of the block, as far as it is known; what is missing has no line. */
+/** YAML so far; missing marks have no line. */
 export function blockOf(now: Picked, photo: Photo): string {
   const { points, fields } = now;
   const line = (key: string, id: PointId): string[] => {
@@ -52,7 +52,7 @@ function reference(now: Picked): string[] {
   return [`  reference: { width: ${text('width')}, height: ${text('height')}, corners: [${round}] }`];
 }
 
-/** The reference with its size, or undefined until it is whole. */
+/** undefined until complete. */
 export function referenceOf({ kind, points, fields }: Picked): Reference | undefined {
   if (kind === 'stick') {
     const length = lengthOf(fields, 'length');
@@ -66,7 +66,7 @@ export function referenceOf({ kind, points, fields }: Picked): Reference | undef
   return { kind, width: width.inches, height: height.inches, corners };
 }
 
-/** The four corners of a sheet, or undefined until all are there. */
+/** undefined until there are four. */
 function cornersOf(points: Picked['points']): readonly [Pixel, Pixel, Pixel, Pixel] | undefined {
   const { 'corner-1': a, 'corner-2': b, 'corner-3': c, 'corner-4': d } = points;
   return a === undefined || b === undefined || c === undefined || d === undefined ? undefined : [a, b, c, d];
@@ -74,10 +74,10 @@ function cornersOf(points: Picked['points']): readonly [Pixel, Pixel, Pixel, Pix
 
 const pixel = ([x, y]: Pixel): string => `[${String(x)}, ${String(y)}]`;
 
-/** A name that YAML could take for something else is quoted; JSON's quotes are YAML's double quotes (YAML 1.2.2, 1.3). */
+/** Quotes a name YAML could misread; JSON's quotes are valid there (YAML 1.2.2, 1.3). */
 function scalar(text: string): string {
   if (/^[A-Za-z][\w-]*(\.[\w-]+)*\.(jpe?g|png)$/i.test(text)) return text;
-  // Signs that JSON leaves as they are and YAML does not print, lone halves of pairs among them.
+  // Signs JSON keeps but YAML does not print, such as lone surrogates.
   return JSON.stringify(text).replace(
     /[\u007f-\u009f\u2028\u2029\ufeff\ud800-\udfff]/gu,
     (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,

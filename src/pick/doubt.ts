@@ -1,23 +1,22 @@
 /** One thing that looks wrong, and whether the order would be refused for it. */
 
-/** A length that is shown beside the photo. */
 export type Told = 'room' | 'depth' | 'ring';
 
 export interface Doubt {
-  /** In plain words, with what to do. */
+  /** What is wrong and what to do. */
   readonly text: string;
-  /** Whether the order's door would refuse the block; otherwise it is only to be looked at. */
+  /** Whether the order would be refused; otherwise just check it. */
   readonly refused: boolean;
-  /** The length that it tells itself, which then is told nowhere else. */
+  /** The length it reports, so that nothing else repeats it. */
   readonly tells?: Told;
 }
 
-/** A doubt for which the order's door would refuse the block. */
+/** The order would be refused. */
 export const refused = (text: string, tells?: Told): Doubt => ({
   text,
   refused: true,
   ...(tells === undefined ? {} : { tells }),
 });
 
-/** A doubt with which the order is read. */
+/** The order would still be read. */
 export const doubtful = (text: string): Doubt => ({ text, refused: false });

@@ -1,4 +1,4 @@
-/** What looks wrong with the stick or sheet, and with the plumb line. */
+/** What looks wrong with the stick, sheet or plumb line. */
 import { plumbFault } from '../math/plumb.ts';
 import { apart, cornerFault } from '../math/sheet-corners.ts';
 import type { Reference } from '../order/photo-types.ts';
@@ -6,7 +6,7 @@ import { photoBounds as bounds } from '../numbers/photo-bounds.ts';
 import { doubtful, refused, type Doubt } from './doubt.ts';
 import type { Points } from './state.ts';
 
-/** Pixels an inch across over those up, of a sheet seen from the front, or over their inverse [choice]. */
+/** Horizontal over vertical scale of a sheet seen from the front, or its inverse [choice]. */
 const mostAspect = 1.33;
 
 /** Doubts about the reference. */
@@ -17,7 +17,7 @@ export function referenceDoubts(reference: Reference | undefined): Doubt[] {
   if (long >= bounds.leastPixels) return [];
   return [
     refused(
-      `The measure is only ${String(Math.round(long))} pixels long: too short for a scale. Check its ends, or take a photo from nearer.`,
+      `The measure is only ${String(Math.round(long))} pixels long: too short for a scale. Check its ends, or take a closer photo.`,
     ),
   ];
 }
@@ -25,13 +25,11 @@ export function referenceDoubts(reference: Reference | undefined): Doubt[] {
 function sheetDoubts({ corners, width, height }: Extract<Reference, { kind: 'sheet' }>): Doubt[] {
   const wrong = cornerFault(corners, bounds);
   if (wrong !== undefined)
-    return [refused(`The corners of the sheet: ${wrong.hint}. Wanted: ${wrong.expected}.`)];
+    return [refused(`The corners of the sheet: ${wrong.hint}. Expected: ${wrong.expected}.`)];
   const [a, b, c, d] = corners;
   const aspect = (((apart(a, b) + apart(c, d)) / (apart(b, c) + apart(d, a))) * height) / width;
   if (Math.max(aspect, 1 / aspect) <= mostAspect) return [];
-  return [
-    doubtful('The sheet does not look as wide and as high as it should: are its width and height swapped?'),
-  ];
+  return [doubtful('The sheet has the wrong shape: are its width and height swapped?')];
 }
 
 /** Doubts about the plumb line. */
@@ -39,5 +37,5 @@ export function plumbDoubts({ 'plumb-top': top, 'plumb-bottom': bottom }: Points
   const wrong = top && bottom && plumbFault([top, bottom], bounds);
   return wrong === undefined
     ? []
-    : [refused(`The plumb line: ${wrong.hint}. Wanted: ${wrong.expected}. Check it, or skip it.`)];
+    : [refused(`The plumb line: ${wrong.hint}. Expected: ${wrong.expected}. Check it, or skip it.`)];
 }

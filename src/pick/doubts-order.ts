@@ -1,9 +1,9 @@
-/** Marks that stand on the wrong side of another. */
+/** Marks on the wrong side of each other. */
 import type { Pixel } from '../order/photo-types.ts';
 import { doubtful, refused, type Doubt } from './doubt.ts';
 import type { Points } from './state.ts';
 
-/** Above and below, before and behind. */
+/** Above and below, ahead and behind. */
 export function orderDoubts(points: Points): Doubt[] {
   const { ring, elbow, 'girth-groove': groove, spine, underline } = points;
   const doubts: Doubt[] = [];
@@ -11,7 +11,7 @@ export function orderDoubts(points: Points): Doubt[] {
     if (high !== undefined && low !== undefined && high[1] >= low[1]) doubts.push(refused(told));
   };
   above(spine, underline, 'The top line must be above the underline: are the two swapped?');
-  // Everything lies between the two: it would only be told a second time.
+  // Everything lies between these two: one report is enough.
   if (doubts.length > 0) return doubts;
   above(spine, ring, 'The ring is above the top line of the back: check both.');
   above(ring, underline, 'The ring is below the underline: check both.');
@@ -25,14 +25,14 @@ export function orderDoubts(points: Points): Doubt[] {
 function facingDoubts({ fork, cantle }: Points, elbow: Pixel, groove: Pixel): Doubt[] {
   const facing = Math.sign(elbow[0] - groove[0]);
   if (facing === 0)
-    return [refused('The elbow is straight above the girth groove: it lies ahead of it. Check both.')];
+    return [refused('The elbow is straight above the girth groove, not ahead of it. Check both.')];
   const way = facing > 0 ? 'right' : 'left';
-  const swapped = `Elbow and girth groove say that the horse looks to the ${way}: are two marks swapped?`;
+  const swapped = `By elbow and girth groove the horse faces ${way}: are two marks swapped?`;
   const front = fork ?? elbow;
   return cantle !== undefined && (front[0] - cantle[0]) * facing <= 0 ? [refused(swapped)] : [];
 }
 
-/** Marks that stand where another one belongs. */
+/** Marks in each other's place. */
 export function swapDoubts({ ring, elbow, 'girth-groove': groove, spine, underline }: Points): Doubt[] {
   const doubts: Doubt[] = [];
   if (ring !== undefined && elbow !== undefined && ring[1] > elbow[1])

@@ -1,4 +1,4 @@
-/** Lengths that no horse has. */
+/** Sizes no horse has. */
 import { apart } from '../math/sheet-corners.ts';
 import type { Pixel, Reference } from '../order/photo-types.ts';
 import { pixelsAnInch } from '../photo/camera.ts';
@@ -8,14 +8,14 @@ import { refused, type Doubt } from './doubt.ts';
 import type { Known } from './doubts.ts';
 import type { Points } from './state.ts';
 
-/** Pixels an inch as the door takes them: of a sheet by its upper and lower edge. */
+/** As the order computes it: a sheet by its upper and lower edge. */
 function roughScale(reference: Reference): number {
   if (reference.kind === 'stick') return pixelsAnInch(reference);
   const [a, b, c, d] = reference.corners;
   return (apart(a, b) + apart(c, d)) / 2 / reference.width;
 }
 
-/** Doubts about room, ring, depth and distance, by the reference alone, as the door has them. */
+/** By the reference alone, as the order does. */
 export function sizeDoubts(
   points: Points,
   { reference, distance, size }: Known & { readonly reference: Reference },
@@ -31,7 +31,7 @@ export function sizeDoubts(
     if (outside(depth, bounds.barrelDepth))
       doubts.push(
         refused(
-          `The barrel would be ${rough(depth)} in deep; ${span(bounds.barrelDepth)} is taken. ${hint}`,
+          `The barrel comes out ${rough(depth)} in deep; it should be ${span(bounds.barrelDepth)}. ${hint}`,
           'depth',
         ),
       );
@@ -40,7 +40,7 @@ export function sizeDoubts(
     const across = Math.max(...size) / scale;
     const angle = (2 * Math.atan(across / 2 / distance) * 180) / Math.PI;
     if (angle > bounds.widestView)
-      doubts.push(refused('No camera sees that much from so near: check the camera distance.'));
+      doubts.push(refused('No camera sees that much from so close: check the camera distance.'));
   }
   return doubts;
 }
@@ -52,7 +52,7 @@ interface Range {
   readonly max: number;
 }
 const outside = (value: number, { min, max }: Range): boolean => value < min || value > max;
-const span = ({ min, max }: Range): string => `from ${String(min)} to ${String(max)} in`;
+const span = ({ min, max }: Range): string => `${String(min)} to ${String(max)} in`;
 const rough = (value: number): string => decimals(value, 1);
 
 function forwardDoubts(
@@ -66,7 +66,7 @@ function forwardDoubts(
     ...(outside(room, bounds.elbowRoom)
       ? [
           refused(
-            `Room behind the elbow would be ${rough(room)} in; ${span(bounds.elbowRoom)} is taken. ${swapped}`,
+            `Room behind the elbow comes out at ${rough(room)} in; it should be ${span(bounds.elbowRoom)}. ${swapped}`,
             'room',
           ),
         ]
@@ -74,7 +74,7 @@ function forwardDoubts(
     ...(outside(behind, bounds.ringBehind)
       ? [
           refused(
-            `The ring would hang ${rough(Math.abs(behind))} in ${behind < 0 ? 'ahead of' : 'behind'} the elbow. ${swapped}`,
+            `The ring comes out ${rough(Math.abs(behind))} in ${behind < 0 ? 'ahead of' : 'behind'} the elbow. ${swapped}`,
             'ring',
           ),
         ]

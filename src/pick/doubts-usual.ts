@@ -1,14 +1,14 @@
-/** What is possible and yet not usual: the order is read, and would remark on it. */
+/** Possible but unusual: the order is read, with a remark. */
 import type { PhotoReading, Seen } from '../photo/read.ts';
 import { defaultModel as model } from '../numbers/numbers.ts';
 import { decimals } from '../units/print.ts';
 import { doubtful, type Doubt } from './doubt.ts';
 import type { Points } from './state.ts';
 
-/** As many spreads of their difference as the remarks of an order ask for; a test holds the two together. */
+/** Same limit as the order's remarks; a test compares them. */
 const TELLING = 2;
 
-/** What the order's own remarks would say of any position of the ring, and of the room, for a horse of average girth. */
+/** For any ring position and a horse of average girth. */
 export function unusual(
   { ring, elbow, 'girth-groove': groove }: Points,
   seen: PhotoReading['seen'],
@@ -22,7 +22,7 @@ export function unusual(
   const room = off(seen.room, { min: hand, max: hand, usualSd: model['elbow-room-sd'] })
     ? [
         doubtful(
-          `Room of ${decimals(seen.room.value, 1)} in behind the elbow is not usual: about ${decimals(hand, 0)} in is. Check elbow, groove and the length of the measure.`,
+          `Room behind the elbow is usually about ${decimals(hand, 0)} in; this is ${decimals(seen.room.value, 1)} in. Check elbow, groove and the length of the measure.`,
         ),
       ]
     : [];
@@ -36,7 +36,7 @@ export function unusual(
   return [
     ...room,
     doubtful(
-      `A ring ${decimals(Math.abs(value), 1)} in ${value < 0 ? 'behind' : 'ahead of'} the groove is not usual: from ${decimals(hand - full, 1)} in ahead of it to ${most} in behind it is. Check ring, elbow and groove.`,
+      `A ring is usually between ${decimals(hand - full, 1)} in ahead of the groove and ${most} in behind; this one is ${decimals(Math.abs(value), 1)} in ${value < 0 ? 'behind' : 'ahead'}. Check ring, elbow and groove.`,
     ),
   ];
 }

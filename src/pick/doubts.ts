@@ -1,4 +1,4 @@
-/** What looks wrong with the marks, in plain words: the order would be refused for it, or read wrongly. */
+/** What looks wrong with the marks, in plain words. */
 import { apart } from '../math/sheet-corners.ts';
 import type { Pixel, Reference } from '../order/photo-types.ts';
 import { doubtful, type Doubt } from './doubt.ts';
@@ -9,13 +9,13 @@ import { isPoint, stepsFor } from './landmarks.ts';
 import type { Picked } from './state.ts';
 
 export interface Known {
-  /** Undefined until it is whole. */
+  /** undefined until complete. */
   readonly reference: Reference | undefined;
   readonly distance: number | undefined;
   readonly size: Pixel;
 }
 
-/** All doubts about what is there so far, those that the order would be refused for first. Every one says what to do. */
+/** Refusals first. Each says what to do. */
 export function doubtsOf(now: Picked, known: Known): Doubt[] {
   const { points } = now;
   const { reference } = known;
@@ -27,7 +27,7 @@ export function doubtsOf(now: Picked, known: Known): Doubt[] {
     ...swapDoubts(points),
   ];
   const isRefused = first.some((doubt) => doubt.refused);
-  // Sizes of what is misplaced would only be told a second time.
+  // Avoids reporting a misplaced mark twice.
   const all =
     isRefused || reference === undefined ? first : [...sizeDoubts(points, { ...known, reference }), ...first];
   return [...all.filter((doubt) => doubt.refused), ...all.filter((doubt) => !doubt.refused)];
@@ -41,11 +41,9 @@ function samePlaces(now: Picked): Doubt[] {
   return named.flatMap(({ id, name, at }, i) =>
     named
       .slice(i + 1)
-      // Where the barrel is narrowest its underline may well be marked twice.
+      // The underline may be marked at the groove itself.
       .filter((other) => !(id === 'girth-groove' && other.id === 'underline'))
       .filter((other) => apart(other.at, at) < 2)
-      .map((other) =>
-        doubtful(`The marks of ${name} and ${other.name} are in the same place: move one of them.`),
-      ),
+      .map((other) => doubtful(`The marks for ${name} and ${other.name} are in the same place: move one.`)),
   );
 }

@@ -1,4 +1,4 @@
-/** Why what was typed cannot be taken, in plain words. */
+/** Why typed text is refused. */
 import { parseLength } from '../units/length.ts';
 import { decimals } from '../units/print.ts';
 import { bounds, lengthOf, unitFields, writtenText, type Fields, type Measured } from './fields.ts';
@@ -10,18 +10,18 @@ const names: Readonly<Record<Measured, string>> = {
   distance: 'Camera distance',
 };
 
-/** Why a field's text cannot be taken, with what could be; undefined when it can. */
+/** With what would work; undefined when the text is fine. */
 export function fieldFault(fields: Fields, field: Measured): string | undefined {
   if (lengthOf(fields, field) !== undefined) return undefined;
   const typed = fields[field].trim();
-  if (typed === '') return `${names[field]}: not written yet.`;
+  if (typed === '') return `${names[field]}: not filled in yet.`;
   const read = parseLength(writtenText(fields, field));
   const unit = fields[unitFields[field]];
   if (read.ok)
-    return `${names[field]}: from ${limit(bounds[field].min, unit)} to ${limit(bounds[field].max, unit)} can be taken. Check the number and its unit.`;
+    return `${names[field]}: must be ${limit(bounds[field].min, unit)} to ${limit(bounds[field].max, unit)}. Check the number and its unit.`;
   if (/^\d+,\d+$/.test(typed))
     return `${names[field]}: write a point, not a comma: ${typed.replace(',', '.')}.`;
-  return `${names[field]}: write a number alone, like 36 or 8 1/2, and choose its unit.`;
+  return `${names[field]}: write just a number, like 36 or 8 1/2, and choose its unit.`;
 }
 
 const inchesIn: Readonly<Record<string, number>> = { ft: 12, cm: 1 / 2.54, mm: 1 / 25.4, m: 100 / 2.54 };

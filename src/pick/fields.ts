@@ -1,9 +1,9 @@
-/** What is typed on the page: whether it is a length that the order takes, and if not, why not. */
+/** What is typed on the page, and whether an order would take it. */
 import { photoBounds } from '../numbers/photo-bounds.ts';
 import { parseLength } from '../units/length.ts';
 import type { ReferenceKind } from './landmarks.ts';
 
-/** As typed: whether it is a length is judged where it is used. */
+/** As typed; checked where it is used. */
 export interface Fields {
   readonly length: string;
   readonly lengthUnit: string;
@@ -14,7 +14,7 @@ export interface Fields {
   readonly distanceUnit: string;
 }
 
-/** What the order's door takes. */
+/** The order's limits. */
 export const bounds = {
   length: photoBounds.referenceLength,
   width: photoBounds.sheetWidth,
@@ -24,7 +24,7 @@ export const bounds = {
 
 export type Measured = keyof typeof bounds;
 
-/** Where the unit of each stands. */
+/** The unit that goes with each. */
 export const unitFields = {
   length: 'lengthUnit',
   width: 'sheetUnit',
@@ -32,7 +32,7 @@ export const unitFields = {
   distance: 'distanceUnit',
 } as const satisfies Record<Measured, keyof Fields>;
 
-/** Text that an order takes; orders have no meters, so that those are written as centimeters. */
+/** As the order writes it; meters become centimeters. */
 export function writtenText(fields: Fields, field: Measured): string {
   const [number, unit] = [fields[field].trim(), fields[unitFields[field]]];
   if (unit !== 'm') return `${number} ${unit}`;
@@ -40,7 +40,7 @@ export function writtenText(fields: Fields, field: Measured): string {
   return read.ok ? `${String(Number((254 * read.inches).toFixed(2)))} cm` : `${number} m`;
 }
 
-/** A length with its unit, and its inches; undefined when it is none, or one that the order would not take. */
+/** undefined when the order would refuse it. */
 export function lengthOf(fields: Fields, field: Measured): { text: string; inches: number } | undefined {
   const text = writtenText(fields, field);
   const read = parseLength(text);
@@ -48,17 +48,17 @@ export function lengthOf(fields: Fields, field: Measured): { text: string; inche
   return read.ok && read.inches >= min && read.inches <= max ? { text, inches: read.inches } : undefined;
 }
 
-/** The fields that must hold a length as things are. */
+/** Needed now. */
 const asked = (kind: ReferenceKind): readonly Measured[] =>
   kind === 'stick' ? ['length'] : ['width', 'height'];
 
 type Typed = { readonly kind: ReferenceKind; readonly fields: Fields };
 
-/** The fields that must be filled and are empty. */
+/** Needed and empty. */
 export const emptyFields = ({ kind, fields }: Typed): readonly Measured[] =>
   asked(kind).filter((field) => fields[field].trim() === '');
 
-/** The fields whose text is no such length, empty ones among them; a distance may be left out. */
+/** Not a length the order takes, empty ones included; distance is optional. */
 export function badFields({ kind, fields }: Typed): readonly Measured[] {
   const given: readonly Measured[] = fields.distance.trim() === '' ? [] : ['distance'];
   return [...asked(kind), ...given].filter((field) => lengthOf(fields, field) === undefined);

@@ -1,4 +1,4 @@
-/** Where the names of marks stand beside them: within the window, off the marks and off each other. */
+/** Places the names of marks inside the window, off the marks and each other. */
 
 interface Spot {
   readonly x: number;
@@ -6,19 +6,19 @@ interface Spot {
 }
 
 export interface Label {
-  /** From the mark to where the text starts or ends, on its base line. */
+  /** From the mark to the text's start or end, on its base line. */
   readonly dx: number;
   readonly dy: number;
   readonly anchor: 'start' | 'end';
 }
 
-/** Height of a line of letters, and width of one, roughly: units of the screen. */
+/** Rough letter height and width, screen units. */
 const LINE = 16;
 const LETTER = 8.6;
 /** Half of a mark. */
 const MARK = 9;
 
-/** Beside the mark, above or below: further off nobody knows whose name it is. */
+/** Close by, so it is clear whose name it is. */
 const tries: readonly Label[] = [-10, 20, 5].flatMap((dy): Label[] => [
   { dx: 14, dy, anchor: 'start' },
   { dx: -14, dy, anchor: 'end' },
@@ -34,11 +34,11 @@ interface Box {
 export interface Named {
   readonly at: Spot;
   readonly name: string;
-  /** Whether it is the one that is asked for: its name is always told. */
+  /** The current mark's name is always shown. */
   readonly now: boolean;
 }
 
-/** A place for the name of each mark, the one that is asked for before the others; none where there is no room. */
+/** The current mark first; none where there is no room. */
 export function placeLabels(
   marks: readonly Named[],
   window: { readonly width: number; readonly height: number },

@@ -1,6 +1,6 @@
-/** What is clicked on a photo, in the order in which it is asked, and how to find it. */
+/** What to click on a photo, in order, and how to find it. */
 
-/** Points that every photo is asked for; the reference has points of its own, by its kind. */
+/** Marks every photo needs; the reference has its own. */
 export type PointId =
   | 'from'
   | 'to'
@@ -25,13 +25,13 @@ export type ReferenceKind = 'stick' | 'sheet';
 export interface Step {
   readonly id: StepId;
   readonly title: string;
-  /** One or two short sentences: where it is and how to find it. */
+  /** Where it is and how to find it, briefly. */
   readonly text: string;
-  /** Short name, for the list and beside the mark. */
+  /** For the list and next to the mark. */
   readonly name: string;
-  /** Whether it only helps: without it the order is read all the same. */
+  /** Optional. */
   readonly optional?: true;
-  /** What a mark that is needed is needed for. */
+  /** Why a needed mark is needed. */
   readonly gives?: string;
 }
 
@@ -41,14 +41,14 @@ const stick: readonly Step[] = [
     name: 'measure, one end',
     gives: 'the scale',
     title: 'One end of the measure',
-    text: 'Click the very end of the stick or tape, or the first of two marks whose distance you know.',
+    text: 'Click the very end of the stick or tape, or the first of two marks a known distance apart.',
   },
   {
     id: 'to',
     name: 'measure, other end',
     gives: 'the scale',
     title: 'The other end of the measure',
-    text: 'Click its other end, or the second mark. The longer the stretch, the surer the scale.',
+    text: 'Click the other end, or the second mark. The farther apart, the surer the scale.',
   },
 ];
 
@@ -57,7 +57,7 @@ const corner = (nth: 1 | 2 | 3 | 4, place: string): Step => ({
   name: `sheet, ${place}`,
   gives: 'the scale',
   title: `Corner of the sheet: ${place}`,
-  text: `Click the corner that is ${place} as you see it. The four go round clockwise.`,
+  text: `Click the ${place} corner as you see it. The four go clockwise.`,
 });
 
 const sheet: readonly Step[] = [
@@ -72,7 +72,7 @@ const horse: readonly Step[] = [
     id: 'plumb-top',
     name: 'plumb line, top',
     title: 'A plumb line: its top',
-    text: 'A hanging string, or the upright edge of a door or post: click it high up. It tells how far the camera was tilted; skip it if there is none.',
+    text: 'A hanging string, or the upright edge of a door or post: click it high up. It shows how far the camera was tilted; skip it if there is none.',
     optional: true,
   },
   {
@@ -94,20 +94,20 @@ const horse: readonly Step[] = [
     name: 'elbow',
     gives: 'the room',
     title: 'Back of the elbow',
-    text: 'Feel for the point of the elbow at the top of the foreleg: click its rear edge, on the near leg.',
+    text: 'Find the point of the elbow at the top of the near foreleg: click its rear edge.',
   },
   {
     id: 'girth-groove',
     name: 'girth groove',
     gives: 'the room',
     title: 'Girth groove',
-    text: 'Click the underline where the barrel is narrowest behind the elbow: there a cinch settles by itself.',
+    text: 'Click the underline where the barrel is narrowest behind the elbow: a cinch settles there by itself.',
   },
   {
     id: 'spine',
     name: 'top line',
     title: 'Top line above the groove',
-    text: 'Go straight up from the groove: click the top of the back there. It helps to tell the depth of the barrel; skip it if the saddle hides it.',
+    text: 'Go straight up from the groove: click the top of the back there. It helps find the depth of the barrel; skip it if the saddle hides it.',
     optional: true,
   },
   {
@@ -121,14 +121,14 @@ const horse: readonly Step[] = [
     id: 'fork',
     name: 'fork',
     title: 'Front of the fork',
-    text: 'Click the foremost edge of the saddle tree below the horn, where bars and fork meet. It helps to tell the set-back; skip it if it is hidden.',
+    text: 'Click the front edge of the saddle tree below the horn, where bars and fork meet. It helps find the set-back; skip it if it is hidden.',
     optional: true,
   },
   {
     id: 'cantle',
     name: 'cantle',
     title: 'Front of the cantle',
-    text: 'Click where the seat meets the front of the cantle. With the fork it tells the bar span; skip it if it is hidden.',
+    text: 'Click where the seat meets the front of the cantle. With the fork it gives the bar span; skip it if it is hidden.',
     optional: true,
   },
 ];
@@ -137,25 +137,25 @@ const measure: Step = {
   id: 'measure',
   name: 'size of the measure',
   title: 'What in the photo has a known length?',
-  text: 'Best is a stick or tape held against the barrel, level, near the girth. A flat sheet there will do too.',
+  text: 'A stick or tape held level against the barrel near the girth is best. A flat sheet there also works.',
 };
 
 const distance: Step = {
   id: 'distance',
   name: 'camera distance',
   title: 'How far away was the camera?',
-  text: 'From lens to horse, paced or guessed. What is nearer to the camera looks larger, and this tells how much. Skip it if you do not know.',
+  text: 'From lens to horse, paced or guessed. Things nearer the camera look larger; this tells how much. Skip it if you do not know.',
   optional: true,
 };
 
 const done: Step = {
   id: 'done',
   name: 'finish',
-  title: 'Put the block into the order',
-  text: 'Copy the block below into the order file, and keep the photo beside that file. Marks can still be dragged.',
+  title: 'Put the block in the order',
+  text: 'Copy the block below into the order file, and keep the photo next to that file. You can still drag the marks.',
 };
 
-/** All steps for a kind of reference, in the order in which they are asked. */
+/** For a kind of reference, in order. */
 export const stepsFor = (kind: ReferenceKind): readonly Step[] => [
   measure,
   ...(kind === 'stick' ? stick : sheet),
@@ -164,5 +164,5 @@ export const stepsFor = (kind: ReferenceKind): readonly Step[] => [
   done,
 ];
 
-/** Whether a step is a place on the photo. */
+/** Whether it is a place on the photo. */
 export const isPoint = (id: StepId): id is PointId => id !== 'measure' && id !== 'distance' && id !== 'done';

@@ -39,14 +39,14 @@ export const tools = `<div class="tools" role="group" aria-label="Zoom and undo"
 
 export const moves = `<div id="moves" role="group" aria-label="Steps">
 <div class="row"><button type="button" id="back">Back</button><button type="button" id="skip" hidden>Skip</button><button type="button" id="next" class="main">Next</button></div><p id="hold" class="hold"></p>
-<details><summary>Keys and fingers</summary><p id="keys">Click or tap to put the mark, drag it to adjust; drag the photo to move it; wheel, two fingers, or + and - to zoom, 0 for the whole photo. With the photo in focus: arrows move the cross, Enter puts the mark; then arrows move it by one pixel, with Shift by ten, and Enter goes on. Delete takes the mark away, Page Up and Page Down change the step, Ctrl+Z takes back.</p></details>
+<details><summary>Keyboard and touch</summary><p id="keys">Click or tap to place the mark, drag it to adjust; drag the photo to move it; wheel, two fingers, or + and - to zoom, 0 for the whole photo. With the photo in focus: arrows move the cross, Enter places the mark; then arrows move it by one pixel, with Shift by ten, and Enter goes on. Delete removes the mark, Page Up and Page Down change the step, Ctrl+Z undoes.</p></details>
 </div>`;
 
 export const rest = `<div id="rest">
-<section aria-labelledby="so-far"><h3 id="so-far">What it comes to so far</h3><dl id="readings"></dl><p class="soft">The numbers are what the photo shows alone; an order weighs them with what is usual.</p><ul id="doubts" role="status" aria-label="What looks wrong"></ul></section>
+<section aria-labelledby="so-far"><h3 id="so-far">Measurements so far</h3><dl id="readings"></dl><p class="soft">These come from the photo alone; an order weighs them against what is usual.</p><ul id="doubts" role="status" aria-label="What looks wrong"></ul></section>
 <section aria-labelledby="block-title"><h3 id="block-title">For the order file</h3>
 <textarea id="block" readonly spellcheck="false" aria-labelledby="block-title"></textarea>
 <p id="lacking" role="status"></p><div class="row"><button type="button" id="copy" class="main">Copy</button><button type="button" id="download">Download</button></div><p id="copied" role="status"></p></section>
 <nav aria-labelledby="all-steps"><h3 id="all-steps">All steps</h3><ol id="list"></ol></nav>
-<section class="cautions"><p>A photo measures roughly. A tape at the horse is surer: tape what the program asks for before cord is cut. ${html(cautions[0] ?? '')}</p></section>
+<section class="cautions"><p>A photo measures roughly; a tape on the horse is surer. Tape what the program asks for before you cut cord. ${html(cautions[0] ?? '')}</p></section>
 </div>`;

@@ -1,20 +1,20 @@
-/** One page to click landmarks on a photo: photo, script and style are inside, and nothing is fetched from anywhere. */
+/** The page to click landmarks on: one file with photo, script and style, which fetches nothing. */
 import { html } from '../pages/html.ts';
 import type { Photo } from './block.ts';
 import { pageCss } from './page-css.ts';
 import { moves, rest, task, tools } from './page-parts.ts';
 
 export interface PageParts {
-  /** The picture's bytes as they are, in base 64, and what they are. */
+  /** Base 64, and the type. */
   readonly base64: string;
   readonly type: 'image/jpeg' | 'image/png';
-  /** The page's script, built from src/browser. */
+  /** Built from src/browser. */
   readonly script: string;
-  /** SHA-256 of a text in base 64, for the page's own rule of what may run. */
+  /** SHA-256 in base 64, for the page's content policy. */
   readonly hash: (text: string) => string;
 }
 
-/** The whole page. Names and bytes are a customer's: every one is escaped, and the policy lets run only what was built here. */
+/** Names and bytes come from outside: all are escaped, and the policy runs only our script. */
 export function pickPage(photo: Photo, { base64, type, script, hash }: PageParts): string {
   const policy = [
     "default-src 'none'",
@@ -39,9 +39,9 @@ export function pickPage(photo: Photo, { base64, type, script, hash }: PageParts
 <header>
 <div class="strands"></div>
 <h1>Landmarks on the photo</h1>
-<p>${name}, ${String(photo.width)} x ${String(photo.height)} pixels. The photo stays on this machine: this page sends nothing anywhere.</p>
+<p>${name}, ${String(photo.width)} x ${String(photo.height)} pixels. The photo stays on this machine: this page sends nothing.</p>
 </header>
-<noscript><p>This page needs scripts, which are switched off here. Its script is inside the page.</p></noscript>
+<noscript><p>This page needs JavaScript, which is turned off here. Its script is inside the page.</p></noscript>
 <p id="fault" role="alert" hidden></p>
 <main>
 ${task}
@@ -63,6 +63,6 @@ ${rest}
 `;
 }
 
-/** JSON in which nothing can end a script element (HTML, restrictions for contents of script elements). */
+/** JSON that cannot end a script element (HTML, restrictions for contents of script elements). */
 const inScript = (value: unknown): string => JSON.stringify(value).replace(/[<>&\u2028\u2029]/g, unicode);
 const unicode = (sign: string): string => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;

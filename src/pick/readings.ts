@@ -1,4 +1,4 @@
-/** What the marks come to while they are set, by the same functions that read an order's photo. */
+/** Measurements from the marks so far, by the same functions that read an order's photo. */
 import { ellipsePerimeter, solveEllipse, type Ellipse } from '../math/ellipse.ts';
 import type { Photo as Marks, Reference } from '../order/photo-types.ts';
 import { pixelsAnInch } from '../photo/camera.ts';
@@ -21,11 +21,11 @@ export interface Row {
 
 export interface Readings {
   readonly rows: readonly Row[];
-  /** Those that the order would be refused for first. */
+  /** Refusals first. */
   readonly doubts: readonly Doubt[];
 }
 
-/** Readings of what is there so far; what is missing gives no row. */
+/** Missing marks give no row. */
 export function readingsOf(now: Picked, photo: Photo): Readings {
   const reference = referenceOf(now);
   const distance = lengthOf(now.fields, 'distance')?.inches;
@@ -35,20 +35,20 @@ export function readingsOf(now: Picked, photo: Photo): Readings {
   if (reference === undefined) return { rows: facing, doubts };
   const { seen } = readAll(marksOf(now, photo, reference));
   const rows = [...rowsOf(now, reference, { seen, told }), ...facing];
-  // What no horse has needs no word on what is usual.
+  // Impossible sizes need no remark on what is usual.
   return doubts.some((doubt) => doubt.refused)
     ? { rows, doubts }
     : { rows, doubts: [...unusual(now.points, seen), ...doubts] };
 }
 
-/** Which way the horse is taken to look, to be confirmed by whoever sees it. */
+/** For the person to confirm. */
 function facingRow({ elbow, 'girth-groove': groove }: Points): Row[] {
   if (elbow === undefined || groove === undefined || elbow[0] === groove[0]) return [];
   const way = elbow[0] > groove[0] ? 'right' : 'left';
   return [
     {
-      label: 'The horse looks',
-      value: `to the ${way}; if it does not, elbow and girth groove are swapped`,
+      label: 'The horse faces',
+      value: `${way}; if not, elbow and girth groove are swapped`,
     },
   ];
 }
@@ -61,7 +61,7 @@ function rowsOf(
   const { points } = now;
   const scale = {
     label: 'Scale at the measure',
-    value: `${decimals(pixelsAnInch(reference), 1)} pixels an inch`,
+    value: `${decimals(pixelsAnInch(reference), 1)} pixels per inch`,
   };
   const has = (...ids: readonly PointId[]): boolean => ids.every((id) => points[id] !== undefined);
   const row = (shown: boolean, label: string, length: Seen | undefined): Row[] =>
@@ -92,16 +92,13 @@ function leanRow({ 'plumb-top': top, 'plumb-bottom': bottom }: Points): Row[] {
   const lean = (Math.atan2(top[0] - bottom[0], bottom[1] - top[1]) * 180) / Math.PI;
   return [
     {
-      label: 'Picture turned',
-      value: `by ${decimals(Math.abs(lean), 1)} degrees, which is taken into account`,
+      label: 'Picture tilted',
+      value: `${decimals(Math.abs(lean), 1)} degrees, allowed for`,
     },
   ];
 }
 
-/**
- * The marks as an order has them. What is not marked yet lies where something else is marked, so that what is there can be read; no row
- * shows what hangs on it.
- */
+/** The marks as an order has them. Missing marks borrow another's place so the rest can be read; no row shows what depends on them. */
 function marksOf({ points, fields }: Picked, photo: Photo, reference: Reference): Marks {
   const { 'plumb-top': top, 'plumb-bottom': bottom, 'girth-groove': groove, fork, cantle } = points;
   const any = groove ?? points.underline ?? points.elbow ?? [photo.width / 2, photo.height / 2];
@@ -122,7 +119,7 @@ function marksOf({ points, fields }: Picked, photo: Photo, reference: Reference)
   };
 }
 
-/** Nobody has told the girth here: an average barrel first, then one as deep as it is seen to be. */
+/** The girth is unknown: start with an average barrel, then use the depth seen. */
 function readAll(marks: Marks): PhotoReading {
   const first = readLandmarks(
     marks,

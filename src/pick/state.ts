@@ -1,8 +1,8 @@
-/** What has been clicked and typed so far, and how each act changes it; every change can be taken back. */
+/** What was clicked and typed, and how each action changes it; every change can be undone. */
 import { badFields, type Fields } from './fields.ts';
 import { isPoint, stepsFor, type PointId, type ReferenceKind, type Step, type StepId } from './landmarks.ts';
 
-/** Pixels from the left and from the top of the upright picture. */
+/** From the left, from the top, in the upright picture. */
 export type Pixel = readonly [x: number, y: number];
 
 export type Points = Readonly<Partial<Record<PointId, Pixel>>>;
@@ -18,7 +18,7 @@ export interface Picked {
 export interface Session {
   readonly now: Picked;
   readonly past: readonly Picked[];
-  /** What the last act was about: the next of the same kind is taken back together with it. */
+  /** Subject of the last action; repeats are undone together. */
   readonly last: string;
 }
 
@@ -54,7 +54,7 @@ export const begin: Session = {
   last: '',
 };
 
-/** The session after an act. Pure; an act that changes nothing gives the same session. */
+/** Pure; an action that changes nothing returns the same session. */
 export function act(session: Session, deed: Act): Session {
   if (deed.do === 'undo') return undone(session);
   const now = changed(session.now, deed);
@@ -65,7 +65,7 @@ export function act(session: Session, deed: Act): Session {
   return { now, past, last: run };
 }
 
-/** Moves of one drag, nudges of one point and letters of one field belong together. */
+/** One drag, nudges of one mark, and letters of one field belong together. */
 function runOf(deed: Act): string {
   if (deed.do === 'put') return deed.run ?? '';
   return deed.do === 'type' ? `type ${deed.field}` : '';
@@ -100,7 +100,7 @@ function changed(now: Picked, deed: Exclude<Act, { do: 'undo' }>): Picked {
   }
 }
 
-/** Half a plumb line is none: both of its ends are skipped together. */
+/** Both ends of a plumb line are skipped together. */
 function skipped(now: Picked): Picked {
   const step = stepOf(now);
   if (step.optional === undefined) return now;
@@ -129,22 +129,22 @@ function beside(now: Picked, by: 1 | -1): StepId {
 export const stepOf = (now: Picked): Step =>
   stepsFor(now.kind).find(({ id }) => id === now.at) ?? (stepsFor(now.kind)[0] as Step);
 
-/** Steps that must be done before there is a block, and are not. */
+/** Still missing for a block. */
 export const missing = (now: Picked): readonly Step[] =>
   stepsFor(now.kind).filter(({ id, optional }) => {
     if (!isPoint(id) || now.points[id] !== undefined) return false;
-    // Of a plumb line both ends are needed, or none.
+    // Both ends of a plumb line, or neither.
     const half = id === 'plumb-top' ? 'plumb-bottom' : id === 'plumb-bottom' ? 'plumb-top' : undefined;
     return optional === undefined || (half !== undefined && now.points[half] !== undefined);
   });
 
-/** Why the step that is being asked cannot be left by going on; undefined when it can. */
+/** Why Next is blocked; undefined when it is not. */
 export function holdOf(now: Picked): string | undefined {
   const { at } = now;
   if (at === 'measure')
-    return badFields(now).some((field) => field !== 'distance') ? 'Write its size first.' : undefined;
+    return badFields(now).some((field) => field !== 'distance') ? 'Enter its size first.' : undefined;
   if (at === 'distance')
-    return badFields(now).includes('distance') ? 'Mend the distance, or skip it.' : undefined;
+    return badFields(now).includes('distance') ? 'Fix the distance, or skip it.' : undefined;
   if (!missing(now).some(({ id }) => id === at)) return undefined;
   return stepOf(now).optional === undefined ? 'Click the mark first.' : 'Click the mark first, or skip it.';
 }

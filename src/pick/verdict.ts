@@ -1,4 +1,4 @@
-/** Whether the block can go into an order: what the order's door would refuse is never called complete. */
+/** Whether the block can go into an order; a block the order would refuse is never called complete. */
 import type { Photo } from './block.ts';
 import { fieldFault } from './field-faults.ts';
 import { badFields, emptyFields } from './fields.ts';
@@ -6,7 +6,7 @@ import { readingsOf } from './readings.ts';
 import { missing, type Picked } from './state.ts';
 
 export interface Verdict {
-  /** Whether it may be copied and saved. */
+  /** May be copied and saved. */
   readonly ready: boolean;
   /** One sentence, with the first reason. */
   readonly text: string;
@@ -24,7 +24,7 @@ export function verdictOf(now: Picked, photo: Photo): Verdict {
     ...(emptyFields(now).length > 0 ? ['size of the measure'] : []),
     ...missing(now).map(({ name, gives }) => (gives === undefined ? name : `${name} (for ${gives})`)),
   ];
-  if (lacking.length > 0) return no(`still to come: ${lacking.join(', ')}.`);
-  if (first === undefined) return { ready: true, text: 'Complete: copy it into the order.' };
-  return { ready: true, text: `Complete, but look at: ${first.text}` };
+  if (lacking.length > 0) return no(`still needed: ${lacking.join(', ')}.`);
+  if (first === undefined) return { ready: true, text: 'Complete: copy it to the order.' };
+  return { ready: true, text: `Complete, but check: ${first.text}` };
 }

@@ -1,24 +1,24 @@
-/** How the photo lies in the window it is seen through: zoom and place, as plain arithmetic. */
+/** Zoom and position of the photo in its window. */
 import type { Pixel } from './state.ts';
 
-/** Size in units of the screen, or in pixels of the picture. */
+/** Screen units, or pixels. */
 export interface Size {
   readonly width: number;
   readonly height: number;
 }
 
 export interface View {
-  /** Units of the screen a pixel of the picture. */
+  /** Screen units per pixel. */
   readonly scale: number;
-  /** Where the picture's top left corner lies, from the window's top left. */
+  /** The picture's top left, from the window's. */
   readonly left: number;
   readonly top: number;
 }
 
-/** No pixel is shown larger than so many units of the screen. */
+/** The largest zoom. */
 const largest = 8;
 
-/** The whole picture in the middle of the window. */
+/** Whole picture, centered. */
 export function whole(picture: Size, window: Size): View {
   const scale = Math.min(window.width / picture.width, window.height / picture.height);
   return {
@@ -33,7 +33,7 @@ export interface Frame {
   readonly window: Size;
 }
 
-/** Zoomed by a factor round a place of the window, which stays where it is. */
+/** Zoomed around a place that stays put. */
 export function zoomed(
   view: View,
   by: { readonly factor: number; readonly x: number; readonly y: number },
@@ -48,11 +48,11 @@ export function zoomed(
   );
 }
 
-/** Moved by some units of the screen. */
+/** In screen units. */
 export const moved = (view: View, by: { readonly x: number; readonly y: number }, frame: Frame): View =>
   kept({ ...view, left: view.left + by.x, top: view.top + by.y }, frame);
 
-/** A picture smaller than the window stands in its middle, a larger one leaves no gap. */
+/** A small picture is centered; a large one leaves no gap. */
 function kept({ scale, left, top }: View, { picture, window }: Frame): View {
   const along = (at: number, length: number, room: number): number =>
     length <= room ? (room - length) / 2 : Math.min(0, Math.max(room - length, at));
@@ -63,7 +63,7 @@ function kept({ scale, left, top }: View, { picture, window }: Frame): View {
   };
 }
 
-/** Moved just so far that a pixel is well inside the window. */
+/** Just far enough to bring a pixel well into the window. */
 export function showing(view: View, [x, y]: Pixel, frame: Frame): View {
   const margin = 40;
   const need = (at: number, room: number): number =>
@@ -78,7 +78,7 @@ export function showing(view: View, [x, y]: Pixel, frame: Frame): View {
   );
 }
 
-/** The pixel under a place of the window, whole and inside the picture. */
+/** Whole, and inside the picture. */
 export function pixelAt(view: View, at: { readonly x: number; readonly y: number }, picture: Size): Pixel {
   return inside([(at.x - view.left) / view.scale, (at.y - view.top) / view.scale], picture);
 }

@@ -1,4 +1,4 @@
-/** Files of pictures become pixels and the other way round, in WebAssembly: a hostile file can damage nothing outside of it. */
+/** Decodes and encodes picture files in WebAssembly, so a hostile file can harm nothing outside. */
 import decodeJpeg, { init as initJpegDecoder } from '@jsquash/jpeg/decode.js';
 import encodeJpeg, { init as initJpegEncoder } from '@jsquash/jpeg/encode.js';
 import decodePng, { init as initPngDecoder } from '@jsquash/png/decode.js';
@@ -7,16 +7,15 @@ import type { Raster } from './raster.ts';
 
 export type PictureType = 'image/jpeg' | 'image/png';
 
-/** WebAssembly modules of the codecs, compiled by whoever can. */
+/** Compiled WebAssembly modules of the codecs. */
 export interface CompiledCodecs {
   readonly jpegDecoder: object;
   readonly jpegEncoder: object;
   readonly png: object;
 }
 
-/** What is decoded and encoded with. */
 export interface Codecs {
-  /** Pixels as they are stored, not yet upright. Throws when the file is damaged, or not of the size its head was read to have. */
+  /** Pixels as stored, not yet upright. Throws when damaged, or not the size its header gave. */
   readonly decode: (
     bytes: Uint8Array,
     type: PictureType,
@@ -26,9 +25,7 @@ export interface Codecs {
   readonly png: (raster: Raster) => Promise<Uint8Array>;
 }
 
-/*
- * The package is typed for browsers, whose names are not known here: what is called of it is said once, in these.
- */
+/* The package's types are for browsers; these are the parts we call. */
 type Start = (compiled: object, options?: { readonly printErr: () => void }) => Promise<unknown>;
 type Decode = (bytes: ArrayBuffer) => Promise<Raster>;
 type Encode = (image: Pixels, options?: { readonly quality: number }) => Promise<ArrayBuffer>;
@@ -45,7 +42,7 @@ const decoders: Readonly<Record<PictureType, Decode>> = {
 };
 const encoders = { jpeg: encodeJpeg as unknown as Encode, png: encodePng as unknown as Encode };
 
-/** The codecs make what browsers call ImageData and Node 20 lacks: whoever uses them gives this class that name. */
+/** The codecs make ImageData, which Node 20 lacks, so we supply this class. */
 export class Pixels implements Raster {
   readonly data: Uint8ClampedArray;
   readonly width: number;
@@ -58,7 +55,7 @@ export class Pixels implements Raster {
   }
 }
 
-/** With a buffer of its own: one of the codecs takes all of the buffer for the picture. */
+/** A buffer of its own: one codec takes all of it for the picture. */
 const asImage = ({ data, width, height }: Raster): Pixels =>
   new Pixels(Uint8ClampedArray.from(data), width, height);
 
@@ -81,5 +78,5 @@ export async function codecsOf({ jpegDecoder, jpegEncoder, png }: CompiledCodecs
   };
 }
 
-/** What a decoder has to say about a damaged file is not for the screen. */
+/** Decoders' own messages do not reach the screen. */
 const quiet = { printErr: (): void => undefined };

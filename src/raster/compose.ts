@@ -1,7 +1,7 @@
-/** A drawing laid over a picture. */
+/** Lays a drawing over a picture. */
 import type { Raster } from './raster.ts';
 
-/** A white sheet with a picture at its top left, and over all of it a drawing of the sheet's size whose colors are already weighed by its opacity. */
+/** The picture goes at the top left of a white sheet; the drawing has the sheet's size and premultiplied colors. */
 export function composed(photo: Raster, drawing: Raster): Raster {
   const { width, height } = drawing;
   const data = new Uint8Array(4 * width * height).fill(255);

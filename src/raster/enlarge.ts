@@ -1,7 +1,7 @@
-/** A small picture made larger, so that letters over it are sharp. */
+/** Enlarges a small picture so that letters over it are sharp. */
 import type { Raster } from './raster.ts';
 
-/** Made larger, to so many pixels of width, by what lies between the four nearest pixels. */
+/** To so many pixels wide, bilinear. */
 export function enlarged(raster: Raster, wanted: number): Raster {
   const width = Math.max(raster.width, Math.round(wanted));
   const height = Math.max(1, Math.round((raster.height * width) / raster.width));
@@ -25,7 +25,7 @@ export function enlarged(raster: Raster, wanted: number): Raster {
   return { width, height, data };
 }
 
-/** The two pixels between whose middles the middle of a larger grid's pixel lies, and how far from the first. */
+/** The two source pixels around a target pixel's center, and the share of the second. */
 function between(at: number, of: number, from: number): { low: number; high: number; part: number } {
   const place = Math.min(from - 1, Math.max(0, ((at + 0.5) * from) / of - 0.5));
   const low = Math.floor(place);

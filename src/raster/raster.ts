@@ -1,9 +1,9 @@
-/** A picture as pixels, cut out upright and made smaller. */
+/** Pixels of a picture, cropped upright and made smaller. */
 
 export interface Raster {
   readonly width: number;
   readonly height: number;
-  /** Red, green, blue and opacity of each pixel, row by row from the top. */
+  /** RGBA, row by row from the top. */
   readonly data: Uint8Array | Uint8ClampedArray;
 }
 
@@ -14,13 +14,13 @@ export interface Box {
   readonly height: number;
 }
 
-/** How the rows of a file lie in the scene, 1 to 8 (CIPA DC-008-2019, Exif 2.32, 4.6.5, tag Orientation); 1 is upright. */
+/** Exif orientation, 1 to 8 (CIPA DC-008-2019, Exif 2.32, 4.6.5); 1 is upright. */
 export type Orientation = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8;
 
-/** Whether width and height of the file are height and width of the scene. */
+/** Whether width and height are swapped in the file. */
 export const liesOnItsSide = (orientation: Orientation): boolean => orientation >= 5;
 
-/** Of a walk over the stored pixels: where the upright picture starts, and the steps to its right and down. */
+/** Start and steps through stored pixels for the upright picture. */
 interface Walk {
   readonly start: number;
   readonly right: number;
@@ -42,10 +42,7 @@ function walkOf({ width: w, height: h }: Raster, orientation: Orientation): Walk
   return walks[orientation];
 }
 
-/**
- * Cuts a box, in whole pixels of the upright picture and inside of it, and makes it `width` pixels wide by the mean of what falls on each
- * pixel; it is never made larger. Every stored pixel is read once.
- */
+/** Crops a box of the upright picture and shrinks it to `width` by averaging; never enlarges. Reads each stored pixel once. */
 export function cutOut(raster: Raster, box: Box, to: { width: number; orientation: Orientation }): Raster {
   const width = Math.max(1, Math.min(box.width, Math.round(to.width)));
   const height = Math.max(1, Math.round((box.height * width) / box.width));
@@ -76,7 +73,7 @@ interface Sums {
   readonly counts: Float64Array;
 }
 
-/** What is not opaque stands on white paper. */
+/** Transparency goes on white. */
 function addPixel(
   data: Raster['data'],
   at: number,
@@ -89,7 +86,6 @@ function addPixel(
   counts[column] = (counts[column] ?? 0) + 1;
 }
 
-/** Writes a row of means and starts the next. */
 function put(data: Uint8Array, row: number, { sums, counts }: Sums): void {
   const width = counts.length;
   for (let x = 0; x < width; x++) {

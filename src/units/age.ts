@@ -6,7 +6,7 @@ export type AgeRead = { ok: true; years: number } | { ok: false; why: string; su
 const years = new Set(['y', 'yr', 'yrs', 'year', 'years']);
 const months = new Set(['mo', 'mos', 'month', 'months']);
 
-/** Text -> years. Errors: no unit, a unit that is neither years nor months ("m" could be minutes or meters too), not a plain number. */
+/** Text -> years. Errors: no unit, an unknown unit ("m" could be meters), not a plain number. */
 export function parseAge(text: string): AgeRead {
   const clean = tidy(text).toLowerCase();
   const parts = /^([\d./ -]+?) ?([a-z]+)\.?$/.exec(clean.slice(0, 40));
@@ -14,7 +14,7 @@ export function parseAge(text: string): AgeRead {
     const bare = /^[\d.]+$/.test(clean);
     return {
       ok: false,
-      why: bare ? 'a number alone does not say its unit: y or months' : 'it is not an age',
+      why: bare ? 'add a unit: y or months' : 'it is not an age',
     };
   }
   const [, number = '', word = ''] = parts;
@@ -23,5 +23,5 @@ export function parseAge(text: string): AgeRead {
     return { ok: false, why: read.why, ...(read.suggestion && { suggestion: `${read.suggestion} ${word}` }) };
   if (years.has(word)) return { ok: true, years: toNumber(read.exact) };
   if (months.has(word)) return { ok: true, years: toNumber({ ...read.exact, under: read.exact.under * 12 }) };
-  return { ok: false, why: `"${word}" is not a unit of age: y or months` };
+  return { ok: false, why: `"${word}" is not a unit of age; use y or months` };
 }

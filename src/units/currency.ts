@@ -1,12 +1,12 @@
-/** Currencies and how many decimals their smallest coin has, as ISO 4217 lists them; the machine's own tables are not asked. */
+/** Currencies and the decimals of their smallest coin, as ISO 4217 lists them. */
 
 export interface Currency {
   readonly code: string;
-  /** Decimals of the minor unit: 2 for cents. */
+  /** 2 for cents. */
   readonly exponent: number;
 }
 
-/** Currencies in use with two decimals (ISO 4217, list one; from memory, held against another table in tests). */
+/** Two decimals (ISO 4217, list one; from memory, checked against another table in tests). */
 const cents =
   'AED AFN ALL AMD AOA ARS AUD AWG AZN BAM BBD BDT BGN BMD BND BOB BRL BSD BTN BWP BYN BZD CAD CDF CHF CNY COP ' +
   'CRC CUP CVE CZK DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP GEL GHS GIP GMD GTQ GYD HKD HNL HTG HUF IDR ILS INR ' +
@@ -31,7 +31,7 @@ const exponents: ReadonlyMap<string, number> = new Map([
 /** Every code that is taken. */
 export const currencyCodes: readonly string[] = [...exponents.keys()].sort();
 
-/** A code in capitals -> its currency; undefined when ISO 4217 does not list it. */
+/** undefined when ISO 4217 does not list the code. */
 export function currencyOf(code: string): Currency | undefined {
   const exponent = exponents.get(code);
   return exponent === undefined ? undefined : { code, exponent };

@@ -1,4 +1,4 @@
-/** Days of the calendar as ISO 8601 writes them, "2026-11-20"; the clock is read elsewhere. */
+/** Calendar days as ISO 8601 writes them, such as 2026-11-20. */
 
 export type DayRead = { ok: true; day: string } | { ok: false; why: string; suggestion?: string };
 
@@ -6,13 +6,13 @@ const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const firstYear = 1900;
 const lastYear = 2199;
 
-/** Text -> the same text when it is a day that exists (years 1900 to 2199). Errors: another way of writing, no such day. */
+/** Returns the text when the day exists. Errors: another format, no such day. */
 export function parseDay(text: string): DayRead {
   const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (parts === null) return otherWriting(text);
   const [year = 0, month = 0, day = 0] = parts.slice(1).map(Number);
   if (year < firstYear || year > lastYear)
-    return { ok: false, why: `the year ${String(year)} cannot be meant` };
+    return { ok: false, why: `the year must be ${String(firstYear)} to ${String(lastYear)}` };
   if (month < 1 || month > 12) return { ok: false, why: `there is no month ${String(month)}` };
   if (day < 1 || day > daysIn(year, month)) {
     return { ok: false, why: `that month has no day ${String(day)}` };
@@ -20,15 +20,14 @@ export function parseDay(text: string): DayRead {
   return { ok: true, day: text };
 }
 
-/** Days of a month (1 to 12) in the Gregorian calendar. */
 function daysIn(year: number, month: number): number {
   const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
   return month === 2 && leap ? 29 : (monthLengths[month - 1] ?? 0);
 }
 
-/** "12/18/2026" can only be the eighteenth; "12/11/2026" could be either, so nothing is suggested. */
+/** "12/18/2026" can only be December 18; "12/11/2026" could be either, so we suggest nothing. */
 function otherWriting(text: string): DayRead {
-  const why = 'a day is written year-month-day, as in 2026-12-18';
+  const why = 'write a day as year-month-day, such as 2026-12-18';
   const parts = /^(\d{1,2})[/.-](\d{1,2})[/.-](\d{4})$/.exec(text);
   if (parts === null) return { ok: false, why };
   const [first = 0, second = 0, year = 0] = parts.slice(1).map(Number);
@@ -48,13 +47,10 @@ export function dayText(day: string): string {
   return `${monthNames[Number(month) - 1] ?? month} ${String(Number(date))}, ${year}`;
 }
 
-/** A day as a whole number; the day after has the next one, 1970-01-01 has 0. */
+/** Days since 1970-01-01. */
 export type DayNumber = number;
 
-/**
- * Number of a day that parseDay accepted. Years are counted from March, so that a leap day comes last
- * (days-of-the-Gregorian-calendar arithmetic; a cycle of 400 years has 146 097 days).
- */
+/** Years start in March here, so the leap day comes last; 400 years have 146 097 days. */
 export function dayNumber(day: string): DayNumber {
   const [year = 0, month = 0, date = 0] = day.split('-').map(Number);
   const fromMarch = month > 2 ? year : year - 1;
@@ -66,12 +62,12 @@ export function dayNumber(day: string): DayNumber {
   return cycle * 146_097 + ofCycle * 365 + leaps + ofYear - 719_468;
 }
 
-/** The day of a number, as ISO 8601 writes it; four digits a year. */
+/** The inverse of dayNumber. */
 export function dayOf(number: DayNumber): string {
   const fromMarch = number + 719_468;
   const cycle = Math.floor(fromMarch / 146_097);
   const ofCycle = fromMarch - cycle * 146_097;
-  // Take off the leap days that have gone by, so that all years are 365 days long.
+  // Without leap days, every year has 365 days.
   const leaps = Math.floor(ofCycle / 1460) - Math.floor(ofCycle / 36_524) + Math.floor(ofCycle / 146_096);
   const year = Math.floor((ofCycle - leaps) / 365);
   const ofYear = ofCycle - (365 * year + Math.floor(year / 4) - Math.floor(year / 100));
@@ -82,7 +78,7 @@ export function dayOf(number: DayNumber): string {
   return [String(calendarYear).padStart(4, '0'), pad(month), pad(date)].join('-');
 }
 
-/** Weekday of a day as ISO 8601 counts: 1 Monday to 7 Sunday. */
+/** 1 Monday to 7 Sunday (ISO 8601). */
 export function weekdayOf(number: DayNumber): number {
   return ((((number + 3) % 7) + 7) % 7) + 1; // 1970-01-01 was a Thursday
 }

@@ -3,7 +3,7 @@
 /** Eighths of an inch in a foot. */
 export const EIGHTHS_A_FOOT = 96;
 
-/** Feet on a shelf as whole eighths of an inch; what is less than one is not there. */
+/** Rounds down: cord that is not there is not counted. */
 export const wholeEighths = (feet: number): number => Math.floor(feet * EIGHTHS_A_FOOT);
 
 /** Eighths of an inch as inches. */
@@ -12,7 +12,7 @@ export const inchesOf = (eighths: number): number => eighths / 8;
 /** Feet as inches. */
 export const inchesOfFeet = (feet: number): number => 12 * feet;
 
-/** Eighths of an inch -> "61 ft", "12 ft 6 1/8 in", "7 in"; a foot and more never shows as inches alone. */
+/** "61 ft", "12 ft 6 1/8 in", "7 in". */
 export function feetText(eighths: number): string {
   const feet = Math.floor(eighths / EIGHTHS_A_FOOT);
   const rest = eighths - feet * EIGHTHS_A_FOOT;

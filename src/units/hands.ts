@@ -1,4 +1,4 @@
-/** Heights in hands: four inches a hand, and the digit after the point counts inches, so 15.2 is 62 inches. */
+/** Heights in hands: four inches a hand; 15.2 is 62 inches. */
 import type { Inches } from './length.ts';
 
 export type HandsRead = { ok: true; inches: Inches } | { ok: false; why: string; suggestion?: string };
@@ -8,33 +8,30 @@ const pattern = /^(\d{1,3})(?:\.(\d+)(?: (\d{1,3}) ?\/ ?(\d{1,3}))?)?$/;
 
 const no = (why: string): HandsRead => ({ ok: false, why });
 
-/**
- * Text of a number of hands, without its unit ("15.2", "15", "15.2 1/2") -> inches.
- * Errors say why: "15.4" (four inches are the next hand), "15.10" and "16.75" (one digit only), "15 1/2" (hands are not split so).
- */
+/** Hands without the unit ("15.2", "15 1/2") -> inches. Errors: "15.4" (that is 16.0), "15.10" (one digit only), "15 1/2". */
 export function parseHands(text: string): HandsRead {
   const parts = pattern.exec(text);
   if (parts === null) {
-    return no('hands are whole, with a digit 0 to 3 after the point for inches, as in 15.2 hh');
+    return no('write whole hands, then a point and 0 to 3 inches, as in 15.2 hh');
   }
   const [, hands = '', digits = '0', top = '0', bottom = '1'] = parts;
   if (digits.length > 1) {
     return no(
-      `the digit after the point counts inches, 0 to 3, so there is only one: ${hands}.${digits} is neither ${hands}.${digits.charAt(0)} nor decimal hands`,
+      `write one digit after the point, 0 to 3 inches: ${hands}.${digits} is not ${hands}.${digits.charAt(0)}, and hands are not decimal`,
     );
   }
   if (Number(digits) >= inchesInHand) {
     return no(
-      `the digit after the point counts inches, 0 to 3: ${hands}.${digits} does not exist, after ${hands}.3 comes ${String(Number(hands) + 1)}.0`,
+      `the digit after the point counts inches, 0 to 3: after ${hands}.3 comes ${String(Number(hands) + 1)}.0`,
     );
   }
   if (Number(bottom) === 0 || Number(top) >= Number(bottom)) {
-    return no('a fraction of an inch after hands is less than one, as in 15.2 1/2 hh');
+    return no('the fraction after hands must be less than an inch, as in 15.2 1/2 hh');
   }
   return { ok: true, inches: Number(hands) * inchesInHand + Number(digits) + Number(top) / Number(bottom) };
 }
 
-/** Inches -> "15.2 hh", to the nearest whole inch; for lengths from zero up. */
+/** "15.2 hh", to the nearest inch. */
 export function formatHands(inches: Inches): string {
   const whole = Math.round(inches);
   return `${String(Math.floor(whole / inchesInHand))}.${String(whole % inchesInHand)} hh`;

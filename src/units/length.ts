@@ -1,15 +1,14 @@
-/** Lengths as people write them ("73 in", "16 1/2 in", "5 ft 2 in", "185 cm", "15.2 hh") become inches, or a reason why not. */
+/** Lengths as people write them ("73 in", "16 1/2 in", "5 ft 2 in", "185 cm", "15.2 hh"), in inches. */
 import { parseHands } from './hands.ts';
 import { numberPattern, parseNumber, product, toNumber, tidy, type Exact } from './number.ts';
 
-/** A length inside the program is a plain number of inches. */
 export type Inches = number;
 
 export type LengthRead = { ok: true; inches: Inches } | { ok: false; why: string; suggestion?: string };
 
 export type LengthUnit = 'in' | 'cm' | 'mm' | 'ft' | 'hh';
 
-/** Inches in one of each unit, as whole numbers over whole numbers so that nothing is lost. 2.54 cm an inch: NIST SP 811, appendix B. */
+/** As exact fractions. 2.54 cm per inch: NIST SP 811, appendix B. */
 const inchesPer: Readonly<Record<LengthUnit, Exact>> = {
   in: { over: 1, under: 1 },
   cm: { over: 50, under: 127 },
@@ -38,7 +37,7 @@ const no = (why: string, suggestion?: string): LengthRead => ({
   ...(suggestion === undefined ? {} : { suggestion }),
 });
 
-/** Text -> inches. Errors: no unit, an unknown unit, a decimal comma, hands that are no hands, anything else not a plain length. */
+/** Errors: no unit, unknown unit, decimal comma, wrong hands, not a plain length. */
 export function parseLength(text: string): LengthRead {
   const clean = tidy(text).toLowerCase();
   if (clean === '') return no('it is empty');
@@ -57,8 +56,8 @@ export function unitOf(word: string): LengthUnit | undefined {
 
 function fromOne([, sign = '', number = '', word = '']: RegExpExecArray): LengthRead {
   const unit = unitWords.get(word);
-  if (unit === undefined) return no(`"${word}" is not a unit it can take: ${units}`);
-  if (unit === 'hh') return sign === '' ? parseHands(number) : no('hands are never below zero');
+  if (unit === undefined) return no(`"${word}" is not a unit of length; use ${units}`);
+  if (unit === 'hh') return sign === '' ? parseHands(number) : no('hands cannot be negative');
   const read = parseNumber(number);
   if (!read.ok) return no(read.why, read.suggestion && `${sign}${read.suggestion} ${word}`);
   const inches = toNumber(product(read.exact, inchesPer[unit]));
@@ -66,34 +65,34 @@ function fromOne([, sign = '', number = '', word = '']: RegExpExecArray): Length
 }
 
 function fromFeet([, feetText = '', , inchText = '', word = '']: RegExpExecArray): LengthRead {
-  if (word === '') return no('the second number has no unit: feet are followed by inches, as in 5 ft 2 in');
+  if (word === '') return no('the second number needs a unit, as in 5 ft 2 in');
   const inchWord = word.replace(/\.$/, '');
-  if (unitWords.get(inchWord) !== 'in') return no('feet are followed by inches, as in 5 ft 2 in');
-  if (!/^\d+$/.test(feetText)) return no('before inches, feet are a whole number, as in 5 ft 2 in');
+  if (unitWords.get(inchWord) !== 'in') return no('after feet, write inches, as in 5 ft 2 in');
+  if (!/^\d+$/.test(feetText)) return no('before inches, feet must be a whole number, as in 5 ft 2 in');
   const feet = parseNumber(feetText);
   const inches = parseNumber(inchText);
   if (!feet.ok) return no(feet.why);
   if (!inches.ok) return no(inches.why);
-  if (toNumber(inches.exact) >= 12) return no('after feet, inches stay under 12');
+  if (toNumber(inches.exact) >= 12) return no('after feet, inches must be under 12');
   const { over, under } = inches.exact;
   return { ok: true, inches: toNumber({ over: feet.exact.over * 12 * under + over, under }) };
 }
 
-/** Only reached for text that is no length; finds the most useful thing to say about it. */
+/** The most useful thing to say about text that is no length. */
 function whyNot(text: string): LengthRead {
   const comma = decimalComma.exec(text);
   if (comma !== null) return fromComma(comma);
-  if (/^-?[\d. /-]+$/.test(text)) return no(`a number alone does not say its unit: ${units}`);
-  if (/\d,\d/.test(text)) return no('a comma is not read in a number: use a point');
-  if (/\d ?e ?[+-]?\d/.test(text)) return no('a number is written out in plain digits');
-  return no(`it is not a number followed by a unit: ${units}`);
+  if (/^-?[\d. /-]+$/.test(text)) return no(`add a unit: ${units}`);
+  if (/\d,\d/.test(text)) return no('use a point in a number, not a comma');
+  if (/\d ?e ?[+-]?\d/.test(text)) return no('write the number in plain digits');
+  return no(`write a number and a unit: ${units}`);
 }
 
 function fromComma([, whole = '', part = '', space = '', word = '']: RegExpExecArray): LengthRead {
-  // Three digits after the comma may as well mean thousands: say both, suggest neither.
-  if (part.length === 3) return no(`a comma is not read: write ${whole}${part} or ${whole}.${part}`);
+  // Three digits could mean thousands: name both, suggest neither.
+  if (part.length === 3) return no(`write ${whole}${part} or ${whole}.${part}, without a comma`);
   const point = `${whole}.${part}${space}${word}`;
   return parseLength(point).ok
-    ? no('decimals take a point, not a comma', point)
-    : no('decimals take a point, not a comma');
+    ? no('use a point for decimals, not a comma', point)
+    : no('use a point for decimals, not a comma');
 }

@@ -1,11 +1,11 @@
-/** Money as whole minor units (cents), and exact fractions for rates: nothing here is ever a rounded double. */
+/** Money as whole cents, and rates as exact fractions: never a rounded double. */
 import type { Currency } from './currency.ts';
 import type { Exact } from './number.ts';
 
-/** An amount in minor units, a whole number: 1250 is 12.50 where a cent is the smallest coin. */
+/** 1250 is 12.50 in a currency with cents. */
 export type Minor = number;
 
-/** A fraction of two whole numbers of any size, `under` above 0; kept exact until a line is printed. */
+/** `under` is above 0; exact until a line is printed. */
 export interface Rate {
   readonly over: bigint;
   readonly under: bigint;
@@ -14,7 +14,7 @@ export interface Rate {
 /** A written number as a fraction. */
 export const rateOf = ({ over, under }: Exact): Rate => ({ over: BigInt(over), under: BigInt(under) });
 
-/** A whole number as a fraction. Errors: RangeError when it is not whole. */
+/** Errors: RangeError when it is not whole. */
 export const wholeRate = (value: number): Rate => ({ over: BigInt(value), under: 1n });
 
 /** Product of fractions; of none it is 1. */
@@ -28,9 +28,9 @@ export const plus = (...rates: readonly Rate[]): Rate =>
     under: 1n,
   });
 
-/** a / b. Errors: RangeError when b is 0. */
+/** Errors: RangeError when b is 0. */
 export function dividedBy(a: Rate, b: Rate): Rate {
-  if (b.over === 0n) throw new RangeError('nothing can be divided by 0');
+  if (b.over === 0n) throw new RangeError('cannot divide by 0');
   const sign = b.over < 0n ? -1n : 1n;
   return { over: sign * a.over * b.under, under: sign * a.under * b.over };
 }
@@ -38,13 +38,12 @@ export function dividedBy(a: Rate, b: Rate): Rate {
 /** So many percent as a fraction. */
 export const percentRate = (percent: Rate): Rate => ({ over: percent.over, under: percent.under * 100n });
 
-/** The nearest double, for showing a quantity beside its amount; never for money. */
+/** For showing a quantity next to its amount; never for money. */
 export const toDouble = ({ over, under }: Rate): number => Number(over) / Number(under);
 
 /**
- * The nearest whole number; exactly half goes away from zero, as bills are rounded by hand and as sales tax tables do
- * [common practice]. Half to even would spare a long sum a drift, but our total is the sum of what is printed, so there
- * is none to spare. Errors: RangeError beyond what a double holds exactly.
+ * To the nearest whole, halves away from zero, as bills and sales tax tables do [common practice]. Totals add printed lines, so no drift
+ * builds up. Errors: RangeError beyond what a double holds exactly.
  */
 export function rounded({ over, under }: Rate): Minor {
   const size = over < 0n ? -over : over;
@@ -53,11 +52,11 @@ export function rounded({ over, under }: Rate): Minor {
   return over < 0n && whole !== 0 ? -whole : whole;
 }
 
-/** An amount times a rate, rounded once: what a printed line holds. */
+/** Rounded once, as printed. */
 export const amountOf = (unit: Minor, ...rates: readonly Rate[]): Minor =>
   rounded(times(wholeRate(unit), ...rates));
 
-/** Sum of printed amounts: exact, nothing is rounded here. Errors: RangeError beyond what a double holds exactly. */
+/** Adds printed lines exactly. Errors: RangeError beyond what a double holds exactly. */
 export function sumOf(amounts: readonly Minor[]): Minor {
   const sum = amounts.reduce((total, amount) => total + BigInt(amount), 0n);
   return rounded({ over: sum, under: 1n });
@@ -65,11 +64,11 @@ export function sumOf(amounts: readonly Minor[]): Minor {
 
 export type AmountRead = { ok: true; decimals: number } | { ok: false; why: string; suggestion?: string };
 
-/** Most digits before the point: far more than a shop asks, far less than a double loses. */
+/** More than any shop needs, and exact in a double. */
 const mostDigits = 7;
 const mostDecimals = 4;
 
-/** Whether a text is an amount, "12.50" or "12", whatever the currency. Errors: a sign, a comma, a currency, too many digits. */
+/** "12.50" or "12" in any currency. Errors: a sign, comma or currency, too many digits. */
 export function readAmount(text: string): AmountRead {
   const [, whole = '', part = ''] = /^(\d+)(?:\.(\d+))?$/.exec(text) ?? [];
   if (whole !== '' && whole.length <= mostDigits && part.length <= mostDecimals) {
@@ -77,21 +76,21 @@ export function readAmount(text: string): AmountRead {
   }
   if (whole !== '') return { ok: false, why: 'it has too many digits' };
   const comma = /^\d+,\d{1,2}$/.test(text) ? text.replace(',', '.') : undefined;
-  if (comma !== undefined) return { ok: false, why: 'decimals take a point', suggestion: comma };
+  if (comma !== undefined) return { ok: false, why: 'use a point for decimals', suggestion: comma };
   const bare = /^(?:\D{1,4} ?)?(\d+(?:\.\d+)?)(?: ?[^\d.,]{1,4})?$/.exec(text)?.[1];
-  const why = 'an amount is plain digits with a point; the currency is said once, under currency';
+  const why = 'write plain digits with a point; name the currency once, under currency';
   return bare === undefined || text.startsWith('-')
     ? { ok: false, why }
     : { ok: false, why, suggestion: bare };
 }
 
-/** An amount that `readAmount` takes -> minor units; undefined when it has more decimals than the currency. */
+/** undefined when it has more decimals than the currency. */
 export function minorOf(text: string, { exponent }: Currency): Minor | undefined {
   const [whole = '', part = ''] = text.split('.');
   return part.length > exponent ? undefined : Number(whole + part.padEnd(exponent, '0'));
 }
 
-/** Minor units as text without the currency: "12.50", "-3.00", "1500" where there are no minor units. */
+/** "12.50", "-3.00"; "1500" in a currency without cents. */
 export function amountText(amount: Minor, { exponent }: Currency): string {
   const digits = String(Math.abs(amount)).padStart(exponent + 1, '0');
   const whole = digits.slice(0, digits.length - exponent);
@@ -99,7 +98,7 @@ export function amountText(amount: Minor, { exponent }: Currency): string {
   return `${amount < 0 ? '-' : ''}${whole}${part}`;
 }
 
-/** The same with its sign or code: "$12.50", "12.50 CHF". */
+/** "$12.50", "12.50 CHF". */
 export const moneyText = (amount: Minor, currency: Currency): string =>
   currency.code === 'USD'
     ? `${amount < 0 ? '-' : ''}$${amountText(Math.abs(amount), currency)}`

@@ -1,13 +1,12 @@
-/** The right word for a wrong one: for hints only, nothing is ever put right behind the writer's back. */
+/** Finds the right word for a wrong one, only for hints. */
 import { distance } from 'fastest-levenshtein';
 
-/** Longer input is no slip of the fingers, and comparing it would only cost time. */
+/** Longer input is not a slip; comparing it costs time. */
 const longest = 40;
 
 /**
- * The allowed word nearest to `word`, or undefined when none is near: same letters in another spelling (snake_case, camelCase,
- * capitals), else about one wrong letter in three, two swapped neighbors being one ("nmae" -> "name"), else the one word of which
- * it is a part ("girth" -> "heart-girth") or with which it shares a stem ("rope" -> "roping").
+ * The nearest allowed word, or undefined: same letters in another spelling, else about one wrong letter in three ("nmae" -> "name"), else
+ * the one word that contains it ("girth" -> "heart-girth") or shares its stem ("rope" -> "roping").
  */
 export function nearestWord(word: string, allowed: readonly string[]): string | undefined {
   if (word.length > longest || plain(word) === '') return undefined;
@@ -18,7 +17,7 @@ export function nearestWord(word: string, allowed: readonly string[]): string | 
   return byDistance(word, allowed) ?? byPart(word, allowed) ?? byStem(word, allowed);
 }
 
-/** Letters and digits only, lower case: heartGirth, heart_girth and Heart-Girth all become the same. */
+/** heartGirth, heart_girth and Heart-Girth become the same. */
 function plain(word: string): string {
   return word.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');
 }
@@ -37,7 +36,7 @@ function byDistance(word: string, allowed: readonly string[]): string | undefine
   return best;
 }
 
-/** Wrong, missing and surplus letters; one pair of swapped neighbors counts as one. */
+/** Counts wrong, missing and extra letters; a swapped pair counts once. */
 function slips(word: string, candidate: string): number {
   let least = distance(word, candidate);
   for (let i = 1; i < word.length; i++) {
@@ -53,14 +52,14 @@ function byPart(word: string, allowed: readonly string[]): string | undefined {
   return fitting.length === 1 ? fitting[0] : undefined;
 }
 
-/** Whole words only: the stem of a part is too little likeness. Of several words of one stem any may be meant, so none is named. */
+/** Whole words only. When several share the stem, none is named. */
 function byStem(word: string, allowed: readonly string[]): string | undefined {
   const stem = stemOf(plain(word));
   const fitting = allowed.filter((candidate) => stemOf(plain(candidate)) === stem);
   return stem.length >= 3 && fitting.length === 1 ? fitting[0] : undefined;
 }
 
-/** A word without its ending, at least three letters: rope, ropes, roper and roping are all "rop", slip and slipping "slip". */
+/** rope, ropes, roper and roping all give "rop". */
 function stemOf(word: string): string {
   const stem = /^(.{3,}?)(?:ings?|ers?|ed|e?s|ies|e|y)$/u.exec(word)?.[1] ?? word;
   return stem.replace(/^(.{2,})(.)\2$/u, '$1$2');

@@ -1,17 +1,16 @@
-/** Plain written numbers ("4.25", "7/8", "16 1/2", "16½") as exact fractions; no signs, exponents, words or commas. */
+/** Plain numbers ("4.25", "7/8", "16 1/2", "16½") as exact fractions. */
 
-/** A fraction of two whole numbers; kept exact until the one division at the end. */
+/** Exact until the one division at the end. */
 export interface Exact {
   over: number;
   under: number;
 }
 
-/** On each side of the point. */
 const mostDigits = 6;
 
 export type NumberRead = { ok: true; exact: Exact } | { ok: false; why: string; suggestion?: string };
 
-/** Source of a pattern for every number text that parseNumber may accept; uses no capturing groups. */
+/** Source of a pattern for number text; no capturing groups. */
 export const numberPattern = String.raw`(?:\d[\d.]*[ -]\d+ ?\/ ?\d+|\d+ ?\/ ?\d+|\d[\d.]*|\.\d+)`;
 
 const glyphs: Readonly<Record<string, string>> = {
@@ -37,8 +36,8 @@ const glyphs: Readonly<Record<string, string>> = {
 const glyph = new RegExp(`(\\d?)[ -]?([${Object.keys(glyphs).join('')}])`, 'g');
 
 /**
- * Same text with typographic quotes, minus signs, spaces and fraction signs turned into the plain ones. In patterns the signs stand as
- * numbers: the build turns them into ASCII in strings only, and bin/cinchwright reads the program as ASCII.
+ * Makes typographic quotes, minus signs, spaces and fractions plain. Written as escapes, since bin/cinchwright reads the program as
+ * ASCII.
  */
 export function tidy(text: string): string {
   return text
@@ -46,15 +45,15 @@ export function tidy(text: string): string {
       glyph,
       (_, digit: string, sign: string) => `${digit === '' ? '' : `${digit} `}${glyphs[sign] ?? ''}`,
     )
-    .replace(/[\u2044\u2215]/g, '/') // fraction and division slash
-    .replace(/[\u2032\u2019\u2018]/g, "'") // prime and single quotes
-    .replace(/[\u2033\u201d\u201c]|''/g, '"') // double prime and double quotes
-    .replace(/[\u2212\u2013]/g, '-') // minus and en dash
+    .replace(/[\u2044\u2215]/g, '/')
+    .replace(/[\u2032\u2019\u2018]/g, "'")
+    .replace(/[\u2033\u201d\u201c]|''/g, '"')
+    .replace(/[\u2212\u2013]/g, '-')
     .replace(/\s+/g, ' ')
     .trim();
 }
 
-/** Text of a plain number -> exact fraction. Errors: not a number, too many digits, nothing below the line of a fraction, "3 5/4". */
+/** Errors: not a number, too many digits, a zero denominator, "3 5/4". */
 export function parseNumber(text: string): NumberRead {
   const parts = /^(?:(\d+)|(\d*)\.(\d+)|(?:(\d+)[ -])?(\d+) ?\/ ?(\d+))$/.exec(text);
   if (parts === null) return { ok: false, why: 'it is not a plain number such as 4.5 or 16 1/2' };
@@ -69,7 +68,7 @@ export function parseNumber(text: string): NumberRead {
   return fraction(wholePart, Number(top), Number(bottom));
 }
 
-/** Spreadsheets and drawing programs write more digits than anybody measured: without those it can be copied back. */
+/** A spreadsheet's extra digits, cut so that the number can be copied back. */
 function tooLong(decimal: string | undefined): NumberRead {
   const why = `the number has too many digits: at most ${String(mostDigits)} before and ${String(mostDigits)} after the point`;
   const suggestion = decimal === undefined ? '' : String(Number(Number(decimal).toFixed(mostDigits)));
@@ -77,9 +76,9 @@ function tooLong(decimal: string | undefined): NumberRead {
 }
 
 function fraction(whole: string, top: number, bottom: number): NumberRead {
-  if (bottom === 0) return { ok: false, why: 'a fraction cannot have 0 below the line' };
+  if (bottom === 0) return { ok: false, why: 'a fraction cannot have 0 on the bottom' };
   if (whole === '') return { ok: true, exact: { over: top, under: bottom } };
-  if (top >= bottom) return { ok: false, why: 'a fraction after a whole number is less than one' };
+  if (top >= bottom) return { ok: false, why: 'a fraction after a whole number must be less than one' };
   return { ok: true, exact: { over: Number(whole) * bottom + top, under: bottom } };
 }
 
@@ -88,7 +87,7 @@ export function product(a: Exact, b: Exact): Exact {
   return { over: a.over * b.over, under: a.under * b.under };
 }
 
-/** The nearest double: one rounding. */
+/** The nearest double. */
 export function toNumber({ over, under }: Exact): number {
   return over / under;
 }

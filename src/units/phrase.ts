@@ -1,6 +1,6 @@
-/** Words plus quantities: a reason keeps its numbers as numbers until a printer puts them in the reader's units. */
+/** Words plus quantities: numbers stay numbers until a printer puts them in the reader's units. */
 
-/** A number with what it is, so that a printer can choose unit and rounding. A `length` prints to the quarter, a `fine-length` finer, a `gap` finer and never too large, an `overlap` never too small, a `chance` as percent. */
+/** A `length` prints to the quarter; a `gap` never too large, an `overlap` never too small; a `chance` in percent. */
 export interface Quantity {
   readonly value: number;
   readonly as:
@@ -12,13 +12,13 @@ export interface Phrase {
   readonly values: readonly (Quantity | string)[];
 }
 
-/** A length of a finished thing, in inches: prints as the nearest quarter. */
+/** Inches of a finished thing: prints to the quarter. */
 export const len = (value: number): Quantity => ({ value, as: 'length' });
-/** A computed distance, in inches: prints to the eighth on a screen, with decimals for scripts. */
+/** Computed inches: prints to the eighth on a screen, decimals for scripts. */
 export const dist = (value: number): Quantity => ({ value, as: 'fine-length' });
-/** Room that there is, in inches: rounded down on a screen. */
+/** Room: rounded down on a screen. */
 export const gap = (value: number): Quantity => ({ value, as: 'gap' });
-/** How far something reaches too far, in inches: rounded up on a screen. */
+/** Overlap: rounded up on a screen. */
 export const overlap = (value: number): Quantity => ({ value, as: 'overlap' });
 /** A probability, 0 to 1. */
 export const chance = (value: number): Quantity => ({ value, as: 'chance' });
@@ -41,16 +41,16 @@ export function listed(items: readonly string[], last = 'and'): string {
 export const plural = (count: number, one: string, many = `${one}s`): string =>
   `${String(count)} ${count === 1 ? one : many}`;
 
-/** Template tag: say`stands ${dist(1.24)} from the elbow`. Cheap: nothing is formatted here. */
+/** Template tag: say`${dist(1.24)} from the elbow`. Formats nothing yet. */
 export function say(words: TemplateStringsArray, ...values: (Quantity | string)[]): Phrase {
   return { words, values };
 }
 
-/** Phrases one after the other: commas, and a semicolon before the last. */
+/** Commas, and a semicolon before the last. */
 export const joined = (phrases: readonly Phrase[]): Phrase =>
   inARow(phrases, (i) => (i === phrases.length - 1 ? '; ' : ', '));
 
-/** Phrases one after the other, each a sentence, or with what stands before each but the first. */
+/** Sentences, or with the given text before each but the first. */
 export function inARow(phrases: readonly Phrase[], before: (i: number) => string = () => ' '): Phrase {
   const words: string[] = [''];
   const values: Phrase['values'][number][] = [];

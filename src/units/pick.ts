@@ -1,8 +1,8 @@
-/** Elements of lists that are known to be there, and places in lists that are in order. */
+/** Elements of lists that must be there, and places in sorted lists. */
 
 /**
- * Element `i` of a list.
- * @throws RangeError when there is none: an error of the program, never of its input
+ * Element `i`.
+ * @throws RangeError when there is none, which is our bug.
  */
 export function pick<T>(list: readonly T[], i: number): T {
   const found = list[i];
@@ -10,12 +10,12 @@ export function pick<T>(list: readonly T[], i: number): T {
   return found;
 }
 
-/** Whole numbers from 0 up to, but without, `count`. */
+/** 0 up to `count`, without it. */
 export function upTo(count: number): number[] {
   return Array.from({ length: count }, (_, i) => i);
 }
 
-/** First whole number from 0 up to, but without, `count` that holds, else `count`. What holds must hold for all that follow. */
+/** First number below `count` that holds, else `count`; once it holds it must keep holding. */
 export function firstFrom(count: number, holds: (i: number) => boolean): number {
   let [low, high] = [0, count];
   while (low < high) {

@@ -1,14 +1,11 @@
-/** Lengths as the bench reads them: quarter inches for finished things, decimals for computed distances; the same on every machine. */
+/** Lengths for the bench: quarters for finished things, decimals for computed ones. */
 import type { Inches } from './length.ts';
 
 /** NIST SP 811, appendix B. */
 export const cmPerInch = 2.54;
 const fractions = ['', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
 
-/**
- * Inches -> text in the reader's unit. `finished` is what a tape can follow: "4 1/4 in", "10.8 cm";
- * `computed` keeps decimals: "1.24 in", "3.1 cm".
- */
+/** `finished` is what a tape can follow ("4 1/4 in", "10.8 cm"); `computed` keeps decimals ("1.24 in"). */
 export function formatLength(
   inches: Inches,
   unit: 'in' | 'cm' = 'in',
@@ -18,7 +15,7 @@ export function formatLength(
   return style === 'computed' ? `${decimals(inches, 2)} in` : `${quarters(inches)} in`;
 }
 
-/** A number with so many decimals, and never "-0.0". */
+/** Never "-0.0". */
 export function decimals(value: number, places: number): string {
   const text = value.toFixed(places);
   return Number(text) === 0 ? text.replace('-', '') : text;
@@ -28,10 +25,10 @@ const quarters = (inches: Inches): string => eighths(2 * Math.round(inches * 4))
 
 const rounding = { nearest: Math.round, down: Math.floor, up: Math.ceil } as const;
 
-/** A thousandth of a step is no reason to take the next one. */
+/** Ignore a thousandth of a step. */
 const hair = { nearest: 0, down: 1e-3, up: -1e-3 } as const;
 
-/** A computed distance as a tape reads it: "1 3/8 in", "3.5 cm"; rounded down where it is room, up where it is too much. */
+/** To the eighth: room rounds down, overlap up. */
 export function onTape(inches: Inches, unit: 'in' | 'cm', round: keyof typeof rounding): string {
   const steps = (perInch: number): number => rounding[round](inches * perInch + hair[round]);
   return unit === 'cm' ? `${decimals(steps(10 * cmPerInch) / 10, 1)} cm` : `${eighths(steps(8))} in`;

@@ -1,4 +1,4 @@
-/** Words and quantities in the reader's units, wrapped to the reader's screen. */
+/** Words and quantities in the reader's units, wrapped to the screen. */
 import type { Phrase, Quantity } from './phrase.ts';
 import { cmPerInch, decimals, formatLength, onTape } from './print.ts';
 import { visible } from './clean.ts';
@@ -8,10 +8,10 @@ export type Units = 'in' | 'cm';
 
 const kpaPerPsi = 6.894757;
 
-/** For people who hold a tape, or for scripts and `--why`, which want decimals. */
+/** For a tape, or for scripts and `--why`, which want decimals. */
 export type Reading = 'tape' | 'decimals';
 
-/** A reason as text: quantities in the reader's units, texts that came from files made visible. */
+/** Text from files is made visible. */
 export function phraseText({ words, values }: Phrase, units: Units, reading: Reading = 'tape'): string {
   return words.reduce((text, word, i) => {
     const value = values[i - 1];
@@ -22,7 +22,7 @@ export function phraseText({ words, values }: Phrase, units: Units, reading: Rea
 const valueText = (value: Quantity | string, units: Units, reading: Reading): string =>
   typeof value === 'string' ? visible(value) : quantityText(value, units, reading);
 
-/** Room is never told as more than there is, nor an overlap as less. */
+/** Room rounds down, overlap up. */
 const rounding = { 'fine-length': 'nearest', gap: 'down', overlap: 'up' } as const;
 
 /** One quantity with its unit. */
@@ -49,18 +49,18 @@ export function quantityText({ value, as }: Quantity, units: Units, reading: Rea
   }
 }
 
-/** A chance as whole percent; never certain either way. */
+/** Never 0% or 100%. */
 export function chanceText(chance: number): string {
   const percent = Math.round(100 * chance);
   if (percent >= 100) return '>99%';
   return percent <= 0 ? '<1%' : `${String(percent)}%`;
 }
 
-/** A length with one decimal, for what is only known to about that. */
+/** For lengths known to about that. */
 export const roughLength = (inches: number, units: Units): string =>
   `${decimals(units === 'in' ? inches : inches * cmPerInch, 1)} ${units}`;
 
-/** The number after "give or take": to a twentieth of an inch or a tenth of a centimeter; a smaller one keeps its digits. */
+/** To a twentieth of an inch or a tenth of a centimeter; smaller spreads keep their digits. */
 export function spreadNumber(inches: number, units: Units): string {
   const cm = inches * cmPerInch;
   if (units === 'cm') return decimals(cm, cm < SMALL ? 2 : 1);
@@ -70,54 +70,51 @@ export function spreadNumber(inches: number, units: Units): string {
 /** The same of a ratio, which has no unit. */
 export const ratioSpread = (sd: number): string => (sd < SMALL ? smallSpread(sd) : trimmed(sd));
 
-/** Below this, coarse rounding would double a spread, halve it or make it nothing. */
+/** Below this, coarse rounding would double a spread or lose it. */
 const SMALL = 0.1;
 
-/** Two decimals, three where two would be off by a tenth or more; no trailing zeros. */
+/** Three decimals where two would be off by a tenth; no trailing zeros. */
 const smallSpread = (value: number): string => String(Number(decimals(value, value < 0.05 ? 3 : 2)));
 
-/** Two decimals at most, no trailing zeros. */
+/** No trailing zeros. */
 const trimmed = (value: number): string => String(Number(decimals(value, 2)));
 
 /** A length or a ratio of the list of inputs. */
 export function inputText({ value, unit }: { value: number; unit: 'in' | 'ratio' }, units: Units): string {
   if (unit === 'ratio') return decimals(value, 2);
   if (units === 'in') return `${trimmed(value)} in`;
-  // A strand is a few millimeters wide: one decimal would halve what is known of it.
+  // A strand is a few millimeters wide: one decimal is too coarse.
   return Math.abs(value) < 0.5 ? `${trimmed(value * cmPerInch)} cm` : formatLength(value, 'cm');
 }
 
-/** Where an input came from: what kind of knowledge, and of what. A basis that says it all stands alone. */
+/** How we know an input. */
 export const basisText = ({ kind, basis }: { kind: string; basis: string }): string =>
   basis === kind || kind === 'photo' || basis.startsWith('worked out') ? basis : `${kind}: ${basis}`;
 
 /** First letter in capitals: the start of a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** First letter small: what goes on behind a colon. */
+/** For text after a colon. */
 export const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
-/** Spaces at which a line must not end: between a number and its unit or fraction. */
+/** Keeps a number with its unit or fraction. */
 const glued =
   /(?<=\d) (?=(?:in|cm|ft|psi|kPa|%|sq (?:in|cm)|strands?|\d\/\d)(?![\w/]))|(?<=\d sq) (?=in|cm)/g;
 const GLUE = '\u00a0';
 
-/** The text with those spaces made of another kind. */
+/** With no-break spaces instead. */
 export const glue = (text: string): string => text.replace(glued, GLUE);
 
 /** The same text with all spaces of one kind again. */
 export const unglue = (text: string): string => text.replaceAll(GLUE, ' ');
 
-/** Columns before the first line and before the further ones. */
+/** Columns before the first line and before the rest. */
 export interface Indent {
   readonly first: number;
   readonly rest: number;
 }
 
-/**
- * Lines of at most `width` columns behind their indent; a word too long for a line is cut. Whatever text reaches a page comes through
- * here, so it is made visible here, even when its maker forgot.
- */
+/** Lines of at most `width` columns after their indent; longer words are cut. All page text passes here, so it is made visible here. */
 export function wrap(text: string, width: number, indent: number | Indent = 0): string[] {
   const { first, rest } = typeof indent === 'number' ? { first: indent, rest: indent } : indent;
   const lines: string[] = [];

@@ -1,24 +1,24 @@
-/** How many columns a text takes on a screen: 2 for wide signs and emoji, 0 for marks that sit on the letter before. */
+/** Columns a text takes on a screen: 2 for wide signs and emoji, 0 for combining marks. */
 
-/** Blocks that East Asian terminals draw two columns wide (Unicode UAX #11, classes W and F, in broad strokes). */
+/** Wide blocks (Unicode UAX #11, classes W and F, roughly). */
 const wide =
   /^[\u1100-\u115f\u231a\u231b\u2329\u232a\u23e9-\u23ec\u23f0\u23f3\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\ua000-\ua4cf\ua960-\ua97f\uac00-\ud7a3\uf900-\ufaff\ufe10-\ufe19\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{16fe0}-\u{18dff}\u{1aff0}-\u{1b2ff}\u{1f200}-\u{1f2ff}\u{20000}-\u{3fffd}]/u;
 const pictures = /\p{Emoji_Presentation}|\ufe0f/u;
 const marksOnly = /^[\p{Mn}\p{Me}]+$/u;
-/** One column a sign, the space that keeps a number with its unit included. */
+/** One column each, with the no-break space. */
 const plain = /^[\x20-\x7e\xa0]*$/;
 
 let segmenter: Intl.Segmenter | undefined;
 
-/** The signs of a text as a reader counts them: a letter with its accents, an emoji of several parts. */
+/** Letters with their accents, whole emoji. */
 export function signs(text: string): string[] {
   if (plain.test(text)) return text.split('');
-  // Made late: most orders are plain letters, and making it takes time.
+  // Made on demand: it is slow and rarely needed.
   segmenter ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
   return Array.from(segmenter.segment(text), ({ segment }) => segment);
 }
 
-/** Columns of a text without color codes. */
+/** Without color codes. */
 export function columns(text: string): number {
   if (plain.test(text)) return text.length;
   return signs(text).reduce((sum, sign) => sum + columnsOfSign(sign), 0);
@@ -29,13 +29,13 @@ function columnsOfSign(sign: string): number {
   return wide.test(sign) || pictures.test(sign) ? 2 : 1;
 }
 
-/** The longest start of a text that fits, with an ellipsis where something was cut. */
+/** Cut with an ellipsis where it does not fit. */
 export function fit(text: string, most: number): string {
   if (columns(text) <= most) return text;
   return `${startOf(text, most - 1)}…`;
 }
 
-/** The longest start of a text that fits, at least one sign. */
+/** At least one sign. */
 export function startOf(text: string, most: number): string {
   let taken = '';
   let used = 0;

@@ -1,16 +1,16 @@
-/** Cuts a file into its YAML documents, so that one that cannot be read spoils no other. */
+/** Cuts a file into YAML documents, so a broken one spoils no other. */
 
 export interface Chunk {
-  /** From 1, as they stand in the file. */
+  /** From 1. */
   number: number;
   text: string;
-  /** Where the chunk starts in the file. */
+  /** Offset in the file. */
   base: number;
 }
 
 /**
- * YAML forbids a line starting "---" or "..." inside any value, quoted or not, so cutting there is always right, and it keeps a
- * missing quote from swallowing the next order. Chunks of nothing but blanks, comments and directives are left out.
+ * YAML forbids a line starting "---" or "..." inside a value, so cutting there is safe and a missing quote cannot swallow the next order.
+ * Empty chunks are dropped.
  */
 export function cut(text: string): Chunk[] {
   const chunks: Chunk[] = [];
@@ -28,5 +28,4 @@ export function cut(text: string): Chunk[] {
   return chunks;
 }
 
-/** Whether some line of it is neither blank nor a comment nor a directive. */
 const tells = (chunk: string): boolean => /(?:^|\n)[^\S\n]*[^\s#%]/.test(chunk.replace(/^---/, ''));

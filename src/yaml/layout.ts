@@ -1,14 +1,14 @@
-/** What the layout of the lines says when YAML trips: a tab, a line too far in or out, no space after a colon. */
+/** Explains YAML errors by the layout of lines: tabs, indents, a missing space after a colon. */
 import type { ErrorCode } from 'yaml';
 import type { Fault } from './problem.ts';
 
-/** A line of the text and the offset it starts at. */
+/** `start` is its offset. */
 export interface Row {
   text: string;
   start: number;
 }
 
-/** Where and over what the YAML package tripped; `row` counts from 0. */
+/** Where the YAML package failed; `row` counts from 0. */
 interface Trip {
   code: ErrorCode;
   row: number;
@@ -29,7 +29,7 @@ export function rowsOf(text: string): Row[] {
   });
 }
 
-/** The fault as the writer sees it, or undefined when the layout is not to blame. */
+/** undefined when the layout is not to blame. */
 export function layoutFault(rows: readonly Row[], { code, row }: Trip): Laid | undefined {
   const here = rows[row];
   const next = rows.slice(row + 1).find(isContent);
@@ -43,20 +43,20 @@ export function layoutFault(rows: readonly Row[], { code, row }: Trip): Laid | u
   return code === 'BAD_INDENT' ? tooFarOut(rows.slice(0, row).filter(isContent), here) : undefined;
 }
 
-/** Whether a line starts with a tab, which YAML does not count as space. */
+/** YAML does not count tabs as space. */
 export function isTabbed({ text }: Row): boolean {
   return tabbed.test(text);
 }
 
-/** The line at the left edge under which a line stands: what follows a fault in the same block is doubtful. */
+/** The unindented line above: the rest of its block cannot be trusted after an error. */
 export function edgeAbove(rows: readonly Row[], row: number): number {
   return rows.slice(0, row + 1).findLastIndex(({ text }) => /^[^\s#]/.test(text));
 }
 
-/** Hint for text that is a key and its value without a space between; undefined for any other text. */
+/** For "key:value" without a space. */
 export function noSpaceHint(text: string): string | undefined {
   const key = /^(?:- +)?([A-Za-z][\w-]*):(?![\s/]|$)/.exec(text)?.[1];
-  return key === undefined ? undefined : `a space is missing after the colon of "${key}:"`;
+  return key === undefined ? undefined : `put a space after "${key}:"`;
 }
 
 function noSpace(row: Row): Laid | undefined {
@@ -69,16 +69,15 @@ function tabFault(row: Row): Laid {
   return { path: '', offset: row.start, expected: 'spaces at the start of the line', hint };
 }
 
-/** A line deeper than the finished one above it. */
 function tooFarIn(above: Row, row: Row): Laid | undefined {
   const by = indent(row) - indent(above);
   if (by <= 0 || !/:\s+[^\s#]/.test(above.text)) return undefined;
-  const hint = `this line stands ${spaces(by)} too far in`;
-  const text = by === 1 ? '' : '; if it is part of a text, that goes in quotes';
+  const hint = `this line is ${spaces(by)} too far right`;
+  const text = by === 1 ? '' : '; if it is part of a text, put the text in quotes';
   return { ...at(row), expected: columnOf(indent(above)), hint: hint + text };
 }
 
-/** A line between two columns where blocks above it start: it belongs to the nearer one. */
+/** The line belongs to the nearer of two columns. */
 function tooFarOut(above: readonly Row[], row: Row): Laid | undefined {
   const open = openColumns(above);
   const own = indent(row);
@@ -86,15 +85,15 @@ function tooFarOut(above: readonly Row[], row: Row): Laid | undefined {
   const outer = open.findLast((column) => column < own);
   if (inner === undefined || open.includes(own) || /^[\]}]/.test(row.text.trim())) return undefined;
   const [out, into] = [inner - own, outer === undefined ? Infinity : own - outer];
-  // Half-way, a line that opens a block is likelier one of the outer lines.
+  // Half-way, a line that opens a block more likely belongs outside.
   const isOuter = into < out || (into === out && /:\s*(?:#.*)?$/.test(row.text));
   const hint = isOuter
-    ? `this line stands ${spaces(into)} too far in`
-    : `this line stands ${spaces(out)} too far out`;
+    ? `this line is ${spaces(into)} too far right`
+    : `this line is ${spaces(out)} too far left`;
   return { ...at(row), expected: columnOf(isOuter ? own - into : inner), hint };
 }
 
-/** Columns of the lines that are not closed by a later line further out, outermost first. */
+/** Outermost first. */
 function openColumns(above: readonly Row[]): number[] {
   const open: number[] = [];
   for (const row of above.toReversed()) {

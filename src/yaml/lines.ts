@@ -1,18 +1,18 @@
-/** From an offset in a text to its line and column, both from 1. */
+/** Turns an offset into line and column, both from 1. */
 
 export class Lines {
   readonly #starts: number[] = [0];
   readonly #text: string;
   readonly #before: number;
 
-  /** @param before lines of the file that stand before the text */
+  /** @param before lines of the file before the text */
   constructor(text: string, before = 0) {
     this.#text = text;
     this.#before = before;
     for (let at = text.indexOf('\n'); at !== -1; at = text.indexOf('\n', at + 1)) this.#starts.push(at + 1);
   }
 
-  /** Line and column of an offset; columns count characters, so an emoji is one. */
+  /** Columns count characters; an emoji is one. */
   at(offset: number): { line: number; column: number } {
     let low = 0;
     let high = this.#starts.length - 1;
@@ -22,12 +22,11 @@ export class Lines {
       else high = middle - 1;
     }
     const before = this.#text.slice(this.#starts[low], offset);
-    // Bounded: on a line of a million characters the exact count helps nobody.
+    // Bounded: a million-character line needs no exact count.
     const column = (before.length > 5000 ? before.length : Array.from(before).length) + 1;
     return { line: this.#before + low + 1, column };
   }
 
-  /** The text of the line an offset is on, trimmed. */
   textAt(offset: number): string {
     const start = this.#starts[this.at(offset).line - this.#before - 1] ?? 0;
     const end = this.#text.indexOf('\n', start);

@@ -1,4 +1,4 @@
-/** YAML text -> its documents as plain trees, with the YAML's own faults located; nothing here knows what an order is. */
+/** YAML text -> plain trees, with YAML errors located; knows nothing of orders. */
 import { Composer, CST, Parser, isMap, isScalar, type Document } from 'yaml';
 import type { Chunk } from './documents.ts';
 import { edgeAbove, isTabbed, layoutFault, rowsOf, type Row } from './layout.ts';
@@ -10,45 +10,44 @@ import { strangeSign, strangeWords, syntaxWords } from './syntax.ts';
 import type { Spot, Tree } from './tree.ts';
 import { gaveUp, newWalk, walkNode, type Placed } from './walk.ts';
 
-/** After so many the reader has stopped reading. */
+/** More than anyone reads. */
 export const mostProblems = 100;
-/** Complaints of the package that are looked at: several may fall on one line. */
+/** Several complaints may share a line. */
 const mostTrips = 300;
 
-const unclosed = 'the quote or bracket that opens here to be closed';
+const unclosed = 'an end to the quote or bracket that opens here';
 
 interface Broken {
-  /** So deep that composing it could exhaust the stack. */
+  /** Deeper could exhaust the stack. */
   deep: boolean;
   fault: Placed;
 }
 
 export interface Loaded {
   file: string;
-  /** Undefined when there is only one document. */
+  /** undefined for a single document. */
   document: number | undefined;
-  /** Undefined when the text could not be understood as YAML. */
+  /** undefined when it is not YAML. */
   tree: Tree | undefined;
-  /** Value of a key at the top, even of a document whose rest could not be read. */
+  /** A top-level value, even when the rest cannot be read. */
   top: (key: string) => string | undefined;
-  /** First line with contents. */
   line: number;
   problems: Problem[];
   settled: ReadonlySet<string>;
-  /** A fault put where its path is; a path that does not exist is put at its nearest parent. */
+  /** Locates a fault; a missing path gets its nearest parent. */
   locate: (fault: Fault, path: readonly PropertyKey[], side?: keyof Spot) => Problem;
 }
 
 /**
- * The documents of a text, in order. A file without any gives an empty list. Never throws.
- * @param most how many of them are wanted
+ * Documents in order; none for an empty file. Never throws.
+ * @param most how many are wanted
  */
 export function load(raw: string, file: string, most = Infinity): Loaded[] {
   const source = sourceOf(raw, file);
   return source.chunks.slice(0, most).map((chunk) => loadChunk(source, chunk));
 }
 
-/** One document of a text. Never throws. */
+/** Never throws. */
 export function loadChunk(source: Source, chunk: Chunk): Loaded {
   const document = source.chunks.length > 1 ? chunk.number : undefined;
   const parsed = parse(chunk.text);
@@ -71,7 +70,7 @@ export function loadChunk(source: Source, chunk: Chunk): Loaded {
     const hint =
       fault.earlier === undefined
         ? fault.hint
-        : `it is on line ${at(chunk.base + fault.earlier).line} already`;
+        : `it is already on line ${at(chunk.base + fault.earlier).line}`;
     return problem({ ...fault, hint, found: fault.found ?? textFound(source, offset) }, offset);
   };
   const problems = [...parsed.faults, ...walk.faults].map(place);
@@ -92,7 +91,7 @@ export function loadChunk(source: Source, chunk: Chunk): Loaded {
   };
 }
 
-/** The line where something is wrong, as messages give it; undefined where nothing stands on it. */
+/** The line as messages quote it. */
 function textFound({ lines }: Source, offset: number): string | undefined {
   const text = lines.textAt(offset);
   return text === '' ? undefined : shown(text);
@@ -105,7 +104,7 @@ function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
     const tokens = [...new Parser().parse(text)];
     const broken = tokens.map(brokenToken).find((fault) => fault !== undefined);
     if (broken?.deep === true) return { doc: undefined, faults: [broken.fault] };
-    // Failsafe: every scalar stays text. Doubled keys we report ourselves, with both lines and without comparing each with each.
+    // Failsafe schema: every scalar stays text. We report doubled keys ourselves.
     const composer = new Composer({
       schema: 'failsafe',
       uniqueKeys: false,
@@ -119,7 +118,7 @@ function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
   }
 }
 
-/** One fault a line: the package often trips again over what it has just complained about. */
+/** One fault a line: the package often complains twice. */
 function syntaxFaults(doc: Document | undefined, text: string): Placed[] {
   const lines = new Lines(text);
   const rows = rowsOf(text);
@@ -129,7 +128,7 @@ function syntaxFaults(doc: Document | undefined, text: string): Placed[] {
   for (const { code, pos } of (doc?.errors ?? []).slice(0, mostTrips)) {
     const row = lineOf(pos[0]);
     const laid = layoutFault(rows, { code, row });
-    // Once one line stands wrong, those after it in the same block are measured against the wrong one.
+    // After one wrong line, the rest of its block is misjudged.
     const edge = edgeAbove(rows, row);
     if (laid === undefined && code === 'BAD_INDENT' && wrong.has(edge)) continue;
     if (laid !== undefined) wrong.add(edge);
@@ -140,7 +139,7 @@ function syntaxFaults(doc: Document | undefined, text: string): Placed[] {
   return withoutEchoes(faults, rows).slice(0, mostProblems);
 }
 
-/** After a tab the package misreads the rest of the block: of such a block only the tabs are told. */
+/** After a tab the package misreads the block: report only the tabs. */
 function withoutEchoes(faults: ReadonlyMap<number, Placed>, rows: readonly Row[]): Placed[] {
   const isTab = (line: number): boolean => rows[line] !== undefined && isTabbed(rows[line]);
   const blocks = new Set([...faults.keys()].filter(isTab).map((line) => edgeAbove(rows, line)));
@@ -149,7 +148,7 @@ function withoutEchoes(faults: ReadonlyMap<number, Placed>, rows: readonly Row[]
     .map(([, fault]) => fault);
 }
 
-/** The first token that lies too deep or is never closed; without recursion, because depth is what is being guarded against. */
+/** The first token too deep or never closed; no recursion, since depth is the danger. */
 function brokenToken(root: CST.Token): Broken | undefined {
   const stack: { token: CST.Token; depth: number }[] = [{ token: root, depth: 0 }];
   for (let next = stack.pop(); next !== undefined; next = stack.pop()) {
@@ -159,7 +158,7 @@ function brokenToken(root: CST.Token): Broken | undefined {
       return { deep: false, fault: { path: '', expected: unclosed, offset: token.offset } };
     if (token.type === 'document' && token.value !== undefined) stack.push({ token: token.value, depth });
     if (!CST.isCollection(token)) continue;
-    // Last in, first out: pushed backwards, so that the first fault of the text is the one told.
+    // A stack: pushed in reverse, so the first fault comes out first.
     for (const { key, value } of token.items.toReversed()) {
       if (value) stack.push({ token: value, depth: depth + 1 });
       if (key) stack.push({ token: key, depth: depth + 1 });
@@ -168,26 +167,26 @@ function brokenToken(root: CST.Token): Broken | undefined {
   return undefined;
 }
 
-/** A quote or bracket left open: the package complains at the end of the text, the writer needs the start. */
+/** The package complains at the end of the text; people need the start. */
 function isUnclosed(token: CST.Token): boolean {
   if (token.type === 'flow-collection') return token.end.length === 0;
   if (token.type === 'double-quoted-scalar') return token.source.length < 2 || !token.source.endsWith('"');
   return token.type === 'single-quoted-scalar' && (token.source.length < 2 || !token.source.endsWith("'"));
 }
 
-/** Strange signs in comments and keys, which no value reports; a line that has its problem already gets no second. */
+/** Strange signs in comments and keys; one problem a line. */
 function withStrangeSigns(problems: Problem[], text: string, place: (fault: Placed) => Problem): Problem[] {
   const strange: Problem[] = [];
   let next = 0;
   for (const { 0: sign, index } of text.matchAll(new RegExp(strangeSign, 'gu'))) {
     if (strange.length >= mostProblems) break;
-    if (index < next) continue; // one a line
+    if (index < next) continue;
     strange.push(place({ path: '', ...strangeWords(sign), offset: index }));
     const end = text.indexOf('\n', index);
     next = end === -1 ? text.length : end;
   }
   const lines = new Set(strange.map(({ line }) => line));
-  // What the YAML package makes of such a line is only confusing.
+  // What the package says of such a line confuses.
   const kept = problems.filter((problem) => problem.path !== '' || !lines.has(problem.line));
   const told = new Set(kept.map((problem) => problem.line));
   return [...kept, ...strange.filter((problem) => !told.has(problem.line))];
@@ -208,7 +207,7 @@ function topText(doc: Document | undefined, key: string): string | undefined {
   return typeof value === 'string' && value.trim() !== '' ? shown(value.trim()) : undefined;
 }
 
-/** The same from a text that is no YAML: the line that starts with the key, if there is one. */
+/** From text that is not YAML: the line that starts with the key. */
 function writtenTop(text: string, key: string): string | undefined {
   const value = new RegExp(`^${key}:[ \\t]+["']?([^"'#\\r\\n]*)`, 'm').exec(text)?.[1]?.trim();
   return value === undefined || value === '' ? undefined : shown(value);

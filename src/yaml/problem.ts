@@ -1,24 +1,23 @@
-/** A fault of a file, located so that a person can put a finger on it. */
+/** A fault of a file, located. */
 
 export interface Problem {
   file: string;
-  /** Which document of the file, from 1; only said when the file holds several. */
+  /** From 1; only when the file holds several. */
   document?: number;
-  /** From 1. */
   line: number;
-  /** From 1, in characters. */
+  /** In characters, from 1. */
   column: number;
-  /** "horse.heart-girth", "buckles[0].bar"; empty for the document itself. */
+  /** "horse.heart-girth", "buckles[0].bar"; empty for the document. */
   path: string;
-  /** What stands there, shortened. */
+  /** What is there, shortened. */
   found?: string;
-  /** A plain sentence fragment: "a length with its unit, such as 73 in". */
+  /** A sentence fragment: "a length with its unit, such as 73 in". */
   expected: string;
   /** The nearest right word or the likely slip. */
   hint?: string;
 }
 
-/** What is wrong, before it is known where: the part of a problem that a check can say. */
+/** A fault not yet located. */
 export interface Fault {
   path: string;
   expected: string;
@@ -28,7 +27,7 @@ export interface Fault {
 
 export const longestFound = 60;
 
-/** Path of keys and list places -> "horse.trouble[0]". */
+/** "horse.trouble[0]". */
 export function pathText(path: readonly PropertyKey[]): string {
   return path
     .map((step) => (typeof step === 'number' ? `[${String(step)}]` : `.${shown(String(step))}`))
@@ -36,7 +35,7 @@ export function pathText(path: readonly PropertyKey[]): string {
     .replace(/^\./, '');
 }
 
-/** Text of a file made safe and short enough to be quoted in a message. */
+/** Safe and short enough to quote. */
 export function shown(text: string): string {
   const short = text.length > longestFound ? `${text.slice(0, longestFound)}…` : text;
   return short.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, (sign) => {

@@ -1,22 +1,22 @@
-/** Texts that are not even handed to the YAML package: so deep, so long or so full that reading them would cost more than any order does. */
+/** Refuses text that is too deep, long or full to parse safely. */
 
-/** Orders are four levels deep; the bound keeps a hostile file from exhausting the stack. */
+/** Orders are four levels deep; the bound protects the stack. */
 export const deepest = 24;
 
-/** So many brackets or dashes in one another, even if some stand in quotes, are no order; the package's stack is not to be tried. */
+/** Even inside quotes this many brackets or dashes are no order. */
 const mostBrackets = 200;
 
-/** Letters of a document, as JavaScript counts them. An order has a few thousand. */
+/** JavaScript characters; an order has a few thousand. */
 export const mostLetters = 400_000;
 
-/** Line ends, commas and brackets of a document, wherever they stand: time and memory of the package go by them. */
+/** Time and memory of the YAML package grow with these. */
 export const mostMarks = 30_000;
 
-export const tooDeep = `at most ${String(deepest)} levels of lists and blocks in one another`;
-const tooLong = `at most ${String(mostLetters)} letters in a document`;
+export const tooDeep = `at most ${String(deepest)} levels of lists and blocks`;
+const tooLong = `at most ${String(mostLetters)} characters in a document`;
 const tooFull = `at most ${String(mostMarks)} line ends, commas and brackets in a document`;
 
-/** Why a document is not read, and where it passes the bound; undefined when it may be read. */
+/** Why a document is refused, and where; undefined when it may be read. */
 export function refused(text: string): { path: ''; expected: string; offset: number } | undefined {
   if (text.length > mostLetters) return { path: '', expected: tooLong, offset: mostLetters };
   const full = fullAt(text);
@@ -34,11 +34,11 @@ function fullAt(text: string): number | undefined {
   return undefined;
 }
 
-/** Where brackets that go far too deep pass the bound of levels, or where dashes that do begin. */
+/** Where nesting passes the bound. */
 function deepAt(text: string): number | undefined {
   let depth = 0;
   let passed = 0;
-  // What follows "#" after a blank is a comment: it is matched as a whole and does not count.
+  // Comments do not count.
   for (const { 0: sign, index } of text.matchAll(/(?<!\S)#.*|[[\]{}]/g)) {
     if (sign.startsWith('#')) continue;
     depth = Math.max(0, depth + (sign === '[' || sign === '{' ? 1 : -1));

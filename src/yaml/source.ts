@@ -1,4 +1,4 @@
-/** The text of a file, cut into its documents, and where each of them starts. */
+/** The text of a file, cut into documents with their places. */
 import { cut, type Chunk } from './documents.ts';
 import { Lines } from './lines.ts';
 
@@ -6,21 +6,17 @@ export interface Source {
   text: string;
   file: string;
   lines: Lines;
-  /** Documents, in order. */
   chunks: readonly Chunk[];
 }
 
-/**
- * Text of a file as it was read, or of a part of it.
- * @param before lines of the file that stand before that part
- */
+/** @param before lines of the file before this part */
 export function sourceOf(raw: string, file: string, before = 0): Source {
-  // A byte order mark belongs to the encoding; files glued together have them in the middle too.
+  // Byte order marks; joined files have them in the middle too.
   const text = raw.replace(/^\ufeff/gm, '');
   return { text, file, lines: new Lines(text, before), chunks: cut(text) };
 }
 
-/** Offset in the file of the first contents of a document. */
+/** Offset of the first contents. */
 export function startOf(chunk: Chunk): number {
   const match = /^(?!---|[ \t]*(?:#|%|\r?$))[ \t]*/m.exec(chunk.text);
   return chunk.base + (match === null ? 0 : match.index + match[0].length);

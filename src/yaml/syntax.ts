@@ -1,4 +1,4 @@
-/** Faults of the YAML itself, in words for people who do not know YAML. */
+/** YAML errors in words for people who do not know YAML. */
 import type { ErrorCode } from 'yaml';
 
 interface Words {
@@ -6,7 +6,7 @@ interface Words {
   hint?: string;
 }
 
-const colon = 'text with a colon and a space in it goes in quotes';
+const colon = 'put text with a colon and a space in quotes';
 
 const words: Partial<Record<ErrorCode, Words>> = {
   TAB_AS_INDENT: {
@@ -23,25 +23,25 @@ const words: Partial<Record<ErrorCode, Words>> = {
   },
   MULTILINE_IMPLICIT_KEY: {
     expected: '"key: value" on one line',
-    hint: 'the colon is missing, or the line is set too far in',
+    hint: 'the colon is missing, or the line is too far right',
   },
   MISSING_CHAR: { expected: 'a closing quote or bracket, or the colon after a key' },
-  UNEXPECTED_TOKEN: { expected: '"key: value"', hint: 'text with signs such as [ ] { } , goes in quotes' },
-  BAD_SCALAR_START: { expected: 'a value', hint: 'a value that starts with @, ` or % goes in quotes' },
+  UNEXPECTED_TOKEN: { expected: '"key: value"', hint: 'put text with [ ] { } or , in quotes' },
+  BAD_SCALAR_START: { expected: 'a value', hint: 'put a value that starts with @, ` or % in quotes' },
   BAD_DQ_ESCAPE: {
     expected: 'a plain text',
-    hint: 'between double quotes a backslash has a meaning: use single quotes',
+    hint: 'a backslash is special in double quotes: use single quotes',
   },
-  BAD_ALIAS: { expected: 'a value', hint: 'a value that starts with * or & goes in quotes' },
+  BAD_ALIAS: { expected: 'a value', hint: 'put a value that starts with * or & in quotes' },
   KEY_OVER_1024_CHARS: { expected: 'a short key' },
 };
 
-/** A code of the YAML package -> what was expected there, and the usual slip. */
+/** What was expected, and the usual slip. */
 export function syntaxWords(code: ErrorCode): Words {
   return words[code] ?? { expected: 'well-formed YAML: "key: value" lines' };
 }
 
-/** Signs that no text of an order holds: control characters, marks of broken encoding, hidden marks that turn the writing direction. */
+/** Control characters, broken encoding, marks that reverse text. */
 export const strangeSign =
   /[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\u202a-\u202e\u2066-\u2069\ufffd\ufffe\uffff]|\r(?!\n)|\p{Cs}/u;
 
@@ -49,6 +49,6 @@ export const strangeSign =
 export function strangeWords(sign: string): Words {
   if (sign === '\ufffd') return { expected: 'text in UTF-8', hint: 'the file was saved in another encoding' };
   if (sign === '\r')
-    return { expected: 'lines that end the usual way', hint: 'a carriage return stands alone' };
+    return { expected: 'ordinary line endings', hint: 'there is a carriage return without a line feed' };
   return { expected: 'text without control characters or hidden marks' };
 }

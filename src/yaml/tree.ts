@@ -1,12 +1,12 @@
-/** A parsed document as plain lists, blocks and texts, with the place of everything in it. */
+/** A parsed document as plain lists, blocks and text, with places. */
 
 export interface Block {
   [key: string]: Tree;
 }
-/** Every leaf is the text as it was written: 15.10, 7/8, 012 and yes are never turned into something else. */
+/** Leaves stay text as written: 15.10, 7/8, 012, yes. */
 export type Tree = string | Tree[] | Block;
 
-/** Offsets in the file of a key and of its value. */
+/** Offsets in the file. */
 export interface Spot {
   key: number;
   value: number;
@@ -28,7 +28,7 @@ export function treeAt(tree: Tree | undefined, path: readonly PropertyKey[]): Tr
   return here;
 }
 
-/** How a message calls what it found: the text itself, or the kind of thing. */
+/** The text itself, or what kind of thing it is. */
 export function describe(tree: Tree | undefined): string | undefined {
   if (tree === undefined || typeof tree === 'string') return tree;
   return Array.isArray(tree) ? 'a list' : 'a block of keys';

@@ -1,4 +1,4 @@
-/** From the nodes of the YAML package to our plain tree: places kept, doubled keys and odd constructions reported. */
+/** Turns the YAML package's nodes into our tree and reports doubled keys and odd constructions. */
 import {
   isAlias,
   isMap,
@@ -15,20 +15,20 @@ import { pathText, shown, type Fault } from './problem.ts';
 import { strangeSign, strangeWords } from './syntax.ts';
 import type { Block, Spot, Tree } from './tree.ts';
 
-/** More than any order or shop holds, and few enough to be read at once: repeated aliases grow without limit otherwise. */
+/** More than any order or shop needs; repeated aliases grow without limit. */
 export const mostNodes = 20_000;
 
 type Path = readonly PropertyKey[];
 
-/** A fault with its offset within the chunk; `earlier` is where the key stood the first time. */
+/** Offset within the chunk; `earlier` is the first place of a doubled key. */
 export type Placed = Fault & { offset: number; earlier?: number };
 
-/** The state of one walk over one document. */
+/** State while walking one document. */
 export interface Walk {
   faults: Placed[];
-  /** Offsets within the chunk, by path text. */
+  /** By path, offsets within the chunk. */
   spots: Map<string, Spot>;
-  /** Paths already reported: no further complaint about them or what they hold. */
+  /** Paths already reported. */
   settled: Set<string>;
   anchors: Map<string, unknown>;
   open: Set<unknown>;
@@ -40,12 +40,12 @@ export function newWalk(): Walk {
   return { faults: [], spots: new Map(), settled: new Set(), anchors: new Map(), open: new Set(), nodes: 0 };
 }
 
-/** Whether the walk was given up because aliases repeat too much. */
+/** Whether aliases repeated too much. */
 export function gaveUp(walk: Walk): boolean {
   return walk.nodes > mostNodes;
 }
 
-/** A node -> its tree; undefined when it was reported instead. */
+/** undefined when it was reported instead. */
 export function walkNode(walk: Walk, node: unknown, path: Path): Tree | undefined {
   walk.nodes += 1;
   if (gaveUp(walk)) return tooMuch(walk, node, path);
@@ -69,11 +69,11 @@ export function walkNode(walk: Walk, node: unknown, path: Path): Tree | undefine
 function walkText(walk: Walk, node: Scalar, path: Path): Tree | undefined {
   const text = typeof node.value === 'string' ? node.value.trim() : '';
   if (node.type === 'PLAIN' && /^(?:~|null)$/i.test(text)) {
-    const hint = 'the word itself goes in quotes';
+    const hint = 'if you mean the word itself, put it in quotes';
     return report(walk, node, {
       path: pathText(path),
       found: text,
-      expected: 'a value: this means left empty',
+      expected: 'a value: this one means empty',
       hint,
     });
   }
@@ -81,7 +81,7 @@ function walkText(walk: Walk, node: Scalar, path: Path): Tree | undefined {
     return report(walk, node, {
       path: pathText(path),
       found: 'nothing',
-      expected: 'a value: it is left empty',
+      expected: 'a value: it is empty',
     });
   }
   const strange = strangeSign.exec(text);
@@ -95,7 +95,7 @@ function walkSeq(walk: Walk, node: YAMLSeq, path: Path): Tree {
     const here = [...path, index];
     const at = offsetOf(item);
     walk.spots.set(pathText(here), { key: at, value: at });
-    // A reported entry keeps its seat, so that the places of those after it stay right; its path is settled.
+    // A reported entry keeps its place, so later places stay right.
     list.push(walkNode(walk, item, here) ?? '');
   });
   return list;
@@ -132,14 +132,14 @@ function walkPair(walk: Walk, { pair, block, path }: { pair: Pair; block: Block;
   const at = offsetOf(pair.key);
   walk.spots.set(text, { key: at, value: offsetOf(pair.value, at) });
   if (pair.value === null) {
-    report(walk, pair.key, { path: text, found: 'nothing', expected: 'a value: it is left empty' });
+    report(walk, pair.key, { path: text, found: 'nothing', expected: 'a value: it is empty' });
     return;
   }
   const tree = walkNode(walk, pair.value, here);
   if (tree !== undefined) block[key] = tree;
 }
 
-/** Between braces "height:15 hh" is a key without a value: told as the missing space it is. */
+/** In braces, "height:15 hh" is a key without a value: report the missing space. */
 function glued(walk: Walk, { key, value }: Pair, path: Path): boolean {
   const text = isScalar(key) && value === null ? String(key.value) : '';
   const hint = noSpaceHint(text);
@@ -149,7 +149,7 @@ function glued(walk: Walk, { key, value }: Pair, path: Path): boolean {
   return true;
 }
 
-/** Between braces a comma ends the value: { elbow-room: 4,5 in } holds a "4" and a key "5 in". Both are told as one, once. */
+/** In braces, { elbow-room: 4,5 in } reads as "4" and a key "5 in": report one fault. */
 function splitByComma(walk: Walk, { node, at, path }: { node: YAMLMap; at: number; path: Path }): boolean {
   const pair = node.items[at];
   if (node.flow !== true || pair === undefined) return false;
@@ -158,7 +158,7 @@ function splitByComma(walk: Walk, { node, at, path }: { node: YAMLMap; at: numbe
   if (next === undefined || !isWhole(pair) || !isDecimals(next)) return false;
   const [whole, decimals] = [String((pair.value as Scalar).value), String((next.key as Scalar).value)];
   const key = String((pair.key as Scalar).value);
-  const hint = `decimals take a point: write ${key}: ${whole}.${decimals}`;
+  const hint = `use a point for decimals: write ${key}: ${whole}.${decimals}`;
   const fault = { path: pathText([...path, key]), found: shown(`${whole},${decimals}`), hint: shown(hint) };
   report(walk, pair.value, { ...fault, expected: 'one value: between braces a comma ends it' });
   return true;
@@ -169,7 +169,7 @@ const isWhole = (pair: Pair | undefined): boolean =>
 const isDecimals = ({ key, value }: Pair): boolean =>
   value === null && isScalar(key) && /^\d{1,6}(?: ?[a-z"']+)?$/i.test(String(key.value));
 
-/** The key as text; undefined when it cannot be one and was reported. */
+/** undefined when it was reported. */
 function readKey(walk: Walk, node: unknown, path: Path): string | undefined {
   const refuse = (found: string, expected: string): string | undefined => {
     walk.faults.push({ path: pathText(path), found, expected, offset: offsetOf(node) });
@@ -180,12 +180,12 @@ function readKey(walk: Walk, node: unknown, path: Path): string | undefined {
   const key = typeof node.value === 'string' ? node.value : '';
   if (key === '') return refuse('an empty key', 'a word before the colon');
   if (key === '<<') return refuse('<<', 'keys written out: blocks are not merged');
-  // Setting it would change what the object is instead of what it holds.
+  // Would change the object itself.
   if (key === '__proto__') return refuse('__proto__', 'a key of the order or shop file');
   return key;
 }
 
-/** Follows the walk's own list of anchors, not the package's search through the whole document for every alias. */
+/** Uses our own list of anchors; the package searches the document for every alias. */
 function walkAlias(walk: Walk, node: Alias, path: Path): Tree | undefined {
   const target = walk.anchors.get(node.source);
   const where = { path: pathText(path), found: `*${shown(node.source)}` };
@@ -193,18 +193,18 @@ function walkAlias(walk: Walk, node: Alias, path: Path): Tree | undefined {
     return report(walk, node, {
       ...where,
       expected: 'a value',
-      hint: 'nothing named so was marked with & before; or put the text in quotes',
+      hint: 'no value above is marked with & and this name; if it is text, put it in quotes',
     });
   }
   if (walk.open.has(target))
-    return report(walk, node, { ...where, expected: 'a value that does not hold itself' });
+    return report(walk, node, { ...where, expected: 'a value that does not contain itself' });
   return walkNode(walk, target, path);
 }
 
 function tooMuch(walk: Walk, node: unknown, path: Path): Tree | undefined {
   if (walk.nodes > mostNodes + 1) return undefined;
   return report(walk, node, {
-    // Where an alias led would be a long path that nobody wrote.
+    // Not where the alias led: nobody wrote that path.
     path: pathText(path.slice(0, 1)),
     expected: `at most ${String(mostNodes)} values in a document`,
     hint: walk.anchors.size > 0 ? 'aliases (*) repeat too much' : undefined,

@@ -20,7 +20,7 @@ describe.skipIf(noBrowser)('the page for landmarks, before its block is taken', 
     await page.locator('[data-field="lengthUnit"]').selectOption('m');
     await page.locator('[data-field="length"]').fill('400');
     await settled(page);
-    expect(await page.locator('#wrong').textContent()).toContain('from 0.1 m to 3.66 m');
+    expect(await page.locator('#wrong').textContent()).toContain('0.1 m to 3.66 m');
     await page.locator('[data-field="length"]').fill('1');
     await settled(page);
     expect(await page.locator('#wrong').textContent()).toBe('');
@@ -41,12 +41,12 @@ describe.skipIf(noBrowser)('the page for landmarks, before its block is taken', 
   const moved = (key: keyof typeof places, to: Place): Place[] =>
     Object.entries(places).map(([name, at]) => (name === key ? to : at));
   test.each<[string, { marks: Place[]; length?: string; says: RegExp; ready?: true }]>([
-    ['no length', { marks: good, length: '', says: /^Not ready: still to come: size of the measure/ }],
+    ['no length', { marks: good, length: '', says: /^Not ready: still needed: size of the measure/ }],
     [
       'a ring a foot too far back',
       {
         marks: moved('ring', [870, 560]),
-        says: /^Complete, but look at: A ring 1\d\.\d in behind the groove/,
+        says: /^Complete, but check: A ring .* this one is 1\d\.\d in behind/,
         ready: true,
       },
     ],
@@ -88,7 +88,7 @@ describe.skipIf(noBrowser)('the page for landmarks, before its block is taken', 
       await goTo(page, name);
       await clickPixel(page, places[name === 'elbow' ? 'elbow' : 'girth-groove']);
     }
-    expect(await page.locator('#readings').textContent()).toContain('The horse looksto the left');
+    expect(await page.locator('#readings').textContent()).toContain('The horse facesleft');
   });
 
   test('leaving a page with marks that were not taken away is asked about', async () => {

@@ -99,7 +99,7 @@ describe('an answer', () => {
       'shape of the barrel, one of slab-sided, average, round',
       'did you mean "round"',
     ],
-    ['room', '4', 'room 4', 'back of elbow to girth groove', 'does not say its unit'],
+    ['room', '4', 'room 4', 'back of elbow to girth groove', 'add a unit'],
     ['room', '44 in', 'room 44 in', 'back of elbow to girth groove from', 'did you mean "44 mm"'],
     ['trouble', 'slips', 'slips', 'words that mean one thing', 'rolls to a side, or slides back'],
     ['wants', 'straight 24', '24', 'strands, an odd whole number', 'even'],

@@ -29,8 +29,8 @@ describe('the command line', () => {
     [['--columns', 'order,,file'], '--columns has an empty name'],
     [['--columns', 'order,order'], '--columns has "order" twice'],
     [['--out', 'x', '--errors', 'x'], '--errors would write over x'],
-    [['--out', 'z.jsonl'], '--out would write over z.jsonl, which is read'],
-    [['--out', 'to-z.csv'], '--out would write over z.jsonl, which is read'],
+    [['--out', 'z.jsonl'], '--out would write over z.jsonl, an input of this command'],
+    [['--out', 'to-z.csv'], '--out would write over z.jsonl, an input of this command'],
     [['--errors', 'to-z.csv'], '--errors would write over z.jsonl'],
     [['--out', 'to-order.csv'], '--out would write over to-order.csv, which holds an order'],
     [['--out', 'x.csv', '--errors', 'here/x.csv'], '--errors would write over x.csv'],
@@ -45,10 +45,7 @@ describe('the command line', () => {
   test('a place that cannot be looked at is named', async () => {
     fs.symlinkSync('circle', path.join(home, 'circle'));
     const { code, stderr } = await run(['backlog', 'z.jsonl', '--out', 'circle/x.csv'], { cwd: home });
-    expect([code, stderr]).toEqual([
-      3,
-      'cinchwright: cannot write circle/x.csv: the links lead in a circle\n',
-    ]);
+    expect([code, stderr]).toEqual([3, 'cinchwright: cannot write circle/x.csv: the links go in a circle\n']);
   });
 
   test('the columns can be listed', async () => {

@@ -96,7 +96,7 @@ test('files, folders, patterns and the pipe come in the order in which they were
 
 test.each([
   ['nowhere.yaml', 'there is no such file'],
-  ['no-*.yaml', 'no file has such a name'],
+  ['no-*.yaml', 'no file matches'],
   ['bare', 'there are no order files in it'],
 ])('%s costs its own row only', async (name, why) => {
   fs.mkdirSync(path.join(home, 'bare'), { recursive: true });
@@ -164,7 +164,7 @@ describe('a long stream', () => {
       yaml.split('---\n').slice(0, n).join('---\n').split('\n').length + (n > 0 ? 1 : 0);
     expect(piped.rows[299]!['line']).toBe(lineOf(299));
     expect(piped.rows[250]!['problem']).toBe(
-      `line ${lineOf(250) + 3}, column 3, horse.height: found height; expected each key once; hint: it is on line ${lineOf(250) + 2} already`,
+      `line ${lineOf(250) + 3}, column 3, horse.height: found height; expected each key once; hint: it is already on line ${lineOf(250) + 2}`,
     );
   });
 
@@ -198,7 +198,7 @@ describe('a long stream', () => {
   test('without any order says so', async () => {
     const { rows } = await rowsOf(['-'], '# only a comment\n---\n');
     expect(column(rows, 'verdict')).toEqual(['faulty']);
-    expect(rows[0]!['problem']).toContain('there is no order in this file');
+    expect(rows[0]!['problem']).toContain('an order: this file has none');
   });
 });
 

@@ -40,7 +40,7 @@ test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)(
     const { child, said } = await begun();
     child.kill(signal);
     expect(await once(child, 'close')).toEqual([null, signal]);
-    expect(said()).toBe('\ncinchwright: stopped after 2 orders; out.csv is as it was\n');
+    expect(said()).toBe('\ncinchwright: stopped after 2 orders; out.csv is unchanged\n');
     expect(fs.readdirSync(home).sort()).toEqual(['faults.csv', 'out.csv']);
     expect([read('out.csv'), read('faults.csv')]).toEqual([
       'the old cinchwright table',

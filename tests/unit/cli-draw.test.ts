@@ -73,7 +73,7 @@ describe('what is shown', () => {
   test('nothing where nothing passes, but the wish all the same', async () => {
     const ran = await run(['draw'], { stdin: none });
     expect(ran).toMatchObject({ code: 1, stdout: '' });
-    expect(ran.stderr).toMatch(/^cinchwright: order 8: nothing the shop can tie passes/);
+    expect(ran.stderr).toMatch(/^cinchwright: order 8: no cinch we tie passes here/);
     const wished = await run(['draw', '--style', 'straight', '--strands', '15'], { stdin: none });
     expect(wished.code).toBe(1);
     const words = textsOf(readSvg(wished.stdout), 'shown-1', 'words');
@@ -119,11 +119,11 @@ describe('where it goes', () => {
     fs.writeFileSync(path.join(dir, 'b.yaml'), order);
     const refused = await run(['draw', ...files], { cwd: dir });
     expect(refused.code).toBe(2);
-    expect(refused.stderr).toMatch(/a file of SVG holds one picture, and there are 3 orders\n.*--out-dir/);
+    expect(refused.stderr).toMatch(/a file of SVG holds one picture; there are 3 orders\n.*--out-dir/);
     const { code, stderr } = await run(['draw', ...files, '--out-dir', 'out'], { cwd: dir });
     expect(code).toBe(0);
     expect(stderr).toBe(
-      'wrote out/order-7.svg\nwrote out/order-7-x.svg\nwrote out/order-7-2.svg\ncinchwright: order 7 stands in a.yaml:1 and b.yaml:1\n',
+      'wrote out/order-7.svg\nwrote out/order-7-x.svg\nwrote out/order-7-2.svg\ncinchwright: order 7 is in a.yaml:1 and b.yaml:1\n',
     );
     for (const name of fs.readdirSync(path.join(dir, 'out')))
       readSvg(fs.readFileSync(path.join(dir, 'out', name), 'utf8'));
@@ -181,9 +181,9 @@ describe('where it goes', () => {
   });
   test.each([
     [['--out', 'x.csv'], /draw cannot print csv/],
-    [['--out', 'x.jpg'], /a JPEG is made of photos/],
-    [['--out', 'x.pdf'], /a PDF is made of templates: say --template/],
-    [['--template', '--format', 'png'], /a template is true to size, which png does not keep/],
+    [['--out', 'x.jpg'], /a JPEG needs a photo: add --on-photo/],
+    [['--out', 'x.pdf'], /a PDF needs a template: add --template/],
+    [['--template', '--format', 'png'], /a template prints at true size, and png does not/],
     [['--template', '--view', 'side'], /leave out --view/],
     [['--paper', 'a4'], /--paper goes with --format pdf/],
     [['--spec', '2', '--wants'], /--spec names one spec already/],
@@ -223,7 +223,7 @@ test('a PNG has 200 dots to an inch of paper, is the same every time, and tells 
   expect((await run(asked, { stdin: order })).bytes.equals(bytes)).toBe(true);
   const foreign = await run(asked, { stdin: order.replace('Wren', '\u99ac') });
   expect(foreign.code).toBe(0);
-  expect(foreign.stderr).toMatch(/the fonts of the picture lack these letters, .*: \u99ac/);
+  expect(foreign.stderr).toMatch(/the fonts of the picture lack these letters .*: \u99ac/);
 });
 
 test('templates of several orders are one PDF', async () => {

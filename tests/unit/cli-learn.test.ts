@@ -175,7 +175,7 @@ test('what does not foretell better is not written, and says so by its exit code
   fs.writeFileSync(at('outcomes.csv'), read('outcomes.csv').split('\n').slice(0, 6).join('\n'));
   const { code, stderr } = await learn('--write', 'none.yaml');
   expect([code, fs.existsSync(at('none.yaml'))]).toEqual([1, false]);
-  expect(stderr).toContain('nothing is recommended, so nothing was written to none.yaml');
+  expect(stderr).toContain('we recommend nothing, so nothing was written to none.yaml');
 });
 
 test('a picture that is well formed and says nothing by color alone', async () => {
@@ -265,7 +265,7 @@ describe('the learned block at the door', () => {
     [
       'a number the shop does not set',
       ok.replace('stretch: 0.8 in', 'floor-clearance: 1 in'),
-      /learned\.stretch: stretch under model, too/,
+      /learned\.stretch: stretch under model too/,
     ],
     ['no outcomes', ok.replace('12', '0'), /outcomes.*from 1/],
     ['no day', ok.replace('2026-11-20', '2026-13-20'), /until/],
@@ -277,7 +277,7 @@ describe('the learned block at the door', () => {
     [
       'an interval beside the number',
       ok.replace('2026-11-20 }', '2026-11-20, low: 1 in }'),
-      /an interval that holds the number/,
+      /an interval that contains the number under model/,
     ],
   ])('%s', (_, text, expected) => {
     expect(problems(text)).toMatch(expected);

@@ -89,17 +89,17 @@ describe('whoever stops', () => {
     const ran = await talk(['new', 'o.yaml'], `${enter('7', 'Jo', 'Wren')}15.2 h${key}`, { cwd });
     expect(ran).toMatchObject({
       code: 130,
-      stderr: 'kept in o.yaml: fill in the rest, then run: cinchwright size o.yaml\n',
+      stderr: 'saved in o.yaml: fill in the rest, then run: cinchwright size o.yaml\n',
     });
     expect(read('o.yaml')).toMatch(
-      /^order: 7 #[^]*name: Jo[^]*  height: # such[^]*## Typed last and not taken: 15\.2 h\n$/m,
+      /^order: 7 #[^]*name: Jo[^]*  height: # such[^]*## Typed last, not understood: 15\.2 h\n$/m,
     );
     expect(fs.readdirSync(cwd)).toEqual(['o.yaml']);
   });
 
   test('before anything was said leaves no file', async () => {
     const ran = await talk(['new', 'o.yaml'], '\r\u0003', { cwd });
-    expect(ran).toMatchObject({ code: 130, stderr: 'nothing was said: nothing was written\n' });
+    expect(ran).toMatchObject({ code: 130, stderr: 'no answers, so nothing was written\n' });
     expect(fs.readdirSync(cwd)).toEqual([]);
   });
 
@@ -192,9 +192,9 @@ test.runIf(hasTerminals)('on a real terminal', async () => {
     ['So far: a straight', 'rou\u0003'],
   ];
   const { code, drawn } = await onTerminal(['new', '2501.yaml'], { keys, cwd, columns: 60 });
-  expect(drawn).toContain('kept in 2501.yaml: fill in the rest, then run: cinchwright size 2501.yaml');
+  expect(drawn).toContain('saved in 2501.yaml: fill in the rest, then run: cinchwright size 2501.yaml');
   expect(code).toBe(130);
   expect(read('2501.yaml')).toMatch(
-    /^order: 2501 #[^]*name: Jo [^]*height: 15\.2 hh #[^]*not taken: rou\n$/m,
+    /^order: 2501 #[^]*name: Jo [^]*height: 15\.2 hh #[^]*not understood: rou\n$/m,
   );
 });

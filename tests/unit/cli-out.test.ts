@@ -52,7 +52,7 @@ describe('an order is not written over', () => {
     expect(got('orders/2.yaml')).toBe(order('2'));
   });
 
-  test('but what the program has printed before is', async () => {
+  test('but our own output before is', async () => {
     for (const name of ['orders/all.json', 'orders/all.ndjson', 'size.json']) {
       const args = name.startsWith('size') ? ['size', 'orders/1.yaml'] : ['backlog', 'orders'];
       expect((await type(...args, '--out', name)).code).toBe(0);

@@ -24,7 +24,7 @@ test('goes to standard output as bytes where that is no terminal', async () => {
   expect({ code, stdout }).toEqual({ code: 0, stdout: '' });
   expect((await readPdf(bytes)).info['Title']).toBe('Quote 7 for Li □: a mohair cinch');
   expect(stderr).toBe(
-    'cinchwright: the fonts of the PDF lack these letters, an empty square stands for each: \u674e\n',
+    'cinchwright: the fonts of the PDF lack these letters and print an empty square for each: \u674e\n',
   );
 });
 

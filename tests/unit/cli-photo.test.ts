@@ -76,7 +76,7 @@ describe('the picture', () => {
     const { code, stderr } = await photo('orders/o.yaml');
     expect(code).toBe(3);
     expect(stderr.replaceAll(/\s+/g, ' ')).toContain(
-      'Width and height are exchanged: it is stored on its side, and places count on the upright picture.',
+      'Width and height are swapped: it is stored on its side, and marks count on the upright picture.',
     );
   });
 
@@ -116,7 +116,7 @@ describe('the folder', () => {
       put('orders/o.yaml', example.replace('photos/juniper-side.jpg', file));
       const { code, stderr } = await photo('orders/o.yaml');
       expect(code).toBe(3);
-      expect(stderr.replaceAll(/\s+/g, ' ')).toContain('It leads out of the folder of the order file;');
+      expect(stderr.replaceAll(/\s+/g, ' ')).toContain("It is outside the order file's folder;");
     },
   );
 
@@ -265,7 +265,7 @@ test('--pick makes no page of a picture that no order takes', async () => {
   put('small.jpg', await picture(199, 400));
   const { code, stderr } = await photo('--pick', 'small.jpg', '--out', 'page.html');
   expect(code).toBe(3);
-  expect(stderr).toContain('199 x 400 pixels, and an order takes 200 to 20000 a side');
+  expect(stderr).toContain('199 x 400 pixels, and an order takes 200 to 20000 per side');
   expect(fs.existsSync(path.join(home, 'page.html'))).toBe(false);
   const good = await picture(400, 300);
   const elsewhere = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-elsewhere-'));
@@ -273,8 +273,8 @@ test('--pick makes no page of a picture that no order takes', async () => {
   fs.symlinkSync(path.join(elsewhere, 'far.jpg'), path.join(home, 'near.jpg'));
   for (const [name, why] of [
     ['two\nlines.jpg', 'on one line'],
-    ['near.jpg', 'leads out of the folder'],
-    [String.raw`\a.jpg`, 'leads out of the folder'],
+    ['near.jpg', "outside the order file's folder"],
+    [String.raw`\a.jpg`, "outside the order file's folder"],
   ] as const) {
     if (name !== 'near.jpg') put(name, good);
     const refused = await photo('--pick', name, '--out', 'page.html');

@@ -70,8 +70,8 @@ describe('what goes wrong', () => {
     const ran = await run(['size'], { stdin: '', io: { stdin } });
     expect(ran.code).toBe(3);
     expect(ran.stderr).toBe(
-      'cinchwright: something is wrong in the program itself (x is not\\u{a}a function); ' +
-        `please report this, with the order file and the version: ${version}\n`,
+      'cinchwright: this is a bug in cinchwright (x is not\\u{a}a function); ' +
+        `please report it, with the order file and the version: ${version}\n`,
     );
   });
   test('with standard error closed still gives the code', async () => {

@@ -53,7 +53,7 @@ describe('a said order', () => {
     const text = read('kept.yaml');
     const again = await run(['size', '--say', '15 hh, full', '--save', 'kept.yaml'], { cwd });
     expect(again).toMatchObject({ code: 2, stdout: '' });
-    expect(again.stderr).toContain('kept.yaml exists already: nothing was written');
+    expect(again.stderr).toContain('kept.yaml already exists: nothing was written');
     expect(read('kept.yaml')).toBe(text);
     expect(
       await run(['size', '--say', '15 hh, full', '--save', 'kept.yaml', '--force'], { cwd }),
@@ -83,12 +83,15 @@ describe('a said order', () => {
   });
 
   test.each([
-    [['size', 'o.yaml', '--say', said], '--say says the whole order: leave out o.yaml'],
+    [['size', 'o.yaml', '--say', said], '--say is the whole order: leave out o.yaml'],
     [['size', 'o.yaml', '--save', 'kept.yaml'], '--save goes with --say'],
     [['size', '--say', said, '--save', ''], '--save needs the name of a file'],
     [['size', '--say', said, '--save', '.'], '. is a folder'],
     [['size', '--say', said, '--save', 'x.csv', '--out', './x.csv'], '--save and --out name the same file'],
-    [['draw', '--say', said, '--on-photo', '--out', 'x.jpg'], 'an order that is said has no photo'],
+    [
+      ['draw', '--say', said, '--on-photo', '--out', 'x.jpg'],
+      'an order from --say has no photo: leave out --on-photo',
+    ],
   ])('%j is told as a slip of the command line', async (args, message) => {
     const { code, stdout, stderr } = await run(args, { cwd });
     expect({ code, stdout }).toEqual({ code: 2, stdout: '' });
@@ -201,7 +204,7 @@ describe('an order changed for one run', () => {
 
   test.each([
     ['gone.yaml', 'cannot read gone.yaml'],
-    ['empty.yaml', 'there is no order in this file'],
+    ['empty.yaml', 'an order: this file has none'],
     ['bad.yaml', 'bad.yaml:1:'],
   ])('%s is told as always', async (file, message) => {
     fs.writeFileSync(path.join(cwd, 'empty.yaml'), '# nothing\n');

@@ -101,7 +101,7 @@ describe('--out', () => {
     put('mine.txt', 'a letter');
     const ran = await run(['size', 'good.yaml', '--out', 'mine.txt'], { cwd });
     expect(ran).toMatchObject({ code: 2, stdout: '' });
-    expect(ran.stderr).toContain('mine.txt is there already, and cinchwright did not write it');
+    expect(ran.stderr).toContain('mine.txt already exists, and cinchwright did not write it');
     expect(got('mine.txt')).toBe('a letter');
     await run(['size', 'good.yaml', '--out', 'mine.txt', '--force'], { cwd });
     await run(['size', 'good.yaml', '--out', 'mine.txt', '--units', 'cm'], { cwd });

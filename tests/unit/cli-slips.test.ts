@@ -33,15 +33,11 @@ test.each([
   ['schema', 2, 'missing required argument "kind"'],
   ['schema orders', 2, 'schema takes order or shop, not "orders"\nDid you mean order?'],
   ['rules elbow-clearence', 2, 'there is no rule called "elbow-clearence"\nDid you mean elbow-clearance?'],
-  [
-    'draw examples/orders/01-height-only.yaml --out cinch.jpg',
-    2,
-    'a JPEG is made of photos: say --on-photo as well',
-  ],
+  ['draw examples/orders/01-height-only.yaml --out cinch.jpg', 2, 'a JPEG needs a photo: add --on-photo'],
   [
     'draw examples/orders/01-height-only.yaml examples/orders/02-everything-measured.yaml --out cinch.svg',
     2,
-    'a file of SVG holds one picture, and there are 2 orders',
+    'a file of SVG holds one picture; there are 2 orders',
   ],
   [
     'draw examples/orders/01-height-only.yaml --view flatt',
@@ -58,11 +54,7 @@ test.each([
     2,
     'nothing to draw on: order 2413 has no "photo" block',
   ],
-  [
-    'draw examples/orders/10-nothing-passes.yaml',
-    1,
-    'order 2410: nothing the shop can tie passes for this pair; see size',
-  ],
+  ['draw examples/orders/10-nothing-passes.yaml', 1, 'order 2410: no cinch we tie passes here; see size'],
   ['learn examples/outcomes.csv --in-place', 2, '--in-place needs the shop file: --shop FILE'],
   ['materials nowhere', 3, 'cannot read nowhere: there is no such file'],
   ['new .', 2, '. is a folder, not a file: nothing was written'],
@@ -85,7 +77,7 @@ test.each([
   [
     'quote examples/orders/02-everything-measured.yaml --spec 99',
     1,
-    'order 2402: there is no spec of rank 99: 17 pass',
+    'order 2402: there is no rank 99: 17 pass',
   ],
   [
     'quote examples/orders/02-everything-measured.yaml --spec 1 --style straight',
@@ -105,9 +97,9 @@ test.each([
   [
     'schedule examples/orders/02-everything-measured.yaml --hours 4 --promise examples/orders/05-mule-creeps-forward.yaml',
     2,
-    '--promise has its hours from the order: leave out --hours',
+    '--promise takes its hours from the order: leave out --hours',
   ],
-  ['size order.yaml --shop -', 2, '--shop takes a file, standard input is for orders'],
+  ['size order.yaml --shop -', 2, '--shop takes a file; standard input is for orders'],
 ])('cinchwright %s', async (command, exit, said) => {
   const { code, stdout, stderr } = await run(wordsOf(command));
   expect([code, stdout]).toEqual([exit, '']);

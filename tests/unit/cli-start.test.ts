@@ -76,9 +76,7 @@ test('a fault of our own is one plain line, without a stack trace', async () => 
   });
   expect(code).toBe(3);
   expect(stdout).toBe('');
-  expect(stderr).toMatch(
-    /^cinchwright: something is wrong in the program itself \(boom\); please report this.*\n$/,
-  );
+  expect(stderr).toMatch(/^cinchwright: this is a bug in cinchwright \(boom\); please report it.*\n$/);
 });
 
 test('compiled code of another program version or Node is ignored', async () => {

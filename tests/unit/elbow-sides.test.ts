@@ -61,7 +61,7 @@ describe('said', () => {
   );
   test.each([
     ['near 4 in', 'horse.elbow-room.off'],
-    ['room 4 in, near 4 1/2 in', '"4 in" says it already'],
+    ['room 4 in, near 4 1/2 in', '"4 in" already says it'],
     ['near 4 in, off 4 in, room 4 in', 'each thing once'],
   ])('%s is not enough, or too much', async (words, message) => {
     const { code, stderr } = await say(words);

@@ -226,7 +226,7 @@ describe('files that are none', () => {
       Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13]),
       /cannot read|not/,
     ],
-    ['nothing', '', /no order in this file/],
+    ['nothing', '', /an order: this file has none/],
   ];
   test.each(cases)('%s', (name, content, said) => {
     put(`odd/${name}.yaml`, content);
@@ -245,7 +245,7 @@ describe('files that are none', () => {
     for (const command of ['size', 'backlog', 'materials']) {
       const { code, stdout, stderr } = shell(`cinchwright ${command} huge.yaml good.yaml`);
       expect(code).toBe(3);
-      expect(stdout + stderr).toMatch(/too large|at most 400000 letters/);
+      expect(stdout + stderr).toMatch(/too large|at most 400000 characters/);
     }
     fs.rmSync(file);
   });
@@ -256,7 +256,7 @@ describe('files that are none', () => {
       fs.rmSync(path.join(dir, 'round'), { force: true });
       fs.symlinkSync('round', path.join(dir, 'round'));
       const { code, stdout, stderr } = shell(`cinchwright ${command} round good.yaml`);
-      expect([code, (stdout + stderr).includes('the links lead in a circle')]).toEqual([3, true]);
+      expect([code, (stdout + stderr).includes('the links go in a circle')]).toEqual([3, true]);
       expect(stdout).toContain('7');
     },
   );

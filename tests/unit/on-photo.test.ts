@@ -170,7 +170,7 @@ describe('a photo that is drawn on', () => {
     const all = ['draw', 'order.yaml', 'other.yaml', '--on-photo'];
     const one = await run(all, { cwd: folder });
     expect(one.code).toBe(2);
-    expect(one.stderr).toContain('holds one picture, and there are 2 orders');
+    expect(one.stderr).toContain('holds one picture; there are 2 orders');
     expect((await run([...all, '--out-dir', 'out'], { cwd: folder })).code).toBe(0);
     expect(fs.readdirSync(path.join(folder, 'out')).sort()).toEqual(['order-2425.jpeg', 'order-2426.jpeg']);
     const page = await run([...all, '--format', 'html'], { cwd: folder });
@@ -192,7 +192,7 @@ describe('what cannot be drawn on is told', () => {
     expect(code).toBe(3);
     expect(stderr).toContain('photo.file');
     expect(stderr.replace(/\s+/g, ' ')).toContain(
-      'put it beside the order file, or name its folder with --photos-from',
+      'put it next to the order file, or name its folder with --photos-from',
     );
     expect(bytes.length).toBe(0);
   });
@@ -210,7 +210,7 @@ describe('what cannot be drawn on is told', () => {
     const folder = folderWith(original, { order: shipped.replace('photos/juniper', '../juniper') });
     const { code, stderr } = await fails(folder);
     expect(code).toBe(3);
-    expect(stderr.replace(/\s+/g, ' ')).toContain('It leads out of the folder of the order file;');
+    expect(stderr.replace(/\s+/g, ' ')).toContain("It is outside the order file's folder;");
     const plain = folderWith(original);
     fs.rmSync(path.join(plain, 'photos'), { recursive: true });
     const named = await run(['draw', 'order.yaml', '--on-photo', '--photos-from', outside], { cwd: plain });
@@ -266,7 +266,7 @@ describe('what cannot be drawn on is told', () => {
     ]) {
       const { code, stderr } = await run(['draw', 'examples/orders/25-photo.yaml', ...more]);
       expect(code).toBe(2);
-      expect(stderr).toMatch(/(goes with|say) --on-photo/);
+      expect(stderr).toMatch(/(goes with|add) --on-photo/);
     }
   });
 });

@@ -15,7 +15,7 @@ import { start } from '../support/start.ts';
 const MILLISECONDS = 2000;
 const MEGABYTES = 300;
 
-const letters = 'at most 400000 letters in a document';
+const letters = 'at most 400000 characters in a document';
 const marks = 'at most 30000 line ends, commas and brackets in a document';
 const cells = 'at most 60000 cells in a table';
 const good = 'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: full }\n';

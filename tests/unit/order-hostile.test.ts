@@ -11,21 +11,21 @@ const problems = (text: string): Problem[] =>
   readOrders(text, 'o.yaml').flatMap((read) => (read.ok ? [] : read.problems));
 
 test.each([
-  ['', [1, 1], 'there is no order in this file'],
-  ['# only\n\n   \n', [1, 1], 'there is no order in this file'],
-  ['---\n---\n', [1, 1], 'there is no order in this file'],
+  ['', [1, 1], 'an order: this file has none'],
+  ['# only\n\n   \n', [1, 1], 'an order: this file has none'],
+  ['---\n---\n', [1, 1], 'an order: this file has none'],
   ['order: 1\nhorse:\n\theight: 15 hh\n', [3, 1], 'spaces at the start'],
   ['order: 1\nnotes: a: b\n', [2, 8], 'one "key: value" on a line'],
-  ['order: 1\nnotes: "a\n', [2, 8], 'opens here to be closed'],
-  ["order: 1\nnotes: 'a\n", [2, 8], 'opens here to be closed'],
-  ['order: 1\ncolors: { body: [a\n', [2, 9], 'opens here to be closed'],
+  ['order: 1\nnotes: "a\n', [2, 8], 'an end to the quote or bracket that opens here'],
+  ["order: 1\nnotes: 'a\n", [2, 8], 'an end to the quote or bracket that opens here'],
+  ['order: 1\ncolors: { body: [a\n', [2, 9], 'an end to the quote or bracket that opens here'],
   ['order: 1\nnotes: @home\n', [2, 8], 'a value'],
   ['order: 1\n  horse: x\n', [2, 3], 'it to start at column 1'],
   ['order: a\0b\n', [1, 8], 'without control characters'],
   ['order: 1 # \x07\n', [1, 12], 'without control characters'],
   ['order: Jos\ufffd\n', [1, 8], 'text in UTF-8'],
-  ['order: 1\rhorse: x\r', [1, 9], 'lines that end the usual way'],
-  ['order: &a [*a]\n', [1, 12], 'does not hold itself'],
+  ['order: 1\rhorse: x\r', [1, 9], 'ordinary line endings'],
+  ['order: &a [*a]\n', [1, 12], 'a value that does not contain itself'],
   [`order: ${'[ '.repeat(30)}x${' ]'.repeat(30)}\n`, [1, 56], 'at most 24 levels'],
 ])('%j', (text, [line, column], expected) => {
   const here = problems(text).filter((problem) => problem.line === line && problem.column === column);

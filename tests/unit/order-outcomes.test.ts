@@ -63,16 +63,16 @@ describe('faults of YAML', () => {
     [
       'a result not on the list',
       one('days: 3, result: gall'),
-      /result: what came of it, one of good.*"elbow-rub"/,
+      /result: how it turned out, one of good.*"elbow-rub"/,
     ],
     ['a result of two meanings', one('days: 3, result: rub'), /"elbow-rub" or "buckle-rub"/],
     ['an even count', one('days: 3, result: good').replace('19', '18'), /strands.*odd.*even/],
     ['nobody knows what for', good.replace('order: 1, ', ''), /an order, or a horse and a saddle/],
-    ['half a pair', good.replace('order: 1', 'horse: { heart-girth: 72 in }'), /a saddle beside the horse/],
+    ['half a pair', good.replace('order: 1', 'horse: { heart-girth: 72 in }'), /a saddle with the horse/],
     [
       'the same report twice',
       good + good.split('\n')[1]!,
-      /^3:\d+ outcomes\[1\]\.order: each cinch of an order once; the same spec after the same days is on line 2 already/,
+      /^3:\d+ outcomes\[1\]\.order: each cinch of an order once; the same spec after the same days is already on line 2/,
     ],
     [
       'a pair without a size',
@@ -80,7 +80,7 @@ describe('faults of YAML', () => {
       /outcomes\[0\]\.horse.*: height or heart-girth/,
     ],
     ['no list', 'outcomes: []\n', /at least one outcome/],
-    ['nothing', '# only a comment\n', /nothing in this file/],
+    ['nothing', '# only a comment\n', /outcomes: the file is empty/],
     [
       'the key that people write',
       good.replace('result', 'outcome'),
@@ -111,21 +111,21 @@ describe('faults of CSV', () => {
       /^1:33 : a column: .*\(did you mean "result"\?\)/m,
     ],
     ['a column twice', `${head},days\n1,straight,19,32 in,3,good,3\n`, /each column once/],
-    ['semicolons', `${head.replaceAll(',', ';')}\n`, /columns parted by commas/],
-    ['a short row', `${head}\n1,straight,19,32 in,3\n`, /^2:1 : 6 cells, as many as the head has/],
+    ['semicolons', `${head.replaceAll(',', ';')}\n`, /columns separated by commas/],
+    ['a short row', `${head}\n1,straight,19,32 in,3\n`, /^2:1 : 6 cells, as many as the header row/],
     [
       'a cell that is wrong',
       `${head}\n1,straight,19,32,3,good\n`,
       /^2:15 outcomes\[0\]\.tied\.length: .*"32 in"/,
     ],
     ['days negative', `${head}\n1,straight,19,32 in,-3,good\n`, /^2:21 outcomes\[0\]\.days/],
-    ['a quote left open', `${head}\n"1,straight\n`, /^2:1 : the quote that opens here/],
+    ['a quote left open', `${head}\n"1,straight\n`, /^2:1 : an end to the quote that opens here/],
     [
       'an order twice',
       `${head}\n1,straight,19,32 in,3,good\n1,straight,19,32 in,3,good\n`,
-      /^3:1 .*on line 2 already/,
+      /^3:1 .*already on line 2/,
     ],
-    ['nothing', '', /nothing in this file/],
+    ['nothing', '', /a table: the file is empty/],
   ])('%s', (_, text, expected) => {
     expect(told(csv(text)).join('\n')).toMatch(expected);
   });

@@ -82,7 +82,7 @@ describe('told', () => {
         ['image-size: [1600, 1200]', 'image-size: [1200, 1600]'],
         ['top: [1137', 'top: [1237'],
       ],
-      'is image-size that of the picture lying on its side?',
+      'is image-size for the picture on its side?',
     ],
     [
       [['ring: [728, 549]', 'ring: [-728, 549]']],
@@ -92,11 +92,11 @@ describe('told', () => {
       [['ring: [728, 549]', 'ring: [716.3399999999999, 549]']],
       'at most 6 before and 6 after the point; did you mean "716.34"?',
     ],
-    [[['ring: [728, 549]', 'ring: [7e2, 549]']], 'a number is written out in plain digits'],
+    [[['ring: [728, 549]', 'ring: [7e2, 549]']], 'write the number in plain digits'],
     // Out of order.
     [
       [['elbow: [696, 673]', 'elbow: [790, 673]']],
-      '23:9 photo.fork | [725, 431] | a fork ahead of the cantle | elbow and girth-groove say that the horse faces right',
+      '23:9 photo.fork | [725, 431] | a fork ahead of the cantle | by elbow and girth-groove the horse faces right',
     ],
     [[['fork: [725, 431]', 'fork: [925, 431]']], '23:9 photo.fork | [925, 431] | a fork ahead of the cantle'],
     [
@@ -112,7 +112,7 @@ describe('told', () => {
     ],
     [
       [['spine: [741, 475]', 'spine: [741, 775]']],
-      '22:14 photo.underline | [736, 698] | a place below the spine: pixels count downward',
+      '22:14 photo.underline | [736, 698] | a place below the spine: pixels count down',
     ],
     [
       [['ring: [728, 549]', 'ring: [728, 720]']],
@@ -120,12 +120,12 @@ describe('told', () => {
     ],
     [
       [['ring: [728, 549]', 'ring: [600, 549]']],
-      '18:9 photo.ring | [600, 549] | a ring from 3.0 in ahead of the elbow to 16.0 in behind it; by the reference it is 11.1 in ahead | are elbow and girth-groove swapped?',
+      '18:9 photo.ring | [600, 549] | a ring from 3.0 in ahead of the elbow to 16.0 in behind it; the reference puts it 11.1 in ahead | are elbow and girth-groove swapped?',
     ],
     // Not there, and needed.
-    [[['  ring: [728, 549]\n', '']], 'needed: it tells where the cinch hangs'],
-    [[['  elbow: [696, 673]\n', '']], 'needed: the room is counted from it'],
-    [[['  girth-groove: [736, 698]\n', '']], 'needed: the room is counted to it'],
+    [[['  ring: [728, 549]\n', '']], 'middle of the rigging ring, needed: the cinch hangs here'],
+    [[['  elbow: [696, 673]\n', '']], 'back of the elbow, needed: the room starts here'],
+    [[['  girth-groove: [736, 698]\n', '']], 'girth groove on the underline, needed: the room ends here'],
     // The reference.
     [
       [['to: [956, 647]', 'to: [700, 647]']],
@@ -151,26 +151,26 @@ describe('told', () => {
       '16:14 photo.reference | a block of keys | length, from and to of a stick, or width, height and corners of a flat sheet | one of the two, not both',
     ],
     [[[', to: [956, 647]', '']], '16:14 photo.reference | a block of keys | length, from and to of a stick'],
-    [[['length: 36 in', 'length: 36']], 'a number alone does not say its unit'],
+    [[['length: 36 in', 'length: 36']], 'add a unit'],
     // Sizes that no horse has.
     [
       [['length: 36 in', 'length: 72 in']],
-      '19:10 photo.elbow | [696, 673] | back of elbow to girth groove from 1.0 in to 9.0 in; by the reference it would be 9.2 in | is the length of the reference right',
+      '19:10 photo.elbow | [696, 673] | back of elbow to girth groove from 1.0 in to 9.0 in; the reference makes it 9.2 in | is the length of the reference right',
     ],
     [
       [['length: 36 in', 'length: 72 in']],
-      '21:10 photo.spine | [741, 475] | depth of the barrel from 14.0 in to 36.0 in; by the reference it would be 51.4 in',
+      '21:10 photo.spine | [741, 475] | depth of the barrel from 14.0 in to 36.0 in; the reference makes it 51.4 in',
     ],
     [
       [['heart-girth: 74 in', 'heart-girth: 54 in']],
-      '21:10 photo.spine | [741, 475] | spine and underline 14.6 in to 24.8 in apart, as the heart girth of 54.0 in asks',
+      '21:10 photo.spine | [741, 475] | spine and underline 14.6 in to 24.8 in apart, for a heart girth of 54.0 in',
     ],
     [
       [
         ['  heart-girth: 74 in\n', ''],
         ['length: 36 in', 'length: 25 in'],
       ],
-      'as the height of 62.0 in asks',
+      'for a height of 62.0 in',
     ],
     // The camera and the string.
     [
@@ -179,7 +179,7 @@ describe('told', () => {
     ],
     [
       [['12 ft', '4 ft']],
-      '25:20 photo.camera-distance | 4 ft | a camera far enough for what the picture shows: it is 184.6 in wide at the horse | no lens sees 125 degrees wide',
+      '25:20 photo.camera-distance | 4 ft | a camera farther away: the picture is 184.6 in wide at the horse | no lens sees 125 degrees wide',
     ],
     [
       [['bottom: [1132, 695]', 'bottom: [1400, 695]']],
@@ -193,7 +193,7 @@ describe('told', () => {
     // The way it is written.
     [
       [['ring: [728, 549]', 'ring: [728, 549, 3]']],
-      '18:9 photo.ring | a list | middle of the rigging ring, needed: it tells where the cinch hangs, as [from the left, from the top] in pixels | there are 3 entries',
+      '18:9 photo.ring | a list | middle of the rigging ring, needed: the cinch hangs here, as [from the left, from the top] in pixels | there are 3 entries',
     ],
     [[['ring: [728, 549]', 'ring: 728']], '18:9 photo.ring | 728 | middle of the rigging ring'],
     [

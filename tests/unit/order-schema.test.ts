@@ -116,7 +116,7 @@ describe('the schemas', () => {
   });
   test('tell what the length of the body is for', () => {
     const { description } = order.properties?.['horse']?.properties?.['body-length'] ?? {};
-    expect(description).toMatch(/^body length, point of shoulder to point of buttock; tells the weight/);
+    expect(description).toMatch(/^body length, point of shoulder to point of buttock; gives the weight/);
   });
   test('the model takes every number of the table, and no other', () => {
     expect(Object.keys(shop.properties?.['model']?.properties ?? {})).toEqual(Object.keys(modelNumbers));

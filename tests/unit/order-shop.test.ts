@@ -97,7 +97,7 @@ describe('what gets through', () => {
 
 describe('how a fault is told', () => {
   test.each([
-    ['', '1:1  | - | a shop: there is nothing in this file', '-'],
+    ['', '1:1  | - | a shop: the file is empty', '-'],
     [`${small}---\nshop: b\n`, '11:1  | a second document | one shop in a file', '-'],
     [`${small}prices: {}\n`, '10:1 prices | prices | a key at the top: shop, strands', 'buckles.price'],
     [small.replace('shop: Test', 'name: Test'), '1:1 shop | - | name of the shop', '-'],
@@ -121,7 +121,7 @@ describe('how a fault is told', () => {
     [
       small.replace('min: 11, max: 31', 'min: 12, max: 31'),
       '2:17 strands.min | 12 | fewest strands, an odd',
-      'even: one continuous cord',
+      'even: with one continuous cord, only an odd count leaves a tail at each buckle',
     ],
     [
       small.replace('min: 11, max: 31', 'min: 31, max: 11'),
@@ -151,7 +151,7 @@ describe('how a fault is told', () => {
     [
       small.replace('lot: a, feet: 100', 'lot: a, feet: 62,5'),
       '9:57 cord[1].put-ups[0].feet | 62,5 | one value',
-      'decimals take a point',
+      'use a point for decimals',
     ],
     [small.replace('62.5', '-1'), '9:81 cord[1].put-ups[0].opened[0] | -1', '-'],
     [
@@ -159,11 +159,7 @@ describe('how a fault is told', () => {
       '11:3 model.required-clearence',
       'did you mean "required-clearance"?',
     ],
-    [
-      `${small}model:\n  required-clearance: 1.25`,
-      '11:23 model.required-clearance | 1.25',
-      'does not say its unit',
-    ],
+    [`${small}model:\n  required-clearance: 1.25`, '11:23 model.required-clearance | 1.25', 'add a unit'],
     [
       `${small}model:\n  required-clearance: 9 in`,
       '11:23 model.required-clearance | 9 in | elbow clearance wanted from 0.50 in to 4 in',

@@ -84,7 +84,7 @@ describe('how a fault is told', () => {
     [`${bare}options: [{ name: o, price: 5 }]\n`, '11:29 currency | - | a currency', '-'],
     [
       `${bare}currency: usd\n`,
-      '11:11 currency | usd | currency of all prices, a code of ISO 4217',
+      '11:11 currency | usd | currency of all prices, an ISO 4217 code',
       'did you mean "USD"?',
     ],
     [`${bare}currency: $\n`, '11:11 currency | $', 'did you mean "USD"?'],
@@ -115,7 +115,7 @@ describe('how a fault is told', () => {
     ],
     [
       `${bare}    price-a-pound: 38\ncurrency: USD\n`,
-      '11:5 cord[0].price-a-pound | - | feet-a-pound beside it',
+      '11:5 cord[0].price-a-pound | - | feet-a-pound with it',
       '-',
     ],
     [
@@ -150,7 +150,7 @@ describe('how a fault is told', () => {
     [bare + benches.replace('[mon]', '[]'), '11:38 benches[0].days | an empty list', '-'],
     [
       bare + benches.replace('hours: 6', 'hours: 25'),
-      '11:29 benches[0].hours | 25 | hours of work a day',
+      '11:29 benches[0].hours | 25 | hours of work per day',
       '-',
     ],
     [`${bare}holidays: [12/25/2026]\n`, '11:12 holidays[0] | 12/25/2026', 'did you mean "2026-12-25"?'],

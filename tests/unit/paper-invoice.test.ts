@@ -20,7 +20,7 @@ describe('an invoice', () => {
     )!;
     expect(Number(paid) + Number(due)).toBeCloseTo(Number(total), 9);
     expect(assumed.stderr).toBe(
-      `cinchwright: order 7: $${paid!} taken as paid, the deposit; --paid says what was\n`,
+      `cinchwright: order 7: $${paid!} counted as paid, the deposit; change it with --paid\n`,
     );
     const told = await said([...quote, '--invoice', '1041', '--paid', '12.5']);
     expect(told.stdout).toContain(`Paid $12.50. Due $${(Number(total) - 12.5).toFixed(2)}.`);

@@ -10,7 +10,7 @@ const { fields } = begin.now;
 test.each<[string, { marks?: Record<string, Pixel>; typed?: object; says: RegExp; ready?: true }]>([
   ['good marks', { says: /^Complete: copy/, ready: true }],
   ['a stick of 20 pixels', { marks: { to: [420, 700] }, says: /^Not ready: The measure is only 20 pix/ }],
-  ['a depth that no horse has', { typed: { length: '144' }, says: /^Not ready: .*from (14|1) to/ }],
+  ['a depth that no horse has', { typed: { length: '144' }, says: /^Not ready: .*should be (14|1) to/ }],
   [
     'spine and underline swapped',
     { marks: { spine: places.underline, underline: places.spine }, says: /^Not ready: The top line/ },
@@ -24,15 +24,15 @@ test.each<[string, { marks?: Record<string, Pixel>; typed?: object; says: RegExp
   ],
   [
     'fork and cantle swapped',
-    { marks: { fork: places.cantle, cantle: places.fork }, says: /^Not ready: Elbow and girth groove/ },
+    { marks: { fork: places.cantle, cantle: places.fork }, says: /^Not ready: By elbow and girth groove/ },
   ],
   ['a distance no camera is at', { typed: { distance: 'far' }, says: /^Not ready: Camera distance/ }],
-  ['no length', { typed: { length: '' }, says: /^Not ready: still to come: size of the measure/ }],
+  ['no length', { typed: { length: '' }, says: /^Not ready: still needed: size of the measure/ }],
   [
     'a ring a foot too far back',
     {
       marks: { ring: [870, 560] },
-      says: /^Complete, but look at: A ring 1\d\.\d in behind the groove/,
+      says: /^Complete, but check: A ring .* this one is 1\d\.\d in behind/,
       ready: true,
     },
   ],

@@ -164,20 +164,20 @@ describe('what cannot be read is told with its column', () => {
       '15 hh 7/8 rond',
       '11 - | rond | a word of an order, such as 15.2 hh, 7/8, round, trail | did you mean "round"?',
     ],
-    ['27, 7/8 15 hh', '1 - | 27 | what the number is of | did you mean "wants 27" or "now 27"?'],
+    ['27, 7/8 15 hh', '1 - | 27 | what the number measures | did you mean "wants 27" or "now 27"?'],
     [
       '15.2 7/8 sore',
       '10 horse.trouble | sore | words that mean one thing | at the elbow, or under the buckle? say "galled" or "buckle rub"',
     ],
-    ['15 hh 7-8', '7 - | 7-8 | what the number is of | did you mean "7/8"?'],
+    ['15 hh 7-8', '7 - | 7-8 | what the number measures | did you mean "7/8"?'],
     [
       '15 hh 7/8 73 in',
-      '11 - | 73 in | what the number is of | did you mean "height 73 in" or "girth 73 in" or "body length 73 in"?',
+      '11 - | 73 in | what the number measures | did you mean "height 73 in" or "girth 73 in" or "body length 73 in"?',
     ],
-    ['15 hh 7/8, round, slab', '19 horse.barrel | slab | each thing once | "round" says it already'],
+    ['15 hh 7/8, round, slab', '19 horse.barrel | slab | each thing once | "round" already says it'],
     [
       '15 hh 7/8 set back 2 in',
-      '11 saddle.rigging | set back 2 in | each thing once | "7/8" says it already',
+      '11 saddle.rigging | set back 2 in | each thing once | "7/8" already says it',
     ],
     [
       '15 hh 7/8 plain 5 buckle',
@@ -192,26 +192,26 @@ describe('what cannot be read is told with its column', () => {
     ['15 hh 7/8 girth', '11 - | girth | girth with its length, such as girth 73 in | -'],
     [
       '15.4 hh 7/8',
-      '1 horse.height | 15.4 hh | height at the withers, with its unit, such as 15.1 hh | the digit after the point counts inches, 0 to 3: 15.4 does not exist, after 15.3 comes 16.0',
+      '1 horse.height | 15.4 hh | height at the withers, with its unit, such as 15.1 hh | the digit after the point counts inches, 0 to 3: after 15.3 comes 16.0',
     ],
     [
       '15 hh 7/8 room 4',
-      '11 horse.elbow-room | room 4 | back of elbow to girth groove, a length with its unit, such as 4 in | a number alone does not say its unit: in, cm, mm, ft or hh',
+      '11 horse.elbow-room | room 4 | back of elbow to girth groove, a length with its unit, such as 4 in | add a unit: in, cm, mm, ft or hh',
     ],
     [
       '15 hh 7/8 room 4,5 in',
-      '11 horse.elbow-room | room 4,5 in | back of elbow to girth groove, a length with its unit, such as 4 in | decimals take a point, not a comma; did you mean "4.5 in"?',
+      '11 horse.elbow-room | room 4,5 in | back of elbow to girth groove, a length with its unit, such as 4 in | use a point for decimals, not a comma; did you mean "4.5 in"?',
     ],
     [
       '15 hh 7/8 wants straight 24',
-      '26 wants.strands | 24 | strands, an odd whole number from 5 to 45 | even: one continuous cord leaves one tail at each buckle only with an odd count',
+      '26 wants.strands | 24 | strands, an odd whole number from 5 to 45 | even: with one continuous cord, only an odd count leaves a tail at each buckle',
     ],
     [
       'girth 70 in 7/8 ring to ring 70 in',
-      '17 saddle.ring-to-ring | ring to ring 70 in | ring-to-ring less than the heart girth | heart-girth is 70 in; ring-to-ring goes under the horse only, from ring to ring',
+      '17 saddle.ring-to-ring | ring to ring 70 in | ring-to-ring less than the heart girth | heart-girth is 70 in; ring-to-ring runs only under the horse, from ring to ring',
     ],
     ['Ωμέγα 15 hh', '1 - | Ωμέγα | a word of an order, such as 15.2 hh, 7/8, round, trail | -'],
-    ['7/8', '4 horse | - | height or heart-girth: without one of them there is no size | -'],
+    ['7/8', '4 horse | - | height or heart-girth: we need one to size the horse | -'],
     [
       '15 hh',
       '6 saddle.rigging | - | rigging position: full, 7/8, 3/4, 5/8, center-fire, another fraction from 1/2 to 1, or { set-back: 2 in } | -',
@@ -220,7 +220,7 @@ describe('what cannot be read is told with its column', () => {
     ['15 hh 7/8 \u001b[31m', '11 - | \\u{1b} | text without control characters or hidden marks | -'],
     [
       `15 hh 7/8 ${'round '.repeat(400)}`,
-      `2001 - | d | at most 2000 characters: more is written to a file | -`,
+      `2001 - | d | at most 2000 characters: put a longer order in a file | -`,
     ],
   ])('%j', (line, problem) => {
     expect(told(line)[0]).toBe(problem);

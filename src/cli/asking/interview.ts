@@ -1,4 +1,4 @@
-/** `new` on a terminal: asks for an order question by question, keeps what was said, and prints the answer. */
+/** `new` on a terminal: asks, keeps the answers, prints the result. */
 import path from 'node:path';
 import {
   answer,
@@ -33,18 +33,18 @@ export interface Interview {
   readonly terminal: () => Terminal;
 }
 
-/** More at once is not read. */
+/** Longer input is not read. */
 const MOST = 2;
 const asked = 'cinchwright new';
 
-/** The whole talk. Errors: the file cannot be written. */
+/** Errors: the file cannot be written. */
 export async function interview(plan: Interview, io: CliIo): Promise<ExitCode> {
   const { file, color, shopFile: shop } = plan;
   const talk = new Talk(plan, io);
   guardNew({ ...plan, asked }, io);
   if (io.standsAt(path.dirname(file)) !== 'directory')
     throw new CliFault(`cannot write ${printable(file)}: there is no such directory`, { code: exit.input });
-  const [name, rest] = [printable(file), 'Enter skips; Ctrl-C stops and keeps what you said.'];
+  const [name, rest] = [printable(file), 'Enter skips; Ctrl-C stops and keeps your answers.'];
   io.stdout(`${sentence(talk.page, `New order ${name}. ${rest}`).join('\n')}\n\n`);
   const terminal = takeKeys(plan.terminal());
   const release = beforeStop(() => {
@@ -65,14 +65,14 @@ export async function interview(plan: Interview, io: CliIo): Promise<ExitCode> {
   return size([file], { top: 3, format: 'table', units: 'in', color, ...(shop && { shop }) }, io);
 }
 
-/** What was said, while it is being said. */
+/** Answers so far. */
 class Talk {
   readonly page: Page;
   readonly #plan: Interview;
   readonly #io: CliIo;
   readonly #stem: string;
   #told: Told = nothingTold;
-  /** Typed and not taken yet. */
+  /** Typed but not understood yet. */
   #pending = '';
   #kept = false;
 
@@ -83,7 +83,7 @@ class Talk {
     this.page = pageFor(reportOptions({ units: 'in', color: plan.color }, io));
   }
 
-  /** Asks what is still to be asked; false when the person stops. */
+  /** False when the person stops. */
   async askAll(terminal: Terminal): Promise<boolean> {
     for (let id = nextQuestion(this.#told); id !== undefined; id = nextQuestion(this.#told))
       if (!(await this.#ask(id, terminal))) return false;
@@ -119,7 +119,7 @@ class Talk {
     return true;
   }
 
-  /** Empty until an answer can be had. */
+  /** Empty until there is an answer. */
   async #soFar(): Promise<string> {
     const [entry] = readOrders(this.#form(), 'answers');
     if (entry?.ok !== true) return '';
@@ -131,7 +131,7 @@ class Talk {
     return formOf(this.#told, { stem: this.#stem, unread });
   }
 
-  /** Writes the form; where that cannot be done it is printed, so that nothing said is lost. */
+  /** Printed if it cannot be written, so no answer is lost. */
   write(unread = ''): void {
     const text = this.#form(unread);
     try {
@@ -142,16 +142,16 @@ class Talk {
     }
   }
 
-  /** The same for a person who stops half-way. */
+  /** For someone who stops half-way. */
   keep(): void {
     if (this.#kept) return;
     this.#kept = true;
     const unread = visible(this.#pending.trim());
     const name = printable(this.#plan.file);
-    if (!isTold(this.#told) && unread === '') this.#io.stderr('nothing was said: nothing was written\n');
+    if (!isTold(this.#told) && unread === '') this.#io.stderr('no answers, so nothing was written\n');
     else {
       this.write(unread);
-      this.#io.stderr(`kept in ${name}: fill in the rest, then run: cinchwright size ${typed(name)}\n`);
+      this.#io.stderr(`saved in ${name}: fill in the rest, then run: cinchwright size ${typed(name)}\n`);
     }
   }
 }

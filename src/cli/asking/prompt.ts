@@ -1,21 +1,21 @@
-/** One question on a terminal: typed keys become a line, or the wish to stop. */
+/** One question on a terminal: a line, or the wish to stop. */
 import { isCancel, settings, TextPrompt } from '@clack/core';
 import { visible } from '../../units/clean.ts';
 import type { Terminal } from '../io.ts';
 
 export interface Prompt {
   readonly question: string;
-  /** Stands below while it is answered. */
+  /** Shown below while typing. */
   readonly below: string;
-  /** What to say of a line that cannot be taken; undefined for one that can. */
+  /** Complaint about a line; undefined when it is fine. */
   readonly check: (line: string) => string | undefined;
-  /** Stands below a line that was taken. */
+  /** Shown below an accepted line. */
   readonly after: () => string;
-  /** Is told what stands there, key by key. */
+  /** Called on every key. */
   readonly typing: (line: string) => void;
 }
 
-/** Asks until a line is taken: true; false after Ctrl-C, Ctrl-D or the end of the terminal. */
+/** True with a line; false after Ctrl-C, Ctrl-D or the end. */
 export async function prompt(asked: Prompt, terminal: Terminal): Promise<boolean> {
   if (terminal.input.readableEnded) return false;
   settings.aliases.delete('escape');
@@ -55,7 +55,7 @@ function frame({ question, below, after }: Prompt, { state, error, userInput, cu
   return [question, `> ${line}`, ...(rest === '' ? [] : [rest])].join('\n');
 }
 
-/** The terminal's own cursor is hidden while lines are drawn: the letter under it is shown turned. */
+/** Hides the terminal's cursor; the letter under ours is inverted. */
 function withCursor(text: string, at: number): string {
   const [under = ' '] = Array.from(text.slice(at));
   const rest = text.slice(at + under.length);

@@ -1,13 +1,13 @@
-/** Where rows go as they come: standard output, or a file that is written beside and put in place when it is whole. */
+/** Writes rows as they come, to standard output or to a file put in place when complete. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { partOf, writeHandle } from '../files.ts';
 
 export interface Output {
   readonly write: (text: string) => void;
-  /** All is written: put in place. */
+  /** Puts it in place. */
   readonly finish: () => void;
-  /** It will not be finished: leave nothing behind. */
+  /** Leaves nothing behind. */
   readonly drop: () => void;
 }
 
@@ -20,7 +20,7 @@ export const toStream = (write: (text: string) => void): Output => ({
   drop: () => undefined,
 });
 
-/** A file, absolute; an older one stays until the new one is whole. Throws the system's error, also later. */
+/** Absolute path; the old file stays until the new one is complete. Throws the system's error, also later. */
 export function toFile(file: string): Output {
   const old = fs.statSync(file, { throwIfNoEntry: false });
   if (old !== undefined && !old.isFile()) return toDevice(file);
@@ -66,13 +66,13 @@ function onceClosing(handle: number): () => void {
   };
 }
 
-/** A file is in place for good only when its folder is on the disk too. */
+/** The folder must be synced too. */
 function syncFolder(file: string): void {
   try {
     const folder = fs.openSync(path.dirname(file), 'r');
     fs.fsyncSync(folder);
     fs.closeSync(folder);
   } catch {
-    // Not every system lets a folder be opened.
+    // Some systems cannot open a folder.
   }
 }

@@ -1,4 +1,4 @@
-/** The files that a backlog writes: whether they may be written, and where rows and faults go. */
+/** A backlog's output files: whether they may be written, and where rows and errors go. */
 import path from 'node:path';
 import { guardInputs, guardOrders, sameFile } from '../emit.ts';
 import { CliFault, printable } from '../fault.ts';
@@ -12,7 +12,7 @@ interface Asked {
   readonly errors?: string;
 }
 
-/** Errors: a file that is read would be written over, two outputs in one file. */
+/** Errors: an input would be overwritten; two outputs share a file. */
 export function checkOutputs(names: readonly string[], { shop, out, errors }: Asked, io: CliIo): void {
   guardInputs(out, [...names, shop], io);
   if (errors === '' || errors === '-') throw new CliFault('--errors needs the name of a file');
@@ -26,7 +26,7 @@ export function checkOutputs(names: readonly string[], { shop, out, errors }: As
 /** Whether --out names a file. */
 export const isFile = (out: string | undefined): out is string => out !== undefined && out !== '-';
 
-/** Where rows go; `shown` when that is standard output. */
+/** `shown` for standard output. */
 export function rowsTo(out: string | undefined, io: CliIo): Output & { readonly shown: boolean } {
   return isFile(out) ? { ...named(out, io), shown: false } : { ...toStream(io.stdout), shown: true };
 }
@@ -35,7 +35,7 @@ export function rowsTo(out: string | undefined, io: CliIo): Output & { readonly 
 export const errorsTo = (file: string | undefined, io: CliIo): Output | undefined =>
   file === undefined ? undefined : named(file, io);
 
-/** A file whose faults name it; made with the first that is written. */
+/** Created with the first error. */
 function named(file: string, io: CliIo): Output {
   let made: Output | undefined;
   const output = (): Output => (made ??= toFile(path.resolve(io.cwd, file)));

@@ -1,25 +1,25 @@
-/** The bytes of many orders, as they come, are cut between two orders: each piece reads as it would in the whole. */
+/** Cuts a byte stream between orders; each piece reads as it would in the whole. */
 import { ENOUGH, isBlank, looksByLine } from '../by-line.ts';
 import { mostLetters } from '../../yaml/refused.ts';
 
-/** The bytes of one order, or the start of one that is too long for an order. */
+/** One order, or the start of one that is too long. */
 export interface Piece {
   readonly bytes: Buffer;
-  /** Lines of the file that stand before it. */
+  /** Lines of the file before it. */
   readonly lines: number;
   readonly isWhole: boolean;
 }
 
-/** A letter takes three bytes at most (those of four count as two), so what is longer is refused whatever it holds. */
+/** A letter takes at most three bytes (four-byte ones count as two). */
 const mostBytes = 3 * mostLetters;
-/** Hardly an order is longer. */
+/** Few orders are longer. */
 const LONG = 65_536;
 const NEWLINE = 0x0a;
 const MARK = Buffer.from('\n---');
 
 /**
- * Pieces of a stream, the same however its bytes arrive. A stream without orders gives one empty piece.
- * @param asked whether every line is an order; found out from the first of them when nobody knows
+ * The same however the bytes arrive; an empty stream gives one empty piece.
+ * @param asked whether every line is an order; undefined means find out
  */
 export async function* piecesOf(
   parts: AsyncIterable<Buffer>,
@@ -41,18 +41,17 @@ export async function* piecesOf(
   if (!some) yield { bytes: Buffer.alloc(0), lines: 0, isWhole: true };
 }
 
-/** Holds what has come and cannot be cut yet: never more than one order and one part. */
+/** At most one order and one chunk. */
 class Cutter {
   rest: Buffer = Buffer.alloc(0);
   #parts: Buffer[] = [];
   #waiting = 0;
   #lines = 0;
-  /** The start of an order that is too long has been handed out: what else belongs to it is left out. */
+  /** An order that is too long was handed out: skip its rest. */
   #skipping = false;
 
   /**
-   * Whether there is more to look at: where much is held, parts wait until joining them pays, since joining each would copy a long
-   * order over and over. Undefined is the end.
+   * Whether there is more to look at; undefined at the end. Large chunks are joined only when it pays, since each join copies the order.
    */
   add(part: Buffer | undefined): boolean {
     if (part !== undefined) this.#parts.push(Buffer.from(part));
@@ -64,7 +63,7 @@ class Cutter {
     return true;
   }
 
-  /** What can be cut off, blank stretches left out. */
+  /** Blank stretches are dropped. */
   *pieces(byLine: boolean, end: boolean): Generator<Piece> {
     while (this.rest.length > 0) {
       const next = boundary(this.rest, byLine, end);
@@ -91,7 +90,7 @@ class Cutter {
   }
 }
 
-/** Bytes up to the next order; all of them at the end, and -1 when more is needed to tell. */
+/** Bytes to the next order; all at the end; -1 when more is needed. */
 function boundary(bytes: Buffer, byLine: boolean, end: boolean): number {
   for (let at = 0; ;) {
     const found = byLine ? bytes.indexOf(NEWLINE, at) : bytes.indexOf(MARK, at);

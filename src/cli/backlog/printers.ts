@@ -1,4 +1,4 @@
-/** The printer of a format, fetched when it is asked for. */
+/** The printer of a format, loaded on demand. */
 import { columnNames, type ColumnName } from '../../work/columns.ts';
 import type { BacklogPrinter } from '../../views/backlog-cells.ts';
 import { nearestWord } from '../../units/nearest.ts';
@@ -15,24 +15,23 @@ interface Asked {
   readonly out?: string;
 }
 
-/** How rows are to be printed. */
 export interface Look {
   readonly format: BacklogFormat;
-  /** Undefined for those that the format shows when nobody chooses. */
+  /** undefined: the format's own columns. */
   readonly columns: readonly ColumnName[] | undefined;
   readonly units: 'in' | 'cm';
   readonly color: boolean;
   readonly width: number;
 }
 
-/** What was asked for, on this screen or into that file. */
+/** For this screen or that file. */
 export function lookOf(asked: Asked, io: CliIo): Look {
   const { format, columns } = asked;
   const { units, color, width } = reportOptions(asked, io);
   return { format, columns, units, color, width };
 }
 
-/** The printer, for all columns or those that were chosen. */
+/** For all columns, or those chosen. */
 export async function printerFor(look: Look): Promise<BacklogPrinter> {
   const { format, columns, units } = look;
   if (format === 'table' || format === 'markdown') {
@@ -46,7 +45,7 @@ export async function printerFor(look: Look): Promise<BacklogPrinter> {
   return make(columns ?? columnNames);
 }
 
-/** "a,b,c" as columns. Errors: a name that is none, with the nearest that is; one that stands twice; none at all. */
+/** "a,b,c". Errors: an unknown name, with the nearest; a name twice; none. */
 export function columnsAsked(text: string): readonly ColumnName[] {
   const names = text.split(',').map((name) => name.trim());
   const chosen = names.map(columnAsked);
@@ -55,7 +54,7 @@ export function columnsAsked(text: string): readonly ColumnName[] {
   return chosen;
 }
 
-/** However a result of ours spells it: `buckleWidth`, `buckle_width_in`, "buckle width". */
+/** `buckleWidth`, `buckle_width_in` and "buckle width" are one. */
 const plain = (name: string): string => name.replace(/_in$/, '').replaceAll(/[ _-]/g, '').toLowerCase();
 
 function columnAsked(name: string): ColumnName {

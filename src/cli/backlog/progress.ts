@@ -1,23 +1,22 @@
-/** One line on a terminal that says how far it is: orders, part done, rate, time left. Nothing anywhere else. */
+/** A progress line on a terminal: orders, share, rate, time left. */
 import type { CliIo } from '../io.ts';
 
 const REDRAW = 100;
-/** Before this many milliseconds a rate says nothing. */
+/** Too early for a rate, milliseconds. */
 const SETTLED = 500;
 
 type Screen = Pick<CliIo, 'stderr' | 'stderrIsTerminal' | 'columns' | 'env'>;
 
 export interface Progress {
-  /** So many orders and bytes are done in all. */
+  /** Totals so far. */
   readonly at: (orders: number, bytes: number) => void;
-  /** Takes the line away. */
   readonly clear: () => void;
 }
 
-/** For where nobody sees it. */
+/** When nobody sees it. */
 export const noProgress: Progress = { at: () => undefined, clear: () => undefined };
 
-/** A line that is drawn over and over on standard error, or none where nobody sees it. */
+/** Redrawn on standard error. */
 export function progressFor(io: Screen, bytes: number | undefined, now: () => number): Progress {
   if (!io.stderrIsTerminal || io.env['TERM'] === 'dumb')
     return { at: () => undefined, clear: () => undefined };

@@ -1,4 +1,4 @@
-/** One piece of a backlog becomes its row: read, sized, or told why not. */
+/** Turns one piece of a backlog into its row. */
 import { faultyRow, rowOf, type Place, type Row } from '../../work/row.ts';
 import { sizeOrder } from '../../index.ts';
 import { readOrders, type OrderRead } from '../../order/read-orders.ts';
@@ -7,13 +7,13 @@ import { printable } from '../fault.ts';
 import { textOf } from '../text-file.ts';
 import type { Piece } from './pieces.ts';
 
-/** Rows of a piece: one, or several where documents are parted in an unusual way. Never throws: what goes wrong is a row. */
+/** Several for oddly separated documents. Never throws: errors become rows. */
 export function rowsOf(
   { bytes, lines, isWhole }: Piece,
   { file, document }: Omit<Place, 'line'>,
   shop: Shop,
 ): Row[] {
-  // Of an order that is too long only the start is there, which may end within a letter.
+  // A cut-off order may end within a letter.
   const read = isWhole ? textOf(bytes) : ({ ok: true, text: bytes.toString('utf8') } as const);
   if (!read.ok) return [unreadableRow(read.why, { file, document, line: read.line + lines })];
   return readOrders(read.text, file, lines).map((order, i) =>
@@ -21,7 +21,7 @@ export function rowsOf(
   );
 }
 
-/** The row of something that could not be read. */
+/** For what could not be read. */
 export const unreadableRow = (why: string, place: Place): Row =>
   failedRow(undefined, { expected: 'a file that can be read', hint: why }, place);
 
@@ -30,9 +30,9 @@ function rowFor(read: OrderRead, place: Place, shop: Shop): Row {
   try {
     return rowOf(sizeOrder(read.order, shop), place);
   } catch (error) {
-    // A fault of our own costs the one order, not the backlog.
+    // Our own bug costs one order, not the backlog.
     const what = printable(error instanceof Error ? error.message : String(error)).slice(0, 200);
-    const hint = `something is wrong in the program itself (${what}); please report this, with the order`;
+    const hint = `this is a bug in cinchwright (${what}); please report it, with the order`;
     return failedRow(read.order.order, { expected: 'an order that can be sized', hint }, place);
   }
 }

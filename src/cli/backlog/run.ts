@@ -11,23 +11,23 @@ import { rowsOf, unreadableRow } from './rows.ts';
 interface Around {
   readonly shop: Shop;
   readonly io: CliIo;
-  /** Told of the bytes of every piece that has been read. */
+  /** Called with the bytes of every piece read. */
   readonly took: (bytes: number) => void;
 }
 
-/** Rows of all sources, in the order of the input. */
+/** In input order. */
 export async function* rowsOfAll(sources: readonly Source[], around: Around): AsyncGenerator<Row> {
   for (const source of sources) {
     for await (const row of rowsIn(source, around)) {
       yield row;
-      await new Promise(setImmediate); // a moment for Ctrl-C
+      await new Promise(setImmediate); // lets Ctrl-C through
     }
   }
 }
 
 const linesByName = /\.(?:ndjson|jsonl)$/i;
 
-/** A source that cannot be read, or not to its end, has a row that says so. */
+/** An unreadable source gets a row that says so. */
 async function* rowsIn(source: Source, { shop, io, took }: Around): AsyncGenerator<Row> {
   const { label: file, path = '', fault } = source;
   let document = 1;

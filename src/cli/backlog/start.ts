@@ -1,4 +1,4 @@
-/** The command `backlog` put together: inputs, outputs, the loop between them, and what is said at the end. */
+/** Runs `backlog`: inputs, outputs, the loop, the summary. */
 import fs from 'node:fs';
 import path from 'node:path';
 import type { ColumnName } from '../../work/columns.ts';
@@ -28,7 +28,7 @@ export interface BacklogOptions {
   readonly color: boolean;
 }
 
-/** Runs the command. Errors: the command line, the shop, a disk that takes no more. */
+/** Errors: command line, shop, full disk. */
 export async function backlog(
   paths: readonly string[],
   options: BacklogOptions,
@@ -69,7 +69,7 @@ export async function backlog(
 const isMissing = ({ path: file, fault }: Source): boolean =>
   fault !== undefined || (file !== undefined && !fs.existsSync(file));
 
-/** A name typed wrong must not replace a good table by one that is empty. */
+/** A mistyped name must not replace a good table with an empty one. */
 function nothingRead(sources: readonly Source[], { out }: BacklogOptions, io: CliIo): ExitCode {
   for (const { label, fault = 'there is no such file or folder' } of sources) {
     io.stderr(`cinchwright: ${printable(label)}: ${fault}\n`);
@@ -78,13 +78,13 @@ function nothingRead(sources: readonly Source[], { out }: BacklogOptions, io: Cl
   return exit.input;
 }
 
-/** What this run writes or goes by is no order, even where it lies among them. */
+/** This run's own files are not orders. */
 function ownFiles({ out, errors, shop }: BacklogOptions, { cwd }: CliIo): ReadonlySet<string> {
   const own = [out, errors, shop].filter((name) => name !== undefined);
   return new Set(own.map((name) => path.resolve(cwd, name)));
 }
 
-/** Rows that run over the screen show by themselves how far it is. */
+/** Rows on screen are progress enough. */
 function progressOf(sources: readonly Source[], shown: boolean, io: CliIo): Progress {
   let bytes: number | undefined = 0;
   for (const { size } of sources)
@@ -92,7 +92,7 @@ function progressOf(sources: readonly Source[], shown: boolean, io: CliIo): Prog
   return shown && io.stdoutIsTerminal ? noProgress : progressFor(io, bytes, Date.now);
 }
 
-/** Says what it came to; the exit code of the worst. */
+/** The exit code of the worst. */
 function told({ summary }: Table, { out, errors }: BacklogOptions, io: CliIo): ExitCode {
   for (const name of [out, errors]) {
     if (name !== undefined && name !== '-') io.stderr(`wrote ${printable(name)}\n`);
@@ -103,6 +103,6 @@ function told({ summary }: Table, { out, errors }: BacklogOptions, io: CliIo): E
 }
 
 function tellStopped({ orders }: Table, { out }: BacklogOptions, io: CliIo): void {
-  const kept = isFile(out) ? `; ${printable(out)} is as it was` : '';
+  const kept = isFile(out) ? `; ${printable(out)} is unchanged` : '';
   io.stderr(`\ncinchwright: stopped after ${plural(orders, 'order')}${kept}\n`);
 }

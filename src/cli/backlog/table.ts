@@ -1,4 +1,4 @@
-/** Rows as they come go into the output, faults into their own table, and both into the sum of it all. */
+/** Rows to the output, errors to their table, both to the summary. */
 import { FirstPlaces } from '../../work/first-places.ts';
 import type { Row } from '../../work/row.ts';
 import { count, newSummary, total, type Summary } from '../../work/summary.ts';
@@ -12,7 +12,7 @@ export interface Ends {
   readonly errors: Output | undefined;
 }
 
-/** A table that is written row by row. Throws the system's error when something cannot be written. */
+/** Throws the system's error when it cannot write. */
 export class Table {
   readonly summary: Summary = newSummary();
   readonly #ends: Ends;
@@ -22,14 +22,13 @@ export class Table {
     this.#ends = ends;
   }
 
-  /** What stands above the rows. */
+  /** Header of the rows. */
   begin(): void {
     const { printer, output, errors } = this.#ends;
     output.write(printer.head);
     errors?.write(errorsHead());
   }
 
-  /** Orders so far. */
   get orders(): number {
     return total(this.summary);
   }
@@ -43,7 +42,7 @@ export class Table {
     count(this.summary, cells);
   }
 
-  /** All rows are there: puts the files in place. */
+  /** Puts the files in place. */
   finish(): void {
     const { printer, output, errors } = this.#ends;
     const { orders } = this.summary;
@@ -52,7 +51,7 @@ export class Table {
     output.finish();
   }
 
-  /** It will not be whole: leaves the files that were there as they are, and nothing else behind. */
+  /** Keeps the old files and leaves nothing else. */
   drop(): void {
     this.#ends.output.drop();
     this.#ends.errors?.drop();

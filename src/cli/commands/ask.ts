@@ -1,4 +1,4 @@
-/** `ask`: what to ask each customer, what must be taped before cutting first, then most worth first, and the message that asks it. */
+/** `ask`: what to ask each customer, and the message that asks it. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { AskedOrder } from '../../words/about-ask.ts';
@@ -30,8 +30,8 @@ interface AskOptions extends SayOptions {
 }
 
 const help = `
-Most worth asking first; ring to ring before any cord is cut. --format text or
-markdown is the message to the customer: two questions at most, or --long.
+The most useful question first; ring to ring before you cut cord. --format text
+or markdown is the message to the customer: two questions at most, or --long.
 
   cinchwright ask order.yaml
   cinchwright ask order.yaml --format text
@@ -51,16 +51,16 @@ export function addAsk(program: Command, session: Session): void {
         .argParser(word('--format', formats)),
     )
     .addOption(
-      new Option('--draws <n>', 'readings drawn for each question (default 128)')
+      new Option('--draws <n>', 'random readings per question (default 128)')
         .default(128)
         .argParser(whole('--draws', 4, 100_000)),
     )
     .addOption(
-      new Option('--seed <n>', 'start of those draws (default 1)')
+      new Option('--seed <n>', 'seed of those draws (default 1)')
         .default(1)
         .argParser(whole('--seed', 0, 999_999_999)),
     )
-    .option('--long', 'the whole message: every question, with all of the safety')
+    .option('--long', 'the whole message: every question, every caution')
     .addOption(unitsOption())
     .addOption(shopOption())
     .addOption(outOption())
@@ -85,7 +85,7 @@ async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Pr
   const { format } = options;
   const isMessage = format === 'text' || format === 'markdown';
   const asking = read.filter(({ toAsk }) => toAsk.length > 0);
-  // On the screen the messages say all there is to say about orders that could not be read.
+  // The screen messages already report unreadable orders.
   const useful = isMessage ? asking.length > 0 : format !== 'table' || read.length > 0;
   if (useful) {
     if (isMessage) emit(await messageOf(results, options), options.out, io);
@@ -99,7 +99,7 @@ async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Pr
   return read.some(({ result }) => result.advice.specs.length === 0) ? exit.noSpec : exit.good;
 }
 
-/** Where tapes disagree is for the clerk, who has neither sheet nor JSON before him then. */
+/** The clerk must see where tapes disagree, even without sheet or JSON. */
 async function tellDoubts(read: readonly (AskedOrder & { ok: true })[], io: CliIo): Promise<void> {
   const { phraseText } = await import('../../units/text.ts');
   for (const { result } of read)
@@ -109,7 +109,7 @@ async function tellDoubts(read: readonly (AskedOrder & { ok: true })[], io: CliI
       );
 }
 
-/** A message that asks nothing is not written: why is told. */
+/** No questions: says why instead of writing. */
 async function tellSilent(read: readonly (AskedOrder & { ok: true })[], io: CliIo): Promise<void> {
   const { nothingText, thresholdText } = await import('../../words/about-ask.ts');
   const silent = read.filter(({ toAsk }) => toAsk.length === 0);
@@ -119,7 +119,7 @@ async function tellSilent(read: readonly (AskedOrder & { ok: true })[], io: CliI
   if (silent.length > 0) io.stderr(`${thresholdText()}\n`);
 }
 
-/** Many orders take a while: a terminal sees how far it is. */
+/** Progress for a terminal. */
 async function askAll(
   entries: readonly Entry[],
   { shop, options, progress }: { shop: Shop; options: AskOptions; progress: Progress },
@@ -144,7 +144,7 @@ const viewsOf = (results: readonly AskedOrder[], { units }: AskOptions): Views =
   csv: async () => (await import('../../views/ask-data.ts')).askCsv(results),
 });
 
-/** The message to the customer, as text or Markdown. */
+/** As text or Markdown. */
 async function messageOf(
   results: readonly AskedOrder[],
   { format, long = false }: AskOptions,

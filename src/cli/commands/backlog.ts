@@ -1,4 +1,4 @@
-/** `backlog`: many orders in one go, one row an order. */
+/** `backlog`: many orders, one row each. */
 import { Option, type Command } from 'commander';
 import { word, outOption, shopOption, unitsOption } from '../options.ts';
 import { backlogFormats as formats } from '../backlog/formats.ts';
@@ -13,7 +13,7 @@ interface Asked extends Omit<BacklogOptions, 'columns'> {
 
 const examples = `
 Paths are files, folders, patterns such as "orders/**/*.yaml", or "-": YAML
-documents, or one JSON order a line. A row is printed as soon as its order is
+documents, or one JSON order per line. A row is printed as soon as its order is
 read; with --out the old file stays until all rows are written.
 
   cinchwright backlog orders/ --out sizes.csv --errors faults.csv
@@ -36,7 +36,7 @@ export function addBacklog(program: Command, session: Session): void {
     .addOption(unitsOption())
     .addOption(shopOption())
     .addOption(outOption())
-    .option('--errors <file>', 'write all faults to a CSV table, to send back')
+    .option('--errors <file>', 'write all errors to a CSV table, to send back')
     .addHelpText('after', examples)
     .action(async (names: string[], _: unknown, command: Command) => {
       session.code = await run(names, command.optsWithGlobals(), session);

@@ -1,4 +1,4 @@
-/** `check`: how a cinch that is asked for, ridden in now, or named on the command line suits each order. */
+/** `check`: how a wanted, current or named cinch suits each order. */
 import type { Command } from 'commander';
 import type { Checked } from '../../advice/check.ts';
 import type { CinchAsked, Order, Shop } from '../../order/types.ts';
@@ -70,7 +70,7 @@ async function check(files: readonly string[], options: CheckOptions, io: CliIo)
   const results = await checkAll(entries, shop, asked);
   const empty = results.filter((result) => result.ok && result.checked.length === 0);
   const useful = results.length > empty.length;
-  // On the screen the messages say all there is to say about orders that could not be read.
+  // The screen messages already report unreadable orders.
   const printed =
     options.format === 'table' ? results.some((result) => result.ok && result.checked.length > 0) : useful;
   if (printed) await printViews(viewsOf(results, reportOptions(options, io)), options, io);
@@ -84,7 +84,7 @@ async function check(files: readonly string[], options: CheckOptions, io: CliIo)
   return results.some(fails) ? exit.noSpec : exit.good;
 }
 
-/** Orders that say nothing to judge: a note, and an error when there is none other. */
+/** A note, or an error when no order names a cinch. */
 function tellEmpty(empty: readonly CheckResult[], useful: boolean, io: CliIo): void {
   const names = empty.map((result) => (result.ok ? printable(result.advice.facts.order.order) : ''));
   const which = names.length === 1 ? `order ${names.join('')} names` : `orders ${names.join(', ')} name`;

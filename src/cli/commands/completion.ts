@@ -1,4 +1,4 @@
-/** `completion`: a script that lets a shell complete commands, options and order files. */
+/** `completion`: completes commands, options and order files in a shell. */
 import { Argument, type Command } from 'commander';
 import type { Definition } from '../completion/definition.ts';
 import { exit, type ExitCode } from '../fault.ts';

@@ -1,4 +1,4 @@
-/** `draw`: pictures to scale, of a cinch on the side of the horse or laid flat, and templates at true size. */
+/** `draw`: pictures to scale and true-size templates. */
 import { Option, type Command } from 'commander';
 import { addCinchOptions } from '../asked-cinch.ts';
 import { pictureFormats, views, type DrawOptions } from '../draw/asked.ts';
@@ -46,7 +46,7 @@ export function addDraw(program: Command, session: Session): void {
     .addOption(unitsOption('write lengths in in or cm'))
     .addOption(shopOption())
     .addOption(outOption())
-    .addOption(new Option('--out-dir <folder>', 'one file a picture in this folder'))
+    .addOption(new Option('--out-dir <folder>', 'one file per picture in this folder'))
     .addHelpText('after', examples)
     .action(async (paths: string[], _: unknown, command: Command) => {
       const asked = command.optsWithGlobals<DrawOptions>();

@@ -3,7 +3,7 @@ import type { Command } from 'commander';
 import { nearestWord } from '../../units/nearest.ts';
 import { CliFault, didYouMean, printable } from '../fault.ts';
 
-/** Adds the command; the parser's own would answer a wrong name with the main help and no word about it. */
+/** The parser's own command answers a wrong name with the main help. */
 export function addHelp(program: Command): void {
   program
     .command('help')

@@ -1,4 +1,4 @@
-/** `learn`: what the outcomes of earlier cinches say about two numbers of the shop's model. */
+/** `learn`: what past outcomes say about the shop's model. */
 import path from 'node:path';
 import { Option, type Command } from 'commander';
 import type { Learned } from '../../learn/learn.ts';
@@ -107,18 +107,18 @@ function guardOptions(file: string, options: LearnOptions, io: CliIo): void {
   }
   const inputs = [file, shop, ...options.orders];
   for (const target of [out, picture, write]) guardInputs(target, inputs, io);
-  // Without --out the sheet goes to standard output.
+  // Without --out it goes to standard output.
   const targets = [out ?? '-', picture, write]
     .filter((name) => name !== undefined)
     .map((name) => (name === '-' ? name : realName(path.resolve(io.cwd, name))));
   if (new Set(targets).size < targets.length) {
     throw new CliFault('--out, --picture and --write need a file each', {
-      hint: 'Without --out the sheet goes to standard output, which is the one "-".',
+      hint: 'Without --out the sheet goes to standard output, which takes the only "-".',
     });
   }
 }
 
-/** Orders by their number. Errors: two orders of one number. */
+/** Errors: two orders with one number. */
 async function ordersOf(
   paths: readonly string[],
   io: CliIo,

@@ -1,4 +1,4 @@
-/** `materials`: what a backlog takes from the shelf, what must be bought, and what is cut from what. */
+/** `materials`: what a backlog takes from the shelf, needs bought, and how it is cut. */
 import type { Command } from 'commander';
 import { backlogOf, tellLeftOut } from '../backlog-orders.ts';
 import { guardInputs } from '../emit.ts';
@@ -23,10 +23,10 @@ interface MaterialsOptions {
 }
 
 const help = `
-Of each order what the customer asked for if it passes, else our pick. The shelf
-goes to the earliest due first. One dye lot an order and color, no splice in a
-piece; small jobs are cut the best way there is, and larger ones say by how
-many spools a plan may be too many.
+For each order, what the customer asked for if it passes, else our pick. The
+earliest due takes from the shelf first. One dye lot per order and color, no
+splices. Small jobs get the best cutting plan; larger ones say how many spools
+a better plan could save at most.
 
   cinchwright materials orders/
   cinchwright materials orders/ --format pdf --out materials.pdf`;

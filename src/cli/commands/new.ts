@@ -1,4 +1,4 @@
-/** `new`: a blank order to fill in, or one that is asked for on a terminal. */
+/** `new`: a blank order, or questions on a terminal. */
 import type { Command } from 'commander';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
@@ -16,8 +16,8 @@ interface NewOptions {
 }
 
 const examples = `
-On a terminal it asks, one question at a time, and prints the answer. Ctrl-C
-keeps what was said. Without a file the blank order is printed.
+On a terminal it asks one question at a time and prints the answer. Ctrl-C
+keeps your answers. Without a file the blank order is printed.
 
   cinchwright new order.yaml
   cinchwright new order.yaml --blank`;
@@ -28,7 +28,7 @@ export function addNew(program: Command, session: Session): void {
     .command('new')
     .summary('start an order')
     .description('Asks for an order and writes it, or writes a blank one with notes on every line.')
-    .argument('[file]', 'the file to write; without one the order is printed')
+    .argument('[file]', 'the file to write (default: print it)')
     .option('--blank', 'write the blank order, ask nothing')
     .addOption(shopOption())
     .addHelpText('after', examples)
@@ -57,6 +57,6 @@ async function startOrder(file: string | undefined, options: NewOptions, io: Cli
   return exit.good;
 }
 
-/** Somebody sits there, and the terminal can draw a line anew. */
+/** A person at a terminal that can redraw lines. */
 const terminalOf = ({ terminal, stdinIsTerminal, stdoutIsTerminal, env }: CliIo): typeof terminal =>
   stdinIsTerminal && stdoutIsTerminal && env['TERM'] !== 'dumb' ? terminal : undefined;

@@ -1,4 +1,4 @@
-/** `photo`: what the side photo of each order gives, how sure, and what it gains. */
+/** `photo`: what each order's side photo measures, how surely, and what that gains. */
 import type { Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { PhotoResult } from '../../words/types.ts';
@@ -28,7 +28,7 @@ interface PhotoOptions {
 }
 
 const examples = `
-The marks in the order are enough; the picture, where it is there, is checked
+The marks in the order are enough; the picture, if it is there, is checked
 against them. --pick writes a page to click the marks on. A photo never gives
 the length: tape ring to ring. How to take one: docs/photo.md.
 
@@ -60,7 +60,7 @@ export function addPhoto(program: Command, session: Session): void {
     });
 }
 
-/** An order file as it was named, with one of the entries read from it. */
+/** One order, with its file as named. */
 interface Named {
   readonly name: string;
   readonly entry: Entry;
@@ -90,10 +90,10 @@ async function photo(files: readonly string[], options: PhotoOptions, io: CliIo)
 
 function guardFolder(folder: string | undefined, io: CliIo): void {
   if (folder === undefined || io.standsAt(folder) === 'directory') return;
-  throw new CliFault(`--photos-from takes a folder, and "${printable(folder)}" is none`);
+  throw new CliFault(`--photos-from takes a folder, and "${printable(folder)}" is not one`);
 }
 
-/** Each entry with its file as it was named, since the pictures lie beside it. */
+/** Pictures lie next to the file. */
 async function namedEntries(names: readonly string[], io: CliIo): Promise<Named[]> {
   const entries = await readEntries(names, io);
   return entries.map((entry) => ({ entry, name: names.includes(entry.file) ? entry.file : '-' }));
@@ -105,7 +105,7 @@ interface Work {
   readonly shop: Shop;
 }
 
-/** Results in order, and the entries again, with the faults of pictures among those of orders. */
+/** Adds picture errors to those of the orders. */
 async function readPhotos(
   read: readonly Named[],
   { options, io, shop }: Work,

@@ -1,4 +1,4 @@
-/** `quote`: what a cinch costs and when it can be ready, as a paper for the customer. */
+/** `quote`: what a cinch costs and when it can be ready. */
 import { Option, type Command } from 'commander';
 import type { Advice } from '../../advice/advice.ts';
 import type { PromiseWindow } from '../../work/promise.ts';
@@ -24,9 +24,9 @@ prices of the day the order was taken. CSV is one row per order.
   cinchwright quote order.yaml --invoice 1041 --paid 50.00 --out 1041.pdf`,
   extra: [
     new Option('--itemized', 'every line of the price'),
-    new Option('--backlog <paths...>', 'plan around the work of these orders'),
-    new Option('--invoice <number>', 'the invoice of what was tied, under this number'),
-    new Option('--paid <amount>', 'what was paid of it, such as 50.00 (default the deposit)'),
+    new Option('--backlog <paths...>', 'plan around these orders'),
+    new Option('--invoice <number>', 'invoice what was tied, with this number'),
+    new Option('--paid <amount>', 'paid so far, such as 50.00 (default the deposit)'),
   ],
   make: async (source) => {
     const { quoteOf } = await import('../../work/quote.ts');
@@ -49,7 +49,7 @@ prices of the day the order was taken. CSV is one row per order.
   assumed: ({ invoice, price: { currency } }) =>
     invoice?.paid === undefined || currency === undefined || invoice.isPaidSaid
       ? []
-      : [`${moneyText(invoice.paid, currency)} taken as paid, the deposit; --paid says what was`],
+      : [`${moneyText(invoice.paid, currency)} counted as paid, the deposit; change it with --paid`],
   sheet: async ({ units, itemized = false, format }) => {
     const { quoteSheet } = await import('../../views/quote-sheet.ts');
     const { invoiceSheet } = await import('../../views/invoice-sheet.ts');
@@ -70,7 +70,7 @@ prices of the day the order was taken. CSV is one row per order.
   json: async () => (await import('../../views/paper-json.ts')).quotesJson,
 };
 
-/** Errors: a number for several invoices, an amount without an invoice, or one that is no amount in the shop's money. */
+/** Errors: one number for several invoices, an amount without an invoice, a bad amount. */
 function invoiceAsked({ options, shop, count }: Source): Written['invoice'] {
   const { invoice: number, paid: text } = options;
   if (number === undefined) {
@@ -88,12 +88,12 @@ function invoiceAsked({ options, shop, count }: Source): Written['invoice'] {
 }
 
 interface Beside {
-  /** Undefined when no backlog is given. */
+  /** undefined without a backlog. */
   readonly windowOf?: (taken: Taken, advice: Advice) => PromiseWindow | undefined;
   readonly code: ExitCode;
 }
 
-/** When a quoted cinch can be ready with the work of a backlog on the benches, from the next day on. */
+/** With a backlog on the benches, from the next day on. */
 async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside> {
   if (options.backlog === undefined) return { code: exit.good };
   const { backlogOf, needAgenda, tellLeftOut } = await import('../backlog-orders.ts');

@@ -1,4 +1,4 @@
-/** `rules`: what cinches are judged by, and on whose word. */
+/** `rules`: what cinches are judged by, and who says so. */
 import type { Command } from 'commander';
 import type { AnyRule } from '../../rules/rule.ts';
 import { nearestWord } from '../../units/nearest.ts';
@@ -22,7 +22,7 @@ export function addRules(program: Command, session: Session): void {
   program
     .command('rules')
     .summary('what each check looks at')
-    .description('Lists the checks, or tells all about one: its question, reasons and examples.')
+    .description('Lists the checks, or shows one in full: its question, reasons and examples.')
     .argument('[id]', 'one rule')
     .addOption(formatOption('pdf'))
     .addHelpText('after', examples)

@@ -1,4 +1,4 @@
-/** `schedule`: when each order of a backlog is tied, which are late, and what can be promised. */
+/** `schedule`: when each order is tied, which run late, what can be promised. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { Agenda } from '../../work/agenda.ts';
@@ -29,9 +29,9 @@ interface ScheduleOptions {
 
 const help = `
 Hours, benches and days off come from the shop file, due days from the orders.
-What is short is ordered on the first day of work and waited for (lead-days).
-Up to ten jobs with a due day on up to three benches, the fewest possible are
-late; beyond, it says whether fewer could be. --promise says what moves.
+What is short is ordered on the first day and waited for (lead-days).
+With up to ten due jobs on up to three benches, as few as possible run
+late; beyond that, it says if fewer could. --promise says what moves.
 
   cinchwright schedule orders/ --format pdf --out week.pdf
   cinchwright schedule orders/ --promise new.yaml`;
@@ -45,7 +45,7 @@ export function addSchedule(program: Command, session: Session): void {
     .argument('[paths...]', 'order files, folders with them, or patterns')
     .addOption(new Option('--from <day>', 'first day of work (default today)').argParser(day('--from')))
     .addOption(new Option('--promise <file>', 'when could this order be ready?'))
-    .addOption(new Option('--hours <n>', 'when could so many hours of work be ready?').argParser(hours))
+    .addOption(new Option('--hours <n>', 'when could this many hours of work be ready?').argParser(hours))
     .addOption(formatOption())
     .addOption(paperOption())
     .addOption(shopOption())
@@ -56,7 +56,7 @@ export function addSchedule(program: Command, session: Session): void {
     });
 }
 
-/** Hours as minutes. Errors: no number, nothing, more than anybody would promise. */
+/** In minutes. Errors: not a number, zero, too many. */
 function hours(text: string): number {
   const minutes = /^\d{1,4}(\.\d{1,4})?$/.test(text) ? Math.ceil(Number(text) * 60 - 1e-9) : NaN;
   if (minutes >= 1 && minutes <= 60_000) return minutes;
@@ -69,7 +69,7 @@ async function printSchedule(
   io: CliIo,
 ): Promise<ExitCode> {
   if (options.promise !== undefined && options.hours !== undefined) {
-    throw new CliFault('--promise has its hours from the order: leave out --hours');
+    throw new CliFault('--promise takes its hours from the order: leave out --hours');
   }
   const files = await orderFiles(paths, io, 'schedule');
   guardPdf(options, io);
@@ -109,7 +109,7 @@ async function wantedOf(
   return promise === undefined ? undefined : backlogOf([promise], target, io);
 }
 
-/** New orders one after the other, each beside those before it. */
+/** New orders in turn, each after those before it. */
 async function withNew(
   agenda: Agenda,
   wanted: Backlog | undefined,

@@ -1,4 +1,4 @@
-/** `schema`: what order files and shop files may hold, for editors that complete and check while typing. */
+/** `schema`: the JSON Schema of order and shop files, for editors. */
 import { Argument, type Command } from 'commander';
 import { exit, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';

@@ -62,7 +62,7 @@ export function addSize(program: Command, session: Session): void {
   addSayOptions(command)
     .option(
       '--what-if <words>',
-      'the same order with other words, side by side',
+      'the order with changes, side by side',
       (words: string, others: readonly string[] | undefined) => [...(others ?? []), words],
     )
     .option('--side-by-side', 'several orders, one column each, differences marked')
@@ -77,7 +77,7 @@ export function addSize(program: Command, session: Session): void {
     .addOption(shopOption())
     .addOption(simulateOption())
     .addOption(
-      new Option('--seed <n>', 'start of those draws (default 1)').argParser(whole('--seed', 0, 999_999_999)),
+      new Option('--seed <n>', 'seed of those draws (default 1)').argParser(whole('--seed', 0, 999_999_999)),
     )
     .addOption(outOption())
     .addHelpText('after', examples)
@@ -93,7 +93,7 @@ function simulateOption(): Option {
     `test the chance with random draws (${String(usualDraws)} if left out)`,
   ).argParser((text: string): number => {
     if (/^\d+$/.test(text)) return read(text);
-    // The parser takes the next word for the number, and often it is the file.
+    // The parser takes the next word as the number, often a file.
     throw new CliFault(`--simulate takes a number of draws, not "${printable(text)}"`, {
       hint: `Put the files first, or write --simulate=${String(usualDraws)}.`,
     });
@@ -118,7 +118,7 @@ export async function size(files: readonly string[], options: SizeOptions, io: C
   const shop = await shopOf(options.shop, io, errorColor);
   const entries = await readAll(shop);
   const results = await sizeAll(entries, shop, options);
-  // On the screen the messages say all there is to say about orders that could not be read.
+  // The screen messages already report unreadable orders.
   const useful = options.format !== 'table' || results.some(({ ok }) => ok);
   if (useful) await printViews(viewsOf(results, { ...reportOptions(options, io), sideBySide }), options, io);
   const told = await tellFaults(entries, io, errorColor);
@@ -133,7 +133,7 @@ async function sizeAll(entries: readonly Entry[], shop: Shop, options: SizeOptio
   return results;
 }
 
-/** One order's result, with its draws where they are asked for. */
+/** With random draws when asked. */
 export async function sizeOne(entry: Entry, shop: Shop, options: Drawn): Promise<SizeResult> {
   if (!entry.ok) return failed(entry);
   const { sizeOrder } = await import('../../index.ts');
@@ -160,7 +160,7 @@ async function simulatedFor(advice: Advice, options: Drawn): Promise<readonly Si
     .map(({ candidate }) => simulateClearance(candidate, advice.facts, { draws, seed }));
 }
 
-/** Errors: an option that makes an answer longer than a column. */
+/** Errors: an option that needs more than a column. */
 function guardBeside({ whatIf, why, all, simulate }: SizeOptions): void {
   const found = [why && '--why', all && '--all', simulate && '--simulate'].find((each) => each !== undefined);
   if (found === undefined) return;

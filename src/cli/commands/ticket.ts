@@ -1,4 +1,4 @@
-/** `ticket`: all that the tier needs, as a paper for the bench. */
+/** `ticket`: all the maker needs, as a paper for the bench. */
 import { Option, type Command } from 'commander';
 import type { Ticket } from '../../work/ticket.ts';
 import { CliFault } from '../fault.ts';
@@ -11,14 +11,14 @@ const kind: PaperKind<Ticket> = {
   description: 'Writes the bench ticket: lengths, cut list, bars, flare, order of work. No prices.',
   help: `
 It takes what the customer asked for if that passes, else our pick; --spec 1
-takes our pick. DO NOT CUT stands on top until ring to ring is taped. --care is
-the page for the customer that goes out with the cinch.
+takes our pick. DO NOT CUT is on top until ring to ring is taped. --care is
+the page the customer gets with the cinch.
 
   cinchwright ticket order.yaml
   cinchwright ticket order.yaml --spec 2 --units cm
   cinchwright ticket order.yaml --format html --out ticket.html
   cinchwright ticket order.yaml --care --out care.pdf`,
-  extra: [new Option('--care', 'the care card for the customer in its place')],
+  extra: [new Option('--care', "the customer's care card instead")],
   make: async ({ day, options }) => {
     if (options.care === true && options.format === 'json')
       throw new CliFault('--care is a page: it has no JSON');

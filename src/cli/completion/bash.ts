@@ -53,7 +53,7 @@ fi
 `;
 }
 
-/** What the value of an option may be, command by command: formats differ. */
+/** Formats differ by command. */
 function valuesOf(name: string, { options, commands }: Definition): string {
   const places = new Map<string, string[]>();
   for (const command of [{ name: '', options }, ...commands]) {
@@ -66,7 +66,7 @@ function valuesOf(name: string, { options, commands }: Definition): string {
   return [...places].map(([what, patterns]) => `      ${patterns.join('|')}) ${what} ;;`).join('\n');
 }
 
-/** Functions that put what fits the word at hand into the reply. */
+/** Put matching words into the reply. */
 const helpers = (name: string): string => `
 ${name}_reply() {
   local line
@@ -89,7 +89,7 @@ ${name}_yaml() {
 }
 `;
 
-/** One command's branch: its options behind a dash, else what may stand as an argument. */
+/** Options after a dash, else arguments. */
 function branch(
   name: string,
   { name: command, options }: Pick<CommandEntry, 'name' | 'options'>,
@@ -101,7 +101,7 @@ function branch(
       else ${others}; fi ;;`;
 }
 
-/** What offers the arguments of a command, each in its place. */
+/** Each argument in its place. */
 function argumentsOf(name: string, { arguments: all }: CommandEntry): string {
   const places = all.map(({ many, takes }, i) => `${many ? '*' : String(i)}) ${offer(name, takes)} ;;`);
   return places.length === 0 ? ':' : `case $count in ${places.join(' ')} esac`;

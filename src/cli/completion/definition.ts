@@ -1,19 +1,18 @@
-/** What there is to complete, read off the parser of the command line itself, so that it is never out of step with it. */
+/** What can be completed, read from the command line parser so it stays current. */
 import type { Argument, Command, Option } from 'commander';
 import type { WordReader } from '../options.ts';
 import { version } from '../version.ts';
 
-/** What may stand in a place: one of some words, an order or shop file, any file, or something nobody can guess. */
+/** Fixed words, an order or shop file, any file, or anything. */
 export type Takes =
   { readonly kind: 'words'; readonly words: readonly string[] } | { readonly kind: 'yaml' | 'file' | 'text' };
 
 export interface OptionEntry {
-  /** "-h", "--help". */
   readonly flags: readonly string[];
   readonly about: string;
-  /** What the next word must be; undefined for an option that stands alone, or whose value has to be joined by "=". */
+  /** undefined for a flag, or a value that needs "=". */
   readonly takes: Takes | undefined;
-  /** Name of the value, as the help gives it. */
+  /** As the help names it. */
   readonly value: string;
 }
 
@@ -34,18 +33,18 @@ export interface CommandEntry {
 export interface Definition {
   readonly program: string;
   readonly version: string;
-  /** Options that may stand before the command. */
+  /** Before the command. */
   readonly options: readonly OptionEntry[];
   readonly commands: readonly CommandEntry[];
 }
 
-/** Options with a file that is written in YAML; every other file of an option may be of any kind. */
+/** Options that take a YAML file. */
 const yamlOptions = ['--shop', '--promise', '--backlog', '--orders', '--save'];
 
-/** Words of an argument that its definition does not tell, by the argument's name. */
+/** Words that an argument's definition lacks. */
 type Known = Readonly<Record<string, readonly string[]>>;
 
-/** All commands, options and arguments that the help shows. */
+/** As the help shows them. */
 export const definitionOf = (program: Command, known: Known): Definition => ({
   program: program.name(),
   version,
@@ -61,7 +60,7 @@ export const definitionOf = (program: Command, known: Known): Definition => ({
     })),
 });
 
-/** Every flag that takes the next word as its value; if it does in one command, it does in all. */
+/** Flags that take the next word in any command. */
 export const valueFlags = ({ options, commands }: Definition): ReadonlySet<string> =>
   new Set(
     [...options, ...commands.flatMap((command) => command.options)].flatMap(({ flags, takes }) =>
@@ -98,7 +97,7 @@ function argumentOf(argument: Argument, known: Known): ArgumentEntry {
 
 const isFile = (name: string): boolean => /file|folder|path/i.test(name);
 
-/** The few words that an option or an argument takes. */
+/** For a fixed choice. */
 function wordsOf({ argChoices, parseArg }: Option | Argument): readonly string[] | undefined {
   return argChoices ?? (parseArg as Partial<WordReader> | undefined)?.words;
 }

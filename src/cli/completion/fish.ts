@@ -31,7 +31,7 @@ ${lines.map((line) => line.trimEnd()).join('\n')}
 `;
 }
 
-/** Functions of the script: which command stands there with how many arguments, and which files are YAML. */
+/** Counts arguments after the command, and finds YAML files. */
 const helpers = (program: string, flags: readonly string[]): string => `
 # True when so many arguments (or any number) stand behind the command named, or behind none.
 function __${program}_at -a count command

@@ -2,7 +2,7 @@
 import type { ArgumentEntry, CommandEntry, Definition, OptionEntry, Takes } from './definition.ts';
 import { quoted } from './quote.ts';
 
-/** Text of the script: to be found by zsh as a file, or read into a running shell. */
+/** For a file zsh finds, or a running shell. */
 export function zshScript({ program, version, options, commands }: Definition): string {
   const name = `_${program}`;
   return `#compdef ${program}
@@ -49,7 +49,7 @@ ${specs([
 
 const specs = (all: readonly string[]): string => all.map((spec) => `        ${quoted(spec)}`).join(' \\\n');
 
-/** "(-h --help)-h[about]" and so on, one for each flag; a value may be the next word or follow a "=". */
+/** "(-h --help)-h[about]", one per flag. */
 function optionSpecs(name: string, { flags, about, takes, value }: OptionEntry): string[] {
   const text = `[${about.replace(/[[\]\\]/g, '\\$&')}]`;
   const others = flags.length > 1 ? `(${flags.join(' ')})` : '';
@@ -60,7 +60,7 @@ function optionSpecs(name: string, { flags, about, takes, value }: OptionEntry):
 const argumentSpec = (name: string, { name: about, many, takes }: ArgumentEntry, place: number): string =>
   `${many ? '*' : String(place)}:${plain(about)}:${action(name, takes)}`;
 
-/** Colons part the fields. */
+/** Colons separate the parts. */
 const plain = (text: string): string => text.replace(/[:\\]/g, '\\$&');
 
 function action(name: string, takes: Takes): string {

@@ -1,4 +1,4 @@
-/** What `draw` can be asked for, and what does not go together. */
+/** What `draw` can be asked, and what conflicts. */
 import type { Paper } from '../../pages/pdf/document.ts';
 import type { CinchOptions } from '../asked-cinch.ts';
 import { CliFault, printable } from '../fault.ts';
@@ -25,11 +25,11 @@ export interface DrawOptions extends CinchOptions, SayOptions {
   readonly color: boolean;
 }
 
-/** Laid flat one cinch is shown, on the side of the horse several. */
+/** Flat shows one cinch, side several. */
 export const isFlat = ({ view, template }: Pick<DrawOptions, 'view' | 'template'>): boolean =>
   view === 'flat' || template === true;
 
-/** Refuses what cannot be done before anything is read. */
+/** Refuses before anything is read. */
 export function guardAsked(options: DrawOptions, io: CliIo): void {
   guardCinch(options);
   guardPhoto(options, io);
@@ -43,38 +43,38 @@ function guardCinch(options: DrawOptions): void {
   const told = wants === true || current === true;
   if (spec !== undefined && (named || told))
     throw new CliFault('--spec names one spec already: leave out the other cinches');
-  if (named && told) throw new CliFault('a cinch is named here already: leave out --wants and --current');
+  if (named && told) throw new CliFault('you named a cinch already: leave out --wants and --current');
   if (isFlat(options) && wants === true && current === true)
-    throw new CliFault('laid flat, one cinch is drawn: choose --wants or --current');
+    throw new CliFault('--view flat and --template draw one cinch: choose --wants or --current');
   if (options.template === true && options.view === 'side')
     throw new CliFault('a template is the cinch laid flat: leave out --view');
 }
 
-/** On a photo lies the side of a horse, and what comes of it has pixels. */
+/** A photo shows the side, in pixels. */
 function guardPhoto(options: DrawOptions, io: CliIo): void {
   const { onPhoto, photosFrom, format, view, template, say } = options;
   if (onPhoto !== true) {
     if (photosFrom !== undefined) throw new CliFault('--photos-from goes with --on-photo');
     if (format === 'jpeg')
-      throw new CliFault('a JPEG is made of photos: say --on-photo as well', {
+      throw new CliFault('a JPEG needs a photo: add --on-photo', {
         hint: 'Pictures are svg, png or html.',
       });
     return;
   }
-  if (say !== undefined) throw new CliFault('an order that is said has no photo: leave out --on-photo');
+  if (say !== undefined) throw new CliFault('an order from --say has no photo: leave out --on-photo');
   if (template === true || view !== undefined)
-    throw new CliFault('on a photo the side of the horse is drawn: leave out --view and --template');
+    throw new CliFault('--on-photo draws on the side of the horse: leave out --view and --template');
   if (format === 'svg' || format === 'pdf')
     throw new CliFault(`--on-photo makes jpeg, png or html, not ${format}`);
   if (photosFrom !== undefined && io.standsAt(photosFrom) !== 'directory')
-    throw new CliFault(`--photos-from takes a folder, and "${printable(photosFrom)}" is none`);
+    throw new CliFault(`--photos-from takes a folder, and "${printable(photosFrom)}" is not one`);
 }
 
 function guardFormat({ format, template, paper }: DrawOptions): void {
   if (template === true && (format === 'png' || format === 'html'))
-    throw new CliFault(`a template is true to size, which ${format} does not keep: take --format svg or pdf`);
+    throw new CliFault(`a template prints at true size, and ${format} does not: use --format svg or pdf`);
   if (template !== true && format === 'pdf')
-    throw new CliFault('a PDF is made of templates: say --template as well', {
+    throw new CliFault('a PDF needs a template: add --template', {
       hint: 'Pictures are svg, png or html.',
     });
   if (paper !== undefined && format !== 'pdf') throw new CliFault('--paper goes with --format pdf');

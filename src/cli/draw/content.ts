@@ -1,4 +1,4 @@
-/** Pictures become the content of a file, in the format asked for; what a format needs is loaded when it is asked for. */
+/** Pictures as file contents; a format's code is loaded on demand. */
 import type { Scene } from '../../draw/scene.ts';
 import type { Template } from '../../draw/template.ts';
 import type { DrawOptions, PictureFormat } from './asked.ts';
@@ -7,7 +7,7 @@ import { pngWriter } from './png-writer.ts';
 
 export interface Content {
   readonly content: string | Uint8Array;
-  /** Letters that the type lacks. */
+  /** Letters the fonts lack. */
   readonly lacking: readonly string[];
 }
 
@@ -16,7 +16,7 @@ interface Run {
   readonly day: string;
 }
 
-/** Dots to an inch: sharp on a phone and on paper. */
+/** Dots per inch: sharp on a phone and on paper. */
 const DOTS = 200;
 
 /** What a file of these pictures holds. */
@@ -25,7 +25,7 @@ export const contentOf = (pictures: readonly Picture[], run: Run): Promise<Conte
 
 type PlainFormat = Exclude<PictureFormat, 'jpeg'>;
 
-/** A JPEG is made on a photo only, which is seen to before. */
+/** JPEG needs a photo, checked earlier. */
 const plainFormat = ({ format }: DrawOptions): PlainFormat => (format === 'jpeg' ? 'png' : format);
 
 const writers: Readonly<Record<PlainFormat, (pictures: readonly Picture[], run: Run) => Promise<Content>>> = {
@@ -82,7 +82,7 @@ async function svgOf(picture: Picture | undefined, options: DrawOptions): Promis
   return sceneSvg(templateScene(template), 'mm');
 }
 
-/** The template of the cinch that is shown. */
+/** Of the cinch shown. */
 async function templateFor(
   { advice, shown }: Picture,
   { units }: DrawOptions,
@@ -100,7 +100,7 @@ async function sceneOf({ advice, shown }: Picture, { view, units }: DrawOptions)
   return (await import('../../draw/page.ts')).sideScene({ advice, shown, units });
 }
 
-/** On a page each panel is a picture of its own; what is laid flat stays one. */
+/** On a page each panel is a picture; flat stays one. */
 async function phoneScenesOf(picture: Picture, options: DrawOptions): Promise<readonly Scene[]> {
   if (options.view === 'flat') return [await sceneOf(picture, options)];
   return (await import('../../draw/page.ts')).phoneScenes({ ...picture, units: options.units });

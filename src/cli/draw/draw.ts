@@ -1,4 +1,4 @@
-/** One run of `draw`: orders in, pictures out, each to its place. */
+/** Runs `draw`: orders in, pictures out. */
 import { askedOf } from '../asked-cinch.ts';
 import { emit, emitBytes, guardInputs, tellNotWritten } from '../emit.ts';
 import { worse, type ExitCode } from '../fault.ts';
@@ -15,7 +15,7 @@ import { tellNone } from './none.ts';
 import { picturesOf } from './pictures.ts';
 import { guardCount, makePlace, outputsFor } from './places.ts';
 
-/** Draws all orders that can be drawn, and tells of the rest. */
+/** Draws what can be drawn and reports the rest. */
 export async function draw(paths: readonly string[], options: DrawOptions, io: CliIo): Promise<ExitCode> {
   guardAsked(options, io);
   const { names, readAll } = await inputsOf(paths, options, { io, command: 'draw', find: orderFiles });

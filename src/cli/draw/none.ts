@@ -1,9 +1,9 @@
-/** What is told of orders that have no picture. */
+/** Says which orders have no picture. */
 import { exit, printable, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 import type { Made } from './pictures.ts';
 
-/** Says which orders have no picture, and why. */
+/** And why. */
 export function tellNone(made: readonly Made[], io: CliIo): ExitCode {
   for (const { order, none } of made) {
     if (none !== undefined) io.stderr(`cinchwright: order ${printable(order)}: ${none}\n`);

@@ -1,4 +1,4 @@
-/** `draw --on-photo`: orders in, their photos out with the cinch drawn on them, small enough to be sent. */
+/** `draw --on-photo`: the cinch on the order's photo, small enough to send. */
 import type { Advice } from '../../advice/advice.ts';
 import type { PhotoPage } from '../../draw/photo-html.ts';
 import type { PhotoScene } from '../../draw/photo-page.ts';
@@ -19,7 +19,7 @@ import { photoFor, rasterFile } from './photo-pixels.ts';
 import { picturesOf, type Asking, type Made, type Picture } from './pictures.ts';
 import { guardCount, makePlace, outputsFor } from './places.ts';
 
-/** Draws on the photos of all orders that have one, and tells of the rest. */
+/** Reports orders without a photo. */
 export async function drawOnPhoto(
   paths: readonly string[],
   options: DrawOptions,
@@ -57,7 +57,7 @@ const lack = {
   hint: 'Make one with: cinchwright photo --pick PICTURE',
 };
 
-/** A picture to be made, and the photo it is made on. */
+/** A picture and its photo. */
 interface Drawn extends Picture {
   readonly file: string;
 }

@@ -1,4 +1,4 @@
-/** The photos of orders are looked up; what has none, or cannot be opened, is told. */
+/** Finds the photos of orders and reports those missing. */
 import { readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { lookAtPicture, placed, type Words } from '../photo/look.ts';
@@ -7,11 +7,11 @@ import type { DrawOptions } from './asked.ts';
 export interface Found {
   readonly looked: Entry[];
   readonly found: { readonly entry: Entry & { ok: true }; readonly file: string }[];
-  /** Orders without a photo block. */
+  /** Without a photo block. */
   readonly without: string[];
 }
 
-/** Looks up the photo of every order, in the order in which they were named. */
+/** In input order. */
 export async function findPhotos(
   names: readonly string[],
   { photosFrom: from }: DrawOptions,
@@ -55,5 +55,5 @@ const absent = (name: string): Words => ({
   key: 'file',
   found: name,
   expected: 'a picture to draw on',
-  hint: 'it is not there: put it beside the order file, or name its folder with --photos-from',
+  hint: 'it is missing: put it next to the order file, or name its folder with --photos-from',
 });

@@ -1,4 +1,4 @@
-/** The part of a photo that is shown, and that part with a drawing over it as a file small enough to be sent. */
+/** Crops a photo and puts a drawing over it, small enough to send. */
 import type { PhotoScene } from '../../draw/photo-page.ts';
 import type { Codecs, PictureType } from '../../raster/codecs.ts';
 import type { Orientation, Raster } from '../../raster/raster.ts';
@@ -6,13 +6,13 @@ import { CliFault, exit, printable } from '../fault.ts';
 import { readPhoto } from '../photo/picture.ts';
 import { pngWriter } from './png-writer.ts';
 
-/** A photo takes four bytes a pixel while it is worked on, and twice that for a moment. */
+/** Four bytes a pixel, twice that for a moment. */
 export const drawnLimits = { bytes: 50_000_000, pixels: 60_000_000 };
 
-/** Width of a picture, pixels: fills a telephone, and is enlarged twice without blocks. */
+/** Pixels: fills a phone, and can be enlarged twice. */
 const WIDE = 1260;
 
-/** The part of the photo that is shown, upright, without anything the camera noted besides. */
+/** Upright, without the camera's notes. */
 export async function photoFor(
   { part }: PhotoScene,
   { file, codecs }: { file: string; codecs: Codecs },
@@ -27,7 +27,7 @@ export async function photoFor(
   if (read.isCmyk)
     throw new CliFault(`${name}: this JPEG is in CMYK, the colors of printing inks`, {
       code: exit.input,
-      hint: 'Save it as an RGB JPEG, or take the picture as it came from the camera.',
+      hint: 'Save it as an RGB JPEG, or use the picture straight from the camera.',
     });
   const orientation = read.orientation as Orientation;
   const [width, height] = liesOnItsSide(orientation) ? [read.height, read.width] : [read.width, read.height];
@@ -36,14 +36,14 @@ export async function photoFor(
   try {
     stored = await codecs.decode(read.bytes, type, { width, height });
   } catch {
-    throw new CliFault(`${name}: cannot be drawn on: it is damaged, or of a kind no camera writes`, {
+    throw new CliFault(`${name}: cannot draw on it: it is damaged, or not from a camera`, {
       code: exit.input,
     });
   }
   return enlarged(cutOut(stored, part, { width: WIDE, orientation }), WIDE);
 }
 
-/** More is not taken by many messengers. */
+/** Many messengers take no more. */
 const MOST_BYTES = 2_000_000;
 
 /** The whole picture as a JPEG or PNG. */

@@ -1,4 +1,4 @@
-/** Orders become pictures: which cinches of each are shown. */
+/** Chooses which cinches of each order are drawn. */
 import type { Advice } from '../../advice/advice.ts';
 import type { Checked } from '../../advice/check.ts';
 import type { CinchAsked, Order, Shop } from '../../order/types.ts';
@@ -9,11 +9,10 @@ import { isFlat, type DrawOptions } from './asked.ts';
 export interface Picture {
   readonly order: string;
   readonly advice: Advice;
-  /** At least one. */
   readonly shown: readonly Shown[];
 }
 
-/** What an order came to: a picture, or why there is none; `refused` when nothing passes, or what was asked for does not. */
+/** A picture, or why not; `refused` when nothing passes. */
 export interface Made {
   readonly order: string;
   readonly picture: Picture | undefined;
@@ -24,7 +23,6 @@ export interface Made {
 export interface Asking {
   readonly options: DrawOptions;
   readonly shop: Shop;
-  /** The cinch named on the command line. */
   readonly asked: CinchAsked | undefined;
 }
 
@@ -57,7 +55,7 @@ async function shownOf(advice: Advice, asking: Asking): Promise<Choice> {
   return wanted.length > 0 ? askedOnes(wanted, advice, asking) : bestOnes(advice, asking);
 }
 
-/** Those asked for, and on the side of the horse the best beside them. */
+/** The ones asked for; on the side, with our pick. */
 async function askedOnes(wanted: readonly ToCheck[], advice: Advice, { options }: Asking): Promise<Choice> {
   const { specs } = advice;
   const { shownSpec, shownChecked } = await import('../../draw/shown.ts');
@@ -76,11 +74,11 @@ async function askedOnes(wanted: readonly ToCheck[], advice: Advice, { options }
   };
 }
 
-/** The spec of a rank; else, laid flat, the one the ticket takes, and on the side of the horse the best three. */
+/** By rank; else, flat, the ticket's, and on the side the best three. */
 async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
   const { specs, facts } = advice;
   const { spec: rank, units } = options;
-  if (specs.length === 0) return nothing('nothing the shop can tie passes for this pair; see size', true);
+  if (specs.length === 0) return nothing('no cinch we tie passes here; see size', true);
   const { shownSpec, shownChecked } = await import('../../draw/shown.ts');
   if (rank === undefined && isFlat(options) && facts.order.wants !== undefined) {
     const { takenOf } = await import('../../work/taken.ts');
@@ -98,11 +96,11 @@ async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
       ? specs.slice(0, isFlat(options) || options.onPhoto === true ? 1 : BEST)
       : specs.slice(rank - 1, rank);
   if (chosen.length === 0)
-    return nothing(`there is no spec of rank ${String(rank)}: ${String(specs.length)} pass`, true);
+    return nothing(`there is no rank ${String(rank)}: ${String(specs.length)} pass`, true);
   return { shown: chosen.map((spec) => shownSpec(spec, advice, units)), none: undefined, refused: false };
 }
 
-/** The cinches asked for, or why they cannot be shown. */
+/** Or why they cannot be shown. */
 function toShow({ wants, current }: Order, { options, asked }: Asking): ToCheck[] | string {
   if (asked !== undefined) return [overWants(asked, wants)];
   const told = [

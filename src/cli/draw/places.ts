@@ -1,29 +1,29 @@
-/** Where pictures go: one to a file, many into a folder, each named after its order. */
+/** Where pictures go: one to a file, many to a folder, named by order. */
 import path from 'node:path';
 import { CliFault } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 import { writing } from '../system-error.ts';
 import type { DrawOptions } from './asked.ts';
 
-/** A page or a PDF holds many pictures, an SVG or a PNG one. */
+/** A page or PDF holds many; SVG and PNG hold one. */
 const holdsMany = ({ format }: Pick<DrawOptions, 'format'>): boolean => format === 'html' || format === 'pdf';
 
-/** One file takes one picture. Errors: there are more orders. */
+/** Errors: more orders than one. */
 export function guardCount(orders: number, options: Pick<DrawOptions, 'format' | 'outDir'>): void {
   if (orders < 2 || options.outDir !== undefined || holdsMany(options)) return;
   const kind = options.format.toUpperCase();
-  throw new CliFault(`a file of ${kind} holds one picture, and there are ${String(orders)} orders`, {
-    hint: 'Name a folder with --out-dir: each picture gets a file of its own there.',
+  throw new CliFault(`a file of ${kind} holds one picture; there are ${String(orders)} orders`, {
+    hint: 'Use --out-dir FOLDER: each picture gets its own file.',
   });
 }
 
-/** A file and the pictures it holds; no place is standard output. */
+/** No place means standard output. */
 export interface Output<P> {
   readonly place: string | undefined;
   readonly pictures: readonly P[];
 }
 
-/** Which picture goes where; orders of one name are counted. */
+/** Repeated names are numbered. */
 export function outputsFor<P extends { readonly order: string }>(
   pictures: readonly P[],
   options: Pick<DrawOptions, 'out' | 'outDir' | 'format'>,
@@ -41,7 +41,7 @@ export function outputsFor<P extends { readonly order: string }>(
   });
 }
 
-/** Makes the folder of --out-dir when it is not there. Errors: the system's, as a message. */
+/** Errors: the system's, as a message. */
 export function makePlace({ outDir }: Pick<DrawOptions, 'outDir'>, io: CliIo): void {
   if (outDir === undefined || io.standsAt(outDir) === 'directory') return;
   writing(outDir, () => {
@@ -51,7 +51,7 @@ export function makePlace({ outDir }: Pick<DrawOptions, 'outDir'>, io: CliIo): v
 
 const LONGEST = 60;
 
-/** An order's name as that of a file on any system: small letters, digits and dashes. */
+/** An order's name as a file name: lower case, digits, dashes. */
 function stemOf(order: string): string {
   const plain = order
     .normalize('NFKD')

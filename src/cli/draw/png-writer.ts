@@ -1,8 +1,8 @@
-/** The library that draws pixels is code for one kind of machine: where it is missing, everything else still works. */
+/** The PNG library is native code: without it, everything else still works. */
 import type { svgPixels, svgPng } from '../../draw/png.ts';
 import { CliFault } from '../fault.ts';
 
-/** The one part of the program that is not JavaScript is made for many machines, not for all. */
+/** Not built for every machine. */
 export async function pngWriter(): Promise<{ svgPng: typeof svgPng; svgPixels: typeof svgPixels }> {
   try {
     return await import('../../draw/png.ts');
@@ -10,7 +10,7 @@ export async function pngWriter(): Promise<{ svgPng: typeof svgPng; svgPixels: t
     throw new CliFault(
       'PNG cannot be drawn here: the package @resvg/resvg-js is not installed for this machine',
       {
-        hint: 'Take --format svg or html, or install again with npm ci.',
+        hint: 'Use --format svg or html, or install again with npm ci.',
       },
     );
   }

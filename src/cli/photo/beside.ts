@@ -1,4 +1,4 @@
-/** Where the picture of an order may lie: in the folder of the order file, or in one that was named, and nowhere else. */
+/** Where an order's picture may be: next to the order file, or in a named folder. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { systemCode, systemWords } from '../system-error.ts';
@@ -8,9 +8,9 @@ export type Found =
   | { readonly is: 'absent' }
   | { readonly is: 'fault'; readonly why: string };
 
-/** Full name of a picture. Faults: an absolute name, one that leads out of the folder, by ".." or through links. */
+/** Errors: an absolute name, or one outside the folder, by ".." or links. */
 export function besideOrder(file: string, folder: string): Found {
-  if (file.includes('\0')) return { is: 'fault', why: 'the name holds a sign that no file name has' };
+  if (file.includes('\0')) return { is: 'fault', why: 'the name has a character no file name can have' };
   if (path.isAbsolute(file) || path.win32.isAbsolute(file)) return { is: 'fault', why: outside };
   const named = path.resolve(folder, file);
   if (!isInside(named, path.resolve(folder))) return { is: 'fault', why: outside };
@@ -27,9 +27,9 @@ export function besideOrder(file: string, folder: string): Found {
   }
 }
 
-const outside = 'it leads out of the folder of the order file; name another folder with --photos-from';
+const outside = "it is outside the order file's folder; name another folder with --photos-from";
 
-/** Whether a path lies below a folder; the folder itself is none of its files. */
+/** Strictly inside. */
 function isInside(file: string, folder: string): boolean {
   const from = path.relative(folder, file);
   return from !== '' && from !== '..' && !from.startsWith(`..${path.sep}`) && !path.isAbsolute(from);

@@ -1,9 +1,9 @@
-/** How the camera was held, from the Exif block of a picture (Exif 2.32, 4.6.2: a TIFF header and its first directory). */
+/** The camera's orientation, from Exif (2.32, 4.6.2: TIFF header and first directory). */
 
 const ORIENTATION = 0x0112;
 const SHORT = 3;
 
-/** 1 to 8; 1, upright, when the block does not say or makes no sense: readers of pictures do the same. */
+/** 1 to 8; 1 when missing or senseless, as other readers do. */
 export function orientationOf(tiff: Buffer): number {
   const mark = tiff.subarray(0, 4).toString('latin1');
   const little = mark === 'II*\0';

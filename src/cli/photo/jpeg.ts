@@ -1,4 +1,4 @@
-/** Size and orientation of a JPEG, by walking its segments to the end (ITU-T T.81, annex B). */
+/** Size and orientation of a JPEG, by walking its segments (ITU-T T.81, annex B). */
 import { cutOff, no, two, type Header, type HeaderRead } from './bytes.ts';
 import { orientationOf } from './exif.ts';
 
@@ -6,13 +6,13 @@ const SOI = 0xd8;
 const EOI = 0xd9;
 const SOS = 0xda;
 const APP1 = 0xe1;
-const malformed = 'it is not a whole JPEG: its parts do not follow one another as they must';
+const malformed = 'it is not a whole JPEG: its parts are out of order';
 
-/** Frames: SOF0 to SOF15, without DHT, JPG and DAC, which lie among them. */
+/** SOF0 to SOF15, except DHT, JPG and DAC. */
 const isFrame = (marker: number): boolean =>
   marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc;
 
-/** Markers without a segment: TEM and the restarts. */
+/** Without a segment: TEM and restarts. */
 const isBare = (marker: number): boolean => marker === 0x01 || (marker >= 0xd0 && marker <= 0xd7);
 
 /** Whether bytes begin as a JPEG does. */
@@ -21,13 +21,12 @@ export const isJpeg = (bytes: Buffer): boolean => bytes[0] === 0xff && bytes[1] 
 interface Segment {
   readonly marker: number;
   readonly body: Buffer;
-  /** Where the next marker stands. */
   readonly next: number;
 }
 
 const nothing = Buffer.alloc(0);
 
-/** Header of a JPEG that is there to its end. Errors: cut off, malformed, no frame. */
+/** A complete JPEG's header. Errors: cut off, malformed, no frame. */
 export function jpegHeader(bytes: Buffer): HeaderRead {
   let size: Omit<Header, 'orientation'> | undefined;
   let orientation: number | undefined;
@@ -45,11 +44,11 @@ export function jpegHeader(bytes: Buffer): HeaderRead {
   return no(cutOff);
 }
 
-/** One marker with what belongs to it, or why there is none. */
+/** A marker and its contents, or why not. */
 function segmentAt(bytes: Buffer, from: number): Segment | string {
   if (bytes[from] !== 0xff) return malformed;
   let at = from;
-  while (bytes[at] === 0xff) at += 1; // any number of fill bytes may stand before a marker
+  while (bytes[at] === 0xff) at += 1; // fill bytes may come first
   const marker = bytes[at];
   if (marker === undefined) return cutOff;
   at += 1;
@@ -60,7 +59,7 @@ function segmentAt(bytes: Buffer, from: number): Segment | string {
   return length < 2 ? malformed : { marker, body: bytes.subarray(at + 2, at + length), next: at + length };
 }
 
-/** Lines, samples a line, and whether a sample has four parts; a height of 0 would be told later in the file, which cameras do not do. */
+/** Height, width, four components or not. A height of 0 comes later in the file; cameras do not do that. */
 function frameSize(body: Buffer): Omit<Header, 'orientation'> | undefined {
   const [height, width] = [two(body, 1), two(body, 3)];
   if (height === undefined || width === undefined || height === 0 || width === 0) return undefined;
@@ -71,7 +70,7 @@ function exifIn(body: Buffer): number | undefined {
   return body.subarray(0, 6).toString('latin1') === 'Exif\0\0' ? orientationOf(body.subarray(6)) : undefined;
 }
 
-/** Where the next marker stands behind the data of a scan: in them 0xff is followed by 0, or by a restart. */
+/** The next marker after scan data, where 0xff is followed by 0 or a restart. */
 function afterScan(bytes: Buffer, from: number): number {
   let at = bytes.indexOf(0xff, from);
   while (at !== -1 && at + 1 < bytes.length) {

@@ -1,4 +1,4 @@
-/** The picture of an order is looked up beside it and held against what the order says of it. */
+/** Finds an order's picture and checks it against the order. */
 import path from 'node:path';
 import type { Photo } from '../../order/photo-types.ts';
 import type { Fault, Problem } from '../../yaml/problem.ts';
@@ -16,9 +16,9 @@ export type Looked =
   | { readonly ok: false; readonly problem: Problem };
 
 /**
- * Looks up the picture of an order. One that is not there is none of the faults: the marks alone are enough.
- * @param name the order file as it was named, "-" for standard input
- * @param from folder that pictures are looked for in; the order file's own when undefined
+ * A missing picture is fine: the marks are enough.
+ * @param name the order file as named, "-" for standard input
+ * @param from folder of the pictures; the order file's own when undefined
  */
 export async function lookAtPicture(
   entry: Good,
@@ -51,7 +51,7 @@ export async function lookAtPicture(
   return { ok: true, picture: { there: true, kind, width, height, orientation }, path: found.path };
 }
 
-/** A fault of the photo block, without its place. */
+/** Not yet located. */
 export interface Words extends Omit<Fault, 'path'> {
   readonly key: string;
 }
@@ -62,18 +62,18 @@ function sizeWords(
 ): Words {
   const lying = width === real.height && height === real.width;
   const turned =
-    real.orientation >= 5 ? ': it is stored on its side, and places count on the upright picture' : '';
+    real.orientation >= 5 ? ': it is stored on its side, and marks count on the upright picture' : '';
   return {
     key: 'image-size',
     found: `[${String(width)}, ${String(height)}]`,
     expected: `[${String(real.width)}, ${String(real.height)}], the size of ${printable(file)} as it is shown upright`,
     hint: lying
-      ? `width and height are exchanged${turned}`
-      : 'the picture was made smaller, cut, or is another one: the marks must be set on this one',
+      ? `width and height are swapped${turned}`
+      : 'the picture was resized, cropped or replaced: set the marks on this one',
   };
 }
 
-/** The fault at its key. The order was read without keeping places, so its file is read once more; what was piped in is gone. */
+/** The order kept no places, so its file is read again; piped input is gone. */
 export async function placed(
   entry: Good,
   { key, ...words }: Words,

@@ -1,4 +1,4 @@
-/** The page to click landmarks on: one picture in, one file out that needs nothing else. */
+/** Makes the page to click landmarks on, in one file. */
 import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
@@ -13,11 +13,11 @@ import { readPhoto } from './picture.ts';
 export interface PickAsked {
   readonly image: string;
   readonly out: string | undefined;
-  /** Order files named besides: there is no use for them. */
+  /** Extra order files, which are refused. */
   readonly files: readonly string[];
 }
 
-/** Writes the page; without --out into the current folder, under a name of its own. */
+/** Without --out, into the current folder. */
 export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promise<ExitCode> {
   if (files.length > 0)
     throw new CliFault('--pick makes a page for one picture: leave out the order files', {
@@ -33,7 +33,7 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
   const { min, max } = photoBounds.imageSide;
   if (Math.min(width, height) < min || Math.max(width, height) > max)
     throw new CliFault(
-      `${name}: it is ${String(width)} x ${String(height)} pixels, and an order takes ${String(min)} to ${String(max)} a side`,
+      `${name}: it is ${String(width)} x ${String(height)} pixels, and an order takes ${String(min)} to ${String(max)} per side`,
       { code: exit.input },
     );
   await guardName(image, io);
@@ -48,13 +48,11 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
   );
   emit(page, place, io);
   if (place !== '-')
-    io.stderr(
-      'open it in a browser, on this machine or a telephone; it needs no network and sends nothing\n',
-    );
+    io.stderr('open it in a browser, on this machine or a phone; it needs no network and sends nothing\n');
   return exit.good;
 }
 
-/** The page writes the picture's name into the block for the order. Errors: a name, or a place, that no order takes. */
+/** The block will hold the picture's name. Errors: a name or place no order takes. */
 async function guardName(image: string, io: CliIo): Promise<void> {
   const { pictureName } = await import('../../order/photo-schema.ts');
   const full = path.resolve(io.cwd, image);
@@ -62,19 +60,19 @@ async function guardName(image: string, io: CliIo): Promise<void> {
   const found = besideOrder(file, path.dirname(full));
   const why = found.is === 'fault' ? found.why : pictureName.safeParse(file).error?.issues[0]?.message;
   if (why === undefined) return;
-  throw new CliFault(`${printable(image)}: no order takes a picture of this name: ${why}`, {
+  throw new CliFault(`${printable(image)}: an order cannot use this picture's name: ${why}`, {
     code: exit.input,
-    hint: 'Copy it under a plain name first.',
+    hint: 'Copy it to a plain name first.',
   });
 }
 
-/** A name that is nobody else's: "juniper-side-landmarks.html". */
+/** "juniper-side-landmarks.html". */
 const pageName = (image: string): string => `${path.basename(image, path.extname(image))}-landmarks.html`;
 
-/** The script of the page, from where the build puts it. */
+/** From the build. */
 function pageScript(): string {
   const file = path.join(besideProgram, 'pick.js');
   if (!fs.existsSync(file))
-    throw new CliFault('the script of the page is missing', { hint: 'Build the program: npm run build' });
+    throw new CliFault("the page's script is missing", { hint: 'Build the program: npm run build' });
   return fs.readFileSync(file, 'utf8').trimEnd();
 }

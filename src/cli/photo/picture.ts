@@ -1,4 +1,4 @@
-/** A picture from the disk: its bytes as they are, and how large it is when it is shown upright. */
+/** A picture from the disk: bytes and upright size. */
 import fs from 'node:fs';
 import { readHandle } from '../files.ts';
 import { systemWords } from '../system-error.ts';
@@ -11,26 +11,23 @@ export interface PictureLimits {
   readonly pixels: number;
 }
 
-/** More than telephones and cameras make [choice]: about 50 MB, 250 million pixels. */
+/** More than phones and cameras make [choice]: 50 MB, 250 million pixels. */
 export const pictureLimits: PictureLimits = { bytes: 50_000_000, pixels: 250_000_000 };
 
 export interface Picture {
   readonly bytes: Buffer;
   readonly kind: PictureKind;
-  /** Shown upright. */
+  /** Upright. */
   readonly width: number;
   readonly height: number;
-  /** Exif: 1 to 8, 1 when it does not say; from 5 on, the picture is stored lying on its side. */
+  /** Exif 1 to 8, default 1; from 5 on it is stored on its side. */
   readonly orientation: number;
   readonly isCmyk: boolean;
 }
 
 export type PictureRead = ({ readonly ok: true } & Picture) | { readonly ok: false; readonly why: string };
 
-/**
- * Reads a JPEG or PNG. Only a plain file is opened: a pipe or device could keep the reader waiting for ever.
- * Errors, in plain words: not there, no plain file, too large, neither JPEG nor PNG, cut off, malformed, too many pixels.
- */
+/** Plain files only: a pipe could block forever. Errors: missing, not a plain file, too large, not JPEG or PNG, cut off, malformed. */
 export function readPhoto(file: string, limits: PictureLimits = pictureLimits): PictureRead {
   try {
     if (!fs.statSync(file).isFile()) return no('it is not a plain file');
@@ -47,7 +44,7 @@ export function readPhoto(file: string, limits: PictureLimits = pictureLimits): 
   }
 }
 
-/** The same of bytes that are there already. */
+/** From bytes. */
 export function pictureOf(bytes: Buffer, limits: PictureLimits = pictureLimits): PictureRead {
   if (bytes.length > limits.bytes)
     return no(`it is too large: at most ${String(Math.floor(limits.bytes / 1e6))} MB are read`);
@@ -57,7 +54,7 @@ export function pictureOf(bytes: Buffer, limits: PictureLimits = pictureLimits):
   const read = kind === 'jpeg' ? jpegHeader(bytes) : pngHeader(bytes);
   if (!read.ok) return read;
   if (read.width * read.height > limits.pixels) {
-    return no(`it has too many pixels: at most ${String(Math.floor(limits.pixels / 1e6))} million are taken`);
+    return no(`it has too many pixels: at most ${String(Math.floor(limits.pixels / 1e6))} million are read`);
   }
   return {
     ok: true,
@@ -69,6 +66,6 @@ export function pictureOf(bytes: Buffer, limits: PictureLimits = pictureLimits):
   };
 }
 
-/** From 5 on the picture is shown with width and height exchanged (Exif 2.32, table of Orientation). */
+/** From 5 on, width and height swap (Exif 2.32, Orientation). */
 const upright = ({ width, height, orientation }: Header): { width: number; height: number } =>
   orientation >= 5 ? { width: height, height: width } : { width, height };

@@ -1,15 +1,15 @@
-/** Orders without a photo block, where one is needed: a note, or an error when there is nothing else. */
+/** Reports orders without a photo block. */
 import { CliFault, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 
-/** What cannot be done without one, and how to come by it. */
+/** What needs one, and how to get it. */
 export interface Lack {
   readonly nothing: string;
   readonly hint: string;
 }
 
 /**
- * Tells of them on standard error.
+ * On standard error.
  * @param useful whether other orders have a photo
  * @throws CliFault when none has
  */

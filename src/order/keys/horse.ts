@@ -65,7 +65,7 @@ export const horseKeys = {
     max: 80,
     example: '15.1 hh',
     hands: true,
-    open: 'such as 15.1 hh; heart-girth may stand instead, both are better',
+    open: 'such as 15.1 hh; heart-girth will do instead, both are better',
     labels: ['height', 'tall'],
   }),
   'heart-girth': length({
@@ -79,11 +79,11 @@ export const horseKeys = {
   'elbow-room': { ...elbowRoom, read: roomRead, keys: elbowSides },
   'body-length': length({
     about: 'body length',
-    more: 'point of shoulder to point of buttock; tells the weight, which judges no cinch',
+    more: 'point of shoulder to point of buttock; gives the weight, not the cinch',
     min: 30,
     max: 100,
     example: '67 in',
-    note: 'point of shoulder to point of buttock, tells the weight',
+    note: 'point of shoulder to point of buttock, gives the weight',
     labels: ['body length'],
   }),
   name: { read: freeText('name of the horse'), example: 'horse' },
@@ -108,7 +108,7 @@ export const horseKeys = {
     },
     labels: ['withers'],
   }),
-  // Moves a girth nobody taped, and a fleshy horse lets a saddle slip.
+  // Moves an untaped girth; a fleshy horse lets a saddle slip.
   condition: {
     read: conditionScore(),
     example: '5',
@@ -147,7 +147,7 @@ export const horseKeys = {
     labels: ['horse'],
   }),
   trouble: words({
-    about: 'trouble with the cinch in use',
+    about: 'trouble with the current cinch',
     each: 'trouble',
     words: ['elbow-gall', 'buckle-rub', 'saddle-rolls', 'creeps-forward', 'slips-back', 'girthy'],
     example: '[]',
@@ -181,12 +181,11 @@ export const horseKeys = {
 const horseBlock = blockOf('the horse', horseKeys);
 
 interface HorseRead extends Omit<z.output<typeof horseBlock>, 'elbowRoom'> {
-  /** The tighter side, where both are told. */
   readonly elbowRoom?: Inches | undefined;
   readonly elbowSides?: { readonly near: Inches; readonly off: Inches } | undefined;
 }
 
-/** A cinch has to clear both elbows: the tighter one decides. */
+/** The cinch must clear both elbows; the tighter one decides. */
 export const horse = z.pipe(
   horseBlock,
   z.transform(({ elbowRoom: room, ...told }: z.output<typeof horseBlock>): HorseRead => {
@@ -196,7 +195,7 @@ export const horse = z.pipe(
   }),
 );
 
-// Zod is not told: a check of it would be left out as soon as another key is wrong. See plausible.ts.
+// Zod would skip this check when another key is wrong. See plausible.ts.
 jsonOf.set(horse, {
   description: 'the horse; height or heart-girth is needed',
   anyOf: [{ required: ['height'] }, { required: ['heart-girth'] }],

@@ -1,21 +1,21 @@
-/** An order that is asked for, one question after the other: which comes next, and what an answer does. */
+/** Asks for an order one question at a time: what comes next, what an answer does. */
 import { filledOrder } from '../filled.ts';
 import { treeAt, type Block } from '../../yaml/tree.ts';
 import type { Problem } from '../../yaml/problem.ts';
 import { readAnswer, type Answered } from './order.ts';
 
 interface Question {
-  /** Keys of the order; any one of them answers it. */
+  /** Any of these keys answers it. */
   readonly paths: readonly (readonly string[])[];
-  /** Said before the answer, so that "round" or "44" is known for what it is. */
+  /** Put before the answer so that "round" or "44" is understood. */
   readonly before?: string;
-  /** The answer is a text for the one key, not words of an order. */
+  /** The answer is plain text for its key. */
   readonly text?: boolean;
-  /** A wrong answer is told by what its one key takes. */
+  /** A wrong answer reports what this one key takes. */
   readonly single?: boolean;
 }
 
-/** In the order in which answers matter at a counter. */
+/** Most useful first. */
 const questions = {
   order: { paths: [['order']], text: true },
   customer: { paths: [['customer', 'name']], text: true },
@@ -43,7 +43,7 @@ const questions = {
 
 export type QuestionId = keyof typeof questions;
 
-/** What was said so far, and what nobody wanted to answer. */
+/** Answers so far, and skipped questions. */
 export interface Told {
   readonly tree: Block;
   readonly skipped: readonly QuestionId[];
@@ -63,16 +63,16 @@ const isAnswered = (id: QuestionId, tree: Block): boolean =>
 /** Whether anything was said. */
 export const isTold = ({ tree }: Told): boolean => ids.some((id) => isAnswered(id, tree));
 
-/** What is told after an answer, or why it cannot be taken. */
+/** What to say about an answer, or why it fails. */
 export type Telling =
   | {
       readonly ok: true;
       readonly told: Told;
-      /** Where it was read as more than was typed. */ readonly taken: string;
+      /** What we understood, where that differs from what was typed. */ readonly taken: string;
     }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** Takes an answer; an empty one, or "no", skips. An answer may say more than was asked, and may put an earlier one right. */
+/** Empty or "no" skips. An answer may hold more than was asked, and may correct an earlier one. */
 export function answer(
   told: Told,
   id: QuestionId,
@@ -90,12 +90,12 @@ export function answer(
     const taken = good.taken.filter((each) => !plain(line).includes(plain(each)));
     return { ok: true, told: { tree: good.tree, skipped }, taken: taken.join(', ') };
   }
-  // What was understood and cannot be is the better thing to tell.
+  // Prefer the complaint about what was understood.
   const told_ = read.find(({ understood }) => understood) ?? read.at(-1);
   return { ok: false, problems: told_?.problems ?? [] };
 }
 
-/** The ways to read an answer, likeliest first: as the answer to the question, by itself, as text for the key. */
+/** Ways to read an answer, likeliest first: with the question, alone, as text. */
 function readings(
   tree: Block,
   id: QuestionId,
@@ -108,7 +108,7 @@ function readings(
     buckles,
   });
   if (text) return [readAnswer(tree, said(line), paths[0])];
-  // A cinch is told in one breath: a comma would end it.
+  // A comma would end a cinch.
   const words = id === 'current' || id === 'wants' ? line.replaceAll(/[,;](?=\s)/g, ' ') : line;
   return [
     ...(before === undefined ? [] : [readAnswer(tree, said(`${before} ${words}`))]),
@@ -117,8 +117,8 @@ function readings(
   ];
 }
 
-/** What was said as an order file; what is needed stands open where nobody said it. A number that was not said is the file's name. */
+/** As an order file; needed keys stay open. The file name is the default number. */
 export function formOf({ tree }: Told, { stem, unread = '' }: { stem: string; unread?: string }): string {
   const form = filledOrder({ ...tree, order: tree['order'] ?? stem });
-  return unread === '' ? form : `${form}\n## Typed last and not taken: ${unread}\n`;
+  return unread === '' ? form : `${form}\n## Typed last, not understood: ${unread}\n`;
 }

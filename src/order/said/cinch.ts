@@ -1,4 +1,4 @@
-/** The cinch a customer wants or rides in now, as a clerk says it: "straight 27 32 in", "low flare 23", "plain 3 buckle". */
+/** A cinch as a clerk says it: "straight 27 32 in", "low flare 23", "plain 3 buckle". */
 import { nearestWord } from '../../units/nearest.ts';
 import { tidy } from '../../units/number.ts';
 import { didYouMean, oneOfThese } from '../leaves.ts';
@@ -10,7 +10,7 @@ import type { Reading } from './words.ts';
 
 export type CinchBlock = 'wants' | 'current';
 
-/** What comes before a cinch, and which it is. */
+/** The words before a cinch, and which cinch it is. */
 export const cinchStarts: Readonly<Record<string, CinchBlock>> = {
   wants: 'wants',
   'asks for': 'wants',
@@ -43,7 +43,7 @@ const ageOf = /^([\d.]+ ?(?:y|yrs?|years?|mos?|months?))(?: old)?$/;
 const styleOf = (phrase: string): string | undefined =>
   cinchKeys.style.words.find((style) => style === phrase.replace(/(?<=.) roper$/, '').replaceAll(' ', '-'));
 
-/** A style, a count of strands, or both, of which nobody said whose they are. */
+/** Style or strands that belong to no named cinch. */
 export function unownedFault(phrase: string): Fault | undefined {
   const [, style = '', count = ''] =
     /^(.*?)((?:(?:^| )\d{1,2})?(?: (?:strands?|cords?))?)$/.exec(phrase) ?? [];
@@ -55,14 +55,14 @@ export function unownedFault(phrase: string): Fault | undefined {
 
 const buckleWord = / buckles?$/;
 
-/** The buckle of the shop that a phrase names, if it ends so. */
+/** The shop's buckle that ends the phrase. */
 export function buckleOf(phrase: string, buckles: readonly string[]): string | undefined {
   if (!/(?:^| )buckles?$/.test(phrase)) return undefined;
   const plain = (id: string): string => tidy(id).toLowerCase();
   return buckles.find((id) => [phrase, phrase.replace(buckleWord, '')].includes(plain(id)));
 }
 
-/** A phrase that ends as a buckle does and names none of the shop. */
+/** Ends like a buckle but names none of ours. */
 export function buckleFault(phrase: string, buckles: readonly string[]): Fault | undefined {
   if (!buckleWord.test(phrase)) return undefined;
   const near = nearestWord(phrase.replace(buckleWord, ''), buckles);

@@ -1,4 +1,4 @@
-/** Lengths as a clerk says them: the height in hands, "73 girth", "room 4 in", "ring to ring 44 in". */
+/** Lengths as a clerk says them: "15.2 hh", "73 girth", "room 4 in", "ring to ring 44 in". */
 import { parseLength, unitOf, type LengthUnit } from '../../units/length.ts';
 import { numberPattern } from '../../units/number.ts';
 import { oneOfThese } from '../leaves.ts';
@@ -11,7 +11,7 @@ import type { Reading } from './words.ts';
 
 export interface LengthKey extends LengthRange {
   readonly path: readonly string[];
-  /** What is said beside the number, the usual word first. */
+  /** Labels, the usual one first. */
   readonly labels: readonly string[];
   readonly of?: string;
 }
@@ -35,7 +35,7 @@ const bareNumber = /^-?(?:\d*\.?\d+|\d+,\d+|\d+[ -]\d+ ?\/ ?\d+)$/;
 const oneUnit = new RegExp(String.raw`^-?(?:${numberPattern}|\d+,\d+) ?([a-z]+|["'])$`);
 const feetAndInches = new RegExp(`^\\d+ ?(?:ft|foot|feet|') ?${numberPattern} ?(?:in|inch|inches|")$`);
 
-/** The unit of a phrase that is a number and a unit, however wrong the number. */
+/** Even when the number is wrong. */
 export const unitIn = (phrase: string): LengthUnit | undefined =>
   feetAndInches.test(phrase) ? 'ft' : unitOf(oneUnit.exec(phrase)?.[1] ?? '');
 
@@ -58,7 +58,7 @@ export function readLength(phrase: string): Reading | undefined {
   return undefined;
 }
 
-/** A number without a unit gets the one unit that makes it possible; where there are two, the door asks for it. */
+/** A bare number gets the only possible unit; otherwise the reader asks. */
 function lengthText(said: string, range: LengthRange): string | undefined {
   const hands = handsOf(said);
   if (hands !== undefined) return range.hands === true ? hands : undefined;
@@ -66,28 +66,28 @@ function lengthText(said: string, range: LengthRange): string | undefined {
   return bareNumber.test(said) ? (withOnlyUnit(said, range) ?? said) : undefined;
 }
 
-/** "15.2 hh", "15 hands 2", "15-2": only heights are said in hands. */
+/** "15.2 hh", "15 hands 2", "15-2": heights only. */
 function handsOf(phrase: string): string | undefined {
   const counted = /^(\d{1,2}) ?(?:hh|h|hands?) ([0-3])(?: ?(?:in|inch|inches))?$/.exec(phrase);
-  // Nine hands and more: 7-8 may be 7/8.
+  // From nine hands up, since 7-8 may be 7/8.
   const dashed = /^(9|1\d|20)-([0-3])(?: ?(?:hh|h|hands?))?$/.exec(phrase);
   const found = counted ?? dashed;
   if (found !== null) return `${String(found[1])}.${String(found[2])} hh`;
   return unitIn(phrase) === 'hh' ? phrase : undefined;
 }
 
-/** A number, or a length, that does not say what of; undefined for anything else. */
+/** A number that does not say what it measures. */
 export function numberFault(phrase: string): Fault | undefined {
   const [, over = '', under = ''] = /^([1-9])-(\d\d?)$/.exec(phrase) ?? [];
   if (over !== '') return { path: '', expected: unplaced, hint: oneOfThese([`${over}/${under}`]) };
   if (!bareNumber.test(phrase) && !isLength(phrase)) return undefined;
-  if (/\d,\d/.test(phrase)) return { path: '', expected: 'a point in a number, or a blank after the comma' };
+  if (/\d,\d/.test(phrase)) return { path: '', expected: 'a point in a number, or a space after the comma' };
   return { path: '', expected: unplaced, hint: oneOfThese(placed(phrase).slice(0, 3)) };
 }
 
-const unplaced = 'what the number is of';
+const unplaced = 'what the number measures';
 
-/** What a number may be meant to say, likeliest first. */
+/** Likeliest first. */
 function placed(phrase: string): string[] {
   const count = Number(phrase);
   if (count % 2 === 1 && count >= 5 && count <= 45) return [`wants ${phrase}`, `now ${phrase}`];
@@ -100,7 +100,7 @@ function placed(phrase: string): string[] {
   return lengthKeys.flatMap((key) => (fits(text, key) ? [`${key.labels[0] ?? ''} ${text}`] : []));
 }
 
-/** What to say of the label of a length that has none. */
+/** A label without its length. */
 export function labelFault(phrase: string): Fault | undefined {
   const key = lengthKeys.find(({ labels }) => labels.includes(phrase));
   if (key === undefined) return undefined;

@@ -1,4 +1,4 @@
-/** An order that is said, or changed in words for one run: it goes through the same door as a file. */
+/** Reads a spoken order, or spoken changes to one, with the same checks as a file. */
 import { Lines } from '../../yaml/lines.ts';
 import { mostProblems, type Loaded } from '../../yaml/load.ts';
 import { pathText, shown, type Fault, type Problem } from '../../yaml/problem.ts';
@@ -16,23 +16,22 @@ import {
   type Span,
 } from './read.ts';
 
-/** A line as it was typed. */
 export interface SaidLine {
   readonly line: string;
-  /** What problems call it, as they do a file. */
+  /** The "file" that problems name. */
   readonly file: string;
   /** Names of the shop's buckles. */
   readonly buckles: readonly string[];
 }
 
-/** Longer than anybody says. */
+/** Longer than anyone types. */
 const mostSaid = 2000;
-/** The name of an order that is said without one. */
+/** For an order without a number. */
 const unnamed = 'said';
-/** A buckle of which nobody says whose it is. */
+/** A buckle with no owner named. */
 const wantedBuckle = ['wants', ...bareBuckle];
 
-/** A said order as a document. */
+/** As a document. */
 export function loadSaid(said: SaidLine): Loaded {
   const { parts, faults } = readSafely(said);
   const tree: Block = { order: unnamed, horse: {}, saddle: {} };
@@ -41,15 +40,15 @@ export function loadSaid(said: SaidLine): Loaded {
     tree,
   );
   const told = [...faults, ...placed.faults];
-  // A word that was not understood may be what is lacking: then only the word is told.
+  // A misunderstood word may be the missing one: report only the word.
   const lacking = told.length === 0 ? [] : needed.filter((path) => treeAt(tree, path) === undefined);
   return loadedOf(said, tree, { ...placed, faults: told, settled: lacking.map(pathText) });
 }
 
-/** An order, and the only buckles that are left to it; all are where none is named. */
+/** And the buckles it may use; all when none is named. */
 export type Changed = OrderRead & { readonly buckles: readonly string[] };
 
-/** A document as it would be with what is said in place of what it says. */
+/** The document with the changes. */
 export function readChanged(base: Loaded, said: SaidLine): Changed {
   const { parts, faults } = readLineOf(said);
   const own = parts.filter(({ path }) => path !== bareBuckle && path !== another);
@@ -59,13 +58,13 @@ export function readChanged(base: Loaded, said: SaidLine): Changed {
   return { ...readLoaded({ ...loaded, line: base.line }), buckles };
 }
 
-/** What goes with a horse or a saddle, where it is another: what was taped with both together, or shows on the photo, too. */
+/** What belongs to a horse or saddle and goes when it is replaced, photo included. */
 const goesWith: Readonly<Record<string, readonly (readonly string[])[]>> = {
   horse: [['horse'], ['current'], ['photo'], ['saddle', 'ring-to-ring'], ['saddle', 'ring-drop']],
   saddle: [['saddle'], ['photo']],
 };
 
-/** A tree without what goes with others; their blocks stay, so that only what they lack is missed. */
+/** Blocks stay, so only their needed keys are missed. */
 function without(tree: Tree, others: readonly string[]): Tree {
   const left = structuredClone(tree);
   for (const path of others.flatMap((other) => goesWith[other] ?? [])) {
@@ -75,18 +74,17 @@ function without(tree: Tree, others: readonly string[]): Tree {
   return isBlock(left) ? { horse: {}, saddle: {}, ...left } : left;
 }
 
-/** What an answer comes to. */
 export interface Answered {
-  /** The order with it, as far as it is said. */
+  /** The order with the answer. */
   readonly tree: Block;
-  /** What was taken of the line, as the order has it. */
+  /** What was understood, as the order writes it. */
   readonly taken: readonly string[];
   readonly problems: readonly Problem[];
-  /** Whether the words were understood, be they possible or not. */
+  /** Understood, possible or not. */
   readonly understood: boolean;
 }
 
-/** An answer at the counter: words of an order, or text for the one key of a path. What nobody has said yet is not missed. */
+/** Order words, or text for one key. Missing keys are not reported yet. */
 export function readAnswer(base: Tree, said: SaidLine, path?: readonly string[]): Answered {
   const { line } = said;
   const read = path === undefined ? readSafely(said) : textFor(path, line);
@@ -106,9 +104,8 @@ export function readAnswer(base: Tree, said: SaidLine, path?: readonly string[])
 const textFor = (path: readonly string[], line: string): Said =>
   strangeIn(line) ?? { parts: [{ path, text: line, start: 0, end: line.length }], faults: [] };
 
-/** A tree with the parts in place of what it says of them. */
 function onto(base: Tree, said: SaidLine, { parts, faults }: Said): { tree: Block; loaded: Loaded } {
-  // Another cinch is another as a whole: a buckle goes with the strands it was chosen for.
+  // Another cinch replaces all of it: a buckle goes with its strands.
   const cinches = ['wants', 'current'].filter((block) => parts.some(({ path }) => path[0] === block));
   const kept = Object.entries(structuredClone(base)).filter(([key]) => !cinches.includes(key));
   const tree: Block = Object.fromEntries(kept);
@@ -116,19 +113,19 @@ function onto(base: Tree, said: SaidLine, { parts, faults }: Said): { tree: Bloc
   return { tree, loaded: loadedOf(said, tree, { ...placed, faults: [...faults, ...placed.faults] }) };
 }
 
-/** Where a key is said, and what could not be taken. */
+/** Where each key was said, and what failed. */
 interface Placed {
   readonly places: readonly (Span & { readonly path: string; readonly text: string })[];
   readonly faults: readonly SaidFault[];
-  /** Keys that the door need not miss. */
+  /** Keys that may be missing. */
   readonly settled?: readonly string[];
 }
 
-/** The same where there is no horse or saddle yet that another could stand for. */
+/** The same when there is no horse or saddle to replace. */
 function readSafely(said: SaidLine): Said {
   const { parts, faults } = readLineOf(said);
   const strays = parts.filter(({ path }) => path === another);
-  const expected = 'the one horse and saddle of the order';
+  const expected = "the order's one horse and saddle";
   const hint = '"another" is for --what-if';
   return {
     parts: parts.filter(({ path }) => path !== another),
@@ -143,12 +140,12 @@ function readLineOf({ line, buckles }: SaidLine): Said {
   return said.parts.length + said.faults.length > 0 ? said : only({ expected: anyWord }, 0);
 }
 
-/** A line that is not even looked into; undefined for any other. */
+/** Refused without reading; undefined for any other line. */
 function strangeIn(line: string): Said | undefined {
   const strange = strangeSign.exec(line);
   if (strange !== null) return only(strangeWords(strange[0]), strange.index);
   if (line.length <= mostSaid) return undefined;
-  return only({ expected: `at most ${String(mostSaid)} characters: more is written to a file` }, mostSaid);
+  return only({ expected: `at most ${String(mostSaid)} characters: put a longer order in a file` }, mostSaid);
 }
 
 const only = (fault: Omit<Fault, 'path'>, start: number): Said => ({
@@ -156,18 +153,18 @@ const only = (fault: Omit<Fault, 'path'>, start: number): Said => ({
   faults: [{ path: '', ...fault, start, end: start + 1 }],
 });
 
-/** Puts the parts into the tree, in place; a key that is said twice is told, but troubles add up. */
+/** A key said twice is a fault, but troubles add up. */
 function putAll(parts: readonly SaidPart[], tree: Block): Placed {
   const places: Placed['places'][number][] = [];
   const faults: SaidFault[] = [];
   for (const { path, text, start, end } of parts) {
     const isList = path.at(-1) === 'trouble';
-    // A set-back is a rigging, a depth a barrel: one answer to one question.
+    // A set-back answers rigging, a depth answers barrel.
     const key = (isOneAnswer(path) ? path.slice(0, 2) : path).join('.');
     const earlier = isList
       ? undefined
       : places.find((place) => isWithin(place.path, key) || isWithin(key, place.path));
-    const hint = `"${shown(earlier?.text ?? '')}" says it already`;
+    const hint = `"${shown(earlier?.text ?? '')}" already says it`;
     if (earlier !== undefined) faults.push({ path: key, expected: 'each thing once', hint, start, end });
     else {
       put(tree, path, text);
@@ -193,13 +190,13 @@ function put(tree: Block, path: readonly string[], text: string): void {
   here[key] = key === 'trouble' ? [...troubles(tree), text] : text;
 }
 
-/** What no order can do without. */
+/** Needed in every order. */
 const needed = [
   ['horse', 'height'],
   ['saddle', 'rigging'],
 ];
 
-/** The tree with every fault put where the words stand that say it. */
+/** Faults are placed at the words that caused them. */
 function loadedOf({ file, line }: SaidLine, tree: Tree, { places, faults, settled = [] }: Placed): Loaded {
   const lines = new Lines(line);
   const problem = ({ path, expected, ...fault }: Fault, { start, end }: Span): Problem => {
@@ -209,7 +206,7 @@ function loadedOf({ file, line }: SaidLine, tree: Tree, { places, faults, settle
   };
   const spanOf = (path: string): Span | undefined =>
     places.find((place) => place.path === path) ?? places.find((place) => path.startsWith(`${place.path}.`));
-  // What the file says and does not fit is told at the first word; what nobody says at the end, where it may be added.
+  // A conflict with the file goes to the first word; a missing key to the end.
   const [{ start: first } = { start: 0 }] = places;
   const elsewhere = ({ found }: Fault): number => (found === undefined ? line.length : first);
   return {

@@ -1,4 +1,4 @@
-/** A said line becomes the parts of an order: at every word the longest phrase that means something is taken, and nothing is guessed. */
+/** Splits a spoken line into parts of an order: the longest known phrase each time, no guessing. */
 import { nearestWord } from '../../units/nearest.ts';
 import { didYouMean } from '../leaves.ts';
 import { mostProblems } from '../../yaml/load.ts';
@@ -8,7 +8,6 @@ import { labelFault, lengthKeys, numberFault, readLength } from './lengths.ts';
 import { tokensOf, type Token } from './tokens.ts';
 import { readWord, wordKeys, type Part, type Reading } from './words.ts';
 
-/** Where a phrase stands in the line. */
 export interface Span {
   readonly start: number;
   readonly end: number;
@@ -27,7 +26,7 @@ interface State {
   readonly buckles: readonly string[];
   readonly parts: SaidPart[];
   readonly faults: SaidFault[];
-  /** The cinch that is being told. */
+  /** The cinch being described. */
   block: CinchBlock | undefined;
 }
 
@@ -38,21 +37,21 @@ const names: Readonly<Record<string, readonly string[]>> = {
   called: ['horse', 'name'],
   order: ['order'],
 };
-/** Words that say nothing by themselves. */
+/** Filler words. */
 const fillers: ReadonlySet<string> = new Set(
   'a an and at cinch colt filly for gelding horse in is mare on please rig rigging saddle stallion stud the with'.split(
     ' ',
   ),
 );
 
-/** The path of a buckle that is neither said to be wanted nor in use. */
+/** Path of a buckle with no owner named. */
 export const bareBuckle: readonly string[] = ['buckle'];
 
-/** The path of "another horse": what was known of the one that the order is of goes with it. */
+/** Path of "another horse", which drops what was known of the old one. */
 export const another: readonly string[] = ['another'];
 const anothers = /^(?:another|other|different) (horse|saddle)$/;
 
-/** All that a line says, and all that could not be taken. `buckles` are the names of the shop. Never throws. */
+/** What the line says, and what failed. Never throws. */
 export function readLine(line: string, buckles: readonly string[]): Said {
   const tokens = tokensOf(line);
   const state: State = { tokens, buckles, parts: [], faults: [], block: undefined };
@@ -63,7 +62,7 @@ export function readLine(line: string, buckles: readonly string[]): Said {
   return state;
 }
 
-/** Takes what stands at a word; how many words that was. */
+/** Returns how many words it took. */
 function readAt(state: State, at: number): number {
   const start = startAt(state, at);
   if (start > 0) return start;
@@ -92,7 +91,7 @@ function take(state: State, at: number, { reading, count }: Found): number {
   return count;
 }
 
-/** Whose cinch is told from here on; a part of one has to follow. */
+/** Which cinch comes next; some part of it must follow. */
 function startAt(state: State, at: number): number {
   const count = [2, 1].find((each) => Object.hasOwn(cinchStarts, phraseAt(state, at, each) ?? ''));
   const block = count === undefined ? undefined : cinchStarts[phraseAt(state, at, count) ?? ''];
@@ -106,7 +105,7 @@ function startAt(state: State, at: number): number {
   return take(state, at, { reading: { fault: { path: block, expected } }, count });
 }
 
-/** The longest phrase from a word on that says something, or that says it too vaguely. */
+/** The longest phrase from a word that says something, even vaguely. */
 function longestAt(state: State, at: number): Found | undefined {
   for (let count = longestPhrase; count > 0; count -= 1) {
     const phrase = phraseAt(state, at, count);
@@ -133,7 +132,7 @@ function readPhrase(state: State, phrase: string, next: string): Reading | undef
   return length ?? (unowned && { fault: unowned });
 }
 
-/** In "wants straight 25 room 4 in" it is not the room that is 25. */
+/** In "wants straight 25 room 4 in" the 25 is strands, not room. */
 function isOfCinch({ block, parts }: State, phrase: string, next: string): boolean {
   const measured = /^[\d/ -]+ ?(in|inch|inches|cm|mm|")? /.exec(phrase);
   if (block === undefined || measured === null || !/^\d/.test(next)) return false;
@@ -141,7 +140,7 @@ function isOfCinch({ block, parts }: State, phrase: string, next: string): boole
   return !parts.some(({ path }) => path[0] === block && path[1] === key);
 }
 
-/** So many words from one on, as one phrase; undefined where a comma or the end stands between. */
+/** undefined across a comma or the end. */
 function phraseAt({ tokens }: State, at: number, count: number): string | undefined {
   const [first, last] = [tokens[at], tokens[at + count - 1]];
   if (first === undefined || first.clause !== last?.clause) return undefined;
@@ -151,7 +150,7 @@ function phraseAt({ tokens }: State, at: number, count: number): string | undefi
     .join(' ');
 }
 
-/** The number of an order, or a name: up to the comma, or to the next word that says something and has no capital. */
+/** A number or name: up to a comma or the next known word without a capital. */
 function nameAt(state: State, at: number): number {
   const key = state.tokens[at]?.text ?? '';
   const path = Object.hasOwn(names, key) ? names[key] : undefined;
@@ -163,7 +162,7 @@ function nameAt(state: State, at: number): number {
   return take(state, at, { reading: { part: { path, text: raw.join(' ') } }, count });
 }
 
-/** "for roping" and "for a pony" name no customer. */
+/** "for roping" and "for a pony" are not customers. */
 function isForSomething(state: State, at: number): boolean {
   if (state.tokens[at]?.text !== 'for') return false;
   const reading = longestAt(state, at + 1)?.reading;
@@ -187,10 +186,10 @@ const vocabulary: readonly string[] = [
   'another',
 ];
 
-/** What is expected where nobody knows what was meant. */
+/** Expected when the meaning is unclear. */
 export const anyWord = 'a word of an order, such as 15.2 hh, 7/8, round, trail';
 
-/** What no reader takes: a number of something, a buckle the shop has not, half an answer, or a word nobody knows. */
+/** What nothing reads: a bare number, an unknown buckle, half an answer, an unknown word. */
 function strangeAt(state: State, at: number): Found {
   for (let count = 5; count > 0; count -= 1) {
     const phrase = phraseAt(state, at, count) ?? '';

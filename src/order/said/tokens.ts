@@ -1,19 +1,18 @@
-/** A said line, cut into its words. */
+/** Cuts a spoken line into words. */
 import { tidy } from '../../units/number.ts';
 
 export interface Token {
-  /** As it was written. */
   readonly raw: string;
-  /** In small letters and with plain signs. */
+  /** Lower case, plain signs. */
   readonly text: string;
-  /** Where it starts and ends in the line. */
+  /** Offsets in the line. */
   readonly start: number;
   readonly end: number;
-  /** How many commas or semicolons stand before it: no phrase goes over one. */
+  /** Commas and semicolons before it: no phrase crosses one. */
   readonly clause: number;
 }
 
-/** "4,5" is one word, so that it can be told; after any other comma something new starts. */
+/** "4,5" stays one word, so that it can be reported. */
 const word = /\d+,\d+(?![\d./])|[,;]|[^\s,;]+/g;
 
 /** The words of a line, in order. */

@@ -1,17 +1,17 @@
-/** The words a clerk says, each with the key of an order that it answers. */
+/** The words a clerk says, each with its key. */
 import { pathText, type Fault } from '../../yaml/problem.ts';
 import { allKeys, type PlacedKey } from '../key.ts';
 import { oneOfThese } from '../leaves.ts';
 import { sensed } from '../near-in-sense.ts';
 import { orderKeys } from '../order-schema.ts';
 
-/** What one phrase says: a value for a key, as the order file would have it. */
+/** A value for a key, as the file would have it. */
 export interface Part {
   readonly path: readonly string[];
   readonly text: string;
 }
 
-/** A phrase that says something, or one that cannot be taken and why. */
+/** A phrase understood, or why it fails. */
 export type Reading = { readonly part: Part } | { readonly fault: Fault };
 
 type WordKey = PlacedKey & Required<Pick<PlacedKey, 'labels' | 'words'>>;
@@ -20,7 +20,7 @@ const isWordKey = (key: PlacedKey): key is WordKey => key.words !== undefined &&
 
 export const wordKeys: readonly WordKey[] = allKeys(orderKeys).filter(isWordKey);
 
-/** Words that say too little, and what to ask back. */
+/** Vague words, and what to ask back. */
 const rollsOrSlides = 'rolls to a side, or slides back? say "rolls" or "slides back"';
 const elbowOrBuckle = 'at the elbow, or under the buckle? say "galled" or "buckle rub"';
 const questions: Readonly<Record<string, string>> = {
@@ -36,7 +36,7 @@ const questions: Readonly<Record<string, string>> = {
   no: 'leave out what the horse has not',
 };
 
-/** What a phrase answers; a key's own word comes before what only stands for one. Undefined when it is no such word. */
+/** A key's own word wins over a synonym. undefined for other words. */
 export function readWord(phrase: string): Reading | undefined {
   const found = wordKeys.flatMap((key) => {
     const answer = answerOf(key, phrase);
@@ -81,7 +81,7 @@ function answerOf(
   return meant === undefined ? undefined : { isOwn: false, words: meant };
 }
 
-/** "low withers" and "withers low" are "low"; nothing when the label does not stand there. */
+/** "low withers" and "withers low" are "low". */
 function withoutLabel(phrase: string, label: string): string[] {
   if (phrase.endsWith(` ${label}`)) return [phrase.slice(0, -label.length - 1)];
   return phrase.startsWith(`${label} `) ? [phrase.slice(label.length + 1).replace(/^(?:of|is) /, '')] : [];

@@ -2,7 +2,6 @@
 import { columnNames } from '../../../src/work/columns.ts';
 import { list } from '../../../src/pages/markdown.ts';
 import { askColumns } from '../../../src/views/ask-data.ts';
-import { pageColumns, screenColumns } from '../../../src/views/backlog-pages.ts';
 import { checkColumns } from '../../../src/views/check-data.ts';
 import { materialsColumns } from '../../../src/views/materials-csv.ts';
 import { photoColumns } from '../../../src/views/photo-data.ts';
@@ -31,10 +30,7 @@ const code = (texts: readonly string[]): string => texts.map((text) => `\`${text
 
 /** Columns of every command, as CSV has them. */
 export const csvColumns = (): string =>
-  [
-    list(Object.entries(tables).map(([command, columns]) => `**${command}**: ${code(columns.map(headOf))}`)),
-    `Unless \`--columns\` says otherwise, \`backlog\` shows ${code(screenColumns)} on a screen, and ${code(pageColumns)} in Markdown.`,
-  ].join('\n\n');
+  list(Object.entries(tables).map(([command, columns]) => `**${command}**: ${code(columns.map(headOf))}`));
 
 const units = {
   '': '',
@@ -51,11 +47,11 @@ const units = {
 /** One level down, and told once for all. */
 const flat: ReadonlySet<string> = new Set(['inches', 'sd', 'text', 'mean', 'standardError']);
 
-/** Each name that needs a word: its unit, what it holds, and where JSON has it one level down. */
+/** Each name that needs a word and that `backlog --columns help` does not explain: unit, meaning, place in JSON. */
 export const nameList = (): string =>
   list(
     (Object.entries(names) as [Name, Named][]).flatMap(([name, { unit, about, path }]) => {
-      if (about === '') return [];
+      if (about === '' || (columnNames as readonly Name[]).includes(name)) return [];
       const within = path.length > 1 && !flat.has(path[1] ?? '') ? `, in JSON \`${path.join('.')}\`` : '';
       return [`\`${name}\`${within}${units[unit] === '' ? '' : ` (${units[unit]})`}: ${about}`];
     }),

@@ -26,12 +26,12 @@ interface Key {
 export async function filesDoc(): Promise<string> {
   return document([
     '# Keys of the files',
-    'Keys in bold must be there, those of a block where the block is; `[]` stands for each entry of a list. In brackets: the words allowed, the bounds, or an example. Lengths take a unit: in, cm, mm, ft, and for heights hands (`15.1 hh`). A place on a photo is `[from the left, from the top]` in pixels. For an editor that completes and checks them: `cinchwright schema order` and `schema shop`.',
+    'Keys in bold are required (inside a block: when the block is there); `[]` stands for each entry of a list. In brackets: allowed words, limits, or an example. Lengths take a unit: in, cm, mm, ft; heights also hands (`15.1 hh`). A place on a photo is `[from the left, from the top]` in pixels. For editors: `cinchwright schema order` and `schema shop`.',
     '## Order file',
-    'An order needs the height or the heart girth of the horse. A line `---` parts several orders in one file; JSON works too, also with one order a line.',
+    'An order needs the height or heart girth of the horse. A line `---` separates orders in one file; JSON works too, also with one order per line. `wants` has the keys of `current`, except `age`.',
     await keysOfFile('order'),
     '## Shop file',
-    '`examples/shop.yaml` is a whole one, the same that is built in. `model` sets [numbers](numbers.md); `learned` is written by `cinchwright learn`.',
+    '`examples/shop.yaml` is the built-in one. `model` sets [numbers](numbers.md); `learned` is written by `cinchwright learn`.',
     await keysOfFile('shop'),
   ]);
 }
@@ -39,16 +39,25 @@ export async function filesDoc(): Promise<string> {
 async function keysOfFile(kind: string): Promise<string> {
   const { stdout } = await run(['schema', kind]);
   return list(
-    keysOf(JSON.parse(stdout) as Shape, '').map(({ path, needed, shape }) => {
+    keysOf(JSON.parse(stdout) as Shape, '').flatMap(({ path, needed, shape }) => {
+      if (path.startsWith('wants.')) return [];
       const name = needed ? `**\`${path}\`**` : `\`${path}\``;
+      const about = aboutOf(shape);
       const values = valuesOf(shape);
-      return `${name}: ${escaped(aboutOf(shape))}${values === '' ? '' : ` (${escaped(values)})`}`;
+      return `${name}${isSaid(path, about) ? '' : `: ${escaped(about)}`}${values === '' ? '' : ` (${escaped(values)})`}`;
     }),
   );
 }
 
 /** A mark on the photo is a place: how places are written is said once. */
 const aboutOf = ({ description = '' }: Shape): string => description.replace(/, as \[from the left.*$/, '');
+
+/** Whether the path has every word of its description: "heart girth", "name of the horse". */
+function isSaid(path: string, about: string): boolean {
+  const little = ['the', 'of', 'a'];
+  const said = new Set(path.split(/\W+/).flatMap((word) => [word, `${word}s`, word.replace(/s$/, '')]));
+  return about.split(/\W+/).every((word) => little.includes(word) || said.has(word));
+}
 
 /** Blocks that are told elsewhere. */
 const elsewhere = ['model', 'learned'];
