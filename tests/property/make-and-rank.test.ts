@@ -53,7 +53,7 @@ const orders: readonly Order[] = [
 const named = ({ candidate: c }: Judged): string =>
   `${c.style} ${c.strands} ${c.layers} ${c.length} ${c.buckle.id}`;
 const kindOf = ({ candidate: c }: Judged): string => `${c.style} ${c.strands}`;
-const every = cases(2, 1);
+const every = cases(3, 1);
 const factsIn = (shop: Shop): CaseFacts[] =>
   orders.filter((_, i) => i % every === 0).map((order) => caseFactsOf(order, shop));
 const adviceIn = (order: Order, shop: Shop): Advice => adviceOn(caseFactsOf(order, shop), shop);

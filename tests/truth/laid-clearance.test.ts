@@ -149,7 +149,7 @@ describe('clearance', () => {
 
   test('its chance is the share of drawn horses on which every spot keeps its floor', () => {
     let [apart, over] = [0, 0];
-    const every = cases(3, 1);
+    const every = cases(5, 1);
     const some = wholes.filter((_, i) => i % every === 0);
     for (const { one, least, all } of some) {
       const { likely } = one.candidate.clearance;
