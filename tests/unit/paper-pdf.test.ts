@@ -180,20 +180,22 @@ describe('page breaks', () => {
   });
   test.each(both)('leave no heading alone at the foot of a page of %s', async (paper) => {
     let broken = 0;
-    const short: Block = { ...table, rows: table.rows.slice(0, 5), foot: [] };
+    // Long enough that no smaller type gets it onto one page, which would save the heading by chance.
+    const rows = Array.from({ length: 24 }, (_, i) => [`row${i} of the table`, '1']);
+    const long: Block = { ...table, rows, foot: [] };
     const filled = Array.from({ length: 24 }, (_, more) => {
       const items = Array.from({ length: 36 + more }, (_, i) => `item ${i}`);
-      return sheetOfBlocks([{ kind: 'list', items }, { kind: 'heading', text: 'Heading' }, short]);
+      return sheetOfBlocks([{ kind: 'list', items }, { kind: 'heading', text: 'Heading' }, long]);
     });
     // In one file, since most of the time goes into its letters.
     const { pages } = await printedOf(filled, paper);
     const headed = pages.filter(({ items }) => items.some(({ text }) => text === 'Heading'));
     expect(headed).toHaveLength(filled.length);
     for (const { items } of headed) {
-      const rows = linesOf(items).map((line) => line.map(({ text }) => text).join(' '));
-      const at = rows.indexOf('Heading');
-      expect(rows[at + 1]).toBe('What Sum');
-      expect(rows[at + 2]).toMatch(/^row0 /);
+      const lines = linesOf(items).map((line) => line.map(({ text }) => text).join(' '));
+      const at = lines.indexOf('Heading');
+      expect(lines[at + 1]).toBe('What Sum');
+      expect(lines[at + 2]).toMatch(/^row0 /);
       if (items.some(({ text }) => text === '2 of 2')) broken += 1;
     }
     expect(broken).toBeGreaterThan(0);
