@@ -92,7 +92,7 @@ describe('materials', () => {
           expect(pulled + missing).toBe(onHand === undefined ? 0 : all);
         }
       }),
-      { seed: 71, numRuns: cases(25, 60) },
+      { seed: 71, numRuns: cases(15, 60) },
     );
   });
 
@@ -120,7 +120,7 @@ describe('materials', () => {
           for (const own of lots.values()) expect(own.size).toBe(1);
         }
       }),
-      { seed: 72, numRuns: cases(25, 60) },
+      { seed: 72, numRuns: cases(15, 60) },
     );
   });
 
@@ -136,7 +136,7 @@ describe('materials', () => {
           expect(bought).toEqual(short > 0 && orderable ? [short] : []);
         }
       }),
-      { seed: 73, numRuns: cases(15, 30) },
+      { seed: 73, numRuns: cases(10, 30) },
     );
   });
 });
@@ -156,7 +156,7 @@ test('the order of the orders changes no paper, not even of orders with one numb
         scheduleJson(b!.agenda, b!.asked, b!.results),
       );
     }),
-    { seed: 74, numRuns: cases(8, 20) },
+    { seed: 74, numRuns: cases(6, 20) },
   );
 });
 

@@ -130,7 +130,7 @@ test('a ring or a room that an order remarks on, whatever its rigging, is doubte
       return told.some((remark) => /elbow back to the ring|elbow room/.test(remark));
     });
   let doubted = 0;
-  for (let x = 640; x <= 830; x += 10)
+  for (let x = 640; x <= 830; x += cases(20, 10))
     for (const elbow of [
       [696, 673],
       [676, 673],
@@ -144,7 +144,7 @@ test('a ring or a room that an order remarks on, whatever its rigging, is doubte
       expect(isDoubted, `${String(x)} ${String(elbow[0])}`).toBe(remarked(now));
       if (isDoubted) doubted += 1;
     }
-  expect(doubted).toBeGreaterThan(5);
+  expect(doubted).toBeGreaterThan(2);
 });
 
 test('undo goes back through every act to the start, whatever was done', () => {
