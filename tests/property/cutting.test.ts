@@ -32,7 +32,7 @@ const tasks: fc.Arbitrary<CuttingTask> = fc.oneof(
   },
 );
 
-const holds = (law: (task: CuttingTask, plan: CuttingPlan) => void, numRuns = cases(40, 80)): void => {
+const holds = (law: (task: CuttingTask, plan: CuttingPlan) => void, numRuns = cases(25, 80)): void => {
   fc.assert(
     fc.property(tasks, (task) => {
       law(task, planCuts(task));

@@ -50,7 +50,7 @@ const orderFrom = (random: Random, quantity: number) =>
   });
 
 const random = seededRandom(20);
-const drawn = Array.from({ length: cases(200, 2000) }, () => {
+const drawn = Array.from({ length: cases(80, 2000) }, () => {
   const shop = shopFrom(random);
   const order = orderFrom(random, 1 + whole(random, 11));
   const paid = random.uniform() < 0.5 ? undefined : whole(random, 99_999);

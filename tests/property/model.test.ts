@@ -9,6 +9,7 @@ import { cordSpots, frameSpots, type Spot } from '../../src/cinch/spots.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Buckle, Order, Shop, Style } from '../../src/order/types.ts';
 import { defaultModel, modelNumbers, type Model, type ModelKey } from '../../src/numbers/numbers.ts';
+import { cases } from '../support/cases.ts';
 import { orderOf, plainBuckle as buckle, shopWith } from '../support/orders.ts';
 import { withinRelative } from '../support/within.ts';
 
@@ -80,7 +81,7 @@ describe('clearance', () => {
         const [before, then] = [clearanceOn(facts, cinch)!.likely, clearanceOn(facts, wider)!.likely];
         expect(then).toBeLessThanOrEqual(before + 0.002);
       }),
-      { seed: 1, numRuns: 1000 },
+      { seed: 1, numRuns: cases(500, 1000) },
     );
   });
 
@@ -100,7 +101,7 @@ describe('clearance', () => {
           expect(gap).toBeGreaterThanOrEqual(here![i]! - 1e-9);
         });
       }),
-      { seed: 2, numRuns: 400 },
+      { seed: 2, numRuns: cases(200, 400) },
     );
   });
 
@@ -171,7 +172,7 @@ describe('clearance', () => {
           compared++;
         }
       }),
-      { seed: 4, numRuns: 600 },
+      { seed: 4, numRuns: cases(300, 600) },
     );
     expect(compared).toBeGreaterThan(1200);
   });

@@ -23,7 +23,7 @@ import { cpuMilliseconds } from '../support/cpu-time.ts';
 import { mutate } from '../support/mutate-orders.ts';
 import { repo } from '../support/run-cli.ts';
 
-const runs = cases(1_000, 5_500);
+const runs = cases(500, 5_500);
 const seed = 20261125;
 const mostMilliseconds = 2_000;
 

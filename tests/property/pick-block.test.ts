@@ -85,20 +85,20 @@ test('a block that is called complete is read by the door, and one that is not r
   fc.assert(
     fc.property(picked, (now) => {
       const { ready, text: said } = verdictOf(now, photo);
-      expect(said).toMatch(ready ? /^Complete(:|, but look at: .)/ : /^Not ready: ./);
+      expect(said).toMatch(ready ? /^Complete(:|, but check: .)/ : /^Not ready: ./);
       if (!ready) return;
       passed += 1;
       const text = orderWith(blockOf(now, photo));
       // A height says how deep a barrel may be, which the page cannot know: those faults are the door's alone.
       const faults = readOrders(text, 'a.yaml').flatMap((read) => (read.ok ? [] : read.problems));
       expect(
-        faults.filter(({ expected }) => !expected.includes('as the height of')),
+        faults.filter(({ expected }) => !expected.includes('for a height of')),
         text,
       ).toEqual([]);
     }),
-    { numRuns: cases(1000, 3000), seed: 11 },
+    { numRuns: cases(400, 3000), seed: 11 },
   );
-  expect(passed).toBeGreaterThan(cases(40, 100));
+  expect(passed).toBeGreaterThan(cases(16, 100));
 });
 
 test('what the door takes is ready on the page', () => {
@@ -112,9 +112,9 @@ test('what the door takes is ready on the page', () => {
       expect(readingsOf(now, photo).doubts.filter(({ refused }) => refused)).toEqual([]);
       expect(verdictOf(now, photo).ready).toBe(true);
     }),
-    { numRuns: cases(1000, 3000), seed: 12 },
+    { numRuns: cases(400, 3000), seed: 12 },
   );
-  expect(taken).toBeGreaterThan(cases(40, 100));
+  expect(taken).toBeGreaterThan(cases(16, 100));
 });
 
 test('a ring or a room that an order remarks on, whatever its rigging, is doubted on the page as well', () => {
@@ -127,10 +127,10 @@ test('a ring or a room that an order remarks on, whatever its rigging, is doubte
       const [read] = readOrders(text, 'a.yaml');
       if (read?.ok !== true) throw new Error(text);
       const told = photoRemarks(factsOf(read.order, model)).map((phrase) => JSON.stringify(phrase));
-      return told.some((remark) => /elbow back to the ring|elbow room/.test(remark));
+      return told.some((remark) => /elbow to ring|elbow room/.test(remark));
     });
   let doubted = 0;
-  for (let x = 640; x <= 830; x += 10)
+  for (let x = 640; x <= 830; x += cases(20, 10))
     for (const elbow of [
       [696, 673],
       [676, 673],
@@ -140,11 +140,11 @@ test('a ring or a room that an order remarks on, whatever its rigging, is doubte
       const now: Picked = { ...begin.now, points: points([x, 549], elbow), fields };
       const { doubts } = readingsOf(now, photo);
       if (doubts.some(({ refused }) => refused)) continue;
-      const isDoubted = doubts.some(({ text }) => text.includes('is not usual'));
+      const isDoubted = doubts.some(({ text }) => / is usually /.test(text));
       expect(isDoubted, `${String(x)} ${String(elbow[0])}`).toBe(remarked(now));
       if (isDoubted) doubted += 1;
     }
-  expect(doubted).toBeGreaterThan(5);
+  expect(doubted).toBeGreaterThan(2);
 });
 
 test('undo goes back through every act to the start, whatever was done', () => {

@@ -27,7 +27,7 @@ test('every order that can be said is the order that a file says, and is kept as
       const [kept] = readOrders(filledOrder(said.tree as Block), 'kept.yaml');
       expect(orderOf(kept), line).toEqual(orderOf(file));
     }),
-    { seed, numRuns: cases(200, 600) },
+    { seed, numRuns: cases(100, 600) },
   );
 });
 
@@ -120,9 +120,9 @@ test('any words at all are an order, or are told with their place', () => {
       expectSound(changed, line);
       if (changed.ok) good += 1;
     }),
-    { seed, numRuns: cases(200, 500) },
+    { seed, numRuns: cases(100, 500) },
   );
-  expect(good).toBeGreaterThan(20);
+  expect(good).toBeGreaterThan(10);
 });
 
 test('a long line is read in no time', () => {

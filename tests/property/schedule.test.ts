@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { planJobs } from '../../src/work/schedule/plan.ts';
 import { promiseFor } from '../../src/work/schedule/promise.ts';
 import type { Job, Schedule, ScheduledJob, ScheduleTask } from '../../src/work/schedule/types.ts';
+import { cases } from '../support/cases.ts';
 
 const first = DateTime.fromISO('2027-12-20', { zone: 'utc' });
 const day = (min: number, max: number) =>
@@ -104,7 +105,7 @@ const holds = (law: (task: ScheduleTask, schedule: Schedule) => void): void => {
     fc.property(tasks, (task) => {
       law(task, planJobs(task));
     }),
-    { seed: 41, numRuns: 120 },
+    { seed: 41, numRuns: cases(60, 120) },
   );
 };
 
@@ -161,7 +162,7 @@ describe('a promise for one more job', () => {
         expect(promise.day >= own.endDay).toBe(true);
         expect(promise.meetsDue).toBe(own.lateBy === 0);
       }),
-      { seed: 42, numRuns: 150 },
+      { seed: 42, numRuns: cases(75, 150) },
     );
   });
 });

@@ -50,8 +50,13 @@ labor: { set-up-minutes: 15, minutes-a-strand: 1.5, minutes-an-inch-of-bar: 9 }
 benches: [{ name: window, hours: 6, days: [mon, tue, wed, thu, fri] }]
 `;
 
-/** Documents by command, in the order in which they are told of. */
-export async function jsonPrinted(): Promise<[command: string, document: object][]> {
+type Documents = readonly [command: string, document: object][];
+let printed: Promise<Documents> | undefined;
+
+/** Documents by command, in the order in which they are told of; printed once. */
+export const jsonPrinted = (): Promise<Documents> => (printed ??= printAll());
+
+async function printAll(): Promise<Documents> {
   const home = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-names-'));
   try {
     const learned = path.join(home, 'shop.yaml');
@@ -70,8 +75,8 @@ export async function jsonPrinted(): Promise<[command: string, document: object]
       ],
       ['size', `${orders}/01-height-only.yaml`, '--shop', learned],
     ];
-    const printed = await Promise.all(all.map((args) => run([...args, '--format', 'json'])));
-    return printed.map(({ stdout }, i) => [all[i]![0]!, JSON.parse(stdout) as object]);
+    const ran = await Promise.all(all.map((args) => run([...args, '--format', 'json'])));
+    return ran.map(({ stdout }, i) => [all[i]![0]!, JSON.parse(stdout) as object]);
   } finally {
     fs.rmSync(home, { recursive: true });
   }

@@ -16,8 +16,6 @@ export interface Start {
   readonly cwd?: string;
   /** Another copy of the program. */
   readonly program?: string;
-  /** Stops listening after the first piece of output, as "| head" does. */
-  readonly hangUp?: boolean;
 }
 
 /** The program as it is started from a shell. */
@@ -49,14 +47,13 @@ export function makePipe(name: string, cwd: string): void {
 
 /** Runs it to its end. */
 export function start(args: readonly string[], how: Start = {}): Promise<Started> {
-  const { stdin, hangUp } = how;
+  const { stdin } = how;
   return new Promise((resolve, reject) => {
     const child = launch(args, how);
     let stdout = '';
     let stderr = '';
     child.stdout.on('data', (part: Buffer) => {
       stdout += part.toString();
-      if (hangUp === true) child.stdout.destroy();
     });
     child.stderr.on('data', (part: Buffer) => {
       stderr += part.toString();

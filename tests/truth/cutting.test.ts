@@ -134,7 +134,7 @@ describe('plans of a shop are proven best', () => {
         const { short } = planCuts(feetTask(feet, [['A', 300, 3]])).materials[0]!.score;
         expect(short.value).toBe(short.bound);
       }),
-      { seed: 9, numRuns: 12 },
+      { seed: 9, numRuns: cases(6, 12) },
     );
   });
 });
@@ -159,7 +159,7 @@ describe('small random tasks against HiGHS', () => {
         expect(plan.proven).toBe(true);
         expect(plan.materials[0]!.score.waste.bound).toBe(waste);
       }),
-      { seed: 5, numRuns: cases(25, 60) },
+      { seed: 5, numRuns: cases(12, 60) },
     );
   });
 
@@ -174,7 +174,7 @@ describe('small random tasks against HiGHS', () => {
         if (score.bought.value > least.bought) return;
         expect(score.opened.bound).toBeLessThanOrEqual(least.opened);
       }),
-      { seed: 6, numRuns: cases(25, 60) },
+      { seed: 6, numRuns: cases(12, 60) },
     );
   });
 
@@ -199,7 +199,7 @@ describe('small random tasks against HiGHS', () => {
         expect(score.short).toEqual({ value: short, bound: short });
         expect(score.opened).toEqual({ value: opened, bound: opened });
       }),
-      { seed: 7, numRuns: 6 },
+      { seed: 7, numRuns: cases(3, 6) },
     );
   });
 });

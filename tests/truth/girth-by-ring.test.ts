@@ -7,6 +7,7 @@ import { stationSd } from '../../src/horse/ring.ts';
 import { seededRandom } from '../../src/math/random.ts';
 import type { Horse, Saddle } from '../../src/order/types.ts';
 import { defaultModel as model } from '../../src/numbers/numbers.ts';
+import { long } from '../support/cases.ts';
 import { orderOf } from '../support/orders.ts';
 import { within, withinRelative } from '../support/within.ts';
 import { done, lineOf } from '../support/working.ts';
@@ -53,7 +54,7 @@ describe('drawn at random, girth and rings are out by what their spreads say', (
     const usual = girthFromHeight(60, kind);
     const asUsual = { girth: usual.value, drop: usualDrop * usual.value };
     const said = factsBy(asUsual, { taped, kind }, () => 0);
-    const draws = 20_000;
+    const draws = long ? 20_000 : 10_000;
     const squares = { girth: 0, station: 0 };
     for (let i = 0; i < draws; i++) {
       const girth = usual.value + usual.sd * normal();
@@ -62,7 +63,7 @@ describe('drawn at random, girth and rings are out by what their spreads say', (
       squares.girth += (found.girth.value - girth) ** 2;
       squares.station += (found.ring.station.value - (girth / 2 - horse.drop)) ** 2;
     }
-    // So many draws tell a spread to half a percent.
+    // So many draws tell a spread to 0.7 percent.
     withinRelative(Math.sqrt(squares.girth / draws), said.girth.sd, 0.02);
     withinRelative(Math.sqrt(squares.station / draws), stationSd(said.ring, said.girth), 0.02);
     expect(said.girth.sd).toBeLessThan(usual.sd);

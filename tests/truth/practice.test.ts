@@ -7,6 +7,7 @@ import type { Candidate } from '../../src/cinch/candidate.ts';
 import type { Order, RiggingStyle, Style } from '../../src/order/types.ts';
 import { saddleKeys } from '../../src/order/keys/saddle.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { long } from '../support/cases.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 type Position = Parameters<typeof rigging>[0];
@@ -43,7 +44,7 @@ const untaped = (height: number, more: Partial<Order['horse']> = {}) => ({
 });
 
 /** 14.1 to 16.3 hands, off the whole inches. */
-const heights = [57, 58.4, 59.9, 61.3, 62.7, 64.2, 65.6, 67];
+const heights = long ? [57, 58.4, 59.9, 61.3, 62.7, 64.2, 65.6, 67] : [57, 59.9, 62.7, 67];
 
 const nameOf = ({ style, strands }: Pick<Candidate, 'style' | 'strands'>): string =>
   `${style} ${String(strands)}`;
@@ -129,7 +130,7 @@ describe('room that was taped, down to 2 in', () => {
   it('never has 11 strands first on a grown horse while 13 or a low flare passes and is not poor', () => {
     let elevens = 0;
     for (const position of positions) {
-      for (let elbowRoom = 2; elbowRoom < 4; elbowRoom += 0.05) {
+      for (let elbowRoom = 2; elbowRoom < 4; elbowRoom += long ? 0.05 : 0.1) {
         for (const style of ['ring', 'in-skirt'] as const) {
           const { first, specs } = at(position, { elbowRoom }, { style });
           if (first?.candidate.strands !== 11) continue;
@@ -145,7 +146,7 @@ describe('room that was taped, down to 2 in', () => {
         }
       }
     }
-    expect(elevens).toBeGreaterThan(3);
+    expect(elevens).toBeGreaterThan(1);
   });
 });
 

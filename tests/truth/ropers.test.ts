@@ -6,6 +6,7 @@ import { sizeOrder } from '../../src/index.ts';
 import type { Order, Style } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { styleIds } from '../../src/cinch/styles.ts';
+import { cases as count, long } from '../support/cases.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 type Position = Parameters<typeof rigging>[0];
@@ -18,12 +19,16 @@ interface Case {
   readonly advice: Advice;
 }
 
+/** At the gate horses of 72 in alone have both. */
+const stylesOf = (heartGirth: number) =>
+  long || heartGirth === 72 ? (['flat-plate', 'dropped'] as const) : (['flat-plate'] as const);
+
 /** Every rigging on horses of many sizes, with and without a taped room. */
 const casesOf = ({ horse, ...more }: More): Case[] =>
   positions.flatMap((position) =>
-    [64, 68.5, 72, 77, 82].flatMap((heartGirth) =>
+    (long ? [64, 68.5, 72, 77, 82] : [64, 72, 82]).flatMap((heartGirth) =>
       [undefined, 3.3, 4.1, 4.9].flatMap((elbowRoom) =>
-        (['flat-plate', 'dropped'] as const).map((style): Case => {
+        stylesOf(heartGirth).map((style): Case => {
           const saddle = { rigging: rigging(position), style };
           const order = orderOf({ ...more, horse: { heartGirth, elbowRoom, ...horse }, saddle });
           const name = `${position} ${String(heartGirth)} ${String(elbowRoom)} ${style}`;
@@ -72,7 +77,7 @@ describe.each(slipping)('a saddle that slips, %j', (more) => {
       expect([name, firstStyle(advice)]).toEqual([name, style]);
       seen[style] += 1;
     }
-    expect(Math.min(...Object.values(seen)), 'both must come about').toBeGreaterThan(20);
+    expect(Math.min(...Object.values(seen)), 'both must come about').toBeGreaterThan(count(7, 20));
   });
 
   it('never has a high flare on a full rig', () => {
@@ -89,7 +94,7 @@ describe('a saddle that creeps forward', () => {
       expect([name, firstStyle(advice)]).toEqual([name, 'low-flare']);
       low += 1;
     }
-    expect(low).toBeGreaterThan(100);
+    expect(low).toBeGreaterThan(count(40, 100));
   });
 });
 
@@ -104,7 +109,7 @@ describe('a saddle that does not slip', () => {
         expect([name, firstStyle(advice)]).toEqual([name, 'straight']);
         straights += 1;
       }
-      expect(straights).toBeGreaterThan(150);
+      expect(straights).toBeGreaterThan(count(60, 150));
     },
   );
 });
@@ -122,7 +127,7 @@ describe('roping', () => {
       expect(advice.first?.candidate.strands, name).toBeGreaterThanOrEqual(isSmall(advice) ? 17 : 19);
       if (firstStyle(advice) !== 'straight') ropers += 1;
     }
-    expect(ropers).toBeGreaterThan(20);
+    expect(ropers).toBeGreaterThan(count(7, 20));
   });
 
   it('has a good straight of 19 or more before any roper', () => {
@@ -136,7 +141,7 @@ describe('roping', () => {
       expect(roper < 0 || Math.max(...places) < roper, name).toBe(true);
       straights += 1;
     }
-    expect(straights).toBeGreaterThan(20);
+    expect(straights).toBeGreaterThan(count(7, 20));
   });
 });
 

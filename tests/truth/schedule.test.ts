@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { planJobs } from '../../src/work/schedule/plan.ts';
 import { promiseFor } from '../../src/work/schedule/promise.ts';
 import { dayNumber } from '../../src/units/days.ts';
+import { cases } from '../support/cases.ts';
 import {
   dayAfter,
   fewestLate,
@@ -55,7 +56,7 @@ describe('the fewest late jobs there can be, and proven', () => {
         const fewest = fewestLate(jobs, benches, own);
         expect(planJobs(taskOf(jobs, benches, own)).late).toEqual({ value: fewest, bound: fewest });
       }),
-      { seed: 13, numRuns: 60 },
+      { seed: 13, numRuns: cases(30, 60) },
     );
   });
 
@@ -81,7 +82,7 @@ describe('the fewest late jobs there can be, and proven', () => {
         const fewest = fewestLateByHighs(jobs, [8, 6]);
         expect(planJobs(taskOf(waits, [8, 6])).late).toEqual({ value: fewest, bound: fewest });
       }),
-      { seed: 16, numRuns: 20 },
+      { seed: 16, numRuns: cases(8, 20) },
     );
   });
 
@@ -95,7 +96,7 @@ describe('the fewest late jobs there can be, and proven', () => {
         const fewest = fewestLateByHighs(jobs, benches);
         expect(planJobs(taskOf(jobs, benches)).late).toEqual({ value: fewest, bound: fewest });
       }),
-      { seed: 14, numRuns: 60 },
+      { seed: 14, numRuns: cases(20, 60) },
     );
   });
 });

@@ -9,14 +9,14 @@ import { sizeOrder } from '../../src/index.ts';
 import type { CinchAsked, Order, Trouble } from '../../src/order/types.ts';
 import { phraseText } from '../../src/units/text.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { cases, long } from '../support/cases.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 const horses: readonly Partial<Order['horse']>[] = [
   {},
   { elbowRoom: 3.4 },
   { elbowRoom: 4.6 },
-  { barrel: 'round', heartGirth: 77 },
-  { heartGirth: 66 },
+  ...(long ? ([{ barrel: 'round', heartGirth: 77 }, { heartGirth: 66 }] as const) : []),
 ];
 const positions = ['full', '7/8', '3/4', 'center-fire'] as const;
 
@@ -79,7 +79,7 @@ describe('a gall at the elbow, and the cinch that galls described', () => {
         name,
       ).toEqual([]);
     }
-    expect(better).toBeGreaterThan(50);
+    expect(better).toBeGreaterThan(cases(30, 50));
   });
 
   it('nothing tied before it heals: that is told first, even where nothing passes', () => {
@@ -119,7 +119,7 @@ describe('a rub of the buckle, and the buckle described', () => {
         name,
       ).toEqual([]);
     }
-    expect(helped).toBeGreaterThan(200);
+    expect(helped).toBeGreaterThan(cases(120, 200));
   });
 });
 

@@ -4,6 +4,8 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { long } from '../support/cases.ts';
+import { run, type Ran } from '../support/run-cli.ts';
 import { surroundings } from '../support/start.ts';
 
 const order =
@@ -51,6 +53,13 @@ function shell(line: string, env: Readonly<Record<string, string>> = {}): Ended 
   return { code, stdout, stderr };
 }
 
+/** The same line in this process, where nothing of the shell is tried. */
+async function here(line: string): Promise<Ran> {
+  const ran = await run(line.split(' ').slice(1), { cwd: dir });
+  expect(ran.stderr).not.toMatch(/\n\s+at .+:\d+:\d+/);
+  return ran;
+}
+
 /** A module that is loaded first and makes one of Node's functions fail for files of a name. */
 function sabotage(name: string, code: string, part: string): Record<string, string> {
   put(
@@ -73,9 +82,10 @@ describe('a disk that is full', () => {
     'cinchwright size good.yaml --out /dev/full',
     'cinchwright quote good.yaml --format pdf > /dev/full',
     'cinchwright backlog more.yaml --format csv > /dev/full',
-    'cinchwright backlog more.yaml --format csv --out /dev/full',
-    'cinchwright schema order > /dev/full',
     'cinchwright --help > /dev/full',
+    ...(long
+      ? ['cinchwright backlog more.yaml --format csv --out /dev/full', 'cinchwright schema order > /dev/full']
+      : []),
   ])('%s', (line) => {
     const { code, stderr } = shell(line);
     expect(code).toBe(3);
@@ -94,18 +104,15 @@ describe('a disk that is full', () => {
 });
 
 describe('a folder that may not be written to', () => {
-  test.each(['size good.yaml', 'ticket good.yaml --format pdf', 'backlog more.yaml --format csv', 'new'])(
-    'cinchwright %s',
-    (command) => {
-      const file = command === 'new' ? 'locked.yaml' : '--out locked.txt';
-      const { code, stderr } = shell(
-        `cinchwright ${command} ${file}`,
-        sabotage('openSync', 'EROFS', 'locked'),
-      );
-      expect(code).toBe(3);
-      expect(stderr).toMatch(/^cinchwright: cannot write locked\.(txt|yaml)/);
-    },
-  );
+  // Every other command: machine-writes.test.ts, in process.
+  test('is told', () => {
+    const { code, stderr } = shell(
+      'cinchwright size good.yaml --out locked.txt',
+      sabotage('openSync', 'EROFS', 'locked'),
+    );
+    expect(code).toBe(3);
+    expect(stderr).toMatch(/^cinchwright: cannot write locked\.txt/);
+  });
   test('or that is not there', () => {
     const { code, stderr } = shell('cinchwright size good.yaml --out no/such/folder.txt');
     expect([code, stderr.startsWith('cinchwright: cannot write no/such/folder.txt')]).toEqual([3, true]);
@@ -116,9 +123,9 @@ describe('pipes', () => {
   test.each([
     'cinchwright size some.yaml --format json',
     'cinchwright backlog more.yaml --format csv',
-    'cinchwright schema order',
-    'cinchwright quote good.yaml --format pdf',
-    'cinchwright rules',
+    ...(long
+      ? ['cinchwright quote good.yaml --format pdf', 'cinchwright schema order', 'cinchwright rules']
+      : []),
   ])('%s | head -c 1', (line) => {
     const { stdout, stderr } = shell(
       `set -o pipefail; ${line} 2> err.txt | head -c 1; echo " $?" ; cat err.txt >&2`,
@@ -145,14 +152,14 @@ describe('pipes', () => {
   });
 });
 
-test.each(['size good.yaml', 'backlog good.yaml', 'ask good.yaml', 'new x.yaml', 'photo --pick x.jpg'])(
-  'a current folder that has been removed: cinchwright %s',
-  (command) => {
-    const { code, stdout, stderr } = shell(`mkdir gone && cd gone && rmdir ../gone; cinchwright ${command}`);
-    expect([code, stdout]).toEqual([3, '']);
-    expect(stderr).toMatch(/^cinchwright: cannot .*the current folder is gone; change to another\n$/);
-  },
-);
+test.each([
+  ...['size good.yaml', 'new x.yaml', 'photo --pick x.jpg'],
+  ...(long ? ['backlog good.yaml', 'ask good.yaml'] : []),
+])('a current folder that has been removed: cinchwright %s', (command) => {
+  const { code, stdout, stderr } = shell(`mkdir gone && cd gone && rmdir ../gone; cinchwright ${command}`);
+  expect([code, stdout]).toEqual([3, '']);
+  expect(stderr).toMatch(/^cinchwright: cannot .*the current folder is gone; change to another\n$/);
+});
 
 describe('devices that never end', () => {
   test.each([
@@ -164,9 +171,9 @@ describe('devices that never end', () => {
     'photo',
     'photo --pick',
     'size good.yaml --shop',
-  ])('cinchwright %s /dev/urandom', (command) => {
+  ])('cinchwright %s /dev/urandom', async (command) => {
     for (const device of ['/dev/urandom', '/dev/zero']) {
-      const { code, stderr } = shell(`cinchwright ${command} ${device}`);
+      const { code, stderr } = await here(`cinchwright ${command} ${device}`);
       expect(code).toBe(3);
       expect(stderr).toMatch(/^cinchwright: .*(never ends|at most 5 MB|not a plain file)\b/);
     }
@@ -228,38 +235,38 @@ describe('files that are none', () => {
     ],
     ['nothing', '', /an order: this file has none/],
   ];
-  test.each(cases)('%s', (name, content, said) => {
-    put(`odd/${name}.yaml`, content);
-    const { code, stderr } = shell(`cinchwright size 'odd/${name}.yaml' good.yaml`);
+  test.each(cases)('%s', async (name, content, said) => {
+    const file = `odd/${name.replaceAll(' ', '-')}.yaml`;
+    put(file, content);
+    const { code, stderr } = await here(`cinchwright size ${file} good.yaml`);
     expect(code).toBe(3);
     expect(stderr.replace(/\s+/g, ' ')).toMatch(said);
-    expect(shell(`cinchwright backlog 'odd/${name}.yaml' good.yaml --format csv`).stdout).toContain(
-      'good.yaml,1,1',
-    );
+    const { stdout } = await here(`cinchwright backlog ${file} good.yaml --format csv`);
+    expect(stdout).toContain('good.yaml,1,1');
   });
 
-  test('100 MB', () => {
+  test('100 MB', async () => {
     const file = path.join(dir, 'huge.yaml');
     fs.closeSync(fs.openSync(file, 'w'));
     fs.truncateSync(file, 100 * 1024 * 1024);
     for (const command of ['size', 'backlog', 'materials']) {
-      const { code, stdout, stderr } = shell(`cinchwright ${command} huge.yaml good.yaml`);
+      const { code, stdout, stderr } = await here(`cinchwright ${command} huge.yaml good.yaml`);
       expect(code).toBe(3);
       expect(stdout + stderr).toMatch(/too large|at most 400000 characters/);
     }
     fs.rmSync(file);
   });
 
-  test.each(['size', 'check', 'backlog --format csv', 'materials', 'schedule', 'quote', 'ticket', 'ask'])(
-    'links in a circle cost %s nothing but themselves',
-    (command) => {
-      fs.rmSync(path.join(dir, 'round'), { force: true });
-      fs.symlinkSync('round', path.join(dir, 'round'));
-      const { code, stdout, stderr } = shell(`cinchwright ${command} round good.yaml`);
-      expect([code, (stdout + stderr).includes('the links go in a circle')]).toEqual([3, true]);
-      expect(stdout).toContain('7');
-    },
-  );
+  test.each([
+    ...['size', 'check', 'backlog --format csv', 'materials', 'schedule', 'quote', 'ticket'],
+    'ask --draws 8',
+  ])('links in a circle cost %s nothing but themselves', async (command) => {
+    fs.rmSync(path.join(dir, 'round'), { force: true });
+    fs.symlinkSync('round', path.join(dir, 'round'));
+    const { code, stdout, stderr } = await here(`cinchwright ${command} round good.yaml`);
+    expect([code, (stdout + stderr).includes('the links go in a circle')]).toEqual([3, true]);
+    expect(stdout).toContain('7');
+  });
 
   test('a file that may not be read', () => {
     put('secret.yaml', order);

@@ -180,17 +180,23 @@ describe('page breaks', () => {
   });
   test.each(both)('leave no heading alone at the foot of a page of %s', async (paper) => {
     let broken = 0;
-    const short: Block = { ...table, rows: table.rows.slice(0, 5), foot: [] };
-    for (let lines = 36; lines < 60; lines += 1) {
-      const filler: Block = { kind: 'list', items: Array.from({ length: lines }, (_, i) => `item ${i}`) };
-      const blocks: Block[] = [filler, { kind: 'heading', text: 'Heading' }, short];
-      const { pages } = await printedOf([sheetOfBlocks(blocks)], paper);
-      const page = pages.find(({ items }) => items.some(({ text }) => text === 'Heading'))!;
-      const rows = linesOf(page.items).map((line) => line.map(({ text }) => text).join(' '));
-      const at = rows.indexOf('Heading');
-      expect(rows[at + 1]).toBe('What Sum');
-      expect(rows[at + 2]).toMatch(/^row0 /);
-      if (page !== pages[0]) broken += 1;
+    // Long enough that no smaller type gets it onto one page, which would save the heading by chance.
+    const rows = Array.from({ length: 24 }, (_, i) => [`row${i} of the table`, '1']);
+    const long: Block = { ...table, rows, foot: [] };
+    const filled = Array.from({ length: 24 }, (_, more) => {
+      const items = Array.from({ length: 36 + more }, (_, i) => `item ${i}`);
+      return sheetOfBlocks([{ kind: 'list', items }, { kind: 'heading', text: 'Heading' }, long]);
+    });
+    // In one file, since most of the time goes into its letters.
+    const { pages } = await printedOf(filled, paper);
+    const headed = pages.filter(({ items }) => items.some(({ text }) => text === 'Heading'));
+    expect(headed).toHaveLength(filled.length);
+    for (const { items } of headed) {
+      const lines = linesOf(items).map((line) => line.map(({ text }) => text).join(' '));
+      const at = lines.indexOf('Heading');
+      expect(lines[at + 1]).toBe('What Sum');
+      expect(lines[at + 2]).toMatch(/^row0 /);
+      if (items.some(({ text }) => text === '2 of 2')) broken += 1;
     }
     expect(broken).toBeGreaterThan(0);
   });
@@ -198,13 +204,12 @@ describe('page breaks', () => {
 
 describe('hostile texts', () => {
   const payloads = [
-    ...escapes,
     '\u202ereversed\u202c',
     'a\u2028b\u2029c\u0000d\n\te',
-    'W'.repeat(cases(1000, 3000)),
-    `${'W'.repeat(400)} `.repeat(cases(8, 20)),
+    'W'.repeat(cases(300, 3000)),
+    `${'W'.repeat(400)} `.repeat(cases(2, 20)),
     '\u{1f469}\u200d\u{1f33e} farmer',
-    'e\u0301'.repeat(300),
+    'e\u0301'.repeat(cases(100, 300)),
     '\u{1d400}\ud800',
     ') Tj /F1 99 Tf (',
     '',
@@ -233,12 +238,15 @@ describe('hostile texts', () => {
       ],
       { title: text, shop: text, about: [text], notice: `${text}: ${text}`, rules: [text], cautions: [text] },
     );
-  test.each(payloads.map((text) => [JSON.stringify(text).slice(0, 40), text]))('%s', async (_, text) => {
-    const { bytes } = await pdfOf([everywhere(text)]);
+  test.each([
+    ['that steer a terminal', escapes],
+    ['that are long, odd or nothing', payloads],
+  ])('%s', async (_, texts) => {
+    const { bytes } = await pdfOf(texts.map(everywhere));
     const pdf = await readPdf(bytes);
     const printed = textOf(pdf);
     expect(outside(pdf)).toEqual([]);
-    expect(printed).toContain('theend');
+    expect(printed.match(/theend/g)).toHaveLength(texts.length);
     expect(printed).not.toMatch(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/u);
     expect(pdf.pages.every(({ annotations }) => annotations === 0)).toBe(true);
     expect(pdf.scripts).toBe(null);
@@ -279,7 +287,7 @@ describe('letters', () => {
 });
 
 test('the same papers of the same day are the same bytes, whenever they are made', async () => {
-  const all = sheets.map(([, sheet]) => sheet);
+  const all = sheets.slice(3, 5).map(([, sheet]) => sheet);
   const first = await pdfOf(all);
   await new Promise((resolve) => setTimeout(resolve, 1100)); // PDF dates count seconds
   const second = await pdfOf(all);
