@@ -19,8 +19,7 @@ test.each([
   ['backlog', 'examples/orders'],
   ['photo', 'examples/orders/25-photo.yaml'],
   ['rules', 'grip'],
-])('%s %s %s %s', async (...args) => {
-  const told = args.filter((each) => each !== undefined);
+])('%j', async (...told) => {
   const colored = await run(told, { columns: 80 });
   const plain = await run(told, { columns: 80, env: { NO_COLOR: '1' } });
   expect(colored.stdout).not.toBe(plain.stdout);
