@@ -12,7 +12,6 @@ const {
 const { wrap } = require('node:module');
 const path = require('node:path');
 const { Script } = require('node:vm');
-const { crc32 } = require('node:zlib');
 
 const root = path.join(__dirname, '..');
 const bundle = path.join(root, 'dist', 'cinchwright.cjs');
@@ -184,10 +183,8 @@ function warm() {
   const script = new Script(wrap(source.latin1Slice()), { filename: bundle });
   process.on('exit', () => {
     const code = script.createCachedData();
-    const sum = Buffer.alloc(4); // bin/cinchwright checks it first
-    sum.writeUInt32BE(crc32(code, crc32(source)));
     const part = `${cache}.${process.pid}`;
-    writeFileSync(part, Buffer.concat([code, sum]));
+    writeFileSync(part, Buffer.concat([code, code, source]));
     renameSync(part, cache);
   });
   script.runInThisContext()(exports, require, module, bundle, path.dirname(bundle));
