@@ -59,5 +59,8 @@ export function readLoaded(loaded: Loaded): OrderRead {
   const all = [...problems.map((problem) => withSwapHint(loaded, problem)), ...acrossKeys(loaded)];
   if (value !== undefined && all.length === 0) return { ok: true, order: value, file, line };
   const order = loaded.top('order');
-  return { ok: false, file, line, ...(order === undefined ? {} : { order }), problems: inOrder(all) };
+  const faults = inOrder(all);
+  return order === undefined
+    ? { ok: false, file, line, problems: faults }
+    : { ok: false, file, line, order, problems: faults.map((problem) => ({ ...problem, order })) };
 }

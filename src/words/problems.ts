@@ -25,10 +25,14 @@ function faultSentences({ found, expected, hint }: Problem): string[] {
 }
 
 function problemLines(problem: Problem, page: Page): string[] {
-  const { file, line, column, path, document } = problem;
+  const { file, line, column, path, document, order } = problem;
   const place = `${visible(file)}:${String(line)}:${String(column)}:`;
   const which = [
-    document === undefined ? '' : `document ${String(document)}`,
+    document === undefined
+      ? ''
+      : order === undefined
+        ? `document ${String(document)}`
+        : `order ${visible(order)}`,
     path === '' ? '' : visible(path),
   ].filter((part) => part !== '');
   const key = which.length === 0 ? '' : ` ${which.join(', ')}`;

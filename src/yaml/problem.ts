@@ -4,6 +4,8 @@ export interface Problem {
   file: string;
   /** From 1; only when the file holds several. */
   document?: number;
+  /** Its number, where it has one. */
+  order?: string;
   line: number;
   /** In characters, from 1. */
   column: number;
