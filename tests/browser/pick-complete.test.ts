@@ -1,5 +1,6 @@
 /** What the page for landmarks calls complete, and that it says why when it does not; nothing is lost or out of sight. */
 import { describe, expect, test } from 'vitest';
+import { long } from '../support/cases.ts';
 import { noBrowser } from './chromium.ts';
 import { useDrawing } from './opened.ts';
 import { clickPixel, goTo, onScreen, pixelOf, settled, type Place } from './pages.ts';
@@ -82,7 +83,7 @@ describe.skipIf(noBrowser)('the page for landmarks, before its block is taken', 
     expect(await page.locator('#download').isEnabled()).toBe(ready === true);
   });
 
-  test('which way the horse is taken to look stands beside the numbers', async () => {
+  test.runIf(long)('which way the horse is taken to look stands beside the numbers', async () => {
     const page = await open();
     for (const name of ['elbow', 'girth groove']) {
       await goTo(page, name);
@@ -91,7 +92,7 @@ describe.skipIf(noBrowser)('the page for landmarks, before its block is taken', 
     expect(await page.locator('#readings').textContent()).toContain('The horse facesleft');
   });
 
-  test('leaving a page with marks that were not taken away is asked about', async () => {
+  test.runIf(long)('leaving a page with marks that were not taken away is asked about', async () => {
     const page = await open();
     await goTo(page, 'ring');
     await clickPixel(page, places.ring);
@@ -104,7 +105,7 @@ describe.skipIf(noBrowser)('the page for landmarks, before its block is taken', 
     expect(await pixelOf(page, 'ring')).toBeDefined();
   });
 
-  test('names of marks stay within the frame', async () => {
+  test.runIf(long)('names of marks stay within the frame', async () => {
     const page = await open(phone);
     await page.locator('#list button', { hasText: 'plumb line, top' }).click();
     await page.locator('#stage').scrollIntoViewIfNeeded();

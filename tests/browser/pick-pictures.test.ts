@@ -53,7 +53,7 @@ describe.skipIf(noBrowser)('the page for landmarks, picture by picture', () => {
     },
   );
 
-  test('a PNG with such a note, too', async () => {
+  test.runIf(long)('a PNG with such a note, too', async () => {
     const bytes = await sharp(await jpegOf(rasterOf(drawing)))
       .withMetadata({ orientation: 6 })
       .png()

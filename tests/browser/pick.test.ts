@@ -1,5 +1,6 @@
 /** The page for landmarks in a real browser: mouse, keys, fingers, a turned picture, and that nothing leaves it. */
 import { describe, expect, test } from 'vitest';
+import { long } from '../support/cases.ts';
 import { noBrowser } from './chromium.ts';
 import { useDrawing } from './opened.ts';
 import { blockText, clickPixel, goTo, onScreen, pixelOf, settled, type Place } from './pages.ts';
@@ -52,39 +53,42 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
     expect(await pixelOf(page, 'ring')).toBeUndefined();
   });
 
-  test('wheel and buttons zoom, a drag moves the photo, and a click then hits its pixel exactly', async () => {
-    const page = await open();
-    await goTo(page, 'elbow');
-    // A wheel tells its place in whole units of the screen.
-    const exact = await onScreen(page, places.elbow);
-    const there = { x: Math.round(exact.x), y: Math.round(exact.y) };
-    const [o, e] = [await onScreen(page, [0, 0]), await onScreen(page, [1, 0])];
-    const under: Place = [(there.x - o.x) / (e.x - o.x), (there.y - o.y) / (e.x - o.x)];
-    await page.mouse.move(there.x, there.y);
-    await page.mouse.wheel(0, -1200);
-    await settled(page);
-    const still = await onScreen(page, under);
-    expect(Math.hypot(still.x - there.x, still.y - there.y)).toBeLessThan(0.5);
-    const [a, b] = [await onScreen(page, [0, 0]), await onScreen(page, [100, 0])];
-    expect((b.x - a.x) / 100).toBeGreaterThan(3);
-    await page.mouse.move(there.x, there.y);
-    await page.mouse.down();
-    await page.mouse.move(there.x + 90, there.y - 60, { steps: 4 });
-    await page.mouse.up();
-    await settled(page);
-    const moved = await onScreen(page, under);
-    expect(moved.x - there.x).toBeCloseTo(90, 0);
-    expect(moved.y - there.y).toBeCloseTo(-60, 0);
-    expect(await pixelOf(page, 'elbow'), 'a drag of the photo puts no mark').toBeUndefined();
-    await clickPixel(page, places.elbow);
-    expect(await pixelOf(page, 'elbow')).toEqual(places.elbow);
-    await page.locator('#fit').click();
-    await settled(page);
-    const stage = (await page.locator('#stage').boundingBox())!;
-    const corner = await onScreen(page, [width, height]);
-    expect(corner.x).toBeLessThanOrEqual(stage.x + stage.width + 0.5);
-    expect(corner.y).toBeLessThanOrEqual(stage.y + stage.height + 0.5);
-  });
+  test.runIf(long)(
+    'wheel and buttons zoom, a drag moves the photo, and a click then hits its pixel exactly',
+    async () => {
+      const page = await open();
+      await goTo(page, 'elbow');
+      // A wheel tells its place in whole units of the screen.
+      const exact = await onScreen(page, places.elbow);
+      const there = { x: Math.round(exact.x), y: Math.round(exact.y) };
+      const [o, e] = [await onScreen(page, [0, 0]), await onScreen(page, [1, 0])];
+      const under: Place = [(there.x - o.x) / (e.x - o.x), (there.y - o.y) / (e.x - o.x)];
+      await page.mouse.move(there.x, there.y);
+      await page.mouse.wheel(0, -1200);
+      await settled(page);
+      const still = await onScreen(page, under);
+      expect(Math.hypot(still.x - there.x, still.y - there.y)).toBeLessThan(0.5);
+      const [a, b] = [await onScreen(page, [0, 0]), await onScreen(page, [100, 0])];
+      expect((b.x - a.x) / 100).toBeGreaterThan(3);
+      await page.mouse.move(there.x, there.y);
+      await page.mouse.down();
+      await page.mouse.move(there.x + 90, there.y - 60, { steps: 4 });
+      await page.mouse.up();
+      await settled(page);
+      const moved = await onScreen(page, under);
+      expect(moved.x - there.x).toBeCloseTo(90, 0);
+      expect(moved.y - there.y).toBeCloseTo(-60, 0);
+      expect(await pixelOf(page, 'elbow'), 'a drag of the photo puts no mark').toBeUndefined();
+      await clickPixel(page, places.elbow);
+      expect(await pixelOf(page, 'elbow')).toEqual(places.elbow);
+      await page.locator('#fit').click();
+      await settled(page);
+      const stage = (await page.locator('#stage').boundingBox())!;
+      const corner = await onScreen(page, [width, height]);
+      expect(corner.x).toBeLessThanOrEqual(stage.x + stage.width + 0.5);
+      expect(corner.y).toBeLessThanOrEqual(stage.y + stage.height + 0.5);
+    },
+  );
 
   test('all of it works by keys alone', async () => {
     const page = await open();
