@@ -2,6 +2,7 @@
 import { listed } from '../units/phrase.ts';
 import { lower } from '../units/text.ts';
 import { cautions, shortCaution } from '../numbers/cautions.ts';
+import { soreText } from '../words/counter-words.ts';
 import { insteadOf, type Asked } from '../words/about-ask.ts';
 import { generalSafety, howToAnswer, questionWords, shortWords } from '../words/ask-words.ts';
 
@@ -90,9 +91,7 @@ function sorePieces(asking: readonly Asked[]): Piece[] {
   const sore = asking.filter(isSore).map(({ result }) => result.advice.facts.order.horse.name ?? 'the horse');
   if (sore.length === 0) return [];
   const names = listed([...new Set(sore)]);
-  return [
-    paragraph(`Don't ride ${names} until the sore heals; open or slow to heal, call a vet. Measure after.`),
-  ];
+  return [paragraph(`${soreText(names)} Measure after.`)];
 }
 
 function opening(asking: readonly Asked[]): string {

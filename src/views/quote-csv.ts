@@ -2,10 +2,10 @@
 import type { Cell } from '../pages/csv.ts';
 import { rounded } from '../pages/json.ts';
 import type { Currency } from '../units/currency.ts';
-import { amountText, sumOf, type Minor } from '../units/money.ts';
+import { amountText, type Minor } from '../units/money.ts';
 import type { Name } from '../words/names.ts';
 import type { PaperResult } from '../words/types.ts';
-import type { Line, Part } from '../work/line.ts';
+import { sumLines, type Part } from '../work/line.ts';
 import type { Quote } from '../work/quote.ts';
 import { failedRow } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
@@ -91,8 +91,6 @@ function moneyCells({ price, invoice }: Quote): Values {
     amountDue: cell(invoice?.due),
   };
 }
-
-const sumLines = (lines: readonly Line[]): Minor => sumOf(lines.map(({ amount = 0 }) => amount));
 
 /** With all decimals; negatives stay numbers, which spreadsheets never run as formulas. */
 function amountCell(amount: Minor | undefined, currency: Currency): Cell {

@@ -4,7 +4,7 @@ import { shortCaution } from '../numbers/cautions.ts';
 import { dayText } from '../units/days.ts';
 import { formatLength } from '../units/print.ts';
 import { wrap, type Units } from '../units/text.ts';
-import { aCinch, bucklesText, horseName, wideText } from '../words/counter-words.ts';
+import { aCinch, bucklesText, horseName, soreText, wideText } from '../words/counter-words.ts';
 import type { PaperResult } from '../words/types.ts';
 import type { Quote } from '../work/quote.ts';
 import { paidText } from './invoice-sheet.ts';
@@ -51,7 +51,7 @@ function quoteParts(quote: Quote, units: Units): string[] {
 function firstThings({ order, facts }: Quote): string[] {
   const horse = horseName(order);
   return [
-    mustHeal(facts) ? `Don't ride ${horse} until the sore heals; open or slow to heal, call a vet.` : '',
+    mustHeal(facts) ? soreText(horse) : '',
     order.horse.trouble.includes('girthy') ? 'Cinchy (girthy): ask a vet first.' : '',
     hasCloseGroove(facts)
       ? `The saddle works forward on ${horse}: have the saddle fit looked at first. No cinch fixes that.`

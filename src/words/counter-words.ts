@@ -22,6 +22,10 @@ export function orderName({ order, customer, horse }: Order): string {
 export const horseName = ({ horse }: Pick<Order, 'horse'>): string =>
   horse.name === undefined ? 'the horse' : fit(visible(horse.name), 20);
 
+/** A sore, told to the customer in a message. */
+export const soreText = (horses: string): string =>
+  `Don't ride ${horses} until the sore heals; open or slow to heal, call a vet.`;
+
 const oddsWords: readonly (readonly [least: number, words: string])[] = [
   [0.99, '99 out of 100'],
   [0.95, '19 out of 20'],

@@ -1,5 +1,5 @@
 /** Bill lines, and what is missing to price them. */
-import { amountOf, wholeRate, type Minor } from '../units/money.ts';
+import { amountOf, sumOf, wholeRate, type Minor } from '../units/money.ts';
 
 /** How the amount is computed. */
 export type Unit =
@@ -58,3 +58,6 @@ export function piecesBill(
   const unit: Unit = { per: 'each', amount: price };
   return { lines: [{ ...line, count, unit, amount: amountOf(price, wholeRate(count)) }] };
 }
+
+/** Lines without an amount count as nothing. */
+export const sumLines = (lines: readonly Line[]): Minor => sumOf(lines.map(({ amount = 0 }) => amount));

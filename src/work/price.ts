@@ -6,7 +6,7 @@ import { dayNumber, dayText } from '../units/days.ts';
 import { amountOf, percentRate, rateOf, sumOf, type Minor } from '../units/money.ts';
 import type { Exact } from '../units/number.ts';
 import type { Bill } from './bill.ts';
-import type { Line, Missing } from './line.ts';
+import { sumLines, type Line, type Missing } from './line.ts';
 
 export interface Price {
   /** Undefined when the shop file has no prices. */
@@ -82,8 +82,6 @@ function unpriced(
 
 const plain = ({ over, under }: Exact): number => over / under;
 const share = (amount: Minor, percent: Exact): Minor => amountOf(amount, percentRate(rateOf(percent)));
-
-const sumLines = (lines: readonly Line[]): Minor => sumOf(lines.map(({ amount = 0 }) => amount));
 
 /** Materials, their percents, labor and options, then rush on all of it. */
 function withPercents(lines: readonly Line[], shop: Shop, rush: boolean): Line[] {

@@ -80,12 +80,13 @@ function swapFor(
   hardware: readonly HardwareNeed[],
   { buckles }: Shop,
 ): string | undefined {
-  const taken = new Map(hardware.map(({ kind, id, needed }) => [`${kind} ${id}`, needed]));
+  const needed = (id: string): number =>
+    hardware.find((need) => need.kind === 'buckle' && need.id === id)?.needed ?? 0;
   return buckles.find(
     (other) =>
       other.id !== buckle.id &&
       layersOf(other, strands).some((each) => each === layers) &&
-      other.onHand - (taken.get(`buckle ${other.id}`) ?? 0) >= 2 * quantity,
+      other.onHand - needed(other.id) >= 2 * quantity,
   )?.id;
 }
 

@@ -23,9 +23,10 @@ export const newSummary = (): Summary => ({
 export function count(summary: Summary, cells: Cells): void {
   const verdict = verdicts.find((word) => word === cells.verdict);
   if (verdict !== undefined) summary.orders[verdict] += 1;
-  if (cells.sameNumberAs !== null && cells.sameNumberAs !== undefined) summary.sameNumber += 1;
-  if (cells.remarks !== null && cells.remarks !== undefined) summary.doubtful += 1;
-  if (cells.welfare !== null && cells.welfare !== undefined) summary.welfare += 1;
+  const told = (name: keyof Cells): number => ((cells[name] ?? null) === null ? 0 : 1);
+  summary.sameNumber += told('sameNumberAs');
+  summary.doubtful += told('remarks');
+  summary.welfare += told('welfare');
 }
 
 /** Orders in all. */
