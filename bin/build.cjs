@@ -61,7 +61,7 @@ const apart = {
   name: 'apart',
   setup(build) {
     build.onResolve({ filter: /\/pdf-bundle\.ts$/ }, () => ({ path: '../dist/pdf.cjs', external: true }));
-    build.onResolve({ filter: /\/raster\/codecs\.ts$/ }, () => ({
+    build.onResolve({ filter: /\/pixels\/codecs\.ts$/ }, () => ({
       path: '../dist/raster.cjs',
       external: true,
     }));
@@ -90,12 +90,12 @@ async function build() {
       define: { 'import.meta.url': 'here' }, // looks for files we do not use
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
-    await bundled('src/raster/codecs.ts', raster, {
+    await bundled('src/photo/pixels/codecs.ts', raster, {
       define: { 'import.meta.url': 'here' }, // it looks for compiled code; we hand it over
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
     // The page's own script, inserted as text.
-    await bundled('src/browser/main.ts', pick, {
+    await bundled('src/photo/browser/main.ts', pick, {
       platform: 'browser',
       target: ['chrome109', 'firefox115', 'safari15.6'],
       format: 'iife',

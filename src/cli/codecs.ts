@@ -1,12 +1,12 @@
 /** Loads the photo codecs the build put next to the program. */
 import fs from 'node:fs';
 import path from 'node:path';
-import type { Codecs } from '../raster/codecs.ts';
+import type { Codecs } from '../photo/pixels/codecs.ts';
 import { besideProgram } from './built.ts';
 
 /** Throws the system's error. */
 export async function photoCodecs(): Promise<Codecs> {
-  const { codecsOf, Pixels } = await import('../raster/codecs.ts');
+  const { codecsOf, Pixels } = await import('../photo/pixels/codecs.ts');
   const scope = globalThis as unknown as { ImageData?: unknown; WebAssembly: WebAssemblyHere };
   scope.ImageData ??= Pixels;
   const compiled = (name: string): Promise<object> =>

@@ -1,7 +1,7 @@
 /** Everything derived from an order before judging, computed once. */
 import { heightAt } from '../math/ellipse.ts';
 import type { LearnedFrom, Order } from '../order/types.ts';
-import type { PhotoReading } from '../photo/read.ts';
+import type { PhotoReading } from '../photo/read/reading.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { barrelOf, barrelWorking, withPhotoDepth, type Barrel } from './barrel.ts';
 import { centreLineOf, pushOf, type CentreLine } from './centre-line.ts';

@@ -1,5 +1,5 @@
 /** Remarks where a photo disagrees with a tape, the rigging's name or what is usual. */
-import type { PhotoReading, Seen } from '../photo/read.ts';
+import type { PhotoReading, Seen } from '../photo/read/reading.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
 import { usualRoom } from './room.ts';
 import { contradicts, spreadsApart, TELLING } from './weigh.ts';

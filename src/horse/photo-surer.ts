@@ -1,5 +1,5 @@
 /** What would make a side photo surer: reads it again with one spread reduced. */
-import { readLandmarks, type PhotoReading, type SeenName } from '../photo/read.ts';
+import { readLandmarks, type PhotoReading, type SeenName } from '../photo/read/reading.ts';
 import type { Photo } from '../order/photo-types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Facts } from './facts.ts';

@@ -1,8 +1,8 @@
 /** Reads an order's side photo with what is known of the barrel. */
 import type { Photo } from '../order/photo-types.ts';
 import type { Order } from '../order/types.ts';
-import { readLandmarks, type PhotoReading } from '../photo/read.ts';
-import type { Guess } from '../photo/scene.ts';
+import { readLandmarks, type PhotoReading } from '../photo/read/reading.ts';
+import type { Guess } from '../photo/read/scene.ts';
 import { solveEllipse } from '../math/ellipse.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { photoNumbers } from '../numbers/photo-numbers.ts';

@@ -1,7 +1,7 @@
 /** Where the front ring hangs: forward of the groove, and up the side. */
 import { ellipsePerimeter, solveEllipse, stationAtHeight } from '../math/ellipse.ts';
 import type { Saddle } from '../order/types.ts';
-import type { PhotoReading, Seen } from '../photo/read.ts';
+import type { PhotoReading, Seen } from '../photo/read/reading.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Barrel } from './barrel.ts';
 import { dropOf, halfTapeSd } from './drop.ts';

@@ -1,6 +1,6 @@
 /** Elbow room: girth groove forward to the back of the elbow. */
 import type { Horse } from '../order/types.ts';
-import type { PhotoReading } from '../photo/read.ts';
+import type { PhotoReading } from '../photo/read/reading.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
 import { weighedCautiously } from './weigh.ts';

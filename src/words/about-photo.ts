@@ -1,6 +1,6 @@
 /** What a side photo gives, in words: its lengths, the picture, and what it can't show. */
 import type { Assumption } from '../horse/estimate.ts';
-import type { PhotoReading, Seen, SeenName } from '../photo/read.ts';
+import type { PhotoReading, Seen, SeenName } from '../photo/read/reading.ts';
 import type { PhotoWorth } from '../advice/photo-worth.ts';
 import { feetText } from '../units/feet.ts';
 import { decimals, formatLength } from '../units/print.ts';

@@ -1,5 +1,5 @@
 /** Sources of photo error, in column order. */
-import type { ErrorSource } from '../photo/doubts.ts';
+import type { ErrorSource } from '../photo/read/errors.ts';
 
 export const errorNames = [
   'click',

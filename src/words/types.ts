@@ -5,7 +5,7 @@ import type { PhotoWorth } from '../advice/photo-worth.ts';
 import type { Simulated } from '../advice/simulate.ts';
 import type { Surer } from '../horse/photo-surer.ts';
 import type { Problem } from '../yaml/problem.ts';
-import type { PhotoReading } from '../photo/read.ts';
+import type { PhotoReading } from '../photo/read/reading.ts';
 
 export interface Unread {
   readonly ok: false;

@@ -5,8 +5,8 @@ import os from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
-import type { Photo } from '../../src/pick/block.ts';
-import { pickPage } from '../../src/pick/page.ts';
+import type { PhotoFile } from '../../src/photo/pick/block.ts';
+import { pickPage } from '../../src/photo/pick/page.ts';
 import { run } from '../support/run-cli.ts';
 
 /** Writes a picture and the page for it, and gives the page's address. */
@@ -19,11 +19,11 @@ export async function pageFor(bytes: Buffer, file: string): Promise<string> {
 }
 
 /** The page as it would be for a picture of another name or size than there is. */
-export function pageClaiming(bytes: Buffer, photo: Photo): string {
+export function pageClaiming(bytes: Buffer, photo: PhotoFile): string {
   const script = fs.readFileSync(new URL('../../dist/pick.js', import.meta.url), 'utf8');
   const page = pickPage(photo, {
     base64: bytes.toString('base64'),
-    type: 'image/jpeg',
+    kind: 'jpeg',
     script,
     hash: (text) => createHash('sha256').update(text).digest('base64'),
   });

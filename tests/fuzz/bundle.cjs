@@ -5,7 +5,7 @@ const apart = {
   name: 'apart',
   setup(build) {
     build.onResolve({ filter: /\/pdf-bundle\.ts$/ }, () => ({ path: './pdf.cjs', external: true }));
-    build.onResolve({ filter: /\/raster\/codecs\.ts$/ }, () => ({ path: './raster.cjs', external: true }));
+    build.onResolve({ filter: /\/pixels\/codecs\.ts$/ }, () => ({ path: './raster.cjs', external: true }));
   },
 };
 

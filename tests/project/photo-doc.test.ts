@@ -3,7 +3,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
-import { errorSources } from '../../src/photo/doubts.ts';
+import { errorSources } from '../../src/photo/read/errors.ts';
 import { howToTakePhoto, questionWords } from '../../src/words/ask-words.ts';
 import { demoPhoto } from '../support/photo-scenes.ts';
 import { repo } from '../support/run-cli.ts';

@@ -1,4 +1,4 @@
-/** The rooms of src/ from the ground up: what each may import, and why. A room may only import rooms above it in this list. */
+/** The rooms of src/ from the ground up: what each may import, and why. A room's name is its path; a room may only import rooms above it in this list. */
 
 export interface Room {
   readonly why: string;
@@ -34,14 +34,14 @@ export const rooms: Readonly<Record<string, Room>> = {
     uses: ['units', 'numbers', 'math', 'yaml'],
     packages: ['zod', 'yaml'],
   },
-  photo: {
-    why: 'Photo turns clicks on a picture into lengths: it is handed what is known of the barrel and opens no picture.',
+  'photo/read': {
+    why: 'Clicks on a photo become lengths: it is handed what is known of the barrel and opens no picture.',
     uses: ['units', 'numbers', 'math'],
     types: ['order'],
   },
   horse: {
     why: 'What is derived of horse and saddle comes before anyone judges: it knows no rule and no stock.',
-    uses: ['units', 'numbers', 'math', 'photo'],
+    uses: ['units', 'numbers', 'math', 'photo/read'],
     types: ['order'],
   },
   cinch: {
@@ -77,32 +77,38 @@ export const rooms: Readonly<Record<string, Room>> = {
   words: {
     why: 'Every phrase people read, by screen.',
     uses: ['units', 'numbers', 'pages', 'cinch', 'horse', 'advice', 'learn', 'work'],
-    types: ['order', 'yaml', 'photo', 'rules', 'math'],
+    types: ['order', 'yaml', 'photo/read', 'rules', 'math'],
   },
   views: {
     why: 'A finished result becomes a sheet, rows and JSON: views compute nothing.',
     uses: ['units', 'numbers', 'pages', 'words', 'cinch', 'horse', 'advice', 'learn', 'work'],
-    types: ['order', 'yaml', 'photo', 'rules', 'math'],
+    types: ['order', 'yaml', 'photo/read', 'rules', 'math'],
   },
   draw: {
     why: 'Pictures are drawn from finished advice by what cinch measured. They open no file and draw no pixel.',
-    uses: ['units', 'numbers', 'math', 'pages', 'photo', 'cinch', 'horse', 'words'],
+    uses: ['units', 'numbers', 'math', 'pages', 'cinch', 'horse', 'words'],
     types: ['order', 'advice', 'views'],
     packages: ['pdfkit', '@resvg/resvg-js'],
   },
-  raster: {
-    why: 'Raster turns files of pictures into pixels and back, in WebAssembly: it knows no order, and is handed every byte.',
+  'photo/pixels': {
+    why: 'Bytes of pictures become headers and pixels, and pixels become bytes, in WebAssembly: it knows no order, and is handed every byte.',
     uses: [],
     packages: ['@jsquash/jpeg', '@jsquash/png'],
   },
-  pick: {
-    why: 'Pick is the page on which landmarks are clicked, as words and arithmetic: it runs in a browser too, so it opens and keeps nothing.',
-    uses: ['units', 'numbers', 'math', 'photo', 'pages', 'words'],
+  'photo/drawn': {
+    why: 'The cinch drawn on a photo, by what was read from it: it draws no pixel.',
+    uses: ['units', 'math', 'pages', 'photo/read', 'cinch', 'words', 'draw'],
+    types: ['horse', 'advice', 'photo/pixels'],
+  },
+  'photo/pick': {
+    why: 'The page on which landmarks are clicked, as words and arithmetic: it runs in a browser too, so it opens and keeps nothing.',
+    uses: ['units', 'numbers', 'math', 'photo/read', 'pages'],
     types: ['order'],
   },
-  browser: {
-    why: 'Browser is the script of that page: it alone knows windows, fingers and keys, and it is built apart from the program.',
-    uses: ['pick'],
+  'photo/browser': {
+    why: 'The script of that page: it alone knows windows, fingers and keys, and it is built apart from the program.',
+    uses: ['photo/pick'],
+    types: ['order'],
   },
   index: {
     why: 'The index is the whole idea on one screen.',
@@ -118,7 +124,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       'pages',
       'yaml',
       'order',
-      'photo',
+      'photo/read',
       'horse',
       'cinch',
       'rules',
@@ -128,8 +134,9 @@ export const rooms: Readonly<Record<string, Room>> = {
       'words',
       'views',
       'draw',
-      'raster',
-      'pick',
+      'photo/pixels',
+      'photo/drawn',
+      'photo/pick',
       'index',
     ],
     packages: ['commander', 'tinyglobby', '@clack/core', 'node:*'],

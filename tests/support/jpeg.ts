@@ -1,7 +1,7 @@
 /** Pictures for tests: drawn as SVG, kept as JPEG, with a note of how the camera was held. */
 import { Resvg } from '@resvg/resvg-js';
 import { photoCodecs } from '../../src/cli/codecs.ts';
-import type { Raster } from '../../src/raster/raster.ts';
+import type { Raster } from '../../src/photo/pixels/raster.ts';
 
 const at = (name: string): string => new URL(`../../${name}`, import.meta.url).pathname;
 const fontFiles = ['Regular', 'Semibold'].map((weight) => at(`bin/fonts/SourceSans3-${weight}.ttf`));

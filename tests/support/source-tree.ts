@@ -86,9 +86,3 @@ function namesOf(clause: ts.ImportClause | undefined): string[] {
             .map((element) => (element.propertyName ?? element.name).text);
   return clause.name === undefined ? named : ['default', ...named];
 }
-
-/** The room a file of src/ lives in; files right in src/ are rooms of their own. */
-export function roomOf(name: string): string {
-  const first = name.split('/')[0] ?? name;
-  return first.endsWith('.ts') ? first.slice(0, -'.ts'.length) : first;
-}

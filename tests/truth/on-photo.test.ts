@@ -6,8 +6,8 @@ import { solveEllipse } from '../../src/math/ellipse.ts';
 import { seededRandom } from '../../src/math/random.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
-import { photoScene } from '../../src/draw/photo-page.ts';
-import { lowestSeen } from '../../src/draw/photo-place.ts';
+import { photoScene } from '../../src/photo/drawn/page.ts';
+import { lowestSeen } from '../../src/photo/drawn/place.ts';
 import { shownSpec } from '../../src/draw/shown.ts';
 import { svgElement } from '../../src/draw/svg.ts';
 import {

@@ -1,7 +1,7 @@
 /** The photo rows of the outside check values: what depth, yaw and roll do to lengths on a picture. */
 import { describe, expect, test } from 'vitest';
 import { solveEllipse } from '../../src/math/ellipse.ts';
-import { readLandmarks } from '../../src/photo/read.ts';
+import { readLandmarks } from '../../src/photo/read/reading.ts';
 import type { Photo } from '../../src/order/photo-types.ts';
 import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { cameraAt, project, type Camera, type Pixel, type Subject, type Vector } from '../support/camera.ts';

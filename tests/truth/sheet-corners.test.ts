@@ -5,7 +5,7 @@ import { plumbFault } from '../../src/math/plumb.ts';
 import { cornerFault, depthRatio, type Corners } from '../../src/math/sheet-corners.ts';
 import { seededRandom } from '../../src/math/random.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
-import { referenceDoubts } from '../../src/pick/doubts-measure.ts';
+import { referenceDoubts } from '../../src/photo/pick/doubts-marks.ts';
 import { photoBounds } from '../../src/numbers/photo-bounds.ts';
 import { byOpenCv } from '../support/opencv.ts';
 import { within } from '../support/within.ts';

@@ -79,7 +79,7 @@ describe('a photo that is drawn on', () => {
     const { width, height } = await sharp(plain).metadata();
     expect(height).toBeGreaterThan(width);
     // The part is told by the page's drawing: the box of the photo it was cut from.
-    const { partOf } = await import('../../src/draw/photo-place.ts');
+    const { partOf } = await import('../../src/photo/drawn/place.ts');
     const { readOrders } = await import('../../src/order/read-orders.ts');
     const { sizeOrder } = await import('../../src/index.ts');
     const { defaultShop } = await import('../../src/cinch/default-shop.ts');

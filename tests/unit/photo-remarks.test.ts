@@ -5,7 +5,7 @@ import { photoRemarks } from '../../src/horse/photo-remarks.ts';
 import { stationSeen } from '../../src/horse/ring.ts';
 import { stationAtHeight } from '../../src/math/ellipse.ts';
 import type { Order } from '../../src/order/types.ts';
-import type { PhotoReading } from '../../src/photo/read.ts';
+import type { PhotoReading } from '../../src/photo/read/reading.ts';
 import type { Quantity } from '../../src/units/phrase.ts';
 import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { orderOf, rigging } from '../support/orders.ts';

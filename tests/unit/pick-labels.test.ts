@@ -1,7 +1,7 @@
 /** Names beside marks: within the window, off each other, and that of the mark asked for always told. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { placeLabels } from '../../src/pick/labels.ts';
+import { placeLabels } from '../../src/photo/pick/labels.ts';
 
 const window = { width: 390, height: 400 };
 const named = fc.record({

@@ -1,7 +1,8 @@
 /** What a shop owner got past the page for landmarks: each would have been refused, or read wrongly, in the order. */
 import { expect, test } from 'vitest';
-import { begin, type Pixel } from '../../src/pick/state.ts';
-import { verdictOf } from '../../src/pick/verdict.ts';
+import type { Pixel } from '../../src/order/photo-types.ts';
+import { begin } from '../../src/photo/pick/state.ts';
+import { verdictOf } from '../../src/photo/pick/verdict.ts';
 import { height, places, width } from '../browser/sample.ts';
 
 const photo = { file: 'juniper-side.jpg', width, height };

@@ -1,6 +1,15 @@
 /** Zoom and place of the photo on the page for landmarks. */
 import { describe, expect, test } from 'vitest';
-import { inside, moved, pixelAt, placeOf, showing, whole, zoomed, type View } from '../../src/pick/view.ts';
+import {
+  inside,
+  moved,
+  pixelAt,
+  placeOf,
+  showing,
+  whole,
+  zoomed,
+  type View,
+} from '../../src/photo/pick/view.ts';
 import { within } from '../support/within.ts';
 
 const frame = { picture: { width: 4032, height: 3024 }, window: { width: 800, height: 500 } };

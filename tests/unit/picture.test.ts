@@ -4,9 +4,9 @@ import os from 'node:os';
 import path from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { besideOrder } from '../../src/cli/photo/beside.ts';
-import { pictureLimits, pictureOf, readPhoto } from '../../src/cli/photo/picture.ts';
+import { besideOrder, readPhoto } from '../../src/cli/photo/picture.ts';
 import { seededRandom } from '../../src/math/random.ts';
+import { pictureLimits, pictureOf } from '../../src/photo/pixels/picture.ts';
 
 let folder = '';
 beforeAll(() => {

@@ -1,7 +1,7 @@
 /** `draw --on-photo`: the cinch on the order's photo, small enough to send. */
 import type { Advice } from '../../advice/advice.ts';
-import type { PhotoPage } from '../../draw/photo-html.ts';
-import type { PhotoScene } from '../../draw/photo-page.ts';
+import type { PhotoPage } from '../../photo/drawn/html.ts';
+import type { PhotoScene } from '../../photo/drawn/page.ts';
 import { askedOf } from '../asked-cinch.ts';
 import { emit, emitBytes, guardInputs, tellNotWritten } from '../emit.ts';
 import { worse, type ExitCode } from '../fault.ts';
@@ -86,7 +86,7 @@ async function write(
       pages.push({ ...picture, units: options.units, drawing, address: `data:image/jpeg;base64,${jpeg}` });
     } else emitBytes(await rasterFile(drawing, photo, { codecs, format }), place, io);
   }
-  if (format === 'html') emit((await import('../../draw/photo-html.ts')).photosHtml(pages), place, io);
+  if (format === 'html') emit((await import('../../photo/drawn/html.ts')).photosHtml(pages), place, io);
   if (lacking.size > 0) io.stderr(`cinchwright: ${lackingText([...lacking], 'picture')}\n`);
 }
 
@@ -95,7 +95,7 @@ async function drawingOf(
   { units }: DrawOptions,
 ): Promise<{ drawing: PhotoScene; letters: readonly string[] }> {
   const [{ photoScene }, { printedScene }, { paperFonts }] = await Promise.all([
-    import('../../draw/photo-page.ts'),
+    import('../../photo/drawn/page.ts'),
     import('../../draw/pdf-bundle.ts'),
     import('../fonts.ts'),
   ]);

@@ -1,7 +1,7 @@
 /** Crops a photo and puts a drawing over it, small enough to send. */
-import type { PhotoScene } from '../../draw/photo-page.ts';
-import type { Codecs, PictureType } from '../../raster/codecs.ts';
-import type { Orientation, Raster } from '../../raster/raster.ts';
+import type { PhotoScene } from '../../photo/drawn/page.ts';
+import type { Codecs } from '../../photo/pixels/codecs.ts';
+import type { Raster } from '../../photo/pixels/raster.ts';
 import { CliFault, exit, printable } from '../fault.ts';
 import { readPhoto } from '../photo/picture.ts';
 import { pngWriter } from './png-writer.ts';
@@ -17,10 +17,7 @@ export async function photoFor(
   { part }: PhotoScene,
   { file, codecs }: { file: string; codecs: Codecs },
 ): Promise<Raster> {
-  const [{ cutOut, liesOnItsSide }, { enlarged }] = await Promise.all([
-    import('../../raster/raster.ts'),
-    import('../../raster/enlarge.ts'),
-  ]);
+  const { cutOut, enlarged, liesOnItsSide } = await import('../../photo/pixels/raster.ts');
   const read = readPhoto(file, drawnLimits);
   const name = printable(file);
   if (!read.ok) throw new CliFault(`${name}: ${read.why}`, { code: exit.input });
@@ -29,12 +26,11 @@ export async function photoFor(
       code: exit.input,
       hint: 'Save it as an RGB JPEG, or use the picture straight from the camera.',
     });
-  const orientation = read.orientation as Orientation;
+  const { orientation } = read;
   const [width, height] = liesOnItsSide(orientation) ? [read.height, read.width] : [read.width, read.height];
-  const type: PictureType = read.kind === 'jpeg' ? 'image/jpeg' : 'image/png';
   let stored: Raster;
   try {
-    stored = await codecs.decode(read.bytes, type, { width, height });
+    stored = await codecs.decode(read.bytes, read.kind, { width, height });
   } catch {
     throw new CliFault(`${name}: cannot draw on it: it is damaged, or not from a camera`, {
       code: exit.input,
@@ -52,12 +48,11 @@ export async function rasterFile(
   photo: Raster,
   { codecs, format }: { codecs: Codecs; format: string },
 ): Promise<Uint8Array> {
-  const [{ svgPixels }, { sceneSvg }, { fontFiles }, { cutOut }, { composed }] = await Promise.all([
+  const [{ svgPixels }, { sceneSvg }, { fontFiles }, { cutOut, composed }] = await Promise.all([
     pngWriter(),
     import('../../draw/svg.ts'),
     import('../fonts.ts'),
-    import('../../raster/raster.ts'),
-    import('../../raster/compose.ts'),
+    import('../../photo/pixels/raster.ts'),
   ]);
   const sheet = composed(photo, svgPixels(sceneSvg(scene), { fontFiles: fontFiles(), width: WIDE }));
   if (format === 'jpeg') {

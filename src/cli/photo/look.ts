@@ -6,8 +6,7 @@ import type { PictureSeen } from '../../words/types.ts';
 import { printable } from '../fault.ts';
 import { readText, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
-import { besideOrder } from './beside.ts';
-import { readPhoto } from './picture.ts';
+import { besideOrder, readPhoto } from './picture.ts';
 
 type Good = Entry & { readonly ok: true };
 

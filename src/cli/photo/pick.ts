@@ -7,8 +7,7 @@ import { besideProgram } from '../built.ts';
 import { emit, guardInputs } from '../emit.ts';
 import { CliFault, exit, printable, type ExitCode } from '../fault.ts';
 import type { CliIo } from '../io.ts';
-import { besideOrder } from './beside.ts';
-import { readPhoto } from './picture.ts';
+import { besideOrder, readPhoto } from './picture.ts';
 
 export interface PickAsked {
   readonly image: string;
@@ -28,7 +27,7 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
   const name = printable(image);
   const read = readPhoto(path.resolve(io.cwd, image));
   if (!read.ok) throw new CliFault(`${name}: ${read.why}`, { code: exit.input });
-  const { pickPage } = await import('../../pick/page.ts');
+  const { pickPage } = await import('../../photo/pick/page.ts');
   const { width, height, kind, bytes } = read;
   const { min, max } = photoBounds.imageSide;
   if (Math.min(width, height) < min || Math.max(width, height) > max)
@@ -41,7 +40,7 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
     { file: path.basename(image), width, height },
     {
       base64: bytes.toString('base64'),
-      type: kind === 'jpeg' ? 'image/jpeg' : 'image/png',
+      kind,
       script: pageScript(),
       hash: (text) => createHash('sha256').update(text).digest('base64'),
     },

@@ -1,34 +1,13 @@
-/** A picture from the disk: bytes and upright size. */
+/** Finds an order's picture on the disk and reads it. */
 import fs from 'node:fs';
+import path from 'node:path';
+import { no } from '../../photo/pixels/header.ts';
+import { pictureLimits, pictureOf, type PictureRead } from '../../photo/pixels/picture.ts';
 import { readHandle } from '../files.ts';
-import { systemWords } from '../system-error.ts';
-import { no, type Header, type PictureKind } from './bytes.ts';
-import { isJpeg, jpegHeader } from './jpeg.ts';
-import { isPng, pngHeader } from './png.ts';
-
-export interface PictureLimits {
-  readonly bytes: number;
-  readonly pixels: number;
-}
-
-/** More than phones and cameras make [choice]: 50 MB, 250 million pixels. */
-export const pictureLimits: PictureLimits = { bytes: 50_000_000, pixels: 250_000_000 };
-
-export interface Picture {
-  readonly bytes: Buffer;
-  readonly kind: PictureKind;
-  /** Upright. */
-  readonly width: number;
-  readonly height: number;
-  /** Exif 1 to 8, default 1; from 5 on it is stored on its side. */
-  readonly orientation: number;
-  readonly isCmyk: boolean;
-}
-
-export type PictureRead = ({ readonly ok: true } & Picture) | { readonly ok: false; readonly why: string };
+import { systemCode, systemWords } from '../system-error.ts';
 
 /** Plain files only: a pipe could block forever. Errors: missing, not a plain file, too large, not JPEG or PNG, cut off, malformed. */
-export function readPhoto(file: string, limits: PictureLimits = pictureLimits): PictureRead {
+export function readPhoto(file: string, limits = pictureLimits): PictureRead {
   try {
     if (!fs.statSync(file).isFile()) return no('it is not a plain file');
     const handle = fs.openSync(file, fs.constants.O_RDONLY | fs.constants.O_NONBLOCK);
@@ -44,28 +23,34 @@ export function readPhoto(file: string, limits: PictureLimits = pictureLimits): 
   }
 }
 
-/** From bytes. */
-export function pictureOf(bytes: Buffer, limits: PictureLimits = pictureLimits): PictureRead {
-  if (bytes.length > limits.bytes)
-    return no(`it is too large: at most ${String(Math.floor(limits.bytes / 1e6))} MB are read`);
-  if (bytes.length === 0) return no('it is empty');
-  const kind: PictureKind | undefined = isJpeg(bytes) ? 'jpeg' : isPng(bytes) ? 'png' : undefined;
-  if (kind === undefined) return no('it is neither a JPEG nor a PNG');
-  const read = kind === 'jpeg' ? jpegHeader(bytes) : pngHeader(bytes);
-  if (!read.ok) return read;
-  if (read.width * read.height > limits.pixels) {
-    return no(`it has too many pixels: at most ${String(Math.floor(limits.pixels / 1e6))} million are read`);
+type Found =
+  | { readonly is: 'there'; readonly path: string }
+  | { readonly is: 'absent' }
+  | { readonly is: 'fault'; readonly why: string };
+
+/** Next to the order file, or in a named folder. Errors: an absolute name, or one outside the folder, by ".." or links. */
+export function besideOrder(file: string, folder: string): Found {
+  if (file.includes('\0')) return { is: 'fault', why: 'the name has a character no file name can have' };
+  if (path.isAbsolute(file) || path.win32.isAbsolute(file)) return { is: 'fault', why: outside };
+  const named = path.resolve(folder, file);
+  if (!isInside(named, path.resolve(folder))) return { is: 'fault', why: outside };
+  try {
+    const real = fs.realpathSync(named);
+    return isInside(real, fs.realpathSync(folder))
+      ? { is: 'there', path: real }
+      : { is: 'fault', why: outside };
+  } catch (error) {
+    if (['ENOENT', 'ENOTDIR'].includes(systemCode(error) ?? '')) return { is: 'absent' };
+    const why = systemWords(error);
+    if (why === undefined) throw error;
+    return { is: 'fault', why };
   }
-  return {
-    ok: true,
-    bytes,
-    kind,
-    ...upright(read),
-    orientation: read.orientation,
-    isCmyk: read.isCmyk === true,
-  };
 }
 
-/** From 5 on, width and height swap (Exif 2.32, Orientation). */
-const upright = ({ width, height, orientation }: Header): { width: number; height: number } =>
-  orientation >= 5 ? { width: height, height: width } : { width, height };
+const outside = "it is outside the order file's folder; name another folder with --photos-from";
+
+/** Strictly inside. */
+function isInside(file: string, folder: string): boolean {
+  const from = path.relative(folder, file);
+  return from !== '' && from !== '..' && !from.startsWith(`..${path.sep}`) && !path.isAbsolute(from);
+}

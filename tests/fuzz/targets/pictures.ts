@@ -1,5 +1,5 @@
 /** Photos: JPEG and PNG put together from their parts, with parts missing, doubled, of a wrong length, or damaged; and their Exif. */
-import { pictureLimits, pictureOf } from '../../../src/cli/photo/picture.ts';
+import { pictureLimits, pictureOf } from '../../../src/photo/pixels/picture.ts';
 import type { Random } from '../../../src/math/random.ts';
 import { happens, pick, whole } from '../../support/backlog/draw.ts';
 import { damagedBytes } from '../damage/damage.ts';

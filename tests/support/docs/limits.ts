@@ -1,7 +1,7 @@
 /** What is too much for the program, from the code that says no. */
 import { mostDraws } from '../../../src/cli/commands/size.ts';
 import { drawnLimits } from '../../../src/cli/draw/photo-pixels.ts';
-import { pictureLimits } from '../../../src/cli/photo/picture.ts';
+import { pictureLimits } from '../../../src/photo/pixels/picture.ts';
 import { mostBytes } from '../../../src/cli/text-file.ts';
 import { deepest, mostLetters, mostMarks } from '../../../src/yaml/refused.ts';
 import { mostOrders } from '../../../src/order/read-orders.ts';
