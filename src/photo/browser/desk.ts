@@ -10,9 +10,9 @@ export class Desk {
   session: Session = begin;
   view: View;
   window: Size;
-  /** The arrow keys' cross before the mark is placed; undefined when unused. */
+  /** The arrow keys' cross, before the mark is placed. */
   cross: Pixel | undefined;
-  /** undefined hides the magnifier. */
+  /** What the magnifier shows. */
   look: Pixel | undefined;
   readonly #tellers: (() => void)[] = [];
 
@@ -26,13 +26,12 @@ export class Desk {
     return { picture: this.photo, window: this.window };
   }
 
-  /** undefined at a step that is not a point. */
+  /** undefined at a step without a mark. */
   get point(): PointId | undefined {
     const { at } = this.session.now;
     return isPoint(at) ? at : undefined;
   }
 
-  /** Calls back after every change. */
   onChange(tell: () => void): void {
     this.#tellers.push(tell);
   }
@@ -54,7 +53,6 @@ export class Desk {
     this.tell();
   }
 
-  /** Places the current mark. */
   put(at: Pixel, run?: string): void {
     if (this.point === undefined) return;
     this.cross = undefined;

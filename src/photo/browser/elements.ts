@@ -1,13 +1,13 @@
-/** Finds and makes elements of the page. */
+/** Finds and makes the page's elements. */
 
-/** Throws when the page is not the one this script was built for. */
+/** Throws when the page has no such element. */
 export function byId<E extends Element>(id: string, kind: abstract new () => E): E {
   const found = document.getElementById(id);
   if (found instanceof kind) return found;
   throw new Error(`the page has no ${id}`);
 }
 
-/** Drawings over the photo are SVG. */
+/** An SVG element. */
 export function drawn(
   name: string,
   attributes: Readonly<Record<string, string | number>>,
@@ -19,7 +19,7 @@ export function drawn(
   return element;
 }
 
-/** Text is never read as markup. */
+/** An HTML element; its text is never read as markup. */
 export function made(name: string, text = ''): HTMLElement {
   const element = document.createElement(name);
   element.textContent = text;

@@ -1,4 +1,4 @@
-/** The keyboard does all the mouse can. */
+/** The keyboard does all that the mouse does. */
 import { inside, pixelAt, showing, whole, zoomed } from '../pick/view.ts';
 import type { Desk } from './desk.ts';
 
@@ -9,7 +9,7 @@ const arrows: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, 1],
 };
 
-/** On the photo; Ctrl+Z on the whole page except in inputs. */
+/** On the photo; Ctrl+Z everywhere but in inputs. */
 export function listenToKeys(stage: HTMLElement, desk: Desk): void {
   stage.addEventListener('keydown', (event) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -28,7 +28,7 @@ export function listenToKeys(stage: HTMLElement, desk: Desk): void {
   });
 }
 
-/** Around the mark, or the middle. */
+/** Zooms around the mark or the middle. */
 export function zoomBy(desk: Desk, factor: number): void {
   const { width, height } = desk.window;
   desk.view = zoomed(desk.view, { factor, x: width / 2, y: height / 2 }, desk.frame);
@@ -37,7 +37,7 @@ export function zoomBy(desk: Desk, factor: number): void {
   desk.tell();
 }
 
-/** The whole photo. */
+/** Shows the whole photo. */
 export function showAll(desk: Desk): void {
   desk.view = whole(desk.photo, desk.window);
   desk.tell();
@@ -67,7 +67,6 @@ const deeds: Readonly<Record<string, (desk: Desk) => void>> = {
   },
 };
 
-/** Where the cross starts. */
 const middle = (desk: Desk): readonly [number, number] =>
   pixelAt(desk.view, { x: desk.window.width / 2, y: desk.window.height / 2 }, desk.photo);
 
@@ -81,7 +80,7 @@ function step(desk: Desk, [right, down]: readonly [number, number], far: boolean
     desk.put(to, `nudge ${desk.point}`);
     return;
   }
-  // One pixel at a time is too slow on a whole photo.
+  // Single pixels are too slow on a whole photo.
   const by = Math.max(1, (far ? 0.08 : 0.02) * (desk.window.width / desk.view.scale));
   const from = desk.cross ?? middle(desk);
   desk.cross = inside([from[0] + by * right, from[1] + by * down], desk.photo);

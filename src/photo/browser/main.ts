@@ -19,7 +19,7 @@ async function start(): Promise<void> {
     fail('This browser cannot show the photo: it may be damaged.');
     return;
   }
-  // Phones store how they were held; a browser that ignores it gives wrong pixels.
+  // A browser that ignores how the phone was held gives wrong pixels.
   if (image.naturalWidth !== photo.width || image.naturalHeight !== photo.height) {
     fail(
       `This browser shows the photo as ${String(image.naturalWidth)} x ${String(image.naturalHeight)} pixels, and upright it has ${String(photo.width)} x ${String(photo.height)}. The marks would be wrong: use another browser.`,
@@ -43,7 +43,7 @@ function run(photo: PhotoFile, image: HTMLImageElement): void {
   const lens = byId('lens', HTMLCanvasElement);
   let due = false;
   let step = desk.session.now.at;
-  // One redraw per frame, however many changes.
+  // One redraw per frame.
   desk.onChange(() => {
     if (due) return;
     due = true;
@@ -75,7 +75,7 @@ function run(photo: PhotoFile, image: HTMLImageElement): void {
   desk.tell();
 }
 
-/** On a phone the buttons are below the photo: scroll to the next step. */
+/** On a phone the step may be scrolled away. */
 function toTask(): void {
   const task = byId('task', HTMLElement);
   const { top, bottom } = task.getBoundingClientRect();
@@ -87,7 +87,7 @@ const sizeOf = (stage: HTMLElement): Size => ({
   height: stage.clientHeight,
 });
 
-/** Keeps the same part in view when a phone is turned. */
+/** Keeps the zoom when a phone is turned. */
 function resized(desk: Desk, window: Size): void {
   const zoom = desk.view.scale / whole(desk.photo, desk.window).scale;
   desk.window = window;

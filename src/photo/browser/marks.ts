@@ -1,4 +1,4 @@
-/** Draws the marks, the lines between pairs, and the keyboard cross. */
+/** Draws marks, lines between pairs, the keyboard cross and the magnifier. */
 import { isPoint, stepsFor, type PointId } from '../pick/landmarks.ts';
 import { placeLabels, type Label } from '../pick/labels.ts';
 import { placeOf, type Spot } from '../pick/view.ts';
@@ -6,7 +6,7 @@ import type { Pixel } from '../../order/photo-types.ts';
 import type { Desk } from './desk.ts';
 import { drawn } from './elements.ts';
 
-/** Dashed where the photo itself shows no line. */
+/** Dashed where the photo shows no line. */
 const spans: readonly { readonly from: PointId; readonly to: PointId; readonly dashed?: true }[] = [
   { from: 'from', to: 'to' },
   { from: 'corner-1', to: 'corner-2' },
@@ -18,7 +18,7 @@ const spans: readonly { readonly from: PointId; readonly to: PointId; readonly d
   { from: 'girth-groove', to: 'elbow', dashed: true },
 ];
 
-/** Few shapes, so all are redrawn. */
+/** Redraws all; they are few. */
 export function drawMarks(svg: SVGElement, desk: Desk): void {
   const { now } = desk.session;
   const steps = stepsFor(now.kind).filter(({ id }) => isPoint(id));
@@ -54,7 +54,7 @@ function lines(desk: Desk, shown: ReadonlyMap<PointId, Pixel>): SVGElement[] {
 
 const tenth = (value: number): string => String(Math.round(10 * value) / 10);
 
-/** Open in the middle, to keep the spot visible. */
+/** Open in the middle, so the spot shows. */
 function mark(
   { id, name, at: { x, y }, now }: { id: string; name: string; at: Spot; now: boolean },
   label?: Label,
@@ -77,13 +77,13 @@ function mark(
   );
 }
 
-/** Draws the magnifier, or hides it. */
+/** The photo around the mark, enlarged, or nothing. */
 export function drawLens(canvas: HTMLCanvasElement, image: HTMLImageElement, desk: Desk): void {
   canvas.hidden = desk.look === undefined;
   const pen = canvas.getContext('2d');
   if (desk.look === undefined || pen === null) return;
   const [x, y] = desk.look;
-  // Moves off what it shows.
+  // Moves away from what it shows.
   const place = placeOf(desk.view, desk.look);
   canvas.classList.toggle('left', place.x > desk.window.width - 190 && place.y < 190);
   const side = canvas.width;

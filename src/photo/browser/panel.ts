@@ -1,4 +1,4 @@
-/** The words next to the photo: step, inputs, measurements, list, block. */
+/** The words beside the photo: step, inputs, measurements, list, block. */
 import { blockOf } from '../pick/block.ts';
 import { badFields, emptyFields, fieldFault, type Fields } from '../pick/fields.ts';
 import { isPoint, stepsFor } from '../pick/landmarks.ts';
@@ -8,7 +8,7 @@ import { verdictOf } from '../pick/verdict.ts';
 import type { Desk } from './desk.ts';
 import { byId, made } from './elements.ts';
 
-/** Makes every word say what the session says. */
+/** Writes them all anew. */
 export function showPanel(desk: Desk): void {
   const { now, past } = desk.session;
   showStep(now);
@@ -34,7 +34,7 @@ export function showPanel(desk: Desk): void {
   byId('download', HTMLButtonElement).disabled = !verdict.ready;
 }
 
-/** Only when changed, or a screen reader would repeat it. */
+/** Only when changed: screen readers repeat what is written. */
 function say(id: string, text: string): void {
   const element = byId(id, HTMLElement);
   if (element.textContent !== text) element.textContent = text;

@@ -1,9 +1,9 @@
-/** Mouse, pen and touch: tap places a mark, drag moves mark or photo, two fingers zoom. */
+/** Mouse, pen and touch: tap to mark, drag mark or photo, zoom with two fingers. */
 import type { PointId } from '../pick/landmarks.ts';
 import { inside, moved, pixelAt, placeOf, zoomed, type Spot } from '../pick/view.ts';
 import type { Desk } from './desk.ts';
 
-/** What one pointer does; `grip` is the mark's offset from it. */
+/** `grip` is the mark's offset from the pointer. */
 type Hold =
   | { readonly kind: 'press'; readonly start: Spot }
   | { readonly kind: 'pan' }
@@ -16,9 +16,9 @@ type Hold =
     }
   | { readonly kind: 'none' };
 
-/** Smaller moves are not a drag, screen units. */
+/** Largest move that is no drag, screen units. */
 const tremble = { mouse: 4, touch: 10 };
-/** Distance that counts as on a mark. */
+/** Largest distance that is on a mark, screen units. */
 const reach = { mouse: 14, touch: 26 };
 
 /** Listens on the stage. */
@@ -89,7 +89,7 @@ const apart = (a: Spot, b: Spot): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 const isMoving = (hold: Hold & { kind: 'mark' }): boolean => hold.start.x === Infinity;
 
-/** The mark under the pointer, the current one first; else a possible tap or pan. */
+/** The mark under the pointer, the current one first. */
 function grasp(desk: Desk, at: Spot, { run, within }: { run: string; within: number }): Hold {
   const { points } = desk.session.now;
   const near = Object.entries(points)
@@ -134,7 +134,6 @@ function dragMark(
 const otherOf = (down: ReadonlyMap<number, Spot>, id: number): Spot =>
   [...down].find(([other]) => other !== id)?.[1] ?? { x: 0, y: 0 };
 
-/** The midpoint stays on its pixel; the distance zooms. */
 function pinch(desk: Desk, { before, at, other }: { before: Spot; at: Spot; other: Spot }): void {
   const was = { x: (before.x + other.x) / 2, y: (before.y + other.y) / 2 };
   const now = { x: (at.x + other.x) / 2, y: (at.y + other.y) / 2 };

@@ -2,13 +2,12 @@
 import type { Desk } from './desk.ts';
 import { byId } from './elements.ts';
 
-/** Copied or saved last. */
 let taken = '';
 
-/** Whether the current block was taken. */
+/** Whether the current block was copied or saved. */
 export const isTaken = (): boolean => byId('block', HTMLTextAreaElement).value === taken;
 
-/** Where the browser forbids copying, selects the block instead. */
+/** Selects the block where the browser forbids copying. */
 export async function copyBlock(): Promise<void> {
   const block = byId('block', HTMLTextAreaElement);
   const told = byId('copied', HTMLElement);
@@ -23,7 +22,7 @@ export async function copyBlock(): Promise<void> {
   }
 }
 
-/** As a file named after the photo. */
+/** Named after the photo. */
 export function saveBlock(desk: Desk): void {
   const block = byId('block', HTMLTextAreaElement);
   const place = URL.createObjectURL(new Blob([block.value], { type: 'application/yaml' }));

@@ -1,4 +1,4 @@
-/** Cinches drawn on photos as one self-contained page: picture, then words. */
+/** Cinches drawn on photos, in one self-contained page. */
 import { element } from '../../pages/html.ts';
 import { sheetCss } from '../../pages/sheet-css.ts';
 import { articlesPage, pictureArticle, shownText, type ToldPicture } from '../../draw/article.ts';
@@ -7,7 +7,7 @@ import type { PhotoScene } from './page.ts';
 
 export interface PhotoPage extends ToldPicture {
   readonly drawing: PhotoScene;
-  /** The cropped photo as a data URL. */
+  /** Data URL of the cropped photo. */
   readonly address: string;
 }
 
@@ -25,7 +25,6 @@ function pageText({ drawing, address, ...told }: PhotoPage): string {
   return pictureArticle([figure, ...told.shown.map(shownText)], told);
 }
 
-/** With the photo inside; `address` is the data URL of the crop. */
 function svgOnPhoto({ scene, photoHeight }: PhotoScene, address: string): string {
   const image = `<image x="0" y="0" width="${String(scene.width)}" height="${photoHeight.toFixed(3)}" preserveAspectRatio="none" href="${address}"/>`;
   // Safe: texts are escaped, so this end tag occurs once.

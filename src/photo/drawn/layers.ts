@@ -1,4 +1,4 @@
-/** What is drawn on a photo: edges of the cinch, buckle and strap, back of the elbow, least clearance. */
+/** The lines on a photo: cinch, buckle, strap, back of the elbow, least clearance. */
 import type { Candidate } from '../../cinch/candidate.ts';
 import { widthAt } from '../../cinch/outline.ts';
 import { clearanceNumber, endBars, numberHeight } from '../../draw/clearance-number.ts';
@@ -11,7 +11,7 @@ import type { Facts } from '../../horse/facts.ts';
 import type { Units } from '../../units/text.ts';
 import { bent } from './place.ts';
 
-/** Drawn as outlines; strands and weave rows would hide the photo. */
+/** Outlines only: strands and weaves would hide the photo. */
 const outlined = ['latigo', 'cords', 'buckle'];
 
 /** From the bottom up. */
@@ -26,7 +26,7 @@ export function cinchOnPhoto(candidate: Candidate, on: OnPhoto): Layer[] {
   return [...layers, elbowOnPhoto(on), clearanceOnPhoto(candidate, on)];
 }
 
-/** For comparison with the first. */
+/** The edges of another cinch, to compare. */
 export function otherOnPhoto(candidate: Candidate, { facts, place }: OnPhoto, name: string): Layer {
   const cords = cinchLayers(candidate, facts).find((layer) => layer.name === 'cords')?.shapes ?? [];
   const shapes = cords.map((shape): Shape => {
@@ -36,12 +36,12 @@ export function otherOnPhoto(candidate: Candidate, { facts, place }: OnPhoto, na
   return { name, shapes: haloed(shapes) };
 }
 
-/** Points from an edge to its name. */
+/** Points. */
 const OFF = 16;
-/** Where along each cinch its name goes, so names do not overlap. */
+/** Shares of each cinch's height, so that names do not overlap. */
 const places = [0.75, 0.55, 0.38, 0.25];
 
-/** At its back edge, away from the elbow. */
+/** A cinch's name, at its back edge. */
 export function tagOnPhoto(
   { candidate, tag }: { candidate: Candidate; tag: string },
   { facts, place, facing, size }: OnPhoto,
@@ -72,7 +72,7 @@ function open(shape: Shape): Shape {
   return { kind, points, ...(stroke === undefined ? {} : { stroke }) };
 }
 
-/** From the lowest visible place to just above the point of the elbow; higher up the line means little on a photo. */
+/** Ends just above the elbow: higher up it means little on a photo. */
 function elbowOnPhoto({ facts, place }: OnPhoto): Layer {
   const { elbowLine, elbowStation, k, floor } = facts;
   const top = elbowStation + 4 * k;
@@ -88,7 +88,6 @@ function elbowOnPhoto({ facts, place }: OnPhoto): Layer {
 
 const ASIDE = 26;
 
-/** The line and its number. */
 function clearanceOnPhoto(candidate: Candidate, { place, units, facing, size }: OnPhoto): Layer {
   const { clearance } = candidate;
   const [from, to] = [place(clearance.from), place(clearance.to)];
@@ -107,18 +106,17 @@ function clearanceOnPhoto(candidate: Candidate, { place, units, facing, size }: 
   };
 }
 
-/** Shared by everything drawn on one photo. */
 export interface OnPhoto {
   readonly facts: Facts;
   readonly place: Place;
   readonly units: Units;
   /** 1 when the horse faces right, -1 left. */
   readonly facing: 1 | -1;
-  /** Points; no number goes outside. */
+  /** Points. */
   readonly size: readonly [number, number];
 }
 
-/** Draws each line first in wider white, so it shows on black and white horses. */
+/** White under each line, so it shows on any horse. */
 export function haloed(shapes: readonly Shape[]): Shape[] {
   const halos = shapes.flatMap((shape): Shape[] =>
     shape.kind === 'label' || shape.stroke === undefined ? [] : [{ ...shape, stroke: 'halo' }],

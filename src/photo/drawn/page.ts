@@ -1,4 +1,4 @@
-/** A cinch drawn on the horse's photo, cropped around the girth, with the explanation below. */
+/** A cinch on the horse's photo, cropped around the girth, with words below. */
 import type { Advice } from '../../advice/advice.ts';
 import type { PhotoReading } from '../read/reading.ts';
 import { facesText } from '../../words/about-photo.ts';
@@ -16,7 +16,7 @@ import { partOf, placeOnPhoto } from './place.ts';
 import { box, segment, type Layer, type Point, type Scene, type Shape } from '../../draw/scene.ts';
 import type { Shown } from '../../draw/shown.ts';
 
-/** Points; letters stay readable on a phone. */
+/** Points; readable on a phone. */
 const WIDTH = 420;
 const INSET = 12;
 
@@ -30,7 +30,7 @@ export interface PhotoPicture {
 
 export interface PhotoScene {
   readonly scene: Scene;
-  /** The crop of the upright photo, and its height in points. */
+  /** The crop; its height is in points. */
   readonly part: Box;
   readonly photoHeight: number;
 }
@@ -64,13 +64,12 @@ export function photoScene({ advice, reading, shown, units }: PhotoPicture): Pho
         { name: 'strip', shapes: [strip] },
         ...others,
         ...(first?.candidate === undefined ? [] : cinchOnPhoto(first.candidate, on)),
-        // Again without white, so that edges that nearly meet all show.
+        // Again without white, so that edges close together show.
         ...others.map(({ name, shapes }) => ({
           name,
           shapes: shapes.filter((shape) => shape.kind === 'line' && shape.stroke === 'other'),
         })),
         ...tagLayers(shown, on),
-        // Notices go on the photo itself.
         ...(first?.mark === undefined
           ? []
           : [{ name: 'mark', shapes: markShapes(first.mark, [INSET, INSET]) }]),
@@ -80,7 +79,6 @@ export function photoScene({ advice, reading, shown, units }: PhotoPicture): Pho
   };
 }
 
-/** Several cinches are named at their edges. */
 function tagLayers(shown: readonly Shown[], on: OnPhoto): Layer[] {
   const laid = shown.flatMap(({ candidate, tag }) => (candidate === undefined ? [] : [{ candidate, tag }]));
   return laid.length < 2 ? [] : laid.map((each, i) => tagOnPhoto(each, on, i));
@@ -135,7 +133,7 @@ function reachText({ seen }: PhotoReading, units: Units): string {
 
 type Line = (at: Point, size: readonly [number, number]) => Shape;
 
-/** Line samples on gray, as they look on a photo. */
+/** Lines on gray, as on a photo. */
 const sample =
   (...lines: readonly Line[]): Entry['swatch'] =>
   (at, size) => [

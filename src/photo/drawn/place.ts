@@ -1,4 +1,4 @@
-/** Maps the flattened side of the horse to its photo, and picks the crop. */
+/** From the flattened side of the horse to its cropped photo. */
 import { angleToStation } from '../../math/ellipse.ts';
 import type { Facts } from '../../horse/facts.ts';
 import { sideToPixel } from '../read/lengths.ts';
@@ -6,12 +6,12 @@ import type { Box } from '../pixels/raster.ts';
 import type { PhotoReading } from '../read/reading.ts';
 import type { Place, Point, Shape } from '../../draw/scene.ts';
 
-/** Margin around the landmarks, in barrel depths [choice]. */
+/** Around the landmarks, in barrel depths [choice]. */
 const around = { side: 0.42, above: 0.12, below: 0.22 };
-/** Height over width at most, for phone screens [choice]. */
+/** Greatest height over width, for phones [choice]. */
 const highest = 0.82;
 
-/** The crop around the girth, or the whole photo when it is hardly larger. */
+/** The part around the girth, whole pixels. */
 export function partOf({ photo, stand, guess }: PhotoReading): Box {
   const [wide, high] = photo.imageSize;
   const { groove, underline = groove } = photo;
@@ -30,7 +30,7 @@ export function partOf({ photo, stand, guess }: PhotoReading): Box {
   return { x: from, y: top, width: to - from, height: bottom - top };
 }
 
-/** Maps inches forward of the groove and up the skin to the paper, where the crop is `width` points wide. */
+/** Maps inches forward of the groove and up the skin to points; the crop is `width` points wide. */
 export function placeOnPhoto(
   reading: PhotoReading,
   { barrel }: Facts,
@@ -45,16 +45,16 @@ export function placeOnPhoto(
   };
 }
 
-/** The lowest place the camera sees, where its line of sight touches the barrel; anything lower is under the belly. */
+/** The lowest station the camera sees, where its line of sight touches the barrel. */
 export function lowestSeen({ stand }: PhotoReading, { ellipse }: Facts['barrel']): number {
   const { halfWidth } = ellipse;
   return angleToStation(ellipse, Math.asin(halfWidth / (stand.camera.distance + halfWidth)));
 }
 
-/** Inches; straight lines curve on a photo, so they are split. */
+/** Inches; straight lines curve on a photo. */
 const PIECE = 0.5;
 
-/** Splits a shape in inches and maps it to the photo. */
+/** Maps a shape in inches to the photo, in short pieces. */
 export function bent(shape: Shape, place: Place): Shape {
   if (shape.kind === 'line') return { ...shape, points: inPieces(shape.points).map(place) };
   if (shape.kind !== 'area') return shape;

@@ -1,4 +1,4 @@
-/** Writes the photo block of an order from what was clicked. */
+/** Writes an order's photo block from the marks. */
 import type { Pixel, Reference } from '../../order/photo-types.ts';
 import { lengthOf, type Measured } from './fields.ts';
 import type { PointId } from './landmarks.ts';
@@ -10,7 +10,7 @@ export interface PhotoFile extends Size {
   readonly file: string;
 }
 
-/** YAML so far; missing marks have no line. */
+/** YAML; missing marks have no line. */
 export function blockOf(now: Picked, photo: PhotoFile): string {
   const { points, fields } = now;
   const line = (key: string, id: PointId): string[] => {
@@ -66,7 +66,6 @@ export function referenceOf({ kind, points, fields }: Picked): Reference | undef
   return { kind, width: width.inches, height: height.inches, corners };
 }
 
-/** undefined until there are four. */
 function cornersOf(points: Picked['points']): readonly [Pixel, Pixel, Pixel, Pixel] | undefined {
   const { 'corner-1': a, 'corner-2': b, 'corner-3': c, 'corner-4': d } = points;
   return a === undefined || b === undefined || c === undefined || d === undefined ? undefined : [a, b, c, d];
@@ -74,10 +73,10 @@ function cornersOf(points: Picked['points']): readonly [Pixel, Pixel, Pixel, Pix
 
 const pixel = ([x, y]: Pixel): string => `[${String(x)}, ${String(y)}]`;
 
-/** Quotes a name YAML could misread; JSON's quotes are valid there (YAML 1.2.2, 1.3). */
+/** Quotes what YAML could misread; JSON's quotes are valid there (YAML 1.2.2, 1.3). */
 function scalar(text: string): string {
   if (/^[A-Za-z][\w-]*(\.[\w-]+)*\.(jpe?g|png)$/i.test(text)) return text;
-  // Signs JSON keeps but YAML does not print, such as lone surrogates.
+  // JSON keeps these, YAML does not print them.
   return JSON.stringify(text).replace(
     /[\u007f-\u009f\u2028\u2029\ufeff\ud800-\udfff]/gu,
     (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,

@@ -1,4 +1,4 @@
-/** Marks in the wrong place: on the stick, sheet or plumb line, against each other, or swapped. */
+/** What looks wrong with where the marks are. */
 import { plumbFault } from '../../math/plumb.ts';
 import { apart, cornerFault } from '../../math/sheet-corners.ts';
 import type { Pixel, Reference } from '../../order/photo-types.ts';
@@ -11,9 +11,9 @@ export type Told = 'room' | 'depth' | 'ring';
 export interface Doubt {
   /** What is wrong and what to do. */
   readonly text: string;
-  /** Whether the order would be refused; otherwise just check it. */
+  /** Whether the order would be refused. */
   readonly refused: boolean;
-  /** The length it reports, so that nothing else repeats it. */
+  /** The length it reports: nothing else repeats it. */
   readonly tells?: Told;
 }
 
@@ -24,10 +24,10 @@ export const refused = (text: string, tells?: Told): Doubt => ({
   ...(tells === undefined ? {} : { tells }),
 });
 
-/** The order would still be read. */
+/** The order would be read. */
 export const doubtful = (text: string): Doubt => ({ text, refused: false });
 
-/** All of them, refusals among the rest. */
+/** All but those on sizes. */
 export function markDoubts(now: Picked, reference: Reference | undefined): Doubt[] {
   const { points } = now;
   return [
@@ -39,10 +39,10 @@ export function markDoubts(now: Picked, reference: Reference | undefined): Doubt
   ];
 }
 
-/** Horizontal over vertical scale of a sheet seen from the front, or its inverse [choice]. */
+/** Horizontal over vertical scale of a sheet, or its inverse [choice]. */
 const mostAspect = 1.33;
 
-/** Doubts about the reference. */
+/** On the stick or sheet. */
 export function referenceDoubts(reference: Reference | undefined): Doubt[] {
   if (reference === undefined) return [];
   if (reference.kind === 'sheet') return sheetDoubts(reference);
@@ -65,7 +65,6 @@ function sheetDoubts({ corners, width, height }: Extract<Reference, { kind: 'she
   return [doubtful('The sheet has the wrong shape: are its width and height swapped?')];
 }
 
-/** Doubts about the plumb line. */
 function plumbDoubts({ 'plumb-top': top, 'plumb-bottom': bottom }: Points): Doubt[] {
   const wrong = top && bottom && plumbFault([top, bottom], bounds);
   return wrong === undefined
@@ -81,7 +80,7 @@ function orderDoubts(points: Points): Doubt[] {
     if (high !== undefined && low !== undefined && high[1] >= low[1]) doubts.push(refused(told));
   };
   above(spine, underline, 'The top line must be above the underline: are the two swapped?');
-  // Everything lies between these two: one report is enough.
+  // The rest lies between these two: one report is enough.
   if (doubts.length > 0) return doubts;
   above(spine, ring, 'The ring is above the top line of the back: check both.');
   above(ring, underline, 'The ring is below the underline: check both.');
@@ -102,7 +101,6 @@ function facingDoubts({ fork, cantle }: Points, elbow: Pixel, groove: Pixel): Do
   return cantle !== undefined && (front[0] - cantle[0]) * facing <= 0 ? [refused(swapped)] : [];
 }
 
-/** Marks in each other's place. */
 function swapDoubts({ ring, elbow, 'girth-groove': groove, spine, underline }: Points): Doubt[] {
   const doubts: Doubt[] = [];
   if (ring !== undefined && elbow !== undefined && ring[1] > elbow[1])
@@ -127,7 +125,7 @@ function samePlaces(now: Picked): Doubt[] {
   return named.flatMap(({ id, name, at }, i) =>
     named
       .slice(i + 1)
-      // The underline may be marked at the groove itself.
+      // The underline may be at the groove.
       .filter((other) => !(id === 'girth-groove' && other.id === 'underline'))
       .filter((other) => apart(other.at, at) < 2)
       .map((other) => doubtful(`The marks for ${name} and ${other.name} are in the same place: move one.`)),

@@ -1,4 +1,4 @@
-/** What looks wrong with the marks, in plain words. */
+/** What looks wrong with the marks and the sizes they give. */
 import { apart } from '../../math/sheet-corners.ts';
 import { defaultModel as model } from '../../numbers/numbers.ts';
 import { photoBounds as bounds } from '../../numbers/photo-bounds.ts';
@@ -10,32 +10,30 @@ import { doubtful, markDoubts, refused, type Doubt } from './doubts-marks.ts';
 import type { Picked, Points } from './state.ts';
 
 interface Known {
-  /** undefined until complete. */
   readonly reference: Reference | undefined;
   readonly distance: number | undefined;
   readonly size: Pixel;
 }
 
-/** Refusals first. Each says what to do. */
+/** Refusals first. */
 export function doubtsOf(now: Picked, known: Known): Doubt[] {
   const { points } = now;
   const { reference } = known;
   const first = markDoubts(now, reference);
   const isRefused = first.some((doubt) => doubt.refused);
-  // Avoids reporting a misplaced mark twice.
+  // A misplaced mark is reported once.
   const all =
     isRefused || reference === undefined ? first : [...sizeDoubts(points, { ...known, reference }), ...first];
   return [...all.filter((doubt) => doubt.refused), ...all.filter((doubt) => !doubt.refused)];
 }
 
-/** As the order computes it: a sheet by its upper and lower edge. */
+/** As the order does: a sheet by its upper and lower edge. */
 function roughScale(reference: Reference): number {
   if (reference.kind === 'stick') return pixelsAnInch(reference);
   const [a, b, c, d] = reference.corners;
   return (apart(a, b) + apart(c, d)) / 2 / reference.width;
 }
 
-/** By the reference alone, as the order does. */
 function sizeDoubts(
   points: Points,
   { reference, distance, size }: Known & { readonly reference: Reference },
@@ -102,10 +100,10 @@ function forwardDoubts(
   ];
 }
 
-/** Same limit as the order's remarks; a test compares them. */
+/** As in the order's remarks; a test compares them. */
 const TELLING = 2;
 
-/** For any ring position and a horse of average girth. */
+/** Possible but unusual, for a horse of average girth. */
 export function unusual(
   { ring, elbow, 'girth-groove': groove }: Points,
   seen: PhotoReading['seen'],

@@ -1,10 +1,10 @@
-/** What is typed on the page, and whether an order would take it. */
+/** What is typed on the page, and whether an order takes it. */
 import { photoBounds } from '../../numbers/photo-bounds.ts';
 import { parseLength } from '../../units/length.ts';
 import { decimals } from '../../units/print.ts';
 import type { ReferenceKind } from './landmarks.ts';
 
-/** As typed; checked where it is used. */
+/** As typed. */
 export interface Fields {
   readonly length: string;
   readonly lengthUnit: string;
@@ -15,7 +15,6 @@ export interface Fields {
   readonly distanceUnit: string;
 }
 
-/** The order's limits. */
 const bounds = {
   length: photoBounds.referenceLength,
   width: photoBounds.sheetWidth,
@@ -25,7 +24,6 @@ const bounds = {
 
 export type Measured = keyof typeof bounds;
 
-/** The unit that goes with each. */
 const unitFields = {
   length: 'lengthUnit',
   width: 'sheetUnit',
@@ -33,7 +31,7 @@ const unitFields = {
   distance: 'distanceUnit',
 } as const satisfies Record<Measured, keyof Fields>;
 
-/** As the order writes it; meters become centimeters. */
+/** Orders know no meters: they become centimeters. */
 function writtenText(fields: Fields, field: Measured): string {
   const [number, unit] = [fields[field].trim(), fields[unitFields[field]]];
   if (unit !== 'm') return `${number} ${unit}`;
@@ -49,7 +47,6 @@ export function lengthOf(fields: Fields, field: Measured): { text: string; inche
   return read.ok && read.inches >= min && read.inches <= max ? { text, inches: read.inches } : undefined;
 }
 
-/** Needed now. */
 const asked = (kind: ReferenceKind): readonly Measured[] =>
   kind === 'stick' ? ['length'] : ['width', 'height'];
 
@@ -59,7 +56,7 @@ type Typed = { readonly kind: ReferenceKind; readonly fields: Fields };
 export const emptyFields = ({ kind, fields }: Typed): readonly Measured[] =>
   asked(kind).filter((field) => fields[field].trim() === '');
 
-/** Not a length the order takes, empty ones included; distance is optional. */
+/** Not a length the order takes, or empty; distance is optional. */
 export function badFields({ kind, fields }: Typed): readonly Measured[] {
   const given: readonly Measured[] = fields.distance.trim() === '' ? [] : ['distance'];
   return [...asked(kind), ...given].filter((field) => lengthOf(fields, field) === undefined);
@@ -72,7 +69,7 @@ const names: Readonly<Record<Measured, string>> = {
   distance: 'Camera distance',
 };
 
-/** With what would work; undefined when the text is fine. */
+/** What is wrong, and what to write. */
 export function fieldFault(fields: Fields, field: Measured): string | undefined {
   if (lengthOf(fields, field) !== undefined) return undefined;
   const typed = fields[field].trim();

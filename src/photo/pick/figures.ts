@@ -1,4 +1,4 @@
-/** Small drawings of where each mark goes: a horse facing left under a stock saddle. */
+/** A small drawing of where each mark goes. */
 import type { StepId } from './landmarks.ts';
 
 const legs =
@@ -19,7 +19,6 @@ const plumb =
 const dot = (x: number, y: number): string =>
   `<circle class="halo" cx="${String(x)}" cy="${String(y)}" r="10"/><circle class="dot" cx="${String(x)}" cy="${String(y)}" r="4"/>`;
 
-/** Drawn over the horse for each step. */
 const over: Readonly<Record<StepId, string>> = {
   measure: stick,
   from: stick + dot(100, 112),
@@ -42,7 +41,7 @@ const over: Readonly<Record<StepId, string>> = {
   done: stick + plumb + dot(116, 89) + dot(106, 132) + dot(120, 151),
 };
 
-/** Each is hidden until its step. */
+/** One group a step, hidden until then. */
 export const figures = (): string =>
   `<svg id="figure" viewBox="0 0 300 218" aria-hidden="true" focusable="false">
 <g>${legs}${horse}${saddle}</g>

@@ -1,8 +1,8 @@
-/** Places the names of marks inside the window, off the marks and each other. */
+/** Places the names of marks, off the marks and each other. */
 import type { Size, Spot } from './view.ts';
 
 export interface Label {
-  /** From the mark to the text's start or end, on its base line. */
+  /** From the mark to the text's start or end. */
   readonly dx: number;
   readonly dy: number;
   readonly anchor: 'start' | 'end';
@@ -11,10 +11,8 @@ export interface Label {
 /** Rough letter height and width, screen units. */
 const LINE = 16;
 const LETTER = 8.6;
-/** Half of a mark. */
 const MARK = 9;
 
-/** Close by, so it is clear whose name it is. */
 const tries: readonly Label[] = [-10, 20, 5].flatMap((dy): Label[] => [
   { dx: 14, dy, anchor: 'start' },
   { dx: -14, dy, anchor: 'end' },
@@ -30,11 +28,11 @@ interface Box {
 export interface Named {
   readonly at: Spot;
   readonly name: string;
-  /** The current mark's name is always shown. */
+  /** Always named. */
   readonly now: boolean;
 }
 
-/** The current mark first; none where there is no room. */
+/** One a mark; undefined where there is no room. */
 export function placeLabels(marks: readonly Named[], window: Size): (Label | undefined)[] {
   const taken: Box[] = [];
   const placed = new Map<Named, Label>();

@@ -1,6 +1,5 @@
-/** What to click on a photo, in order, and how to find it. */
+/** What to click on a photo, and how to find it. */
 
-/** Marks every photo needs; the reference has its own. */
 export type PointId =
   | 'from'
   | 'to'
@@ -25,13 +24,12 @@ export type ReferenceKind = 'stick' | 'sheet';
 export interface Step {
   readonly id: StepId;
   readonly title: string;
-  /** Where it is and how to find it, briefly. */
+  /** Where it is. */
   readonly text: string;
-  /** For the list and next to the mark. */
+  /** In the list and beside the mark. */
   readonly name: string;
-  /** Optional. */
   readonly optional?: true;
-  /** Why a needed mark is needed. */
+  /** What a needed mark is for. */
   readonly gives?: string;
 }
 
@@ -155,7 +153,7 @@ const done: Step = {
   text: 'Copy the block below into the order file, and keep the photo next to that file. You can still drag the marks.',
 };
 
-/** For a kind of reference, in order. */
+/** In order. */
 export const stepsFor = (kind: ReferenceKind): readonly Step[] => [
   measure,
   ...(kind === 'stick' ? stick : sheet),
@@ -164,5 +162,5 @@ export const stepsFor = (kind: ReferenceKind): readonly Step[] => [
   done,
 ];
 
-/** Whether it is a place on the photo. */
+/** Whether it is a mark. */
 export const isPoint = (id: StepId): id is PointId => id !== 'measure' && id !== 'distance' && id !== 'done';

@@ -1,4 +1,4 @@
-/** How the page for landmarks looks: one column on a phone. */
+/** How the page for landmarks looks. */
 import { colors } from '../../pages/look.ts';
 
 const serif = '"Source Serif 4", "Iowan Old Style", Palatino, "Book Antiqua", Georgia, "DejaVu Serif", serif';
@@ -6,7 +6,6 @@ const sans = '"Source Sans 3", "Segoe UI", "Helvetica Neue", "DejaVu Sans", Aria
 const strands = `repeating-linear-gradient(180deg, ${colors.cord} 0 3px, ${colors.shade} 3px 4px)`;
 const weave = `repeating-linear-gradient(90deg, ${colors.rust} 0 3px, ${colors.ink} 3px 4px)`;
 
-/** Nothing moves by itself. */
 export const pageCss = `
 :root { --ink: ${colors.ink}; --soft: ${colors.soft}; --line: ${colors.line}; --rust: ${colors.rust}; --sand: ${colors.sand}; }
 * { box-sizing: border-box; margin: 0; padding: 0; }

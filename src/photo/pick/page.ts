@@ -1,4 +1,4 @@
-/** The page to click landmarks on: one file with photo, script and style, which fetches nothing. */
+/** The page to click landmarks on: one file, which fetches nothing. */
 import { cautions } from '../../numbers/cautions.ts';
 import { html } from '../../pages/html.ts';
 import type { PhotoFile } from './block.ts';
@@ -10,11 +10,11 @@ export interface PageParts {
   readonly kind: 'jpeg' | 'png';
   /** Built from src/photo/browser. */
   readonly script: string;
-  /** SHA-256 in base 64, for the page's content policy. */
+  /** SHA-256 in base 64. */
   readonly hash: (text: string) => string;
 }
 
-/** Names and bytes come from outside: all are escaped, and the policy runs only our script. */
+/** Names come from outside: they are escaped, and the policy runs only our script. */
 export function pickPage(photo: PhotoFile, { base64, kind, script, hash }: PageParts): string {
   const policy = [
     "default-src 'none'",
@@ -63,7 +63,7 @@ ${rest}
 `;
 }
 
-/** JSON that cannot end a script element (HTML, restrictions for contents of script elements). */
+/** Cannot end a script element (HTML, restrictions for contents of script elements). */
 const inScript = (value: unknown): string => JSON.stringify(value).replace(/[<>&\u2028\u2029]/g, unicode);
 const unicode = (sign: string): string => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
 

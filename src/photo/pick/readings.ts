@@ -1,4 +1,4 @@
-/** Measurements from the marks so far, by the same functions that read an order's photo. */
+/** Measurements from the marks so far, read as in an order. */
 import { ellipsePerimeter, solveEllipse, type Ellipse } from '../../math/ellipse.ts';
 import type { Photo, Reference } from '../../order/photo-types.ts';
 import { pixelsAnInch } from '../read/camera.ts';
@@ -34,13 +34,11 @@ export function readingsOf(now: Picked, photo: PhotoFile): Readings {
   if (reference === undefined) return { rows: facing, doubts };
   const { seen } = readAll(marksOf(now, photo, reference));
   const rows = [...rowsOf(now, reference, { seen, told }), ...facing];
-  // Impossible sizes need no remark on what is usual.
   return doubts.some((doubt) => doubt.refused)
     ? { rows, doubts }
     : { rows, doubts: [...unusual(now.points, seen), ...doubts] };
 }
 
-/** For the person to confirm. */
 function facingRow({ elbow, 'girth-groove': groove }: Points): Row[] {
   if (elbow === undefined || groove === undefined || elbow[0] === groove[0]) return [];
   const way = elbow[0] > groove[0] ? 'right' : 'left';
@@ -97,7 +95,7 @@ function leanRow({ 'plumb-top': top, 'plumb-bottom': bottom }: Points): Row[] {
   ];
 }
 
-/** The marks as an order has them. Missing marks borrow another's place so the rest can be read; no row shows what depends on them. */
+/** Missing marks borrow another's place, so the rest can be read; no row depends on them. */
 function marksOf({ points, fields }: Picked, photo: PhotoFile, reference: Reference): Photo {
   const { 'plumb-top': top, 'plumb-bottom': bottom, 'girth-groove': groove, fork, cantle } = points;
   const any = groove ?? points.underline ?? points.elbow ?? [photo.width / 2, photo.height / 2];
@@ -118,7 +116,7 @@ function marksOf({ points, fields }: Picked, photo: PhotoFile, reference: Refere
   };
 }
 
-/** The girth is unknown: start with an average barrel, then use the depth seen. */
+/** The girth is unknown: first an average barrel, then by the depth seen. */
 function readAll(marks: Photo): PhotoReading {
   const first = readLandmarks(
     marks,

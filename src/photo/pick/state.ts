@@ -1,4 +1,4 @@
-/** What was clicked and typed, and how each action changes it; every change can be undone. */
+/** What was clicked and typed, and how each action changes it. */
 import type { Pixel } from '../../order/photo-types.ts';
 import { badFields, type Fields } from './fields.ts';
 import { isPoint, stepsFor, type PointId, type ReferenceKind, type Step, type StepId } from './landmarks.ts';
@@ -16,7 +16,7 @@ export interface Picked {
 export interface Session {
   readonly now: Picked;
   readonly past: readonly Picked[];
-  /** Subject of the last action; repeats are undone together. */
+  /** Subject of the last action; equal ones are undone together. */
   readonly last: string;
 }
 
@@ -52,7 +52,7 @@ export const begin: Session = {
   last: '',
 };
 
-/** Pure; an action that changes nothing returns the same session. */
+/** Returns the same session when nothing changes. */
 export function act(session: Session, deed: Act): Session {
   if (deed.do === 'undo') return undone(session);
   const now = changed(session.now, deed);
@@ -63,7 +63,7 @@ export function act(session: Session, deed: Act): Session {
   return { now, past, last: run };
 }
 
-/** One drag, nudges of one mark, and letters of one field belong together. */
+/** What belongs together: a drag, nudges of one mark, letters of one field. */
 function runOf(deed: Act): string {
   if (deed.do === 'put') return deed.run ?? '';
   return deed.do === 'type' ? `type ${deed.field}` : '';
@@ -98,7 +98,6 @@ function changed(now: Picked, deed: Exclude<Act, { do: 'undo' }>): Picked {
   }
 }
 
-/** Both ends of a plumb line are skipped together. */
 function skipped(now: Picked): Picked {
   const step = stepOf(now);
   if (step.optional === undefined) return now;
@@ -123,20 +122,20 @@ function beside(now: Picked, by: 1 | -1): StepId {
   return steps[Math.min(steps.length - 1, Math.max(0, at + by))]?.id ?? 'measure';
 }
 
-/** The step that is being asked. */
+/** The current step. */
 export const stepOf = (now: Picked): Step =>
   stepsFor(now.kind).find(({ id }) => id === now.at) ?? (stepsFor(now.kind)[0] as Step);
 
-/** Still missing for a block. */
+/** Marks the block still lacks. */
 export const missing = (now: Picked): readonly Step[] =>
   stepsFor(now.kind).filter(({ id, optional }) => {
     if (!isPoint(id) || now.points[id] !== undefined) return false;
-    // Both ends of a plumb line, or neither.
+    // A plumb line has both ends or none.
     const half = id === 'plumb-top' ? 'plumb-bottom' : id === 'plumb-bottom' ? 'plumb-top' : undefined;
     return optional === undefined || (half !== undefined && now.points[half] !== undefined);
   });
 
-/** Why Next is blocked; undefined when it is not. */
+/** Why Next is blocked, if it is. */
 export function holdOf(now: Picked): string | undefined {
   const { at } = now;
   if (at === 'measure')

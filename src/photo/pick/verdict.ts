@@ -1,4 +1,4 @@
-/** Whether the block can go into an order; a block the order would refuse is never called complete. */
+/** Whether the block can go into an order. */
 import type { PhotoFile } from './block.ts';
 import { fieldFault } from './fields.ts';
 import { badFields, emptyFields } from './fields.ts';
@@ -6,13 +6,12 @@ import { readingsOf } from './readings.ts';
 import { missing, type Picked } from './state.ts';
 
 export interface Verdict {
-  /** May be copied and saved. */
   readonly ready: boolean;
-  /** One sentence, with the first reason. */
+  /** With the first reason. */
   readonly text: string;
 }
 
-/** The verdict on all there is so far. */
+/** Never ready when the order would refuse the block. */
 export function verdictOf(now: Picked, photo: PhotoFile): Verdict {
   const no = (why: string): Verdict => ({ ready: false, text: `Not ready: ${why}` });
   const { doubts } = readingsOf(now, photo);

@@ -7,7 +7,7 @@ export interface Size {
   readonly height: number;
 }
 
-/** In the window. */
+/** In the window, screen units. */
 export interface Spot {
   readonly x: number;
   readonly y: number;
@@ -16,15 +16,14 @@ export interface Spot {
 export interface View {
   /** Screen units per pixel. */
   readonly scale: number;
-  /** The picture's top left, from the window's. */
+  /** Of the picture's top left. */
   readonly left: number;
   readonly top: number;
 }
 
-/** The largest zoom. */
 const largest = 8;
 
-/** Whole picture, centered. */
+/** The whole picture, centered. */
 export function whole(picture: Size, window: Size): View {
   const scale = Math.min(window.width / picture.width, window.height / picture.height);
   return {
@@ -39,7 +38,7 @@ export interface Frame {
   readonly window: Size;
 }
 
-/** Zoomed around a place that stays put. */
+/** Around a place that stays. */
 export function zoomed(view: View, by: Spot & { readonly factor: number }, frame: Frame): View {
   const least = Math.min(whole(frame.picture, frame.window).scale, largest);
   const scale = Math.min(Math.max(view.scale * by.factor, least), Math.max(largest, least));
@@ -50,11 +49,11 @@ export function zoomed(view: View, by: Spot & { readonly factor: number }, frame
   );
 }
 
-/** In screen units. */
+/** By screen units. */
 export const moved = (view: View, by: Spot, frame: Frame): View =>
   kept({ ...view, left: view.left + by.x, top: view.top + by.y }, frame);
 
-/** A small picture is centered; a large one leaves no gap. */
+/** Small pictures are centered; large ones leave no gap. */
 function kept({ scale, left, top }: View, { picture, window }: Frame): View {
   const along = (at: number, length: number, room: number): number =>
     length <= room ? (room - length) / 2 : Math.min(0, Math.max(room - length, at));
@@ -65,7 +64,7 @@ function kept({ scale, left, top }: View, { picture, window }: Frame): View {
   };
 }
 
-/** Just far enough to bring a pixel well into the window. */
+/** Moved just enough to show a pixel. */
 export function showing(view: View, [x, y]: Pixel, frame: Frame): View {
   const margin = 40;
   const need = (at: number, room: number): number =>
@@ -80,18 +79,18 @@ export function showing(view: View, [x, y]: Pixel, frame: Frame): View {
   );
 }
 
-/** Whole, and inside the picture. */
+/** The pixel at a place, inside the picture. */
 export function pixelAt(view: View, at: Spot, picture: Size): Pixel {
   return inside([(at.x - view.left) / view.scale, (at.y - view.top) / view.scale], picture);
 }
 
-/** The nearest whole pixel of the picture. */
+/** The nearest whole pixel. */
 export function inside([x, y]: Pixel, { width, height }: Size): Pixel {
   const within = (at: number, most: number): number => Math.min(most - 1, Math.max(0, Math.round(at)));
   return [within(x, width), within(y, height)];
 }
 
-/** Where a pixel is seen in the window. */
+/** Where a pixel is seen. */
 export const placeOf = (view: View, [x, y]: Pixel): Spot => ({
   x: view.left + view.scale * x,
   y: view.top + view.scale * y,

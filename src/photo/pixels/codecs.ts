@@ -1,4 +1,4 @@
-/** Decodes and encodes picture files in WebAssembly, so a hostile file can harm nothing outside. */
+/** Decodes and encodes pictures in WebAssembly, so a hostile file harms nothing outside. */
 import decodeJpeg, { init as initJpegDecoder } from '@jsquash/jpeg/decode.js';
 import encodeJpeg, { init as initJpegEncoder } from '@jsquash/jpeg/encode.js';
 import decodePng, { init as initPngDecoder } from '@jsquash/png/decode.js';
@@ -6,7 +6,6 @@ import encodePng, { init as initPngEncoder } from '@jsquash/png/encode.js';
 import type { PictureKind } from './picture.ts';
 import type { Raster } from './raster.ts';
 
-/** Compiled WebAssembly modules of the codecs. */
 export interface CompiledCodecs {
   readonly jpegDecoder: object;
   readonly jpegEncoder: object;
@@ -14,7 +13,7 @@ export interface CompiledCodecs {
 }
 
 export interface Codecs {
-  /** Pixels as stored, not yet upright. Throws when damaged, or not the size its header gave. */
+  /** Pixels as stored. Throws when damaged, or not the size its header gave. */
   readonly decode: (
     bytes: Uint8Array,
     kind: PictureKind,
@@ -24,7 +23,7 @@ export interface Codecs {
   readonly png: (raster: Raster) => Promise<Uint8Array>;
 }
 
-/* The package's types are for browsers; these are the parts we call. */
+/* The package's types are for browsers. */
 type Start = (compiled: object, options?: { readonly printErr: () => void }) => Promise<unknown>;
 type Decode = (bytes: ArrayBuffer) => Promise<Raster>;
 type Encode = (image: Pixels, options?: { readonly quality: number }) => Promise<ArrayBuffer>;
@@ -38,7 +37,7 @@ const start = [initJpegDecoder, initJpegEncoder, initPngDecoder, initPngEncoder]
 const decoders: Readonly<Record<PictureKind, Decode>> = { jpeg: decodeJpeg, png: decodePng };
 const encoders = { jpeg: encodeJpeg as unknown as Encode, png: encodePng as unknown as Encode };
 
-/** The codecs make ImageData, which Node 20 lacks, so we supply this class. */
+/** For the ImageData that the codecs make and Node 20 lacks. */
 export class Pixels implements Raster {
   readonly data: Uint8ClampedArray;
   readonly width: number;
@@ -51,7 +50,7 @@ export class Pixels implements Raster {
   }
 }
 
-/** A buffer of its own: one codec takes all of it for the picture. */
+/** In its own buffer: one codec reads all of it. */
 const asImage = ({ data, width, height }: Raster): Pixels =>
   new Pixels(Uint8ClampedArray.from(data), width, height);
 
@@ -74,5 +73,4 @@ export async function codecsOf({ jpegDecoder, jpegEncoder, png }: CompiledCodecs
   };
 }
 
-/** Decoders' own messages do not reach the screen. */
 const quiet = { printErr: (): void => undefined };

@@ -1,4 +1,4 @@
-/** What both kinds of picture header share: numbers in bytes, refusals, the camera's orientation. */
+/** What headers of JPEG and PNG share. */
 import type { Orientation } from './raster.ts';
 
 /** As stored. */
@@ -6,7 +6,7 @@ export interface Header {
   readonly width: number;
   readonly height: number;
   readonly orientation: Orientation;
-  /** Four inks per pixel: printers' files. */
+  /** Four inks per pixel. */
   readonly isCmyk?: true;
 }
 
@@ -17,14 +17,14 @@ export interface Refused {
 
 export type HeaderRead = ({ readonly ok: true } & Header) | Refused;
 
-/** Why it cannot be taken. */
+/** A refusal, with its reason. */
 export const no = (why: string): Refused => ({ ok: false, why });
 
 /** 16 bits, big-endian; undefined past the end. */
 export const two = (bytes: Buffer, at: number): number | undefined =>
   at >= 0 && at + 2 <= bytes.length ? bytes.readUInt16BE(at) : undefined;
 
-/** 32 bits, big-endian; undefined past the end. */
+/** 32 bits, likewise. */
 export const four = (bytes: Buffer, at: number): number | undefined =>
   at >= 0 && at + 4 <= bytes.length ? bytes.readUInt32BE(at) : undefined;
 
@@ -33,7 +33,7 @@ export const cutOff = 'the picture is cut off: its end is missing';
 const ORIENTATION = 0x0112;
 const SHORT = 3;
 
-/** From Exif (2.32, 4.6.2: TIFF header and first directory); 1 when missing or senseless, as other readers do. */
+/** From Exif (2.32, 4.6.2); 1 when missing or senseless. */
 export function orientationOf(tiff: Buffer): Orientation {
   const mark = tiff.subarray(0, 4).toString('latin1');
   const little = mark === 'II*\0';

@@ -1,4 +1,4 @@
-/** Size and orientation of a JPEG, by walking its segments (ITU-T T.81, annex B). */
+/** Size and orientation of a JPEG (ITU-T T.81, annex B). */
 import { cutOff, no, orientationOf, two, type Header, type HeaderRead } from './header.ts';
 import type { Orientation } from './raster.ts';
 
@@ -15,7 +15,7 @@ const isFrame = (marker: number): boolean =>
 /** Without a segment: TEM and restarts. */
 const isBare = (marker: number): boolean => marker === 0x01 || (marker >= 0xd0 && marker <= 0xd7);
 
-/** Whether bytes begin as a JPEG does. */
+/** By its first bytes. */
 export const isJpeg = (bytes: Buffer): boolean => bytes[0] === 0xff && bytes[1] === SOI && bytes[2] === 0xff;
 
 interface Segment {
@@ -44,7 +44,7 @@ export function jpegHeader(bytes: Buffer): HeaderRead {
   return no(cutOff);
 }
 
-/** A marker and its contents, or why not. */
+/** Or why not. */
 function segmentAt(bytes: Buffer, from: number): Segment | string {
   if (bytes[from] !== 0xff) return malformed;
   let at = from;
@@ -59,7 +59,7 @@ function segmentAt(bytes: Buffer, from: number): Segment | string {
   return length < 2 ? malformed : { marker, body: bytes.subarray(at + 2, at + length), next: at + length };
 }
 
-/** Height, width, four components or not. A height of 0 comes later in the file; cameras do not do that. */
+/** A height of 0 means it comes later; cameras do not do that. */
 function frameSize(body: Buffer): Omit<Header, 'orientation'> | undefined {
   const [height, width] = [two(body, 1), two(body, 3)];
   if (height === undefined || width === undefined || height === 0 || width === 0) return undefined;
@@ -70,7 +70,7 @@ function exifIn(body: Buffer): Orientation | undefined {
   return body.subarray(0, 6).toString('latin1') === 'Exif\0\0' ? orientationOf(body.subarray(6)) : undefined;
 }
 
-/** The next marker after scan data, where 0xff is followed by 0 or a restart. */
+/** The next marker; in scan data 0 or a restart follows 0xff. */
 function afterScan(bytes: Buffer, from: number): number {
   let at = bytes.indexOf(0xff, from);
   while (at !== -1 && at + 1 < bytes.length) {

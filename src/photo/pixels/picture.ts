@@ -1,4 +1,4 @@
-/** What the bytes of a picture say of it: kind, upright size, orientation. */
+/** Kind, upright size and orientation of a picture, from its bytes. */
 import { no, type HeaderRead, type Refused } from './header.ts';
 import { isJpeg, jpegHeader } from './jpeg.ts';
 import { isPng, pngHeader } from './png.ts';

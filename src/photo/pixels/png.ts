@@ -1,11 +1,11 @@
-/** Size and orientation of a PNG, by walking its chunks (W3C PNG, third edition, sections 5 and 11). */
+/** Size and orientation of a PNG (W3C PNG, third edition, sections 5 and 11). */
 import { cutOff, four, no, orientationOf, type HeaderRead } from './header.ts';
 import type { Orientation } from './raster.ts';
 
 const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
 const malformed = 'it is not a whole PNG: its parts are out of order';
 
-/** Whether bytes begin as a PNG does. */
+/** By its first bytes. */
 export const isPng = (bytes: Buffer): boolean => bytes.subarray(0, 8).equals(signature);
 
 /** A complete PNG's header. Errors: cut off, malformed. */

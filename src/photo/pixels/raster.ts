@@ -1,9 +1,9 @@
-/** Pixels of a picture: cropped upright, made smaller or larger, under a drawing. */
+/** Pixels of a picture: cropped, made smaller or larger, under a drawing. */
 
 export interface Raster {
   readonly width: number;
   readonly height: number;
-  /** RGBA, row by row from the top. */
+  /** RGBA, rows from the top. */
   readonly data: Uint8Array | Uint8ClampedArray;
 }
 
@@ -15,13 +15,13 @@ export interface Box {
   readonly height: number;
 }
 
-/** Exif orientation, 1 to 8 (CIPA DC-008-2019, Exif 2.32, 4.6.5); 1 is upright. */
+/** As in Exif (2.32, 4.6.5); 1 is upright. */
 export type Orientation = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8;
 
-/** Whether width and height are swapped in the file. */
+/** Whether width and height are swapped. */
 export const liesOnItsSide = (orientation: Orientation): boolean => orientation >= 5;
 
-/** Start and steps through stored pixels for the upright picture. */
+/** Through stored pixels, for the upright picture. */
 interface Walk {
   readonly start: number;
   readonly right: number;
@@ -43,7 +43,7 @@ function walkOf({ width: w, height: h }: Raster, orientation: Orientation): Walk
   return walks[orientation];
 }
 
-/** Crops a box of the upright picture and shrinks it to `width` by averaging; never enlarges. Reads each stored pixel once. */
+/** A box of the upright picture, shrunk to `width` by averaging; never enlarged. */
 export function cutOut(raster: Raster, box: Box, to: { width: number; orientation: Orientation }): Raster {
   const width = Math.max(1, Math.min(box.width, Math.round(to.width)));
   const height = Math.max(1, Math.round((box.height * width) / box.width));
@@ -99,7 +99,7 @@ function put(data: Uint8Array, row: number, { sums, counts }: Sums): void {
   counts.fill(0);
 }
 
-/** To so many pixels wide, bilinear. */
+/** That many pixels wide, bilinear; sharpens letters drawn over it. */
 export function enlarged(raster: Raster, wanted: number): Raster {
   const width = Math.max(raster.width, Math.round(wanted));
   const height = Math.max(1, Math.round((raster.height * width) / raster.width));
@@ -123,14 +123,14 @@ export function enlarged(raster: Raster, wanted: number): Raster {
   return { width, height, data };
 }
 
-/** The two source pixels around a target pixel's center, and the share of the second. */
+/** The source pixels beside a target pixel's center; `part` is the second's share. */
 function between(at: number, of: number, from: number): { low: number; high: number; part: number } {
   const place = Math.min(from - 1, Math.max(0, ((at + 0.5) * from) / of - 0.5));
   const low = Math.floor(place);
   return { low, high: Math.min(from - 1, low + 1), part: place - low };
 }
 
-/** The picture goes at the top left of a white sheet; the drawing has the sheet's size and premultiplied colors. */
+/** The photo at the top left of a white sheet, under a drawing of its size with premultiplied colors. */
 export function composed(photo: Raster, drawing: Raster): Raster {
   const { width, height } = drawing;
   const data = new Uint8Array(4 * width * height).fill(255);

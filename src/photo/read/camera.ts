@@ -1,11 +1,11 @@
-/** The camera of a side photo: its direction, from plumb line, sheet and habit, and its scale, from the reference. */
+/** The camera of a side photo: direction by plumb line, sheet and habit, scale by the reference. */
 import { homographyOf, type Point } from '../../math/homography.ts';
 import { apart } from '../../math/sheet-corners.ts';
 import { placeOf, type Pinhole, type Pose } from '../../math/pinhole.ts';
 import type { Photo, Reference } from '../../order/photo-types.ts';
 import type { Scene } from './scene.ts';
 
-/** The camera of a scene. */
+/** With the scene's errors. */
 export function cameraOf(scene: Scene): Pinhole {
   const pose = poseOf(scene);
   const center = centerOf(scene.photo);
@@ -13,7 +13,6 @@ export function cameraOf(scene: Scene): Pinhole {
   return { ...pose, center, focal: focalFor({ ...pose, center, focal: rough }, scene) };
 }
 
-/** Direction and distance. */
 function poseOf(scene: Scene): Pose {
   const { photo, unknowns: u, trust } = scene;
   const seen = sheetLook(photo, u.distance) ?? { yaw: 0, tilt: 0, roll: 0 };
@@ -30,14 +29,14 @@ function poseOf(scene: Scene): Pose {
   };
 }
 
-/** Direction from the sheet, if there is one. */
+/** Direction by the sheet, if there is one. */
 export function sheetLook(photo: Photo, distance: number): Look | undefined {
   const { reference } = photo;
   if (reference.kind === 'stick') return undefined;
   return lookAt(reference, centerOf(photo), roughFocal(photo, distance));
 }
 
-/** A string hangs straight down, so its lean is the picture's tilt. */
+/** The lean of a hanging string. */
 function plumbRoll({ top, bottom }: NonNullable<Photo['plumb']>): number {
   return Math.atan2(top[0] - bottom[0], bottom[1] - top[1]);
 }
@@ -47,7 +46,7 @@ function roughFocal({ reference, referenceDepth }: Photo, distance: number): num
   return pixelsAnInch(reference) * (distance - (referenceDepth ?? 0));
 }
 
-/** By the reference's ends or edges. */
+/** By the reference. */
 export function pixelsAnInch(reference: Reference): number {
   if (reference.kind === 'stick') return apart(reference.from, reference.to) / reference.length;
   const [a, b, c, d] = reference.corners;
@@ -58,7 +57,7 @@ export function pixelsAnInch(reference: Reference): number {
 
 const MOST_STEPS = 30;
 
-/** The focal length that gives the reference its own size; each step corrects the rest. */
+/** Gives the reference its true size, step by step. */
 function focalFor(camera: Pinhole, { photo, unknowns }: Scene): number {
   const z = (photo.referenceDepth ?? 0) + unknowns.referenceDepth;
   const wanted = 1 + unknowns.reference;
@@ -71,7 +70,7 @@ function focalFor(camera: Pinhole, { photo, unknowns }: Scene): number {
   return focal;
 }
 
-/** Computed size over true size. */
+/** Computed over true size. */
 function sizeOf(reference: Reference, camera: Pinhole, z: number): number {
   const at = (pixel: Point): Point => {
     const { x, y } = placeOf(camera, pixel, z);
@@ -91,15 +90,10 @@ export interface Look {
 
 type Sheet = Extract<Reference, { kind: 'sheet' }>;
 
-/** The optical axis is assumed to pass through the middle. */
+/** Assumes the optical axis in the middle. */
 const centerOf = ({ imageSize: [width, height] }: Photo): Point => [width / 2, height / 2];
 
-/**
- * The images of the sheet's two edges are the columns of the map from corners to pixels; with the focal length known, their third parts
- * give their direction into the picture (Zhang 2000, section 2.1).
- * @param focal pixels an inch at one inch
- * @returns undefined when the corners make no sheet
- */
+/** The map's columns are the sheet's edges, seen (Zhang 2000, section 2.1). undefined when the corners make no sheet; `focal` is pixels an inch at one inch. */
 function lookAt({ width, height, corners }: Sheet, center: Point, focal: number): Look | undefined {
   const inches: Point[] = [
     [0, height],
@@ -110,7 +104,7 @@ function lookAt({ width, height, corners }: Sheet, center: Point, focal: number)
   const pixels = corners.map(([x, y]): Point => [(x - center[0]) / focal, (y - center[1]) / focal]);
   const h = homographyOf(inches, pixels);
   if (h === undefined) return undefined;
-  // The map's sign is free: choose the one that puts the sheet ahead of the camera.
+  // The map's sign is free: the sheet is ahead of the camera.
   const [a, b, c] = h as [
     readonly [number, number, number],
     readonly [number, number, number],

@@ -1,10 +1,10 @@
-/** Everything that can be wrong about a side photo, with its spread; together they give the spread of each length. */
+/** Everything that can be wrong about a side photo, with its spread. */
 import type { Photo, Pixel } from '../../order/photo-types.ts';
 import type { Model } from '../../numbers/numbers.ts';
 import { pixelsAnInch } from './camera.ts';
 import type { Scene, Unknowns } from './scene.ts';
 
-/** Sources of error, as the reader sees them. */
+/** As readers see them. */
 export const errorSources = ['click', 'scale', 'depth', 'yaw', 'tilt', 'roll'] as const;
 export type ErrorSource = (typeof errorSources)[number];
 
@@ -12,7 +12,7 @@ export type ErrorSource = (typeof errorSources)[number];
 export interface PhotoError {
   readonly source: ErrorSource;
   readonly sd: number;
-  /** Whether it is the depth of a mark. */
+  /** Depth of a mark. */
   readonly isPlace: boolean;
   /** The scene with that much error. */
   readonly turn: (scene: Scene, by: number) => Scene;
@@ -20,7 +20,7 @@ export interface PhotoError {
 
 const places: ReadonlySet<string> = new Set(['elbowDepth', 'ringDepth', 'forkDepth', 'cantleDepth']);
 
-/** In radians. */
+/** Radians. */
 export const DEGREE = Math.PI / 180;
 
 /** Only those that apply to this photo. */
@@ -66,7 +66,7 @@ export function errorsOf(photo: Photo, { halfWidthSd }: Scene['guess'], model: M
 type Move = (photo: Photo, by: Pixel) => Photo;
 const shifted = ([x, y]: Pixel, [dx, dy]: Pixel): Pixel => [x + dx, y + dy];
 
-/** Each click, across and down: the hand's error, plus the eye's for marks on the body. */
+/** Across and down: the hand's error, and the eye's for marks on the body. */
 function clickErrors(photo: Photo, model: Model): PhotoError[] {
   const hand = model['photo-click-sd'] * Math.max(...photo.imageSize);
   const inch = pixelsAnInch(photo.reference);
@@ -102,7 +102,7 @@ function both(sd: number, move: Move): PhotoError[] {
   return [error((by) => [by, 0]), error((by) => [0, by])];
 }
 
-/** Ends or corners of the reference. */
+/** Clicks on the reference. */
 export function referenceClicks({ reference }: Photo, sd: number): PhotoError[] {
   if (reference.kind === 'sheet') {
     return [0, 1, 2, 3].flatMap((at) => both(sd, (shot, by) => withCorner(shot, at, by)));

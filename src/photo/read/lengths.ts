@@ -1,4 +1,4 @@
-/** Lengths on the horse from one scene: each landmark goes back to the plane it lies in. */
+/** Lengths on the horse: each landmark goes back to the plane it lies in. */
 import { heightAt, stationToAngle, type Ellipse } from '../../math/ellipse.ts';
 import type { Point } from '../../math/homography.ts';
 import { pixelOf, placeOf, type Pinhole, type Place } from '../../math/pinhole.ts';
@@ -7,22 +7,22 @@ import { cameraOf } from './camera.ts';
 import { elbowDepth, halfWidthOf, outlineDepth, outlineShare, ringDepth, type Scene } from './scene.ts';
 
 export interface Lengths {
-  /** Groove forward to the back of the elbow. */
+  /** Groove to the back of the elbow. */
   readonly room: number;
   /** Elbow back to the ring. */
   readonly ringBehindElbow: number;
-  /** Groove forward to the ring. */
+  /** Groove forward to ring. */
   readonly ringOffset: number;
-  /** Ring above the chest midline, straight up. */
+  /** Straight up from the chest midline. */
   readonly ringHeight: number;
-  /** Depth of the barrel. */
+  /** Of the barrel. */
   readonly depth: number | undefined;
   /** Front of the fork back to the ring. */
   readonly setBack: number | undefined;
   readonly barSpan: number | undefined;
 }
 
-/** The camera, the bottom of the groove, and which way is forward (1 right, -1 left). */
+/** Forward is right (1) or left (-1). */
 export interface Stand {
   readonly camera: Pinhole;
   readonly groove: Place;
@@ -30,7 +30,7 @@ export interface Stand {
   readonly facing: 1 | -1;
 }
 
-/** Camera, groove and direction of a scene. */
+/** Where the camera and the horse stand. */
 export function standOf(scene: Scene): Stand {
   const { photo } = scene;
   const camera = cameraOf(scene);
@@ -40,7 +40,7 @@ export function standOf(scene: Scene): Stand {
   return { camera, groove, underline, facing: photo.elbow[0] > photo.groove[0] ? 1 : -1 };
 }
 
-/** All lengths of a scene. */
+/** All lengths, inches. */
 export function lengthsOf(scene: Scene): Lengths {
   const { photo, unknowns } = scene;
   const { camera, groove, underline, facing } = standOf(scene);
@@ -63,7 +63,7 @@ export function lengthsOf(scene: Scene): Lengths {
   };
 }
 
-/** A ring's depth and height depend a little on each other: three rounds leave under a hundredth. */
+/** Depth and height depend on each other: three rounds leave under a hundredth. */
 function ringPlace(scene: Scene, camera: Pinhole, bottom: number): Place {
   let ring = placeOf(camera, scene.photo.ring, 0);
   for (let round = 0; round < 3; round += 1) {
@@ -80,10 +80,7 @@ export interface SidePlace {
   readonly station: number;
 }
 
-/**
- * By the best guess of the camera, so only as sure as the photo.
- * @param ellipse barrel section that stations count on
- */
+/** By the best guess of the camera; stations are on `ellipse`. */
 export function sideToPixel(
   { stand }: { readonly stand: Stand },
   ellipse: Ellipse,
@@ -95,6 +92,6 @@ export function sideToPixel(
     y: underline.y + heightAt(ellipse, station),
     z: ellipse.halfWidth * (Math.sin(stationToAngle(ellipse, station)) - 1),
   };
-  // Checked: the barrel is narrower than the camera is far.
+  // Checked: the camera is outside the barrel.
   return pixelOf(camera, place) ?? camera.center;
 }

@@ -1,4 +1,4 @@
-/** Reads a side photo: each length, its spread, and how much comes from where. */
+/** Reads a side photo: each length, its spread and where that comes from. */
 import type { Photo } from '../../order/photo-types.ts';
 import type { Model } from '../../numbers/numbers.ts';
 import { sheetLook, type Look } from './camera.ts';
@@ -13,17 +13,16 @@ import {
 import { lengthsOf, standOf, type Lengths, type Stand } from './lengths.ts';
 import { bestUnknowns, type Guess, type Scene, type Trust } from './scene.ts';
 
-/** Inches, and what each error adds to the variance. */
+/** Inches. */
 export interface Seen {
   readonly value: number;
   readonly sd: number;
-  /** Shares that add up to 1. */
+  /** Of the variance; they add up to 1. */
   readonly shares: Readonly<Record<ErrorSource, number>>;
 }
 
 export type SeenName = keyof Lengths;
 
-/** Depth, set-back and bar span only when marked. */
 export interface PhotoReading {
   readonly photo: Photo;
   readonly seen: Readonly<Record<Exclude<SeenName, 'depth' | 'setBack' | 'barSpan'>, Seen>> & {
@@ -31,17 +30,15 @@ export interface PhotoReading {
     readonly setBack: Seen | undefined;
     readonly barSpan: Seen | undefined;
   };
-  /** Best-guess camera and horse, for drawing on the picture. */
+  /** At best guess, for drawing on the picture. */
   readonly stand: Stand;
   readonly guess: Guess;
 }
 
 const names = ['room', 'ringBehindElbow', 'ringOffset', 'ringHeight', 'depth', 'setBack', 'barSpan'] as const;
 
-/**
- * Each error is moved by its spread, both ways, and the squares of half the differences add up (JCGM 100:2008, 5.1.2 and 5.1.3 note). A
- * depth moves nothing sideways while the camera looks straight, so depth with angle adds a second-order term.
- */
+/** Each error is tried both ways, and the squares of half the differences add up (JCGM 100:2008, 5.1.2 and 5.1.3 note). Depth moves nothing
+ * sideways while the camera looks straight, so depth with angle adds a second-order term. */
 export function readLandmarks(photo: Photo, guess: Guess, model: Model): PhotoReading {
   const usual: Scene = {
     photo,
@@ -77,7 +74,7 @@ function alone(scene: Scene, { source, sd, turn }: PhotoError): Step {
   return { source, by: (name) => (lengthIn(more, name) - lengthIn(less, name)) / 2 };
 }
 
-/** Second-order mixed terms of each depth with each camera angle. */
+/** Mixed terms of each depth with each angle. */
 function together(scene: Scene, errors: readonly PhotoError[]): Step[] {
   const angles = errors.filter(({ source }) => source === 'yaw' || source === 'tilt');
   return errors
@@ -104,7 +101,7 @@ function seenOf(value: number, steps: readonly { source: ErrorSource; by: number
   return { value, sd: Math.sqrt(whole), shares: shares as Seen['shares'] };
 }
 
-/** Weighs the sheet against habit by their spreads. */
+/** The sheet against habit, by their spreads. */
 function trustOf(scene: Scene, model: Model): Trust {
   const { photo, unknowns, trust: none } = scene;
   if (sheetLook(photo, unknowns.distance) === undefined) return none;

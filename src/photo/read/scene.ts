@@ -1,9 +1,9 @@
-/** What a photo is read from: clicks, a guess of the barrel, and every unknown at its best guess. */
+/** What a photo is read from: clicks, a guess of the barrel, and every unknown. */
 import { stationToAngle, type Ellipse } from '../../math/ellipse.ts';
 import type { Photo } from '../../order/photo-types.ts';
 import type { Model } from '../../numbers/numbers.ts';
 
-/** The barrel as known without the photo; it says how deep things lie. */
+/** The barrel as known without the photo. */
 export interface Guess {
   readonly ellipse: Ellipse;
   /** Inches. */
@@ -12,7 +12,7 @@ export interface Guess {
   readonly elbowStation: number;
 }
 
-/** Error against the best guess; zero until tried, except distance. Inches, radians, shares. */
+/** Errors against the best guess, except distance; inches, radians, shares. */
 export interface Unknowns {
   /** To the near side of the barrel. */
   readonly distance: number;
@@ -23,7 +23,7 @@ export interface Unknowns {
   readonly sheetYaw: number;
   readonly sheetTilt: number;
   readonly sheetRoll: number;
-  /** As a share of the reference's length. */
+  /** Share of its length. */
   readonly reference: number;
   readonly referenceDepth: number;
   readonly halfWidth: number;
@@ -33,7 +33,7 @@ export interface Unknowns {
   readonly cantleDepth: number;
 }
 
-/** Weight of the sheet against habit: 0 none, 1 alone. */
+/** Weight of the sheet against habit, 0 to 1. */
 export interface Trust {
   readonly yaw: number;
   readonly tilt: number;
@@ -47,7 +47,7 @@ export interface Scene {
   readonly trust: Trust;
 }
 
-/** All at best guess. */
+/** All at their best guess. */
 export function bestUnknowns(photo: Photo, model: Model): Unknowns {
   return {
     distance: photo.cameraDistance ?? model['photo-distance'],
@@ -68,9 +68,9 @@ export function bestUnknowns(photo: Photo, model: Model): Unknowns {
   };
 }
 
-/* Depths count from the near side of the barrel, negative away from the camera. The outline is where the line of sight touches the section: for a camera level with its middle, a^2 / (D + a) nearer than the middle. */
+/* Depths count from the near side of the barrel, negative away from the camera. The outline is where the line of sight touches the section: a^2 / (D + a) nearer than its middle, for a level camera. */
 
-/** Half-width of the barrel in a scene. */
+/** Half-width of the barrel. */
 export const halfWidthOf = ({ guess, unknowns }: Scene): number =>
   guess.ellipse.halfWidth + unknowns.halfWidth;
 
@@ -80,19 +80,19 @@ export function outlineDepth(scene: Scene): number {
   return (a * a) / (scene.unknowns.distance + a) - a;
 }
 
-/** As a share of the section's height. */
+/** Share of the section's height. */
 export function outlineShare(scene: Scene): number {
   const a = halfWidthOf(scene);
   return Math.sqrt(1 - (a / (scene.unknowns.distance + a)) ** 2);
 }
 
-/** On the skin, at the elbow's station. */
+/** On the skin. */
 export function elbowDepth(scene: Scene): number {
   const t = stationToAngle(scene.guess.ellipse, scene.guess.elbowStation);
   return halfWidthOf(scene) * (Math.sin(t) - 1) + scene.unknowns.elbowDepth;
 }
 
-/** On the skin, at this height above the chest midline. */
+/** On the skin, `height` above the chest midline. */
 export function ringDepth(scene: Scene, height: number): number {
   const { halfDepth } = scene.guess.ellipse;
   const t = Math.acos(Math.min(1, Math.max(-1, 1 - height / halfDepth)));
