@@ -1,4 +1,4 @@
-/** One picture on a page: notices, figures, elbow and ring, what is assumed, all cautions. */
+/** One picture on a page, with notices, what is assumed and all cautions. */
 import type { Advice } from '../advice/advice.ts';
 import { ownNumbers, roomText, ringText, situation } from '../words/about-order.ts';
 import { facesText } from '../words/about-photo.ts';
@@ -19,7 +19,7 @@ export const shownText = ({ mark, head, lines }: Shown): string =>
   element('h2', html([mark, head].filter((part) => part !== undefined).join(': '))) +
   element('p', html(`${lines.join('. ')}.`));
 
-/** Figures are already markup. */
+/** Figures are markup. */
 export function pictureArticle(figures: readonly string[], { advice, units }: ToldPicture): string {
   const { facts, remarks, cautions } = advice;
   return element(
@@ -49,7 +49,7 @@ const sureTexts = ({ assumptions, facts }: Advice, units: Units): string[] => [
   ...[ownNumbers(facts)].filter((text) => text !== undefined),
 ];
 
-/** Named after its picture, or their number. */
+/** Titled after its picture, or their number. */
 export const articlesPage = (
   bodies: readonly string[],
   page: Pick<HtmlPage, 'title' | 'css'> & { readonly pictures?: true },

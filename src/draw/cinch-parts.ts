@@ -1,4 +1,4 @@
-/** Parts of a cinch that look alike on horse and bench: strands, woven bars, buckles. */
+/** Strands, woven bars and buckles, alike on horse and bench. */
 import type { Buckle } from '../order/types.ts';
 import type { Point, Shape } from './scene.ts';
 
@@ -8,17 +8,17 @@ export interface Edges {
   readonly back: readonly Point[];
 }
 
-/** Inches between drawn weave rows. */
+/** Inches. */
 const ROW = 0.25;
 
 const around = ({ front, back }: Edges): Point[] => [...front, ...back.toReversed()];
 
-/** The strands as one area, with its edges. */
+/** The strands as one area. */
 export const cordShapes = (edges: Edges): Shape[] => [
   { kind: 'area', points: around(edges), fill: 'cord', stroke: 'edge' },
 ];
 
-/** Between strands, evenly spaced. */
+/** The gaps between strands. */
 export const strandShapes = ({ front, back }: Edges, strands: number): Shape[] =>
   Array.from({ length: strands - 1 }, (_, i): Shape => {
     const share = (i + 1) / strands;
@@ -29,7 +29,7 @@ export const strandShapes = ({ front, back }: Edges, strands: number): Shape[] =
     return { kind: 'line', points, stroke: 'strand' };
   });
 
-/** A woven bar between two places along the cinch; `across` gives both edges at a place. */
+/** A woven bar; `across` gives both edges at a place along the cinch. */
 export function wovenShapes(
   [from, ...others]: readonly number[],
   across: (at: number) => readonly [Point, Point],
@@ -52,10 +52,10 @@ export function wovenShapes(
   ];
 }
 
-/** Height of the strap bar in the buckle, as a share of the frame. */
+/** Height of the strap bar, as a share of the frame. */
 export const rung = 0.4;
 
-/** `at` maps inches from the low edge and from the middle. */
+/** `at` maps inches from low edge and middle. */
 export function buckleShapes(
   { frameWidth, frameHeight }: Buckle,
   at: (up: number, aside: number) => Point,

@@ -1,4 +1,4 @@
-/** How every picture marks a clearance: end bars, the number, its give or take. */
+/** How pictures mark a clearance: end bars, number, give or take. */
 import type { Clearance } from '../cinch/candidate.ts';
 import { quantityText, type Units } from '../units/text.ts';
 import { dist, gap, overlap } from '../units/phrase.ts';
@@ -11,7 +11,7 @@ const BAR = 4;
 const LINE = 11;
 const PAD = 4;
 
-/** A white box with the number beside an end of the line: its width, and shapes from a top left corner. */
+/** The number in a white box: its width, and shapes from a top left corner. */
 export function clearanceNumber({ inches, sd }: Clearance, units: Units) {
   const number = quantityText(inches < 0 ? overlap(-inches) : gap(inches), units);
   const texts = [
@@ -34,7 +34,7 @@ export function clearanceNumber({ inches, sd }: Clearance, units: Units) {
 
 export const numberHeight = 2 * LINE + 1;
 
-/** A bar across each end of the line. */
+/** Across the line's ends. */
 export function endBars(from: Point, to: Point): Shape[] {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   if (length < 1e-6) return [];

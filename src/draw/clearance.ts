@@ -1,4 +1,4 @@
-/** Draws the clearance: a line between the two measured points, and its number. */
+/** The clearance: a line between the points measured, and its number. */
 import type { Facts } from '../horse/facts.ts';
 import type { Clearance } from '../cinch/candidate.ts';
 import type { Units } from '../units/text.ts';
@@ -15,7 +15,7 @@ export interface ClearanceOn {
   readonly left: number;
 }
 
-/** The number is on the elbow's side. */
+/** Its number is on the elbow's side. */
 export function clearanceLayer(
   clearance: Clearance,
   facts: Facts,
@@ -34,11 +34,11 @@ export function clearanceLayer(
   };
 }
 
-/** Halfway between armpit and point of elbow. */
+/** Between armpit and point of elbow. */
 const middleOf = ({ model, k, elbowStation }: Facts): number =>
   (model['armpit-station'] * k + elbowStation) / 2;
 
-/** The elbow line runs forward above and below, so the number moves to the far side of its leader; without room there, it goes behind. */
+/** The elbow line runs forward above and below, so the number goes beyond its leader, or behind where there is no room. */
 function numberShapes(
   clearance: Clearance,
   [foremost, hindmost]: readonly [Point, Point],

@@ -1,4 +1,4 @@
-/** Clips lines to a box, so no viewer needs masks. */
+/** Clips lines to a box: no viewer needs masks. */
 import type { Point, Shape } from './scene.ts';
 
 /** Two opposite corners. */
@@ -38,7 +38,7 @@ export function within(points: readonly Point[], { from, to }: Box): Point[][] {
   return pieces;
 }
 
-/** Clips lines only; areas and text stay. */
+/** Areas and text stay. */
 export const linesWithin = (shapes: readonly Shape[], box: Box): Shape[] =>
   shapes.flatMap((shape): Shape[] =>
     shape.kind === 'line' ? within(shape.points, box).map((points) => ({ ...shape, points })) : [shape],

@@ -1,4 +1,4 @@
-/** The elbow line, its give or take, and the least clearance: inches on the flattened side. */
+/** The elbow line, its give or take and the least clearance, inches. */
 import type { Facts } from '../horse/facts.ts';
 import { within } from './clip.ts';
 import { pointsOf } from './side.ts';
@@ -43,14 +43,14 @@ export function elbowLayers(facts: Facts, extent: Extent): Layer[] {
   ];
 }
 
-/** Up to the height of the ring; no cinch reaches higher. */
+/** Up to the ring: no cinch reaches higher. */
 const seenOf = (line: readonly Point[], { ring }: Facts, { back, forward }: Extent): Point[] =>
   within(line, { from: [back, 0], to: [forward, ring.station.value] })[0] ?? [];
 
 /** Arc steps per corner. */
 const ARC = 8;
 
-/** Points at a true distance behind a line: segments moved perpendicular, with an arc at each corner. */
+/** A line at a true distance behind another: an arc at each corner. */
 export function behindBy(line: readonly Point[], distance: number): Point[] {
   const found: Point[] = [];
   let before: number | undefined;

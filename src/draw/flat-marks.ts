@@ -1,4 +1,4 @@
-/** Marks around a cinch laid flat: distances with widths, bar letters, lengths; in points on paper. */
+/** Marks around a cinch laid flat: distances, widths, bar letters, lengths. */
 import { formatLength } from '../units/print.ts';
 import type { Units } from '../units/text.ts';
 import { halfLength, halfWidth, type FlatCinch } from './flat.ts';
@@ -11,7 +11,7 @@ export interface Marking {
   readonly units: Units;
 }
 
-/** Points needed above and below the cinch. */
+/** Points. */
 export const above = 40;
 export const below = 64;
 
@@ -35,7 +35,7 @@ function middleShapes(cinch: FlatCinch, { place }: Marking): Shape[] {
   return [segment([x, top - 12], [x, bottom + 8], 'middle')];
 }
 
-/** Below the left half: distance from the buckle and width; the other half mirrors it. */
+/** Below the left half: distance from the buckle, and width. */
 function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
   const { profile, flat } = cinch;
   const half = halfWidth(cinch);
@@ -44,7 +44,7 @@ function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
   const ticks = profile.flatMap(({ at, width }, i): Shape[] => {
     const [x] = place([at - flat.half, 0]);
     const [, edge] = place([0, width / 2]);
-    // Skips the last mark before the middle if their numbers would run together.
+    // Left out where its number would run into the middle's.
     const next = profile[i + 1]?.at;
     if (next !== undefined && (next - at < NEAR || place([next - at, 0])[0] - place([0, 0])[0] < CROWDED))
       return [];
@@ -61,7 +61,7 @@ function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
       label(under + 30, text(width), 'strong'),
     ];
   });
-  // On the side of the middle mark that is free.
+  // On the middle mark's free side.
   const [middle] = place([0, 0]);
   const rows = [`from the buckle, ${units}`, `width there, ${units}`].map((text, i): Shape => ({
     kind: 'label',
@@ -74,7 +74,7 @@ function stationShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
 
 /** Inches between marks. */
 const NEAR = 1;
-/** Least points between two numbers. */
+/** Points between numbers. */
 const CROWDED = 24;
 
 function letterShapes(cinch: FlatCinch, { place }: Marking): Shape[] {
@@ -99,7 +99,6 @@ function letterShapes(cinch: FlatCinch, { place }: Marking): Shape[] {
   });
 }
 
-/** Finished length above, half length below right. */
 function lengthShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
   const { flat, candidate } = cinch;
   const [, top] = place([0, -halfWidth(cinch)]);
@@ -126,7 +125,6 @@ function lengthShapes(cinch: FlatCinch, { place, units }: Marking): Shape[] {
   ];
 }
 
-/** With arrow heads at both ends and text in the middle. */
 function measure(from: Point, to: Point, text: string): Shape[] {
   const middle = (from[0] + to[0]) / 2;
   const half = textWidth(text, 'strong') / 2 + 4;

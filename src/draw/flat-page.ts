@@ -1,4 +1,4 @@
-/** A picture of cinches laid flat, to scale, for the bench. */
+/** A cinch laid flat, to scale, for the bench. */
 import { bench } from '../numbers/bench-numbers.ts';
 import { formatLength } from '../units/print.ts';
 import type { Units } from '../units/text.ts';
@@ -31,7 +31,7 @@ export interface FlatPictureOf extends Omit<PictureOf, 'shown'> {
   readonly shown: Shown;
 }
 
-/** The picture of one cinch. */
+/** One cinch. */
 export function flatScene({ advice, shown, units }: FlatPictureOf): Scene {
   const { order } = advice.facts;
   const head = headOf(advice, units);
@@ -81,7 +81,7 @@ function cinchOn(cinch: FlatCinch, { top, factor, units, lines }: CinchOn): Laye
   ];
 }
 
-/** A line each for bars, flare, buckles and tolerances. */
+/** Bars, flare, buckles, tolerances. */
 export function placesTexts({ bars, flat, candidate }: FlatCinch, units: Units): string[] {
   const size = (inches: number): string => formatLength(inches, units);
   const places = bars.map(({ kind, from, length, width, accent }, i) => {

@@ -1,4 +1,4 @@
-/** A cinch laid flat on the bench, inches: x along it from its middle, y across. */
+/** A cinch laid flat, inches: x along it from its middle, y across. */
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Buckle } from '../order/types.ts';
 import { placedBars, type PlacedBar } from '../cinch/accent.ts';
@@ -11,7 +11,7 @@ export interface FlatCinch {
   readonly candidate: Candidate;
   readonly flat: Flat;
   readonly bars: readonly PlacedBar[];
-  /** `at` is inches from the low edge of the buckle. */
+  /** `at` is from the buckle's low edge. */
   readonly profile: readonly { readonly at: number; readonly width: number }[];
 }
 
@@ -26,11 +26,11 @@ export function flatCinch(candidate: Candidate, accent: readonly string[]): Flat
   };
 }
 
-/** Half the finished length, outside to outside of the hardware. */
+/** Half the finished length, hardware included. */
 export const halfLength = ({ flat, candidate }: FlatCinch): number =>
   flat.half + candidate.buckle.frameHeight;
 
-/** Half of its greatest width. */
+/** Half its greatest width. */
 export const halfWidth = ({ candidate: { shape, buckle } }: FlatCinch): number =>
   Math.max(shape.full, shape.pinched, buckle.frameWidth) / 2;
 
@@ -47,7 +47,7 @@ export function flatLayers(cinch: FlatCinch): Layer[] {
   ];
 }
 
-/** The upper edge between the buckles: gathered on the buckle bar as in the profile, full width from the first woven bar on. */
+/** The upper edge: as in the profile, full width from the first woven bar on. */
 function edgeOf({ flat, profile, bars }: FlatCinch): Point[] {
   const { half, turns, widthFrom } = flat;
   const gathered = profile[0]?.width ?? widthFrom(0);
@@ -70,7 +70,7 @@ function edgeOf({ flat, profile, bars }: FlatCinch): Point[] {
 /** On both halves; the center bar once. */
 function barShapes(bar: PlacedBar, { half, turns, widthFrom }: Flat): Shape[] {
   const { kind, from, length } = bar;
-  // The center bar is as long on both sides of the middle.
+  // The center bar ends at the middle.
   const to = kind === 'centre' ? half : Math.min(half, from + length);
   const corners = [from, ...turns.filter((at) => at > from && at < to), to];
   return [-1, 1].flatMap((side) =>
@@ -88,6 +88,6 @@ function barShapes(bar: PlacedBar, { half, turns, widthFrom }: Flat): Shape[] {
 function buckleAt(buckle: Buckle, half: number, side: number): Shape[] {
   const at = (out: number, y: number): Point => [side * (half + out), y];
   const bar = Math.min(buckle.barWidth, buckle.frameWidth) / 2;
-  // Where the strands sit on it.
+  // The bar the strands sit on.
   return [...buckleShapes(buckle, at), { kind: 'line', points: [at(0, -bar), at(0, bar)], stroke: 'buckle' }];
 }

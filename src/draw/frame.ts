@@ -1,4 +1,4 @@
-/** What surrounds every picture: head, scale, what is assumed, the caution. */
+/** What surrounds a picture: head, scale, what is assumed, the caution. */
 import type { Advice } from '../advice/advice.ts';
 import type { Order } from '../order/types.ts';
 import { ownNumbers, situation } from '../words/about-order.ts';
@@ -10,7 +10,7 @@ import { linesAt, shortened, textLines, textWidth } from './letters.ts';
 import { hands, leading } from './look.ts';
 import { box, type Point, type Shape } from './scene.ts';
 
-/** Points; with margins 10 1/2 by 7 3/4 in, which fits Letter and A4 in landscape. */
+/** Points; with margins it fits Letter and A4 in landscape. */
 export const paper = { width: 720, height: 522, margin: 18 } as const;
 
 /** A sore, and DO NOT CUT. */
@@ -22,7 +22,7 @@ export const noticesOf = (advice: Advice, units: Units): string[] => [
 /** Per inch of paper. */
 export const POINTS = 72;
 
-/** The largest whole or half scale that fits that many inches into a box of that many points. */
+/** The largest whole or half scale at which inches fit a box in points. */
 export function scaleFor(tall: number, wide: number, room: { width: number; height: number }): number {
   const exact = Math.max((tall * POINTS) / room.height, (wide * POINTS) / room.width);
   return Math.max(1, Math.ceil(2 * exact - 1e-9) / 2);
@@ -32,7 +32,7 @@ export function scaleFor(tall: number, wide: number, room: { width: number; heig
 export const titleText = (order: Order): string =>
   `Order ${order.order}${order.horse.name === undefined ? '' : `: ${order.horse.name}`}`;
 
-/** Behind everything, margin too: some viewers show bare areas black. */
+/** Some viewers show bare areas black. */
 export const whitePaper = (): Shape =>
   box([-paper.margin, -paper.margin], [paper.width + paper.margin, paper.height + paper.margin], {
     fill: 'paper',
@@ -65,7 +65,7 @@ function titleShapes(title: string, room: number): Shape[] {
   return linesAt(textLines(title, 'heading', { width: room, most: 2 }), 'heading', [0, -1]);
 }
 
-/** Longest first: label, parts, inches. */
+/** Longest first. */
 const bars = {
   in: [5, 2, 1].map((long) => ({ long, parts: long, inches: long })),
   cm: [10, 5, 2].map((long) => ({ long, parts: 5, inches: long / 2.54 })),
@@ -74,7 +74,7 @@ const bars = {
 /** Longest bar, points. */
 const LONGEST = 112;
 
-/** A scale bar with the scale in words. */
+/** The scale, as a bar and in words. */
 export function scaleBar([x, y]: Point, scale: number, units: Units): Shape[] {
   const known = bars[units];
   const lengthOf = ({ inches }: { inches: number }): number => (inches * POINTS) / scale;
@@ -103,6 +103,6 @@ export const footLines = (advice: Advice, units: Units): string[] =>
 
 export const FOOT_LINE = hands.fine.size * leading;
 
-/** The lines below the picture. */
+/** Below the picture. */
 export const footShapes = (lines: readonly string[], top: number): Shape[] =>
   linesAt(lines, 'fine', [0, top]);

@@ -1,8 +1,8 @@
-/** Hatching as clipped parallel lines, so no printer needs patterns or masks. */
+/** Hatching as plain lines: no printer needs patterns or masks. */
 import { hatch } from './look.ts';
 import type { Point, Shape } from './scene.ts';
 
-/** Even-odd, so holes stay open; points. All areas share one grid, so touching areas look like one. */
+/** Points; holes stay open, and touching areas share one grid. */
 export function hatched(outline: readonly Point[]): Shape[] {
   const { gap, slant, stroke } = hatch;
   const angle = (slant * Math.PI) / 180;
@@ -29,7 +29,7 @@ function cutsAt(outline: readonly Point[], row: number): number[] {
   const cuts: number[] = [];
   for (const [i, [x, y]] of outline.entries()) {
     const [nextX, nextY] = outline[(i + 1) % outline.length] ?? [x, y];
-    // Half-open: a corner on the row counts once or not at all.
+    // Half-open: a corner counts once or not at all.
     if (y <= row === nextY <= row) continue;
     cuts.push(x + ((nextX - x) * (row - y)) / (nextY - y));
   }

@@ -1,16 +1,15 @@
-/** The outline of a horse behind the cinch: our own plain drawing, inches on the flattened side, sized to the order's horse. */
+/** The outline of a horse behind the cinch: our own drawing, sized to the order's horse. */
 import type { Facts } from '../horse/facts.ts';
 import type { Point } from './scene.ts';
 
-/** Usual body length over heart girth; only sets how far the drawing extends behind the cinch [choice]. */
+/** Usual body length over heart girth; sets only how far the drawing extends [choice]. */
 const LENGTH = 0.93;
 
-/** Curve steps between two points. */
 const STEPS = 6;
 
 /**
- * Inches for a girth of 72 in. Across: e ahead of the back of the elbow, c ahead of where its line meets the midline, h a share of the way
- * to the buttock. Up: from the midline, or with t from the withers.
+ * Inches for a girth of 72 in. Across: e ahead of the back of the elbow, c ahead of where its line meets the midline, h a share of
+ * the way to the buttock. Up: from the midline, or with t from the withers.
  */
 const drawing = {
   topline:
@@ -23,16 +22,13 @@ const drawing = {
 
 export interface Horse {
   readonly lines: readonly (readonly Point[])[];
-  /** Elbow, upper arm, shoulder and forearm: no cinch belongs there. */
+  /** Elbow, arm and shoulder: no cinch belongs there. */
   readonly limb: readonly Point[];
-  /** How far the chest reaches ahead of the groove. */
+  /** Ahead of the groove. */
   readonly chest: number;
 }
 
-/**
- * x is 0 at the groove, y is 0 at the midline, and the withers are at half the girth. Points ahead scale from the elbow line, points
- * behind with body length.
- */
+/** x from the groove, y from the midline; withers at half the girth. What is behind scales with body length. */
 export function horseOf({ girth, room, k, elbowLine, order }: Facts): Horse {
   const top = girth.value / 2;
   const chest = room.value + 12 * k;

@@ -1,4 +1,4 @@
-/** Pictures as one self-contained page, with their words; stacked on a phone. */
+/** Pictures with their words as one self-contained page. */
 import { element } from '../pages/html.ts';
 import { sheetCss } from '../pages/sheet-css.ts';
 import { articlesPage, pictureArticle, shownText, type ToldPicture } from './article.ts';
@@ -30,7 +30,7 @@ function pageText(page: PicturePage): string {
     const words = each === undefined ? '' : element('figcaption', shownText(each));
     return element('figure', `${words}\n${svgElement(scene)}`);
   });
-  // A flat cinch is one wide picture; others are panels side by side.
+  // A flat cinch is one wide picture.
   const panels = scenes.length > 1 ? [element('div', figures, 'panels')] : figures;
   return pictureArticle(panels, page);
 }

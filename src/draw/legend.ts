@@ -1,4 +1,4 @@
-/** The legend: what the lines mean, and how sure they are. */
+/** The legend: what lines mean, and how sure they are. */
 import type { Advice } from '../advice/advice.ts';
 import { quantityText, type Units } from '../units/text.ts';
 import { dist } from '../units/phrase.ts';

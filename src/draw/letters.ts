@@ -1,4 +1,4 @@
-/** Widths of our type (thousandths of its size), and text broken into lines by them. */
+/** Widths of our type, in thousandths of its size, and text broken by them. */
 import { signs, startOf } from '../units/width.ts';
 import { visible } from '../units/clean.ts';
 import { glue, unglue } from '../units/text.ts';
@@ -31,10 +31,10 @@ export const widths: Readonly<Record<Face, readonly number[]>> = {
 };
 
 const FIRST = 32;
-/** A fair guess for other scripts; accented letters are as wide as plain ones. */
+/** Fair for other scripts; accented letters are as wide as plain ones. */
 const OTHER = 1000;
 
-/** In points; only a guess outside ASCII. */
+/** Points; a guess outside ASCII. */
 export function textWidth(text: string, hand: HandName): number {
   const { face, size } = hands[hand];
   let sum = 0;
@@ -47,10 +47,10 @@ function signWidth(sign: string, face: Face): number {
   return widths[face][bare.charCodeAt(0) - FIRST] ?? OTHER;
 }
 
-/** Whether every letter's width is known. */
+/** Whether all widths are known. */
 export const isKnown = (text: string): boolean => /^[ -~\u00b1]*$/.test(text);
 
-/** Splits words that are too long; drops what exceeds `most` lines. */
+/** Splits long words; drops lines after `most`. */
 export function textLines(text: string, hand: HandName, { width, most = Infinity }: Bounds): string[] {
   const lines: string[] = [];
   let line = '';
@@ -88,7 +88,7 @@ function startFitting(text: string, hand: HandName, width: number): string {
   return startOf(all.slice(0, count).join(''), Infinity);
 }
 
-/** One line, ending in three dots when cut; control characters made visible. */
+/** One line, with three dots when cut; control characters show. */
 export function shortened(text: string, hand: HandName, width: number): string {
   const shown = visible(text);
   if (textWidth(shown, hand) <= width) return shown;
@@ -96,7 +96,7 @@ export function shortened(text: string, hand: HandName, width: number): string {
   return `${startFitting(shown.replace(/ ?\.\.\.$/, ''), hand, room).trimEnd()}...`;
 }
 
-/** Lines below each other, from a top left point. */
+/** Lines from a top left point. */
 export const linesAt = (lines: readonly string[], hand: HandName, [x, y]: Point): Shape[] =>
   lines.map((text, i): Shape => ({
     kind: 'label',

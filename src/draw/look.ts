@@ -1,11 +1,11 @@
-/** Lines, areas and letters of pictures, told apart by weight, dashes and hatching, never by color alone. */
+/** Lines, areas and letters of pictures; color alone never tells them apart. */
 import { colors, type Color } from '../pages/look.ts';
 
-/** Points, 72 to an inch of paper. */
+/** Points. */
 export interface Stroke {
   readonly color: Color;
   readonly width: number;
-  /** Dash and gap lengths; none is solid. */
+  /** Dashes and gaps. */
   readonly dash?: readonly number[];
 }
 
@@ -17,45 +17,41 @@ export const strokes = {
   strap: { color: 'soft', width: 0.8 },
   ring: { color: 'ink', width: 1.9 },
   elbow: { color: 'ink', width: 2.4 },
-  /** In front of the elbow line, where no cinch belongs. */
+  /** Ahead of the elbow line, where no cinch belongs. */
   limb: { color: 'soft', width: 0.45 },
   spread: { color: 'soft', width: 0.8, dash: [0.8, 2] },
   /** Closer than this is ruled out. */
   least: { color: 'rust', width: 1.3, dash: [5, 2.6] },
   clearance: { color: 'ink', width: 1.5 },
   leader: { color: 'ink', width: 0.5 },
-  /** Reference lines, such as the middle of a cinch. */
   middle: { color: 'soft', width: 0.7, dash: [9, 2.5, 2, 2.5] },
   horse: { color: 'shade', width: 1.4 },
   measure: { color: 'ink', width: 0.6 },
-  /** Where the next sheet's edge goes. */
+  /** For the next sheet's edge. */
   joint: { color: 'soft', width: 0.6, dash: [4, 3] },
   frame: { color: 'line', width: 0.5 },
   /** Under every line on a photo. */
   halo: { color: 'white', width: 4.2 },
-  /** Another cinch on a photo. */
   other: { color: 'ink', width: 1.8, dash: [1.8, 2.8] },
-  /** Around what is ruled out. */
   refused: { color: 'ink', width: 1.6, dash: [6, 3] },
 } as const satisfies Record<string, Stroke>;
 
 export type StrokeName = keyof typeof strokes;
 
-/** Flat colors; hatching tells them apart in black and white. */
 export const fills = {
   cord: colors.cord,
   woven: colors.rust,
   strap: colors.sand,
   paper: colors.white,
   band: colors.sand,
-  /** Behind line samples in a photo's legend. */
+  /** In a photo's legend. */
   behindSample: colors.line,
   ink: colors.ink,
 } as const;
 
 export type FillName = keyof typeof fills;
 
-/** Points apart; degrees from level, turning left. */
+/** Points apart; degrees left of level. */
 export const hatch = { stroke: 'limb', gap: 5.5, slant: 45 } as const;
 
 /** As on papers. */
@@ -81,15 +77,15 @@ export const hands = {
 
 export type HandName = keyof typeof hands;
 
-/** In order of preference; the first comes with the program. */
+/** The first comes with the program. */
 export const families: Readonly<Record<Face, { readonly names: string; readonly weight: number }>> = {
   text: { names: "'Source Sans 3', 'Segoe UI', 'Helvetica Neue', Arial, sans-serif", weight: 400 },
   strong: { names: "'Source Sans 3', 'Segoe UI', 'Helvetica Neue', Arial, sans-serif", weight: 600 },
   head: { names: "'Source Serif 4', Palatino, Georgia, serif", weight: 600 },
 };
 
-/** Line spacing as a share of type size. */
+/** Share of type size. */
 export const leading = 1.24;
 
-/** Arrow head: half length and half width, points. */
+/** Points. */
 export const arrow = { length: 4.6, half: 1.9 } as const;

@@ -1,4 +1,4 @@
-/** The whole picture of the side of the horse: head, panels, legend, scale, caution. */
+/** The whole picture: head, panels, legend, scale, caution. */
 import type { Advice } from '../advice/advice.ts';
 import type { Units } from '../units/text.ts';
 import { FOOT_LINE, footLines, footShapes, headOf, paper, scaleBar, titleText, whitePaper } from './frame.ts';
@@ -10,7 +10,7 @@ import type { Layer, Scene } from './scene.ts';
 import type { Shown } from './shown.ts';
 
 const GAP = 12;
-/** Legend height and column width, points. */
+/** Points. */
 const STRIP = 50;
 const QUARTER = paper.width / 4;
 
@@ -20,7 +20,7 @@ export interface PictureOf {
   readonly units: Units;
 }
 
-/** `shown` is best first, at least one. */
+/** `shown` is best first. */
 export function sideScene({ advice, shown, units }: PictureOf): Scene {
   const { facts } = advice;
   const head = headOf(advice, units);
@@ -72,10 +72,10 @@ const aboutText = (shown: readonly Shown[], scale: number): string =>
 const note =
   'The skin is laid flat so every distance is true; the horse looks taller than it is. It stands still; the outline is a drawing, not a photo.';
 
-/** Small enough to read at full size on a phone. */
+/** Read at full size on a phone. */
 const PHONE: Size = { width: 262, height: 330 };
 
-/** Each cinch as its own picture, then the legend. */
+/** A picture a cinch, then the legend. */
 export function phoneScenes({ advice: { facts }, shown, units }: PictureOf): readonly Scene[] {
   const set = settingFor(shown, { facts, units }, PHONE);
   const legend = legendShapes(sideLegend(facts, units), [0, 0], PHONE.width);

@@ -1,4 +1,4 @@
-/** The words above a panel: ruled out or not, what it is, how it clears the elbow. */
+/** The words above a panel. */
 import { linesAt, textLines, textWidth } from './letters.ts';
 import { hands, leading } from './look.ts';
 import { box, type Point, type Shape } from './scene.ts';
@@ -18,7 +18,7 @@ const wordLines = ({ lines }: Shown, width: number): string[] =>
 export const wordsHeight = (shown: Shown, width: number): number =>
   HEAD * headLines(shown, width).length + wordLines(shown, width).length * hands.text.size * leading + 4;
 
-/** The words, from a top left point. */
+/** From a top left point. */
 export function wordShapes(shown: Shown, [x, y]: Point, width: number): Shape[] {
   const { mark } = shown;
   const aside = markWidth(shown);

@@ -1,4 +1,4 @@
-/** One panel: a cinch on the side of a horse, to scale. */
+/** A cinch on the side of a horse, to scale. */
 import type { Facts } from '../horse/facts.ts';
 import type { Units } from '../units/text.ts';
 import { clearanceLayer } from './clearance.ts';
@@ -17,7 +17,7 @@ export interface Size {
   readonly height: number;
 }
 
-/** Shared by all panels of a picture. */
+/** The same in all panels. */
 export interface Setting {
   readonly facts: Facts;
   readonly units: Units;
@@ -27,7 +27,7 @@ export interface Setting {
   readonly extent: Extent;
 }
 
-/** The largest scale that shows the horse from forearm to withers and every cinch whole. */
+/** The largest scale that shows forearm, withers and every cinch. */
 export function settingFor(
   shown: readonly Shown[],
   { facts, units }: Pick<Setting, 'facts' | 'units'>,
@@ -39,7 +39,7 @@ export function settingFor(
   return { facts, units, size, horse, scale, extent: filled(least, horse, [size, scale]) };
 }
 
-/** Inches of horse that must show. */
+/** Inches that must show. */
 function extentOf(shown: readonly Shown[], { ring, room, centreLine, girth, k }: Facts): Extent {
   const sides = shown.flatMap(({ candidate }) => {
     if (candidate === undefined) return [];
@@ -56,7 +56,7 @@ function extentOf(shown: readonly Shown[], { ring, room, centreLine, girth, k }:
   };
 }
 
-/** Uses spare room: first as far as the chest, then more behind than ahead. */
+/** Spare room goes to the chest first, then more behind than ahead. */
 function filled(least: Extent, { chest: reach }: Horse, [{ width, height }, scale]: [Size, number]): Extent {
   const spare = (width * scale) / POINTS - (least.forward - least.back);
   const chest = Math.min(spare, Math.max(0, reach + 1.5 - least.forward));
@@ -69,7 +69,7 @@ function filled(least: Extent, { chest: reach }: Horse, [{ width, height }, scal
   };
 }
 
-/** Forward is left, as on a horse's near side. */
+/** The near side: forward is left. */
 export function panelLayers(
   { candidate, mark, clearance }: Shown,
   set: Setting,

@@ -2,7 +2,6 @@
 import { Resvg, type ResvgRenderOptions } from '@resvg/resvg-js';
 
 export interface PngOptions {
-  /** Paths of our fonts. */
   readonly fontFiles: readonly string[];
   /** Per inch of paper. */
   readonly dots: number;
@@ -25,7 +24,7 @@ const rendered = (
 export const svgPng = (svg: string, { fontFiles, dots }: PngOptions): Uint8Array =>
   rendered(svg, fontFiles, { mode: 'zoom', value: dots / OWN_DOTS }).asPng();
 
-/** That many pixels wide, on a transparent background, colors premultiplied. */
+/** `width` pixels wide, transparent, colors premultiplied. */
 export function svgPixels(
   svg: string,
   { fontFiles, width }: { readonly fontFiles: readonly string[]; readonly width: number },

@@ -1,10 +1,10 @@
-/** Draws picture layers on a PDF page, point for point. */
+/** Draws layers of a picture on a PDF page. */
 import { colors } from '../pages/look.ts';
 import type { Document } from '../pages/pdf/document.ts';
 import { fills, hands, strokes, type Stroke, type StrokeName } from './look.ts';
 import type { Layer, Shape } from './scene.ts';
 
-/** Draws from the bottom layer up. */
+/** Bottom layer first. */
 export function drawLayers(document: Document, layers: readonly Layer[]): void {
   for (const { shapes, layers: inner = [] } of layers) {
     for (const shape of shapes) drawShape(document, shape);
@@ -33,7 +33,7 @@ function ink(document: Document, { fill, stroke }: { fill?: keyof typeof fills; 
   document[fill === undefined ? 'stroke' : stroke === undefined ? 'fill' : 'fillAndStroke']();
 }
 
-/** Does not rotate text; none of these drawings needs it. */
+/** No text here is turned. */
 function drawLabel(document: Document, { at, text, hand, anchor }: Shape & { kind: 'label' }): void {
   const { face, size, color } = hands[hand];
   document.font(face).fontSize(size).fillColor(colors[color]);

@@ -1,4 +1,4 @@
-/** A picture as plain data: layers of shapes, in points from the top left, y down. */
+/** A picture as data: layers of shapes, points from the top left, y down. */
 import type { FillName, HandName, StrokeName } from './look.ts';
 
 export type Point = readonly [x: number, y: number];
@@ -20,7 +20,7 @@ export type Shape =
       readonly fill?: FillName;
       readonly stroke?: StrokeName;
     }
-  /** One line of raw text with its baseline at `at`. */
+  /** Raw text, its baseline at `at`. */
   | {
       readonly kind: 'label';
       readonly at: Point;
@@ -31,7 +31,7 @@ export type Shape =
       readonly turn?: number;
     };
 
-/** Drawn in order; scripts find a layer by name. */
+/** Scripts find a layer by name. */
 export interface Layer {
   readonly name: string;
   readonly shapes: readonly Shape[];
@@ -43,20 +43,19 @@ export interface Scene {
   /** Points. */
   readonly width: number;
   readonly height: number;
-  /** White border without shapes. */
+  /** White border. */
   readonly margin: number;
   /** For screen readers. */
   readonly title: string;
   readonly about: string;
-  /** Inches of subject per inch of paper. */
+  /** Inches per inch of paper. */
   readonly scale: number;
   readonly layers: readonly Layer[];
 }
 
-/** Maps inches to paper. */
 export type Place = (point: Point) => Point;
 
-/** `factor` scales radii; letters keep their size. */
+/** `factor` scales radii, not letters. */
 export const placed = (shapes: readonly Shape[], place: Place, factor: number): Shape[] =>
   shapes.map((shape): Shape => {
     switch (shape.kind) {
@@ -76,7 +75,7 @@ export const segment = (from: Point, to: Point, stroke: StrokeName): Shape => ({
   stroke,
 });
 
-/** A rectangle between opposite corners. */
+/** Between opposite corners. */
 export const box = (
   [x, y]: Point,
   [right, bottom]: Point,
@@ -92,7 +91,7 @@ export const box = (
   ...look,
 });
 
-/** Rewrites every text. */
+/** With every text rewritten. */
 export const withTexts = (layers: readonly Layer[], of: (text: string) => string): Layer[] =>
   layers.map((layer) => ({
     ...layer,

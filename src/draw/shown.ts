@@ -1,4 +1,4 @@
-/** What one panel shows: a cinch on the side of the horse, and the words above it. */
+/** What one panel shows: a cinch, and the words above it. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Judged } from '../advice/judge.ts';
@@ -14,14 +14,14 @@ import { formatLength } from '../units/print.ts';
 
 export interface Shown {
   readonly head: string;
-  /** Its name at the edge, when several overlap. */
+  /** Its short name. */
   readonly tag: string;
   /** RULED OUT or NOT SURE. */
   readonly mark: string | undefined;
   readonly lines: readonly string[];
-  /** Undefined when it can't be laid on this horse. */
+  /** undefined when it can't be laid on this horse. */
   readonly candidate: Candidate | undefined;
-  /** The clearance in its words, when that is not the tightest one. */
+  /** The clearance in its words, when not the tightest. */
   readonly clearance?: Clearance;
 }
 
@@ -69,7 +69,6 @@ export function shownChecked(checked: Checked, advice: Advice, units: Units): Sh
   };
 }
 
-// Readers of a picture know no command line.
 const heads = {
   wants: 'Asked for',
   current: 'Current cinch',
@@ -80,7 +79,7 @@ const tags = { wants: 'asked for', current: 'current cinch', 'command line': 'as
 /** "straight, 19 strands". */
 const nameOf = ({ style, strands }: Candidate): string => `${shortStyle(style)}, ${String(strands)} strands`;
 
-/** "4 3/4 in wide, 32 in long, on 3 in buckles, strung double". */
+/** "4 3/4 in wide, 32 in long, on 3 in buckles". */
 const tiedText = (candidate: Candidate, advice: Advice, units: Units): string =>
   [
     wideText(candidate, units),
@@ -88,7 +87,7 @@ const tiedText = (candidate: Candidate, advice: Advice, units: Units): string =>
     buckledText(candidate, { advice, units }),
   ].join(', ');
 
-/** "Should clear the elbow by about 1 3/8 in, needs 1 in", "Chance 4 out of 5 (81%)". */
+/** "Should clear the elbow by about 1 3/8 in, needs 1 in". */
 function clearLines({ clearance, cordClearance }: Candidate, units: Units): string[] {
   const { inches, skin, where, chance } = clearance;
   const odds = `Chance ${oddsText(chance)}`;

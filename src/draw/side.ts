@@ -1,4 +1,4 @@
-/** The side of the barrel with its skin laid flat, inches: x forward of the girth groove, s up from the chest midline. */
+/** A cinch on the barrel's skin laid flat, inches: x forward of the girth groove, s up from the chest midline. */
 import type { Facts } from '../horse/facts.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { flatOf } from '../cinch/flat.ts';
@@ -6,10 +6,10 @@ import { outlineOf, widthAt } from '../cinch/outline.ts';
 import { buckleShapes, cordShapes, rung, strandShapes, wovenShapes } from './cinch-parts.ts';
 import type { Layer, Point, Shape } from './scene.ts';
 
-/** Only for recognition; nothing is judged by them [common practice, no source]. */
+/** Inches, only to draw; nothing is judged by them [practice, no source]. */
 const usual = { latigo: 1.75, ring: 1.5 };
 
-/** From the bottom up; the front edge is the one that was judged. */
+/** From the bottom up; the front edge is the one judged. */
 export function cinchLayers(candidate: Candidate, facts: Facts): Layer[] {
   const { slope } = facts.centreLine;
   const { stations, widths } = outlineOf(candidate.shape);
@@ -39,7 +39,7 @@ export function pointsOf(flat: ArrayLike<number>): Point[] {
 function barShapes(candidate: Candidate, slope: number): Shape[] {
   const { shape } = candidate;
   const { bars, half } = flatOf(candidate);
-  // On the horse the cinch has stretched by this share.
+  // The share by which the cinch has stretched.
   const given = shape.top / half;
   return bars.flatMap(({ from, length }) => {
     const high = shape.top - from * given;
@@ -55,7 +55,7 @@ function barShapes(candidate: Candidate, slope: number): Shape[] {
   });
 }
 
-/** None when the buckle already reaches the ring. */
+/** None when the buckle reaches the ring. */
 function latigoShapes({ buckle, shape }: Candidate, { centreLine: { slope }, ring }: Facts): Shape[] {
   const from = shape.top + rung * buckle.frameHeight;
   const half = Math.min(usual.latigo, buckle.frameWidth * 0.7) / 2;
@@ -70,7 +70,7 @@ function latigoShapes({ buckle, shape }: Candidate, { centreLine: { slope }, rin
   return [{ kind: 'area', points, fill: 'strap', stroke: 'strap' }];
 }
 
-/** The latigo goes through the lower rim. */
+/** The latigo passes the lower rim. */
 const ringShapes = ({ ring }: Facts): Shape[] => [
   { kind: 'circle', at: [ring.x, ringMiddle(ring)], radius: usual.ring, stroke: 'ring' },
 ];

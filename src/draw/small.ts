@@ -1,4 +1,4 @@
-/** A small picture of one cinch on its horse, for a paper. */
+/** A small picture of a cinch on its horse, for a paper. */
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Facts } from '../horse/facts.ts';
 import type { Drawing } from '../pages/sheet.ts';
@@ -14,9 +14,9 @@ import { svgElement } from './svg.ts';
 /** Points; the paper stays one page. */
 const SIZE: Size = { width: 158, height: 176 };
 
-/** The cinch on the side of the horse, to scale. */
+/** To scale. */
 export function smallPicture(candidate: Candidate, facts: Facts, units: Units): Drawing {
-  // Papers tell the strands' clearance, not that of the tightest place.
+  // Papers tell the strands' clearance.
   const clearance = candidate.cordClearance;
   const shown = { head: '', tag: '', mark: undefined, lines: [], candidate, clearance };
   const set = settingFor([shown], { facts, units }, SIZE);

@@ -1,17 +1,17 @@
-/** A picture as one self-contained SVG, the same on every machine; the only place that rounds. */
+/** A picture as a self-contained SVG, the same on every machine; nothing else rounds. */
 import { html } from '../pages/html.ts';
 import { colors } from '../pages/look.ts';
 import { isKnown, textWidth } from './letters.ts';
 import { families, fills, hands, strokes, type FillName, type StrokeName } from './look.ts';
 import type { Layer, Point, Scene, Shape } from './scene.ts';
 
-/** XML allows a few letters fewer than HTML (XML 1.0, 2.2). */
+/** XML allows fewer letters than HTML (XML 1.0, 2.2). */
 const xml = (text: string): string =>
   html(text).replace(/[\ufffe\uffff]/g, (sign) => `\\u{${sign === '\ufffe' ? 'fffe' : 'ffff'}}`);
 
 const mmPerPoint = 25.4 / 72;
 
-/** Millimeters for files that machines cut. */
+/** Machines cut in millimeters. */
 export type SvgUnit = 'pt' | 'mm';
 
 /** The whole file. */
@@ -19,7 +19,7 @@ export function sceneSvg(scene: Scene, unit: SvgUnit = 'pt'): string {
   return `<?xml version="1.0" encoding="UTF-8"?>\n${svgElement(scene, unit)}`;
 }
 
-/** For use inside a page. */
+/** For inside a page. */
 export function svgElement(
   { width, height, margin, title, about, scale, layers }: Scene,
   unit: SvgUnit = 'pt',
@@ -39,7 +39,6 @@ interface Pen {
   readonly number: (points: number) => string;
 }
 
-/** Thousandths: finer than any printer. */
 const penFor = (unit: SvgUnit): Pen => ({
   number: (points) => rounded(unit === 'pt' ? points : points * mmPerPoint, 3),
 });
@@ -87,7 +86,7 @@ function strokeText(name: StrokeName | undefined, { number }: Pen): string {
   return ` stroke="${colors[color]}" stroke-width="${number(width)}"${dashes}`;
 }
 
-/** Fixes the length of text of known width, so another font does not shift it. */
+/** Fixes the length of text, so another font does not shift it. */
 function labelText(
   { at, text, hand, anchor = 'start', turn = 0 }: Shape & { kind: 'label' },
   pen: Pen,

@@ -21,7 +21,6 @@ export function templatesPdf(templates: readonly Template[], options: PdfOptions
   });
 }
 
-/** The part of the drawing on one sheet. */
 function drawPart(document: Document, { window, from }: Tile, layers: readonly Layer[]): void {
   const { x, y, width, height } = window;
   document.save();

@@ -1,4 +1,4 @@
-/** A template: the cinch laid flat at true size, for the maker to lay the work on. */
+/** A template: the cinch at true size, to lay the work on. */
 import type { Advice } from '../advice/advice.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { capital, type Units } from '../units/text.ts';
@@ -24,18 +24,17 @@ export interface TemplateOf {
 }
 
 export interface Template {
-  /** 72 points to an inch of cinch. */
+  /** At true size. */
   readonly drawing: Scene;
   readonly notice: string | undefined;
   readonly title: string;
-  /** What it is and where its bars are. */
   readonly lines: readonly string[];
 }
 
-/** Left and right of the cinch, points. */
+/** Points. */
 const SIDE = 12;
 
-/** The template of one cinch. */
+/** Of one cinch. */
 export function templateOf({ advice, candidate, mark, units }: TemplateOf): Template {
   const { order, lengthNeed } = advice.facts;
   const cinch = flatCinch(candidate, order.colors?.accent ?? []);
@@ -70,14 +69,14 @@ export function templateOf({ advice, candidate, mark, units }: TemplateOf): Temp
   };
 }
 
-/** Saves ink; bars still hide the strands under them. */
+/** Saves ink; bars hide the strands under them. */
 function unfilled(shape: Shape): Shape {
   if (shape.kind !== 'area') return shape;
   const { fill, ...rest } = shape;
   return fill === 'woven' ? { ...rest, fill: 'paper' } : fill === 'cord' ? rest : shape;
 }
 
-/** 100 mm and 4 in, to measure on every sheet. */
+/** 100 mm and 4 in, to measure. */
 export function checkBars([x, y]: Point): Shape[] {
   const bar = (down: number, points: number, text: string): Shape[] => [
     segment([x, y + down], [x + points, y + down], 'buckle'),
@@ -92,7 +91,7 @@ export const checkBarsHeight = 26;
 
 const LINE = hands.text.size * leading;
 
-/** On one sheet as large as needed, with its words. */
+/** On one sheet as large as needed. */
 export function templateScene(template: Template): Scene {
   const { drawing, notice, title, lines } = template;
   const words = [...(notice === undefined ? [] : [notice]), printWords, ...lines].flatMap((text) =>

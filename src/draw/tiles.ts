@@ -1,4 +1,4 @@
-/** Splits a template over several sheets of paper, and labels them. */
+/** Splits a template over labeled sheets of paper. */
 import { textLines, linesAt, shortened, textWidth } from './letters.ts';
 import { hands, leading } from './look.ts';
 import { box, segment, type Layer, type Point, type Shape } from './scene.ts';
@@ -17,19 +17,18 @@ export interface Tile {
   readonly height: number;
   /** "A1": row letter, column number. */
   readonly label: string;
-  /** Where the drawing shows on the sheet. */
   readonly window: Rectangle;
-  /** Point of the drawing at the window's top left corner. */
+  /** The drawing's point at the window's top left. */
   readonly from: Point;
-  /** In drawing points, clipped with it; marks that overlap when sheets are joined. */
+  /** In drawing points; they overlap when sheets are joined. */
   readonly marks: readonly Layer[];
   /** In sheet points. */
   readonly layers: readonly Layer[];
 }
 
-/** Shared by neighboring sheets, points. */
+/** Points shared by neighbors. */
 const OVERLAP = 36;
-/** Unprintable border, generously, points. */
+/** Unprintable border, points. */
 const MARGIN = 28;
 const FOOT_LINES = 3;
 const FOOT = FOOT_LINES * hands.fine.size * leading + 4;
@@ -39,7 +38,7 @@ interface Grid {
   readonly width: number;
   readonly height: number;
   readonly window: Rectangle;
-  /** Start of each column and row in the drawing, points. */
+  /** Where columns and rows start in the drawing. */
   readonly lefts: readonly number[];
   readonly tops: readonly number[];
   readonly columns: number;
@@ -70,7 +69,7 @@ function gridOf({ drawing }: Template, { width, height }: { width: number; heigh
 
 type Span = readonly [number, number];
 
-/** Sheet starts along one axis. Neighbors overlap at least by OVERLAP; more if a seam would cut a text and no extra sheet is needed. */
+/** Starts along one axis; neighbors overlap more where a seam would cut a text, if that needs no extra sheet. */
 function startsOf(whole: number, part: number, texts: readonly Span[]): number[] {
   const count = Math.max(1, Math.ceil((whole - OVERLAP) / (part - OVERLAP) - 1e-9));
   let spare = OVERLAP + count * (part - OVERLAP) - whole;
@@ -85,11 +84,11 @@ function startsOf(whole: number, part: number, texts: readonly Span[]): number[]
   return starts;
 }
 
-/** A cut figure is unreadable; a cut sentence is not, and may be too long to save. */
+/** A cut figure is unreadable, a cut sentence is not. */
 const isFigure = ([from, to]: Span): boolean => to - from < FIGURE;
 const FIGURE = 66;
 
-/** The last place at or before this one that cuts no text. */
+/** The last place up to this one that cuts no text. */
 function beforeTexts(place: number, texts: readonly Span[]): number {
   const through = texts.filter(([from, to]) => from < place && place < to);
   if (through.length === 0) return place;
@@ -99,7 +98,7 @@ function beforeTexts(place: number, texts: readonly Span[]): number {
 /** Points around a text. */
 const ROUND = 3;
 
-/** Extent of texts along axis 0 (across) or 1 (down). */
+/** Along axis 0 (across) or 1 (down). */
 function textSpans(layers: readonly Layer[], axis: 0 | 1): Span[] {
   return layers.flatMap(({ shapes, layers: inner = [] }): Span[] => [
     ...shapes.flatMap((shape): Span[] => {
@@ -140,7 +139,7 @@ function tileOf(template: Template, grid: Grid, cell: Cell): Tile {
   };
 }
 
-/** Crosses at four places of every shared strip, to align sheets against the light. */
+/** Crosses in every shared strip, to align sheets against the light. */
 function jointShapes({ window, lefts, tops }: Grid): Shape[] {
   const places: Point[] = [];
   for (const [row, top] of tops.entries()) {
@@ -177,7 +176,7 @@ function headShapes({ title, notice }: Template, grid: Grid, cell: Cell): Shape[
   ];
 }
 
-/** The edge of the window, and of the next sheet. */
+/** Of the window and the next sheet. */
 function edgeShapes({ window, lefts, tops }: Grid, { row, column }: Cell): Shape[] {
   const { x, y, width, height } = window;
   const [right, bottom] = [x + width, y + height];
@@ -188,7 +187,7 @@ function edgeShapes({ window, lefts, tops }: Grid, { row, column }: Cell): Shape
   ];
 }
 
-/** Where the next sheet starts within this one; empty on the last. */
+/** Where the next sheet starts; empty on the last. */
 const nextOf = (starts: readonly number[], at: number): number[] => {
   const [here = 0, next] = starts.slice(at, at + 2);
   return next === undefined ? [] : [next - here];

@@ -16,9 +16,9 @@ type Hold =
     }
   | { readonly kind: 'none' };
 
-/** Largest move that is no drag, screen units. */
+/** Smaller moves are no drag, screen units. */
 const tremble = { mouse: 4, touch: 10 };
-/** Largest distance that is on a mark, screen units. */
+/** Distance that counts as on a mark, screen units. */
 const reach = { mouse: 14, touch: 26 };
 
 /** Listens on the stage. */

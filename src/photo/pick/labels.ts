@@ -11,6 +11,7 @@ export interface Label {
 /** Rough letter height and width, screen units. */
 const LINE = 16;
 const LETTER = 8.6;
+/** Half a mark. */
 const MARK = 9;
 
 const tries: readonly Label[] = [-10, 20, 5].flatMap((dy): Label[] => [

@@ -37,7 +37,7 @@ const start = [initJpegDecoder, initJpegEncoder, initPngDecoder, initPngEncoder]
 const decoders: Readonly<Record<PictureKind, Decode>> = { jpeg: decodeJpeg, png: decodePng };
 const encoders = { jpeg: encodeJpeg as unknown as Encode, png: encodePng as unknown as Encode };
 
-/** For the ImageData that the codecs make and Node 20 lacks. */
+/** Node 20 lacks ImageData, which the codecs make. */
 export class Pixels implements Raster {
   readonly data: Uint8ClampedArray;
   readonly width: number;

@@ -93,7 +93,11 @@ type Sheet = Extract<Reference, { kind: 'sheet' }>;
 /** Assumes the optical axis in the middle. */
 const centerOf = ({ imageSize: [width, height] }: Photo): Point => [width / 2, height / 2];
 
-/** The map's columns are the sheet's edges, seen (Zhang 2000, section 2.1). undefined when the corners make no sheet; `focal` is pixels an inch at one inch. */
+/**
+ * The map's columns are the sheet's two edges as seen; their third parts give the direction (Zhang 2000, section 2.1).
+ * @param focal pixels an inch at one inch
+ * @returns undefined when the corners make no sheet
+ */
 function lookAt({ width, height, corners }: Sheet, center: Point, focal: number): Look | undefined {
   const inches: Point[] = [
     [0, height],

@@ -37,8 +37,10 @@ export interface PhotoReading {
 
 const names = ['room', 'ringBehindElbow', 'ringOffset', 'ringHeight', 'depth', 'setBack', 'barSpan'] as const;
 
-/** Each error is tried both ways, and the squares of half the differences add up (JCGM 100:2008, 5.1.2 and 5.1.3 note). Depth moves nothing
- * sideways while the camera looks straight, so depth with angle adds a second-order term. */
+/**
+ * Each error is tried both ways, and the squares of half the differences add up (JCGM 100:2008, 5.1.2 and 5.1.3 note). Depth moves nothing
+ * sideways while the camera looks straight, so depth with angle adds a second-order term.
+ */
 export function readLandmarks(photo: Photo, guess: Guess, model: Model): PhotoReading {
   const usual: Scene = {
     photo,
