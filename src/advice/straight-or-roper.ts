@@ -29,7 +29,7 @@ export function otherStyles(
       style,
       spec,
       criterion: undefined,
-      why: narrowest?.reason ?? say`no side is left below the buckle`,
+      why: narrowest?.reason ?? say`no room below the buckle`,
     };
   });
 }

@@ -32,8 +32,8 @@ const questions: Readonly<Record<string, string>> = {
   bleeding: elbowOrBuckle,
   rub: elbowOrBuckle,
   roper: 'high or low? say "wants high flare" or "wants low flare"',
-  not: 'leave out what the horse has not',
-  no: 'leave out what the horse has not',
+  not: 'say only the troubles it has',
+  no: 'say only the troubles it has',
 };
 
 /** A key's own word wins over a synonym. undefined for other words. */
