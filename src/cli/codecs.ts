@@ -18,7 +18,7 @@ export async function photoCodecs(): Promise<Codecs> {
   });
 }
 
-/** Node has it, but its types do not. */
+/** Missing from Node's types. */
 interface WebAssemblyHere {
   readonly compile: (bytes: Uint8Array) => Promise<object>;
 }

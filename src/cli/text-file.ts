@@ -1,4 +1,4 @@
-/** Bytes of a file become text, or a reason why not. */
+/** A file's bytes become text, or a reason why not. */
 import { isUtf8 } from 'node:buffer';
 
 /** Orders take a few hundred bytes. */
@@ -33,7 +33,7 @@ function lineAt(bytes: Buffer, end: number): number {
   return line;
 }
 
-/** The first invalid sequence, found by bisection. */
+/** Found by bisection. */
 function firstWrong(bytes: Buffer): number {
   let good = 0;
   let bad = bytes.length;
@@ -45,7 +45,7 @@ function firstWrong(bytes: Buffer): number {
   return wholeSigns(bytes, good);
 }
 
-/** Moved back so no sign is cut. */
+/** Moves back so no character is cut. */
 function wholeSigns(bytes: Buffer, end: number): number {
   for (let back = 1; back <= 3 && back <= end; back++) {
     const byte = bytes[end - back] ?? 0;

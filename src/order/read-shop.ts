@@ -36,7 +36,7 @@ export function readShop(text: string, file: string): ShopRead {
   return { ok: false, problems: inOrder(all) };
 }
 
-/** The shop's numbers over the defaults. */
+/** Its numbers replace defaults. */
 function toShop(written: WrittenShop): Shop {
   const overrides = written.model ?? {};
   const overridden = modelKeys.filter((key) => overrides[key] !== undefined);

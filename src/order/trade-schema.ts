@@ -17,7 +17,7 @@ import { amount, currencyCode, exactNumber, percent } from './money-leaves.ts';
 
 const maybe = z.optional;
 
-/** A list of blocks. */
+/** Of blocks. */
 export function list<T extends z.ZodMiniType>(about: string, entry: T) {
   const schema = z.array(entry, `${about}, as a list`);
   jsonOf.set(schema, { description: about });
@@ -30,7 +30,7 @@ const leadDays = () => maybe(wholeNumber({ min: 0, max: 365, about: 'days until 
 const minutes = (about: string) => exactNumber({ min: 0, max: 600, about });
 const factor = (about: string) => maybe(exactNumber({ min: 0.1, max: 10, about }));
 
-/** For buckles, besides their size. */
+/** Besides a buckle's size. */
 export const hardwareShape = {
   metal: maybe(freeText('metal or finish')),
   'on-hand': onHand('buckles'),
@@ -43,7 +43,7 @@ const putUp = block('spools or hanks of one length', {
   lot: maybe(freeText('dye lot')),
   feet: plainNumber({ min: 1, max: 99_999, about: 'feet of cord on one spool or hank' }),
   count: wholeNumber({ min: 0, max: 9999, about: 'how many unopened spools or hanks are on hand' }),
-  // Not a set: two remnants may be the same length.
+  // Not a set: two remnants may have one length.
   opened: maybe(
     list(
       'feet left on opened spools or hanks',
@@ -52,7 +52,7 @@ const putUp = block('spools or hanks of one length', {
   ),
 });
 
-/** For cords, besides color and ply. */
+/** Besides a cord's color and ply. */
 export const cordShape = {
   'put-ups': list('spools or hanks on hand (an empty list when there are none)', putUp),
   orderable: trueFalse('whether more can be ordered'),
@@ -126,7 +126,7 @@ const bench = block('a bench', {
   days: listOf('days it works', oneOf('a day of the week', weekdays, slips)),
 });
 
-/** Keys at the top of the file. */
+/** At the top. */
 export const tradeShape = {
   currency: maybe(currencyCode()),
   dees: maybe(list('dees', dee)),

@@ -21,9 +21,9 @@ class Keys extends Transform {
 export function takeKeys({ input, output }: Terminal): Terminal & { readonly giveBack: () => void } {
   const keys = new Keys();
   input.setRawMode?.(true);
-  // A closed window takes no more lines; answers must still be kept.
+  // Answers are kept even after the window closes.
   output.on('error', ignore);
-  // Some terminals report no width, which would give one letter per line.
+  // Without a width, each letter would get its own line.
   output.columns ||= WIDTH;
   input.pipe(keys);
   return {

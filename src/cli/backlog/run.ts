@@ -11,7 +11,7 @@ import { rowsOf, unreadableRow } from './rows.ts';
 interface Around {
   readonly shop: Shop;
   readonly io: CliIo;
-  /** Called with the bytes of every piece read. */
+  /** With the bytes of every piece. */
   readonly took: (bytes: number) => void;
 }
 
@@ -27,7 +27,7 @@ export async function* rowsOfAll(sources: readonly Source[], around: Around): As
 
 const linesByName = /\.(?:ndjson|jsonl)$/i;
 
-/** An unreadable source gets a row that says so. */
+/** One row for an unreadable source. */
 async function* rowsIn(source: Source, { shop, io, took }: Around): AsyncGenerator<Row> {
   const { label: file, path = '', fault } = source;
   let document = 1;

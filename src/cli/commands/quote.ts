@@ -70,7 +70,7 @@ prices of the day the order was taken. CSV is one row per order.
   json: async () => (await import('../../views/paper-json.ts')).quotesJson,
 };
 
-/** Errors: one number for several invoices, an amount without an invoice, a bad amount. */
+/** Errors: one number for several invoices, --paid without an invoice, a bad amount. */
 function invoiceAsked({ options, shop, count }: Source): Written['invoice'] {
   const { invoice: number, paid: text } = options;
   if (number === undefined) {
@@ -88,7 +88,7 @@ function invoiceAsked({ options, shop, count }: Source): Written['invoice'] {
 }
 
 interface Beside {
-  /** undefined without a backlog. */
+  /** Only with a backlog. */
   readonly windowOf?: (taken: Taken, advice: Advice) => PromiseWindow | undefined;
   readonly code: ExitCode;
 }

@@ -57,7 +57,6 @@ const lack = {
   hint: 'Make one with: cinchwright photo --pick PICTURE',
 };
 
-/** A picture and its photo. */
 interface Drawn extends Picture {
   readonly file: string;
 }

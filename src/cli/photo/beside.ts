@@ -1,4 +1,4 @@
-/** Where an order's picture may be: next to the order file, or in a named folder. */
+/** Finds an order's picture next to the order file or in a named folder. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { systemCode, systemWords } from '../system-error.ts';
@@ -29,7 +29,6 @@ export function besideOrder(file: string, folder: string): Found {
 
 const outside = "it is outside the order file's folder; name another folder with --photos-from";
 
-/** Strictly inside. */
 function isInside(file: string, folder: string): boolean {
   const from = path.relative(folder, file);
   return from !== '' && from !== '..' && !from.startsWith(`..${path.sep}`) && !path.isAbsolute(from);

@@ -16,9 +16,9 @@ export type Looked =
   | { readonly ok: false; readonly problem: Problem };
 
 /**
- * A missing picture is fine: the marks are enough.
+ * A missing picture is fine: marks are enough.
  * @param name the order file as named, "-" for standard input
- * @param from folder of the pictures; the order file's own when undefined
+ * @param from folder of the pictures, by default the order file's
  */
 export async function lookAtPicture(
   entry: Good,
@@ -73,7 +73,7 @@ function sizeWords(
   };
 }
 
-/** The order kept no places, so its file is read again; piped input is gone. */
+/** Reads the file again, since orders keep no places; piped input is gone. */
 export async function placed(
   entry: Good,
   { key, ...words }: Words,
