@@ -1,4 +1,4 @@
-/** A cinch named on the command line, completed from the order. */
+/** A cinch named on the command line. */
 import { Option, type Command } from 'commander';
 import type { Checked } from '../advice/check.ts';
 import type { CinchAsked, Shop, Style } from '../order/types.ts';

@@ -1,4 +1,4 @@
-/** A backlog: each order with its spec, whatever the file order. */
+/** A backlog: each order with its spec. */
 import type { Shop } from '../order/types.ts';
 import type { Keyed } from '../work/planned.ts';
 import type { PaperResult } from '../words/types.ts';
@@ -43,7 +43,7 @@ export async function backlogOf(
   return { entries, results, orders };
 }
 
-/** Says what is left out and why; returns the exit code. */
+/** Says what is left out and why. */
 export async function tellLeftOut(
   { entries, results }: Backlog,
   io: CliIo,
@@ -58,7 +58,7 @@ export async function tellLeftOut(
   return without.length > 0 ? exit.noSpec : exit.good;
 }
 
-/** Throws when the shop file has no hours or benches. */
+/** Errors: the shop file has no hours or benches. */
 export async function needAgenda(shop: Shop): Promise<void> {
   const { missingForAgenda } = await import('../work/agenda.ts');
   const missing = missingForAgenda(shop);

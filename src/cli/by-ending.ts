@@ -36,7 +36,7 @@ export function formatByEnding(command: Command): void {
   command.setOptionValueWithSource('format', format, 'implied');
 }
 
-/** undefined for plain text or no ending. Errors: an unknown ending. */
+/** undefined for plain text. Errors: an unknown ending. */
 function formatNamed(out: string): string | undefined {
   const [ending = '', letters = ''] = /\.(\w+)$/.exec(out) ?? [];
   const format = formatOf[letters.toLowerCase()];

@@ -9,9 +9,9 @@ const mark = /^(?:\ufeff|\u00ef\u00bb\u00bf)/;
 const withoutMark = (text: string): string => text.replace(mark, '');
 
 /**
- * Whether the first line is in braces and the second opens some: YAML and JSON forbid both together.
+ * True for two lines in braces, which YAML and JSON forbid.
  * @param isCut whether more text follows
- * @returns undefined when it takes more text to tell
+ * @returns undefined when unsure
  */
 export function looksByLine(text: string, isCut: boolean): boolean | undefined {
   const plain = withoutMark(text);

@@ -1,4 +1,4 @@
-/** Loads the photo codecs the build put next to the program. */
+/** Loads the build's photo codecs. */
 import fs from 'node:fs';
 import path from 'node:path';
 import type { Codecs } from '../raster/codecs.ts';

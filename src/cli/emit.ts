@@ -1,4 +1,4 @@
-/** Writes results to standard output, or a whole file at once. */
+/** Writes results to standard output or a file. */
 import path from 'node:path';
 import { CliFault, printable } from './fault.ts';
 import { realName, startOfPlain } from './files.ts';
@@ -26,7 +26,7 @@ function toFile(content: string | Uint8Array, out: string, io: CliIo): void {
   io.stderr(`wrote ${printable(out)}\n`);
 }
 
-/** Says that nothing was written and an old file was kept. */
+/** Also says that an old file was kept. */
 export function tellNotWritten(out: string | undefined, io: CliIo): void {
   if (out === undefined || out === '-') return;
   const kept = io.standsAt(out) === 'file' ? ': the old file was kept' : '';
@@ -59,7 +59,7 @@ export function sameFile(
   );
 }
 
-/** Errors: the file exists and holds orders or a shop. */
+/** Errors: the file holds orders or a shop. */
 export function guardOrders(option: string, out: string, io: CliIo): void {
   if (out === '-' || !holdsOrders(realName(path.resolve(io.cwd, out)))) return;
   throw new CliFault(`${option} would write over ${printable(out)}, which holds an order or a shop`, {

@@ -1,4 +1,4 @@
-/** What can go wrong on the command line, with exit codes. */
+/** Command line errors and exit codes. */
 
 /** All exit codes. */
 export const exit = {

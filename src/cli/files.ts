@@ -5,7 +5,7 @@ import { unbroken } from './interrupt.ts';
 import type { Standing } from './io.ts';
 import { systemCode } from './system-error.ts';
 
-/** Up to one byte over the limit, to show it is too long; also pipes and devices. */
+/** Also pipes and devices. One byte over the limit means too long. */
 export function readUpTo(file: string, limit: number): Buffer {
   const handle = fs.openSync(file, 'r');
   try {
@@ -78,7 +78,7 @@ export function writeHandle(handle: number, content: string | Uint8Array): void 
   }
 }
 
-/** Follows links, so two names of one file match. Unknown files and devices keep their name. */
+/** Follows links, so two names of one file match; devices keep theirs. */
 export function realName(file: string): string {
   try {
     const stat = fs.statSync(file, { throwIfNoEntry: false });
@@ -89,7 +89,7 @@ export function realName(file: string): string {
   }
 }
 
-/** Unreadable counts as nothing: writing will say why. */
+/** Unreadable counts as nothing. */
 export function standsAt(file: string): Standing {
   try {
     return fs.statSync(file).isDirectory() ? 'directory' : 'file';
@@ -112,7 +112,7 @@ function pause(): void {
   Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 2);
 }
 
-/** Writes a temporary file and renames it, so readers see old or new. Pipes and devices are written directly; links stay. */
+/** Renames a temporary file, so readers see old or new. Writes pipes and devices directly; keeps links. */
 export function replaceFile(named: string, content: string | Uint8Array): void {
   const old = fs.statSync(named, { throwIfNoEntry: false });
   if (old !== undefined && !old.isFile()) {

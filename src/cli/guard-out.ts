@@ -18,7 +18,7 @@ export function guardOut(command: Command, io: CliIo): void {
   const { out, force } = command.optsWithGlobals<{ out?: unknown; force?: true }>();
   if (typeof out !== 'string' || out === '' || out === '-' || force === true) return;
   const file = realName(path.resolve(io.cwd, out));
-  // Orders and shops have their own error, even with --force.
+  // Orders and shops have their own error.
   if (io.standsAt(out) !== 'file' || holdsOrders(file) || isOurs(file)) return;
   throw new CliFault(`${printable(out)} already exists, and cinchwright did not write it`, {
     hint: 'Give another name, or add --force to write over it.',

@@ -1,4 +1,4 @@
-/** Reads orders from files and standard input; an unreadable one stops no other. */
+/** Reads orders; an unreadable file stops no other. */
 import type { Problem } from '../yaml/problem.ts';
 import type { OrderRead } from '../order/read-orders.ts';
 import { ENOUGH, isBlank, looksByLine } from './by-line.ts';

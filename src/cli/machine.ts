@@ -22,7 +22,7 @@ const STDIN = 0;
 const STDOUT = 1;
 const STDERR = 2;
 
-/** By file number, with lazy checks: Node's stream objects slow every start. */
+/** By file number, with lazy checks: Node's streams slow every start. */
 export function thisMachine(): CliIo {
   const at = (name: string): string => path.resolve(name);
   return {
@@ -70,7 +70,7 @@ export function thisMachine(): CliIo {
   };
 }
 
-/** The sure check loads slowly, so quick ones come first. */
+/** Quick checks first; the sure one loads slowly. */
 function isTerminal(handle: number): boolean {
   try {
     const stat = fs.fstatSync(handle);

@@ -1,4 +1,4 @@
-/** Turns files, folders and patterns into a list of order files. */
+/** Turns files, folders and patterns into order files. */
 import { CliFault, exit, printable } from './fault.ts';
 import { namesOf } from './input.ts';
 import type { CliIo } from './io.ts';

@@ -70,7 +70,7 @@ export interface PaperKind<P> {
   readonly help: string;
   readonly extra?: readonly Option[];
   readonly make: (source: Source) => Promise<Maker<P>>;
-  /** Missing in the shop file; not for the paper's reader. */
+  /** From the shop file; never on the paper. */
   readonly lacking?: (paper: P) => readonly string[];
   readonly assumed?: (paper: P) => readonly string[];
   readonly sheet: (options: PaperOptions) => Promise<(paper: P) => Sheet>;

@@ -1,4 +1,4 @@
-/** Papers as PDF: to --out, or standard output unless it is a terminal. */
+/** Papers as PDF, but never on a terminal. */
 import type { Paper } from '../pages/pdf/document.ts';
 import { asPaper, type Sheet } from '../pages/sheet.ts';
 import { emitBytes } from './emit.ts';

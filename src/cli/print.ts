@@ -6,7 +6,7 @@ import type { CliIo } from './io.ts';
 import { emitPdf } from './pdf.ts';
 import { reportOptions } from './screen.ts';
 
-/** Any sheet prints as these. A new one also goes into `onSheets` and by-ending.ts. */
+/** A new one also goes into `onSheets` and by-ending.ts. */
 export const sheetFormats = ['table', 'markdown', 'html', 'pdf'] as const;
 export const formats = [...sheetFormats, 'json', 'csv'] as const;
 export type Format = (typeof formats)[number] | 'text';

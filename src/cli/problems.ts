@@ -28,7 +28,7 @@ export async function tellFaults(entries: readonly Entry[], io: CliIo, color: bo
   return code;
 }
 
-/** Two orders with one number look alike on paper; both are still done. */
+/** Two orders with one number look alike on paper. */
 function tellTwice(entries: readonly Entry[], io: CliIo): void {
   const places = new Map<string, string[]>();
   for (const entry of entries) {

@@ -1,4 +1,4 @@
-/** The commands, and what the program says about itself. */
+/** The program and its commands. */
 import { Command } from 'commander';
 import { formatByEnding } from './by-ending.ts';
 import { addAsk } from './commands/ask.ts';

@@ -5,7 +5,7 @@ import { readText } from './input.ts';
 import type { CliIo } from './io.ts';
 import { problemsOnStderr } from './problems.ts';
 
-/** Errors: unreadable or faulty, since nothing works without a shop. */
+/** Errors: unreadable or faulty. */
 export async function shopOf(file: string | undefined, io: CliIo, color: boolean): Promise<Shop> {
   if (file === undefined) return (await import('../cinch/default-shop.ts')).defaultShop;
   if (file === '')

@@ -1,4 +1,4 @@
-/** A file's bytes become text, or a reason why not. */
+/** A file's bytes as text, or why not. */
 import { isUtf8 } from 'node:buffer';
 
 /** Orders take a few hundred bytes. */
@@ -6,7 +6,7 @@ export const mostBytes = 5_000_000;
 
 export type TextRead = { ok: true; text: string } | { ok: false; why: string; line: number };
 
-/** UTF-8, at most 5 MB. Errors: too large, not text, another encoding (with its first line). */
+/** UTF-8. Errors: too large, not text, another encoding (with its first line). */
 export function textOf(bytes: Buffer): TextRead {
   if (bytes.length > mostBytes)
     return { ok: false, line: 1, why: 'it is too large: an order file has at most 5 MB' };

@@ -1,4 +1,4 @@
-/** `size --what-if`: an order as it is, and with changes. */
+/** `size --what-if`: an order and its changes. */
 import type { SizeResult } from '../words/types.ts';
 import type { WhatIf } from '../views/side-by-side-sheet.ts';
 import type { Loaded } from '../yaml/load.ts';
@@ -56,7 +56,7 @@ interface Changes {
   readonly changed: readonly Change[];
 }
 
-/** The order as it is, then each change; no changes when unreadable. */
+/** No changes when the order is unreadable. */
 async function changes(
   names: readonly string[],
   options: SizeOptions & { readonly whatIf: readonly string[] },

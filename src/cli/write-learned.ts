@@ -13,7 +13,7 @@ interface Asked {
   readonly until: string;
 }
 
-/** Errors: a shop file that cannot be edited this way. */
+/** Errors: the shop file cannot be edited. */
 export async function writeLearned(learned: Learned, asked: Asked, io: CliIo): Promise<ExitCode> {
   const target = asked.inPlace === true ? asked.shop : asked.write;
   if (target === undefined) return exit.good;

@@ -1,4 +1,4 @@
-/** An empty order to fill in: needed lines open, the rest commented out. */
+/** An empty order to fill in, optional lines commented out. */
 import type { Key, Keys } from './key.ts';
 import { orderKeys } from './order-schema.ts';
 
@@ -19,7 +19,7 @@ const linesOf = (keys: Keys, indent: string): string =>
 function lineOf(name: string, key: Key): string {
   if (key.open !== undefined) return `${name}: # ${key.open}\n`;
   const { keys, note } = key;
-  // A needed key inside a block takes more than one line.
+  // A block with a needed key takes several lines.
   const isOpen = Object.values(keys ?? {}).some(({ open }) => open !== undefined);
   if (keys !== undefined && isOpen) return `${name}:\n${linesOf(keys, '  ')}`;
   return `#${name}: ${exampleOf(key) ?? ''}${note === undefined ? '' : ` # ${note}`}\n`;

@@ -1,4 +1,4 @@
-/** Turns a CSV table of outcomes into the tree a YAML file gives. */
+/** Turns a CSV table of outcomes into a YAML file's tree. */
 import { nearestWord } from '../units/nearest.ts';
 import { listed } from '../units/phrase.ts';
 import { csvRows, type CsvCell } from './csv-rows.ts';
@@ -34,7 +34,7 @@ const needed = ['style', 'strands', 'length', 'days', 'result'] as const;
 type Table = Pick<Loaded, 'file' | 'tree' | 'problems' | 'settled' | 'locate'>;
 type At = (fault: Fault, cell: Pick<CsvCell, 'line' | 'column'>) => Problem;
 
-/** Leaves keep their cells; or the faults of header and rows. */
+/** Its tree with places, or all its faults. */
 export function csvOutcomes(text: string, file: string): Table {
   const at: At = ({ path, expected, found, hint }, { line, column }) => ({
     file,

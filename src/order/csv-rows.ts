@@ -17,14 +17,14 @@ export type CsvRead =
       readonly found: string;
     };
 
-/** Thousands of outcomes; few enough to check at once. */
+/** Enough for thousands of outcomes. */
 const mostCells = 60_000;
 
-/** Quoted text, or all up to the next comma or line end. */
+/** Quoted, or up to the next comma or line end. */
 const cell = /"((?:[^"]|"")*)"|([^,\r\n]*)/y;
 const end = /,|\r\n|\n|\r|$/y;
 
-/** Skips blank lines. The library csv-parse counts cells, not columns, and reports an unclosed quote on the last line. */
+/** Skips blank lines. The csv-parse library counts cells, not columns, and misplaces an unclosed quote. */
 export function csvRows(raw: string): CsvRead {
   const text = raw.replace(/^\ufeff/, '');
   const lines = new Lines(text);

@@ -1,4 +1,4 @@
-/** Puts numbers into a shop file; all else, comments too, stays as written. */
+/** Puts numbers into a shop file and keeps all else, comments too. */
 import { isMap, isScalar, parseDocument, type Pair, type YAMLMap } from 'yaml';
 
 /** In a top-level block. */
@@ -8,7 +8,7 @@ export interface Entry {
   readonly value: string;
 }
 
-/** Read the result again: a bad edit shows as a fault. */
+/** Read the result to find bad edits. */
 export const withEntries = (text: string, entries: readonly Entry[]): string =>
   entries.reduce((edited, entry) => withEntry(edited, entry), text);
 

@@ -14,7 +14,7 @@ export function shopJsonSchema(): Json {
   return toJson(shopSchema, 'A cinchwright shop file');
 }
 
-/** Editors see 2417 as a number where we see text, so our description of a leaf replaces zod's "string". */
+/** Editors take 2417 for a number, so our description of a leaf replaces zod's "string". */
 function toJson(schema: z.ZodMiniType, title: string): Json {
   const made = z.toJSONSchema(schema, {
     io: 'input',

@@ -1,4 +1,4 @@
-/** Declares a key of the order: its reader, its line in the blank form, clerks' words for it. */
+/** Declares a key of the order: its reader, blank line and spoken words. */
 import * as z from 'zod/mini';
 import type { Inches } from '../units/length.ts';
 import { block, listOf, oneOf, type Leaf } from './leaves.ts';
@@ -9,7 +9,7 @@ export interface Key<S extends z.ZodMiniType = z.ZodMiniType> {
   readonly read: S;
   /** Needed, or has a default. */
   readonly always?: true;
-  /** In the blank form: an answer, or what an open line says. Blocks show their keys' answers. */
+  /** In the blank form; blocks show their keys' answers. */
   readonly example?: string;
   readonly open?: string;
   /** After the example, and above the line. */
@@ -76,7 +76,7 @@ type Readers<K extends Keys> = {
 type Camel<S> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
 type Named<T> = { [N in keyof T as Camel<N>]: T[N] };
 
-/** Gives keys their names inside the program. */
+/** Reads a block under the program's names. */
 export function blockOf<K extends Keys>(about: string, keys: K, sample?: string) {
   const readers = Object.entries(keys).map(([name, { read, always }]) => [
     name,

@@ -1,4 +1,4 @@
-/** The kinds of leaf: each turns text into a value, or says what was expected. */
+/** Kinds of leaf: each reads text or says what it expected. */
 import * as z from 'zod/mini';
 import { nearestWord } from '../units/nearest.ts';
 import { parseAge } from '../units/age.ts';
@@ -12,7 +12,7 @@ export type Reading<T> = { ok: true; value: T } | { ok: false; expected?: string
 /** For editors; zod sees only text. */
 export const jsonOf = new WeakMap<object, Json>();
 
-// Each order is read once: compiling a checker costs more than it saves.
+// Orders are read once: compiling a checker does not pay.
 z.config({ jitless: true });
 
 export interface LeafWords {
@@ -145,7 +145,7 @@ export function plainNumber({ min, max, about }: NumberRange): Leaf<number> {
   });
 }
 
-/** Says why it is no number; undefined for other text. */
+/** A number or why not; undefined for other text. */
 export const decimalOf = (text: string): NumberRead | undefined =>
   /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
 

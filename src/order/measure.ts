@@ -1,4 +1,4 @@
-/** Length keys: their ranges, and which unit slip a wrong one suggests. */
+/** Length keys: their ranges, and the unit slips a wrong length suggests. */
 import { formatHands } from '../units/hands.ts';
 import { parseLength, unitOf, type Inches, type LengthUnit } from '../units/length.ts';
 import { tidy } from '../units/number.ts';
@@ -7,11 +7,11 @@ import { didYouMean, leaf, reasonHint, type Leaf } from './leaves.ts';
 
 export interface LengthRange {
   about: string;
-  /** Inches, inclusive [choice]: wide enough for a mule or a miniature, narrow enough to catch a wrong unit. */
+  /** Inches, inclusive [choice]: takes a mule or miniature, catches a wrong unit. */
   min: Inches;
   max: Inches;
   example: string;
-  /** Too long for messages, so for editors only. */
+  /** Too long for messages. */
   more?: string;
   hands?: boolean;
 }

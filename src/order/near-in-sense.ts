@@ -1,4 +1,4 @@
-/** Trade words that mean ours but look different; for hints only. */
+/** Trade words that mean ours but look different, for hints. */
 
 /** A written word -> its possible meanings [common practice, no source]. */
 export type Sense<W extends string = string> = Readonly<Record<string, W | readonly W[]>>;
@@ -31,7 +31,7 @@ export function sensedKey(key: string, parent: string, allowed: readonly string[
   return sensed(key, sense).find((word) => allowed.includes(word));
 }
 
-/** By path: keys that would be wrong anywhere else too. */
+/** By path: where moving the key would be wrong. */
 export const elsewhereOther: Readonly<Record<string, string>> = {
   'horse.age': 'leave out the age of the horse; age under current is the age of the cinch',
   'horse.barrel.width': 'give the depth of the barrel, or its shape in a word, not its width',

@@ -1,4 +1,4 @@
-/** Reports a file of another kind once, instead of key by key. */
+/** Reports a file of another kind once, not key by key. */
 import type { Loaded } from '../yaml/load.ts';
 import type { Problem } from '../yaml/problem.ts';
 

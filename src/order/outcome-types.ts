@@ -21,7 +21,7 @@ export interface Outcome {
   readonly locate: (fault: Fault, path: readonly string[]) => Problem;
 }
 
-/** Enough for checks against orders and shop, even of a faulty outcome. */
+/** For checks against orders and shop, even of a faulty outcome. */
 export interface OutcomeParts extends Pick<Outcome, 'order' | 'locate'> {
   readonly hasPair: boolean;
   readonly tied: Outcome['tied'] | undefined;

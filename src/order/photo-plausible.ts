@@ -1,4 +1,4 @@
-/** Finds impossible photo landmarks: outside the picture, too small, out of order. */
+/** Finds impossible photo landmarks: outside, too small, out of order. */
 import { plumbFault } from '../math/plumb.ts';
 import { apart, cornerFault } from '../math/sheet-corners.ts';
 import { photoBounds } from '../numbers/photo-bounds.ts';

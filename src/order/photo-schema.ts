@@ -48,7 +48,7 @@ const corners = counted(
   (list): readonly [Pixel, Pixel, Pixel, Pixel] => list as unknown as readonly [Pixel, Pixel, Pixel, Pixel],
 );
 
-// With a choice of two blocks, faults of the second would be reported against the first.
+// One block for both kinds: a choice would report faults against the first.
 export const referenceKeys = {
   length: length({ about: 'length of the reference', ...photoBounds.referenceLength, example: '36 in' }),
   from: { read: place('one end') },

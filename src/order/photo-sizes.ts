@@ -1,4 +1,4 @@
-/** Checks sizes from a photo's reference against what a horse can have. */
+/** Checks a photo's sizes against what horses have. */
 import { apart } from '../math/sheet-corners.ts';
 import { bodyBounds } from '../numbers/body-bounds.ts';
 import { photoBounds } from '../numbers/photo-bounds.ts';

@@ -27,7 +27,7 @@ function pairText(tree: Tree | undefined): string | undefined {
   return isPair ? `[${tree.join(', ')}]` : describe(tree);
 }
 
-/** undefined when missing or unreadable, which the schema reports. */
+/** undefined when missing or unreadable. */
 export function pixelAt({ tree }: Across, path: Path): Pixel | undefined {
   return pixelIn(treeAt(tree, [...photoPath, ...path]));
 }

@@ -19,8 +19,8 @@ const orders = checker(orderSchema);
 export const mostOrders = 10_000;
 
 /**
- * One entry per document, also for an empty file. Gives all faults; never throws.
- * @param before lines of the file above the text
+ * One entry per document, or one for an empty file. Never throws.
+ * @param before lines above the text
  */
 export function readOrders(text: string, file: string, before = 0): OrderRead[] {
   const source = sourceOf(text, file, before);

@@ -1,4 +1,4 @@
-/** Reads a YAML or CSV file into checked outcomes, or all its problems. */
+/** Reads a YAML or CSV file into outcomes, or all its problems. */
 import { acrossKeys } from './plausible.ts';
 import { check, checker, inOrder } from './check.ts';
 import { csvOutcomes } from './csv-outcomes.ts';
@@ -123,7 +123,7 @@ function pairFaults(loaded: Loaded, i: number): Problem[] {
   return [loaded.locate({ path: pathText(base), expected }, base)];
 }
 
-/** One order, spec and days reported twice; other cinches or days are fine. */
+/** Same order, spec and days: reported twice. */
 function twice(loaded: Loaded, i: number, seen: Map<string, number>): Problem[] {
   const path = ['outcomes', i, 'order'];
   const order = textAt(loaded, path);

@@ -1,4 +1,4 @@
-/** Reads a shop file into a checked shop with a complete model, or located problems. */
+/** Reads a shop file into a checked shop, or located problems. */
 import { defaultModel } from '../numbers/numbers.ts';
 import { check, checker, inOrder } from './check.ts';
 import { load } from '../yaml/load.ts';

@@ -1,4 +1,4 @@
-/** Which keys a schema takes where, for hints about misplaced or misspelled ones. */
+/** Which keys a schema takes where, for hints. */
 import type { core } from 'zod/mini';
 
 type Schema = core.$ZodType;

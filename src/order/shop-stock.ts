@@ -16,7 +16,7 @@ export const priceOf = (
   { currency }: Pick<WrittenShop, 'currency'>,
 ): Minor | undefined => (text === undefined || currency === undefined ? undefined : minorOf(text, currency));
 
-/** Drops a key without a value, since shops are compared and printed whole. */
+/** Drops missing values, since shops are compared and printed whole. */
 export const kept = <K extends string, V>(key: K, value: V | undefined): Partial<Record<K, V>> =>
   value === undefined ? {} : ({ [key]: value } as Record<K, V>);
 

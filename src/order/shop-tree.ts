@@ -1,4 +1,4 @@
-/** Looks into a shop file's tree, so one wrong leaf hides no other fault. */
+/** Looks into a shop's tree, so one wrong leaf hides nothing. */
 import { parseLength } from '../units/length.ts';
 import { parseNumber, toNumber } from '../units/number.ts';
 import type { Loaded } from '../yaml/load.ts';
@@ -21,7 +21,7 @@ export function empty(loaded: Loaded, path: Path): Problem[] {
   return [loaded.locate(fault, path)];
 }
 
-/** Reports the later of two entries with the same texts. */
+/** Reports the later of two alike. */
 export function usedTwice(loaded: Loaded, entries: readonly (readonly Path[])[]): Problem[] {
   const first = new Map<string, Path>();
   return entries.flatMap((paths) => {

@@ -1,4 +1,4 @@
-/** Checks prices, cord and hardware: no currency, remnants longer than the spool, unknown dees. */
+/** Checks prices, cord and hardware across keys. */
 import { currencyOf, type Currency } from '../units/currency.ts';
 import { readAmount } from '../units/money.ts';
 import { nearestWord } from '../units/nearest.ts';
@@ -44,7 +44,7 @@ function amountPaths(loaded: Loaded): Path[] {
   return all.filter((path) => textAt(loaded, path) !== undefined);
 }
 
-/** A missing currency is one fault; else each amount with too many decimals. */
+/** A missing currency is one fault; else each amount's decimals. */
 function amountFaults(loaded: Loaded): Problem[] {
   const paths = amountPaths(loaded);
   const [first] = paths;

@@ -1,4 +1,4 @@
-/** The business half of a shop file: cord, hardware, prices, labor, taxes, benches, house rules; only put-ups are needed. */
+/** The business half of a shop file; only put-ups are needed. */
 import * as z from 'zod/mini';
 import {
   block,

@@ -1,4 +1,4 @@
-/** A shop's business: hardware and cord with prices, labor, taxes, benches, house rules. */
+/** A shop's business: hardware and cord with prices, labor, taxes, benches. */
 import type { Currency } from '../units/currency.ts';
 import type { Inches } from '../units/length.ts';
 import type { Minor } from '../units/money.ts';

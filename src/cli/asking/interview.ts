@@ -129,7 +129,7 @@ class Talk {
     return formOf(this.#told, { stem: this.#stem, unread });
   }
 
-  /** Prints them if it cannot write, so no answer is lost. */
+  /** Prints the order if it cannot write. */
   write(unread = ''): void {
     const text = this.#form(unread);
     try {

@@ -15,7 +15,7 @@ export interface Prompt {
   readonly typing: (line: string) => void;
 }
 
-/** False after Ctrl-C, Ctrl-D or the end of input. */
+/** False after Ctrl-C, Ctrl-D or the end. */
 export async function prompt(asked: Prompt, terminal: Terminal): Promise<boolean> {
   if (terminal.input.readableEnded) return false;
   settings.aliases.delete('escape');
@@ -55,7 +55,7 @@ function frame({ question, below, after }: Prompt, { state, error, userInput, cu
   return [question, `> ${line}`, ...(rest === '' ? [] : [rest])].join('\n');
 }
 
-/** Inverts the letter at the cursor, since the terminal's own is hidden. */
+/** Marks the cursor, since the terminal's own is hidden. */
 function withCursor(text: string, at: number): string {
   const [under = ' '] = Array.from(text.slice(at));
   const rest = text.slice(at + under.length);

@@ -1,4 +1,4 @@
-/** Writes rows as they come; a file replaces the old one when complete. */
+/** Writes rows as they come; a file appears when complete. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { partOf, writeHandle } from '../files.ts';

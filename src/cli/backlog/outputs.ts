@@ -12,7 +12,7 @@ interface Asked {
   readonly errors?: string;
 }
 
-/** Errors: an input would be overwritten; two outputs share a file. */
+/** Errors: an overwritten input, two outputs in one file. */
 export function checkOutputs(names: readonly string[], { shop, out, errors }: Asked, io: CliIo): void {
   guardInputs(out, [...names, shop], io);
   if (errors === '' || errors === '-') throw new CliFault('--errors needs the name of a file');

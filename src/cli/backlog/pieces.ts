@@ -1,4 +1,4 @@
-/** Cuts a byte stream between orders; each reads as it would in the whole. */
+/** Cuts a byte stream between orders. */
 import { ENOUGH, isBlank, looksByLine } from '../by-line.ts';
 import { mostLetters } from '../../yaml/refused.ts';
 
@@ -10,7 +10,7 @@ export interface Piece {
   readonly isWhole: boolean;
 }
 
-/** UTF-8 needs three per letter; four-byte signs count as two letters. */
+/** UTF-8 takes three at most per JavaScript character. */
 const mostBytes = 3 * mostLetters;
 /** Few orders are longer. */
 const LONG = 65_536;
@@ -18,7 +18,7 @@ const NEWLINE = 0x0a;
 const MARK = Buffer.from('\n---');
 
 /**
- * Independent of how bytes arrive; one empty piece from an empty stream.
+ * The same however bytes arrive; at least one.
  * @param asked whether every line is an order; undefined to find out
  */
 export async function* piecesOf(
@@ -47,10 +47,10 @@ class Cutter {
   #parts: Buffer[] = [];
   #waiting = 0;
   #lines = 0;
-  /** Drops the rest of an order that is too long. */
+  /** Drops the rest of a too long order. */
   #skipping = false;
 
-  /** False when more is needed first. Joins rarely, since each join copies the order. */
+  /** False when more is needed. Joins rarely: each join copies. */
   add(part: Buffer | undefined): boolean {
     if (part !== undefined) this.#parts.push(Buffer.from(part));
     this.#waiting += part?.length ?? 0;

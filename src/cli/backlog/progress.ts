@@ -1,4 +1,4 @@
-/** A progress line on a terminal: orders, share, rate, time left. */
+/** A progress line: orders, share, rate, time left. */
 import type { CliIo } from '../io.ts';
 
 const REDRAW = 100;

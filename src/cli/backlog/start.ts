@@ -69,7 +69,7 @@ export async function backlog(
 const isMissing = ({ path: file, fault }: Source): boolean =>
   fault !== undefined || (file !== undefined && !fs.existsSync(file));
 
-/** A mistyped name must not replace a good table with an empty one. */
+/** A mistyped name must not empty a good table. */
 function nothingRead(sources: readonly Source[], { out }: BacklogOptions, io: CliIo): ExitCode {
   for (const { label, fault = 'there is no such file or folder' } of sources) {
     io.stderr(`cinchwright: ${printable(label)}: ${fault}\n`);

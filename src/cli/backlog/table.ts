@@ -1,4 +1,4 @@
-/** Rows to the output, errors to their table, both to the summary. */
+/** Rows go to the output, errors to their table. */
 import { FirstPlaces } from '../../work/first-places.ts';
 import type { Row } from '../../work/row.ts';
 import { count, newSummary, total, type Summary } from '../../work/summary.ts';

@@ -1,4 +1,4 @@
-/** `photo`: what each side photo measures, how surely, and what that gains. */
+/** `photo`: what each side photo measures and what that gains. */
 import type { Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { PhotoResult } from '../../words/types.ts';

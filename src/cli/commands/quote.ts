@@ -70,7 +70,7 @@ prices of the day the order was taken. CSV is one row per order.
   json: async () => (await import('../../views/paper-json.ts')).quotesJson,
 };
 
-/** Errors: one number for several invoices, --paid without an invoice, a bad amount. */
+/** Errors: one number for several invoices, a bad --paid. */
 function invoiceAsked({ options, shop, count }: Source): Written['invoice'] {
   const { invoice: number, paid: text } = options;
   if (number === undefined) {
@@ -93,7 +93,7 @@ interface Beside {
   readonly code: ExitCode;
 }
 
-/** With a backlog on the benches, from the next day on. */
+/** From the next day, with a backlog on the benches. */
 async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside> {
   if (options.backlog === undefined) return { code: exit.good };
   const { backlogOf, needAgenda, tellLeftOut } = await import('../backlog-orders.ts');

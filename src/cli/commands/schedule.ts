@@ -1,4 +1,4 @@
-/** `schedule`: when each order is tied, which run late, what to promise. */
+/** `schedule`: when each order is tied, and what to promise. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { Agenda } from '../../work/agenda.ts';

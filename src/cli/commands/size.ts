@@ -118,7 +118,7 @@ export async function size(files: readonly string[], options: SizeOptions, io: C
   const shop = await shopOf(options.shop, io, errorColor);
   const entries = await readAll(shop);
   const results = await sizeAll(entries, shop, options);
-  // The screen messages already report unreadable orders.
+  // Standard error already reports unreadable orders.
   const useful = options.format !== 'table' || results.some(({ ok }) => ok);
   if (useful) await printViews(viewsOf(results, { ...reportOptions(options, io), sideBySide }), options, io);
   const told = await tellFaults(entries, io, errorColor);

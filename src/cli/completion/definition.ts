@@ -1,4 +1,4 @@
-/** What can be completed, read from the parser so it stays current. */
+/** What can be completed, read from the parser. */
 import type { Argument, Command, Option } from 'commander';
 import type { WordReader } from '../options.ts';
 import { version } from '../version.ts';
@@ -39,7 +39,6 @@ export interface Definition {
 
 const yamlOptions = ['--shop', '--promise', '--backlog', '--orders', '--save'];
 
-/** Words the definition of an argument lacks. */
 type Known = Readonly<Record<string, readonly string[]>>;
 
 /** `known` adds words the parser lacks. */

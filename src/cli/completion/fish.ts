@@ -31,7 +31,7 @@ ${lines.map((line) => line.trimEnd()).join('\n')}
 `;
 }
 
-/** Counts arguments after the command; finds YAML files. */
+/** Counts arguments; finds YAML files. */
 const helpers = (program: string, flags: readonly string[]): string => `
 # True when so many arguments (or any number) stand behind the command named, or behind none.
 function __${program}_at -a count command

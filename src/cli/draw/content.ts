@@ -1,4 +1,4 @@
-/** Makes file contents from pictures, loading each format on demand. */
+/** Makes file contents from pictures; loads formats on demand. */
 import type { Scene } from '../../draw/scene.ts';
 import type { Template } from '../../draw/template.ts';
 import type { DrawOptions, PictureFormat } from './asked.ts';

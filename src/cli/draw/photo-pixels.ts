@@ -1,4 +1,4 @@
-/** Crops a photo and draws on it, small enough to send. */
+/** Crops a photo and draws on it. */
 import type { PhotoScene } from '../../draw/photo-page.ts';
 import type { Codecs, PictureType } from '../../raster/codecs.ts';
 import type { Orientation, Raster } from '../../raster/raster.ts';

@@ -74,7 +74,7 @@ async function askedOnes(wanted: readonly ToCheck[], advice: Advice, { options }
   };
 }
 
-/** By rank; else the ticket's when flat, the best three from the side. */
+/** By rank; else the ticket's when flat, the best three otherwise. */
 async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
   const { specs, facts } = advice;
   const { spec: rank, units } = options;

@@ -1,4 +1,4 @@
-/** Where pictures go: one to a file, many to a folder, named by order. */
+/** Where pictures go: one to a file, many to a folder. */
 import path from 'node:path';
 import { CliFault } from '../fault.ts';
 import type { CliIo } from '../io.ts';

@@ -1,4 +1,4 @@
-/** Loads the PNG library: it is native code, and all else works without it. */
+/** Loads the native PNG library; all else works without it. */
 import type { svgPixels, svgPng } from '../../draw/png.ts';
 import { CliFault } from '../fault.ts';
 

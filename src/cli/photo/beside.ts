@@ -1,4 +1,4 @@
-/** Finds an order's picture next to the order file or in a named folder. */
+/** Finds an order's picture beside it or in a named folder. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { systemCode, systemWords } from '../system-error.ts';
@@ -8,7 +8,7 @@ export type Found =
   | { readonly is: 'absent' }
   | { readonly is: 'fault'; readonly why: string };
 
-/** Errors: an absolute name, or one outside the folder, by ".." or links. */
+/** Errors: a name that leads outside the folder. */
 export function besideOrder(file: string, folder: string): Found {
   if (file.includes('\0')) return { is: 'fault', why: 'the name has a character no file name can have' };
   if (path.isAbsolute(file) || path.win32.isAbsolute(file)) return { is: 'fault', why: outside };

@@ -1,4 +1,4 @@
-/** Finds an order's picture and checks it against the order. */
+/** Finds and checks an order's picture. */
 import path from 'node:path';
 import type { Photo } from '../../order/photo-types.ts';
 import type { Fault, Problem } from '../../yaml/problem.ts';
@@ -17,8 +17,8 @@ export type Looked =
 
 /**
  * A missing picture is fine: marks are enough.
- * @param name the order file as named, "-" for standard input
- * @param from folder of the pictures, by default the order file's
+ * @param name the order file, "-" for standard input
+ * @param from folder of pictures; the order's by default
  */
 export async function lookAtPicture(
   entry: Good,

@@ -52,7 +52,7 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
   return exit.good;
 }
 
-/** The block will name the picture. Errors: a name or place no order takes. */
+/** Errors: a name or place no order takes. */
 async function guardName(image: string, io: CliIo): Promise<void> {
   const { pictureName } = await import('../../order/photo-schema.ts');
   const full = path.resolve(io.cwd, image);

@@ -1,4 +1,4 @@
-/** Asks for an order: which question is next, what an answer does. */
+/** Asks for an order, one question at a time. */
 import { filledOrder } from '../filled.ts';
 import { treeAt, type Block } from '../../yaml/tree.ts';
 import type { Problem } from '../../yaml/problem.ts';
@@ -70,7 +70,7 @@ export type Telling =
     }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** Empty or "no" skips. An answer may hold more than asked, and correct earlier ones. */
+/** Empty or "no" skips. May hold more than asked, or correct earlier answers. */
 export function answer(
   told: Told,
   id: QuestionId,
@@ -115,7 +115,7 @@ function readings(
   ];
 }
 
-/** Needed keys stay open; `stem` of the file is the default number. */
+/** Needed keys stay open; `stem` is the default number. */
 export function formOf({ tree }: Told, { stem, unread = '' }: { stem: string; unread?: string }): string {
   const form = filledOrder({ ...tree, order: tree['order'] ?? stem });
   return unread === '' ? form : `${form}\n## Typed last, not understood: ${unread}\n`;

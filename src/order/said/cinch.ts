@@ -1,4 +1,4 @@
-/** Reads a cinch as clerks say it: "straight 27 32 in", "low flare 23", "plain 3 buckle". */
+/** Reads a spoken cinch: "straight 27 32 in", "low flare 23", "plain 3 buckle". */
 import { nearestWord } from '../../units/nearest.ts';
 import { tidy } from '../../units/number.ts';
 import { didYouMean, oneOfThese } from '../leaves.ts';

@@ -1,4 +1,4 @@
-/** Lengths as clerks say them: "15.2 hh", "73 girth", "room 4 in", "ring to ring 44 in". */
+/** Spoken lengths: "15.2 hh", "73 girth", "room 4 in", "ring to ring 44 in". */
 import { parseLength, unitOf, type LengthUnit } from '../../units/length.ts';
 import { numberPattern } from '../../units/number.ts';
 import { oneOfThese } from '../leaves.ts';
@@ -58,7 +58,7 @@ export function readLength(phrase: string): Reading | undefined {
   return undefined;
 }
 
-/** A bare number gets the only possible unit; otherwise the reader asks. */
+/** A bare number gets a unit if only one is possible. */
 function lengthText(said: string, range: LengthRange): string | undefined {
   const hands = handsOf(said);
   if (hands !== undefined) return range.hands === true ? hands : undefined;

@@ -1,4 +1,4 @@
-/** Reads a spoken order, or spoken changes to one, with a file's checks. */
+/** Reads a spoken order or change, checked like a file. */
 import { Lines } from '../../yaml/lines.ts';
 import { mostProblems, type Loaded } from '../../yaml/load.ts';
 import { pathText, shown, type Fault, type Problem } from '../../yaml/problem.ts';
@@ -64,7 +64,7 @@ const goesWith: Readonly<Record<string, readonly (readonly string[])[]>> = {
   saddle: [['saddle'], ['photo']],
 };
 
-/** Keeps blocks, so that only their needed keys are missed. */
+/** Keeps blocks, so only needed keys are missed. */
 function without(tree: Tree, others: readonly string[]): Tree {
   const left = structuredClone(tree);
   for (const path of others.flatMap((other) => goesWith[other] ?? [])) {
@@ -105,7 +105,7 @@ const textFor = (path: readonly string[], line: string): Said =>
   strangeIn(line) ?? { parts: [{ path, text: line, start: 0, end: line.length }], faults: [] };
 
 function onto(base: Tree, said: SaidLine, { parts, faults }: Said): { tree: Block; loaded: Loaded } {
-  // A named cinch replaces all of the old: a buckle goes with its strands.
+  // Another cinch replaces all of the old one, buckle included.
   const cinches = ['wants', 'current'].filter((block) => parts.some(({ path }) => path[0] === block));
   const kept = Object.entries(structuredClone(base)).filter(([key]) => !cinches.includes(key));
   const tree: Block = Object.fromEntries(kept);
@@ -204,7 +204,7 @@ function loadedOf({ file, line }: SaidLine, tree: Tree, { places, faults, settle
   };
   const spanOf = (path: string): Span | undefined =>
     places.find((place) => place.path === path) ?? places.find((place) => path.startsWith(`${place.path}.`));
-  // A conflict with the file goes to the first word; a missing key to the end.
+  // File conflicts go to the first word, missing keys to the end.
   const [{ start: first } = { start: 0 }] = places;
   const elsewhere = ({ found }: Fault): number => (found === undefined ? line.length : first);
   return {

@@ -1,4 +1,4 @@
-/** Splits a spoken line into parts of an order by the longest known phrase, without guessing. */
+/** Splits a spoken line by the longest known phrases, without guessing. */
 import { nearestWord } from '../../units/nearest.ts';
 import { didYouMean } from '../leaves.ts';
 import { mostProblems } from '../../yaml/load.ts';
@@ -189,7 +189,7 @@ const vocabulary: readonly string[] = [
 /** When the meaning is unclear. */
 export const anyWord = 'a word of an order, such as 15.2 hh, 7/8, round, trail';
 
-/** A bare number, an unknown buckle, half an answer, an unknown word. */
+/** Reports what nothing reads. */
 function strangeAt(state: State, at: number): Found {
   for (let count = 5; count > 0; count -= 1) {
     const phrase = phraseAt(state, at, count) ?? '';

@@ -35,7 +35,7 @@ const questions: Readonly<Record<string, string>> = {
   no: 'leave out what the horse has not',
 };
 
-/** A key's own word beats a synonym. undefined for other words. */
+/** A key's own word beats a synonym. */
 export function readWord(phrase: string): Reading | undefined {
   const found = wordKeys.flatMap((key) => {
     const answer = answerOf(key, phrase);
