@@ -37,7 +37,7 @@ export interface ToCheck extends Pick<Checked, 'which' | 'kept'> {
   cinch: CinchAsked;
 }
 
-/** The order fills in what is open; its buckle only with its own strands. */
+/** The order fills gaps; its buckle only with its own strands. */
 export function overWants(asked: CinchAsked, wants: CinchAsked = {}): ToCheck {
   const parts = [
     'style',

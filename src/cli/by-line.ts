@@ -9,7 +9,7 @@ const mark = /^(?:\ufeff|\u00ef\u00bb\u00bf)/;
 const withoutMark = (text: string): string => text.replace(mark, '');
 
 /**
- * True for two lines in braces, which YAML and JSON forbid.
+ * No YAML or JSON document has two lines in braces.
  * @param isCut whether more text follows
  * @returns undefined when unsure
  */

@@ -1,6 +1,4 @@
 /** Command line errors and exit codes. */
-
-/** All exit codes. */
 export const exit = {
   good: 0,
   /** An order gets no spec, or a checked cinch fails. */

@@ -78,7 +78,7 @@ export function writeHandle(handle: number, content: string | Uint8Array): void 
   }
 }
 
-/** Follows links, so two names of one file match; devices keep theirs. */
+/** Follows links, so two names of one file match; devices keep theirs and may be named twice. */
 export function realName(file: string): string {
   try {
     const stat = fs.statSync(file, { throwIfNoEntry: false });

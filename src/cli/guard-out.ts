@@ -27,7 +27,7 @@ export function guardOut(command: Command, io: CliIo): void {
 
 function isOurs(file: string): boolean {
   try {
-    // Not a file; some never end.
+    // A device; some never end.
     if (!fs.statSync(file).isFile()) return true;
     const start = readUpTo(file, ENDS);
     if (start.length === 0 || isPicture(start)) return true;

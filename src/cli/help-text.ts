@@ -1,4 +1,4 @@
-/** Help for the counter: purpose, one line per option, examples. */
+/** Help for the counter: purpose, options, examples. */
 import type { Command, Help, Option } from 'commander';
 import { shortCaution } from '../numbers/cautions.ts';
 

@@ -3,7 +3,7 @@
 const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 const clearings = new Set<() => void>();
 
-/** Until the result is called. Then the signal ends the program: process.exit would wait for stalled pipes. */
+/** Until the returned function is called. Then the signal ends the program: process.exit would wait for stalled pipes. */
 export function beforeStop(clear: () => void): () => void {
   if (clearings.size === 0) for (const signal of signals) process.on(signal, stop);
   clearings.add(clear);

@@ -70,7 +70,7 @@ export function day(option: string): (text: string) => string {
 export const unitsOption = (text = 'in or cm (default in; JSON and CSV stay in inches)'): Option =>
   new Option('--units <name>', text).default('in', '').argParser(word('--units', unitNames));
 
-/** --date of a paper, today by default. */
+/** --date, today by default. */
 export const dateOption = (): Option =>
   new Option('--date <day>', 'day on it, such as 2026-12-18 (default today)').argParser(day('--date'));
 

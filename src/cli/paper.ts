@@ -47,8 +47,6 @@ export interface PaperOptions extends SayOptions {
   care?: true;
   color: boolean;
 }
-
-/** Besides the orders. */
 export interface Source {
   readonly options: PaperOptions;
   readonly io: CliIo;
@@ -59,7 +57,7 @@ export interface Source {
 
 export interface Maker<P> {
   readonly paper: (taken: Taken, advice: Advice) => P;
-  /** From reading more than the orders. */
+  /** From reading a backlog. */
   readonly code?: ExitCode;
 }
 
@@ -70,7 +68,7 @@ export interface PaperKind<P> {
   readonly help: string;
   readonly extra?: readonly Option[];
   readonly make: (source: Source) => Promise<Maker<P>>;
-  /** From the shop file; never on the paper. */
+  /** Told to the shop, not on the paper. */
   readonly lacking?: (paper: P) => readonly string[];
   readonly assumed?: (paper: P) => readonly string[];
   readonly sheet: (options: PaperOptions) => Promise<(paper: P) => Sheet>;
@@ -182,8 +180,6 @@ function viewsOf<P>(kind: PaperKind<P>, results: readonly PaperResult<P>[], opti
     text: async () => (await kind.text?.(options))?.(results) ?? '',
   };
 }
-
-/** Reports what could not be read or written. */
 async function codeOf<P>(
   entries: readonly Entry[],
   results: readonly PaperResult<P>[],

@@ -1,4 +1,4 @@
-/** One run: arguments in, exit code out, errors in words. */
+/** One run: arguments in, exit code out. */
 import { CommanderError } from 'commander';
 import { CliFault, exit, printable, type ExitCode } from './fault.ts';
 import { shortHelp } from './help-text.ts';

@@ -22,7 +22,6 @@ export const addSayOptions = (command: Command): Command =>
     .option('--save <file>', 'save the --say order in a file');
 
 export interface Inputs {
-  /** Of files. */
   readonly names: readonly string[];
   readonly readAll: (shop: Shop) => Promise<Entry[]>;
 }

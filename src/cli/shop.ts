@@ -1,4 +1,4 @@
-/** The shop to judge by: built-in, or a file. */
+/** The shop: built-in, or a file. */
 import type { Shop } from '../order/types.ts';
 import { CliFault, exit, printable } from './fault.ts';
 import { readText } from './input.ts';

@@ -6,7 +6,6 @@ import { neverEnds, noEnd } from './files.ts';
 import { systemWords } from './system-error.ts';
 
 export interface Source {
-  /** For messages. */
   readonly label: string;
   /** Absolute; undefined for standard input. */
   readonly path: string | undefined;

@@ -33,7 +33,7 @@ export function systemWords(error: unknown): string | undefined {
   return words[code] ?? `the system says ${code}`;
 }
 
-/** Throws a fault that names the file when refused. */
+/** Throws a fault that names the file. */
 export function writing(path: string, act: () => void): void {
   try {
     act();

@@ -32,8 +32,6 @@ function lineAt(bytes: Buffer, end: number): number {
   for (let i = 0; i < end; i++) if (bytes[i] === 0x0a) line++;
   return line;
 }
-
-/** Found by bisection. */
 function firstWrong(bytes: Buffer): number {
   let good = 0;
   let bad = bytes.length;

@@ -1,4 +1,4 @@
 /** The program's version. */
 
-/** Not read from package.json, which is slow; a test compares. */
+/** Reading package.json would be slow; a test compares. */
 export const version = '0.1.0';

@@ -77,7 +77,7 @@ async function changes(
   return { entry, changed };
 }
 
-/** Or why it cannot be read. Errors: more than one order. */
+/** Errors: more than one order. */
 async function theOnly(names: readonly string[], io: CliIo): Promise<Loaded | Entry> {
   const [name = ''] = names;
   const many = (what: string): CliFault =>

@@ -53,7 +53,7 @@ export async function writeLearned(learned: Learned, asked: Asked, io: CliIo): P
   return exit.good;
 }
 
-/** `emit` never overwrites a shop file; here the user asked. */
+/** `emit` never overwrites a shop; here the user asked. */
 function replaceAsked(text: string, shop: string, io: CliIo): void {
   writing(shop, () => {
     io.replaceFile(shop, text);

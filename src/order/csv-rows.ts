@@ -24,7 +24,7 @@ const mostCells = 60_000;
 const cell = /"((?:[^"]|"")*)"|([^,\r\n]*)/y;
 const end = /,|\r\n|\n|\r|$/y;
 
-/** Skips blank lines. The csv-parse library counts cells, not columns, and misplaces an unclosed quote. */
+/** Skips blank lines. Not csv-parse, which counts cells, not columns, and misplaces an unclosed quote. */
 export function csvRows(raw: string): CsvRead {
   const text = raw.replace(/^\ufeff/, '');
   const lines = new Lines(text);

@@ -17,7 +17,7 @@ export interface Key<S extends z.ZodMiniType = z.ZodMiniType> {
   readonly above?: string;
   /** Usual one first; without any, the key cannot be spoken. */
   readonly labels?: readonly string[];
-  /** Another, for before a length. */
+  /** May also come before a length. */
   readonly of?: string;
   /** Answers, and what people say for them. */
   readonly words?: readonly string[];

@@ -17,7 +17,7 @@ export interface Outcome {
   /** In use when reported. */
   readonly days: number;
   readonly result: OutcomeResult;
-  /** Of a fault found later. */
+  /** Locates a fault found later. */
   readonly locate: (fault: Fault, path: readonly string[]) => Problem;
 }
 

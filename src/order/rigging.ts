@@ -85,7 +85,7 @@ function doubleHint(text: string): string | undefined {
 }
 
 function likelyName(written: string): string | undefined {
-  // Lists leave a comma.
+  // A trailing comma is a list habit.
   const text = written.replace(/[\s,;.]+$/, '');
   // 7-8, 7 8, 7/8ths, 7/8 rigging.
   const [, over, under] = /^([1-9])\s?[-/ ]\s?([1-9]\d?)(?:ths?|rds?)?(?: rig\w*)?$/i.exec(text) ?? [];

@@ -21,7 +21,7 @@ export function empty(loaded: Loaded, path: Path): Problem[] {
   return [loaded.locate(fault, path)];
 }
 
-/** Reports the later of two alike. */
+/** Reports the later of two entries with the same texts. */
 export function usedTwice(loaded: Loaded, entries: readonly (readonly Path[])[]): Problem[] {
   const first = new Map<string, Path>();
   return entries.flatMap((paths) => {

@@ -44,7 +44,7 @@ function amountPaths(loaded: Loaded): Path[] {
   return all.filter((path) => textAt(loaded, path) !== undefined);
 }
 
-/** A missing currency is one fault; else each amount's decimals. */
+/** One fault without a currency; else one per amount with too many decimals. */
 function amountFaults(loaded: Loaded): Problem[] {
   const paths = amountPaths(loaded);
   const [first] = paths;

@@ -17,7 +17,7 @@ import { amount, currencyCode, exactNumber, percent } from './money-leaves.ts';
 
 const maybe = z.optional;
 
-/** Of blocks. */
+/** A list of blocks. */
 export function list<T extends z.ZodMiniType>(about: string, entry: T) {
   const schema = z.array(entry, `${about}, as a list`);
   jsonOf.set(schema, { description: about });
@@ -126,7 +126,7 @@ const bench = block('a bench', {
   days: listOf('days it works', oneOf('a day of the week', weekdays, slips)),
 });
 
-/** At the top. */
+/** Keys at the top of the file. */
 export const tradeShape = {
   currency: maybe(currencyCode()),
   dees: maybe(list('dees', dee)),

@@ -33,7 +33,7 @@ export interface Buckle {
   /** Strand counts; at least one is set. */
   single?: StrandRange | undefined;
   double?: StrandRange | undefined;
-  /** For 7 in and wider. */
+  /** For cinches of 7 in and wider. */
   special: boolean;
   metal?: string | undefined;
   onHand: number;

@@ -1,4 +1,4 @@
-/** Cuts a file into YAML documents, so a broken one spoils no other. */
+/** Cuts a file into documents, so a broken one spoils no other. */
 
 export interface Chunk {
   /** From 1. */

@@ -163,14 +163,14 @@ function brokenToken(root: CST.Token): Broken | undefined {
   return undefined;
 }
 
-/** The package reports the end of the text; people need the start. */
+/** The package reports the text's end; people need the start. */
 function isUnclosed(token: CST.Token): boolean {
   if (token.type === 'flow-collection') return token.end.length === 0;
   if (token.type === 'double-quoted-scalar') return token.source.length < 2 || !token.source.endsWith('"');
   return token.type === 'single-quoted-scalar' && (token.source.length < 2 || !token.source.endsWith("'"));
 }
 
-/** Strange characters in comments and keys, one problem per line. */
+/** Strange characters in comments and keys. */
 function withStrangeSigns(problems: Problem[], text: string, place: (fault: Placed) => Problem): Problem[] {
   const strange: Problem[] = [];
   let next = 0;
@@ -203,7 +203,7 @@ function topText(doc: Document | undefined, key: string): string | undefined {
   return typeof value === 'string' && value.trim() !== '' ? shown(value.trim()) : undefined;
 }
 
-/** From broken YAML: the line that starts with the key. */
+/** From broken YAML: the line with the key. */
 function writtenTop(text: string, key: string): string | undefined {
   const value = new RegExp(`^${key}:[ \\t]+["']?([^"'#\\r\\n]*)`, 'm').exec(text)?.[1]?.trim();
   return value === undefined || value === '' ? undefined : shown(value);

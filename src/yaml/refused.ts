@@ -3,7 +3,7 @@
 /** Protects the stack; orders need four. */
 export const deepest = 24;
 
-/** No order has this many brackets or dashes, even quoted. */
+/** No order has this many, even quoted. */
 const mostBrackets = 200;
 
 /** JavaScript characters; an order has a few thousand. */

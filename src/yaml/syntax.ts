@@ -1,4 +1,4 @@
-/** YAML errors in words for people new to YAML. */
+/** YAML errors in words for newcomers. */
 import type { ErrorCode } from 'yaml';
 
 interface Words {

@@ -1,4 +1,4 @@
-/** Turns the YAML package's nodes into trees; reports doubled keys and odd constructions. */
+/** Turns the YAML package's nodes into trees; reports odd constructions. */
 import {
   isAlias,
   isMap,

@@ -11,7 +11,6 @@ export interface Prompt {
   readonly check: (line: string) => string | undefined;
   /** Replaces `below` afterwards. */
   readonly after: () => string;
-  /** On every key. */
   readonly typing: (line: string) => void;
 }
 

@@ -10,7 +10,7 @@ export interface Piece {
   readonly isWhole: boolean;
 }
 
-/** UTF-8 takes three at most per JavaScript character. */
+/** UTF-8 takes at most three per JavaScript character. */
 const mostBytes = 3 * mostLetters;
 /** Few orders are longer. */
 const LONG = 65_536;
@@ -19,7 +19,7 @@ const MARK = Buffer.from('\n---');
 
 /**
  * The same however bytes arrive; at least one.
- * @param asked whether every line is an order; undefined to find out
+ * @param asked one order per line; undefined to find out
  */
 export async function* piecesOf(
   parts: AsyncIterable<Buffer>,
@@ -50,7 +50,7 @@ class Cutter {
   /** Drops the rest of a too long order. */
   #skipping = false;
 
-  /** False when more is needed. Joins rarely: each join copies. */
+  /** False while it collects chunks: each join copies the order. */
   add(part: Buffer | undefined): boolean {
     if (part !== undefined) this.#parts.push(Buffer.from(part));
     this.#waiting += part?.length ?? 0;

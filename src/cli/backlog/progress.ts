@@ -8,7 +8,6 @@ const SETTLED = 500;
 type Screen = Pick<CliIo, 'stderr' | 'stderrIsTerminal' | 'columns' | 'env'>;
 
 export interface Progress {
-  /** Totals. */
   readonly at: (orders: number, bytes: number) => void;
   readonly clear: () => void;
 }

@@ -1,4 +1,4 @@
-/** The loop of a backlog: one order in, one row out. */
+/** One order in, one row out. */
 import type { Row } from '../../work/row.ts';
 import type { Shop } from '../../order/types.ts';
 import type { CliIo } from '../io.ts';
@@ -11,7 +11,6 @@ import { rowsOf, unreadableRow } from './rows.ts';
 interface Around {
   readonly shop: Shop;
   readonly io: CliIo;
-  /** With the bytes of every piece. */
   readonly took: (bytes: number) => void;
 }
 

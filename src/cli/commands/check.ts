@@ -1,4 +1,4 @@
-/** `check`: how a wanted, current or named cinch suits each order. */
+/** `check`: how a wanted, current or named cinch suits. */
 import type { Command } from 'commander';
 import type { Checked } from '../../advice/check.ts';
 import type { CinchAsked, Order, Shop } from '../../order/types.ts';

@@ -109,7 +109,7 @@ async function wantedOf(
   return promise === undefined ? undefined : backlogOf([promise], target, io);
 }
 
-/** Each after those before it. */
+/** Promises each new order after those before it. */
 async function withNew(
   agenda: Agenda,
   wanted: Backlog | undefined,

@@ -1,4 +1,4 @@
-/** `size`: which cinches suit each order, best first, with reasons. */
+/** `size`: which cinches suit each order, with reasons. */
 import { Option, type Command } from 'commander';
 import type { Advice } from '../../advice/advice.ts';
 import type { Simulated } from '../../advice/simulate.ts';

@@ -52,8 +52,6 @@ else
 fi
 `;
 }
-
-/** Formats differ by command. */
 function valuesOf(name: string, { options, commands }: Definition): string {
   const places = new Map<string, string[]>();
   for (const command of [{ name: '', options }, ...commands]) {

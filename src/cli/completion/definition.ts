@@ -32,7 +32,6 @@ export interface CommandEntry {
 export interface Definition {
   readonly program: string;
   readonly version: string;
-  /** Before the command. */
   readonly options: readonly OptionEntry[];
   readonly commands: readonly CommandEntry[];
 }

@@ -7,7 +7,6 @@ import { pngWriter } from './png-writer.ts';
 
 export interface Content {
   readonly content: string | Uint8Array;
-  /** Missing in the fonts. */
   readonly lacking: readonly string[];
 }
 
@@ -19,7 +18,7 @@ interface Run {
 /** Per inch: sharp on phones and paper. */
 const DOTS = 200;
 
-/** One file of pictures. */
+/** One file's contents. */
 export const contentOf = (pictures: readonly Picture[], run: Run): Promise<Content> =>
   writers[plainFormat(run.options)](pictures, run);
 

@@ -9,7 +9,7 @@ import { pngWriter } from './png-writer.ts';
 /** Four bytes per pixel, twice that for a moment. */
 export const drawnLimits = { bytes: 50_000_000, pixels: 60_000_000 };
 
-/** Pixels: fills a phone, even enlarged twice. */
+/** Pixels: fills a phone, and can be enlarged twice. */
 const WIDE = 1260;
 
 /** Upright, without the camera's notes. */

@@ -58,7 +58,7 @@ function segmentAt(bytes: Buffer, from: number): Segment | string {
   return length < 2 ? malformed : { marker, body: bytes.subarray(at + 2, at + length), next: at + length };
 }
 
-/** A height of 0 comes later, but not from cameras. */
+/** Height 0 means it comes later, which cameras avoid. */
 function frameSize(body: Buffer): Omit<Header, 'orientation'> | undefined {
   const [height, width] = [two(body, 1), two(body, 3)];
   if (height === undefined || width === undefined || height === 0 || width === 0) return undefined;

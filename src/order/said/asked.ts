@@ -9,7 +9,7 @@ interface Question {
   readonly paths: readonly (readonly string[])[];
   /** Makes "round" or "44" understood. */
   readonly before?: string;
-  /** Plain text. */
+  /** The answer is plain text. */
   readonly text?: boolean;
   /** A fault says what this key takes. */
   readonly single?: boolean;
@@ -59,7 +59,7 @@ export const nextQuestion = ({ tree, skipped }: Told): QuestionId | undefined =>
 const isAnswered = (id: QuestionId, tree: Block): boolean =>
   questions[id].paths.some((path) => treeAt(tree, path) !== undefined);
 
-/** Any question was answered. */
+/** Whether any question was answered. */
 export const isTold = ({ tree }: Told): boolean => ids.some((id) => isAnswered(id, tree));
 
 export type Telling =

@@ -22,7 +22,7 @@ export const cinchStarts: Readonly<Record<string, CinchBlock>> = {
   'ridden in': 'current',
 };
 
-/** One part of it. */
+/** One part of a cinch. */
 export function readCinch(phrase: string, block: CinchBlock): Reading | undefined {
   const part = (key: string, text: string): Reading => ({ part: { path: [block, key], text } });
   const style = styleOf(phrase);

@@ -41,7 +41,7 @@ export const unitIn = (phrase: string): LengthUnit | undefined =>
 
 const isLength = (phrase: string): boolean => unitIn(phrase) !== undefined;
 
-/** With what it measures. */
+/** A length and its key. */
 export function readLength(phrase: string): Reading | undefined {
   // Alone, such a number is a height.
   const height = handsOf(/^(?:9|1\d|20)\.[0-3]$/.test(phrase) ? `${phrase} hh` : phrase);
@@ -100,7 +100,7 @@ function placed(phrase: string): string[] {
   return lengthKeys.flatMap((key) => (fits(text, key) ? [`${key.labels[0] ?? ''} ${text}`] : []));
 }
 
-/** No length follows. */
+/** A label without its length. */
 export function labelFault(phrase: string): Fault | undefined {
   const key = lengthKeys.find(({ labels }) => labels.includes(phrase));
   if (key === undefined) return undefined;

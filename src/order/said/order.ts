@@ -26,9 +26,9 @@ export interface SaidLine {
 
 /** Longer than anyone types. */
 const mostSaid = 2000;
-/** The order's number. */
+/** For an order without a number. */
 const unnamed = 'said';
-/** With no owner named. */
+/** Where a buckle without an owner goes. */
 const wantedBuckle = ['wants', ...bareBuckle];
 
 /** As a document. */
@@ -116,11 +116,11 @@ function onto(base: Tree, said: SaidLine, { parts, faults }: Said): { tree: Bloc
 interface Placed {
   readonly places: readonly (Span & { readonly path: string; readonly text: string })[];
   readonly faults: readonly SaidFault[];
-  /** May be missing. */
+  /** Keys that may be missing. */
   readonly settled?: readonly string[];
 }
 
-/** When no horse or saddle can be replaced. */
+/** Refuses "another horse", which is for --what-if. */
 function readSafely(said: SaidLine): Said {
   const { parts, faults } = readLineOf(said);
   const strays = parts.filter(({ path }) => path === another);

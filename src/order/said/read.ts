@@ -26,7 +26,7 @@ interface State {
   readonly buckles: readonly string[];
   readonly parts: SaidPart[];
   readonly faults: SaidFault[];
-  /** Being described. */
+  /** The cinch being described. */
   block: CinchBlock | undefined;
 }
 
@@ -44,7 +44,7 @@ const fillers: ReadonlySet<string> = new Set(
   ),
 );
 
-/** No owner named. */
+/** Path of a buckle without an owner. */
 export const bareBuckle: readonly string[] = ['buckle'];
 
 /** "another horse" drops what was known of the old one. */
@@ -105,7 +105,7 @@ function startAt(state: State, at: number): number {
   return take(state, at, { reading: { fault: { path: block, expected } }, count });
 }
 
-/** Says something, even vaguely. */
+/** The longest phrase that says something, even vaguely. */
 function longestAt(state: State, at: number): Found | undefined {
   for (let count = longestPhrase; count > 0; count -= 1) {
     const phrase = phraseAt(state, at, count);
