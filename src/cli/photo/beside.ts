@@ -1,4 +1,4 @@
-/** Where an order's picture may be: next to the order file, or in a named folder. */
+/** Finds an order's picture beside it or in a named folder. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { systemCode, systemWords } from '../system-error.ts';
@@ -8,7 +8,7 @@ export type Found =
   | { readonly is: 'absent' }
   | { readonly is: 'fault'; readonly why: string };
 
-/** Errors: an absolute name, or one outside the folder, by ".." or links. */
+/** Errors: a name that leads outside the folder. */
 export function besideOrder(file: string, folder: string): Found {
   if (file.includes('\0')) return { is: 'fault', why: 'the name has a character no file name can have' };
   if (path.isAbsolute(file) || path.win32.isAbsolute(file)) return { is: 'fault', why: outside };
@@ -29,7 +29,6 @@ export function besideOrder(file: string, folder: string): Found {
 
 const outside = "it is outside the order file's folder; name another folder with --photos-from";
 
-/** Strictly inside. */
 function isInside(file: string, folder: string): boolean {
   const from = path.relative(folder, file);
   return from !== '' && from !== '..' && !from.startsWith(`..${path.sep}`) && !path.isAbsolute(from);

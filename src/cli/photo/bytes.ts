@@ -7,13 +7,13 @@ export interface Header {
   readonly width: number;
   readonly height: number;
   readonly orientation: number;
-  /** Four inks per pixel: printers' files. */
+  /** Four inks per pixel, for printing. */
   readonly isCmyk?: true;
 }
 
 export type HeaderRead = ({ readonly ok: true } & Header) | { readonly ok: false; readonly why: string };
 
-/** Why it cannot be taken. */
+/** Refuses, with a reason. */
 export const no = (why: string): { readonly ok: false; readonly why: string } => ({ ok: false, why });
 
 /** 16 bits, big-endian; undefined past the end. */

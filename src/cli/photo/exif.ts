@@ -1,9 +1,9 @@
-/** The camera's orientation, from Exif (2.32, 4.6.2: TIFF header and first directory). */
+/** The camera's orientation from Exif (2.32, 4.6.2: TIFF header and first directory). */
 
 const ORIENTATION = 0x0112;
 const SHORT = 3;
 
-/** 1 to 8; 1 when missing or senseless, as other readers do. */
+/** 1 to 8; 1 when missing or senseless, as in other readers. */
 export function orientationOf(tiff: Buffer): number {
   const mark = tiff.subarray(0, 4).toString('latin1');
   const little = mark === 'II*\0';

@@ -1,4 +1,4 @@
-/** Size and orientation of a JPEG, by walking its segments (ITU-T T.81, annex B). */
+/** Size and orientation of a JPEG, from its segments (ITU-T T.81, annex B). */
 import { cutOff, no, two, type Header, type HeaderRead } from './bytes.ts';
 import { orientationOf } from './exif.ts';
 
@@ -12,10 +12,10 @@ const malformed = 'it is not a whole JPEG: its parts are out of order';
 const isFrame = (marker: number): boolean =>
   marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc;
 
-/** Without a segment: TEM and restarts. */
+/** No segment follows: TEM and restarts. */
 const isBare = (marker: number): boolean => marker === 0x01 || (marker >= 0xd0 && marker <= 0xd7);
 
-/** Whether bytes begin as a JPEG does. */
+/** By its first bytes. */
 export const isJpeg = (bytes: Buffer): boolean => bytes[0] === 0xff && bytes[1] === SOI && bytes[2] === 0xff;
 
 interface Segment {
@@ -26,7 +26,7 @@ interface Segment {
 
 const nothing = Buffer.alloc(0);
 
-/** A complete JPEG's header. Errors: cut off, malformed, no frame. */
+/** A complete one's. Errors: cut off, malformed, no frame. */
 export function jpegHeader(bytes: Buffer): HeaderRead {
   let size: Omit<Header, 'orientation'> | undefined;
   let orientation: number | undefined;
@@ -44,11 +44,10 @@ export function jpegHeader(bytes: Buffer): HeaderRead {
   return no(cutOff);
 }
 
-/** A marker and its contents, or why not. */
 function segmentAt(bytes: Buffer, from: number): Segment | string {
   if (bytes[from] !== 0xff) return malformed;
   let at = from;
-  while (bytes[at] === 0xff) at += 1; // fill bytes may come first
+  while (bytes[at] === 0xff) at += 1; // fill bytes
   const marker = bytes[at];
   if (marker === undefined) return cutOff;
   at += 1;
@@ -59,7 +58,7 @@ function segmentAt(bytes: Buffer, from: number): Segment | string {
   return length < 2 ? malformed : { marker, body: bytes.subarray(at + 2, at + length), next: at + length };
 }
 
-/** Height, width, four components or not. A height of 0 comes later in the file; cameras do not do that. */
+/** Height 0 means it comes later, which cameras avoid. */
 function frameSize(body: Buffer): Omit<Header, 'orientation'> | undefined {
   const [height, width] = [two(body, 1), two(body, 3)];
   if (height === undefined || width === undefined || height === 0 || width === 0) return undefined;
@@ -70,7 +69,7 @@ function exifIn(body: Buffer): number | undefined {
   return body.subarray(0, 6).toString('latin1') === 'Exif\0\0' ? orientationOf(body.subarray(6)) : undefined;
 }
 
-/** The next marker after scan data, where 0xff is followed by 0 or a restart. */
+/** Scan data has 0 or a restart after 0xff. */
 function afterScan(bytes: Buffer, from: number): number {
   let at = bytes.indexOf(0xff, from);
   while (at !== -1 && at + 1 < bytes.length) {

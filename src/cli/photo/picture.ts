@@ -1,4 +1,4 @@
-/** A picture from the disk: bytes and upright size. */
+/** Reads a picture: bytes and upright size. */
 import fs from 'node:fs';
 import { readHandle } from '../files.ts';
 import { systemWords } from '../system-error.ts';
@@ -11,7 +11,7 @@ export interface PictureLimits {
   readonly pixels: number;
 }
 
-/** More than phones and cameras make [choice]: 50 MB, 250 million pixels. */
+/** More than phones and cameras make [choice]. */
 export const pictureLimits: PictureLimits = { bytes: 50_000_000, pixels: 250_000_000 };
 
 export interface Picture {
@@ -20,14 +20,14 @@ export interface Picture {
   /** Upright. */
   readonly width: number;
   readonly height: number;
-  /** Exif 1 to 8, default 1; from 5 on it is stored on its side. */
+  /** Exif 1 to 8, default 1; from 5 on stored on its side. */
   readonly orientation: number;
   readonly isCmyk: boolean;
 }
 
 export type PictureRead = ({ readonly ok: true } & Picture) | { readonly ok: false; readonly why: string };
 
-/** Plain files only: a pipe could block forever. Errors: missing, not a plain file, too large, not JPEG or PNG, cut off, malformed. */
+/** Plain files only: a pipe could block. Errors: missing, too large, not JPEG or PNG, cut off, malformed. */
 export function readPhoto(file: string, limits: PictureLimits = pictureLimits): PictureRead {
   try {
     if (!fs.statSync(file).isFile()) return no('it is not a plain file');
@@ -44,7 +44,7 @@ export function readPhoto(file: string, limits: PictureLimits = pictureLimits): 
   }
 }
 
-/** From bytes. */
+/** The same, already read. */
 export function pictureOf(bytes: Buffer, limits: PictureLimits = pictureLimits): PictureRead {
   if (bytes.length > limits.bytes)
     return no(`it is too large: at most ${String(Math.floor(limits.bytes / 1e6))} MB are read`);

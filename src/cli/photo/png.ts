@@ -1,14 +1,14 @@
-/** Size and orientation of a PNG, by walking its chunks (W3C PNG, third edition, sections 5 and 11). */
+/** Size and orientation of a PNG, from its chunks (W3C PNG, third edition, sections 5 and 11). */
 import { cutOff, four, no, type HeaderRead } from './bytes.ts';
 import { orientationOf } from './exif.ts';
 
 const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
 const malformed = 'it is not a whole PNG: its parts are out of order';
 
-/** Whether bytes begin as a PNG does. */
+/** By its first bytes. */
 export const isPng = (bytes: Buffer): boolean => bytes.subarray(0, 8).equals(signature);
 
-/** A complete PNG's header. Errors: cut off, malformed. */
+/** A complete one's. Errors: cut off, malformed. */
 export function pngHeader(bytes: Buffer): HeaderRead {
   let size: { width: number; height: number } | undefined;
   let orientation: number | undefined;
