@@ -1,6 +1,6 @@
 /** Finds the top of a smooth function of a few numbers by Newton's method. */
 
-/** Value and gradient at a point, with minus the second derivatives, or their expectation, as `bend`. */
+/** `bend` is minus the second derivatives, or their expectation. */
 export interface Slope {
   readonly value: number;
   readonly gradient: readonly number[];
@@ -18,7 +18,7 @@ const MOST_HALVINGS = 40;
 /** Stops when the next step promises less. */
 const ENOUGH = 1e-14;
 
-/** The top of a concave function. A step that climbs too little is halved (Nocedal & Wright 2006, chapter 3). */
+/** Halves a step that climbs too little (Nocedal & Wright 2006, chapter 3). */
 export function climb(slopeAt: (at: readonly number[]) => Slope, start: readonly number[]): Top {
   let at = start;
   let here = slopeAt(at);
@@ -46,7 +46,7 @@ const dot = (a: readonly number[], b: readonly number[]): number =>
 
 /** Inverse of a positive definite matrix; undefined for any other. */
 export function inverseOf(matrix: readonly (readonly number[])[]): number[][] | undefined {
-  // Gauss-Jordan; a positive definite matrix needs no row exchange.
+  // Gauss-Jordan; no row exchange is needed.
   const rows = matrix.map((row, i) => [...row, ...matrix.map((_, j) => (i === j ? 1 : 0))]);
   for (const [i, head] of rows.entries()) {
     const pivot = head[i] ?? 0;

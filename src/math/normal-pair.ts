@@ -1,7 +1,7 @@
-/** How much likelier two correlated normal values both stay below their bounds than independent ones would. */
+/** How much correlation raises the chance that two normal values stay below their bounds. */
 import { normalCdf } from './normal.ts';
 
-/** Gauss-Legendre, twenty points, positive half with weights (Abramowitz & Stegun 1964, table 25.4). */
+/** Gauss-Legendre, twenty points, positive half with weights (A&S table 25.4). */
 const POINTS = [
   [0.0765265211334973, 0.1527533871307258],
   [0.2277858511416451, 0.1491729864726037],
@@ -19,8 +19,8 @@ const POINTS = [
 const AS_ONE = 0.9999;
 
 /**
- * P(X <= h and Y <= k) less the product of both chances, to about seven digits: Drezner & Wesolowsky 1990,
- * J. Stat. Comput. Simul. 35:101, integrated over u = tan(t / 2), where it is smoother.
+ * P(X <= h and Y <= k) less the product of both chances, to about seven digits: Drezner & Wesolowsky 1990, J.
+ * Stat. Comput. Simul. 35:101, over u = tan(t / 2), which is smoother.
  */
 export function gainedTogether(h: number, k: number, rho: number): number {
   if (rho > AS_ONE) return normalCdf(Math.min(h, k)) - normalCdf(h) * normalCdf(k);

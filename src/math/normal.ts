@@ -1,7 +1,7 @@
 /** The normal distribution: chance below a value, and value for a chance. */
 
 const SQRT_2_PI = Math.sqrt(2 * Math.PI);
-/** Above this the continued fraction is quicker than the series and keeps small chances exact. */
+/** Above this the continued fraction is quicker and keeps small chances exact. */
 const TAIL = 2.5;
 const FRACTIONS = 80;
 
@@ -24,8 +24,7 @@ export function normalCdf(x: number): number {
 }
 
 /**
- * The value with chance p of not being exceeded.
- * @param p 0 to 1; the ends give -Infinity and Infinity
+ * Inverse of normalCdf; infinite at 0 and 1.
  * @throws RangeError when p is outside 0 to 1
  */
 export function normalInverse(p: number): number {

@@ -11,9 +11,8 @@ export interface Mean {
 }
 
 /**
- * For equally likely strata with two draws each: a quarter of a pair's squared difference estimates its
- * mean's variance.
- * @param values both draws of the first stratum, then of the second, and so on
+ * For equally likely strata of two draws each, in sequence: a quarter of a pair's squared difference
+ * estimates its mean's variance.
  */
 export function pairedMean(values: readonly number[]): Mean {
   let [sum, squares] = [0, 0];

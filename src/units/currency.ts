@@ -1,4 +1,4 @@
-/** Currencies and the decimals of their smallest coin, as ISO 4217 lists them. */
+/** Currencies and their decimals, from ISO 4217. */
 
 export interface Currency {
   readonly code: string;
@@ -28,10 +28,9 @@ const exponents: ReadonlyMap<string, number> = new Map([
   ),
 ]);
 
-/** Every code that is taken. */
 export const currencyCodes: readonly string[] = [...exponents.keys()].sort();
 
-/** undefined when ISO 4217 does not list the code. */
+/** Undefined when ISO 4217 lacks the code. */
 export function currencyOf(code: string): Currency | undefined {
   const exponent = exponents.get(code);
   return exponent === undefined ? undefined : { code, exponent };

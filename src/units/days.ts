@@ -6,7 +6,7 @@ const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const firstYear = 1900;
 const lastYear = 2199;
 
-/** Returns the text when the day exists. Errors: another format, no such day. */
+/** Errors: another format, no such day. */
 export function parseDay(text: string): DayRead {
   const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (parts === null) return otherWriting(text);
@@ -41,7 +41,7 @@ const pad = (count: number): string => String(count).padStart(2, '0');
 
 const monthNames = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
-/** A day as customers read it: "Nov 20, 2026". */
+/** For customers: "Nov 20, 2026". */
 export function dayText(day: string): string {
   const [year = '', month = '1', date = '1'] = day.split('-');
   return `${monthNames[Number(month) - 1] ?? month} ${String(Number(date))}, ${year}`;

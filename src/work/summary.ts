@@ -1,4 +1,4 @@
-/** Totals of a backlog: orders per verdict, and repeated numbers. */
+/** Totals of a backlog, by verdict. */
 import { verdicts, type Cells, type Verdict } from './row.ts';
 
 export interface Summary {
@@ -7,7 +7,7 @@ export interface Summary {
   sameNumber: number;
   /** Orders whose measurements disagree. */
   doubtful: number;
-  /** Orders with a sore, or another reason to ask somebody before any cinch. */
+  /** Orders with a sore, or another reason to ask first. */
   welfare: number;
 }
 

@@ -1,4 +1,4 @@
-/** The jobs of one bench in sequence; a job that waits leaves a gap a later one may fill. */
+/** The jobs of one bench; one that waits leaves a gap for a later one. */
 import type { BenchTime } from './bench-time.ts';
 import type { Work } from './work.ts';
 
@@ -20,14 +20,14 @@ export class Timeline {
     for (const work of works) this.add(work);
   }
 
-  /** Minute it would be done: in the first gap that holds it, else at the end. */
+  /** Minute it would be done, in the first gap that holds it or at the end. */
   endOf({ minutes, from }: Work): number {
     const release = this.bench.doneIn(from);
     const gap = this.gaps.find((each) => Math.max(each.from, release) + minutes <= each.to);
     return Math.max(gap?.from ?? this.end, release) + minutes;
   }
 
-  /** Adds a job without moving others; returns the minute it is done. */
+  /** Moves no other job; returns the minute it is done. */
   add(work: Work): number {
     const to = this.endOf(work);
     const from = to - work.minutes;
