@@ -1,10 +1,10 @@
-/** Expected and actual complaints in bins, and whether they differ more than chance allows. */
+/** Expected and actual complaints, and whether chance explains the difference. */
 import { chanceOf } from '../math/logistic.ts';
 import { normalInverse } from '../math/normal.ts';
 import { learning } from '../numbers/learning-numbers.ts';
 import type { Learning } from './models.ts';
 
-/** Outcomes with about the same expected chance; shares of the count. */
+/** Outcomes of about the same expected chance. */
 export interface Bin {
   readonly count: number;
   /** Mean chance of a complaint ever. */
@@ -64,7 +64,7 @@ function binOf(bin: readonly Foretold[]): Bin {
   };
 }
 
-/** One entry per outcome, even with two possible complaints. */
+/** One entry per outcome, even with two trials. */
 function foretoldOf({ odds, of }: Learning, before: readonly number[], after: readonly number[]): Foretold[] {
   const scratch = after.map(() => 0);
   const trials = new Map<number, number[]>();
@@ -89,9 +89,9 @@ function foretoldOf({ odds, of }: Learning, before: readonly number[], after: re
 }
 
 /**
- * Chance (0 to 1) per outcome that trouble would have shown in the days the cinch was meant to be used. A
- * complaint ends use early, and its own days would expect half of what comes. So it gets the mean of those
- * that lasted longer (Kaplan & Meier 1958, J. Am. Stat. Assoc. 53:457; Efron 1967), or 1 if none did.
+ * Chance per outcome that trouble shows in the days the cinch was meant to be used. A complaint ends use
+ * early, so it gets the mean of those that lasted longer (Kaplan & Meier 1958, J. Am. Stat. Assoc. 53:457;
+ * Efron 1967), or 1 if none did.
  */
 export function wholeDays(outcomes: readonly { seen: number; happened: boolean }[]): number[] {
   const order = outcomes
@@ -108,7 +108,7 @@ export function wholeDays(outcomes: readonly { seen: number; happened: boolean }
   return shares;
 }
 
-/** The smaller chance: of this many or fewer, or of this many or more. */
+/** The smaller chance, of at most or of at least this many. */
 export function tailOf(chances: readonly number[], came: number): number {
   let counts = [1];
   for (const chance of chances) {

@@ -19,7 +19,7 @@ export interface Evidence {
   readonly days: number;
   /** Over k; the buckle's where it rubbed, else the strands'. */
   readonly clearance: Known;
-  /** Latigo run before any stretch; its spread is that of the rings. */
+  /** Latigo run before any stretch, with the spread of the rings. */
   readonly slack: Known;
 }
 

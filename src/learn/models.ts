@@ -26,7 +26,7 @@ interface Averaged {
   readonly perReach: number;
 }
 
-/** The normal curve in steps: five digits, or two where the spread is over nine log odds. */
+/** The normal curve in steps: five digits, or two at spreads over nine log odds. */
 const bell = Array.from({ length: 29 }, (_, i) => {
   const z = 0.4 * (i - 14);
   return { z, weight: (0.4 * Math.exp((-z * z) / 2)) / Math.sqrt(2 * Math.PI) };
@@ -102,8 +102,8 @@ export function rubOdds(
 }
 
 /**
- * Fits the stretch, for latigo run r = slack - stretch/2: too long where r is small, too short where it is
- * large, even odds at the runs ruled out.
+ * Fits the stretch. A small latigo run (slack - stretch/2) makes a cinch too long, a large one too short;
+ * even odds at the runs ruled out.
  */
 export function giveLearning(evidence: readonly Evidence[], model: Model): Learning {
   const used = evidence.flatMap(({ result }, i) => (isAboutLength(result) ? [i, i] : []));

@@ -31,7 +31,7 @@ export interface Refit {
   /** Outcomes that bear on it, and complaints among them. */
   readonly outcomes: number;
   readonly complaints: number;
-  /** Outcomes weighted by the days they had to show trouble, at most 1 each. */
+  /** Outcomes weighted by their days in use, at most 1 each. */
   readonly strength: number;
   /** Share of the prior variance removed, 0 to 1. */
   readonly settled: number;
@@ -39,7 +39,7 @@ export interface Refit {
   readonly bins: readonly Bin[];
   /** What to write: in the shop file's range, to 0.01 in. */
   readonly value: number;
-  /** Results are too far from what the new numbers expect. */
+  /** Results are too far from expected. */
   readonly misfit: boolean;
   readonly recommended: boolean;
 }
@@ -101,8 +101,8 @@ const only = (odds: Odds, kept: readonly number[]): Odds => ({
 });
 
 /**
- * Predicts each outcome from the others (Stone 1974), in folds when there are many. Like cinches would
- * predict each other, so we leave them out together and count them once.
+ * Predicts each outcome from the others (Stone 1974), or from other folds. Like cinches would predict each
+ * other, so we leave them out together and count them once.
  */
 function heldOutOf({ odds, prior, alike }: Learning, numbers: readonly number[]): HeldOut {
   const places = [...new Set(alike)];

@@ -1,4 +1,4 @@
-/** The chance that several correlated normal values all stay below their bounds. */
+/** The chance that correlated normal values all stay below their bounds. */
 import { gainedTogether } from './normal-pair.ts';
 import { normalCdf } from './normal.ts';
 

@@ -1,8 +1,8 @@
 /** An upright ellipse: size from its girth, positions and heights along its skin. */
 
 /**
- * A point is (a sin t, -b cos t), with t the eccentric angle from the bottom, in radians. A station is the
- * length along the skin from the bottom. Both may be negative or pass the top.
+ * A point is (a sin t, -b cos t). Both the eccentric angle t (radians) and the station, the length along the
+ * skin, count from the bottom; both may be negative or pass the top.
  */
 
 /** In one unit; either may be longer. */
@@ -60,7 +60,7 @@ export function solveEllipse(perimeter: number, ratio: number): Ellipse {
   return { halfWidth: ratio * halfDepth, halfDepth };
 }
 
-/** Width over depth from perimeter and whole depth; undefined unless the perimeter is over twice the depth. */
+/** Width over depth from the whole depth; undefined unless the perimeter is over twice that. */
 export function solveRatioFromDepth(perimeter: number, depth: number): number | undefined {
   if (!(depth > 0 && perimeter > 2 * depth && perimeter < Infinity)) return undefined;
   const over = (ratio: number): number => ellipsePerimeter(ratio, 1) - (2 * perimeter) / depth;
@@ -87,7 +87,7 @@ export function stationToAngle(ellipse: Ellipse, s: number): number {
   return halves * Math.PI + Math.sign(rest) * angleInFirstQuarter(ellipse, Math.abs(rest), quarter);
 }
 
-/** Newton's method; a quarter is convex or concave, so steps close in from one side. */
+/** Newton's method closes in from one side: a quarter is convex or concave. */
 function angleInFirstQuarter(ellipse: Ellipse, station: number, quarter: number): number {
   let t = (station / quarter) * (Math.PI / 2);
   for (let steps = 0; steps < MOST_STEPS; steps += 1) {

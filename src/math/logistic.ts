@@ -1,4 +1,4 @@
-/** Logistic regression with a normal prior, for outcomes that may not have shown yet. */
+/** Logistic regression with a normal prior, for outcomes that may still come. */
 import { climb, inverseOf, type Slope } from './newton.ts';
 
 export interface Trial {

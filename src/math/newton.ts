@@ -1,4 +1,4 @@
-/** Finds the top of a smooth function of a few numbers by Newton's method. */
+/** Newton's method: the top of a smooth function of a few numbers. */
 
 /** `bend` is minus the second derivatives, or their expectation. */
 export interface Slope {
@@ -9,7 +9,7 @@ export interface Slope {
 
 export interface Top {
   readonly at: readonly number[];
-  /** False when it keeps climbing or the function is not concave. */
+  /** False when it keeps climbing or is not concave. */
   readonly reached: boolean;
 }
 
@@ -44,7 +44,7 @@ export function climb(slopeAt: (at: readonly number[]) => Slope, start: readonly
 const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, part, i) => sum + part * (b[i] ?? 0), 0);
 
-/** Inverse of a positive definite matrix; undefined for any other. */
+/** Undefined unless the matrix is positive definite. */
 export function inverseOf(matrix: readonly (readonly number[])[]): number[][] | undefined {
   // Gauss-Jordan; no row exchange is needed.
   const rows = matrix.map((row, i) => [...row, ...matrix.map((_, j) => (i === j ? 1 : 0))]);

@@ -1,4 +1,4 @@
-/** How much correlation raises the chance that two normal values stay below their bounds. */
+/** How much correlation raises the chance that two normal values stay below bounds. */
 import { normalCdf } from './normal.ts';
 
 /** Gauss-Legendre, twenty points, positive half with weights (A&S table 25.4). */
@@ -15,7 +15,7 @@ const POINTS = [
   [0.9931285991850949, 0.0176140071391521],
 ] as const;
 
-/** Correlations above this count as one; the error is at most 0.0023. */
+/** Above this a correlation counts as one, at most 0.0023 off. */
 const AS_ONE = 0.9999;
 
 /**

@@ -2,8 +2,8 @@
 import type { Point } from './homography.ts';
 
 /**
- * x right, y up, z toward the camera; the optical axis meets z = 0 at the origin. Pixels count right and
- * down. Angles are radians, zero when the camera is level and faces the plane.
+ * x right, y up, z toward the camera, whose axis meets z = 0 at the origin. Pixels count right and down.
+ * Angles are radians, zero when level and facing the plane.
  */
 
 export interface Place {
@@ -37,7 +37,7 @@ function axesOf({ yaw, tilt }: Pose): { right: Vector; up: Vector; into: Vector 
 
 const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
-/** Undefined for a position beside or behind the camera. */
+/** Undefined beside or behind the camera. */
 export function pixelOf(camera: Pinhole, { x, y, z }: Place): Point | undefined {
   const { right, up, into } = axesOf(camera);
   const seen: Vector = [x, y, z];

@@ -1,12 +1,12 @@
-/** Repeatable random numbers: the same seed gives the same numbers on every machine. */
+/** Repeatable random numbers, the same on every machine. */
 import { normalInverse } from './normal.ts';
 
 export interface Random {
   /** 0 to 2^32 - 1. */
   next(): number;
-  /** Strictly between 0 and 1 (52 bits; two draws of `next`). */
+  /** Strictly between 0 and 1: 52 bits, two draws. */
   uniform(): number;
-  /** Increases with the `uniform` value behind it. */
+  /** Increases with its `uniform` value. */
   normal(): number;
 }
 

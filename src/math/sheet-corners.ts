@@ -1,4 +1,4 @@
-/** Whether four corners on a photo can be a flat sheet seen from the front. */
+/** Whether four corners on a photo can be those of a flat sheet. */
 import type { Point } from './homography.ts';
 
 export type Corners = readonly [Point, Point, Point, Point];
@@ -6,7 +6,7 @@ export type Corners = readonly [Point, Point, Point, Point];
 export interface CornerBounds {
   /** Pixels. */
   readonly leastEdge: number;
-  /** Farthest over nearest corner's distance from the camera. */
+  /** Farthest over nearest corner. */
   readonly mostDepth: number;
 }
 
@@ -54,8 +54,8 @@ export function cornerFault(
 }
 
 /**
- * Infinite when three are in line. A corner's distance goes with the area of the other three's triangle,
- * because a rectangle's diagonals share a middle.
+ * Infinite when three are in line. A corner's distance goes with the area of the other three, because a
+ * rectangle's diagonals share a middle.
  */
 export function depthRatio(corners: Corners): number {
   const areas = turnsOf(corners);

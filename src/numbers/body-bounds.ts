@@ -1,7 +1,7 @@
 /** Proportions outside which we ask for the tape again; they never size a cinch. */
 
 export const bodyBounds = {
-  /** From width over depth of 0.5 to 1.1, with a tenth of slack [choice]. */
+  /** Width over depth from 0.5 to 1.1, with a tenth of slack [choice]. */
   depthOverGirth: { min: 0.27, max: 0.46 },
   /** Breed averages run from 0.95 to 1.1 [practice]; single horses go a good tenth past [choice]. */
   lengthOverHeight: { min: 0.8, max: 1.25 },

@@ -1,4 +1,4 @@
-/** Heart girth from height: a line through published breed averages, moved halfway to measured horses. */
+/** Heart girth from height: a line through breed averages, moved halfway to measured horses. */
 
 /**
  * Light horses, in cm. Breed averages give 1.104 H + 17.2, residual sd 5.3; that reads 2.9 high on 52 horses

@@ -1,4 +1,4 @@
-/** One number: value, unit, meaning and basis; a number of the model has a range too. */
+/** One number of the program: its value, unit, meaning and basis. */
 
 /** `published` and `practice` name an entry of `sources`; `choice` is our own. */
 export interface NumberBasis {

@@ -1,10 +1,10 @@
-/** Bounds for marks on a photo, in order files and on the page for marks [choice]. */
+/** Bounds for marks on a photo, for orders and the page for marks [choice]. */
 
 /** Inches unless noted, inclusive. */
 export const photoBounds = {
   /** Pixels of a stick or string: clicks 3 off at both ends are 4%. */
   leastPixels: 100,
-  /** Pixels of a sheet's edge: clicks 3 off at both ends are 7%, but there are four edges. */
+  /** Pixels of a sheet's edge: clicks 3 off at both ends are 7%; it has four. */
   leastEdge: 60,
   /** Pixels; no camera takes more. */
   imageSide: { min: 200, max: 20_000 },

@@ -1,9 +1,9 @@
-/** Makes text from files harmless on a screen: no moved cursor, no hidden or reversed letters. */
+/** Makes text from files harmless on a screen. */
 
 /**
- * Keeps emoji of several parts and variation signs after a picture or ideograph: names use them. Catches all
- * else that steers a screen or is invisible: control and format signs, line separators, lone surrogates,
- * blank fillers. Made on demand: it takes a fiftieth of a start.
+ * Keeps joined emoji, and variation signs after a picture or ideograph: names use them. Catches all else that
+ * steers a screen or is invisible: control and format signs, line separators, lone surrogates, blank fillers.
+ * Made on demand: it takes a fiftieth of a start.
  */
 const steeringSigns = (): RegExp =>
   /(\p{Extended_Pictographic}[\p{Emoji_Modifier}\ufe0f]*(?:\u200d\p{Extended_Pictographic}[\p{Emoji_Modifier}\ufe0f]*)+|(?<=[\p{Extended_Pictographic}\p{Script=Han}])[\ufe00-\ufe0f\u{e0100}-\u{e01ef}])|[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}\p{Default_Ignorable_Code_Point}]/gu;

@@ -6,7 +6,7 @@ export interface Currency {
   readonly exponent: number;
 }
 
-/** Two decimals (ISO 4217, list one; from memory, checked against another table in tests). */
+/** Two decimals (ISO 4217, list one; from memory, a test checks another table). */
 const cents =
   'AED AFN ALL AMD AOA ARS AUD AWG AZN BAM BBD BDT BGN BMD BND BOB BRL BSD BTN BWP BYN BZD CAD CDF CHF CNY COP ' +
   'CRC CUP CVE CZK DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP GEL GHS GIP GMD GTQ GYD HKD HNL HTG HUF IDR ILS INR ' +

@@ -1,4 +1,4 @@
-/** Calendar days as ISO 8601 writes them, such as 2026-11-20. */
+/** Calendar days in ISO 8601, such as 2026-11-20. */
 
 export type DayRead = { ok: true; day: string } | { ok: false; why: string; suggestion?: string };
 
@@ -50,7 +50,7 @@ export function dayText(day: string): string {
 /** Days since 1970-01-01. */
 export type DayNumber = number;
 
-/** Years start in March here, so the leap day comes last; 400 years have 146 097 days. */
+/** Years start in March, so the leap day comes last; 400 years have 146 097 days. */
 export function dayNumber(day: string): DayNumber {
   const [year = 0, month = 0, date = 0] = day.split('-').map(Number);
   const fromMarch = month > 2 ? year : year - 1;

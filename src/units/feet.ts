@@ -1,4 +1,4 @@
-/** Cord as the bench measures it: feet and inches, to the eighth. */
+/** Cord in feet and inches, to the eighth. */
 
 export const EIGHTHS_A_FOOT = 96;
 

@@ -35,7 +35,7 @@ export function dividedBy(a: Rate, b: Rate): Rate {
   return { over: sign * a.over * b.under, under: sign * a.under * b.over };
 }
 
-/** So many percent as a fraction. */
+/** Percent as a fraction. */
 export const percentRate = (percent: Rate): Rate => ({ over: percent.over, under: percent.under * 100n });
 
 /** For quantities; never for money. */
@@ -71,7 +71,7 @@ export type AmountRead = { ok: true; decimals: number } | { ok: false; why: stri
 const mostDigits = 7;
 const mostDecimals = 4;
 
-/** Decimals of "12.50" or "12". Errors: a sign, comma or currency, too many digits. */
+/** Errors: a sign, comma or currency, too many digits. */
 export function readAmount(text: string): AmountRead {
   const [, whole = '', part = ''] = /^(\d+)(?:\.(\d+))?$/.exec(text) ?? [];
   if (whole !== '' && whole.length <= mostDigits && part.length <= mostDecimals) {

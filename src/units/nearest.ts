@@ -1,4 +1,4 @@
-/** Finds the right word for a wrong one, only for hints. */
+/** Finds the right word for a wrong one, for hints. */
 import { distance } from 'fastest-levenshtein';
 
 /** Longer input is no slip, and slow to compare. */

@@ -35,8 +35,8 @@ const glyphs: Readonly<Record<string, string>> = {
 const glyph = new RegExp(`(\\d?)[ -]?([${Object.keys(glyphs).join('')}])`, 'g');
 
 /**
- * Makes typographic quotes, minus signs, spaces and fractions plain. Written as escapes, since
- * bin/cinchwright reads ASCII.
+ * Makes typographic quotes, minus signs, spaces and fractions plain; escaped, since bin/cinchwright reads
+ * ASCII.
  */
 export function tidy(text: string): string {
   return text

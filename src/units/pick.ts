@@ -1,4 +1,4 @@
-/** Elements of lists that must be there, and places in sorted lists. */
+/** List elements that must be there, and places in sorted lists. */
 
 /**
  * Element `i`.
@@ -15,7 +15,7 @@ export function upTo(count: number): number[] {
   return Array.from({ length: count }, (_, i) => i);
 }
 
-/** First number below `count` that holds, else `count`; all after it must hold too. */
+/** First number below `count` that holds, else `count`; all later ones must hold. */
 export function firstFrom(count: number, holds: (i: number) => boolean): number {
   let [low, high] = [0, count];
   while (low < high) {

@@ -1,4 +1,4 @@
-/** Lengths for the bench: quarters for finished things, decimals for computed ones. */
+/** Lengths for the bench: quarters when finished, decimals when computed. */
 import type { Inches } from './length.ts';
 
 /** NIST SP 811, appendix B. */

@@ -69,7 +69,7 @@ export function spreadNumber(inches: number, units: Units): string {
 /** The same for a ratio. */
 export const ratioSpread = (sd: number): string => (sd < SMALL ? smallSpread(sd) : trimmed(sd));
 
-/** Below this, coarse rounding would double a spread or lose it. */
+/** Coarse rounding would double or lose smaller spreads. */
 const SMALL = 0.1;
 
 /** Three decimals where two would be off by a tenth. */
@@ -100,7 +100,7 @@ const glued =
   /(?<=\d) (?=(?:in|cm|ft|psi|kPa|%|sq (?:in|cm)|strands?|\d\/\d)(?![\w/]))|(?<=\d sq) (?=in|cm)/g;
 const GLUE = '\u00a0';
 
-/** Keeps a number on one line with its unit or fraction. */
+/** Keeps a number and its unit on one line. */
 export const glue = (text: string): string => text.replace(glued, GLUE);
 
 /** Undoes `glue`. */

@@ -1,4 +1,4 @@
-/** What one order uses of materials and time, and what each costs. */
+/** Materials, time and prices of one order, before adding up. */
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Order, Shop } from '../order/types.ts';
 import type { Labor, ShopOption } from '../order/trade-types.ts';
@@ -23,7 +23,7 @@ export interface Bill {
   readonly missing: readonly Missing[];
   /** What we assumed. */
   readonly taken: readonly string[];
-  /** Whole order; undefined without labor in the shop file. */
+  /** Whole order; undefined without labor. */
   readonly minutes: Rate | undefined;
 }
 
@@ -53,7 +53,7 @@ const HUNDREDTH: Rate = { over: 3n, under: 5n };
 
 /**
  * Set-up once, then strands and bars of each cinch, times style and layers. To the hundredth of an hour, so
- * papers agree and a bill multiplies out.
+ * that bills multiply out.
  */
 export function minutesOf(
   candidate: Candidate,

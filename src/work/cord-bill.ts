@@ -1,4 +1,4 @@
-/** Cord of an order as bill lines, priced by the foot or the pound. */
+/** Cord of an order as bill lines. */
 import type { Candidate } from '../cinch/candidate.ts';
 import type { CordPrice } from '../order/trade-types.ts';
 import type { Cord, Order, Shop } from '../order/types.ts';

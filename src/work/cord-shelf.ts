@@ -7,8 +7,8 @@ import { cordKey, cuttingTask, groups, type TicketCut } from './cuts.ts';
 const looks = 100_000;
 
 /**
- * Takes cuts by turn; returns those from the shelf. Per color and ply an order gets all or nothing. Where we
- * can't buy more, serving more pieces beats keeping turns.
+ * Cuts come by turn. Per color and ply an order gets all or nothing. Where we can't buy more, serving more
+ * pieces beats keeping turns.
  */
 export function cutsFromShelf(cuts: readonly TicketCut[], shop: Shop): Set<string> {
   const known = cuts.filter(({ known: has, length }) => has && length > 0);

@@ -1,4 +1,4 @@
-/** Buckles and dees of a backlog: needed, on hand, short, and for which orders. */
+/** Buckles and dees of a backlog: needed, on hand and short. */
 import type { Shop } from '../order/types.ts';
 import { earliestDue, type Keyed } from './planned.ts';
 

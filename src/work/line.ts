@@ -13,7 +13,7 @@ export type Part = 'materials' | 'labor' | 'options' | 'rush' | 'tax';
 export interface Line {
   readonly part: Part;
   readonly what: string;
-  /** Feet, pieces or hours; undefined for a percent or a flat price. */
+  /** Feet, pieces or hours; undefined for percents and flat prices. */
   readonly count?: number | undefined;
   readonly unit?: Unit | undefined;
   readonly amount: Minor | undefined;

@@ -26,7 +26,7 @@ export interface CordNeed {
   readonly ply: number;
   readonly pieces: number;
   readonly needed: Eighths;
-  /** All lots; undefined when the shop has no such cord. */
+  /** All lots; undefined when the shop lists none. */
   readonly onHand: Eighths | undefined;
   /** Shop color that may be meant. */
   readonly near: string | undefined;
@@ -40,7 +40,7 @@ export interface ShortCord extends ShortOrder {
   readonly why: 'none-to-order' | 'no-length' | 'too-long';
 }
 
-/** `comes` is the delivery day, if the lead time is known. */
+/** `comes` is the delivery day, if known. */
 export type Buy = Bought & { readonly comes: string | undefined };
 
 /** `cord` is cord of unknown spool length. */
@@ -75,7 +75,7 @@ export interface Materials {
   readonly cuts: ReadonlyMap<string, TicketCut>;
 }
 
-/** For a sorted backlog; what is missing is ordered on `day`. */
+/** Takes sorted orders; missing items are ordered on `day`. */
 export function materialsOf(orders: readonly Keyed[], shop: Shop, day: string): Materials {
   const { cuts, fromShelf, hardware, shares } = sharedShelf(orders, shop, day);
   const plan = planOf(cuts, fromShelf, shop);

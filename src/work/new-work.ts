@@ -1,4 +1,4 @@
-/** New work beside a backlog: the first day we can promise, and which promises move. */
+/** New work beside a backlog: the first day, and which promises move. */
 import { waitText, type PromiseWindow } from './promise.ts';
 import { hoursOf, jobOf, taskOf, withSchedule, type Agenda, type Tied } from './agenda.ts';
 import { planJobs } from './schedule/plan.ts';
@@ -16,7 +16,7 @@ export interface Asked {
   /** Undefined when it needs what we can't get. */
   readonly promise: NewPromise | undefined;
   readonly share: Share | undefined;
-  /** Promises this order delays by taking from the shelf first; `after` is undefined when no day is left. */
+  /** Promises this order delays at the shelf; `after` is undefined when no day is left. */
   readonly moves: readonly {
     readonly key: string;
     readonly before: string;
@@ -31,7 +31,7 @@ export interface Promised {
   readonly agenda: Agenda;
 }
 
-/** First day for that many more minutes; every promise holds. */
+/** Every other promise holds. */
 export function promiseOn(agenda: Agenda, minutes: Minutes): Promised {
   const key = newKey(agenda, 'new work');
   const { promise, agenda: after } = added(agenda, { id: key, minutes }, agenda.jobs);
@@ -41,7 +41,7 @@ export function promiseOn(agenda: Agenda, minutes: Minutes): Promised {
 
 type New = Omit<Tied, 'key'>;
 
-/** First day for an order. It takes from the shelf by due day, so orders due later may wait for deliveries. */
+/** The order takes from the shelf by due day, so those due later may wait. */
 export function promiseForOrder(agenda: Agenda, planned: New): Promised {
   const { order } = planned.order;
   const key = newKey(agenda, order);
@@ -106,7 +106,7 @@ function added(agenda: Agenda, job: Job, given: Agenda['jobs']): { promise: NewP
   };
 }
 
-/** As scheduled if the backlog has the order, else the first day we can promise. */
+/** As scheduled if the backlog has it, else the first day we can promise. */
 export function windowBeside(agenda: Agenda, planned: New): PromiseWindow | undefined {
   const { orders, jobs, shares, from } = agenda;
   const own = orders.find(({ order }) => order.order === planned.order.order);

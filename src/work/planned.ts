@@ -14,7 +14,7 @@ export interface Planned {
   readonly candidate: Candidate;
   readonly takes: Takes;
   readonly ticket: Ticket;
-  /** Whole order; undefined without labor in the shop file. */
+  /** Whole order; undefined without labor. */
   readonly minutes: Rate | undefined;
   /** Measurements that disagree. */
   readonly doubts: readonly Phrase[];
@@ -56,7 +56,7 @@ export function inOrder<E extends Entry>(entries: readonly E[]): E[] {
   );
 }
 
-/** Unique keys: order number, plus file where it repeats, plus a count where it repeats in one file. */
+/** Unique keys: order number, plus file if repeated, plus a count if that repeats. */
 export function keysOf(entries: readonly { readonly file: string; readonly order: string }[]): string[] {
   const twice = repeated(entries.map(({ order }) => order));
   const named = entries.map(({ order, file }) => (twice.has(order) ? `${order} (${file})` : order));

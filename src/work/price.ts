@@ -1,4 +1,4 @@
-/** A bill added up: each printed line is rounded once, and sums add printed lines. */
+/** A bill added up: lines are rounded once, and sums add printed lines. */
 import type { Tax, Taxed } from '../order/trade-types.ts';
 import type { Order, Shop } from '../order/types.ts';
 import type { Currency } from '../units/currency.ts';
@@ -9,7 +9,7 @@ import type { Bill } from './bill.ts';
 import { sumLines, type Line, type Missing } from './line.ts';
 
 export interface Price {
-  /** Undefined when the shop file has no prices. */
+  /** Undefined without prices. */
   readonly currency: Currency | undefined;
   readonly lines: readonly Line[];
   readonly taxes: readonly Line[];
@@ -113,8 +113,8 @@ function taxLine({ name, percent, on }: Tax, lines: readonly Line[]): Line {
 }
 
 /**
- * Counts from the day the order was taken, if given, so quote and invoice agree. No charge when we can't make
- * the day.
+ * Counts from the day the order was taken, if given, so quote and invoice agree. None when we can't make the
+ * day.
  */
 function rushOf({ due, taken }: Order, { shop: { rush }, day, ready }: When): 'none' | 'asked' | 'too late' {
   if (due === undefined || rush === undefined) return 'none';

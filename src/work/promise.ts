@@ -23,7 +23,7 @@ export const weekdayNumber: Readonly<Record<Weekday, number>> = {
   sun: 7,
 };
 
-/** Days; in these, one hour a week ties a dozen. */
+/** Days in which one hour a week ties a dozen. */
 const mostDays = 730;
 
 /** From the day after; undefined without benches or past `mostDays`. */

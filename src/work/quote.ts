@@ -21,14 +21,14 @@ import { tradeOffs } from './trade-offs.ts';
 export interface Alternative {
   readonly spec: RankedSpec;
   readonly tradeOffs: readonly Phrase[];
-  /** Than the quoted one; undefined while either total is. */
+  /** Than the quoted one. */
   readonly dearerBy: Minor | undefined;
 }
 
 /** Priced as of the day the order was taken. */
 export interface Invoice {
   readonly number: string;
-  /** The deposit unless `--paid` says otherwise; undefined while the total is. */
+  /** The deposit unless `--paid` says otherwise. */
   readonly paid: Minor | undefined;
   readonly due: Minor | undefined;
   readonly isPaidSaid: boolean;
@@ -38,8 +38,8 @@ export interface Quote {
   readonly order: Order;
   readonly facts: Facts;
   readonly shop: Shop;
-  /** Last day the price holds; undefined when the shop does not say. */
   readonly day: string;
+  /** Undefined when the shop does not say. */
   readonly validUntil: string | undefined;
   readonly taken: Taken;
   /** The customer's wish, judged. */
@@ -58,7 +58,7 @@ export interface Quote {
   /** Measurements that disagree. */
   readonly doubts: readonly Phrase[];
   readonly welfare: readonly Phrase[];
-  /** Ring to ring was taped, so the length is final. */
+  /** Ring to ring was taped. */
   readonly measured: boolean;
   readonly cautions: readonly string[];
   readonly houseRules: readonly string[];
@@ -121,7 +121,7 @@ function invoiceOf({ number, paid }: NonNullable<Written['invoice']>, { total, d
   return { number, paid: given, due, isPaidSaid: paid !== undefined };
 }
 
-/** By bench hours after the last delivery; undefined when we can't get something. */
+/** After the last delivery; undefined when we can't get something. */
 function windowOf(
   spec: Judged,
   minutes: Rate | undefined,

@@ -1,4 +1,4 @@
-/** One order of a backlog as a row: the best spec, or why there is none. */
+/** One order as a row: the best spec, or why there is none. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Problem } from '../yaml/problem.ts';
 import type { Order, Saddle } from '../order/types.ts';

@@ -1,4 +1,4 @@
-/** One shelf for a backlog: what each order lacks, and from which day we can tie it. */
+/** What each order of a backlog lacks, and from which day we can tie it. */
 import type { Shop } from '../order/types.ts';
 import { layersOf } from '../cinch/buckles.ts';
 import { cordOf } from '../cinch/shelf.ts';
@@ -19,9 +19,9 @@ export interface Lack {
   readonly amount: number;
   /** `none`: we can't get more. `unknown`: not in the shop file. */
   readonly supply: 'ordered' | 'none' | 'too-long' | 'unknown';
-  /** Delivery day; undefined when unknown or never. */
+  /** Delivery day, if known. */
   readonly comes: string | undefined;
-  /** A free buckle that takes as many strands, though it may not clear the elbow. */
+  /** A free buckle for as many strands; it may not clear the elbow. */
   readonly swap?: string | undefined;
 }
 

@@ -1,4 +1,4 @@
-/** Which strands have which color, and at which buckle each piece of cord ends. */
+/** Strands by color, and where each piece of cord ends. */
 import { bodyCordFeet, tailOf } from '../cinch/cord.ts';
 import { BODY_PLY } from '../numbers/plies.ts';
 

@@ -3,7 +3,7 @@ import { verdicts, type Cells, type Verdict } from './row.ts';
 
 export interface Summary {
   readonly orders: Record<Verdict, number>;
-  /** Orders that repeat an earlier number. */
+  /** Repeats of an earlier number. */
   sameNumber: number;
   /** Orders whose measurements disagree. */
   doubtful: number;

@@ -1,4 +1,4 @@
-/** Which cinch an order gets: the same on quote, ticket, pull list and schedule. */
+/** Which cinch an order gets, the same on every paper. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import { checkCinch } from '../advice/check.ts';
 import type { Judged } from '../advice/judge.ts';

@@ -15,8 +15,8 @@ export class Calendar {
   private next: DayNumber;
 
   /**
-   * Number 0 is the first working day from `first` on. @throws RangeError when a weekday is not 1 to 7, or
-   * none is worked
+   * Number 0 is the first working day from `first` on.
+   * @throws RangeError when a weekday is not 1 to 7, or none is worked
    */
   constructor({ weekdays, holidays }: ShopDays, first: string) {
     const wrong = weekdays.find((weekday) => !Number.isInteger(weekday) || weekday < 1 || weekday > 7);

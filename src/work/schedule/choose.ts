@@ -11,14 +11,11 @@ export interface Choice {
   readonly bound: number;
 }
 
-/** States kept after each job; fewer with many jobs. */
+/** Kept after each job; fewer with many jobs. */
 const mostStates = 500;
 const mostStatesInAll = 200_000;
 
-/**
- * Up to this many jobs we try all choices, within `mostLooks` states; ten jobs on three benches always
- * finish.
- */
+/** Up to this many jobs we try all choices; ten on three benches always finish. */
 const mostTried = 40;
 const mostLooks = 20_000_000;
 
@@ -33,10 +30,7 @@ interface State {
   readonly before: State | undefined;
 }
 
-/**
- * Jobs come by due day: if none waits, no other order does better. If some wait, small sets are tried in
- * every order.
- */
+/** By due day: if none waits, no other order does better; if some wait, small sets are tried in every order. */
 export function choose(shop: Shop, works: readonly Work[]): Choice {
   const { benches } = shop;
   const waits = works.some(({ from }) => from > 0);
@@ -92,7 +86,7 @@ function following({ benches, works, limits, releases }: Task, before: State, i:
 
 const total = ({ ends }: State): number => ends.reduce((sum, end) => sum + end, 0);
 
-/** One pass that keeps the best states per count of late jobs: least work, then earliest finish. */
+/** One pass that keeps the best states per count of late jobs. */
 function quickly(task: Task, start: State): State {
   const width = Math.min(mostStates, Math.ceil(mostStatesInAll / Math.max(1, task.works.length)));
   let states = [start];
@@ -114,8 +108,8 @@ function quickly(task: Task, start: State): State {
 }
 
 /**
- * Lower bound on late jobs from the `i`th on: one bench does all the work. Where a job would be late, drops
- * the longest so far; exact for one bench (Moore 1968, Management Science 15:102).
+ * Lower bound on late jobs from the `i`th on, with one bench doing all the work; exact for one bench (Moore
+ * 1968, Management Science 15:102).
  */
 function leastLate({ works, limits, releases }: Task, state: State, i: number): number {
   const taken: number[] = [];
@@ -139,7 +133,7 @@ function leastLate({ works, limits, releases }: Task, state: State, i: number): 
   return late;
 }
 
-/** Tries every choice that could beat `found`; `all` when it finished. */
+/** Tries every choice that could beat `found`. */
 function tryAll(task: Task, start: State, found: State): { best: State; all: boolean } {
   let best = found;
   let looks = mostLooks;

@@ -7,7 +7,7 @@ export const mostInSets = 12;
 
 /** A set is a number; its bits say which jobs. */
 interface Sets {
-  /** Per set, all on time: minute the bench is done, sum of days, last job. */
+  /** Per set, on time: minute it is done, sum of days, last job. */
   readonly ends: Float64Array;
   readonly days: Float64Array;
   readonly last: Int8Array;
@@ -28,7 +28,7 @@ export function mostOnTime({ benches }: Shop, works: readonly Work[]): Work[][] 
   });
 }
 
-/** The last job of each set is the one that ends earliest, on time. */
+/** Ends each set with the job that finishes it earliest, on time. */
 function setsOf(bench: BenchTime, works: readonly Work[]): Sets {
   const limits = works.map(({ due }) => bench.doneIn(due));
   const releases = works.map(({ from }) => bench.doneIn(from));

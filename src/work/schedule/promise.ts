@@ -12,13 +12,14 @@ export interface NewPromise {
   readonly bench: string;
   /** True without a due day. */
   readonly meetsDue: boolean;
-  /** All jobs of its bench; other benches do not change. */
+  /** All jobs of its bench. */
   readonly jobs: readonly ScheduledJob[];
 }
 
 /**
- * Jobs keep their bench and promised day, but may move before it. No earlier day exists on these benches, if no job waits.
- * @throws RangeError when the schedule is not of this task, or the job's minutes are not whole
+ * Jobs keep their bench and promised day, but may move before it. The earliest day on these benches, if no
+ * job waits.
+ * @throws RangeError when the schedule is not of this task, or minutes are not whole
  */
 export function promiseFor(task: ScheduleTask, schedule: Schedule, job: Job): NewPromise {
   const { shop, works } = workOf({ ...task, jobs: [...task.jobs, job] });
