@@ -51,7 +51,7 @@ export interface FloorAfter {
   readonly moves: 'follows' | 'set-by-shop' | 'stays';
 }
 
-/** The least clearance rises with the required one, from the default; it never changes where the shop set it. */
+/** Rises from the default with the required clearance; stays where the shop set it. */
 export function floorOf({ clearance, shop }: Pick<Learned, 'clearance' | 'shop'>): FloorAfter {
   const inForce = shop.model['floor-clearance'];
   if (isOwnFloor(shop)) return { value: inForce, moves: 'set-by-shop' };

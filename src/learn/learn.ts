@@ -1,4 +1,4 @@
-/** Turns a shop's outcomes into two numbers of its model, and how far to trust them. */
+/** Turns a shop's outcomes into two numbers of its model. */
 import type { Outcome, OutcomeParts } from '../order/outcome-types.ts';
 import type { Problem } from '../yaml/problem.ts';
 import type { Buckle, Order, Shop } from '../order/types.ts';

@@ -1,4 +1,4 @@
-/** The two models to fit: rubs by clearance, and length complaints by latigo run. */
+/** The two models to fit: rubs by clearance, length complaints by latigo run. */
 import { chanceOf, type Odds, type Prior, type Trial } from '../math/logistic.ts';
 import { learning } from '../numbers/learning-numbers.ts';
 import { defaultModel, type Model } from '../numbers/numbers.ts';

@@ -1,4 +1,4 @@
-/** A number fitted again: before and after with intervals, and whether it predicts better. */
+/** A number fitted again: before, after, and whether it predicts better. */
 import { fitLogistic, logChance, type Odds } from '../math/logistic.ts';
 import { normalInverse } from '../math/normal.ts';
 import { learning } from '../numbers/learning-numbers.ts';
@@ -101,8 +101,8 @@ const only = (odds: Odds, kept: readonly number[]): Odds => ({
 });
 
 /**
- * Predicts each outcome from the others (Stone 1974), or from other folds. Like cinches would predict each
- * other, so we leave them out together and count them once.
+ * Predicts each outcome from the others (Stone 1974), in folds when there are many. Like cinches would
+ * predict each other, so we leave them out together and count them once.
  */
 function heldOutOf({ odds, prior, alike }: Learning, numbers: readonly number[]): HeldOut {
   const places = [...new Set(alike)];

@@ -15,7 +15,7 @@ export interface Top {
 
 const MOST_STEPS = 100;
 const MOST_HALVINGS = 40;
-/** Stops when the next step promises less. */
+/** Stops when a step promises less. */
 const ENOUGH = 1e-14;
 
 /** Halves a step that climbs too little (Nocedal & Wright 2006, chapter 3). */

@@ -1,4 +1,4 @@
-/** The normal distribution: chance below a value, and value for a chance. */
+/** The normal distribution and its inverse. */
 
 const SQRT_2_PI = Math.sqrt(2 * Math.PI);
 /** Above this the continued fraction is quicker and exact in the tail. */

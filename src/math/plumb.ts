@@ -1,4 +1,4 @@
-/** Whether a string marked on a photo can be a plumb line. */
+/** Whether a string on a photo can be a plumb line. */
 import type { Point } from './homography.ts';
 
 /** Worded for orders and the page for marks; undefined when nothing is wrong. */

@@ -16,7 +16,7 @@ export interface CornerFault {
   readonly hint: string;
 }
 
-/** Corners should run clockwise from the top left. */
+/** Expects corners clockwise from the top left. */
 export function cornerFault(
   corners: Corners,
   { leastEdge, mostDepth }: CornerBounds,
@@ -33,7 +33,7 @@ export function cornerFault(
     return { expected: 'corners clockwise as seen, from the top left', hint: 'they run counterclockwise' };
   const least = Math.min(...turns);
   const ratio = depthRatio(corners);
-  // A dent this shallow is a corner clicked slightly off.
+  // A shallow dent is a corner clicked slightly off.
   if (turns.filter((sense) => sense > 0).length >= 3 && ratio > mostDepth && -least < Math.max(...turns) / 10)
     return {
       expected: 'a flat sheet seen from the front, no three corners in line',

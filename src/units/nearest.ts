@@ -36,7 +36,7 @@ function byDistance(word: string, allowed: readonly string[]): string | undefine
   return best;
 }
 
-/** Counts wrong, missing and extra letters; a swapped pair counts once. */
+/** Wrong, missing and extra letters; a swapped pair counts once. */
 function slips(word: string, candidate: string): number {
   let least = distance(word, candidate);
   for (let i = 1; i < word.length; i++) {

@@ -1,4 +1,4 @@
-/** Bill lines, and what is missing to price them. */
+/** Bill lines, and what they lack. */
 import { amountOf, sumOf, wholeRate, type Minor } from '../units/money.ts';
 
 export type Unit =

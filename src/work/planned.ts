@@ -77,7 +77,7 @@ function repeated(names: readonly string[]): Set<string> {
   return new Set(names.filter((name) => seen.has(name) || !seen.add(name)));
 }
 
-/** Turn at the shelf; no due day last, ties stay in order. */
+/** Turn at the shelf; no due day is last. */
 export const earliestDue = <T extends Pick<Planned, 'ticket'>>(orders: readonly T[]): T[] =>
   [...orders].sort(({ ticket: { due: a = '9' } }, { ticket: { due: b = '9' } }) => byText(a, b));
 

@@ -82,7 +82,7 @@ function unpriced(
 const plain = ({ over, under }: Exact): number => over / under;
 const share = (amount: Minor, percent: Exact): Minor => amountOf(amount, percentRate(rateOf(percent)));
 
-/** Materials and their percents, labor, options, then rush on all of it. */
+/** Materials, percents, labor, options, then rush on all. */
 function withPercents(lines: readonly Line[], shop: Shop, rush: boolean): Line[] {
   const of = (part: Line['part']): Line[] => lines.filter((line) => line.part === part);
   const materials = of('materials');

@@ -21,7 +21,7 @@ import { tradeOffs } from './trade-offs.ts';
 export interface Alternative {
   readonly spec: RankedSpec;
   readonly tradeOffs: readonly Phrase[];
-  /** Than the quoted one. */
+  /** More than the quoted total. */
   readonly dearerBy: Minor | undefined;
 }
 
@@ -136,7 +136,7 @@ function windowOf(
   return window && { ...window, basis: window.basis + waitText(share) };
 }
 
-/** The best other, then one of a new style near the top, else the next best. */
+/** The best other, then one of a new style near the top, else the next. */
 function othersThan(spec: Judged, { specs }: Advice): RankedSpec[] {
   const rest = specs.filter((other) => !same(other, spec));
   const [first, second] = rest;

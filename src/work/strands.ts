@@ -4,7 +4,7 @@ import { BODY_PLY } from '../numbers/plies.ts';
 
 export type End = 'near' | 'off';
 
-/** Neighboring strands of one color, strung from one piece of cord. */
+/** Neighboring strands strung from one piece of cord. */
 export interface Section {
   /** Undefined when not chosen. */
   readonly color: string | undefined;

@@ -9,7 +9,7 @@ export type Takes = 'wish' | 'first' | 'chosen';
 export interface Taken {
   readonly takes: Takes;
   readonly spec: Judged;
-  /** Undefined for a wish that is not among the ranked specs. */
+  /** Undefined for a wish we did not rank. */
   readonly ranked: RankedSpec | undefined;
 }
 
@@ -26,7 +26,7 @@ export function takenOf(advice: Advice): Taken | undefined {
   return first === undefined ? undefined : { takes: 'first', spec: first, ranked: first };
 }
 
-/** As somebody chose it. */
+/** A ranked spec as taken. */
 export const takenSpec = (spec: RankedSpec): Taken => ({
   takes: spec.rank === 1 ? 'first' : 'chosen',
   spec,

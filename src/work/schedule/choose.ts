@@ -30,7 +30,10 @@ interface State {
   readonly before: State | undefined;
 }
 
-/** By due day: if none waits, no other order does better; if some wait, small sets are tried in every order. */
+/**
+ * Takes jobs by due day: if none waits, no other order does better; if some wait, small sets are tried in
+ * every order.
+ */
 export function choose(shop: Shop, works: readonly Work[]): Choice {
   const { benches } = shop;
   const waits = works.some(({ from }) => from > 0);

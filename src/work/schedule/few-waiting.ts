@@ -1,4 +1,4 @@
-/** The most jobs on time when some must wait: tries every subset on every bench. */
+/** The most jobs on time when some wait: tries every subset on every bench. */
 import { pick, upTo } from '../../units/pick.ts';
 import type { BenchTime } from './bench-time.ts';
 import type { Shop, Work } from './work.ts';

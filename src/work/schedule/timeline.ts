@@ -20,14 +20,14 @@ export class Timeline {
     for (const work of works) this.add(work);
   }
 
-  /** Minute it would be done, in the first gap that holds it or at the end. */
+  /** Minute it would be done: in the first gap that holds it, else at the end. */
   endOf({ minutes, from }: Work): number {
     const release = this.bench.doneIn(from);
     const gap = this.gaps.find((each) => Math.max(each.from, release) + minutes <= each.to);
     return Math.max(gap?.from ?? this.end, release) + minutes;
   }
 
-  /** Moves no other job; returns the minute it is done. */
+  /** Returns the minute it is done; moves no other job. */
   add(work: Work): number {
     const to = this.endOf(work);
     const from = to - work.minutes;
