@@ -113,8 +113,8 @@ function taxLine({ name, percent, on }: Tax, lines: readonly Line[]): Line {
 }
 
 /**
- * Counts from the day the order was taken, if given, so quote and invoice agree. None when we can't make the
- * day.
+ * Counts from the day the order was taken, if given, so quote and invoice agree. No charge when we can't make
+ * the day.
  */
 function rushOf({ due, taken }: Order, { shop: { rush }, day, ready }: When): 'none' | 'asked' | 'too late' {
   if (due === undefined || rush === undefined) return 'none';
