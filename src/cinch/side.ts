@@ -1,4 +1,4 @@
-/** One side of the horse with the saddle on: what all cinches of an order share. */
+/** One side of the saddled horse: what all cinches of an order share. */
 import type { Facts } from '../horse/facts.ts';
 import { movesOf, type Moves } from './moves.ts';
 import type { Unrolled } from './spots.ts';
@@ -13,11 +13,11 @@ export interface Side extends Unrolled {
   readonly mostSure: number;
   /** Spread of the latigo run. */
   readonly runSd: number;
-  /** Low-flare starts by strands and layers, each solved once. */
+  /** By strands and layers, each solved once. */
   readonly lowFlares: Map<string, number>;
 }
 
-/** The side for one order. */
+/** Everything the elbow clearance needs. */
 export function sideOf(facts: Facts): Side {
   const { model, k, elbowLine, centreLine, elbowStation, lengthNeed } = facts;
   return {
