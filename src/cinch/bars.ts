@@ -1,4 +1,4 @@
-/** Where woven bars sit: at ends and center of a straight, pinching rows on a roper. */
+/** Where woven bars sit, on straights and ropers. */
 import type { Style } from '../order/types.ts';
 import { bench } from '../numbers/bench-numbers.ts';
 
@@ -32,7 +32,7 @@ const center = (half: number, length: number): Bar => ({
   length,
 });
 
-/** Evenly spaced from below the buckle to the flare: two, or at least three for a low flare. */
+/** Two rows, at least three on a low flare, close enough to keep the strands together. */
 function rowsOf(style: Style, flareStart: number): Bar[] {
   const row = bench('weave-row');
   const last = Math.max(0, flareStart - row);

@@ -23,7 +23,7 @@ export interface Clearance {
   readonly sd: number;
   /** Least allowed there: more in thin skin than against muscle. */
   readonly floor: number;
-  /** Chance that every spot keeps its floor, capped at what we claim. */
+  /** Chance that every spot keeps its floor, capped. */
   readonly chance: number;
   /** Not capped. */
   readonly likely: number;

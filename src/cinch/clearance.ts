@@ -1,4 +1,4 @@
-/** Elbow clearance of a cinch, its spread, and its chance to keep every floor. */
+/** Elbow clearance of a cinch, its spread and chance. */
 import { allBelow } from '../math/all-below.ts';
 import type { Clearance } from './candidate.ts';
 import { followsOf, together, type Follows } from './moves.ts';
@@ -26,7 +26,7 @@ function measure(spot: Spot, side: Side): Measured {
 export const gapSd = (spot: Spot, side: Side): number => measure(spot, side).sd;
 
 /**
- * At the spot farthest under its floor, else the one with fewest spreads to spare: rounding alone would pick among
+ * At the spot farthest under its floor, else with fewest spreads to spare: an edge beside the elbow line has many
  * nearest spots.
  * @throws TypeError without spots
  */

@@ -24,7 +24,7 @@ function solve({ strands, layers }: Pick<Made, 'strands' | 'layers'>, side: Side
     cordSpots(roperShape({ strands, layers, start, top: start }, model), side).every(
       (spot) => !spot.skin || spot.gap.distance >= wanted(spot, side),
     );
-  // Above this, thin skin has full width.
+  // Higher, the flare is at full width in all thin skin.
   let [low, high] = [model['flare-length'], side.elbow + model['flare-length']];
   if (keeps(high)) return girth.value / 4;
   for (let i = 0; i < HALVINGS; i++) {

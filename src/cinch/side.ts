@@ -6,7 +6,7 @@ import type { Unrolled } from './spots.ts';
 export interface Side extends Unrolled {
   readonly facts: Facts;
   readonly moves: Moves;
-  /** Least clearance in thin skin, and against muscle. */
+  /** Least clearances. */
   readonly skinFloor: number;
   readonly muscleFloor: number;
   /** Highest chance we state. */
@@ -17,7 +17,7 @@ export interface Side extends Unrolled {
   readonly lowFlares: Map<string, number>;
 }
 
-/** Everything the elbow clearance needs. */
+/** Computed once per order. */
 export function sideOf(facts: Facts): Side {
   const { model, k, elbowLine, centreLine, elbowStation, lengthNeed } = facts;
   return {
