@@ -18,7 +18,7 @@ type Parts = Seen<Candidate, 'style' | 'strands'>;
 export const bandOf = ({ practice }: Bands, { style }: Pick<Parts, 'style'>): StrandBand =>
   style === 'straight' ? practice.straight : practice.roper;
 
-/** First and last odd count within half a step of a bound. */
+/** Odd counts within half a step of a bound. */
 const first = (low: number): number => 2 * Math.ceil((low - 2) / 2 - 1e-9) + 1;
 const last = (high: number): number => 2 * Math.floor(high / 2 + 1e-9) + 1;
 
