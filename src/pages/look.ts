@@ -1,4 +1,4 @@
-/** Margins, type sizes, rules and colors shared by HTML and PDF papers. */
+/** Margins, type sizes and colors of HTML and PDF papers. */
 import { capital } from '../units/text.ts';
 
 /** Never the only signal: printers may lack color. */
@@ -19,23 +19,23 @@ export type Color = keyof typeof colors;
 export const look = {
   /** Page numbers go inside the margin. */
   margin: { top: 34, side: 46, bottom: 30 },
-  /** The band of strands at the top: height, strands, and the bars woven over ends and middle. */
+  /** The band on top: height, strands, bars over ends and middle. */
   band: { height: 15, strand: 2.5, bar: 14, center: 26, row: 2.6 },
   type: { title: 19, heading: 11.5, text: 10, small: 8.5, fine: 8, loud: 15 },
   leading: 1.25,
   rules: { thick: 2.5, thin: 0.75, hair: 0.5 },
   gap: { heading: 9.5, block: 3, column: 9, cell: 1.4, picture: 14 },
-  /** Check box side, and room before its text. */
+  /** Side of a check box, and room to its text. */
   box: { side: 8.5, room: 17 },
   /** Writing room above a line. */
   hand: 17,
   /** Label column width. */
   label: 104,
-  /** Two tables side by side: the first's share of the width, and the gap. */
+  /** Two tables side by side: the first's share, and the gap. */
   halves: { first: 0.61, gap: 0.05 },
 } as const;
 
-/** Splits a notice into the part to see from across the bench and the rest. */
+/** Splits a notice: what to see across the bench, and the rest. */
 export function voices(notice: string): { loud: string; rest: string } {
   const [, loud, rest] = /^([^:]{1,40}): (.+)$/su.exec(notice) ?? [];
   return loud === undefined || rest === undefined

@@ -35,7 +35,7 @@ function withoutRepeat(text: string, before: string | undefined): string {
 export const impossibleText = (style: Style, { noBuckle, facts }: Advice): string =>
   noBuckle ? `cannot be tied, ${noBuckleText(facts)}` : noSideText(style);
 
-/** No buckle takes any of its counts. */
+/** No buckle takes any count of the shop. */
 export const noBuckleText = ({ shop: { strands } }: Pick<CaseFacts, 'shop'>): string =>
   `no buckle of the shop file takes ${String(strands.min)} to ${String(strands.max)} strands`;
 

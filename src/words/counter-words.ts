@@ -59,7 +59,7 @@ export const shortStyle = (style: Style): string => styleWords[style];
 export const aCinch = ({ style, strands }: Pick<Candidate, 'style' | 'strands'>): string =>
   `a ${styleWords[style]}, ${String(strands)} strands`;
 
-/** "strung double"; 0 when the buckle does not take them. */
+/** "strung double", or that the buckle does not take them. */
 export const strungText = (layers: Candidate['layers']): string =>
   layers === 0 ? 'which do not take this many strands' : layers === 1 ? 'strung single' : 'strung double';
 
