@@ -29,11 +29,11 @@ export const usualDrawing: Drawing = { strata: askingNumbers.strata.value, seed:
 
 export interface Worth {
   readonly name: QuestionName;
-  /** Chance to change the first spec, or whether anything or the wish passes. */
+  /** Chance that the first spec changes, or whether the wish passes. */
   readonly changes: Mean;
   /** In the chance to clear and reach; never negative, since the shop may ignore the answer. */
   readonly gain: Mean;
-  /** If the new first is always tied, even when less sure; may be negative. */
+  /** Gain if the new first is always tied; may be negative. */
   readonly followed: Mean;
   /** Chance of a wider first. */
   readonly wider: Mean;
@@ -142,11 +142,10 @@ function everyWord(scene: Before): Effects {
   };
 }
 
-/** A random stream per question, so no other changes it; the first reading is stratified. */
+/** Each question has its own random stream; the first reading is stratified. */
 function drawn(question: Question, scene: Before, { strata, seed }: Drawing): Effects {
   const { order, model, shop: usual } = scene.advice.facts;
   const asked = askedOf(question.unknowns(scene.advice.facts), { order, model });
-  // One for all draws, so what it ties is listed once.
   const taken = question.weighed === true ? asked.believedModel : asked.readModel;
   const shop = taken === usual.model ? usual : { ...usual, model: taken };
   const random = seededRandom(seed, questionNames.indexOf(question.name));

@@ -104,7 +104,7 @@ function specOf(named: CinchAsked, advice: Advice): Filled {
   return { spec, cannot: undefined };
 }
 
-/** Not named: straight, nearest the elbow, so a guess cannot make it pass. */
+/** Takes an unnamed style as straight, nearest the elbow, so a guess cannot pass. */
 const withStyle = (asked: CinchAsked): CinchAsked =>
   asked.style === undefined && asked.strands !== undefined ? { ...asked, style: 'straight' } : asked;
 

@@ -10,7 +10,7 @@ export interface Unknown {
   /** Expected now, inches. */
   readonly value: number;
   readonly sd: number;
-  /** Spread of the reading itself. */
+  /** Spread of the reading. */
   readonly reading: number;
   readonly least: number;
   readonly enter: (order: Order, read: number) => Order;

@@ -7,7 +7,7 @@ export type Layers = 1 | 2;
 const holds = (range: StrandRange | undefined, strands: number): boolean =>
   range !== undefined && strands >= range.min && strands <= range.max;
 
-/** Single first; empty when it takes no such count. */
+/** Single first; empty when it does not take the strands. */
 export const layersOf = ({ single, double }: Buckle, strands: number): readonly Layers[] =>
   holds(single, strands) ? (holds(double, strands) ? [1, 2] : [1]) : holds(double, strands) ? [2] : [];
 
@@ -18,7 +18,7 @@ const SINGLE_UP_TO = 17;
 export const isUsualLayer = (layers: Layers, strands: number): boolean =>
   (layers === 1) === strands <= SINGLE_UP_TO;
 
-/** The usual way first; undefined when it takes no such count. */
+/** The usual way, else the other; undefined when it takes neither. */
 export function layersOn(buckle: Buckle, strands: number): Layers | undefined {
   const ways = layersOf(buckle, strands);
   return ways.find((layers) => isUsualLayer(layers, strands)) ?? ways[0];

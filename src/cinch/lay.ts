@@ -16,7 +16,7 @@ export interface SpottedSeat extends Seat {
   readonly spots: readonly Spot[];
 }
 
-/** Frame values are lazy: height alone rules out many seats. */
+/** Frame values come on demand: height alone rules out many seats. */
 export function seatOf(buckle: Buckle, length: number, side: Side): SpottedSeat {
   const { girth, lengthNeed, barrel, elbowHeight } = side.facts;
   const low = (length + lengthNeed.stretch) / 2 - buckle.frameHeight;
@@ -64,7 +64,7 @@ const hasRoom = (style: Style, { low }: Seat, side: Side): boolean =>
 const ceiling = (low: number, { facts: { model } }: Side): number =>
   low - model['high-flare-start'] - model['weave-step'];
 
-/** Values are lazy: many cinches are tried, few kept. */
+/** Computed on demand: many cinches are tried, few kept. */
 class LaidCinch implements Candidate {
   readonly style: Style;
   readonly strands: number;

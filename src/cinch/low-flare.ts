@@ -36,8 +36,8 @@ function solve({ strands, layers }: Pick<Made, 'strands' | 'layers'>, side: Side
 }
 
 /**
- * The required clearance, or more for a large spread: at most half a good spec's risk. Uses the widest cinch's
- * spread, so more strands never get more clearance.
+ * The required clearance, or more for a large spread, to take at most half a good spec's risk. Uses the widest
+ * cinch's spread, so more strands never get more clearance.
  */
 function wanted(spot: Spot, side: Side): number {
   const { model, required } = side.facts;

@@ -34,11 +34,11 @@ export const fullWidth = (strands: number, model: Model): number => strands * mo
 const pinchedWidth = ({ strands, layers }: Strung, model: Model): number =>
   strands * model[layers === 2 ? 'pinch-pitch-double' : 'pinch-pitch'];
 
-/** At the buckle bar, inches: never wider. */
+/** No wider than the buckle bar, inches. */
 const barWidth = ({ strands, layers }: Strung, bar: number, model: Model): number =>
   Math.min(bar, strands * model[layers === 2 ? 'bar-pitch-double' : 'strand-pitch']);
 
-/** Pinched on a roper; as off the bar on a straight. */
+/** At a straight's bar, or where a roper is pinched. */
 export const widthAtBuckle = (
   { style, bar, ...strung }: Strung & { readonly style: Style; readonly bar: number },
   model: Model,

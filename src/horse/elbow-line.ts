@@ -5,7 +5,7 @@ import { sizeFactor } from './girth.ts';
 /** [x, s, ...] of midline, armpit, point of elbow, top of barrel. */
 export type ElbowLine = Float64Array;
 
-/** Room and girth in inches. */
+/** All in inches. */
 export function elbowLineOf(room: number, girth: number, model: Model): ElbowLine {
   const k = sizeFactor(girth, model);
   const armpit = model['armpit-station'] * k;

@@ -33,7 +33,7 @@ export interface Facts {
   readonly centreLine: CentreLine;
   readonly lengthNeed: LengthNeed;
   readonly slipNeed: SlipNeed;
-  /** Of the point of the elbow; height above the chest midline. */
+  /** Of the point of the elbow; height above the midline. */
   readonly elbowStation: number;
   readonly elbowHeight: number;
   /** Elbow clearance. */

@@ -32,7 +32,7 @@ function pointedTo(saddle: Saddle, model: Model): Pointed | undefined {
   return ringDrop === undefined ? undefined : byDrop(ringDrop, style, model);
 }
 
-/** Four digits, since it multiplies a length. */
+/** Three decimals, since it multiplies a length. */
 const factorText = (factor: number): string => String(Math.round(factor * 1000) / 1000);
 
 /** g / 2 - drop = tape / 2; a usual drop grows with g. */
@@ -70,7 +70,10 @@ function byDrop(ringDrop: number, style: Saddle['style'], model: Model): Pointed
   };
 }
 
-/** Taped girths stay. Otherwise a ring tape would make clearance less sure, since both err together. */
+/**
+ * Leaves a taped girth alone. Without this, ring tapes would make clearance less sure, since girth and rings err
+ * together.
+ */
 export function withRingTapes(girth: Estimate, saddle: Saddle, model: Model): Girth {
   const pointed = girth.kind === 'measured' ? undefined : pointedTo(saddle, model);
   if (pointed === undefined) {

@@ -1,4 +1,4 @@
-/** Remarks where a photo disagrees with tape, rigging name or the usual. */
+/** Remarks where a photo disagrees with what else we know. */
 import type { PhotoReading, Seen } from '../photo/read.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
 import { usualRoom } from './room.ts';

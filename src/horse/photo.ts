@@ -31,7 +31,7 @@ export function photoReadingOf(
 const numbers = Object.keys(photoNumbers) as (keyof typeof photoNumbers)[];
 const last = new WeakMap<Photo, { readonly key: string; readonly reading: PhotoReading }>();
 
-/** `ask` reads the same photo hundreds of times, so the last reading is kept. */
+/** `ask` reads one photo hundreds of times, so we keep the last reading. */
 function readOnce(photo: Photo, guess: Guess, model: Model): PhotoReading {
   const { ellipse, halfWidthSd, elbowStation } = guess;
   const own = [ellipse.halfWidth, ellipse.halfDepth, halfWidthSd, elbowStation];

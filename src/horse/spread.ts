@@ -68,7 +68,7 @@ export function spreadOf({ girth, room, ring, push }: Inputs, model: Model): Spr
     // The ring is placed from the elbow.
     row('elbow-room', { room: room.sd, ringX: room.sd }),
     row('ring-position', { ringX: ring.setBack.sd }),
-    // A rack does not show where the saddle sits; a photo does.
+    // A tape on a rack does not show where the saddle sits; a photo does.
     row('saddle-place', { ringX: ring.setBack.kind === 'photo' ? 0 : model['ring-behind-elbow-sd'] }),
     // Also moves a girth estimated from it.
     row('ring-height', { ...byTape, ringStation: byTape.ringStation + ring.station.sd }),

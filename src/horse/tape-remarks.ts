@@ -30,7 +30,7 @@ function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
   return say`Check the tape: elbow room is far more than the ${len(usual.value)} usual for this girth. Measure it again before you tie.`;
 }
 
-/** A horse standing square has about equal room on both sides. */
+/** A horse standing square has equal room on both sides. */
 function sidesRemark({ order: { horse }, model }: Facts): Phrase | undefined {
   const { elbowSides: sides } = horse;
   const side = tighterSide(horse);

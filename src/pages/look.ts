@@ -25,7 +25,7 @@ export const look = {
   leading: 1.25,
   rules: { thick: 2.5, thin: 0.75, hair: 0.5 },
   gap: { heading: 9.5, block: 3, column: 9, cell: 1.4, picture: 14 },
-  /** Side of a check box, and room to its text. */
+  /** Check box side, and room before its text. */
   box: { side: 8.5, room: 17 },
   /** Writing room above a line. */
   hand: 17,

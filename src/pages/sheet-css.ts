@@ -1,4 +1,4 @@
-/** The style of HTML papers: black on white, Letter or A4. */
+/** The style of HTML papers, black on white. */
 
 import { colors, look } from './look.ts';
 

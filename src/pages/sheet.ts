@@ -38,9 +38,9 @@ type SomeBlock =
       readonly rows: readonly (readonly string[])[];
       readonly foot?: readonly (readonly string[])[];
       readonly total?: number;
-      /** May sit next to the next table on a wide page. */
+      /** May sit beside the next table. */
       readonly half?: true;
-      /** The last column is a note: it takes the rest and wraps. */
+      /** The last column takes the rest and wraps. */
       readonly noted?: true;
       /** All but the first share the width and wrap. */
       readonly even?: true;
@@ -75,7 +75,7 @@ export interface Sheet {
   /** Comes first. */
   readonly notice: string | undefined;
   readonly blocks: readonly Block[];
-  /** The cautions follow. */
+  /** House rules. */
   readonly rules: readonly string[];
   readonly cautions: readonly string[];
 }

@@ -41,7 +41,7 @@ export type Standing = 'refused' | 'not sure' | 'passes';
 /** Rules that do not apply to a cinch already tied. */
 const onlyBeforeTying: ReadonlySet<string> = new Set(['stock', 'strand-range', 'better-than-now']);
 
-/** Those every printer shows; empty when it can't be laid. */
+/** Those every printer shows; empty when it can't be laid on the horse. */
 export function findingsOf({ which, judged }: Checked): readonly Finding[] {
   const findings = judged?.findings ?? [];
   return which === 'current' ? findings.filter(({ rule }) => !onlyBeforeTying.has(rule)) : findings;
@@ -51,7 +51,7 @@ export function findingsOf({ which, judged }: Checked): readonly Finding[] {
 const mayDecide = ({ rule, judgement }: Finding): boolean =>
   judgement === 'cannot-tell' && ['elbow-clearance', 'buckle-height', 'buckle-strands'].includes(rule);
 
-/** What can't be laid is refused. */
+/** A cinch that can't be laid is refused. */
 export const standingOf = (checked: Checked): Standing =>
   checked.judged === undefined ? 'refused' : standingBy(findingsOf(checked));
 

@@ -44,7 +44,7 @@ export type PaperResult<P> =
     }
   | Unread;
 
-/** What is where the order's picture should be. */
+/** What we found at the picture's place. */
 export type PictureSeen =
   | { readonly there: false }
   | {

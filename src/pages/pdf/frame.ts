@@ -60,7 +60,7 @@ function drawBand({ pen, width }: Setting, x: number, y: number): void {
   level(height - 0.6, 0.6, 'ink');
 }
 
-/** White on black in a thick frame: readable from across the bench. */
+/** White on black, readable from across the bench. */
 function noticePieces(notice: string, set: Setting): Piece[] {
   const { loud, rest } = voices(notice);
   const shared = { inset: INSET, pad: 4 };

@@ -64,7 +64,7 @@ function broken(
   const next = (piece: Piece | undefined): void => {
     pages.push([]);
     y = 0;
-    // Screen readers already read a repeated head.
+    // Screen readers have read this head already.
     const head = piece?.head;
     if (head !== undefined)
       put({

@@ -1,4 +1,4 @@
-/** One row of cells, the least a page break may not split. */
+/** One row of cells, which a page break may not split. */
 import { look, type Color } from '../look.ts';
 import { linesOf } from './lines.ts';
 import type { Box, Hand, Pen, Tag } from './pen.ts';
@@ -74,7 +74,7 @@ export function row(cells: readonly Cell[], set: Setting, style: RowStyle = {}):
   const count = Math.max(1, ...texts.map((lines) => lines.length));
   return Array.from({ length: Math.ceil(count / most) }, (_, part) => {
     const parts = texts.map((lines) => lines.slice(part * most, (part + 1) * most));
-    // Sizes share a baseline.
+    // All sizes share a baseline.
     const heights = cells.map((cell, i) => {
       const own = cell.size * set.scale;
       return (parts[i]?.length ?? 0) * own * look.leading + (size - own) * BASELINE;
