@@ -142,7 +142,7 @@ function everyWord(scene: Before): Effects {
   };
 }
 
-/** Each question has its own random stream; the first reading is stratified. */
+/** Each question has its own random stream, so others do not change it; the first reading is stratified. */
 function drawn(question: Question, scene: Before, { strata, seed }: Drawing): Effects {
   const { order, model, shop: usual } = scene.advice.facts;
   const asked = askedOf(question.unknowns(scene.advice.facts), { order, model });
