@@ -24,14 +24,11 @@ export interface RankedSpec extends Judged {
   readonly rank: number;
   /** Undefined for the last. */
   readonly becauseOf: { readonly criterion: string; readonly words: Phrase } | undefined;
-  /** Even lengths next to its own that the shop ties, with the latigo run each leaves. */
+  /** Even lengths around its own, with latigo runs. */
   readonly evenLengths: readonly { readonly length: number; readonly run: number }[];
 }
 
-/**
- * Makes each style and strand count as a maker would, then ranks what passes. Never throws for a checked
- * order.
- */
+/** Ranks what a maker would tie. Never throws for a checked order. */
 export const adviceOn = (facts: Facts, shop: Shop): Advice => new Advice(caseFactsOf(facts, shop));
 
 /** Costly parts are computed on demand. */
@@ -86,12 +83,12 @@ export class Advice {
     return otherStyles(this);
   }
 
-  /** What must be said before any cinch; empty for a sound horse. */
+  /** What comes before any cinch; empty for a sound horse. */
   get welfare(): readonly Phrase[] {
     return welfareOf(this.facts);
   }
 
-  /** Broken skin must heal before any riding. */
+  /** Broken skin must heal before riding. */
   get mustHeal(): boolean {
     return mustHeal(this.facts);
   }
@@ -100,7 +97,7 @@ export class Advice {
     return assumptionsOf(this.facts, this.facts.shop.learned?.stretch);
   }
 
-  /** Where tapes, or a photo and a tape, disagree. */
+  /** Where tapes, or photo and tape, disagree. */
   get remarks(): readonly Phrase[] {
     return [...tapeRemarks(this.facts), ...this.photoRemarks];
   }
@@ -109,7 +106,7 @@ export class Advice {
     return photoRemarks(this.facts);
   }
 
-  /** What passes, best first, then the rest as they would be tied anyway. */
+  /** What passes, best first, then the rest as tied anyway. */
   get every(): readonly Judged[] {
     const failed = this.#tied.flatMap((tied) => (tied.made === undefined ? [tied.ways()[0]] : []));
     return [...this.specs, ...failed.filter((judged) => judged !== undefined)];
@@ -119,17 +116,17 @@ export class Advice {
     return (this.#refused ??= this.#tied.flatMap(refusedOf));
   }
 
-  /** For a table with room for one. */
+  /** When nothing passes. */
   get firstRefused(): Refused | undefined {
     return this.first === undefined ? this.refused[0] : undefined;
   }
 
-  /** No buckle takes any strand count the shop ties, so nothing was tried. */
+  /** No buckle takes any count the shop ties. */
   get noBuckle(): boolean {
     return !this.#tied.some(({ hasBuckle }) => hasBuckle);
   }
 
-  /** Styles with no room below the buckle on this horse. */
+  /** Styles without room below the buckle. */
   get impossible(): readonly Style[] {
     const tied = new Set(
       [...this.specs.map(({ candidate }) => candidate), ...this.refused].map(({ style }) => style),
@@ -142,7 +139,7 @@ export class Advice {
     return hasCloseGroove(this.facts);
   }
 
-  /** How far back the ring would have to hang; only where that would not drag the saddle along. */
+  /** How far back the ring must hang, unless that drags the saddle. */
   get wayOut(): WayOut | undefined {
     return this.first !== undefined || this.closeGroove ? undefined : wayOut(this.facts);
   }

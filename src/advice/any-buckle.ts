@@ -1,11 +1,11 @@
-/** A current cinch whose buckle nobody named: tries every buckle it may have, so a guess neither passes nor rules it out. */
+/** A current cinch whose buckle nobody named: tries every buckle it may have. */
 import type { Spec } from '../cinch/candidate.ts';
 import { bySize, layersOn } from '../cinch/buckles.ts';
 import type { Buckle } from '../order/types.ts';
 import { listed, say, type Phrase } from '../units/phrase.ts';
 import type { Finding, Judged } from './judge.ts';
 
-/** Rules that depend on the buckle. Stock does not matter for a cinch already tied. */
+/** Rules that depend on the buckle. */
 const decidedByBuckle: ReadonlySet<string> = new Set(['elbow-clearance', 'buckle-height', 'buckle-strands']);
 
 export interface Tried {
@@ -13,10 +13,7 @@ export interface Tried {
   readonly judged: Judged | undefined;
 }
 
-/**
- * The usual buckle, or another if only that one passes. Rules that some buckles fail cannot tell; if all
- * fail, the cinch is ruled out.
- */
+/** The usual buckle, or another if only that passes. A rule only some buckles fail cannot tell. */
 export function overBuckles(
   usual: Spec,
   buckles: readonly Buckle[],
@@ -31,7 +28,7 @@ export function overBuckles(
       return { spec, judged: layAndJudge(spec) };
     },
   );
-  // A buckle in no list is known only to take the strands.
+  // An unlisted buckle is known only to take the strands.
   const open = taking.length > 0 ? [] : ['buckle-strands'];
   const taken = tried.find(({ judged }) => judged !== undefined && isSubset(refusals(judged), open));
   const first = tried[0] ?? { spec: usual, judged: undefined };
@@ -45,7 +42,7 @@ const refusals = (judged: Judged): string[] => refused(judged).filter((rule) => 
 const isSubset = (some: readonly string[], all: readonly string[]): boolean =>
   some.every((entry) => all.includes(entry));
 
-/** Stock and the shop's range do not matter; other rules fail with any buckle. */
+/** Stock and the shop's range don't matter once it is tied. */
 const refusedAnyway = (judged: Judged): boolean =>
   refused(judged).some((rule) => !decidedByBuckle.has(rule) && rule !== 'stock' && rule !== 'strand-range');
 

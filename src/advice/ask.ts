@@ -1,4 +1,4 @@
-/** What each question is worth: how often the answer changes what is tied, and how much surer it gets. */
+/** What each question is worth: what its answer changes or makes surer. */
 import { adviceOn, type Advice } from './advice.ts';
 import { checkCinch } from './check.ts';
 import type { Shop } from '../order/types.ts';
@@ -29,13 +29,13 @@ export const usualDrawing: Drawing = { strata: askingNumbers.strata.value, seed:
 
 export interface Worth {
   readonly name: QuestionName;
-  /** Chance that the first spec, whether any passes, or whether the wish passes changes. */
+  /** Chance that the first spec changes, or whether the wish passes. */
   readonly changes: Mean;
-  /** Gain in the chance to clear and reach; never negative, since the shop may ignore the answer. */
+  /** In the chance to clear and reach; never negative, since the shop may ignore the answer. */
   readonly gain: Mean;
-  /** The gain if the new first is always tied, even when wider and less sure; may be negative. */
+  /** Gain if the new first is always tied; may be negative. */
   readonly followed: Mean;
-  /** Chance that the new first is wider. */
+  /** Chance of a wider first. */
   readonly wider: Mean;
   /** The most frequent other first. */
   readonly instead:
@@ -46,16 +46,16 @@ export interface Worth {
         readonly chance: number;
       }
     | undefined;
-  /** Must be known before cutting, whatever its worth. */
+  /** Needed before cutting, whatever its worth. */
   readonly beforeCutting: boolean;
   readonly worthAsking: boolean;
 }
 
 export interface AskResult {
   readonly advice: Advice;
-  /** For the first spec today; undefined when nothing passes. */
+  /** For today's first; undefined when nothing passes. */
   readonly now: Odds | undefined;
-  /** All open questions: before cutting first, then by worth. */
+  /** Open questions: before cutting first, then by worth. */
   readonly worths: readonly Worth[];
   readonly drawing: Drawing;
 }
@@ -72,7 +72,7 @@ export function askAbout(advice: Advice, drawing: Drawing = usualDrawing): AskRe
   return { advice, now, worths: worths.sort(byWorth), drawing };
 }
 
-/** Before cutting, then gain in whole percent, since less is noise, then changes. */
+/** Before cutting, then gain in whole percent (less is noise), then changes. */
 function byWorth(a: Worth, b: Worth): number {
   const percent = ({ mean }: Mean): number => Math.round(100 * mean);
   return (
@@ -142,11 +142,10 @@ function everyWord(scene: Before): Effects {
   };
 }
 
-/** Each question has its own random stream, so no other question changes it; the first reading is stratified. */
+/** Each question has its own random stream, so others do not change it; the first reading is stratified. */
 function drawn(question: Question, scene: Before, { strata, seed }: Drawing): Effects {
   const { order, model, shop: usual } = scene.advice.facts;
   const asked = askedOf(question.unknowns(scene.advice.facts), { order, model });
-  // One shop for all draws, so its list of what it ties is built once.
   const taken = question.weighed === true ? asked.believedModel : asked.readModel;
   const shop = taken === usual.model ? usual : { ...usual, model: taken };
   const random = seededRandom(seed, questionNames.indexOf(question.name));
@@ -175,7 +174,7 @@ interface Reading {
   readonly believed: Read;
 }
 
-/** Sizes the order with the reading, then compares the old and new first by what would then be believed. */
+/** Sizes by the reading, then compares both firsts by what is then believed. */
 function outcomeOf({ read, shop, believed }: Reading, { first, before }: Before): Effect {
   const then = adviceOn(factsOf(read.order, read.model), shop);
   const next = then.specs[0]?.candidate;
@@ -198,11 +197,11 @@ const chanceOf = (tied: Candidate | undefined, facts: Facts): number =>
 const keyOf = ({ style, strands, length, buckle }: Candidate): string =>
   `${style} ${String(strands)} ${String(length)} ${buckle.id}`;
 
-/** The same on the bench; a low flare that starts elsewhere is another cinch. */
+/** The same on the bench, start of a low flare included. */
 const sameTied = (a: Candidate | undefined, b: Candidate | undefined): boolean =>
   a !== undefined && b !== undefined && keyOf(a) === keyOf(b) && a.shape.pinchedFrom === b.shape.pinchedFrom;
 
-/** First spec, whether any passes, and whether the wish does. */
+/** First spec, and whether the wish passes. */
 function verdictOf(advice: Advice): string {
   const [first] = advice.specs;
   const { wants } = advice.facts.order;
@@ -229,13 +228,13 @@ function mostOften(
   return { style, strands, length, chance: most.chance };
 }
 
-/** Questions worth asking. A photo is offered instead of what it shows, not on top. */
+/** Worth asking; a photo replaces what it shows. */
 export function toAsk({ worths }: AskResult): { questions: readonly Worth[]; photo: Worth | undefined } {
   const worth = worths.filter(({ worthAsking }) => worthAsking);
   const photo = worth.find(({ name }) => name === 'side photo');
   const others = worth.filter((each) => each !== photo);
   const replaced = others.some(({ name }) => answeredByPhoto.includes(name));
-  // A photo that replaces no question is a question of its own.
+  // A photo that replaces nothing is a question itself.
   return replaced || photo === undefined
     ? { questions: others, photo }
     : { questions: worth, photo: undefined };

@@ -6,7 +6,7 @@ import type { Judged } from './judge.ts';
 
 export interface Cause {
   readonly trouble: Trouble;
-  /** Whether the geometry explains it; undefined when it cannot tell. */
+  /** By the geometry; undefined when it cannot tell. */
   readonly explained: boolean | undefined;
   readonly words: Phrase;
 }
@@ -43,7 +43,7 @@ export function causesOf(
 const vetFirst = say`ask a vet first; ulcers and lameness are common causes`;
 const again = say`the current cinch, as described, does not fit on this horse: measure both again`;
 
-/** For a current cinch that does not fit on the horse: what can be said without it. */
+/** When the current cinch does not fit on the horse. */
 export function causesUnlaid({ order, ...facts }: CaseFacts): Cause[] {
   return order.horse.trouble.map((trouble) => {
     if (trouble === 'creeps-forward') return { trouble, ...creeps({ facts }) };

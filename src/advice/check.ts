@@ -1,4 +1,4 @@
-/** Judges the cinch a customer wants or rides in now, and finds the smallest change that passes. */
+/** Judges a wanted or current cinch, and finds the smallest change that passes. */
 import type { Candidate, Spec } from '../cinch/candidate.ts';
 import { lay } from '../cinch/lay.ts';
 import { sideOf } from '../cinch/side.ts';
@@ -19,9 +19,9 @@ export type CinchPart = 'style' | 'strands' | 'buckle' | 'length';
 export interface Checked {
   readonly which: CheckedWhich;
   readonly asked: CinchAsked;
-  /** Parts from the order that the command line left open. */
+  /** Parts the command line left to the order. */
   readonly kept?: readonly CinchPart[] | undefined;
-  /** Undefined when it does not fit on this horse; `cannot` says why. */
+  /** Undefined when it does not fit; `cannot` says why. */
   readonly judged: Judged | undefined;
   readonly cannot: Phrase | undefined;
   /** Parts we filled in. */
@@ -30,13 +30,13 @@ export interface Checked {
     readonly taken: string | number;
   }[];
   readonly passes: boolean;
-  /** The smallest change that passes; undefined when it passes or nothing does. */
+  /** Undefined when it passes or nothing does. */
   readonly nearest: RankedSpec | undefined;
   /** For the current cinch. */
   readonly causes: readonly Cause[];
 }
 
-/** An unknown buckle name is ruled out, not thrown. */
+/** An unknown buckle is ruled out, not thrown. */
 export function checkCinch(asked: CinchAsked, which: CheckedWhich, advice: Advice): Checked {
   const { facts } = advice;
   const { spec: usual, cannot, like } = specOf(asked, advice);
@@ -65,7 +65,7 @@ interface Asking {
   readonly facts: CaseFacts;
 }
 
-/** A current cinch with no buckle named is tried with every buckle. */
+/** Tries every buckle when the current one is not named. */
 function layAndJudge(spec: Spec | undefined, { asked, which, facts }: Asking): Partial<Tried> {
   if (spec === undefined) return {};
   const side = sideOf(facts);
@@ -83,7 +83,7 @@ interface Filled {
   readonly cannot: Phrase | undefined;
 }
 
-/** Fills in from the best-ranked spec that agrees, else from the shop file. */
+/** Fills in from the best spec that agrees, else the shop file. */
 function specOf(named: CinchAsked, advice: Advice): Filled {
   const { shop } = advice.facts;
   const asked = withStyle(named);
@@ -104,7 +104,7 @@ function specOf(named: CinchAsked, advice: Advice): Filled {
   return { spec, cannot: undefined };
 }
 
-/** An unnamed style counts as a straight, which comes nearest the elbow, so the guess cannot make it pass. */
+/** Takes an unnamed style as straight, nearest the elbow, so a guess cannot pass. */
 const withStyle = (asked: CinchAsked): CinchAsked =>
   asked.style === undefined && asked.strands !== undefined ? { ...asked, style: 'straight' } : asked;
 
@@ -133,7 +133,7 @@ interface BuckleScene {
   readonly shop: Shop;
 }
 
-/** The named buckle; else the matching spec's, the smallest that takes the strands, or the closest. */
+/** The named buckle, else the matching spec's, else the smallest that comes closest. */
 function buckleFor(id: string | undefined, { strands, like, shop }: BuckleScene): Buckle | undefined {
   if (id !== undefined) return shop.buckles.find((buckle) => buckle.id === id);
   if (like !== undefined) return like.buckle;
@@ -145,17 +145,17 @@ function buckleFor(id: string | undefined, { strands, like, shop }: BuckleScene)
   );
 }
 
-/** The matching or first spec's length; else the even one nearest the target. */
+/** The matching spec's, else the even length nearest the target. */
 const usualLength = (like: Candidate | undefined, { facts: { lengthNeed, shop } }: Advice): number =>
   like?.length ?? Math.min(shop.lengths.max, Math.max(shop.lengths.min, evenLength(lengthNeed.target.value)));
 
-/** Offers specs poor at the elbow only when there are no others. */
+/** Specs poor at the elbow only when all are. */
 function worthOffering(specs: readonly RankedSpec[]): readonly RankedSpec[] {
   const better = specs.filter((spec) => spec.judgementOf('elbow-clearance') !== 'poor');
   return better.length > 0 ? better : specs;
 }
 
-/** Same style first, then fewest strands away, then best ranked. */
+/** Same style first, then nearest in strands, then best ranked. */
 function nearestPassing(spec: Spec, specs: readonly RankedSpec[]): RankedSpec | undefined {
   const away = ({ candidate }: RankedSpec): number =>
     (candidate.style === spec.style ? 0 : 1000) + Math.abs(candidate.strands - spec.strands);

@@ -1,4 +1,4 @@
-/** Why one spec comes before another: named criteria applied in turn, never added up. */
+/** Why one spec comes before another: criteria in turn, never added up. */
 import { isTied, stepsOutside } from '../horse/practice.ts';
 import { isSore } from '../horse/sore.ts';
 import { rubsAgain } from '../rules/better-than-now.ts';
@@ -29,7 +29,7 @@ const isPoor = (judged: Judged, facts: CaseFacts): boolean =>
   judged.judgementOf('flare-position') === 'poor' ||
   isTooNarrow(judged, facts);
 
-/** Where clearing is unlikely, the surest comes first. */
+/** Where clearing is unlikely, the surest first. */
 const notPoor = (facts: CaseFacts): Criterion => ({
   id: 'not poor at the elbow',
   key: (judged) =>
@@ -42,7 +42,7 @@ const notPoor = (facts: CaseFacts): Criterion => ({
         : surer(a, b),
 });
 
-/** A wider frame than the one that rubs is worse than the same frame. */
+/** A frame wider than the one that rubs is worst. */
 const offTheSore = (facts: CaseFacts): Criterion => ({
   id: 'off the sore',
   key: (judged) =>
@@ -116,10 +116,10 @@ const goodAtElbow = (good: number): Criterion => ({
   because: surer,
 });
 
-/** Chances nobody can tell apart, so specs short of the goal do not trade places [choice]. */
+/** Chances nobody can tell apart; keeps specs from trading places [choice]. */
 const NEAR = 0.03;
 
-/** The goal or, if nothing in contest reaches it, near the surest. */
+/** The goal, or near the surest if nothing reaches it. */
 function goodHere(made: readonly Judged[], before: readonly Criterion[], goal: number): number {
   const contest = before.reduce((left, { key }) => {
     const best = Math.min(...left.map(key));
@@ -152,7 +152,7 @@ export function criteriaFor(facts: CaseFacts, made: readonly Judged[]): readonly
     slipNeed.level >= 2 ? [holdsTheSaddle(facts, isGood)] : order.use === 'roping' ? [] : [plainFirst];
   const first = [notPoor(facts), offTheSore(facts), ...style, whatPracticeTies(facts)];
   const elbowAfter = (before: readonly Criterion[]) => goodAtElbow(goodHere(made, before, goal));
-  // A sore elbow comes before strands for ranch work; a low flare gives both for roping.
+  // A sore elbow comes before ranch strands; for roping, a low flare gives both.
   return isSore(order) && order.use !== 'roping'
     ? [...first, elbowAfter(first), ...work, moreStrands]
     : [...first, ...work, elbowAfter([...first, ...work]), moreStrands];

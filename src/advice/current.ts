@@ -16,7 +16,7 @@ export const caseFactsOf = (facts: Facts, shop: Shop): CaseFacts => ({
   current: currentOf(facts, shop),
 });
 
-/** Fills in a straight, the smallest buckle and the even length nearest the target. */
+/** Assumes a straight, the smallest buckle and the nearest even length. */
 function currentOf(facts: Facts, shop: Shop): Current {
   const { current: now } = facts.order;
   const sorted = [...shop.buckles].sort(bySize);

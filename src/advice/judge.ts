@@ -20,7 +20,7 @@ export interface Judged {
 
 const needsClearance = ({ looks }: AnyRule): boolean => looks.some((path) => path.startsWith('clearance.'));
 
-/** Rules that can rule out; slow ones, which need a clearance, last. */
+/** Rules that can refuse; slow clearance rules last. */
 const refusing = rules
   .filter(({ can }) => can.includes('refuse'))
   .sort((a, b) => Number(needsClearance(a)) - Number(needsClearance(b)));

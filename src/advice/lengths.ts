@@ -1,8 +1,8 @@
-/** The lengths worth trying: those the shop ties with a latigo run that no rule refuses. */
+/** The lengths worth trying, by latigo run. */
 import { runFor } from '../horse/length.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 
-/** Shortest first; if none has such a run, the one nearest the target. */
+/** Shortest first; if no run passes, the one nearest the target. */
 export function lengthsFor({
   lengthNeed,
   shop,

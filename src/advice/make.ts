@@ -1,4 +1,4 @@
-/** The one cinch a maker would tie for each style and strand count; details never decide between counts or styles. */
+/** The one cinch a maker would tie for each style and strand count. */
 import type { Seat } from '../cinch/candidate.ts';
 import { isTooClose, layOn, seatOf, type SpottedSeat } from '../cinch/lay.ts';
 import { sideOf } from '../cinch/side.ts';
@@ -19,17 +19,14 @@ interface Detail {
 }
 
 export interface Tied extends Kind {
-  /** Undefined when every way is refused. */
+  /** Undefined when all are refused. */
   readonly made: Judged | undefined;
-  /**
-   * Best first: those with a good buckle position, or else all; empty when there is no room below the
-   * buckle.
-   */
+  /** Best first, only good buckle positions if any; empty without room below the buckle. */
   readonly ways: () => Judged[];
   readonly hasBuckle: boolean;
 }
 
-/** Every style and strand count of the shop. */
+/** One per style and strand count. */
 export function make(facts: CaseFacts): Tied[] {
   const side = sideOf(facts);
   const lengths = lengthsFor(facts);
@@ -59,12 +56,12 @@ export function make(facts: CaseFacts): Tied[] {
   });
 }
 
-/** Depend only on where the buckle sits. */
+/** By buckle position alone. */
 const isRefused = (seat: Seat, facts: CaseFacts): boolean =>
   latigoRun.judge(facts, seat).judgement === 'refuse' ||
   buckleHeight.judge(facts, seat).judgement === 'refuse';
 
-/** Among equal seats: the usual layer, then the smallest buckle. */
+/** Among equal seats: usual layers, then smallest buckle. */
 function detailsOf(strands: number, seats: readonly RankedSeat[]): Detail[] {
   const details: (Detail & RankedSeat)[] = [];
   for (const { seat, place } of seats)
@@ -107,14 +104,14 @@ function ranked(seats: readonly SpottedSeat[], facts: CaseFacts): RankedSeat[] {
   });
 }
 
-/** Length comes before the frame, because the ring settles it. */
+/** Length before frame, because the ring settles it. */
 function seatKeys(facts: CaseFacts): ((seat: SpottedSeat) => number)[] {
   const { model, lengthNeed, order } = facts;
   return [
     (seat) => rubsAgain(facts, seat),
     ({ run }) => Number(run < model['run-low'] || run > model['run-high']),
     ({ length }) => Number(!isEven(length)),
-    // Nobody ties a latigo finer than a quarter inch.
+    // Nobody ties latigo finer than a quarter inch.
     ({ run }) => Math.round(4 * Math.abs(run - lengthNeed.runTarget)),
     ({ length }) => Math.abs(length - lengthNeed.crossCheck),
     ({ length }) => length,

@@ -1,4 +1,4 @@
-/** What to measure next, one input at a time, as if the tape read what was assumed. */
+/** What to measure next, as if the tape read what was assumed. */
 import { factsOf, type Facts } from '../horse/facts.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { lay } from '../cinch/lay.ts';
@@ -15,14 +15,14 @@ export interface Ask {
   readonly input: 'elbow room' | 'ring set-back' | 'ring to ring' | 'heart girth' | 'barrel shape';
   readonly how: string;
   readonly beforeCutting: boolean;
-  /** The first spec's, now and once this is measured, inches. */
+  /** Of the first spec, inches. */
   readonly sdNow: number;
   readonly sdThen: number;
   readonly chanceNow: number;
   readonly chanceThen: number;
-  /** The same, not capped. */
+  /** Not capped. */
   readonly likelyThen: number;
-  /** Would then be good at the elbow; undefined when no more than now. */
+  /** Strands that would then come first; undefined when no more than now. */
   readonly couldEarn: number | undefined;
 }
 
@@ -30,7 +30,7 @@ interface Measurement {
   readonly input: Ask['input'];
   readonly how: string;
   readonly open: (facts: Facts) => boolean;
-  /** The order if this were measured and read as assumed. */
+  /** As if measured and read as assumed. */
   readonly answered: (facts: Facts) => Order;
 }
 
@@ -76,7 +76,7 @@ const questions: readonly Measurement[] = [
   },
 ];
 
-/** Before cutting first, then by how sure the first spec would be. */
+/** Before cutting first, then the surest. */
 export function asksFor(facts: CaseFacts, specs: readonly Judged[]): Ask[] {
   const [first] = specs;
   const isWider = ({ candidate: { style, strands } }: Judged): boolean =>
@@ -100,7 +100,7 @@ export function firstAskFor(facts: Facts, first: Judged | undefined): Pick<Ask, 
   return open[likely.indexOf(Math.max(...likely))];
 }
 
-/** The first spec, and the wider ones of its style that pass. */
+/** `wider` ones are of its style. */
 interface Compared {
   readonly first: Judged;
   readonly wider: readonly Judged[];
@@ -108,7 +108,7 @@ interface Compared {
 
 const isBeforeCutting = ({ input }: Measurement): boolean => input === 'ring to ring';
 
-/** The first spec once this is measured. */
+/** Once this is measured. */
 function laidThen({ answered }: Measurement, facts: Facts, { candidate }: Judged): Candidate {
   return lay(candidate, sideOf(factsOf(answered(facts), facts.model))) ?? candidate;
 }
@@ -125,7 +125,7 @@ function askOne(question: Measurement, facts: CaseFacts, scene: Compared | undef
   }
   const now = scene.first.candidate;
   const then = laidThen(question, facts, scene.first);
-  // Spreads of strands and of a frame do not compare.
+  // Spreads of strands and frame do not compare.
   const part = now.clearance.where === 'buckle' ? 'frameClearance' : 'cordClearance';
   return {
     input,
@@ -140,7 +140,6 @@ function askOne(question: Measurement, facts: CaseFacts, scene: Compared | undef
   };
 }
 
-/** Strands of what would then come first, if more than now. */
 function earned({ answered }: Measurement, facts: CaseFacts, { first, wider }: Compared): number | undefined {
   if (wider.length === 0) return undefined;
   const then = caseFactsOf(factsOf(answered(facts), facts.model), facts.shop);

@@ -1,4 +1,4 @@
-/** The chance that a cinch, once tied, clears the elbow and leaves an accepted latigo run. */
+/** The chance that a tied cinch clears the elbow and leaves the right latigo. */
 import type { Candidate } from '../cinch/candidate.ts';
 import { clearanceOf } from '../cinch/clearance.ts';
 import { sideOf } from '../cinch/side.ts';
@@ -8,7 +8,7 @@ import { runFor } from '../horse/length.ts';
 import { stationSd } from '../horse/ring.ts';
 import { normalCdf } from '../math/normal.ts';
 
-/** Its shape stays, whatever is learned about the horse. */
+/** Its shape stays, whatever we learn. */
 export type Tied = Pick<Candidate, 'shape' | 'buckle' | 'length'>;
 
 export interface Odds {
@@ -19,17 +19,14 @@ export interface Odds {
   readonly both: number;
 }
 
-/**
- * Clearing and reaching count as independent: both depend on ring height, but that hardly moves the
- * clearance.
- */
+/** Counts clearing and reaching as independent: ring height hardly moves the clearance. */
 export function oddsOf(tied: Tied, facts: Facts): Odds {
   const clears = clearing(tied, facts);
   const reaches = reaching(tied.length, facts);
   return { clears, reaches, both: clears * reaches };
 }
 
-/** Capped at what the model can claim. */
+/** Capped at what we claim. */
 export function oddsTold(tied: Tied, facts: Facts): Odds {
   const { clears, reaches } = oddsOf(tied, facts);
   const told = Math.min(facts.model['chance-most'], clears);
@@ -41,7 +38,7 @@ function clearing({ shape, buckle }: Tied, facts: Facts): number {
   return clearanceOf([...cordSpots(shape, side), ...frameSpots(buckle, shape.top, side)], side).likely;
 }
 
-/** A girth nobody taped moves the rings too, so its spread counts. */
+/** A girth not taped moves the rings too. */
 function reaching(length: number, { lengthNeed, ring, girth, model }: Facts): number {
   const sd = Math.hypot(stationSd(ring, girth), lengthNeed.stretch / 4);
   const run = runFor(length, lengthNeed);

@@ -1,4 +1,4 @@
-/** How sure the first spec is with a photo and without it. */
+/** How sure the first spec is, with the photo and without. */
 import type { Facts } from '../horse/facts.ts';
 import type { Clearance } from '../cinch/candidate.ts';
 import { lay } from '../cinch/lay.ts';
@@ -7,12 +7,12 @@ import type { Advice, RankedSpec } from './advice.ts';
 
 export interface PhotoWorth {
   readonly first: RankedSpec | undefined;
-  /** The same cinch without the photo. */
+  /** The same cinch. */
   readonly without: Clearance | undefined;
   readonly firstWithout: RankedSpec | undefined;
 }
 
-/** Compares advice with and without the photo. */
+/** `bare` is without the photo. */
 export function photoWorth(
   { specs: [first] }: Advice,
   bare: { facts: Facts; specs: readonly RankedSpec[] },

@@ -1,4 +1,4 @@
-/** What a customer could be asked, and which of it nobody knows yet. */
+/** What a customer could be asked, and what is still open. */
 import type { Facts } from '../horse/facts.ts';
 import { normalCdf } from '../math/normal.ts';
 import type { BarrelWord } from '../order/types.ts';
@@ -13,7 +13,7 @@ import {
   type Unknown,
 } from './unknowns.ts';
 
-/** Ties are listed in this order. */
+/** Listed in this order on ties. */
 export const questionNames = [
   'ring to ring',
   'elbow room',
@@ -27,9 +27,9 @@ export type QuestionName = (typeof questionNames)[number];
 export interface Question {
   readonly name: QuestionName;
   readonly open: (facts: Facts) => boolean;
-  /** The lengths it would read; none when the answer is a word. */
+  /** Lengths it would read; none for a word. */
   readonly unknowns: (facts: Facts) => readonly Unknown[];
-  /** The reading is averaged with the usual, as for a photo. */
+  /** Averaged with the usual, as a photo is. */
   readonly weighed?: true;
 }
 
@@ -42,7 +42,7 @@ const isOpen = {
   drop: ({ ring }: Facts) => ring.station.kind !== 'measured',
 };
 
-/** What is still open and a side photo shows, with a photo's spreads. */
+/** What a side photo would show, with a photo's spreads. */
 function photoUnknowns(facts: Facts): Unknown[] {
   return [
     ...(isOpen['elbow room'](facts) ? [roomUnknown(facts, askingNumbers['photo-room-sd'].value)] : []),
@@ -54,7 +54,7 @@ function photoUnknowns(facts: Facts): Unknown[] {
   ];
 }
 
-/** Questions a side photo answers, less surely. */
+/** A side photo answers these, less surely. */
 export const answeredByPhoto: readonly QuestionName[] = ['elbow room', 'ring set-back', 'barrel shape'];
 
 export const questions: readonly Question[] = [
@@ -78,7 +78,7 @@ export interface BarrelAnswer {
   readonly chance: number;
 }
 
-/** Chance of each barrel word: that of ratios nearest to its own. */
+/** Chance of ratios nearest to each word's. */
 export function barrelAnswers({ model }: Facts): BarrelAnswer[] {
   const [slab, average, round] = [model['ratio-slab-sided'], model['ratio-average'], model['ratio-round']];
   const below = (ratio: number): number => normalCdf((ratio - average) / model['ratio-sd']);

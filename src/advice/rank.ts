@@ -1,10 +1,10 @@
-/** Ranks specs by criteria in turn, then by a fixed order. */
+/** Ranks specs by criteria in turn, then a fixed order. */
 import { styles } from '../cinch/styles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
 import type { Criterion } from './criteria.ts';
 import type { Judged } from './judge.ts';
 
-/** Neither adding a candidate nor the input order changes the others' order. */
+/** Neither another candidate nor the input order changes the rest. */
 export function rank(judged: readonly Judged[], criteria: readonly Criterion[]): Judged[] {
   const keyed = judged.map((entry) => ({ entry, keys: criteria.map(({ key }) => key(entry)) }));
   keyed.sort((a, b) => {
@@ -14,7 +14,7 @@ export function rank(judged: readonly Judged[], criteria: readonly Criterion[]):
   return keyed.map(({ entry }) => entry);
 }
 
-/** When no criterion differs: the simpler style, then fewer strands. */
+/** The simpler style, then fewer strands. */
 function tieOrder({ candidate: a }: Judged, { candidate: b }: Judged): number {
   return styles[a.style].effort - styles[b.style].effort || a.strands - b.strands || a.length - b.length;
 }

@@ -1,4 +1,4 @@
-/** What cannot be tied for this horse and why, one entry per style and strand count. */
+/** What cannot be tied for this horse, and why. */
 import type { Style } from '../order/types.ts';
 import type { Phrase } from '../units/phrase.ts';
 import type { Tied } from './make.ts';
@@ -13,7 +13,7 @@ export interface Refused {
   readonly tried: number;
 }
 
-/** None when some way passes. */
+/** Empty when some way passes. */
 export function refusedOf({ style, strands, made, ways }: Tied): Refused[] {
   const tried = made === undefined ? ways() : [];
   const failed = tried[0]?.findings.find(({ judgement }) => judgement === 'refuse');

@@ -1,4 +1,4 @@
-/** Monte Carlo of the elbow clearance: repeats the whole geometry per draw, to check the first-order spread. */
+/** Monte Carlo of the elbow clearance, to check the first-order spread. */
 import { elbowLineOf } from '../horse/elbow-line.ts';
 import type { Facts } from '../horse/facts.ts';
 import type { Candidate } from '../cinch/candidate.ts';
@@ -6,10 +6,10 @@ import { cordSpots, frameSpots, type Spot, type Unrolled } from '../cinch/spots.
 import { seededRandom } from '../math/random.ts';
 
 export interface Simulated {
-  /** Of the distance at the reported spot. */
+  /** At the reported spot. */
   readonly mean: number;
   readonly sd: number;
-  /** Share of draws in which every spot keeps its floor, capped like any chance. */
+  /** Share of draws in which every spot keeps its floor, capped. */
   readonly chance: number;
   readonly draws: number;
   readonly seed: number;

@@ -1,4 +1,4 @@
-/** Straight or roper: for each style not chosen, its best spec and why it is not first. */
+/** Straight or roper: each other style's best, and why not first. */
 import type { Style } from '../order/types.ts';
 import { styleIds } from '../cinch/styles.ts';
 import { say, type Phrase } from '../units/phrase.ts';
@@ -29,7 +29,7 @@ export function otherStyles(
       style,
       spec,
       criterion: undefined,
-      why: narrowest?.reason ?? say`no side is left below the buckle`,
+      why: narrowest?.reason ?? say`no room below the buckle`,
     };
   });
 }

@@ -1,4 +1,4 @@
-/** What a tape or photo might read: the value expected, its spread, and where the reading goes. */
+/** What a tape or photo might read, and its spread. */
 import type { Facts } from '../horse/facts.ts';
 import { stationSd } from '../horse/ring.ts';
 import { solveEllipse } from '../math/ellipse.ts';
@@ -10,11 +10,11 @@ export interface Unknown {
   /** Expected now, inches. */
   readonly value: number;
   readonly sd: number;
-  /** Spread of the reading itself. */
+  /** Spread of the reading. */
   readonly reading: number;
   readonly least: number;
   readonly enter: (order: Order, read: number) => Order;
-  /** Undefined where the model averages the reading itself. */
+  /** Undefined where the model averages. */
   readonly spreadKey: ModelKey | undefined;
 }
 
@@ -84,7 +84,7 @@ export const dropUnknown = ({ ring, girth }: Facts): Unknown => ({
   spreadKey: 'drop-measured-sd',
 });
 
-/** By photo; the program averages it with the usual barrel. */
+/** By photo; the model averages it with the usual. */
 export function depthUnknown({ barrel, girth }: Facts): Unknown {
   const depthAt = (ratio: number): number => 2 * solveEllipse(girth.value, ratio).halfDepth;
   const { value, sd } = barrel.ratio;
@@ -109,13 +109,13 @@ export interface Read {
   readonly model: Model;
 }
 
-/** Made once, since a draw changes only the readings. */
+/** Made once: draws change only readings. */
 export interface Asked {
   readonly unknowns: readonly Unknown[];
   readonly order: Order;
-  /** Readings as sure as they are. */
+  /** With the readings' own spreads. */
   readonly readModel: Model;
-  /** Readings averaged with what was expected. */
+  /** Averaged with what was expected. */
   readonly believedModel: Model;
 }
 
@@ -139,15 +139,14 @@ export function askedOf(unknowns: readonly Unknown[], { order, model }: Read): A
 const believedSd = (sd: number, reading: number): number =>
   sd === 0 ? 0 : (sd * reading) / Math.hypot(sd, reading);
 
-/** What one draw makes of an order. */
 export interface Drawn {
-  /** With the reading as it stands. */
+  /** As read. */
   readonly read: Order;
-  /** With the reading averaged with what was expected. */
+  /** Averaged with what was expected. */
   readonly believed: Order;
 }
 
-/** Enters one reading per unknown, from standard normal values. */
+/** Enters one reading per unknown, from standard normals. */
 export function drawOf({ unknowns, order }: Asked, normals: readonly number[]): Drawn {
   let read = order;
   let believed = order;

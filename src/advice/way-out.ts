@@ -1,4 +1,4 @@
-/** When nothing passes: how far back the ring would have to hang. */
+/** When nothing passes: how far back the ring must hang. */
 import { factsOf } from '../horse/facts.ts';
 import type { CaseFacts } from '../rules/rule.ts';
 import { criteriaFor } from './criteria.ts';
@@ -13,11 +13,11 @@ export interface WayOut {
   readonly first: Judged;
 }
 
-/** Inches on the average horse; at most half a usual bar span. */
+/** Inches on the average horse; at most half a bar span. */
 const STEP = 0.25;
 const MOST = 6;
 
-/** The least set-back at which something passes and is not poor at the elbow. */
+/** The least set-back where something passes, not poor at the elbow. */
 export function wayOut(facts: CaseFacts): WayOut | undefined {
   const now = facts.ring.setBack.value;
   for (let further = STEP; further <= MOST; further += STEP) {

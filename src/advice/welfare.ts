@@ -1,9 +1,9 @@
-/** What comes before any cinch: a sore heals first, and no cinch fixes a saddle that does not fit. */
+/** What comes before any cinch: healing a sore, and the saddle's fit. */
 import type { Facts } from '../horse/facts.ts';
 import { isGalled, rawSkinInNotes } from '../horse/sore.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
 
-/** In reading order; empty for a sound horse with enough room. */
+/** In reading order; empty when nothing is wrong. */
 export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>): Phrase[] {
   const { order } = facts;
   const { trouble } = order.horse;
@@ -24,11 +24,11 @@ export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>):
   ];
 }
 
-/** Skin is hurt: no riding until it heals. */
+/** No riding until hurt skin heals. */
 export const mustHeal = ({ order }: Pick<Facts, 'order'>): boolean =>
   isGalled(order) || order.horse.trouble.includes('buckle-rub');
 
-/** Less room than this draws saddle and cinch forward (inches on the average horse) [choice]. */
+/** Less room draws saddle and cinch forward, inches on the average horse [choice]. */
 const CLOSE = 3;
 
 /** The saddle is drawn forward, or creeps already. */

@@ -1,4 +1,4 @@
-/** Accent cord: which bar takes which color, and how many feet of each. */
+/** Accent cord: which bar takes which color, and how many feet. */
 import type { Bar } from './bars.ts';
 import { accentFeetAnInch } from './cord.ts';
 import { flatOf, type Flat, type Laid } from './flat.ts';
@@ -6,11 +6,10 @@ import { flatOf, type Flat, type Laid } from './flat.ts';
 export interface PlacedBar extends Bar {
   /** At the middle of the bar. */
   readonly width: number;
-  /** Undefined when the order names none. */
   readonly accent: string | undefined;
 }
 
-/** Bars of one half; colors alternate from the buckle down [choice]. */
+/** Of one half; colors alternate from the buckle down [choice]. */
 export const placedBars = ({ bars, widthFrom, half }: Flat, colors: readonly string[]): PlacedBar[] =>
   bars.map((bar, i) => ({
     ...bar,
@@ -28,7 +27,7 @@ const wholeFeet = (sum: number): number => Math.ceil(sum - 1e-9);
 
 export interface AccentNeed {
   readonly color: string | undefined;
-  /** One cinch, rounded up, no extra. */
+  /** One cinch, rounded up, without extra. */
   readonly feet: number;
 }
 

@@ -1,11 +1,11 @@
-/** Where woven bars sit: a straight has end bars and a center bar, a roper has rows that pinch it. */
+/** Where woven bars sit, on straights and ropers. */
 import type { Style } from '../order/types.ts';
 import { bench } from '../numbers/bench-numbers.ts';
 
 export interface Bar {
-  /** Closes the end, pinches, pinches farther down, or holds the middle. */
+  /** `end` closes, `further` pinches farther down. */
   readonly kind: 'end' | 'pinch' | 'further' | 'centre';
-  /** Inches from the buckle's low edge on the flat cinch, in quarters. */
+  /** Inches from the buckle's low edge, flat, in quarters. */
   readonly from: number;
   readonly length: number;
 }
@@ -17,7 +17,7 @@ export interface Half {
 
 const quarter = (inches: number): number => Math.round(inches * 4) / 4;
 
-/** From the buckle down; the center bar, shared by both halves, is last. */
+/** From the buckle down; the center bar is last. */
 export function barsOf(style: Style, { half, flareStart }: Half): Bar[] {
   if (flareStart === undefined) {
     const end: Bar = { kind: 'end', from: bench('end-bar-from'), length: bench('end-bar') };
@@ -32,10 +32,7 @@ const center = (half: number, length: number): Bar => ({
   length,
 });
 
-/**
- * Evenly spaced from just below the buckle to where the flare starts. A high flare has two; a low flare at
- * least three, and enough to keep the strands together.
- */
+/** Two rows, at least three on a low flare, close enough to keep the strands together. */
 function rowsOf(style: Style, flareStart: number): Bar[] {
   const row = bench('weave-row');
   const last = Math.max(0, flareStart - row);

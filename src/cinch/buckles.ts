@@ -7,24 +7,24 @@ export type Layers = 1 | 2;
 const holds = (range: StrandRange | undefined, strands: number): boolean =>
   range !== undefined && strands >= range.min && strands <= range.max;
 
-/** Single first; empty when the buckle does not take this many. */
+/** Single first; empty when it does not take the strands. */
 export const layersOf = ({ single, double }: Buckle, strands: number): readonly Layers[] =>
   holds(single, strands) ? (holds(double, strands) ? [1, 2] : [1]) : holds(double, strands) ? [2] : [];
 
 /** Most strands usually strung single [practice]. */
 const SINGLE_UP_TO = 17;
 
-/** Single up to that many, double beyond. */
+/** Single up to that count, double beyond. */
 export const isUsualLayer = (layers: Layers, strands: number): boolean =>
   (layers === 1) === strands <= SINGLE_UP_TO;
 
-/** The usual way first; undefined when the buckle does not take this many. */
+/** The usual way, else the other; undefined when it takes neither. */
 export function layersOn(buckle: Buckle, strands: number): Layers | undefined {
   const ways = layersOf(buckle, strands);
   return ways.find((layers) => isUsualLayer(layers, strands)) ?? ways[0];
 }
 
-/** How many strands off the buckle's range; 0 inside it. */
+/** Strands off the buckle's range; 0 inside. */
 export const strandsAway = ({ single, double }: Buckle, strands: number): number =>
   Math.min(
     ...[single, double].map((range) =>
@@ -32,7 +32,7 @@ export const strandsAway = ({ single, double }: Buckle, strands: number): number
     ),
   );
 
-/** False when they cannot be ordered at all. */
+/** False when they can't be ordered. */
 export const mustBeOrdered = ({ onHand, orderable }: Buckle, quantity: number): boolean =>
   orderable && onHand < 2 * quantity;
 

@@ -1,4 +1,4 @@
-/** One cinch on one horse: the spec and everything that follows from it, before judging. */
+/** One cinch on one horse, before judging. */
 import type { Buckle, Style } from '../order/types.ts';
 import type { Layers } from './buckles.ts';
 import type { Shape } from './outline.ts';
@@ -6,7 +6,7 @@ import type { Shape } from './outline.ts';
 export interface Made {
   readonly style: Style;
   readonly strands: number;
-  /** 0 when the buckle does not take this many strands. */
+  /** 0 when the buckle does not take the strands. */
   readonly layers: Layers | 0;
 }
 
@@ -17,33 +17,33 @@ export interface Spec extends Made {
   readonly length: number;
 }
 
-/** Distance to the elbow line on the unrolled side, inches; negative where the cinch reaches over it. */
+/** Inches to the elbow line on the unrolled side; negative over it. */
 export interface Clearance {
   readonly inches: number;
   readonly sd: number;
-  /** Least allowed there: less against muscle than in thin skin. */
+  /** Least allowed there: more in thin skin than against muscle. */
   readonly floor: number;
-  /** Chance that every spot keeps its floor, capped at what the model can claim. */
+  /** Chance that every spot keeps its floor, capped. */
   readonly chance: number;
-  /** The same, not capped. */
+  /** Not capped. */
   readonly likely: number;
-  /** Station of the spot with least to spare. */
+  /** Of the spot with least to spare. */
   readonly station: number;
   readonly where: 'cinch' | 'buckle';
-  /** In thin skin of armpit and elbow, not against muscle. */
+  /** Thin skin of armpit and elbow, not muscle. */
   readonly skin: boolean;
-  /** That spot and the nearest point of the elbow line, [x, s]. */
+  /** That spot and its nearest elbow point, [x, s]. */
   readonly from: readonly [number, number];
   readonly to: readonly [number, number];
 }
 
-/** Where a buckle sits at one length, whatever is tied to it. */
+/** Where a buckle sits, whatever is tied to it. */
 export interface Seat {
   readonly buckle: Buckle;
   readonly length: number;
-  /** Station of its low edge, where the strands end. */
+  /** Station of its low edge. */
   readonly low: number;
-  /** Height of that edge above the point of the elbow. */
+  /** Height of that edge. */
   readonly buckleAboveElbow: number;
   /** Along the skin; negative above the widest part. */
   readonly buckleBelowWidest: number;
@@ -58,18 +58,17 @@ export interface Candidate extends Spec, Seat {
   /** At full spread. */
   readonly width: number;
   readonly buckleWidth: number;
-  /** Narrowest between armpit and point of elbow. */
+  /** Narrowest from armpit to point of elbow. */
   readonly elbowWidth: number;
   /** Below the buckle's low edge; undefined for a straight. */
   readonly flareStart: number | undefined;
   /** Strands and buckle frame. */
   readonly clearance: Clearance;
-  /** Strands in thin skin only. */
+  /** Thin skin only, without the frame. */
   readonly cordClearance: Clearance;
   /** Highest behind the elbow, psi. */
   readonly pressure: number;
   /** Body cord. */
   readonly cordFeet: number;
-  /** In the order's colors. */
   readonly accentFeet: number;
 }

@@ -1,4 +1,4 @@
-/** Elbow clearance of a cinch, its spread, and the chance that every spot keeps its floor. */
+/** Elbow clearance of a cinch, its spread and chance. */
 import { allBelow } from '../math/all-below.ts';
 import type { Clearance } from './candidate.ts';
 import { followsOf, together, type Follows } from './moves.ts';
@@ -26,9 +26,9 @@ function measure(spot: Spot, side: Side): Measured {
 export const gapSd = (spot: Spot, side: Side): number => measure(spot, side).sd;
 
 /**
- * At the spot farthest under its floor, or else the one with fewest spreads to spare. Rounding would pick
- * the nearest spot where the edge runs beside the elbow line, and its spread with it.
- * @throws TypeError when there are no spots
+ * At the spot farthest under its floor, else with fewest spreads to spare: an edge beside the elbow line has many
+ * nearest spots.
+ * @throws TypeError without spots
  */
 export function clearanceOf(spots: readonly Spot[], side: Side): Clearance {
   const over = (spot: Spot): number => spot.gap.distance - floorAt(spot, side);

@@ -1,4 +1,4 @@
-/** How far a point of the cinch is from the elbow line, negative where it reaches over. */
+/** How far a point of the cinch is from the elbow line. */
 import type { ElbowLine } from '../horse/elbow-line.ts';
 
 export interface ElbowGap {
@@ -7,13 +7,13 @@ export interface ElbowGap {
   readonly elbowS: number;
 }
 
-/** Corners of the elbow line in its array. */
+/** Indexes into the elbow line. */
 const MIDLINE = 0;
 const ARMPIT = 2;
 const ELBOW = 4;
 const TOP = 6;
 
-/** Over the line the gap is minus the overlap along x, so it is continuous at zero. */
+/** Negative over the line: the overlap along x, so it is continuous at zero. */
 export function elbowGap(x: number, s: number, line: ElbowLine): ElbowGap {
   const room = line[ARMPIT] as number;
   const below = s < (line[ARMPIT + 1] as number);

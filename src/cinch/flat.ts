@@ -1,4 +1,4 @@
-/** A cinch flat on the bench, not yet stretched, from the buckle's low edge to the middle. */
+/** A cinch flat on the bench, not yet stretched. */
 import type { Buckle, Style } from '../order/types.ts';
 import { bench } from '../numbers/bench-numbers.ts';
 import { barInches, barsOf, type Bar } from './bars.ts';
@@ -15,9 +15,9 @@ export interface Laid {
 export interface Flat {
   /** Buckle's low edge to the middle. */
   readonly half: number;
-  /** Where a roper starts to widen and reaches full width; undefined for a straight. */
+  /** Where a roper starts to widen and is at full width. */
   readonly flare: { readonly start: number; readonly whole: number } | undefined;
-  /** Where the edge turns, from the buckle. */
+  /** Where the edge turns. */
   readonly turns: readonly number[];
   readonly bars: readonly Bar[];
   /** Whole cinch. */
@@ -25,9 +25,9 @@ export interface Flat {
   readonly widthFrom: (distance: number) => number;
 }
 
-/** On the horse the cord has stretched; on the bench every distance is shorter by that share. */
+/** Shorter than on the horse, by the share the cord stretches. */
 export function flatOf({ style, shape, length, buckle, flareStart }: Laid): Flat {
-  // A frame as tall as half the cinch leaves nothing to tie.
+  // A tall frame leaves nothing to tie.
   const half = Math.max(0.25, length / 2 - buckle.frameHeight);
   const share = half / shape.top;
   const start = flareStart === undefined ? undefined : flareStart * share;
@@ -45,7 +45,7 @@ export function flatOf({ style, shape, length, buckle, flareStart }: Laid): Flat
   };
 }
 
-/** At the buckle the strands gather on its bar. */
+/** Widths along one half; strands gather on the buckle bar. */
 export function profileOf({ half, widthFrom }: Flat, bar: number): { at: number; width: number }[] {
   const step = bench('profile-step');
   const stops = Array.from({ length: Math.ceil(half / step - 1e-9) }, (_, i) => i * step);

@@ -1,4 +1,4 @@
-/** Puts a spec on the horse: its edge, elbow clearance, buckle position and latigo run. */
+/** Puts a spec on the horse: edge, elbow clearance, buckle position, latigo run. */
 import { runFor } from '../horse/length.ts';
 import { curvatureRadiusAt, heightAt } from '../math/ellipse.ts';
 import { hoopPressure } from '../math/strap.ts';
@@ -16,7 +16,7 @@ export interface SpottedSeat extends Seat {
   readonly spots: readonly Spot[];
 }
 
-/** Many seats are ruled out by height before their frame matters. */
+/** Frame values come on demand: height alone rules out many seats. */
 export function seatOf(buckle: Buckle, length: number, side: Side): SpottedSeat {
   const { girth, lengthNeed, barrel, elbowHeight } = side.facts;
   const low = (length + lengthNeed.stretch) / 2 - buckle.frameHeight;
@@ -39,16 +39,16 @@ export function seatOf(buckle: Buckle, length: number, side: Side): SpottedSeat 
   };
 }
 
-/** Undefined when there is no room below the buckle at that length. */
+/** Undefined when there is no room below the buckle. */
 export const lay = (spec: Spec, side: Side): Candidate | undefined =>
   layOn(spec, seatOf(spec.buckle, spec.length, side), side);
 
-/** The same for a seat already known. */
+/** For a seat already known. */
 export function layOn(made: Made, seat: SpottedSeat, side: Side): Candidate | undefined {
   return hasRoom(made.style, seat, side) ? new LaidCinch(made, seat, side) : undefined;
 }
 
-/** A quick test: most cinches that come too close do so at armpit or elbow. */
+/** A quick test: most come too close at armpit or elbow. */
 export function isTooClose(made: Made, seat: Seat, side: Side): boolean {
   const shape = shapeOf(made, seat, side);
   const reach = (s: number): number => side.slope * s + widthAt(shape, s) / 2;
@@ -56,15 +56,15 @@ export function isTooClose(made: Made, seat: Seat, side: Side): boolean {
   return [side.armpit, side.elbow].some((s) => s <= shape.top && reach(s) > most);
 }
 
-/** Whether there is room below the buckle. */
+/** Below the buckle. */
 const hasRoom = (style: Style, { low }: Seat, side: Side): boolean =>
   low > 0 && (style !== 'low-flare' || ceiling(low, side) >= side.facts.model['flare-length']);
 
-/** Highest station at which a low flare may start. */
+/** Highest station where a low flare may start. */
 const ceiling = (low: number, { facts: { model } }: Side): number =>
   low - model['high-flare-start'] - model['weave-step'];
 
-/** Most values are computed on demand: many cinches are tried, few kept. */
+/** Computed on demand: many cinches are tried, few kept. */
 class LaidCinch implements Candidate {
   readonly style: Style;
   readonly strands: number;
@@ -153,7 +153,7 @@ function shapeOf(made: Made, { low: top, buckle }: Seat, side: Side): Shape {
   return roperShape({ ...made, start, top }, model);
 }
 
-/** Hoop pressure T/(w R) at its highest behind the elbow; only for comparing cinches. */
+/** Hoop pressure T/(w R), highest behind the elbow, psi; only compares cinches. */
 function pressureOf(shape: Shape, { armpit, elbow, facts: { model, barrel } }: Side): number {
   const at = (station: number): number =>
     hoopPressure(model.tension, widthAt(shape, station), curvatureRadiusAt(barrel.ellipse, station));

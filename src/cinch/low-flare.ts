@@ -1,4 +1,4 @@
-/** Where a low flare starts: as high as the elbow allows, since every weave below is work. */
+/** Where a low flare starts: as high as the elbow allows, to weave less. */
 import { normalInverse } from '../math/normal.ts';
 import type { Made } from './candidate.ts';
 import { fullWidth, roperShape } from './outline.ts';
@@ -6,7 +6,7 @@ import { gapSd } from './clearance.ts';
 import type { Side } from './side.ts';
 import { cordSpots, type Spot } from './spots.ts';
 
-/** As high as possible, but never too low to reach full width at the midline. */
+/** Station; never too low to reach full width at the midline. */
 export function lowFlareStart(made: Pick<Made, 'strands' | 'layers'>, side: Side): number {
   const key = `${String(made.strands)} ${String(made.layers)}`;
   let start = side.lowFlares.get(key);
@@ -14,17 +14,17 @@ export function lowFlareStart(made: Pick<Made, 'strands' | 'layers'>, side: Side
   return start;
 }
 
-/** Leaves under 0.002 in. */
+/** Within 0.002 in. */
 const HALVINGS = 12;
 
 function solve({ strands, layers }: Pick<Made, 'strands' | 'layers'>, side: Side): number {
   const { girth, model } = side.facts;
-  // Starting lower never brings the flare nearer the elbow.
+  // Starting lower never comes nearer the elbow.
   const keeps = (start: number): boolean =>
     cordSpots(roperShape({ strands, layers, start, top: start }, model), side).every(
       (spot) => !spot.skin || spot.gap.distance >= wanted(spot, side),
     );
-  // Above this the flare is at full width throughout the thin skin.
+  // Higher, the flare is at full width in all thin skin.
   let [low, high] = [model['flare-length'], side.elbow + model['flare-length']];
   if (keeps(high)) return girth.value / 4;
   for (let i = 0; i < HALVINGS; i++) {
@@ -36,8 +36,8 @@ function solve({ strands, layers }: Pick<Made, 'strands' | 'layers'>, side: Side
 }
 
 /**
- * The required clearance, or more for a large spread: the flare takes at most half the risk a good spec may
- * carry. Uses the widest cinch's spread, so more strands never get more clearance.
+ * The required clearance, or more for a large spread, to take at most half a good spec's risk. Uses the widest
+ * cinch's spread, so more strands never get more clearance.
  */
 function wanted(spot: Spot, side: Side): number {
   const { model, required } = side.facts;

@@ -1,4 +1,4 @@
-/** How uncertain inputs move a gap at the elbow: first-order spreads, summed once per order. */
+/** How uncertain inputs move a gap at the elbow, to first order. */
 import type { Facts } from '../horse/facts.ts';
 import type { Spot } from './spots.ts';
 
@@ -9,13 +9,13 @@ export interface Follows {
   readonly slope: number;
   /** Per share of width. */
   readonly width: number;
-  /** Per share by which the corners of the elbow line move away. */
+  /** Per share by which the elbow line's corners move away. */
   readonly grown: number;
   /** Per inch per inch of opening above the elbow. */
   readonly opening: number;
 }
 
-/** Sums over inputs of the products of what one sd moves. */
+/** Sums of products of what one sd of each input moves. */
 export interface Moves {
   readonly roomRoom: number;
   readonly roomSlope: number;
@@ -23,7 +23,7 @@ export interface Moves {
   readonly slopeSlope: number;
   readonly slopeGrown: number;
   readonly grownGrown: number;
-  /** Width and opening each depend on one input of their own. */
+  /** Each depends on one input. */
   readonly widthWidth: number;
   readonly openingOpening: number;
   readonly roomAt: number;
@@ -59,9 +59,9 @@ export function movesOf({ spread, ring, centreLine, room, k, elbowStation }: Fac
   };
 }
 
-/** By the envelope theorem the nearest point of the elbow line may be held fixed. */
+/** By the envelope theorem, holds the nearest elbow point fixed. */
 export function followsOf({ gap: { distance, elbowX, elbowS }, x, s, width }: Spot, moves: Moves): Follows {
-  // Over the elbow line the gap is an overlap along x.
+  // Over the elbow line, the gap runs along x.
   const alongX = distance > 0 ? (elbowX - x) / distance : 1;
   const alongS = distance > 0 ? (elbowS - s) / distance : 0;
   return {

@@ -1,21 +1,21 @@
-/** The outline of a cinch: its width at each station from chest midline to buckle. */
+/** The outline of a cinch: its width from chest midline to buckle. */
 import type { Style } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Layers } from './buckles.ts';
 
-/** Rising stations and full widths, inches; straight lines between. */
+/** Stations and full widths, inches; straight lines between. */
 export interface Outline {
   readonly stations: readonly number[];
   readonly widths: readonly number[];
 }
 
 export interface Shape {
-  /** Width at full spread and at the narrowest: at the buckle of a straight, where weaves pinch a roper. */
+  /** Widest and narrowest: a straight at its buckle, a roper where weaves pinch. */
   readonly full: number;
   readonly pinched: number;
-  /** Full spread up to this station; never below 0. */
+  /** Station; never below 0. */
   readonly fullUpTo: number;
-  /** Pinched above this station. */
+  /** Station. */
   readonly pinchedFrom: number;
   /** Station of the buckle's low edge. */
   readonly top: number;
@@ -34,11 +34,11 @@ export const fullWidth = (strands: number, model: Model): number => strands * mo
 const pinchedWidth = ({ strands, layers }: Strung, model: Model): number =>
   strands * model[layers === 2 ? 'pinch-pitch-double' : 'pinch-pitch'];
 
-/** At the buckle bar, inches: no wider than the bar. */
+/** No wider than the buckle bar, inches. */
 const barWidth = ({ strands, layers }: Strung, bar: number, model: Model): number =>
   Math.min(bar, strands * model[layers === 2 ? 'bar-pitch-double' : 'strand-pitch']);
 
-/** Pinched on a roper; as it comes off the bar on a straight. */
+/** At a straight's bar, or where a roper is pinched. */
 export const widthAtBuckle = (
   { style, bar, ...strung }: Strung & { readonly style: Style; readonly bar: number },
   model: Model,
@@ -57,7 +57,7 @@ export const straightShape = (
     top,
   });
 
-/** `start` is the station below which it widens. */
+/** It widens below station `start`. */
 export const roperShape = (
   { start, top, ...strung }: Strung & { readonly start: number; readonly top: number },
   model: Model,
@@ -73,13 +73,13 @@ export const roperShape = (
 interface Spreading {
   readonly wide: number;
   readonly narrow: number;
-  /** Going down, it spreads from here, over this length. */
+  /** Spreads downward from here. */
   readonly from: number;
   readonly over: number;
   readonly top: number;
 }
 
-/** One that starts low reaches the midline before full spread. */
+/** A low start reaches the midline before full spread. */
 function spreading({ wide, narrow, from, over, top }: Spreading): Shape {
   const pinchedFrom = Math.max(0, Math.min(from, top));
   return {
@@ -98,7 +98,7 @@ export function widthAt({ full, pinched, fullUpTo, pinchedFrom }: Shape, station
   return full + ((pinched - full) * (station - fullUpTo)) / (pinchedFrom - fullUpTo);
 }
 
-/** Corners of one half; equal corners appear once. */
+/** Of one half; equal corners appear once. */
 export function outlineOf({ full, pinched, fullUpTo, pinchedFrom, top }: Shape): Outline {
   const stations = [0];
   const widths = [full];

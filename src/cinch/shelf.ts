@@ -1,4 +1,4 @@
-/** The cord an order needs from the shelf, looked up once. */
+/** The cord an order needs, looked up on the shelf. */
 import type { Cord, Order, Shop } from '../order/types.ts';
 import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 
@@ -8,7 +8,7 @@ export interface CordShelf {
   /** Not in the shop file. */
   readonly unknown: string | undefined;
   readonly feetOnHand: number;
-  /** More of every color. */
+  /** Every color. */
   readonly orderable: boolean;
 }
 
@@ -17,7 +17,7 @@ export interface Shelf {
   readonly accent: CordShelf;
 }
 
-/** The shelf for one order. */
+/** Body and accent cord. */
 export const shelfOf = ({ colors }: Order, shop: Shop): Shelf => ({
   body: cordShelf(BODY_PLY, colors?.body ?? [], shop),
   accent: cordShelf(ACCENT_PLY, colors?.accent ?? [], shop),

@@ -1,4 +1,4 @@
-/** One side of the horse with the saddle on: what all cinches of an order share. */
+/** One side of the saddled horse: what all cinches of an order share. */
 import type { Facts } from '../horse/facts.ts';
 import { movesOf, type Moves } from './moves.ts';
 import type { Unrolled } from './spots.ts';
@@ -6,18 +6,18 @@ import type { Unrolled } from './spots.ts';
 export interface Side extends Unrolled {
   readonly facts: Facts;
   readonly moves: Moves;
-  /** Least clearance in thin skin, and against muscle. */
+  /** Least clearances. */
   readonly skinFloor: number;
   readonly muscleFloor: number;
   /** Highest chance we state. */
   readonly mostSure: number;
   /** Spread of the latigo run. */
   readonly runSd: number;
-  /** Low-flare starts by strands and layers, each solved once. */
+  /** By strands and layers, each solved once. */
   readonly lowFlares: Map<string, number>;
 }
 
-/** The side for one order. */
+/** Computed once per order. */
 export function sideOf(facts: Facts): Side {
   const { model, k, elbowLine, centreLine, elbowStation, lengthNeed } = facts;
   return {

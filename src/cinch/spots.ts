@@ -1,4 +1,4 @@
-/** The spots of a cinch that can be nearest the elbow: corners of its leading edge, and points square to a corner of the elbow line. */
+/** The spots of a cinch that can be nearest the elbow. */
 import type { ElbowLine } from '../horse/elbow-line.ts';
 import type { Buckle } from '../order/types.ts';
 import { widthAt, type Shape } from './outline.ts';
@@ -15,11 +15,11 @@ export interface Unrolled {
 
 export interface Spot {
   readonly part: 'cords' | 'frame';
-  /** Thin skin, up to the point of the elbow. */
+  /** Up to the point of the elbow. */
   readonly skin: boolean;
   readonly x: number;
   readonly s: number;
-  /** Width of the strands; 0 on the frame. */
+  /** Of the strands; 0 on the frame. */
   readonly width: number;
   readonly gap: ElbowGap;
 }
@@ -30,7 +30,7 @@ interface Edge {
   readonly spotAt: (s: number) => Spot;
 }
 
-/** Spots of the strands. */
+/** Of the strands. */
 export function cordSpots(shape: Shape, side: Unrolled): Spot[] {
   const { slope, line, armpit, elbow } = side;
   const xAt = (s: number): number => slope * s + widthAt(shape, s) / 2;
@@ -49,7 +49,7 @@ export function cordSpots(shape: Shape, side: Unrolled): Spot[] {
   return spots;
 }
 
-/** Frame with its low edge at station `low`. */
+/** Of a frame with its low edge at `low`. */
 export function frameSpots(
   { frameWidth, frameHeight }: Pick<Buckle, 'frameWidth' | 'frameHeight'>,
   low: number,

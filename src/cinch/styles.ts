@@ -1,4 +1,4 @@
-/** The three styles of cinch, simplest first. */
+/** The three styles of cinch. */
 import type { Style } from '../order/types.ts';
 
 export interface StyleEntry {

@@ -7,7 +7,7 @@ export interface Kind {
   readonly strands: number;
 }
 
-/** Fewest strands first; counts are odd. Makers tie wide ropers and narrow straights. */
+/** Fewest strands first. Counts are odd; ropers are wide, straights narrow. */
 export function kindsOf({ strands, model }: Pick<Shop, 'strands' | 'model'>): Kind[] {
   const kinds: Kind[] = [];
   const first = strands.min + ((strands.min + 1) % 2);

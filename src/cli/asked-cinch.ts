@@ -1,4 +1,4 @@
-/** A cinch named on the command line, completed from the order. */
+/** A cinch named on the command line. */
 import { Option, type Command } from 'commander';
 import type { Checked } from '../advice/check.ts';
 import type { CinchAsked, Shop, Style } from '../order/types.ts';
@@ -21,7 +21,7 @@ export const addCinchOptions = (command: Command, does: string): Command =>
     .option('--buckle <name>', 'a buckle of the shop file')
     .option('--length <length>', 'such as "32 in"');
 
-/** The cinch named on the command line, if any. */
+/** undefined when none is named. */
 export async function askedOf(options: CinchOptions, shop: Shop): Promise<CinchAsked | undefined> {
   const { style, strands, buckle, length } = options;
   if ([style, strands, buckle, length].every((part) => part === undefined)) return undefined;
@@ -37,7 +37,7 @@ export interface ToCheck extends Pick<Checked, 'which' | 'kept'> {
   cinch: CinchAsked;
 }
 
-/** What is left open comes from the order; a buckle only with its own strands. */
+/** The order fills gaps; its buckle only with its own strands. */
 export function overWants(asked: CinchAsked, wants: CinchAsked = {}): ToCheck {
   const parts = [
     'style',

@@ -1,4 +1,4 @@
-/** Parts of a cinch on the command line, with the limits of the files. */
+/** Parts of a cinch on the command line. */
 import type { Inches } from '../units/length.ts';
 import type { Shop } from '../order/types.ts';
 import { nearestWord } from '../units/nearest.ts';

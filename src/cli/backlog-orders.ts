@@ -1,4 +1,4 @@
-/** A backlog: each order with its spec, independent of file order. */
+/** A backlog: each order with its spec. */
 import type { Shop } from '../order/types.ts';
 import type { Keyed } from '../work/planned.ts';
 import type { PaperResult } from '../words/types.ts';
@@ -43,7 +43,7 @@ export async function backlogOf(
   return { entries, results, orders };
 }
 
-/** Says what is not included and why; returns the exit code. */
+/** Says what is left out and why. */
 export async function tellLeftOut(
   { entries, results }: Backlog,
   io: CliIo,

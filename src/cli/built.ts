@@ -1,4 +1,4 @@
-/** Files the build puts next to the program. */
+/** Where the build puts files for the program. */
 import path from 'node:path';
 
 /** Two levels up; see bin/build.cjs. */

@@ -21,7 +21,6 @@ const formatOf: Readonly<Record<string, string>> = {
 /** Errors: a format the command cannot print. */
 export function formatByEnding(command: Command): void {
   const { out, pick } = command.opts<{ out?: unknown; pick?: unknown }>();
-  // An interactive page has no format.
   if (pick !== undefined) return;
   const option = command.options.find(({ long }) => long === '--format');
   if (typeof out !== 'string' || option === undefined) return;
@@ -37,7 +36,7 @@ export function formatByEnding(command: Command): void {
   command.setOptionValueWithSource('format', format, 'implied');
 }
 
-/** undefined without an ending, or for plain text. Errors: an unknown ending. */
+/** undefined for plain text. Errors: an unknown ending. */
 function formatNamed(out: string): string | undefined {
   const [ending = '', letters = ''] = /\.(\w+)$/.exec(out) ?? [];
   const format = formatOf[letters.toLowerCase()];

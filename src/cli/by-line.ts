@@ -1,6 +1,6 @@
 /** Whether a text has an order on every line (NDJSON). */
 
-/** Two lines of any order fit in this. */
+/** Two lines of any order fit. */
 export const ENOUGH = 65_536;
 
 /** Byte order mark, as text or bytes. */
@@ -9,10 +9,9 @@ const mark = /^(?:\ufeff|\u00ef\u00bb\u00bf)/;
 const withoutMark = (text: string): string => text.replace(mark, '');
 
 /**
- * The first two lines with contents are in braces, which no YAML or JSON document allows.
- * @param text the start of a file
- * @param isCut whether more follows
- * @returns undefined when more is needed to tell
+ * No YAML or JSON document has two lines in braces.
+ * @param isCut whether more text follows
+ * @returns undefined when unsure
  */
 export function looksByLine(text: string, isCut: boolean): boolean | undefined {
   const plain = withoutMark(text);
@@ -31,5 +30,5 @@ export function looksByLine(text: string, isCut: boolean): boolean | undefined {
 /** Not blank, comment, directive or document marker. */
 const tellingLine = /^(?![ \t\r]*(?:#|%|$)|(?:---|\.\.\.)[ \t\r]*$)/m;
 
-/** Whether no line has contents. */
+/** No line has contents. */
 export const isBlank = (text: string): boolean => !tellingLine.test(withoutMark(text));

@@ -1,4 +1,4 @@
-/** Loads the photo codecs the build put next to the program. */
+/** Loads the build's photo codecs. */
 import fs from 'node:fs';
 import path from 'node:path';
 import type { Codecs } from '../photo/pixels/codecs.ts';
@@ -18,7 +18,7 @@ export async function photoCodecs(): Promise<Codecs> {
   });
 }
 
-/** Node has it, but its types do not. */
+/** Missing from Node's types. */
 interface WebAssemblyHere {
   readonly compile: (bytes: Uint8Array) => Promise<object>;
 }

@@ -1,18 +1,18 @@
-/** Writes results to standard output, or to a file all at once. */
+/** Writes results to standard output or a file. */
 import path from 'node:path';
 import { CliFault, printable } from './fault.ts';
 import { realName, startOfPlain } from './files.ts';
 import type { CliIo } from './io.ts';
 import { writing } from './system-error.ts';
 
-/** Prints, or writes to the file of --out. */
+/** To standard output without `out` or with "-". */
 export function emit(text: string, out: string | undefined, io: CliIo): void {
   if (out === undefined || out === '-') {
     if (text !== '') io.stdout(text);
   } else toFile(text, out, io);
 }
 
-/** For bytes. */
+/** The same for bytes. */
 export function emitBytes(bytes: Uint8Array, out: string | undefined, io: CliIo): void {
   if (out === undefined || out === '-') io.stdoutBytes(bytes);
   else toFile(bytes, out, io);
@@ -26,14 +26,14 @@ function toFile(content: string | Uint8Array, out: string, io: CliIo): void {
   io.stderr(`wrote ${printable(out)}\n`);
 }
 
-/** When nothing was written: says so, and that the old file stands. */
+/** Also says that an old file was kept. */
 export function tellNotWritten(out: string | undefined, io: CliIo): void {
   if (out === undefined || out === '-') return;
   const kept = io.standsAt(out) === 'file' ? ': the old file was kept' : '';
   io.stderr(`nothing to write to ${printable(out)}${kept}\n`);
 }
 
-/** A slip must not overwrite an order. */
+/** Refuses to overwrite an input. */
 export function guardInputs(
   out: string | undefined,
   inputs: readonly (string | undefined)[],
@@ -47,7 +47,7 @@ export function guardInputs(
   guardOrders('--out', out, io);
 }
 
-/** The same file, links followed. */
+/** The name that leads to this file, links followed. */
 export function sameFile(
   file: string,
   names: readonly (string | undefined)[],
@@ -59,7 +59,7 @@ export function sameFile(
   );
 }
 
-/** Errors: the file exists and holds orders or a shop. */
+/** Errors: the file holds orders or a shop. */
 export function guardOrders(option: string, out: string, io: CliIo): void {
   if (out === '-' || !holdsOrders(realName(path.resolve(io.cwd, out)))) return;
   throw new CliFault(`${option} would write over ${printable(out)}, which holds an order or a shop`, {
@@ -67,7 +67,7 @@ export function guardOrders(option: string, out: string, io: CliIo): void {
   });
 }
 
-/** By name for YAML, which we never print; by its first lines for JSON. */
+/** YAML by name, since we never print it; JSON by its first lines. */
 export function holdsOrders(file: string): boolean {
   const yaml = /\.ya?ml$/i.test(file);
   if (!yaml && !/\.(?:json|ndjson|jsonl)$/i.test(file)) return false;

@@ -1,23 +1,21 @@
-/** What can go wrong on the command line, and the exit codes. */
-
-/** There are no others. */
+/** Command line errors and exit codes. */
 export const exit = {
   good: 0,
-  /** No spec passes for some order, or a checked cinch fails. */
+  /** An order gets no spec, or a checked cinch fails. */
   noSpec: 1,
   usage: 2,
-  /** An input is unreadable or invalid. */
+  /** Unreadable or invalid. */
   input: 3,
-  /** 128 plus the signal's number. */
+  /** 128 plus the signal. */
   stopped: 130,
 } as const;
 
 export type ExitCode = (typeof exit)[keyof typeof exit];
 
-/** The worse of two: bad input before no spec. */
+/** The worse of two. */
 export const worse = (a: ExitCode, b: ExitCode): ExitCode => (a > b ? a : b);
 
-/** A fault the user can fix; `hint` says how. */
+/** The user can fix it; `hint` says how. */
 export class CliFault extends Error {
   readonly code: ExitCode;
   readonly hint: string | undefined;
@@ -32,7 +30,7 @@ export class CliFault extends Error {
   }
 }
 
-/** Writes out control signs, which could steer the terminal. */
+/** Escapes control characters, which could steer the terminal. */
 export function printable(text: string): string {
   return text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, (sign) => {
     const code = sign.codePointAt(0)?.toString(16) ?? '';
@@ -40,6 +38,6 @@ export function printable(text: string): string {
   });
 }
 
-/** Nothing when no word is near. */
+/** A hint, if a word is near. */
 export const didYouMean = (word: string | undefined): string | undefined =>
   word === undefined ? undefined : `Did you mean ${word}?`;

@@ -5,7 +5,7 @@ import { unbroken } from './interrupt.ts';
 import type { Standing } from './io.ts';
 import { systemCode } from './system-error.ts';
 
-/** At most one byte over the limit, so callers see it is too long. Pipes and devices too. */
+/** Also pipes and devices. One byte over the limit means too long. */
 export function readUpTo(file: string, limit: number): Buffer {
   const handle = fs.openSync(file, 'r');
   try {
@@ -15,7 +15,7 @@ export function readUpTo(file: string, limit: number): Buffer {
   }
 }
 
-/** Of a plain file. */
+/** Plain files only. */
 export function readEnd(file: string, limit: number): Buffer {
   const handle = fs.openSync(file, 'r');
   try {
@@ -28,7 +28,7 @@ export function readEnd(file: string, limit: number): Buffer {
   }
 }
 
-/** Of a plain file, as text; undefined when unreadable. */
+/** Text of a plain file; undefined when unreadable. */
 export function startOfPlain(file: string): string | undefined {
   try {
     return fs.statSync(file).isFile() ? readUpTo(file, 16_384).toString('utf8') : undefined;
@@ -37,7 +37,7 @@ export function startOfPlain(file: string): string | undefined {
   }
 }
 
-/** At most one byte over the limit. */
+/** Up to one byte over the limit. */
 export function readHandle(handle: number, limit: number): Buffer {
   const parts: Buffer[] = [];
   let length = 0;
@@ -78,7 +78,7 @@ export function writeHandle(handle: number, content: string | Uint8Array): void 
   }
 }
 
-/** Where a path leads, so two names of one file match. Itself when unknown, or for a device, which may be named twice. */
+/** Follows links, so two names of one file match; devices keep theirs and may be named twice. */
 export function realName(file: string): string {
   try {
     const stat = fs.statSync(file, { throwIfNoEntry: false });
@@ -89,7 +89,7 @@ export function realName(file: string): string {
   }
 }
 
-/** Unreadable counts as nothing; writing will say why. */
+/** Unreadable counts as nothing. */
 export function standsAt(file: string): Standing {
   try {
     return fs.statSync(file).isDirectory() ? 'directory' : 'file';
@@ -98,22 +98,21 @@ export function standsAt(file: string): Standing {
   }
 }
 
-/** Why it is not read. */
 export const noEnd = 'it is a device that never ends, not a file';
 
-/** Sources of zeros or random bytes; terminals and the null device end. */
+/** Zeros or random bytes; terminals and the null device end. */
 export const neverEnds = (stat: fs.Stats): boolean =>
   stat.isCharacterDevice() &&
   ['zero', 'full', 'random', 'urandom'].some(
     (name) => fs.statSync(`/dev/${name}`, { throwIfNoEntry: false })?.rdev === stat.rdev,
   );
 
-/** Waits on a full or empty pipe. */
+/** While a pipe is full or empty. */
 function pause(): void {
   Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 2);
 }
 
-/** Writes a temporary file and renames it, so readers see old or new. Pipes and devices are written directly; links stay. */
+/** Renames a temporary file, so readers see old or new. Writes pipes and devices directly; keeps links. */
 export function replaceFile(named: string, content: string | Uint8Array): void {
   const old = fs.statSync(named, { throwIfNoEntry: false });
   if (old !== undefined && !old.isFile()) {
@@ -135,7 +134,7 @@ export function replaceFile(named: string, content: string | Uint8Array): void {
   });
 }
 
-/** The temporary file; an old one from a killed run is removed. */
+/** Names the temporary file; removes those of killed runs. */
 export function partOf(target: string): string {
   const [folder, name] = [path.dirname(target), `.${path.basename(target)}.`];
   for (const old of namesIn(folder)) {

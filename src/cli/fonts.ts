@@ -1,4 +1,4 @@
-/** The fonts that come with the program. */
+/** The program's own fonts. */
 import fs from 'node:fs';
 import path from 'node:path';
 import type { Face } from '../pages/pdf/letters.ts';
@@ -12,7 +12,7 @@ const files: Readonly<Record<Face, string>> = {
   head: 'SourceSerif4-Semibold.ttf',
 };
 
-/** Where they stand. */
+/** Their full paths. */
 export const fontFiles = (): string[] => Object.values(files).map((file) => path.join(home, file));
 
 /** Throws the system's error. */

@@ -1,4 +1,4 @@
-/** Never overwrites a file that is not ours: our files carry our name or our caution. */
+/** Overwrites only files that carry our name or our caution. */
 import fs from 'node:fs';
 import path from 'node:path';
 import type { Command } from 'commander';
@@ -7,18 +7,18 @@ import { CliFault, printable } from './fault.ts';
 import { readEnd, readUpTo, realName } from './files.ts';
 import type { CliIo } from './io.ts';
 
-/** In all text we print; a table starts with its first column. */
+/** In all our text; a table has its first column. */
 const ours = /cinchwright|sizing aid, not|^\{"order"|^\ufeff?(?:order|rule|file|name|part|number),/i;
 
-/** Start or end is enough for a large file. */
+/** Checked at both ends of a large file. */
 const ENDS = 64 * 1024;
 
-/** Unless --force is given. */
+/** Errors: the file is not ours, without --force. */
 export function guardOut(command: Command, io: CliIo): void {
   const { out, force } = command.optsWithGlobals<{ out?: unknown; force?: true }>();
   if (typeof out !== 'string' || out === '' || out === '-' || force === true) return;
   const file = realName(path.resolve(io.cwd, out));
-  // Orders and shops have their own error, even with --force.
+  // Orders and shops have their own error.
   if (io.standsAt(out) !== 'file' || holdsOrders(file) || isOurs(file)) return;
   throw new CliFault(`${printable(out)} already exists, and cinchwright did not write it`, {
     hint: 'Give another name, or add --force to write over it.',
@@ -27,7 +27,7 @@ export function guardOut(command: Command, io: CliIo): void {
 
 function isOurs(file: string): boolean {
   try {
-    // A device is not a file, and some never end.
+    // A device; some never end.
     if (!fs.statSync(file).isFile()) return true;
     const start = readUpTo(file, ENDS);
     if (start.length === 0 || isPicture(start)) return true;
@@ -37,6 +37,6 @@ function isOurs(file: string): boolean {
   }
 }
 
-/** Pixels cannot tell; pictures are redrawn often. */
+/** Pixels carry no name, and pictures are redrawn often. */
 const isPicture = (bytes: Buffer): boolean =>
   bytes.subarray(1, 4).toString('latin1') === 'PNG' || (bytes[0] === 0xff && bytes[1] === 0xd8);

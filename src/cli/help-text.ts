@@ -1,11 +1,11 @@
-/** Help for the counter: what a command does, one line per option, examples. */
+/** Help for the counter: purpose, options, examples. */
 import type { Command, Help, Option } from 'commander';
 import { shortCaution } from '../numbers/cautions.ts';
 
-/** Options every command has share a line. */
+/** Every command has these. */
 const everywhere = '--force (write over any file), --no-color, -h (--help), -v (--version)';
 
-/** Options that share a line where a command has all of them. */
+/** They share a line where a command has all. */
 const together = [
   {
     longs: ['--spec', '--style', '--strands'],
@@ -20,7 +20,7 @@ const together = [
 const isShared = ({ long }: Option): boolean =>
   ['--force', '--no-color', '--help', '--version'].includes(long ?? '');
 
-/** Without what `addHelpText` adds. */
+/** Leaves out what `addHelpText` adds. */
 export function helpText(command: Command, helper: Help): string {
   const width = helper.helpWidth ?? 80;
   const all = helper.visibleOptions(command).filter((option) => !isShared(option));
@@ -53,7 +53,7 @@ export function helpText(command: Command, helper: Help): string {
   ].join('\n');
 }
 
-/** What a stranger sees first. */
+/** For newcomers. */
 export const shortHelp = `cinchwright sizes mohair western cinches from order files.
   new        start an order: cinchwright new order.yaml
   size       which cinch to tie, and why: cinchwright size order.yaml

@@ -1,4 +1,4 @@
-/** Reads orders from files and standard input; an unreadable one stops no other. */
+/** Reads orders; an unreadable file stops no other. */
 import type { Problem } from '../yaml/problem.ts';
 import type { OrderRead } from '../order/read-orders.ts';
 import { ENOUGH, isBlank, looksByLine } from './by-line.ts';
@@ -8,12 +8,12 @@ import type { CliIo } from './io.ts';
 import { systemCode, systemWords } from './system-error.ts';
 import { mostBytes, textOf, type TextRead } from './text-file.ts';
 
-/** An order or its problems; `unreadable` when the file itself is. */
+/** `unreadable` when the file itself is. */
 export type Entry = OrderRead & { readonly unreadable?: string | undefined };
 
 const standardInput = 'standard input';
 
-/** Files, or standard input when piped. Errors: nothing to read, an empty name. */
+/** Files, or piped standard input. Errors: nothing to read, an empty name. */
 export function namesOf(files: readonly string[], io: CliIo, command: string): readonly string[] {
   if (files.includes(''))
     throw new CliFault('a file name is empty', { hint: 'Check the quotes on the command line.' });
@@ -26,7 +26,7 @@ export function namesOf(files: readonly string[], io: CliIo, command: string): r
 
 /** In input order. */
 export async function readEntries(names: readonly string[], io: CliIo): Promise<Entry[]> {
-  let piped: TextRead | undefined; // standard input can be read once
+  let piped: TextRead | undefined; // can be read once
   const entries: Entry[] = [];
   for (const name of names) {
     const read = name === '-' ? (piped ??= await readText('-', io)) : await readText(name, io);
@@ -52,7 +52,7 @@ async function ordersIn(text: string, file: string): Promise<Entry[]> {
 /** As messages name it. */
 export const fileLabel = (name: string): string => (name === '-' ? standardInput : name);
 
-/** "-" is standard input. Or why it cannot be read. */
+/** "-" is standard input. Gives the reason when unreadable. */
 export async function readText(name: string, io: CliIo): Promise<TextRead> {
   if (name === '-' && io.stdinIsTerminal) io.stderr('type the order, then Ctrl-D on a line of its own\n');
   try {
@@ -66,7 +66,7 @@ export async function readText(name: string, io: CliIo): Promise<TextRead> {
   }
 }
 
-/** What printers get for an unreadable order. */
+/** As printers take it. */
 export const failed = ({ file, order, problems }: Entry & { ok: false }): Unread => ({
   ok: false,
   file,
@@ -74,7 +74,7 @@ export const failed = ({ file, order, problems }: Entry & { ok: false }): Unread
   problems,
 });
 
-/** The entry of a file that could not be read. */
+/** An entry that says why. */
 export function unreadable(file: string, { why, line }: TextRead & { ok: false }): Entry {
   const problem: Problem = {
     file,

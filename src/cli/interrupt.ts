@@ -3,7 +3,7 @@
 const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 const clearings = new Set<() => void>();
 
-/** Until the returned function is called. The signal then ends the program; process.exit would wait for a stalled pipe. */
+/** Until the returned function is called. Then the signal ends the program: process.exit would wait for stalled pipes. */
 export function beforeStop(clear: () => void): () => void {
   if (clearings.size === 0) for (const signal of signals) process.on(signal, stop);
   clearings.add(clear);
@@ -22,7 +22,7 @@ function ignoreNone(): void {
   for (const signal of signals) process.off(signal, stop);
 }
 
-/** Holds signals during a short action. */
+/** Holds signals meanwhile; for short actions. */
 export function unbroken<T>(act: () => T): T {
   const release = beforeStop(() => undefined);
   try {

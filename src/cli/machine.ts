@@ -15,14 +15,14 @@ import {
 import type { CliIo } from './io.ts';
 import { systemCode } from './system-error.ts';
 
-/** The reader has gone ("| head"): stop quietly. */
+/** As after "| head": stop quietly. */
 export class ReaderGone extends Error {}
 
 const STDIN = 0;
 const STDOUT = 1;
 const STDERR = 2;
 
-/** This process. Written by file number and with lazy checks, since Node's stream objects slow every start. */
+/** By file number, with lazy checks: Node's streams slow every start. */
 export function thisMachine(): CliIo {
   const at = (name: string): string => path.resolve(name);
   return {
@@ -70,7 +70,7 @@ export function thisMachine(): CliIo {
   };
 }
 
-/** Rules out non-devices and the null device first; the sure check loads slowly. */
+/** Quick checks first; the sure one loads slowly. */
 function isTerminal(handle: number): boolean {
   try {
     const stat = fs.fstatSync(handle);
@@ -95,7 +95,7 @@ function put(stream: number, content: string | Uint8Array): void {
   } catch (error) {
     const code = systemCode(error);
     if (code === 'EPIPE' || code === 'EOF') throw new ReaderGone();
-    // Standard error is closed: nobody to tell.
+    // Nobody is left to tell.
     if (stream === STDERR) return;
     throw error;
   }

@@ -1,4 +1,4 @@
-/** The program as it is started from a shell. */
+/** The program as a shell starts it. */
 import { thisMachine } from './machine.ts';
 import { runCli } from './run.ts';
 

@@ -8,13 +8,13 @@ import { formats, type Format } from './print.ts';
 const paperSizes = ['letter', 'a4'] as const;
 const unitNames = ['in', 'cm'] as const;
 
-/** Also lists the words, for completion. */
+/** `words` serve completion. */
 export interface WordReader<W extends string = string> {
   (text: string): W;
   readonly words: readonly W[];
 }
 
-/** A reader for one of a few words. */
+/** Takes one of a few words. */
 export function word<const W extends string>(option: string, words: readonly W[]): WordReader<W> {
   const read = (text: string): W => {
     const found = words.find((entry) => entry === text);
@@ -26,7 +26,7 @@ export function word<const W extends string>(option: string, words: readonly W[]
   return Object.assign(read, { words });
 }
 
-/** Within limits. */
+/** A whole number within limits. */
 export function whole(option: string, min: number, max: number): (text: string) => number {
   return (text) => {
     const value = /^\d{1,9}$/.test(text) ? Number(text) : NaN;
@@ -36,12 +36,12 @@ export function whole(option: string, min: number, max: number): (text: string) 
   };
 }
 
-/** All formats, or all but some. */
+/** --format, all but some. */
 export function formatOption(...without: readonly Format[]): Option {
   return formatsOption(formats.filter((format) => !without.includes(format)));
 }
 
-/** These formats. */
+/** --format, only these. */
 export const formatsOption = (words: readonly Format[]): Option =>
   new Option(
     '--format <name>',
@@ -66,11 +66,11 @@ export function day(option: string): (text: string) => string {
   };
 }
 
-/** Changes printing only. */
+/** For printing only. */
 export const unitsOption = (text = 'in or cm (default in; JSON and CSV stay in inches)'): Option =>
   new Option('--units <name>', text).default('in', '').argParser(word('--units', unitNames));
 
-/** --date of a paper, today by default. */
+/** --date, today by default. */
 export const dateOption = (): Option =>
   new Option('--date <day>', 'day on it, such as 2026-12-18 (default today)').argParser(day('--date'));
 

@@ -1,10 +1,10 @@
-/** Turns files, folders and patterns into a list of order files. */
+/** Turns files, folders and patterns into order files. */
 import { CliFault, exit, printable } from './fault.ts';
 import { namesOf } from './input.ts';
 import type { CliIo } from './io.ts';
 import { sourcesOf } from './sources.ts';
 
-/** Each once, as `sourcesOf` finds them. Errors: nothing to read, or no order file at all. */
+/** Each once. Errors: nothing to read, no order file. */
 export async function orderFiles(
   names: readonly string[],
   io: CliIo,
@@ -21,7 +21,7 @@ export async function orderFiles(
     const at = file ?? (fault === undefined ? '-' : label);
     if (seen.has(at)) return [];
     seen.add(at);
-    // One unreadable source costs only itself; reading it says why.
+    // Reading an unreadable source says why.
     return [at === '-' ? '-' : label];
   });
 }

@@ -47,8 +47,6 @@ export interface PaperOptions extends SayOptions {
   care?: true;
   color: boolean;
 }
-
-/** What papers need besides an order. */
 export interface Source {
   readonly options: PaperOptions;
   readonly io: CliIo;
@@ -59,27 +57,24 @@ export interface Source {
 
 export interface Maker<P> {
   readonly paper: (taken: Taken, advice: Advice) => P;
-  /** Exit code of reading more than the orders. */
+  /** From reading a backlog. */
   readonly code?: ExitCode;
 }
 
-/** One kind of paper: name, content, printing. */
 export interface PaperKind<P> {
   readonly name: string;
   readonly summary: string;
   readonly description: string;
   readonly help: string;
-  /** Only for this kind. */
   readonly extra?: readonly Option[];
   readonly make: (source: Source) => Promise<Maker<P>>;
-  /** What the shop file lacks; not for the paper's reader. */
+  /** Told to the shop, not on the paper. */
   readonly lacking?: (paper: P) => readonly string[];
-  /** What was assumed. */
   readonly assumed?: (paper: P) => readonly string[];
   readonly sheet: (options: PaperOptions) => Promise<(paper: P) => Sheet>;
   readonly json?: () => Promise<Printer<P>>;
   readonly csv?: () => Promise<Printer<P>>;
-  /** To the customer. */
+  /** For the customer. */
   readonly text?: (options: PaperOptions) => Promise<Printer<P>>;
 }
 
@@ -92,7 +87,7 @@ const formatsOf = <P>({ json, csv, text }: PaperKind<P>): Format[] => [
   ...(csv === undefined ? [] : (['csv'] as const)),
 ];
 
-/** Adds a command for one kind. */
+/** Makes a command of one kind. */
 export function addPaper<P>(kind: PaperKind<P>, program: Command, session: Session): void {
   const command = program
     .command(kind.name)
@@ -185,8 +180,6 @@ function viewsOf<P>(kind: PaperKind<P>, results: readonly PaperResult<P>[], opti
     text: async () => (await kind.text?.(options))?.(results) ?? '',
   };
 }
-
-/** Reports what could not be read or written. */
 async function codeOf<P>(
   entries: readonly Entry[],
   results: readonly PaperResult<P>[],
@@ -201,7 +194,7 @@ async function codeOf<P>(
 
 type Chosen = { spec: RankedSpec; none?: undefined } | { spec?: undefined; none: string };
 
-/** The named spec, or why there is none. */
+/** Or why there is none. */
 function named({ specs }: Advice, { spec: rank, style, strands }: PaperOptions): Chosen {
   if (rank !== undefined) {
     const spec = specs[rank - 1];

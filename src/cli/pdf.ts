@@ -1,4 +1,4 @@
-/** Papers as PDF: to --out, or standard output unless it is a terminal. */
+/** Papers as PDF, but never on a terminal. */
 import type { Paper } from '../pages/pdf/document.ts';
 import { asPaper, type Sheet } from '../pages/sheet.ts';
 import { emitBytes } from './emit.ts';
@@ -11,7 +11,7 @@ export interface PdfAsked {
   readonly paper?: Paper | undefined;
 }
 
-/** Refuses before anything is read. */
+/** Throws before anything is read. */
 export function guardPdf({ format, out, paper }: PdfAsked, io: CliIo): void {
   if (format !== 'pdf') {
     if (paper !== undefined) throw new CliFault('--paper goes with --format pdf');
@@ -21,7 +21,7 @@ export function guardPdf({ format, out, paper }: PdfAsked, io: CliIo): void {
     throw new CliFault('a PDF cannot be shown on a terminal: name a file with --out');
 }
 
-/** Names letters that could not be printed. */
+/** Names letters that the fonts lack. */
 export async function emitPdf(
   sheets: readonly Sheet[],
   { out, paper = 'letter', day }: Omit<PdfAsked, 'format'> & { day: string },
@@ -42,7 +42,7 @@ export async function emitPdf(
 
 const MOST = 12;
 
-/** Says which letters the fonts of such a file lack. */
+/** `what` names the file: "PDF". */
 export function lackingText(letters: readonly string[], what: string): string {
   const some = letters.slice(0, MOST).map(printable).join(' ');
   const more = letters.length > MOST ? ` and ${String(letters.length - MOST)} more` : '';

@@ -6,16 +6,16 @@ import type { CliIo } from './io.ts';
 import { emitPdf } from './pdf.ts';
 import { reportOptions } from './screen.ts';
 
-/** What any sheet prints as: one more goes here, into `onSheets`, and into by-ending.ts. */
+/** A new one also goes into `onSheets` and by-ending.ts. */
 export const sheetFormats = ['table', 'markdown', 'html', 'pdf'] as const;
 export const formats = [...sheetFormats, 'json', 'csv'] as const;
 export type Format = (typeof formats)[number] | 'text';
 
 export interface Views {
-  /** None when there is nothing to say. */
+  /** Empty when there is nothing to say. */
   readonly sheets: () => Promise<readonly Sheet[]>;
   readonly json: () => Promise<string>;
-  /** undefined when a table says nothing. */
+  /** Absent where a table says nothing. */
   readonly csv?: (() => Promise<string>) | undefined;
   readonly text?: (() => Promise<string>) | undefined;
 }
@@ -26,11 +26,11 @@ export interface Target {
   readonly paper?: Paper | undefined;
   readonly color: boolean;
   readonly units?: 'in' | 'cm' | undefined;
-  /** Date in a PDF. */
+  /** In a PDF. */
   readonly day?: string | undefined;
 }
 
-/** Says so when there is nothing to print. */
+/** Says when there is nothing to print. */
 export async function printViews(views: Views, target: Target, io: CliIo): Promise<void> {
   const { format, out, paper, day = io.today() } = target;
   if (format === 'json') emit(await views.json(), out, io);

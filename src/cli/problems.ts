@@ -5,7 +5,7 @@ import type { Entry } from './input.ts';
 import type { CliIo } from './io.ts';
 import { widthFor } from './screen.ts';
 
-/** Prints located problems. */
+/** With place and hint. */
 export async function problemsOnStderr(
   problems: readonly Problem[],
   io: CliIo,
@@ -15,7 +15,7 @@ export async function problemsOnStderr(
   io.stderr(problemsText(problems, { color, width: widthFor(io) }));
 }
 
-/** And returns the exit code. */
+/** Also returns the exit code. */
 export async function tellFaults(entries: readonly Entry[], io: CliIo, color: boolean): Promise<ExitCode> {
   let code: ExitCode = exit.good;
   for (const entry of entries) {
@@ -28,7 +28,7 @@ export async function tellFaults(entries: readonly Entry[], io: CliIo, color: bo
   return code;
 }
 
-/** Same numbers look alike on paper; both orders are still done. */
+/** Two orders with one number look alike on paper. */
 function tellTwice(entries: readonly Entry[], io: CliIo): void {
   const places = new Map<string, string[]>();
   for (const entry of entries) {

@@ -1,4 +1,4 @@
-/** The commands, and what the program says about itself. */
+/** The program and its commands. */
 import { Command } from 'commander';
 import { formatByEnding } from './by-ending.ts';
 import { addAsk } from './commands/ask.ts';
@@ -24,7 +24,6 @@ import type { CliIo } from './io.ts';
 import { colorFor, widthFor } from './screen.ts';
 import { version } from './version.ts';
 
-/** One run: machine and exit code. */
 export interface Session {
   readonly io: CliIo;
   code: ExitCode;
@@ -76,7 +75,7 @@ Exit codes
   3    bad input file; the others are still done
   130  stopped by Ctrl-C`;
 
-/** Ready to parse; prints to the session's machine. */
+/** Prints to the session's machine. */
 export function buildProgram(session: Session): Command {
   const { io } = session;
   const program = new Command('cinchwright')

@@ -1,4 +1,4 @@
-/** One run: arguments in, exit code out; every error becomes words here. */
+/** One run: arguments in, exit code out. */
 import { CommanderError } from 'commander';
 import { CliFault, exit, printable, type ExitCode } from './fault.ts';
 import { shortHelp } from './help-text.ts';
@@ -28,7 +28,7 @@ function report(error: unknown, argv: readonly string[], io: CliIo): ExitCode {
   try {
     io.stderr(`cinchwright: ${words(fault)}\n`);
   } catch {
-    // Nobody is listening; the exit code still counts.
+    // Nobody listens; the exit code still counts.
   }
   return fault instanceof CliFault ? fault.code : exit.input;
 }

@@ -15,25 +15,24 @@ export interface SayOptions {
   readonly out?: string;
 }
 
-/** Adds the two options. */
+/** --say and --save. */
 export const addSayOptions = (command: Command): Command =>
   command
     .option('--say <words>', 'an order in words: "15.2 hh stock, 7/8, round, trail"')
     .option('--save <file>', 'save the --say order in a file');
 
 export interface Inputs {
-  /** For files. */
   readonly names: readonly string[];
   readonly readAll: (shop: Shop) => Promise<Entry[]>;
 }
 
 interface Asked {
   readonly command: string;
-  /** From command line names to file names. */
+  /** Turns command line names into file names. */
   readonly find?: typeof namesOf | ((...asked: Parameters<typeof namesOf>) => Promise<readonly string[]>);
 }
 
-/** Errors: both ways at once, neither, or --save without --say. */
+/** Errors: both ways at once, neither, --save without --say. */
 export async function inputsOf(
   files: readonly string[],
   options: SayOptions,
@@ -55,13 +54,13 @@ export async function inputsOf(
   return { names: [], readAll: async (shop) => [await saidEntry(await loadedSay(say, shop), options, io)] };
 }
 
-/** The order that is said, as a document. */
+/** As a document. */
 export async function loadedSay(line: string, shop: Shop): Promise<Loaded> {
   const { loadSaid } = await import('../order/said/order.ts');
   return loadSaid({ line, file: 'said', buckles: shop.buckles.map(({ id }) => id) });
 }
 
-/** Saves it too, if asked and readable. */
+/** Also saves it if asked and readable. */
 export async function saidEntry(loaded: Loaded, { save, force }: SayOptions, io: CliIo): Promise<Entry> {
   const { readLoaded } = await import('../order/read-orders.ts');
   const { isBlock } = await import('../yaml/tree.ts');

@@ -6,13 +6,13 @@ const narrowest = 60;
 const widest = 100;
 const withoutTerminal = 80;
 
-/** The terminal's width within limits; 80 without one. */
+/** The terminal's, within limits; 80 without one. */
 export function widthFor({ columns, stdoutIsTerminal }: Pick<CliIo, 'columns' | 'stdoutIsTerminal'>): number {
   if (!stdoutIsTerminal || columns === undefined || columns <= 0) return withoutTerminal;
   return Math.min(widest, Math.max(narrowest, columns));
 }
 
-/** Command line first, then FORCE_COLOR, NO_COLOR, then whether it is a terminal. */
+/** Command line, then FORCE_COLOR, NO_COLOR, then whether it is a terminal. */
 export function colorFor(io: CliIo, wanted: boolean, stream: 'stdout' | 'stderr' = 'stdout'): boolean {
   const { FORCE_COLOR: force, NO_COLOR: no, TERM: term } = io.env;
   if (!wanted) return false;
@@ -30,7 +30,7 @@ interface Asked {
   out?: string | undefined;
 }
 
-/** For printers; a file gets no colors and a fixed width. */
+/** A file gets no colors and a fixed width. */
 export function reportOptions(asked: Asked, io: CliIo): ReportOptions {
   const { units, color, top = 3, why = false, all = false, out } = asked;
   const toFile = out !== undefined && out !== '-';

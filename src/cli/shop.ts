@@ -1,11 +1,11 @@
-/** The shop to judge by: built-in, or a file. */
+/** The shop: built-in, or a file. */
 import type { Shop } from '../order/types.ts';
 import { CliFault, exit, printable } from './fault.ts';
 import { readText } from './input.ts';
 import type { CliIo } from './io.ts';
 import { problemsOnStderr } from './problems.ts';
 
-/** Errors: unreadable, or with problems; nothing works without a shop. */
+/** Errors: unreadable or faulty. */
 export async function shopOf(file: string | undefined, io: CliIo, color: boolean): Promise<Shop> {
   if (file === undefined) return (await import('../cinch/default-shop.ts')).defaultShop;
   if (file === '')

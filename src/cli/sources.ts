@@ -1,34 +1,32 @@
-/** Turns names on the command line into things to read. */
+/** Turns command line names into things to read. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { CliFault } from './fault.ts';
 import { neverEnds, noEnd } from './files.ts';
 import { systemWords } from './system-error.ts';
 
-/** In input order. */
 export interface Source {
-  /** As messages name it. */
   readonly label: string;
   /** Absolute; undefined for standard input. */
   readonly path: string | undefined;
   /** Bytes, if known. */
   readonly size: number | undefined;
-  /** On disk, so it can be read again. */
+  /** On disk, so readable twice. */
   readonly plain: boolean;
-  /** Known reason it cannot be read. */
+  /** Why it cannot be read. */
   readonly fault?: string | undefined;
 }
 
 export interface Place {
   readonly cwd: string;
-  /** Absolute paths to skip: this run's own outputs. */
+  /** This run's outputs, absolute: skip them. */
   readonly without: ReadonlySet<string>;
 }
 
 const orderFile = /\.(?:ya?ml|json|ndjson|jsonl)$/i;
 const inOrders = 'their names end in .yaml, .yml, .json, .ndjson or .jsonl';
 
-/** A bad name stays, with its fault. */
+/** In input order; a bad name stays, with its fault. */
 export async function sourcesOf(names: readonly string[], place: Place): Promise<Source[]> {
   const sources: Source[] = [];
   for (const name of names) {
@@ -72,11 +70,11 @@ const sourceOf = (label: string, at: string, stat: fs.Stats): Source => ({
 const bytewise = (a: string, b: string): number => Buffer.compare(Buffer.from(a), Buffer.from(b));
 
 interface Walk extends Place {
-  /** Walked folders, so circular links end. */
+  /** Folders walked, so circular links end. */
   readonly seen: Set<string>;
 }
 
-/** With subfolders, sorted; hidden files are skipped. */
+/** With subfolders, sorted, without hidden files. */
 function* below(folder: string, walk: Walk): Generator<Source> {
   const at = path.resolve(walk.cwd, folder);
   const real = fs.realpathSync(at);
@@ -112,7 +110,7 @@ function statOf(full: string): fs.Stats | undefined {
   }
 }
 
-/** For patterns the shell left alone; undefined when it is no pattern. */
+/** For patterns the shell left alone; undefined for a plain name. */
 async function matches(pattern: string, { cwd, without }: Place): Promise<Source[] | undefined> {
   const { globSync, isDynamicPattern } = await import('tinyglobby');
   if (!isDynamicPattern(pattern)) return undefined;

@@ -18,13 +18,13 @@ const words: Readonly<Record<string, string>> = {
   EIO: 'the disk reports an error',
 };
 
-/** "ENOENT"; undefined for other errors. */
+/** Such as "ENOENT"; undefined for other errors. */
 export function systemCode(error: unknown): string | undefined {
   if (!(error instanceof Error) || !('code' in error) || !('syscall' in error)) return undefined;
   return typeof error.code === 'string' ? error.code : undefined;
 }
 
-/** undefined when it is our own bug. */
+/** undefined for our own bugs. */
 export function systemWords(error: unknown): string | undefined {
   const code = systemCode(error);
   if (code === undefined) return undefined;
@@ -33,7 +33,7 @@ export function systemWords(error: unknown): string | undefined {
   return words[code] ?? `the system says ${code}`;
 }
 
-/** A refused write becomes a fault that names the file. */
+/** Throws a fault that names the file. */
 export function writing(path: string, act: () => void): void {
   try {
     act();

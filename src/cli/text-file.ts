@@ -1,4 +1,4 @@
-/** Bytes of a file become text, or a reason why not. */
+/** A file's bytes as text, or why not. */
 import { isUtf8 } from 'node:buffer';
 
 /** Orders take a few hundred bytes. */
@@ -6,7 +6,7 @@ export const mostBytes = 5_000_000;
 
 export type TextRead = { ok: true; text: string } | { ok: false; why: string; line: number };
 
-/** UTF-8, at most 5 MB. Errors: too large, not text, another encoding (with its first line). */
+/** UTF-8. Errors: too large, not text, another encoding (with its first line). */
 export function textOf(bytes: Buffer): TextRead {
   if (bytes.length > mostBytes)
     return { ok: false, line: 1, why: 'it is too large: an order file has at most 5 MB' };
@@ -32,8 +32,6 @@ function lineAt(bytes: Buffer, end: number): number {
   for (let i = 0; i < end; i++) if (bytes[i] === 0x0a) line++;
   return line;
 }
-
-/** The first invalid sequence, found by bisection. */
 function firstWrong(bytes: Buffer): number {
   let good = 0;
   let bad = bytes.length;
@@ -45,7 +43,7 @@ function firstWrong(bytes: Buffer): number {
   return wholeSigns(bytes, good);
 }
 
-/** Moved back so no sign is cut. */
+/** Moves back so no character is cut. */
 function wholeSigns(bytes: Buffer, end: number): number {
   for (let back = 1; back <= 3 && back <= end; back++) {
     const byte = bytes[end - back] ?? 0;

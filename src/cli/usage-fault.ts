@@ -3,7 +3,7 @@ import type { CommanderError } from 'commander';
 import { CliFault, didYouMean, printable } from './fault.ts';
 import { commandNames } from './program.ts';
 
-/** With a hint. */
+/** With a hint, if one helps. */
 export function usageFault(error: CommanderError, argv: readonly string[]): CliFault {
   const command = argv.find((word) => commandNames.includes(word));
   const [first = '', ...rest] = error.message.replace(/^error: /, '').split('\n');
@@ -20,7 +20,6 @@ function oneDash({ code, message }: CommanderError): string | undefined {
   return word === undefined ? undefined : `Options of more than one letter take two dashes: --${word}`;
 }
 
-/** A file where the command should be. */
 function fileForCommand({ code }: CommanderError, [first]: readonly string[]): string | undefined {
   if (code !== 'commander.unknownCommand' || first === undefined || !/[./\\]|^-$/.test(first))
     return undefined;

@@ -1,4 +1,4 @@
-/** `size --what-if`: an order as it is, and with changes. */
+/** `size --what-if`: an order and its changes. */
 import type { SizeResult } from '../words/types.ts';
 import type { WhatIf } from '../views/side-by-side-sheet.ts';
 import type { Loaded } from '../yaml/load.ts';
@@ -14,10 +14,10 @@ import { printViews, type Views } from './print.ts';
 import { colorFor } from './screen.ts';
 import { shopOf } from './shop.ts';
 
-/** With the buckles left to it. */
+/** `shop` may hold fewer buckles. */
 export type SizeOne = (entry: Entry, shop: Shop) => Promise<SizeResult>;
 
-/** The whole run. */
+/** Errors: more than one order. */
 export async function whatIf(
   files: readonly string[],
   options: SizeOptions & { readonly whatIf: readonly string[] },
@@ -47,7 +47,7 @@ export async function whatIf(
 interface Change {
   readonly line: string;
   readonly entry: Entry;
-  /** None means all. */
+  /** Empty means all. */
   readonly only: readonly string[];
 }
 
@@ -56,7 +56,7 @@ interface Changes {
   readonly changed: readonly Change[];
 }
 
-/** As it is, then each change; no changes if it cannot be read. */
+/** No changes when the order is unreadable. */
 async function changes(
   names: readonly string[],
   options: SizeOptions & { readonly whatIf: readonly string[] },
@@ -77,7 +77,7 @@ async function changes(
   return { entry, changed };
 }
 
-/** Or why not. */
+/** Errors: more than one order. */
 async function theOnly(names: readonly string[], io: CliIo): Promise<Loaded | Entry> {
   const [name = ''] = names;
   const many = (what: string): CliFault =>

@@ -1,4 +1,4 @@
-/** Writes what was learned, to a new or existing shop file, and only what is recommended. */
+/** Writes what was learned and recommended to a shop file. */
 import type { Learned } from '../learn/learn.ts';
 import { emit } from './emit.ts';
 import { CliFault, exit, printable, type ExitCode } from './fault.ts';
@@ -13,7 +13,7 @@ interface Asked {
   readonly until: string;
 }
 
-/** Errors: a shop file that cannot be edited this way. */
+/** Errors: the shop file cannot be edited. */
 export async function writeLearned(learned: Learned, asked: Asked, io: CliIo): Promise<ExitCode> {
   const target = asked.inPlace === true ? asked.shop : asked.write;
   if (target === undefined) return exit.good;
@@ -53,7 +53,7 @@ export async function writeLearned(learned: Learned, asked: Asked, io: CliIo): P
   return exit.good;
 }
 
-/** `emit` never overwrites a shop file; here it was asked for. */
+/** `emit` never overwrites a shop; here the user asked. */
 function replaceAsked(text: string, shop: string, io: CliIo): void {
   writing(shop, () => {
     io.replaceFile(shop, text);

@@ -7,7 +7,7 @@ export interface NewFile {
   readonly file: string;
   readonly text: string;
   readonly force: boolean | undefined;
-  /** "cinchwright new". */
+  /** Such as "cinchwright new". */
   readonly asked: string;
 }
 
@@ -19,7 +19,7 @@ export function writeOrder({ text, ...place }: NewFile, io: CliIo): void {
   });
 }
 
-/** Errors: no order can start there. */
+/** Errors: a folder; a file, without --force. */
 export function guardNew({ file, force, asked }: Omit<NewFile, 'text'>, io: CliIo): void {
   const stands = io.standsAt(file);
   if (stands === 'directory') throw folderFault(file, asked);
@@ -29,7 +29,7 @@ export function guardNew({ file, force, asked }: Omit<NewFile, 'text'>, io: CliI
   });
 }
 
-/** As typed in a command. */
+/** Quoted for a command line, if needed. */
 export const typed = (name: string): string => (/^[\w./-]+$/.test(name) ? name : `"${name}"`);
 
 /** --force does not replace a folder. */

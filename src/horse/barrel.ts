@@ -1,4 +1,4 @@
-/** The barrel's cross-section: an ellipse from the girth and a shape or depth. */
+/** The barrel as an ellipse, by girth and shape or depth. */
 import { solveEllipse, solveRatioFromDepth, type Ellipse } from '../math/ellipse.ts';
 import type { Horse } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
@@ -11,7 +11,7 @@ export interface Barrel {
   readonly ellipse: Ellipse;
 }
 
-/** Width over depth; a taped depth is weak evidence and only nudges the average. */
+/** A taped depth is weak evidence, averaged with the usual. */
 function barrelRatio(said: Horse['barrel'], girth: number, model: Model): Estimate {
   const sd = model['ratio-sd'];
   if (said === undefined)
@@ -39,13 +39,13 @@ function weigh(prior: number, solved: number, model: Model): Estimate {
   return { value, sd: (a + b) ** -0.5, kind: 'measured', basis };
 }
 
-/** The ellipse with exactly this girth. */
+/** Has exactly this girth. */
 export function barrelOf(horse: Horse, girth: number, model: Model): Barrel {
   const ratio = barrelRatio(horse.barrel, girth, model);
   return { ratio, ellipse: solveEllipse(girth, ratio.value) };
 }
 
-/** The barrel corrected by depth in a photo; a depth measured on the horse wins. */
+/** Averages in the photo's depth; a taped depth wins. */
 export function withPhotoDepth(barrel: Barrel, { girth, depth }: PhotoDepth, model: Model): Barrel {
   const { ratio } = barrel;
   const solved = ratio.kind === 'measured' ? undefined : solveRatioFromDepth(girth.value, depth.value);

@@ -1,4 +1,4 @@
-/** The cinch's center line: straight on the unrolled side from midline to ring, pushed forward by round ribs. */
+/** Center line of the cinch, from midline to ring; round ribs push it forward. */
 import type { Horse } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Estimate } from './estimate.ts';
@@ -11,7 +11,7 @@ export interface CentreLine {
   readonly pushStation: number;
 }
 
-/** Only a barrel said to be round pushes the center line forward. */
+/** Zero unless the barrel is round. */
 export function pushOf(horse: Horse, k: number, model: Model): Estimate {
   // Knowing the barrel shape halves the spread [choice].
   const sd = model['push-sd'] * (horse.barrel === undefined ? 1 : 0.5);
@@ -22,7 +22,7 @@ export function pushOf(horse: Horse, k: number, model: Model): Estimate {
   return { value: 0, sd, kind, basis: 'no push from the ribs' };
 }
 
-/** `x_c(s) = slope s`; the push is given where a buckle usually sits. */
+/** `x = slope s`; the push applies where a buckle usually sits. */
 export function centreLineOf(
   ring: { x: number; station: { value: number } },
   push: Estimate,

@@ -1,8 +1,8 @@
-/** How far rings hang below the spine along the skin: measured, or usual for the rigging. */
+/** How far rings hang below the spine, along the skin. */
 import type { Saddle } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 
-/** Inches, plus inches per inch of girth when not measured. */
+/** Inches; `perGirth` only when not measured. */
 export interface Drop {
   readonly fixed: number;
   readonly perGirth: number;
@@ -11,7 +11,7 @@ export interface Drop {
   readonly basis: string;
 }
 
-/** On one side. */
+/** Measured, or usual for the rigging; one side. */
 export function dropOf({ ringDrop, style }: Pick<Saddle, 'ringDrop' | 'style'>, model: Model): Drop {
   const sd = model['drop-sd'];
   if (ringDrop !== undefined) {

@@ -1,11 +1,11 @@
-/** The elbow line on the unrolled side: upright from armpit to point of elbow, opening above and below. */
+/** The elbow line, unrolled: upright at the elbow, opening above and below. */
 import type { Model } from '../numbers/numbers.ts';
 import { sizeFactor } from './girth.ts';
 
-/** [x0, s0, x1, s1, ...] of midline, armpit, point of elbow and top of barrel. */
+/** [x, s, ...] of midline, armpit, point of elbow, top of barrel. */
 export type ElbowLine = Float64Array;
 
-/** From room and girth, inches. */
+/** All in inches. */
 export function elbowLineOf(room: number, girth: number, model: Model): ElbowLine {
   const k = sizeFactor(girth, model);
   const armpit = model['armpit-station'] * k;

@@ -1,6 +1,6 @@
-/** A number with its spread and where it came from. */
+/** A number with its spread and basis. */
 
-/** `measured` by tape, by `photo`, `told` by the customer, `assumed` by us, or `computed`. */
+/** `measured` is taped, `told` by the customer, `assumed` by us. */
 export type BasisKind = 'measured' | 'photo' | 'told' | 'assumed' | 'computed';
 
 export interface Estimate {
@@ -11,7 +11,6 @@ export interface Estimate {
   readonly basis: string;
 }
 
-/** One input, with its unit and basis. */
 export interface Assumption {
   readonly input: string;
   readonly value: number;
@@ -21,14 +20,13 @@ export interface Assumption {
   readonly kind: BasisKind;
 }
 
-/** One line of working. */
 export interface Working {
   readonly symbol: string;
   readonly sum: string;
   readonly result: string;
 }
 
-/** At most two decimals, no trailing zeros. */
+/** At most two decimals. */
 export const short = (value: number): string => String(Math.round(value * 100) / 100);
 
 /** An estimate as an input. */

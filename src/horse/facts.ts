@@ -1,4 +1,4 @@
-/** Everything derived from an order before judging, computed once. */
+/** Everything derived from an order before judging. */
 import { heightAt } from '../math/ellipse.ts';
 import type { LearnedFrom, Order } from '../order/types.ts';
 import type { PhotoReading } from '../photo/read/reading.ts';
@@ -33,7 +33,7 @@ export interface Facts {
   readonly centreLine: CentreLine;
   readonly lengthNeed: LengthNeed;
   readonly slipNeed: SlipNeed;
-  /** Of the point of the elbow, and its height above the chest midline. */
+  /** Of the point of the elbow; height above the midline. */
   readonly elbowStation: number;
   readonly elbowHeight: number;
   /** Elbow clearance. */
@@ -87,7 +87,7 @@ export function factsOf(order: Order, model: Model): Facts {
   };
 }
 
-/** Every input with value, basis and spread. */
+/** Every input, with basis and spread. */
 export function assumptionsOf(facts: Facts, learnedStretch?: LearnedFrom): Assumption[] {
   const { girth, room, ring, barrel, centreLine, lengthNeed: need, model } = facts;
   const pitch: Estimate = {
@@ -118,7 +118,7 @@ export function assumptionsOf(facts: Facts, learnedStretch?: LearnedFrom): Assum
   ];
 }
 
-/** In the order they follow. */
+/** In the order computed. */
 export function workingOf(facts: Facts): Working[] {
   const { order, model, girth, k, room, ring, barrel } = facts;
   return [

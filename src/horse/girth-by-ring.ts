@@ -1,11 +1,11 @@
-/** A girth nobody taped, made surer by taped rings: half of ring to ring plus the drop is half the girth. */
+/** A girth nobody taped, made surer by ring tapes. */
 import type { Saddle } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { dropOf, halfTapeSd } from './drop.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
 import { shareOf, weighed } from './weigh.ts';
 
-/** A girth and how far one sd of each input moves it, inches. */
+/** A girth, and how far each input's sd moves it, inches. */
 export interface Girth extends Estimate {
   readonly moved: Moved;
 }
@@ -13,9 +13,9 @@ export interface Girth extends Estimate {
 interface Moved {
   /** The first estimate alone. */
   readonly own: number;
-  /** A ring tape that reads one sd too high up. */
+  /** A ring tape one sd too high. */
   readonly station: number;
-  /** This horse's drop against the usual one. */
+  /** This horse's drop against the usual. */
   readonly drop: number;
 }
 
@@ -32,10 +32,10 @@ function pointedTo(saddle: Saddle, model: Model): Pointed | undefined {
   return ringDrop === undefined ? undefined : byDrop(ringDrop, style, model);
 }
 
-/** Four digits, since it multiplies a length. */
+/** Three decimals, since it multiplies a length. */
 const factorText = (factor: number): string => String(Math.round(factor * 1000) / 1000);
 
-/** g / 2 - drop = half the tape; a usual drop is a share of g. */
+/** g / 2 - drop = tape / 2; a usual drop grows with g. */
 function byRingToRing(ringToRing: number, saddle: Saddle, model: Model): Pointed {
   const { fixed, perGirth, sd, basis } = dropOf(saddle, model);
   const per = 1 / (0.5 - perGirth);
@@ -54,7 +54,7 @@ function byRingToRing(ringToRing: number, saddle: Saddle, model: Model): Pointed
   };
 }
 
-/** drop = its usual share of g; a drop read too long puts the ring too low. */
+/** A drop read too long puts the ring too low. */
 function byDrop(ringDrop: number, style: Saddle['style'], model: Model): Pointed {
   const usual = dropOf({ style }, model);
   const per = 1 / usual.perGirth;
@@ -71,8 +71,8 @@ function byDrop(ringDrop: number, style: Saddle['style'], model: Model): Pointed
 }
 
 /**
- * Leaves a taped girth alone. Without this a ring tape would make a clearance less sure, because ring and girth are
- * wrong together.
+ * Leaves a taped girth alone. Without this, ring tapes would make clearance less sure, since girth and rings err
+ * together.
  */
 export function withRingTapes(girth: Estimate, saddle: Saddle, model: Model): Girth {
   const pointed = girth.kind === 'measured' ? undefined : pointedTo(saddle, model);
@@ -85,13 +85,13 @@ export function withRingTapes(girth: Estimate, saddle: Saddle, model: Model): Gi
   const own = (1 - share) * girth.sd;
   const station = share * pointed.station;
   const drop = share * pointed.drop;
-  // An average of two far-apart values has a larger spread than its parts give.
+  // `weighed` widens the spread when values are far apart.
   const grown = sd / Math.hypot(own, station, drop);
   const moved = { own: grown * own, station: grown * station, drop: grown * drop };
   return { value, sd, kind: girth.kind, basis, moved };
 }
 
-/** Empty when no such tape was used. */
+/** Empty without such a tape. */
 export function ringTapesWorking(girth: Girth, saddle: Saddle, model: Model): Working[] {
   const pointed = girth.moved.drop === 0 ? undefined : pointedTo(saddle, model);
   if (pointed === undefined) return [];

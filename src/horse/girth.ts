@@ -1,4 +1,4 @@
-/** Heart girth, taped or estimated from height, and the size factor k. */
+/** Heart girth, taped or from height, and size factor k. */
 import type { Horse, Order } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { draftGirthRatio, girthByCondition, heightGirthFit } from '../numbers/girth-fit.ts';
@@ -7,7 +7,7 @@ import { ringTapesWorking, type Girth } from './girth-by-ring.ts';
 
 const CM = 2.54;
 
-/** Inches. A checked order has a girth or a height. */
+/** Inches, taped or from height. */
 export function girthOf(horse: Horse, model: Model): Estimate {
   const { height, kind, condition } = horse;
   const fitted = height === undefined ? undefined : girthFromHeight(height, kind, condition);
@@ -24,7 +24,7 @@ export function girthOf(horse: Horse, model: Model): Estimate {
 const conditionFactor = (condition: number = girthByCondition.usual): number =>
   1 + girthByCondition.perPoint * (condition - girthByCondition.usual);
 
-/** Inches. The spreads of the line and within a breed add in quadrature. */
+/** Inches. Spreads of fit and breed add in quadrature. */
 export function girthFromHeight(height: number, kind: Horse['kind'], condition?: number): Estimate {
   const cm = height * CM;
   const { slope, intercept, fitSd, withinBreedSd, otherKindFactor } = heightGirthFit;

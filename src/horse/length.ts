@@ -1,4 +1,4 @@
-/** Finished length: ring to ring less latigo runs and stretch, cross-checked by the girth. */
+/** Finished length: ring to ring less latigo runs and stretch. */
 import type { Saddle } from '../order/types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
@@ -10,13 +10,13 @@ export interface LengthNeed {
   /** Each side. */
   readonly runTarget: number;
   readonly stretch: number;
-  /** Finished length, not rounded. */
+  /** Finished length. */
   readonly target: Estimate;
   readonly crossCheck: number;
   readonly measured: boolean;
 }
 
-/** Before rounding to what the shop ties. */
+/** Inches, not rounded. */
 export function lengthNeed(ring: Ring, girth: number, model: Model): LengthNeed {
   const k = sizeFactor(girth, model);
   const runTarget = Math.min(model['run-high'], Math.max(model['run-low'], model['run-target'] * k));
@@ -37,14 +37,14 @@ export function lengthNeed(ring: Ring, girth: number, model: Model): LengthNeed 
   };
 }
 
-/** A measured drop gives a computed ring to ring, so the length stays provisional. */
+/** A measured drop gives a computed value, so the length stays provisional. */
 function ringToRingOf({ station, taped }: Ring): Estimate {
   const { kind } = station;
   const value = 2 * station.value;
   const sd = 2 * station.sd;
   if (taped) return { value, sd, kind, basis: 'measured' };
   if (kind === 'photo') {
-    // The photo shows the ring's height; the way around the chest rests on an assumed shape.
+    // The photo shows ring height; the barrel's shape is assumed.
     const basis = "worked out from the ring's height in the photo; do not cut by it";
     return { value, sd, kind: 'computed', basis };
   }
@@ -52,14 +52,14 @@ function ringToRingOf({ station, taped }: Ring): Estimate {
   return { value, sd, kind: 'computed', basis: 'girth less the measured drop on both sides' };
 }
 
-/** Half the girth less 3, rounded up [university extension], to an even number [choice]. */
+/** Half the girth less 3 [university extension], up to even [choice]. */
 export const lengthFromGirth = (girth: number): number => 2 * Math.ceil((girth / 2 - 3) / 2 - 1e-9);
 
 /** Latigo run each side, inches. */
 export const runFor = (length: number, need: LengthNeed): number =>
   (need.ringToRing.value - length - need.stretch) / 2;
 
-/** Even lengths next to this one, as far as the shop ties them, with the latigo run each leaves. */
+/** The shop's even lengths around this one, with latigo runs. */
 export function evenNeighbors(
   length: number,
   need: LengthNeed,

@@ -1,4 +1,4 @@
-/** Remarks where a photo disagrees with a tape, the rigging's name or what is usual. */
+/** Remarks where a photo disagrees with what else we know. */
 import type { PhotoReading, Seen } from '../photo/read/reading.ts';
 import { dist, say, type Phrase } from '../units/phrase.ts';
 import { usualRoom } from './room.ts';
@@ -12,7 +12,7 @@ interface Pair {
   readonly toldSd: number;
   readonly seen: Pick<Seen, 'value' | 'sd'>;
   readonly by: 'tape' | 'name' | 'habit';
-  /** Whether the smaller is used when they contradict each other. */
+  /** Use the smaller when they contradict each other. */
   readonly cautious?: true;
 }
 
@@ -34,7 +34,7 @@ const words: Readonly<Record<Pair['by'], (pair: Pair) => Phrase>> = {
     say`Usual ${pair.what} for this girth is ${dist(pair.told)}; the photo shows ${dist(pair.seen.value)}, give or take ${dist(pair.seen.sd)}. ${taken(pair)}Check the clicks, or tape it.`,
 };
 
-/** Which one is used, if they contradict each other. */
+/** Names the one used when they contradict each other. */
 function taken({ told, toldSd, seen, by, cautious }: Pair): string {
   if (cautious === undefined || !contradicts({ value: told, sd: toldSd }, seen)) return '';
   const which = seen.value < told ? "the photo's" : by === 'name' ? "the name's" : 'the usual one';
@@ -89,7 +89,7 @@ function ringPair(
   return { what: 'set-back', told: rigging.setBack, toldSd, seen: seen.setBack, by: 'tape' };
 }
 
-/** Ring height against half of ring to ring, the taped drop or the usual one. */
+/** Against half of ring to ring, the taped drop or the usual. */
 function heightPair({ order, ring, barrel, girth, k, model }: Facts, seen: PhotoReading['seen']): Pair {
   const what = 'ring height along the skin';
   const station = stationSeen(seen.ringHeight, barrel);

@@ -1,10 +1,10 @@
-/** What would make a side photo surer: reads it again with one spread reduced. */
+/** What would make a side photo surer, one step at a time. */
 import { readLandmarks, type PhotoReading, type SeenName } from '../photo/read/reading.ts';
 import type { Photo } from '../order/photo-types.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Facts } from './facts.ts';
 
-/** One thing to do for the next picture, with the spreads it would leave, inches. */
+/** A step for the next picture, and the spreads it leaves, inches. */
 export interface Surer {
   readonly what:
     | 'a plumb line'
@@ -41,7 +41,7 @@ const ways: readonly Better[] = [
   {
     what: 'a line of sight square to the horse',
     open: () => true,
-    // Half the usual: a helper beside the horse looks along it and directs the camera.
+    // Half: a helper looks along the horse and directs the camera.
     model: (model) => ({ 'photo-yaw-sd': model['photo-yaw-sd'] / 2 }),
   },
   {
@@ -51,7 +51,7 @@ const ways: readonly Better[] = [
   },
 ];
 
-/** Everything still to be done. */
+/** Steps still open. */
 export function surerPhoto({ photo: reading, model }: Facts): Surer[] {
   if (reading === undefined) return [];
   return ways

@@ -1,4 +1,4 @@
-/** Reads an order's side photo with what is known of the barrel. */
+/** Reads an order's side photo, given the barrel. */
 import type { Photo } from '../order/photo-types.ts';
 import type { Order } from '../order/types.ts';
 import { readLandmarks, type PhotoReading } from '../photo/read/reading.ts';
@@ -31,7 +31,7 @@ export function photoReadingOf(
 const numbers = Object.keys(photoNumbers) as (keyof typeof photoNumbers)[];
 const last = new WeakMap<Photo, { readonly key: string; readonly reading: PhotoReading }>();
 
-/** `ask` sizes an order hundreds of times with the same photo, so the last reading is kept. */
+/** `ask` reads one photo hundreds of times, so we keep the last reading. */
 function readOnce(photo: Photo, guess: Guess, model: Model): PhotoReading {
   const { ellipse, halfWidthSd, elbowStation } = guess;
   const own = [ellipse.halfWidth, ellipse.halfDepth, halfWidthSd, elbowStation];

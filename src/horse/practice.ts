@@ -5,9 +5,9 @@ import type { Estimate } from './estimate.ts';
 import { usualRoom } from './room.ts';
 import { contradicts } from './weigh.ts';
 
-/** Bounds between whole counts: interpolated between riggings. */
+/** May be fractions: interpolated between riggings. */
 interface Bounds {
-  /** For a horse short of room; `most` for one with taped room to spare. */
+  /** When short of room; `most` with taped room to spare. */
   readonly least: number;
   readonly most: number;
   /** What is usual. */
@@ -16,7 +16,7 @@ interface Bounds {
 }
 
 export interface StrandBand extends Bounds {
-  /** What is tied on this horse, given its room. */
+  /** Tied on this horse, given its room. */
   readonly from: number;
   readonly to: number;
 }
@@ -26,7 +26,7 @@ export interface Practice {
   readonly roper: StrandBand;
   /** 0 for a horse, 1 for a pony. */
   readonly ponyShare: number;
-  /** The narrowest straight makers tie for this horse. */
+  /** Narrowest straight for this horse. */
   readonly narrowest: number;
 }
 
@@ -47,19 +47,19 @@ const grown: readonly Row[] = [
 /** Ponies, any rigging [common practice, no source]. */
 const pony: Bounds = { least: 9, low: 11, high: 13, most: 15 };
 
-/** Inches up to which a small animal is a pony, and from which it is a horse [choice]. */
+/** Girth, inches: a pony up to `from`, a horse from `to` [choice]. */
 const passage = { pony: { from: 67, to: 73 }, other: { from: 58, to: 68 } } as const;
 
-/** Over a straight for the same order [common practice, no source]; usually not all six [choice]. */
+/** Strands over a straight [common practice, no source]; usually not all six [choice]. */
 const OVER = { least: 2, usual: 4, most: 6 };
-/** The narrowest straight [choice, from the table above]. */
+/** Narrowest straight [choice, from the table above]. */
 const NARROWEST = { grown: 13, pony: 9 };
 
 interface PracticeInput {
   readonly horse: Pick<Horse, 'kind' | 'barrel'>;
   readonly girth: Pick<Estimate, 'value'>;
   readonly room: Pick<Estimate, 'kind' | 'value' | 'sd'>;
-  /** Over the size factor. */
+  /** Inches over `k`. */
   readonly setBack: number;
   readonly k: number;
   readonly isSore: boolean;
@@ -91,7 +91,7 @@ const isSeen = ({ kind }: Pick<Estimate, 'kind'>): boolean => kind === 'measured
 const WHOLLY = 1;
 const part = (inches: number, k: number): number => Math.max(0, Math.min(1, inches / (WHOLLY * k)));
 
-/** 0 to 1: by round ribs, a sore, or taped room. */
+/** 0 to 1, by round ribs, sores or room. */
 function shortOfRoom({ horse, room, k, isSore }: PracticeInput, model: Model): number {
   if (horse.barrel === 'round' || isSore) return 1;
   return isSeen(room) ? part(usualRoom(k, model).value - room.value, k) : 0;
@@ -136,7 +136,7 @@ const between = (a: Bounds, b: Bounds, share: number): Bounds => ({
   most: mix(a.most, b.most, share),
 });
 
-/** Counts are odd, so half a step either way is the same. */
+/** Counts are odd, so one strand off is the same. */
 const HALF_STEP = 1;
 
 const within = (strands: number, from: number, to: number): boolean => stepsBeyond(strands, from, to) === 0;
@@ -151,9 +151,9 @@ const stepsBeyond = (strands: number, from: number, to: number): number =>
 /** Usually tied. */
 export const isUsual = (strands: number, { low, high }: StrandBand): boolean => within(strands, low, high);
 
-/** Tied by any maker, on some horse. */
+/** Tied by some maker. */
 export const isTied = (strands: number, { least, most }: StrandBand): boolean => within(strands, least, most);
 
-/** Steps of two strands outside what is tied on this horse; 0 inside. */
+/** Steps of two outside this horse's band; 0 inside. */
 export const stepsOutside = (strands: number, { from, to }: StrandBand): number =>
   stepsBeyond(strands, from, to);

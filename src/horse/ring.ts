@@ -13,9 +13,9 @@ import { shareOf, weighed, weighedCautiously } from './weigh.ts';
 export interface Ring {
   /** Back from full position, inches. */
   readonly setBack: Estimate;
-  /** Forward of the girth groove, inches; negative behind it. */
+  /** Forward of the groove, inches. */
   readonly x: number;
-  /** Up the side; its sd is that of half of ring to ring. */
+  /** Up the side; sd leaves out the girth. */
   readonly station: Estimate;
   readonly taped: boolean;
   /** Per inch of girth. */
@@ -23,7 +23,7 @@ export interface Ring {
   readonly stationPerGirth: number;
 }
 
-/** Spread of the ring's station, including that of the girth. */
+/** Spread of the station, the girth's included. */
 export const stationSd = ({ station, stationPerGirth: per }: Ring, { moved }: Girth): number =>
   Math.hypot(station.sd + per * moved.station, per * moved.own, per * moved.drop);
 
@@ -59,7 +59,7 @@ interface SetBack {
   readonly perGirth: number;
 }
 
-/** `span` is the bar span in a photo. Trees do not grow with the horse. */
+/** `span` is by photo. Trees do not grow with the horse. */
 function setBackOf({ rigging, barSpan }: Saddle, span: Seen | undefined, model: Model): Estimate {
   const namedSd = model['named-position-sd'];
   if (rigging.kind === 'measured') {
@@ -73,7 +73,7 @@ function setBackOf({ rigging, barSpan }: Saddle, span: Seen | undefined, model: 
   return { value, sd, kind: 'told', basis: `${rigging.name} position on ${spanText}` };
 }
 
-/** Adds the spread of bars seen only in a photo. */
+/** Adds the spread of bars measured by photo. */
 export function namedSetBackSd(
   { fraction, barSpan, seen }: { fraction: number; barSpan: number | undefined; seen: Seen | undefined },
   model: Model,
@@ -82,7 +82,7 @@ export function namedSetBackSd(
   return barSpan === undefined && seen !== undefined ? Math.hypot(named, (1 - fraction) * seen.sd) : named;
 }
 
-/** Elbow to ring is surer than fork to ring, as the fork lies deeper in the picture. */
+/** Goes by elbow to ring: the fork lies deeper in the picture. */
 function withPhotoPlace(
   told: Estimate,
   { seen, k }: { seen: PhotoReading['seen']; k: number },
@@ -92,11 +92,11 @@ function withPhotoPlace(
   const { value, sd } = seen.ringBehindElbow;
   const back = { value: value - model['ring-behind-elbow'] * k, sd };
   const basis = `measured by photo from the elbow, averaged with ${told.basis}`;
-  // Less set-back is nearer the elbow, so it is the cautious one.
+  // Less set-back is nearer the elbow, so more cautious.
   const { estimate, share } = weighedCautiously(told, back, { basis, words: told.basis });
   return {
     setBack: estimate,
-    // What the photo shows does not change with the girth.
+    // The photo's part does not change with girth.
     perGirth: (-share * model['ring-behind-elbow']) / model['average-girth'],
   };
 }
@@ -106,7 +106,7 @@ interface Station {
   readonly perGirth: number;
 }
 
-/** Photo height as a station; both height and barrel shape may be off. */
+/** Station at a photo height; spreads of height and barrel shape. */
 export function stationSeen(
   { value, sd }: Pick<Seen, 'value' | 'sd'>,
   barrel: Barrel,
@@ -119,7 +119,7 @@ export function stationSeen(
   return { value: at(value), sd: Math.hypot(byHeight, byRatio) };
 }
 
-/** Station at a height, on this barrel or one of another ratio or girth. */
+/** On this barrel, or one of other ratio or girth. */
 function stationOn({ ratio, ellipse }: Barrel) {
   const own = ellipsePerimeter(ellipse.halfWidth, ellipse.halfDepth);
   return (height: number, other: { ratio?: number; more?: number } = {}): number =>

@@ -1,14 +1,13 @@
-/** Elbow room: girth groove forward to the back of the elbow. */
+/** Elbow room: girth groove to the back of the elbow. */
 import type { Horse } from '../order/types.ts';
 import type { PhotoReading } from '../photo/read/reading.ts';
 import type { Model } from '../numbers/numbers.ts';
 import { type Estimate, type Working, short } from './estimate.ts';
 import { weighedCautiously } from './weigh.ts';
 
-/** `perGirth` is per inch of girth. */
 export interface Room extends Estimate {
   readonly perGirth: number;
-  /** Whether a photo was averaged with the usual. */
+  /** Photo and usual averaged. */
   readonly weighed: boolean;
 }
 
@@ -42,7 +41,7 @@ export function roomOf({ horse, k, seen }: RoomInput, model: Model): Room {
   return { ...estimate, perGirth: perGirth * (1 - share), weighed: share > 0 && share < 1 };
 }
 
-/** Undefined when only one side was given, or both are equal. */
+/** Undefined when one side was given or both are equal. */
 export function tighterSide({ elbowSides }: Horse): 'near' | 'off' | undefined {
   if (elbowSides === undefined || elbowSides.near === elbowSides.off) return undefined;
   return elbowSides.near < elbowSides.off ? 'near' : 'off';
@@ -54,7 +53,7 @@ interface RoomInput {
   readonly seen: PhotoReading['seen'] | undefined;
 }
 
-/** Only an assumed room, or the smaller of two sides, needs working. */
+/** Empty unless assumed, or the smaller of two sides. */
 export function roomWorking(room: Estimate, { horse, k }: Omit<RoomInput, 'seen'>, model: Model): Working[] {
   const { elbowSides: sides } = horse;
   if (sides !== undefined) {

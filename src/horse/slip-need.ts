@@ -1,13 +1,13 @@
-/** How much this horse and saddle need the cinch to keep the saddle from slipping. */
+/** How much the cinch must keep this saddle from slipping. */
 import type { Order } from '../order/types.ts';
 
 export interface SlipNeed {
-  /** 0 none, 1 some, 2 or more: hold the saddle. */
+  /** 2 or more: hold the saddle. */
   readonly level: number;
   readonly because: readonly string[];
 }
 
-/** One point for each thing that lets a saddle slip, two for a saddle reported to slip. */
+/** One point per cause, two for a saddle that slips. */
 export function slipNeed({ horse, use }: Order): SlipNeed {
   const because: string[] = [];
   let level = 0;

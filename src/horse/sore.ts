@@ -1,4 +1,4 @@
-/** Whether the cinch has made the horse sore, by the trouble reported or the notes. */
+/** Whether the cinch made the horse sore. */
 import type { Order } from '../order/types.ts';
 
 /** [common practice, no source] */
@@ -9,7 +9,7 @@ const rawSkin =
 const denied =
   /\b(?:(?:no|never|without|nothing|none|free of)(?:\s+[\w'\u2019-]+){0,3}|(?:not|\w+n['\u2019]t)(?:\s+[\w-]+)?)\s*$/i;
 
-/** The words about raw or broken skin, as written; undefined when there is none or it is denied. */
+/** Words about raw or broken skin, as written; undefined when none or denied. */
 export function rawSkinInNotes({ notes }: Pick<Order, 'notes'>): string | undefined {
   const clauses = (notes?.split(/[.;,!?\n]/) ?? []).filter((clause) => !/\bhealed\b/i.test(clause));
   for (const clause of clauses)
@@ -20,11 +20,11 @@ export function rawSkinInNotes({ notes }: Pick<Order, 'notes'>): string | undefi
 
 type SoreReport = Pick<Order, 'notes'> & { readonly horse: Pick<Order['horse'], 'trouble'> };
 
-/** A gall at the elbow, or notes of raw skin that do not blame the buckle. */
+/** A gall at the elbow, or raw skin not blamed on the buckle. */
 export const isGalled = (order: SoreReport): boolean =>
   order.horse.trouble.includes('elbow-gall') ||
   (rawSkinInNotes(order) !== undefined && !order.horse.trouble.includes('buckle-rub'));
 
-/** Galled or cinchy: the clearance must be surer than usual. */
+/** Galled or cinchy: clearance must be surer. */
 export const isSore = (order: SoreReport): boolean =>
   isGalled(order) || order.horse.trouble.includes('girthy');

@@ -17,16 +17,13 @@ type InputName =
   | 'elbow-opening'
   | 'strand-pitch';
 
-/** What one sd of one input moves. */
+/** What one sd of one input moves, inches unless said. */
 export interface SpreadRow {
   readonly input: InputName;
-  /** Inches. */
   readonly room: number;
-  /** Inches of `x_ring`. */
   readonly ringX: number;
-  /** Inches. */
   readonly ringStation: number;
-  /** Inches at the push station. */
+  /** At the push station. */
   readonly push: number;
   readonly k: number;
   /** Share of the width. */
@@ -68,12 +65,12 @@ export function spreadOf({ girth, room, ring, push }: Inputs, model: Model): Spr
   const byTape = byGirth(station);
   const rows = [
     row('heart-girth', byGirth(own)),
-    // The ring is placed from the elbow, so it moves with the room.
+    // The ring is placed from the elbow.
     row('elbow-room', { room: room.sd, ringX: room.sd }),
     row('ring-position', { ringX: ring.setBack.sd }),
-    // A set-back measured on a rack does not show where the saddle sits; a photo does.
+    // A tape on a rack does not show where the saddle sits; a photo does.
     row('saddle-place', { ringX: ring.setBack.kind === 'photo' ? 0 : model['ring-behind-elbow-sd'] }),
-    // A ring tape that is off moves the rings and any girth estimated from it.
+    // Also moves a girth estimated from it.
     row('ring-height', { ...byTape, ringStation: byTape.ringStation + ring.station.sd }),
     row('rib-push', { push: push.sd }),
     row('elbow-opening', { opening: model['opening-above-sd'] }),

@@ -1,4 +1,4 @@
-/** Remarks where tapes disagree with each other, with what is usual, or with any horse; we use them anyway. */
+/** Remarks where tapes disagree; we use them anyway. */
 import { formatHands } from '../units/hands.ts';
 import { dist, len, say, type Phrase } from '../units/phrase.ts';
 import { bodyBounds } from '../numbers/body-bounds.ts';
@@ -14,7 +14,7 @@ export function tapeRemarks(facts: Facts): Phrase[] {
   return looks.flatMap((look) => look(facts) ?? []);
 }
 
-/** Heart girth against height and condition. */
+/** Against height and condition. */
 function girthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
   if (horse.height === undefined || girth.kind !== 'measured') return undefined;
   const usual = girthFromHeight(horse.height, horse.kind, horse.condition);
@@ -22,7 +22,7 @@ function girthRemark({ order: { horse }, girth }: Facts): Phrase | undefined {
   return say`Check the tapes: by ${horse.condition === undefined ? 'height' : 'height and condition'} the girth would be about ${len(usual.value)}, give or take ${len(usual.sd)}. We used the taped girth.`;
 }
 
-/** Only too much room is a danger. A photo has its own remark. */
+/** Only too much room is dangerous. Photos have their own remark. */
 function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
   if (photo !== undefined) return undefined;
   const usual = usualRoom(k, model);
@@ -30,7 +30,7 @@ function roomRemark({ room, k, model, photo }: Facts): Phrase | undefined {
   return say`Check the tape: elbow room is far more than the ${len(usual.value)} usual for this girth. Measure it again before you tie.`;
 }
 
-/** A horse standing square has about the same room on both sides. */
+/** A horse standing square has equal room on both sides. */
 function sidesRemark({ order: { horse }, model }: Facts): Phrase | undefined {
   const { elbowSides: sides } = horse;
   const side = tighterSide(horse);
@@ -41,10 +41,10 @@ function sidesRemark({ order: { horse }, model }: Facts): Phrase | undefined {
     : say`Elbow room is ${dist(sides.near)} near side, ${dist(sides.off)} off side: sized on the ${side} side, the tighter.`;
 }
 
-/** Ring to ring against girth less two drops. */
+/** Against girth less two drops. */
 function ringRemark({ order: { horse, saddle }, model, photo }: Facts): Phrase | undefined {
   const { ringToRing, ringDrop } = saddle;
-  // A photo knows more of the drop than the usual.
+  // A photo shows the drop better than the usual.
   if (ringToRing === undefined || (photo !== undefined && ringDrop === undefined)) return undefined;
   const girth = girthOf(horse, model); // without what this tape adds
   const drop = dropOf(saddle, model);
@@ -78,7 +78,7 @@ function bodyRemark({ order: { horse } }: Facts): Phrase | undefined {
   return say`Check the tapes: a horse of ${formatHands(height)} is ${len(min * height)} to ${len(max * height)} long, not ${len(bodyLength)}. Measure both again; the weight goes by it.`;
 }
 
-/** A pony gets far fewer strands, so the word must be right. */
+/** A pony gets far fewer strands, so check the word. */
 function ponyRemark({ order: { horse } }: Facts): Phrase | undefined {
   const { height, kind } = horse;
   if (kind !== 'pony' || height === undefined || height <= bodyBounds.tallestPony) return undefined;

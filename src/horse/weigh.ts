@@ -3,24 +3,21 @@ import type { Estimate } from './estimate.ts';
 
 type Shown = Pick<Estimate, 'value' | 'sd'>;
 
-/** The weight of what is shown. */
+/** Weight of what is seen. */
 export const shareOf = (usual: Estimate, { sd }: Pick<Shown, 'sd'>): number =>
   usual.sd ** 2 / (usual.sd ** 2 + sd ** 2);
 
-/** Spreads apart beyond which two values disagree [choice]. */
+/** Spreads apart that count as disagreement [choice]. */
 export const TELLING = 2;
 
-/** Beyond this one is a mistake and must not earn a wider cinch [choice]. */
+/** Beyond this, one is a mistake and earns no wider cinch [choice]. */
 const CONTRADICTS = 3;
 
 /** Difference in spreads of the difference. */
 export const spreadsApart = (a: Pick<Estimate, 'value' | 'sd'>, b: Pick<Estimate, 'value' | 'sd'>): number =>
   Math.abs(a.value - b.value) / Math.hypot(a.sd, b.sd);
 
-/**
- * Weights are 1 over sd squared. When the values disagree the spread grows with how far apart they are
- * (Birge 1932, Phys Rev 40:207).
- */
+/** Weights are 1 over sd squared; disagreement widens the spread (Birge 1932, Phys Rev 40:207). */
 export function weighed(usual: Estimate, seen: Shown, basis: string): Estimate {
   const share = shareOf(usual, seen);
   const apart = spreadsApart(usual, seen);
@@ -43,7 +40,7 @@ export interface Weighed {
   readonly share: number;
 }
 
-/** For values where less is more cautious: if they contradict each other, takes the smaller. */
+/** Where less is more cautious: takes the smaller when they contradict each other. */
 export function weighedCautiously(
   usual: Estimate,
   seen: Shown,

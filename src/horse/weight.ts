@@ -1,11 +1,11 @@
-/** Weight by tape, for information; no rule uses it. */
+/** Weight by tape; no rule uses it. */
 import { short, type Working } from './estimate.ts';
 
 /** Pounds from inches: girth^2 x length / 330 [university laboratory exercise]. */
 export const weightFromGirth = (girth: number, bodyLength: number): number =>
   (girth * girth * bodyLength) / 330;
 
-/** Nothing when the body length was not taped. */
+/** Empty without a body length. */
 export function weightWorking(girth: number, bodyLength: number | undefined): Working[] {
   if (bodyLength === undefined) return [];
   const pounds = Math.round(weightFromGirth(girth, bodyLength));

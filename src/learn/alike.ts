@@ -1,4 +1,4 @@
-/** Cinches tied alike for like horses, which should come out alike. */
+/** Like cinches on like horses, which should turn out alike. */
 import { learning } from '../numbers/learning-numbers.ts';
 import type { OutcomeResult } from '../numbers/outcome-results.ts';
 import type { Evidence } from './evidence.ts';

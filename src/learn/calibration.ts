@@ -1,22 +1,22 @@
-/** Expected and actual complaints, in bins by chance, and whether they differ more than chance allows. */
+/** Expected and actual complaints, and whether chance explains the difference. */
 import { chanceOf } from '../math/logistic.ts';
 import { normalInverse } from '../math/normal.ts';
 import { learning } from '../numbers/learning-numbers.ts';
 import type { Learning } from './models.ts';
 
-/** Outcomes with about the same expected chance; shares of the count. */
+/** Outcomes of about the same expected chance. */
 export interface Bin {
   readonly count: number;
   /** Mean chance of a complaint ever. */
   readonly chance: number;
-  /** Mean chance within the days in use. */
+  /** Within the days in use, before the fit. */
   readonly before: number;
   readonly after: number;
   readonly came: number;
-  /** Wilson interval of the actual share. */
+  /** Wilson interval of `came`. */
   readonly low: number;
   readonly high: number;
-  /** Chance of a share as far from what is expected, or farther. */
+  /** Chance of a share at least this far off. */
   readonly tail: number;
 }
 
@@ -32,7 +32,7 @@ const LEAST_IN_BIN = 5;
 /** Closer chances stay in one bin. */
 const SAME = 1e-9;
 
-/** About six bins; each outcome is in one. */
+/** At most six bins. */
 export function binsOf(asked: Learning, before: readonly number[], after: readonly number[]): Bin[] {
   const foretold = foretoldOf(asked, before, after).sort((a, b) => a.chance - b.chance);
   const most = Math.max(1, Math.min(MOST_BINS, Math.floor(foretold.length / LEAST_IN_BIN)));
@@ -64,7 +64,7 @@ function binOf(bin: readonly Foretold[]): Bin {
   };
 }
 
-/** One entry per outcome, even with two possible complaints. */
+/** One entry per outcome, even with two trials. */
 function foretoldOf({ odds, of }: Learning, before: readonly number[], after: readonly number[]): Foretold[] {
   const scratch = after.map(() => 0);
   const trials = new Map<number, number[]>();
@@ -89,11 +89,9 @@ function foretoldOf({ odds, of }: Learning, before: readonly number[], after: re
 }
 
 /**
- * Chance that trouble would have shown in the days the cinch was meant to be used. A complaint ends the days
- * early, and counting only those would expect half of what comes. So it gets the days of those that lasted
- * longer (Kaplan & Meier 1958, J. Am. Stat. Assoc. 53:457, redistributing to the right, Efron 1967); forever
- * if none did.
- * @returns one share for each outcome, 0 to 1
+ * Chance per outcome that trouble shows in the days the cinch was meant to be used. A complaint ends use
+ * early, so it gets the mean of those that lasted longer (Kaplan & Meier 1958, J. Am. Stat. Assoc. 53:457;
+ * Efron 1967), or 1 if none did.
  */
 export function wholeDays(outcomes: readonly { seen: number; happened: boolean }[]): number[] {
   const order = outcomes
@@ -110,7 +108,7 @@ export function wholeDays(outcomes: readonly { seen: number; happened: boolean }
   return shares;
 }
 
-/** Chance of this many or fewer, or this many or more, whichever is smaller. */
+/** The smaller chance, of at most or of at least this many. */
 export function tailOf(chances: readonly number[], came: number): number {
   let counts = [1];
   for (const chance of chances) {
@@ -121,7 +119,7 @@ export function tailOf(chances: readonly number[], came: number): number {
   return Math.min(1, sum(counts.slice(0, came + 1)), sum(counts.slice(came)));
 }
 
-/** Some bin is too far from expected to be chance. */
+/** Whether any bin is odd. */
 export const isMisfit = (bins: readonly Bin[]): boolean => bins.some((bin) => isOdd(bin, bins.length));
 
 /** Corrected for looking at both sides of every bin. */

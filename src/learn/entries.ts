@@ -1,9 +1,8 @@
-/** What `learn` writes to a shop file: numbers that predict better, and the outcomes behind them. */
+/** What `learn` writes to a shop file: better numbers and the outcomes behind them. */
 import { defaultModel, modelNumbers } from '../numbers/numbers.ts';
 import type { Learned } from './learn.ts';
 import type { Refit } from './refit.ts';
 
-/** As written in the shop file. */
 export interface LearnedEntry {
   readonly block: 'model' | 'learned';
   readonly key: string;
@@ -41,21 +40,18 @@ const entry = (block: LearnedEntry['block'], key: string, value: string): Learne
   value,
 });
 
-/** The number as written; a required clearance never goes below the least one. */
+/** A required clearance never goes below the least one. */
 export const writtenOf = ({ key, value }: Refit, { shop }: Pick<Learned, 'shop'>): number =>
   key === 'required-clearance' ? Math.max(value, restingFloor(shop)) : value;
 
 export interface FloorAfter {
   /** Inches over k. */
   readonly value: number;
-  /** It follows the required clearance, the shop set it, or nothing raises it. */
+  /** `follows` the required clearance. */
   readonly moves: 'follows' | 'set-by-shop' | 'stays';
 }
 
-/**
- * Stays as far under the required clearance as by default. Never goes below the default, and never changes
- * where the shop set it.
- */
+/** Rises from the default with the required clearance; stays where the shop set it. */
 export function floorOf({ clearance, shop }: Pick<Learned, 'clearance' | 'shop'>): FloorAfter {
   const inForce = shop.model['floor-clearance'];
   if (isOwnFloor(shop)) return { value: inForce, moves: 'set-by-shop' };

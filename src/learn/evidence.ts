@@ -1,4 +1,4 @@
-/** What an outcome shows: clearance and latigo run at tying, with spreads, and the result. */
+/** An outcome's clearance and latigo run at tying, with spreads, and its result. */
 import { factsOf } from '../horse/facts.ts';
 import { stationSd } from '../horse/ring.ts';
 import type { Spec } from '../cinch/candidate.ts';
@@ -8,7 +8,7 @@ import type { OutcomeResult } from '../numbers/outcome-results.ts';
 import type { Order } from '../order/types.ts';
 import { defaultModel, type Model } from '../numbers/numbers.ts';
 
-/** Inches, as known at tying. */
+/** Inches. */
 export interface Known {
   readonly value: number;
   readonly sd: number;
@@ -17,9 +17,9 @@ export interface Known {
 export interface Evidence {
   readonly result: OutcomeResult;
   readonly days: number;
-  /** Over k: of the buckle where it rubbed, else of the strands. */
+  /** Over k; the buckle's where it rubbed, else the strands'. */
   readonly clearance: Known;
-  /** Latigo run before any stretch; its spread is that of the rings. */
+  /** Latigo run before any stretch, with the spread of the rings. */
   readonly slack: Known;
 }
 
@@ -30,9 +30,9 @@ export interface Tried {
   readonly result: OutcomeResult;
 }
 
-/** Undefined when such a cinch does not fit on that horse. */
+/** Undefined when the cinch does not fit the horse. */
 export function evidenceOf({ order, spec, days, result }: Tried, model: Model): Evidence | undefined {
-  // With the default floor, so the same outcomes always teach the same.
+  // The default floor, so the same outcomes always teach the same.
   const facts = factsOf(order, { ...model, 'floor-clearance': defaultModel['floor-clearance'] });
   const laid = lay(spec, sideOf(facts));
   if (laid === undefined) return undefined;
@@ -41,7 +41,7 @@ export function evidenceOf({ order, spec, days, result }: Tried, model: Model): 
   return {
     result,
     days,
-    // A frame may come nearer than strands, so it counts by its distance over its own floor.
+    // A frame may come nearer than strands, so each counts above its own floor.
     clearance: { value: (near.inches - near.floor + floor) / k, sd: near.sd / k },
     slack: {
       value: (lengthNeed.ringToRing.value - spec.length) / 2,

@@ -1,4 +1,4 @@
-/** Turns a shop's outcomes into two numbers of its model, and how far to trust them. */
+/** Turns a shop's outcomes into two numbers of its model. */
 import type { Outcome, OutcomeParts } from '../order/outcome-types.ts';
 import type { Problem } from '../yaml/problem.ts';
 import type { Buckle, Order, Shop } from '../order/types.ts';
@@ -18,13 +18,13 @@ export interface Learned {
   readonly contrary: readonly Contrary[];
   readonly clearance: Refit;
   readonly give: Refit;
-  /** Chance of a rub by clearance over k, before and after, for a picture. */
+  /** Chance of a rub by clearance over k, for a picture. */
   readonly curve: readonly { readonly clearance: number; readonly before: number; readonly after: number }[];
-  /** The same at the least clearance; `moved` is after, at the one that follows. */
+  /** The same at the least clearance; `moved` is after, at the new one. */
   readonly atFloor: { readonly before: number; readonly after: number; readonly moved: number };
 }
 
-/** What evidence shows. */
+/** Fits both numbers. */
 export function learnFrom(evidence: readonly Evidence[], shop: Shop): Learned {
   const clearance = refit(clearanceLearning(evidence));
   const at = (inches: number): { before: number; after: number } => ({
@@ -49,7 +49,7 @@ export function learnFrom(evidence: readonly Evidence[], shop: Shop): Learned {
   };
 }
 
-/** At a clearance over k known exactly. */
+/** At an exact clearance over k. */
 const rubChance = (clearance: number, [required = 0, logSoftness = 0]: readonly number[]): number =>
   chanceOf(rubOdds({ value: clearance, sd: 0 }, { required, logSoftness }, []));
 
@@ -58,8 +58,8 @@ export type EvidenceRead =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
- * Faults: an unknown order, a buckle the shop lacks or that does not take the strands, a cinch that does not
- * fit on that horse.
+ * Problems: unknown order, buckle that the shop lacks or that does not take the strands, cinch that does not
+ * fit.
  */
 export function evidenceFrom(
   outcomes: readonly Outcome[],

@@ -1,4 +1,4 @@
-/** The two models to fit: rubs by clearance, and length complaints by latigo run. */
+/** The two models to fit: rubs by clearance, length complaints by latigo run. */
 import { chanceOf, type Odds, type Prior, type Trial } from '../math/logistic.ts';
 import { learning } from '../numbers/learning-numbers.ts';
 import { defaultModel, type Model } from '../numbers/numbers.ts';
@@ -12,21 +12,21 @@ export interface Learning {
   readonly odds: Odds;
   /** Index of each trial's outcome. */
   readonly of: readonly number[];
-  /** The same for trials of like cinches. */
+  /** The same for like cinches. */
   readonly alike: readonly string[];
 }
 
-/** Chance that trouble has shown by now, if it ever will. */
+/** Chance that trouble, if any, has shown by now. */
 export const seenAfter = (days: number, average: number): number => 1 - Math.exp(-days / average);
 
 interface Averaged {
   readonly logOdds: number;
-  /** Derivatives by the middle and by the reach. */
+  /** Derivatives. */
   readonly perMiddle: number;
   readonly perReach: number;
 }
 
-/** A normal distribution in steps: exact to five digits, or two where the spread covers over nine log odds. */
+/** The normal curve in steps: five digits, or two at spreads over nine log odds. */
 const bell = Array.from({ length: 29 }, (_, i) => {
   const z = 0.4 * (i - 14);
   return { z, weight: (0.4 * Math.exp((-z * z) / 2)) / Math.sqrt(2 * Math.PI) };
@@ -34,7 +34,7 @@ const bell = Array.from({ length: 29 }, (_, i) => {
 /** Larger log odds overflow. */
 const MOST = 600;
 
-/** Log odds of the mean chance when the log odds have a spread; `reach` is their sd. */
+/** Log odds of the mean chance, when the log odds have sd `reach`. */
 function averaged(middle: number, reach: number): Averaged {
   let [yes, no, slope, tilt] = [0, 0, 0, 0];
   for (const { z, weight } of bell) {
@@ -53,8 +53,8 @@ function averaged(middle: number, reach: number): Averaged {
 const enough = Math.log(learning('rub-chance') / (1 - learning('rub-chance')));
 
 /**
- * Log odds of a rub = (required - c) / softness + those at the required clearance, for clearance c over k.
- * Fits the required clearance and the log of the softness.
+ * Log odds of a rub = (required - c) / softness + `enough`, for clearance c over k; fits required and log
+ * softness.
  */
 export function clearanceLearning(evidence: readonly Evidence[]): Learning {
   const used = evidence.flatMap(({ result }, i) => (isAboutElbow(result) ? [i] : []));
@@ -102,8 +102,8 @@ export function rubOdds(
 }
 
 /**
- * Latigo run r = slack - stretch/2: too long where r is small, too short where it is large, half at the runs
- * ruled out. Two trials per outcome; fits the stretch.
+ * Fits the stretch. A small latigo run (slack - stretch/2) makes a cinch too long, a large one too short;
+ * even odds at the runs ruled out.
  */
 export function giveLearning(evidence: readonly Evidence[], model: Model): Learning {
   const used = evidence.flatMap(({ result }, i) => (isAboutLength(result) ? [i, i] : []));

@@ -1,4 +1,4 @@
-/** A number fitted again: before and after with intervals, and whether it predicts better. */
+/** A number fitted again: before, after, and whether it predicts better. */
 import { fitLogistic, logChance, type Odds } from '../math/logistic.ts';
 import { normalInverse } from '../math/normal.ts';
 import { learning } from '../numbers/learning-numbers.ts';
@@ -12,11 +12,11 @@ export interface Range {
   readonly high: number;
 }
 
-/** Sum of log scores of outcomes left out; higher is better. */
+/** Log scores of outcomes left out; higher is better. */
 export interface HeldOut {
   readonly defaults: number;
   readonly refit: number;
-  /** How much better the refit predicts, and the standard error. */
+  /** Refit less defaults, and the standard error. */
   readonly better: number;
   readonly error: number;
 }
@@ -25,21 +25,21 @@ export interface Refit {
   readonly key: Learning['key'];
   readonly before: Range;
   readonly after: Range;
-  /** All numbers fitted, the one sought first. */
+  /** The one sought first. */
   readonly numbersBefore: readonly number[];
   readonly numbers: readonly number[];
   /** Outcomes that bear on it, and complaints among them. */
   readonly outcomes: number;
   readonly complaints: number;
-  /** Outcomes weighted by the days they had to show trouble; a good one after long use counts 1. */
+  /** Outcomes weighted by their days in use, at most 1 each. */
   readonly strength: number;
-  /** Share of the unknown they took away, 0 to 1. */
+  /** Share of the prior variance removed, 0 to 1. */
   readonly settled: number;
   readonly heldOut: HeldOut;
   readonly bins: readonly Bin[];
-  /** The number to write: in the shop file's range, to 0.01 in. */
+  /** What to write: in the shop file's range, to 0.01 in. */
   readonly value: number;
-  /** The actual results are too far from what the new numbers expect. */
+  /** Results are too far from expected. */
   readonly misfit: boolean;
   readonly recommended: boolean;
 }
@@ -101,8 +101,8 @@ const only = (odds: Odds, kept: readonly number[]): Odds => ({
 });
 
 /**
- * Predicts each outcome from the others (Stone 1974), in folds when there are many. Like cinches are left
- * out together and count once, as they would predict each other with any number.
+ * Predicts each outcome from the others (Stone 1974), in folds when there are many. Like cinches would
+ * predict each other, so we leave them out together and count them once.
  */
 function heldOutOf({ odds, prior, alike }: Learning, numbers: readonly number[]): HeldOut {
   const places = [...new Set(alike)];

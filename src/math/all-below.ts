@@ -1,10 +1,10 @@
-/** The chance that several correlated normal values all stay below their bounds. */
+/** The chance that correlated normal values all stay below their bounds. */
 import { gainedTogether } from './normal-pair.ts';
 import { normalCdf } from './normal.ts';
 
 /** A bound this high adds less than 0.001 to the risk. */
 const OUT_OF_REACH = 3.1;
-/** A value this sure to stay below its bound, given another, adds nothing. */
+/** A value this sure, given another, adds nothing. */
 const SURE = 0.9999;
 /** Avoids dividing by zero. */
 const LEAST = 1e-100;
@@ -15,16 +15,14 @@ interface Value {
   readonly own: number;
 }
 
-/** A value not yet counted. */
 interface Open extends Value {
-  /** How much one of the counted values raises the chance. */
+  /** Factor by which one counted value raises the chance. */
   readonly helped: number;
 }
 
 /**
- * Multiplies each value's chance given the counted value that tells most about it: the best tree of pairs
- * (Chow & Liu 1968, IEEE Trans. Inf. Theory 14:462). Takes at least one bound, of standard normal values,
- * and the correlation of two by index.
+ * Multiplies each value's chance given the counted value that tells most about it (Chow & Liu 1968, IEEE
+ * Trans. Inf. Theory 14:462). Takes standard normal bounds, at least one.
  */
 export function allBelow(bounds: readonly number[], correlation: (a: number, b: number) => number): number {
   const least = Math.min(...bounds);

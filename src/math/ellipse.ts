@@ -1,25 +1,22 @@
-/** An upright ellipse measured along its skin: size from the girth, positions and heights from a station. */
+/** An upright ellipse: size from its girth, positions and heights along its skin. */
 
 /**
- * A point is (a sin t, -b cos t), with t the eccentric angle from the bottom, not the angle seen from the
- * center. A station is the length along the skin from the bottom. Both may be negative or pass the top.
+ * A point is (a sin t, -b cos t). Both the eccentric angle t (radians) and the station, the length along the
+ * skin, count from the bottom; both may be negative or pass the top.
  */
 
-/** In any one unit; either may be longer. */
+/** In one unit; either may be longer. */
 export interface Ellipse {
   readonly halfWidth: number;
   readonly halfDepth: number;
 }
 
-/** Each step squares the difference of the half-axes, so below this they are equal to the last digit. */
+/** Each step squares the difference, so below this the half-axes are equal. */
 const NEARLY_EQUAL = 1e-8;
-/** A barrel needs four steps, or eight for its ratio; this stops degenerate input. */
+/** A barrel needs at most eight; this stops degenerate input. */
 const MOST_STEPS = 100;
 
-/**
- * Station at eccentric angle t (radians): a E(t, 1 - (b/a)^2), by Landen's transformation and the
- * arithmetic-geometric mean.
- */
+/** Station at angle t: a E(t, 1 - (b/a)^2), by Landen's transformation and the arithmetic-geometric mean. */
 export function angleToStation({ halfWidth, halfDepth }: Ellipse, t: number): number {
   let [a, b, angle, times] = [halfWidth, halfDepth, t, 1];
   let square = (a * a + b * b) / 2;
@@ -39,7 +36,7 @@ export function angleToStation({ halfWidth, halfDepth }: Ellipse, t: number): nu
 }
 
 /**
- * Perimeter of an ellipse, in the unit of its half-axes.
+ * In the unit of the half-axes.
  * @throws RangeError unless both are finite and not negative
  */
 export function ellipsePerimeter(a: number, b: number): number {
@@ -58,21 +55,16 @@ export function solveEllipse(perimeter: number, ratio: number): Ellipse {
   if (!(perimeter > 0 && ratio > 0 && perimeter < Infinity && ratio < Infinity)) {
     throw new RangeError(`perimeter ${perimeter} and ratio ${ratio} must be finite and above zero`);
   }
-  // Shape does not depend on size, so the perimeter at depth 2 gives the scale.
+  // The perimeter at half-depth 1 gives the scale.
   const halfDepth = perimeter / ellipsePerimeter(ratio, 1);
   return { halfWidth: ratio * halfDepth, halfDepth };
 }
 
-/**
- * Width over depth of the ellipse with this perimeter and depth; undefined when the perimeter is not over
- * twice the depth.
- * @param depth the whole depth, in the unit of the perimeter
- */
+/** Width over depth from the whole depth; undefined unless the perimeter is over twice that. */
 export function solveRatioFromDepth(perimeter: number, depth: number): number | undefined {
   if (!(depth > 0 && perimeter > 2 * depth && perimeter < Infinity)) return undefined;
   const over = (ratio: number): number => ellipsePerimeter(ratio, 1) - (2 * perimeter) / depth;
-  // A lower bound, as no perimeter is under pi (a + b). The perimeter is convex, so secants never pass the
-  // root.
+  // Starts low, as no perimeter is under pi (a + b); it is convex, so secants never pass the root.
   let ratio = (2 * perimeter) / (Math.PI * depth) - 1;
   let [before, overBefore] = [ratio + 1, over(ratio + 1)];
   for (let step = 0; step < MOST_STEPS; step += 1) {
@@ -87,7 +79,7 @@ export function solveRatioFromDepth(perimeter: number, depth: number): number | 
 const speedAt = ({ halfWidth, halfDepth }: Ellipse, t: number): number =>
   Math.hypot(halfWidth * Math.cos(t), halfDepth * Math.sin(t));
 
-/** Eccentric angle (radians) at any finite station. */
+/** Eccentric angle at any finite station. */
 export function stationToAngle(ellipse: Ellipse, s: number): number {
   const quarter = angleToStation(ellipse, Math.PI / 2);
   const halves = Math.round(s / (2 * quarter));
@@ -95,7 +87,7 @@ export function stationToAngle(ellipse: Ellipse, s: number): number {
   return halves * Math.PI + Math.sign(rest) * angleInFirstQuarter(ellipse, Math.abs(rest), quarter);
 }
 
-/** Newton's method; a quarter is convex or concave, so steps close in from one side. */
+/** Newton's method closes in from one side: a quarter is convex or concave. */
 function angleInFirstQuarter(ellipse: Ellipse, station: number, quarter: number): number {
   let t = (station / quarter) * (Math.PI / 2);
   for (let steps = 0; steps < MOST_STEPS; steps += 1) {
@@ -113,7 +105,7 @@ export function heightAt(ellipse: Ellipse, s: number): number {
   return 2 * ellipse.halfDepth * half * half; // b (1 - cos t), exact near the bottom
 }
 
-/** Station at a height above the bottom; heights past either end give that end. */
+/** Station at a height above the bottom, kept within the ellipse. */
 export function stationAtHeight(ellipse: Ellipse, height: number): number {
   const half = Math.sqrt(Math.min(1, Math.max(0, height / (2 * ellipse.halfDepth))));
   return angleToStation(ellipse, 2 * Math.asin(half)); // sin^2 (t / 2) = height / 2b

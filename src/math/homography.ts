@@ -1,4 +1,4 @@
-/** The projective map that carries four points of a plane to four others. */
+/** The projective map of four points to four others. */
 
 export type Point = readonly [number, number];
 
@@ -9,7 +9,7 @@ export type Homography = readonly [Triple, Triple, Triple];
 
 /**
  * By Heckbert 1989. Points far from the origin lose digits.
- * @returns undefined when three points of either four are in line, or a number is not finite
+ * @returns undefined when three points are in line, or a number is not finite
  */
 export function homographyOf(from: readonly Point[], to: readonly Point[]): Homography | undefined {
   const source = columnsOf(from);
@@ -24,7 +24,7 @@ export function homographyOf(from: readonly Point[], to: readonly Point[]): Homo
   return [row(0), row(1), row(2)];
 }
 
-/** Weights three points to add up to the fourth; undefined when three are nearly in line. */
+/** Three points weighted to add up to the fourth; undefined when nearly in line. */
 function columnsOf(points: readonly Point[]): readonly [Triple, Triple, Triple] | undefined {
   const [a, b, c, d] = points;
   if (!a || !b || !c || !d) return undefined;

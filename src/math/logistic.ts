@@ -1,18 +1,17 @@
-/** Logistic regression with a normal prior, for outcomes that may not have shown yet. */
+/** Logistic regression with a normal prior, for outcomes that may still come. */
 import { climb, inverseOf, type Slope } from './newton.ts';
 
 export interface Trial {
   readonly happened: boolean;
   /** 1 by default. */
   readonly weight?: number;
-  /** Chance that it would have shown by now, if it ever will; 1 by default. */
+  /** Chance that it, if any, has shown by now; 1 by default. */
   readonly seen?: number;
 }
 
-/** Log odds of each trial, given the numbers to be fitted. */
 export interface Odds {
   readonly trials: readonly Trial[];
-  /** Writes the gradient of trial i's log odds and returns the log odds. */
+  /** Log odds of trial i; writes their gradient. */
   readonly at: (i: number, numbers: readonly number[], gradient: number[]) => number;
 }
 
@@ -23,9 +22,9 @@ export interface Prior {
 
 export interface Fit {
   readonly numbers: readonly number[];
-  /** Inverse of the observed information at the top (Laplace); undefined where that is flat. */
+  /** Inverse of the observed information (Laplace); undefined where that is flat. */
   readonly covariance: readonly (readonly number[])[] | undefined;
-  /** False when neither data nor prior hold a number down. */
+  /** False when neither data nor prior fix a number. */
   readonly reached: boolean;
 }
 
@@ -36,7 +35,7 @@ export const chanceOf = (logOdds: number): number =>
 /** log(1 + exp(x)) without overflow. */
 const softplus = (x: number): number => (x > 0 ? x + Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x)));
 
-/** Leaves out the constant for when it happened. */
+/** Without the constant log(seen) when it happened. */
 export function logChance({ happened, seen = 1 }: Trial, logOdds: number): number {
   if (happened) return -softplus(-logOdds);
   return seen === 1 ? -softplus(logOdds) : Math.log1p(-seen * chanceOf(logOdds));
@@ -49,7 +48,7 @@ export function fitLogistic(odds: Odds, prior: Prior, start = prior.mean): Fit {
   return { numbers: at, covariance: inverseOf(observed(slopeAt, at)), reached };
 }
 
-/** Log posterior, gradient, and expected information, which is always positive. */
+/** Log posterior, gradient and expected information, which is positive. */
 function slopeOf(odds: Odds, prior: Prior, at: readonly number[]): Slope {
   const size = at.length;
   const precision = prior.sd.map((sd) => sd ** -2);

@@ -1,6 +1,6 @@
-/** Finds the top of a smooth function of a few numbers by Newton's method. */
+/** Newton's method: the top of a smooth function of a few numbers. */
 
-/** Value and gradient at a point, with minus the second derivatives, or their expectation, as `bend`. */
+/** `bend` is minus the second derivatives, or their expectation. */
 export interface Slope {
   readonly value: number;
   readonly gradient: readonly number[];
@@ -9,16 +9,16 @@ export interface Slope {
 
 export interface Top {
   readonly at: readonly number[];
-  /** False when it keeps climbing or the function is not concave. */
+  /** False when it keeps climbing or is not concave. */
   readonly reached: boolean;
 }
 
 const MOST_STEPS = 100;
 const MOST_HALVINGS = 40;
-/** Stops when the next step promises less. */
+/** Stops when a step promises less. */
 const ENOUGH = 1e-14;
 
-/** The top of a concave function. A step that climbs too little is halved (Nocedal & Wright 2006, chapter 3). */
+/** Halves a step that climbs too little (Nocedal & Wright 2006, chapter 3). */
 export function climb(slopeAt: (at: readonly number[]) => Slope, start: readonly number[]): Top {
   let at = start;
   let here = slopeAt(at);
@@ -44,9 +44,9 @@ export function climb(slopeAt: (at: readonly number[]) => Slope, start: readonly
 const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, part, i) => sum + part * (b[i] ?? 0), 0);
 
-/** Inverse of a positive definite matrix; undefined for any other. */
+/** Undefined unless the matrix is positive definite. */
 export function inverseOf(matrix: readonly (readonly number[])[]): number[][] | undefined {
-  // Gauss-Jordan; a positive definite matrix needs no row exchange.
+  // Gauss-Jordan; no row exchange is needed.
   const rows = matrix.map((row, i) => [...row, ...matrix.map((_, j) => (i === j ? 1 : 0))]);
   for (const [i, head] of rows.entries()) {
     const pivot = head[i] ?? 0;

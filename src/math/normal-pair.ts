@@ -1,7 +1,7 @@
-/** How much likelier two correlated normal values both stay below their bounds than independent ones would. */
+/** How much correlation raises the chance that two normal values stay below bounds. */
 import { normalCdf } from './normal.ts';
 
-/** Gauss-Legendre, twenty points, positive half with weights (Abramowitz & Stegun 1964, table 25.4). */
+/** Gauss-Legendre, twenty points, positive half with weights (A&S table 25.4). */
 const POINTS = [
   [0.0765265211334973, 0.1527533871307258],
   [0.2277858511416451, 0.1491729864726037],
@@ -15,12 +15,12 @@ const POINTS = [
   [0.9931285991850949, 0.0176140071391521],
 ] as const;
 
-/** Correlations above this count as one; the error is at most 0.0023. */
+/** Above this a correlation counts as one, at most 0.0023 off. */
 const AS_ONE = 0.9999;
 
 /**
- * P(X <= h and Y <= k) less the product of both chances, to about seven digits: Drezner & Wesolowsky 1990,
- * J. Stat. Comput. Simul. 35:101, integrated over u = tan(t / 2), where it is smoother.
+ * P(X <= h and Y <= k) less the product of both chances, to about seven digits: Drezner & Wesolowsky 1990, J.
+ * Stat. Comput. Simul. 35:101, over u = tan(t / 2), which is smoother.
  */
 export function gainedTogether(h: number, k: number, rho: number): number {
   if (rho > AS_ONE) return normalCdf(Math.min(h, k)) - normalCdf(h) * normalCdf(k);

@@ -1,11 +1,11 @@
-/** The normal distribution: chance below a value, and value for a chance. */
+/** The normal distribution and its inverse. */
 
 const SQRT_2_PI = Math.sqrt(2 * Math.PI);
-/** Above this the continued fraction is quicker than the series and keeps small chances exact. */
+/** Above this the continued fraction is quicker and exact in the tail. */
 const TAIL = 2.5;
 const FRACTIONS = 80;
 
-/** To about 13 digits, also in the lower tail. */
+/** About 13 digits, also in the lower tail. */
 export function normalCdf(x: number): number {
   const density = Math.exp((-x * x) / 2) / SQRT_2_PI;
   const size = Math.abs(x);
@@ -24,8 +24,7 @@ export function normalCdf(x: number): number {
 }
 
 /**
- * The value with chance p of not being exceeded.
- * @param p 0 to 1; the ends give -Infinity and Infinity
+ * Inverse of normalCdf; infinite at 0 and 1.
  * @throws RangeError when p is outside 0 to 1
  */
 export function normalInverse(p: number): number {

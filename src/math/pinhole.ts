@@ -1,9 +1,9 @@
-/** A pinhole camera roughly facing a plane: positions to pixels, and pixels to positions at a given depth. */
+/** A pinhole camera facing a plane: positions to pixels, and back. */
 import type { Point } from './homography.ts';
 
 /**
- * x right, y up, z toward the camera. The optical axis meets the plane z = 0 at the origin. Pixels count
- * right and down. Angles are radians, zero when the camera faces the plane and is level.
+ * x right, y up, z toward the camera, whose axis meets z = 0 at the origin. Pixels count right and down.
+ * Angles are radians, zero when level and facing the plane.
  */
 
 export interface Place {
@@ -13,9 +13,9 @@ export interface Place {
 }
 
 export interface Pose {
-  /** How far the camera stands to the right. */
+  /** Camera to the right. */
   readonly yaw: number;
-  /** How far the camera stands above, looking down. */
+  /** Camera above, looking down. */
   readonly tilt: number;
   /** Clockwise turn of the picture. */
   readonly roll: number;
@@ -37,7 +37,7 @@ function axesOf({ yaw, tilt }: Pose): { right: Vector; up: Vector; into: Vector 
 
 const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
-/** Undefined for a position beside or behind the camera. */
+/** Undefined beside or behind the camera. */
 export function pixelOf(camera: Pinhole, { x, y, z }: Place): Point | undefined {
   const { right, up, into } = axesOf(camera);
   const seen: Vector = [x, y, z];
@@ -49,7 +49,7 @@ export function pixelOf(camera: Pinhole, { x, y, z }: Place): Point | undefined 
   return [camera.center[0] + c * u - s * v, camera.center[1] + s * u + c * v];
 }
 
-/** For a camera in front of that depth. */
+/** Position at that z, in front of the camera. */
 export function placeOf(camera: Pinhole, [px, py]: Point, z: number): Place {
   const { right, up, into } = axesOf(camera);
   const [s, c] = [Math.sin(camera.roll), Math.cos(camera.roll)];

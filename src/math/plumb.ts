@@ -1,7 +1,7 @@
-/** Whether a string marked on a photo can be a plumb line. */
+/** Whether a string on a photo can be a plumb line. */
 import type { Point } from './homography.ts';
 
-/** In words for both order files and the page for marks; undefined when nothing is wrong. */
+/** Worded for orders and the page for marks; undefined when nothing is wrong. */
 export function plumbFault(
   [top, bottom]: readonly [Point, Point],
   { leastPixels, mostLean }: { readonly leastPixels: number; readonly mostLean: number },

@@ -1,4 +1,4 @@
-/** Whether four corners on a photo can be those of a flat sheet seen from the front. */
+/** Whether four corners on a photo can be those of a flat sheet. */
 import type { Point } from './homography.ts';
 
 export type Corners = readonly [Point, Point, Point, Point];
@@ -6,17 +6,17 @@ export type Corners = readonly [Point, Point, Point, Point];
 export interface CornerBounds {
   /** Pixels. */
   readonly leastEdge: number;
-  /** Farthest over nearest corner's distance from the camera. */
+  /** Farthest over nearest corner. */
   readonly mostDepth: number;
 }
 
-/** What is wrong, in words for both order files and the page for marks. */
+/** Worded for order files and the page for marks. */
 export interface CornerFault {
   readonly expected: string;
   readonly hint: string;
 }
 
-/** Corners should run clockwise from the top left. */
+/** Expects corners clockwise from the top left. */
 export function cornerFault(
   corners: Corners,
   { leastEdge, mostDepth }: CornerBounds,
@@ -33,7 +33,7 @@ export function cornerFault(
     return { expected: 'corners clockwise as seen, from the top left', hint: 'they run counterclockwise' };
   const least = Math.min(...turns);
   const ratio = depthRatio(corners);
-  // A dent this shallow is a corner clicked slightly off.
+  // A shallow dent is a corner clicked slightly off.
   if (turns.filter((sense) => sense > 0).length >= 3 && ratio > mostDepth && -least < Math.max(...turns) / 10)
     return {
       expected: 'a flat sheet seen from the front, no three corners in line',
@@ -47,15 +47,15 @@ export function cornerFault(
       expected: 'corners in order around the sheet, none inside the others',
       hint: 'the edges cross, or a corner is dented in',
     };
-  // The first edge is the top one: it runs right, and more level than upright.
+  // The top edge comes first: it runs right, more level than upright.
   return Math.abs(b[1] - a[1]) <= b[0] - a[0]
     ? undefined
     : { expected: 'the top left corner of the sheet first', hint: 'the first two are its top edge' };
 }
 
 /**
- * Far corner over near corner. A corner's distance is as the area of the other three's triangle, because a
- * rectangle's diagonals share a middle. Infinite when three are in line.
+ * Infinite when three are in line. A corner's distance goes with the area of the other three, because a
+ * rectangle's diagonals share a middle.
  */
 export function depthRatio(corners: Corners): number {
   const areas = turnsOf(corners);
@@ -65,7 +65,7 @@ export function depthRatio(corners: Corners): number {
 /** Distance of two points. */
 export const apart = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 
-/** Twice the area of each triangle of three corners; positive when clockwise, since pixels count down. */
+/** Twice the area of each three corners; positive when clockwise, since pixels count down. */
 const turnsOf = ([a, b, c, d]: Corners): number[] => [
   turn(a, b, c),
   turn(b, c, d),

@@ -1,10 +1,10 @@
 /** How hard a strap presses on a round body. */
 
 /**
- * Newtons and meters give pascals, pounds-force and inches give psi. Sensors under real straps read up to
- * 42% off, so use it only to compare.
- * @param radius radius of curvature below the strap; Infinity gives no pressure
- * @throws RangeError when width or radius is not above zero
+ * Newtons and meters give pascals; pounds-force and inches give psi. Only to compare: under real straps,
+ * sensors read up to 42% off.
+ * @param radius of curvature
+ * @throws RangeError unless width and radius are above zero
  */
 export function hoopPressure(tension: number, width: number, radius: number): number {
   if (!(width > 0 && radius > 0))

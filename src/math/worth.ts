@@ -1,19 +1,18 @@
-/** What learning something is worth before choosing, averaged over what may be learned. */
+/** What learning something is worth, averaged over what may be learned. */
 
 /** What the best choice gains over this one. */
 export const gainOver = (gains: readonly number[], choice: number): number =>
   Math.max(...gains) - (gains[choice] ?? 0);
 
-/** A mean and its standard error. */
+/** `error` is the standard error. */
 export interface Mean {
   readonly mean: number;
   readonly error: number;
 }
 
 /**
- * For equally likely strata with two draws each: a quarter of a pair's squared difference estimates its
- * mean's variance.
- * @param values both draws of the first stratum, then of the second, and so on
+ * For equally likely strata of two draws each, in sequence: a quarter of a pair's squared difference
+ * estimates its mean's variance.
  */
 export function pairedMean(values: readonly number[]): Mean {
   let [sum, squares] = [0, 0];
@@ -25,7 +24,7 @@ export function pairedMean(values: readonly number[]): Mean {
   return { mean: sum / values.length, error: Math.sqrt(squares) / values.length };
 }
 
-/** Nothing is drawn, so the error is zero. */
+/** No draws, so no error. */
 export const fullMean = (chances: readonly number[], values: readonly number[]): Mean => ({
   mean: chances.reduce((sum, chance, i) => sum + chance * (values[i] ?? 0), 0),
   error: 0,

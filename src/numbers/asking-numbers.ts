@@ -1,9 +1,8 @@
-/** Numbers for `ask`: how well a side photo reads, and what is worth a customer's time. */
+/** Numbers for `ask`: spreads of a side photo, and what is worth asking. */
 import { choice as ownChoice, fixedOn } from './model-number.ts';
 
 const choice = fixedOn<'in' | 'chance' | 'draws'>(ownChoice);
 
-/** Shop files cannot change these. */
 export const askingNumbers = {
   'photo-room-sd': choice(
     0.7,

@@ -1,13 +1,12 @@
-/** Numbers for the bench: where bars sit, how much cord to cut, and tolerances. */
+/** Numbers for the bench: bars, cord to cut and tolerances. */
 import { choice as ownChoice, fixedOn } from './model-number.ts';
 
 type Unit = 'in' | 'passes' | 'widths' | 'share';
 
 const choice = fixedOn<Unit>(ownChoice);
-/** Our choices too, checked against the cord a how-to takes. */
+/** Our choices, checked against a how-to's cord. */
 const ofSum = fixedOn<Unit>({ kind: 'choice', source: 'cord-estimate' });
 
-/** Shop files cannot change these. */
 export const benchNumbers = {
   'hardware-off': ofSum(5, 'in', 'what buckles and bars take off each strand'),
   'turn-at-buckle': ofSum(0.6, 'in', 'cord in one turn around a buckle bar'),

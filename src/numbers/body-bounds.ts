@@ -1,13 +1,10 @@
 /** Proportions outside which we ask for the tape again; they never size a cinch. */
 
 export const bodyBounds = {
-  /** Barrel depth over girth, for width over depth from 0.5 to 1.1, with a tenth of slack [choice]. */
+  /** Width over depth from 0.5 to 1.1, with a tenth of slack [choice]. */
   depthOverGirth: { min: 0.27, max: 0.46 },
-  /**
-   * Body length over height: breed averages run from 0.95 to 1.1 [practice], single horses a good tenth past
-   * that [choice].
-   */
+  /** Breed averages run from 0.95 to 1.1 [practice]; single horses go a good tenth past [choice]. */
   lengthOverHeight: { min: 0.8, max: 1.25 },
-  /** Inches: shows allow 148 cm, from memory, plus an inch for shoes and an inch for the tape [choice]. */
+  /** Inches: shows allow 148 cm (from memory); one inch for shoes, one for the tape [choice]. */
   tallestPony: 60.3,
 } as const;

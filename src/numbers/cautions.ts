@@ -1,4 +1,4 @@
-/** The cautions printed on every paper that leaves the shop. */
+/** Cautions printed on every paper. */
 
 export const cautions: readonly string[] = [
   'A sizing aid, not a saddle fitting and not veterinary advice; local rules and qualified practitioners come first.',

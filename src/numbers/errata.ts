@@ -1,4 +1,4 @@
-/** Where sources disagree with each other or with themselves, and which we use. */
+/** Where sources disagree, and which one we use. */
 import type { SourceId } from './sources.ts';
 
 export interface Erratum {

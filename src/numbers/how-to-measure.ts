@@ -1,4 +1,4 @@
-/** How to tape a length, in one line; `ask` has longer words for customers. */
+/** How to tape a length, in one line. */
 
 export const howToMeasure = {
   'ring to ring': 'saddle and pad on, tape from ring to ring under the girth groove, snug and level',

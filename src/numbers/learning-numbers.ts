@@ -1,9 +1,8 @@
-/** Numbers for `learn`: what we believe before any outcome, and how soon trouble shows. */
+/** Numbers for `learn`: what we expect before any outcome, and how soon trouble shows. */
 import { choice as ownChoice, fixedOn } from './model-number.ts';
 
 const choice = fixedOn<'in' | 'in*k' | 'chance' | 'days' | 'log' | 'outcomes'>(ownChoice);
 
-/** Shop files cannot change these. */
 export const learningNumbers = {
   'rub-chance': choice(0.1, 'chance', 'share of cinches that would rub at the required clearance'),
   'required-sd': choice(0.2, 'in*k', 'spread of the default required clearance'),

@@ -1,4 +1,4 @@
-/** What one number is: value, unit, meaning and basis, plus an accepted range for a number of the model. */
+/** One number of the program: its value, unit, meaning and basis. */
 
 /** `published` and `practice` name an entry of `sources`; `choice` is our own. */
 export interface NumberBasis {
@@ -6,7 +6,7 @@ export interface NumberBasis {
   source: string;
 }
 
-/** `in*k` is a length on the average horse that grows with the horse; `in` does not grow. */
+/** `in*k` is for the average horse and grows with the horse; `in` does not. */
 export type NumberUnit = 'in' | 'in*k' | 'in/in' | 'ratio' | 'lbf' | 'chance' | 'deg' | 'strands';
 
 /** Shop files cannot change it. */
@@ -18,17 +18,17 @@ export interface FixedNumber<Unit extends string> {
 }
 
 export interface ModelNumber extends FixedNumber<NumberUnit> {
-  /** Accepted range for a shop file, inclusive. */
+  /** Range for a shop file, inclusive. */
   readonly min: number;
   readonly max: number;
 }
 
 export const choice: NumberBasis = { kind: 'choice', source: 'engineering-choice' };
 export const practice: NumberBasis = { kind: 'practice', source: 'common-practice' };
-/** From a text; `source` names its entry. */
+/** `source` names an entry of `sources`. */
 export const published = (source: string): NumberBasis => ({ kind: 'published', source });
 
-/** Builds the numbers of a table with one basis. */
+/** Makes numbers of one basis. */
 export const fixedOn =
   <Unit extends string>(basis: NumberBasis) =>
   (value: number, unit: Unit, about: string): FixedNumber<Unit> => ({ value, unit, about, basis });

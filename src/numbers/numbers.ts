@@ -1,9 +1,9 @@
-/** Every number of the model that is neither arithmetic nor geometry; a shop file may change any of them. */
+/** Every number of the model; a shop file may change any of them. */
 
 import { choice, n, practice, published, type ModelNumber } from './model-number.ts';
 import { photoNumbers } from './photo-numbers.ts';
 
-/** Keys are those of `model:` in a shop file. */
+/** Keys of `model:` in a shop file. */
 export const modelNumbers = {
   'average-girth': n(72, 'in', [60, 84])('heart girth of the average horse', choice),
   'elbow-room': n(4, 'in*k', [2, 8])('girth groove to back of elbow, not taped: about a hand', practice),

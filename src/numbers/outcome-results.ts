@@ -1,4 +1,4 @@
-/** What may become of a cinch, in the words of outcome files. */
+/** Results of a cinch, in the words of outcome files. */
 export const outcomeResults = [
   'good',
   'elbow-rub',

@@ -1,4 +1,4 @@
-/** Numbers for reading a side photo: how well people click, hold a stick, stand square and guess distance. */
+/** Numbers for reading a side photo: how well people click, stand and guess. */
 import { choice, n, type ModelNumber } from './model-number.ts';
 
 /** Part of the model, so shop files may change them. */

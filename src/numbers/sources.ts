@@ -1,11 +1,11 @@
-/** Every book, paper, standard, table and practice that something here rests on. */
+/** Every book, paper, standard, table and practice we use. */
 
-/** `choice` is ours; `practice` is what the trade does or a page of it says. */
+/** `choice` is ours; `practice` is the trade's. */
 export type SourceKind = 'book' | 'paper' | 'standard' | 'table' | 'practice' | 'choice';
 
 /**
- * `seen` in a text we opened, `seen second-hand` quoted in one, `memory` not looked up, `derived` from a
- * published formula, `unwritten` has no text.
+ * `seen`: we opened the text. `seen second-hand`: quoted in one we opened. `memory`: not looked up.
+ * `derived`: from a published formula. `unwritten`: no text.
  */
 export type HowKnown = 'seen' | 'seen second-hand' | 'memory' | 'derived' | 'unwritten';
 
@@ -236,7 +236,6 @@ export type SourceId = keyof typeof entries;
 
 export const sources: Readonly<Record<SourceId, Source>> = entries;
 
-/** In the order of this file. */
 export const sourceList: readonly (Source & { readonly id: SourceId })[] = (
   Object.entries(sources) as [SourceId, Source][]
 ).map(([id, source]) => ({ id, ...source }));

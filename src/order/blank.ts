@@ -1,4 +1,4 @@
-/** An empty order to fill in: needed lines are open, the rest commented out. */
+/** An empty order to fill in, optional lines commented out. */
 import type { Key, Keys } from './key.ts';
 import { orderKeys } from './order-schema.ts';
 
@@ -8,7 +8,7 @@ const head = `## An order for one cinch. Fill in the open lines; on any other li
 
 `;
 
-/** Any line must still be right when its one "#" is removed. */
+/** Every line must stay right when its "#" is removed. */
 export const blankOrder = (): string => head + linesOf(orderKeys, '');
 
 const linesOf = (keys: Keys, indent: string): string =>
@@ -19,7 +19,7 @@ const linesOf = (keys: Keys, indent: string): string =>
 function lineOf(name: string, key: Key): string {
   if (key.open !== undefined) return `${name}: # ${key.open}\n`;
   const { keys, note } = key;
-  // A needed key in a block cannot be left open on one line.
+  // A block with a needed key takes several lines.
   const isOpen = Object.values(keys ?? {}).some(({ open }) => open !== undefined);
   if (keys !== undefined && isOpen) return `${name}:\n${linesOf(keys, '  ')}`;
   return `#${name}: ${exampleOf(key) ?? ''}${note === undefined ? '' : ` # ${note}`}\n`;

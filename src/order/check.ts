@@ -1,4 +1,4 @@
-/** Checks a tree against a schema: a value, or every fault with its place. */
+/** Checks a tree against a schema and locates every fault. */
 import type * as z from 'zod/mini';
 import { nearestWord } from '../units/nearest.ts';
 import { didYouMean } from './leaves.ts';
@@ -15,16 +15,16 @@ type Path = readonly PropertyKey[];
 export interface Checker<T> {
   schema: z.ZodMiniType<T>;
   places: readonly KeyPlace[];
-  /** What to write instead, where a near word would mislead. */
+  /** Where a near word would mislead. */
   instead?: Readonly<Record<string, string>>;
 }
 
-/** Prepares a schema for checking. */
+/** Prepares a schema for `check`. */
 export function checker<T>(schema: z.ZodMiniType<T>, instead: Checker<T>['instead'] = {}): Checker<T> {
   return { schema, instead, places: keyPlaces(schema) };
 }
 
-/** The value if the schema takes it, and all problems, YAML's included. */
+/** All problems, YAML's included. */
 export function check<T>(loaded: Loaded, checker: Checker<T>): { value?: T; problems: Problem[] } {
   if (loaded.tree === undefined) return { problems: loaded.problems };
   const result = checker.schema.safeParse(loaded.tree);
@@ -36,7 +36,7 @@ export function check<T>(loaded: Loaded, checker: Checker<T>): { value?: T; prob
   return { problems: [...loaded.problems, ...own] };
 }
 
-/** By place, without repeats, cut to what a person will read. */
+/** By place, cut to what people read. */
 export function inOrder(problems: readonly Problem[]): Problem[] {
   const sorted = problems.toSorted((a, b) => a.line - b.line || a.column - b.column);
   if (sorted.length <= mostProblems) return sorted;
@@ -46,7 +46,7 @@ export function inOrder(problems: readonly Problem[]): Problem[] {
   return [...kept, { ...next, expected: `${next.expected}; more problems are not listed` }];
 }
 
-/** In a choice, report the branch for this kind of thing (text, list, block). */
+/** Of a union, report the branch for this kind (text, list, block). */
 function flatten(issue: Issue, base: Path): Issue[] {
   const path = [...base, ...issue.path];
   if (issue.code !== 'invalid_union') return [{ ...issue, path }];
@@ -110,7 +110,7 @@ function keyHint(key: string, { parent, allowed, places }: Around): string | und
   if (meant !== undefined) return didYouMean(meant);
   const elsewhere = places.find((place) => place.path !== parent && place.keys.includes(key));
   const near = nearestWord(key, allowed);
-  // An exact key of another block beats a similar key here.
+  // An exact key elsewhere beats a similar one here.
   if (elsewhere !== undefined)
     return elsewhere.path === '' ? 'it belongs at the top' : `it belongs under ${elsewhere.path}`;
   if (near !== undefined) return didYouMean(near);

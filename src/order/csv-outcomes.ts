@@ -1,4 +1,4 @@
-/** Turns a CSV table of outcomes into the tree a YAML file gives. */
+/** Turns a CSV table of outcomes into a YAML file's tree. */
 import { nearestWord } from '../units/nearest.ts';
 import { listed } from '../units/phrase.ts';
 import { csvRows, type CsvCell } from './csv-rows.ts';
@@ -7,7 +7,7 @@ import type { Loaded } from '../yaml/load.ts';
 import { pathText, shown, type Fault, type Problem } from '../yaml/problem.ts';
 import type { Block, Tree } from '../yaml/tree.ts';
 
-/** Columns and the keys they fill. */
+/** With the keys they fill. */
 export const outcomeColumns: Readonly<Record<string, readonly string[]>> = {
   order: ['order'],
   height: ['horse', 'height'],
@@ -34,7 +34,7 @@ const needed = ['style', 'strands', 'length', 'days', 'result'] as const;
 type Table = Pick<Loaded, 'file' | 'tree' | 'problems' | 'settled' | 'locate'>;
 type At = (fault: Fault, cell: Pick<CsvCell, 'line' | 'column'>) => Problem;
 
-/** Each leaf keeps its cell; or the faults of header and rows. */
+/** Its tree with places, or all its faults. */
 export function csvOutcomes(text: string, file: string): Table {
   const at: At = ({ path, expected, found, hint }, { line, column }) => ({
     file,
@@ -109,7 +109,7 @@ interface Row {
   readonly cells: Map<string, CsvCell>;
 }
 
-/** Empty cells are left out. */
+/** Without empty cells. */
 function treeOf(row: readonly CsvCell[], { head, place, cells }: Row): Tree {
   const outcome: Block = {};
   const base = ['outcomes', place];

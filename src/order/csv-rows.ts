@@ -17,14 +17,14 @@ export type CsvRead =
       readonly found: string;
     };
 
-/** Enough for thousands of outcomes, few enough to check at once. */
+/** Enough for thousands of outcomes. */
 const mostCells = 60_000;
 
-/** A quoted text with doubled quotes, or all up to the next comma or line end. */
+/** Quoted, or up to the next comma or line end. */
 const cell = /"((?:[^"]|"")*)"|([^,\r\n]*)/y;
 const end = /,|\r\n|\n|\r|$/y;
 
-/** Blank lines are left out. We do not use csv-parse: it counts cells, not columns, and puts an unclosed quote on the last line. */
+/** Skips blank lines. Not csv-parse, which counts cells, not columns, and misplaces an unclosed quote. */
 export function csvRows(raw: string): CsvRead {
   const text = raw.replace(/^\ufeff/, '');
   const lines = new Lines(text);
@@ -52,7 +52,6 @@ export function csvRows(raw: string): CsvRead {
   return { ok: true, rows };
 }
 
-/** A cell, its end, and its fault. */
 function cellAt(text: string, at: number): { text: string; stop: number; fault: ReturnType<typeof faultOf> } {
   cell.lastIndex = at;
   const [whole = '', quoted, plain = ''] = cell.exec(text) ?? [];

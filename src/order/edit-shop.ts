@@ -1,14 +1,14 @@
-/** Puts numbers into a shop file and leaves the rest, comments too, as written. */
+/** Puts numbers into a shop file and keeps all else, comments too. */
 import { isMap, isScalar, parseDocument, type Pair, type YAMLMap } from 'yaml';
 
-/** For a key of a top-level block. */
+/** In a top-level block. */
 export interface Entry {
   readonly block: string;
   readonly key: string;
   readonly value: string;
 }
 
-/** The caller reads the result again, so a bad edit shows as a fault. */
+/** Read the result to find bad edits. */
 export const withEntries = (text: string, entries: readonly Entry[]): string =>
   entries.reduce((edited, entry) => withEntry(edited, entry), text);
 
@@ -36,7 +36,7 @@ function afterBrace(text: string, held: YAMLMap, entry: string): string {
   return `${text.slice(0, at)} ${entry}${held.items.length > 0 ? ',' : ' '}${text.slice(at)}`;
 }
 
-/** Before the first key; comments above it stay above. */
+/** Comments above the first key stay above. */
 function beforeFirst(text: string, held: YAMLMap, line: string): string {
   const at = rangeOf(held.items[0]?.key)?.[0] ?? 0;
   const indent = text.slice(text.lastIndexOf('\n', at - 1) + 1, at);

@@ -1,8 +1,8 @@
-/** Writes a spoken order as a file: the blank order with answers filled in. */
+/** Writes a spoken order as a file: the blank order, answered. */
 import { blankOrder } from './blank.ts';
 import { treeAt, type Block, type Tree } from '../yaml/tree.ts';
 
-/** Reads back as the same order once it is complete. */
+/** Reads back as the same order once complete. */
 export function filledOrder(tree: Block): string {
   let block: string | undefined;
   const hasGirth = treeAt(tree, ['horse', 'heart-girth']) !== undefined;
@@ -31,6 +31,6 @@ function written(value: Tree): string {
   return `{ ${pairs.join(', ')} }`;
 }
 
-/** Text that YAML cannot take for anything else. */
+/** YAML can take it for nothing but text. */
 const isPlain = (text: string): boolean =>
   /^[A-Za-z0-9](?:[A-Za-z0-9 ./-]*[A-Za-z0-9/.])?$/.test(text) && !/^null$/i.test(text);

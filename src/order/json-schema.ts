@@ -4,17 +4,17 @@ import { jsonOf, type Json } from './leaves.ts';
 import { orderSchema } from './order-schema.ts';
 import { shopSchema } from './shop-schema.ts';
 
-/** Schema of one document of an order file. */
+/** For one document. */
 export function orderJsonSchema(): Json {
   return toJson(orderSchema, 'A cinchwright order');
 }
 
-/** Schema of a shop file. */
+/** For the whole file. */
 export function shopJsonSchema(): Json {
   return toJson(shopSchema, 'A cinchwright shop file');
 }
 
-/** Editors see 2417 as a number where we see text, so our own description of a leaf replaces zod's "string". */
+/** Editors take 2417 for a number, so our description of a leaf replaces zod's "string". */
 function toJson(schema: z.ZodMiniType, title: string): Json {
   const made = z.toJSONSchema(schema, {
     io: 'input',

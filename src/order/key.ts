@@ -1,4 +1,4 @@
-/** Declares a key of the order once: its reader, its line in the blank form, and the words clerks use. */
+/** Declares a key of the order: its reader, blank line and spoken words. */
 import * as z from 'zod/mini';
 import type { Inches } from '../units/length.ts';
 import { block, listOf, oneOf, type Leaf } from './leaves.ts';
@@ -7,22 +7,22 @@ import type { Sense } from './near-in-sense.ts';
 
 export interface Key<S extends z.ZodMiniType = z.ZodMiniType> {
   readonly read: S;
-  /** Needed, or with a default. */
+  /** Needed, or has a default. */
   readonly always?: true;
-  /** For the blank form: an answer, or what an open line says. A block shows its keys' answers. */
+  /** In the blank form; blocks show their keys' answers. */
   readonly example?: string;
   readonly open?: string;
-  /** What the form says after the example, and above the line. */
+  /** After the example, and above the line. */
   readonly note?: string;
   readonly above?: string;
-  /** Labels, the usual one first; a key without labels cannot be spoken. */
+  /** Usual one first; without any, the key cannot be spoken. */
   readonly labels?: readonly string[];
   /** May also come before a length. */
   readonly of?: string;
-  /** Answer words, and what people say for them. */
+  /** Answers, and what people say for them. */
   readonly words?: readonly string[];
   readonly sense?: Sense;
-  /** Other answers the reader judges: alone, or only with a label. */
+  /** Other answers: alone, or only with a label. */
   readonly alone?: RegExp;
   readonly labeled?: RegExp;
   readonly min?: Inches;
@@ -34,7 +34,7 @@ export type Keys = Readonly<Record<string, Key>>;
 
 type Told = Omit<Key, 'read'>;
 
-/** A length with its unit. */
+/** With its unit. */
 export const length = <const T extends Told & LengthRange>(told: T): T & { readonly read: Leaf<Inches> } => ({
   ...told,
   read: measure(told),
@@ -53,7 +53,7 @@ export const word = <const W extends string>(told: Words<W>) => ({
   read: oneOf(told.about, told.words, told.sense),
 });
 
-/** None by default; `each` is one of them. */
+/** Some of them, none by default; `each` names one. */
 export const words = <const W extends string>(told: Words<W> & { readonly each: string }) => ({
   note: told.words.join(', '),
   ...told,
@@ -61,7 +61,7 @@ export const words = <const W extends string>(told: Words<W> & { readonly each: 
   read: orElse<readonly W[]>(listOf(told.about, oneOf(told.each, told.words, told.sense)), []),
 });
 
-/** What is read where nothing is said. */
+/** A default for what is not said. */
 export const orElse = <T>(reader: z.ZodMiniType<T>, value: T) =>
   z.pipe(
     z.optional(reader),
@@ -76,7 +76,7 @@ type Readers<K extends Keys> = {
 type Camel<S> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
 type Named<T> = { [N in keyof T as Camel<N>]: T[N] };
 
-/** Reads a block of keys, and gives them the names that they have inside the program. */
+/** Reads a block under the program's names. */
 export function blockOf<K extends Keys>(about: string, keys: K, sample?: string) {
   const readers = Object.entries(keys).map(([name, { read, always }]) => [
     name,
@@ -98,7 +98,7 @@ const camel = (name: string): string => name.replace(/-(.)/g, (_, letter: string
 
 export type PlacedKey = Key & { readonly path: readonly string[] };
 
-/** Every key, blocks before their keys. */
+/** Blocks before their keys. */
 export function allKeys(keys: Keys, before: readonly string[] = []): PlacedKey[] {
   return Object.entries(keys).flatMap(([name, key]) => {
     const path = [...before, name];

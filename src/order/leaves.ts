@@ -1,4 +1,4 @@
-/** The kinds of leaf: each turns text into a value, or says what was expected. */
+/** Kinds of leaf: each reads text or says what it expected. */
 import * as z from 'zod/mini';
 import { nearestWord } from '../units/nearest.ts';
 import { parseAge } from '../units/age.ts';
@@ -12,7 +12,7 @@ export type Reading<T> = { ok: true; value: T } | { ok: false; expected?: string
 /** For editors; zod sees only text. */
 export const jsonOf = new WeakMap<object, Json>();
 
-// Each order is read once, so compiling a checker would cost more than it saves.
+// Orders are read once: compiling a checker does not pay.
 z.config({ jitless: true });
 
 export interface LeafWords {
@@ -38,7 +38,7 @@ export function leaf<T>({ expected, json }: LeafWords, read: (text: string) => R
   return schema;
 }
 
-/** Other keys are faults. `sample` shows a block where people tend to write text. */
+/** Refuses other keys. `sample` shows a block where people write text. */
 export function block<S extends z.core.$ZodLooseShape>(
   about: string,
   shape: S,
@@ -50,23 +50,23 @@ export function block<S extends z.core.$ZodLooseShape>(
   return schema;
 }
 
-/** A hint made of a nearest word. */
+/** For one near word. */
 export function didYouMean(word: string | undefined): string | undefined {
   return word === undefined ? undefined : `did you mean "${word}"?`;
 }
 
-/** The same of several words that may be meant. */
+/** For several words. */
 export function oneOfThese(words: readonly string[]): string | undefined {
   const quoted = words.map((word) => `"${word}"`);
   return quoted.length === 0 ? undefined : `did you mean ${quoted.join(' or ')}?`;
 }
 
-/** A reason, and the text to write instead if there is one. */
+/** The reason, and what to write instead. */
 export function reasonHint({ why, suggestion }: { why: string; suggestion?: string }): string {
   return suggestion === undefined ? why : `${why}; did you mean "${suggestion}"?`;
 }
 
-/** One line, unless it is a note. */
+/** One line, or a longer note. */
 export function freeText(about: string, limit = 200): Leaf<string> {
   const oneLine = limit <= 200;
   const expected = `${about}, as text of at most ${String(limit)} characters${oneLine ? ' on one line' : ''}`;
@@ -78,7 +78,7 @@ export function freeText(about: string, limit = 200): Leaf<string> {
   });
 }
 
-/** `sense` maps people's words to allowed ones. */
+/** `sense` maps people's words to ours. */
 export function oneOf<const W extends string>(
   about: string,
   words: readonly W[],
@@ -93,7 +93,7 @@ export function oneOf<const W extends string>(
   });
 }
 
-/** A single entry needs no brackets; repeats count once. */
+/** One entry needs no brackets; repeats count once. */
 export function listOf<T>(about: string, entry: Leaf<T>) {
   const list = z.array(entry, `${about}, as a list or one entry`);
   const either = z.union([entry, list], `${about}, as a list or one entry`);
@@ -105,7 +105,7 @@ export function listOf<T>(about: string, entry: Leaf<T>) {
   );
 }
 
-/** Only true or false. `more` is said where there is room. */
+/** `more` is said where there is room. */
 export function trueFalse(about: string, more = ''): Leaf<boolean> {
   const expected = `${about}, true or false`;
   const yes = new Set(['yes', 'y', 'on', 'true', '1']);
@@ -123,7 +123,7 @@ export interface NumberRange {
   about: string;
 }
 
-/** A whole number in plain digits. */
+/** In plain digits. */
 export function wholeNumber({ min, max, about }: NumberRange): Leaf<number> {
   const expected = `${about}, a whole number from ${String(min)} to ${String(max)}`;
   const json = { type: 'integer', minimum: min, maximum: max, description: about };
@@ -133,7 +133,7 @@ export function wholeNumber({ min, max, about }: NumberRange): Leaf<number> {
   });
 }
 
-/** A plain number, decimals with a point. */
+/** With a decimal point. */
 export function plainNumber({ min, max, about }: NumberRange): Leaf<number> {
   const expected = `${about}, a number from ${String(min)} to ${String(max)}`;
   const json = { type: 'number', minimum: min, maximum: max, description: about };
@@ -145,7 +145,7 @@ export function plainNumber({ min, max, about }: NumberRange): Leaf<number> {
   });
 }
 
-/** A number, or why it is not; undefined for other text. */
+/** A number or why not; undefined for other text. */
 export const decimalOf = (text: string): NumberRead | undefined =>
   /^[\d.]+$/.test(text) ? parseNumber(text) : undefined;
 
@@ -156,10 +156,9 @@ function plainNumberHint(text: string): string | undefined {
   return /^\d+,\d+$/.test(text) ? didYouMean(text.replace(',', '.')) : undefined;
 }
 
-/** In the bench's words. */
 const whyOdd = 'even: with one continuous cord, only an odd count leaves a tail at each buckle';
 
-/** A count of strands: whole, odd, 5 to 45. */
+/** Odd, 5 to 45. */
 export function strandCount(about: string): Leaf<number> {
   const expected = `${about}, an odd whole number from 5 to 45`;
   const json = { type: 'integer', minimum: 5, maximum: 45, not: { multipleOf: 2 }, description: about };
@@ -201,7 +200,7 @@ export function conditionScore(): Leaf<number> {
   });
 }
 
-/** A day of the calendar. */
+/** Such as 2026-12-18. */
 export function day(about: string): Leaf<string> {
   const json = { type: 'string', pattern: String.raw`^\d{4}-\d{2}-\d{2}$`, description: about };
   return leaf({ expected: `${about}, a day such as 2026-12-18`, json }, (text) => {
@@ -210,7 +209,7 @@ export function day(about: string): Leaf<string> {
   });
 }
 
-/** An age in years, at most 60. */
+/** In years, at most 60. */
 export function age(about: string): Leaf<number> {
   const json = { type: 'string', pattern: '[A-Za-z]\\.?$', description: about };
   const expected = `${about}, such as 3 y or 18 months, at most 60 y`;

@@ -1,4 +1,4 @@
-/** Length keys: their ranges, and which unit slip a wrong one looks like. */
+/** Length keys: their ranges, and the unit slips a wrong length suggests. */
 import { formatHands } from '../units/hands.ts';
 import { parseLength, unitOf, type Inches, type LengthUnit } from '../units/length.ts';
 import { tidy } from '../units/number.ts';
@@ -7,21 +7,21 @@ import { didYouMean, leaf, reasonHint, type Leaf } from './leaves.ts';
 
 export interface LengthRange {
   about: string;
-  /** Inches, inclusive [choice]: wide enough for a mule or a miniature, narrow enough to catch a wrong unit. */
+  /** Inches, inclusive [choice]: takes a mule or miniature, catches a wrong unit. */
   min: Inches;
   max: Inches;
   example: string;
-  /** For editors: too long for a message. */
+  /** Too long for messages. */
   more?: string;
   hands?: boolean;
 }
 
-// Strings, since the build turns such signs into ASCII only there.
+// The build turns these signs into ASCII, except in strings.
 const fractions = '¼½¾⅛⅜⅝⅞';
 const marks = '′″”’';
 const pattern = String.raw`^\s*-?[\d.${fractions}].*[A-Za-z"'${marks}]\.?\s*$`;
 
-/** A length with its unit, within its range. */
+/** With its unit, within its range. */
 export function measure(range: LengthRange): Leaf<Inches> {
   const unitWords = range.hands === true ? 'with its unit' : 'a length with its unit';
   const expected = `${range.about}, ${unitWords}, such as ${range.example}`;
@@ -40,7 +40,7 @@ export function measure(range: LengthRange): Leaf<Inches> {
   });
 }
 
-/** Whether inches lie in a range. */
+/** Includes both ends. */
 export function within(inches: Inches, { min, max }: { min: number; max: number }): boolean {
   return inches >= min && inches <= max;
 }
@@ -65,7 +65,7 @@ function likelySlip(text: string, range: LengthRange): string | undefined {
   return unit === undefined ? undefined : firstInRange(number, mixedUp[unit], range);
 }
 
-/** Names the unit when only one can be meant. */
+/** Only when one unit fits. */
 function bareHint(text: string, range: LengthRange): string | undefined {
   if (!/^\d+(\.\d+)?$/.test(text)) return undefined;
   const only = withOnlyUnit(text, range);
@@ -73,7 +73,7 @@ function bareHint(text: string, range: LengthRange): string | undefined {
   return only === undefined ? ask : `${ask}; did you mean "${only}"?`;
 }
 
-/** "73" of heart girth is "73 in"; undefined when several units are possible. */
+/** "73" of heart girth is "73 in"; undefined when several units fit. */
 export function withOnlyUnit(number: string, range: LengthRange): string | undefined {
   const fitting = (['in', 'cm', 'hh'] as const).flatMap((unit) => firstInRange(number, [unit], range) ?? []);
   return fitting.length === 1 ? fitting[0] : undefined;

@@ -1,11 +1,11 @@
-/** Prices and rates: written decimals that stay exact until printed. */
+/** Prices and rates: decimals that stay exact until printed. */
 import { currencyCodes, currencyOf, type Currency } from '../units/currency.ts';
 import { readAmount } from '../units/money.ts';
 import { toNumber, type Exact } from '../units/number.ts';
 import { nearestWord } from '../units/nearest.ts';
 import { decimalOf, didYouMean, leaf, reasonHint, type Leaf, type NumberRange } from './leaves.ts';
 
-/** Decimals are checked once the currency is known: trade-plausible.ts. */
+/** trade-plausible.ts checks decimals, once the currency is known. */
 export function amount(about: string): Leaf<string> {
   const json = { type: ['number', 'string'], pattern: String.raw`^\d{1,7}(\.\d{1,4})?$`, minimum: 0 };
   const expected = `${about}, an amount such as 12.50`;
@@ -32,11 +32,11 @@ function exactHint(text: string): string | undefined {
   return didYouMean(comma ?? /^([\d.]+) ?(?:%|percent|min|h|hours|ft)$/.exec(text)?.[1]);
 }
 
-/** Without the sign: 6.5. */
+/** Such as 6.5. */
 export const percent = (about: string, max = 100): Leaf<Exact> =>
   exactNumber({ about: `${about} in percent`, min: 0, max });
 
-/** A code of ISO 4217. */
+/** ISO 4217. */
 export function currencyCode(): Leaf<Currency> {
   const about = 'currency of all prices';
   const json = { type: 'string', enum: [...currencyCodes], description: about };

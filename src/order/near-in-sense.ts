@@ -1,9 +1,9 @@
-/** Trade words for ours that do not look alike; for hints only. */
+/** Trade words that mean ours but look different, for hints. */
 
-/** A written word -> what it may mean [common practice, no source]. */
+/** A written word -> its possible meanings [common practice, no source]. */
 export type Sense<W extends string = string> = Readonly<Record<string, W | readonly W[]>>;
 
-/** "Quarter Horse" and quarter_horse look up alike. */
+/** "Quarter Horse" and quarter_horse are alike. */
 export function sensed<W extends string>(text: string, sense: Sense<W>): readonly W[] {
   const word = text
     .trim()
@@ -19,19 +19,19 @@ export function sensed<W extends string>(text: string, sense: Sense<W>): readonl
 /** "trail riding" is trail, "ranch work" ranch. */
 export const withoutEnding = (word: string): string => word.replace(/[-\s](?:riding|work|horse|sided)$/i, '');
 
-/** By block: keys that are not ours, and the one meant. */
+/** By block: keys not ours, with the one meant. */
 const keySense: Readonly<Record<string, Sense>> = {
   '': { name: 'shop' },
   buckles: { name: 'id', width: 'bar', 'bar-width': 'bar' },
 };
 
-/** Our key, if the block has it. */
+/** If the block has it. */
 export function sensedKey(key: string, parent: string, allowed: readonly string[]): string | undefined {
   const sense = Object.hasOwn(keySense, parent) ? (keySense[parent] ?? {}) : {};
   return sensed(key, sense).find((word) => allowed.includes(word));
 }
 
-/** By path: what to say where moving the key would be wrong. */
+/** By path: where moving the key would be wrong. */
 export const elsewhereOther: Readonly<Record<string, string>> = {
   'horse.age': 'leave out the age of the horse; age under current is the age of the cinch',
   'horse.barrel.width': 'give the depth of the barrel, or its shape in a word, not its width',

@@ -1,4 +1,4 @@
-/** What an order file may say: every key, what it takes, and nothing else. */
+/** What an order file may say: every key and what it takes. */
 import * as z from 'zod/mini';
 import { blockOf, orElse, word, type Keys } from './key.ts';
 import { cinchKeys } from './keys/cinch.ts';
@@ -22,7 +22,7 @@ const colorKeys = {
 const currentKeys = { ...cinchKeys, age: { read: age('age of the cinch'), example: '3 y' } };
 const wantsKeys = { ...cinchKeys, strands: { ...cinchKeys.strands, example: '19' } };
 
-/** A cinch with nothing said about it is left out. */
+/** Leaves out a cinch with nothing said. */
 const toldCinch = <K extends Keys>(about: string, keys: K) => {
   const cinch = blockOf(about, keys, '{ style: straight, strands: 17, length: 32 in }');
   const isTold = (told: object): boolean => Object.values(told).some((part) => part !== undefined);
@@ -87,5 +87,5 @@ export const orderKeys = {
   notes: { read: freeText('notes', 2000), example: 'anything else' },
 };
 
-/** One document of an order file; leaves in, values out. */
+/** Of one document. */
 export const orderSchema = blockOf('an order', orderKeys);

@@ -1,11 +1,11 @@
-/** Reports a file of another kind once, instead of key by key. */
+/** Reports a file of another kind once, not key by key. */
 import type { Loaded } from '../yaml/load.ts';
 import type { Problem } from '../yaml/problem.ts';
 
 const ofOrders = ['horse', 'saddle'];
 const ofShops = ['buckles', 'cord', 'strands', 'labor', 'benches'];
 
-/** undefined when it may be the right kind. */
+/** undefined when it may be right. */
 export function otherKind(loaded: Loaded, wanted: 'order' | 'shop'): Problem | undefined {
   const { tree, locate, top } = loaded;
   if (typeof tree !== 'object' || Array.isArray(tree)) return undefined;

@@ -5,13 +5,12 @@ import type { Fault, Problem } from '../yaml/problem.ts';
 import type { Horse, Saddle, Style } from './types.ts';
 
 export interface Outcome {
-  /** Without an order number, horse and saddle are in the outcome itself. */
+  /** Without one, `pair` has horse and saddle. */
   readonly order: string | undefined;
   readonly pair: { readonly horse: Horse; readonly saddle: Saddle } | undefined;
   readonly tied: {
     readonly style: Style;
     readonly strands: number;
-    /** undefined when not written. */
     readonly buckle: string | undefined;
     readonly length: Inches;
   };
@@ -22,7 +21,7 @@ export interface Outcome {
   readonly locate: (fault: Fault, path: readonly string[]) => Problem;
 }
 
-/** What is known for checks against orders and shop, even of a faulty outcome. */
+/** For checks against orders and shop, even of a faulty outcome. */
 export interface OutcomeParts extends Pick<Outcome, 'order' | 'locate'> {
   readonly hasPair: boolean;
   readonly tied: Outcome['tied'] | undefined;

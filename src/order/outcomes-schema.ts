@@ -1,4 +1,4 @@
-/** What a file of outcomes may say: order or horse and saddle, the spec tied, days in use, the result. */
+/** What a file of outcomes may say. */
 import * as z from 'zod/mini';
 import { outcomeResults } from '../numbers/outcome-results.ts';
 import { cinchKeys } from './keys/cinch.ts';
@@ -21,7 +21,7 @@ const resultSense = {
   short: 'too-short',
 } as const satisfies Sense;
 
-/** So the spec can be judged when the rest is faulty. */
+/** Read even when the rest is faulty. */
 export const tiedSchema = block(
   'the cinch tied',
   {

@@ -1,4 +1,4 @@
-/** What cannot be true of photo landmarks: outside the picture, too small, out of order. */
+/** Finds impossible photo landmarks: outside, too small, out of order. */
 import { plumbFault } from '../math/plumb.ts';
 import { apart, cornerFault } from '../math/sheet-corners.ts';
 import { photoBounds } from '../numbers/photo-bounds.ts';
@@ -49,7 +49,7 @@ function outsideFaults(loaded: Across): Problem[] {
   });
 }
 
-/** Which kind it is, and whether it is complete and large enough. */
+/** One kind, complete and large enough. */
 function referenceFaults(loaded: Across): Problem[] {
   const reference = treeAt(loaded.tree, [...photoPath, 'reference']);
   if (!isBlock(reference)) return [];
@@ -82,7 +82,6 @@ function plumbFaults(loaded: Across): Problem[] {
   return words === undefined ? [] : [fault(loaded, ['plumb', 'bottom'], words)];
 }
 
-/** Above and below, ahead and behind. */
 function orderFaults(loaded: Across): Problem[] {
   const stands = (name: Landmark, way: 'above' | 'below', other: Landmark): Problem[] => {
     const [here, there] = [pixelAt(loaded, [name]), pixelAt(loaded, [other])];

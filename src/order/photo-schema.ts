@@ -21,7 +21,7 @@ function pair(number: Leaf<number>, expected: string) {
   return counted(number, 2, expected, (list): Pixel => [list[0] ?? 0, list[1] ?? 0]);
 }
 
-/** A list of exactly so many entries. */
+/** A list with a fixed count. */
 function counted<T, U>(
   ...[entry, count, expected, turn]: [z.ZodMiniType<T>, number, string, (list: readonly T[]) => U]
 ) {
@@ -48,7 +48,7 @@ const corners = counted(
   (list): readonly [Pixel, Pixel, Pixel, Pixel] => list as unknown as readonly [Pixel, Pixel, Pixel, Pixel],
 );
 
-// One block for both kinds: with a choice, faults of the second would be reported against the first.
+// One block for both kinds: a choice would report faults against the first.
 export const referenceKeys = {
   length: length({ about: 'length of the reference', ...photoBounds.referenceLength, example: '36 in' }),
   from: { read: place('one end') },
@@ -116,7 +116,7 @@ export const photoKeys = {
     always,
     example: '[736, 698]',
   },
-  // Spine and underline give barrel depth; the groove can stand for the underline.
+  // Spine and underline give barrel depth; the groove can replace the underline.
   spine: {
     read: place('top line above the groove; helps find the depth of the barrel'),
     example: '[741, 475]',
@@ -148,7 +148,7 @@ export const photo = z.pipe(
   })),
 );
 
-/** Checked to be complete before. */
+/** Already checked for completeness. */
 function referenceOf({ length, from, to, width, height, corners }: z.output<typeof reference>): Reference {
   if (width !== undefined && height !== undefined && corners !== undefined) {
     return { kind: 'sheet', width, height, corners };

@@ -10,5 +10,5 @@ export function cornersAt({ corners }: Block): Corners | undefined {
   return read.includes(undefined) ? undefined : (read as unknown as Corners);
 }
 
-/** The mean of upper and lower edge, in pixels. */
+/** Mean of upper and lower edge, in pixels. */
 export const widthOf = ([a, b, c, d]: Corners): number => (apart(a, b) + apart(c, d)) / 2;

@@ -1,4 +1,4 @@
-/** Checks the sizes a photo's reference gives against what a horse can have. */
+/** Checks a photo's sizes against what horses have. */
 import { apart } from '../math/sheet-corners.ts';
 import { bodyBounds } from '../numbers/body-bounds.ts';
 import { photoBounds } from '../numbers/photo-bounds.ts';
@@ -14,12 +14,12 @@ import type { Pixel } from './photo-types.ts';
 import type { Problem } from '../yaml/problem.ts';
 import { isBlock, treeAt } from '../yaml/tree.ts';
 
-/** Over the height at the withers [choice: half is usual]. */
+/** Over height at the withers [choice: half is usual]. */
 const depthOverHeight = { min: 0.3, max: 0.65 };
 const { depthOverGirth } = bodyBounds;
 const { widestView, ringBehind } = photoBounds;
 
-/** Only when the marks are in the right order. */
+/** Needs marks in the right order. */
 export function sizeFaults(loaded: Across): Problem[] {
   const scale = pixelsAnInch(loaded);
   const at = (name: Landmark): Pixel | undefined => pixelAt(loaded, [name]);
@@ -67,7 +67,7 @@ function sizeFault(
   return [fault(loaded, path, { expected, hint: hint ?? offScale })];
 }
 
-/** Against the taped girth or height. */
+/** Taped girth or height. */
 function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
   const girth = inchesAt(loaded, ['horse', 'heart-girth'], horseKeys['heart-girth']);
   const height = inchesAt(loaded, ['horse', 'height'], horseKeys.height);
@@ -76,7 +76,7 @@ function depthAgainstTape(loaded: Across, depth: Inches): Problem[] {
       ? ([girth, depthOverGirth, 'heart girth'] as const)
       : ([height, depthOverHeight, 'height'] as const);
   if (whole === undefined || within(depth / whole, bounds)) return [];
-  // Never wider than any horse may have.
+  // Within what any horse may have.
   const [least, most] = [
     about(Math.max(bounds.min * whole, barrelDepth.depth.min)),
     about(Math.min(bounds.max * whole, barrelDepth.depth.max)),
@@ -101,7 +101,7 @@ function ringFault(loaded: Across, scale: number): Problem[] {
   ];
 }
 
-/** Whether a lens could see that much from that distance. */
+/** Whether a lens sees that much from that distance. */
 function viewFault(loaded: Across, scale: number): Problem[] {
   const distance = inchesAt(loaded, [...photoPath, 'camera-distance'], photoKeys['camera-distance']);
   const size = pixelAt(loaded, ['image-size']);

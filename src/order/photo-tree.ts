@@ -1,4 +1,4 @@
-/** Reads photo landmarks from the tree, whatever else is wrong in the order. */
+/** Reads photo landmarks, whatever else is wrong in the order. */
 import { parseLength, type Inches } from '../units/length.ts';
 import type { Across } from './across.ts';
 import { within, type LengthRange } from './measure.ts';
@@ -12,7 +12,7 @@ export const photoPath: Path = ['photo'];
 export const landmarks = ['ring', 'elbow', 'girth-groove', 'spine', 'underline', 'fork', 'cantle'] as const;
 export type Landmark = (typeof landmarks)[number];
 
-/** Located within the block. */
+/** `path` is within the block. */
 export function fault(loaded: Across, path: Path, words: { expected: string; hint?: string }): Problem {
   const full = [...photoPath, ...path];
   const text = pairText(treeAt(loaded.tree, full));
@@ -27,12 +27,12 @@ function pairText(tree: Tree | undefined): string | undefined {
   return isPair ? `[${tree.join(', ')}]` : describe(tree);
 }
 
-/** undefined when missing or unreadable, which the schema reports. */
+/** undefined when missing or unreadable. */
 export function pixelAt({ tree }: Across, path: Path): Pixel | undefined {
   return pixelIn(treeAt(tree, [...photoPath, ...path]));
 }
 
-/** A list of two plain numbers. */
+/** From a list of two plain numbers. */
 export function pixelIn(tree: Tree | undefined): Pixel | undefined {
   if (!Array.isArray(tree) || tree.length !== 2) return undefined;
   const [x, y] = tree.map((text) =>
@@ -41,7 +41,7 @@ export function pixelIn(tree: Tree | undefined): Pixel | undefined {
   return x === undefined || y === undefined || Number.isNaN(x + y) ? undefined : [x, y];
 }
 
-/** If it is within its range. */
+/** undefined outside its range. */
 export function inchesAt({ tree }: Across, path: Path, range: LengthRange): Inches | undefined {
   const text = treeAt(tree, path);
   const read = typeof text === 'string' ? parseLength(text) : undefined;

@@ -11,7 +11,7 @@ export type Reference =
       readonly kind: 'sheet';
       readonly width: Inches;
       readonly height: Inches;
-      /** Clockwise from the sheet's top left. */
+      /** Clockwise from top left. */
       readonly corners: readonly [Pixel, Pixel, Pixel, Pixel];
     };
 

@@ -1,4 +1,4 @@
-/** Checks across keys: what an order must say, and what cannot be true together. */
+/** Checks across keys: what an order needs, and contradictions. */
 import { parseDay } from '../units/days.ts';
 import { parseLength, unitOf, type Inches } from '../units/length.ts';
 import { tidy } from '../units/number.ts';
@@ -26,7 +26,7 @@ const ringPath = ['saddle', 'ring-to-ring'];
 const depthPath = ['horse', 'barrel', 'depth'];
 const dropPath = ['saddle', 'ring-drop'];
 
-/** Read from the tree, so one wrong leaf does not hide them. */
+/** From the tree: one wrong leaf hides nothing. */
 export function acrossKeys(loaded: Across): Problem[] {
   return [
     ...needsSize(loaded),
@@ -87,10 +87,7 @@ function dueAfterTaken(loaded: Across): Problem[] {
   return [loaded.locate({ path: 'due', found: due, expected }, ['due'])];
 }
 
-/**
- * Adds a swap hint when height and heart girth fit each other's place; if another slip was found, only when units match: "73 cm" with "15
- * hh" is a wrong unit.
- */
+/** Hints at a swap of height and heart girth. Beside another hint only when units match: "73 cm" with "15 hh" is a wrong unit. */
 export function withSwapHint(loaded: Across, problem: Problem): Problem {
   if (problem.path !== 'horse.height' && problem.path !== 'horse.heart-girth') return problem;
   const height = lengthAt(loaded, heightPath);

@@ -9,19 +9,18 @@ import { sourceOf } from '../yaml/source.ts';
 import type { Order } from './types.ts';
 
 export type OrderRead =
-  /** The first line with contents. */
+  /** `line`: the first with contents. */
   | { ok: true; order: Order; file: string; line: number }
   | { ok: false; file: string; line: number; order?: string; problems: Problem[] };
 
 const orders = checker(orderSchema);
 
-/** All are held at once. */
+/** All are held in memory. */
 export const mostOrders = 10_000;
 
 /**
- * One entry per document. Each document gives all its faults and stops no other; an empty file gives one entry that says so. Never
- * throws.
- * @param before lines of the file before a text that is a part of it
+ * One entry per document, or one for an empty file. Never throws.
+ * @param before lines above the text
  */
 export function readOrders(text: string, file: string, before = 0): OrderRead[] {
   const source = sourceOf(text, file, before);
@@ -34,7 +33,7 @@ export function readOrders(text: string, file: string, before = 0): OrderRead[] 
 const noOrder = (file: string): OrderRead =>
   unread({ file, line: 1, expected: 'an order: this file has none' });
 
-/** The line of the first order too many. */
+/** `line`: of the first too many. */
 export const tooMany = (file: string, line: number): OrderRead =>
   unread({
     file,
@@ -50,7 +49,7 @@ const unread = (problem: Omit<Problem, 'column' | 'path'>): OrderRead => ({
   problems: [{ column: 1, path: '', ...problem }],
 });
 
-/** One document, wherever it came from, checked. */
+/** One document from anywhere. */
 export function readLoaded(loaded: Loaded): OrderRead {
   const { file, line } = loaded;
   const other = otherKind(loaded, 'order');

@@ -1,4 +1,4 @@
-/** Reads a YAML or CSV file into checked outcomes, or all its problems. */
+/** Reads a YAML or CSV file into outcomes, or all its problems. */
 import { acrossKeys } from './plausible.ts';
 import { check, checker, inOrder } from './check.ts';
 import { csvOutcomes } from './csv-outcomes.ts';
@@ -14,7 +14,7 @@ export type OutcomesRead =
   | {
       readonly ok: false;
       readonly problems: readonly Problem[];
-      /** For later checks against orders and shop. */
+      /** For later checks. */
       readonly parts: readonly OutcomeParts[];
     };
 
@@ -24,7 +24,7 @@ const outcomesChecker = checker(outcomesSchema, {
   'outcomes.strands': 'style, strands, buckle and length go under tied',
 });
 
-/** CSV when `kind` says so. Never throws. */
+/** Never throws. */
 export function readOutcomes(text: string, file: string, kind: 'yaml' | 'csv'): OutcomesRead {
   const loaded = kind === 'csv' ? asLoaded(csvOutcomes(text, file)) : load(text, file, 2);
   const [first, second] = loaded;
@@ -61,7 +61,6 @@ function outcomeOf(written: WrittenOutcome, place: number, loaded: Loaded): Outc
   };
 }
 
-/** Locates a fault of an outcome. */
 const locateIn =
   (loaded: Loaded, place: number): Outcome['locate'] =>
   (fault, path) => {
@@ -91,7 +90,7 @@ function tiedAt(loaded: Loaded, place: number): Outcome['tied'] | undefined {
   return read.success ? { ...read.data, buckle: read.data.buckle } : undefined;
 }
 
-/** Half a horse-and-saddle pair, impossible sizes, repeated orders. */
+/** Half a pair, impossible sizes, repeated orders. */
 function across(loaded: Loaded): Problem[] {
   const list = treeAt(loaded.tree, ['outcomes']);
   if (!Array.isArray(list)) return [];
@@ -124,7 +123,7 @@ function pairFaults(loaded: Loaded, i: number): Problem[] {
   return [loaded.locate({ path: pathText(base), expected }, base)];
 }
 
-/** Same order, spec and days is one report twice; other cinches or days are fine. */
+/** Same order, spec and days: reported twice. */
 function twice(loaded: Loaded, i: number, seen: Map<string, number>): Problem[] {
   const path = ['outcomes', i, 'order'];
   const order = textAt(loaded, path);
@@ -144,7 +143,7 @@ function twice(loaded: Loaded, i: number, seen: Map<string, number>): Problem[] 
   return [loaded.locate({ path: pathText(path), found: order, expected, hint }, path)];
 }
 
-/** The checks of an order apply here too. */
+/** The checks of an order apply. */
 function sizeFaults(loaded: Loaded, i: number): Problem[] {
   const base = ['outcomes', i];
   const prefix = `${pathText(base)}.`;

@@ -1,4 +1,4 @@
-/** Reads a shop file into a checked shop with a complete model, or located problems. */
+/** Reads a shop file into a checked shop, or located problems. */
 import { defaultModel } from '../numbers/numbers.ts';
 import { check, checker, inOrder } from './check.ts';
 import { load } from '../yaml/load.ts';
@@ -36,7 +36,7 @@ export function readShop(text: string, file: string): ShopRead {
   return { ok: false, problems: inOrder(all) };
 }
 
-/** The shop's numbers over the defaults. */
+/** Its numbers replace defaults. */
 function toShop(written: WrittenShop): Shop {
   const overrides = written.model ?? {};
   const overridden = modelKeys.filter((key) => overrides[key] !== undefined);

@@ -12,9 +12,9 @@ export type Rigging =
 
 const names: Readonly<Record<string, number>> = { full: 1, 'center-fire': 0.5 };
 const shortNames: Readonly<Record<string, string>> = { center: 'center-fire' };
-/** Names that are not fractions. */
+/** All but fractions. */
 export const riggingNames: readonly string[] = [...Object.keys(names), ...Object.keys(shortNames)];
-/** Other spellings: for hints and for --say. */
+/** Other spellings, for hints and --say. */
 export const riggingSense: Readonly<Record<string, string>> = {
   'seven-eighths': '7/8',
   'three-quarter': '3/4',
@@ -58,7 +58,7 @@ const measured = z.pipe(
   z.transform(({ setBack }: { setBack: Inches }): Rigging => ({ kind: 'measured', setBack })),
 );
 
-/** The schema of `saddle.rigging`. */
+/** Schema of `saddle.rigging`. */
 export const rigging = z.union([named, measured], expected);
 jsonOf.set(rigging, { description: about });
 
@@ -75,7 +75,7 @@ function readName(text: string): Reading<Rigging> {
   return { ok: true, value: { kind: 'named', name: clean.replaceAll(' ', ''), fraction } };
 }
 
-/** Position and "double" together answer two keys. */
+/** Position and "double" answer two keys. */
 function doubleHint(text: string): string | undefined {
   const position = /^(.+?)[ ,_-]+double(?:[ _-]rig(?:ged|ging)?)?$/i.exec(text)?.[1];
   if (position === undefined) return undefined;
@@ -93,7 +93,7 @@ function likelyName(written: string): string | undefined {
   if (text !== written && readName(text).ok) return text;
   const word = text.toLowerCase().replaceAll(/[ _]/g, '-');
   if (Object.hasOwn(riggingSense, word)) return riggingSense[word];
-  // A spreadsheet's 7/8.
+  // From a spreadsheet.
   const eighths = /^[01]?\.\d+$/.test(text) ? Number(text) * 8 : NaN;
   if (Number.isInteger(eighths)) return ['1/2', '5/8', '3/4', '7/8', 'full'][eighths - 4];
   return nearestWord(text, Object.keys(names));

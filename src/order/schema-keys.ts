@@ -1,9 +1,9 @@
-/** Which keys a schema takes where, for hints about misplaced and misspelled keys. */
+/** Which keys a schema takes where, for hints. */
 import type { core } from 'zod/mini';
 
 type Schema = core.$ZodType;
 
-/** Path without list places ("buckles.single"). */
+/** Without list places ("buckles.single"). */
 export interface KeyPlace {
   path: string;
   keys: readonly string[];
@@ -19,7 +19,7 @@ export function keyPlaces(schema: Schema, path = ''): KeyPlace[] {
   ]);
 }
 
-/** Block shapes behind options, lists and conversions. */
+/** Behind options, lists and conversions. */
 function inside(schema: Schema): Readonly<Record<string, Schema>>[] {
   const { def } = (schema as core.$ZodTypes)._zod;
   if (def.type === 'object') return [def.shape];

@@ -7,7 +7,7 @@ import { countAt, empty, numberAt, textAt, usedTwice, type Path } from './shop-t
 import { acrossTrade } from './trade-plausible.ts';
 import { treeAt } from '../yaml/tree.ts';
 
-/** Must not fall along each line; defaults count. */
+/** Must not fall along a line; defaults count. */
 const rising: readonly (readonly ModelKey[])[] = [
   ['chance-acceptable', 'chance-good'],
   ['floor-clearance', 'required-clearance'],
@@ -19,7 +19,7 @@ const rising: readonly (readonly ModelKey[])[] = [
   ['pinch-pitch', 'strand-pitch'],
 ];
 
-/** Read from the tree, so one wrong leaf does not hide them. */
+/** From the tree: one wrong leaf hides nothing. */
 export function acrossShop(loaded: Loaded): Problem[] {
   const buckles = countAt(loaded, 'buckles');
   const cords = countAt(loaded, 'cord');
@@ -46,13 +46,13 @@ export function acrossShop(loaded: Loaded): Problem[] {
   ];
 }
 
-/** A learned number must be set, and lie in its interval. */
+/** A learned number must be set and in its interval. */
 function learnedFaults(loaded: Loaded): Problem[] {
   const learned = treeAt(loaded.tree, ['learned']);
   if (typeof learned !== 'object' || Array.isArray(learned)) return [];
   return Object.keys(learned).flatMap((key) => {
     const path = ['learned', key];
-    if (!Object.hasOwn(defaultModel, key)) return []; // already reported as unknown
+    if (!Object.hasOwn(defaultModel, key)) return []; // already reported
     if (treeAt(loaded.tree, ['model', key]) === undefined) {
       const expected = `${key} under model too: only a number set there can be learned`;
       return [loaded.locate({ path: pathText(path), found: key, expected }, path, 'key')];
@@ -123,7 +123,7 @@ const plain = (key: ModelKey, value: number): string =>
     ? `${String(value)} in`
     : String(value);
 
-/** The shop's number, else the default; undefined when unreadable. */
+/** Or its default; undefined when unreadable. */
 function modelAt(loaded: Loaded, key: ModelKey): number | undefined {
   const path = ['model', key];
   return treeAt(loaded.tree, path) === undefined ? defaultModel[key] : numberAt(loaded, path);

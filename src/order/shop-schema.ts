@@ -1,4 +1,4 @@
-/** What a shop file may say: every key, what it takes, and nothing else. */
+/** What a shop file may say: every key and what it takes. */
 import * as z from 'zod/mini';
 import { modelNumbers, type ModelKey } from '../numbers/numbers.ts';
 import type { LearnedKey } from './types.ts';

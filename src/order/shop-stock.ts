@@ -4,19 +4,19 @@ import type { WrittenShop } from './shop-schema.ts';
 import type { CordPrice, PutUps } from './trade-types.ts';
 import type { Buckle, Cord, Shop } from './types.ts';
 
-/** Both lists of the shelf. */
+/** Buckles and cords. */
 export const stockOf = (written: WrittenShop): Pick<Shop, 'buckles' | 'cords'> => ({
   buckles: written.buckles.map((buckle) => buckleOf(buckle, written)),
   cords: written.cord.map((cord) => cordOf(cord, written)),
 });
 
-/** Minor units; undefined when not written. */
+/** In minor units; undefined when not written. */
 export const priceOf = (
   text: string | undefined,
   { currency }: Pick<WrittenShop, 'currency'>,
 ): Minor | undefined => (text === undefined || currency === undefined ? undefined : minorOf(text, currency));
 
-/** Leaves the key out when it has no value, since shops are compared and printed whole. */
+/** Drops missing values, since shops are compared and printed whole. */
 export const kept = <K extends string, V>(key: K, value: V | undefined): Partial<Record<K, V>> =>
   value === undefined ? {} : ({ [key]: value } as Record<K, V>);
 

@@ -1,4 +1,4 @@
-/** Looks into a shop file's tree, so one wrong leaf does not hide other faults. */
+/** Looks into a shop's tree, so one wrong leaf hides nothing. */
 import { parseLength } from '../units/length.ts';
 import { parseNumber, toNumber } from '../units/number.ts';
 import type { Loaded } from '../yaml/load.ts';
@@ -13,7 +13,7 @@ export function countAt(loaded: Loaded, key: string): number {
   return Array.isArray(tree) ? tree.length : 0;
 }
 
-/** A list that must not be empty. */
+/** Reports an empty list. */
 export function empty(loaded: Loaded, path: Path): Problem[] {
   const tree = treeAt(loaded.tree, path);
   if (!Array.isArray(tree) || tree.length > 0) return [];
@@ -39,13 +39,13 @@ export function usedTwice(loaded: Loaded, entries: readonly (readonly Path[])[])
   });
 }
 
-/** The text that stands there, if any. */
+/** undefined when empty. */
 export function textAt(loaded: Loaded, path: Path): string | undefined {
   const tree = treeAt(loaded.tree, path);
   return typeof tree === 'string' && tree !== '' ? tree : undefined;
 }
 
-/** A length in inches, or a plain number. */
+/** A plain number, or a length in inches. */
 export function numberAt(loaded: Loaded, path: Path): number | undefined {
   const text = textAt(loaded, path);
   if (text === undefined) return undefined;

@@ -7,7 +7,7 @@ import type { Bench, Labor, ShopOption, Taxed, Trade } from './trade-types.ts';
 const one: Exact = { over: 1, under: 1 };
 const everything: readonly Taxed[] = ['materials', 'labor', 'options', 'rush'];
 
-/** A missing list is empty where that means the same. */
+/** Missing lists become empty where that means the same. */
 export function tradeOf(written: WrittenShop): Trade {
   const { rush, taxes, labor } = written;
   return {

@@ -1,4 +1,4 @@
-/** Checks across prices, cord and hardware: no currency, remnants longer than the spool, unknown dees. */
+/** Checks prices, cord and hardware across keys. */
 import { currencyOf, type Currency } from '../units/currency.ts';
 import { readAmount } from '../units/money.ts';
 import { nearestWord } from '../units/nearest.ts';
@@ -9,7 +9,7 @@ import { pathText, type Problem } from '../yaml/problem.ts';
 import { countAt, empty, numberAt, textAt, usedTwice, type Path } from './shop-tree.ts';
 import { treeAt } from '../yaml/tree.ts';
 
-/** Faults across the keys of the second half. */
+/** All across the business half. */
 export function acrossTrade(loaded: Loaded): Problem[] {
   const each = (key: string): Path[] => upTo(countAt(loaded, key)).map((index) => [key, index]);
   const once = (key: string, name: string): Problem[] =>
@@ -44,7 +44,7 @@ function amountPaths(loaded: Loaded): Path[] {
   return all.filter((path) => textAt(loaded, path) !== undefined);
 }
 
-/** One fault for a missing currency; else one for each amount with too many decimals. */
+/** One fault without a currency; else one per amount with too many decimals. */
 function amountFaults(loaded: Loaded): Problem[] {
   const paths = amountPaths(loaded);
   const [first] = paths;
@@ -70,7 +70,7 @@ function tooFine(loaded: Loaded, path: Path, { code, exponent }: Currency): Prob
   return [loaded.locate({ path: pathText(path), found, expected, hint }, path)];
 }
 
-/** By the foot or by the pound; a pound needs its feet. */
+/** A pound needs its feet. */
 function cordPriceFaults(loaded: Loaded, cord: Path): Problem[] {
   const there = (key: string): boolean => treeAt(loaded.tree, [...cord, key]) !== undefined;
   const fault = (key: string, expected: string): Problem =>
@@ -96,7 +96,7 @@ function putUpFaults(loaded: Loaded, cord: Path): Problem[] {
   ];
 }
 
-/** A remnant is no longer than its spool or hank. */
+/** None is longer than its spool or hank. */
 function remnantFaults(loaded: Loaded, putUp: Path): Problem[] {
   const feet = numberAt(loaded, [...putUp, 'feet']);
   const tree = treeAt(loaded.tree, [...putUp, 'opened']);
@@ -110,7 +110,7 @@ function remnantFaults(loaded: Loaded, putUp: Path): Problem[] {
   });
 }
 
-/** The shop has the dee, and its count is given. */
+/** The shop has the dee; the count is given. */
 function optionFaults(loaded: Loaded, option: Path): Problem[] {
   const dee = textAt(loaded, [...option, 'dee']);
   const count = textAt(loaded, [...option, 'dees']);

@@ -1,4 +1,4 @@
-/** The business half of a shop file: cord, hardware, prices, labor, taxes, benches, house rules; only put-ups are needed. */
+/** The business half of a shop file; only put-ups are needed. */
 import * as z from 'zod/mini';
 import {
   block,
@@ -30,7 +30,7 @@ const leadDays = () => maybe(wholeNumber({ min: 0, max: 365, about: 'days until 
 const minutes = (about: string) => exactNumber({ min: 0, max: 600, about });
 const factor = (about: string) => maybe(exactNumber({ min: 0.1, max: 10, about }));
 
-/** For buckles, besides their size. */
+/** Besides a buckle's size. */
 export const hardwareShape = {
   metal: maybe(freeText('metal or finish')),
   'on-hand': onHand('buckles'),
@@ -43,7 +43,7 @@ const putUp = block('spools or hanks of one length', {
   lot: maybe(freeText('dye lot')),
   feet: plainNumber({ min: 1, max: 99_999, about: 'feet of cord on one spool or hank' }),
   count: wholeNumber({ min: 0, max: 9999, about: 'how many unopened spools or hanks are on hand' }),
-  // Not a set: two remnants may be the same length.
+  // Not a set: two remnants may have one length.
   opened: maybe(
     list(
       'feet left on opened spools or hanks',
@@ -52,7 +52,7 @@ const putUp = block('spools or hanks of one length', {
   ),
 });
 
-/** For cords, besides color and ply. */
+/** Besides a cord's color and ply. */
 export const cordShape = {
   'put-ups': list('spools or hanks on hand (an empty list when there are none)', putUp),
   orderable: trueFalse('whether more can be ordered'),

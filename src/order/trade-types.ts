@@ -1,12 +1,12 @@
-/** A shop's business: hardware and cord with prices, labor, taxes, benches, house rules. Money in minor units. */
+/** A shop's business: hardware and cord with prices, labor, taxes, benches. */
 import type { Currency } from '../units/currency.ts';
 import type { Inches } from '../units/length.ts';
 import type { Minor } from '../units/money.ts';
 import type { Exact } from '../units/number.ts';
 
-/** Same length and dye lot, plus opened ones. Feet. */
+/** Same length and dye lot, plus opened ones. In feet. */
 export interface PutUps {
-  /** undefined when lots are not tracked. */
+  /** undefined when not tracked. */
   readonly lot?: string | undefined;
   readonly feet: number;
   readonly count: number;
@@ -29,9 +29,9 @@ export interface Dee {
   readonly price?: Minor | undefined;
 }
 
-/** Minutes: set-up once per order, then strands and bar per cinch, times style and layers; factors default to 1. */
+/** Minutes: set-up once per order; strands and bar per cinch, times style and layers; factors default to 1. */
 export interface Labor {
-  /** Per hour; undefined when not given. */
+  /** Per hour. */
   readonly rate?: Minor | undefined;
   readonly setUpMinutes: Exact;
   readonly minutesAStrand: Exact;
@@ -52,7 +52,6 @@ export interface ShopOption {
   readonly dees?: { readonly id: string; readonly count: number } | undefined;
 }
 
-/** What a tax may be on. */
 export type Taxed = 'materials' | 'labor' | 'options' | 'rush';
 
 export interface Tax extends NamedPercent {
@@ -67,12 +66,12 @@ export interface Bench {
   readonly days: readonly Weekday[];
 }
 
-/** undefined means not said, which is not the same as none. */
+/** undefined means not said, not "none". */
 export interface Trade {
   readonly currency?: Currency | undefined;
   readonly dees: readonly Dee[];
   readonly labor?: Labor | undefined;
-  /** Percents of materials. */
+  /** Percent of materials. */
   readonly consumables?: readonly NamedPercent[] | undefined;
   /** Percent of materials and consumables. */
   readonly returns?: Exact | undefined;
@@ -80,7 +79,7 @@ export interface Trade {
   /** Percent of the total. */
   readonly deposit?: Exact | undefined;
   readonly rush?: { readonly percent: Exact; readonly withinDays: number } | undefined;
-  /** Empty: the shop charges none. */
+  /** Empty when it charges none. */
   readonly taxes?: readonly Tax[] | undefined;
   readonly quoteDays?: number | undefined;
   readonly benches: readonly Bench[];

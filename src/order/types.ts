@@ -1,4 +1,4 @@
-/** A checked order and a checked shop file. Lengths in inches. */
+/** A checked order and a checked shop file; lengths in inches. */
 import type { Inches } from '../units/length.ts';
 import type { Model } from '../numbers/numbers.ts';
 import type { Minor } from '../units/money.ts';
@@ -6,11 +6,11 @@ import type { CordPrice, PutUps, Trade } from './trade-types.ts';
 import type { z } from 'zod/mini';
 import type { orderSchema } from './order-schema.ts';
 
-/** As declared in order-schema.ts and keys/, in camel case. */
+/** Declared in order-schema.ts and keys/, here in camel case. */
 export type Order = z.output<typeof orderSchema>;
 export type Horse = Order['horse'];
 export type Saddle = Order['saddle'];
-/** undefined parts were not said. */
+/** undefined when not said. */
 export type CinchAsked = NonNullable<Order['wants']>;
 export type Style = NonNullable<CinchAsked['style']>;
 export type RiggingStyle = NonNullable<Saddle['style']>;
@@ -30,38 +30,37 @@ export interface Buckle {
   barWidth: Inches;
   frameWidth: Inches;
   frameHeight: Inches;
-  /** Strand counts, single and double; at least one is set. */
+  /** Strand counts; at least one is set. */
   single?: StrandRange | undefined;
   double?: StrandRange | undefined;
-  /** For cinches of 7 in and over. */
+  /** For cinches of 7 in and wider. */
   special: boolean;
   metal?: string | undefined;
   onHand: number;
   orderable: boolean;
-  /** Days from ordering to delivery; undefined when not said. */
+  /** From ordering to delivery. */
   leadDays?: number | undefined;
-  /** Each; undefined when not said. */
+  /** Each. */
   price?: Minor | undefined;
 }
 
 export interface Cord {
   color: string;
-  /** 8 for body cord, 2 for accent cord. */
+  /** 8 for body cord, 2 for accent. */
   ply: number;
   putUps: readonly PutUps[];
-  /** All spools, hanks and remnants together. */
+  /** Spools, hanks and remnants together. */
   feetOnHand: number;
   orderable: boolean;
-  /** As for a buckle. */
   leadDays?: number | undefined;
   price?: CordPrice | undefined;
 }
 
-/** From how many of the shop's outcomes, through which day. */
+/** How many of the shop's outcomes, through which day. */
 export interface LearnedFrom {
   outcomes: number;
   until: string;
-  /** 90% interval, if the file gives it. */
+  /** 90% interval. */
   low?: Inches | undefined;
   high?: Inches | undefined;
 }
@@ -75,10 +74,10 @@ export interface Shop extends Trade {
   lengths: { min: Inches; max: Inches; step: Inches };
   buckles: readonly Buckle[];
   cords: readonly Cord[];
-  /** Defaults with the shop's overrides. */
+  /** With the shop's overrides. */
   model: Model;
-  /** Keys the shop set. */
+  /** By the shop. */
   overridden: readonly (keyof Model)[];
-  /** Of these, learned from outcomes. */
+  /** From outcomes. */
   learned?: Readonly<Partial<Record<LearnedKey, LearnedFrom | undefined>>> | undefined;
 }

@@ -5,19 +5,19 @@ import { visible } from '../units/clean.ts';
 export type Cell = string | number | undefined;
 
 /**
- * Text that starts with a formula sign, plain or full width (OWASP, CSV Injection), with or without blanks before it; or with an
- * apostrophe, so that removing one always restores the text.
+ * Starts with a formula sign, plain or full width, after any blanks (OWASP, CSV Injection); or with an apostrophe,
+ * so `unguard` restores it.
  */
 const toGuard = /^\p{Zs}*[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]|^'/u;
 const toQuote = /^[' ]|[",;\t\r\n]| $/;
 
-/** Puts an apostrophe before such text. */
+/** Puts an apostrophe before it. */
 export const guard = (text: string): string => (toGuard.test(text) ? `'${text}` : text);
 
-/** Exact inverse of `guard`. Numbers never have the apostrophe. */
+/** Exact inverse of `guard`; numbers have no apostrophe. */
 export const unguard = (cell: string): string => cell.replace(/^'/, '');
 
-/** CRLF after every row. Control characters become visible, so the file is safe to view on a terminal. */
+/** CRLF rows. Control characters become visible, so terminals are safe. */
 export const csvText = (rows: readonly (readonly Cell[])[]): string =>
   rows.map((row) => `${row.map(cellText).join(',')}\r\n`).join('');
 

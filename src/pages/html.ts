@@ -1,4 +1,4 @@
-/** HTML in which no text from a file can become a tag, attribute or script. */
+/** HTML in which text can't become a tag, attribute or script. */
 import { visible } from '../units/clean.ts';
 
 const signs: Readonly<Record<string, string>> = {
@@ -9,7 +9,7 @@ const signs: Readonly<Record<string, string>> = {
   "'": '&#39;',
 };
 
-/** Escapes the five signs (OWASP, cross-site scripting prevention); also for quoted attributes. */
+/** Escapes five signs (OWASP, cross-site scripting prevention), for quoted attributes too. */
 export const html = (text: string): string => visible(text).replace(/[&<>"']/g, (sign) => signs[sign] ?? '');
 
 /** `inside` is already HTML. */
@@ -18,16 +18,15 @@ export const element = (name: string, inside: string | readonly string[], kind =
 
 export interface HtmlPage {
   readonly title: string;
-  /** Our own style sheet. */
   readonly css: string;
   /** Already HTML. */
   readonly body: string;
   readonly kind?: string;
-  /** Pictures are embedded as data. */
+  /** Embedded as data. */
   readonly pictures?: true;
 }
 
-/** A complete file that loads nothing; `title` is plain text. */
+/** Loads nothing; `title` is plain text. */
 export function htmlPage({ title, css, body, kind, pictures }: HtmlPage): string {
   const images = pictures === true ? ' img-src data:;' : '';
   return `<!doctype html>
@@ -48,7 +47,7 @@ ${body}
 `;
 }
 
-/** A list without bullets. */
+/** Without bullets. */
 export const plainList = (texts: readonly string[]): string =>
   element(
     'ul',

@@ -1,4 +1,4 @@
-/** JSON for scripts: fixed key order, numbers rounded once, no control characters. */
+/** JSON for scripts: fixed key order, rounded numbers, no control characters. */
 
 /** Four decimals: finer than any tape. */
 const PLACES = 1e4;
@@ -17,7 +17,7 @@ export function roundedChance(value: number): number | null {
 
 const unseen = /[\u007f-\u009f\p{Cf}\p{Zl}\p{Zp}]/gu;
 
-/** Indented, with a final newline. Control characters that JSON allows but a terminal would obey become escapes such as `\u009b`. */
+/** Indented, with a final newline. Control characters that terminals obey become escapes such as `\u009b`. */
 export const jsonText = (value: unknown): string => `${quiet(JSON.stringify(value, null, 2))}\n`;
 
 /** On one line. */

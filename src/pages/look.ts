@@ -1,4 +1,4 @@
-/** Margins, type sizes, rules and colors shared by HTML and PDF papers. */
+/** Margins, type sizes and colors of HTML and PDF papers. */
 import { capital } from '../units/text.ts';
 
 /** Never the only signal: printers may lack color. */
@@ -19,7 +19,7 @@ export type Color = keyof typeof colors;
 export const look = {
   /** Page numbers go inside the margin. */
   margin: { top: 34, side: 46, bottom: 30 },
-  /** The band of strands at the top: height, strands, and the bars woven over ends and middle. */
+  /** The band on top: height, strands, bars over ends and middle. */
   band: { height: 15, strand: 2.5, bar: 14, center: 26, row: 2.6 },
   type: { title: 19, heading: 11.5, text: 10, small: 8.5, fine: 8, loud: 15 },
   leading: 1.25,
@@ -31,11 +31,11 @@ export const look = {
   hand: 17,
   /** Label column width. */
   label: 104,
-  /** Two tables side by side: the first's share of the width, and the gap. */
+  /** Two tables side by side: the first's share, and the gap. */
   halves: { first: 0.61, gap: 0.05 },
 } as const;
 
-/** Splits a notice into the part to see from across the bench and the rest. */
+/** Splits a notice: what to see across the bench, and the rest. */
 export function voices(notice: string): { loud: string; rest: string } {
   const [, loud, rest] = /^([^:]{1,40}): (.+)$/su.exec(notice) ?? [];
   return loud === undefined || rest === undefined

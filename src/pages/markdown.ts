@@ -1,9 +1,9 @@
-/** Markdown in which no text from a file can become a link, heading, table or HTML. */
+/** Markdown in which text can't become a link, heading, table or HTML. */
 import { visible } from '../units/clean.ts';
 
 /**
- * Backslashes before every sign that means something inside or at the start of a line (CommonMark 0.31, 2.4). Round brackets are harmless
- * once square ones are escaped.
+ * Backslashes before signs that mean something (CommonMark 0.31, 2.4). Round brackets are harmless once square
+ * ones are escaped.
  */
 export const escaped = (text: string): string =>
   visible(text)
@@ -15,7 +15,7 @@ export const escaped = (text: string): string =>
     .replace(/:(?=\/\/)/g, '\\:')
     .replace(/\bwww\./gi, (start) => `${start.slice(0, -1)}\\.`);
 
-/** Cells are already Markdown; removes only what would break the row. */
+/** Cells are Markdown already; removes what would break the row. */
 export function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
   const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
   return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
@@ -24,7 +24,7 @@ export function table(head: readonly string[], rows: readonly (readonly string[]
 /** One item per line. */
 export const list = (items: readonly string[]): string => items.map((item) => `- ${item}`).join('\n');
 
-/** Joined by one empty line; empty blocks are dropped. */
+/** Joined by empty lines; drops empty blocks. */
 export const document = (blocks: readonly string[]): string =>
   `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
 

@@ -1,4 +1,4 @@
-/** Screen layout: headings, paragraphs and items within the page width. */
+/** Screen layout: headings, paragraphs and items. */
 import { visible } from '../units/clean.ts';
 import { penFor, type Pen, type Sign } from './pen.ts';
 import { wrap, type Indent, type Units } from '../units/text.ts';
@@ -6,15 +6,15 @@ import { columns, fit } from '../units/width.ts';
 
 export interface ReportOptions {
   readonly units: 'in' | 'cm';
-  /** ANSI colors; the caller has checked NO_COLOR and the terminal. */
+  /** The caller has checked NO_COLOR and the terminal. */
   readonly color: boolean;
   /** Columns. */
   readonly width: number;
-  /** Number of specs to show. */
+  /** Specs to show. */
   readonly top: number;
   /** Adds every finding and the working. */
   readonly why: boolean;
-  /** Adds every candidate, ruled-out ones too. */
+  /** Adds ruled-out candidates too. */
   readonly all: boolean;
 }
 
@@ -24,7 +24,7 @@ export interface Page {
   readonly width: number;
 }
 
-/** Columns before indented text and between table columns; narrower columns than the least are unreadable. */
+/** Columns; narrower table columns than `LEAST` are unreadable. */
 export const INDENT = 2;
 export const GAP = 2;
 export const LEAST = 12;
@@ -39,19 +39,19 @@ export const pageFor = ({ color, units, width }: Pick<ReportOptions, 'color' | '
   width: Number.isFinite(width) ? Math.min(widest, Math.max(narrowest, Math.floor(width))) : widest,
 });
 
-/** A title, underlined across the page. */
+/** Underlined across the page. */
 export const title = ({ pen, width }: Page, text: string): string[] => [
   pen.strong(fit(visible(text), width)),
   pen.quiet('-'.repeat(width)),
 ];
 
-/** An empty line and a heading. */
+/** After an empty line. */
 export const heading = ({ pen, width }: Page, text: string): string[] => [
   '',
   ...wrap(text, width).map((line) => pen.strong(line)),
 ];
 
-/** A wrapped, indented paragraph. */
+/** Wrapped and indented. */
 export const sentence = ({ width }: Page, text: string, indent: number | Indent = 0): string[] =>
   wrap(text, width, indent);
 
@@ -66,7 +66,7 @@ export function item({ width }: Page, text: string, mark: Mark = dash): string[]
 export interface Mark {
   readonly lead: string;
   readonly paint: (text: string) => string;
-  /** Columns before wrapped lines, if not under the first word. */
+  /** Columns before wrapped lines, else under the first word. */
   readonly rest?: number;
 }
 

@@ -1,4 +1,4 @@
-/** The few screen colors; color only repeats what a word says. */
+/** Screen colors; each only repeats what a word says. */
 
 /** Good, fair, poor, ruled out, does not apply, cannot tell. */
 export type Sign = '+' | '~' | '!' | 'x' | '-' | '?';
@@ -12,7 +12,7 @@ export interface Pen {
 const same = (text: string): string => text;
 const plain: Pen = { strong: same, quiet: same, signed: (_, text) => text };
 
-/** Loaded by `loadColors` only when needed: most runs print no color. */
+/** Loaded only when needed: most runs print no color. */
 let colored: Pen | undefined;
 
 /** The sixteen colors of every terminal. */
@@ -27,7 +27,7 @@ export async function loadColors(): Promise<void> {
     '-': ink.dim,
     '?': ink.cyan,
   };
-  // Chalk prints every argument: handed over as they are, `map` would add its own.
+  // Chalk prints every argument, and `map` passes several.
   colored = {
     strong: (text) => ink.bold(text),
     quiet: (text) => ink.dim(text),
@@ -35,5 +35,5 @@ export async function loadColors(): Promise<void> {
   };
 }
 
-/** Colored only if colors were loaded. */
+/** Plain unless colors were loaded. */
 export const penFor = (color: boolean): Pen => (color ? (colored ?? plain) : plain);

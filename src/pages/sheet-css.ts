@@ -1,4 +1,4 @@
-/** The style of HTML papers: a band of strands on top, plain columns, black on white, Letter or A4. */
+/** The style of HTML papers, black on white. */
 
 import { colors, look } from './look.ts';
 
@@ -9,7 +9,7 @@ const serif = '"Source Serif 4", "Iowan Old Style", Palatino, "Book Antiqua", Ge
 const weave = `repeating-linear-gradient(90deg, var(--rust) 0 ${pt(band.row - 0.5)}, var(--ink) ${pt(band.row - 0.5)} ${pt(band.row)})`;
 const strands = `repeating-linear-gradient(180deg, ${colors.cord} 0 ${pt(band.strand - 0.4)}, ${colors.shade} ${pt(band.strand - 0.4)} ${pt(band.strand)})`;
 
-/** Lengths in points, so screen and paper look alike. */
+/** In points, so screen and paper look alike. */
 export const sheetCss = `
 :root { --ink: ${colors.ink}; --soft: ${colors.soft}; --line: ${colors.line}; --rust: ${colors.rust}; --sand: ${colors.sand}; }
 * { box-sizing: border-box; margin: 0; padding: 0; }

@@ -1,4 +1,4 @@
-/** Papers as one self-contained HTML file for browser, mail or printer. */
+/** Papers as one self-contained HTML file. */
 import { element, html, htmlPage } from './html.ts';
 import { voices } from './look.ts';
 import { asPaper, type Block, type Sheet } from './sheet.ts';

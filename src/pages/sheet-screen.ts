@@ -1,4 +1,4 @@
-/** Papers on the screen, within the page width. */
+/** Papers on the screen. */
 import {
   GAP,
   heading,
@@ -22,7 +22,7 @@ import { columns, padRight } from '../units/width.ts';
 
 type Look = Pick<ReportOptions, 'color' | 'units' | 'width'>;
 
-/** What belongs to all of them comes once, at the end. Loads the table library only for papers with tables. */
+/** Cautions they share come once. Loads the table library only when needed. */
 export async function sheetsScreen(sheets: readonly Sheet[], options: Look): Promise<string> {
   const isWide = (block: Block): boolean => block.kind === 'table' && block.noted !== true;
   if (!sheets.some(({ blocks }) => blocks.some(isWide))) return screenOf(sheets, options);
@@ -47,7 +47,7 @@ export function screenOf(sheets: readonly Sheet[], options: Look, tables?: Table
   ]);
 }
 
-/** Counter screens end with their hints and one caution, papers with all cautions. */
+/** Hints for counter screens, all cautions for papers. */
 function footLines(sheets: readonly Sheet[], page: Screen): string[] {
   const feet = sheets.flatMap(({ foot = [] }) => (foot.length === 0 ? [] : [foot]));
   const foot = (feet[0] ?? []).filter((line) => feet.every((other) => other.includes(line)));
@@ -61,7 +61,7 @@ function footLines(sheets: readonly Sheet[], page: Screen): string[] {
 /** Lines of a counter screen. */
 const SCREEN = 24;
 
-/** Answer on line 1; drops spare blocks, last first, until it fits. */
+/** Answer on line 1; drops spare blocks, last first, to fit. */
 function counterLines({ title: name, foot = [], blocks }: Sheet, lead: string, page: Screen): string[] {
   const room = SCREEN - foot.flatMap((line) => sentence(page, line)).length;
   const first = sentence(page, `${name}: ${lead}`).map((line, i) =>
@@ -120,7 +120,7 @@ function itemMark(mark: ItemMark | undefined, place: number, page: Page): Mark |
   return { lead: `  ${String(place + 1)} `, paint: (lead) => lead };
 }
 
-/** Rows indented under a heading, with the note wrapped; as items when too narrow. */
+/** Rows indented, notes wrapped; items when too narrow. */
 function notedLines(table: TableBlock, page: Page): string[] {
   const { columns: heads, rows } = table;
   const texts = rows.map((row) => row.map(visible));
@@ -151,7 +151,7 @@ function notedLines(table: TableBlock, page: Page): string[] {
   ];
 }
 
-/** Labels in one column, wrapped values next to them. */
+/** Labels in one column, values wrapped beside. */
 function pairLines(rows: readonly (readonly [string, string])[], { width, pen }: Page): string[] {
   const labels = Math.max(...rows.map(([label]) => columns(visible(label)))) + 4;
   return rows.flatMap(([label, value]) => {

@@ -1,4 +1,4 @@
-/** Tables on the screen: one column wraps to fit, totals below a line. */
+/** Tables on the screen: one column wraps, totals below a line. */
 import Table from 'cli-table3';
 import { visible } from '../units/clean.ts';
 import { GAP, INDENT, LEAST, type Page } from './page.ts';
@@ -12,7 +12,7 @@ const none = Object.fromEntries(
     .map((name) => [name, '']),
 );
 
-/** Undefined when the page is too narrow for columns. */
+/** Undefined when too narrow for columns. */
 function gridLines(table: TableBlock, width: number): { head: string[]; body: string[] } | undefined {
   const { columns: heads, rows, foot = [] } = table;
   const wide = widthsFor(table, width - INDENT);
@@ -55,7 +55,7 @@ function widthsFor(
   return left < Math.min(LEAST, own) ? undefined : [Math.min(own, left), ...others];
 }
 
-/** In columns; when too narrow, split into several tables or into items. */
+/** In columns, else several tables, else items. */
 export function tableLines(table: TableBlock, page: Page): string[] {
   const grid = gridLines(table, page.width);
   if (grid !== undefined) return [...grid.head.map(page.pen.quiet), ...grid.body];
@@ -64,7 +64,7 @@ export function tableLines(table: TableBlock, page: Page): string[] {
   return parts.flatMap((part, i) => [...(i === 0 ? [] : ['']), ...tableLines(part, page)]);
 }
 
-/** As many even columns as fit next to the labels; the rest below, with the labels again. */
+/** As many even columns as fit beside the labels, the rest below. */
 function partsOf(table: TableBlock, room: number): TableBlock[] {
   const [head, ...heads] = table.columns;
   const own = Math.max(...table.rows.map(([label = '']) => columns(visible(label))));

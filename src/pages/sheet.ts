@@ -1,4 +1,4 @@
-/** A paper as data, for every printer: screen, Markdown, HTML, PDF. */
+/** A paper as data, for every printer. */
 
 import type { Document } from './pdf/document.ts';
 import type { Sign } from './pen.ts';
@@ -7,17 +7,17 @@ import { capital } from '../units/text.ts';
 export interface Column {
   readonly head: string;
   readonly align?: 'right';
-  /** Least screen width, so tables line up. */
+  /** On screen, so tables line up. */
   readonly least?: number;
 }
 
-/** On screen: `apart` adds an empty line, `spare` may be dropped to fit. */
+/** On screen: `apart` adds an empty line, `spare` may be dropped. */
 interface Placed {
   readonly apart?: true;
   readonly spare?: true;
 }
 
-/** A dash, a number, or a sign. */
+/** A dash when missing. */
 export type ItemMark = 'number' | Sign;
 
 /** Texts are raw; printers escape them. */
@@ -31,29 +31,28 @@ type SomeBlock =
   | { readonly kind: 'text'; readonly text: string; readonly tone?: 'strong' | 'quiet' }
   | { readonly kind: 'list'; readonly items: readonly string[]; readonly mark?: ItemMark }
   | { readonly kind: 'pairs'; readonly rows: readonly (readonly [label: string, value: string])[] }
-  /** `foot` holds totals; `total` is the main one. */
+  /** `foot` holds totals; `total` is the main one's index. */
   | {
       readonly kind: 'table';
       readonly columns: readonly Column[];
       readonly rows: readonly (readonly string[])[];
       readonly foot?: readonly (readonly string[])[];
-      /** Index in `foot`. */
       readonly total?: number;
-      /** May sit next to the next table on a wide page. */
+      /** May sit beside the next table. */
       readonly half?: true;
-      /** The last column is a note that takes the rest of the line and wraps. */
+      /** The last column takes the rest and wraps. */
       readonly noted?: true;
-      /** All columns but the first share the width and wrap. */
+      /** All but the first share the width and wrap. */
       readonly even?: true;
     }
   /** Check boxes. */
   | { readonly kind: 'boxes'; readonly items: readonly string[] }
   /** Writing lines. */
   | { readonly kind: 'blanks'; readonly labels: readonly string[] }
-  /** Blocks with a picture beside them; screens omit the picture. */
+  /** Screens omit the picture. */
   | { readonly kind: 'beside'; readonly picture: Drawing; readonly blocks: readonly Block[] };
 
-/** A finished picture, in points. */
+/** Finished, in points. */
 export interface Drawing {
   readonly width: number;
   readonly height: number;
@@ -66,22 +65,22 @@ export interface Drawing {
 
 export interface Sheet {
   readonly title: string;
-  /** The answer of a counter sheet, after the title on line 1. */
+  /** A counter sheet's answer, on line 1. */
   readonly lead?: string;
   /** Replaces the cautions on screen. */
   readonly foot?: readonly string[];
   readonly shop: string;
   /** Below the title. */
   readonly about: readonly string[];
-  /** Comes before anything else. */
+  /** Comes first. */
   readonly notice: string | undefined;
   readonly blocks: readonly Block[];
-  /** House rules; the cautions follow. */
+  /** House rules. */
   readonly rules: readonly string[];
   readonly cautions: readonly string[];
 }
 
-/** For page printers: the answer becomes the first paragraph. */
+/** For page printers: the answer becomes a paragraph. */
 export const asPaper = ({ lead, ...sheet }: Sheet): Sheet =>
   lead === undefined
     ? sheet
@@ -89,7 +88,7 @@ export const asPaper = ({ lead, ...sheet }: Sheet): Sheet =>
 
 type CounterSheet = Pick<Sheet, 'title' | 'blocks' | 'cautions'> & Required<Pick<Sheet, 'lead' | 'foot'>>;
 
-/** A sheet for the counter only. */
+/** For the counter only. */
 export const counterSheet = (sheet: CounterSheet): Sheet => ({
   shop: '',
   about: [],
@@ -101,7 +100,7 @@ export const counterSheet = (sheet: CounterSheet): Sheet => ({
 /** A plain paragraph. */
 export const paragraph = (text: string): Block => ({ kind: 'text', text });
 
-/** For an order we could not read; its errors are printed separately. */
+/** For an order we could not read; errors are printed separately. */
 export const unreadSheet = ({ file, order }: { file: string; order?: string | undefined }): Sheet =>
   counterSheet({
     title: order === undefined ? file : `${order} in ${file}`,
@@ -111,7 +110,7 @@ export const unreadSheet = ({ file, order }: { file: string; order?: string | un
     foot: [],
   });
 
-/** Empty when there are no blocks. */
+/** Empty without blocks. */
 export const under = (text: string, blocks: readonly Block[]): Block[] => {
   const full = blocks.filter((block) => !isEmpty(block));
   return full.length === 0 ? [] : [{ kind: 'heading', text }, ...full];

@@ -23,17 +23,17 @@ const next = (elbowWidth: number, frameWidth: number): Next => ({
   low: 12,
 });
 
-/** A frame this much narrower or higher, in inches, rubs elsewhere or not at all [choice]. */
+/** A frame narrower or higher by this rubs elsewhere or not at all, inches [choice]. */
 const NARROWER = 0.25;
 const HIGHER = 1;
-/** A smaller gain in chance does not count [choice]. */
+/** A smaller gain does not count [choice]. */
 const SURER = 0.05;
-/** Chances above this are equal [choice]; then it must be narrower by about two strands, inches. */
+/** Above this, chances are equal; then it must be two strands narrower, inches [choice]. */
 const SURE = 0.95;
 const STRAND = 0.4;
 const ROUNDING = 1e-9;
 
-/** 2 for a wider frame, 1 for one neither narrower nor higher, 0 otherwise. */
+/** 2 if wider, 1 if neither narrower nor higher, else 0. */
 export function rubsAgain({ order, current: { frame } }: Worn, { buckle, low }: FrameParts): 0 | 1 | 2 {
   if (frame === undefined || !order.horse.trouble.includes('buckle-rub')) return 0;
   if (buckle.frameWidth > frame.width + ROUNDING) return 2;
@@ -41,7 +41,7 @@ export function rubsAgain({ order, current: { frame } }: Worn, { buckle, low }: 
   return narrower || low >= frame.low + HIGHER - ROUNDING ? 0 : 1;
 }
 
-/** Wider at the elbow, or neither clearly surer nor clearly narrower. */
+/** Wider, or neither clearly surer nor clearly narrower. */
 function gallsAgain({ order, current: { cords } }: Worn, { clearance, elbowWidth }: Next): boolean {
   if (cords === undefined || !isGalled(order)) return false;
   const now = cords.clearance.likely;

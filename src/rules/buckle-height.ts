@@ -1,4 +1,4 @@
-/** Does the buckle sit high enough above the elbow, and below the widest part of the barrel? */
+/** Does the buckle sit high enough, yet below the barrel's widest part? */
 import { defaultModel } from '../numbers/numbers.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { dist, gap, overlap, say, type Phrase } from '../units/phrase.ts';

@@ -25,7 +25,7 @@ const notTaken = ({ shop }: Seen<CaseFacts, 'shop.buckles'>, { strands, buckle }
     ? say`the ${buckle.id} buckle does not take ${count(strands)} strands`
     : say`none of the shop's buckles take ${count(strands)} strands`;
 
-/** A straight spreads right below the bar; a roper stays pinched. */
+/** Straights spread right below the bar; ropers stay pinched. */
 const widthBelow = ({ style, width, buckleWidth }: Parts): number =>
   style === 'straight' ? width : buckleWidth;
 

@@ -1,4 +1,4 @@
-/** Does the leading edge stay clear of the elbow, and how sure is that? */
+/** Does the leading edge stay clear of the elbow? */
 import { defaultModel } from '../numbers/numbers.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { chance, dist, gap, overlap, say, type Phrase } from '../units/phrase.ts';
@@ -16,7 +16,7 @@ const at = (inches: number, likely: number, where: 'cinch' | 'buckle' = 'cinch')
 
 type Parts = Seen<Candidate, `clearance.${'inches' | 'floor' | 'skin' | 'where' | 'chance'}`>;
 
-/** Thin skin needs an inch or so; against muscle anything short of the elbow line will do. */
+/** Against muscle, anything short of the elbow line will do. */
 const clears = (_: unknown, { clearance: { inches, floor, skin, where, chance: sure } }: Parts): Phrase =>
   skin
     ? say`should clear the elbow by about ${gap(inches)}; ${chance(sure)} to keep the ${dist(floor)} it needs`

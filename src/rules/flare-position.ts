@@ -1,4 +1,4 @@
-/** Does a high flare crowd the armpit because the ring is far forward? */
+/** Does a high flare crowd the armpit under a forward ring? */
 import { defaultModel } from '../numbers/numbers.ts';
 import { say } from '../units/phrase.ts';
 import { rule } from './rule.ts';

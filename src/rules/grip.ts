@@ -23,7 +23,7 @@ export const grip = rule({
       };
     }
     const why = listed(slipNeed.because);
-    // A saddle that creeps forward takes the cinch to the elbow, where a high flare has no room.
+    // A saddle creeping forward takes the cinch to the elbow: no room for a high flare.
     const creeps = order.horse.trouble.includes('creeps-forward');
     if (style === 'low-flare' && creeps) {
       return {

@@ -1,4 +1,4 @@
-/** Does this length leave enough latigo between ring and buckle, but not too much? */
+/** Does this length leave enough latigo, but not too much? */
 import { defaultModel } from '../numbers/numbers.ts';
 import { dist, overlap, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';

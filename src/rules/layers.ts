@@ -1,4 +1,4 @@
-/** Is this many strands strung the usual way, single or double? */
+/** Are the strands strung the usual way, single or double? */
 import { isUsualLayer } from '../cinch/buckles.ts';
 import { count, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';

@@ -1,4 +1,4 @@
-/** Does the length agree with the rule of thumb from the girth? */
+/** Does the length agree with the girth's rule of thumb? */
 import { defaultModel } from '../numbers/numbers.ts';
 import { len, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';

@@ -1,6 +1,6 @@
-/** Dotted paths into what a rule may see, such as "ring.setBack.value"; a final "?" marks what may be missing. */
+/** Dotted paths into what a rule sees; a final "?" marks what may be missing. */
 
-/** A list or an optional value is taken whole. */
+/** Lists and optional values are taken whole. */
 export type PathOf<T> = T extends readonly unknown[]
   ? never
   : T extends object

@@ -1,11 +1,11 @@
-/** How hard would this width press behind the elbow, compared with others? */
+/** How hard would this width press behind the elbow? */
 import type { Candidate } from '../cinch/candidate.ts';
 import { psi, say, type Phrase } from '../units/phrase.ts';
 import { rule } from './rule.ts';
 
-/** Mean limit under a saddle, kPa to psi. None is known for a girth, so nothing is poor [choice]. */
+/** Mean limit under a saddle, kPa to psi; none is known for girths, so nothing is poor [choice]. */
 const MEAN = 13.2 / 6.894757;
-/** Sensors under bandages read up to 42% below the hoop law; we count that both ways [choice]. */
+/** Sensors under bandages read up to 42% below the hoop law; counted both ways [choice]. */
 const SPREAD = 1.42;
 
 const presses = (_: unknown, { pressure }: Pick<Candidate, 'pressure'>): Phrase =>

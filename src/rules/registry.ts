@@ -1,4 +1,4 @@
-/** All rules, in the order they are asked and printed. */
+/** All rules, in the order asked. */
 import { betterThanNow } from './better-than-now.ts';
 import { buckleHeight } from './buckle-height.ts';
 import { buckleRoom } from './buckle-room.ts';

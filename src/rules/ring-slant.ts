@@ -1,4 +1,4 @@
-/** Does the ring hang near plumb over the groove, or pull the cinch forward or back? */
+/** Does the ring hang near plumb over the groove? */
 import { defaultModel } from '../numbers/numbers.ts';
 import { dist, say } from '../units/phrase.ts';
 import { rule } from './rule.ts';

@@ -15,7 +15,7 @@ const PONY = 13;
 
 type Work = Seen<CaseFacts, 'order.use' | 'practice.ponyShare'>;
 
-/** Strands the work needs on a horse of this size; 0 for none. */
+/** Strands the work needs on this size of horse; 0 for none. */
 export function enoughFor({ order: { use }, practice: { ponyShare } }: Work): number {
   const enough = use === undefined ? undefined : work[use]?.enough;
   return enough === undefined ? 0 : enough + (PONY - enough) * ponyShare;

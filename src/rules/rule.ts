@@ -1,4 +1,4 @@
-/** The shape of a rule: one question a maker would ask, and a pure judgment of one cinch. */
+/** A rule: one question, and a pure judgment of one cinch. */
 import type { Facts } from '../horse/facts.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Shop } from '../order/types.ts';
@@ -19,13 +19,13 @@ export const judgements: readonly Judgement[] = [
 
 export interface Verdict<F = CaseFacts, C = Candidate> {
   readonly judgement: Judgement;
-  /** Worded when read, because many cinches are judged and few are shown. */
+  /** Worded when read: many cinches are judged, few shown. */
   readonly reason: (facts: F, candidate: C) => Phrase;
-  /** Distance from the nearest bound; positive on the better side. */
+  /** From the nearest bound; positive on the better side. */
   readonly margin?: number;
 }
 
-/** Why we believe the rule; `source` names an entry of `sources`. */
+/** `source` names an entry of `sources`. */
 export type Evidence =
   | { readonly basis: 'published'; readonly source: string; readonly where: string }
   | {
@@ -42,7 +42,7 @@ export interface CaseFacts extends Facts {
   readonly current: Current;
 }
 
-/** The current cinch, as far as somebody described it. */
+/** As far as somebody described it. */
 export interface Current {
   readonly frame: { readonly width: number; readonly low: number } | undefined;
   readonly cords: Seen<Candidate, 'elbowWidth' | 'clearance.likely'> | undefined;
@@ -55,7 +55,7 @@ export interface Rule<F extends string = string, C extends string = string> {
   /** Same as the file name, never reused. */
   readonly id: string;
   readonly question: string;
-  /** What `judge` receives. "?" marks what may be missing; then `judge` must say what happens. */
+  /** What `judge` receives; it must handle a missing path marked "?". */
   readonly reads: readonly F[];
   readonly looks: readonly C[];
   readonly evidence: readonly Evidence[];
@@ -64,7 +64,7 @@ export interface Rule<F extends string = string, C extends string = string> {
     facts: Seen<CaseFacts, F>,
     candidate: Seen<Candidate, C>,
   ) => Verdict<Seen<CaseFacts, F>, Seen<Candidate, C>>;
-  /** At least one for each entry of `can`; run as tests and printed in docs/rules.md. */
+  /** At least one per entry of `can`; tests, and shown in docs/rules.md. */
   readonly examples: readonly {
     readonly shows: string;
     readonly facts: Seen<CaseFacts, F>;
@@ -74,7 +74,7 @@ export interface Rule<F extends string = string, C extends string = string> {
   readonly since: string;
 }
 
-/** A rule that can judge any facts and cinch. */
+/** Judges any facts and cinch. */
 export interface AnyRule extends Omit<Rule, 'judge' | 'examples'> {
   readonly judge: (facts: CaseFacts, candidate: Candidate) => Verdict;
   readonly examples: readonly {
@@ -85,6 +85,6 @@ export interface AnyRule extends Omit<Rule, 'judge' | 'examples'> {
   }[];
 }
 
-/** Names the type parameters once, so `judge` sees exactly what `reads` and `looks` list. */
+/** Names the type parameters once, so `judge` sees exactly `reads` and `looks`. */
 export const rule = <const F extends FactPath, const C extends PartPath>(entry: Rule<F, C>): Rule<F, C> =>
   entry;

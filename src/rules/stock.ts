@@ -8,7 +8,7 @@ import { count, say, type Phrase } from '../units/phrase.ts';
 import type { Seen } from './paths.ts';
 import { rule, type CaseFacts, type Judgement, type Verdict } from './rule.ts';
 
-/** What prevents tying is said before what delays it. */
+/** What prevents tying comes before what delays it. */
 const severity: Readonly<Record<Judgement, number>> = {
   refuse: 5,
   'cannot-tell': 4,
@@ -95,7 +95,7 @@ type Needs = Seen<CaseFacts, 'order.quantity' | 'shop.cords' | 'shelf'>;
 type Parts = Seen<Candidate, 'buckle.id' | 'buckle.onHand' | 'buckle.orderable' | 'cordFeet' | 'accentFeet'>;
 type StockVerdict = Verdict<Needs, Parts>;
 
-/** Ties go to the first: a buckle is easier to change than a cord. */
+/** Ties go to the first: buckles are easier to change than cord. */
 const worseOf = (first: StockVerdict, second: StockVerdict): StockVerdict =>
   severity[second.judgement] > severity[first.judgement] ? second : first;
 
@@ -133,7 +133,6 @@ const accentCord = wordsOf(
 
 const noColor: StockVerdict = { judgement: 'not-applicable', reason: () => say`no color chosen` };
 
-/** Not applicable when no color is chosen. */
 function cordVerdict(cord: CordShelf, feet: () => number, words: CordWords): StockVerdict {
   if (cord.colors.length === 0) return noColor;
   if (cord.unknown !== undefined) return { judgement: 'cannot-tell', reason: words.unknown };

@@ -9,7 +9,7 @@ const EIGHTH = 0.125;
 /** The nearest even length, inches. */
 export const evenLength = (length: number): number => 2 * Math.round(length / 2);
 
-/** Within an eighth, as nobody ties closer: 76 cm is a 30 in cinch. */
+/** Within an eighth, as nobody ties closer: 76 cm is 30 in. */
 export const isEven = (length: number): boolean => Math.abs(length - evenLength(length)) <= EIGHTH;
 
 export const usualLength = rule({

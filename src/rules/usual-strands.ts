@@ -1,4 +1,4 @@
-/** Do makers tie this many strands for this set-back and size of horse? */
+/** Do makers tie this many strands here? */
 import { isTied, isUsual, type StrandBand } from '../horse/practice.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import { count, say, type Phrase } from '../units/phrase.ts';
@@ -14,11 +14,11 @@ const facts = { practice };
 type Bands = Seen<CaseFacts, 'practice.straight' | 'practice.roper'>;
 type Parts = Seen<Candidate, 'style' | 'strands'>;
 
-/** What makers tie in this style. */
+/** In this style. */
 export const bandOf = ({ practice }: Bands, { style }: Pick<Parts, 'style'>): StrandBand =>
   style === 'straight' ? practice.straight : practice.roper;
 
-/** First and last odd count within half a step of a bound. */
+/** Odd counts within half a step of a bound. */
 const first = (low: number): number => 2 * Math.ceil((low - 2) / 2 - 1e-9) + 1;
 const last = (high: number): number => 2 * Math.floor(high / 2 + 1e-9) + 1;
 

@@ -6,7 +6,7 @@ export type AgeRead = { ok: true; years: number } | { ok: false; why: string; su
 const years = new Set(['y', 'yr', 'yrs', 'year', 'years']);
 const months = new Set(['mo', 'mos', 'month', 'months']);
 
-/** Text -> years. Errors: no unit, an unknown unit ("m" could be meters), not a plain number. */
+/** Errors: no unit, an unknown unit ("m" could be meters), not a plain number. */
 export function parseAge(text: string): AgeRead {
   const clean = tidy(text).toLowerCase();
   const parts = /^([\d./ -]+?) ?([a-z]+)\.?$/.exec(clean.slice(0, 40));

@@ -1,4 +1,4 @@
-/** Currencies and the decimals of their smallest coin, as ISO 4217 lists them. */
+/** Currencies and their decimals, from ISO 4217. */
 
 export interface Currency {
   readonly code: string;
@@ -6,7 +6,7 @@ export interface Currency {
   readonly exponent: number;
 }
 
-/** Two decimals (ISO 4217, list one; from memory, checked against another table in tests). */
+/** Two decimals (ISO 4217, list one; from memory, a test checks another table). */
 const cents =
   'AED AFN ALL AMD AOA ARS AUD AWG AZN BAM BBD BDT BGN BMD BND BOB BRL BSD BTN BWP BYN BZD CAD CDF CHF CNY COP ' +
   'CRC CUP CVE CZK DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP GEL GHS GIP GMD GTQ GYD HKD HNL HTG HUF IDR ILS INR ' +
@@ -28,10 +28,9 @@ const exponents: ReadonlyMap<string, number> = new Map([
   ),
 ]);
 
-/** Every code that is taken. */
 export const currencyCodes: readonly string[] = [...exponents.keys()].sort();
 
-/** undefined when ISO 4217 does not list the code. */
+/** Undefined when ISO 4217 lacks the code. */
 export function currencyOf(code: string): Currency | undefined {
   const exponent = exponents.get(code);
   return exponent === undefined ? undefined : { code, exponent };

@@ -1,4 +1,4 @@
-/** Calendar days as ISO 8601 writes them, such as 2026-11-20. */
+/** Calendar days in ISO 8601, such as 2026-11-20. */
 
 export type DayRead = { ok: true; day: string } | { ok: false; why: string; suggestion?: string };
 
@@ -6,7 +6,7 @@ const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const firstYear = 1900;
 const lastYear = 2199;
 
-/** Returns the text when the day exists. Errors: another format, no such day. */
+/** Errors: another format, no such day. */
 export function parseDay(text: string): DayRead {
   const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (parts === null) return otherWriting(text);
@@ -41,7 +41,7 @@ const pad = (count: number): string => String(count).padStart(2, '0');
 
 const monthNames = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
-/** A day as customers read it: "Nov 20, 2026". */
+/** For customers: "Nov 20, 2026". */
 export function dayText(day: string): string {
   const [year = '', month = '1', date = '1'] = day.split('-');
   return `${monthNames[Number(month) - 1] ?? month} ${String(Number(date))}, ${year}`;
@@ -50,7 +50,7 @@ export function dayText(day: string): string {
 /** Days since 1970-01-01. */
 export type DayNumber = number;
 
-/** Years start in March here, so the leap day comes last; 400 years have 146 097 days. */
+/** Years start in March, so the leap day comes last; 400 years have 146 097 days. */
 export function dayNumber(day: string): DayNumber {
   const [year = 0, month = 0, date = 0] = day.split('-').map(Number);
   const fromMarch = month > 2 ? year : year - 1;

@@ -1,9 +1,8 @@
-/** Cord as the bench measures it: feet and inches, to the eighth. */
+/** Cord in feet and inches, to the eighth. */
 
-/** Eighths of an inch in a foot. */
 export const EIGHTHS_A_FOOT = 96;
 
-/** Rounds down: cord that is not there is not counted. */
+/** Rounds down, so we never count cord we lack. */
 export const wholeEighths = (feet: number): number => Math.floor(feet * EIGHTHS_A_FOOT);
 
 /** Eighths of an inch as inches. */

@@ -8,7 +8,7 @@ const pattern = /^(\d{1,3})(?:\.(\d+)(?: (\d{1,3}) ?\/ ?(\d{1,3}))?)?$/;
 
 const no = (why: string): HandsRead => ({ ok: false, why });
 
-/** Hands without the unit ("15.2", "15 1/2") -> inches. Errors: "15.4" (that is 16.0), "15.10" (one digit only), "15 1/2". */
+/** Takes "15.2" or "15.2 1/2". Errors: "15.4" (that is 16.0), "15.10" (one digit only), "15 1/2". */
 export function parseHands(text: string): HandsRead {
   const parts = pattern.exec(text);
   if (parts === null) {

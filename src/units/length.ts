@@ -8,7 +8,7 @@ export type LengthRead = { ok: true; inches: Inches } | { ok: false; why: string
 
 export type LengthUnit = 'in' | 'cm' | 'mm' | 'ft' | 'hh';
 
-/** As exact fractions. 2.54 cm per inch: NIST SP 811, appendix B. */
+/** 2.54 cm per inch: NIST SP 811, appendix B. */
 const inchesPer: Readonly<Record<LengthUnit, Exact>> = {
   in: { over: 1, under: 1 },
   cm: { over: 50, under: 127 },
@@ -49,7 +49,7 @@ export function parseLength(text: string): LengthRead {
   return whyNot(clean);
 }
 
-/** Whether a word is one of the units lengths take, and which: "inches" -> in. */
+/** "inches" gives in; undefined for no unit of length. */
 export function unitOf(word: string): LengthUnit | undefined {
   return unitWords.get(word);
 }
@@ -78,7 +78,6 @@ function fromFeet([, feetText = '', , inchText = '', word = '']: RegExpExecArray
   return { ok: true, inches: toNumber({ over: feet.exact.over * 12 * under + over, under }) };
 }
 
-/** The most useful thing to say about text that is no length. */
 function whyNot(text: string): LengthRead {
   const comma = decimalComma.exec(text);
   if (comma !== null) return fromComma(comma);

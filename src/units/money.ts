@@ -1,11 +1,11 @@
-/** Money as whole cents, and rates as exact fractions: never a rounded double. */
+/** Money in whole cents; rates as exact fractions. */
 import type { Currency } from './currency.ts';
 import type { Exact } from './number.ts';
 
 /** 1250 is 12.50 in a currency with cents. */
 export type Minor = number;
 
-/** `under` is above 0; exact until a line is printed. */
+/** `under` is above 0. */
 export interface Rate {
   readonly over: bigint;
   readonly under: bigint;
@@ -14,36 +14,36 @@ export interface Rate {
 /** A written number as a fraction. */
 export const rateOf = ({ over, under }: Exact): Rate => ({ over: BigInt(over), under: BigInt(under) });
 
-/** Errors: RangeError when it is not whole. */
+/** @throws RangeError when not whole */
 export const wholeRate = (value: number): Rate => ({ over: BigInt(value), under: 1n });
 
-/** Product of fractions; of none it is 1. */
+/** Product; 1 when there is none. */
 export const times = (...rates: readonly Rate[]): Rate =>
   rates.reduce((a, b) => ({ over: a.over * b.over, under: a.under * b.under }), { over: 1n, under: 1n });
 
-/** Sum of fractions; of none it is 0. */
+/** Sum; 0 when there is none. */
 export const plus = (...rates: readonly Rate[]): Rate =>
   rates.reduce((a, b) => ({ over: a.over * b.under + b.over * a.under, under: a.under * b.under }), {
     over: 0n,
     under: 1n,
   });
 
-/** Errors: RangeError when b is 0. */
+/** @throws RangeError when b is 0 */
 export function dividedBy(a: Rate, b: Rate): Rate {
   if (b.over === 0n) throw new RangeError('cannot divide by 0');
   const sign = b.over < 0n ? -1n : 1n;
   return { over: sign * a.over * b.under, under: sign * a.under * b.over };
 }
 
-/** So many percent as a fraction. */
+/** Percent as a fraction. */
 export const percentRate = (percent: Rate): Rate => ({ over: percent.over, under: percent.under * 100n });
 
-/** For showing a quantity next to its amount; never for money. */
+/** For quantities; never for money. */
 export const toDouble = ({ over, under }: Rate): number => Number(over) / Number(under);
 
 /**
- * To the nearest whole, halves away from zero, as bills and sales tax tables do [common practice]. Totals add printed lines, so no drift
- * builds up. Errors: RangeError beyond what a double holds exactly.
+ * To the nearest whole, halves away from zero, as sales tax tables do [common practice].
+ * @throws RangeError beyond what a double holds exactly
  */
 export function rounded({ over, under }: Rate): Minor {
   const size = over < 0n ? -over : over;
@@ -56,7 +56,10 @@ export function rounded({ over, under }: Rate): Minor {
 export const amountOf = (unit: Minor, ...rates: readonly Rate[]): Minor =>
   rounded(times(wholeRate(unit), ...rates));
 
-/** Adds printed lines exactly. Errors: RangeError beyond what a double holds exactly. */
+/**
+ * Exact sum.
+ * @throws RangeError beyond what a double holds exactly
+ */
 export function sumOf(amounts: readonly Minor[]): Minor {
   const sum = amounts.reduce((total, amount) => total + BigInt(amount), 0n);
   return rounded({ over: sum, under: 1n });
@@ -64,11 +67,11 @@ export function sumOf(amounts: readonly Minor[]): Minor {
 
 export type AmountRead = { ok: true; decimals: number } | { ok: false; why: string; suggestion?: string };
 
-/** More than any shop needs, and exact in a double. */
+/** More than shops need; exact in a double. */
 const mostDigits = 7;
 const mostDecimals = 4;
 
-/** "12.50" or "12" in any currency. Errors: a sign, comma or currency, too many digits. */
+/** Errors: a sign, comma or currency, too many digits. */
 export function readAmount(text: string): AmountRead {
   const [, whole = '', part = ''] = /^(\d+)(?:\.(\d+))?$/.exec(text) ?? [];
   if (whole !== '' && whole.length <= mostDigits && part.length <= mostDecimals) {
@@ -84,13 +87,13 @@ export function readAmount(text: string): AmountRead {
     : { ok: false, why, suggestion: bare };
 }
 
-/** undefined when it has more decimals than the currency. */
+/** Undefined with more decimals than the currency. */
 export function minorOf(text: string, { exponent }: Currency): Minor | undefined {
   const [whole = '', part = ''] = text.split('.');
   return part.length > exponent ? undefined : Number(whole + part.padEnd(exponent, '0'));
 }
 
-/** "12.50", "-3.00"; "1500" in a currency without cents. */
+/** "12.50"; "1500" in a currency without cents. */
 export function amountText(amount: Minor, { exponent }: Currency): string {
   const digits = String(Math.abs(amount)).padStart(exponent + 1, '0');
   const whole = digits.slice(0, digits.length - exponent);

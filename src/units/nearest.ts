@@ -1,12 +1,12 @@
-/** Finds the right word for a wrong one, only for hints. */
+/** Finds the right word for a wrong one, for hints. */
 import { distance } from 'fastest-levenshtein';
 
-/** Longer input is not a slip; comparing it costs time. */
+/** Longer input is no slip, and slow to compare. */
 const longest = 40;
 
 /**
- * The nearest allowed word, or undefined: same letters in another spelling, else about one wrong letter in three ("nmae" -> "name"), else
- * the one word that contains it ("girth" -> "heart-girth") or shares its stem ("rope" -> "roping").
+ * Undefined when none is near. Same letters, else at most one wrong in three ("nmae" -> "name"), else the one
+ * word that contains it ("girth" -> "heart-girth") or shares its stem ("rope" -> "roping").
  */
 export function nearestWord(word: string, allowed: readonly string[]): string | undefined {
   if (word.length > longest || plain(word) === '') return undefined;
@@ -36,7 +36,7 @@ function byDistance(word: string, allowed: readonly string[]): string | undefine
   return best;
 }
 
-/** Counts wrong, missing and extra letters; a swapped pair counts once. */
+/** Wrong, missing and extra letters; a swapped pair counts once. */
 function slips(word: string, candidate: string): number {
   let least = distance(word, candidate);
   for (let i = 1; i < word.length; i++) {
@@ -52,14 +52,14 @@ function byPart(word: string, allowed: readonly string[]): string | undefined {
   return fitting.length === 1 ? fitting[0] : undefined;
 }
 
-/** Whole words only. When several share the stem, none is named. */
+/** None when several share the stem. */
 function byStem(word: string, allowed: readonly string[]): string | undefined {
   const stem = stemOf(plain(word));
   const fitting = allowed.filter((candidate) => stemOf(plain(candidate)) === stem);
   return stem.length >= 3 && fitting.length === 1 ? fitting[0] : undefined;
 }
 
-/** rope, ropes, roper and roping all give "rop". */
+/** rope, ropes and roping all give "rop". */
 function stemOf(word: string): string {
   const stem = /^(.{3,}?)(?:ings?|ers?|ed|e?s|ies|e|y)$/u.exec(word)?.[1] ?? word;
   return stem.replace(/^(.{2,})(.)\2$/u, '$1$2');

@@ -1,6 +1,5 @@
 /** Plain numbers ("4.25", "7/8", "16 1/2", "16½") as exact fractions. */
 
-/** Exact until the one division at the end. */
 export interface Exact {
   over: number;
   under: number;
@@ -10,7 +9,7 @@ const mostDigits = 6;
 
 export type NumberRead = { ok: true; exact: Exact } | { ok: false; why: string; suggestion?: string };
 
-/** Source of a pattern for number text; no capturing groups. */
+/** Pattern source; no capturing groups. */
 export const numberPattern = String.raw`(?:\d[\d.]*[ -]\d+ ?\/ ?\d+|\d+ ?\/ ?\d+|\d[\d.]*|\.\d+)`;
 
 const glyphs: Readonly<Record<string, string>> = {
@@ -36,7 +35,7 @@ const glyphs: Readonly<Record<string, string>> = {
 const glyph = new RegExp(`(\\d?)[ -]?([${Object.keys(glyphs).join('')}])`, 'g');
 
 /**
- * Makes typographic quotes, minus signs, spaces and fractions plain. Written as escapes, since bin/cinchwright reads the program as
+ * Makes typographic quotes, minus signs, spaces and fractions plain; escaped, since bin/cinchwright reads
  * ASCII.
  */
 export function tidy(text: string): string {
@@ -68,7 +67,7 @@ export function parseNumber(text: string): NumberRead {
   return fraction(wholePart, Number(top), Number(bottom));
 }
 
-/** A spreadsheet's extra digits, cut so that the number can be copied back. */
+/** Suggests a spreadsheet's number with fewer digits. */
 function tooLong(decimal: string | undefined): NumberRead {
   const why = `the number has too many digits: at most ${String(mostDigits)} before and ${String(mostDigits)} after the point`;
   const suggestion = decimal === undefined ? '' : String(Number(Number(decimal).toFixed(mostDigits)));
@@ -82,7 +81,7 @@ function fraction(whole: string, top: number, bottom: number): NumberRead {
   return { ok: true, exact: { over: Number(whole) * bottom + top, under: bottom } };
 }
 
-/** Product of two exact fractions. */
+/** Exact product. */
 export function product(a: Exact, b: Exact): Exact {
   return { over: a.over * b.over, under: a.under * b.under };
 }

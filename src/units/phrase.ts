@@ -1,6 +1,5 @@
 /** Words plus quantities: numbers stay numbers until a printer puts them in the reader's units. */
 
-/** A `length` prints to the quarter; a `gap` never too large, an `overlap` never too small; a `chance` in percent. */
 export interface Quantity {
   readonly value: number;
   readonly as:
@@ -12,13 +11,13 @@ export interface Phrase {
   readonly values: readonly (Quantity | string)[];
 }
 
-/** Inches of a finished thing: prints to the quarter. */
+/** Finished inches: printed to the quarter. */
 export const len = (value: number): Quantity => ({ value, as: 'length' });
-/** Computed inches: prints to the eighth on a screen, decimals for scripts. */
+/** Computed inches: eighths on a screen, decimals for scripts. */
 export const dist = (value: number): Quantity => ({ value, as: 'fine-length' });
-/** Room: rounded down on a screen. */
+/** Inches of room: rounded down on a screen. */
 export const gap = (value: number): Quantity => ({ value, as: 'gap' });
-/** Overlap: rounded up on a screen. */
+/** Inches of overlap: rounded up on a screen. */
 export const overlap = (value: number): Quantity => ({ value, as: 'overlap' });
 /** A probability, 0 to 1. */
 export const chance = (value: number): Quantity => ({ value, as: 'chance' });
@@ -50,7 +49,7 @@ export function say(words: TemplateStringsArray, ...values: (Quantity | string)[
 export const joined = (phrases: readonly Phrase[]): Phrase =>
   inARow(phrases, (i) => (i === phrases.length - 1 ? '; ' : ', '));
 
-/** Sentences, or with the given text before each but the first. */
+/** Joined by spaces, or by `before`. */
 export function inARow(phrases: readonly Phrase[], before: (i: number) => string = () => ' '): Phrase {
   const words: string[] = [''];
   const values: Phrase['values'][number][] = [];

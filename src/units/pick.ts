@@ -1,8 +1,8 @@
-/** Elements of lists that must be there, and places in sorted lists. */
+/** List elements that must be there, and places in sorted lists. */
 
 /**
  * Element `i`.
- * @throws RangeError when there is none, which is our bug.
+ * @throws RangeError when there is none: our bug
  */
 export function pick<T>(list: readonly T[], i: number): T {
   const found = list[i];
@@ -10,12 +10,12 @@ export function pick<T>(list: readonly T[], i: number): T {
   return found;
 }
 
-/** 0 up to `count`, without it. */
+/** 0 to `count` - 1. */
 export function upTo(count: number): number[] {
   return Array.from({ length: count }, (_, i) => i);
 }
 
-/** First number below `count` that holds, else `count`; once it holds it must keep holding. */
+/** First number below `count` that holds, else `count`; all later ones must hold. */
 export function firstFrom(count: number, holds: (i: number) => boolean): number {
   let [low, high] = [0, count];
   while (low < high) {

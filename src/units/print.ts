@@ -1,11 +1,11 @@
-/** Lengths for the bench: quarters for finished things, decimals for computed ones. */
+/** Lengths for the bench: quarters when finished, decimals when computed. */
 import type { Inches } from './length.ts';
 
 /** NIST SP 811, appendix B. */
 export const cmPerInch = 2.54;
 const fractions = ['', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
 
-/** `finished` is what a tape can follow ("4 1/4 in", "10.8 cm"); `computed` keeps decimals ("1.24 in"). */
+/** `finished`: "4 1/4 in", "10.8 cm"; `computed`: "1.24 in". */
 export function formatLength(
   inches: Inches,
   unit: 'in' | 'cm' = 'in',

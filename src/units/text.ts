@@ -8,7 +8,7 @@ export type Units = 'in' | 'cm';
 
 const kpaPerPsi = 6.894757;
 
-/** For a tape, or for scripts and `--why`, which want decimals. */
+/** Scripts and `--why` want decimals. */
 export type Reading = 'tape' | 'decimals';
 
 /** Text from files is made visible. */
@@ -22,7 +22,6 @@ export function phraseText({ words, values }: Phrase, units: Units, reading: Rea
 const valueText = (value: Quantity | string, units: Units, reading: Reading): string =>
   typeof value === 'string' ? visible(value) : quantityText(value, units, reading);
 
-/** Room rounds down, overlap up. */
 const rounding = { 'fine-length': 'nearest', gap: 'down', overlap: 'up' } as const;
 
 /** One quantity with its unit. */
@@ -56,34 +55,34 @@ export function chanceText(chance: number): string {
   return percent <= 0 ? '<1%' : `${String(percent)}%`;
 }
 
-/** For lengths known to about that. */
+/** One decimal, for rough lengths. */
 export const roughLength = (inches: number, units: Units): string =>
   `${decimals(units === 'in' ? inches : inches * cmPerInch, 1)} ${units}`;
 
-/** To a twentieth of an inch or a tenth of a centimeter; smaller spreads keep their digits. */
+/** To 0.05 in or 0.1 cm; small spreads keep their digits. */
 export function spreadNumber(inches: number, units: Units): string {
   const cm = inches * cmPerInch;
   if (units === 'cm') return decimals(cm, cm < SMALL ? 2 : 1);
   return inches < SMALL ? smallSpread(inches) : trimmed(Math.round(inches * 20) / 20);
 }
 
-/** The same of a ratio, which has no unit. */
+/** The same for a ratio. */
 export const ratioSpread = (sd: number): string => (sd < SMALL ? smallSpread(sd) : trimmed(sd));
 
-/** Below this, coarse rounding would double a spread or lose it. */
+/** Coarse rounding would double or lose smaller spreads. */
 const SMALL = 0.1;
 
-/** Three decimals where two would be off by a tenth; no trailing zeros. */
+/** Three decimals where two would be off by a tenth. */
 const smallSpread = (value: number): string => String(Number(decimals(value, value < 0.05 ? 3 : 2)));
 
 /** No trailing zeros. */
 const trimmed = (value: number): string => String(Number(decimals(value, 2)));
 
-/** A length or a ratio of the list of inputs. */
+/** For the list of inputs. */
 export function inputText({ value, unit }: { value: number; unit: 'in' | 'ratio' }, units: Units): string {
   if (unit === 'ratio') return decimals(value, 2);
   if (units === 'in') return `${trimmed(value)} in`;
-  // A strand is a few millimeters wide: one decimal is too coarse.
+  // One decimal is too coarse for a strand.
   return Math.abs(value) < 0.5 ? `${trimmed(value * cmPerInch)} cm` : formatLength(value, 'cm');
 }
 
@@ -91,30 +90,32 @@ export function inputText({ value, unit }: { value: number; unit: 'in' | 'ratio'
 export const basisText = ({ kind, basis }: { kind: string; basis: string }): string =>
   basis === kind || kind === 'photo' || basis.startsWith('worked out') ? basis : `${kind}: ${basis}`;
 
-/** First letter in capitals: the start of a sentence. */
+/** First letter in upper case. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** For text after a colon. */
+/** First letter in lower case. */
 export const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
-/** Keeps a number with its unit or fraction. */
 const glued =
   /(?<=\d) (?=(?:in|cm|ft|psi|kPa|%|sq (?:in|cm)|strands?|\d\/\d)(?![\w/]))|(?<=\d sq) (?=in|cm)/g;
 const GLUE = '\u00a0';
 
-/** With no-break spaces instead. */
+/** Keeps a number and its unit on one line. */
 export const glue = (text: string): string => text.replace(glued, GLUE);
 
-/** The same text with all spaces of one kind again. */
+/** Undoes `glue`. */
 export const unglue = (text: string): string => text.replaceAll(GLUE, ' ');
 
-/** Columns before the first line and before the rest. */
+/** In columns. */
 export interface Indent {
   readonly first: number;
   readonly rest: number;
 }
 
-/** Lines of at most `width` columns after their indent; longer words are cut. All page text passes here, so it is made visible here. */
+/**
+ * Lines of at most `width` columns, indent included; longer words are cut. All page text is made visible
+ * here.
+ */
 export function wrap(text: string, width: number, indent: number | Indent = 0): string[] {
   const { first, rest } = typeof indent === 'number' ? { first: indent, rest: indent } : indent;
   const lines: string[] = [];

@@ -1,11 +1,11 @@
 /** Columns a text takes on a screen: 2 for wide signs and emoji, 0 for combining marks. */
 
-/** Wide blocks (Unicode UAX #11, classes W and F, roughly). */
+/** Unicode UAX #11, classes W and F, roughly. */
 const wide =
   /^[\u1100-\u115f\u231a\u231b\u2329\u232a\u23e9-\u23ec\u23f0\u23f3\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\ua000-\ua4cf\ua960-\ua97f\uac00-\ud7a3\uf900-\ufaff\ufe10-\ufe19\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{16fe0}-\u{18dff}\u{1aff0}-\u{1b2ff}\u{1f200}-\u{1f2ff}\u{20000}-\u{3fffd}]/u;
 const pictures = /\p{Emoji_Presentation}|\ufe0f/u;
 const marksOnly = /^[\p{Mn}\p{Me}]+$/u;
-/** One column each, with the no-break space. */
+/** One column each. */
 const plain = /^[\x20-\x7e\xa0]*$/;
 
 let segmenter: Intl.Segmenter | undefined;
@@ -13,12 +13,12 @@ let segmenter: Intl.Segmenter | undefined;
 /** Letters with their accents, whole emoji. */
 export function signs(text: string): string[] {
   if (plain.test(text)) return text.split('');
-  // Made on demand: it is slow and rarely needed.
+  // Slow and rarely needed.
   segmenter ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
   return Array.from(segmenter.segment(text), ({ segment }) => segment);
 }
 
-/** Without color codes. */
+/** Of text without color codes. */
 export function columns(text: string): number {
   if (plain.test(text)) return text.length;
   return signs(text).reduce((sum, sign) => sum + columnsOfSign(sign), 0);
@@ -29,7 +29,7 @@ function columnsOfSign(sign: string): number {
   return wide.test(sign) || pictures.test(sign) ? 2 : 1;
 }
 
-/** Cut with an ellipsis where it does not fit. */
+/** Cut with an ellipsis if too wide. */
 export function fit(text: string, most: number): string {
   if (columns(text) <= most) return text;
   return `${startOf(text, most - 1)}…`;

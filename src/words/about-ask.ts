@@ -1,4 +1,4 @@
-/** The value of each question, in sentences for the counter. */
+/** The value of each question, in sentences. */
 import { answeredByPhoto, type QuestionName } from '../advice/questions.ts';
 import type { AskResult, Worth } from '../advice/ask.ts';
 import type { Mean } from '../math/worth.ts';
@@ -10,15 +10,14 @@ import { chanceText, quantityText, type Units } from '../units/text.ts';
 import type { Unread } from './types.ts';
 import { aCinch } from './counter-words.ts';
 
-/** An order with its questions, or one we could not read. */
 export type AskedOrder =
   | {
       readonly ok: true;
       readonly file: string;
       readonly result: AskResult;
-      /** Needed before cutting first, then most useful first. */
+      /** Before cutting first, then most useful. */
       readonly toAsk: readonly Worth[];
-      /** Offered in place of some of them. */
+      /** In place of some of them. */
       readonly photo: Worth | undefined;
     }
   | Unread;
@@ -33,7 +32,7 @@ export function gainText({ mean, error }: Mean): string {
   return `${String(percent)}%${spread < 1 ? '' : `, give or take ${String(spread)}`}`;
 }
 
-/** "May change the cinch or a verdict: 73%, most often to a straight, 19 strands, 32 in long." */
+/** "May change the cinch or a verdict: 73%, ..." */
 export function changeText({ changes, instead }: Worth, units: Units): string {
   if (changes.mean < 0.005) return 'Changes nothing about what we tie.';
   const most =
@@ -49,7 +48,7 @@ const { 'worth-gain': worthGain, 'worth-change': worthChange } = askingNumbers;
 export const thresholdText = (): string =>
   `A question is worth asking if it adds at least ${chanceText(worthGain.value)}, one remake saved in a hundred (asking takes minutes, a remake hours), or changes the cinch or a verdict at least ${chanceText(worthChange.value)} of the time.`;
 
-/** Questions not worth asking, if any. */
+/** Questions not worth asking. */
 export function leftOutText(worths: readonly Worth[]): string | undefined {
   const left = worths.filter(({ worthAsking }) => !worthAsking).map(({ name }) => name);
   return left.length === 0 ? undefined : `Not worth asking: ${listed(left)}.`;
@@ -65,7 +64,7 @@ export const nothingText = ({ worths }: AskResult): string =>
 export const insteadOf = (toAsk: readonly Worth[]): readonly QuestionName[] =>
   toAsk.map(({ name }) => name).filter((name) => answeredByPhoto.includes(name));
 
-/** Orders with the same name, phone and mail are one customer; orders without a customer sort last. */
+/** Same name, phone and mail: one customer. Orders without a customer sort last. */
 function customerKey({ customer, order }: Order): string {
   const parts = [customer?.name, customer?.phone, customer?.email].map((part) => (part ?? '').trim());
   return parts.every((part) => part === '')
@@ -83,7 +82,7 @@ export interface OfCustomer {
   readonly orders: readonly Asked[];
 }
 
-/** Sorted by customer, then by order. */
+/** Sorted by customer, then order. */
 export function byCustomer(results: readonly AskedOrder[]): OfCustomer[] {
   const groups = new Map<string, Asked[]>();
   for (const result of results) {

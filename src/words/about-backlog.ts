@@ -1,4 +1,4 @@
-/** What every backlog paper says about its orders: cinch, measurements to take again, orders not included. */
+/** What every backlog paper says about its orders. */
 import { problemText } from '../work/problem-text.ts';
 import type { Keyed } from '../work/planned.ts';
 import { under, type Block } from '../pages/sheet.ts';
@@ -8,14 +8,14 @@ import { specName } from './words.ts';
 
 export type BacklogResult = PaperResult<Keyed>;
 
-/** Comes first, so nobody cuts to a length we guessed. */
+/** Comes first, so nobody cuts to a guess. */
 export function provisionalNotice(orders: readonly Pick<Keyed, 'key' | 'ticket'>[]): string | undefined {
   const names = orders.filter(({ ticket }) => !ticket.measured).map(({ key }) => key);
   if (names.length === 0) return undefined;
   return `Do not cut until ring to ring is measured: ${names.join(', ')}. Their lengths, cord and hours may change.`;
 }
 
-/** Horses to look after first, and measurements to take again, per order. */
+/** Horses to look after, and measurements to take again. */
 export function doubtBlocks(orders: readonly Pick<Keyed, 'key' | 'doubts' | 'welfare'>[]): Block[] {
   const items = (of: 'doubts' | 'welfare'): string[] =>
     orders.flatMap((order) => {
@@ -35,7 +35,7 @@ export function takenText({ candidate, takes, ticket }: Keyed): string {
   return `${many}${specName(candidate)}, ${why}`;
 }
 
-/** Orders not included, with the reason. */
+/** Orders not included, and why. */
 export function leftOutBlocks(results: readonly BacklogResult[]): Block[] {
   const items = results.flatMap((result) => {
     const name = result.order === undefined ? '' : `${result.order} `;

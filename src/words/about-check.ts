@@ -1,4 +1,4 @@
-/** A wanted or current cinch in sentences: what was asked, how it stands, what would pass. */
+/** A wanted or current cinch in sentences. */
 import type { RankedSpec } from '../advice/advice.ts';
 import type { Checked, CinchPart } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
@@ -38,37 +38,37 @@ function filledText({ part, taken }: Checked['filled'][number], units: Units): s
 
 export type Standing = 'refused' | 'not sure' | 'passes';
 
-/** Rules that do not apply to a cinch already tied: our shelf, our strand range, and better than itself. */
+/** Rules that do not apply to a cinch already tied. */
 const onlyBeforeTying: ReadonlySet<string> = new Set(['stock', 'strand-range', 'better-than-now']);
 
-/** The findings every printer shows; empty when the cinch can't be laid on the horse. */
+/** Those every printer shows; empty when it can't be laid on the horse. */
 export function findingsOf({ which, judged }: Checked): readonly Finding[] {
   const findings = judged?.findings ?? [];
   return which === 'current' ? findings.filter(({ rule }) => !onlyBeforeTying.has(rule)) : findings;
 }
 
-/** A missing fact here could rule the cinch out. */
+/** A missing fact here could rule it out. */
 const mayDecide = ({ rule, judgement }: Finding): boolean =>
   judgement === 'cannot-tell' && ['elbow-clearance', 'buckle-height', 'buckle-strands'].includes(rule);
 
-/** What can't be laid on the horse is refused. */
+/** A cinch that can't be laid is refused. */
 export const standingOf = (checked: Checked): Standing =>
   checked.judged === undefined ? 'refused' : standingBy(findingsOf(checked));
 
-/** "not sure" while the elbow is poor, or a missing fact could rule it out. */
+/** "not sure" when the elbow is poor or a missing fact may decide. */
 export function standingBy(findings: readonly Finding[]): Standing {
   if (findings.some((f) => f.judgement === 'refuse')) return 'refused';
   const elbow = findings.find((f) => f.rule === 'elbow-clearance')?.judgement;
   return elbow === 'poor' || findings.some(mayDecide) ? 'not sure' : 'passes';
 }
 
-/** What we could not judge although it passes; it must never look good. */
+/** What we could not judge; it must never look good. */
 export const openOf = (checked: Checked): readonly Finding[] =>
   standingOf(checked) === 'refused'
     ? []
     : findingsOf(checked).filter(({ judgement }) => judgement === 'cannot-tell');
 
-/** Undefined when the cinch itself passes. */
+/** Undefined unless refused. */
 export const nearestOf = (checked: Checked): RankedSpec | undefined =>
   standingOf(checked) === 'refused' ? checked.nearest : undefined;
 

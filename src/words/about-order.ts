@@ -1,4 +1,4 @@
-/** The order in sentences: horse and saddle, elbow room, ring, the shop's own numbers. */
+/** The order in sentences: horse, saddle, the shop's own numbers. */
 import type { Facts } from '../horse/facts.ts';
 import type { LearnedKey, Shop } from '../order/types.ts';
 import type { CaseFacts } from '../rules/rule.ts';
@@ -8,7 +8,7 @@ import { formatLength, decimals } from '../units/print.ts';
 import { basisText, capital, inputText, roughLength, spreadNumber, type Units } from '../units/text.ts';
 import { riggingText, troubleName, useNames } from './words.ts';
 
-/** "7/8 position, flat plate rigging; heart girth 73 in; roping; trouble: elbow gall." */
+/** "7/8 position, flat plate rigging; heart girth 73 in; roping; ..." */
 export function situation({ order, girth }: Facts, units: Units): string {
   const { horse, use, quantity } = order;
   const parts = [
@@ -21,7 +21,7 @@ export function situation({ order, girth }: Facts, units: Units): string {
   return `${capital(parts.join('; '))}.`;
 }
 
-/** Elbow room, how sure, and how we know. */
+/** Room, its spread and basis. */
 export function roomText({ room }: Facts, units: Units): string {
   const from = basisText(room);
   const rough = roughLength(room.value, units);
@@ -31,7 +31,7 @@ export function roomText({ room }: Facts, units: Units): string {
   return `Room behind the elbow: ${value}, give or take ${spreadNumber(room.sd, units)} (${from}).`;
 }
 
-/** Where the ring hangs from the groove. */
+/** Where the ring hangs. */
 export function ringText({ ring }: Facts, units: Units): string {
   const off = Math.abs(ring.x);
   const side = ring.x >= 0 ? 'ahead of' : 'behind';
@@ -43,7 +43,7 @@ export function ringText({ ring }: Facts, units: Units): string {
 /** Basis of a least clearance that was learned. */
 export const FLOOR_FOLLOWS = 'kept as far under the required clearance as by default';
 
-/** The model numbers the shop has set; undefined when none. */
+/** Numbers the shop has set; undefined when none. */
 export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): string | undefined {
   if (shop.overridden.length === 0) return undefined;
   const named = shop.overridden.map((key) => {
@@ -55,14 +55,14 @@ export function ownNumbers({ shop, model }: Pick<CaseFacts, 'shop' | 'model'>): 
   return `The shop set its own numbers: ${named.join('; ')}.`;
 }
 
-/** " (the shop's own number)" when set or learned by the shop, else "". */
+/** " (the shop's own number)", or "". */
 export function whoseText({ shop }: Pick<CaseFacts, 'shop'>, key: ModelKey): string {
   if (!shop.overridden.includes(key)) return '';
   const from = learnedText(shop, key);
   return from === undefined ? " (the shop's own number)" : ` (${from.replace(/^from/, 'learned from')})`;
 }
 
-/** "from 212 outcomes of this shop through 2026-11-20"; undefined when not learned. */
+/** "from 212 outcomes of this shop through 2026-11-20". */
 function learnedText({ learned }: Pick<Shop, 'learned'>, key: ModelKey): string | undefined {
   const from = learned?.[key as LearnedKey];
   if (from === undefined) return undefined;

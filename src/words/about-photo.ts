@@ -1,4 +1,4 @@
-/** What a side photo gives, in words: its lengths, the picture, and what it can't show. */
+/** What a side photo gives and can't show, in words. */
 import type { Assumption } from '../horse/estimate.ts';
 import type { PhotoReading, Seen, SeenName } from '../photo/read/reading.ts';
 import type { PhotoWorth } from '../advice/photo-worth.ts';
@@ -46,7 +46,7 @@ export const cannotGive: readonly string[] = [
   'Whether the saddle fits, or stays there when ridden.',
 ];
 
-/** The file, its size, and whether we found it. */
+/** File, size, and whether we found it. */
 export function pictureText({ photo: { photo }, picture }: Read): string {
   const [width, height] = photo.imageSize;
   const size = `${String(width)} x ${String(height)} pixels`;
@@ -82,14 +82,14 @@ const farText = (inches: number, units: Units): string =>
 /** "4.49 in", "11.4 cm". */
 export const seenText = ({ value }: Seen, units: Units): string => formatLength(value, units, 'computed');
 
-/** Share of the variance, in whole percent. */
+/** Of the variance, in whole percent. */
 export const shareText = (share: number): string => decimals(100 * share, 0);
 
 /** Whether the photo contributed to an input. */
 export const isFromPhoto = ({ kind, basis }: Pick<Assumption, 'kind' | 'basis'>): boolean =>
   kind === 'photo' || basis.startsWith('worked out from');
 
-/** For each input a photo can give: its value, or why the photo is not used. */
+/** Inputs a photo can give: the value, or why it is not used. */
 export function usedTexts(assumptions: readonly Assumption[], units: Units): string[] {
   const inputs = ['elbow room', 'ring set-back', 'ring to ring', 'barrel width over depth'];
   return assumptions
@@ -101,7 +101,7 @@ export function usedTexts(assumptions: readonly Assumption[], units: Units): str
     );
 }
 
-/** The chance of our pick with the photo and without. */
+/** The chance of our pick with and without the photo. */
 export function worthTexts({ first, without, firstWithout }: PhotoWorth, units: Units): string[] {
   if (first === undefined) return ['No cinch we tie passes here: see size.'];
   const { clearance } = first.candidate;

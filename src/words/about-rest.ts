@@ -1,4 +1,4 @@
-/** The rest of an advice in sentences: what we assumed, what is ruled out, what a style can't be tied with. */
+/** The rest of an advice: what we assumed and what is ruled out. */
 import type { Advice } from '../advice/advice.ts';
 import type { Refused } from '../advice/refused.ts';
 import type { Assumption } from '../horse/estimate.ts';
@@ -8,14 +8,14 @@ import { basisText, inputText, phraseText, ratioSpread, spreadNumber, type Units
 import { refusedRuns, type RefusedRun } from './refused-runs.ts';
 import { styleName } from './words.ts';
 
-/** One input with value, spread and basis. */
+/** Value, spread and basis. */
 export function assumptionText(entry: Assumption, units: Units): string {
   const { input, sd, unit } = entry;
   const spread = unit === 'ratio' ? ratioSpread(sd) : spreadNumber(sd, units);
   return `${input} ${inputText(entry, units)}, give or take ${spread} (${basisText(entry)})`;
 }
 
-/** One line per run of strand counts that fail the same rule, and per style we can't tie. */
+/** One line per run of counts that fail alike, and per impossible style. */
 export function refusedTexts(advice: Advice, units: Units): string[] {
   const { refused, impossible } = advice;
   const runs = refusedRuns(refused).map((run) => runText(run, units));
@@ -25,7 +25,7 @@ export function refusedTexts(advice: Advice, units: Units): string[] {
   ];
 }
 
-/** Drops "...; the least is 1 in" when the line before ends with it. */
+/** Drops an ending that the line before has too. */
 function withoutRepeat(text: string, before: string | undefined): string {
   const tail = text.lastIndexOf('; ');
   return tail > 0 && before?.endsWith(text.slice(tail)) === true ? text.slice(0, tail) : text;
@@ -35,7 +35,7 @@ function withoutRepeat(text: string, before: string | undefined): string {
 export const impossibleText = (style: Style, { noBuckle, facts }: Advice): string =>
   noBuckle ? `cannot be tied, ${noBuckleText(facts)}` : noSideText(style);
 
-/** No shop buckle takes any of its strand counts. */
+/** No buckle takes any count of the shop. */
 export const noBuckleText = ({ shop: { strands } }: Pick<CaseFacts, 'shop'>): string =>
   `no buckle of the shop file takes ${String(strands.min)} to ${String(strands.max)} strands`;
 
@@ -50,10 +50,10 @@ function runText({ style, from, to, mildest }: RefusedRun, units: Units): string
   return `${styleName(style)}, ${counts} strands: ${which}${refusedText(mildest, units)}`;
 }
 
-/** Why a style and strand count is ruled out. */
+/** Why it is ruled out. */
 export const refusedText = ({ reason }: Refused, units: Units): string => phraseText(reason, units);
 
-/** Nothing passes, and this rule alone rules out the narrowest of each style. */
+/** Nothing passes, and this rule refuses the narrowest of each style. */
 export function onlyFails({ specs, refused }: Pick<Advice, 'specs' | 'refused'>, rule: string): boolean {
   const narrowest = refused.filter(
     (entry) => !refused.some(({ style, strands }) => style === entry.style && strands < entry.strands),

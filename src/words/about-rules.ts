@@ -1,9 +1,9 @@
-/** A rule in sentences: what it can say, and on whose word. */
+/** A rule in sentences, and on whose word. */
 import type { AnyRule, Evidence } from '../rules/rule.ts';
 import { sources, type Source } from '../numbers/sources.ts';
 import { judgementWords, ruleName } from './words.ts';
 
-/** First parts of the paths, each once: "ring" of "ring.x". */
+/** First keys, each once: "ring" of "ring.x". */
 export const firstKeys = (paths: readonly string[]): string[] => [
   ...new Set(paths.map((path) => path.replace(/[.?].*$/, ''))),
 ];
@@ -15,7 +15,7 @@ export const canText = ({ can }: AnyRule): string =>
 /** Whether it can rule a cinch out. */
 export const mayRefuse = ({ can }: AnyRule): boolean => can.includes('refuse');
 
-/** One piece of evidence: kind, source, content. */
+/** Kind, source, content. */
 export function evidenceText(evidence: Evidence): string {
   const source = sourceText(evidence.source);
   switch (evidence.basis) {
@@ -23,7 +23,7 @@ export function evidenceText(evidence: Evidence): string {
       return `published: ${source} (${evidence.where})`;
     case 'practice': {
       const dissent = evidence.dissent === undefined ? '' : `: ${evidence.dissent}`;
-      // "common practice" says it all; a title would add nothing.
+      // A title would add nothing to "common practice".
       const from = evidence.source === 'common-practice' ? '' : ` (${source})`;
       return `trade practice, ${evidence.agreement}${dissent}${from}`;
     }

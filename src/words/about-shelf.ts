@@ -1,17 +1,17 @@
-/** What an order does not find on the shelf, worded the same on every paper. */
+/** What an order lacks on the shelf, worded alike on every paper. */
 import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 import { feetText } from '../units/feet.ts';
 import { under, type Block } from '../pages/sheet.ts';
 import type { Lack, Share } from '../work/shelf.ts';
 
-/** "2 x plain 3, here 2026-12-14; 61 ft of natural body cord, can't get more". */
+/** "2 x plain 3, here 2026-12-14; 61 ft of natural body cord, ...". */
 export const lacksText = ({ lacks }: Share): string =>
   lacks.map((lack) => `${whatText(lack)}, ${supplyText(lack)}${swapText(lack)}`).join('; ');
 
 const swapText = ({ swap }: Lack): string =>
   swap === undefined ? '' : ` (or ${swap}, which we have: what-if shows how it sits)`;
 
-/** What is short per order: first what is coming, then what is not. */
+/** Per order: first what is coming, then what is not. */
 export function shortBlocks(shares: ReadonlyMap<string, Share>, ordered: string): Block[] {
   const texts = (never: boolean): string[] =>
     [...shares].flatMap(([key, share]) =>

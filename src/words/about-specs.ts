@@ -1,4 +1,4 @@
-/** A ranked spec in sentences: its clearance, its rank, and what is less than good. */
+/** A ranked spec in sentences. */
 import type { RankedSpec } from '../advice/advice.ts';
 import type { Finding, Judged } from '../advice/judge.ts';
 import type { Simulated } from '../advice/simulate.ts';
@@ -15,7 +15,7 @@ import {
 } from '../units/text.ts';
 import { judgementWords, ruleName } from './words.ts';
 
-/** Where the cinch comes closest, and how sure the distance is. */
+/** Where it comes closest, and how sure that is. */
 export function nearestText({ inches, sd, station, where }: Clearance, units: Units): string {
   const edge = where === 'buckle' ? "the buckle's frame" : 'the front edge of the cinch';
   const at = `${formatLength(station, units)} up the side from the chest midline`;
@@ -43,7 +43,7 @@ export function findingText({ rule, judgement, reason }: Finding, units: Units, 
   return `${says} ${ruleName(rule)}: ${phraseText(reason, units, reading)}.`;
 }
 
-/** Worst first, before `toTell` filters them. */
+/** Worst first. */
 function notGood({ findings }: Pick<Judged, 'findings'>): Finding[] {
   const order = ['refuse', 'poor', 'cannot-tell', 'acceptable'] as const;
   return order.flatMap((judgement) =>
@@ -51,7 +51,7 @@ function notGood({ findings }: Pick<Judged, 'findings'>): Finding[] {
   );
 }
 
-/** The pressure index only compares widths: `--why` shows it, customers need not hear it. */
+/** The pressure index compares widths: only `--why` shows it. */
 const onlyCompares = ({ rule, judgement }: Finding): boolean =>
   rule === 'pressure-index' && judgement === 'acceptable';
 
@@ -65,10 +65,7 @@ export function marginText({ margin, reason }: Finding, units: Units): string | 
   return `${sign}${as === 'count' ? decimals(margin, 0) : quantityText({ value: margin, as }, units, 'decimals')}`;
 }
 
-/**
- * What every screen and picture tells of a spec, worst first. Skips a fair length while ring to ring is not taped: the first line already
- * says not to cut.
- */
+/** What every screen tells, worst first; fair lengths only once ring to ring is taped. */
 export function toTell(
   judged: Pick<Judged, 'findings'>,
   { lengthNeed }: Pick<Facts, 'lengthNeed'>,
@@ -81,7 +78,7 @@ export function toTell(
 /** Two guesses that differ tell us nothing. */
 const ofLength: ReadonlySet<string> = new Set(['length-agreement', 'latigo-run']);
 
-/** Passes, but touches the elbow more often than a shop accepts: shown as NOT SURE, never counted as passing. */
+/** Passes, but touches the elbow too often: shown as NOT SURE. */
 export const isUnsure = (judged: Pick<Judged, 'judgementOf'>): boolean =>
   judged.judgementOf('elbow-clearance') === 'poor';
 
@@ -91,7 +88,7 @@ export function reasonsUnder(lead: string, findings: readonly Finding[], units: 
   return reasons.size === 0 ? [] : [`${lead}: ${[...reasons].join('; ')}.`];
 }
 
-/** For each length of the specs, and one step either way. */
+/** At each length of the specs, and one step either way. */
 export function latigoText(specs: readonly RankedSpec[], units: Units): string {
   const runs = new Map<number, number>();
   for (const { candidate, evenLengths } of specs) {

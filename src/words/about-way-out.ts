@@ -1,4 +1,4 @@
-/** When nothing passes: the length it would take, or what moving the ring would do. */
+/** When nothing passes: the length it would take, or moving the ring. */
 import type { Advice } from '../advice/advice.ts';
 import { dist, gap, len, say } from '../units/phrase.ts';
 import { noBuckleText, onlyFails } from './about-rest.ts';
@@ -12,7 +12,7 @@ export function wayOutText(advice: Advice, units: Units): string | undefined {
   const { lengthNeed, shop } = advice.facts;
   if (lengthNeed.target.value <= 0)
     return 'Ring to ring leaves no room for a cinch and two latigos: tape it again.';
-  // A cinch that is too short leaves too much latigo and low buckles.
+  // Too short a cinch leaves too much latigo and low buckles.
   const tooShort = lengthNeed.target.value > shop.lengths.max && onlyFails(advice, 'buckle-height');
   if (tooShort || onlyFails(advice, 'latigo-run')) {
     return phraseText(

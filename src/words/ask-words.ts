@@ -1,7 +1,7 @@
-/** The questions in a customer's words: how to measure, and how to stay safe. */
+/** The questions in a customer's words. */
 import type { QuestionName } from '../advice/questions.ts';
 
-/** For the short message; `{horse}` becomes the name or "the horse". */
+/** `{horse}` becomes the name or "the horse". */
 export const shortWords: Readonly<Record<QuestionName, string>> = {
   'ring to ring':
     'Ring to ring. Saddle and pad on, cinch off. Soft tape snug and level under the chest, drawn with a hooked stick.',

@@ -31,7 +31,7 @@ const questions: Readonly<Record<Exclude<QuestionId, 'order'>, string>> = {
 export const questionText = (id: QuestionId, stem: string): string =>
   id === 'order' ? `Order number? Enter for ${visible(stem)}.` : questions[id];
 
-/** A sore first, then what to tie and how sure, then what keeps us from cutting. */
+/** A sore first, then what to tie, then what keeps us from cutting. */
 export function soFarText({ advice, wants }: SizeResult & { readonly ok: true }, units: Units): string {
   const { first, facts } = advice;
   const [welfare] = advice.welfare.map((phrase) => phraseText(phrase, units));

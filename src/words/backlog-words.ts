@@ -1,4 +1,4 @@
-/** What goes with the rows of a backlog: summary, error table, list of columns. */
+/** Summary, error table and column list of a backlog. */
 import { columnNames } from '../work/columns.ts';
 import { total, type Summary } from '../work/summary.ts';
 import type { Row } from '../work/row.ts';

@@ -1,4 +1,4 @@
-/** What a clerk reads aloud: what to tie, how it clears, how sure we are. */
+/** What a clerk reads aloud. */
 import type { Advice } from '../advice/advice.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Buckle, Order, Shop, Style } from '../order/types.ts';
@@ -22,7 +22,7 @@ export function orderName({ order, customer, horse }: Order): string {
 export const horseName = ({ horse }: Pick<Order, 'horse'>): string =>
   horse.name === undefined ? 'the horse' : fit(visible(horse.name), 20);
 
-/** A sore, told to the customer in a message. */
+/** For a message to the customer. */
 export const soreText = (horses: string): string =>
   `Don't ride ${horses} until the sore heals; open or slow to heal, call a vet.`;
 
@@ -37,7 +37,7 @@ const oddsWords: readonly (readonly [least: number, words: string])[] = [
   [0.5, '5 out of 10'],
 ];
 
-/** "4 out of 5 (81%)", rounded down so the words never promise more. */
+/** "4 out of 5 (81%)", rounded down to promise no more. */
 export const oddsText = (chance: number): string => `${chanceWords(chance)} (${chanceText(chance)})`;
 
 /** "4 out of 5". */
@@ -52,18 +52,18 @@ const styleWords: Readonly<Record<Style, string>> = {
   'low-flare': 'low flare',
 };
 
-/** "straight", "high flare", "low flare". */
+/** "high flare". */
 export const shortStyle = (style: Style): string => styleWords[style];
 
-/** "a straight, 19 strands", "a low flare, 23 strands". */
+/** "a straight, 19 strands". */
 export const aCinch = ({ style, strands }: Pick<Candidate, 'style' | 'strands'>): string =>
   `a ${styleWords[style]}, ${String(strands)} strands`;
 
-/** "strung single", "strung double"; a buckle that does not take the strands says so. */
+/** "strung double", or that the buckle does not take them. */
 export const strungText = (layers: Candidate['layers']): string =>
   layers === 0 ? 'which do not take this many strands' : layers === 1 ? 'strung single' : 'strung double';
 
-/** "3 in buckles"; the shop's own name when it has two of that width. */
+/** "3 in buckles", or the shop's name if two share that width. */
 export function bucklesText(buckle: Buckle, { buckles }: Pick<Shop, 'buckles'>, units: Units): string {
   const alike = buckles.filter(({ barWidth }) => barWidth === buckle.barWidth);
   return alike.length > 1
@@ -76,21 +76,21 @@ export interface Telling {
   readonly units: Units;
 }
 
-/** "4 3/4 in wide", "5 3/4 in across the chest, drawn in to 3 in at the buckles". */
+/** "5 3/4 in across the chest, drawn in to 3 in at the buckles". */
 export function wideText({ style, width, buckleWidth }: Candidate, units: Units): string {
   const wide = formatLength(width, units);
   if (style === 'straight') return `${wide} wide`;
   return `${wide} across the chest, drawn in to ${formatLength(buckleWidth, units)} at the buckles`;
 }
 
-/** "on 3 in buckles, strung double", and what to order first. */
+/** "on 3 in buckles, strung double", and what to order. */
 export function buckledText(candidate: Candidate, { advice, units }: Telling): string {
   const { shop, order } = advice.facts;
   const wait = mustBeOrdered(candidate.buckle, order.quantity) ? ' (order the buckles first)' : '';
   return `on ${bucklesText(candidate.buckle, shop, units)}${wait}, ${strungText(candidate.layers)}`;
 }
 
-/** "a straight, 19 strands, 4 3/4 in wide, 32 in long, on 3 in buckles, strung double". */
+/** "a straight, 19 strands, 4 3/4 in wide, 32 in long, ...". */
 export const cinchText = (candidate: Candidate, telling: Telling): string =>
   [
     aCinch(candidate),
@@ -99,7 +99,7 @@ export const cinchText = (candidate: Candidate, telling: Telling): string =>
     buckledText(candidate, telling),
   ].join(', ');
 
-/** "It should clear the elbow by about 1 3/8 in. Marble needs 1 in; the chance of that is 4 out of 5 (81%)." */
+/** "It should clear the elbow by about 1 3/8 in. ..." */
 export function clearText({ cordClearance, clearance }: Candidate, { advice, units }: Telling): string {
   const room = quantityText(gap(cordClearance.inches), units);
   const least = quantityText({ value: cordClearance.floor, as: 'fine-length' }, units);
@@ -110,7 +110,7 @@ export function clearText({ cordClearance, clearance }: Candidate, { advice, uni
   return `It should clear the elbow by about ${room}. ${needs}; ${tight} is ${oddsText(clearance.chance)}.`;
 }
 
-/** Comes before a cinch whose length is not taped. */
+/** For a cinch whose length is not taped. */
 export const notCutText = ({ assumptions }: Pick<Advice, 'assumptions'>): string =>
   assumptions.some(({ kind }) => kind === 'measured' || kind === 'photo')
     ? 'DO NOT CUT: ring to ring is not taped.'

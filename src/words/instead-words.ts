@@ -1,4 +1,4 @@
-/** The alternatives, one row each: other widths, and the other styles. */
+/** The alternatives, one row each: other widths and styles. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Judged } from '../advice/judge.ts';
 import { PLAIN } from '../advice/criteria.ts';
@@ -13,7 +13,7 @@ interface Shown {
   readonly top: number;
 }
 
-/** The next best of the first's style: "17 strands", "92%", "4 1/4 in wide, strung single. Surer, but spreads the pressure less." */
+/** In the same style: "17 strands", "92%", "4 1/4 in wide. Surer, but spreads the pressure less." */
 export function insteadRows(advice: Advice, { units, top }: Shown): string[][] {
   const [first, ...others] = advice.specs.filter(
     ({ candidate }) => candidate.style === advice.first?.candidate.style,
@@ -28,7 +28,7 @@ export function insteadRows(advice: Advice, { units, top }: Shown): string[][] {
     ]);
 }
 
-/** Width, and how else it is made differently from our pick. */
+/** Width, and what else differs from our pick. */
 function sizeText({ candidate: c }: RankedSpec, { candidate: first }: RankedSpec, telling: Telling): string {
   const { advice, units } = telling;
   const wide = c.style === 'straight' ? 'wide' : 'across the chest';
@@ -70,7 +70,7 @@ function whyStyle(style: Style, { slipNeed, order }: Styled['facts']): string {
   return order.use === 'roping' ? 'it has enough strands, or no roper clears' : 'nothing here slips';
 }
 
-/** Each other style, and why it is not first. */
+/** Other styles, and why they are not first. */
 export const styleRows = (advice: Advice, units: Units): string[][] =>
   advice.otherStyles.map((other) => styleRow(other, advice, units));
 
@@ -79,7 +79,7 @@ function styleRow({ style, spec, why, criterion }: OtherStyle, advice: Advice, u
   if (spec === undefined || advice.first === undefined)
     return [name, '', `Ruled out: ${phraseText(why, units).replace(': ', ', ')}.`];
   const chance = chanceText(spec.candidate.clearance.chance);
-  // The line above already says the need is plain.
+  // The line above says the need is plain.
   const note =
     criterion === PLAIN
       ? besideText(spec, advice, units)

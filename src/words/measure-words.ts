@@ -1,4 +1,4 @@
-/** What to measure and what it gains; what is already taped. */
+/** What to measure and what it gains. */
 import type { Advice } from '../advice/advice.ts';
 import type { Ask } from '../advice/measure-next.ts';
 import type { Facts } from '../horse/facts.ts';
@@ -14,7 +14,7 @@ const MOST = 3;
 const isUseful = ({ beforeCutting, couldEarn, chanceThen, chanceNow }: Ask): boolean =>
   beforeCutting || couldEarn !== undefined || chanceThen - chanceNow > WORTH_A_LINE;
 
-/** One sentence for one or two measurements, else a numbered list, most useful first. */
+/** A sentence for one or two, else a list, most useful first. */
 export function measureBlocks(advice: Advice, units: Units): Block[] {
   const useful = advice.ask.filter(isUseful).slice(0, MOST);
   if (useful.length === 0) return [];
@@ -29,7 +29,7 @@ export function measureBlocks(advice: Advice, units: Units): Block[] {
   ];
 }
 
-/** "Measure first: elbow room. That makes it 87% if it reads as we took it: elbow room 4 in." */
+/** "Measure first: elbow room. That makes it 87% if it reads ..." */
 function sentenceText(asks: readonly Ask[], facts: Facts, units: Units): string {
   const [first, second] = asks;
   if (first === undefined) return '';
@@ -50,7 +50,7 @@ function gainText(ask: Ask, facts: Facts, units: Units): string {
   return `: ${chanceText(ask.chanceThen)}${earn} if it reads ${tookText(ask, facts, units).replace(' back of full', '')}.`;
 }
 
-/** In brief; `ask` and JSON have the full text. */
+/** In brief; `ask` has the full text. */
 const places: Readonly<Record<Ask['input'], string>> = {
   'elbow room': 'groove straight forward to the elbow',
   'ring set-back': 'full position back to the ring',
@@ -88,7 +88,7 @@ const setBackText = (inches: number, about: (inches: number) => string): string 
     ? 'at full'
     : `${about(Math.abs(inches))} ${inches > 0 ? 'back of' : 'ahead of'} full`;
 
-/** "Taped: heart girth and ring to ring. Told: rigging. The rest we filled in." */
+/** "Taped: ring to ring. Not taped: everything else." */
 export function tapedText(
   { assumptions, facts }: Pick<Advice, 'assumptions' | 'facts'>,
   units: Units,

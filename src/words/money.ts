@@ -4,7 +4,7 @@ import type { Currency } from '../units/currency.ts';
 import { amountText, moneyText } from '../units/money.ts';
 import { decimals } from '../units/print.ts';
 
-/** "61 ft", "2", "1.62 h"; empty where a line is a percent. */
+/** "61 ft", "1.62 h"; empty for a percent. */
 export function countText({ count, unit, part }: Line): string {
   if (count === undefined) return '';
   if (part === 'labor') return `${decimals(count, 2)} h`;
@@ -12,7 +12,7 @@ export function countText({ count, unit, part }: Line): string {
   return unit?.per === 'each' || unit === undefined ? number : `${number} ft`;
 }
 
-/** "38.00 a pound of 190 ft", "0.09 a foot", "40.00 an hour", "6.25 % of 12.00". */
+/** "38.00 a pound of 190 ft", "6.25 % of 12.00". */
 export function unitText(unit: Unit | undefined, currency: Currency): string {
   if (unit === undefined) return '';
   switch (unit.per) {
@@ -35,6 +35,6 @@ const plain = (value: number): string => String(Number(decimals(value, 4)));
 export const knownAmount = (amount: number | undefined, currency: Currency): string =>
   amount === undefined ? 'not known' : amountText(amount, currency);
 
-/** The same with currency sign or code. */
+/** With currency sign or code. */
 export const knownMoney = (amount: number | undefined, currency: Currency): string =>
   amount === undefined ? 'not known' : moneyText(amount, currency);

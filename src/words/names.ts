@@ -1,8 +1,8 @@
-/** Names of table columns and JSON keys, one per thing, with what they hold. */
+/** Names of table columns and JSON keys, one per thing. */
 
 /**
- * `in` inches, `n` count, `chance` and `share` 0 to 1, `money` exact decimal text, `day` 2026-12-18, `yes` true or false (yes or no in a
- * table); empty is text, or as described.
+ * `in` inches, `n` count, `chance` and `share` 0 to 1, `money` exact decimals, `day` 2026-12-18, `yes` true or
+ * false (yes or no in a table); empty is text.
  */
 export type NameUnit = '' | 'in' | 'n' | 'chance' | 'share' | 'minutes' | 'money' | 'day' | 'yes';
 
@@ -10,7 +10,7 @@ export interface Named {
   readonly unit: NameUnit;
   /** Empty when the name says it. */
   readonly about: string;
-  /** Path in JSON, if it differs from the name. */
+  /** In JSON, if it differs from the name. */
   readonly path: readonly string[];
 }
 

@@ -1,4 +1,4 @@
-/** When nothing passes: how close the best one comes, why, and who can help. */
+/** When nothing passes: how close the best comes, why, and who can help. */
 import type { Advice } from '../advice/advice.ts';
 import { howToMeasure } from '../numbers/how-to-measure.ts';
 import { dist, gap, overlap, say } from '../units/phrase.ts';
@@ -10,7 +10,7 @@ import { capital, phraseText, type Units } from '../units/text.ts';
 
 export const TIE_NOTHING = 'TIE NOTHING. No cinch we tie passes here.';
 
-/** The blocks of such an order. */
+/** For such an order. */
 export function nothingBlocks(advice: Advice, units: Units): Block[] {
   const ruled = refusedTexts(advice, units).map((text) => `${text}.`);
   return [
@@ -26,7 +26,7 @@ export function nothingBlocks(advice: Advice, units: Units): Block[] {
 
 const MOST = 4;
 
-/** "The closest would sit 7/8 in off the elbow. Sliver needs 1 in." */
+/** "The closest would sit 7/8 in off the elbow. ..." */
 function closestText(advice: Advice, units: Units): string {
   if (!onlyFails(advice, 'elbow-clearance')) return '';
   const gaps = advice.every.map(({ candidate }) => candidate.clearance);

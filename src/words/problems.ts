@@ -1,11 +1,11 @@
-/** Errors in files: place, what we found, what we expected, a hint. */
+/** Errors in files: place, found, expected, a hint. */
 import type { Problem } from '../yaml/problem.ts';
 import { visible } from '../units/clean.ts';
 import { pageFor, pageText, sentence, type Page } from '../pages/page.ts';
 import { capital } from '../units/text.ts';
 import type { ReportOptions } from '../pages/page.ts';
 
-/** Each place comes first so editors can jump to it. */
+/** The place comes first so editors can jump to it. */
 export function problemsText(
   problems: readonly Problem[],
   options: Pick<ReportOptions, 'color' | 'width'>,
@@ -15,7 +15,7 @@ export function problemsText(
   return pageText(problems.flatMap((problem) => problemLines(problem, page)));
 }
 
-/** What is wrong and what to write, without the place. */
+/** Without the place. */
 export const faultText = (problem: Problem): string => faultSentences(problem).join(' ');
 
 function faultSentences({ found, expected, hint }: Problem): string[] {
@@ -37,7 +37,7 @@ function problemLines(problem: Problem, page: Page): string[] {
   ].filter((part) => part !== '');
   const key = which.length === 0 ? '' : ` ${which.join(', ')}`;
   return [
-    // Not wrapped, or editors could not read the place.
+    // Not wrapped: editors must read the place.
     page.pen.strong(place) + key,
     ...faultSentences(problem).flatMap((text) => sentence(page, text, 2)),
   ];

@@ -2,7 +2,7 @@
 import type { Refused } from '../advice/refused.ts';
 import type { Style } from '../order/types.ts';
 
-/** Neighboring strand counts of one style that fail the same rule; `mildest` comes closest to passing. */
+/** `mildest` comes closest to passing. */
 export interface RefusedRun {
   readonly style: Style;
   readonly from: number;
@@ -11,7 +11,7 @@ export interface RefusedRun {
   readonly mildest: Refused;
 }
 
-/** Neighboring counts with the same failing rule. */
+/** Neighboring counts of one style that fail the same rule. */
 export function refusedRuns(refused: readonly Refused[]): RefusedRun[] {
   const runs: RefusedRun[] = [];
   for (const style of new Set(refused.map((entry) => entry.style))) {

@@ -19,7 +19,7 @@ export type SizeResult =
       readonly ok: true;
       readonly file: string;
       readonly advice: Advice;
-      /** By rank, first is index 0; set by `--simulate`. */
+      /** By rank; set by `--simulate`. */
       readonly simulated?: readonly Simulated[] | undefined;
       readonly wants?: Checked | undefined;
     }
@@ -44,7 +44,7 @@ export type PaperResult<P> =
     }
   | Unread;
 
-/** What we found where the order's picture should be. */
+/** What we found at the picture's place. */
 export type PictureSeen =
   | { readonly there: false }
   | {

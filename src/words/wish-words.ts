@@ -1,4 +1,4 @@
-/** The customer's wish and the current cinch, one sentence each, on the screen of `size`. */
+/** The customer's wish and the current cinch, a sentence each. */
 import type { Advice } from '../advice/advice.ts';
 import { checkCinch, type Checked } from '../advice/check.ts';
 import { formatLength } from '../units/print.ts';
@@ -8,7 +8,7 @@ import { oddsText, shortStyle } from './counter-words.ts';
 import { capital, phraseText, type Units } from '../units/text.ts';
 import type { CinchAsked } from '../order/types.ts';
 
-/** "25 strands", "a high flare, 25 strands, 30 in long". */
+/** "a high flare, 25 strands, 30 in long". */
 export const namedText = ({ style, strands, length, buckle }: CinchAsked, units: Units): string =>
   [
     style === undefined ? '' : `a ${shortStyle(style)}`,
@@ -19,7 +19,7 @@ export const namedText = ({ style, strands, length, buckle }: CinchAsked, units:
     .filter((part) => part !== '')
     .join(', ');
 
-/** "Not 25 strands, as asked: too close, 5/8 in off the elbow." */
+/** "Not 25 strands, as asked: too close, ..." */
 export function wishText(wants: Checked, { first }: Advice, units: Units): string {
   const { judged, asked, cannot } = wants;
   const plain = asked.style === first?.candidate.style ? { ...asked, style: undefined } : asked;

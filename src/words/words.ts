@@ -16,7 +16,7 @@ export const styleName = (style: Style): string => styles[style].name;
 export const specName = (spec: { style: Style; strands: number }): string =>
   `${styleName(spec.style)}, ${String(spec.strands)} strands`;
 
-/** The id of a rule as words: "latigo run". */
+/** "latigo run". */
 export const ruleName = (id: string): string => id.replaceAll('-', ' ');
 
 /** The sign repeats the word, never replaces it. */

@@ -1,4 +1,4 @@
-/** A backlog as jobs for the benches: hours, due days, deliveries and working days. */
+/** A backlog as jobs for the benches. */
 import { planJobs } from './schedule/plan.ts';
 import type { Bench, Job, Minutes, Schedule, ScheduledJob, ScheduleTask } from './schedule/types.ts';
 import type { Shop } from '../order/types.ts';
@@ -20,22 +20,22 @@ export interface Agenda extends From {
   readonly orders: readonly Tied[];
   readonly task: ScheduleTask;
   readonly schedule: Schedule;
-  /** By the order's key in the backlog. */
+  /** By order key. */
   readonly jobs: ReadonlyMap<string, ScheduledJob>;
   readonly shares: ReadonlyMap<string, Share>;
   readonly minutes: ReadonlyMap<string, Minutes>;
-  /** To the hundredth of an hour, before rounding up to whole minutes. */
+  /** Before rounding up to whole minutes. */
   readonly hours: ReadonlyMap<string, number>;
 }
 
-/** What the shop file must add before we can schedule; empty when complete. */
+/** What the shop file lacks for a schedule. */
 export const missingForAgenda = ({ labor, benches }: Shop): string[] => [
   ...(labor === undefined ? ['how long tying takes (labor)'] : []),
   ...(benches.length === 0 ? ['who works when (benches)'] : []),
 ];
 
 /**
- * The schedule of a backlog, without orders that lack what we can't get.
+ * Leaves out orders that need what we can't get.
  * @throws RangeError when the shop file lacks what `missingForAgenda` names
  */
 export function agendaOf(orders: readonly Tied[], shop: Shop, days: From): Agenda {
@@ -44,7 +44,7 @@ export function agendaOf(orders: readonly Tied[], shop: Shop, days: From): Agend
   return withSchedule({ shop, ...days, orders, shares, task }, planJobs(task));
 }
 
-/** The task, given each order's share of the shelf. */
+/** Benches and jobs of a backlog. */
 export function taskOf(
   orders: readonly Tied[],
   shop: Shop,
@@ -65,7 +65,7 @@ export function taskOf(
   };
 }
 
-/** The agenda with lookups. */
+/** Adds the schedule, with lookups. */
 export function withSchedule(
   agenda: Omit<Agenda, 'schedule' | 'jobs' | 'minutes' | 'hours'>,
   schedule: Schedule,
@@ -83,7 +83,7 @@ export function withSchedule(
   };
 }
 
-/** Whole minutes, rounded down, so a promise never counts time that is not there. */
+/** Rounds minutes down, so we never promise time we lack. */
 const benchesOf = ({ benches }: Shop): (Bench & { weekdays: readonly number[] })[] =>
   benches.map(({ name, hours, days }) => ({
     id: name,
@@ -93,7 +93,7 @@ const benchesOf = ({ benches }: Shop): (Bench & { weekdays: readonly number[] })
 
 type Work = Pick<Tied, 'order' | 'minutes'>;
 
-/** Whole minutes, rounded up, at least one. */
+/** Rounded up, at least one. */
 function wholeMinutes({ over, under }: Rate): Minutes {
   return Math.max(1, Number((over + under - 1n) / under));
 }

@@ -1,4 +1,4 @@
-/** What one order uses of materials and time, and the shop's prices for it, before adding up. */
+/** Materials, time and prices of one order, before adding up. */
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Order, Shop } from '../order/types.ts';
 import type { Labor, ShopOption } from '../order/trade-types.ts';
@@ -21,13 +21,13 @@ import { joined, piecesBill, type Line, type Missing, type PartBill, type Unit }
 export interface Bill {
   readonly lines: readonly Line[];
   readonly missing: readonly Missing[];
-  /** What we assumed because the order does not say. */
+  /** What we assumed. */
   readonly taken: readonly string[];
-  /** For the whole order; undefined without labor in the shop file. */
+  /** Whole order; undefined without labor. */
   readonly minutes: Rate | undefined;
 }
 
-/** The bill of the whole order, all its cinches. */
+/** For all cinches of the order. */
 export function billOf(candidate: Candidate, order: Order, shop: Shop): Bill {
   const parts = [
     cordBill(candidate, order, shop),
@@ -48,12 +48,12 @@ function hardwareBill({ buckle }: Candidate, { quantity }: Order): PartBill {
   });
 }
 
-/** A hundredth of an hour, in minutes. */
+/** Of an hour, in minutes. */
 const HUNDREDTH: Rate = { over: 3n, under: 5n };
 
 /**
- * Set-up once, then strands and bars of each cinch, times style and layers; to the hundredth of an hour, so every paper shows the same
- * hours and a bill multiplies out.
+ * Set-up once, then strands and bars of each cinch, times style and layers. To the hundredth of an hour, so
+ * that bills multiply out.
  */
 export function minutesOf(
   candidate: Candidate,
@@ -92,7 +92,7 @@ function laborBill(candidate: Candidate, order: Order, { labor }: Shop): PartBil
   return { lines: [{ ...line, count, unit, amount: amountOf(labor.rate, hours) }] };
 }
 
-/** Options the order names, with the shop's entry if any. */
+/** Options of the order, with the shop's entries. */
 export const optionsOf = (
   { options = [] }: Order,
   shop: Shop,

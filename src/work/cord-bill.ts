@@ -1,4 +1,4 @@
-/** Cord of an order as bill lines: feet by color, priced by the foot or the pound. */
+/** Cord of an order as bill lines. */
 import type { Candidate } from '../cinch/candidate.ts';
 import type { CordPrice } from '../order/trade-types.ts';
 import type { Cord, Order, Shop } from '../order/types.ts';
@@ -11,7 +11,7 @@ import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 import { joined, type Missing, type PartBill, type Unit } from './line.ts';
 import { piecesOf, sectionsOf } from './strands.ts';
 
-/** Body and accent cord by color, all cinches. */
+/** By color, for all cinches. */
 export function cordBill(candidate: Candidate, { quantity, colors }: Order, shop: Shop): PartBill {
   const feet = new Map<string, { color: string | undefined; ply: number; feet: number }>();
   const add = (color: string | undefined, ply: number, more: number): void => {

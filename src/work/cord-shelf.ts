@@ -1,14 +1,14 @@
-/** Shares the cord on the shelf: earliest due first; the rest is cut from bought cord or stays short. */
+/** Shares the cord on the shelf, earliest due first. */
 import type { Shop } from '../order/types.ts';
 import { allCut, planCuts } from './cutting/plan.ts';
 import { cordKey, cuttingTask, groups, type TicketCut } from './cuts.ts';
 
-/** Steps for one check whether the shelf has cord for some orders; the materials plan gets more per order. */
+/** Planner steps for one check of the shelf. */
 const looks = 100_000;
 
 /**
- * The cuts that come from the shelf, given cuts sorted by turn. Per color and ply an order gets all it needs or nothing. Where we can't
- * buy more and another choice leaves fewer pieces uncut, we take that one.
+ * Cuts come by turn. Per color and ply an order gets all or nothing. Where we can't buy more, serving more
+ * pieces beats keeping turns.
  */
 export function cutsFromShelf(cuts: readonly TicketCut[], shop: Shop): Set<string> {
   const known = cuts.filter(({ known: has, length }) => has && length > 0);
@@ -49,7 +49,7 @@ function firstServed(
   return found;
 }
 
-/** How many from the start of the list fit together; tries all of them first. */
+/** How many from the start fit together. */
 function most(count: number, canBe: (count: number) => boolean): number {
   if (canBe(count)) return count;
   let [low, high] = [0, count - 1];
@@ -61,7 +61,7 @@ function most(count: number, canBe: (count: number) => boolean): number {
   return low;
 }
 
-/** Whether an order needs at least as much, piece by piece, as another; then it fails where the other fails. */
+/** Piece by piece; such an order fails where the other fails. */
 function needsAll(order: readonly TicketCut[], other: readonly TicketCut[]): boolean {
   const [a, b] = [order, other].map((cuts) =>
     cuts

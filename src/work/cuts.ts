@@ -1,4 +1,4 @@
-/** The cord of a backlog as a cutting task: pieces from tickets, spools and hanks from the shelf. */
+/** The cord of a backlog as a cutting task. */
 import { newLot } from './cutting/material.ts';
 import type { Buyable, Cut, CuttingTask, PutUp } from './cutting/types.ts';
 import type { Cord, Shop } from '../order/types.ts';
@@ -8,12 +8,12 @@ import { cordOf } from '../cinch/shelf.ts';
 import { EIGHTHS_A_FOOT, wholeEighths } from '../units/feet.ts';
 import type { Keyed } from './planned.ts';
 
-/** One piece of cord per cinch of the order. */
+/** One piece per cinch of the order. */
 export interface TicketCut extends Omit<Cut, 'color'> {
-  /** Spelled as in the shop file where it has that color; undefined when no color is chosen. */
+  /** In the shop file's spelling; undefined when not chosen. */
   readonly color: string | undefined;
   readonly known: boolean;
-  /** What it is for: "strands 1 to 21", "accent". */
+  /** "strands 1 to 21", "accent". */
   readonly use: string;
 }
 
@@ -21,7 +21,7 @@ export interface TicketCut extends Omit<Cut, 'color'> {
 export const cordKey = ({ color, ply }: { color?: string | undefined; ply: number }): string =>
   JSON.stringify([color, ply]);
 
-/** Groups entries with the same key, in order of appearance. */
+/** Entries with the same key, in order of appearance. */
 export function groups<T>(list: readonly T[], keyOf: (entry: T) => string): T[][] {
   const found = new Map<string, T[]>();
   for (const entry of list) {
@@ -58,7 +58,7 @@ export function cutsOf({ key, ticket }: Pick<Keyed, 'key' | 'ticket'>, shop: Sho
   });
 }
 
-/** The task for the planner: cuts in known cords, the shelf, and what we can buy. */
+/** Leaves out cuts in cord the shop does not list. */
 export function cuttingTask(cuts: readonly TicketCut[], { cords }: Shop): CuttingTask {
   const named = cuts.flatMap(({ id, order, color, known, ply, length, quantity }): Cut[] =>
     known && color !== undefined && length > 0 ? [{ id, order, color, ply, length, quantity }] : [],
@@ -71,7 +71,7 @@ export function cuttingTask(cuts: readonly TicketCut[], { cords }: Shop): Cuttin
   };
 }
 
-/** Whole spools and remnants; equal ones become one entry with a count. A shop that does not track lots has lot "". */
+/** Equal ones become one entry; lot "" is not tracked. */
 function onHandOf({ color, ply, putUps }: Cord): PutUp[] {
   const found = new Map<string, PutUp>();
   const add = (lot: string, feet: number, { count, opened }: { count: number; opened: boolean }): void => {
@@ -87,7 +87,7 @@ function onHandOf({ color, ply, putUps }: Cord): PutUp[] {
   return [...found.values()];
 }
 
-/** Lengths we can buy, as many as needed, all of one new dye lot. */
+/** All of one new dye lot. */
 function buyableOf({ color, ply, putUps, orderable }: Cord): Buyable[] {
   if (!orderable) return [];
   const lengths = [...new Set(putUps.map(({ feet }) => wholeEighths(feet)))].filter((length) => length > 0);

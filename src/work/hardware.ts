@@ -1,4 +1,4 @@
-/** Buckles and dees of a backlog by size: needed, on hand, short, and for which orders. */
+/** Buckles and dees of a backlog: needed, on hand and short. */
 import type { Shop } from '../order/types.ts';
 import { earliestDue, type Keyed } from './planned.ts';
 
@@ -14,11 +14,10 @@ export interface HardwareNeed {
   readonly orderable: boolean;
   readonly leadDays: number | undefined;
   readonly orders: readonly string[];
-  /** Orders left short, and how many each lacks. */
   readonly lacking: readonly { readonly order: string; readonly count: number }[];
 }
 
-/** Buckles, then dees, in shop file order. The earliest due take first. */
+/** In shop file order. The earliest due take first. */
 export function hardwareOf(orders: readonly Needing[], { buckles, dees }: Shop): HardwareNeed[] {
   const inTurn = earliestDue(orders);
   const of = (kind: HardwareNeed['kind'], list: typeof buckles | typeof dees): HardwareNeed[] =>

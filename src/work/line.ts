@@ -1,30 +1,29 @@
-/** Bill lines, and what is missing to price them. */
+/** Bill lines, and what they lack. */
 import { amountOf, sumOf, wholeRate, type Minor } from '../units/money.ts';
 
-/** How the amount is computed. */
 export type Unit =
   | { readonly per: 'foot' | 'each' | 'hour'; readonly amount: Minor }
   | { readonly per: 'pound'; readonly amount: Minor; readonly feetAPound: number }
-  /** `on` is the amount it is a percent of. */
+  /** A percent of `on`. */
   | { readonly per: 'percent'; readonly percent: number; readonly on: Minor };
 
 export type Part = 'materials' | 'labor' | 'options' | 'rush' | 'tax';
 
-/** `amount` is rounded once; undefined when the shop file has no price. */
+/** `amount` is rounded once; undefined without a price. */
 export interface Line {
   readonly part: Part;
   readonly what: string;
-  /** Feet, pieces or hours, per `unit`; undefined for a percent or a flat price. */
+  /** Feet, pieces or hours; undefined for percents and flat prices. */
   readonly count?: number | undefined;
   readonly unit?: Unit | undefined;
   readonly amount: Minor | undefined;
 }
 
-/** What the shop file must add, and under which key. */
+/** What the shop file lacks, and under which key. */
 export interface Missing {
   readonly what: string;
   readonly where: string;
-  /** Set when the order, not the shop file, must say it. */
+  /** Set when the order must say it. */
   readonly file?: 'order';
 }
 
@@ -59,5 +58,5 @@ export function piecesBill(
   return { lines: [{ ...line, count, unit, amount: amountOf(price, wholeRate(count)) }] };
 }
 
-/** Lines without an amount count as nothing. */
+/** Lines without an amount count as 0. */
 export const sumLines = (lines: readonly Line[]): Minor => sumOf(lines.map(({ amount = 0 }) => amount));

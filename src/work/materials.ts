@@ -1,4 +1,4 @@
-/** The materials of a backlog: what to pull, what is short, what to buy, and where each piece is cut from. */
+/** The materials of a backlog: what to pull, buy and cut, and what is short. */
 import type { CuttingPlan, Eighths, MaterialPlan, ShortOrder } from './cutting/types.ts';
 import type { Cord, Shop } from '../order/types.ts';
 import { cordOf } from '../cinch/shelf.ts';
@@ -12,38 +12,38 @@ import { planOf } from './shelf-plan.ts';
 import { comesOn, sharedShelf, type Share } from './shelf.ts';
 
 export interface LotPull {
-  /** "" when the shop does not track lots. */
+  /** "" when not tracked. */
   readonly lot: string;
   readonly bought: boolean;
   readonly pieces: number;
   readonly length: Eighths;
 }
 
-/** Everything a backlog needs of one color and ply. */
+/** Of one color and ply. */
 export interface CordNeed {
-  /** Undefined when the orders do not say. */
+  /** Undefined when not chosen. */
   readonly color: string | undefined;
   readonly ply: number;
   readonly pieces: number;
   readonly needed: Eighths;
-  /** All lots of that color; undefined when the shop has no such cord. */
+  /** All lots; undefined when the shop lists none. */
   readonly onHand: Eighths | undefined;
-  /** A shop color that may be meant. */
+  /** Shop color that may be meant. */
   readonly near: string | undefined;
   readonly lots: readonly LotPull[];
   readonly short: readonly ShortCord[];
   readonly orders: readonly string[];
 }
 
-/** Cord of one order we can't supply, and why. */
+/** Cord we can't supply, and why. */
 export interface ShortCord extends ShortOrder {
   readonly why: 'none-to-order' | 'no-length' | 'too-long';
 }
 
-/** Something to buy, with its delivery day if the shop file gives a lead time. */
+/** `comes` is the delivery day, if known. */
 export type Buy = Bought & { readonly comes: string | undefined };
 
-/** Spools of one length, cord whose spool length is unknown, or hardware. */
+/** `cord` is cord of unknown spool length. */
 type Bought =
   | {
       readonly kind: 'put-up';
@@ -69,13 +69,13 @@ export interface Materials {
   readonly hardware: readonly HardwareNeed[];
   readonly buy: readonly Buy[];
   readonly plan: CuttingPlan;
-  /** Per order key. */
+  /** By order key. */
   readonly shares: ReadonlyMap<string, Share>;
-  /** By cut id, to say what a piece is for. */
+  /** By cut id. */
   readonly cuts: ReadonlyMap<string, TicketCut>;
 }
 
-/** Materials of a sorted backlog, with missing ones ordered on `day`. */
+/** Takes sorted orders; missing items are ordered on `day`. */
 export function materialsOf(orders: readonly Keyed[], shop: Shop, day: string): Materials {
   const { cuts, fromShelf, hardware, shares } = sharedShelf(orders, shop, day);
   const plan = planOf(cuts, fromShelf, shop);

@@ -1,4 +1,4 @@
-/** New work next to a backlog: the first day we can promise, and which promises move later. */
+/** New work beside a backlog: the first day, and which promises move. */
 import { waitText, type PromiseWindow } from './promise.ts';
 import { hoursOf, jobOf, taskOf, withSchedule, type Agenda, type Tied } from './agenda.ts';
 import { planJobs } from './schedule/plan.ts';
@@ -6,7 +6,7 @@ import { promiseFor, type NewPromise } from './schedule/promise.ts';
 import type { Job, Minutes, ScheduledJob } from './schedule/types.ts';
 import { sharedShelf, type Share } from './shelf.ts';
 
-/** New work to promise: an order, or hours alone. */
+/** An order, or hours alone. */
 export interface Asked {
   readonly key: string;
   readonly order: string | undefined;
@@ -16,13 +16,13 @@ export interface Asked {
   /** Undefined when it needs what we can't get. */
   readonly promise: NewPromise | undefined;
   readonly share: Share | undefined;
-  /** Promises that move later because this order takes from the shelf first; `after` is undefined when we can promise no day. */
+  /** Promises this order delays at the shelf; `after` is undefined when no day is left. */
   readonly moves: readonly {
     readonly key: string;
     readonly before: string;
     readonly after: string | undefined;
   }[];
-  /** Day the backlog finishes its own order with that number. */
+  /** Day the backlog finishes that order number. */
   readonly already?: string | undefined;
 }
 
@@ -31,7 +31,7 @@ export interface Promised {
   readonly agenda: Agenda;
 }
 
-/** The first day we can promise for that many more minutes while keeping every promise. */
+/** Every other promise holds. */
 export function promiseOn(agenda: Agenda, minutes: Minutes): Promised {
   const key = newKey(agenda, 'new work');
   const { promise, agenda: after } = added(agenda, { id: key, minutes }, agenda.jobs);
@@ -41,10 +41,7 @@ export function promiseOn(agenda: Agenda, minutes: Minutes): Promised {
 
 type New = Omit<Tied, 'key'>;
 
-/**
- * The same for an order. It takes from the shelf by due day, so later orders may have to wait for deliveries; otherwise every promise
- * holds.
- */
+/** The order takes from the shelf by due day, so those due later may wait. */
 export function promiseForOrder(agenda: Agenda, planned: New): Promised {
   const { order } = planned.order;
   const key = newKey(agenda, order);
@@ -70,7 +67,7 @@ function newKey({ orders, task }: Agenda, name: string): string {
   return key;
 }
 
-/** The agenda with a new share of the shelf; rescheduled only where a wait changes. */
+/** Rescheduled only where a wait changes. */
 function withShares(agenda: Agenda, shares: Agenda['shares']): Agenda {
   const { orders } = agenda;
   const same = orders.every(({ key }) => {
@@ -90,7 +87,7 @@ const movesOf = ({ jobs }: Agenda, after: Agenda): Asked['moves'] =>
     return now !== undefined && now <= promise ? [] : [{ key: id, before: promise, after: now }];
   });
 
-/** The agenda with one more job. Its bench's jobs may move, within the days promised. */
+/** Jobs of its bench may move within the days promised. */
 function added(agenda: Agenda, job: Job, given: Agenda['jobs']): { promise: NewPromise; agenda: Agenda } {
   const { task, schedule } = agenda;
   const promise = promiseFor(task, schedule, job);
@@ -109,7 +106,7 @@ function added(agenda: Agenda, job: Job, given: Agenda['jobs']): { promise: NewP
   };
 }
 
-/** When an order can be ready: as scheduled if the backlog has it, else the first day we can promise. */
+/** As scheduled if the backlog has it, else the first day we can promise. */
 export function windowBeside(agenda: Agenda, planned: New): PromiseWindow | undefined {
   const { orders, jobs, shares, from } = agenda;
   const own = orders.find(({ order }) => order.order === planned.order.order);

@@ -1,4 +1,4 @@
-/** A backlog as it will be tied: the spec for each order, sorted independently of file order. */
+/** A backlog as it will be tied: one spec per order. */
 import type { Advice } from '../advice/advice.ts';
 import type { Candidate } from '../cinch/candidate.ts';
 import type { Order } from '../order/types.ts';
@@ -14,7 +14,7 @@ export interface Planned {
   readonly candidate: Candidate;
   readonly takes: Takes;
   readonly ticket: Ticket;
-  /** For the whole order; undefined without labor in the shop file. */
+  /** Whole order; undefined without labor. */
   readonly minutes: Rate | undefined;
   /** Measurements that disagree. */
   readonly doubts: readonly Phrase[];
@@ -22,7 +22,7 @@ export interface Planned {
   readonly welfare: readonly Phrase[];
 }
 
-/** What to tie for one order; undefined when nothing passes. */
+/** Undefined when nothing passes. */
 export function plannedOf(advice: Advice, day: string): Planned | undefined {
   const { order, shop } = advice.facts;
   const taken = takenOf(advice);
@@ -42,11 +42,11 @@ export function plannedOf(advice: Advice, day: string): Planned | undefined {
 
 export interface Entry {
   readonly file: string;
-  /** Undefined when even the number could not be read. */
+  /** Undefined when unreadable. */
   readonly order: string | undefined;
 }
 
-/** Sorted by order number, then file, then place in the file. */
+/** By order number, then file, then place in the file. */
 export function inOrder<E extends Entry>(entries: readonly E[]): E[] {
   return [...entries].sort(
     (a, b) =>
@@ -56,7 +56,7 @@ export function inOrder<E extends Entry>(entries: readonly E[]): E[] {
   );
 }
 
-/** A unique key per sorted entry: the order number, with the file added when it repeats, and a count when it repeats within a file. */
+/** Unique keys: order number, plus file if repeated, plus a count if that repeats. */
 export function keysOf(entries: readonly { readonly file: string; readonly order: string }[]): string[] {
   const twice = repeated(entries.map(({ order }) => order));
   const named = entries.map(({ order, file }) => (twice.has(order) ? `${order} (${file})` : order));
@@ -77,7 +77,7 @@ function repeated(names: readonly string[]): Set<string> {
   return new Set(names.filter((name) => seen.has(name) || !seen.add(name)));
 }
 
-/** Turn at the shelf: earliest due first, no due day last; ties stay in order. */
+/** Turn at the shelf; no due day is last. */
 export const earliestDue = <T extends Pick<Planned, 'ticket'>>(orders: readonly T[]): T[] =>
   [...orders].sort(({ ticket: { due: a = '9' } }, { ticket: { due: b = '9' } }) => byText(a, b));
 

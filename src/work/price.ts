@@ -1,4 +1,4 @@
-/** A bill added up: each printed line is rounded once, and sums are exact sums of printed lines. */
+/** A bill added up: lines are rounded once, and sums add printed lines. */
 import type { Tax, Taxed } from '../order/trade-types.ts';
 import type { Order, Shop } from '../order/types.ts';
 import type { Currency } from '../units/currency.ts';
@@ -9,11 +9,11 @@ import type { Bill } from './bill.ts';
 import { sumLines, type Line, type Missing } from './line.ts';
 
 export interface Price {
-  /** Undefined when the shop file has no prices. */
+  /** Undefined without prices. */
   readonly currency: Currency | undefined;
   readonly lines: readonly Line[];
   readonly taxes: readonly Line[];
-  /** Before tax. This and all sums below are undefined while a price is missing. */
+  /** Before tax. Sums are undefined while a price is missing. */
   readonly subtotal: Minor | undefined;
   readonly total: Minor | undefined;
   readonly deposit: Minor | undefined;
@@ -23,11 +23,10 @@ export interface Price {
   readonly notes: readonly string[];
 }
 
-/** What a price depends on besides the order. */
 export interface When {
   readonly shop: Shop;
   readonly day: string;
-  /** First day the cinch can be ready, if known. */
+  /** First day it can be ready, if known. */
   readonly ready?: string | undefined;
 }
 
@@ -83,7 +82,7 @@ function unpriced(
 const plain = ({ over, under }: Exact): number => over / under;
 const share = (amount: Minor, percent: Exact): Minor => amountOf(amount, percentRate(rateOf(percent)));
 
-/** Materials, their percents, labor and options, then rush on all of it. */
+/** Materials, percents, labor, options, then rush on all. */
 function withPercents(lines: readonly Line[], shop: Shop, rush: boolean): Line[] {
   const of = (part: Line['part']): Line[] => lines.filter((line) => line.part === part);
   const materials = of('materials');
@@ -114,8 +113,8 @@ function taxLine({ name, percent, on }: Tax, lines: readonly Line[]): Line {
 }
 
 /**
- * The rush charge, counted from the day the order was taken if given, so quote and invoice agree. No charge when we can't make the day
- * anyway, or without a due day.
+ * Counts from the day the order was taken, if given, so quote and invoice agree. No charge when we can't make
+ * the day.
  */
 function rushOf({ due, taken }: Order, { shop: { rush }, day, ready }: When): 'none' | 'asked' | 'too late' {
   if (due === undefined || rush === undefined) return 'none';

@@ -1,7 +1,7 @@
-/** The errors of an order in one cell: the first with its place, and how many more. */
+/** An order's errors in one cell: the first, and how many more. */
 import type { Problem } from '../yaml/problem.ts';
 
-/** "line 4, column 11, horse.height: found 15.4 hh; expected ..."; null where nothing is wrong. */
+/** "line 4, column 11, horse.height: found 15.4 hh; expected ..."; null without errors. */
 export function problemText([first, ...more]: readonly Problem[]): string | null {
   if (first === undefined) return null;
   const { line, column, path, found, expected, hint } = first;

@@ -1,4 +1,4 @@
-/** When a cinch can be ready: by bench hours alone, or by a schedule. */
+/** When a cinch can be ready, by bench hours or by a schedule. */
 import type { Bench, Trade, Weekday } from '../order/trade-types.ts';
 import { dayNumber, daysAfter, weekdayOf, dayText } from '../units/days.ts';
 import { dividedBy, toDouble, wholeRate, type Rate } from '../units/money.ts';
@@ -8,7 +8,7 @@ export interface PromiseWindow {
   readonly earliest: string;
   /** Undefined without a schedule. */
   readonly latest?: string | undefined;
-  /** What it counts and what it does not, in words. */
+  /** What it counts, in words. */
   readonly basis: string;
 }
 
@@ -23,10 +23,10 @@ export const weekdayNumber: Readonly<Record<Weekday, number>> = {
   sun: 7,
 };
 
-/** Days. A bench with one hour a week needs this long for a dozen; we promise nothing later. */
+/** Days in which one hour a week ties a dozen. */
 const mostDays = 730;
 
-/** Earliest day by bench hours, starting the day after; undefined without benches, or past `mostDays`. */
+/** From the day after; undefined without benches or past `mostDays`. */
 export function promiseByHours(minutes: Rate, day: string, shop: Trade): PromiseWindow | undefined {
   const hours = toDouble(dividedBy(minutes, wholeRate(60)));
   const days = shop.benches
@@ -37,7 +37,7 @@ export function promiseByHours(minutes: Rate, day: string, shop: Trade): Promise
   return { earliest, basis: 'not counting other work' };
 }
 
-/** The part about deliveries; "" when everything is on the shelf. */
+/** "" when nothing is lacking. */
 export function waitText(share: Share | undefined): string {
   if (share === undefined || share.lacks.length === 0) return '';
   return share.certain && share.from !== undefined

@@ -1,4 +1,4 @@
-/** A quote: the cinch, the alternatives, the price, the ready day, and what to measure first. */
+/** A quote: cinch, alternatives, price, ready day, and what to measure first. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Ask } from '../advice/measure-next.ts';
 import type { Judged } from '../advice/judge.ts';
@@ -21,14 +21,14 @@ import { tradeOffs } from './trade-offs.ts';
 export interface Alternative {
   readonly spec: RankedSpec;
   readonly tradeOffs: readonly Phrase[];
-  /** Its total minus the quoted total; undefined while either is unknown. */
+  /** More than the quoted total. */
   readonly dearerBy: Minor | undefined;
 }
 
-/** Set when the cinch is tied; priced as of the day the order was taken. */
+/** Priced as of the day the order was taken. */
 export interface Invoice {
   readonly number: string;
-  /** The deposit unless `--paid` says otherwise. Undefined, like what is due, while the total is. */
+  /** The deposit unless `--paid` says otherwise. */
   readonly paid: Minor | undefined;
   readonly due: Minor | undefined;
   readonly isPaidSaid: boolean;
@@ -38,27 +38,27 @@ export interface Quote {
   readonly order: Order;
   readonly facts: Facts;
   readonly shop: Shop;
-  /** Last day the price holds; undefined when the shop does not say. */
   readonly day: string;
+  /** Undefined when the shop does not say. */
   readonly validUntil: string | undefined;
   readonly taken: Taken;
-  /** The customer's wish, judged; undefined without one. */
+  /** The customer's wish, judged. */
   readonly wants: Checked | undefined;
   readonly alternatives: readonly Alternative[];
-  /** Clearance in inches that `chance` is the chance of. */
+  /** Inches of clearance that `chance` is about. */
   readonly floor: number;
   readonly assumptions: readonly Assumption[];
   readonly price: Price;
   readonly invoice: Invoice | undefined;
-  /** What the price assumes because the order does not say. */
+  /** What the price assumes. */
   readonly assumed: readonly string[];
   readonly window: PromiseWindow | undefined;
-  /** What to measure before cutting cord. */
+  /** To measure before cutting. */
   readonly before: readonly Ask[];
   /** Measurements that disagree. */
   readonly doubts: readonly Phrase[];
   readonly welfare: readonly Phrase[];
-  /** Whether ring to ring was taped, so the length is final. */
+  /** Ring to ring was taped. */
   readonly measured: boolean;
   readonly cautions: readonly string[];
   readonly houseRules: readonly string[];
@@ -66,12 +66,12 @@ export interface Quote {
 
 export interface Written {
   readonly day: string;
-  /** From a schedule, which may have none; without it bench hours decide. */
+  /** From a schedule; without it bench hours decide. */
   readonly promise?: PromiseWindow | 'none' | undefined;
   readonly invoice?: { readonly number: string; readonly paid: Minor | undefined } | undefined;
 }
 
-/** The quote for what is taken of an advice. Never throws for specs of that advice. */
+/** Never throws for specs of that advice. */
 export function quoteOf(taken: Taken, advice: Advice, { day, promise, invoice }: Written): Quote {
   const { spec } = taken;
   const { order, shop, floor, lengthNeed } = advice.facts;
@@ -121,7 +121,7 @@ function invoiceOf({ number, paid }: NonNullable<Written['invoice']>, { total, d
   return { number, paid: given, due, isPaidSaid: paid !== undefined };
 }
 
-/** By bench hours after the last delivery; undefined when we can't get something. */
+/** After the last delivery; undefined when we can't get something. */
 function windowOf(
   spec: Judged,
   minutes: Rate | undefined,
@@ -136,7 +136,7 @@ function windowOf(
   return window && { ...window, basis: window.basis + waitText(share) };
 }
 
-/** The two best others; if both share a style, the best of another style near the top replaces the second. */
+/** The best other, then one of a new style near the top, else the next. */
 function othersThan(spec: Judged, { specs }: Advice): RankedSpec[] {
   const rest = specs.filter((other) => !same(other, spec));
   const [first, second] = rest;
@@ -146,7 +146,7 @@ function othersThan(spec: Judged, { specs }: Advice): RankedSpec[] {
   return [first, another ?? second];
 }
 
-/** Another style is offered only within this many ranks [choice]. */
+/** Ranks [choice]. */
 const NEAR_THE_TOP = 8;
 
 interface Beside {

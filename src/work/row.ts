@@ -1,4 +1,4 @@
-/** One order of a backlog as a row: the best spec and its numbers, or why there is none. */
+/** One order as a row: the best spec, or why there is none. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Problem } from '../yaml/problem.ts';
 import type { Order, Saddle } from '../order/types.ts';
@@ -7,14 +7,13 @@ import { inARow, len, say, type Phrase } from '../units/phrase.ts';
 import { columnNames, type ColumnName } from './columns.ts';
 import { problemText } from './problem-text.ts';
 
-/** Phrases keep their lengths as numbers until printed; null is an empty cell. */
+/** null is an empty cell. */
 export type Cell = string | number | Phrase | null;
 
 export type Cells = Readonly<Partial<Record<ColumnName, Cell>>>;
 
 export const verdicts = ['sized', 'tight', 'none fits', 'faulty'] as const;
 
-/** See the column `verdict`. */
 export type Verdict = (typeof verdicts)[number];
 
 export interface Row {
@@ -52,7 +51,7 @@ export function rowOf(advice: Advice, place: Place): Row {
   return { cells, problems: [] };
 }
 
-/** The row of an order we could not read, with what is known of it. */
+/** For an order we could not read. */
 export function faultyRow(order: string | undefined, problems: readonly Problem[], place: Place): Row {
   const cells = rowAt(place);
   cells.order = order ?? null;
@@ -87,7 +86,7 @@ function putSpec(cells: Record<ColumnName, Cell>, { candidate, becauseOf }: Rank
   cells.becauseOf = becauseOf?.words ?? null;
 }
 
-/** By the elbow alone; other grades do not count here. */
+/** By the elbow alone. */
 export function verdictOf(best: RankedSpec | undefined): Verdict {
   if (best === undefined) return 'none fits';
   return best.judgementOf('elbow-clearance') === 'good' ? 'sized' : 'tight';

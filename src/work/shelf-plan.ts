@@ -1,4 +1,4 @@
-/** The cutting plan of a shared shelf: some orders use what is on hand, the others what we buy. */
+/** The cutting plan of a shared shelf, and of what we buy. */
 import type { Shop } from '../order/types.ts';
 import { byText } from '../units/by-text.ts';
 import { planCuts } from './cutting/plan.ts';

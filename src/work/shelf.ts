@@ -1,4 +1,4 @@
-/** One shelf for a whole backlog: earliest due first; what each order lacks, and from which day we can tie it. */
+/** What each order of a backlog lacks, and from which day we can tie it. */
 import type { Shop } from '../order/types.ts';
 import { layersOf } from '../cinch/buckles.ts';
 import { cordOf } from '../cinch/shelf.ts';
@@ -9,20 +9,19 @@ import { cordKey, cutsOf, groups, type TicketCut } from './cuts.ts';
 import { hardwareOf, type HardwareNeed, type Needing } from './hardware.ts';
 import { earliestDue } from './planned.ts';
 
-/** Something an order does not find on the shelf. */
 export interface Lack {
   readonly kind: 'buckle' | 'dee' | 'cord';
   /** Hardware id or cord color. */
   readonly name: string;
   /** For cord. */
   readonly ply: number | undefined;
-  /** Pieces of hardware, or eighths of an inch of cord. */
+  /** Pieces, or eighths of an inch of cord. */
   readonly amount: number;
-  /** On order, can't get more, longer than any spool, or not in the shop file. */
+  /** `none`: we can't get more. `unknown`: not in the shop file. */
   readonly supply: 'ordered' | 'none' | 'too-long' | 'unknown';
-  /** Delivery day; undefined when unknown or never. */
+  /** Delivery day, if known. */
   readonly comes: string | undefined;
-  /** Another buckle of which enough are free and which takes as many strands; whether it suits the elbow is another question. */
+  /** A free buckle for as many strands; it may not clear the elbow. */
   readonly swap?: string | undefined;
 }
 
@@ -30,9 +29,9 @@ export interface Share {
   readonly lacks: readonly Lack[];
   /** As the rule `stock` grades one order alone. */
   readonly shelf: 'good' | 'acceptable' | 'refuse' | 'cannot-tell';
-  /** Day of the last delivery it waits for, as far as known. */
+  /** Last known delivery it waits for. */
   readonly from: string | undefined;
-  /** Whether every delivery has a known day. */
+  /** Every delivery has a known day. */
   readonly certain: boolean;
 }
 
@@ -41,11 +40,11 @@ export interface SharedShelf {
   readonly shares: ReadonlyMap<string, Share>;
   readonly hardware: readonly HardwareNeed[];
   readonly cuts: readonly TicketCut[];
-  /** Ids of cuts that come from the shelf. */
+  /** Cut ids. */
   readonly fromShelf: ReadonlySet<string>;
 }
 
-/** The shelf as the backlog shares it, with missing items ordered on a day. */
+/** The earliest due take first; missing items are ordered on a day. */
 export function sharedShelf(orders: readonly Needing[], shop: Shop, ordered: string): SharedShelf {
   const cutsBy = new Map(orders.map((order) => [order.key, cutsOf(order, shop)]));
   const hardware = hardwareOf(orders, shop);
@@ -90,7 +89,7 @@ function swapFor(
   )?.id;
 }
 
-/** All cuts of one order and cord: one dye lot for all, or none is cut. */
+/** One dye lot for all cuts of an order and cord, or none is cut. */
 function cordLack(cuts: readonly TicketCut[], shop: Shop, ordered: string): Lack[] {
   const [{ color, ply } = { color: undefined, ply: 0 }] = cuts;
   const amount = cuts.reduce((sum, { length, quantity }) => sum + length * quantity, 0);
@@ -104,7 +103,7 @@ function cordLack(cuts: readonly TicketCut[], shop: Shop, ordered: string): Lack
   return [{ ...lack, supply, comes: tooLong ? undefined : comesOn(cord, ordered) }];
 }
 
-/** Delivery day of an order placed on a day; undefined when we can't get more or the shop file does not say. */
+/** Delivery day; undefined when we can't get more or know no lead time. */
 export const comesOn = (
   { orderable, leadDays }: { readonly orderable: boolean; readonly leadDays?: number | undefined },
   ordered: string,

@@ -1,14 +1,14 @@
-/** Which strands have which color, and at which buckle each piece of cord ends. */
+/** Strands by color, and where each piece of cord ends. */
 import { bodyCordFeet, tailOf } from '../cinch/cord.ts';
 import { BODY_PLY } from '../numbers/plies.ts';
 
 export type End = 'near' | 'off';
 
-/** Neighboring strands of one color, strung from one piece of cord. */
+/** Neighboring strands strung from one piece of cord. */
 export interface Section {
-  /** Undefined when no color is chosen. */
+  /** Undefined when not chosen. */
   readonly color: string | undefined;
-  /** Counted from the front edge, from 1. */
+  /** From 1, at the front edge. */
   readonly from: number;
   readonly to: number;
   readonly passes: number;
@@ -18,12 +18,12 @@ export interface Section {
 
 const other = (end: End): End => (end === 'near' ? 'off' : 'near');
 
-/** An odd number of passes ends at the other buckle. */
+/** An odd count ends at the other buckle. */
 export const endOf = (start: End, passes: number): End => (passes % 2 === 1 ? other(start) : start);
 
 /**
- * Colors from both edges to the middle in the order given [choice]: mirrored about the center strand, with an odd count per section so
- * each piece leaves one tail at each buckle. Extra colors are dropped.
+ * Colors run from both edges to the middle, mirrored [choice]. Each section is odd, so each piece leaves one
+ * tail at each buckle. Extra colors are dropped.
  */
 export function sectionsOf(strands: number, colors: readonly string[]): Section[] {
   const used = colors.slice(0, (strands + 1) / 2);

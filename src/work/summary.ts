@@ -1,13 +1,13 @@
-/** Totals of a backlog: orders per verdict, and repeated numbers. */
+/** Totals of a backlog, by verdict. */
 import { verdicts, type Cells, type Verdict } from './row.ts';
 
 export interface Summary {
   readonly orders: Record<Verdict, number>;
-  /** Orders that repeat an earlier number. */
+  /** Repeats of an earlier number. */
   sameNumber: number;
   /** Orders whose measurements disagree. */
   doubtful: number;
-  /** Orders with a sore, or another reason to ask somebody before any cinch. */
+  /** Orders with a sore, or another reason to ask first. */
   welfare: number;
 }
 

@@ -1,24 +1,24 @@
-/** Which cinch an order gets: the same on quote, ticket, pull list and schedule. */
+/** Which cinch an order gets, the same on every paper. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import { checkCinch } from '../advice/check.ts';
 import type { Judged } from '../advice/judge.ts';
 
-/** The customer's wish, our first pick, or another spec somebody chose. */
+/** `chosen`: not our first. */
 export type Takes = 'wish' | 'first' | 'chosen';
 
 export interface Taken {
   readonly takes: Takes;
   readonly spec: Judged;
-  /** Undefined for a wish whose buckle or length differs from the ranked spec. */
+  /** Undefined for a wish we did not rank. */
   readonly ranked: RankedSpec | undefined;
 }
 
-/** What we tie unless somebody chooses; undefined when nothing passes. */
+/** Unless somebody chooses; undefined when nothing passes. */
 export function takenOf(advice: Advice): Taken | undefined {
   const { wants } = advice.facts.order;
   const wish = wants === undefined ? undefined : checkCinch(wants, 'wants', advice);
   const spec = wish?.passes === true ? wish.judged : undefined;
-  // We report a wish that may rub, but do not tie it: the shop would have to ask first.
+  // We report a wish that may rub, but do not tie it.
   if (spec !== undefined && spec.judgementOf('elbow-clearance') !== 'poor') {
     return { takes: 'wish', spec, ranked: advice.specs.find((each) => same(each, spec)) };
   }
@@ -26,7 +26,7 @@ export function takenOf(advice: Advice): Taken | undefined {
   return first === undefined ? undefined : { takes: 'first', spec: first, ranked: first };
 }
 
-/** A ranked spec as what is taken. */
+/** A ranked spec as taken. */
 export const takenSpec = (spec: RankedSpec): Taken => ({
   takes: spec.rank === 1 ? 'first' : 'chosen',
   spec,

@@ -1,4 +1,4 @@
-/** The order of work at the bench, and the checks before a cinch leaves it. */
+/** Steps at the bench, and checks before a cinch leaves it. */
 import { styles } from '../cinch/styles.ts';
 import { count, len, say, type Phrase } from '../units/phrase.ts';
 import type { Ticket } from './ticket.ts';

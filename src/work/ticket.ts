@@ -21,11 +21,11 @@ export interface TicketLengths {
   readonly finished: number;
   /** Already allowed for in the finished length. */
   readonly stretch: number;
-  /** Outside to outside of the buckles on the frame. */
+  /** Outside to outside of the buckles. */
   readonly frame: number;
   /** One strand, bar to bar, off the frame. */
   readonly strung: number;
-  /** The same on the frame, before the cord draws up. */
+  /** The same on the frame. */
   readonly frameBars: number;
 }
 
@@ -36,7 +36,7 @@ export interface Ticket {
   readonly day: string;
   readonly due: string | undefined;
   readonly quantity: number;
-  /** False until ring to ring is taped: then do not cut. */
+  /** Ring to ring is taped; until then, do not cut. */
   readonly measured: boolean;
   readonly style: Style;
   readonly strands: number;
@@ -46,14 +46,14 @@ export interface Ticket {
   readonly options: readonly string[];
   /** The customer's words, without private details. */
   readonly notes: string | undefined;
-  /** Rigging ring to buckle on each side, inches. */
+  /** Ring to buckle, each side, inches. */
   readonly run: number;
   /** Whole order. */
   readonly hours: number | undefined;
   /** Double rigged: a keeper holds the connecting strap. */
   readonly keeper: boolean;
   readonly lengths: TicketLengths;
-  /** Low edge of the buckle to the middle; the other half mirrors it. */
+  /** Low edge of the buckle to the middle. */
   readonly half: number;
   readonly flare: Flat['flare'];
   readonly profile: readonly { readonly at: number; readonly width: number }[];
@@ -73,7 +73,7 @@ export interface Ticket {
   readonly cautions: readonly string[];
 }
 
-/** The ticket for one spec of an advice. Never throws for specs of that advice. */
+/** Never throws for specs of that advice. */
 export function ticketOf(
   { candidate }: Pick<Judged, 'candidate'>,
   advice: Advice,
@@ -130,7 +130,7 @@ export function ticketOf(
   return { ...drawn, steps: stepsFor(drawn), checks: checksFor(drawn) };
 }
 
-/** A cinch that may be too wide, while a tape could tell. */
+/** A cinch likely to rub, while a tape could tell. */
 function notSure({ clearance }: Candidate, { facts, ask }: Advice): Phrase[] {
   const inputs = ask.filter(({ beforeCutting }) => !beforeCutting).map(({ input }) => input);
   if (clearance.chance >= facts.model['chance-good'] || inputs.length === 0) return [];

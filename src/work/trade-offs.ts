@@ -3,7 +3,7 @@ import type { Finding, Judged } from '../advice/judge.ts';
 import { styles } from '../cinch/styles.ts';
 import { chance, count, len, say, type Phrase } from '../units/phrase.ts';
 
-/** Gains and losses of `other`; empty when a rider would notice none. */
+/** Empty when a rider would notice nothing. */
 export function tradeOffs(other: Judged, quoted: Judged): Phrase[] {
   const [a, b] = [other.candidate, quoted.candidate];
   return [
@@ -33,7 +33,7 @@ function elbows(here: number, there: number): Phrase[] {
     : [say`less sure to stay clear of the elbow: ${chance(here)} against ${chance(there)}`];
 }
 
-/** What is poor or unknown about it but not about the quoted one. */
+/** Poor or unknown, unlike the quoted one. */
 function worse(other: Judged, quoted: Judged): Finding[] {
   return other.findings.filter(
     ({ rule, judgement }) =>

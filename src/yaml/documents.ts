@@ -1,4 +1,4 @@
-/** Cuts a file into YAML documents, so a broken one spoils no other. */
+/** Cuts a file into documents, so a broken one spoils no other. */
 
 export interface Chunk {
   /** From 1. */
@@ -8,10 +8,7 @@ export interface Chunk {
   base: number;
 }
 
-/**
- * YAML forbids a line starting "---" or "..." inside a value, so cutting there is safe and a missing quote cannot swallow the next order.
- * Empty chunks are dropped.
- */
+/** Safe, since YAML allows no line starting "---" or "..." inside a value. Drops empty documents. */
 export function cut(text: string): Chunk[] {
   const chunks: Chunk[] = [];
   const add = (start: number, end: number): void => {

@@ -1,4 +1,4 @@
-/** Explains YAML errors by the layout of lines: tabs, indents, a missing space after a colon. */
+/** Explains YAML errors by layout: tabs, indents, a missing space after a colon. */
 import type { ErrorCode } from 'yaml';
 import type { Fault } from './problem.ts';
 
@@ -8,7 +8,7 @@ export interface Row {
   start: number;
 }
 
-/** Where the YAML package failed; `row` counts from 0. */
+/** `row` counts from 0. */
 interface Trip {
   code: ErrorCode;
   row: number;
@@ -29,7 +29,7 @@ export function rowsOf(text: string): Row[] {
   });
 }
 
-/** undefined when the layout is not to blame. */
+/** undefined when the layout is right. */
 export function layoutFault(rows: readonly Row[], { code, row }: Trip): Laid | undefined {
   const here = rows[row];
   const next = rows.slice(row + 1).find(isContent);
@@ -48,7 +48,7 @@ export function isTabbed({ text }: Row): boolean {
   return tabbed.test(text);
 }
 
-/** The unindented line above: the rest of its block cannot be trusted after an error. */
+/** The unindented line above: after an error its block is unreliable. */
 export function edgeAbove(rows: readonly Row[], row: number): number {
   return rows.slice(0, row + 1).findLastIndex(({ text }) => /^[^\s#]/.test(text));
 }
@@ -77,7 +77,7 @@ function tooFarIn(above: Row, row: Row): Laid | undefined {
   return { ...at(row), expected: columnOf(indent(above)), hint: hint + text };
 }
 
-/** The line belongs to the nearer of two columns. */
+/** A line belongs to the nearer column. */
 function tooFarOut(above: readonly Row[], row: Row): Laid | undefined {
   const open = openColumns(above);
   const own = indent(row);
@@ -85,7 +85,7 @@ function tooFarOut(above: readonly Row[], row: Row): Laid | undefined {
   const outer = open.findLast((column) => column < own);
   if (inner === undefined || open.includes(own) || /^[\]}]/.test(row.text.trim())) return undefined;
   const [out, into] = [inner - own, outer === undefined ? Infinity : own - outer];
-  // Half-way, a line that opens a block more likely belongs outside.
+  // Half-way, a line that opens a block belongs outside.
   const isOuter = into < out || (into === out && /:\s*(?:#.*)?$/.test(row.text));
   const hint = isOuter
     ? `this line is ${spaces(into)} too far right`

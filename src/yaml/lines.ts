@@ -5,7 +5,7 @@ export class Lines {
   readonly #text: string;
   readonly #before: number;
 
-  /** @param before lines of the file before the text */
+  /** @param before lines above the text */
   constructor(text: string, before = 0) {
     this.#text = text;
     this.#before = before;
@@ -22,7 +22,7 @@ export class Lines {
       else high = middle - 1;
     }
     const before = this.#text.slice(this.#starts[low], offset);
-    // Bounded: a million-character line needs no exact count.
+    // A million-character line needs no exact count.
     const column = (before.length > 5000 ? before.length : Array.from(before).length) + 1;
     return { line: this.#before + low + 1, column };
   }

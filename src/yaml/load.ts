@@ -1,4 +1,4 @@
-/** YAML text -> plain trees, with YAML errors located; knows nothing of orders. */
+/** Reads YAML text into plain trees and locates its errors. */
 import { Composer, CST, Parser, isMap, isScalar, type Document } from 'yaml';
 import type { Chunk } from './documents.ts';
 import { edgeAbove, isTabbed, layoutFault, rowsOf, type Row } from './layout.ts';
@@ -18,7 +18,7 @@ const mostTrips = 300;
 const unclosed = 'an end to the quote or bracket that opens here';
 
 interface Broken {
-  /** Deeper could exhaust the stack. */
+  /** Too deep for the stack. */
   deep: boolean;
   fault: Placed;
 }
@@ -27,21 +27,18 @@ export interface Loaded {
   file: string;
   /** undefined for a single document. */
   document: number | undefined;
-  /** undefined when it is not YAML. */
+  /** undefined when not YAML. */
   tree: Tree | undefined;
-  /** A top-level value, even when the rest cannot be read. */
+  /** A top-level value, even from a broken document. */
   top: (key: string) => string | undefined;
   line: number;
   problems: Problem[];
   settled: ReadonlySet<string>;
-  /** Locates a fault; a missing path gets its nearest parent. */
+  /** A missing path gets its nearest parent's place. */
   locate: (fault: Fault, path: readonly PropertyKey[], side?: keyof Spot) => Problem;
 }
 
-/**
- * Documents in order; none for an empty file. Never throws.
- * @param most how many are wanted
- */
+/** Reads up to `most` documents; none from an empty file. Never throws. */
 export function load(raw: string, file: string, most = Infinity): Loaded[] {
   const source = sourceOf(raw, file);
   return source.chunks.slice(0, most).map((chunk) => loadChunk(source, chunk));
@@ -91,7 +88,6 @@ export function loadChunk(source: Source, chunk: Chunk): Loaded {
   };
 }
 
-/** The line as messages quote it. */
 function textFound({ lines }: Source, offset: number): string | undefined {
   const text = lines.textAt(offset);
   return text === '' ? undefined : shown(text);
@@ -104,7 +100,7 @@ function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
     const tokens = [...new Parser().parse(text)];
     const broken = tokens.map(brokenToken).find((fault) => fault !== undefined);
     if (broken?.deep === true) return { doc: undefined, faults: [broken.fault] };
-    // Failsafe schema: every scalar stays text. We report doubled keys ourselves.
+    // Failsafe: every scalar stays text. We report doubled keys ourselves.
     const composer = new Composer({
       schema: 'failsafe',
       uniqueKeys: false,
@@ -118,7 +114,7 @@ function parse(text: string): { doc: Document | undefined; faults: Placed[] } {
   }
 }
 
-/** One fault a line: the package often complains twice. */
+/** One fault per line: the package often complains twice. */
 function syntaxFaults(doc: Document | undefined, text: string): Placed[] {
   const lines = new Lines(text);
   const rows = rowsOf(text);
@@ -128,7 +124,7 @@ function syntaxFaults(doc: Document | undefined, text: string): Placed[] {
   for (const { code, pos } of (doc?.errors ?? []).slice(0, mostTrips)) {
     const row = lineOf(pos[0]);
     const laid = layoutFault(rows, { code, row });
-    // After one wrong line, the rest of its block is misjudged.
+    // After one wrong line, its block is misjudged.
     const edge = edgeAbove(rows, row);
     if (laid === undefined && code === 'BAD_INDENT' && wrong.has(edge)) continue;
     if (laid !== undefined) wrong.add(edge);
@@ -139,7 +135,7 @@ function syntaxFaults(doc: Document | undefined, text: string): Placed[] {
   return withoutEchoes(faults, rows).slice(0, mostProblems);
 }
 
-/** After a tab the package misreads the block: report only the tabs. */
+/** After a tab the package misreads the block: report only tabs. */
 function withoutEchoes(faults: ReadonlyMap<number, Placed>, rows: readonly Row[]): Placed[] {
   const isTab = (line: number): boolean => rows[line] !== undefined && isTabbed(rows[line]);
   const blocks = new Set([...faults.keys()].filter(isTab).map((line) => edgeAbove(rows, line)));
@@ -148,7 +144,7 @@ function withoutEchoes(faults: ReadonlyMap<number, Placed>, rows: readonly Row[]
     .map(([, fault]) => fault);
 }
 
-/** The first token too deep or never closed; no recursion, since depth is the danger. */
+/** The first token too deep or unclosed, found without recursion. */
 function brokenToken(root: CST.Token): Broken | undefined {
   const stack: { token: CST.Token; depth: number }[] = [{ token: root, depth: 0 }];
   for (let next = stack.pop(); next !== undefined; next = stack.pop()) {
@@ -158,7 +154,7 @@ function brokenToken(root: CST.Token): Broken | undefined {
       return { deep: false, fault: { path: '', expected: unclosed, offset: token.offset } };
     if (token.type === 'document' && token.value !== undefined) stack.push({ token: token.value, depth });
     if (!CST.isCollection(token)) continue;
-    // A stack: pushed in reverse, so the first fault comes out first.
+    // Reversed, so the first fault pops first.
     for (const { key, value } of token.items.toReversed()) {
       if (value) stack.push({ token: value, depth: depth + 1 });
       if (key) stack.push({ token: key, depth: depth + 1 });
@@ -167,14 +163,14 @@ function brokenToken(root: CST.Token): Broken | undefined {
   return undefined;
 }
 
-/** The package complains at the end of the text; people need the start. */
+/** The package reports the text's end; people need the start. */
 function isUnclosed(token: CST.Token): boolean {
   if (token.type === 'flow-collection') return token.end.length === 0;
   if (token.type === 'double-quoted-scalar') return token.source.length < 2 || !token.source.endsWith('"');
   return token.type === 'single-quoted-scalar' && (token.source.length < 2 || !token.source.endsWith("'"));
 }
 
-/** Strange signs in comments and keys; one problem a line. */
+/** Strange characters in comments and keys. */
 function withStrangeSigns(problems: Problem[], text: string, place: (fault: Placed) => Problem): Problem[] {
   const strange: Problem[] = [];
   let next = 0;
@@ -186,7 +182,7 @@ function withStrangeSigns(problems: Problem[], text: string, place: (fault: Plac
     next = end === -1 ? text.length : end;
   }
   const lines = new Set(strange.map(({ line }) => line));
-  // What the package says of such a line confuses.
+  // The package's words for such a line confuse.
   const kept = problems.filter((problem) => problem.path !== '' || !lines.has(problem.line));
   const told = new Set(kept.map((problem) => problem.line));
   return [...kept, ...strange.filter((problem) => !told.has(problem.line))];
@@ -207,7 +203,7 @@ function topText(doc: Document | undefined, key: string): string | undefined {
   return typeof value === 'string' && value.trim() !== '' ? shown(value.trim()) : undefined;
 }
 
-/** From text that is not YAML: the line that starts with the key. */
+/** From broken YAML: the line with the key. */
 function writtenTop(text: string, key: string): string | undefined {
   const value = new RegExp(`^${key}:[ \\t]+["']?([^"'#\\r\\n]*)`, 'm').exec(text)?.[1]?.trim();
   return value === undefined || value === '' ? undefined : shown(value);

@@ -1,10 +1,10 @@
-/** A fault of a file, located. */
+/** A located fault in a file. */
 
 export interface Problem {
   file: string;
-  /** From 1; only when the file holds several. */
+  /** From 1, if the file holds several. */
   document?: number;
-  /** Its number, where it has one. */
+  /** Its number, if any. */
   order?: string;
   line: number;
   /** In characters, from 1. */
@@ -13,13 +13,13 @@ export interface Problem {
   path: string;
   /** What is there, shortened. */
   found?: string;
-  /** A sentence fragment: "a length with its unit, such as 73 in". */
+  /** A phrase: "a length with its unit". */
   expected: string;
-  /** The nearest right word or the likely slip. */
+  /** Nearest right word or likely slip. */
   hint?: string;
 }
 
-/** A fault not yet located. */
+/** Not yet located. */
 export interface Fault {
   path: string;
   expected: string;

@@ -1,22 +1,22 @@
-/** Refuses text that is too deep, long or full to parse safely. */
+/** Refuses text too deep, long or full to parse safely. */
 
-/** Orders are four levels deep; the bound protects the stack. */
+/** Protects the stack; orders need four. */
 export const deepest = 24;
 
-/** Even inside quotes this many brackets or dashes are no order. */
+/** No order has this many, even quoted. */
 const mostBrackets = 200;
 
 /** JavaScript characters; an order has a few thousand. */
 export const mostLetters = 400_000;
 
-/** Time and memory of the YAML package grow with these. */
+/** The YAML package's time and memory grow with these. */
 export const mostMarks = 30_000;
 
 export const tooDeep = `at most ${String(deepest)} levels of lists and blocks`;
 const tooLong = `at most ${String(mostLetters)} characters in a document`;
 const tooFull = `at most ${String(mostMarks)} line ends, commas and brackets in a document`;
 
-/** Why a document is refused, and where; undefined when it may be read. */
+/** Why and where; undefined when it may be read. */
 export function refused(text: string): { path: ''; expected: string; offset: number } | undefined {
   if (text.length > mostLetters) return { path: '', expected: tooLong, offset: mostLetters };
   const full = fullAt(text);
@@ -34,11 +34,10 @@ function fullAt(text: string): number | undefined {
   return undefined;
 }
 
-/** Where nesting passes the bound. */
 function deepAt(text: string): number | undefined {
   let depth = 0;
   let passed = 0;
-  // Comments do not count.
+  // Skip comments.
   for (const { 0: sign, index } of text.matchAll(/(?<!\S)#.*|[[\]{}]/g)) {
     if (sign.startsWith('#')) continue;
     depth = Math.max(0, depth + (sign === '[' || sign === '{' ? 1 : -1));

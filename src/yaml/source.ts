@@ -1,4 +1,4 @@
-/** The text of a file, cut into documents with their places. */
+/** A file's text, cut into documents with places. */
 import { cut, type Chunk } from './documents.ts';
 import { Lines } from './lines.ts';
 
@@ -9,9 +9,9 @@ export interface Source {
   chunks: readonly Chunk[];
 }
 
-/** @param before lines of the file before this part */
+/** @param before lines above this part */
 export function sourceOf(raw: string, file: string, before = 0): Source {
-  // Byte order marks; joined files have them in the middle too.
+  // Byte order marks; joined files have several.
   const text = raw.replace(/^\ufeff/gm, '');
   return { text, file, lines: new Lines(text, before), chunks: cut(text) };
 }

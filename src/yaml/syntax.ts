@@ -1,4 +1,4 @@
-/** YAML errors in words for people who do not know YAML. */
+/** YAML errors in words for newcomers. */
 import type { ErrorCode } from 'yaml';
 
 interface Words {
@@ -45,7 +45,7 @@ export function syntaxWords(code: ErrorCode): Words {
 export const strangeSign =
   /[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\u202a-\u202e\u2066-\u2069\ufffd\ufffe\uffff]|\r(?!\n)|\p{Cs}/u;
 
-/** What to say about a sign that strangeSign found. */
+/** Words for what strangeSign found. */
 export function strangeWords(sign: string): Words {
   if (sign === '\ufffd') return { expected: 'text in UTF-8', hint: 'the file was saved in another encoding' };
   if (sign === '\r')

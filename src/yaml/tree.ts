@@ -1,9 +1,9 @@
-/** A parsed document as plain lists, blocks and text, with places. */
+/** A parsed document: lists, blocks, text and their places. */
 
 export interface Block {
   [key: string]: Tree;
 }
-/** Leaves stay text as written: 15.10, 7/8, 012, yes. */
+/** Text stays as written: 15.10, 7/8, 012, yes. */
 export type Tree = string | Tree[] | Block;
 
 /** Offsets in the file. */
@@ -12,12 +12,12 @@ export interface Spot {
   value: number;
 }
 
-/** Whether it is a block of keys, neither a list nor a text. */
+/** Not a list or text. */
 export function isBlock(tree: Tree | undefined): tree is Block {
   return typeof tree === 'object' && !Array.isArray(tree);
 }
 
-/** What stands at a path of keys and list places, if anything does. */
+/** The value at a path, if any. */
 export function treeAt(tree: Tree | undefined, path: readonly PropertyKey[]): Tree | undefined {
   let here = tree;
   for (const step of path) {
@@ -28,7 +28,7 @@ export function treeAt(tree: Tree | undefined, path: readonly PropertyKey[]): Tr
   return here;
 }
 
-/** The text itself, or what kind of thing it is. */
+/** The text itself, or its kind. */
 export function describe(tree: Tree | undefined): string | undefined {
   if (tree === undefined || typeof tree === 'string') return tree;
   return Array.isArray(tree) ? 'a list' : 'a block of keys';

@@ -1,4 +1,4 @@
-/** Turns the YAML package's nodes into our tree and reports doubled keys and odd constructions. */
+/** Turns the YAML package's nodes into trees; reports odd constructions. */
 import {
   isAlias,
   isMap,
@@ -15,18 +15,17 @@ import { pathText, shown, type Fault } from './problem.ts';
 import { strangeSign, strangeWords } from './syntax.ts';
 import type { Block, Spot, Tree } from './tree.ts';
 
-/** More than any order or shop needs; repeated aliases grow without limit. */
+/** More than any file needs; repeated aliases grow without limit. */
 export const mostNodes = 20_000;
 
 type Path = readonly PropertyKey[];
 
-/** Offset within the chunk; `earlier` is the first place of a doubled key. */
+/** Offset in the chunk; `earlier` is a doubled key's first place. */
 export type Placed = Fault & { offset: number; earlier?: number };
 
-/** State while walking one document. */
 export interface Walk {
   faults: Placed[];
-  /** By path, offsets within the chunk. */
+  /** Offsets in the chunk, by path. */
   spots: Map<string, Spot>;
   /** Paths already reported. */
   settled: Set<string>;
@@ -35,7 +34,7 @@ export interface Walk {
   nodes: number;
 }
 
-/** A walk that has seen nothing yet. */
+/** Starts empty. */
 export function newWalk(): Walk {
   return { faults: [], spots: new Map(), settled: new Set(), anchors: new Map(), open: new Set(), nodes: 0 };
 }
@@ -95,7 +94,7 @@ function walkSeq(walk: Walk, node: YAMLSeq, path: Path): Tree {
     const here = [...path, index];
     const at = offsetOf(item);
     walk.spots.set(pathText(here), { key: at, value: at });
-    // A reported entry keeps its place, so later places stay right.
+    // Keeps later list places right.
     list.push(walkNode(walk, item, here) ?? '');
   });
   return list;
@@ -139,7 +138,7 @@ function walkPair(walk: Walk, { pair, block, path }: { pair: Pair; block: Block;
   if (tree !== undefined) block[key] = tree;
 }
 
-/** In braces, "height:15 hh" is a key without a value: report the missing space. */
+/** In braces, "height:15 hh" is one key: report the missing space. */
 function glued(walk: Walk, { key, value }: Pair, path: Path): boolean {
   const text = isScalar(key) && value === null ? String(key.value) : '';
   const hint = noSpaceHint(text);
@@ -149,7 +148,7 @@ function glued(walk: Walk, { key, value }: Pair, path: Path): boolean {
   return true;
 }
 
-/** In braces, { elbow-room: 4,5 in } reads as "4" and a key "5 in": report one fault. */
+/** { elbow-room: 4,5 in } reads as "4" and a key "5 in": report one fault. */
 function splitByComma(walk: Walk, { node, at, path }: { node: YAMLMap; at: number; path: Path }): boolean {
   const pair = node.items[at];
   if (node.flow !== true || pair === undefined) return false;
@@ -185,7 +184,7 @@ function readKey(walk: Walk, node: unknown, path: Path): string | undefined {
   return key;
 }
 
-/** Uses our own list of anchors; the package searches the document for every alias. */
+/** Uses our anchors: the package searches the document for every alias. */
 function walkAlias(walk: Walk, node: Alias, path: Path): Tree | undefined {
   const target = walk.anchors.get(node.source);
   const where = { path: pathText(path), found: `*${shown(node.source)}` };
@@ -204,7 +203,7 @@ function walkAlias(walk: Walk, node: Alias, path: Path): Tree | undefined {
 function tooMuch(walk: Walk, node: unknown, path: Path): Tree | undefined {
   if (walk.nodes > mostNodes + 1) return undefined;
   return report(walk, node, {
-    // Not where the alias led: nobody wrote that path.
+    // Nobody wrote the path the alias led to.
     path: pathText(path.slice(0, 1)),
     expected: `at most ${String(mostNodes)} values in a document`,
     hint: walk.anchors.size > 0 ? 'aliases (*) repeat too much' : undefined,

@@ -88,7 +88,7 @@ describe('straight or roper', () => {
           .filter((entry) => entry.style === style)
           .map(({ reason }) => phraseText(reason, 'in'));
         const told = phraseText(why, 'in');
-        expect(reasons.length === 0 ? ['no side is left below the buckle'] : reasons).toContain(told);
+        expect(reasons.length === 0 ? ['no room below the buckle'] : reasons).toContain(told);
         if (first !== undefined) ruledOut.add(style);
       }
     }

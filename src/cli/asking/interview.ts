@@ -1,4 +1,4 @@
-/** `new` on a terminal: asks, keeps the answers, prints the result. */
+/** `new` on a terminal: asks, keeps answers, prints the result. */
 import path from 'node:path';
 import {
   answer,
@@ -33,7 +33,6 @@ export interface Interview {
   readonly terminal: () => Terminal;
 }
 
-/** Longer input is not read. */
 const MOST = 2;
 const asked = 'cinchwright new';
 
@@ -65,14 +64,13 @@ export async function interview(plan: Interview, io: CliIo): Promise<ExitCode> {
   return size([file], { top: 3, format: 'table', units: 'in', color, ...(shop && { shop }) }, io);
 }
 
-/** Answers so far. */
 class Talk {
   readonly page: Page;
   readonly #plan: Interview;
   readonly #io: CliIo;
   readonly #stem: string;
   #told: Told = nothingTold;
-  /** Typed but not understood yet. */
+  /** Not understood yet. */
   #pending = '';
   #kept = false;
 
@@ -119,7 +117,7 @@ class Talk {
     return true;
   }
 
-  /** Empty until there is an answer. */
+  /** Empty before the first answer. */
   async #soFar(): Promise<string> {
     const [entry] = readOrders(this.#form(), 'answers');
     if (entry?.ok !== true) return '';
@@ -131,7 +129,7 @@ class Talk {
     return formOf(this.#told, { stem: this.#stem, unread });
   }
 
-  /** Printed if it cannot be written, so no answer is lost. */
+  /** Prints the order if it cannot write. */
   write(unread = ''): void {
     const text = this.#form(unread);
     try {

@@ -7,7 +7,7 @@ const WIDTH = 80;
 const ENTER = '\r';
 const SHOW_CURSOR = '\u001b[?25h';
 
-/** Text typed ahead waits for its question: a paused reader gets only its line. */
+/** Makes text typed ahead wait for its question. */
 class Keys extends Transform {
   override _transform(part: Buffer, _: unknown, done: TransformCallback): void {
     // Raw bytes: a letter may be split between chunks.
@@ -21,9 +21,9 @@ class Keys extends Transform {
 export function takeKeys({ input, output }: Terminal): Terminal & { readonly giveBack: () => void } {
   const keys = new Keys();
   input.setRawMode?.(true);
-  // A closed window takes no more lines; answers must still be kept.
+  // Keep answers even after the window closes.
   output.on('error', ignore);
-  // Some terminals report no width, which would give one letter per line.
+  // Some terminals report no width.
   output.columns ||= WIDTH;
   input.pipe(keys);
   return {

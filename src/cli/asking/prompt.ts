@@ -1,21 +1,20 @@
-/** One question on a terminal: a line, or the wish to stop. */
+/** One question on a terminal. */
 import { isCancel, settings, TextPrompt } from '@clack/core';
 import { visible } from '../../units/clean.ts';
 import type { Terminal } from '../io.ts';
 
 export interface Prompt {
   readonly question: string;
-  /** Shown below while typing. */
+  /** While typing. */
   readonly below: string;
-  /** Complaint about a line; undefined when it is fine. */
+  /** undefined when fine. */
   readonly check: (line: string) => string | undefined;
-  /** Shown below an accepted line. */
+  /** Replaces `below` afterwards. */
   readonly after: () => string;
-  /** Called on every key. */
   readonly typing: (line: string) => void;
 }
 
-/** True with a line; false after Ctrl-C, Ctrl-D or the end. */
+/** False after Ctrl-C, Ctrl-D or the end. */
 export async function prompt(asked: Prompt, terminal: Terminal): Promise<boolean> {
   if (terminal.input.readableEnded) return false;
   settings.aliases.delete('escape');
@@ -30,7 +29,7 @@ export async function prompt(asked: Prompt, terminal: Terminal): Promise<boolean
     signal: ended.signal,
     validate: (line = '') => {
       const fault = asked.check(line);
-      // The line is typed anew, or Enter skips; what is wrong with it says its words.
+      // The fault tells what to type anew; Enter skips.
       if (fault !== undefined) one.userInput = '';
       return fault;
     },
@@ -55,7 +54,7 @@ function frame({ question, below, after }: Prompt, { state, error, userInput, cu
   return [question, `> ${line}`, ...(rest === '' ? [] : [rest])].join('\n');
 }
 
-/** Hides the terminal's cursor; the letter under ours is inverted. */
+/** Marks the cursor, since the terminal's own is hidden. */
 function withCursor(text: string, at: number): string {
   const [under = ' '] = Array.from(text.slice(at));
   const rest = text.slice(at + under.length);

@@ -1,17 +1,15 @@
-/** Writes rows as they come, to standard output or to a file put in place when complete. */
+/** Writes rows as they come; a file appears when complete. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { partOf, writeHandle } from '../files.ts';
 
 export interface Output {
   readonly write: (text: string) => void;
-  /** Puts it in place. */
   readonly finish: () => void;
-  /** Leaves nothing behind. */
   readonly drop: () => void;
 }
 
-/** Rows on standard output are gone as soon as they are printed. */
+/** Cannot take back what is printed. */
 export const toStream = (write: (text: string) => void): Output => ({
   write: (text) => {
     if (text !== '') write(text);
@@ -20,7 +18,7 @@ export const toStream = (write: (text: string) => void): Output => ({
   drop: () => undefined,
 });
 
-/** Absolute path; the old file stays until the new one is complete. Throws the system's error, also later. */
+/** Absolute path. Throws the system's error, also later. */
 export function toFile(file: string): Output {
   const old = fs.statSync(file, { throwIfNoEntry: false });
   if (old !== undefined && !old.isFile()) return toDevice(file);
@@ -66,7 +64,7 @@ function onceClosing(handle: number): () => void {
   };
 }
 
-/** The folder must be synced too. */
+/** A rename lasts only once its folder is synced. */
 function syncFolder(file: string): void {
   try {
     const folder = fs.openSync(path.dirname(file), 'r');

@@ -1,4 +1,4 @@
-/** A backlog's output files: whether they may be written, and where rows and errors go. */
+/** Where a backlog's rows and errors go. */
 import path from 'node:path';
 import { guardInputs, guardOrders, sameFile } from '../emit.ts';
 import { CliFault, printable } from '../fault.ts';
@@ -12,7 +12,7 @@ interface Asked {
   readonly errors?: string;
 }
 
-/** Errors: an input would be overwritten; two outputs share a file. */
+/** Errors: an overwritten input, two outputs in one file. */
 export function checkOutputs(names: readonly string[], { shop, out, errors }: Asked, io: CliIo): void {
   guardInputs(out, [...names, shop], io);
   if (errors === '' || errors === '-') throw new CliFault('--errors needs the name of a file');
@@ -23,15 +23,15 @@ export function checkOutputs(names: readonly string[], { shop, out, errors }: As
   }
 }
 
-/** Whether --out names a file. */
+/** `out` names a file. */
 export const isFile = (out: string | undefined): out is string => out !== undefined && out !== '-';
 
-/** `shown` for standard output. */
+/** `shown` on standard output. */
 export function rowsTo(out: string | undefined, io: CliIo): Output & { readonly shown: boolean } {
   return isFile(out) ? { ...named(out, io), shown: false } : { ...toStream(io.stdout), shown: true };
 }
 
-/** Where faults go, if they are asked for. */
+/** undefined without a name. */
 export const errorsTo = (file: string | undefined, io: CliIo): Output | undefined =>
   file === undefined ? undefined : named(file, io);
 

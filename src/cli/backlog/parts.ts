@@ -4,7 +4,7 @@ import type { CliIo } from '../io.ts';
 import type { Source } from '../sources.ts';
 
 const PART = 65_536;
-/** Shared: chunks are copied before the next read. */
+/** Shared by all reads. */
 const scratch = Buffer.allocUnsafeSlow(PART);
 
 /** Use each chunk before the next. Throws the system's error. */

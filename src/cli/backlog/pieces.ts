@@ -1,16 +1,16 @@
-/** Cuts a byte stream between orders; each piece reads as it would in the whole. */
+/** Cuts a byte stream between orders. */
 import { ENOUGH, isBlank, looksByLine } from '../by-line.ts';
 import { mostLetters } from '../../yaml/refused.ts';
 
-/** One order, or the start of one that is too long. */
+/** One order, or the start of a too long one. */
 export interface Piece {
   readonly bytes: Buffer;
-  /** Lines of the file before it. */
+  /** Above it in the file. */
   readonly lines: number;
   readonly isWhole: boolean;
 }
 
-/** A letter takes at most three bytes (four-byte ones count as two). */
+/** UTF-8 takes at most three per JavaScript character. */
 const mostBytes = 3 * mostLetters;
 /** Few orders are longer. */
 const LONG = 65_536;
@@ -18,8 +18,8 @@ const NEWLINE = 0x0a;
 const MARK = Buffer.from('\n---');
 
 /**
- * The same however the bytes arrive; an empty stream gives one empty piece.
- * @param asked whether every line is an order; undefined means find out
+ * The same however bytes arrive; at least one.
+ * @param asked one order per line; undefined to find out
  */
 export async function* piecesOf(
   parts: AsyncIterable<Buffer>,
@@ -41,18 +41,16 @@ export async function* piecesOf(
   if (!some) yield { bytes: Buffer.alloc(0), lines: 0, isWhole: true };
 }
 
-/** At most one order and one chunk. */
+/** Holds at most one order and one chunk. */
 class Cutter {
   rest: Buffer = Buffer.alloc(0);
   #parts: Buffer[] = [];
   #waiting = 0;
   #lines = 0;
-  /** An order that is too long was handed out: skip its rest. */
+  /** Drops the rest of a too long order. */
   #skipping = false;
 
-  /**
-   * Whether there is more to look at; undefined at the end. Large chunks are joined only when it pays, since each join copies the order.
-   */
+  /** False while it collects chunks: each join copies the order. */
   add(part: Buffer | undefined): boolean {
     if (part !== undefined) this.#parts.push(Buffer.from(part));
     this.#waiting += part?.length ?? 0;
@@ -63,7 +61,7 @@ class Cutter {
     return true;
   }
 
-  /** Blank stretches are dropped. */
+  /** Drops blank ones. */
   *pieces(byLine: boolean, end: boolean): Generator<Piece> {
     while (this.rest.length > 0) {
       const next = boundary(this.rest, byLine, end);
@@ -90,7 +88,7 @@ class Cutter {
   }
 }
 
-/** Bytes to the next order; all at the end; -1 when more is needed. */
+/** Bytes before the next order; -1 when more is needed. */
 function boundary(bytes: Buffer, byLine: boolean, end: boolean): number {
   for (let at = 0; ;) {
     const found = byLine ? bytes.indexOf(NEWLINE, at) : bytes.indexOf(MARK, at);

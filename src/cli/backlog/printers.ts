@@ -1,4 +1,4 @@
-/** The printer of a format, loaded on demand. */
+/** Loads the printer of a format on demand. */
 import { columnNames, type ColumnName } from '../../work/columns.ts';
 import type { BacklogPrinter } from '../../views/backlog-cells.ts';
 import { nearestWord } from '../../units/nearest.ts';
@@ -17,7 +17,7 @@ interface Asked {
 
 export interface Look {
   readonly format: BacklogFormat;
-  /** undefined: the format's own columns. */
+  /** undefined means the format's own. */
   readonly columns: readonly ColumnName[] | undefined;
   readonly units: 'in' | 'cm';
   readonly color: boolean;
@@ -31,7 +31,7 @@ export function lookOf(asked: Asked, io: CliIo): Look {
   return { format, columns, units, color, width };
 }
 
-/** For all columns, or those chosen. */
+/** With all columns, or those chosen. */
 export async function printerFor(look: Look): Promise<BacklogPrinter> {
   const { format, columns, units } = look;
   if (format === 'table' || format === 'markdown') {
@@ -45,7 +45,7 @@ export async function printerFor(look: Look): Promise<BacklogPrinter> {
   return make(columns ?? columnNames);
 }
 
-/** "a,b,c". Errors: an unknown name, with the nearest; a name twice; none. */
+/** From "a,b,c". Errors: an unknown name, a name twice, none. */
 export function columnsAsked(text: string): readonly ColumnName[] {
   const names = text.split(',').map((name) => name.trim());
   const chosen = names.map(columnAsked);

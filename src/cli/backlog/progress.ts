@@ -1,22 +1,21 @@
-/** A progress line on a terminal: orders, share, rate, time left. */
+/** A progress line: orders, share, rate, time left. */
 import type { CliIo } from '../io.ts';
 
 const REDRAW = 100;
-/** Too early for a rate, milliseconds. */
+/** Milliseconds; earlier rates mislead. */
 const SETTLED = 500;
 
 type Screen = Pick<CliIo, 'stderr' | 'stderrIsTerminal' | 'columns' | 'env'>;
 
 export interface Progress {
-  /** Totals so far. */
   readonly at: (orders: number, bytes: number) => void;
   readonly clear: () => void;
 }
 
-/** When nobody sees it. */
+/** Shows nothing. */
 export const noProgress: Progress = { at: () => undefined, clear: () => undefined };
 
-/** Redrawn on standard error. */
+/** On standard error, if it is a terminal. */
 export function progressFor(io: Screen, bytes: number | undefined, now: () => number): Progress {
   if (!io.stderrIsTerminal || io.env['TERM'] === 'dumb')
     return { at: () => undefined, clear: () => undefined };

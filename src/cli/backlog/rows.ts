@@ -1,4 +1,4 @@
-/** Turns one piece of a backlog into its row. */
+/** Turns one piece of a backlog into rows. */
 import { faultyRow, rowOf, type Place, type Row } from '../../work/row.ts';
 import { sizeOrder } from '../../index.ts';
 import { readOrders, type OrderRead } from '../../order/read-orders.ts';
@@ -7,13 +7,13 @@ import { printable } from '../fault.ts';
 import { textOf } from '../text-file.ts';
 import type { Piece } from './pieces.ts';
 
-/** Several for oddly separated documents. Never throws: errors become rows. */
+/** Usually one. Never throws: errors become rows. */
 export function rowsOf(
   { bytes, lines, isWhole }: Piece,
   { file, document }: Omit<Place, 'line'>,
   shop: Shop,
 ): Row[] {
-  // A cut-off order may end within a letter.
+  // May end within a letter.
   const read = isWhole ? textOf(bytes) : ({ ok: true, text: bytes.toString('utf8') } as const);
   if (!read.ok) return [unreadableRow(read.why, { file, document, line: read.line + lines })];
   return readOrders(read.text, file, lines).map((order, i) =>
@@ -21,7 +21,7 @@ export function rowsOf(
   );
 }
 
-/** For what could not be read. */
+/** With the reason. */
 export const unreadableRow = (why: string, place: Place): Row =>
   failedRow(undefined, { expected: 'a file that can be read', hint: why }, place);
 
@@ -30,7 +30,7 @@ function rowFor(read: OrderRead, place: Place, shop: Shop): Row {
   try {
     return rowOf(sizeOrder(read.order, shop), place);
   } catch (error) {
-    // Our own bug costs one order, not the backlog.
+    // Our own bug costs only one order.
     const what = printable(error instanceof Error ? error.message : String(error)).slice(0, 200);
     const hint = `this is a bug in cinchwright (${what}); please report it, with the order`;
     return failedRow(read.order.order, { expected: 'an order that can be sized', hint }, place);

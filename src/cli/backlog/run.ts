@@ -1,4 +1,4 @@
-/** The loop of a backlog: one order in, one row out. */
+/** One order in, one row out. */
 import type { Row } from '../../work/row.ts';
 import type { Shop } from '../../order/types.ts';
 import type { CliIo } from '../io.ts';
@@ -11,7 +11,6 @@ import { rowsOf, unreadableRow } from './rows.ts';
 interface Around {
   readonly shop: Shop;
   readonly io: CliIo;
-  /** Called with the bytes of every piece read. */
   readonly took: (bytes: number) => void;
 }
 
@@ -27,7 +26,7 @@ export async function* rowsOfAll(sources: readonly Source[], around: Around): As
 
 const linesByName = /\.(?:ndjson|jsonl)$/i;
 
-/** An unreadable source gets a row that says so. */
+/** One row for an unreadable source. */
 async function* rowsIn(source: Source, { shop, io, took }: Around): AsyncGenerator<Row> {
   const { label: file, path = '', fault } = source;
   let document = 1;

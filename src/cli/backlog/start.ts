@@ -69,7 +69,7 @@ export async function backlog(
 const isMissing = ({ path: file, fault }: Source): boolean =>
   fault !== undefined || (file !== undefined && !fs.existsSync(file));
 
-/** A mistyped name must not replace a good table with an empty one. */
+/** A mistyped name must not empty a good table. */
 function nothingRead(sources: readonly Source[], { out }: BacklogOptions, io: CliIo): ExitCode {
   for (const { label, fault = 'there is no such file or folder' } of sources) {
     io.stderr(`cinchwright: ${printable(label)}: ${fault}\n`);
@@ -78,7 +78,6 @@ function nothingRead(sources: readonly Source[], { out }: BacklogOptions, io: Cl
   return exit.input;
 }
 
-/** This run's own files are not orders. */
 function ownFiles({ out, errors, shop }: BacklogOptions, { cwd }: CliIo): ReadonlySet<string> {
   const own = [out, errors, shop].filter((name) => name !== undefined);
   return new Set(own.map((name) => path.resolve(cwd, name)));
@@ -92,7 +91,6 @@ function progressOf(sources: readonly Source[], shown: boolean, io: CliIo): Prog
   return shown && io.stdoutIsTerminal ? noProgress : progressFor(io, bytes, Date.now);
 }
 
-/** The exit code of the worst. */
 function told({ summary }: Table, { out, errors }: BacklogOptions, io: CliIo): ExitCode {
   for (const name of [out, errors]) {
     if (name !== undefined && name !== '-') io.stderr(`wrote ${printable(name)}\n`);

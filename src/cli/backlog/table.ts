@@ -1,4 +1,4 @@
-/** Rows to the output, errors to their table, both to the summary. */
+/** Rows go to the output, errors to their table. */
 import { FirstPlaces } from '../../work/first-places.ts';
 import type { Row } from '../../work/row.ts';
 import { count, newSummary, total, type Summary } from '../../work/summary.ts';
@@ -12,7 +12,7 @@ export interface Ends {
   readonly errors: Output | undefined;
 }
 
-/** Throws the system's error when it cannot write. */
+/** Throws the system's error. */
 export class Table {
   readonly summary: Summary = newSummary();
   readonly #ends: Ends;
@@ -22,7 +22,6 @@ export class Table {
     this.#ends = ends;
   }
 
-  /** Header of the rows. */
   begin(): void {
     const { printer, output, errors } = this.#ends;
     output.write(printer.head);
@@ -42,7 +41,6 @@ export class Table {
     count(this.summary, cells);
   }
 
-  /** Puts the files in place. */
   finish(): void {
     const { printer, output, errors } = this.#ends;
     const { orders } = this.summary;
@@ -51,7 +49,7 @@ export class Table {
     output.finish();
   }
 
-  /** Keeps the old files and leaves nothing else. */
+  /** Leaves the old files. */
   drop(): void {
     this.#ends.output.drop();
     this.#ends.errors?.drop();

@@ -1,4 +1,4 @@
-/** `ask`: what to ask each customer, and the message that asks it. */
+/** `ask`: what to ask each customer, as a message too. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { AskedOrder } from '../../words/about-ask.ts';
@@ -85,7 +85,7 @@ async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Pr
   const { format } = options;
   const isMessage = format === 'text' || format === 'markdown';
   const asking = read.filter(({ toAsk }) => toAsk.length > 0);
-  // The screen messages already report unreadable orders.
+  // Standard error already reports unreadable orders.
   const useful = isMessage ? asking.length > 0 : format !== 'table' || read.length > 0;
   if (useful) {
     if (isMessage) emit(await messageOf(results, options), options.out, io);
@@ -99,7 +99,7 @@ async function ask(paths: readonly string[], options: AskOptions, io: CliIo): Pr
   return read.some(({ result }) => result.advice.specs.length === 0) ? exit.noSpec : exit.good;
 }
 
-/** The clerk must see where tapes disagree, even without sheet or JSON. */
+/** The clerk must see where tapes disagree. */
 async function tellDoubts(read: readonly (AskedOrder & { ok: true })[], io: CliIo): Promise<void> {
   const { phraseText } = await import('../../units/text.ts');
   for (const { result } of read)
@@ -109,7 +109,7 @@ async function tellDoubts(read: readonly (AskedOrder & { ok: true })[], io: CliI
       );
 }
 
-/** No questions: says why instead of writing. */
+/** No questions: says why. */
 async function tellSilent(read: readonly (AskedOrder & { ok: true })[], io: CliIo): Promise<void> {
   const { nothingText, thresholdText } = await import('../../words/about-ask.ts');
   const silent = read.filter(({ toAsk }) => toAsk.length === 0);
@@ -119,7 +119,6 @@ async function tellSilent(read: readonly (AskedOrder & { ok: true })[], io: CliI
   if (silent.length > 0) io.stderr(`${thresholdText()}\n`);
 }
 
-/** Progress for a terminal. */
 async function askAll(
   entries: readonly Entry[],
   { shop, options, progress }: { shop: Shop; options: AskOptions; progress: Progress },
@@ -144,7 +143,6 @@ const viewsOf = (results: readonly AskedOrder[], { units }: AskOptions): Views =
   csv: async () => (await import('../../views/ask-data.ts')).askCsv(results),
 });
 
-/** As text or Markdown. */
 async function messageOf(
   results: readonly AskedOrder[],
   { format, long = false }: AskOptions,

@@ -1,4 +1,4 @@
-/** `check`: how a wanted, current or named cinch suits each order. */
+/** `check`: how a wanted, current or named cinch suits. */
 import type { Command } from 'commander';
 import type { Checked } from '../../advice/check.ts';
 import type { CinchAsked, Order, Shop } from '../../order/types.ts';
@@ -70,7 +70,7 @@ async function check(files: readonly string[], options: CheckOptions, io: CliIo)
   const results = await checkAll(entries, shop, asked);
   const empty = results.filter((result) => result.ok && result.checked.length === 0);
   const useful = results.length > empty.length;
-  // The screen messages already report unreadable orders.
+  // Standard error already reports unreadable orders.
   const printed =
     options.format === 'table' ? results.some((result) => result.ok && result.checked.length > 0) : useful;
   if (printed) await printViews(viewsOf(results, reportOptions(options, io)), options, io);

@@ -3,7 +3,7 @@ import type { Command } from 'commander';
 import { nearestWord } from '../../units/nearest.ts';
 import { CliFault, didYouMean, printable } from '../fault.ts';
 
-/** The parser's own command answers a wrong name with the main help. */
+/** The parser's own ignores a wrong name. */
 export function addHelp(program: Command): void {
   program
     .command('help')

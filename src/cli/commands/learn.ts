@@ -107,7 +107,6 @@ function guardOptions(file: string, options: LearnOptions, io: CliIo): void {
   }
   const inputs = [file, shop, ...options.orders];
   for (const target of [out, picture, write]) guardInputs(target, inputs, io);
-  // Without --out it goes to standard output.
   const targets = [out ?? '-', picture, write]
     .filter((name) => name !== undefined)
     .map((name) => (name === '-' ? name : realName(path.resolve(io.cwd, name))));

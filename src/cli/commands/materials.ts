@@ -1,4 +1,4 @@
-/** `materials`: what a backlog takes from the shelf, needs bought, and how it is cut. */
+/** `materials`: what a backlog uses, what to buy, how to cut it. */
 import type { Command } from 'commander';
 import { backlogOf, tellLeftOut } from '../backlog-orders.ts';
 import { guardInputs } from '../emit.ts';

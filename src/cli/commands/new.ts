@@ -57,6 +57,6 @@ async function startOrder(file: string | undefined, options: NewOptions, io: Cli
   return exit.good;
 }
 
-/** A person at a terminal that can redraw lines. */
+/** A terminal that can redraw lines. */
 const terminalOf = ({ terminal, stdinIsTerminal, stdoutIsTerminal, env }: CliIo): typeof terminal =>
   stdinIsTerminal && stdoutIsTerminal && env['TERM'] !== 'dumb' ? terminal : undefined;

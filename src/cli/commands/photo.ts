@@ -1,4 +1,4 @@
-/** `photo`: what each order's side photo measures, how surely, and what that gains. */
+/** `photo`: what each side photo measures and what that gains. */
 import type { Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { PhotoResult } from '../../words/types.ts';
@@ -60,7 +60,6 @@ export function addPhoto(program: Command, session: Session): void {
     });
 }
 
-/** One order, with its file as named. */
 interface Named {
   readonly name: string;
   readonly entry: Entry;
@@ -105,7 +104,6 @@ interface Work {
   readonly shop: Shop;
 }
 
-/** Adds picture errors to those of the orders. */
 async function readPhotos(
   read: readonly Named[],
   { options, io, shop }: Work,

@@ -70,7 +70,7 @@ prices of the day the order was taken. CSV is one row per order.
   json: async () => (await import('../../views/paper-json.ts')).quotesJson,
 };
 
-/** Errors: one number for several invoices, an amount without an invoice, a bad amount. */
+/** Errors: one number for several invoices, a bad --paid. */
 function invoiceAsked({ options, shop, count }: Source): Written['invoice'] {
   const { invoice: number, paid: text } = options;
   if (number === undefined) {
@@ -88,12 +88,12 @@ function invoiceAsked({ options, shop, count }: Source): Written['invoice'] {
 }
 
 interface Beside {
-  /** undefined without a backlog. */
+  /** Only with a backlog. */
   readonly windowOf?: (taken: Taken, advice: Advice) => PromiseWindow | undefined;
   readonly code: ExitCode;
 }
 
-/** With a backlog on the benches, from the next day on. */
+/** From the next day, with a backlog on the benches. */
 async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside> {
   if (options.backlog === undefined) return { code: exit.good };
   const { backlogOf, needAgenda, tellLeftOut } = await import('../backlog-orders.ts');

@@ -1,4 +1,4 @@
-/** `rules`: what cinches are judged by, and who says so. */
+/** `rules`: what judges cinches, and who says so. */
 import type { Command } from 'commander';
 import type { AnyRule } from '../../rules/rule.ts';
 import { nearestWord } from '../../units/nearest.ts';

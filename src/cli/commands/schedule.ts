@@ -1,4 +1,4 @@
-/** `schedule`: when each order is tied, which run late, what can be promised. */
+/** `schedule`: when each order is tied, and what to promise. */
 import { Option, type Command } from 'commander';
 import type { Shop } from '../../order/types.ts';
 import type { Agenda } from '../../work/agenda.ts';
@@ -109,7 +109,7 @@ async function wantedOf(
   return promise === undefined ? undefined : backlogOf([promise], target, io);
 }
 
-/** New orders in turn, each after those before it. */
+/** Promises each new order after those before it. */
 async function withNew(
   agenda: Agenda,
   wanted: Backlog | undefined,

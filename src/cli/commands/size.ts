@@ -1,4 +1,4 @@
-/** `size`: which cinches suit each order, best first, with reasons. */
+/** `size`: which cinches suit each order, with reasons. */
 import { Option, type Command } from 'commander';
 import type { Advice } from '../../advice/advice.ts';
 import type { Simulated } from '../../advice/simulate.ts';
@@ -93,14 +93,14 @@ function simulateOption(): Option {
     `test the chance with random draws (${String(usualDraws)} if left out)`,
   ).argParser((text: string): number => {
     if (/^\d+$/.test(text)) return read(text);
-    // The parser takes the next word as the number, often a file.
+    // The parser takes the next word, often a file.
     throw new CliFault(`--simulate takes a number of draws, not "${printable(text)}"`, {
       hint: `Put the files first, or write --simulate=${String(usualDraws)}.`,
     });
   });
 }
 
-/** The whole run. */
+/** Errors: options that conflict. */
 export async function size(files: readonly string[], options: SizeOptions, io: CliIo): Promise<ExitCode> {
   if (options.seed !== undefined && options.simulate === undefined) {
     throw new CliFault('--seed goes with --simulate: nothing else is drawn at random');
@@ -118,7 +118,7 @@ export async function size(files: readonly string[], options: SizeOptions, io: C
   const shop = await shopOf(options.shop, io, errorColor);
   const entries = await readAll(shop);
   const results = await sizeAll(entries, shop, options);
-  // The screen messages already report unreadable orders.
+  // Standard error already reports unreadable orders.
   const useful = options.format !== 'table' || results.some(({ ok }) => ok);
   if (useful) await printViews(viewsOf(results, { ...reportOptions(options, io), sideBySide }), options, io);
   const told = await tellFaults(entries, io, errorColor);
@@ -160,7 +160,7 @@ async function simulatedFor(advice: Advice, options: Drawn): Promise<readonly Si
     .map(({ candidate }) => simulateClearance(candidate, advice.facts, { draws, seed }));
 }
 
-/** Errors: an option that needs more than a column. */
+/** Errors: an option too wide for a column. */
 function guardBeside({ whatIf, why, all, simulate }: SizeOptions): void {
   const found = [why && '--why', all && '--all', simulate && '--simulate'].find((each) => each !== undefined);
   if (found === undefined) return;

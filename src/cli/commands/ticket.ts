@@ -1,4 +1,4 @@
-/** `ticket`: all the maker needs, as a paper for the bench. */
+/** `ticket`: all the maker needs at the bench. */
 import { Option, type Command } from 'commander';
 import type { Ticket } from '../../work/ticket.ts';
 import { CliFault } from '../fault.ts';

@@ -2,7 +2,7 @@
 import { valueFlags, type CommandEntry, type Definition, type Takes } from './definition.ts';
 import { quoted } from './quote.ts';
 
-/** Text of the script. */
+/** The whole script. */
 export function bashScript(definition: Definition): string {
   const { program, version, options, commands } = definition;
   const name = `_${program}`;
@@ -52,8 +52,6 @@ else
 fi
 `;
 }
-
-/** Formats differ by command. */
 function valuesOf(name: string, { options, commands }: Definition): string {
   const places = new Map<string, string[]>();
   for (const command of [{ name: '', options }, ...commands]) {
@@ -66,7 +64,6 @@ function valuesOf(name: string, { options, commands }: Definition): string {
   return [...places].map(([what, patterns]) => `      ${patterns.join('|')}) ${what} ;;`).join('\n');
 }
 
-/** Put matching words into the reply. */
 const helpers = (name: string): string => `
 ${name}_reply() {
   local line
@@ -89,7 +86,6 @@ ${name}_yaml() {
 }
 `;
 
-/** Options after a dash, else arguments. */
 function branch(
   name: string,
   { name: command, options }: Pick<CommandEntry, 'name' | 'options'>,
@@ -101,7 +97,6 @@ function branch(
       else ${others}; fi ;;`;
 }
 
-/** Each argument in its place. */
 function argumentsOf(name: string, { arguments: all }: CommandEntry): string {
   const places = all.map(({ many, takes }, i) => `${many ? '*' : String(i)}) ${offer(name, takes)} ;;`);
   return places.length === 0 ? ':' : `case $count in ${places.join(' ')} esac`;

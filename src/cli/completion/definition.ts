@@ -1,18 +1,17 @@
-/** What can be completed, read from the command line parser so it stays current. */
+/** What can be completed, read from the parser. */
 import type { Argument, Command, Option } from 'commander';
 import type { WordReader } from '../options.ts';
 import { version } from '../version.ts';
 
-/** Fixed words, an order or shop file, any file, or anything. */
 export type Takes =
   { readonly kind: 'words'; readonly words: readonly string[] } | { readonly kind: 'yaml' | 'file' | 'text' };
 
 export interface OptionEntry {
   readonly flags: readonly string[];
   readonly about: string;
-  /** undefined for a flag, or a value that needs "=". */
+  /** undefined for a flag, or a value after "=". */
   readonly takes: Takes | undefined;
-  /** As the help names it. */
+  /** As in help. */
   readonly value: string;
 }
 
@@ -33,18 +32,15 @@ export interface CommandEntry {
 export interface Definition {
   readonly program: string;
   readonly version: string;
-  /** Before the command. */
   readonly options: readonly OptionEntry[];
   readonly commands: readonly CommandEntry[];
 }
 
-/** Options that take a YAML file. */
 const yamlOptions = ['--shop', '--promise', '--backlog', '--orders', '--save'];
 
-/** Words that an argument's definition lacks. */
 type Known = Readonly<Record<string, readonly string[]>>;
 
-/** As the help shows them. */
+/** `known` adds words the parser lacks. */
 export const definitionOf = (program: Command, known: Known): Definition => ({
   program: program.name(),
   version,
@@ -60,7 +56,7 @@ export const definitionOf = (program: Command, known: Known): Definition => ({
     })),
 });
 
-/** Flags that take the next word in any command. */
+/** They take the next word in any command. */
 export const valueFlags = ({ options, commands }: Definition): ReadonlySet<string> =>
   new Set(
     [...options, ...commands.flatMap((command) => command.options)].flatMap(({ flags, takes }) =>
@@ -97,7 +93,6 @@ function argumentOf(argument: Argument, known: Known): ArgumentEntry {
 
 const isFile = (name: string): boolean => /file|folder|path/i.test(name);
 
-/** For a fixed choice. */
 function wordsOf({ argChoices, parseArg }: Option | Argument): readonly string[] | undefined {
   return argChoices ?? (parseArg as Partial<WordReader> | undefined)?.words;
 }

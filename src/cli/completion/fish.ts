@@ -8,7 +8,7 @@ import {
 } from './definition.ts';
 import { fishQuoted } from './quote.ts';
 
-/** Text of the script. */
+/** The whole script. */
 export function fishScript(definition: Definition): string {
   const { program, version, options, commands } = definition;
   const at = (command: string, most: string): string =>
@@ -31,7 +31,7 @@ ${lines.map((line) => line.trimEnd()).join('\n')}
 `;
 }
 
-/** Counts arguments after the command, and finds YAML files. */
+/** Counts arguments; finds YAML files. */
 const helpers = (program: string, flags: readonly string[]): string => `
 # True when so many arguments (or any number) stand behind the command named, or behind none.
 function __${program}_at -a count command

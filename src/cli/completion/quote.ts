@@ -1,8 +1,8 @@
 /** Words quoted for a shell. */
 
-/** In single quotes, as bash and zsh read them. */
+/** In single quotes, for bash and zsh. */
 export const quoted = (text: string): string => `'${text.replaceAll("'", `'\\''`)}'`;
 
-/** In single quotes, as fish reads them. */
+/** In single quotes, for fish. */
 export const fishQuoted = (text: string): string =>
   `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}'`;

@@ -60,7 +60,7 @@ function optionSpecs(name: string, { flags, about, takes, value }: OptionEntry):
 const argumentSpec = (name: string, { name: about, many, takes }: ArgumentEntry, place: number): string =>
   `${many ? '*' : String(place)}:${plain(about)}:${action(name, takes)}`;
 
-/** Colons separate the parts. */
+/** Colons separate parts. */
 const plain = (text: string): string => text.replace(/[:\\]/g, '\\$&');
 
 function action(name: string, takes: Takes): string {

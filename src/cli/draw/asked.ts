@@ -29,7 +29,7 @@ export interface DrawOptions extends CinchOptions, SayOptions {
 export const isFlat = ({ view, template }: Pick<DrawOptions, 'view' | 'template'>): boolean =>
   view === 'flat' || template === true;
 
-/** Refuses before anything is read. */
+/** Throws before anything is read. */
 export function guardAsked(options: DrawOptions, io: CliIo): void {
   guardCinch(options);
   guardPhoto(options, io);
@@ -50,7 +50,6 @@ function guardCinch(options: DrawOptions): void {
     throw new CliFault('a template is the cinch laid flat: leave out --view');
 }
 
-/** A photo shows the side, in pixels. */
 function guardPhoto(options: DrawOptions, io: CliIo): void {
   const { onPhoto, photosFrom, format, view, template, say } = options;
   if (onPhoto !== true) {

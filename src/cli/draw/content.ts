@@ -1,4 +1,4 @@
-/** Pictures as file contents; a format's code is loaded on demand. */
+/** Makes file contents from pictures; loads formats on demand. */
 import type { Scene } from '../../draw/scene.ts';
 import type { Template } from '../../draw/template.ts';
 import type { DrawOptions, PictureFormat } from './asked.ts';
@@ -7,7 +7,6 @@ import { pngWriter } from './png-writer.ts';
 
 export interface Content {
   readonly content: string | Uint8Array;
-  /** Letters the fonts lack. */
   readonly lacking: readonly string[];
 }
 
@@ -16,10 +15,10 @@ interface Run {
   readonly day: string;
 }
 
-/** Dots per inch: sharp on a phone and on paper. */
+/** Per inch: sharp on phones and paper. */
 const DOTS = 200;
 
-/** What a file of these pictures holds. */
+/** One file's contents. */
 export const contentOf = (pictures: readonly Picture[], run: Run): Promise<Content> =>
   writers[plainFormat(run.options)](pictures, run);
 
@@ -82,7 +81,6 @@ async function svgOf(picture: Picture | undefined, options: DrawOptions): Promis
   return sceneSvg(templateScene(template), 'mm');
 }
 
-/** Of the cinch shown. */
 async function templateFor(
   { advice, shown }: Picture,
   { units }: DrawOptions,
@@ -100,7 +98,7 @@ async function sceneOf({ advice, shown }: Picture, { view, units }: DrawOptions)
   return (await import('../../draw/page.ts')).sideScene({ advice, shown, units });
 }
 
-/** On a page each panel is a picture; flat stays one. */
+/** Each panel is a picture; flat stays one. */
 async function phoneScenesOf(picture: Picture, options: DrawOptions): Promise<readonly Scene[]> {
   if (options.view === 'flat') return [await sceneOf(picture, options)];
   return (await import('../../draw/page.ts')).phoneScenes({ ...picture, units: options.units });

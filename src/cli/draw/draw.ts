@@ -15,7 +15,7 @@ import { tellNone } from './none.ts';
 import { picturesOf } from './pictures.ts';
 import { guardCount, makePlace, outputsFor } from './places.ts';
 
-/** Draws what can be drawn and reports the rest. */
+/** Reports orders it cannot draw. */
 export async function draw(paths: readonly string[], options: DrawOptions, io: CliIo): Promise<ExitCode> {
   guardAsked(options, io);
   const { names, readAll } = await inputsOf(paths, options, { io, command: 'draw', find: orderFiles });

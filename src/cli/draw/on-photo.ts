@@ -1,4 +1,4 @@
-/** `draw --on-photo`: the cinch on the order's photo, small enough to send. */
+/** `draw --on-photo`: the cinch on the order's photo. */
 import type { Advice } from '../../advice/advice.ts';
 import type { PhotoPage } from '../../photo/drawn/html.ts';
 import type { PhotoScene } from '../../photo/drawn/page.ts';
@@ -57,7 +57,6 @@ const lack = {
   hint: 'Make one with: cinchwright photo --pick PICTURE',
 };
 
-/** A picture and its photo. */
 interface Drawn extends Picture {
   readonly file: string;
 }

@@ -1,4 +1,4 @@
-/** Finds the photos of orders and reports those missing. */
+/** Finds the photos of orders; reports missing ones. */
 import { readEntries, type Entry } from '../input.ts';
 import type { CliIo } from '../io.ts';
 import { lookAtPicture, placed, type Words } from '../photo/look.ts';
@@ -7,7 +7,7 @@ import type { DrawOptions } from './asked.ts';
 export interface Found {
   readonly looked: Entry[];
   readonly found: { readonly entry: Entry & { ok: true }; readonly file: string }[];
-  /** Without a photo block. */
+  /** No photo block. */
   readonly without: string[];
 }
 

@@ -1,4 +1,4 @@
-/** Crops a photo and puts a drawing over it, small enough to send. */
+/** Crops a photo and draws on it. */
 import type { PhotoScene } from '../../photo/drawn/page.ts';
 import type { Codecs } from '../../photo/pixels/codecs.ts';
 import type { Raster } from '../../photo/pixels/raster.ts';
@@ -6,7 +6,7 @@ import { CliFault, exit, printable } from '../fault.ts';
 import { readPhoto } from '../photo/picture.ts';
 import { pngWriter } from './png-writer.ts';
 
-/** Four bytes a pixel, twice that for a moment. */
+/** Four bytes per pixel, twice that for a moment. */
 export const drawnLimits = { bytes: 50_000_000, pixels: 60_000_000 };
 
 /** Pixels: fills a phone, and can be enlarged twice. */
@@ -42,7 +42,7 @@ export async function photoFor(
 /** Many messengers take no more. */
 const MOST_BYTES = 2_000_000;
 
-/** The whole picture as a JPEG or PNG. */
+/** JPEG or PNG. */
 export async function rasterFile(
   { scene }: PhotoScene,
   photo: Raster,

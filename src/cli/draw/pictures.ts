@@ -12,7 +12,7 @@ export interface Picture {
   readonly shown: readonly Shown[];
 }
 
-/** A picture, or why not; `refused` when nothing passes. */
+/** `refused` when nothing passes. */
 export interface Made {
   readonly order: string;
   readonly picture: Picture | undefined;
@@ -28,7 +28,7 @@ export interface Asking {
 
 const BEST = 3;
 
-/** A picture for each order, or why there is none. */
+/** One each, or the reason for none. */
 export async function picturesOf(orders: readonly Order[], asking: Asking): Promise<Made[]> {
   const { sizeOrder } = await import('../../index.ts');
   const made: Made[] = [];
@@ -55,7 +55,7 @@ async function shownOf(advice: Advice, asking: Asking): Promise<Choice> {
   return wanted.length > 0 ? askedOnes(wanted, advice, asking) : bestOnes(advice, asking);
 }
 
-/** The ones asked for; on the side, with our pick. */
+/** On the side, with our pick. */
 async function askedOnes(wanted: readonly ToCheck[], advice: Advice, { options }: Asking): Promise<Choice> {
   const { specs } = advice;
   const { shownSpec, shownChecked } = await import('../../draw/shown.ts');
@@ -74,7 +74,7 @@ async function askedOnes(wanted: readonly ToCheck[], advice: Advice, { options }
   };
 }
 
-/** By rank; else, flat, the ticket's, and on the side the best three. */
+/** By rank; else the ticket's when flat, the best three otherwise. */
 async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
   const { specs, facts } = advice;
   const { spec: rank, units } = options;
@@ -100,7 +100,7 @@ async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
   return { shown: chosen.map((spec) => shownSpec(spec, advice, units)), none: undefined, refused: false };
 }
 
-/** Or why they cannot be shown. */
+/** Or why none can be shown. */
 function toShow({ wants, current }: Order, { options, asked }: Asking): ToCheck[] | string {
   if (asked !== undefined) return [overWants(asked, wants)];
   const told = [

@@ -1,14 +1,14 @@
-/** Where pictures go: one to a file, many to a folder, named by order. */
+/** Where pictures go: one to a file, many to a folder. */
 import path from 'node:path';
 import { CliFault } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 import { writing } from '../system-error.ts';
 import type { DrawOptions } from './asked.ts';
 
-/** A page or PDF holds many; SVG and PNG hold one. */
+/** SVG and PNG hold one. */
 const holdsMany = ({ format }: Pick<DrawOptions, 'format'>): boolean => format === 'html' || format === 'pdf';
 
-/** Errors: more orders than one. */
+/** Errors: several orders for one picture. */
 export function guardCount(orders: number, options: Pick<DrawOptions, 'format' | 'outDir'>): void {
   if (orders < 2 || options.outDir !== undefined || holdsMany(options)) return;
   const kind = options.format.toUpperCase();
@@ -17,13 +17,13 @@ export function guardCount(orders: number, options: Pick<DrawOptions, 'format' |
   });
 }
 
-/** No place means standard output. */
+/** Without a place, standard output. */
 export interface Output<P> {
   readonly place: string | undefined;
   readonly pictures: readonly P[];
 }
 
-/** Repeated names are numbered. */
+/** Numbers repeated names. */
 export function outputsFor<P extends { readonly order: string }>(
   pictures: readonly P[],
   options: Pick<DrawOptions, 'out' | 'outDir' | 'format'>,
@@ -41,7 +41,7 @@ export function outputsFor<P extends { readonly order: string }>(
   });
 }
 
-/** Errors: the system's, as a message. */
+/** Throws the system's error, in words. */
 export function makePlace({ outDir }: Pick<DrawOptions, 'outDir'>, io: CliIo): void {
   if (outDir === undefined || io.standsAt(outDir) === 'directory') return;
   writing(outDir, () => {
@@ -51,7 +51,7 @@ export function makePlace({ outDir }: Pick<DrawOptions, 'outDir'>, io: CliIo): v
 
 const LONGEST = 60;
 
-/** An order's name as a file name: lower case, digits, dashes. */
+/** Lower case, digits, dashes. */
 function stemOf(order: string): string {
   const plain = order
     .normalize('NFKD')

@@ -1,8 +1,8 @@
-/** The PNG library is native code: without it, everything else still works. */
+/** Loads the native PNG library; all else works without it. */
 import type { svgPixels, svgPng } from '../../draw/png.ts';
 import { CliFault } from '../fault.ts';
 
-/** Not built for every machine. */
+/** Errors: not built for this machine. */
 export async function pngWriter(): Promise<{ svgPng: typeof svgPng; svgPixels: typeof svgPixels }> {
   try {
     return await import('../../draw/png.ts');

@@ -1,4 +1,4 @@
-/** Finds an order's picture and checks it against the order. */
+/** Finds and checks an order's picture. */
 import path from 'node:path';
 import type { Photo } from '../../order/photo-types.ts';
 import type { Fault, Problem } from '../../yaml/problem.ts';
@@ -15,9 +15,9 @@ export type Looked =
   | { readonly ok: false; readonly problem: Problem };
 
 /**
- * A missing picture is fine: the marks are enough.
- * @param name the order file as named, "-" for standard input
- * @param from folder of the pictures; the order file's own when undefined
+ * A missing picture is fine: marks are enough.
+ * @param name the order file, "-" for standard input
+ * @param from folder of pictures; the order's by default
  */
 export async function lookAtPicture(
   entry: Good,
@@ -72,7 +72,7 @@ function sizeWords(
   };
 }
 
-/** The order kept no places, so its file is read again; piped input is gone. */
+/** Reads the file again, since orders keep no places; piped input is gone. */
 export async function placed(
   entry: Good,
   { key, ...words }: Words,

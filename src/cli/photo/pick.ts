@@ -12,7 +12,7 @@ import { besideOrder, readPhoto } from './picture.ts';
 export interface PickAsked {
   readonly image: string;
   readonly out: string | undefined;
-  /** Extra order files, which are refused. */
+  /** Order files, which are refused. */
   readonly files: readonly string[];
 }
 
@@ -51,7 +51,7 @@ export async function pickTo({ image, out, files }: PickAsked, io: CliIo): Promi
   return exit.good;
 }
 
-/** The block will hold the picture's name. Errors: a name or place no order takes. */
+/** Errors: a name or place no order takes. */
 async function guardName(image: string, io: CliIo): Promise<void> {
   const { pictureName } = await import('../../order/photo-schema.ts');
   const full = path.resolve(io.cwd, image);
@@ -68,7 +68,6 @@ async function guardName(image: string, io: CliIo): Promise<void> {
 /** "juniper-side-landmarks.html". */
 const pageName = (image: string): string => `${path.basename(image, path.extname(image))}-landmarks.html`;
 
-/** From the build. */
 function pageScript(): string {
   const file = path.join(besideProgram, 'pick.js');
   if (!fs.existsSync(file))

@@ -6,7 +6,7 @@ import { pictureLimits, pictureOf, type PictureRead } from '../../photo/pixels/p
 import { readHandle } from '../files.ts';
 import { systemCode, systemWords } from '../system-error.ts';
 
-/** Plain files only: a pipe could block forever. Errors: missing, not a plain file, too large, not JPEG or PNG, cut off, malformed. */
+/** Plain files only: a pipe could block. Errors: missing, too large, not JPEG or PNG, cut off, malformed. */
 export function readPhoto(file: string, limits = pictureLimits): PictureRead {
   try {
     if (!fs.statSync(file).isFile()) return no('it is not a plain file');
@@ -28,7 +28,7 @@ type Found =
   | { readonly is: 'absent' }
   | { readonly is: 'fault'; readonly why: string };
 
-/** Next to the order file, or in a named folder. Errors: an absolute name, or one outside the folder, by ".." or links. */
+/** Next to the order file, or in a named folder. Errors: a name that leads outside the folder. */
 export function besideOrder(file: string, folder: string): Found {
   if (file.includes('\0')) return { is: 'fault', why: 'the name has a character no file name can have' };
   if (path.isAbsolute(file) || path.win32.isAbsolute(file)) return { is: 'fault', why: outside };
@@ -49,7 +49,6 @@ export function besideOrder(file: string, folder: string): Found {
 
 const outside = "it is outside the order file's folder; name another folder with --photos-from";
 
-/** Strictly inside. */
 function isInside(file: string, folder: string): boolean {
   const from = path.relative(folder, file);
   return from !== '' && from !== '..' && !from.startsWith(`..${path.sep}`) && !path.isAbsolute(from);

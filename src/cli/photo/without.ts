@@ -2,17 +2,12 @@
 import { CliFault, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';
 
-/** What needs one, and how to get it. */
 export interface Lack {
   readonly nothing: string;
   readonly hint: string;
 }
 
-/**
- * On standard error.
- * @param useful whether other orders have a photo
- * @throws CliFault when none has
- */
+/** On standard error. Throws when no other order is `useful`. */
 export function tellWithout(
   orders: readonly string[],
   { nothing, hint, useful }: Lack & { useful: boolean },

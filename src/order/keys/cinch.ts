@@ -1,4 +1,4 @@
-/** The keys of a cinch somebody wants or has. */
+/** The keys of a wanted or current cinch. */
 import { length, word } from '../key.ts';
 import { freeText, strandCount } from '../leaves.ts';
 

@@ -185,7 +185,7 @@ interface HorseRead extends Omit<z.output<typeof horseBlock>, 'elbowRoom'> {
   readonly elbowSides?: { readonly near: Inches; readonly off: Inches } | undefined;
 }
 
-/** The cinch must clear both elbows; the tighter one decides. */
+/** The cinch must clear both elbows; the tighter decides. */
 export const horse = z.pipe(
   horseBlock,
   z.transform(({ elbowRoom: room, ...told }: z.output<typeof horseBlock>): HorseRead => {
@@ -195,7 +195,7 @@ export const horse = z.pipe(
   }),
 );
 
-// Zod would skip this check when another key is wrong. See plausible.ts.
+// Zod would skip this check after another fault: see plausible.ts.
 jsonOf.set(horse, {
   description: 'the horse; height or heart-girth is needed',
   anyOf: [{ required: ['height'] }, { required: ['heart-girth'] }],

@@ -1,17 +1,17 @@
-/** Asks for an order one question at a time: what comes next, what an answer does. */
+/** Asks for an order, one question at a time. */
 import { filledOrder } from '../filled.ts';
 import { treeAt, type Block } from '../../yaml/tree.ts';
 import type { Problem } from '../../yaml/problem.ts';
 import { readAnswer, type Answered } from './order.ts';
 
 interface Question {
-  /** Any of these keys answers it. */
+  /** Any of these answers it. */
   readonly paths: readonly (readonly string[])[];
-  /** Put before the answer so that "round" or "44" is understood. */
+  /** Makes "round" or "44" understood. */
   readonly before?: string;
-  /** The answer is plain text for its key. */
+  /** The answer is plain text. */
   readonly text?: boolean;
-  /** A wrong answer reports what this one key takes. */
+  /** A fault says what this key takes. */
   readonly single?: boolean;
 }
 
@@ -43,7 +43,6 @@ const questions = {
 
 export type QuestionId = keyof typeof questions;
 
-/** Answers so far, and skipped questions. */
 export interface Told {
   readonly tree: Block;
   readonly skipped: readonly QuestionId[];
@@ -53,26 +52,25 @@ export const nothingTold: Told = { tree: { horse: {}, saddle: {} }, skipped: [] 
 
 const ids = Object.keys(questions) as QuestionId[];
 
-/** The first question that is neither answered nor skipped. */
+/** The first neither answered nor skipped. */
 export const nextQuestion = ({ tree, skipped }: Told): QuestionId | undefined =>
   ids.find((id) => !skipped.includes(id) && !isAnswered(id, tree));
 
 const isAnswered = (id: QuestionId, tree: Block): boolean =>
   questions[id].paths.some((path) => treeAt(tree, path) !== undefined);
 
-/** Whether anything was said. */
+/** Whether any question was answered. */
 export const isTold = ({ tree }: Told): boolean => ids.some((id) => isAnswered(id, tree));
 
-/** What to say about an answer, or why it fails. */
 export type Telling =
   | {
       readonly ok: true;
       readonly told: Told;
-      /** What we understood, where that differs from what was typed. */ readonly taken: string;
+      /** What we understood, if typed otherwise. */ readonly taken: string;
     }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** Empty or "no" skips. An answer may hold more than was asked, and may correct an earlier one. */
+/** Empty or "no" skips. May hold more than asked, or correct earlier answers. */
 export function answer(
   told: Told,
   id: QuestionId,
@@ -95,7 +93,7 @@ export function answer(
   return { ok: false, problems: told_?.problems ?? [] };
 }
 
-/** Ways to read an answer, likeliest first: with the question, alone, as text. */
+/** Likeliest first: with the question, alone, as text. */
 function readings(
   tree: Block,
   id: QuestionId,
@@ -117,7 +115,7 @@ function readings(
   ];
 }
 
-/** As an order file; needed keys stay open. The file name is the default number. */
+/** Needed keys stay open; `stem` is the default number. */
 export function formOf({ tree }: Told, { stem, unread = '' }: { stem: string; unread?: string }): string {
   const form = filledOrder({ ...tree, order: tree['order'] ?? stem });
   return unread === '' ? form : `${form}\n## Typed last, not understood: ${unread}\n`;

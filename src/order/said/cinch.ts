@@ -1,4 +1,4 @@
-/** A cinch as a clerk says it: "straight 27 32 in", "low flare 23", "plain 3 buckle". */
+/** Reads a spoken cinch: "straight 27 32 in", "low flare 23", "plain 3 buckle". */
 import { nearestWord } from '../../units/nearest.ts';
 import { tidy } from '../../units/number.ts';
 import { didYouMean, oneOfThese } from '../leaves.ts';
@@ -10,7 +10,7 @@ import type { Reading } from './words.ts';
 
 export type CinchBlock = 'wants' | 'current';
 
-/** The words before a cinch, and which cinch it is. */
+/** Words before a cinch, and which it is. */
 export const cinchStarts: Readonly<Record<string, CinchBlock>> = {
   wants: 'wants',
   'asks for': 'wants',
@@ -22,7 +22,7 @@ export const cinchStarts: Readonly<Record<string, CinchBlock>> = {
   'ridden in': 'current',
 };
 
-/** One part of the cinch of a block. */
+/** One part of a cinch. */
 export function readCinch(phrase: string, block: CinchBlock): Reading | undefined {
   const part = (key: string, text: string): Reading => ({ part: { path: [block, key], text } });
   const style = styleOf(phrase);
@@ -43,7 +43,7 @@ const ageOf = /^([\d.]+ ?(?:y|yrs?|years?|mos?|months?))(?: old)?$/;
 const styleOf = (phrase: string): string | undefined =>
   cinchKeys.style.words.find((style) => style === phrase.replace(/(?<=.) roper$/, '').replaceAll(' ', '-'));
 
-/** Style or strands that belong to no named cinch. */
+/** Style or strands that belong to no cinch. */
 export function unownedFault(phrase: string): Fault | undefined {
   const [, style = '', count = ''] =
     /^(.*?)((?:(?:^| )\d{1,2})?(?: (?:strands?|cords?))?)$/.exec(phrase) ?? [];
@@ -55,14 +55,14 @@ export function unownedFault(phrase: string): Fault | undefined {
 
 const buckleWord = / buckles?$/;
 
-/** The shop's buckle that ends the phrase. */
+/** A buckle of the shop that ends the phrase. */
 export function buckleOf(phrase: string, buckles: readonly string[]): string | undefined {
   if (!/(?:^| )buckles?$/.test(phrase)) return undefined;
   const plain = (id: string): string => tidy(id).toLowerCase();
   return buckles.find((id) => [phrase, phrase.replace(buckleWord, '')].includes(plain(id)));
 }
 
-/** Ends like a buckle but names none of ours. */
+/** Unknown names before "buckle". */
 export function buckleFault(phrase: string, buckles: readonly string[]): Fault | undefined {
   if (!buckleWord.test(phrase)) return undefined;
   const near = nearestWord(phrase.replace(buckleWord, ''), buckles);

@@ -1,4 +1,4 @@
-/** Lengths as a clerk says them: "15.2 hh", "73 girth", "room 4 in", "ring to ring 44 in". */
+/** Spoken lengths: "15.2 hh", "73 girth", "room 4 in", "ring to ring 44 in". */
 import { parseLength, unitOf, type LengthUnit } from '../../units/length.ts';
 import { numberPattern } from '../../units/number.ts';
 import { oneOfThese } from '../leaves.ts';
@@ -11,7 +11,7 @@ import type { Reading } from './words.ts';
 
 export interface LengthKey extends LengthRange {
   readonly path: readonly string[];
-  /** Labels, the usual one first. */
+  /** Usual one first. */
   readonly labels: readonly string[];
   readonly of?: string;
 }
@@ -35,15 +35,15 @@ const bareNumber = /^-?(?:\d*\.?\d+|\d+,\d+|\d+[ -]\d+ ?\/ ?\d+)$/;
 const oneUnit = new RegExp(String.raw`^-?(?:${numberPattern}|\d+,\d+) ?([a-z]+|["'])$`);
 const feetAndInches = new RegExp(`^\\d+ ?(?:ft|foot|feet|') ?${numberPattern} ?(?:in|inch|inches|")$`);
 
-/** Even when the number is wrong. */
+/** Even beside a wrong number. */
 export const unitIn = (phrase: string): LengthUnit | undefined =>
   feetAndInches.test(phrase) ? 'ft' : unitOf(oneUnit.exec(phrase)?.[1] ?? '');
 
 const isLength = (phrase: string): boolean => unitIn(phrase) !== undefined;
 
-/** What length a phrase gives. */
+/** A length and its key. */
 export function readLength(phrase: string): Reading | undefined {
-  // Alone, such a number is a height: a length is said with what it is of.
+  // Alone, such a number is a height.
   const height = handsOf(/^(?:9|1\d|20)\.[0-3]$/.test(phrase) ? `${phrase} hh` : phrase);
   if (height !== undefined) return { part: { path: ['horse', 'height'], text: height } };
   for (const { key, before, after } of patterns) {
@@ -58,7 +58,7 @@ export function readLength(phrase: string): Reading | undefined {
   return undefined;
 }
 
-/** A bare number gets the only possible unit; otherwise the reader asks. */
+/** A bare number gets a unit if only one is possible. */
 function lengthText(said: string, range: LengthRange): string | undefined {
   const hands = handsOf(said);
   if (hands !== undefined) return range.hands === true ? hands : undefined;
@@ -69,7 +69,7 @@ function lengthText(said: string, range: LengthRange): string | undefined {
 /** "15.2 hh", "15 hands 2", "15-2": heights only. */
 function handsOf(phrase: string): string | undefined {
   const counted = /^(\d{1,2}) ?(?:hh|h|hands?) ([0-3])(?: ?(?:in|inch|inches))?$/.exec(phrase);
-  // From nine hands up, since 7-8 may be 7/8.
+  // From nine hands up: 7-8 may be 7/8.
   const dashed = /^(9|1\d|20)-([0-3])(?: ?(?:hh|h|hands?))?$/.exec(phrase);
   const found = counted ?? dashed;
   if (found !== null) return `${String(found[1])}.${String(found[2])} hh`;

@@ -1,4 +1,4 @@
-/** Reads a spoken order, or spoken changes to one, with the same checks as a file. */
+/** Reads a spoken order or change, checked like a file. */
 import { Lines } from '../../yaml/lines.ts';
 import { mostProblems, type Loaded } from '../../yaml/load.ts';
 import { pathText, shown, type Fault, type Problem } from '../../yaml/problem.ts';
@@ -18,9 +18,9 @@ import {
 
 export interface SaidLine {
   readonly line: string;
-  /** The "file" that problems name. */
+  /** As problems name it. */
   readonly file: string;
-  /** Names of the shop's buckles. */
+  /** Names in the shop. */
   readonly buckles: readonly string[];
 }
 
@@ -28,7 +28,7 @@ export interface SaidLine {
 const mostSaid = 2000;
 /** For an order without a number. */
 const unnamed = 'said';
-/** A buckle with no owner named. */
+/** Where a buckle without an owner goes. */
 const wantedBuckle = ['wants', ...bareBuckle];
 
 /** As a document. */
@@ -45,10 +45,10 @@ export function loadSaid(said: SaidLine): Loaded {
   return loadedOf(said, tree, { ...placed, faults: told, settled: lacking.map(pathText) });
 }
 
-/** And the buckles it may use; all when none is named. */
+/** Buckles it may use; all when none is named. */
 export type Changed = OrderRead & { readonly buckles: readonly string[] };
 
-/** The document with the changes. */
+/** `base` with the changes. */
 export function readChanged(base: Loaded, said: SaidLine): Changed {
   const { parts, faults } = readLineOf(said);
   const own = parts.filter(({ path }) => path !== bareBuckle && path !== another);
@@ -58,13 +58,13 @@ export function readChanged(base: Loaded, said: SaidLine): Changed {
   return { ...readLoaded({ ...loaded, line: base.line }), buckles };
 }
 
-/** What belongs to a horse or saddle and goes when it is replaced, photo included. */
+/** Goes when a horse or saddle is replaced, photo included. */
 const goesWith: Readonly<Record<string, readonly (readonly string[])[]>> = {
   horse: [['horse'], ['current'], ['photo'], ['saddle', 'ring-to-ring'], ['saddle', 'ring-drop']],
   saddle: [['saddle'], ['photo']],
 };
 
-/** Blocks stay, so only their needed keys are missed. */
+/** Keeps blocks, so only needed keys are missed. */
 function without(tree: Tree, others: readonly string[]): Tree {
   const left = structuredClone(tree);
   for (const path of others.flatMap((other) => goesWith[other] ?? [])) {
@@ -75,16 +75,16 @@ function without(tree: Tree, others: readonly string[]): Tree {
 }
 
 export interface Answered {
-  /** The order with the answer. */
+  /** With the answer. */
   readonly tree: Block;
-  /** What was understood, as the order writes it. */
+  /** As the order writes it. */
   readonly taken: readonly string[];
   readonly problems: readonly Problem[];
-  /** Understood, possible or not. */
+  /** Even if impossible. */
   readonly understood: boolean;
 }
 
-/** Order words, or text for one key. Missing keys are not reported yet. */
+/** Order words, or text for one key. Missing keys are not reported. */
 export function readAnswer(base: Tree, said: SaidLine, path?: readonly string[]): Answered {
   const { line } = said;
   const read = path === undefined ? readSafely(said) : textFor(path, line);
@@ -105,7 +105,7 @@ const textFor = (path: readonly string[], line: string): Said =>
   strangeIn(line) ?? { parts: [{ path, text: line, start: 0, end: line.length }], faults: [] };
 
 function onto(base: Tree, said: SaidLine, { parts, faults }: Said): { tree: Block; loaded: Loaded } {
-  // Another cinch replaces all of it: a buckle goes with its strands.
+  // Another cinch replaces all of the old one, buckle included.
   const cinches = ['wants', 'current'].filter((block) => parts.some(({ path }) => path[0] === block));
   const kept = Object.entries(structuredClone(base)).filter(([key]) => !cinches.includes(key));
   const tree: Block = Object.fromEntries(kept);
@@ -113,7 +113,6 @@ function onto(base: Tree, said: SaidLine, { parts, faults }: Said): { tree: Bloc
   return { tree, loaded: loadedOf(said, tree, { ...placed, faults: [...faults, ...placed.faults] }) };
 }
 
-/** Where each key was said, and what failed. */
 interface Placed {
   readonly places: readonly (Span & { readonly path: string; readonly text: string })[];
   readonly faults: readonly SaidFault[];
@@ -121,7 +120,7 @@ interface Placed {
   readonly settled?: readonly string[];
 }
 
-/** The same when there is no horse or saddle to replace. */
+/** Refuses "another horse", which is for --what-if. */
 function readSafely(said: SaidLine): Said {
   const { parts, faults } = readLineOf(said);
   const strays = parts.filter(({ path }) => path === another);
@@ -140,7 +139,7 @@ function readLineOf({ line, buckles }: SaidLine): Said {
   return said.parts.length + said.faults.length > 0 ? said : only({ expected: anyWord }, 0);
 }
 
-/** Refused without reading; undefined for any other line. */
+/** Refused unread; undefined for other lines. */
 function strangeIn(line: string): Said | undefined {
   const strange = strangeSign.exec(line);
   if (strange !== null) return only(strangeWords(strange[0]), strange.index);
@@ -190,13 +189,12 @@ function put(tree: Block, path: readonly string[], text: string): void {
   here[key] = key === 'trouble' ? [...troubles(tree), text] : text;
 }
 
-/** Needed in every order. */
 const needed = [
   ['horse', 'height'],
   ['saddle', 'rigging'],
 ];
 
-/** Faults are placed at the words that caused them. */
+/** Places faults at the words that caused them. */
 function loadedOf({ file, line }: SaidLine, tree: Tree, { places, faults, settled = [] }: Placed): Loaded {
   const lines = new Lines(line);
   const problem = ({ path, expected, ...fault }: Fault, { start, end }: Span): Problem => {
@@ -206,7 +204,7 @@ function loadedOf({ file, line }: SaidLine, tree: Tree, { places, faults, settle
   };
   const spanOf = (path: string): Span | undefined =>
     places.find((place) => place.path === path) ?? places.find((place) => path.startsWith(`${place.path}.`));
-  // A conflict with the file goes to the first word; a missing key to the end.
+  // File conflicts go to the first word, missing keys to the end.
   const [{ start: first } = { start: 0 }] = places;
   const elsewhere = ({ found }: Fault): number => (found === undefined ? line.length : first);
   return {

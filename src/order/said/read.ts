@@ -1,4 +1,4 @@
-/** Splits a spoken line into parts of an order: the longest known phrase each time, no guessing. */
+/** Splits a spoken line by the longest known phrases, without guessing. */
 import { nearestWord } from '../../units/nearest.ts';
 import { didYouMean } from '../leaves.ts';
 import { mostProblems } from '../../yaml/load.ts';
@@ -44,14 +44,14 @@ const fillers: ReadonlySet<string> = new Set(
   ),
 );
 
-/** Path of a buckle with no owner named. */
+/** Path of a buckle without an owner. */
 export const bareBuckle: readonly string[] = ['buckle'];
 
-/** Path of "another horse", which drops what was known of the old one. */
+/** "another horse" drops what was known of the old one. */
 export const another: readonly string[] = ['another'];
 const anothers = /^(?:another|other|different) (horse|saddle)$/;
 
-/** What the line says, and what failed. Never throws. */
+/** Never throws. */
 export function readLine(line: string, buckles: readonly string[]): Said {
   const tokens = tokensOf(line);
   const state: State = { tokens, buckles, parts: [], faults: [], block: undefined };
@@ -91,7 +91,7 @@ function take(state: State, at: number, { reading, count }: Found): number {
   return count;
 }
 
-/** Which cinch comes next; some part of it must follow. */
+/** Which cinch comes next; some part must follow. */
 function startAt(state: State, at: number): number {
   const count = [2, 1].find((each) => Object.hasOwn(cinchStarts, phraseAt(state, at, each) ?? ''));
   const block = count === undefined ? undefined : cinchStarts[phraseAt(state, at, count) ?? ''];
@@ -105,7 +105,7 @@ function startAt(state: State, at: number): number {
   return take(state, at, { reading: { fault: { path: block, expected } }, count });
 }
 
-/** The longest phrase from a word that says something, even vaguely. */
+/** The longest phrase that says something, even vaguely. */
 function longestAt(state: State, at: number): Found | undefined {
   for (let count = longestPhrase; count > 0; count -= 1) {
     const phrase = phraseAt(state, at, count);
@@ -150,7 +150,7 @@ function phraseAt({ tokens }: State, at: number, count: number): string | undefi
     .join(' ');
 }
 
-/** A number or name: up to a comma or the next known word without a capital. */
+/** Up to a comma or the next known word without a capital. */
 function nameAt(state: State, at: number): number {
   const key = state.tokens[at]?.text ?? '';
   const path = Object.hasOwn(names, key) ? names[key] : undefined;
@@ -162,7 +162,7 @@ function nameAt(state: State, at: number): number {
   return take(state, at, { reading: { part: { path, text: raw.join(' ') } }, count });
 }
 
-/** "for roping" and "for a pony" are not customers. */
+/** "for roping" and "for a pony" are no customers. */
 function isForSomething(state: State, at: number): boolean {
   if (state.tokens[at]?.text !== 'for') return false;
   const reading = longestAt(state, at + 1)?.reading;
@@ -186,10 +186,10 @@ const vocabulary: readonly string[] = [
   'another',
 ];
 
-/** Expected when the meaning is unclear. */
+/** When the meaning is unclear. */
 export const anyWord = 'a word of an order, such as 15.2 hh, 7/8, round, trail';
 
-/** What nothing reads: a bare number, an unknown buckle, half an answer, an unknown word. */
+/** Reports what nothing reads. */
 function strangeAt(state: State, at: number): Found {
   for (let count = 5; count > 0; count -= 1) {
     const phrase = phraseAt(state, at, count) ?? '';

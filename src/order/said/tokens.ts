@@ -5,17 +5,17 @@ export interface Token {
   readonly raw: string;
   /** Lower case, plain signs. */
   readonly text: string;
-  /** Offsets in the line. */
+  /** In the line. */
   readonly start: number;
   readonly end: number;
-  /** Commas and semicolons before it: no phrase crosses one. */
+  /** Commas and semicolons before it: phrases cross none. */
   readonly clause: number;
 }
 
-/** "4,5" stays one word, so that it can be reported. */
+/** "4,5" stays one word, to be reported. */
 const word = /\d+,\d+(?![\d./])|[,;]|[^\s,;]+/g;
 
-/** The words of a line, in order. */
+/** With their places. */
 export function tokensOf(line: string): Token[] {
   let clause = 0;
   const tokens: Token[] = [];

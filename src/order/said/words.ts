@@ -1,17 +1,16 @@
-/** The words a clerk says, each with its key. */
+/** The words clerks say, each with its key. */
 import { pathText, type Fault } from '../../yaml/problem.ts';
 import { allKeys, type PlacedKey } from '../key.ts';
 import { oneOfThese } from '../leaves.ts';
 import { sensed } from '../near-in-sense.ts';
 import { orderKeys } from '../order-schema.ts';
 
-/** A value for a key, as the file would have it. */
+/** As a file would have it. */
 export interface Part {
   readonly path: readonly string[];
   readonly text: string;
 }
 
-/** A phrase understood, or why it fails. */
 export type Reading = { readonly part: Part } | { readonly fault: Fault };
 
 type WordKey = PlacedKey & Required<Pick<PlacedKey, 'labels' | 'words'>>;
@@ -20,7 +19,7 @@ const isWordKey = (key: PlacedKey): key is WordKey => key.words !== undefined &&
 
 export const wordKeys: readonly WordKey[] = allKeys(orderKeys).filter(isWordKey);
 
-/** Vague words, and what to ask back. */
+/** Vague, with what to ask back. */
 const rollsOrSlides = 'rolls to a side, or slides back? say "rolls" or "slides back"';
 const elbowOrBuckle = 'at the elbow, or under the buckle? say "galled" or "buckle rub"';
 const questions: Readonly<Record<string, string>> = {
@@ -32,11 +31,11 @@ const questions: Readonly<Record<string, string>> = {
   bleeding: elbowOrBuckle,
   rub: elbowOrBuckle,
   roper: 'high or low? say "wants high flare" or "wants low flare"',
-  not: 'leave out what the horse has not',
-  no: 'leave out what the horse has not',
+  not: 'say only the troubles it has',
+  no: 'say only the troubles it has',
 };
 
-/** A key's own word wins over a synonym. undefined for other words. */
+/** A key's own word beats a synonym. */
 export function readWord(phrase: string): Reading | undefined {
   const found = wordKeys.flatMap((key) => {
     const answer = answerOf(key, phrase);

@@ -1,4 +1,4 @@
-/** Turns the blocks of a paper into pieces for PDF pages. */
+/** Blocks of a paper as pieces for PDF pages. */
 import { look } from '../look.ts';
 import type { BesideBlock, Block } from '../sheet.ts';
 import type { Tag } from './pen.ts';
@@ -17,7 +17,7 @@ import {
 } from './row.ts';
 import { besidePieces, tablePieces } from './table.ts';
 
-/** The pieces of all blocks. */
+/** In reading order. */
 export function blocksPieces(blocks: readonly Block[], set: Setting): Piece[] {
   const pieces: Piece[] = [];
   for (let i = 0; i < blocks.length; i += 1) {
@@ -84,7 +84,7 @@ function blockPieces(block: Block, set: Setting): Piece[] {
 interface LabelStyle extends RowStyle {
   readonly room: number;
   readonly gap: number;
-  /** Tags for screen readers: label and text. */
+  /** For screen readers: label and text. */
   readonly tags: readonly [Tag['type'], Tag['type']];
   readonly within: Tag;
 }
@@ -121,7 +121,7 @@ function boxPieces({ text, within }: { text: string; within: Tag }, set: Setting
 
 const ACROSS = 4;
 
-/** Four writing lines side by side, labels below. */
+/** Four side by side, labels below. */
 function blankPieces(labels: readonly string[], set: Setting): Piece[] {
   const gap = 14 * set.scale;
   const width = (set.width - gap * (ACROSS - 1)) / ACROSS;
@@ -143,7 +143,7 @@ function blankPieces(labels: readonly string[], set: Setting): Piece[] {
   });
 }
 
-/** One piece with the picture on the right; the picture comes last if they are too tall for a page. */
+/** The picture on the right, or last if together taller than a page. */
 function picturedPieces({ picture, blocks }: BesideBlock, set: Setting): Piece[] {
   const [width, tall] = [picture.width * set.scale, picture.height * set.scale];
   const gap = look.gap.picture * set.scale;

@@ -12,13 +12,13 @@ export type Paper = keyof typeof papers;
 export interface PdfOptions {
   readonly paper: Paper;
   readonly fonts: Fonts;
-  /** Day of the papers, so no clock is read. */
+  /** Of the papers; no clock is read. */
   readonly day: NonNullable<PDFKit.DocumentInfo['CreationDate']>;
 }
 
 export interface Pdf {
   readonly bytes: Uint8Array;
-  /** Letters missing from the fonts, printed as an empty square. */
+  /** Letters the fonts lack, printed as empty squares. */
   readonly lacking: readonly string[];
 }
 
@@ -39,7 +39,7 @@ export async function pdfOf(
     ...(tagged === true ? { tagged, pdfVersion: '1.5' } : {}), // first version with all its tags
     lang: 'en',
     displayTitle: true,
-    // No default font: the library would load its own, or reread ours for every word.
+    // Otherwise the library loads its own, or rereads ours for every word.
     font: null as unknown as string,
     info: { Title: letters.printed(title), Creator: 'cinchwright', CreationDate: day },
   });

@@ -1,4 +1,4 @@
-/** What surrounds the blocks of a PDF paper: head, notice, house rules, cautions, page foot. */
+/** What surrounds a PDF paper's blocks: head, notice, rules, cautions, foot. */
 import { look, voices, type Color } from '../look.ts';
 import type { Sheet } from '../sheet.ts';
 import { fine, paragraph, plain, quiet, row, strong, type Cell, type Piece, type Setting } from './row.ts';
@@ -6,7 +6,7 @@ import { fine, paragraph, plain, quiet, row, strong, type Cell, type Piece, type
 /** Box edge to text. */
 const INSET = 9;
 
-/** The first page's head, down to the notice. */
+/** Title to notice, on the first page. */
 export function headPieces({ title, shop, about, notice }: Sheet, set: Setting): Piece[] {
   const { width } = set;
   const half = width * 0.58;
@@ -37,7 +37,7 @@ export function headPieces({ title, shop, about, notice }: Sheet, set: Setting):
   ];
 }
 
-/** A cinch laid flat: strands, with bars woven over both ends and the middle. */
+/** A cinch laid flat, with bars over ends and middle. */
 function drawBand({ pen, width }: Setting, x: number, y: number): void {
   const { height, strand, bar, center, row: weave } = look.band;
   const level = (down: number, tall: number, color: Color): void => {
@@ -60,7 +60,7 @@ function drawBand({ pen, width }: Setting, x: number, y: number): void {
   level(height - 0.6, 0.6, 'ink');
 }
 
-/** White on black in a thick frame: readable from across the bench, even without color. */
+/** White on black, readable from across the bench. */
 function noticePieces(notice: string, set: Setting): Piece[] {
   const { loud, rest } = voices(notice);
   const shared = { inset: INSET, pad: 4 };
@@ -93,11 +93,11 @@ export function endPieces({ rules, cautions }: Sheet, set: Setting): Piece[] {
   return [...house, ...paragraph({ ...fine, text: cautions.join(' ') }, set, style)];
 }
 
-/** Height of the head on later pages. */
+/** Of the head on later pages. */
 export const runningHeight = (notice: string | undefined, scale: number): number =>
   (notice === undefined ? 22 : 38) * scale;
 
-/** Repeats the paper's name and the notice. */
+/** The paper's name and notice again. */
 export function drawRunning(
   { title, shop, notice }: Sheet,
   set: Setting,
@@ -117,7 +117,7 @@ export function drawRunning(
   warning?.draw(x, y + 17 * scale);
 }
 
-/** Draws the paper's name and page number. */
+/** Name and page number. */
 export function drawFoot(
   title: string,
   number: string,

@@ -1,4 +1,4 @@
-/** Replaces letters that the fonts lack with an empty square, and reports them. */
+/** Replaces letters the fonts lack with empty squares, and reports them. */
 import { create, type Font } from 'fontkit';
 import { visible } from '../../units/clean.ts';
 import { signs } from '../../units/width.ts';

@@ -3,10 +3,7 @@ import { visible } from '../../units/clean.ts';
 import { glue, unglue } from '../../units/text.ts';
 import { signs } from '../../units/width.ts';
 
-/**
- * Lines of at most `width`, in the unit of `measure`; a long word is split between letters, never inside one. Empty text is one empty
- * line.
- */
+/** At most `width` in the unit of `measure`; long words split between letters. Empty text is one line. */
 export function linesOf(text: string, width: number, measure: (text: string) => number): string[] {
   const lines: string[] = [];
   let line = '';

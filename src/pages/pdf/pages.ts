@@ -1,4 +1,4 @@
-/** Lays papers out on pages: rows stay whole, headings stay with their text, pages are numbered. */
+/** Lays papers out on pages: rows whole, headings with their text. */
 import { look } from '../look.ts';
 import type { Sheet } from '../sheet.ts';
 import { blocksPieces } from './blocks.ts';
@@ -8,10 +8,10 @@ import type { Piece, Setting } from './row.ts';
 
 export type Page = () => void;
 
-/** Smaller type is used only if it saves a page. */
+/** Smaller type only where it saves a page. */
 const scales = [0.96, 0.92, 0.88, 0.85];
 
-/** As few pages as possible, then the largest type. */
+/** Fewest pages, then largest type. */
 export function pagesOf(sheet: Sheet, paper: Pick<Box, 'width' | 'height'>, pen: Pen): Page[] {
   const at = (scale: number): Page[] => laidOut(sheet, paper, { pen, scale });
   const first = at(1);
@@ -21,7 +21,7 @@ export function pagesOf(sheet: Sheet, paper: Pick<Box, 'width' | 'height'>, pen:
   return scales.map(at).find((pages) => pages.length === fewest) ?? first;
 }
 
-/** Room for the page number. */
+/** For the page number. */
 const FOOT = 16;
 
 function laidOut(
@@ -48,7 +48,7 @@ interface Placed {
   readonly y: number;
 }
 
-/** Pieces marked `keep` move with the next one unless together they exceed a page. */
+/** Pieces marked `keep` move with the next, unless together too tall. */
 function broken(
   pieces: readonly Piece[],
   { first, further, pen }: { first: number; further: number; pen: Pen },
@@ -64,7 +64,7 @@ function broken(
   const next = (piece: Piece | undefined): void => {
     pages.push([]);
     y = 0;
-    // Screen readers already read a repeated head where the table starts.
+    // Screen readers have read this head already.
     const head = piece?.head;
     if (head !== undefined)
       put({

@@ -1,4 +1,4 @@
-/** Draws text, lines and areas on the current page, in points from the top left, y down. */
+/** Draws on the current page, in points from the top left, y down. */
 import { colors, type Color } from '../look.ts';
 import type { Drawing } from '../sheet.ts';
 import type { Document } from './document.ts';
@@ -10,7 +10,7 @@ export interface Hand {
   readonly color: Color;
 }
 
-/** Role for screen readers (ISO 32000-1, 14.8.4) and parent; without a parent it belongs to the paper. */
+/** Role for screen readers (ISO 32000-1, 14.8.4); without a parent it belongs to the paper. */
 export interface Tag {
   readonly type: 'H1' | 'H2' | 'P' | 'L' | 'LI' | 'LBody' | 'Lbl' | 'Table' | 'TR' | 'TH' | 'TD' | 'Figure';
   readonly within?: Tag;
@@ -29,7 +29,7 @@ export interface Box {
 export class Pen {
   readonly #document: Document;
   readonly #letters: Letters;
-  /** Word widths at size 1, cached. */
+  /** At size 1. */
   readonly #widths = new Map<string, number>();
 
   readonly #file: Element;
@@ -50,7 +50,7 @@ export class Pen {
     this.#file.add(this.#paper);
   }
 
-  /** Reads everything drawn inside as `tag`, or skips it without one; inner tags are ignored. */
+  /** Tags everything drawn inside, or skips it; ignores inner tags. */
   marked(tag: Tag | undefined, draw: () => void): void {
     if (this.#isMarked) {
       draw();
@@ -64,7 +64,7 @@ export class Pen {
     this.#isMarked = false;
   }
 
-  /** Created at first drawing, since drawing order is reading order. */
+  /** Created at first drawing: drawing order is reading order. */
   #element(tag: Tag): Element {
     const known = this.#elements.get(tag);
     if (known !== undefined) return known;
@@ -107,14 +107,14 @@ export class Pen {
     });
   }
 
-  /** Measured word by word with spaces, as the document sets it. */
+  /** By words with their spaces, as the document sets it. */
   width(text: string, { face, size }: Hand): number {
     const shown = this.#letters.printed(text);
     const own = this.#face(shown, face);
     return size * shown.split(/(?<= )/).reduce((sum, word) => sum + this.#wordWidth(word, own), 0);
   }
 
-  /** Falls back to a plain face for letters the heading face lacks. */
+  /** A plain face for letters the heading face lacks. */
   #face(text: string, face: Face): Face {
     return this.#letters.has(text, face) ? face : 'strong';
   }

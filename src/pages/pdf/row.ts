@@ -1,4 +1,4 @@
-/** One row of cells, the smallest thing a page break may not split; paragraphs, items and table rows are rows. */
+/** One row of cells, which a page break may not split. */
 import { look, type Color } from '../look.ts';
 import { linesOf } from './lines.ts';
 import type { Box, Hand, Pen, Tag } from './pen.ts';
@@ -6,7 +6,7 @@ import type { Box, Hand, Pen, Tag } from './pen.ts';
 export interface Setting {
   /** Points between margins. */
   readonly width: number;
-  /** Usable page height, points. */
+  /** Of a page, points. */
   readonly tall: number;
   /** Multiplies all sizes. */
   readonly scale: number;
@@ -15,20 +15,20 @@ export interface Setting {
 
 /** Never split across pages. */
 export interface Piece {
-  /** Space above, dropped at the top of a page. */
+  /** Above; dropped at the top of a page. */
   readonly before: number;
   readonly height: number;
-  /** x and y are the top left corner. */
+  /** Of the top left corner. */
   readonly draw: (x: number, y: number) => void;
-  /** Stay on the page of the next piece. */
+  /** Stay with the next piece. */
   readonly keep?: boolean;
-  /** Repeated when it starts a page. */
+  /** Repeated where it starts a page. */
   readonly head?: Piece | undefined;
 }
 
 /** Unscaled. */
 export interface Cell extends Hand {
-  /** Undefined when another text already says it. */
+  /** Undefined when another text says it. */
   readonly tag?: Tag | undefined;
   readonly text: string;
   readonly x: number;
@@ -39,15 +39,15 @@ export interface Cell extends Hand {
 /** Unscaled, except line weights. */
 export interface RowStyle {
   readonly before?: number;
-  /** Space above and below the text. */
+  /** Above and below the text. */
   readonly pad?: number;
   readonly keep?: boolean;
   readonly head?: Piece | undefined;
-  /** One line per text, ending in three dots if cut; used where the full text is elsewhere. */
+  /** One line, ending in three dots if cut; elsewhere in full. */
   readonly clip?: boolean;
   readonly fill?: Color | undefined;
   readonly frame?: number;
-  /** Line weights at the edges; thin lines are light, others ink. */
+  /** Line weights; thin lines are light. */
   readonly top?: number | undefined;
   readonly bottom?: number | undefined;
   /** Drawn behind its first part. */
@@ -60,10 +60,10 @@ export const strong: Hand = { face: 'strong', size: look.type.text, color: 'ink'
 export const small: Hand = { face: 'strong', size: look.type.small, color: 'soft' };
 export const fine: Hand = { face: 'text', size: look.type.fine, color: 'soft' };
 
-/** Baseline as a share of the size; leaves room for tall accents. */
+/** Of the size; leaves room for tall accents. */
 const BASELINE = 0.97;
 
-/** One piece, or several if taller than a page. */
+/** Several pieces if taller than a page. */
 export function row(cells: readonly Cell[], set: Setting, style: RowStyle = {}): Piece[] {
   const { keep = false, head } = style;
   const before = (style.before ?? 0) * set.scale;
@@ -74,7 +74,7 @@ export function row(cells: readonly Cell[], set: Setting, style: RowStyle = {}):
   const count = Math.max(1, ...texts.map((lines) => lines.length));
   return Array.from({ length: Math.ceil(count / most) }, (_, part) => {
     const parts = texts.map((lines) => lines.slice(part * most, (part + 1) * most));
-    // Cells share a baseline whatever their sizes.
+    // All sizes share a baseline.
     const heights = cells.map((cell, i) => {
       const own = cell.size * set.scale;
       return (parts[i]?.length ?? 0) * own * look.leading + (size - own) * BASELINE;
@@ -107,7 +107,7 @@ function textsOf(cell: Cell, set: Setting, clip = false): string[] {
   return more.length === 0 ? [first] : [`${first}\u2026`];
 }
 
-/** A full-width row of one text. */
+/** One full-width text. */
 export function paragraph(
   words: Hand & Pick<Cell, 'text' | 'tag'>,
   set: Setting,

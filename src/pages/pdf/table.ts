@@ -9,7 +9,7 @@ export type Table = Extract<Block, { kind: 'table' }>;
 const data = { type: 'TD' } as const;
 const title = { type: 'TH', options: { scope: 'Column' } } as const;
 
-/** The pieces of one full-width table. */
+/** At full width. */
 export function tablePieces(block: Table, set: Setting): Piece[] {
   const { columns, rows, foot = [], total } = block;
   const places = placesOf(block, set);
@@ -50,7 +50,7 @@ export function tablePieces(block: Table, set: Setting): Piece[] {
   return [...heads, ...body, ...sums];
 }
 
-/** Columns as wide as their widest text; the widest shrink if needed; the first gets what is left. */
+/** As wide as their text; the widest shrink to fit, the first fills up. */
 function placesOf({ columns, rows, foot = [] }: Table, set: Setting): { x: number; width: number }[] {
   const gap = look.gap.column * set.scale;
   const room = set.width - gap * (columns.length - 1);
@@ -71,7 +71,7 @@ function placesOf({ columns, rows, foot = [] }: Table, set: Setting): { x: numbe
   });
 }
 
-/** Largest column width that makes them all fit. */
+/** Largest column width at which all fit. */
 function ceiling(wanted: readonly number[], room: number): number {
   let left = room;
   const ordered = [...wanted].sort((a, b) => a - b);
@@ -83,7 +83,7 @@ function ceiling(wanted: readonly number[], room: number): number {
   return Infinity;
 }
 
-/** Two tables side by side, or stacked when too tall. */
+/** Side by side, or stacked when too tall. */
 export function besidePieces(tables: readonly [Table, Table], set: Setting): Piece[] {
   const first = set.width * look.halves.first;
   const gap = set.width * look.halves.gap;

@@ -12,7 +12,7 @@ const malformed = 'it is not a whole JPEG: its parts are out of order';
 const isFrame = (marker: number): boolean =>
   marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc;
 
-/** Without a segment: TEM and restarts. */
+/** No segment follows: TEM and restarts. */
 const isBare = (marker: number): boolean => marker === 0x01 || (marker >= 0xd0 && marker <= 0xd7);
 
 /** By its first bytes. */
@@ -26,7 +26,7 @@ interface Segment {
 
 const nothing = Buffer.alloc(0);
 
-/** A complete JPEG's header. Errors: cut off, malformed, no frame. */
+/** A complete one's. Errors: cut off, malformed, no frame. */
 export function jpegHeader(bytes: Buffer): HeaderRead {
   let size: Omit<Header, 'orientation'> | undefined;
   let orientation: Orientation | undefined;
@@ -44,11 +44,10 @@ export function jpegHeader(bytes: Buffer): HeaderRead {
   return no(cutOff);
 }
 
-/** Or why not. */
 function segmentAt(bytes: Buffer, from: number): Segment | string {
   if (bytes[from] !== 0xff) return malformed;
   let at = from;
-  while (bytes[at] === 0xff) at += 1; // fill bytes may come first
+  while (bytes[at] === 0xff) at += 1; // fill bytes
   const marker = bytes[at];
   if (marker === undefined) return cutOff;
   at += 1;

@@ -8,7 +8,7 @@ const malformed = 'it is not a whole PNG: its parts are out of order';
 /** By its first bytes. */
 export const isPng = (bytes: Buffer): boolean => bytes.subarray(0, 8).equals(signature);
 
-/** A complete PNG's header. Errors: cut off, malformed. */
+/** A complete one's. Errors: cut off, malformed. */
 export function pngHeader(bytes: Buffer): HeaderRead {
   let size: { width: number; height: number } | undefined;
   let orientation: Orientation | undefined;

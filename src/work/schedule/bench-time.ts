@@ -1,18 +1,18 @@
-/** Converts between shop working days and the minutes one bench has worked. */
+/** Converts shop working days to one bench's minutes, and back. */
 import { Calendar } from './calendar.ts';
 import type { Bench, ScheduleTask } from './types.ts';
 
-/** Days are shop working days from 0; a bench may be idle on some. */
+/** Days are shop working days from 0. */
 export class BenchTime {
   readonly id: string;
   readonly minutesADay: number;
   private readonly shop: Calendar;
-  /** Undefined when the bench works every shop day. */
+  /** Undefined when it works every shop day. */
   private readonly own: Calendar | undefined;
-  /** Cache: bench days among the first n shop days. */
+  /** Cache: bench days in the first n shop days. */
   private readonly counted: number[] = [0];
 
-  /** @throws RangeError when the bench works on a weekday the shop does not, or on none */
+  /** @throws RangeError for a weekday the shop does not work, or for none */
   constructor({ id, minutesADay, weekdays }: Bench, { days, start }: ScheduleTask, shop: Calendar) {
     this.id = id;
     this.minutesADay = minutesADay;
@@ -24,7 +24,7 @@ export class BenchTime {
     this.own = always ? undefined : new Calendar({ weekdays, holidays: days.holidays }, start);
   }
 
-  /** Minutes of work in the first `days` shop days; Infinity for Infinity. */
+  /** Minutes of work in the first `days` shop days. */
   doneIn(days: number): number {
     if (this.own === undefined || days === Infinity) return days * this.minutesADay;
     for (let next = this.counted.length; next <= days; next++) {
@@ -39,12 +39,12 @@ export class BenchTime {
     return this.own === undefined ? ownDay : this.shop.before(this.own.dayAt(ownDay));
   }
 
-  /** Shop day on which that many minutes (at least one) are done. */
+  /** Shop day on which that many minutes, at least one, are done. */
   lastDay(minutes: number): number {
     return this.dayOf(Math.ceil(minutes / this.minutesADay) - 1);
   }
 
-  /** The same in fractional days, to compare which bench finishes first. */
+  /** The same in fractions, to compare benches. */
   moment(minutes: number): number {
     if (this.own === undefined) return minutes / this.minutesADay;
     const ownDay = Math.ceil(minutes / this.minutesADay) - 1;

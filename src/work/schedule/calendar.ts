@@ -1,20 +1,23 @@
-/** Counts working days: which days the shop works, and how many lie between two days. */
+/** Counts working days. */
 import { dayNumber, dayOf, weekdayOf, type DayNumber } from '../../units/days.ts';
 import { firstFrom, pick } from '../../units/pick.ts';
 import type { ShopDays } from './types.ts';
 
-/** A shop with no working day in this many days never works. */
+/** Days without work after which a shop never works. */
 const longestBreak = 3660;
 
 export class Calendar {
   private readonly weekdays: ReadonlySet<number>;
   private readonly holidays: ReadonlySet<DayNumber>;
-  /** Cache of working days from `first` on. */
+  /** Cache, from `first` on. */
   private readonly working: DayNumber[] = [];
   private readonly first: DayNumber;
   private next: DayNumber;
 
-  /** Number 0 is the first working day at or after `first`. @throws RangeError when a weekday is not 1 to 7, or none is worked */
+  /**
+   * Number 0 is the first working day from `first` on.
+   * @throws RangeError when a weekday is not 1 to 7, or none is worked
+   */
   constructor({ weekdays, holidays }: ShopDays, first: string) {
     const wrong = weekdays.find((weekday) => !Number.isInteger(weekday) || weekday < 1 || weekday > 7);
     if (wrong !== undefined) throw new RangeError(`weekday ${wrong} is not one of 1 (Monday) to 7 (Sunday)`);
@@ -56,7 +59,7 @@ export class Calendar {
     return this.countBelow(dayNumber(day) + 1);
   }
 
-  /** Working days after one day through another; both may be before the first. */
+  /** After one day through another; both may be before the first. */
   between(after: string, last: string): number {
     const first = this.first;
     const [from, to] = [dayNumber(after) + 1, dayNumber(last)];

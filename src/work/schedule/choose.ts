@@ -1,4 +1,4 @@
-/** Chooses which jobs to keep on time, and on which bench, so that few are late. */
+/** Chooses which jobs to keep on time, and on which bench. */
 import { pick, upTo } from '../../units/pick.ts';
 import { mostInSets, mostOnTime } from './few-waiting.ts';
 import type { Shop, Work } from './work.ts';
@@ -7,32 +7,32 @@ export interface Choice {
   /** Jobs on time per bench, in order. */
   readonly onTime: readonly (readonly Work[])[];
   readonly late: readonly Work[];
-  /** Proven: no schedule has fewer late jobs. */
+  /** No schedule has fewer late jobs. */
   readonly bound: number;
 }
 
-/** States kept after each job; fewer with many jobs. */
+/** Kept after each job; fewer with many jobs. */
 const mostStates = 500;
 const mostStatesInAll = 200_000;
 
-/** Tries all choices for at most this many jobs, within a limit of states; ten jobs on three benches always finish. */
+/** Up to this many jobs we try all choices; ten on three benches always finish. */
 const mostTried = 40;
 const mostLooks = 20_000_000;
 
-/** After some jobs, by due day: the work on each bench from jobs kept on time. */
+/** After some jobs, by due day: minute each bench is done. */
 interface State {
   readonly late: number;
   readonly ends: readonly number[];
-  /** Sum of days until the on-time jobs are done; prefers the bench that finishes first. */
+  /** Sum of days until on-time jobs are done. */
   readonly days: number;
-  /** Where the last job went; -1 means late. */
+  /** Of the last job; -1 means late. */
   readonly bench: number;
   readonly before: State | undefined;
 }
 
 /**
- * Expects jobs sorted by due day. If none waits, due-day order on a bench is on time whenever any order is; if some wait, small sets are
- * tried in every order.
+ * Takes jobs by due day: if none waits, no other order does better; if some wait, small sets are tried in
+ * every order.
  */
 export function choose(shop: Shop, works: readonly Work[]): Choice {
   const { benches } = shop;
@@ -68,13 +68,13 @@ function chooseSets(shop: Shop, works: readonly Work[]): Choice {
 interface Task {
   readonly benches: Shop['benches'];
   readonly works: readonly Work[];
-  /** Per job and bench: minutes of work done by its due day. */
+  /** Per job and bench: minutes of work by its due day. */
   readonly limits: readonly (readonly number[])[];
-  /** The same for the day it may start. */
+  /** The same for its first day. */
   readonly releases: readonly (readonly number[])[];
 }
 
-/** Options for the next job: on time on a bench, earliest finish first, or late. */
+/** The next job on time on each bench, earliest finish first, or late. */
 function following({ benches, works, limits, releases }: Task, before: State, i: number): State[] {
   const { minutes } = pick(works, i);
   const onTime = before.ends.flatMap((own, bench): State[] => {
@@ -89,7 +89,7 @@ function following({ benches, works, limits, releases }: Task, before: State, i:
 
 const total = ({ ends }: State): number => ends.reduce((sum, end) => sum + end, 0);
 
-/** One pass that keeps only the best states: for each count of late jobs, least work and earliest finish. */
+/** One pass that keeps the best states per count of late jobs. */
 function quickly(task: Task, start: State): State {
   const width = Math.min(mostStates, Math.ceil(mostStatesInAll / Math.max(1, task.works.length)));
   let states = [start];
@@ -111,8 +111,8 @@ function quickly(task: Task, start: State): State {
 }
 
 /**
- * Lower bound on late jobs from the `i`th on: one bench doing the work of all is never late more often. Exact for one bench (Moore 1968,
- * Management Science 15:102): where a job would be late, drop the longest so far.
+ * Lower bound on late jobs from the `i`th on, with one bench doing all the work; exact for one bench (Moore
+ * 1968, Management Science 15:102).
  */
 function leastLate({ works, limits, releases }: Task, state: State, i: number): number {
   const taken: number[] = [];
@@ -136,7 +136,7 @@ function leastLate({ works, limits, releases }: Task, state: State, i: number): 
   return late;
 }
 
-/** Tries every choice that could beat the one found; tells whether it finished. */
+/** Tries every choice that could beat `found`. */
 function tryAll(task: Task, start: State, found: State): { best: State; all: boolean } {
   let best = found;
   let looks = mostLooks;

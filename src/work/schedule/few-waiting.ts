@@ -1,14 +1,13 @@
-/** The most jobs of a small set that can be on time when some must wait: every subset on every bench. */
+/** The most jobs on time when some wait: tries every subset on every bench. */
 import { pick, upTo } from '../../units/pick.ts';
 import type { BenchTime } from './bench-time.ts';
 import type { Shop, Work } from './work.ts';
 
-/** Largest set tried. */
 export const mostInSets = 12;
 
-/** A set of jobs is a number; its bits say which. */
+/** A set is a number; its bits say which jobs. */
 interface Sets {
-  /** Per set, all on time: earliest minute the bench is done, sum of days until jobs are done, last job. */
+  /** Per set, on time: minute it is done, sum of days, last job. */
   readonly ends: Float64Array;
   readonly days: Float64Array;
   readonly last: Int8Array;
@@ -29,9 +28,7 @@ export function mostOnTime({ benches }: Shop, works: readonly Work[]): Work[][] 
   });
 }
 
-/**
- * For each set, the last job that lets the bench finish earliest while meeting its due day; what came before should finish earliest too.
- */
+/** Ends each set with the job that finishes it earliest, on time. */
 function setsOf(bench: BenchTime, works: readonly Work[]): Sets {
   const limits = works.map(({ due }) => bench.doneIn(due));
   const releases = works.map(({ from }) => bench.doneIn(from));

@@ -5,7 +5,7 @@ import { Timeline } from './timeline.ts';
 import type { ScheduledJob } from './types.ts';
 import type { Shop, Work } from './work.ts';
 
-/** Jobs of one bench (index in `shop.benches`) in order. */
+/** `i` is the index in `shop.benches`. */
 export function inTurn({ calendar, benches }: Shop, i: number, { spans }: Timeline): ScheduledJob[] {
   const bench = pick(benches, i);
   const { minutesADay } = bench;
@@ -23,7 +23,7 @@ export function inTurn({ calendar, benches }: Shop, i: number, { spans }: Timeli
   });
 }
 
-/** Whether every job is on time in due-day order. */
+/** Whether every job is on time, added in this order. */
 export function allOnTime(bench: BenchTime, works: readonly Work[]): boolean {
   const timeline = new Timeline(bench);
   return works.every((work) => timeline.add(work) <= bench.doneIn(work.due));

@@ -1,4 +1,4 @@
-/** The schedule: bench, first and last day of each job, with as few late jobs as found. */
+/** The schedule: bench and days of each job, with few jobs late. */
 import { byText } from '../../units/by-text.ts';
 import { pick, upTo } from '../../units/pick.ts';
 import { choose } from './choose.ts';
@@ -8,9 +8,9 @@ import type { Schedule, ScheduleTask } from './types.ts';
 import { workOf } from './work.ts';
 
 /**
- * Schedules jobs so that few are late. A job stays on one bench and is not interrupted except overnight; the next may start the same day.
- * Optimal for up to ten jobs with a due day on up to three benches, and on one bench when none waits; otherwise `bound` limits how many
- * fewer could be late. Late jobs, then jobs without a due day, go last or into gaps.
+ * A job stays on one bench, unbroken except overnight. Optimal for up to ten jobs with a due day on up to three
+ * benches, and on one bench when none waits; otherwise `bound` limits how many fewer could be late. Late jobs,
+ * then those without a due day, go last or into gaps.
  * @throws RangeError on minutes that are not whole, ids used twice, no bench, or no working day
  */
 export function planJobs(task: ScheduleTask): Schedule {

@@ -1,4 +1,4 @@
-/** The first day we can promise one more job while keeping every promise already given. */
+/** The first day we can promise one more job while keeping every promise. */
 import { byText } from '../../units/by-text.ts';
 import { pick, upTo } from '../../units/pick.ts';
 import { allOnTime, inTurn } from './placed.ts';
@@ -7,20 +7,19 @@ import type { Job, Schedule, ScheduledJob, ScheduleTask } from './types.ts';
 import { byDue, workOf, workOn, type Work } from './work.ts';
 
 export interface NewPromise {
-  /** First day by whose end the job can be done. */
+  /** First day it can be done. */
   readonly day: string;
   readonly bench: string;
   /** True without a due day. */
   readonly meetsDue: boolean;
-  /** All jobs of its bench with the new one; other benches do not change. */
+  /** All jobs of its bench. */
   readonly jobs: readonly ScheduledJob[];
 }
 
 /**
- * Jobs keep their bench and finish by their promised day, so nothing on time becomes late and nothing late becomes later; within that they
- * may move. For the given benches this is the earliest day, if no job waits.
- * @param task the task the schedule was made from
- * @throws RangeError when schedule and task do not match, or the job's minutes are not whole
+ * Jobs keep their bench and promised day, but may move before it. The earliest day on these benches, if no
+ * job waits.
+ * @throws RangeError when the schedule is not of this task, or minutes are not whole
  */
 export function promiseFor(task: ScheduleTask, schedule: Schedule, job: Job): NewPromise {
   const { shop, works } = workOf({ ...task, jobs: [...task.jobs, job] });
@@ -40,7 +39,7 @@ export function promiseFor(task: ScheduleTask, schedule: Schedule, job: Job): Ne
       const { job: before } = known(id);
       return workOn(shop.calendar, task.start, { ...before, due: promise });
     });
-    // Last in line first, then any earlier day the others can make room for.
+    // Last in line, or any earlier day the others allow.
     let best = [...there.map(({ id }) => known(id)), own];
     let last = bench.lastDay(
       new Timeline(
@@ -68,7 +67,7 @@ export function promiseFor(task: ScheduleTask, schedule: Schedule, job: Job): Ne
 
 interface Offer {
   readonly bench: number;
-  /** Working day number on which the new job ends. */
+  /** Working day on which the new job ends. */
   readonly last: number;
   readonly works: readonly Work[];
 }

@@ -1,4 +1,4 @@
-/** The jobs of one bench in sequence; a job that waits leaves a gap a later one may fill. */
+/** The jobs of one bench; one that waits leaves a gap for a later one. */
 import type { BenchTime } from './bench-time.ts';
 import type { Work } from './work.ts';
 
@@ -27,7 +27,7 @@ export class Timeline {
     return Math.max(gap?.from ?? this.end, release) + minutes;
   }
 
-  /** Adds a job without moving others; returns the minute it is done. */
+  /** Returns the minute it is done; moves no other job. */
   add(work: Work): number {
     const to = this.endOf(work);
     const from = to - work.minutes;

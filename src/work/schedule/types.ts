@@ -1,4 +1,4 @@
-/** Input and output of the bench schedule: plain data, ISO 8601 days, whole minutes. */
+/** Input and output of the bench schedule. */
 
 /** Whole, so sums are exact. */
 export type Minutes = number;
@@ -11,7 +11,6 @@ export interface ShopDays {
 
 export interface Bench {
   readonly id: string;
-  /** On each day it works. */
   readonly minutesADay: Minutes;
   /** All shop weekdays when left out. */
   readonly weekdays?: readonly number[];
@@ -20,7 +19,7 @@ export interface Bench {
 export interface Job {
   readonly id: string;
   readonly minutes: Minutes;
-  /** Due by the end of this day; a job without one is never late. */
+  /** By the end of this day; without one, never late. */
   readonly due?: string;
   /** Starts no earlier: the day its deliveries arrive. */
   readonly from?: string;
@@ -38,7 +37,7 @@ export interface ScheduledJob {
   readonly id: string;
   readonly bench: string;
   readonly startDay: string;
-  /** Minutes into the bench's day when it starts. */
+  /** Minutes into the bench's day. */
   readonly startMinute: Minutes;
   readonly endDay: string;
   readonly endMinute: Minutes;

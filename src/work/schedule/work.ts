@@ -1,15 +1,14 @@
-/** The task in bench time: sorted jobs and benches, days as working day numbers. */
+/** The scheduling task in working days from the start. */
 import { byText } from '../../units/by-text.ts';
 import { dayNumber } from '../../units/days.ts';
 import { BenchTime } from './bench-time.ts';
 import { Calendar } from './calendar.ts';
 import type { Job, ScheduleTask } from './types.ts';
 
-/** Days counted in working days from the start. */
 export interface Work {
   readonly id: string;
   readonly minutes: number;
-  /** On time by the end of this many working days; Infinity without a due day. */
+  /** Working days to the end of its due day; Infinity without one. */
   readonly due: number;
   /** Working days before it may start. */
   readonly from: number;
@@ -22,7 +21,7 @@ export interface Shop {
   readonly benches: readonly BenchTime[];
 }
 
-/** Jobs by due day, then shorter first. @throws RangeError on minutes that are not whole, ids used twice, or no bench */
+/** Jobs by due day. @throws RangeError on minutes that are not whole, ids used twice, or no bench */
 export function workOf(task: ScheduleTask): { shop: Shop; works: Work[] } {
   checkTask(task);
   const calendar = new Calendar(task.days, task.start);
@@ -33,7 +32,7 @@ export function workOf(task: ScheduleTask): { shop: Shop; works: Work[] } {
   return { shop: { calendar, benches }, works };
 }
 
-/** One job in working days from the start. */
+/** `start` is day 0. */
 export function workOn(calendar: Calendar, start: string, job: Job): Work {
   const { id, minutes, due, from } = job;
   const overdue = due !== undefined && dayNumber(due) < dayNumber(start);
