@@ -3,7 +3,7 @@
 /** A file, and a piece of its text that names the source or says its number. */
 export const namedInWords: Readonly<Record<string, readonly [file: string, words: string]>> = {
   hand: ['tests/truth/units.test.ts', 'hand is'],
-  'soviet-draft': ['src/numbers/girth-fit.ts', 'one heavy draft breed: 210.9 cm'],
+  'soviet-draft': ['src/numbers/girth-fit.ts', '210.9 cm girth at 161 cm'],
   'henneke-1983': ['src/order/keys/horse.ts', 'Henneke score'],
   'human-bodies': ['src/numbers/numbers.ts', 'open set of human bodies'],
   'greve-dyson-2013': ['src/numbers/cautions.ts', 'a saddle that keeps going to one side: ask a vet'],
