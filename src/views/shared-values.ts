@@ -5,10 +5,11 @@ import type { Finding } from '../advice/judge.ts';
 import type { Candidate, Clearance } from '../cinch/candidate.ts';
 import type { Assumption } from '../horse/estimate.ts';
 import type { CinchAsked } from '../order/types.ts';
-import { rounded, roundedChance } from '../pages/json.ts';
+import { jsonText, rounded, roundedChance } from '../pages/json.ts';
+import type { Phrase } from '../units/phrase.ts';
 import { phraseText } from '../units/text.ts';
 import { nearestOf, standingOf } from '../words/about-check.ts';
-import type { Unread } from '../words/types.ts';
+import type { PaperResult, Unread } from '../words/types.ts';
 import { problemText } from '../work/problem-text.ts';
 import type { Values } from './table.ts';
 
@@ -20,11 +21,31 @@ export const failedValue = ({ order, file, problems }: Unread): Values => ({
 });
 
 /** The same as a table row. */
-export const failedRow = ({ order, file, problems }: Unread): Values => ({
-  order,
-  file,
-  problem: problemText(problems),
+export const failedRow = (unread: Unread): Values => ({
+  ...failedValue(unread),
+  problem: problemText(unread.problems),
 });
+
+/** `{ schema, results }`, in input order. */
+export function papersJson<P>(
+  schema: string,
+  results: readonly PaperResult<P>[],
+  valueOf: (paper: P) => Values,
+): string {
+  const values = results.map((result) => {
+    if (!result.ok) return failedValue(result);
+    const { order, file, paper, none } = result;
+    return paper === undefined ? { order, file, reason: none } : { order, file, ...valueOf(paper) };
+  });
+  return jsonText({ schema, results: values });
+}
+
+/** Lengths with all decimals. */
+export const phraseValue = (phrase: Phrase): string => phraseText(phrase, 'in', 'decimals');
+
+/** Every number rounded. */
+export const roundedValues = (values: Readonly<Record<string, number>>): Values =>
+  Object.fromEntries(Object.entries(values).map(([key, value]) => [key, rounded(value)]));
 
 /** One input with spread and basis. */
 export const assumptionValue = ({ input, value, unit, basis, sd, kind }: Assumption): Values => ({
@@ -38,9 +59,7 @@ export const assumptionValue = ({ input, value, unit, basis, sd, kind }: Assumpt
 
 /** Only with a photo, or where measurements disagree. */
 export const remarksValue = ({ facts, remarks }: Advice): Values =>
-  facts.photo === undefined && remarks.length === 0
-    ? {}
-    : { remarks: remarks.map((one) => phraseText(one, 'in', 'decimals')) };
+  facts.photo === undefined && remarks.length === 0 ? {} : { remarks: remarks.map(phraseValue) };
 
 /** A cinch and its clearance. */
 export function candidateValue(candidate: Candidate): Values {
@@ -73,7 +92,7 @@ export const findingValue = ({ rule, judgement, margin, reason }: Finding): Valu
   rule,
   judgement,
   margin: margin === undefined ? null : rounded(margin),
-  text: phraseText(reason, 'in', 'decimals'),
+  text: phraseValue(reason),
 });
 
 /** Findings shown by default. */
@@ -87,7 +106,7 @@ export function standingValue(checked: Checked): Values {
     asked: cinchValue(asked),
     filled: cinchValue(Object.fromEntries(filled.map(({ part, taken }) => [part, taken]))),
     standing: standingOf(checked),
-    reason: cannot === undefined ? null : phraseText(cannot, 'in', 'decimals'),
+    reason: cannot === undefined ? null : phraseValue(cannot),
     spec: judged === undefined ? null : candidateValue(judged.candidate),
     nearest: nearestValue(nearestOf(checked)),
   };

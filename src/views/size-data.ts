@@ -23,6 +23,7 @@ import {
   lessThanGood,
   remarksValue,
   standingValue,
+  phraseValue,
 } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 import type { WhatIf } from './side-by-side-sheet.ts';
@@ -56,9 +57,7 @@ function sizeValue(result: SizeResult, depth: Depth): Values {
     ...learnedValue(facts.shop),
     room: { inches: rounded(facts.room.value), sd: rounded(facts.room.sd), basis: facts.room.basis },
     // Only for a sore or cinchy horse, or a close groove.
-    ...(advice.welfare.length === 0
-      ? {}
-      : { welfare: advice.welfare.map((each) => phraseText(each, 'in', 'decimals')) }),
+    ...(advice.welfare.length === 0 ? {} : { welfare: advice.welfare.map(phraseValue) }),
     passing: specs.filter(({ findings }) => standingBy(findings) === 'passes').length,
     specs: listed(specs, depth).map((spec, i) => specValue(spec, simulated?.[i], depth)),
     otherStyles: advice.otherStyles.map(otherStyleValue),
@@ -104,7 +103,7 @@ const otherStyleValue = ({ style, spec, why }: OtherStyle): Values => ({
   rank: spec?.rank ?? null,
   strands: spec?.candidate.strands ?? null,
   chance: spec === undefined ? null : roundedChance(spec.candidate.clearance.chance),
-  text: phraseText(why, 'in', 'decimals'),
+  text: phraseValue(why),
 });
 
 function specValue(spec: RankedSpec, simulated: Simulated | undefined, { why }: Depth): Values {

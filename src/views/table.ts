@@ -14,5 +14,8 @@ function cellAt(row: Values, name: Name): Cell {
     row,
   );
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  // As text a negative amount would be guarded as a formula.
+  if (names[name].unit === 'money' && typeof value === 'string' && value.startsWith('-'))
+    return Number(value);
   return typeof value === 'string' || typeof value === 'number' ? value : undefined;
 }

@@ -22,15 +22,13 @@ import type { BacklogPrinter } from '../../src/views/backlog-cells.ts';
 import { checkCsv, checkJson } from '../../src/views/check-data.ts';
 import { checkMarkdown, checkScreen } from '../support/screens.ts';
 import { visible } from '../../src/units/clean.ts';
-import { materialsCsv } from '../../src/views/materials-csv.ts';
-import { materialsJson } from '../../src/views/materials-json.ts';
+import { materialsCsv, materialsJson } from '../../src/views/materials-data.ts';
 import { photoCsv, photoJson } from '../../src/views/photo-data.ts';
-import { quotesJson } from '../../src/views/paper-json.ts';
+import { quotesCsv, quotesJson } from '../../src/views/quote-data.ts';
 import { problemsText } from '../../src/words/problems.ts';
-import { quotesCsv } from '../../src/views/quote-csv.ts';
+import { ticketsJson } from '../../src/views/ticket-data.ts';
 import { quoteMessages } from '../../src/views/quote-text.ts';
-import { scheduleCsv } from '../../src/views/schedule-csv.ts';
-import { scheduleJson } from '../../src/views/schedule-json.ts';
+import { scheduleCsv, scheduleJson } from '../../src/views/schedule-data.ts';
 import { sheetsHtml } from '../../src/pages/sheet-html.ts';
 import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
 import { sheetText as sheetsScreen } from '../support/screens.ts';
@@ -82,7 +80,8 @@ const printers: Readonly<Record<string, Print>> = {
   'picture-html': ({ size }) => picturePage(size),
   'sheet-html': ({ sheets }) => sheetsHtml(sheets),
   problems: ({ problems }) => problemsText(problems, options),
-  'paper-json': ({ quotes }) => quotesJson(quotes),
+  'quote-json': ({ quotes }) => quotesJson(quotes),
+  'ticket-json': ({ tickets }) => ticketsJson(tickets),
   'quote-csv': ({ quotes }) => quotesCsv(quotes),
   'quote-text': ({ quotes }) => quoteMessages(quotes, 'in'),
   'sheet-screen': ({ sheets }) => sheetsScreen(sheets, options),
@@ -137,6 +136,11 @@ const together: Readonly<Record<string, readonly string[]>> = {
   'check-data': ['check-csv', 'check-json'],
   'photo-data': ['photo-csv', 'photo-json'],
   'ask-data': ['ask-csv', 'ask-json'],
+  'materials-data': ['materials-csv', 'materials-json'],
+  'schedule-data': ['schedule-csv', 'schedule-json'],
+  'quote-data': ['quote-csv', 'quote-json'],
+  'ticket-data': ['ticket-json'],
+  'learn-data': ['learn-json'],
   'side-by-side-sheet': ['side-by-side-screen', 'what-if-screen', 'what-if-markdown'],
 };
 

@@ -66,8 +66,8 @@ prices of the day the order was taken. CSV is one row per order.
     const { quoteMessages } = await import('../../views/quote-text.ts');
     return (results) => quoteMessages(results, units);
   },
-  csv: async () => (await import('../../views/quote-csv.ts')).quotesCsv,
-  json: async () => (await import('../../views/paper-json.ts')).quotesJson,
+  csv: async () => (await import('../../views/quote-data.ts')).quotesCsv,
+  json: async () => (await import('../../views/quote-data.ts')).quotesJson,
 };
 
 /** Errors: one number for several invoices, an amount without an invoice, a bad amount. */

@@ -4,6 +4,7 @@ import type { Learned } from '../learn/learn.ts';
 import type { HeldOut, Range, Refit } from '../learn/refit.ts';
 import type { Bin } from '../learn/calibration.ts';
 import { jsonText, rounded } from '../pages/json.ts';
+import { roundedValues } from './shared-values.ts';
 import type { Values } from './table.ts';
 
 /** The whole document. */
@@ -24,11 +25,7 @@ export const learnJson = (learned: Learned, { file, day }: { file: string; day: 
       value: floorOf(learned).value,
       moves: floorOf(learned).moves,
     },
-    atFloor: {
-      before: rounded(learned.atFloor.before),
-      after: rounded(learned.atFloor.after),
-      moved: rounded(learned.atFloor.moved),
-    },
+    atFloor: roundedValues(learned.atFloor),
   });
 
 function refitValue(refit: Refit, learned: Learned): Values {
@@ -52,7 +49,7 @@ function refitValue(refit: Refit, learned: Learned): Values {
 }
 
 const heldOutValue = ({ error, ...scores }: HeldOut): Values => ({
-  ...all(scores),
+  ...roundedValues(scores),
   standardError: rounded(error),
 });
 
@@ -60,17 +57,10 @@ const heldOutValue = ({ error, ...scores }: HeldOut): Values => ({
 const binValue = ({ count, chance, low, high, tail, ...shares }: Bin): Values => ({
   count,
   complaint: rounded(chance),
-  ...all(shares),
+  ...roundedValues(shares),
   cameLow: rounded(low),
   cameHigh: rounded(high),
   byChance: rounded(tail),
 });
 
-const all = (values: Readonly<Record<string, number>>): Values =>
-  Object.fromEntries(Object.entries(values).map(([name, value]) => [name, rounded(value)]));
-
-const rangeValue = ({ value, low, high }: Range): Values => ({
-  value: rounded(value),
-  low: rounded(low),
-  high: rounded(high),
-});
+const rangeValue = ({ value, low, high }: Range): Values => roundedValues({ value, low, high });
