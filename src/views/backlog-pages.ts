@@ -3,11 +3,12 @@ import type { ColumnName } from '../work/columns.ts';
 import { inWords, names } from '../words/names.ts';
 import type { Cells } from '../work/row.ts';
 import { cautions } from '../numbers/cautions.ts';
-import { textOf, type BacklogPrinter } from './backlog-cells.ts';
+import { phraseOf, type BacklogPrinter } from './backlog-data.ts';
 import { visible } from '../units/clean.ts';
 import { escaped } from '../pages/markdown.ts';
 import { penFor, type Pen } from '../pages/pen.ts';
-import { wrap, type Units } from '../units/text.ts';
+import { decimals, formatLength } from '../units/print.ts';
+import { chanceText, wrap, type Units } from '../units/text.ts';
 import type { ReportOptions } from '../pages/page.ts';
 import { columns, fit, padRight } from '../units/width.ts';
 
@@ -151,3 +152,24 @@ export const backlogMarkdown = (chosen: readonly ColumnName[], units: Units): Ba
 });
 
 const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |\n`;
+
+/** With units and percents; "" when empty. */
+function textOf(name: ColumnName, cells: Cells, units: Units): string {
+  const cell = cells[name] ?? null;
+  if (cell === null || typeof cell === 'string') return cell ?? '';
+  return typeof cell === 'number' ? numberText(name, cell, units) : phraseOf(name, cell, units);
+}
+
+/** Lengths we cut to print in quarters; derived ones with decimals. */
+const tied: ReadonlySet<ColumnName> = new Set(['width', 'buckleWidth', 'flareStart', 'length']);
+
+function numberText(name: ColumnName, value: number, units: Units): string {
+  switch (names[name].unit) {
+    case 'in':
+      return formatLength(value, units, tied.has(name) ? 'finished' : 'computed');
+    case 'chance':
+      return chanceText(value);
+    default:
+      return decimals(value, 0);
+  }
+}

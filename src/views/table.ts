@@ -6,7 +6,11 @@ export type Values = Readonly<Record<string, unknown>>;
 
 /** The table with its head. */
 export const tableCsv = (columns: readonly Name[], rows: readonly Values[]): string =>
-  csvText([columns.map(headOf), ...rows.map((row) => columns.map((name) => cellAt(row, name)))]);
+  csvText([columns.map(headOf)]) + rows.map((row) => rowCsv(columns, row)).join('');
+
+/** One row of it. */
+export const rowCsv = (columns: readonly Name[], row: Values): string =>
+  csvText([columns.map((name) => cellAt(row, name))]);
 
 function cellAt(row: Values, name: Name): Cell {
   const value = names[name].path.reduce<unknown>(

@@ -6,9 +6,9 @@ import { describe, expect, test } from 'vitest';
 import { type Row } from '../../src/work/row.ts';
 import { columnNames } from '../../src/work/columns.ts';
 import { askCsv, askJson } from '../../src/views/ask-data.ts';
-import { askMarkdown } from '../../src/views/ask-markdown.ts';
+import { askMessages } from '../../src/views/ask-message.ts';
 import { askScreen } from '../support/screens.ts';
-import { askText } from '../../src/views/ask-text.ts';
+import { messagesMarkdown, messagesText } from '../../src/pages/messages.ts';
 import { flatScene } from '../../src/draw/flat-page.ts';
 import { titleText } from '../../src/draw/frame.ts';
 import { picturesHtml } from '../../src/draw/html.ts';
@@ -18,7 +18,7 @@ import { sceneSvg } from '../../src/draw/svg.ts';
 import { templateOf, templateScene } from '../../src/draw/template.ts';
 import { backlogCsv, backlogJson } from '../../src/views/backlog-data.ts';
 import { backlogMarkdown, backlogTable } from '../../src/views/backlog-pages.ts';
-import type { BacklogPrinter } from '../../src/views/backlog-cells.ts';
+import type { BacklogPrinter } from '../../src/views/backlog-data.ts';
 import { checkCsv, checkJson } from '../../src/views/check-data.ts';
 import { checkMarkdown, checkScreen } from '../support/screens.ts';
 import { visible } from '../../src/units/clean.ts';
@@ -27,7 +27,7 @@ import { photoCsv, photoJson } from '../../src/views/photo-data.ts';
 import { quotesCsv, quotesJson } from '../../src/views/quote-data.ts';
 import { problemsText } from '../../src/words/problems.ts';
 import { ticketsJson } from '../../src/views/ticket-data.ts';
-import { quoteMessages } from '../../src/views/quote-text.ts';
+import { quoteMessages } from '../../src/views/quote-message.ts';
 import { scheduleCsv, scheduleJson } from '../../src/views/schedule-data.ts';
 import { sheetsHtml } from '../../src/pages/sheet-html.ts';
 import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
@@ -65,8 +65,9 @@ const printers: Readonly<Record<string, Print>> = {
   'photo-csv': ({ photo }) => photoCsv(photo),
   'photo-json': ({ photo }) => photoJson(photo),
   'ask-screen': ({ ask }) => askScreen(ask, options) + askScreen([ask[0]!, ask[0]!], options),
-  'ask-text': ({ ask }) => askText(ask, true) + askText(ask, false),
-  'ask-markdown': ({ ask }) => askMarkdown(ask, true) + askMarkdown(ask, false),
+  'ask-text': ({ ask }) => [true, false].map((whole) => messagesText(askMessages(ask, whole))).join('\n'),
+  'ask-markdown': ({ ask }) =>
+    [true, false].map((whole) => messagesMarkdown(askMessages(ask, whole))).join('\n'),
   'ask-csv': ({ ask }) => askCsv(ask),
   'ask-json': ({ ask }) => askJson(ask),
   'backlog-csv': ({ row }) => rowText(backlogCsv(columnNames), row),
@@ -83,7 +84,7 @@ const printers: Readonly<Record<string, Print>> = {
   'quote-json': ({ quotes }) => quotesJson(quotes),
   'ticket-json': ({ tickets }) => ticketsJson(tickets),
   'quote-csv': ({ quotes }) => quotesCsv(quotes),
-  'quote-text': ({ quotes }) => quoteMessages(quotes, 'in'),
+  'quote-text': ({ quotes }) => messagesText(quoteMessages(quotes, 'in')),
   'sheet-screen': ({ sheets }) => sheetsScreen(sheets, options),
   'sheet-markdown': ({ sheets }) => sheetsMarkdown(sheets),
   'learn-json': ({ learned }) => learned.json,
@@ -136,6 +137,7 @@ const together: Readonly<Record<string, readonly string[]>> = {
   'check-data': ['check-csv', 'check-json'],
   'photo-data': ['photo-csv', 'photo-json'],
   'ask-data': ['ask-csv', 'ask-json'],
+  messages: ['ask-text', 'ask-markdown', 'quote-text'],
   'materials-data': ['materials-csv', 'materials-json'],
   'schedule-data': ['schedule-csv', 'schedule-json'],
   'quote-data': ['quote-csv', 'quote-json'],
