@@ -1,11 +1,15 @@
 /** `size` at the counter: the answer, the alternatives, what to measure. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
-import type { Finding } from '../advice/judge.ts';
+import type { Finding, Judged } from '../advice/judge.ts';
+import type { Facts } from '../horse/facts.ts';
 import { shortCaution } from '../numbers/cautions.ts';
 import type { ReportOptions } from '../pages/page.ts';
 import { counterSheet, paragraph, withoutEmpty, type Block, type Sheet } from '../pages/sheet.ts';
 import type { Judgement } from '../rules/rule.ts';
-import { capital, phraseText, type Units } from '../units/text.ts';
+import { visible } from '../units/clean.ts';
+import { gap } from '../units/phrase.ts';
+import { formatLength } from '../units/print.ts';
+import { capital, chanceText, phraseText, quantityText, type Units } from '../units/text.ts';
 import { ownNumbers } from '../words/about-order.ts';
 import {
   becauseText,
@@ -16,14 +20,13 @@ import {
   simulatedText,
   toTell,
 } from '../words/about-specs.ts';
-import { cinchText, clearText, notCutText, orderName } from '../words/counter-words.ts';
+import { cinchText, clearText, notCutText, orderName, shortStyle } from '../words/counter-words.ts';
 import { insteadRows, straightOrRoper, styleRows } from '../words/instead-words.ts';
 import { measureBlocks, tapedText } from '../words/measure-words.ts';
 import { nothingBlocks, TIE_NOTHING } from '../words/nothing-words.ts';
 import type { SizeResult } from '../words/types.ts';
 import { likelyCauses, wishText } from '../words/wish-words.ts';
-import { specName } from '../words/words.ts';
-import { everyBlocks } from './every-table.ts';
+import { judgementWords, ruleName, specName } from '../words/words.ts';
 import { checkBlocks, restsOnBlocks } from './in-full.ts';
 
 type Sized = SizeResult & { readonly ok: true };
@@ -164,4 +167,42 @@ function moreText(advice: Advice, { why, all }: Asked): string {
   return [more.length === 0 ? '' : `More: ${more.join(', ')}.`, message]
     .filter((part) => part !== '')
     .join(' ');
+}
+
+/** Every cinch we tried, passing ones best first. */
+const everyBlocks = ({ every, facts }: Pick<Advice, 'every' | 'facts'>, units: Units): Block[] => [
+  { kind: 'heading', text: 'Everything we tried, passing ones first' },
+  {
+    kind: 'table',
+    columns: ['Style', 'Strands', 'Wide', 'Long', 'Buckle', 'Clears', 'Chance', 'Says'].map((head) =>
+      ['Style', 'Buckle', 'Says'].includes(head) ? { head } : { head, align: 'right' },
+    ),
+    rows: every.map((entry) => cells(entry, facts, units)),
+    noted: true,
+  },
+  { kind: 'text', text: 'x ruled out, ! poor, ? cannot tell, ~ fair, + good.', tone: 'quiet' },
+];
+
+function cells(entry: Judged, facts: Facts, units: Units): string[] {
+  const { style, strands, width, length, buckle, clearance } = entry.candidate;
+  const bare = (text: string): string => text.replace(/ (in|cm)$/, '');
+  return [
+    shortStyle(style),
+    String(strands),
+    bare(formatLength(width, units)),
+    bare(formatLength(length, units)),
+    visible(buckle.id),
+    bare(quantityText(gap(clearance.inches), units)),
+    chanceText(clearance.chance),
+    saysText(entry, facts),
+  ];
+}
+
+/** The first rule that rules it out, else only its worst findings. */
+function saysText(entry: Judged, facts: Facts): string {
+  const [worst, ...rest] = toTell(entry, facts);
+  if (worst === undefined) return '+';
+  const { sign } = judgementWords[worst.judgement];
+  const same = [worst, ...rest.filter(({ judgement }) => judgement === worst.judgement)];
+  return `${sign} ${same.map(({ rule }) => ruleName(rule)).join(', ')}`;
 }
