@@ -41,7 +41,7 @@ function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
     lead: welfare[0] ?? ask,
     blocks: [
       ...(welfare.length === 0 ? [] : [...welfare.slice(1), capital(ask)].map(paragraph)),
-      paragraph(nowText({ result, toAsk, photo }, units)),
+      paragraph(nowText(result, units)),
       ...advice.remarks.map((remark) => paragraph(phraseText(remark, units))),
       { kind: 'list', items: toAsk.map((worth) => worthText(worth, units)), mark: 'number', apart: true },
       ...(photo === undefined
@@ -62,10 +62,7 @@ function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
 const worthText = (worth: Worth, units: Units): string =>
   `${capital(worth.name)}${worth.beforeCutting ? ', before we cut cord' : ''}. ${changeText(worth, units)} Adds ${gainText(worth.gain)}.`;
 
-function nowText(
-  { result: { advice, now } }: Pick<Asked, 'result' | 'toAsk' | 'photo'>,
-  units: Units,
-): string {
+function nowText({ advice, now }: Asked['result'], units: Units): string {
   const { first } = advice;
   if (first === undefined || now === undefined) return 'For now no cinch we tie passes here.';
   return `For now: ${cinchText(first.candidate, { advice, units })}. ${chanceText(now.both)} to clear the elbow at the right length.`;

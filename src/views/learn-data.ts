@@ -20,11 +20,7 @@ export const learnJson = (learned: Learned, { file, day }: { file: string; day: 
       counts: [...counts].map(([result, count]) => ({ result, count })),
     })),
     numbers: refitsOf(learned).map((refit) => refitValue(refit, learned)),
-    floorClearance: {
-      inForce: learned.shop.model['floor-clearance'],
-      value: floorOf(learned).value,
-      moves: floorOf(learned).moves,
-    },
+    floorClearance: { inForce: learned.shop.model['floor-clearance'], ...floorOf(learned) },
     atFloor: roundedValues(learned.atFloor),
   });
 

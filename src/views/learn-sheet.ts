@@ -8,7 +8,7 @@ import { defaultModel } from '../numbers/numbers.ts';
 import { plural } from '../units/phrase.ts';
 import { decimals } from '../units/print.ts';
 import { FLOOR_FOLLOWS } from '../words/about-order.ts';
-import { under, type Block, type Sheet } from '../pages/sheet.ts';
+import { left, right, under, type Block, type Sheet } from '../pages/sheet.ts';
 import { chanceText } from '../units/text.ts';
 
 const names: Readonly<Record<Refit['key'], string>> = {
@@ -38,9 +38,7 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
       ...under('Tested on cinches it had not seen', [
         { kind: 'list', items: refitsOf(learned).map((each) => verdictText(each, learned)) },
       ]),
-      ...(doubts(learned).length === 0
-        ? []
-        : under('What does not add up', [{ kind: 'list', items: doubts(learned) }])),
+      ...under('What does not add up', [{ kind: 'list', items: doubts(learned) }]),
       ...refitsOf(learned).flatMap((each) =>
         under(`Expected and actual: ${complaintNames[each.key]}`, [binsTable(each.bins)]),
       ),
@@ -75,7 +73,7 @@ function doubts({ contrary, ...learned }: Learned): string[] {
 function numbersTable(learned: Learned): Block {
   return {
     kind: 'table',
-    columns: ['', 'Now', 'Before', '90%', 'After', '90%'].map((head) => ({ head })),
+    columns: left('', 'Now', 'Before', '90%', 'After', '90%'),
     rows: [
       ...refitsOf(learned).map((each) => [
         names[each.key],
@@ -129,14 +127,7 @@ function binsTable(bins: readonly Bin[]): Block {
   const count = (share: number, of: number): string => decimals(share * of, 1);
   return {
     kind: 'table',
-    columns: [
-      { head: 'Outcomes', align: 'right' },
-      { head: 'Chance', align: 'right' },
-      { head: 'Expected before', align: 'right' },
-      { head: 'Expected after', align: 'right' },
-      { head: 'Actual', align: 'right' },
-      { head: '90%' },
-    ],
+    columns: [...right('Outcomes', 'Chance', 'Expected before', 'Expected after', 'Actual'), ...left('90%')],
     rows: bins.map(({ count: of, chance, before, after, came, low, high }) => [
       String(of),
       chanceText(chance),

@@ -13,7 +13,7 @@ import {
   type BacklogResult,
 } from '../words/about-backlog.ts';
 import { hereText, shortBlocks } from '../words/about-shelf.ts';
-import { under, type Block, type Sheet } from '../pages/sheet.ts';
+import { left, right, under, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
 
 /** The paper. */
@@ -31,7 +31,7 @@ export function materialsSheet(materials: Materials, results: readonly BacklogRe
       ...under('Hardware to pull', [
         {
           kind: 'table',
-          columns: [{ head: 'What' }, ...right('Needed', 'On hand', 'Short')],
+          columns: [...left('What'), ...right('Needed', 'On hand', 'Short')],
           rows: hardware.map(({ id, metal, needed, onHand, short }) => [
             metal === undefined ? id : `${id}, ${metal}`,
             ...[needed, onHand].map(String),
@@ -55,8 +55,6 @@ export function materialsSheet(materials: Materials, results: readonly BacklogRe
   };
 }
 
-const right = (...heads: readonly string[]) => heads.map((head) => ({ head, align: 'right' as const }));
-
 /** "lot N-114". */
 const lotName = ({ lot, bought }: { lot: string; bought: boolean }): string =>
   bought ? 'to buy, one new lot' : lot === '' ? 'lot not given' : `lot ${lot}`;
@@ -65,7 +63,7 @@ const lotName = ({ lot, bought }: { lot: string; bought: boolean }): string =>
 function cordTable(cords: readonly CordNeed[]): Block {
   return {
     kind: 'table',
-    columns: [{ head: 'Cord' }, { head: 'From' }, ...right('Pieces', 'Feet')],
+    columns: [...left('Cord', 'From'), ...right('Pieces', 'Feet')],
     rows: cords.flatMap((need) => {
       const { lots, short } = need;
       const name = cordName(need);

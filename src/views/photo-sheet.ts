@@ -14,7 +14,7 @@ import {
   usedTexts,
   worthTexts,
 } from '../words/about-photo.ts';
-import { under, type Block, type Sheet } from '../pages/sheet.ts';
+import { left, right, under, type Block, type Sheet } from '../pages/sheet.ts';
 import { phraseText, spreadNumber, type Units } from '../units/text.ts';
 import type { PhotoResult } from '../words/types.ts';
 import { orderTitle } from '../words/words.ts';
@@ -51,10 +51,7 @@ export function photoSheet(result: Read, units: Units): Sheet {
 function seenTable({ photo }: Read, units: Units): Block {
   return {
     kind: 'table',
-    columns: [
-      { head: '' },
-      ...['shown', 'give or take', ...errorNames].map((head) => ({ head, align: 'right' as const })),
-    ],
+    columns: [...left(''), ...right('shown', 'give or take', ...errorNames)],
     rows: seenEntries(photo).map(({ name, seen }) => [
       name,
       seenText(seen, units).replace(/ (?:in|cm)$/, ''),
@@ -74,10 +71,7 @@ function surerBlocks({ photo: { seen }, surer }: Read, units: Units): Block[] {
   const idle = surer.filter((way) => !helps(way)).map(({ what }) => what);
   const table: Block = {
     kind: 'table',
-    columns: [
-      { head: '' },
-      ...['elbow room', 'elbow to ring', 'ring height'].map((head) => ({ head, align: 'right' as const })),
-    ],
+    columns: [...left(''), ...right('elbow room', 'elbow to ring', 'ring height')],
     rows: [
       ['now', ...weighty.map((name) => spreadNumber(seen[name].sd, units))],
       ...surer

@@ -8,8 +8,8 @@ import type { Units } from '../units/text.ts';
 import { aCinch, bucklesText, horseName, soreText, wideText } from '../words/counter-words.ts';
 import type { PaperResult } from '../words/types.ts';
 import type { Quote } from '../work/quote.ts';
-import { paidText } from './invoice-sheet.ts';
-import { cinchesText, readyText, totalText, wishText } from './quote-sheet.ts';
+import { totalText } from './price-blocks.ts';
+import { cinchesText, readyText, wishText } from './quote-sheet.ts';
 
 /** One per paper. */
 export const quoteMessages = (results: readonly PaperResult<Quote>[], units: Units): Message[] =>
@@ -54,5 +54,5 @@ function firstThings({ order, facts }: Quote): string[] {
 
 const invoiceParts = (quote: Quote, number: string): string[] => [
   `Invoice ${number} for order ${quote.order.order}: ${cinchesText(quote.order)}.`,
-  paidText(quote),
+  totalText(quote),
 ];

@@ -4,7 +4,7 @@ import type { Order } from '../order/types.ts';
 import type { Alternative, Quote } from '../work/quote.ts';
 import { styles } from '../cinch/styles.ts';
 import { dayText } from '../units/days.ts';
-import { moneyText, type Minor } from '../units/money.ts';
+import { moneyText } from '../units/money.ts';
 import { gap, listed } from '../units/phrase.ts';
 import { formatLength } from '../units/print.ts';
 import { ownNumbers } from '../words/about-order.ts';
@@ -14,7 +14,7 @@ import { aCinch, bucklesText, chanceWords, horseName, wideText } from '../words/
 import { straightOrRoper } from '../words/instead-words.ts';
 import { paragraph, under, withoutEmpty, type Block, type Drawing, type Sheet } from '../pages/sheet.ts';
 import { capital, phraseText, quantityText, type Units } from '../units/text.ts';
-import { priceTable } from './price-table.ts';
+import { customers, priceBlocks, totalText } from './price-blocks.ts';
 import { namedText, reasonsText } from '../words/wish-words.ts';
 
 export interface QuoteLook {
@@ -75,17 +75,6 @@ export const forCustomer = ({ customer }: Order): string =>
 export function cinchesText({ quantity, horse }: Order): string {
   const many = quantity === 1 ? 'a mohair cinch' : `${String(quantity)} mohair cinches`;
   return horse.name === undefined ? many : `${many} for ${horse.name}`;
-}
-
-/** "Total $105.45. Deposit $52.73. Balance due $52.72." */
-export function totalText({ price: { total, deposit, balance, currency } }: Quote): string {
-  if (total === undefined || currency === undefined) return 'Not added up yet: something has no price.';
-  const money = (amount: Minor): string => moneyText(amount, currency);
-  const half =
-    deposit === undefined || balance === undefined
-      ? ''
-      : ` Deposit ${money(deposit)}. Balance due ${money(balance)}.`;
-  return `Total ${money(total)}.${half}`;
 }
 
 /** The cinch, how it should clear, and how sure we are. */
@@ -149,10 +138,6 @@ function surerText({ taken: { spec }, alternatives }: Quote, units: Units): stri
 const cannotText = ({ cannot }: Checked, units: Units): string =>
   cannot === undefined ? 'we cannot tie it' : phraseText(cannot, units);
 
-/** Customers have no shop file. */
-const customers = (text: string): string =>
-  text.replaceAll('the shop file has no', 'we have no').replaceAll(' in the shop file', ' on our list');
-
 /** "With body cord natural and initials." */
 export function colorText({ colors, options = [] }: Order): string {
   const { body = [], accent = [] } = colors ?? {};
@@ -183,27 +168,6 @@ function priceText(dearerBy: number | undefined, { price: { currency } }: Quote)
   if (dearerBy === undefined || currency === undefined) return '';
   if (dearerBy === 0) return ', the same price';
   return `, ${moneyText(Math.abs(dearerBy), currency)} ${dearerBy > 0 ? 'more' : 'less'}`;
-}
-
-/** Below the total, what else we know; a missing price comes first. */
-export function priceBlocks(
-  { price, assumed }: Quote,
-  itemized: boolean,
-  below: Parameters<typeof priceTable>[2] = [],
-): Block[] {
-  const { missing, notes } = price;
-  const head: Block[] =
-    missing.length === 0
-      ? []
-      : [
-          { kind: 'text', tone: 'strong', text: 'It cannot be added up yet. We still need:' },
-          { kind: 'list', items: missing.map(({ what }) => customers(`${capital(what)}.`)) },
-        ];
-  return under('Price', [
-    ...head,
-    ...priceTable(price, itemized, below),
-    { kind: 'list', items: [...assumed, ...notes] },
-  ]);
 }
 
 /** "Ready Nov 21, 2026 at the earliest, not counting other work." */

@@ -6,7 +6,7 @@ import { plural } from '../units/phrase.ts';
 import { decimals, formatLength } from '../units/print.ts';
 import { doubtBlocks, leftOutBlocks, provisionalNotice, type BacklogResult } from '../words/about-backlog.ts';
 import { shortBlocks } from '../words/about-shelf.ts';
-import { under, type Block, type Sheet } from '../pages/sheet.ts';
+import { left, right, under, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
 
 /** `asked` is new work, already part of the agenda. */
@@ -80,13 +80,7 @@ function jobsTable(agenda: Agenda, bench: string): Block[] {
   return [
     {
       kind: 'table',
-      columns: [
-        { head: 'Order' },
-        { head: 'Hours', align: 'right' },
-        { head: 'Starts' },
-        { head: 'Done' },
-        { head: 'Promised' },
-      ],
+      columns: [...left('Order'), ...right('Hours'), ...left('Starts', 'Done', 'Promised')],
       rows: jobs.map((job) => [
         nameText(job.id, agenda),
         decimals(hours.get(job.id) ?? 0, 2),

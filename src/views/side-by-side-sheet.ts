@@ -1,7 +1,7 @@
 /** Answers side by side, one column each: several horses or saddles, or one order with changes. */
 import type { Advice } from '../advice/advice.ts';
 import { shortCaution } from '../numbers/cautions.ts';
-import { counterSheet, paragraph, withoutEmpty, type Sheet } from '../pages/sheet.ts';
+import { left, counterSheet, paragraph, withoutEmpty, type Sheet } from '../pages/sheet.ts';
 import { visible } from '../units/clean.ts';
 import { gap, plural } from '../units/phrase.ts';
 import { formatLength } from '../units/print.ts';
@@ -72,7 +72,7 @@ function besideSheet(
     blocks: withoutEmpty([
       {
         kind: 'table',
-        columns: ['', ...columns.map(({ head }) => head)].map((head) => ({ head })),
+        columns: left('', ...columns.map(({ head }) => head)),
         rows: told
           .filter((row) => !isSame(row))
           .map(([name = '', ...texts]) => [

@@ -4,7 +4,15 @@ import type { Finding, Judged } from '../advice/judge.ts';
 import type { Facts } from '../horse/facts.ts';
 import { shortCaution } from '../numbers/cautions.ts';
 import type { ReportOptions } from '../pages/page.ts';
-import { counterSheet, paragraph, withoutEmpty, type Block, type Sheet } from '../pages/sheet.ts';
+import {
+  left,
+  right,
+  counterSheet,
+  paragraph,
+  withoutEmpty,
+  type Block,
+  type Sheet,
+} from '../pages/sheet.ts';
 import type { Judgement } from '../rules/rule.ts';
 import { visible } from '../units/clean.ts';
 import { gap } from '../units/phrase.ts';
@@ -94,7 +102,7 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
     ...advice.remarks.map((remark) => paragraph(phraseText(remark, units))),
     {
       kind: 'table',
-      columns: [{ head: 'Instead', least: 13 }, { head: 'Chance', align: 'right' }, { head: '' }],
+      columns: [{ head: 'Instead', least: 13 }, ...right('Chance'), ...left('')],
       rows: insteadRows(advice, { units, top }),
       noted: true,
       apart: true,
@@ -174,9 +182,13 @@ const everyBlocks = ({ every, facts }: Pick<Advice, 'every' | 'facts'>, units: U
   { kind: 'heading', text: 'Everything we tried, passing ones first' },
   {
     kind: 'table',
-    columns: ['Style', 'Strands', 'Wide', 'Long', 'Buckle', 'Clears', 'Chance', 'Says'].map((head) =>
-      ['Style', 'Buckle', 'Says'].includes(head) ? { head } : { head, align: 'right' },
-    ),
+    columns: [
+      ...left('Style'),
+      ...right('Strands', 'Wide', 'Long'),
+      ...left('Buckle'),
+      ...right('Clears', 'Chance'),
+      ...left('Says'),
+    ],
     rows: every.map((entry) => cells(entry, facts, units)),
     noted: true,
   },
