@@ -1,4 +1,4 @@
-/** A message to one customer: what we need, how to measure it safely, signed by the shop. */
+/** A message to one customer: what to measure and how, signed by the shop. */
 import { cautions, shortCaution } from '../numbers/cautions.ts';
 import type { Message, Piece } from '../pages/messages.ts';
 import { listed } from '../units/phrase.ts';
@@ -7,7 +7,7 @@ import { byCustomer, insteadOf, type Asked, type AskedOrder } from '../words/abo
 import { generalSafety, howToAnswer, questionWords, shortWords } from '../words/ask-words.ts';
 import { soreText } from '../words/counter-words.ts';
 
-/** One per customer with a question; short ones ask at most two. */
+/** One per customer with a question. */
 export const askMessages = (results: readonly AskedOrder[], long: boolean): Message[] =>
   byCustomer(results).flatMap(({ orders }) => {
     const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
@@ -18,7 +18,7 @@ export const askMessages = (results: readonly AskedOrder[], long: boolean): Mess
     return [[`${hello},`, soreWarning(asking), ...(long ? longPieces : shortPieces)(asking), shop.name]];
   });
 
-/** Of questions; where a sore is told, there is room for one. */
+/** Questions in a short message; a sore leaves room for one. */
 const MOST = 2;
 
 function shortPieces(asking: readonly Asked[]): Piece[] {
@@ -68,7 +68,7 @@ const isSore = ({ result }: Asked): boolean => result.advice.mustHeal;
 const horsesOf = (asking: readonly Asked[]): string =>
   listed([...new Set(asking.map(({ result }) => result.advice.facts.order.horse.name ?? 'the horse'))]);
 
-/** A sore comes before any question, and nobody holds a ruler to one. */
+/** First of all: nobody measures on a sore. */
 function soreWarning(asking: readonly Asked[]): string {
   const sore = asking.filter(isSore);
   return sore.length === 0 ? '' : `${soreText(horsesOf(sore))} Measure after.`;

@@ -1,4 +1,4 @@
-/** `ask` at the counter: what to ask, most useful first; several orders by customer. */
+/** `ask` at the counter: what to ask, most useful first. */
 import type { Worth } from '../advice/ask.ts';
 import { listed } from '../units/phrase.ts';
 import {
@@ -20,7 +20,7 @@ import { capital, chanceText, lower, phraseText, type Units } from '../units/tex
 
 const foot = ['Message to the customer: --format text, or --long for the whole of it.', shortCaution];
 
-/** One order in full, or several as a list. */
+/** One order in full, several as a list by customer. */
 export function askSheets(results: readonly AskedOrder[], units: Units): Sheet[] {
   const read = results.filter((result) => result.ok);
   const [only] = read;
@@ -58,7 +58,7 @@ function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
   });
 }
 
-/** "Elbow room. May change the cinch or a verdict: 73%, most often to ..., adds 4%." */
+/** "Elbow room. May change the cinch or a verdict: 73%. Adds 4%." */
 const worthText = (worth: Worth, units: Units): string =>
   `${capital(worth.name)}${worth.beforeCutting ? ', before we cut cord' : ''}. ${changeText(worth, units)} Adds ${gainText(worth.gain)}.`;
 

@@ -7,14 +7,13 @@ import type { ColumnName } from '../work/columns.ts';
 import type { Cell, Cells } from '../work/row.ts';
 import { tableCsv, rowCsv, type Values } from './table.ts';
 
-/** Prints row by row, so no row waits for the last. */
+/** Prints each row as it comes. */
 export interface BacklogPrinter {
   readonly head: string;
   readonly row: (cells: Cells) => string;
-  /** Printed before the first row, and between rows. */
   readonly before: string;
   readonly between: string;
-  /** `sized` when a row holds a spec; `any` when there is a row. */
+  /** `sized`: a row holds a spec; `any`: there is a row. */
   readonly foot: (sized: boolean, any: boolean) => string;
 }
 

@@ -1,4 +1,4 @@
-/** `check` for scripts: one result per order, one entry per cinch; as a table, one row per rule. */
+/** `check` for scripts: one entry per cinch; as a table, one row per rule. */
 import type { Checked } from '../advice/check.ts';
 import { jsonText } from '../pages/json.ts';
 import { findingsOf, openOf } from '../words/about-check.ts';
@@ -42,7 +42,7 @@ const checkedValue = (checked: Checked): Values => ({
   })),
 });
 
-/** Style, strands, length and buckle are as judged. */
+/** The cinch is as judged. */
 export const checkColumns: readonly Name[] = [
   'order',
   'file',
@@ -60,7 +60,7 @@ export const checkColumns: readonly Name[] = [
   'problem',
 ];
 
-/** The table with its head. */
+/** The table. */
 export const checkCsv = (results: readonly CheckResult[]): string =>
   tableCsv(checkColumns, results.flatMap(rowsOf));
 

@@ -1,4 +1,4 @@
-/** An invoice: what we tied, the lines of the quote, what was paid and what is due. */
+/** An invoice: what we tied, its price, what was paid and is due. */
 import { paragraph, withoutEmpty, type Sheet } from '../pages/sheet.ts';
 import { dayText } from '../units/days.ts';
 import { capital } from '../units/text.ts';

@@ -1,4 +1,4 @@
-/** What past cinches tell us, for scripts: inches and chances as numbers. */
+/** What past cinches tell us, for scripts. */
 import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
 import type { HeldOut, Range, Refit } from '../learn/refit.ts';

@@ -1,4 +1,4 @@
-/** What past cinches tell us: numbers before and after, how sure, and whether they predict better. */
+/** What past cinches tell us: numbers before and after, and whether they predict better. */
 import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
 import { isOdd, type Bin } from '../learn/calibration.ts';
@@ -52,7 +52,7 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
 const inches = (value: number): string => `${decimals(value, 2)} in`;
 const between = ({ low, high }: Range): string => `${decimals(Math.max(0, low), 2)} to ${inches(high)}`;
 
-/** Reports that contradict each other or fit no number; read these before believing the rest. */
+/** Reports that contradict each other or fit no number. */
 function doubts({ contrary, ...learned }: Learned): string[] {
   return [
     ...contrary.map(({ clearance, counts }) => {
@@ -106,7 +106,7 @@ const ONE = 'not recommended: one outcome, and no other to test it on.';
 const ONE_KIND =
   'not recommended: all outcomes are of one cinch with one set of measurements, and no other to test it on.';
 
-/** Whether the new number beats the default on outcomes it had not seen. */
+/** Whether the new number beats the default on unseen outcomes. */
 export function verdictText(refit: Refit, learned: Learned): string {
   const { key, heldOut, recommended, outcomes } = refit;
   if (outcomes === 0) return `${names[key]}: no past cinch tells us about it; nothing learned.`;
@@ -141,7 +141,7 @@ function binsTable(bins: readonly Bin[]): Block {
 
 const { 'days-to-rub': rubDays, 'days-to-slack': slackDays, 'rub-chance': rubShare } = learningNumbers;
 
-/** What happens to the least clearance, which rules cinches out. */
+/** The least clearance rules cinches out. */
 function floorText(learned: Learned): string {
   const { atFloor, shop } = learned;
   const { value, moves } = floorOf(learned);

@@ -1,4 +1,4 @@
-/** The materials of a backlog for scripts, lengths in inches; as a table, the first column says which list a row is of. */
+/** The materials of a backlog for scripts, lengths in inches; as a table, several lists in one. */
 import { jsonText } from '../pages/json.ts';
 import { inchesOf } from '../units/feet.ts';
 import { takenText, type BacklogResult } from '../words/about-backlog.ts';
@@ -7,9 +7,10 @@ import type { Name } from '../words/names.ts';
 import type { CutPutUp, MaterialPlan } from '../work/cutting/types.ts';
 import type { HardwareNeed } from '../work/hardware.ts';
 import type { Buy, CordNeed, LotPull, Materials, ShortCord } from '../work/materials.ts';
+import type { Keyed } from '../work/planned.ts';
 import { lengthBasis } from '../work/row.ts';
 import type { Lack, Share } from '../work/shelf.ts';
-import { candidateValue, failedRow, failedValue, phraseValue } from './shared-values.ts';
+import { candidateValue, paperRow, paperValue, phraseValue } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
 /** `{ schema, day, results, cord, hardware, buy, plan }`. */
@@ -18,7 +19,7 @@ export function materialsJson(materials: Materials, results: readonly BacklogRes
   return jsonText({
     schema: 'cinchwright/materials/1',
     day,
-    results: results.map((result) => resultValue(result, shares)),
+    results: results.map((result) => paperValue(result, (paper) => orderValue(paper, shares))),
     cord: cords.map(cordValue),
     hardware: hardware.map(hardwareValue),
     buy: buy.map(buyValue),
@@ -30,25 +31,19 @@ export function materialsJson(materials: Materials, results: readonly BacklogRes
   });
 }
 
-/** The same in every document about a backlog. */
-export function resultValue(result: BacklogResult, shares: ReadonlyMap<string, Share>): Values {
-  if (!result.ok) return failedValue(result);
-  const { file, order, paper, none } = result;
-  if (paper === undefined) return { order, file, reason: none };
-  return {
-    order: paper.key,
-    file,
-    takes: paper.takes,
-    quantity: paper.ticket.quantity,
-    lengthBasis: lengthBasis(paper.ticket.measured),
-    spec: candidateValue(paper.candidate),
-    ...(paper.doubts.length === 0 ? {} : { remarks: paper.doubts.map(phraseValue) }),
-    ...(paper.welfare.length === 0 ? {} : { welfare: paper.welfare.map(phraseValue) }),
-    ...shelfValue(shares.get(paper.key)),
-  };
-}
+/** One order, in every document about a backlog. */
+export const orderValue = (paper: Keyed, shares: Materials['shares']): Values => ({
+  order: paper.key,
+  takes: paper.takes,
+  quantity: paper.ticket.quantity,
+  lengthBasis: lengthBasis(paper.ticket.measured),
+  spec: candidateValue(paper.candidate),
+  ...(paper.doubts.length === 0 ? {} : { remarks: paper.doubts.map(phraseValue) }),
+  ...(paper.welfare.length === 0 ? {} : { welfare: paper.welfare.map(phraseValue) }),
+  ...shelfValue(shares.get(paper.key)),
+});
 
-/** Cord lengths in inches. */
+/** What it waits for. */
 export const shelfValue = (share: Share | undefined): Values => ({
   shelf: share?.shelf ?? null,
   waits: (share?.lacks ?? []).map(lackValue),
@@ -165,23 +160,20 @@ export const materialsColumns: readonly Name[] = [
   'problem',
 ];
 
-/** The table with its head. */
+/** The table. */
 export function materialsCsv(materials: Materials, results: readonly BacklogResult[]): string {
   const { cords, hardware, buy, plan, shares, cuts } = materials;
   return tableCsv(materialsColumns, [
-    ...results.map((result) => orderRow(result, shares)),
+    ...results.map((result) => ({
+      list: 'order',
+      ...paperRow(result, (paper) => ({ ...orderValue(paper, shares), note: takenText(paper) })),
+    })),
     ...cords.flatMap(cordRows),
     ...hardware.map(hardwareRow),
     ...[...shares].flatMap(([order, { lacks }]) => lacks.map((lack) => ({ order, ...lackRow(lack) }))),
     ...buy.map(buyRow),
     ...plan.materials.flatMap((material) => planRows(materialValue(material, cuts))),
   ]);
-}
-
-function orderRow(result: BacklogResult, shares: Materials['shares']): Values {
-  const list = 'order';
-  if (!result.ok) return { list, ...failedRow(result) };
-  return { list, ...resultValue(result, shares), note: result.paper && takenText(result.paper) };
 }
 
 function cordRows(need: CordNeed): Values[] {

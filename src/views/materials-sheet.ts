@@ -1,4 +1,4 @@
-/** The materials of a backlog for the bench: what to pull, buy, and cut from what. */
+/** The materials of a backlog for the bench: what to pull, buy and cut. */
 import type { CutPutUp, MaterialPlan, Piece, Proven } from '../work/cutting/types.ts';
 import type { Buy, CordNeed, Materials } from '../work/materials.ts';
 import { BODY_PLY } from '../numbers/plies.ts';
@@ -151,7 +151,7 @@ function provenText({ proven, putUps, score: { short, bought, opened } }: Materi
   return `Not proven best${turn}: ${gaps.join(', ')}.`;
 }
 
-/** "Lot N-114, remnant of 120 ft: 2402 61 ft (strands 1 to 21); 59 ft left, goes back on the shelf". */
+/** "Lot N-114, remnant of 120 ft: 2402 61 ft (strands 1 to 21); 59 ft left, waste". */
 function putUpText(putUp: CutPutUp, piece: (piece: Piece) => string): string {
   const { pieces, leftover, goesBack } = putUp;
   const left =
@@ -171,7 +171,7 @@ function originText({ origin, lot, length, copy }: CutPutUp): string {
 
 interface Known {
   readonly cuts: Materials['cuts'];
-  /** Orders whose length is not taped. */
+  /** Orders not taped. */
   readonly waiting: ReadonlySet<string>;
 }
 

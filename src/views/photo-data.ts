@@ -1,4 +1,4 @@
-/** What photos give, for scripts: lengths in inches, shares of variance; as a table, one row per length. */
+/** What photos give, for scripts: inches and shares of variance; as a table, one row per length. */
 import { jsonText, rounded } from '../pages/json.ts';
 import { cannotGive, isFromPhoto, seenEntries } from '../words/about-photo.ts';
 import type { Name } from '../words/names.ts';
@@ -78,7 +78,7 @@ export const photoColumns: readonly Name[] = [
   'problem',
 ];
 
-/** The table with its head. */
+/** The table. */
 export const photoCsv = (results: readonly PhotoResult[]): string =>
   tableCsv(photoColumns, results.flatMap(rowsOf));
 

@@ -1,4 +1,4 @@
-/** What an order's photo gives: lengths with their errors, what we use, what would make them surer. */
+/** What an order's photo gives: lengths, their errors, and what would make them surer. */
 import type { Surer } from '../horse/photo-surer.ts';
 import { listed } from '../units/phrase.ts';
 import { errorNames } from '../words/photo-errors.ts';
@@ -21,7 +21,7 @@ import { orderTitle } from '../words/words.ts';
 
 type Read = PhotoResult & { readonly ok: true };
 
-/** The paper of one order. */
+/** The paper. */
 export function photoSheet(result: Read, units: Units): Sheet {
   const { advice, worth } = result;
   const { facts, photoRemarks: remarks, assumptions, cautions } = advice;
@@ -64,7 +64,7 @@ function seenTable({ photo }: Read, units: Units): Block {
 /** The elbow clearance depends on these. */
 const weighty = ['room', 'ringBehindElbow', 'ringHeight'] as const;
 
-/** Ways that cut a spread by at least 5%; the others share a line. */
+/** Ways that cut a spread by 5%; the others share a line. */
 function surerBlocks({ photo: { seen }, surer }: Read, units: Units): Block[] {
   const then = ({ sd }: Surer, name: (typeof weighty)[number]): number => sd[name] ?? seen[name].sd;
   const helps = (way: Surer): boolean => weighty.some((name) => then(way, name) < HELPS * seen[name].sd);

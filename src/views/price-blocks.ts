@@ -1,4 +1,4 @@
-/** The price: its sums in a sentence, and a table with one line per part, or every line. */
+/** The price: its sums in a sentence, and a table by part or by line. */
 import { left, right, under, type Block, type TableBlock } from '../pages/sheet.ts';
 import type { Currency } from '../units/currency.ts';
 import { amountText, moneyText, sumOf, type Minor } from '../units/money.ts';
@@ -11,7 +11,7 @@ import type { Invoice, Quote } from '../work/quote.ts';
 
 type Priced = Pick<Quote, 'price' | 'assumed' | 'invoice'>;
 
-/** "Total $105.45. Deposit $52.73. Balance due $52.72.", "Total $93.25. Paid $46.63. Due $46.62." */
+/** "Total $93.25. Paid $46.63. Due $46.62."; a quote has a deposit and balance. */
 export function totalText({ price, invoice }: Priced): string {
   const { total, deposit, balance, currency } = price;
   if (total === undefined || currency === undefined) return 'Not added up yet: something has no price.';
@@ -33,7 +33,7 @@ function paidSums({ paid, due }: Invoice): Sum[] {
   return [['Paid', paid], due < 0 ? ['Refund due', -due] : ['Due', due]];
 }
 
-/** What has no price first; below the total what was paid, then what else we know. */
+/** What has no price comes first. */
 export function priceBlocks({ price, assumed, invoice }: Priced, itemized: boolean): Block[] {
   const { missing, notes } = price;
   const head: Block[] =

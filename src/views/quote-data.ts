@@ -1,5 +1,5 @@
-/** Quotes and invoices for scripts: in input order, lengths in inches, money as exact decimal text; as a table for the bookkeeper, one row per order. */
-import { rounded } from '../pages/json.ts';
+/** Quotes and invoices for scripts, money as exact decimal text; as a table, one row per order. */
+import { jsonText, rounded } from '../pages/json.ts';
 import type { Currency } from '../units/currency.ts';
 import { amountText } from '../units/money.ts';
 import type { Name } from '../words/names.ts';
@@ -10,10 +10,10 @@ import { lengthBasis } from '../work/row.ts';
 import {
   assumptionValue,
   candidateValue,
-  failedRow,
   findingValue,
   lessThanGood,
-  papersJson,
+  paperRow,
+  paperValue,
   phraseValue,
   standingValue,
 } from './shared-values.ts';
@@ -21,7 +21,10 @@ import { tableCsv, type Values } from './table.ts';
 
 /** `{ schema, results }`. */
 export const quotesJson = (results: readonly PaperResult<Quote>[]): string =>
-  papersJson('cinchwright/quote/1', results, quoteValue);
+  jsonText({
+    schema: 'cinchwright/quote/1',
+    results: results.map((result) => paperValue(result, quoteValue)),
+  });
 
 /** Text with all decimals, so no reader rounds it. */
 const moneyValue = (amount: number | undefined, currency: Currency | undefined): string | null =>
@@ -122,17 +125,14 @@ export const quoteColumns: readonly Name[] = [
   'problem',
 ];
 
-/** The table with its head. */
+/** The table. */
 export const quotesCsv = (results: readonly PaperResult<Quote>[]): string =>
-  tableCsv(quoteColumns, results.map(rowOf));
+  tableCsv(
+    quoteColumns,
+    results.map((result) => paperRow(result, quoteRow)),
+  );
 
-function rowOf(result: PaperResult<Quote>): Values {
-  if (!result.ok) return failedRow(result);
-  const { order, file, paper, none } = result;
-  return paper === undefined ? { order, file, reason: none } : { order, file, ...quoteRow(paper) };
-}
-
-/** Without sums while a price is missing: a part of one would mislead. */
+/** No sums while a price is missing: they would mislead. */
 function quoteRow(quote: Quote): Values {
   const { validUntil, taken, price, invoice } = quote;
   const { lines, taxes, total, currency, missing } = price;

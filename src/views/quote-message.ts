@@ -40,7 +40,7 @@ function quoteParts(quote: Quote, units: Units): string[] {
   ];
 }
 
-/** What comes before any cinch, in a few words. */
+/** What comes before any cinch. */
 function firstThings({ order, facts }: Quote): string[] {
   const horse = horseName(order);
   return [

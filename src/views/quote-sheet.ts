@@ -1,4 +1,4 @@
-/** A quote for the customer: total first, then what we suggest, the alternatives, and when. */
+/** A quote for the customer: the total, what we suggest, alternatives, and when. */
 import type { Checked } from '../advice/check.ts';
 import type { Order } from '../order/types.ts';
 import type { Alternative, Quote } from '../work/quote.ts';
@@ -21,7 +21,7 @@ export interface QuoteLook {
   readonly units: Units;
   /** Every line instead of one per part. */
   readonly itemized: boolean;
-  /** Of the quoted cinch, for page printers. */
+  /** For page printers. */
   readonly picture?: Drawing | undefined;
 }
 
@@ -71,13 +71,13 @@ const pictured = (picture: Drawing | undefined, blocks: readonly Block[]): reado
 export const forCustomer = ({ customer }: Order): string =>
   customer?.name === undefined ? '' : ` for ${customer.name}`;
 
-/** "a mohair cinch for Marble", "6 mohair cinches". */
+/** "6 mohair cinches for Marble". */
 export function cinchesText({ quantity, horse }: Order): string {
   const many = quantity === 1 ? 'a mohair cinch' : `${String(quantity)} mohair cinches`;
   return horse.name === undefined ? many : `${many} for ${horse.name}`;
 }
 
-/** The cinch, how it should clear, and how sure we are. */
+/** How it should clear, and how sure we are. */
 function suggestText(quote: Quote, units: Units): string {
   const { taken, order, facts } = quote;
   const { candidate: c } = taken.spec;
@@ -92,7 +92,7 @@ function suggestText(quote: Quote, units: Units): string {
   ].join(' ');
 }
 
-/** "a straight, 17 strands, 4 1/4 in wide and 32 in long, with two stainless 3 in buckles". */
+/** "a straight, 17 strands, 4 1/4 in wide and 32 in long, with two 3 in buckles". */
 export function tiedText(
   { taken: { spec }, order: { quantity }, shop }: Pick<Quote, 'taken' | 'order' | 'shop'>,
   units: Units,
@@ -104,7 +104,7 @@ export function tiedText(
   return `${aCinch(c)}, ${wideText(c, units)} and ${formatLength(c.length, units)} long, with ${buckles}`;
 }
 
-/** Only for our own pick: a chosen spec needs no reason from us. */
+/** A chosen spec needs no reason from us. */
 const styleText = ({ taken, facts }: Quote): string =>
   taken.takes === 'first' ? straightOrRoper({ first: taken.spec, facts }) : '';
 
@@ -127,7 +127,7 @@ export function wishText(quote: Quote, units: Units): string {
     : `${asked} We are not sure of that: the chance at the elbow is ${chance}.`;
 }
 
-/** What we would tie instead of the wish that is quoted, where that is surer. */
+/** Our pick, where it is surer than the wish we quote. */
 function surerText({ taken: { spec }, alternatives }: Quote, units: Units): string {
   const ours = alternatives.find((each) => each.spec.rank === 1)?.spec.candidate;
   const [own, other] = [spec.candidate.clearance.chance, ours?.clearance.chance ?? 0];
@@ -149,7 +149,7 @@ export function colorText({ colors, options = [] }: Order): string {
   return parts.length === 0 ? '' : `With ${listed(parts)}.`;
 }
 
-/** "17 strands, 1/2 in narrower: surer at the elbow (9 out of 10), $12.20 less." */
+/** "17 strands, 1/2 in narrower: surer at the elbow, $12.20 less." */
 function otherText({ spec, dearerBy }: Alternative, quote: Quote, units: Units): string {
   const [a, b] = [spec.candidate, quote.taken.spec.candidate];
   const name = a.style === b.style ? `${String(a.strands)} strands` : aCinch(a);
@@ -170,7 +170,7 @@ function priceText(dearerBy: number | undefined, { price: { currency } }: Quote)
   return `, ${moneyText(Math.abs(dearerBy), currency)} ${dearerBy > 0 ? 'more' : 'less'}`;
 }
 
-/** "Ready Nov 21, 2026 at the earliest, not counting other work." */
+/** "Ready Nov 21, 2026 at the earliest." */
 export function readyText({ window, order: { due } }: Quote): string {
   const asked = due === undefined ? '' : ` You asked for it by ${dayText(due)}.`;
   if (window === undefined) return `We cannot promise a day yet.${asked}`;

@@ -1,12 +1,13 @@
-/** The schedule for scripts, sorted by order number, work in minutes; as a table, one row per order, then one per promise. */
+/** The schedule for scripts, work in minutes; as a table, one row per order, then per promise. */
 import { jsonText } from '../pages/json.ts';
 import type { BacklogResult } from '../words/about-backlog.ts';
 import { lacksText } from '../words/about-shelf.ts';
 import type { Name } from '../words/names.ts';
 import type { Agenda } from '../work/agenda.ts';
 import type { Asked } from '../work/new-work.ts';
-import { resultValue, shelfValue } from './materials-data.ts';
-import { failedRow } from './shared-values.ts';
+import type { Keyed } from '../work/planned.ts';
+import { orderValue, shelfValue } from './materials-data.ts';
+import { paperRow, paperValue } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
 /** `{ schema, day, results, late, benches, promises }`. */
@@ -19,7 +20,7 @@ export function scheduleJson(
   return jsonText({
     schema: 'cinchwright/schedule/1',
     day: from,
-    results: results.map((result) => orderValue(result, agenda)),
+    results: results.map((result) => paperValue(result, (paper) => jobValue(paper, agenda))),
     late: { ...schedule.late, proven: schedule.proven },
     benches: task.benches.map(({ id, minutesADay, weekdays = [] }) => ({
       bench: id,
@@ -30,14 +31,11 @@ export function scheduleJson(
   });
 }
 
-function orderValue(result: BacklogResult, { jobs, minutes, shares }: Agenda): Values {
-  const value = resultValue(result, shares);
-  const paper = result.ok ? result.paper : undefined;
-  if (paper === undefined) return value;
+function jobValue(paper: Keyed, { jobs, minutes, shares }: Agenda): Values {
   const job = jobs.get(paper.key);
   const told = ['bench', 'startDay', 'startMinute', 'endDay', 'endMinute', 'promise'] as const;
   return {
-    ...value,
+    ...orderValue(paper, shares),
     minutes: minutes.get(paper.key) ?? null,
     due: paper.order.due ?? null,
     ...Object.fromEntries(told.map((key) => [key, job?.[key] ?? null])),
@@ -80,25 +78,29 @@ export const scheduleColumns: readonly Name[] = [
   'problem',
 ];
 
-/** The table with its head. */
+/** The table. */
 export function scheduleCsv(
   agenda: Agenda,
   asked: readonly Asked[],
   results: readonly BacklogResult[],
 ): string {
   return tableCsv(scheduleColumns, [
-    ...results.map((result) => ({ list: 'order', ...orderRow(result, agenda) })),
+    ...results.map((result) => ({
+      list: 'order',
+      ...paperRow(result, (paper) => jobRow(paper, agenda)),
+    })),
     ...asked.map((each) => ({ list: 'promise', ...askedRow(each) })),
   ]);
 }
 
-function orderRow(result: BacklogResult, agenda: Agenda): Values {
-  if (!result.ok) return failedRow(result);
-  const value = orderValue(result, agenda);
-  if (result.paper === undefined) return value;
-  const { key } = result.paper;
-  const share = agenda.shares.get(key);
-  return { ...value, note: share && lacksText(share), reason: agenda.jobs.has(key) ? undefined : 'short' };
+function jobRow(paper: Keyed, agenda: Agenda): Values {
+  const { jobs, shares } = agenda;
+  const share = shares.get(paper.key);
+  return {
+    ...jobValue(paper, agenda),
+    note: share && lacksText(share),
+    reason: jobs.has(paper.key) ? undefined : 'short',
+  };
 }
 
 const askedRow = (asked: Asked): Values => ({

@@ -65,7 +65,7 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
   ];
 }
 
-/** In order. A late job is promised for the day it is done; one without a known delivery day is not promised. */
+/** A late job is promised for the day it is done, one without a known delivery day not at all. */
 function jobsTable(agenda: Agenda, bench: string): Block[] {
   const { schedule, hours, shares } = agenda;
   const jobs = schedule.jobs
@@ -92,7 +92,7 @@ function jobsTable(agenda: Agenda, bench: string): Block[] {
   ];
 }
 
-/** "2411 Marble, straight 19, 32 in"; hours without an order have only a name. */
+/** "2411 Marble, straight 19, 32 in"; hours alone have only a name. */
 function nameText(key: string, { orders }: Pick<Agenda, 'orders'>): string {
   const own = orders.find((order) => order.key === key);
   return own === undefined ? capital(key) : orderText(own);

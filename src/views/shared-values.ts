@@ -1,11 +1,11 @@
-/** What results of several commands share, for scripts: lengths in inches, chances 0 to 1. */
+/** What several commands share, for scripts: lengths in inches, chances 0 to 1. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
 import type { Candidate, Clearance } from '../cinch/candidate.ts';
 import type { Assumption } from '../horse/estimate.ts';
 import type { CinchAsked } from '../order/types.ts';
-import { jsonText, rounded, roundedChance } from '../pages/json.ts';
+import { rounded, roundedChance } from '../pages/json.ts';
 import type { Phrase } from '../units/phrase.ts';
 import { phraseText } from '../units/text.ts';
 import { nearestOf, standingOf } from '../words/about-check.ts';
@@ -26,19 +26,16 @@ export const failedRow = (unread: Unread): Values => ({
   problem: problemText(unread.problems),
 });
 
-/** `{ schema, results }`, in input order. */
-export function papersJson<P>(
-  schema: string,
-  results: readonly PaperResult<P>[],
-  valueOf: (paper: P) => Values,
-): string {
-  const values = results.map((result) => {
-    if (!result.ok) return failedValue(result);
-    const { order, file, paper, none } = result;
-    return paper === undefined ? { order, file, reason: none } : { order, file, ...valueOf(paper) };
-  });
-  return jsonText({ schema, results: values });
+/** A paper, why there is none, or the errors of its order. */
+export function paperValue<P>(result: PaperResult<P>, valueOf: (paper: P) => Values): Values {
+  if (!result.ok) return failedValue(result);
+  const { order, file, paper, none } = result;
+  return paper === undefined ? { order, file, reason: none } : { order, file, ...valueOf(paper) };
 }
+
+/** The same as a table row. */
+export const paperRow = <P>(result: PaperResult<P>, rowOf: (paper: P) => Values): Values =>
+  result.ok ? paperValue(result, rowOf) : failedRow(result);
 
 /** Lengths with all decimals. */
 export const phraseValue = (phrase: Phrase): string => phraseText(phrase, 'in', 'decimals');
@@ -99,7 +96,7 @@ export const findingValue = ({ rule, judgement, margin, reason }: Finding): Valu
 export const lessThanGood = ({ judgement }: Finding): boolean =>
   judgement !== 'good' && judgement !== 'not-applicable';
 
-/** With the smallest change that passes if it does not. */
+/** With the smallest change that passes. */
 export function standingValue(checked: Checked): Values {
   const { asked, filled, judged, cannot } = checked;
   return {

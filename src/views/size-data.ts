@@ -1,4 +1,4 @@
-/** `size` for scripts: one result per order; as a table, one row per spec; `--what-if` adds one result per answer. */
+/** `size` for scripts: one result per order; as a table, one row per spec. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Ask } from '../advice/measure-next.ts';
 import type { Simulated } from '../advice/simulate.ts';
@@ -64,10 +64,10 @@ function sizeValue(result: SizeResult, depth: Depth): Values {
     refused: refusedValue(advice),
     ask: advice.ask.map(askValue),
     cautions: [...advice.cautions],
-    // Only when nothing passes: how far back the ring would have to go.
+    // Only when nothing passes.
     ...(specs.length > 0 ? {} : { wayOut: wayOutValue(advice) }),
     ...remarksValue(advice),
-    // Only when the order has a wish.
+    // Only with a wish.
     ...(wants === undefined ? {} : { wants: standingValue(wants) }),
   };
 }
@@ -87,7 +87,7 @@ function headValue({ file, advice }: SizeResult & { ok: true }): Values {
 const listed = (specs: readonly RankedSpec[], { top, all }: Depth): readonly RankedSpec[] =>
   all ? specs : specs.slice(0, top);
 
-/** Only when some numbers were learned. */
+/** Only when numbers were learned. */
 const learnedValue = ({ learned }: Shop): Values =>
   learned === undefined ? {} : { learned: Object.entries(learned).map(([key, from]) => ({ key, ...from })) };
 
@@ -97,7 +97,7 @@ function wayOutValue({ wayOut }: Advice): Values | null {
   return { further: rounded(wayOut.further), style, strands, clearance: clearanceValue(clearance) };
 }
 
-/** Straight or roper: the best of each other style, and why it is not first. */
+/** The best of each other style, and why it is not first. */
 const otherStyleValue = ({ style, spec, why }: OtherStyle): Values => ({
   style,
   rank: spec?.rank ?? null,
@@ -186,7 +186,7 @@ export const sizeColumns: readonly Name[] = [
   'problem',
 ];
 
-/** The table with its head. */
+/** The table. */
 export const sizeCsv = (results: readonly SizeResult[], depth: Depth): string =>
   tableCsv(
     sizeColumns,

@@ -40,7 +40,7 @@ import { checkBlocks, restsOnBlocks } from './in-full.ts';
 type Sized = SizeResult & { readonly ok: true };
 type Asked = Pick<ReportOptions, 'units' | 'top' | 'why' | 'all'>;
 
-/** The sheet of one order. */
+/** One order. */
 export function sizeSheet(result: Sized, options: Asked): Sheet {
   const { advice } = result;
   const { first } = advice;
@@ -59,7 +59,7 @@ export function sizeSheet(result: Sized, options: Asked): Sheet {
   });
 }
 
-/** A sore first; then TIE NOTHING or DO NOT CUT; then what to tie. */
+/** A sore comes before the answer. */
 function leadText(advice: Advice, units: Units): string {
   const [welfare] = advice.welfare;
   if (welfare !== undefined) return phraseText(welfare, units);
@@ -76,7 +76,7 @@ function answerText(advice: Advice, spec: RankedSpec, units: Units): string {
   return [...parts, parts.length === 0 ? tie : capital(tie)].join(' ');
 }
 
-/** The answer again, after a sore or close groove took line 1. */
+/** The answer, where a sore or close groove took line 1. */
 function beforeBlocks({ advice }: Sized, units: Units): Block[] {
   const { welfare, first } = advice;
   if (welfare.length === 0) return [];
@@ -93,7 +93,7 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
   const { units, top } = options;
   const drawn = simulated?.[0];
   const told = toTell(first, advice.facts);
-  // The long form is never one screen, so it drops nothing.
+  // The long form drops nothing.
   const spare = options.why || options.all ? {} : ({ spare: true } as const);
   return [
     paragraph(clearText(first.candidate, { advice, units })),
@@ -210,7 +210,7 @@ function cells(entry: Judged, facts: Facts, units: Units): string[] {
   ];
 }
 
-/** The first rule that rules it out, else only its worst findings. */
+/** The first rule that rules it out, else its worst findings. */
 function saysText(entry: Judged, facts: Facts): string {
   const [worst, ...rest] = toTell(entry, facts);
   if (worst === undefined) return '+';

@@ -1,15 +1,18 @@
-/** The bench ticket for scripts: in input order, lengths in inches. */
-import { rounded } from '../pages/json.ts';
+/** The bench ticket for scripts, lengths in inches. */
+import { jsonText, rounded } from '../pages/json.ts';
 import { inchesOfFeet } from '../units/feet.ts';
 import type { PaperResult } from '../words/types.ts';
 import { lengthBasis } from '../work/row.ts';
 import type { Ticket } from '../work/ticket.ts';
-import { papersJson, phraseValue, roundedValues } from './shared-values.ts';
+import { paperValue, phraseValue, roundedValues } from './shared-values.ts';
 import type { Values } from './table.ts';
 
 /** `{ schema, results }`. */
 export const ticketsJson = (results: readonly PaperResult<Ticket>[]): string =>
-  papersJson('cinchwright/ticket/1', results, ticketValue);
+  jsonText({
+    schema: 'cinchwright/ticket/1',
+    results: results.map((result) => paperValue(result, ticketValue)),
+  });
 
 function ticketValue(ticket: Ticket): Values {
   const { buckle, lengths, flare, tolerances } = ticket;

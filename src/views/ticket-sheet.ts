@@ -53,7 +53,7 @@ const blanks = [
   'Tied by, and on',
 ];
 
-/** One line for the whole order, or one per cinch where each is measured. */
+/** One line for all cinches, or each where each is measured. */
 const blanksFor = (quantity: number): string[] =>
   quantity === 1
     ? blanks
@@ -63,7 +63,7 @@ const blanksFor = (quantity: number): string[] =>
           : `${label}, all ${String(quantity)}`,
       );
 
-/** A row for the outcomes file, with the names `learn` reads. */
+/** With the names `learn` reads. */
 function outcomeBlocks({ order, style, strands, buckle, quantity }: Ticket): Block[] {
   const known = `order ${order}, style ${style}, strands ${String(strands)}, buckle ${buckle.id}`;
   return under(`For the outcomes file${quantity === 1 ? '' : ', each cinch a line'}`, [
@@ -120,37 +120,35 @@ function flareText({ flare, half }: Ticket, units: Units): string {
 function cordBlocks({ sections, pieces, accents, barInches, quantity }: Ticket, units: Units): Block[] {
   const feetText = (feet: number): string =>
     quantity === 1 ? String(feet) : `${String(feet)} x ${String(quantity)} = ${String(feet * quantity)}`;
-  return [
-    ...under('Cut list; body cord includes 15% extra', [
-      {
-        kind: 'table',
-        columns: [
-          ...left('Cord', 'For, from the front'),
-          ...right('Feet', 'Tail each end'),
-          ...left('Starts', 'Ends'),
-        ],
-        rows: [
-          ...pieces.map(({ color, ply, strands, feet, tail }, i) => [
-            `${color ?? 'no color chosen'}, ${String(ply)}-ply`,
-            `strands ${strands} (${String(sections[i]?.passes ?? 0)})`,
-            feetText(feet),
-            size(tail, units),
-            sections[i]?.startsAt ?? '',
-            sections[i]?.endsAt ?? '',
-          ]),
-          ...accents.map(({ color, feet }) => [
-            `${color ?? 'no color chosen'}, 2-ply accent`,
-            `${size(barInches, units)} of bar`,
-            feetText(feet),
-            '',
-            '',
-            '',
-          ]),
-        ],
-      },
-      { kind: 'text', tone: 'quiet', text: tailsText(sections) },
-    ]),
-  ];
+  return under('Cut list; body cord includes 15% extra', [
+    {
+      kind: 'table',
+      columns: [
+        ...left('Cord', 'For, from the front'),
+        ...right('Feet', 'Tail each end'),
+        ...left('Starts', 'Ends'),
+      ],
+      rows: [
+        ...pieces.map(({ color, ply, strands, feet, tail }, i) => [
+          `${color ?? 'no color chosen'}, ${String(ply)}-ply`,
+          `strands ${strands} (${String(sections[i]?.passes ?? 0)})`,
+          feetText(feet),
+          size(tail, units),
+          sections[i]?.startsAt ?? '',
+          sections[i]?.endsAt ?? '',
+        ]),
+        ...accents.map(({ color, feet }) => [
+          `${color ?? 'no color chosen'}, 2-ply accent`,
+          `${size(barInches, units)} of bar`,
+          feetText(feet),
+          '',
+          '',
+          '',
+        ]),
+      ],
+    },
+    { kind: 'text', tone: 'quiet', text: tailsText(sections) },
+  ]);
 }
 
 /** One tail at each buckle for every piece with an odd number of passes. */
