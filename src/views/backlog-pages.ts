@@ -72,7 +72,7 @@ export const pageColumns: readonly ColumnName[] = [
   'problem',
 ];
 
-/** Columns; less is unreadable. */
+/** Less is unreadable. */
 const NARROWEST = 6;
 
 /** `told` adds a line on why a row has no spec. */

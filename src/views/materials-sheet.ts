@@ -151,7 +151,7 @@ function provenText({ proven, putUps, score: { short, bought, opened } }: Materi
   return `Not proven best${turn}: ${gaps.join(', ')}.`;
 }
 
-/** "Lot N-114, remnant of 120 ft: 2402 61 ft (strands 1 to 21); 59 ft left, waste". */
+/** "Lot N-114, remnant of 120 ft: 2402 61 ft; 59 ft left, waste". */
 function putUpText(putUp: CutPutUp, piece: (piece: Piece) => string): string {
   const { pieces, leftover, goesBack } = putUp;
   const left =

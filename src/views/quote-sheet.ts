@@ -92,7 +92,7 @@ function suggestText(quote: Quote, units: Units): string {
   ].join(' ');
 }
 
-/** "a straight, 17 strands, 4 1/4 in wide and 32 in long, with two 3 in buckles". */
+/** "a straight, 17 strands, ..., with two 3 in buckles". */
 export function tiedText(
   { taken: { spec }, order: { quantity }, shop }: Pick<Quote, 'taken' | 'order' | 'shop'>,
   units: Units,

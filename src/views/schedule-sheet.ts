@@ -65,7 +65,7 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
   ];
 }
 
-/** A late job is promised for the day it is done, one without a known delivery day not at all. */
+/** A late job is promised for the day it is done; without a known delivery day there is no promise. */
 function jobsTable(agenda: Agenda, bench: string): Block[] {
   const { schedule, hours, shares } = agenda;
   const jobs = schedule.jobs

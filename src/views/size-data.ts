@@ -193,7 +193,7 @@ export const sizeCsv = (results: readonly SizeResult[], depth: Depth): string =>
     results.flatMap((result) => rowsOf(result, depth)),
   );
 
-/** The first column is empty for the original order. */
+/** `whatIf` is empty for the original order. */
 export const whatIfCsv = (answers: readonly WhatIf[], depth: Depth): string =>
   tableCsv(
     ['whatIf', ...sizeColumns],

@@ -124,7 +124,7 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
   ];
 }
 
-/** Already in the answer (elbow, stock), or only for comparing (pressure). */
+/** Already in the answer, or only for comparing. */
 const toldAbove: ReadonlySet<string> = new Set(['elbow-clearance', 'pressure-index', 'layers']);
 
 /** "Poor: ...", "Fair: ...", "Not judged: ...". */

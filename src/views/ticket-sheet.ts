@@ -53,7 +53,7 @@ const blanks = [
   'Tied by, and on',
 ];
 
-/** One line for all cinches, or each where each is measured. */
+/** One line for all cinches, or for each. */
 const blanksFor = (quantity: number): string[] =>
   quantity === 1
     ? blanks
@@ -151,7 +151,7 @@ function cordBlocks({ sections, pieces, accents, barInches, quantity }: Ticket, 
   ]);
 }
 
-/** One tail at each buckle for every piece with an odd number of passes. */
+/** An odd number of passes leaves one tail at each buckle. */
 function tailsText(sections: Ticket['sections']): string {
   const at = (end: 'near' | 'off'): number =>
     sections.reduce(
