@@ -97,6 +97,13 @@ export const counterSheet = (sheet: CounterSheet): Sheet => ({
   ...sheet,
 });
 
+/** Columns under these heads, at the left. */
+export const left = (...heads: readonly string[]): Column[] => heads.map((head) => ({ head }));
+
+/** The same at the right, for numbers. */
+export const right = (...heads: readonly string[]): Column[] =>
+  heads.map((head) => ({ head, align: 'right' }));
+
 /** A plain paragraph. */
 export const paragraph = (text: string): Block => ({ kind: 'text', text });
 

@@ -1,4 +1,4 @@
-/** `ask` for scripts: one result per order, questions sorted by need and value; as a table, one row per question. */
+/** `ask` for scripts: questions by need and value; as a table, one row per question. */
 import type { Worth } from '../advice/ask.ts';
 import type { Mean } from '../math/worth.ts';
 import { askingNumbers } from '../numbers/asking-numbers.ts';

@@ -1,39 +1,33 @@
-/** A message to one customer: what we need, how to measure it safely, signed by the shop. */
+/** A message to one customer: what to measure and how, signed by the shop. */
+import { cautions, shortCaution } from '../numbers/cautions.ts';
+import type { Message, Piece } from '../pages/messages.ts';
 import { listed } from '../units/phrase.ts';
 import { lower } from '../units/text.ts';
-import { cautions, shortCaution } from '../numbers/cautions.ts';
-import { soreText } from '../words/counter-words.ts';
-import { insteadOf, type Asked } from '../words/about-ask.ts';
+import { byCustomer, insteadOf, type Asked, type AskedOrder } from '../words/about-ask.ts';
 import { generalSafety, howToAnswer, questionWords, shortWords } from '../words/ask-words.ts';
+import { soreText } from '../words/counter-words.ts';
 
-/** Raw text; each printer escapes it. */
-export type Piece =
-  | { readonly kind: 'paragraph'; readonly text: string }
-  | { readonly kind: 'heading'; readonly text: string }
-  | { readonly kind: 'steps'; readonly items: readonly { readonly lead: string; readonly text: string }[] }
-  | { readonly kind: 'list'; readonly items: readonly string[] };
+/** One per customer with a question. */
+export const askMessages = (results: readonly AskedOrder[], long: boolean): Message[] =>
+  byCustomer(results).flatMap(({ orders }) => {
+    const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
+    const [first] = asking;
+    if (first === undefined) return [];
+    const { order, shop } = first.result.advice.facts;
+    const hello = [long ? 'Hello' : 'Hi', order.customer?.name?.trim() ?? ''].join(' ').trim();
+    return [[`${hello},`, soreWarning(asking), ...(long ? longPieces : shortPieces)(asking), shop.name]];
+  });
 
-const paragraph = (text: string): Piece => ({ kind: 'paragraph', text });
-
-/** Of questions; where a sore is told, there is room for one. */
+/** Questions in a short message; a sore leaves room for one. */
 const MOST = 2;
 
-/** At most two questions about all orders of one customer; empty without questions. */
-export function shortMessage(orders: readonly Asked[]): Piece[] {
-  const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
-  const [first] = asking;
-  if (first === undefined) return [];
-  const { order, shop } = first.result.advice.facts;
-  const name = order.customer?.name?.trim() ?? '';
+function shortPieces(asking: readonly Asked[]): Piece[] {
   const worths = asking.flatMap(({ toAsk }) => toAsk);
   const cutting = worths.filter(({ beforeCutting }) => beforeCutting);
-  const asked = [...new Set([...cutting, ...worths].map((worth) => worth.name))].slice(
-    0,
-    asking.some(isSore) ? 1 : MOST,
-  );
-  const horses = asking.map((each) => each.result.advice.facts.order.horse.name ?? 'the horse');
+  const anySore = asking.some(isSore);
+  const asked = [...new Set([...cutting, ...worths].map(({ name }) => name))].slice(0, anySore ? 1 : MOST);
+  const horse = horsesOf(asking);
   const which = listed(asking.map(({ result }) => result.advice.facts.order.order));
-  const horse = listed([...new Set(horses)]);
   const helps =
     cutting.length > 0
       ? `We won't cut cord for ${horse} (order ${which}) until we have ${asked.length === 1 ? 'this' : 'the first'}.`
@@ -42,56 +36,42 @@ export function shortMessage(orders: readonly Asked[]): Piece[] {
     (question, i) => `${String(i + 1)}: __${question === 'barrel shape' ? '' : ' in'}`,
   );
   return [
-    paragraph(name === '' ? 'Hi,' : `Hi ${name},`),
-    ...sorePieces(asking),
-    paragraph(helps),
+    helps,
     {
       kind: 'steps',
       items: asked.map((question) => ({
-        lead: '',
-        text: shortWords[question].replace('{horse}', horses.length === 1 ? horse : 'Each horse'),
+        text: shortWords[question].replace('{horse}', asking.length === 1 ? horse : 'Each horse'),
       })),
     },
-    paragraph(`Reply "${blanks.join(', ')}", or "not measured".`),
-    paragraph(
-      `Stay standing beside the shoulder; never reach under. Fussing? Stop. ${asking.some(isSore) ? '' : "Broken skin: don't ride. "}Newly cinchy: ask a vet. ${shortCaution}`,
-    ),
-    paragraph(shop.name),
+    `Reply "${blanks.join(', ')}", or "not measured".`,
+    `Stay standing beside the shoulder; never reach under. Fussing? Stop. ${anySore ? '' : "Broken skin: don't ride. "}Newly cinchy: ask a vet. ${shortCaution}`,
   ];
 }
 
-/** Every question about all orders of one customer; empty without questions. */
-export function messageFor(orders: readonly Asked[]): Piece[] {
-  const asking = orders.filter(({ toAsk }) => toAsk.length > 0);
-  const [first] = asking;
-  if (first === undefined) return [];
-  const { order, shop } = first.result.advice.facts;
-  const name = order.customer?.name?.trim() ?? '';
+function longPieces(asking: readonly Asked[]): Piece[] {
   const cutting = asking.some(({ toAsk }) => toAsk.some(({ beforeCutting }) => beforeCutting));
   return [
-    paragraph(name === '' ? 'Hello,' : `Hello ${name},`),
-    ...sorePieces(asking),
-    paragraph(opening(asking)),
+    opening(asking),
     ...asking.flatMap((each) => questionPieces(each, asking.length > 1)),
-    ...(cutting ? [paragraph("We won't cut cord until we have ring to ring.")] : []),
-    paragraph(howToAnswer),
+    cutting ? "We won't cut cord until we have ring to ring." : '',
+    howToAnswer,
     { kind: 'heading', text: 'Safety first' },
     { kind: 'list', items: generalSafety },
     { kind: 'heading', text: 'Keep in mind' },
     { kind: 'list', items: cautions },
-    paragraph('With thanks,'),
-    paragraph(shop.name),
+    'With thanks,',
   ];
 }
 
 const isSore = ({ result }: Asked): boolean => result.advice.mustHeal;
 
-/** A sore comes before any question, and nobody holds a ruler to one. */
-function sorePieces(asking: readonly Asked[]): Piece[] {
-  const sore = asking.filter(isSore).map(({ result }) => result.advice.facts.order.horse.name ?? 'the horse');
-  if (sore.length === 0) return [];
-  const names = listed([...new Set(sore)]);
-  return [paragraph(`${soreText(names)} Measure after.`)];
+const horsesOf = (asking: readonly Asked[]): string =>
+  listed([...new Set(asking.map(({ result }) => result.advice.facts.order.horse.name ?? 'the horse'))]);
+
+/** First of all: nobody measures on a sore. */
+function soreWarning(asking: readonly Asked[]): string {
+  const sore = asking.filter(isSore);
+  return sore.length === 0 ? '' : `${soreText(horsesOf(sore))} Measure after.`;
 }
 
 function opening(asking: readonly Asked[]): string {
@@ -130,8 +110,6 @@ function questionPieces(asked: Asked, named: boolean): Piece[] {
   const { how, safely } = questionWords['side photo'];
   return [
     ...pieces,
-    paragraph(
-      `If you would rather not measure ${listed(replaced)}, a photo from the side helps, too. ${how} ${safely}`,
-    ),
+    `If you would rather not measure ${listed(replaced)}, a photo from the side helps, too. ${how} ${safely}`,
   ];
 }

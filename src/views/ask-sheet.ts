@@ -1,4 +1,4 @@
-/** `ask` at the counter: what to ask, most useful first; several orders by customer. */
+/** `ask` at the counter: what to ask, most useful first. */
 import type { Worth } from '../advice/ask.ts';
 import { listed } from '../units/phrase.ts';
 import {
@@ -20,7 +20,7 @@ import { capital, chanceText, lower, phraseText, type Units } from '../units/tex
 
 const foot = ['Message to the customer: --format text, or --long for the whole of it.', shortCaution];
 
-/** One order in full, or several as a list. */
+/** One order in full, several as a list by customer. */
 export function askSheets(results: readonly AskedOrder[], units: Units): Sheet[] {
   const read = results.filter((result) => result.ok);
   const [only] = read;
@@ -41,7 +41,7 @@ function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
     lead: welfare[0] ?? ask,
     blocks: [
       ...(welfare.length === 0 ? [] : [...welfare.slice(1), capital(ask)].map(paragraph)),
-      paragraph(nowText({ result, toAsk, photo }, units)),
+      paragraph(nowText(result, units)),
       ...advice.remarks.map((remark) => paragraph(phraseText(remark, units))),
       { kind: 'list', items: toAsk.map((worth) => worthText(worth, units)), mark: 'number', apart: true },
       ...(photo === undefined
@@ -58,14 +58,11 @@ function orderSheet({ result, toAsk, photo }: Asked, units: Units): Sheet {
   });
 }
 
-/** "Elbow room. May change the cinch or a verdict: 73%, most often to ..., adds 4%." */
+/** "Elbow room. May change the cinch or a verdict: 73%. Adds 4%." */
 const worthText = (worth: Worth, units: Units): string =>
   `${capital(worth.name)}${worth.beforeCutting ? ', before we cut cord' : ''}. ${changeText(worth, units)} Adds ${gainText(worth.gain)}.`;
 
-function nowText(
-  { result: { advice, now } }: Pick<Asked, 'result' | 'toAsk' | 'photo'>,
-  units: Units,
-): string {
+function nowText({ advice, now }: Asked['result'], units: Units): string {
   const { first } = advice;
   if (first === undefined || now === undefined) return 'For now no cinch we tie passes here.';
   return `For now: ${cinchText(first.candidate, { advice, units })}. ${chanceText(now.both)} to clear the elbow at the right length.`;

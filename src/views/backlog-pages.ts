@@ -1,13 +1,14 @@
-/** A backlog for people: a screen table with fixed column widths, or a Markdown page. */
+/** A backlog for people: a screen table, or a Markdown page. */
 import type { ColumnName } from '../work/columns.ts';
 import { inWords, names } from '../words/names.ts';
 import type { Cells } from '../work/row.ts';
 import { cautions } from '../numbers/cautions.ts';
-import { textOf, type BacklogPrinter } from './backlog-cells.ts';
+import { phraseOf, type BacklogPrinter } from './backlog-data.ts';
 import { visible } from '../units/clean.ts';
 import { escaped } from '../pages/markdown.ts';
 import { penFor, type Pen } from '../pages/pen.ts';
-import { wrap, type Units } from '../units/text.ts';
+import { decimals, formatLength } from '../units/print.ts';
+import { chanceText, wrap, type Units } from '../units/text.ts';
 import type { ReportOptions } from '../pages/page.ts';
 import { columns, fit, padRight } from '../units/width.ts';
 
@@ -71,10 +72,10 @@ export const pageColumns: readonly ColumnName[] = [
   'problem',
 ];
 
-/** Columns; less is unreadable. */
+/** Less is unreadable. */
 const NARROWEST = 6;
 
-/** As narrow as the screen if possible; `told` adds a line on why a row has no spec. */
+/** `told` adds a line on why a row has no spec. */
 export function backlogTable(chosen: readonly ColumnName[], told: boolean, look: Look): BacklogPrinter {
   const drawn = widthsFor(chosen, look.width);
   const pen = penFor(look.color);
@@ -108,7 +109,7 @@ function painted(text: string, { verdict }: Cells, pen: Pen): string {
   return pen.signed(verdict === 'tight' ? '~' : 'x', text);
 }
 
-/** Below a row: errors, why nothing fits, repeated numbers. */
+/** Errors, why nothing fits, repeated numbers. */
 function whyLines(cells: Cells, { width, units }: Look): string[] {
   const place = `${textOf('file', cells, units)}:${textOf('line', cells, units)}`;
   const problem = textOf('problem', cells, units);
@@ -121,7 +122,7 @@ function whyLines(cells: Cells, { width, units }: Look): string[] {
   return texts.filter((text) => text !== '').flatMap((text) => wrap(text, width, { first: 4, rest: 6 }));
 }
 
-/** Shortens text columns, widest first, until the line fits. */
+/** Narrows the widest column until the line fits. */
 function widthsFor(chosen: readonly ColumnName[], width: number): Drawn[] {
   const all = chosen.map((name) => {
     const { unit } = names[name];
@@ -151,3 +152,24 @@ export const backlogMarkdown = (chosen: readonly ColumnName[], units: Units): Ba
 });
 
 const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |\n`;
+
+/** With units; "" when empty. */
+function textOf(name: ColumnName, cells: Cells, units: Units): string {
+  const cell = cells[name] ?? null;
+  if (cell === null || typeof cell === 'string') return cell ?? '';
+  return typeof cell === 'number' ? numberText(name, cell, units) : phraseOf(name, cell, units);
+}
+
+/** Lengths we cut to, in quarters; the others have decimals. */
+const tied: ReadonlySet<ColumnName> = new Set(['width', 'buckleWidth', 'flareStart', 'length']);
+
+function numberText(name: ColumnName, value: number, units: Units): string {
+  switch (names[name].unit) {
+    case 'in':
+      return formatLength(value, units, tied.has(name) ? 'finished' : 'computed');
+    case 'chance':
+      return chanceText(value);
+    default:
+      return decimals(value, 0);
+  }
+}

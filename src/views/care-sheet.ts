@@ -1,4 +1,4 @@
-/** The care card: how a cinch goes on, first rides, checks, washing, when to retire it. */
+/** The care card: how a cinch goes on, is checked, washed and retired. */
 import { under, type Sheet } from '../pages/sheet.ts';
 import { dayText } from '../units/days.ts';
 import { phraseText, quantityText, type Units } from '../units/text.ts';

@@ -1,11 +1,17 @@
-/** `check` for scripts: one result per order, one entry per cinch; as a table, one row per rule. */
+/** `check` for scripts: one entry per cinch; as a table, one row per rule. */
 import type { Checked } from '../advice/check.ts';
 import { jsonText } from '../pages/json.ts';
-import { phraseText } from '../units/text.ts';
 import { findingsOf, openOf } from '../words/about-check.ts';
 import type { Name } from '../words/names.ts';
 import type { CheckResult } from '../words/types.ts';
-import { failedRow, failedValue, findingValue, remarksValue, standingValue } from './shared-values.ts';
+import {
+  failedRow,
+  failedValue,
+  findingValue,
+  remarksValue,
+  standingValue,
+  phraseValue,
+} from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
 /** `{ schema, results }`. */
@@ -32,11 +38,11 @@ const checkedValue = (checked: Checked): Values => ({
   causes: checked.causes.map(({ trouble, explained, words }) => ({
     trouble,
     explained: explained ?? null,
-    text: phraseText(words, 'in', 'decimals'),
+    text: phraseValue(words),
   })),
 });
 
-/** Style, strands, length and buckle are as judged. */
+/** The cinch is as judged. */
 export const checkColumns: readonly Name[] = [
   'order',
   'file',
@@ -54,7 +60,7 @@ export const checkColumns: readonly Name[] = [
   'problem',
 ];
 
-/** The table with its head. */
+/** The table. */
 export const checkCsv = (results: readonly CheckResult[]): string =>
   tableCsv(checkColumns, results.flatMap(rowsOf));
 

@@ -1,4 +1,4 @@
-/** `check` at the counter: a sore first, then each cinch: how it stands, why, what would pass. */
+/** `check` at the counter: how each cinch stands, why, and what would pass. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
@@ -72,7 +72,7 @@ const standingWords: Readonly<Record<Standing, string>> = {
   passes: 'PASSES',
 };
 
-/** "Current cinch (a straight, 19 strands, 24 in long): RULED OUT." */
+/** "Current cinch (a straight, 19 strands): RULED OUT." */
 function headText(checked: Checked, advice: Advice, units: Units): string {
   const { which, asked, filled, judged, kept = [] } = checked;
   const own = judged?.candidate;
@@ -125,7 +125,7 @@ function lesserText(checked: Checked, told: readonly Finding[], units: Units): s
   ].join(' ');
 }
 
-/** "Smallest change that passes: 8 in longer, on 3 in buckles. The chance at the elbow is 4 out of 5 (87%)." */
+/** "Smallest change that passes: 8 in longer, on 3 in buckles." */
 function changeText(checked: Checked, advice: Advice, units: Units): string {
   if (standingOf(checked) !== 'refused') return '';
   const nearest = nearestOf(checked);

@@ -1,4 +1,4 @@
-/** What `--why` adds: every check with its margin, what we went by, and the working. */
+/** What `--why` adds: every check, what we went by, and the working. */
 import type { Advice } from '../advice/advice.ts';
 import type { Finding } from '../advice/judge.ts';
 import { workingOf } from '../horse/facts.ts';

@@ -1,4 +1,4 @@
-/** What past cinches tell us: numbers before and after, how sure, and whether they predict better. */
+/** What past cinches tell us: numbers before and after, and whether they predict better. */
 import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
 import { isOdd, type Bin } from '../learn/calibration.ts';
@@ -8,7 +8,7 @@ import { defaultModel } from '../numbers/numbers.ts';
 import { plural } from '../units/phrase.ts';
 import { decimals } from '../units/print.ts';
 import { FLOOR_FOLLOWS } from '../words/about-order.ts';
-import { under, type Block, type Sheet } from '../pages/sheet.ts';
+import { left, right, under, type Block, type Sheet } from '../pages/sheet.ts';
 import { chanceText } from '../units/text.ts';
 
 const names: Readonly<Record<Refit['key'], string>> = {
@@ -38,9 +38,7 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
       ...under('Tested on cinches it had not seen', [
         { kind: 'list', items: refitsOf(learned).map((each) => verdictText(each, learned)) },
       ]),
-      ...(doubts(learned).length === 0
-        ? []
-        : under('What does not add up', [{ kind: 'list', items: doubts(learned) }])),
+      ...under('What does not add up', [{ kind: 'list', items: doubts(learned) }]),
       ...refitsOf(learned).flatMap((each) =>
         under(`Expected and actual: ${complaintNames[each.key]}`, [binsTable(each.bins)]),
       ),
@@ -54,7 +52,7 @@ export function learnSheet(learned: Learned, { file, day }: { file: string; day:
 const inches = (value: number): string => `${decimals(value, 2)} in`;
 const between = ({ low, high }: Range): string => `${decimals(Math.max(0, low), 2)} to ${inches(high)}`;
 
-/** Reports that contradict each other or fit no number; read these before believing the rest. */
+/** Reports that contradict each other or fit no number. */
 function doubts({ contrary, ...learned }: Learned): string[] {
   return [
     ...contrary.map(({ clearance, counts }) => {
@@ -75,7 +73,7 @@ function doubts({ contrary, ...learned }: Learned): string[] {
 function numbersTable(learned: Learned): Block {
   return {
     kind: 'table',
-    columns: ['', 'Now', 'Before', '90%', 'After', '90%'].map((head) => ({ head })),
+    columns: left('', 'Now', 'Before', '90%', 'After', '90%'),
     rows: [
       ...refitsOf(learned).map((each) => [
         names[each.key],
@@ -108,7 +106,7 @@ const ONE = 'not recommended: one outcome, and no other to test it on.';
 const ONE_KIND =
   'not recommended: all outcomes are of one cinch with one set of measurements, and no other to test it on.';
 
-/** Whether the new number beats the default on outcomes it had not seen. */
+/** Whether the new number beats the default on unseen outcomes. */
 export function verdictText(refit: Refit, learned: Learned): string {
   const { key, heldOut, recommended, outcomes } = refit;
   if (outcomes === 0) return `${names[key]}: no past cinch tells us about it; nothing learned.`;
@@ -129,14 +127,7 @@ function binsTable(bins: readonly Bin[]): Block {
   const count = (share: number, of: number): string => decimals(share * of, 1);
   return {
     kind: 'table',
-    columns: [
-      { head: 'Outcomes', align: 'right' },
-      { head: 'Chance', align: 'right' },
-      { head: 'Expected before', align: 'right' },
-      { head: 'Expected after', align: 'right' },
-      { head: 'Actual', align: 'right' },
-      { head: '90%' },
-    ],
+    columns: [...right('Outcomes', 'Chance', 'Expected before', 'Expected after', 'Actual'), ...left('90%')],
     rows: bins.map(({ count: of, chance, before, after, came, low, high }) => [
       String(of),
       chanceText(chance),
@@ -150,7 +141,7 @@ function binsTable(bins: readonly Bin[]): Block {
 
 const { 'days-to-rub': rubDays, 'days-to-slack': slackDays, 'rub-chance': rubShare } = learningNumbers;
 
-/** What happens to the least clearance, which rules cinches out. */
+/** The least clearance rules cinches out. */
 function floorText(learned: Learned): string {
   const { atFloor, shop } = learned;
   const { value, moves } = floorOf(learned);

@@ -1,4 +1,4 @@
-/** A picture of what was learned: chance of a rub by clearance, expected and actual rubs. */
+/** A picture of what was learned: rubs by clearance, expected and actual. */
 import type { Evidence } from '../learn/evidence.ts';
 import type { Learned } from '../learn/learn.ts';
 import { html } from '../pages/html.ts';
@@ -85,7 +85,7 @@ function tick({ result, clearance }: Evidence, panel: Panel): string[] {
 
 function calibrationPanel({ clearance }: Learned, panel: Panel): string[] {
   const steps = Array.from({ length: 6 }, (_, i) => (panel.most * i) / 5);
-  // Drawn so overlapping ones stay visible: whiskers, see-through dots, hollow rings.
+  // Overlapping marks stay visible.
   const { bins } = clearance;
   const marks = [
     ...bins.map(

@@ -1,11 +1,17 @@
-/** What photos give, for scripts: lengths in inches, shares of variance; as a table, one row per length. */
+/** What photos give, for scripts: inches and shares of variance; as a table, one row per length. */
 import { jsonText, rounded } from '../pages/json.ts';
-import { phraseText } from '../units/text.ts';
 import { cannotGive, isFromPhoto, seenEntries } from '../words/about-photo.ts';
 import type { Name } from '../words/names.ts';
 import { errorNames } from '../words/photo-errors.ts';
 import type { PhotoResult, PictureSeen } from '../words/types.ts';
-import { assumptionValue, candidateValue, clearanceValue, failedRow, failedValue } from './shared-values.ts';
+import {
+  assumptionValue,
+  candidateValue,
+  clearanceValue,
+  failedRow,
+  failedValue,
+  phraseValue,
+} from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 
 type Read = PhotoResult & { readonly ok: true };
@@ -28,7 +34,7 @@ function photoValue(result: Read): Values {
     faces: photo.stand.facing > 0 ? 'right' : 'left',
     seen: seenValue(result),
     assumptions: advice.assumptions.filter(isFromPhoto).map(assumptionValue),
-    remarks: advice.photoRemarks.map((remark) => phraseText(remark, 'in', 'decimals')),
+    remarks: advice.photoRemarks.map(phraseValue),
     first: first === undefined ? null : candidateValue(first.candidate),
     withoutPhoto: {
       clearance: without === undefined ? null : clearanceValue(without),
@@ -72,7 +78,7 @@ export const photoColumns: readonly Name[] = [
   'problem',
 ];
 
-/** The table with its head. */
+/** The table. */
 export const photoCsv = (results: readonly PhotoResult[]): string =>
   tableCsv(photoColumns, results.flatMap(rowsOf));
 

@@ -1,4 +1,4 @@
-/** What an order's photo gives: lengths with their errors, what we use, what would make them surer. */
+/** What an order's photo gives: lengths, their errors, and what would make them surer. */
 import type { Surer } from '../horse/photo-surer.ts';
 import { listed } from '../units/phrase.ts';
 import { errorNames } from '../words/photo-errors.ts';
@@ -14,14 +14,14 @@ import {
   usedTexts,
   worthTexts,
 } from '../words/about-photo.ts';
-import { under, type Block, type Sheet } from '../pages/sheet.ts';
+import { left, right, under, type Block, type Sheet } from '../pages/sheet.ts';
 import { phraseText, spreadNumber, type Units } from '../units/text.ts';
 import type { PhotoResult } from '../words/types.ts';
 import { orderTitle } from '../words/words.ts';
 
 type Read = PhotoResult & { readonly ok: true };
 
-/** The paper of one order. */
+/** The paper. */
 export function photoSheet(result: Read, units: Units): Sheet {
   const { advice, worth } = result;
   const { facts, photoRemarks: remarks, assumptions, cautions } = advice;
@@ -51,10 +51,7 @@ export function photoSheet(result: Read, units: Units): Sheet {
 function seenTable({ photo }: Read, units: Units): Block {
   return {
     kind: 'table',
-    columns: [
-      { head: '' },
-      ...['shown', 'give or take', ...errorNames].map((head) => ({ head, align: 'right' as const })),
-    ],
+    columns: [...left(''), ...right('shown', 'give or take', ...errorNames)],
     rows: seenEntries(photo).map(({ name, seen }) => [
       name,
       seenText(seen, units).replace(/ (?:in|cm)$/, ''),
@@ -67,17 +64,14 @@ function seenTable({ photo }: Read, units: Units): Block {
 /** The elbow clearance depends on these. */
 const weighty = ['room', 'ringBehindElbow', 'ringHeight'] as const;
 
-/** Ways that cut a spread by at least 5%; the others share a line. */
+/** Ways that cut a spread by 5%; the others share a line. */
 function surerBlocks({ photo: { seen }, surer }: Read, units: Units): Block[] {
   const then = ({ sd }: Surer, name: (typeof weighty)[number]): number => sd[name] ?? seen[name].sd;
   const helps = (way: Surer): boolean => weighty.some((name) => then(way, name) < HELPS * seen[name].sd);
   const idle = surer.filter((way) => !helps(way)).map(({ what }) => what);
   const table: Block = {
     kind: 'table',
-    columns: [
-      { head: '' },
-      ...['elbow room', 'elbow to ring', 'ring height'].map((head) => ({ head, align: 'right' as const })),
-    ],
+    columns: [...left(''), ...right('elbow room', 'elbow to ring', 'ring height')],
     rows: [
       ['now', ...weighty.map((name) => spreadNumber(seen[name].sd, units))],
       ...surer

@@ -1,10 +1,10 @@
-/** A quote for the customer: total first, then what we suggest, the alternatives, and when. */
+/** A quote for the customer: the total, what we suggest, alternatives, and when. */
 import type { Checked } from '../advice/check.ts';
 import type { Order } from '../order/types.ts';
 import type { Alternative, Quote } from '../work/quote.ts';
 import { styles } from '../cinch/styles.ts';
 import { dayText } from '../units/days.ts';
-import { moneyText, type Minor } from '../units/money.ts';
+import { moneyText } from '../units/money.ts';
 import { gap, listed } from '../units/phrase.ts';
 import { formatLength } from '../units/print.ts';
 import { ownNumbers } from '../words/about-order.ts';
@@ -14,14 +14,14 @@ import { aCinch, bucklesText, chanceWords, horseName, wideText } from '../words/
 import { straightOrRoper } from '../words/instead-words.ts';
 import { paragraph, under, withoutEmpty, type Block, type Drawing, type Sheet } from '../pages/sheet.ts';
 import { capital, phraseText, quantityText, type Units } from '../units/text.ts';
-import { priceTable } from './price-table.ts';
+import { customers, priceBlocks, totalText } from './price-blocks.ts';
 import { namedText, reasonsText } from '../words/wish-words.ts';
 
 export interface QuoteLook {
   readonly units: Units;
   /** Every line instead of one per part. */
   readonly itemized: boolean;
-  /** Of the quoted cinch, for page printers. */
+  /** For page printers. */
   readonly picture?: Drawing | undefined;
 }
 
@@ -71,24 +71,13 @@ const pictured = (picture: Drawing | undefined, blocks: readonly Block[]): reado
 export const forCustomer = ({ customer }: Order): string =>
   customer?.name === undefined ? '' : ` for ${customer.name}`;
 
-/** "a mohair cinch for Marble", "6 mohair cinches". */
+/** "6 mohair cinches for Marble". */
 export function cinchesText({ quantity, horse }: Order): string {
   const many = quantity === 1 ? 'a mohair cinch' : `${String(quantity)} mohair cinches`;
   return horse.name === undefined ? many : `${many} for ${horse.name}`;
 }
 
-/** "Total $105.45. Deposit $52.73. Balance due $52.72." */
-export function totalText({ price: { total, deposit, balance, currency } }: Quote): string {
-  if (total === undefined || currency === undefined) return 'Not added up yet: something has no price.';
-  const money = (amount: Minor): string => moneyText(amount, currency);
-  const half =
-    deposit === undefined || balance === undefined
-      ? ''
-      : ` Deposit ${money(deposit)}. Balance due ${money(balance)}.`;
-  return `Total ${money(total)}.${half}`;
-}
-
-/** The cinch, how it should clear, and how sure we are. */
+/** How it should clear, and how sure we are. */
 function suggestText(quote: Quote, units: Units): string {
   const { taken, order, facts } = quote;
   const { candidate: c } = taken.spec;
@@ -103,7 +92,7 @@ function suggestText(quote: Quote, units: Units): string {
   ].join(' ');
 }
 
-/** "a straight, 17 strands, 4 1/4 in wide and 32 in long, with two stainless 3 in buckles". */
+/** "a straight, 17 strands, ..., with two 3 in buckles". */
 export function tiedText(
   { taken: { spec }, order: { quantity }, shop }: Pick<Quote, 'taken' | 'order' | 'shop'>,
   units: Units,
@@ -115,7 +104,7 @@ export function tiedText(
   return `${aCinch(c)}, ${wideText(c, units)} and ${formatLength(c.length, units)} long, with ${buckles}`;
 }
 
-/** Only for our own pick: a chosen spec needs no reason from us. */
+/** A chosen spec needs no reason from us. */
 const styleText = ({ taken, facts }: Quote): string =>
   taken.takes === 'first' ? straightOrRoper({ first: taken.spec, facts }) : '';
 
@@ -138,7 +127,7 @@ export function wishText(quote: Quote, units: Units): string {
     : `${asked} We are not sure of that: the chance at the elbow is ${chance}.`;
 }
 
-/** What we would tie instead of the wish that is quoted, where that is surer. */
+/** Our pick, where it is surer than the wish we quote. */
 function surerText({ taken: { spec }, alternatives }: Quote, units: Units): string {
   const ours = alternatives.find((each) => each.spec.rank === 1)?.spec.candidate;
   const [own, other] = [spec.candidate.clearance.chance, ours?.clearance.chance ?? 0];
@@ -148,10 +137,6 @@ function surerText({ taken: { spec }, alternatives }: Quote, units: Units): stri
 
 const cannotText = ({ cannot }: Checked, units: Units): string =>
   cannot === undefined ? 'we cannot tie it' : phraseText(cannot, units);
-
-/** Customers have no shop file. */
-const customers = (text: string): string =>
-  text.replaceAll('the shop file has no', 'we have no').replaceAll(' in the shop file', ' on our list');
 
 /** "With body cord natural and initials." */
 export function colorText({ colors, options = [] }: Order): string {
@@ -164,7 +149,7 @@ export function colorText({ colors, options = [] }: Order): string {
   return parts.length === 0 ? '' : `With ${listed(parts)}.`;
 }
 
-/** "17 strands, 1/2 in narrower: surer at the elbow (9 out of 10), $12.20 less." */
+/** "17 strands, 1/2 in narrower: surer at the elbow, $12.20 less." */
 function otherText({ spec, dearerBy }: Alternative, quote: Quote, units: Units): string {
   const [a, b] = [spec.candidate, quote.taken.spec.candidate];
   const name = a.style === b.style ? `${String(a.strands)} strands` : aCinch(a);
@@ -185,28 +170,7 @@ function priceText(dearerBy: number | undefined, { price: { currency } }: Quote)
   return `, ${moneyText(Math.abs(dearerBy), currency)} ${dearerBy > 0 ? 'more' : 'less'}`;
 }
 
-/** Below the total, what else we know; a missing price comes first. */
-export function priceBlocks(
-  { price, assumed }: Quote,
-  itemized: boolean,
-  below: Parameters<typeof priceTable>[2] = [],
-): Block[] {
-  const { missing, notes } = price;
-  const head: Block[] =
-    missing.length === 0
-      ? []
-      : [
-          { kind: 'text', tone: 'strong', text: 'It cannot be added up yet. We still need:' },
-          { kind: 'list', items: missing.map(({ what }) => customers(`${capital(what)}.`)) },
-        ];
-  return under('Price', [
-    ...head,
-    ...priceTable(price, itemized, below),
-    { kind: 'list', items: [...assumed, ...notes] },
-  ]);
-}
-
-/** "Ready Nov 21, 2026 at the earliest, not counting other work." */
+/** "Ready Nov 21, 2026 at the earliest." */
 export function readyText({ window, order: { due } }: Quote): string {
   const asked = due === undefined ? '' : ` You asked for it by ${dayText(due)}.`;
   if (window === undefined) return `We cannot promise a day yet.${asked}`;

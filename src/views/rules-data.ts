@@ -43,7 +43,7 @@ export const rulesColumns: readonly Name[] = [
   'since',
 ];
 
-/** The table with its head. */
+/** The table. */
 export const rulesCsv = (rules: readonly AnyRule[]): string =>
   tableCsv(
     rulesColumns,

@@ -1,4 +1,4 @@
-/** What each check looks at: a list of all, or one in full. */
+/** What each check looks at. */
 import type { AnyRule } from '../rules/rule.ts';
 import { canText, evidenceText, firstKeys, mayRefuse } from '../words/about-rules.ts';
 import { counterSheet, paragraph, under, type Block, type Sheet } from '../pages/sheet.ts';
@@ -32,13 +32,14 @@ export const ruleSheet = (rule: AnyRule): Sheet =>
       ...under('What it looks at', [
         paragraph(`Of the order: ${keyWords(rule.reads)}. Of the cinch: ${keyWords(rule.looks)}.`),
       ]),
-      ...under('Examples', [
-        ...rule.examples.map(({ shows, gives }): Block => ({
+      ...under(
+        'Examples',
+        rule.examples.map(({ shows, gives }): Block => ({
           kind: 'list',
           items: [`${judgementWords[gives].word}: ${shows}`],
           mark: judgementWords[gives].sign,
         })),
-      ]),
+      ),
     ],
     cautions: [],
     foot: [],

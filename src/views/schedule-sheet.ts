@@ -6,7 +6,7 @@ import { plural } from '../units/phrase.ts';
 import { decimals, formatLength } from '../units/print.ts';
 import { doubtBlocks, leftOutBlocks, provisionalNotice, type BacklogResult } from '../words/about-backlog.ts';
 import { shortBlocks } from '../words/about-shelf.ts';
-import { under, type Block, type Sheet } from '../pages/sheet.ts';
+import { left, right, under, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital } from '../units/text.ts';
 
 /** `asked` is new work, already part of the agenda. */
@@ -65,7 +65,7 @@ function lateBlocks({ orders, schedule: { jobs, late, proven } }: Agenda): Block
   ];
 }
 
-/** In order. A late job is promised for the day it is done; one without a known delivery day is not promised. */
+/** A late job is promised for the day it is done; without a known delivery day there is no promise. */
 function jobsTable(agenda: Agenda, bench: string): Block[] {
   const { schedule, hours, shares } = agenda;
   const jobs = schedule.jobs
@@ -80,13 +80,7 @@ function jobsTable(agenda: Agenda, bench: string): Block[] {
   return [
     {
       kind: 'table',
-      columns: [
-        { head: 'Order' },
-        { head: 'Hours', align: 'right' },
-        { head: 'Starts' },
-        { head: 'Done' },
-        { head: 'Promised' },
-      ],
+      columns: [...left('Order'), ...right('Hours'), ...left('Starts', 'Done', 'Promised')],
       rows: jobs.map((job) => [
         nameText(job.id, agenda),
         decimals(hours.get(job.id) ?? 0, 2),
@@ -98,7 +92,7 @@ function jobsTable(agenda: Agenda, bench: string): Block[] {
   ];
 }
 
-/** "2411 Marble, straight 19, 32 in"; hours without an order have only a name. */
+/** "2411 Marble, straight 19, 32 in"; hours alone have only a name. */
 function nameText(key: string, { orders }: Pick<Agenda, 'orders'>): string {
   const own = orders.find((order) => order.key === key);
   return own === undefined ? capital(key) : orderText(own);

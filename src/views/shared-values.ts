@@ -1,4 +1,4 @@
-/** What results of several commands share, for scripts: lengths in inches, chances 0 to 1. */
+/** What several commands share, for scripts: lengths in inches, chances 0 to 1. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Checked } from '../advice/check.ts';
 import type { Finding } from '../advice/judge.ts';
@@ -6,9 +6,10 @@ import type { Candidate, Clearance } from '../cinch/candidate.ts';
 import type { Assumption } from '../horse/estimate.ts';
 import type { CinchAsked } from '../order/types.ts';
 import { rounded, roundedChance } from '../pages/json.ts';
+import type { Phrase } from '../units/phrase.ts';
 import { phraseText } from '../units/text.ts';
 import { nearestOf, standingOf } from '../words/about-check.ts';
-import type { Unread } from '../words/types.ts';
+import type { PaperResult, Unread } from '../words/types.ts';
 import { problemText } from '../work/problem-text.ts';
 import type { Values } from './table.ts';
 
@@ -20,11 +21,28 @@ export const failedValue = ({ order, file, problems }: Unread): Values => ({
 });
 
 /** The same as a table row. */
-export const failedRow = ({ order, file, problems }: Unread): Values => ({
-  order,
-  file,
-  problem: problemText(problems),
+export const failedRow = (unread: Unread): Values => ({
+  ...failedValue(unread),
+  problem: problemText(unread.problems),
 });
+
+/** A paper, why there is none, or the errors of its order. */
+export function paperValue<P>(result: PaperResult<P>, valueOf: (paper: P) => Values): Values {
+  if (!result.ok) return failedValue(result);
+  const { order, file, paper, none } = result;
+  return paper === undefined ? { order, file, reason: none } : { order, file, ...valueOf(paper) };
+}
+
+/** The same as a table row. */
+export const paperRow = <P>(result: PaperResult<P>, rowOf: (paper: P) => Values): Values =>
+  result.ok ? paperValue(result, rowOf) : failedRow(result);
+
+/** Lengths with all decimals. */
+export const phraseValue = (phrase: Phrase): string => phraseText(phrase, 'in', 'decimals');
+
+/** Every number rounded. */
+export const roundedValues = (values: Readonly<Record<string, number>>): Values =>
+  Object.fromEntries(Object.entries(values).map(([key, value]) => [key, rounded(value)]));
 
 /** One input with spread and basis. */
 export const assumptionValue = ({ input, value, unit, basis, sd, kind }: Assumption): Values => ({
@@ -38,9 +56,7 @@ export const assumptionValue = ({ input, value, unit, basis, sd, kind }: Assumpt
 
 /** Only with a photo, or where measurements disagree. */
 export const remarksValue = ({ facts, remarks }: Advice): Values =>
-  facts.photo === undefined && remarks.length === 0
-    ? {}
-    : { remarks: remarks.map((one) => phraseText(one, 'in', 'decimals')) };
+  facts.photo === undefined && remarks.length === 0 ? {} : { remarks: remarks.map(phraseValue) };
 
 /** A cinch and its clearance. */
 export function candidateValue(candidate: Candidate): Values {
@@ -73,21 +89,21 @@ export const findingValue = ({ rule, judgement, margin, reason }: Finding): Valu
   rule,
   judgement,
   margin: margin === undefined ? null : rounded(margin),
-  text: phraseText(reason, 'in', 'decimals'),
+  text: phraseValue(reason),
 });
 
 /** Findings shown by default. */
 export const lessThanGood = ({ judgement }: Finding): boolean =>
   judgement !== 'good' && judgement !== 'not-applicable';
 
-/** With the smallest change that passes if it does not. */
+/** With the smallest change that passes. */
 export function standingValue(checked: Checked): Values {
   const { asked, filled, judged, cannot } = checked;
   return {
     asked: cinchValue(asked),
     filled: cinchValue(Object.fromEntries(filled.map(({ part, taken }) => [part, taken]))),
     standing: standingOf(checked),
-    reason: cannot === undefined ? null : phraseText(cannot, 'in', 'decimals'),
+    reason: cannot === undefined ? null : phraseValue(cannot),
     spec: judged === undefined ? null : candidateValue(judged.candidate),
     nearest: nearestValue(nearestOf(checked)),
   };

@@ -1,7 +1,7 @@
-/** Answers side by side, one column each: several horses or saddles, or one order with changes. */
+/** Answers side by side, one column each. */
 import type { Advice } from '../advice/advice.ts';
 import { shortCaution } from '../numbers/cautions.ts';
-import { counterSheet, paragraph, withoutEmpty, type Sheet } from '../pages/sheet.ts';
+import { left, counterSheet, paragraph, withoutEmpty, type Sheet } from '../pages/sheet.ts';
 import { visible } from '../units/clean.ts';
 import { gap, plural } from '../units/phrase.ts';
 import { formatLength } from '../units/print.ts';
@@ -17,12 +17,11 @@ import { riggingText } from '../words/words.ts';
 type Answered = SizeResult & { readonly ok: true };
 
 interface Beside {
-  /** Column head. */
   readonly head: string;
   readonly result: Answered;
 }
 
-/** Orders next to the first. */
+/** Several orders. */
 export function sideBySideSheet(results: readonly SizeResult[], units: Units): Sheet {
   const columns = results.flatMap((result) => (result.ok ? [{ head: headOf(result), result }] : []));
   const [base] = columns;
@@ -30,13 +29,13 @@ export function sideBySideSheet(results: readonly SizeResult[], units: Units): S
   return besideSheet(columns, { title: plural(columns.length, 'order'), from, units });
 }
 
-/** An answer and what was changed; undefined for the original. */
+/** `whatIf` is undefined for the order as it is. */
 export interface WhatIf {
   readonly whatIf: string | undefined;
   readonly result: SizeResult;
 }
 
-/** One order next to its changes. */
+/** One order and its changes. */
 export function whatIfSheet(answers: readonly WhatIf[], units: Units): Sheet {
   const columns = answers.flatMap(({ whatIf = 'as it is', result }) =>
     result.ok ? [{ head: whatIf, result }] : [],
@@ -51,7 +50,7 @@ const headOf = ({ advice }: Answered): string => {
   return [fit(visible(order), 18), fit(visible(horse.name ?? ''), 20)].join(' ').trim();
 };
 
-/** An asterisk marks what differs from the first; what all share is listed below. */
+/** An asterisk marks what differs from the first; what all share is below. */
 function besideSheet(
   columns: readonly Beside[],
   { title, from, units }: { readonly title: string; readonly from: string; readonly units: Units },
@@ -72,7 +71,7 @@ function besideSheet(
     blocks: withoutEmpty([
       {
         kind: 'table',
-        columns: ['', ...columns.map(({ head }) => head)].map((head) => ({ head })),
+        columns: left('', ...columns.map(({ head }) => head)),
         rows: told
           .filter((row) => !isSame(row))
           .map(([name = '', ...texts]) => [
@@ -93,7 +92,7 @@ const NONE = '-';
 
 const marked = (text: string, first: string): string => (text === first ? text : `${text} *`);
 
-/** Warnings in full when they apply to all, else in short with names; the order's own screen has the rest. */
+/** In full when all have the same, else in short with names. */
 function welfareTexts(columns: readonly Beside[], units: Units): string[] {
   const texts = columns.map(({ result }) => result.advice.welfare.map((phrase) => phraseText(phrase, units)));
   const [first = []] = texts;
@@ -104,7 +103,7 @@ function welfareTexts(columns: readonly Beside[], units: Units): string[] {
   });
 }
 
-/** Undefined when the order has no such thing. */
+/** Empty when the order has no such thing. */
 type Cell = (result: Answered, units: Units) => string;
 
 const first =

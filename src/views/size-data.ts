@@ -1,4 +1,4 @@
-/** `size` for scripts: one result per order; as a table, one row per spec; `--what-if` adds one result per answer. */
+/** `size` for scripts: one result per order; as a table, one row per spec. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Ask } from '../advice/measure-next.ts';
 import type { Simulated } from '../advice/simulate.ts';
@@ -23,6 +23,7 @@ import {
   lessThanGood,
   remarksValue,
   standingValue,
+  phraseValue,
 } from './shared-values.ts';
 import { tableCsv, type Values } from './table.ts';
 import type { WhatIf } from './side-by-side-sheet.ts';
@@ -56,19 +57,17 @@ function sizeValue(result: SizeResult, depth: Depth): Values {
     ...learnedValue(facts.shop),
     room: { inches: rounded(facts.room.value), sd: rounded(facts.room.sd), basis: facts.room.basis },
     // Only for a sore or cinchy horse, or a close groove.
-    ...(advice.welfare.length === 0
-      ? {}
-      : { welfare: advice.welfare.map((each) => phraseText(each, 'in', 'decimals')) }),
+    ...(advice.welfare.length === 0 ? {} : { welfare: advice.welfare.map(phraseValue) }),
     passing: specs.filter(({ findings }) => standingBy(findings) === 'passes').length,
     specs: listed(specs, depth).map((spec, i) => specValue(spec, simulated?.[i], depth)),
     otherStyles: advice.otherStyles.map(otherStyleValue),
     refused: refusedValue(advice),
     ask: advice.ask.map(askValue),
     cautions: [...advice.cautions],
-    // Only when nothing passes: how far back the ring would have to go.
+    // Only when nothing passes.
     ...(specs.length > 0 ? {} : { wayOut: wayOutValue(advice) }),
     ...remarksValue(advice),
-    // Only when the order has a wish.
+    // Only with a wish.
     ...(wants === undefined ? {} : { wants: standingValue(wants) }),
   };
 }
@@ -88,7 +87,7 @@ function headValue({ file, advice }: SizeResult & { ok: true }): Values {
 const listed = (specs: readonly RankedSpec[], { top, all }: Depth): readonly RankedSpec[] =>
   all ? specs : specs.slice(0, top);
 
-/** Only when some numbers were learned. */
+/** Only when numbers were learned. */
 const learnedValue = ({ learned }: Shop): Values =>
   learned === undefined ? {} : { learned: Object.entries(learned).map(([key, from]) => ({ key, ...from })) };
 
@@ -98,13 +97,13 @@ function wayOutValue({ wayOut }: Advice): Values | null {
   return { further: rounded(wayOut.further), style, strands, clearance: clearanceValue(clearance) };
 }
 
-/** Straight or roper: the best of each other style, and why it is not first. */
+/** The best of each other style, and why it is not first. */
 const otherStyleValue = ({ style, spec, why }: OtherStyle): Values => ({
   style,
   rank: spec?.rank ?? null,
   strands: spec?.candidate.strands ?? null,
   chance: spec === undefined ? null : roundedChance(spec.candidate.clearance.chance),
-  text: phraseText(why, 'in', 'decimals'),
+  text: phraseValue(why),
 });
 
 function specValue(spec: RankedSpec, simulated: Simulated | undefined, { why }: Depth): Values {
@@ -187,14 +186,14 @@ export const sizeColumns: readonly Name[] = [
   'problem',
 ];
 
-/** The table with its head. */
+/** The table. */
 export const sizeCsv = (results: readonly SizeResult[], depth: Depth): string =>
   tableCsv(
     sizeColumns,
     results.flatMap((result) => rowsOf(result, depth)),
   );
 
-/** The first column is empty for the original order. */
+/** `whatIf` is empty for the original order. */
 export const whatIfCsv = (answers: readonly WhatIf[], depth: Depth): string =>
   tableCsv(
     ['whatIf', ...sizeColumns],

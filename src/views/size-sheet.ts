@@ -1,11 +1,23 @@
 /** `size` at the counter: the answer, the alternatives, what to measure. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
-import type { Finding } from '../advice/judge.ts';
+import type { Finding, Judged } from '../advice/judge.ts';
+import type { Facts } from '../horse/facts.ts';
 import { shortCaution } from '../numbers/cautions.ts';
 import type { ReportOptions } from '../pages/page.ts';
-import { counterSheet, paragraph, withoutEmpty, type Block, type Sheet } from '../pages/sheet.ts';
+import {
+  left,
+  right,
+  counterSheet,
+  paragraph,
+  withoutEmpty,
+  type Block,
+  type Sheet,
+} from '../pages/sheet.ts';
 import type { Judgement } from '../rules/rule.ts';
-import { capital, phraseText, type Units } from '../units/text.ts';
+import { visible } from '../units/clean.ts';
+import { gap } from '../units/phrase.ts';
+import { formatLength } from '../units/print.ts';
+import { capital, chanceText, phraseText, quantityText, type Units } from '../units/text.ts';
 import { ownNumbers } from '../words/about-order.ts';
 import {
   becauseText,
@@ -16,20 +28,19 @@ import {
   simulatedText,
   toTell,
 } from '../words/about-specs.ts';
-import { cinchText, clearText, notCutText, orderName } from '../words/counter-words.ts';
+import { cinchText, clearText, notCutText, orderName, shortStyle } from '../words/counter-words.ts';
 import { insteadRows, straightOrRoper, styleRows } from '../words/instead-words.ts';
 import { measureBlocks, tapedText } from '../words/measure-words.ts';
 import { nothingBlocks, TIE_NOTHING } from '../words/nothing-words.ts';
 import type { SizeResult } from '../words/types.ts';
 import { likelyCauses, wishText } from '../words/wish-words.ts';
-import { specName } from '../words/words.ts';
-import { everyBlocks } from './every-table.ts';
+import { judgementWords, ruleName, specName } from '../words/words.ts';
 import { checkBlocks, restsOnBlocks } from './in-full.ts';
 
 type Sized = SizeResult & { readonly ok: true };
 type Asked = Pick<ReportOptions, 'units' | 'top' | 'why' | 'all'>;
 
-/** The sheet of one order. */
+/** One order. */
 export function sizeSheet(result: Sized, options: Asked): Sheet {
   const { advice } = result;
   const { first } = advice;
@@ -48,7 +59,7 @@ export function sizeSheet(result: Sized, options: Asked): Sheet {
   });
 }
 
-/** A sore first; then TIE NOTHING or DO NOT CUT; then what to tie. */
+/** A sore comes before the answer. */
 function leadText(advice: Advice, units: Units): string {
   const [welfare] = advice.welfare;
   if (welfare !== undefined) return phraseText(welfare, units);
@@ -65,7 +76,7 @@ function answerText(advice: Advice, spec: RankedSpec, units: Units): string {
   return [...parts, parts.length === 0 ? tie : capital(tie)].join(' ');
 }
 
-/** The answer again, after a sore or close groove took line 1. */
+/** The answer, where a sore or close groove took line 1. */
 function beforeBlocks({ advice }: Sized, units: Units): Block[] {
   const { welfare, first } = advice;
   if (welfare.length === 0) return [];
@@ -82,7 +93,7 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
   const { units, top } = options;
   const drawn = simulated?.[0];
   const told = toTell(first, advice.facts);
-  // The long form is never one screen, so it drops nothing.
+  // The long form drops nothing.
   const spare = options.why || options.all ? {} : ({ spare: true } as const);
   return [
     paragraph(clearText(first.candidate, { advice, units })),
@@ -91,7 +102,7 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
     ...advice.remarks.map((remark) => paragraph(phraseText(remark, units))),
     {
       kind: 'table',
-      columns: [{ head: 'Instead', least: 13 }, { head: 'Chance', align: 'right' }, { head: '' }],
+      columns: [{ head: 'Instead', least: 13 }, ...right('Chance'), ...left('')],
       rows: insteadRows(advice, { units, top }),
       noted: true,
       apart: true,
@@ -113,7 +124,7 @@ function answerBlocks(result: Sized, first: RankedSpec, options: Asked): Block[]
   ];
 }
 
-/** Already in the answer (elbow, stock), or only for comparing (pressure). */
+/** Already in the answer, or only for comparing. */
 const toldAbove: ReadonlySet<string> = new Set(['elbow-clearance', 'pressure-index', 'layers']);
 
 /** "Poor: ...", "Fair: ...", "Not judged: ...". */
@@ -164,4 +175,46 @@ function moreText(advice: Advice, { why, all }: Asked): string {
   return [more.length === 0 ? '' : `More: ${more.join(', ')}.`, message]
     .filter((part) => part !== '')
     .join(' ');
+}
+
+/** Every cinch we tried, passing ones best first. */
+const everyBlocks = ({ every, facts }: Pick<Advice, 'every' | 'facts'>, units: Units): Block[] => [
+  { kind: 'heading', text: 'Everything we tried, passing ones first' },
+  {
+    kind: 'table',
+    columns: [
+      ...left('Style'),
+      ...right('Strands', 'Wide', 'Long'),
+      ...left('Buckle'),
+      ...right('Clears', 'Chance'),
+      ...left('Says'),
+    ],
+    rows: every.map((entry) => cells(entry, facts, units)),
+    noted: true,
+  },
+  { kind: 'text', text: 'x ruled out, ! poor, ? cannot tell, ~ fair, + good.', tone: 'quiet' },
+];
+
+function cells(entry: Judged, facts: Facts, units: Units): string[] {
+  const { style, strands, width, length, buckle, clearance } = entry.candidate;
+  const bare = (text: string): string => text.replace(/ (in|cm)$/, '');
+  return [
+    shortStyle(style),
+    String(strands),
+    bare(formatLength(width, units)),
+    bare(formatLength(length, units)),
+    visible(buckle.id),
+    bare(quantityText(gap(clearance.inches), units)),
+    chanceText(clearance.chance),
+    saysText(entry, facts),
+  ];
+}
+
+/** The first rule that rules it out, else its worst findings. */
+function saysText(entry: Judged, facts: Facts): string {
+  const [worst, ...rest] = toTell(entry, facts);
+  if (worst === undefined) return '+';
+  const { sign } = judgementWords[worst.judgement];
+  const same = [worst, ...rest.filter(({ judgement }) => judgement === worst.judgement)];
+  return `${sign} ${same.map(({ rule }) => ruleName(rule)).join(', ')}`;
 }

@@ -1,7 +1,7 @@
 /** The bench ticket, for the maker. */
 import type { Ticket } from '../work/ticket.ts';
 import { outcomeResults } from '../numbers/outcome-results.ts';
-import { under, type Block, type Sheet } from '../pages/sheet.ts';
+import { left, right, under, type Block, type Sheet } from '../pages/sheet.ts';
 import { phraseText, quantityText, type Units } from '../units/text.ts';
 import { strungText } from '../words/counter-words.ts';
 import { barNames, specName } from '../words/words.ts';
@@ -53,7 +53,7 @@ const blanks = [
   'Tied by, and on',
 ];
 
-/** One line for the whole order, or one per cinch where each is measured. */
+/** One line for all cinches, or for each. */
 const blanksFor = (quantity: number): string[] =>
   quantity === 1
     ? blanks
@@ -63,7 +63,7 @@ const blanksFor = (quantity: number): string[] =>
           : `${label}, all ${String(quantity)}`,
       );
 
-/** A row for the outcomes file, with the names `learn` reads. */
+/** With the names `learn` reads. */
 function outcomeBlocks({ order, style, strands, buckle, quantity }: Ticket): Block[] {
   const known = `order ${order}, style ${style}, strands ${String(strands)}, buckle ${buckle.id}`;
   return under(`For the outcomes file${quantity === 1 ? '' : ', each cinch a line'}`, [
@@ -78,50 +78,37 @@ function outcomeBlocks({ order, style, strands, buckle, quantity }: Ticket): Blo
 const size = (value: number, units: Units): string => quantityText({ value, as: 'length' }, units);
 
 function makeBlocks(ticket: Ticket, units: Units): Block[] {
-  const { lengths, buckle, dees, layers, flare, tolerances, quantity } = ticket;
+  const { lengths, buckle, dees, layers, tolerances, quantity, keeper, hours } = ticket;
   const all = (each: number): string => (quantity === 1 ? '' : `; ${String(each * quantity)} for all`);
   const metal = buckle.metal === undefined ? '' : `, ${buckle.metal}`;
-  const flat = 'outside to outside of the hardware, flat, under light hand tension';
-  return under('What to tie', [
-    {
-      kind: 'pairs',
-      rows: [
-        ['Cinch', `${specName(ticket)}, ${strungText(layers)}`],
-        [
-          'Finished length',
-          `${size(lengths.finished, units)}, ${flat}; give or take ${size(tolerances.length, units)}`,
-        ],
-        ['Stretch allowed for', `${size(lengths.stretch, units)}, in the length already; add nothing`],
-        [
-          'Frame setting',
-          `${size(lengths.frame, units)}, outside to outside of the buckles; ${size(lengths.frameBars, units)} between buckle bars`,
-        ],
-        ['Strung length', `${size(lengths.strung, units)} each strand, between buckle bars, off the frame`],
-        ...(flare === undefined ? [] : [['Flare', flareText(ticket, units)] as [string, string]]),
-        ['Buckle, near side', `${buckle.id}${metal}, bar ${size(buckle.barWidth, units)}`],
-        ['Buckle, off side', `${buckle.id}${metal}, the same${all(2)}`],
-        ...dees.map(({ id, count }) => ['Dees', `${String(count)} x ${id}${all(count)}`] as [string, string]),
-        ...askedRows(ticket, units),
-      ],
-    },
-  ]);
-}
-
-/** The customer's options, and what the saddle needs. */
-function askedRows(
-  { options, notes, keeper, run, measured, hours, quantity }: Ticket,
-  units: Units,
-): [string, string][] {
-  const guess = measured ? '' : ', a guess';
-  const all = quantity === 1 ? '' : ` for all ${String(quantity)}`;
-  const rows: [string, string | undefined][] = [
-    ['Options', options.join(', ')],
+  const time = hours === undefined ? '' : hoursText(hours);
+  const inches = (value: number): string => size(value, units);
+  const rows: [label: string, text: string][] = [
+    ['Cinch', `${specName(ticket)}, ${strungText(layers)}`],
+    [
+      'Finished length',
+      `${inches(lengths.finished)}, outside to outside of the hardware, flat, under light hand tension; give or take ${inches(tolerances.length)}`,
+    ],
+    ['Stretch allowed for', `${inches(lengths.stretch)}, in the length already; add nothing`],
+    [
+      'Frame setting',
+      `${inches(lengths.frame)}, outside to outside of the buckles; ${inches(lengths.frameBars)} between buckle bars`,
+    ],
+    ['Strung length', `${inches(lengths.strung)} each strand, between buckle bars, off the frame`],
+    ['Flare', flareText(ticket, units)],
+    ['Buckle, near side', `${buckle.id}${metal}, bar ${inches(buckle.barWidth)}`],
+    ['Buckle, off side', `${buckle.id}${metal}, the same${all(2)}`],
+    ...dees.map(({ id, count }): [string, string] => ['Dees', `${String(count)} x ${id}${all(count)}`]),
+    ['Options', ticket.options.join(', ')],
     ['Keeper', keeper ? 'one in the middle, for the connecting strap: double rigged' : ''],
-    ['Latigo, off billet', `take up ${size(run, units)} each side, from ring to buckle${guess}`],
-    ['Time allowed', hours === undefined ? '' : `${hoursText(hours)}${all}`],
-    ["Customer's notes", notes],
+    [
+      'Latigo, off billet',
+      `take up ${inches(ticket.run)} each side, from ring to buckle${ticket.measured ? '' : ', a guess'}`,
+    ],
+    ['Time allowed', time === '' || quantity === 1 ? time : `${time} for all ${String(quantity)}`],
+    ["Customer's notes", ticket.notes ?? ''],
   ];
-  return rows.flatMap(([label, text = '']) => (text === '' ? [] : [[label, text]]));
+  return under('What to tie', [{ kind: 'pairs', rows: rows.filter(([, text]) => text !== '') }]);
 }
 
 function flareText({ flare, half }: Ticket, units: Units): string {
@@ -133,43 +120,38 @@ function flareText({ flare, half }: Ticket, units: Units): string {
 function cordBlocks({ sections, pieces, accents, barInches, quantity }: Ticket, units: Units): Block[] {
   const feetText = (feet: number): string =>
     quantity === 1 ? String(feet) : `${String(feet)} x ${String(quantity)} = ${String(feet * quantity)}`;
-  return [
-    ...under('Cut list; body cord includes 15% extra', [
-      {
-        kind: 'table',
-        columns: [
-          { head: 'Cord' },
-          { head: 'For, from the front' },
-          { head: 'Feet', align: 'right' },
-          { head: 'Tail each end', align: 'right' },
-          { head: 'Starts' },
-          { head: 'Ends' },
-        ],
-        rows: [
-          ...pieces.map(({ color, ply, strands, feet, tail }, i) => [
-            `${color ?? 'no color chosen'}, ${String(ply)}-ply`,
-            `strands ${strands} (${String(sections[i]?.passes ?? 0)})`,
-            feetText(feet),
-            size(tail, units),
-            sections[i]?.startsAt ?? '',
-            sections[i]?.endsAt ?? '',
-          ]),
-          ...accents.map(({ color, feet }) => [
-            `${color ?? 'no color chosen'}, 2-ply accent`,
-            `${size(barInches, units)} of bar`,
-            feetText(feet),
-            '',
-            '',
-            '',
-          ]),
-        ],
-      },
-      { kind: 'text', tone: 'quiet', text: tailsText(sections) },
-    ]),
-  ];
+  return under('Cut list; body cord includes 15% extra', [
+    {
+      kind: 'table',
+      columns: [
+        ...left('Cord', 'For, from the front'),
+        ...right('Feet', 'Tail each end'),
+        ...left('Starts', 'Ends'),
+      ],
+      rows: [
+        ...pieces.map(({ color, ply, strands, feet, tail }, i) => [
+          `${color ?? 'no color chosen'}, ${String(ply)}-ply`,
+          `strands ${strands} (${String(sections[i]?.passes ?? 0)})`,
+          feetText(feet),
+          size(tail, units),
+          sections[i]?.startsAt ?? '',
+          sections[i]?.endsAt ?? '',
+        ]),
+        ...accents.map(({ color, feet }) => [
+          `${color ?? 'no color chosen'}, 2-ply accent`,
+          `${size(barInches, units)} of bar`,
+          feetText(feet),
+          '',
+          '',
+          '',
+        ]),
+      ],
+    },
+    { kind: 'text', tone: 'quiet', text: tailsText(sections) },
+  ]);
 }
 
-/** One tail at each buckle for every piece with an odd number of passes. */
+/** An odd number of passes leaves one tail at each buckle. */
 function tailsText(sections: Ticket['sections']): string {
   const at = (end: 'near' | 'off'): number =>
     sections.reduce(
@@ -185,13 +167,7 @@ function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {
     {
       kind: 'table',
       half: true,
-      columns: [
-        { head: 'Woven bar' },
-        { head: 'From', align: 'right' },
-        { head: 'To', align: 'right' },
-        { head: 'Width', align: 'right' },
-        { head: 'Accent' },
-      ],
+      columns: [...left('Woven bar'), ...right('From', 'To', 'Width'), ...left('Accent')],
       rows: bars.map(({ kind, from, length, width, accent }) => [
         barNames[kind],
         size(from, units),
@@ -203,7 +179,7 @@ function placeBlocks({ bars, profile, half }: Ticket, units: Units): Block[] {
     {
       kind: 'table',
       half: true,
-      columns: [{ head: 'From the buckle' }, { head: 'Width', align: 'right' }],
+      columns: [...left('From the buckle'), ...right('Width')],
       rows: profile.map(({ at, width }) => [
         at === 0 ? 'on its bar' : at === half ? `${size(at, units)}, the middle` : size(at, units),
         size(width, units),

@@ -8,7 +8,7 @@ import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { seededRandom, type Random } from '../../src/math/random.ts';
 import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
 import { invoiceSheet } from '../../src/views/invoice-sheet.ts';
-import { quotesCsv } from '../../src/views/quote-csv.ts';
+import { quotesCsv } from '../../src/views/quote-data.ts';
 import { quoteSheet } from '../../src/views/quote-sheet.ts';
 import type { Quote } from '../../src/work/quote.ts';
 import { cases } from '../support/cases.ts';

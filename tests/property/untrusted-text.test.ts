@@ -6,9 +6,9 @@ import { describe, expect, test } from 'vitest';
 import { type Row } from '../../src/work/row.ts';
 import { columnNames } from '../../src/work/columns.ts';
 import { askCsv, askJson } from '../../src/views/ask-data.ts';
-import { askMarkdown } from '../../src/views/ask-markdown.ts';
+import { askMessages } from '../../src/views/ask-message.ts';
 import { askScreen } from '../support/screens.ts';
-import { askText } from '../../src/views/ask-text.ts';
+import { messagesMarkdown, messagesText } from '../../src/pages/messages.ts';
 import { flatScene } from '../../src/draw/flat-page.ts';
 import { titleText } from '../../src/draw/frame.ts';
 import { picturesHtml } from '../../src/draw/html.ts';
@@ -18,19 +18,17 @@ import { sceneSvg } from '../../src/draw/svg.ts';
 import { templateOf, templateScene } from '../../src/draw/template.ts';
 import { backlogCsv, backlogJson } from '../../src/views/backlog-data.ts';
 import { backlogMarkdown, backlogTable } from '../../src/views/backlog-pages.ts';
-import type { BacklogPrinter } from '../../src/views/backlog-cells.ts';
+import type { BacklogPrinter } from '../../src/views/backlog-data.ts';
 import { checkCsv, checkJson } from '../../src/views/check-data.ts';
 import { checkMarkdown, checkScreen } from '../support/screens.ts';
 import { visible } from '../../src/units/clean.ts';
-import { materialsCsv } from '../../src/views/materials-csv.ts';
-import { materialsJson } from '../../src/views/materials-json.ts';
+import { materialsCsv, materialsJson } from '../../src/views/materials-data.ts';
 import { photoCsv, photoJson } from '../../src/views/photo-data.ts';
-import { quotesJson } from '../../src/views/paper-json.ts';
+import { quotesCsv, quotesJson } from '../../src/views/quote-data.ts';
 import { problemsText } from '../../src/words/problems.ts';
-import { quotesCsv } from '../../src/views/quote-csv.ts';
-import { quoteMessages } from '../../src/views/quote-text.ts';
-import { scheduleCsv } from '../../src/views/schedule-csv.ts';
-import { scheduleJson } from '../../src/views/schedule-json.ts';
+import { ticketsJson } from '../../src/views/ticket-data.ts';
+import { quoteMessages } from '../../src/views/quote-message.ts';
+import { scheduleCsv, scheduleJson } from '../../src/views/schedule-data.ts';
 import { sheetsHtml } from '../../src/pages/sheet-html.ts';
 import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
 import { sheetText as sheetsScreen } from '../support/screens.ts';
@@ -67,8 +65,9 @@ const printers: Readonly<Record<string, Print>> = {
   'photo-csv': ({ photo }) => photoCsv(photo),
   'photo-json': ({ photo }) => photoJson(photo),
   'ask-screen': ({ ask }) => askScreen(ask, options) + askScreen([ask[0]!, ask[0]!], options),
-  'ask-text': ({ ask }) => askText(ask, true) + askText(ask, false),
-  'ask-markdown': ({ ask }) => askMarkdown(ask, true) + askMarkdown(ask, false),
+  'ask-text': ({ ask }) => [true, false].map((whole) => messagesText(askMessages(ask, whole))).join('\n'),
+  'ask-markdown': ({ ask }) =>
+    [true, false].map((whole) => messagesMarkdown(askMessages(ask, whole))).join('\n'),
   'ask-csv': ({ ask }) => askCsv(ask),
   'ask-json': ({ ask }) => askJson(ask),
   'backlog-csv': ({ row }) => rowText(backlogCsv(columnNames), row),
@@ -82,9 +81,10 @@ const printers: Readonly<Record<string, Print>> = {
   'picture-html': ({ size }) => picturePage(size),
   'sheet-html': ({ sheets }) => sheetsHtml(sheets),
   problems: ({ problems }) => problemsText(problems, options),
-  'paper-json': ({ quotes }) => quotesJson(quotes),
+  'quote-json': ({ quotes }) => quotesJson(quotes),
+  'ticket-json': ({ tickets }) => ticketsJson(tickets),
   'quote-csv': ({ quotes }) => quotesCsv(quotes),
-  'quote-text': ({ quotes }) => quoteMessages(quotes, 'in'),
+  'quote-text': ({ quotes }) => messagesText(quoteMessages(quotes, 'in')),
   'sheet-screen': ({ sheets }) => sheetsScreen(sheets, options),
   'sheet-markdown': ({ sheets }) => sheetsMarkdown(sheets),
   'learn-json': ({ learned }) => learned.json,
@@ -137,6 +137,12 @@ const together: Readonly<Record<string, readonly string[]>> = {
   'check-data': ['check-csv', 'check-json'],
   'photo-data': ['photo-csv', 'photo-json'],
   'ask-data': ['ask-csv', 'ask-json'],
+  messages: ['ask-text', 'ask-markdown', 'quote-text'],
+  'materials-data': ['materials-csv', 'materials-json'],
+  'schedule-data': ['schedule-csv', 'schedule-json'],
+  'quote-data': ['quote-csv', 'quote-json'],
+  'ticket-data': ['ticket-json'],
+  'learn-data': ['learn-json'],
   'side-by-side-sheet': ['side-by-side-screen', 'what-if-screen', 'what-if-markdown'],
 };
 

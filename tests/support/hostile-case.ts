@@ -5,16 +5,17 @@ import type { Problem } from '../../src/yaml/problem.ts';
 import { rowOf, type Row } from '../../src/work/row.ts';
 import { askAbout, toAsk } from '../../src/advice/ask.ts';
 import type { AskedOrder } from '../../src/words/about-ask.ts';
-import { learnJson } from '../../src/views/learn-json.ts';
+import { learnJson } from '../../src/views/learn-data.ts';
 import { learnSheet } from '../../src/views/learn-sheet.ts';
 import { learnSvg } from '../../src/views/learn-svg.ts';
 import { learnFrom } from '../../src/learn/learn.ts';
 import { materialsSheet } from '../../src/views/materials-sheet.ts';
 import { photoSheet } from '../../src/views/photo-sheet.ts';
-import type { quotesJson } from '../../src/views/paper-json.ts';
+import type { quotesJson } from '../../src/views/quote-data.ts';
 import { quoteSheet } from '../../src/views/quote-sheet.ts';
 import { scheduleSheet } from '../../src/views/schedule-sheet.ts';
 import type { Sheet } from '../../src/pages/sheet.ts';
+import type { ticketsJson } from '../../src/views/ticket-data.ts';
 import { ticketSheet } from '../../src/views/ticket-sheet.ts';
 import type { CheckResult, PhotoResult, SizeResult } from '../../src/words/types.ts';
 import { backlogFrom, type BacklogPapers } from './backlog-papers.ts';
@@ -30,6 +31,7 @@ export interface Case {
   readonly ask: readonly AskedOrder[];
   readonly backlog: BacklogPapers;
   readonly quotes: Parameters<typeof quotesJson>[0];
+  readonly tickets: Parameters<typeof ticketsJson>[0];
   readonly sheets: readonly Sheet[];
   readonly size: readonly SizeResult[];
   readonly check: readonly CheckResult[];
@@ -71,6 +73,7 @@ function newCase(text: string): Case {
       return { ...backlog, results: [...backlog.results, failed] };
     },
     quotes: () => [{ ok: true, file: text, order: text, paper: quoteFor(order, shop), none: undefined }],
+    tickets: () => [{ ok: true, file: text, order: text, paper: ticketFor(order, shop), none: undefined }],
     sheets: () => [
       learnSheet(made.outcome, about),
       materialsSheet(made.backlog.materials, made.backlog.results.slice(0, -1)),

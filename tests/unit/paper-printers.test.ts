@@ -6,7 +6,7 @@ import type { Order } from '../../src/order/types.ts';
 import { materialsSheet } from '../../src/views/materials-sheet.ts';
 import { careSheet } from '../../src/views/care-sheet.ts';
 import { invoiceSheet } from '../../src/views/invoice-sheet.ts';
-import { quotesJson } from '../../src/views/paper-json.ts';
+import { quotesJson } from '../../src/views/quote-data.ts';
 import { quoteSheet } from '../../src/views/quote-sheet.ts';
 import { scheduleSheet } from '../../src/views/schedule-sheet.ts';
 import { sheetsHtml } from '../../src/pages/sheet-html.ts';

@@ -5,7 +5,7 @@ import { ticketOf } from '../../src/work/ticket.ts';
 import { ticketSheet } from '../../src/views/ticket-sheet.ts';
 import { sheetsHtml } from '../../src/pages/sheet-html.ts';
 import { sheetText as sheetsScreen } from '../support/screens.ts';
-import { ticketsJson } from '../../src/views/paper-json.ts';
+import { ticketsJson } from '../../src/views/ticket-data.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { styleIds } from '../../src/cinch/styles.ts';
 import { orderOf, rigging } from '../support/orders.ts';

@@ -1,6 +1,6 @@
 /** Loads the printer of a format on demand. */
 import { columnNames, type ColumnName } from '../../work/columns.ts';
-import type { BacklogPrinter } from '../../views/backlog-cells.ts';
+import type { BacklogPrinter } from '../../views/backlog-data.ts';
 import { nearestWord } from '../../units/nearest.ts';
 import { CliFault, didYouMean, printable } from '../fault.ts';
 import type { CliIo } from '../io.ts';

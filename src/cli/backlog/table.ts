@@ -2,7 +2,7 @@
 import { FirstPlaces } from '../../work/first-places.ts';
 import type { Row } from '../../work/row.ts';
 import { count, newSummary, total, type Summary } from '../../work/summary.ts';
-import type { BacklogPrinter } from '../../views/backlog-cells.ts';
+import type { BacklogPrinter } from '../../views/backlog-data.ts';
 import { errorRows, errorsHead } from '../../words/backlog-words.ts';
 import type { Output } from './output.ts';
 

@@ -147,7 +147,7 @@ async function messageOf(
   results: readonly AskedOrder[],
   { format, long = false }: AskOptions,
 ): Promise<string> {
-  return format === 'text'
-    ? (await import('../../views/ask-text.ts')).askText(results, long)
-    : (await import('../../views/ask-markdown.ts')).askMarkdown(results, long);
+  const { askMessages } = await import('../../views/ask-message.ts');
+  const { messagesMarkdown, messagesText } = await import('../../pages/messages.ts');
+  return (format === 'text' ? messagesText : messagesMarkdown)(askMessages(results, long));
 }

@@ -164,5 +164,5 @@ async function learnedFrom(
 
 const viewsOf = (learned: Learned, about: { readonly file: string; readonly day: string }): Views => ({
   sheets: async () => [(await import('../../views/learn-sheet.ts')).learnSheet(learned, about)],
-  json: async () => (await import('../../views/learn-json.ts')).learnJson(learned, about),
+  json: async () => (await import('../../views/learn-data.ts')).learnJson(learned, about),
 });

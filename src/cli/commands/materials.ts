@@ -70,8 +70,8 @@ async function printMaterials(
         orders.length === 0
           ? []
           : [(await import('../../views/materials-sheet.ts')).materialsSheet(materials, results)],
-      csv: async () => (await import('../../views/materials-csv.ts')).materialsCsv(materials, results),
-      json: async () => (await import('../../views/materials-json.ts')).materialsJson(materials, results),
+      csv: async () => (await import('../../views/materials-data.ts')).materialsCsv(materials, results),
+      json: async () => (await import('../../views/materials-data.ts')).materialsJson(materials, results),
     },
     { ...options, day: written },
     io,

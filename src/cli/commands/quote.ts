@@ -63,11 +63,12 @@ prices of the day the order was taken. CSV is one row per order.
     };
   },
   text: async ({ units }) => {
-    const { quoteMessages } = await import('../../views/quote-text.ts');
-    return (results) => quoteMessages(results, units);
+    const { quoteMessages } = await import('../../views/quote-message.ts');
+    const { messagesText } = await import('../../pages/messages.ts');
+    return (results) => messagesText(quoteMessages(results, units));
   },
-  csv: async () => (await import('../../views/quote-csv.ts')).quotesCsv,
-  json: async () => (await import('../../views/paper-json.ts')).quotesJson,
+  csv: async () => (await import('../../views/quote-data.ts')).quotesCsv,
+  json: async () => (await import('../../views/quote-data.ts')).quotesJson,
 };
 
 /** Errors: one number for several invoices, a bad --paid. */

@@ -90,8 +90,8 @@ async function printSchedule(
         orders.length + asked.length === 0
           ? []
           : [(await import('../../views/schedule-sheet.ts')).scheduleSheet(agenda, asked, results)],
-      csv: async () => (await import('../../views/schedule-csv.ts')).scheduleCsv(agenda, asked, results),
-      json: async () => (await import('../../views/schedule-json.ts')).scheduleJson(agenda, asked, results),
+      csv: async () => (await import('../../views/schedule-data.ts')).scheduleCsv(agenda, asked, results),
+      json: async () => (await import('../../views/schedule-data.ts')).scheduleJson(agenda, asked, results),
     },
     { ...options, day: from },
     io,

@@ -33,7 +33,7 @@ the page the customer gets with the cinch.
     const { ticketSheet } = await import('../../views/ticket-sheet.ts');
     return (ticket) => ticketSheet(ticket, units);
   },
-  json: async () => (await import('../../views/paper-json.ts')).ticketsJson,
+  json: async () => (await import('../../views/ticket-data.ts')).ticketsJson,
 };
 
 /** Adds the command. */

@@ -1,5 +1,5 @@
-/** The price as a table: one line per part, or every line. */
-import type { TableBlock } from '../pages/sheet.ts';
+/** The price: its sums in a sentence, and a table by part or by line. */
+import { left, right, under, type Block, type TableBlock } from '../pages/sheet.ts';
 import type { Currency } from '../units/currency.ts';
 import { amountText, moneyText, sumOf, type Minor } from '../units/money.ts';
 import { decimals } from '../units/print.ts';
@@ -7,13 +7,55 @@ import { capital } from '../units/text.ts';
 import { countText, knownAmount, knownMoney, unitText } from '../words/money.ts';
 import type { Line, Part } from '../work/line.ts';
 import type { Price } from '../work/price.ts';
+import type { Invoice, Quote } from '../work/quote.ts';
 
-/** Totals and notes below; empty without prices. */
-export function priceTable(
-  price: Price,
-  itemized: boolean,
-  below: readonly (readonly [what: string, amount: Minor])[] = [],
-): TableBlock[] {
+type Priced = Pick<Quote, 'price' | 'assumed' | 'invoice'>;
+
+/** "Total $93.25. Paid $46.63. Due $46.62."; a quote has a deposit and balance. */
+export function totalText({ price, invoice }: Priced): string {
+  const { total, deposit, balance, currency } = price;
+  if (total === undefined || currency === undefined) return 'Not added up yet: something has no price.';
+  const half: Sum[] =
+    deposit === undefined || balance === undefined
+      ? []
+      : [
+          ['Deposit', deposit],
+          ['Balance due', balance],
+        ];
+  const sums: Sum[] = [['Total', total], ...(invoice === undefined ? half : paidSums(invoice))];
+  return sums.map(([what, amount]) => `${what} ${moneyText(amount, currency)}.`).join(' ');
+}
+
+type Sum = readonly [what: string, amount: Minor];
+
+function paidSums({ paid, due }: Invoice): Sum[] {
+  if (paid === undefined || due === undefined) return [];
+  return [['Paid', paid], due < 0 ? ['Refund due', -due] : ['Due', due]];
+}
+
+/** What has no price comes first. */
+export function priceBlocks({ price, assumed, invoice }: Priced, itemized: boolean): Block[] {
+  const { missing, notes } = price;
+  const head: Block[] =
+    missing.length === 0
+      ? []
+      : [
+          { kind: 'text', tone: 'strong', text: 'It cannot be added up yet. We still need:' },
+          { kind: 'list', items: missing.map(({ what }) => customers(`${capital(what)}.`)) },
+        ];
+  return under('Price', [
+    ...head,
+    ...priceTable(price, itemized, invoice === undefined ? [] : paidSums(invoice)),
+    { kind: 'list', items: [...assumed, ...notes] },
+  ]);
+}
+
+/** Customers have no shop file. */
+export const customers = (text: string): string =>
+  text.replaceAll('the shop file has no', 'we have no').replaceAll(' in the shop file', ' on our list');
+
+/** Empty without prices. */
+function priceTable(price: Price, itemized: boolean, below: readonly Sum[]): TableBlock[] {
   const { currency } = price;
   if (currency === undefined) return [];
   const table = itemized ? fullTable(price, currency) : shortTable(price, currency);
@@ -44,7 +86,7 @@ function shortTable(price: Price, currency: Currency): TableBlock {
   });
   return {
     kind: 'table',
-    columns: [{ head: '' }, { head: '', align: 'right' }],
+    columns: [...left(''), ...right('')],
     rows: [
       ...rows,
       ...price.taxes.map((tax) => [
@@ -79,12 +121,7 @@ function fullTable({ lines, taxes, subtotal, total }: Price, currency: Currency)
     subtotal === undefined || taxes.length === 0 ? [] : [sum('Before tax', subtotal), ...taxes.map(row)];
   return {
     kind: 'table',
-    columns: [
-      { head: 'What' },
-      { head: 'How much', align: 'right' },
-      { head: 'At', align: 'right' },
-      { head: currency.code, align: 'right' },
-    ],
+    columns: [...left('What'), ...right('How much', 'At', currency.code)],
     rows: lines.map(row),
     ...(total === undefined ? {} : { foot: [...before, sum('Total', total)], total: before.length }),
   };

@@ -1,37 +1,30 @@
-/** Quotes and invoices as short phone messages, one per order, with a line between them. */
+/** Quotes and invoices as short phone messages. */
 import { hasCloseGroove, mustHeal } from '../advice/welfare.ts';
 import { shortCaution } from '../numbers/cautions.ts';
+import type { Message } from '../pages/messages.ts';
 import { dayText } from '../units/days.ts';
 import { formatLength } from '../units/print.ts';
-import { wrap, type Units } from '../units/text.ts';
+import type { Units } from '../units/text.ts';
 import { aCinch, bucklesText, horseName, soreText, wideText } from '../words/counter-words.ts';
 import type { PaperResult } from '../words/types.ts';
 import type { Quote } from '../work/quote.ts';
-import { paidText } from './invoice-sheet.ts';
-import { cinchesText, readyText, totalText, wishText } from './quote-sheet.ts';
+import { totalText } from './price-blocks.ts';
+import { cinchesText, readyText, wishText } from './quote-sheet.ts';
 
-/** As in `ask`. */
-const WIDTH = 72;
-
-/** One message per paper. */
-export function quoteMessages(results: readonly PaperResult<Quote>[], units: Units): string {
-  const messages = results.flatMap((result) =>
-    result.ok && result.paper !== undefined ? [messageText(result.paper, units)] : [],
+/** One per paper. */
+export const quoteMessages = (results: readonly PaperResult<Quote>[], units: Units): Message[] =>
+  results.flatMap((result) =>
+    result.ok && result.paper !== undefined ? [messageOf(result.paper, units)] : [],
   );
-  return messages.join(`\n${'='.repeat(WIDTH)}\n\n`);
-}
 
-function messageText(quote: Quote, units: Units): string {
+function messageOf(quote: Quote, units: Units): Message {
   const { order, invoice, shop } = quote;
-  const name = order.customer?.name?.trim() ?? '';
-  const parts = [
-    name === '' ? 'Hi,' : `Hi ${name},`,
+  return [
+    `${`Hi ${order.customer?.name?.trim() ?? ''}`.trim()},`,
     ...(invoice === undefined ? quoteParts(quote, units) : invoiceParts(quote, invoice.number)),
     shortCaution,
     shop.name,
   ];
-  const full = parts.filter((part) => part !== '');
-  return `${full.map((part) => wrap(part, WIDTH).join('\n')).join('\n\n')}\n`;
 }
 
 function quoteParts(quote: Quote, units: Units): string[] {
@@ -47,7 +40,7 @@ function quoteParts(quote: Quote, units: Units): string[] {
   ];
 }
 
-/** What comes before any cinch, in a few words. */
+/** What comes before any cinch. */
 function firstThings({ order, facts }: Quote): string[] {
   const horse = horseName(order);
   return [
@@ -61,5 +54,5 @@ function firstThings({ order, facts }: Quote): string[] {
 
 const invoiceParts = (quote: Quote, number: string): string[] => [
   `Invoice ${number} for order ${quote.order.order}: ${cinchesText(quote.order)}.`,
-  paidText(quote),
+  totalText(quote),
 ];

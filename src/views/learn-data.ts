@@ -1,9 +1,10 @@
-/** What past cinches tell us, for scripts: inches and chances as numbers. */
+/** What past cinches tell us, for scripts. */
 import { floorOf, refitsOf, writtenOf } from '../learn/entries.ts';
 import type { Learned } from '../learn/learn.ts';
 import type { HeldOut, Range, Refit } from '../learn/refit.ts';
 import type { Bin } from '../learn/calibration.ts';
 import { jsonText, rounded } from '../pages/json.ts';
+import { roundedValues } from './shared-values.ts';
 import type { Values } from './table.ts';
 
 /** The whole document. */
@@ -19,16 +20,8 @@ export const learnJson = (learned: Learned, { file, day }: { file: string; day: 
       counts: [...counts].map(([result, count]) => ({ result, count })),
     })),
     numbers: refitsOf(learned).map((refit) => refitValue(refit, learned)),
-    floorClearance: {
-      inForce: learned.shop.model['floor-clearance'],
-      value: floorOf(learned).value,
-      moves: floorOf(learned).moves,
-    },
-    atFloor: {
-      before: rounded(learned.atFloor.before),
-      after: rounded(learned.atFloor.after),
-      moved: rounded(learned.atFloor.moved),
-    },
+    floorClearance: { inForce: learned.shop.model['floor-clearance'], ...floorOf(learned) },
+    atFloor: roundedValues(learned.atFloor),
   });
 
 function refitValue(refit: Refit, learned: Learned): Values {
@@ -52,7 +45,7 @@ function refitValue(refit: Refit, learned: Learned): Values {
 }
 
 const heldOutValue = ({ error, ...scores }: HeldOut): Values => ({
-  ...all(scores),
+  ...roundedValues(scores),
   standardError: rounded(error),
 });
 
@@ -60,17 +53,10 @@ const heldOutValue = ({ error, ...scores }: HeldOut): Values => ({
 const binValue = ({ count, chance, low, high, tail, ...shares }: Bin): Values => ({
   count,
   complaint: rounded(chance),
-  ...all(shares),
+  ...roundedValues(shares),
   cameLow: rounded(low),
   cameHigh: rounded(high),
   byChance: rounded(tail),
 });
 
-const all = (values: Readonly<Record<string, number>>): Values =>
-  Object.fromEntries(Object.entries(values).map(([name, value]) => [name, rounded(value)]));
-
-const rangeValue = ({ value, low, high }: Range): Values => ({
-  value: rounded(value),
-  low: rounded(low),
-  high: rounded(high),
-});
+const rangeValue = ({ value, low, high }: Range): Values => roundedValues({ value, low, high });
