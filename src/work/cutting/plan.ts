@@ -1,5 +1,6 @@
 /** The cutting plan: which piece comes from which spool, what is left, what to buy, and whether it is proven best. */
 import { pick } from '../../units/pick.ts';
+import { ByLot } from './by-lot.ts';
 import { coverBounds, fillsOf } from './cover.ts';
 import { costOf, type Cost, type Layout } from './layout.ts';
 import { materialsOf, totalOf, type Material } from './material.ts';
@@ -57,7 +58,7 @@ interface Work {
 /** Improves the first layout one cost at a time: tries the lower bound, then one less than found. */
 function planOf(material: Material, steps: number): Work {
   const fills = fillsOf(material);
-  const search = new Search(material, fills);
+  const search = new ByLot(material, fills);
   const all = { short: material.pieces.length, bought: material.pieces.length };
   let layout = firstLayout(material, coverBounds(material, fills, all).short);
   let limits: Cost = { short: Infinity, bought: Infinity, opened: Infinity, waste: Infinity };

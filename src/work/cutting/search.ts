@@ -41,12 +41,12 @@ export class Search {
   }
 
   /** A layout within `limits` in every cost; `spent` when the steps run out. */
-  within(limits: Cost, steps: number): Found {
+  within(limits: Cost, steps: number, fewRounds = false): Found {
     this.limits = limits;
     this.steps = steps;
     // Fullest filling everywhere first, then a few deviations, more, and finally all: this leaves a bad start early.
     const few = this.material.pieces.length <= 15;
-    for (const turns of few ? [0, 2, Infinity] : [0, 1, 2, 4, 8, 16, Infinity]) {
+    for (const turns of fewRounds ? [0, 2] : few ? [0, 2, Infinity] : [0, 1, 2, 4, 8, 16, Infinity]) {
       this.begin();
       this.turns = turns;
       this.many = fewFillings * (turns + 1);
