@@ -10,11 +10,11 @@ const fewFillings = 200;
 export type Found = Layout | 'none' | 'spent';
 
 export class Search {
-  private readonly material: Material;
+  protected readonly material: Material;
   private readonly groups: readonly Group[];
   private readonly stocks: readonly Stock[];
-  private limits: Cost = { short: 0, bought: 0, opened: 0, waste: 0 };
-  private steps = 0;
+  protected limits: Cost = { short: 0, bought: 0, opened: 0, waste: 0 };
+  protected steps = 0;
   /** Pieces per group still to cut. */
   private open: number[] = [];
   /** Unused spools per stock. */
@@ -40,13 +40,19 @@ export class Search {
     this.stocks = stocksOf(material, fills);
   }
 
+  /** Whether there is too little cord for any layout within `limits`. */
+  hopeless(limits: Cost): boolean {
+    this.limits = limits;
+    this.begin();
+    return this.lack() === 'hopeless';
+  }
+
   /** A layout within `limits` in every cost; `spent` when the steps run out. */
-  within(limits: Cost, steps: number, fewRounds = false): Found {
+  within(limits: Cost, steps: number, most = Infinity): Found {
     this.limits = limits;
     this.steps = steps;
     // Fullest filling everywhere first, then a few deviations, more, and finally all: this leaves a bad start early.
-    const few = this.material.pieces.length <= 15;
-    for (const turns of fewRounds ? [0, 2] : few ? [0, 2, Infinity] : [0, 1, 2, 4, 8, 16, Infinity]) {
+    for (const turns of [0, 1, 2, 4, 8, 16, Infinity].filter((each) => each <= most)) {
       this.begin();
       this.turns = turns;
       this.many = fewFillings * (turns + 1);
