@@ -4,8 +4,8 @@ import type { Cost, Layout, Spool } from './layout.ts';
 import { totalOf, type Material } from './material.ts';
 import { Search, type Found } from './search.ts';
 
-/** More orders have too many sets. */
-const fewOrders = 16;
+/** More orders have too many sets, more pieces too many fillings. */
+const few = { orders: 14, pieces: 40 };
 
 /** A set of orders on the fewest whole spools of a lot. */
 interface Packing {
@@ -38,9 +38,10 @@ export class ByLot extends Search {
 
   override within(limits: Cost, steps: number): Found {
     const { batches, pieces, lots } = this.material;
-    const few = batches.length < pieces.length && batches.length <= fewOrders && limits.waste === Infinity;
-    const found = super.within(limits, steps, few ? 2 : Infinity);
-    if (found !== 'spent' || !few) return found;
+    const small = batches.length <= few.orders && pieces.length <= few.pieces;
+    const splits = small && batches.length < pieces.length && limits.waste === Infinity;
+    const found = super.within(limits, steps, splits ? 2 : Infinity);
+    if (found !== 'spent' || !splits) return found;
     const left = { shelf: limits.opened, bought: limits.bought };
     const all = 2 ** batches.length - 1;
     const layout = this.choose({ lot: lots - 1, open: all, taken: 0, passed: 0, left });

@@ -1,7 +1,7 @@
 /** How far pieces fill a spool. */
 import type { Material } from './material.ts';
 
-/** For each reachable sum up to `longest`, the last piece used; -1 where no pieces add up to it. */
+/** The last piece of each sum up to `longest`, or -1 where no pieces add up to it. */
 export function sumsOf(lengths: readonly number[], longest: number): Int32Array {
   const last = new Int32Array(longest + 1).fill(-1);
   let reached = 0;
@@ -21,7 +21,7 @@ export function fullest(last: Int32Array, length: number): number {
   return sum;
 }
 
-/** Most length cut from each kind of spool if it could pick from all pieces. */
+/** Most length that pieces take of each kind. */
 export function fillsOf({ kinds, pieces }: Material): number[] {
   const longest = Math.max(0, ...kinds.map(({ length }) => length));
   const last = sumsOf(

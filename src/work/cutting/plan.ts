@@ -1,4 +1,4 @@
-/** The cutting plan: which piece comes from which spool, what is left, what to buy, and whether it is proven best. */
+/** The cutting plan: which piece comes from which spool, and whether a better plan can be. */
 import { firstFrom, pick } from '../../units/pick.ts';
 import { ByLot } from './by-lot.ts';
 import { fillsOf } from './cover.ts';
@@ -12,9 +12,9 @@ import type { CutPutUp, CuttingPlan, CuttingTask, MaterialPlan, ShortOrder } fro
 const usualSteps = 10_000_000;
 
 /**
- * Plans all cuts. A piece is one unbroken length; all pieces of one order, color and ply come from one dye lot, or none is cut. In this
- * order it minimizes pieces short, spools bought, shelf spools opened, and waste; remnants are free. Input order and clock do not matter.
- * @throws RangeError on a length or count that is not whole, or an id used twice
+ * Plans all cuts: fewest pieces short, then spools bought, then shelf spools opened, then least waste; remnants are free. Pieces of one
+ * order, color and ply come from one dye lot, or none is cut. Input order and clock change nothing.
+ * @throws RangeError as `checkTask`
  */
 export function planCuts(task: CuttingTask): CuttingPlan {
   checkTask(task);
@@ -48,14 +48,13 @@ export function allCut(task: CuttingTask, steps: number): boolean {
 
 const noLimits: Cost = { short: Infinity, bought: Infinity, opened: Infinity, waste: Infinity };
 
-/** A layout, and a lower bound for each of its costs. */
 interface Work {
   readonly layout: Layout;
   readonly bounds: Cost;
   readonly used: number;
 }
 
-/** Improves the first layout one cost at a time: tries the lower bound, then one less than found. */
+/** Improves one cost at a time: tries its lower bound, then one less than found. */
 function planOf(material: Material, steps: number): Work {
   const search = new ByLot(material, fillsOf(material));
   let limits = noLimits;
@@ -66,7 +65,7 @@ function planOf(material: Material, steps: number): Work {
   let left = steps;
   for (const part of ['short', 'bought', 'opened', 'waste'] as const) {
     const value = (): number => costOf(material, layout)[part];
-    // Bounds between zero and some waste are not worth computing.
+    // Each eighth of waste tried would cost too much.
     if (part !== 'waste') bounds[part] = least(part);
     let next = bounds[part];
     while (bounds[part] < value()) {

@@ -1,4 +1,4 @@
-/** Searches for a layout within limits, spool by spool: finds one, or proves there is none. */
+/** Finds a layout within limits, spool by spool, or proves there is none. */
 import { pick, upTo } from '../../units/pick.ts';
 import { groupsOf, stocksOf, type Filling, type Group, type Stock } from './alike.ts';
 import { wasteOf, type Cost, type Layout } from './layout.ts';
@@ -15,7 +15,7 @@ export class Search {
   private readonly stocks: readonly Stock[];
   protected limits: Cost = { short: 0, bought: 0, opened: 0, waste: 0 };
   protected steps = 0;
-  /** Pieces per group still to cut. */
+  /** Pieces per group to cut. */
   private open: number[] = [];
   /** Unused spools per stock. */
   private stockLeft: number[] = [];
@@ -23,15 +23,14 @@ export class Search {
   private lotOf: number[] = [];
   private cut: Filling[] = [];
   private now = { short: 0, bought: 0, opened: 0, waste: 0 };
-  /** Whether every remaining single-piece order must be cut. */
+  /** Whether all open single-piece orders must be cut. */
   private keeps = false;
-  /** Whether the search has skipped nothing so far; only then does failure prove there is no layout. */
+  /** Whether nothing was skipped: only then failure is proof. */
   private whole = true;
-  /** Deviations left from the fullest filling: the second best costs one, the third two. */
+  /** Turns left: the second fullest filling costs one, the third two. */
   private turns = 0;
-  /** Fillings tried per spool. */
   private many = 0;
-  /** States that led nowhere, with the least waste seen there. */
+  /** Least waste of states that led nowhere. */
   private readonly dead = new Map<string, number>();
 
   constructor(material: Material, fills: readonly number[]) {
@@ -40,25 +39,24 @@ export class Search {
     this.stocks = stocksOf(material, fills);
   }
 
-  /** Whether there is too little cord for any layout within `limits`. */
+  /** Whether cord is too short for any layout within `limits`. */
   hopeless(limits: Cost): boolean {
     this.limits = limits;
     this.begin();
     return this.lack() === 'hopeless';
   }
 
-  /** A layout within `limits` in every cost; `spent` when the steps run out. */
+  /** A layout within `limits`; `spent` when the steps run out. */
   within(limits: Cost, steps: number, most = Infinity): Found {
     this.limits = limits;
     this.steps = steps;
-    // Fullest filling everywhere first, then a few deviations, more, and finally all: this leaves a bad start early.
+    // From the fullest fillings only to all of them: this leaves a bad start early.
     for (const turns of [0, 1, 2, 4, 8, 16, Infinity].filter((each) => each <= most)) {
       this.begin();
       this.turns = turns;
       this.many = fewFillings * (turns + 1);
       if (this.next()) return this.layout();
       if (this.whole) return 'none';
-      if (this.steps <= 0) break;
     }
     return 'spent';
   }
@@ -79,7 +77,7 @@ export class Search {
     return Math.max(0, this.steps);
   }
 
-  /** Whether waste matters. If not, fuller is never worse and the longest pieces stay short first. */
+  /** Whether waste matters; if not, fuller is never worse. */
   private get counts(): boolean {
     return this.limits.waste < Infinity;
   }
@@ -104,13 +102,13 @@ export class Search {
     return found;
   }
 
-  /** How many more spools of each origin may be opened. */
+  /** Spools we may still open. */
   private more(): Record<Stock['origin'], number> {
     const { limits, now } = this;
     return { remnant: Infinity, shelf: limits.opened - now.opened, bought: limits.bought - now.bought };
   }
 
-  /** Whether the remaining pieces fit the remaining cord: all, only without the longest that may stay short, or not at all. */
+  /** Whether cord lacks for the open pieces: for none, some, or more than may stay short. */
   private lack(): 'none' | 'some' | 'hopeless' {
     const { limits, now } = this;
     const more = this.more();
@@ -132,7 +130,7 @@ export class Search {
     return need <= 0 ? 'some' : 'hopeless';
   }
 
-  /** Whether each started order still finds its remaining cord in its lot. */
+  /** Whether each lot has cord for the orders begun in it. */
   private begunFit(): boolean {
     const need = new Map<number, number>();
     this.open.forEach((count, g) => {
@@ -140,15 +138,15 @@ export class Search {
       const lot = batch < 0 ? -1 : pick(this.lotOf, batch);
       if (lot >= 0 && count > 0) need.set(lot, (need.get(lot) ?? 0) + count * length);
     });
+    const more = this.more();
     this.stocks.forEach(({ origin, fill, lot }, s) => {
       const left = need.get(lot);
-      if (left !== undefined)
-        need.set(lot, left - Math.min(this.more()[origin], pick(this.stockLeft, s)) * fill);
+      if (left !== undefined) need.set(lot, left - Math.min(more[origin], pick(this.stockLeft, s)) * fill);
     });
     return [...need.values()].every((left) => left <= 0);
   }
 
-  /** Leaves the piece and its whole order uncut. */
+  /** Leaves the piece's order uncut. */
   private leave(leader: number): boolean {
     const { batch } = pick(this.groups, leader);
     if (batch < 0 ? this.keeps : pick(this.lotOf, batch) >= 0) return false;
@@ -168,7 +166,7 @@ export class Search {
     return false;
   }
 
-  /** Cuts the piece from each possible spool, fullest filling first. */
+  /** Tries each spool for the piece, fullest filling first. */
   private place(leader: number): boolean {
     const { batch } = pick(this.groups, leader);
     const keeps = this.keeps;
@@ -187,7 +185,7 @@ export class Search {
     return found;
   }
 
-  /** Length wasted compared to the best possible filling. */
+  /** Less than the best filling, by length. */
   private lost({ stock, free }: Filling): number {
     const { length, fill } = pick(this.stocks, stock);
     return free - length + fill;
@@ -197,7 +195,6 @@ export class Search {
     return this.counts ? wasteOf(free, this.material.usable) : 0;
   }
 
-  /** Cuts a spool and continues; undoes the cut if that leads nowhere. */
   private cutFrom(filling: Filling): boolean {
     const { stock, counts } = filling;
     const { origin, lot } = pick(this.stocks, stock);
@@ -212,23 +209,21 @@ export class Search {
       bound.push(batch);
     }
     this.stockLeft[stock] = pick(this.stockLeft, stock) - 1;
-    const add = (sign: number): void => {
-      if (origin === 'bought') this.now.bought += sign;
-      if (origin === 'shelf') this.now.opened += sign;
-      this.now.waste += sign * waste;
-    };
-    add(1);
+    const before = this.now;
+    const bought = before.bought + Number(origin === 'bought');
+    const opened = before.opened + Number(origin === 'shelf');
+    this.now = { ...before, bought, opened, waste: before.waste + waste };
     this.cut.push(filling);
     if (this.next()) return true;
     this.cut.pop();
-    add(-1);
+    this.now = before;
     this.stockLeft[stock] = pick(this.stockLeft, stock) + 1;
     for (const [g, count] of counts) this.open[g] = pick(this.open, g) + count;
     for (const batch of bound) this.lotOf[batch] = -1;
     return false;
   }
 
-  /** Ways to cut a spool that include one piece of the leader's group. */
+  /** Ways to cut a spool with a piece of the leader's group. */
   private fillings(leader: number, stock: number): Filling[] {
     const { origin, length, lot, fill } = pick(this.stocks, stock);
     const none = pick(this.stockLeft, stock) === 0 || this.more()[origin] <= 0;
@@ -272,7 +267,7 @@ export class Search {
     return found;
   }
 
-  /** Whether a single-piece order still fits, or a longer one fits in place of another. */
+  /** Whether one more single-piece order fits, or a longer one for a shorter. */
   private dominated(
     chosen: readonly number[],
     free: number,
