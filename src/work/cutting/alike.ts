@@ -3,7 +3,7 @@ import { pick } from '../../units/pick.ts';
 import type { Material } from './material.ts';
 import type { Origin } from './types.ts';
 
-/** Pieces of one length, of one order if it has several. */
+/** Pieces of one length, and order if it has several. */
 export interface Group {
   readonly length: number;
   /** -1 for orders of one piece. */

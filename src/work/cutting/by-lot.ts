@@ -1,4 +1,4 @@
-/** Searches lot by lot which orders are cut from it: proves plans of few orders, some of several pieces. */
+/** Searches lot by lot which orders it gets: proves plans of few orders. */
 import { pick, upTo } from '../../units/pick.ts';
 import type { Cost, Layout, Spool } from './layout.ts';
 import { totalOf, type Material } from './material.ts';
@@ -7,13 +7,13 @@ import { Search, type Found } from './search.ts';
 /** More orders have too many sets, more pieces too many fillings. */
 const few = { orders: 14, pieces: 40 };
 
-/** A set of orders on the fewest whole spools of a lot. */
+/** Orders on the fewest whole spools of a lot. */
 interface Packing {
   readonly whole: number;
   readonly spools: readonly Spool[];
 }
 
-/** Each set of orders is a number, one bit an order. */
+/** Sets of orders are numbers, one bit an order. */
 interface Choice {
   readonly lot: number;
   /** Orders to take or pass over. */
@@ -24,7 +24,7 @@ interface Choice {
   readonly left: { readonly shelf: number; readonly bought: number };
 }
 
-/** A search that takes one lot after the other where there are few orders. */
+/** Searches lot by lot where orders of several pieces are few. */
 export class ByLot extends Search {
   /** Batches, most cord first. */
   private readonly orders: readonly number[];
@@ -48,7 +48,7 @@ export class ByLot extends Search {
     return layout ?? (this.steps > 0 ? 'none' : 'spent');
   }
 
-  /** Takes the next order or passes it over; what every lot passes over stays short. */
+  /** Takes the next order or passes it over; passed by all it stays short. */
   private choose(choice: Choice): Layout | undefined {
     const { lot, open, taken, passed, left } = choice;
     if (lot < 0) return this.onlyShort(open);
@@ -89,7 +89,7 @@ export class ByLot extends Search {
       .sort((a, b) => a - b);
   }
 
-  /** Least cord for a set of orders, with the longest pieces short. */
+  /** Cord for orders, with the longest pieces short. */
   private need(set: number): number {
     const cut = this.piecesOf(set).slice(this.limits.short);
     return cut.reduce((sum, piece) => sum + pick(this.material.pieces, piece).length, 0);

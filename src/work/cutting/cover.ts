@@ -1,7 +1,7 @@
 /** How far pieces fill a spool. */
 import type { Material } from './material.ts';
 
-/** The last piece of each sum up to `longest`, or -1 where no pieces add up to it. */
+/** The last piece of each sum up to `longest`; -1 where none adds up. */
 export function sumsOf(lengths: readonly number[], longest: number): Int32Array {
   const last = new Int32Array(longest + 1).fill(-1);
   let reached = 0;

@@ -3,7 +3,7 @@ import { byText } from '../../units/by-text.ts';
 import { pick } from '../../units/pick.ts';
 import type { CuttingTask, Eighths, Origin, Piece } from './types.ts';
 
-/** All pieces of one order: from one dye lot, or short. */
+/** One order: all from one dye lot, or short. */
 export interface Batch {
   readonly order: string;
   /** Indexes in `Material.pieces`. */
@@ -34,7 +34,7 @@ export interface Material {
   readonly usable: Eighths;
 }
 
-/** Lot name of everything bought. */
+/** Lot of all we buy. */
 export const newLot = 'new';
 
 const key = ({ color, ply }: { color: string; ply: number }): string => `${color}\n${ply}`;
@@ -95,7 +95,7 @@ function kindsOf({ onHand, buyable }: CuttingTask, own: Own): Kind[] {
     .sort((a, b) => rank[a.origin] - rank[b.origin] || b.length - a.length || byText(a.id, b.id));
 }
 
-/** Total length of a batch. */
+/** Cord of a batch. */
 export function totalOf(material: Material, batch: number): number {
   return pick(material.batches, batch).pieces.reduce(
     (sum, piece) => sum + pick(material.pieces, piece).length,

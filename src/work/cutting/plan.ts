@@ -8,7 +8,7 @@ import { firstLayout } from './start.ts';
 import { checkTask } from './task.ts';
 import type { CutPutUp, CuttingPlan, CuttingTask, MaterialPlan, ShortOrder } from './types.ts';
 
-/** Default step limit, about a second of work. */
+/** About a second of work at most. */
 const usualSteps = 10_000_000;
 
 /**
@@ -54,7 +54,7 @@ interface Work {
   readonly used: number;
 }
 
-/** Improves one cost at a time: tries its lower bound, then one less than found. */
+/** Improves cost by cost: tries the bound, then one less than found. */
 function planOf(material: Material, steps: number): Work {
   const search = new ByLot(material, fillsOf(material));
   let limits = noLimits;

@@ -19,7 +19,7 @@ export class Search {
   private open: number[] = [];
   /** Unused spools per stock. */
   private stockLeft: number[] = [];
-  /** Lot of each batch, -1 for none yet. */
+  /** -1 for none yet. */
   private lotOf: number[] = [];
   private cut: Filling[] = [];
   private now = { short: 0, bought: 0, opened: 0, waste: 0 };
@@ -39,7 +39,7 @@ export class Search {
     this.stocks = stocksOf(material, fills);
   }
 
-  /** Whether cord is too short for any layout within `limits`. */
+  /** Whether cord lacks for any layout. */
   hopeless(limits: Cost): boolean {
     this.limits = limits;
     this.begin();
@@ -72,7 +72,6 @@ export class Search {
     this.dead.clear();
   }
 
-  /** Steps left. */
   get left(): number {
     return Math.max(0, this.steps);
   }
@@ -82,7 +81,7 @@ export class Search {
     return this.limits.waste < Infinity;
   }
 
-  /** Continues with the longest remaining piece. */
+  /** Goes on with the longest open piece. */
   private next(): boolean {
     if ((this.steps -= 20 + this.groups.length) <= 0) {
       this.whole = false;
@@ -108,7 +107,7 @@ export class Search {
     return { remnant: Infinity, shelf: limits.opened - now.opened, bought: limits.bought - now.bought };
   }
 
-  /** Whether cord lacks for the open pieces: for none, some, or more than may stay short. */
+  /** How many open pieces lack cord; hopeless if more than may. */
   private lack(): 'none' | 'some' | 'hopeless' {
     const { limits, now } = this;
     const more = this.more();
@@ -223,7 +222,7 @@ export class Search {
     return false;
   }
 
-  /** Ways to cut a spool with a piece of the leader's group. */
+  /** Ways to cut a spool, with a leader's piece. */
   private fillings(leader: number, stock: number): Filling[] {
     const { origin, length, lot, fill } = pick(this.stocks, stock);
     const none = pick(this.stockLeft, stock) === 0 || this.more()[origin] <= 0;

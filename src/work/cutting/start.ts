@@ -31,7 +31,7 @@ function inserted(material: Material, { spools }: Layout, which: (batch: number)
   );
 }
 
-/** Orders of several pieces, then all but the longest `short` others, spool by spool. */
+/** Orders of several pieces, then others, spool by spool. */
 function filled(material: Material, short: number): Layout {
   const several = inserted(material, { spools: [], short: [] }, (batch) => !isSingle(material, batch));
   const spools = [...several.spools];
@@ -89,7 +89,7 @@ function withBatch(
     touched.push(spool);
   }
   const room = Math.min(...touched.map(({ free }) => free));
-  // An open spool should end nearly empty, a new one should keep much.
+  // Fill begun spools, keep much of new ones.
   const waste = spools.length > layout.spools.length ? -room : room;
   return { layout: { ...layout, spools }, cost: { ...costOf(material, { ...layout, spools }), waste } };
 }
@@ -106,7 +106,6 @@ function begin(
       lotNumber === lot && whole >= length && spools.filter((spool) => spool.kind === kind).length < count
     );
   });
-  // Kinds are sorted that way.
   const kind = fitting.filter((each) => pick(kinds, each).origin === 'remnant').at(-1) ?? fitting[0];
   return kind === undefined ? undefined : { kind, pieces: [], free: pick(kinds, kind).length };
 }

@@ -3,7 +3,7 @@
 /** Whole eighths of an inch, so sums are exact. */
 export type Eighths = number;
 
-/** Cord of one order; each piece is one unbroken length. */
+/** Cord of one order, each piece unbroken. */
 export interface Cut {
   readonly id: string;
   readonly order: string;
@@ -49,7 +49,7 @@ export type Origin = 'remnant' | 'shelf' | 'bought';
 /** One spool that is cut. */
 export interface CutPutUp {
   readonly id: string;
-  /** Which of `count` equal ones, from 1. */
+  /** Of equal ones, from 1. */
   readonly copy: number;
   readonly origin: Origin;
   /** "new" when bought. */
@@ -65,13 +65,13 @@ export interface CutPutUp {
 
 export interface Piece {
   readonly cut: string;
-  /** Which of the cut's quantity, from 1. */
+  /** Of the cut's quantity, from 1. */
   readonly number: number;
   readonly order: string;
   readonly length: Eighths;
 }
 
-/** The value found and the least there can be; equal means proven. */
+/** Found, and least there can be; equal means proven. */
 export interface Proven {
   readonly value: number;
   readonly bound: number;
@@ -82,7 +82,7 @@ export interface Score {
   readonly short: Proven;
   /** Least of plans with no more pieces short. */
   readonly bought: Proven;
-  /** Whole shelf spools; least of plans with no more short or bought. */
+  /** Whole shelf spools; least with no more bought either. */
   readonly opened: Proven;
   /** Bound 0 unless more is proven. */
   readonly waste: Proven;
@@ -112,7 +112,7 @@ export interface MaterialPlan {
 export interface CuttingPlan {
   readonly materials: readonly MaterialPlan[];
   readonly proven: boolean;
-  /** Spools opened or bought that may be more than needed, at most. */
+  /** At most so many spools too many. */
   readonly gap: number;
   readonly stepsUsed: number;
 }
