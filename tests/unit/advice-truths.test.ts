@@ -1,4 +1,4 @@
-/** What an advice says must be so: nothing earned that is had, nothing measured that was computed, no length nobody ties. */
+/** What an advice says is true. */
 import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import type { Clearance } from '../../src/cinch/candidate.ts';

@@ -1,4 +1,4 @@
-/** An order asked for one question at a time: what comes next, what an answer does, and what is written. */
+/** `new`: which question comes next, what an answer does, what is written. */
 import { describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import {
@@ -13,7 +13,7 @@ import {
 
 const buckles = ['plain 3', 'old square 4'];
 
-/** What is told after answers in the order of the questions. */
+/** Answers in the order of the questions. */
 function after(...lines: string[]): Told {
   return lines.reduce((told, line) => {
     const next = answer(told, nextQuestion(told)!, { line, buckles });
@@ -22,7 +22,6 @@ function after(...lines: string[]): Told {
   }, nothingTold);
 }
 
-/** The same for one question, whenever it comes. */
 function answered(id: QuestionId, line: string, told = nothingTold): unknown {
   const next = answer(told, id, { line, buckles });
   return next.ok ? next.told.tree : next.problems.map(({ found, expected, hint }) => [found, expected, hint]);

@@ -1,4 +1,4 @@
-/** The command line of `backlog`, and the line that says how far it is. */
+/** The command line of `backlog` and its progress line. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';

@@ -1,4 +1,4 @@
-/** What `backlog` reads: folders, links, patterns, pipes, lines of JSON, and bytes that are none of it. */
+/** What `backlog` reads, and what it refuses. */
 import fs from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
@@ -17,7 +17,6 @@ afterAll(() => {
 
 type Row = Record<string, string | number | null>;
 
-/** Rows of a run, and how it ended. */
 async function rowsOf(
   args: readonly string[],
   stdin?: string | Buffer,
@@ -115,7 +114,7 @@ test('a folder that is named and cannot be read costs its own row only, like one
   put('good.yaml', orderText(1));
   const real = fs.readdirSync;
   const spy = vi.spyOn(fs, 'readdirSync').mockImplementation(((folder: string) => {
-    // What the system says to whoever may not look in; the one who runs the tests may be allowed everything.
+    // Access is refused by hand: whoever runs the tests may be root.
     if (folder === path.join(home, 'shut'))
       throw Object.assign(new Error('EACCES'), { code: 'EACCES', syscall: 'scandir' });
     return real(folder);

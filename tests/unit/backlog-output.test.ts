@@ -1,4 +1,4 @@
-/** What `backlog` writes: the same rows in every format, and nothing in them that does harm. */
+/** `backlog` writes the same harmless rows in every format. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { parse } from 'csv-parse/sync';
@@ -131,7 +131,7 @@ interface Sized {
   [key: string]: unknown;
 }
 
-/** What `size --format json` says, cut down to a row: the first spec beside the order. */
+/** What `size --format json` says, cut down to a row. */
 function rowFrom({ specs = [], ask: [next] = [], ...order }: Sized): Row {
   const ask = next === undefined ? null : `${next.input}: ${next.how}`;
   return { ...order, ...specs[0], ask };
@@ -142,7 +142,7 @@ test('the row says what `size` says of the same order', async () => {
     .readdirSync(path.join(repo, 'examples/orders'))
     .map((name) => `examples/orders/${name}`)
     .sort();
-  // Less and less room behind the elbow: from good over tight to none.
+  // Less and less elbow room: from good over tight to none.
   const stdin = Array.from(
     { length: 30 },
     (_, i) =>

@@ -1,4 +1,4 @@
-/** An order on every line, as programs of all kinds write it: whatever stands around the lines, `size` and `backlog` read the same. */
+/** `size` and `backlog` read one order per line, whatever program wrote it. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';

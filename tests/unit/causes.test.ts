@@ -1,4 +1,4 @@
-/** Likely causes of trouble, at their bounds and beside them; the bounds grow with the horse. */
+/** Likely causes of trouble at their bounds, which grow with the horse. */
 import { describe, expect, test } from 'vitest';
 import { causesOf, causesUnlaid } from '../../src/advice/causes.ts';
 import type { Judged } from '../../src/advice/judge.ts';
@@ -20,11 +20,10 @@ interface Given {
   candidate?: object;
   clearance?: object;
   age?: number;
-  /** Nobody named the style. */
   unsaid?: true;
 }
 
-/** What is said of one trouble on a small horse, of a cinch that is fine but for what is changed. */
+/** What is said of one trouble on a small horse. */
 function said({ trouble, facts, candidate, clearance, age, unsaid }: Given): string {
   const laid = {
     style: 'straight',
@@ -96,7 +95,7 @@ test('a rub of the buckle: too low first, then too near', () => {
   expect(rub({ buckleAboveElbow: -0.45 })).toBe(
     'yes: the buckle sits 1/2 in below the point of the elbow; a longer cinch lifts it',
   );
-  // Against muscle half an inch is wanted, and 0.4 in on so small a horse.
+  // Muscle asks for half an inch, 0.4 in on so small a horse.
   const frame = (inches: number): string => rub({ buckleAboveElbow: aim, frameClearance: { inches } });
   expect(frame(0.4 - HAIR)).toMatch(
     /^yes: the buckle's frame stays only 3\/8 in off the elbow; use a smaller buckle/,
@@ -132,7 +131,6 @@ test('a saddle that rolls in a cinch of which nobody named the style: a guess ex
 
 test('a saddle that creeps or slips: where the ring hangs', () => {
   const at = (trouble: Trouble, x: number): string => said({ trouble, facts: { ring: { x } } });
-  // An inch behind it stands on the same screen.
   expect(at('creeps-forward', -slant)).toMatch(/^no: the ring is not far behind the groove/);
   expect(at('creeps-forward', -slant - HAIR)).toMatch(/^yes: the ring hangs .* behind the groove/);
   expect(at('creeps-forward', slant + 1)).toMatch(/^no: /);

@@ -1,4 +1,4 @@
-/** Buckles nobody named: what is taken for them is not blamed, and refuses nothing that another would pass. And an empty wish is none. */
+/** A buckle we filled in is not blamed and refuses nothing another buckle passes. */
 import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
@@ -133,7 +133,7 @@ describe('a cinch in use whose buckle nobody named', () => {
   test('is refused all the same by what no buckle changes', () => {
     expect(inUse(only(low, tall({})), { length: 40 }).checked.map(standingOf)).toEqual(['refused']);
     expect(inUse(defaultShop, { strands: 31 }).checked.map(standingOf)).toEqual(['refused']);
-    // Then nothing hangs on the buckle, though so tall a one would hang too low.
+    // Too tall a buckle would hang too low.
     const taller = only(low, tall({ frameHeight: 17 }));
     const [long] = inUse(taller, { length: 40 }).checked;
     expect(long!.judged!.findings.filter(({ judgement }) => judgement === 'cannot-tell')).toEqual([]);

@@ -1,4 +1,4 @@
-/** `ask` on the command line: exit codes, whom a message goes to, and that no customer learns of another. */
+/** `ask`: exit codes, recipients, and no customer learns of another. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';

@@ -1,4 +1,4 @@
-/** `check` at its edges: what is judged, and the exit code that follows. */
+/** `check`: what is judged, and the exit code. */
 import { describe, expect, test } from 'vitest';
 import { run } from '../support/run-cli.ts';
 

@@ -1,4 +1,4 @@
-/** `learn` on the command line: what is written, what is kept, what is refused, and what sizing then says. */
+/** `learn`: what is written, kept and refused, and what `size` then says. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -52,7 +52,7 @@ test('a new shop file has the numbers and keeps all else, comments too; sizing s
   expect(stdout.replace(/\s+/g, ' ')).toContain('from 88 outcomes of this shop through 2026-11-20');
 });
 
-/** A shop whose cinches rub up to about 1.7 in, invented; written out, not drawn, so that the reader can count. */
+/** Invented: cinches rub up to about 1.7 in. Written out so that a reader can count. */
 const rubbing = [
   'height,heart-girth,elbow-room,rigging,ring-to-ring,style,strands,length,days,result',
   ...[23, 23, 23, 21, 21, 21, 21, 19, 19, 19, 19, 17, 17].map(
@@ -103,7 +103,7 @@ describe('the answers follow what was learned', () => {
     expect(stdout.replace(/\s+/g, ' ')).toContain('which the shop set,');
   });
 
-  /** Under buckles close to the elbow line: what rubs is the frame. */
+  /** Buckles close to the elbow line: the frame rubs. */
   const frames = '15.1 hh,72 in,1.3 in,7/8,40 in,straight,13,24 in,60,buckle-rub\n'.repeat(5);
 
   test.each([
@@ -147,7 +147,7 @@ test('in place only when asked, with its comments', async () => {
 test('without a shop file the blocks alone', async () => {
   const { stdout } = await learn('--write', 'blocks.yaml');
   const [, told = ''] = /Recommended: ([\d.]+) in\./.exec(stdout) ?? [];
-  // Every outcome that is about the elbow, good ones and rubs.
+  // Every outcome about the elbow.
   const rows = read('outcomes.csv').trim().split('\n').slice(1);
   const about = rows.filter((row) => /,(?:good|elbow-rub|buckle-rub)$/.test(row)).length;
   const lines = read('blocks.yaml').split('\n');
@@ -155,7 +155,7 @@ test('without a shop file the blocks alone', async () => {
   expect(lines).toEqual([
     '# Written by "cinchwright learn": these blocks go into a shop file.',
     'model:',
-    // Kept as far under the required clearance as by default, 1.25 k less 1.0 k (design 3.3).
+    // The floor stays 0.25 k below the required clearance (design 3.3).
     `  floor-clearance: ${String(Math.round(100 * (Number(told) - 0.25)) / 100)} in`,
     `  required-clearance: ${told} in`,
     '',
@@ -164,7 +164,7 @@ test('without a shop file the blocks alone', async () => {
     `  required-clearance: { outcomes: ${String(about)}, until: 2026-11-20, low: ${low!} in, high: ${high!} in }`,
     '',
   ]);
-  // The interval lies about the number, and within what was thought before: 1.25 in, give or take 0.2, that is 0.92 to 1.58 at 90 %.
+  // 1.25 in, give or take 0.2: 0.92 to 1.58 at 90 %.
   expect(Number(low)).toBeGreaterThan(1.25 - 1.6449 * 0.2);
   expect(Number(low)).toBeLessThan(Number(told));
   expect(Number(high)).toBeGreaterThan(Number(told));
@@ -186,7 +186,7 @@ test('a picture that is well formed and says nothing by color alone', async () =
   expect(svg).not.toMatch(/NaN|undefined|Infinity/);
 });
 
-/** The plot for expected and come is 300 wide from 500, 300 high from 74. */
+/** The plot is 300 wide from 500, 300 high from 74. */
 test('every dot of the picture lies in its plot, where nearly all rub, too', async () => {
   fs.writeFileSync(at('outcomes.csv'), rubbing);
   await learn('--picture', 'dots.svg');

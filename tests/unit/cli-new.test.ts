@@ -1,4 +1,4 @@
-/** `new` on a terminal: one question at a time, the answer so far, and nothing that was typed is lost. */
+/** `new` on a terminal: questions, the answer so far, and no typed text is lost. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';

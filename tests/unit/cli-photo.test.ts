@@ -1,4 +1,4 @@
-/** `photo`: the picture beside the order is opened, held against the block, and never looked for elsewhere. */
+/** `photo`: opens the picture beside the order and checks it against the block. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -22,7 +22,6 @@ const put = (name: string, content: string | Buffer): void => {
 };
 const photo = (...args: string[]) => run(['photo', ...args], { cwd: home });
 
-/** A picture of one color. */
 const picture = (width: number, height: number, orientation?: number): Promise<Buffer> => {
   const plain = sharp({ create: { width, height, channels: 3, background: '#806040' } });
   return (orientation === undefined ? plain : plain.withMetadata({ orientation })).jpeg().toBuffer();
@@ -205,7 +204,7 @@ describe('what a tape says', () => {
     ]);
   });
 
-  // The ring clicked a foot too far back: a mark that cannot be true must not hang the cinch further from the elbow.
+  // The ring clicked a foot too far back: a false mark must not hang the cinch further from the elbow.
   test('a ring far behind where its name says earns no wider cinch', async () => {
     const sized = async (text: string) => {
       put('orders/o.yaml', text);
@@ -222,7 +221,7 @@ describe('what a tape says', () => {
     expect(setBack.sd).toBeGreaterThan(2);
     expect(wrong.specs[0]!.strands).toBeLessThanOrEqual(right.specs[0]!.strands);
     expect(wrong.remarks.join(' ')).toContain("We used the name's, the more cautious");
-    // The same too far ahead is the more cautious of the two, and is used.
+    // Too far ahead is the more cautious, and is used.
     const ahead = await sized(example.replace('ring: [728, 549]', 'ring: [680, 549]'));
     expect(ahead.assumptions.find(({ input }) => input === 'ring set-back')!.value).toBeLessThan(0);
     expect(ahead.remarks.join(' ')).toContain("We used the photo's, the more cautious");

@@ -1,4 +1,4 @@
-/** The command line as a whole: screen, colors, errors nobody foresaw. */
+/** The command line as a whole: screen, colors, unforeseen errors. */
 import { describe, expect, test } from 'vitest';
 import packageJson from '../../package.json' with { type: 'json' };
 import { commandNames } from '../../src/cli/program.ts';
@@ -17,7 +17,6 @@ test.each(commandNames)('the help of %s fits a screen', async (name) => {
   const { stdout } = await run([name, '--help']);
   const lines = stdout.trimEnd().split('\n');
   expect(lines.filter((line) => line.length > 80)).toEqual([]);
-  // A picture has twenty options.
   expect(lines.length).toBeLessThanOrEqual(name === 'draw' ? 30 : 25);
 });
 

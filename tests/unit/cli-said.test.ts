@@ -1,4 +1,4 @@
-/** Orders said on the command line, kept as files, and changed for one run, by every command that takes them. */
+/** Orders typed on the command line: run, kept as files, changed for one run. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';

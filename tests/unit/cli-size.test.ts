@@ -1,4 +1,4 @@
-/** `size` at its edges: exit codes, options, where output goes. */
+/** `size`: exit codes, options, where output goes. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -7,7 +7,6 @@ import { run } from '../support/run-cli.ts';
 
 const order = (name: string, rest = ''): string =>
   `order: ${name}\nhorse: { heart-girth: 73 in }\nsaddle: { rigging: 7/8 }\n${rest}`;
-/** So little room behind the elbow that nothing can be tied. */
 const hopeless = 'order: none\nhorse: { heart-girth: 73 in, elbow-room: 1 in }\nsaddle: { rigging: full }\n';
 
 interface Results {

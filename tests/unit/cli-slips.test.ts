@@ -1,4 +1,4 @@
-/** What a slip on the command line is answered with: the exit code, what is wrong, and the nearest right word. */
+/** Slips on the command line: exit code, what is wrong, the nearest right word. */
 import { expect, test } from 'vitest';
 import { run } from '../support/run-cli.ts';
 import { wordsOf } from '../support/words-of.ts';

@@ -1,4 +1,4 @@
-/** What a clerk gets for every example order: the answer on line one, all on one screen; what a customer gets is short. */
+/** Example orders: clerks read the answer on line one, customers a short text. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -10,7 +10,7 @@ const examples = fs
   .readdirSync(path.join(repo, 'examples', 'orders'))
   .filter((name) => /^\d\d-.*\.yaml$/.test(name));
 
-/** One text an order; the caution is the last line of all of them. */
+/** One text per order; each ends with the caution. */
 const screensOf = (text: string): string[] => text.trimEnd().split('\n\n\n');
 
 describe.each(examples)('%s', (name) => {
@@ -20,7 +20,7 @@ describe.each(examples)('%s', (name) => {
     '%s: at most 24 lines of 80 columns, and the answer begins on the first',
     async (command) => {
       const { stdout } = await run([command, file]);
-      if (command === 'check' && stdout.trim() === '') return; // names no cinch
+      if (command === 'check' && stdout.trim() === '') return;
       expect(stdout.trimEnd().endsWith(shortCaution)).toBe(true);
       for (const screen of screensOf(stdout)) {
         if (screen.includes('could not be read')) continue;

@@ -1,4 +1,4 @@
-/** Girth, room, lines and slip: each fact from what the order says, with its spread and its basis. */
+/** Girth, room, lines and slip: value, spread and basis. */
 import { describe, expect, it, test } from 'vitest';
 import { centreLineOf, pushOf } from '../../src/horse/centre-line.ts';
 import { elbowLineOf } from '../../src/horse/elbow-line.ts';
@@ -29,7 +29,7 @@ describe('heart girth', () => {
   test('of a light horse from its height, with both spreads of the fit', () => {
     const found = girth({ height: 60 });
     expect(found.kind).toBe('assumed');
-    // The two spreads are independent: their squares add up (JCGM 100:2008, 5.1.2). 5.3 and 6.4 cm: src/numbers/girth-fit.ts.
+    // Independent spreads: squares add up (JCGM 100:2008, 5.1.2). 5.3 and 6.4 cm: src/numbers/girth-fit.ts.
     within(found.sd, Math.sqrt(5.3 * 5.3 + 6.4 * 6.4) / CM, 1e-12);
   });
 
@@ -43,7 +43,7 @@ describe('heart girth', () => {
     },
   );
 
-  // 1.104 x 60 in x 2.54 + 15.7 cm are 183.9496 cm, 72.42 in; 6 percent more at condition 8, 8 percent less at 1.
+  // 1.104 x 60 in x 2.54 + 15.7 cm is 183.9496 cm, 72.42 in; 6 percent more at condition 8, 8 less at 1.
   it.each([
     [8, 76.77],
     [5.5, 73.15],
@@ -204,7 +204,7 @@ describe('how much a saddle wants to slip (common practice, no source)', () => {
     ['average', orderOf({ horse: { barrel: 'average' } }), 0],
     ['low withers', orderOf({ horse: { withers: 'low' } }), 1],
     ['high withers', orderOf({ horse: { withers: 'high' } }), 0],
-    // 7 and more of 9 is fleshy: Henneke et al. 1983.
+    // Fleshy from 7 of 9: Henneke et al. 1983.
     ['score 7', orderOf({ horse: { condition: 7 } }), 1],
     ['score 6', orderOf({ horse: { condition: 6 } }), 0],
     ['roped from', orderOf({ use: 'roping' }), 1],

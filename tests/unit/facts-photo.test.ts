@@ -1,4 +1,4 @@
-/** What a photo changes about the facts, and what would make the next one surer. */
+/** How a photo changes the facts, and what would make the next one surer. */
 import { describe, expect, test } from 'vitest';
 import { barrelOf, withPhotoDepth } from '../../src/horse/barrel.ts';
 import { factsOf, type Facts } from '../../src/horse/facts.ts';
@@ -35,7 +35,7 @@ test('marks that only help cost no order: room and ring are read without them, t
 });
 
 describe('a ring seen on a photo', () => {
-  /** Worked out in each test: what is worked out while tests are collected is no test. */
+  /** Inside each test: work done at collection is no test. */
   const shownBy = (order = photographed()) => {
     const facts = factsOf(order, model);
     return { facts, seen: facts.photo!.seen };
@@ -162,7 +162,7 @@ describe('the reading of a photo', () => {
     const plain = solveEllipse(90, 0.78);
     expect(guess.ellipse).toEqual(plain);
     expect(guess.elbowStation).toBe(8.75);
-    // As wide as the ratio and the girth make it, each by its own spread: JCGM 100:2008, 5.1.2.
+    // Ratio and girth with their own spreads: JCGM 100:2008, 5.1.2.
     const byRatio = solveEllipse(90, 0.78 + 0.07).halfWidth - plain.halfWidth;
     const byGirth = solveEllipse(90.5, 0.78).halfWidth - plain.halfWidth;
     withinRelative(guess.halfWidthSd, Math.hypot(byRatio, byGirth), 1e-6);

@@ -1,4 +1,4 @@
-/** Nothing overflows at 31: forty rules, forty facts read, forty criteria and forty keys of a block are all taken. */
+/** Forty rules, facts, criteria or keys are taken: nothing overflows at 31. */
 import { expect, test } from 'vitest';
 import { judgeBy, type Judged } from '../../src/advice/judge.ts';
 import { rank, whyBefore } from '../../src/advice/rank.ts';
@@ -11,7 +11,6 @@ import { say } from '../../src/units/phrase.ts';
 
 const forty = Array.from({ length: 40 }, (_, i) => i);
 
-/** Each refuses one count of strands. */
 const fortyRules = forty.map((i) =>
   rule({
     id: `rule-${i}`,

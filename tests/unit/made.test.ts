@@ -1,4 +1,4 @@
-/** Make: of each style and strand count one cinch; its details are settled within it and decide nothing else. */
+/** One cinch for each style and strand count, with its details settled. */
 import { describe, expect, it, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
@@ -26,7 +26,8 @@ test('each style and strand count is told once', () => {
 });
 
 describe('lengths', () => {
-  // Rings 37 in apart leave a straight of 28 in 4 in of latigo each side; buckles of 24 in, with 6, would hang too low.
+  // Rings 37 in apart leave a straight of 28 in 4 in of latigo per side; with 24 in and 6 buckles hang too
+  // low.
   test('give up latigo to lift the buckle under a dropped rigging', () => {
     const text =
       'order: 1\nhorse: {heart-girth: 74 in, elbow-room: 4 in}\nsaddle: {rigging: 7/8, style: dropped, ring-to-ring: 37 in}\n';
@@ -48,7 +49,7 @@ describe('lengths', () => {
     for (const order of orders) {
       const { specs, facts } = sizeOrder(order, { ...defaultShop, lengths });
       for (const { candidate } of specs) {
-        // What is left of ring to ring, once the cord has given an inch, is two runs.
+        // Ring to ring less the cinch and an inch of give is two runs.
         const run = (facts.lengthNeed.ringToRing.value - candidate.length - 1) / 2;
         within(candidate.run, run, 1e-9);
         expect(run).toBeGreaterThanOrEqual(3);
@@ -62,7 +63,7 @@ describe('lengths', () => {
     expect(seen).toBeGreaterThan(400);
   });
 
-  // Rings 44 in apart leave 29 in a run of 7 in, and 26 in one of 8.5 in, which is more than is accepted.
+  // Rings 44 in apart leave 29 in runs of 7 in, and 26 in runs of 8.5 in, too long to accept.
   test('leave an accepted run before they are even', () => {
     const lengths = { min: 26, max: 29, step: 3 };
     const order = orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 44 } });
@@ -78,7 +79,7 @@ describe('lengths', () => {
       const runOf = (length: number) => (facts.lengthNeed.ringToRing.value - length - 1) / 2;
       for (const { candidate } of specs) {
         if (candidate.length % 2 === 0 || candidate.run < 4 || candidate.run > 8) continue;
-        // Both even neighbors on this buckle: out of the accepted run, or refused.
+        // Even neighbors on this buckle: run not accepted, or refused.
         for (const length of [candidate.length - 1, candidate.length + 1]) {
           if (runOf(length) < 4 || runOf(length) > 8) continue;
           const asked = { style: candidate.style, strands: candidate.strands, buckle: candidate.buckle.id };
@@ -104,7 +105,6 @@ describe('details never decide between kinds', () => {
   test('a buckle taken off the list leaves kinds that do not use it as they were, and in their order', () => {
     let left = 0;
     for (const drawn of orders.slice(0, cases(15, 40))) {
-      // The one ridden in now is laid with a buckle of the list.
       const order = { ...drawn, current: undefined };
       const full = sizeOrder(order, defaultShop);
       for (const { id } of defaultShop.buckles) {
@@ -122,9 +122,10 @@ describe('details never decide between kinds', () => {
 });
 
 describe('the buckle is live', () => {
-  // The ring hangs 4 - 2 in ahead, 22 in up: the center line leans 1/11. A cinch of 30 in, given 1 in, puts buckles 15.5 in less their
-  // frame up. There the frame of special 6, 3.5 in to each side, reaches 12.25 / 11 + 3.5 = 4.614 in forward, and the elbow line lies at
-  // 4 + 0.1 x (12.25 - 7) = 4.525 in. That of plain 4 reaches 12.5 / 11 + 2.375 = 3.511 in, and the line lies at 4.55 in.
+  // The ring is 4 - 2 in ahead, 22 in up: the center line leans 1/11. 30 in of cinch and 1 of give put
+  // buckles 15.5 in less their frame up. Special 6, 3.5 in per side, reaches 12.25 / 11 + 3.5 = 4.614 in
+  // forward; the elbow line is at 4 + 0.1 x (12.25 - 7) = 4.525 in. Plain 4 reaches 12.5 / 11 + 2.375 = 3.511
+  // in; the line is at 4.55 in.
   const order = orderOf({ horse: { elbowRoom: 4 }, saddle: { rigging: rigging('full'), ringToRing: 44 } });
   const on = (buckle: string) => {
     const asked = { style: 'low-flare', strands: 27, buckle, length: 30 } as const;

@@ -1,4 +1,4 @@
-/** What is said where nothing passes, of the shop, of the tape and of the length; and beside a cinch that was asked about. */
+/** What is said where no cinch passes, and beside a cinch asked about. */
 import { expect, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
@@ -17,7 +17,6 @@ import { orderOf, rigging } from '../support/orders.ts';
 const told = (advice: Advice): string =>
   sizeScreen([{ ok: true, file: 'a.yaml', advice, wants: undefined }], { units: 'in' });
 
-/** The average horse, for which much passes. */
 const usual = sizeOrder(orderOf(), shop);
 
 test('a shop whose buckles take none of its strand counts is told so, and the horse is not blamed', () => {
@@ -36,7 +35,7 @@ const room1 = (ringToRing: number) =>
   sizeOrder(orderOf({ horse: { elbowRoom: 1 }, saddle: { ringToRing } }), shop);
 
 test('where nothing passes the length nobody named is one that the shop ties', () => {
-  // By the rings 30 - 12 - 1 = 17 in and 70 - 12 - 1 = 57 in: neither is tied.
+  // The rings leave 30 - 12 - 1 = 17 in and 70 - 12 - 1 = 57 in: neither is tied.
   const { min, max } = shop.lengths;
   for (const [rings, tied] of [
     [30, min],
@@ -69,14 +68,14 @@ test('a length alone is that of the cinch that comes first, whatever its style',
 });
 
 test('buckles that hang too low ask for the tape from ring to ring again, and for the length where the shop ties none so long', () => {
-  // Ring to ring 30 less two runs of 6 and 1 of give is 17 in: a low edge far below the least, whatever the cinch.
+  // The rings leave 30 - 12 - 1 = 17 in: every buckle is far too low.
   const short = sizeOrder(orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 30 } }), shop);
   expect(new Set(short.refused.filter(({ strands }) => strands === 11).map(({ rule }) => rule))).toEqual(
     new Set(['buckle-height']),
   );
   expect(told(short)).toContain('Tape ring to ring again first');
   expect(wayOutText(short, 'in')).toBe('No ring position makes a cinch pass, either.');
-  // Ring to ring 44: 44 - 12 - 1 is 31 in.
+  // The rings leave 44 - 12 - 1 = 31 in.
   const pony = { ...shop, lengths: { min: 21, max: 24, step: 1 } };
   const long = sizeOrder(orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 44 } }), pony);
   expect(wayOutText(long, 'in')).toBe(
@@ -85,7 +84,7 @@ test('buckles that hang too low ask for the tape from ring to ring again, and fo
 });
 
 test('no cinch has a length below nothing', () => {
-  // Girth 48 less twice 20 is 8 in from ring to ring; two runs of 4 and the give of 1 are 9.
+  // 48 - 2 x 20 is 8 in from ring to ring; two runs of 4 and 1 of give are 9.
   const advice = sizeOrder(orderOf({ horse: { heartGirth: 48 }, saddle: { ringDrop: 20 } }), shop);
   expect(wayOutText(advice, 'in')).toBe(
     'Ring to ring leaves no room for a cinch and two latigos: tape it again.',
@@ -112,7 +111,7 @@ test('strands without a style are judged as a straight: a guess passes nothing',
     passes: false,
     filled: [{ part: 'style', taken: 'straight' }, {}, {}],
   });
-  // Without strands there is nothing to be too wide: the best there is.
+  // Without strands nothing is too wide: the best there is.
   expect(check({ length: 32 }).judged?.candidate.style).toBe(advice.specs[0]!.candidate.style);
 });
 
@@ -126,7 +125,7 @@ test.each(['full', '7/8', '3/4', 'center-fire'] as const)(
           const likely = (style: Style): number =>
             lay({ style, strands, layers, buckle, length: 32 }, side)!.clearance.likely;
           const straight = likely('straight');
-          // A chance that hangs on several spots is right to a point.
+          // A chance over several spots is right to a point.
           expect(likely('high-flare')).toBeGreaterThan(straight - 0.01);
           expect(likely('low-flare')).toBeGreaterThan(straight - 0.01);
         }
@@ -136,7 +135,7 @@ test.each(['full', '7/8', '3/4', 'center-fire'] as const)(
 );
 
 test('our pick is told beside a cinch of its style and strands when another length or buckle was named', () => {
-  // 19 strands, which more than one buckle takes.
+  // Several buckles take 19 strands.
   const about = { saddle: { rigging: rigging('7/8') } };
   const { style, strands, length, buckle } = sizeOrder(orderOf(about), shop).first!.candidate;
   const picked = (more: { length?: number; buckle?: string }): boolean =>

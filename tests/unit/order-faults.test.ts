@@ -1,4 +1,4 @@
-/** Orders with faults: where each is, what was found and expected, and which slip is likely. */
+/** Faults of orders: where, what was found and expected, the likely slip. */
 import { describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import type { Problem } from '../../src/yaml/problem.ts';

@@ -1,4 +1,4 @@
-/** The door for outcomes: YAML and CSV say the same, and every fault has its place. */
+/** Outcomes from YAML and CSV read the same, and faults have places. */
 import { describe, expect, test } from 'vitest';
 import { csvRows } from '../../src/order/csv-rows.ts';
 import { outcomeColumns } from '../../src/order/csv-outcomes.ts';
@@ -135,7 +135,7 @@ describe('faults of CSV', () => {
   });
 });
 
-/** RFC 4180, section 2; quotes in the wrong place as section 2.5 and 2.7 forbid them. */
+/** RFC 4180, section 2; misplaced quotes by 2.5 and 2.7. */
 describe('CSV by RFC 4180', () => {
   const texts = (text: string) => {
     const read = csvRows(text);

@@ -1,4 +1,4 @@
-/** The JSON Schemas for editors, the blank order, and that both say what the door takes. */
+/** The JSON Schemas and the blank order say what the door takes. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
@@ -33,7 +33,7 @@ const kindOf = (value: unknown): string[] => {
   return [value === null ? 'null' : typeof value];
 };
 
-/** As much of a JSON Schema validator as our schemas use, written apart from the door. */
+/** A small JSON Schema validator, written apart from the door. */
 function fits(schema: Schema, value: unknown): boolean {
   const types = schema.type === undefined ? kindOf(value) : [schema.type].flat();
   const plain =
@@ -75,7 +75,7 @@ const least = blankOrder()
   .replace('order:', 'order: 2417')
   .replace('height:', 'height: 15.1 hh')
   .replace('rigging:', 'rigging: 7/8');
-/** And with one "#" taken off every line. */
+/** One "#" off every line. */
 const filled = least.replace(/^#/gm, '');
 
 describe('the schemas', () => {
@@ -165,7 +165,7 @@ describe('the blank order', () => {
   });
   test('names every word of the lists', () => {
     const known = new Set(blankOrder().split(/[^\w-]+/));
-    // The words of the Henneke scale may stand for its scores.
+    // Henneke words may stand for scores.
     for (const { path, words = [] } of allKeys(orderKeys).filter(({ path }) => path[1] !== 'condition'))
       expect([path, words.filter((word) => !known.has(word))]).toEqual([path, []]);
   });

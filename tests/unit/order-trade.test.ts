@@ -1,4 +1,4 @@
-/** The second half of a shop file at the door: what is taken, what is left unsaid, and how a fault is told. */
+/** Prices, stock and benches of a shop file: taken, left unsaid, faulty. */
 import { describe, expect, test } from 'vitest';
 import { readShop } from '../../src/order/read-shop.ts';
 import type { Shop } from '../../src/order/types.ts';

@@ -1,4 +1,4 @@
-/** Text from files is harmless on a screen, in Markdown, in a spreadsheet and in JSON. */
+/** Text from files is harmless on screens and in Markdown, spreadsheets and JSON. */
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -62,7 +62,7 @@ describe('csv', () => {
 
   test.each(cells)('%j starts no formula and comes back whole', (text) => {
     const cell = guard(text);
-    // Blanks count too: some spreadsheets drop them before they look.
+    // Some spreadsheets drop blanks before they look.
     expect(cell.trim()).not.toMatch(/^[=+\-@\uff1d\uff0b\uff0d\uff20]/);
     expect(cell).not.toMatch(/^[\t\r\n]/);
     expect(unguard(cell)).toBe(text);
@@ -107,7 +107,7 @@ describe('csv', () => {
 
   test.each(rfcRows)('rows of RFC 4180 come back', (...rows) => {
     const read = parse(csvText(rows as readonly (readonly string[])[]), { relax_column_count: false });
-    // A line break inside a cell is shown, not kept: it could steer a screen.
+    // A line break in a cell is shown: it could steer a screen.
     expect(read).toEqual(rows.map((row) => row.map((cell) => cell.replace('\r\n', '\\u{d}\\u{a}'))));
   });
 

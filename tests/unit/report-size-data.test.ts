@@ -1,4 +1,4 @@
-/** What `size` gives scripts and spreadsheets: the keys of the contract, as many specs and verdicts as were asked for. */
+/** `size` for scripts: the contract's keys, the specs and verdicts asked for. */
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { unguard } from '../../src/pages/csv.ts';
@@ -91,7 +91,6 @@ describe('json', () => {
   test('what comes before any cinch is there only where something must', () => {
     const told = (name: keyof typeof cases): unknown => read([sized(cases[name])]).results[0]!['welfare'];
     expect(told('gall')).toEqual([expect.stringMatching(/^GALLED AT THE ELBOW\. /)]);
-    // 1.75 in of room, under 3.
     expect(told('nothing')).toEqual([expect.stringContaining('1.75 in'), expect.any(String)]);
     expect(told('measured')).toBeUndefined();
   });

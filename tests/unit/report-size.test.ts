@@ -1,4 +1,4 @@
-/** The answer of `size`: readable at the counter, the same for scripts and spreadsheets, harmless whatever the file says. */
+/** The screen of `size`: readable at the counter, harmless whatever the file says. */
 import { describe, expect, test } from 'vitest';
 import { simulateClearance } from '../../src/advice/simulate.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
@@ -51,7 +51,7 @@ describe('screen', () => {
       const warned = advice.welfare.length > 0;
       if (warned) expect(text.slice(lead + 2)).toMatch(/^[A-Z]{3}/);
       expect(at).toBeGreaterThan(lead);
-      // Whatever else is a number of strands stands behind it, but for the likely cause of a sore.
+      // Only the likely cause of a sore may stand before the strands.
       if (!warned) expect(at - lead, text).toBeLessThan(120);
     },
   );
@@ -125,7 +125,6 @@ describe('screen', () => {
   });
 });
 
-/** An order whose every free text is hostile. */
 const hostile = (text: string): Order =>
   orderWith({
     order: text,

@@ -1,4 +1,4 @@
-/** Orders as clerks say them: what each phrase is read as, and how what cannot be read is told. */
+/** What clerks' phrases are read as, and how unreadable ones are told. */
 import { describe, expect, test } from 'vitest';
 import { readLoaded } from '../../src/order/read-orders.ts';
 import { loadSaid, readChanged } from '../../src/order/said/order.ts';

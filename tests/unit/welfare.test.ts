@@ -1,4 +1,4 @@
-/** What is said before any cinch where the groove lies close behind the elbow; and what each style not chosen would be. */
+/** Cautions for a groove close behind the elbow, and for styles not chosen. */
 import { describe, expect, it, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { sizeOrder } from '../../src/index.ts';
@@ -16,7 +16,7 @@ const welfareOf = ({ welfare }: Advice): string =>
   welfare.map((phrase) => phraseText(phrase, 'in')).join(' ');
 
 describe('a groove close behind the elbow', () => {
-  // Less than 3 in on the average horse: a choice. What helps, and whose call it is: common practice, no source.
+  // Under 3 in on the average horse: a choice. What helps, and whose call it is: common practice, no source.
   const close: readonly (readonly [string, Partial<Order['horse']>])[] = [
     ['2.9 in of room', { elbowRoom: 2.9 }],
     ['so little that nothing passes', { elbowRoom: 1.8 }],
