@@ -1,4 +1,4 @@
-/** The shelf must hold as many feet of accent cord as the ticket says. */
+/** Accent cord: shelf and ticket agree on the feet. */
 import { describe, expect, test } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import { ticketOf } from '../../src/work/ticket.ts';

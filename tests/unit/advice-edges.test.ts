@@ -1,4 +1,4 @@
-/** Each part of an advice beside its specs, worked out again from the model. */
+/** The rest of an advice, worked out again from the model. */
 import { describe, expect, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
@@ -29,7 +29,7 @@ const orders = [
   galled(23, 'wide 5', 'center-fire'),
   galled(27, 'plain 4', '3/4'),
 ];
-/** New for each test: an advice caches what was read of it. */
+/** New for each test: an advice caches. */
 const advised = () => orders.map((order) => sizeOrder(order, shop));
 
 /** Only its order among equals matters. */
@@ -58,7 +58,7 @@ describe('specs that no criterion tells apart', () => {
   });
 });
 
-/** The order as if every assumed value had been taped. */
+/** Every assumed value as if taped. */
 function taped(input: string, { facts }: Advice): Order {
   const { order, lengthNeed, room, ring, girth } = facts;
   const { horse, saddle } = order;

@@ -1,4 +1,4 @@
-/** Checking a cinch, causes of trouble, what to ask, what is refused. */
+/** Checking, causes of trouble, what to ask, refusals. */
 import { describe, expect, it } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';

@@ -1,4 +1,4 @@
-/** `new`: which question comes next, what an answer does, what is written. */
+/** `new`: the next question, answers, the written order. */
 import { describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import {

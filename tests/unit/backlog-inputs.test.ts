@@ -114,7 +114,7 @@ test('a folder that is named and cannot be read costs its own row only, like one
   put('good.yaml', orderText(1));
   const real = fs.readdirSync;
   const spy = vi.spyOn(fs, 'readdirSync').mockImplementation(((folder: string) => {
-    // Access is refused by hand: whoever runs the tests may be root.
+    // Refused by hand: root may read everything.
     if (folder === path.join(home, 'shut'))
       throw Object.assign(new Error('EACCES'), { code: 'EACCES', syscall: 'scandir' });
     return real(folder);

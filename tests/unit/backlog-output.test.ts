@@ -33,7 +33,6 @@ afterAll(() => {
 type Cell = string | number | null;
 type Row = Record<string, Cell | Record<string, Cell>>;
 const resultsOf = (json: string): Row[] => (JSON.parse(json) as { results: Row[] }).results;
-/** What a column has, wherever JSON keeps it. */
 const cellAt = (row: Row, name: Name): Cell =>
   names[name].path.reduce<unknown>((inner, key) => (inner as Row | null | undefined)?.[key], row) as Cell;
 
@@ -131,7 +130,7 @@ interface Sized {
   [key: string]: unknown;
 }
 
-/** What `size --format json` says, cut down to a row. */
+/** The JSON of `size` cut down to a row. */
 function rowFrom({ specs = [], ask: [next] = [], ...order }: Sized): Row {
   const ask = next === undefined ? null : `${next.input}: ${next.how}`;
   return { ...order, ...specs[0], ask };
@@ -142,7 +141,7 @@ test('the row says what `size` says of the same order', async () => {
     .readdirSync(path.join(repo, 'examples/orders'))
     .map((name) => `examples/orders/${name}`)
     .sort();
-  // Less and less elbow room: from good over tight to none.
+  // Elbow room from good over tight to none.
   const stdin = Array.from(
     { length: 30 },
     (_, i) =>

@@ -1,4 +1,4 @@
-/** A stopped backlog leaves the last file whole; rows do not wait for each other. */
+/** A stopped backlog leaves the last file whole; rows appear at once. */
 import { once } from 'node:events';
 import fs from 'node:fs';
 import path from 'node:path';
@@ -22,7 +22,7 @@ const read = (name: string): string => fs.readFileSync(path.join(home, name), 'u
 const part = (): string | undefined =>
   fs.readdirSync(home).find((name) => /^\.out\.csv\.\d+\.part$/.test(name));
 
-/** A run whose pipe stays open, so it cannot end, with some rows written. */
+/** A run that cannot end, with some rows written. */
 async function begun() {
   const child = launch(args, { cwd: home });
   let said = '';

@@ -1,4 +1,4 @@
-/** `size` and `backlog` read one order per line, whatever program wrote it. */
+/** One order per line for `size` and `backlog`, whatever wrote it. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';

@@ -1,4 +1,4 @@
-/** Likely causes of trouble at their bounds, which grow with the horse. */
+/** Likely causes at their bounds, which grow with the horse. */
 import { describe, expect, test } from 'vitest';
 import { causesOf, causesUnlaid } from '../../src/advice/causes.ts';
 import type { Judged } from '../../src/advice/judge.ts';
@@ -23,7 +23,7 @@ interface Given {
   unsaid?: true;
 }
 
-/** What is said of one trouble on a small horse. */
+/** On a small horse. */
 function said({ trouble, facts, candidate, clearance, age, unsaid }: Given): string {
   const laid = {
     style: 'straight',
@@ -95,7 +95,7 @@ test('a rub of the buckle: too low first, then too near', () => {
   expect(rub({ buckleAboveElbow: -0.45 })).toBe(
     'yes: the buckle sits 1/2 in below the point of the elbow; a longer cinch lifts it',
   );
-  // Muscle asks for half an inch, 0.4 in on so small a horse.
+  // Muscle asks half an inch, 0.4 in on this small horse.
   const frame = (inches: number): string => rub({ buckleAboveElbow: aim, frameClearance: { inches } });
   expect(frame(0.4 - HAIR)).toMatch(
     /^yes: the buckle's frame stays only 3\/8 in off the elbow; use a smaller buckle/,

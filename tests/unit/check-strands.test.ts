@@ -1,4 +1,4 @@
-/** A buckle we filled in is not blamed and refuses nothing another buckle passes. */
+/** A buckle we filled in is not blamed. */
 import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';

@@ -1,4 +1,4 @@
-/** `check`: what is judged, and the exit code. */
+/** `check`: what is judged, the exit code. */
 import { describe, expect, test } from 'vitest';
 import { run } from '../support/run-cli.ts';
 

@@ -1,4 +1,4 @@
-/** `learn`: what is written, kept and refused, and what `size` then says. */
+/** `learn`: what is written, kept, refused, and then said by `size`. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -52,7 +52,7 @@ test('a new shop file has the numbers and keeps all else, comments too; sizing s
   expect(stdout.replace(/\s+/g, ' ')).toContain('from 88 outcomes of this shop through 2026-11-20');
 });
 
-/** Invented: cinches rub up to about 1.7 in. Written out so that a reader can count. */
+/** Invented: cinches rub up to 1.7 in; written out to be counted. */
 const rubbing = [
   'height,heart-girth,elbow-room,rigging,ring-to-ring,style,strands,length,days,result',
   ...[23, 23, 23, 21, 21, 21, 21, 19, 19, 19, 19, 17, 17].map(
@@ -82,7 +82,7 @@ describe('the answers follow what was learned', () => {
     expect((await learn('--shop', 'shop.yaml', '--write', 'raised.yaml')).code).toBe(0);
     const { 'required-clearance': asked, 'floor-clearance': floor } = modelOf('raised.yaml');
     expect(asked).toBeGreaterThan(1.5);
-    expect(asked - floor).toBeCloseTo(0.25, 9); // design 3.3: 1.25 k and 1.0 k
+    expect(asked - floor).toBeCloseTo(0.25, 9); // 1.25 k and 1.0 k
     const [old, now] = [await first('shop.yaml'), await first('raised.yaml')];
     expect(now.inches).toBeGreaterThan(old.inches + 0.2);
     expect(now.text).toContain(
@@ -155,7 +155,7 @@ test('without a shop file the blocks alone', async () => {
   expect(lines).toEqual([
     '# Written by "cinchwright learn": these blocks go into a shop file.',
     'model:',
-    // The floor stays 0.25 k below the required clearance (design 3.3).
+    // 0.25 k below the required clearance.
     `  floor-clearance: ${String(Math.round(100 * (Number(told) - 0.25)) / 100)} in`,
     `  required-clearance: ${told} in`,
     '',
@@ -186,7 +186,7 @@ test('a picture that is well formed and says nothing by color alone', async () =
   expect(svg).not.toMatch(/NaN|undefined|Infinity/);
 });
 
-/** The plot is 300 wide from 500, 300 high from 74. */
+/** The plot is 300 by 300 from (500, 74). */
 test('every dot of the picture lies in its plot, where nearly all rub, too', async () => {
   fs.writeFileSync(at('outcomes.csv'), rubbing);
   await learn('--picture', 'dots.svg');

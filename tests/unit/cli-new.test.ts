@@ -1,4 +1,4 @@
-/** `new` on a terminal: questions, the answer so far, and no typed text is lost. */
+/** `new` on a terminal; no typed text is lost. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -170,7 +170,7 @@ test('the talk in the guide is a true one', async () => {
   const shown = /```text\n(Ribs[^]*?)```/.exec(guide)?.[1]?.trimEnd().split('\n') ?? [];
   const typed = shown.filter((line) => line.startsWith('>')).map((line) => line.slice(2));
   expect(typed.length).toBeGreaterThan(2);
-  // What was not understood is wiped out before the next try.
+  // What was not understood is wiped out first.
   const keys = enter('', '', '', '15.2 hh stock', '73 in', '7/8 flat plate', ...typed).replace(
     '\rround',
     '\r\u0015round',

@@ -1,4 +1,4 @@
-/** --out replaces only the program's own files; its ending names the format. */
+/** --out replaces only our own files; its ending names the format. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';

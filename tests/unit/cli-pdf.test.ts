@@ -1,4 +1,4 @@
-/** `--format pdf`: where the file goes, what is refused, the installed program. */
+/** `--format pdf`: places, refusals, the installed program. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';

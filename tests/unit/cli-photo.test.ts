@@ -1,4 +1,4 @@
-/** `photo`: opens the picture beside the order and checks it against the block. */
+/** `photo` checks the picture beside the order against the block. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -204,7 +204,7 @@ describe('what a tape says', () => {
     ]);
   });
 
-  // The ring clicked a foot too far back: a false mark must not hang the cinch further from the elbow.
+  // The ring clicked a foot too far back.
   test('a ring far behind where its name says earns no wider cinch', async () => {
     const sized = async (text: string) => {
       put('orders/o.yaml', text);
@@ -221,7 +221,7 @@ describe('what a tape says', () => {
     expect(setBack.sd).toBeGreaterThan(2);
     expect(wrong.specs[0]!.strands).toBeLessThanOrEqual(right.specs[0]!.strands);
     expect(wrong.remarks.join(' ')).toContain("We used the name's, the more cautious");
-    // Too far ahead is the more cautious, and is used.
+    // Too far ahead is more cautious.
     const ahead = await sized(example.replace('ring: [728, 549]', 'ring: [680, 549]'));
     expect(ahead.assumptions.find(({ input }) => input === 'ring set-back')!.value).toBeLessThan(0);
     expect(ahead.remarks.join(' ')).toContain("We used the photo's, the more cautious");

@@ -1,4 +1,4 @@
-/** The command line as a whole: screen, colors, unforeseen errors. */
+/** The whole command line: screen, colors, unforeseen errors. */
 import { describe, expect, test } from 'vitest';
 import packageJson from '../../package.json' with { type: 'json' };
 import { commandNames } from '../../src/cli/program.ts';

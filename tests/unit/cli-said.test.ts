@@ -1,4 +1,4 @@
-/** Orders typed on the command line: run, kept as files, changed for one run. */
+/** Orders typed on the command line: run, kept, changed. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';

@@ -1,4 +1,4 @@
-/** Slips on the command line: exit code, what is wrong, the nearest right word. */
+/** Slips on the command line: exit code and nearest right word. */
 import { expect, test } from 'vitest';
 import { run } from '../support/run-cli.ts';
 import { wordsOf } from '../support/words-of.ts';

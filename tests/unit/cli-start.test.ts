@@ -31,7 +31,7 @@ test('reads a pipe, prints like the program in process, and says the version of 
 });
 
 test('signs that are not ASCII mean the same once compiled', async () => {
-  // Unicode primes, quotation marks, slashes, minus signs and fractions.
+  // Unicode primes, quotation marks, slashes, minus signs, fractions.
   const typed =
     'order: 7\nhorse: { heart-girth: 73\u2033, elbow-room: 4\u00bd\u201d, height: 5\u2032 1\u2033 }\n' +
     'saddle: { rigging: 7\u20448, ring-to-ring: 44 1\u22152 in, bar-span: 13\u20191/8 }\n';
@@ -121,7 +121,6 @@ describe('compiled code is used only as the build left it', () => {
   });
 });
 
-/** A copy of the built program, to be damaged. */
 function copied(name: string): string {
   const copy = path.join(dir, name);
   for (const folder of ['bin', 'dist'])

@@ -85,7 +85,7 @@ describe.each(Object.entries(shells))('%s', (shell, { offers, check }) => {
 
   test.skipIf(!there)('offers what fits, and nothing else', () => {
     const got = offers({ script: scriptFile(shell), cwd: place, lines: cases.map(([line]) => line) });
-    // Some shells offer all of "--units=c", some what follows the sign.
+    // Some shells offer "--units=c" whole, some the end.
     const plain = got.map((list) => list.map((offer) => offer.replace(/^--units=/, '')));
     expect(cases.map(([line], i) => [line, plain[i]])).toEqual(cases);
   });

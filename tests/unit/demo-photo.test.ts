@@ -1,4 +1,4 @@
-/** The demo photo is what its script draws, with the marks of the shipped order. */
+/** The demo photo is what its script draws, marks included. */
 import fs from 'node:fs';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';

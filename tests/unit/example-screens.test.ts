@@ -1,4 +1,4 @@
-/** Example orders: clerks read the answer on line one, customers a short text. */
+/** Example orders: answers on line one, short texts for customers. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -10,7 +10,7 @@ const examples = fs
   .readdirSync(path.join(repo, 'examples', 'orders'))
   .filter((name) => /^\d\d-.*\.yaml$/.test(name));
 
-/** One text per order; each ends with the caution. */
+/** One text per order. */
 const screensOf = (text: string): string[] => text.trimEnd().split('\n\n\n');
 
 describe.each(examples)('%s', (name) => {

@@ -9,7 +9,7 @@ import { within, withinRelative } from '../support/within.ts';
 const horse = (barrel?: Horse['barrel']): Horse => ({ trouble: [], barrel });
 const GIRTH = 72;
 
-/** Ramanujan 1914, Quart J Math 45:350, second formula: within 1e-7 for barrels. */
+/** Ramanujan 1914, Quart J Math 45:350, second formula: to 1e-7 here. */
 function ramanujan({ halfWidth: a, halfDepth: b }: Barrel['ellipse']): number {
   const h = ((a - b) / (a + b)) ** 2;
   return Math.PI * (a + b) * (1 + (3 * h) / (10 + Math.sqrt(4 - 3 * h)));

@@ -29,7 +29,7 @@ describe('heart girth', () => {
   test('of a light horse from its height, with both spreads of the fit', () => {
     const found = girth({ height: 60 });
     expect(found.kind).toBe('assumed');
-    // Independent spreads: squares add up (JCGM 100:2008, 5.1.2). 5.3 and 6.4 cm: src/numbers/girth-fit.ts.
+    // Squares add up (JCGM 100:2008, 5.1.2). 5.3 and 6.4 cm: src/numbers/girth-fit.ts.
     within(found.sd, Math.sqrt(5.3 * 5.3 + 6.4 * 6.4) / CM, 1e-12);
   });
 
@@ -43,7 +43,7 @@ describe('heart girth', () => {
     },
   );
 
-  // 1.104 x 60 in x 2.54 + 15.7 cm is 183.9496 cm, 72.42 in; 6 percent more at condition 8, 8 less at 1.
+  // 1.104 x 60 in x 2.54 + 15.7 cm is 72.42 in; 6 percent more at condition 8, 8 less at 1.
   it.each([
     [8, 76.77],
     [5.5, 73.15],
@@ -93,7 +93,7 @@ describe('heart girth', () => {
       within(done(lines[0]!.sum) / CM, found.value / 1.06, 0.01);
       within(done(lines[1]!.sum), found.value, 0.01);
       expect(lines[1]!.result).toBe(`${short(found.value)} in`);
-      // Beside a tape at the rings the girth is weighed further down.
+      // Beside a tape at the rings.
       const ringed = orderOf({ horse, saddle: { ringToRing: 46 } });
       const symbols = girthWorking(factsOf(ringed, defaultModel).girth, ringed, defaultModel);
       expect(symbols.map(({ symbol }) => symbol)).toEqual([

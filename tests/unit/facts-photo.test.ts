@@ -1,4 +1,4 @@
-/** How a photo changes the facts, and what would make the next one surer. */
+/** How a photo changes the facts; what would make the next surer. */
 import { describe, expect, test } from 'vitest';
 import { barrelOf, withPhotoDepth } from '../../src/horse/barrel.ts';
 import { factsOf, type Facts } from '../../src/horse/facts.ts';
@@ -180,7 +180,7 @@ describe('the reading of a photo', () => {
     );
     expect(reading({}).seen).toEqual(first.seen);
     expect(reading({}, { ...model, 'elbow-station': 5 }).guess.elbowStation).toBe(5);
-    // What the photo does not look at may be anything.
+    // The photo does not show the rest.
     const again = reading({});
     expect(reading({}, { ...model, stretch: 1.5 })).toBe(again);
   });

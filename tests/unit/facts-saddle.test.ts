@@ -1,4 +1,4 @@
-/** Length and ring from the order, and the facts as told. */
+/** Length, ring, and the facts as told. */
 import { describe, expect, it, test } from 'vitest';
 import { lengthsFor } from '../../src/advice/lengths.ts';
 import { asAssumption, short } from '../../src/horse/estimate.ts';
@@ -46,7 +46,7 @@ describe('length', () => {
     expect(need.ringToRing).toMatchObject({ kind, value: 44, sd: 2 * ring.station.sd });
   });
 
-  // Rings 45 in apart less 1 in of give leave 44: two runs of 3 to 10 in leave 24 to 38.
+  // 45 less 1 in of give leave 44: two runs of 3 to 10 in leave 24 to 38.
   it.each([
     ['the shop ties', { min: 20, max: 40, step: 1 }, Array.from({ length: 15 }, (_, i) => 24 + i)],
     ['its steps allow', { min: 20, max: 40, step: 4 }, [24, 28, 32, 36]],

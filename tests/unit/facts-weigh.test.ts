@@ -1,4 +1,4 @@
-/** Two values of one thing weighed; how girth moves unmeasured values. */
+/** Two values weighed; how girth moves unmeasured values. */
 import { describe, expect, it, test } from 'vitest';
 import { factsOf, type Facts } from '../../src/horse/facts.ts';
 import { namedSetBackSd } from '../../src/horse/ring.ts';
@@ -107,7 +107,7 @@ describe('how the girth moves the rest, against the facts of a horse a little la
     within(row.ringStation, girth.sd * slope(order, ({ ring }) => ring.station.value), 1e-9);
     within(row.k, girth.sd * slope(order, ({ k }) => k), 1e-9);
     expect([row.push, row.width]).toEqual([0, 0]);
-    // The center line keeps its slope where the ring does not move.
+    // Where the ring does not move, the slope stays.
     if (order.horse.barrel === 'round')
       within(
         slope(order, ({ centreLine: c }) => c.push.value / c.pushStation),
@@ -116,7 +116,7 @@ describe('how the girth moves the rest, against the facts of a horse a little la
       );
   });
 
-  /** Facts with the photo's values left alone; their dependence on the girth is another row. */
+  /** Facts without the photo's dependence on the girth, which is another row. */
   it.each([
     {},
     { horse: { heartGirth: 72, trouble: [], elbowRoom: 4 } },
@@ -141,7 +141,7 @@ describe('how the girth moves the rest, against the facts of a horse a little la
     const { spread, room, ring, centreLine } = factsOf(orderOf({ horse: { barrel: 'round' } }), model);
     const still = { room: 0, ringX: 0, ringStation: 0, push: 0, k: 0, width: 0, opening: 0 };
     expect(spread.slice(1)).toEqual([
-      // The ring is placed from the elbow and moves with the room.
+      // The ring moves with the room.
       { ...still, input: 'elbow-room', room: room.sd, ringX: room.sd },
       { ...still, input: 'ring-position', ringX: ring.setBack.sd },
       // Where the saddle sits: 0.4 in, a choice.

@@ -1,4 +1,4 @@
-/** Forty rules, facts, criteria or keys are taken: nothing overflows at 31. */
+/** Forty rules, facts, criteria or keys: nothing overflows at 31. */
 import { expect, test } from 'vitest';
 import { judgeBy, type Judged } from '../../src/advice/judge.ts';
 import { rank, whyBefore } from '../../src/advice/rank.ts';

@@ -107,7 +107,7 @@ const onSheet = pictured({ reference: sheet, plumb: undefined });
 type Answer = keyof typeof answers;
 type Row = readonly [key: string, answer: Answer, from: unknown, to: unknown, beside?: Tree];
 
-/** Key, whose answer it changes, two values, and the rest of the order. */
+/** Key, whose answer it changes, two values, the rest. */
 const live: readonly Row[] = [
   ['order', 'ticket', '1', '2'],
   ['customer.name', 'quote', undefined, 'Ann Example'],

@@ -17,7 +17,7 @@ beforeAll(() => {
   put('good.yaml', order);
   const orders = Array.from({ length: 300 }, (_, i) => order.replace('7', String(i)));
   put('more.yaml', orders.join('---\n'));
-  // Their JSON is more than a pipe holds.
+  // More JSON than a pipe holds.
   put('some.yaml', orders.slice(0, 40).join('---\n'));
 });
 afterAll(() => {
@@ -34,7 +34,7 @@ interface Ended {
   readonly stderr: string;
 }
 
-/** Runs a shell line in which `cinchwright` is the built program: no stack trace, an end within ten seconds. */
+/** Runs a shell line on the built program: no stack trace, an end within ten seconds. */
 function shell(line: string, env: Readonly<Record<string, string>> = {}): Ended {
   const options = {
     cwd: dir,
@@ -53,14 +53,14 @@ function shell(line: string, env: Readonly<Record<string, string>> = {}): Ended 
   return { code, stdout, stderr };
 }
 
-/** The same line in this process, without a shell. */
+/** In this process, without a shell. */
 async function here(line: string): Promise<Ran> {
   const ran = await run(line.split(' ').slice(1), { cwd: dir });
   expect(ran.stderr).not.toMatch(/\n\s+at .+:\d+:\d+/);
   return ran;
 }
 
-/** A preloaded module that makes one of Node's functions fail for files of a name. */
+/** A preloaded module that makes a function of Node fail for some files. */
 function sabotage(name: string, code: string, part: string): Record<string, string> {
   put(
     `${name}.cjs`,
@@ -97,7 +97,7 @@ describe('a disk that is full', () => {
       'cinchwright size good.yaml --out old/kept.txt',
       sabotage('writeSync', 'ENOSPC', ''),
     );
-    expect(code).toBe(3); // nothing can be written, not even the message
+    expect(code).toBe(3); // not even the message can be written
     expect(fs.readdirSync(path.join(dir, 'old'))).toEqual(['kept.txt']);
     expect(fs.readFileSync(path.join(dir, 'old/kept.txt'), 'utf8')).toBe('kept by cinchwright\n');
   });

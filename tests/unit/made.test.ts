@@ -1,4 +1,4 @@
-/** One cinch for each style and strand count, with its details settled. */
+/** One cinch per style and strand count. */
 import { describe, expect, it, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
@@ -26,8 +26,7 @@ test('each style and strand count is told once', () => {
 });
 
 describe('lengths', () => {
-  // Rings 37 in apart leave a straight of 28 in 4 in of latigo per side; with 24 in and 6 buckles hang too
-  // low.
+  // 37 in between rings: 28 in leave runs of 4 in; 24 in, with 6, hang buckles too low.
   test('give up latigo to lift the buckle under a dropped rigging', () => {
     const text =
       'order: 1\nhorse: {heart-girth: 74 in, elbow-room: 4 in}\nsaddle: {rigging: 7/8, style: dropped, ring-to-ring: 37 in}\n';
@@ -49,7 +48,7 @@ describe('lengths', () => {
     for (const order of orders) {
       const { specs, facts } = sizeOrder(order, { ...defaultShop, lengths });
       for (const { candidate } of specs) {
-        // Ring to ring less the cinch and an inch of give is two runs.
+        // Two runs are left beside the cinch and an inch of give.
         const run = (facts.lengthNeed.ringToRing.value - candidate.length - 1) / 2;
         within(candidate.run, run, 1e-9);
         expect(run).toBeGreaterThanOrEqual(3);
@@ -63,7 +62,7 @@ describe('lengths', () => {
     expect(seen).toBeGreaterThan(400);
   });
 
-  // Rings 44 in apart leave 29 in runs of 7 in, and 26 in runs of 8.5 in, too long to accept.
+  // 44 in between rings: 29 in leave runs of 7 in; 26 in leave 8.5 in, too long.
   test('leave an accepted run before they are even', () => {
     const lengths = { min: 26, max: 29, step: 3 };
     const order = orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 44 } });
@@ -79,7 +78,7 @@ describe('lengths', () => {
       const runOf = (length: number) => (facts.lengthNeed.ringToRing.value - length - 1) / 2;
       for (const { candidate } of specs) {
         if (candidate.length % 2 === 0 || candidate.run < 4 || candidate.run > 8) continue;
-        // Even neighbors on this buckle: run not accepted, or refused.
+        // Even neighbors here: run not accepted, or refused.
         for (const length of [candidate.length - 1, candidate.length + 1]) {
           if (runOf(length) < 4 || runOf(length) > 8) continue;
           const asked = { style: candidate.style, strands: candidate.strands, buckle: candidate.buckle.id };
@@ -122,10 +121,9 @@ describe('details never decide between kinds', () => {
 });
 
 describe('the buckle is live', () => {
-  // The ring is 4 - 2 in ahead, 22 in up: the center line leans 1/11. 30 in of cinch and 1 of give put
-  // buckles 15.5 in less their frame up. Special 6, 3.5 in per side, reaches 12.25 / 11 + 3.5 = 4.614 in
-  // forward; the elbow line is at 4 + 0.1 x (12.25 - 7) = 4.525 in. Plain 4 reaches 12.5 / 11 + 2.375 = 3.511
-  // in; the line is at 4.55 in.
+  // The ring is 4 - 2 in ahead, 22 in up: the center line leans 1/11. Buckles are 15.5 in less their frame
+  // up. Special 6, 3.5 in per side, reaches 12.25 / 11 + 3.5 = 4.614 in; the elbow line is at 4 + 0.1 x
+  // (12.25 - 7) = 4.525 in. Plain 4 reaches 12.5 / 11 + 2.375 = 3.511 in; the line is at 4.55 in.
   const order = orderOf({ horse: { elbowRoom: 4 }, saddle: { rigging: rigging('full'), ringToRing: 44 } });
   const on = (buckle: string) => {
     const asked = { style: 'low-flare', strands: 27, buckle, length: 30 } as const;
@@ -138,7 +136,7 @@ describe('the buckle is live', () => {
     const [small, large] = [on('plain 4'), on('special 6')];
     expect([small.candidate.layers, large.candidate.layers]).toEqual([2, 2]);
     expect(small).toMatchObject({ passes: true });
-    // Nearly parallel: an inch of room all along.
+    // Nearly parallel.
     within(small.candidate.frameClearance.inches, 4.55 - 3.511, 0.03);
     expect(large).toMatchObject({ passes: false, judgement: 'refuse' });
     within(large.margin!, 4.525 - 4.614, 0.001);

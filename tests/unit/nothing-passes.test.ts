@@ -1,4 +1,4 @@
-/** What is said where no cinch passes, and beside a cinch asked about. */
+/** What is said where no cinch passes. */
 import { expect, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
@@ -35,7 +35,7 @@ const room1 = (ringToRing: number) =>
   sizeOrder(orderOf({ horse: { elbowRoom: 1 }, saddle: { ringToRing } }), shop);
 
 test('where nothing passes the length nobody named is one that the shop ties', () => {
-  // The rings leave 30 - 12 - 1 = 17 in and 70 - 12 - 1 = 57 in: neither is tied.
+  // 30 - 12 - 1 = 17 in and 70 - 12 - 1 = 57 in: neither is tied.
   const { min, max } = shop.lengths;
   for (const [rings, tied] of [
     [30, min],
@@ -68,14 +68,14 @@ test('a length alone is that of the cinch that comes first, whatever its style',
 });
 
 test('buckles that hang too low ask for the tape from ring to ring again, and for the length where the shop ties none so long', () => {
-  // The rings leave 30 - 12 - 1 = 17 in: every buckle is far too low.
+  // 30 - 12 - 1 = 17 in: every buckle is too low.
   const short = sizeOrder(orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 30 } }), shop);
   expect(new Set(short.refused.filter(({ strands }) => strands === 11).map(({ rule }) => rule))).toEqual(
     new Set(['buckle-height']),
   );
   expect(told(short)).toContain('Tape ring to ring again first');
   expect(wayOutText(short, 'in')).toBe('No ring position makes a cinch pass, either.');
-  // The rings leave 44 - 12 - 1 = 31 in.
+  // 44 - 12 - 1 = 31 in.
   const pony = { ...shop, lengths: { min: 21, max: 24, step: 1 } };
   const long = sizeOrder(orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 44 } }), pony);
   expect(wayOutText(long, 'in')).toBe(
@@ -84,7 +84,7 @@ test('buckles that hang too low ask for the tape from ring to ring again, and fo
 });
 
 test('no cinch has a length below nothing', () => {
-  // 48 - 2 x 20 is 8 in from ring to ring; two runs of 4 and 1 of give are 9.
+  // 48 - 2 x 20 is 8 in between rings; two runs of 4 and the give take 9.
   const advice = sizeOrder(orderOf({ horse: { heartGirth: 48 }, saddle: { ringDrop: 20 } }), shop);
   expect(wayOutText(advice, 'in')).toBe(
     'Ring to ring leaves no room for a cinch and two latigos: tape it again.',
@@ -103,7 +103,7 @@ test('who asks about one cinch is told that no other passes either', () => {
 });
 
 test('strands without a style are judged as a straight: a guess passes nothing', () => {
-  // On 7/8 a low flare of 25 passes, a straight does not.
+  // On 7/8 a low flare of 25 passes, no straight.
   const advice = sizeOrder(orderOf({ saddle: { rigging: rigging('7/8') } }), shop);
   const check = (asked: CinchAsked) => checkCinch(asked, 'current', advice);
   expect(check({ style: 'low-flare', strands: 25 }).passes).toBe(true);
@@ -111,7 +111,7 @@ test('strands without a style are judged as a straight: a guess passes nothing',
     passes: false,
     filled: [{ part: 'style', taken: 'straight' }, {}, {}],
   });
-  // Without strands nothing is too wide: the best there is.
+  // No strands given, none too wide.
   expect(check({ length: 32 }).judged?.candidate.style).toBe(advice.specs[0]!.candidate.style);
 });
 

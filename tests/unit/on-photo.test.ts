@@ -1,4 +1,4 @@
-/** `draw --on-photo`: photos in any orientation and format, and what is refused. */
+/** `draw --on-photo`: orientations, formats, refusals. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -12,7 +12,7 @@ import { repo, run } from '../support/run-cli.ts';
 const shipped = fs.readFileSync(path.join(repo, 'examples', 'orders', '25-photo.yaml'), 'utf8');
 const original = fs.readFileSync(photoFile);
 
-/** Per orientation: degrees turned right, then whether mirrored left for right. */
+/** Degrees turned right, then mirrored or not. */
 const turns: Readonly<Record<number, readonly [number, boolean]>> = {
   2: [0, true],
   3: [180, false],
@@ -76,7 +76,7 @@ describe('a photo that is drawn on', () => {
   test('shows the part of the photo that it should, by another decoder and scaler', async () => {
     const { width, height } = await sharp(plain).metadata();
     expect(height).toBeGreaterThan(width);
-    // The box of the photo that the page was cut from.
+    // The part of the photo on the page.
     const { partOf } = await import('../../src/photo/drawn/place.ts');
     const { readOrders } = await import('../../src/order/read-orders.ts');
     const { sizeOrder } = await import('../../src/index.ts');
@@ -103,7 +103,7 @@ describe('a photo that is drawn on', () => {
     expect(await difference(theirs, elsewhere), 'a shift would be seen').toBeGreaterThan(2.5);
   });
 
-  // Exif 2.32: rows and columns of the file in the scene. sharp turns the file and notes it.
+  // Exif 2.32: rows and columns in the scene. sharp turns the file and notes it.
   test.each(long ? [2, 3, 4, 5, 6, 7, 8] : [6])(
     'is the same when the camera was held as in orientation %i',
     async (orientation) => {
@@ -237,7 +237,7 @@ describe('what cannot be drawn on is told', () => {
 
   test('a damaged picture: no trace of the decoder, and nothing written', async () => {
     const damaged = Buffer.from(original);
-    // An impossible table of codes (T.81, annex C) in a whole segment, so that the header is read.
+    // An impossible table of codes (T.81, annex C); the header stays readable.
     const table = damaged.indexOf(Buffer.from([0xff, 0xc4]));
     damaged.fill(0xff, table + 5, table + 2 + damaged.readUInt16BE(table + 2));
     const png = await sharp(original).png().toBuffer();

@@ -1,4 +1,4 @@
-/** Materials, schedule and quote agree about a small shelf counted by hand. */
+/** Materials, schedule and quote agree on a shelf counted by hand. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -50,9 +50,9 @@ const twelve = [
   orderOf('T-12', '2027-01-22', { color: 'black' }),
 ];
 
-// By due day T-03, T-09, T-04, T-07, T-06 and T-11 take 12 of 23 buckles, T-08 the other 11 of its 12; the
-// five after it lack two each. 300 ft of natural are five times 51 ft, for all but T-08, T-10, T-02 and T-01;
-// 130 ft of black are twice 51 ft, for T-03 and T-12.
+// By due day T-03, T-09, T-04, T-07, T-06 and T-11 take 12 of 23 buckles, T-08 the other 11; the five after
+// it lack two each. 300 ft of natural are five times 51 ft, for all but T-08, T-10, T-02 and T-01; 130 ft of
+// black for T-03 and T-12.
 const buckles: Record<string, number> = { 'T-08': 1, 'T-10': 2, 'T-12': 2, 'T-02': 2, 'T-01': 2, 'T-05': 2 };
 const feet: Record<string, number> = { 'T-08': 306, 'T-10': 51, 'T-02': 51, 'T-01': 51, 'T-05': 51 };
 
@@ -139,8 +139,8 @@ describe('twelve orders and one shelf', () => {
   test('a new order that is due soon takes four buckles first: it stands in the plan, and what moves is told', async () => {
     const text = await said(...scheduleArgs, '--promise', 'soon.yaml');
     expect(text).toContain('N Horse of N, 2 x straight 19, 30 in');
-    // T-09, T-04, T-07 and its own 102 ft leave 45 ft: T-06 and T-11 wait for cord, T-08 for four buckles;
-    // all stay on time.
+    // T-09, T-04, T-07 and its own 102 ft leave 45 ft: T-06 and T-11 wait for cord, T-08 for buckles; none is
+    // late.
     expect(text.replace(/\s+/g, ' ')).toContain('when it is due. Nothing else moves.');
     expect(text).toContain('T-08: 5 x plain 3, here 2026-12-14');
     expect(text).toMatch(/T-06: 51 ft of natural body cord, here/);
@@ -150,7 +150,7 @@ describe('twelve orders and one shelf', () => {
   test('one that takes all the cord makes a promise later, and says which', async () => {
     fs.writeFileSync(path.join(home, 'first.yaml'), orderOf('M', '2026-12-03', { quantity: 5 }));
     const text = await said(...scheduleArgs, '--promise', 'first.yaml');
-    // 45 ft are left for T-09, due 2026-12-04: it waits until 2026-12-07.
+    // 45 ft are left for T-09, which waits until 2026-12-07.
     expect(text.replace(/\s+/g, ' ')).toContain('these promises move: T-09 from 2026-12-04 to 2026-12-07.');
   });
 });

@@ -21,7 +21,7 @@ const cells = 'at most 60000 cells in a table';
 const good = 'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: full }\n';
 const columns = 'order,style,strands,length,days,result\n';
 
-/** Close to 5 MB, and the same just within what is read. */
+/** Close to 5 MB, and just within what is read. */
 const inputs: readonly (readonly [
   name: string,
   text: string,

@@ -1,4 +1,4 @@
-/** Outcomes from YAML and CSV read the same, and faults have places. */
+/** Outcomes from YAML and CSV read the same. */
 import { describe, expect, test } from 'vitest';
 import { csvRows } from '../../src/order/csv-rows.ts';
 import { outcomeColumns } from '../../src/order/csv-outcomes.ts';

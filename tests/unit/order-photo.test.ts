@@ -1,4 +1,4 @@
-/** The photo block: what is taken, and every fault at its place. */
+/** The photo block: every fault at its place. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -11,7 +11,7 @@ const stick = 'reference: { length: 36 in, from: [644, 640], to: [956, 647] }';
 const sheet = (corners: string): string =>
   `reference: { width: 36 in, height: 24 in, corners: [${corners}] }`;
 
-/** The example with texts exchanged; each must be there. */
+/** Each exchanged text must be there. */
 function changed(...exchanges: readonly (readonly [string, string])[]): string {
   let text = example;
   for (const [from, to] of exchanges) {

@@ -1,4 +1,4 @@
-/** The JSON Schemas and the blank order say what the door takes. */
+/** The JSON Schemas and the blank order agree with the door. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
@@ -33,7 +33,7 @@ const kindOf = (value: unknown): string[] => {
   return [value === null ? 'null' : typeof value];
 };
 
-/** A small JSON Schema validator, written apart from the door. */
+/** A small validator, written apart from the door. */
 function fits(schema: Schema, value: unknown): boolean {
   const types = schema.type === undefined ? kindOf(value) : [schema.type].flat();
   const plain =

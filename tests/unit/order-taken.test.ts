@@ -1,4 +1,4 @@
-/** Orders that pass the door, and what they become. */
+/** Orders that pass the door. */
 import { describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import type { Order } from '../../src/order/types.ts';

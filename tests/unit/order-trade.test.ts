@@ -1,4 +1,4 @@
-/** Prices, stock and benches of a shop file: taken, left unsaid, faulty. */
+/** Prices, stock and benches of a shop file. */
 import { describe, expect, test } from 'vitest';
 import { readShop } from '../../src/order/read-shop.ts';
 import type { Shop } from '../../src/order/types.ts';

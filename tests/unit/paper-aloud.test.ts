@@ -1,4 +1,4 @@
-/** PDF papers read aloud, by PDF.js: tags in order, language, title, alternative texts. */
+/** PDF papers read aloud, as PDF.js finds them. */
 import { expect, test } from 'vitest';
 import type { Block, Sheet } from '../../src/pages/sheet.ts';
 import { careSheet } from '../../src/views/care-sheet.ts';

@@ -1,4 +1,4 @@
-/** Invoices, messages and the care card; papers of several cinches agree. */
+/** Invoices, messages, care cards; papers of several cinches agree. */
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { readOutcomes } from '../../src/order/read-outcomes.ts';

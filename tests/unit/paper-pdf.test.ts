@@ -1,4 +1,4 @@
-/** PDF papers read back by PDF.js: all texts in order, within the page, rows whole. */
+/** PDF papers read back by PDF.js: texts in order, rows whole. */
 import { describe, expect, test } from 'vitest';
 import { papers, type Paper } from '../../src/pages/pdf/document.ts';
 import { look, voices } from '../../src/pages/look.ts';
@@ -177,14 +177,14 @@ describe('page breaks', () => {
   });
   test.each(both)('leave no heading alone at the foot of a page of %s', async (paper) => {
     let broken = 0;
-    // Too long for one page in any type, which would save the heading by chance.
+    // Too long for one page in any type.
     const rows = Array.from({ length: 24 }, (_, i) => [`row${i} of the table`, '1']);
     const long: Block = { ...table, rows, foot: [] };
     const filled = Array.from({ length: 24 }, (_, more) => {
       const items = Array.from({ length: 36 + more }, (_, i) => `item ${i}`);
       return sheetOfBlocks([{ kind: 'list', items }, { kind: 'heading', text: 'Heading' }, long]);
     });
-    // In one file: its letters take most of the time.
+    // One file: its letters take most of the time.
     const { pages } = await printedOf(filled, paper);
     const headed = pages.filter(({ items }) => items.some(({ text }) => text === 'Heading'));
     expect(headed).toHaveLength(filled.length);

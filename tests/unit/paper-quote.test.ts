@@ -1,4 +1,4 @@
-/** Quotes: what is missing, what we filled in, rush, dates, alternatives. */
+/** Quotes: gaps, what we filled in, rush, dates, alternatives. */
 import { describe, expect, test } from 'vitest';
 import type { Shop } from '../../src/order/types.ts';
 import { promiseByHours } from '../../src/work/promise.ts';

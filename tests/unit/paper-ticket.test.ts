@@ -73,7 +73,7 @@ describe('where things sit', () => {
       const rows = ticket.bars.map(({ from, length }) => [from, from + length] as const);
       expect(rows.flat()).toEqual(rows.flat().toSorted((a, b) => a - b));
       const last = ticket.bars.filter(({ kind }) => kind !== 'centre').at(-1)!;
-      // A roper's last row ends where its flare starts, to a tape's eighth.
+      // A roper's last row ends where its flare starts.
       if (ticket.flare !== undefined) within(last.from + last.length, ticket.flare.start, 0.13);
     },
   );

@@ -1,4 +1,4 @@
-/** Remarks where a photo contradicts the order: from when, with which numbers. */
+/** Remarks where a photo contradicts the order. */
 import { describe, expect, it, test } from 'vitest';
 import { factsOf, type Facts } from '../../src/horse/facts.ts';
 import { photoRemarks } from '../../src/horse/photo-remarks.ts';
@@ -11,7 +11,7 @@ import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 
-/** Facts whose photo shows this, the rest as assumed or told. */
+/** The photo shows this; the rest is assumed or told. */
 function showing(order: Order, shown: Partial<PhotoReading['seen']>): Facts {
   const facts = factsOf(order, model);
   const { ring, barrel, room, k } = facts;
@@ -72,7 +72,7 @@ describe('remarks where photo and order disagree', () => {
     );
   });
 
-  // A remark begins at two spreads of the difference: hypot(0.5, 0.2) if usual, hypot(0.25, 0.2) if taped.
+  // Two spreads of the difference: hypot(0.5, 0.2) if usual, hypot(0.25, 0.2) if taped.
   it.each([
     ['a usual room', plain, { name: 'room', told: 4, sd: 0.5 }],
     ['a taped room', taped, { name: 'room', told: 4, sd: 0.25 }],
@@ -117,7 +117,7 @@ describe('remarks where photo and order disagree', () => {
       1e-12,
     );
     const big = orderOf({ horse: { heartGirth: 90 }, saddle: { rigging: rigging('3/4') } });
-    // The two inches grow with the horse (90 in is 1.25 times the usual girth); the tree does not.
+    // The two inches grow with the horse (90 in is 1.25 times usual); the tree does not.
     within(numbers(showing(big, { ringBehindElbow: seen(12) }))[0]![0]!, 2.5 + 12 / 4, 1e-12);
   });
 

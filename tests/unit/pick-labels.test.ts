@@ -1,4 +1,4 @@
-/** Names beside marks stay in the window and apart; the current one always shows. */
+/** Names beside marks stay visible and apart. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { placeLabels } from '../../src/photo/pick/labels.ts';
@@ -9,7 +9,7 @@ const named = fc.record({
   name: fc.constantFrom('ring', 'elbow', 'girth groove', 'measure, other end', 'plumb line, bottom'),
   now: fc.constant(false),
 });
-// A bold letter of 13 px is 7 to 9 px wide (measured in Chromium, DejaVu Sans).
+// 13 px bold is 7 to 9 px wide (measured in Chromium, DejaVu Sans).
 const boxes = (marks: { at: { x: number; y: number }; name: string; now: boolean }[]) =>
   placeLabels(marks, window).flatMap((label, i) => {
     if (label === undefined) return [];

@@ -1,4 +1,4 @@
-/** Letter widths match the fonts, texts keep within bounds, labels do not overlap. */
+/** Letter widths match the fonts; labels do not overlap. */
 import fs from 'node:fs';
 import { create, type Font } from 'fontkit';
 import { describe, expect, test } from 'vitest';

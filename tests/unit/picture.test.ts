@@ -1,4 +1,4 @@
-/** Size and orientation of pictures against sharp; cut-off, damaged or no pictures. */
+/** Size and orientation of pictures against sharp; damaged files. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';

@@ -1,4 +1,4 @@
-/** How use and trouble change the ranking, and the way out when nothing passes. */
+/** How use and trouble change the ranking; ways out. */
 import { describe, expect, it } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
@@ -92,7 +92,7 @@ describe('stock', () => {
 });
 
 describe('way out', () => {
-  // 3 in of room is no close groove yet; the ring hangs ahead of full position.
+  // 3 in is no close groove yet; the ring hangs ahead of full.
   it('is the least further set-back with which something passes and is not poor, and less is not', () => {
     const ahead = (setBack: number) =>
       sizeOrder(

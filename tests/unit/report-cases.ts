@@ -17,7 +17,7 @@ export const plainOptions: ReportOptions = {
 
 type Change = Partial<Omit<Order, 'horse' | 'saddle'>> & { horse?: Partial<Horse>; saddle?: Partial<Saddle> };
 
-/** A plain horse of 72 in, ring rigging in full position, changed as said. */
+/** A plain horse of 72 in, ring rigging in full position. */
 export function orderWith({ horse, saddle, ...rest }: Change): Order {
   return {
     order: '2417',

@@ -1,4 +1,4 @@
-/** Text from files is harmless on screens and in Markdown, spreadsheets and JSON. */
+/** Text from files is harmless in every format. */
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -107,7 +107,7 @@ describe('csv', () => {
 
   test.each(rfcRows)('rows of RFC 4180 come back', (...rows) => {
     const read = parse(csvText(rows as readonly (readonly string[])[]), { relax_column_count: false });
-    // A line break in a cell is shown: it could steer a screen.
+    // A line break in a cell could steer a screen.
     expect(read).toEqual(rows.map((row) => row.map((cell) => cell.replace('\r\n', '\\u{d}\\u{a}'))));
   });
 

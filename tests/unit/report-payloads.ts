@@ -76,7 +76,7 @@ export const rfcRows: readonly (readonly (readonly string[])[])[] = [
   [['aaa', 'b"bb', 'ccc']],
 ];
 
-/** What steers a screen or is invisible; some stand in docs/scripts.md. */
+/** Steers a screen or is invisible; some are in docs/scripts.md. */
 export const signs: readonly string[] = [
   ...['\0', '\u0007', '\b', '\t', '\n', '\v', '\f', '\r', '\u001b', '\u007f', '\u0085', '\u009b', '\u009d'],
   ...['\u00ad', '\u200b', '\u200e', '\u200f', '\u2028', '\u2029', '\u202a', '\u202e', '\u2066', '\u2069'],

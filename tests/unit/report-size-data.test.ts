@@ -1,4 +1,4 @@
-/** `size` for scripts: the contract's keys, the specs and verdicts asked for. */
+/** `size` for scripts: keys, specs and verdicts. */
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { unguard } from '../../src/pages/csv.ts';

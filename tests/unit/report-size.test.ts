@@ -1,4 +1,4 @@
-/** The screen of `size`: readable at the counter, harmless whatever the file says. */
+/** The screen of `size`, readable and harmless. */
 import { describe, expect, test } from 'vitest';
 import { simulateClearance } from '../../src/advice/simulate.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
@@ -51,7 +51,7 @@ describe('screen', () => {
       const warned = advice.welfare.length > 0;
       if (warned) expect(text.slice(lead + 2)).toMatch(/^[A-Z]{3}/);
       expect(at).toBeGreaterThan(lead);
-      // Only the likely cause of a sore may stand before the strands.
+      // Only the cause of a sore may stand before the strands.
       if (!warned) expect(at - lead, text).toBeLessThan(120);
     },
   );

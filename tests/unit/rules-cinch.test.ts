@@ -16,7 +16,7 @@ describe('buckle-room', () => {
   const judged = (inches: number, k = 1) =>
     judgedBy('buckle-room', { k, model }, { frameClearance: { inches } });
 
-  // Half an inch wanted, floor none: the frame lies against muscle.
+  // Muscle: half an inch wanted, no floor.
   it.each([
     [0.5, 1, 'good'],
     [0.5 - least, 1, 'acceptable'],
@@ -92,7 +92,7 @@ describe('layers', () => {
   const judged = (layers: Candidate['layers'], strands: number) =>
     judgedBy('layers', {}, { layers, strands });
 
-  // 17 and fewer single, 27 and more double, between either: src/numbers/sources.ts, layers.
+  // 17 and fewer single, 27 and more double: src/numbers/sources.ts, layers.
   it.each([
     [0, 29, 'cannot-tell'],
     [1, 17, 'good'],

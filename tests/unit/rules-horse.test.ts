@@ -100,7 +100,7 @@ describe('elbow-clearance', () => {
     );
     expect(judged(0).told).toContain('0 off the elbow, needs 1');
     expect(judged(0.9).told).toContain('0.9 off the elbow, needs 1');
-    // Two numbers that print alike ("clears by 1, the least is 1") would be no reason.
+    // Numbers that print alike would be no reason.
     expect(judged(0.98).told).toContain('just short of the 1 it needs');
     expect(judged(0.97).told).toContain('0.97 off');
   });

@@ -1,4 +1,4 @@
-/** Strands in practice by rigging and size; what betters a cinch that makes sore. */
+/** Strands in practice; what betters a cinch that makes sore. */
 import { describe, expect, it, test } from 'vitest';
 import { factsOf } from '../../src/horse/facts.ts';
 import { isTied, type Practice } from '../../src/horse/practice.ts';
@@ -32,10 +32,10 @@ describe('strands of straights where the ring hangs', () => {
   });
 
   it.each([
-    // An eighth of 16 is 2 in: a third of the way from 7/8 to 3/4 of usual bars.
+    // 2 in, an eighth of 16, is a third of the way from 7/8 to 3/4 of usual bars.
     [{ rigging: rigging('7/8'), barSpan: 16 }, 72, [15, 17, 19 + 2 / 3, 21 + 2 / 3]],
     [{ rigging: { kind: 'measured', setBack: 0.75 } }, 72, [14, 16, 18, 19]],
-    // At 90 in, 1.5 in is 1.2 in of the average horse: four fifths from full to 7/8.
+    // 1.2 in of the average horse: four fifths from full to 7/8.
     [{ rigging: rigging('7/8') }, 90, [14.6, 16.6, 18.6, 20.2]],
     [{ rigging: { kind: 'measured', setBack: -2 } }, 72, [13, 15, 17, 17]],
     [{ rigging: { kind: 'measured', setBack: 11 } }, 72, [19, 21, 25, 25]],
@@ -64,7 +64,7 @@ describe('strands of straights where the ring hangs', () => {
         });
         const bounds: Readonly<Record<string, number>>[] = [{ ...straight }, { ...roper }];
         const now = [narrowest, ...bounds.flatMap((each) => Object.values(each))];
-        // No straight's bound moves by more than 10 strands in 6 in of girth, no roper's by more than 14.
+        // In 6 in of girth no straight's bound moves over 10 strands, no roper's over 14.
         before?.forEach((bound, i) => {
           within(now[i]!, bound, 0.2);
         });
@@ -85,7 +85,7 @@ describe('strands of straights where the ring hangs', () => {
     [{ elbowRoom: 2 }, 15, 19],
     [{ elbowRoom: 4.5 }, 17, 20],
     [{ elbowRoom: 5 }, 17, 21],
-    // Over three spreads, 3 x hypot(0.5, 0.25) = 1.68 in: hardly believable, earns nothing.
+    // Beyond 3 x hypot(0.5, 0.25) = 1.68 in hardly believable.
     [{ elbowRoom: 5.6 }, 17, 21],
     [{ elbowRoom: 5.7 }, 17, 19],
     [{ elbowRoom: 5, heartGirth: 90 }, 16.6, 18.6],
@@ -178,7 +178,7 @@ describe('better-than-now', () => {
       },
     ).judgement;
 
-  // A frame a quarter inch narrower is another, an inch higher lies elsewhere; surer by a twentieth: choices.
+  // A quarter inch narrower, an inch higher, a twentieth surer: choices.
   it.each([
     [4, 12, 'good'],
     [4.01, 12, 'poor'],
@@ -197,7 +197,7 @@ describe('better-than-now', () => {
     [0.7, 5, 0.749, 'poor'],
     [0.7, 5.01, 0.9, 'poor'],
     [0.7, 3, 0.6, 'poor'],
-    // Already sure: narrower by two cords less a hair, as sure as can be told.
+    // Already sure: narrower by nearly two cords.
     [0.97, 5, 0.99, 'poor'],
     [0.97, 4.5, 0.95, 'good'],
     [0.97, 4.5, 0.949, 'poor'],

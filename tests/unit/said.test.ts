@@ -1,4 +1,4 @@
-/** What clerks' phrases are read as, and how unreadable ones are told. */
+/** How clerks' phrases are read or refused. */
 import { describe, expect, test } from 'vitest';
 import { readLoaded } from '../../src/order/read-orders.ts';
 import { loadSaid, readChanged } from '../../src/order/said/order.ts';

@@ -1,4 +1,4 @@
-/** Remarks where tapes contradict each other: from when, with which numbers. */
+/** Remarks where tapes contradict each other. */
 import { describe, expect, it } from 'vitest';
 import { factsOf } from '../../src/horse/facts.ts';
 import { tapeRemarks } from '../../src/horse/tape-remarks.ts';
@@ -43,7 +43,7 @@ describe('height and heart girth', () => {
 });
 
 describe('elbow room', () => {
-  // Usual 4 in, spread 0.5, tape 0.25: three times 0.559 is 1.68.
+  // Three times hypot(0.5, 0.25) = 0.559 is 1.68.
   const room = (elbowRoom: number): string[] => remarks(orderOf({ horse: { elbowRoom } }));
 
   it('is told when far more than usual, which would let a cinch too near; never when less', () => {
@@ -64,8 +64,8 @@ describe('elbow room', () => {
 });
 
 describe('ring to ring', () => {
-  // 72 less twice the usual 14 is 44. Spreads: girth 0.5 x 44/72, twice the drop's 1.5, tape 0.5: three times
-  // 3.06 is 9.17.
+  // 72 less twice 14 is 44. Spreads: girth 0.5 x 44/72, twice the drop's 1.5, tape 0.5: three times 3.06 is
+  // 9.17.
   const rings = (ringToRing: number, ringDrop?: number): string[] =>
     remarks(orderOf({ saddle: { ringToRing, ringDrop } }));
 
@@ -95,7 +95,7 @@ describe('a body that no horse has', () => {
   const of = (horse: Partial<Order['horse']>): string[] =>
     remarks(orderOf({ horse: { heartGirth: 73, ...horse } }));
 
-  // An ellipse 73 in round is 73 / pi = 23.2 in deep if as wide; 22.1 if a tenth wider, 30.1 if half as wide.
+  // An ellipse 73 in round is 73 / pi = 23.2 in deep if as wide; 22.1 if a tenth wider, 30.1 if half.
   it('is told of a depth that its girth does not go round', () => {
     for (const depth of [22.1, 23.2, 30.1]) expect(of({ barrel: { depth } })).toEqual([]);
     for (const depth of [15, 35]) {

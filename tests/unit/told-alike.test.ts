@@ -1,4 +1,4 @@
-/** What is less than good reads the same on every screen, quote and picture. */
+/** What is less than good reads the same everywhere. */
 import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import type { Judged } from '../../src/advice/judge.ts';
@@ -116,7 +116,7 @@ const spansOf = (layers: readonly Layer[]): [number, number][] =>
     shapes.flatMap((shape): [number, number][] => {
       if (shape.kind !== 'label') return [];
       const width = textWidth(shape.text, shape.hand);
-      // A sentence longer than the sheet may break in its middle.
+      // Longer than the sheet: may break in the middle.
       if (width > 60) return [];
       const from = shape.at[0] - (shape.anchor === 'middle' ? width / 2 : 0);
       return [[from, from + width]];

@@ -1,4 +1,4 @@
-/** Cautions for a groove close behind the elbow, and for styles not chosen. */
+/** Cautions for a close groove and for styles not chosen. */
 import { describe, expect, it, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { sizeOrder } from '../../src/index.ts';
