@@ -1,4 +1,4 @@
-/** Laws of learning: intervals hold the truth as often as they say, little evidence moves little, contradiction widens, days count. */
+/** Laws of learning: honest intervals, small steps on little evidence. */
 import { describe, expect, test } from 'vitest';
 import { fitLogistic } from '../../src/math/logistic.ts';
 import { seededRandom } from '../../src/math/random.ts';
@@ -12,10 +12,10 @@ import { cases } from '../support/cases.ts';
 import { outcomesOf, type Truth } from '../support/outcome-cases.ts';
 import { within } from '../support/within.ts';
 
-/** Shops whose outcomes are drawn: the shares below are off by 3 in 100 at the gate, one standard error. */
+/** The shares below are off by 3 in 100 at the gate, one standard error. */
 const shops = cases(100, 200);
 
-/** Share of shops with 200 outcomes each whose 90 % interval holds the truth. */
+/** Share of shops with 200 outcomes whose 90 % interval holds the truth. */
 function coverage(truthOf: (seed: number) => Truth): { clearance: number; give: number } {
   let [clearance, give] = [0, 0];
   for (let seed = 1; seed <= shops; seed++) {
@@ -64,7 +64,7 @@ const one = (result: Evidence['result'], value: number, days = 60): Evidence => 
 });
 const many = (count: number, each: Evidence): Evidence[] => Array.from({ length: count }, () => each);
 const required = (evidence: readonly Evidence[]) => refit(clearanceLearning(evidence));
-/** The bins of `required`, which does not try the fit on what was left out here: that takes a fit for each outcome. */
+/** Bins of `required` without refitting for each outcome. */
 function fittedBins(evidence: readonly Evidence[]) {
   const asked = clearanceLearning(evidence);
   return binsOf(asked, asked.prior.mean, fitLogistic(asked.odds, asked.prior).numbers);
@@ -78,7 +78,7 @@ test('nothing learned leaves the default as it is, and is not recommended', () =
   expect([settled < 1e-6, recommended, outcomes]).toEqual([true, false, 0]);
 });
 
-/** A rub among three is a surprise; even so the number moves less than it is unsure, and stays in force. */
+/** A rub among three is a surprise; the number still moves less than its spread. */
 test('few outcomes move little, and are not recommended', () => {
   const surprised = required([one('elbow-rub', 1.5), one('good', 1.6), one('good', 1.4)]);
   within(surprised.after.value, 1.25, 0.2);
@@ -130,7 +130,7 @@ test('what foretells better is recommended, what does not is not', () => {
 }, 60_000);
 
 describe('where a clearance is known with a spread', () => {
-  /** The chance averaged over the spread in many small steps. */
+  /** Averaged over the spread in small steps. */
   function byMany(value: number, sd: number, softness: number): number {
     let [sum, weights] = [0, 0];
     for (let z = -8; z <= 8; z += 0.002) {
@@ -140,7 +140,7 @@ describe('where a clearance is known with a spread', () => {
     }
     return sum / weights;
   }
-  // By the usual softness, and by one that is two of its own spreads steeper.
+  // By the usual softness, and by one two spreads steeper.
   test.each([
     [0.15, 1e-5],
     [0.055, 0.004],
@@ -174,7 +174,7 @@ test('gradients are those of the log odds', () => {
   within(gradient[1]!, (at(a, b + 1e-6) - at(a, b - 1e-6)) / 2e-6, 1e-6);
 });
 
-/** 8 of 20 at 95 %: 0.219 to 0.613 (Wilson), recomputed from the formula of the score test by halving. */
+/** 8 of 20 at 95 %: 0.219 to 0.613 (Wilson), recomputed from the score test by halving. */
 test("Wilson's interval ends where the score test does", () => {
   const { low, high } = wilson(0.4, 20);
   const z = (p: number): number => (0.4 - p) / Math.sqrt((p * (1 - p)) / 20);
@@ -183,7 +183,7 @@ test("Wilson's interval ends where the score test does", () => {
 });
 
 describe('expected and come', () => {
-  /** Drawn from the story with the truth as the defaults have it: what is expected by the defaults must come, over many shops. */
+  /** With the defaults as the truth, what they expect must come. */
   test('by the true numbers as many are expected as come, and never more than there are', () => {
     let [expected, came] = [0, 0];
     for (let seed = 1; seed <= cases(300, 1500); seed++) {
@@ -216,7 +216,10 @@ describe('expected and come', () => {
     expect(bins.reduce((sum, { count }) => sum + count, 0)).toBe(told.length);
     expect(outcomes).toBe(told.length);
   });
-  /** By hand: of 0.2 good, 0.4 rub, 0.6 good, 0.8 good, 0.9 rub: the last as for ever, the other the mean of 0.6, 0.8 and 1. */
+  /**
+   * By hand: of 0.2 good, 0.4 rub, 0.6 good, 0.8 good, 0.9 rub: the last as for ever, the other the mean
+   * of 0.6, 0.8 and 1.
+   */
   test('days of those that were complained of are those of the ones that lasted longer', () => {
     const seen = [0.2, 0.4, 0.6, 0.8, 0.9].map((each, i) => ({ seen: each, happened: i === 1 || i === 4 }));
     const shares = wholeDays(seen);
@@ -224,7 +227,7 @@ describe('expected and come', () => {
       within(shares[i]!, share, 1e-12);
     });
   });
-  /** Binomial table, 10 at 0.5: at most 2 come with 56/1024; of 0.1 and 0.2 both with 0.02. */
+  /** Binomial table, 10 at 0.5: at most 2 with 56/1024; of 0.1 and 0.2 both with 0.02. */
   test('tails are those of the binomial', () => {
     within(
       tailOf(

@@ -1,4 +1,4 @@
-/** Laws of the papers of a backlog: no cut lost or doubled, sums that meet the tickets, the order of files without a say. */
+/** Laws of a backlog's papers: cuts and sums meet the tickets in any file order. */
 import fs from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
@@ -18,7 +18,7 @@ const known: readonly Order[] = [...backlogFiles({ count: 60, seed: 11, faultyPe
   ({ name, text }) => readOrders(text, name).flatMap((read) => (read.ok ? [read.order] : [])),
 );
 
-/** Two colors of each ply, so that one is often too short, lots and remnants are drawn on, and something must be bought. */
+/** Two colors of each ply, so that something must be bought. */
 const shops: fc.Arbitrary<Shop> = fc
   .array(
     fc.record({
@@ -63,7 +63,7 @@ const backlogs = fc
     })),
   );
 
-/** Feet of a ticket by color and ply, capitals aside, all its cinches. */
+/** Feet by color and ply, of all cinches. */
 function feetOf({ pieces, accents, quantity }: Ticket): [string, number][] {
   const all = [...pieces, ...accents.map(({ color, feet }) => ({ color, feet, ply: 2 }))];
   return all.map(({ color, ply, feet }) => [`${ply} ${color?.toLowerCase() ?? 'not said'}`, feet * quantity]);

@@ -1,4 +1,4 @@
-/** Changing the units of an order file changes nothing in the answer. */
+/** The units of an order file change nothing in the answer. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
