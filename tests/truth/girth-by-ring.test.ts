@@ -1,4 +1,4 @@
-/** A girth that leans on tapes at the rings is out by as much as it says, and not more than without them. */
+/** A girth supported by tapes at the rings is out by as much as it says. */
 import { describe, expect, test } from 'vitest';
 import { factsOf, workingOf } from '../../src/horse/facts.ts';
 import { girthFromHeight } from '../../src/horse/girth.ts';
@@ -22,7 +22,7 @@ interface True {
   readonly drop: number;
 }
 
-/** What is known of a horse of 60 in whose rings were taped so; the readings are out by so many spreads. */
+/** A horse of 60 in with ring tapes; readings out by so many spreads. */
 function factsBy(
   { girth, drop }: True,
   { taped, kind }: { taped: Taped; kind: Horse['kind'] },
@@ -45,8 +45,8 @@ const cases: readonly (readonly [string, Taped, Horse['kind']])[] = [
   ['both', ['ringToRing', 'ringDrop'], 'light'],
 ];
 
-// A horse is spread about the girth by its height, its rings about the usual drop, and readings about both: then a weighed mean is
-// out by as much as its spread says, and less than either alone. That is what a spread is; nothing is taken from the formula.
+// Draws a horse about the girth by its height, its rings about the usual drop, readings about both. A weighed
+// mean must be out by its spread, and less than either alone; no formula is shared.
 describe('drawn at random, girth and rings are out by what their spreads say', () => {
   test.each(cases)('%s', (_, taped, kind) => {
     const random = seededRandom(2417);

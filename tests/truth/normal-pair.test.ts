@@ -1,4 +1,4 @@
-/** Chances of normal values that move together, two or more, against exact formulas, bounds, a brute integration and draws. */
+/** Chances of normal values that move together, against formulas, bounds, integration and draws. */
 import { describe, expect, it } from 'vitest';
 import { normalCdf } from '../../src/math/normal.ts';
 import { allBelow } from '../../src/math/all-below.ts';
@@ -11,7 +11,7 @@ const correlations = [-0.99, -0.9, -0.5, 0, 0.3, 0.6, 0.8, 0.9, 0.95, 0.98, 0.99
 const bothBelow = (h: number, k: number, rho: number): number =>
   normalCdf(h) * normalCdf(k) + gainedTogether(h, k, rho);
 
-/** P(X <= h, Y <= k) by Simpson's rule over the density of X and the chance of Y given X: no shared code but normalCdf. */
+/** P(X <= h, Y <= k) by Simpson's rule over the density of X and the chance of Y given X; shares only normalCdf. */
 function brute(h: number, k: number, rho: number): number {
   const steps = 40_000;
   const low = -9;

@@ -1,4 +1,4 @@
-/** What practice ties, against what the whole engine ranks: nothing here was made by the program [common practice, no source]. */
+/** What practice ties, against the whole engine's ranking [common practice, no source]. */
 import { describe, expect, it } from 'vitest';
 import type { Advice, RankedSpec } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
@@ -14,12 +14,12 @@ type Position = Parameters<typeof rigging>[0];
 
 interface Row {
   readonly usual: readonly [number, number];
-  /** Least, where the horse is pinched or short of room, and most, with room that was taped. */
+  /** Least when pinched or short of room, most with taped room. */
   readonly pinched: number;
   readonly taped: number;
 }
 
-// Strands of straights on grown horses.
+// Straights on grown horses.
 const table: Readonly<Record<Position, Row>> = {
   full: { usual: [15, 17], pinched: 13, taped: 17 },
   '7/8': { usual: [17, 19], pinched: 15, taped: 21 },
@@ -36,7 +36,7 @@ const at = (
   saddle: Partial<Order['saddle']> = {},
 ): Advice => sizeOrder(orderOf({ horse, saddle: { rigging: rigging(position), ...saddle } }), defaultShop);
 
-/** Nothing taped: a height alone. */
+/** A height alone. */
 const untaped = (height: number, more: Partial<Order['horse']> = {}) => ({
   heartGirth: undefined,
   height,
@@ -49,7 +49,7 @@ const heights = long ? [57, 58.4, 59.9, 61.3, 62.7, 64.2, 65.6, 67] : [57, 59.9,
 const nameOf = ({ style, strands }: Pick<Candidate, 'style' | 'strands'>): string =>
   `${style} ${String(strands)}`;
 
-/** The first of every one of these that is no straight within the bounds, named. */
+/** Names each first spec that is no straight within the bounds. */
 function strays(
   cases: readonly (readonly [string, Advice])[],
   [least, most]: readonly [number, number],

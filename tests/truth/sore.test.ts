@@ -1,4 +1,4 @@
-/** A horse that is sore from the cinch it wears: what is tied next keeps off the sore, and healing comes first [common practice, no source]. */
+/** A horse sore from its cinch: the next keeps off the sore, healing comes first [common practice, no source]. */
 import { describe, expect, it, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import { judge, passes, type Judged } from '../../src/advice/judge.ts';
@@ -20,7 +20,7 @@ const horses: readonly Partial<Order['horse']>[] = [
 ];
 const positions = ['full', '7/8', '3/4', 'center-fire'] as const;
 
-/** Orders of horses sore from each of these cinches on every rigging. */
+/** On every rigging, sore from each cinch. */
 const soreFrom = (trouble: Trouble, worn: readonly CinchAsked[]): { name: string; order: Order }[] =>
   positions.flatMap((position) =>
     horses.flatMap((horse) =>
@@ -41,7 +41,7 @@ const welfareText = (order: Order): string[] =>
 const isPoorAtElbow = (judged: Judged): boolean =>
   judged.judgementOf('elbow-clearance') === 'poor' || judged.judgementOf('flare-position') === 'poor';
 
-/** Makers tie no straight under 13 on a grown horse: it stands last, whatever galls. */
+/** No straight under 13 is tied on a grown horse: it is last. */
 const isTooNarrow = ({ candidate: { style, strands } }: Judged): boolean =>
   style === 'straight' && strands < 13;
 
@@ -70,7 +70,7 @@ describe('a gall at the elbow, and the cinch that galls described', () => {
         continue;
       }
       expect(advice.first.judgementOf('better-than-now'), name).toBe('poor');
-      // Among those that are poor at the elbow the surest stands first, whatever galls.
+      // Of those poor at the elbow the surest is first, whatever galls.
       const others = advice.specs.filter(
         (spec) => betters(spec, 0.051) && !isPoorAtElbow(spec) && !isTooNarrow(spec),
       );
@@ -101,7 +101,7 @@ describe('a rub of the buckle, and the buckle described', () => {
     for (const { name, order } of soreFrom('buckle-rub', worn)) {
       const { first, facts } = sizeOrder(order, defaultShop);
       const buckle = defaultShop.buckles.find(({ id }) => id === order.current!.buckle)!;
-      // Both buckles lie on the half of the cinch: its length and 1 in of give, less the frame.
+      // Half its length and give, less the frame.
       const low = (order.current!.length! + 1) / 2 - buckle.frameHeight;
       const rubs = ({ candidate }: Judged): boolean =>
         candidate.buckle.frameWidth > buckle.frameWidth ||

@@ -27,7 +27,7 @@ describe('the inch is 2.54 cm exactly (NIST SP 811, appendix B; from memory)', (
     ['254 cm', 100],
     ['30.48 cm', 12],
     ['1 ft', 12],
-    // Not 1 / 2.54: a double holds no 2.54.
+    // A double holds no 2.54.
     ['1 cm', 50 / 127],
   ])('%s', (text, expected) => {
     expect(inches(text)).toBe(expected);

@@ -1,4 +1,4 @@
-/** Gains and means: by hand, and the error of a mean against that of many. */
+/** Gains by hand, and the error of a mean. */
 import { expect, test } from 'vitest';
 import { fullMean, gainOver, pairedMean } from '../../src/math/worth.ts';
 import { seededRandom } from '../../src/math/random.ts';
