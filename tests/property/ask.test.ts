@@ -175,7 +175,7 @@ test('ring to ring stands first for both, until it is taped', () => {
   }
 });
 
-// Over a hundred orders of this seed the first question even loses.
+// A hundred orders are too few: on this seed the first question even loses.
 test.runIf(long)(
   'asking the first question beats asking any',
   () => {

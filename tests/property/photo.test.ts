@@ -1,4 +1,4 @@
-/** A photo of a known horse is read as wrongly as it says, no more and not much less. */
+/** Readings of a photo are off by what they say, no more and not much less. */
 import { describe, expect, test } from 'vitest';
 import { factsOf } from '../../src/horse/facts.ts';
 import { photoRemarks } from '../../src/horse/photo-remarks.ts';

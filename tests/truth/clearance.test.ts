@@ -27,9 +27,8 @@ const straight = (strands: number, change: Partial<Spec> = {}): Spec => ({
 });
 
 /**
- * Spread of a gap at station s: the room 0.5, which moves the ring; the ring's place 1, the saddle's 0.4;
- * the ring's height 1.5; the ribs 0.2 a quarter of the girth up; cords 6 % wider or narrower; the girth
- * 0.5, which grows the horse with k.
+ * Spread of a gap at station s, in this order: the room, which moves the ring; the ring's place; the
+ * saddle; the ring's height; the ribs; cords, 6 % of their width; the girth; the opening.
  */
 interface Level {
   readonly s: number;
@@ -59,23 +58,19 @@ const check = (
     within(found[key as 'inches' | 'sd' | 'floor' | 'station'], value, 1e-9);
 };
 
-/**
- * The upper corner of a frame 2.5 in high. By k the room's edge grows by 4; the elbow rises by 7, which
- * moves the line above back by 0.7.
- */
+/** The upper corner of a frame 2.5 in high. By k the room grows by 4; the elbow's rise takes back 0.7. */
 const corner = { s: 15.5, ringX: 2, half: 0, byK: 4 - 0.7 };
 
 describe('the spot with the least to spare', () => {
   test('a straight of 17 on a full rig: at the elbow', () => {
-    // Full at 4.25 in from 11 in down; the buckle's low edge is at 31 / 2 - 2.5 = 13. The lean is 2 / 22, so
-    // at 7 the edge is at 2.125 + 7 / 11. By k the room grows by 4; the lean, 2 k / 22 k, stays.
+    // The lean is 2 / 22, so at 7 the edge is at 2.125 + 7 / 11. By k the room grows by 4; the lean stays.
     const { clearance, low } = on(orderOf(), straight(17));
     expect(low).toBe(13);
     expect([clearance.where, clearance.skin]).toEqual(['cinch', true]);
     const sd = spread({ s: 7, ringX: 2, half: 2.125, byK: 4 });
     check(clearance, { inches: 1.875 - 7 / 11, sd, floor: 1, station: 7 });
-    // Less sure than that spot alone: the frame's upper corner, 15.5 in up, is 4.85 - 1.875 - 15.5 / 11
-    // behind. Both move forward together, so both clear more often.
+    // Less sure than that spot alone, though the frame's upper corner, 4.85 - 1.875 - 15.5 / 11 behind, moves
+    // with it.
     const alone = cephes.ndtr((0.875 - 7 / 11) / sd);
     const frame = cephes.ndtr((2.975 - 15.5 / 11) / spread({ ...corner, opening: 0.15 * 8.5 }));
     expect(clearance.likely).toBeLessThan(alone - 0.03);
@@ -83,17 +78,16 @@ describe('the spot with the least to spare', () => {
   });
 
   test('a straight of 21 on 3/4: just below the armpit, square to the edge', () => {
-    // Set back 3: the ring is 1 in behind the groove, the edge runs along (-1/22, 1) from (2.625, 0). Two
-    // layers on a bar of 4 in are 2.625 in wide there. Square to the edge from the corner (4, 3):
+    // The ring is 1 in behind the groove, the edge runs along (-1/22, 1) from (2.625, 0). Square to it from
+    // the corner (4, 3):
     const order = orderOf({ saddle: { rigging: rigging('3/4') } });
     const { clearance } = on(order, straight(21, { layers: 2, buckle: { ...plainBuckle, barWidth: 4 } }));
     const lean = -1 / 22;
     const cos = 1 / Math.hypot(1, lean);
     const station = (3 + lean * (4 - 2.625)) * cos ** 2;
     const level = 4 - 2.625 - 3 * lean;
-    // The cosine of what moves the corner forward; the spot has its own station. By k the room grows by 4,
-    // the corner rises by 3, seen by the sine, and the ring goes from (2 k - 3) / 22 k: the lean grows by 3 /
-    // 22.
+    // By k the room grows by 4, the corner rises by 3, seen by the sine, and the lean, (2 k - 3) / 22 k,
+    // grows by 3 / 22.
     const sine = -lean * cos;
     const byK = 4 - (station * 3) / 22 + (3 * sine) / cos;
     const sd = cos * spread({ s: station, ringX: -1, half: 2.625, byK });
@@ -110,13 +104,12 @@ describe('the spot with the least to spare', () => {
   });
 
   test('a frame of 6 in on a full rig: at its upper corner, against muscle', () => {
-    // From 13 to 15.5 in up, 3 in per side; the upper corner is 4.85 - 3 - 15.5 / 11 behind.
+    // The upper corner is 4.85 - 3 - 15.5 / 11 behind.
     const buckle = { ...plainBuckle, frameWidth: 6 };
     const { clearance, frameClearance } = on(orderOf(), straight(11, { buckle }));
     const ahead = 1.85 - 15.5 / 11;
     const cos = 1 / Math.sqrt(1.01);
-    // The nearest muscle is square to it, lower by 0.1 of the way forward; the opening, 0.15, counts from 7
-    // to there.
+    // Square to the muscle, lower by 0.1 of the way; the opening counts from 7 to there.
     const place = 15.5 - (0.1 * ahead) / 1.01;
     const sd = cos * spread({ ...corner, opening: 0.15 * (place - 7) });
     check(clearance, { inches: ahead * cos, sd, floor: 0, station: 15.5 });
@@ -127,14 +120,12 @@ describe('the spot with the least to spare', () => {
   });
 
   test('a low flare of 23 in two layers on a full rig: tied so that it keeps 0.633 in over the least', () => {
-    // 5.75 in wide up to f, then narrowing to 3.335 over 3 in, 0.4025 per side; with the lean the edge falls
-    // back by b = 0.4025 - 1/11 per inch. The nearest spot is square to it from the corner (4, 3), below by
-    // the sine of the distance.
+    // From 5.75 in wide at f to 3.335 over 3 in: 0.4025 per side; with the lean the edge falls back by b =
+    // 0.4025 - 1/11 per inch. The nearest spot is square to it from the corner (4, 3).
     const back = 0.4025 - 1 / 11;
     const cos = 1 / Math.hypot(1, back);
-    // Tied for 1 in and 1.2816 spreads (one in ten) of 31 strands, half of which are 3.875 in wide. By k the
-    // room grows by 4 and the corner rises by 3, seen by the sine. Distance, place and spread depend on each
-    // other: each round comes nearer.
+    // Tied for 1 in and 1.2816 spreads (one in ten) of 31 strands, 3.875 in per side. Distance, place and
+    // spread depend on each other: each round comes nearer.
     const byK = 4 + 3 * back;
     let [kept, station] = [1, 3];
     for (let round = 0; round < 20; round++) {
@@ -159,7 +150,7 @@ describe('the spot with the least to spare', () => {
   });
 
   test('one that lies under its floor goes before all that keep theirs, however sure it is of that', () => {
-    // 25 strands: 4 - 3.125 - 7 / 11 = 0.239 in at the elbow, where 1 is asked.
+    // 4 - 3.125 - 7 / 11 = 0.239 in at the elbow, where 1 is asked.
     const { clearance } = on(orderOf(), straight(25));
     check(clearance, { inches: 0.875 - 7 / 11, floor: 1, station: 7 });
     expect(clearance.likely).toBeLessThan(0.2);
@@ -168,8 +159,7 @@ describe('the spot with the least to spare', () => {
 
 describe('what is told', () => {
   test('never more than 0.95, however sure it is', () => {
-    // Plumb: 6 - 1.375 at the elbow, 6.85 - 1.875 at the frame, each over three spreads of about 1.3 above
-    // its floor.
+    // Plumb: 6 - 1.375 at the elbow, 6.85 - 1.875 at the frame, over three spreads.
     const order = orderOf({ horse: { elbowRoom: 6 }, saddle: { rigging: { kind: 'measured', setBack: 4 } } });
     const { clearance } = on(order, straight(11));
     expect(clearance.likely).toBeGreaterThan(0.97);

@@ -1,4 +1,4 @@
-/** Elliptic integrals of the second kind against printed tables, two libraries' test values and an independent implementation. */
+/** Elliptic integrals against printed tables, two libraries' test values and an independent implementation. */
 import { readFileSync } from 'node:fs';
 import cephes from 'cephes';
 import { beforeAll, describe, expect, it } from 'vitest';

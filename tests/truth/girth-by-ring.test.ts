@@ -45,8 +45,8 @@ const cases: readonly (readonly [string, Taped, Horse['kind']])[] = [
   ['both', ['ringToRing', 'ringDrop'], 'light'],
 ];
 
-// Draws a horse about the girth by its height, its rings about the usual drop, readings about both. A weighed
-// mean must be out by its spread, and less than either alone; no formula is shared.
+// Draws a horse about the girth by its height, its rings about the usual drop, readings about both; shares no
+// formula.
 describe('drawn at random, girth and rings are out by what their spreads say', () => {
   test.each(cases)('%s', (_, taped, kind) => {
     const random = seededRandom(2417);

@@ -1,4 +1,4 @@
-/** The clearance of a laid cinch again: spots by a library, spreads by moving inputs, chances by counting. */
+/** The clearance of a laid cinch again: spots by a library, chances by counting. */
 import { Point } from '@flatten-js/core';
 import cephes from 'cephes';
 import { beforeAll, describe, expect, test } from 'vitest';

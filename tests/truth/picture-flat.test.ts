@@ -1,4 +1,4 @@
-/** A flat drawing matches the bench ticket and a template is true to size. */
+/** A flat drawing matches the ticket and a template is true to size. */
 import { describe, expect, test } from 'vitest';
 import { paperFonts } from '../../src/cli/fonts.ts';
 import { factsOf } from '../../src/horse/facts.ts';
@@ -83,10 +83,9 @@ function expectTicket(svg: Svg, ticket: Ticket, inches: number): void {
 }
 
 /**
- * Corners by hand: inches below the buckle on the horse, and the width there. A straight is as wide as the
- * bar of 3 in, or 1/8 in a strand in two layers, and 1/4 in a strand from 2 in down; a roper is pinched to
- * 0.145 or 0.2 in a strand for 3 in and has spread 3 in further down. Cords wider than the bar gather on
- * it, up to the first row.
+ * Corners by hand: inches below the buckle on the horse, and the width there. Straights: the bar's 3 in or
+ * 1/8 in a strand in two layers, then 1/4 from 2 in down. Ropers: 0.145 or 0.2 a strand for 3 in, spread 3
+ * in further down. Wider cords gather on the bar, up to the first row.
  */
 const corners: readonly (readonly [Made, readonly Point[]])[] = [
   [{ style: 'straight', strands: 11, layers: 1 }, [[0, 2.75]]],
@@ -125,7 +124,7 @@ const corners: readonly (readonly [Made, readonly Point[]])[] = [
 ];
 
 test.each(corners)('by hand: %o', (made, byHand) => {
-  // The low edge is at 31 / 2 - 2.5 = 13 on the horse, before the cord gives at 30 / 2 - 2.5.
+  // The low edge on the horse: 31 / 2 - 2.5 = 13; on the bench, before the cord gives: 30 / 2 - 2.5.
   const [horse, bench] = [13, 12.5];
   const spec = { ...made, buckle: plainBuckle, length: 30 };
   const cinch = flatCinch(lay(spec, sideOf(factsOf(orderOf(), defaultShop.model)))!, []);

@@ -1,4 +1,4 @@
-/** Late jobs: worked examples of Moore-Hodgson, every order tried on small shops, and HiGHS, an integer programming solver. */
+/** Late jobs against Moore-Hodgson, every order tried, and HiGHS, an integer programming solver. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planJobs } from '../../src/work/schedule/plan.ts';

@@ -124,7 +124,7 @@ describe('draws', () => {
     // The skin's gap is 1.149 where k is 1.25, and 0.95 in the second.
     expect(clears({ ...full, round: true }, narrow, { ...asTold, girth: 36 })).toBe(true);
     expect(clears(full, narrow, { ...asTold, ringPlace: 2.5 })).toBe(false);
-    // The skin has 2 in; a plumb frame 8.8 or 9.2 in wide clears by 0.1 in or overlaps by 0.1.
+    // A plumb frame 8.8 or 9.2 in wide clears by 0.1 in or overlaps by 0.1.
     expect(clears(plumb, { ...straight, frameWidth: 8.8 }, asTold)).toBe(true);
     expect(clears(plumb, { ...straight, frameWidth: 9.2 }, asTold)).toBe(false);
   });
@@ -140,8 +140,7 @@ describe('draws', () => {
     expect(share({ ...plumb, girth: 90, elbowRoom: 3.1, setBack: 0.6 })).toBe(0);
   });
 
-  // Small independent spreads add up; 84.13 % of the draws clear a floor one such sum below the gap, half one
-  // right at it.
+  // Small spreads add up: 84.13 % of draws clear a floor one sum below the gap, half one at it.
   const times = 0.02;
   const oneAbove = 0.841345;
   // With 40 000 draws a share has a standard deviation of 0.0025 at most.
@@ -166,8 +165,7 @@ describe('draws', () => {
   });
 
   test('of the skin with nothing taped, the spreads add up', () => {
-    // The ring is 2 k forward and 22 k up, the gap 4 k - 14/22 k less half the width, which alone does not
-    // grow with k.
+    // The gap is 4 k - 14/22 k less half the width, which alone does not grow with k.
     const horse = { girth: 72, setBack: 0, round: false };
     const untold = { ...horse, barrelTold: false, girthTaped: false, setBackMeasured: false };
     const width = 2 * (3 - 14 / 22);
@@ -185,9 +183,8 @@ describe('draws', () => {
   });
 
   test('of a frame, where the opening decides, the spreads add up', () => {
-    // Ring 2 forward, 10 up, lean 0.2. The upper corner of the frame at 16 is 4.9 - 3.2 = 1.7 behind, less
-    // half its width. By the opening 9, by room 1 - 1.6, by k 3.2 - 0.7, by the ring's place 1.6, by its
-    // station 0.32, by push 16/18; 8 strands are far away.
+    // Lean 0.2. The frame's upper corner at 16 is 4.9 - 3.2 = 1.7 behind, less half its width. By the opening
+    // 9, by room 1 - 1.6, by k 3.2 - 0.7, by the ring's place 1.6, by its station 0.32, by push 16/18.
     const sum = Math.hypot(
       0.15 * 9,
       0.25 * 0.6,
