@@ -43,16 +43,4 @@ describe('units', () => {
       );
     },
   );
-
-  it('hands and inches give the same height', () => {
-    const heightOf = (height: string) => {
-      const read = readOrders(
-        `order: 1\nhorse: { height: ${height} }\nsaddle: { rigging: full }\n`,
-        'hands.yaml',
-      )[0];
-      return read?.ok === true ? read.order.horse.height : undefined;
-    };
-    expect(heightOf('15.1 hh')).toBe(61);
-    expect(heightOf('61 in')).toBe(61);
-  });
 });

@@ -22,16 +22,6 @@ describe('width of a strand', () => {
 });
 
 describe('body cord', () => {
-  // (n s + (n-1) 0.6 + 2 t)/12 + 15 %, evaluated elsewhere (derived): 17 at 32 in 49 ft, 19 55, 27 78, 31 89.
-  it.each([
-    [17, 49],
-    [19, 55],
-    [27, 78],
-    [31, 89],
-  ])('%i strands of 32 in take about %i ft', (strands, feet) => {
-    within(bodyCordFeet(strands, 32), feet, 0.5);
-  });
-
   // A craft how-to: 50 ft of 8-ply for 17 strands (seen).
   it('17 strands take about the 50 ft of a craft how-to', () => {
     within(bodyCordFeet(17, 32), 50, 2);

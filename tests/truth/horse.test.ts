@@ -32,13 +32,6 @@ describe('heart girth from height', () => {
     expect(girthFromHeight(161 / CM, 'light').value * CM).toBeLessThan(200);
   });
 
-  it('a kind without a published figure is less sure than a light horse', () => {
-    const light = girthFromHeight(55, 'light');
-    for (const kind of ['pony', 'mule', 'donkey', 'draft'] as const) {
-      expect(girthFromHeight(55, kind).sd).toBeGreaterThan(light.sd);
-    }
-  });
-
   // Obese from a ratio of girth to height of 1.26: Carter et al. 2009, Vet J 179:204 (memory). Taken as score
   // 7; our 2 percent a point were chosen by it.
   it('a light horse of 155 cm has 1.26 times its height at condition 7, and less at 6', () => {
@@ -67,13 +60,6 @@ describe('heart girth from height', () => {
     const taped = (condition?: number) =>
       girthOf({ height: 60, heartGirth: 72, condition, trouble: [] }, defaultModel);
     expect(taped(9)).toEqual(taped());
-  });
-
-  it('a taped girth is surer than one from the height', () => {
-    const horse = { height: 60, heartGirth: 72, trouble: [] };
-    expect(girthOf(horse, defaultModel).sd).toBeLessThan(
-      girthOf({ height: 60, trouble: [] }, defaultModel).sd,
-    );
   });
 });
 

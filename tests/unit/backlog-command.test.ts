@@ -25,7 +25,6 @@ afterAll(() => {
 
 describe('the command line', () => {
   test.each([
-    [['--columns', 'oder'], 'there is no column called "oder"\nDid you mean order?'],
     [['--columns', 'order,,file'], '--columns has an empty name'],
     [['--columns', 'order,order'], '--columns has "order" twice'],
     [['--out', 'x', '--errors', 'x'], '--errors would write over x'],

@@ -202,7 +202,6 @@ test('every dot of the picture lies in its plot, where nearly all rub, too', asy
 
 describe('the command line is wrong', () => {
   test.each<[string[], RegExp]>([
-    [['--in-place'], /--in-place needs the shop file/],
     [['--in-place', '--shop', 'shop.yaml', '--write', 'x.yaml'], /leave out one of them/],
     [['--write', 'shop.yaml', '--shop', 'shop.yaml'], /--write would write over shop\.yaml[^]*--in-place/],
     [['--write', 'x', '--picture', 'x'], /need a file each/],
@@ -215,11 +214,6 @@ describe('the command line is wrong', () => {
     expect(code).toBe(2);
     expect(stderr).toMatch(expected);
   });
-});
-
-test('the same again gives the same', async () => {
-  const [a, b] = [await learn('--format', 'json'), await learn('--format', 'json')];
-  expect(b.stdout).toBe(a.stdout);
 });
 
 describe('editing a shop file', () => {

@@ -36,13 +36,6 @@ test('is refused on a terminal, with or without --out -', async () => {
   }
 });
 
-test('--paper without a PDF, and paper that is not sold here, are refused', async () => {
-  const without = await run(['ticket', '--paper', 'a4'], { stdin: order });
-  expect([without.code, without.stderr]).toEqual([2, 'cinchwright: --paper goes with --format pdf\n']);
-  const slip = await run([...asked, '--paper', 'A4'], { stdin: order });
-  expect([slip.code, slip.stderr]).toEqual([2, expect.stringMatching(/letter or a4.*\n.*a4/)]);
-});
-
 test('replaces the file of --out whole, and leaves nothing beside it', async () => {
   fs.writeFileSync(path.join(dir, 'q.pdf'), 'cinchwright');
   const { code, stderr } = await run([...asked, '--paper', 'a4', '--out', 'q.pdf'], {

@@ -85,7 +85,6 @@ describe('the picture', () => {
       async () => (await picture(1600, 1200)).subarray(0, 700),
       'The picture is cut off: its end is missing.',
     ],
-    ['no picture', () => Buffer.from('hello'), 'It is neither a JPEG nor a PNG.'],
     ['empty', () => Buffer.alloc(0), 'It is empty.'],
   ])('%s: told, exit 3', async (_, bytes, why) => {
     put('orders/photos/juniper-side.jpg', await bytes());

@@ -168,13 +168,6 @@ describe('--simulate', () => {
   });
 });
 
-test('what the customer wants is judged along the way', async () => {
-  put('wants.yaml', order('w', 'wants: { style: straight, strands: 31 }\n'));
-  const ran = await run(['size', 'wants.yaml'], { cwd });
-  expect(ran.code).toBe(0);
-  expect(ran.stdout).toContain('31');
-});
-
 test('a shop file replaces the built-in shop', async () => {
   fs.copyFileSync(new URL('../../examples/shop.yaml', import.meta.url), path.join(cwd, 'shop.yaml'));
   const own = await run(['size', 'good.yaml', '--shop', 'shop.yaml'], { cwd });

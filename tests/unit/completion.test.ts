@@ -149,9 +149,3 @@ test.skipIf(!installed('bash'))('bash: a word half typed, in quotes or with a ba
     expect([typed, stdout]).toEqual([typed, 'my order.yaml\n']);
   }
 });
-
-test('an unknown shell is told which there are', async () => {
-  const { code, stderr } = await run(['completion', 'fishh']);
-  expect(code).toBe(2);
-  expect(stderr).toContain('Did you mean fish?');
-});

@@ -193,18 +193,6 @@ describe('what cannot be drawn on is told', () => {
   ): Promise<{ code: number; stderr: string; bytes: Buffer }> =>
     run(['draw', 'order.yaml', '--on-photo', ...more], { cwd: folder });
 
-  test('a picture that is not there: its place in the order, and what to do', async () => {
-    const folder = folderWith(original);
-    fs.rmSync(path.join(folder, 'photos', 'juniper-side.jpg'));
-    const { code, stderr, bytes } = await fails(folder);
-    expect(code).toBe(3);
-    expect(stderr).toContain('photo.file');
-    expect(stderr.replace(/\s+/g, ' ')).toContain(
-      'put it next to the order file, or name its folder with --photos-from',
-    );
-    expect(bytes.length).toBe(0);
-  });
-
   test('an order without a photo block', async () => {
     const folder = folderWith(original, { order: shipped.slice(0, shipped.indexOf('\nphoto:') + 1) });
     const { code, stderr } = await fails(folder);
@@ -258,7 +246,6 @@ describe('what cannot be drawn on is told', () => {
     [['--format', 'svg'], '--on-photo makes jpeg, png or html'],
     [['--view', 'flat'], 'leave out --view and --template'],
     [['--template'], 'leave out --view and --template'],
-    [['--out', 'a.svg'], '--on-photo makes jpeg, png or html'],
     [['--photos-from', 'nowhere'], '--photos-from takes a folder'],
   ])('%j', async (more, told) => {
     const { code, stderr } = await fails(folderWith(original), ...more);
@@ -269,7 +256,6 @@ describe('what cannot be drawn on is told', () => {
   test('JPEG and --photos-from without --on-photo', async () => {
     for (const more of [
       ['--format', 'jpeg'],
-      ['--out', 'a.jpg'],
       ['--photos-from', '.'],
     ]) {
       const { code, stderr } = await run(['draw', 'examples/orders/25-photo.yaml', ...more]);

@@ -5,7 +5,6 @@ import type { Order, Shop } from '../../src/order/types.ts';
 import { sizeCsv, sizeJson } from '../../src/views/size-data.ts';
 import { shortCaution } from '../../src/numbers/cautions.ts';
 import { escaped } from '../../src/pages/markdown.ts';
-import { loadColors } from '../../src/pages/pen.ts';
 import { sizeMarkdown, sizeScreen } from '../support/screens.ts';
 import type { ReportOptions } from '../../src/pages/page.ts';
 import type { SizeResult } from '../../src/words/types.ts';
@@ -98,15 +97,6 @@ describe('screen', () => {
       .slice(0, 2)
       .map(({ candidate }) => simulateClearance(candidate, result.advice.facts, { draws: 50, seed: 3 }));
     expect(screen({ ...result, simulated }).match(/50 random draws \(seed 3\)/g)).toHaveLength(1);
-  });
-
-  test('colors only repeat what words say', async () => {
-    await loadColors();
-    const plain = screen(sized(cases.draft), { why: true });
-    const colored = screen(sized(cases.draft), { why: true, color: true });
-    expect(colored).toContain('\u001b[');
-    expect(colored.replace(/\u001b\[\d+m/g, '')).toBe(plain);
-    expect(plain).not.toContain('\u001b');
   });
 
   test('an order that failed leaves one line among the others, and the caution is said once', () => {
