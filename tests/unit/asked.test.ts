@@ -28,7 +28,7 @@ function answered(id: QuestionId, line: string, told = nothingTold): unknown {
 }
 
 describe('which question comes next', () => {
-  test('all of them once, where each is skipped', () => {
+  test('all of them once when each is skipped', () => {
     const ids: QuestionId[] = [];
     let told = nothingTold;
     for (let id = nextQuestion(told); id !== undefined; id = nextQuestion(told)) {
@@ -44,7 +44,7 @@ describe('which question comes next', () => {
     expect(nextQuestion(after('2501', '', '', '15.2 hh stock, 73 girth, 7/8, round, trail'))).toBe('withers');
   });
 
-  test('an answer to another question puts that right, and the question stays', () => {
+  test('an answer to another question corrects that one, and the question stays', () => {
     const told = after('2501', '', '', '15.2 hh', '73', '7/8', 'round');
     const next = answer(told, 'withers', { line: 'girth 75 in', buckles });
     expect(next).toMatchObject({ ok: true, told: { tree: { horse: { 'heart-girth': '75 in' } } } });
@@ -110,7 +110,7 @@ describe('an answer', () => {
     ]);
   });
 
-  test('that cannot be together with an earlier one is told', () => {
+  test('that contradicts an earlier one is told', () => {
     const told = after('2501', '', '', '15.2 hh', '60 in', '7/8');
     expect(answered('rings', '62 in', told)).toEqual([
       ['ring to ring 62 in', 'ring-to-ring less than the heart girth', expect.stringContaining('60 in')],
@@ -150,7 +150,7 @@ describe('the form', () => {
     ]);
   });
 
-  test('keeps what was typed and not taken where it harms nothing', () => {
+  test('keeps harmless text that was typed but not taken', () => {
     const told = after('1', '', '', '', '73 in', '7/8');
     const [read] = readOrders(formOf(told, { stem: 'f', unread: 'ro: [' }), 'f.yaml');
     expect(read).toMatchObject({ ok: true, order: { order: '1', horse: { heartGirth: 73 } } });

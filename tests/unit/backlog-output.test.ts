@@ -111,7 +111,7 @@ test('NDJSON is the results of JSON, one a line; columns stand in the order aske
   expect(csv!.stdout.split('\r\n')[0]).toBe('latigo_run_in,order,same_number_as');
 });
 
-test('what several orders have in common with an earlier one is found, and told in the summary', async () => {
+test('orders that repeat an earlier one are found and told in the summary', async () => {
   const { stdout, stderr } = await run(['backlog', 'orders', '--format', 'json'], { cwd: home });
   const rows = resultsOf(stdout);
   const first = new Map<unknown, string>();
@@ -176,7 +176,7 @@ test('the row says what `size` says of the same order', async () => {
   expect(rows.map(cells)).toEqual(wanted.map(cells));
 });
 
-test('every column holds something in a row of some order, or nobody fills it', async () => {
+test('every column is filled by some order', async () => {
   const again = fs.readFileSync(path.join(repo, 'examples/orders/01-height-only.yaml'), 'utf8');
   const stdin = `${again}---
 order: doubtful

@@ -1,4 +1,4 @@
-/** A stopped backlog leaves the last file whole; rows appear at once. */
+/** A stopped backlog leaves the last file whole; it reads no further than the next row needs. */
 import { once } from 'node:events';
 import fs from 'node:fs';
 import path from 'node:path';
@@ -60,7 +60,7 @@ test('Ctrl-C ends a run that waits for a pipe nobody writes into', async () => {
   expect([read('out.csv'), part()]).toEqual(['the old cinchwright table', undefined]);
 }, 20_000);
 
-test('killed without a word: the old files stay, and the next run replaces them', async () => {
+test('killed outright: the old files stay, and the next run replaces them', async () => {
   const { child } = await begun();
   child.kill('SIGKILL');
   await once(child, 'close');
@@ -73,7 +73,7 @@ test('killed without a word: the old files stay, and the next run replaces them'
   expect(fs.readdirSync(home).sort()).toEqual(['faults.csv', 'out.csv']);
 }, 60_000);
 
-test('two runs at once do not write into one another: the last to end stands, whole', async () => {
+test('two runs at once do not mix: the file of the last to end is whole', async () => {
   const { child } = await begun();
   expect((await start(args, { cwd: home, stdin: orderLine(7) })).code).toBe(0);
   expect(read('out.csv')).toContain('N-7');

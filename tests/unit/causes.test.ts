@@ -106,7 +106,7 @@ test('a rub of the buckle: too low first, then too near', () => {
   expect(frame(0.4 + HAIR)).toMatch(/^no: the buckle as described is clear/);
 });
 
-test('a saddle that rolls: a fan would hold it where more than that lets it roll', () => {
+test('a saddle that rolls: a high flare would hold it only if something else lets it roll too', () => {
   const rolls = (because: string[], style = 'straight'): string =>
     said({ trouble: 'saddle-rolls', facts: { slipNeed: { level: 3, because } }, candidate: { style } });
   expect(rolls(['the saddle rolls'])).toMatch(/^no: look at the tree/);
@@ -120,7 +120,7 @@ test('a saddle that rolls: a fan would hold it where more than that lets it roll
   );
 });
 
-test('a saddle that rolls in a cinch of which nobody named the style: a guess explains nothing by itself', () => {
+test('a saddle that rolls, style not named: the guessed style is not blamed', () => {
   const facts = { slipNeed: { level: 3, because: ['the saddle rolls', 'the barrel is round'] } };
   for (const style of ['straight', 'high-flare']) {
     expect(said({ trouble: 'saddle-rolls', facts, candidate: { style }, unsaid: true })).toBe(
@@ -149,7 +149,7 @@ test('a girthy horse: the cinch may be why, and a vet is asked all the same', ()
   expect(girthy(-0.4)).toMatch(/^yes: it reaches onto the elbow, about 1\/2 in.*stop/);
 });
 
-test('of a cinch that cannot be laid only what needs no cinch is said, and the vet is not forgotten', () => {
+test('a cinch that cannot be laid: only causes that need no cinch, and the vet', () => {
   const order = orderOf({ horse: { trouble: ['girthy', 'elbow-gall', 'slips-back', 'creeps-forward'] } });
   const facts = { ...sizeOrder(order, defaultShop).facts, ring: { x: 9 } } as unknown as CaseFacts;
   const told = causesUnlaid(facts).map(({ trouble, explained, words }) => [

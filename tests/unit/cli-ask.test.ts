@@ -30,7 +30,7 @@ afterAll(() => {
   fs.rmSync(cwd, { recursive: true });
 });
 
-test('on a terminal a line says how far it is, and goes before the answer comes', async () => {
+test('on a terminal a progress line shows, and is cleared before the answer', async () => {
   let now = 0;
   vi.spyOn(Date, 'now').mockImplementation(() => (now += 300));
   const { stdout, stderr } = await run(['ask', 'a.yaml', 'b.yaml', 'c.yaml', '--draws', '8'], {

@@ -34,7 +34,7 @@ describe('what is judged', () => {
   });
 });
 
-describe('parts on the command line lie over what the order wants', () => {
+describe('parts on the command line replace those of the wish', () => {
   const wants = 'wants: { style: low-flare, strands: 15, buckle: plain 3, length: 31 in }\n';
   const asked = async (...options: string[]): Promise<unknown> => {
     const { stdout } = await run(['check', '--format', 'json', ...options], { stdin: order(wants) });
@@ -71,7 +71,7 @@ test('orders with nothing to judge are named; without any other it is an error',
   expect(none.which).toEqual([]);
 });
 
-test('an order that cannot be read counts for more than one with nothing to judge', async () => {
+test('an unreadable order decides the exit code over one with nothing to judge', async () => {
   const ran = await check(`${order('')}---\norder: broken\n`);
   expect(ran.code).toBe(3);
   expect(ran.stderr).toContain('nothing to check');

@@ -59,7 +59,7 @@ describe('what is shown', () => {
     expect(textsOf(svg, 'shown-1', 'words')).toMatch(/^RULED OUT Asked for: straight, 27 strands/);
     expect(textsOf(svg, 'shown-2', 'words')).toMatch(/^No\. 1:/);
   });
-  test('a cinch named here lies over the wish, as check has it', async () => {
+  test('a cinch named here replaces the wish, as in check', async () => {
     const { code, stdout } = await run(['draw', '--strands', '17'], { stdin: order });
     expect(code).toBe(0);
     const words = textsOf(readSvg(stdout), 'shown-1', 'words');
@@ -128,7 +128,7 @@ describe('where it goes', () => {
     for (const name of fs.readdirSync(path.join(dir, 'out')))
       readSvg(fs.readFileSync(path.join(dir, 'out', name), 'utf8'));
   });
-  test('a page of an order with a photo says which way the horse looks', async () => {
+  test('a page of an order with a photo says which way the horse faces', async () => {
     const { stdout } = await run(['draw', 'examples/orders/25-photo.yaml', '--format', 'html']);
     expect(stdout).toContain('The horse faces left');
   });

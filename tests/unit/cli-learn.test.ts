@@ -77,7 +77,7 @@ describe('the answers follow what was learned', () => {
     return shop.shop.model;
   };
 
-  test('more rubs: the least clearance keeps its distance, and what is tied first lies further back', async () => {
+  test('more rubs: the floor rises with the required clearance, and the first pick keeps further back', async () => {
     fs.writeFileSync(at('outcomes.csv'), rubbing);
     expect((await learn('--shop', 'shop.yaml', '--write', 'raised.yaml')).code).toBe(0);
     const { 'required-clearance': asked, 'floor-clearance': floor } = modelOf('raised.yaml');
@@ -95,7 +95,7 @@ describe('the answers follow what was learned', () => {
     expect(await judged('shop.yaml')).not.toContain('Too close');
   });
 
-  test('the shop that set its least clearance itself keeps it', async () => {
+  test('a floor the shop set itself stays', async () => {
     fs.writeFileSync(at('outcomes.csv'), rubbing);
     fs.writeFileSync(at('shop.yaml'), `${shopText}\nmodel: { floor-clearance: 1.1 in }\n`);
     const { stdout } = await learn('--shop', 'shop.yaml', '--in-place');
@@ -109,7 +109,7 @@ describe('the answers follow what was learned', () => {
   test.each([
     ['the cords', rubbing],
     ['cords and frames', rubbing + frames],
-  ])('told again it stands, where %s rubbed', async (_, outcomes) => {
+  ])('learning twice changes nothing more, where %s rubbed', async (_, outcomes) => {
     fs.writeFileSync(at('outcomes.csv'), outcomes);
     await learn('--shop', 'shop.yaml', '--in-place');
     const once = read('shop.yaml');
@@ -144,7 +144,7 @@ test('in place only when asked, with its comments', async () => {
   expect(read('shop.yaml').match(/^learned:/gm)).toHaveLength(1);
 });
 
-test('without a shop file the blocks alone', async () => {
+test('without a shop file only the blocks are written', async () => {
   const { stdout } = await learn('--write', 'blocks.yaml');
   const [, told = ''] = /Recommended: ([\d.]+) in\./.exec(stdout) ?? [];
   // Every outcome about the elbow.
@@ -171,14 +171,14 @@ test('without a shop file the blocks alone', async () => {
   expect(Number(high) - Number(low)).toBeLessThan(2 * 1.6449 * 0.2);
 });
 
-test('what does not foretell better is not written, and says so by its exit code', async () => {
+test('what does not predict better is not written, and the exit code says so', async () => {
   fs.writeFileSync(at('outcomes.csv'), read('outcomes.csv').split('\n').slice(0, 6).join('\n'));
   const { code, stderr } = await learn('--write', 'none.yaml');
   expect([code, fs.existsSync(at('none.yaml'))]).toEqual([1, false]);
   expect(stderr).toContain('we recommend nothing, so nothing was written to none.yaml');
 });
 
-test('a picture that is well formed and says nothing by color alone', async () => {
+test('the picture is well formed and says nothing by color alone', async () => {
   await learn('--picture', 'p.svg', '--format', 'json');
   const svg = read('p.svg');
   expect(svg).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg"[^]*<\/svg>\n$/);

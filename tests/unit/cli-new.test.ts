@@ -85,7 +85,7 @@ describe('whoever stops', () => {
     ['Ctrl-C', '\u0003'],
     ['Ctrl-D', '\u0004'],
     ['the end of the terminal', ''],
-  ])('by %s finds what was said in the file, and what was being typed', async (_, key) => {
+  ])('by %s finds the answers and the half-typed one in the file', async (_, key) => {
     const ran = await talk(['new', 'o.yaml'], `${enter('7', 'Jo', 'Wren')}15.2 h${key}`, { cwd });
     expect(ran).toMatchObject({
       code: 130,
@@ -103,7 +103,7 @@ describe('whoever stops', () => {
     expect(fs.readdirSync(cwd)).toEqual([]);
   });
 
-  test('sees what was said where the file cannot be written any more', async () => {
+  test('sees the answers where the file can no longer be written', async () => {
     const replaceFile = (): never => {
       throw Object.assign(new Error('full'), { code: 'ENOSPC', syscall: 'write' });
     };

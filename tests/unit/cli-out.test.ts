@@ -85,7 +85,7 @@ describe('the ending of --out', () => {
     await type('size', 'orders/1.yaml', '--format', 'csv', '--out', 'a.json');
     expect(got('a.json')).toMatch(/^order,file,/);
   });
-  test('of a format that the command has not is refused', async () => {
+  test('of a format the command does not have is refused', async () => {
     const { code, stderr } = await type('size', 'orders/1.yaml', '--out', 'a.svg');
     expect([code, fs.existsSync(path.join(cwd, 'a.svg'))]).toEqual([2, false]);
     expect(stderr).toContain('size cannot print svg');

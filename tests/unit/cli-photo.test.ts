@@ -94,7 +94,7 @@ describe('the picture', () => {
     expect(stderr).toContain(why);
   });
 
-  test('one that is at fault does not keep the others from being done', async () => {
+  test('a faulty one does not stop the others', async () => {
     put('orders/photos/juniper-side.jpg', 'hello');
     put('other.yaml', example.replace('2425', '2426'));
     const { code, stdout } = await photo('orders/o.yaml', 'other.yaml', '--format', 'csv');
@@ -124,7 +124,7 @@ describe('the folder', () => {
     expect((await photo('orders/o.yaml')).code).toBe(3);
   });
 
-  test('--photos-from names another, and that one is kept to as well', async () => {
+  test('--photos-from names another, and nothing outside it is opened', async () => {
     put('orders/photos/juniper-side.jpg', 'hello');
     fs.mkdirSync(path.join(home, 'pictures/photos'), { recursive: true });
     put('pictures/photos/juniper-side.jpg', await picture(1600, 1200));
@@ -138,7 +138,7 @@ describe('the folder', () => {
     expect([code, stderr]).toEqual([2, expect.stringContaining('--photos-from takes a folder')]);
   });
 
-  test('of an order that is piped in it is the one the program runs in', async () => {
+  test('of a piped order is the current folder', async () => {
     fs.mkdirSync(path.join(home, 'photos'));
     put('photos/juniper-side.jpg', await picture(800, 600));
     const { code, stderr } = await run(['photo', '-'], { cwd: home, stdin: example });
@@ -172,7 +172,7 @@ describe('what a tape says', () => {
     expect(remarks).toEqual([]);
   });
 
-  test('is told where it is further off than both may be', async () => {
+  test('is doubted where it is further off than both may be', async () => {
     const { room, remarks } = await size(taped('  elbow-room: 7 in'));
     expect(room.inches).toBe(7);
     expect(remarks).toEqual([

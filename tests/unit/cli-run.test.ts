@@ -95,12 +95,12 @@ describe('what goes wrong', () => {
   });
 });
 
-test('somebody who is to type an order is told how to end it', async () => {
+test('whoever types an order is told how to end it', async () => {
   const ran = await run(['size', '-']);
   expect(ran.stderr).toMatch(/^type the order, then Ctrl-D on a line of its own\nstandard input:1:1:/);
 });
 
-test('help and version ask nothing of the machine but to print', async () => {
+test('help and version only print', async () => {
   const never = (): never => {
     throw new Error('asked');
   };

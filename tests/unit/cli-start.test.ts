@@ -45,7 +45,7 @@ test('signs that are not ASCII mean the same once compiled', async () => {
   expect(code).toBe(0);
 });
 
-test('a program that tests start is on the same day as one in process, whatever day it is', async () => {
+test('a started program and one in process have the same day', async () => {
   const [started, inProcess] = await Promise.all([
     start(['quote'], { stdin: order }),
     run(['quote'], { stdin: order }),

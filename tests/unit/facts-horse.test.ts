@@ -48,7 +48,7 @@ describe('heart girth', () => {
     [8, 76.77],
     [5.5, 73.15],
     [1, 66.63],
-  ])('of a horse of condition %f by what that makes of it: %f in', (condition, inches) => {
+  ])('of a horse of condition %f: %f in', (condition, inches) => {
     within(girth({ height: 60, condition }).value, inches, 0.005);
   });
 
@@ -117,7 +117,7 @@ describe('heart girth', () => {
     within(Number(lines[0]!.result), 75 / 72, 0.005);
   });
 
-  test('the average one has no height to be worked out from', () => {
+  test('with neither given there is no working from a height', () => {
     const order = orderOf({ horse: { heartGirth: undefined, height: undefined } });
     const lines = girthWorking(factsOf(order, defaultModel).girth, order, defaultModel);
     expect(lines.map(({ symbol }) => symbol)).toEqual(['k']);

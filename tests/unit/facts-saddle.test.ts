@@ -96,7 +96,7 @@ describe('ring', () => {
     expect(ring.station).toMatchObject({ value: 22, sd: 1.5, kind: 'assumed' });
   });
 
-  test('a tape or a measured drop is as sure as it is, and never less than nothing at all', () => {
+  test('a tape or a measured drop is never less sure than no measurement', () => {
     expect(facts({ saddle: { ringToRing: 45 } }).ring.station).toMatchObject({
       value: 22.5,
       sd: 0.25,
@@ -142,7 +142,7 @@ describe('ring', () => {
     }
   });
 
-  test('a measured set-back is as it is, and never less sure than a name', () => {
+  test('a measured set-back is used, and never less sure than a name', () => {
     const order = orderOf({ saddle: { rigging: { kind: 'measured', setBack: 2.5 } } });
     expect(factsOf(order, defaultModel).ring.setBack).toMatchObject({
       value: 2.5,
@@ -153,7 +153,7 @@ describe('ring', () => {
     expect(factsOf(order, { ...defaultModel, 'named-position-sd': 0.1 }).ring.setBack.sd).toBe(0.1);
   });
 
-  test('the working comes to where it hangs', () => {
+  test('the working gives the place of the ring', () => {
     const found = facts({ horse: { heartGirth: 80 }, saddle: { rigging: rigging('7/8') } });
     const lines = workingOf(found);
     within(done(lineOf(lines, 'x_ring').sum), found.ring.x, 0.02);

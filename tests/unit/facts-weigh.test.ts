@@ -43,7 +43,7 @@ describe('two values of one thing', () => {
     expect(weighed(whole, { value: 11, sd: 4 }, 'both')).toMatchObject({ basis: 'both', sd: 2.4 });
   });
 
-  test('beyond three they contradict each other, and not at three', () => {
+  test('they contradict each other beyond three spreads, not at three', () => {
     expect(contradicts({ value: 0, sd: 3 }, { value: 15, sd: 4 })).toBe(false);
     expect(contradicts({ value: 0, sd: 3 }, { value: 15.1, sd: 4 })).toBe(true);
     expect(contradicts({ value: 0, sd: 3 }, { value: -15.1, sd: 4 })).toBe(true);
@@ -65,7 +65,7 @@ describe('two values of one thing', () => {
       expect(estimate.sd).toBe(weighed(usual, { value: 1, sd: 0.5 }, '').sd);
     });
 
-    test('of one that shows far more nothing is taken but the doubt', () => {
+    test('a photo that shows far more adds only doubt', () => {
       const { estimate, share } = weighedCautiously(usual, { value: 8, sd: 0.5 }, words);
       expect(share).toBe(0);
       expect(estimate).toMatchObject({ value: 4, kind: 'assumed' });
@@ -137,7 +137,7 @@ describe('how the girth moves the rest, against the facts of a horse a little la
     within(row.ringX, row.room - (2 / 72) * facts.girth.sd - ring.setBackPerGirth * facts.girth.sd, 1e-12);
   });
 
-  test('every other input moves what it is, and no more', () => {
+  test('every other input moves only itself', () => {
     const { spread, room, ring, centreLine } = factsOf(orderOf({ horse: { barrel: 'round' } }), model);
     const still = { room: 0, ringX: 0, ringStation: 0, push: 0, k: 0, width: 0, opening: 0 };
     expect(spread.slice(1)).toEqual([

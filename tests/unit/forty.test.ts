@@ -31,7 +31,7 @@ const fortyRules = forty.map((i) =>
 const laid = (strands: number) => ({ style: 'straight', strands, length: 30 }) as Candidate;
 const judged = (strands: number): Judged => judgeBy(fortyRules, laid(strands), {} as CaseFacts);
 
-test.each(forty)('of forty rules number %i has its word', (i) => {
+test.each(forty)('rule number %i of forty counts', (i) => {
   const { findings, judgementOf } = judged(i);
   expect(findings.filter(({ judgement }) => judgement === 'refuse')).toMatchObject([{ rule: `rule-${i}` }]);
   expect(forty.filter((other) => judgementOf(`rule-${other}`) === 'refuse')).toEqual([i]);
@@ -58,7 +58,7 @@ test('forty facts are read', () => {
   expect(judge({ model }, { strands: 17 }).margin).toBe(57);
 });
 
-test.each(forty)('of forty criteria number %i decides where those before it do not', (decides) => {
+test.each(forty)('criterion number %i of forty decides where those before it do not', (decides) => {
   const criteria = forty.map((i) => ({
     id: `criterion ${i}`,
     key: ({ candidate: { strands } }: Judged) => (i < decides ? 0 : i === decides ? -strands : strands),

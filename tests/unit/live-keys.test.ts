@@ -179,7 +179,7 @@ function set(tree: Tree, path: string, value: unknown): Tree {
 }
 
 describe('every key of an order', () => {
-  test('is in this table', () => {
+  test('is in the table of this test', () => {
     const places = keyPlaces(orderSchema);
     const blocks = new Set(places.map(({ path }) => path));
     const leaves = places

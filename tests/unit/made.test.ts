@@ -71,7 +71,7 @@ describe('lengths', () => {
     expect(new Set(made)).toEqual(new Set([29]));
   });
 
-  test('are even where an even one has a run that is accepted', () => {
+  test('are even where an even one has an accepted run', () => {
     for (const order of orders) {
       const { specs, facts } = sizeOrder(order, defaultShop);
       if (order.horse.trouble.includes('buckle-rub')) continue;
@@ -101,7 +101,7 @@ describe('details never decide between kinds', () => {
     buckles: defaultShop.buckles.filter((buckle) => buckle.id !== id),
   });
 
-  test('a buckle taken off the list leaves kinds that do not use it as they were, and in their order', () => {
+  test('taking a buckle off the list leaves cinches that do not use it unchanged and in order', () => {
     let left = 0;
     for (const drawn of orders.slice(0, cases(15, 40))) {
       const order = { ...drawn, current: undefined };
@@ -132,7 +132,7 @@ describe('the buckle is live', () => {
     return { passes, candidate: judged!.candidate, ...found, told: phraseText(found.reason, 'in') };
   };
 
-  it('of two cinches that differ in nothing else one passes and one lies over the elbow line', () => {
+  it('of two cinches that differ only in it, one passes and one reaches over the elbow line', () => {
     const [small, large] = [on('plain 4'), on('special 6')];
     expect([small.candidate.layers, large.candidate.layers]).toEqual([2, 2]);
     expect(small).toMatchObject({ passes: true });

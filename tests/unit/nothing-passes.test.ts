@@ -46,7 +46,7 @@ test('where nothing passes the length nobody named is one that the shop ties', (
   }
 });
 
-test('a buckle nobody has: nothing is taken for what was not said, and the rest of the wish is kept', () => {
+test('a buckle nobody has: nothing is filled in, and the rest of the wish is kept', () => {
   const ask = (buckle: string) => checkCinch({ style: 'low-flare', strands: 21, buckle }, 'wants', usual);
   expect(ask('gold')).toMatchObject({ passes: false, filled: [] });
   expect(ask('gold').nearest?.candidate).toMatchObject({ style: 'low-flare', strands: 21 });
@@ -55,7 +55,7 @@ test('a buckle nobody has: nothing is taken for what was not said, and the rest 
   expect(words('gold')).not.toContain('did you mean');
 });
 
-test('a length alone is that of the cinch that comes first, whatever its style', () => {
+test('a wish for a length alone is filled in from the first pick, whatever its style', () => {
   const slips = orderOf({ horse: { trouble: ['saddle-rolls'] }, saddle: { rigging: rigging('3/4') } });
   const advice = sizeOrder(slips, shop);
   const { style, strands } = advice.first!.candidate;
@@ -91,7 +91,7 @@ test('no cinch has a length below nothing', () => {
   );
 });
 
-test('who asks about one cinch is told that no other passes either', () => {
+test('asking about one cinch also tells that none passes', () => {
   const of = (elbowRoom: number | undefined, strands: number): string => {
     const result = checked(orderOf({ horse: { elbowRoom }, wants: { style: 'straight', strands } }));
     return checkScreen([result], { units: 'in' });
@@ -134,7 +134,7 @@ test.each(['full', '7/8', '3/4', 'center-fire'] as const)(
   },
 );
 
-test('our pick is told beside a cinch of its style and strands when another length or buckle was named', () => {
+test('our pick is told beside a cinch like it that has another length or buckle', () => {
   // Several buckles take 19 strands.
   const about = { saddle: { rigging: rigging('7/8') } };
   const { style, strands, length, buckle } = sizeOrder(orderOf(about), shop).first!.candidate;

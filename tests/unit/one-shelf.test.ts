@@ -109,7 +109,7 @@ describe('twelve orders and one shelf', () => {
     expect(schedule.results.map(({ waits }) => waits)).toEqual(materials.results.map(({ waits }) => waits));
   });
 
-  test('who is short of buckles begins when they come, who is short of black cord never, all others at once', async () => {
+  test('orders short of buckles start when they come, short of black cord never, all others at once', async () => {
     const { results } = await json(...scheduleArgs);
     for (const { order: name, startDay, promise } of results) {
       if (name === 'T-05') expect([startDay, promise]).toEqual([null, null]);
@@ -147,7 +147,7 @@ describe('twelve orders and one shelf', () => {
     expect(text).toMatch(/T-11: 51 ft of natural body cord, here/);
   });
 
-  test('one that takes all the cord makes a promise later, and says which', async () => {
+  test('a new order that takes all the cord delays a promise, and says which', async () => {
     fs.writeFileSync(path.join(home, 'first.yaml'), orderOf('M', '2026-12-03', { quantity: 5 }));
     const text = await said(...scheduleArgs, '--promise', 'first.yaml');
     // 45 ft are left for T-09, which waits until 2026-12-07.

@@ -247,7 +247,7 @@ describe('how a fault is told', () => {
       'x',
     ]);
   });
-  test('a left empty block is complained of once', () => {
+  test('a block left empty is told once', () => {
     expect(told('order: 1\nhorse:\nsaddle: { rigging: full }')).toEqual([
       '2:1 horse | nothing | a value: it is empty | -',
     ]);

@@ -208,7 +208,7 @@ describe('told', () => {
     expect(told(changed(...exchanges)).filter((line) => line.includes(expected))).toHaveLength(1);
   });
 
-  test('one slip is told once: what hangs on a misplaced mark is not told besides', () => {
+  test('one slip is told once, without what follows from it', () => {
     expect(told(changed(['ring: [728, 549]', 'ring: [728, 1549]']))).toHaveLength(1);
     expect(told(changed(['spine: [741, 475]', 'spine: [741, 1775]']))).toHaveLength(1);
     expect(told(changed(['elbow: [696, 673]', 'elbow: [9696, 673]']))).toHaveLength(1);

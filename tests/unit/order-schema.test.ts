@@ -133,7 +133,7 @@ describe('the blank order', () => {
       ['saddle.rigging', 'nothing'],
     ]);
   });
-  test('is taken when only that is filled in, and when everything is', () => {
+  test('is taken with only that filled in, and with everything', () => {
     expect(readOrders(least, 'blank.yaml')[0]?.ok).toBe(true);
     expect(readOrders(filled, 'blank.yaml')).toMatchObject([{ ok: true }]);
   });

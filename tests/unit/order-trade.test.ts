@@ -34,7 +34,7 @@ describe('what is taken', () => {
   test('feet on hand are the sum of put-ups and remnants; equal remnants both count', () => {
     expect(shop(bare).cords[0]!.feetOnHand).toBe(300 * 2 + 40 + 40 + 100.5);
   });
-  test('a shop that says nothing of its trade says nothing, and not zero', () => {
+  test('what a shop leaves out of its trade is unknown, not zero', () => {
     const { currency, labor, taxes, rush, quoteDays, deposit, benches, options } = shop(bare);
     expect([currency, labor, taxes, rush, quoteDays, deposit]).toEqual(Array(6).fill(undefined));
     expect([benches, options]).toEqual([[], []]);

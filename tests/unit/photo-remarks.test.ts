@@ -145,7 +145,7 @@ describe('remarks where photo and order disagree', () => {
     within(found![1]!, stationAtHeight(ellipse, 6), 1e-9);
   });
 
-  test('the height of a ring that was taped is held to the tape', () => {
+  test('the height of a taped ring is compared with the tape', () => {
     const order = orderOf({ saddle: { ringToRing: 44 } });
     const { ellipse } = factsOf(order, model).barrel;
     const shown = (station: number) =>
@@ -156,7 +156,7 @@ describe('remarks where photo and order disagree', () => {
     expect(shown(22 + bound + 0.2)).toHaveLength(1);
   });
 
-  test('which one is used is told where they contradict each other, and only there', () => {
+  test('only a contradiction says which one is used', () => {
     const contradicted = 3 * Math.hypot(0.5, 0.2) + 0.01;
     expect(textOf(showing(plain, { room: seen(4 - contradicted) }))).toContain("We used the photo's");
     expect(textOf(showing(plain, { room: seen(4 + contradicted) }))).toContain('We used the usual one');

@@ -39,7 +39,7 @@ test('a mark alone has its name, on the left where the right has no room', () =>
   expect(placeLabels(at(380), window)[0]?.anchor).toBe('end');
 });
 
-test('in a crowd the mark that is asked for keeps its name', () => {
+test('in a crowd the current mark keeps its name', () => {
   const marks = Array.from({ length: 8 }, (_, i) => ({
     at: { x: 200 + 3 * i, y: 200 + 3 * i },
     name: 'girth groove',

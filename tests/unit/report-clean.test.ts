@@ -11,7 +11,7 @@ import { escapes, formulas, harmless, owaspCells, owaspFirst, rfcRows } from './
 const steers = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff]/u;
 
 describe('visible', () => {
-  test.each(escapes)('%j obeys nobody', (text) => {
+  test.each(escapes)('%j is shown, never obeyed', (text) => {
     expect(visible(text)).not.toMatch(steers);
     expect(visible(text)).toContain('\\u{');
   });
@@ -34,7 +34,7 @@ describe('visible', () => {
     expect(visible('a\u200db')).toBe('a\\u{200d}b');
   });
 
-  test('anything at all, and twice is as once', () => {
+  test('any text at all; cleaning twice changes nothing more', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary' }), (text) => {
         expect(visible(text)).not.toMatch(steers);
@@ -82,7 +82,7 @@ describe('csv', () => {
     );
   });
 
-  test('whatever the text: written, read by another program and undone it is the cleaned text', () => {
+  test('any text that is written, read by another library and unguarded is the cleaned text', () => {
     fc.assert(
       fc.property(fc.array(fc.array(anyText, { minLength: 2, maxLength: 2 }), { minLength: 1 }), (rows) => {
         const read = parse(csvText(rows));

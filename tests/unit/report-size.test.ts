@@ -68,7 +68,7 @@ describe('screen', () => {
     }
   });
 
-  test('when nothing passes that comes before everything that could be mistaken for advice', () => {
+  test('when nothing passes, that is said first', () => {
     const text = screen(sized(cases.nothing));
     expect(text).not.toMatch(/\btie a\b|Instead/);
     expect(text.indexOf('TIE NOTHING')).toBeGreaterThan(0);

@@ -36,7 +36,7 @@ describe('buckle-room', () => {
     expect([found(0.4).judgement, found(0.4 - least).judgement]).toEqual(['acceptable', 'poor']);
   });
 
-  test('over the line there is no distance to tell', () => {
+  test('over the line no distance is told', () => {
     expect(judged(-0.4).told).not.toMatch(/\d/);
     expect(judged(0).told).toContain('stays 0');
     expect(judged(0.4).told).toContain('0.4 off');
@@ -167,7 +167,7 @@ describe('roping-strength', () => {
     ]);
   });
 
-  test('is no question where nothing pulls, and open where nobody said', () => {
+  test('does not apply where nothing pulls, and cannot tell where no use was given', () => {
     for (const use of orderKeys.use.words.filter((each) => each !== 'roping' && each !== 'ranch')) {
       expect(judged(11, use).judgement).toBe('not-applicable');
       expect(judged(11, use).told).toContain(use);

@@ -77,7 +77,7 @@ describe('elbow-clearance', () => {
     within(judged(inches, sure).margin!, inches - 1, 1e-12);
   });
 
-  test('goes by what is reckoned, not by what is told of it', () => {
+  test('goes by the exact chance, not by the rounded one', () => {
     const strict = { ...model, 'chance-good': 0.97 };
     const clearance = { inches: 2, likely: 0.98, chance: 0.95, floor: 1 } as Clearance;
     expect(judgedBy('elbow-clearance', { model: strict }, { clearance }).judgement).toBe('good');

@@ -209,7 +209,7 @@ describe('better-than-now', () => {
     expect(ask([9, 1, width, likely], ['elbow-gall'], current)).toBe(judgement);
   });
 
-  it('asks both of a horse with both, and neither of a sound one', () => {
+  it('asks both of a horse with both sores, neither of one without', () => {
     const both = ['elbow-gall', 'buckle-rub'] as const;
     expect(ask([4, 12, 5, 0.8], both)).toBe('good');
     expect(ask([4.25, 12, 5, 0.8], both)).toBe('poor');

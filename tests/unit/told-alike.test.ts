@@ -70,7 +70,7 @@ describe('whose clearance it is', () => {
   const model = { ...defaultShop.model, 'required-clearance': 1.4 };
   const own = { ...defaultShop, model, overridden: ['required-clearance'] as const };
 
-  test('the usual one is nobody’s', () => {
+  test('the default has no owner', () => {
     expect(picture(defaultShop)).not.toMatch(/own number|learned/);
   });
   test('set by the shop', () => {

@@ -39,7 +39,7 @@ describe('a groove close behind the elbow', () => {
     }
   });
 
-  it.each(close)('%s: nowhere a ring further back is the way out', (_, horse) => {
+  it.each(close)('%s: a ring further back is never the way out', (_, horse) => {
     for (const setBack of [-2, 0, 1.5]) {
       const advice = advised(horse, { rigging: { kind: 'measured', setBack } });
       expect(advice.wayOut).toBeUndefined();
@@ -77,7 +77,7 @@ describe('straight or roper', () => {
     expect(none).toBeGreaterThan(3);
   });
 
-  it('tells the best of that style, and why the first comes before it; of one that does not pass why not', () => {
+  it('tells the best of that style and why the first beats it, or why none passes', () => {
     const ruledOut = new Set<string>();
     for (const { first, otherStyles, specs, refused } of advices) {
       for (const { style, spec, why } of otherStyles) {
