@@ -23,7 +23,7 @@ test('every good file holds one order that reads', () => {
   expect(orders).toHaveLength(count);
 });
 
-test('no two are alike, neither in name nor in what they order', () => {
+test('no two have the same name or the same content', () => {
   expect(new Set(good.map(({ name }) => name)).size).toBe(count);
   expect(new Set(orders.map(({ order }) => order)).size).toBe(count);
   const content = orders.map((order) => JSON.stringify({ ...order, order: '', notes: '', customer: {} }));

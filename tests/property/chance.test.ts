@@ -88,7 +88,7 @@ describe(`what is called likely, against ${String(DRAWS)} drawn horses each`, ()
     expect(Math.max(...over.map(Math.abs))).toBeLessThan(0.05);
   });
 
-  test('where two fronts and the armpit are all near: a small horse short of room on 7/8', () => {
+  test('two fronts and the armpit all near: a small horse short of room on 7/8', () => {
     const order = orderOf({
       horse: { heartGirth: 62, elbowRoom: 2.99 },
       saddle: { rigging: rigging('7/8'), style: 'flat-plate', ringToRing: 38.2 },

@@ -51,7 +51,7 @@ describe('the 90 % interval holds the truth', () => {
       expect(share).toBeLessThanOrEqual(0.95);
     }
   });
-  test('more often of a shop that is as the defaults have it, since they are right about it', () => {
+  test('more often of a shop like the defaults', () => {
     expect(coverage(() => ({ required: 1.25, softness: 0.15, give: 1 })).clearance).toBeGreaterThan(0.95);
   });
 });
@@ -116,7 +116,7 @@ test('the order of outcomes changes nothing', () => {
   within(b.heldOut.better, a.heldOut.better, 1e-5);
 });
 
-test('what foretells better is recommended, what does not is not', () => {
+test('only what predicts better is recommended', () => {
   let [far, near] = [0, 0];
   const tried = cases(4, 10);
   for (let seed = 1; seed <= tried; seed++) {
@@ -203,7 +203,7 @@ describe('expected and come', () => {
     const evidence = outcomesOf(60, 1, { required: 1.25, softness: 0.15, give: 1 });
     expect(fittedBins(evidence)).toEqual(required(evidence).bins);
   });
-  test('where all rub, all are expected to: a complaint ends the days, but not what was to be expected', () => {
+  test('where all rub, all are expected to rub, though a complaint ends the days', () => {
     const evidence = many(12, one('elbow-rub', 0.2, 4));
     const { bins } = required(evidence);
     expect(bins).toHaveLength(1);
@@ -220,7 +220,7 @@ describe('expected and come', () => {
    * By hand: of 0.2 good, 0.4 rub, 0.6 good, 0.8 good, 0.9 rub: the last as for ever, the other the mean
    * of 0.6, 0.8 and 1.
    */
-  test('days of those that were complained of are those of the ones that lasted longer', () => {
+  test('cinches with complaints count the days of those that lasted longer', () => {
     const seen = [0.2, 0.4, 0.6, 0.8, 0.9].map((each, i) => ({ seen: each, happened: i === 1 || i === 4 }));
     const shares = wholeDays(seen);
     [0.2, 0.8, 0.6, 0.8, 1].forEach((share, i) => {
@@ -243,14 +243,14 @@ describe('expected and come', () => {
 
 describe('reports that contradict each other', () => {
   const both = [...many(8, one('good', 1.45)), ...many(8, one('elbow-rub', 1.45))];
-  test('like cinches that came out both ways are told, and one kind alone recommends nothing', () => {
+  test('the same cinch with both outcomes is told, and such reports alone recommend nothing', () => {
     const [found] = contraries(both);
     expect(found?.counts.get('good')).toBe(8);
     expect(required(both).recommended).toBe(false);
     expect(required(both).settled).toBeGreaterThan(0.3);
     expect(contraries([one('too-long', 1.4), one('too-short', 1.4)])).toHaveLength(1);
   });
-  test('a rub among many good, good ones of two days, and unlike cinches are no contradiction', () => {
+  test('one rub among many good, good ones of two days, and different cinches do not contradict', () => {
     expect(contraries([...many(20, one('good', 1.4)), one('elbow-rub', 1.4)])).toEqual([]);
     expect(contraries([...many(8, one('good', 1.4, 2)), ...many(8, one('elbow-rub', 1.4))])).toEqual([]);
     expect(contraries([...many(8, one('good', 1.6)), ...many(8, one('elbow-rub', 1.2))])).toEqual([]);

@@ -89,7 +89,7 @@ describe.each(Object.entries(shops))('%s', (_, shop) => {
     tied: make(facts).map(({ made, ways }) => ({ made, passing: ways().filter(passes) })),
   }));
 
-  test('what is made is the first of its ways that no rule refuses, and none is where all are refused', () => {
+  test('what is made is the first way that no rule refuses, or none', () => {
     let some = 0;
     for (const { tied } of all)
       for (const { made, passing } of tied) {
@@ -102,7 +102,7 @@ describe.each(Object.entries(shops))('%s', (_, shop) => {
     expect(some).toBeGreaterThan(100);
   });
 
-  test('of all ways that pass none would sooner be tied', () => {
+  test('no passing way is preferred to it', () => {
     for (const { facts, tied } of all) {
       // A rubbing buckle comes first, in its own test.
       if (facts.order.horse.trouble.includes('buckle-rub')) continue;
@@ -114,7 +114,7 @@ describe.each(Object.entries(shops))('%s', (_, shop) => {
     }
   });
 
-  test('each stands before the next by the first criterion that differs, which is the one that is told', () => {
+  test('each stands before the next by the first criterion that differs, and that one is told', () => {
     for (const { facts, tied } of all) {
       const criteria = criteriaFor(
         facts,
@@ -152,7 +152,7 @@ test("the order of the shop's lists changes nothing", () => {
   );
 });
 
-test('a kind that is added does not reorder the others', () => {
+test('adding a kind does not reorder the others', () => {
   const narrow = { ...defaultShop, strands: { min: 15, max: 23 } };
   let [more, reached] = [0, 0];
   for (const order of orders) {
@@ -166,7 +166,7 @@ test('a kind that is added does not reorder the others', () => {
   expect(Math.min(more, reached)).toBeGreaterThan(5);
 });
 
-test('nor does it matter in which order they are ranked', () => {
+test('the order they come in does not matter', () => {
   for (const facts of factsIn(defaultShop)) {
     const made = make(facts).flatMap((tied) => tied.made ?? []);
     const criteria = criteriaFor(facts, made);
@@ -174,7 +174,7 @@ test('nor does it matter in which order they are ranked', () => {
   }
 });
 
-test('where a buckle rubs, none is tied again that is wider, or as wide and no higher, unless no other passes', () => {
+test('where a buckle rubs, no wider one and none as wide and no higher is tied, if another passes', () => {
   let smaller = 0;
   for (const order of orders) {
     const now = { style: 'straight', strands: 17, length: 30, buckle: 'plain 4' } as const;

@@ -67,7 +67,7 @@ function gapsOn(facts: Facts, { style, strands, length }: Asked): [skin: number,
 }
 
 describe('clearance', () => {
-  it('never grows with more strands, nor does the chance to keep it', () => {
+  it('never grows with more strands, nor does its chance', () => {
     fc.assert(
       fc.property(anyOrder, anyCinch, (order, cinch) => {
         const facts = factsOf(order, defaultModel);
@@ -136,7 +136,7 @@ describe('clearance', () => {
     style: fc.constantFrom(undefined, 'ring', 'flat-plate', 'in-skirt', 'dropped'),
   });
 
-  it('has a narrower spread, never a wider one, when an input is measured and reads what was assumed', () => {
+  it('never has a wider spread when an input is measured and reads as assumed', () => {
     let compared = 0;
     fc.assert(
       fc.property(anyOrder, anyCinch, saidOf, (order, cinch, { girth, height, kind, style }) => {

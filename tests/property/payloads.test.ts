@@ -125,7 +125,7 @@ test('in every text of an order they are inert, whatever prints them', async () 
   }
 }, 300_000);
 
-test('what the door refuses is told without being obeyed', async () => {
+test('what the door refuses is told, not obeyed', async () => {
   for (const text of refused) {
     folder.put({
       'bad.yaml': Buffer.from(`order: ${text}\n`),

@@ -81,7 +81,7 @@ describe.each(hows)('scenes at 10 to 20 ft, $reference, yaw to $yaw degrees, rol
     expect(stated / rms).toBeLessThan(1.3);
   });
 
-  test('the clearance of a cinch is no more wrong than is said, though yaw moves elbow and ring together', () => {
+  test('the clearance of a cinch is off by no more than told, though yaw moves elbow and ring together', () => {
     const chance = seededRandom(3);
     const pairs = drawn.map(({ scene }) => {
       const { photo, girth, truth } = scene;
@@ -110,7 +110,7 @@ describe.each(hows)('scenes at 10 to 20 ft, $reference, yaw to $yaw degrees, rol
     expect(stated / rms).toBeLessThan(1.6);
   });
 
-  test('no spread is wider with the photo than without, unless it is far from what was said, which is told', () => {
+  test('no spread is wider with the photo, unless it contradicts the order, which is told', () => {
     const near = drawn.filter(({ facts }) => photoRemarks(facts).length === 0);
     expect(near.length).toBeGreaterThan(scenes / 4);
     for (const { scene, facts } of near) {

@@ -149,7 +149,7 @@ describe('the spot with the least to spare', () => {
     expect((kept - 1) / sd).toBeLessThan((4 - 1.6675 - 7 / 11 - 1) / beside);
   });
 
-  test('one that lies under its floor goes before all that keep theirs, however sure it is of that', () => {
+  test('a spot under its floor counts before all that keep theirs', () => {
     // 4 - 3.125 - 7 / 11 = 0.239 in at the elbow, where 1 is asked.
     const { clearance } = on(orderOf(), straight(25));
     check(clearance, { inches: 0.875 - 7 / 11, floor: 1, station: 7 });
@@ -166,12 +166,12 @@ describe('what is told', () => {
     expect(clearance.chance).toBe(0.95);
   });
 
-  test('else as it was reckoned', () => {
+  test('else the exact chance', () => {
     const { clearance } = on(orderOf(), straight(17));
     expect(clearance.chance).toBe(clearance.likely);
   });
 
-  test('the two ends of what was measured: on the edge, and level with it on the elbow line', () => {
+  test('the two ends of the gap: on the edge, and level with it on the elbow line', () => {
     const { clearance } = on(orderOf(), straight(17));
     const [from, to] = [clearance.from, clearance.to];
     within(from[0], 2.125 + 7 / 11, 1e-9);

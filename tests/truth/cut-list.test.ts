@@ -75,7 +75,7 @@ describe('accent cord', () => {
     ]);
   });
 
-  test('a bar takes what the cinch is wide at its middle', () => {
+  test('a bar takes cord for the width at its middle', () => {
     // From 2 to 4 in over 4 in: at the middle of the end bar, 2.125 in from the buckle, 3.0625 in wide.
     expect(feetIn(['rust', 'black'], 2, 9.5)).toEqual([
       ['rust', 9], // 2.5 x 1.125 x 3.0625 = 8.6
@@ -89,7 +89,7 @@ describe('accent cord', () => {
     expect(accentNeeds([{ ...end, width: 3.2 }])).toEqual([{ color: 'rust', feet: 9 }]);
   });
 
-  test('on the bench every distance is shorter by what new cord gives', () => {
+  test('on the bench every distance is shorter by the stretch in new cord', () => {
     // On the horse 14 in up from the midline, flat 13.5: the flare is that much nearer the buckle.
     const shape = { full: 6, pinched: 4, fullUpTo: 7, pinchedFrom: 10.5, top: 14 };
     const flat = flatOf({ ...laid(4, 0), style: 'high-flare', shape, flareStart: 3.5 });

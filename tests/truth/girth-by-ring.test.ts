@@ -92,7 +92,7 @@ describe('what is weighed', () => {
     expect(facts.girth.moved).toEqual({ own: facts.girth.sd, station: 0, drop: 0 });
   });
 
-  test('a drop of a saddle nobody described counts as one of the ring rigging that is assumed of it', () => {
+  test('a drop without a rigging style counts as that of the assumed ring rigging', () => {
     const drop = { rigging, ringDrop: 15 };
     const undescribed = withRingTapes(usual, drop, model);
     const ring = withRingTapes(usual, { ...drop, style: 'ring' }, model);
@@ -101,7 +101,7 @@ describe('what is weighed', () => {
     expect(undescribed.sd).toBeLessThan(usual.sd);
   });
 
-  test('where they are far apart, the spread grows, in all its parts', () => {
+  test('where they are far apart, every part of the spread grows', () => {
     const near = withRingTapes(usual, { rigging, style: 'ring', ringToRing: 42 }, model);
     const far = withRingTapes(usual, { rigging, style: 'ring', ringToRing: 60 }, model);
     expect(far.sd).toBeGreaterThan(1.5 * near.sd);

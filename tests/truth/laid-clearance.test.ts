@@ -163,7 +163,7 @@ describe('clearance', () => {
     expect(apart).toBeGreaterThan(50 / every);
   });
 
-  test('of cords alone, of the frame alone: nothing of either is nearer, as a library measures it', () => {
+  test('of cords alone and of the frame alone: a library finds no nearer spot', () => {
     let over = 0;
     each((one) => {
       const { candidate: c, facts } = one;

@@ -18,7 +18,7 @@ describe('where it hangs', () => {
     });
   });
 
-  test('no cords below no side: such a cinch cannot be laid', () => {
+  test('a cinch too short for its cords cannot be laid', () => {
     const short = { order: orderOf(), strands: 17, buckle: plainBuckle };
     expect(laid({ ...short, style: 'straight', length: 4 })).toBeUndefined();
     expect(laid({ ...short, style: 'straight', length: 4.5 })).toBeDefined();

@@ -111,7 +111,7 @@ describe('where it begins', () => {
     ([1, 2] as const).map((layers): Tied => ({ strands, layers })),
   );
 
-  it.each(orders)('%s: as high as it may for the clearance that it is tied for, no higher', (_, order) => {
+  it.each(orders)('%s: as high as its clearance allows, no higher', (_, order) => {
     const side = sideBy(order);
     const { facts } = side;
     for (const tied of counts) {

@@ -63,7 +63,7 @@ describe('two normal values', () => {
 describe('several normal values', () => {
   const all = (bounds: readonly number[], rho: number): number => allBelow(bounds, () => rho);
 
-  it('one alone, two, and such as move apart are as they are', () => {
+  it('one alone, two, and independent ones are exact', () => {
     within(all([0.7], 0), normalCdf(0.7), 1e-12);
     within(all([1.1, 0.4], 0.6), brute(1.1, 0.4, 0.6), 3e-7);
     within(
@@ -84,7 +84,7 @@ describe('several normal values', () => {
     },
   );
 
-  it('in a row, where each tells of the next, hardly any is lost: against draws', () => {
+  it('in a chain of correlated values hardly any chance is lost: against draws', () => {
     const random = seededRandom(5);
     const [bounds, rho] = [[1, 0.8, 1.2, 0.9], 0.8];
     let below = 0;

@@ -73,7 +73,7 @@ describe('a reference nearer to the camera than it is taken to be', () => {
     }
   });
 
-  test('the spread that is stated for it is the same part of the length', () => {
+  test('its stated spread is the same share of the length', () => {
     const camera = cameraFrom(10 * FOOT);
     const only = { ...model, 'photo-reference-depth-sd': 4, 'photo-reference-sd': 0 } as const;
     const quiet = Object.fromEntries(
@@ -114,7 +114,7 @@ describe('yaw', () => {
     within(1 - seen.barSpan!.value / 12, expected, 0.001);
   });
 
-  test('with a level stick they take nothing off: the stick is seen as much shorter', () => {
+  test('with a level stick they take nothing off: the stick shrinks too', () => {
     const far = { ...cameraFrom(1000 * FOOT, { yaw: 10 }), focal: 300_000 };
     const { seen } = readLandmarks(
       photoBy(far, {}, [

@@ -87,7 +87,7 @@ describe.each(slipping)('a saddle that slips, %j', (more) => {
 });
 
 describe('a saddle that creeps forward', () => {
-  it('has a low flare, never a high one, however much room was taped: the groove draws it to the elbow', () => {
+  it('has a low flare, never a high one, however much room: the groove draws it to the elbow', () => {
     let low = 0;
     for (const { name, advice } of casesOf({ horse: { trouble: ['creeps-forward'] } })) {
       if (!has(advice, 'low-flare', (spec) => !isPoor(spec))) continue;
@@ -146,7 +146,7 @@ describe('roping', () => {
 });
 
 describe('ranch work', () => {
-  it('takes at least 17 strands where a straight of so many is tied and not poor', () => {
+  it('takes at least 17 strands if such a straight is tied and not poor', () => {
     let fewer = 0;
     const plain = casesOf({});
     casesOf({ use: 'ranch' }).forEach(({ name, advice }, i) => {

@@ -119,7 +119,7 @@ describe('draws', () => {
     within(gaps.muscle, 1.6, 1e-9);
   });
 
-  test('the skin asks for 1 in by the girth as told, the muscle for none', () => {
+  test('the skin needs 1 in on the girth as told, the muscle none', () => {
     const narrow = { ...straight, frameWidth: 4 };
     // The skin's gap is 1.149 where k is 1.25, and 0.95 in the second.
     expect(clears({ ...full, round: true }, narrow, { ...asTold, girth: 36 })).toBe(true);

@@ -219,7 +219,7 @@ describe('in two ways', () => {
     expect(Math.min(...Object.values(met))).toBeGreaterThan(50);
   });
 
-  test('a frame wholly above the elbow line is behind nothing, and as far as its end', () => {
+  test('a frame wholly above the elbow line is as far as the end of the line', () => {
     // Length 91: low edge at 42; a plumb frame 5 in wide, (2.5, 42), and the end (6.9, 36): (4.4, 6).
     const high = { ...straight, length: 91 };
     within(secondGeometry(plumb, high).frame, Math.hypot(4.4, 6), 1e-9);

@@ -54,7 +54,7 @@ describe('a gall at the elbow, and the cinch that galls described', () => {
     { style: 'low-flare', strands: 23, buckle: 'plain 4', length: 28 },
   ];
 
-  it('the first is surer and no wider at the elbow than that one, or nothing that clears the elbow is', () => {
+  it('the first is surer and no wider at the elbow than that cinch, if any that clears is', () => {
     let better = 0;
     for (const { name, order } of soreFrom('elbow-gall', worn)) {
       const advice = sizeOrder(order, defaultShop);
@@ -82,7 +82,7 @@ describe('a gall at the elbow, and the cinch that galls described', () => {
     expect(better).toBeGreaterThan(cases(30, 50));
   });
 
-  it('nothing tied before it heals: that is told first, even where nothing passes', () => {
+  it('"tie nothing before it heals" comes first, even where nothing passes', () => {
     const order = orderOf({ horse: { elbowRoom: 1.5, trouble: ['girthy', 'elbow-gall'] } });
     expect(sizeOrder(order, defaultShop).first).toBeUndefined();
     const [first, second] = welfareText(order);
@@ -96,7 +96,7 @@ describe('a rub of the buckle, and the buckle described', () => {
     [29, 32].map((length) => ({ buckle: id, length })),
   );
 
-  it('is never tied under a wider frame again, nor under the same at the same height, where it can be helped', () => {
+  it('is not tied again under a wider frame, or the same at the same height, if another passes', () => {
     let helped = 0;
     for (const { name, order } of soreFrom('buckle-rub', worn)) {
       const { first, facts } = sizeOrder(order, defaultShop);
@@ -164,7 +164,7 @@ describe('notes', () => {
   });
 });
 
-test('of a sound horse with room behind the elbow nothing is said first', () => {
+test('a sound horse with room behind the elbow gets no warning', () => {
   for (const position of positions)
     for (const horse of [
       {},
