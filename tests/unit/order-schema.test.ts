@@ -114,10 +114,6 @@ describe('the schemas', () => {
     expect(readOrders(text, 'o.yaml')[0]?.ok).toBe(false);
     expect(fits(order, parse(text))).toBe(false);
   });
-  test('tell what the length of the body is for', () => {
-    const { description } = order.properties?.['horse']?.properties?.['body-length'] ?? {};
-    expect(description).toMatch(/^body length, point of shoulder to point of buttock; gives the weight/);
-  });
   test('the model takes every number of the table, and no other', () => {
     expect(Object.keys(shop.properties?.['model']?.properties ?? {})).toEqual(Object.keys(modelNumbers));
   });
