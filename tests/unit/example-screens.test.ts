@@ -38,7 +38,9 @@ describe.each(examples)('%s', (name) => {
 
   test('ask: the message to each customer has at most two questions and 120 words', async () => {
     const { stdout } = await run(['ask', file, '--format', 'text', '--draws', '8']);
-    for (const message of stdout.split(/^(?=Hi\b)/m).filter((text) => text.startsWith('Hi'))) {
+    const messages = stdout.split(/^(?=Hi\b)/m).filter((text) => text.startsWith('Hi'));
+    expect(messages.length > 0).toBe(stdout !== '');
+    for (const message of messages) {
       expect(message.split(/\s+/).filter((word) => word !== '').length, message).toBeLessThanOrEqual(120);
       expect(message.match(/^\d\. /gm)?.length, message).toBeLessThanOrEqual(2);
       expect(message.replace(/\s+/g, ' '), message).toContain(shortCaution);
