@@ -16,7 +16,7 @@ import { orderOf, rigging, shopWith } from '../support/orders.ts';
 import { randomOrders } from '../support/random-cases.ts';
 
 const shop = defaultShop;
-/** Sore from a cinch that lies otherwise once the horse is measured. */
+/** Sore from a cinch that lies differently once the horse is measured. */
 const galled = (strands: number, buckle: string, position: Parameters<typeof rigging>[0]): Order =>
   orderOf({
     horse: { trouble: ['elbow-gall'] },

@@ -121,7 +121,7 @@ describe('details never decide between kinds', () => {
 });
 
 describe('the buckle is live', () => {
-  // The ring is 4 - 2 in ahead, 22 in up: the center line leans 1/11. Buckles are 15.5 in less their frame
+  // The ring is 4 - 2 in ahead, 22 in up: the center line leans 1/11. Buckles are 31 / 2 in less their frame
   // up. Special 6, 3.5 in per side, reaches 12.25 / 11 + 3.5 = 4.614 in; the elbow line is at 4 + 0.1 x
   // (12.25 - 7) = 4.525 in. Plain 4 reaches 12.5 / 11 + 2.375 = 3.511 in; the line is at 4.55 in.
   const order = orderOf({ horse: { elbowRoom: 4 }, saddle: { rigging: rigging('full'), ringToRing: 44 } });
