@@ -1,4 +1,4 @@
-/** Whatever has happened to an order file: it gives a result or a located problem, and nothing that no person should read. */
+/** Damaged orders give a result or a located problem, never a slip of ours. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
@@ -33,9 +33,9 @@ const examples = fs
   .filter((name) => name.endsWith('.yaml'))
   .map((name) => fs.readFileSync(path.join(folder, name), 'utf8'));
 
-/** Texts that only a fault of the program puts on a page. */
+/** Only a fault of the program prints these. */
 const slips = ['NaN', 'Infinity', 'undefined', '[object Object]'];
-/** What a screen would obey, or what turns and hides letters; the line feed alone may stand. */
+/** Controls and invisible signs; the line feed alone may stand. */
 const steers =
   /[\0-\x09\x0b-\x1f\x7f-\x9f\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060-\u206f\ufeff\ufffe\uffff]|\p{Cs}/u;
 
@@ -44,12 +44,12 @@ interface Tally {
   faulty: number;
   checked: number;
   nothingPasses: number;
-  /** Orders gone through all already: much damage leaves what was ordered as it was. */
+  /** Skips orders that damage left as they were. */
   readonly seen: Set<string>;
   slowest: number;
 }
 
-/** A page for people or scripts: no slips of the program, unless the file itself said the word. */
+/** No slips of the program, unless the file itself said the word. */
 function expectClean(page: string, source: string): void {
   for (const slip of slips) if (!source.includes(slip)) expect(page).not.toContain(slip);
 }
@@ -70,7 +70,7 @@ function expectLocated(problems: readonly Problem[], lines: number): void {
   }
 }
 
-/** Numbers of a JSON result that must be numbers: what cannot be computed would be null. */
+/** What cannot be computed would be null. */
 function expectNumbers(json: string): void {
   const { results } = JSON.parse(json) as { results: { specs: Record<string, unknown>[] }[] };
   const numbers = results.flatMap(({ specs }) =>
@@ -89,7 +89,6 @@ function cinchesOf({ wants, current }: Order): [Checked['which'], NonNullable<Or
   ];
 }
 
-/** One order through sizing, checking and the printers. */
 function throughAll(order: Order, source: string, tally: Tally): void {
   const options: ReportOptions = {
     units: tally.valid % 2 === 0 ? 'in' : 'cm',
@@ -115,7 +114,6 @@ function throughAll(order: Order, source: string, tally: Tally): void {
   expectScreen(checkScreen(judged, options), source);
 }
 
-/** One file to its end; counts its orders. */
 function throughDoor(bytes: Buffer, tally: Tally): void {
   const read = textOf(bytes);
   if (!read.ok) {
@@ -160,7 +158,7 @@ test(`${String(runs)} damaged order files give results or located problems`, () 
     tally.slowest = Math.max(tally.slowest, cpuMilliseconds() - start);
   }
   const orders = tally.valid + tally.faulty;
-  // Neither side may be so rare that the test says nothing.
+  // Both must be common for the test to mean anything.
   expect(tally.valid / orders).toBeGreaterThan(0.15);
   expect(tally.faulty / orders).toBeGreaterThan(0.15);
   expect(tally.seen.size).toBeGreaterThan(runs / 7);

@@ -1,4 +1,4 @@
-/** What a photo changes about the facts, and what would make the next one surer. */
+/** How a photo changes the facts; what would make the next surer. */
 import { describe, expect, test } from 'vitest';
 import { barrelOf, withPhotoDepth } from '../../src/horse/barrel.ts';
 import { factsOf, type Facts } from '../../src/horse/facts.ts';
@@ -16,7 +16,7 @@ const usual = { value: 4, sd: 0.5, kind: 'assumed', basis: 'usual' } as const;
 const photographed = (change: Parameters<typeof orderOf>[0] = {}): Order =>
   orderOf({ photo: demoPhoto, saddle: { rigging: rigging('7/8') }, ...change });
 
-test('marks that only help cost no order: room and ring are read without them, the depth is not', () => {
+test('without the optional marks room and ring are still read, the depth is not', () => {
   const bare = {
     ...demoPhoto,
     plumb: undefined,
@@ -35,7 +35,7 @@ test('marks that only help cost no order: room and ring are read without them, t
 });
 
 describe('a ring seen on a photo', () => {
-  /** Worked out in each test: what is worked out while tests are collected is no test. */
+  /** Inside each test: work done at collection is no test. */
   const shownBy = (order = photographed()) => {
     const facts = factsOf(order, model);
     return { facts, seen: facts.photo!.seen };
@@ -81,7 +81,7 @@ describe('a ring seen on a photo', () => {
     within(x, facts.room.value - 2 - setBack.value, 1e-12);
   });
 
-  test('of a larger horse the way behind the elbow is larger; bars that nobody saw are not', () => {
+  test('distances behind the elbow grow with the horse; unseen bars do not', () => {
     const photo = { ...demoPhoto, fork: undefined, cantle: undefined };
     const { ring, photo: reading } = factsOf(photographed({ photo, horse: { heartGirth: 80 } }), model);
     const k = 80 / 72;
@@ -138,7 +138,7 @@ describe('a ring seen on a photo', () => {
     expect(namedSetBackSd({ fraction: 0.5, barSpan: undefined, seen: undefined }, model)).toBe(1);
   });
 
-  test('room is weighed by both, or one of them where they contradict each other', () => {
+  test('room is weighed from both, or one is used where they contradict each other', () => {
     const { facts, seen } = shownBy();
     expect(facts.room.weighed).toBe(true);
     const tall = (room: number): Facts => factsOf(photographed(), { ...model, 'elbow-room': room });
@@ -157,12 +157,12 @@ describe('the reading of a photo', () => {
   const reading = (change: Parameters<typeof orderOf>[0], numbers = model) =>
     factsOf(photographed(change), numbers).photo!;
 
-  test('begins with the barrel as it is known without it, and how wide that may be', () => {
+  test('begins with the barrel and spread known without it', () => {
     const { guess } = reading({ horse: { heartGirth: 90, barrel: 'round' } });
     const plain = solveEllipse(90, 0.78);
     expect(guess.ellipse).toEqual(plain);
     expect(guess.elbowStation).toBe(8.75);
-    // As wide as the ratio and the girth make it, each by its own spread: JCGM 100:2008, 5.1.2.
+    // Ratio and girth with their own spreads: JCGM 100:2008, 5.1.2.
     const byRatio = solveEllipse(90, 0.78 + 0.07).halfWidth - plain.halfWidth;
     const byGirth = solveEllipse(90.5, 0.78).halfWidth - plain.halfWidth;
     withinRelative(guess.halfWidthSd, Math.hypot(byRatio, byGirth), 1e-6);
@@ -170,7 +170,7 @@ describe('the reading of a photo', () => {
     expect(unsure.halfWidthSd).toBeGreaterThan(1.1 * guess.halfWidthSd);
   });
 
-  test('is kept as long as nothing that it depends on changes', () => {
+  test('is cached while nothing it depends on changes', () => {
     const first = reading({});
     expect(reading({ horse: { elbowRoom: 5 } })).toBe(first);
     expect(reading({ horse: { heartGirth: 80 } }).seen).not.toEqual(first.seen);
@@ -180,7 +180,7 @@ describe('the reading of a photo', () => {
     );
     expect(reading({}).seen).toEqual(first.seen);
     expect(reading({}, { ...model, 'elbow-station': 5 }).guess.elbowStation).toBe(5);
-    // What the photo does not look at may be anything.
+    // The photo does not use this number.
     const again = reading({});
     expect(reading({}, { ...model, stretch: 1.5 })).toBe(again);
   });

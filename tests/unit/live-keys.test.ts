@@ -1,4 +1,4 @@
-/** Every key of an order changes something for somebody: a key that changes nothing would be asked for nothing. */
+/** Every key of an order changes some answer. */
 import { describe, expect, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch, type Checked } from '../../src/advice/check.ts';
@@ -25,7 +25,6 @@ const day = '2026-11-20';
 type Tree = Record<string, unknown>;
 
 const advised = (tree: Tree): Advice => {
-  // JSON is YAML too.
   const [read] = readOrders(JSON.stringify(tree), 'o.yaml');
   if (read?.ok !== true) throw new Error(JSON.stringify(read, null, 2));
   return sizeOrder(read.order, shop);
@@ -37,7 +36,6 @@ const checked = ({ passes, judged, causes }: Checked): unknown => [
   causes.map(({ words }) => phraseText(words, 'in')),
 ];
 
-/** What somebody gets of an order. */
 const answers = {
   cinch: ({ first }: Advice) => {
     if (first === undefined) return 'none';
@@ -109,7 +107,7 @@ const onSheet = pictured({ reference: sheet, plumb: undefined });
 type Answer = keyof typeof answers;
 type Row = readonly [key: string, answer: Answer, from: unknown, to: unknown, beside?: Tree];
 
-/** Key, whose answer it changes, two things it may say, and what else the order says. */
+/** Key, whose answer it changes, two values, the rest. */
 const live: readonly Row[] = [
   ['order', 'ticket', '1', '2'],
   ['customer.name', 'quote', undefined, 'Ann Example'],
@@ -173,7 +171,6 @@ const live: readonly Row[] = [
   ['photo.camera-distance', 'sureness', '12 ft', '18 ft', pictured()],
 ];
 
-/** The tree with a value at a path of keys. */
 function set(tree: Tree, path: string, value: unknown): Tree {
   const [key = '', ...rest] = path.split('.');
   const at = tree[key];
@@ -182,7 +179,7 @@ function set(tree: Tree, path: string, value: unknown): Tree {
 }
 
 describe('every key of an order', () => {
-  test('is in this table', () => {
+  test('is in the table of this test', () => {
     const places = keyPlaces(orderSchema);
     const blocks = new Set(places.map(({ path }) => path));
     const leaves = places

@@ -1,4 +1,4 @@
-/** The shop file at the door, the shop that ships, and the copy of it that is compiled in. */
+/** The shop file at the door, shipped and compiled in. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readShop } from '../../src/order/read-shop.ts';
