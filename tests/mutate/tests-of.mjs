@@ -65,6 +65,7 @@ export const testsOf = {
     'tests/unit/advice-truths.test.ts',
     'tests/unit/advice.test.ts',
     'tests/unit/check-strands.test.ts',
+    'tests/unit/facts-saddle.test.ts',
     'tests/unit/causes.test.ts',
     'tests/unit/nothing-passes.test.ts',
     'tests/unit/report-counter.test.ts',
