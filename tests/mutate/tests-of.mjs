@@ -62,6 +62,7 @@ export const testsOf = {
   // What takes longest stands last, and what takes long and kills little is left out: a mutant that survives meets them all.
   advice: [
     'tests/unit/ranking.test.ts',
+    'tests/truth/worth.test.ts',
     'tests/unit/advice-truths.test.ts',
     'tests/unit/advice.test.ts',
     'tests/unit/check-strands.test.ts',

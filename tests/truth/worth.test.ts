@@ -1,7 +1,17 @@
-/** Gains and means: by hand, and the error of a mean against that of many. */
-import { expect, test } from 'vitest';
+/** Gains and means: by hand, and the error of a mean against that of many. What a question would find, and what is believed then. */
+import { describe, expect, test } from 'vitest';
+import { askAbout, toAsk, type AskResult, type Worth } from '../../src/advice/ask.ts';
+import { oddsOf, oddsTold } from '../../src/advice/odds.ts';
+import { barrelAnswers, questions } from '../../src/advice/questions.ts';
+import { askedOf, drawOf } from '../../src/advice/unknowns.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { factsOf, type Facts } from '../../src/horse/facts.ts';
+import { sizeOrder } from '../../src/index.ts';
 import { fullMean, gainOver, pairedMean } from '../../src/math/worth.ts';
 import { seededRandom } from '../../src/math/random.ts';
+import { defaultModel } from '../../src/numbers/numbers.ts';
+import { orderOf, rigging } from '../support/orders.ts';
+import { demoPhoto } from '../support/photo-scenes.ts';
 import { within } from '../support/within.ts';
 
 test('the gain over a choice is what the best gains more', () => {
@@ -32,4 +42,147 @@ test('the error of a stratified mean is that of many repeated means', () => {
 
 test('answers that were all looked at have a weighed mean and no error', () => {
   expect(fullMean([0.25, 0.75], [4, 8])).toEqual({ mean: 7, error: 0 });
+});
+
+/** Where in the facts the reading of each unknown shows: two questions of one length each, four lengths of a photo. */
+const shown: Readonly<Record<string, readonly ((facts: Facts) => number)[]>> = {
+  'ring to ring': [({ lengthNeed }) => lengthNeed.ringToRing.value],
+  'elbow room': [({ room }) => room.value],
+  'ring set-back': [({ ring }) => ring.setBack.value],
+  'heart girth': [({ girth }) => girth.value],
+  'barrel shape': [],
+  'side photo': [
+    ({ room }) => room.value,
+    ({ ring }) => ring.setBack.value,
+    ({ girth, ring }) => girth.value / 2 - ring.station.value,
+  ],
+};
+
+describe.each([
+  ['of the average horse', orderOf({ saddle: { rigging: rigging('7/8') } })],
+  ['of one known by its height', orderOf({ horse: { heartGirth: undefined, height: 66 } })],
+])('a question %s', (_, order) => {
+  const facts = factsOf(order, defaultModel);
+
+  test('reads, where the tape falls as expected, what was expected, and 2 spreads off what is 2 spreads off', () => {
+    for (const question of questions) {
+      const asked = askedOf(question.unknowns(facts), { order, model: defaultModel });
+      const [none, high] = [0, 2].map((z) =>
+        factsOf(
+          drawOf(
+            asked,
+            asked.unknowns.map(() => z),
+          ).read,
+          asked.readModel,
+        ),
+      );
+      shown[question.name]!.forEach((of, i) => {
+        const { sd, reading, value } = asked.unknowns[i]!;
+        within(of(none!), of(facts), 1e-9);
+        within(value, of(facts), 1e-9);
+        within(of(high!), of(facts) + 2 * Math.hypot(sd, reading), 1e-9);
+      });
+    }
+  });
+
+  // A normal value with a normal reading: Gelman and others, Bayesian Data Analysis, 3rd edition, 2.5: precisions add up.
+  test('leaves a belief whose precision is the sum of both, and whose mean is weighed by them', () => {
+    for (const question of questions) {
+      const asked = askedOf(question.unknowns(facts), { order, model: defaultModel });
+      const { believed } = drawOf(
+        asked,
+        asked.unknowns.map(() => -0.5),
+      );
+      const then = factsOf(believed, asked.believedModel);
+      shown[question.name]!.forEach((of, i) => {
+        const { sd, reading, value, spreadKey } = asked.unknowns[i]!;
+        const found = value - 0.5 * Math.hypot(sd, reading);
+        within(of(then), (value / sd ** 2 + found / reading ** 2) / (1 / sd ** 2 + 1 / reading ** 2), 1e-9);
+        within(asked.believedModel[spreadKey!] ** -2, sd ** -2 + reading ** -2, 1e-9);
+        expect(asked.readModel[spreadKey!]).toBe(reading);
+      });
+    }
+  });
+});
+
+// Half-way between two ratios, 0.04 off the average, at a spread of 0.07: 0.5714 spreads; the bell curve has 0.2839 beyond them.
+test('a barrel is of the word whose ratio it comes nearest to', () => {
+  const chances = barrelAnswers(factsOf(orderOf(), defaultModel));
+  expect(chances.map(({ word }) => word)).toEqual(['slab-sided', 'average', 'round']);
+  chances.forEach(({ chance }, i) => within(chance, [0.2839, 0.4322, 0.2839][i]!, 2e-4));
+});
+
+/** Facts of rings 44 in apart, each known to `sd`, and cord that gives this much. */
+function ringsKnown(sd: number, stretch: number, elbowRoom?: number): Facts {
+  const facts = factsOf(orderOf({ horse: { elbowRoom }, saddle: { rigging: rigging('3/4') } }), defaultModel);
+  const ring = { ...facts.ring, station: { ...facts.ring.station, sd }, stationPerGirth: 0 };
+  return { ...facts, ring, lengthNeed: { ...facts.lengthNeed, stretch } };
+}
+
+describe('the chance that a cinch clears and reaches', () => {
+  const first = (length: number, elbowRoom?: number) => {
+    const { shape, buckle } = sizeOrder(orderOf({ horse: { elbowRoom } }), defaultShop).first!.candidate;
+    return { shape, buckle, length };
+  };
+
+  // Shares of the bell curve within 1 and 2 spreads, and on one side: any table. Runs of 4 to 8 in are accepted.
+  test.each([
+    ['a run of 6 in with 1 spread to either end', ringsKnown(2, 0), 32, 0.6827],
+    ['with 2 spreads', ringsKnown(1, 0), 32, 0.9545],
+    ['with 2 spreads, by the quarter of its give', ringsKnown(0, 4), 28, 0.9545],
+    ['a run at the low end', ringsKnown(0.25, 0), 36, 0.5],
+    ['at the high end', ringsKnown(0.25, 0), 28, 0.5],
+    ['at the low end, all known', ringsKnown(0, 0), 36, 1],
+    ['at the high end, all known', ringsKnown(0, 0), 28, 1],
+    ['below, all known', ringsKnown(0, 0), 36.1, 0],
+    ['above, all known', ringsKnown(0, 0), 27.9, 0],
+  ])('%s', (_, facts, length, reaches) => {
+    const odds = oddsOf(first(length), facts);
+    within(odds.reaches, reaches, 5e-5);
+    expect(odds.both).toBe(odds.clears * odds.reaches);
+  });
+
+  test('is told no surer than the model is good for', () => {
+    const facts = ringsKnown(2, 0, 7);
+    const tied = first(32, 7);
+    const most = defaultModel['chance-most'];
+    expect(oddsOf(tied, facts).clears).toBeGreaterThan(most);
+    expect(oddsTold(tied, facts).clears).toBe(most);
+    within(oddsTold(tied, facts).both, 0.6827 * most, 5e-5);
+    const unsure = factsOf(orderOf(), defaultModel);
+    expect(oddsTold(tied, unsure).clears).toBe(oddsOf(tied, unsure).clears);
+    expect(oddsOf(tied, unsure).clears).toBeLessThan(most);
+  });
+});
+
+describe('which questions are asked', () => {
+  const worth = (name: Worth['name'], worthAsking = true) => ({ name, worthAsking }) as Worth;
+  const asked = (...worths: Worth[]) => toAsk({ worths } as unknown as AskResult);
+
+  test('a photo instead of what it shows; beside others it is one more; what is not worth it is not', () => {
+    const [room, girth, photo] = [worth('elbow room'), worth('heart girth'), worth('side photo')];
+    expect(asked(photo, room, girth)).toEqual({ questions: [room, girth], photo });
+    expect(asked(girth, photo)).toEqual({ questions: [girth, photo], photo: undefined });
+    expect(asked(room, girth)).toEqual({ questions: [room, girth], photo: undefined });
+    expect(asked(worth('elbow room', false), girth, photo)).toEqual({
+      questions: [girth, photo],
+      photo: undefined,
+    });
+  });
+
+  test('those before cutting first, then by what they gain in whole percent, then by what they change', () => {
+    const slips = orderOf({ horse: { trouble: ['saddle-rolls'] }, saddle: { rigging: rigging('7/8') } });
+    for (const order of [orderOf(), slips, orderOf({ photo: demoPhoto })]) {
+      const { worths, now } = askAbout(sizeOrder(order, defaultShop), { strata: 2, seed: 4 });
+      const percent = (mean: number): number => 100 - Math.round(100 * mean);
+      const keys = worths.map(({ name, gain, changes }) =>
+        [name === 'ring to ring' ? 0 : 1, percent(gain.mean), percent(changes.mean)]
+          .map((key) => String(key).padStart(3, '0'))
+          .join(' '),
+      );
+      expect(keys).toEqual(keys.toSorted());
+      expect(now?.both).toBe(now!.clears * now!.reaches);
+      expect(worths.some(({ name }) => name === 'side photo')).toBe(order.photo === undefined);
+    }
+  });
 });
