@@ -61,7 +61,9 @@ export const testsOf = {
   ],
   // What takes longest stands last, and what takes long and kills little is left out: a mutant that survives meets them all.
   advice: [
+    'tests/unit/ranking-criteria.test.ts',
     'tests/unit/ranking.test.ts',
+    'tests/unit/check-open.test.ts',
     'tests/truth/worth.test.ts',
     'tests/unit/advice-truths.test.ts',
     'tests/unit/advice.test.ts',
@@ -76,7 +78,12 @@ export const testsOf = {
     'tests/unit/report-check.test.ts',
     'tests/property/spread.test.ts',
   ],
-  learn: ['tests/unit/order-outcomes.test.ts', 'tests/golden/golden.test.ts', 'tests/property/learn.test.ts'],
+  learn: [
+    'tests/truth/learn.test.ts',
+    'tests/unit/learn-written.test.ts',
+    'tests/unit/order-outcomes.test.ts',
+    'tests/golden/golden.test.ts',
+  ],
   work: [
     'tests/unit/paper-quote.test.ts',
     'tests/unit/paper-ticket.test.ts',
