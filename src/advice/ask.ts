@@ -78,8 +78,7 @@ function byWorth(a: Worth, b: Worth): number {
   return (
     Number(b.beforeCutting) - Number(a.beforeCutting) ||
     percent(b.gain) - percent(a.gain) ||
-    percent(b.changes) - percent(a.changes) ||
-    questionNames.indexOf(a.name) - questionNames.indexOf(b.name)
+    percent(b.changes) - percent(a.changes)
   );
 }
 
@@ -146,9 +145,8 @@ function everyWord(scene: Before): Effects {
 function drawn(question: Question, scene: Before, { strata, seed }: Drawing): Effects {
   const { order, model, shop: usual } = scene.advice.facts;
   const asked = askedOf(question.unknowns(scene.advice.facts), { order, model });
-  // One shop for all draws, so its list of what it ties is built once.
   const taken = question.weighed === true ? asked.believedModel : asked.readModel;
-  const shop = taken === usual.model ? usual : { ...usual, model: taken };
+  const shop = { ...usual, model: taken };
   const random = seededRandom(seed, questionNames.indexOf(question.name));
   const outcomes: Effect[] = [];
   for (let i = 0; i < 2 * strata; i++) {
@@ -181,7 +179,7 @@ function outcomeOf({ read, shop, believed }: Reading, { first, before }: Before)
   const next = then.specs[0]?.candidate;
   const facts = factsOf(believed.order, believed.model);
   const stay = chanceOf(first, facts);
-  const go = sameTied(first, next) ? stay : chanceOf(next, facts);
+  const go = chanceOf(next, facts);
   return {
     changed: verdictOf(then) === before ? 0 : 1,
     gain: gainOver([stay, go], 0),
@@ -197,10 +195,6 @@ const chanceOf = (tied: Candidate | undefined, facts: Facts): number =>
 
 const keyOf = ({ style, strands, length, buckle }: Candidate): string =>
   `${style} ${String(strands)} ${String(length)} ${buckle.id}`;
-
-/** The same on the bench; a low flare that starts elsewhere is another cinch. */
-const sameTied = (a: Candidate | undefined, b: Candidate | undefined): boolean =>
-  a !== undefined && b !== undefined && keyOf(a) === keyOf(b) && a.shape.pinchedFrom === b.shape.pinchedFrom;
 
 /** First spec, whether any passes, and whether the wish does. */
 function verdictOf(advice: Advice): string {
@@ -236,7 +230,5 @@ export function toAsk({ worths }: AskResult): { questions: readonly Worth[]; pho
   const others = worth.filter((each) => each !== photo);
   const replaced = others.some(({ name }) => answeredByPhoto.includes(name));
   // A photo that replaces no question is a question of its own.
-  return replaced || photo === undefined
-    ? { questions: others, photo }
-    : { questions: worth, photo: undefined };
+  return replaced ? { questions: others, photo } : { questions: worth, photo: undefined };
 }

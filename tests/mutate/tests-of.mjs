@@ -76,6 +76,7 @@ export const testsOf = {
     'tests/unit/advice-edges.test.ts',
     'tests/golden/golden.test.ts',
     'tests/unit/report-check.test.ts',
+    'tests/property/make-and-rank.test.ts',
     'tests/property/spread.test.ts',
   ],
   learn: [

@@ -2,11 +2,15 @@
 import { describe, expect, test } from 'vitest';
 import { fitLogistic, logChance } from '../../src/math/logistic.ts';
 import { contraries } from '../../src/learn/alike.ts';
-import { binsOf, isMisfit, tailOf, wholeDays, wilson } from '../../src/learn/calibration.ts';
-import type { Evidence } from '../../src/learn/evidence.ts';
+import { binsOf, isMisfit, tailOf, wholeDays, wilson, type Bin } from '../../src/learn/calibration.ts';
+import { evidenceOf, type Evidence } from '../../src/learn/evidence.ts';
 import { clearanceLearning, giveLearning, rubOdds } from '../../src/learn/models.ts';
 import { refit } from '../../src/learn/refit.ts';
+import { lay } from '../../src/cinch/lay.ts';
+import { sideOf } from '../../src/cinch/side.ts';
+import { factsOf } from '../../src/horse/facts.ts';
 import { defaultModel, modelNumbers } from '../../src/numbers/numbers.ts';
+import { orderOf, plainBuckle } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 
 const one = (result: Evidence['result'], value: number, days = 60): Evidence => ({
@@ -120,6 +124,34 @@ describe('reports that contradict each other', () => {
       ['slipped', 1],
     ]);
     expect(found!.clearance).toBe(1.4);
+    expect(contraries(many(3, one('too-long', 1.4)))).toEqual([]);
+  });
+});
+
+// Both sides of each bin are looked at, so that of three bins one misfits below a chance of 0.01 / 6.
+test('the more bins, the less one that is off by chance counts', () => {
+  const misfit = (...tails: number[]) => isMisfit(tails.map((tail) => ({ tail }) as Bin));
+  expect([misfit(0.004), misfit(0.002, 1, 1), misfit(1, 0.0016, 1)]).toEqual([true, false, true]);
+});
+
+describe('a rub by the buckle', () => {
+  test('counts like one at the elbow', () => {
+    expect(required([one('buckle-rub', 1.5)])).toEqual(required([one('elbow-rub', 1.5)]));
+  });
+
+  test('is taken at the frame, by its distance over its own floor; all else at the cords', () => {
+    const spec = { style: 'straight', strands: 21, buckle: plainBuckle, layers: 1, length: 26 } as const;
+    const order = orderOf({ horse: { heartGirth: 60 } });
+    const facts = factsOf(order, defaultModel);
+    const { frameClearance, cordClearance } = lay(spec, sideOf(facts))!;
+    const shown = (result: Evidence['result']) =>
+      evidenceOf({ order, spec, days: 9, result }, { ...defaultModel, 'floor-clearance': 1.2 })!;
+    const [rub, good] = [shown('buckle-rub'), shown('good')];
+    // By default 1 in over k is the least at the cords, whatever the shop has, and nothing at the frame.
+    within(rub.clearance.value, frameClearance.inches / (60 / 72) + 1, 1e-12);
+    within(rub.clearance.sd, frameClearance.sd / (60 / 72), 1e-12);
+    within(good.clearance.value, cordClearance.inches / (60 / 72), 1e-12);
+    within(good.slack.value, (2 * facts.ring.station.value - 26) / 2, 1e-12);
   });
 });
 

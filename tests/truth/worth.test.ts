@@ -1,5 +1,6 @@
 /** Gains and means: by hand, and the error of a mean against that of many. What a question would find, and what is believed then. */
 import { describe, expect, test } from 'vitest';
+import type { Advice } from '../../src/advice/advice.ts';
 import { askAbout, toAsk, type AskResult, type Worth } from '../../src/advice/ask.ts';
 import { oddsOf, oddsTold } from '../../src/advice/odds.ts';
 import { barrelAnswers, questions } from '../../src/advice/questions.ts';
@@ -8,8 +9,10 @@ import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { factsOf, type Facts } from '../../src/horse/facts.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { fullMean, gainOver, pairedMean } from '../../src/math/worth.ts';
+import { ellipsePerimeter } from '../../src/math/ellipse.ts';
 import { seededRandom } from '../../src/math/random.ts';
 import { defaultModel } from '../../src/numbers/numbers.ts';
+import type { Order } from '../../src/order/types.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { demoPhoto } from '../support/photo-scenes.ts';
 import { within } from '../support/within.ts';
@@ -98,11 +101,53 @@ describe.each([
         const { sd, reading, value, spreadKey } = asked.unknowns[i]!;
         const found = value - 0.5 * Math.hypot(sd, reading);
         within(of(then), (value / sd ** 2 + found / reading ** 2) / (1 / sd ** 2 + 1 / reading ** 2), 1e-9);
+        expect(Object.keys(defaultModel)).toContain(spreadKey);
         within(asked.believedModel[spreadKey!] ** -2, sd ** -2 + reading ** -2, 1e-9);
         expect(asked.readModel[spreadKey!]).toBe(reading);
       });
     }
   });
+});
+
+test.each([
+  ['nothing', {}, {}, 4],
+  ['the elbow room', { elbowRoom: 4 }, {}, 3],
+  ['the set-back', {}, { rigging: { kind: 'measured', setBack: 2 } }, 3],
+  ['the rings', {}, { ringToRing: 44 }, 3],
+  ['the barrel', { barrel: 'round' }, {}, 3],
+] as const)('a photo shows what is open where %s is known', (...[, horse, saddle, lengths]) => {
+  const photo = questions.find(({ name }) => name === 'side photo')!;
+  expect(photo.unknowns(factsOf(orderOf({ horse, saddle }), defaultModel))).toHaveLength(lengths);
+});
+
+test('a photo reads the depth of the barrel, of which girth and ratio are known with their spreads', () => {
+  const order = orderOf({ horse: { heartGirth: undefined, height: 66 } });
+  const { girth, barrel, ...facts } = factsOf(order, defaultModel);
+  const photo = questions.find(({ name }) => name === 'side photo')!;
+  const { value, sd, least, enter } = photo.unknowns({ girth, barrel, ...facts }).at(-1)!;
+  // An ellipse of depth 1 has so much girth; others are the same, larger.
+  const depthAt = (ratio: number): number => girth.value / ellipsePerimeter(ratio / 2, 1 / 2);
+  within(value, depthAt(0.7), 1e-6);
+  const byRatio = (depthAt(0.63) - depthAt(0.77)) / 2;
+  within(sd, Math.hypot(byRatio, (value * girth.sd) / girth.value), 1e-6);
+  within(least, value / 2, 1e-9);
+  const read = (depth: number) => factsOf(enter(order, depth), defaultModel).barrel.ratio;
+  within(read(value).value, 0.7, 1e-3);
+  // The deeper, the narrower for its girth.
+  expect(read(value + 1).value).toBeLessThan(0.69);
+  expect(read(value - 1).value).toBeGreaterThan(0.71);
+});
+
+test('what is known exactly is read and believed as it is', () => {
+  const order = orderOf();
+  const exact = { value: 4, sd: 0, reading: 0, least: 0, spreadKey: 'elbow-room-taped-sd' } as const;
+  const asked = askedOf([{ ...exact, enter: (_, elbowRoom) => orderOf({ horse: { elbowRoom } }) }], {
+    order,
+    model: defaultModel,
+  });
+  const { read, believed } = drawOf(asked, [1]);
+  expect([read.horse.elbowRoom, believed.horse.elbowRoom]).toEqual([4, 4]);
+  expect(asked.believedModel['elbow-room-taped-sd']).toBe(0);
 });
 
 // Half-way between two ratios, 0.04 off the average, at a spread of 0.07: 0.5714 spreads; the bell curve has 0.2839 beyond them.
@@ -182,7 +227,48 @@ describe('which questions are asked', () => {
       );
       expect(keys).toEqual(keys.toSorted());
       expect(now?.both).toBe(now!.clears * now!.reaches);
+      for (const { worthAsking, beforeCutting, gain, changes } of worths)
+        expect(worthAsking).toBe(beforeCutting || gain.mean >= 0.01 || changes.mean >= 0.1);
       expect(worths.some(({ name }) => name === 'side photo')).toBe(order.photo === undefined);
     }
+  });
+
+  test('the shape of the barrel by all its words, each as often as it is the one', () => {
+    const advice = sizeOrder(orderOf({ saddle: { rigging: rigging('3/4') } }), defaultShop);
+    const first = ({ specs }: Pick<Advice, 'specs'>): string => {
+      const { style, strands, length, buckle } = specs[0]!.candidate;
+      return `${style} ${strands} ${length} ${buckle.id}`;
+    };
+    const changed = barrelAnswers(advice.facts).filter(({ word }) => {
+      const order = orderOf({ horse: { barrel: word }, saddle: { rigging: rigging('3/4') } });
+      return first(sizeOrder(order, defaultShop)) !== first(advice);
+    });
+    expect(changed).toHaveLength(1);
+    const shape = askAbout(advice, { strata: 2, seed: 1 }).worths.find(
+      ({ name }) => name === 'barrel shape',
+    )!;
+    within(shape.changes.mean, changed[0]!.chance, 1e-12);
+    expect(shape.changes.error).toBe(0);
+  });
+
+  test('a wish is a verdict that may change, too, though nothing else is tied', () => {
+    const rig = { rigging: rigging('7/8'), ringToRing: 44 } as const;
+    const ask = (wants: Order['wants']) =>
+      askAbout(sizeOrder(orderOf({ saddle: rig, wants }), defaultShop), { strata: 8, seed: 1 }).worths;
+    const room = (worths: readonly Worth[]) => worths.find(({ name }) => name === 'elbow room')!;
+    const [bare, wished] = [room(ask(undefined)), room(ask({ style: 'straight', strands: 21 }))];
+    expect(wished.changes.mean).toBeGreaterThan(bare.changes.mean);
+    expect(wished.gain).toEqual(bare.gain);
+  });
+
+  test('where nothing passes, that something may is worth asking, and what that would be is told', () => {
+    const advice = sizeOrder(orderOf({ horse: { elbowRoom: 2.5 } }), defaultShop);
+    expect(advice.first).toBeUndefined();
+    const { now, worths } = askAbout(advice, { strata: 8, seed: 1 });
+    const ring = worths.find(({ name }) => name === 'ring set-back')!;
+    expect(now).toBeUndefined();
+    expect(ring.changes.mean).toBeGreaterThan(0.05);
+    expect(ring.instead?.chance).toBeGreaterThan(0.05);
+    expect(ring.wider.mean).toBe(0);
   });
 });

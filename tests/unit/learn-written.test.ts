@@ -37,7 +37,8 @@ describe('what is written', () => {
   // By default 1.25 in are required and 1 in is the least.
   test.each([
     ['more is required: the least stays a quarter of an inch below', learned(1.42), 1.42, 1.17, 'follows'],
-    ['as much as now', learned(1.25), 1.25, 1, 'stays'],
+    ['as much as was learned before', learned(1.42, { before: 1.17, inForce: 1.17 }), 1.42, 1.17, 'follows'],
+    ['as much as by default', learned(1.25), 1.25, 1, 'stays'],
     ['less: never below the default', learned(0.9), 1, 1, 'stays'],
     [
       'less, where it was raised before: back to the default',
