@@ -4,8 +4,10 @@ import { fitLogistic, logChance } from '../../src/math/logistic.ts';
 import { contraries } from '../../src/learn/alike.ts';
 import { binsOf, isMisfit, tailOf, wholeDays, wilson, type Bin } from '../../src/learn/calibration.ts';
 import { evidenceOf, type Evidence } from '../../src/learn/evidence.ts';
+import { learnFrom } from '../../src/learn/learn.ts';
 import { clearanceLearning, giveLearning, rubOdds } from '../../src/learn/models.ts';
 import { refit } from '../../src/learn/refit.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { lay } from '../../src/cinch/lay.ts';
 import { sideOf } from '../../src/cinch/side.ts';
 import { factsOf } from '../../src/horse/facts.ts';
@@ -128,6 +130,23 @@ describe('reports that contradict each other', () => {
   });
 });
 
+// One in ten rubs at what is required, by definition; the odds change by a factor of e for each 0.15 in.
+test('the picture shows the chance of a rub from half an inch to two and a half', () => {
+  const { curve, atFloor, clearance } = learnFrom([one('good', 1.2), one('elbow-rub', 1.1)], defaultShop);
+  expect(curve).toHaveLength(41);
+  curve.forEach(({ clearance: at, before, after }, i) => {
+    within(at, 0.5 + 0.05 * i, 1e-12);
+    within(Math.log(before / (1 - before)), (1.25 - at) / 0.15 - Math.log(9), 1e-9);
+    const [required, softness] = [clearance.numbers[0]!, Math.exp(clearance.numbers[1]!)];
+    within(Math.log(after / (1 - after)), (required - at) / softness - Math.log(9), 1e-9);
+  });
+  // The least is 1 in, and stays.
+  const { before, after } = curve[10]!;
+  within(atFloor.before, before, 1e-12);
+  within(atFloor.after, after, 1e-12);
+  within(atFloor.moved, after, 1e-12);
+});
+
 // Both sides of each bin are looked at, so that of three bins one misfits below a chance of 0.01 / 6.
 test('the more bins, the less one that is off by chance counts', () => {
   const misfit = (...tails: number[]) => isMisfit(tails.map((tail) => ({ tail }) as Bin));
@@ -166,11 +185,12 @@ describe('a number is recommended', () => {
     required([...row(goods, 'good', 0.75), ...row(rubs, 'elbow-rub', at)]);
 
   test.each([
-    ['that predicts better and fits', rows(36, 4, 1.1), 'lower', false, true],
-    ['that asks for more where rubs come where none should', rows(33, 7, 1.6), 'higher', true, true],
-    ['not one that asks for less there', rows(35, 5, 1.1), 'lower', true, false],
+    ['that predicts better and fits', [36, 4, 1.1], 'lower', false, true],
+    ['that asks for more where rubs come where none should', [33, 7, 1.6], 'higher', true, true],
+    ['not one that asks for less there', [35, 5, 1.1], 'lower', true, false],
   ] as const)('%s', (...row) => {
-    const [, { value, misfit, recommended, heldOut, settled }, moves, odd, good] = row;
+    const [, drawn, moves, odd, good] = row;
+    const { value, misfit, recommended, heldOut, settled } = rows(drawn[0], drawn[1], drawn[2]);
     expect(value < 1.25 ? 'lower' : 'higher').toBe(moves);
     expect(heldOut.better).toBeGreaterThan(heldOut.error);
     expect(settled).toBeGreaterThan(0.2);
