@@ -87,6 +87,7 @@ export const testsOf = {
   ],
   work: [
     'tests/unit/paper-price.test.ts',
+    'tests/unit/backlog-work.test.ts',
     'tests/unit/paper-quote.test.ts',
     'tests/unit/paper-ticket.test.ts',
     'tests/unit/paper-taken.test.ts',
@@ -97,6 +98,7 @@ export const testsOf = {
     'tests/truth/days.test.ts',
     'tests/property/schedule.test.ts',
     'tests/unit/paper-invoice.test.ts',
+    'tests/unit/one-shelf.test.ts',
     'tests/truth/cutting.test.ts',
     'tests/golden/golden.test.ts',
     'tests/property/shelf.test.ts',
