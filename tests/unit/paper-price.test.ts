@@ -127,6 +127,27 @@ describe('a price', () => {
     expect(hours.lines.find(({ part }) => part === 'labor')).toMatchObject({ count, amount: undefined });
     expect(count).toBeGreaterThan(1);
     expect(open(without({ labor: undefined, deposit: undefined })).depositPercent).toBeUndefined();
+    const bareOf = <T extends object>(list: readonly T[]) =>
+      list.map((each) => ({ ...each, price: undefined }));
+    const plain = open(without({ buckles: bareOf(defaultShop.buckles), cords: bareOf(defaultShop.cords) }));
+    // Cord of two plies and buckles: counted as ever.
+    const counts = ({ lines }: typeof plain) =>
+      lines.filter(({ part }) => part === 'materials').map((line) => line.count);
+    expect(counts(plain)).toEqual(counts(quoteFor(order).price).slice(0, 3));
+    expect(plain.lines.slice(0, 3).map(({ amount }) => amount)).toEqual([undefined, undefined, undefined]);
+    const nobody = open(without({ cords: bareOf(defaultShop.cords) }), { colors: undefined });
+    expect(nobody.missing.map(({ what }) => what)).toEqual([
+      'a price for 8-ply cord',
+      'a price for 2-ply cord',
+    ]);
+  });
+
+  test('of a color of another ply is not taken for it, nor hinted at', () => {
+    const asked = quoteFor({ ...order, colors: { body: ['turquois'], accent: ['chestnuts'] } }).price;
+    expect(asked.missing.map(({ what }) => what)).toEqual([
+      '8-ply turquois cord, which is not in the shop file',
+      '2-ply chestnuts cord, which is not in the shop file',
+    ]);
   });
 
   test('of options: each unknown one is a line, a hint only where a name is near, and dees are their own', () => {
