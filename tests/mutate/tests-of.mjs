@@ -88,6 +88,7 @@ export const testsOf = {
   work: [
     'tests/unit/paper-price.test.ts',
     'tests/unit/backlog-work.test.ts',
+    'tests/unit/shelf-turns.test.ts',
     'tests/unit/schedule-days.test.ts',
     'tests/unit/paper-quote.test.ts',
     'tests/unit/paper-ticket.test.ts',

@@ -59,7 +59,7 @@ describe('a backlog as jobs', () => {
   test('takes whole minutes, begun ones whole and one at least, and tells hours as they are', () => {
     const job = (over: bigint, under: bigint) =>
       jobOf('a', { order: orderOf(), minutes: { over, under } }, undefined);
-    expect(job(241n, 2n)).toEqual({ id: 'a', minutes: 121 });
+    expect(job(241n, 2n)).toStrictEqual({ id: 'a', minutes: 121 });
     expect([job(240n, 2n).minutes, job(0n, 1n).minutes]).toEqual([120, 1]);
     expect(jobOf('a', tied('a', 60, '2026-12-04'), '2026-12-01')).toEqual({
       ...{ id: 'a', minutes: 60, due: '2026-12-04', from: '2026-12-01' },
@@ -112,6 +112,18 @@ describe('new work beside a backlog', () => {
     expect(agenda.orders.map(({ key }) => key)).toEqual(['a', 'b', 'n']);
     const none = promiseForOrder(backlog(4, { orderable: false }), tied('n', 480, '2026-12-02'));
     expect(none.asked.moves).toEqual([{ key: 'a', before: '2026-12-01', after: undefined }]);
+    expect(agenda.schedule.proven).toBe(true);
+  });
+
+  test('stands, once promised, whether what comes after it changes a wait or not', () => {
+    // Ten minutes without a day would go before a in a plan made afresh.
+    const { agenda } = promiseOn(backlog(6), 10);
+    expect(agenda.jobs.get('new work')?.endDay).toBe('2026-12-02');
+    const plenty = promiseForOrder(agenda, tied('n', 480));
+    expect([plenty.asked.moves, plenty.asked.promise?.day]).toEqual([[], '2026-12-03']);
+    expect(plenty.agenda.jobs.get('a')?.endDay).toBe('2026-12-01');
+    const scarce = promiseForOrder(promiseOn(backlog(4), 10).agenda, tied('n', 480, '2026-12-02'));
+    expect([...scarce.agenda.jobs.keys()].sort()).toEqual(['a', 'b', 'n', 'new work']);
   });
 
   test('that is due last moves nothing, waits itself, and is promised no day where nothing more is to be had', () => {
@@ -196,7 +208,8 @@ test('dees are counted by their own, twice where two options take them, and the 
       ],
     }),
   ];
-  const found = hardwareOf(orders, shop).map(({ id, needed, short, orders: own, lacking }) => [
+  const found = hardwareOf(orders, shop).map(({ kind, id, needed, short, orders: own, lacking }) => [
+    kind,
     id,
     needed,
     short,
@@ -205,6 +218,7 @@ test('dees are counted by their own, twice where two options take them, and the 
   ]);
   expect(found).toEqual([
     [
+      'buckle',
       buckle.id,
       8,
       3,
@@ -215,6 +229,7 @@ test('dees are counted by their own, twice where two options take them, and the 
       ],
     ],
     [
+      'dee',
       wide!.id,
       11,
       4,
@@ -224,7 +239,7 @@ test('dees are counted by their own, twice where two options take them, and the 
         { order: 'late', count: 2 },
       ],
     ],
-    [small!.id, 3, 0, ['soon'], []],
+    ['dee', small!.id, 3, 0, ['soon'], []],
   ]);
 });
 
