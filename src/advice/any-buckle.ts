@@ -22,25 +22,23 @@ export function overBuckles(
   const sorted = [...buckles].sort(bySize);
   const taking = sorted.filter((buckle) => layersOn(buckle, usual.strands) !== undefined);
   const possible = taking.length > 0 ? taking : sorted;
-  const tried = [usual.buckle, ...possible.filter(({ id }) => id !== usual.buckle.id)].map(
-    (buckle): Tried => {
-      const spec: Spec = { ...usual, buckle, layers: layersOn(buckle, usual.strands) ?? 0 };
-      return { spec, judged: layAndJudge(spec) };
-    },
-  );
+  const tryOn = (buckle: Buckle): Tried => {
+    const spec: Spec = { ...usual, buckle, layers: layersOn(buckle, usual.strands) ?? 0 };
+    return { spec, judged: layAndJudge(spec) };
+  };
+  const others = possible.filter(({ id }) => id !== usual.buckle.id);
+  const tried: readonly [Tried, ...Tried[]] = [tryOn(usual.buckle), ...others.map(tryOn)];
   // An unlisted buckle is known only to take the strands.
-  const open = taking.length > 0 ? [] : ['buckle-strands'];
-  const taken = tried.find(({ judged }) => judged !== undefined && isSubset(refusals(judged), open));
-  const first = tried[0] ?? { spec: usual, judged: undefined };
-  if (taken?.judged === undefined || refusedAnyway(taken.judged)) return first;
+  const taken = tried.find(
+    ({ judged }) => judged && refusals(judged).every((rule) => rule === 'buckle-strands'),
+  );
+  if (taken?.judged === undefined || refusedAnyway(taken.judged)) return tried[0];
   return { spec: taken.spec, judged: withDoubts(taken.judged, doubtsOf(tried)) };
 }
 
 const refused = ({ findings }: Judged): string[] =>
   findings.filter(({ judgement }) => judgement === 'refuse').map(({ rule }) => rule);
 const refusals = (judged: Judged): string[] => refused(judged).filter((rule) => decidedByBuckle.has(rule));
-const isSubset = (some: readonly string[], all: readonly string[]): boolean =>
-  some.every((entry) => all.includes(entry));
 
 /** Stock and the shop's range don't matter once it is tied. */
 const refusedAnyway = (judged: Judged): boolean =>

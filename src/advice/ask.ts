@@ -78,8 +78,7 @@ function byWorth(a: Worth, b: Worth): number {
   return (
     Number(b.beforeCutting) - Number(a.beforeCutting) ||
     percent(b.gain) - percent(a.gain) ||
-    percent(b.changes) - percent(a.changes) ||
-    questionNames.indexOf(a.name) - questionNames.indexOf(b.name)
+    percent(b.changes) - percent(a.changes)
   );
 }
 
@@ -180,7 +179,7 @@ function outcomeOf({ read, shop, believed }: Reading, { first, before }: Before)
   const next = then.specs[0]?.candidate;
   const facts = factsOf(believed.order, believed.model);
   const stay = chanceOf(first, facts);
-  const go = sameTied(first, next) ? stay : chanceOf(next, facts);
+  const go = chanceOf(next, facts);
   return {
     changed: verdictOf(then) === before ? 0 : 1,
     gain: gainOver([stay, go], 0),
@@ -196,10 +195,6 @@ const chanceOf = (tied: Candidate | undefined, facts: Facts): number =>
 
 const keyOf = ({ style, strands, length, buckle }: Candidate): string =>
   `${style} ${String(strands)} ${String(length)} ${buckle.id}`;
-
-/** The same on the bench, start of a low flare included. */
-const sameTied = (a: Candidate | undefined, b: Candidate | undefined): boolean =>
-  a !== undefined && b !== undefined && keyOf(a) === keyOf(b) && a.shape.pinchedFrom === b.shape.pinchedFrom;
 
 /** First spec, and whether the wish passes. */
 function verdictOf(advice: Advice): string {
@@ -235,7 +230,5 @@ export function toAsk({ worths }: AskResult): { questions: readonly Worth[]; pho
   const others = worth.filter((each) => each !== photo);
   const replaced = others.some(({ name }) => answeredByPhoto.includes(name));
   // A photo that replaces nothing is a question itself.
-  return replaced || photo === undefined
-    ? { questions: others, photo }
-    : { questions: worth, photo: undefined };
+  return replaced ? { questions: others, photo } : { questions: worth, photo: undefined };
 }

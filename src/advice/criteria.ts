@@ -94,7 +94,7 @@ const whatPracticeTies = ({ practice }: CaseFacts): Criterion => ({
 
 const enoughCords = (enough: number): Criterion => ({
   id: 'enough cords for the work',
-  key: ({ candidate: { strands } }) => Math.max(0, Math.ceil((enough - strands) / 2)),
+  key: ({ candidate: { strands } }) => Math.max(0, enough - strands),
   because: (a, b) =>
     say`more strands for the work, ${count(a.candidate.strands)} against ${count(b.candidate.strands)}`,
 });
@@ -145,7 +145,7 @@ export function criteriaFor(facts: CaseFacts, made: readonly Judged[]): readonly
   const isGood: IsGood = (judged) => sureness(judged) >= goal && !isPoor(judged, facts);
   const enough = enoughFor(facts);
   const work = [
-    ...(enough > 0 ? [enoughCords(enough)] : []),
+    enoughCords(enough),
     ...(order.use === 'roping' && slipNeed.level < 2 ? [noIdleWeaving(enough, isGood)] : []),
   ];
   const style =

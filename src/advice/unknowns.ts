@@ -125,7 +125,7 @@ export function askedOf(unknowns: readonly Unknown[], { order, model }: Read): A
     const known = unknowns.flatMap((unknown) =>
       unknown.spreadKey === undefined ? [] : [[unknown.spreadKey, spread(unknown)] as const],
     );
-    return known.every(([key, sd]) => model[key] === sd) ? model : { ...model, ...Object.fromEntries(known) };
+    return { ...model, ...Object.fromEntries(known) };
   };
   return {
     unknowns,

@@ -49,3 +49,5 @@ export const it = Object.assign(add, { each: eachOf(add) });
 export const test = it;
 
 export const beforeAll = (prepare) => void before.push(prepare);
+/** The next mutant needs what was prepared: it is cleared away at the end. */
+export const afterAll = (clear) => void process.once('exit', clear);

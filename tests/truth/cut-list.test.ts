@@ -127,6 +127,7 @@ describe('tails', () => {
       fc.property(odd, (strands) => {
         expect(tailsAt(sectionsOf(strands, []))).toEqual({ near: 1, off: 1 });
         expect(endOf('near', strands)).toBe('off');
+        expect(endOf('off', strands)).toBe('near');
         expect(endOf('near', strands + 1)).toBe('near');
       }),
     );

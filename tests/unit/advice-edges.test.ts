@@ -1,7 +1,7 @@
 /** The rest of an advice, worked out again from the model. */
 import { describe, expect, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
-import { checkCinch } from '../../src/advice/check.ts';
+import { asksFor } from '../../src/advice/measure-next.ts';
 import type { Judged } from '../../src/advice/judge.ts';
 import { photoWorth } from '../../src/advice/photo-worth.ts';
 import { rank, whyBefore } from '../../src/advice/rank.ts';
@@ -9,9 +9,11 @@ import { factsOf } from '../../src/horse/facts.ts';
 import type { Candidate } from '../../src/cinch/candidate.ts';
 import { lay } from '../../src/cinch/lay.ts';
 import { sideOf } from '../../src/cinch/side.ts';
+import { styleIds } from '../../src/cinch/styles.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { phraseText } from '../../src/units/text.ts';
 import { orderOf, rigging, shopWith } from '../support/orders.ts';
 import { randomOrders } from '../support/random-cases.ts';
 
@@ -130,6 +132,18 @@ describe('what to measure next', () => {
     expect(earned).toBeGreaterThan(3);
   });
 
+  test('earns nothing of another style, though the tape may put a high flare before a low one', () => {
+    for (const position of ['7/8', '3/4', '5/8'] as const) {
+      const slips = orderOf({ horse: { trouble: ['saddle-rolls'] }, saddle: { rigging: rigging(position) } });
+      const { facts, specs } = sizeOrder(slips, shop);
+      const high = specs.filter(({ candidate }) => candidate.style === 'high-flare');
+      const low = specs.filter(({ candidate }) => candidate.style === 'low-flare');
+      const narrow = low.find(({ candidate }) => candidate.strands === 19)!;
+      for (const { couldEarn } of asksFor(facts, [narrow, ...high])) expect(couldEarn).toBeUndefined();
+      for (const { couldEarn } of asksFor(facts, [narrow, ...low])) expect(couldEarn).toBeGreaterThan(19);
+    }
+  });
+
   test('stands in order: what cutting waits for, then what makes the first surest', () => {
     for (const advice of advised()) {
       const { ask, firstAsk, first } = advice;
@@ -178,10 +192,15 @@ test('styles are impossible where no candidate has them', () => {
   });
   const tied = new Set(short.every.map(({ candidate }) => candidate.style));
   expect(short.impossible.length).toBeGreaterThan(0);
-  expect(short.impossible).toEqual(
-    ['straight', 'high-flare', 'low-flare'].filter((style) => !tied.has(style as never)),
-  );
+  expect(short.impossible).toEqual(styleIds.filter((style) => !tied.has(style)));
   expect(advised()[0]!.impossible).toEqual([]);
+  for (const { style, why } of short.otherStyles)
+    if (short.impossible.includes(style))
+      expect(phraseText(why, 'in')).toBe('no side is left below the buckle');
+});
+
+test('the last of those that pass comes before nothing', () => {
+  expect(sizeOrder(orderOf(), shop).specs.at(-1)!.becauseOf).toBeUndefined();
 });
 
 test('even neighbours of a length are even, tied by the shop, and leave the run they say', () => {
@@ -230,36 +249,5 @@ test('what a photo buys is told of the same cinch on the horse as it was assumed
   expect(photoWorth({ specs: [] } as unknown as Advice, bare)).toMatchObject({
     first: undefined,
     without: undefined,
-  });
-});
-
-describe('a cinch in use whose buckle nobody named', () => {
-  const advice = sizeOrder(orderOf(), shop);
-  const used = (strands: number, style: Candidate['style'] = 'straight') =>
-    checkCinch({ style, strands, length: 32 }, 'current', advice);
-
-  test('names its verdicts as they stand in the list', () => {
-    for (const strands of [11, 13, 15, 17, 19, 21, 25, 29]) {
-      const { judged } = used(strands);
-      for (const { rule, judgement } of judged!.findings) expect(judged!.judgementOf(rule)).toBe(judgement);
-      expect(judged!.judgementOf('no such rule')).toBeUndefined();
-    }
-  });
-
-  test('is refused with any buckle for another reason, and not for the shelf or the range of the shop', () => {
-    const bare: Shop = {
-      ...shop,
-      strands: { min: 11, max: 13 },
-      buckles: shop.buckles.map((each) => ({ ...each, onHand: 0, orderable: false })),
-    };
-    const { judged } = checkCinch(
-      { style: 'straight', strands: 17, length: 32 },
-      'current',
-      sizeOrder(orderOf(), bare),
-    );
-    const said = judged!.findings.filter(({ judgement }) => judgement === 'refuse').map(({ rule }) => rule);
-    expect(said).not.toContain('buckle-strands');
-    const long = checkCinch({ style: 'straight', strands: 17, length: 44 }, 'current', advice).judged;
-    expect(long!.judgementOf('latigo-run')).toBe('refuse');
   });
 });

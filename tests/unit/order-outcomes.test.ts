@@ -210,6 +210,13 @@ describe('outcomes against orders and shop', () => {
     return found.ok ? '' : told({ ok: false, problems: found.problems, parts: [] }).join('\n');
   };
   const pair = 'horse: { heart-girth: 72 in }, saddle: { rigging: 7/8 }, days: 3, result: good';
+  test('a buckle nobody named is the smallest that takes the strands, wherever the shop lists it', () => {
+    const read = yaml(`outcomes:\n  - { ${pair}, ${tied} }\n`);
+    if (!read.ok) throw new Error(told(read).join('\n'));
+    const mixed = { ...defaultShop, buckles: defaultShop.buckles.toReversed() };
+    const [one, other] = [defaultShop, mixed].map((shop) => evidenceFrom(read.outcomes, new Map(), shop));
+    expect(other).toEqual(one);
+  });
   test.each<[string, string, RegExp]>([
     ['an order nobody has', good, /^2:\d+ outcomes\[0\]\.order: .*no orders were named.*--orders/],
     [

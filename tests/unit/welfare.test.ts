@@ -39,7 +39,15 @@ describe('a groove close behind the elbow', () => {
     }
   });
 
-  it.each(close)('%s: a ring further back is never the way out', (_, horse) => {
+  it('is named where there is less room, and where there is room it is the saddle that creeps', () => {
+    const found = (horse: Partial<Order['horse']>) => welfareOf(advised(horse)).split(/[:.]/)[0];
+    expect(found({ elbowRoom: 2.9 })).toBe('CLOSE GROOVE');
+    expect(found({ elbowRoom: 3.5, heartGirth: 90 })).toBe('CLOSE GROOVE');
+    for (const horse of [{}, { elbowRoom: 3 }, { elbowRoom: 2.9, heartGirth: 60 }])
+      expect(found({ ...horse, trouble: ['creeps-forward'] })).toBe('THE SADDLE CREEPS FORWARD');
+  });
+
+  it.each(close)('%s: nowhere a ring further back is the way out', (_, horse) => {
     for (const setBack of [-2, 0, 1.5]) {
       const advice = advised(horse, { rigging: { kind: 'measured', setBack } });
       expect(advice.wayOut).toBeUndefined();
@@ -57,6 +65,33 @@ describe('a groove close behind the elbow', () => {
     ['a saddle that slips back', { trouble: ['slips-back'] }],
   ] as const)('is none with %s', (_, horse) => {
     expect(welfareOf(advised(horse))).toBe('');
+  });
+});
+
+describe('a sore', () => {
+  const sore = (trouble: Order['horse']['trouble'], notes?: string): Advice =>
+    sizeOrder(orderOf({ horse: { trouble }, notes }), defaultShop);
+
+  it.each([
+    [['elbow-gall'], 'GALLED AT THE ELBOW'],
+    [['buckle-rub'], 'RUBBED BY THE BUCKLE'],
+    [['elbow-gall', 'buckle-rub'], 'GALLED AT THE ELBOW, RUBBED BY THE BUCKLE'],
+  ] as const)(
+    '%j comes first, once, and heals before any riding, whatever the notes add',
+    (trouble, words) => {
+      for (const advice of [sore(trouble), sore(trouble, 'raw behind the elbow')]) {
+        expect(welfareOf(advice)).toMatch(new RegExp(`^${words}\\. Let it heal first\\. Do not ride`));
+        expect(welfareOf(advice)).not.toContain('from the notes');
+        expect(advice.mustHeal).toBe(true);
+      }
+    },
+  );
+
+  it('in the notes alone is told in their words', () => {
+    const advice = sore([], 'raw behind the elbow');
+    expect(welfareOf(advice)).toMatch(/^SORE, from the notes: "raw"\. Let it heal first/);
+    expect(advice.mustHeal).toBe(true);
+    expect(sore(['girthy']).mustHeal).toBe(false);
   });
 });
 
