@@ -1,4 +1,4 @@
-// Builds dist/cinchwright.cjs, and beside it V8's compiled code for this Node (see bin/cinchwright).
+// Builds dist/cinchwright.cjs, and V8's compiled code for this Node beside it.
 const { execFileSync } = require('node:child_process');
 const {
   copyFileSync,
@@ -20,14 +20,14 @@ const raster = path.join(root, 'dist', 'raster.cjs');
 const pick = path.join(root, 'dist', 'pick.js');
 const cache = `${bundle}.cache`;
 
-// Codecs for photos, loaded when one is drawn on.
+// Photo codecs, loaded on demand.
 const codecs = [
   ['jpeg-decoder.wasm', '@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'],
   ['jpeg-encoder.wasm', '@jsquash/jpeg/codec/enc/mozjpeg_enc.wasm'],
   ['png.wasm', '@jsquash/png/codec/pkg/squoosh_png_bg.wasm'],
 ];
 
-// A sample order, so that V8 keeps the functions a start needs compiled.
+// V8 keeps compiled what this sample order runs.
 const order = `
 order: warm up
 horse: { height: 15.1 hh, heart-girth: 73 in, elbow-room: 4 in, trouble: [elbow-gall] }
@@ -36,7 +36,7 @@ use: trail
 wants: { style: straight, strands: 27, length: 32 in }
 `;
 
-// These modules slow every start and are never used.
+// Never used, and they slow every start.
 const leaveOut = {
   name: 'leave out',
   setup(build) {
@@ -45,7 +45,7 @@ const leaveOut = {
       path: 'child_process',
       namespace: 'left-out',
     }));
-    // Colors are decided in src/cli/screen.ts.
+    // src/cli/screen.ts decides colors.
     build.onResolve({ filter: /^#supports-color$/ }, () => ({
       path: 'supports-color',
       namespace: 'left-out',
@@ -56,7 +56,7 @@ const leaveOut = {
   },
 };
 
-/** PDF printer and photo codecs are rarely needed: each is its own bundle, loaded on demand. "../dist" works from bin/ and dist/. */
+/** Rarely needed: bundles of their own, loaded on demand. "../dist" works from bin/ and dist/. */
 const apart = {
   name: 'apart',
   setup(build) {
@@ -68,10 +68,10 @@ const apart = {
   },
 };
 
-// PNG drawing is native code: it stays a package, loaded on demand.
+// Native code: stays a package, loaded on demand.
 const external = ['@resvg/resvg-js'];
 
-// Only WOFF2 fonts need it; its dictionary is half the library.
+// Only WOFF2 fonts need it.
 const withoutBrotli = {
   name: 'without brotli',
   setup(build) {
@@ -91,10 +91,10 @@ async function build() {
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
     await bundled('src/photo/pixels/codecs.ts', raster, {
-      define: { 'import.meta.url': 'here' }, // it looks for compiled code; we hand it over
+      define: { 'import.meta.url': 'here' }, // looks for compiled code; we hand it over
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
-    // The page's own script, inserted as text.
+    // Inserted into the page as text.
     await bundled('src/photo/browser/main.ts', pick, {
       platform: 'browser',
       target: ['chrome109', 'firefox115', 'safari15.6'],
@@ -107,8 +107,8 @@ async function build() {
       plugins: [leaveOut, apart],
       external,
       supported: { 'dynamic-import': false }, // bin/cinchwright compiles it, where only require works
-      // Two levels below the root, as the sources are.
-      // A package asks for the second on loading.
+      // Two levels below the root, like the sources.
+      // A package reads the second on loading.
       define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
       banner: { js: 'const here=__dirname+"/_";' },
     });
@@ -125,7 +125,6 @@ async function build() {
 
 const packageFolder = /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+/;
 
-/** Packages bundled. */
 const used = new Set();
 
 async function bundled(entry, outfile, more) {
@@ -149,7 +148,7 @@ async function bundled(entry, outfile, more) {
   }
 }
 
-/** bin/cinchwright reads the bundle as latin1, and esbuild leaves patterns and raw text as they are. */
+/** bin/cinchwright reads the bundle as latin1; esbuild leaves patterns and raw text alone. */
 function onlyAscii(file) {
   const found = /.{0,40}[^\0-\x7f].{0,20}/.exec(readFileSync(file, 'utf8'));
   if (found === null) return;
@@ -157,7 +156,6 @@ function onlyAscii(file) {
   throw new Error('not ASCII');
 }
 
-/** Bundled code needs its license. */
 function licenses() {
   const parts = [...used].sort().map((folder) => {
     const { name, version, license = 'see below' } = require(path.join(root, folder, 'package.json'));
@@ -169,7 +167,7 @@ function licenses() {
   return `${[head, ...parts].join('\n\n----\n\n')}\n`;
 }
 
-/** Of a folder; compiled code has its own. */
+/** Compiled code has a license of its own. */
 function licenseIn(folder) {
   const at = path.join(root, folder);
   if (!existsSync(at)) return [];

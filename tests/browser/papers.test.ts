@@ -1,4 +1,7 @@
-/** Papers in a browser: on a telephone and on a desk nothing scrolls sideways, no number is broken in two, an ordinary one prints on one page. */
+/**
+ * Papers on a phone and on a desktop: no sideways scroll, no number broken in two, an ordinary one prints on one
+ * page.
+ */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -25,7 +28,6 @@ notes: Winter coat now, so two inches more latigo.
 `;
 const invoice = ['--invoice', '2026-1041', '--itemized'];
 
-/** Name, command, and whether it is one page. */
 const papers: readonly (readonly [name: string, args: readonly string[], onePage: boolean])[] = [
   ['a quote', ['quote', `${orders}/11-wants-refused.yaml`], true],
   ['a quote with a sore', ['quote', `${orders}/08-elbow-gall.yaml`, '--itemized'], true],
@@ -59,7 +61,7 @@ describe.skipIf(noBrowser)('papers as pages', () => {
       expect(await widthOf(seen.page), 'no sideways scroll').toBe(width);
       expect(await brokenNumbers(seen.page)).toEqual([]);
     }
-    // A4 is narrower and longer: a paper of one page is short enough for Letter.
+    // A4 is narrower and longer: what fits one page fits Letter.
     for (const format of onePage ? ['Letter', ...(long ? ['A4'] : [])] : []) {
       const { numPages } = await getDocumentProxy(new Uint8Array(await seen.page.pdf({ format })));
       expect(numPages, format).toBe(1);
@@ -69,10 +71,9 @@ describe.skipIf(noBrowser)('papers as pages', () => {
   });
 });
 
-/** What the page would have to be scrolled over. */
 const widthOf = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth);
 
-/** Numbers with their fraction or unit that stand on more than one line, as the browser has set them. */
+/** Numbers that the browser splits from their fraction or unit. */
 const brokenNumbers = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const broken: string[] = [];

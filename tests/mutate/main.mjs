@@ -1,9 +1,12 @@
-/** `npm run mutate -- [FOLDER or FILE...]`: breaks the model in one place at a time and tells which breaks no test notices. */
+/**
+ * `npm run mutate -- [FOLDER or FILE...]`: breaks the model in one place at a time and lists the breaks no test
+ * notices.
+ */
 import { Stryker } from '@stryker-mutator/core';
 
 const folders = ['math', 'horse', 'cinch', 'rules', 'advice', 'learn', 'work'].map((name) => `src/${name}`);
 const asked = process.argv.slice(2);
-/** What to mutate, by folder: each has tests of its own. */
+/** By folder, since each has tests of its own. */
 const byFolder = Map.groupBy
   ? Map.groupBy(asked.length > 0 ? asked : folders, (name) => name.split('/')[1])
   : (asked.length > 0 ? asked : folders).reduce(
@@ -25,7 +28,7 @@ for (const [folder, names] of byFolder) {
     tempDirName: 'coverage/mutate',
     reporters: ['survivors', 'progress-append-only', 'json'],
     jsonReporter: { fileName: `coverage/mutants-${folder}.json` },
-    // A loop that never ends is told by how often it is passed. The clock is only for the rest: a machine may stand still.
+    // Endless loops are found by counting passes; the clock catches the rest, and a machine may stall.
     timeoutMS: 120_000,
   }).runMutationTest();
 }

@@ -1,4 +1,4 @@
-/** docs/learn.md names every result and column of outcomes, and the numbers in force for asking and learning. */
+/** docs/learn.md names every result and column of outcomes, and the numbers in force. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';

@@ -1,4 +1,4 @@
-/** `npm run new-rule` starts a rule that has the whole shape, is registered, and passes for nothing until it is filled in. */
+/** `npm run new-rule` writes a whole rule and registers it; it passes nothing until filled in. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -8,7 +8,7 @@ import type { AnyRule } from '../../src/rules/rule.ts';
 import { repo } from '../support/run-cli.ts';
 import { startRule } from '../support/rule-start.ts';
 
-/** A copy of what a rule is made of. */
+/** A copy of the sources. */
 function copied(): string {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'new-rule-'));
   onTestFinished(() => {

@@ -1,4 +1,4 @@
-/** What is shipped: only what is needed, everything that is needed, and it runs on the Node it promises. */
+/** The package has what it needs and no more, and runs on the Node it promises. */
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
@@ -27,7 +27,7 @@ const json = (file: string): unknown => JSON.parse(fs.readFileSync(path.join(rep
 const manifest = json('package.json') as Manifest;
 const lock = json('package-lock.json') as { version: string; packages: Record<string, Locked> };
 
-/** The oldest Node that package.json promises. */
+/** From package.json. */
 const oldest = '20.19.0';
 
 describe('the packed files', () => {
@@ -100,7 +100,7 @@ describe('the packed files', () => {
       const required = [...bundle.matchAll(/\brequire\("([^"]+)"\)/g)].map(([, from]) => from!);
       const ours =
         /^(node:)?(fs|path|buffer|process|os|readline|tty|util|events|url|stream|zlib|module|crypto|worker_threads)(\/\w+)?$/;
-      // The other bundles, and the one package that is not JavaScript and is installed beside it.
+      // Other bundles, and the one native package beside them.
       const beside = ['../dist/pdf.cjs', '../dist/raster.cjs', '@resvg/resvg-js'];
       expect(required.filter((from) => !beside.includes(from) && !ours.test(from))).toEqual([]);
     },
@@ -120,7 +120,7 @@ describe('versions', () => {
   test('all that is installed, for running and for testing, runs on it', () => {
     const locked = Object.entries(lock.packages).filter(([name]) => name !== '');
     expect(locked.length).toBeGreaterThan(50);
-    // What is for another machine or not there at all (optional) does not matter.
+    // Optional packages for other machines are not here.
     const installed = locked.filter(([name]) => fs.existsSync(path.join(repo, name)));
     const broken = installed.filter(([, { engines }]) => !nodeSatisfies(oldest, engines?.node ?? '*'));
     expect(broken.map(([name, { engines }]) => `${name} wants ${engines?.node ?? ''}`)).toEqual([]);
@@ -181,7 +181,7 @@ describe('dependencies', () => {
       const own = `node_modules/@jsquash/${name}/codec/LICENSE.codec.md`;
       expect(licenses).toContain(fs.readFileSync(path.join(repo, own), 'utf8').replace(/\s+/g, ' ').trim());
     }
-    // Rust leaves the names of its crates in what it compiles, and mozjpeg its own.
+    // Compiled Rust contains the names of its crates, mozjpeg its own.
     const [png, jpeg] = ['png', 'jpeg-encoder'].map((name) =>
       fs.readFileSync(path.join(repo, 'dist', `${name}.wasm`), 'latin1'),
     );
@@ -198,7 +198,6 @@ describe('dependencies', () => {
   });
 });
 
-/** What contributors read, by name. */
 const pages = ['README.md', 'DEVELOPERS.md'].map(
   (file) => [file, fs.readFileSync(path.join(repo, file), 'utf8')] as const,
 );

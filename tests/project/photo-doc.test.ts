@@ -1,4 +1,4 @@
-/** docs/photo.md says what the program does: its block is read as it stands, its sources of error are all there are. */
+/** The block in docs/photo.md is read as it stands, and its sources of error are complete. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';

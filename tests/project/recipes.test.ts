@@ -1,4 +1,4 @@
-/** Every recipe of docs/scripts.md does what it says: its files are saved, its commands typed, their output compared. */
+/** Recipes of docs/scripts.md: files saved, commands typed, output compared. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -11,10 +11,10 @@ import { installed } from '../support/shells.ts';
 const file = path.join(repo, 'docs', 'scripts.md');
 const markdown = fs.readFileSync(file, 'utf8');
 const recipes = recipesIn(markdown);
-/** With UPDATE_GOLDEN=1 the outputs in the document are written anew: read the difference before you commit it. */
+/** Rewrites the outputs: read the difference before you commit. */
 const update = process.env['UPDATE_GOLDEN'] === '1';
 
-/** Whether all that a recipe needs is there; what is not is told on standard error. */
+/** Whether its tools are here; a missing one is named on standard error. */
 function possible(recipe: Recipe): boolean {
   const missing = commandsOf(recipe).filter((name) => !commandNames.includes(name));
   if (missing.length > 0)
@@ -39,7 +39,7 @@ describe('docs/scripts.md', () => {
         if (!update) expect(got).toEqual(wanted);
       },
       240_000,
-    ); // each command is a start of its own, and machines are busy
+    ); // each command is a start, and machines are busy
   }
   if (update) {
     test('is written anew', () => {

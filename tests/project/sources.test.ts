@@ -1,4 +1,4 @@
-/** Whatever is cited exists, and whatever exists is used. */
+/** Every cited source exists, and every source is used. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';

@@ -1,4 +1,4 @@
-/** The habits of this house that neither the compiler nor the linter knows. */
+/** House habits that neither the compiler nor the linter checks. */
 import fs from 'node:fs';
 import path from 'node:path';
 import ts from 'typescript';
@@ -10,13 +10,13 @@ const linesOf = (text: string): number => text.replace(/\n$/, '').split('\n').le
 const longest = 300;
 const usual = 70;
 
-/** What we write by hand, and what we generate from it; not what tools write. */
+/** Written by hand or generated from that; not what tools write. */
 const written = [
   ...['src', 'tests', 'docs', 'bin', 'examples', '.ci'].flatMap(filesBelow),
   ...fs.readdirSync(repo, { withFileTypes: true }).flatMap((entry) => (entry.isFile() ? [entry.name] : [])),
 ].filter((file) => !/^(package-lock\.json|.*\.(png|jpe?g|tgz))$/.test(file));
 
-/** A file opens with one sentence that says what it is, in the reader's words. */
+/** The header is one sentence. */
 function headerFault({ name, text }: SourceFile): string | undefined {
   const header = /^\/\*\* (.+) \*\/\n/.exec(text)?.[1];
   if (header === undefined) return `src/${name} does not open with a line of the form "/** What it is. */"`;
@@ -43,7 +43,7 @@ test('half of the source files have 70 lines or fewer', () => {
 
 const read = (file: string): string => fs.readFileSync(path.join(repo, file), 'utf8');
 
-/** Lines of all written files that a pattern is found in; this file names the patterns and is left out. */
+/** In all written files but this one, which names the patterns. */
 const linesWith = (pattern: RegExp): string[] =>
   written
     .filter((file) => file !== 'tests/project/style.test.ts')
@@ -65,9 +65,9 @@ test('no test is skipped or run alone', () => {
   expect(linesWith(/\b(test|it|describe)\.(only|skip|todo)\b/)).toEqual([]);
 });
 
-/** Files of tests that start programs. Ours is found only in the surroundings that support/start.ts makes, where the day is fixed. */
+/** Tests that start programs. Only support/start.ts can start ours, on a fixed day. */
 const starters = [
-  'tests/bench/backlog.ts', // judged by nothing that is printed
+  'tests/bench/backlog.ts', // no output is checked
   'tests/bench/main.ts',
   'tests/fuzz/main.ts', // itself
   'tests/project/package.test.ts', // npm
@@ -101,11 +101,11 @@ test('documents speak American, as the program does', () => {
 
 interface Exported {
   readonly name: string;
-  /** What its comment stands before. */
+  /** Carries the comment. */
   readonly node: ts.Node;
 }
 
-/** Exported functions of a file, also those kept in a constant. */
+/** Also arrow functions in constants. */
 function exportedFunctions({ ast }: SourceFile): Exported[] {
   return ast.statements.flatMap((node): Exported[] => {
     const modifiers = ts.canHaveModifiers(node) ? ts.getModifiers(node) : undefined;
@@ -118,7 +118,7 @@ function exportedFunctions({ ast }: SourceFile): Exported[] {
   });
 }
 
-/** Exported functions without a comment of their own; the header of the file, at its very start, is none. */
+/** Without a comment of their own; the file's header does not count. */
 const bare = (file: SourceFile): string[] =>
   exportedFunctions(file)
     .filter(({ node }) => !ts.getJSDocCommentsAndTags(node).some((doc) => ts.isJSDoc(doc) && doc.pos > 0))

@@ -1,4 +1,4 @@
-/** How many random cases a test tries: few at the gate, many in a hunt (`npm run hunt`). */
+/** `npm run hunt` tries many random cases, the gate few. */
 
 export const long = process.env['LONG'] === '1';
 

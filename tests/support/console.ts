@@ -1,4 +1,4 @@
-/** Console examples of the documents: finds them, and runs them as a shell in a copy of the repository would. */
+/** Finds console examples in documents and runs them as a shell in a copy of the repository. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -6,18 +6,18 @@ import { run, repo } from './run-cli.ts';
 import { wordsOf } from './words-of.ts';
 
 export interface Example {
-  /** Line of the document that the command stands on. */
+  /** Line of the command in the document. */
   readonly line: number;
-  /** The command without its "$ ". */
+  /** Without its "$ ". */
   readonly command: string;
-  /** What has to come out; when cut, what it has to start with. */
+  /** The whole output, or only its start when cut. */
   readonly output: string;
   readonly cut: boolean;
-  /** Lines of the document that the output takes: from, and up to but without. */
+  /** Output lines in the document: from, and up to but without. */
   readonly lines: readonly [from: number, to: number];
 }
 
-/** Console blocks of a Markdown text; a block may hold several commands, each followed by its output. */
+/** A block may hold several commands, each followed by its output. */
 export function examplesIn(markdown: string): Example[] {
   const found: { line: number; command: string; lines: string[] }[] = [];
   let fence: string | undefined;
@@ -40,7 +40,7 @@ export function examplesIn(markdown: string): Example[] {
   });
 }
 
-/** A directory with the examples of the repository, for commands that may write; the caller removes it. */
+/** A copy of the examples that commands may change; the caller removes it. */
 export function playground(): string {
   const dir = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-console-'));
   for (const name of ['examples', 'docs']) {
@@ -50,8 +50,8 @@ export function playground(): string {
 }
 
 /**
- * Output of a line as a terminal shows it: both streams as they come. Understands `cinchwright ...` with `< file`, `> file` and
- * stars in file names, `cat file`, `echo $?`, and one pipe from `cat` into the program.
+ * Output as on a terminal, both streams in order. Knows `cinchwright ...` with `< file`, `> file` and stars in
+ * file names, `cat file`, `echo $?`, and a pipe from `cat`.
  */
 export class Shell {
   readonly #cwd: string;
@@ -61,7 +61,7 @@ export class Shell {
     this.#cwd = cwd;
   }
 
-  /** Runs one line. Throws when it holds what this shell does not know. */
+  /** @throws Error on a line this shell does not know */
   async run(line: string): Promise<string> {
     if (line === 'echo $?') return `${this.#code}\n`;
     const piped = /^(cat [^|]+)\| *(cinchwright .*)$/.exec(line);
@@ -104,7 +104,7 @@ export class Shell {
     return shown;
   }
 
-  /** Files that a word with a star in its last part means; the word itself when there are none. */
+  /** Files that match a star in the last part of a path; else the word itself. */
   #expanded(word: string): string[] {
     if (!word.includes('*')) return [word];
     const dir = path.dirname(word);
@@ -117,7 +117,7 @@ export class Shell {
 
 const literal = (text: string): string => text.replace(/[.+?^${}()|[\]\\]/g, '\\$&');
 
-/** Words without a redirection and its file. */
+/** Words without a redirection. */
 function without(words: readonly string[], sign: '<' | '>'): [words: string[], file: string | undefined] {
   const at = words.indexOf(sign);
   if (at < 0) return [[...words], undefined];

@@ -1,4 +1,4 @@
-/** The cutting problem as an integer programme for HiGHS, one objective after the other: an answer that owes nothing to our methods. */
+/** The cutting problem as an integer program for HiGHS, one objective after another: independent of our methods. */
 import loadHighs from 'highs';
 import type { CuttingTask } from '../../src/work/cutting/types.ts';
 
@@ -8,7 +8,7 @@ interface Spool {
   readonly cost: 'none' | 'opened' | 'bought';
 }
 
-/** Fewest short, bought, opened and least waste of a task of one color and ply. */
+/** Fewest short, bought and opened, least waste, for one color and ply. */
 export interface Least {
   readonly short: number;
   readonly bought: number;
@@ -16,10 +16,10 @@ export interface Least {
   readonly waste: number;
 }
 
-// Its types describe the CommonJS build, where the loader is called default.
+// Its types describe the CommonJS build, whose loader is `default`.
 const highs = await (loadHighs as unknown as typeof loadHighs.default)();
 
-/** Solves a task of one color and ply to the end. */
+/** One color and ply, to optimality. */
 export function leastOf({ cuts, onHand, buyable, usable }: CuttingTask): Least {
   const pieces = cuts.flatMap(({ order, length, quantity }) =>
     Array.from({ length: quantity }, () => ({ order, length })),
@@ -95,7 +95,7 @@ function model(
     const cut = pieces.map((piece, p) => `${piece.length} x${p}_${b}`).join(' + ');
     rows.push(`${cut} - ${length} y${b} <= 0`);
     pieces.forEach((_, p) => rows.push(`x${p}_${b} - y${b} <= 0`));
-    // Leftover is waste unless r says it goes back, which it may from the usable length on.
+    // Leftover is waste, unless r returns it, which needs the usable length.
     rows.push(`w${b} + ${cut} + ${length} r${b} - ${length} y${b} >= 0`);
     rows.push(`${cut} + ${usable} r${b} - ${length} y${b} <= 0`);
     rows.push(`r${b} - y${b} <= 0`);

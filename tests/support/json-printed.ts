@@ -1,4 +1,4 @@
-/** What each command prints as JSON of the examples: between them every name that it has. */
+/** JSON of every command on the examples: between them every name. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -53,7 +53,7 @@ benches: [{ name: window, hours: 6, days: [mon, tue, wed, thu, fri] }]
 type Documents = readonly [command: string, document: object][];
 let printed: Promise<Documents> | undefined;
 
-/** Documents by command, in the order in which they are told of; printed once. */
+/** By command, in the documented order; printed once. */
 export const jsonPrinted = (): Promise<Documents> => (printed ??= printAll());
 
 async function printAll(): Promise<Documents> {
@@ -61,7 +61,7 @@ async function printAll(): Promise<Documents> {
   try {
     const learned = path.join(home, 'shop.yaml');
     await run(['learn', 'examples/outcomes.csv', '--shop', 'examples/shop.yaml', '--write', learned]);
-    // One that takes all the cord moves the promise of another.
+    // An order that takes all the cord delays another's promise.
     const few = path.join(home, 'few.yaml');
     fs.writeFileSync(few, fewCord);
     fs.writeFileSync(path.join(home, 'waits.yaml'), orderDue('2026-12-04'));

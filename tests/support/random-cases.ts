@@ -1,4 +1,4 @@
-/** Horses, saddles and cinches drawn from a seed: the same on every machine. */
+/** Horses, saddles and cinches from a seed: the same on every machine. */
 import { caseFactsOf as seenBy } from '../../src/advice/current.ts';
 import { factsOf } from '../../src/horse/facts.ts';
 import type { Candidate } from '../../src/cinch/candidate.ts';
@@ -19,7 +19,7 @@ export interface Case {
 interface Draw {
   readonly seed: number;
   readonly horses: number;
-  /** Cinches laid on each horse. */
+  /** Cinches per horse. */
   readonly cinches: number;
 }
 
@@ -27,7 +27,7 @@ interface Draw {
 export const caseFactsOf = (order: Order, shop: Shop = defaultShop): CaseFacts =>
   seenBy(factsOf(order, shop.model), shop);
 
-/** Candidates on horses from ponies to drafts: sensible ones, and such as nobody would tie. */
+/** Ponies to drafts, sensible candidates and absurd ones. */
 export function casesFor({ seed, horses, cinches }: Draw): Case[] {
   const random = seededRandom(seed);
   const found: Case[] = [];
@@ -54,13 +54,13 @@ function randomSpec(random: Random, buckle: Buckle) {
   };
 }
 
-/** Orders alone, as the door would hand them over. */
+/** As the door gives them. */
 export function randomOrders(seed: number, count: number): Order[] {
   const random = seededRandom(seed);
   return Array.from({ length: count }, (_, i) => randomOrder(random, i));
 }
 
-/** An order as the door would hand it over; every part that may be missing is missing now and then. */
+/** Every optional part is missing now and then. */
 function randomOrder(random: Random, index: number): Order {
   const maybe = <T>(value: T): T | undefined => (random.uniform() < 0.5 ? value : undefined);
   const girth = between(random, 48, 96);
@@ -108,15 +108,15 @@ function pick<const T>(random: Random, from: readonly T[]): T {
   return from[Math.floor(random.uniform() * from.length)] as T;
 }
 
-/** Spine to ring of the average horse [common practice, no source], and how far back the ring hangs on bars of 12 in. */
+/** Average horse: spine to ring, and ring setback on 12 in bars [common practice, no source]. */
 const usual = {
   drops: { ring: 14, 'flat-plate': 14.5, 'in-skirt': 16, dropped: 17 },
   fractions: [1, 7 / 8, 3 / 4, 5 / 8, 1 / 2],
 } as const;
 
 /**
- * Orders as they come in at a counter, of horses and saddles that go together, or the same with everything taped. A horse known by
- * its height has no tape from ring to ring, which would tell its girth as well.
+ * Likely orders: horse and saddle go together. Taped: all is measured. A horse known by height has no ring-to-ring
+ * tape, which would reveal its girth.
  */
 export function likelyOrders(seed: number, count: number, { taped }: { taped: boolean }): Order[] {
   const random = seededRandom(seed);
@@ -141,7 +141,7 @@ function likelyOrder(random: Random, taped: boolean, index: number): Order {
     use: pick(random, ['roping', 'ranch', 'trail'] as const),
     horse: {
       heartGirth,
-      // The model's line backwards: girth in cm is 1.104 times the height and 15.7 more.
+      // The model's line inverted: girth in cm = 1.104 height + 15.7.
       height: (girth - 15.7 / 2.54) / 1.104,
       elbowRoom: told(0.3, room),
       barrel: pick(random, [undefined, 'slab-sided', 'average', 'round'] as const),

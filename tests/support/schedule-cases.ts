@@ -1,4 +1,4 @@
-/** Small schedules for tests, and the fewest late jobs: found by trying every order on every bench, and by HiGHS. */
+/** Small schedules, and the fewest late jobs: by trying every order on every bench, and by HiGHS. */
 import fc from 'fast-check';
 import loadHighs from 'highs';
 import type { Job, ScheduleTask } from '../../src/work/schedule/types.ts';
@@ -7,14 +7,13 @@ import { dayNumber, dayOf } from '../../src/units/days.ts';
 export const start = '2026-11-30';
 const everyDay = { weekdays: [1, 2, 3, 4, 5, 6, 7], holidays: [] };
 
-/** The day so many days after the start. */
 export const dayAfter = (days: number): string => dayOf(dayNumber(start) + days);
 
 export interface Sketch {
   readonly minutes: number;
-  /** Days after the start, -1 the day before it; undefined without one. */
+  /** Days after the start, -1 the day before; undefined for none. */
   readonly due: number | undefined;
-  /** Days after the start before which it cannot begin. */
+  /** Cannot start earlier, days after the start. */
   readonly from?: number;
 }
 
@@ -48,13 +47,13 @@ export function taskOf(
   };
 }
 
-/** Work a bench does in so many days from the start, a Monday. */
+/** Minutes a bench works in so many days from the start, a Monday. */
 function gone(minutesADay: number, weekdays: readonly number[] | undefined, days: number): number {
   const worked = Array.from({ length: days }, (_, day) => (day % 7) + 1);
   return minutesADay * worked.filter((weekday) => weekdays?.includes(weekday) ?? true).length;
 }
 
-/** Fewest late jobs by trying every bench for every job and every order on it. */
+/** Tries every bench for every job, and every order. */
 export function fewestLate(
   jobs: readonly Sketch[],
   benches: readonly number[],
@@ -80,10 +79,10 @@ export function fewestLate(
   return fewest;
 }
 
-// Its types describe the CommonJS build, where the loader is called default.
+// Its types describe the CommonJS build, whose loader is `default`.
 const highs = await (loadHighs as unknown as typeof loadHighs.default)();
 
-/** Fewest late jobs as an integer programme for HiGHS: on a bench, what is due by a day and on time fits into the days until then. */
+/** By HiGHS, as an integer program: jobs on time on a bench fit into the days until each due day. */
 export function fewestLateByHighs(jobs: readonly Sketch[], benches: readonly number[]): number {
   const name = (job: number, bench: number): string => `x${job}_${bench}`;
   const names = jobs.flatMap((_, i) => benches.map((__, b) => name(i, b)));

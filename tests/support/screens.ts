@@ -1,4 +1,4 @@
-/** What a command prints, for tests that look at text: a result becomes its sheet, a sheet becomes text. */
+/** What a command prints as text: a result becomes sheets, sheets become text. */
 import { askSheets } from '../../src/views/ask-sheet.ts';
 import type { AskedOrder } from '../../src/words/about-ask.ts';
 import { checkSheet } from '../../src/views/check-sheet.ts';
@@ -26,7 +26,6 @@ const sizes = (results: readonly SizeResult[], options: Some): Sheet[] =>
 const checks = (results: readonly CheckResult[], options: Some): Sheet[] =>
   results.map((result) => (result.ok ? checkSheet(result, full(options)) : unreadSheet(result)));
 
-/** Any sheets as the screen shows them. */
 export const sheetText = (sheets: readonly Sheet[], options: Some): string =>
   screenOf(sheets, full(options), tableLines);
 

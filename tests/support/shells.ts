@@ -1,8 +1,8 @@
-/** Shells and small tools of the machine: whether they are there, and what they say. What is not there is told, not passed over. */
+/** Shells and small tools of the machine: which are there, and what they print. */
 import { spawnSync } from 'node:child_process';
 import { repo } from './run-cli.ts';
 
-/** Whether a program is installed; says so on standard error when it is not, since tests of it are then left out. */
+/** Reports a missing program on standard error, since its tests are then left out. */
 export function installed(program: string): boolean {
   const { error } = spawnSync(program, ['--version'], { stdio: 'ignore', timeout: 20_000 });
   const there = (error as NodeJS.ErrnoException | undefined)?.code !== 'ENOENT';
@@ -22,7 +22,7 @@ interface How {
   readonly env?: Readonly<Record<string, string>>;
 }
 
-/** What a program says to these arguments. */
+/** What a program prints for these arguments. */
 export function said(
   program: string,
   args: readonly string[],

@@ -1,4 +1,4 @@
-/** Damages a file that is written as YAML or JSON: what it says, how it is written, or its bytes. */
+/** Damages a YAML or JSON file: its values, its writing or its bytes. */
 import type { Random } from '../../../src/math/random.ts';
 import { happens, pick, whole } from '../../support/backlog/draw.ts';
 import { mutate } from '../../support/mutate-orders.ts';
@@ -24,7 +24,7 @@ export function damaged(parents: readonly Buffer[], chance: Random, lexicon: Lex
   return Buffer.from(written(said, chance)).subarray(0, longest);
 }
 
-/** Bytes turned, left out, doubled, made many or cut off. */
+/** Bits turned, bytes left out, repeated or cut off. */
 export function damagedBytes(bytes: Buffer, chance: Random): Buffer {
   const at = whole(chance, 0, Math.max(0, bytes.length - 1));
   const to = Math.min(bytes.length, at + whole(chance, 1, 12));

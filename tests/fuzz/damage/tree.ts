@@ -1,16 +1,16 @@
-/** Damage to what a file says, not to how it is written: values exchanged, of another kind, from another key, missing, doubled, too deep. */
+/** Damages what a file says: values swapped, of another kind, from another key, missing, doubled, too deep. */
 import { parseAllDocuments } from 'yaml';
 import type { Random } from '../../../src/math/random.ts';
 import { happens, pick, whole } from '../../support/backlog/draw.ts';
 import { misspelled, strangeText } from './texts.ts';
 
-/** What a file says, every leaf a text. */
+/** A file's contents, every leaf a text. */
 export type Said = string | Said[] | Said_;
 interface Said_ {
   [key: string]: Said;
 }
 
-/** Documents of a text that can be read; none where it cannot. */
+/** The documents that can be read. */
 export function documentsOf(text: string): Said[] {
   try {
     return parseAllDocuments(text, { schema: 'failsafe', uniqueKeys: false, logLevel: 'silent' }).map(
@@ -29,7 +29,7 @@ function asSaid(value: unknown, depth: number): Said {
   return Object.fromEntries(entries);
 }
 
-/** Where something stands: the list or block around it, and its key there. */
+/** A place in the tree: its parent and key. */
 interface Seat {
   readonly around: Said[] | Said_;
   readonly key: string;
@@ -38,7 +38,7 @@ interface Seat {
 const isBlock = (said: Said | undefined): said is Said_ => typeof said === 'object' && !Array.isArray(said);
 const at = ({ around, key }: Seat): Said => (around as Said_)[key] ?? '';
 function put({ around, key }: Seat, said: Said): void {
-  const value = structuredClone(said); // a value may come from this very document, or from the lexicon
+  const value = structuredClone(said); // may come from this same document or the lexicon
   if (Array.isArray(around)) around[Number(key)] = value;
   else Object.defineProperty(around, key, { value, enumerable: true, configurable: true, writable: true });
 }
@@ -56,10 +56,10 @@ function seatsIn(said: Said, seats: Seat[] = []): Seat[] {
   return seats;
 }
 
-/** Values seen under each key, and the words that are allowed there. */
+/** Values seen under each key, and its allowed words. */
 export type Lexicon = ReadonlyMap<string, readonly Said[]>;
 
-/** Every value of good files, by its key. `schemas`: JSON Schemas, whose lists of words and names of keys count too. */
+/** Collects every value of good files by key. `schemas`: JSON Schemas, for their words and key names. */
 export function lexiconOf(files: readonly Said[], schemas: readonly object[]): Lexicon {
   const all = new Map<string, Said[]>();
   const add = (key: string, value: Said): void => {
@@ -80,7 +80,7 @@ export function lexiconOf(files: readonly Said[], schemas: readonly object[]): L
 
 type Change = (seat: Seat, seats: readonly Seat[], draw: { chance: Random; lexicon: Lexicon }) => void;
 
-/** After these many files are still what they were. */
+/** Most files still read after these. */
 const mild: readonly Change[] = [
   (seat, _, { chance, lexicon }) => {
     put(seat, pick(chance, lexicon.get(seat.key) ?? [at(seat)]));
@@ -121,7 +121,7 @@ const mild: readonly Change[] = [
   },
 ];
 
-/** After these, few are. */
+/** Few do after these. */
 const rough: readonly Change[] = [
   (seat, _, { chance }) => {
     put(seat, strangeText(chance));
@@ -165,7 +165,7 @@ const rough: readonly Change[] = [
   },
 ];
 
-/** One to four changes to a document, mild or rough. */
+/** One to four changes, mild or rough. */
 export function changed(said: Said, chance: Random, lexicon: Lexicon): Said {
   const root: Said_ = { root: structuredClone(said) };
   const kinds = happens(chance, 0.6) ? mild : rough;

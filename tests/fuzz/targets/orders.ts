@@ -1,4 +1,4 @@
-/** Order files: YAML and JSON, one document or many, an order a line; what is good goes through every printer. */
+/** Order files: YAML, JSON, many documents, JSON lines; good ones go through every printer. */
 import { textOf } from '../../../src/cli/text-file.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
 import { readOrders } from '../../../src/order/read-orders.ts';
@@ -18,7 +18,7 @@ const tables = ['table', 'json', 'csv', 'markdown'];
 const papers = ['table', 'json', 'markdown', 'html'];
 const plans = ['table', 'json', 'csv', 'markdown', 'html'];
 
-/** Every printer of every command that reads orders. PDF, PNG and JPEG are slow: they come up now and then. */
+/** Every printer of every order command. PDF, PNG and JPEG are slow, so rare. */
 export const orderLines: readonly (readonly string[])[] = [
   ...formats('size', [...tables, 'html']),
   ...formats('size', ['table', 'markdown'], '--why', '--all', '--units', 'cm'),
@@ -52,7 +52,7 @@ export const slowLines: readonly (readonly string[])[] = [
   ['draw', file, '--format', 'png'],
 ];
 
-/** An order file through the door, with every fault in its place. */
+/** Every fault must have its place. */
 function lookAtOrders(input: Buffer): Standing {
   const read = textOf(input);
   if (!read.ok) {
@@ -68,7 +68,7 @@ function lookAtOrders(input: Buffer): Standing {
   return entries.some(({ ok }) => ok) ? 'good' : 'faulty';
 }
 
-/** Two commands that cut a file into orders each in its own way. */
+/** Two commands that split a file into orders differently. */
 const twoWays: readonly (readonly string[])[] = [
   ['size', file, '--format', 'json'],
   ['backlog', file, '--format', 'json'],
@@ -80,7 +80,7 @@ interface Result {
   readonly problem?: string | null;
 }
 
-/** Holds the orders of the second of the two ways against those of the first, when it is of the same file. */
+/** Compares the orders of the second way with those of the first, for one file. */
 function sameOrders(): NonNullable<Target['after']> {
   let first: { input: Buffer; orders: string } = { input: Buffer.alloc(0), orders: '' };
   return ({ line, stdout }, read) => {
@@ -96,7 +96,7 @@ function sameOrders(): NonNullable<Target['after']> {
   };
 }
 
-/** How many printers a good input goes through. */
+/** For each good input. */
 const printers = 2;
 
 export function ordersTarget(): Target {
@@ -114,7 +114,7 @@ export function ordersTarget(): Target {
     look: lookAtOrders,
     after: sameOrders(),
     lines: (standing, input, chance) => {
-      // What is no text is cut by backlog, so that its good parts are done.
+      // Backlog alone reads the good parts of a file that is not text.
       if (chance.uniform() < 0.08 && textOf(input).ok) return twoWays;
       if (standing === 'faulty') return chance.uniform() < 0.25 ? [pick(chance, orderLines)] : [];
       const start = Math.floor(chance.uniform() * orderLines.length);

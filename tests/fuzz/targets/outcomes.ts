@@ -1,4 +1,4 @@
-/** Files of outcomes, as YAML and as CSV, with the orders that they name. */
+/** Outcome files, YAML and CSV, with the orders they name. */
 import { textOf } from '../../../src/cli/text-file.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
 import { readOutcomes } from '../../../src/order/read-outcomes.ts';
@@ -66,7 +66,7 @@ export function outcomesTableTarget(): Target {
   return target('csv', { seeds: [Buffer.from(`${rows}\n`)], change: damagedTable });
 }
 
-/** Cells, rows and columns changed, or the form of the table itself. */
+/** Damages cells, rows, columns, or the table's form. */
 function damagedTable(parents: readonly Buffer[], chance: Random): Buffer {
   const parent = pick(chance, parents);
   if (happens(chance, 0.2)) return damagedBytes(parent, chance);

@@ -1,4 +1,4 @@
-/** Parts of hand-written pages that are made of code: what stands between `<!-- made: NAME -->` and `<!-- end -->`. */
+/** Fills in parts of hand-written pages, from `<!-- made: NAME -->` to `<!-- end -->`. */
 import { howToTakePhoto } from '../../../src/words/ask-words.ts';
 import { csvColumns, nameList } from './columns.ts';
 import { jsonKeys } from './json-keys.ts';
@@ -18,7 +18,7 @@ const blocks: Readonly<Record<string, () => string | Promise<string>>> = {
 
 const block = /(<!-- made: ([\w ]+) -->\n)[^]*?(<!-- end -->)/g;
 
-/** A page with its blocks made anew. Throws when there is none, or one of an unknown name. */
+/** @throws when there is no block, or an unknown one */
 export async function filled(page: string): Promise<string> {
   const made = new Map<string, string>();
   for (const [, , name = ''] of page.matchAll(block)) {

@@ -1,4 +1,4 @@
-/** Who names which source: model numbers, rules, the fit of girth to height, errata. */
+/** Who cites which source: model numbers, rules, the girth fit, errata. */
 import { errata } from '../../../src/numbers/errata.ts';
 import { askingNumbers } from '../../../src/numbers/asking-numbers.ts';
 import { benchNumbers } from '../../../src/numbers/bench-numbers.ts';
@@ -14,7 +14,7 @@ export interface Citation {
   readonly name: string;
 }
 
-/** Every citation that the program's own tables hold. */
+/** Every citation in the program's tables. */
 export function citations(): Citation[] {
   return [
     ...Object.entries(modelNumbers).map(([name, { basis }]): Citation => ({

@@ -1,4 +1,4 @@
-/** Every file that is generated, and how: `npm run generate` writes them, tests/project/docs-fresh.test.ts compares them. */
+/** Every generated file: `npm run generate` writes them, tests/project/docs-fresh.test.ts compares. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { format } from 'prettier';
@@ -26,20 +26,20 @@ const doc = (name: string, from: string, make: () => string | Promise<string>): 
 
 const style = { singleQuote: true, printWidth: 110 };
 
-/** A page written by hand, but for its blocks. */
+/** Written by hand, except its blocks. */
 const page = (file: string): Generated => ({
   file,
   text: async () =>
     format(await filled(fs.readFileSync(path.join(repo, file), 'utf8')), { ...style, parser: 'markdown' }),
 });
 
-/** A picture of an invented order, as `draw` makes it. */
+/** `draw` of an invented order. */
 const picture = (name: string, args: readonly string[]): Generated => ({
   file: `docs/pictures/${name}.svg`,
   text: async () => (await run(['draw', ...args])).stdout,
 });
 
-/** The shop comes first: what the others run is judged with it. */
+/** The shop is first: the others are judged with it. */
 export const generated: readonly Generated[] = [
   {
     file: 'src/cinch/default-shop.ts',
