@@ -1,4 +1,4 @@
-// Builds dist/cinchwright.cjs, and V8's compiled code for this Node beside it.
+// Builds the program, and V8's compiled code for this Node beside it.
 const { execFileSync } = require('node:child_process');
 const {
   copyFileSync,
@@ -20,14 +20,14 @@ const raster = path.join(root, 'dist', 'raster.cjs');
 const pick = path.join(root, 'dist', 'pick.js');
 const cache = `${bundle}.cache`;
 
-// Photo codecs, loaded on demand.
+// Loaded on demand.
 const codecs = [
   ['jpeg-decoder.wasm', '@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'],
   ['jpeg-encoder.wasm', '@jsquash/jpeg/codec/enc/mozjpeg_enc.wasm'],
   ['png.wasm', '@jsquash/png/codec/pkg/squoosh_png_bg.wasm'],
 ];
 
-// V8 keeps compiled what this sample order runs.
+// V8 keeps what this order runs compiled.
 const order = `
 order: warm up
 horse: { height: 15.1 hh, heart-girth: 73 in, elbow-room: 4 in, trouble: [elbow-gall] }
@@ -36,11 +36,11 @@ use: trail
 wants: { style: straight, strands: 27, length: 32 in }
 `;
 
-// Never used, and they slow every start.
+// Unused, but slow every start.
 const leaveOut = {
   name: 'leave out',
   setup(build) {
-    // For subcommands that are other programs.
+    // For subcommands in other programs.
     build.onResolve({ filter: /^node:child_process$/ }, () => ({
       path: 'child_process',
       namespace: 'left-out',
@@ -56,7 +56,7 @@ const leaveOut = {
   },
 };
 
-/** Rarely needed: bundles of their own, loaded on demand. "../dist" works from bin/ and dist/. */
+/** Rarely needed, so loaded on demand. "../dist" works from bin/ and dist/. */
 const apart = {
   name: 'apart',
   setup(build) {
@@ -68,7 +68,7 @@ const apart = {
   },
 };
 
-// Native code: stays a package, loaded on demand.
+// Native, loaded on demand.
 const external = ['@resvg/resvg-js'];
 
 // Only WOFF2 fonts need it.
@@ -91,10 +91,9 @@ async function build() {
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
     await bundled('src/photo/pixels/codecs.ts', raster, {
-      define: { 'import.meta.url': 'here' }, // looks for compiled code; we hand it over
+      define: { 'import.meta.url': 'here' }, // looks for compiled code we hand over
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
-    // Inserted into the page as text.
     await bundled('src/photo/browser/main.ts', pick, {
       platform: 'browser',
       target: ['chrome109', 'firefox115', 'safari15.6'],
@@ -106,8 +105,8 @@ async function build() {
     await bundled('src/cli/main.ts', bundle, {
       plugins: [leaveOut, apart],
       external,
-      supported: { 'dynamic-import': false }, // bin/cinchwright compiles it, where only require works
-      // Two levels below the root, like the sources.
+      supported: { 'dynamic-import': false }, // bin/cinchwright compiles it: only require works
+      // Two levels down, like the sources.
       // A package reads the second on loading.
       define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
       banner: { js: 'const here=__dirname+"/_";' },
@@ -119,7 +118,7 @@ async function build() {
       stdio: ['pipe', 'ignore', 'inherit'],
     });
   } catch {
-    process.exitCode = 1; // the cause has been printed
+    process.exitCode = 1; // already printed
   }
 }
 
@@ -148,7 +147,7 @@ async function bundled(entry, outfile, more) {
   }
 }
 
-/** bin/cinchwright reads the bundle as latin1; esbuild leaves patterns and raw text alone. */
+/** bin/cinchwright reads latin1; esbuild leaves patterns and raw text alone. */
 function onlyAscii(file) {
   const found = /.{0,40}[^\0-\x7f].{0,20}/.exec(readFileSync(file, 'utf8'));
   if (found === null) return;
@@ -167,7 +166,7 @@ function licenses() {
   return `${[head, ...parts].join('\n\n----\n\n')}\n`;
 }
 
-/** Compiled code has a license of its own. */
+/** Compiled code has its own license. */
 function licenseIn(folder) {
   const at = path.join(root, folder);
   if (!existsSync(at)) return [];

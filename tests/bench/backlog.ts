@@ -1,4 +1,4 @@
-/** Backlogs through the whole program, against only parsing the same files; not a test. */
+/** Backlogs through the whole program, against only parsing them; not a test. */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -37,7 +37,7 @@ function write(count: number, orders: string): void {
   }
 }
 
-/** The quickest of some runs. They take turns, so a busy machine slows all of them. */
+/** The quickest of some runs. They take turns, so a busy machine slows all. */
 function quickest(works: readonly (() => Took)[], rounds: number): Took[] {
   const best: (Took | undefined)[] = works.map(() => undefined);
   for (let round = 0; round < rounds; round++) {

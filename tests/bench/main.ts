@@ -19,7 +19,7 @@ const sample = 'tests/bench/sixty-lines.yaml';
 const median = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
 
-/** Milliseconds of one start of node. */
+/** Milliseconds. */
 function startOnce(args: readonly string[]): number {
   const from = performance.now();
   const { status } = spawnSync(process.execPath, args, { stdio: 'ignore', cwd: root });
@@ -41,7 +41,7 @@ const starts: readonly Start[] = [
   { name: 'cinchwright check, one order', args: [bin, 'check', sample, '--strands', '15'], aim: '' },
 ];
 
-/** Takes turns, so a slow machine slows all. */
+/** In turns, so a slow machine slows all. */
 function benchStarts(rounds: number): void {
   const times = starts.map((): number[] => []);
   for (let round = 0; round < rounds + 2; round++) {
@@ -110,7 +110,7 @@ function benchSizing(): void {
   });
 }
 
-/** The shortest order leaves everything to ask: the slowest case. */
+/** The shortest order is slowest: it leaves everything to ask. */
 function benchAsking(): void {
   const file = 'examples/orders/01-height-only.yaml';
   const times = Array.from({ length: 9 }, () => startOnce([bin, 'ask', file]));

@@ -1,4 +1,4 @@
-// Loaded before a measured program: at its end, writes its peak memory to the file PEAK.
+// Loaded before a measured program; at its end writes peak memory to the file PEAK.
 const { readFileSync, writeFileSync } = require('node:fs');
 
 /** Kilobytes. getrusage starts from the parent's size; Linux knows better. */

@@ -1,4 +1,4 @@
-/** Times cutting plans and schedules of a big shop, and bounds how far they are from the best; not a test. */
+/** Times plans and schedules of a big shop, and bounds how far they are from the best; not a test. */
 import { performance } from 'node:perf_hooks';
 import { planCuts } from '../../src/work/cutting/plan.ts';
 import type { CuttingTask } from '../../src/work/cutting/types.ts';

@@ -1,4 +1,4 @@
-/** A browser and its watched pages, opened and closed around the tests of a file. */
+/** A browser and its watched pages for the tests of a file. */
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll } from 'vitest';
 import { jpegOf, rasterOf } from '../support/jpeg.ts';
@@ -9,9 +9,8 @@ import { desktop, drawing } from './sample.ts';
 interface Desk {
   /** Every landmark page that opened and works. */
   readonly opened: readonly Watched[];
-  /** Opens an address without waiting. */
+  /** Waits for nothing. */
   readonly watch: (address: string, options: BrowserContextOptions) => Promise<Watched>;
-  /** Opens a working landmark page. */
   readonly open: (options: BrowserContextOptions, address: string) => Promise<Page>;
 }
 
@@ -35,7 +34,7 @@ export function useBrowser(): Desk {
   return { opened, watch, open };
 }
 
-/** For tests that mostly use the drawing's page. */
+/** For the drawing's page. */
 export function useDrawing(): Pick<Desk, 'opened'> & {
   readonly open: (options?: BrowserContextOptions, address?: string) => Promise<Page>;
 } {

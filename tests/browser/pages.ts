@@ -1,4 +1,4 @@
-/** The landmark page, made by the program and used as a person would. */
+/** The landmark page, used as a person would. */
 import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import os from 'node:os';
@@ -9,7 +9,7 @@ import type { PhotoFile } from '../../src/photo/pick/block.ts';
 import { pickPage } from '../../src/photo/pick/page.ts';
 import { run } from '../support/run-cli.ts';
 
-/** Writes a picture and its page; gives the page's address. */
+/** Gives the page's address. */
 export async function pageFor(bytes: Buffer, file: string): Promise<string> {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'pick-'));
   fs.writeFileSync(path.join(folder, file), bytes);
@@ -57,7 +57,6 @@ export const settled = (page: Page): Promise<void> =>
       }),
   );
 
-/** Clicks a pixel of the picture. */
 export async function clickPixel(page: Page, place: Place): Promise<void> {
   const { x, y } = await onScreen(page, place);
   await page.mouse.click(x, y);
@@ -66,13 +65,12 @@ export async function clickPixel(page: Page, place: Place): Promise<void> {
 
 export const blockText = (page: Page): Promise<string> => page.locator('#block').inputValue();
 
-/** The two numbers of a key in the block. */
+/** Of a key in the block. */
 export async function pixelOf(page: Page, key: string): Promise<Place | undefined> {
   const found = new RegExp(`\\b${key}: \\[(\\d+), (\\d+)\\]`).exec(await blockText(page));
   return found === null ? undefined : [Number(found[1]), Number(found[2])];
 }
 
-/** Goes to a step by its name. */
 export async function goTo(page: Page, name: string): Promise<void> {
   await page.locator('#list button', { hasText: new RegExp(`^(. )?${name}$`) }).click();
   await settled(page);

@@ -73,7 +73,7 @@ describe.skipIf(noBrowser)('papers as pages', () => {
 
 const widthOf = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth);
 
-/** Numbers that the browser splits from their fraction or unit. */
+/** Numbers split from their fraction or unit. */
 const brokenNumbers = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const broken: string[] = [];

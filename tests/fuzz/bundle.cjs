@@ -1,4 +1,4 @@
-// Bundles the fuzz as bin/build.cjs does, since tsx slows every closure; uses the files built beside the program.
+// Bundles the fuzz like bin/build.cjs, since tsx slows every closure; uses the files beside the program.
 const path = require('node:path');
 
 const apart = {

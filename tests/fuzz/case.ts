@@ -1,11 +1,10 @@
-/** One try, kept in a file to run again: its files and command lines. */
+/** One try, kept in a file to run again. */
 
 export interface Case {
-  /** A name of `targets`. */
   readonly target: string;
   /** The damaged file; the others are good. */
   readonly input: Buffer;
-  /** Run one after the other, in the folder of the files. */
+  /** Run in turn in the folder of the files. */
   readonly lines: readonly (readonly string[])[];
 }
 
@@ -22,7 +21,7 @@ interface Kept {
   readonly base64?: string;
 }
 
-/** As JSON; input that is no text is in base64. */
+/** Input that is no text is in base64. */
 export function keptText({ tried: { target, input, lines }, why }: Failure): string {
   const text = input.toString('utf8');
   const body = Buffer.from(text).equals(input) ? { text } : { base64: input.toString('base64') };
@@ -30,7 +29,7 @@ export function keptText({ tried: { target, input, lines }, why }: Failure): str
   return `${JSON.stringify(kept, null, 2)}\n`;
 }
 
-/** What `keptText` wrote. @throws on anything else */
+/** @throws on what `keptText` did not write */
 export function keptCase(json: string): Failure {
   const { target, why, lines, text, base64 } = JSON.parse(json) as Kept;
   const input = base64 === undefined ? Buffer.from(text ?? '') : Buffer.from(base64, 'base64');

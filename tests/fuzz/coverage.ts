@@ -1,4 +1,4 @@
-/** Parts of the program that a try is the first to reach, by V8's block counters. */
+/** The parts of the program that a try is the first to reach. */
 import { Session, type Profiler } from 'node:inspector';
 
 /** Slow: used for part of a run. */
@@ -41,7 +41,7 @@ export class Coverage {
     this.#session.disconnect();
   }
 
-  /** The session is to this process, so it answers within the call. */
+  /** To this process, so it answers within the call. */
   #post(method: string, parameters: object = {}): unknown {
     let answer: unknown;
     this.#session.post(method, parameters, (error: Error | null, result: unknown) => {

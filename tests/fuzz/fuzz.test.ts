@@ -1,4 +1,4 @@
-/** A small fuzz, always the same, and every input that once failed. */
+/** A small fixed fuzz, and every input that once failed. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
@@ -12,7 +12,7 @@ import { targets } from './targets/index.ts';
 const folder = path.join(repo, 'tests', 'fuzz', 'regressions');
 const kept = fs.readdirSync(folder);
 
-/** Three seconds in all. The least share of good inputs makes sure the printers are tried. */
+/** Three seconds in all. Good inputs make sure the printers are tried. */
 const parts: Readonly<Record<string, readonly [tries: number, good: number]>> = {
   orders: [cases(50, 200), 0.2],
   shop: [cases(35, 150), 0.1],

@@ -1,7 +1,4 @@
-/**
- * Tries one target many times from a seed: damages parents, judges the results, and keeps inputs that reach new
- * code as parents.
- */
+/** Tries a target many times from a seed; inputs that reach new code become parents. */
 import { seededRandom } from '../../src/math/random.ts';
 import type { Case, Failure } from './case.ts';
 import { Coverage } from './coverage.ts';
@@ -13,9 +10,9 @@ export interface Plan {
   readonly seed: number;
   /** Tries counted by V8. With 0, a seed gives the same run everywhere. */
   readonly guided: number;
-  /** Clock milliseconds after which no try starts. */
+  /** No try starts after this clock time. */
   readonly until?: number;
-  /** Milliseconds a try may take; 2000 by default. */
+  /** Of one try; 2000 by default. */
   readonly mostMilliseconds?: number;
   /** Called before each try, which may never end. */
   readonly before?: (failure: Failure) => void;
@@ -26,7 +23,6 @@ export interface Figures {
   tries: number;
   good: number;
   runs: number;
-  /** Inputs kept as parents. */
   parents: number;
   blocks: number;
   slowest: number;
@@ -35,9 +31,9 @@ export interface Figures {
   readonly failures: Failure[];
 }
 
-/** After so many, stop: the target fails everywhere. */
+/** Stops there: the target fails everywhere. */
 const mostFailures = 25;
-/** Percent of tries from the first seeds: files that reach new code are mostly faulty. */
+/** Percent. Files that reach new code are mostly faulty. */
 const fromSeeds = 70;
 
 export async function fuzz(target: Target, plan: Plan): Promise<Figures> {
@@ -127,7 +123,7 @@ class Fuzz {
     return tried.input;
   }
 
-  /** One of each kind is enough. */
+  /** One of a kind is enough. */
   #fail(failure: Failure): void {
     const kind = failure.why.replace(/"(?:[^"\\]|\\.)*"|\d+/g, '#').slice(0, 120);
     if (this.#whys.has(kind)) return;

@@ -1,10 +1,10 @@
-/** Checks any output by its format: nothing that a screen, a page or a spreadsheet would obey, and no slip of ours. */
+/** Checks output: nothing that a screen, a page or a spreadsheet would obey, and no slip of ours. */
 import { parse as parseCsv } from 'csv-parse/sync';
 import { parse as parseHtml } from 'parse5';
 import { readSvg } from '../support/read-svg.ts';
 import { hold } from './target.ts';
 
-/** Printed only by a fault of the program. */
+/** Only a fault of the program prints these. */
 const slips = ['NaN', 'Infinity', 'undefined', '[object Object]'];
 
 /** Steers a screen, or turns or hides letters; line feeds may stand. */
@@ -14,7 +14,7 @@ export const steers =
 const around = (text: string, at: number): string =>
   JSON.stringify(text.slice(Math.max(0, at - 60), at + 60));
 
-/** Plain text. `said` is all outside input: a word found there is no slip of ours. */
+/** `said` is all outside input: a slip found there is not ours. */
 export function holdText(text: string, said: string): void {
   const found = steers.exec(text);
   hold(found === null, () => `a sign that steers is printed: ${around(text, found?.index ?? 0)}`);
@@ -24,7 +24,7 @@ export function holdText(text: string, said: string): void {
   }
 }
 
-/** Names that may be null: not told, not measured, or not applicable. Any other null was NaN or Infinity. */
+/** Names that may be null: not told, not measured, not applicable. Any other null was NaN or Infinity. */
 export type Nullable = ReadonlySet<string>;
 
 /** JSON, or one result a line. */
@@ -132,7 +132,7 @@ interface Node {
   readonly childNodes?: readonly Node[];
 }
 
-/** As a browser parses it. `more`: further elements this page may have. */
+/** As a browser parses it. `more`: further elements. */
 export function holdHtml(text: string, more: readonly string[] = []): void {
   const errors: string[] = [];
   const page = parseHtml(text, { onParseError: ({ code }) => errors.push(code) });

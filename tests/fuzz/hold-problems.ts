@@ -1,8 +1,8 @@
-/** Every fault has a place inside the file, what was expected, and what was found there. */
+/** Every fault has a place, what was expected, and what was found. */
 import type { Problem } from '../../src/yaml/problem.ts';
 import { hold } from './target.ts';
 
-/** `text` is the file as read. @throws Slip for the first bad fault */
+/** @throws Slip for the first bad fault */
 export function holdProblems(problems: readonly Problem[], file: string, text: string): void {
   hold(problems.length > 0, () => 'faulty, and no fault is told');
   const lines = text.replace(/^\ufeff/gm, '').split('\n');
@@ -26,6 +26,6 @@ function inside({ line, column }: Problem, lines: readonly string[]): boolean {
   return text !== undefined && column <= text.length + 1;
 }
 
-/** A missing key, an empty value, or an empty file or block. */
+/** A missing key or value, or an empty file or block. */
 const mayBeMissing = ({ path, line }: Problem, lines: readonly string[]): boolean =>
   path !== '' || line === 1 || (lines[line - 1] ?? '').trim() === '';

@@ -1,4 +1,4 @@
-/** Checks any run: how it ends, what it says, and that nothing printed would be obeyed. */
+/** Checks how a run ends, what it says, and that nothing printed would be obeyed. */
 import { holdCsv, holdHtml, holdJson, holdMarkdown, holdSvg, holdText } from './hold-output.ts';
 import type { Ran } from './machine.ts';
 import { nullable } from './nullable.ts';
@@ -26,11 +26,11 @@ export function holdRun(line: readonly string[], { code, stdout, stderr, bytes }
   }
 }
 
-/** Scripts for shells and browsers contain signs that no screen shows. */
+/** They contain signs that no screen shows. */
 const isMarkupOfOurs = (line: readonly string[]): boolean =>
   line.some((word) => /^--pick|^completion$|^schema$/.test(word));
 
-/** Photos in a page are base64, where any letters may meet. */
+/** In the base64 of photos any letters may meet. */
 const withoutPictures = (text: string): string =>
   text.replaceAll('\r\n', '\n').replace(/data:image\/\w+;base64,[A-Za-z0-9+/=]+/g, 'data:');
 
@@ -42,11 +42,11 @@ function formatOf(line: readonly string[]): string | undefined {
   return words[at]?.split('=')[1] ?? words[at + 1];
 }
 
-/** These print nothing of a file, and help ignores the format. */
+/** They print nothing of a file; help ignores the format. */
 const isOurs = new Set(['help', 'new', 'schema', 'completion', 'rules']);
 const helps = new Set(['--help', '-h', '--version', '-v', 'help', '--columns=help']);
 
-/** By its first signs: formats can be named in many ways. */
+/** Formats can be named in many ways. */
 function holdFormat(line: readonly string[], text: string): void {
   const command = line.find((word) => !word.startsWith('-')) ?? '';
   if (text === '' || isOurs.has(command) || line.some((word) => helps.has(word))) return;
@@ -60,7 +60,7 @@ function holdFormat(line: readonly string[], text: string): void {
     holdJson(text, format === 'ndjson', nullable[command] ?? new Set());
 }
 
-/** Only the landmark page has these, with its own script. */
+/** Only the landmark page has these. */
 const pickTags = [
   ...['script', 'main', 'section', 'button', 'canvas', 'input', 'label', 'select', 'option', 'ol', 'pre'],
   ...['textarea', 'img', 'output', 'noscript', 'footer', 'nav', 'strong', 'em', 'dl', 'dt', 'dd'],

@@ -1,4 +1,4 @@
-/** One try: the input through its door, then its command lines, all checked. */
+/** One try: the input through its door, then its command lines. */
 import type { Random } from '../../src/math/random.ts';
 import type { Case } from './case.ts';
 import { holdRun } from './hold-run.ts';
@@ -10,20 +10,18 @@ export interface Judged {
   readonly runs: number;
   /** Milliseconds. */
   readonly took: number;
-  /** What failed, if anything. */
   readonly why?: string;
 }
 
-/** Processor time of a whole try, by default. */
+/** Processor time of a try. */
 const mostMilliseconds = 2000;
 
-/** Of the processor: machines are busy. The watch ends what only waits. */
+/** Processor time: machines are busy. The watch ends what only waits. */
 function millisecondsSince(start: NodeJS.CpuUsage): number {
   const { user, system } = process.cpuUsage(start);
   return (user + system) / 1000;
 }
 
-/** Tries one target in its own folder. */
 export class Bench {
   readonly target: Target;
   readonly #folder = new Folder();
@@ -36,7 +34,6 @@ export class Bench {
     this.#folder.put(target.beside);
   }
 
-  /** A new input and its command lines. */
   next(parents: readonly Buffer[], chance: Random): { tried: Case; standing: Standing | Error } {
     const input = this.target.change(parents, chance);
     let standing: Standing | Error;
@@ -50,8 +47,8 @@ export class Bench {
   }
 
   /**
-   * Never throws. A slow case is tried once more, since code runs slower the first time. `looked`: what the door
-   * said, if known.
+   * Never throws. A slow case is tried again: code runs slower the first time. `looked`: the door's answer, if
+   * known.
    */
   async judge(tried: Case, looked?: Standing | Error): Promise<Judged> {
     const first = await this.#once(tried, looked);

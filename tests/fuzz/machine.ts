@@ -1,4 +1,4 @@
-/** Runs a command line in its own folder, and keeps what it prints in memory. */
+/** Runs a command line in its own folder, with output in memory. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -12,10 +12,9 @@ export interface Ran {
   readonly bytes: Buffer;
 }
 
-/** In memory where the system can: every try writes a file. */
+/** In memory if possible: every try writes a file. */
 const memory = ['/dev/shm'].find((folder) => fs.existsSync(folder));
 
-/** The folder in which runs find their files. */
 export class Folder {
   readonly path = fs.realpathSync(fs.mkdtempSync(path.join(memory ?? os.tmpdir(), 'cinchwright-fuzz-')));
 
@@ -28,7 +27,6 @@ export class Folder {
     }
   }
 
-  /** A file as it is now, if there. */
   read(name: string): Buffer | undefined {
     const at = path.join(this.path, name);
     return fs.existsSync(at) ? fs.readFileSync(at) : undefined;

@@ -1,4 +1,4 @@
-/** `npm run fuzz`: hostile inputs by the million, seeded; failures are kept in files to run again. */
+/** `npm run fuzz`: hostile inputs by the million, seeded; failures are kept to run again. */
 import { spawn } from 'node:child_process';
 import fs from 'node:fs';
 import os from 'node:os';
@@ -71,10 +71,10 @@ async function main(): Promise<number> {
   return rows.some(({ failures }) => failures > 0) ? 1 : 0;
 }
 
-/** Set in a child process with one job: it prints figures as JSON. */
+/** Set in a child with one job, which prints figures as JSON. */
 const mark = 'CINCHWRIGHT_FUZZ_JOB';
 
-/** Runs `jobs` at a time; figures come in the order asked. */
+/** `jobs` at a time; figures in the order asked. */
 async function inTurn(asked: readonly Asked[], jobs: number): Promise<Row[]> {
   const rows: Row[] = [];
   let next = 0;
@@ -133,7 +133,6 @@ function elsewhere({ name, tries, minutes, seed, guided }: Asked): Promise<Row> 
   });
 }
 
-/** Tries kept failures again. */
 async function replay(files: readonly string[]): Promise<number> {
   let code = 0;
   for (const file of files) {

@@ -1,7 +1,4 @@
-/**
- * JSON keys by command that may be null: not told, not measured, or not applicable. Any other null was NaN or
- * Infinity.
- */
+/** JSON keys by command that may be null: not told, not measured, not applicable. */
 import { columnNames } from '../../src/work/columns.ts';
 import { names } from '../../src/words/names.ts';
 

@@ -1,4 +1,4 @@
-/** Good files to start from: shipped examples, kept cases, and invented orders. */
+/** Good files to start from. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { filesOf, readCase } from '../support/case-file.ts';
@@ -18,7 +18,6 @@ const yamlIn = (folder: string): string[] =>
     .sort()
     .map((name) => path.join(folder, name));
 
-/** Orders, shops and outcomes of golden cases. */
 const goldenFiles = (): Buffer[] =>
   fs
     .readdirSync(at('tests/golden/cases'))

@@ -1,4 +1,4 @@
-/** How one kind of input is tried: its seeds, its damage, its checks and its command lines. */
+/** How one kind of input is tried. */
 import type { Random } from '../../src/math/random.ts';
 
 export interface RanLine {
@@ -7,12 +7,11 @@ export interface RanLine {
   readonly stdout: string;
 }
 
-/** What the door says of an input. */
 export type Standing = 'good' | 'faulty';
 
 export interface Target {
   readonly name: string;
-  /** The input's name in a run, and the files beside it. */
+  /** The input's name in a run; `beside` are further files. */
   readonly file: string;
   readonly beside: Readonly<Record<string, Buffer>>;
   readonly seeds: readonly Buffer[];
@@ -20,15 +19,13 @@ export interface Target {
   readonly change: (parents: readonly Buffer[], chance: Random) => Buffer;
   /** Passes the input through its door. @throws Slip */
   readonly look: (input: Buffer) => Standing;
-  /** Command lines to run with it. */
   readonly lines: (standing: Standing, input: Buffer, chance: Random) => readonly (readonly string[])[];
-  /** Checks a run beyond what every run must hold; `read` gives files as they are afterwards. @throws Slip */
+  /** Beyond what every run must hold; `read` gives files as they are afterwards. @throws Slip */
   readonly after?: (ran: RanLine, read: (name: string) => Buffer | undefined) => void;
   /** Runs write files, so the folder is made anew. */
   readonly writes?: true;
 }
 
-/** A check that failed. */
 class Slip extends Error {}
 
 /** @throws Slip unless `holds` */

@@ -1,4 +1,4 @@
-/** Reports a try that never ends: another thread holds it and waits. */
+/** Another thread reports a try that never ends. */
 import { Worker } from 'node:worker_threads';
 import { keptText, type Failure } from './case.ts';
 
@@ -21,7 +21,7 @@ setInterval(() => {
 }, 1000);
 `;
 
-/** Starts watching; call the result before each try. */
+/** Call the result before each try. */
 export function watch(file: string): {
   readonly before: (failure: Failure) => void;
   readonly end: () => void;

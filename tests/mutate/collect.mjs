@@ -1,4 +1,4 @@
-/** Takes vitest's place: tests go on a list, to be run one by one; `expect` is vitest's own. */
+/** Takes vitest's place: lists tests to be run one by one; `expect` is vitest's own. */
 import { format } from 'node:util';
 export { expect } from 'vitest';
 

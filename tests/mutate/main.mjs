@@ -1,7 +1,4 @@
-/**
- * `npm run mutate -- [FOLDER or FILE...]`: breaks the model in one place at a time and lists the breaks no test
- * notices.
- */
+/** `npm run mutate -- [FOLDER or FILE...]`: breaks the model place by place and lists breaks no test notices. */
 import { Stryker } from '@stryker-mutator/core';
 
 const folders = ['math', 'horse', 'cinch', 'rules', 'advice', 'learn', 'work'].map((name) => `src/${name}`);
@@ -28,7 +25,7 @@ for (const [folder, names] of byFolder) {
     tempDirName: 'coverage/mutate',
     reporters: ['survivors', 'progress-append-only', 'json'],
     jsonReporter: { fileName: `coverage/mutants-${folder}.json` },
-    // Endless loops are found by counting passes; the clock catches the rest, and a machine may stall.
+    // Counting passes finds endless loops; the clock catches the rest.
     timeoutMS: 120_000,
   }).runMutationTest();
 }

@@ -8,7 +8,7 @@ import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { testsOf } from './tests-of.mjs';
 
-/** Stryker allows a place a hundred times its usual passes; a loop that fills a list runs out of memory first. */
+/** Stryker allows a hundred times the usual passes; a loop that fills a list runs out of memory first. */
 const SOONER = 20;
 
 const files = testsOf[process.env.MUTATED];
@@ -50,7 +50,6 @@ async function bundled(place, bundle) {
   });
 }
 
-/** Why the test fails, or undefined. */
 async function failure({ run }) {
   try {
     await run();
@@ -77,7 +76,6 @@ class OneProcess {
     await this.load();
   }
 
-  /** Fresh modules, with nothing cached. */
   async load() {
     state.activeMutant = undefined;
     state.currentTestId = undefined;

@@ -1,7 +1,6 @@
 /** Prints each mutant that no test noticed, and totals by folder. */
 import fs from 'node:fs';
 
-/** A line of code and its mutant. */
 function shown({ fileName, location: { start, end }, mutatorName, replacement, status }) {
   const line = fs.readFileSync(fileName, 'utf8').split('\n')[start.line - 1] ?? '';
   const was = line.slice(start.column - 1, start.line === end.line ? end.column - 1 : undefined);

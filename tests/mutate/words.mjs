@@ -1,4 +1,4 @@
-/** Leaves out what other tests check: sentences for people, and what a rule says of itself. */
+/** Leaves out sentences for people and what a rule says of itself. */
 /** Golden cases show these byte for byte; examples are tests themselves. */
 const aboutRules = ['id', 'question', 'evidence', 'examples', 'since'];
 

@@ -121,7 +121,7 @@ describe('on horses and cinches drawn at random', () => {
       const narrow = rule.judge(only(facts, rule.reads), only(candidate, rule.looks));
       expect([narrow.judgement, narrow.margin]).toEqual([judgement, margin]);
     }
-    // A judgement never seen was never tried: the draws miss what it reads.
+    // Never seen means never tried: the draws miss what it reads.
     const silent = rule.can.filter((judgement) => !said.has(judgement));
     expect(silent, 'draw what the rule reads in tests/support/random-cases.ts').toEqual(
       unheard[rule.id] ?? [],

@@ -8,7 +8,6 @@ import type { AnyRule } from '../../src/rules/rule.ts';
 import { repo } from '../support/run-cli.ts';
 import { startRule } from '../support/rule-start.ts';
 
-/** A copy of the sources. */
 function copied(): string {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'new-rule-'));
   onTestFinished(() => {

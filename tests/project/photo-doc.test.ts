@@ -1,4 +1,4 @@
-/** The block in docs/photo.md is read as it stands, and its sources of error are complete. */
+/** The block in docs/photo.md is read as it stands; its sources of error are complete. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';

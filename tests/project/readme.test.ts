@@ -41,7 +41,7 @@ test('docs/guide.md shows every command', () => {
   expect(used).toEqual(commandNames);
 });
 
-/** Links to files that do not exist. */
+/** To missing files. */
 function brokenLinks(file: string): string[] {
   const targets = [...(read(file) ?? '').matchAll(/\]\(([^)#\s]+)(?:#[^)]*)?\)/g)].map(
     ([, target]) => target!,

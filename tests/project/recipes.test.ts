@@ -14,7 +14,7 @@ const recipes = recipesIn(markdown);
 /** Rewrites the outputs: read the difference before you commit. */
 const update = process.env['UPDATE_GOLDEN'] === '1';
 
-/** Whether its tools are here; a missing one is named on standard error. */
+/** A missing tool is named on standard error. */
 function possible(recipe: Recipe): boolean {
   const missing = commandsOf(recipe).filter((name) => !commandNames.includes(name));
   if (missing.length > 0)

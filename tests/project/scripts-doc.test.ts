@@ -1,4 +1,4 @@
-/** docs/scripts.md is right about texts in tables and about what is written: every example is tried. */
+/** docs/scripts.md is right about texts in tables and written files. */
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';

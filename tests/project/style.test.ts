@@ -10,13 +10,12 @@ const linesOf = (text: string): number => text.replace(/\n$/, '').split('\n').le
 const longest = 300;
 const usual = 70;
 
-/** Written by hand or generated from that; not what tools write. */
+/** Not what tools write. */
 const written = [
   ...['src', 'tests', 'docs', 'bin', 'examples', '.ci'].flatMap(filesBelow),
   ...fs.readdirSync(repo, { withFileTypes: true }).flatMap((entry) => (entry.isFile() ? [entry.name] : [])),
 ].filter((file) => !/^(package-lock\.json|.*\.(png|jpe?g|tgz))$/.test(file));
 
-/** The header is one sentence. */
 function headerFault({ name, text }: SourceFile): string | undefined {
   const header = /^\/\*\* (.+) \*\/\n/.exec(text)?.[1];
   if (header === undefined) return `src/${name} does not open with a line of the form "/** What it is. */"`;
@@ -65,7 +64,7 @@ test('no test is skipped or run alone', () => {
   expect(linesWith(/\b(test|it|describe)\.(only|skip|todo)\b/)).toEqual([]);
 });
 
-/** Tests that start programs. Only support/start.ts can start ours, on a fixed day. */
+/** Ours is found only in surroundings of support/start.ts, on a fixed day. */
 const starters = [
   'tests/bench/backlog.ts', // no output is checked
   'tests/bench/main.ts',
@@ -101,7 +100,6 @@ test('documents speak American, as the program does', () => {
 
 interface Exported {
   readonly name: string;
-  /** Carries the comment. */
   readonly node: ts.Node;
 }
 
@@ -118,7 +116,7 @@ function exportedFunctions({ ast }: SourceFile): Exported[] {
   });
 }
 
-/** Without a comment of their own; the file's header does not count. */
+/** The file's header does not count. */
 const bare = (file: SourceFile): string[] =>
   exportedFunctions(file)
     .filter(({ node }) => !ts.getJSDocCommentsAndTags(node).some((doc) => ts.isJSDoc(doc) && doc.pos > 0))

@@ -42,7 +42,6 @@ describe('the table itself', () => {
   });
 });
 
-/** What is wrong with an import, or undefined. */
 function fault(entry: Import, room: Room): string | undefined {
   const wrong = entry.isPackage ? packageFault(entry, room) : roomFault(entry, room);
   if (wrong === undefined) return undefined;
@@ -126,7 +125,6 @@ const methods = new Map(
   }),
 );
 
-/** Globals that only cli may touch, with lines. */
 function touches({ name, ast }: SourceFile): string[] {
   const found: string[] = [];
   const add = (node: ts.Node, what: string, why: string): void => {

@@ -1,4 +1,4 @@
-/** Whether asking the first question beats asking any: invented orders are answered from the true horse and saddle. */
+/** Compares asking the first question with asking any, on invented orders answered from the truth. */
 import { parseArgs } from 'node:util';
 import { pathToFileURL } from 'node:url';
 import { adviceOn } from '../../src/advice/advice.ts';
@@ -21,7 +21,7 @@ import { asTold } from './second-lines.ts';
 
 type Truth = ReturnType<typeof truthOf>;
 
-/** Whether a cinch clears and reaches on the true horse, by the second geometry. */
+/** On the true horse, by the second geometry. */
 function does(tied: Candidate, { horse, saddle }: Truth): boolean {
   const { girth, elbowRoom, barrel } = horse;
   const { setBack, ringToRing } = saddle;
@@ -44,7 +44,7 @@ interface Behind {
   readonly normal: () => number;
 }
 
-/** The order with one question answered from the truth, as tapes read. */
+/** Answered from the truth, as tapes read. */
 function answered(name: QuestionName, order: Order, { truth, normal }: Behind) {
   const facts = factsOf(order, model);
   if (name === 'barrel shape') {
@@ -64,7 +64,7 @@ function answered(name: QuestionName, order: Order, { truth, normal }: Behind) {
   };
 }
 
-/** The new first cinch, or today's where that is surer. */
+/** The new first cinch, or today's if that is surer. */
 function tiedAfter(name: QuestionName, { advice }: AskResult, behind: Behind) {
   const { read, believed } = answered(name, advice.facts.order, behind);
   const facts = factsOf(believed.order, believed.model);
@@ -75,7 +75,6 @@ function tiedAfter(name: QuestionName, { advice }: AskResult, behind: Behind) {
 }
 
 export interface Figure {
-  /** With two or more open questions. */
   readonly orders: number;
   /** Shares that clear and reach: nothing asked, any question, the first. */
   readonly unasked: number;
@@ -86,7 +85,7 @@ export interface Figure {
   readonly error: number;
 }
 
-/** No photo: it shows what the tapes show. */
+/** No photo: it shows what tapes show. */
 const tapes: readonly QuestionName[] = questions
   .map(({ name }) => name)
   .filter((name) => name !== 'side photo');
@@ -94,13 +93,11 @@ const tapes: readonly QuestionName[] = questions
 export interface Asking {
   readonly count: number;
   readonly seed: number;
-  /** Strata of readings that rank the questions. */
   readonly strata: number;
   /** Leaves out ring to ring, which must be asked anyway. */
   readonly uncut: boolean;
 }
 
-/** From `count` invented orders. */
 export function askFigure({ count, seed, strata, uncut }: Asking): Figure {
   const rows: { unasked: number; any: number; first: number }[] = [];
   for (let number = 1; number <= count; number++) {
@@ -140,7 +137,7 @@ export function askFigure({ count, seed, strata, uncut }: Asking): Figure {
 
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 
-/** The sentence of docs/learn.md. */
+/** As in docs/learn.md. */
 const figureText = ({ orders, unasked, any, first, more, error }: Figure): string =>
   `${orders} orders with at least two questions open: ${percent(unasked)} clear and reach with nothing asked, ${percent(any)} after any one question, ${percent(first)} after the first; ${percent(more)} more, give or take ${percent(error)}`;
 

@@ -1,4 +1,4 @@
-/** Turns orders into what the printers of materials and schedule take. */
+/** What the printers of materials and schedule take, from orders. */
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { agendaOf, type Agenda } from '../../src/work/agenda.ts';
@@ -18,7 +18,7 @@ export interface BacklogPapers {
 
 const day = '2026-11-20';
 
-/** All papers of a backlog; an order's file is its name unless `file` is given. */
+/** Each order has its own file unless `file` is given. */
 export function backlogFrom(
   orders: readonly Order[],
   shop: Shop = defaultShop,

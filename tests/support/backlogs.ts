@@ -6,14 +6,13 @@ import path from 'node:path';
 /** The caller removes it. */
 export const newFolder = (): string => fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-backlog-'));
 
-/** A plain order as YAML; heights and riggings differ, so rows do. */
+/** Heights and riggings differ, so rows do. */
 export function orderText(i: number): string {
   const rigging = ['full', '7/8', '3/4', '5/8', 'center-fire'][i % 5] ?? 'full';
   const horse = `{ name: Horse ${i}, height: ${14 + (i % 3)}.${i % 4} hh, heart-girth: ${68 + (i % 9)} in }`;
   return `order: N-${i}\ncustomer: { name: "Invented, ${i}" }\nhorse: ${horse}\nsaddle: { rigging: ${rigging} }\n`;
 }
 
-/** The same as a line of JSON. */
 export const orderLine = (i: number): string =>
   JSON.stringify({
     order: `N-${i}`,
@@ -21,7 +20,7 @@ export const orderLine = (i: number): string =>
     saddle: { rigging: ['full', '7/8', '3/4'][i % 3] },
   });
 
-/** Two orders in every third file, a fault in every seventh, and repeated numbers. */
+/** Every third file has two orders, every seventh a fault; some numbers repeat. */
 export function writeOrders(folder: string, files: number): void {
   for (let i = 0; i < files; i++) {
     const at = path.join(folder, `part-${i % 3}`, `${String(i).padStart(4, '0')}.yaml`);
@@ -31,7 +30,7 @@ export function writeOrders(folder: string, files: number): void {
   }
 }
 
-/** Script to load before the program: a disk that is full after so many bytes. */
+/** Loaded before the program: the disk is full after so many bytes. */
 export const fullDisk = (room: number): string => `
 const fs = require('node:fs');
 let left = ${room};

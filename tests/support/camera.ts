@@ -1,4 +1,4 @@
-/** A camera and a horse known exactly: places become pixels, so photo readings can be checked against the truth. */
+/** A camera and a horse known exactly, to check photo readings against the truth. */
 import { heightAt, solveEllipse, stationToAngle, type Ellipse } from '../../src/math/ellipse.ts';
 
 /**
@@ -11,9 +11,9 @@ export type Pixel = readonly [number, number];
 
 export interface Camera {
   readonly position: Vector;
-  /** The point at the middle of the picture. */
+  /** At the middle of the picture. */
   readonly aim: Vector;
-  /** Degrees the picture is turned clockwise. */
+  /** Degrees clockwise. */
   readonly roll: number;
   /** Pixels per inch at one inch. */
   readonly focal: number;
@@ -32,7 +32,7 @@ const unit = (a: Vector): Vector => {
   return [a[0] / size, a[1] / size, a[2] / size];
 };
 
-/** Pinhole pixel of a point. For a horse that faces left give -x. */
+/** Pinhole. For a horse that faces left give -x. */
 export function project({ position, aim, roll, focal, size }: Camera, point: Vector): Pixel {
   const forward = unit(minus(aim, position));
   const right = unit(cross(forward, [0, 1, 0]));
@@ -54,16 +54,16 @@ export interface Subject {
   /** Groove to the back of the elbow. */
   readonly room: number;
   readonly elbowStation: number;
-  /** How far the elbow stands out from the barrel. */
+  /** From the skin of the barrel. */
   readonly elbowOut: number;
-  /** Inches forward of the groove, station on the skin, and how far it stands out. */
+  /** Inches forward of the groove, station on the skin, inches out from it. */
   readonly ring: { readonly x: number; readonly station: number; readonly out: number };
-  /** Inches forward of the groove, and how high. */
+  /** Inches forward of the groove, and up. */
   readonly fork: { readonly x: number; readonly y: number; readonly out: number };
   readonly cantle: { readonly x: number; readonly y: number; readonly out: number };
 }
 
-/** A point on the skin, or `out` inches from it toward the camera. */
+/** On the skin, or `out` inches from it toward the camera. */
 export function skin(
   { ellipse, facing }: Subject,
   { x: forward, station, out = 0 }: { x: number; station: number; out?: number },
@@ -72,7 +72,7 @@ export function skin(
   return [facing * forward, heightAt(ellipse, station), z + out];
 }
 
-/** Where the line of sight touches the section, top or bottom: by search, not formula. */
+/** Where the line of sight touches the section: by search, not formula. */
 export function outline(
   { ellipse, facing }: Subject,
   camera: Camera,
@@ -121,10 +121,7 @@ export function landmarks(subject: Subject, camera: Camera): Landmarks {
   };
 }
 
-/**
- * A camera `distance` inches from the near side of the barrel, turned `yaw` degrees right and `tilt` up, aimed at
- * the barrel.
- */
+/** `distance` inches from the barrel's near side, `yaw` degrees right and `tilt` up, aimed at the barrel. */
 export function cameraAt(
   { ellipse }: Subject,
   stand: {
@@ -149,7 +146,7 @@ export function cameraAt(
   return { position, aim, roll, focal, size };
 }
 
-/** The photo of the examples: the horse of examples/orders/02-everything-measured.yaml, from 12 ft, slightly askew. */
+/** The examples' photo: the horse of examples/orders/02-everything-measured.yaml, 12 ft away, slightly askew. */
 export const demo = demoScene();
 
 function demoScene() {
@@ -170,7 +167,7 @@ function demoScene() {
   const stand = { distance: 144, yaw: 2.5, tilt: -1.5, roll: 1.2, focal: 1250, size, aim: [8, 12] as Pixel };
   const camera = cameraAt(subject, stand);
   const near = subject.ellipse.halfWidth;
-  // A 36 in stick held below the stirrup, and a 38 in string from a rail behind the horse.
+  // 36 in stick below the stirrup; 38 in string from a rail behind the horse.
   const stick: readonly [Vector, Vector] = [
     [-10, 7, near],
     [26, 7, near],
@@ -186,7 +183,7 @@ function demoScene() {
     camera,
     stick,
     string,
-    /** Whole pixels, as clicked, by keys of the order file. */
+    /** Whole pixels, as clicked. */
     clicks: {
       ring: whole(ring),
       elbow: whole(elbow),

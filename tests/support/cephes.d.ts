@@ -1,7 +1,6 @@
-/** Cephes functions we use: its own types cannot be reached through its package.json. */
+/** Types for Cephes, whose own cannot be reached through its package.json. */
 declare module 'cephes' {
   interface Cephes {
-    /** Resolves once functions may be called. */
     readonly compiled: Promise<void>;
     /** Complete integrals of second and first kind of 1 - m. */
     ellpe(complement: number): number;
@@ -9,7 +8,6 @@ declare module 'cephes' {
     /** Incomplete integrals of second and first kind of m, 0 to 1. */
     ellie(phi: number, m: number): number;
     ellik(phi: number, m: number): number;
-    /** Standard normal distribution and its inverse. */
     ndtr(x: number): number;
     ndtri(p: number): number;
   }

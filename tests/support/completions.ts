@@ -1,4 +1,4 @@
-/** What real shells offer at the end of a line with our completion script. */
+/** What real shells offer at a line's end with our completion script. */
 import { said } from './shells.ts';
 import { wordsOf } from './words-of.ts';
 
@@ -8,7 +8,7 @@ export interface Asked {
   readonly lines: readonly string[];
 }
 
-/** Offers for each line, sorted, folders without their slash. */
+/** Sorted, folders without their slash. */
 export type Offers = readonly (readonly string[])[];
 
 const tidy = (text: string): string[] =>
@@ -47,7 +47,7 @@ export const fishOffers = ({ script, cwd, lines }: Asked): Offers =>
     .slice(0, lines.length)
     .map(tidy);
 
-/** Zsh completes only on a terminal, so it gets one and writes down its offers. */
+/** Zsh completes only on a terminal: it gets one, and writes down its offers. */
 const zshAsk = `zmodload zsh/zpty
 script=$1; shift
 zpty -b shell zsh -f -i

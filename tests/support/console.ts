@@ -1,4 +1,4 @@
-/** Finds console examples in documents and runs them as a shell in a copy of the repository. */
+/** Finds console examples in documents and runs them like a shell. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -6,18 +6,17 @@ import { run, repo } from './run-cli.ts';
 import { wordsOf } from './words-of.ts';
 
 export interface Example {
-  /** Line of the command in the document. */
   readonly line: number;
   /** Without its "$ ". */
   readonly command: string;
-  /** The whole output, or only its start when cut. */
+  /** When cut, only its start. */
   readonly output: string;
   readonly cut: boolean;
-  /** Output lines in the document: from, and up to but without. */
+  /** In the document: from, and up to but without. */
   readonly lines: readonly [from: number, to: number];
 }
 
-/** A block may hold several commands, each followed by its output. */
+/** A block may hold several commands with outputs. */
 export function examplesIn(markdown: string): Example[] {
   const found: { line: number; command: string; lines: string[] }[] = [];
   let fence: string | undefined;
@@ -40,7 +39,7 @@ export function examplesIn(markdown: string): Example[] {
   });
 }
 
-/** A copy of the examples that commands may change; the caller removes it. */
+/** A copy of the examples, to change; the caller removes it. */
 export function playground(): string {
   const dir = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-console-'));
   for (const name of ['examples', 'docs']) {
@@ -50,8 +49,8 @@ export function playground(): string {
 }
 
 /**
- * Output as on a terminal, both streams in order. Knows `cinchwright ...` with `< file`, `> file` and stars in
- * file names, `cat file`, `echo $?`, and a pipe from `cat`.
+ * Shows both streams in order. Knows `cinchwright ...` with `< file`, `> file` and stars in file names, `cat
+ * file`, `echo $?`, and a pipe from `cat`.
  */
 export class Shell {
   readonly #cwd: string;
@@ -61,7 +60,7 @@ export class Shell {
     this.#cwd = cwd;
   }
 
-  /** @throws Error on a line this shell does not know */
+  /** @throws on a line this shell does not know */
   async run(line: string): Promise<string> {
     if (line === 'echo $?') return `${this.#code}\n`;
     const piped = /^(cat [^|]+)\| *(cinchwright .*)$/.exec(line);
@@ -104,7 +103,7 @@ export class Shell {
     return shown;
   }
 
-  /** Files that match a star in the last part of a path; else the word itself. */
+  /** A star may stand in the last part; the word itself when nothing matches. */
   #expanded(word: string): string[] {
     if (!word.includes('*')) return [word];
     const dir = path.dirname(word);
@@ -117,7 +116,6 @@ export class Shell {
 
 const literal = (text: string): string => text.replace(/[.+?^${}()|[\]\\]/g, '\\$&');
 
-/** Words without a redirection. */
 function without(words: readonly string[], sign: '<' | '>'): [words: string[], file: string | undefined] {
   const at = words.indexOf(sign);
   if (at < 0) return [[...words], undefined];

@@ -1,4 +1,4 @@
-/** The cutting problem as an integer program for HiGHS, one objective after another: independent of our methods. */
+/** The cutting problem as an integer program for HiGHS, independent of our methods. */
 import loadHighs from 'highs';
 import type { CuttingTask } from '../../src/work/cutting/types.ts';
 
@@ -8,7 +8,7 @@ interface Spool {
   readonly cost: 'none' | 'opened' | 'bought';
 }
 
-/** Fewest short, bought and opened, least waste, for one color and ply. */
+/** For one color and ply. */
 export interface Least {
   readonly short: number;
   readonly bought: number;
@@ -19,7 +19,7 @@ export interface Least {
 // Its types describe the CommonJS build, whose loader is `default`.
 const highs = await (loadHighs as unknown as typeof loadHighs.default)();
 
-/** One color and ply, to optimality. */
+/** Optimizes one objective after another. */
 export function leastOf({ cuts, onHand, buyable, usable }: CuttingTask): Least {
   const pieces = cuts.flatMap(({ order, length, quantity }) =>
     Array.from({ length: quantity }, () => ({ order, length })),

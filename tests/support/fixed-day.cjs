@@ -1,5 +1,5 @@
-// Loaded first into programs that tests start, so output does not depend on the day. Their clock
-// starts at local noon of that day and runs on, so durations are still measured.
+// Loaded first into programs that tests start: output must not depend on the day. The clock
+// starts at local noon and runs on, so durations are measured.
 const { now } = Date;
 const shift = new Date(2026, 10, 20, 12).getTime() - now();
 Date.now = () => now() + shift;

@@ -1,4 +1,4 @@
-/** Follows a recipe in its own folder, and can write the outputs into the document. */
+/** Follows a recipe in its own folder, and can update its document. */
 import fs from 'node:fs';
 import { playground } from './console.ts';
 import { save, typed, type Recipe } from './recipes.ts';
@@ -10,7 +10,6 @@ export interface Shown {
   readonly output: string;
 }
 
-/** What each command showed, beside what it should. */
 export function follow({ steps }: Recipe): { shown: Shown[]; got: string[][]; wanted: string[][] } {
   const cwd = playground();
   const shown: Shown[] = [];
@@ -33,7 +32,7 @@ export function follow({ steps }: Recipe): { shown: Shown[]; got: string[][]; wa
   return { shown, got, wanted };
 }
 
-/** Puts outputs into the document, from the end so line numbers hold. */
+/** From the end, so line numbers hold. */
 export function rewrite(file: string, shown: readonly Shown[]): void {
   const lines = fs.readFileSync(file, 'utf8').split('\n');
   for (const {

@@ -2,7 +2,7 @@
 import { format } from 'prettier';
 import { readShop } from '../../src/order/read-shop.ts';
 
-/** Shop file -> TypeScript source. @throws when the shop file has problems */
+/** @throws when the shop file has problems */
 export async function defaultShopSource(yaml: string): Promise<string> {
   const read = readShop(yaml, 'examples/shop.yaml');
   if (!read.ok) throw new Error(`examples/shop.yaml: ${JSON.stringify(read.problems, null, 2)}`);

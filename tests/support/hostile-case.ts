@@ -42,7 +42,7 @@ export interface Case {
 
 const cases = new Map<string, Case>();
 
-/** Made once for each text, and only on demand: this takes longer than all printers. */
+/** Once for each text and on demand: slower than all printers. */
 export function caseWith(text: string): Case {
   const made = cases.get(text) ?? newCase(text);
   cases.set(text, made);

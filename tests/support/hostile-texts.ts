@@ -1,4 +1,4 @@
-/** Orders, shops and problems with one text wherever a text may stand, to test printers. */
+/** Orders, shops and problems with one text wherever a text may stand. */
 import type { Problem } from '../../src/yaml/problem.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';

@@ -1,4 +1,4 @@
-/** Names only JSON has, by unit; those of tables are in src/words/names.ts, never in both. */
+/** Names only JSON has; those of tables are in src/words/names.ts. */
 import type { NameUnit } from '../../src/words/names.ts';
 
 const byUnit: Readonly<Record<NameUnit, string>> = {

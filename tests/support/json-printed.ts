@@ -1,4 +1,4 @@
-/** JSON of every command on the examples: between them every name. */
+/** JSON of every command on the examples, with every name. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -39,7 +39,6 @@ saddle: { rigging: 7/8, ring-to-ring: 44 in }
 colors: { body: [natural] }
 `;
 
-/** Cord for one cinch. */
 const fewCord = `shop: Few (invented)
 strands: { min: 11, max: 25 }
 lengths: { min: 24 in, max: 36 in, step: 2 in }
@@ -53,7 +52,7 @@ benches: [{ name: window, hours: 6, days: [mon, tue, wed, thu, fri] }]
 type Documents = readonly [command: string, document: object][];
 let printed: Promise<Documents> | undefined;
 
-/** By command, in the documented order; printed once. */
+/** In the documented order; printed once. */
 export const jsonPrinted = (): Promise<Documents> => (printed ??= printAll());
 
 async function printAll(): Promise<Documents> {

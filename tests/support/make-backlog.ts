@@ -21,7 +21,7 @@ function asked(): Backlog & { folder: string } {
     options: { seed: { type: 'string', default: '1' }, faulty: { type: 'string', default: '0' } },
   });
   const [count, folder = 'dist/backlog', ...more] = positionals;
-  // Without "--", npm swallows the options and passes only their values.
+  // Without "--", npm swallows options and passes their values.
   if (count === undefined || more.length > 0) throw new Wrong(`write it so: ${usage}`);
   return {
     count: numberOf(count, 'N', 999_999),

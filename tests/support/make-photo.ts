@@ -1,4 +1,4 @@
-/** `npm run make-photo` draws the demo photo, always the same bytes, which a test compares. */
+/** `npm run make-photo` draws the demo photo; a test compares the bytes. */
 import fs from 'node:fs';
 import { demoDrawing } from './demo-drawing.ts';
 import { exifOf, jpegOf, rasterOf } from './jpeg.ts';

@@ -1,13 +1,12 @@
-/** Damages an order file's text as hands, editors, mail programs and attackers do, repeatable by seed. */
+/** Damages an order file as hands, editors, mail programs and attackers do. */
 import type { Random } from '../../src/math/random.ts';
 
-/** `other` is another file to borrow from. */
+/** `other` is a file to borrow from. */
 type Damage = (text: string, chance: Random, other: string) => string;
 
 const below = (chance: Random, count: number): number => Math.floor(chance.uniform() * count);
 const pick = <T>(chance: Random, list: readonly T[]): T => list[below(chance, list.length)] as T;
 
-/** Replaces one match of a pattern, by chance. */
 const replaceOne =
   (pattern: RegExp, by: (match: string, chance: Random) => string): Damage =>
   (text, chance) => {
@@ -214,7 +213,7 @@ const rough: readonly Damage[] = [
     return replaceOne(values, () => deep)(text, chance, '');
   },
   (text, chance) => {
-    // Each level doubles the last: from a handful to more than a document may hold.
+    // Each level doubles the last, up to more than a document may hold.
     const levels = 2 + below(chance, 13);
     const bomb = Array.from(
       { length: levels },
@@ -228,7 +227,7 @@ const rough: readonly Damage[] = [
     text + 'notes: ' + pick(chance, ['x', 'é', '語', '"', '\\']).repeat(below(chance, 4000)) + '\n',
 ];
 
-/** Damages bytes, so the encoding may break. */
+/** May break the encoding. */
 function damageBytes(bytes: Buffer, chance: Random): Buffer {
   const damaged = Buffer.from(bytes);
   const at = below(chance, damaged.length);
@@ -236,7 +235,7 @@ function damageBytes(bytes: Buffer, chance: Random): Buffer {
   return damaged;
 }
 
-/** One to three damages to one of the files, mild or rough. */
+/** One to three damages, mild or rough. */
 export function mutate(files: readonly string[], chance: Random): Buffer {
   let text = pick(chance, files);
   const kinds = chance.uniform() < 0.6 ? mild : rough;

@@ -7,7 +7,7 @@ interface Matrix {
   delete(): void;
 }
 
-// Its types are sources that our compiler would check, so we describe what we use.
+// Its types are sources our compiler would check, so we write our own.
 const require = createRequire(import.meta.url);
 const { cv } = require('opencv-wasm') as {
   cv: {

@@ -1,4 +1,4 @@
-/** Orders and shops for tests of the model, as the door gives them. */
+/** Orders and shops as the door gives them. */
 import type { Buckle, Order } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { defaultModel, type Model } from '../../src/numbers/numbers.ts';
@@ -8,7 +8,7 @@ type Change = Partial<Omit<Order, 'horse' | 'saddle'>> & {
   saddle?: Partial<Order['saddle']>;
 };
 
-/** An average trail horse of 72 in girth under a full-position ring rigging, with changes. */
+/** An average trail horse of 72 in girth, full-position ring rigging. */
 export function orderOf({ horse, saddle, ...rest }: Change = {}): Order {
   return {
     order: 'T-1',
@@ -26,13 +26,12 @@ export function rigging(name: keyof typeof fractions): Order['saddle']['rigging'
   return { kind: 'named', name, fraction: fractions[name] };
 }
 
-/** The invented shop with model numbers changed. */
 export const shopWith = (change: Partial<Model>) => ({
   ...defaultShop,
   model: { ...defaultModel, ...change },
 });
 
-/** A plain 3 in buckle that never decides. */
+/** It never decides. */
 export const plainBuckle: Buckle = {
   id: 'b',
   barWidth: 3,

@@ -1,7 +1,4 @@
-/**
- * Invented outcomes of cinches that rub below a known clearance: drawn from the story, not from the program's
- * formulas.
- */
+/** Invented outcomes of cinches that rub below a known clearance, without the program's formulas. */
 import { seededRandom } from '../../src/math/random.ts';
 import type { Evidence } from '../../src/learn/evidence.ts';
 
@@ -12,7 +9,6 @@ export interface Truth {
   readonly give: number;
 }
 
-/** What was thought at tying, the truth around it, days in use, and what showed. */
 export function outcomesOf(count: number, seed: number, { required, softness, give }: Truth): Evidence[] {
   const random = seededRandom(seed);
   const waiting = (mean: number): number => -mean * Math.log(random.uniform());

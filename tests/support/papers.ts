@@ -10,13 +10,13 @@ import { defaultShop } from '../../src/cinch/default-shop.ts';
 
 const day = '2026-11-20';
 
-/** Of the spec of a rank. @throws when nothing passes */
+/** @throws when nothing passes */
 export function quoteFor(order: Order, shop: Shop = defaultShop, rank = 1): Quote {
   const advice = sizeOrder(order, shop);
   return quoteOf(takenSpec(advice.specs[rank - 1]!), advice, { day });
 }
 
-/** Of the first spec, `paid` in minor units. */
+/** `paid` is in minor units. */
 export function invoiceFor(
   order: Order,
   shop: Shop = defaultShop,
@@ -30,11 +30,9 @@ export function invoiceFor(
   return { ...quote, invoice: quote.invoice! };
 }
 
-/** The small picture of a quote. */
 export const pictureFor = ({ taken, facts }: Quote): Drawing =>
   smallPicture(taken.spec.candidate, facts, 'in');
 
-/** Of the spec of a rank, as above. */
 export function ticketFor(order: Order, shop: Shop = defaultShop, rank = 1): Ticket {
   const advice = sizeOrder(order, shop);
   return ticketOf(advice.specs[rank - 1]!, advice, { day });

@@ -1,4 +1,4 @@
-/** Invented horses before a slightly misplaced camera: the truth beside what was clicked. */
+/** Invented horses before a slightly misplaced camera. */
 import type { Advice } from '../../src/advice/advice.ts';
 import { photoWorth } from '../../src/advice/photo-worth.ts';
 import { surerPhoto } from '../../src/horse/photo-surer.ts';
@@ -18,7 +18,7 @@ import {
   type Vector,
 } from './camera.ts';
 
-/** The photo of the example order, as the door reads it. */
+/** The example order's photo. */
 export const demoPhoto: Photo = {
   file: 'photos/juniper-side.jpg',
   imageSize: demo.camera.size,
@@ -53,10 +53,10 @@ export interface Drawn {
 
 export interface How {
   readonly reference: 'level stick' | 'upright stick' | 'sheet';
-  /** Degrees: the most the camera is turned. */
+  /** Degrees, at most. */
   readonly yaw: number;
   readonly plumb: boolean;
-  /** Whether the camera's distance is given. */
+  /** The camera's distance is given. */
   readonly paced: boolean;
 }
 
@@ -66,8 +66,8 @@ const span = 13;
 const DEGREE = Math.PI / 180;
 
 /**
- * From 10 to 20 ft, roll to 3 degrees, other errors as in src/numbers/photo-numbers.ts. The room is the model's
- * average with its spread.
+ * From 10 to 20 ft, roll to 3 degrees, other errors from src/numbers/photo-numbers.ts. The room is the model's
+ * with its spread.
  */
 export function drawScene(random: Random, how: How): Drawn {
   const between = (low: number, high: number): number => low + (high - low) * random.uniform();
@@ -121,7 +121,7 @@ interface Shot {
   readonly distance: number;
 }
 
-/** Hand-placed marks: off by a thousandth of the picture, and on the body by a fifth of an inch too. */
+/** Off by a thousandth of the picture, and on the body by a fifth of an inch too. */
 function clicked({ subject, camera, how, random, distance }: Shot): Photo {
   const off = ([x, y]: Pixel, sd: number): Pixel => [x + sd * random.normal(), y + sd * random.normal()];
   const hand = 0.001 * size[0];
@@ -149,11 +149,10 @@ function clicked({ subject, camera, how, random, distance }: Shot): Photo {
 interface Hold {
   readonly random: Random;
   readonly at: (point: Vector) => Pixel;
-  /** Its plane. */
   readonly z: number;
 }
 
-/** A 36 in stick, or a 36 by 24 in sheet turned some degrees each way. */
+/** A 36 in stick, or a 36 by 24 in sheet turned each way. */
 function referenceOf(kind: How['reference'], { random, at, z }: Hold): Reference {
   const length = 36 * (1 + 0.005 * random.normal());
   if (kind === 'level stick')
@@ -176,7 +175,6 @@ function referenceOf(kind: How['reference'], { random, at, z }: Hold): Reference
   };
 }
 
-/** What the photo command gives its printers. */
 export function photoResultFor(advice: Advice, file: string): PhotoResult & { readonly ok: true } {
   const { order, photo, shop } = { ...advice.facts, photo: advice.facts.photo! };
   const worth = photoWorth(advice, sizeOrder({ ...order, photo: undefined }, shop));

@@ -6,7 +6,7 @@ import type { PlainCinch, PlainHorse } from './second-geometry.ts';
 /** Inches, for bars nobody measured [common practice, no source]. */
 const USUAL_BARS = 12;
 
-/** Without a photo; an untaped horse needs `girth`. */
+/** An untaped horse needs `girth`. */
 export function plainHorse({ horse, saddle }: Order, girth = horse.heartGirth): PlainHorse {
   if (girth === undefined) throw new Error('which girth?');
   const { rigging, barSpan = USUAL_BARS, ringToRing, ringDrop, style } = saddle;
@@ -24,7 +24,7 @@ export function plainHorse({ horse, saddle }: Order, girth = horse.heartGirth): 
   };
 }
 
-/** A cinch as tied; how it was laid matters only for a roper's flare. */
+/** How it was laid matters only for a roper's flare. */
 export function plainCinch({
   style,
   strands,

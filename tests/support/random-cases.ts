@@ -1,4 +1,4 @@
-/** Horses, saddles and cinches from a seed: the same on every machine. */
+/** Horses, saddles and cinches from a seed. */
 import { caseFactsOf as seenBy } from '../../src/advice/current.ts';
 import { factsOf } from '../../src/horse/facts.ts';
 import type { Candidate } from '../../src/cinch/candidate.ts';
@@ -19,11 +19,10 @@ export interface Case {
 interface Draw {
   readonly seed: number;
   readonly horses: number;
-  /** Cinches per horse. */
   readonly cinches: number;
 }
 
-/** All that rules may see of an order. */
+/** All that rules may see. */
 export const caseFactsOf = (order: Order, shop: Shop = defaultShop): CaseFacts =>
   seenBy(factsOf(order, shop.model), shop);
 
@@ -54,13 +53,12 @@ function randomSpec(random: Random, buckle: Buckle) {
   };
 }
 
-/** As the door gives them. */
 export function randomOrders(seed: number, count: number): Order[] {
   const random = seededRandom(seed);
   return Array.from({ length: count }, (_, i) => randomOrder(random, i));
 }
 
-/** Every optional part is missing now and then. */
+/** Every optional part is sometimes missing. */
 function randomOrder(random: Random, index: number): Order {
   const maybe = <T>(value: T): T | undefined => (random.uniform() < 0.5 ? value : undefined);
   const girth = between(random, 48, 96);
@@ -108,16 +106,13 @@ function pick<const T>(random: Random, from: readonly T[]): T {
   return from[Math.floor(random.uniform() * from.length)] as T;
 }
 
-/** Average horse: spine to ring, and ring setback on 12 in bars [common practice, no source]. */
+/** Average spine to ring, and ring setback on 12 in bars [common practice, no source]. */
 const usual = {
   drops: { ring: 14, 'flat-plate': 14.5, 'in-skirt': 16, dropped: 17 },
   fractions: [1, 7 / 8, 3 / 4, 5 / 8, 1 / 2],
 } as const;
 
-/**
- * Likely orders: horse and saddle go together. Taped: all is measured. A horse known by height has no ring-to-ring
- * tape, which would reveal its girth.
- */
+/** Horse and saddle go together. A horse known by height has no ring-to-ring tape, which would reveal its girth. */
 export function likelyOrders(seed: number, count: number, { taped }: { taped: boolean }): Order[] {
   const random = seededRandom(seed);
   return Array.from({ length: count }, (_, i) => likelyOrder(random, taped, i));
@@ -141,7 +136,7 @@ function likelyOrder(random: Random, taped: boolean, index: number): Order {
     use: pick(random, ['roping', 'ranch', 'trail'] as const),
     horse: {
       heartGirth,
-      // The model's line inverted: girth in cm = 1.104 height + 15.7.
+      // Model: girth in cm = 1.104 height + 15.7.
       height: (girth - 15.7 / 2.54) / 1.104,
       elbowRoom: told(0.3, room),
       barrel: pick(random, [undefined, 'slab-sided', 'average', 'round'] as const),

@@ -1,4 +1,4 @@
-/** Invented orders of a small shop from a seed: cuts of cord and jobs of the bench. */
+/** Invented cuts and jobs of a small shop. */
 import type { Buyable, Cut, CuttingTask, PutUp } from '../../src/work/cutting/types.ts';
 import { seededRandom, type Random } from '../../src/math/random.ts';
 import type { Job, ScheduleTask } from '../../src/work/schedule/types.ts';
@@ -21,7 +21,7 @@ function bodyCord(strands: number, inches: number): number {
   return Math.ceil(feet * 12) * 8;
 }
 
-/** A body cord in 8-ply and up to two accents in 2-ply each; one order in ten is for two cinches. */
+/** A body cord in 8-ply, up to two accents in 2-ply; one order in ten is for two cinches. */
 export function randomCuts(orders: number, seed: number): Cut[] {
   const random = seededRandom(seed);
   return Array.from({ length: orders }, (_, i): Cut[] => {
@@ -44,7 +44,7 @@ export function randomCuts(orders: number, seed: number): Cut[] {
       order,
       color: accentColors[(first + k) % accentColors.length]!,
       ply: 2,
-      // 4.5 ft per inch of bar, a quarter inch a strand, half for each of two colors, whole inches.
+      // 4.5 ft per inch of bar, a quarter inch a strand, half for two colors, whole inches.
       length: Math.ceil(((4.5 * 12 * strands * 0.25) / Math.max(1, accents)) * 1) * 8,
       quantity,
     });
@@ -52,7 +52,7 @@ export function randomCuts(orders: number, seed: number): Cut[] {
   }).flat();
 }
 
-/** Remnants, 300 ft skeins and 600 ft spools in two dye lots a color, and more to buy. */
+/** Remnants, 300 ft skeins and 600 ft spools in two dye lots, and more to buy. */
 export function randomShelf(seed: number, fill: number): Pick<CuttingTask, 'onHand' | 'buyable'> {
   const random = seededRandom(seed, 7);
   const materials = [
@@ -90,12 +90,12 @@ export function randomShelf(seed: number, fill: number): Pick<CuttingTask, 'onHa
   return { onHand, buyable };
 }
 
-/** Weekdays of eight hours: jobs of one to six hours, half of them with a due day. */
+/** Eight-hour weekdays, jobs of one to six hours, half with a due day. */
 export function randomJobs(jobs: number, seed: number, benches: number): ScheduleTask {
   const random = seededRandom(seed, 11);
   const start = '2026-11-30';
   const dayAfter = (days: number): string => dayOf(dayNumber(start) + days);
-  // About 3.5 hours a job: calendar days until all benches finish.
+  // About 3.5 hours a job: calendar days for all.
   const through = Math.ceil(((jobs * 210) / (480 * benches)) * (7 / 5));
   return {
     days: { weekdays: [1, 2, 3, 4, 5], holidays: ['2026-12-25', '2027-01-01', '2027-07-04'] },

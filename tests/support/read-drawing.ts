@@ -1,4 +1,4 @@
-/** Paths on a PDF's pages by PDF.js: corners in points from the upper left. */
+/** Paths on a PDF's pages by PDF.js, in points from the upper left. */
 import { getDocumentProxy, getResolvedPDFJS } from 'unpdf';
 
 export type Point = readonly [x: number, y: number];
@@ -30,7 +30,6 @@ const times = ([a, b, c, d, e, f]: Matrix, [p, q, r, s, t, u]: Matrix): Matrix =
   b * t + d * u + f,
 ];
 
-/** The paths of every page. */
 export async function drawnOn(bytes: Uint8Array): Promise<Drawn[][]> {
   const { OPS } = await getResolvedPDFJS();
   const document = await getDocumentProxy(new Uint8Array(bytes));
@@ -61,7 +60,7 @@ export async function drawnOn(bytes: Uint8Array): Promise<Drawn[][]> {
   return pages;
 }
 
-/** How many numbers each command takes: move, line, curve, quadratic curve, close. */
+/** Numbers each command takes: move, line, curve, quadratic curve, close. */
 const counts = [2, 2, 6, 4, 0];
 
 function cornersOf(path: ArrayLike<number>, [a, b, c, d, e, f]: Matrix): Point[] {

@@ -1,9 +1,9 @@
-/** PDFs read back by PDF.js, independent of our printer: page sizes, texts and their places. */
+/** PDFs read back by PDF.js, independent of our printer. */
 import { getDocumentProxy } from 'unpdf';
 
 export interface Item {
   readonly text: string;
-  /** Points from the left edge, and from the top down to the baseline. */
+  /** Points from the left edge; from the top down to the baseline. */
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -14,10 +14,9 @@ export interface Item {
 export interface ReadPage {
   readonly width: number;
   readonly height: number;
-  /** In file order. */
   readonly items: readonly Item[];
   readonly annotations: number;
-  /** Tags in reading order; figures give their alternative text. */
+  /** Figures give their alternative text. */
   readonly roles: readonly string[];
 }
 
@@ -26,7 +25,7 @@ export interface ReadPdf {
   readonly info: Readonly<Record<string, unknown>>;
   readonly fonts: readonly string[];
   readonly scripts: unknown;
-  /** Tagged for programs that read aloud. */
+  /** For programs that read aloud. */
   readonly marked: boolean;
   readonly language: unknown;
 }
@@ -82,7 +81,7 @@ function rolesOf(branch: Branch | null): string[] {
   return [...own, ...(branch.children ?? []).flatMap(rolesOf)];
 }
 
-/** A line of text for each line of a page: stable while the papers are. */
+/** One line for each line of a page. */
 export async function textOfPdf(bytes: Uint8Array): Promise<string> {
   const { pages } = await readPdf(bytes);
   return pages
@@ -94,7 +93,7 @@ export async function textOfPdf(bytes: Uint8Array): Promise<string> {
     .concat('\n');
 }
 
-/** Items of a line from left to right, lines from the top. */
+/** Left to right, from the top. */
 export function linesOf(items: readonly Item[]): Item[][] {
   const lines: Item[][] = [];
   for (const item of [...items].sort((a, b) => a.y - b.y)) {

@@ -1,4 +1,4 @@
-/** Reads an SVG back with a strict XML parser and a path parser. */
+/** Reads SVG with a strict XML parser and a path parser. */
 import { SaxesParser } from 'saxes';
 import { makeAbsolute, parseSVG } from 'svg-path-parser';
 
@@ -14,7 +14,7 @@ export interface SvgElement {
 
 export interface Svg {
   readonly elements: readonly SvgElement[];
-  /** Width and height with unit, as written. */
+  /** With unit, as written. */
   readonly size: readonly [string, string];
   readonly viewBox: readonly number[];
   readonly scale: number;
@@ -54,7 +54,7 @@ export function readSvg(text: string): Svg {
 export const inLayer = (svg: Svg, ...layers: readonly string[]): SvgElement[] =>
   svg.elements.filter((each) => layers.every((layer) => each.layers.includes(layer)));
 
-/** Corners of a path, in the file's unit. */
+/** In the file's unit. */
 export function cornersOf({ attributes }: SvgElement): Point[] {
   const commands = makeAbsolute(parseSVG(attributes['d']!));
   return commands.flatMap((command) =>

@@ -1,4 +1,4 @@
-/** Recipes of docs/scripts.md by section: files to save and commands for a real shell. */
+/** Recipes of docs/scripts.md: files to save and commands for a real shell. */
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
@@ -13,7 +13,7 @@ export interface CommandStep {
   readonly kind: 'command';
   readonly command: string;
   readonly output: string;
-  /** Output lines in the document: from, and up to but without. */
+  /** In the document: from, and up to but without. */
   readonly lines: readonly [from: number, to: number];
 }
 export interface Recipe {
@@ -24,7 +24,7 @@ export interface Recipe {
 /** A machine may lack these. */
 const tools = ['jq', 'make', 'awk', 'envsubst', 'python3'];
 
-/** Sections to run. A block is a file when the text before it ends with "... `name`:", or names it in words. */
+/** A block is a file when the text before it ends with "... `name`:", or names it in words. */
 export function recipesIn(markdown: string): Recipe[] {
   const lines = markdown.split('\n');
   const recipes: { title: string; steps: (FileStep | CommandStep)[] }[] = [];
@@ -64,20 +64,18 @@ function commandsIn(lines: readonly string[], from: number, to: number): Command
 
 const textOf = (step: FileStep | CommandStep): string => (step.kind === 'file' ? step.text : step.command);
 
-/** Tools a recipe needs that may be missing. */
 export function toolsOf({ steps }: Recipe): string[] {
   const text = steps.map(textOf).join('\n');
   return tools.filter((tool) => new RegExp(`(?:^|[|;&{(])\\s*${tool} `, 'm').test(text));
 }
 
-/** Commands of the program in a recipe. */
 export const commandsOf = ({ steps }: Recipe): string[] => [
   ...new Set(
     steps.flatMap((step) => [...textOf(step).matchAll(/\bcinchwright ([a-z]+)/g)].map(([, name]) => name!)),
   ),
 ];
 
-/** Both streams, as on a terminal, from the built program. */
+/** Both streams, from the built program. */
 export function typed(command: string, cwd: string): string {
   const { stdout, error } = spawnSync('sh', ['-c', `exec 2>&1; ${command}`], {
     cwd,

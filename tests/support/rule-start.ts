@@ -1,4 +1,4 @@
-/** Starts a rule: a text that fails until filled in, and a line in the registry. */
+/** Starts a rule that fails until filled in, and registers it. */
 import fs from 'node:fs';
 import path from 'node:path';
 
@@ -24,7 +24,7 @@ export const ${camel(name)} = rule({
 });
 `;
 
-/** With the new rule, asked last. */
+/** The new rule is asked last. */
 function registryWith(registry: string, name: string): string {
   const lines = registry.split('\n');
   const after = lines.findIndex((line) => (/^import .*'\.\/(.*)\.ts'/.exec(line)?.[1] ?? '') > name);
@@ -33,7 +33,7 @@ function registryWith(registry: string, name: string): string {
   return imported.replace(/\n\];/, `\n  ${camel(name)},\n];`);
 }
 
-/** Writes and registers a rule in `root`; gives what prevented that, or undefined. */
+/** Gives what prevented it, or undefined. */
 export function startRule(name: string, root: string): string | undefined {
   const at = (file: string): string => path.join(root, 'src', 'rules', `${file}.ts`);
   if (!/^[a-z]+(?:-[a-z]+)*$/.test(name)) return 'name it: npm run new-rule pad-thickness';

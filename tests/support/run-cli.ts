@@ -1,17 +1,16 @@
-/** Runs the program in the test's process, with strings for streams and a real directory. */
+/** Runs the program in the test's process, on streams of strings and a real directory. */
 import path from 'node:path';
 import { makeFolder, standsAt, readUpTo, replaceFile } from '../../src/cli/files.ts';
 import type { CliIo } from '../../src/cli/io.ts';
 import { runCli } from '../../src/cli/run.ts';
 
 export interface Machine {
-  /** Piped in; without it, a terminal where nobody types. */
+  /** Without it, a terminal where nobody types. */
   readonly stdin?: string | Buffer;
   readonly env?: Readonly<Record<string, string>>;
   readonly cwd?: string;
-  /** Columns of a terminal; without it, a pipe. */
+  /** Of a terminal; without it, a pipe. */
   readonly columns?: number;
-  /** Other changes to the machine. */
   readonly io?: Partial<CliIo>;
 }
 
@@ -23,7 +22,7 @@ export interface Ran {
   readonly bytes: Buffer;
 }
 
-/** Every test's day, in process and in started programs: no output may depend on the real one. */
+/** In every test, also for started programs: no output may depend on the real day. */
 export const today = '2026-11-20';
 
 export const repo = new URL('../..', import.meta.url).pathname;
@@ -45,7 +44,7 @@ export async function run(args: readonly string[], machine: Machine = {}): Promi
     },
     ...machine.io,
   });
-  // Not enumerable: most runs write no bytes and are compared whole.
+  // Not enumerable: runs are compared whole, and most write no bytes.
   return Object.defineProperty({ code, stdout, stderr }, 'bytes', { value: bytes }) as Ran;
 }
 
@@ -77,7 +76,7 @@ function machineOf({
   };
 }
 
-/** As a pipe gives it: in parts that end anywhere. */
+/** In parts that end anywhere, as from a pipe. */
 async function* inParts(bytes: Buffer): AsyncGenerator<Buffer> {
   const part = 1013;
   for (let at = 0; at < bytes.length; at += part) yield await Promise.resolve(bytes.subarray(at, at + part));

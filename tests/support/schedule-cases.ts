@@ -1,4 +1,4 @@
-/** Small schedules, and the fewest late jobs: by trying every order on every bench, and by HiGHS. */
+/** Small schedules, and the fewest late jobs by trying all and by HiGHS. */
 import fc from 'fast-check';
 import loadHighs from 'highs';
 import type { Job, ScheduleTask } from '../../src/work/schedule/types.ts';
@@ -11,13 +11,12 @@ export const dayAfter = (days: number): string => dayOf(dayNumber(start) + days)
 
 export interface Sketch {
   readonly minutes: number;
-  /** Days after the start, -1 the day before; undefined for none. */
+  /** Days after the start, -1 the day before. */
   readonly due: number | undefined;
-  /** Cannot start earlier, days after the start. */
+  /** Days after the start. */
   readonly from?: number;
 }
 
-/** Jobs of up to some days. */
 export const sketches = (jobs: number): fc.Arbitrary<Sketch[]> =>
   fc.array(
     fc.record({
@@ -27,7 +26,7 @@ export const sketches = (jobs: number): fc.Arbitrary<Sketch[]> =>
     { minLength: 1, maxLength: jobs },
   );
 
-/** A task that works on all days. */
+/** Works on all days. */
 export function taskOf(
   jobs: readonly Sketch[],
   benches: readonly number[],
@@ -47,13 +46,13 @@ export function taskOf(
   };
 }
 
-/** Minutes a bench works in so many days from the start, a Monday. */
+/** Minutes a bench works in days from the start, a Monday. */
 function gone(minutesADay: number, weekdays: readonly number[] | undefined, days: number): number {
   const worked = Array.from({ length: days }, (_, day) => (day % 7) + 1);
   return minutesADay * worked.filter((weekday) => weekdays?.includes(weekday) ?? true).length;
 }
 
-/** Tries every bench for every job, and every order. */
+/** Tries every job on every bench in every order. */
 export function fewestLate(
   jobs: readonly Sketch[],
   benches: readonly number[],
@@ -82,7 +81,7 @@ export function fewestLate(
 // Its types describe the CommonJS build, whose loader is `default`.
 const highs = await (loadHighs as unknown as typeof loadHighs.default)();
 
-/** By HiGHS, as an integer program: jobs on time on a bench fit into the days until each due day. */
+/** An integer program: a bench's jobs on time fit into the days until each due day. */
 export function fewestLateByHighs(jobs: readonly Sketch[], benches: readonly number[]): number {
   const name = (job: number, bench: number): string => `x${job}_${bench}`;
   const names = jobs.flatMap((_, i) => benches.map((__, b) => name(i, b)));

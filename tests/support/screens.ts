@@ -1,4 +1,4 @@
-/** What a command prints as text: a result becomes sheets, sheets become text. */
+/** What a command prints, as text. */
 import { askSheets } from '../../src/views/ask-sheet.ts';
 import type { AskedOrder } from '../../src/words/about-ask.ts';
 import { checkSheet } from '../../src/views/check-sheet.ts';

@@ -1,4 +1,4 @@
-/** Gaps between cinch and elbow, computed a second way, and how often chance leaves them wide enough. */
+/** Gaps between cinch and elbow computed a second way, and how often chance leaves enough. */
 import { Point, Segment } from '@flatten-js/core';
 import {
   asTold,
@@ -15,21 +15,21 @@ import {
 
 export type { PlainCinch, PlainHorse } from './second-lines.ts';
 
-/** Inches from each front to the elbow line; below 0 they overlap. */
+/** Inches to the elbow line; below 0 they overlap. */
 export interface Gaps {
   readonly skin: number;
   readonly muscle: number;
   readonly frame: number;
 }
 
-/** Least distance of two lines that do not cross. */
+/** Least distance of lines that do not cross. */
 type Least = (one: Line, other: Line) => number;
 
-/** The most a line lies forward of the elbow line; below 0 when it stays behind. */
+/** The most a line is forward of the elbow line; below 0 when behind. */
 function overlapOf(line: Line, elbow: Line): number {
   const low = Math.max(line[0]!.s, elbow[0]!.s);
   const high = Math.min(line.at(-1)!.s, elbow.at(-1)!.s);
-  // Lines are straight between corners, so the most is at a corner or an end.
+  // Straight lines: the most is at a corner or an end.
   let most = -Infinity;
   const compare = (s: number): void => {
     if (s >= low && s <= high) most = Math.max(most, xAt(line, s) - xAt(elbow, s));
@@ -53,7 +53,6 @@ const gapsOf = ({ elbow, skin, cordsAbove, frame }: Side, least: Least): Gaps =>
 const segmentsOf = (line: Line): Segment[] =>
   line.slice(1).map((to, i) => new Segment(new Point(line[i]!.x, line[i]!.s), new Point(to.x, to.s)));
 
-/** By the geometry library. */
 function leastByLibrary(one: Line, other: Line): number {
   const others = segmentsOf(other);
   return Math.min(...segmentsOf(one).flatMap((a) => others.map((b) => a.distanceTo(b)[0])));
@@ -66,7 +65,7 @@ function squareToPiece(place: Place, from: Place, to: Place): number {
   return (place.x - from.x - held * dx) ** 2 + (place.s - from.s - held * ds) ** 2;
 }
 
-/** From corners of one line to pieces of another; loops, because every draw runs this. */
+/** From corners to pieces; loops, because every draw runs this. */
 function leastSquare(corners: Line, pieces: Line): number {
   let least = Infinity;
   for (const corner of corners)
@@ -75,27 +74,27 @@ function leastSquare(corners: Line, pieces: Line): number {
   return least;
 }
 
-/** Lines that do not cross are nearest at a corner or an end of one. */
+/** Lines that do not cross are nearest at a corner or an end. */
 const leastByHand: Least = (one, other) =>
   Math.sqrt(Math.min(leastSquare(one, other), leastSquare(other, one)));
 
-/** Gaps of skin front, muscle front and the frame alone, by the library. */
+/** By the library. */
 export function secondGeometry(horse: PlainHorse, cinch: PlainCinch): Gaps {
   return gapsOf(sideOf(horse, cinch, asTold), leastByLibrary);
 }
 
-/** The same by hand, fast enough for many draws. */
+/** By hand, fast enough for many draws. */
 export function gapsByHand(horse: PlainHorse, cinch: PlainCinch, chance = asTold): Gaps {
   return gapsOf(sideOf(horse, cinch, chance), leastByHand);
 }
 
-/** Whether both fronts keep their distance, which depends on the horse as told, not as drawn. */
+/** Whether both fronts keep their distance, by the horse as told, not as drawn. */
 export function clears(horse: PlainHorse, cinch: PlainCinch, chance: Chance): boolean {
   const { skin, muscle } = gapsByHand(horse, cinch, chance);
   return skin >= horse.girth / usualGirth && muscle >= 0;
 }
 
-/** Uniform numbers strictly between 0 and 1, by the generator known as mulberry32. */
+/** Uniform, strictly between 0 and 1: the generator mulberry32. */
 function evenly(seed: number): () => number {
   let state = seed | 0;
   return () => {
@@ -106,7 +105,7 @@ function evenly(seed: number): () => number {
   };
 }
 
-/** Two independent standard normals, after Box and Muller. */
+/** Two standard normals, after Box and Muller. */
 function normalPair(next: () => number): [number, number] {
   const radius = Math.sqrt(-2 * Math.log(next()));
   const angle = 2 * Math.PI * next();
@@ -132,7 +131,7 @@ export interface Draws {
   readonly spreadTimes?: number;
 }
 
-/** The share of drawn horses a cinch clears; a seed draws the same chances for every horse. */
+/** Share of drawn horses it clears; a seed draws the same chances for every horse. */
 export function shareThatClears(horse: PlainHorse, cinch: PlainCinch, how: Draws): number {
   const { draws, seed, spreadTimes = 1 } = how;
   const next = evenly(seed);

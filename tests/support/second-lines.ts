@@ -1,4 +1,4 @@
-/** Lines of a horse's unrolled side and its cinch: a second computation that shares nothing with the program. */
+/** A horse's unrolled side and its cinch as lines, computed without the program's code. */
 
 /** Inches. */
 export interface PlainHorse {
@@ -8,7 +8,7 @@ export interface PlainHorse {
   readonly setBack: number;
   /** Only when taped; overrides the drop. */
   readonly ringToRing?: number | undefined;
-  /** Only when measured; overrides the style's usual drop. */
+  /** Only when measured; overrides the style's. */
   readonly ringDrop?: number | undefined;
   readonly style?: 'ring' | 'flat-plate' | 'in-skirt' | 'dropped' | undefined;
   readonly round: boolean;
@@ -26,11 +26,11 @@ export interface PlainCinch {
   readonly frameWidth: number;
   readonly frameHeight: number;
   readonly length: number;
-  /** Inches below the buckle's low edge where a roper widens; unused when straight. */
+  /** Inches below the buckle's low edge where a roper widens. */
   readonly flareStart: number;
 }
 
-/** Deviations from what was told or assumed, in standard deviations. */
+/** In standard deviations from what was told or assumed. */
 export interface Chance {
   readonly girth: number;
   readonly elbow: number;
@@ -48,13 +48,12 @@ export interface Place {
   readonly s: number;
 }
 
-/** From the lowest corner up, no two at one station. */
+/** From the lowest up, no two at one station. */
 export type Line = readonly Place[];
 
-/** Lines that gaps are taken between. */
 export interface Side {
   readonly elbow: Line;
-  /** Cords where the skin wrinkles, below the muscle. */
+  /** Cords below the muscle, where the skin wrinkles. */
   readonly skin: Line;
   /** Cords above that; none when the buckle hangs lower. */
   readonly cordsAbove: Line | undefined;
@@ -72,12 +71,12 @@ interface Drawn {
   readonly opening: number;
 }
 
-/** The girth that the model's lengths are for. */
+/** The model's lengths are for this girth. */
 export const usualGirth = 72;
 const elbowCorners = { low: 3, high: 7, slope: 1, opening: 0.1 };
 const usualDrop = { ring: 14, 'flat-plate': 14.5, 'in-skirt': 16, dropped: 17 };
 const strandWidth = 0.25;
-/** Standard deviations in inches; of the opening in its unit, of the strand as a part of its width. */
+/** Inches; the opening in its own unit, the strand as a part of its width. */
 const spread = {
   girth: { taped: 0.5, fromHeight: 8.31 / 2.54 },
   elbow: { taped: 0.25, usual: 0.5 },
@@ -101,7 +100,6 @@ export const asTold: Chance = {
   opening: 0,
 };
 
-/** How far up the side the ring hangs. */
 function ringStationOf(horse: PlainHorse, girth: number, chance: number): number {
   const { ringToRing, ringDrop, style = 'ring' } = horse;
   if (ringToRing !== undefined) return ringToRing / 2 + chance * spread.ringStation.ringToRing;
@@ -109,7 +107,7 @@ function ringStationOf(horse: PlainHorse, girth: number, chance: number): number
   return girth / 2 - usualDrop[style] * (girth / usualGirth) + chance * spread.ringStation.usualDrop;
 }
 
-/** The elbow moves the ring too: the saddle sits where the shoulder lets it. */
+/** The elbow moves the ring: the saddle sits where the shoulder lets it. */
 function drawHorse(horse: PlainHorse, chance: Chance): Drawn {
   const girth =
     horse.girth + chance.girth * (horse.girthTaped ? spread.girth.taped : spread.girth.fromHeight);
@@ -132,7 +130,7 @@ function drawHorse(horse: PlainHorse, chance: Chance): Drawn {
   };
 }
 
-/** From the midline back to the elbow, up behind it, then forward along the shoulder. */
+/** From the midline to the elbow, up behind it, then along the shoulder. */
 function elbowLine({ girth, k, elbow, opening }: Drawn): Line {
   const { low, high, slope } = elbowCorners;
   const top = girth / 2;
@@ -157,7 +155,7 @@ const cut = (line: Line, from: number, to: number): Line => [
   { x: xAt(line, to), s: to },
 ];
 
-/** Cord widths by station, extended below the midline. */
+/** By station, extended below the midline. */
 function unboundedWidths(cinch: PlainCinch, low: number, strand: number): Line {
   const { strands, layers, barWidth, flareStart } = cinch;
   const full = strands * strandWidth * strand;
@@ -180,11 +178,11 @@ function unboundedWidths(cinch: PlainCinch, low: number, strand: number): Line {
   ];
 }
 
-/** Lays a cinch on a side. @throws RangeError when the buckle hangs below the midline, where the model says nothing */
+/** @throws RangeError when the buckle hangs below the midline, where the model ends */
 export function sideOf(horse: PlainHorse, cinch: PlainCinch, chance: Chance): Side {
   const drawn = drawHorse(horse, chance);
   const { frameHeight, frameWidth, length } = cinch;
-  // A finished cinch stretches by an inch.
+  // It stretches by an inch.
   const low = (length + 1) / 2 - frameHeight;
   if (low <= 0) throw new RangeError(`the buckle begins ${low} in up from the midline`);
   const lean = drawn.ringX / drawn.ringStation + drawn.push / (drawn.girth / 4);

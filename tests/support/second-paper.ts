@@ -1,4 +1,4 @@
-/** A horse and a straight cinch of round numbers, solved on paper by the second geometry. */
+/** A horse and a straight cinch of round numbers, solved on paper. */
 import type { PlainCinch, PlainHorse } from './second-geometry.ts';
 
 // Places are (x, s): forward of the groove, up from the midline. At 72 in of girth k is 1; 4 in of room gives the elbow line
@@ -14,7 +14,7 @@ export const plumb: PlainHorse = {
   girthTaped: true,
   setBackMeasured: true,
 };
-/** Ring 2 in forward: the center line leans 0.1, like the upper elbow line. */
+/** 2 in forward: the center line leans 0.1, like the upper elbow line. */
 export const full: PlainHorse = { ...plumb, setBack: 0 };
 // Low edge of the buckle: 32 / 2 - 4 = 12; 4 in wide up to 10, then narrowing to 3 in. On a plumb line the leading edge
 // of the cords is (2, 0) (2, 10) (1.5, 12), of the frame (2.5, 12) (2.5, 16).

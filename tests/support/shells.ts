@@ -1,8 +1,8 @@
-/** Shells and small tools of the machine: which are there, and what they print. */
+/** Shells and tools of the machine, and what they print. */
 import { spawnSync } from 'node:child_process';
 import { repo } from './run-cli.ts';
 
-/** Reports a missing program on standard error, since its tests are then left out. */
+/** Missing ones are named on standard error: their tests are left out. */
 export function installed(program: string): boolean {
   const { error } = spawnSync(program, ['--version'], { stdio: 'ignore', timeout: 20_000 });
   const there = (error as NodeJS.ErrnoException | undefined)?.code !== 'ENOENT';
@@ -22,7 +22,6 @@ interface How {
   readonly env?: Readonly<Record<string, string>>;
 }
 
-/** What a program prints for these arguments. */
 export function said(
   program: string,
   args: readonly string[],

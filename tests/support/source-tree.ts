@@ -1,11 +1,11 @@
-/** The source files as the compiler reads them, and their imports. */
+/** The source files and their imports, as the compiler reads them. */
 import fs from 'node:fs';
 import path from 'node:path';
 import ts from 'typescript';
 import { repo } from './run-cli.ts';
 
 export interface SourceFile {
-  /** From src/, with forward slashes. */
+  /** From src/, forward slashes. */
   readonly name: string;
   readonly text: string;
   readonly ast: ts.SourceFile;
@@ -21,7 +21,7 @@ export interface Import {
   readonly names: readonly string[];
 }
 
-/** All files below a directory of the repository, sorted. */
+/** Relative to the repository, sorted. */
 export function filesBelow(dir: string): string[] {
   return fs
     .readdirSync(path.join(repo, dir), { recursive: true, withFileTypes: true })

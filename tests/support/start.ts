@@ -1,4 +1,4 @@
-/** Starts the built program in its own process, as a shell would. */
+/** Starts the built program in its own process. */
 import { execFileSync, spawn, type ChildProcessWithoutNullStreams } from 'node:child_process';
 import path from 'node:path';
 import { repo } from './run-cli.ts';
@@ -14,17 +14,15 @@ export interface Start {
   readonly stdin?: string;
   readonly env?: Readonly<Record<string, string>>;
   readonly cwd?: string;
-  /** Another copy of the program. */
   readonly program?: string;
 }
 
-/** As a shell starts it. */
 export const installed = path.join(repo, 'bin', 'cinchwright');
 const fixedDay = path.join(repo, 'tests', 'support', 'fixed-day.cjs');
 
 /**
- * The environment of programs that tests start, with `cinchwright` on its path: of ours only the path, and a fixed
- * day. Tests reach the built program only this way.
+ * For programs that tests start, with `cinchwright` on the path and a fixed day. Tests have no other way to the
+ * built program.
  */
 export function surroundings(env: Readonly<Record<string, string>> = {}): Record<string, string> {
   const folders = [path.dirname(installed), path.dirname(process.execPath), process.env['PATH'] ?? ''];
@@ -45,7 +43,6 @@ export function makePipe(name: string, cwd: string): void {
   execFileSync('bash', ['-c', 'mkfifo "$0"', name], { cwd });
 }
 
-/** Runs to the end. */
 export function start(args: readonly string[], how: Start = {}): Promise<Started> {
   const { stdin } = how;
   return new Promise((resolve, reject) => {

@@ -1,4 +1,4 @@
-/** A terminal of streams with somebody typing; and a real one, where the system can make it. */
+/** A terminal of streams with typed keys; and a real one, where there is one. */
 import { spawn } from 'node:child_process';
 import fs from 'node:fs';
 import { PassThrough, Writable } from 'node:stream';
@@ -10,11 +10,11 @@ export interface Talk extends Ran {
   readonly drawn: string;
 }
 
-/** Without colors; every cursor movement starts a line. */
+/** Without colors, a new line after each cursor movement. */
 const plain = (text: string): string =>
   text.replaceAll(/\u001b\[[\d;]*m/g, '').replaceAll(/\u001b\[[\d;?]*[A-Za-z]/g, '\n');
 
-/** Keys are typed ahead of the questions; then the terminal ends. */
+/** Types ahead; then the terminal ends. */
 export async function talk(args: readonly string[], keys: string, machine: Machine = {}): Promise<Talk> {
   const input = new PassThrough();
   let drawn = '';
@@ -34,10 +34,7 @@ export async function talk(args: readonly string[], keys: string, machine: Machi
 const maker = '/usr/bin/script';
 export const hasTerminals = fs.existsSync(maker);
 
-/**
- * The built program on a real terminal: types each key once the words before it are drawn. Gives exit code and all
- * drawn.
- */
+/** Types each key once the words before it are drawn. */
 export function onTerminal(
   args: readonly string[],
   {

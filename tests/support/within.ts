@@ -1,4 +1,4 @@
-/** Fails unless a number is close enough to the expected one. */
+/** Fails unless a number is close enough. */
 
 function miss(actual: number, expected: number, allowed: number): void {
   // Also fails for NaN.
@@ -8,12 +8,12 @@ function miss(actual: number, expected: number, allowed: number): void {
   );
 }
 
-/** Absolute, in their unit. @throws Error with all three numbers and the difference */
+/** Absolute tolerance, in the numbers' unit. */
 export function within(actual: number, expected: number, tolerance: number): void {
   miss(actual, expected, tolerance);
 }
 
-/** Relative to `expected` (1e-3: a thousandth); 0 must be exact. @throws Error with the numbers and the difference */
+/** Relative tolerance (1e-3: a thousandth); 0 must be exact. */
 export function withinRelative(actual: number, expected: number, tolerance: number): void {
   miss(actual, expected, tolerance * Math.abs(expected));
 }

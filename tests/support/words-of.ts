@@ -1,6 +1,6 @@
-/** Splits a test's command line into words. */
+/** Splits a command line into words. */
 
-/** Single and double quotes are alike; nothing is expanded. */
+/** Quotes are alike; nothing is expanded. */
 export function wordsOf(line: string): string[] {
   const words: string[] = [];
   for (const [whole] of line.matchAll(/(?:[^\s'"]+|'[^']*'|"[^"]*")+/g)) {

@@ -1,4 +1,4 @@
-/** Does the sum of shown working again, as a reader would. */
+/** Does the sum of shown working again. */
 import { expect } from 'vitest';
 import type { Working } from '../../src/horse/estimate.ts';
 
@@ -21,7 +21,6 @@ export function done(sum: string): number {
     .reduce((total, term) => total + term, 0);
 }
 
-/** The one line with this symbol. */
 export const lineOf = (lines: readonly Working[], symbol: string): Working => {
   const found = lines.filter((line) => line.symbol === symbol);
   expect(found, symbol).toHaveLength(1);

@@ -1,4 +1,4 @@
-/** Texts to put in place of a value: too large, no numbers, other alphabets, commands. */
+/** Texts in place of a value: too large, no numbers, other alphabets, commands. */
 import type { Random } from '../../../src/math/random.ts';
 import { pick, whole } from '../../support/backlog/draw.ts';
 import { escapes, formulas, markup, signs } from '../../unit/report-payloads.ts';
@@ -133,7 +133,6 @@ export function misspelled(word: string, chance: Random): string {
   ]);
 }
 
-/** A text that should not stand there. */
 export function strangeText(chance: Random): string {
   const kind = whole(chance, 0, 9);
   if (kind <= 3) return pick(chance, numbers) + pick(chance, ['', ' ', ' ', ' ']) + pick(chance, units);

@@ -1,16 +1,16 @@
-/** Damages what a file says: values swapped, of another kind, from another key, missing, doubled, too deep. */
+/** Damages what a file says: values swapped, of another kind, missing, doubled, too deep. */
 import { parseAllDocuments } from 'yaml';
 import type { Random } from '../../../src/math/random.ts';
 import { happens, pick, whole } from '../../support/backlog/draw.ts';
 import { misspelled, strangeText } from './texts.ts';
 
-/** A file's contents, every leaf a text. */
+/** Every leaf a text. */
 export type Said = string | Said[] | Said_;
 interface Said_ {
   [key: string]: Said;
 }
 
-/** The documents that can be read. */
+/** Those that can be read. */
 export function documentsOf(text: string): Said[] {
   try {
     return parseAllDocuments(text, { schema: 'failsafe', uniqueKeys: false, logLevel: 'silent' }).map(
@@ -29,7 +29,7 @@ function asSaid(value: unknown, depth: number): Said {
   return Object.fromEntries(entries);
 }
 
-/** A place in the tree: its parent and key. */
+/** A parent and a key. */
 interface Seat {
   readonly around: Said[] | Said_;
   readonly key: string;
@@ -38,7 +38,7 @@ interface Seat {
 const isBlock = (said: Said | undefined): said is Said_ => typeof said === 'object' && !Array.isArray(said);
 const at = ({ around, key }: Seat): Said => (around as Said_)[key] ?? '';
 function put({ around, key }: Seat, said: Said): void {
-  const value = structuredClone(said); // may come from this same document or the lexicon
+  const value = structuredClone(said); // may come from this same document
   if (Array.isArray(around)) around[Number(key)] = value;
   else Object.defineProperty(around, key, { value, enumerable: true, configurable: true, writable: true });
 }
@@ -59,7 +59,7 @@ function seatsIn(said: Said, seats: Seat[] = []): Seat[] {
 /** Values seen under each key, and its allowed words. */
 export type Lexicon = ReadonlyMap<string, readonly Said[]>;
 
-/** Collects every value of good files by key. `schemas`: JSON Schemas, for their words and key names. */
+/** Values of good files by key, with the words and key names of JSON Schemas. */
 export function lexiconOf(files: readonly Said[], schemas: readonly object[]): Lexicon {
   const all = new Map<string, Said[]>();
   const add = (key: string, value: Said): void => {
@@ -80,7 +80,7 @@ export function lexiconOf(files: readonly Said[], schemas: readonly object[]): L
 
 type Change = (seat: Seat, seats: readonly Seat[], draw: { chance: Random; lexicon: Lexicon }) => void;
 
-/** Most files still read after these. */
+/** Most files still read after these, few after `rough`. */
 const mild: readonly Change[] = [
   (seat, _, { chance, lexicon }) => {
     put(seat, pick(chance, lexicon.get(seat.key) ?? [at(seat)]));
@@ -121,7 +121,6 @@ const mild: readonly Change[] = [
   },
 ];
 
-/** Few do after these. */
 const rough: readonly Change[] = [
   (seat, _, { chance }) => {
     put(seat, strangeText(chance));

@@ -1,4 +1,4 @@
-/** Writes contents as people and programs do: blocks, braces, JSON, all quotes, remarks, aliases, CRLF. */
+/** Writes as people and programs do: blocks, braces, JSON, quotes, remarks, aliases, CRLF. */
 import type { Random } from '../../../src/math/random.ts';
 import { happens, pick, whole } from '../../support/backlog/draw.ts';
 import type { Said } from './tree.ts';
@@ -60,7 +60,7 @@ function flow(said: Said, pen: Pen): string {
   return `{ ${entries.join(', ')} }`;
 }
 
-/** As programs write it: numbers and booleans bare. */
+/** Numbers and booleans bare, as programs write. */
 function json(said: Said, chance: Random): string {
   const typed = happens(chance, 0.5);
   return JSON.stringify(

@@ -1,4 +1,4 @@
-/** Every input of the program and how it is tried. */
+/** Every input of the program. */
 import type { Target } from '../target.ts';
 import { ordersTarget } from './orders.ts';
 import { outcomesTableTarget, outcomesTarget } from './outcomes.ts';

@@ -1,4 +1,4 @@
-/** Order files: YAML, JSON, many documents, JSON lines; good ones go through every printer. */
+/** Order files; good ones go through every printer. */
 import { textOf } from '../../../src/cli/text-file.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
 import { readOrders } from '../../../src/order/read-orders.ts';
@@ -18,7 +18,7 @@ const tables = ['table', 'json', 'csv', 'markdown'];
 const papers = ['table', 'json', 'markdown', 'html'];
 const plans = ['table', 'json', 'csv', 'markdown', 'html'];
 
-/** Every printer of every order command. PDF, PNG and JPEG are slow, so rare. */
+/** Every printer of every command. PDF, PNG and JPEG are slow, so rare. */
 export const orderLines: readonly (readonly string[])[] = [
   ...formats('size', [...tables, 'html']),
   ...formats('size', ['table', 'markdown'], '--why', '--all', '--units', 'cm'),
@@ -52,7 +52,6 @@ export const slowLines: readonly (readonly string[])[] = [
   ['draw', file, '--format', 'png'],
 ];
 
-/** Every fault must have its place. */
 function lookAtOrders(input: Buffer): Standing {
   const read = textOf(input);
   if (!read.ok) {
@@ -68,7 +67,7 @@ function lookAtOrders(input: Buffer): Standing {
   return entries.some(({ ok }) => ok) ? 'good' : 'faulty';
 }
 
-/** Two commands that split a file into orders differently. */
+/** They split a file into orders differently. */
 const twoWays: readonly (readonly string[])[] = [
   ['size', file, '--format', 'json'],
   ['backlog', file, '--format', 'json'],
@@ -80,7 +79,7 @@ interface Result {
   readonly problem?: string | null;
 }
 
-/** Compares the orders of the second way with those of the first, for one file. */
+/** Compares both ways on one file. */
 function sameOrders(): NonNullable<Target['after']> {
   let first: { input: Buffer; orders: string } = { input: Buffer.alloc(0), orders: '' };
   return ({ line, stdout }, read) => {

@@ -1,4 +1,4 @@
-/** Outcome files, YAML and CSV, with the orders they name. */
+/** Outcome files, and the orders they name. */
 import { textOf } from '../../../src/cli/text-file.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
 import { readOutcomes } from '../../../src/order/read-outcomes.ts';

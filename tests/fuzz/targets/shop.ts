@@ -1,4 +1,4 @@
-/** Shop files: prices, stock, benches, model numbers; a good shop sizes, prices and plans orders. */
+/** Shop files; a good shop sizes, prices and plans orders. */
 import { textOf } from '../../../src/cli/text-file.ts';
 import { shopJsonSchema } from '../../../src/order/json-schema.ts';
 import { readShop } from '../../../src/order/read-shop.ts';

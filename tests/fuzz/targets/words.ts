@@ -1,4 +1,4 @@
-/** The command line: every option of every command, with good, nearly good and bad words, in any order. */
+/** The command line: every option, with good, nearly good and bad words. */
 import type { Command, Option } from 'commander';
 import type { WordReader } from '../../../src/cli/options.ts';
 import { buildProgram, commandNames } from '../../../src/cli/program.ts';
@@ -75,7 +75,7 @@ const said = [
 ];
 const columns = ['order', 'order,style,strands', 'help', 'order,,x', 'all', 'order,order'];
 
-/** Words to follow an option, by the name of its value. */
+/** By the name of an option's value. */
 const valuesOf: Readonly<Record<string, readonly string[]>> = {
   file: [...files, ...places],
   folder: ['photos', '.', 'gone', 'new-folder'],
@@ -120,7 +120,7 @@ function optionWords(option: Option, chance: Random): string[] {
   return happens(chance, 0.3) ? [`${name}=${value}`] : [name, value];
 }
 
-/** As a shell passes them: no zero byte, and no way out of the run's folder. */
+/** As a shell passes them: no zero byte, no way out of the run's folder. */
 const handed = (word: string): string =>
   word
     .replaceAll('\0', '')

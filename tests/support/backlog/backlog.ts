@@ -4,7 +4,6 @@ import { happens } from './draw.ts';
 import { faulty } from './faults.ts';
 import { orderText } from './order.ts';
 
-/** Its name below the folder, and its text. */
 export interface BacklogFile {
   readonly name: string;
   readonly text: string;
@@ -17,10 +16,10 @@ export interface Backlog {
 }
 
 const perFolder = 1000;
-/** A stream apart, so faults leave the good orders the same. */
+/** Apart, so faults leave good orders the same. */
 const faultStream = 2 ** 40;
 
-/** An order does not depend on how many there are. */
+/** An order is the same in any count. */
 export function* backlogFiles({ count, seed, faultyPercent }: Backlog): Generator<BacklogFile> {
   for (let number = 1; number <= count; number++) {
     const text = orderText(seed, number);
@@ -30,7 +29,6 @@ export function* backlogFiles({ count, seed, faultyPercent }: Backlog): Generato
   }
 }
 
-/** "0000/order-000001.yaml": sorts by number. */
 function nameOf(number: number): string {
   const folder = Math.floor((number - 1) / perFolder);
   return `${String(folder).padStart(4, '0')}/order-${String(number).padStart(6, '0')}.yaml`;

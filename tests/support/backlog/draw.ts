@@ -1,4 +1,4 @@
-/** Seeded draws: from a list, by shares, between bounds, around a mean. */
+/** Seeded draws. */
 import type { Random } from '../../../src/math/random.ts';
 
 /** All equally likely. */
@@ -8,7 +8,6 @@ export function pick<const T>(random: Random, from: readonly T[]): T {
 
 export const happens = (random: Random, chance: number): boolean => random.uniform() < chance;
 
-/** A value with this chance, else nothing. */
 export const maybe = <T>(random: Random, chance: number, value: () => T): T | undefined =>
   happens(random, chance) ? value() : undefined;
 

@@ -1,11 +1,11 @@
-/** Seeded slips of the hand: each makes a good order one that must not be read. */
+/** Seeded slips that make an order one that must not be read. */
 import type { Random } from '../../../src/math/random.ts';
 import { whole } from './draw.ts';
 
-/** The faulty text, or nothing where the order has no place for it. */
+/** Nothing where the order has no place for it. */
 export type Fault = (text: string) => string | undefined;
 
-/** Replaces the first match. */
+/** The first match. */
 const swap =
   (pattern: RegExp, by: string): Fault =>
   (text) =>
@@ -27,7 +27,7 @@ export const faults: Readonly<Record<string, Fault>> = {
   'nothing in it': () => '# Invented: an order that was never written down.\n',
 };
 
-/** One fault, drawn among those that fit. */
+/** One that fits. */
 export function faulty(text: string, random: Random): string {
   const kinds = Object.values(faults);
   const from = whole(random, 0, kinds.length - 1);

@@ -1,10 +1,10 @@
-/** Random horses whose measures go together: tall or fat means a larger girth, a pony less room. */
+/** Random horses whose measures go together: larger girth for tall and fat, less room for ponies. */
 import type { Random } from '../../../src/math/random.ts';
 import type { BarrelWord, Kind, Trouble, Use, Withers } from '../../../src/order/types.ts';
 import { draftGirthRatio, heightGirthFit } from '../../../src/numbers/girth-fit.ts';
 import { around, byShare, happens, pick, type Spread } from './draw.ts';
 
-/** The true horse, inches; what the order says is drawn later. */
+/** The truth, in inches; what the order says comes later. */
 export interface DrawnHorse {
   readonly kind: Kind;
   readonly height: number;
@@ -37,7 +37,7 @@ const slab = { 'slab-sided': 4, average: 5, round: 1 };
 const flat = { low: 6, average: 3, high: 0.5 };
 const even = { low: 2, average: 6, high: 2 };
 
-/** Shares and shapes are our choice; girths follow the program's published fit, shifted a little by kind. */
+/** Shares and shapes are our choice; girths follow the published fit, shifted by kind. */
 const kinds: Readonly<Record<Kind, KindShape>> = {
   stock: { share: 45, height: { mean: 60.5, sd: 1.8 }, girth: fitted, barrel: usual, withers: even },
   light: {
@@ -91,7 +91,7 @@ const usesOf: Readonly<Record<Kind, Readonly<Partial<Record<Use, number>>>>> = {
   donkey: { packing: 5, trail: 2, pleasure: 2 },
 };
 
-/** Share of shoulders so upright that the elbow leaves hardly any room. */
+/** Share of upright shoulders, which leave hardly any room. */
 const uprightShoulder = 0.08;
 
 export function drawHorse(random: Random): DrawnHorse {
@@ -122,7 +122,7 @@ export function drawHorse(random: Random): DrawnHorse {
 
 type Shape = Pick<DrawnHorse, 'barrel' | 'withers'> & { readonly upright: boolean };
 
-/** As in practice: what rolls is round, what galls has little room. */
+/** What rolls is round, what galls has little room. */
 function troubles(random: Random, { barrel, withers, upright }: Shape): Trouble[] {
   const likely: Trouble[] = [];
   if (barrel === 'round' || withers === 'low') likely.push('saddle-rolls', 'creeps-forward');

@@ -1,4 +1,4 @@
-/** Random saddles and cinches for a horse: rings hang where they can, and somebody tied the current cinch. */
+/** Random saddles and cinches that a horse could have. */
 import type { Random } from '../../../src/math/random.ts';
 import type { RiggingStyle, Style } from '../../../src/order/types.ts';
 import { around, byShare, happens, pick, type Spread } from './draw.ts';
@@ -34,7 +34,7 @@ const fractions: Readonly<Record<keyof typeof positions, number>> = {
   '11/16': 11 / 16,
 };
 
-/** Spine to ring along the skin of the average horse, as in the model. */
+/** Average spine to ring along the skin, as in the model. */
 const drops: Readonly<Record<RiggingStyle, number>> = {
   ring: 14,
   'flat-plate': 14.5,
@@ -59,7 +59,7 @@ export function drawSaddle(random: Random, { girth, use }: DrawnHorse): DrawnSad
   };
 }
 
-/** Buckles of the built-in shop by the strands they take, small ones first. */
+/** By the strands they take, small ones first. */
 const buckles: readonly (readonly [most: number, ids: readonly string[]])[] = [
   [13, ['pony 2 1/2', 'plain 3']],
   [17, ['plain 3', 'plain 3 1/2']],
@@ -69,7 +69,6 @@ const buckles: readonly (readonly [most: number, ids: readonly string[]])[] = [
   [31, ['wide 5', 'special 6']],
 ];
 
-/** Strands by horse and position, with people's spread. */
 export function drawCinch(random: Random, horse: DrawnHorse, saddle: DrawnSaddle): DrawnCinch {
   const spread: Spread = { mean: (17 + 0.9 * saddle.setBack) * (horse.girth / 72), sd: 2.6 };
   const odd = 2 * Math.round((around(random, spread) - 1) / 2) + 1;

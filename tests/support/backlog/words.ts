@@ -114,5 +114,4 @@ export const asides = [
   'as far as they know',
 ] as const;
 
-/** In place of an answer not known yet. */
 export const reminders = ['not known yet', 'to be taped', 'ask', 'they will send it'] as const;

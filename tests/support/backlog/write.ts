@@ -1,4 +1,4 @@
-/** How a counter writes lengths and lines: in its usual unit, sometimes with a remark. */
+/** How a counter writes: in its usual unit, sometimes with a remark. */
 import type { Random } from '../../../src/math/random.ts';
 import { formatHands } from '../../../src/units/hands.ts';
 import { formatLength } from '../../../src/units/print.ts';
@@ -15,7 +15,7 @@ export interface Writer {
 
 const cm = 2.54;
 
-/** Quarters of an inch, half centimeters, sometimes millimeters or decimals. */
+/** To quarters of an inch, half centimeters, sometimes millimeters or decimals. */
 export function lengthText(inches: number, { random, habit }: Writer): string {
   const metric = habit === 'centimeters' || (habit === 'mixed' && happens(random, 0.5));
   if (metric)
@@ -33,13 +33,12 @@ export function heightText(inches: number, writer: Writer): string {
   return formatHands(inches);
 }
 
-/** A key's line, sometimes with a remark. */
+/** Sometimes with a remark. */
 export function line(key: string, value: string | undefined, { random }: Writer): string[] {
   if (value === undefined) return [];
   return [happens(random, 0.12) ? `${key}: ${value} # ${pick(random, asides)}` : `${key}: ${value}`];
 }
 
-/** A key over indented lines; nothing when there are none. */
 export const block = (key: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [`${key}:`, ...lines.map((text) => `  ${text}`)];
 
@@ -51,7 +50,6 @@ export function words(key: string, values: readonly string[], { random }: Writer
   return [values.length === 1 && happens(random, 0.5) ? `${key}: ${only}` : `${key}: [${values.join(', ')}]`];
 }
 
-/** Sentences in lines of at most `width` columns. */
 export function folded(sentences: readonly string[], width: number): string[] {
   const lines: string[] = [];
   for (const word of sentences.join(' ').split(' ')) {

@@ -1,4 +1,4 @@
-/** Fills in parts of hand-written pages, from `<!-- made: NAME -->` to `<!-- end -->`. */
+/** Fills `<!-- made: NAME -->` to `<!-- end -->` in hand-written pages. */
 import { howToTakePhoto } from '../../../src/words/ask-words.ts';
 import { csvColumns, nameList } from './columns.ts';
 import { jsonKeys } from './json-keys.ts';
@@ -28,6 +28,6 @@ export async function filled(page: string): Promise<string> {
   }
   if (made.size === 0) throw new Error('no block to fill');
   const parts = page.split(block);
-  // Every fourth part is text between blocks; then come a start, its name and an end.
+  // Every fourth part is text between blocks; then a start, its name and an end.
   return parts.map((part, i) => (i % 4 === 2 ? `\n${made.get(part) ?? ''}\n\n` : part)).join('');
 }

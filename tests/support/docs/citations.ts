@@ -10,11 +10,9 @@ import { rules } from '../../../src/rules/registry.ts';
 export interface Citation {
   readonly source: string;
   readonly by: 'numbers' | 'rules' | 'facts' | 'errata';
-  /** Key or id of what cites it. */
   readonly name: string;
 }
 
-/** Every citation in the program's tables. */
 export function citations(): Citation[] {
   return [
     ...Object.entries(modelNumbers).map(([name, { basis }]): Citation => ({

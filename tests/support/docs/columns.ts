@@ -1,4 +1,4 @@
-/** Names of results and columns of every table, from the lists that print them. */
+/** Result names and columns of every table. */
 import { columnNames } from '../../../src/work/columns.ts';
 import { list } from '../../../src/pages/markdown.ts';
 import { askColumns } from '../../../src/views/ask-data.ts';
@@ -28,7 +28,6 @@ export const tables: Readonly<Record<string, readonly Name[]>> = {
 
 const code = (texts: readonly string[]): string => texts.map((text) => `\`${text}\``).join(' ');
 
-/** Columns by command, as in CSV. */
 export const csvColumns = (): string =>
   list(Object.entries(tables).map(([command, columns]) => `**${command}**: ${code(columns.map(headOf))}`));
 
@@ -44,10 +43,10 @@ const units = {
   share: '0 to 1',
 };
 
-/** Nested names, explained once for all. */
+/** Explained once for all. */
 const flat: ReadonlySet<string> = new Set(['inches', 'sd', 'text', 'mean', 'standardError']);
 
-/** Names that `backlog --columns help` does not explain: unit, meaning, place in JSON. */
+/** What `backlog --columns help` does not explain: unit, meaning, place in JSON. */
 export const nameList = (): string =>
   list(
     (Object.entries(names) as [Name, Named][]).flatMap(([name, { unit, about, path }]) => {

@@ -1,4 +1,4 @@
-/** docs/files.md: every key of order and shop files, from the definition that checks them. */
+/** docs/files.md: every key of order and shop files. */
 import { document, escaped, list } from '../../../src/pages/markdown.ts';
 import { run } from '../run-cli.ts';
 
@@ -48,7 +48,7 @@ async function keysOfFile(kind: string): Promise<string> {
   );
 }
 
-/** How places on the photo are written is said once. */
+/** Places on the photo are explained once. */
 const aboutOf = ({ description = '' }: Shape): string => description.replace(/, as \[from the left.*$/, '');
 
 /** Whether the path has every word of its description, as in "name of the horse". */
@@ -60,10 +60,10 @@ function isSaid(path: string, about: string): boolean {
 
 /** Explained in other documents. */
 const elsewhere = ['model', 'learned'];
-/** Cuts longer lists: the program names the nearest right words. */
+/** The program names the nearest right words. */
 const mostWords = 25;
 
-/** In schema order, a block's keys after it; `[]` is each entry of a list. */
+/** `[]` is each entry of a list. */
 function keysOf(shape: Shape, before: string): Key[] {
   const { properties = {}, required = [] } = shape;
   return Object.entries(properties).flatMap(([name, inner]) => {
@@ -105,7 +105,7 @@ function valuesOf({
   return plainOf({ type, pattern });
 }
 
-/** One value or a list of them: explained once. */
+/** Values are explained once. */
 function anyOfText(shapes: readonly Shape[]): string {
   const single = shapes.map(valuesOf);
   const list = shapes.findIndex(
@@ -115,7 +115,7 @@ function anyOfText(shapes: readonly Shape[]): string {
   return [...new Set(single.filter((text) => text !== ''))].join('; or ');
 }
 
-/** The description explains lists of numbers, such as pixels. */
+/** The description explains numbers, such as pixels. */
 function listText(items: Shape): string {
   if (items.minimum !== undefined || items.items !== undefined) return '';
   const inner = valuesOf(items);

@@ -1,4 +1,4 @@
-/** Every generated file: `npm run generate` writes them, tests/project/docs-fresh.test.ts compares. */
+/** Files that `npm run generate` writes and tests/project/docs-fresh.test.ts compares. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { format } from 'prettier';
@@ -12,7 +12,7 @@ import { rulesDoc } from './rules-doc.ts';
 import { sourcesDoc } from './sources-doc.ts';
 
 export interface Generated {
-  /** From the root of the repository. */
+  /** From the repository's root. */
   readonly file: string;
   readonly text: () => Promise<string>;
 }
@@ -33,13 +33,12 @@ const page = (file: string): Generated => ({
     format(await filled(fs.readFileSync(path.join(repo, file), 'utf8')), { ...style, parser: 'markdown' }),
 });
 
-/** `draw` of an invented order. */
 const picture = (name: string, args: readonly string[]): Generated => ({
   file: `docs/pictures/${name}.svg`,
   text: async () => (await run(['draw', ...args])).stdout,
 });
 
-/** The shop is first: the others are judged with it. */
+/** The shop first: the others are judged with it. */
 export const generated: readonly Generated[] = [
   {
     file: 'src/cinch/default-shop.ts',

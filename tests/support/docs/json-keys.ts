@@ -1,10 +1,10 @@
-/** The JSON keys of each command, from what it prints of the examples. */
+/** The JSON keys of each command on the examples. */
 import { jsonPrinted } from '../json-printed.ts';
 
-/** Each with the keys under it; a list joins its entries' keys. */
+/** A list joins its entries' keys. */
 type Keys = Map<string, { readonly under: Keys; isList: boolean }>;
 
-/** One line a command: `a` is a value, `a[]` a list, `a {b c}` has keys; a spec is written out once. */
+/** `a` is a value, `a[]` a list, `a {b c}` has keys; a spec is written out once. */
 export async function jsonKeys(): Promise<string> {
   const commands = new Map<string, Keys>();
   for (const [command, document] of await jsonPrinted()) {
@@ -32,7 +32,7 @@ function gather(keys: Keys, value: unknown): void {
     }
 }
 
-/** Blocks already told, with the same name and keys, are not repeated. */
+/** Known blocks with the same keys are not repeated. */
 function keysText(keys: Keys, told: Map<string, string>): string {
   const one = ([name, { under, isList }]: [string, { readonly under: Keys; isList: boolean }]): string => {
     const head = `${name}${isList ? '[]' : ''}`;
@@ -45,6 +45,6 @@ function keysText(keys: Keys, told: Map<string, string>): string {
   return [...keys].map(one).join(' ');
 }
 
-/** At most 110 signs, later lines indented. */
+/** Later lines are indented. */
 const wrapped = (line: string): string[] =>
   line.match(/(?=\S).{1,108}(?=\s|$)/g)?.map((part, i) => (i === 0 ? part : `  ${part}`)) ?? [];

@@ -4,7 +4,7 @@ import { version } from '../../../src/cli/version.ts';
 import { cautions } from '../../../src/numbers/cautions.ts';
 import { run } from '../run-cli.ts';
 
-/** A term, such as an option, and its text. */
+/** Such as an option. */
 interface Item {
   readonly term: string;
   readonly text: string;
@@ -62,13 +62,13 @@ async function commandSection(name: string): Promise<string> {
 interface Parts {
   readonly usage: string;
   readonly about: string;
-  /** Lines under each heading that ends in a colon. */
+  /** By a heading that ends in a colon. */
   readonly lists: ReadonlyMap<string, readonly string[]>;
-  /** Paragraphs after the options. */
+  /** After the options. */
   readonly rest: readonly string[];
 }
 
-/** The help's paragraphs: usage, purpose, lists under headings, plain ones. */
+/** Usage, purpose, lists under headings, plain paragraphs. */
 function partsOf(help: string): Parts {
   const [usage = '', about = '', ...others] = help.trimEnd().split(/\n\n+/);
   const lists = new Map<string, readonly string[]>();
@@ -102,7 +102,7 @@ const plain = (text: string): string[] => ['.PP', escaped(text.replace(/\s+/g, '
 
 const verbatim = (lines: readonly string[]): string[] => ['.nf', ...lines.map(escaped), '.fi'];
 
-/** Keeps backslashes and minus signs; no line may begin with a control character. */
+/** No line may begin with a control character. */
 const escaped = (text: string): string =>
   text
     .replaceAll('\\', '\\e')

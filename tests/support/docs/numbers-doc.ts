@@ -6,10 +6,9 @@ import { learningNumbers } from '../../../src/numbers/learning-numbers.ts';
 import type { FixedNumber } from '../../../src/numbers/model-number.ts';
 import { modelNumbers } from '../../../src/numbers/numbers.ts';
 
-/** Only model numbers have a range. */
 type Listed = FixedNumber<string> & { readonly min?: number; readonly max?: number };
 
-/** Units not listed read as they are; chances and ratios have none. */
+/** Others read as they are; chances and ratios have none. */
 const units: Readonly<Record<string, string>> = {
   'in*k': ' in·k',
   'in/in': ' in/in',

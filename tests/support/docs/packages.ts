@@ -1,9 +1,9 @@
-/** Every package the project uses, why, and its license. */
+/** Every package, why it is used, and its license. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { repo } from '../run-cli.ts';
 
-/** Why a package is here; one not listed fails. */
+/** Why each is here; a package not listed fails. */
 const inProgram: Readonly<Record<string, string>> = {
   '@clack/core': 'questions on a terminal',
   '@jsquash/jpeg': 'photos as JPEG, in WebAssembly',
@@ -59,7 +59,7 @@ interface Manifest {
 
 const json = (file: string): unknown => JSON.parse(fs.readFileSync(path.join(repo, file), 'utf8'));
 
-/** In the program, then the others. @throws when reasons and packages differ */
+/** @throws when reasons and packages differ */
 export function packages(): string {
   const { dependencies, devDependencies } = json('package.json') as Manifest;
   const locked = (json('package-lock.json') as { packages: Readonly<Record<string, Locked>> }).packages;

@@ -1,8 +1,7 @@
-/** The folders of src/ from the ground up, from the tested table of rooms. */
+/** The folders of src/, from the tested table of rooms. */
 import { list } from '../../../src/pages/markdown.ts';
 import { rooms } from '../../project/rooms.ts';
 
-/** Why each is apart, and the packages only it may import. */
 export const roomLines = (): string =>
   list(
     Object.entries(rooms).map(

@@ -1,4 +1,4 @@
-/** docs/rules.md: a line for each rule, then what it says of its examples. */
+/** docs/rules.md: every rule, and what it says of its examples. */
 import { document, escaped, list } from '../../../src/pages/markdown.ts';
 import { mayRefuse } from '../../../src/words/about-rules.ts';
 import { judgementWords } from '../../../src/words/words.ts';
@@ -15,7 +15,7 @@ export const rulesDoc = (): string =>
     ),
   ]);
 
-/** Nothing where it is common trade practice. */
+/** Common trade practice needs none. */
 function basis({ evidence }: AnyRule): string {
   const text = evidence.map(evidenceText).join('; ');
   return text === 'settled practice' ? '' : ` From ${text}.`;
