@@ -1,17 +1,17 @@
 /** The landmark page, used as a person would. */
 import { createHash } from 'node:crypto';
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import type { PhotoFile } from '../../src/photo/pick/block.ts';
 import { pickPage } from '../../src/photo/pick/page.ts';
+import { newFolder } from '../support/folder.ts';
 import { run } from '../support/run-cli.ts';
 
 /** Gives the page's address. */
 export async function pageFor(bytes: Buffer, file: string): Promise<string> {
-  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'pick-'));
+  const folder = newFolder();
   fs.writeFileSync(path.join(folder, file), bytes);
   const { code, stderr } = await run(['photo', '--pick', file, '--out', 'page.html'], { cwd: folder });
   if (code !== 0) throw new Error(stderr);
@@ -27,7 +27,7 @@ export function pageClaiming(bytes: Buffer, photo: PhotoFile): string {
     script,
     hash: (text) => createHash('sha256').update(text).digest('base64'),
   });
-  const file = path.join(fs.mkdtempSync(path.join(os.tmpdir(), 'pick-')), 'page.html');
+  const file = path.join(newFolder(), 'page.html');
   fs.writeFileSync(file, page);
   return pathToFileURL(file).href;
 }

@@ -3,7 +3,6 @@
  * page.
  */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
@@ -12,6 +11,7 @@ import { describe, expect, test } from 'vitest';
 import { noBrowser } from './chromium.ts';
 import { useBrowser } from './opened.ts';
 import { long } from '../support/cases.ts';
+import { newFolder } from '../support/folder.ts';
 import { run } from '../support/run-cli.ts';
 
 const orders = 'examples/orders';
@@ -53,7 +53,7 @@ describe.skipIf(noBrowser)('papers as pages', () => {
 
   test.each(papers)('%s', async (_, args, onePage) => {
     const { stdout } = await run([...args, '--format', 'html', '--date', '2026-11-20'], { stdin: six });
-    const file = path.join(fs.mkdtempSync(path.join(os.tmpdir(), 'papers-')), 'paper.html');
+    const file = path.join(newFolder(), 'paper.html');
     fs.writeFileSync(file, stdout);
     const seen = await watch(pathToFileURL(file).href, { viewport: { width: 390, height: 844 } });
     for (const width of [390, 1200]) {

@@ -5,7 +5,7 @@ import { readSvg } from '../support/read-svg.ts';
 import { hold } from './target.ts';
 
 /** Only a fault of the program prints these. */
-const slips = ['NaN', 'Infinity', 'undefined', '[object Object]'];
+export const slips = ['NaN', 'Infinity', 'undefined', '[object Object]'];
 
 /** Steers a screen, or turns or hides letters; line feeds may stand. */
 export const steers =

@@ -5,7 +5,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { version } from '../../src/cli/version.ts';
 import { nodeSatisfies } from '../support/node-range.ts';
-import { repo } from '../support/run-cli.ts';
+import { repo, repoText } from '../support/run-cli.ts';
 import { importsOf, sourceFiles } from '../support/source-tree.ts';
 
 interface Manifest {
@@ -23,7 +23,7 @@ interface Locked {
   dev?: boolean;
 }
 
-const json = (file: string): unknown => JSON.parse(fs.readFileSync(path.join(repo, file), 'utf8'));
+const json = (file: string): unknown => JSON.parse(repoText(file));
 const manifest = json('package.json') as Manifest;
 const lock = json('package-lock.json') as { version: string; packages: Record<string, Locked> };
 
@@ -165,7 +165,7 @@ describe('dependencies', () => {
   });
 
   test('every one that the program uses is there, and its license goes with the bundle', () => {
-    const licenses = fs.readFileSync(path.join(repo, 'dist', 'licenses.txt'), 'utf8');
+    const licenses = repoText('dist/licenses.txt');
     for (const name of imported) {
       if (name in manifest.dependencies) continue;
       expect(manifest.devDependencies).toHaveProperty([name]);
@@ -175,11 +175,11 @@ describe('dependencies', () => {
   });
 
   test('what is compiled into the codecs of photos goes along with its licenses', () => {
-    const licenses = fs.readFileSync(path.join(repo, 'dist', 'licenses.txt'), 'utf8').replace(/\s+/g, ' ');
+    const licenses = repoText('dist/licenses.txt').replace(/\s+/g, ' ');
     expect(licenses).toContain('This software is based in part on the work of the Independent JPEG Group.');
     for (const name of ['jpeg', 'png']) {
       const own = `node_modules/@jsquash/${name}/codec/LICENSE.codec.md`;
-      expect(licenses).toContain(fs.readFileSync(path.join(repo, own), 'utf8').replace(/\s+/g, ' ').trim());
+      expect(licenses).toContain(repoText(own).replace(/\s+/g, ' ').trim());
     }
     // Compiled Rust contains the names of its crates, mozjpeg its own.
     const [png, jpeg] = ['png', 'jpeg-encoder'].map((name) =>
@@ -198,9 +198,7 @@ describe('dependencies', () => {
   });
 });
 
-const pages = ['README.md', 'DEVELOPERS.md'].map(
-  (file) => [file, fs.readFileSync(path.join(repo, file), 'utf8')] as const,
-);
+const pages = ['README.md', 'DEVELOPERS.md'].map((file) => [file, repoText(file)] as const);
 
 test.each(pages)('every script that %s names exists', (_, text) => {
   const named = [...text.matchAll(/npm run (?:-s )?([\w:-]+)/g)].map(([, name]) => name!);

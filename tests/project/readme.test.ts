@@ -3,8 +3,9 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { commandNames } from '../../src/cli/program.ts';
+import { update } from '../support/cases.ts';
 import { examplesIn, playground, Shell, type Example } from '../support/console.ts';
-import { rewrite, type Shown } from '../support/follow.ts';
+import { rewrite, tidy, type Shown } from '../support/follow.ts';
 import { repo } from '../support/run-cli.ts';
 
 const read = (file: string): string | undefined => {
@@ -54,12 +55,6 @@ function brokenLinks(file: string): string[] {
 test.each(documents)('$file links only to what is there', ({ file }) => {
   expect(brokenLinks(file)).toEqual([]);
 });
-
-/** Editors strip trailing blanks. */
-const tidy = (text: string): string => text.replace(/[ \t]+$/gm, '').trimEnd();
-
-/** Rewrites the outputs: read the difference before you commit. */
-const update = process.env['UPDATE_GOLDEN'] === '1';
 
 /** As much of the output as the document shows. */
 function shownOf(actual: string, { lines: [from, to], cut }: Example): string {

@@ -3,6 +3,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { commandNames } from '../../src/cli/program.ts';
+import { update } from '../support/cases.ts';
 import { follow, rewrite, type Shown } from '../support/follow.ts';
 import { commandsOf, recipesIn, toolsOf, type Recipe } from '../support/recipes.ts';
 import { repo } from '../support/run-cli.ts';
@@ -11,8 +12,6 @@ import { installed } from '../support/shells.ts';
 const file = path.join(repo, 'docs', 'scripts.md');
 const markdown = fs.readFileSync(file, 'utf8');
 const recipes = recipesIn(markdown);
-/** Rewrites the outputs: read the difference before you commit. */
-const update = process.env['UPDATE_GOLDEN'] === '1';
 
 /** A missing tool is named on standard error. */
 function possible(recipe: Recipe): boolean {

@@ -1,9 +1,8 @@
 /** House habits that neither the compiler nor the linter checks. */
 import fs from 'node:fs';
-import path from 'node:path';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
-import { repo } from '../support/run-cli.ts';
+import { repo, repoText } from '../support/run-cli.ts';
 import { filesBelow, sourceFiles, type SourceFile } from '../support/source-tree.ts';
 
 const linesOf = (text: string): number => text.replace(/\n$/, '').split('\n').length;
@@ -30,7 +29,7 @@ test('every source file opens with a sentence', () => {
 test('no file is longer than 300 lines, tests and scripts too', () => {
   const code = written.filter((file) => /\.(ts|cjs|mjs|js)$/.test(file) || file.startsWith('.ci/'));
   const long = code
-    .map((file) => ({ file, lines: linesOf(read(file)) }))
+    .map((file) => ({ file, lines: linesOf(repoText(file)) }))
     .filter(({ lines }) => lines > longest);
   expect(long).toEqual([]);
 });
@@ -40,14 +39,12 @@ test('half of the source files have 70 lines or fewer', () => {
   expect(sorted[Math.floor((sorted.length - 1) / 2)]).toBeLessThanOrEqual(usual);
 });
 
-const read = (file: string): string => fs.readFileSync(path.join(repo, file), 'utf8');
-
 /** In all written files but this one, which names the patterns. */
 const linesWith = (pattern: RegExp): string[] =>
   written
     .filter((file) => file !== 'tests/project/style.test.ts')
     .flatMap((file) =>
-      read(file)
+      repoText(file)
         .split('\n')
         .flatMap((line, i) => (pattern.test(line) ? [`${file}:${i + 1}: ${line.trim().slice(0, 100)}`] : [])),
     );
@@ -80,7 +77,7 @@ const starters = [
 
 test('programs are started in few places, so that no output depends on today', () => {
   const found = written.filter(
-    (file) => /^tests\/.*\.[cm]?[jt]s$/.test(file) && /['"](?:node:)?child_process['"]/.test(read(file)),
+    (file) => /^tests\/.*\.[cm]?[jt]s$/.test(file) && /['"](?:node:)?child_process['"]/.test(repoText(file)),
   );
   expect(found.sort(), 'start, launch or surroundings of tests/support/start.ts are on a fixed day').toEqual(
     starters,

@@ -1,10 +1,6 @@
 /** Many invented orders in a folder, and a disk that fills up. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
-
-/** The caller removes it. */
-export const newFolder = (): string => fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-backlog-'));
 
 /** Heights and riggings differ, so rows do. */
 export function orderText(i: number): string {

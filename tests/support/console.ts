@@ -1,7 +1,7 @@
 /** Finds console examples in documents and runs them like a shell. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
+import { newFolder } from './folder.ts';
 import { run, repo } from './run-cli.ts';
 import { wordsOf } from './words-of.ts';
 
@@ -41,7 +41,7 @@ export function examplesIn(markdown: string): Example[] {
 
 /** A copy of the examples, to change; the caller removes it. */
 export function playground(): string {
-  const dir = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-console-'));
+  const dir = newFolder();
   for (const name of ['examples', 'docs']) {
     fs.cpSync(path.join(repo, name), path.join(dir, name), { recursive: true });
   }

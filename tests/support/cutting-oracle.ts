@@ -1,6 +1,6 @@
 /** The cutting problem as an integer program for HiGHS, independent of our methods. */
-import loadHighs from 'highs';
 import type { CuttingTask } from '../../src/work/cutting/types.ts';
+import { optimum } from './highs.ts';
 
 interface Spool {
   readonly lot: string;
@@ -15,9 +15,6 @@ export interface Least {
   readonly opened: number;
   readonly waste: number;
 }
-
-// Its types describe the CommonJS build, whose loader is `default`.
-const highs = await (loadHighs as unknown as typeof loadHighs.default)();
 
 /** Optimizes one objective after another. */
 export function leastOf({ cuts, onHand, buyable, usable }: CuttingTask): Least {
@@ -52,14 +49,13 @@ export function leastOf({ cuts, onHand, buyable, usable }: CuttingTask): Least {
   const fixed: string[] = [];
   const stage = (name: keyof typeof terms): number => {
     if (terms[name].length === 0) return 0;
-    const text = [
-      `Minimize\n obj: ${terms[name].join(' + ')}\nSubject To`,
-      ...[...rows, ...fixed].map((row, i) => ` c${i}: ${row}`),
-      `Binary\n ${binaries.join(' ')}\nEnd`,
-    ].join('\n');
-    const solved = highs.solve(text, { mip_rel_gap: 0, mip_abs_gap: 0.5 });
-    if (solved.Status !== 'Optimal') throw new Error(`HiGHS says ${solved.Status}`);
-    const value = Math.round(solved.ObjectiveValue);
+    const value = optimum(
+      [
+        `Minimize\n obj: ${terms[name].join(' + ')}\nSubject To`,
+        ...[...rows, ...fixed].map((row, i) => ` c${i}: ${row}`),
+        `Binary\n ${binaries.join(' ')}\nEnd`,
+      ].join('\n'),
+    );
     fixed.push(`${terms[name].join(' + ')} <= ${value}`);
     return value;
   };

@@ -3,7 +3,8 @@ import fs from 'node:fs';
 import { playground } from './console.ts';
 import { save, typed, type Recipe } from './recipes.ts';
 
-const tidy = (text: string): string => text.replace(/[ \t\r]+$/gm, '').trimEnd();
+/** Editors strip trailing blanks. */
+export const tidy = (text: string): string => text.replace(/[ \t\r]+$/gm, '').trimEnd();
 
 export interface Shown {
   readonly lines: readonly [number, number];

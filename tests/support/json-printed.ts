@@ -1,7 +1,7 @@
 /** JSON of every command on the examples, with every name. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
+import { newFolder } from './folder.ts';
 import { run } from './run-cli.ts';
 
 const orders = 'examples/orders';
@@ -56,7 +56,7 @@ let printed: Promise<Documents> | undefined;
 export const jsonPrinted = (): Promise<Documents> => (printed ??= printAll());
 
 async function printAll(): Promise<Documents> {
-  const home = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-names-'));
+  const home = newFolder();
   try {
     const learned = path.join(home, 'shop.yaml');
     await run(['learn', 'examples/outcomes.csv', '--shop', 'examples/shop.yaml', '--write', learned]);

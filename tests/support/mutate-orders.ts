@@ -1,11 +1,11 @@
 /** Damages an order file as hands, editors, mail programs and attackers do. */
 import type { Random } from '../../src/math/random.ts';
+import { pick } from './draw.ts';
 
 /** `other` is a file to borrow from. */
 type Damage = (text: string, chance: Random, other: string) => string;
 
 const below = (chance: Random, count: number): number => Math.floor(chance.uniform() * count);
-const pick = <T>(chance: Random, list: readonly T[]): T => list[below(chance, list.length)] as T;
 
 const replaceOne =
   (pattern: RegExp, by: (match: string, chance: Random) => string): Damage =>

@@ -6,6 +6,7 @@ import { heightAt, solveEllipse } from '../../src/math/ellipse.ts';
 import type { Random } from '../../src/math/random.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Photo, Reference } from '../../src/order/photo-types.ts';
+import type { Order } from '../../src/order/types.ts';
 import type { PhotoResult } from '../../src/words/types.ts';
 import {
   cameraAt,
@@ -17,6 +18,7 @@ import {
   type Subject,
   type Vector,
 } from './camera.ts';
+import { orderOf, rigging } from './orders.ts';
 
 /** The example order's photo. */
 export const demoPhoto: Photo = {
@@ -34,6 +36,10 @@ export const demoPhoto: Photo = {
   cantle: demo.clicks.cantle,
   cameraDistance: 144,
 };
+
+/** An order with that photo. */
+export const photographed = (change: Parameters<typeof orderOf>[0] = {}): Order =>
+  orderOf({ photo: demoPhoto, saddle: { rigging: rigging('7/8') }, ...change });
 
 export interface Drawn {
   readonly photo: Photo;

@@ -10,6 +10,7 @@ import type { CaseFacts } from '../../src/rules/rule.ts';
 import { layersOn } from '../../src/cinch/buckles.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { styleIds } from '../../src/cinch/styles.ts';
+import { pick } from './draw.ts';
 
 export interface Case {
   readonly facts: CaseFacts;
@@ -101,10 +102,6 @@ function randomOrder(random: Random, index: number): Order {
 }
 
 const between = (random: Random, low: number, high: number): number => low + (high - low) * random.uniform();
-
-function pick<const T>(random: Random, from: readonly T[]): T {
-  return from[Math.floor(random.uniform() * from.length)] as T;
-}
 
 /** Average spine to ring, and ring setback on 12 in bars [common practice, no source]. */
 const usual = {

@@ -1,4 +1,5 @@
 /** Runs the program in the test's process, on streams of strings and a real directory. */
+import fs from 'node:fs';
 import path from 'node:path';
 import { makeFolder, standsAt, readUpTo, replaceFile } from '../../src/cli/files.ts';
 import type { CliIo } from '../../src/cli/io.ts';
@@ -26,6 +27,9 @@ export interface Ran {
 export const today = '2026-11-20';
 
 export const repo = new URL('../..', import.meta.url).pathname;
+
+/** A file of the repository. */
+export const repoText = (file: string): string => fs.readFileSync(path.join(repo, file), 'utf8');
 
 export async function run(args: readonly string[], machine: Machine = {}): Promise<Ran> {
   let stdout = '';

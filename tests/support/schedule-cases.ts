@@ -1,8 +1,8 @@
 /** Small schedules, and the fewest late jobs by trying all and by HiGHS. */
 import fc from 'fast-check';
-import loadHighs from 'highs';
 import type { Job, ScheduleTask } from '../../src/work/schedule/types.ts';
 import { dayNumber, dayOf } from '../../src/units/days.ts';
+import { optimum } from './highs.ts';
 
 export const start = '2026-11-30';
 const everyDay = { weekdays: [1, 2, 3, 4, 5, 6, 7], holidays: [] };
@@ -78,9 +78,6 @@ export function fewestLate(
   return fewest;
 }
 
-// Its types describe the CommonJS build, whose loader is `default`.
-const highs = await (loadHighs as unknown as typeof loadHighs.default)();
-
 /** An integer program: a bench's jobs on time fit into the days until each due day. */
 export function fewestLateByHighs(jobs: readonly Sketch[], benches: readonly number[]): number {
   const name = (job: number, bench: number): string => `x${job}_${bench}`;
@@ -99,7 +96,5 @@ export function fewestLateByHighs(jobs: readonly Sketch[], benches: readonly num
     ...rows.map((row, i) => ` c${i}: ${row}`),
     `Binary\n ${names.join(' ')}\nEnd`,
   ].join('\n');
-  const solved = highs.solve(text, { mip_rel_gap: 0, mip_abs_gap: 0.5 });
-  if (solved.Status !== 'Optimal') throw new Error(`HiGHS says ${solved.Status}`);
-  return jobs.length - Math.round(solved.ObjectiveValue);
+  return jobs.length - optimum(text);
 }

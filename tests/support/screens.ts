@@ -6,6 +6,7 @@ import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
 import { screenOf } from '../../src/pages/sheet-screen.ts';
 import { tableLines } from '../../src/pages/sheet-table.ts';
 import { unreadSheet, type Sheet } from '../../src/pages/sheet.ts';
+import { columns } from '../../src/units/width.ts';
 import { sizeSheet } from '../../src/views/size-sheet.ts';
 import type { ReportOptions } from '../../src/pages/page.ts';
 import type { CheckResult, SizeResult } from '../../src/words/types.ts';
@@ -39,3 +40,8 @@ export const checkMarkdown = (results: readonly CheckResult[], options: Some): s
   sheetsMarkdown(checks(results, options));
 export const askScreen = (results: readonly AskedOrder[], options: Some): string =>
   sheetText(askSheets(results, options.units), options);
+
+export const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
+
+/** Columns of the widest line. */
+export const widest = (text: string): number => Math.max(...text.split('\n').map(columns));

@@ -5,6 +5,7 @@ import type { Horse, Order, Saddle, Shop } from '../../src/order/types.ts';
 import type { ReportOptions } from '../../src/pages/page.ts';
 import type { CheckResult, SizeResult } from '../../src/words/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { sizeScreen } from '../support/screens.ts';
 
 export const plainOptions: ReportOptions = {
   units: 'in',
@@ -14,6 +15,9 @@ export const plainOptions: ReportOptions = {
   why: false,
   all: false,
 };
+
+export const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): string =>
+  sizeScreen([result], { ...plainOptions, ...change });
 
 type Change = Partial<Omit<Order, 'horse' | 'saddle'>> & { horse?: Partial<Horse>; saddle?: Partial<Saddle> };
 

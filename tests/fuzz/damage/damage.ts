@@ -1,6 +1,6 @@
 /** Damages a file's values, writing or bytes. */
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import { mutate } from '../../support/mutate-orders.ts';
 import { changed, documentsOf, type Lexicon } from './tree.ts';
 import { written } from './write.ts';

@@ -1,6 +1,6 @@
 /** Texts in place of a value: too large, no numbers, other alphabets, commands. */
 import type { Random } from '../../../src/math/random.ts';
-import { pick, whole } from '../../support/backlog/draw.ts';
+import { pick, whole } from '../../support/draw.ts';
 import { escapes, formulas, markup, signs } from '../../unit/report-payloads.ts';
 
 const numbers = [

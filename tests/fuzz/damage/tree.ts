@@ -1,7 +1,7 @@
 /** Damages what a file says: values swapped, of another kind, missing, doubled, too deep. */
 import { parseAllDocuments } from 'yaml';
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import { misspelled, strangeText } from './texts.ts';
 
 /** Every leaf a text. */
@@ -59,22 +59,22 @@ function seatsIn(said: Said, seats: Seat[] = []): Seat[] {
 /** Values seen under each key, and its allowed words. */
 export type Lexicon = ReadonlyMap<string, readonly Said[]>;
 
-/** Values of good files by key, with the words and key names of JSON Schemas. */
-export function lexiconOf(files: readonly Said[], schemas: readonly object[]): Lexicon {
+/** Values of good files by key, with the words and key names of their JSON Schema. */
+export function lexiconOf(files: readonly Buffer[], schema: object): Lexicon {
   const all = new Map<string, Said[]>();
   const add = (key: string, value: Said): void => {
     all.set(key, [...(all.get(key) ?? []), value]);
   };
-  for (const file of files)
-    for (const seat of seatsIn(file)) if (!Array.isArray(seat.around)) add(seat.key, at(seat));
-  const walk = (schema: unknown): void => {
-    if (typeof schema !== 'object' || schema === null) return;
-    const { properties = {} } = schema as { properties?: Record<string, { enum?: string[] }> };
+  for (const said of files.flatMap((file) => documentsOf(file.toString('utf8'))))
+    for (const seat of seatsIn(said)) if (!Array.isArray(seat.around)) add(seat.key, at(seat));
+  const walk = (part: unknown): void => {
+    if (typeof part !== 'object' || part === null) return;
+    const { properties = {} } = part as { properties?: Record<string, { enum?: string[] }> };
     for (const [key, each] of Object.entries(properties))
       for (const word of each.enum ?? ['']) add(key, word);
-    for (const each of Object.values(schema)) walk(each);
+    for (const each of Object.values(part)) walk(each);
   };
-  for (const schema of schemas) walk(schema);
+  walk(schema);
   return all;
 }
 

@@ -1,6 +1,6 @@
 /** Writes as people and programs do: blocks, braces, JSON, quotes, remarks, aliases, CRLF. */
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import type { Said } from './tree.ts';
 
 interface Pen {

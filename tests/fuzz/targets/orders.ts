@@ -2,9 +2,9 @@
 import { textOf } from '../../../src/cli/text-file.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
 import { readOrders } from '../../../src/order/read-orders.ts';
-import { pick } from '../../support/backlog/draw.ts';
+import { pick } from '../../support/draw.ts';
 import { damaged } from '../damage/damage.ts';
-import { documentsOf, lexiconOf } from '../damage/tree.ts';
+import { lexiconOf } from '../damage/tree.ts';
 import { holdProblems } from '../hold-problems.ts';
 import { steers } from '../hold-output.ts';
 import { kept, orderSeeds } from '../seeds.ts';
@@ -100,10 +100,7 @@ const printers = 2;
 
 export function ordersTarget(): Target {
   const seeds = orderSeeds();
-  const lexicon = lexiconOf(
-    seeds.flatMap((bytes) => documentsOf(bytes.toString('utf8'))),
-    [orderJsonSchema()],
-  );
+  const lexicon = lexiconOf(seeds, orderJsonSchema());
   return {
     name: 'orders',
     file,

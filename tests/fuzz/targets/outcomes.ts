@@ -3,10 +3,10 @@ import { textOf } from '../../../src/cli/text-file.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
 import { readOutcomes } from '../../../src/order/read-outcomes.ts';
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import { damaged, damagedBytes } from '../damage/damage.ts';
 import { misspelled, strangeText } from '../damage/texts.ts';
-import { documentsOf, lexiconOf } from '../damage/tree.ts';
+import { lexiconOf } from '../damage/tree.ts';
 import { holdProblems } from '../hold-problems.ts';
 import { kept, outcomeSeeds } from '../seeds.ts';
 import type { Standing, Target } from '../target.ts';
@@ -54,10 +54,7 @@ const target = (kind: Kind, more: Pick<Target, 'seeds' | 'change'>): Target => (
 
 export function outcomesTarget(): Target {
   const seeds = outcomeSeeds();
-  const lexicon = lexiconOf(
-    seeds.flatMap((bytes) => documentsOf(bytes.toString('utf8'))),
-    [orderJsonSchema()],
-  );
+  const lexicon = lexiconOf(seeds, orderJsonSchema());
   return target('yaml', { seeds, change: (parents, chance) => damaged(parents, chance, lexicon) });
 }
 

@@ -1,7 +1,7 @@
 /** JPEG and PNG from parts that may be missing, doubled, mis-sized or damaged; and Exif. */
 import { pictureLimits, pictureOf } from '../../../src/photo/pixels/picture.ts';
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import { damagedBytes } from '../damage/damage.ts';
 import { steers } from '../hold-output.ts';
 import { kept } from '../seeds.ts';

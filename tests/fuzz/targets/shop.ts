@@ -3,9 +3,9 @@ import { textOf } from '../../../src/cli/text-file.ts';
 import { shopJsonSchema } from '../../../src/order/json-schema.ts';
 import { readShop } from '../../../src/order/read-shop.ts';
 import { modelNumbers } from '../../../src/numbers/numbers.ts';
-import { happens, pick } from '../../support/backlog/draw.ts';
+import { happens, pick } from '../../support/draw.ts';
 import { damaged } from '../damage/damage.ts';
-import { documentsOf, lexiconOf } from '../damage/tree.ts';
+import { lexiconOf } from '../damage/tree.ts';
 import { holdProblems } from '../hold-problems.ts';
 import { kept, shopSeeds } from '../seeds.ts';
 import { hold, type Standing, type Target } from '../target.ts';
@@ -53,10 +53,7 @@ export function shopTarget(): Target {
     '17-colors',
     '25-photo',
   ].map((name) => kept(`examples/orders/${name}.yaml`));
-  const lexicon = lexiconOf(
-    seeds.flatMap((bytes) => documentsOf(bytes.toString('utf8'))),
-    [shopJsonSchema()],
-  );
+  const lexicon = lexiconOf(seeds, shopJsonSchema());
   return {
     name: 'shop',
     file,

@@ -3,7 +3,7 @@ import type { Command, Option } from 'commander';
 import type { WordReader } from '../../../src/cli/options.ts';
 import { buildProgram, commandNames } from '../../../src/cli/program.ts';
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import { misspelled, strangeText } from '../damage/texts.ts';
 import { kept } from '../seeds.ts';
 import type { Target } from '../target.ts';

@@ -1,6 +1,6 @@
 /** Invented orders, one a file, a thousand files a folder. */
 import { seededRandom } from '../../../src/math/random.ts';
-import { happens } from './draw.ts';
+import { happens } from '../draw.ts';
 import { faulty } from './faults.ts';
 import { orderText } from './order.ts';
 

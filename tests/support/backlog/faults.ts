@@ -1,6 +1,6 @@
 /** Seeded slips that make an order one that must not be read. */
 import type { Random } from '../../../src/math/random.ts';
-import { whole } from './draw.ts';
+import { whole } from '../draw.ts';
 
 /** Nothing where the order has no place for it. */
 export type Fault = (text: string) => string | undefined;

@@ -2,7 +2,7 @@
 import type { Random } from '../../../src/math/random.ts';
 import type { BarrelWord, Kind, Trouble, Use, Withers } from '../../../src/order/types.ts';
 import { draftGirthRatio, heightGirthFit } from '../../../src/numbers/girth-fit.ts';
-import { around, byShare, happens, pick, type Spread } from './draw.ts';
+import { around, byShare, happens, pick, type Spread } from '../draw.ts';
 
 /** The truth, in inches; what the order says comes later. */
 export interface DrawnHorse {

@@ -1,6 +1,6 @@
 /** An invented order of about sixty lines, by seed and number. */
 import { seededRandom, type Random } from '../../../src/math/random.ts';
-import { around, byShare, happens, maybe, pick, whole } from './draw.ts';
+import { around, byShare, happens, maybe, pick, whole } from '../draw.ts';
 import { drawHorse, type DrawnHorse } from './horse.ts';
 import { drawCinch, drawSaddle, type DrawnCinch, type DrawnSaddle } from './saddle.ts';
 import {

@@ -1,7 +1,7 @@
 /** Random saddles and cinches that a horse could have. */
 import type { Random } from '../../../src/math/random.ts';
 import type { RiggingStyle, Style } from '../../../src/order/types.ts';
-import { around, byShare, happens, pick, type Spread } from './draw.ts';
+import { around, byShare, happens, pick, type Spread } from '../draw.ts';
 import type { DrawnHorse } from './horse.ts';
 
 /** The true saddle, inches. */

@@ -2,7 +2,7 @@
 import type { Random } from '../../../src/math/random.ts';
 import { formatHands } from '../../../src/units/hands.ts';
 import { formatLength } from '../../../src/units/print.ts';
-import { happens, pick } from './draw.ts';
+import { happens, pick } from '../draw.ts';
 import { asides } from './words.ts';
 
 export type Habit = 'inches' | 'centimeters' | 'mixed';

@@ -1,9 +1,7 @@
 /** Files that `npm run generate` writes and tests/project/docs-fresh.test.ts compares. */
-import fs from 'node:fs';
-import path from 'node:path';
 import { format } from 'prettier';
 import { defaultShopSource } from '../generate-shop.ts';
-import { repo, run } from '../run-cli.ts';
+import { repoText, run } from '../run-cli.ts';
 import { filled } from './blocks.ts';
 import { filesDoc } from './files-doc.ts';
 import { manPage } from './man-page.ts';
@@ -29,8 +27,7 @@ const style = { singleQuote: true, printWidth: 110 };
 /** Written by hand, except its blocks. */
 const page = (file: string): Generated => ({
   file,
-  text: async () =>
-    format(await filled(fs.readFileSync(path.join(repo, file), 'utf8')), { ...style, parser: 'markdown' }),
+  text: async () => format(await filled(repoText(file)), { ...style, parser: 'markdown' }),
 });
 
 const picture = (name: string, args: readonly string[]): Generated => ({
@@ -42,7 +39,7 @@ const picture = (name: string, args: readonly string[]): Generated => ({
 export const generated: readonly Generated[] = [
   {
     file: 'src/cinch/default-shop.ts',
-    text: () => defaultShopSource(fs.readFileSync(path.join(repo, 'examples', 'shop.yaml'), 'utf8')),
+    text: () => defaultShopSource(repoText('examples/shop.yaml')),
   },
   doc('rules', 'src/rules', rulesDoc),
   doc('sources', 'src/numbers', sourcesDoc),

@@ -1,7 +1,5 @@
 /** Every package, why it is used, and its license. */
-import fs from 'node:fs';
-import path from 'node:path';
-import { repo } from '../run-cli.ts';
+import { repoText } from '../run-cli.ts';
 
 /** Why each is here; a package not listed fails. */
 const inProgram: Readonly<Record<string, string>> = {
@@ -57,7 +55,7 @@ interface Manifest {
   readonly devDependencies: Readonly<Record<string, string>>;
 }
 
-const json = (file: string): unknown => JSON.parse(fs.readFileSync(path.join(repo, file), 'utf8'));
+const json = (file: string): unknown => JSON.parse(repoText(file));
 
 /** @throws when reasons and packages differ */
 export function packages(): string {

@@ -1,5 +1,5 @@
 /** Seeded draws. */
-import type { Random } from '../../../src/math/random.ts';
+import type { Random } from '../../src/math/random.ts';
 
 /** All equally likely. */
 export function pick<const T>(random: Random, from: readonly T[]): T {
