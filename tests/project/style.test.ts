@@ -68,8 +68,7 @@ const starters = [
   'tests/fuzz/main.ts', // itself
   'tests/project/package.test.ts', // npm
   'tests/project/scripts-doc.test.ts', // Python
-  'tests/support/recipes.ts',
-  'tests/support/shells.ts', // no program of ours
+  'tests/support/shells.ts', // ours only with surroundings
   'tests/support/start.ts',
   'tests/support/terminal.ts',
   'tests/unit/machine-faults.test.ts',

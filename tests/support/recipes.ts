@@ -1,7 +1,7 @@
 /** Recipes of docs/scripts.md: files to save and commands for a real shell. */
-import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
+import { said } from './shells.ts';
 import { surroundings } from './start.ts';
 
 export interface FileStep {
@@ -77,15 +77,7 @@ export const commandsOf = ({ steps }: Recipe): string[] => [
 
 /** Both streams, from the built program. */
 export function typed(command: string, cwd: string): string {
-  const { stdout, error } = spawnSync('sh', ['-c', `exec 2>&1; ${command}`], {
-    cwd,
-    encoding: 'utf8',
-    input: '',
-    timeout: 100_000,
-    env: surroundings({ HOME: cwd, LC_ALL: 'C.UTF-8' }),
-  });
-  if (error !== undefined) throw error;
-  return stdout;
+  return said('sh', ['-c', `exec 2>&1; ${command}`], { cwd, env: surroundings() }).stdout;
 }
 
 export function save({ name, text }: FileStep, cwd: string): void {

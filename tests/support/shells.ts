@@ -31,7 +31,7 @@ export function said(
     cwd,
     input: stdin,
     encoding: 'utf8',
-    timeout: 50_000,
+    timeout: 100_000,
     env: { PATH: process.env['PATH'], HOME: cwd, LC_ALL: 'C.UTF-8', ...env },
   });
   if (error !== undefined) throw error;

@@ -1,12 +1,12 @@
 /** The shop file at the door, the shop that ships, and the copy of it that is compiled in. */
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { defaultModel } from '../../src/numbers/numbers.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { problemLine, shopIn as shop, shopProblems } from '../support/door.ts';
 import { defaultShopSource } from '../support/generate-shop.ts';
+import { repoText } from '../support/run-cli.ts';
 
-const example = readFileSync(new URL('../../examples/shop.yaml', import.meta.url), 'utf8');
+const example = repoText('examples/shop.yaml');
 const told = (text: string): string[] => shopProblems(text).map(problemLine);
 
 const small = `shop: Test
@@ -22,7 +22,7 @@ cord:
 
 describe('the shop that ships', () => {
   test('is compiled in, fresh: run `npm run generate` when this fails', async () => {
-    const source = readFileSync(new URL('../../src/cinch/default-shop.ts', import.meta.url), 'utf8');
+    const source = repoText('src/cinch/default-shop.ts');
     expect(source).toBe(await defaultShopSource(example));
     expect(defaultShop).toEqual(shop(example));
   });
