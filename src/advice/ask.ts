@@ -147,7 +147,7 @@ function drawn(question: Question, scene: Before, { strata, seed }: Drawing): Ef
   const { order, model, shop: usual } = scene.advice.facts;
   const asked = askedOf(question.unknowns(scene.advice.facts), { order, model });
   const taken = question.weighed === true ? asked.believedModel : asked.readModel;
-  const shop = taken === usual.model ? usual : { ...usual, model: taken };
+  const shop = { ...usual, model: taken };
   const random = seededRandom(seed, questionNames.indexOf(question.name));
   const outcomes: Effect[] = [];
   for (let i = 0; i < 2 * strata; i++) {

@@ -33,7 +33,7 @@ export interface Interview {
   readonly terminal: () => Terminal;
 }
 
-const MOST = 2;
+const PROBLEMS_AT_ONCE = 2;
 const asked = 'cinchwright new';
 
 /** Errors: the file cannot be written. */
@@ -100,7 +100,7 @@ class Talk {
         below: lines(await this.#soFar()),
         check: (line) => {
           const found = answer(this.#told, id, { line, buckles });
-          if (!found.ok) return lines(found.problems.slice(0, MOST).map(faultText).join(' '));
+          if (!found.ok) return lines(found.problems.slice(0, PROBLEMS_AT_ONCE).map(faultText).join(' '));
           next = found;
           return undefined;
         },

@@ -1,28 +1,28 @@
-/** Groups equal pieces and equal spools, so the search counts them instead of telling them apart. */
+/** Groups equal pieces and equal spools, so the search counts them. */
 import { pick } from '../../units/pick.ts';
 import type { Material } from './material.ts';
 import type { Origin } from './types.ts';
 
-/** Pieces of one length, and of one order if that order has several. */
+/** Pieces of one length, and order if it has several. */
 export interface Group {
   readonly length: number;
-  /** Batch of an order with several pieces, else -1 (pieces are interchangeable). */
+  /** -1 for orders of one piece. */
   readonly batch: number;
   readonly pieces: readonly number[];
 }
 
-/** Spools of one origin and length, and of one lot where lots matter. */
+/** Spools of one origin, length and, where it matters, lot. */
 export interface Stock {
   readonly origin: Origin;
   readonly length: number;
-  /** Most length any set of pieces can take from it. */
+  /** Most length any pieces take of it. */
   readonly fill: number;
   readonly lot: number;
-  /** Indexes in `Material.kinds`, one per spool. */
+  /** One per spool. */
   readonly kinds: readonly number[];
 }
 
-/** How one spool is cut: pieces per group, and what is left. */
+/** How one spool is cut. */
 export interface Filling {
   readonly stock: number;
   readonly counts: readonly (readonly [group: number, count: number])[];

@@ -1,12 +1,9 @@
-/** A layout in progress: which pieces come from which spools, and its cost. */
+/** Which pieces come from which spools, and what it costs. */
 import { pick } from '../../units/pick.ts';
 import type { Material } from './material.ts';
 
-/** One physical spool that is cut. */
 export interface Spool {
-  /** Index in `Material.kinds`. */
   readonly kind: number;
-  /** Indexes in `Material.pieces`. */
   pieces: number[];
   free: number;
 }

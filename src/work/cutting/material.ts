@@ -1,9 +1,9 @@
-/** The cord of one color and ply: pieces, orders and spools, sorted so that input order does not matter. */
+/** The cord of one color and ply, sorted so that input order changes nothing. */
 import { byText } from '../../units/by-text.ts';
 import { pick } from '../../units/pick.ts';
 import type { CuttingTask, Eighths, Origin, Piece } from './types.ts';
 
-/** All pieces of one order; they must come from one dye lot. */
+/** One order: all from one dye lot, or short. */
 export interface Batch {
   readonly order: string;
   /** Indexes in `Material.pieces`. */
@@ -15,10 +15,10 @@ export interface Kind {
   readonly id: string;
   readonly origin: Origin;
   readonly lot: string;
-  /** Lots of one material, numbered from 0. */
+  /** From 0. */
   readonly lotNumber: number;
   readonly length: Eighths;
-  /** Infinity when there is no limit to buying. */
+  /** Infinity where we can buy any number. */
   readonly count: number;
 }
 
@@ -26,7 +26,6 @@ export interface Material {
   readonly color: string;
   readonly ply: number;
   readonly pieces: readonly Piece[];
-  /** Batch of each piece. */
   readonly batchOf: readonly number[];
   readonly batches: readonly Batch[];
   /** Remnants, shelf, bought; each longest first. */
@@ -35,12 +34,12 @@ export interface Material {
   readonly usable: Eighths;
 }
 
-/** Lot name of everything bought. */
+/** Lot of all we buy. */
 export const newLot = 'new';
 
 const key = ({ color, ply }: { color: string; ply: number }): string => `${color}\n${ply}`;
 
-/** Splits a task by color and ply, and sorts it. */
+/** One for each color and ply. */
 export function materialsOf(task: CuttingTask): Material[] {
   const named = new Map(task.cuts.map((cut) => [key(cut), { color: cut.color, ply: cut.ply }]));
   return [...named.values()]
@@ -79,7 +78,7 @@ function kindsOf({ onHand, buyable }: CuttingTask, own: Own): Kind[] {
   const there = buyable
     .filter((putUp) => own(putUp) && putUp.count !== 0)
     .map((putUp) => ({ ...putUp, count: putUp.count ?? Infinity, lot: newLot, origin: 'bought' as const }));
-  // A shelf lot that happens to be called "new" must differ from the bought lot.
+  // A shelf lot may be called "new" too.
   const lotName = ({ origin, lot }: { origin: Origin; lot: string }): string =>
     origin === 'bought' ? 'b' : `h${lot}`;
   const all = [...here, ...there];
@@ -96,7 +95,7 @@ function kindsOf({ onHand, buyable }: CuttingTask, own: Own): Kind[] {
     .sort((a, b) => rank[a.origin] - rank[b.origin] || b.length - a.length || byText(a.id, b.id));
 }
 
-/** Total length of a batch. */
+/** Cord of a batch. */
 export function totalOf(material: Material, batch: number): number {
   return pick(material.batches, batch).pieces.reduce(
     (sum, piece) => sum + pick(material.pieces, piece).length,

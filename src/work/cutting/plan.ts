@@ -1,20 +1,20 @@
-/** The cutting plan: which piece comes from which spool, what is left, what to buy, and whether it is proven best. */
-import { pick } from '../../units/pick.ts';
-import { coverBounds, fillsOf } from './cover.ts';
+/** The cutting plan: which piece comes from which spool, and whether a better plan can be. */
+import { firstFrom, pick } from '../../units/pick.ts';
+import { ByLot } from './by-lot.ts';
+import { fillsOf } from './cover.ts';
 import { costOf, type Cost, type Layout } from './layout.ts';
 import { materialsOf, totalOf, type Material } from './material.ts';
-import { Search } from './search.ts';
 import { firstLayout } from './start.ts';
 import { checkTask } from './task.ts';
 import type { CutPutUp, CuttingPlan, CuttingTask, MaterialPlan, ShortOrder } from './types.ts';
 
-/** Default step limit, about a second of work. */
+/** About a second of work at most. */
 const usualSteps = 10_000_000;
 
 /**
- * Plans all cuts. A piece is one unbroken length; all pieces of one order, color and ply come from one dye lot, or none is cut. In this
- * order it minimizes pieces short, spools bought, shelf spools opened, and waste; remnants are free. Input order and clock do not matter.
- * @throws RangeError on a length or count that is not whole, or an id used twice
+ * Plans all cuts: fewest pieces short, then spools bought, then shelf spools opened, then least waste; remnants are free. Pieces of one
+ * order, color and ply come from one dye lot, or none is cut. Input order and clock change nothing.
+ * @throws RangeError as `checkTask`
  */
 export function planCuts(task: CuttingTask): CuttingPlan {
   checkTask(task);
@@ -39,34 +39,34 @@ export function planCuts(task: CuttingTask): CuttingPlan {
 /** Whether every piece can be cut; false also when the steps run out. */
 export function allCut(task: CuttingTask, steps: number): boolean {
   return materialsOf(task).every((material) => {
-    const fills = fillsOf(material);
-    const none = { short: 0, bought: Infinity, opened: Infinity, waste: Infinity };
-    if (coverBounds(material, fills, none).short > 0) return false;
-    if (firstLayout(material, 0).short.length === 0) return true;
-    return typeof new Search(material, fills).within(none, steps) === 'object';
+    const search = new ByLot(material, fillsOf(material));
+    const none = { ...noLimits, short: 0 };
+    if (search.hopeless(none)) return false;
+    return firstLayout(material, 0).short.length === 0 || typeof search.within(none, steps) === 'object';
   });
 }
 
-/** A layout, and a lower bound for each of its costs. */
+const noLimits: Cost = { short: Infinity, bought: Infinity, opened: Infinity, waste: Infinity };
+
 interface Work {
   readonly layout: Layout;
   readonly bounds: Cost;
   readonly used: number;
 }
 
-/** Improves the first layout one cost at a time: tries the lower bound, then one less than found. */
+/** Improves cost by cost: tries the bound, then one less than found. */
 function planOf(material: Material, steps: number): Work {
-  const fills = fillsOf(material);
-  const search = new Search(material, fills);
-  const all = { short: material.pieces.length, bought: material.pieces.length };
-  let layout = firstLayout(material, coverBounds(material, fills, all).short);
-  let limits: Cost = { short: Infinity, bought: Infinity, opened: Infinity, waste: Infinity };
+  const search = new ByLot(material, fillsOf(material));
+  let limits = noLimits;
+  const least = (part: keyof Cost): number =>
+    firstFrom(material.pieces.length, (value) => !search.hopeless({ ...limits, [part]: value }));
+  let layout = firstLayout(material, least('short'));
   const bounds = { short: 0, bought: 0, opened: 0, waste: 0 };
   let left = steps;
   for (const part of ['short', 'bought', 'opened', 'waste'] as const) {
     const value = (): number => costOf(material, layout)[part];
-    // Bounds between zero and some waste are not worth computing.
-    if (part !== 'waste') bounds[part] = coverBounds(material, fills, costOf(material, layout))[part];
+    // Each eighth of waste tried would cost too much.
+    if (part !== 'waste') bounds[part] = least(part);
     let next = bounds[part];
     while (bounds[part] < value()) {
       const share = Math.floor(left / 2);

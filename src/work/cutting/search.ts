@@ -1,4 +1,4 @@
-/** Searches for a layout within limits, spool by spool: finds one, or proves there is none. */
+/** Finds a layout within limits, spool by spool, or proves there is none. */
 import { pick, upTo } from '../../units/pick.ts';
 import { groupsOf, stocksOf, type Filling, type Group, type Stock } from './alike.ts';
 import { wasteOf, type Cost, type Layout } from './layout.ts';
@@ -10,28 +10,27 @@ const fewFillings = 200;
 export type Found = Layout | 'none' | 'spent';
 
 export class Search {
-  private readonly material: Material;
+  protected readonly material: Material;
   private readonly groups: readonly Group[];
   private readonly stocks: readonly Stock[];
-  private limits: Cost = { short: 0, bought: 0, opened: 0, waste: 0 };
-  private steps = 0;
-  /** Pieces per group still to cut. */
+  protected limits: Cost = { short: 0, bought: 0, opened: 0, waste: 0 };
+  protected steps = 0;
+  /** Pieces per group to cut. */
   private open: number[] = [];
   /** Unused spools per stock. */
   private stockLeft: number[] = [];
-  /** Lot of each batch, -1 for none yet. */
+  /** -1 for none yet. */
   private lotOf: number[] = [];
   private cut: Filling[] = [];
   private now = { short: 0, bought: 0, opened: 0, waste: 0 };
-  /** Whether every remaining single-piece order must be cut. */
+  /** Whether all open single-piece orders must be cut. */
   private keeps = false;
-  /** Whether the search has skipped nothing so far; only then does failure prove there is no layout. */
+  /** Whether nothing was skipped: only then failure is proof. */
   private whole = true;
-  /** Deviations left from the fullest filling: the second best costs one, the third two. */
+  /** Turns left: the second fullest filling costs one, the third two. */
   private turns = 0;
-  /** Fillings tried per spool. */
   private many = 0;
-  /** States that led nowhere, with the least waste seen there. */
+  /** Least waste of states that led nowhere. */
   private readonly dead = new Map<string, number>();
 
   constructor(material: Material, fills: readonly number[]) {
@@ -40,19 +39,24 @@ export class Search {
     this.stocks = stocksOf(material, fills);
   }
 
-  /** A layout within `limits` in every cost; `spent` when the steps run out. */
-  within(limits: Cost, steps: number): Found {
+  /** Whether cord lacks for any layout. */
+  hopeless(limits: Cost): boolean {
+    this.limits = limits;
+    this.begin();
+    return this.lack() === 'hopeless';
+  }
+
+  /** A layout within `limits`; `spent` when the steps run out. */
+  within(limits: Cost, steps: number, most = Infinity): Found {
     this.limits = limits;
     this.steps = steps;
-    // Fullest filling everywhere first, then a few deviations, more, and finally all: this leaves a bad start early.
-    const few = this.material.pieces.length <= 15;
-    for (const turns of few ? [0, 2, Infinity] : [0, 1, 2, 4, 8, 16, Infinity]) {
+    // From the fullest fillings only to all of them: this leaves a bad start early.
+    for (const turns of [0, 1, 2, 4, 8, 16, Infinity].filter((each) => each <= most)) {
       this.begin();
       this.turns = turns;
       this.many = fewFillings * (turns + 1);
       if (this.next()) return this.layout();
       if (this.whole) return 'none';
-      if (this.steps <= 0) break;
     }
     return 'spent';
   }
@@ -68,17 +72,16 @@ export class Search {
     this.dead.clear();
   }
 
-  /** Steps left. */
   get left(): number {
     return Math.max(0, this.steps);
   }
 
-  /** Whether waste matters. If not, fuller is never worse and the longest pieces stay short first. */
+  /** Whether waste matters; if not, fuller is never worse. */
   private get counts(): boolean {
     return this.limits.waste < Infinity;
   }
 
-  /** Continues with the longest remaining piece. */
+  /** Goes on with the longest open piece. */
   private next(): boolean {
     if ((this.steps -= 20 + this.groups.length) <= 0) {
       this.whole = false;
@@ -98,13 +101,13 @@ export class Search {
     return found;
   }
 
-  /** How many more spools of each origin may be opened. */
+  /** Spools we may still open. */
   private more(): Record<Stock['origin'], number> {
     const { limits, now } = this;
     return { remnant: Infinity, shelf: limits.opened - now.opened, bought: limits.bought - now.bought };
   }
 
-  /** Whether the remaining pieces fit the remaining cord: all, only without the longest that may stay short, or not at all. */
+  /** How many open pieces lack cord; hopeless if more than may. */
   private lack(): 'none' | 'some' | 'hopeless' {
     const { limits, now } = this;
     const more = this.more();
@@ -126,7 +129,7 @@ export class Search {
     return need <= 0 ? 'some' : 'hopeless';
   }
 
-  /** Whether each started order still finds its remaining cord in its lot. */
+  /** Whether each lot has cord for the orders begun in it. */
   private begunFit(): boolean {
     const need = new Map<number, number>();
     this.open.forEach((count, g) => {
@@ -134,15 +137,15 @@ export class Search {
       const lot = batch < 0 ? -1 : pick(this.lotOf, batch);
       if (lot >= 0 && count > 0) need.set(lot, (need.get(lot) ?? 0) + count * length);
     });
+    const more = this.more();
     this.stocks.forEach(({ origin, fill, lot }, s) => {
       const left = need.get(lot);
-      if (left !== undefined)
-        need.set(lot, left - Math.min(this.more()[origin], pick(this.stockLeft, s)) * fill);
+      if (left !== undefined) need.set(lot, left - Math.min(more[origin], pick(this.stockLeft, s)) * fill);
     });
     return [...need.values()].every((left) => left <= 0);
   }
 
-  /** Leaves the piece and its whole order uncut. */
+  /** Leaves the piece's order uncut. */
   private leave(leader: number): boolean {
     const { batch } = pick(this.groups, leader);
     if (batch < 0 ? this.keeps : pick(this.lotOf, batch) >= 0) return false;
@@ -162,7 +165,7 @@ export class Search {
     return false;
   }
 
-  /** Cuts the piece from each possible spool, fullest filling first. */
+  /** Tries each spool for the piece, fullest filling first. */
   private place(leader: number): boolean {
     const { batch } = pick(this.groups, leader);
     const keeps = this.keeps;
@@ -181,7 +184,7 @@ export class Search {
     return found;
   }
 
-  /** Length wasted compared to the best possible filling. */
+  /** Less than the best filling, by length. */
   private lost({ stock, free }: Filling): number {
     const { length, fill } = pick(this.stocks, stock);
     return free - length + fill;
@@ -191,7 +194,6 @@ export class Search {
     return this.counts ? wasteOf(free, this.material.usable) : 0;
   }
 
-  /** Cuts a spool and continues; undoes the cut if that leads nowhere. */
   private cutFrom(filling: Filling): boolean {
     const { stock, counts } = filling;
     const { origin, lot } = pick(this.stocks, stock);
@@ -206,23 +208,21 @@ export class Search {
       bound.push(batch);
     }
     this.stockLeft[stock] = pick(this.stockLeft, stock) - 1;
-    const add = (sign: number): void => {
-      if (origin === 'bought') this.now.bought += sign;
-      if (origin === 'shelf') this.now.opened += sign;
-      this.now.waste += sign * waste;
-    };
-    add(1);
+    const before = this.now;
+    const bought = before.bought + Number(origin === 'bought');
+    const opened = before.opened + Number(origin === 'shelf');
+    this.now = { ...before, bought, opened, waste: before.waste + waste };
     this.cut.push(filling);
     if (this.next()) return true;
     this.cut.pop();
-    add(-1);
+    this.now = before;
     this.stockLeft[stock] = pick(this.stockLeft, stock) + 1;
     for (const [g, count] of counts) this.open[g] = pick(this.open, g) + count;
     for (const batch of bound) this.lotOf[batch] = -1;
     return false;
   }
 
-  /** Ways to cut a spool that include one piece of the leader's group. */
+  /** Ways to cut a spool, with a leader's piece. */
   private fillings(leader: number, stock: number): Filling[] {
     const { origin, length, lot, fill } = pick(this.stocks, stock);
     const none = pick(this.stockLeft, stock) === 0 || this.more()[origin] <= 0;
@@ -266,7 +266,7 @@ export class Search {
     return found;
   }
 
-  /** Whether a single-piece order still fits, or a longer one fits in place of another. */
+  /** Whether one more single-piece order fits, or a longer one for a shorter. */
   private dominated(
     chosen: readonly number[],
     free: number,

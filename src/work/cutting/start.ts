@@ -1,10 +1,10 @@
-/** A first layout: the better of filling order by order and spool by spool. */
+/** A first layout, order by order or spool by spool. */
 import { pick, upTo } from '../../units/pick.ts';
 import { fullest, sumsOf } from './cover.ts';
 import { compareCosts, costOf, type Cost, type Layout, type Spool } from './layout.ts';
 import { totalOf, type Material } from './material.ts';
 
-/** `short` is the number of pieces that must stay short in any plan. */
+/** The best of a few, where at least `short` pieces stay short. */
 export function firstLayout(material: Material, short: number): Layout {
   const layouts = [
     inserted(material, { spools: [], short: [] }, () => true),
@@ -15,7 +15,7 @@ export function firstLayout(material: Material, short: number): Layout {
 
 const isSingle = ({ batches }: Material, batch: number): boolean => pick(batches, batch).pieces.length === 1;
 
-/** Adds missing orders, most cord first, each to the lot where it costs least; what does not fit is short. */
+/** Adds missing orders, most cord first, each where it costs least. */
 function inserted(material: Material, { spools }: Layout, which: (batch: number) => boolean): Layout {
   const there = new Set(spools.flatMap(({ pieces }) => pieces));
   const order = upTo(material.batches.length)
@@ -31,7 +31,7 @@ function inserted(material: Material, { spools }: Layout, which: (batch: number)
   );
 }
 
-/** Orders with several pieces first, then the rest spool by spool, without the longest `short` pieces. */
+/** Orders of several pieces, then others, spool by spool. */
 function filled(material: Material, short: number): Layout {
   const several = inserted(material, { spools: [], short: [] }, (batch) => !isSingle(material, batch));
   const spools = [...several.spools];
@@ -49,7 +49,7 @@ function filled(material: Material, short: number): Layout {
   return inserted(material, { spools, short: [] }, () => true);
 }
 
-/** Takes the fullest set of pieces off the list; false when none fits. */
+/** Takes the fullest set of pieces off the list, if any fits. */
 function fill({ pieces }: Material, spool: Spool, rest: number[]): boolean {
   const lengths = rest.map((piece) => pick(pieces, piece).length);
   const last = sumsOf(lengths, spool.free);
@@ -68,7 +68,7 @@ interface Offer {
   readonly cost: Cost;
 }
 
-/** The layout with a batch added from one lot, each piece at its best place; undefined when it does not fit. */
+/** The layout with a batch from one lot, if it fits. */
 function withBatch(
   material: Material,
   layout: Layout,
@@ -89,12 +89,12 @@ function withBatch(
     touched.push(spool);
   }
   const room = Math.min(...touched.map(({ free }) => free));
-  // An open spool should end nearly empty, a new one should keep much.
+  // Fill begun spools, keep much of new ones.
   const waste = spools.length > layout.spools.length ? -room : room;
   return { layout: { ...layout, spools }, cost: { ...costOf(material, { ...layout, spools }), waste } };
 }
 
-/** The spool to open: the tightest remnant, else the longest on the shelf, else the longest to buy. */
+/** The tightest remnant, else the longest on the shelf, else to buy. */
 function begin(
   { kinds }: Material,
   spools: readonly Spool[],
@@ -106,7 +106,6 @@ function begin(
       lotNumber === lot && whole >= length && spools.filter((spool) => spool.kind === kind).length < count
     );
   });
-  // Works because kinds are sorted: remnants, shelf, bought, each longest first.
   const kind = fitting.filter((each) => pick(kinds, each).origin === 'remnant').at(-1) ?? fitting[0];
   return kind === undefined ? undefined : { kind, pieces: [], free: pick(kinds, kind).length };
 }

@@ -1,4 +1,4 @@
-/** Rejects invalid tasks: lengths and counts that are not whole, ids used twice. */
+/** Rejects lengths and counts that are not whole, and ids used twice. */
 import type { CuttingTask } from './types.ts';
 
 /** @throws RangeError naming the caller's mistake */

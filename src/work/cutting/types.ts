@@ -1,9 +1,9 @@
-/** Input and output of the cutting plan: plain data, lengths in whole eighths of an inch. */
+/** What the cutting plan takes and gives. */
 
-/** Whole eighths of an inch (96 a foot), so sums and comparisons are exact. */
+/** Whole eighths of an inch, so sums are exact. */
 export type Eighths = number;
 
-/** Cord of one order; each piece is one unbroken length. */
+/** Cord of one order, each piece unbroken. */
 export interface Cut {
   readonly id: string;
   readonly order: string;
@@ -13,9 +13,8 @@ export interface Cut {
   readonly quantity: number;
 }
 
-/** Equal spools or hanks: whole ones on the shelf, opened ones as remnants. */
+/** Equal spools or hanks, whole or remnants. */
 export interface PutUp {
-  /** Unique among all, opened or not. */
   readonly id: string;
   readonly color: string;
   readonly ply: number;
@@ -25,7 +24,7 @@ export interface PutUp {
   readonly opened: boolean;
 }
 
-/** What we can buy; everything bought of one color and ply is one new dye lot. */
+/** What we can buy; all of one color and ply is one dye lot. */
 export interface Buyable {
   readonly id: string;
   readonly color: string;
@@ -39,18 +38,18 @@ export interface CuttingTask {
   readonly cuts: readonly Cut[];
   readonly onHand: readonly PutUp[];
   readonly buyable: readonly Buyable[];
-  /** A leftover at least this long returns to the shelf as a remnant; a shorter one is waste. */
+  /** A shorter leftover is waste. */
   readonly usable: Eighths;
-  /** Step limit; about a second of work when left out. */
+  /** When left out, about a second of work. */
   readonly steps?: number;
 }
 
 export type Origin = 'remnant' | 'shelf' | 'bought';
 
-/** One physical spool that is cut. */
+/** One spool that is cut. */
 export interface CutPutUp {
   readonly id: string;
-  /** Which of `count` equal ones, from 1. */
+  /** Of equal ones, from 1. */
   readonly copy: number;
   readonly origin: Origin;
   /** "new" when bought. */
@@ -60,51 +59,50 @@ export interface CutPutUp {
   readonly length: Eighths;
   readonly pieces: readonly Piece[];
   readonly leftover: Eighths;
-  /** Whether the leftover returns to the shelf; false means waste (or nothing left). */
+  /** Whether something is left and long enough. */
   readonly goesBack: boolean;
 }
 
 export interface Piece {
   readonly cut: string;
-  /** Which of the cut's quantity, from 1. */
+  /** Of the cut's quantity, from 1. */
   readonly number: number;
   readonly order: string;
   readonly length: Eighths;
 }
 
-/** The value found and a proven lower bound; equal means proven best. */
+/** Found, and least there can be; equal means proven. */
 export interface Proven {
   readonly value: number;
   readonly bound: number;
 }
 
-/** Objectives in order of priority. */
+/** First what matters most. */
 export interface Score {
   readonly short: Proven;
-  /** Bound for plans with no more pieces short. */
+  /** Least of plans with no more pieces short. */
   readonly bought: Proven;
-  /** Whole shelf spools; bound for plans with no more short and no more bought. */
+  /** Whole shelf spools; least with no more bought either. */
   readonly opened: Proven;
-  /** Eighths of an inch; the bound stays 0 unless more was proven necessary. */
+  /** Bound 0 unless more is proven. */
   readonly waste: Proven;
 }
 
-/** Cord of one order that no single dye lot can supply. */
+/** Cord of one order that no dye lot has. */
 export interface ShortOrder {
   readonly order: string;
   readonly pieces: readonly Piece[];
   readonly total: Eighths;
-  /** The longest piece is longer than any spool on hand or for sale. */
+  /** A piece is longer than any spool. */
   readonly tooLong: boolean;
 }
 
-/** The plan for one color and ply, independent of all others. */
+/** The plan for one color and ply. */
 export interface MaterialPlan {
   readonly color: string;
   readonly ply: number;
   readonly putUps: readonly CutPutUp[];
   readonly short: readonly ShortOrder[];
-  /** By id of the buyable spool. */
   readonly toBuy: readonly { readonly id: string; readonly length: Eighths; readonly count: number }[];
   readonly score: Score;
   readonly proven: boolean;
@@ -114,7 +112,7 @@ export interface MaterialPlan {
 export interface CuttingPlan {
   readonly materials: readonly MaterialPlan[];
   readonly proven: boolean;
-  /** At most this many newly opened spools, shelf or bought, may be more than needed. */
+  /** At most so many spools too many. */
   readonly gap: number;
   readonly stepsUsed: number;
 }
