@@ -1,12 +1,12 @@
 /**
  * Every file under cases/ is one run of the program, kept byte for byte: the command on its first line, then
  *
- *   == stdin        what is piped in; without it a terminal is there and nobody types
- *   == file NAME    a file the run finds; with any it runs in a folder of its own, else in the root of the repository
- *   == exit, == stdout, == stderr    what has to come out
- *   == written NAME a file that has to be there afterwards, in a folder of its own; of a PDF its text, as another program reads it
+ *   == stdin        what is piped in; without it, a terminal where nobody types
+ *   == file NAME    a file of the run, in a folder of its own; without any, the run is in the repository's root
+ *   == exit, == stdout, == stderr    what must come out
+ *   == written NAME a file the run must write, in a folder of its own; of a PDF, its text
  *
- * `npm test` never writes one of these; `npm run golden` rewrites them all, and the change is read in review.
+ * `npm run golden` rewrites them all; read the change in review.
  */
 import fs from 'node:fs';
 import path from 'node:path';
@@ -19,7 +19,7 @@ import { textOfPdf } from '../support/read-pdf.ts';
 import { wordsOf } from '../support/words-of.ts';
 
 const home = path.join(repo, 'tests', 'golden', 'cases');
-/** What mutants of a folder have to get past: see tests/mutate. */
+/** What mutants of a folder must get past: see tests/mutate. */
 const ofFolder: Readonly<Record<string, RegExp>> = {
   advice: /^(?:check|size)/,
   cinch: /^ticket/,
@@ -30,7 +30,6 @@ const told = ofFolder[process.env['MUTATED'] ?? ''] ?? /./;
 const names = fs.readdirSync(home).map((name) => path.basename(name, '.txt'));
 const cases = names.sort().filter((name) => told.test(name));
 
-/** The case as it comes out now. */
 async function runCase({ command, parts }: Case): Promise<Case> {
   const given = filesOf({ command, parts });
   const cwd = given.length > 0 ? newFolder() : repo;
@@ -55,7 +54,6 @@ async function runCase({ command, parts }: Case): Promise<Case> {
   }
 }
 
-/** What a run wrote or changed, by name. */
 async function newIn(dir: string, before: ReadonlyMap<string, string>): Promise<[string, string][]> {
   const all = fs.readdirSync(dir, { recursive: true, encoding: 'utf8' }).sort();
   const files = all.filter((name) => fs.statSync(path.join(dir, name)).isFile());

@@ -1,4 +1,4 @@
-/** Laws of asking: never worth less than nothing, never asks what is known, the same for the same seed, whatever the order of lists. */
+/** Laws of asking: no worth below zero, nothing known is asked, repeatable. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import { askAbout, toAsk, type AskResult } from '../../src/advice/ask.ts';
 import { oddsOf } from '../../src/advice/odds.ts';
@@ -110,9 +110,9 @@ describe('the closed form against drawing the whole geometry', () => {
   test.each(orders.slice(0, cases(4, 10)).map((order) => [order.order, order] as const))('%s', (_, order) => {
     const { specs, facts } = sizeOrder(order, defaultShop);
     for (const { candidate } of specs.slice(0, 1)) {
-      // Draws, as told, are never more than the model is known to be good for.
+      // Told chances stay within what the model allows.
       const clears = Math.min(facts.model['chance-most'], oddsOf(candidate, facts).clears);
-      // First order against the whole: the spread test of sizing allows as much.
+      // First order against the whole, as in the spread test of sizing.
       within(
         clears,
         simulateClearance(candidate, facts, { draws: cases(8_000, 40_000), seed: 3 }).chance,
@@ -148,9 +148,8 @@ test('taping the room is worth what a fine grid of readings and rooms says', () 
 }, 60_000);
 
 /**
- * `size` looks at one reading, what was assumed, and sorts by the spread left; `ask` looks at all that may be read. Of elbow
- * room and set-back, which say nothing of the length, they may differ where two are nearly alike, since a reading far off may change
- * what comes first; they must not point away from each other.
+ * `size` looks at one reading, `ask` at all. On elbow room and set-back they may differ where two are
+ * nearly alike, but not contradict each other.
  */
 test('where size finds one tape clearly better than another, asking does not find it clearly worse', () => {
   let compared = 0;
@@ -176,7 +175,7 @@ test('ring to ring stands first for both, until it is taped', () => {
   }
 });
 
-// A hundred orders are too few to tell: over those of this seed the first question even loses.
+// A hundred orders are too few: on this seed the first question even loses.
 test.runIf(long)(
   'asking the first question beats asking any',
   () => {

@@ -1,4 +1,4 @@
-/** The invented backlog: every good order reads, no two are alike, the same seed gives the same bytes, and every fault is one. */
+/** The invented backlog: readable, varied, repeatable. */
 import { expect, test } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
@@ -11,7 +11,6 @@ import { faults } from '../support/backlog/faults.ts';
 const count = cases(250, 500);
 const good = [...backlogFiles({ count, seed: 7, faultyPercent: 0 })];
 
-/** What a text reads as; fails with its problems where it does not read. */
 function ordersIn({ name, text }: { name: string; text: string }): Order[] {
   return readOrders(text, name).map((read) => {
     if (!read.ok) throw new Error(`${name}: ${JSON.stringify(read.problems)}\n${text}`);
@@ -24,7 +23,7 @@ test('every good file holds one order that reads', () => {
   expect(orders).toHaveLength(count);
 });
 
-test('no two are alike, neither in name nor in what they order', () => {
+test('no two have the same name or the same content', () => {
   expect(new Set(good.map(({ name }) => name)).size).toBe(count);
   expect(new Set(orders.map(({ order }) => order)).size).toBe(count);
   const content = orders.map((order) => JSON.stringify({ ...order, order: '', notes: '', customer: {} }));
@@ -62,7 +61,7 @@ const share = (of: (order: Order) => boolean): number => orders.filter(of).lengt
 test('orders are of all kinds: much told and little, all units, kinds, positions and wishes', () => {
   const texts = good.map(({ text }) => text).join('');
   for (const unit of ['in', 'cm', 'mm', 'hh']) expect(texts).toMatch(new RegExp(`\\d ${unit}\\b`));
-  expect(new Set(orders.map(({ horse }) => horse.kind)).size).toBe(7); // one of them not told
+  expect(new Set(orders.map(({ horse }) => horse.kind)).size).toBe(7); // one is not told
   expect(new Set(orders.map(({ use }) => use)).size).toBe(9);
   for (const some of [
     share(({ horse }) => horse.elbowRoom !== undefined),
@@ -103,7 +102,7 @@ test('the answers are as varied as the orders', () => {
   expect(strands.size).toBeGreaterThan(5);
   expect(new Set(found.map(({ candidate }) => candidate.style)).size).toBeGreaterThan(1);
   expect(new Set(found.map(({ candidate }) => candidate.length)).size).toBeGreaterThan(8);
-  // Some clear the elbow surely, and a few only just: the narrowest cinch of the shop leaves few of those.
+  // Few clear only just: the shop's narrowest cinch mostly clears surely.
   const unsure = found.filter(({ candidate }) => candidate.clearance.chance < 0.8).length;
   expect(unsure).toBeGreaterThan(1);
   expect(unsure / count).toBeLessThan(0.5);

@@ -1,4 +1,4 @@
-/** How often what is called likely happens, on horses drawn by the second geometry; and that more measured room never makes it less. */
+/** How often what we call likely happens on horses of the second geometry. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import { factsOf } from '../../src/horse/facts.ts';
 import { clearanceOf } from '../../src/cinch/clearance.ts';
@@ -29,7 +29,7 @@ interface Called {
 
 const DRAWS = cases(2000, 4000);
 
-/** The first spec of an order, and cinches that nobody chose, each with draws of its own. */
+/** The first spec and cinches nobody chose. */
 function calledOf(order: Order, seed: number, random: Random): Called[] {
   const { first, facts } = sizeOrder(order, defaultShop);
   const horse = plainHorse(order, facts.girth.value);
@@ -73,7 +73,7 @@ describe(`what is called likely, against ${String(DRAWS)} drawn horses each`, ()
     expect(bin.length).toBeGreaterThanOrEqual(cases(10, 50));
     const over = overBy(bin);
     expect(Math.abs(mean(over))).toBeLessThan(0.01);
-    // A share of 2000 draws alone has a standard deviation of one point.
+    // A share of 2000 draws has a standard deviation of one point.
     expect(over.filter((each) => Math.abs(each) > 0.03).length).toBeLessThanOrEqual(bin.length / 20);
     expect(Math.max(...over.map(Math.abs))).toBeLessThan(0.05);
   });
@@ -86,7 +86,7 @@ describe(`what is called likely, against ${String(DRAWS)} drawn horses each`, ()
     expect(Math.max(...over.map(Math.abs))).toBeLessThan(0.05);
   });
 
-  test('where two fronts and the armpit are all near: a small horse short of room on 7/8', () => {
+  test('two fronts and the armpit all near: a small horse short of room on 7/8', () => {
     const order = orderOf({
       horse: { heartGirth: 62, elbowRoom: 2.99 },
       saddle: { rigging: rigging('7/8'), style: 'flat-plate', ringToRing: 38.2 },
@@ -97,7 +97,7 @@ describe(`what is called likely, against ${String(DRAWS)} drawn horses each`, ()
     expect(Math.abs(candidate.clearance.likely - share)).toBeLessThan(0.01);
   });
 
-  // A plumb ring: the edge of a straight runs beside the elbow line from armpit to elbow, and is near at both.
+  // A plumb ring: a straight is near the elbow line at armpit and elbow.
   test.each([
     [15, 3.2],
     [17, 3.4],
@@ -131,7 +131,7 @@ describe(`with more room, measured in steps of ${String(step)} in`, () => {
     ),
   );
 
-  /** One and the same finished cinch on another horse: a low flare stays where it was tied to begin. */
+  /** The same finished cinch on another horse: its low flare stays. */
   const likelyOn = ({ shape, buckle, low }: Candidate, side: Side) =>
     clearanceOf([...cordSpots(shape, side), ...frameSpots(buckle, low, side)], side);
 

@@ -1,4 +1,4 @@
-/** Laws of every cutting plan, on random tasks: nothing lost, nothing cut twice, one dye lot an order, no matter the order of input. */
+/** Laws of cutting plans: nothing lost or cut twice, one dye lot per order. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planCuts } from '../../src/work/cutting/plan.ts';
@@ -7,7 +7,7 @@ import { cases } from '../support/cases.ts';
 import { smallTask } from '../support/cutting-cases.ts';
 import { randomCuts, randomShelf } from '../support/random-shop-work.ts';
 
-/** Small tasks, and some of a shop's size with few steps allowed. */
+/** Small tasks, and shop-sized ones with few steps. */
 const tasks: fc.Arbitrary<CuttingTask> = fc.oneof(
   {
     weight: 4,

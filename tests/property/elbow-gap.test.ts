@@ -1,4 +1,4 @@
-/** The few spots of a cinch that are measured are enough: for every kind of edge on every elbow line that the numbers allow. */
+/** The measured spots of a cinch suffice for every edge and elbow line. */
 import { Point } from '@flatten-js/core';
 import { expect, test } from 'vitest';
 import { elbowLineOf } from '../../src/horse/elbow-line.ts';
@@ -13,7 +13,7 @@ import { within } from '../support/within.ts';
 const random = seededRandom(41);
 const between = (low: number, high: number): number => low + (high - low) * random.uniform();
 
-/** Anywhere in its range, or at an end of it now and then. */
+/** Within its range, sometimes at an end. */
 function anyOf(key: ModelKey): number {
   const { min, max } = modelNumbers[key];
   const at = random.uniform();
@@ -36,7 +36,6 @@ function anyModel(): Model {
   };
 }
 
-/** An elbow line and a center line that leans. */
 function anySide(model: Model, girth: number): Unrolled {
   const k = girth / 72;
   return {
@@ -56,7 +55,6 @@ function anyShapes(model: Model, girth: number): Shape[] {
   ];
 }
 
-/** A default and a wild model by turns. */
 const models = Array.from({ length: 600 }, (_, i) => (i % 2 === 0 ? defaultModel : anyModel()));
 const least = (spots: readonly Spot[]): number => Math.min(...spots.map(({ gap }) => gap.distance));
 
@@ -90,7 +88,7 @@ test('a point behind the line is as far from it as the library says; over it, le
     const elbow = pairs(line);
     const [x, s] = [between(-4, 9), between(0, girth / 2)];
     const { distance, elbowX, elbowS } = elbowGap(x, s, line);
-    // The point of the elbow line that it is measured to lies on the line, and as far away.
+    // The nearest point is on the line, and as far away.
     within(forwardAt(elbow, elbowS), elbowX, 1e-9);
     within(Math.hypot(x - elbowX, s - elbowS), Math.abs(distance), 1e-9);
     const level = forwardAt(elbow, s) - x;

@@ -1,4 +1,4 @@
-/** Quotes, invoices and their table on random shops: what is paid and due, deposit and balance, and every row add up, by decimal.js. */
+/** Quotes and invoices on random shops add up by decimal.js. */
 import { Decimal } from 'decimal.js';
 import { parse } from 'csv-parse/sync';
 import { DateTime } from 'luxon';
@@ -57,7 +57,6 @@ const drawn = Array.from({ length: cases(80, 2000) }, () => {
   return { shop, order, paid, quote: quoteFor(order, shop), invoice: invoiceFor(order, shop, paid) };
 });
 
-/** Minor units as the amount they are. */
 const money = (minor: number | undefined): string => new Decimal(minor ?? NaN).div(100).toFixed(2);
 const linesOf = ({ price }: Quote): number[] => [...price.lines, ...price.taxes].map(({ amount }) => amount!);
 

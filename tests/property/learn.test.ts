@@ -1,4 +1,4 @@
-/** Laws of learning: intervals hold the truth as often as they say, little evidence moves little, contradiction widens, days count. */
+/** Laws of learning: honest intervals, small steps on little evidence. */
 import { describe, expect, test } from 'vitest';
 import { fitLogistic } from '../../src/math/logistic.ts';
 import { seededRandom } from '../../src/math/random.ts';
@@ -12,10 +12,10 @@ import { cases } from '../support/cases.ts';
 import { outcomesOf, type Truth } from '../support/outcome-cases.ts';
 import { within } from '../support/within.ts';
 
-/** Shops whose outcomes are drawn: the shares below are off by 3 in 100 at the gate, one standard error. */
+/** The shares below are off by 3 in 100 at the gate, one standard error. */
 const shops = cases(100, 200);
 
-/** Share of shops with 200 outcomes each whose 90 % interval holds the truth. */
+/** Share of shops with 200 outcomes whose 90 % interval holds the truth. */
 function coverage(truthOf: (seed: number) => Truth): { clearance: number; give: number } {
   let [clearance, give] = [0, 0];
   for (let seed = 1; seed <= shops; seed++) {
@@ -51,7 +51,7 @@ describe('the 90 % interval holds the truth', () => {
       expect(share).toBeLessThanOrEqual(0.95);
     }
   });
-  test('more often of a shop that is as the defaults have it, since they are right about it', () => {
+  test('more often of a shop like the defaults', () => {
     expect(coverage(() => ({ required: 1.25, softness: 0.15, give: 1 })).clearance).toBeGreaterThan(0.95);
   });
 });
@@ -64,7 +64,7 @@ const one = (result: Evidence['result'], value: number, days = 60): Evidence => 
 });
 const many = (count: number, each: Evidence): Evidence[] => Array.from({ length: count }, () => each);
 const required = (evidence: readonly Evidence[]) => refit(clearanceLearning(evidence));
-/** The bins of `required`, which does not try the fit on what was left out here: that takes a fit for each outcome. */
+/** Bins of `required` without refitting for each outcome. */
 function fittedBins(evidence: readonly Evidence[]) {
   const asked = clearanceLearning(evidence);
   return binsOf(asked, asked.prior.mean, fitLogistic(asked.odds, asked.prior).numbers);
@@ -78,7 +78,7 @@ test('nothing learned leaves the default as it is, and is not recommended', () =
   expect([settled < 1e-6, recommended, outcomes]).toEqual([true, false, 0]);
 });
 
-/** A rub among three is a surprise; even so the number moves less than it is unsure, and stays in force. */
+/** A rub among three is a surprise; the number still moves less than its spread. */
 test('few outcomes move little, and are not recommended', () => {
   const surprised = required([one('elbow-rub', 1.5), one('good', 1.6), one('good', 1.4)]);
   within(surprised.after.value, 1.25, 0.2);
@@ -116,7 +116,7 @@ test('the order of outcomes changes nothing', () => {
   within(b.heldOut.better, a.heldOut.better, 1e-5);
 });
 
-test('what foretells better is recommended, what does not is not', () => {
+test('only what predicts better is recommended', () => {
   let [far, near] = [0, 0];
   const tried = cases(4, 10);
   for (let seed = 1; seed <= tried; seed++) {
@@ -130,7 +130,7 @@ test('what foretells better is recommended, what does not is not', () => {
 }, 60_000);
 
 describe('where a clearance is known with a spread', () => {
-  /** The chance averaged over the spread in many small steps. */
+  /** Averaged over the spread in small steps. */
   function byMany(value: number, sd: number, softness: number): number {
     let [sum, weights] = [0, 0];
     for (let z = -8; z <= 8; z += 0.002) {
@@ -140,7 +140,7 @@ describe('where a clearance is known with a spread', () => {
     }
     return sum / weights;
   }
-  // By the usual softness, and by one that is two of its own spreads steeper.
+  // By the usual softness, and by one two spreads steeper.
   test.each([
     [0.15, 1e-5],
     [0.055, 0.004],
@@ -174,7 +174,7 @@ test('gradients are those of the log odds', () => {
   within(gradient[1]!, (at(a, b + 1e-6) - at(a, b - 1e-6)) / 2e-6, 1e-6);
 });
 
-/** 8 of 20 at 95 %: 0.219 to 0.613 (Wilson), recomputed from the formula of the score test by halving. */
+/** 8 of 20 at 95 %: 0.219 to 0.613 (Wilson), recomputed from the score test by halving. */
 test("Wilson's interval ends where the score test does", () => {
   const { low, high } = wilson(0.4, 20);
   const z = (p: number): number => (0.4 - p) / Math.sqrt((p * (1 - p)) / 20);
@@ -183,7 +183,7 @@ test("Wilson's interval ends where the score test does", () => {
 });
 
 describe('expected and come', () => {
-  /** Drawn from the story with the truth as the defaults have it: what is expected by the defaults must come, over many shops. */
+  /** With the defaults as the truth, what they expect must come. */
   test('by the true numbers as many are expected as come, and never more than there are', () => {
     let [expected, came] = [0, 0];
     for (let seed = 1; seed <= cases(300, 1500); seed++) {
@@ -203,7 +203,7 @@ describe('expected and come', () => {
     const evidence = outcomesOf(60, 1, { required: 1.25, softness: 0.15, give: 1 });
     expect(fittedBins(evidence)).toEqual(required(evidence).bins);
   });
-  test('where all rub, all are expected to: a complaint ends the days, but not what was to be expected', () => {
+  test('where all rub, all are expected to rub, though a complaint ends the days', () => {
     const evidence = many(12, one('elbow-rub', 0.2, 4));
     const { bins } = required(evidence);
     expect(bins).toHaveLength(1);
@@ -216,15 +216,18 @@ describe('expected and come', () => {
     expect(bins.reduce((sum, { count }) => sum + count, 0)).toBe(told.length);
     expect(outcomes).toBe(told.length);
   });
-  /** By hand: of 0.2 good, 0.4 rub, 0.6 good, 0.8 good, 0.9 rub: the last as for ever, the other the mean of 0.6, 0.8 and 1. */
-  test('days of those that were complained of are those of the ones that lasted longer', () => {
+  /**
+   * By hand: of 0.2 good, 0.4 rub, 0.6 good, 0.8 good, 0.9 rub: the last as for ever, the other the mean
+   * of 0.6, 0.8 and 1.
+   */
+  test('cinches with complaints count the days of those that lasted longer', () => {
     const seen = [0.2, 0.4, 0.6, 0.8, 0.9].map((each, i) => ({ seen: each, happened: i === 1 || i === 4 }));
     const shares = wholeDays(seen);
     [0.2, 0.8, 0.6, 0.8, 1].forEach((share, i) => {
       within(shares[i]!, share, 1e-12);
     });
   });
-  /** Binomial table, 10 at 0.5: at most 2 come with 56/1024; of 0.1 and 0.2 both with 0.02. */
+  /** Binomial table, 10 at 0.5: at most 2 with 56/1024; of 0.1 and 0.2 both with 0.02. */
   test('tails are those of the binomial', () => {
     within(
       tailOf(
@@ -240,14 +243,14 @@ describe('expected and come', () => {
 
 describe('reports that contradict each other', () => {
   const both = [...many(8, one('good', 1.45)), ...many(8, one('elbow-rub', 1.45))];
-  test('like cinches that came out both ways are told, and one kind alone recommends nothing', () => {
+  test('the same cinch with both outcomes is told, and such reports alone recommend nothing', () => {
     const [found] = contraries(both);
     expect(found?.counts.get('good')).toBe(8);
     expect(required(both).recommended).toBe(false);
     expect(required(both).settled).toBeGreaterThan(0.3);
     expect(contraries([one('too-long', 1.4), one('too-short', 1.4)])).toHaveLength(1);
   });
-  test('a rub among many good, good ones of two days, and unlike cinches are no contradiction', () => {
+  test('one rub among many good, good ones of two days, and different cinches do not contradict', () => {
     expect(contraries([...many(20, one('good', 1.4)), one('elbow-rub', 1.4)])).toEqual([]);
     expect(contraries([...many(8, one('good', 1.4, 2)), ...many(8, one('elbow-rub', 1.4))])).toEqual([]);
     expect(contraries([...many(8, one('good', 1.6)), ...many(8, one('elbow-rub', 1.2))])).toEqual([]);

@@ -1,4 +1,4 @@
-/** Make, then rank: what is tied of each style and strand count, and in which order, whatever the shop and however its lists are written. */
+/** What is tied of each style and strand count, in which order. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { adviceOn, type Advice } from '../../src/advice/advice.ts';
@@ -30,7 +30,7 @@ const shops: Readonly<Record<string, Shop>> = {
     ...defaultShop,
     model: { ...model, 'chance-good': 0.97, 'required-clearance': 2, 'floor-clearance': 1.75 },
   },
-  // Only their ids tell them apart, which come last of all.
+  // Only their ids differ, which come last.
   'a shop of frames that are all alike': {
     ...defaultShop,
     buckles: buckles.map((buckle, i) => ({
@@ -58,17 +58,13 @@ const factsIn = (shop: Shop): CaseFacts[] =>
   orders.filter((_, i) => i % every === 0).map((order) => caseFactsOf(order, shop));
 const adviceIn = (order: Order, shop: Shop): Advice => adviceOn(caseFactsOf(order, shop), shop);
 
-/** First of two lists of numbers by the first that differs: below 0, 0 or above 0. */
+/** Lexicographic: below 0, 0 or above 0. */
 const byFirst = (a: readonly number[], b: readonly number[]): number => {
   const i = a.findIndex((value, at) => value !== b[at]);
   return i < 0 ? 0 : a[i]! - b[i]!;
 };
 
-/**
- * What a maker would sooner tie, once more: a run of 4 to 8 in; even; the run nearest 6 k within that, by the quarter inch, and of two
- * as near the one nearer half the girth less 3, up to even [university extension], or the shorter; a frame that is good at the elbow, or at least acceptable; buckles that need no ordering; one layer up to
- * 17 strands and two from there on; the narrower frame, then bar.
- */
+/** What a maker prefers, in order, written again; half the girth less 3, up to even: university extension. */
 function wishes({ candidate: c }: Judged, { k, girth, model: numbers, order }: CaseFacts): number[] {
   const target = Math.min(8, Math.max(4, 6 * k));
   const sure = c.frameClearance.likely;
@@ -93,7 +89,7 @@ describe.each(Object.entries(shops))('%s', (_, shop) => {
     tied: make(facts).map(({ made, ways }) => ({ made, passing: ways().filter(passes) })),
   }));
 
-  test('what is made is the first of its ways that no rule refuses, and none is where all are refused', () => {
+  test('what is made is the first way that no rule refuses, or none', () => {
     let some = 0;
     for (const { tied } of all)
       for (const { made, passing } of tied) {
@@ -106,9 +102,9 @@ describe.each(Object.entries(shops))('%s', (_, shop) => {
     expect(some).toBeGreaterThan(100);
   });
 
-  test('of all ways that pass none would sooner be tied', () => {
+  test('no passing way is preferred to it', () => {
     for (const { facts, tied } of all) {
-      // A buckle that rubs goes before all: that has a test of its own.
+      // A rubbing buckle comes first, in its own test.
       if (facts.order.horse.trouble.includes('buckle-rub')) continue;
       for (const { made, passing } of tied) {
         if (made === undefined) continue;
@@ -118,7 +114,7 @@ describe.each(Object.entries(shops))('%s', (_, shop) => {
     }
   });
 
-  test('each stands before the next by the first criterion that differs, which is the one that is told', () => {
+  test('each stands before the next by the first criterion that differs, and that one is told', () => {
     for (const { facts, tied } of all) {
       const criteria = criteriaFor(
         facts,
@@ -156,7 +152,7 @@ test("the order of the shop's lists changes nothing", () => {
   );
 });
 
-test('a kind that is added does not reorder the others', () => {
+test('adding a kind does not reorder the others', () => {
   const narrow = { ...defaultShop, strands: { min: 15, max: 23 } };
   let [more, reached] = [0, 0];
   for (const order of orders) {
@@ -170,7 +166,7 @@ test('a kind that is added does not reorder the others', () => {
   expect(Math.min(more, reached)).toBeGreaterThan(5);
 });
 
-test('nor does it matter in which order they are ranked', () => {
+test('the order they come in does not matter', () => {
   for (const facts of factsIn(defaultShop)) {
     const made = make(facts).flatMap((tied) => tied.made ?? []);
     const criteria = criteriaFor(facts, made);
@@ -178,7 +174,7 @@ test('nor does it matter in which order they are ranked', () => {
   }
 });
 
-test('where a buckle rubs, none is tied again that is wider, or as wide and no higher, unless no other passes', () => {
+test('where a buckle rubs, no wider one and none as wide and no higher is tied, if another passes', () => {
   let smaller = 0;
   for (const order of orders) {
     const now = { style: 'straight', strands: 17, length: 30, buckle: 'plain 4' } as const;

@@ -1,4 +1,4 @@
-/** Laws of the papers of a backlog: no cut lost or doubled, sums that meet the tickets, the order of files without a say. */
+/** Laws of a backlog's papers: cuts and sums meet the tickets in any file order. */
 import fs from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
@@ -18,7 +18,7 @@ const known: readonly Order[] = [...backlogFiles({ count: 60, seed: 11, faultyPe
   ({ name, text }) => readOrders(text, name).flatMap((read) => (read.ok ? [read.order] : [])),
 );
 
-/** Two colors of each ply, so that one is often too short, lots and remnants are drawn on, and something must be bought. */
+/** Two colors of each ply, so that something must be bought. */
 const shops: fc.Arbitrary<Shop> = fc
   .array(
     fc.record({
@@ -63,7 +63,7 @@ const backlogs = fc
     })),
   );
 
-/** Feet of a ticket by color and ply, capitals aside, all its cinches. */
+/** Feet by color and ply, of all cinches. */
 function feetOf({ pieces, accents, quantity }: Ticket): [string, number][] {
   const all = [...pieces, ...accents.map(({ color, feet }) => ({ color, feet, ply: 2 }))];
   return all.map(({ color, ply, feet }) => [`${ply} ${color?.toLowerCase() ?? 'not said'}`, feet * quantity]);
@@ -76,7 +76,7 @@ const sums = (entries: readonly (readonly [string, number])[]): Record<string, n
 };
 
 describe('materials', () => {
-  test('need of each cord what the tickets say, and it comes from lots or is short', () => {
+  test('need the cord the tickets say, from lots or as a shortage', () => {
     fc.assert(
       fc.property(backlogs, shops, (orders, shop) => {
         const { orders: taken, materials } = backlogFrom(orders, shop);
@@ -95,7 +95,7 @@ describe('materials', () => {
     );
   });
 
-  test('cut every piece of every ticket once, from one dye lot an order and color, and from no more than there is', () => {
+  test('cut every piece once, one dye lot per order and color, and no more than there is', () => {
     fc.assert(
       fc.property(backlogs, shops, (orders, shop) => {
         const { materials } = backlogFrom(orders, shop);
@@ -123,7 +123,7 @@ describe('materials', () => {
     );
   });
 
-  test('buy the buckles and dees that are short, if they are to be had', () => {
+  test('buy the buckles and dees that are short, if they can be ordered', () => {
     fc.assert(
       fc.property(backlogs, (orders) => {
         const { materials, orders: taken } = backlogFrom(orders);
@@ -140,7 +140,7 @@ describe('materials', () => {
   });
 });
 
-test('the order of the orders changes no paper, not even of orders with one number', () => {
+test('the order of the orders changes no paper, even if two share a number', () => {
   const twins = known.map((order, i) => ({ ...order, order: `T-${i % 40}` }));
   const list = fc.shuffledSubarray(twins, { minLength: 3, maxLength: 12 });
   const file = (order: Order): string => `${known.findIndex(({ horse }) => horse === order.horse)}.yaml`;

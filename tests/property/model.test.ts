@@ -1,4 +1,4 @@
-/** Laws that must hold for any horse and saddle, whatever the numbers. */
+/** Laws for any horse and saddle. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { factsOf, type Facts } from '../../src/horse/facts.ts';
@@ -16,7 +16,7 @@ import { withinRelative } from '../support/within.ts';
 const styles: readonly Style[] = ['straight', 'high-flare', 'low-flare'];
 const inches = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
-/** Any horse and saddle that the door could let in and that a cinch can be tied for. */
+/** Whatever the door lets in and a cinch can be tied for. */
 const anyOrder: fc.Arbitrary<Order> = fc
   .record({
     heartGirth: inches(58, 92),
@@ -54,20 +54,20 @@ function clearanceOn(facts: Facts, { style, strands, length }: Asked): Clearance
   return lay({ style, strands, length, buckle, layers: 1 }, sideOf(facts))?.clearance;
 }
 
-/** How far cords in thin skin, and everything against muscle, keep from the elbow line. */
+/** Gaps to the elbow line: cords in thin skin, everything against muscle. */
 function gapsOn(facts: Facts, { style, strands, length }: Asked): [skin: number, muscle: number] | undefined {
   const side = sideOf(facts);
   const cinch = lay({ style, strands, length, buckle, layers: 1 }, side);
   if (cinch === undefined) return undefined;
   const cords = cordSpots(cinch.shape, side);
   const least = (spots: readonly Spot[]): number => Math.min(...spots.map(({ gap }) => gap.distance));
-  // Level with the point of the elbow the one ends and the other begins.
+  // The point of the elbow belongs to both.
   const above = cords.filter(({ s }) => s >= side.elbow);
   return [least(cords.filter(({ skin }) => skin)), least([...above, ...frameSpots(buckle, cinch.low, side)])];
 }
 
 describe('clearance', () => {
-  it('never grows with more strands, nor does the chance to keep it', () => {
+  it('never grows with more strands, nor does its chance', () => {
     fc.assert(
       fc.property(anyOrder, anyCinch, (order, cinch) => {
         const facts = factsOf(order, defaultModel);
@@ -75,7 +75,7 @@ describe('clearance', () => {
         const [fewer, more] = [gapsOn(facts, cinch), gapsOn(facts, wider)];
         fc.pre(fewer !== undefined && more !== undefined);
         more.forEach((gap, i) => {
-          // A low flare of more strands begins lower, found to a few thousandths.
+          // A low flare of more strands begins lower, to a few thousandths.
           if (cinch.style !== 'low-flare') expect(gap).toBeLessThanOrEqual(fewer[i]! + 1e-9);
         });
         const [before, then] = [clearanceOn(facts, cinch)!.likely, clearanceOn(facts, wider)!.likely];
@@ -96,7 +96,7 @@ describe('clearance', () => {
             defaultModel,
           );
         const [here, there] = [gapsOn(at(setBack), asked), gapsOn(at(setBack + back), asked)];
-        // Past plumb the nearest point may leave the elbow for the armpit, where the ring hardly matters, never nearer.
+        // Past plumb the nearest point may move to the armpit, never nearer.
         there!.forEach((gap, i) => {
           expect(gap).toBeGreaterThanOrEqual(here![i]! - 1e-9);
         });
@@ -121,14 +121,14 @@ describe('clearance', () => {
         withinRelative(big.clearance.inches + by * 10, by * (small.clearance.inches + 10), 1e-6);
         withinRelative(big.run + by * 10, by * (small.run + 10), 1e-9);
         withinRelative(big.buckleAboveElbow + by * 10, by * (small.buckleAboveElbow + 10), 1e-9);
-        // A flare solved to be as near as the pinched part has two nearest points, and a spread for each.
+        // A flare as near as its pinched part has two nearest points with their own spreads.
         if (style === 'straight') withinRelative(big.clearance.sd, by * small.clearance.sd, 1e-6);
       }),
       { seed: 3, numRuns: 300 },
     );
   });
 
-  /** What is said of the girth, and of the drop by the style of the rigging, decides how the rest hangs on it. */
+  /** What is said of girth and drop decides how the rest depends on it. */
   const saidOf = fc.record({
     girth: fc.option(inches(48, 92), { nil: undefined }),
     height: inches(46, 70),
@@ -136,7 +136,7 @@ describe('clearance', () => {
     style: fc.constantFrom(undefined, 'ring', 'flat-plate', 'in-skirt', 'dropped'),
   });
 
-  it('has a narrower spread, never a wider one, when an input is measured and reads what was assumed', () => {
+  it('never has a wider spread when an input is measured and reads as assumed', () => {
     let compared = 0;
     fc.assert(
       fc.property(anyOrder, anyCinch, saidOf, (order, cinch, { girth, height, kind, style }) => {
@@ -166,7 +166,7 @@ describe('clearance', () => {
         ];
         for (const order2 of measured) {
           const then = clearanceOn(factsOf(order2, defaultModel), cinch);
-          // Up against the muscle room and lean move a gap against each other, so that knowing one may show the other.
+          // Against muscle, room and lean work against each other: knowing one may show the other.
           if (now?.skin !== true || Math.abs((then?.station ?? 0) - now.station) > 1e-6) continue;
           expect(then?.sd).toBeLessThanOrEqual(now.sd + 1e-3);
           compared++;
@@ -245,7 +245,7 @@ function scaledOrder(order: Order, by: number): Order {
   };
 }
 
-/** Every plain length grows; what is given per average horse grows with the horse by itself. */
+/** Lengths grow; what is given per average horse grows by itself. */
 function scaledModel(by: number): Model {
   const keys = Object.keys(modelNumbers) as ModelKey[];
   return Object.fromEntries(

@@ -1,4 +1,4 @@
-/** Whatever has happened to an order file: it gives a result or a located problem, and nothing that no person should read. */
+/** Damaged orders give a result or a located problem, never a slip of ours. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
@@ -39,12 +39,12 @@ interface Tally {
   faulty: number;
   checked: number;
   nothingPasses: number;
-  /** Orders gone through all already: much damage leaves what was ordered as it was. */
+  /** Skips orders that damage left as they were. */
   readonly seen: Set<string>;
   slowest: number;
 }
 
-/** A page for people or scripts: no slips of the program, unless the file itself said the word. */
+/** No slips of the program, unless the file itself said the word. */
 function expectClean(page: string, source: string): void {
   for (const slip of slips) if (!source.includes(slip)) expect(page).not.toContain(slip);
 }
@@ -55,7 +55,7 @@ function expectScreen(page: string, source: string): void {
   expect(page.split('\n').filter((line) => columns(line) > 80)).toEqual([]);
 }
 
-/** Numbers of a JSON result that must be numbers: what cannot be computed would be null. */
+/** What cannot be computed would be null. */
 function expectNumbers(json: string): void {
   const { results } = JSON.parse(json) as { results: { specs: Record<string, unknown>[] }[] };
   const numbers = results.flatMap(({ specs }) =>
@@ -74,7 +74,6 @@ function cinchesOf({ wants, current }: Order): [Checked['which'], NonNullable<Or
   ];
 }
 
-/** One order through sizing, checking and the printers. */
 function throughAll(order: Order, source: string, tally: Tally): void {
   const options: ReportOptions = {
     units: tally.valid % 2 === 0 ? 'in' : 'cm',
@@ -100,7 +99,6 @@ function throughAll(order: Order, source: string, tally: Tally): void {
   expectScreen(checkScreen(judged, options), source);
 }
 
-/** One file to its end; counts its orders. */
 function throughDoor(bytes: Buffer, tally: Tally): void {
   const read = textOf(bytes);
   if (!read.ok) {
@@ -144,7 +142,7 @@ test(`${String(runs)} damaged order files give results or located problems`, () 
     tally.slowest = Math.max(tally.slowest, cpuMilliseconds() - start);
   }
   const orders = tally.valid + tally.faulty;
-  // Neither side may be so rare that the test says nothing.
+  // Both must be common for the test to mean anything.
   expect(tally.valid / orders).toBeGreaterThan(0.15);
   expect(tally.faulty / orders).toBeGreaterThan(0.15);
   expect(tally.seen.size).toBeGreaterThan(runs / 7);

@@ -1,4 +1,4 @@
-/** Collected payloads in every text of an order, and as the names of files: every format of every command prints them inert. */
+/** Collected payloads print inert in every format. */
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { buildProgram } from '../../src/cli/program.ts';
 import type { WordReader } from '../../src/cli/options.ts';
@@ -38,7 +38,6 @@ const payloads = [
   ]),
 ];
 
-/** Texts of an order: each gets another payload. */
 const seats = 8;
 const orderWith = (texts: readonly string[], i: number): string => {
   const at = (seat: number): string => texts[seat % texts.length] ?? '';
@@ -55,7 +54,7 @@ const orderWith = (texts: readonly string[], i: number): string => {
 };
 
 const isOrder = (text: string): boolean => readOrders(text, 'o.yaml').every(({ ok }) => ok);
-/** What the door takes; the rest is refused there, and the message is read as well. */
+/** The door refuses the rest; its message is read too. */
 const taken = payloads.filter((text) => isOrder(orderWith([text], 1)));
 const refused = payloads.filter((text) => !taken.includes(text));
 
@@ -67,7 +66,6 @@ afterAll(() => {
   folder.remove();
 });
 
-/** Runs all lines over a file; whatever must hold of a run does. */
 async function runAll(lines: readonly (readonly string[])[], file: string, said: string): Promise<void> {
   for (const line of lines) {
     const args = line.map((word) => (word === 'o.yaml' ? file : word));
@@ -88,7 +86,7 @@ test('every format of every command that reads orders is among the lines that ar
   const wanted = commands.flatMap((command) => {
     const format = command.options.find(({ long }) => long === '--format');
     const { words = [] } = (format?.parseArg ?? {}) as Partial<WordReader>;
-    const reads = !['rules', 'learn'].includes(command.name()); // the one reads no file, the other no orders alone
+    const reads = !['rules', 'learn'].includes(command.name()); // one reads no file, the other no orders alone
     return reads ? words.map((word) => `${command.name()} ${word}`) : [];
   });
   const usual: Readonly<Record<string, string>> = { draw: 'svg' };
@@ -123,7 +121,7 @@ test('in every text of an order they are inert, whatever prints them', async () 
   }
 }, 300_000);
 
-test('what the door refuses is told without being obeyed', async () => {
+test('what the door refuses is told, not obeyed', async () => {
   for (const text of refused) {
     folder.put({
       'bad.yaml': Buffer.from(`order: ${text}\n`),

@@ -1,4 +1,4 @@
-/** A side photo of a known horse by a known camera: what is read of it is as wrong as it says, not more and not much less. */
+/** Readings of a photo are off by what they say, no more and not much less. */
 import { describe, expect, test } from 'vitest';
 import { factsOf } from '../../src/horse/facts.ts';
 import { photoRemarks } from '../../src/horse/photo-remarks.ts';
@@ -21,14 +21,14 @@ const names = ['room', 'ringBehindElbow', 'ringOffset', 'ringHeight', 'depth', '
 const scenes = cases(120, 200);
 const spec = { style: 'straight', strands: 19, buckle: plainBuckle, layers: 1, length: 32 } as const;
 
-/** A scene read as the facts do when the girth is taped and nothing else is. */
+/** As the facts read it when only the girth is taped. */
 function factsFor({ photo, girth }: Drawn) {
   return factsOf(orderOf({ photo, horse: { heartGirth: girth } }), model);
 }
 
 interface Tally {
   readonly rms: number;
-  /** Root of the mean of the squares of what was stated. */
+  /** Root mean square of what was stated. */
   readonly stated: number;
   readonly covered: number;
 }
@@ -81,12 +81,12 @@ describe.each(hows)('scenes at 10 to 20 ft, $reference, yaw to $yaw degrees, rol
     expect(stated / rms).toBeLessThan(1.3);
   });
 
-  test('the clearance of a cinch is no more wrong than is said, though yaw moves elbow and ring together', () => {
+  test('the clearance of a cinch is off by no more than told, though yaw moves elbow and ring together', () => {
     const chance = seededRandom(3);
     const pairs = drawn.map(({ scene }) => {
       const { photo, girth, truth } = scene;
       const k = girth / 72;
-      // The trade names the position; where the ring really hangs is about an inch from that.
+      // The ring hangs within about an inch of its named position.
       const back = truth.ringBehindElbow - 2 * k;
       const fraction = 1 - (back + chance.normal()) / (12 * k);
       const named = { kind: 'named', name: 'somewhere', fraction } as const;
@@ -96,7 +96,7 @@ describe.each(hows)('scenes at 10 to 20 ft, $reference, yaw to $yaw degrees, rol
         horse: { ...horse, elbowRoom: truth.room },
         saddle: { rigging: { kind: 'measured', setBack: back }, ringToRing: 2 * station },
       });
-      // At the point of the elbow, where most cinches that come too near do.
+      // At the point of the elbow, where most cinches come too near.
       const [seen, real] = [orderOf({ photo, horse, saddle: { rigging: named } }), known].map((order) => {
         const side = sideOf(factsOf(order, model));
         const spot = cordSpots(lay(spec, side)!.shape, side).find(({ s }) => s === side.elbow)!;
@@ -110,7 +110,7 @@ describe.each(hows)('scenes at 10 to 20 ft, $reference, yaw to $yaw degrees, rol
     expect(stated / rms).toBeLessThan(1.6);
   });
 
-  test('no spread is wider with the photo than without, unless it is far from what was said, which is told', () => {
+  test('no spread is wider with the photo, unless it contradicts the order, which is told', () => {
     const near = drawn.filter(({ facts }) => photoRemarks(facts).length === 0);
     expect(near.length).toBeGreaterThan(scenes / 4);
     for (const { scene, facts } of near) {
@@ -192,7 +192,7 @@ describe('without any error', () => {
       const [x, y] = sideToPixel(reading, subject.ellipse, { forward, station });
       const [u, v] = project(camera, skin(subject, { x: forward, station }));
       within(x, u, 0.05);
-      within(y, v, 0.5); // the outline stands a few hundredths of an inch above the bottom of the section
+      within(y, v, 0.5); // the outline is a few hundredths of an inch above the bottom
     }
   });
 
@@ -219,7 +219,7 @@ describe('without any error', () => {
   });
 
   test('the outline is where the formula says', () => {
-    // Touching point of a line from (D, 0) to an ellipse: a^2 / D along the axis (polar of the point).
+    // Tangent from (D, 0) to an ellipse: a^2 / D along the axis (polar of the point).
     const camera = at(0, 0, 0);
     const [, , z] = outline(subject, camera, { forward: 0, top: true });
     within(z, near ** 2 / (144 + near), 1e-6);

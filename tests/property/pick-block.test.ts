@@ -1,4 +1,4 @@
-/** What the page for landmarks lets pass, the order's door takes: the two know the same bounds. */
+/** What the landmarks page lets pass, the order's door takes. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { factsOf } from '../../src/horse/facts.ts';
@@ -32,7 +32,7 @@ const good: Record<string, Pixel> = {
   'plumb-bottom': clicks.bottom,
 };
 
-/** Good marks, each moved by up to so many pixels. */
+/** Good marks, each moved a little. */
 const picked = fc
   .record({
     kind: fc.constantFrom('stick' as const, 'sheet' as const),
@@ -91,7 +91,7 @@ test('a block that is called complete is read by the door, and one that is not r
       if (!ready) return;
       passed += 1;
       const text = orderWith(blockOf(now, photo));
-      // A height says how deep a barrel may be, which the page cannot know: those faults are the door's alone.
+      // Only the door knows the height.
       const faults = orderProblems(text);
       expect(
         faults.filter(({ expected }) => !expected.includes('for a height of')),
@@ -124,7 +124,7 @@ test('a ring or a room that an order remarks on, whatever its rigging, is doubte
   const fields = { ...begin.now.fields, length: '36', distance: '12' };
   const remarked = (now: Picked): boolean =>
     ['full', '7/8', '3/4', '5/8', 'center-fire'].every((rigging) => {
-      // The girth for which the page thinks of what is usual.
+      // The page assumes this girth.
       const text = `order: 1\nhorse: { heart-girth: 72 in }\nsaddle: { rigging: ${rigging}, bar-span: ${String(model['bar-span'])} in }\n${blockOf(now, photo)}`;
       const [read] = readOrders(text, 'a.yaml');
       if (read?.ok !== true) throw new Error(text);

@@ -1,4 +1,4 @@
-/** Prices on random shops: no line is rounded twice, no cent is lost between the lines and the total. */
+/** Prices on random shops: nothing is rounded twice, no cent is lost. */
 import { Decimal as Plain } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -11,7 +11,7 @@ import { priceOf } from '../../src/work/price.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
-/** Enough digits that a division by 60 does not decide a rounding. */
+/** Enough digits that dividing by 60 decides no rounding. */
 const Decimal = Plain.clone({ precision: 60 });
 type Decimal = Plain;
 

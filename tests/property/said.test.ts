@@ -1,4 +1,4 @@
-/** Whatever can be said is read as the same order in a file is; whatever else is typed is told, and nothing breaks. */
+/** A typed order reads like one in a file; other text is told. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { filledOrder } from '../../src/order/filled.ts';

@@ -1,4 +1,4 @@
-/** Laws of every schedule, on random shops: each job once and whole, no two at a time, days kept, promises kept. */
+/** Laws of schedules on random shops: jobs whole, one at a time, promises kept. */
 import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, it } from 'vitest';
@@ -42,7 +42,7 @@ const drawn = fc.record({
     .chain((count) => fc.tuple(...Array.from({ length: count }, (_, i) => job(`job ${i}`)))),
 });
 
-/** Benches work on some weekdays of the shop; those drawn without any on all of them. */
+/** Benches drawn without weekdays work on all of the shop's. */
 const tasks: fc.Arbitrary<ScheduleTask> = drawn.map(({ benches, ...task }) => ({
   ...task,
   benches: benches.map(({ own, ...bench }) => {
@@ -51,7 +51,7 @@ const tasks: fc.Arbitrary<ScheduleTask> = drawn.map(({ benches, ...task }) => ({
   }),
 }));
 
-/** Days as luxon walks through them, with their weekdays. */
+/** Days by luxon. */
 const walked = Array.from({ length: 4000 }, (_, days) => {
   const at = first.plus({ days: days - 20 });
   return { iso: at.toISODate()!, weekday: at.weekday };
@@ -74,7 +74,7 @@ function workingDays(
     .filter(({ iso, weekday }) => weekdays.includes(weekday) && !days.holidays.includes(iso)).length;
 }
 
-/** Minutes of work of its bench from the start of the schedule until a job begins and ends. */
+/** Minutes of its bench's work until a job begins and ends. */
 function minutesOf(task: ScheduleTask, job: ScheduledJob): { from: number; to: number } {
   const { minutesADay, weekdays } = task.benches.find(({ id }) => id === job.bench)!;
   const after = yesterday(task.start);

@@ -1,4 +1,4 @@
-/** Two geometries written apart agree: what is nearest of thin skin, of muscle and of the frame, on any horse and for any cinch. */
+/** Two geometries written apart agree on any horse and cinch. */
 import { expect, test } from 'vitest';
 import { factsOf } from '../../src/horse/facts.ts';
 import { lay } from '../../src/cinch/lay.ts';
@@ -20,7 +20,7 @@ test('on 200 orders, every style in one layer and two on every buckle of the bui
   for (const order of orders) {
     const facts = factsOf(order, defaultShop.model);
     const side = sideOf(facts);
-    // A girth nobody taped is taken as it was estimated: that has tests of its own.
+    // An untaped girth is tested elsewhere.
     const horse = plainHorse(order, facts.girth.value);
     for (const style of styleIds)
       for (const buckle of defaultShop.buckles) {
@@ -34,7 +34,7 @@ test('on 200 orders, every style in one layer and two on every buckle of the bui
         const least = (spots: readonly Spot[]): number => Math.min(...spots.map(({ gap }) => gap.distance));
         const found: Gaps = {
           skin: least(cords.filter(({ skin }) => skin)),
-          // What lies level with the point of the elbow ends the one and begins the other.
+          // The point of the elbow belongs to both.
           muscle: least([...frame, ...cords.filter(({ s, skin }) => !skin || s === side.elbow)]),
           frame: least(frame),
         };

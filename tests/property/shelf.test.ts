@@ -1,4 +1,4 @@
-/** One shelf for a backlog, on random shops: what materials, schedule and quote say against a second, plain count and luxon. */
+/** One shelf for a backlog, against a second plain count and luxon. */
 import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, test } from 'vitest';
@@ -20,7 +20,7 @@ const known: readonly Order[] = [...backlogFiles({ count: 40, seed: 12, faultyPe
   ({ name, text }) => readOrders(text, name).flatMap((read) => (read.ok ? [read.order] : [])),
 );
 
-/** Sized once with plenty on the shelf; the random shops differ in what is there. */
+/** Sized once with a full shelf; random shops change the shelf. */
 const planned = known.flatMap((order) => {
   const plan = plannedOf(
     sizeOrder({ ...order, colors: { body: ['natural'] }, options: [] }, defaultShop),
@@ -43,7 +43,7 @@ const backlogs = fc
       const plan = planned[i]!;
       const when = due === undefined ? undefined : dayIn(due * 5);
       const { pieces: all } = plan.ticket;
-      // One piece of cord for each cinch and no accent cord, so that one spool can be counted by hand.
+      // One piece per cinch, no accents: one spool can be counted by hand.
       const ticket = { ...plan.ticket, quantity, due: when, pieces: all.slice(0, 1), accents: [], dees: [] };
       return { ...plan, key: `${n}`, file: 'o.yaml', order: { ...plan.order, quantity, due: when }, ticket };
     }),
@@ -66,7 +66,7 @@ const shops = fc
       })),
   }));
 
-/** Who lacks how much, counted plainly: in the order of due days, everybody takes what is there. */
+/** In order of due days, everybody takes what is there. */
 function counted(orders: readonly Keyed[], shop: Shop) {
   const inTurn = [...orders].sort((a, b) => {
     const [x, y] = [a, b].map(({ order }) => (order.due === undefined ? Infinity : Date.parse(order.due)));

@@ -1,4 +1,4 @@
-/** Small steps of a tape change the answer by little: strands by two at most, and a style once left is not come back to. */
+/** Small steps of a tape change the answer little. */
 import { describe, expect, test } from 'vitest';
 import { seededRandom, type Random } from '../../src/math/random.ts';
 import { sizeOrder } from '../../src/index.ts';
@@ -14,7 +14,7 @@ interface Sweep {
   readonly from: number;
   readonly to: number;
   readonly step: number;
-  /** The order as it would be, had this been measured. */
+  /** The order, had this been measured. */
   readonly put: (order: Order, value: number) => Order;
 }
 
@@ -27,7 +27,7 @@ const saddle = ({ saddle: before, ...order }: Order, change: Partial<Order['sadd
   saddle: { ...before, ...change },
 });
 
-/** Everything that somebody measures, over what is found on grown horses. */
+/** Everything somebody measures. */
 const sweeps: Readonly<Record<string, Sweep>> = {
   'heart-girth': { from: 60, to: 84, step: 0.05, put: (order, heartGirth) => horse(order, { heartGirth }) },
   height: {
@@ -49,7 +49,7 @@ const sweeps: Readonly<Record<string, Sweep>> = {
 };
 
 interface First {
-  /** Poor at the elbow, or narrower than makers tie on a grown horse: what is left when nothing will do, and no choice to come back to. */
+  /** Poor at the elbow, or too narrow for a grown horse. */
   readonly lastResort: boolean;
   readonly style: string;
   readonly strands: number;
@@ -64,7 +64,7 @@ function firstOf(order: Order): First {
   return { lastResort: narrow || first.judgementOf('elbow-clearance') === 'poor', style, strands, length };
 }
 
-/** Where a sweep jumps, or comes back to a style it had left; a return is let through where the even length is another by then. */
+/** Jumps, and returns to a style once left, unless the even length has changed. */
 function breaks({ from, to, step, put }: Sweep, order: Order): string[] {
   const found: string[] = [];
   // Each style once left, with its length then.
@@ -88,7 +88,7 @@ function breaks({ from, to, step, put }: Sweep, order: Order): string[] {
 
 const positions = ['full', '7/8', '3/4', '5/8', 'center-fire'] as const;
 
-/** A rigging, a style of it and a trouble; of a horse for more work, also what it does and its ribs. */
+/** A rigging, style and trouble; for more work also its use and ribs. */
 function drawn(random: Random, worked: boolean): Order {
   const trouble = pick(random, [undefined, ...horseKeys.trouble.words]);
   return orderOf({
@@ -109,7 +109,7 @@ function named({ use, horse: { trouble, barrel }, saddle: { rigging: hung, style
 
 describe.each(Object.entries(sweeps))('%s in small steps', (name, sweep) => {
   const random = seededRandom(Object.keys(sweeps).indexOf(name) + 2417);
-  // One a sweep at the gate, by turns of a horse for more work and of one for less.
+  // Half of them at the gate.
   const kinds = long ? [false, true] : [Object.keys(sweeps).indexOf(name) % 2 === 0];
   const orders = kinds.map((worked) => drawn(random, worked));
 

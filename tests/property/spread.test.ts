@@ -1,4 +1,4 @@
-/** The first-order spread of clearance, and its chance, against the program's own draws through the whole geometry. */
+/** First-order spread and chance of clearance against draws through the whole geometry. */
 import { describe, expect, it } from 'vitest';
 import { simulateClearance } from '../../src/advice/simulate.ts';
 import { factsOf } from '../../src/horse/facts.ts';
@@ -25,7 +25,7 @@ const position = (name: Parameters<typeof rigging>[0], style: Style, strands: nu
   strands,
 });
 
-/** Varied orders: every rigging and style, little data and much, small and large. */
+/** Every rigging and style, much data or little, small and large. */
 const cases: readonly Case[] = [
   position('full', 'straight', 15),
   position('full', 'straight', 17),

@@ -1,8 +1,7 @@
-/** Changing the units of an order file changes nothing in the answer. */
+/** The units of an order file change nothing in the answer. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
-import { readOrders } from '../../src/order/read-orders.ts';
 import { sizeJson } from '../../src/views/size-data.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { orderIn } from '../support/door.ts';
@@ -42,16 +41,4 @@ describe('units', () => {
       );
     },
   );
-
-  it('hands and inches give the same height', () => {
-    const heightOf = (height: string) => {
-      const read = readOrders(
-        `order: 1\nhorse: { height: ${height} }\nsaddle: { rigging: full }\n`,
-        'hands.yaml',
-      )[0];
-      return read?.ok === true ? read.order.horse.height : undefined;
-    };
-    expect(heightOf('15.1 hh')).toBe(61);
-    expect(heightOf('61 in')).toBe(61);
-  });
 });

@@ -1,4 +1,4 @@
-/** Whatever an order, a shop file or a file's name says, no printer hands it to a screen, a spreadsheet or a page as a command. */
+/** No text of a file or its name is printed as a command. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { parse } from 'csv-parse/sync';
@@ -47,7 +47,7 @@ const options: ReportOptions = { units: 'in', color: false, width: 80, top: 2, w
 
 type Print = (from: Case) => string | Promise<string>;
 
-/** Every printer that is handed text from files, by the name of its file. */
+/** By the name of its file. */
 const printers: Readonly<Record<string, Print>> = {
   'size-screen': ({ size }) => sizeScreen(size, options),
   'size-markdown': ({ size }) => sizeMarkdown(size, options),
@@ -101,7 +101,7 @@ const whatIfs = ({ size }: Case) =>
 type Sized = SizeResult & { readonly ok: true };
 const readOnes = (size: readonly SizeResult[]): Sized[] => size.flatMap((each) => (each.ok ? [each] : []));
 
-/** The side, the cinch flat, and a template of it. */
+/** The side, the cinch flat, a template. */
 const picturesWith = (size: readonly SizeResult[]) =>
   readOnes(size).flatMap(({ advice, wants }) => {
     const [spec] = advice.specs;
@@ -126,7 +126,7 @@ const picturePage = (size: readonly SizeResult[]): string =>
 const rowText = (printer: BacklogPrinter, { cells }: Row): string =>
   printer.head + printer.before + printer.row(cells) + printer.foot(true, true);
 
-/** Files of several printers, and which of them they hold. */
+/** Files that hold several printers. */
 const together: Readonly<Record<string, readonly string[]>> = {
   'size-sheet': ['size-screen', 'size-markdown'],
   'check-sheet': ['check-screen', 'check-markdown'],
@@ -167,7 +167,7 @@ test('no printer is left out', () => {
 
 const written = (sign: string): string => `\\u{${sign.codePointAt(0)!.toString(16)}}`;
 
-/** At the gate every printer meets a line break, an escape and a turn of the letters, and of the other signs one in six in its turn. */
+/** At the gate: a line break, an escape, a turn, every sixth other. */
 const signsFor = (turn: number): readonly string[] =>
   signs.filter((sign, i) => long || '\n\u001b\u202e'.includes(sign) || (i + turn) % 6 === 0);
 
@@ -222,7 +222,7 @@ test('a picture stays well-formed XML with nothing of the text in its markup', (
   ];
   for (const text of nasty) {
     for (const scene of picturesWith(caseWith(text).size)) {
-      const { elements } = readSvg(sceneSvg(scene)); // throws where it is not
+      const { elements } = readSvg(sceneSvg(scene)); // throws on malformed files
       const names = new Set(elements.map(({ name }) => name));
       expect(
         [...names].filter((name) => !['svg', 'title', 'desc', 'g', 'path', 'circle', 'text'].includes(name)),

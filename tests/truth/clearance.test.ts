@@ -1,4 +1,4 @@
-/** Elbow clearance and its spread on the average horse, worked out on paper. */
+/** Elbow clearance and its spread on the average horse, on paper. */
 import cephes from 'cephes';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { factsOf } from '../../src/horse/facts.ts';
@@ -14,8 +14,8 @@ beforeAll(async () => {
   await cephes.compiled;
 });
 
-// At 72 in of girth k is 1. The elbow line: x + s = 7 up to the armpit (4, 3), x = 4 up to the elbow (4, 7), from there
-// x = 4 + 0.1 (s - 7). A ring rigging hangs 36 - 14 = 22 in up; in full position it is 4 - 2 = 2 in forward of the groove.
+// At 72 in of girth k is 1. The elbow line: x + s = 7 to the armpit (4, 3), x = 4 to the elbow (4, 7), then x
+// = 4 + 0.1 (s - 7). A ring rigging hangs 36 - 14 = 22 in up; in full position 4 - 2 = 2 in forward.
 const on = (order: Order, spec: Spec) => lay(spec, sideOf(factsOf(order, defaultModel)))!;
 const straight = (strands: number, change: Partial<Spec> = {}): Spec => ({
   style: 'straight',
@@ -27,9 +27,8 @@ const straight = (strands: number, change: Partial<Spec> = {}): Spec => ({
 });
 
 /**
- * Spread of a gap level with a spot at station s, by what moves it: the room 0.5, which carries the ring along; where the ring hangs,
- * 1, and the saddle lies, 0.4; how high the ring hangs, 1.5; the ribs, 0.2 a quarter of the girth up; cords 6 % wider or narrower;
- * the girth, 0.5, that grows the horse by so much for each k.
+ * Spread of a gap at station s, in this order: the room, which moves the ring; the ring's place; the
+ * saddle; the ring's height; the ribs; cords, 6 % of their width; the girth; the opening.
  */
 interface Level {
   readonly s: number;
@@ -59,20 +58,19 @@ const check = (
     within(found[key as 'inches' | 'sd' | 'floor' | 'station'], value, 1e-9);
 };
 
-/** The upper corner of a frame 2.5 in high. By k the room's edge grows by 4; the elbow rises by 7, and the line above falls back by 0.7. */
+/** The upper corner of a frame 2.5 in high. By k the room grows by 4; the elbow's rise takes back 0.7. */
 const corner = { s: 15.5, ringX: 2, half: 0, byK: 4 - 0.7 };
 
 describe('the spot with the least to spare', () => {
   test('a straight of 17 on a full rig: at the elbow', () => {
-    // Full at 4.25 in from 11 in down; the buckle's low edge is at 31 / 2 - 2.5 = 13. The center line leans by 2 / 22, so at 7 the
-    // edge is at 2.125 + 7 / 11. By k the room grows by 4; the lean, 2 k / 22 k, stays, and the spot is held where it is.
+    // The lean is 2 / 22, so at 7 the edge is at 2.125 + 7 / 11. By k the room grows by 4; the lean stays.
     const { clearance, low } = on(orderOf(), straight(17));
     expect(low).toBe(13);
     expect([clearance.where, clearance.skin]).toEqual(['cinch', true]);
     const sd = spread({ s: 7, ringX: 2, half: 2.125, byK: 4 });
     check(clearance, { inches: 1.875 - 7 / 11, sd, floor: 1, station: 7 });
-    // Less sure than that spot alone. Most costs the frame's upper corner, 15.5 in up, 4.85 - 1.875 - 15.5 / 11 along x; both move
-    // forward together, so that both clear more often than if they did not.
+    // Less sure than that spot alone, though the frame's upper corner, 4.85 - 1.875 - 15.5 / 11 behind, moves
+    // with it.
     const alone = cephes.ndtr((0.875 - 7 / 11) / sd);
     const frame = cephes.ndtr((2.975 - 15.5 / 11) / spread({ ...corner, opening: 0.15 * 8.5 }));
     expect(clearance.likely).toBeLessThan(alone - 0.03);
@@ -80,16 +78,16 @@ describe('the spot with the least to spare', () => {
   });
 
   test('a straight of 21 on 3/4: just below the armpit, square to the edge', () => {
-    // Set back 3: the ring is 1 in behind the groove, the edge runs along (-1/22, 1) from (2.625, 0). In two layers on a bar
-    // of 4 in it is 2.625 in wide there, far from all this. Square to the edge from the corner (4, 3):
+    // The ring is 1 in behind the groove, the edge runs along (-1/22, 1) from (2.625, 0). Square to it from
+    // the corner (4, 3):
     const order = orderOf({ saddle: { rigging: rigging('3/4') } });
     const { clearance } = on(order, straight(21, { layers: 2, buckle: { ...plainBuckle, barWidth: 4 } }));
     const lean = -1 / 22;
     const cos = 1 / Math.hypot(1, lean);
     const station = (3 + lean * (4 - 2.625)) * cos ** 2;
     const level = 4 - 2.625 - 3 * lean;
-    // What moves the corner forward counts by the cosine; the spot itself is at its own station. By k the room grows by 4, the corner
-    // rises by 3, seen by the sine, and the ring goes from (2 k - 3) / 22 k: the lean grows by 3 / 22.
+    // By k the room grows by 4, the corner rises by 3, seen by the sine, and the lean, (2 k - 3) / 22 k,
+    // grows by 3 / 22.
     const sine = -lean * cos;
     const byK = 4 - (station * 3) / 22 + (3 * sine) / cos;
     const sd = cos * spread({ s: station, ringX: -1, half: 2.625, byK });
@@ -98,7 +96,7 @@ describe('the spot with the least to spare', () => {
   });
 
   test('a straight of 15 on round ribs: pushed forward at the elbow, by ribs that were told', () => {
-    // 0.4 in at 18 in up: the lean is 2 / 22 + 0.4 / 18, and the spread of the push 0.1.
+    // 0.4 in at 18 in up: the lean is 2 / 22 + 0.4 / 18, the spread of the push 0.1.
     const { clearance } = on(orderOf({ horse: { barrel: 'round' } }), straight(15));
     const lean = 1 / 11 + 1 / 45;
     const sd = spread({ s: 7, ringX: 2, half: 1.875, byK: 4, push: 0.1 });
@@ -106,28 +104,28 @@ describe('the spot with the least to spare', () => {
   });
 
   test('a frame of 6 in on a full rig: at its upper corner, against muscle', () => {
-    // From 13 to 15.5 in up, 3 in to each side of the center line; the upper corner is 4.85 - 3 - 15.5 / 11 behind, along x.
+    // The upper corner is 4.85 - 3 - 15.5 / 11 behind.
     const buckle = { ...plainBuckle, frameWidth: 6 };
     const { clearance, frameClearance } = on(orderOf(), straight(11, { buckle }));
     const ahead = 1.85 - 15.5 / 11;
     const cos = 1 / Math.sqrt(1.01);
-    // The nearest place of the muscle lies square to it, lower by 0.1 of the way forward; the opening, 0.15, counts from 7 up to there.
+    // Square to the muscle, lower by 0.1 of the way; the opening counts from 7 to there.
     const place = 15.5 - (0.1 * ahead) / 1.01;
     const sd = cos * spread({ ...corner, opening: 0.15 * (place - 7) });
     check(clearance, { inches: ahead * cos, sd, floor: 0, station: 15.5 });
     expect([clearance.where, clearance.skin]).toEqual(['buckle', false]);
     expect(clearance.inches).toBe(frameClearance.inches);
-    // The lower corner is nearer, but much surer: 13 in up the opening counts for less.
+    // The lower corner is nearer but surer: at 13 in up the opening counts less.
     expect(4.6 - 3 - 13 / 11).toBeLessThan(ahead);
   });
 
   test('a low flare of 23 in two layers on a full rig: tied so that it keeps 0.633 in over the least', () => {
-    // 5.75 in wide up to f, then narrowing to 3.335 in over 3 in, by 0.4025 each side; with the lean the edge falls back by
-    // b = 0.4025 - 1/11 an inch. What comes nearest lies square to it from the corner (4, 3): below that by the sine of the distance.
+    // From 5.75 in wide at f to 3.335 over 3 in: 0.4025 per side; with the lean the edge falls back by b =
+    // 0.4025 - 1/11 per inch. The nearest spot is square to it from the corner (4, 3).
     const back = 0.4025 - 1 / 11;
     const cos = 1 / Math.hypot(1, back);
-    // It is tied for 1 in and 1.2816 spreads (one in ten), those of 31 strands, half of which are 3.875 in wide. By k the room grows by
-    // 4 and the corner rises by 3, seen by the sine. Distance, place and spread hang on one another: each round comes nearer.
+    // Tied for 1 in and 1.2816 spreads (one in ten) of 31 strands, 3.875 in per side. Distance, place and
+    // spread depend on each other: each round comes nearer.
     const byK = 4 + 3 * back;
     let [kept, station] = [1, 3];
     for (let round = 0; round < 20; round++) {
@@ -135,24 +133,24 @@ describe('the spot with the least to spare', () => {
       kept = 1 + cephes.ndtri(0.9) * cos * spread({ s: station, ringX: 2, half: 3.875, byK });
     }
     within(kept, 1.633, 5e-4);
-    // The edge is x + b s = 2.875 + 0.4025 f, and the corner is kept at `kept` from it.
+    // The edge x + b s = 2.875 + 0.4025 f is `kept` from the corner.
     const f = (4 + 3 * back - 2.875 - kept / cos) / 0.4025;
     const spec = { style: 'low-flare', strands: 23, layers: 2, buckle: plainBuckle, length: 32 } as const;
     const { shape, cordClearance } = on(orderOf(), spec);
-    // It is found by halving, to two thousandths.
+    // Halved to two thousandths.
     within(shape.fullUpTo, f, 2e-3);
     // Its own cords are less wide there, and so surer.
     const sd = cos * spread({ s: station, ringX: 2, half: 2.875 - 0.4025 * (station - f), byK });
     within(cordClearance.inches, kept, 1e-3);
     within(cordClearance.sd, sd, 1e-3);
     within(cordClearance.station, station, 2e-3);
-    // Even so it has less to spare than the pinched cords beside the elbow, 1.6675 + 7 / 11 forward.
+    // The pinched cords beside the elbow, 1.6675 + 7 / 11 forward, have more to spare.
     const beside = spread({ s: 7, ringX: 2, half: 1.6675, byK: 4 });
     expect((kept - 1) / sd).toBeLessThan((4 - 1.6675 - 7 / 11 - 1) / beside);
   });
 
-  test('one that lies under its floor goes before all that keep theirs, however sure it is of that', () => {
-    // 25 strands: 4 - 3.125 - 7 / 11 = 0.239 in at the elbow, where 1 is asked.
+  test('a spot under its floor counts before all that keep theirs', () => {
+    // 4 - 3.125 - 7 / 11 = 0.239 in at the elbow, where 1 is asked.
     const { clearance } = on(orderOf(), straight(25));
     check(clearance, { inches: 0.875 - 7 / 11, floor: 1, station: 7 });
     expect(clearance.likely).toBeLessThan(0.2);
@@ -161,19 +159,19 @@ describe('the spot with the least to spare', () => {
 
 describe('what is told', () => {
   test('never more than 0.95, however sure it is', () => {
-    // Plumb: 6 - 1.375 at the elbow, 6.85 - 1.875 at the frame, each more than three spreads of hardly more than 1.3 above its floor.
+    // Plumb: 6 - 1.375 at the elbow, 6.85 - 1.875 at the frame, over three spreads.
     const order = orderOf({ horse: { elbowRoom: 6 }, saddle: { rigging: { kind: 'measured', setBack: 4 } } });
     const { clearance } = on(order, straight(11));
     expect(clearance.likely).toBeGreaterThan(0.97);
     expect(clearance.chance).toBe(0.95);
   });
 
-  test('else as it was reckoned', () => {
+  test('else the exact chance', () => {
     const { clearance } = on(orderOf(), straight(17));
     expect(clearance.chance).toBe(clearance.likely);
   });
 
-  test('the two ends of what was measured: on the edge, and level with it on the elbow line', () => {
+  test('the two ends of the gap: on the edge, and level with it on the elbow line', () => {
     const { clearance } = on(orderOf(), straight(17));
     const [from, to] = [clearance.from, clearance.to];
     within(from[0], 2.125 + 7 / 11, 1e-9);

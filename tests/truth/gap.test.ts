@@ -1,4 +1,4 @@
-/** Gaps from a point to the elbow line, and the spots of a cinch that are measured, worked out on paper. */
+/** Gaps to the elbow line and the measured spots of a cinch, on paper. */
 import { describe, expect, test } from 'vitest';
 import { elbowLineOf } from '../../src/horse/elbow-line.ts';
 import { elbowGap } from '../../src/cinch/elbow-gap.ts';
@@ -7,8 +7,8 @@ import { defaultModel } from '../../src/numbers/numbers.ts';
 import { plainBuckle } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 
-// Places are (x, s): forward of the groove, up from the midline. With 72 in of girth and 4 in of room the elbow line is
-// (7, 0) (4, 3) (4, 7) (6.9, 36): x + s = 7 below, x = 4 + 0.1 (s - 7) above.
+// Places are (x, s): forward of the groove, up from the midline. At 72 in of girth and 4 in of room the elbow
+// line is (7, 0) (4, 3) (4, 7) (6.9, 36): x + s = 7 below, x = 4 + 0.1 (s - 7) above.
 const line = elbowLineOf(4, 72, defaultModel);
 
 test('the elbow line has its corners at the midline, the armpit, the elbow and the top', () => {
@@ -28,15 +28,15 @@ const cases: readonly Case[] = [
   // Square to x + s = 7: (1, 1) away.
   { name: 'below the armpit, square to the line', at: [3, 2], distance: Math.SQRT2, to: [4, 3] },
   { name: 'further down', at: [4, 1], distance: Math.SQRT2, to: [5, 2] },
-  // The corner is nearest as seen from here: (3, 2) away.
+  // The corner is nearest: (3, 2) away.
   { name: 'below the armpit, behind its corner', at: [1, 1], distance: Math.sqrt(13), to: [4, 3] },
   // (1, -0.1) is square to the line's rise, (0.1, 1).
   { name: 'above the elbow, square to its corner', at: [3, 7.1], distance: Math.sqrt(1.01), to: [4, 7] },
-  // Twice that, to (5, 17), which is on x = 4 + 0.1 (s - 7).
+  // Twice that, to (5, 17), on x = 4 + 0.1 (s - 7).
   { name: 'against the muscle', at: [3, 17.2], distance: Math.sqrt(4.04), to: [5, 17] },
   { name: 'behind the corner of the elbow', at: [0, 7.2], distance: Math.sqrt(16.04), to: [4, 7] },
   { name: 'above the end of the line', at: [6, 38], distance: Math.sqrt(0.81 + 4), to: [6.9, 36] },
-  // Over the line it is an overlap along x.
+  // Over the line: an overlap along x.
   { name: 'over the middle', at: [4.5, 4], distance: -0.5, to: [4, 4] },
   { name: 'over it below the armpit', at: [6.5, 1], distance: -0.5, to: [6, 1] },
   { name: 'over it above the elbow', at: [6, 17], distance: -1, to: [5, 17] },
@@ -58,10 +58,10 @@ const places = (spots: readonly Spot[]): string[] =>
 
 describe('spots', () => {
   test('of cords that lean: corners, armpit and elbow, and what lies square to a corner of the elbow line', () => {
-    // Edge (3, 0) (3.5, 5) (2.9, 9) (3.4, 14). Square to the first piece, along (0.1, 1): the armpit (4, 3) from
-    // (3 + 0.1 s, s) where (1 - 0.1 s) 0.1 + 3 - s = 0, s = 3.1 / 1.01; the elbow would be at 7.1 / 1.01, beyond 5. To the
-    // second, along (-0.15, 1): the elbow (4, 7) from (3.5 - 0.15 t, 5 + t), (0.5 + 0.15 t) -0.15 + 2 - t = 0,
-    // t = 1.925 / 1.0225; the armpit lies below it. To the third, from (2.9 + 0.1 t, 9 + t): both lie below.
+    // Edge (3, 0) (3.5, 5) (2.9, 9) (3.4, 14). To the first piece, along (0.1, 1): the armpit (4, 3) from (3
+    // + 0.1 s, s) where (1 - 0.1 s) 0.1 + 3 - s = 0, s = 3.1 / 1.01; the elbow would be at 7.1 / 1.01, beyond
+    // 5. To the second, along (-0.15, 1): the elbow (4, 7) from (3.5 - 0.15 t, 5 + t), (0.5 + 0.15 t) -0.15 +
+    // 2 - t = 0, t = 1.925 / 1.0225; the armpit is below. Both are below the third, (2.9 + 0.1 t, 9 + t).
     const [foot, t] = [3.1 / 1.01, 1.925 / 1.0225];
     const spots = cordSpots(shape, leaning);
     expect(places(spots)).toEqual(
@@ -87,7 +87,7 @@ describe('spots', () => {
   });
 
   test('of a frame: its two corners, and armpit and elbow where it hangs beside them; never skin', () => {
-    // 3.75 in wide and 2.5 high, plumb: what is square to the elbow, 7, is level with it.
+    // 3.75 in wide, 2.5 high, plumb: level with the elbow, 7.
     const high = frameSpots(plainBuckle, 14, plumb);
     expect(places(high)).toEqual(['1.875 14.000', '1.875 16.500']);
     const beside = frameSpots(plainBuckle, 5, plumb);

@@ -1,4 +1,4 @@
-/** The ellipse against known perimeters and curvatures, and laws that hold for every ellipse. */
+/** The ellipse against known perimeters and curvatures, and its laws. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -14,8 +14,8 @@ import {
 import { within, withinRelative } from '../support/within.ts';
 
 describe('perimeters', () => {
-  // P = 4aE evaluated independently at high precision (derived); the order of the half-axes must not matter.
-  // That of (34, 23) was evaluated twice with 25 digits, by E and by quadrature.
+  // P = 4aE evaluated independently at high precision (derived), half-axes in any order. (34, 23) was
+  // evaluated twice with 25 digits, by E and by quadrature.
   it.each([
     [5, 3, 25.5269988633981],
     [2, 1, 9.68844822054768],
@@ -107,7 +107,7 @@ describe('stations', () => {
   });
 });
 
-/** Any ellipse a barrel could be and many it could not. */
+/** Barrels and far beyond. */
 const perimeters = fc.double({ min: 1e-3, max: 1e6, noNaN: true });
 const ratios = fc.double({ min: 0.01, max: 100, noNaN: true });
 const parts = fc.double({ min: 0, max: 1, noNaN: true });
@@ -160,7 +160,7 @@ describe('laws of every ellipse', () => {
         within(stationAtHeight(ellipse, 2 * ellipse.halfDepth + 1), 36, 1e-12);
       }),
     );
-    // On a circle of radius 1 the skin up to a third of a turn is 2 pi / 3 long and 3 / 2 high.
+    // On a unit circle a third of a turn is 2 pi / 3 long and 3 / 2 high.
     within(stationAtHeight({ halfWidth: 1, halfDepth: 1 }, 1.5), (2 * Math.PI) / 3, 1e-14);
   });
 
@@ -194,7 +194,7 @@ describe('ratio from perimeter and depth', () => {
     fc.assert(
       fc.property(perimeters, fc.double({ min: 0.05, max: 20, noNaN: true }), (perimeter, ratio) => {
         const { halfDepth } = solveEllipse(perimeter, ratio);
-        // A nearly flat ellipse is as long at another ratio: the answer is as sure as the perimeter allows.
+        // Another ratio gives a nearly flat ellipse the same length: the perimeter limits the answer.
         withinRelative(solveRatioFromDepth(perimeter, 2 * halfDepth)!, ratio, 1e-12);
       }),
     );

@@ -1,4 +1,4 @@
-/** Arcs of an ellipse as elliptic integrals of the second kind against printed tables, two libraries' test values and an independent implementation. */
+/** Elliptic integrals against printed tables, two libraries' test values and an independent implementation. */
 import { readFileSync } from 'node:fs';
 import cephes from 'cephes';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -7,10 +7,10 @@ import { seededRandom } from '../../src/math/random.ts';
 import { within, withinRelative } from '../support/within.ts';
 
 const DEGREE = Math.PI / 180;
-/** Of a barrel a nanometer is enough; the method has more. */
+/** A nanometer is enough for a barrel. */
 const ENOUGH = 1e-9;
 
-/** E(phi, m), m = k^2 the parameter, phi the eccentric angle: the arc of an ellipse as wide as 1 and as deep as sqrt(1 - m). */
+/** E(phi, m), m = k^2, phi the eccentric angle: the arc of an ellipse 1 wide and sqrt(1 - m) deep. */
 const incompleteE = (phi: number, m: number): number =>
   angleToStation({ halfWidth: 1, halfDepth: Math.sqrt(1 - m) }, phi);
 const completeE = (m: number): number => incompleteE(Math.PI / 2, m);
@@ -25,7 +25,7 @@ describe('Abramowitz & Stegun 1964, table 17.1 (seen as transcribed; nine decima
     [0.9, 1.104774733],
     [0.99, 1.015993546],
   ])('E(m = %f) = %f', (m, expected) => {
-    // The last row prints ...546 where the value is 1.0159935450: one unit of the ninth decimal is allowed.
+    // The last row prints ...546 for 1.0159935450: one unit of the ninth decimal is allowed.
     within(completeE(m), expected, m === 0.99 ? 1e-9 : 0.5e-9);
   });
 });
@@ -121,7 +121,7 @@ describe('cephes (S. L. Moshier, independent implementation) on a seeded grid', 
 });
 
 describe('further round', () => {
-  // Every half turn adds twice the complete integral: A&S 17.4.3.
+  // A half turn adds twice the complete integral: A&S 17.4.3.
   it.each([2, 3, 7, -3])('%i half turns and a bit', (turns) => {
     for (const m of [0.3, 0.9, -2]) {
       withinRelative(
@@ -134,7 +134,7 @@ describe('further round', () => {
 });
 
 describe('negative parameter (the deeper barrel)', () => {
-  // cephes refuses negative m, so the other axis is its way in: sin and cos change places.
+  // cephes refuses negative m; on the other axis sin and cos change places.
   it.each([-0.01, -0.5, -1, -1.0408, -3, -50])(
     'm = %f against cephes measured from the other axis',
     async (m) => {

@@ -1,4 +1,4 @@
-/** The climb to a top on functions whose top is known, and inverses against published ones. */
+/** The climb to a top on functions with known tops, and published inverses. */
 import { describe, expect, it, test } from 'vitest';
 import { climb, inverseOf, type Slope } from '../../src/math/newton.ts';
 import { within } from '../support/within.ts';
@@ -16,7 +16,7 @@ function rosenbrock([x = 0, y = 0]: readonly number[]): Slope {
   };
 }
 
-/** A dome that is not round: its top is at (3, -2, 0.5), its height there 7. */
+/** Its top is at (3, -2, 0.5), its height there 7. */
 function dome(at: readonly number[]): Slope {
   const bend = [
     [4, 1, 0.5],
@@ -47,7 +47,8 @@ describe('climb', () => {
     climb(dome, Object.freeze([0, 0, 0]));
   });
 
-  // Standard start (-1.2, 1): Moré, Garbow & Hillstrom 1981, ACM TOMS 7:17, problem 1. Textbooks give Newton with halved steps 21 or so.
+  // Standard start (-1.2, 1): Moré, Garbow & Hillstrom 1981, ACM TOMS 7:17, problem 1. Textbooks: about 21
+  // Newton steps with halving.
   it.each([
     [-1.2, 1],
     [0, 0],
@@ -71,7 +72,7 @@ describe('climb', () => {
       },
       [-1.2, 1],
     );
-    // What is tried may be lower; where the next step begins never is. A step begins at each new height.
+    // Tries may be lower; where a step begins never is.
     for (const value of seen) highest = Math.max(highest, value);
     within(highest, 0, 1e-12);
     expect(seen.length).toBeLessThan(80);
@@ -98,7 +99,7 @@ describe('climb', () => {
 });
 
 describe('inverse', () => {
-  // Of Hilbert's matrix, in whole numbers: Knuth, The Art of Computer Programming 1, 1.2.3 exercise 45.
+  // Of Hilbert's matrix: Knuth, The Art of Computer Programming 1, 1.2.3 exercise 45.
   const hilbert = (size: number): number[][] =>
     Array.from({ length: size }, (_, i) => Array.from({ length: size }, (__, j) => 1 / (i + j + 1)));
   it.each([

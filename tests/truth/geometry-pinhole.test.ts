@@ -1,4 +1,4 @@
-/** The pinhole camera against another one, written apart from it: a camera at a point that looks at a point. */
+/** The pinhole camera against another written apart: one that looks at a point. */
 import { describe, expect, it, test } from 'vitest';
 import { pixelOf, placeOf, type Pinhole } from '../../src/math/pinhole.ts';
 import { seededRandom } from '../../src/math/random.ts';
@@ -44,7 +44,7 @@ describe('a camera anywhere', () => {
   test('puts places where the other one does', () => {
     for (const { camera, place } of cases) {
       const { yaw, tilt, distance, center } = camera;
-      // Round to the right by the yaw, then up by the tilt.
+      // Right by the yaw, then up by the tilt.
       const position: Vector = [
         distance * Math.sin(yaw) * Math.cos(tilt),
         distance * Math.sin(tilt),

@@ -1,4 +1,4 @@
-/** A girth that leans on tapes at the rings is out by as much as it says, and not more than without them. */
+/** A girth supported by tapes at the rings is out by as much as it says. */
 import { describe, expect, test } from 'vitest';
 import { factsOf, workingOf } from '../../src/horse/facts.ts';
 import { girthFromHeight } from '../../src/horse/girth.ts';
@@ -22,7 +22,7 @@ interface True {
   readonly drop: number;
 }
 
-/** What is known of a horse of 60 in whose rings were taped so; the readings are out by so many spreads. */
+/** A horse of 60 in with ring tapes; readings out by so many spreads. */
 function factsBy(
   { girth, drop }: True,
   { taped, kind }: { taped: Taped; kind: Horse['kind'] },
@@ -45,8 +45,8 @@ const cases: readonly (readonly [string, Taped, Horse['kind']])[] = [
   ['both', ['ringToRing', 'ringDrop'], 'light'],
 ];
 
-// A horse is spread about the girth by its height, its rings about the usual drop, and readings about both: then a weighed mean is
-// out by as much as its spread says, and less than either alone. That is what a spread is; nothing is taken from the formula.
+// Draws a horse about the girth by its height, its rings about the usual drop, readings about both; shares no
+// formula.
 describe('drawn at random, girth and rings are out by what their spreads say', () => {
   test.each(cases)('%s', (_, taped, kind) => {
     const random = seededRandom(2417);
@@ -92,7 +92,7 @@ describe('what is weighed', () => {
     expect(facts.girth.moved).toEqual({ own: facts.girth.sd, station: 0, drop: 0 });
   });
 
-  test('a drop of a saddle nobody described counts as one of the ring rigging that is assumed of it', () => {
+  test('a drop without a rigging style counts as that of the assumed ring rigging', () => {
     const drop = { rigging, ringDrop: 15 };
     const undescribed = withRingTapes(usual, drop, model);
     const ring = withRingTapes(usual, { ...drop, style: 'ring' }, model);
@@ -101,7 +101,7 @@ describe('what is weighed', () => {
     expect(undescribed.sd).toBeLessThan(usual.sd);
   });
 
-  test('where they are far apart, the spread grows, in all its parts', () => {
+  test('where they are far apart, every part of the spread grows', () => {
     const near = withRingTapes(usual, { rigging, style: 'ring', ringToRing: 42 }, model);
     const far = withRingTapes(usual, { rigging, style: 'ring', ringToRing: 60 }, model);
     expect(far.sd).toBeGreaterThan(1.5 * near.sd);

@@ -1,4 +1,4 @@
-/** Maps of planes whose points are large or small, or nearly in line. */
+/** Maps of planes whose points are large, small, or nearly in line. */
 import { describe, expect, test } from 'vitest';
 import { homographyOf, type Point } from '../../src/math/homography.ts';
 import { mapPoint } from '../support/map-point.ts';

@@ -1,4 +1,4 @@
-/** The map of one plane onto another, against published points, a textbook's formula and another library. */
+/** The map between planes against published points, a textbook's formula and another library. */
 import { describe, expect, test } from 'vitest';
 import { homographyOf, type Homography, type Point } from '../../src/math/homography.ts';
 import { seededRandom } from '../../src/math/random.ts';
@@ -6,7 +6,7 @@ import { mapPoint } from '../support/map-point.ts';
 import { byOpenCv } from '../support/opencv.ts';
 import { within } from '../support/within.ts';
 
-/** Scaled so that the last entry is 1, as others give it. */
+/** Scaled so that the last entry is 1. */
 const likeOthers = (h: Homography | undefined): number[] => {
   const flat = h!.flat();
   return flat.map((entry) => entry / flat[8]!);
@@ -19,7 +19,10 @@ const square: Point[] = [
   [0, 1],
 ];
 
-/** Heckbert 1989, Fundamentals of Texture Mapping and Image Warping, section 2.2.3: unit square to quadrilateral (memory). */
+/**
+ * Heckbert 1989, Fundamentals of Texture Mapping and Image Warping, section 2.2.3: unit square to
+ * quadrilateral (memory).
+ */
 function heckbert(quad: readonly Point[]): number[] {
   const [[x0, y0], [x1, y1], [x2, y2], [x3, y3]] = quad as [Point, Point, Point, Point];
   const [dx1, dx2, sx] = [x1 - x2, x3 - x2, x0 - x1 + x2 - x3];
@@ -30,7 +33,7 @@ function heckbert(quad: readonly Point[]): number[] {
   return [x1 - x0 + g * x1, x3 - x0 + h * x3, x0, y1 - y0 + g * y1, y3 - y0 + h * y3, y0, g, h, 1];
 }
 
-/** Quadrilaterals without a dent, corners in whole pixels, which the other library keeps exactly in its single precision. */
+/** Convex, corners in whole pixels, which the other library keeps exactly in single precision. */
 function quads(count: number): Point[][] {
   const random = seededRandom(11);
   const near = (x: number, y: number): Point => [
@@ -46,7 +49,7 @@ function quads(count: number): Point[][] {
 }
 
 describe('published points', () => {
-  // scikit-image, tests of geometric transforms (BSD-3, seen): the first four of eight.
+  // scikit-image, tests of geometric transforms (BSD-3, seen): four of eight.
   const from: Point[] = [
     [-12.3705, -10.5075],
     [-10.7865, 15.4305],
@@ -93,7 +96,7 @@ describe('published points', () => {
     }
   });
 
-  // Points of the README of the package perspective-transform (memory); the map by opencv-wasm 4.3.
+  // README of the package perspective-transform (memory); the map by opencv-wasm 4.3.
   test('a picture of a document', () => {
     const h = homographyOf(
       [

@@ -1,4 +1,4 @@
-/** The clearance of a laid cinch once more: spots found by a library, spreads by moving one input a little, chances by adding up. */
+/** The clearance of a laid cinch again: spots by a library, chances by counting. */
 import { Point } from '@flatten-js/core';
 import cephes from 'cephes';
 import { beforeAll, describe, expect, test } from 'vitest';
@@ -27,7 +27,6 @@ beforeAll(async () => {
 interface Spot {
   readonly part: 'cinch' | 'buckle';
   readonly s: number;
-  /** Half the width of what lies there. */
   readonly half: number;
 }
 
@@ -45,7 +44,7 @@ const linesOf = ({ candidate: c, facts: { centreLine } }: One): { cords: Line; f
   frame: frameOf(c.buckle, c.low, centreLine.slope),
 });
 
-/** Corners of both edges, stations of armpit and elbow, and what the library finds nearest to the two. */
+/** Corners of both edges, stations of armpit and elbow, and the library's nearest spots. */
 function spotsOf(one: One): Spot[] {
   const { facts } = one;
   const { cords, frame } = linesOf(one);
@@ -60,7 +59,7 @@ function spotsOf(one: One): Spot[] {
   return [...onLine(cords, 'cinch'), ...onLine(frame, 'buckle')];
 }
 
-/** Distance from a place to the elbow line by the library; over it, minus how far along x. */
+/** By the library; an overlap along x is negative. */
 function gapAt(x: number, s: number, elbow: Line): number {
   const level = forwardAt(elbow, s) - x;
   if (level <= 0) return level;
@@ -92,19 +91,19 @@ function measure(spot: Spot, { facts }: One): Measured {
 
 const spare = ({ inches, floor, sd }: Measured): number => (inches - floor) / sd;
 
-/** Furthest under its floor; when all keep theirs, least to spare. */
+/** Furthest under its floor; if none is, least to spare. */
 function governing(all: readonly Measured[]): Measured {
   const lowest = all.reduce((a, b) => (b.inches - b.floor < a.inches - a.floor - 1e-9 ? b : a));
   return lowest.inches < lowest.floor ? lowest : all.reduce((a, b) => (spare(b) < spare(a) - 1e-9 ? b : a));
 }
 
-/** Horses in which every input lies anywhere in its spread. */
+/** Horses with every input anywhere in its spread. */
 const drawn = ((): readonly (readonly number[])[] => {
   const random = seededRandom(2417);
   return Array.from({ length: 6000 }, () => Array.from({ length: 9 }, () => random.normal()));
 })();
 
-/** Share of them on which every spot keeps its floor, moved in proportion. */
+/** Share of them on which every spot keeps its floor. */
 function chanceOf(all: readonly Measured[]): number {
   const near = all.filter((each) => spare(each) < 5);
   const keeps = (inputs: readonly number[]): boolean =>
@@ -122,7 +121,7 @@ interface Whole {
   readonly all: readonly Measured[];
 }
 
-/** Every case in which no spot is equally near two places of the elbow line. */
+/** Cases in which no spot is equally near two places of the elbow line. */
 const wholes: Whole[] = [];
 beforeAll(() => {
   each((one) => {
@@ -160,11 +159,11 @@ describe('clearance', () => {
       if (cephes.ndtr(spare(least)) - share > 0.02) apart += 1;
     }
     within(over / some.length, 0, 0.006);
-    // Some of them are near in several places, or this would not tell the ways of counting apart.
+    // Some are near in several places, or the ways of counting would agree.
     expect(apart).toBeGreaterThan(50 / every);
   });
 
-  test('of cords alone, of the frame alone: nothing of either is nearer, as a library measures it', () => {
+  test('of cords alone and of the frame alone: a library finds no nearer spot', () => {
     let over = 0;
     each((one) => {
       const { candidate: c, facts } = one;
@@ -175,7 +174,7 @@ describe('clearance', () => {
       expect(c.frameClearance.inches).toBeGreaterThan(hard! - 2e-6);
       expect(c.cordClearance.skin).toBe(true);
       expect(c.cordClearance.inches).toBeGreaterThan(whole! - 2e-6);
-      // One that lies under its floor counts by how far.
+      // One under its floor counts by how far.
       if (hard! < 0) within(c.frameClearance.inches, hard!, 2e-6);
       if (skin! < facts.floor && skin! - facts.floor < whole!) within(c.cordClearance.inches, skin!, 2e-6);
       if (skin! < 0) over += 1;

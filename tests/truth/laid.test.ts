@@ -1,4 +1,4 @@
-/** Every number of a laid cinch but its clearance, worked out once more the slow way. */
+/** Every number of a laid cinch but its clearance, worked out the slow way. */
 import { describe, expect, test } from 'vitest';
 import { curvatureRadiusAt, heightAt } from '../../src/math/ellipse.ts';
 import { widthAt, outlineOf } from '../../src/cinch/outline.ts';
@@ -13,12 +13,12 @@ describe('where it hangs', () => {
       within(c.buckleAboveElbow, heightAt(facts.barrel.ellipse, c.shape.top) - facts.elbowHeight, 1e-9);
       within(c.buckleBelowWidest, facts.girth.value / 4 - c.shape.top, 1e-12);
       within(c.run, (2 * facts.ring.station.value - length - 1) / 2, 1e-12);
-      // Ring to ring is twice as unsure as one ring, the give by half of itself; each side has half of both.
+      // Ring to ring is twice as unsure as one ring, the give by half of itself; each side has half.
       within(c.runSd, Math.sqrt((2 * facts.ring.station.sd) ** 2 + 0.5 ** 2) / 2, 1e-12);
     });
   });
 
-  test('no cords below no side: such a cinch cannot be laid', () => {
+  test('a cinch too short for its cords cannot be laid', () => {
     const short = { order: orderOf(), strands: 17, buckle: plainBuckle };
     expect(laid({ ...short, style: 'straight', length: 4 })).toBeUndefined();
     expect(laid({ ...short, style: 'straight', length: 4.5 })).toBeDefined();
@@ -69,7 +69,7 @@ describe('how wide it is', () => {
   test('its outline is as wide as its shape, from the midline to the buckle', () => {
     each(({ candidate: { shape } }) => {
       const { stations, widths } = outlineOf(shape);
-      // Corners that fall together stand once, and what is as wide all along has none between its ends.
+      // Coinciding corners stand once; a straight has none between its ends.
       const turns = shape.pinched === shape.full ? [] : [shape.fullUpTo, shape.pinchedFrom];
       expect(stations).toEqual([...new Set([0, ...turns, shape.top])]);
       stations.forEach((station, i) => {
@@ -87,7 +87,7 @@ describe('how wide it is', () => {
     const asked = { style: 'straight', strands: 17, length: 30, buckle: plainBuckle } as const;
     const feet = (accent: string[]) => laid({ ...asked, order: order(accent) })!.candidate;
     expect(feet(['rust']).accentFeet).toBeGreaterThan(0);
-    // Each color is cut to whole feet by itself.
+    // Each color is cut to whole feet.
     const [one, two] = [['rust'], ['rust', 'sage']].map((colors) => feet(colors).accentFeet);
     expect([one, one! + 1]).toContain(two);
   });
@@ -105,10 +105,10 @@ describe('how wide it is', () => {
     each(({ candidate: c, facts }) => {
       const [armpit, elbow] = [3 * facts.k, 7 * facts.k];
       const scan = Array.from({ length: 200 }, (_, i) => armpit + ((elbow - armpit) * i) / 199);
-      // Behind the elbow a cinch is as its cords lie, even where a short one ends below it.
+      // Behind the elbow a cinch is as its cords lie, even below the end of a short one.
       const beyond = { ...c.shape, top: Math.max(c.shape.top, elbow) };
       within(c.elbowWidth, Math.min(...scan.map((s) => widthAt(beyond, s))), 1e-9);
-      // Thin-walled hoop: tension over width times radius, 28.66 lbf, at the armpit, the elbow and between.
+      // Thin-walled hoop: tension over width times radius, 28.66 lbf.
       const press = [armpit, (armpit + elbow) / 2, elbow].map(
         (s) => 28.66 / (widthAt(beyond, s) * curvatureRadiusAt(facts.barrel.ellipse, s)),
       );

@@ -1,10 +1,10 @@
-/** Logistic regression against published fits, and against slow ways of finding the same. */
+/** Logistic regression against published fits and slow searches. */
 import { describe, expect, test } from 'vitest';
 import { chanceOf, fitLogistic, logChance, type Odds, type Trial } from '../../src/math/logistic.ts';
 import { seededRandom } from '../../src/math/random.ts';
 import { within, withinRelative } from '../support/within.ts';
 
-/** Log odds that are a sum of numbers times the columns of a table: plain logistic regression. */
+/** Plain logistic regression: log odds are a weighted sum of columns. */
 const linearOdds = (rows: readonly (readonly number[])[], trials: readonly Trial[]): Odds => ({
   trials,
   at: (i, numbers, gradient) =>
@@ -79,7 +79,7 @@ describe('published fits', () => {
   });
 });
 
-/** The top by a grid that is drawn tighter and tighter: slow, and without any derivative. */
+/** The top by ever finer grids, without derivatives. */
 function topByGrid(value: (a: number, b: number) => number): [number, number] {
   let [a, b, width] = [0, 0, 8];
   while (width > 1e-7) {

@@ -1,4 +1,4 @@
-/** Where a low flare begins: as high as the elbow allows for the clearance that it is tied for, found once more by trying. */
+/** Where a low flare begins: as high as its clearance allows, found by trying. */
 import cephes from 'cephes';
 import { beforeAll, describe, expect, it, test } from 'vitest';
 import { factsOf, type Facts } from '../../src/horse/facts.ts';
@@ -35,13 +35,13 @@ interface Tied {
   readonly layers: 1 | 2;
 }
 
-/** One input off by so many of its spreads. */
+/** One input off by so many spreads. */
 interface Off {
   readonly row?: Facts['spread'][number];
   readonly by: number;
 }
 
-/** How near a place of the flare's edge comes when an input is off; cords are as unsure as those of the widest cinch, 31 strands. */
+/** The gap when an input is off; cords are as unsure as 31 strands, the widest. */
 function gapAt(place: { s: number; half: number }, { facts, line }: Side, { row, by }: Off): number {
   const { ring, centreLine, k, room, model: numbers } = facts;
   const of = (name: keyof Facts['spread'][number]): number =>
@@ -71,7 +71,7 @@ function gapAt(place: { s: number; half: number }, { facts, line }: Side, { row,
   );
 }
 
-/** What is least to spare over the clearance that the flare is tied for, from the midline up to where it is pinched or the skin ends. */
+/** The least to spare, from the midline to where it is pinched or the skin ends. */
 function spareFrom(start: number, { strands, layers }: Tied, side: Side): number {
   const { facts } = side;
   const pinched = strands * (layers === 2 ? 0.145 : 0.2);
@@ -80,7 +80,7 @@ function spareFrom(start: number, { strands, layers }: Tied, side: Side): number
     const share = Math.max(0, Math.min(1, (s - (start - 3)) / 3));
     return { s, half: (strands / 4 + (pinched - strands / 4) * share) / 2 };
   };
-  // The corners of both lines, and wherever the edge comes nearest.
+  // Corners of both lines, and wherever the edge is nearest.
   const scan = Array.from({ length: 2001 }, (_, i) => (i * end) / 2000);
   const gaps = scan.map((s) => gapAt(placeOf(s), side, { by: 0 }));
   const nearest = scan[gaps.indexOf(Math.min(...gaps))]!;
@@ -99,7 +99,7 @@ function spareFrom(start: number, { strands, layers }: Tied, side: Side): number
   return Math.min(...spares);
 }
 
-/** It is found by halving from 3 in to 3 in above the elbow, twelve times. */
+/** Twelve halvings from 3 in to 3 in above the elbow. */
 const found = ({ facts }: Side): number => (7 * facts.k) / 2 ** 12;
 
 /** Places are tried every few hundredths of an inch. */
@@ -111,14 +111,14 @@ describe('where it begins', () => {
     ([1, 2] as const).map((layers): Tied => ({ strands, layers })),
   );
 
-  it.each(orders)('%s: as high as it may for the clearance that it is tied for, no higher', (_, order) => {
+  it.each(orders)('%s: as high as its clearance allows, no higher', (_, order) => {
     const side = sideBy(order);
     const { facts } = side;
     for (const tied of counts) {
       const start = lowFlareStart(tied, side);
       const highest = 7 * facts.k + 3;
       if (start === facts.girth.value / 4) {
-        // From there on it is whole above the skin.
+        // From here it is above the skin.
         expect(spareFrom(highest, tied, side)).toBeGreaterThan(-NEAR);
         kinds.highest += 1;
       } else if (start === 3) {

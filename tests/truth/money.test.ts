@@ -1,4 +1,4 @@
-/** Money against a published bench price, against decimal.js, and currencies against another table. */
+/** Money against a published bench price, decimal.js and another table of currencies. */
 import { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -27,8 +27,8 @@ const rate = (text: string) => {
 };
 
 describe('the bench price of a trade association', () => {
-  // Materials 2.55 + consumables 0.61 + 0.51 = 3.67, + 0.19 return = 3.86, 0.33 h x 40 = 13.20, total 17.06: worked
-  // example of a saddlemakers' trade association (seen). The source as kept here gives amounts, not the percents.
+  // Materials 2.55 + consumables 0.61 + 0.51 = 3.67, + 0.19 return = 3.86, 0.33 h x 40 = 13.20, total 17.06:
+  // worked example of a saddlemakers' trade association (seen). Amounts only; we hold no percents.
   const money = (text: string) => minorOf(text, usd)!;
   const goods = sumOf([money('2.55'), money('0.61'), money('0.51')]);
   const priced = sumOf([goods, money('0.19')]);
@@ -113,8 +113,8 @@ describe('written amounts', () => {
 });
 
 describe('currencies', () => {
-  // ICU, which Node's Intl asks, shows some currencies without the decimals that ISO 4217 gives them, since no coin that
-  // small is about (AFN, HUF, IDR ...): there the two differ on purpose. It never shows more than ISO 4217 has.
+  // ICU, behind Node's Intl, drops decimals that ISO 4217 gives where no such coin is about (AFN, HUF, IDR
+  // ...): a difference on purpose. It never shows more.
   const shown = (code: string) =>
     new Intl.NumberFormat('en', { style: 'currency', currency: code }).resolvedOptions()
       .maximumFractionDigits!;

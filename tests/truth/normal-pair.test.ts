@@ -1,4 +1,4 @@
-/** Chances of normal values that move together, two or more, against exact formulas, bounds, a brute integration and draws. */
+/** Chances of normal values that move together, against formulas, bounds, integration and draws. */
 import { describe, expect, it } from 'vitest';
 import { normalCdf } from '../../src/math/normal.ts';
 import { allBelow } from '../../src/math/all-below.ts';
@@ -11,7 +11,7 @@ const correlations = [-0.99, -0.9, -0.5, 0, 0.3, 0.6, 0.8, 0.9, 0.95, 0.98, 0.99
 const bothBelow = (h: number, k: number, rho: number): number =>
   normalCdf(h) * normalCdf(k) + gainedTogether(h, k, rho);
 
-/** P(X <= h, Y <= k) by Simpson's rule over the density of X and the chance of Y given X: no shared code but normalCdf. */
+/** P(X <= h, Y <= k) by Simpson's rule over the density of X and the chance of Y given X; shares only normalCdf. */
 function brute(h: number, k: number, rho: number): number {
   const steps = 40_000;
   const low = -9;
@@ -63,7 +63,7 @@ describe('two normal values', () => {
 describe('several normal values', () => {
   const all = (bounds: readonly number[], rho: number): number => allBelow(bounds, () => rho);
 
-  it('one alone, two, and such as move apart are as they are', () => {
+  it('one alone, two, and independent ones are exact', () => {
     within(all([0.7], 0), normalCdf(0.7), 1e-12);
     within(all([1.1, 0.4], 0.6), brute(1.1, 0.4, 0.6), 3e-7);
     within(
@@ -84,7 +84,7 @@ describe('several normal values', () => {
     },
   );
 
-  it('in a row, where each tells of the next, hardly any is lost: against draws', () => {
+  it('in a chain of correlated values hardly any chance is lost: against draws', () => {
     const random = seededRandom(5);
     const [bounds, rho] = [[1, 0.8, 1.2, 0.9], 0.8];
     let below = 0;

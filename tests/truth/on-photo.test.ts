@@ -1,4 +1,4 @@
-/** A cinch drawn on a photo lies where the camera would see it: against a camera of another making, whose pose is known exactly. */
+/** A cinch drawn on a photo against an independent camera with a known pose. */
 import { describe, expect, test } from 'vitest';
 import { solveEllipse } from '../../src/math/ellipse.ts';
 import { seededRandom } from '../../src/math/random.ts';
@@ -33,7 +33,7 @@ interface Case {
   readonly text: string;
 }
 
-/** A horse and a camera of which nothing is known but the taped girth, the clicks, the string and the paced distance. */
+/** Known: the taped girth, the clicks, the string and the paced distance. */
 function caseOf(seed: number, { yaw, tilt, roll }: Pose): Case {
   const random = seededRandom(seed);
   const between = (a: number, b: number): number => a + (b - a) * random.uniform();
@@ -85,7 +85,7 @@ function toSegment(p: Pixel, a: Pixel, b: Pixel): number {
   return apart(p, [a[0] + t * dx, a[1] + t * dy]);
 }
 
-/** How far the drawn outline is from the true one at the worst, as a share of the depth of the barrel as it is seen. */
+/** The outline's worst error, as a share of the visible depth of the barrel. */
 function missOf({ subject, camera, text }: Case): number {
   const advice = sizeOrder(orderIn(text), defaultShop);
   const { facts } = advice;
@@ -93,7 +93,7 @@ function missOf({ subject, camera, text }: Case): number {
   const reading = facts.photo!;
   const shown = [shownSpec(spec!, advice, 'in')];
   const drawing = photoScene({ advice, reading, shown, units: 'in' });
-  // As it is written: the first path of the cords, in points of the paper.
+  // The first path of the cords, in points.
   const svg = svgElement(drawing.scene);
   const d = /<g class="cords">\s*<path d="([^"]+)Z"/.exec(svg)![1]!;
   const scale = drawing.part.width / drawing.scene.width;
@@ -129,7 +129,7 @@ function missOf({ subject, camera, text }: Case): number {
 const seeds = [1, 2, 3, 4, 5, 6, 7, 8];
 
 describe('a cinch drawn on a photo', () => {
-  // 2 % of a barrel 27 in deep is half an inch: the width of two strands.
+  // 2 % of a barrel 27 in deep is half an inch: two strands.
   test.each(seeds)('is at most a fiftieth of the depth of the barrel off, scene %i', (seed) => {
     const random = seededRandom(100 + seed);
     const within = (limit: number): number => limit * (2 * random.uniform() - 1);
@@ -141,16 +141,14 @@ describe('a cinch drawn on a photo', () => {
     expect(missOf(caseOf(seed, { yaw: 0, tilt: 0, roll: 0 }))).toBeLessThan(0.006);
   });
 
-  // Nothing but a sheet tells that the camera stood to one side. What lies nearer than the groove then moves by up to the half-width.
-  test.each(seeds)(
-    'a camera that stood 8 degrees to one side moves it no further than it must, scene %i',
-    (seed) => {
-      const side = caseOf(seed, { yaw: 8, tilt: 0, roll: 0 });
-      const { halfWidth, halfDepth } = side.subject.ellipse;
-      const must = (halfWidth * Math.sin((8 * Math.PI) / 180)) / (2 * halfDepth);
-      expect(missOf(side)).toBeLessThan(must + 0.01);
-    },
-  );
+  // Only a sheet tells that the camera stood to one side. Things nearer than the groove then move by up to
+  // the half-width.
+  test.each(seeds)('a camera 8 degrees to one side moves it only as far as explained, scene %i', (seed) => {
+    const side = caseOf(seed, { yaw: 8, tilt: 0, roll: 0 });
+    const { halfWidth, halfDepth } = side.subject.ellipse;
+    const must = (halfWidth * Math.sin((8 * Math.PI) / 180)) / (2 * halfDepth);
+    expect(missOf(side)).toBeLessThan(must + 0.01);
+  });
 
   test.each([
     ['square and level', { yaw: 0, tilt: 0, roll: 0 }],

@@ -1,4 +1,4 @@
-/** The photo rows of the outside check values: what depth, yaw and roll do to lengths on a picture. */
+/** What depth, yaw and roll do to lengths on a photo. */
 import { describe, expect, test } from 'vitest';
 import { solveEllipse } from '../../src/math/ellipse.ts';
 import { readLandmarks } from '../../src/photo/read/reading.ts';
@@ -25,7 +25,7 @@ const guess = { ellipse, halfWidthSd: 0, elbowStation: 7 };
 const cameraFrom = (distance: number, turned: { yaw?: number; roll?: number } = {}): Camera =>
   cameraAt(subject, { distance, yaw: 0, tilt: 0, roll: 0, focal: 3000, size: [4000, 3000], ...turned });
 
-/** A photo whose marks all stand at given points; what is not asked for stands somewhere harmless. */
+/** Marks not asked for stand somewhere harmless. */
 function photoBy(
   camera: Camera,
   points: Partial<Record<'ring' | 'elbow' | 'groove' | 'spine' | 'underline' | 'fork' | 'cantle', Vector>>,
@@ -73,7 +73,7 @@ describe('a reference nearer to the camera than it is taken to be', () => {
     }
   });
 
-  test('the spread that is stated for it is the same part of the length', () => {
+  test('its stated spread is the same share of the length', () => {
     const camera = cameraFrom(10 * FOOT);
     const only = { ...model, 'photo-reference-depth-sd': 4, 'photo-reference-sd': 0 } as const;
     const quiet = Object.fromEntries(
@@ -95,7 +95,8 @@ describe('a reference nearer to the camera than it is taken to be', () => {
 });
 
 describe('yaw', () => {
-  // Geometry (derived): a level span is seen shorter by the cosine: 10 degrees 1.5 %, 20 degrees 6 %. From far off, so that nothing else shows.
+  // Geometry (derived): a level span shrinks by the cosine: 10 degrees 1.5 %, 20 degrees 6 %. From far off,
+  // so nothing else shows.
   test.each([
     [10, 0.015],
     [20, 0.06],
@@ -113,7 +114,7 @@ describe('yaw', () => {
     within(1 - seen.barSpan!.value / 12, expected, 0.001);
   });
 
-  test('with a level stick they take nothing off: the stick is seen as much shorter', () => {
+  test('with a level stick they take nothing off: the stick shrinks too', () => {
     const far = { ...cameraFrom(1000 * FOOT, { yaw: 10 }), focal: 300_000 };
     const { seen } = readLandmarks(
       photoBy(far, {}, [
@@ -131,7 +132,7 @@ describe('roll', () => {
   // Geometry (derived): 2 degrees over 16 in of height fake 0.56 in of offset.
   const above = (plumb: boolean): Photo => {
     const camera = cameraFrom(15 * FOOT, { roll: 2 });
-    // Both in one plane, so that depth does not come in.
+    // In one plane, so depth plays no part.
     const depth = -near + near ** 2 / (15 * FOOT + near) + near;
     const photo = photoBy(
       camera,
@@ -154,7 +155,8 @@ describe('roll', () => {
 });
 
 describe('the best that was ever measured so', () => {
-  // Freitag et al. 2021 (seen second-hand): horses with markers on them, at 3 m, vary by up to 2.7 %. Nobody clicks better than that.
+  // Freitag et al. 2021 (seen second-hand): horses with markers on them, at 3 m, vary by up to 2.7 %. No
+  // click is better.
   test('a long span at 3 m is not said to be surer than half of it, nor more than twice as unsure', () => {
     const { seen } = readLandmarks(
       photoBy(cameraFrom(3 / 0.0254), {}, [

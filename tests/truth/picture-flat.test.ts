@@ -1,4 +1,4 @@
-/** A cinch drawn flat is the one of the bench ticket, and a template is true to size: files read back and measured. */
+/** A flat drawing matches the ticket and a template is true to size. */
 import { describe, expect, test } from 'vitest';
 import { paperFonts } from '../../src/cli/fonts.ts';
 import { factsOf } from '../../src/horse/facts.ts';
@@ -38,7 +38,7 @@ const orders: readonly [string, Order][] = [
   ],
 ];
 
-/** Width of an outline at x: the outline goes along one edge and back along the other. */
+/** The outline goes along one edge and back along the other. */
 function widthAt(corners: readonly Point[], x: number): number {
   const ys = corners.flatMap(([ax, ay], i) => {
     const [bx, by] = corners[(i + 1) % corners.length]!;
@@ -53,13 +53,13 @@ const extent = (points: readonly Point[], axis: 0 | 1): [number, number] => [
   Math.max(...points.map((point) => point[axis])),
 ];
 
-/** Outline and bars against the ticket; `inches` turns the file's unit into inches. */
+/** `inches` turns the file's unit into inches. */
 function expectTicket(svg: Svg, ticket: Ticket, inches: number): void {
   const corners = cornersOf(inLayer(svg, 'cords')[0]!).map(([x, y]): Point => [x * inches, y * inches]);
   const [left, right] = extent(corners, 0);
   within(right - left, 2 * ticket.half, TENTH_MM);
   for (const { at, width } of ticket.profile) {
-    // Just inside of the ends, where the outline stands upright.
+    // Just inside the ends, where the outline is upright.
     const inside = Math.max(at, 1e-6);
     within(widthAt(corners, left + inside), width, TENTH_MM);
     within(widthAt(corners, right - inside), width, TENTH_MM);
@@ -83,9 +83,9 @@ function expectTicket(svg: Svg, ticket: Ticket, inches: number): void {
 }
 
 /**
- * Ways a cinch lies on the bench, each with its corners by hand: inches below the buckle on the horse, and the width there. A straight
- * is as wide as the bar of 3 in, or 1/8 in a strand in two layers, and 1/4 in a strand from 2 in down; a roper is pinched to 0.145 or
- * 0.2 in a strand for 3 in and has spread 3 in further down. One that is pinched to more than the bar gathers on it, up to its first row.
+ * Corners by hand: inches below the buckle on the horse, and the width there. Straights: the bar's 3 in or
+ * 1/8 in a strand in two layers, then 1/4 from 2 in down. Ropers: 0.145 or 0.2 a strand for 3 in, spread 3
+ * in further down. Wider cords gather on the bar, up to the first row.
  */
 const corners: readonly (readonly [Made, readonly Point[]])[] = [
   [{ style: 'straight', strands: 11, layers: 1 }, [[0, 2.75]]],
@@ -124,7 +124,7 @@ const corners: readonly (readonly [Made, readonly Point[]])[] = [
 ];
 
 test.each(corners)('by hand: %o', (made, byHand) => {
-  // On the horse the buckle's low edge is at 31 / 2 - 2.5 = 13; on the bench, before the cord gives, 30 / 2 - 2.5 from the middle.
+  // The low edge on the horse: 31 / 2 - 2.5 = 13; on the bench, before the cord gives: 30 / 2 - 2.5.
   const [horse, bench] = [13, 12.5];
   const spec = { ...made, buckle: plainBuckle, length: 30 };
   const cinch = flatCinch(lay(spec, sideOf(factsOf(orderOf(), defaultShop.model)))!, []);
@@ -142,7 +142,7 @@ test.each(corners)('by hand: %o', (made, byHand) => {
   };
   for (let at = 0.01; at <= bench; at += 0.05) within(drawn(at), expected(at), 1e-6);
   for (const { at, width } of cinch.profile) within(width, expected(at), 1e-9);
-  // Woven bars reach from edge to edge, also where the edge has a corner within one.
+  // Woven bars reach both edges, also around a corner.
   const bars = flatLayers(cinch)[2]!.shapes.flatMap(({ kind }, i) => (kind === 'area' ? [points(2, i)] : []));
   expect(bars.length).toBeGreaterThan(2);
   for (const bar of bars) {
@@ -156,7 +156,7 @@ test.each(corners)('by hand: %o', (made, byHand) => {
 
 describe.each(orders)('%s', (_, order) => {
   const advice = sizeOrder(order, defaultShop);
-  // Two of each style, as they are ranked.
+  // Two of each style.
   const specs = advice.specs.filter(
     ({ candidate: { style } }, i, all) =>
       all.slice(0, i).filter((before) => before.candidate.style === style).length < 2,
@@ -215,7 +215,7 @@ describe.each(orders)('%s', (_, order) => {
         const checks = lengths.map(([from, to]) => to - from);
         expect(checks.some((length) => Math.abs(length - (100 / 25.4) * 72) < TENTH_MM * 72)).toBe(true);
         expect(checks.some((length) => Math.abs(length - 288) < TENTH_MM * 72)).toBe(true);
-        // Where the window lies on the drawing, whose zero is the left end and the lower edge of the cords.
+        // The window on the drawing, from the left end and the lower edge of the cords.
         const [from, to] = extent(window!, 0);
         const [top, bottom] = extent(window!, 1);
         expect(from - left).toBeLessThan(reached + 1e-3);
@@ -249,7 +249,7 @@ describe.each(orders)('%s', (_, order) => {
       expect(text.includes('DO NOT CUT')).toBe(order.saddle.ringToRing === undefined);
       return /Sheet ([A-Z]\d+) of /.exec(text)?.[1];
     });
-    // Each has a name of its own, in the order of the map.
+    // Each has its own name, in the order of the map.
     expect(new Set(labels).size).toBe(pages.length);
     expect(labels).toEqual([...labels].sort());
   });

@@ -1,4 +1,4 @@
-/** What a picture of the side shows is what was judged: read back from the file and measured on the paper. */
+/** The side picture shows what was judged, measured in the file. */
 import { Point as FlatPoint, Segment } from '@flatten-js/core';
 import { describe, expect, test } from 'vitest';
 import type { Candidate } from '../../src/cinch/candidate.ts';
@@ -15,7 +15,7 @@ import { within } from '../support/within.ts';
 import { cornersOf, distance, inLayer, readSvg } from '../support/read-svg.ts';
 import { outlineOf } from '../../src/cinch/outline.ts';
 
-/** The writer rounds to thousandths of a point; the corners of a line are both rounded. */
+/** The writer rounds to thousandths of a point, both corners of a line. */
 const ROUNDED = 0.002;
 
 /** "1 3/8 in" as eighths of an inch. */
@@ -87,7 +87,7 @@ describe.each(orders)('%s', (_, order) => {
         expect(corner[axis]).toBeLessThanOrEqual(Math.max(...edges) + ROUNDED);
       }
     }
-    // The ring is placed by the model, so that places on the paper can be read back.
+    // The model places the ring, which locates the rest.
     const [circle] = inLayer(svg, 'shown-1', 'ring');
     const grooveAt = Number(circle!.attributes['cx']) + ring.x / inches;
     const [cords] = inLayer(svg, 'shown-1', 'cords');
@@ -116,7 +116,7 @@ describe.each(orders)('%s', (_, order) => {
     (key) => {
       const { facts } = advice;
       const elbow = pointsOf(facts.elbowLine);
-      // Measured by a geometry library that is not ours.
+      // By an independent geometry library.
       const pieces = elbow.slice(1).map(([x, s], i) => {
         const [fromX, fromS] = elbow[i]!;
         return new Segment(new FlatPoint(fromX, fromS), new FlatPoint(x, s));

@@ -1,4 +1,4 @@
-/** What practice ties, against what the whole engine ranks: nothing here was made by the program [common practice, no source]. */
+/** What practice ties, against the whole engine's ranking [common practice, no source]. */
 import { describe, expect, it } from 'vitest';
 import type { Advice, RankedSpec } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
@@ -14,12 +14,12 @@ type Position = Parameters<typeof rigging>[0];
 
 interface Row {
   readonly usual: readonly [number, number];
-  /** Least, where the horse is pinched or short of room, and most, with room that was taped. */
+  /** Least when pinched or short of room, most with taped room. */
   readonly pinched: number;
   readonly taped: number;
 }
 
-// Strands of straights on grown horses.
+// Straights on grown horses.
 const table: Readonly<Record<Position, Row>> = {
   full: { usual: [15, 17], pinched: 13, taped: 17 },
   '7/8': { usual: [17, 19], pinched: 15, taped: 21 },
@@ -36,7 +36,7 @@ const at = (
   saddle: Partial<Order['saddle']> = {},
 ): Advice => sizeOrder(orderOf({ horse, saddle: { rigging: rigging(position), ...saddle } }), defaultShop);
 
-/** Nothing taped: a height alone. */
+/** A height alone. */
 const untaped = (height: number, more: Partial<Order['horse']> = {}) => ({
   heartGirth: undefined,
   height,
@@ -49,7 +49,7 @@ const heights = long ? [57, 58.4, 59.9, 61.3, 62.7, 64.2, 65.6, 67] : [57, 59.9,
 const nameOf = ({ style, strands }: Pick<Candidate, 'style' | 'strands'>): string =>
   `${style} ${String(strands)}`;
 
-/** The first of every one of these that is no straight within the bounds, named. */
+/** Names each first spec that is no straight within the bounds. */
 function strays(
   cases: readonly (readonly [string, Advice])[],
   [least, most]: readonly [number, number],
@@ -65,7 +65,7 @@ function strays(
 describe.each(positions)('straights on %s', (position) => {
   const { usual, pinched, taped } = table[position];
 
-  it('are first, and as usual, where nothing was taped, under every style of rigging on every size of grown horse', () => {
+  it('are first, with usual strands, on any untaped grown horse and rigging style', () => {
     const cases = styles.flatMap((style) =>
       heights.flatMap((height) =>
         [undefined, 'stock', 'light' as const].map((kind) => {
@@ -80,7 +80,7 @@ describe.each(positions)('straights on %s', (position) => {
     expect(strays(cases, usual)).toEqual([]);
   });
 
-  it('are no wider on round ribs, and narrower only as far as a pinched horse is tied', () => {
+  it('are no wider on round ribs, and no narrower than on a pinched horse', () => {
     const cases = styles.flatMap((style) =>
       heights
         .filter((_, i) => i % 2 === 1)
@@ -92,7 +92,7 @@ describe.each(positions)('straights on %s', (position) => {
     expect(strays(cases, [pinched, usual[1]])).toEqual([]);
   });
 
-  it('reach as many strands as are tied with room that was taped, and never more', () => {
+  it('reach the most that is tied with taped room, and never more', () => {
     for (const style of styles) {
       const straight = (elbowRoom: number) => at(position, { elbowRoom }, { style }).first?.candidate;
       expect(straight(5)).toMatchObject({ style: 'straight', strands: taped });
@@ -104,7 +104,7 @@ describe.each(positions)('straights on %s', (position) => {
     }
   });
 
-  it('the narrowest usual one is not refused, nor poor for its width', () => {
+  it('the narrowest usual one is neither refused nor poor for its width', () => {
     const { judged } = checkCinch({ style: 'straight', strands: usual[0] }, 'wants', at(position));
     expect(['good', 'acceptable']).toContain(judged?.judgementOf('elbow-clearance'));
     expect(judged?.findings.filter(({ judgement }) => judgement === 'refuse')).toEqual([]);
@@ -127,7 +127,7 @@ describe('room that was taped, down to 2 in', () => {
   const notPoor = (spec: RankedSpec): boolean =>
     spec.judgementOf('elbow-clearance') !== 'poor' && spec.judgementOf('flare-position') !== 'poor';
 
-  it('never has 11 strands first on a grown horse while 13 or a low flare passes and is not poor', () => {
+  it('never puts 11 strands first on a grown horse if 13 or a low flare passes and is not poor', () => {
     let elevens = 0;
     for (const position of positions) {
       for (let elbowRoom = 2; elbowRoom < 4; elbowRoom += long ? 0.05 : 0.1) {

@@ -1,4 +1,4 @@
-/** When a roper is tied, and which: for a saddle that slips, and for work that pulls [common practice, no source]. */
+/** When a roper is tied, and which: saddles that slip, work that pulls [common practice, no source]. */
 import { describe, expect, it } from 'vitest';
 import type { Advice, RankedSpec } from '../../src/advice/advice.ts';
 import { stepsOutside } from '../../src/horse/practice.ts';
@@ -19,11 +19,11 @@ interface Case {
   readonly advice: Advice;
 }
 
-/** At the gate horses of 72 in alone have both. */
+/** At the gate only horses of 72 in have both. */
 const stylesOf = (heartGirth: number) =>
   long || heartGirth === 72 ? (['flat-plate', 'dropped'] as const) : (['flat-plate'] as const);
 
-/** Every rigging on horses of many sizes, with and without a taped room. */
+/** Every rigging and many sizes, with and without taped room. */
 const casesOf = ({ horse, ...more }: More): Case[] =>
   positions.flatMap((position) =>
     (long ? [64, 68.5, 72, 77, 82] : [64, 72, 82]).flatMap((heartGirth) =>
@@ -41,18 +41,18 @@ const casesOf = ({ horse, ...more }: More): Case[] =>
 const isPoor = (spec: RankedSpec): boolean =>
   spec.judgementOf('elbow-clearance') === 'poor' || spec.judgementOf('flare-position') === 'poor';
 const isGood = (spec: RankedSpec): boolean => spec.judgementOf('elbow-clearance') === 'good' && !isPoor(spec);
-/** Strands that are tied on this horse: rules-practice.test.ts has them by hand. */
+/** Strands tied on this horse, by hand in rules-practice.test.ts. */
 const isTiedHere = (
   { facts: { practice } }: Advice,
   { candidate: { style, strands } }: RankedSpec,
 ): boolean => stepsOutside(strands, style === 'straight' ? practice.straight : practice.roper) === 0;
 const has = (advice: Advice, style: Style, fits: (spec: RankedSpec) => boolean): boolean =>
   advice.specs.some((spec) => spec.candidate.style === style && isTiedHere(advice, spec) && fits(spec));
-/** A groove so close behind the elbow asks for a low flare. */
+/** So close a groove asks for a low flare. */
 const isClose = ({ facts: { room, k } }: Advice): boolean => room.value < 3 * k;
 const firstStyle = ({ first }: Advice): Style | undefined => first?.candidate.style;
 
-// Two small reasons together ask for as much hold as a saddle that is reported to roll.
+// Two small reasons ask for as much hold as a saddle that rolls.
 const slipping: readonly More[] = [
   { horse: { trouble: ['saddle-rolls'] } },
   { horse: { barrel: 'round', withers: 'low' } },
@@ -87,7 +87,7 @@ describe.each(slipping)('a saddle that slips, %j', (more) => {
 });
 
 describe('a saddle that creeps forward', () => {
-  it('has a low flare, never a high one, however much room was taped: the groove draws it to the elbow', () => {
+  it('has a low flare, never a high one, however much room: the groove draws it to the elbow', () => {
     let low = 0;
     for (const { name, advice } of casesOf({ horse: { trouble: ['creeps-forward'] } })) {
       if (!has(advice, 'low-flare', (spec) => !isPoor(spec))) continue;
@@ -146,14 +146,14 @@ describe('roping', () => {
 });
 
 describe('ranch work', () => {
-  it('takes at least 17 strands where a straight of so many is tied and not poor', () => {
+  it('takes at least 17 strands if such a straight is tied and not poor', () => {
     let fewer = 0;
     const plain = casesOf({});
     casesOf({ use: 'ranch' }).forEach(({ name, advice }, i) => {
       const can = (spec: RankedSpec): boolean => spec.candidate.strands >= 17 && !isPoor(spec);
       if (!has(advice, 'straight', can)) return;
       expect(advice.first?.candidate.strands, name).toBeGreaterThanOrEqual(17);
-      // The same horse ridden on trails may have fewer.
+      // The same horse on trails may have fewer.
       if ((plain[i]?.advice.first?.candidate.strands ?? 0) < 17) fewer += 1;
     });
     expect(fewer, 'the work must decide somewhere').toBeGreaterThan(0);

@@ -1,4 +1,4 @@
-/** Late jobs: worked examples of Moore-Hodgson, every order tried on small random shops, and HiGHS, an integer programme solver. */
+/** Late jobs against Moore-Hodgson, every order tried, and HiGHS, an integer programming solver. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planJobs } from '../../src/work/schedule/plan.ts';
@@ -14,13 +14,13 @@ import {
   taskOf,
 } from '../support/schedule-cases.ts';
 
-/** Jobs in days of one minute of work, as the examples have them. */
+/** A minute of work per day, as in the examples. */
 const inMinutes = (work: readonly number[], deadline: readonly number[]) =>
   work.map((minutes, i) => ({ minutes, due: deadline[i]! - 1 }));
 
 describe('worked examples', () => {
   it('example of Pinedo, Scheduling, 3.3.3: jobs 3, 4 and 5 on time, two late', () => {
-    // Known from memory; recomputed by trying all orders.
+    // From memory; recomputed by trying all orders.
     const { jobs, late } = planJobs(taskOf(inMinutes([7, 8, 4, 6, 6], [9, 17, 18, 19, 21]), [1]));
     expect(late).toEqual({ value: 2, bound: 2 });
     expect(jobs.filter(({ lateBy }) => lateBy > 0).map(({ id }) => id)).toEqual(['job 0', 'job 1']);
@@ -102,7 +102,7 @@ describe('the fewest late jobs there can be, and proven', () => {
 });
 
 describe('the promise for one more job', () => {
-  /** First day on which the new job can end in any order that keeps all promises; one bench. */
+  /** First day the new job can end in any order that keeps all promises; one bench. */
   function firstDay(jobs: readonly { minutes: number; promise: number }[], minutes: number): number {
     let first = Infinity;
     const place = (left: readonly { minutes: number; promise: number }[], end: number, own: number): void => {

@@ -1,4 +1,4 @@
-/** The draws of the second geometry: each chance alone on paper, then all of them together where they add up. */
+/** The draws of the second geometry: each chance alone on paper, then all together. */
 import { describe, expect, test } from 'vitest';
 import {
   clears,
@@ -11,7 +11,7 @@ import { asTold, type Chance } from '../support/second-lines.ts';
 import { full, plumb, straight } from '../support/second-paper.ts';
 import { within } from '../support/within.ts';
 
-// Of `full`, the skin's gap is 4 - 2 - 7 times the lean, and the lean is the ring's place by its station, 2 / 20.
+// The skin's gap is 4 - 2 - 7 times the lean, which is the ring's place by its station, 2 / 20.
 const usualElbow: PlainHorse = { ...full, elbowRoom: undefined };
 const byDrop: PlainHorse = { ...full, ringToRing: undefined, ringDrop: 16 };
 const bySkirt: PlainHorse = { ...full, ringToRing: undefined, style: 'in-skirt' };
@@ -25,7 +25,7 @@ interface Drawn {
   readonly skin: number;
 }
 
-/** What is drawn, by how many standard deviations, and the gap of the skin then. */
+/** Standard deviations drawn, and the gap of the skin then. */
 const drawn: Drawn[] = [
   {
     name: 'taped elbow room 4 x 0.25: room 5, ring 3, lean 0.15',
@@ -86,7 +86,7 @@ const drawn: Drawn[] = [
   // G 90, k 1.25: the taped room stays, the ring is at 1.5, the lean 0.075, and the skin ends at 8.75.
   { name: 'taped girth 36 x 0.5', horse: full, chance: { girth: 36 }, skin: 2 - 8.75 * 0.075 },
   { name: 'girth from height', horse: heighted, chance: { girth: toNinety }, skin: 2 - 8.75 * 0.075 },
-  // The mean push grows to 0.5, and the lean with it by 0.5 / 22.5.
+  // The mean push grows to 0.5, the lean by 0.5 / 22.5.
   {
     name: 'taped girth, round barrel',
     horse: { ...full, round: true },
@@ -111,20 +111,20 @@ describe('draws', () => {
   });
 
   test('wide strands are still cut to the bar', () => {
-    // 12 strands in two layers, 1.6 times as wide: 4.8 in up to 6, cut from 2.4 to 2 in at 8, so 3.4 in at 7. Edge
-    // (3, 6) (2.4, 7).
+    // 12 strands in two layers, 1.6 times as wide: 4.8 in up to 6, cut from 2.4 to 2 in at 8, so 3.4 in at 7.
+    // Edge (3, 6) (2.4, 7).
     const cinch: PlainCinch = { ...straight, strands: 12, layers: 2, barWidth: 2, frameWidth: 2, length: 23 };
     const gaps = gapsByHand(full, cinch, { ...asTold, strand: 10 });
     within(gaps.skin, 1, 1e-9);
     within(gaps.muscle, 1.6, 1e-9);
   });
 
-  test('the skin asks for 1 in by the girth as told, the muscle for none', () => {
+  test('the skin needs 1 in on the girth as told, the muscle none', () => {
     const narrow = { ...straight, frameWidth: 4 };
     // The skin's gap is 1.149 where k is 1.25, and 0.95 in the second.
     expect(clears({ ...full, round: true }, narrow, { ...asTold, girth: 36 })).toBe(true);
     expect(clears(full, narrow, { ...asTold, ringPlace: 2.5 })).toBe(false);
-    // The skin has 2 in, and a plumb frame 8.8 or 9.2 in wide has 0.1 in, or is 0.1 in too far forward.
+    // A plumb frame 8.8 or 9.2 in wide clears by 0.1 in or overlaps by 0.1.
     expect(clears(plumb, { ...straight, frameWidth: 8.8 }, asTold)).toBe(true);
     expect(clears(plumb, { ...straight, frameWidth: 9.2 }, asTold)).toBe(false);
   });
@@ -135,24 +135,23 @@ describe('draws', () => {
     // Plumb lines: the skin's gap is the room less 2.
     expect(share({ ...plumb, elbowRoom: 3.1, setBack: 1.1 })).toBe(1);
     expect(share({ ...plumb, elbowRoom: 2.9, setBack: 0.9 })).toBe(0);
-    // k is 1.25, and that much is asked.
+    // k is 1.25, and so much is asked.
     expect(share({ ...plumb, girth: 90, elbowRoom: 3.3, setBack: 0.8 })).toBe(1);
     expect(share({ ...plumb, girth: 90, elbowRoom: 3.1, setBack: 0.6 })).toBe(0);
   });
 
-  // Small spreads act in proportion, so they add up as independent ones do; a gap that is one such sum above its floor
-  // is cleared by 84.13 % of the draws, one right at it by half of them.
+  // Small spreads add up: 84.13 % of draws clear a floor one sum below the gap, half one at it.
   const times = 0.02;
   const oneAbove = 0.841345;
   // With 40 000 draws a share has a standard deviation of 0.0025 at most.
   const how = { draws: 40_000, seed: 7, spreadTimes: times };
 
-  /** Wider or narrower, so that a gap is a sum of spreads above its floor: strands need not be whole for this. */
+  /** A width that puts a gap a sum of spreads above its floor; strands need not be whole. */
   const ofWidth = (width: number): PlainCinch => ({ ...straight, strands: width / 0.25 });
 
   test('of the skin with everything taped, the spreads add up', () => {
-    // The gap is 4 - 0.7 less half the width, 2.3. By room: 1 - 7/20. By place, and set-back: 7/20. By station: 14/400.
-    // By push: 7/18. By k: 14/20 for the ring less 0.7 for the end of the skin, so nothing.
+    // The gap is 4 - 0.7 less half the width, 2.3. By room: 1 - 7/20. By place, and set-back: 7/20. By
+    // station: 14/400. By push: 7/18. By k: 14/20 for the ring less 0.7 for the end of the skin: nothing.
     const sum = Math.hypot(
       0.25 * (13 / 20),
       0.25 * (7 / 20),
@@ -166,7 +165,7 @@ describe('draws', () => {
   });
 
   test('of the skin with nothing taped, the spreads add up', () => {
-    // The ring is 2 k forward and 22 k up, the gap 4 k - 14/22 k less half the width. Everything grows with k but this.
+    // The gap is 4 k - 14/22 k less half the width, which alone does not grow with k.
     const horse = { girth: 72, setBack: 0, round: false };
     const untold = { ...horse, barrelTold: false, girthTaped: false, setBackMeasured: false };
     const width = 2 * (3 - 14 / 22);
@@ -184,9 +183,8 @@ describe('draws', () => {
   });
 
   test('of a frame, where the opening decides, the spreads add up', () => {
-    // Ring 2 forward, 10 up, lean 0.2. The upper corner of the frame at 16 is 4.9 - 3.2 = 1.7 behind, less half its
-    // width. By the opening 9, by room 1 - 1.6, by k 3.2 - 0.7, by the ring's place 1.6, by its station 0.32,
-    // by push 16/18; 8 strands are far from everything.
+    // Lean 0.2. The frame's upper corner at 16 is 4.9 - 3.2 = 1.7 behind, less half its width. By the opening
+    // 9, by room 1 - 1.6, by k 3.2 - 0.7, by the ring's place 1.6, by its station 0.32, by push 16/18.
     const sum = Math.hypot(
       0.15 * 9,
       0.25 * 0.6,

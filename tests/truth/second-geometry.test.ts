@@ -1,4 +1,4 @@
-/** The second geometry of the tests against cases worked out on paper, and its two ways against each other. */
+/** The second geometry on paper, and its two ways against each other. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
@@ -12,7 +12,7 @@ import { full, plumb, straight } from '../support/second-paper.ts';
 import { within } from '../support/within.ts';
 
 const roper: PlainCinch = { ...straight, style: 'roper' };
-/** From a place straight behind the upper elbow line, the way to it is shorter by this, as it leans 0.1. */
+/** The line leans 0.1: square to it is shorter than along x by this. */
 const leaning = Math.sqrt(1.01);
 
 interface Case {
@@ -24,103 +24,98 @@ interface Case {
 
 const cases: Case[] = [
   {
-    // Skin: x = 2 beside x = 4. Frame: 4.5 - 2.5 = 2 along x at 12, square to the elbow line a little less.
+    // Skin: 2 to 4. Frame: 4.5 - 2.5 = 2 along x at 12.
     name: 'a straight cinch on a plumb line',
     gaps: { skin: 2, frame: 2 / leaning, muscle: 2 / leaning },
   },
   {
-    // Edge 2 + 0.1 s. Skin at 7: 4 - 2.7. Frame 2.5 + 0.1 s: everywhere 3.3 - 2.5 = 0.8 along x behind 3.3 + 0.1 s.
+    // Edge 2 + 0.1 s: 2.7 at 7. Frame edge 2.5 + 0.1 s, 0.8 along x behind.
     name: 'a ring in full position, a line that leans as the elbow line does',
     horse: full,
     gaps: { skin: 1.3, frame: 0.8 / leaning, muscle: 0.8 / leaning },
   },
   {
-    // The same with a frame of 1 in, edge 0.5 + 0.1 s, 2.8 along x; the cords are 1.3 along x behind.
+    // Frame edge 0.5 + 0.1 s, 2.8 along x; cords 1.3.
     name: 'cords that are nearer to the muscle than a narrow frame',
     horse: full,
     cinch: { ...straight, frameWidth: 1 },
     gaps: { skin: 1.3, frame: 2.8 / leaning, muscle: 1.3 / leaning },
   },
   {
-    // Set back 6: the ring 4 in behind the groove, lean -0.2, edge 2 - 0.2 s. Nearest to it is the corner (4, 3),
-    // seen from (1.5, 2.5): (2.5, 0.5). Above, (0.6, 7) to (4, 7). Frame (0.1, 12) to 4.5: 4.4 along x.
+    // The ring is 4 in behind the groove: edge 2 - 0.2 s. The corner (4, 3) is nearest, from (1.5, 2.5).
+    // Above, (0.6, 7) to (4, 7). Frame (0.1, 12) to 4.5.
     name: 'a ring behind the groove',
     horse: { ...plumb, setBack: 6 },
     gaps: { skin: Math.sqrt(6.5), frame: 4.4 / leaning, muscle: 3.4 },
   },
   {
-    // Length 23: low edge at 8, 3 in wide up to 6, then narrowing to 1.5 in of two layers: 2.25 in at 7. Edge with the
-    // lean 0.1: (1.5, 0) (2.1, 6) (1.825, 7) (1.55, 8). Skin from (2.1, 6), muscle from (1.825, 7), both to x = 4.
-    // Frame 2 in wide, edge 1 + 0.1 s: 2.3 along x.
+    // 3 in wide up to 6, 2.25 at 7, 1.5 at the low edge, 8. Edge with the lean 0.1: (2.1, 6) for the skin,
+    // (1.825, 7) for muscle, both to x = 4. Frame edge 1 + 0.1 s.
     name: 'a double-layer straight cinch that narrows beside the elbow',
     horse: full,
     cinch: { ...straight, strands: 12, layers: 2, barWidth: 2.5, frameWidth: 2, length: 23 },
     gaps: { skin: 1.9, frame: 2.3 / leaning, muscle: 2.175 },
   },
   {
-    // In one layer the bar cuts the 3 in to 2.5: 2.75 in at 7, edge 1.375 + 0.7.
+    // In one layer the bar cuts 3 in to 2.5: 2.75 in at 7, edge 1.375 + 0.7.
     name: 'the same in one layer',
     horse: full,
     cinch: { ...straight, strands: 12, layers: 1, barWidth: 2.5, frameWidth: 2, length: 23 },
     gaps: { skin: 1.9, muscle: 1.925 },
   },
   {
-    // Ring to ring 20: the ring 10 in up, 2 forward, lean 0.2. Flare from 11.5 (3.2 in wide) to 8.5 (4 in). Edge
-    // (2, 0) (3.7, 8.5) (3.9, 11.5) (4, 12). Skin at 7: 4 - 3.4. Muscle from (3.7, 8.5): 4.15 - 3.7 = 0.45 along x.
-    // Frame 2 in wide, edge 1 + 0.2 s: at 16 it is 4.9 - 4.2 = 0.7 along x.
+    // Lean 0.2, flare from 11.5 (3.2 in wide) to 8.5 (4 in): edge (2, 0) (3.7, 8.5) (3.9, 11.5). Skin at 7: 4
+    // - 3.4. Muscle at 8.5: 4.15 - 3.7. Frame edge 1 + 0.2 s: at 16 4.9 - 4.2.
     name: 'a high flare',
     horse: { ...full, ringToRing: 20 },
     cinch: { ...roper, frameWidth: 2, flareStart: 0.5 },
     gaps: { skin: 0.6, frame: 0.7 / leaning, muscle: 0.45 / leaning },
   },
   {
-    // Flare from the bar, 12, to 9: edge (2, 0) (3.8, 9) (4, 12), 4.2 - 3.8 = 0.4 along x at 9.
+    // Flare from the bar, 12, to 9: edge (2, 0) (3.8, 9), 4.2 - 3.8 = 0.4 along x.
     name: 'a flare from the bar on',
     horse: { ...full, ringToRing: 20 },
     cinch: { ...roper, frameWidth: 2 },
     gaps: { skin: 0.6, muscle: 0.4 / leaning },
   },
   {
-    // 20 strands: 4 in wide down to 4, 5 in from 1 on. Edge (2.5, 0) (2.5, 1) (2, 4) (2, 12). The corner (4, 3) is
-    // nearest to the flare, 6 x + s = 16: (24 + 3 - 16) / sqrt(37). Muscle from (2, 7). Frame 3 in wide: 3 along x.
+    // 4 in wide down to 4, 5 in from 1 on: edge (2.5, 1) (2, 4). From the corner (4, 3) to the flare, 6 x + s
+    // = 16. Muscle from (2, 7).
     name: 'a low flare',
     cinch: { ...roper, strands: 20, frameWidth: 3, flareStart: 8 },
     gaps: { skin: 11 / Math.sqrt(37), frame: 3 / leaning, muscle: 2 },
   },
   {
-    // Two layers: 20 strands are 2.9 in wide where they are pinched, edge (1.45, 4) to (1.45, 12). Muscle from
-    // (1.45, 7). Flare (2.5, 1) to (1.45, 4): 3 x + 1.05 s = 8.55; the corner (4, 3) gives 12 + 3.15 - 8.55 = 6.6.
+    // Pinched to 2.9 in: edge (2.5, 1) (1.45, 4), 3 x + 1.05 s = 8.55; the corner (4, 3) gives 12 + 3.15 -
+    // 8.55 = 6.6.
     name: 'a low flare in two layers',
     cinch: { ...roper, strands: 20, layers: 2, frameWidth: 2, flareStart: 8 },
     gaps: { skin: 6.6 / Math.hypot(3, 1.05), muscle: 2.55 },
   },
   {
-    // Set back 12, ring to ring 20: lean -1. Flare from 1, cut off at the midline with 4 + 1/3 in. Edge (13/6, 0) (1, 1),
-    // steeper than x + s = 7, so the midline is nearest: 7 - 13/6 = 29/6 along x.
+    // Lean -1. The flare from 1 is cut off at the midline with 4 + 1/3 in: edge (13/6, 0) (1, 1). The midline
+    // is nearest, 7 - 13/6 = 29/6 along x.
     name: 'a flare that the midline cuts off',
     horse: { ...plumb, setBack: 12, ringToRing: 20 },
     cinch: { ...roper, strands: 20, flareStart: 11 },
     gaps: { skin: 29 / 6 / Math.SQRT2 },
   },
   {
-    // The same lean, length 9: low edge at 1, 3 in wide there and 3.5 in at the midline. Edge (1.75, 0) (0.5, 1).
-    // Nothing is above 7, so the muscle front is the frame: (1.5, 1) is nearest, to (4, 3).
+    // Lean -1: edge (1.75, 0) (0.5, 1). Above 7 is only the frame: (1.5, 1) to (4, 3).
     name: 'an end bar that the midline cuts off',
     horse: { ...plumb, setBack: 12, ringToRing: 20 },
     cinch: { ...straight, length: 9 },
     gaps: { skin: 5.25 / Math.SQRT2, muscle: Math.sqrt(10.25), frame: Math.sqrt(10.25) },
   },
   {
-    // Lean 0.2, 24 strands: edge (3, 0) (5, 10) (3.9, 12). Forward by 4.4 - 4 at 7 and by 5 - 4.3 at 10. Frame 4 in wide:
-    // behind by 0.1 at 12, forward by 5.2 - 4.9 at 16.
+    // Lean 0.2: edge (3, 0) (5, 10), forward by 4.4 - 4 at 7, by 5 - 4.3 at 10. Frame at 16 by 5.2 - 4.9.
     name: 'overlaps of skin, cords and frame',
     horse: { ...full, ringToRing: 20 },
     cinch: { ...straight, strands: 24, frameWidth: 4 },
     gaps: { skin: -0.4, frame: -0.3, muscle: -0.7 },
   },
   {
-    // Elbow line (4, 0) (1, 3) (1, 7) (3.9, 36), lean -0.2: the edge 2 - 0.2 s is at 1.4 where the elbow has its corner.
-    // Above, (0.6, 7) to (1, 7).
+    // Lean -0.2: the edge 2 - 0.2 s is at 1.4 at the corner (1, 3). Above, (0.6, 7) to (1, 7).
     name: 'an overlap that is greatest at a corner of the elbow line',
     horse: { ...plumb, elbowRoom: 1, setBack: 3 },
     gaps: { skin: -0.4, frame: 1.4 / leaning, muscle: 0.4 },
@@ -132,8 +127,8 @@ const cases: Case[] = [
     gaps: { skin: 2, frame: 1 / leaning, muscle: 1 / leaning },
   },
   {
-    // Length 73: low edge at 33, top at 37, above the end (6.9, 36) of the elbow line. Lean 0.2, a frame 0.6 in wide:
-    // 6.9 at 33, forward of 6.6 by 0.3, and 7.5 at 36, by 0.6.
+    // Low edge at 33, top at 37, above the end (6.9, 36) of the elbow line. Forward by 0.3 at 33, by 7.5 -
+    // 6.9 at 36.
     name: 'a frame that overlaps up to where the elbow line ends',
     horse: { ...full, ringToRing: 20 },
     cinch: { ...straight, strands: 2, frameWidth: 0.6, length: 73 },
@@ -147,8 +142,7 @@ const cases: Case[] = [
   },
 ];
 
-// At 90 in of girth k is 1.25: room 5, elbow line x = 5 from 3.75 to 8.75, ring 5 - 2.5 = 2.5 forward. Edge 2 + s times the
-// lean, so that the skin's gap is 3 - 8.75 times the lean, which is 2.5 by how far the ring is up.
+// k is 1.25: room 5, x = 5 up to 8.75, ring 2.5 forward. The lean is 2.5 by the ring's height.
 const large: PlainHorse = {
   girth: 90,
   setBack: 0,
@@ -225,7 +219,7 @@ describe('in two ways', () => {
     expect(Math.min(...Object.values(met))).toBeGreaterThan(50);
   });
 
-  test('a frame wholly above the elbow line is behind nothing, and as far as its end', () => {
+  test('a frame wholly above the elbow line is as far as the end of the line', () => {
     // Length 91: low edge at 42; a plumb frame 5 in wide, (2.5, 42), and the end (6.9, 36): (4.4, 6).
     const high = { ...straight, length: 91 };
     within(secondGeometry(plumb, high).frame, Math.hypot(4.4, 6), 1e-9);

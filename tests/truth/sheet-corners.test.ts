@@ -1,4 +1,4 @@
-/** Corners of a sheet on a photo: how far off each is, against OpenCV's map, and which the order's door and the page for marks refuse; and a plumb line. */
+/** Corners of a sheet on a photo: errors against OpenCV's map, and what door and page refuse. */
 import { describe, expect, test } from 'vitest';
 import type { Point } from '../../src/math/homography.ts';
 import { plumbFault } from '../../src/math/plumb.ts';
@@ -17,7 +17,7 @@ const sheet: Point[] = [
   [0, 18],
 ];
 
-/** Depths of the corners are the third parts of the map, up to a factor (Hartley & Zisserman 2004, section 2.3). */
+/** Depths of the corners are the map's third parts, up to a factor (Hartley & Zisserman 2004, section 2.3). */
 function ratioByOpenCv(corners: readonly Point[]): number {
   const [, , , , , , g = 0, h = 0, one = 1] = byOpenCv(sheet, corners);
   const depths = sheet.map(([x, y]) => g * x + h * y + one);
@@ -36,7 +36,7 @@ test('how much further the furthest corner is agrees with the map of another lib
   }
 });
 
-/** A sheet 24 in by 18 in turned to one side before a camera 10 ft away that has 9 pixels an inch there. */
+/** 24 by 18 in, turned, before a camera 10 ft away with 9 pixels an inch there. */
 function turned(degrees: number): Corners {
   const angle = (degrees * Math.PI) / 180;
   return sheet.map(([x, y]): Point => {
@@ -61,7 +61,6 @@ photo:
   underline: [736, 698]
 `;
 
-/** What the order's door says of the corners, and whether the page refuses them as well. */
 function told(corners: Corners): { door: string; page: boolean } {
   const problems = orderProblems(orderWith(corners));
   const page = referenceDoubts({ kind: 'sheet', width: 24, height: 18, corners });
@@ -126,7 +125,7 @@ describe('by hand, a square of 100 pixels', () => {
     ).toMatch(/top left/);
   });
 
-  // Twice the triangle of the first three is 10000; of the three without the second it is 2000, 1000 and 200.
+  // Twice the triangle of the first three is 10000; without the second 2000, 1000 and 200.
   test('a fourth corner near the line from the third to the first is told by how much further it would be', () => {
     expect(fault([40, 60], { mostDepth: 5 })).toBeUndefined();
     expect(fault([40, 60])?.hint).toMatch(/5\.0 times as far/);

@@ -1,4 +1,4 @@
-/** A horse that is sore from the cinch it wears: what is tied next keeps off the sore, and healing comes first [common practice, no source]. */
+/** A horse sore from its cinch: the next keeps off the sore, healing comes first [common practice, no source]. */
 import { describe, expect, it, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import { judge, passes, type Judged } from '../../src/advice/judge.ts';
@@ -20,7 +20,7 @@ const horses: readonly Partial<Order['horse']>[] = [
 ];
 const positions = ['full', '7/8', '3/4', 'center-fire'] as const;
 
-/** Orders of horses sore from each of these cinches on every rigging. */
+/** On every rigging, sore from each cinch. */
 const soreFrom = (trouble: Trouble, worn: readonly CinchAsked[]): { name: string; order: Order }[] =>
   positions.flatMap((position) =>
     horses.flatMap((horse) =>
@@ -41,7 +41,7 @@ const welfareText = (order: Order): string[] =>
 const isPoorAtElbow = (judged: Judged): boolean =>
   judged.judgementOf('elbow-clearance') === 'poor' || judged.judgementOf('flare-position') === 'poor';
 
-/** Makers tie no straight under 13 on a grown horse: it stands last, whatever galls. */
+/** No straight under 13 is tied on a grown horse: it is last. */
 const isTooNarrow = ({ candidate: { style, strands } }: Judged): boolean =>
   style === 'straight' && strands < 13;
 
@@ -54,7 +54,7 @@ describe('a gall at the elbow, and the cinch that galls described', () => {
     { style: 'low-flare', strands: 23, buckle: 'plain 4', length: 28 },
   ];
 
-  it('the first is surer and no wider at the elbow than that one, or nothing that clears the elbow is', () => {
+  it('the first is surer and no wider at the elbow than that cinch, if any that clears is', () => {
     let better = 0;
     for (const { name, order } of soreFrom('elbow-gall', worn)) {
       const advice = sizeOrder(order, defaultShop);
@@ -70,7 +70,7 @@ describe('a gall at the elbow, and the cinch that galls described', () => {
         continue;
       }
       expect(advice.first.judgementOf('better-than-now'), name).toBe('poor');
-      // Among those that are poor at the elbow the surest stands first, whatever galls.
+      // Of those poor at the elbow the surest is first, whatever galls.
       const others = advice.specs.filter(
         (spec) => betters(spec, 0.051) && !isPoorAtElbow(spec) && !isTooNarrow(spec),
       );
@@ -82,7 +82,7 @@ describe('a gall at the elbow, and the cinch that galls described', () => {
     expect(better).toBeGreaterThan(cases(30, 50));
   });
 
-  it('nothing tied before it heals: that is told first, even where nothing passes', () => {
+  it('"tie nothing before it heals" comes first, even where nothing passes', () => {
     const order = orderOf({ horse: { elbowRoom: 1.5, trouble: ['girthy', 'elbow-gall'] } });
     expect(sizeOrder(order, defaultShop).first).toBeUndefined();
     const [first, second] = welfareText(order);
@@ -96,12 +96,12 @@ describe('a rub of the buckle, and the buckle described', () => {
     [29, 32].map((length) => ({ buckle: id, length })),
   );
 
-  it('is never tied under a wider frame again, nor under the same at the same height, where it can be helped', () => {
+  it('is not tied again under a wider frame, or the same at the same height, if another passes', () => {
     let helped = 0;
     for (const { name, order } of soreFrom('buckle-rub', worn)) {
       const { first, facts } = sizeOrder(order, defaultShop);
       const buckle = defaultShop.buckles.find(({ id }) => id === order.current!.buckle)!;
-      // Both buckles lie on the half of the cinch: its length and 1 in of give, less the frame.
+      // Half its length and give, less the frame.
       const low = (order.current!.length! + 1) / 2 - buckle.frameHeight;
       const rubs = ({ candidate }: Judged): boolean =>
         candidate.buckle.frameWidth > buckle.frameWidth ||
@@ -164,7 +164,7 @@ describe('notes', () => {
   });
 });
 
-test('of a sound horse with room behind the elbow nothing is said first', () => {
+test('a sound horse with room behind the elbow gets no warning', () => {
   for (const position of positions)
     for (const horse of [
       {},

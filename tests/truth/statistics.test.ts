@@ -1,4 +1,4 @@
-/** The bell curve and the seeded generator against published values and an independent implementation. */
+/** The bell curve and the random generator against published values and an independent implementation. */
 import cephes from 'cephes';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { normalCdf, normalInverse } from '../../src/math/normal.ts';
@@ -6,7 +6,7 @@ import { seededRandom } from '../../src/math/random.ts';
 import { within, withinRelative } from '../support/within.ts';
 
 describe('normal distribution', () => {
-  // The printed tables of every textbook: to the last printed place (memory).
+  // Tables in every textbook: to the last printed place (memory).
   it.each([
     [0, 0.5, 0],
     [1, 0.841344746068543, 1e-15],
@@ -19,7 +19,7 @@ describe('normal distribution', () => {
     within(normalInverse(chance), x, 3e-13);
   });
 
-  // cephes gives 0 from about -36 on, and its last digits suffer where x^2 has to be rounded; these are exact.
+  // cephes gives 0 from about -36, and loses digits where x^2 is rounded; these are exact.
   it.each([
     [-10, 7.619853024160526e-24],
     [-12.3, 4.5287069561587847e-35],
@@ -71,7 +71,7 @@ describe('PCG32', () => {
     const [draws, values] = [seededRandom(9), seededRandom(9)];
     for (let i = 0; i < 200; i++) {
       const bits = (BigInt(draws.next() >>> 6) << 26n) + BigInt(draws.next() >>> 6);
-      // Twice the value times 2^52 is odd, so it is never 0 nor 1.
+      // Twice the value times 2^52 is odd, so never 0 or 1.
       expect(BigInt(values.uniform() * 2 ** 53)).toBe(2n * bits + 1n);
     }
   });

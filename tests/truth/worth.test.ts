@@ -1,10 +1,10 @@
-/** Gains and means: by hand, and the error of a mean against that of many. */
+/** Gains by hand, and the error of a mean. */
 import { expect, test } from 'vitest';
 import { fullMean, gainOver, pairedMean } from '../../src/math/worth.ts';
 import { seededRandom } from '../../src/math/random.ts';
 import { within } from '../support/within.ts';
 
-test('the gain over a choice is what the best gains more', () => {
+test('the gain over a choice is how much better the best is', () => {
   expect(gainOver([1, 3, 2], 0)).toBe(2);
   expect(gainOver([1, 3, 2], 1)).toBe(0);
 });
@@ -30,6 +30,6 @@ test('the error of a stratified mean is that of many repeated means', () => {
   within(average(errors) / true2, 1, 0.08);
 });
 
-test('answers that were all looked at have a weighed mean and no error', () => {
+test('when every answer was tried, the mean is weighed and has no error', () => {
   expect(fullMean([0.25, 0.75], [4, 8])).toEqual({ mean: 7, error: 0 });
 });

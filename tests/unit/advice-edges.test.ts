@@ -1,4 +1,4 @@
-/** What an advice says beside its specs, each worked out once more from the model: what to measure, ties, refusals, even lengths. */
+/** The rest of an advice, worked out again from the model. */
 import { describe, expect, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
@@ -16,7 +16,7 @@ import { orderOf, rigging, shopWith } from '../support/orders.ts';
 import { randomOrders } from '../support/random-cases.ts';
 
 const shop = defaultShop;
-/** Sore from a cinch that lies otherwise once the horse is measured. */
+/** Sore from a cinch that lies differently once the horse is measured. */
 const galled = (strands: number, buckle: string, position: Parameters<typeof rigging>[0]): Order =>
   orderOf({
     horse: { trouble: ['elbow-gall'] },
@@ -29,10 +29,10 @@ const orders = [
   galled(23, 'wide 5', 'center-fire'),
   galled(27, 'plain 4', '3/4'),
 ];
-/** Afresh for each test: an advice keeps what was read of it. */
+/** New for each test: an advice caches. */
 const advised = () => orders.map((order) => sizeOrder(order, shop));
 
-/** A candidate of which only its order among equals matters. */
+/** Only its order among equals matters. */
 const plain = (style: Candidate['style'], strands: number, length: number) =>
   ({ candidate: { style, strands, length } }) as unknown as Judged;
 
@@ -58,7 +58,7 @@ describe('specs that no criterion tells apart', () => {
   });
 });
 
-/** The order as it would be, had somebody taped just what was assumed. */
+/** Every assumed value as if taped. */
 function taped(input: string, { facts }: Advice): Order {
   const { order, lengthNeed, room, ring, girth } = facts;
   const { horse, saddle } = order;
@@ -112,7 +112,7 @@ describe('what to measure next', () => {
         const { style, strands, clearance } = first.candidate;
         const measured = taped(entry.input, advice);
         const then = lay(first.candidate, sideOf(factsOf(measured, shop.model)))!;
-        // Spreads are told of the part that governs now: cords and frame are spread differently.
+        // Cords and frame have spreads of their own.
         const part = clearance.where === 'buckle' ? 'frameClearance' : 'cordClearance';
         const best = sizeOrder(measured, shop).specs.find(({ candidate }) => candidate.style === style);
         const more = best !== undefined && best.candidate.strands > strands;

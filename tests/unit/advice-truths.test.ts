@@ -1,4 +1,4 @@
-/** What an advice says must be so: nothing earned that is had, nothing measured that was computed, no length nobody ties. */
+/** What an advice says is true. */
 import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import type { Clearance } from '../../src/cinch/candidate.ts';
@@ -24,7 +24,7 @@ describe('ring to ring from a measured drop', () => {
 });
 
 describe('lengths', () => {
-  test('that the shop does not tie are not offered beside', () => {
+  test('the shop does not tie are not offered', () => {
     const small = orderOf({ horse: { heartGirth: 49 }, saddle: { ringToRing: 30 } });
     const { specs } = sizeOrder(small, defaultShop);
     const offered = specs.flatMap(({ evenLengths }) => evenLengths.map(({ length }) => length));
@@ -52,7 +52,7 @@ describe('lengths', () => {
 });
 
 describe('words', () => {
-  test('short cord is the reason told, not the buckle that another could replace', () => {
+  test('short cord is the reason told, not a buckle another could replace', () => {
     const order = orderOf({ quantity: 3, colors: { body: ['buckskin'] }, saddle: onThreeQuarter });
     const texts = refusedTexts(sizeOrder(order, defaultShop), 'in').join('\n');
     expect(texts).toMatch(/strands: (?:\d+ )?needs \d+ ft of buckskin cord; 160 ft on hand/);

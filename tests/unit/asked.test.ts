@@ -1,4 +1,4 @@
-/** An order asked for one question at a time: what comes next, what an answer does, and what is written. */
+/** `new`: the next question, answers, the written order. */
 import { describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import {
@@ -13,7 +13,7 @@ import {
 
 const buckles = ['plain 3', 'old square 4'];
 
-/** What is told after answers in the order of the questions. */
+/** Answers in the order of the questions. */
 function after(...lines: string[]): Told {
   return lines.reduce((told, line) => {
     const next = answer(told, nextQuestion(told)!, { line, buckles });
@@ -22,14 +22,13 @@ function after(...lines: string[]): Told {
   }, nothingTold);
 }
 
-/** The same for one question, whenever it comes. */
 function answered(id: QuestionId, line: string, told = nothingTold): unknown {
   const next = answer(told, id, { line, buckles });
   return next.ok ? next.told.tree : next.problems.map(({ found, expected, hint }) => [found, expected, hint]);
 }
 
 describe('which question comes next', () => {
-  test('all of them once, where each is skipped', () => {
+  test('all of them once when each is skipped', () => {
     const ids: QuestionId[] = [];
     let told = nothingTold;
     for (let id = nextQuestion(told); id !== undefined; id = nextQuestion(told)) {
@@ -45,7 +44,7 @@ describe('which question comes next', () => {
     expect(nextQuestion(after('2501', '', '', '15.2 hh stock, 73 girth, 7/8, round, trail'))).toBe('withers');
   });
 
-  test('an answer to another question puts that right, and the question stays', () => {
+  test('an answer to another question corrects that one, and the question stays', () => {
     const told = after('2501', '', '', '15.2 hh', '73', '7/8', 'round');
     const next = answer(told, 'withers', { line: 'girth 75 in', buckles });
     expect(next).toMatchObject({ ok: true, told: { tree: { horse: { 'heart-girth': '75 in' } } } });
@@ -111,7 +110,7 @@ describe('an answer', () => {
     ]);
   });
 
-  test('that cannot be together with an earlier one is told', () => {
+  test('that contradicts an earlier one is told', () => {
     const told = after('2501', '', '', '15.2 hh', '60 in', '7/8');
     expect(answered('rings', '62 in', told)).toEqual([
       ['ring to ring 62 in', 'ring-to-ring less than the heart girth', expect.stringContaining('60 in')],
@@ -151,7 +150,7 @@ describe('the form', () => {
     ]);
   });
 
-  test('keeps what was typed and not taken where it harms nothing', () => {
+  test('keeps harmless text that was typed but not taken', () => {
     const told = after('1', '', '', '', '73 in', '7/8');
     const [read] = readOrders(formOf(told, { stem: 'f', unread: 'ro: [' }), 'f.yaml');
     expect(read).toMatchObject({ ok: true, order: { order: '1', horse: { heartGirth: 73 } } });

@@ -1,4 +1,4 @@
-/** The command line of `backlog`, and the line that says how far it is. */
+/** The command line of `backlog` and its progress line. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
@@ -22,7 +22,6 @@ beforeAll(() => {
 
 describe('the command line', () => {
   test.each([
-    [['--columns', 'oder'], 'there is no column called "oder"\nDid you mean order?'],
     [['--columns', 'order,,file'], '--columns has an empty name'],
     [['--columns', 'order,order'], '--columns has "order" twice'],
     [['--out', 'x', '--errors', 'x'], '--errors would write over x'],

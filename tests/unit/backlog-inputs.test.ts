@@ -1,4 +1,4 @@
-/** What `backlog` reads: folders, links, patterns, pipes, lines of JSON, and bytes that are none of it. */
+/** What `backlog` reads, and what it refuses. */
 import fs from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
@@ -12,7 +12,6 @@ const home = ownFolder();
 
 type Row = Record<string, string | number | null>;
 
-/** Rows of a run, and how it ended. */
 async function rowsOf(
   args: readonly string[],
   stdin?: string | Buffer,
@@ -105,12 +104,12 @@ test.each([
   ]);
 });
 
-test('a folder that is named and cannot be read costs its own row only, like one inside another', async () => {
+test('a folder that cannot be read costs only its own row, named or inside another', async () => {
   put('shut/1.yaml', orderText(2));
   put('good.yaml', orderText(1));
   const real = fs.readdirSync;
   const spy = vi.spyOn(fs, 'readdirSync').mockImplementation(((folder: string) => {
-    // What the system says to whoever may not look in; the one who runs the tests may be allowed everything.
+    // Refused by hand: root may read everything.
     if (folder === path.join(home, 'shut'))
       throw Object.assign(new Error('EACCES'), { code: 'EACCES', syscall: 'scandir' });
     return real(folder);
@@ -122,7 +121,7 @@ test('a folder that is named and cannot be read costs its own row only, like one
   expect(code).toBe(3);
 });
 
-test('what the run itself writes is not read, even inside the folder', async () => {
+test('a run does not read what it writes, even inside the folder', async () => {
   put('own/1.yaml', orderText(1));
   put('own/out.json', 'from cinchwright before');
   const ran = await run(['backlog', 'own', '--format', 'json', '--out', 'own/out.json'], { cwd: home });
@@ -130,7 +129,7 @@ test('what the run itself writes is not read, even inside the folder', async () 
   expect(ran.stderr).toBe('wrote own/out.json\n1 order: 1 sized, 0 tight, 0 no fit, 0 with errors.\n');
 });
 
-test('a pattern does not bring in what the run writes', async () => {
+test('a pattern does not match what the run writes', async () => {
   put('star/1.yaml', orderText(1));
   const ran = await run(['backlog', 'star/*', '--out', 'star/out.csv'], { cwd: home });
   expect([ran.code, ran.stderr]).toEqual([
@@ -173,7 +172,7 @@ describe('a long stream', () => {
     expect(code).toBe(3);
   });
 
-  test('with bytes that are no text costs the orders they stand in', async () => {
+  test('with bytes that are not text loses only the orders that contain them', async () => {
     const bytes = Buffer.from(yaml);
     bytes[bytes.indexOf('Horse 40')] = 0xff;
     bytes[bytes.indexOf('Horse 41')] = 0x00;
@@ -197,7 +196,7 @@ describe('a long stream', () => {
   });
 });
 
-test('pieces are the same however the bytes arrive, and together they are all of it', async () => {
+test('pieces are the same however the bytes arrive, and nothing is lost', async () => {
   const bits = fc.constantFrom(
     '---\n',
     '--- ',

@@ -1,4 +1,4 @@
-/** What `backlog` writes: the same rows in every format, and nothing in them that does harm. */
+/** `backlog` writes the same harmless rows in every format. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { parse } from 'csv-parse/sync';
@@ -30,7 +30,6 @@ beforeAll(() => {
 type Cell = string | number | null;
 type Row = Record<string, Cell | Record<string, Cell>>;
 const resultsOf = (json: string): Row[] => (JSON.parse(json) as { results: Row[] }).results;
-/** What a column has, wherever JSON keeps it. */
 const cellAt = (row: Row, name: Name): Cell =>
   names[name].path.reduce<unknown>((inner, key) => (inner as Row | null | undefined)?.[key], row) as Cell;
 
@@ -109,7 +108,7 @@ test('NDJSON is the results of JSON, one a line; columns stand in the order aske
   expect(csv!.stdout.split('\r\n')[0]).toBe('latigo_run_in,order,same_number_as');
 });
 
-test('what several orders have in common with an earlier one is found, and told in the summary', async () => {
+test('orders that repeat an earlier one are found and told in the summary', async () => {
   const { stdout, stderr } = await run(['backlog', 'orders', '--format', 'json'], { cwd: home });
   const rows = resultsOf(stdout);
   const first = new Map<unknown, string>();
@@ -128,7 +127,7 @@ interface Sized {
   [key: string]: unknown;
 }
 
-/** What `size --format json` says, cut down to a row: the first spec beside the order. */
+/** The JSON of `size` cut down to a row. */
 function rowFrom({ specs = [], ask: [next] = [], ...order }: Sized): Row {
   const ask = next === undefined ? null : `${next.input}: ${next.how}`;
   return { ...order, ...specs[0], ask };
@@ -139,7 +138,7 @@ test('the row says what `size` says of the same order', async () => {
     .readdirSync(path.join(repo, 'examples/orders'))
     .map((name) => `examples/orders/${name}`)
     .sort();
-  // Less and less room behind the elbow: from good over tight to none.
+  // Elbow room from good over tight to none.
   const stdin = Array.from(
     { length: 30 },
     (_, i) =>
@@ -174,7 +173,7 @@ test('the row says what `size` says of the same order', async () => {
   expect(rows.map(cells)).toEqual(wanted.map(cells));
 });
 
-test('every column holds something in a row of some order, or nobody fills it', async () => {
+test('every column is filled by some order', async () => {
   const again = repoText('examples/orders/01-height-only.yaml');
   const stdin = `${again}---
 order: doubtful

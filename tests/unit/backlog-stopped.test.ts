@@ -1,4 +1,4 @@
-/** A backlog that does not come to its end leaves the file of the last one whole and nothing beside it; rows do not wait for one another. */
+/** A stopped backlog leaves the last file whole; it reads no further than the next row needs. */
 import { once } from 'node:events';
 import fs from 'node:fs';
 import path from 'node:path';
@@ -20,7 +20,7 @@ const read = (name: string): string => fs.readFileSync(path.join(home, name), 'u
 const part = (): string | undefined =>
   fs.readdirSync(home).find((name) => /^\.out\.csv\.\d+\.part$/.test(name));
 
-/** A run whose pipe stays open, so that it cannot end by itself, with some rows written. */
+/** A run that cannot end, with some rows written. */
 async function begun() {
   const child = launch(args, { cwd: home });
   let said = '';
@@ -58,7 +58,7 @@ test('Ctrl-C ends a run that waits for a pipe nobody writes into', async () => {
   expect([read('out.csv'), part()]).toEqual(['the old cinchwright table', undefined]);
 }, 20_000);
 
-test('killed without a word: the old files stay, and the next run replaces them', async () => {
+test('killed outright: the old files stay, and the next run replaces them', async () => {
   const { child } = await begun();
   child.kill('SIGKILL');
   await once(child, 'close');
@@ -71,7 +71,7 @@ test('killed without a word: the old files stay, and the next run replaces them'
   expect(fs.readdirSync(home).sort()).toEqual(['faults.csv', 'out.csv']);
 }, 60_000);
 
-test('two runs at once do not write into one another: the last to end stands, whole', async () => {
+test('two runs at once do not mix: the file of the last to end is whole', async () => {
   const { child } = await begun();
   expect((await start(args, { cwd: home, stdin: orderLine(7) })).code).toBe(0);
   expect(read('out.csv')).toContain('N-7');

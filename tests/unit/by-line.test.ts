@@ -1,4 +1,4 @@
-/** An order on every line, as programs of all kinds write it: whatever stands around the lines, `size` and `backlog` read the same. */
+/** One order per line for `size` and `backlog`, whatever wrote it. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
@@ -46,7 +46,7 @@ test.each(cases)('%s', async (_, { text, orders, line }) => {
   }
 });
 
-test('one order in braces over several lines is no file of lines, and what has come so far may not be enough', () => {
+test('one order in braces over several lines is not one per line; too short a start decides nothing', () => {
   expect(looksByLine('{ order: 1,\n  horse: {} }\n', false)).toBe(false);
   expect(looksByLine('order: 1\n', false)).toBe(false);
   expect(looksByLine(a.slice(0, 20), true)).toBeUndefined();

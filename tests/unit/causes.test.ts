@@ -1,4 +1,4 @@
-/** Likely causes of trouble, at their bounds and beside them; the bounds grow with the horse. */
+/** Likely causes at their bounds, which grow with the horse. */
 import { describe, expect, test } from 'vitest';
 import { causesOf, causesUnlaid } from '../../src/advice/causes.ts';
 import type { Judged } from '../../src/advice/judge.ts';
@@ -20,11 +20,10 @@ interface Given {
   candidate?: object;
   clearance?: object;
   age?: number;
-  /** Nobody named the style. */
   unsaid?: true;
 }
 
-/** What is said of one trouble on a small horse, of a cinch that is fine but for what is changed. */
+/** On a small horse. */
 function said({ trouble, facts, candidate, clearance, age, unsaid }: Given): string {
   const laid = {
     style: 'straight',
@@ -96,7 +95,7 @@ test('a rub of the buckle: too low first, then too near', () => {
   expect(rub({ buckleAboveElbow: -0.45 })).toBe(
     'yes: the buckle sits 1/2 in below the point of the elbow; a longer cinch lifts it',
   );
-  // Against muscle half an inch is wanted, and 0.4 in on so small a horse.
+  // Muscle asks half an inch, 0.4 in on this small horse.
   const frame = (inches: number): string => rub({ buckleAboveElbow: aim, frameClearance: { inches } });
   expect(frame(0.4 - HAIR)).toMatch(
     /^yes: the buckle's frame stays only 3\/8 in off the elbow; use a smaller buckle/,
@@ -107,7 +106,7 @@ test('a rub of the buckle: too low first, then too near', () => {
   expect(frame(0.4 + HAIR)).toMatch(/^no: the buckle as described is clear/);
 });
 
-test('a saddle that rolls: a fan would hold it where more than that lets it roll', () => {
+test('a saddle that rolls: a high flare would hold it only if something else lets it roll too', () => {
   const rolls = (because: string[], style = 'straight'): string =>
     said({ trouble: 'saddle-rolls', facts: { slipNeed: { level: 3, because } }, candidate: { style } });
   expect(rolls(['the saddle rolls'])).toMatch(/^no: look at the tree/);
@@ -121,7 +120,7 @@ test('a saddle that rolls: a fan would hold it where more than that lets it roll
   );
 });
 
-test('a saddle that rolls in a cinch of which nobody named the style: a guess explains nothing by itself', () => {
+test('a saddle that rolls, style not named: the guessed style is not blamed', () => {
   const facts = { slipNeed: { level: 3, because: ['the saddle rolls', 'the barrel is round'] } };
   for (const style of ['straight', 'high-flare']) {
     expect(said({ trouble: 'saddle-rolls', facts, candidate: { style }, unsaid: true })).toBe(
@@ -132,7 +131,6 @@ test('a saddle that rolls in a cinch of which nobody named the style: a guess ex
 
 test('a saddle that creeps or slips: where the ring hangs', () => {
   const at = (trouble: Trouble, x: number): string => said({ trouble, facts: { ring: { x } } });
-  // An inch behind it stands on the same screen.
   expect(at('creeps-forward', -slant)).toMatch(/^no: the ring is not far behind the groove/);
   expect(at('creeps-forward', -slant - HAIR)).toMatch(/^yes: the ring hangs .* behind the groove/);
   expect(at('creeps-forward', slant + 1)).toMatch(/^no: /);
@@ -151,7 +149,7 @@ test('a girthy horse: the cinch may be why, and a vet is asked all the same', ()
   expect(girthy(-0.4)).toMatch(/^yes: it reaches onto the elbow, about 1\/2 in.*stop/);
 });
 
-test('of a cinch that cannot be laid only what needs no cinch is said, and the vet is not forgotten', () => {
+test('a cinch that cannot be laid: only causes that need no cinch, and the vet', () => {
   const order = orderOf({ horse: { trouble: ['girthy', 'elbow-gall', 'slips-back', 'creeps-forward'] } });
   const facts = { ...sizeOrder(order, defaultShop).facts, ring: { x: 9 } } as unknown as CaseFacts;
   const told = causesUnlaid(facts).map(({ trouble, explained, words }) => [

@@ -1,4 +1,4 @@
-/** Buckles nobody named: what is taken for them is not blamed, and refuses nothing that another would pass. And an empty wish is none. */
+/** A buckle we filled in is not blamed. */
 import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
@@ -28,12 +28,12 @@ describe('strands that no buckle takes', () => {
     expect(refusal(strands)).toContain(`shop's buckles take ${String(strands)} strands`);
   });
 
-  test('the buckle that comes nearest is taken for it, so that what changes is only what must', () => {
+  test('the nearest buckle is filled in, so that only what must change changes', () => {
     expect(checked(5).judged?.candidate.buckle.id).toBe('plain 2 1/2');
     expect(checked(41).judged?.candidate.buckle.id).toBe('special 6');
   });
 
-  test('where another buckle takes them, the one that does not is named', () => {
+  test('where another buckle takes them, the buckle is named', () => {
     const { judged } = checkCinch(
       { style: 'straight', strands: 31, buckle: 'plain 3' },
       'command line',
@@ -44,7 +44,7 @@ describe('strands that no buckle takes', () => {
   });
 });
 
-test('cords lie in the usual layer where the buckle lets them, else as it does', () => {
+test('cords lie in the usual layers if the buckle allows, else in its own', () => {
   const both = { single: { min: 13, max: 21 }, double: { min: 15, max: 29 } } as unknown as Buckle;
   expect([13, 17, 19, 21, 29, 31].map((strands) => layersOn(both, strands))).toEqual([
     ...[1, 1, 2, 2, 2, undefined],
@@ -53,7 +53,7 @@ test('cords lie in the usual layer where the buckle lets them, else as it does',
   expect(layersOn({ ...both, single: undefined }, 15)).toBe(2);
 });
 
-test('two buckles a cinch must be ordered where fewer are on hand, if they are to be had', () => {
+test('two buckles per cinch are ordered where fewer are on hand, if they can be', () => {
   const stock = (onHand: number, orderable: boolean) => mustBeOrdered({ onHand, orderable } as Buckle, 2);
   expect([stock(3, true), stock(4, true), stock(3, false)]).toEqual([true, false, false]);
 });
@@ -117,7 +117,7 @@ describe('a cinch in use whose buckle nobody named', () => {
     expect(inUse(shop, { buckle: 'low' }).checked.map(standingOf)).toEqual(['passes']);
   });
 
-  test('that no buckle of the shop takes has one of another shop', () => {
+  test('whose strands no buckle here takes has a buckle of another shop', () => {
     const few = inUse(only({ ...low, single: { min: 21, max: 25 }, double: undefined }));
     expect(few.checked.map(standingOf)).toEqual(['not sure']);
     expect(JSON.parse(checkJson([few]))).toMatchObject({
@@ -131,13 +131,13 @@ describe('a cinch in use whose buckle nobody named', () => {
   test('is refused all the same by what no buckle changes', () => {
     expect(inUse(only(low, tall({})), { length: 40 }).checked.map(standingOf)).toEqual(['refused']);
     expect(inUse(defaultShop, { strands: 31 }).checked.map(standingOf)).toEqual(['refused']);
-    // Then nothing hangs on the buckle, though so tall a one would hang too low.
+    // Too tall a buckle would hang too low.
     const taller = only(low, tall({ frameHeight: 17 }));
     const [long] = inUse(taller, { length: 40 }).checked;
     expect(long!.judged!.findings.filter(({ judgement }) => judgement === 'cannot-tell')).toEqual([]);
   });
 
-  test('is there, whatever the shop has on the shelf or ties', () => {
+  test('is judged whatever the shop stocks or ties', () => {
     const gone = { onHand: 0, orderable: false };
     const shops = [
       only({ ...low, ...gone }, tall(gone)),

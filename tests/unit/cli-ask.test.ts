@@ -1,4 +1,4 @@
-/** `ask` on the command line: exit codes, whom a message goes to, and that no customer learns of another. */
+/** `ask`: exit codes, recipients, and no customer learns of another. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
@@ -26,7 +26,7 @@ beforeAll(() => {
   );
 });
 
-test('on a terminal a line says how far it is, and goes before the answer comes', async () => {
+test('on a terminal a progress line shows, and is cleared before the answer', async () => {
   let now = 0;
   vi.spyOn(Date, 'now').mockImplementation(() => (now += 300));
   const { stdout, stderr } = await run(['ask', 'a.yaml', 'b.yaml', 'c.yaml', '--draws', '8'], {

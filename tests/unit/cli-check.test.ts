@@ -1,4 +1,4 @@
-/** `check` at its edges: what is judged, and the exit code that follows. */
+/** `check`: what is judged, the exit code. */
 import { describe, expect, test } from 'vitest';
 import { run } from '../support/run-cli.ts';
 
@@ -34,7 +34,7 @@ describe('what is judged', () => {
   });
 });
 
-describe('parts on the command line lie over what the order wants', () => {
+describe('parts on the command line replace those of the wish', () => {
   const wants = 'wants: { style: low-flare, strands: 15, buckle: plain 3, length: 31 in }\n';
   const asked = async (...options: string[]): Promise<unknown> => {
     const { stdout } = await run(['check', '--format', 'json', ...options], { stdin: order(wants) });
@@ -71,7 +71,7 @@ test('orders with nothing to judge are named; without any other it is an error',
   expect(none.which).toEqual([]);
 });
 
-test('an order that cannot be read counts for more than one with nothing to judge', async () => {
+test('an unreadable order decides the exit code over one with nothing to judge', async () => {
   const ran = await check(`${order('')}---\norder: broken\n`);
   expect(ran.code).toBe(3);
   expect(ran.stderr).toContain('nothing to check');
@@ -81,12 +81,9 @@ describe('parts on the command line that are wrong', () => {
   test.each([
     [['--strands', '18'], /odd whole number.*"18"\nCounts are odd/],
     [['--strands', '47'], /odd whole number from 5 to 45, not "47"\n$/],
-    [['--style', 'flare'], /--style takes straight, high-flare or low-flare, not "flare"/],
-    [['--length', '32'], /with the unit, such as "32 in", not "32"\nAdd a unit: /],
     [['--length', '32 cm'], /--length takes 16 in to 44 in/],
     [['--length', '81,5 cm'], /Did you mean "81.5 cm"\?/],
     [['--length', ''], /--length takes/],
-    [['--buckle', 'plain3'], /no buckle called "plain3"\nDid you mean "plain 3"\?/],
     [['--buckle', 'silver concho'], /no buckle called "silver concho"\nIt has: /],
   ])('%j', async (options, message) => {
     const ran = await check(order(''), ...options);

@@ -1,4 +1,4 @@
-/** `draw`: what is shown, where it goes, what is refused, and what a picture says. */
+/** `draw`: what it shows, where it goes, refusals. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -53,7 +53,7 @@ describe('what is shown', () => {
     expect(textsOf(svg, 'shown-1', 'words')).toMatch(/^RULED OUT Asked for: straight, 27 strands/);
     expect(textsOf(svg, 'shown-2', 'words')).toMatch(/^No\. 1:/);
   });
-  test('a cinch named here lies over the wish, as check has it', async () => {
+  test('a cinch named here replaces the wish, as in check', async () => {
     const { code, stdout } = await run(['draw', '--strands', '17'], { stdin: order });
     expect(code).toBe(0);
     const words = textsOf(readSvg(stdout), 'shown-1', 'words');
@@ -122,7 +122,7 @@ describe('where it goes', () => {
     for (const name of fs.readdirSync(path.join(dir, 'out')))
       readSvg(fs.readFileSync(path.join(dir, 'out', name), 'utf8'));
   });
-  test('a page of an order with a photo says which way the horse looks', async () => {
+  test('a page of an order with a photo says which way the horse faces', async () => {
     const { stdout } = await run(['draw', 'examples/orders/25-photo.yaml', '--format', 'html']);
     expect(stdout).toContain('The horse faces left');
   });
@@ -130,7 +130,7 @@ describe('where it goes', () => {
   test('a page holds all', async () => {
     const { code, stdout } = await run(['draw', '--format', 'html'], { stdin: `${order}---\n${order}` });
     expect(code).toBe(0);
-    // Three cinches and the legend, of two orders.
+    // Three cinches and a legend per order.
     expect(stdout.match(/<svg /g)).toHaveLength(8);
     expect(stdout).toContain('Tighten in stages and check again after ten minutes');
     expect(stdout).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org\/2000\/svg)/);
@@ -138,7 +138,7 @@ describe('where it goes', () => {
   test('on a telephone every letter of a page is 11 pixels high at least, and nothing is wider than its screen', async () => {
     const { stdout } = await run(['draw', '--format', 'html'], { stdin: order });
     for (const [svg, wide, rest] of stdout.matchAll(/<svg[^>]* width="([\d.]+)pt"[^>]*>([^]*?)<\/svg>/g)) {
-      // A screen 390 pixels wide, 10 points of white on either side; a point is 4/3 of a pixel.
+      // 390 pixels less 10 points of white per side; a point is 4/3 of a pixel.
       const pixels = Math.min(4 / 3, (390 - (20 * 4) / 3) / Number(wide));
       const sizes = [...rest!.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size) * pixels);
       expect(Math.min(...sizes), svg.slice(0, 200)).toBeGreaterThan(11);
@@ -201,7 +201,7 @@ describe('where it goes', () => {
   });
 });
 
-/** Width and height of a PNG (RFC 2083: eight bytes of signature, then the chunk IHDR). */
+/** RFC 2083: eight bytes, then the chunk IHDR. */
 function sizeOfPng(bytes: Buffer): [number, number] {
   expect(bytes.subarray(0, 8).toString('latin1')).toBe('\x89PNG\r\n\x1a\n');
   expect(bytes.subarray(12, 16).toString('latin1')).toBe('IHDR');

@@ -1,4 +1,4 @@
-/** `new` on a terminal: one question at a time, the answer so far, and nothing that was typed is lost. */
+/** `new` on a terminal; no typed text is lost. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
@@ -79,7 +79,7 @@ describe('whoever stops', () => {
     ['Ctrl-C', '\u0003'],
     ['Ctrl-D', '\u0004'],
     ['the end of the terminal', ''],
-  ])('by %s finds what was said in the file, and what was being typed', async (_, key) => {
+  ])('by %s finds the answers and the half-typed one in the file', async (_, key) => {
     const ran = await talk(['new', 'o.yaml'], `${enter('7', 'Jo', 'Wren')}15.2 h${key}`, { cwd });
     expect(ran).toMatchObject({
       code: 130,
@@ -97,7 +97,7 @@ describe('whoever stops', () => {
     expect(fs.readdirSync(cwd)).toEqual([]);
   });
 
-  test('sees what was said where the file cannot be written any more', async () => {
+  test('sees the answers where the file can no longer be written', async () => {
     const replaceFile = (): never => {
       throw Object.assign(new Error('full'), { code: 'ENOSPC', syscall: 'write' });
     };
@@ -164,7 +164,7 @@ test('the talk in the guide is a true one', async () => {
   const shown = /```text\n(Ribs[^]*?)```/.exec(guide)?.[1]?.trimEnd().split('\n') ?? [];
   const typed = shown.filter((line) => line.startsWith('>')).map((line) => line.slice(2));
   expect(typed.length).toBeGreaterThan(2);
-  // What was not understood is wiped out before the next try.
+  // What was not understood is wiped out first.
   const keys = enter('', '', '', '15.2 hh stock', '73 in', '7/8 flat plate', ...typed).replace(
     '\rround',
     '\r\u0015round',

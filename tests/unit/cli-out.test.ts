@@ -1,4 +1,4 @@
-/** --out never replaces what is not the program's own, and its ending names the format. */
+/** --out replaces only our own files; its ending names the format. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
@@ -82,7 +82,7 @@ describe('the ending of --out', () => {
     await type('size', 'orders/1.yaml', '--format', 'csv', '--out', 'a.json');
     expect(got('a.json')).toMatch(/^order,file,/);
   });
-  test('of a format that the command has not is refused', async () => {
+  test('of a format the command does not have is refused', async () => {
     const { code, stderr } = await type('size', 'orders/1.yaml', '--out', 'a.svg');
     expect([code, fs.existsSync(path.join(cwd, 'a.svg'))]).toEqual([2, false]);
     expect(stderr).toContain('size cannot print svg');

@@ -1,4 +1,4 @@
-/** `--format pdf`: where the file goes, what is refused, and the program as it is installed. */
+/** `--format pdf`: places, refusals, the installed program. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -28,13 +28,6 @@ test('is refused on a terminal, with or without --out -', async () => {
     expect({ code, length: bytes.length }).toEqual({ code: 2, length: 0 });
     expect(stderr).toMatch(/name a file with --out/);
   }
-});
-
-test('--paper without a PDF, and paper that is not sold here, are refused', async () => {
-  const without = await run(['ticket', '--paper', 'a4'], { stdin: order });
-  expect([without.code, without.stderr]).toEqual([2, 'cinchwright: --paper goes with --format pdf\n']);
-  const slip = await run([...asked, '--paper', 'A4'], { stdin: order });
-  expect([slip.code, slip.stderr]).toEqual([2, expect.stringMatching(/letter or a4.*\n.*a4/)]);
 });
 
 test('replaces the file of --out whole, and leaves nothing beside it', async () => {

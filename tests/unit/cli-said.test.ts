@@ -1,4 +1,4 @@
-/** Orders said on the command line, kept as files, and changed for one run, by every command that takes them. */
+/** Orders typed on the command line: run, kept, changed. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
@@ -124,7 +124,7 @@ describe('an order changed for one run', () => {
     expect(read('o.yaml')).toBe(yaml);
   });
 
-  test('a buckle is the only one left to tie with', async () => {
+  test('a named buckle is the only one to tie with', async () => {
     const got = await run(['size', '--say', said, '--format', 'json', '--what-if', 'plain 3 buckle'], {
       cwd,
     });

@@ -1,4 +1,4 @@
-/** `size` at its edges: exit codes, options, where output goes. */
+/** `size`: exit codes, options, where output goes. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
@@ -7,7 +7,6 @@ import { run } from '../support/run-cli.ts';
 
 const order = (name: string, rest = ''): string =>
   `order: ${name}\nhorse: { heart-girth: 73 in }\nsaddle: { rigging: 7/8 }\n${rest}`;
-/** So little room behind the elbow that nothing can be tied. */
 const hopeless = 'order: none\nhorse: { heart-girth: 73 in, elbow-room: 1 in }\nsaddle: { rigging: full }\n';
 
 interface Results {
@@ -164,13 +163,6 @@ describe('--simulate', () => {
   test.each(['0', '99', '1e9', '-5', '10000000'])('refuses %s draws', async (draws) => {
     expect((await run(['size', 'good.yaml', `--simulate=${draws}`], { cwd })).code).toBe(2);
   });
-});
-
-test('what the customer wants is judged along the way', async () => {
-  put('wants.yaml', order('w', 'wants: { style: straight, strands: 31 }\n'));
-  const ran = await run(['size', 'wants.yaml'], { cwd });
-  expect(ran.code).toBe(0);
-  expect(ran.stdout).toContain('31');
 });
 
 test('a shop file replaces the built-in shop', async () => {

@@ -1,4 +1,4 @@
-/** The program as it is installed: true processes, built by `npm run build` (which `npm test` runs first). */
+/** The installed program in true processes; needs `npm run build`. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -24,7 +24,7 @@ test('reads a pipe, prints like the program in process, and says the version of 
 });
 
 test('signs that are not ASCII mean the same once compiled', async () => {
-  // Unicode: prime and double prime, right quotation marks, fraction slash, minus sign, vulgar fraction.
+  // Unicode primes, quotation marks, slashes, minus signs, fractions.
   const typed =
     'order: 7\nhorse: { heart-girth: 73\u2033, elbow-room: 4\u00bd\u201d, height: 5\u2032 1\u2033 }\n' +
     'saddle: { rigging: 7\u20448, ring-to-ring: 44 1\u22152 in, bar-span: 13\u20191/8 }\n';
@@ -38,7 +38,7 @@ test('signs that are not ASCII mean the same once compiled', async () => {
   expect(code).toBe(0);
 });
 
-test('a program that tests start is on the same day as one in process, whatever day it is', async () => {
+test('a started program and one in process have the same day', async () => {
   const [started, inProcess] = await Promise.all([
     start(['quote'], { stdin: order }),
     run(['quote'], { stdin: order }),
@@ -114,7 +114,6 @@ describe('compiled code is used only as the build left it', () => {
   });
 });
 
-/** The built program once more, to be damaged. */
 function copied(name: string): string {
   const copy = path.join(dir, name);
   for (const folder of ['bin', 'dist'])

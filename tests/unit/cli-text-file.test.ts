@@ -1,4 +1,4 @@
-/** Which bytes are text, and what is said about the others. */
+/** Which bytes are text, and what is said of others. */
 import { describe, expect, test } from 'vitest';
 import { mostBytes, textOf } from '../../src/cli/text-file.ts';
 

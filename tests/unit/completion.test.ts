@@ -1,4 +1,4 @@
-/** The completion scripts: what the program takes, offered by real shells; and nothing that the help does not know. */
+/** Completion scripts in real shells, checked against the help. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { Argument, Command, Option } from 'commander';
@@ -23,7 +23,6 @@ const shells: Readonly<Record<string, { offers: (asked: Asked) => Offers; check:
 const dir = ownFolder();
 let place = '';
 const scriptFile = (shell: string): string => path.join(dir, `script.${shell}`);
-/** Flags that the help of each command shows: another way to the same truth. */
 const flagsInHelp = new Map<string, string[]>();
 
 async function helpFlags(name: string): Promise<string[]> {
@@ -82,7 +81,7 @@ describe.each(Object.entries(shells))('%s', (shell, { offers, check }) => {
 
   test.skipIf(!there)('offers what fits, and nothing else', () => {
     const got = offers({ script: scriptFile(shell), cwd: place, lines: cases.map(([line]) => line) });
-    // "--units=c": some shells offer the whole word, some what comes after the sign.
+    // Some shells offer "--units=c" whole, some the end.
     const plain = got.map((list) => list.map((offer) => offer.replace(/^--units=/, '')));
     expect(cases.map(([line], i) => [line, plain[i]])).toEqual(cases);
   });
@@ -145,10 +144,4 @@ test.skipIf(!installed('bash'))('bash: a word half typed, in quotes or with a ba
     const { stdout } = said('bash', ['--norc', '-c', ask, 'bash', scriptFile('bash'), typed], { cwd: place });
     expect([typed, stdout]).toEqual([typed, 'my order.yaml\n']);
   }
-});
-
-test('an unknown shell is told which there are', async () => {
-  const { code, stderr } = await run(['completion', 'fishh']);
-  expect(code).toBe(2);
-  expect(stderr).toContain('Did you mean fish?');
 });

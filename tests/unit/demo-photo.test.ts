@@ -1,4 +1,4 @@
-/** The demo photo is what its script draws, says what it is, and shows the marks where the shipped order has them. */
+/** The demo photo is what its script draws, marks included. */
 import fs from 'node:fs';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';

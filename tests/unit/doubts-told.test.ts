@@ -1,4 +1,4 @@
-/** An order whose tapes disagree is not passed in silence: every command that goes by it says what to measure again. */
+/** Every command says what to measure again when tapes disagree. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
@@ -8,7 +8,7 @@ import { run } from '../support/run-cli.ts';
 
 const cwd = ownFolder();
 beforeAll(() => {
-  // By the girth and the usual drop of the ring it would be 44 1/2 in.
+  // By girth and usual drop: 44 1/2 in.
   fs.writeFileSync(
     path.join(cwd, 'doubt.yaml'),
     'order: 31\nhorse: { heart-girth: 73 in }\nsaddle: { rigging: 7/8, ring-to-ring: 55 in }\n',

@@ -1,4 +1,4 @@
-/** Elbow room taped on both sides: the tighter one decides, and both are told. */
+/** Elbow room taped on both sides: the tighter decides. */
 import { describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { run } from '../support/run-cli.ts';

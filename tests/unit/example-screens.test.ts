@@ -1,4 +1,4 @@
-/** What a clerk gets for every example order: the answer on line one, all on one screen; what a customer gets is short. */
+/** Example orders: answers on line one, short texts for customers. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -10,7 +10,7 @@ const examples = fs
   .readdirSync(path.join(repo, 'examples', 'orders'))
   .filter((name) => /^\d\d-.*\.yaml$/.test(name));
 
-/** One text an order; the caution is the last line of all of them. */
+/** One text per order. */
 const screensOf = (text: string): string[] => text.trimEnd().split('\n\n\n');
 
 describe.each(examples)('%s', (name) => {
@@ -20,7 +20,7 @@ describe.each(examples)('%s', (name) => {
     '%s: at most 24 lines of 80 columns, and the answer begins on the first',
     async (command) => {
       const { stdout } = await run([command, file]);
-      if (command === 'check' && stdout.trim() === '') return; // names no cinch
+      if (command === 'check' && stdout.trim() === '') return;
       expect(stdout.trimEnd().endsWith(shortCaution)).toBe(true);
       for (const screen of screensOf(stdout)) {
         if (screen.includes('could not be read')) continue;
@@ -38,7 +38,9 @@ describe.each(examples)('%s', (name) => {
 
   test('ask: the message to each customer has at most two questions and 120 words', async () => {
     const { stdout } = await run(['ask', file, '--format', 'text', '--draws', '8']);
-    for (const message of stdout.split(/^(?=Hi\b)/m).filter((text) => text.startsWith('Hi'))) {
+    const messages = stdout.split(/^(?=Hi\b)/m).filter((text) => text.startsWith('Hi'));
+    expect(messages.length > 0).toBe(stdout !== '');
+    for (const message of messages) {
       expect(message.split(/\s+/).filter((word) => word !== '').length, message).toBeLessThanOrEqual(120);
       expect(message.match(/^\d\. /gm)?.length, message).toBeLessThanOrEqual(2);
       expect(message.replace(/\s+/g, ' '), message).toContain(shortCaution);

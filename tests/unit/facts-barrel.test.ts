@@ -1,4 +1,4 @@
-/** The barrel section: what is taken where a word, a depth, a photo or nothing tells its shape. */
+/** The barrel section from a word, a depth, a photo or nothing. */
 import { describe, expect, it, test } from 'vitest';
 import { barrelOf, barrelWorking, withPhotoDepth, type Barrel } from '../../src/horse/barrel.ts';
 import { solveRatioFromDepth } from '../../src/math/ellipse.ts';
@@ -9,7 +9,7 @@ import { within, withinRelative } from '../support/within.ts';
 const horse = (barrel?: Horse['barrel']): Horse => ({ trouble: [], barrel });
 const GIRTH = 72;
 
-/** Ramanujan 1914, Quart J Math 45:350, second formula: to 1e-7 of the perimeter for barrels. */
+/** Ramanujan 1914, Quart J Math 45:350, second formula: to 1e-7 here. */
 function ramanujan({ halfWidth: a, halfDepth: b }: Barrel['ellipse']): number {
   const h = ((a - b) / (a + b)) ** 2;
   return Math.PI * (a + b) * (1 + (3 * h) / (10 + Math.sqrt(4 - 3 * h)));
@@ -20,7 +20,7 @@ function wellShaped({ ratio, ellipse }: Barrel, girth = GIRTH): void {
   withinRelative(ellipse.halfWidth / ellipse.halfDepth, ratio.value, 1e-9);
 }
 
-/** Weighing by one over the squared spread, as any text on combining measurements has it (JCGM 100:2008, H.5). */
+/** Weights of one over the squared spread (JCGM 100:2008, H.5). */
 function pooled(a: { value: number; sd: number }, b: { value: number; sd: number }) {
   const [wa, wb] = [1 / (a.sd * a.sd), 1 / (b.sd * b.sd)];
   return { value: (wa * a.value + wb * b.value) / (wa + wb), sd: Math.sqrt(1 / (wa + wb)) };
@@ -93,7 +93,7 @@ describe('a barrel of which a photo shows the depth', () => {
     const solved = at(GIRTH, depth);
     const perDepth = (at(GIRTH, depth + tiny) - at(GIRTH, depth - tiny)) / (2 * tiny);
     const perGirth = (at(GIRTH + tiny, depth) - at(GIRTH - tiny, depth)) / (2 * tiny);
-    // Law of propagation of uncertainty: JCGM 100:2008, 5.1.2.
+    // JCGM 100:2008, 5.1.2.
     const spread = Math.sqrt(0.15 ** 2 + (perDepth * sd) ** 2 + (perGirth * girthSd) ** 2);
     const both = pooled({ value: 0.7, sd: 0.07 }, { value: solved, sd: spread });
     withinRelative(barrel.ratio.value, both.value, 0.002);

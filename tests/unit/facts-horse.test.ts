@@ -1,4 +1,4 @@
-/** Girth, room, lines and slip: each fact from what the order says, with its spread and its basis. */
+/** Girth, room, lines and slip: value, spread and basis. */
 import { describe, expect, it, test } from 'vitest';
 import { centreLineOf, pushOf } from '../../src/horse/centre-line.ts';
 import { elbowLineOf } from '../../src/horse/elbow-line.ts';
@@ -29,7 +29,7 @@ describe('heart girth', () => {
   test('of a light horse from its height, with both spreads of the fit', () => {
     const found = girth({ height: 60 });
     expect(found.kind).toBe('assumed');
-    // The two spreads are independent: their squares add up (JCGM 100:2008, 5.1.2). 5.3 and 6.4 cm: src/numbers/girth-fit.ts.
+    // Squares add up (JCGM 100:2008, 5.1.2). 5.3 and 6.4 cm: src/numbers/girth-fit.ts.
     within(found.sd, Math.sqrt(5.3 * 5.3 + 6.4 * 6.4) / CM, 1e-12);
   });
 
@@ -43,12 +43,12 @@ describe('heart girth', () => {
     },
   );
 
-  // 1.104 x 60 in x 2.54 + 15.7 cm are 183.9496 cm, 72.42 in; 6 percent more at condition 8, 8 percent less at 1.
+  // 1.104 x 60 in x 2.54 + 15.7 cm is 72.42 in; 6 percent more at condition 8, 8 less at 1.
   it.each([
     [8, 76.77],
     [5.5, 73.15],
     [1, 66.63],
-  ])('of a horse of condition %f by what that makes of it: %f in', (condition, inches) => {
+  ])('of a horse of condition %f: %f in', (condition, inches) => {
     within(girth({ height: 60, condition }).value, inches, 0.005);
   });
 
@@ -93,7 +93,7 @@ describe('heart girth', () => {
       within(done(lines[0]!.sum) / CM, found.value / 1.06, 0.01);
       within(done(lines[1]!.sum), found.value, 0.01);
       expect(lines[1]!.result).toBe(`${short(found.value)} in`);
-      // Beside a tape at the rings the girth is weighed further down.
+      // Beside a tape at the rings.
       const ringed = orderOf({ horse, saddle: { ringToRing: 46 } });
       const symbols = girthWorking(factsOf(ringed, defaultModel).girth, ringed, defaultModel);
       expect(symbols.map(({ symbol }) => symbol)).toEqual([
@@ -117,7 +117,7 @@ describe('heart girth', () => {
     within(Number(lines[0]!.result), 75 / 72, 0.005);
   });
 
-  test('the average one has no height to be worked out from', () => {
+  test('with neither given there is no working from a height', () => {
     const order = orderOf({ horse: { heartGirth: undefined, height: undefined } });
     const lines = girthWorking(factsOf(order, defaultModel).girth, order, defaultModel);
     expect(lines.map(({ symbol }) => symbol)).toEqual(['k']);
@@ -204,7 +204,7 @@ describe('how much a saddle wants to slip (common practice, no source)', () => {
     ['average', orderOf({ horse: { barrel: 'average' } }), 0],
     ['low withers', orderOf({ horse: { withers: 'low' } }), 1],
     ['high withers', orderOf({ horse: { withers: 'high' } }), 0],
-    // 7 and more of 9 is fleshy: Henneke et al. 1983.
+    // Fleshy from 7 of 9: Henneke et al. 1983.
     ['score 7', orderOf({ horse: { condition: 7 } }), 1],
     ['score 6', orderOf({ horse: { condition: 6 } }), 0],
     ['roped from', orderOf({ use: 'roping' }), 1],

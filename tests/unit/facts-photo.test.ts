@@ -1,4 +1,4 @@
-/** What a photo changes about the facts, and what would make the next one surer. */
+/** How a photo changes the facts; what would make the next surer. */
 import { describe, expect, test } from 'vitest';
 import { barrelOf, withPhotoDepth } from '../../src/horse/barrel.ts';
 import { factsOf, type Facts } from '../../src/horse/facts.ts';
@@ -13,7 +13,7 @@ import { within, withinRelative } from '../support/within.ts';
 
 const usual = { value: 4, sd: 0.5, kind: 'assumed', basis: 'usual' } as const;
 
-test('marks that only help cost no order: room and ring are read without them, the depth is not', () => {
+test('without the optional marks room and ring are still read, the depth is not', () => {
   const bare = {
     ...demoPhoto,
     plumb: undefined,
@@ -32,7 +32,7 @@ test('marks that only help cost no order: room and ring are read without them, t
 });
 
 describe('a ring seen on a photo', () => {
-  /** Worked out in each test: what is worked out while tests are collected is no test. */
+  /** Inside each test: work done at collection is no test. */
   const shownBy = (order = photographed()) => {
     const facts = factsOf(order, model);
     return { facts, seen: facts.photo!.seen };
@@ -78,7 +78,7 @@ describe('a ring seen on a photo', () => {
     within(x, facts.room.value - 2 - setBack.value, 1e-12);
   });
 
-  test('of a larger horse the way behind the elbow is larger; bars that nobody saw are not', () => {
+  test('distances behind the elbow grow with the horse; unseen bars do not', () => {
     const photo = { ...demoPhoto, fork: undefined, cantle: undefined };
     const { ring, photo: reading } = factsOf(photographed({ photo, horse: { heartGirth: 80 } }), model);
     const k = 80 / 72;
@@ -135,7 +135,7 @@ describe('a ring seen on a photo', () => {
     expect(namedSetBackSd({ fraction: 0.5, barSpan: undefined, seen: undefined }, model)).toBe(1);
   });
 
-  test('room is weighed by both, or one of them where they contradict each other', () => {
+  test('room is weighed from both, or one is used where they contradict each other', () => {
     const { facts, seen } = shownBy();
     expect(facts.room.weighed).toBe(true);
     const tall = (room: number): Facts => factsOf(photographed(), { ...model, 'elbow-room': room });
@@ -154,12 +154,12 @@ describe('the reading of a photo', () => {
   const reading = (change: Parameters<typeof orderOf>[0], numbers = model) =>
     factsOf(photographed(change), numbers).photo!;
 
-  test('begins with the barrel as it is known without it, and how wide that may be', () => {
+  test('begins with the barrel and spread known without it', () => {
     const { guess } = reading({ horse: { heartGirth: 90, barrel: 'round' } });
     const plain = solveEllipse(90, 0.78);
     expect(guess.ellipse).toEqual(plain);
     expect(guess.elbowStation).toBe(8.75);
-    // As wide as the ratio and the girth make it, each by its own spread: JCGM 100:2008, 5.1.2.
+    // Ratio and girth with their own spreads: JCGM 100:2008, 5.1.2.
     const byRatio = solveEllipse(90, 0.78 + 0.07).halfWidth - plain.halfWidth;
     const byGirth = solveEllipse(90.5, 0.78).halfWidth - plain.halfWidth;
     withinRelative(guess.halfWidthSd, Math.hypot(byRatio, byGirth), 1e-6);
@@ -167,7 +167,7 @@ describe('the reading of a photo', () => {
     expect(unsure.halfWidthSd).toBeGreaterThan(1.1 * guess.halfWidthSd);
   });
 
-  test('is kept as long as nothing that it depends on changes', () => {
+  test('is cached while nothing it depends on changes', () => {
     const first = reading({});
     expect(reading({ horse: { elbowRoom: 5 } })).toBe(first);
     expect(reading({ horse: { heartGirth: 80 } }).seen).not.toEqual(first.seen);
@@ -177,7 +177,7 @@ describe('the reading of a photo', () => {
     );
     expect(reading({}).seen).toEqual(first.seen);
     expect(reading({}, { ...model, 'elbow-station': 5 }).guess.elbowStation).toBe(5);
-    // What the photo does not look at may be anything.
+    // The photo does not use this number.
     const again = reading({});
     expect(reading({}, { ...model, stretch: 1.5 })).toBe(again);
   });

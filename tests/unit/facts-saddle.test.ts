@@ -1,4 +1,4 @@
-/** Length and ring from what the order says, and all facts as they are told. */
+/** Length, ring, and the facts as told. */
 import { describe, expect, it, test } from 'vitest';
 import { lengthsFor } from '../../src/advice/lengths.ts';
 import { asAssumption, short } from '../../src/horse/estimate.ts';
@@ -46,7 +46,7 @@ describe('length', () => {
     expect(need.ringToRing).toMatchObject({ kind, value: 44, sd: 2 * ring.station.sd });
   });
 
-  // Of rings 45 in apart and 1 in of give 44 are left: less two runs of 3 to 10 in, 24 to 38.
+  // 45 less 1 in of give leave 44: two runs of 3 to 10 in leave 24 to 38.
   it.each([
     ['the shop ties', { min: 20, max: 40, step: 1 }, Array.from({ length: 15 }, (_, i) => 24 + i)],
     ['its steps allow', { min: 20, max: 40, step: 4 }, [24, 28, 32, 36]],
@@ -96,7 +96,7 @@ describe('ring', () => {
     expect(ring.station).toMatchObject({ value: 22, sd: 1.5, kind: 'assumed' });
   });
 
-  test('a tape or a measured drop is as sure as it is, and never less than nothing at all', () => {
+  test('a tape or a measured drop is never less sure than no measurement', () => {
     expect(facts({ saddle: { ringToRing: 45 } }).ring.station).toMatchObject({
       value: 22.5,
       sd: 0.25,
@@ -113,7 +113,7 @@ describe('ring', () => {
     }
   });
 
-  // A seven-eighths ring hangs an eighth of the bars back of full: common practice, no source.
+  // A 7/8 ring hangs an eighth of the bars behind full: common practice, no source.
   it.each([
     ['full', 0],
     ['7/8', 1.5],
@@ -142,7 +142,7 @@ describe('ring', () => {
     }
   });
 
-  test('a measured set-back is as it is, and never less sure than a name', () => {
+  test('a measured set-back is used, and never less sure than a name', () => {
     const order = orderOf({ saddle: { rigging: { kind: 'measured', setBack: 2.5 } } });
     expect(factsOf(order, defaultModel).ring.setBack).toMatchObject({
       value: 2.5,
@@ -153,7 +153,7 @@ describe('ring', () => {
     expect(factsOf(order, { ...defaultModel, 'named-position-sd': 0.1 }).ring.setBack.sd).toBe(0.1);
   });
 
-  test('the working comes to where it hangs', () => {
+  test('the working gives the place of the ring', () => {
     const found = facts({ horse: { heartGirth: 80 }, saddle: { rigging: rigging('7/8') } });
     const lines = workingOf(found);
     within(done(lineOf(lines, 'x_ring').sum), found.ring.x, 0.02);

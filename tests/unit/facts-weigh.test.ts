@@ -1,4 +1,4 @@
-/** Two values of one thing weighed, and how the girth moves what was not measured. */
+/** Two values weighed; how girth moves unmeasured values. */
 import { describe, expect, it, test } from 'vitest';
 import { factsOf, type Facts } from '../../src/horse/facts.ts';
 import { namedSetBackSd } from '../../src/horse/ring.ts';
@@ -12,7 +12,7 @@ import { within } from '../support/within.ts';
 const usual = { value: 4, sd: 0.5, kind: 'assumed', basis: 'usual' } as const;
 
 describe('two values of one thing', () => {
-  // Inverse-variance weighing, worked by hand: 0.5^2 / (0.5^2 + 0.25^2) = 0.8.
+  // By hand: 0.5^2 / (0.5^2 + 0.25^2) = 0.8.
   test('the surer counts more: 4 and 4.5, half as unsure, give 4.4', () => {
     const seen = { value: 4.5, sd: 0.25 };
     within(shareOf(usual, seen), 0.8, 1e-12);
@@ -27,21 +27,21 @@ describe('two values of one thing', () => {
     within(spreadsApart({ value: 11, sd: 3 }, { value: 1, sd: 4 }), 2, 1e-12);
   });
 
-  // Birge 1932, Phys Rev 40:207: the spread is multiplied by the root of chi-square per degree of freedom, here the distance.
+  // Birge 1932, Phys Rev 40:207: spread times the root of chi-square per degree of freedom.
   test('beyond two spreads the spread grows with the distance, and not before', () => {
-    const pooled = 0.3 * Math.SQRT1_2; // of two values of 0.3 each
+    const pooled = 0.3 * Math.SQRT1_2; // two values of 0.3 each
     const at = (apart: number) =>
       weighed({ ...usual, sd: 0.3 }, { value: 4 + apart * Math.hypot(0.3, 0.3), sd: 0.3 }, 'both');
     within(at(1.99).sd, pooled, 1e-12);
     expect(at(1.99).basis).toBe('both');
     within(at(2.01).sd, 2.01 * pooled, 1e-12);
     expect(at(2.01).basis).not.toBe('both');
-    // Exactly at the bound they are one thing still.
+    // At the bound they still agree.
     const whole = { value: 1, sd: 3, kind: 'assumed', basis: 'usual' } as const;
     expect(weighed(whole, { value: 11, sd: 4 }, 'both')).toMatchObject({ basis: 'both', sd: 2.4 });
   });
 
-  test('beyond three they contradict each other, and not at three', () => {
+  test('they contradict each other beyond three spreads, not at three', () => {
     expect(contradicts({ value: 0, sd: 3 }, { value: 15, sd: 4 })).toBe(false);
     expect(contradicts({ value: 0, sd: 3 }, { value: 15.1, sd: 4 })).toBe(true);
     expect(contradicts({ value: 0, sd: 3 }, { value: -15.1, sd: 4 })).toBe(true);
@@ -63,7 +63,7 @@ describe('two values of one thing', () => {
       expect(estimate.sd).toBe(weighed(usual, { value: 1, sd: 0.5 }, '').sd);
     });
 
-    test('of one that shows far more nothing is taken but the doubt', () => {
+    test('a photo that shows far more adds only doubt', () => {
       const { estimate, share } = weighedCautiously(usual, { value: 8, sd: 0.5 }, words);
       expect(share).toBe(0);
       expect(estimate).toMatchObject({ value: 4, kind: 'assumed' });
@@ -105,7 +105,7 @@ describe('how the girth moves the rest, against the facts of a horse a little la
     within(row.ringStation, girth.sd * slope(order, ({ ring }) => ring.station.value), 1e-9);
     within(row.k, girth.sd * slope(order, ({ k }) => k), 1e-9);
     expect([row.push, row.width]).toEqual([0, 0]);
-    // The centre line keeps its slope where the ring does not move.
+    // Where the ring does not move, the slope stays.
     if (order.horse.barrel === 'round')
       within(
         slope(order, ({ centreLine: c }) => c.push.value / c.pushStation),
@@ -114,7 +114,7 @@ describe('how the girth moves the rest, against the facts of a horse a little la
       );
   });
 
-  /** Facts with what the photo shows left as it is: a reading depends on the girth by its guess of the barrel, which is another row. */
+  /** Facts without the photo's dependence on the girth, which is another row. */
   it.each([
     {},
     { horse: { heartGirth: 72, trouble: [], elbowRoom: 4 } },
@@ -135,18 +135,18 @@ describe('how the girth moves the rest, against the facts of a horse a little la
     within(row.ringX, row.room - (2 / 72) * facts.girth.sd - ring.setBackPerGirth * facts.girth.sd, 1e-12);
   });
 
-  test('every other input moves what it is, and no more', () => {
+  test('every other input moves only itself', () => {
     const { spread, room, ring, centreLine } = factsOf(orderOf({ horse: { barrel: 'round' } }), model);
     const still = { room: 0, ringX: 0, ringStation: 0, push: 0, k: 0, width: 0, opening: 0 };
     expect(spread.slice(1)).toEqual([
-      // The ring is told from the elbow, so a wrong room takes the ring along.
+      // The ring moves with the room.
       { ...still, input: 'elbow-room', room: room.sd, ringX: room.sd },
       { ...still, input: 'ring-position', ringX: ring.setBack.sd },
-      // A set-back of a saddle says nothing of where that saddle sits: 0.4 in, a choice.
+      // Where the saddle sits: 0.4 in, a choice.
       { ...still, input: 'saddle-place', ringX: 0.4 },
       { ...still, input: 'ring-height', ringStation: ring.station.sd },
       { ...still, input: 'rib-push', push: centreLine.push.sd },
-      // How far the upper arm is from upright: 0.15 in an inch, a choice.
+      // Slope of the upper arm: 0.15 in an inch, a choice.
       { ...still, input: 'elbow-opening', opening: 0.15 },
       { ...still, input: 'strand-pitch', width: 0.015 / 0.25 },
     ]);

@@ -1,4 +1,4 @@
-/** Feet and inches as a tape reads them: 12 in a foot, eighths of an inch (NIST Handbook 44, appendix C: units of length). */
+/** Feet and inches as a tape reads them (NIST Handbook 44, appendix C). */
 import { expect, test } from 'vitest';
 import { feetText } from '../../src/units/feet.ts';
 

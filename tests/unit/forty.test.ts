@@ -1,4 +1,4 @@
-/** Nothing overflows at 31: forty rules, forty facts read, forty criteria and forty keys of a block are all taken. */
+/** Forty rules, facts, criteria or keys: nothing overflows at 31. */
 import { expect, test } from 'vitest';
 import { judgeBy, type Judged } from '../../src/advice/judge.ts';
 import { rank, whyBefore } from '../../src/advice/rank.ts';
@@ -11,7 +11,6 @@ import { say } from '../../src/units/phrase.ts';
 
 const forty = Array.from({ length: 40 }, (_, i) => i);
 
-/** Each refuses one count of strands. */
 const fortyRules = forty.map((i) =>
   rule({
     id: `rule-${i}`,
@@ -32,7 +31,7 @@ const fortyRules = forty.map((i) =>
 const laid = (strands: number) => ({ style: 'straight', strands, length: 30 }) as Candidate;
 const judged = (strands: number): Judged => judgeBy(fortyRules, laid(strands), {} as CaseFacts);
 
-test.each(forty)('of forty rules number %i has its word', (i) => {
+test.each(forty)('rule number %i of forty counts', (i) => {
   const { findings, judgementOf } = judged(i);
   expect(findings.filter(({ judgement }) => judgement === 'refuse')).toMatchObject([{ rule: `rule-${i}` }]);
   expect(forty.filter((other) => judgementOf(`rule-${other}`) === 'refuse')).toEqual([i]);
@@ -59,7 +58,7 @@ test('forty facts are read', () => {
   expect(judge({ model }, { strands: 17 }).margin).toBe(57);
 });
 
-test.each(forty)('of forty criteria number %i decides where those before it do not', (decides) => {
+test.each(forty)('criterion number %i of forty decides where those before it do not', (decides) => {
   const criteria = forty.map((i) => ({
     id: `criterion ${i}`,
     key: ({ candidate: { strands } }: Judged) => (i < decides ? 0 : i === decides ? -strands : strands),

@@ -1,4 +1,4 @@
-/** Every key of an order changes something for somebody: a key that changes nothing would be asked for nothing. */
+/** Every key of an order changes some answer. */
 import { describe, expect, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch, type Checked } from '../../src/advice/check.ts';
@@ -24,10 +24,7 @@ const day = '2026-11-20';
 
 type Tree = Record<string, unknown>;
 
-const advised = (tree: Tree): Advice => {
-  // JSON is YAML too.
-  return sizeOrder(orderIn(JSON.stringify(tree)), shop);
-};
+const advised = (tree: Tree): Advice => sizeOrder(orderIn(JSON.stringify(tree)), shop);
 
 const checked = ({ passes, judged, causes }: Checked): unknown => [
   passes,
@@ -35,7 +32,6 @@ const checked = ({ passes, judged, causes }: Checked): unknown => [
   causes.map(({ words }) => phraseText(words, 'in')),
 ];
 
-/** What somebody gets of an order. */
 const answers = {
   cinch: ({ first }: Advice) => {
     if (first === undefined) return 'none';
@@ -107,7 +103,7 @@ const onSheet = pictured({ reference: sheet, plumb: undefined });
 type Answer = keyof typeof answers;
 type Row = readonly [key: string, answer: Answer, from: unknown, to: unknown, beside?: Tree];
 
-/** Key, whose answer it changes, two things it may say, and what else the order says. */
+/** Key, whose answer it changes, two values, the rest. */
 const live: readonly Row[] = [
   ['order', 'ticket', '1', '2'],
   ['customer.name', 'quote', undefined, 'Ann Example'],
@@ -171,7 +167,6 @@ const live: readonly Row[] = [
   ['photo.camera-distance', 'sureness', '12 ft', '18 ft', pictured()],
 ];
 
-/** The tree with a value at a path of keys. */
 function set(tree: Tree, path: string, value: unknown): Tree {
   const [key = '', ...rest] = path.split('.');
   const at = tree[key];
@@ -180,7 +175,7 @@ function set(tree: Tree, path: string, value: unknown): Tree {
 }
 
 describe('every key of an order', () => {
-  test('is in this table', () => {
+  test('is in the table of this test', () => {
     const places = keyPlaces(orderSchema);
     const blocks = new Set(places.map(({ path }) => path));
     const leaves = places

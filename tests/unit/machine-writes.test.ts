@@ -1,4 +1,4 @@
-/** Every command that writes a file, and every step of writing that the disk may refuse: words, the old file whole, nothing beside it. */
+/** Every writing command at every refused step: the old file stays whole. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
@@ -10,7 +10,7 @@ import { repo, run } from '../support/run-cli.ts';
 const photo = path.join(repo, 'examples/orders/photos/juniper-side.jpg');
 const outcomes = path.join(repo, 'examples/outcomes.csv');
 
-/** As they are typed; what is written is named "out". */
+/** Each writes "out". */
 const commands = [
   'size 1.yaml --out out.txt',
   'size 1.yaml --format html --out out.html',
@@ -49,7 +49,6 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-/** All files below, with what is in them. */
 const standing = (): Record<string, string> =>
   Object.fromEntries(
     fs
@@ -59,7 +58,7 @@ const standing = (): Record<string, string> =>
       .map((file) => [path.relative(cwd, file), fs.readFileSync(file, 'latin1')]),
   );
 
-/** Makes a step of writing fail, and no step of reading. */
+/** Makes a step of writing fail, none of reading. */
 function refuse(step: (typeof steps)[number][0], code: string): void {
   const real = fs[step] as (...args: unknown[]) => unknown;
   vi.spyOn(fs, step as 'openSync').mockImplementation(((...args: unknown[]) => {
@@ -77,7 +76,7 @@ test('many files of one run', async () => {
   expect(warned).not.toHaveBeenCalled();
 });
 
-/** All commands write by one function: at the gate each meets one refusal in its turn, and `long` all of them. */
+/** All commands share one function: one refusal each at the gate, all with `long`. */
 const refusals = commands.map((line, i) => ({ line, some: long ? steps : [steps[i % steps.length]!] }));
 
 describe.each(refusals)('$line', ({ line, some }) => {

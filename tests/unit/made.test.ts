@@ -1,4 +1,4 @@
-/** Make: of each style and strand count one cinch; its details are settled within it and decide nothing else. */
+/** One cinch per style and strand count. */
 import { describe, expect, it, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
@@ -26,7 +26,7 @@ test('each style and strand count is told once', () => {
 });
 
 describe('lengths', () => {
-  // Rings 37 in apart leave a straight of 28 in 4 in of latigo each side; buckles of 24 in, with 6, would hang too low.
+  // 37 in between rings: 28 in leave runs of 4 in; 24 in, with 6, hang buckles too low.
   test('give up latigo to lift the buckle under a dropped rigging', () => {
     const text =
       'order: 1\nhorse: {heart-girth: 74 in, elbow-room: 4 in}\nsaddle: {rigging: 7/8, style: dropped, ring-to-ring: 37 in}\n';
@@ -46,7 +46,7 @@ describe('lengths', () => {
     for (const order of orders) {
       const { specs, facts } = sizeOrder(order, { ...defaultShop, lengths });
       for (const { candidate } of specs) {
-        // What is left of ring to ring, once the cord has given an inch, is two runs.
+        // Two runs are left beside the cinch and an inch of give.
         const run = (facts.lengthNeed.ringToRing.value - candidate.length - 1) / 2;
         within(candidate.run, run, 1e-9);
         expect(run).toBeGreaterThanOrEqual(3);
@@ -60,7 +60,7 @@ describe('lengths', () => {
     expect(seen).toBeGreaterThan(400);
   });
 
-  // Rings 44 in apart leave 29 in a run of 7 in, and 26 in one of 8.5 in, which is more than is accepted.
+  // 44 in between rings: 29 in leave runs of 7 in; 26 in leave 8.5 in, too long.
   test('leave an accepted run before they are even', () => {
     const lengths = { min: 26, max: 29, step: 3 };
     const order = orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 44 } });
@@ -69,14 +69,14 @@ describe('lengths', () => {
     expect(new Set(made)).toEqual(new Set([29]));
   });
 
-  test('are even where an even one has a run that is accepted', () => {
+  test('are even where an even one has an accepted run', () => {
     for (const order of orders) {
       const { specs, facts } = sizeOrder(order, defaultShop);
       if (order.horse.trouble.includes('buckle-rub')) continue;
       const runOf = (length: number) => (facts.lengthNeed.ringToRing.value - length - 1) / 2;
       for (const { candidate } of specs) {
         if (candidate.length % 2 === 0 || candidate.run < 4 || candidate.run > 8) continue;
-        // Both even neighbors on this buckle: out of the accepted run, or refused.
+        // Even neighbors here: run not accepted, or refused.
         for (const length of [candidate.length - 1, candidate.length + 1]) {
           if (runOf(length) < 4 || runOf(length) > 8) continue;
           const asked = { style: candidate.style, strands: candidate.strands, buckle: candidate.buckle.id };
@@ -99,10 +99,9 @@ describe('details never decide between kinds', () => {
     buckles: defaultShop.buckles.filter((buckle) => buckle.id !== id),
   });
 
-  test('a buckle taken off the list leaves kinds that do not use it as they were, and in their order', () => {
+  test('taking a buckle off the list leaves cinches that do not use it unchanged and in order', () => {
     let left = 0;
     for (const drawn of orders.slice(0, cases(15, 40))) {
-      // The one ridden in now is laid with a buckle of the list.
       const order = { ...drawn, current: undefined };
       const full = sizeOrder(order, defaultShop);
       for (const { id } of defaultShop.buckles) {
@@ -120,9 +119,9 @@ describe('details never decide between kinds', () => {
 });
 
 describe('the buckle is live', () => {
-  // The ring hangs 4 - 2 in ahead, 22 in up: the center line leans 1/11. A cinch of 30 in, given 1 in, puts buckles 15.5 in less their
-  // frame up. There the frame of special 6, 3.5 in to each side, reaches 12.25 / 11 + 3.5 = 4.614 in forward, and the elbow line lies at
-  // 4 + 0.1 x (12.25 - 7) = 4.525 in. That of plain 4 reaches 12.5 / 11 + 2.375 = 3.511 in, and the line lies at 4.55 in.
+  // The ring is 4 - 2 in ahead, 22 in up: the center line leans 1/11. Buckles are 31 / 2 in less their frame
+  // up. Special 6, 3.5 in per side, reaches 12.25 / 11 + 3.5 = 4.614 in; the elbow line is at 4 + 0.1 x
+  // (12.25 - 7) = 4.525 in. Plain 4 reaches 12.5 / 11 + 2.375 = 3.511 in; the line is at 4.55 in.
   const order = orderOf({ horse: { elbowRoom: 4 }, saddle: { rigging: rigging('full'), ringToRing: 44 } });
   const on = (buckle: string) => {
     const asked = { style: 'low-flare', strands: 27, buckle, length: 30 } as const;
@@ -131,11 +130,11 @@ describe('the buckle is live', () => {
     return { passes, candidate: judged!.candidate, ...found, told: phraseText(found.reason, 'in') };
   };
 
-  it('of two cinches that differ in nothing else one passes and one lies over the elbow line', () => {
+  it('of two cinches that differ only in it, one passes and one reaches over the elbow line', () => {
     const [small, large] = [on('plain 4'), on('special 6')];
     expect([small.candidate.layers, large.candidate.layers]).toEqual([2, 2]);
     expect(small).toMatchObject({ passes: true });
-    // Nearly parallel: an inch of room all along.
+    // Nearly parallel.
     within(small.candidate.frameClearance.inches, 4.55 - 3.511, 0.03);
     expect(large).toMatchObject({ passes: false, judgement: 'refuse' });
     within(large.margin!, 4.525 - 4.614, 0.001);

@@ -1,4 +1,4 @@
-/** What is said where nothing passes, of the shop, of the tape and of the length; and beside a cinch that was asked about. */
+/** What is said where no cinch passes. */
 import { expect, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
@@ -17,7 +17,6 @@ import { orderOf, rigging } from '../support/orders.ts';
 const told = (advice: Advice): string =>
   sizeScreen([{ ok: true, file: 'a.yaml', advice, wants: undefined }], { units: 'in' });
 
-/** The average horse, for which much passes. */
 const usual = sizeOrder(orderOf(), shop);
 
 test('a shop whose buckles take none of its strand counts is told so, and the horse is not blamed', () => {
@@ -36,7 +35,7 @@ const room1 = (ringToRing: number) =>
   sizeOrder(orderOf({ horse: { elbowRoom: 1 }, saddle: { ringToRing } }), shop);
 
 test('where nothing passes the length nobody named is one that the shop ties', () => {
-  // By the rings 30 - 12 - 1 = 17 in and 70 - 12 - 1 = 57 in: neither is tied.
+  // 30 - 12 - 1 = 17 in and 70 - 12 - 1 = 57 in: neither is tied.
   const { min, max } = shop.lengths;
   for (const [rings, tied] of [
     [30, min],
@@ -47,7 +46,7 @@ test('where nothing passes the length nobody named is one that the shop ties', (
   }
 });
 
-test('a buckle nobody has: nothing is taken for what was not said, and the rest of the wish is kept', () => {
+test('a buckle nobody has: nothing is filled in, and the rest of the wish is kept', () => {
   const ask = (buckle: string) => checkCinch({ style: 'low-flare', strands: 21, buckle }, 'wants', usual);
   expect(ask('gold')).toMatchObject({ passes: false, filled: [] });
   expect(ask('gold').nearest?.candidate).toMatchObject({ style: 'low-flare', strands: 21 });
@@ -56,7 +55,7 @@ test('a buckle nobody has: nothing is taken for what was not said, and the rest 
   expect(words('gold')).not.toContain('did you mean');
 });
 
-test('a length alone is that of the cinch that comes first, whatever its style', () => {
+test('a wish for a length alone is filled in from the first pick, whatever its style', () => {
   const slips = orderOf({ horse: { trouble: ['saddle-rolls'] }, saddle: { rigging: rigging('3/4') } });
   const advice = sizeOrder(slips, shop);
   const { style, strands } = advice.first!.candidate;
@@ -69,14 +68,14 @@ test('a length alone is that of the cinch that comes first, whatever its style',
 });
 
 test('buckles that hang too low ask for the tape from ring to ring again, and for the length where the shop ties none so long', () => {
-  // Ring to ring 30 less two runs of 6 and 1 of give is 17 in: a low edge far below the least, whatever the cinch.
+  // 30 - 12 - 1 = 17 in: every buckle is too low.
   const short = sizeOrder(orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 30 } }), shop);
   expect(new Set(short.refused.filter(({ strands }) => strands === 11).map(({ rule }) => rule))).toEqual(
     new Set(['buckle-height']),
   );
   expect(told(short)).toContain('Tape ring to ring again first');
   expect(wayOutText(short, 'in')).toBe('No ring position makes a cinch pass, either.');
-  // Ring to ring 44: 44 - 12 - 1 is 31 in.
+  // 44 - 12 - 1 = 31 in.
   const pony = { ...shop, lengths: { min: 21, max: 24, step: 1 } };
   const long = sizeOrder(orderOf({ saddle: { rigging: rigging('3/4'), ringToRing: 44 } }), pony);
   expect(wayOutText(long, 'in')).toBe(
@@ -85,14 +84,14 @@ test('buckles that hang too low ask for the tape from ring to ring again, and fo
 });
 
 test('no cinch has a length below nothing', () => {
-  // Girth 48 less twice 20 is 8 in from ring to ring; two runs of 4 and the give of 1 are 9.
+  // 48 - 2 x 20 is 8 in between rings; two runs of 4 and the give take 9.
   const advice = sizeOrder(orderOf({ horse: { heartGirth: 48 }, saddle: { ringDrop: 20 } }), shop);
   expect(wayOutText(advice, 'in')).toBe(
     'Ring to ring leaves no room for a cinch and two latigos: tape it again.',
   );
 });
 
-test('who asks about one cinch is told that no other passes either', () => {
+test('asking about one cinch also tells that none passes', () => {
   const of = (elbowRoom: number | undefined, strands: number): string => {
     const result = checked(orderOf({ horse: { elbowRoom }, wants: { style: 'straight', strands } }));
     return checkScreen([result], { units: 'in' });
@@ -104,7 +103,7 @@ test('who asks about one cinch is told that no other passes either', () => {
 });
 
 test('strands without a style are judged as a straight: a guess passes nothing', () => {
-  // On 7/8 a low flare of 25 passes, a straight does not.
+  // On 7/8 a low flare of 25 passes, no straight.
   const advice = sizeOrder(orderOf({ saddle: { rigging: rigging('7/8') } }), shop);
   const check = (asked: CinchAsked) => checkCinch(asked, 'current', advice);
   expect(check({ style: 'low-flare', strands: 25 }).passes).toBe(true);
@@ -112,7 +111,7 @@ test('strands without a style are judged as a straight: a guess passes nothing',
     passes: false,
     filled: [{ part: 'style', taken: 'straight' }, {}, {}],
   });
-  // Without strands there is nothing to be too wide: the best there is.
+  // No strands given, none too wide.
   expect(check({ length: 32 }).judged?.candidate.style).toBe(advice.specs[0]!.candidate.style);
 });
 
@@ -126,7 +125,7 @@ test.each(['full', '7/8', '3/4', 'center-fire'] as const)(
           const likely = (style: Style): number =>
             lay({ style, strands, layers, buckle, length: 32 }, side)!.clearance.likely;
           const straight = likely('straight');
-          // A chance that hangs on several spots is right to a point.
+          // A chance over several spots is right to a point.
           expect(likely('high-flare')).toBeGreaterThan(straight - 0.01);
           expect(likely('low-flare')).toBeGreaterThan(straight - 0.01);
         }
@@ -135,8 +134,8 @@ test.each(['full', '7/8', '3/4', 'center-fire'] as const)(
   },
 );
 
-test('our pick is told beside a cinch of its style and strands when another length or buckle was named', () => {
-  // 19 strands, which more than one buckle takes.
+test('our pick is told beside a cinch like it that has another length or buckle', () => {
+  // Several buckles take 19 strands.
   const about = { saddle: { rigging: rigging('7/8') } };
   const { style, strands, length, buckle } = sizeOrder(orderOf(about), shop).first!.candidate;
   const picked = (more: { length?: number; buckle?: string }): boolean =>

@@ -1,4 +1,4 @@
-/** Twelve orders and a small shelf, counted by hand: materials, schedule and quote tell the same shortages and wait for the same days. */
+/** Materials, schedule and quote agree on a shelf counted by hand. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
@@ -50,9 +50,9 @@ const twelve = [
   orderOf('T-12', '2027-01-22', { color: 'black' }),
 ];
 
-// By due day T-03, T-09, T-04, T-07, T-06 and T-11 take 12 of 23 buckles, T-08 the other 11 of its 12: one is short there, and
-// two for each of the five after it. 300 ft of natural are five times 51 ft: for all those but T-08, T-10, T-02 and T-01, in
-// this turn; 130 ft of black are twice 51 ft, for T-03 and T-12.
+// By due day T-03, T-09, T-04, T-07, T-06 and T-11 take 12 of 23 buckles, T-08 the other 11; the five after
+// it lack two each. 300 ft of natural are five times 51 ft, for all but T-08, T-10, T-02 and T-01; 130 ft of
+// black for T-03 and T-12.
 const buckles: Record<string, number> = { 'T-08': 1, 'T-10': 2, 'T-12': 2, 'T-02': 2, 'T-01': 2, 'T-05': 2 };
 const feet: Record<string, number> = { 'T-08': 306, 'T-10': 51, 'T-02': 51, 'T-01': 51, 'T-05': 51 };
 
@@ -105,7 +105,7 @@ describe('twelve orders and one shelf', () => {
     expect(schedule.results.map(({ waits }) => waits)).toEqual(materials.results.map(({ waits }) => waits));
   });
 
-  test('who is short of buckles begins when they come, who is short of black cord never, all others at once', async () => {
+  test('orders short of buckles start when they come, short of black cord never, all others at once', async () => {
     const { results } = await json(...scheduleArgs);
     for (const { order: name, startDay, promise } of results) {
       if (name === 'T-05') expect([startDay, promise]).toEqual([null, null]);
@@ -135,17 +135,18 @@ describe('twelve orders and one shelf', () => {
   test('a new order that is due soon takes four buckles first: it stands in the plan, and what moves is told', async () => {
     const text = await said(...scheduleArgs, '--promise', 'soon.yaml');
     expect(text).toContain('N Horse of N, 2 x straight 19, 30 in');
-    // T-09, T-04, T-07 and its own 102 ft leave 45 ft, so T-06 and T-11 wait for cord, T-08 for four more buckles; all are still on time.
+    // T-09, T-04, T-07 and its own 102 ft leave 45 ft: T-06 and T-11 wait for cord, T-08 for buckles; none is
+    // late.
     expect(text.replace(/\s+/g, ' ')).toContain('when it is due. Nothing else moves.');
     expect(text).toContain('T-08: 5 x plain 3, here 2026-12-14');
     expect(text).toMatch(/T-06: 51 ft of natural body cord, here/);
     expect(text).toMatch(/T-11: 51 ft of natural body cord, here/);
   });
 
-  test('one that takes all the cord makes a promise later, and says which', async () => {
+  test('a new order that takes all the cord delays a promise, and says which', async () => {
     fs.writeFileSync(path.join(home, 'first.yaml'), orderOf('M', '2026-12-03', { quantity: 5 }));
     const text = await said(...scheduleArgs, '--promise', 'first.yaml');
-    // 45 ft are left for T-09, due 2026-12-04: it waits until 2026-12-07, a working day.
+    // 45 ft are left for T-09, which waits until 2026-12-07.
     expect(text.replace(/\s+/g, ' ')).toContain('these promises move: T-09 from 2026-12-04 to 2026-12-07.');
   });
 });

@@ -1,4 +1,4 @@
-/** Within the size of a file nothing takes long or much memory: it is read, or refused with its place in plain words. */
+/** No file within the size limit takes long or much memory. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
@@ -22,7 +22,7 @@ const marks = 'at most 30000 line ends, commas and brackets in a document';
 const cells = 'at most 60000 cells in a table';
 const columns = 'order,style,strands,length,days,result\n';
 
-/** Close to 5 MB, and the same just within what is read. */
+/** Close to 5 MB, and just within what is read. */
 const inputs: readonly (readonly [
   name: string,
   text: string,
@@ -48,7 +48,7 @@ function keys(count: number): string {
   return Array.from({ length: count }, (_, i) => `k${i.toString(36)}: 1\n`).join('');
 }
 
-/** The problem that is meant, after what may be taken of a core. */
+/** Bounds the time, then expects the problem. */
 function within(read: () => readonly Problem[], [place, expected]: readonly [string, string]): void {
   const before = cpuMilliseconds();
   const problems = read();
@@ -108,7 +108,7 @@ describe('the built program', () => {
     fs.writeFileSync(path.join(home, 'order.yaml'), orderText(1));
   });
 
-  // The others were read in this process, with the same bounds.
+  // The others were read in this process.
   const files = [...(long ? inputs.map((_, i) => `${i}.yaml`) : []), 'many.yaml', 'lines.ndjson'];
   test.each([
     ...files.map((file) => [['size', file]]),

@@ -1,4 +1,4 @@
-/** Orders with faults: where each is, what was found and expected, and which slip is likely. */
+/** Faults of orders: place, found, expected, likely slip. */
 import { describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { leastOrder as least, orderProblems as problems, problemLine } from '../support/door.ts';
@@ -122,7 +122,7 @@ describe('how a fault is told', () => {
       'did you mean "185 cm"?',
     ],
     [`${horse}elbow-room: 16½″`, '5:15 horse.elbow-room | 16½″', 'did you mean "16 1/2 cm"?'],
-    // Words of the trade for ours, and keys that mean another thing elsewhere.
+    // Trade words for ours; keys with another meaning elsewhere.
     [`${horse}kind: Quarter Horse`, '5:9 horse.kind | Quarter Horse', 'did you mean "stock"?'],
     [`${horse}withers: mutton`, '5:12 horse.withers | mutton', 'did you mean "low"?'],
     [`${horse}withers: medium`, '5:12 horse.withers | medium', 'did you mean "average"?'],
@@ -240,7 +240,7 @@ describe('how a fault is told', () => {
       'x',
     ]);
   });
-  test('a left empty block is complained of once', () => {
+  test('a block left empty is told once', () => {
     expect(told('order: 1\nhorse:\nsaddle: { rigging: full }')).toEqual([
       '2:1 horse | nothing | a value: it is empty | -',
     ]);

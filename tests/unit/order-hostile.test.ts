@@ -1,4 +1,4 @@
-/** Files that are broken or mean harm: always an answer, quickly, and never a throw. */
+/** Broken or hostile files get a quick answer. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
@@ -136,7 +136,7 @@ test('whatever the text, nothing is thrown, every order is finite and every prob
 });
 
 test('brackets without end, file after file, end in a message each time', () => {
-  // Two of them in one process once ended it: the package's stack was full while a pattern was being compiled.
+  // Two in one process once overflowed the stack while a pattern compiled.
   for (const deep of [5000, 8000, 5000]) {
     const [read] = readOrders('['.repeat(deep), 'deep.yaml');
     expect(read?.ok).toBe(false);

@@ -1,4 +1,4 @@
-/** The door for outcomes: YAML and CSV say the same, and every fault has its place. */
+/** Outcomes from YAML and CSV read the same. */
 import { describe, expect, test } from 'vitest';
 import { csvRows } from '../../src/order/csv-rows.ts';
 import { outcomeColumns } from '../../src/order/csv-outcomes.ts';
@@ -44,7 +44,7 @@ test('the same as a table', () => {
   expect(read.outcomes[0]?.pair?.horse.heartGirth).toBe(72);
 });
 
-test('two cinches of one order: another spec, or the like after other days', () => {
+test('two cinches of one order: another spec, or the same after other days', () => {
   const row = good.split('\n')[1]!;
   for (const other of [row.replace('19', '21'), row.replace('32 in', '30 in'), row.replace('30,', '31,')])
     expect(told(yaml(`${good}${other}\n`))).toEqual([]);
@@ -135,7 +135,7 @@ describe('faults of CSV', () => {
   });
 });
 
-/** RFC 4180, section 2; quotes in the wrong place as section 2.5 and 2.7 forbid them. */
+/** RFC 4180, section 2; misplaced quotes by 2.5 and 2.7. */
 describe('CSV by RFC 4180', () => {
   const texts = (text: string) => {
     const read = csvRows(text);
@@ -186,7 +186,7 @@ describe('CSV by RFC 4180', () => {
   });
 });
 
-test('what orders and shop say is told of outcomes that are faulty otherwise, too', () => {
+test('outcomes with other faults are still compared with orders and shop', () => {
   const read = yaml(
     `outcomes:\n  - { order: 8, ${tied}, days: two, result: good }\n  - { order: 9, days: 3, result: good,\n      tied: { style: low-flare, strands: 19, buckle: plain 2 1/2, length: 32 in }, note: x }\n  - { order: 7, tied: { style: straight, strands: 18, length: 32 in }, days: 3, result: good }\n`,
   );

@@ -1,4 +1,4 @@
-/** The photo block at the door: what is taken, and every kind of nonsense told at its place with a reason. */
+/** The photo block: every fault at its place. */
 import { describe, expect, test } from 'vitest';
 import { orderIn, orderProblems, problemLine } from '../support/door.ts';
 import { demoPhoto } from '../support/photo-scenes.ts';
@@ -9,7 +9,7 @@ const stick = 'reference: { length: 36 in, from: [644, 640], to: [956, 647] }';
 const sheet = (corners: string): string =>
   `reference: { width: 36 in, height: 24 in, corners: [${corners}] }`;
 
-/** The example with some texts exchanged; each of them has to be there. */
+/** Each exchanged text must be there. */
 function changed(...exchanges: readonly (readonly [string, string])[]): string {
   let text = example;
   for (const [from, to] of exchanges) {
@@ -198,7 +198,7 @@ describe('told', () => {
     expect(told(changed(...exchanges)).filter((line) => line.includes(expected))).toHaveLength(1);
   });
 
-  test('one slip is told once: what hangs on a misplaced mark is not told besides', () => {
+  test('one slip is told once, without what follows from it', () => {
     expect(told(changed(['ring: [728, 549]', 'ring: [728, 1549]']))).toHaveLength(1);
     expect(told(changed(['spine: [741, 475]', 'spine: [741, 1775]']))).toHaveLength(1);
     expect(told(changed(['elbow: [696, 673]', 'elbow: [9696, 673]']))).toHaveLength(1);

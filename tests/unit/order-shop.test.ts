@@ -1,4 +1,4 @@
-/** The shop file at the door, the shop that ships, and the copy of it that is compiled in. */
+/** The shop file at the door, shipped and compiled in. */
 import { describe, expect, test } from 'vitest';
 import { defaultModel } from '../../src/numbers/numbers.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';

@@ -1,4 +1,4 @@
-/** Orders that get through the door, and what becomes of what they say. */
+/** Orders that pass the door. */
 import { describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { leastOrder as least, orderIn as order } from '../support/door.ts';
@@ -73,7 +73,7 @@ describe('what gets through', () => {
       notes: 'first line\nyes',
     });
   });
-  // Henneke et al. 1983, Equine Vet J 15:371: the names of the nine scores.
+  // Henneke et al. 1983, Equine Vet J 15:371: names of the nine scores.
   test.each([
     ['poor', 1],
     ['very thin', 2],

@@ -1,4 +1,4 @@
-/** The second half of a shop file at the door: what is taken, what is left unsaid, and how a fault is told. */
+/** Prices, stock and benches of a shop file. */
 import { describe, expect, test } from 'vitest';
 import { problemLine, shopIn as shop, shopProblems } from '../support/door.ts';
 
@@ -22,7 +22,7 @@ describe('what is taken', () => {
   test('feet on hand are the sum of put-ups and remnants; equal remnants both count', () => {
     expect(shop(bare).cords[0]!.feetOnHand).toBe(300 * 2 + 40 + 40 + 100.5);
   });
-  test('a shop that says nothing of its trade says nothing, and not zero', () => {
+  test('what a shop leaves out of its trade is unknown, not zero', () => {
     const { currency, labor, taxes, rush, quoteDays, deposit, benches, options } = shop(bare);
     expect([currency, labor, taxes, rush, quoteDays, deposit]).toEqual(Array(6).fill(undefined));
     expect([benches, options]).toEqual([[], []]);

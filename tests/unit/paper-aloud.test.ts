@@ -1,4 +1,4 @@
-/** Papers as PDF for programs that read aloud, as PDF.js finds them: tags in the order of reading, language, title, what a picture shows. */
+/** PDF papers read aloud, as PDF.js finds them. */
 import { expect, test } from 'vitest';
 import type { Block, Sheet } from '../../src/pages/sheet.ts';
 import { careSheet } from '../../src/views/care-sheet.ts';
@@ -29,7 +29,7 @@ test.each(sheets)('%s can be read aloud: tags, language, title', async (_, sheet
   const blocks = sheet.blocks.flatMap((block) => (block.kind === 'beside' ? block.blocks : [block]));
   const all = (kind: Block['kind']): Block[] => blocks.filter((block) => block.kind === kind);
   expect(count('H2')).toBe(all('heading').length);
-  // What goes on over two pages is counted on both.
+  // A list over two pages counts on both.
   expect(count('L')).toBeGreaterThanOrEqual(all('list').length + all('boxes').length);
   expect(count('Table')).toBeGreaterThanOrEqual(all('table').length + all('pairs').length);
   const figures = roles.filter((role) => role.startsWith('Figure'));

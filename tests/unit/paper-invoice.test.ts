@@ -1,4 +1,4 @@
-/** Invoices, messages and the care card on the command line; papers of several cinches agree with what is pulled and tied. */
+/** Invoices, messages, care cards; papers of several cinches agree. */
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { readOutcomes } from '../../src/order/read-outcomes.ts';

@@ -1,4 +1,4 @@
-/** Papers as PDF, read back by PDF.js: every text is there and in order, nothing leaves the page, breaks cut no row. */
+/** PDF papers read back by PDF.js: texts in order, rows whole. */
 import { describe, expect, test } from 'vitest';
 import { papers, type Paper } from '../../src/pages/pdf/document.ts';
 import { look, voices } from '../../src/pages/look.ts';
@@ -21,7 +21,7 @@ const sizes: Record<Paper, [number, number]> = {
 };
 const both = Object.keys(papers) as Paper[];
 
-/** The sheets below as PDF, printed and read once for all that is asked of them. */
+/** Printed and read once for all tests. */
 const prints = new Map<string, Promise<ReadPdf>>();
 function printOf(sheet: Sheet, paper: Paper): Promise<ReadPdf> {
   const key = `${sheets.findIndex(([, each]) => each === sheet)} ${paper}`;
@@ -53,7 +53,6 @@ const sheets: [string, Sheet][] = [
   ['a care card', careSheet(ticketFor(full), 'in')],
 ];
 
-/** Every text of a paper in the order of reading. */
 function textsOf({ title, shop, about, notice = '', blocks, rules, cautions }: Sheet): string[] {
   const { loud, rest } = voices(notice);
   return [title, shop, ...about, loud, rest, ...blocks.flatMap(blockTexts), ...rules, ...cautions];
@@ -82,7 +81,6 @@ const bare = (text: string): string => text.replace(/\s/g, '');
 const textOf = ({ pages }: ReadPdf): string =>
   bare(pages.flatMap(({ items }) => items.map(({ text }) => text)).join(''));
 
-/** The first text that does not come after those before it. */
 function firstMissing(texts: readonly string[], printed: string): string | undefined {
   let from = 0;
   return texts.map(bare).find((text) => {
@@ -92,7 +90,6 @@ function firstMissing(texts: readonly string[], printed: string): string | undef
   });
 }
 
-/** Texts that leave the margins. */
 function outside({ pages }: ReadPdf): string[] {
   const { top, side, bottom } = look.margin;
   return pages.flatMap(({ width, height, items }) =>
@@ -180,14 +177,14 @@ describe('page breaks', () => {
   });
   test.each(both)('leave no heading alone at the foot of a page of %s', async (paper) => {
     let broken = 0;
-    // Long enough that no smaller type gets it onto one page, which would save the heading by chance.
+    // Too long for one page in any type.
     const rows = Array.from({ length: 24 }, (_, i) => [`row${i} of the table`, '1']);
     const long: Block = { ...table, rows, foot: [] };
     const filled = Array.from({ length: 24 }, (_, more) => {
       const items = Array.from({ length: 36 + more }, (_, i) => `item ${i}`);
       return sheetOfBlocks([{ kind: 'list', items }, { kind: 'heading', text: 'Heading' }, long]);
     });
-    // In one file, since most of the time goes into its letters.
+    // One file: its letters take most of the time.
     const { pages } = await printedOf(filled, paper);
     const headed = pages.filter(({ items }) => items.some(({ text }) => text === 'Heading'));
     expect(headed).toHaveLength(filled.length);
@@ -274,7 +271,7 @@ describe('letters', () => {
       ),
     ).toBe(undefined);
     expect(pdf.fonts.length).toBeGreaterThan(0);
-    // A subset has a tag of six letters before its name (ISO 32000-1, 9.6.4).
+    // A subset's name starts with a tag of six letters (ISO 32000-1, 9.6.4).
     for (const font of pdf.fonts) expect(font).toMatch(/^[A-Z]{6}\+Source/);
   });
   test('that the fonts lack are told, and a square stands for each', async () => {

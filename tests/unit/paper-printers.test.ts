@@ -1,4 +1,4 @@
-/** Papers printed: payloads come out inert, pages are well-formed, every printer says the same sums. */
+/** Payloads print inert, pages are well-formed, printers agree on sums. */
 import { parse, type DefaultTreeAdapterTypes } from 'parse5';
 import { describe, expect, test } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
@@ -22,7 +22,7 @@ import { randomOrders } from '../support/random-cases.ts';
 import { invoiceFor, pictureFor, quoteFor, ticketFor } from '../support/papers.ts';
 import { escapes } from './report-payloads.ts';
 
-/** OWASP cross-site scripting cheat sheets: breaking out of text, of attributes, of comments and of style. */
+/** OWASP cross-site scripting cheat sheets. */
 const payloads: readonly string[] = [
   '<script>alert(1)</script>',
   '"><img src=x onerror=alert(1)>',
@@ -38,7 +38,6 @@ const payloads: readonly string[] = [
   ...escapes,
 ];
 
-/** A paper with one text in every place that a text can have. */
 function sheetOf(text: string): Sheet {
   const blocks: Block[] = [
     { kind: 'heading', text },
@@ -65,7 +64,7 @@ function sheetOf(text: string): Sheet {
 
 type Node = DefaultTreeAdapterTypes.Node;
 
-/** Every element of a page, as "name attribute=value". */
+/** Elements as "name attribute=value". */
 function elements(node: Node): string[] {
   const own =
     'tagName' in node
@@ -107,7 +106,7 @@ describe('HTML', () => {
     const text = sheetsHtml([sheetOf('x'), sheetOf('y')]);
     parse(text, { onParseError: ({ code }) => errors.push(code) });
     expect(errors).toEqual([]);
-    // The name of the language of pictures, which nobody fetches.
+    // The SVG namespace, which nobody fetches.
     expect(text.replaceAll('xmlns="http://www.w3.org/2000/svg"', '')).not.toMatch(
       /https?:|url\(|@import|<script|<link/,
     );

@@ -1,4 +1,4 @@
-/** Quotes: what is missing and where, what was taken for unsaid, rush, dates, alternatives. */
+/** Quotes: gaps, what we filled in, rush, dates, alternatives. */
 import { describe, expect, test } from 'vitest';
 import type { Shop } from '../../src/order/types.ts';
 import { promiseByHours } from '../../src/work/promise.ts';
@@ -24,12 +24,12 @@ const said = (quote: ReturnType<typeof quoteFor>): string =>
   sheetsMarkdown([quoteSheet(quote, { units: 'in', itemized: true })]);
 
 describe('days', () => {
-  // The calendar of the language itself (ECMA-262, Date.UTC), which the program may not ask.
+  // Date.UTC (ECMA-262), which the program may not use.
   test('are counted and named as Date.UTC does', () => {
     for (let count = -26_000; count < 84_000; count += 13) {
       const day = new Date(count * 86_400_000).toISOString().slice(0, 10);
       expect([dayNumber(day), dayOf(count)]).toEqual([count, day]);
-      // There Sunday is 0, in ISO 8601 it is 7.
+      // Sunday is 0 there, 7 in ISO 8601.
       expect(weekdayOf(count) % 7).toBe(new Date(`${day}T00:00:00Z`).getUTCDay());
     }
     expect(daysAfter('2028-02-28', 1)).toBe('2028-02-29');

@@ -1,4 +1,4 @@
-/** One order is one cinch on all its papers. */
+/** An order is the same cinch on all its papers. */
 import { describe, expect, test } from 'vitest';
 import { run } from '../support/run-cli.ts';
 

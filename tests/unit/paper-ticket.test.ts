@@ -1,4 +1,4 @@
-/** Bench tickets: nothing private, where things sit, what is open, and no cutting before measuring. */
+/** Bench tickets: nothing private, no cutting before measuring. */
 import { describe, expect, test } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import { ticketOf } from '../../src/work/ticket.ts';
@@ -73,7 +73,7 @@ describe('where things sit', () => {
       const rows = ticket.bars.map(({ from, length }) => [from, from + length] as const);
       expect(rows.flat()).toEqual(rows.flat().toSorted((a, b) => a - b));
       const last = ticket.bars.filter(({ kind }) => kind !== 'centre').at(-1)!;
-      // The last row of a roper ends where its flare starts, as near as a tape reads.
+      // A roper's last row ends where its flare starts.
       if (ticket.flare !== undefined) within(last.from + last.length, ticket.flare.start, 0.13);
     },
   );

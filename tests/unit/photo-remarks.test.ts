@@ -1,4 +1,4 @@
-/** Remarks where a photo and the order disagree: from when on, and with which numbers. */
+/** Remarks where a photo contradicts the order. */
 import { describe, expect, it, test } from 'vitest';
 import { factsOf, type Facts } from '../../src/horse/facts.ts';
 import { photoRemarks } from '../../src/horse/photo-remarks.ts';
@@ -11,7 +11,7 @@ import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 
-/** Facts whose photo shows what is said here, everything else as it is assumed or told. */
+/** The photo shows this; the rest is assumed or told. */
 function showing(order: Order, shown: Partial<PhotoReading['seen']>): Facts {
   const facts = factsOf(order, model);
   const { ring, barrel, room, k } = facts;
@@ -34,7 +34,7 @@ function showing(order: Order, shown: Partial<PhotoReading['seen']>): Facts {
   return { ...facts, photo: { seen } as PhotoReading };
 }
 
-/** By halving: the height whose station is this. */
+/** The height with this station, by halving. */
 function heightOf(station: number, ellipse: Facts['barrel']['ellipse']): number {
   let [low, high] = [0, 2 * ellipse.halfDepth];
   for (let i = 0; i < 60; i++) {
@@ -72,7 +72,7 @@ describe('remarks where photo and order disagree', () => {
     );
   });
 
-  // Two spreads of the difference are where a remark begins: hypot(0.5, 0.2) of a usual room, hypot(0.25, 0.2) of a taped one.
+  // Two spreads of the difference: hypot(0.5, 0.2) if usual, hypot(0.25, 0.2) if taped.
   it.each([
     ['a usual room', plain, { name: 'room', told: 4, sd: 0.5 }],
     ['a taped room', taped, { name: 'room', told: 4, sd: 0.25 }],
@@ -117,7 +117,7 @@ describe('remarks where photo and order disagree', () => {
       1e-12,
     );
     const big = orderOf({ horse: { heartGirth: 90 }, saddle: { rigging: rigging('3/4') } });
-    // The two inches grow with the horse, 90 in being 1.25 times the usual girth; the tree does not.
+    // The two inches grow with the horse (90 in is 1.25 times usual); the tree does not.
     within(numbers(showing(big, { ringBehindElbow: seen(12) }))[0]![0]!, 2.5 + 12 / 4, 1e-12);
   });
 
@@ -145,7 +145,7 @@ describe('remarks where photo and order disagree', () => {
     within(found![1]!, stationAtHeight(ellipse, 6), 1e-9);
   });
 
-  test('the height of a ring that was taped is held to the tape', () => {
+  test('the height of a taped ring is compared with the tape', () => {
     const order = orderOf({ saddle: { ringToRing: 44 } });
     const { ellipse } = factsOf(order, model).barrel;
     const shown = (station: number) =>
@@ -156,14 +156,14 @@ describe('remarks where photo and order disagree', () => {
     expect(shown(22 + bound + 0.2)).toHaveLength(1);
   });
 
-  test('which one is used is told where they contradict each other, and only there', () => {
+  test('only a contradiction says which one is used', () => {
     const contradicted = 3 * Math.hypot(0.5, 0.2) + 0.01;
     expect(textOf(showing(plain, { room: seen(4 - contradicted) }))).toContain("We used the photo's");
     expect(textOf(showing(plain, { room: seen(4 + contradicted) }))).toContain('We used the usual one');
     expect(textOf(showing(plain, { ringBehindElbow: seen(6) }))).toContain("We used the name's");
     expect(textOf(showing(plain, { room: seen(4 + contradicted - 0.02) }))).not.toContain('We used');
     expect(textOf(showing(plain, { room: seen(5.2) }))).toMatch(/give or take \. Check the clicks/);
-    // A drop is not weighed by caution, so nothing is said of it.
+    // A drop is not weighed by caution.
     expect(textOf(showing(plain, { ringHeight: seen(6, 0.1) }))).not.toContain('We used');
   });
 });

@@ -1,4 +1,4 @@
-/** Names beside marks: within the window, off each other, and that of the mark asked for always told. */
+/** Names beside marks stay visible and apart. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { placeLabels } from '../../src/photo/pick/labels.ts';
@@ -9,7 +9,7 @@ const named = fc.record({
   name: fc.constantFrom('ring', 'elbow', 'girth groove', 'measure, other end', 'plumb line, bottom'),
   now: fc.constant(false),
 });
-// A bold letter of 13 px is 7 to 9 px wide on the whole (measured in Chromium with DejaVu Sans).
+// 13 px bold is 7 to 9 px wide (measured in Chromium, DejaVu Sans).
 const boxes = (marks: { at: { x: number; y: number }; name: string; now: boolean }[]) =>
   placeLabels(marks, window).flatMap((label, i) => {
     if (label === undefined) return [];
@@ -39,7 +39,7 @@ test('a mark alone has its name, on the left where the right has no room', () =>
   expect(placeLabels(at(380), window)[0]?.anchor).toBe('end');
 });
 
-test('in a crowd the mark that is asked for keeps its name', () => {
+test('in a crowd the current mark keeps its name', () => {
   const marks = Array.from({ length: 8 }, (_, i) => ({
     at: { x: 200 + 3 * i, y: 200 + 3 * i },
     name: 'girth groove',

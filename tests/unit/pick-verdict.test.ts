@@ -1,4 +1,4 @@
-/** What a shop owner got past the page for landmarks: each would have been refused, or read wrongly, in the order. */
+/** Bad marks that a shop owner got past the landmarks page. */
 import { expect, test } from 'vitest';
 import type { Pixel } from '../../src/order/photo-types.ts';
 import { begin } from '../../src/photo/pick/state.ts';

@@ -1,4 +1,4 @@
-/** Zoom and place of the photo on the page for landmarks. */
+/** Zoom and place of the photo on the landmarks page. */
 import { describe, expect, test } from 'vitest';
 import {
   inside,

@@ -1,4 +1,4 @@
-/** Widths of letters are those of the fonts, texts keep within their bounds, and no label lies on another. */
+/** Letter widths match the fonts; labels do not overlap. */
 import fs from 'node:fs';
 import { create, type Font } from 'fontkit';
 import { describe, expect, test } from 'vitest';
@@ -52,7 +52,7 @@ interface Box {
   readonly bottom: number;
 }
 
-/** A label's letters, without the white above and below them. */
+/** Without the white above and below. */
 function boxOf({ at: [x, y], text, hand, anchor = 'start' }: Shape & { kind: 'label' }): Box {
   const width = textWidth(text, hand);
   const left = x - (anchor === 'middle' ? width / 2 : anchor === 'end' ? width : 0);
@@ -66,7 +66,7 @@ const labelsOf = (layers: readonly Layer[]): Box[] =>
     ...labelsOf(inner),
   ]);
 
-/** Pairs of labels that lie on each other, and labels that leave the paper. */
+/** Labels that overlap or leave the paper. */
 function clashes({ layers }: Scene): string[] {
   const boxes = labelsOf(layers);
   expect(boxes.length).toBeGreaterThan(10);

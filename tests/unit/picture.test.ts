@@ -1,4 +1,4 @@
-/** Pictures from the disk: size and orientation against sharp, and whatever is cut off, damaged or no picture. */
+/** Size and orientation of pictures against sharp; damaged files. */
 import fs from 'node:fs';
 import path from 'node:path';
 import sharp from 'sharp';
@@ -12,7 +12,7 @@ const folder = ownFolder();
 
 type Kind = 'jpeg' | 'progressive' | 'png';
 
-/** 6 wide and 4 high as it is stored. */
+/** 6 wide and 4 high as stored. */
 async function made(kind: Kind, orientation?: number): Promise<Buffer> {
   const plain = sharp({ create: { width: 6, height: 4, channels: 3, background: '#7a5230' } });
   const held = orientation === undefined ? plain : plain.withMetadata({ orientation });

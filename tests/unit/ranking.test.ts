@@ -1,4 +1,4 @@
-/** What the use and the trouble change in the ranking, and the way out when nothing passes. */
+/** How use and trouble change the ranking; ways out. */
 import { describe, expect, it } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
@@ -16,12 +16,12 @@ describe('ranking', () => {
     expect(firstOf(orderOf({ use: 'trail' }))?.style).toBe('straight');
   });
 
-  // Roping 19 strands, and weaving that adds nothing is no maker's: common practice, no source.
+  // Roping 19 strands; weaving that adds nothing is no maker's: common practice, no source.
   it.each([
     ['full', undefined, 'low-flare'],
-    // A straight of 19 clears the elbow there, but nobody ties it.
+    // A straight of 19 clears the elbow, but nobody ties it.
     ['full', 5, 'low-flare'],
-    // One of 19 is tied, but hardly clears it.
+    // One of 19 is tied, but hardly clears.
     ['7/8', undefined, 'low-flare'],
     ['7/8', 4, 'straight'],
     ['3/4', 3.5, 'straight'],
@@ -92,7 +92,7 @@ describe('stock', () => {
 });
 
 describe('way out', () => {
-  // Room of 3 in is no close groove yet; the ring hangs ahead of full position, as a rack may show.
+  // 3 in is no close groove yet; the ring hangs ahead of full.
   it('is the least further set-back with which something passes and is not poor, and less is not', () => {
     const ahead = (setBack: number) =>
       sizeOrder(

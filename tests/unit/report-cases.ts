@@ -1,4 +1,4 @@
-/** Very different orders, as the door would hand them over, for the printers' tests. */
+/** Very different orders for the printers' tests. */
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Horse, Order, Saddle, Shop } from '../../src/order/types.ts';
@@ -22,7 +22,7 @@ export const screen = (result: SizeResult, change: Partial<ReportOptions> = {}):
 
 type Change = Partial<Omit<Order, 'horse' | 'saddle'>> & { horse?: Partial<Horse>; saddle?: Partial<Saddle> };
 
-/** An order for a plain horse of 72 in with ring rigging at full position, changed as said. */
+/** A plain horse of 72 in, ring rigging in full position. */
 export function orderWith({ horse, saddle, ...rest }: Change): Order {
   return {
     order: '2417',
@@ -92,14 +92,12 @@ export const cases = {
   }),
 } satisfies Record<string, Order>;
 
-/** An order's advice as the command hands it to a printer. */
 export function sized(order: Order, shop: Shop = defaultShop): SizeResult & { ok: true } {
   const advice = sizeOrder(order, shop);
   const wants = order.wants === undefined ? undefined : checkCinch(order.wants, 'wants', advice);
   return { ok: true, file: 'orders.yaml', advice, wants };
 }
 
-/** What is wanted and what is ridden in now, judged. */
 export function checked(order: Order, shop: Shop = defaultShop): CheckResult & { ok: true } {
   const advice = sizeOrder(order, shop);
   const asked = (['wants', 'current'] as const).flatMap((which) => {

@@ -91,7 +91,7 @@ describe('check', () => {
     });
   });
 
-  test('passes where only something else cannot be told, and says so', () => {
+  test('passes where only other rules cannot tell, and says so', () => {
     const open = wish({ style: 'straight', strands: 15 }, { use: undefined, colors: { body: ['plum'] } });
     const of = (result: CheckResult): object => JSON.parse(checkJson([result])) as object;
     expect(of(open)).toMatchObject({

@@ -1,4 +1,4 @@
-/** What a clerk who knows only the README needs to be told on the screen of `size`. */
+/** What a clerk needs to read on the screen of `size`. */
 import { describe, expect, test } from 'vitest';
 import { oddsText } from '../../src/words/counter-words.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
@@ -51,7 +51,7 @@ describe('size', () => {
   });
 });
 
-// Rounded to whole percent first, then down: the words never promise more than the number beside them.
+// Words never promise more than the number.
 test.each([
   [0.999, '99 out of 100 (>99%)'],
   [0.949, '19 out of 20 (95%)'],

@@ -1,4 +1,4 @@
-/** Numbers in JSON and tables: rounded once, and no chance told as certain. */
+/** JSON and tables round once and call no chance certain. */
 import { expect, test } from 'vitest';
 import { rounded, roundedChance } from '../../src/pages/json.ts';
 

@@ -1,4 +1,4 @@
-/** Texts that try to do something: to a spreadsheet, to a terminal; and tables as RFC 4180 shows them. Collected, not invented. */
+/** Collected payloads for spreadsheets and terminals; tables of RFC 4180. */
 
 /** OWASP/www-community@0e5e8f00, pages/attacks/CSV_Injection.md: first characters, and cells in and out. */
 export const owaspFirst: readonly string[] = ['=', '+', '-', '@', '\t', '\r', '\n'];
@@ -7,7 +7,7 @@ export const owaspCells: readonly (readonly [string, string])[] = [
   ['=1+2\'" ;,=1+2', '"\'=1+2\'"" ;,=1+2"'],
 ];
 
-/** swisskyrepo/PayloadsAllTheThings@f9fa5141, CSV Injection/README.md (MIT); the last four were added here. */
+/** swisskyrepo/PayloadsAllTheThings@f9fa5141, CSV Injection/README.md (MIT); the last four are ours. */
 export const formulas: readonly string[] = [
   'DDE ("cmd";"/C calc";"!A0")A0',
   "@SUM(1+1)*cmd|' /C calc'!A0",
@@ -21,7 +21,6 @@ export const formulas: readonly string[] = [
   '%0A=1+1',
 ];
 
-/** Must stay readable. */
 export const harmless: readonly string[] = [
   '-3.5 in',
   '-12.50',
@@ -29,7 +28,10 @@ export const harmless: readonly string[] = [
   '=~ in a note',
 ];
 
-/** Escape sequences after docs.rs/ftui-render sanitize and docs.rs/par-term-scripting strip_vt_sequences; Linux kernel 63f3a16d on the end of OSC. */
+/**
+ * After docs.rs/ftui-render sanitize and docs.rs/par-term-scripting strip_vt_sequences; end of OSC: Linux
+ * kernel 63f3a16d.
+ */
 export const escapes: readonly string[] = [
   '\u001b[2J\u001b[H',
   '\u001b]0;owned\u0007',
@@ -53,7 +55,7 @@ export const escapes: readonly string[] = [
   '\u001bc',
 ];
 
-/** RFC 4180 section 2: rows and how they may be written. */
+/** RFC 4180 section 2. */
 export const rfcRows: readonly (readonly (readonly string[])[])[] = [
   [
     ['aaa', 'bbb', 'ccc'],
@@ -74,7 +76,7 @@ export const rfcRows: readonly (readonly (readonly string[])[])[] = [
   [['aaa', 'b"bb', 'ccc']],
 ];
 
-/** What steers a screen or cannot be seen; some stand in docs/scripts.md. */
+/** Steers a screen or is invisible; some are in docs/scripts.md. */
 export const signs: readonly string[] = [
   ...['\0', '\u0007', '\b', '\t', '\n', '\v', '\f', '\r', '\u001b', '\u007f', '\u0085', '\u009b', '\u009d'],
   ...['\u00ad', '\u200b', '\u200e', '\u200f', '\u2028', '\u2029', '\u202a', '\u202e', '\u2066', '\u2069'],
@@ -82,8 +84,8 @@ export const signs: readonly string[] = [
 ];
 
 /**
- * Markup for pages and pictures. The first thirteen after OWASP/CheatSheetSeries@6b8819da, Cross_Site_Scripting_Prevention_Cheat_Sheet.md
- * and XSS_Filter_Evasion_Cheat_Sheet.md (CC-BY-SA-4.0), as they were noted when those pages were read.
+ * The first thirteen after OWASP/CheatSheetSeries@6b8819da, Cross_Site_Scripting_Prevention_Cheat_Sheet.md
+ * and XSS_Filter_Evasion_Cheat_Sheet.md (CC-BY-SA-4.0), as noted when read.
  */
 export const markup: readonly string[] = [
   '<script>alert(1)</script>',
@@ -101,7 +103,7 @@ export const markup: readonly string[] = [
   '&#0000060script>',
 ];
 
-/** The headings of the filter evasion sheet, one form of each, from memory: what a filter may overlook and a writer that escapes may not. */
+/** One form of each heading of the filter evasion sheet, from memory. */
 export const evasions: readonly string[] = [
   '\';alert(String.fromCharCode(88,83,83))//";alert(1)//--></SCRIPT>">\'><SCRIPT>alert(1)</SCRIPT>',
   "'';!--\"<XSS>=&{()}",
@@ -149,7 +151,7 @@ export const evasions: readonly string[] = [
   '[x]: javascript:alert(1)',
 ];
 
-/** Further starts of formulas, from memory: spreadsheets of several makers, blanks and quotes before the sign, numbers in front. */
+/** More starts of formulas, from memory: blanks, quotes or numbers before the sign. */
 export const moreFormulas: readonly string[] = [
   '+1+1',
   '-1+1',

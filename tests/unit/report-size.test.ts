@@ -1,11 +1,10 @@
-/** The answer of `size`: readable at the counter, the same for scripts and spreadsheets, harmless whatever the file says. */
+/** The screen of `size`, readable and harmless. */
 import { describe, expect, test } from 'vitest';
 import { simulateClearance } from '../../src/advice/simulate.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { sizeCsv, sizeJson } from '../../src/views/size-data.ts';
 import { shortCaution } from '../../src/numbers/cautions.ts';
 import { escaped } from '../../src/pages/markdown.ts';
-import { loadColors } from '../../src/pages/pen.ts';
 import { oneLine, sizeMarkdown, sizeScreen, widest } from '../support/screens.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { cases, failed, orderWith, plainOptions, screen, sized } from './report-cases.ts';
@@ -44,7 +43,7 @@ describe('screen', () => {
       const warned = advice.welfare.length > 0;
       if (warned) expect(text.slice(lead + 2)).toMatch(/^[A-Z]{3}/);
       expect(at).toBeGreaterThan(lead);
-      // Whatever else is a number of strands stands behind it, but for the likely cause of a sore.
+      // Only the cause of a sore may stand before the strands.
       if (!warned) expect(at - lead, text).toBeLessThan(120);
     },
   );
@@ -62,7 +61,7 @@ describe('screen', () => {
     }
   });
 
-  test('when nothing passes that comes before everything that could be mistaken for advice', () => {
+  test('when nothing passes, that is said first', () => {
     const text = screen(sized(cases.nothing));
     expect(text).not.toMatch(/\btie a\b|Instead/);
     expect(text.indexOf('TIE NOTHING')).toBeGreaterThan(0);
@@ -93,15 +92,6 @@ describe('screen', () => {
     expect(screen({ ...result, simulated }).match(/50 random draws \(seed 3\)/g)).toHaveLength(1);
   });
 
-  test('colors only repeat what words say', async () => {
-    await loadColors();
-    const plain = screen(sized(cases.draft), { why: true });
-    const colored = screen(sized(cases.draft), { why: true, color: true });
-    expect(colored).toContain('\u001b[');
-    expect(colored.replace(/\u001b\[\d+m/g, '')).toBe(plain);
-    expect(plain).not.toContain('\u001b');
-  });
-
   test('an order that failed leaves one line among the others, and the caution is said once', () => {
     const text = sizeScreen([sized(cases.full), failed, sized(cases.pony)], plainOptions);
     expect(text).toContain('99 in bad.yaml: could not be read: see the messages.');
@@ -118,7 +108,6 @@ describe('screen', () => {
   });
 });
 
-/** An order whose every free text is hostile. */
 const hostile = (text: string): Order =>
   orderWith({
     order: text,

@@ -28,7 +28,7 @@ describe('quantities', () => {
     expect(quantityText(quantity, 'cm')).toBe(centimeters);
   });
 
-  // Room is never told as more than there is, an overlap never as less.
+  // Clearances round down, overlaps up.
   test.each([
     [gap(1.37), '1 1/4 in', '1.37 in'],
     [gap(0.99999), '1 in', '1.00 in'],

@@ -1,4 +1,4 @@
-/** Rules about cords and buckles at their bounds: which side a bound belongs to, how far off it is, and what is told. */
+/** Rules about cords and buckles at their bounds. */
 import { describe, expect, it, test } from 'vitest';
 import type { Candidate } from '../../src/cinch/candidate.ts';
 import type { Use } from '../../src/order/types.ts';
@@ -16,7 +16,7 @@ describe('buckle-room', () => {
   const judged = (inches: number, k = 1) =>
     judgedBy('buckle-room', { k, model }, { frameClearance: { inches } });
 
-  // Wanted half an inch, floor none: the frame lies against muscle.
+  // Muscle: half an inch wanted, no floor.
   it.each([
     [0.5, 1, 'good'],
     [0.5 - least, 1, 'acceptable'],
@@ -36,7 +36,7 @@ describe('buckle-room', () => {
     expect([found(0.4).judgement, found(0.4 - least).judgement]).toEqual(['acceptable', 'poor']);
   });
 
-  test('over the line there is no distance to tell', () => {
+  test('over the line no distance is told', () => {
     expect(judged(-0.4).told).not.toMatch(/\d/);
     expect(judged(0).told).toContain('stays 0');
     expect(judged(0.4).told).toContain('0.4 off');
@@ -92,7 +92,7 @@ describe('layers', () => {
   const judged = (layers: Candidate['layers'], strands: number) =>
     judgedBy('layers', {}, { layers, strands });
 
-  // 17 and fewer lie single, 27 and more double, either between: src/numbers/sources.ts, layers.
+  // 17 and fewer single, 27 and more double: src/numbers/sources.ts, layers.
   it.each([
     [0, 29, 'cannot-tell'],
     [1, 17, 'good'],
@@ -115,10 +115,11 @@ describe('layers', () => {
 
 describe('pressure-index', () => {
   const judged = (pressure: number) => judgedBy('pressure-index', {}, { pressure });
-  // Werner et al. 2002, under saddles: mean 13.2 kPa, maximum 34.5 kPa; 1 psi is 6.894757 kPa (NIST SP 811); read up to 42 % below.
+  // Werner et al. 2002, under saddles: mean 13.2 kPa, maximum 34.5 kPa; 1 psi is 6.894757 kPa (NIST SP 811);
+  // read up to 42 % below.
   const mean = 13.2 / 6.894757 / 1.42;
 
-  // Nothing is poor, however far over the maximum of a saddle: that says nothing of a girth.
+  // Never poor: a saddle's maximum says nothing of a girth.
   it.each([
     [mean - least, 'good'],
     [mean + least, 'acceptable'],
@@ -166,7 +167,7 @@ describe('roping-strength', () => {
     ]);
   });
 
-  test('is no question where nothing pulls, and open where nobody said', () => {
+  test('does not apply where nothing pulls, and cannot tell where no use was given', () => {
     for (const use of orderKeys.use.words.filter((each) => each !== 'roping' && each !== 'ranch')) {
       expect(judged(11, use).judgement).toBe('not-applicable');
       expect(judged(11, use).told).toContain(use);

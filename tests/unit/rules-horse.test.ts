@@ -1,4 +1,4 @@
-/** Rules about horse and saddle at their bounds: which side a bound belongs to, how far off it is, and what is told. */
+/** Rules about horse and saddle at their bounds. */
 import { describe, expect, it, test } from 'vitest';
 import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import type { Estimate } from '../../src/horse/estimate.ts';
@@ -77,7 +77,7 @@ describe('elbow-clearance', () => {
     within(judged(inches, sure).margin!, inches - 1, 1e-12);
   });
 
-  test('goes by what is reckoned, not by what is told of it', () => {
+  test('goes by the exact chance, not by the rounded one', () => {
     const strict = { ...model, 'chance-good': 0.97 };
     const clearance = { inches: 2, likely: 0.98, chance: 0.95, floor: 1 } as Clearance;
     expect(judgedBy('elbow-clearance', { model: strict }, { clearance }).judgement).toBe('good');
@@ -94,13 +94,13 @@ describe('elbow-clearance', () => {
     expect(judged(-0.3, 0.1, { ...muscle, where: 'buckle' }).told).toBe(
       'the buckle reaches onto the elbow, about 0.3',
     );
-    // A shop may ask for room against muscle, too.
+    // A shop may ask for room against muscle.
     expect(judged(0, 0.1, { floor: 0.5, skin: false, where: 'buckle' }).told).toContain(
       '0 off the elbow, needs 0.5',
     );
     expect(judged(0).told).toContain('0 off the elbow, needs 1');
     expect(judged(0.9).told).toContain('0.9 off the elbow, needs 1');
-    // Not "clears by 1, the least is 1": two numbers that print alike would be no reason.
+    // Numbers that print alike would be no reason.
     expect(judged(0.98).told).toContain('just short of the 1 it needs');
     expect(judged(0.97).told).toContain('0.97 off');
   });
@@ -140,7 +140,7 @@ describe('latigo-run', () => {
     [7, 1],
     [3.5, -0.5],
     [8.5, -0.5],
-    // Refused: told from the bound that refuses.
+    // Told from the bound that refuses.
     [2, -1],
     [12, -2],
   ])('%f is %f within the nearest bound', (run, margin) => {
@@ -193,7 +193,8 @@ describe('flare-position', () => {
   const judged = (value: number, style: Candidate['style'], k = 1) =>
     judgedBy('flare-position', { ring: { setBack: { value } as Estimate }, k, model }, { style });
 
-  // Never a high flare on a full rig, and 7/8 is no trouble: common practice, no source. An eighth of the bars is 1.5 in.
+  // No high flare on full rigging; 7/8 is no trouble: common practice, no source. An eighth of the bars is
+  // 1.5 in.
   it.each([
     [1.5, 'high-flare', 'good'],
     [1, 'high-flare', 'good'],

@@ -1,4 +1,4 @@
-/** How many strands practice ties, between riggings and between pony and horse; and what betters a cinch that makes sore. */
+/** Strands in practice; what betters a cinch that makes sore. */
 import { describe, expect, it, test } from 'vitest';
 import { factsOf } from '../../src/horse/facts.ts';
 import { isTied, type Practice } from '../../src/horse/practice.ts';
@@ -18,7 +18,7 @@ const same = ({ least, low, high, most }: Practice['straight'], expected: Bounds
   });
 };
 
-// The table of riggings and the row of ponies are common practice, no source.
+// Riggings and ponies: common practice, no source.
 describe('strands of straights where the ring hangs', () => {
   it.each([
     ['full', [13, 15, 17, 17]],
@@ -32,10 +32,10 @@ describe('strands of straights where the ring hangs', () => {
   });
 
   it.each([
-    // Of 16 in an eighth is 2 in: a third of the way from 7/8 to 3/4 of usual bars.
+    // 2 in, an eighth of 16, is a third of the way from 7/8 to 3/4 of usual bars.
     [{ rigging: rigging('7/8'), barSpan: 16 }, 72, [15, 17, 19 + 2 / 3, 21 + 2 / 3]],
     [{ rigging: { kind: 'measured', setBack: 0.75 } }, 72, [14, 16, 18, 19]],
-    // On a horse of 90 in 1.5 in back are 1.2 in of the average horse: four fifths of the way from full to 7/8.
+    // 1.2 in of the average horse: four fifths from full to 7/8.
     [{ rigging: rigging('7/8') }, 90, [14.6, 16.6, 18.6, 20.2]],
     [{ rigging: { kind: 'measured', setBack: -2 } }, 72, [13, 15, 17, 17]],
     [{ rigging: { kind: 'measured', setBack: 11 } }, 72, [19, 21, 25, 25]],
@@ -64,7 +64,7 @@ describe('strands of straights where the ring hangs', () => {
         });
         const bounds: Readonly<Record<string, number>>[] = [{ ...straight }, { ...roper }];
         const now = [narrowest, ...bounds.flatMap((each) => Object.values(each))];
-        // From pony to horse no bound of straights moves by more than 10 strands in 6 in of girth, none of ropers by more than 14.
+        // In 6 in of girth no straight's bound moves over 10 strands, no roper's over 14.
         before?.forEach((bound, i) => {
           within(now[i]!, bound, 0.2);
         });
@@ -73,7 +73,7 @@ describe('strands of straights where the ring hangs', () => {
     }
   });
 
-  // Short of room from a hand down, with much room from a hand up, wholly at an inch: a choice.
+  // From a hand down and a hand up to an inch: a choice.
   it.each([
     [{}, 17, 19],
     [{ barrel: 'round' }, 15, 19],
@@ -85,7 +85,7 @@ describe('strands of straights where the ring hangs', () => {
     [{ elbowRoom: 2 }, 15, 19],
     [{ elbowRoom: 4.5 }, 17, 20],
     [{ elbowRoom: 5 }, 17, 21],
-    // Three spreads over the usual, 3 x hypot(0.5, 0.25) = 1.68 in: hardly to be believed, and it earns nothing.
+    // Beyond 3 x hypot(0.5, 0.25) = 1.68 in hardly believable.
     [{ elbowRoom: 5.6 }, 17, 21],
     [{ elbowRoom: 5.7 }, 17, 19],
     [{ elbowRoom: 5, heartGirth: 90 }, 16.6, 18.6],
@@ -133,7 +133,7 @@ describe('usual-strands', () => {
     expect(judged(27, 'high-flare').judgement).toBe('poor');
   });
 
-  // Counts are odd and bounds are not: half a step either way is the same.
+  // Counts are odd: half a step either way is the same.
   it.each([
     [15, 16, 'good'],
     [15, 16.01, 'acceptable'],
@@ -146,7 +146,6 @@ describe('usual-strands', () => {
       { style: 'straight', strands },
     );
     expect(found.judgement).toBe(judgement);
-    // What is told as usual is what is judged to be.
     expect(found.told.startsWith(`${String(strands)} to 19 strands`)).toBe(judgement === 'good');
   });
 
@@ -179,7 +178,7 @@ describe('better-than-now', () => {
       },
     ).judgement;
 
-  // A frame a quarter inch narrower is another, one an inch higher lies elsewhere; surer is surer by a twentieth: choices.
+  // A quarter inch narrower, an inch higher, a twentieth surer: choices.
   it.each([
     [4, 12, 'good'],
     [4.01, 12, 'poor'],
@@ -198,7 +197,7 @@ describe('better-than-now', () => {
     [0.7, 5, 0.749, 'poor'],
     [0.7, 5.01, 0.9, 'poor'],
     [0.7, 3, 0.6, 'poor'],
-    // Where it is sure already it must be narrower, by two cords less a hair, and as sure as can be told.
+    // Already sure: narrower by nearly two cords.
     [0.97, 5, 0.99, 'poor'],
     [0.97, 4.5, 0.95, 'good'],
     [0.97, 4.5, 0.949, 'poor'],
@@ -210,7 +209,7 @@ describe('better-than-now', () => {
     expect(ask([9, 1, width, likely], ['elbow-gall'], current)).toBe(judgement);
   });
 
-  it('asks both of a horse with both, and neither of a sound one', () => {
+  it('asks both of a horse with both sores, neither of one without', () => {
     const both = ['elbow-gall', 'buckle-rub'] as const;
     expect(ask([4, 12, 5, 0.8], both)).toBe('good');
     expect(ask([4.25, 12, 5, 0.8], both)).toBe('poor');

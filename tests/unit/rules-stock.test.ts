@@ -1,4 +1,4 @@
-/** The rule about the shelf: what is enough, what may be ordered, what is told. */
+/** The shelf rule: enough, to be ordered, or not. */
 import { describe, expect, it, test } from 'vitest';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';

@@ -1,4 +1,4 @@
-/** Orders as clerks say them: what each phrase is read as, and how what cannot be read is told. */
+/** How clerks' phrases are read or refused. */
 import { describe, expect, test } from 'vitest';
 import { readLoaded } from '../../src/order/read-orders.ts';
 import { loadSaid, readChanged } from '../../src/order/said/order.ts';
@@ -267,7 +267,7 @@ wants: { style: straight, strands: 19, buckle: plain 3 }`,
     });
   });
 
-  test('what cannot be is told at its word, or at the first one where it is the file that it does not fit', () => {
+  test('an impossible change is told at its word, or at the first word if the file conflicts', () => {
     const problems = (line: string, read = changed(line)) =>
       read.ok ? [] : read.problems.map(({ file, column, path }) => `${file} ${column} ${path}`);
     expect(problems('3/4, slips')).toEqual(['what-if 6 horse.trouble']);

@@ -1,4 +1,4 @@
-/** Color on a terminal changes no word: what it prints without its codes is what it prints without color. */
+/** Color on a terminal changes no word. */
 import { stripVTControlCharacters } from 'node:util';
 import { expect, test } from 'vitest';
 import { run } from '../support/run-cli.ts';

@@ -1,4 +1,4 @@
-/** Remarks where tapes contradict each other: from when on, and with which numbers. */
+/** Remarks where tapes contradict each other. */
 import { describe, expect, it } from 'vitest';
 import { factsOf } from '../../src/horse/facts.ts';
 import { tapeRemarks } from '../../src/horse/tape-remarks.ts';
@@ -13,7 +13,8 @@ const remarks = (order: Order): string[] =>
   tapeRemarks(factsOf(order, defaultModel)).map((one) => phraseText(one, 'in'));
 
 describe('height and heart girth', () => {
-  // G_cm = 1.104 H_cm + 15.7: 60 in gives 72.42 in. Its spread of 3.27 in and the tape's 0.5 in make 3.31; three of them, 9.93.
+  // 1.104 H_cm + 15.7: 60 in gives 72.42 in. Its spread of 3.27 in and the tape's 0.5 make 3.31; three are
+  // 9.93.
   const with60 = (heartGirth: number, more: Partial<Order['horse']> = {}): string[] =>
     remarks(orderOf({ horse: { height: 60, heartGirth, ...more } }));
 
@@ -27,7 +28,7 @@ describe('height and heart girth', () => {
   });
 
   it('go by the condition, too, where it was given', () => {
-    // At condition 9 the 72.42 in are 78.22; 9.93 above that is 88.14.
+    // At condition 9, 78.22 in; 9.93 above is 88.14.
     expect(with60(88.1, { condition: 9 })).toEqual([]);
     expect(with60(88.2, { condition: 9 })).toEqual([
       expect.stringMatching(/by height and condition the girth would be about 78 1\/4 in/),
@@ -42,7 +43,7 @@ describe('height and heart girth', () => {
 });
 
 describe('elbow room', () => {
-  // Usual 4 in, spread 0.5, tape 0.25: three times 0.559 is 1.68.
+  // Three times hypot(0.5, 0.25) = 0.559 is 1.68.
   const room = (elbowRoom: number): string[] => remarks(orderOf({ horse: { elbowRoom } }));
 
   it('is told when far more than usual, which would let a cinch too near; never when less', () => {
@@ -51,7 +52,7 @@ describe('elbow room', () => {
       expect.stringMatching(/far more than the 4 in usual for this girth\. Measure it again/),
     ]);
     expect(room(1)).toEqual([]);
-    // A photo is held against the tape by the remarks of its own.
+    // A photo has remarks of its own.
     const seen = (saddle: Partial<Order['saddle']>) =>
       tapeRemarks({
         ...factsOf(orderOf({ horse: { elbowRoom: 8 }, saddle }), defaultModel),
@@ -63,7 +64,8 @@ describe('elbow room', () => {
 });
 
 describe('ring to ring', () => {
-  // Girth 72 less twice the usual 14 is 44. Spreads: girth 0.5 x 44/72, twice the drop's 1.5, tape 0.5: three times 3.06 is 9.17.
+  // 72 less twice 14 is 44. Spreads: girth 0.5 x 44/72, twice the drop's 1.5, tape 0.5: three times 3.06 is
+  // 9.17.
   const rings = (ringToRing: number, ringDrop?: number): string[] =>
     remarks(orderOf({ saddle: { ringToRing, ringDrop } }));
 
@@ -77,7 +79,7 @@ describe('ring to ring', () => {
   });
 
   it('is held closer against a drop that was measured', () => {
-    // 72 less twice 10 is 52. Spreads: 0.5, twice 0.5, 0.5: three times 1.22 is 3.67.
+    // 72 less twice 10 is 52. Spreads 0.5, twice 0.5, 0.5: three times 1.22 is 3.67.
     expect(rings(48.4, 10)).toEqual([]);
     expect(rings(48.3, 10)).toHaveLength(1);
     expect(rings(55.7, 10)[0]).toContain('by girth and the ring drop');
@@ -93,7 +95,7 @@ describe('a body that no horse has', () => {
   const of = (horse: Partial<Order['horse']>): string[] =>
     remarks(orderOf({ horse: { heartGirth: 73, ...horse } }));
 
-  // An ellipse of 73 in round, as deep as wide, is 73 / pi = 23.2 in deep; a tenth wider than deep 22.1, half as wide as deep 30.1.
+  // An ellipse 73 in round is 73 / pi = 23.2 in deep if as wide; 22.1 if a tenth wider, 30.1 if half.
   it('is told of a depth that its girth does not go round', () => {
     for (const depth of [22.1, 23.2, 30.1]) expect(of({ barrel: { depth } })).toEqual([]);
     for (const depth of [15, 35]) {

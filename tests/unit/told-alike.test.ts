@@ -1,4 +1,4 @@
-/** A spec has one list of what is less than good: on the screen, in a check, in a quote's words and on every picture. */
+/** What is less than good reads the same everywhere. */
 import { describe, expect, test } from 'vitest';
 import { checkCinch } from '../../src/advice/check.ts';
 import type { Judged } from '../../src/advice/judge.ts';
@@ -70,7 +70,7 @@ describe('whose clearance it is', () => {
   const model = { ...defaultShop.model, 'required-clearance': 1.4 };
   const own = { ...defaultShop, model, overridden: ['required-clearance'] as const };
 
-  test('the usual one is nobody’s', () => {
+  test('the default has no owner', () => {
     expect(picture(defaultShop)).not.toMatch(/own number|learned/);
   });
   test('set by the shop', () => {
@@ -116,7 +116,7 @@ const spansOf = (layers: readonly Layer[]): [number, number][] =>
     shapes.flatMap((shape): [number, number][] => {
       if (shape.kind !== 'label') return [];
       const width = textWidth(shape.text, shape.hand);
-      // A sentence that is longer than what sheets have to spare may be joined in its middle.
+      // Longer than the sheet: may break in the middle.
       if (width > 60) return [];
       const from = shape.at[0] - (shape.anchor === 'middle' ? width / 2 : 0);
       return [[from, from + width]];

@@ -1,4 +1,4 @@
-/** Lengths as people write them, and everything that is not quite one. */
+/** Lengths as people write them, and near misses. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formatHands } from '../../src/units/hands.ts';

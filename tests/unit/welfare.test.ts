@@ -1,4 +1,4 @@
-/** What is said before any cinch where the groove lies close behind the elbow; and what each style not chosen would be. */
+/** Cautions for a close groove and for styles not chosen. */
 import { describe, expect, it, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { sizeOrder } from '../../src/index.ts';
@@ -16,7 +16,7 @@ const welfareOf = ({ welfare }: Advice): string =>
   welfare.map((phrase) => phraseText(phrase, 'in')).join(' ');
 
 describe('a groove close behind the elbow', () => {
-  // Less than 3 in on the average horse: a choice. What helps, and whose call it is: common practice, no source.
+  // Under 3 in on the average horse: a choice. What helps, and whose call it is: common practice, no source.
   const close: readonly (readonly [string, Partial<Order['horse']>])[] = [
     ['2.9 in of room', { elbowRoom: 2.9 }],
     ['so little that nothing passes', { elbowRoom: 1.8 }],
@@ -39,7 +39,7 @@ describe('a groove close behind the elbow', () => {
     }
   });
 
-  it.each(close)('%s: nowhere a ring further back is the way out', (_, horse) => {
+  it.each(close)('%s: a ring further back is never the way out', (_, horse) => {
     for (const setBack of [-2, 0, 1.5]) {
       const advice = advised(horse, { rigging: { kind: 'measured', setBack } });
       expect(advice.wayOut).toBeUndefined();
@@ -77,7 +77,7 @@ describe('straight or roper', () => {
     expect(none).toBeGreaterThan(3);
   });
 
-  it('tells the best of that style, and why the first comes before it; of one that does not pass why not', () => {
+  it('tells the best of that style and why the first beats it, or why none passes', () => {
     const ruledOut = new Set<string>();
     for (const { first, otherStyles, specs, refused } of advices) {
       for (const { style, spec, why } of otherStyles) {
